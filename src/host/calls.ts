@@ -1,0 +1,102 @@
+import type { Setup, TeamPlan } from '../lab/setup.ts';
+
+/** Calls from the sidebar. Every value is plain data: the bridge refuses dates. */
+export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
+
+/** Something to mend, in words for people; `field` names the sidebar field it belongs to, such as `givens.stock molarity`. */
+export interface Problem {
+  readonly message: string;
+  readonly field?: string;
+}
+
+export interface ActivityView {
+  readonly id: string;
+  readonly title: string;
+  readonly aim: string;
+  readonly givens: readonly {
+    readonly name: string;
+    readonly unit: string;
+    readonly about: string;
+    readonly optional: boolean;
+  }[];
+}
+export interface SoluteView {
+  readonly name: string;
+  readonly formula: string;
+  /** Why the planner does not propose it, or empty. */
+  readonly caution: string;
+}
+export interface LessonView {
+  /** True once a table has been built in this file. */
+  readonly built: boolean;
+  readonly setup: Setup;
+  readonly activities: readonly ActivityView[];
+  readonly solutes: readonly SoluteView[];
+  readonly classes: readonly string[];
+  readonly decimalMark: 'point' | 'comma';
+  /** Problems found in the Plan as it stands, such as a key used twice. */
+  readonly problems: readonly string[];
+}
+export interface DraftView {
+  readonly givenNames: readonly string[];
+  readonly teams: readonly TeamPlan[];
+  readonly remarks: readonly string[];
+}
+export interface BuildState {
+  readonly done: number;
+  readonly total: number;
+  /** What is being built now, or was built last. */
+  readonly label: string;
+  readonly finished: boolean;
+}
+export interface TeamView {
+  readonly team: string;
+  readonly key: string;
+  readonly done: number;
+  readonly steps: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly check: string;
+    readonly entry: string;
+    readonly lookAt: string;
+    readonly tries: number;
+  }[];
+}
+export interface ClassView {
+  readonly className: string;
+  readonly clock: string;
+  readonly stepCount: number;
+  readonly teams: readonly TeamView[];
+  /** Whom to talk to first, and why. */
+  readonly talkFirst: readonly { readonly team: string; readonly reason: string }[];
+  /** One sentence for the class about its commonest slip, or empty. */
+  readonly sayToClass: string;
+  /** Rows whose check the host has not worked out yet. */
+  readonly notYetKnown: number;
+}
+
+/** Endpoint name → its type. The build writes one top-level declaration for each; nothing else is callable. */
+export interface Calls {
+  readLesson(): Outcome<LessonView>;
+  draftTeams(setup: Setup): Outcome<DraftView>;
+  /** Writes the plan and the list of what is still to build; `continueBuild` does one sheet a call until finished. */
+  startBuild(setup: Setup): Outcome<BuildState>;
+  continueBuild(): Outcome<BuildState>;
+  /** An invented class, ready to try. */
+  startSample(): Outcome<BuildState>;
+  readClass(className: string): Outcome<ClassView>;
+  /** Enters again only the formulas that failed or never finished. */
+  checkAgain(): Outcome<{ readonly renewed: number }>;
+  /** Goes to a team's block in the sheet. */
+  goToTeam(className: string, key: string): Outcome<null>;
+}
+export const callNames = [
+  'readLesson',
+  'draftTeams',
+  'startBuild',
+  'continueBuild',
+  'startSample',
+  'readClass',
+  'checkAgain',
+  'goToTeam',
+] as const satisfies readonly (keyof Calls)[];

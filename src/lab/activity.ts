@@ -1,0 +1,77 @@
+/** Name of a quantity in the contract, such as `mass of solute`. */
+export type QuantityName =
+  | 'molar mass'
+  | 'moles of solute'
+  | 'mass of solute'
+  | 'molarity'
+  | 'stock volume'
+  | 'water volume'
+  | 'dilution factor'
+  | 'diluted molarity'
+  | 'ion molarity'
+  | 'percent error'
+  | 'reagent molarity';
+
+/** One of the numbers a team is given: a column of the Plan. */
+export interface Given {
+  /** Heading in the Plan, in lower case, such as `stock molarity`. */
+  readonly name: string;
+  readonly unit: string;
+  readonly about: string;
+  readonly optional?: true;
+}
+
+/** A piece of the line under a step's title: plain words, or the team's own value of a given. */
+export type Shown = string | { readonly given: string };
+
+interface StepBase {
+  /** Stands in the sheet's step column; never changes once shared. */
+  readonly id: string;
+  readonly title: string;
+  /** Unit that the entry is asked in; empty where there is none. */
+  readonly unit: string;
+  readonly shown: readonly Shown[];
+  /** 1 or 2: in which period of the activity the step is done. */
+  readonly period: 1 | 2;
+  /** Work at the bench: told to wait while an earlier row still needs another look. */
+  readonly bench: boolean;
+}
+
+export interface CalculatedStep extends StepBase {
+  readonly kind: 'calculated';
+  readonly quantity: QuantityName;
+  /** For each argument of the quantity, the given it is read from, or the step whose entry it is read from. */
+  readonly takes: Readonly<Record<string, { readonly given: string } | { readonly entryOf: string }>>;
+  /** For each quantity or argument this step can be carried forward from, the step that holds it. */
+  readonly buildsOn: Readonly<Record<string, string>>;
+}
+export interface MeasuredStep extends StepBase {
+  readonly kind: 'measured';
+  /** What the reading is compared with: the step whose target is expected. */
+  readonly expects: string;
+  readonly instrument: 'balance' | 'flask' | 'pipette';
+}
+export interface OrderedStep extends StepBase {
+  readonly kind: 'ordered';
+  /** Name of the procedure in `lab/procedures`. */
+  readonly procedure: string;
+}
+export interface ChosenStep extends StepBase {
+  readonly kind: 'chosen';
+  /** Name of the question in `lab/questions`. */
+  readonly question: string;
+}
+export interface ToldStep extends StepBase {
+  readonly kind: 'told';
+}
+
+export type Step = CalculatedStep | MeasuredStep | OrderedStep | ChosenStep | ToldStep;
+
+/** A lesson as data: the numbers a team is given, and what it finds from them. */
+export interface Activity {
+  readonly id: string;
+  readonly title: string;
+  readonly aim: string;
+  readonly givens: readonly Given[];
+  readonly steps: readonly Step[];
+}
