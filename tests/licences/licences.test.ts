@@ -1,0 +1,107 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+/** Identifiers on the Open Source Initiative's list that our packages use (opensource.org/licenses, from memory). */
+const approved = new Set([
+  '0BSD',
+  'Apache-2.0',
+  'BlueOak-1.0.0',
+  'BSD-2-Clause',
+  'BSD-3-Clause',
+  'GPL-3.0-only',
+  'ISC',
+  'MIT',
+  'MPL-2.0',
+  'Python-2.0',
+]);
+
+/** Packages whose own field names no single identifier; their licence file was read, and the words that decide are here. */
+const readByHand: Readonly<Record<string, { licence: string; says: RegExp }>> = {
+  'url-template': { licence: 'BSD-3-Clause', says: /name of the author may not be used to endorse or promote/ },
+};
+
+interface Manifest {
+  name: string;
+  license?: string;
+  licenses?: { type: string }[];
+}
+
+/** Folders of all packages below a node_modules folder, nested ones too. */
+function packageFolders(modules: string): string[] {
+  if (!existsSync(modules)) return [];
+  return readdirSync(modules, { withFileTypes: true })
+    .filter((entry) => (entry.isDirectory() || entry.isSymbolicLink()) && !entry.name.startsWith('.'))
+    .flatMap((entry) => {
+      const folder = join(modules, entry.name);
+      if (entry.name.startsWith('@')) return packageFolders(folder);
+      return [folder, ...packageFolders(join(folder, 'node_modules'))];
+    })
+    .filter((folder) => existsSync(join(folder, 'package.json')));
+}
+
+/** True where an expression such as `(MIT OR CC0-1.0)` can be met with approved licences only. */
+function isApproved(expression: string): boolean {
+  const text = expression.replace(/[()]/g, '');
+  return text.split(' OR ').some((choice) => choice.split(' AND ').every((one) => approved.has(one.trim())));
+}
+
+function licenceOf(folder: string): string {
+  const manifest = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Manifest;
+  const byHand = readByHand[manifest.name];
+  if (byHand) {
+    const file = readdirSync(folder).find((name) => /^licen[cs]e/i.test(name)) ?? '';
+    return byHand.says.test(readFileSync(join(folder, file), 'utf8')) ? byHand.licence : 'changed since it was read';
+  }
+  return manifest.license ?? manifest.licenses?.map(({ type }) => type).join(' OR ') ?? 'none named';
+}
+
+describe('installed packages', () => {
+  const folders = packageFolders('node_modules');
+  it('are all under licences the OSI has approved', () => {
+    expect(folders.length).toBeGreaterThan(300);
+    const refused = folders
+      .map((folder) => ({ folder, licence: licenceOf(folder) }))
+      .filter(({ licence }) => !isApproved(licence))
+      .map(({ folder, licence }) => `${folder}: ${licence}`);
+    expect(refused).toEqual([]);
+  });
+  it('would be refused under another licence', () => {
+    expect(['CC-BY-3.0', 'CC0-1.0', 'UNLICENSED', 'MIT AND CC-BY-3.0', 'SEE LICENSE IN x'].map(isApproved)).toEqual([
+      false,
+      false,
+      false,
+      false,
+      false,
+    ]);
+    expect(isApproved('(MIT OR CC0-1.0)')).toBe(true);
+  });
+});
+
+describe('package-lock.json', () => {
+  const lock = JSON.parse(readFileSync('package-lock.json', 'utf8')) as {
+    packages: Record<string, { version?: string; resolved?: string; license?: string; link?: boolean }>;
+  };
+  it('names no download address', () => {
+    const addresses = Object.values(lock.packages).flatMap(({ resolved }) =>
+      resolved && /:\/\//.test(resolved) ? [resolved] : [],
+    );
+    expect(addresses).toEqual([]);
+  });
+  it('holds approved licences for other machines too', () => {
+    const refused = Object.entries(lock.packages)
+      .filter(
+        ([path, { license, link }]) =>
+          path && !link && license && !isApproved(license) && !(path.replace(/^.*node_modules\//, '') in readByHand),
+      )
+      .map(([path, { license }]) => `${path}: ${license}`);
+    expect(refused).toEqual([]);
+  });
+  it('pins the packages of package.json exactly', () => {
+    const { devDependencies } = JSON.parse(readFileSync('package.json', 'utf8')) as {
+      devDependencies: Record<string, string>;
+    };
+    const loose = Object.entries(devDependencies).filter(([, version]) => !/^\d+\.\d+\.\d+$|^file:/.test(version));
+    expect(loose).toEqual([]);
+  });
+});
