@@ -110,6 +110,8 @@ export interface PreviewHost {
   choose(seat: Seat, run: string): PanelView | null;
   /** google.script.run: legal values only, one fresh context a call. Throws what the host would report. */
   run(seat: Seat, name: string, args: readonly unknown[]): unknown;
+  /** A sidebar or dialog that the last `run` opened, once. Optional: a host without it opens panels from menus only. */
+  takePanel?(seat: Seat): PanelView | null;
   functions(): readonly FunctionHelp[];
   onChange(listener: () => void): () => void;
   changeSince(seat: Seat, version: number): ChangeView;
