@@ -21,8 +21,16 @@ export interface Given {
   readonly optional?: true;
 }
 
-/** A piece of the line under a step's title: plain words, or the team's own value of a given. */
-export type Shown = string | { readonly given: string };
+/**
+ * A piece of the line under a step's title: plain words, or the team's own value of a given.
+ * `before` and `after` are words that stand only where that given is filled in.
+ */
+export type Shown = string | { readonly given: string; readonly before?: string; readonly after?: string };
+
+/** A piece of glassware or a balance that a reading depends on. `volume` names the given that holds its size in mL. */
+export type ReadingTool =
+  | { readonly tool: 'balance' }
+  | { readonly tool: 'flask' | 'pipette'; readonly volume: string };
 
 interface StepBase {
   /** Stands in the sheet's step column; never changes once shared. */
@@ -50,6 +58,8 @@ export interface MeasuredStep extends StepBase {
   /** What the reading is compared with: the step whose target is expected. */
   readonly expects: string;
   readonly instrument: 'balance' | 'flask' | 'pipette';
+  /** All that the reading depends on, where that is more than the instrument it is read from. */
+  readonly tools?: readonly ReadingTool[];
 }
 export interface OrderedStep extends StepBase {
   readonly kind: 'ordered';

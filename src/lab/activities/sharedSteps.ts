@@ -1,0 +1,52 @@
+import type { CalculatedStep, ChosenStep, MeasuredStep, OrderedStep, Shown, ToldStep } from '../activity.ts';
+import { letteredOptions } from '../checkChoice.ts';
+import { orderedActions } from '../orderedActions.ts';
+import { questionByName } from '../questions.ts';
+
+/** Says how pure the solid is, where the team has been given that. */
+export const purityShown: Shown = { given: 'purity', before: ' The solid is ', after: ' % pure.' };
+
+/** What most steps of a kind have in common; an activity adds its own names of givens and steps. */
+export const calculated = (step: Omit<CalculatedStep, 'kind' | 'bench'>): CalculatedStep => ({
+  ...step,
+  kind: 'calculated',
+  bench: false,
+});
+
+export const measured = (step: Omit<MeasuredStep, 'kind' | 'bench'>): MeasuredStep => ({
+  ...step,
+  kind: 'measured',
+  bench: true,
+});
+
+export const told = (step: Pick<ToldStep, 'id' | 'title' | 'shown' | 'period'>): ToldStep => ({
+  ...step,
+  kind: 'told',
+  unit: '',
+  bench: false,
+});
+
+/** Puts the lettered actions in the line under the title, since people answer with their letters. */
+export const ordered = (step: Pick<OrderedStep, 'id' | 'title' | 'procedure' | 'period'>): OrderedStep => ({
+  ...step,
+  kind: 'ordered',
+  unit: '',
+  bench: false,
+  shown: [
+    'Write the letters in an order that works.',
+    ...orderedActions(step.procedure).map(({ letter, item }) => `\n${letter}) ${item.text}`),
+  ],
+});
+
+/** Puts the question and its lettered answers in the line under the title. */
+export const chosen = (step: Pick<ChosenStep, 'id' | 'title' | 'question' | 'period'>): ChosenStep => ({
+  ...step,
+  kind: 'chosen',
+  unit: '',
+  bench: false,
+  shown: [
+    ...questionByName(step.question).stem,
+    ...letteredOptions(step.question).flatMap<Shown>(({ letter, item }) => [`\n${letter}) `, ...item.text]),
+    '\nAnswer with a letter.',
+  ],
+});

@@ -1,0 +1,29 @@
+import type { Settings, Shelf } from './setup.ts';
+
+/**
+ * What a lesson starts with until the teacher says otherwise. The allowance for technique is a share of the expected
+ * reading (common practice, no source); class B glassware and a balance that reads to 0.01 g are what schools mostly have
+ * (common practice, no source).
+ */
+export const defaultSettings: Settings = {
+  activity: 'stock and dilution',
+  periods: '2',
+  figures: '3',
+  'atomic-weight decimals': '2',
+  'decimal mark': 'point',
+  'judge figures': 'no',
+  'highest help level': '3',
+  'glassware class': 'B',
+  'glassware standard': 'ISO',
+  balance: '0.01 g',
+  'allowance for technique': '2 %',
+  seed: '1',
+};
+
+/** Flasks and pipettes that a school cupboard commonly holds (common practice, no source), and one balance. */
+export const defaultShelf: Shelf = {
+  flasksMl: [100, 200, 250, 500],
+  pipettesMl: [5, 10, 15, 20, 25],
+  balanceReadabilityG: 0.01,
+  balanceMaxG: 200,
+};

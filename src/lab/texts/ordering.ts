@@ -1,0 +1,23 @@
+const several = (letters: readonly string[]): string => letters.join(', ');
+
+/** What the check says about an order of letters. */
+export const orderTexts = {
+  lettersOnly: (known: readonly string[]): string =>
+    `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would work.`,
+  lettersAmiss: (found: {
+    readonly known: readonly string[];
+    readonly strange: readonly string[];
+    readonly missing: readonly string[];
+    readonly twice: readonly string[];
+  }): string =>
+    [
+      orderTexts.lettersOnly(found.known),
+      found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : '',
+      found.missing.length > 0 ? `Still missing: ${several(found.missing)}.` : '',
+      found.twice.length > 0 ? `More than once: ${several(found.twice)}.` : '',
+    ]
+      .filter((part) => part !== '')
+      .join(' '),
+  brokenPair: ({ sooner, later, ask }: { readonly sooner: string; readonly later: string; readonly ask: string }) =>
+    `Look at ${sooner} and ${later}. ${ask}`,
+};
