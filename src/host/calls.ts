@@ -18,6 +18,8 @@ export interface ActivityView {
     readonly unit: string;
     readonly about: string;
     readonly optional: boolean;
+    /** A value to begin with when this activity is picked, as text. */
+    readonly start?: string;
   }[];
 }
 export interface SoluteView {
@@ -36,6 +38,8 @@ export interface LessonView {
   readonly decimalMark: 'point' | 'comma';
   /** Problems found in the Plan as it stands, such as a key used twice. */
   readonly problems: readonly string[];
+  /** How far an unfinished build has come, so that it can be taken up again; left out when none is open. */
+  readonly building?: BuildState;
 }
 export interface DraftView {
   readonly givenNames: readonly string[];
