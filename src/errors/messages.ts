@@ -7,6 +7,19 @@ export const messages = {
     full: 'Expected {argument} to be {expected}, received {received}. {advice}',
     short: '⚠ target not below stock',
   },
+  // workbook
+  'plan-without-lines': {
+    full: 'Expected {expected} in {argument}, received {received}. {advice}',
+    short: '⚠ no lines in the Plan',
+  },
+  'plan-setting': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ setting',
+  },
+  'plan-line': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ line of the Plan',
+  },
 } as const satisfies Record<string, { readonly full: string; readonly short: string }>;
 
 export type ErrorCode = keyof typeof messages;

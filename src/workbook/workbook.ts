@@ -5,6 +5,8 @@ export type CellContent =
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'number'; readonly value: number }
   | { readonly kind: 'formula'; readonly formula: string }
+  /** The host's own number of the sheet, for links to a place in it; known only when the sheet exists. */
+  | { readonly kind: 'sheet id' }
   | { readonly kind: 'blank' };
 
 /** Position from 1, as the host counts. */
@@ -15,7 +17,7 @@ export interface Area {
   readonly columns: number;
 }
 
-/** A rectangle of contents, written in one call. */
+/** A rectangle of contents, written in one call. Never overlaps a writable area. */
 export interface Block {
   readonly row: number;
   readonly column: number;
@@ -35,17 +37,26 @@ export type LookName =
   | 'spilled'
   | 'setting name'
   | 'setting value'
+  | 'link'
+  | 'progress'
   | 'closing';
 
 export interface LookArea extends Area {
   readonly look: LookName;
 }
 
-/** Colours a cell by its text, on the host's own conditional formats; the sign and word stay in the cell. */
+/** How a value is shown: `@` keeps what was typed as text, trailing zeros included. */
+export interface FormatArea extends Area {
+  readonly format: '@' | 'General' | '0' | 'hh:mm';
+}
+
+export type StateName = 'on target' | 'close' | 'follows' | 'not yet' | 'unreadable' | 'blank';
+
+/** Colours a cell by its text, on the host's own conditional formats; the word stays in the cell. */
 export interface StateRule {
-  readonly area: Area;
+  readonly areas: readonly Area[];
   readonly startsWith: string;
-  readonly state: 'on target' | 'close' | 'follows' | 'not yet' | 'unreadable';
+  readonly state: StateName;
 }
 
 export interface Choice {
@@ -54,29 +65,56 @@ export interface Choice {
   readonly help: string;
 }
 
+/** What a sheet is, so that it is found again after it was renamed; for a class, its name. */
+export interface SheetRole {
+  readonly kind: 'plan' | 'class' | 'progress' | 'help';
+  readonly className?: string;
+}
+
+/**
+ * How to tell whether a sheet that exists has this layout: the texts of these columns, row by row, from `firstRow` on.
+ * A sheet that begins the same way may be written in place; any other is left alone and a new one made.
+ */
+export interface Identity {
+  readonly firstRow: number;
+  readonly columns: readonly number[];
+  readonly rows: readonly (readonly string[])[];
+}
+
 export interface SheetPlan {
   readonly name: string;
-  /** What the sheet is, so that it is found again after it was renamed; for a class, its name. */
-  readonly role: {
-    readonly kind: 'plan' | 'class' | 'progress' | 'help' | 'prepare' | 'poll' | 'record';
-    readonly className?: string;
-  };
+  readonly role: SheetRole;
+  readonly rowCount: number;
+  readonly columnCount: number;
   readonly columnWidths: readonly number[];
+  readonly hiddenColumns: { readonly column: number; readonly count: number } | undefined;
   readonly frozenRows: number;
   readonly frozenColumns: number;
+  /** Text, numbers and light formulas, in the order they are written. */
   readonly blocks: readonly Block[];
+  /** Formulas that each cost a run on the host: written last. */
+  readonly checks: readonly Block[];
   readonly looks: readonly LookArea[];
+  /** Everything not named here is `@`. */
+  readonly formats: readonly FormatArea[];
   readonly states: readonly StateRule[];
   readonly choices: readonly Choice[];
   /** Cells people write in: never written or cleared when the sheet is built again. */
   readonly writable: readonly Area[];
-  /** Warning-only protection of everything but `writable` and `unprotected`. */
+  /** What the trigger writes; with `writable`, left out of the sheet's warning-only protection. */
   readonly unprotected: readonly Area[];
   /** Areas that functions spill into and that must stay empty. */
   readonly spill: readonly Area[];
+  readonly identity: Identity;
+  /** Columns carried by identity from a sheet that had another layout. */
+  readonly carried: readonly number[];
 }
 
 export interface WorkbookPlan {
   readonly layoutVersion: number;
   readonly sheets: readonly SheetPlan[];
 }
+
+export const text = (words: string): CellContent => (words === '' ? blank : { kind: 'text', text: words });
+export const blank: CellContent = { kind: 'blank' };
+export const computed = (formula: string): CellContent => ({ kind: 'formula', formula });

@@ -1,0 +1,61 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { cellText } from './cellText.ts';
+import type { SheetPlan } from './workbook.ts';
+
+type Cells = readonly (readonly CellValue[])[];
+
+/** A run of cells below each other, to be written in one call. */
+export interface CarriedRun {
+  readonly row: number;
+  readonly column: number;
+  readonly values: readonly CellValue[];
+}
+
+/**
+ * What people had typed in a sheet of another layout, placed by identity (team key and step id, or step and level) in
+ * the new one. A cell of the new sheet that holds something already keeps it, so that copying twice loses nothing.
+ */
+export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cells; to: Cells }): readonly CarriedRun[] {
+  const { columns, rows, firstRow } = plan.identity;
+  const nameOf = (texts: readonly string[]) => (texts.some((text) => text === '') ? '' : JSON.stringify(texts));
+  const rowByName = new Map<string, number>();
+  from.forEach((cells, index) => {
+    const name = nameOf(columns.map((column) => cellText(cells[column - 1])));
+    if (name !== '' && !rowByName.has(name)) rowByName.set(name, index);
+  });
+  const runs: CarriedRun[] = [];
+  for (const column of plan.carried) {
+    let values: CellValue[] = [];
+    let changed = false;
+    let start = 0;
+    const close = () => {
+      if (changed) runs.push({ row: start, column, values });
+      values = [];
+      changed = false;
+    };
+    rows.forEach((texts, index) => {
+      const row = firstRow + index;
+      const source = rowByName.get(nameOf(texts));
+      if (source === undefined || !carries(plan, { row, column })) {
+        close();
+        return;
+      }
+      const present = to[row - 1]?.[column - 1];
+      const old = from[source]?.[column - 1];
+      if (values.length === 0) start = row;
+      const keeps = isEmpty(present) && !isEmpty(old);
+      values.push(keeps ? old : present);
+      changed = changed || keeps;
+    });
+    close();
+  }
+  return runs;
+}
+
+const isEmpty = (cell: CellValue): boolean => cell === '' || cell === null || cell === undefined;
+
+const carries = ({ writable, unprotected }: SheetPlan, { row, column }: { row: number; column: number }): boolean =>
+  [...writable, ...unprotected].some(
+    (area) =>
+      row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns,
+  );

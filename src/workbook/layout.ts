@@ -1,0 +1,35 @@
+/** Where things stand in a class sheet. A change here is a new layout: raise the version. */
+export const layoutVersion = 1;
+
+/** Columns of a class sheet, from 1. */
+export const classColumns = {
+  find: 1,
+  entry: 2,
+  unit: 3,
+  check: 4,
+  lookAt: 5,
+  hint: 6,
+  help: 7,
+  who: 8,
+  tries: 9,
+  lastEntry: 10,
+  key: 11,
+  step: 12,
+  /** In a heading row the first given; in a step row the entry that was counted last. */
+  givens: 13,
+} as const;
+
+export const countedColumn = classColumns.givens;
+
+/** Stands in K1 of a class sheet, with the layout version in L1: the trigger knows the sheet by it in one read. */
+export const classMarker = 'Labrow class';
+
+/** Rows above the blocks of a class sheet. */
+export const classRows = { title: 1, note: 2, notice: 3, find: 4, firstLink: 5 } as const;
+
+export const planRows = { title: 1, note: 2, notice: 3, settingsHeading: 5 } as const;
+export const planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 } as const;
+/** Lines kept under the last team, so that a late team typed there is found by its key. */
+export const spareTeamLines = 60;
+
+export const helpRows = { title: 1, firstNote: 2 } as const;

@@ -1,0 +1,32 @@
+import type { Activity } from '../lab/activity.ts';
+import type { Setup, TeamPlan } from '../lab/setup.ts';
+import type { Area } from './workbook.ts';
+
+/** Where the Plan's tables stand, as found in the sheet or as planned. */
+export interface PlanPlaces {
+  /** Two columns, name and value, from the heading to the blank line after the last setting. */
+  readonly settings: Area;
+  /** One column: from the heading `key` to the last spare line. */
+  readonly keys: Area;
+  /** One row: the headings of the givens. */
+  readonly givenHeadings: Area;
+}
+
+/** All that the workbook is planned from. */
+export interface Lesson {
+  readonly setup: Setup;
+  readonly activity: Activity;
+  /** In the order of the Plan's lines. */
+  readonly teams: readonly TeamPlan[];
+  readonly givenNames: readonly string[];
+  /** An invented school, and every sheet says so. */
+  readonly invented: boolean;
+}
+
+/** Names of the sheets as they stand in the file, or will. */
+export interface SheetNames {
+  readonly plan: string;
+  readonly progress: string;
+  readonly help: string;
+  readonly classes: Readonly<Record<string, string>>;
+}

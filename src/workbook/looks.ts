@@ -1,0 +1,58 @@
+import type { LookName, StateName } from './workbook.ts';
+
+/** Colours stand here once. Each text on its own ground reaches 4.5 : 1. */
+const ink = '#17212b';
+const soft = '#51606f';
+const paper = '#ffffff';
+const bench = '#f3f6f8';
+const glass = '#0b5c6b';
+const glassSoft = '#ddf1f3';
+const entryGround = '#eef8f9';
+
+export interface Look {
+  readonly color: string;
+  readonly background: string;
+  readonly bold: boolean;
+  readonly size: number;
+  readonly wrap: boolean;
+  readonly align: 'left' | 'center' | 'right';
+}
+
+const plain: Look = { color: ink, background: paper, bold: false, size: 10, wrap: false, align: 'left' };
+
+export const plainLook = plain;
+
+export const looks: Readonly<Record<LookName, Look>> = {
+  title: { ...plain, bold: true, size: 14 },
+  note: { ...plain, color: soft, size: 10 },
+  heading: { ...plain, color: soft, background: bench, bold: true, size: 9, wrap: true },
+  'team heading': { ...plain, background: bench, bold: true, size: 12, wrap: true },
+  question: { ...plain, wrap: true },
+  entry: { ...plain, background: entryGround, size: 11, wrap: true },
+  helper: { ...plain, background: entryGround, wrap: true },
+  quiet: { ...plain, color: soft, size: 8 },
+  spilled: { ...plain, wrap: true },
+  'setting name': { ...plain, bold: true },
+  'setting value': { ...plain, background: entryGround },
+  link: { ...plain, color: glass },
+  progress: { ...plain, align: 'center', wrap: true },
+  closing: { ...plain, color: soft, background: bench, size: 9 },
+};
+
+/** Tints of the states. The word stays in the cell, so that no state depends on colour. */
+export const stateLooks: Readonly<Record<StateName, { readonly color: string; readonly background: string }>> = {
+  'on target': { color: '#0b5c6b', background: glassSoft },
+  close: { color: '#56398f', background: '#ece6f8' },
+  follows: { color: '#3f4a5a', background: '#e5eaf0' },
+  'not yet': { color: '#744400', background: '#fbebd2' },
+  unreadable: { color: '#851c58', background: '#f9e3ef' },
+  blank: { color: '#5d6b78', background: paper },
+};
+
+export const tabColors = {
+  plan: '#51606f',
+  class: glass,
+  progress: '#56398f',
+  help: '#744400',
+  kept: '#a5b3c0',
+} as const;

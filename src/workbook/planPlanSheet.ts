@@ -1,0 +1,153 @@
+import { settingNames } from '../lab/setup.ts';
+import { layoutVersion, planColumns, planRows, spareTeamLines } from './layout.ts';
+import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
+import { settingOptions } from './settingOptions.ts';
+import { words } from './words.ts';
+import { type CellContent, type Choice, type LookArea, type SheetPlan, text } from './workbook.ts';
+
+/** One line of the settings table. */
+interface SettingLine {
+  readonly name: string;
+  readonly value: string;
+  readonly about: string;
+  readonly options?: readonly string[];
+}
+
+/** Between semicolons, since a comma may belong to the number. */
+const sizes = (list: readonly number[]): string => list.map(String).join('; ');
+
+function settingLines({ setup, activity, invented }: Lesson): readonly SettingLine[] {
+  const { settings: names, settingNotes: notes } = words;
+  const { shelf } = setup;
+  const lines: SettingLine[] = settingNames.map((name) => {
+    const options = settingOptions[name];
+    // The shelf's balance is the one that numbers are made for, so the checks read the same.
+    const value = name === 'balance' ? `${shelf.balanceReadabilityG} g` : setup.settings[name];
+    return { name, value, about: notes[name], ...(options === undefined ? {} : { options }) };
+  });
+  lines.push(
+    { name: names.flasks, value: sizes(shelf.flasksMl), about: notes[names.flasks] },
+    { name: names.pipettes, value: sizes(shelf.pipettesMl), about: notes[names.pipettes] },
+    { name: names.balanceRange, value: `${shelf.balanceMaxG} g`, about: notes[names.balanceRange] },
+    {
+      name: names.numbers,
+      value: setup.ownNumbers ? names.ownNumbers : names.sharedNumbers,
+      about: notes.numbers,
+      options: [names.ownNumbers, names.sharedNumbers],
+    },
+  );
+  for (const { name } of activity.givens) {
+    lines.push({ name: `${names.startPrefix}${name}`, value: setup.givens[name] ?? '', about: notes.start });
+  }
+  lines.push({ name: names.layout, value: String(layoutVersion), about: notes.layout });
+  if (invented) lines.push({ name: names.invented, value: 'yes', about: notes.invented });
+  return lines;
+}
+
+/** Where the Plan's tables will stand. */
+export function planPlaces(lesson: Lesson): PlanPlaces {
+  const first = planRows.settingsHeading;
+  const blankRow = first + settingLines(lesson).length + 1;
+  const headingRow = blankRow + 1;
+  return {
+    settings: { row: first, column: 1, rows: blankRow - first + 1, columns: 2 },
+    keys: { row: headingRow, column: planColumns.key, rows: 1 + lesson.teams.length + spareTeamLines, columns: 1 },
+    givenHeadings: {
+      row: headingRow,
+      column: planColumns.firstGiven,
+      rows: 1,
+      columns: Math.max(1, lesson.givenNames.length),
+    },
+  };
+}
+
+/** The Plan: settings by name, then a line for each team, all as text, so that 0.400 stays 0.400. */
+export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
+  const { plan } = words;
+  const places = planPlaces(lesson);
+  const lines = settingLines(lesson);
+  const givens = lesson.givenNames;
+  const headingRow = places.keys.row;
+  const columnCount = Math.max(planColumns.firstGiven + givens.length - 1, 8);
+  const lastRow = headingRow + lesson.teams.length;
+
+  const settingCells: CellContent[][] = [
+    [text(plan.setting), text(plan.value), text(plan.about)],
+    ...lines.map(({ name, value, about }) => [text(name), text(value), text(about)]),
+  ];
+  const teamCells: CellContent[][] = [
+    [text(plan.key), text(plan.className), text(plan.team), ...givens.map(text)],
+    ...lesson.teams.map((team) => [
+      text(team.key),
+      text(team.className),
+      text(team.team),
+      ...givens.map((name) => text(team.givens[name] ?? '')),
+    ]),
+  ];
+  const choices: Choice[] = [];
+  lines.forEach(({ options, about }, index) => {
+    if (options !== undefined) {
+      choices.push({
+        area: { row: planRows.settingsHeading + 1 + index, column: 2, rows: 1, columns: 1 },
+        options,
+        help: about,
+      });
+    }
+  });
+  const looks: LookArea[] = [
+    { row: planRows.title, column: 1, rows: 1, columns: columnCount, look: 'title' },
+    { row: planRows.note, column: 1, rows: 2, columns: columnCount, look: 'note' },
+    { row: planRows.settingsHeading, column: 1, rows: 1, columns: 3, look: 'heading' },
+    { row: planRows.settingsHeading + 1, column: 1, rows: lines.length, columns: 1, look: 'setting name' },
+    { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1, look: 'setting value' },
+    { row: planRows.settingsHeading + 1, column: 3, rows: lines.length, columns: 1, look: 'note' },
+    { row: headingRow, column: 1, rows: 1, columns: 3 + givens.length, look: 'heading' },
+  ];
+  if (lesson.teams.length > 0) {
+    looks.push(
+      { row: headingRow + 1, column: 1, rows: lesson.teams.length, columns: 1, look: 'note' },
+      { row: headingRow + 1, column: 2, rows: lesson.teams.length, columns: 2 + givens.length, look: 'setting value' },
+    );
+  }
+  return {
+    name: names.plan,
+    role: { kind: 'plan' },
+    rowCount: lastRow + spareTeamLines,
+    columnCount,
+    columnWidths: [190, 130, 130, ...Array.from({ length: columnCount - 3 }, () => 100)],
+    hiddenColumns: undefined,
+    frozenRows: 1,
+    frozenColumns: 0,
+    blocks: [
+      {
+        row: planRows.title,
+        column: 1,
+        cells: [[text(plan.title)], [text(plan.note)], [text(lesson.invented ? plan.invented : plan.notice)]],
+      },
+      { row: planRows.settingsHeading, column: 1, cells: settingCells },
+      { row: headingRow, column: 1, cells: teamCells },
+    ],
+    checks: [],
+    looks,
+    formats: [],
+    states: [],
+    choices,
+    writable: [],
+    unprotected: [
+      { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1 },
+      { row: headingRow + 1, column: 2, rows: lesson.teams.length + spareTeamLines, columns: 2 + givens.length },
+    ],
+    spill: [],
+    identity: {
+      firstRow: planRows.settingsHeading,
+      columns: [1],
+      rows: [
+        ...settingCells.map(([name]) => [name?.kind === 'text' ? name.text : '']),
+        [''],
+        [plan.key],
+        ...lesson.teams.map(({ key }) => [key]),
+      ],
+    },
+    carried: [],
+  };
+}

@@ -1,0 +1,164 @@
+import type { Step } from '../lab/activity.ts';
+import type { TeamPlan } from '../lab/setup.ts';
+import { native } from './formula.ts';
+import { classColumns, planColumns } from './layout.ts';
+import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
+import { columnLetters, fixedArea, literal, onSheet, wholeColumn } from './reference.ts';
+import { words } from './words.ts';
+import {
+  type Area,
+  type Block,
+  type CellContent,
+  computed,
+  type FormatArea,
+  type LookArea,
+  type SheetPlan,
+  type StateRule,
+  text,
+} from './workbook.ts';
+
+const columns = { team: 1, tube: 2, count: 3, firstStep: 4 } as const;
+const firstTable = 4;
+const states = words.progress.states;
+
+export interface ProgressInput {
+  readonly lesson: Lesson;
+  /** For each class its teams, in the order of their blocks. */
+  readonly classes: readonly { readonly className: string; readonly teams: readonly TeamPlan[] }[];
+  readonly names: SheetNames;
+  readonly places: PlanPlaces;
+}
+
+/** Teams by steps, a word and a sign in each cell, for everybody's eyes. Native formulas only: it costs no run. */
+export function planProgressSheet({ lesson, classes, names, places }: ProgressInput): SheetPlan {
+  const { progress } = words;
+  const { steps } = lesson.activity;
+  const keyColumn = columns.firstStep + steps.length;
+  const blocks: Block[] = [
+    { row: 1, column: 1, cells: [[text(progress.title)], [text(progress.note)]] },
+    { row: 1, column: columns.tube, cells: [[text(progress.now), computed(`=${native('NOW')}`)]] },
+  ];
+  const looks: LookArea[] = [
+    { row: 1, column: 1, rows: 1, columns: columns.count, look: 'title' },
+    { row: 2, column: 1, rows: 1, columns: columns.count, look: 'note' },
+  ];
+  const formats: FormatArea[] = [{ row: 1, column: columns.count, rows: 1, columns: 1, format: 'hh:mm' }];
+  const stepAreas: Area[] = [];
+  const identityRows: string[][] = [];
+  let row = firstTable;
+
+  for (const { className, teams } of classes) {
+    const headingRow = row;
+    const cells: CellContent[][] = [
+      [
+        text(className),
+        text(progress.done),
+        text(progress.count),
+        ...steps.map(({ title }) => text(title)),
+        text(words.class.key),
+      ],
+      ...teams.map((team, index) => teamLine({ team, row: headingRow + 1 + index, className })),
+    ];
+    blocks.push({ row: headingRow, column: 1, cells });
+    identityRows.push([className], ...teams.map(({ key }) => [key]), ['']);
+    looks.push({ row: headingRow, column: 1, rows: 1, columns: keyColumn, look: 'heading' });
+    if (teams.length > 0) {
+      const area = { row: headingRow + 1, column: columns.firstStep, rows: teams.length, columns: steps.length };
+      stepAreas.push(area);
+      looks.push(
+        { row: headingRow + 1, column: columns.team, rows: teams.length, columns: 1, look: 'setting name' },
+        { row: headingRow + 1, column: columns.tube, rows: teams.length, columns: 1, look: 'link' },
+        { row: headingRow + 1, column: columns.count, rows: teams.length, columns: 1, look: 'progress' },
+        { ...area, look: 'progress' },
+        { row: headingRow + 1, column: keyColumn, rows: teams.length, columns: 1, look: 'quiet' },
+      );
+      formats.push({
+        row: headingRow + 1,
+        column: columns.team,
+        rows: teams.length,
+        columns: columns.count + steps.length,
+        format: 'General',
+      });
+    }
+    row += cells.length + 1;
+  }
+
+  function teamLine({ team, row, className }: { team: TeamPlan; row: number; className: string }): CellContent[] {
+    const keyCell = `$${columnLetters(keyColumn)}${row}`;
+    const sheet = names.classes[className] ?? className;
+    const keys = onSheet(names.plan, fixedArea(places.keys));
+    const teamNames = onSheet(names.plan, fixedArea({ ...places.keys, column: planColumns.team }));
+    const name = native(
+      'IF',
+      `${native('COUNTIF', keys, keyCell)}=1`,
+      native('INDEX', teamNames, native('MATCH', keyCell, keys, '0')),
+      keyCell,
+    );
+    const line = fixedArea({ row, column: columns.firstStep, rows: 1, columns: steps.length });
+    const scored = steps.filter(({ kind }) => kind !== 'told').length;
+    const done = native('COUNTIF', line, literal(states.done));
+    const tube = `${native('REPT', literal('▮'), done)}&${native('REPT', literal('▯'), `${scored}-${done}`)}`;
+    return [
+      computed(`=${name}`),
+      computed(`=${tube}`),
+      computed(`=${done}&${literal(`${progress.of}${scored}`)}`),
+      ...steps.map((step) => computed(`=${stepState({ step, keyCell, sheet })}`)),
+      text(team.key),
+    ];
+  }
+
+  const stateRules: StateRule[] =
+    stepAreas.length === 0
+      ? []
+      : [
+          { areas: stepAreas, startsWith: '✓', state: 'on target' },
+          { areas: stepAreas, startsWith: '≈', state: 'close' },
+          { areas: stepAreas, startsWith: '◔', state: 'follows' },
+          { areas: stepAreas, startsWith: '·', state: 'blank' },
+          { areas: stepAreas, startsWith: '…', state: 'blank' },
+        ];
+
+  return {
+    name: names.progress,
+    role: { kind: 'progress' },
+    rowCount: Math.max(row - 1, firstTable),
+    columnCount: keyColumn,
+    columnWidths: [130, 130, 70, ...steps.map(() => 92), 28],
+    hiddenColumns: undefined,
+    frozenRows: 1,
+    frozenColumns: 1,
+    blocks,
+    checks: [],
+    looks,
+    formats,
+    states: stateRules,
+    choices: [],
+    writable: [],
+    unprotected: [],
+    spill: [],
+    identity: { firstRow: firstTable, columns: [keyColumn], rows: identityRows },
+    carried: [],
+  };
+}
+
+/** A loading or failed check matches no word, so it reads as not yet known and never as wrong. */
+function stepState({ step, keyCell, sheet }: { step: Step; keyCell: string; sheet: string }): string {
+  const column = (number: number) => onSheet(sheet, wholeColumn(number));
+  const rows = [column(classColumns.key), keyCell, column(classColumns.step), literal(step.id)];
+  const some = (number: number, criterion: string) =>
+    `${native('COUNTIFS', ...rows, column(number), literal(criterion))}>0`;
+  const check = (word: string) => some(classColumns.check, word);
+  if (step.kind === 'told') {
+    return native('IF', some(classColumns.entry, '?*'), literal(states.written), literal(states.toCome));
+  }
+  const inWork = ['not yet', 'follows', 'unreadable'].reduceRight(
+    (otherwise, word) => native('IF', check(word), literal(states.inWork), otherwise),
+    literal(states.notYetKnown),
+  );
+  return native(
+    'IF',
+    check('on target'),
+    literal(states.done),
+    native('IF', check('close'), literal(states.nearly), native('IF', check('blank'), literal(states.toCome), inWork)),
+  );
+}

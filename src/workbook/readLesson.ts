@@ -1,0 +1,259 @@
+import { errorText } from '../errors/errorText.ts';
+import { type ChemError, failure, type Result, success } from '../errors/result.ts';
+import { defaultSettings, defaultShelf } from '../lab/defaultSettings.ts';
+import {
+  type ClassSetup,
+  type SettingName,
+  type Settings,
+  type Setup,
+  settingNames,
+  type TeamPlan,
+} from '../lab/setup.ts';
+import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { readQuantity } from '../measurement/readQuantity.ts';
+import { cellText } from './cellText.ts';
+import { planColumns } from './layout.ts';
+import type { PlanPlaces } from './lesson.ts';
+import { settingOptions } from './settingOptions.ts';
+import { words } from './words.ts';
+
+/** The Plan as it stands in the sheet, a teacher's own edits included. */
+export interface PlanReading {
+  readonly setup: Setup;
+  /** Every line that has a key, in the order of the sheet; a key used twice is here twice. */
+  readonly teams: readonly TeamPlan[];
+  readonly givenNames: readonly string[];
+  readonly places: PlanPlaces;
+  readonly invented: boolean;
+  readonly layout: string;
+  /** Keys that stand in more than one line, each once. */
+  readonly keysUsedTwice: readonly string[];
+  /** In words for people, each in three parts. */
+  readonly problems: readonly string[];
+}
+
+type Cells = readonly (readonly CellValue[])[];
+
+/**
+ * Reads a lesson back from the cells of the Plan, from A1 on, values only.
+ * Fails with `plan-without-lines` where no table of teams is found; whatever else is odd is reported beside the reading.
+ */
+export function readLesson(cells: Cells): Result<PlanReading> {
+  const at = (row: number, column: number): CellValue => cells[row - 1]?.[column - 1];
+  const textAt = (row: number, column: number): string => cellText(at(row, column));
+  const rowWith = (first: string, second: string): number =>
+    cells.findIndex((_, index) => textAt(index + 1, 1) === first && textAt(index + 1, 2) === second) + 1;
+
+  const settingsRow = rowWith(words.plan.setting, words.plan.value);
+  const headingRow = rowWith(words.plan.key, words.plan.className);
+  if (headingRow === 0 || settingsRow === 0 || settingsRow > headingRow) {
+    return failure({
+      code: 'plan-without-lines',
+      argument: 'the Plan',
+      expected: `a row “${words.plan.setting}, ${words.plan.value}” and below it a row “${words.plan.key}, ${words.plan.className}, ${words.plan.team}”`,
+      received: 'a sheet without them',
+      advice: 'Undo the change to the headings, or build the class again from the sidebar.',
+    });
+  }
+
+  const problems: ChemError[] = [];
+  const table = settingsTable({ cells, from: settingsRow + 1, to: headingRow - 1 });
+  const settings = readSettings({ table, problems });
+  const givenNames = headings({ textAt, headingRow });
+  const { teams, keysUsedTwice } = teamLines({ cells, headingRow, givenNames, problems });
+  const setup = readSetup({ table, settings, teams, givenNames, problems });
+  return success({
+    setup,
+    teams,
+    givenNames,
+    places: {
+      settings: { row: settingsRow, column: 1, rows: headingRow - settingsRow, columns: 2 },
+      keys: { row: headingRow, column: planColumns.key, rows: cells.length - headingRow + 1, columns: 1 },
+      givenHeadings: {
+        row: headingRow,
+        column: planColumns.firstGiven,
+        rows: 1,
+        columns: Math.max(1, givenNames.length),
+      },
+    },
+    invented: table.get(words.settings.invented)?.value === 'yes',
+    layout: table.get(words.settings.layout)?.value ?? '',
+    keysUsedTwice,
+    problems: problems.map(errorText),
+  });
+}
+
+interface SettingCell {
+  readonly value: string;
+}
+type SettingsTable = ReadonlyMap<string, SettingCell>;
+
+function settingsTable({ cells, from, to }: { cells: Cells; from: number; to: number }): SettingsTable {
+  const table = new Map<string, SettingCell>();
+  for (let row = from; row <= to; row += 1) {
+    const name = cellText(cells[row - 1]?.[0]).toLowerCase();
+    if (name !== '' && !table.has(name)) table.set(name, { value: cellText(cells[row - 1]?.[1]) });
+  }
+  return table;
+}
+
+function readSettings({ table, problems }: { table: SettingsTable; problems: ChemError[] }): Settings {
+  const settings: Record<string, string> = {};
+  for (const name of settingNames) {
+    const value = table.get(name)?.value ?? '';
+    const options = settingOptions[name];
+    if (value === '') {
+      problems.push({
+        code: 'plan-setting',
+        argument: `the setting “${name}”`,
+        expected: `a value such as ${defaultSettings[name]}`,
+        received: table.has(name) ? 'a blank cell' : 'no such line in the Plan',
+        advice: `Type one; until then ${defaultSettings[name]} is used.`,
+      });
+    } else if (options !== undefined && !options.includes(value)) {
+      problems.push({
+        code: 'plan-setting',
+        argument: `the setting “${name}”`,
+        expected: options.join(' or '),
+        received: `“${value}”`,
+        advice: 'Choose one of these in the Plan.',
+      });
+    }
+    settings[name] = value === '' ? defaultSettings[name] : value;
+  }
+  return settings as Record<SettingName, string>;
+}
+
+function headings({
+  textAt,
+  headingRow,
+}: {
+  textAt: (row: number, column: number) => string;
+  headingRow: number;
+}): readonly string[] {
+  const names: string[] = [];
+  for (let column: number = planColumns.firstGiven; textAt(headingRow, column) !== ''; column += 1) {
+    names.push(textAt(headingRow, column));
+  }
+  return names;
+}
+
+function teamLines({
+  cells,
+  headingRow,
+  givenNames,
+  problems,
+}: {
+  cells: Cells;
+  headingRow: number;
+  givenNames: readonly string[];
+  problems: ChemError[];
+}): { readonly teams: readonly TeamPlan[]; readonly keysUsedTwice: readonly string[] } {
+  const teams: TeamPlan[] = [];
+  const linesByKey = new Map<string, number[]>();
+  for (let row = headingRow + 1; row <= cells.length; row += 1) {
+    const line = cells[row - 1] ?? [];
+    const key = cellText(line[planColumns.key - 1]);
+    const className = cellText(line[planColumns.className - 1]);
+    const team = cellText(line[planColumns.team - 1]);
+    if (key === '' && className === '' && team === '') continue;
+    if (key === '' || className === '' || team === '') {
+      problems.push({
+        code: 'plan-line',
+        argument: `line ${row} of the Plan`,
+        expected: 'a key, a class and a team',
+        received: [key || 'no key', className || 'no class', team || 'no team'].join(', '),
+        advice: 'Fill in what is missing, or clear the line.',
+      });
+      if (key === '') continue;
+    }
+    const sameKey = key.toLowerCase();
+    linesByKey.set(sameKey, [...(linesByKey.get(sameKey) ?? []), row]);
+    const givens: Record<string, string> = {};
+    givenNames.forEach((name, index) => {
+      const cell = line[planColumns.firstGiven - 1 + index];
+      if (cell instanceof Date || typeof cell === 'boolean') {
+        problems.push({
+          code: 'plan-line',
+          argument: `${name} of ${team} in line ${row} of the Plan`,
+          expected: 'a number or text',
+          received: cell instanceof Date ? 'a date' : String(cell),
+          advice: 'Set the cell to plain text and type the value again.',
+        });
+      }
+      givens[name] = cellText(cell);
+    });
+    teams.push({ key, className, team, givens });
+  }
+  const keysUsedTwice: string[] = [];
+  for (const [key, rows] of linesByKey) {
+    if (rows.length < 2) continue;
+    keysUsedTwice.push(key);
+    problems.push({
+      code: 'plan-line',
+      argument: 'each team’s key',
+      expected: 'a key that stands in one line of the Plan',
+      received: `“${key}” in lines ${rows.join(' and ')}`,
+      advice: 'Give one of these lines another key; until then neither team’s numbers are shown.',
+    });
+  }
+  return { teams, keysUsedTwice };
+}
+
+function readSetup({
+  table,
+  settings,
+  teams,
+  givenNames,
+  problems,
+}: {
+  table: SettingsTable;
+  settings: Settings;
+  teams: readonly TeamPlan[];
+  givenNames: readonly string[];
+  problems: ChemError[];
+}): Setup {
+  const names = words.settings;
+  const decimalMark = settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+  const read = (cell: string, kind: 'volume' | 'mass', name: string): number | undefined => {
+    const quantity = readQuantity(cell, kind, `the setting “${name}”`, { decimalMark });
+    if (quantity.ok) return quantity.value.value;
+    problems.push(quantity.error);
+    return undefined;
+  };
+  const sizesOf = (name: string, otherwise: readonly number[]): readonly number[] => {
+    const typed = table.get(name)?.value ?? '';
+    if (typed === '') return otherwise;
+    return typed
+      .split(';')
+      .filter((part) => !isBlank(part))
+      .map((part) => read(part, 'volume', name))
+      .filter((size): size is number => size !== undefined);
+  };
+  const massOf = (name: string, typed: string, otherwise: number): number =>
+    typed === '' ? otherwise : (read(typed, 'mass', name) ?? otherwise);
+
+  const classes: { name: string; teams: string[] }[] = [];
+  for (const { className, team } of teams) {
+    const known = classes.find(({ name }) => name === className);
+    if (known === undefined) classes.push({ name: className, teams: [team] });
+    else known.teams.push(team);
+  }
+  const givens: Record<string, string> = {};
+  for (const name of givenNames) {
+    givens[name] = table.get(`${names.startPrefix}${name}`)?.value ?? teams[0]?.givens[name] ?? '';
+  }
+  return {
+    activity: settings.activity,
+    givens,
+    ownNumbers: table.get(names.numbers)?.value !== names.sharedNumbers,
+    settings,
+    shelf: {
+      flasksMl: sizesOf(names.flasks, defaultShelf.flasksMl),
+      pipettesMl: sizesOf(names.pipettes, defaultShelf.pipettesMl),
+      balanceReadabilityG: massOf('balance', settings.balance, defaultShelf.balanceReadabilityG),
+      balanceMaxG: massOf(names.balanceRange, table.get(names.balanceRange)?.value ?? '', defaultShelf.balanceMaxG),
+    },
+    classes: classes as readonly ClassSetup[],
+  };
+}

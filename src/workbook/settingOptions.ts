@@ -1,0 +1,11 @@
+import type { SettingName } from '../lab/setup.ts';
+
+/** Settings that take one of a few values, offered as a list in the Plan. */
+export const settingOptions: Readonly<Partial<Record<SettingName, readonly string[]>>> = {
+  periods: ['1', '2'],
+  'decimal mark': ['point', 'comma'],
+  'judge figures': ['yes', 'no'],
+  'highest help level': ['0', '1', '2', '3'],
+  'glassware class': ['A', 'B'],
+  'glassware standard': ['ISO', 'ASTM'],
+};
