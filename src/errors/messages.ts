@@ -20,6 +20,27 @@ export const messages = {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ line of the Plan',
   },
+  // lab: hints, readings, numbers for teams
+  'hint-level': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ level 1, 2 or 3',
+  },
+  'lesson-setting': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ setting',
+  },
+  'numbers-shelf': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ not with this shelf',
+  },
+  'numbers-solute': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ solute',
+  },
+  'numbers-start': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ number to start from',
+  },
 } as const satisfies Record<string, { readonly full: string; readonly short: string }>;
 
 export type ErrorCode = keyof typeof messages;

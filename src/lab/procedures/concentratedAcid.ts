@@ -55,4 +55,9 @@ export const concentratedAcid: Procedure = {
       ask: 'This order works. A tip: write the label as soon as you know what is inside, and check it again at the end.',
     },
   ],
+  hints: [
+    'Heat is what makes this one different. Where can it go, and whom can it hurt?',
+    'Think of three places: outside the hood, the beaker, the flask. Which letters belong to which?',
+    'Ask of each letter: would you do this with acid that is hot, or with no goggles on?',
+  ],
 };

@@ -54,4 +54,9 @@ export const pipetteToFlask: Procedure = {
       ask: 'What happens to the solution if you turn an open flask over?',
     },
   ],
+  hints: [
+    'Only the stock that you measured may bring solute, and the water must end at the mark.',
+    'Rinsing comes with emptying. Some things need an open flask, some a closed one. Sort the letters.',
+    'Ask of each letter: what would go wrong if the stock were in the flask already?',
+  ],
 };

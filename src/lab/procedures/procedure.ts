@@ -24,4 +24,6 @@ export interface Procedure {
   /** In one order that is right; the sheet shows them lettered in an order of their own. */
   readonly actions: readonly ProcedureAction[];
   readonly rules: readonly OrderRule[];
+  /** Help at three levels: the idea, what goes with what, one place to begin. None shows a whole order. */
+  readonly hints: readonly [string, string, string];
 }

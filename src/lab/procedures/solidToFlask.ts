@@ -83,4 +83,9 @@ export const solidToFlask: Procedure = {
       ask: 'This order works. A tip: leave room for the rinsing water, or the level may pass the mark.',
     },
   ],
+  hints: [
+    'The flask is right only if all the solute is in it, at room temperature, with the water at the mark.',
+    'Some things need an empty flask, some an open one, some a closed one. Sort the letters into those three.',
+    'Ask of each letter: what would go wrong if the water were at the mark already?',
+  ],
 };

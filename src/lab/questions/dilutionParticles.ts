@@ -37,4 +37,17 @@ export const dilutionParticles: Question = {
       reply: 'Can water change one particle, or only how far apart they are?',
     },
   ],
+  hints: [
+    'Keep two things apart: how much there is, and how crowded it is.',
+    'amount = molarity × volume. If one of the two goes down and the other up, what does the amount do?',
+    [
+      'Before: ',
+      { given: 'stock molarity' },
+      ' mol/L in your portion. After: ',
+      { given: 'target molarity' },
+      ' mol/L in ',
+      { given: 'target volume' },
+      ' mL. Picture every particle of the portion, then pour in the water.',
+    ],
+  ],
 };

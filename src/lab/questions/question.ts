@@ -13,4 +13,6 @@ export interface Question {
   readonly stem: readonly Shown[];
   readonly right: QuestionOption;
   readonly others: readonly QuestionOption[];
+  /** Help at three levels: the idea, the relation, and the team's own numbers side by side. */
+  readonly hints: readonly [string, string, readonly Shown[]];
 }

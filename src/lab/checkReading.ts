@@ -1,0 +1,47 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { type EntryKind, readEntry } from './readEntry.ts';
+import { readingTolerance, type SettingCells, type ToolUsed } from './readingTolerance.ts';
+import type { RowCheck } from './rowCheck.ts';
+import { readingTexts } from './texts/readings.ts';
+
+export interface Reading {
+  /** What the reading is compared with, in the unit that the row asks for. */
+  readonly expected: number;
+  readonly unit: string;
+  readonly tools: readonly ToolUsed[];
+  readonly settings: SettingCells;
+  readonly decimalMark: 'point' | 'comma';
+}
+
+const kinds: Readonly<Record<string, EntryKind>> = {
+  g: 'mass',
+  mL: 'volume',
+  mol: 'amount',
+  'mol/L': 'concentration',
+  'g/mL': 'density',
+};
+
+/** From this many times the plan on, or this share of it down, a unit is likelier to be amiss than the technique. */
+const farTimes = 3;
+
+/** Judges a reading by what the tools and the teacher's allowance for technique permit; see `readingTolerance`. */
+export function checkReading(entry: CellValue, reading: Reading): RowCheck {
+  const kind = kinds[reading.unit];
+  if (kind === undefined) throw new Error(`No reading is asked for in “${reading.unit}”.`);
+  const read = readEntry(entry, kind, { decimalMark: reading.decimalMark });
+  if (read.kind === 'blank') return { status: 'blank', lookAt: '' };
+  if (read.kind === 'unreadable') return { status: 'unreadable', lookAt: readingTexts.unreadable };
+  if (read.unit === 'other kind') return { status: 'not yet', lookAt: readingTexts.unit };
+  const tolerance = readingTolerance(reading, reading.settings);
+  if (!tolerance.ok) return { status: 'unreadable', lookAt: readingTexts.badSetting(tolerance.error.argument) };
+  const { value } = read.entry;
+  const { expected } = reading;
+  // A decimal at the very edge counts as inside, whatever its binary form.
+  const slack = 1e-12 * Math.max(Math.abs(value), Math.abs(expected));
+  if (Math.abs(value - expected) <= tolerance.value.limit + slack) {
+    return { status: 'on target', lookAt: readingTexts.onTarget };
+  }
+  if (value > expected * farTimes) return { status: 'not yet', lookAt: readingTexts.farAbove };
+  if (value < expected / farTimes) return { status: 'not yet', lookAt: readingTexts.farBelow };
+  return { status: 'not yet', lookAt: value > expected ? readingTexts.above : readingTexts.below };
+}

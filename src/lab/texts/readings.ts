@@ -1,0 +1,23 @@
+/** What the check says about a reading, and how its tolerance is explained in the Plan. No text holds what is expected. */
+export const readingTexts = {
+  onTarget: 'Yes, this is as close to the plan as the tools and careful work allow.',
+  above: 'The reading is above the plan, by more than careful work allows. Was the empty boat or dish taken off?',
+  below: 'The reading is below the plan, by more than careful work allows. Did some of it stay behind on the way?',
+  farAbove: 'Stop before you go on: the reading is far above the plan. Do both have the same unit?',
+  farBelow: 'Stop before you go on: the reading is far below the plan. Do both have the same unit?',
+  unit: 'Look at the unit. What does the instrument show, and what does this row ask for?',
+  unreadable: 'Write the number that the instrument shows, with or without its unit.',
+  badSetting: (name: string): string => `⚠ ${name}`,
+};
+
+export const toleranceTexts = {
+  balance: (toleranceG: string): string => `a balance read to ±${toleranceG} g, empty and loaded`,
+  flask: (part: { readonly size: string; readonly tolerance: string; readonly note: string }): string =>
+    `a ${part.size} mL flask, ±${part.tolerance} mL${part.note}`,
+  pipette: (part: { readonly size: string; readonly tolerance: string; readonly note: string }): string =>
+    `a ${part.size} mL pipette, ±${part.tolerance} mL${part.note}`,
+  fromMemory: ' (figure not confirmed)',
+  readAt: (size: string): string => ` (figure of the ${size} mL size)`,
+  whole: (parts: { readonly tools: string; readonly percent: string }): string =>
+    `Twice the standard uncertainty of ${parts.tools}, as rectangular distributions by JCGM 100, plus ${parts.percent} % of what is expected for technique.`,
+};

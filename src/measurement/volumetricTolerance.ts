@@ -1,0 +1,44 @@
+import { type Millilitres, millilitres } from './quantity.ts';
+import { volumetricTolerances } from './volumetricTolerances.generated.ts';
+
+export interface Volumetric {
+  readonly vessel: 'flask' | 'pipette';
+  readonly volume: Millilitres;
+  readonly glassClass: 'A' | 'B';
+  readonly standard: 'ISO' | 'ASTM';
+}
+
+export interface VolumetricTolerance {
+  /** Half-width: the volume is within ± this of the nominal one. */
+  readonly tolerance: Millilitres;
+  /** The size that the figure was read at: the vessel's own, or the next one in the table. */
+  readonly readAt: Millilitres;
+  /** False where the figure could not be confirmed in a published source. */
+  readonly confirmed: boolean;
+}
+
+/**
+ * Permitted error of a one-mark flask or pipette. A size that the standard has no line for gets the figure of the next
+ * larger one, which is never too narrow; beyond the largest, that one's share of the volume.
+ *
+ * Source: ISO 1042 and ISO 648, ASTM E288 and E969, as listed in the published table beside the tests.
+ */
+export function volumetricTolerance({ vessel, volume, glassClass, standard }: Volumetric): VolumetricTolerance {
+  const sizes = volumetricTolerances[`${standard} ${vessel} ${glassClass}`]
+    .split(' ')
+    .map((line) => line.split(':'))
+    .map(([size, tolerance, memory]) => ({
+      size: Number(size),
+      tolerance: Number(tolerance),
+      confirmed: memory === undefined,
+    }));
+  const largest = sizes[sizes.length - 1];
+  const found = sizes.find(({ size }) => size >= volume) ?? largest;
+  if (found === undefined) throw new Error(`No figures for a ${vessel} of class ${glassClass} by ${standard}.`);
+  const share = volume > found.size ? volume / found.size : 1;
+  return {
+    tolerance: millilitres(found.tolerance * share),
+    readAt: millilitres(found.size),
+    confirmed: found.confirmed,
+  };
+}
