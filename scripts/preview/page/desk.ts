@@ -1,0 +1,657 @@
+import type { CellView, ChangeView, Edit, FunctionHelp, MenuView, Seat, SheetView } from '../view.ts';
+import { announce } from './announce.ts';
+import { destination } from './cellLink.ts';
+import { blockName, cellKey, cellName, columnLetters, type Place } from './cellName.ts';
+import { type Clip, clipOf, type PlacedText, pasteInto } from './clipboard.ts';
+import { connect, type State, Unreachable } from './connection.ts';
+import { askFirst, openDialog } from './dialogs.ts';
+import { createEditor, type Session } from './editor.ts';
+import { byId, element } from './element.ts';
+import { createGrid } from './grid.ts';
+import { gridKeys } from './gridKeys.ts';
+import { createPanels, type PanelAddress } from './panel.ts';
+import { type MenuLine, menuButtons, openMenu } from './popupMenu.ts';
+import { createTabs } from './tabs.ts';
+import { texts } from './texts.ts';
+import { cellAt, nextPlace, ownerOf, rowMark, textExtent, type WorkbookModel, workbookModel } from './workbookModel.ts';
+
+interface TypeAnswer {
+  readonly refused: readonly { readonly edit: Edit; readonly reason: string }[];
+}
+type Step = { readonly rows: number; readonly columns: number };
+
+/** The window of one seat: puts grid, line, tabs, menus and panel to work on one connection. */
+export function startDesk(seat: Seat): void {
+  document.body.dataset.seat = seat;
+  byId('seat-line').textContent = texts.seatLine[seat];
+  const sheetBox = byId('sheet');
+  const strip = byId('strip');
+  const followButton = byId<HTMLButtonElement>('follow-link');
+  const remembersSheet = `labrow sheet ${seat}`;
+
+  let model: WorkbookModel | undefined;
+  let functions: readonly FunctionHelp[] = [];
+  let menus: readonly MenuView[] = [];
+  let current = -1;
+  let link: 'open' | 'lost' = 'open';
+  let guardAnswered = false;
+  let clip: Clip | undefined;
+  /** Column where a run of Tab began: Enter goes back under it. */
+  let tabColumn: number | undefined;
+  /** Texts that could not be sent while something else was being typed. */
+  let kept: readonly { readonly edit: Edit; readonly reason: string }[] = [];
+  const latestEcho = new Map<string, number>();
+  let sends = 0;
+
+  const sheetNow = (): SheetView | undefined => model?.sheets.get(current);
+  const visibleSheets = (): SheetView[] =>
+    (model?.order ?? []).flatMap((id) => {
+      const sheet = model?.sheets.get(id);
+      return sheet && !sheet.hidden ? [sheet] : [];
+    });
+
+  // ── what is shown ──
+  const grid = createGrid(sheetBox, {
+    press(place, event) {
+      if (!editor.session) return false;
+      if (editor.session.sheet === current && event.button === 0 && editor.pointAt(cellName(place))) return true;
+      void keep(editor.text, undefined, () => grid.select(place));
+      return true;
+    },
+    open: (place) => openCell(place),
+    choose: (place) => {
+      grid.select(place);
+      openCell(place);
+    },
+    follow,
+    menu: (place, at) => rowMenu(place, at),
+    moved: showCell,
+  });
+  const editor = createEditor({
+    container: sheetBox,
+    cellElement: (place) => (editor.session && editor.session.sheet === current ? grid.cell(place) : undefined),
+    functions: () => functions,
+    events: {
+      keep: (text, move) => void keep(text, move),
+      leave() {
+        editor.close();
+        showCell();
+        grid.focus();
+      },
+      lineFocused() {
+        const sheet = sheetNow();
+        const { active } = grid.selection;
+        if (!sheet || refusesTyping(sheet, active)) return;
+        editor.open(sessionAt(sheet, active, false), { text: editor.text, where: 'line', list: false });
+      },
+    },
+  });
+  const tabs = createTabs((id) => void leaveCell(() => openSheet(id)));
+
+  function showCell(): void {
+    const sheet = sheetNow();
+    if (!sheet) return;
+    const { active } = grid.selection;
+    const block = grid.block;
+    const cell = cellAt(sheet, active);
+    byId('cell-name').textContent = blockName(block);
+    editor.rest({
+      text: cell?.input ?? '',
+      readOnly: cell?.spilled === true || cell?.guarded === 'locked',
+    });
+    const message = byId('cell-message');
+    const said = cell?.error ?? cell?.note ?? (cell?.spilled ? texts.spilledCell : undefined) ?? guardText(cell);
+    message.textContent = said ?? '';
+    message.hidden = said === undefined || said === '';
+    message.classList.toggle('wrong', cell?.error !== undefined);
+    const leads = cell?.link ? destination(cell.link, model?.sheets.values() ?? []) : undefined;
+    followButton.hidden = !leads;
+    followButton.textContent = leads?.kind === 'outside' ? texts.followOutside : texts.followLink;
+    const [rows, columns] = [block.bottom - block.top + 1, block.right - block.left + 1];
+    if (rows * columns > 1 && !mergedWhole(sheet, active, rows, columns)) {
+      announce(texts.selected(blockName(block), rows, columns));
+    }
+  }
+  const mergedWhole = (sheet: SheetView, { row, column }: Place, rows: number, columns: number): boolean =>
+    sheet.merges.some(
+      (merge) => merge.row === row && merge.column === column && merge.rows === rows && merge.columns === columns,
+    );
+  const guardText = (cell: CellView | undefined): string | undefined =>
+    cell?.guarded === 'locked'
+      ? texts.lockedCell
+      : cell?.guarded === 'warning' && !guardAnswered
+        ? texts.guardedCell
+        : undefined;
+
+  function openSheet(id: number, at?: Place): void {
+    const sheet = model?.sheets.get(id);
+    if (!model || !sheet) return;
+    current = id;
+    sessionStorage.setItem(remembersSheet, String(id));
+    document.title = `${sheet.name} · ${model.name}`;
+    tabs.show(visibleSheets(), id);
+    grid.show(sheet);
+    if (at) grid.select({ row: Math.min(at.row, sheet.rows), column: Math.min(at.column, sheet.columns) });
+    else showCell();
+    editor.reposition();
+  }
+  function showStrip(): void {
+    const lines: Node[] = [];
+    if (link === 'lost') lines.push(element('p', {}, texts.linkLost));
+    for (const one of kept) {
+      const cell = `${model?.sheets.get(one.edit.sheet)?.name ?? ''} ${cellName(one.edit)}`.trim();
+      const again = element('button', { type: 'button', class: 'act small' }, texts.tryAgain);
+      const back = element('button', { type: 'button', class: 'act small quiet' }, texts.putBack);
+      const forget = (): void => {
+        kept = kept.filter((other) => other !== one);
+        showStrip();
+      };
+      again.addEventListener('click', () => {
+        forget();
+        void send([one.edit]);
+      });
+      back.addEventListener('click', () => {
+        void leaveCell(() => {
+          forget();
+          openSheet(one.edit.sheet, one.edit);
+          openCell(one.edit, one.edit.text, one.reason);
+        });
+      });
+      lines.push(element('p', {}, `${texts.keptEdit(cell, one.edit.text)}. ${one.reason} `, again, ' ', back));
+    }
+    strip.replaceChildren(...lines);
+    strip.hidden = lines.length === 0;
+  }
+  function toast(title: string, message: string): void {
+    const close = element('button', { type: 'button', class: 'close' }, texts.dismiss);
+    const box = element(
+      'div',
+      { class: 'toast' },
+      element('p', {}, element('b', {}, title), title ? ' ' : '', message),
+      close,
+    );
+    close.addEventListener('click', () => box.remove());
+    document.querySelector('.toast')?.remove();
+    byId('desk').append(box);
+    window.setTimeout(() => box.remove(), 12_000);
+    announce(`${title} ${message}`.trim());
+  }
+  const complain = (error: unknown): void => {
+    const said = error instanceof Error ? error.message : String(error);
+    toast('', said);
+    announce(said, 'urgent');
+  };
+
+  // ── typing ──
+  const sessionAt = (sheet: SheetView, at: Place, quick: boolean): Session => {
+    const place = ownerOf(sheet, at);
+    const cell = cellAt(sheet, place);
+    return {
+      sheet: sheet.id,
+      place,
+      before: cell?.input ?? '',
+      mark: rowMark(sheet, place),
+      quick,
+      choices: cell?.options,
+    };
+  };
+  function refusesTyping(sheet: SheetView, place: Place): string | undefined {
+    const cell = cellAt(sheet, ownerOf(sheet, place));
+    return cell?.spilled ? texts.spilledRefused : cell?.guarded === 'locked' ? texts.lockedRefused : undefined;
+  }
+  function openCell(place: Place, text?: string, message?: string): void {
+    const sheet = sheetNow();
+    if (!sheet) return;
+    const refused = refusesTyping(sheet, place);
+    if (refused && text === undefined) {
+      toast('', refused);
+      announce(refused, 'urgent');
+      return;
+    }
+    const session = sessionAt(sheet, place, false);
+    editor.open(session, { text: text ?? session.before, where: 'cell', ...(message ? { message } : {}) });
+    if (message) announce(message, 'urgent');
+  }
+  /** Opens an empty field for the key that is on its way: it lands there, accents and input methods included. */
+  function typeOver(): void {
+    const sheet = sheetNow();
+    if (!sheet) return;
+    const { active } = grid.selection;
+    const refused = refusesTyping(sheet, active);
+    if (refused) {
+      toast('', refused);
+      announce(refused, 'urgent');
+      return;
+    }
+    editor.open(sessionAt(sheet, active, true), { text: '', where: 'cell' });
+  }
+  /** Keeps what is being typed, if anything is, then goes on; stays where it was refused. */
+  async function leaveCell(then: () => void): Promise<void> {
+    if (editor.session) await keep(editor.text, undefined, then);
+    else then();
+  }
+  async function allowed(places: readonly Place[]): Promise<boolean> {
+    const sheet = sheetNow();
+    if (guardAnswered || !sheet) return true;
+    if (!places.some((place) => cellAt(sheet, place)?.guarded === 'warning')) return true;
+    if (!(await askFirst(texts.guardQuestion))) return false;
+    guardAnswered = true;
+    return true;
+  }
+  async function keep(text: string, move: Step | undefined, then?: () => void): Promise<void> {
+    const session = editor.session;
+    const sheet = model?.sheets.get(session?.sheet ?? -1);
+    if (!session) return;
+    if (!sheet) {
+      editor.message(texts.sheetGone);
+      return;
+    }
+    const { place } = session;
+    const refused = refusesTyping(sheet, place);
+    const untouched = text === session.before;
+    if (refused && !untouched) {
+      editor.message(refused);
+      announce(refused, 'urgent');
+      return;
+    }
+    if (!untouched && !(await allowed([place]))) {
+      editor.focus();
+      return;
+    }
+    editor.close();
+    if (then) then();
+    else {
+      if (move?.columns) tabColumn ??= place.column;
+      const under = move?.rows && tabColumn !== undefined ? { row: place.row, column: tabColumn } : place;
+      if (!move?.columns) tabColumn = undefined;
+      grid.select(move ? nextPlace(sheet, under, move) : place);
+    }
+    showCell();
+    if (!untouched) await send([{ sheet: sheet.id, ...place, text }]);
+  }
+
+  /** Shows what was typed at once, sends it, and brings it back with the reason where it was not taken. */
+  async function send(edits: readonly Edit[]): Promise<boolean> {
+    if (edits.length === 0) return true;
+    sends += 1;
+    const mine = sends;
+    for (const edit of edits) {
+      latestEcho.set(`${edit.sheet}:${cellKey(edit)}`, mine);
+      const formula = edit.text.startsWith('=');
+      grid.echo(edit.sheet, edit, formula ? '…' : edit.text.replace(/^'/, ''));
+    }
+    let refused: TypeAnswer['refused'] = [];
+    let failed: unknown;
+    try {
+      const answer = await connection.ask<TypeAnswer>('type', { edits });
+      refused = answer.refused;
+      apply(answer.change);
+    } catch (error) {
+      failed = error;
+      refused = edits.map((edit) => ({ edit, reason: error instanceof Error ? error.message : String(error) }));
+    }
+    for (const edit of edits) {
+      const key = `${edit.sheet}:${cellKey(edit)}`;
+      if (latestEcho.get(key) !== mine) continue;
+      latestEcho.delete(key);
+      grid.echo(edit.sheet, edit, undefined);
+    }
+    const [first] = refused;
+    if (!first) return true;
+    if (edits.length === 1 || failed instanceof Unreachable) giveBack(refused);
+    else {
+      const said = texts.someRefused(refused.length, edits.length, first.reason);
+      toast('', said);
+      announce(said, 'urgent');
+    }
+    return false;
+  }
+  function giveBack(refused: TypeAnswer['refused']): void {
+    const [first, ...others] = refused;
+    if (!first) return;
+    if (editor.session || document.querySelector('dialog[open]')) {
+      kept = [...kept, ...refused];
+      announce(first.reason, 'urgent');
+    } else {
+      kept = [...kept, ...others];
+      if (first.edit.sheet !== current) openSheet(first.edit.sheet);
+      grid.select(first.edit);
+      openCell(first.edit, first.edit.text, first.reason);
+    }
+    showStrip();
+  }
+
+  // ── changes from the server ──
+  function apply(change: ChangeView): void {
+    if (!model) return;
+    const before = sheetNow();
+    const touched = model.apply(change);
+    if (!touched) return;
+    if (!model.sheets.has(current) || model.sheets.get(current)?.hidden) {
+      const [first] = visibleSheets();
+      if (first) openSheet(first.id);
+    }
+    const sheet = sheetNow();
+    if (!sheet) return;
+    if (touched.tabs) tabs.show(visibleSheets(), current);
+    const keys = touched.cells.get(current) ?? [];
+    if (touched.sheets.has(current)) {
+      grid.show(sheet);
+      if (editor.session?.sheet === current) followRow(sheet);
+    } else if (keys.length > 0) grid.patch(sheet, keys);
+    if (editor.session) {
+      noticeOthers();
+      editor.reposition();
+    } else showCell();
+    if (before && before.id === sheet.id) sayRowNews(before, sheet, keys);
+  }
+  /** Rows moved under the cell being typed in: goes along with its row, or says that it cannot. */
+  function followRow(sheet: SheetView): void {
+    const { session } = editor;
+    if (!session || rowMark(sheet, session.place) === session.mark) return;
+    const { column } = session.place;
+    const found = Array.from({ length: sheet.rows }, (_, index) => index + 1).filter(
+      (row) => rowMark(sheet, { row, column }) === session.mark,
+    );
+    const [row] = found;
+    if (found.length === 1 && row !== undefined && session.mark !== '') {
+      session.place = { row, column };
+      grid.extend(session.place);
+      const said = texts.rowMoved(cellName(session.place));
+      editor.message(said);
+      announce(said);
+    } else {
+      session.mark = rowMark(sheet, session.place);
+      editor.message(texts.rowLost);
+      announce(texts.rowLost, 'urgent');
+    }
+  }
+  function noticeOthers(): void {
+    const { session } = editor;
+    const sheet = session && model?.sheets.get(session.sheet);
+    if (!session || !sheet) return;
+    const input = cellAt(sheet, session.place)?.input ?? '';
+    if (input === session.before) return;
+    session.before = input;
+    const said = texts.changedMeanwhile(input);
+    editor.message(said);
+    announce(said);
+  }
+  /** Says what formulas now tell about the row in hand: its check, and what to look at. */
+  function sayRowNews(before: SheetView, sheet: SheetView, keys: readonly string[]): void {
+    const rows = new Set([grid.selection.active.row, lastTypedRow]);
+    const news = new Map<number, string[]>();
+    for (const key of keys) {
+      const [row = 0, column = 0] = key.split(',').map(Number);
+      const cell = sheet.cells[key];
+      if (!rows.has(row) || !cell || cell.text === '' || sheet.hiddenColumns.includes(column)) continue;
+      if (!cell.spilled && !cell.input.startsWith('=')) continue;
+      if (cell.text === before.cells[key]?.text) continue;
+      news.set(row, [...(news.get(row) ?? []), cell.text]);
+    }
+    const said = [...news].map(([row, words]) => texts.rowNow(row, words.join('. ')));
+    announce(said.join(' '));
+  }
+  const lastTypedRow = 0;
+
+  // ── the grid's own doings ──
+  async function clearBlock(): Promise<void> {
+    const sheet = sheetNow();
+    if (!sheet) return;
+    const { top, left, bottom, right } = grid.block;
+    const places: Place[] = [];
+    for (const [key, cell] of Object.entries(sheet.cells)) {
+      const [row = 0, column = 0] = key.split(',').map(Number);
+      if (row < top || row > bottom || column < left || column > right) continue;
+      if (cell.input !== '' && !cell.spilled) places.push({ row, column });
+    }
+    const one = refusesTyping(sheet, grid.selection.active);
+    if (places.length === 0 && one) {
+      toast('', one);
+      announce(one, 'urgent');
+    }
+    if (places.length > 0 && (await allowed(places))) {
+      await send(places.map((place) => ({ sheet: sheet.id, ...place, text: '' })));
+    }
+  }
+  async function paste(text: string): Promise<void> {
+    const sheet = sheetNow();
+    if (!sheet || text === '') return;
+    const { cells, rows, columns } = pasteInto(grid.block, text, clip);
+    const { top, left } = grid.block;
+    const block = { top, left, bottom: top + rows - 1, right: left + columns - 1 };
+    if (block.bottom > sheet.rows || block.right > sheet.columns) {
+      complain(new Error(texts.pasteTooLarge(rows, columns)));
+      return;
+    }
+    if (!(await allowed(cells))) return;
+    const open = cells.filter((cell: PlacedText) => !cellAt(sheet, cell)?.spilled);
+    if (open.length < cells.length && open.length === 0) {
+      complain(new Error(texts.spilledRefused));
+      return;
+    }
+    grid.select({ row: top, column: left }, { row: block.bottom, column: block.right });
+    const whole = await send(open.map((cell) => ({ sheet: sheet.id, ...cell })));
+    if (open.length < cells.length) {
+      complain(new Error(texts.someRefused(cells.length - open.length, cells.length, texts.spilledCell)));
+    } else if (whole) announce(texts.pasted(blockName(block)));
+  }
+  async function step(action: 'undo' | 'redo'): Promise<void> {
+    try {
+      const { done, change } = await connection.ask<{ done: boolean }>(action, {});
+      apply(change);
+      const said =
+        action === 'undo' ? (done ? texts.undone : texts.nothingToUndo) : done ? texts.redone : texts.nothingToRedo;
+      announce(said);
+      if (!done) toast('', said);
+    } catch (error) {
+      complain(error);
+    }
+  }
+  async function changeRows(action: string, fields: object, said: string): Promise<void> {
+    try {
+      const { change } = await connection.ask(action, { sheet: current, ...fields });
+      apply(change);
+      announce(said);
+    } catch (error) {
+      complain(error);
+    }
+  }
+  function rowLines(place: Place): MenuLine[] {
+    const sheet = sheetNow();
+    if (!sheet) return [];
+    const { top, left, bottom, right } = grid.block;
+    const count = bottom - top + 1;
+    const column = columnLetters(place.column);
+    const extent = textExtent(sheet);
+    const from = count > 1 ? top : sheet.frozenRows + 1;
+    const to = count > 1 ? bottom : extent.row;
+    const area = { row: from, column: 1, rows: to - from + 1, columns: extent.column };
+    const sort = (ascending: boolean): void => {
+      if (area.rows < 2) {
+        complain(new Error(texts.nothingToSort));
+        return;
+      }
+      const name = blockName({ top: from, left: 1, bottom: to, right: extent.column });
+      void changeRows('sort-rows', { area, column: place.column, ascending }, texts.rowsOrdered(name));
+    };
+    const insert = (row: number): void => void changeRows('insert-rows', { row, count }, texts.rowsAdded(count));
+    return [
+      { label: texts.copyBlock, keys: 'Ctrl+C', act: () => void copyBlock() },
+      { label: texts.clearBlock, keys: 'Delete', act: () => void clearBlock() },
+      null,
+      { label: texts.addRowAbove(count), act: () => insert(top) },
+      { label: texts.addRowBelow(count), act: () => insert(bottom + 1) },
+      {
+        label: texts.removeRows(top, bottom),
+        act: () => void changeRows('delete-rows', { row: top, count }, texts.rowsRemoved(count)),
+      },
+      null,
+      { label: texts.sortUp(column), act: () => sort(true) },
+      { label: texts.sortDown(column), act: () => sort(false) },
+      ...(left === right ? [] : []),
+    ];
+  }
+  function rowMenu(place: Place, at: { readonly x: number; readonly y: number }): void {
+    openMenu({ label: texts.rowMenu, lines: rowLines(place), at, onClose: () => grid.focus() });
+  }
+  async function copyBlock(): Promise<void> {
+    const sheet = sheetNow();
+    if (!sheet) return;
+    clip = clipOf(sheet, grid.block);
+    await navigator.clipboard?.writeText(clip.text).catch(complain);
+    announce(texts.copied(blockName(grid.block)));
+  }
+  function follow(address: string): void {
+    const leads = destination(address, model?.sheets.values() ?? []);
+    if (!leads) complain(new Error(texts.linkBroken));
+    else if (leads.kind === 'outside') window.open(leads.address, '_blank', 'noopener,noreferrer');
+    else void leaveCell(() => openSheet(leads.sheet, leads.place));
+  }
+  gridKeys(sheetBox, {
+    grid,
+    sheet: sheetNow,
+    typeOver,
+    open: () => openCell(grid.selection.active),
+    clear: () => void clearBlock(),
+    step: (action) => void step(action),
+    menu() {
+      const box = grid.cell(grid.selection.active)?.getBoundingClientRect();
+      rowMenu(grid.selection.active, { x: (box?.left ?? 0) + 12, y: box?.bottom ?? 0 });
+    },
+    follow() {
+      const sheet = sheetNow();
+      const address = sheet && cellAt(sheet, grid.selection.active)?.link;
+      if (address) follow(address);
+    },
+    leave: () => document.querySelector<HTMLElement>('#menus button, #tools button')?.focus(),
+    moved: () => {
+      tabColumn = undefined;
+    },
+  });
+  followButton.addEventListener('click', () => {
+    const sheet = sheetNow();
+    const address = sheet && cellAt(sheet, grid.selection.active)?.link;
+    if (address) follow(address);
+  });
+  const ours = (event: ClipboardEvent): boolean => grid.hasFocus() && !(event.target instanceof HTMLTextAreaElement);
+  for (const kind of ['copy', 'cut'] as const) {
+    document.addEventListener(kind, (event) => {
+      const sheet = sheetNow();
+      if (!ours(event) || !sheet) return;
+      clip = clipOf(sheet, grid.block);
+      event.clipboardData?.setData('text/plain', clip.text);
+      event.preventDefault();
+      announce(texts.copied(blockName(grid.block)));
+      if (kind === 'cut') void clearBlock();
+    });
+  }
+  document.addEventListener('paste', (event) => {
+    if (!ours(event)) return;
+    event.preventDefault();
+    void paste(event.clipboardData?.getData('text/plain') ?? '');
+  });
+
+  // ── menus, tools, panels ──
+  const panels = createPanels({
+    async run(name, args) {
+      const answer = await connection.askBeside<{ value: unknown; panel: PanelAddress | null }>('run', { name, args });
+      apply(answer.change);
+      return answer;
+    },
+    onFocusGrid: () => grid.focus(),
+  });
+  async function choose(run: string): Promise<void> {
+    try {
+      const answer = await connection.askBeside<{ panel: PanelAddress | null }>('choose', { run });
+      apply(answer.change);
+      if (answer.panel) panels.open(answer.panel);
+    } catch (error) {
+      complain(error);
+    }
+  }
+  function showMenus(): void {
+    menuButtons(
+      byId('menus'),
+      menus.map(({ title, items }) => ({
+        label: title,
+        lines: () =>
+          items.map((item) =>
+            item ? { label: item.label, act: () => void leaveCell(() => void choose(item.run)) } : null,
+          ),
+      })),
+    );
+  }
+  function showTools(): void {
+    const tools = byId('tools');
+    const button = (label: string, act: () => void): HTMLButtonElement => {
+      const made = element('button', { type: 'button', class: 'menu-button' }, label);
+      made.addEventListener('click', act);
+      return made;
+    };
+    const rows = element('div', { class: 'menus' });
+    menuButtons(rows, [{ label: texts.rowMenu, lines: () => rowLines(grid.selection.active) }]);
+    tools.replaceChildren(
+      button(texts.undo, () => void leaveCell(() => void step('undo'))),
+      button(texts.redo, () => void leaveCell(() => void step('redo'))),
+      rows,
+      button(texts.keys, () => {
+        const list = element('dl', { class: 'keys' });
+        for (const [keys, what] of texts.keyList) list.append(element('dt', {}, keys), element('dd', {}, what));
+        const close = element('button', { type: 'button', class: 'act quiet' }, texts.closePanel);
+        const dialog = openDialog({
+          title: texts.keysTitle,
+          content: [list, element('div', { class: 'answers' }, close)],
+        });
+        close.addEventListener('click', () => dialog.close());
+      }),
+    );
+  }
+  showTools();
+
+  // ── the connection ──
+  const connection = connect({
+    seat,
+    version: () => model?.version ?? 0,
+    onState(state: State) {
+      const first = model === undefined;
+      model = workbookModel(state.view);
+      functions = state.functions;
+      menus = state.menus;
+      byId('workbook-name').textContent = model.name;
+      showMenus();
+      const wanted = first ? Number(sessionStorage.getItem(remembersSheet) ?? state.view.activeSheet) : current;
+      const shown = visibleSheets();
+      const sheet =
+        shown.find(({ id }) => id === wanted) ?? shown.find(({ id }) => id === state.view.activeSheet) ?? shown[0];
+      if (!sheet) {
+        sheetBox.append(element('p', { class: 'soft' }, texts.noSheet));
+        return;
+      }
+      openSheet(sheet.id);
+      if (editor.session) {
+        followRow(sheet);
+        noticeOthers();
+      } else if (first) grid.focus();
+    },
+    onChange(change) {
+      apply(change);
+      if (change.toast) toast(change.toast.title, change.toast.message);
+      const { activate } = change;
+      if (activate && activate.seat === seat) {
+        void leaveCell(() => openSheet(activate.sheet, activate));
+      }
+    },
+    onLink(next) {
+      const was = link;
+      link = next;
+      showStrip();
+      if (next === 'lost' && was !== 'lost') announce(texts.linkLost, 'urgent');
+      if (next === 'open' && was === 'lost') announce(texts.linkBack);
+    },
+  });
+  window.addEventListener('beforeunload', (event) => {
+    // The browser asks before text that is nowhere else is thrown away.
+    if (kept.length > 0 || (editor.session && editor.text !== editor.session.before)) event.preventDefault();
+  });
+}

@@ -1,0 +1,483 @@
+import type { CellView, SheetView } from '../view.ts';
+import { type Block, blockBetween, cellKey, cellName, columnLetters, type Place, readCellName } from './cellName.ts';
+import { element } from './element.ts';
+import { coloursShown } from './sheetColours.ts';
+import { texts } from './texts.ts';
+import { cellAt, mergeAt, ownerOf, usedExtent, wholeBlock } from './workbookModel.ts';
+
+export interface Selection {
+  /** The cell that has the focus and takes what is typed. */
+  readonly active: Place;
+  /** The other corner of the block; the active cell itself where one cell is selected. */
+  readonly reach: Place;
+}
+export interface GridEvents {
+  /** A press on a cell; returns true where it was used for something else, such as a formula being typed. */
+  press(place: Place, event: MouseEvent): boolean;
+  open(place: Place): void;
+  choose(place: Place): void;
+  follow(link: string): void;
+  menu(place: Place, at: { readonly x: number; readonly y: number }): void;
+  moved(): void;
+}
+export interface Grid {
+  readonly sheet: SheetView | undefined;
+  readonly selection: Selection;
+  readonly block: Block;
+  /** Draws a whole sheet, keeping the selection that the sheet had before. */
+  show(sheet: SheetView): void;
+  /** Draws the rows of the cells that changed. */
+  patch(sheet: SheetView, keys: readonly string[]): void;
+  select(active: Place, reach?: Place): void;
+  extend(reach: Place): void;
+  focus(): void;
+  hasFocus(): boolean;
+  cell(place: Place): HTMLTableCellElement | undefined;
+  /** Text that is on its way to the server, shown at once. */
+  echo(sheetId: number, place: Place, text: string | undefined): void;
+  /** How many rows fit in view, for the page keys. */
+  rowsInView(): number;
+}
+
+const headingWidth = 46;
+const spareRows = 24;
+const spareColumns = 2;
+const rowsAtOnce = 80;
+
+/** The sheet as a real table with the roles of a grid. Rows beyond what is used are added when somebody goes there. */
+export function createGrid(container: HTMLElement, events: GridEvents): Grid {
+  const table = element('table', { role: 'grid', class: 'grid', 'aria-multiselectable': 'true' });
+  container.append(table);
+  const dark = window.matchMedia('(prefers-color-scheme: dark)');
+  let sheet: SheetView | undefined;
+  let lastRow = 0;
+  let lastColumn = 0;
+  let columnsHeld = true;
+  let selection: Selection = { active: { row: 1, column: 1 }, reach: { row: 1, column: 1 } };
+  const remembered = new Map<number, Selection>();
+  const cells = new Map<string, HTMLTableCellElement>();
+  const rows = new Map<number, HTMLTableRowElement>();
+  const lefts = new Map<number, number>();
+  const echoes = new Map<string, string>();
+  let body = element('tbody');
+  let marked: HTMLElement[] = [];
+
+  const echoKey = (sheetId: number, place: Place): string => `${sheetId}:${cellKey(place)}`;
+  const visibleColumns = (of: SheetView): number[] => {
+    const hidden = new Set(of.hiddenColumns);
+    return Array.from({ length: lastColumn }, (_, index) => index + 1).filter((column) => !hidden.has(column));
+  };
+  const widthOf = (of: SheetView, column: number): number => of.columnWidths[column - 1] ?? 100;
+  const frozenWidth = (of: SheetView): number =>
+    visibleColumns(of)
+      .filter((column) => column <= of.frozenColumns)
+      .reduce((sum, column) => sum + widthOf(of, column), headingWidth);
+
+  function describe(cell: CellView | undefined): string | undefined {
+    if (!cell) return undefined;
+    const parts = [
+      cell.error,
+      cell.note,
+      cell.spilled ? texts.spilledCell : undefined,
+      cell.guarded === 'locked' ? texts.lockedCell : undefined,
+    ].filter((part) => part !== undefined && part !== '');
+    return parts.length > 0 ? parts.join(' ') : undefined;
+  }
+
+  /** Width over which text that is not wrapped may run: its own cell and the empty ones that follow. */
+  function roomFor(of: SheetView, place: Place, cell: CellView): number {
+    let room = widthOf(of, place.column);
+    if (cell.align === 'right' || cell.align === 'center' || cell.options || mergeAt(of, place)) return room;
+    for (const column of visibleColumns(of)) {
+      if (column <= place.column) continue;
+      const next = { row: place.row, column };
+      const neighbour = cellAt(of, next);
+      const taken = (neighbour && neighbour.text !== '') || mergeAt(of, next) || echoes.has(echoKey(of.id, next));
+      if (taken || (place.column <= of.frozenColumns && column > of.frozenColumns)) break;
+      room += widthOf(of, column);
+    }
+    return room;
+  }
+
+  function draw(of: SheetView, place: Place, td: HTMLTableCellElement): void {
+    const cell = cellAt(of, place);
+    const echoed = echoes.get(echoKey(of.id, place));
+    const text = echoed ?? cell?.text ?? '';
+    const colours = coloursShown(cell ?? {}, dark.matches ? 'dark' : 'light');
+    td.style.background = colours.background ?? '';
+    td.style.color = colours.color ?? '';
+    td.style.fontWeight = cell?.bold ? '600' : '';
+    td.style.fontStyle = cell?.italic ? 'italic' : '';
+    td.style.fontSize = cell?.size ? `${Math.max(0.72, cell.size / 10)}em` : '';
+    td.style.verticalAlign = cell?.vertical ?? '';
+    td.style.textAlign = cell?.align ?? '';
+    td.classList.toggle('wrap', cell?.wrap === true);
+    td.classList.toggle('error', cell?.error !== undefined && echoed === undefined);
+    td.classList.toggle('noted', Boolean(cell?.note));
+    td.classList.toggle('sending', echoed !== undefined);
+    td.classList.toggle('locked', cell?.guarded === 'locked');
+    const readOnly = cell?.guarded === 'locked' || cell?.spilled === true;
+    if (readOnly) td.setAttribute('aria-readonly', 'true');
+    else td.removeAttribute('aria-readonly');
+    const description = describe(cell);
+    if (description) td.setAttribute('aria-description', description);
+    else td.removeAttribute('aria-description');
+    if (cell?.options) td.setAttribute('aria-haspopup', 'listbox');
+    else td.removeAttribute('aria-haspopup');
+
+    const content: HTMLElement[] = [];
+    if (text !== '') {
+      const shown =
+        cell?.link && echoed === undefined
+          ? element('a', { href: cell.link, tabindex: -1, class: 'text', rel: 'noopener noreferrer' }, text)
+          : element('span', { class: 'text' }, text);
+      if (!cell?.wrap) {
+        const room = roomFor(of, place, cell ?? { text, input: text });
+        if (room > widthOf(of, place.column)) shown.style.width = `${room - 13}px`;
+        shown.classList.toggle('runs-on', room > widthOf(of, place.column));
+      }
+      content.push(shown);
+    }
+    if (cell?.options && !readOnly)
+      content.push(element('span', { class: 'choose', 'aria-hidden': 'true', title: texts.choose }));
+    td.replaceChildren(...content);
+  }
+
+  function drawRow(of: SheetView, row: number): void {
+    for (const column of visibleColumns(of)) {
+      const td = cells.get(cellKey({ row, column }));
+      if (td) draw(of, { row, column }, td);
+    }
+  }
+
+  function makeRow(of: SheetView, row: number): HTMLTableRowElement {
+    const tr = element('tr', { 'aria-rowindex': row + 1 });
+    tr.append(
+      element(
+        'th',
+        { role: 'rowheader', scope: 'row', class: 'row-heading', 'aria-colindex': 1, 'data-row': row },
+        String(row),
+      ),
+    );
+    for (const column of visibleColumns(of)) {
+      const place = { row, column };
+      const merge = mergeAt(of, place);
+      if (merge && (merge.row !== row || merge.column !== column)) continue;
+      const td = element('td', {
+        role: 'gridcell',
+        'aria-colindex': column + 1,
+        'aria-selected': 'false',
+        'data-cell': cellName(place),
+        tabindex: -1,
+      });
+      if (merge) {
+        const hidden = of.hiddenColumns.filter((at) => at >= merge.column && at < merge.column + merge.columns).length;
+        td.colSpan = Math.min(merge.columns - hidden, lastColumn - column + 1);
+        td.rowSpan = merge.rows;
+      }
+      const left = lefts.get(column);
+      if (left !== undefined && columnsHeld) {
+        td.classList.add('held');
+        td.style.left = `${left}px`;
+        if (column === of.frozenColumns) td.classList.add('held-last');
+      }
+      cells.set(cellKey(place), td);
+      tr.append(td);
+    }
+    rows.set(row, tr);
+    drawRow(of, row);
+    return tr;
+  }
+
+  function addRows(of: SheetView, upTo: number): void {
+    const hidden = new Set(of.hiddenRows);
+    const last = Math.min(of.rows, upTo);
+    for (let row = lastRow + 1; row <= last; row += 1) {
+      if (!hidden.has(row)) body.append(makeRow(of, row));
+    }
+    lastRow = Math.max(lastRow, last);
+  }
+
+  function render(of: SheetView): void {
+    const used = usedExtent(of);
+    cells.clear();
+    rows.clear();
+    lefts.clear();
+    lastColumn = Math.min(
+      of.columns,
+      Math.max(used.column + spareColumns, selection.active.column, selection.reach.column, 8),
+    );
+    const columns = visibleColumns(of);
+    // Held columns that leave no room to read the others are let go, as on a phone.
+    columnsHeld = frozenWidth(of) <= container.clientWidth * 0.55;
+    let left = headingWidth;
+    for (const column of columns) {
+      if (column <= of.frozenColumns) lefts.set(column, left);
+      left += widthOf(of, column);
+    }
+    const group = element('colgroup', {}, element('col'));
+    (group.firstElementChild as HTMLElement).style.width = `${headingWidth}px`;
+    for (const column of columns) {
+      const col = element('col');
+      col.style.width = `${widthOf(of, column)}px`;
+      group.append(col);
+    }
+    table.style.width = `${left}px`;
+    const headings = element(
+      'tr',
+      { 'aria-rowindex': 1, class: 'headings' },
+      element('th', {
+        role: 'columnheader',
+        scope: 'col',
+        class: 'corner',
+        'aria-colindex': 1,
+        'aria-label': texts.cornerLabel,
+      }),
+    );
+    for (const column of columns) {
+      const th = element(
+        'th',
+        { role: 'columnheader', scope: 'col', 'aria-colindex': column + 1, 'data-column': column },
+        columnLetters(column),
+      );
+      const held = lefts.get(column);
+      if (held !== undefined && columnsHeld) {
+        th.classList.add('held');
+        th.style.left = `${held}px`;
+      }
+      headings.append(th);
+    }
+    const head = element('thead', { role: 'rowgroup' }, headings);
+    const hiddenRows = new Set(of.hiddenRows);
+    for (let row = 1; row <= of.frozenRows; row += 1) {
+      if (!hiddenRows.has(row)) head.append(makeRow(of, row));
+    }
+    head.classList.toggle('holds-rows', of.frozenRows > 0);
+    body = element('tbody', { role: 'rowgroup' });
+    lastRow = of.frozenRows;
+    addRows(of, Math.max(used.row, selection.active.row, selection.reach.row) + spareRows);
+    table.replaceChildren(group, head, body);
+    table.setAttribute('aria-label', of.name);
+    table.setAttribute('aria-rowcount', String(of.rows + 1));
+    table.setAttribute('aria-colcount', String(of.columns + 1));
+    container.style.scrollPaddingLeft = `${columnsHeld ? frozenWidth(of) : headingWidth}px`;
+    container.style.scrollPaddingTop = `${head.offsetHeight}px`;
+  }
+
+  function mark(): void {
+    for (const old of marked) {
+      old.classList.remove('active', 'in-block', 'pointed');
+      if (old.matches('td')) {
+        old.setAttribute('aria-selected', 'false');
+        old.tabIndex = -1;
+      }
+    }
+    marked = [];
+    if (!sheet) return;
+    const { top, left, bottom, right } = grid.block;
+    const one = cells.get(cellKey(ownerOf(sheet, selection.active)));
+    const many = top !== bottom || left !== right;
+    for (let row = top; row <= Math.min(bottom, lastRow); row += 1) {
+      const heading = rows.get(row)?.firstElementChild as HTMLElement | null;
+      if (heading) {
+        heading.classList.add('pointed');
+        marked.push(heading);
+      }
+      for (let column = left; column <= Math.min(right, lastColumn); column += 1) {
+        const td = cells.get(cellKey({ row, column }));
+        if (!td) continue;
+        td.setAttribute('aria-selected', 'true');
+        if (many && td !== one) td.classList.add('in-block');
+        marked.push(td);
+      }
+    }
+    for (const th of table.querySelectorAll<HTMLElement>('.headings th[data-column]')) {
+      const column = Number(th.dataset.column);
+      if (column < left || column > right) continue;
+      th.classList.add('pointed');
+      marked.push(th);
+    }
+    if (one) {
+      one.classList.add('active');
+      one.setAttribute('aria-selected', 'true');
+      one.tabIndex = 0;
+      marked.push(one);
+    }
+  }
+
+  function reveal(place: Place): void {
+    if (!sheet) return;
+    if (place.row > lastRow) addRows(sheet, place.row + spareRows);
+    if (place.column > lastColumn) render(sheet);
+  }
+
+  const grid: Grid = {
+    get sheet() {
+      return sheet;
+    },
+    get selection() {
+      return selection;
+    },
+    get block() {
+      const block = blockBetween(selection.active, selection.reach);
+      return sheet ? wholeBlock(sheet, block) : block;
+    },
+    show(next) {
+      const had = grid.hasFocus();
+      const same = sheet?.id === next.id;
+      if (sheet && !same) remembered.set(sheet.id, selection);
+      const scroll = same ? { top: container.scrollTop, left: container.scrollLeft } : { top: 0, left: 0 };
+      if (!same) {
+        const first = { row: 1, column: 1 };
+        selection = remembered.get(next.id) ?? { active: first, reach: first };
+      }
+      const inside = (place: Place): Place => ({
+        row: Math.min(place.row, next.rows),
+        column: Math.min(place.column, next.columns),
+      });
+      selection = { active: inside(selection.active), reach: inside(selection.reach) };
+      sheet = next;
+      render(next);
+      container.scrollTo(scroll);
+      mark();
+      if (had) grid.focus();
+      if (!same)
+        cells.get(cellKey(ownerOf(next, selection.active)))?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    },
+    patch(next, keys) {
+      sheet = next;
+      const changed = new Set(keys.map((key) => Number(key.slice(0, key.indexOf(',')))));
+      const furthest = Math.max(0, ...keys.map((key) => Number(key.slice(key.indexOf(',') + 1))));
+      if (furthest > lastColumn) {
+        grid.show(next);
+        return;
+      }
+      for (const row of changed) {
+        if (row > lastRow) addRows(next, row + spareRows);
+        else drawRow(next, row);
+      }
+    },
+    select(active, reach = active) {
+      if (!sheet) return;
+      selection = { active: ownerOf(sheet, active), reach };
+      reveal(active);
+      reveal(reach);
+      mark();
+      const td = grid.cell(active);
+      td?.focus({ preventScroll: true });
+      td?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+      events.moved();
+    },
+    extend(reach) {
+      if (!sheet) return;
+      selection = { ...selection, reach };
+      reveal(reach);
+      mark();
+      grid.cell(reach)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+      events.moved();
+    },
+    focus() {
+      grid.cell(selection.active)?.focus({ preventScroll: true });
+    },
+    hasFocus: () => table.contains(document.activeElement),
+    cell: (place) => (sheet ? cells.get(cellKey(ownerOf(sheet, place))) : undefined),
+    echo(sheetId, place, text) {
+      if (text === undefined) echoes.delete(echoKey(sheetId, place));
+      else echoes.set(echoKey(sheetId, place), text);
+      if (sheet?.id === sheetId && rows.has(place.row)) drawRow(sheet, place.row);
+    },
+    rowsInView: () => Math.max(3, Math.floor(container.clientHeight / 30) - 3),
+  };
+
+  const placeOf = (target: EventTarget | null): Place | undefined => {
+    const td = (target as HTMLElement | null)?.closest<HTMLElement>('td[data-cell]');
+    return td ? readCellName(td.dataset.cell ?? '') : undefined;
+  };
+  let dragging = false;
+  let pressedActive = false;
+  table.addEventListener('mousedown', (event) => {
+    const target = event.target as HTMLElement;
+    const place = placeOf(target);
+    const heading = target.closest<HTMLElement>('th');
+    if (!sheet) return;
+    if (place) {
+      pressedActive = place.row === selection.active.row && place.column === selection.active.column;
+      event.preventDefault();
+      if (events.press(place, event)) return;
+      if (event.button === 2) {
+        const { top, left, bottom, right } = grid.block;
+        const within = place.row >= top && place.row <= bottom && place.column >= left && place.column <= right;
+        if (!within) grid.select(place);
+        return;
+      }
+      if (event.button !== 0) return;
+      if (event.shiftKey) grid.extend(place);
+      else grid.select(place);
+      dragging = true;
+    } else if (heading && event.button === 0) {
+      event.preventDefault();
+      const row = Number(heading.dataset.row ?? 0);
+      const column = Number(heading.dataset.column ?? 0);
+      const used = usedExtent(sheet);
+      const last = { row: Math.max(1, used.row), column: Math.max(1, used.column) };
+      if (events.press({ row: row || 1, column: column || 1 }, event)) return;
+      if (row) grid.select({ row, column: 1 }, { row, column: last.column });
+      else if (column) grid.select({ row: 1, column }, { row: last.row, column });
+      else grid.select({ row: 1, column: 1 }, last);
+    }
+  });
+  table.addEventListener('mouseover', (event) => {
+    if (!dragging) return;
+    const place = placeOf(event.target);
+    if (place) grid.extend(place);
+  });
+  window.addEventListener('mouseup', () => {
+    dragging = false;
+  });
+  table.addEventListener('click', (event) => {
+    const target = event.target as HTMLElement;
+    const place = placeOf(target);
+    const link = target.closest('a');
+    if (link) {
+      event.preventDefault();
+      events.follow(link.getAttribute('href') ?? '');
+      return;
+    }
+    if (!place) return;
+    if (target.closest('.choose')) events.choose(place);
+    // A finger has no double click: a second touch on the same cell opens it.
+    else if (pressedActive && (event as PointerEvent).pointerType === 'touch') events.open(place);
+  });
+  table.addEventListener('dblclick', (event) => {
+    const place = placeOf(event.target);
+    if (place && !(event.target as HTMLElement).closest('a')) events.open(place);
+  });
+  table.addEventListener('contextmenu', (event) => {
+    const place = placeOf(event.target);
+    if (!place) return;
+    event.preventDefault();
+    events.menu(place, { x: event.clientX, y: event.clientY });
+  });
+  container.addEventListener(
+    'scroll',
+    () => {
+      const nearEnd = container.scrollTop + container.clientHeight > container.scrollHeight - 200;
+      if (sheet && nearEnd && lastRow < sheet.rows) {
+        addRows(sheet, lastRow + rowsAtOnce);
+        mark();
+      }
+    },
+    { passive: true },
+  );
+  dark.addEventListener('change', () => {
+    if (sheet) grid.show(sheet);
+  });
+  let widthBefore = container.clientWidth;
+  new ResizeObserver(() => {
+    // Only what depends on the width is drawn again, and only where holding columns turns on or off.
+    if (!sheet || container.clientWidth === widthBefore) return;
+    widthBefore = container.clientWidth;
+    if (frozenWidth(sheet) <= container.clientWidth * 0.55 !== columnsHeld) grid.show(sheet);
+  }).observe(container);
+  return grid;
+}

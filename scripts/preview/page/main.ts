@@ -1,0 +1,3 @@
+import { startDesk } from './desk.ts';
+
+startDesk(new URLSearchParams(window.location.search).get('seat') === 'student' ? 'student' : 'teacher');
