@@ -20,6 +20,27 @@ export const messages = {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ line of the Plan',
   },
+  // lab: a quantity and what it is given
+  'quantity-unknown': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ quantity unknown',
+  },
+  'given-shape': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ given: two columns',
+  },
+  'given-unknown': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ given: {brief}',
+  },
+  'given-twice': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ given twice: {brief}',
+  },
+  'given-missing': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {brief} missing',
+  },
   // lab: hints, readings, numbers for teams
   'hint-level': {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
@@ -40,6 +61,67 @@ export const messages = {
   'numbers-start': {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ number to start from',
+  },
+  // functions: cells and ranges
+  'ranges-unfit': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ ranges do not fit',
+  },
+  'one-cell-only': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: one cell only',
+  },
+  'columns-only': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: one column only',
+  },
+  'range-shape': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: other shape',
+  },
+  'range-missing': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument} missing',
+  },
+  'arguments-too-many': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ too many arguments',
+  },
+  'cell-missing': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument} missing',
+  },
+  'cell-holds-error': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: an error',
+  },
+  'whole-number-expected': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: whole number',
+  },
+  'yes-or-no-expected': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: TRUE or FALSE',
+  },
+  'text-expected': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: text expected',
+  },
+  'choice-unknown': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: not one of the choices',
+  },
+  'out-of-limits': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: {expected}',
+  },
+  'target-zero': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ target 0 needs a tolerance',
+  },
+  'result-not-finite': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ result beyond all numbers',
   },
 } as const satisfies Record<string, { readonly full: string; readonly short: string }>;
 

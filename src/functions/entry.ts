@@ -1,46 +1,113 @@
-import type { ErrorCode } from '../errors/messages.ts';
+import type { Formula } from '../chemistry/formula.ts';
+import type { Result } from '../errors/result.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
+import type {
+  GramsPerMillilitre,
+  Grams,
+  Millilitres,
+  Moles,
+  MolesPerLitre,
+  Percent,
+} from '../measurement/quantity.ts';
+import type { TypedNumber } from '../measurement/typedNumber.ts';
 
+/** Rows of cells, all of one length. */
+export type Grid = readonly (readonly CellValue[])[];
 /** What the host hands over for one argument: a cell, or a range as rows of cells. */
-export type CellArgument = CellValue | readonly (readonly CellValue[])[];
+export type CellArgument = CellValue | Grid;
 /** What goes back: one cell, or a rectangle of cells that spills. */
 export type CellResult = CellValue | CellValue[][];
+/** What our functions put into one cell; '' leaves it blank. */
+export type Filled = string | number | boolean;
+
+/** What an argument is read as, and what `compute` receives for it. */
+export interface Readings {
+  readonly formula: Formula;
+  readonly text: string;
+  readonly volume: Millilitres;
+  readonly mass: Grams;
+  readonly amount: Moles;
+  readonly concentration: MolesPerLitre;
+  readonly density: GramsPerMillilitre;
+  /** A purity or a mass percent: a bare 1 or less may come from a percentage cell, so it is refused. */
+  readonly percent: Percent;
+  /** Percent or percentage points where less than 1 is usual: text with its sign, or a bare number as printed. */
+  readonly 'percentage points': Percent;
+  readonly number: number;
+  /** A number with the digits that were typed. */
+  readonly digits: TypedNumber;
+  readonly 'whole number': number;
+  readonly 'yes or no': boolean;
+  /** The cell itself: an entry is judged, never refused. */
+  readonly entry: CellValue;
+  /** Ranges that belong together as they stand and are not gone through cell by cell. */
+  readonly row: readonly CellValue[];
+  readonly column: readonly CellValue[];
+  readonly table: Grid;
+}
+export type ArgumentKind = keyof Readings;
 
 export interface ArgumentEntry {
-  /** As the contract has it, in snake_case. */
+  /** In snake_case; people's sheets depend on names and order. */
   readonly name: string;
+  readonly kind: ArgumentKind;
   /** Unit of a bare number; empty for text. */
   readonly unit: string;
   readonly about: string;
-  /** Type shown in the generated JSDoc. */
-  readonly type: 'number' | 'string' | 'boolean' | 'range';
   readonly optional?: true;
+  /** The only texts that the argument can be, in lower case; reading ignores case and spacing. */
+  readonly oneOf?: readonly string[];
 }
 
 export interface FunctionExample {
   readonly call: readonly CellArgument[];
-  /** Left out where the result is a table that the reference shows in full. */
-  readonly gives?: CellResult;
+  /** The result as computed, to a relative 1e-12; a table with all its rows. */
+  readonly gives: Filled | readonly (readonly Filled[])[];
 }
 
-/** One public function. The host declaration, its JSDoc, the help in the formula line, the reference and tests come from it. */
+/** Bad input and the full text that it is answered with. */
+export interface RefusedExample {
+  readonly call: readonly CellArgument[];
+  readonly says: string;
+}
+
+export const groups = [
+  'Substances and amounts',
+  'Making a solution',
+  'Diluting',
+  'Converting',
+  'Measuring and comparing',
+  'Checking',
+] as const;
+
+/**
+ * One public function. The host declaration, its JSDoc, the help in the formula line, the reference and tests come
+ * from it.
+ */
 export interface FunctionEntry {
   readonly name: string;
-  readonly group:
-    | 'Substances and amounts'
-    | 'Making a solution'
-    | 'Diluting'
-    | 'Converting'
-    | 'Measuring and comparing'
-    | 'Checking';
+  readonly group: (typeof groups)[number];
+  /** One sentence. */
   readonly summary: string;
   readonly arguments: readonly ArgumentEntry[];
   readonly returns: string;
-  readonly errors: readonly ErrorCode[];
+  /** Headings of what it fills, where that is more than one column. */
+  readonly columns?: readonly string[];
   readonly source: string;
-  /** Anything its user must know besides, in one or two sentences. */
-  readonly note?: string;
-  readonly examples: readonly FunctionExample[];
-  /** Reads cells, computes, gives cells back; throws an Error with the full text for bad single-cell input. */
-  readonly call: (cells: readonly CellArgument[]) => CellResult;
+  /** What its user must know besides. */
+  readonly notes: readonly string[];
+  readonly examples: readonly [FunctionExample, ...FunctionExample[]];
+  /** The likeliest misuses, shown in the reference with their messages. */
+  readonly refuses: readonly RefusedExample[];
+  /** From values as read, in the order of the arguments, to what fills one place. */
+  readonly compute: (...values: never[]) => Result<unknown>;
+  /** How arguments are gone through: `cellByCell`, `rowByRow`, `oneTable` or `wholeBlock`. */
+  readonly call: (this: FunctionEntry, cells: readonly CellArgument[]) => CellResult;
 }
+
+/** The values that `compute` receives for a list of arguments. */
+export type Values<Arguments extends readonly ArgumentEntry[]> = {
+  -readonly [Place in keyof Arguments]: Arguments[Place] extends { readonly optional: true }
+    ? Readings[Arguments[Place]['kind']] | undefined
+    : Readings[Arguments[Place]['kind']];
+};

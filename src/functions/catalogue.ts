@@ -1,0 +1,69 @@
+import { checkEntryEntry } from './entries/checkEntryEntry.ts';
+import { checkStepEntry } from './entries/checkStepEntry.ts';
+import { checkTeamEntry } from './entries/checkTeamEntry.ts';
+import { compositionEntry } from './entries/compositionEntry.ts';
+import { diluentVolumeEntry } from './entries/diluentVolumeEntry.ts';
+import { dilutedVolumeEntry } from './entries/dilutedVolumeEntry.ts';
+import { dilutionMolarityEntry } from './entries/dilutionMolarityEntry.ts';
+import { dilutionVolumeEntry } from './entries/dilutionVolumeEntry.ts';
+import { elementPercentEntry } from './entries/elementPercentEntry.ts';
+import { gramsEntry } from './entries/gramsEntry.ts';
+import { hintStepEntry } from './entries/hintStepEntry.ts';
+import { ionMolarityEntry } from './entries/ionMolarityEntry.ts';
+import { ionsEntry } from './entries/ionsEntry.ts';
+import { molarityEntry } from './entries/molarityEntry.ts';
+import { molarMassEntry } from './entries/molarMassEntry.ts';
+import { molesEntry } from './entries/molesEntry.ts';
+import { particleCountEntry } from './entries/particleCountEntry.ts';
+import { percentDifferenceEntry } from './entries/percentDifferenceEntry.ts';
+import { percentErrorEntry } from './entries/percentErrorEntry.ts';
+import { reagentMolarityEntry } from './entries/reagentMolarityEntry.ts';
+import { roundSigEntry } from './entries/roundSigEntry.ts';
+import { serialDilutionEntry } from './entries/serialDilutionEntry.ts';
+import { sigFigsEntry } from './entries/sigFigsEntry.ts';
+import { soluteMassEntry } from './entries/soluteMassEntry.ts';
+import { solutionVolumeEntry } from './entries/solutionVolumeEntry.ts';
+import type { CellArgument, CellResult, FunctionEntry } from './entry.ts';
+
+const entries = [
+  molarMassEntry,
+  compositionEntry,
+  elementPercentEntry,
+  molesEntry,
+  gramsEntry,
+  particleCountEntry,
+  ionsEntry,
+  soluteMassEntry,
+  molarityEntry,
+  solutionVolumeEntry,
+  reagentMolarityEntry,
+  ionMolarityEntry,
+  dilutionVolumeEntry,
+  diluentVolumeEntry,
+  dilutionMolarityEntry,
+  dilutedVolumeEntry,
+  serialDilutionEntry,
+  percentErrorEntry,
+  percentDifferenceEntry,
+  sigFigsEntry,
+  roundSigEntry,
+  checkEntryEntry,
+  checkStepEntry,
+  checkTeamEntry,
+  hintStepEntry,
+] as const satisfies readonly FunctionEntry[];
+
+export type FunctionName = (typeof entries)[number]['name'];
+
+/** Every public function, in the order the reference shows them. */
+export const catalogue: readonly FunctionEntry[] = entries;
+
+/**
+ * Runs a public function as a cell does: a value for one cell, or a rectangle that spills.
+ * Throws an Error whose message says what was expected, what was received and what to do.
+ */
+export function callFunction(name: string, cells: readonly CellArgument[]): CellResult {
+  const entry = catalogue.find((known) => known.name === name);
+  if (entry === undefined) throw new Error(`No function is called ${name}.`);
+  return entry.call(cells);
+}

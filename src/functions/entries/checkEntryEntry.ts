@@ -1,0 +1,81 @@
+import { failure, type Result, success } from '../../errors/result.ts';
+import { checkEntry } from '../../lab/checkEntry.ts';
+import type { CellValue } from '../../measurement/cellValue.ts';
+import type { Percent } from '../../measurement/quantity.ts';
+import type { Filled, FunctionEntry } from '../entry.ts';
+import { rowByRow } from '../rowByRow.ts';
+import { withinLimits } from '../withinLimits.ts';
+
+export const checkEntryEntry = {
+  name: 'CHECKENTRY',
+  group: 'Checking',
+  summary: 'Judges an entry against a target.',
+  arguments: [
+    { name: 'entry', kind: 'entry', unit: '', about: 'what was typed, with or without a unit' },
+    { name: 'target', kind: 'number', unit: '', about: 'the right value' },
+    {
+      name: 'tolerance_percent',
+      kind: 'percentage points',
+      unit: '%',
+      about: 'share of the target that counts as on target; honest rounding decides if left out',
+      optional: true,
+    },
+    {
+      name: 'figures',
+      kind: 'whole number',
+      unit: '',
+      about: 'significant figures asked for, 1 to 15; 3 if left out',
+      optional: true,
+    },
+  ],
+  returns: 'a row: status, what to look at',
+  columns: ['status', 'what to look at'],
+  source: 'common practice, no source',
+  notes: [
+    'The status is one of on target, close, not yet, blank, unreadable.',
+    'Columns are gone through row by row. An entry never gives an error; a target of 0 needs a tolerance.',
+  ],
+  examples: [
+    { call: ['7.14', 7.140138], gives: [['on target', 'Yes, this fits your numbers.']] },
+    { call: ['', 7.140138], gives: [['blank', '']] },
+    {
+      call: [[['0.31'], ['0.25'], ['']], 0.3, 5],
+      gives: [
+        ['on target', 'Yes, this fits your numbers.'],
+        ['not yet', 'Not yet. Compare the units, then ask if the size makes sense.'],
+        ['blank', ''],
+      ],
+    },
+  ],
+  refuses: [],
+  call: rowByRow,
+  compute(
+    entry: CellValue,
+    target: number,
+    tolerancePercent: Percent | undefined,
+    figures: number | undefined,
+  ): Result<Filled[]> {
+    if (target === 0 && tolerancePercent === undefined) {
+      return failure({
+        code: 'target-zero',
+        argument: 'tolerance_percent',
+        expected: 'a tolerance with a target of 0',
+        received: 'none',
+        advice: 'Give a tolerance, such as 5.',
+      });
+    }
+    if (tolerancePercent !== undefined && tolerancePercent < 0) {
+      return failure({
+        code: 'out-of-limits',
+        argument: 'tolerance_percent',
+        expected: '0 or more',
+        received: `${tolerancePercent} %`,
+        advice: 'Type it without the minus sign.',
+      });
+    }
+    const asked = withinLimits(figures, { argument: 'figures', least: 1, most: 15 });
+    if (!asked.ok) return asked;
+    const { status, lookAt } = checkEntry(entry, { target, tolerancePercent, figures });
+    return success([status, lookAt]);
+  },
+} as const satisfies FunctionEntry;

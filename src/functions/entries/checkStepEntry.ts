@@ -1,0 +1,89 @@
+import { type Result, success } from '../../errors/result.ts';
+import { checkReadyStep, readStep } from '../../lab/checkStep.ts';
+import type { CellValue } from '../../measurement/cellValue.ts';
+import type { Filled, FunctionEntry, Grid } from '../entry.ts';
+import { rowByRow } from '../rowByRow.ts';
+import { withinLimits } from '../withinLimits.ts';
+
+export const checkStepEntry = {
+  name: 'CHECKSTEP',
+  group: 'Checking',
+  summary: 'Judges an entry of a step and names the likely reason where it is wrong.',
+  arguments: [
+    { name: 'quantity', kind: 'text', unit: '', about: 'what is asked for, such as mass of solute' },
+    { name: 'given', kind: 'table', unit: '', about: 'given numbers in two columns, name and value' },
+    { name: 'entry', kind: 'entry', unit: '', about: 'what was typed, with or without a unit' },
+    {
+      name: 'figures',
+      kind: 'whole number',
+      unit: '',
+      about: 'significant figures asked for; the usual number for the quantity if left out',
+      optional: true,
+    },
+    {
+      name: 'atomic_weight_decimals',
+      kind: 'whole number',
+      unit: '',
+      about: 'decimals that atomic weights may be rounded to; 2 if left out',
+      optional: true,
+    },
+  ],
+  returns: 'a row: status, feedback, slip',
+  columns: ['status', 'feedback', 'slip'],
+  source: "definition of amount concentration, IUPAC Gold Book; slips from published studies of learners' errors and common practice",
+  notes: [
+    'Quantities: molar mass, moles of solute, mass of solute, molarity, stock volume, water volume, dilution factor, diluted molarity, ion molarity, percent error, reagent molarity.',
+    'A slip says what the value matches, never what anybody did. It is a hint, not a proof.',
+    'Columns are gone through row by row with one and the same table of given numbers. An entry never gives an error.',
+  ],
+  examples: [
+    {
+      call: [
+        'mass of solute',
+        [
+          ['formula', 'KBr'],
+          ['molarity', '0.300'],
+          ['volume', '200'],
+        ],
+        '7.14 g',
+      ],
+      gives: [['on target', 'Yes, this fits your numbers.', '']],
+    },
+    {
+      call: [
+        'mass of solute',
+        [
+          ['formula', 'KBr'],
+          ['molarity', '0.300'],
+          ['volume', '200'],
+        ],
+        '7140',
+      ],
+      gives: [
+        [
+          'not yet',
+          'Your value matches work with the volume left in mL. Which unit of volume goes with mol/L?',
+          'volume-in-mL',
+        ],
+      ],
+    },
+  ],
+  refuses: [],
+  call: rowByRow,
+  compute(
+    quantity: string,
+    given: Grid,
+    entry: CellValue,
+    figures: number | undefined,
+    decimals: number | undefined,
+  ): Result<Filled[]> {
+    const asked = withinLimits(figures, { argument: 'figures', least: 1, most: 15 });
+    if (!asked.ok) return asked;
+    const rounded = withinLimits(decimals, { argument: 'atomic_weight_decimals', least: 0, most: 10 });
+    if (!rounded.ok) return rounded;
+    const step = readStep(quantity, given, { figures, decimals });
+    if (!step.ok) return step;
+    const { status, feedback, slip } = checkReadyStep(step.value, entry);
+    return success([status, feedback, slip]);
+  },
+} as const satisfies FunctionEntry;

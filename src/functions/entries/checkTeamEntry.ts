@@ -1,0 +1,102 @@
+import { failure, type Result, success } from '../../errors/result.ts';
+import { checkTeam } from '../../lab/checkTeam.ts';
+import type { CellValue } from '../../measurement/cellValue.ts';
+import type { Filled, FunctionEntry, Grid } from '../entry.ts';
+import { wholeBlock } from '../wholeBlock.ts';
+
+export const checkTeamEntry = {
+  name: 'CHECKTEAM',
+  group: 'Checking',
+  summary: "Checks a team's whole block of entries, and gives the hints it asks for.",
+  arguments: [
+    { name: 'given_names', kind: 'row', unit: '', about: 'names of the given numbers' },
+    { name: 'given_values', kind: 'row', unit: '', about: "this team's values, below or beside those names" },
+    { name: 'settings', kind: 'table', unit: '', about: 'settings in two columns, name and value' },
+    { name: 'steps', kind: 'column', unit: '', about: 'step ids, from the heading row to the closing row' },
+    { name: 'entries', kind: 'column', unit: '', about: "the team's entries, of the same height" },
+    {
+      name: 'help_wanted',
+      kind: 'column',
+      unit: '',
+      about: 'help wanted in each row, 0 to 3, of the same height',
+      optional: true,
+    },
+    {
+      name: 'own_hints',
+      kind: 'table',
+      unit: '',
+      about: "the teacher's own hints and links, as the Help sheet has them",
+      optional: true,
+    },
+  ],
+  returns: 'three columns of text as high as the steps: check, what to look at, hint',
+  columns: ['check', 'what to look at', 'hint'],
+  source: 'definition of amount concentration, IUPAC Gold Book; honest rounding of atomic weights and results',
+  notes: [
+    'A step id is the id of a step of the activity that the settings name, or the name of a quantity as in CHECKSTEP, which takes the givens of its own names.',
+    'The first row gives the headings where its step id is blank; any other row without a step id stays blank, so rows can be inserted and deleted.',
+    'Settings read: activity, figures, atomic-weight decimals, decimal mark (point or comma), judge figures, highest help level, and what measured answers depend on. Other names are passed over.',
+    "Numbers that a team rounded and carried forward are on target. An entry that follows rightly from one that needs another look says follows and names the row.",
+  ],
+  examples: [
+    {
+      call: [
+        [['formula', 'molarity', 'volume']],
+        [['KBr', '0.300', '200']],
+        [
+          ['figures', '3'],
+          ['decimal mark', 'point'],
+        ],
+        [[''], ['molar mass'], ['mass of solute'], ['']],
+        [['entry'], ['119.00'], [''], ['']],
+      ],
+      gives: [
+        ['Check', 'What to look at', 'Hint'],
+        ['on target', 'Yes, this fits your numbers.', ''],
+        ['blank', '', ''],
+        ['', '', ''],
+      ],
+    },
+  ],
+  refuses: [],
+  call: wholeBlock,
+  compute(
+    givenNames: readonly CellValue[],
+    givenValues: readonly CellValue[],
+    settings: Grid,
+    steps: readonly CellValue[],
+    entries: readonly CellValue[],
+    helpWanted: readonly CellValue[] | undefined,
+    ownHints: Grid | undefined,
+  ): Result<Filled[][]> {
+    if (givenNames.length !== givenValues.length) {
+      return unequal('given_values', 'as many cells as given_names', [givenNames.length, givenValues.length, 'cells']);
+    }
+    if (steps.length !== entries.length) {
+      return unequal('entries', 'as many rows as steps', [steps.length, entries.length, 'rows']);
+    }
+    if (helpWanted !== undefined && helpWanted.length !== steps.length) {
+      return unequal('help_wanted', 'as many rows as steps', [steps.length, helpWanted.length, 'rows']);
+    }
+    if ((settings[0]?.length ?? 0) < 2) {
+      return failure({
+        code: 'range-shape',
+        argument: 'settings',
+        expected: 'two columns, name and value,',
+        received: 'one column',
+        advice: 'Select the names together with the values beside them.',
+      });
+    }
+    const rows = checkTeam({ givenNames, givenValues, settings, steps, entries, helpWanted, ownHints });
+    return success(rows.map(({ check, lookAt, hint }) => [check, lookAt, hint]));
+  },
+} as const satisfies FunctionEntry;
+
+const unequal = (argument: string, expected: string, [wanted, found, what]: readonly [number, number, string]) =>
+  failure({
+    code: 'range-shape',
+    argument,
+    expected: `${expected}, ${wanted},`,
+    received: `${found} ${what}`,
+    advice: 'Make both cover the same rows and columns of the block.',
+  });

@@ -1,0 +1,33 @@
+import { composition } from '../../chemistry/composition.ts';
+import type { Formula } from '../../chemistry/formula.ts';
+import { success } from '../../errors/result.ts';
+import type { Filled, FunctionEntry } from '../entry.ts';
+import { oneTable } from '../oneTable.ts';
+
+export const compositionEntry = {
+  name: 'COMPOSITION',
+  group: 'Substances and amounts',
+  summary: 'Elements of a substance with their number, mass and mass percent.',
+  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as Ca(NO3)2' }],
+  returns: 'a table with a heading row; the mass is atoms × atomic weight, the percentages add up to 100',
+  columns: ['element', 'atoms', 'g/mol', 'mass percent'],
+  source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
+  notes: ['Takes one cell.'],
+  examples: [
+    {
+      call: ['KBr'],
+      gives: [
+        ['element', 'atoms', 'g/mol', 'mass percent'],
+        ['K', 1, 39.0983, 32.85507927157711],
+        ['Br', 1, 79.904, 67.1449207284229],
+      ],
+    },
+  ],
+  refuses: [],
+  call: oneTable,
+  compute(formula: Formula) {
+    const parts = composition(formula);
+    if (!parts.ok) return parts;
+    return success<Filled[][]>(parts.value.map(({ element, atoms, mass, percent }) => [element, atoms, mass, percent]));
+  },
+} as const satisfies FunctionEntry;

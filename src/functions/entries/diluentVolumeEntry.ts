@@ -1,0 +1,23 @@
+import { diluentVolume } from '../../chemistry/diluentVolume.ts';
+import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+
+export const diluentVolumeEntry = {
+  name: 'DILUENTVOLUME',
+  group: 'Diluting',
+  summary: 'Volume of solvent that makes up a dilution, volumes taken as additive.',
+  arguments: [
+    { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
+    { name: 'target_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
+    { name: 'target_volume', kind: 'volume', unit: 'mL', about: 'final volume wanted' },
+  ],
+  returns: 'mL of solvent, not rounded',
+  source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
+  notes: ['Volumes are taken as additive. At the bench fill up to the mark instead.'],
+  examples: [{ call: [2, 0.5, 100], gives: 75 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (stock: MolesPerLitre, target: MolesPerLitre, finalVolume: Millilitres) =>
+    diluentVolume({ stock, target, finalVolume }),
+} as const satisfies FunctionEntry;

@@ -1,0 +1,23 @@
+import { dilutedVolume } from '../../chemistry/dilutedVolume.ts';
+import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+
+export const dilutedVolumeEntry = {
+  name: 'DILUTEDVOLUME',
+  group: 'Diluting',
+  summary: 'Final volume to which a portion of stock is filled up.',
+  arguments: [
+    { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
+    { name: 'stock_volume', kind: 'volume', unit: 'mL', about: 'volume of stock taken' },
+    { name: 'target_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
+  ],
+  returns: 'mL final volume, not rounded',
+  source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
+  notes: [],
+  examples: [{ call: [2, 25, 0.5], gives: 100 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (stock: MolesPerLitre, stockVolume: Millilitres, target: MolesPerLitre) =>
+    dilutedVolume({ stock, stockVolume, target }),
+} as const satisfies FunctionEntry;

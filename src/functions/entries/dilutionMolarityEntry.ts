@@ -1,0 +1,23 @@
+import { dilutedMolarity } from '../../chemistry/dilutedMolarity.ts';
+import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+
+export const dilutionMolarityEntry = {
+  name: 'DILUTIONMOLARITY',
+  group: 'Diluting',
+  summary: 'Concentration after a dilution.',
+  arguments: [
+    { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
+    { name: 'stock_volume', kind: 'volume', unit: 'mL', about: 'volume of stock taken' },
+    { name: 'final_volume', kind: 'volume', unit: 'mL', about: 'volume after filling up' },
+  ],
+  returns: 'mol/L after the dilution, not rounded',
+  source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
+  notes: [],
+  examples: [{ call: [2, '25.00 mL', 100], gives: 0.5 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (stock: MolesPerLitre, stockVolume: Millilitres, finalVolume: Millilitres) =>
+    dilutedMolarity({ stock, stockVolume, finalVolume }),
+} as const satisfies FunctionEntry;

@@ -1,0 +1,31 @@
+import { stockVolume } from '../../chemistry/stockVolume.ts';
+import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+
+export const dilutionVolumeEntry = {
+  name: 'DILUTIONVOLUME',
+  group: 'Diluting',
+  summary: 'Volume of stock to measure out for a dilution.',
+  arguments: [
+    { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
+    { name: 'target_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
+    { name: 'target_volume', kind: 'volume', unit: 'mL', about: 'final volume wanted' },
+  ],
+  returns: 'mL of stock, not rounded',
+  source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
+  notes: [],
+  examples: [
+    { call: [2, 0.5, 100], gives: 25 },
+    { call: ['6 M', '1500 mM', '0.25 L'], gives: 62.5 },
+  ],
+  refuses: [
+    {
+      call: [0.5, 2, 100],
+      says: 'Expected target_molarity to be less than the stock, 0.5 mol/L, received 2 mol/L. Use a stronger stock, or swap the two cells.',
+    },
+  ],
+  call: cellByCell,
+  compute: (stock: MolesPerLitre, target: MolesPerLitre, finalVolume: Millilitres) =>
+    stockVolume({ stock, target, finalVolume }),
+} as const satisfies FunctionEntry;

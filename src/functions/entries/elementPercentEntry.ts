@@ -1,0 +1,21 @@
+import { elementPercent } from '../../chemistry/elementPercent.ts';
+import type { Formula } from '../../chemistry/formula.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+
+export const elementPercentEntry = {
+  name: 'ELEMENTPERCENT',
+  group: 'Substances and amounts',
+  summary: 'Mass percent of one element in a substance.',
+  arguments: [
+    { name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as Ca(NO3)2' },
+    { name: 'element', kind: 'text', unit: '', about: 'symbol of the element, such as N' },
+  ],
+  returns: '% by mass, not rounded',
+  source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
+  notes: [],
+  examples: [{ call: ['KBr', 'Br'], gives: 67.1449207284229 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (formula: Formula, element: string) => elementPercent(formula, element),
+} as const satisfies FunctionEntry;

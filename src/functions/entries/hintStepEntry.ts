@@ -1,0 +1,26 @@
+import type { Result } from '../../errors/result.ts';
+import { readQuantityName } from '../../lab/checkStep.ts';
+import { hintStep } from '../../lab/hintStep.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry, Grid } from '../entry.ts';
+
+export const hintStepEntry = {
+  name: 'HINTSTEP',
+  group: 'Checking',
+  summary: 'A hint for a step, at one of three levels, without the answer.',
+  arguments: [
+    { name: 'quantity', kind: 'text', unit: '', about: 'what is asked for, such as mass of solute' },
+    { name: 'given', kind: 'table', unit: '', about: 'given numbers in two columns, name and value' },
+    { name: 'level', kind: 'whole number', unit: '', about: '1 the idea, 2 the relation, 3 the set-up with these numbers' },
+  ],
+  returns: 'text',
+  source: 'definition of amount concentration, IUPAC Gold Book',
+  notes: ['The set-up of level 3 has the numbers in place and the answer not worked out.'],
+  examples: [],
+  refuses: [],
+  call: cellByCell,
+  compute(quantity: string, given: Grid, level: number): Result<string> {
+    const name = readQuantityName(quantity);
+    return name.ok ? hintStep(name.value, given, level) : name;
+  },
+} as const satisfies FunctionEntry;

@@ -1,0 +1,36 @@
+import type { Formula } from '../../chemistry/formula.ts';
+import { ions } from '../../chemistry/ions.ts';
+import { success } from '../../errors/result.ts';
+import type { Filled, FunctionEntry } from '../entry.ts';
+import { oneTable } from '../oneTable.ts';
+
+export const ionsEntry = {
+  name: 'IONS',
+  group: 'Substances and amounts',
+  summary: 'Ions that one formula unit gives in water.',
+  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance that is dissolved' }],
+  returns: 'a table with a heading row',
+  columns: ['ion', 'number per formula unit'],
+  source: 'list of strong electrolytes and of the usual ions; solubilities at 20 °C, CRC Handbook and from memory',
+  notes: [
+    'Strong electrolytes and salts of the usual ions, taken as completely dissociated. Water of hydration is never an ion; a molecular solute gives itself, once.',
+    'A weak or sparingly soluble electrolyte (below 1 g in 100 g of water) is refused.',
+  ],
+  examples: [
+    {
+      call: ['MgCl2·6H2O'],
+      gives: [
+        ['ion', 'number per formula unit'],
+        ['Mg²⁺', 1],
+        ['Cl⁻', 2],
+      ],
+    },
+  ],
+  refuses: [],
+  call: oneTable,
+  compute(formula: Formula) {
+    const found = ions(formula);
+    if (!found.ok) return found;
+    return success<Filled[][]>(found.value.map(({ ion, count }) => [ion, count]));
+  },
+} as const satisfies FunctionEntry;

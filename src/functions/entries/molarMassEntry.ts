@@ -1,0 +1,34 @@
+import type { Formula } from '../../chemistry/formula.ts';
+import { molarMass } from '../../chemistry/molarMass.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+
+export const molarMassEntry = {
+  name: 'MOLARMASS',
+  group: 'Substances and amounts',
+  summary: 'Molar mass of a substance from its formula.',
+  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as CuSO4·5H2O' }],
+  returns: 'g/mol, not rounded',
+  source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
+  notes: [
+    'Elements whose standard atomic weight is an interval are taken at its conventional value.',
+    'Brackets of three kinds, hydrates after ·, •, * or a point, subscript digits, charges at the end, and isotopes such as [13C], D and T are read.',
+  ],
+  examples: [
+    { call: ['KBr'], gives: 119.0023 },
+    { call: ['CuSO4·5H2O'], gives: 249.677 },
+    { call: [[['Ca(OH)2'], [''], ['D2O']]], gives: [[74.092], [''], [20.027203554]] },
+  ],
+  refuses: [
+    {
+      call: ['nacl'],
+      says: 'Expected a formula with capital letters where symbols begin, received “nacl”. Did you mean NaCl?',
+    },
+    {
+      call: ['Ca(OH2'],
+      says: 'Expected “)” to close the bracket at character 3 of “Ca(OH2”, received the end of the text. Add the bracket, as in Ca(OH)2.',
+    },
+  ],
+  call: cellByCell,
+  compute: (formula: Formula) => molarMass(formula),
+} as const satisfies FunctionEntry;

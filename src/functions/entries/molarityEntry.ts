@@ -1,0 +1,32 @@
+import type { Formula } from '../../chemistry/formula.ts';
+import { molarity } from '../../chemistry/molarity.ts';
+import type { Grams, Millilitres, Percent } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+import { withMolarMass } from '../withMolarMass.ts';
+
+export const molarityEntry = {
+  name: 'MOLARITY',
+  group: 'Making a solution',
+  summary: 'Concentration of a solution made from a weighed solid.',
+  arguments: [
+    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solid, hydrate included' },
+    { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solid weighed' },
+    { name: 'volume', kind: 'volume', unit: 'mL', about: 'volume of the solution' },
+    {
+      name: 'purity_percent',
+      kind: 'percent',
+      unit: '%',
+      about: 'purity of the solid by mass; 100 % if left out',
+      optional: true,
+    },
+  ],
+  returns: 'mol/L, not rounded',
+  source: 'definition of amount concentration, IUPAC Gold Book',
+  notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],
+  examples: [{ call: ['KBr', 7.140138, 200], gives: 0.3 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (formula: Formula, mass: Grams, volume: Millilitres, purity: Percent | undefined) =>
+    withMolarMass(formula, (molarMass) => molarity({ molarMass, mass, volume, purity })),
+} as const satisfies FunctionEntry;

@@ -1,0 +1,23 @@
+import { amountOf } from '../../chemistry/amountOf.ts';
+import type { Formula } from '../../chemistry/formula.ts';
+import type { Grams } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+import { withMolarMass } from '../withMolarMass.ts';
+
+export const molesEntry = {
+  name: 'MOLES',
+  group: 'Substances and amounts',
+  summary: 'Amount of a substance from its mass.',
+  arguments: [
+    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance' },
+    { name: 'grams', kind: 'mass', unit: 'g', about: 'its mass' },
+  ],
+  returns: 'mol, not rounded',
+  source: 'definition of amount of substance and molar mass, IUPAC Gold Book',
+  notes: [],
+  examples: [{ call: ['KBr', '23.80046 g'], gives: 0.2 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (formula: Formula, mass: Grams) => withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass })),
+} as const satisfies FunctionEntry;

@@ -1,0 +1,20 @@
+import { percentDifference } from '../../measurement/percentDifference.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+
+export const percentDifferenceEntry = {
+  name: 'PERCENTDIFFERENCE',
+  group: 'Measuring and comparing',
+  summary: 'How far two values of equal standing lie apart, in percent of their mean.',
+  arguments: [
+    { name: 'first', kind: 'number', unit: '', about: 'one value' },
+    { name: 'second', kind: 'number', unit: '', about: 'the other value, in the same unit' },
+  ],
+  returns: '%, not rounded',
+  source: 'common practice in teaching laboratories, no source',
+  notes: ['Where one of the two is accepted as right, use PERCENTERROR.'],
+  examples: [{ call: [0.19, 0.21], gives: 10 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (first: number, second: number) => percentDifference({ first, second }),
+} as const satisfies FunctionEntry;

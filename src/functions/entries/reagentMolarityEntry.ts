@@ -1,0 +1,28 @@
+import type { Formula } from '../../chemistry/formula.ts';
+import { reagentMolarity } from '../../chemistry/reagentMolarity.ts';
+import type { GramsPerMillilitre, Percent } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+import { withMolarMass } from '../withMolarMass.ts';
+
+export const reagentMolarityEntry = {
+  name: 'REAGENTMOLARITY',
+  group: 'Making a solution',
+  summary: 'Concentration of a bottled reagent from its mass percent and density.',
+  arguments: [
+    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solute in the bottle' },
+    { name: 'mass_percent', kind: 'percent', unit: '%', about: 'mass percent on the label; 37 means 37 %' },
+    { name: 'density', kind: 'density', unit: 'g/mL', about: 'density of the reagent' },
+  ],
+  returns: 'mol/L, not rounded',
+  source: 'definition of amount concentration and mass fraction, IUPAC Gold Book',
+  notes: [
+    'A cell formatted as a percentage hands over a fraction, so a bare mass percent of 1 or less is refused; "0.9 %" is read as it stands.',
+    'Concentrated reagents: read the safety data sheet, follow local rules, and leave the work to those trained for it.',
+  ],
+  examples: [{ call: ['HCl', '37 %', 1.18], gives: 11.97542377530308 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (formula: Formula, massPercent: Percent, density: GramsPerMillilitre) =>
+    withMolarMass(formula, (molarMass) => reagentMolarity({ molarMass, massPercent, density })),
+} as const satisfies FunctionEntry;

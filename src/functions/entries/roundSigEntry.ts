@@ -1,0 +1,37 @@
+import { roundToFigures } from '../../measurement/roundToFigures.ts';
+import type { TypedNumber } from '../../measurement/typedNumber.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+
+export const roundSigEntry = {
+  name: 'ROUNDSIG',
+  group: 'Measuring and comparing',
+  summary: 'A number rounded to so many significant figures, as text that keeps its zeros.',
+  arguments: [
+    { name: 'value', kind: 'digits', unit: '', about: 'the number' },
+    { name: 'figures', kind: 'whole number', unit: '', about: 'how many significant figures' },
+    {
+      name: 'ties',
+      kind: 'text',
+      unit: '',
+      about: 'where a number lies half way, even rounds to the even digit and up away from zero; even if left out',
+      optional: true,
+      oneOf: ['even', 'up'],
+    },
+  ],
+  returns: 'text with exactly that many significant figures; plain digits where they are clear, otherwise 1.2 × 10^3',
+  source: 'rounding half to even: ASTM E29 and ISO 80000-1 Annex B',
+  notes: [
+    'Schools differ on ties: half to even is used unless "up" is asked. Ties are judged on the decimal that was typed.',
+  ],
+  examples: [
+    { call: ['2.675', 3], gives: '2.68' },
+    { call: [0.125, 2], gives: '0.12' },
+    { call: [0.125, 2, 'up'], gives: '0.13' },
+    { call: [1250, 2], gives: '1.2 × 10^3' },
+  ],
+  refuses: [],
+  call: cellByCell,
+  compute: (value: TypedNumber, figures: number, ties: 'even' | 'up' | undefined) =>
+    roundToFigures(value, { figures, ties }),
+} as const satisfies FunctionEntry;

@@ -1,0 +1,51 @@
+import { serialDilution } from '../../chemistry/serialDilution.ts';
+import { success } from '../../errors/result.ts';
+import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
+import type { FunctionEntry } from '../entry.ts';
+import { oneTable } from '../oneTable.ts';
+
+export const serialDilutionEntry = {
+  name: 'SERIALDILUTION',
+  group: 'Diluting',
+  summary: 'Concentrations of a serial dilution, with the volumes of each stage.',
+  arguments: [
+    { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
+    { name: 'factor', kind: 'number', unit: '', about: 'how many times each stage is diluted, more than 1' },
+    { name: 'stages', kind: 'whole number', unit: '', about: 'how many dilutions follow each other' },
+    {
+      name: 'final_volume',
+      kind: 'volume',
+      unit: 'mL',
+      about: 'final volume of each stage; adds the two columns of volumes',
+      optional: true,
+    },
+  ],
+  returns: 'a table with a heading row, one row for each stage; the volumes stand there where final_volume is given',
+  columns: ['stage', 'mol/L', 'mL taken', 'mL of solvent'],
+  source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
+  notes: ['Takes single cells. Volumes are taken as additive.'],
+  examples: [
+    {
+      call: [0.5, 10, 2, 50],
+      gives: [
+        ['stage', 'mol/L', 'mL taken', 'mL of solvent'],
+        [1, 0.05, 5, 45],
+        [2, 0.005, 5, 45],
+      ],
+    },
+    {
+      call: [0.8, 2, 3],
+      gives: [
+        ['stage', 'mol/L'],
+        [1, 0.4],
+        [2, 0.2],
+        [3, 0.1],
+      ],
+    },
+  ],
+  refuses: [],
+  call: oneTable,
+  compute(stock: MolesPerLitre, factor: number, stages: number, finalVolume: Millilitres | undefined) {
+    return serialDilution({ stock, factor, stages, finalVolume });
+  },
+} as const satisfies FunctionEntry;

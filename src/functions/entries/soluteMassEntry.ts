@@ -1,0 +1,40 @@
+import type { Formula } from '../../chemistry/formula.ts';
+import { soluteMass } from '../../chemistry/soluteMass.ts';
+import type { Millilitres, MolesPerLitre, Percent } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+import { withMolarMass } from '../withMolarMass.ts';
+
+export const soluteMassEntry = {
+  name: 'SOLUTEMASS',
+  group: 'Making a solution',
+  summary: 'Mass of solid to weigh out for a solution.',
+  arguments: [
+    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solid as it stands in the bottle, hydrate included' },
+    { name: 'molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
+    { name: 'volume', kind: 'volume', unit: 'mL', about: 'volume of solution wanted' },
+    {
+      name: 'purity_percent',
+      kind: 'percent',
+      unit: '%',
+      about: 'purity of the solid by mass; 100 % if left out',
+      optional: true,
+    },
+  ],
+  returns: 'g to weigh, not rounded',
+  source: 'definition of amount concentration, IUPAC Gold Book',
+  notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],
+  examples: [
+    { call: ['KBr', 0.3, 200], gives: 7.140138 },
+    { call: ['KBr', '0.3 M', '0.2 L', '98 %'], gives: 7.285855102040816 },
+  ],
+  refuses: [
+    {
+      call: ['KBr', 0.3, '2.5 kg'],
+      says: 'Expected a volume such as 200 mL for volume, received a mass, “2.5 kg”. Type the volume of solution you want.',
+    },
+  ],
+  call: cellByCell,
+  compute: (formula: Formula, molarity: MolesPerLitre, volume: Millilitres, purity: Percent | undefined) =>
+    withMolarMass(formula, (molarMass) => soluteMass({ molarMass, molarity, volume, purity })),
+} as const satisfies FunctionEntry;

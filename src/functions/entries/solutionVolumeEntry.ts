@@ -1,0 +1,32 @@
+import type { Formula } from '../../chemistry/formula.ts';
+import { solutionVolume } from '../../chemistry/solutionVolume.ts';
+import type { Grams, MolesPerLitre, Percent } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+import { withMolarMass } from '../withMolarMass.ts';
+
+export const solutionVolumeEntry = {
+  name: 'SOLUTIONVOLUME',
+  group: 'Making a solution',
+  summary: 'Volume of solution that a weighed solid makes.',
+  arguments: [
+    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solid, hydrate included' },
+    { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solid weighed' },
+    { name: 'molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
+    {
+      name: 'purity_percent',
+      kind: 'percent',
+      unit: '%',
+      about: 'purity of the solid by mass; 100 % if left out',
+      optional: true,
+    },
+  ],
+  returns: 'mL, not rounded',
+  source: 'definition of amount concentration, IUPAC Gold Book',
+  notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],
+  examples: [{ call: ['KBr', 7.140138, 0.3], gives: 200 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (formula: Formula, mass: Grams, molarity: MolesPerLitre, purity: Percent | undefined) =>
+    withMolarMass(formula, (molarMass) => solutionVolume({ molarMass, mass, molarity, purity })),
+} as const satisfies FunctionEntry;

@@ -1,0 +1,152 @@
+import { readFormula } from '../chemistry/readFormula.ts';
+import { quoted } from '../errors/quoted.ts';
+import { failure, type Result, success } from '../errors/result.ts';
+import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { readNumber } from '../measurement/readNumber.ts';
+import { readQuantity } from '../measurement/readQuantity.ts';
+import type { ArgumentEntry } from './entry.ts';
+
+/**
+ * Reads one cell as its argument asks. A blank cell of an optional argument is undefined, as if it were left out.
+ *
+ * @returns Fails with `cell-missing` for a blank cell of a required one, `cell-holds-error` for a failed formula, or
+ * with what the reader of its kind says.
+ */
+export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<unknown> {
+  const { name, kind, optional } = argument;
+  if (kind === 'entry') return success(cell);
+  if (isBlank(cell)) {
+    if (optional) return success(undefined);
+    return failure({
+      code: 'cell-missing',
+      argument: name,
+      expected: exampleOf(argument),
+      received: 'a blank cell',
+      advice: 'Type it, or point to the cell that holds it.',
+    });
+  }
+  if (typeof cell === 'string' && hostErrors.test(cell.trim())) {
+    return failure({
+      code: 'cell-holds-error',
+      argument: name,
+      expected: exampleOf(argument),
+      received: `the error ${quoted(cell)}`,
+      advice: 'Mend the cell that it comes from first.',
+    });
+  }
+  switch (kind) {
+    case 'formula':
+      return readFormula(cell, name);
+    case 'volume':
+    case 'mass':
+    case 'amount':
+    case 'concentration':
+    case 'density':
+    case 'percent':
+      return valueOf(readQuantity(cell, kind, name));
+    case 'percentage points':
+      return valueOf(readNumber(withoutPercentSign(cell), name));
+    case 'number':
+      return valueOf(readNumber(cell, name));
+    case 'digits':
+      return readNumber(cell, name);
+    case 'whole number':
+      return readWholeNumber(cell, argument);
+    case 'yes or no':
+      return readYesOrNo(cell, argument);
+    case 'text':
+      return readText(cell, argument);
+    default:
+      throw new Error(`Nothing reads ${kind} from one cell.`);
+  }
+}
+
+/** How the host writes the result of a formula that failed. */
+const hostErrors = /^#(N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|ERROR!)/;
+
+const valueOf = (read: Result<{ readonly value: number }>): Result<number> =>
+  read.ok ? success(read.value.value) : read;
+
+/** Points and percent of a tolerance may well be below 1, so a bare number is read as printed. */
+const withoutPercentSign = (cell: CellValue): CellValue =>
+  typeof cell === 'string' ? cell.replace(/\s*%\s*$/, '') : cell;
+
+function readWholeNumber(cell: CellValue, argument: ArgumentEntry): Result<number> {
+  const read = valueOf(readNumber(cell, argument.name));
+  if (!read.ok || Number.isInteger(read.value)) return read;
+  return failure({
+    code: 'whole-number-expected',
+    argument: argument.name,
+    expected: exampleOf(argument),
+    received: quoted(cell),
+    advice: 'Type a number without decimals.',
+  });
+}
+
+function readYesOrNo(cell: CellValue, argument: ArgumentEntry): Result<boolean> {
+  if (typeof cell === 'boolean') return success(cell);
+  const word = typeof cell === 'string' ? cell.trim().toLowerCase() : '';
+  if (word === 'true' || word === 'yes') return success(true);
+  if (word === 'false' || word === 'no') return success(false);
+  return failure({
+    code: 'yes-or-no-expected',
+    argument: argument.name,
+    expected: exampleOf(argument),
+    received: quoted(cell),
+    advice: 'Type TRUE or FALSE.',
+  });
+}
+
+function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
+  const { name, oneOf } = argument;
+  if (typeof cell !== 'string') {
+    return failure({
+      code: 'text-expected',
+      argument: name,
+      expected: exampleOf(argument),
+      received: quoted(cell),
+      advice: oneOf ? `Type one of ${oneOf.join(', ')}.` : 'Type it as text.',
+    });
+  }
+  if (!oneOf) return success(cell.trim());
+  const plain = cell.trim().toLowerCase().replace(/\s+/g, ' ');
+  const chosen = oneOf.find((choice) => choice.toLowerCase() === plain);
+  if (chosen !== undefined) return success(chosen);
+  return failure({
+    code: 'choice-unknown',
+    argument: name,
+    expected: `one of ${oneOf.join(', ')}`,
+    received: quoted(cell),
+    advice: `Type one of those for ${name}.`,
+  });
+}
+
+/** What is wanted, with an example, for messages. */
+function exampleOf({ kind, about }: ArgumentEntry): string {
+  switch (kind) {
+    case 'formula':
+      return 'a formula such as KBr';
+    case 'volume':
+      return 'a volume such as 200 mL';
+    case 'mass':
+      return 'a mass such as 2.5 g';
+    case 'amount':
+      return 'an amount such as 0.25 mol';
+    case 'concentration':
+      return 'a concentration such as 0.3 mol/L';
+    case 'density':
+      return 'a density such as 1.05 g/mL';
+    case 'percent':
+    case 'percentage points':
+      return 'a percentage such as 5 %';
+    case 'whole number':
+      return 'a whole number such as 3';
+    case 'yes or no':
+      return 'TRUE or FALSE';
+    case 'number':
+    case 'digits':
+      return 'a number such as 0.25';
+    default:
+      return about;
+  }
+}
