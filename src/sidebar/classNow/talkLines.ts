@@ -1,0 +1,9 @@
+import type { ClassView } from '../../host/calls.ts';
+import { texts } from '../texts.ts';
+
+/** Whom to talk to, in order: the heading of each card and the reason under it. */
+export const talkLines = (talkFirst: ClassView['talkFirst']) =>
+  talkFirst.map(({ team, reason }, index) => ({
+    heading: index === 0 ? texts.classNow.talkTo(team) : texts.classNow.talkThen(team),
+    reason,
+  }));

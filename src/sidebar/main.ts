@@ -1,0 +1,97 @@
+// The sidebar's page: reads the lesson once, then shows one view at a time.
+import type { LessonView } from '../host/calls.ts';
+import { callHost } from './callHost.ts';
+import { classNowView } from './classNow/classNowView.ts';
+import { helpView } from './help/helpView.ts';
+import { element } from './page/element.ts';
+import { problemNotice } from './page/notice.ts';
+import type { Page } from './page/page.ts';
+import type { View, ViewName } from './page/view.ts';
+import { waiting } from './page/waiting.ts';
+import { makeBuilder } from './plan/builder.ts';
+import { planView } from './plan/planView.ts';
+import { texts } from './texts.ts';
+
+const viewNames: readonly ViewName[] = ['plan', 'classNow', 'help'];
+
+function start(): void {
+  const main = element('main', {});
+  const opening = element('p', { class: 'waiting', role: 'status' });
+  const builder = makeBuilder({
+    next: () => callHost('continueBuild'),
+    finishing: async () => {
+      const again = await callHost('readLesson');
+      if (again.ok) lesson = again.value;
+    },
+  });
+  let lesson: LessonView | undefined;
+  let views: Partial<Record<ViewName, View>> = { help: helpView() };
+  let current: ViewName | undefined;
+
+  const buttons = viewNames.map((name) => ({
+    name,
+    button: element('button', { type: 'button', onclick: () => show(name) }, texts.views[name]),
+  }));
+  const nav = element(
+    'nav',
+    { 'aria-label': texts.views.label },
+    element('ul', {}, ...buttons.map(({ button }) => element('li', {}, button))),
+  );
+
+  function show(name: ViewName): void {
+    const view = views[name];
+    if (current) views[current]?.leave();
+    current = name;
+    for (const one of buttons) {
+      if (one.name === name) one.button.setAttribute('aria-current', 'page');
+      else one.button.removeAttribute('aria-current');
+    }
+    if (!view) {
+      // Asked for before the lesson was read, or after reading it failed.
+      void open(name);
+      return;
+    }
+    main.replaceChildren(view.root);
+    window.scrollTo(0, 0);
+    view.enter();
+  }
+
+  let reading: Promise<boolean> | undefined;
+  async function open(wanted?: ViewName): Promise<void> {
+    main.replaceChildren(opening);
+    reading ??= readLesson().finally(() => {
+      reading = undefined;
+    });
+    const read = await reading;
+    const name = wanted ?? (lesson?.built && !lesson.building ? 'classNow' : 'plan');
+    // Somebody may have gone to Help meanwhile.
+    if (current !== undefined && current !== wanted) return;
+    if (read) show(name);
+  }
+  async function readLesson(): Promise<boolean> {
+    const outcome = await waiting(opening, texts.opening, callHost('readLesson'));
+    if (!outcome.ok) {
+      if (current === 'help') return false;
+      const wanted = current;
+      main.replaceChildren(
+        problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void open(wanted) }),
+      );
+      return false;
+    }
+    lesson = outcome.value;
+    if (lesson.building) builder.found(lesson.building);
+    const page: Page = {
+      get lesson() {
+        return lesson ?? outcome.value;
+      },
+      show,
+    };
+    views = { ...views, plan: planView(page, builder), classNow: classNowView(page) };
+    return true;
+  }
+
+  document.body.append(nav, main);
+  void open();
+}
+
+start();

@@ -1,0 +1,7 @@
+/** One thing at a time: the page shows one view and tells it when it comes and goes. */
+export interface View {
+  readonly root: HTMLElement;
+  enter(): void;
+  leave(): void;
+}
+export type ViewName = 'plan' | 'classNow' | 'help';

@@ -1,0 +1,73 @@
+import type { ActivityView, LessonView } from '../../host/calls.ts';
+import type { SettingName, Setup } from '../../lab/setup.ts';
+
+export interface ClassDraft {
+  readonly name: string;
+  /** One name on each line, as typed. */
+  readonly teams: string;
+}
+
+/** The plan as it stands in the fields: everything is text as typed, finished or not. */
+export interface PlanDraft {
+  readonly activity: string;
+  /** True where the formula is typed rather than picked from the list. */
+  readonly otherFormula: boolean;
+  readonly givens: Readonly<Record<string, string>>;
+  readonly ownNumbers: boolean;
+  readonly settings: Readonly<Record<SettingName, string>>;
+  readonly flasks: string;
+  readonly pipettes: string;
+  readonly balanceReads: string;
+  readonly balanceMax: string;
+  readonly classes: readonly ClassDraft[];
+}
+
+const withMark = (number: number, setup: Setup) =>
+  setup.settings['decimal mark'] === 'comma' ? String(number).replace('.', ',') : String(number);
+const sizesText = (sizes: readonly number[], setup: Setup) =>
+  sizes.map((size) => withMark(size, setup)).join(setup.settings['decimal mark'] === 'comma' ? '; ' : ', ');
+
+/** The fields as the sheet has them, or as a new file begins. */
+export function draftOf({ setup, solutes, activities }: LessonView): PlanDraft {
+  const formula = setup.givens.formula ?? '';
+  const activity = activities.find(({ id }) => id === setup.activity) ?? activities[0];
+  return {
+    activity: activity?.id ?? setup.activity,
+    otherFormula: formula !== '' && !solutes.some((solute) => solute.formula === formula),
+    givens: activity ? givensFor(activity, setup.givens) : setup.givens,
+    ownNumbers: setup.ownNumbers,
+    settings: setup.settings,
+    flasks: sizesText(setup.shelf.flasksMl, setup),
+    pipettes: sizesText(setup.shelf.pipettesMl, setup),
+    balanceReads: withMark(setup.shelf.balanceReadabilityG, setup),
+    balanceMax: withMark(setup.shelf.balanceMaxG, setup),
+    classes: setup.classes.map(({ name, teams }) => ({ name, teams: teams.join('\n') })),
+  };
+}
+
+/** What was typed stays under its name, also for givens that this activity does not ask for; new ones get their start. */
+export function givensFor(
+  activity: ActivityView,
+  typed: Readonly<Record<string, string>>,
+): Readonly<Record<string, string>> {
+  const givens: Record<string, string> = { ...typed };
+  for (const { name, start } of activity.givens) {
+    if ((givens[name] ?? '') === '') givens[name] = start ?? '';
+  }
+  return givens;
+}
+
+/** A draft that was kept in the tab, if it still has the shape of one. */
+export function keptDraft(kept: unknown, begun: PlanDraft): PlanDraft | undefined {
+  if (typeof kept !== 'object' || kept === null) return undefined;
+  const sameShape = (Object.keys(begun) as (keyof PlanDraft)[]).every(
+    (name) => typeof (kept as PlanDraft)[name] === typeof begun[name],
+  );
+  if (!sameShape) return undefined;
+  const draft = kept as PlanDraft;
+  const classesFit =
+    Array.isArray(draft.classes) &&
+    draft.classes.every(({ name, teams }) => typeof name === 'string' && typeof teams === 'string');
+  if (!classesFit) return undefined;
+  return { ...draft, settings: { ...begun.settings, ...draft.settings } };
+}

@@ -1,0 +1,85 @@
+import type { SoluteView } from '../../host/calls.ts';
+import { choice } from '../page/choice.ts';
+import { element } from '../page/element.ts';
+import { type Field, field } from '../page/field.ts';
+import { texts } from '../texts.ts';
+
+export interface SolutePick {
+  readonly formula: string;
+  readonly other: boolean;
+}
+export interface SoluteParts {
+  readonly solutes: readonly SoluteView[];
+  readonly pick: SolutePick;
+  readonly picked: (pick: SolutePick) => void;
+}
+
+const otherValue = 'another';
+
+/** The substance: picked from the list, or typed as a formula; with what to know before planning with it. */
+export function soluteFields({ solutes, pick, picked }: SoluteParts): {
+  readonly root: HTMLElement;
+  readonly active: () => Field;
+} {
+  let typed = pick.other ? pick.formula : '';
+  const indexOf = (formula: string) => solutes.findIndex((solute) => solute.formula === formula);
+  const listed = indexOf(pick.formula);
+  // Positions, not formulas, are the option values: a formula that somebody types can then never be mistaken for ours.
+  const select = choice(
+    [
+      { value: 'none', label: texts.plan.pickSolute },
+      ...solutes.map(({ name, formula }, index) => ({ value: `solute ${index}`, label: `${name} · ${formula}` })),
+      { value: otherValue, label: texts.plan.otherFormula },
+    ],
+    pick.other ? otherValue : listed < 0 ? 'none' : `solute ${listed}`,
+  );
+  const input = element('input', {
+    type: 'text',
+    value: typed,
+    autocomplete: 'off',
+    spellcheck: 'false',
+    autocapitalize: 'off',
+  });
+  const list = field({ id: 'solute', label: texts.plan.solute, control: select });
+  const formula = field({ id: 'formula', label: texts.plan.formula, hint: texts.plan.formulaHint, control: input });
+  const caution = element('div', { class: 'caution', role: 'status' });
+
+  const chosen = (): SoluteView | undefined =>
+    select.value === otherValue ? solutes[indexOf(typed.trim())] : solutes[Number(select.value.replace('solute ', ''))];
+  const showCaution = () => {
+    const other = select.value === otherValue;
+    const solute = chosen();
+    const words: HTMLElement[] = [];
+    if (solute && solute.caution !== '') {
+      words.push(element('p', {}, element('strong', {}, texts.plan.plannerCaution), ` ${solute.caution}`));
+    }
+    if (other && !solute && typed.trim() !== '') words.push(element('p', {}, texts.plan.unlisted));
+    if (solute || (other && typed.trim() !== '')) words.push(element('p', { class: 'defer' }, texts.plan.defer));
+    caution.replaceChildren(...words);
+    caution.classList.toggle('strong', words.length > 1);
+  };
+  const tell = () => {
+    const other = select.value === otherValue;
+    picked({ other, formula: other ? typed : (chosen()?.formula ?? '') });
+  };
+  select.addEventListener('change', () => {
+    list.setProblem('');
+    const other = select.value === otherValue;
+    formula.root.hidden = !other;
+    tell();
+    showCaution();
+    if (other) input.focus();
+  });
+  input.addEventListener('input', () => {
+    typed = input.value;
+    formula.setProblem('');
+    tell();
+  });
+  input.addEventListener('change', showCaution);
+  formula.root.hidden = !pick.other;
+  showCaution();
+  return {
+    root: element('div', { class: 'solute' }, list.root, formula.root, caution),
+    active: () => (select.value === otherValue ? formula : list),
+  };
+}
