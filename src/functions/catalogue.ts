@@ -25,7 +25,8 @@ import { soluteMassEntry } from './entries/soluteMassEntry.ts';
 import { solutionVolumeEntry } from './entries/solutionVolumeEntry.ts';
 import type { CellArgument, CellResult, FunctionEntry } from './entry.ts';
 
-const entries = [
+/** As a tuple, for the names and the types of what each computes from. */
+export const entries = [
   molarMassEntry,
   compositionEntry,
   elementPercentEntry,

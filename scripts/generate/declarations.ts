@@ -1,0 +1,50 @@
+import type { ArgumentEntry, FunctionEntry } from '../../src/functions/entry.ts';
+
+/**
+ * The declarations that the host reads: plain functions with their real arguments and their help right above, since the
+ * host's formula line takes both from there. A bundler keeps neither.
+ */
+export const declarations = (catalogue: readonly FunctionEntry[]): string => catalogue.map(declaration).join('\n\n');
+
+function declaration({ name, summary, arguments: taken, returns }: FunctionEntry): string {
+  const names = taken.map((argument) => argument.name).join(', ');
+  return [
+    '/**',
+    ` * ${plain(summary)}`,
+    ' *',
+    ...taken.map((argument) => ` * @param {${scriptType(argument)}} ${argument.name} ${plain(argumentHelp(argument))}`),
+    ` * @return ${plain(returns)}`,
+    ' * @customfunction',
+    ' */',
+    `function ${name}(${names}) {`,
+    `  return Labrow.callFunction_('${name}', [${names}]);`,
+    '}',
+  ].join('\n');
+}
+
+/** `optional: purity of the solid (%)`; the host marks no argument as optional, so the words do. */
+export const argumentHelp = ({ about, unit, optional }: ArgumentEntry): string =>
+  `${optional ? 'optional: ' : ''}${about}${unit ? ` (${unit})` : ''}`;
+
+function scriptType({ kind }: ArgumentEntry): string {
+  switch (kind) {
+    case 'formula':
+    case 'text':
+      return 'string';
+    case 'yes or no':
+      return 'boolean';
+    case 'row':
+    case 'column':
+    case 'table':
+      return 'range';
+    // Numbers are read from text too, with their zeros and units.
+    default:
+      return 'number|string';
+  }
+}
+
+/** One line without what would end the comment or be taken for markup; the host strips that in silence. */
+function plain(text: string): string {
+  if (/\*\/|[<>@]|\n/.test(text)) throw new Error(`Help text cannot hold *, /, <, > or @ as in “${text}”.`);
+  return text;
+}
