@@ -1,19 +1,21 @@
 import type { CellView, ChangeView, Edit, FunctionHelp, MenuView, Seat, SheetView } from '../view.ts';
 import { announce } from './announce.ts';
 import { destination } from './cellLink.ts';
-import { blockName, cellKey, cellName, columnLetters, type Place } from './cellName.ts';
+import { blockName, cellKey, cellName, columnLetters, type Place, readCellName } from './cellName.ts';
+import { createCellTip } from './cellTip.ts';
 import { type Clip, clipOf, type PlacedText, pasteInto } from './clipboard.ts';
 import { connect, type State, Unreachable } from './connection.ts';
 import { askFirst, openDialog } from './dialogs.ts';
 import { createEditor, type Session } from './editor.ts';
 import { byId, element } from './element.ts';
+import { followedRow } from './followedRow.ts';
 import { createGrid } from './grid.ts';
 import { gridKeys } from './gridKeys.ts';
 import { createPanels, type PanelAddress } from './panel.ts';
 import { type MenuLine, menuButtons, openMenu } from './popupMenu.ts';
 import { createTabs } from './tabs.ts';
 import { texts } from './texts.ts';
-import { cellAt, nextPlace, ownerOf, rowMark, textExtent, type WorkbookModel, workbookModel } from './workbookModel.ts';
+import { cellAt, nextPlace, ownerOf, textExtent, type WorkbookModel, workbookModel } from './workbookModel.ts';
 
 interface TypeAnswer {
   readonly refused: readonly { readonly edit: Edit; readonly reason: string }[];
@@ -94,7 +96,9 @@ export function startDesk(seat: Seat): void {
     const { active } = grid.selection;
     const block = grid.block;
     const cell = cellAt(sheet, active);
-    byId('cell-name').textContent = blockName(block);
+    const [rows, columns] = [block.bottom - block.top + 1, block.right - block.left + 1];
+    const many = rows * columns > 1 && !mergedWhole(sheet, active, rows, columns);
+    byId('cell-name').textContent = many ? blockName(block) : cellName(active);
     editor.rest({
       text: cell?.input ?? '',
       readOnly: cell?.spilled === true || cell?.guarded === 'locked',
@@ -102,15 +106,13 @@ export function startDesk(seat: Seat): void {
     const message = byId('cell-message');
     const said = cell?.error ?? cell?.note ?? (cell?.spilled ? texts.spilledCell : undefined) ?? guardText(cell);
     message.textContent = said ?? '';
-    message.hidden = said === undefined || said === '';
+    message.title = said ?? '';
     message.classList.toggle('wrong', cell?.error !== undefined);
     const leads = cell?.link ? destination(cell.link, model?.sheets.values() ?? []) : undefined;
     followButton.hidden = !leads;
     followButton.textContent = leads?.kind === 'outside' ? texts.followOutside : texts.followLink;
-    const [rows, columns] = [block.bottom - block.top + 1, block.right - block.left + 1];
-    if (rows * columns > 1 && !mergedWhole(sheet, active, rows, columns)) {
-      announce(texts.selected(blockName(block), rows, columns));
-    }
+    showTip(active);
+    if (many) announce(texts.selected(blockName(block), rows, columns));
   }
   const mergedWhole = (sheet: SheetView, { row, column }: Place, rows: number, columns: number): boolean =>
     sheet.merges.some(
@@ -122,6 +124,24 @@ export function startDesk(seat: Seat): void {
       : cell?.guarded === 'warning' && !guardAnswered
         ? texts.guardedCell
         : undefined;
+
+  const tip = createCellTip();
+  let tipSentAway = '';
+  function showTip(place: Place): void {
+    const sheet = sheetNow();
+    const cell = sheet && cellAt(sheet, ownerOf(sheet, place));
+    const name = `${current} ${cellName(place)}`;
+    if (name !== tipSentAway) tipSentAway = '';
+    if (!cell || editor.session || tipSentAway !== '') tip.hide();
+    else tip.show(grid.cell(place), cell.error ?? cell.note, cell.error !== undefined);
+  }
+  sheetBox.addEventListener('mouseover', (event) => {
+    const name = (event.target as HTMLElement).closest<HTMLElement>('td')?.dataset.cell;
+    const place = name ? readCellName(name) : undefined;
+    const hovered = place && grid.cell(place);
+    showTip(place && hovered?.matches('.noted, .error') ? place : grid.selection.active);
+  });
+  sheetBox.addEventListener('scroll', () => tip.hide(), { passive: true });
 
   function openSheet(id: number, at?: Place): void {
     const sheet = model?.sheets.get(id);
@@ -190,7 +210,6 @@ export function startDesk(seat: Seat): void {
       sheet: sheet.id,
       place,
       before: cell?.input ?? '',
-      mark: rowMark(sheet, place),
       quick,
       choices: cell?.options,
     };
@@ -210,6 +229,7 @@ export function startDesk(seat: Seat): void {
     }
     const session = sessionAt(sheet, place, false);
     editor.open(session, { text: text ?? session.before, where: 'cell', ...(message ? { message } : {}) });
+    tip.hide();
     if (message) announce(message, 'urgent');
   }
   /** Opens an empty field for the key that is on its way: it lands there, accents and input methods included. */
@@ -224,6 +244,7 @@ export function startDesk(seat: Seat): void {
       return;
     }
     editor.open(sessionAt(sheet, active, true), { text: '', where: 'cell' });
+    tip.hide();
   }
   /** Keeps what is being typed, if anything is, then goes on; stays where it was refused. */
   async function leaveCell(then: () => void): Promise<void> {
@@ -259,6 +280,7 @@ export function startDesk(seat: Seat): void {
       return;
     }
     editor.close();
+    if (!untouched) lastTypedRow = place.row;
     if (then) then();
     else {
       if (move?.columns) tabColumn ??= place.column;
@@ -335,36 +357,35 @@ export function startDesk(seat: Seat): void {
     if (!sheet) return;
     if (touched.tabs) tabs.show(visibleSheets(), current);
     const keys = touched.cells.get(current) ?? [];
+    let found = true;
     if (touched.sheets.has(current)) {
       grid.show(sheet);
-      if (editor.session?.sheet === current) followRow(sheet);
+      if (before && editor.session?.sheet === current) found = followRow(before, sheet);
     } else if (keys.length > 0) grid.patch(sheet, keys);
     if (editor.session) {
-      noticeOthers();
+      if (found) noticeOthers();
       editor.reposition();
     } else showCell();
     if (before && before.id === sheet.id) sayRowNews(before, sheet, keys);
   }
   /** Rows moved under the cell being typed in: goes along with its row, or says that it cannot. */
-  function followRow(sheet: SheetView): void {
+  function followRow(before: SheetView, sheet: SheetView): boolean {
     const { session } = editor;
-    if (!session || rowMark(sheet, session.place) === session.mark) return;
-    const { column } = session.place;
-    const found = Array.from({ length: sheet.rows }, (_, index) => index + 1).filter(
-      (row) => rowMark(sheet, { row, column }) === session.mark,
-    );
-    const [row] = found;
-    if (found.length === 1 && row !== undefined && session.mark !== '') {
-      session.place = { row, column };
-      grid.extend(session.place);
-      const said = texts.rowMoved(cellName(session.place));
-      editor.message(said);
-      announce(said);
-    } else {
-      session.mark = rowMark(sheet, session.place);
+    if (!session) return true;
+    const row = followedRow(before, sheet, session.place);
+    if (row === session.place.row) return true;
+    if (row === undefined) {
+      session.before = cellAt(sheet, session.place)?.input ?? '';
       editor.message(texts.rowLost);
       announce(texts.rowLost, 'urgent');
+      return false;
     }
+    session.place = { row, column: session.place.column };
+    grid.mark(session.place);
+    const said = texts.rowMoved(cellName(session.place));
+    editor.message(said);
+    announce(said);
+    return true;
   }
   function noticeOthers(): void {
     const { session } = editor;
@@ -392,7 +413,7 @@ export function startDesk(seat: Seat): void {
     const said = [...news].map(([row, words]) => texts.rowNow(row, words.join('. ')));
     announce(said.join(' '));
   }
-  const lastTypedRow = 0;
+  let lastTypedRow = 0;
 
   // ── the grid's own doings ──
   async function clearBlock(): Promise<void> {
@@ -460,7 +481,7 @@ export function startDesk(seat: Seat): void {
   function rowLines(place: Place): MenuLine[] {
     const sheet = sheetNow();
     if (!sheet) return [];
-    const { top, left, bottom, right } = grid.block;
+    const { top, bottom } = grid.block;
     const count = bottom - top + 1;
     const column = columnLetters(place.column);
     const extent = textExtent(sheet);
@@ -489,7 +510,6 @@ export function startDesk(seat: Seat): void {
       null,
       { label: texts.sortUp(column), act: () => sort(true) },
       { label: texts.sortDown(column), act: () => sort(false) },
-      ...(left === right ? [] : []),
     ];
   }
   function rowMenu(place: Place, at: { readonly x: number; readonly y: number }): void {
@@ -527,6 +547,10 @@ export function startDesk(seat: Seat): void {
     leave: () => document.querySelector<HTMLElement>('#menus button, #tools button')?.focus(),
     moved: () => {
       tabColumn = undefined;
+    },
+    escape() {
+      if (tip.shown) tipSentAway = `${current} ${cellName(grid.selection.active)}`;
+      grid.select(grid.selection.active);
     },
   });
   followButton.addEventListener('click', () => {
@@ -615,6 +639,7 @@ export function startDesk(seat: Seat): void {
     version: () => model?.version ?? 0,
     onState(state: State) {
       const first = model === undefined;
+      const before = sheetNow();
       model = workbookModel(state.view);
       functions = state.functions;
       menus = state.menus;
@@ -630,8 +655,7 @@ export function startDesk(seat: Seat): void {
       }
       openSheet(sheet.id);
       if (editor.session) {
-        followRow(sheet);
-        noticeOthers();
+        if (!before || before.id !== sheet.id || followRow(before, sheet)) noticeOthers();
       } else if (first) grid.focus();
     },
     onChange(change) {

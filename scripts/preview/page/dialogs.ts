@@ -1,4 +1,4 @@
-import { element } from './element.ts';
+import { byId, element } from './element.ts';
 
 let lastId = 0;
 /** A dialog over the page with a title; the element closes itself by Escape and gives the focus back. */
@@ -16,7 +16,7 @@ export function openDialog(options: {
     element('h2', { id }, options.title),
     ...options.content,
   );
-  document.body.append(dialog);
+  byId('desk').append(dialog);
   const before = document.activeElement as HTMLElement | null;
   dialog.addEventListener('close', () => {
     dialog.remove();

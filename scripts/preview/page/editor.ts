@@ -10,8 +10,6 @@ export interface Session {
   place: Place;
   /** What the cell held when typing began. */
   before: string;
-  /** What the rest of the row said then, so that the row is found again. */
-  mark: string;
   /** Opened by typing over the cell: the arrow keys then keep the text and move on. */
   readonly quick: boolean;
   readonly choices: readonly string[] | undefined;
@@ -180,6 +178,8 @@ export function createEditor(options: {
       const name = cellName(next.place);
       field.setAttribute('aria-label', texts.editing(name));
       field.hidden = false;
+      // The field stands where the cell was, so the cell is no stop of its own meanwhile.
+      options.cellElement(next.place)?.setAttribute('tabindex', '-1');
       line.readOnly = false;
       focused = where === 'line' ? line : field;
       write(text);
@@ -197,6 +197,7 @@ export function createEditor(options: {
     },
     reposition: fitFields,
     close() {
+      if (session) options.cellElement(session.place)?.setAttribute('tabindex', '0');
       session = undefined;
       field.hidden = true;
       suggestions.hide();

@@ -30,6 +30,8 @@ export interface Grid {
   patch(sheet: SheetView, keys: readonly string[]): void;
   select(active: Place, reach?: Place): void;
   extend(reach: Place): void;
+  /** Moves the selection without the focus, as when rows moved under a cell being typed in. */
+  mark(place: Place): void;
   focus(): void;
   hasFocus(): boolean;
   cell(place: Place): HTMLTableCellElement | undefined;
@@ -108,7 +110,9 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     td.style.color = colours.color ?? '';
     td.style.fontWeight = cell?.bold ? '600' : '';
     td.style.fontStyle = cell?.italic ? 'italic' : '';
-    td.style.fontSize = cell?.size ? `${Math.max(0.72, cell.size / 10)}em` : '';
+    const fontSize = cell?.size ? Math.max(10, Math.round((cell.size / 10) * 14)) : undefined;
+    td.style.fontSize = fontSize ? `${fontSize}px` : '';
+    td.style.lineHeight = fontSize ? `${Math.round(fontSize * 1.42)}px` : '';
     td.style.verticalAlign = cell?.vertical ?? '';
     td.style.textAlign = cell?.align ?? '';
     td.classList.toggle('wrap', cell?.wrap === true);
@@ -176,10 +180,12 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
         td.rowSpan = merge.rows;
       }
       const left = lefts.get(column);
-      if (left !== undefined && columnsHeld) {
+      const lastOwn = merge ? merge.column + merge.columns - 1 : column;
+      // Merged cells that reach past the held columns go along with the others.
+      if (left !== undefined && columnsHeld && lastOwn <= of.frozenColumns) {
         td.classList.add('held');
         td.style.left = `${left}px`;
-        if (column === of.frozenColumns) td.classList.add('held-last');
+        if (lastOwn === of.frozenColumns) td.classList.add('held-last');
       }
       cells.set(cellKey(place), td);
       tr.append(td);
@@ -226,13 +232,16 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     const headings = element(
       'tr',
       { 'aria-rowindex': 1, class: 'headings' },
-      element('th', {
-        role: 'columnheader',
-        scope: 'col',
-        class: 'corner',
-        'aria-colindex': 1,
-        'aria-label': texts.cornerLabel,
-      }),
+      element(
+        'th',
+        {
+          role: 'columnheader',
+          scope: 'col',
+          class: 'corner',
+          'aria-colindex': 1,
+        },
+        element('span', { class: 'unseen' }, texts.cornerLabel),
+      ),
     );
     for (const column of columns) {
       const th = element(
@@ -375,6 +384,10 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
       mark();
       grid.cell(reach)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
       events.moved();
+    },
+    mark(place) {
+      selection = { active: place, reach: place };
+      mark();
     },
     focus() {
       grid.cell(selection.active)?.focus({ preventScroll: true });

@@ -16,6 +16,7 @@ export interface KeyActions {
   leave(): void;
   /** The reader moved by something else than Tab. */
   moved(): void;
+  escape(): void;
 }
 
 const arrows: Readonly<Record<string, { readonly rows: number; readonly columns: number }>> = {
@@ -132,7 +133,7 @@ export function gridKeys(container: HTMLElement, actions: KeyActions): void {
         return;
       case 'Escape':
         used();
-        grid.select(active);
+        actions.escape();
         return;
     }
     // The key itself is not stopped: it goes on into the field that opens now.

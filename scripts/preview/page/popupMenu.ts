@@ -1,4 +1,4 @@
-import { element } from './element.ts';
+import { byId, element } from './element.ts';
 
 /** One line of a menu; null is a line between groups. */
 export type MenuLine = { readonly label: string; readonly keys?: string; readonly act: () => void } | null;
@@ -31,7 +31,7 @@ export function openMenu(options: {
     items.push(item);
     menu.append(item);
   }
-  document.body.append(menu);
+  byId('desk').append(menu);
   const { width, height } = menu.getBoundingClientRect();
   menu.style.left = `${Math.max(4, Math.min(options.at.x, window.innerWidth - width - 4))}px`;
   menu.style.top = `${Math.max(4, Math.min(options.at.y, window.innerHeight - height - 4))}px`;

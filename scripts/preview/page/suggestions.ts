@@ -1,5 +1,5 @@
 import type { FunctionHelp } from '../view.ts';
-import { element } from './element.ts';
+import { byId, element } from './element.ts';
 import { formulaPlace } from './formulaPlace.ts';
 import { texts } from './texts.ts';
 
@@ -29,7 +29,7 @@ export function createSuggestions(options: {
   const help = element('div', { class: 'call-help', id: 'call-help', hidden: true });
   const list = element('ul', { role: 'listbox', id: 'field-list', class: 'field-list', hidden: true });
   const box = element('div', { class: 'under-field', hidden: true }, message, help, list);
-  document.body.append(box);
+  byId('desk').append(box);
   let items: readonly string[] = [];
   let active = -1;
   let kind: 'functions' | 'choices' | undefined;
@@ -67,6 +67,11 @@ export function createSuggestions(options: {
       }),
     );
     list.hidden = items.length === 0;
+  }
+  function dropList(): void {
+    items = [];
+    active = -1;
+    list.hidden = true;
   }
   function showHelp(name: string, argument: number): void {
     const found = options.functions().find((entry) => entry.name === name);
@@ -146,7 +151,7 @@ export function createSuggestions(options: {
       if (field && kind === 'functions') {
         closedFor = formulaPlace(field.value, field.selectionStart)?.name?.text.toUpperCase() ?? '';
       }
-      list.hidden = true;
+      dropList();
       refresh();
     },
     place(beside) {
@@ -164,7 +169,7 @@ export function createSuggestions(options: {
       message.hidden = true;
       message.textContent = '';
       help.hidden = true;
-      list.hidden = true;
+      dropList();
       box.hidden = true;
     },
   };
