@@ -1,0 +1,72 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { filled, unreadableText } from './feedbackText.ts';
+import { type EntryKind, type ReadEntry, readEntry } from './readEntry.ts';
+import { isWithin } from './span.ts';
+import type { Status } from './status.ts';
+import { figureWords, remarks } from './texts/feedback.ts';
+import { closeness, isOnTarget, type Tolerance, toleranceOf } from './tolerance.ts';
+import type { TypedEntry } from './typedEntry.ts';
+
+export interface EntryCheck {
+  readonly status: Status;
+  readonly lookAt: string;
+}
+
+export interface EntryTarget {
+  readonly target: number;
+  /** Share of the target within which an entry is on target; left out, honest rounding decides. */
+  readonly tolerancePercent?: number | undefined;
+  /** Significant figures asked, 3 where left out. */
+  readonly figures?: number | undefined;
+  readonly decimalMark?: 'point' | 'comma' | undefined;
+}
+
+const kinds: readonly EntryKind[] = ['volume', 'mass', 'amount', 'concentration', 'density', 'percent'];
+
+/** A bare target says no unit, so an entry with one counts as it stands or converted to the unit of its kind. */
+function readings(cell: CellValue, decimalMark: EntryTarget['decimalMark']): readonly ReadEntry[] {
+  const asTyped = readEntry(cell, 'ratio', { decimalMark });
+  if (asTyped.kind !== 'number' || asTyped.unit === 'none') return [asTyped];
+  const converted = kinds
+    .map((kind) => readEntry(cell, kind, { decimalMark }))
+    .filter((read) => read.kind === 'number' && read.unit === 'fits');
+  return [asTyped, ...converted];
+}
+
+function judge(entry: TypedEntry, tolerance: Tolerance, tolerancePercent: number | undefined): EntryCheck {
+  const target = tolerance.span.middle;
+  if (tolerancePercent !== undefined) {
+    const room = Math.abs(target) * (tolerancePercent / 100);
+    if (isWithin(entry.value, { low: target, high: target }, room)) return { status: 'on target', lookAt: remarks.onTarget };
+  } else if (isOnTarget(entry.value, tolerance)) {
+    return { status: 'on target', lookAt: remarks.onTarget };
+  } else {
+    const near = closeness(entry, tolerance);
+    const figures = 'figures' in tolerance.asked ? figureWords[tolerance.asked.figures] : undefined;
+    if (near === 'few figures') {
+      return { status: 'close', lookAt: filled(remarks.closeFewFigures, { figures: figures ?? remarks.figuresAsked }) };
+    }
+    if (near) return { status: 'close', lookAt: remarks.closeRounding };
+  }
+  if (entry.value === -target) return { status: 'not yet', lookAt: remarks.signOnly };
+  const power = Math.log10(Math.abs(entry.value / target));
+  const isShifted =
+    Number.isFinite(power) && Math.round(power) !== 0 && Math.abs(power - Math.round(power)) < 0.002 && entry.value * target > 0;
+  return { status: 'not yet', lookAt: isShifted ? remarks.shifted : remarks.notYet };
+}
+
+/**
+ * Judges an entry against a number. Never fails; a target of 0 needs a tolerance and without one only 0 is on target.
+ */
+export function checkEntry(cell: CellValue, wanted: EntryTarget): EntryCheck {
+  const { target, tolerancePercent, figures = 3, decimalMark } = wanted;
+  const tolerance = toleranceOf({ low: target, middle: target, high: target }, { asked: { figures }, wideClose: true });
+  const checks = readings(cell, decimalMark).map((read): EntryCheck => {
+    if (read.kind === 'blank') return { status: 'blank', lookAt: '' };
+    if (read.kind === 'unreadable') return { status: 'unreadable', lookAt: unreadableText(read.because) };
+    return judge(read.entry, tolerance, tolerancePercent);
+  });
+  return (
+    checks.find(({ status }) => status === 'on target') ?? checks.find(({ status }) => status === 'close') ?? checks[0]!
+  );
+}

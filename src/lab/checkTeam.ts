@@ -1,0 +1,61 @@
+import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { activityById } from './activities.ts';
+import { plainName } from './givenCells.ts';
+import { type JudgedRow, judgeTeam, type TeamBlock } from './judgeTeam.ts';
+import { readLessonSettings } from './lessonSettings.ts';
+import { stepHint } from './stepHint.ts';
+import { teamGivens } from './teamGivens.ts';
+import { checkHeadings } from './texts/feedback.ts';
+
+export interface TeamTable extends TeamBlock {
+  /** 0 to 3 in each row, a column of the same height. */
+  readonly helpWanted?: readonly CellValue[] | undefined;
+  /** Rows of the Help sheet; see `ownHint`. */
+  readonly ownHints?: readonly (readonly CellValue[])[] | undefined;
+}
+
+export interface CheckedRow {
+  readonly check: string;
+  readonly lookAt: string;
+  readonly hint: string;
+}
+
+/** The level in a help cell: 2, or text that begins with it. */
+function levelWanted(cell: CellValue): number {
+  const level = typeof cell === 'number' ? cell : typeof cell === 'string' ? Number(/^\s*([0-3])\b/.exec(cell)?.[1] ?? 0) : 0;
+  return Number.isFinite(level) ? Math.max(0, Math.floor(level)) : 0;
+}
+
+/**
+ * A team's whole block in one go: check, what to look at and the hint that was asked for, one row for each row given. The
+ * first row gives the headings where it has no step id; any other row without one stays empty. Never fails: a row that is
+ * unknown or whose given is bad is `unreadable` and names it, and the others are judged as ever.
+ */
+export function checkTeam(table: TeamTable): readonly CheckedRow[] {
+  const settings = readLessonSettings(table.settings);
+  const activity = activityById(settings.activity);
+  const givens = teamGivens(table.givenNames, table.givenValues);
+  const entries: Record<string, CellValue> = Object.create(null);
+  table.steps.forEach((cell, index) => {
+    const id = plainName(cell);
+    if (id !== '' && !(id in entries)) entries[id] = table.entries[index];
+  });
+  const hintFor = (row: JudgedRow, index: number): string => {
+    if (!row.step) return '';
+    const level = Math.min(levelWanted(table.helpWanted?.[index]), settings.highestHelpLevel, 3);
+    return stepHint({
+      activity,
+      stepId: row.step.id,
+      level,
+      givens,
+      entries,
+      decimalMark: settings.decimalMark,
+      ownHints: table.ownHints,
+    });
+  };
+  return judgeTeam(table).map((row, index) =>
+    index === 0 && isBlank(table.steps[0])
+      ? checkHeadings
+      : { check: row.status, lookAt: row.lookAt, hint: hintFor(row, index) },
+  );
+}

@@ -1,0 +1,84 @@
+import { leadingPlace } from './place.ts';
+import type { Carried, PreparedStep } from './preparedStep.ts';
+import type { ReadEntry } from './readEntry.ts';
+import { slipsFound } from './slipsFound.ts';
+import { stepTolerance } from './stepTolerance.ts';
+import type { SlipId } from './texts/feedback.ts';
+import { closeness, isOnTarget, type Tolerance } from './tolerance.ts';
+import { hasFiguresAsked, type TypedEntry } from './typedEntry.ts';
+
+/** Entries of earlier rows that a row may have been worked from. */
+export interface CarriedRows {
+  readonly carried: Carried;
+  /** Whether each of those rows is on target itself. */
+  readonly sound: boolean;
+  /** The row to look at first where one is not. */
+  readonly lookAt: string;
+}
+
+/** What is found about an entry, as data; `feedbackText` turns it into words. */
+export type Judgement =
+  | { readonly status: 'on target' }
+  | {
+      readonly status: 'close';
+      readonly because: 'rounding' | 'few figures' | 'wrong figures';
+      readonly asked: Tolerance['asked'];
+    }
+  | { readonly status: 'follows'; readonly lookAt: string }
+  | {
+      readonly status: 'not yet';
+      readonly slips: readonly SlipId[];
+      /** Something about the entry itself that is plainer than any slip. */
+      readonly question?: 'unit of another kind' | 'unit does not fit' | 'sign' | 'negative';
+    }
+  | { readonly status: 'blank' }
+  | { readonly status: 'unreadable'; readonly because: 'two ways' | 'not a number' | 'other kind' };
+
+/** A percent error may carry the sign of measured − accepted; the target is its size. */
+function withoutHonestSign({ quantity, numbers }: PreparedStep, entry: TypedEntry): TypedEntry {
+  const isSigned = quantity.name === 'percent error' && entry.value < 0;
+  return isSigned && numbers.measured < numbers.accepted ? { ...entry, value: -entry.value } : entry;
+}
+
+const figuresFit = (entry: TypedEntry, { asked, placeLow, placeHigh }: Tolerance): boolean =>
+  hasFiguresAsked(entry, asked) ||
+  // Where the last place is bound otherwise, as in a difference, that place is right too.
+  entry.lastPlace === leadingPlace(placeLow) ||
+  entry.lastPlace === leadingPlace(placeHigh);
+
+/**
+ * Judges an entry: on target, then close, then following from an earlier row, then a slip. Never fails.
+ *
+ * @param rows - Every set of earlier entries that it may have been worked from; none outside a team's table.
+ */
+export function judgeEntry(
+  step: PreparedStep,
+  read: ReadEntry,
+  { rows = [], judgeFigures = false }: { readonly rows?: readonly CarriedRows[]; readonly judgeFigures?: boolean } = {},
+): Judgement {
+  if (read.kind === 'blank') return { status: 'blank' };
+  if (read.kind === 'unreadable') return { status: 'unreadable', because: read.because };
+  if (read.unit === 'other kind') return { status: 'not yet', slips: [], question: 'unit of another kind' };
+  const entry = withoutHonestSign(step, read.entry);
+  const tolerance = stepTolerance(step);
+  const { asked } = tolerance;
+  const fits = rows.filter(({ carried }) => isOnTarget(entry.value, stepTolerance(step, carried)));
+  if (isOnTarget(entry.value, tolerance) || fits.some(({ sound }) => sound)) {
+    return judgeFigures && entry.isText && !figuresFit(entry, tolerance)
+      ? { status: 'close', because: 'wrong figures', asked }
+      : { status: 'on target' };
+  }
+  const near = closeness(entry, tolerance);
+  if (near) return { status: 'close', because: near, asked };
+  const [followed] = fits;
+  if (followed) return { status: 'follows', lookAt: followed.lookAt };
+  if (read.unit === 'fits' && isOnTarget(read.bare.value, tolerance)) {
+    return { status: 'not yet', slips: [], question: 'unit does not fit' };
+  }
+  const slips = slipsFound(step, entry, tolerance);
+  if (slips.length === 0 && entry.value < 0) {
+    const isSignAlone = step.quantity.name === 'percent error' && isOnTarget(-entry.value, tolerance);
+    return { status: 'not yet', slips, question: isSignAlone ? 'sign' : 'negative' };
+  }
+  return { status: 'not yet', slips };
+}

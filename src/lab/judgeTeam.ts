@@ -1,0 +1,237 @@
+import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { activityById } from './activities.ts';
+import type { CalculatedStep, MeasuredStep, Step } from './activity.ts';
+import { checkChoice } from './checkChoice.ts';
+import { checkOrder } from './checkOrder.ts';
+import { checkReading } from './checkReading.ts';
+import { grams, millilitres } from '../measurement/quantity.ts';
+import type { ToolUsed } from './readingTolerance.ts';
+import { spanOver } from './worked.ts';
+import { feedbackText, filled } from './feedbackText.ts';
+import { type GivenCells, plainName } from './givenCells.ts';
+import { type CarriedRows, judgeEntry } from './judgeEntry.ts';
+import { type LessonSettings, readLessonSettings } from './lessonSettings.ts';
+import { type Preparation, prepareStep } from './prepareStep.ts';
+import type { Carried } from './preparedStep.ts';
+import type { NumberName } from './quantities/quantityEntry.ts';
+import { isQuantityName, quantities } from './quantities.ts';
+import { type EntryKind, readEntry } from './readEntry.ts';
+import type { Status } from './status.ts';
+import { teamGivens } from './teamGivens.ts';
+import { remarks, type SlipId } from './texts/feedback.ts';
+
+/** A team's block of the class sheet, as its one check receives it. */
+export interface TeamBlock {
+  /** One row each: names of the givens and this team's values. */
+  readonly givenNames: readonly CellValue[];
+  readonly givenValues: readonly CellValue[];
+  /** Two columns, name and value; names that are not read are passed over. */
+  readonly settings: readonly (readonly CellValue[])[];
+  /** Columns of one height, which may include a heading row and a closing row. */
+  readonly steps: readonly CellValue[];
+  readonly entries: readonly CellValue[];
+}
+
+/** What is known of a row once it is judged. */
+export interface JudgedRow {
+  /** Where the row has no step id, or one that nobody knows, there is none. */
+  readonly step: Step | undefined;
+  /** Empty for a row that is never judged. */
+  readonly status: Status | '';
+  readonly lookAt: string;
+  readonly slips: readonly SlipId[];
+  /** The number typed, in the unit asked, where there is one. */
+  readonly value: number | undefined;
+  /** Title of the row to look at first where this one needs another look. */
+  readonly root: string;
+}
+
+const quietRow: JudgedRow = { step: undefined, status: '', lookAt: '', slips: [], value: undefined, root: '' };
+
+/** A bare quantity as a step: it takes the givens of its own names and builds on the quantities of the block. */
+function bareStep(id: string): CalculatedStep | undefined {
+  if (!isQuantityName(id)) return undefined;
+  const { takes, buildsOn, unit } = quantities[id];
+  return {
+    kind: 'calculated',
+    id,
+    title: id,
+    unit,
+    shown: [],
+    period: 1,
+    bench: false,
+    quantity: id,
+    takes: Object.fromEntries(takes.map(({ name }) => [name, { given: name }])),
+    buildsOn: Object.fromEntries(buildsOn.map(({ name }) => [name, name])),
+  };
+}
+
+const kindOfUnit: Readonly<Record<string, EntryKind>> = {
+  g: 'mass',
+  mL: 'volume',
+  mol: 'amount',
+  'mol/L': 'concentration',
+  'g/mL': 'density',
+};
+
+const needsAnotherLook = ({ status }: JudgedRow): boolean =>
+  status === 'not yet' || status === 'follows' || status === 'unreadable';
+const isSound = ({ status }: JudgedRow): boolean => status === 'on target' || status === 'close';
+
+/** Every choice of some of the items, but not of none. */
+const someOf = <T>(items: readonly T[]): readonly (readonly T[])[] =>
+  items.reduce<T[][]>((chosen, item) => [...chosen, ...chosen.map((some) => [...some, item])], [[]]).slice(1);
+
+/**
+ * Judges a team's whole block: every row from its givens, and from the team's own entries in the rows it builds on. A
+ * rounded number carried forward counts as right, and a wrong one is looked for where it first stands.
+ */
+export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
+  const settings = readLessonSettings(block.settings);
+  const activity = activityById(settings.activity);
+  const givens = teamGivens(block.givenNames, block.givenValues);
+  const ids = block.steps.map(plainName);
+  const steps = ids.map((id) => activity?.steps.find((step) => step.id === id) ?? bareStep(id));
+  const judged: (JudgedRow | 'under way' | undefined)[] = [];
+
+  const rowOf = (id: string): JudgedRow | undefined => {
+    const index = ids.indexOf(id);
+    return index < 0 ? undefined : judge(index);
+  };
+
+  function judge(index: number): JudgedRow {
+    const known = judged[index];
+    if (known === 'under way') throw new Error(`the step “${ids[index]}” builds on itself`);
+    if (known) return known;
+    judged[index] = 'under way';
+    const row = judgeFresh(index);
+    judged[index] = row;
+    return row;
+  }
+
+  function judgeFresh(index: number): JudgedRow {
+    const step = steps[index];
+    const entry = block.entries[index];
+    if (!step) {
+      const isNamed = !isBlank(block.steps[index]);
+      return isNamed ? { ...quietRow, status: 'unreadable', lookAt: `⚠ ${String(block.steps[index])}` } : quietRow;
+    }
+    const row = { ...quietRow, step, root: step.title };
+    switch (step.kind) {
+      case 'calculated':
+        return { ...row, ...judgeCalculated(step, entry) };
+      case 'measured':
+        return { ...row, ...judgeMeasured(step, entry) };
+      case 'ordered':
+        return { ...row, ...checkOrder(step.procedure, entry) };
+      case 'chosen':
+        return { ...row, ...checkChoice(step.question, entry) };
+      case 'told':
+        return row;
+    }
+  }
+
+  /** The step with the team's numbers, or the name of what is wrong, or the row that has to be filled in first. */
+  function prepared(step: CalculatedStep) {
+    const quantity = quantities[step.quantity];
+    const cells: Record<string, CellValue> = {};
+    const names: Record<string, string> = {};
+    const numbers: Partial<Record<NumberName, number>> = {};
+    const from: JudgedRow[] = [];
+    let waitsFor = '';
+    for (const { name } of quantity.takes) {
+      const source = step.takes[name];
+      if (!source) continue;
+      if ('given' in source) {
+        cells[name] = givens[source.given];
+        names[name] = source.given;
+        continue;
+      }
+      const row = rowOf(source.entryOf);
+      const title = activity?.steps.find(({ id }) => id === source.entryOf)?.title ?? source.entryOf;
+      names[name] = title;
+      if (row?.value === undefined) waitsFor ||= row?.root || title;
+      else from.push(row);
+      // A number that is still to come is held open by one that spoils nothing else.
+      numbers[name as NumberName] = row?.value ?? Number.NaN;
+    }
+    const figuresRead = quantity.figures !== 'decimals' && quantity.name !== 'percent error';
+    const weightsRead = 'formula' in cells && !('ion' in cells);
+    const badSetting = [...(figuresRead ? ['figures'] : []), ...(weightsRead ? ['atomic-weight decimals'] : [])].find(
+      (name) => settings.bad.includes(name),
+    );
+    const result = prepareStep(quantity, cells, {
+      ...(figuresRead ? { figures: settings.figures } : {}),
+      decimals: settings.decimals,
+      decimalMark: settings.decimalMark,
+      numbers,
+      names,
+    });
+    const bad = result.ok ? (badSetting ?? '') : result.error.argument;
+    return { bad, ready: result.ok ? result.value : undefined, from, waitsFor };
+  }
+
+  /** Every set of the team's own entries that a step may have been carried forward from. */
+  function carriedRows(step: CalculatedStep): readonly CarriedRows[] {
+    const held = Object.keys(step.buildsOn).flatMap((name) => {
+      const row = rowOf(step.buildsOn[name] ?? '');
+      return row?.value === undefined ? [] : [{ name, row, value: row.value }];
+    });
+    return someOf(held).map((some) => {
+      const carried: Carried = Object.fromEntries(some.map(({ name, value }) => [name, value]));
+      const unsound = some.find(({ row }) => row.status !== 'on target');
+      return { carried, sound: !unsound, lookAt: unsound?.row.root ?? '' };
+    });
+  }
+
+  function judgeCalculated(step: CalculatedStep, cell: CellValue): Partial<JudgedRow> {
+    const { bad, ready, from, waitsFor } = prepared(step);
+    if (bad !== '' || !ready) return { status: 'unreadable', lookAt: `⚠ ${bad}` };
+    const entry = readEntry(cell, ready.quantity.entryKind, settings);
+    if (entry.kind === 'number' && waitsFor !== '') {
+      return { status: 'not yet', lookAt: filled(remarks.needsRow, { row: waitsFor }), root: waitsFor, value: entry.entry.value };
+    }
+    const judgement = judgeEntry(ready, entry, { rows: carriedRows(step), judgeFigures: settings.judgeFigures });
+    const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
+    const unsound = from.find((row) => !isSound(row));
+    const isRight = judgement.status === 'on target' || judgement.status === 'close';
+    const final = isRight && unsound ? { status: 'follows' as const, lookAt: unsound.root } : judgement;
+    return {
+      ...value,
+      status: final.status,
+      lookAt: feedbackText(final, ready.quantity),
+      slips: final.status === 'not yet' ? final.slips : [],
+      ...(final.status === 'follows' ? { root: final.lookAt } : {}),
+    };
+  }
+
+  function judgeMeasured(step: MeasuredStep, cell: CellValue): Partial<JudgedRow> {
+    const expected = steps.find((other) => other?.id === step.expects) ?? bareStep(step.expects);
+    if (expected?.kind !== 'calculated') throw new Error(`the step “${step.id}” expects no calculated step`);
+    const { bad, ready, waitsFor } = prepared(expected);
+    if (bad !== '' || !ready) return { status: 'unreadable', lookAt: `⚠ ${bad}` };
+    const entry = readEntry(cell, kindOfUnit[step.unit] ?? 'mass', settings);
+    const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
+    if (entry.kind === 'number' && waitsFor !== '') {
+      return { ...value, status: 'not yet', lookAt: filled(remarks.needsRow, { row: waitsFor }), root: waitsFor };
+    }
+    const expectedValue = spanOver(ready, ready.quantity.relation).middle;
+    const { unit, instrument } = step;
+    const tools: readonly ToolUsed[] = [
+      instrument === 'balance' ? { tool: instrument, mass: grams(expectedValue) } : { tool: instrument, volume: millilitres(expectedValue) },
+    ];
+    const { cells, decimalMark } = settings;
+    return { ...value, ...checkReading(cell, { expected: expectedValue, unit, tools, settings: cells, decimalMark }) };
+  }
+
+  /** Nobody goes to the bench on our word while an earlier row needs another look. */
+  function withWait(index: number): JudgedRow {
+    const row = judge(index);
+    if (row.step?.kind === 'told' || !row.step?.bench || row.status === 'on target') return row;
+    const earlier = steps.slice(0, index).flatMap((step, place) => (step && step.kind !== 'chosen' ? [judge(place)] : []));
+    const first = earlier.find(needsAnotherLook);
+    return first ? { ...row, lookAt: filled(remarks.waitForRow, { row: first.root }) } : row;
+  }
+
+  return steps.map((_, index) => withWait(index));
+}

@@ -1,0 +1,51 @@
+import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { plainName } from './givenCells.ts';
+
+/** What a team's check reads of the settings; a number that cannot be read is `undefined` and its name is in `bad`. */
+export interface LessonSettings {
+  readonly activity: string;
+  readonly figures: number;
+  readonly decimals: number;
+  readonly decimalMark: 'point' | 'comma';
+  readonly judgeFigures: boolean;
+  readonly highestHelpLevel: number;
+  /** Names of settings whose value cannot be used; only rows that need them are unreadable. */
+  readonly bad: readonly string[];
+  /** The cell beside each name, for what others read. */
+  readonly cells: Readonly<Record<string, CellValue>>;
+}
+
+const whole = (cell: CellValue): number => {
+  const typed = typeof cell === 'number' ? cell : typeof cell === 'string' ? Number(cell.trim()) : Number.NaN;
+  return Number.isInteger(typed) ? typed : Number.NaN;
+};
+
+const isYes = (cell: CellValue): boolean =>
+  cell === true || (typeof cell === 'string' && /^(?:yes|on|true)$/i.test(cell.trim()));
+
+/** Reads the Plan's two columns, name and value; names of other settings are kept aside. */
+export function readLessonSettings(table: readonly (readonly CellValue[])[]): LessonSettings {
+  const cells: Record<string, CellValue> = Object.create(null);
+  for (const [name, value] of table) {
+    const plain = plainName(name);
+    if (plain !== '' && !(plain in cells)) cells[plain] = value;
+  }
+  const bad: string[] = [];
+  const level = (name: string, { least, most, otherwise }: { least: number; most: number; otherwise: number }) => {
+    if (isBlank(cells[name])) return otherwise;
+    const value = whole(cells[name]);
+    if (value >= least && value <= most) return value;
+    bad.push(name);
+    return otherwise;
+  };
+  return {
+    activity: typeof cells.activity === 'string' ? cells.activity : '',
+    figures: level('figures', { least: 1, most: 15, otherwise: 3 }),
+    decimals: level('atomic-weight decimals', { least: 0, most: 10, otherwise: 2 }),
+    decimalMark: plainName(cells['decimal mark']) === 'comma' ? 'comma' : 'point',
+    judgeFigures: isYes(cells['judge figures']),
+    highestHelpLevel: level('highest help level', { least: 0, most: 3, otherwise: 3 }),
+    bad,
+    cells,
+  };
+}

@@ -1,0 +1,132 @@
+import { type Formula, readFormula } from '../chemistry/readFormula.ts';
+import { failure, type Result, success } from '../errors/result.ts';
+import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { readNumber } from '../measurement/readNumber.ts';
+import { readQuantity } from '../measurement/readQuantity.ts';
+import type { Asked } from './asked.ts';
+import { type GivenCells, namesTaken } from './givenCells.ts';
+import { ionCounts } from './ionCounts.ts';
+import { molarMassSpan } from './molarMassSpan.ts';
+import type { PreparedStep } from './preparedStep.ts';
+import type { NumberName, QuantityArgument, QuantityEntry, StepNumbers } from './quantities/quantityEntry.ts';
+
+export interface Preparation {
+  /** Significant figures asked; left out, the quantity's own. */
+  readonly figures?: number | undefined;
+  /** To how many decimals atomic weights may be rounded; 2 where left out. */
+  readonly decimals?: number | undefined;
+  readonly decimalMark?: 'point' | 'comma' | undefined;
+  /** Numbers that stand ready, such as a team's own entries; they need no cell. */
+  readonly numbers?: Partial<Record<NumberName, number>> | undefined;
+  /** What the sheet calls an argument, where not by its own name. */
+  readonly names?: Readonly<Record<string, string>> | undefined;
+}
+
+const noNumbers: StepNumbers = {
+  molarity: Number.NaN,
+  volume: Number.NaN,
+  mass: Number.NaN,
+  purity: 100,
+  'stock molarity': Number.NaN,
+  'target molarity': Number.NaN,
+  'target volume': Number.NaN,
+  'stock volume': Number.NaN,
+  'final volume': Number.NaN,
+  measured: Number.NaN,
+  accepted: Number.NaN,
+  'mass percent': Number.NaN,
+  density: Number.NaN,
+  'molar mass': Number.NaN,
+  'moles of solute': Number.NaN,
+  'dilution factor': Number.NaN,
+  ionCount: Number.NaN,
+  otherIonCounts: [],
+};
+
+function askedOf(quantity: QuantityEntry, { figures, decimals = 2 }: Preparation): Asked {
+  if (figures !== undefined) return { figures };
+  return quantity.figures === 'decimals' ? { decimals } : { figures: quantity.figures };
+}
+
+/** A pure number, or one with a unit of any kind: two values of one kind are compared in the same unit. */
+function readAnyNumber(cell: CellValue, name: string, marks: { decimalMark?: 'point' | 'comma' }): Result<number> {
+  const plain = readNumber(cell, name, marks);
+  if (plain.ok) return success(plain.value.value);
+  for (const kind of ['concentration', 'mass', 'volume', 'density', 'amount', 'percent'] as const) {
+    const quantity = readQuantity(cell, kind, name, marks);
+    if (quantity.ok) return success(quantity.value.value);
+  }
+  return plain;
+}
+
+/**
+ * A quantity with its numbers in place.
+ *
+ * @returns Fails with `given-missing`, with what reading a cell fails with, or with what the relation itself refuses,
+ * such as a target that is not below the stock; `argument` is always the given's name in the sheet.
+ */
+export function prepareStep(
+  quantity: QuantityEntry,
+  cells: GivenCells,
+  preparation: Preparation = {},
+): Result<PreparedStep> {
+  const { decimals = 2, numbers: ready = {}, names = {} } = preparation;
+  const marks = preparation.decimalMark ? { decimalMark: preparation.decimalMark } : {};
+  const called = ({ name }: QuantityArgument) => names[name] ?? name;
+  const numbers: Record<string, number> = {};
+  let formula: Formula | undefined;
+  let ions: Pick<StepNumbers, 'ionCount' | 'otherIonCounts'> | undefined;
+  for (const argument of quantity.takes) {
+    const cell = cells[argument.name];
+    if (argument.kind !== 'formula' && argument.kind !== 'ion' && argument.name in ready) continue;
+    if (isBlank(cell)) {
+      if (argument.optional) continue;
+      return failure({
+        code: 'given-missing',
+        argument: called(argument),
+        expected: `a value for ${called(argument)}`,
+        received: 'a blank',
+        advice: `${quantity.name} takes ${namesTaken(quantity)}.`,
+        brief: called(argument),
+      });
+    }
+    if (argument.kind === 'formula') {
+      const read = readFormula(cell, called(argument));
+      if (!read.ok) return read;
+      formula = read.value;
+    } else if (argument.kind === 'ion') {
+      if (!formula) throw new Error(`${quantity.name}: the ion comes after its formula`);
+      const counts = ionCounts(formula, cell);
+      if (!counts.ok) return failure({ ...counts.error, argument: sheetName(counts.error.argument, names) });
+      ions = counts.value;
+    } else if (argument.kind === 'number') {
+      const read = readAnyNumber(cell, called(argument), marks);
+      if (!read.ok) return read;
+      numbers[argument.name] = read.value;
+    } else {
+      const read = readQuantity(cell, argument.kind, called(argument), marks);
+      if (!read.ok) return read;
+      numbers[argument.name] = read.value.value;
+    }
+  }
+  const molarMass = formula && !ions ? molarMassSpan(formula, decimals, names.formula) : undefined;
+  if (molarMass && !molarMass.ok) return molarMass;
+  const step: PreparedStep = {
+    quantity,
+    formula: molarMass && formula,
+    molarMass: molarMass?.value,
+    numbers: { ...noNumbers, ...ions, ...numbers, ...ready },
+    asked: askedOf(quantity, preparation),
+    decimals,
+  };
+  // A number that is still to come, NaN, is nothing to refuse.
+  if (Object.values(ready).some(Number.isNaN)) return success(step);
+  const refused = quantity.chemistry({ ...step.numbers, 'molar mass': molarMass?.value.middle ?? Number.NaN });
+  return refused.ok ? success(step) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
+}
+
+/** `target_molarity` of a chemistry function is the given `target molarity`, or what the sheet calls it. */
+const sheetName = (argument: string, names: Readonly<Record<string, string>>): string => {
+  const plain = argument.replace(/_/g, ' ').replace(/ percent$/, (end) => (argument.startsWith('purity') ? '' : end));
+  return names[plain] ?? plain;
+};

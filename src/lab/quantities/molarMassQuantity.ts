@@ -1,0 +1,16 @@
+import { success } from '../../errors/result.ts';
+import { formulaSlips } from './formulaSlips.ts';
+import type { QuantityEntry } from './quantityEntry.ts';
+
+export const molarMassQuantity: QuantityEntry = {
+  name: 'molar mass',
+  takes: [{ name: 'formula', kind: 'formula', unit: '' }],
+  entryKind: 'molar mass',
+  unit: 'g/mol',
+  figures: 'decimals',
+  wideClose: false,
+  buildsOn: [],
+  chemistry: (n) => success(n['molar mass']),
+  relation: (n) => n['molar mass'],
+  slips: [...formulaSlips],
+};

@@ -1,0 +1,53 @@
+import { molarMassSpan } from './molarMassSpan.ts';
+import { leadingPlace, tenTo } from './place.ts';
+import type { PreparedStep } from './preparedStep.ts';
+import type { SlipEntry } from './quantities/quantityEntry.ts';
+import { isWithin, relativeSlack, type Span } from './span.ts';
+import type { SlipId } from './texts/feedback.ts';
+import { acceptedEnds, type Tolerance } from './tolerance.ts';
+import { lastFigureFilledUp, type TypedEntry } from './typedEntry.ts';
+import { spansOver } from './worked.ts';
+
+/** What a slip's wrong calculation gives for a step's numbers. */
+export function slipSpans(step: PreparedStep, slip: SlipEntry): Span[] {
+  if ('value' in slip) return spansOver(step, slip.value);
+  if (!step.formula) return [];
+  const { decimals, quantity } = step;
+  return slip
+    .molarMasses(step.formula)
+    .flatMap((wrong) => spansOver(step, quantity.relation, { molarMass: molarMassSpan(wrong, decimals) }));
+}
+
+/** A slip that gives the target for these numbers says nothing. */
+const tellsApart = (span: Span, tolerance: Tolerance): boolean => {
+  const accepted = acceptedEnds(tolerance);
+  const slack = relativeSlack * Math.max(Math.abs(span.high), Math.abs(accepted.high));
+  return span.high < accepted.low - slack || span.low > accepted.high + slack;
+};
+
+function isPowerOfTen(entry: TypedEntry, { span, asked }: Tolerance): boolean {
+  if (entry.value === 0 || span.middle === 0) return false;
+  const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
+  if (power === 0) return false;
+  const ends = { low: Math.abs(span.low) * tenTo(power), high: Math.abs(span.high) * tenTo(power) };
+  return (
+    Math.sign(entry.value) === Math.sign(span.middle) &&
+    isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, asked) / 2)
+  );
+}
+
+/**
+ * Slips whose own calculation gives the entry, to half a unit of its last figure. `power-of-ten` is named only where
+ * nothing else explains the entry. The entry itself is known not to agree with the target.
+ */
+export function slipsFound(step: PreparedStep, entry: TypedEntry, tolerance: Tolerance): SlipId[] {
+  if (tolerance.span.middle === 0 || entry.value === 0) return [];
+  const room = lastFigureFilledUp(entry, tolerance.asked) / 2;
+  const found = step.quantity.slips
+    .filter((slip) =>
+      slipSpans(step, slip).some((span) => tellsApart(span, tolerance) && isWithin(entry.value, span, room)),
+    )
+    .map(({ id }) => id);
+  if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
+  return isPowerOfTen(entry, tolerance) ? ['power-of-ten'] : [];
+}

@@ -1,0 +1,19 @@
+/** The ends of the results that permitted rounding of atomic weights can give; `middle` is the unrounded one. */
+export interface Span {
+  readonly low: number;
+  readonly middle: number;
+  readonly high: number;
+}
+
+/** Room for the last bits of binary arithmetic, so that a tie in decimal stays a tie. */
+export const relativeSlack = 1e-12;
+
+/** Whether a value lies between two ends widened by `room`, ends included. */
+export const isWithin = (value: number, { low, high }: { readonly low: number; readonly high: number }, room = 0) => {
+  const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
+  return value >= low - room - slack && value <= high + room + slack;
+};
+
+/** How far a value lies outside two ends; 0 between them. */
+export const distanceFrom = (value: number, { low, high }: { readonly low: number; readonly high: number }) =>
+  value < low ? low - value : value > high ? value - high : 0;

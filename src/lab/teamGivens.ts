@@ -1,0 +1,12 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { type GivenCells, plainName } from './givenCells.ts';
+
+/** A team's values by the name of the given. A name that heads two columns is left out: it is reported, never guessed at. */
+export function teamGivens(names: readonly CellValue[], values: readonly CellValue[]): GivenCells {
+  const cells: Record<string, CellValue> = Object.create(null);
+  const plain = names.map(plainName);
+  plain.forEach((name, column) => {
+    if (name !== '' && plain.indexOf(name) === plain.lastIndexOf(name)) cells[name] = values[column];
+  });
+  return cells;
+}
