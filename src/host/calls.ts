@@ -64,6 +64,11 @@ export interface TeamView {
     readonly entry: string;
     readonly lookAt: string;
     readonly tries: number;
+    /** 0 to 3. */
+    readonly helpWanted?: number;
+    readonly who?: string;
+    /** The entry is a formula and not something typed: for the teacher to know. */
+    readonly isFormula?: boolean;
   }[];
 }
 export interface ClassView {

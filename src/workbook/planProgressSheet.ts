@@ -8,6 +8,7 @@ import { words } from './words.ts';
 import {
   type Area,
   type Block,
+  blank,
   type CellContent,
   computed,
   type FormatArea,
@@ -20,6 +21,9 @@ import {
 const columns = { team: 1, tube: 2, count: 3, firstStep: 4 } as const;
 const firstTable = 4;
 const states = words.progress.states;
+
+/** Lines kept for a class, so that a late team finds one without moving another class. */
+const roomFor = (teamCount: number): number => Math.ceil((teamCount + 1) / 4) * 4;
 
 export interface ProgressInput {
   readonly lesson: Lesson;
@@ -49,37 +53,42 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
 
   for (const { className, teams } of classes) {
     const headingRow = row;
+    const room = roomFor(teams.length);
     const cells: CellContent[][] = [
       [
         text(className),
         text(progress.done),
         text(progress.count),
         ...steps.map(({ title }) => text(title)),
-        text(words.class.key),
+        // The class once more, where the layout is told by the keys.
+        text(className),
       ],
       ...teams.map((team, index) => teamLine({ team, row: headingRow + 1 + index, className })),
+      ...Array.from({ length: room - teams.length }, () => Array.from({ length: keyColumn }, () => blank)),
     ];
     blocks.push({ row: headingRow, column: 1, cells });
-    identityRows.push([className], ...teams.map(({ key }) => [key]), ['']);
+    identityRows.push(
+      [className],
+      ...teams.map(({ key }) => [key]),
+      ...Array.from({ length: room - teams.length + 1 }, () => ['']),
+    );
     looks.push({ row: headingRow, column: 1, rows: 1, columns: keyColumn, look: 'heading' });
-    if (teams.length > 0) {
-      const area = { row: headingRow + 1, column: columns.firstStep, rows: teams.length, columns: steps.length };
-      stepAreas.push(area);
-      looks.push(
-        { row: headingRow + 1, column: columns.team, rows: teams.length, columns: 1, look: 'setting name' },
-        { row: headingRow + 1, column: columns.tube, rows: teams.length, columns: 1, look: 'link' },
-        { row: headingRow + 1, column: columns.count, rows: teams.length, columns: 1, look: 'progress' },
-        { ...area, look: 'progress' },
-        { row: headingRow + 1, column: keyColumn, rows: teams.length, columns: 1, look: 'quiet' },
-      );
-      formats.push({
-        row: headingRow + 1,
-        column: columns.team,
-        rows: teams.length,
-        columns: columns.count + steps.length,
-        format: 'General',
-      });
-    }
+    const area = { row: headingRow + 1, column: columns.firstStep, rows: room, columns: steps.length };
+    stepAreas.push(area);
+    looks.push(
+      { row: headingRow + 1, column: columns.team, rows: room, columns: 1, look: 'setting name' },
+      { row: headingRow + 1, column: columns.tube, rows: room, columns: 1, look: 'link' },
+      { row: headingRow + 1, column: columns.count, rows: room, columns: 1, look: 'progress' },
+      { ...area, look: 'progress' },
+      { row: headingRow + 1, column: keyColumn, rows: room, columns: 1, look: 'quiet' },
+    );
+    formats.push({
+      row: headingRow + 1,
+      column: columns.team,
+      rows: room,
+      columns: columns.count + steps.length,
+      format: 'General',
+    });
     row += cells.length + 1;
   }
 

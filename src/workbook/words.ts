@@ -67,6 +67,15 @@ export const words = {
     wording: 'your own wording',
     link: 'link',
   },
+  classNow: {
+    askedForHelp: ({ step, level }: { step: string; level: number }) => `Asked for help, level ${level}, at ${step}.`,
+    sameTwice: ({ first, second }: { first: string; second: string }) =>
+      `The same question twice, at ${first} and ${second}.`,
+    manyTries: ({ step, tries }: { step: string; tries: number }) => `At least ${tries} tries at ${step}.`,
+    quiet: ({ minutes, step }: { minutes: number; step: string }) => `Nothing new for ${minutes} minutes, at ${step}.`,
+    allDone: 'Everything on target: ready for more.',
+    theme: ({ teams, lookAt }: { teams: number; lookAt: string }) => `${teams} teams read this now: ${lookAt}`,
+  },
   settings: {
     layout: 'layout',
     invented: 'invented',

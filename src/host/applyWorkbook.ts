@@ -1,0 +1,420 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { carriedEntries } from '../workbook/carriedEntries.ts';
+import { withSeparator } from '../workbook/formula.ts';
+import { layoutVersion } from '../workbook/layout.ts';
+import { layoutFits } from '../workbook/layoutFits.ts';
+import { looks, plainLook, stateLooks, tabColors } from '../workbook/looks.ts';
+import { areaName } from '../workbook/reference.ts';
+import { freeName } from '../workbook/sheetNames.ts';
+import type { Block, CellContent, SheetPlan, SheetRole } from '../workbook/workbook.ts';
+import { type BuildMemo, saveMemo } from './buildMemo.ts';
+import { ownSheets, roleName, type SheetTag, sheetInUse, writeTag } from './ownSheets.ts';
+import {
+  choiceOf,
+  isStateRule,
+  type Sheet,
+  type Spreadsheet,
+  settle,
+  sheetProtections,
+  stateRuleOf,
+} from './spreadsheet.ts';
+import { hostWords } from './words.ts';
+import { writeTexts } from './writeTexts.ts';
+
+export interface ApplyInput {
+  readonly spreadsheet: Spreadsheet;
+  readonly plan: SheetPlan;
+  readonly memo: BuildMemo;
+  /** True: the sheet that is there is kept as it is, even if its layout would fit. */
+  readonly replace?: boolean;
+}
+
+/**
+ * Brings one sheet to its plan, and may be run again after it stopped at any point. Where the layout that is there fits,
+ * only planned cells are written; where it does not, the sheet is kept under a dated name and a new one takes what people
+ * had typed. Cells that people write in are never written otherwise and never cleared.
+ *
+ * @returns the sheet, and whether it was made by this build.
+ */
+export function applySheet({ spreadsheet, plan, memo, replace = false }: ApplyInput): {
+  readonly sheet: Sheet;
+  readonly isNew: boolean;
+} {
+  const role = plan.role;
+  finishReplacement({ spreadsheet, memo, role });
+  const present = sheetInUse(ownSheets(spreadsheet), role);
+  if (present !== undefined) {
+    const fit = layoutFits(plan, valuesOf(present.sheet));
+    const unfinished = present.tag.state === 'building';
+    if (fit === 'other' || (replace && !unfinished)) {
+      startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
+    } else if (fit === 'same' && !unfinished) {
+      rewrite(present.sheet, plan);
+      return { sheet: present.sheet, isNew: false };
+    }
+  }
+  const { sheet, tag } = sheetFor({ spreadsheet, plan, memo });
+  writeTag(sheet, { ...tag, state: 'building' });
+  writeWhole({ spreadsheet, sheet, plan, tag });
+  // From here on the sheet stands by itself: an entry that a team clears must not come back from the kept sheet.
+  const { from: _, ...done } = tag;
+  writeTag(sheet, { ...done, layout: layoutVersion, state: 'built' });
+  forgetReplacement(memo, role);
+  return { sheet, isNew: present === undefined || present.tag.state === 'building' };
+}
+
+/** Keeps a sheet whose class is no longer in the plan, under a dated name. */
+export function putAside({
+  spreadsheet,
+  memo,
+  role,
+}: {
+  spreadsheet: Spreadsheet;
+  memo: BuildMemo;
+  role: SheetRole;
+}): void {
+  const present = sheetInUse(ownSheets(spreadsheet), role);
+  if (present !== undefined) startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
+  finishReplacement({ spreadsheet, memo, role });
+  forgetReplacement(memo, role);
+}
+
+function forgetReplacement(memo: BuildMemo, role: SheetRole): void {
+  if (memo.replacements[roleName(role)] === undefined) return;
+  delete memo.replacements[roleName(role)];
+  saveMemo(memo);
+}
+
+/** Every cell in use, from A1 on. */
+export const valuesOf = (sheet: Sheet): CellValue[][] => sheet.getDataRange().getValues();
+
+function startReplacement({
+  spreadsheet,
+  memo,
+  role,
+  sheet,
+}: {
+  spreadsheet: Spreadsheet;
+  memo: BuildMemo;
+  role: SheetRole;
+  sheet: Sheet;
+}): void {
+  const taken = spreadsheet.getSheets().map((other) => other.getName());
+  const keptName = freeName(hostWords.keptName(sheet.getName(), memo.stamp), taken);
+  memo.names[roleName(role)] = sheet.getName();
+  memo.replacements[roleName(role)] = { sheetId: sheet.getSheetId(), keptName };
+  saveMemo(memo);
+  finishReplacement({ spreadsheet, memo, role });
+}
+
+function finishReplacement({
+  spreadsheet,
+  memo,
+  role,
+}: {
+  spreadsheet: Spreadsheet;
+  memo: BuildMemo;
+  role: SheetRole;
+}): void {
+  const replacement = memo.replacements[roleName(role)];
+  if (replacement === undefined) return;
+  const old = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
+  if (old === undefined) return;
+  if (old.getName() !== replacement.keptName) old.setName(replacement.keptName);
+  old.setTabColor(tabColors.kept);
+  writeTag(old, {
+    kind: role.kind,
+    ...(role.className === undefined ? {} : { className: role.className }),
+    layout: layoutVersion,
+    state: 'kept',
+  });
+}
+
+/** The sheet to write into: the one in use, one that an interrupted build left untagged and empty, or a new one. */
+function sheetFor({ spreadsheet, plan, memo }: { spreadsheet: Spreadsheet; plan: SheetPlan; memo: BuildMemo }): {
+  readonly sheet: Sheet;
+  readonly tag: SheetTag;
+} {
+  const { role } = plan;
+  const name = roleName(role);
+  const own = ownSheets(spreadsheet);
+  const present = sheetInUse(own, role);
+  if (present !== undefined) return present;
+
+  const from = memo.replacements[name]?.sheetId;
+  const wanted = memo.names[name] ?? plan.name;
+  const orphan = spreadsheet.getSheetByName(wanted);
+  const isOrphan =
+    orphan !== null &&
+    !own.some(({ sheet }) => sheet.getSheetId() === orphan.getSheetId()) &&
+    orphan.getLastRow() === 0;
+  let sheet = isOrphan ? orphan : undefined;
+  if (sheet === undefined) {
+    const taken = spreadsheet.getSheets().map((other) => other.getName());
+    memo.names[name] = freeName(wanted, taken);
+    saveMemo(memo);
+    sheet = spreadsheet.insertSheet(memo.names[name], placeFor({ spreadsheet, role, from }));
+  }
+  const tag: SheetTag = {
+    kind: role.kind,
+    ...(role.className === undefined ? {} : { className: role.className }),
+    layout: layoutVersion,
+    state: 'building',
+    ...(from === undefined ? {} : { from }),
+  };
+  writeTag(sheet, tag);
+  return { sheet, tag };
+}
+
+/** Tabs stand in the order Plan, classes, Progress, Help; a new sheet in place of a kept one stands before it. */
+function placeFor({
+  spreadsheet,
+  role,
+  from,
+}: {
+  spreadsheet: Spreadsheet;
+  role: SheetRole;
+  from: number | undefined;
+}): number {
+  const sheets = spreadsheet.getSheets();
+  if (from !== undefined) {
+    const old = sheets.findIndex((sheet) => sheet.getSheetId() === from);
+    if (old >= 0) return old;
+  }
+  const own = ownSheets(spreadsheet);
+  const behind = own.find(
+    ({ tag }) =>
+      tag.state !== 'kept' &&
+      ((role.kind === 'plan' && tag.kind !== 'plan') ||
+        (role.kind === 'class' && (tag.kind === 'progress' || tag.kind === 'help')) ||
+        (role.kind === 'progress' && tag.kind === 'help')),
+  );
+  return behind === undefined ? sheets.length : behind.sheet.getIndex() - 1;
+}
+
+/** Writes everything but what people type: formats first, words, looks, what people had typed elsewhere, checks last. */
+function writeWhole({
+  spreadsheet,
+  sheet,
+  plan,
+  tag,
+}: {
+  spreadsheet: Spreadsheet;
+  sheet: Sheet;
+  plan: SheetPlan;
+  tag: SheetTag;
+}): void {
+  const { rowCount: rows, columnCount: columns } = plan;
+  makeRoom(sheet, { rows, columns });
+  const whole = sheet.getRange(1, 1, rows, columns);
+  whole.setNumberFormats(
+    filledWith({ rows, columns, plain: '@' as string, areas: plan.formats, of: ({ format }) => format }),
+  );
+  const separator = argumentSeparator(spreadsheet, sheet, plan);
+  for (const block of plan.blocks) writeBlock({ sheet, block, separator });
+  writeLooks(sheet, plan);
+  writeChoices(sheet, plan);
+  writeStateRules(sheet, plan);
+  if (tag.from !== undefined) carryEntries({ spreadsheet, sheet, plan, from: tag.from });
+  for (const block of plan.checks) writeBlock({ sheet, block, separator });
+  protect(sheet, plan);
+}
+
+/** Writes only the blocks that differ from what is there. */
+function rewrite(sheet: Sheet, plan: SheetPlan): void {
+  const range = sheet.getRange(1, 1, plan.rowCount, plan.columnCount);
+  const values = range.getValues();
+  const formulas = range.getFormulas();
+  let separator: ',' | ';' = ',';
+  const usesSemicolons = formulas.some((row) =>
+    row.some((formula) => /;/.test(formula.replace(/"[^"]*"|'[^']*'/g, ''))),
+  );
+  if (usesSemicolons) separator = ';';
+  const sheetId = sheet.getSheetId();
+  const stands = ({ row, column, cells }: Block): boolean =>
+    cells.every((contents, down) =>
+      contents.every((content, right) => {
+        const value = values[row - 1 + down]?.[column - 1 + right];
+        const formula = formulas[row - 1 + down]?.[column - 1 + right] ?? '';
+        switch (content.kind) {
+          case 'formula':
+            return formula === withSeparator(content.formula, separator);
+          case 'text':
+            return formula === '' && value === content.text;
+          case 'number':
+            return formula === '' && value === content.value;
+          case 'sheet id':
+            return formula === '' && value === sheetId;
+          default:
+            return formula === '' && value === '';
+        }
+      }),
+    );
+  for (const block of [...plan.blocks, ...plan.checks]) {
+    if (!stands(block)) writeBlock({ sheet, block, separator });
+  }
+}
+
+function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {
+  const presentRows = sheet.getMaxRows();
+  if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
+  const presentColumns = sheet.getMaxColumns();
+  if (presentColumns < columns) sheet.insertColumnsAfter(presentColumns, columns - presentColumns);
+}
+
+function writeBlock({ sheet, block, separator }: { sheet: Sheet; block: Block; separator: ',' | ';' }): void {
+  const { row, column, cells } = block;
+  const width = cells[0]?.length ?? 0;
+  if (width === 0) return;
+  const range = sheet.getRange(row, column, cells.length, width);
+  const values = cells.map((contents) => contents.map((content) => inputOf({ content, sheet, separator })));
+  writeTexts(range, values, (down, right) => cells[down]?.[right]?.kind === 'formula');
+}
+
+function inputOf({
+  content,
+  sheet,
+  separator,
+}: {
+  content: CellContent;
+  sheet: Sheet;
+  separator: ',' | ';';
+}): string | number {
+  switch (content.kind) {
+    case 'text':
+      return content.text;
+    case 'number':
+      return content.value;
+    case 'formula':
+      return withSeparator(content.formula, separator);
+    case 'sheet id':
+      return sheet.getSheetId();
+    default:
+      return '';
+  }
+}
+
+/**
+ * Which separator a formula set by a script takes here. English locales take the comma; elsewhere a cell that is ours
+ * and not yet written tells, since the host does not document it.
+ */
+function argumentSeparator(spreadsheet: Spreadsheet, sheet: Sheet, plan: SheetPlan): ',' | ';' {
+  if (/^en/i.test(spreadsheet.getSpreadsheetLocale()) || !hasFormula(plan)) return ',';
+  const cell = sheet.getRange(1, 1);
+  cell.setNumberFormat('General');
+  cell.setValue('=SUM(1,2)');
+  settle();
+  const reads = cell.getValue() === 3;
+  cell.setValue('');
+  cell.setNumberFormat('@');
+  return reads ? ',' : ';';
+}
+
+const hasFormula = ({ blocks, checks }: SheetPlan): boolean =>
+  [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === 'formula')));
+
+/** A rectangle filled with `plain`, and over it what each area asks for, later areas on top. */
+function filledWith<T, A extends { row: number; column: number; rows: number; columns: number }>({
+  rows,
+  columns,
+  plain,
+  areas,
+  of,
+}: {
+  rows: number;
+  columns: number;
+  plain: T;
+  areas: readonly A[];
+  of: (area: A) => T;
+}): T[][] {
+  const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain));
+  for (const area of areas) {
+    const value = of(area);
+    for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
+      for (let column = area.column; column < area.column + area.columns && column <= columns; column += 1) {
+        const line = filled[row - 1];
+        if (line !== undefined) line[column - 1] = value;
+      }
+    }
+  }
+  return filled;
+}
+
+function writeLooks(sheet: Sheet, plan: SheetPlan): void {
+  const { rowCount: rows, columnCount: columns } = plan;
+  const whole = sheet.getRange(1, 1, rows, columns);
+  const each = filledWith({ rows, columns, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] });
+  const as = <T>(read: (look: typeof plainLook) => T): T[][] => each.map((row) => row.map(read));
+  whole.setBackgrounds(as(({ background }) => background));
+  whole.setFontColors(as(({ color }) => color));
+  whole.setFontWeights(as(({ bold }) => (bold ? 'bold' : 'normal')));
+  whole.setFontSizes(as(({ size }) => size));
+  whole.setWraps(as(({ wrap }) => wrap));
+  whole.setHorizontalAlignments(as(({ align }) => align));
+  whole.setVerticalAlignment('top');
+  let from = 0;
+  plan.columnWidths.forEach((width, index) => {
+    if (plan.columnWidths[index + 1] === width) return;
+    sheet.setColumnWidths(from + 1, index - from + 1, width);
+    from = index + 1;
+  });
+  if (plan.hiddenColumns !== undefined) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
+  sheet.setFrozenRows(plan.frozenRows);
+  sheet.setFrozenColumns(plan.frozenColumns);
+  sheet.setTabColor(tabColors[plan.role.kind]);
+}
+
+function writeChoices(sheet: Sheet, plan: SheetPlan): void {
+  for (const { area, options, help } of plan.choices) {
+    sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+  }
+}
+
+/** Ours anew, whatever else the teacher has set stays. */
+function writeStateRules(sheet: Sheet, plan: SheetPlan): void {
+  const ours = plan.states.filter(({ areas }) => areas.length > 0);
+  if (ours.length === 0) return;
+  const others = sheet
+    .getConditionalFormatRules()
+    .filter((rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)));
+  const rules = ours.map(({ areas, startsWith, state }) =>
+    stateRuleOf({
+      startsWith,
+      ...stateLooks[state],
+      ranges: sheet.getRangeList(areas.map(areaName)).getRanges(),
+    }),
+  );
+  sheet.setConditionalFormatRules([...others, ...rules]);
+}
+
+function carryEntries({
+  spreadsheet,
+  sheet,
+  plan,
+  from,
+}: {
+  spreadsheet: Spreadsheet;
+  sheet: Sheet;
+  plan: SheetPlan;
+  from: number;
+}): void {
+  const old = spreadsheet.getSheets().find((other) => other.getSheetId() === from);
+  if (old === undefined) return;
+  for (const { row, column, values } of carriedEntries({ plan, from: valuesOf(old), to: valuesOf(sheet) })) {
+    writeTexts(
+      sheet.getRange(row, column, values.length, 1),
+      values.map((value) => [value]),
+    );
+  }
+}
+
+/** One warning-only protection for the sheet, found again by its description; a protection of the teacher's stays. */
+function protect(sheet: Sheet, plan: SheetPlan): void {
+  const present = sheetProtections(sheet)[0];
+  if (present !== undefined && present.getDescription() !== hostWords.protection) return;
+  const protection = present ?? sheet.protect();
+  protection.setDescription(hostWords.protection);
+  protection.setWarningOnly(true);
+  const open = [...plan.writable, ...plan.unprotected];
+  if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
+}

@@ -1,0 +1,259 @@
+import { activityById } from '../lab/activities.ts';
+import { numbersForTeams } from '../lab/numbersForTeams.ts';
+import type { Setup } from '../lab/setup.ts';
+import { keptTeams, sameNumbersWanted } from '../workbook/keptTeams.ts';
+import type { Lesson, SheetNames } from '../workbook/lesson.ts';
+import { planClassSheet } from '../workbook/planClassSheet.ts';
+import { planHelpSheet } from '../workbook/planHelpSheet.ts';
+import { planPlanSheet } from '../workbook/planPlanSheet.ts';
+import { planProgressSheet } from '../workbook/planProgressSheet.ts';
+import { classNames, teamsOf } from '../workbook/planWorkbook.ts';
+import { readClassSheet } from '../workbook/readClassSheet.ts';
+import { type PlanReading, readLesson } from '../workbook/readLesson.ts';
+import { newSheetNames } from '../workbook/sheetNames.ts';
+import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
+import { applySheet, putAside, valuesOf } from './applyWorkbook.ts';
+import { type BuildMemo, type BuildTask, readMemo, saveMemo } from './buildMemo.ts';
+import type { BuildState, Outcome } from './calls.ts';
+import { withDocumentLock } from './documentLock.ts';
+import { done, problem, problemOf } from './outcome.ts';
+import { ownSheets, roleName, sheetInUse } from './ownSheets.ts';
+import { writeSampleEntries } from './sampleEntries.ts';
+import { openSpreadsheet, recalculateEveryMinute, type Spreadsheet } from './spreadsheet.ts';
+import { hostWords } from './words.ts';
+
+const patienceMs = 2000;
+
+const planRole: SheetRole = { kind: 'plan' };
+const helpRole: SheetRole = { kind: 'help' };
+const progressRole: SheetRole = { kind: 'progress' };
+const classRole = (className: string): SheetRole => ({ kind: 'class', className });
+
+/** The Plan that is in use, or the one that an interrupted build has just put aside. */
+export function planInUse(spreadsheet: Spreadsheet, memo?: BuildMemo): PlanReading | undefined {
+  const replaced = memo?.replacements[roleName(planRole)];
+  const sheet =
+    (replaced && spreadsheet.getSheets().find((candidate) => candidate.getSheetId() === replaced.sheetId)) ??
+    sheetInUse(ownSheets(spreadsheet), planRole)?.sheet;
+  if (sheet === undefined) return undefined;
+  const reading = readLesson(valuesOf(sheet));
+  return reading.ok ? reading.value : undefined;
+}
+
+/** Writes the Plan and the list of sheets that are still to build. Pressed twice, the second press changes nothing. */
+export function startBuild(setup: Setup, { sample }: { sample: boolean }): Outcome<BuildState> {
+  const numbers = numbersForTeams(setup);
+  if (!numbers.ok) return problemOf(numbers.error);
+  const activity = activityById(setup.activity);
+  if (activity === undefined)
+    return problem({ ...hostWords.setupProblems.activity, received: `“${setup.activity}”` }, 'activity');
+  const locked = withDocumentLock(patienceMs, (): Outcome<BuildState> => {
+    const spreadsheet = openSpreadsheet();
+    const earlier = readMemo();
+    const before = planInUse(spreadsheet, earlier);
+    if (before !== undefined && before.keysUsedTwice.length > 0) {
+      return problem({ ...hostWords.keyTwice, received: `“${before.keysUsedTwice.join('”, “')}” twice` });
+    }
+    if (sample && before !== undefined && !before.invented) {
+      return problem({ ...hostWords.lessonThere, received: hostWords.lessonOf(before.teams.length) });
+    }
+    const lesson: Lesson = {
+      setup,
+      activity,
+      teams: keptTeams({ drafted: numbers.value.teams, before, setup }),
+      givenNames: activity.givens.map(({ name }) => name),
+      invented: sample,
+    };
+    const memo = newMemo({ spreadsheet, lesson, earlier, sample });
+    saveMemo(memo);
+    const plan = planPlanSheet(lesson, namesIn(memo, lesson));
+    applySheet({ spreadsheet, plan, memo, replace: before !== undefined && loses(before, lesson) });
+    recalculateEveryMinute(spreadsheet);
+    return done(advance(memo));
+  });
+  return locked.ran ? locked.value : done(stateOf(readMemo()));
+}
+
+/** Would writing this lesson over the Plan lose a line or a number that stands there? */
+function loses(before: PlanReading, lesson: Lesson): boolean {
+  if (!sameNumbersWanted(before.setup, lesson.setup)) return true;
+  return before.teams.some(({ key }, index) => lesson.teams[index]?.key !== key);
+}
+
+function newMemo({
+  spreadsheet,
+  lesson,
+  earlier,
+  sample,
+}: {
+  spreadsheet: Spreadsheet;
+  lesson: Lesson;
+  earlier: BuildMemo | undefined;
+  sample: boolean;
+}): BuildMemo {
+  const own = ownSheets(spreadsheet);
+  const classes = classNames(lesson);
+  const gone = own.filter(
+    ({ tag }) => tag.kind === 'class' && tag.state !== 'kept' && !classes.includes(tag.className ?? ''),
+  );
+  const tasks: BuildTask[] = [
+    { role: planRole, label: hostWords.buildLabels.plan },
+    { role: helpRole, label: hostWords.buildLabels.help },
+    ...classes.map((className) => ({ role: classRole(className), label: className })),
+    ...gone.map(({ tag }) => ({
+      role: classRole(tag.className ?? ''),
+      label: hostWords.buildLabels.putAside(tag.className ?? ''),
+      putAside: true as const,
+    })),
+    { role: progressRole, label: hostWords.buildLabels.progress },
+  ];
+  const unfinished = earlier !== undefined && earlier.done < earlier.tasks.length ? earlier : undefined;
+  const names: Record<string, string> = {};
+  // Names promised by an unfinished build are kept, so that a sheet it made and could not tag is found.
+  const promised = { ...unfinished?.names };
+  for (const { sheet, tag } of own) if (tag.state !== 'kept') promised[roleName(tag)] = sheet.getName();
+  const taken = [...spreadsheet.getSheets().map((sheet) => sheet.getName()), ...Object.values(promised)];
+  const fresh = newSheetNames(classes, taken);
+  const freshName = ({ kind, className = '' }: SheetRole): string =>
+    kind === 'class' ? (fresh.classes[className] ?? className) : fresh[kind];
+  for (const { role, putAside: aside } of tasks) {
+    if (!aside) names[roleName(role)] = promised[roleName(role)] ?? freshName(role);
+  }
+  return {
+    tasks,
+    done: 0,
+    stamp: unfinished?.stamp ?? stampOf(spreadsheet),
+    sample,
+    names,
+    replacements: { ...unfinished?.replacements },
+  };
+}
+
+/** Day and time for names of kept sheets, in the spreadsheet's own time zone. */
+const stampOf = (spreadsheet: Spreadsheet): string =>
+  Utilities.formatDate(new Date(), spreadsheet.getSpreadsheetTimeZone(), 'yyyy-MM-dd HH.mm');
+
+function namesIn(memo: BuildMemo, lesson: Lesson): SheetNames {
+  const name = (role: SheetRole, otherwise: string) => memo.names[roleName(role)] ?? otherwise;
+  const fresh = newSheetNames(classNames(lesson));
+  const classes: Record<string, string> = Object.create(null);
+  for (const className of classNames(lesson)) {
+    classes[className] = name(classRole(className), fresh.classes[className] ?? className);
+  }
+  return {
+    plan: name(planRole, fresh.plan),
+    progress: name(progressRole, fresh.progress),
+    help: name(helpRole, fresh.help),
+    classes,
+  };
+}
+
+/** One sheet a call, from the Plan as it stands in the file, until finished. */
+export function continueBuild(): Outcome<BuildState> {
+  const locked = withDocumentLock(patienceMs, (): Outcome<BuildState> => {
+    const memo = readMemo();
+    const task = memo?.tasks[memo.done];
+    if (memo === undefined || task === undefined) return done(stateOf(memo));
+    const spreadsheet = openSpreadsheet();
+    if (task.putAside) {
+      putAside({ spreadsheet, memo, role: task.role });
+      return done(advance(memo));
+    }
+    if (task.role.kind === 'plan') return problem({ ...hostWords.planUnfinished, received: 'one that stopped' });
+    const lesson = lessonInFile(spreadsheet, memo);
+    if (!lesson.ok) return lesson;
+    refreshNames(spreadsheet, memo);
+    const { kind, className } = task.role;
+    // A class that was renamed or removed in the Plan meanwhile keeps the sheet it has.
+    const isGone = kind === 'class' && !lesson.value.lesson.teams.some((team) => team.className === className);
+    if (isGone) return done(advance(memo));
+    const { sheet, isNew } = applySheet({
+      spreadsheet,
+      plan: sheetPlan({ spreadsheet, memo, task, ...lesson.value }),
+      memo,
+    });
+    if (memo.sample && isNew && task.role.kind === 'class')
+      writeSampleEntries({ sheet, className: task.role.className ?? '' });
+    return done(advance(memo));
+  });
+  return locked.ran ? locked.value : done(stateOf(readMemo()));
+}
+
+/** A teacher may rename sheets between two calls: formulas name them as they are called now. */
+function refreshNames(spreadsheet: Spreadsheet, memo: BuildMemo): void {
+  for (const { sheet, tag } of ownSheets(spreadsheet)) {
+    if (tag.state !== 'kept' && memo.replacements[roleName(tag)] === undefined)
+      memo.names[roleName(tag)] = sheet.getName();
+  }
+}
+
+function lessonInFile(
+  spreadsheet: Spreadsheet,
+  memo: BuildMemo,
+): Outcome<{ readonly lesson: Lesson; readonly reading: PlanReading }> {
+  const sheet = sheetInUse(ownSheets(spreadsheet), planRole)?.sheet;
+  if (sheet === undefined) return problem({ ...hostWords.planUnfinished, received: 'none' });
+  const reading = readLesson(valuesOf(sheet));
+  if (!reading.ok) return problemOf(reading.error);
+  const activity = activityById(reading.value.setup.activity);
+  if (activity === undefined) {
+    return problem({ ...hostWords.setupProblems.activity, received: `“${reading.value.setup.activity}”` });
+  }
+  const missing = activity.givens.find(({ name }) => !reading.value.givenNames.includes(name));
+  if (missing !== undefined)
+    return problem({ ...hostWords.headingMissing(missing.name), received: 'a Plan without it' });
+  const { setup, teams, givenNames } = reading.value;
+  return done({ lesson: { setup, activity, teams, givenNames, invented: memo.sample }, reading: reading.value });
+}
+
+function sheetPlan({
+  spreadsheet,
+  memo,
+  task,
+  lesson,
+  reading,
+}: {
+  spreadsheet: Spreadsheet;
+  memo: BuildMemo;
+  task: BuildTask;
+  lesson: Lesson;
+  reading: PlanReading;
+}): SheetPlan {
+  const names = namesIn(memo, lesson);
+  const { places } = reading;
+  const { kind, className = '' } = task.role;
+  if (kind === 'help') return planHelpSheet(lesson, names);
+  if (kind === 'progress') {
+    const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
+    return planProgressSheet({ lesson, classes, names, places });
+  }
+  const present = sheetInUse(ownSheets(spreadsheet), task.role)?.sheet;
+  const found = present === undefined ? undefined : readClassSheet(valuesOf(present));
+  const order = found?.blocks.map(({ key }) => key) ?? [];
+  const place = (key: string) => (order.includes(key) ? order.indexOf(key) : order.length);
+  // Blocks stay where they are, however the Plan is sorted now.
+  const teams = [...teamsOf(lesson, className)].sort((one, other) => place(one.key) - place(other.key));
+  const keepsRows = found !== undefined && found.blocks.length > 0;
+  return planClassSheet({
+    lesson,
+    className,
+    teams,
+    names,
+    places,
+    ...(keepsRows ? { linkRows: found.linkRows } : {}),
+  });
+}
+
+function advance(memo: BuildMemo): BuildState {
+  memo.done += 1;
+  saveMemo(memo);
+  return stateOf(memo);
+}
+
+/** Progress as the sidebar shows it: the label is what comes next, or what was built last. */
+export function stateOf(memo: BuildMemo | undefined): BuildState {
+  const total = memo?.tasks.length ?? 0;
+  const built = memo?.done ?? 0;
+  const label = memo?.tasks[Math.min(built, total - 1)]?.label ?? '';
+  return { done: built, total, label, finished: built >= total };
+}

@@ -1,0 +1,57 @@
+import { allActivities } from '../../lab/activities.ts';
+import { sampleLesson } from '../../lab/sampleLesson.ts';
+import { proposedSolutes } from '../../lab/solutes.ts';
+import { readLesson as readPlan } from '../../workbook/readLesson.ts';
+import { valuesOf } from '../applyWorkbook.ts';
+import { stateOf } from '../build.ts';
+import { readMemo } from '../buildMemo.ts';
+import type { ActivityView, LessonView, Outcome } from '../calls.ts';
+import { decimalMarkOf } from '../decimalMark.ts';
+import { firstSetup } from '../firstSetup.ts';
+import { done, problemOf } from '../outcome.ts';
+import { ownSheets, sheetInUse } from '../ownSheets.ts';
+import { openSpreadsheet } from '../spreadsheet.ts';
+
+/** The lesson as the Plan has it now, edits by hand included, and what the sidebar can offer. */
+export function readLesson(): Outcome<LessonView> {
+  const spreadsheet = openSpreadsheet();
+  const own = ownSheets(spreadsheet);
+  const memo = readMemo();
+  const localMark = decimalMarkOf(spreadsheet.getSpreadsheetLocale());
+  const offer = {
+    activities: activityViews(),
+    solutes: proposedSolutes(),
+    classes: own
+      .filter(({ tag }) => tag.kind === 'class' && tag.state === 'built')
+      .map(({ tag }) => tag.className ?? ''),
+    ...(memo !== undefined && memo.done < memo.tasks.length ? { building: stateOf(memo) } : {}),
+  };
+  const sheet = sheetInUse(own, { kind: 'plan' })?.sheet;
+  const cells = sheet === undefined ? [] : valuesOf(sheet);
+  if (sheet === undefined || (memo?.done === 0 && cells.length < 2)) {
+    return done({ ...offer, built: false, setup: firstSetup(localMark), decimalMark: localMark, problems: [] });
+  }
+  const reading = readPlan(cells);
+  if (!reading.ok) return problemOf(reading.error);
+  const { setup, problems } = reading.value;
+  return done({
+    ...offer,
+    built: offer.classes.length > 0,
+    setup,
+    decimalMark: setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
+    problems,
+  });
+}
+
+function activityViews(): readonly ActivityView[] {
+  const starts = sampleLesson().setup.givens;
+  return allActivities().map(({ id, title, aim, givens }) => ({
+    id,
+    title,
+    aim,
+    givens: givens.map(({ name, unit, about, optional }) => {
+      const start = starts[name];
+      return { name, unit, about, optional: optional === true, ...(start === undefined ? {} : { start }) };
+    }),
+  }));
+}

@@ -1,0 +1,122 @@
+import { type BlockReading, type ClassReading, notYetKnown, type StepReading } from './readClassSheet.ts';
+import { words } from './words.ts';
+
+/** What the teacher sees of a team in the class now. */
+export interface TalkFirst {
+  readonly team: string;
+  readonly reason: string;
+}
+
+export interface ClassNow {
+  /** Most pressing first, at most one line for each team. */
+  readonly talkFirst: readonly TalkFirst[];
+  /** The feedback that most teams have in front of them at the moment, as a sentence, or empty. */
+  readonly sayToClass: string;
+  readonly notYetKnown: number;
+}
+
+/** From this many tries on a row that is still open, a conversation helps more than another try (common practice, no source). */
+const manyTries = 3;
+/** Minutes without a new entry after which a team may be stuck (common practice, no source). */
+const quietMinutes = 8;
+/** Fewer teams than this make no theme for the whole class. */
+const teamsForTheme = 2;
+
+const minuteMs = 60_000;
+
+export interface ClassNowInput {
+  readonly reading: ClassReading;
+  /** Titles of the steps by id. */
+  readonly titles: ReadonlyMap<string, string>;
+  /** Ids of steps that are never scored. */
+  readonly told: readonly string[];
+  /** Milliseconds since 1970. */
+  readonly now: number;
+}
+
+/** Works out whom to talk to first and what to say to everybody. For the teacher's eyes: nothing of it goes into a sheet. */
+export function classNow({ reading, titles, told, now }: ClassNowInput): ClassNow {
+  const concerns = reading.blocks
+    .map((block) => ({ block, concern: concernOf({ block, titles, told, now }) }))
+    .filter((entry): entry is { block: BlockReading; concern: Concern } => entry.concern !== undefined);
+  concerns.sort((one, other) => one.concern.rank - other.concern.rank);
+  return {
+    talkFirst: concerns.map(({ block, concern }) => ({ team: block.team, reason: concern.reason })),
+    sayToClass: themeOf(reading),
+    notYetKnown: reading.blocks.reduce(
+      (sum, { steps }) => sum + steps.filter(({ check }) => check === notYetKnown).length,
+      0,
+    ),
+  };
+}
+
+interface Concern {
+  /** Lower comes first. */
+  readonly rank: number;
+  readonly reason: string;
+}
+
+const isOpen = ({ check }: StepReading): boolean => check !== 'on target' && check !== notYetKnown;
+const isWrong = ({ check, entry }: StepReading): boolean => check === 'not yet' && entry !== '';
+
+function concernOf({
+  block,
+  titles,
+  told,
+  now,
+}: {
+  block: BlockReading;
+  titles: ReadonlyMap<string, string>;
+  told: readonly string[];
+  now: number;
+}): Concern | undefined {
+  const { classNow: say } = words;
+  const title = (step: string) => titles.get(step) ?? step;
+  const scored = block.steps.filter(({ step }) => !told.includes(step));
+  const open = scored.filter(isOpen);
+
+  const asking = open.find(({ helpWanted }) => helpWanted > 0);
+  if (asking !== undefined) {
+    return { rank: 1, reason: say.askedForHelp({ step: title(asking.step), level: asking.helpWanted }) };
+  }
+  const repeated = repeatedFeedback(scored);
+  if (repeated !== undefined) {
+    const [first, second] = repeated;
+    return { rank: 2, reason: say.sameTwice({ first: title(first.step), second: title(second.step) }) };
+  }
+  const tried = [...open].sort((one, other) => other.tries - one.tries)[0];
+  if (tried !== undefined && tried.tries >= manyTries && tried.entry !== '') {
+    return { rank: 3, reason: say.manyTries({ step: title(tried.step), tries: tried.tries }) };
+  }
+  const next = open[0];
+  const last = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry ?? 0), 0);
+  const minutes = Math.floor((now - last) / minuteMs);
+  if (next !== undefined && last > 0 && minutes >= quietMinutes) {
+    return { rank: 4, reason: say.quiet({ minutes, step: title(next.step) }) };
+  }
+  if (scored.length > 0 && scored.every(({ check }) => check === 'on target')) return { rank: 5, reason: say.allDone };
+  return undefined;
+}
+
+/** Two rows of one team whose wrong values get the same words: the same idea is behind both. */
+function repeatedFeedback(steps: readonly StepReading[]): readonly [StepReading, StepReading] | undefined {
+  const wrong = steps.filter((step) => isWrong(step) && step.lookAt !== '');
+  for (const [index, first] of wrong.entries()) {
+    const second = wrong.slice(index + 1).find(({ lookAt }) => lookAt === first.lookAt);
+    if (second !== undefined) return [first, second];
+  }
+  return undefined;
+}
+
+/** The words that most teams read beside a wrong value, said once to everybody. */
+function themeOf({ blocks }: ClassReading): string {
+  const teamsByWords = new Map<string, number>();
+  for (const { steps } of blocks) {
+    const said = new Set(steps.filter((step) => isWrong(step) && step.lookAt !== '').map(({ lookAt }) => lookAt));
+    for (const lookAt of said) teamsByWords.set(lookAt, (teamsByWords.get(lookAt) ?? 0) + 1);
+  }
+  const [theme] = [...teamsByWords.entries()].sort(([, one], [, other]) => other - one);
+  return theme === undefined || theme[1] < teamsForTheme
+    ? ''
+    : words.classNow.theme({ teams: theme[1], lookAt: theme[0] });
+}
