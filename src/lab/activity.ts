@@ -77,11 +77,23 @@ export interface ToldStep extends StepBase {
 
 export type Step = CalculatedStep | MeasuredStep | OrderedStep | ChosenStep | ToldStep;
 
+/** Which givens teams get numbers of their own in; every value is the name of a given. */
+export interface NumbersRecipe {
+  readonly formula: string;
+  readonly ion?: string;
+  /** A solution made from a solid, in a flask. */
+  readonly solid?: { readonly molarity: string; readonly flask: string; readonly purity?: string };
+  /** A portion of stock by pipette, made up in a flask. */
+  readonly dilution?: { readonly stock: string; readonly target: string; readonly volume: string };
+}
+
 /** A lesson as data: the numbers a team is given, and what it finds from them. */
 export interface Activity {
   readonly id: string;
   readonly title: string;
   readonly aim: string;
   readonly givens: readonly Given[];
+  /** How numbers for teams are made. */
+  readonly numbers: NumbersRecipe;
   readonly steps: readonly Step[];
 }

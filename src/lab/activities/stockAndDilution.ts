@@ -15,6 +15,12 @@ export const stockAndDilution = (): Activity => ({
     { name: 'ion', unit: '', about: 'ion that is asked about' },
     { name: 'purity', unit: '%', about: 'mass percent of solute in the solid', optional: true },
   ],
+  numbers: {
+    formula: 'formula',
+    ion: 'ion',
+    solid: { molarity: 'stock molarity', flask: 'flask', purity: 'purity' },
+    dilution: { stock: 'stock molarity', target: 'target molarity', volume: 'target volume' },
+  },
   steps: [
     calculated({
       id: 'molar mass',

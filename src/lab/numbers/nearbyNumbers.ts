@@ -1,0 +1,33 @@
+import type { TypedQuantity } from '../../measurement/readQuantity.ts';
+import { isSame } from './lessonNumbers.ts';
+
+/** A number with exactly so many significant figures, in plain digits; undefined where that would change it. */
+export function plainText(value: number, figures: number): string | undefined {
+  const shown = Number(value.toPrecision(figures));
+  if (!isSame(shown, value)) return undefined;
+  const places = figures - 1 - Math.floor(Math.log10(shown) + 1e-12);
+  return places < 0 ? shown.toFixed(0) : shown.toFixed(Math.min(places, 100));
+}
+
+/** How far from the start numbers go, as shares of it: near enough to be as hard, wide enough for many teams. */
+const nearest = { least: 0.6, most: 1.6 } as const;
+
+/**
+ * Numbers near a typed one with as many figures. With three figures or more the third is 0 or 5, as on a label; with
+ * fewer, every last figure is used.
+ */
+export function nearbyNumbers({ value, figures }: TypedQuantity): readonly number[] {
+  const resolved = Math.min(figures, 3);
+  const place = Math.floor(Math.log10(value) + 1e-12) - resolved + 1;
+  const step = resolved === 3 ? 5 : 1;
+  // Dividing by a power of ten keeps decimals exact where multiplying by a tenth would not.
+  const scaled = (count: number): number => (place < 0 ? count / 10 ** -place : count * 10 ** place);
+  const first = Math.ceil((nearest.least * value) / scaled(1) / step);
+  const last = Math.floor((nearest.most * value) / scaled(1) / step + 1e-9);
+  const found: number[] = [];
+  for (let count = first; count <= last; count += 1) {
+    const near = scaled(count * step);
+    if (near > 0 && plainText(near, figures) !== undefined) found.push(near);
+  }
+  return found;
+}

@@ -1,0 +1,119 @@
+/** Why the planner does not propose a substance, and what it says about the numbers that teams get. */
+export const cautionTexts = {
+  hydrofluoric: 'Hydrofluoric acid goes through the skin and can kill. It has no place in a class.',
+  perchloric: 'Perchloric acid can explode when it dries out or meets anything that burns.',
+  sulfuric: 'Concentrated sulfuric acid burns at once and boils when water meets it. Let staff make a dilute stock.',
+  nitric: 'Concentrated nitric acid burns, feeds fires and gives off a poisonous gas. Let staff make a dilute stock.',
+  formic: 'Concentrated formic acid burns the skin and its vapour burns too. Let staff make a dilute stock.',
+  chromium: 'Chromium(VI) can cause cancer and harms fertility and waters.',
+  lead: 'Lead salts harm the unborn child and build up in the body.',
+  mercury: 'Mercury salts are poisonous in small amounts and build up in the body.',
+  cobalt: 'Cobalt salts can cause cancer and allergies.',
+  nickel: 'Nickel salts can cause cancer and allergies.',
+  barium: 'Barium salts that dissolve are poisonous if swallowed.',
+  boric: 'Boric acid can harm fertility and the unborn child.',
+  oxalic: 'Oxalic acid is poisonous and harms the eyes.',
+} as const;
+
+export const cautionWithAdvice = (reason: string): string =>
+  `${reason} Choose another solute, or read the safety data sheet and your school’s own rules first.`;
+
+const sizes = (list: readonly number[]): string => (list.length === 0 ? 'none' : `${list.join(', ')} mL`);
+/** Two figures, rounded down, since it is a limit. */
+const limitText = (value: number): string => {
+  const unit = 10 ** (Math.floor(Math.log10(value)) - 1);
+  return String(Number((Math.floor(value / unit) * unit).toPrecision(2)));
+};
+
+/**
+ * What a demand of the shelf wanted, what it got, and what would free it. The mass to weigh and the portion to take are
+ * answers of the lesson, so their values are never shown.
+ */
+export const demandTexts = {
+  stockAboveTarget: ({ stock, target }: { readonly stock: number; readonly target: number }) => ({
+    expected: `less than the stock, ${stock} mol/L,`,
+    received: `${target} mol/L`,
+    advice: 'Dilution only lowers a molarity: use a stronger stock or a weaker target.',
+  }),
+  flask: ({ size, shelf }: { readonly size: number; readonly shelf: readonly number[] }) => ({
+    expected: `a flask on the shelf (${sizes(shelf)})`,
+    received: `${size} mL`,
+    advice: `Choose one of those sizes, or add a ${size} mL flask to the shelf.`,
+  }),
+  portion: ({ pipettes }: { readonly pipettes: readonly number[] }) => ({
+    expected: `a portion of stock that one or two fillings of a pipette on the shelf (${sizes(pipettes)}) deliver`,
+    received: 'another volume',
+    advice: 'Change the target a little, or add a pipette of that size to the shelf.',
+  }),
+  portionWithinStock: ({ flask }: { readonly flask: number }) => ({
+    expected: 'a flask of stock that holds at least twice the portion taken from it',
+    received: `${flask} mL`,
+    advice: 'Make more stock in a bigger flask, or dilute to a smaller volume.',
+  }),
+  massFine: ({ least, readability }: { readonly least: number; readonly readability: number }) => ({
+    expected: `a mass of at least ${Number(least.toPrecision(3))} g, a hundred times what the balance can tell apart,`,
+    received: 'less than that',
+    advice: `Use a stronger solution, a bigger flask, or a balance that reads finer than ${readability} g.`,
+  }),
+  massRange: ({ most }: { readonly most: number }) => ({
+    expected: `a mass within the balance’s range, up to ${most} g,`,
+    received: 'more than that',
+    advice: 'Use a weaker solution, a smaller flask, or a balance with a wider range.',
+  }),
+  dissolves: (found: { readonly formula: string; readonly molarity: number; readonly limit: number }) => ({
+    expected: `a molarity at which ${found.formula} dissolves at room temperature, up to about ${limitText(found.limit)} mol/L,`,
+    received: `${found.molarity} mol/L`,
+    advice: 'Use a weaker solution, or another solute.',
+  }),
+} as const;
+
+/** What had to be given up, and what to know about the numbers. */
+export const numbersRemarks = {
+  looksRight: (found: { readonly step: string; readonly slip: string; readonly teams: string }): string =>
+    `In “${found.step}”, ${found.slip} would look right (${found.teams}). Other sizes of flask or pipette would free this.`,
+  lookAlike: (found: { readonly step: string; readonly slips: string; readonly teams: string }): string =>
+    `In “${found.step}”, two mistakes give the same number (${found.teams}): ${found.slips}.`,
+  teams: (count: number, all: number): string =>
+    count === all ? 'all teams' : count === 1 ? '1 team' : `${count} teams`,
+  twoFillings: 'Some portions take two fillings of a pipette, since one filling gives too few different numbers.',
+  mixedFactors:
+    'Some teams have a whole number as dilution factor and some have not, since the shelf gives too few of one kind.',
+  otherDigits: 'Flask sizes have different numbers of digits, since the shelf has too few of one kind.',
+  shared: (count: number, different: number): string =>
+    `The shelf gives ${different} different sets of numbers for ${count} teams, so some teams share theirs. Add a flask or a pipette to free this.`,
+  solubilityUnknown: (formula: string): string =>
+    `No solubility figure is known here for ${formula}: make sure that it dissolves at room temperature.`,
+  caution: (formula: string, reason: string): string => `${formula}: ${reason}`,
+} as const;
+
+/** Words for a start value that cannot be used. */
+export const startTexts = {
+  missing: (about: string) => ({
+    expected: `a value, ${about},`,
+    received: 'a blank',
+    advice: 'Fill it in; every team’s numbers begin from it.',
+  }),
+  notPositive: (received: string) => ({
+    expected: 'a number above 0',
+    received,
+    advice: 'Change it; every team’s numbers begin from it.',
+  }),
+  activity: (received: string, known: readonly string[]) => ({
+    expected: `an activity (${known.join(', ')})`,
+    received,
+    advice: 'Choose one of these in the plan.',
+  }),
+  noPipette: (size: number | undefined) => ({
+    expected: 'a pipette on the shelf that gives a portion near these numbers',
+    received: 'none that does',
+    advice:
+      size === undefined
+        ? 'Add a flask or a pipette to the shelf, or change the target.'
+        : `Add a ${size} mL pipette to the shelf, or change the target.`,
+  }),
+  noFlask: {
+    expected: 'a flask on the shelf near this size',
+    received: 'none',
+    advice: 'Add a flask to the shelf, or change the size.',
+  },
+} as const;
