@@ -19,6 +19,11 @@ export function createCellTip(): {
       tip.textContent = text;
       tip.classList.toggle('wrong', wrong);
       const at = cell.getBoundingClientRect();
+      const sheet = byId('sheet').getBoundingClientRect();
+      if (at.bottom < sheet.top || at.top > sheet.bottom || at.right < sheet.left || at.left > sheet.right) {
+        tip.hidden = true;
+        return;
+      }
       const { width, height } = tip.getBoundingClientRect();
       const beside = at.right + 6 + width <= window.innerWidth - 6;
       const left = beside ? at.right + 6 : Math.max(6, Math.min(at.left, window.innerWidth - width - 6));

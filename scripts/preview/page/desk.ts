@@ -141,7 +141,7 @@ export function startDesk(seat: Seat): void {
     const hovered = place && grid.cell(place);
     showTip(place && hovered?.matches('.noted, .error') ? place : grid.selection.active);
   });
-  sheetBox.addEventListener('scroll', () => tip.hide(), { passive: true });
+  sheetBox.addEventListener('scroll', () => showTip(grid.selection.active), { passive: true });
 
   function openSheet(id: number, at?: Place): void {
     const sheet = model?.sheets.get(id);

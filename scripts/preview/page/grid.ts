@@ -90,14 +90,21 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
   function roomFor(of: SheetView, place: Place, cell: CellView): number {
     let room = widthOf(of, place.column);
     if (cell.align === 'right' || cell.align === 'center' || cell.options || mergeAt(of, place)) return room;
+    let free = true;
+    let heldRoom = 0;
     for (const column of visibleColumns(of)) {
       if (column <= place.column) continue;
       const next = { row: place.row, column };
       const neighbour = cellAt(of, next);
-      const taken = (neighbour && neighbour.text !== '') || mergeAt(of, next) || echoes.has(echoKey(of.id, next));
-      if (taken || (place.column <= of.frozenColumns && column > of.frozenColumns)) break;
+      if ((neighbour && neighbour.text !== '') || mergeAt(of, next) || echoes.has(echoKey(of.id, next))) {
+        free = false;
+        break;
+      }
       room += widthOf(of, column);
+      if (column <= of.frozenColumns) heldRoom += widthOf(of, column);
     }
+    // Text of a held column would lie over whatever is scrolled under it, unless the row holds nothing else.
+    if (place.column <= of.frozenColumns && columnsHeld && !free) return widthOf(of, place.column) + heldRoom;
     return room;
   }
 

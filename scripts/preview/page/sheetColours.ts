@@ -91,7 +91,8 @@ export function coloursShown({ background, color }: CellColours, scheme: 'light'
     text = contrastBetween(chalk, ground) >= contrastBetween(ink, ground) ? chalk : ink;
   }
   const goal: Rgb = luminance(ground) < 0.18 ? [1, 1, 1] : [0, 0, 0];
-  for (let step = 0; step < 20 && contrastBetween(text, ground) < 4.5; step += 1) {
+  // A little above the goal, since rounding to whole steps of colour may take some of it back.
+  for (let step = 0; step < 60 && contrastBetween(text, ground) < 4.55; step += 1) {
     text = text.map((part, index) => part + ((goal[index] ?? 0) - part) * 0.15) as unknown as Rgb;
   }
   return { background: paper && writeColour(paper), color: writeColour(text) };

@@ -56,7 +56,7 @@ export function createSuggestions(options: {
         const line = element(
           'li',
           { role: 'option', id: `field-item-${index}`, 'aria-selected': 'false' },
-          element('b', {}, item),
+          about(item) ? element('b', {}, item) : item,
         );
         if (about(item)) line.append(' ', element('span', { class: 'soft' }, about(item)));
         line.addEventListener('mousedown', (event) => {
@@ -156,7 +156,8 @@ export function createSuggestions(options: {
     },
     place(beside) {
       if (box.hidden) return;
-      const { left, bottom, top } = beside.getBoundingClientRect();
+      const { left, bottom, top, width: least } = beside.getBoundingClientRect();
+      box.style.minWidth = kind === 'choices' ? `${Math.min(least, 300)}px` : '';
       box.style.maxWidth = `${Math.min(460, window.innerWidth - 16)}px`;
       const { width, height } = box.getBoundingClientRect();
       box.style.left = `${Math.max(8, Math.min(left, window.innerWidth - width - 8))}px`;
