@@ -1,0 +1,73 @@
+import { HostObject, part } from '../hostObject.ts';
+import {
+  borderStyles,
+  metadataVisibilities,
+  protectionTypes,
+  recalculationIntervals,
+  wrapStrategies,
+} from './constants.ts';
+import type { Desk } from './desk.ts';
+import { RuleBuilderStandIn, ValidationBuilderStandIn } from './rules.ts';
+import { SpreadsheetStandIn } from './spreadsheet.ts';
+import { UiStandIn } from './ui.ts';
+
+type App = GoogleAppsScript.Spreadsheet.SpreadsheetApp;
+type AppPart = Pick<
+  App,
+  | 'getActiveSpreadsheet'
+  | 'getActive'
+  | 'getActiveSheet'
+  | 'getActiveRange'
+  | 'getUi'
+  | 'flush'
+  | 'newConditionalFormatRule'
+  | 'newDataValidation'
+>;
+
+class Names extends HostObject {
+  readonly kind_ = 'Enum';
+  constructor(values: Readonly<Record<string, HostObject>>) {
+    super();
+    Object.assign(this, values);
+  }
+}
+
+export class SpreadsheetAppStandIn extends HostObject implements AppPart {
+  readonly kind_ = 'SpreadsheetApp';
+  readonly ProtectionType = new Names(protectionTypes);
+  readonly RecalculationInterval = new Names(recalculationIntervals);
+  readonly DeveloperMetadataVisibility = new Names(metadataVisibilities);
+  readonly WrapStrategy = new Names(wrapStrategies);
+  readonly BorderStyle = new Names(borderStyles);
+  readonly #desk: Desk;
+  readonly #spreadsheet: SpreadsheetStandIn;
+  constructor(desk: Desk) {
+    super();
+    this.#desk = desk;
+    this.#spreadsheet = new SpreadsheetStandIn(desk);
+  }
+  getActiveSpreadsheet(): GoogleAppsScript.Spreadsheet.Spreadsheet {
+    return part<GoogleAppsScript.Spreadsheet.Spreadsheet>(this.#spreadsheet);
+  }
+  getActive(): GoogleAppsScript.Spreadsheet.Spreadsheet {
+    return this.getActiveSpreadsheet();
+  }
+  getActiveSheet(): GoogleAppsScript.Spreadsheet.Sheet {
+    return this.#spreadsheet.getActiveSheet();
+  }
+  getActiveRange(): GoogleAppsScript.Spreadsheet.Range {
+    return this.#spreadsheet.getActiveRange();
+  }
+  getUi(): GoogleAppsScript.Base.Ui {
+    return part<GoogleAppsScript.Base.Ui>(new UiStandIn(this.#desk));
+  }
+  flush(): void {
+    this.#desk.book.settle();
+  }
+  newConditionalFormatRule(): GoogleAppsScript.Spreadsheet.ConditionalFormatRuleBuilder {
+    return part<GoogleAppsScript.Spreadsheet.ConditionalFormatRuleBuilder>(new RuleBuilderStandIn());
+  }
+  newDataValidation(): GoogleAppsScript.Spreadsheet.DataValidationBuilder {
+    return part<GoogleAppsScript.Spreadsheet.DataValidationBuilder>(new ValidationBuilderStandIn());
+  }
+}

@@ -1,0 +1,88 @@
+import type { MenuView } from '../../view.ts';
+import { HostException } from '../hostError.ts';
+import { aText, HostObject, own, part } from '../hostObject.ts';
+import { buttonSets, buttons } from './constants.ts';
+import type { Desk } from './desk.ts';
+import { HtmlOutputStandIn } from './html.ts';
+
+type HostUi = GoogleAppsScript.Base.Ui;
+type HostMenu = GoogleAppsScript.Base.Menu;
+
+export class UiStandIn
+  extends HostObject
+  implements Pick<HostUi, 'createMenu' | 'createAddonMenu' | 'showSidebar' | 'showModalDialog'>
+{
+  readonly kind_ = 'Ui';
+  readonly ButtonSet = new Choices(buttonSets);
+  readonly Button = new Choices(buttons);
+  readonly #desk: Desk;
+  constructor(desk: Desk) {
+    super();
+    this.#desk = desk;
+  }
+  createMenu(caption: string): HostMenu {
+    return part<HostMenu>(new MenuStandIn(this.#desk, aText(caption, 'Ui.createMenu')));
+  }
+  createAddonMenu(): HostMenu {
+    return part<HostMenu>(new MenuStandIn(this.#desk, this.#desk.book.name));
+  }
+  showSidebar(userInterface: GoogleAppsScript.HTML.HtmlOutput): void {
+    const output = own(userInterface, HtmlOutputStandIn, 'Ui.showSidebar');
+    this.#desk.execution.panel = {
+      kind: 'sidebar',
+      title: output.title_ || this.#desk.book.name,
+      html: output.content_,
+    };
+  }
+  showModalDialog(userInterface: object, title: string): void {
+    const output = own(userInterface, HtmlOutputStandIn, 'Ui.showModalDialog');
+    this.#desk.execution.panel = {
+      kind: 'dialog',
+      title: aText(title, 'Ui.showModalDialog'),
+      html: output.content_,
+      ...(output.width_ === undefined ? {} : { width: output.width_ }),
+      ...(output.height_ === undefined ? {} : { height: output.height_ }),
+    };
+  }
+  /** Nobody is there to choose while a script runs here: the message is shown in passing, and the answer is OK. */
+  alert(titleOrPrompt: string, promptOrButtons?: unknown): unknown {
+    const prompt = typeof promptOrButtons === 'string' ? promptOrButtons : titleOrPrompt;
+    this.#desk.toast(prompt, typeof promptOrButtons === 'string' ? titleOrPrompt : '');
+    return buttons.OK;
+  }
+}
+
+class Choices extends HostObject {
+  readonly kind_ = 'Enum';
+  constructor(values: Readonly<Record<string, HostObject>>) {
+    super();
+    Object.assign(this, values);
+  }
+}
+
+class MenuStandIn extends HostObject implements HostMenu {
+  readonly kind_ = 'Menu';
+  readonly #desk: Desk;
+  readonly #title: string;
+  readonly #items: MenuView['items'][number][] = [];
+  constructor(desk: Desk, title: string) {
+    super();
+    this.#desk = desk;
+    this.#title = title;
+  }
+  addItem(caption: string, functionName: string): HostMenu {
+    this.#items.push({ label: aText(caption, 'Menu.addItem'), run: aText(functionName, 'Menu.addItem') });
+    return part<HostMenu>(this);
+  }
+  addSeparator(): HostMenu {
+    this.#items.push(null);
+    return part<HostMenu>(this);
+  }
+  addSubMenu(_menu: HostMenu): HostMenu {
+    throw new HostException('The stand-in does not cover Menu.addSubMenu.');
+  }
+  /** One menu for each name; a later one takes its place. */
+  addToUi(): void {
+    this.#desk.menus[this.#desk.execution.seat].set(this.#title, { title: this.#title, items: [...this.#items] });
+  }
+}
