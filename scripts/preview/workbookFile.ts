@@ -16,8 +16,8 @@ import { basename, dirname, extname, join } from 'node:path';
 export interface WorkbookFile {
   /** What was saved last; undefined where there is no file yet. */
   read(): string | undefined;
-  /** Moves a file that could not be read out of the way and returns its new name; it is never overwritten. */
-  keepAside(): string;
+  /** Moves the file out of the way under a dated name and returns that name; it is never overwritten. */
+  keepAside(why?: 'unreadable' | 'before'): string;
   /** Saves shortly after the last of several changes. */
   saveSoon(workbook: () => string): void;
   /** Saves what is still waiting, now. */
@@ -79,10 +79,10 @@ export function workbookFile(options: {
       options.onError?.(`The workbook could not be saved to ${path}: ${(error as Error).message}`);
     }
   }
-  function unusedName(): string {
+  function unusedName(why: string): string {
     const stamp = new Date().toISOString().slice(0, 19).replace(/:/g, '-');
     const extension = extname(path);
-    const stem = join(dirname(path), `${basename(path, extension)}-unreadable-${stamp}`);
+    const stem = join(dirname(path), `${basename(path, extension)}-${why}-${stamp}`);
     for (let number = 1; ; number += 1) {
       const name = `${stem}${number === 1 ? '' : `-${number}`}${extension}`;
       if (!existsSync(name)) return name;
@@ -92,8 +92,8 @@ export function workbookFile(options: {
 
   return {
     read: () => (existsSync(path) ? readFileSync(path, 'utf8') : undefined),
-    keepAside() {
-      const name = unusedName();
+    keepAside(why = 'unreadable') {
+      const name = unusedName(why);
       renameSync(path, name);
       return name;
     },
