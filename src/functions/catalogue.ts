@@ -23,7 +23,7 @@ import { serialDilutionEntry } from './entries/serialDilutionEntry.ts';
 import { sigFigsEntry } from './entries/sigFigsEntry.ts';
 import { soluteMassEntry } from './entries/soluteMassEntry.ts';
 import { solutionVolumeEntry } from './entries/solutionVolumeEntry.ts';
-import type { CellArgument, CellResult, FunctionEntry } from './entry.ts';
+import type { FunctionEntry } from './entry.ts';
 
 /** As a tuple, for the names and the types of what each computes from. */
 export const entries = [
@@ -58,13 +58,3 @@ export type FunctionName = (typeof entries)[number]['name'];
 
 /** Every public function, in the order the reference shows them. */
 export const catalogue: readonly FunctionEntry[] = entries;
-
-/**
- * Runs a public function as a cell does: a value for one cell, or a rectangle that spills.
- * Throws an Error whose message says what was expected, what was received and what to do.
- */
-export function callFunction(name: string, cells: readonly CellArgument[]): CellResult {
-  const entry = catalogue.find((known) => known.name === name);
-  if (entry === undefined) throw new Error(`No function is called ${name}.`);
-  return entry.call(cells);
-}

@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../errors/result.ts';
+import { failure, type Result } from '../errors/result.ts';
 import type { Filled, FunctionEntry } from './entry.ts';
 
 /** What an entry's `compute` gives for values as read: one cell, a row, or a table, as the entry's `call` says. */
@@ -9,7 +9,7 @@ export function computed<T extends Filled | readonly Filled[] | readonly (readon
   if (!values.ok) return values;
   // The type test over the catalogue holds that `compute` takes what its arguments are read as.
   const result = (entry.compute as unknown as (...values: readonly unknown[]) => Result<T>)(...values.value);
-  if (!result.ok || isFinite(result.value)) return result;
+  if (!result.ok || isAllFinite(result.value)) return result;
   return failure({
     code: 'result-not-finite',
     argument: entry.name,
@@ -19,5 +19,5 @@ export function computed<T extends Filled | readonly Filled[] | readonly (readon
   });
 }
 
-const isFinite = (value: unknown): boolean =>
-  Array.isArray(value) ? value.every(isFinite) : typeof value !== 'number' || Number.isFinite(value);
+const isAllFinite = (value: unknown): boolean =>
+  Array.isArray(value) ? value.every(isAllFinite) : typeof value !== 'number' || Number.isFinite(value);

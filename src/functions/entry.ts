@@ -1,15 +1,8 @@
 import type { Formula } from '../chemistry/formula.ts';
 import type { Result } from '../errors/result.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
-import type {
-  GramsPerMillilitre,
-  Grams,
-  Millilitres,
-  Moles,
-  MolesPerLitre,
-  Percent,
-} from '../measurement/quantity.ts';
-import type { TypedNumber } from '../measurement/typedNumber.ts';
+import type { Grams, GramsPerMillilitre, Millilitres, Moles, MolesPerLitre, Percent } from '../measurement/quantity.ts';
+import type { TypedNumber } from '../measurement/readNumber.ts';
 
 /** Rows of cells, all of one length. */
 export type Grid = readonly (readonly CellValue[])[];

@@ -43,11 +43,11 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
     case 'concentration':
     case 'density':
     case 'percent':
-      return valueOf(readQuantity(cell, kind, name));
+      return valueIn(readQuantity(cell, kind, name));
     case 'percentage points':
-      return valueOf(readNumber(withoutPercentSign(cell), name));
+      return valueIn(readNumber(withoutPercentSign(cell), name));
     case 'number':
-      return valueOf(readNumber(cell, name));
+      return valueIn(readNumber(cell, name));
     case 'digits':
       return readNumber(cell, name);
     case 'whole number':
@@ -64,7 +64,7 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
 /** How the host writes the result of a formula that failed. */
 const hostErrors = /^#(N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|ERROR!)/;
 
-const valueOf = (read: Result<{ readonly value: number }>): Result<number> =>
+const valueIn = (read: Result<{ readonly value: number }>): Result<number> =>
   read.ok ? success(read.value.value) : read;
 
 /** Points and percent of a tolerance may well be below 1, so a bare number is read as printed. */
@@ -72,7 +72,7 @@ const withoutPercentSign = (cell: CellValue): CellValue =>
   typeof cell === 'string' ? cell.replace(/\s*%\s*$/, '') : cell;
 
 function readWholeNumber(cell: CellValue, argument: ArgumentEntry): Result<number> {
-  const read = valueOf(readNumber(cell, argument.name));
+  const read = valueIn(readNumber(cell, argument.name));
   if (!read.ok || Number.isInteger(read.value)) return read;
   return failure({
     code: 'whole-number-expected',

@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../errors/result.ts';
+import { failure, type Result } from '../errors/result.ts';
 import type { Status } from '../lab/status.ts';
 import { isBlank } from '../measurement/cellValue.ts';
 import { asCell } from './asCell.ts';

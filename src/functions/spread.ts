@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../errors/result.ts';
-import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { isBlank } from '../measurement/cellValue.ts';
 import { commonShape } from './commonShape.ts';
 import type { ArgumentEntry, CellArgument, FunctionEntry, Grid } from './entry.ts';
 import { cellAt, gridOf, isAllBlank, isOneCell, type Shape, shapeOf } from './grid.ts';

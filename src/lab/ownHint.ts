@@ -17,16 +17,21 @@ const linkOf = (cell: CellValue): string => {
 };
 
 /**
- * What the teacher wrote for a step and level.
+ * What the teacher wrote for a step and level: the first line of both that holds anything.
  *
- * @param rows - Columns: step, level 1, level 2, level 3, link. The link goes with every level of its step.
+ * @param rows - Columns: step, level, wording, link, as the Help sheet has them.
  */
 export function ownHint(
   rows: readonly (readonly CellValue[])[],
   { stepId, level }: { readonly stepId: string; readonly level: number },
 ): OwnHint {
   const wanted = stepId.trim().toLowerCase();
-  const line = rows.find(([step]) => wanted !== '' && textOf(step).toLowerCase() === wanted);
-  if (line === undefined || ![1, 2, 3].includes(level)) return { words: '', link: '' };
-  return { words: isBlank(line[level]) ? '' : textOf(line[level]), link: linkOf(line[4]) };
+  const line = rows.find(
+    ([step, at, words, link]) =>
+      wanted !== '' &&
+      textOf(step).toLowerCase() === wanted &&
+      textOf(at) === String(level) &&
+      !(isBlank(words) && isBlank(link)),
+  );
+  return line === undefined ? { words: '', link: '' } : { words: textOf(line[2]), link: linkOf(line[3]) };
 }

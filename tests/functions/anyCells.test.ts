@@ -1,12 +1,42 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { callFunction, catalogue } from '../../src/functions/catalogue.ts';
+import { callFunction } from '../../src/functions/callFunction.ts';
+import { catalogue } from '../../src/functions/catalogue.ts';
 import type { CellArgument } from '../../src/functions/entry.ts';
 
 const likely = fc.constantFrom(
-  'KBr', 'CuSO4·5H2O', 'Ca(OH)2', 'nacl', 'Ca2+', 'Cl-', '0.300', '200 mL', '2.5 kg', '98 %', '1,234', '0,5', '−3',
-  '1e400', '=1+1', '#N/A', '', ' ', 'mass of solute', 'stock volume', 'formula', 'molarity', 'volume', 'mol/L', 'g/L',
-  'even', 'TRUE', '__proto__', 'constructor', '((((', '½', '🧂',
+  'KBr',
+  'CuSO4·5H2O',
+  'Ca(OH)2',
+  'nacl',
+  'Ca2+',
+  'Cl-',
+  '0.300',
+  '200 mL',
+  '2.5 kg',
+  '98 %',
+  '1,234',
+  '0,5',
+  '−3',
+  '1e400',
+  '=1+1',
+  '#N/A',
+  '',
+  ' ',
+  'mass of solute',
+  'stock volume',
+  'formula',
+  'molarity',
+  'volume',
+  'mol/L',
+  'g/L',
+  'even',
+  'TRUE',
+  '__proto__',
+  'constructor',
+  '((((',
+  '½',
+  '🧂',
 );
 const cell = fc.oneof(
   { weight: 6, arbitrary: likely },
@@ -37,7 +67,9 @@ function isRectangle(cells: unknown): boolean {
 }
 
 const isDeliberate = (error: unknown): boolean =>
-  error instanceof Error && error.name === 'Error' && /^Expected [\s\S]+, received [\s\S]+\. [\s\S]+/.test(error.message);
+  error instanceof Error &&
+  error.name === 'Error' &&
+  /^Expected [\s\S]+, received [\s\S]+\. [\s\S]+/.test(error.message);
 
 describe.each(catalogue.map((entry) => ({ entry, name: entry.name })))('$name', ({ entry }) => {
   it('answers any cells with a rectangle or with an error in three parts, and with nothing else', () => {

@@ -1,6 +1,7 @@
 import { runInNewContext } from 'node:vm';
 import { describe, expect, it } from 'vitest';
-import { callFunction, catalogue } from '../../src/functions/catalogue.ts';
+import { callFunction } from '../../src/functions/callFunction.ts';
+import { catalogue } from '../../src/functions/catalogue.ts';
 import type { CellArgument } from '../../src/functions/entry.ts';
 import { callText } from './callText.ts';
 

@@ -2,7 +2,8 @@ import { HyperFormula } from 'hyperformula';
 import { describe, expect, it } from 'vitest';
 import { declarations } from '../../scripts/generate/declarations.ts';
 import { referenceMarkdown, signature } from '../../scripts/generate/reference.ts';
-import { callFunction, catalogue } from '../../src/functions/catalogue.ts';
+import { callFunction } from '../../src/functions/callFunction.ts';
+import { catalogue } from '../../src/functions/catalogue.ts';
 import { callText } from './callText.ts';
 import { expectCells } from './expectCells.ts';
 import { hostFunctionNames } from './hostFunctionNames.ts';
@@ -78,7 +79,10 @@ describe('referenceMarkdown', () => {
     for (const entry of catalogue) {
       const from = text.indexOf(`#### \`${signature(entry)}\``);
       expect(from).toBeGreaterThanOrEqual(0);
-      const section = text.slice(from, text.indexOf('#### ', from + 5) < 0 ? undefined : text.indexOf('#### ', from + 5));
+      const section = text.slice(
+        from,
+        text.indexOf('#### ', from + 5) < 0 ? undefined : text.indexOf('#### ', from + 5),
+      );
       expect(section).toContain('Source: ');
       expect(section).toContain(' gives');
     }

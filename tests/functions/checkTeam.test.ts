@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { callFunction } from '../../src/functions/catalogue.ts';
+import { callFunction } from '../../src/functions/callFunction.ts';
 import type { CellArgument } from '../../src/functions/entry.ts';
 
 const givenNames = [['formula', 'molarity', 'volume', 'stock molarity', 'target molarity', 'target volume']];
@@ -58,7 +58,13 @@ describe('CHECKTEAM', () => {
     expect(checks(check(withGaps))).toEqual(['Check', 'on target', '', 'on target', '', 'on target', '']);
     expect(checks(check([rows[2] as Row]))).toEqual(['Check', 'on target', '']);
     expect(checks(check([...rows].reverse()))).toEqual([
-      'Check', 'blank', 'on target', 'on target', 'on target', 'on target', '',
+      'Check',
+      'blank',
+      'on target',
+      'on target',
+      'on target',
+      'on target',
+      '',
     ]);
   });
 
@@ -102,7 +108,11 @@ describe('CHECKTEAM', () => {
 
   it('is unreadable where a given is bad or a step unknown, and judges the other rows as ever', () => {
     const cells = check(
-      [{ step: 'mass of solute', entry: '5.06' }, { step: 'stock volume', entry: '20.0' }, { step: 'colour', entry: '1' }],
+      [
+        { step: 'mass of solute', entry: '5.06' },
+        { step: 'stock volume', entry: '20.0' },
+        { step: 'colour', entry: '1' },
+      ],
       { 1: [['KNO3', '0.250', 'two hundred', '0.250', '0.0500', '100']] },
     );
     expect(checks(cells)).toEqual(['Check', 'unreadable', 'on target', 'unreadable', '']);
@@ -112,16 +122,27 @@ describe('CHECKTEAM', () => {
 
   it('puts the wording of the teacher in place of ours', () => {
     const cells = check([{ step: 'mass of solute', help: 1 }], {
-      6: [['step', 'level', 'wording', 'link'], ['mass of solute', 1, 'Ask yourself what the balance shows.', '']],
+      6: [
+        ['step', 'level', 'wording', 'link'],
+        ['mass of solute', 1, 'Ask yourself what the balance shows.', ''],
+      ],
     });
     expect(cells[1]?.[2]).toBe('Ask yourself what the balance shows.');
   });
 
   it.each([
-    { place: 1, cells: [['KNO3', '0.250']], says: /^Expected as many cells as given_names, 6, for given_values, received 2 cells\. / },
+    {
+      place: 1,
+      cells: [['KNO3', '0.250']],
+      says: /^Expected as many cells as given_names, 6, for given_values, received 2 cells\. /,
+    },
     { place: 4, cells: [['5.06']], says: /^Expected as many rows as steps, 3, for entries, received 1 rows?\. / },
     { place: 5, cells: [[1], [1]], says: /^Expected as many rows as steps, 3, for help_wanted, received 2 rows\. / },
-    { place: 2, cells: [['figures']], says: /^Expected two columns, name and value, for settings, received one column\. / },
+    {
+      place: 2,
+      cells: [['figures']],
+      says: /^Expected two columns, name and value, for settings, received one column\. /,
+    },
     { place: 0, cells: [['a'], ['b']], says: /^Expected a row of cells: .* for given_names, received 2 rows\. / },
   ])('refuses a block that does not fit, place $place', ({ place, cells, says }) => {
     expect(() => check([{ step: 'mass of solute', entry: '5.06' }], { [place]: cells })).toThrow(says);

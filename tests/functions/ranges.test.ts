@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { callFunction, catalogue } from '../../src/functions/catalogue.ts';
+import { callFunction } from '../../src/functions/callFunction.ts';
+import { catalogue } from '../../src/functions/catalogue.ts';
 import type { CellArgument, Filled } from '../../src/functions/entry.ts';
 import { callText } from './callText.ts';
 import { expectCells } from './expectCells.ts';
@@ -17,9 +18,44 @@ const fitting: readonly Case[] = [
   { name: 'DILUTIONVOLUME', call: [2, [[0.5], [1], [1.5]], 100], gives: [[25], [50], [75]] },
   { name: 'DILUTIONVOLUME', call: [2, [[0.5, 1, 1.5]], 100], gives: [[25, 50, 75]] },
   { name: 'DILUTIONVOLUME', call: [2, [[0.5], [1]], [[100], [200]]], gives: [[25], [100]] },
-  { name: 'DILUTIONVOLUME', call: [[[2, 4]], [[0.5], [1]], 100], gives: [[25, 12.5], [50, 25]] },
-  { name: 'DILUTIONVOLUME', call: [2, [[0.5, 1], [1.5, 0.2]], [[100, 200]]], gives: [[25, 100], [75, 20]] },
-  { name: 'DILUTIONVOLUME', call: [2, [[0.5, 1], [1.5, 0.2]], [[100], [200]]], gives: [[25, 50], [150, 20]] },
+  {
+    name: 'DILUTIONVOLUME',
+    call: [[[2, 4]], [[0.5], [1]], 100],
+    gives: [
+      [25, 12.5],
+      [50, 25],
+    ],
+  },
+  {
+    name: 'DILUTIONVOLUME',
+    call: [
+      2,
+      [
+        [0.5, 1],
+        [1.5, 0.2],
+      ],
+      [[100, 200]],
+    ],
+    gives: [
+      [25, 100],
+      [75, 20],
+    ],
+  },
+  {
+    name: 'DILUTIONVOLUME',
+    call: [
+      2,
+      [
+        [0.5, 1],
+        [1.5, 0.2],
+      ],
+      [[100], [200]],
+    ],
+    gives: [
+      [25, 50],
+      [150, 20],
+    ],
+  },
   { name: 'DILUTIONVOLUME', call: [[[2]], [[0.5], [1]], [[100]]], gives: [[25], [50]] },
 ];
 
@@ -33,7 +69,11 @@ const gaps: readonly Case[] = [
   // One slip does not blank the column.
   { name: 'DILUTIONVOLUME', call: [2, [[0.5], [3], [1]], 100], gives: [[25], ['⚠ target not below stock'], [50]] },
   { name: 'MOLARMASS', call: [[['KBr'], ['nacl'], [''], ['KBr']]], gives: [[119.0023], ['⚠ NaCl?'], [''], [119.0023]] },
-  { name: 'MOLARMASS', call: [[['KBr'], ['#REF!'], [true]]], gives: [[119.0023], ['⚠ formula: an error'], ['⚠ formula: text expected']] },
+  {
+    name: 'MOLARMASS',
+    call: [[['KBr'], ['#REF!'], [true]]],
+    gives: [[119.0023], ['⚠ formula: an error'], ['⚠ formula: text expected']],
+  },
   { name: 'SOLUTEMASS', call: ['KBr', 0.3, [[200], ['2.5 kg']]], gives: [[7.140138], ['⚠ volume expected, not kg']] },
   { name: 'PERCENTERROR', call: [[['1,234'], ['1,5']], 1.25], gives: [['⚠ 1234 or 1.234?'], [20]] },
 ];
@@ -51,11 +91,14 @@ const optional: readonly Case[] = [
 
 describe('ranges', () => {
   it.each(named(fitting))('$text goes through its ranges together', ({ name, call, gives }) =>
-    expectCells(callFunction(name, call), gives));
+    expectCells(callFunction(name, call), gives),
+  );
   it.each(named(gaps))('$text keeps each place to itself', ({ name, call, gives }) =>
-    expectCells(callFunction(name, call), gives));
+    expectCells(callFunction(name, call), gives),
+  );
   it.each(named(optional))('$text reads a blank optional argument as left out', ({ name, call, gives }) =>
-    expectCells(callFunction(name, call), gives));
+    expectCells(callFunction(name, call), gives),
+  );
 
   it.each([
     {
@@ -70,7 +113,14 @@ describe('ranges', () => {
     },
     {
       name: 'DILUTIONVOLUME',
-      call: [2, [[0.5, 1], [0.5, 1]], [[100], [200], [300]]],
+      call: [
+        2,
+        [
+          [0.5, 1],
+          [0.5, 1],
+        ],
+        [[100], [200], [300]],
+      ],
       says: 'Expected ranges that fit each other, received 2 rows and 2 columns for target_molarity and 3 rows for target_volume. Make both cover the same rows, or give one cell.',
     },
     {
@@ -144,7 +194,9 @@ describe('CHECKENTRY over columns', () => {
     ]);
   });
   it('needs a tolerance for a target of 0', () => {
-    expect(() => check('0', 0)).toThrow(/^Expected a tolerance with a target of 0 for tolerance_percent, received none\. /);
+    expect(() => check('0', 0)).toThrow(
+      /^Expected a tolerance with a target of 0 for tolerance_percent, received none\. /,
+    );
     expect(check('0', 0, 5)).toEqual([['on target', expect.any(String)]]);
   });
   it('reads a tolerance below 1 as printed and with its sign', () => {
@@ -168,7 +220,9 @@ describe('CHECKSTEP over columns', () => {
     ]);
   });
   it('goes through quantities and entries together', () => {
-    expect(callFunction('CHECKSTEP', [[['stock volume'], ['water volume'], ['']], given, [['25.0'], ['75.0'], ['']]])).toEqual([
+    expect(
+      callFunction('CHECKSTEP', [[['stock volume'], ['water volume'], ['']], given, [['25.0'], ['75.0'], ['']]]),
+    ).toEqual([
       ['on target', expect.any(String), ''],
       ['on target', expect.any(String), ''],
       ['blank', '', ''],

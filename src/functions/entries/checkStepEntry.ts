@@ -30,7 +30,8 @@ export const checkStepEntry = {
   ],
   returns: 'a row: status, feedback, slip',
   columns: ['status', 'feedback', 'slip'],
-  source: "definition of amount concentration, IUPAC Gold Book; slips from published studies of learners' errors and common practice",
+  source:
+    "definition of amount concentration, IUPAC Gold Book; slips from published studies of learners' errors and common practice",
   notes: [
     'Quantities: molar mass, moles of solute, mass of solute, molarity, stock volume, water volume, dilution factor, diluted molarity, ion molarity, percent error, reagent molarity.',
     'A slip says what the value matches, never what anybody did. It is a hint, not a proof.',

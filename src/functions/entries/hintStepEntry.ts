@@ -11,7 +11,12 @@ export const hintStepEntry = {
   arguments: [
     { name: 'quantity', kind: 'text', unit: '', about: 'what is asked for, such as mass of solute' },
     { name: 'given', kind: 'table', unit: '', about: 'given numbers in two columns, name and value' },
-    { name: 'level', kind: 'whole number', unit: '', about: '1 the idea, 2 the relation, 3 the set-up with these numbers' },
+    {
+      name: 'level',
+      kind: 'whole number',
+      unit: '',
+      about: '1 the idea, 2 the relation, 3 the set-up with these numbers',
+    },
   ],
   returns: 'text',
   source: 'definition of amount concentration, IUPAC Gold Book',

@@ -1,5 +1,5 @@
+import type { TypedNumber } from '../../measurement/readNumber.ts';
 import { roundToFigures } from '../../measurement/roundToFigures.ts';
-import type { TypedNumber } from '../../measurement/typedNumber.ts';
 import { cellByCell } from '../cellByCell.ts';
 import type { FunctionEntry } from '../entry.ts';
 

@@ -1,5 +1,4 @@
 import { serialDilution } from '../../chemistry/serialDilution.ts';
-import { success } from '../../errors/result.ts';
 import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
 import type { FunctionEntry } from '../entry.ts';
 import { oneTable } from '../oneTable.ts';

@@ -1,5 +1,5 @@
-import { significantFigures } from '../../measurement/significantFigures.ts';
 import { success } from '../../errors/result.ts';
+import { significantFigures } from '../../measurement/significantFigures.ts';
 import { cellByCell } from '../cellByCell.ts';
 import type { FunctionEntry } from '../entry.ts';
 
@@ -7,7 +7,9 @@ export const sigFigsEntry = {
   name: 'SIGFIGS',
   group: 'Measuring and comparing',
   summary: 'How many significant figures a number is typed with.',
-  arguments: [{ name: 'number_as_text', kind: 'digits', unit: '', about: 'the number, typed as text such as "0.0750"' }],
+  arguments: [
+    { name: 'number_as_text', kind: 'digits', unit: '', about: 'the number, typed as text such as "0.0750"' },
+  ],
   returns: 'the count',
   source: 'rules for significant figures, OpenStax Chemistry 2e, section 1.5',
   notes: [

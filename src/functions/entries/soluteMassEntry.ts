@@ -10,7 +10,12 @@ export const soluteMassEntry = {
   group: 'Making a solution',
   summary: 'Mass of solid to weigh out for a solution.',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solid as it stands in the bottle, hydrate included' },
+    {
+      name: 'formula',
+      kind: 'formula',
+      unit: '',
+      about: 'formula of the solid as it stands in the bottle, hydrate included',
+    },
     { name: 'molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
     { name: 'volume', kind: 'volume', unit: 'mL', about: 'volume of solution wanted' },
     {

@@ -1,0 +1,49 @@
+import { convertConcentration } from '../../chemistry/convertConcentration.ts';
+import type { Formula } from '../../chemistry/formula.ts';
+import type { GramsPerMillilitre } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+
+export const convertConcentrationEntry = {
+  name: 'CONVERTCONCENTRATION',
+  group: 'Converting',
+  summary: 'A concentration in another unit.',
+  arguments: [
+    { name: 'value', kind: 'number', unit: '', about: 'the number to convert' },
+    { name: 'from', kind: 'text', unit: '', about: 'its unit, such as g/L' },
+    { name: 'to', kind: 'text', unit: '', about: 'the unit wanted, such as mol/L' },
+    {
+      name: 'formula',
+      kind: 'formula',
+      unit: '',
+      about: 'formula of the solute; needed between amount and mass only',
+      optional: true,
+    },
+    {
+      name: 'density',
+      kind: 'density',
+      unit: 'g/mL',
+      about: 'density of the solution; needed between a volume and a mass of solution only',
+      optional: true,
+    },
+  ],
+  returns: 'the value in the unit wanted, not rounded',
+  source: 'definitions of amount concentration, mass concentration, mass fraction and molality, IUPAC Gold Book',
+  notes: [
+    'Units: mol/L, M, mmol/L, mM, µmol/L, g/L, mg/L, mg/dL, g/dL, µg/mL, % w/v, % w/w, ppm, ppb (both by mass), mol/kg.',
+    'mol/kg counts kilograms of solvent. Capital M is mol/L.',
+  ],
+  examples: [
+    { call: [0.9, '% w/v', 'g/L'], gives: 9 },
+    { call: [5.950115, 'g/L', 'mol/L', 'KBr'], gives: 0.05 },
+  ],
+  refuses: [],
+  call: cellByCell,
+  compute: (
+    value: number,
+    from: string,
+    to: string,
+    formula: Formula | undefined,
+    density: GramsPerMillilitre | undefined,
+  ) => convertConcentration({ value, from, to, formula, density }),
+} as const satisfies FunctionEntry;

@@ -1,0 +1,25 @@
+import type { Formula } from '../../chemistry/formula.ts';
+import { molality } from '../../chemistry/molality.ts';
+import type { Grams } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+import { withMolarMass } from '../withMolarMass.ts';
+
+export const molalityEntry = {
+  name: 'MOLALITY',
+  group: 'Converting',
+  summary: 'Molality of a solution from the masses of solute and solvent.',
+  arguments: [
+    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solute' },
+    { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solute' },
+    { name: 'solvent_grams', kind: 'mass', unit: 'g', about: 'mass of solvent' },
+  ],
+  returns: 'mol/kg of solvent, not rounded',
+  source: 'definition of molality, IUPAC Gold Book',
+  notes: ['For a hydrate the mass of solvent is that of the water added; its own water is not moved over.'],
+  examples: [{ call: ['KBr', 11.90023, '250 g'], gives: 0.4 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (formula: Formula, mass: Grams, solventMass: Grams) =>
+    withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass })),
+} as const satisfies FunctionEntry;

@@ -1,0 +1,30 @@
+import type { Formula } from '../../chemistry/formula.ts';
+import { moleFraction } from '../../chemistry/moleFraction.ts';
+import type { Grams } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+import { withMolarMass } from '../withMolarMass.ts';
+
+export const moleFractionEntry = {
+  name: 'MOLEFRACTION',
+  group: 'Converting',
+  summary: 'Mole fraction of the first of two substances from their masses.',
+  arguments: [
+    { name: 'formula_1', kind: 'formula', unit: '', about: 'formula of the first substance' },
+    { name: 'grams_1', kind: 'mass', unit: 'g', about: 'its mass' },
+    { name: 'formula_2', kind: 'formula', unit: '', about: 'formula of the second substance' },
+    { name: 'grams_2', kind: 'mass', unit: 'g', about: 'its mass' },
+  ],
+  returns: 'a fraction from 0 to 1, not rounded',
+  source: 'definition of amount fraction, IUPAC Gold Book',
+  notes: ['Each substance counts as it is written, undissociated.'],
+  examples: [{ call: ['KBr', 119.0023, 'H2O', 54.045], gives: 0.25 }],
+  refuses: [],
+  call: cellByCell,
+  compute: (first: Formula, firstMass: Grams, second: Formula, secondMass: Grams) =>
+    withMolarMass(first, (firstMolarMass) =>
+      withMolarMass(second, (secondMolarMass) =>
+        moleFraction({ molarMass: firstMolarMass, mass: firstMass }, { molarMass: secondMolarMass, mass: secondMass }),
+      ),
+    ),
+} as const satisfies FunctionEntry;
