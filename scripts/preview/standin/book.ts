@@ -42,6 +42,7 @@ export interface BookOptions {
   readonly name: string;
   readonly locale: string;
   readonly timeZone: string;
+  readonly plainTextKeepsApostrophe?: boolean;
   readonly clock: () => Date;
   readonly scripts: ScriptRunner;
 }
@@ -88,7 +89,7 @@ export class Book {
 
   constructor(options: BookOptions) {
     this.name = options.name;
-    this.locale = localeOf(options.locale);
+    this.locale = localeOf(options.locale, options.plainTextKeepsApostrophe);
     this.timeZone = options.timeZone;
     this.clock = options.clock;
     this.#scripts = options.scripts;

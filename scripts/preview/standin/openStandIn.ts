@@ -46,6 +46,11 @@ export interface StandInOptions {
   readonly clock?: () => Date;
   /** Load the script afresh for each call from a cell, as the host does; otherwise once. */
   readonly freshContexts?: boolean;
+  /**
+   * Plain-text cells keep an apostrophe that a text begins with, and then `=` is text there too. Which of the two ways
+   * the host has is not known; by default the apostrophe goes, and a bare `=` from a script is refused there.
+   */
+  readonly plainTextKeepsApostrophe?: boolean;
 }
 
 export interface StandIn extends PreviewHost {
@@ -189,6 +194,7 @@ export function openStandIn(options: StandInOptions): StandIn {
     name: options.name ?? saved?.name ?? 'Workbook',
     locale: options.locale ?? saved?.locale ?? 'en_GB',
     timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    plainTextKeepsApostrophe: options.plainTextKeepsApostrophe ?? false,
     clock: options.clock ?? (() => new Date()),
     scripts: { names: declared.map(({ name }) => name).filter((name) => !name.endsWith('_')), call: callFromCell },
   });

@@ -29,7 +29,10 @@ export function readTyped(
   cell: { readonly numberFormat: string | undefined; readonly locale: Locale },
 ): Reading {
   if (typed === '') return { content: undefined };
-  if (isPlainText(cell.numberFormat)) return { content: { kind: 'text', text: typed } };
+  if (isPlainText(cell.numberFormat)) {
+    const text = cell.locale.plainTextKeepsApostrophe || !typed.startsWith("'") ? typed : typed.slice(1);
+    return { content: { kind: 'text', text } };
+  }
   if (typed.startsWith("'")) return { content: { kind: 'text', text: typed.slice(1) } };
   if (typed.startsWith('=') && typed.length > 1) return { content: formulaContent(typed, cell.locale) };
   const value = parseValue(typed, { locale: cell.locale.tag });

@@ -1,4 +1,4 @@
-import { type Area, areaName, cellKey, columnOf, covers, overlaps, rowOf } from '../address.ts';
+import { type Area, areaName, cellKey, cellName, columnOf, covers, overlaps, rowOf } from '../address.ts';
 import { type Book, loading, type Value } from '../book.ts';
 import { colour } from '../colour.ts';
 import { localFormula } from '../formulaText.ts';
@@ -299,13 +299,13 @@ export class RangeStandIn extends HostObject implements RangePart {
       if (value.length > 50_000) {
         throw new HostException('Your input contains more than the maximum of 50000 characters in a single cell.');
       }
-      if (isPlainText(numberFormat) && value.startsWith('=')) {
+      const { locale } = this.#book;
+      if (isPlainText(numberFormat) && value.startsWith('=') && !locale.plainTextKeepsApostrophe) {
         throw new HostException(
-          `Stand-in: what the host makes of a text beginning with = in a plain-text cell is not known. Write it with an apostrophe before it, or give the cell another format first (${areaName({ row, column, rows: 1, columns: 1 })}).`,
+          `Stand-in: what the host makes of a text beginning with = in a plain-text cell is not known. Write it with an apostrophe before it, or give the cell another format first (${cellName(row, column)}).`,
         );
       }
-      const escaped = isPlainText(numberFormat) && value.startsWith("'=") ? value.slice(1) : value;
-      const reading = readTyped(escaped, { numberFormat, locale: this.#book.locale });
+      const reading = readTyped(value, { numberFormat, locale });
       content = reading.content;
       if (reading.numberFormat !== undefined) this.#format(row, column, { numberFormat: reading.numberFormat });
     } else {

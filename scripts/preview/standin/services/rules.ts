@@ -2,6 +2,7 @@ import { colour } from '../colour.ts';
 import { HostException } from '../hostError.ts';
 import { aNumber, aText, HostObject, own, part } from '../hostObject.ts';
 import type { Condition, Rule, Validation } from '../sheetState.ts';
+import { booleanCriteria, validationCriteria } from './constants.ts';
 import type { Desk } from './desk.ts';
 import { RangeStandIn } from './range.ts';
 
@@ -14,7 +15,40 @@ type HostValidation = GoogleAppsScript.Spreadsheet.DataValidation;
 
 export type { Host };
 
-export class RuleStandIn extends HostObject implements Pick<HostRule, 'getRanges' | 'copy'> {
+type HostCondition = GoogleAppsScript.Spreadsheet.BooleanCondition;
+
+const criteriaOf: Readonly<Record<Condition['kind'], keyof typeof booleanCriteria>> = {
+  'text-starts-with': 'TEXT_STARTS_WITH',
+  'text-ends-with': 'TEXT_ENDS_WITH',
+  'text-equal': 'TEXT_EQUAL_TO',
+  'text-contains': 'TEXT_CONTAINS',
+  'text-does-not-contain': 'TEXT_DOES_NOT_CONTAIN',
+  formula: 'CUSTOM_FORMULA',
+  empty: 'CELL_EMPTY',
+  'not-empty': 'CELL_NOT_EMPTY',
+  'number-between': 'NUMBER_BETWEEN',
+  'number-equal': 'NUMBER_EQUAL_TO',
+  'number-greater': 'NUMBER_GREATER_THAN',
+  'number-less': 'NUMBER_LESS_THAN',
+};
+
+class ConditionStandIn extends HostObject implements Pick<HostCondition, 'getCriteriaType' | 'getCriteriaValues'> {
+  readonly kind_ = 'BooleanCondition';
+  readonly #condition: Condition;
+  constructor(condition: Condition) {
+    super();
+    this.#condition = condition;
+  }
+  getCriteriaType(): GoogleAppsScript.Spreadsheet.BooleanCriteria {
+    return booleanCriteria[criteriaOf[this.#condition.kind]] as unknown as GoogleAppsScript.Spreadsheet.BooleanCriteria;
+  }
+  getCriteriaValues(): unknown[] {
+    const { text, low, high } = this.#condition;
+    return [text, low, high].filter((value) => value !== undefined);
+  }
+}
+
+export class RuleStandIn extends HostObject implements Pick<HostRule, 'getRanges' | 'getBooleanCondition' | 'copy'> {
   readonly kind_ = 'ConditionalFormatRule';
   readonly rule_: Rule;
   readonly ranges_: readonly RangeStandIn[];
@@ -25,6 +59,9 @@ export class RuleStandIn extends HostObject implements Pick<HostRule, 'getRanges
   }
   getRanges(): HostRange[] {
     return this.ranges_.map((range) => part<HostRange>(range));
+  }
+  getBooleanCondition(): HostCondition {
+    return part<HostCondition>(new ConditionStandIn(this.rule_.condition));
   }
   copy(): RuleBuilder {
     return part<RuleBuilder>(new RuleBuilderStandIn(this));
@@ -152,7 +189,7 @@ export class RuleBuilderStandIn extends HostObject implements RuleBuilderPart {
 
 export class ValidationStandIn
   extends HostObject
-  implements Pick<HostValidation, 'getAllowInvalid' | 'getHelpText' | 'getCriteriaValues'>
+  implements Pick<HostValidation, 'getAllowInvalid' | 'getHelpText' | 'getCriteriaType' | 'getCriteriaValues'>
 {
   readonly kind_ = 'DataValidation';
   readonly validation_: Validation;
@@ -166,6 +203,17 @@ export class ValidationStandIn
   getHelpText(): string {
     // The host gives null where there is none, which its typings leave out.
     return this.validation_.help ?? (null as unknown as string);
+  }
+  getCriteriaType(): GoogleAppsScript.Spreadsheet.DataValidationCriteria {
+    const names = {
+      list: 'VALUE_IN_LIST',
+      checkbox: 'CHECKBOX',
+      'number-between': 'NUMBER_BETWEEN',
+      'number-at-least': 'NUMBER_GREATER_THAN_OR_EQUAL_TO',
+      'number-at-most': 'NUMBER_LESS_THAN_OR_EQUAL_TO',
+    } as const;
+    const criterion = validationCriteria[names[this.validation_.kind]];
+    return criterion as unknown as GoogleAppsScript.Spreadsheet.DataValidationCriteria;
   }
   getCriteriaValues(): unknown[] {
     const { options, dropdown, low, high } = this.validation_;

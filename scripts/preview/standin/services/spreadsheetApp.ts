@@ -1,9 +1,11 @@
 import { HostObject, part } from '../hostObject.ts';
 import {
+  booleanCriteria,
   borderStyles,
   metadataVisibilities,
   protectionTypes,
   recalculationIntervals,
+  validationCriteria,
   wrapStrategies,
 } from './constants.ts';
 import type { Desk } from './desk.ts';
@@ -37,6 +39,8 @@ export class SpreadsheetAppStandIn extends HostObject implements AppPart {
   readonly ProtectionType = new Names(protectionTypes);
   readonly RecalculationInterval = new Names(recalculationIntervals);
   readonly DeveloperMetadataVisibility = new Names(metadataVisibilities);
+  readonly BooleanCriteria = new Names(booleanCriteria);
+  readonly DataValidationCriteria = new Names(validationCriteria);
   readonly WrapStrategy = new Names(wrapStrategies);
   readonly BorderStyle = new Names(borderStyles);
   readonly #desk: Desk;
