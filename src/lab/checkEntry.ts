@@ -37,7 +37,8 @@ function judge(entry: TypedEntry, tolerance: Tolerance, tolerancePercent: number
   const target = tolerance.span.middle;
   if (tolerancePercent !== undefined) {
     const room = Math.abs(target) * (tolerancePercent / 100);
-    if (isWithin(entry.value, { low: target, high: target }, room)) return { status: 'on target', lookAt: remarks.onTarget };
+    if (isWithin(entry.value, { low: target, high: target }, room))
+      return { status: 'on target', lookAt: remarks.onTarget };
   } else if (isOnTarget(entry.value, tolerance)) {
     return { status: 'on target', lookAt: remarks.onTarget };
   } else {
@@ -51,7 +52,10 @@ function judge(entry: TypedEntry, tolerance: Tolerance, tolerancePercent: number
   if (entry.value === -target) return { status: 'not yet', lookAt: remarks.signOnly };
   const power = Math.log10(Math.abs(entry.value / target));
   const isShifted =
-    Number.isFinite(power) && Math.round(power) !== 0 && Math.abs(power - Math.round(power)) < 0.002 && entry.value * target > 0;
+    Number.isFinite(power) &&
+    Math.round(power) !== 0 &&
+    Math.abs(power - Math.round(power)) < 0.002 &&
+    entry.value * target > 0;
   return { status: 'not yet', lookAt: isShifted ? remarks.shifted : remarks.notYet };
 }
 

@@ -22,7 +22,8 @@ export interface CheckedRow {
 
 /** The level in a help cell: 2, or text that begins with it. */
 function levelWanted(cell: CellValue): number {
-  const level = typeof cell === 'number' ? cell : typeof cell === 'string' ? Number(/^\s*([0-3])\b/.exec(cell)?.[1] ?? 0) : 0;
+  const level =
+    typeof cell === 'number' ? cell : typeof cell === 'string' ? Number(/^\s*([0-3])\b/.exec(cell)?.[1] ?? 0) : 0;
   return Number.isFinite(level) ? Math.max(0, Math.floor(level)) : 0;
 }
 

@@ -25,8 +25,7 @@ function slipsText(slips: readonly SlipId[], quantity: QuantityName): string {
 const askedWords = (asked: Asked): string =>
   ('decimals' in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) ?? remarks.figuresAsked;
 
-const unitQuestion = (text: string, unit: string): string =>
-  unit === '' ? remarks.unitNone : filled(text, { unit });
+const unitQuestion = (text: string, unit: string): string => (unit === '' ? remarks.unitNone : filled(text, { unit }));
 
 export function unreadableText(because: 'two ways' | 'not a number' | 'other kind'): string {
   if (because === 'two ways') return remarks.unreadableTwoWays;

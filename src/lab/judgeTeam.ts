@@ -1,24 +1,24 @@
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { grams, millilitres } from '../measurement/quantity.ts';
 import { activityById } from './activities.ts';
 import type { CalculatedStep, MeasuredStep, Step } from './activity.ts';
 import { checkChoice } from './checkChoice.ts';
 import { checkOrder } from './checkOrder.ts';
 import { checkReading } from './checkReading.ts';
-import { grams, millilitres } from '../measurement/quantity.ts';
-import type { ToolUsed } from './readingTolerance.ts';
-import { spanOver } from './worked.ts';
 import { feedbackText, filled } from './feedbackText.ts';
 import { type GivenCells, plainName } from './givenCells.ts';
 import { type CarriedRows, judgeEntry } from './judgeEntry.ts';
 import { type LessonSettings, readLessonSettings } from './lessonSettings.ts';
-import { type Preparation, prepareStep } from './prepareStep.ts';
 import type { Carried } from './preparedStep.ts';
+import { type Preparation, prepareStep } from './prepareStep.ts';
 import type { NumberName } from './quantities/quantityEntry.ts';
 import { isQuantityName, quantities } from './quantities.ts';
 import { type EntryKind, readEntry } from './readEntry.ts';
+import type { ToolUsed } from './readingTolerance.ts';
 import type { Status } from './status.ts';
 import { teamGivens } from './teamGivens.ts';
 import { remarks, type SlipId } from './texts/feedback.ts';
+import { spanOver } from './worked.ts';
 
 /** A team's block of the class sheet, as its one check receives it. */
 export interface TeamBlock {
@@ -189,7 +189,12 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     if (bad !== '' || !ready) return { status: 'unreadable', lookAt: `⚠ ${bad}` };
     const entry = readEntry(cell, ready.quantity.entryKind, settings);
     if (entry.kind === 'number' && waitsFor !== '') {
-      return { status: 'not yet', lookAt: filled(remarks.needsRow, { row: waitsFor }), root: waitsFor, value: entry.entry.value };
+      return {
+        status: 'not yet',
+        lookAt: filled(remarks.needsRow, { row: waitsFor }),
+        root: waitsFor,
+        value: entry.entry.value,
+      };
     }
     const judgement = judgeEntry(ready, entry, { rows: carriedRows(step), judgeFigures: settings.judgeFigures });
     const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
@@ -218,7 +223,9 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     const expectedValue = spanOver(ready, ready.quantity.relation).middle;
     const { unit, instrument } = step;
     const tools: readonly ToolUsed[] = [
-      instrument === 'balance' ? { tool: instrument, mass: grams(expectedValue) } : { tool: instrument, volume: millilitres(expectedValue) },
+      instrument === 'balance'
+        ? { tool: instrument, mass: grams(expectedValue) }
+        : { tool: instrument, volume: millilitres(expectedValue) },
     ];
     const { cells, decimalMark } = settings;
     return { ...value, ...checkReading(cell, { expected: expectedValue, unit, tools, settings: cells, decimalMark }) };
@@ -228,7 +235,9 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
   function withWait(index: number): JudgedRow {
     const row = judge(index);
     if (row.step?.kind === 'told' || !row.step?.bench || row.status === 'on target') return row;
-    const earlier = steps.slice(0, index).flatMap((step, place) => (step && step.kind !== 'chosen' ? [judge(place)] : []));
+    const earlier = steps
+      .slice(0, index)
+      .flatMap((step, place) => (step && step.kind !== 'chosen' ? [judge(place)] : []));
     const first = earlier.find(needsAnotherLook);
     return first ? { ...row, lookAt: filled(remarks.waitForRow, { row: first.root }) } : row;
   }

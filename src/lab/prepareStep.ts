@@ -1,4 +1,6 @@
-import { type Formula, readFormula } from '../chemistry/readFormula.ts';
+import type { Formula } from '../chemistry/formula.ts';
+import { molarMass } from '../chemistry/molarMass.ts';
+import { readFormula } from '../chemistry/readFormula.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { readNumber } from '../measurement/readNumber.ts';
@@ -109,19 +111,23 @@ export function prepareStep(
       numbers[argument.name] = read.value.value;
     }
   }
-  const molarMass = formula && !ions ? molarMassSpan(formula, decimals, names.formula) : undefined;
-  if (molarMass && !molarMass.ok) return molarMass;
+  const weighed = ions ? undefined : formula;
+  if (weighed) {
+    const mass = molarMass(weighed);
+    if (!mass.ok) return failure({ ...mass.error, argument: sheetName(mass.error.argument, names) });
+  }
+  const span = weighed ? molarMassSpan(weighed, decimals) : undefined;
   const step: PreparedStep = {
     quantity,
-    formula: molarMass && formula,
-    molarMass: molarMass?.value,
+    formula: weighed,
+    molarMass: span,
     numbers: { ...noNumbers, ...ions, ...numbers, ...ready },
     asked: askedOf(quantity, preparation),
     decimals,
   };
   // A number that is still to come, NaN, is nothing to refuse.
   if (Object.values(ready).some(Number.isNaN)) return success(step);
-  const refused = quantity.chemistry({ ...step.numbers, 'molar mass': molarMass?.value.middle ?? Number.NaN });
+  const refused = quantity.chemistry({ ...step.numbers, 'molar mass': span?.middle ?? Number.NaN });
   return refused.ok ? success(step) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
 }
 

@@ -27,4 +27,6 @@ export const quantities = {
   'reagent molarity': reagentMolarityQuantity,
 } as const satisfies { readonly [Name in QuantityName]: QuantityEntry };
 
-export const isQuantityName = (text: string): text is QuantityName => Object.hasOwn(quantities, text);
+const quantityNames: readonly string[] = Object.keys(quantities);
+
+export const isQuantityName = (text: string): text is QuantityName => quantityNames.includes(text);

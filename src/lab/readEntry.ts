@@ -48,10 +48,18 @@ const typedEntry = (typed: TypedNumber, value = typed.value): TypedEntry => {
   };
 };
 
+/** One comma before exactly three digits: 1,234 is 1234 to some and 1.234 to others. */
+const thousandsOrDecimals = /^[^\d]*[1-9]\d{0,2},\d{3}(?:\D|$)/;
+
 /** The number at the start of a text and what follows it. */
 function splitAtUnit(text: string): { readonly number: string; readonly unit: string } | undefined {
-  const match = /^(.*?\d[\d\s.,'’]*(?:(?:[eE]|\s*[×x*·]\s*10\s*\^?)\s*[-+−]?\d+|\s*[×x*·]\s*10[⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹]+)?)\s*([^\d\s].*)$/su.exec(text.trim());
-  return match?.[1] !== undefined && match[2] !== undefined ? { number: match[1].trim(), unit: match[2].trim() } : undefined;
+  const match =
+    /^(.*?\d[\d\s.,'’]*(?:(?:[eE]|\s*[×x*·]\s*10\s*\^?)\s*[-+−]?\d+|\s*[×x*·]\s*10[⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹]+)?)\s*([^\d\s.,;:'’+−-].*)$/su.exec(
+      text.trim(),
+    );
+  return match?.[1] !== undefined && match[2] !== undefined
+    ? { number: match[1].trim(), unit: match[2].trim() }
+    : undefined;
 }
 
 /**
@@ -71,7 +79,7 @@ export function readEntry(
   const split = typeof cell === 'string' ? splitAtUnit(cell) : undefined;
   const number = split && readNumber(split.number, 'entry', marks);
   if (!split || !number?.ok) {
-    const twoWays = plain.error.code === 'number-two-readings' || (number && !number.ok && number.error.code === 'number-two-readings');
+    const twoWays = typeof cell === 'string' && thousandsOrDecimals.test(cell);
     return { kind: 'unreadable', because: twoWays ? 'two ways' : 'not a number' };
   }
   const bare = typedEntry(number.value);
@@ -82,6 +90,7 @@ export function readEntry(
   }
   const measured = measurementKinds.find((known) => known === kind);
   const quantity = measured && readQuantity(cell, measured, 'entry', marks);
-  if (quantity?.ok) return { kind: 'number', entry: typedEntry(number.value, quantity.value.value), bare, unit: 'fits' };
+  if (quantity?.ok)
+    return { kind: 'number', entry: typedEntry(number.value, quantity.value.value), bare, unit: 'fits' };
   return { kind: 'number', entry: bare, bare, unit: 'other kind' };
 }

@@ -62,7 +62,9 @@ describe('feedback texts', () => {
     expect(text).not.toMatch(/\d/);
   });
   it.each(everything.filter((text) => text.length > 0))('speak of the work and blame nobody: %s', (text) => {
-    expect(text).not.toMatch(/\byou (?:did|forgot|used|made|should|always|never)\b|\bwrong\b|mistake|careless|invalid|please|sorry/i);
+    expect(text).not.toMatch(
+      /\byou (?:did|forgot|used|made|should|always|never)\b|\bwrong\b|mistake|careless|invalid|please|sorry/i,
+    );
   });
   it.each(slipMessages)('say what the value matches and ask: %s', (text) => {
     expect(text).toMatch(/^Your value matches .+\. .*\?/);

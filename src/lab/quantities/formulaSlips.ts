@@ -1,0 +1,24 @@
+import type { SlipEntry } from './quantityEntry.ts';
+import {
+  bracketNumberOnOneAtom,
+  bracketNumbersDropped,
+  oneWater,
+  symbolsCountedOnce,
+  withoutWater,
+} from './wrongAtoms.ts';
+
+/** Slips in a molar mass; every quantity that is worked from one shares them. */
+export const formulaSlips: readonly SlipEntry[] = [
+  { id: 'water-of-hydration-left-out', molarMasses: (formula) => withoutWater(formula).map((atoms) => ({ atoms })) },
+  { id: 'one-water-only', molarMasses: (formula) => oneWater(formula).map((atoms) => ({ atoms })) },
+  {
+    id: 'group-subscript-ignored',
+    molarMasses: (formula) => bracketNumbersDropped(formula).map((atoms) => ({ atoms })),
+  },
+  {
+    id: 'bracket-number-on-one-atom',
+    molarMasses: (formula) => bracketNumberOnOneAtom(formula).map((atoms) => ({ atoms })),
+  },
+  { id: 'subscripts-ignored', molarMasses: (formula) => symbolsCountedOnce(formula).map((atoms) => ({ atoms })) },
+  { id: 'atomic-numbers-used', molarMasses: ({ atoms }) => [{ atoms, byAtomicNumber: true }] },
+];

@@ -27,7 +27,6 @@ export const waterVolume: QuantityEntry = {
     { id: 'stock-for-water', value: (n) => n['stock volume'] },
     { id: 'final-volume-for-water', value: (n) => n['target volume'] },
     { id: 'volumes-added', value: (n) => n['target volume'] + n['stock volume'] },
-    { id: 'units-mixed', value: (n) => n['target volume'] - n['stock volume'] / 1000 },
     { id: 'sign-reversed', value: (n) => n['stock volume'] - n['target volume'] },
   ],
 };

@@ -133,10 +133,6 @@ export const slipTexts = {
     fits: 'the two volumes added up',
     ask: 'Can the total be more than the flask holds?',
   },
-  'units-mixed': {
-    fits: 'litres taken away from mL',
-    ask: 'Are both volumes in the same unit?',
-  },
   'parts-miscounted': {
     fits: 'a ratio with the parts counted in another way',
     ask: 'One part of stock in how many parts of the whole?',

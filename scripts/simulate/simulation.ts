@@ -1,0 +1,231 @@
+import type { QuantityName } from '../../src/lab/activity.ts';
+import { checkReadyStep, readStep, type StepCheck } from '../../src/lab/checkStep.ts';
+import { atomicWeight } from '../../src/lab/elementFigures.ts';
+import { molarMassSpan } from '../../src/lab/molarMassSpan.ts';
+import { leadingPlace } from '../../src/lab/place.ts';
+import type { PreparedStep } from '../../src/lab/preparedStep.ts';
+import type { StepNumbers } from '../../src/lab/quantities/quantityEntry.ts';
+import { quantities } from '../../src/lab/quantities.ts';
+import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
+import { slipSpans } from '../../src/lab/slipsFound.ts';
+import { stepTolerance } from '../../src/lab/stepTolerance.ts';
+import { isOnTarget } from '../../src/lab/tolerance.ts';
+import { spanOver } from '../../src/lab/worked.ts';
+import { type DrawnPlan, drawPlan, pick } from './drawnPlans.ts';
+import { classWeight, placeOf, typedTo } from './typing.ts';
+
+/** How many of how many. */
+export interface Share {
+  hits: number;
+  of: number;
+}
+const share = (): Share => ({ hits: 0, of: 0 });
+const count = (into: Share, hit: boolean) => {
+  into.of += 1;
+  if (hit) into.hits += 1;
+};
+export const rate = ({ hits, of }: Share): number => (of === 0 ? Number.NaN : hits / of);
+
+export interface SlipShare {
+  readonly quantity: QuantityName;
+  readonly id: string;
+  readonly named: Share;
+  readonly alone: Share;
+  readonly namedAtTwo: Share;
+  /** Numbers for which the slip gives an answer that is right or close, so that nothing can be told. */
+  hidden: number;
+}
+
+export interface Findings {
+  readonly plans: number;
+  readonly honest: Share;
+  readonly roundedInBetween: Share;
+  readonly slips: readonly SlipShare[];
+  /** Random wrong numbers that some slip is named for, by the figures typed. */
+  readonly accused: Readonly<Record<1 | 2 | 3 | 4, Share>>;
+  readonly mistyped: Share;
+  /** Texts that hold the answer, as found. */
+  readonly telling: readonly string[];
+  readonly texts: number;
+}
+
+/** A molar mass as one class works it out: each weight as published, or rounded in one of the permitted ways. */
+function classMolarMass(step: PreparedStep, random: Random): number {
+  const atoms = step.formula?.atoms ?? [];
+  return atoms.reduce(
+    (sum, { element, count: number }) =>
+      sum + number * classWeight(atomicWeight(element), { decimals: step.decimals, random }),
+    0,
+  );
+}
+
+const withMolarMass = (step: PreparedStep, mass: number): PreparedStep =>
+  step.molarMass ? { ...step, molarMass: { low: mass, middle: mass, high: mass } } : step;
+
+/** Where a careful student stops writing: the figures asked, or the place of the stock in a difference. */
+function askedPlace(step: PreparedStep, value: number): number {
+  const { asked, quantity } = step;
+  const own = 'decimals' in asked ? -asked.decimals : placeOf(value, asked.figures);
+  if (!quantity.neverFinerThan || 'decimals' in asked) return own;
+  return Math.max(own, placeOf(spanOver(step, quantity.neverFinerThan).middle, asked.figures));
+}
+
+/** The numbers in a text, as far as a reader would see them. */
+const numbersIn = (text: string): number[] =>
+  (text.match(/\d+(?:[.,]\d+)?(?:e[+-]?\d+)?/gi) ?? []).map((digits) => Number(digits.replace(',', '.')));
+
+/** What turns mL into L and a percent into a share stands in many set-ups, whatever the answer is. */
+const unitFactors = [100, 1000];
+
+/** Whether a text holds the answer to two figures or more, other than as one of the numbers given. */
+export function tellsAnswer(text: string, { answer, given }: { answer: number; given: readonly string[] }): boolean {
+  const shown = [...given.flatMap(numbersIn), ...unitFactors];
+  return numbersIn(text).some(
+    (number) =>
+      number !== 0 &&
+      !shown.includes(number) &&
+      [2, 3, 4].some(
+        (figures) => Number(number.toPrecision(figures)) === number && Number(answer.toPrecision(figures)) === number,
+      ),
+  );
+}
+
+/** Rounds every number on the way to three figures without typing it: the molar mass, the amount, the ratio, the answer. */
+function roundedInBetween(step: PreparedStep, random: Random): string {
+  const three = (value: number) => Number(typedTo(value, placeOf(value, 3), random() < 0.5 ? 'up' : 'even'));
+  const numbers: Record<string, unknown> = { ...step.numbers };
+  if (step.molarMass) numbers['molar mass'] = three(classMolarMass(step, random));
+  for (const { name, relation } of step.quantity.buildsOn) {
+    if (relation) numbers[name] = three(relation(numbers as unknown as StepNumbers));
+  }
+  const value = step.quantity.relation(numbers as unknown as StepNumbers);
+  return typedTo(value, askedPlace(step, value));
+}
+
+/** A number that anybody could type by chance: any digits, within three powers of ten of the answer. */
+const randomNumber = (random: Random, { near, figures }: { near: number; figures: number }): string => {
+  const value = near * 10 ** (6 * random() - 3);
+  return typedTo(value, placeOf(value, figures));
+};
+
+/** One digit of a right answer hit one key beside, or replaced by any other. */
+function mistyped(text: string, random: Random): string {
+  const places = [...text].flatMap((sign, at) => (/\d/.test(sign) ? [at] : []));
+  const at = pick(random, places);
+  const others = '0123456789'.replace(text.charAt(at), '');
+  return text.slice(0, at) + pick(random, [...others]) + text.slice(at + 1);
+}
+
+function prepared(plan: DrawnPlan): PreparedStep | undefined {
+  const step = readStep(
+    plan.quantity,
+    plan.given.filter(([, value]) => value !== ''),
+  );
+  return step.ok ? step.value : undefined;
+}
+
+/**
+ * Students over generated plans of every quantity: honest ones, ones who slip, ones who type anything.
+ *
+ * @param plans - How many plans, shared out evenly over the quantities.
+ */
+export function simulate({ plans, seed }: { plans: number; seed: string }): Findings {
+  const random = seededRandom(seed);
+  const names = Object.keys(quantities) as QuantityName[];
+  const findings = {
+    plans: 0,
+    honest: share(),
+    roundedInBetween: share(),
+    slips: names.flatMap((quantity) =>
+      [...quantities[quantity].slips.map(({ id }) => id), 'power-of-ten'].map(
+        (id): SlipShare => ({ quantity, id, named: share(), alone: share(), namedAtTwo: share(), hidden: 0 }),
+      ),
+    ),
+    accused: { 1: share(), 2: share(), 3: share(), 4: share() },
+    mistyped: share(),
+    telling: [] as string[],
+    texts: 0,
+  };
+  while (findings.plans < plans) {
+    const quantity = names[findings.plans % names.length] as QuantityName;
+    const plan = drawPlan(quantity, random);
+    const step = prepared(plan);
+    if (!step) throw new Error(`a drawn plan cannot be read: ${JSON.stringify(plan)}`);
+    findings.plans += 1;
+    const tolerance = stepTolerance(step);
+    const target = tolerance.span.middle;
+    const given = plan.given.map(([, value]) => String(value));
+    const check = (entry: string): StepCheck => {
+      const found = checkReadyStep(step, entry);
+      findings.texts += 1;
+      if (tellsAnswer(found.feedback, { answer: target, given })) findings.telling.push(`${entry}: ${found.feedback}`);
+      return found;
+    };
+
+    for (const ties of ['up', 'even'] as const) {
+      const own = withMolarMass(step, classMolarMass(step, random));
+      const value = spanOver(own, step.quantity.relation).middle;
+      const found = check(typedTo(value, askedPlace(own, value), ties));
+      count(findings.honest, found.status === 'on target');
+    }
+    if (step.quantity.wideClose) {
+      const found = check(roundedInBetween(step, random));
+      count(findings.roundedInBetween, found.status === 'on target' || found.status === 'close');
+    }
+
+    for (const slip of step.quantity.slips) {
+      const into = findings.slips.find((line) => line.quantity === quantity && line.id === slip.id);
+      // A class that slips has its own rounding of atomic weights too.
+      const own = withMolarMass(step, classMolarMass(step, random));
+      const spans = 'value' in slip ? slipSpans(own, slip) : slipSpans(step, slip);
+      for (const { low, middle, high } of spans) {
+        const value = pick(random, [low, middle, high]);
+        if (!Number.isFinite(value) || value === 0) continue;
+        const entry = (figures: number) => {
+          const place = 'decimals' in step.asked ? -step.asked.decimals : placeOf(value, figures);
+          return typedTo(value, place, random() < 0.5 ? 'up' : 'even');
+        };
+        const found = check(entry(3));
+        if (found.status === 'on target' || found.status === 'close' || isOnTarget(value, tolerance)) {
+          if (into) into.hidden += 1;
+          continue;
+        }
+        const ids = found.slip.split(' or ');
+        if (into) {
+          count(into.named, ids.includes(slip.id));
+          count(into.alone, ids.length === 1 && ids[0] === slip.id);
+          const two = checkReadyStep(step, typedTo(value, placeOf(value, 2)));
+          count(into.namedAtTwo, two.slip.split(' or ').includes(slip.id));
+        }
+      }
+    }
+    const shifted = findings.slips.find((line) => line.quantity === quantity && line.id === 'power-of-ten');
+    const power = pick(random, [-3, -2, -1, 1, 2, 3]);
+    // The digits of a right answer with the point elsewhere.
+    const place = askedPlace(step, target);
+    const moved = Number(typedTo(target, place)) * 10 ** power;
+    const found = check(typedTo(moved, place + power));
+    if (shifted) {
+      // Where another slip explains it, that one is named in its place.
+      if (found.slip !== '' && !found.slip.includes('power-of-ten')) shifted.hidden += 1;
+      else {
+        count(shifted.named, found.slip === 'power-of-ten');
+        count(shifted.alone, found.slip === 'power-of-ten');
+      }
+    }
+
+    for (const figures of [1, 2, 3, 4] as const) {
+      for (let more = 0; more < 20; more += 1) {
+        const entry = randomNumber(random, { near: target, figures });
+        const wrong = check(entry);
+        if (wrong.status === 'not yet') count(findings.accused[figures], wrong.slip !== '');
+      }
+    }
+    const right = typedTo(target, askedPlace(step, target));
+    for (let more = 0; more < 5; more += 1) {
+      const wrong = check(mistyped(right, random));
+      if (wrong.status === 'not yet') count(findings.mistyped, wrong.slip !== '');
+    }
+  }
+  return findings;
+}
