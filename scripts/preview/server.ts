@@ -43,6 +43,8 @@ const pagePolicy = [
   "base-uri 'none'",
   "frame-ancestors 'none'",
 ].join('; ');
+/** On the host the first menu click asks for consent; students of a shared file work without giving any. */
+const needsConsent = 'Menus and the sidebar ask for consent, which students do not give. Use the teacher’s window.';
 const emblem =
   '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 16 16"><path d="M5 1h6v11a3 3 0 0 1-6 0z" fill="#ddf1f3" stroke="#0b5c6b" stroke-width="1.5"/><path d="M5 4h3M5 7h4M5 10h3" stroke="#0b5c6b"/></svg>';
 
@@ -180,6 +182,7 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
       if (!action) throw new BadRequest(404, `There is nothing at ${at.pathname}.`);
       const fields = readFields(await readBody(request));
       const seat = readSeat(fields.seat);
+      if (seat === 'student' && (name === 'choose' || name === 'run')) throw new BadRequest(403, needsConsent);
       const since = readWhole('since', fields.since ?? 0, 0);
       let result: object;
       try {
@@ -208,7 +211,8 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
         if (!own) throw new BadRequest(403, 'The workbook is shown to the preview’s own page only.');
         const seat = readSeat(at.searchParams.get('seat'));
         if (at.pathname === '/api/state') {
-          return json({ view: host.view(seat), menus: host.menus(seat), functions: host.functions() });
+          const menus = seat === 'teacher' ? host.menus(seat) : [];
+          return json({ view: host.view(seat), menus, functions: host.functions() });
         }
         const version = readWhole('since', Number(at.searchParams.get('since') ?? Number.NaN), 0);
         response.writeHead(200, { 'content-type': 'text/event-stream', connection: 'keep-alive' });

@@ -77,7 +77,8 @@ describe('startServer', () => {
   });
   it('shows the workbook, menus and functions to its own page', async () => {
     host.menuLines = [{ title: 'Labrow', items: [null, { label: 'Open', run: 'open' }] }];
-    const { body } = await ask('/api/state?seat=student');
+    expect((await ask('/api/state?seat=student')).body.menus).toEqual([]);
+    const { body } = await ask('/api/state?seat=teacher');
     expect((body.view as WorkbookView).sheets[0]?.cells['1,1']?.text).toBe('Plan');
     expect(body.menus).toEqual(host.menuLines);
   });
@@ -179,6 +180,11 @@ describe('startServer', () => {
         body: '{}',
       });
       expect(answer.status).toBe(403);
+    });
+    it('what needs consent from a student’s window', async () => {
+      expect((await post('choose', { seat: 'student', run: 'openSidebar' })).status).toBe(403);
+      expect((await post('run', { seat: 'student', name: 'startSample', args: [] })).status).toBe(403);
+      expect(host.asked).toEqual([]);
     });
     it('a form’s own content type', async () => {
       expect((await post('type', { edits: [edit] }, { 'content-type': 'text/plain' })).status).toBe(415);

@@ -144,7 +144,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
           : element('span', { class: 'text' }, text);
       if (!cell?.wrap) {
         const room = roomFor(of, place, cell ?? { text, input: text });
-        if (room > widthOf(of, place.column)) shown.style.width = `${room - 13}px`;
+        if (room > widthOf(of, place.column)) shown.style.maxWidth = `${room - 13}px`;
         shown.classList.toggle('runs-on', room > widthOf(of, place.column));
       }
       content.push(shown);
