@@ -3,6 +3,133 @@
  * Placeholders: {argument}, {expected}, {received}, {advice}, {brief}.
  */
 export const messages = {
+  // measurement
+  'number-expected': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: number expected',
+  },
+  'number-two-readings': {
+    full: 'Expected one reading of {argument}, received {received}. {advice}',
+    short: '⚠ {brief}?',
+  },
+  'number-out-of-range': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: power of ten',
+  },
+  'figures-out-of-range': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ figures: 1 to 30',
+  },
+  'accepted-zero': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ accepted is 0',
+  },
+  'mean-zero': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ mean is 0',
+  },
+  'quantity-expected': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {brief} expected',
+  },
+  'unit-other-kind': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {brief}',
+  },
+  'unit-unknown': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ unit: {brief}?',
+  },
+  'percent-two-readings': {
+    full: 'Expected one reading of {argument}, received {received}. {advice}',
+    short: '⚠ {brief}?',
+  },
+  'not-above-zero': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument} not above 0',
+  },
+  'below-zero': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument} below 0',
+  },
+  'glassware-kind': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ kind of glassware',
+  },
+  'glassware-size': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ size: {brief}',
+  },
+  'glassware-none': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ no figures for this',
+  },
+  // chemistry: formulas
+  'formula-expected': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ formula expected',
+  },
+  'formula-too-long': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ formula too long',
+  },
+  'formula-too-deep': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ too many brackets',
+  },
+  'formula-letter-case': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ {brief}',
+  },
+  'element-unknown': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ element {brief}?',
+  },
+  'formula-bracket-open': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: {brief} missing',
+  },
+  'formula-bracket-closed': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: {brief} too many',
+  },
+  'formula-bracket-empty': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: empty bracket',
+  },
+  'formula-number': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: {brief}',
+  },
+  'formula-leading-number': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula without {brief} in front',
+  },
+  'formula-part-empty': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: nothing after {brief}',
+  },
+  'formula-character': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: {brief}?',
+  },
+  'formula-charge-two-readings': {
+    full: 'Expected one reading of {argument}, received {received}. {advice}',
+    short: '⚠ {brief}?',
+  },
+  'formula-isotope': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ isotope {brief}?',
+  },
+  'atomic-weight-none': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {brief}: no atomic weight',
+  },
+  // chemistry: solutions
+  'purity-out-of-range': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: 0 to 100 %',
+  },
   'target-not-below-stock': {
     full: 'Expected {argument} to be {expected}, received {received}. {advice}',
     short: '⚠ target not below stock',

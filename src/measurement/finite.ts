@@ -1,0 +1,13 @@
+import { failure, type Result, success } from '../errors/result.ts';
+
+/** A result that is a number, or the error that no number can hold it. Fails with `result-not-finite`. */
+export function finite<T extends number>(value: T, argument: string): Result<T> {
+  if (Number.isFinite(value)) return success(value);
+  return failure({
+    code: 'result-not-finite',
+    argument,
+    expected: 'numbers whose result can be written',
+    received: 'numbers that lead beyond every number',
+    advice: 'Look at their powers of ten and their units.',
+  });
+}

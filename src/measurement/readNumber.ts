@@ -1,0 +1,114 @@
+import { quoted } from '../errors/quoted.ts';
+import { failure, type Result, success } from '../errors/result.ts';
+import { type CellValue, isBlank } from './cellValue.ts';
+import { type DecimalReading, decimalReadings } from './decimalReadings.ts';
+import { type ScannedNumber, scanNumber } from './scanNumber.ts';
+import { shiftedDecimal } from './shiftedDecimal.ts';
+import type { TypedNumber } from './typedNumber.ts';
+
+export type { TypedNumber } from './typedNumber.ts';
+
+export interface NumberOptions {
+  /** The sheet's own decimal mark: with it no number is refused because its comma can be read two ways. */
+  readonly decimalMark?: 'point' | 'comma' | undefined;
+  /** Where a comma can be read two ways, both are fine if this gives the same for both. */
+  readonly sameEitherWay?: ((reading: TypedNumber) => unknown) | undefined;
+}
+
+/** Longest text that can be a number. */
+const longestNumber = 60;
+
+/**
+ * Reads a number as people type it: decimal point or comma, digits in threes, `1.5e-3`, `2.05 × 10^8`, a true minus
+ * sign, narrow and non-breaking spaces.
+ *
+ * @returns Fails with `number-expected` for Booleans, dates, blanks and other text, `number-two-readings` for a comma that
+ * can be either mark, `number-out-of-range` for what no double holds.
+ */
+export function readNumber(cell: CellValue, argument: string, options: NumberOptions = {}): Result<TypedNumber> {
+  if (typeof cell === 'number' && Number.isFinite(cell)) return numberFromCell(cell, argument);
+  if (typeof cell !== 'string' || isBlank(cell) || cell.length > longestNumber) return notANumber(cell, argument);
+  const scanned = scanNumber(cell);
+  if (scanned === undefined || cell.slice(scanned.end).trim() !== '') return notANumber(cell, argument);
+  return numberFromScan(scanned, { cell, argument, options });
+}
+
+/** The number of a text that may go on with a unit. Fails like `readNumber`. */
+export function numberFromScan(
+  scanned: ScannedNumber,
+  { cell, argument, options }: { readonly cell: string; readonly argument: string; readonly options: NumberOptions },
+): Result<TypedNumber> {
+  const readings = decimalReadings(scanned.body, options.decimalMark);
+  const typed = readings.map((reading) => typedNumber(reading, scanned, cell));
+  const [first, second] = typed;
+  if (first === undefined) return notANumber(cell, argument);
+  if (second !== undefined) {
+    const same = options.sameEitherWay;
+    if (same === undefined || same(first) !== same(second)) {
+      return twoReadings(cell, argument, [shownReading(readings[0]), shownReading(readings[1])]);
+    }
+  }
+  const isZero = /^[0 ]*$/.test(scanned.body.replace(/[.,]/g, ''));
+  if (!Number.isFinite(first.value) || (first.value === 0 && !isZero)) return outOfRange(cell, argument);
+  return success(first);
+}
+
+const shownReading = (reading: DecimalReading | undefined): string =>
+  reading?.fraction === undefined ? (reading?.whole ?? '') : `${reading.whole}.${reading.fraction}`;
+
+function typedNumber({ whole, fraction }: DecimalReading, scanned: ScannedNumber, typed: string): TypedNumber {
+  const { exponent, hasExponent, negative } = scanned;
+  const digits = whole + (fraction ?? '');
+  const significant = digits.replace(/^0+/, '');
+  const isWhole = fraction === undefined && !hasExponent;
+  const lastPlace = exponent - (fraction?.length ?? 0);
+  // An exact decimal, shifted in decimal: binary arithmetic would lose the digit that a tie hangs on.
+  const decimal = shiftedDecimal({ digits, lastPlace, negative });
+  return {
+    value: Number(decimal),
+    decimal,
+    figures: Math.max(significant.length, 1),
+    lastPlace,
+    ambiguousZeros: isWhole && significant !== '' ? significant.length - significant.replace(/0+$/, '').length : 0,
+    isText: true,
+    typed,
+  };
+}
+
+/** A cell that holds a number has lost its trailing zeros; its digits are those of the shortest decimal. */
+function numberFromCell(cell: number, argument: string): Result<TypedNumber> {
+  const typed = String(cell);
+  const scanned = scanNumber(typed);
+  const reading = scanned && decimalReadings(scanned.body, 'point')[0];
+  if (!scanned || !reading) return notANumber(cell, argument);
+  const number = typedNumber(reading, scanned, typed);
+  return success({ ...number, value: cell, isText: false });
+}
+
+const notANumber = (cell: CellValue, argument: string): Result<never> =>
+  failure({
+    code: 'number-expected',
+    argument,
+    expected: 'a number such as 0.25',
+    received: quoted(cell),
+    advice: 'Type a number, with digits only and at most one decimal mark.',
+  });
+
+const twoReadings = (cell: string, argument: string, [one, other]: readonly [string, string]): Result<never> =>
+  failure({
+    code: 'number-two-readings',
+    argument,
+    expected: `${one} or ${other}`,
+    received: `${quoted(cell)}, which could be ${one} or ${other}`,
+    advice: 'Type it one of those two ways.',
+    brief: `${one} or ${other}`,
+  });
+
+const outOfRange = (cell: string, argument: string): Result<never> =>
+  failure({
+    code: 'number-out-of-range',
+    argument,
+    expected: 'a number between 10^-300 and 10^300',
+    received: quoted(cell),
+    advice: 'Look at its power of ten.',
+  });

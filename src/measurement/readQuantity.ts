@@ -1,0 +1,146 @@
+import { quoted } from '../errors/quoted.ts';
+import { failure, type Result, success } from '../errors/result.ts';
+import type { CellValue } from './cellValue.ts';
+import { type NumberOptions, numberFromScan, readNumber } from './readNumber.ts';
+import { scanNumber } from './scanNumber.ts';
+import { shiftedDecimal } from './shiftedDecimal.ts';
+import type { TypedNumber } from './typedNumber.ts';
+import { type QuantityKind, unitNamed, unitsOfKind } from './unit.ts';
+
+export type { QuantityKind } from './unit.ts';
+
+/** A number in the default unit of its kind (mL, g, mol, mol/L, g/mL, percent as printed). */
+export interface TypedQuantity extends TypedNumber {
+  /** Unit as typed; empty for a bare number. */
+  readonly unit: string;
+}
+
+/** Longest text that can be a number with its unit. */
+const longestQuantity = 100;
+
+/** How each kind is called in messages. */
+const called: Readonly<
+  Record<QuantityKind, { readonly one: string; readonly example: string; readonly advice: string }>
+> = {
+  volume: { one: 'a volume', example: '200 mL', advice: 'Type the volume of solution you want.' },
+  mass: { one: 'a mass', example: '2.5 g', advice: 'Type a mass in grams, or with its unit.' },
+  amount: { one: 'an amount', example: '0.25 mol', advice: 'Type an amount in moles, or with its unit.' },
+  concentration: {
+    one: 'a concentration',
+    example: '0.3 mol/L',
+    advice: 'Type a concentration in mol/L, or with its unit.',
+  },
+  density: { one: 'a density', example: '1.05 g/mL', advice: 'Type a density in g/mL, or with its unit.' },
+  percent: { one: 'a percentage', example: '98 %', advice: 'Type a percentage, as in 98 or 98 %.' },
+};
+
+const wanted = (kind: QuantityKind): string => `${called[kind].one} such as ${called[kind].example}`;
+const bareName = (kind: QuantityKind): string => called[kind].one.replace(/^an? /, '');
+
+/**
+ * A quantity as people type it: a bare number in the default unit of its kind, or text with a unit of the trade, which is
+ * converted in decimal, so that no digit changes.
+ *
+ * @returns Fails with `quantity-expected` where there is no number, `number-two-readings`, `number-out-of-range`,
+ * `percent-two-readings` for a bare percentage of 1 or less, `unit-other-kind` naming both kinds, or `unit-unknown`
+ * listing the units of the kind.
+ */
+export function readQuantity(
+  cell: CellValue,
+  kind: QuantityKind,
+  argument: string,
+  options: NumberOptions = {},
+): Result<TypedQuantity> {
+  const refused = () =>
+    failure({
+      code: 'quantity-expected',
+      argument,
+      expected: wanted(kind),
+      received: quoted(cell),
+      advice: called[kind].advice,
+      brief: bareName(kind),
+    });
+  if (typeof cell === 'number') return withoutUnit(readNumber(cell, argument), kind, { cell, argument });
+  if (typeof cell !== 'string' || cell.length > longestQuantity) return refused();
+  const scanned = scanNumber(cell);
+  if (scanned === undefined) return refused();
+  const number = numberFromScan(scanned, { cell, argument, options });
+  if (!number.ok) return number.error.code === 'number-expected' ? refused() : number;
+  const unitTyped = cell.slice(scanned.end).trim();
+  if (unitTyped === '') return withoutUnit(number, kind, { cell, argument });
+  const unit = unitNamed(unitTyped);
+  if (unit === undefined) {
+    return failure({
+      code: 'unit-unknown',
+      argument,
+      expected: `${called[kind].one} in ${unitsOfKind(kind)}`,
+      received: quoted(cell),
+      advice: 'Type the number with one of those units.',
+      brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped,
+    });
+  }
+  if (unit.kind !== kind) {
+    return failure({
+      code: 'unit-other-kind',
+      argument,
+      expected: wanted(kind),
+      received: `${called[unit.kind].one}, ${quoted(cell)}`,
+      advice: called[kind].advice,
+      brief: `${bareName(kind)} expected, not ${unitTyped}`,
+    });
+  }
+  return inDefaultUnit(number.value, unit.power, unitTyped, argument);
+}
+
+function withoutUnit(
+  number: Result<TypedNumber>,
+  kind: QuantityKind,
+  { cell, argument }: { readonly cell: CellValue; readonly argument: string },
+): Result<TypedQuantity> {
+  if (!number.ok) return number;
+  if (kind === 'percent' && number.value.value <= 1 && number.value.value !== 0) {
+    return percentTwoReadings(number.value, { cell, argument });
+  }
+  return success({ ...number.value, unit: '' });
+}
+
+/** A cell formatted as a percentage hands over a fraction, which looks like a small percentage: neither is guessed. */
+function percentTwoReadings(
+  number: TypedNumber,
+  { cell, argument }: { readonly cell: CellValue; readonly argument: string },
+): Result<never> {
+  const asPercent = Number(`${number.decimal.split('e')[0]}e${Number(number.decimal.split('e')[1] ?? 0) + 2}`);
+  const both = `${number.value} % or ${asPercent} %`;
+  return failure({
+    code: 'percent-two-readings',
+    argument,
+    expected: both,
+    received: `${quoted(cell)}, which could be ${both}`,
+    advice: 'Type it as text with its sign, such as "98 %".',
+    brief: both,
+  });
+}
+
+function inDefaultUnit(number: TypedNumber, power: number, unit: string, argument: string): Result<TypedQuantity> {
+  if (power === 0) return success({ ...number, unit });
+  const digits = number.decimal.replace(/e.*$/, '').replace(/[-.]/g, '');
+  const decimal = shiftedDecimal({
+    digits: number.lastPlace > 0 ? digits.slice(0, digits.length - zerosAdded(number)) || '0' : digits,
+    lastPlace: number.lastPlace + power,
+    negative: number.decimal.startsWith('-'),
+  });
+  const value = Number(decimal);
+  if (!Number.isFinite(value) || (value === 0 && number.value !== 0)) {
+    return failure({
+      code: 'number-out-of-range',
+      argument,
+      expected: 'a number between 10^-300 and 10^300',
+      received: quoted(number.typed),
+      advice: 'Look at its power of ten.',
+    });
+  }
+  return success({ ...number, value, decimal, lastPlace: number.lastPlace + power, unit });
+}
+
+/** Zeros that only fill a plain decimal up to the units place. */
+const zerosAdded = ({ decimal, lastPlace }: TypedNumber): number => (decimal.includes('e') ? 0 : lastPlace);
