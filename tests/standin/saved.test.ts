@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { open, text, typeIn } from './script.ts';
+
+const script = `
+function dress() {
+  const book = SpreadsheetApp.getActive();
+  const sheet = book.getSheets()[0];
+  sheet.getRange('A1').setNote('note').setNumberFormat('@').setValue('0.400');
+  sheet.getRange('B1:B3').setBackground('#ff0000').setDataValidation(SpreadsheetApp.newDataValidation().requireValueInList(['a', 'b']).build());
+  sheet.setConditionalFormatRules([SpreadsheetApp.newConditionalFormatRule().whenTextEqualTo('a').setBackground('#00ff00').setRanges([sheet.getRange('B1:B3')]).build()]);
+  const guard = sheet.protect(); guard.removeEditors(guard.getEditors()); guard.setUnprotectedRanges([sheet.getRange('B1:B3')]);
+  sheet.setFrozenRows(1); sheet.setColumnWidth(2, 222); sheet.hideColumns(4); sheet.getRange('F1:G1').merge();
+  sheet.addDeveloperMetadata('role', 'plan');
+  book.setNamedRange('stock', sheet.getRange('A1'));
+  book.setRecalculationInterval(SpreadsheetApp.RecalculationInterval.MINUTE);
+  PropertiesService.getDocumentProperties().setProperty('layout', '3');
+  const two = book.insertSheet('Class 1'); two.getRange('A1').setFormula("='Sheet1'!A1&\\"!\\""); two.hideSheet();
+  two.getRange('B1').setFormula('=TABLE(2,2)');
+}
+function kept() {
+  const book = SpreadsheetApp.getActive();
+  return [PropertiesService.getDocumentProperties().getProperty('layout'), book.getSheets()[0].getDeveloperMetadata()[0].getValue(), book.getRangeByName('stock').getValue(), book.getRecalculationInterval() === SpreadsheetApp.RecalculationInterval.MINUTE];
+}`;
+
+describe('save', () => {
+  it('loses nothing over a restart', () => {
+    const host = open(script, { locale: 'de_DE', name: 'Bench' });
+    host.run('teacher', 'dress', []);
+    typeIn(host, { B1: 'a', C3: '0,5', C4: '=ROUND(C3;0)', C5: '1.3.2026', C6: "'=x" });
+    const again = open(script, { saved: host.save() });
+    expect(again.view('teacher')).toEqual({ ...host.view('teacher'), version: again.view('teacher').version });
+    expect(again.view('student').sheets).toEqual(host.view('student').sheets);
+    expect(again.run('teacher', 'kept', [])).toEqual(['3', 'plan', '0.400', true]);
+    expect(again.save()).toBe(host.save());
+    expect(again.counts.functions).toEqual({});
+  });
+  it('keeps ids apart in a sheet made afterwards', () => {
+    const more = 'function more() { return SpreadsheetApp.getActive().insertSheet().getSheetId(); }';
+    const host = open(more);
+    const made = host.run('teacher', 'more', []);
+    const again = open(more, { saved: host.save() });
+    expect(again.run('teacher', 'more', [])).not.toBe(made);
+    expect(new Set(again.view('teacher').sheets.map(({ id }) => id)).size).toBe(3);
+  });
+  it('refuses a text that is no saved workbook', () => {
+    expect(() => open('', { saved: '{"cells":[]}' })).toThrow(/Expected a workbook saved by the stand-in/);
+  });
+  it('works formulas out again on opening', () => {
+    const host = open();
+    typeIn(host, { A1: '3', B1: '=TWICE(A1)' });
+    const again = open('', { saved: host.save() });
+    expect(text(again, 'B1')).toBe('6');
+    typeIn(again, { A1: '4' });
+    expect(text(again, 'B1')).toBe('8');
+  });
+});
