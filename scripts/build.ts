@@ -45,7 +45,7 @@ function hostDeclarations(callNames: readonly string[]): string {
     ),
     ...callNames.map(
       (name) =>
-        `/** Called from the sidebar. */\nfunction ${name}(request) {\n  return Labrow.endpoints_.${name}(request);\n}`,
+        `/** Called from the sidebar. */\nfunction ${name}(...request) {\n  return Labrow.endpoints_.${name}(...request);\n}`,
     ),
   ].join('\n\n');
 }

@@ -33,6 +33,8 @@ export async function sidebarHtml(): Promise<string> {
     '<head>',
     '<meta charset="utf-8">',
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    // The host shows its own title; this one names the page for whoever opens it alone or listens to it.
+    '<title>Labrow</title>',
     '<base target="_top">',
     `<style>${styles}</style>`,
     '</head>',

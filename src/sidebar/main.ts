@@ -4,6 +4,7 @@ import { callHost } from './callHost.ts';
 import { classNowView } from './classNow/classNowView.ts';
 import { helpView } from './help/helpView.ts';
 import { element } from './page/element.ts';
+import { viewHeading } from './page/heading.ts';
 import { problemNotice } from './page/notice.ts';
 import type { Page } from './page/page.ts';
 import type { View, ViewName } from './page/view.ts';
@@ -58,7 +59,7 @@ function start(): void {
 
   let reading: Promise<boolean> | undefined;
   async function open(wanted?: ViewName): Promise<void> {
-    main.replaceChildren(opening);
+    main.replaceChildren(viewHeading(texts.title), opening);
     reading ??= readLesson().finally(() => {
       reading = undefined;
     });
@@ -74,6 +75,7 @@ function start(): void {
       if (current === 'help') return false;
       const wanted = current;
       main.replaceChildren(
+        viewHeading(texts.title),
         problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void open(wanted) }),
       );
       return false;

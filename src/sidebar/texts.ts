@@ -14,6 +14,7 @@ const such = (unit: string) => `such as ${examples[unit] ?? '0.25 or 1/4'}`;
 const count = (number: number, one: string, more: string) => `${number} ${number === 1 ? one : more}`;
 
 export const texts = {
+  title: 'Labrow',
   views: { label: 'Views', plan: 'Plan', classNow: 'Class now', help: 'Help' },
 
   opening: 'Reading the lesson from the sheet …',
@@ -210,6 +211,8 @@ export const texts = {
     ready: 'ready for more',
     entered: (entry: string) => `Entered: ${entry}`,
     tries: (tries: number) => (tries === 0 ? '' : count(tries, 'try', 'tries')),
+    helpTaken: (level: number) => `help ${level}`,
+    isFormula: 'This entry is a formula. Ask how they came to it.',
     goToRows: (team: string) => `Go to ${team}’s rows`,
     went: (team: string) => `The sheet shows ${team}’s rows.`,
     say: 'Say to everyone:',
@@ -283,7 +286,7 @@ export const texts = {
     ],
     safety: 'Safety',
     safetyText: [
-      'Checks look at numbers, not at the bench. Read the safety data sheet of every substance, follow local rules and your school’s own assessment, and let licensed staff make concentrated solutions.',
+      'Checks look at numbers, not at the bench. Read the safety data sheet of every substance, follow local rules and your school’s own assessment, and leave concentrated solutions to trained staff, as those rules ask.',
       'Acid goes into water, never water into acid. A substance that we have no data for is unlisted, not harmless.',
     ],
   },

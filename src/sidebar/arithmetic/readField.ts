@@ -40,6 +40,8 @@ export function readField({ typed, unit, mark }: FieldText): FieldReading {
     if (Number(text) === 0) return problem(texts.field.notAboveZero(trimmed));
     return { kind: 'value', text: marked(text), value: Number(text), meaning: '' };
   }
+  // A percentage of nothing in particular would be read as a hundredth.
+  if (spelled.includes('%')) return problem(texts.field.unread(trimmed, unit));
   const outcome = evaluate(spelled);
   if ('obstacle' in outcome) {
     if (outcome.obstacle.kind === 'unknown name') return problem(texts.field.unknownUnit(outcome.obstacle.part, unit));

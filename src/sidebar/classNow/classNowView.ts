@@ -13,6 +13,7 @@ import { texts } from '../texts.ts';
 import { makePoll } from './poll.ts';
 import { rowState } from './rowState.ts';
 import { stateBadge } from './stateBadge.ts';
+import { stepNotes } from './stepNotes.ts';
 import { talkLines } from './talkLines.ts';
 
 /** How the teams get on, for the teacher's eyes: whom to talk to, progress, one sentence for the class. */
@@ -79,7 +80,7 @@ export function classNowView(page: Page): View {
       element(
         'section',
         {},
-        element('h2', {}, texts.classNow.talkFirst),
+        element('h2', { class: 'spoken' }, texts.classNow.talkFirst),
         talk.length > 0
           ? element('ul', { class: 'cards' }, ...talk)
           : element('p', { class: 'hint' }, texts.classNow.nobody),
@@ -143,7 +144,8 @@ export function classNowView(page: Page): View {
       ),
       step.entry.trim() !== '' && element('p', { class: 'entered' }, texts.classNow.entered(step.entry)),
       step.lookAt.trim() !== '' && element('p', { class: 'look-at' }, step.lookAt),
-      step.tries > 0 && element('p', { class: 'tries' }, texts.classNow.tries(step.tries)),
+      step.isFormula === true && element('p', {}, texts.classNow.isFormula),
+      stepNotes(step) !== '' && element('p', { class: 'tries' }, stepNotes(step)),
     );
 
   async function goTo(inClass: string, team: TeamView): Promise<void> {

@@ -2,15 +2,13 @@ import { element } from '../page/element.ts';
 import { type Field, field } from '../page/field.ts';
 import { texts } from '../texts.ts';
 import type { ClassDraft } from './planDraft.ts';
-import { mostTeams, namesForCount, teamNames } from './teamNames.ts';
+import { mostTeams, namesForCount, teamNames, teamsToStart } from './teamNames.ts';
 
 export interface ClassParts {
   readonly classes: readonly ClassDraft[];
   readonly changed: (classes: readonly ClassDraft[]) => void;
   readonly register: (name: string, made: Field) => void;
 }
-
-const teamsToStart = 6;
 
 /** The classes of the day: a name, a number of teams and their names for each. */
 export function classFields({ classes, changed, register }: ClassParts): HTMLElement {

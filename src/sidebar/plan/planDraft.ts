@@ -1,5 +1,7 @@
 import type { ActivityView, LessonView } from '../../host/calls.ts';
 import type { SettingName, Setup } from '../../lab/setup.ts';
+import { texts } from '../texts.ts';
+import { namesForCount, teamsToStart } from './teamNames.ts';
 
 export interface ClassDraft {
   readonly name: string;
@@ -41,7 +43,10 @@ export function draftOf({ setup, solutes, activities }: LessonView): PlanDraft {
     pipettes: sizesText(setup.shelf.pipettesMl, setup),
     balanceReads: withMark(setup.shelf.balanceReadabilityG, setup),
     balanceMax: withMark(setup.shelf.balanceMaxG, setup),
-    classes: setup.classes.map(({ name, teams }) => ({ name, teams: teams.join('\n') })),
+    classes:
+      setup.classes.length > 0
+        ? setup.classes.map(({ name, teams }) => ({ name, teams: teams.join('\n') }))
+        : [{ name: texts.plan.firstClass, teams: namesForCount(teamsToStart, []).join('\n') }],
   };
 }
 

@@ -136,6 +136,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
 
   // The lesson: activity, substance, and the numbers that both ask for.
   const aim = element('p', { class: 'hint' });
+  const substance = element('div', {});
   const numbers = element('div', {});
   const drawGivens = () => {
     const activity = activityNow();
@@ -143,6 +144,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     for (const name of [...fields.keys()].filter((key) => key.startsWith('givens.'))) fields.delete(name);
     const typed = (name: string) => (value: string) => put({ givens: { ...draft.givens, [name]: value } });
     const rows: HTMLElement[] = [];
+    const substances: HTMLElement[] = [];
     for (const { name, unit, about, optional } of activity?.givens ?? []) {
       const label = optional ? `${sentence(name)} (${texts.plan.optional})` : sentence(name);
       const value = draft.givens[name] ?? '';
@@ -156,10 +158,11 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
           },
         });
         fields.set('givens.formula', solute.active());
-        rows.unshift(solute.root);
-      } else if (unit === '') rows.push(text(`givens.${name}`, { label, value, hint: about }, typed(name)));
-      else rows.push(number(`givens.${name}`, { label, unit, value, hint: about }, typed(name)));
+        substances.push(solute.root);
+      } else if (unit === '') rows.push(text(`givens.${name}`, { label, value, hint: sentence(about) }, typed(name)));
+      else rows.push(number(`givens.${name}`, { label, unit, value, hint: sentence(about) }, typed(name)));
     }
+    substance.replaceChildren(...substances);
     numbers.replaceChildren(...rows);
   };
   const activityField = field({
@@ -328,11 +331,11 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     {
       novalidate: true,
       onsubmit: (event) => {
+        // Enter in a field is no order to build: only the button is.
         event.preventDefault();
-        void build();
       },
     },
-    element('section', {}, element('h2', {}, texts.plan.lesson), activityPicker, aim),
+    element('section', {}, element('h2', {}, texts.plan.lesson), activityPicker, aim, substance),
     element(
       'section',
       {},
@@ -351,7 +354,11 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     element(
       'div',
       { class: 'actions' },
-      element('button', { type: 'submit', class: 'act' }, lesson.built ? texts.plan.buildAgain : texts.plan.build),
+      element(
+        'button',
+        { type: 'button', class: 'act', onclick: () => void build() },
+        lesson.built ? texts.plan.buildAgain : texts.plan.build,
+      ),
       element('button', { type: 'button', class: 'act two', onclick: () => void showNumbers() }, texts.plan.preview),
     ),
     preview,

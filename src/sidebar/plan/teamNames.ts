@@ -1,6 +1,7 @@
 import { texts } from '../texts.ts';
 
 export const mostTeams = 40;
+export const teamsToStart = 6;
 
 /** The names of a field with one name on each line. */
 export const teamNames = (typed: string): readonly string[] =>

@@ -1,0 +1,124 @@
+import { existsSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { sidebarHtml } from '../../scripts/build/sidebar.ts';
+import { type FakeAnswer, type FakeAnswers, installFakeHost } from './fakeHost.ts';
+
+const address = 'http://sidebar.test/';
+
+/** Starts Chromium, or fails with a line that says what to install: these tests are never skipped. */
+export async function startBrowser(): Promise<Browser> {
+  const executablePath = process.env.LABROW_BROWSER ?? '/usr/bin/chromium';
+  if (!existsSync(executablePath)) {
+    throw new Error(
+      `The browser tests need Chromium, and ${executablePath} is not there. On Debian or Ubuntu run “apt-get install chromium”; elsewhere set LABROW_BROWSER to its path.`,
+    );
+  }
+  return chromium.launch({
+    executablePath,
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
+  });
+}
+
+export interface SidebarOptions {
+  readonly answers: FakeAnswers;
+  readonly delay?: number;
+  readonly width?: number;
+  readonly dark?: boolean;
+  /** Time stands still but for what the test lets pass. */
+  readonly clock?: boolean;
+  /** As in a frame without an origin of its own, where storage is refused. */
+  readonly withoutStorage?: boolean;
+}
+
+let html: Promise<string> | undefined;
+
+/** Opens the built page over a fake host. Any error in the page, and any request it makes, fails the test at `closeSidebar`. */
+export async function openSidebar(browser: Browser, options: SidebarOptions): Promise<Page> {
+  html ??= sidebarHtml();
+  const text = await html;
+  const context = await browser.newContext({
+    viewport: { width: options.width ?? 300, height: 760 },
+    colorScheme: options.dark ? 'dark' : 'light',
+  });
+  const page = await context.newPage();
+  const troubles: string[] = [];
+  page.on('pageerror', (error) => troubles.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') troubles.push(message.text());
+  });
+  await page.route('**/*', (route) => {
+    if (route.request().url() === address) {
+      const sandbox = 'sandbox allow-scripts allow-forms';
+      return route.fulfill({
+        contentType: 'text/html; charset=utf-8',
+        body: text,
+        headers: options.withoutStorage ? { 'content-security-policy': sandbox } : {},
+      });
+    }
+    if (!route.request().url().endsWith('/favicon.ico'))
+      troubles.push(`asked the network for ${route.request().url()}`);
+    return route.abort();
+  });
+  if (options.clock) await page.clock.install({ time: new Date('2026-03-02T10:42:00Z') });
+  await page.addInitScript(installFakeHost, { answers: options.answers, delay: options.delay ?? 0 });
+  await page.goto(address);
+  troublesOf.set(page, troubles);
+  return page;
+}
+
+const troublesOf = new WeakMap<Page, string[]>();
+
+export async function closeSidebar(page: Page): Promise<void> {
+  const troubles = troublesOf.get(page);
+  await page.context().close();
+  expect(troubles).toEqual([]);
+}
+
+interface FakeFrame {
+  fake: { answers: Record<string, FakeAnswer[]>; calls: { name: string; args: unknown[] }[]; delay: number };
+}
+
+export const callsOf = (page: Page) => page.evaluate(() => (window as unknown as FakeFrame).fake.calls);
+
+export const answerNext = (page: Page, name: string, answers: readonly FakeAnswer[]) =>
+  page.evaluate(
+    ([called, given]) => {
+      (window as unknown as FakeFrame).fake.answers[called] = [...given];
+    },
+    [name, answers] as const,
+  );
+
+const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+
+/** Every rule that axe knows for WCAG 2.2 AA and good practice; returns what it finds wrong, with where. */
+export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
+  await page.addScriptTag({ path: axePath });
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: {
+        run(
+          where: Document,
+          options: unknown,
+        ): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
+      };
+    };
+    const { violations } = await axe.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html} ${node.failureSummary}`));
+  });
+}
+
+/** How far the page can be scrolled sideways, in px. */
+export const sidewaysScroll = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);

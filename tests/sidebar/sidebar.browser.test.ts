@@ -1,0 +1,520 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import {
+  accessibilityFaults,
+  answerNext,
+  callsOf,
+  closeSidebar,
+  openSidebar,
+  type SidebarOptions,
+  sidewaysScroll,
+  startBrowser,
+} from './browser.ts';
+import type { FakeAnswers } from './fakeHost.ts';
+import {
+  bad,
+  building,
+  builtLesson,
+  classView,
+  commaLesson,
+  draft,
+  emptyLesson,
+  good,
+  longName,
+  longNames,
+} from './scenes.ts';
+
+let browser: Browser;
+let page: Page | undefined;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+});
+afterEach(async () => {
+  const open = page;
+  page = undefined;
+  if (open) await closeSidebar(open);
+});
+
+const value = (answer: unknown) => [{ value: answer }];
+const emptyFile: FakeAnswers = {
+  readLesson: value(good(emptyLesson)),
+  draftTeams: value(good(draft)),
+  startBuild: value(good(building(1))),
+  startSample: value(good(building(1))),
+  continueBuild: [2, 3, 4, 5].map((done) => ({ value: good(building(done)) })),
+  readClass: value(good(classView)),
+};
+const builtFile: FakeAnswers = {
+  ...emptyFile,
+  readLesson: value(good(builtLesson)),
+  checkAgain: value(good({ renewed: 2 })),
+  goToTeam: value(good(null)),
+};
+
+async function open(answers: FakeAnswers, options: Partial<SidebarOptions> = {}): Promise<Page> {
+  page = await openSidebar(browser, { answers, ...options });
+  return page;
+}
+const view = async (opened: Page, name: string) => {
+  await opened.getByRole('navigation').getByRole('button', { name }).click();
+};
+const focusedText = (opened: Page) => opened.evaluate(() => document.activeElement?.textContent ?? '');
+const namesCalled = async (opened: Page) => (await callsOf(opened)).map(({ name }) => name);
+const flask = (opened: Page) => opened.getByLabel('Flask', { exact: true });
+const buildButton = (opened: Page) => opened.getByRole('button', { name: /^Build the table/ });
+
+describe('plan and build', () => {
+  it('offers a sample class first in an empty file, says that it is invented, and builds it', async () => {
+    const opened = await open(emptyFile);
+    const sample = opened.getByRole('button', { name: 'Build a sample class' });
+    await sample.waitFor();
+    expect(await opened.locator('main button').first().textContent()).toBe('Build a sample class');
+    expect(await opened.locator('.sample').textContent()).toContain('Nobody in it is real');
+    await answerNext(opened, 'readLesson', value(good(builtLesson)));
+    await sample.click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    expect(await opened.locator('.build-panel').textContent()).toContain('Everybody in this class is invented');
+    expect(await opened.getByRole('progressbar').getAttribute('aria-valuenow')).toBe('100');
+    expect(await namesCalled(opened)).toEqual([
+      'readLesson',
+      'startSample',
+      ...Array.from({ length: 4 }, () => 'continueBuild'),
+      'readLesson',
+    ]);
+    await opened.getByRole('button', { name: 'See the class now' }).click();
+    await opened.getByText('Talk first to Basalt').waitFor();
+  });
+
+  it('does not offer the sample over a lesson that is there', async () => {
+    const opened = await open(builtFile);
+    await view(opened, 'Plan');
+    await buildButton(opened).waitFor();
+    expect(await opened.getByRole('button', { name: 'Build a sample class' }).count()).toBe(0);
+  });
+
+  it('shows what a sum means and sends it as a plain number, figures kept', async () => {
+    const opened = await open(emptyFile);
+    await flask(opened).fill('3 * 200 mL');
+    await opened.getByText('= 600 mL').waitFor();
+    await opened.getByLabel('Target molarity').fill('0.150');
+    await buildButton(opened).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    const sent = (await callsOf(opened)).find(({ name }) => name === 'startBuild')?.args[0];
+    expect(sent).toEqual({
+      ...emptyLesson.setup,
+      givens: { ...emptyLesson.setup.givens, flask: '600', 'target molarity': '0.150' },
+    });
+  });
+
+  it('works with a decimal comma', async () => {
+    const opened = await open({ ...emptyFile, readLesson: value(good(commaLesson)) });
+    await opened.getByLabel('Stock molarity').fill('2 * 0,25 mol/L');
+    await opened.getByText('= 0,5 mol/L').waitFor();
+    await buildButton(opened).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    const sent = (await callsOf(opened)).find(({ name }) => name === 'startBuild')?.args[0];
+    expect(sent).toMatchObject({ givens: { 'stock molarity': '0,5', 'target molarity': '0,120' } });
+  });
+
+  it('says beside each field what to do, goes to the first, opens what is folded, and keeps what was typed', async () => {
+    const opened = await open(emptyFile);
+    await opened.getByText('Checks and hints').click();
+    await opened.getByLabel('Number that the teams’ numbers come from').fill('1.5');
+    await opened.getByText('Checks and hints').click();
+    await flask(opened).fill('2.5 kg');
+    await buildButton(opened).click();
+    expect(await flask(opened).evaluate((control) => control === document.activeElement)).toBe(true);
+    const description = await flask(opened).evaluate((control) =>
+      (control.getAttribute('aria-describedby') ?? '')
+        .split(' ')
+        .map((id) => document.getElementById(id)?.textContent)
+        .join(' '),
+    );
+    expect(description).toContain('received a mass, “2.5 kg”');
+    expect(await opened.locator('.summary').textContent()).toBe('2 fields need another look. The first is Flask.');
+    expect(await opened.getByText('Expected a whole number').isVisible()).toBe(true);
+    expect(await namesCalled(opened)).toEqual(['readLesson']);
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    await opened.reload();
+    await flask(opened).waitFor();
+    expect(await flask(opened).inputValue()).toBe('2.5 kg');
+    await opened.getByRole('button', { name: 'Use what is in the Plan sheet' }).click();
+    expect(await flask(opened).inputValue()).toBe('200');
+  });
+
+  it('keeps what was typed while it is open where storage is refused', async () => {
+    const opened = await open(emptyFile, { withoutStorage: true });
+    await flask(opened).fill('123');
+    await view(opened, 'Help');
+    await view(opened, 'Plan');
+    expect(await flask(opened).inputValue()).toBe('123');
+  });
+
+  it('puts a problem that the host found beside its field, or says it with a way to try again', async () => {
+    const opened = await open({ ...emptyFile, draftTeams: value(bad('No such ion in KBr.', 'givens.ion')) });
+    await opened.getByRole('button', { name: 'See the teams’ numbers' }).click();
+    await opened.getByText('No such ion in KBr.').waitFor();
+    expect(await opened.getByLabel('Ion', { exact: true }).getAttribute('aria-invalid')).toBe('true');
+    await answerNext(opened, 'draftTeams', [{ fails: 'TypeError: x is undefined' }, { value: good(draft) }]);
+    await opened.getByRole('button', { name: 'See the teams’ numbers' }).click();
+    const alert = opened.getByRole('alert').filter({ hasText: 'could not do that' });
+    await alert.waitFor();
+    expect(await alert.textContent()).not.toContain('TypeError');
+    await alert.getByRole('button', { name: 'Try again' }).click();
+    await opened.getByRole('heading', { name: 'The teams’ numbers' }).waitFor();
+  });
+
+  it('shows the teams’ numbers with remarks before anything is built, and other numbers from the next seed', async () => {
+    const opened = await open(emptyFile);
+    await opened.getByRole('button', { name: 'See the teams’ numbers' }).click();
+    await opened.getByRole('heading', { name: 'The teams’ numbers' }).waitFor();
+    const shown = (await opened.locator('.preview').textContent()) ?? '';
+    expect(shown).toContain('With these pipettes two teams have the same target volume.');
+    expect(shown).toMatch(/The same for every team.*formulaKBr.*flask200 mL/);
+    expect(shown).toMatch(/Quartz.*stock molarity0\.310 mol\/L/);
+    expect(await focusedText(opened)).toBe('The teams’ numbers');
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    await opened.getByRole('button', { name: 'Try other numbers' }).click();
+    await expect.poll(async () => (await callsOf(opened)).length).toBe(3);
+    expect((await callsOf(opened))[2]).toMatchObject({ name: 'draftTeams', args: [{ settings: { seed: '8' } }] });
+    await flask(opened).fill('100');
+    expect(await opened.locator('.preview').textContent()).toContain('You changed the plan since');
+    expect(await namesCalled(opened)).not.toContain('startBuild');
+  });
+
+  it('takes another formula, and never calls an unlisted substance harmless', async () => {
+    const opened = await open(emptyFile);
+    await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Another formula …' });
+    const formula = opened.getByLabel('Formula', { exact: true });
+    expect(await formula.evaluate((control) => control === document.activeElement)).toBe(true);
+    await formula.fill('Na2S2O3');
+    await formula.blur();
+    await opened.getByText('does not mean it is harmless').waitFor();
+    await opened.getByText('read the safety data sheet').waitFor();
+    await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Cobalt(II) chloride · CoCl2' });
+    await opened.getByText('Cobalt salts are sensitising').waitFor();
+    await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Another formula …' });
+    expect(await formula.inputValue()).toBe('Na2S2O3');
+    await buildButton(opened).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    const sent = (await callsOf(opened)).find(({ name }) => name === 'startBuild')?.args[0];
+    expect(sent).toMatchObject({ givens: { formula: 'Na2S2O3' } });
+  });
+
+  it('asks for what another activity takes', async () => {
+    const opened = await open(emptyFile);
+    await opened.getByLabel('Activity').selectOption({ label: 'A dilution' });
+    expect(await opened.getByLabel('Density').inputValue()).toBe('1.05');
+    expect(await opened.getByLabel('Stock molarity').inputValue()).toBe('0.400');
+    expect(await opened.getByLabel('Substance to dissolve').count()).toBe(0);
+  });
+
+  it('adds and removes classes, puts one back, and never loses a team name to a smaller number', async () => {
+    const opened = await open(emptyFile);
+    await opened.getByRole('button', { name: 'Remove Second period' }).click();
+    expect(await opened.getByLabel('Name of the class').count()).toBe(1);
+    expect(await focusedText(opened)).toBe('Put it back');
+    await opened.keyboard.press('Enter');
+    expect(await opened.getByLabel('Name of the class').first().inputValue()).toBe('Second period');
+    const names = opened.getByLabel('Team names, one on each line').first();
+    const number = opened.getByLabel('Number of teams').first();
+    await number.fill('2');
+    await number.blur();
+    expect(await names.inputValue()).toBe('Basalt\nQuartz');
+    await number.fill('4');
+    await number.blur();
+    expect(await names.inputValue()).toBe('Basalt\nQuartz\nGranite\nSlate');
+    await opened.getByRole('button', { name: 'Add a class' }).click();
+    expect(
+      await opened
+        .getByLabel('Name of the class')
+        .nth(2)
+        .evaluate((control) => control === document.activeElement),
+    ).toBe(true);
+  });
+
+  it('shows the build in words and as a tube, rests when left, and goes on', async () => {
+    const opened = await open(emptyFile, { delay: 500 });
+    await buildButton(opened).click();
+    await opened.getByText('Second period · 40 percent').waitFor();
+    expect(await opened.getByRole('progressbar').getAttribute('aria-valuenow')).toBe('40');
+    await opened.getByRole('button', { name: 'Leave it for now' }).click();
+    await opened.getByRole('heading', { name: 'The build rests' }).waitFor();
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    const asked = (await callsOf(opened)).length;
+    await opened.waitForTimeout(700);
+    expect((await callsOf(opened)).length).toBe(asked);
+    await opened.getByRole('button', { name: 'Go on building' }).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    expect(await focusedText(opened)).toBe('The table is built');
+  });
+
+  it('is sound while it builds', async () => {
+    const opened = await open({ ...emptyFile, continueBuild: [{ silent: true }] });
+    await buildButton(opened).click();
+    await opened.getByText('Plan · 20 percent').waitFor();
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    expect(await focusedText(opened)).toBe('Building the table');
+  });
+
+  it('goes on building while another view is open', async () => {
+    const opened = await open(emptyFile, { delay: 100 });
+    await buildButton(opened).click();
+    await opened.getByRole('progressbar').waitFor();
+    await view(opened, 'Help');
+    await expect.poll(() => namesCalled(opened)).toContain('continueBuild');
+    await expect.poll(async () => (await namesCalled(opened)).filter((name) => name === 'readLesson').length).toBe(2);
+    await view(opened, 'Plan');
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+  });
+
+  it('says why a build stopped and goes on from there', async () => {
+    const stops = [{ fails: 'Too many simultaneous invocations' }, { value: good(building(5)) }];
+    const opened = await open({ ...emptyFile, continueBuild: stops });
+    await buildButton(opened).click();
+    await opened.getByText('busy with too many runs').waitFor();
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    await opened.getByRole('button', { name: 'Go on building' }).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+  });
+
+  it('offers to go on with a build that was left with the sidebar closed', async () => {
+    const lesson = { ...emptyLesson, building: building(2) };
+    const opened = await open({
+      ...emptyFile,
+      readLesson: value(good(lesson)),
+      continueBuild: value(good(building(5))),
+    });
+    await opened.getByText('The table is 40 percent built').waitFor();
+    await opened.getByRole('button', { name: 'Go on building' }).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+  });
+});
+
+describe('the class now', () => {
+  it('opens with whom to talk to first and why, then tubes with their numbers, then one sentence for the class', async () => {
+    const opened = await open(builtFile);
+    await opened.getByText('Talk first to Basalt').waitFor();
+    const text = ((await opened.locator('main').textContent()) ?? '').replace(/\s+/g, ' ');
+    const places = [
+      '10:42',
+      'Talk first to Basalt',
+      'Three tries',
+      'Then Quartz',
+      'Granite',
+      '4 of 4',
+      'Say to everyone:',
+    ].map((part) => text.indexOf(part));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(places[0]).toBeGreaterThan(-1);
+    expect(text).toContain('1 row is not yet known');
+    expect(await accessibilityFaults(opened)).toEqual([]);
+  });
+
+  it('opens a team from the keyboard, shows sign and word for each step, and goes to its rows', async () => {
+    const opened = await open(builtFile);
+    const team = opened.locator('summary', { hasText: 'Basalt' });
+    await team.focus();
+    await opened.keyboard.press('Enter');
+    const rows = await opened.locator('.teams > li').first().locator('.steps').textContent();
+    for (const part of ['✓', 'on target', '↻', 'not yet', '↳', 'follows', '3 tries', 'per litre', 'Calculator']) {
+      expect(rows).toContain(part);
+    }
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    await opened.getByRole('button', { name: 'Go to Basalt’s rows' }).click();
+    await opened.getByText('The sheet shows Basalt’s rows.').waitFor();
+    expect((await callsOf(opened)).at(-1)).toEqual({ name: 'goToTeam', args: ['Second period', 'k1'] });
+  });
+
+  it('never counts what the host still works on as wrong', async () => {
+    const opened = await open(builtFile);
+    await opened.locator('summary', { hasText: 'Slate' }).click();
+    expect(await opened.locator('.teams > li').nth(3).locator('.state').first().textContent()).toBe('…not yet known');
+  });
+
+  it('reads another class when it is picked', async () => {
+    const opened = await open(builtFile);
+    await opened.getByText('Talk first to Basalt').waitFor();
+    await opened.getByLabel('Class', { exact: true }).selectOption('Fourth period');
+    await expect.poll(async () => (await callsOf(opened)).at(-1)?.args).toEqual(['Fourth period']);
+  });
+
+  it('looks again every 20 seconds while it is open, keeps focus and what is unfolded, and stops in another view', async () => {
+    const opened = await open(builtFile, { clock: true });
+    await opened.clock.runFor(100);
+    const team = opened.locator('summary', { hasText: 'Basalt' });
+    await team.click();
+    const looks = async () => (await namesCalled(opened)).filter((name) => name === 'readClass').length;
+    expect(await looks()).toBe(1);
+    const further = { ...classView, clock: '10:43', teams: classView.teams.map((one) => ({ ...one, done: 3 })) };
+    await answerNext(opened, 'readClass', value(good(further)));
+    await opened.clock.runFor(20_100);
+    expect(await looks()).toBe(2);
+    await opened.getByText('10:43').waitFor();
+    expect(await team.textContent()).toContain('3 of 4');
+    expect(await opened.getByRole('button', { name: 'Go to Basalt’s rows' }).isVisible()).toBe(true);
+    expect(await team.evaluate((summary) => summary === document.activeElement)).toBe(true);
+    await answerNext(opened, 'readClass', [{ fails: 'gone' }]);
+    await opened.clock.runFor(20_100);
+    await opened.getByText('No new look since 10:43').waitFor();
+    expect(await team.isVisible()).toBe(true);
+    await view(opened, 'Help');
+    await opened.clock.runFor(60_000);
+    expect(await looks()).toBe(3);
+  });
+
+  it('says when the host does not answer, and lets one try again', async () => {
+    const opened = await open(
+      { ...builtFile, readClass: [{ silent: true }, { value: good(classView) }] },
+      { clock: true },
+    );
+    await opened.clock.runFor(9000);
+    await opened.getByText('Still waiting for the sheet').waitFor();
+    await opened.clock.runFor(90_000);
+    await opened.getByText('No answer from the sheet for 90 seconds').waitFor();
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    await opened.getByRole('button', { name: 'Try again' }).click();
+    await opened.clock.runFor(100);
+    await opened.getByText('Talk first to Basalt').waitFor();
+  });
+
+  it('enters failed checks again and says how many', async () => {
+    const opened = await open(builtFile);
+    await opened.getByRole('button', { name: 'Check again' }).click();
+    await opened.getByText('2 checks entered again').waitFor();
+  });
+
+  it('leads to the plan while there is no class', async () => {
+    const opened = await open(emptyFile);
+    await buildButton(opened).waitFor();
+    await view(opened, 'Class now');
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    await opened.getByRole('button', { name: 'Go to the plan' }).click();
+    await buildButton(opened).waitFor();
+  });
+
+  it('shows names as text, whatever they hold', async () => {
+    const lesson = { ...builtLesson, classes: [longName] };
+    const opened = await open({ ...builtFile, readLesson: value(good(lesson)), readClass: value(good(longNames)) });
+    await opened.locator('.talk').first().waitFor();
+    expect(await opened.locator('main img').count()).toBe(0);
+    expect(await opened.locator('.talk').first().textContent()).toContain('<img src=x onerror=alert(1)>');
+  });
+});
+
+describe('help and opening', () => {
+  it('explains every state, and what is hidden and what is not', async () => {
+    const opened = await open(builtFile);
+    await view(opened, 'Help');
+    expect(await focusedText(opened)).toBe('Help');
+    const text = await opened.locator('main').textContent();
+    for (const part of [
+      'on target',
+      'unreadable',
+      'for practice, not for tests',
+      'read all its cells',
+      'several accounts at once',
+    ]) {
+      expect(text).toContain(part);
+    }
+    expect(await accessibilityFaults(opened)).toEqual([]);
+  });
+
+  it('has help even when the host does not let the page in', async () => {
+    const denied = 'We’re sorry, a server error occurred while reading from storage. Error code PERMISSION_DENIED.';
+    const opened = await open({ ...emptyFile, readLesson: [{ fails: denied }, { value: good(emptyLesson) }] });
+    await opened.getByText('signed in to several accounts at once').waitFor();
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    await view(opened, 'Help');
+    await opened.getByRole('heading', { name: 'Several accounts' }).waitFor();
+    await view(opened, 'Plan');
+    await buildButton(opened).waitFor();
+  });
+
+  it('stays in the view that was asked for while the lesson is still being read', async () => {
+    const opened = await open(builtFile, { delay: 300 });
+    await view(opened, 'Help');
+    await opened.waitForTimeout(600);
+    expect(await opened.getByRole('heading', { level: 1 }).textContent()).toBe('Help');
+    await view(opened, 'Class now');
+    await opened.getByText('Talk first to Basalt').waitFor();
+  });
+
+  it('says what to do where there is no host at all', async () => {
+    const opened = await open(emptyFile);
+    await buildButton(opened).waitFor();
+    await opened.evaluate(() => {
+      Object.assign(window, { google: undefined });
+    });
+    await opened.getByRole('button', { name: 'See the teams’ numbers' }).click();
+    await opened.getByText('works inside the spreadsheet').waitFor();
+  });
+});
+
+describe('the look', () => {
+  const everything: [string, (opened: Page) => Promise<unknown>][] = [
+    [
+      'Plan',
+      (opened) =>
+        opened.locator('details.fold').evaluateAll((all) => {
+          for (const one of all) one.setAttribute('open', '');
+        }),
+    ],
+    ['Class now', (opened) => opened.locator('.teams summary').first().click()],
+    ['Help', async () => {}],
+  ];
+  const long = {
+    ...builtFile,
+    readClass: value(good(longNames)),
+    readLesson: value(good({ ...builtLesson, classes: [longName] })),
+  };
+  for (const [name, unfold] of everything) {
+    // 150 px is what 300 px leave at 200 % zoom.
+    it.each([300, 280, 150])(`${name} needs no scrolling sideways at %i px, with long names`, async (width) => {
+      const opened = await open(long, { width });
+      await opened.locator('.talk').first().waitFor();
+      await view(opened, name);
+      await unfold(opened);
+      expect(await sidewaysScroll(opened)).toBe(0);
+    });
+    it.each([false, true])(`${name} passes every accessibility rule (dark: %s)`, async (dark) => {
+      const opened = await open(builtFile, { dark });
+      await opened.locator('.talk').first().waitFor();
+      await view(opened, name);
+      await unfold(opened);
+      expect(await accessibilityFaults(opened)).toEqual([]);
+    });
+  }
+
+  it('moves nothing where the system asks for less motion', async () => {
+    const opened = await open(builtFile);
+    await opened.emulateMedia({ reducedMotion: 'reduce' });
+    await opened.locator('.talk').first().waitFor();
+    const durations = await opened.evaluate(() =>
+      [...document.querySelectorAll('*')].map((one) => getComputedStyle(one).transitionDuration),
+    );
+    expect(new Set(durations)).toEqual(new Set(['0s']));
+  });
+
+  it('reaches every control of the plan by the Tab key', async () => {
+    const opened = await open(emptyFile);
+    await buildButton(opened).waitFor();
+    const controls = await opened
+      .locator('button:visible, input:visible, select:visible, textarea:visible, summary:visible')
+      .count();
+    const seen = new Set<string>();
+    await opened.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    for (let press = 0; press < controls + 5; press += 1) {
+      await opened.keyboard.press('Tab');
+      const reached = await opened.evaluate(() => {
+        const all = [...document.querySelectorAll('button, input, select, textarea, summary')];
+        return String(all.indexOf(document.activeElement as Element));
+      });
+      if (reached !== '-1') seen.add(reached);
+    }
+    expect(seen.size).toBe(controls);
+  });
+});

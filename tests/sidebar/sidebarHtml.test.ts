@@ -1,0 +1,22 @@
+import { describe, expect, it } from 'vitest';
+import { sidebarHtml } from '../../scripts/build/sidebar.ts';
+
+describe('sidebarHtml', () => {
+  it('is one page that fetches nothing and holds no template mark', async () => {
+    const html = await sidebarHtml();
+    expect(html.startsWith('<!DOCTYPE html>\n')).toBe(true);
+    expect(html).toContain('<base target="_top">');
+    expect(html).not.toContain('<?');
+    expect(html.match(/<\/script/gi)).toHaveLength(1);
+    expect(html).not.toMatch(/<link|<img|<iframe|\bsrc=|@import|url\(/);
+  });
+  it('never makes markup out of text', async () => {
+    expect(await sidebarHtml()).not.toMatch(/innerHTML|outerHTML|insertAdjacentHTML|document\.write/);
+  });
+  it('stays below 320 kB, most of it the arithmetic with units', async () => {
+    expect((await sidebarHtml()).length).toBeLessThan(320_000);
+  });
+  it('comes out the same twice', async () => {
+    expect(await sidebarHtml()).toBe(await sidebarHtml());
+  });
+});
