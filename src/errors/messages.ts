@@ -130,6 +130,18 @@ export const messages = {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ {argument}: 0 to 100 %',
   },
+  'final-below-stock-volume': {
+    full: 'Expected {argument} to be {expected}, received {received}. {advice}',
+    short: '⚠ final volume too small',
+  },
+  'factor-not-above-one': {
+    full: 'Expected {argument} to be {expected}, received {received}. {advice}',
+    short: '⚠ factor not above 1',
+  },
+  'stages-out-of-range': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ stages: 1 to 100',
+  },
   'target-not-below-stock': {
     full: 'Expected {argument} to be {expected}, received {received}. {advice}',
     short: '⚠ target not below stock',

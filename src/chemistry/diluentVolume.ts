@@ -1,0 +1,16 @@
+import type { Result } from '../errors/result.ts';
+import { finite } from '../measurement/finite.ts';
+import { type Millilitres, millilitres } from '../measurement/quantity.ts';
+import type { Dilution } from './dilution.ts';
+import { stockVolume } from './stockVolume.ts';
+
+/**
+ * Volume of solvent that makes up a dilution, volumes taken as additive.
+ *
+ * @returns mL, not rounded. Fails as `stockVolume` does.
+ * Source: definition of amount concentration, IUPAC Gold Book; that volumes add up is an approximation.
+ */
+export function diluentVolume(dilution: Dilution): Result<Millilitres> {
+  const stock = stockVolume(dilution);
+  return stock.ok ? finite(millilitres(dilution.finalVolume - stock.value), 'target_volume') : stock;
+}
