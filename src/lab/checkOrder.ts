@@ -55,8 +55,8 @@ export function checkOrder(procedureName: string, entry: CellValue): RowCheck {
   if (typeof letters === 'string') return { status: 'unreadable', lookAt: letters };
   const order = letters.map((letter) => actions.find((action) => action.letter === letter)?.item.id ?? '');
   const broken = brokenFirst(procedureByName(procedureName).rules, order);
-  if (broken === undefined) return { status: 'on target', lookAt: '' };
-  if (broken.weight === 'advised') return { status: 'on target', lookAt: broken.ask };
+  if (broken === undefined) return { status: 'on target', lookAt: orderTexts.works };
+  if (broken.weight === 'advised') return { status: 'on target', lookAt: `${orderTexts.works} ${broken.ask}` };
   // In the order of the entry, so that the pair itself does not say more than the question does.
   const pair = {
     sooner: letters[order.indexOf(broken.after)] ?? '',

@@ -126,7 +126,7 @@ export function readingTolerance(
   return success({
     limit: Math.abs(expected) * (2 * relative + percent.value / 100),
     words: toleranceTexts.whole({
-      tools: parts.map(({ words }) => words).join(' and '),
+      tools: parts.map(({ words }) => words).join(' and of '),
       percent: short(percent.value),
     }),
   });

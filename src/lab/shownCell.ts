@@ -20,5 +20,5 @@ export function shownCell(
   }
   const read = readQuantity(cell, kind, name, { decimalMark });
   if (!read.ok) return undefined;
-  return read.value.unit === '' ? read.value.typed.trim() : read.value.decimal;
+  return read.value.unit === '' ? read.value.typed.trim() : String(read.value.value);
 }

@@ -52,7 +52,7 @@ export const concentratedAcid: Procedure = {
       before: 'mix',
       after: 'label',
       weight: 'advised',
-      ask: 'This order works. A tip: write the label as soon as you know what is inside, and check it again at the end.',
+      ask: 'A tip: write the label as soon as you know what is inside, and check it again at the end.',
     },
   ],
   hints: [

@@ -73,14 +73,14 @@ export const solidToFlask: Procedure = {
       before: 'cool',
       after: 'transfer',
       weight: 'advised',
-      ask: 'This order works. A tip: hot liquid can strain the flask, so check that it is cool to the touch as you pour.',
+      ask: 'A tip: hot liquid can strain the flask, so check that it is cool to the touch as you pour.',
       unless: { before: 'transfer', after: 'dissolve' },
     },
     {
       before: 'rinse',
       after: 'near',
       weight: 'advised',
-      ask: 'This order works. A tip: leave room for the rinsing water, or the level may pass the mark.',
+      ask: 'A tip: leave room for the rinsing water, or the level may pass the mark.',
     },
   ],
   hints: [

@@ -2,6 +2,7 @@ const several = (letters: readonly string[]): string => letters.join(', ');
 
 /** What the check says about an order of letters. */
 export const orderTexts = {
+  works: 'Yes, this order works.',
   lettersOnly: (known: readonly string[]): string =>
     `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would work.`,
   lettersAmiss: (found: {

@@ -11,13 +11,13 @@ export const readingTexts = {
 };
 
 export const toleranceTexts = {
-  balance: (toleranceG: string): string => `a balance read to ±${toleranceG} g, empty and loaded`,
+  balance: (toleranceG: string): string => `the balance (±${toleranceG} g, read empty and loaded)`,
   flask: (part: { readonly size: string; readonly tolerance: string; readonly note: string }): string =>
-    `a ${part.size} mL flask, ±${part.tolerance} mL${part.note}`,
+    `the ${part.size} mL flask (±${part.tolerance} mL${part.note})`,
   pipette: (part: { readonly size: string; readonly tolerance: string; readonly note: string }): string =>
-    `a ${part.size} mL pipette, ±${part.tolerance} mL${part.note}`,
-  fromMemory: ' (figure not confirmed)',
-  readAt: (size: string): string => ` (figure of the ${size} mL size)`,
+    `the ${part.size} mL pipette (±${part.tolerance} mL${part.note})`,
+  fromMemory: ', a figure not confirmed',
+  readAt: (size: string): string => `, the figure of the ${size} mL size`,
   whole: (parts: { readonly tools: string; readonly percent: string }): string =>
     `Twice the standard uncertainty of ${parts.tools}, as rectangular distributions by JCGM 100, plus ${parts.percent} % of what is expected for technique.`,
 };

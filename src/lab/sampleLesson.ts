@@ -1,0 +1,193 @@
+import type { Result } from '../errors/result.ts';
+import { activityById } from './activities.ts';
+import type { Activity, CalculatedStep, Step } from './activity.ts';
+import { letteredOptions } from './checkChoice.ts';
+import { defaultSettings, defaultShelf } from './defaultSettings.ts';
+import { plainText } from './numbers/nearbyNumbers.ts';
+import { numbersForTeams } from './numbersForTeams.ts';
+import { orderedActions } from './orderedActions.ts';
+import type { PreparedStep } from './preparedStep.ts';
+import { prepareStep } from './prepareStep.ts';
+import { procedureByName } from './procedures.ts';
+import type { NumberName } from './quantities/quantityEntry.ts';
+import { quantities } from './quantities.ts';
+import { questionByName } from './questions.ts';
+import type { Setup, TeamPlan } from './setup.ts';
+import { slipSpans } from './slipsFound.ts';
+import type { SlipId } from './texts/feedback.ts';
+import { sampleTexts } from './texts/sample.ts';
+import { spanOver } from './worked.ts';
+
+export interface SampleEntry {
+  readonly className: string;
+  readonly team: string;
+  readonly step: string;
+  /** As it stands in the cell. */
+  readonly entry: string;
+}
+
+/** An invented school: its plan, and what its teams have typed so far. */
+export interface SampleLesson {
+  readonly school: string;
+  readonly setup: Setup;
+  readonly entries: readonly SampleEntry[];
+}
+
+/** How a team of the sample goes about a step; a step that is not named is done right. */
+type Manner =
+  | { readonly slip: SlipId }
+  | { readonly figures: number }
+  | { readonly as: 'with unit' | 'words' | 'wrong order' | 'wrong choice' };
+
+interface Progress {
+  /** How many steps have an entry; the rest is blank. */
+  readonly steps: number;
+  readonly manners?: Readonly<Record<string, Manner>>;
+}
+
+/** What the teams have done, class by class, in the order of their names. */
+const progress: readonly (readonly Progress[])[] = [
+  [
+    { steps: 14 },
+    { steps: 3, manners: { 'mass of solute': { slip: 'volume-in-mL' } } },
+    { steps: 6, manners: { 'mass of solute': { as: 'with unit' }, 'stock made': { figures: 2 } } },
+    { steps: 9, manners: { 'stock volume': { slip: 'water-for-stock' } } },
+    { steps: 4, manners: { 'stock procedure': { as: 'wrong order' } } },
+    { steps: 0 },
+  ],
+  [
+    { steps: 3, manners: { 'mass of solute': { slip: 'moles-reported' } } },
+    { steps: 8, manners: { 'dilution factor': { slip: 'ratio-inverted' } } },
+    { steps: 2, manners: { 'moles of solute': { slip: 'volume-in-mL' } } },
+    { steps: 13, manners: { particles: { as: 'wrong choice' } } },
+    { steps: 2, manners: { 'moles of solute': { as: 'words' } } },
+    { steps: 1 },
+  ],
+];
+
+/** Above the plan by less than the allowance for technique: a team that weighed with care. */
+const weighedShare = 1.004;
+
+/** An impossible sample is a mistake in the program, not in anybody’s input. */
+function certain<T>(result: Result<T>, about: string): T {
+  if (!result.ok) throw new Error(`The sample lesson cannot be made: ${about}, ${result.error.code}.`);
+  return result.value;
+}
+
+const typed = (value: number, figures: number): string =>
+  plainText(Number(value.toPrecision(figures)), figures) ?? String(Number(value.toPrecision(figures)));
+
+/** Works a team's rows from top to bottom, each from the numbers it was given and the entries above. */
+function teamEntries(
+  activity: Activity,
+  team: TeamPlan,
+  { steps: count, manners = {} }: Progress,
+): readonly SampleEntry[] {
+  const values: Record<string, number> = {};
+  const figures = Number(defaultSettings.figures);
+  const prepared = (step: CalculatedStep): PreparedStep => {
+    const cells: Record<string, string | undefined> = {};
+    const numbers: Partial<Record<NumberName, number>> = {};
+    for (const [name, source] of Object.entries(step.takes)) {
+      if ('given' in source) cells[name] = team.givens[source.given];
+      else numbers[name as NumberName] = values[source.entryOf] ?? Number.NaN;
+    }
+    return certain(prepareStep(quantities[step.quantity], cells, { numbers }), step.id);
+  };
+  const calculatedEntry = (step: CalculatedStep, manner: Manner | undefined): string => {
+    const ready = prepared(step);
+    let value = spanOver(ready, ready.quantity.relation).middle;
+    if (manner && 'slip' in manner) {
+      const slip = ready.quantity.slips.find(({ id }) => id === manner.slip);
+      const wrong = slip && slipSpans(ready, slip)[0];
+      if (!wrong) throw new Error(`The sample lesson cannot be made: ${step.id} has no slip ${manner.slip}.`);
+      value = wrong.middle;
+    }
+    if (manner && 'as' in manner && manner.as === 'words') return sampleTexts.words;
+    const text =
+      'decimals' in ready.asked
+        ? value.toFixed(ready.asked.decimals)
+        : typed(value, manner && 'figures' in manner ? manner.figures : figures);
+    values[step.id] = Number(text);
+    return manner && 'as' in manner && manner.as === 'with unit' ? `${text} ${step.unit}` : text;
+  };
+  const weighed = (expects: string): string => {
+    const step = activity.steps.find(({ id }) => id === expects);
+    if (step?.kind !== 'calculated')
+      throw new Error(`The sample lesson cannot be made: nothing is expected by ${expects}.`);
+    const ready = prepared(step);
+    const decimals = Math.max(0, Math.round(-Math.log10(defaultShelf.balanceReadabilityG)));
+    return (spanOver(ready, ready.quantity.relation).middle * weighedShare).toFixed(decimals);
+  };
+  const lettersInOrder = (procedure: string, isWrong: boolean): string => {
+    const lettered = orderedActions(procedure);
+    const order = procedureByName(procedure).actions.map(
+      ({ id }) => lettered.find(({ item }) => item.id === id)?.letter ?? '',
+    );
+    // The last two change places: the flask is turned over before it is closed.
+    const [last = '', before = ''] = [order.pop(), order.pop()];
+    return [...order, ...(isWrong ? [last, before] : [before, last])].join(' ');
+  };
+  const entryOf = (step: Step): string => {
+    const manner = manners[step.id];
+    const as = manner && 'as' in manner ? manner.as : undefined;
+    switch (step.kind) {
+      case 'calculated':
+        return calculatedEntry(step, manner);
+      case 'measured': {
+        const reading = weighed(step.expects);
+        values[step.id] = Number(reading);
+        return reading;
+      }
+      case 'ordered':
+        return lettersInOrder(step.procedure, as === 'wrong order');
+      case 'chosen': {
+        const { right, others } = questionByName(step.question);
+        const chosen = as === 'wrong choice' ? others[0] : right;
+        return letteredOptions(step.question).find(({ item }) => item.id === chosen?.id)?.letter ?? '';
+      }
+      case 'told':
+        return sampleTexts.told;
+    }
+  };
+  return activity.steps
+    .slice(0, count)
+    .map((step) => ({ className: team.className, team: team.team, step: step.id, entry: entryOf(step) }));
+}
+
+/** The plan of the invented school: potassium bromide, two classes of six teams named after rocks. */
+export const sampleSetup = (): Setup => ({
+  activity: 'stock and dilution',
+  givens: {
+    formula: 'KBr',
+    'stock molarity': '0.300',
+    flask: '200',
+    'target molarity': '0.0450',
+    'target volume': '100',
+    ion: 'Br-',
+    purity: '',
+  },
+  ownNumbers: true,
+  settings: defaultSettings,
+  shelf: defaultShelf,
+  classes: sampleTexts.classes,
+});
+
+/**
+ * The invented school with its entries so far: rows that are right, rows with a slip that can be recognised, and blank
+ * ones. Every value is worked from the team's own numbers, so that a change of the generator cannot leave it behind.
+ */
+export function sampleLesson(): SampleLesson {
+  const setup = sampleSetup();
+  const activity = activityById(setup.activity);
+  if (activity === undefined) throw new Error('The sample lesson has no activity.');
+  const { teams } = certain(numbersForTeams(setup), 'numbers');
+  const entries = setup.classes.flatMap(({ name, teams: names }, classAt) =>
+    names.flatMap((team, teamAt) => {
+      const plan = teams.find((line) => line.className === name && line.team === team);
+      const done = progress[classAt]?.[teamAt];
+      return plan && done ? teamEntries(activity, plan, done) : [];
+    }),
+  );
+  return { school: sampleTexts.school, setup, entries };
+}

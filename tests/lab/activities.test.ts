@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { activityById, allActivities } from '../../src/lab/activities.ts';
+import type { Shown } from '../../src/lab/activity.ts';
+import { procedureByName } from '../../src/lab/procedures.ts';
+import type { QuantityArgument } from '../../src/lab/quantities/quantityEntry.ts';
+import { quantities } from '../../src/lab/quantities.ts';
+import { questionByName } from '../../src/lab/questions.ts';
+
+const givensShown = (pieces: readonly Shown[]): string[] =>
+  pieces.flatMap((piece) => (typeof piece === 'string' ? [] : [piece.given]));
+
+describe('allActivities', () => {
+  it.each(allActivities().map((activity) => [activity.id, activity] as const))(
+    'gives %s steps that all resolve',
+    (id, activity) => {
+      expect(activityById(id)).toEqual(activity);
+      const ids = activity.steps.map((step) => step.id);
+      expect(new Set(ids).size).toBe(ids.length);
+      const givens = activity.givens.map(({ name }) => name);
+      expect(new Set(givens).size).toBe(givens.length);
+      activity.steps.forEach((step, at) => {
+        const earlier = activity.steps.slice(0, at);
+        const isEarlier = (other: string) => earlier.some((before) => before.id === other);
+        for (const given of givensShown(step.shown)) expect(givens, step.id).toContain(given);
+        switch (step.kind) {
+          case 'calculated': {
+            const takes: readonly QuantityArgument[] = quantities[step.quantity].takes;
+            for (const { name, optional } of takes) {
+              const source = step.takes[name];
+              if (source === undefined) {
+                expect(optional, `${step.id} has no ${name}`).toBe(true);
+              } else if ('given' in source) {
+                expect(givens).toContain(source.given);
+                const isOptional = activity.givens.find(({ name: given }) => given === source.given)?.optional;
+                if (isOptional) expect(optional, `${step.id} needs ${source.given}`).toBe(true);
+              } else {
+                expect(isEarlier(source.entryOf), `${step.id} reads ${source.entryOf}`).toBe(true);
+              }
+            }
+            expect(Object.keys(step.takes).filter((name) => !takes.some((taken) => taken.name === name))).toEqual([]);
+            const builds = quantities[step.quantity].buildsOn.map(({ name }) => name as string);
+            for (const [name, other] of Object.entries(step.buildsOn)) {
+              expect(builds).toContain(name);
+              expect(isEarlier(other)).toBe(true);
+            }
+            expect(step.unit).toBe(quantities[step.quantity].unit);
+            break;
+          }
+          case 'measured': {
+            const expected = earlier.find((before) => before.id === step.expects);
+            expect(expected?.kind).toBe('calculated');
+            expect(step.unit).toBe(expected?.unit);
+            break;
+          }
+          case 'ordered':
+            expect(procedureByName(step.procedure).actions.length).toBeGreaterThan(3);
+            break;
+          case 'chosen': {
+            const { stem, right, others, hints } = questionByName(step.question);
+            const texts = [stem, right.text, ...others.map(({ text }) => text), hints[2]];
+            for (const given of texts.flatMap(givensShown)) expect(givens).toContain(given);
+            break;
+          }
+          case 'told':
+            expect(step.shown.length).toBeGreaterThan(0);
+            break;
+        }
+      });
+    },
+  );
+
+  it('deals numbers only in givens that the activity has', () => {
+    for (const { givens, numbers } of allActivities()) {
+      const names = givens.map(({ name }) => name);
+      const dealt = [
+        numbers.formula,
+        numbers.ion,
+        ...Object.values(numbers.solid ?? {}),
+        ...Object.values(numbers.dilution ?? {}),
+      ];
+      for (const name of dealt) if (name !== undefined) expect(names).toContain(name);
+    }
+  });
+
+  it('keeps the everyday activity’s steps and givens as sheets have them', () => {
+    const everyday = activityById(' Stock and  dilution');
+    expect(everyday?.steps.map(({ id, kind }) => `${id}: ${kind}`)).toEqual([
+      'molar mass: calculated',
+      'moles of solute: calculated',
+      'mass of solute: calculated',
+      'stock procedure: ordered',
+      'mass weighed: measured',
+      'stock made: calculated',
+      'dilution factor: calculated',
+      'stock volume: calculated',
+      'water volume: calculated',
+      'dilution procedure: ordered',
+      'diluted molarity: calculated',
+      'ion molarity: calculated',
+      'particles: chosen',
+      'in your words: told',
+    ]);
+    expect(everyday?.givens.map(({ name }) => name)).toEqual([
+      'formula',
+      'stock molarity',
+      'flask',
+      'target molarity',
+      'target volume',
+      'ion',
+      'purity',
+    ]);
+  });
+
+  it('knows no activity by another name', () => {
+    expect(activityById('toString')).toBeUndefined();
+    expect(activityById('')).toBeUndefined();
+  });
+});

@@ -1,0 +1,298 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { molarMass } from '../../src/chemistry/molarMass.ts';
+import { readFormula } from '../../src/chemistry/readFormula.ts';
+import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
+import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
+import type { ClassSetup, Setup, Shelf, TeamNumbers } from '../../src/lab/setup.ts';
+import { solubleMolarity } from '../../src/lab/solutes.ts';
+
+const classes = (count: number, teams: number): ClassSetup[] =>
+  Array.from({ length: count }, (_, at) => ({
+    name: `Class ${at + 1}`,
+    teams: Array.from({ length: teams }, (__, team) => `Team ${team + 1}`),
+  }));
+
+const everyday: Setup = {
+  activity: 'stock and dilution',
+  givens: {
+    formula: 'KBr',
+    'stock molarity': '0.300',
+    flask: '200',
+    'target molarity': '0.0450',
+    'target volume': '100',
+    ion: 'Br-',
+    purity: '',
+  },
+  ownNumbers: true,
+  settings: defaultSettings,
+  shelf: defaultShelf,
+  classes: classes(2, 6),
+};
+const withGivens = (givens: Record<string, string>): Setup => ({
+  ...everyday,
+  givens: { ...everyday.givens, ...givens },
+});
+const withShelf = (shelf: Partial<Shelf>): Setup => ({ ...everyday, shelf: { ...everyday.shelf, ...shelf } });
+
+const numbers = (setup: Setup): TeamNumbers => {
+  const result = numbersForTeams(setup);
+  if (!result.ok) throw new Error(`${result.error.argument}: ${result.error.advice}`);
+  return result.value;
+};
+const value = (text: string | undefined): number => Number((text ?? '').replace(',', '.'));
+const figuresOf = (text: string | undefined): number => (text ?? '').replace(/[.,]/, '').replace(/^0+/, '').length;
+
+/** All that a team's numbers have to meet, worked here from the texts alone. */
+function expectMakeable({ teams }: TeamNumbers, setup: Setup): void {
+  const { shelf } = setup;
+  const formula = readFormula(setup.givens.formula);
+  const mass = formula.ok ? molarMass(formula.value) : formula;
+  if (!mass.ok) throw new Error('the setup has no formula');
+  const deliverable = shelf.pipettesMl.flatMap((one) => [one, ...shelf.pipettesMl.map((other) => one + other)]);
+  const soluble = solubleMolarity(setup.givens.formula ?? '') ?? Number.POSITIVE_INFINITY;
+  for (const { givens, key } of teams) {
+    const stock = value(givens['stock molarity']);
+    const target = value(givens['target molarity']);
+    const flask = value(givens.flask);
+    const volume = value(givens['target volume']);
+    expect(shelf.flasksMl, key).toContain(flask);
+    expect(shelf.flasksMl, key).toContain(volume);
+    expect(target, key).toBeLessThan(stock);
+    const portion = (target / stock) * volume;
+    expect(Math.min(...deliverable.map((size) => Math.abs(size - portion) / size)), key).toBeLessThan(1e-9);
+    expect(portion, key).toBeLessThanOrEqual(flask / 2 + 1e-9);
+    const weighed = (stock * flask * mass.value) / 1000 / ((value(givens.purity) || 100) / 100);
+    expect(weighed, key).toBeGreaterThanOrEqual(100 * shelf.balanceReadabilityG * (1 - 1e-12));
+    expect(weighed, key).toBeLessThanOrEqual(shelf.balanceMaxG);
+    expect(stock, key).toBeLessThanOrEqual(soluble);
+    for (const name of ['stock molarity', 'target molarity']) {
+      expect(figuresOf(givens[name]), `${key} ${name} ${givens[name]}`).toBe(figuresOf(setup.givens[name]));
+    }
+  }
+}
+
+const pick = <T>(items: readonly [T, ...T[]]) => fc.constantFrom(...items);
+const anySetup = fc
+  .record({
+    seed: fc.string({ maxLength: 8 }),
+    formula: pick(['KBr', 'CaCl2·2H2O', '(NH4)2SO4', 'Na2SO4', 'C12H22O11', 'CuSO4·5H2O', 'MgSO4·7H2O']),
+    stock: pick(['0.300', '0.250', '0.50', '0.4', '0.120']),
+    factor: pick([4, 5, 6.25, 8, 10, 20]),
+    flask: pick(['100', '200', '250', '500']),
+    volume: pick(['100', '250', '500']),
+    flasks: fc.uniqueArray(pick([50, 100, 200, 250, 500, 1000]), { minLength: 1, maxLength: 5 }),
+    pipettes: fc.uniqueArray(pick([1, 2, 5, 10, 15, 20, 25, 50]), { minLength: 1, maxLength: 6 }),
+    readability: pick([0.1, 0.01, 0.001]),
+    teams: fc.integer({ min: 1, max: 10 }),
+    classes: fc.integer({ min: 1, max: 3 }),
+    purity: pick(['', '98', '95.5']),
+  })
+  .map((drawn): Setup => {
+    const ions: Record<string, string> = {
+      KBr: 'Br-',
+      CaCl2·2H2O: 'Cl-',
+      '(NH4)2SO4': 'NH4+',
+      Na2SO4: 'Na+',
+      C12H22O11: 'C12H22O11',
+      CuSO4·5H2O: 'Cu^2+',
+      MgSO4·7H2O: 'Mg^2+',
+    };
+    return {
+      ...everyday,
+      givens: {
+        formula: drawn.formula,
+        'stock molarity': drawn.stock,
+        flask: drawn.flask,
+        'target molarity': (Number(drawn.stock) / drawn.factor).toPrecision(3),
+        'target volume': drawn.volume,
+        ion: ions[drawn.formula] ?? '',
+        purity: drawn.purity,
+      },
+      settings: { ...defaultSettings, seed: drawn.seed },
+      shelf: {
+        flasksMl: drawn.flasks,
+        pipettesMl: drawn.pipettes,
+        balanceReadabilityG: drawn.readability,
+        balanceMaxG: 200,
+      },
+      classes: classes(drawn.classes, drawn.teams),
+    };
+  });
+
+describe('numbersForTeams', () => {
+  it('gives numbers that the shelf can make, or says what would free them', () => {
+    let made = 0;
+    let refused = 0;
+    fc.assert(
+      fc.property(anySetup, (setup) => {
+        const result = numbersForTeams(setup);
+        if (result.ok) {
+          made += 1;
+          expectMakeable(result.value, setup);
+        } else {
+          refused += 1;
+          expect(result.error.code).toBe('numbers-shelf');
+          expect(Object.keys(setup.givens)).toContain(result.error.argument);
+          expect(result.error.advice).toMatch(/^(Add|Use|Change|Make|Choose)/);
+        }
+      }),
+      { numRuns: 150, seed: 20 },
+    );
+    expect(made).toBeGreaterThan(30);
+    expect(refused).toBeGreaterThan(5);
+  });
+
+  it('gives the same numbers for the same seed and other ones for another', () => {
+    fc.assert(
+      fc.property(fc.string({ maxLength: 6 }), fc.string({ maxLength: 6 }), (seed, other) => {
+        const seeded = (text: string) => numbers({ ...everyday, settings: { ...defaultSettings, seed: text } }).teams;
+        expect(seeded(seed)).toEqual(seeded(seed));
+        if (seed !== other) expect(seeded(seed)).not.toEqual(seeded(other));
+      }),
+      { numRuns: 8, seed: 21 },
+    );
+  });
+
+  it('gives every team its own, in the stock and in the dilution', () => {
+    const { teams, remarks } = numbers({ ...everyday, classes: classes(4, 10) });
+    expect(teams).toHaveLength(40);
+    const different = (...names: string[]) =>
+      new Set(teams.map(({ givens }) => names.map((name) => givens[name]).join())).size;
+    expect(different('stock molarity', 'flask')).toBe(40);
+    expect(different('stock molarity', 'target molarity', 'target volume')).toBe(40);
+    for (const { name } of classes(4, 10)) {
+      const stocks = teams.filter(({ className }) => className === name).map(({ givens }) => givens['stock molarity']);
+      expect(new Set(stocks).size).toBe(10);
+    }
+    expect(remarks).toEqual([]);
+  });
+
+  it('gives numbers of one difficulty: all dilution factors whole, or none', () => {
+    for (const [target, isWhole] of [
+      ['0.0300', true],
+      ['0.0450', false],
+    ] as const) {
+      const { teams } = numbers(withGivens({ 'target molarity': target }));
+      for (const { givens } of teams) {
+        const factor = value(givens['stock molarity']) / value(givens['target molarity']);
+        expect(Math.abs(factor - Math.round(factor)) < 1e-9).toBe(isWhole);
+      }
+    }
+  });
+
+  it('leaves what everyone has alone', () => {
+    for (const { givens } of numbers(withGivens({ purity: '98.5 ', formula: ' KBr' })).teams) {
+      expect(givens).toMatchObject({ purity: '98.5', formula: 'KBr', ion: 'Br-' });
+    }
+  });
+
+  it('writes a decimal comma where the lesson has one', () => {
+    const setup = withGivens({ 'stock molarity': '0,300', 'target molarity': '0,0450' });
+    const { teams } = numbers({ ...setup, settings: { ...defaultSettings, 'decimal mark': 'comma' } });
+    for (const { givens } of teams) expect(givens['stock molarity']).toMatch(/^0,\d{3}$/);
+  });
+
+  it('keeps a team’s key and numbers when another team joins at the end', () => {
+    const before = numbers(everyday).teams;
+    const [first, second] = everyday.classes;
+    if (!first || !second) throw new Error('two classes are needed');
+    const joined = { ...everyday, classes: [first, { ...second, teams: [...second.teams, 'Late team'] }] };
+    expect(numbers(joined).teams.slice(0, before.length)).toEqual(before);
+  });
+
+  it('gives every team a key of its own, whatever the names', () => {
+    const odd = [
+      { name: '=Class', teams: ['A', 'a', ' a ', '日本', '—', ''] },
+      { name: '=class', teams: ['A'] },
+    ];
+    const keys = numbers({ ...everyday, classes: odd }).teams.map(({ key }) => key);
+    expect(new Set(keys).size).toBe(7);
+    for (const key of keys) expect(key).toMatch(/^[\p{L}\p{N}]/u);
+  });
+
+  it('prefers sizes that hide no slip, and says what it gave up where there are none', () => {
+    const both = numbers(withShelf({ flasksMl: [250, 1000], pipettesMl: [5, 10, 15, 20, 25] }));
+    expect(both.remarks.join()).not.toContain('would look right');
+    const only = numbers({
+      ...withShelf({ flasksMl: [1000] }),
+      givens: { ...everyday.givens, flask: '1000', 'target volume': '1000', 'target molarity': '0.00450' },
+    });
+    expect(only.remarks.join('\n')).toContain(
+      'In “Mass to weigh”, work that leaves out the volume would look right (all teams)',
+    );
+  });
+
+  it.each([
+    { about: 'a flask that is not there', setup: withShelf({ flasksMl: [] }), argument: 'flask', frees: 'Add a flask' },
+    {
+      about: 'no pipette',
+      setup: withShelf({ pipettesMl: [] }),
+      argument: 'target molarity',
+      frees: 'Add a 5 mL pipette',
+    },
+    {
+      about: 'a balance too coarse',
+      setup: withShelf({ balanceReadabilityG: 1 }),
+      argument: 'stock molarity',
+      frees: 'a balance that reads finer than 1 g',
+    },
+    {
+      about: 'a balance too small',
+      setup: withShelf({ balanceMaxG: 1 }),
+      argument: 'stock molarity',
+      frees: 'a balance with a wider range',
+    },
+    {
+      about: 'more than dissolves',
+      setup: withGivens({ formula: 'Na2SO4', ion: 'Na+', 'stock molarity': '4.00', 'target molarity': '0.600' }),
+      argument: 'stock molarity',
+      frees: 'weaker solution',
+    },
+  ])('says what would free $about', ({ setup, argument, frees }) => {
+    const result = numbersForTeams(setup);
+    expect(result).toMatchObject({ ok: false, error: { code: 'numbers-shelf', argument } });
+    expect(!result.ok && result.error.advice).toContain(frees);
+  });
+
+  describe('with shared numbers', () => {
+    const shared = (givens: Record<string, string> = {}): Setup => ({ ...withGivens(givens), ownNumbers: false });
+
+    it('gives every team the start’s numbers as typed', () => {
+      const { teams } = numbers(shared({ flask: ' 200 ', 'stock molarity': '0.30' }));
+      for (const { givens } of teams) expect(givens).toMatchObject({ flask: '200', 'stock molarity': '0.30' });
+    });
+
+    it.each([
+      [{ flask: '300' }, 'flask'],
+      [{ 'target volume': '120' }, 'target volume'],
+      [{ 'target molarity': '0.300' }, 'target molarity'],
+      [{ 'target molarity': '0.0447' }, 'target molarity'],
+      [{ 'stock molarity': '4.00', 'target molarity': '0.600' }, 'stock molarity'],
+      [{ 'stock molarity': '0.0200', 'target molarity': '0.00300' }, 'stock molarity'],
+    ])('refuses %o and names %s', (givens, argument) => {
+      expect(numbersForTeams(shared(givens))).toMatchObject({ ok: false, error: { argument } });
+    });
+  });
+
+  it.each([
+    [{ 'stock molarity': '' }, 'stock molarity'],
+    [{ flask: '0' }, 'flask'],
+    [{ flask: '-200' }, 'flask'],
+    [{ 'target volume': '5 g' }, 'target volume'],
+    [{ formula: 'nacl' }, 'formula'],
+    [{ ion: 'Cl-' }, 'ion'],
+  ])('names the start value that cannot be used: %o', (givens, argument) => {
+    expect(numbersForTeams(withGivens(givens))).toMatchObject({ ok: false, error: { argument } });
+  });
+
+  it('says why a substance is not proposed where one is chosen anyway', () => {
+    const { remarks } = numbers(withGivens({ formula: 'Pb(NO3)2', ion: 'Pb^2+' }));
+    expect(remarks[0]).toContain('Lead salts');
+  });
+
+  it('says that a solubility is not known', () => {
+    const { remarks } = numbers(withGivens({ formula: 'RbBr', ion: 'Br-' }));
+    expect(remarks.join()).toContain('No solubility figure is known here for RbBr');
+  });
+});

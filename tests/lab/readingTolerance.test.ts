@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { checkReading, type Reading } from '../../src/lab/checkReading.ts';
+import { readingTolerance } from '../../src/lab/readingTolerance.ts';
+import { grams, millilitres } from '../../src/measurement/quantity.ts';
+
+const noAllowance = { 'allowance for technique': '0' };
+const limitOf = (reading: Parameters<typeof readingTolerance>[0], settings: Parameters<typeof readingTolerance>[1]) => {
+  const result = readingTolerance(reading, settings);
+  if (!result.ok) throw new Error(result.error.code);
+  return result.value;
+};
+
+describe('readingTolerance', () => {
+  it('gives twice 0.13 mg for a mass by difference on a balance of ±0.15 mg (EURACHEM/CITAC QUAM, example A2)', () => {
+    const { limit } = limitOf(
+      { expected: 0.3888, tools: [{ tool: 'balance', mass: grams(0.3888) }] },
+      {
+        ...noAllowance,
+        balance: '0.00015 g',
+      },
+    );
+    expect(limit / 2).toBeCloseTo(0.0001225, 7);
+    expect((limit / 2).toFixed(5)).toBe('0.00012');
+  });
+
+  it.each([
+    // u(V)/V and u(m)/m by JCGM 100, 4.3.7 and 5.1.6, worked by hand; figures of glassware from ISO 1042 and ISO 648.
+    { glass: 'A', flask: 100, tolerance: 0.1 },
+    { glass: 'B', flask: 250, tolerance: 0.3 },
+    { glass: 'A', flask: 1000, tolerance: 0.4 },
+  ])('combines a weighing with a $flask mL flask of class $glass', ({ glass, flask, tolerance }) => {
+    const { limit } = limitOf(
+      {
+        expected: 0.25,
+        tools: [
+          { tool: 'balance', mass: grams(5) },
+          { tool: 'flask', volume: millilitres(flask) },
+        ],
+      },
+      { ...noAllowance, balance: '0.01 g', 'glassware class': glass, 'glassware standard': 'ISO' },
+    );
+    const weighing = ((0.01 / Math.sqrt(3)) * Math.sqrt(2)) / 5;
+    const filling = tolerance / Math.sqrt(3) / flask;
+    expect(limit).toBeCloseTo(2 * 0.25 * Math.hypot(weighing, filling), 12);
+  });
+
+  it('adds the allowance as a share of what is expected', () => {
+    const tools = [{ tool: 'balance', mass: grams(8) }] as const;
+    const without = limitOf({ expected: 8, tools }, noAllowance).limit;
+    expect(limitOf({ expected: 8, tools }, { 'allowance for technique': '2.5 %' }).limit).toBeCloseTo(
+      without + 0.2,
+      12,
+    );
+    expect(limitOf({ expected: 8, tools }, { 'allowance for technique': '2,5' }).limit).toBeCloseTo(without + 0.2, 12);
+  });
+
+  it('says how it came about, without what is expected', () => {
+    const { words } = limitOf(
+      {
+        expected: 0.2987,
+        tools: [
+          { tool: 'balance', mass: grams(7.117) },
+          { tool: 'pipette', volume: millilitres(15) },
+        ],
+      },
+      {},
+    );
+    expect(words).toContain('±0.01 g');
+    expect(words).toContain('15 mL pipette (±0.06 mL, the figure of the 20 mL size)');
+    expect(words).toContain('JCGM 100');
+    expect(words).toContain('2 %');
+    expect(words).not.toMatch(/0\.2987|7\.117/);
+  });
+
+  it.each([
+    ['balance', 'soon'],
+    ['balance', '0.01 mL'],
+    ['balance', '0'],
+    ['allowance for technique', 'some'],
+    ['allowance for technique', '80 %'],
+    ['glassware class', 'C'],
+    ['glassware standard', 'DIN'],
+  ])('names the setting %s where it says %s', (name, value) => {
+    const tools = [
+      { tool: 'balance', mass: grams(1) },
+      { tool: 'flask', volume: millilitres(100) },
+    ] as const;
+    expect(readingTolerance({ expected: 1, tools }, { [name]: value })).toMatchObject({
+      ok: false,
+      error: { code: 'lesson-setting', argument: name },
+    });
+  });
+});
+
+describe('checkReading', () => {
+  const reading: Reading = {
+    expected: 8,
+    unit: 'g',
+    tools: [{ tool: 'balance', mass: grams(8) }],
+    settings: { 'allowance for technique': '2 %', balance: '0.01 g' },
+    decimalMark: 'point',
+  };
+  const { limit } = limitOf(reading, reading.settings);
+
+  it('accepts up to the limit on both sides and no further', () => {
+    for (const share of [-1, -0.5, 0, 0.5, 1])
+      expect(checkReading(8 + share * limit, reading).status).toBe('on target');
+    expect(checkReading(8 + 1.001 * limit, reading).status).toBe('not yet');
+    expect(checkReading(8 - 1.001 * limit, reading).status).toBe('not yet');
+  });
+
+  it('asks in the direction of the gap, and about the unit where it is wide', () => {
+    const said = ['8.4', '7.6', '8000', '0.008', '8 mL'].map((entry) => checkReading(entry, reading).lookAt);
+    expect(new Set(said).size).toBe(5);
+    for (const words of said) expect(words).not.toMatch(/\d/);
+  });
+
+  it('reads units, blanks and words as every row does', () => {
+    expect(checkReading('8000 mg', reading).status).toBe('on target');
+    expect(checkReading('', reading)).toEqual({ status: 'blank', lookAt: '' });
+    expect(checkReading('eight', reading).status).toBe('unreadable');
+    expect(checkReading(true, reading).status).toBe('unreadable');
+    expect(checkReading('8,00', { ...reading, decimalMark: 'comma' }).status).toBe('on target');
+  });
+
+  it('names a setting that it cannot use', () => {
+    expect(checkReading('8', { ...reading, settings: { balance: 'the good one' } })).toEqual({
+      status: 'unreadable',
+      lookAt: '⚠ balance',
+    });
+  });
+});
