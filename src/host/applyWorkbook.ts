@@ -21,25 +21,29 @@ import {
 import { hostWords } from './words.ts';
 import { writeTexts } from './writeTexts.ts';
 
+/** Entries for a sheet that is made: a column of texts. */
+export interface FirstEntries {
+  readonly row: number;
+  readonly column: number;
+  readonly texts: readonly string[];
+}
+
 export interface ApplyInput {
   readonly spreadsheet: Spreadsheet;
   readonly plan: SheetPlan;
   readonly memo: BuildMemo;
   /** True: the sheet that is there is kept as it is, even if its layout would fit. */
   readonly replace?: boolean;
+  /** Typed once into a sheet that is new and holds no other entries; for the sample only. */
+  readonly firstEntries?: readonly FirstEntries[];
 }
 
 /**
  * Brings one sheet to its plan, and may be run again after it stopped at any point. Where the layout that is there fits,
  * only planned cells are written; where it does not, the sheet is kept under a dated name and a new one takes what people
  * had typed. Cells that people write in are never written otherwise and never cleared.
- *
- * @returns the sheet, and whether it was made by this build.
  */
-export function applySheet({ spreadsheet, plan, memo, replace = false }: ApplyInput): {
-  readonly sheet: Sheet;
-  readonly isNew: boolean;
-} {
+export function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [] }: ApplyInput): void {
   const role = plan.role;
   finishReplacement({ spreadsheet, memo, role });
   const present = sheetInUse(ownSheets(spreadsheet), role);
@@ -50,17 +54,17 @@ export function applySheet({ spreadsheet, plan, memo, replace = false }: ApplyIn
       startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
     } else if (fit === 'same' && !unfinished) {
       rewrite(present.sheet, plan);
-      return { sheet: present.sheet, isNew: false };
+      return;
     }
   }
+  const isNew = present?.tag.state !== 'built';
   const { sheet, tag } = sheetFor({ spreadsheet, plan, memo });
   writeTag(sheet, { ...tag, state: 'building' });
-  writeWhole({ spreadsheet, sheet, plan, tag });
+  writeWhole({ spreadsheet, sheet, plan, tag, firstEntries: isNew ? firstEntries : [] });
   // From here on the sheet stands by itself: an entry that a team clears must not come back from the kept sheet.
   const { from: _, ...done } = tag;
   writeTag(sheet, { ...done, layout: layoutVersion, state: 'built' });
   forgetReplacement(memo, role);
-  return { sheet, isNew: present === undefined || present.tag.state === 'building' };
 }
 
 /** Keeps a sheet whose class is no longer in the plan, under a dated name. */
@@ -198,11 +202,13 @@ function writeWhole({
   sheet,
   plan,
   tag,
+  firstEntries,
 }: {
   spreadsheet: Spreadsheet;
   sheet: Sheet;
   plan: SheetPlan;
   tag: SheetTag;
+  firstEntries: readonly FirstEntries[];
 }): void {
   const { rowCount: rows, columnCount: columns } = plan;
   makeRoom(sheet, { rows, columns });
@@ -216,6 +222,7 @@ function writeWhole({
   writeChoices(sheet, plan);
   writeStateRules(sheet, plan);
   if (tag.from !== undefined) carryEntries({ spreadsheet, sheet, plan, from: tag.from });
+  writeFirstEntries({ sheet, firstEntries });
   for (const block of plan.checks) writeBlock({ sheet, block, separator });
   protect(sheet, plan);
 }
@@ -404,6 +411,28 @@ function carryEntries({
     writeTexts(
       sheet.getRange(row, column, values.length, 1),
       values.map((value) => [value]),
+    );
+  }
+}
+
+/** Nothing is written where anybody has typed something else; an interrupted build goes on with what is still blank. */
+function writeFirstEntries({ sheet, firstEntries }: { sheet: Sheet; firstEntries: readonly FirstEntries[] }): void {
+  if (firstEntries.length === 0) return;
+  const cells = valuesOf(sheet);
+  const at = (row: number, column: number) => cells[row - 1]?.[column - 1] ?? '';
+  const blank = firstEntries.filter(({ row, column, texts }) =>
+    texts.every((_, down) => at(row + down, column) === ''),
+  );
+  const others = firstEntries.some(
+    (run) =>
+      !blank.includes(run) &&
+      run.texts.some((text, down) => ![text, ''].includes(String(at(run.row + down, run.column)))),
+  );
+  if (others) return;
+  for (const { row, column, texts } of blank) {
+    writeTexts(
+      sheet.getRange(row, column, texts.length, 1),
+      texts.map((text) => [text]),
     );
   }
 }

@@ -18,7 +18,7 @@ import type { BuildState, Outcome } from './calls.ts';
 import { withDocumentLock } from './documentLock.ts';
 import { done, problem, problemOf } from './outcome.ts';
 import { ownSheets, roleName, sheetInUse } from './ownSheets.ts';
-import { writeSampleEntries } from './sampleEntries.ts';
+import { sampleEntries } from './sampleEntries.ts';
 import { openSpreadsheet, recalculateEveryMinute, type Spreadsheet } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
@@ -167,13 +167,12 @@ export function continueBuild(): Outcome<BuildState> {
     // A class that was renamed or removed in the Plan meanwhile keeps the sheet it has.
     const isGone = kind === 'class' && !lesson.value.lesson.teams.some((team) => team.className === className);
     if (isGone) return done(advance(memo));
-    const { sheet, isNew } = applySheet({
-      spreadsheet,
-      plan: sheetPlan({ spreadsheet, memo, task, ...lesson.value }),
-      memo,
-    });
-    if (memo.sample && isNew && task.role.kind === 'class')
-      writeSampleEntries({ sheet, className: task.role.className ?? '' });
+    const plan = sheetPlan({ spreadsheet, memo, task, ...lesson.value });
+    const firstEntries =
+      memo.sample && kind === 'class' && className !== undefined
+        ? sampleEntries({ plan, className, teams: teamsOf(lesson.value.lesson, className) })
+        : [];
+    applySheet({ spreadsheet, plan, memo, firstEntries });
     return done(advance(memo));
   });
   return locked.ran ? locked.value : done(stateOf(readMemo()));

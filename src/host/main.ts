@@ -10,7 +10,7 @@ import { startBuild } from './endpoints/startBuild.ts';
 import { startSample } from './endpoints/startSample.ts';
 import { guarded } from './outcome.ts';
 
-export { callFunction as callFunction_ } from '../functions/catalogue.ts';
+export { callFunction as callFunction_ } from '../functions/callFunction.ts';
 export { buildSampleFromMenu_, checkAgainFromMenu_, openSidebar_ } from './menu.ts';
 export { onEdit_ } from './onEdit.ts';
 export { onInstall_, onOpen_ } from './onOpen.ts';

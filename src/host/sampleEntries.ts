@@ -1,25 +1,32 @@
 import { sampleLesson } from '../lab/sampleLesson.ts';
+import type { TeamPlan } from '../lab/setup.ts';
 import { classColumns as at } from '../workbook/layout.ts';
-import { readClassSheet } from '../workbook/readClassSheet.ts';
-import { valuesOf } from './applyWorkbook.ts';
-import type { Sheet } from './spreadsheet.ts';
-import { writeTexts } from './writeTexts.ts';
+import type { SheetPlan } from '../workbook/workbook.ts';
+import type { FirstEntries } from './applyWorkbook.ts';
 
-/**
- * Types the invented entries into a freshly made class sheet of the sample, one write for each block. A sheet that holds
- * any entry already is left alone, so nobody's typing is ever written over.
- */
-export function writeSampleEntries({ sheet, className }: { sheet: Sheet; className: string }): void {
-  const reading = readClassSheet(valuesOf(sheet));
-  if (reading === undefined) return;
-  const steps = reading.blocks.flatMap((block) => block.steps);
-  if (steps.some(({ entry, who }) => entry !== '' || who !== '')) return;
+/** The invented entries of a class of the sample, by block of its planned sheet. */
+export function sampleEntries({
+  plan,
+  className,
+  teams,
+}: {
+  plan: SheetPlan;
+  className: string;
+  teams: readonly TeamPlan[];
+}): readonly FirstEntries[] {
   const entries = sampleLesson().entries.filter((entry) => entry.className === className);
-  for (const block of reading.blocks) {
-    const ofTeam = entries.filter(({ team }) => team === block.team);
-    const first = block.steps[0];
-    if (ofTeam.length === 0 || first === undefined) continue;
-    const typed = block.steps.map(({ step }) => [ofTeam.find((entry) => entry.step === step)?.entry ?? '']);
-    writeTexts(sheet.getRange(first.row, at.entry, typed.length, 1), typed);
+  const { rows, firstRow } = plan.identity;
+  const runs: FirstEntries[] = [];
+  for (const { key, team } of teams) {
+    const ofTeam = entries.filter((entry) => entry.team === team);
+    const first = rows.findIndex(([rowKey, step]) => rowKey === key && step !== '');
+    if (ofTeam.length === 0 || first < 0) continue;
+    const steps = rows.slice(first).filter(([rowKey, step]) => rowKey === key && step !== '');
+    runs.push({
+      row: firstRow + first,
+      column: at.entry,
+      texts: steps.map(([, step]) => ofTeam.find((entry) => entry.step === step)?.entry ?? ''),
+    });
   }
+  return runs;
 }

@@ -16,8 +16,10 @@ export function layoutFits(
   const { firstRow, columns, rows } = identity;
   const found = (row: number) => columns.map((column) => cellText(cells[row - 1]?.[column - 1]));
   let last = 0;
-  rows.forEach((_, index) => {
+  let lastPlanned = 0;
+  rows.forEach((texts, index) => {
     if (found(firstRow + index).some((text) => text !== '')) last = index;
+    if (texts.some((text) => text !== '')) lastPlanned = index;
   });
   // Lines that people add by hand where there is room for them are theirs and change no layout.
   const isTheirs = (row: number) =>
@@ -28,7 +30,7 @@ export function layoutFits(
     if (found(row).some((text, index) => text !== '' && text !== planned?.[index])) return 'other';
   }
   const firstNew = firstRow + last + 1;
-  if (last === rows.length - 1) return 'same';
+  if (last === lastPlanned) return 'same';
   for (let row = firstNew; row <= Math.min(rowCount, cells.length); row += 1) {
     if (cells[row - 1]?.some((cell) => cellText(cell) !== '')) return last === 0 ? 'same' : 'other';
   }

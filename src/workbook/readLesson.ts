@@ -12,7 +12,7 @@ import {
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
 import { cellText } from './cellText.ts';
-import { planColumns } from './layout.ts';
+import { planColumns, spareTeamLines } from './layout.ts';
 import type { PlanPlaces } from './lesson.ts';
 import { settingOptions } from './settingOptions.ts';
 import { words } from './words.ts';
@@ -60,7 +60,7 @@ export function readLesson(cells: Cells): Result<PlanReading> {
   const table = settingsTable({ cells, from: settingsRow + 1, to: headingRow - 1 });
   const settings = readSettings({ table, problems });
   const givenNames = headings({ textAt, headingRow });
-  const { teams, keysUsedTwice } = teamLines({ cells, headingRow, givenNames, problems });
+  const { teams, keysUsedTwice, lastLine } = teamLines({ cells, headingRow, givenNames, problems });
   const setup = readSetup({ table, settings, teams, givenNames, problems });
   return success({
     setup,
@@ -68,7 +68,7 @@ export function readLesson(cells: Cells): Result<PlanReading> {
     givenNames,
     places: {
       settings: { row: settingsRow, column: 1, rows: headingRow - settingsRow, columns: 2 },
-      keys: { row: headingRow, column: planColumns.key, rows: cells.length - headingRow + 1, columns: 1 },
+      keys: { row: headingRow, column: planColumns.key, rows: lastLine - headingRow + 1 + spareTeamLines, columns: 1 },
       givenHeadings: {
         row: headingRow,
         column: planColumns.firstGiven,
@@ -148,8 +148,9 @@ function teamLines({
   headingRow: number;
   givenNames: readonly string[];
   problems: ChemError[];
-}): { readonly teams: readonly TeamPlan[]; readonly keysUsedTwice: readonly string[] } {
+}): { readonly teams: readonly TeamPlan[]; readonly keysUsedTwice: readonly string[]; readonly lastLine: number } {
   const teams: TeamPlan[] = [];
+  let lastLine = headingRow;
   const linesByKey = new Map<string, number[]>();
   for (let row = headingRow + 1; row <= cells.length; row += 1) {
     const line = cells[row - 1] ?? [];
@@ -157,6 +158,7 @@ function teamLines({
     const className = cellText(line[planColumns.className - 1]);
     const team = cellText(line[planColumns.team - 1]);
     if (key === '' && className === '' && team === '') continue;
+    lastLine = row;
     if (key === '' || className === '' || team === '') {
       problems.push({
         code: 'plan-line',
@@ -197,7 +199,7 @@ function teamLines({
       advice: 'Give one of these lines another key; until then neither team’s numbers are shown.',
     });
   }
-  return { teams, keysUsedTwice };
+  return { teams, keysUsedTwice, lastLine };
 }
 
 function readSetup({

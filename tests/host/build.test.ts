@@ -1,0 +1,327 @@
+import { describe, expect, it } from 'vitest';
+import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
+import type { Setup } from '../../src/lab/setup.ts';
+import { answerOf, buildSample, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { sheetState, valueAt, workbookText } from './cells.ts';
+import { setup } from './setup.ts';
+
+const names = (host: StandIn) => host.book.sheets.map(({ name }) => name);
+const entryOf = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
+  valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 2 });
+const type = (host: StandIn, at: { sheet: string; key: string; step: string }, text: string) =>
+  typeIn(host, { sheet: at.sheet, cells: [[stepRow(host, at), 2, text]] });
+const check = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
+  valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 4 });
+
+const otter = { sheet: 'Fern class', key: '', step: 'molar mass' };
+
+/** Key of a team by class and name, as the Plan has it. */
+function keyOf(host: StandIn, className: string, team: string): string {
+  const { rows } = sheetState(host, 'Plan');
+  for (let row = 1; row <= rows; row += 1) {
+    const line = [1, 2, 3].map((column) => valueAt(host, { sheet: 'Plan', row, column }));
+    if (line[1] === className && line[2] === team) return line[0] ?? '';
+  }
+  throw new Error(`Expected ${team} of ${className} in the Plan.`);
+}
+const withKeys = (host: StandIn) => ({
+  otter: { ...otter, key: keyOf(host, 'Fern class', 'Otter') },
+  heron: { ...otter, key: keyOf(host, 'Fern class', 'Heron') },
+});
+
+const total = (counts: Readonly<Record<string, number>>) =>
+  Object.values(counts).reduce((sum, count) => sum + count, 0);
+
+const withTeams = (teams: readonly string[]): Setup => ({
+  ...setup,
+  classes: setup.classes.map((one, index) => (index === 0 ? { ...one, teams } : one)),
+});
+
+describe('a build', () => {
+  it('makes the sheets in order and counts its steps', () => {
+    const host = open();
+    const first = answerOf(call(host, 'startBuild', setup));
+    expect(first).toEqual({ done: 1, total: 5, label: 'Help', finished: false });
+    expect(names(host)).toEqual(['Sheet1', 'Plan']);
+    const last = buildSetup(host, setup);
+    expect(last).toMatchObject({ done: 5, total: 5, finished: true });
+    expect(names(host)).toEqual(['Sheet1', 'Plan', 'Fern class', 'Moss class', 'Progress', 'Help']);
+    expect(host.book.interval).toBe('MINUTE');
+  });
+
+  it('runs one check for each team, and a bounded number of calls', () => {
+    const host = open();
+    host.resetCounts();
+    buildSample(host);
+    const teams = host.counts.functions.CHECKTEAM ?? 0;
+    expect(teams).toBe(12);
+    expect(Object.keys(host.counts.functions)).toEqual(['CHECKTEAM']);
+    const writes = host.counts.host['Range.setValues'] ?? 0;
+    // Some forty for each sheet and ten for each team: in blocks, never cell by cell.
+    console.log(`host calls of a build with 12 teams: ${total(host.counts.host)}, of them ${writes} writes of values`);
+    expect(writes).toBeLessThan(100);
+    expect(total(host.counts.host)).toBeLessThan(1300);
+  });
+
+  it('writes nothing and runs nothing when it is built again unchanged', () => {
+    const host = open();
+    buildSetup(host, setup);
+    const before = workbookText(host);
+    host.resetCounts();
+    buildSetup(host, setup);
+    expect(workbookText(host)).toBe(before);
+    expect(host.counts.functions).toEqual({});
+    expect(host.counts.host['Range.setValues'] ?? 0).toBe(0);
+  });
+
+  it('keeps entries, help wanted and names of people when it is built again', () => {
+    const host = open();
+    buildSetup(host, setup);
+    const team = withKeys(host).otter;
+    const row = stepRow(host, team);
+    typeIn(host, { sheet: team.sheet, cells: [[row, 2, '119.0']] });
+    typeIn(host, {
+      sheet: team.sheet,
+      cells: [
+        [row, 7, '2'],
+        [row, 8, '@ll of us'],
+      ],
+    });
+    const before = workbookText(host);
+    buildSetup(host, setup);
+    expect(workbookText(host)).toBe(before);
+  });
+
+  it('refuses nothing to a double press: one build goes on', () => {
+    const host = open();
+    answerOf(call(host, 'startBuild', setup));
+    host.holdLock(true);
+    expect(answerOf(call(host, 'startBuild', setup))).toMatchObject({ done: 1, finished: false });
+    expect(answerOf(call(host, 'continueBuild'))).toMatchObject({ done: 1, finished: false });
+    host.holdLock(false);
+    expect(buildSetup(host, setup).finished).toBe(true);
+  });
+
+  it('leaves sheets that are not ours alone, whatever they are called', () => {
+    const host = open();
+    const own = sheetState(host, 'Sheet1');
+    own.name = 'Plan';
+    host.type('teacher', [{ sheet: own.id, row: 1, column: 1, text: 'my own plan' }]);
+    buildSetup(host, setup);
+    expect(valueAt(host, { sheet: 'Plan', row: 1, column: 1 })).toBe('my own plan');
+    expect(names(host)).toContain('Plan 2');
+    expect(check(host, { ...otter, key: 'c1-t1' })).toBe('blank');
+  });
+
+  it('finds its sheets after they were renamed', () => {
+    const host = open();
+    buildSetup(host, setup);
+    host.book.renameSheet(sheetState(host, 'Fern class'), 'Monday');
+    const count = names(host).length;
+    buildSetup(host, setup);
+    expect(names(host)).toHaveLength(count);
+    expect(names(host)).toContain('Monday');
+  });
+
+  it('keeps names that look like formulas as names', () => {
+    const teams = ['=1+1', '+x', '@a', '-2', '<b>'];
+    const host = open();
+    buildSetup(host, withTeams(teams));
+    teams.forEach((team) => {
+      const heading = stepRow(host, { ...otter, key: keyOf(host, 'Fern class', team) }) - 1;
+      expect(valueAt(host, { sheet: 'Fern class', row: heading, column: 1 })).toBe(team);
+      expect(check(host, { ...otter, key: keyOf(host, 'Fern class', team) })).toBe('blank');
+    });
+  });
+});
+
+describe('building again with other teams', () => {
+  it('gives a late team the rows below and touches nobody else', () => {
+    const host = open();
+    buildSetup(host, setup);
+    const { otter: team } = withKeys(host);
+    type(host, team, '119.0');
+    const rowBefore = stepRow(host, team);
+    host.resetCounts();
+    buildSetup(host, withTeams(['Otter', 'Heron', 'Late']));
+    expect(names(host).filter((name) => name.includes('kept'))).toEqual([]);
+    expect(stepRow(host, team)).toBe(rowBefore);
+    expect(entryOf(host, team)).toBe('119.0');
+    const late = { ...otter, key: keyOf(host, 'Fern class', 'Late') };
+    expect(check(host, late)).toBe('blank');
+    expect(valueAt(host, { sheet: 'Fern class', row: 7, column: 1 })).toBe('Late');
+  });
+
+  it('makes a new sheet when a team goes, copies entries by team and step, and keeps the old one', () => {
+    const host = open();
+    buildSetup(host, setup);
+    const { otter: gone, heron } = withKeys(host);
+    type(host, gone, '100');
+    type(host, heron, "'=1+1");
+    const words = { ...heron, step: 'in your words' };
+    type(host, words, 'It spread out.');
+    buildSetup(host, withTeams(['Heron']));
+    const kept = names(host).find((name) => name.startsWith('Fern class, kept '));
+    expect(kept).toBeDefined();
+    expect(entryOf(host, { ...gone, sheet: kept ?? '' })).toBe('100');
+    expect(entryOf(host, heron)).toBe(entryOf(host, { ...heron, sheet: kept ?? '' }));
+    expect(entryOf(host, words)).toBe('It spread out.');
+    expect(valueAt(host, { sheet: 'Fern class', row: stepRow(host, heron), column: 9 })).toBe('1');
+    expect(() => stepRow(host, gone)).toThrow();
+  });
+
+  it('makes a new sheet where somebody has put in a row, and loses nothing', () => {
+    const host = open();
+    buildSetup(host, setup);
+    const { otter: team, heron } = withKeys(host);
+    type(host, team, '119.0');
+    type(host, heron, '118.9');
+    host.insertRows(
+      'student',
+      sheetState(host, 'Fern class').id,
+      stepRow(host, { ...team, step: 'moles of solute' }),
+      1,
+    );
+    expect(check(host, heron)).not.toBe('');
+    buildSetup(host, setup);
+    expect(names(host).some((name) => name.startsWith('Fern class, kept '))).toBe(true);
+    expect(entryOf(host, team)).toBe('119.0');
+    expect(entryOf(host, heron)).toBe('118.9');
+  });
+
+  it('keeps the sheet of a class that goes', () => {
+    const host = open();
+    buildSetup(host, setup);
+    buildSetup(host, { ...setup, classes: setup.classes.slice(0, 1) });
+    expect(names(host).some((name) => name.startsWith('Moss class, kept '))).toBe(true);
+    expect(names(host)).not.toContain('Moss class');
+  });
+
+  it('keeps the earlier Plan when other numbers are wanted', () => {
+    const host = open();
+    buildSetup(host, setup);
+    buildSetup(host, { ...setup, givens: { ...setup.givens, 'stock molarity': '0.400' } });
+    expect(names(host).some((name) => name.startsWith('Plan, kept '))).toBe(true);
+    expect(check(host, { ...otter, key: keyOf(host, 'Fern class', 'Otter') })).toBe('blank');
+  });
+});
+
+describe('the Plan', () => {
+  const givenCell = (host: StandIn, key: string, name: string) => {
+    const { rows, columns } = sheetState(host, 'Plan');
+    let heading = 0;
+    for (let row = 1; row <= rows; row += 1) {
+      const first = valueAt(host, { sheet: 'Plan', row, column: 1 });
+      if (first === 'key') heading = row;
+      if (heading === 0 || first !== key) continue;
+      for (let column = 1; column <= columns; column += 1) {
+        if (valueAt(host, { sheet: 'Plan', row: heading, column }) === name) return { row, column };
+      }
+    }
+    throw new Error(`Expected ${name} of ${key} in the Plan.`);
+  };
+  const question = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
+    valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 1 });
+
+  it('is the only source: a number changed there is in the questions and checks at once', () => {
+    const host = open();
+    buildSetup(host, setup);
+    const team = { ...withKeys(host).otter, step: 'moles of solute' };
+    const { row, column } = givenCell(host, team.key, 'stock molarity');
+    type(host, team, '0.0900');
+    expect(check(host, team)).not.toBe('on target');
+    host.resetCounts();
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, column, '0.450']] });
+    expect(question(host, team)).toContain('0.450 mol/L');
+    expect(check(host, team)).toBe('on target');
+    expect(host.counts.functions.CHECKTEAM).toBe(1);
+    expect(answerOf(call(host, 'readLesson')).problems).toEqual([]);
+    buildSetup(host, setup);
+    expect(question(host, team)).toContain('0.450 mol/L');
+  });
+
+  it('gives each team its own numbers however it is sorted', () => {
+    const host = open();
+    buildSetup(host, setup);
+    const keys = withKeys(host);
+    const before = [keys.otter, keys.heron].map((team) => question(host, { ...team, step: 'moles of solute' }));
+    const { row } = givenCell(host, keys.otter.key, 'formula');
+    const count = setup.classes.flatMap(({ teams }) => teams).length;
+    const first = Math.min(row, givenCell(host, keys.heron.key, 'formula').row);
+    host.sortRows(
+      'teacher',
+      sheetState(host, 'Plan').id,
+      { row: first, column: 1, rows: count, columns: 10 },
+      3,
+      false,
+    );
+    expect([keys.otter, keys.heron].map((team) => question(host, { ...team, step: 'moles of solute' }))).toEqual(
+      before,
+    );
+    buildSetup(host, setup);
+    expect(names(host).filter((name) => name.startsWith('Fern class'))).toEqual(['Fern class']);
+    expect([keys.otter, keys.heron].map((team) => question(host, { ...team, step: 'moles of solute' }))).toEqual(
+      before,
+    );
+  });
+
+  it('reports a key that is used twice and never guesses', () => {
+    const host = open();
+    buildSetup(host, setup);
+    const { otter: team, heron } = withKeys(host);
+    const { row } = givenCell(host, heron.key, 'formula');
+    type(host, { ...team, step: 'moles of solute' }, '0.06');
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, 1, team.key]] });
+    expect(check(host, { ...team, step: 'moles of solute' })).toBe('unreadable');
+    const heading = stepRow(host, team) - 1;
+    expect(valueAt(host, { sheet: 'Fern class', row: heading, column: 1 })).toContain('two lines of the Plan');
+    expect(answerOf(call(host, 'readLesson')).problems.join(' ')).toContain(`“${team.key}” in lines`);
+    const again = call(host, 'startBuild', setup);
+    expect(again.ok).toBe(false);
+  });
+
+  it('is read back as it was built', () => {
+    const host = open();
+    buildSetup(host, setup);
+    const { setup: read, problems, classes, built } = answerOf(call(host, 'readLesson'));
+    expect(problems).toEqual([]);
+    expect(read).toEqual(setup);
+    expect(classes).toEqual(['Fern class', 'Moss class']);
+    expect(built).toBe(true);
+  });
+});
+
+describe('the sample', () => {
+  it('is refused in a file that has a lesson of its own', () => {
+    const host = open();
+    buildSetup(host, setup);
+    const before = workbookText(host);
+    const outcome = call(host, 'startSample');
+    expect(outcome).toMatchObject({ ok: false });
+    expect(workbookText(host)).toBe(before);
+  });
+  it('comes with entries, says that it is invented, and writes over nobody', () => {
+    const host = open();
+    buildSample(host);
+    const { setup: read, classes } = answerOf(call(host, 'readLesson'));
+    const [className = ''] = classes;
+    expect(valueAt(host, { sheet: className, row: 3, column: 1 })).toContain('invented');
+    const view = answerOf(call(host, 'readClass', className));
+    const entries = view.teams.flatMap(({ steps }) => steps.filter(({ entry }) => entry !== ''));
+    expect(entries.length).toBeGreaterThan(20);
+    expect(entries.some(({ check: word }) => word === 'on target')).toBe(true);
+    expect(entries.some(({ check: word }) => word === 'not yet')).toBe(true);
+    const team = view.teams[0];
+    const at = { sheet: className, key: team?.key ?? '', step: 'molar mass' };
+    type(host, at, 'our own');
+    buildSample(host);
+    expect(entryOf(host, at)).toBe('our own');
+    expect(read.classes.length).toBe(2);
+  });
+  it('is built from the menu in one go', () => {
+    const host = open();
+    host.choose('teacher', 'buildSampleFromMenu');
+    expect(names(host)).toContain('Progress');
+    expect(answerOf(call(host, 'readLesson')).building).toBeUndefined();
+  });
+});

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
+import type { Setup } from '../../src/lab/setup.ts';
+import { buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { workbookText } from './cells.ts';
+import { failAtChange } from './hostFailure.ts';
+import { setup } from './setup.ts';
+
+/** One class and one team: every kind of step that a build takes, and few enough to stop at each. */
+const small: Setup = { ...setup, classes: [{ name: 'Fern class', teams: ['Otter'] }] };
+const clock = () => new Date('2026-03-02T10:00:00Z');
+
+/** A workbook with two teams and entries, as its file keeps it: what the second build starts from. */
+function savedWithEntries(): string {
+  const host = open({ clock });
+  buildSetup(host, { ...small, classes: [{ name: 'Fern class', teams: ['Otter', 'Heron'] }] });
+  const row = stepRow(host, { sheet: 'Fern class', key: 'c1-t1', step: 'molar mass' });
+  typeIn(host, { sheet: 'Fern class', cells: [[row, 2, '119.0']] });
+  typeIn(host, {
+    sheet: 'Fern class',
+    cells: [
+      [row, 7, '2'],
+      [row, 8, '=me'],
+    ],
+  });
+  return host.save();
+}
+
+/** Presses on until the build is finished: a call that failed is pressed again. */
+function pressOn(host: StandIn, wanted: Setup): void {
+  let outcome = call(host, 'startBuild', wanted);
+  for (let presses = 0; presses < 30; presses += 1) {
+    if (outcome.ok && outcome.value.finished) return;
+    outcome = outcome.ok ? call(host, 'continueBuild') : call(host, 'startBuild', wanted);
+  }
+  throw new Error(`Expected the build to finish, received ${JSON.stringify(outcome)}.`);
+}
+
+function stopAtEach(start: () => StandIn, wanted: Setup): { readonly places: number; readonly different: number[] } {
+  const whole = start();
+  const count = failAtChange(whole, Number.POSITIVE_INFINITY);
+  pressOn(whole, wanted);
+  const expected = workbookText(whole);
+  const places = count.made();
+  const different: number[] = [];
+  for (let place = 1; place <= places; place += 1) {
+    const host = start();
+    const interruption = failAtChange(host, place);
+    pressOn(host, wanted);
+    interruption.stop();
+    if (workbookText(host) !== expected) different.push(place);
+  }
+  return { places, different };
+}
+
+describe('a build that the host interrupts', () => {
+  it('gives the same workbook after a failure at any change, from nothing', () => {
+    const { places, different } = stopAtEach(() => open({ clock }), small);
+    console.log(`stopped at each of ${places} changes`);
+    expect(places).toBeGreaterThan(150);
+    expect(different).toEqual([]);
+  }, 300_000);
+
+  it('gives the same workbook, entries and all, after a failure at any change of a build that replaces a sheet', () => {
+    const saved = savedWithEntries();
+    const { places, different } = stopAtEach(() => open({ clock, saved }), small);
+    console.log(`stopped at each of ${places} changes`);
+    expect(places).toBeGreaterThan(100);
+    expect(different).toEqual([]);
+  }, 300_000);
+});

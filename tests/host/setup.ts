@@ -1,0 +1,23 @@
+import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
+import type { Setup } from '../../src/lab/setup.ts';
+
+/** A small invented lesson: two classes, the same numbers for all. */
+export const setup: Setup = {
+  activity: 'stock and dilution',
+  givens: {
+    formula: 'KBr',
+    'stock molarity': '0.320',
+    flask: '200',
+    'target molarity': '0.120',
+    'target volume': '50',
+    ion: 'Br-',
+    purity: '',
+  },
+  ownNumbers: false,
+  settings: defaultSettings,
+  shelf: defaultShelf,
+  classes: [
+    { name: 'Fern class', teams: ['Otter', 'Heron'] },
+    { name: 'Moss class', teams: ['Newt'] },
+  ],
+};

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { classNow } from '../../src/workbook/classNow.ts';
+import { type BlockReading, notYetKnown, type StepReading } from '../../src/workbook/readClassSheet.ts';
+
+const minute = 60_000;
+const now = 100 * minute;
+const titles = new Map([
+  ['a', 'First row'],
+  ['b', 'Second row'],
+  ['words', 'In your own words'],
+]);
+
+const step = (id: string, found: Partial<StepReading> = {}): StepReading => ({
+  row: 1,
+  key: 'k',
+  step: id,
+  entry: '',
+  check: 'blank',
+  lookAt: '',
+  hint: '',
+  helpWanted: 0,
+  who: '',
+  tries: 0,
+  lastEntry: undefined,
+  ...found,
+});
+const block = (team: string, ...steps: StepReading[]): BlockReading => ({
+  key: team.toLowerCase(),
+  team,
+  headingRow: 1,
+  closingRow: 9,
+  known: true,
+  steps: [...steps, step('words', { check: '' })],
+});
+const seen = (...blocks: BlockReading[]) =>
+  classNow({ reading: { blocks, linkRows: 1 }, titles, told: ['words'], now });
+const wrong = { entry: '64', check: 'not yet', lookAt: 'Your value matches one thing. Which unit?' };
+
+describe('classNow', () => {
+  it('says nothing of a team that is under way', () => {
+    expect(
+      seen(block('Otter', step('a', { check: 'on target', entry: '1', lastEntry: now - minute }), step('b'))),
+    ).toEqual({
+      talkFirst: [],
+      sayToClass: '',
+      notYetKnown: 0,
+    });
+  });
+  it('puts a call for help first, then the same question twice, many tries, a long silence and work that is done', () => {
+    const { talkFirst } = seen(
+      block('Done', step('a', { check: 'on target' }), step('b', { check: 'on target' })),
+      block('Quiet', step('a', { check: 'on target', lastEntry: now - 9 * minute }), step('b')),
+      block('Many', step('a', { ...wrong, tries: 4 })),
+      block('Twice', step('a', wrong), step('b', { ...wrong, entry: '65' })),
+      block('Asks', step('a'), step('b', { helpWanted: 2 })),
+    );
+    expect(talkFirst).toEqual([
+      { team: 'Asks', reason: 'Asked for help, level 2, at Second row.' },
+      { team: 'Twice', reason: 'The same question twice, at First row and Second row.' },
+      { team: 'Many', reason: 'At least 4 tries at First row.' },
+      { team: 'Quiet', reason: 'Nothing new for 9 minutes, at Second row.' },
+      { team: 'Done', reason: 'Everything on target: ready for more.' },
+    ]);
+  });
+  it('does not speak of help or tries on a row that is on target by now', () => {
+    expect(
+      seen(block('Otter', step('a', { check: 'on target', tries: 6, helpWanted: 3 }), step('b'))).talkFirst,
+    ).toEqual([]);
+  });
+  it('says to everybody what two teams or more have before them', () => {
+    expect(seen(block('One', step('a', wrong))).sayToClass).toBe('');
+    expect(seen(block('One', step('a', wrong)), block('Two', step('b', wrong))).sayToClass).toBe(
+      `2 teams read this now: ${wrong.lookAt}`,
+    );
+  });
+  it('counts what is not known yet and takes it for neither right nor wrong', () => {
+    const found = seen(
+      block('Otter', step('a', { check: notYetKnown, entry: '5', tries: 7 }), step('b', { check: 'on target' })),
+    );
+    expect(found.notYetKnown).toBe(1);
+    expect(found.talkFirst).toEqual([]);
+  });
+});
