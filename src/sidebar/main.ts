@@ -1,5 +1,5 @@
 // The sidebar's page: reads the lesson once, then shows one view at a time.
-import type { LessonView } from '../host/calls.ts';
+import type { LessonView, Problem } from '../host/calls.ts';
 import { callHost } from './callHost.ts';
 import { classNowView } from './classNow/classNowView.ts';
 import { helpView } from './help/helpView.ts';
@@ -21,8 +21,7 @@ function start(): void {
   const builder = makeBuilder({
     next: () => callHost('continueBuild'),
     finishing: async () => {
-      const again = await callHost('readLesson');
-      if (again.ok) lesson = again.value;
+      await refresh();
     },
   });
   let lesson: LessonView | undefined;
@@ -69,6 +68,12 @@ function start(): void {
     if (current !== undefined && current !== wanted) return;
     if (read) show(name);
   }
+  async function refresh(): Promise<Problem | undefined> {
+    const outcome = await callHost('readLesson');
+    if (!outcome.ok) return outcome.problem;
+    lesson = outcome.value;
+    return undefined;
+  }
   async function readLesson(): Promise<boolean> {
     const outcome = await waiting(opening, texts.opening, callHost('readLesson'));
     if (!outcome.ok) {
@@ -87,6 +92,7 @@ function start(): void {
         return lesson ?? outcome.value;
       },
       show,
+      refresh,
     };
     views = { ...views, plan: planView(page, builder), classNow: classNowView(page) };
     return true;

@@ -4,7 +4,7 @@ import type { Calls } from '../../src/host/calls.ts';
 export type FakeAnswer = { readonly value: unknown } | { readonly fails: string } | { readonly silent: true };
 export type FakeAnswers = Partial<Record<keyof Calls, readonly FakeAnswer[]>>;
 
-export interface FakeWindow {
+interface FakeWindow {
   fake: {
     /** Answers by name, in turn; the last one repeats. */
     answers: Record<string, FakeAnswer[]>;

@@ -145,6 +145,25 @@ describe('plan and build', () => {
     expect(await flask(opened).inputValue()).toBe('200');
   });
 
+  it('asks which counts when the Plan sheet changed since the page read it', async () => {
+    const opened = await open(builtFile);
+    await view(opened, 'Plan');
+    await flask(opened).fill('100');
+    const { setup } = builtLesson;
+    const changed = { ...builtLesson, setup: { ...setup, givens: { ...setup.givens, 'stock molarity': '0.450' } } };
+    await answerNext(opened, 'readLesson', value(good(changed)));
+    await buildButton(opened).click();
+    await opened.getByText('The Plan sheet changed since').waitFor();
+    expect(await namesCalled(opened)).not.toContain('startBuild');
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    await opened.getByRole('button', { name: 'Use what is in the Plan sheet' }).click();
+    expect(await opened.getByLabel('Stock molarity').inputValue()).toBe('0.450');
+    await buildButton(opened).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    const sent = (await callsOf(opened)).find(({ name }) => name === 'startBuild')?.args[0];
+    expect(sent).toEqual(changed.setup);
+  });
+
   it('keeps what was typed while it is open where storage is refused', async () => {
     const opened = await open(emptyFile, { withoutStorage: true });
     await flask(opened).fill('123');

@@ -80,6 +80,8 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
   const kept = drafts.read(draftName) as KeptDraft | null;
   const keptOne = kept ? keptDraft(kept.draft, inSheet) : undefined;
   let draft: PlanDraft = keptOne ?? inSheet;
+  // What the sheet held when typing began.
+  const began = keptOne && kept ? kept.begun : begun;
   const fields = new Map<string, Field>();
 
   const activityNow = (): ActivityView | undefined => lesson.activities.find(({ id }) => id === draft.activity);
@@ -87,7 +89,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
   let previewed: string | undefined;
   const put = (part: Partial<PlanDraft>) => {
     draft = { ...draft, ...part };
-    drafts.keep(draftName, { begun, draft } satisfies KeptDraft);
+    drafts.keep(draftName, { begun: began, draft } satisfies KeptDraft);
     stale.textContent = previewed !== undefined && previewed !== JSON.stringify(draft) ? texts.plan.stale : '';
   };
   const putSetting = (name: SettingName, value: string) => put({ settings: { ...draft.settings, [name]: value } });
@@ -318,13 +320,34 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     if (control) control.value = next;
     void showNumbers();
   };
-  async function build(): Promise<void> {
+  async function build(asHere = false): Promise<void> {
     const setup = readyPlan();
-    if (!setup) return;
+    if (!setup || asking) return;
+    if (lesson.built && !asHere) {
+      asking = true;
+      const unread = await waiting(status, texts.plan.comparing, page.refresh());
+      asking = false;
+      if (unread) return showHostProblem(unread, () => void build());
+      if (JSON.stringify(draftOf(page.lesson)) !== began) return askWhichCounts();
+    }
     const problem = await builder.start(() => callHost('startBuild', setup));
     if (problem) showHostProblem(problem, () => void build());
     else if (builder.now.phase === 'finished') drafts.drop(draftName);
   }
+
+  const askWhichCounts = () => {
+    const button = (label: string, run: () => void) =>
+      element('button', { type: 'button', class: 'act two', onclick: run }, label);
+    result.replaceChildren(
+      element(
+        'div',
+        { class: 'notice', role: 'alert' },
+        element('p', {}, texts.plan.sheetChanged),
+        button(texts.plan.fromSheet, fromSheet),
+        button(texts.plan.fromHere, () => void build(true)),
+      ),
+    );
+  };
 
   const form = element(
     'form',

@@ -4,7 +4,7 @@ import { element } from '../page/element.ts';
 import { type Field, field } from '../page/field.ts';
 import { texts } from '../texts.ts';
 
-export interface SolutePick {
+interface SolutePick {
   readonly formula: string;
   readonly other: boolean;
 }
