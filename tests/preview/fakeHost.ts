@@ -36,7 +36,7 @@ export class FakeHost implements PreviewHost {
   private readonly listeners = new Set<() => void>();
   private readonly past: string[] = [];
   private readonly future: string[] = [];
-  private pending: Pick<ChangeView, 'activate' | 'toast'> = {};
+  private pending: { at: number; said: Pick<ChangeView, 'activate' | 'toast'> } = { at: 0, said: {} };
 
   constructor(sheets: readonly FakeSheet[]) {
     this.sheets = sheets.map(({ name, rows = 40, columns = 10, view = {}, cells = {} }, index) => ({
@@ -88,9 +88,8 @@ export class FakeHost implements PreviewHost {
     this.tell();
   }
   say(pending: Pick<ChangeView, 'activate' | 'toast'>): void {
-    this.pending = pending;
+    this.pending = { at: this.version + 1, said: pending };
     this.tell();
-    this.pending = {};
   }
   undo(): boolean {
     return this.restore(this.past, this.future);
@@ -146,7 +145,7 @@ export class FakeHost implements PreviewHost {
           ),
         }))
         .filter(({ cells }) => Object.keys(cells).length > 0),
-      ...this.pending,
+      ...(this.pending.at > version ? this.pending.said : {}),
     };
   }
   resetCounts(): void {}

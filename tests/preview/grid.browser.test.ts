@@ -294,7 +294,7 @@ describe('the grid', () => {
   });
   it('leaves the grid by F6 and by Tab at the edge', async () => {
     host.menuLines = [{ title: 'Labrow', items: [{ label: 'Open', run: 'open' }] }];
-    const page = await open();
+    const page = await open('teacher');
     await page.click('[data-cell=B2]');
     await page.keyboard.press('F6');
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Labrow');
@@ -355,6 +355,15 @@ describe('panels', () => {
     await page.waitForTimeout(200);
     expect(host.asked.map(({ what }) => what)).not.toContain('erase');
     expect(await page.locator('#panel').isVisible()).toBe(true);
+  });
+  it('goes where the script says without taking the focus from the panel', async () => {
+    const page = await openPanel('sidebar');
+    await page.frames()[1]?.evaluate('document.body.tabIndex=-1;document.body.focus()');
+    host.say({ activate: { seat: 'teacher', sheet: 2, row: 7, column: 3 } });
+    await expect.poll(() => page.locator('[data-cell=C7].active').count()).toBe(1);
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('IFRAME');
+    await page.frames()[1]?.evaluate('google.script.host.editor.focus()');
+    await expect.poll(() => focused(page)).toBe('C7');
   });
   it('opens a dialog that Escape closes', async () => {
     const page = await openPanel('dialog');

@@ -143,7 +143,7 @@ export function startDesk(seat: Seat): void {
   });
   sheetBox.addEventListener('scroll', () => showTip(grid.selection.active), { passive: true });
 
-  function openSheet(id: number, at?: Place): void {
+  function openSheet(id: number, at?: Place, { focus } = { focus: true }): void {
     const sheet = model?.sheets.get(id);
     if (!model || !sheet) return;
     current = id;
@@ -151,7 +151,8 @@ export function startDesk(seat: Seat): void {
     document.title = `${sheet.name} · ${model.name}`;
     tabs.show(visibleSheets(), id);
     grid.show(sheet);
-    if (at) grid.select({ row: Math.min(at.row, sheet.rows), column: Math.min(at.column, sheet.columns) });
+    const inside = at && { row: Math.min(at.row, sheet.rows), column: Math.min(at.column, sheet.columns) };
+    if (inside) grid.select(inside, inside, { focus });
     else showCell();
     editor.reposition();
   }
@@ -663,7 +664,9 @@ export function startDesk(seat: Seat): void {
       if (change.toast) toast(change.toast.title, change.toast.message);
       const { activate } = change;
       if (activate && activate.seat === seat) {
-        void leaveCell(() => openSheet(activate.sheet, activate));
+        // As on the host, a panel that goes to a cell keeps the focus until it asks to give it away.
+        const focus = !(document.activeElement instanceof HTMLIFrameElement);
+        void leaveCell(() => openSheet(activate.sheet, activate, { focus }));
       }
     },
     onLink(next) {

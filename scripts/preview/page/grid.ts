@@ -28,7 +28,7 @@ export interface Grid {
   show(sheet: SheetView): void;
   /** Draws the rows of the cells that changed. */
   patch(sheet: SheetView, keys: readonly string[]): void;
-  select(active: Place, reach?: Place): void;
+  select(active: Place, reach?: Place, options?: { readonly focus: boolean }): void;
   extend(reach: Place): void;
   /** Moves the selection without the focus, as when rows moved under a cell being typed in. */
   mark(place: Place): void;
@@ -44,7 +44,8 @@ export interface Grid {
 const headingWidth = 46;
 const spareRows = 24;
 const spareColumns = 2;
-const rowsAtOnce = 80;
+const rowsAtFirst = 120;
+const rowsAtOnce = 60;
 
 /** The sheet as a real table with the roles of a grid. Rows beyond what is used are added when somebody goes there. */
 export function createGrid(container: HTMLElement, events: GridEvents): Grid {
@@ -53,6 +54,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
   const dark = window.matchMedia('(prefers-color-scheme: dark)');
   let sheet: SheetView | undefined;
   let lastRow = 0;
+  let drawnSheet: number | undefined;
   let lastColumn = 0;
   let columnsHeld = true;
   let selection: Selection = { active: { row: 1, column: 1 }, reach: { row: 1, column: 1 } };
@@ -146,6 +148,8 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
         const room = roomFor(of, place, cell ?? { text, input: text });
         if (room > widthOf(of, place.column)) shown.style.maxWidth = `${room - 13}px`;
         shown.classList.toggle('runs-on', room > widthOf(of, place.column));
+        // Clipping thousands of cells is slow to draw; only text that may be too long needs it.
+        shown.classList.toggle('clip', text.length * 11 > room - 13);
       }
       content.push(shown);
     }
@@ -213,6 +217,8 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
 
   function render(of: SheetView): void {
     const used = usedExtent(of);
+    const drawnBefore = drawnSheet === of.id ? lastRow : 0;
+    drawnSheet = of.id;
     cells.clear();
     rows.clear();
     lefts.clear();
@@ -271,7 +277,8 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     head.classList.toggle('holds-rows', of.frozenRows > 0);
     body = element('tbody', { role: 'rowgroup' });
     lastRow = of.frozenRows;
-    addRows(of, Math.max(used.row, selection.active.row, selection.reach.row) + spareRows);
+    const selected = Math.max(selection.active.row, selection.reach.row);
+    addRows(of, Math.max(selected + spareRows, Math.min(used.row + spareRows, Math.max(rowsAtFirst, drawnBefore))));
     table.replaceChildren(group, head, body);
     table.setAttribute('aria-label', of.name);
     table.setAttribute('aria-rowcount', String(of.rows + 1));
@@ -373,14 +380,14 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
         else drawRow(next, row);
       }
     },
-    select(active, reach = active) {
+    select(active, reach = active, { focus } = { focus: true }) {
       if (!sheet) return;
       selection = { active: ownerOf(sheet, active), reach };
       reveal(active);
       reveal(reach);
       mark();
       const td = grid.cell(active);
-      td?.focus({ preventScroll: true });
+      if (focus) td?.focus({ preventScroll: true });
       td?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
       events.moved();
     },
