@@ -64,7 +64,7 @@ export const messages = {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ no figures for this',
   },
-  // chemistry: formulas
+  // chemistry: formulas and ions
   'formula-expected': {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ formula expected',
@@ -74,56 +74,108 @@ export const messages = {
     short: '⚠ formula too long',
   },
   'formula-too-deep': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
-    short: '⚠ too many brackets',
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: too many brackets',
   },
-  'formula-letter-case': {
+  'formula-case': {
     full: 'Expected {expected}, received {received}. {advice}',
     short: '⚠ {brief}',
+  },
+  'formula-character': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: other character',
+  },
+  'formula-part-missing': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: part missing',
   },
   'element-unknown': {
     full: 'Expected {expected}, received {received}. {advice}',
     short: '⚠ element {brief}?',
   },
-  'formula-bracket-open': {
-    full: 'Expected {expected}, received {received}. {advice}',
-    short: '⚠ formula: {brief} missing',
-  },
-  'formula-bracket-closed': {
-    full: 'Expected {expected}, received {received}. {advice}',
-    short: '⚠ formula: {brief} too many',
-  },
-  'formula-bracket-empty': {
-    full: 'Expected {expected}, received {received}. {advice}',
-    short: '⚠ formula: empty bracket',
-  },
-  'formula-number': {
+  'bracket-not-closed': {
     full: 'Expected {expected}, received {received}. {advice}',
     short: '⚠ formula: {brief}',
   },
-  'formula-leading-number': {
+  'bracket-not-opened': {
     full: 'Expected {expected}, received {received}. {advice}',
-    short: '⚠ formula without {brief} in front',
+    short: '⚠ formula: {brief} out of place',
   },
-  'formula-part-empty': {
+  'bracket-empty': {
     full: 'Expected {expected}, received {received}. {advice}',
-    short: '⚠ formula: nothing after {brief}',
+    short: '⚠ formula: empty brackets',
   },
-  'formula-character': {
+  'separator-in-bracket': {
     full: 'Expected {expected}, received {received}. {advice}',
-    short: '⚠ formula: {brief}?',
+    short: '⚠ formula: bracket still open',
   },
-  'formula-charge-two-readings': {
+  'coefficient-before-formula': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: number in front',
+  },
+  'coefficient-out-of-range': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: number after the dot',
+  },
+  'number-out-of-place': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: number out of place',
+  },
+  'subscript-zero': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: 0 after a symbol',
+  },
+  'subscript-too-large': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: number too large',
+  },
+  'subscript-not-whole': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ formula: whole numbers',
+  },
+  'isotope-shape': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ isotope as in [13C]',
+  },
+  'isotope-unlikely': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ mass number?',
+  },
+  'charge-two-readings': {
     full: 'Expected one reading of {argument}, received {received}. {advice}',
-    short: '⚠ {brief}?',
+    short: '⚠ {brief}',
   },
-  'formula-isotope': {
-    full: 'Expected {expected}, received {received}. {advice}',
-    short: '⚠ isotope {brief}?',
+  'formula-with-charge': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ substance without a charge',
   },
   'atomic-weight-none': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: 'Expected {expected}, received {received}. {advice}',
     short: '⚠ {brief}: no atomic weight',
+  },
+  'element-not-in-formula': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ no {brief} in it',
+  },
+  'ions-weak': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ weak: mostly undissociated',
+  },
+  'ions-sparingly': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ hardly dissolves',
+  },
+  'ions-unknown': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ ions not known here',
+  },
+  'ion-not-in-formula': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ ion: {brief}?',
+  },
+  'ion-none': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ gives no ions',
   },
   // chemistry: solutions
   'purity-out-of-range': {
@@ -141,6 +193,22 @@ export const messages = {
   'stages-out-of-range': {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ stages: 1 to 100',
+  },
+  'percent-unclear': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ % w/w or % w/v?',
+  },
+  'concentration-unit-unknown': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: unit',
+  },
+  'conversion-needs': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {brief} needed',
+  },
+  'solute-over-whole': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ more solute than solution',
   },
   'target-not-below-stock': {
     full: 'Expected {argument} to be {expected}, received {received}. {advice}',

@@ -1,5 +1,5 @@
+import { glasswareFigures } from './glasswareTolerance.ts';
 import { type Millilitres, millilitres } from './quantity.ts';
-import { volumetricTolerances } from './volumetricTolerances.generated.ts';
 
 export interface Volumetric {
   readonly vessel: 'flask' | 'pipette';
@@ -24,21 +24,17 @@ export interface VolumetricTolerance {
  * Source: ISO 1042 and ISO 648, ASTM E288 and E969, as listed in the published table beside the tests.
  */
 export function volumetricTolerance({ vessel, volume, glassClass, standard }: Volumetric): VolumetricTolerance {
-  const sizes = volumetricTolerances[`${standard} ${vessel} ${glassClass}`]
-    .split(' ')
-    .map((line) => line.split(':'))
-    .map(([size, tolerance, memory]) => ({
-      size: Number(size),
-      tolerance: Number(tolerance),
-      confirmed: memory === undefined,
-    }));
-  const largest = sizes[sizes.length - 1];
-  const found = sizes.find(({ size }) => size >= volume) ?? largest;
+  const figures = glasswareFigures({
+    kind: vessel === 'flask' ? 'volumetric flask' : 'volumetric pipette',
+    glassClass,
+    standard,
+  });
+  const found = figures.find((figure) => figure.volume >= volume) ?? figures[figures.length - 1];
   if (found === undefined) throw new Error(`No figures for a ${vessel} of class ${glassClass} by ${standard}.`);
-  const share = volume > found.size ? volume / found.size : 1;
+  const share = volume > found.volume ? volume / found.volume : 1;
   return {
     tolerance: millilitres(found.tolerance * share),
-    readAt: millilitres(found.size),
-    confirmed: found.confirmed,
+    readAt: found.volume,
+    confirmed: found.basis === 'source',
   };
 }
