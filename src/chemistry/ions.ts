@@ -1,0 +1,206 @@
+import { quoted } from '../errors/quoted.ts';
+import { type ChemError, failure, type Result, success } from '../errors/result.ts';
+import { isSparinglySoluble, molecularSolutes, strongAcids, weakElectrolytes } from './electrolytes.ts';
+import { anhydrousAtoms, type Formula } from './formula.ts';
+import { type ListedIon, listedAnions, listedCations } from './listedIons.ts';
+import { readFormula } from './readFormula.ts';
+
+/** One kind of particle that a formula unit gives in water. */
+export interface IonCount {
+  /** As usually written, with its charge raised: `Mg²⁺`, `SO₄²⁻`; a molecular solute as it was typed. */
+  readonly ion: string;
+  /** Number of them from one formula unit. */
+  readonly count: number;
+  /** 0 for a molecular solute. */
+  readonly charge: number;
+  /** Atoms of one. */
+  readonly atoms: Formula['atoms'];
+  /** Anything to know about this ion. */
+  readonly note?: string;
+}
+
+type Counts = ReadonlyMap<string, number>;
+
+const countsOf = (atoms: Formula['atoms']): Map<string, number> =>
+  new Map(atoms.map(({ element, count }) => [element === '[2H]' ? 'H' : element, count]));
+
+const key = (counts: Counts): string =>
+  [...counts]
+    .filter(([, count]) => count !== 0)
+    .map(([element, count]) => `${element}${count}`)
+    .sort()
+    .join(' ');
+
+/** Atoms of a listed formula; the lists are ours, so a mistake in them is ours as well. */
+function atomsOfListed(body: string): Formula['atoms'] {
+  const read = readFormula(body);
+  if (!read.ok) throw new Error(`The list of ions has ${body}, which is no formula.`);
+  return read.value.atoms;
+}
+
+let lists: { readonly strong: Set<string>; readonly weak: Set<string>; readonly molecular: Set<string> } | undefined;
+
+/** The lists by their atoms, worked out on first use. */
+const byAtoms = () =>
+  (lists ??= {
+    strong: new Set(strongAcids.map((body) => key(countsOf(atomsOfListed(body))))),
+    weak: new Set(weakElectrolytes.map((body) => key(countsOf(atomsOfListed(body))))),
+    molecular: new Set(molecularSolutes.map((body) => key(countsOf(atomsOfListed(body))))),
+  });
+
+interface KnownIon extends ListedIon {
+  readonly atoms: Formula['atoms'];
+}
+let knownIons: { readonly cations: readonly KnownIon[]; readonly anions: readonly KnownIon[] } | undefined;
+
+const ionLists = () =>
+  (knownIons ??= {
+    cations: listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })),
+    // Larger ones first: hydrogen carbonate is looked for before carbonate.
+    anions: listedAnions()
+      .filter(({ body }) => body !== 'O' && body !== 'O2')
+      .map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) }))
+      .sort((one, other) => total(other.atoms) - total(one.atoms)),
+  });
+
+const total = (atoms: Formula['atoms']): number => atoms.reduce((sum, { count }) => sum + count, 0);
+
+const raised = (charge: number): string => {
+  const digits = Math.abs(charge) === 1 ? '' : '⁰¹²³⁴⁵⁶⁷⁸⁹'.charAt(Math.abs(charge));
+  return digits + (charge < 0 ? '⁻' : '⁺');
+};
+const lowered = (body: string): string => body.replace(/\d/g, (digit) => '₀₁₂₃₄₅₆₇₈₉'.charAt(Number(digit)));
+
+/** An ion as it is usually written. */
+export const ionText = ({ body, charge }: ListedIon): string =>
+  `${body.includes('(CN)') || body.includes('(OH)') ? `[${lowered(body)}]` : lowered(body)}${raised(charge)}`;
+
+/** What is left of some atoms when an ion is taken out so many times; undefined where there is too little. */
+function without(counts: Counts, atoms: Formula['atoms'], times: number): Map<string, number> | undefined {
+  const left = new Map(counts);
+  for (const { element, count } of atoms) {
+    const rest = (left.get(element) ?? 0) - count * times;
+    if (rest < 0) return undefined;
+    if (rest === 0) left.delete(element);
+    else left.set(element, rest);
+  }
+  return left;
+}
+
+/** How many times an ion fits into some atoms at most. */
+const timesIn = (counts: Counts, atoms: Formula['atoms']): number =>
+  Math.min(...atoms.map(({ element, count }) => Math.floor((counts.get(element) ?? 0) / count)));
+
+interface Share {
+  readonly ion: KnownIon;
+  readonly count: number;
+}
+
+/** Cations that use up exactly these atoms and carry exactly this charge; every metal with one of its usual charges. */
+function cationsFor(counts: Counts, charge: number, mayHoldAmmonium: boolean): readonly Share[] | undefined {
+  const [next] = [...counts.keys()].filter((element) => element !== 'N' && element !== 'H');
+  if (next === undefined) {
+    if (counts.size === 0) return charge === 0 ? [] : undefined;
+    const nitrogen = counts.get('N');
+    const symbol = nitrogen === undefined ? 'H' : 'NH4';
+    const ion = ionLists().cations.find(({ body }) => body === symbol);
+    if (!ion || (symbol === 'NH4' && !mayHoldAmmonium)) return undefined;
+    const count = nitrogen ?? counts.get('H') ?? 0;
+    const left = without(counts, ion.atoms, count);
+    return left?.size === 0 && count === charge ? [{ ion, count }] : undefined;
+  }
+  const count = counts.get(next) ?? 0;
+  for (const ion of ionLists().cations.filter(({ body }) => body === next)) {
+    const left = without(counts, ion.atoms, count);
+    const rest =
+      left && charge - count * ion.charge >= 0 && cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
+    if (rest) return [{ ion, count }, ...rest];
+  }
+  return undefined;
+}
+
+/** A salt, acid or base of the usual ions: its cations and its one kind of anion. */
+function takenApart(formula: Formula): { readonly cations: readonly Share[]; readonly anion: Share } | undefined {
+  const counts = countsOf(anhydrousAtoms(formula));
+  const mayHoldAmmonium = /NH4|NH₄|H4N|N\s*H\s*4/.test(formula.text);
+  for (const ion of ionLists().anions) {
+    for (let count = timesIn(counts, ion.atoms); count >= 1; count -= 1) {
+      const left = without(counts, ion.atoms, count);
+      const cations = left && left.size > 0 ? cationsFor(left, -ion.charge * count, mayHoldAmmonium) : undefined;
+      // An acid salt is never hydrogen ions beside a metal: those hydrogens belong to the anion.
+      const isMixed = cations?.some(({ ion: { body } }) => body === 'H') === true && cations.length > 1;
+      // A strong acid is taken apart to its last hydrogen; the second step is noted.
+      const isHalfDone = cations?.[0]?.ion.body === 'H' && /^H(?!C)/.test(ion.body);
+      if (cations && cations.length > 0 && !isMixed && !isHalfDone) return { cations, anion: { ion, count } };
+    }
+  }
+  return undefined;
+}
+
+const refusal = (error: Pick<ChemError, 'code' | 'received' | 'advice'>): Result<never> =>
+  failure({ ...error, argument: 'formula', expected: 'a strong electrolyte or a molecular solute' });
+
+/**
+ * Particles that one formula unit gives in water, taken as completely dissociated; water of hydration is never one.
+ *
+ * @returns Ions with their number, or a molecular solute once. Fails with `formula-with-charge`, `ions-weak`,
+ * `ions-sparingly` (below 1 g in 100 g of water) or `ions-unknown`.
+ * Source: list of reagents and of usual ions, see `electrolytes.ts` and `listedIons.ts`.
+ */
+export function ions(formula: Formula): Result<readonly IonCount[]> {
+  const shown = quoted(formula.text);
+  if (formula.charge !== 0) {
+    return refusal({
+      code: 'formula-with-charge',
+      received: `the ion ${shown}`,
+      advice: 'Type the substance that is dissolved, without a charge.',
+    });
+  }
+  const atoms = anhydrousAtoms(formula);
+  const atomKey = key(countsOf(atoms));
+  const { strong, weak, molecular } = byAtoms();
+  const weakRefusal = () =>
+    refusal({
+      code: 'ions-weak',
+      received: `${shown}, a weak electrolyte`,
+      advice: 'Most of it stays whole in water: a formula alone cannot count its ions.',
+    });
+  if (weak.has(atomKey)) return weakRefusal();
+  const salt = takenApart(formula);
+  // Urea and a salt of ammonium can have the same atoms; only what is written tells them apart.
+  const isAcid = salt?.cations.every(({ ion: { body } }) => body === 'H') === true;
+  if (molecular.has(atomKey) && (!salt || isAcid)) {
+    const text = formula.text.split(/[·•*∙⋅]/)[0]?.trim() ?? formula.text;
+    return success([{ ion: text, count: 1, charge: 0, atoms }]);
+  }
+  if (!salt) {
+    return refusal({
+      code: 'ions-unknown',
+      received: `${shown}, which is not among those known here`,
+      advice: 'Look up how it dissolves, and count its ions by hand.',
+    });
+  }
+  const { cations, anion } = salt;
+  if (isAcid && !strong.has(atomKey)) return weakRefusal();
+  const low =
+    cations.length === 1 &&
+    cations[0] &&
+    isSparinglySoluble({ cation: cations[0].ion.body, cationCharge: cations[0].ion.charge, anion: anion.ion.body });
+  if (low) {
+    return refusal({
+      code: 'ions-sparingly',
+      received: `${shown}, which dissolves below 1 g in 100 g of water`,
+      advice: 'Choose a salt that dissolves.',
+    });
+  }
+  const isSulfuric = isAcid && anion.ion.body === 'SO4';
+  return success(
+    [...cations, anion].map(({ ion, count }) => ({
+      ion: ionText(ion),
+      count,
+      charge: ion.charge,
+      atoms: ion.atoms,
+      ...(isSulfuric ? { note: 'the second step is partial: some HSO₄⁻ stays whole' } : {}),
+    })),
+  );
+}

@@ -1,0 +1,32 @@
+import { quoted } from '../errors/quoted.ts';
+import { failure, type Result, success } from '../errors/result.ts';
+import { assembled, type Formula } from './formula.ts';
+import type { IonCount } from './ions.ts';
+import { readFormula } from './readFormula.ts';
+import { splitCharge } from './splitCharge.ts';
+
+const sameAtoms = (one: Formula['atoms'], other: Formula['atoms']): boolean =>
+  one.length === other.length &&
+  one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count));
+
+/**
+ * Which of a compound's ions a text names: `Ca2+`, `Ca^2+`, `Ca²⁺` and `Ca+2` are one, since the compound decides.
+ *
+ * @returns Fails with `ion-not-in-formula`, listing the ions there are, or with what reading a formula fails with.
+ */
+export function matchIon(text: string, present: readonly IonCount[]): Result<IonCount> {
+  for (const { base, charge } of splitCharge(text.trim())) {
+    const read = readFormula(base, 'ion');
+    const ion = read.ok ? assembled({ ...read.value, charge }) : undefined;
+    const found = ion && present.find((one) => one.charge === charge && sameAtoms(one.atoms, ion.atoms));
+    if (found) return success(found);
+  }
+  return failure({
+    code: 'ion-not-in-formula',
+    argument: 'ion',
+    expected: `one of ${present.map(({ ion }) => ion).join(', ')}`,
+    received: quoted(text),
+    advice: 'Type one of the ions that the substance gives, with its charge.',
+    brief: present.map(({ ion }) => ion).join(' or '),
+  });
+}

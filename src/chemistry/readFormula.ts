@@ -1,0 +1,469 @@
+import { quoted } from '../errors/quoted.ts';
+import { type ChemError, failure, type Result, success } from '../errors/result.ts';
+import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { elements } from './elements.ts';
+import { assembled, atomsOfUnits, type Formula, type FormulaPart, type FormulaUnit } from './formula.ts';
+import { likelySpellings } from './likelySpellings.ts';
+import { chargeText, splitCharge } from './splitCharge.ts';
+
+export type { Formula } from './formula.ts';
+
+/** Longest formula that is read, in characters, and how deep brackets may stand in each other. */
+export const formulaLengthMax = 250;
+const depthMax = 20;
+const numberMax = 99_999;
+
+const opening = '([{';
+const closing = ')]}';
+const separators = '·•*.∙⋅‧・';
+const subscripts = '₀₁₂₃₄₅₆₇₈₉';
+const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75 };
+
+/** Stops the reading of a formula; caught in `readFormula` and nowhere else. */
+class Stop {
+  readonly error: ChemError;
+  constructor(error: ChemError) {
+    this.error = error;
+  }
+}
+
+interface OpenBracket {
+  readonly parts: FormulaPart[];
+  readonly mark: string;
+  readonly at: number;
+}
+
+/** Reads one formula from left to right; every character is looked at a fixed number of times. */
+class FormulaReader {
+  private place = 0;
+  private readonly units: FormulaUnit[] = [];
+  private readonly open: OpenBracket[] = [];
+  private parts: FormulaPart[] = [];
+  private coefficient = 1;
+  /** Where the unit began, and whether a plain point between digits began it. */
+  private unitAt = 0;
+  private afterPoint = false;
+  private readonly text: string;
+  private readonly end: number;
+  private readonly argument: string;
+
+  constructor(text: string, end: number, argument: string) {
+    this.text = text;
+    this.end = end;
+    this.argument = argument;
+  }
+
+  read(): readonly FormulaUnit[] {
+    if (/^\s*\d/.test(this.text)) this.stopAtCoefficient();
+    while (this.place < this.end) this.readOne();
+    const unclosed = this.open[this.open.length - 1];
+    if (unclosed) {
+      const wanted = closing.charAt(opening.indexOf(unclosed.mark));
+      this.stop({
+        code: 'bracket-not-closed',
+        at: unclosed.at,
+        expected: `“${wanted}” to close the bracket at ${this.where(unclosed.at)}`,
+        received: 'the end of the text',
+        advice: 'Add the bracket, as in Ca(OH)2.',
+        brief: `“${wanted}” missing`,
+      });
+    }
+    this.closeUnit();
+    return this.units;
+  }
+
+  private stop(error: Omit<ChemError, 'argument' | 'at'> & { readonly at: number }): never {
+    throw new Stop({ ...error, argument: this.argument, at: { text: this.text, from: error.at } });
+  }
+
+  /** A place in words, with the text around it. */
+  private where(at: number): string {
+    const around =
+      this.text.length <= 30
+        ? this.text
+        : `${at > 10 ? '…' : ''}${this.text.slice(Math.max(0, at - 10), at + 14)}${at + 14 < this.text.length ? '…' : ''}`;
+    return `character ${at + 1} of “${around}”`;
+  }
+
+  private stopAtCoefficient(): never {
+    return this.stop({
+      code: 'coefficient-before-formula',
+      at: 0,
+      expected: 'a formula without a number before it',
+      received: quoted(this.text),
+      advice: 'A number in front counts formula units in an equation, not atoms in one unit: leave it out.',
+    });
+  }
+
+  private readOne(): void {
+    const mark = this.text.charAt(this.place);
+    if (/\s/.test(mark)) this.place += 1;
+    else if (/[A-Z]/.test(mark)) this.readSymbol(undefined, this.place);
+    else if (mark === '[' && /\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
+    else if (superscripts.includes(mark)) this.readRaisedNumber();
+    else if (opening.includes(mark)) this.openBracket(mark);
+    else if (closing.includes(mark)) this.closeBracket(mark);
+    else if (separators.includes(mark)) this.separate(mark);
+    else if (this.isDigit(mark)) this.readNumberAfter();
+    else if (/[a-z]/.test(mark)) this.stopAtCase(this.place);
+    else {
+      this.stop({
+        code: 'formula-character',
+        at: this.place,
+        expected: `symbols, numbers and brackets at ${this.where(this.place)}`,
+        received: quoted(Array.from(this.text.slice(this.place))[0] ?? mark),
+        advice: 'Type a formula such as KBr or CuSO4·5H2O.',
+      });
+    }
+  }
+
+  private isDigit(mark: string): boolean {
+    return (mark >= '0' && mark <= '9') || (mark !== '' && subscripts.includes(mark));
+  }
+
+  private digitsHere(alphabet?: string): string {
+    let digits = '';
+    while (this.place < this.end) {
+      const mark = this.text.charAt(this.place);
+      const lowered = (alphabet ?? subscripts).indexOf(mark);
+      if (lowered >= 0) digits += lowered;
+      else if (alphabet === undefined && mark >= '0' && mark <= '9') digits += mark;
+      else break;
+      this.place += 1;
+    }
+    return digits;
+  }
+
+  /** A whole number that counts, from 1. */
+  private countFrom(digits: string, at: number): number {
+    if (digits.startsWith('0')) {
+      this.stop({
+        code: 'subscript-zero',
+        at,
+        expected: `a whole number from 1 at ${this.where(at)}`,
+        received: quoted(digits),
+        advice: 'Leave out what is not there; did you mean the letter O?',
+      });
+    }
+    if (digits.length > String(numberMax).length) {
+      this.stop({
+        code: 'subscript-too-large',
+        at,
+        expected: `a number up to ${numberMax} at ${this.where(at)}`,
+        received: quoted(digits),
+        advice: 'Check the number of atoms.',
+      });
+    }
+    return Number(digits);
+  }
+
+  /** The number after a symbol or a bracket; 1 where none is written. */
+  private countAfter(): number {
+    while (this.place < this.end && /\s/.test(this.text.charAt(this.place))) this.place += 1;
+    const at = this.place;
+    const digits = this.digitsHere();
+    return digits === '' ? 1 : this.countFrom(digits, at);
+  }
+
+  private readSymbol(massNumber: string | undefined, at: number): void {
+    let symbol = this.text.charAt(this.place);
+    let next = this.place + 1;
+    while (next < this.end && /[a-z]/.test(this.text.charAt(next))) {
+      symbol += this.text.charAt(next);
+      next += 1;
+    }
+    const hydrogen = massNumber === undefined ? ({ D: '[2H]', T: '[3H]' } as const)[symbol] : undefined;
+    if (hydrogen === undefined && !elements().has(symbol)) this.stopAtSymbol(symbol);
+    this.place = next;
+    const label = hydrogen ?? (massNumber === undefined ? symbol : this.isotope(symbol, massNumber, at));
+    if (massNumber !== undefined && this.text.charAt(at) === '[') {
+      if (this.text.charAt(this.place) !== ']') {
+        this.stop({
+          code: 'isotope-shape',
+          at,
+          expected: `one isotope in its own brackets at ${this.where(at)}`,
+          received: quoted(this.text.slice(at, at + 12)),
+          advice: 'Write the isotope alone in the brackets, as in [13C]H4.',
+        });
+      }
+      this.place += 1;
+    }
+    this.parts.push({ kind: 'element', element: label, count: this.countAfter() });
+  }
+
+  private isotope(symbol: string, massNumber: string, at: number): string {
+    const { atomicNumber } = elements().get(symbol) ?? { atomicNumber: 0 };
+    const mass = Number(massNumber);
+    if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
+      this.stop({
+        code: 'isotope-unlikely',
+        at,
+        expected: `a mass number that ${symbol} can have at ${this.where(at)}`,
+        received: quoted(`${massNumber}${symbol}`),
+        advice: `It counts protons and neutrons, and ${symbol} has ${atomicNumber} protons. For a number of atoms write it after the symbol.`,
+      });
+    }
+    return `[${mass}${symbol}]`;
+  }
+
+  private readIsotopeInBrackets(): void {
+    const at = this.place;
+    this.place += 1;
+    const massNumber = this.digitsHere();
+    if (!/[A-Z]/.test(this.text.charAt(this.place)) || this.place >= this.end) {
+      this.stop({
+        code: 'isotope-shape',
+        at,
+        expected: `an isotope such as [13C] at ${this.where(at)}`,
+        received: quoted(this.text.slice(at, at + 12)),
+        advice: 'Write the mass number and then the symbol between the brackets.',
+      });
+    }
+    this.readSymbol(massNumber.slice(0, 6), at);
+  }
+
+  /** Raised digits before a symbol are a mass number; after one they are a number of atoms typed the wrong way up. */
+  private readRaisedNumber(): void {
+    const at = this.place;
+    const digits = this.digitsHere(superscripts);
+    if (/[A-Z]/.test(this.text.charAt(this.place)) && this.place < this.end) this.readSymbol(digits.slice(0, 6), at);
+    else this.countLast(this.countFrom(digits, at), at);
+  }
+
+  private countLast(count: number, at: number): void {
+    const last = this.parts.pop();
+    if (last?.count !== 1) this.stopAtNumber(at);
+    this.parts.push({ ...last, count });
+  }
+
+  private stopAtNumber(at: number): never {
+    return this.stop({
+      code: 'number-out-of-place',
+      at,
+      expected: `a symbol or a bracket before the number at ${this.where(at)}`,
+      received: quoted(this.text.slice(at, at + 6)),
+      advice: 'Write each number after what it counts, as in H2O.',
+    });
+  }
+
+  private readNumberAfter(): never {
+    return this.stopAtNumber(this.place);
+  }
+
+  private openBracket(mark: string): void {
+    if (this.open.length >= depthMax) {
+      this.stop({
+        code: 'formula-too-deep',
+        at: this.place,
+        expected: `brackets at most ${depthMax} deep`,
+        received: `more at ${this.where(this.place)}`,
+        advice: 'Write the formula with fewer brackets.',
+      });
+    }
+    this.open.push({ parts: this.parts, mark, at: this.place });
+    this.parts = [];
+    this.place += 1;
+  }
+
+  private closeBracket(mark: string): void {
+    const at = this.place;
+    const bracket = this.open.pop();
+    const wanted = bracket && closing.charAt(opening.indexOf(bracket.mark));
+    if (!bracket || wanted !== mark) {
+      this.stop({
+        code: 'bracket-not-opened',
+        at,
+        expected: bracket ? `“${wanted}” at ${this.where(at)}` : `a bracket that was opened before ${this.where(at)}`,
+        received: `“${mark}”`,
+        advice: bracket
+          ? 'Close each bracket with its own kind.'
+          : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
+        brief: `“${mark}”`,
+      });
+    }
+    if (this.parts.length === 0) {
+      this.stop({
+        code: 'bracket-empty',
+        at,
+        expected: `symbols between the brackets at ${this.where(bracket.at)}`,
+        received: 'nothing between them',
+        advice: 'Fill the brackets or leave them out.',
+      });
+    }
+    const inside = this.parts;
+    this.place += 1;
+    this.parts = bracket.parts;
+    this.parts.push({ kind: 'group', parts: inside, count: this.countAfter() });
+  }
+
+  private separate(mark: string): void {
+    const at = this.place;
+    const bracket = this.open[this.open.length - 1];
+    if (bracket) {
+      this.stop({
+        code: 'separator-in-bracket',
+        at,
+        expected: `the bracket at ${this.where(bracket.at)} to be closed before “${mark}”`,
+        received: quoted(this.text),
+        advice: 'Close it first, as in Ca(NO3)2·4H2O.',
+      });
+    }
+    this.closeUnit();
+    const before = this.text.charAt(at - 1);
+    this.place += 1;
+    while (/\s/.test(this.text.charAt(this.place)) && this.place < this.end) this.place += 1;
+    this.unitAt = this.place;
+    this.afterPoint = mark === '.' && before >= '0' && before <= '9';
+    this.coefficient = this.coefficientHere();
+  }
+
+  /** The one number after a separator; it may be decimal or a fraction. */
+  private coefficientHere(): number {
+    const written = /^(\d{1,6}(?:[.,]\d{1,6})?)?\s?([½¼¾])?/.exec(this.text.slice(this.place, this.place + 16)) ?? [''];
+    const [whole, number, fraction] = written;
+    if (whole.trim() === '') return 1;
+    const at = this.place;
+    this.place += whole.length;
+    const value = Number((number ?? '0').replace(',', '.')) + (fraction === undefined ? 0 : (fractions[fraction] ?? 0));
+    if (value > 0 && value <= numberMax && !this.isDigit(this.text.charAt(this.place))) return value;
+    return this.stop({
+      code: 'coefficient-out-of-range',
+      at,
+      expected: `a number over 0 and up to ${numberMax} at ${this.where(at)}`,
+      received: quoted(this.text.slice(at, at + 12)),
+      advice: 'Write how many of them one formula unit holds, as in CuSO4·5H2O.',
+    });
+  }
+
+  private closeUnit(): void {
+    if (this.parts.length === 0) {
+      this.stop({
+        code: 'formula-part-missing',
+        at: Math.min(this.place, Math.max(0, this.end - 1)),
+        expected:
+          this.text.trim() === '' ? 'a formula such as KBr' : `a formula on both sides of the dot in “${this.shown()}”`,
+        received: 'nothing on one side',
+        advice: 'Write what is joined by the dot, as in CuSO4·5H2O.',
+      });
+    }
+    const unit = { coefficient: this.coefficient, parts: this.parts };
+    if (this.afterPoint && atomsOfUnits([unit]).length === 1) {
+      this.stop({
+        code: 'subscript-not-whole',
+        at: this.unitAt - 1,
+        expected: `whole numbers after symbols at ${this.where(this.unitAt - 1)}`,
+        received: quoted(this.text),
+        advice: 'Atoms are counted in whole numbers; only water of hydration may have 0.5 before it.',
+      });
+    }
+    this.units.push(unit);
+    this.parts = [];
+    this.coefficient = 1;
+  }
+
+  private shown(): string {
+    return this.text.length > 40 ? `${this.text.slice(0, 39)}…` : this.text;
+  }
+
+  /** A small letter where a symbol should begin. */
+  private stopAtCase(at: number): never {
+    const meant = likelySpellings(this.text.slice(0, this.end));
+    const expected = 'a formula with capital letters where symbols begin';
+    const received = quoted(this.text);
+    if (meant.length > 0) {
+      const offer = meant.join(' or ');
+      return this.stop({
+        code: 'formula-case',
+        at,
+        expected,
+        received,
+        advice: `Did you mean ${offer}?`,
+        brief: `${offer}?`,
+      });
+    }
+    return this.stop({
+      code: 'formula-case',
+      at,
+      expected,
+      received,
+      advice: `Look at ${this.where(at)}: write a symbol as in NaCl.`,
+      brief: 'formula: capital letters',
+    });
+  }
+
+  private stopAtSymbol(symbol: string): never {
+    const at = this.place;
+    const meant = likelySpellings(this.text.slice(0, this.end));
+    if (meant.length > 0) {
+      const offer = meant.join(' or ');
+      return this.stop({
+        code: 'formula-case',
+        at,
+        expected: 'a formula with capital letters where symbols begin',
+        received: quoted(this.text),
+        advice: `Did you mean ${offer}?`,
+        brief: `${offer}?`,
+      });
+    }
+    const shown = symbol.length > 12 ? `${symbol.slice(0, 11)}…` : symbol;
+    return this.stop({
+      code: 'element-unknown',
+      at,
+      expected: `the symbol of an element at ${this.where(at)}`,
+      received: quoted(shown),
+      advice: 'Check the spelling on the periodic table.',
+      brief: shown,
+    });
+  }
+}
+
+/**
+ * A formula as people type it: nested brackets of three kinds, hydrates after a dot, subscript digits, isotopes such as
+ * `[13C]`, D and T, and a charge at the end. Reading takes time in proportion to the length of the text.
+ *
+ * @returns Fails with `formula-expected`, `formula-too-long` (over 250 characters), `formula-too-deep` (over 20
+ * brackets), `charge-two-readings`, or an error that points at the place.
+ * @example readFormula('CuSO4·5H2O')
+ */
+export function readFormula(cell: CellValue, argument = 'formula'): Result<Formula> {
+  if (typeof cell !== 'string' || isBlank(cell)) {
+    return failure({
+      code: 'formula-expected',
+      argument,
+      expected: 'a formula such as KBr',
+      received: isBlank(cell) ? 'nothing' : quoted(cell),
+      advice: 'Type the formula as text.',
+    });
+  }
+  const text = cell.trim();
+  if (text.length > formulaLengthMax) {
+    return failure({
+      code: 'formula-too-long',
+      argument,
+      expected: `a formula of at most ${formulaLengthMax} characters`,
+      received: `${text.length} characters`,
+      advice: 'Write repeated groups in brackets with a number, as in (CH2)10.',
+    });
+  }
+  const [reading, other] = splitCharge(text);
+  if (other) {
+    const both = `${chargeText(reading)} or ${chargeText(other)}`;
+    return failure({
+      code: 'charge-two-readings',
+      argument,
+      expected: `one reading of ${argument}`,
+      received: `${quoted(text)}, which could be ${both}`,
+      advice: `Write the charge after ^, as in ${chargeText(reading)}.`,
+      brief: `${both}?`,
+      at: { text, from: Math.max(0, text.length - 2) },
+    });
+  }
+  try {
+    const units = new FormulaReader(text, reading.base.length, argument).read();
+    return success(assembled({ text, units, charge: reading.charge }));
+  } catch (stopped) {
+    if (stopped instanceof Stop) return failure(stopped.error);
+    throw stopped;
+  }
+}

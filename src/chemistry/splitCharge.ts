@@ -1,0 +1,73 @@
+import { isListedIon } from './listedIons.ts';
+
+/** A text without its charge, and the charge. */
+export interface ChargeReading {
+  readonly base: string;
+  readonly charge: number;
+}
+
+const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+const signOf = (mark: string) => (/[+＋⁺]/.test(mark) ? 1 : -1);
+const size = (digits: string | undefined): number => {
+  const plain = Array.from(digits ?? '', (mark) => {
+    const place = superscripts.indexOf(mark);
+    return place < 0 ? mark : String(place);
+  }).join('');
+  return plain === '' ? 1 : Number(plain);
+};
+
+/** Longest tail that can be a charge, so that looking for one takes the same time for any text. */
+const tailLength = 14;
+
+/** Charges whose digit cannot be a subscript: after ^, in brackets, as superscripts, after a space or a subscript digit. */
+const clearShapes: readonly { readonly shape: RegExp; readonly size: number; readonly sign: number }[] = [
+  { shape: /\s*\^\s*[({]?\s*(\d{0,2})\s*([+＋−–-])\s*[)}]?$/, size: 1, sign: 2 },
+  { shape: /\s*\^\s*[({]?\s*([+＋−–-])\s*(\d{1,2})\s*[)}]?$/, size: 2, sign: 1 },
+  { shape: /\((\d{0,2})([+＋−–-])\)$/, size: 1, sign: 2 },
+  { shape: /\(([+＋−–-])(\d{1,2})\)$/, size: 2, sign: 1 },
+  { shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 },
+  { shape: /([⁺⁻])([¹²³⁴⁵⁶⁷⁸⁹]{1,2})$/, size: 2, sign: 1 },
+  { shape: /(?<=[₀-₉\s])(\d)([+＋−–-])$/, size: 1, sign: 2 },
+  { shape: /([+＋−–-])(\d{1,2})$/, size: 2, sign: 1 },
+];
+
+/**
+ * The readings of a charge at the end of a formula: one, or two where a bare digit before the sign may be either the
+ * subscript or the charge. A listed ion decides between two for anything but a single element.
+ */
+export function splitCharge(text: string): readonly [ChargeReading] | readonly [ChargeReading, ChargeReading] {
+  const tail = text.slice(-tailLength);
+  const head = text.slice(0, text.length - tail.length);
+  for (const { shape, size: sizeAt, sign: signAt } of clearShapes) {
+    const match = shape.exec(tail);
+    if (match) {
+      return [
+        {
+          base: head + tail.slice(0, match.index).trimEnd(),
+          charge: size(match[sizeAt]) * signOf(match[signAt] ?? ''),
+        },
+      ];
+    }
+  }
+  const bare = /(\d*)([+＋]+|[−–-]+)$/.exec(tail);
+  if (!bare) return [{ base: text, charge: 0 }];
+  const [whole, digits = '', signs = ''] = bare;
+  const body = text.slice(0, text.length - whole.length);
+  const sign = signOf(signs);
+  if (digits === '') return [{ base: body, charge: sign * signs.length }];
+  const asSubscript = { base: body + digits, charge: sign };
+  const asCharge = { base: body + digits.slice(0, -1), charge: sign * Number(digits.slice(-1)) };
+  if (asCharge.charge === 0) return [asSubscript];
+  if (!/^[A-Z][a-z]?$/.test(body.trim())) {
+    for (const reading of [asSubscript, asCharge]) {
+      if (isListedIon({ body: reading.base.replace(/\s/g, ''), charge: reading.charge })) return [reading];
+    }
+  }
+  return [asCharge, asSubscript];
+}
+
+/** A reading as text that can be read one way only: `Ca^2+`. */
+export const chargeText = ({ base, charge }: ChargeReading): string => {
+  const digits = Math.abs(charge) === 1 ? '' : String(Math.abs(charge));
+  return `${base}^${digits}${charge < 0 ? '-' : '+'}`;
+};
