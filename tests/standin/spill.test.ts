@@ -127,3 +127,18 @@ describe('arguments of functions in cells', () => {
     });
   });
 });
+
+describe("the engine's own array formulas", () => {
+  it('are blocked in the words of the host, and fill again when there is room', () => {
+    const host = open();
+    typeIn(host, { A2: 'x', A1: '=SEQUENCE(3)' });
+    expect(cellView(host, 'A1')).toMatchObject({ text: '#REF!', error: expect.stringMatching(/would overwrite data/) });
+    typeIn(host, { A2: '' });
+    expect([texts(host, 'A1', 'A2', 'A3'), cellView(host, 'A3')?.spilled]).toEqual([['1', '2', '3'], true]);
+    typeIn(host, { A3: 'y' });
+    expect(texts(host, 'A1', 'A2', 'A3')).toEqual(['#REF!', '', 'y']);
+    host.insertRows('teacher', 0, 1, 1);
+    typeIn(host, { A4: '' });
+    expect(texts(host, 'A2', 'A3', 'A4')).toEqual(['1', '2', '3']);
+  });
+});

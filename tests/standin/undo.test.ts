@@ -65,3 +65,25 @@ describe('undo', () => {
     expect(shown(host)).toEqual(before);
   });
 });
+
+describe('undo of rows while others type', () => {
+  it('keeps what was typed since', () => {
+    const host = open();
+    typeIn(host, { A1: '1', A2: '2', A3: '3', C1: '=SUM(A1:A3)' });
+    host.deleteRows('teacher', 0, 2, 1);
+    typeIn(host, { B2: 'mine', E5: 'too' }, 'student');
+    expect(host.undo('teacher')).toBe(true);
+    expect(shown(host)).toEqual({ '1,1': '1', '2,1': '2', '3,1': '3', '1,3': '6', '3,2': 'mine', '6,5': 'too' });
+    host.insertRows('teacher', 0, 1, 1);
+    typeIn(host, { A1: 'in the new row' }, 'student');
+    expect(host.undo('teacher')).toBe(false);
+    expect(text(host, 'A1')).toBe('in the new row');
+  });
+  it('ends the undo list of the other seat, whose places moved', () => {
+    const host = open();
+    typeIn(host, { A5: 'x' }, 'student');
+    host.insertRows('teacher', 0, 1, 1);
+    expect(host.undo('student')).toBe(false);
+    expect(text(host, 'A6')).toBe('x');
+  });
+});

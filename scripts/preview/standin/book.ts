@@ -1,5 +1,6 @@
 import {
   DetailedCellError,
+  ErrorType,
   ExportedCellChange,
   type ExportedChange,
   HyperFormula,
@@ -85,6 +86,11 @@ export class Book {
   readonly #pending = new Map<string, { address: EngineAddress; outcome: CallOutcome }>();
   readonly #recheck = new Set<string>();
   readonly #stuck = new Set<string>();
+  /** The engine's own array formulas that found no room; the engine does not try again by itself. */
+  readonly #cramped = new Set<string>();
+  #roomMade = false;
+  /** Counts changes that move cells, after which kept positions mean something else. */
+  moves = 0;
   #volatileDirty = false;
 
   constructor(options: BookOptions) {
@@ -158,6 +164,7 @@ export class Book {
     const before = this.#formulaTexts();
     this.#hold();
     this.engine.removeSheet(sheet.engine);
+    this.moves += 1;
     this.sheets.splice(this.sheets.indexOf(sheet), 1);
     this.#bySheet.delete(sheet.engine);
     this.changed.delete(sheet.id);
@@ -226,7 +233,10 @@ export class Book {
       this.#recheck.add(placeKey(sheet, filled.from));
     }
     this.#enter(sheet, key, content);
-    if (!content) for (const blocked of sheet.blocked.keys()) this.#recheck.add(placeKey(sheet, blocked));
+    if (!content) {
+      this.#roomMade = true;
+      for (const blocked of sheet.blocked.keys()) this.#recheck.add(placeKey(sheet, blocked));
+    }
     if (content?.kind === 'formula' || replaced?.kind === 'formula') this.#volatileDirty = true;
     this.#mark(sheet, key);
   }
@@ -468,6 +478,9 @@ export class Book {
       const sheet = this.#bySheet.get(change.sheet);
       if (!sheet) continue;
       const key = cellKey(change.row + 1, change.col + 1);
+      const cramped = change.value instanceof DetailedCellError && change.value.type === ErrorType.SPILL;
+      if (cramped) this.#cramped.add(placeKey(sheet, key));
+      else this.#cramped.delete(placeKey(sheet, key));
       this.#mark(sheet, key);
     }
   }
@@ -485,6 +498,13 @@ export class Book {
   settle(): void {
     for (let round = 0; round < 200; round += 1) {
       if (this.engine.isEvaluationSuspended()) this.#record(this.engine.resumeEvaluation());
+      if (this.#roomMade) {
+        this.#roomMade = false;
+        for (const key of [...this.#cramped]) {
+          const place = this.#place(key);
+          if (place) this.#reenter(place.sheet, place.key);
+        }
+      }
       if (this.#volatileDirty) this.#findStuck();
       if (!this.#absorb() && !this.engine.isEvaluationSuspended()) return;
     }
@@ -591,6 +611,7 @@ export class Book {
       if (sheet.cells.get(key)?.content) continue;
       this.#hold();
       this.engine.setCellContents(engineAddress(sheet, key), null);
+      this.#roomMade = true;
       this.#mark(sheet, key);
       for (const blocked of sheet.blocked.keys()) if (blocked !== from) this.#recheck.add(placeKey(sheet, blocked));
     }
@@ -704,6 +725,7 @@ export class Book {
       return along === 'row' ? { ...area, row: start, rows: kept } : { ...area, column: start, columns: kept };
     };
     const orphans: number[] = [];
+    this.moves += 1;
     sheet.cells = remapped(sheet.cells, movedKey);
     sheet.results = remapped(sheet.results, movedKey);
     sheet.blocked = remapped(sheet.blocked, movedKey);
@@ -727,6 +749,15 @@ export class Book {
         const [engine, key] = place.split(':').map(Number);
         const to = engine === sheet.engine ? movedKey(key ?? 0) : key;
         if (to !== undefined) store.set(`${engine}:${to}`, kept);
+      }
+    }
+    for (const places of [this.#stuck, this.#cramped]) {
+      const kept = [...places];
+      places.clear();
+      for (const place of kept) {
+        const [engine, key] = place.split(':').map(Number);
+        const to = engine === sheet.engine ? movedKey(key ?? 0) : key;
+        if (to !== undefined) places.add(`${engine}:${to}`);
       }
     }
     const movedAreas = (areas: readonly Area[]): Area[] => areas.flatMap((area) => movedArea(area) ?? []);
@@ -757,7 +788,7 @@ export class Book {
       if (at <= sheet.frozenColumns) sheet.frozenColumns = Math.max(0, sheet.frozenColumns + by);
     }
     if (by > 0) this.#inheritFormats(sheet, along, at, by);
-    this.#takeOverTexts(before, along === 'row' ? movedKey : movedKey, sheet);
+    this.#takeOverTexts(before, movedKey, sheet);
     for (const from of sheet.results.keys()) this.#layOut(sheet, from);
     this.restructure(sheet);
     this.settle();
@@ -813,30 +844,9 @@ export class Book {
     }
   }
 
-  /** Sorts rows of an area by one of its columns: numbers, then texts, then logical values, blanks last. */
-  sortRows(sheet: SheetState, area: Area, byColumn: number, ascending: boolean): void {
+  /** Puts the rows of an area in another order, each with its looks; formulas keep pointing along their own row. */
+  arrangeRows(sheet: SheetState, area: Area, order: readonly number[]): void {
     this.settle();
-    const order = Array.from({ length: area.rows }, (_, index) => area.row + index);
-    const values = new Map<number, Value>(order.map((row) => [row, this.value(sheet, row, byColumn)]));
-    const compare = new Intl.Collator(this.locale.tag, { sensitivity: 'base' }).compare;
-    const rank = (value: Value | undefined): number => {
-      if (value === '' || value === undefined) return 4;
-      if (typeof value === 'number') return 0;
-      if (typeof value === 'string') return 1;
-      return typeof value === 'boolean' ? 2 : 3;
-    };
-    order.sort((one, other) => {
-      const first = values.get(one);
-      const second = values.get(other);
-      const ranks = rank(first) - rank(second);
-      if (rank(first) === 4 || rank(second) === 4) return ranks;
-      const difference =
-        ranks ||
-        (typeof first === 'string' && typeof second === 'string'
-          ? compare(first, second)
-          : Number(first as number) - Number(second as number));
-      return ascending ? difference : -difference;
-    });
     const before = new Map<number, CellState>();
     for (let row = area.row; row < area.row + area.rows; row += 1) {
       for (let column = area.column; column < area.column + area.columns; column += 1) {

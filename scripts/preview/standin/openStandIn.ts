@@ -13,6 +13,7 @@ import { HostError, HostException } from './hostError.ts';
 import { hostFunctions } from './hostFunctions.ts';
 import { HostConstant, HostObject } from './hostObject.ts';
 import { refuseWithoutPermission } from './permissions.ts';
+import { deleteRowsUndoably, insertRowsUndoably, sortRowsUndoably } from './rowChanges.ts';
 import { readSaved, restore, savedText } from './savedBook.ts';
 import { ScriptContext } from './scriptContext.ts';
 import { dateOf } from './serial.ts';
@@ -25,7 +26,7 @@ import { SpreadsheetAppStandIn } from './services/spreadsheetApp.ts';
 import { CacheServiceStandIn, emptyStores, LockServiceStandIn, PropertiesServiceStandIn } from './services/stores.ts';
 import type { CellState, SheetState } from './sheetState.ts';
 import { readTyped } from './typed.ts';
-import { UndoList } from './undoList.ts';
+import { type Undoable, UndoList } from './undoList.ts';
 import { validationRefusal } from './validate.ts';
 import { cellViewOf, changedKeys, sheetViewOf, workbookViewOf } from './viewOf.ts';
 
@@ -218,10 +219,12 @@ export function openStandIn(options: StandInOptions): StandIn {
   };
   const execute = <T>(mode: Mode, seat: Seat, body: (context: ScriptContext, desk: Desk) => T): T => {
     const desk = deskFor({ mode, seat, panel: null });
+    const { moves } = book;
     try {
       return body(load(desk), desk);
     } finally {
       book.settle();
+      if (book.moves !== moves) for (const list of Object.values(undoLists)) list.clear();
     }
   };
   const trigger = (name: 'onOpen' | 'onEdit', seat: Seat, event: (desk: Desk) => Record<string, unknown>): void => {
@@ -322,20 +325,21 @@ export function openStandIn(options: StandInOptions): StandIn {
     }
   };
 
-  const putBack = (cells: ReadonlyMap<SheetState, ReadonlyMap<number, CellState | undefined>>): void => {
+  const putBack = (cells: ReadonlyMap<SheetState, ReadonlyMap<number, CellState | undefined>>): boolean => {
     for (const [sheet, states] of cells) if (book.sheets.includes(sheet)) book.restoreCells(sheet, states);
+    return true;
   };
 
-  /** A change of rows: undone by putting every sheet's cells and shape back as they were. */
-  const reshape = (seat: Seat, change: () => void): void => {
-    const before = book.sheets.map(shapeOf);
-    change();
-    const after = book.sheets.map(shapeOf);
-    const back = (shapes: readonly Shape[]) => () => {
-      for (const shape of shapes) restoreShape(book, shape);
-      book.settle();
+  /** A change of rows. The other seat's list ends here: its places mean other cells from now on. */
+  const reshape = (seat: Seat, change: () => Undoable): void => {
+    const entry = change();
+    const other = undoLists[seat === 'teacher' ? 'student' : 'teacher'];
+    const alone = (step: () => boolean) => (): boolean => {
+      other.clear();
+      return step();
     };
-    undoLists[seat].add({ undo: back(before), redo: back(after) });
+    other.clear();
+    undoLists[seat].add({ undo: alone(entry.undo), redo: alone(entry.redo) });
     finish();
   };
 
@@ -363,7 +367,7 @@ export function openStandIn(options: StandInOptions): StandIn {
       if (before < 1 || before > sheet.rows + 1 || count < 1) {
         throw new HostException('Those rows are out of bounds.');
       }
-      reshape(seat, () => book.insertRows(sheet, before, count));
+      reshape(seat, () => insertRowsUndoably(book, sheet, before, count));
     },
     deleteRows: (seat, id, first, count) => {
       const sheet = book.sheet(id);
@@ -371,12 +375,12 @@ export function openStandIn(options: StandInOptions): StandIn {
       if (first < 1 || count < 1 || first + count - 1 > sheet.rows) {
         throw new HostException('Those rows are out of bounds.');
       }
-      reshape(seat, () => book.deleteRows(sheet, first, count));
+      reshape(seat, () => deleteRowsUndoably(book, sheet, first, count));
     },
     sortRows: (seat, id, area, byColumn, ascending) => {
       const sheet = book.sheet(id);
       refuseLocked(sheet, area, seat);
-      reshape(seat, () => book.sortRows(sheet, area, byColumn, ascending));
+      reshape(seat, () => sortRowsUndoably(book, sheet, area, { byColumn, ascending }));
     },
     menus: (seat) => [...menus[seat].values()],
     choose: (seat, run) => {
@@ -472,40 +476,3 @@ const datedCell = (cell: ArgumentCell): unknown => (typeof cell === 'object' ? d
 
 const statesOf = (sheet: SheetState, keys: Iterable<number>): Map<number, CellState | undefined> =>
   new Map(Array.from(keys, (key) => [key, sheet.cells.get(key)]));
-
-interface Shape {
-  readonly sheet: SheetState;
-  readonly kept: Partial<SheetState>;
-  readonly cells: ReadonlyMap<number, CellState>;
-}
-
-function shapeOf(sheet: SheetState): Shape {
-  return {
-    sheet,
-    cells: new Map(sheet.cells),
-    kept: {
-      rows: sheet.rows,
-      columns: sheet.columns,
-      frozenRows: sheet.frozenRows,
-      frozenColumns: sheet.frozenColumns,
-      columnWidths: new Map(sheet.columnWidths),
-      rowHeights: new Map(sheet.rowHeights),
-      hiddenColumns: new Set(sheet.hiddenColumns),
-      hiddenRows: new Set(sheet.hiddenRows),
-      merges: [...sheet.merges],
-      rules: [...sheet.rules],
-      protections: [...sheet.protections],
-    },
-  };
-}
-
-function restoreShape(book: Book, { sheet, kept, cells }: Shape): void {
-  if (!book.sheets.includes(sheet)) return;
-  Object.assign(sheet, shapeOf({ ...sheet, ...kept }).kept);
-  const differing = new Map<number, CellState | undefined>();
-  for (const key of new Set([...sheet.cells.keys(), ...cells.keys()])) {
-    if (sheet.cells.get(key) !== cells.get(key)) differing.set(key, cells.get(key));
-  }
-  book.restoreCells(sheet, differing);
-  book.restructure(sheet);
-}

@@ -1,11 +1,12 @@
 export interface Undoable {
-  readonly undo: () => void;
-  readonly redo: () => void;
+  /** False where it can no longer be undone without losing what was typed since. */
+  readonly undo: () => boolean;
+  readonly redo: () => boolean;
 }
 
 /** What one seat did, newest last. Something new makes an end of what could be done again. */
 export class UndoList {
-  readonly #done: Undoable[] = [];
+  #done: Undoable[] = [];
   #undone: Undoable[] = [];
 
   add(entry: Undoable): void {
@@ -13,18 +14,21 @@ export class UndoList {
     if (this.#done.length > 100) this.#done.shift();
     this.#undone = [];
   }
+  clear(): void {
+    this.#done = [];
+    this.#undone = [];
+  }
   undo(): boolean {
-    const entry = this.#done.pop();
-    if (!entry) return false;
-    entry.undo();
-    this.#undone.push(entry);
-    return true;
+    return UndoList.#step(this.#done, this.#undone, 'undo');
   }
   redo(): boolean {
-    const entry = this.#undone.pop();
-    if (!entry) return false;
-    entry.redo();
-    this.#done.push(entry);
+    return UndoList.#step(this.#undone, this.#done, 'redo');
+  }
+  static #step(from: Undoable[], to: Undoable[], way: keyof Undoable): boolean {
+    const entry = from.at(-1);
+    if (!entry?.[way]()) return false;
+    from.pop();
+    to.push(entry);
     return true;
   }
 }
