@@ -1,6 +1,6 @@
+import { relativeMass } from '../../src/chemistry/elements.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { type CheckedRow, checkTeam, type TeamTable } from '../../src/lab/checkTeam.ts';
-import { atomicWeight } from '../../src/lab/elementFigures.ts';
 import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
 import { drawPlan, pick } from './drawnPlans.ts';
 import { classWeight, placeOf, typedTo } from './typing.ts';
@@ -61,7 +61,8 @@ export function carriedForward(givens: EverydayGivens, random: Random): Record<R
   if (!formula.ok) throw new Error(`${givens.formula} cannot be read`);
   const purity = givens.purity === '' ? 1 : number('purity') / 100;
   const weights = formula.value.atoms.reduce(
-    (sum, { element, count }) => sum + count * classWeight(atomicWeight(element), { decimals: 2, random }),
+    (sum, { element, count }) =>
+      sum + count * classWeight(relativeMass(element) ?? Number.NaN, { decimals: 2, random }),
     0,
   );
   const molarMass = typedTo(weights, -2, ties());

@@ -1,6 +1,6 @@
+import { relativeMass } from '../../src/chemistry/elements.ts';
 import type { QuantityName } from '../../src/lab/activity.ts';
 import { checkReadyStep, readStep, type StepCheck } from '../../src/lab/checkStep.ts';
-import { atomicWeight } from '../../src/lab/elementFigures.ts';
 import { molarMassSpan } from '../../src/lab/molarMassSpan.ts';
 import { leadingPlace } from '../../src/lab/place.ts';
 import type { PreparedStep } from '../../src/lab/preparedStep.ts';
@@ -54,7 +54,7 @@ function classMolarMass(step: PreparedStep, random: Random): number {
   const atoms = step.formula?.atoms ?? [];
   return atoms.reduce(
     (sum, { element, count: number }) =>
-      sum + number * classWeight(atomicWeight(element), { decimals: step.decimals, random }),
+      sum + number * classWeight(relativeMass(element) ?? Number.NaN, { decimals: step.decimals, random }),
     0,
   );
 }

@@ -1,14 +1,14 @@
-import { failure, type Result, success } from '../errors/result.ts';
-import type { ChemError } from '../errors/result.ts';
-import { quoted } from '../errors/quoted.ts';
 import { shortErrorText } from '../errors/errorText.ts';
+import { quoted } from '../errors/quoted.ts';
+import type { ChemError } from '../errors/result.ts';
+import { failure, type Result, success } from '../errors/result.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import type { QuantityName } from './activity.ts';
 import { feedbackText } from './feedbackText.ts';
 import { plainName, readGivenCells } from './givenCells.ts';
 import { judgeEntry } from './judgeEntry.ts';
-import { prepareStep } from './prepareStep.ts';
 import type { PreparedStep } from './preparedStep.ts';
+import { prepareStep } from './prepareStep.ts';
 import { isQuantityName, quantities } from './quantities.ts';
 import { readEntry } from './readEntry.ts';
 import type { Status } from './status.ts';

@@ -1,5 +1,6 @@
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { grams, millilitres } from '../measurement/quantity.ts';
+import { readQuantity } from '../measurement/readQuantity.ts';
 import { activityById } from './activities.ts';
 import type { CalculatedStep, MeasuredStep, Step } from './activity.ts';
 import { checkChoice } from './checkChoice.ts';
@@ -79,8 +80,13 @@ const needsAnotherLook = ({ status }: JudgedRow): boolean =>
 const isSound = ({ status }: JudgedRow): boolean => status === 'on target' || status === 'close';
 
 /** Every choice of some of the items, but not of none. */
-const someOf = <T>(items: readonly T[]): readonly (readonly T[])[] =>
-  items.reduce<T[][]>((chosen, item) => [...chosen, ...chosen.map((some) => [...some, item])], [[]]).slice(1);
+function someOf<T>(items: readonly T[]): readonly (readonly T[])[] {
+  const chosen: T[][] = [[]];
+  for (const item of items) {
+    for (const some of chosen.slice()) chosen.push([...some, item]);
+  }
+  return chosen.slice(1);
+}
 
 /**
  * Judges a team's whole block: every row from its givens, and from the team's own entries in the rows it builds on. A
@@ -91,7 +97,8 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
   const activity = activityById(settings.activity);
   const givens = teamGivens(block.givenNames, block.givenValues);
   const ids = block.steps.map(plainName);
-  const steps = ids.map((id) => activity?.steps.find((step) => step.id === id) ?? bareStep(id));
+  const stepOf = (id: string): Step | undefined => activity?.steps.find((step) => step.id === id) ?? bareStep(id);
+  const steps = ids.map(stepOf);
   const judged: (JudgedRow | 'under way' | undefined)[] = [];
 
   const rowOf = (id: string): JudgedRow | undefined => {
@@ -148,7 +155,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
         continue;
       }
       const row = rowOf(source.entryOf);
-      const title = activity?.steps.find(({ id }) => id === source.entryOf)?.title ?? source.entryOf;
+      const title = stepOf(source.entryOf)?.title ?? source.entryOf;
       names[name] = title;
       if (row?.value === undefined) waitsFor ||= row?.root || title;
       else from.push(row);
@@ -211,7 +218,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
   }
 
   function judgeMeasured(step: MeasuredStep, cell: CellValue): Partial<JudgedRow> {
-    const expected = steps.find((other) => other?.id === step.expects) ?? bareStep(step.expects);
+    const expected = stepOf(step.expects);
     if (expected?.kind !== 'calculated') throw new Error(`the step “${step.id}” expects no calculated step`);
     const { bad, ready, waitsFor } = prepared(expected);
     if (bad !== '' || !ready) return { status: 'unreadable', lookAt: `⚠ ${bad}` };
@@ -222,11 +229,18 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     }
     const expectedValue = spanOver(ready, ready.quantity.relation).middle;
     const { unit, instrument } = step;
-    const tools: readonly ToolUsed[] = [
-      instrument === 'balance'
-        ? { tool: instrument, mass: grams(expectedValue) }
-        : { tool: instrument, volume: millilitres(expectedValue) },
-    ];
+    const tools: ToolUsed[] = [];
+    for (const used of step.tools ?? [{ tool: instrument }]) {
+      if (used.tool === 'balance') {
+        tools.push({ tool: used.tool, mass: grams(expectedValue) });
+        continue;
+      }
+      // A vessel that a given names has that size; the one that is read holds what is expected.
+      const name = 'volume' in used ? used.volume : undefined;
+      const size = name === undefined ? undefined : readQuantity(givens[name], 'volume', name, settings);
+      if (size?.ok === false) return { status: 'unreadable', lookAt: `⚠ ${name}` };
+      tools.push({ tool: used.tool, volume: millilitres(size?.value.value ?? expectedValue) });
+    }
     const { cells, decimalMark } = settings;
     return { ...value, ...checkReading(cell, { expected: expectedValue, unit, tools, settings: cells, decimalMark }) };
   }

@@ -1,4 +1,4 @@
-import { atomicNumber, atomicWeight } from './elementFigures.ts';
+import { elementOf, elements, relativeMass } from '../chemistry/elements.ts';
 import type { WrongMolarMass } from './quantities/quantityEntry.ts';
 import { roundedWeight } from './roundedWeight.ts';
 import type { Span } from './span.ts';
@@ -12,7 +12,8 @@ export function molarMassSpan({ atoms, byAtomicNumber }: WrongMolarMass, decimal
   let middle = 0;
   let high = 0;
   for (const { element, count } of atoms) {
-    const weight = byAtomicNumber ? atomicNumber(element) : atomicWeight(element);
+    const weight = byAtomicNumber ? elements().get(elementOf(element))?.atomicNumber : relativeMass(element);
+    if (weight === undefined) throw new Error(`${element} has no atomic weight, which is found before this`);
     const rounded = byAtomicNumber ? { low: weight, high: weight } : roundedWeight(weight, decimals);
     low += count * rounded.low;
     middle += count * weight;

@@ -131,8 +131,12 @@ export function prepareStep(
   return refused.ok ? success(step) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
 }
 
+/** What chemistry calls its arguments, where a given has another name. */
+const givenNames: Readonly<Record<string, string>> = { grams: 'mass', 'purity percent': 'purity' };
+
 /** `target_molarity` of a chemistry function is the given `target molarity`, or what the sheet calls it. */
 const sheetName = (argument: string, names: Readonly<Record<string, string>>): string => {
-  const plain = argument.replace(/_/g, ' ').replace(/ percent$/, (end) => (argument.startsWith('purity') ? '' : end));
-  return names[plain] ?? plain;
+  const spaced = argument.replace(/_/g, ' ');
+  const name = givenNames[spaced] ?? spaced;
+  return names[name] ?? name;
 };

@@ -54,7 +54,7 @@ const thousandsOrDecimals = /^[^\d]*[1-9]\d{0,2},\d{3}(?:\D|$)/;
 /** The number at the start of a text and what follows it. */
 function splitAtUnit(text: string): { readonly number: string; readonly unit: string } | undefined {
   const match =
-    /^(.*?\d[\d\s.,'’]*(?:(?:[eE]|\s*[×x*·]\s*10\s*\^?)\s*[-+−]?\d+|\s*[×x*·]\s*10[⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹]+)?)\s*([^\d\s.,;:'’+−-].*)$/su.exec(
+    /^(.*?\d[\d\s.,'’]*(?:(?:[eE]|\s*[×x*·]\s*10\s*\^?)\s*[-+−]?\d+|\s*[×x*·]\s*10[⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹]+)?)\s*(-?[^\d\s.,;:'’+−-].*)$/su.exec(
       text.trim(),
     );
   return match?.[1] !== undefined && match[2] !== undefined

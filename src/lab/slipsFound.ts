@@ -1,5 +1,5 @@
 import { molarMassSpan } from './molarMassSpan.ts';
-import { leadingPlace, tenTo } from './place.ts';
+import { tenTo } from './place.ts';
 import type { PreparedStep } from './preparedStep.ts';
 import type { SlipEntry } from './quantities/quantityEntry.ts';
 import { isWithin, relativeSlack, type Span } from './span.ts';
@@ -29,10 +29,12 @@ function isPowerOfTen(entry: TypedEntry, { span, asked }: Tolerance): boolean {
   if (entry.value === 0 || span.middle === 0) return false;
   const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
   if (power === 0) return false;
+  // Decimals that are asked move with the point.
+  const moved = 'decimals' in asked ? { decimals: asked.decimals - power } : asked;
   const ends = { low: Math.abs(span.low) * tenTo(power), high: Math.abs(span.high) * tenTo(power) };
   return (
     Math.sign(entry.value) === Math.sign(span.middle) &&
-    isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, asked) / 2)
+    isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, moved) / 2)
   );
 }
 

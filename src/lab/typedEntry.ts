@@ -17,9 +17,10 @@ export interface TypedEntry {
  * Unit of the last figure, where an entry with fewer figures than asked is read as if zeros followed, and the trailing
  * zeros of a whole number count as far as the figures asked.
  */
-export function lastFigureFilledUp({ value, figuresMin, lastPlace }: TypedEntry, asked: Asked): number {
-  if ('decimals' in asked) return tenTo(Math.min(lastPlace, -asked.decimals));
-  return tenTo(leadingPlace(value) - Math.max(figuresMin, asked.figures) + 1);
+export function lastFigureFilledUp({ value, figuresMin }: TypedEntry, asked: Asked): number {
+  const sure = leadingPlace(value) - figuresMin + 1;
+  const wanted = 'decimals' in asked ? -asked.decimals : leadingPlace(value) - asked.figures + 1;
+  return tenTo(Math.min(sure, wanted));
 }
 
 /** Whether an entry has fewer figures than asked, but at least two. */

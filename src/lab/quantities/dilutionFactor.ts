@@ -1,6 +1,5 @@
-import { stockVolume } from '../../chemistry/stockVolume.ts';
-import { success } from '../../errors/result.ts';
-import { millilitres, molesPerLitre } from '../../measurement/quantity.ts';
+import { dilutionFactor as factorOf } from '../../chemistry/dilutionFactor.ts';
+import { molesPerLitre } from '../../measurement/quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
 export const dilutionFactor: QuantityEntry = {
@@ -14,15 +13,8 @@ export const dilutionFactor: QuantityEntry = {
   figures: 3,
   wideClose: false,
   buildsOn: [],
-  // What one mL of the dilution takes of the stock says what the ratio may be.
-  chemistry: (n) => {
-    const share = stockVolume({
-      stock: molesPerLitre(n['stock molarity']),
-      target: molesPerLitre(n['target molarity']),
-      finalVolume: millilitres(1),
-    });
-    return share.ok ? success(1 / share.value) : share;
-  },
+  chemistry: (n) =>
+    factorOf({ stock: molesPerLitre(n['stock molarity']), target: molesPerLitre(n['target molarity']) }),
   relation: (n) => n['stock molarity'] / n['target molarity'],
   slips: [
     { id: 'ratio-inverted', value: (n) => n['target molarity'] / n['stock molarity'] },

@@ -1,0 +1,235 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { checkStep } from '../../src/lab/checkStep.ts';
+
+type Table = readonly (readonly [string, string | number])[];
+const kbr: Table = [
+  ['formula', 'KBr'],
+  ['molarity', '0.300'],
+  ['volume', '200'],
+];
+const dilution: Table = [
+  ['stock molarity', '2.00'],
+  ['target molarity', '0.500'],
+  ['target volume', '250'],
+];
+const statusOf = (quantity: string, given: Table, entry: unknown, figures?: number, decimals?: number) =>
+  checkStep(quantity, given, entry as never, figures, decimals).status;
+
+describe('checkStep on target', () => {
+  it.each([
+    // 0.3 × 0.2 × 119.0023 = 7.14014 g; half a unit of the third figure either way, ends included.
+    ['7.14', 'on target'],
+    ['7.1401', 'on target'],
+    ['7.145', 'on target'],
+    ['7.135', 'on target'],
+    ['7.1348', 'close'],
+    ['7.1453', 'close'],
+    [7.14, 'on target'],
+    ['7.14 g', 'on target'],
+    ['7140 mg', 'on target'],
+    ['0.00714 kg', 'on target'],
+    ['7,14', 'on target'],
+    ['7.14 × 10^0', 'on target'],
+  ])('takes honest rounding of a mass: %s is %s', (entry, status) => {
+    expect(statusOf('mass of solute', kbr, entry)).toBe(status);
+  });
+  it('takes a tie rounded up and rounded to even', () => {
+    // 0.250 mol/L × 50 mL = 0.0125 mol, which is 0.012 or 0.013 at two figures.
+    const tie: Table = [
+      ['molarity', '0.250'],
+      ['volume', '50'],
+    ];
+    expect(statusOf('moles of solute', tie, '0.012', 2)).toBe('on target');
+    expect(statusOf('moles of solute', tie, '0.013', 2)).toBe('on target');
+    expect(statusOf('moles of solute', tie, '0.0131', 2)).toBe('not yet');
+  });
+  it('takes every permitted rounding of atomic weights, each element on its own', () => {
+    // K 39.0983, Br 79.904: published 119.0023; each as published or to two or three decimals: 118.998 to 119.004.
+    const formula: Table = [['formula', 'KBr']];
+    for (const entry of ['119.00', '119.0', '119.002', '119.0023']) {
+      expect(statusOf('molar mass', formula, entry)).toBe('on target');
+    }
+    expect(statusOf('molar mass', formula, '119.02')).toBe('close');
+    expect(statusOf('molar mass', formula, '119.03')).toBe('not yet');
+    // Na 23 and Cl 35: right where the class rounds to whole numbers, two good figures where it does not.
+    expect(statusOf('molar mass', [['formula', 'NaCl']], '58', undefined, 0)).toBe('on target');
+    expect(statusOf('molar mass', [['formula', 'NaCl']], '58')).toBe('close');
+    expect(statusOf('molar mass', [['formula', 'NaCl']], '58.0')).toBe('not yet');
+  });
+  it('asks a molar mass to the decimals of the weights, unless figures are given', () => {
+    expect(statusOf('molar mass', [['formula', 'KBr']], '119', 3)).toBe('on target');
+    expect(statusOf('molar mass', [['formula', 'KBr']], '119', 5)).toBe('on target');
+    expect(statusOf('molar mass', [['formula', 'CuSO4·5H2O']], '249.7', undefined, 1)).toBe('on target');
+  });
+  it('asks a difference no finer than what was taken away', () => {
+    // 250 mL − 237.5 mL: the stock is known to 1 mL, so 12 and 13 are both honest.
+    const strong: Table = [
+      ['stock molarity', '0.100'],
+      ['target molarity', '0.0950'],
+      ['target volume', '250'],
+    ];
+    for (const entry of ['12', '12.5', '13', '12.0', '13.0'])
+      expect(statusOf('water volume', strong, entry)).toBe('on target');
+    expect(statusOf('stock volume', strong, '237')).toBe('on target');
+    expect(statusOf('stock volume', strong, '238')).toBe('on target');
+  });
+});
+
+describe('checkStep close', () => {
+  it('reaches 1 % of the target where several rounded steps lead there', () => {
+    expect(statusOf('mass of solute', kbr, '7.21')).toBe('close');
+    expect(statusOf('mass of solute', kbr, '7.22')).toBe('not yet');
+    expect(statusOf('mass of solute', kbr, '7.07')).toBe('close');
+    expect(statusOf('mass of solute', kbr, '7.06')).toBe('not yet');
+  });
+  it('reaches two units of the last figure, at most 2 %, for a ratio', () => {
+    const factor = dilution.slice(0, 2);
+    expect(statusOf('dilution factor', factor, '4.02')).toBe('close');
+    expect(statusOf('dilution factor', factor, '4.03')).toBe('not yet');
+    // One figure asked: two units would be 50 %, so 2 % of 4 is the limit.
+    expect(statusOf('dilution factor', factor, '4.6', 1)).toBe('not yet');
+  });
+  it('takes fewer figures than asked, but at least two', () => {
+    expect(statusOf('mass of solute', kbr, '7.1')).toBe('close');
+    expect(checkStep('mass of solute', kbr, '7.1').feedback).toContain('three figures');
+    expect(statusOf('mass of solute', kbr, '7')).toBe('not yet');
+    expect(statusOf('mass of solute', kbr, '7.3')).toBe('not yet');
+  });
+});
+
+describe('checkStep of a percent error', () => {
+  const low: Table = [
+    ['measured', '0.237'],
+    ['accepted', '0.250'],
+  ];
+  it.each([
+    ['5.2', 'on target'],
+    ['5.2 %', 'on target'],
+    ['-5.2', 'on target'],
+    ['−5.2 %', 'on target'],
+    ['5', 'not yet'],
+    ['5.1', 'close'],
+    ['5.0', 'not yet'],
+  ])('takes size or sign of measured − accepted: %s is %s', (entry, status) => {
+    expect(statusOf('percent error', low, entry)).toBe(status);
+  });
+  it('asks about a sign that points the other way', () => {
+    const high: Table = [
+      ['measured', '0.263'],
+      ['accepted', '0.250'],
+    ];
+    expect(checkStep('percent error', high, '-5.2')).toMatchObject({ status: 'not yet', slip: '' });
+    expect(checkStep('percent error', high, '-5.2').feedback).toContain('sign');
+  });
+  it('of zero takes zero alone and names no slip', () => {
+    const none: Table = [
+      ['measured', '0.250'],
+      ['accepted', '0.250'],
+    ];
+    expect(statusOf('percent error', none, '0')).toBe('on target');
+    expect(statusOf('percent error', none, '0.0 %')).toBe('on target');
+    for (const entry of ['100', '0.01', '1']) {
+      expect(checkStep('percent error', none, entry)).toMatchObject({ status: 'not yet', slip: '' });
+    }
+  });
+});
+
+describe('checkStep of an entry with a unit', () => {
+  it('asks about a unit of another kind, whatever it is', () => {
+    for (const entry of ['7.14 mL', '7.14 mol/L', '7.14 apples', '7.14 %']) {
+      const found = checkStep('mass of solute', kbr, entry);
+      expect(found).toMatchObject({ status: 'not yet', slip: '' });
+      expect(found.feedback).toMatch(/unit/);
+    }
+  });
+  it('asks about a unit of the right kind that the number does not fit', () => {
+    expect(checkStep('mass of solute', kbr, '7.14 kg')).toMatchObject({ status: 'not yet', slip: '' });
+    expect(checkStep('mass of solute', kbr, '7.14 kg').feedback).toMatch(/unit/);
+  });
+  it('takes the spellings of a molar mass and of a ratio', () => {
+    for (const unit of ['g/mol', 'g mol-1', 'g·mol⁻¹', 'g mol^-1']) {
+      expect(statusOf('molar mass', [['formula', 'KBr']], `119.00 ${unit}`)).toBe('on target');
+    }
+    expect(statusOf('molar mass', [['formula', 'KBr']], '119.00 g')).toBe('not yet');
+    for (const entry of ['4', '4.00', '4×', '4 x', '4.00 times', '4-fold']) {
+      expect(statusOf('dilution factor', dilution.slice(0, 2), entry)).toBe('on target');
+    }
+    expect(checkStep('dilution factor', dilution.slice(0, 2), '4.00 mL').feedback).toContain('plain number');
+  });
+  it('takes litres where mL are asked', () => {
+    expect(statusOf('stock volume', dilution, '0.0625 L')).toBe('on target');
+    expect(statusOf('stock volume', dilution, '62.5 mL')).toBe('on target');
+  });
+});
+
+describe('checkStep of what cannot be judged', () => {
+  it.each(['', '   ', undefined, null])('calls %j blank', (entry) => {
+    expect(checkStep('mass of solute', kbr, entry)).toEqual({ status: 'blank', feedback: '', slip: '' });
+  });
+  it.each([true, new Date(0), 'seven', '=', '1:10', 'g', '1,234', '--7'])('calls %j unreadable', (entry) => {
+    expect(checkStep('mass of solute', kbr, entry)).toMatchObject({ status: 'unreadable', slip: '' });
+  });
+  it('says that 1,234 can be read in two ways', () => {
+    expect(checkStep('mass of solute', kbr, '1,234').feedback).toContain('two ways');
+  });
+  it('never throws, whatever is typed', () => {
+    const cell = fc.oneof(fc.string(), fc.double(), fc.boolean(), fc.date(), fc.constant(undefined));
+    fc.assert(
+      fc.property(cell, (entry) => {
+        const { status, feedback } = checkStep('mass of solute', kbr, entry);
+        expect(['on target', 'close', 'not yet', 'blank', 'unreadable']).toContain(status);
+        expect(feedback).not.toMatch(/undefined|NaN|\{/);
+      }),
+      { numRuns: 2000, seed: 41 },
+    );
+  });
+});
+
+describe('checkStep of givens that cannot be used', () => {
+  it('lists the names that the quantity takes', () => {
+    const unknown = checkStep('mass of solute', [...kbr, ['volme', '200']], '7.14').error;
+    expect(unknown).toMatchObject({ code: 'given-unknown', received: '“volme”' });
+    expect(unknown?.advice).toContain('formula, molarity, volume, purity');
+    const missing = checkStep('mass of solute', kbr.slice(0, 2), '7.14').error;
+    expect(missing).toMatchObject({ code: 'given-missing', argument: 'volume' });
+    expect(missing?.advice).toContain('formula, molarity, volume, purity');
+  });
+  it('names the given that is bad', () => {
+    expect(checkStep('mass of solute', [['formula', 'Kbr'], ...kbr.slice(1)], '7.14').error).toMatchObject({
+      argument: 'formula',
+    });
+    expect(checkStep('mass of solute', [kbr[0]!, ['molarity', '0.3 g'], kbr[2]!], '7.14').error).toMatchObject({
+      argument: 'molarity',
+    });
+    expect(
+      checkStep(
+        'stock volume',
+        [
+          ['stock molarity', '0.5'],
+          ['target molarity', '2'],
+          ['target volume', '100'],
+        ],
+        '5',
+      ).error,
+    ).toMatchObject({
+      code: 'target-not-below-stock',
+      argument: 'target molarity',
+    });
+  });
+  it('refuses a name twice, a quantity that nobody knows and a table of one column', () => {
+    expect(checkStep('mass of solute', [...kbr, ['volume', '250']], '7.14').error?.code).toBe('given-twice');
+    expect(checkStep('mass', kbr, '7.14').error?.code).toBe('quantity-unknown');
+    expect(checkStep('mass of solute', [['formula']] as never, '7.14').error?.code).toBe('given-shape');
+  });
+  it('takes names in any case and spacing, passes over rows without one, and a blank purity is none', () => {
+    const table: Table = [
+      ['Formula ', 'KBr'],
+      ['', ''],
+      ['MOLARITY', 0.3],
+      ['volume', '0.2 L'],
+      ['purity', ''],
+    ];
+    expect(statusOf(' Mass  of solute', table, '7.14')).toBe('on target');
+  });
+});

@@ -1,0 +1,293 @@
+import { describe, expect, it } from 'vitest';
+import { activityById } from '../../src/lab/activities.ts';
+import { checkTeam, type TeamTable } from '../../src/lab/checkTeam.ts';
+
+const givens = {
+  formula: 'CuSO4·5H2O',
+  'stock molarity': '0.300',
+  flask: '200',
+  'target molarity': '0.0300',
+  'target volume': '250',
+  ion: 'Cu2+',
+  purity: '',
+};
+type Changes = Partial<Omit<TeamTable, 'steps' | 'entries'>> & { givens?: Record<string, unknown> };
+
+/** Checks of rows by step id, in a block with a heading row and a closing row. */
+function checks(rows: Readonly<Record<string, unknown>>, { givens: own, ...changes }: Changes = {}) {
+  const named = { ...givens, ...own };
+  const ids = Object.keys(rows);
+  const table = checkTeam({
+    givenNames: Object.keys(named),
+    givenValues: Object.values(named) as string[],
+    settings: [['activity', 'stock and dilution']],
+    steps: ['', ...ids, ''],
+    entries: ['Entry', ...(Object.values(rows) as string[]), ''],
+    ...changes,
+  });
+  expect(table).toHaveLength(ids.length + 2);
+  expect(table[table.length - 1]).toEqual({ check: '', lookAt: '', hint: '' });
+  return Object.fromEntries(ids.map((id, index) => [id, table[index + 1]!]));
+}
+const statuses = (rows: Record<string, unknown>, changes?: Changes) =>
+  Object.values(checks(rows, changes)).map(({ check }) => check);
+
+const right = {
+  'molar mass': '249.68',
+  'moles of solute': '0.0600',
+  'mass of solute': '15.0',
+  'mass weighed': '15.02',
+  'stock made': '0.301',
+  'dilution factor': '10.0',
+  'stock volume': '25.0',
+  'water volume': '225',
+  'diluted molarity': '0.0301',
+  'ion molarity': '0.0300',
+};
+
+describe('checkTeam', () => {
+  it('gives headings in the first row and blanks beside every other row without a step', () => {
+    const table = checkTeam({
+      givenNames: ['formula'],
+      givenValues: ['KBr'],
+      settings: [],
+      steps: ['', 'molar mass', '', ''],
+      entries: ['Entry', '119.00', 'a note', ''],
+    });
+    expect(table.map(({ check }) => check)).toEqual(['Check', 'on target', '', '']);
+    expect(table[0]).toEqual({ check: 'Check', lookAt: 'What to look at', hint: 'Hint' });
+    expect(table[2]).toEqual({ check: '', lookAt: '', hint: '' });
+  });
+  it('finds the whole everyday block on target', () => {
+    expect(statuses(right)).toEqual(Object.keys(right).map(() => 'on target'));
+  });
+  it('judges a block without a heading row from its first row', () => {
+    const table = checkTeam({
+      givenNames: ['formula'],
+      givenValues: ['KBr'],
+      settings: [],
+      steps: ['molar mass'],
+      entries: ['119'],
+    });
+    expect(table.map(({ check }) => check)).toEqual(['on target']);
+  });
+  it('keeps the order of rows out of it', () => {
+    const turned = Object.fromEntries(Object.entries(right).reverse());
+    expect(statuses(turned)).toEqual(Object.keys(right).map(() => 'on target'));
+  });
+});
+
+describe('checkTeam with numbers carried forward', () => {
+  it('takes what follows from the team’s own rounded entries', () => {
+    // 4 % purity moves nothing here: 0.0125 mol is typed as 0.0125, M as 58.44; 0.731 or 0.7305 g both follow.
+    const own = { formula: 'NaCl', 'stock molarity': '0.1666', flask: '75', purity: '' };
+    const found = statuses(
+      { 'molar mass': '58.44', 'moles of solute': '0.0125', 'mass of solute': '0.7305' },
+      { givens: own },
+    );
+    expect(found).toEqual(['on target', 'on target', 'on target']);
+    // 2.60 ÷ 0.383 is 6.7885; typed as 6.79 it gives 36.8 mL, without typing 36.83 mL.
+    const diluted = { 'stock molarity': '2.60', 'target molarity': '0.383', 'target volume': '250' };
+    expect(statuses({ 'dilution factor': '6.79', 'stock volume': '36.82' }, { givens: diluted })).toEqual([
+      'on target',
+      'on target',
+    ]);
+  });
+  it('says that a row follows from a wrong one, and which row to look at first', () => {
+    const found = checks({ ...right, 'moles of solute': '60.0', 'mass of solute': '14981', 'mass weighed': '' });
+    expect(found['moles of solute']).toMatchObject({ check: 'not yet' });
+    expect(found['moles of solute']?.lookAt).toContain('volume left in mL');
+    expect(found['mass of solute']).toMatchObject({ check: 'follows' });
+    expect(found['mass of solute']?.lookAt).toContain('“Moles of solute”');
+  });
+  it('points through a row that follows at the row where it begins', () => {
+    const found = checks({ 'dilution factor': '0.100', 'stock volume': '2500', 'water volume': '-2250' });
+    expect(found['dilution factor']).toMatchObject({ check: 'not yet' });
+    expect(found['stock volume']).toMatchObject({ check: 'follows' });
+    expect(found['water volume']).toMatchObject({ check: 'follows' });
+    for (const row of ['stock volume', 'water volume']) expect(found[row]?.lookAt).toContain('“Dilution factor”');
+  });
+  it('puts on target before follows where both fit', () => {
+    expect(statuses({ 'moles of solute': '60.0', 'mass of solute': '15.0' })).toEqual(['not yet', 'on target']);
+  });
+  it('puts close before follows, and follows before a slip', () => {
+    expect(statuses({ 'molar mass': '249.9', 'mass of solute': '14.994' })).toEqual(['not yet', 'on target']);
+    expect(statuses({ 'molar mass': '251.5', 'mass of solute': '15.1' })).toEqual(['not yet', 'close']);
+    // The anhydrous molar mass, then the mass that follows from it: 9.58 g is a slip of its own as well.
+    const found = checks({ 'molar mass': '159.60', 'mass of solute': '9.58' });
+    expect(found['molar mass']?.lookAt).toContain('with no water');
+    expect(found['mass of solute']).toMatchObject({ check: 'follows' });
+  });
+  it('works a row from the entry of a measured row, and asks for it where there is none', () => {
+    const found = checks({ 'mass weighed': '', 'stock made': '0.301' });
+    expect(found['stock made']).toMatchObject({ check: 'not yet' });
+    expect(found['stock made']?.lookAt).toContain('“Mass really weighed” first');
+    expect(statuses({ 'mass weighed': '14.80', 'stock made': '0.296' })).toEqual(['on target', 'on target']);
+    expect(statuses({ 'mass weighed': '30.00', 'stock made': '0.601' })).toEqual(['not yet', 'follows']);
+    expect(statuses({ 'mass weighed': '30.00', 'stock made': '0.301' })[1]).toBe('not yet');
+  });
+});
+
+describe('checkTeam at the bench', () => {
+  it('says to wait while an earlier row needs another look', () => {
+    const found = checks({ 'moles of solute': '60.0', 'mass of solute': '14981', 'mass weighed': '' });
+    expect(found['mass weighed']).toMatchObject({ check: 'blank' });
+    expect(found['mass weighed']?.lookAt).toMatch(/^Wait.*“Moles of solute”/);
+    const typed = checks({ 'moles of solute': '60.0', 'mass of solute': '14981', 'mass weighed': '14980' });
+    expect(typed['mass weighed']?.check).toBe('not yet');
+    expect(typed['mass weighed']?.lookAt).toMatch(/^Wait/);
+  });
+  it('says nothing where the rows before are right, close or still blank', () => {
+    expect(checks({ 'mass of solute': '', 'mass weighed': '' })['mass weighed']?.lookAt).toBe('');
+    expect(checks({ 'mass of solute': '15.1', 'mass weighed': '' })['mass weighed']?.lookAt).toBe('');
+  });
+  it('keeps rows after it out of it', () => {
+    expect(checks({ 'mass weighed': '', 'dilution factor': '0.1' })['mass weighed']?.lookAt).toBe('');
+  });
+});
+
+describe('checkTeam of other kinds of step', () => {
+  it('never scores a told step', () => {
+    expect(checks({ 'in your words': 'It got paler.' })['in your words']).toMatchObject({ check: '', lookAt: '' });
+  });
+  it('judges an order and a choice by their letters', () => {
+    expect(statuses({ 'stock procedure': '', particles: '' })).toEqual(['blank', 'blank']);
+    expect(statuses({ 'stock procedure': '42', particles: '42' })).toEqual(['unreadable', 'unreadable']);
+  });
+});
+
+describe('checkTeam of what cannot be used', () => {
+  it('names the given that is bad, in the rows that use it alone', () => {
+    const found = checks(
+      { 'molar mass': '249.68', 'moles of solute': '0.0600', 'dilution factor': '10.0' },
+      { givens: { flask: 'big' } },
+    );
+    expect(found['molar mass']?.check).toBe('on target');
+    expect(found['moles of solute']).toMatchObject({ check: 'unreadable', lookAt: '⚠ flask' });
+    expect(found['dilution factor']?.check).toBe('on target');
+  });
+  it('names a given that is missing, or that stands there twice', () => {
+    const missing = checks({ 'dilution factor': '' }, { givens: { 'target molarity': '' } });
+    expect(missing['dilution factor']).toMatchObject({ check: 'unreadable', lookAt: '⚠ target molarity' });
+    const table = checkTeam({
+      givenNames: ['formula', 'formula'],
+      givenValues: ['KBr', 'KCl'],
+      settings: [],
+      steps: ['molar mass'],
+      entries: ['119.00'],
+    });
+    expect(table).toEqual([{ check: 'unreadable', lookAt: '⚠ formula', hint: '' }]);
+  });
+  it('names the given of a relation that cannot hold', () => {
+    const found = checks({ 'stock volume': '5' }, { givens: { 'target molarity': '2' } });
+    expect(found['stock volume']).toMatchObject({ check: 'unreadable', lookAt: '⚠ target molarity' });
+  });
+  it('names a step that nobody knows', () => {
+    expect(checks({ 'boiling point': '100' })['boiling point']).toMatchObject({
+      check: 'unreadable',
+      lookAt: '⚠ boiling point',
+    });
+  });
+  it('names a setting that cannot be read, in the rows that use it alone', () => {
+    const settings = [
+      ['activity', 'stock and dilution'],
+      ['figures', 'three'],
+    ];
+    const found = checks({ 'molar mass': '249.68', 'moles of solute': '0.0600' }, { settings });
+    expect(found['molar mass']?.check).toBe('on target');
+    expect(found['moles of solute']).toMatchObject({ check: 'unreadable', lookAt: '⚠ figures' });
+  });
+});
+
+describe('checkTeam by its settings', () => {
+  const settings = (...more: [string, unknown][]) => ({
+    settings: [['activity', 'stock and dilution'], ['seed', '7'], ...more] as [string, string][],
+  });
+  it('asks for the figures of the settings, except of a molar mass', () => {
+    const rows = { 'molar mass': '249.68', 'moles of solute': '0.0604' };
+    expect(statuses(rows, settings(['figures', '2']))).toEqual(['on target', 'on target']);
+    expect(statuses(rows, settings(['figures', '4']))).toEqual(['on target', 'close']);
+  });
+  it('rounds atomic weights as the settings say', () => {
+    expect(statuses({ 'molar mass': '249.2' }, settings(['atomic-weight decimals', '1']))).toEqual(['not yet']);
+    expect(statuses({ 'molar mass': '249.7' }, settings(['atomic-weight decimals', 1]))).toEqual(['on target']);
+  });
+  it('reads numbers by the decimal mark of the settings', () => {
+    const rows = { 'moles of solute': '0,0600', 'mass of solute': '15,0' };
+    expect(statuses(rows, settings(['decimal mark', 'comma']))).toEqual(['on target', 'on target']);
+    expect(statuses({ 'mass of solute': '15,000' }, settings(['decimal mark', 'comma']))).toEqual(['on target']);
+    expect(statuses({ 'mass of solute': '15,000' }, settings())).toEqual(['not yet']);
+  });
+  it('judges figures where asked, of entries typed as text alone', () => {
+    const judged = settings(['judge figures', 'yes']);
+    expect(statuses({ 'mass of solute': '15' }, settings())).toEqual(['on target']);
+    const found = checks({ 'mass of solute': '15' }, judged)['mass of solute'];
+    expect(found?.check).toBe('close');
+    expect(found?.lookAt).toContain('three figures');
+    expect(statuses({ 'mass of solute': '14.98' }, judged)).toEqual(['close']);
+    expect(statuses({ 'mass of solute': 15 }, judged)).toEqual(['on target']);
+    expect(statuses({ 'mass of solute': '15.0' }, judged)).toEqual(['on target']);
+    // A whole number's zeros count as the student means them.
+    const big = { givens: { 'stock molarity': '2.00', flask: '1000' } };
+    expect(statuses({ 'moles of solute': '2.00' }, { ...judged, ...big })).toEqual(['on target']);
+    expect(
+      statuses(
+        { 'dilution factor': '100' },
+        { ...judged, givens: { 'stock molarity': '2.00', 'target molarity': '0.0200' } },
+      ),
+    ).toEqual(['on target']);
+  });
+  it('gives hints up to the highest level', () => {
+    const rows = { 'moles of solute': '' };
+    const hint = (wanted: unknown, level?: string) =>
+      checks(rows, {
+        ...(level ? settings(['highest help level', level]) : settings()),
+        helpWanted: ['', wanted as number, ''],
+      })['moles of solute']?.hint;
+    expect(hint('')).toBe('');
+    expect(hint(0)).toBe('');
+    const [first, second, third] = [hint(1), hint('2'), hint(3)];
+    expect(new Set([first, second, third]).size).toBe(3);
+    expect(third).toContain('0.300');
+    expect(hint(3, '1')).toBe(first);
+    expect(hint(3, '0')).toBe('');
+    expect(hint(9)).toBe(third);
+  });
+  it('lets the teacher’s own words win', () => {
+    const found = checks(
+      { 'moles of solute': '' },
+      { ...settings(), helpWanted: ['', 1, ''], ownHints: [['moles of solute', 1, 'Think of eggs by the dozen.', '']] },
+    );
+    expect(found['moles of solute']?.hint).toBe('Think of eggs by the dozen.');
+  });
+});
+
+describe('checkTeam of bare quantities', () => {
+  const bare = (rows: Record<string, string>, own: Record<string, string>) =>
+    checkTeam({
+      givenNames: Object.keys(own),
+      givenValues: Object.values(own),
+      settings: [],
+      steps: Object.keys(rows),
+      entries: Object.values(rows),
+    }).map(({ check }) => check);
+  it('take the givens of their own names and build on each other', () => {
+    const own = { formula: 'KBr', molarity: '0.300', volume: '200' };
+    expect(bare({ 'molar mass': '119.00', 'moles of solute': '0.0600', 'mass of solute': '7.14' }, own)).toEqual([
+      'on target',
+      'on target',
+      'on target',
+    ]);
+    expect(bare({ 'moles of solute': '60', 'mass of solute': '7140' }, own)).toEqual(['not yet', 'follows']);
+    expect(bare({ 'percent error': '4.0' }, { measured: '0.26', accepted: '0.25' })).toEqual(['on target']);
+  });
+});
+
+describe('the everyday activity', () => {
+  it('has a row for every kind of step, all of which checkTeam knows', () => {
+    const steps = activityById('stock and dilution')?.steps ?? [];
+    expect(new Set(steps.map(({ kind }) => kind)).size).toBe(5);
+    const blank = checks(Object.fromEntries(steps.map(({ id }) => [id, ''])));
+    for (const { id, kind } of steps) expect(blank[id]?.check).toBe(kind === 'told' ? '' : 'blank');
+  });
+});
