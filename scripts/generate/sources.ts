@@ -1,0 +1,14 @@
+import { elementsSource } from './elements.ts';
+import { glasswareSource } from './glassware.ts';
+import { soluteListSource } from './soluteList.ts';
+import { unitsSource } from './units.ts';
+
+/** Sources that are made from published tables and from mathjs, by path from the project folder. */
+export async function generatedSources(): Promise<Readonly<Record<string, string>>> {
+  return {
+    'src/measurement/unitTable.generated.ts': unitsSource(),
+    'src/measurement/glassware.generated.ts': glasswareSource('tests/published/glassware-tolerances.csv'),
+    'src/chemistry/elementTable.generated.ts': elementsSource('tests/published/atomic-weights.csv'),
+    'src/lab/soluteList.generated.ts': soluteListSource('tests/published/reagents.csv'),
+  };
+}
