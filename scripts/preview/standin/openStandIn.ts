@@ -111,6 +111,7 @@ export function openStandIn(options: StandInOptions): StandIn {
   };
   const activated: Record<Seat, number> = { teacher: 0, student: 0 };
   const toasts: Partial<Record<Seat, { version: number; title: string; message: string }>> = {};
+  const opened: Record<Seat, PanelView | null> = { teacher: null, student: null };
   const undoLists: Record<Seat, UndoList> = { teacher: new UndoList(), student: new UndoList() };
 
   // One load of the script
@@ -401,17 +402,24 @@ export function openStandIn(options: StandInOptions): StandIn {
       }
       const handed = args.map((argument, index) => passed(argument, `argument ${index}`));
       try {
-        return execute('FULL', seat, (context) =>
-          passed(
+        return execute('FULL', seat, (context, desk) => {
+          const result = passed(
             context.call(
               name,
               handed.map((argument) => context.toScript(argument)),
             ),
-          ),
-        );
+          );
+          opened[seat] = desk.execution.panel;
+          return result;
+        });
       } finally {
         finish();
       }
+    },
+    takePanel: (seat) => {
+      const panel = opened[seat];
+      opened[seat] = null;
+      return panel;
     },
     functions: () => help,
     onChange: (listener) => {
