@@ -60,7 +60,7 @@ export function applySheet({ spreadsheet, plan, memo, replace = false, firstEntr
   const isNew = present?.tag.state !== 'built';
   const { sheet, tag } = sheetFor({ spreadsheet, plan, memo });
   writeTag(sheet, { ...tag, state: 'building' });
-  writeWhole({ spreadsheet, sheet, plan, tag, firstEntries: isNew ? firstEntries : [] });
+  writeWhole({ spreadsheet, sheet, plan, tag, isNew, firstEntries: isNew ? firstEntries : [] });
   // From here on the sheet stands by itself: an entry that a team clears must not come back from the kept sheet.
   const { from: _, ...done } = tag;
   writeTag(sheet, { ...done, layout: layoutVersion, state: 'built' });
@@ -202,12 +202,14 @@ function writeWhole({
   sheet,
   plan,
   tag,
+  isNew,
   firstEntries,
 }: {
   spreadsheet: Spreadsheet;
   sheet: Sheet;
   plan: SheetPlan;
   tag: SheetTag;
+  isNew: boolean;
   firstEntries: readonly FirstEntries[];
 }): void {
   const { rowCount: rows, columnCount: columns } = plan;
@@ -224,7 +226,7 @@ function writeWhole({
   if (tag.from !== undefined) carryEntries({ spreadsheet, sheet, plan, from: tag.from });
   writeFirstEntries({ sheet, firstEntries });
   for (const block of plan.checks) writeBlock({ sheet, block, separator });
-  protect(sheet, plan);
+  protect(sheet, plan, isNew);
 }
 
 /** Writes only the blocks that differ from what is there. */
@@ -437,10 +439,14 @@ function writeFirstEntries({ sheet, firstEntries }: { sheet: Sheet; firstEntries
   }
 }
 
-/** One warning-only protection for the sheet, found again by its description; a protection of the teacher's stays. */
-function protect(sheet: Sheet, plan: SheetPlan): void {
+/**
+ * One warning-only protection for the sheet, found again by its description; a protection of the teacher's stays. One
+ * without words on a sheet that is being made is ours, from a build that stopped before it was described.
+ */
+function protect(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
   const present = sheetProtections(sheet)[0];
-  if (present !== undefined && present.getDescription() !== hostWords.protection) return;
+  const description = present?.getDescription() ?? '';
+  if (present !== undefined && description !== hostWords.protection && !(isNew && description === '')) return;
   const protection = present ?? sheet.protect();
   protection.setDescription(hostWords.protection);
   protection.setWarningOnly(true);

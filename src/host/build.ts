@@ -111,7 +111,11 @@ function newMemo({
   const names: Record<string, string> = {};
   // Names promised by an unfinished build are kept, so that a sheet it made and could not tag is found.
   const promised = { ...unfinished?.names };
-  for (const { sheet, tag } of own) if (tag.state !== 'kept') promised[roleName(tag)] = sheet.getName();
+  for (const { sheet, tag } of own) {
+    // A sheet that is just being put aside may have its new name already and not yet its new tag.
+    const isLeaving = unfinished?.replacements[roleName(tag)]?.sheetId === sheet.getSheetId();
+    if (tag.state !== 'kept' && !isLeaving) promised[roleName(tag)] = sheet.getName();
+  }
   const taken = [...spreadsheet.getSheets().map((sheet) => sheet.getName()), ...Object.values(promised)];
   const fresh = newSheetNames(classes, taken);
   const freshName = ({ kind, className = '' }: SheetRole): string =>

@@ -1,11 +1,12 @@
 import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
 
 /** Calls that change the workbook or the script's stores: between two of them a failure leaves the same state. */
-const changes = /\.(set|insert|add|protect|hide|delete|remove|clear|build$|releaseLock)/;
+const isChange = (name: string): boolean =>
+  /\.(set|insert|add|protect|hide|delete|remove|clear|releaseLock)/.test(name) && !/Builder\./.test(name);
 
 export interface Interruption {
-  /** Calls that changed something so far. */
-  readonly made: () => number;
+  /** Calls that changed something so far, in order. */
+  readonly names: readonly string[];
   /** Lets go on from here without failing. */
   readonly stop: () => void;
 }
@@ -14,15 +15,15 @@ export interface Interruption {
 export function failAtChange(host: StandIn, number: number): Interruption {
   const counts = host.counts as unknown as { countHost(name: string): void };
   const count = counts.countHost;
-  let made = 0;
+  const names: string[] = [];
   counts.countHost = function (this: unknown, name: string) {
     count.call(counts, name);
-    if (!changes.test(name)) return;
-    made += 1;
-    if (made === number) throw new Error('Service Spreadsheets failed while accessing document.');
+    if (!isChange(name)) return;
+    names.push(name);
+    if (names.length === number) throw new Error('Service Spreadsheets failed while accessing document.');
   };
   return {
-    made: () => made,
+    names,
     stop: () => {
       counts.countHost = count;
     },

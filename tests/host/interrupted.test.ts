@@ -36,36 +36,52 @@ function pressOn(host: StandIn, wanted: Setup): void {
   throw new Error(`Expected the build to finish, received ${JSON.stringify(outcome)}.`);
 }
 
-function stopAtEach(start: () => StandIn, wanted: Setup): { readonly places: number; readonly different: number[] } {
+/** Minutes pass while a test runs: the date in a name is not what is compared. */
+const compared = (host: StandIn): string => workbookText(host).replace(/kept \d{4}-\d\d-\d\d \d\d\.\d\d/g, 'kept');
+
+interface Stops {
+  readonly changes: number;
+  readonly stops: readonly number[];
+  /** Places after which another workbook came out. */
+  readonly different: readonly number[];
+}
+
+/**
+ * Stops a build at its changes, one after another, each time from the start, and presses on. In a run of one and the
+ * same call it stops at the first and the last, since the host is left alike between them.
+ */
+function stopAtEach(start: () => StandIn, wanted: Setup): Stops {
   const whole = start();
-  const count = failAtChange(whole, Number.POSITIVE_INFINITY);
+  const { names } = failAtChange(whole, Number.POSITIVE_INFINITY);
   pressOn(whole, wanted);
-  const expected = workbookText(whole);
-  const places = count.made();
+  const expected = compared(whole);
+  const stops = names.flatMap((name, index) =>
+    name === names[index - 1] && name === names[index + 1] ? [] : [index + 1],
+  );
   const different: number[] = [];
-  for (let place = 1; place <= places; place += 1) {
+  for (const place of stops) {
     const host = start();
     const interruption = failAtChange(host, place);
     pressOn(host, wanted);
     interruption.stop();
-    if (workbookText(host) !== expected) different.push(place);
+    if (compared(host) !== expected) different.push(place);
   }
-  return { places, different };
+  return { changes: names.length, stops, different };
 }
 
 describe('a build that the host interrupts', () => {
   it('gives the same workbook after a failure at any change, from nothing', () => {
-    const { places, different } = stopAtEach(() => open({ clock }), small);
-    console.log(`stopped at each of ${places} changes`);
-    expect(places).toBeGreaterThan(150);
+    const { changes, stops, different } = stopAtEach(() => open({ clock }), small);
+    console.log(`stopped at ${stops.length} of ${changes} changes`);
+    expect(stops.length).toBeGreaterThan(60);
     expect(different).toEqual([]);
   }, 300_000);
 
   it('gives the same workbook, entries and all, after a failure at any change of a build that replaces a sheet', () => {
     const saved = savedWithEntries();
-    const { places, different } = stopAtEach(() => open({ clock, saved }), small);
-    console.log(`stopped at each of ${places} changes`);
-    expect(places).toBeGreaterThan(100);
+    const { changes, stops, different } = stopAtEach(() => open({ clock, saved }), small);
+    console.log(`stopped at ${stops.length} of ${changes} changes`);
+    expect(stops.length).toBeGreaterThan(60);
     expect(different).toEqual([]);
   }, 300_000);
 });
