@@ -257,7 +257,7 @@ export class Book {
   #enter(sheet: SheetState, key: number, content: Content | undefined): void {
     const address = engineAddress(sheet, key);
     this.#entering = content?.kind === 'formula' && this.#isWholeCall(content.formula);
-    if (!this.#entering) {
+    if (content?.kind === 'formula' && !this.#entering) {
       const size = this.#inner.get(placeKey(sheet, key));
       this.#innerUsed.set(placeKey(sheet, key), size ? `${size.rows}x${size.columns}` : '1x1');
     }

@@ -22,10 +22,8 @@ export function declaredFunctions(code: string): Declared[] {
   }
   const functions = program.body.filter((node): node is FunctionDeclaration => node.type === 'FunctionDeclaration');
   return functions.map((node) => {
-    const above = comments.filter(
-      (comment) =>
-        comment.type === 'Block' && comment.end <= node.start && /^\s*$/.test(code.slice(comment.end, node.start)),
-    )[0];
+    const last = comments.filter(({ end }) => end <= node.start).at(-1);
+    const above = last?.type === 'Block' && /^\s*$/.test(code.slice(last.end, node.start)) ? last : undefined;
     const lines = (above?.value ?? '')
       .replace(/ @(?=[a-z])/g, '\n@')
       .split('\n')
