@@ -88,9 +88,11 @@ export const texts = {
     activity: 'Activity',
     solute: 'Substance to dissolve',
     pickSolute: 'Pick a substance',
+    pickIon: 'Pick an ion',
     otherFormula: 'Another formula …',
     formula: 'Formula',
     formulaHint: 'As you write it, such as Na2SO4 or CuSO4·5H2O.',
+    molarMass: (gramsPerMole: string) => `= ${gramsPerMole} g/mol`,
     plannerCaution: 'Why we do not propose it:',
     unlisted: 'Not in our list, so we can say nothing about its hazards. That does not mean it is harmless.',
     defer:

@@ -34,6 +34,17 @@ describe('readPlan', () => {
       'shelf.balanceReadabilityG',
     ]);
   });
+  it('points at a formula and an ion that cannot be', () => {
+    const { givens } = builtLesson.setup;
+    expect(problemsOf({ givens: { ...givens, formula: 'nacl', ion: '' } })).toEqual([
+      { field: 'givens.formula', message: expect.stringContaining('Did you mean NaCl?') },
+      { field: 'givens.ion', message: 'Type ion here.' },
+    ]);
+    expect(problemsOf({ givens: { ...givens, ion: 'Cl-' } })).toEqual([
+      { field: 'givens.ion', message: expect.stringContaining('Br⁻') },
+    ]);
+    expect(problemsOf({ givens: { ...givens, formula: 'C12H22O11', ion: 'anything' } })).toEqual([]);
+  });
   it('wants names for classes and teams, each once', () => {
     const classes = [
       { name: '', teams: 'Basalt' },

@@ -173,9 +173,9 @@ describe('plan and build', () => {
   });
 
   it('puts a problem that the host found beside its field, or says it with a way to try again', async () => {
-    const opened = await open({ ...emptyFile, draftTeams: value(bad('No such ion in KBr.', 'givens.ion')) });
+    const opened = await open({ ...emptyFile, draftTeams: value(bad('No such ion today.', 'givens.ion')) });
     await opened.getByRole('button', { name: 'See the teams’ numbers' }).click();
-    await opened.getByText('No such ion in KBr.').waitFor();
+    await opened.getByText('No such ion today.').waitFor();
     expect(await opened.getByLabel('Ion', { exact: true }).getAttribute('aria-invalid')).toBe('true');
     await answerNext(opened, 'draftTeams', [{ fails: 'TypeError: x is undefined' }, { value: good(draft) }]);
     await opened.getByRole('button', { name: 'See the teams’ numbers' }).click();
@@ -209,6 +209,12 @@ describe('plan and build', () => {
     await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Another formula …' });
     const formula = opened.getByLabel('Formula', { exact: true });
     expect(await formula.evaluate((control) => control === document.activeElement)).toBe(true);
+    await formula.fill('na2so4');
+    await formula.blur();
+    await opened.getByText('Did you mean Na2SO4?').waitFor();
+    await formula.fill('Na2SO4');
+    await formula.blur();
+    await opened.getByText('= 142.04 g/mol').waitFor();
     await formula.fill('Na2S2O3');
     await formula.blur();
     await opened.getByText('does not mean it is harmless').waitFor();
@@ -221,6 +227,24 @@ describe('plan and build', () => {
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
     const sent = (await callsOf(opened)).find(({ name }) => name === 'startBuild')?.args[0];
     expect(sent).toMatchObject({ givens: { formula: 'Na2S2O3' } });
+  });
+
+  it('lets one pick among the ions of the substance, and keeps how the ion in the sheet was typed', async () => {
+    const opened = await open(emptyFile);
+    const ion = opened.getByLabel('Ion', { exact: true });
+    const labels = () => ion.evaluate((list) => [...(list as HTMLSelectElement).options].map(({ label }) => label));
+    expect(await labels()).toEqual(['K⁺', 'Br⁻']);
+    expect(await ion.inputValue()).toBe('Br-');
+    await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Another formula …' });
+    const formula = opened.getByLabel('Formula', { exact: true });
+    await formula.fill('CaCl2');
+    await formula.blur();
+    expect(await labels()).toEqual(['Ca²⁺', 'Cl⁻']);
+    expect(await ion.inputValue()).toBe('Cl⁻');
+    await formula.fill('C12H22O11');
+    await formula.blur();
+    expect(await ion.evaluate((control) => control.tagName)).toBe('INPUT');
+    expect(await opened.getByText('These are your changes').count()).toBe(0);
   });
 
   it('asks for what another activity takes', async () => {

@@ -15,6 +15,7 @@ import { texts } from '../texts.ts';
 import { type Builder, percentDone } from './builder.ts';
 import { buildPanel } from './buildPanel.ts';
 import { classFields } from './classFields.ts';
+import { ionChoice } from './ionChoice.ts';
 import { numberField } from './numberField.ts';
 import { numbersPreview } from './numbersPreview.ts';
 import { draftOf, givensFor, keptDraft, type PlanDraft } from './planDraft.ts';
@@ -140,6 +141,35 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
   const aim = element('p', { class: 'hint' });
   const substance = element('div', {});
   const numbers = element('div', {});
+  // The ions of the substance to pick from, or a field to type in where we know of none.
+  const ionRow = element('div', {});
+  let ionsShown = '';
+  const drawIon = (anew: boolean) => {
+    const given = activityNow()?.givens.find(({ name }) => name === 'ion');
+    if (!given) return;
+    const write = (ion: string) => put({ givens: { ...draft.givens, ion } });
+    const typed = draft.givens.ion ?? '';
+    const { options, chosen, likely } = ionChoice({ formula: draft.givens.formula ?? '', ion: typed });
+    if (!anew && options.join() === ionsShown) return;
+    ionsShown = options.join();
+    const label = sentence(given.name);
+    const hint = sentence(given.about);
+    if (options.length === 0) {
+      ionRow.replaceChildren(text('givens.ion', { label, value: typed, hint }, write));
+      return;
+    }
+    // Another substance has other ions. What stands in the sheet is left as it is, even where it fits none of them.
+    if (chosen === '' && !anew) write(likely);
+    const current = chosen || (anew ? typed : likely);
+    const list = choice(
+      [
+        ...(current === '' ? [{ value: '', label: texts.plan.pickIon }] : []),
+        ...options.map((ion) => ({ value: ion === chosen ? typed : ion, label: ion })),
+      ],
+      current === chosen && chosen !== '' ? typed : current,
+    );
+    ionRow.replaceChildren(picker('givens.ion', field({ id: 'givens-ion', label, control: list, hint }), write));
+  };
   const drawGivens = () => {
     const activity = activityNow();
     aim.textContent = activity?.aim ?? '';
@@ -154,6 +184,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
         const solute = soluteFields({
           solutes: lesson.solutes,
           pick: { formula: value, other: draft.otherFormula },
+          settled: () => drawIon(false),
           picked: ({ formula, other }) => {
             put({ givens: { ...draft.givens, formula }, otherFormula: other });
             fields.set('givens.formula', solute.active());
@@ -161,9 +192,11 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
         });
         fields.set('givens.formula', solute.active());
         substances.push(solute.root);
-      } else if (unit === '') rows.push(text(`givens.${name}`, { label, value, hint: sentence(about) }, typed(name)));
+      } else if (name === 'ion') rows.push(ionRow);
+      else if (unit === '') rows.push(text(`givens.${name}`, { label, value, hint: sentence(about) }, typed(name)));
       else rows.push(number(`givens.${name}`, { label, unit, value, hint: sentence(about) }, typed(name)));
     }
+    drawIon(true);
     substance.replaceChildren(...substances);
     numbers.replaceChildren(...rows);
   };

@@ -1,9 +1,12 @@
+import { readFormula } from '../../chemistry/readFormula.ts';
+import { errorText } from '../../errors/errorText.ts';
 import type { ActivityView } from '../../host/calls.ts';
 import type { ClassSetup, Setup } from '../../lab/setup.ts';
 import type { DecimalMark } from '../arithmetic/pointNumbers.ts';
 import { readField } from '../arithmetic/readField.ts';
 import { readSizes } from '../arithmetic/readSizes.ts';
 import { texts } from '../texts.ts';
+import { ionChoice } from './ionChoice.ts';
 import type { PlanDraft } from './planDraft.ts';
 import { mostTeams, teamNames } from './teamNames.ts';
 
@@ -54,9 +57,17 @@ export function readPlan(
         field,
         name === 'formula' ? texts.field.notChosen(texts.plan.solute.toLowerCase()) : texts.field.missing(name),
       );
-    } else givens[name] = typed.trim();
+    } else {
+      const formula = name === 'formula' ? readFormula(typed) : undefined;
+      if (formula && !formula.ok) note(field, errorText(formula.error));
+      givens[name] = typed.trim();
+    }
   }
 
+  if (givens.ion !== undefined && givens.ion !== '') {
+    const { problem } = ionChoice({ formula: givens.formula ?? '', ion: givens.ion });
+    if (problem !== '') note('givens.ion', problem);
+  }
   const classes = readClasses(draft, note);
   const flasksMl = sizes('shelf.flasksMl', draft.flasks);
   const pipettesMl = sizes('shelf.pipettesMl', draft.pipettes);

@@ -1,3 +1,6 @@
+import { molarMass } from '../../chemistry/molarMass.ts';
+import { readFormula } from '../../chemistry/readFormula.ts';
+import { errorText } from '../../errors/errorText.ts';
 import type { SoluteView } from '../../host/calls.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
@@ -12,12 +15,14 @@ export interface SoluteParts {
   readonly solutes: readonly SoluteView[];
   readonly pick: SolutePick;
   readonly picked: (pick: SolutePick) => void;
+  /** The substance stands for now: picked, or typed to its end. */
+  readonly settled: () => void;
 }
 
 const otherValue = 'another';
 
 /** The substance: picked from the list, or typed as a formula; with what to know before planning with it. */
-export function soluteFields({ solutes, pick, picked }: SoluteParts): {
+export function soluteFields({ solutes, pick, picked, settled }: SoluteParts): {
   readonly root: HTMLElement;
   readonly active: () => Field;
 } {
@@ -67,16 +72,30 @@ export function soluteFields({ solutes, pick, picked }: SoluteParts): {
     const other = select.value === otherValue;
     formula.root.hidden = !other;
     tell();
+    settled();
     showCaution();
     if (other) input.focus();
   });
   input.addEventListener('input', () => {
     typed = input.value;
     formula.setProblem('');
+    formula.setMeaning('');
     tell();
   });
-  input.addEventListener('change', showCaution);
+  const showFormula = () => {
+    if (typed.trim() === '') return formula.setMeaning('');
+    const read = readFormula(typed);
+    const mass = read.ok ? molarMass(read.value) : read;
+    formula.setMeaning(mass.ok ? texts.plan.molarMass(mass.value.toFixed(2)) : '');
+    formula.setProblem(mass.ok ? '' : errorText(mass.error));
+  };
+  input.addEventListener('change', () => {
+    showFormula();
+    showCaution();
+    settled();
+  });
   formula.root.hidden = !pick.other;
+  showFormula();
   showCaution();
   return {
     root: element('div', { class: 'solute' }, list.root, formula.root, caution),
