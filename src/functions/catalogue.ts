@@ -2,17 +2,22 @@ import { checkEntryEntry } from './entries/checkEntryEntry.ts';
 import { checkStepEntry } from './entries/checkStepEntry.ts';
 import { checkTeamEntry } from './entries/checkTeamEntry.ts';
 import { compositionEntry } from './entries/compositionEntry.ts';
+import { convertConcentrationEntry } from './entries/convertConcentrationEntry.ts';
 import { diluentVolumeEntry } from './entries/diluentVolumeEntry.ts';
 import { dilutedVolumeEntry } from './entries/dilutedVolumeEntry.ts';
 import { dilutionMolarityEntry } from './entries/dilutionMolarityEntry.ts';
 import { dilutionVolumeEntry } from './entries/dilutionVolumeEntry.ts';
 import { elementPercentEntry } from './entries/elementPercentEntry.ts';
+import { glasswareToleranceEntry } from './entries/glasswareToleranceEntry.ts';
 import { gramsEntry } from './entries/gramsEntry.ts';
 import { hintStepEntry } from './entries/hintStepEntry.ts';
 import { ionMolarityEntry } from './entries/ionMolarityEntry.ts';
 import { ionsEntry } from './entries/ionsEntry.ts';
+import { molalityEntry } from './entries/molalityEntry.ts';
 import { molarityEntry } from './entries/molarityEntry.ts';
+import { molarityUncertaintyEntry } from './entries/molarityUncertaintyEntry.ts';
 import { molarMassEntry } from './entries/molarMassEntry.ts';
+import { moleFractionEntry } from './entries/moleFractionEntry.ts';
 import { molesEntry } from './entries/molesEntry.ts';
 import { particleCountEntry } from './entries/particleCountEntry.ts';
 import { percentDifferenceEntry } from './entries/percentDifferenceEntry.ts';
@@ -44,10 +49,15 @@ export const entries = [
   dilutionMolarityEntry,
   dilutedVolumeEntry,
   serialDilutionEntry,
+  convertConcentrationEntry,
+  molalityEntry,
+  moleFractionEntry,
   percentErrorEntry,
   percentDifferenceEntry,
   sigFigsEntry,
   roundSigEntry,
+  glasswareToleranceEntry,
+  molarityUncertaintyEntry,
   checkEntryEntry,
   checkStepEntry,
   checkTeamEntry,

@@ -29,6 +29,8 @@ export interface Readings {
   readonly number: number;
   /** A number with the digits that were typed. */
   readonly digits: TypedNumber;
+  /** A number, with or without a unit, of which only the figures count; so a comma may be read either way. */
+  readonly figures: TypedNumber;
   readonly 'whole number': number;
   readonly 'yes or no': boolean;
   /** The cell itself: an entry is judged, never refused. */

@@ -10,7 +10,8 @@ import { type Spread, spreadOf } from './spread.ts';
 export function oneTable(this: FunctionEntry, cells: readonly CellArgument[]): CellResult {
   const spread = asCell(singleCells(this, cells), 'alone');
   const rows = asCell(computed<readonly Filled[][]>(this, spread.valuesAt(0, 0)), 'alone');
-  return [[...(this.columns ?? [])], ...rows];
+  // Columns that only an optional argument adds stand last.
+  return [(this.columns ?? []).slice(0, rows[0]?.length), ...rows];
 }
 
 /** Lays the arguments over each other where each is a single cell. Fails with `one-cell-only`. */

@@ -2,8 +2,9 @@ import { readFormula } from '../chemistry/readFormula.ts';
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
-import { readNumber } from '../measurement/readNumber.ts';
+import { readNumber, type TypedNumber } from '../measurement/readNumber.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
+import { significantFigures } from '../measurement/significantFigures.ts';
 import type { ArgumentEntry } from './entry.ts';
 
 /**
@@ -50,6 +51,8 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
       return valueIn(readNumber(cell, name));
     case 'digits':
       return readNumber(cell, name);
+    case 'figures':
+      return readFigures(cell, name);
     case 'whole number':
       return readWholeNumber(cell, argument);
     case 'yes or no':
@@ -70,6 +73,18 @@ const valueIn = (read: Result<{ readonly value: number }>): Result<number> =>
 /** Points and percent of a tolerance may well be below 1, so a bare number is read as printed. */
 const withoutPercentSign = (cell: CellValue): CellValue =>
   typeof cell === 'string' ? cell.replace(/\s*%\s*$/, '') : cell;
+
+/** A unit does not change how many figures there are, so any that is known may follow. */
+function readFigures(cell: CellValue, name: string): Result<TypedNumber> {
+  const options = { sameEitherWay: significantFigures };
+  const read = readNumber(cell, name, options);
+  if (read.ok || read.error.code !== 'number-expected') return read;
+  for (const kind of ['volume', 'mass', 'amount', 'concentration', 'density', 'percent'] as const) {
+    const quantity = readQuantity(cell, kind, name, options);
+    if (quantity.ok || quantity.error.code === 'number-two-readings') return quantity;
+  }
+  return read;
+}
 
 function readWholeNumber(cell: CellValue, argument: ArgumentEntry): Result<number> {
   const read = valueIn(readNumber(cell, argument.name));
@@ -145,6 +160,7 @@ function exampleOf({ kind, about }: ArgumentEntry): string {
       return 'TRUE or FALSE';
     case 'number':
     case 'digits':
+    case 'figures':
       return 'a number such as 0.25';
     default:
       return about;

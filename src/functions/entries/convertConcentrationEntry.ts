@@ -1,8 +1,10 @@
-import { convertConcentration } from '../../chemistry/convertConcentration.ts';
+import { readConcentrationUnit } from '../../chemistry/concentrationUnit.ts';
+import { conversionNeeds, convertConcentration } from '../../chemistry/convertConcentration.ts';
 import type { Formula } from '../../chemistry/formula.ts';
 import type { GramsPerMillilitre } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
 import type { FunctionEntry } from '../entry.ts';
+import { withMolarMass } from '../withMolarMass.ts';
 
 export const convertConcentrationEntry = {
   name: 'CONVERTCONCENTRATION',
@@ -39,11 +41,21 @@ export const convertConcentrationEntry = {
   ],
   refuses: [],
   call: cellByCell,
-  compute: (
+  compute(
     value: number,
-    from: string,
-    to: string,
+    fromText: string,
+    toText: string,
     formula: Formula | undefined,
     density: GramsPerMillilitre | undefined,
-  ) => convertConcentration({ value, from, to, formula, density }),
+  ) {
+    const from = readConcentrationUnit(fromText, 'from');
+    if (!from.ok) return from;
+    const to = readConcentrationUnit(toText, 'to');
+    if (!to.ok) return to;
+    const conversion = { value, from: from.value, to: to.value, density };
+    if (formula === undefined || !conversionNeeds(from.value.kind, to.value.kind).formula) {
+      return convertConcentration(conversion);
+    }
+    return withMolarMass(formula, (molarMass) => convertConcentration({ ...conversion, molarMass }));
+  },
 } as const satisfies FunctionEntry;

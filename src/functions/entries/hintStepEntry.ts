@@ -21,7 +21,32 @@ export const hintStepEntry = {
   returns: 'text',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['The set-up of level 3 has the numbers in place and the answer not worked out.'],
-  examples: [],
+  examples: [
+    {
+      call: [
+        'stock volume',
+        [
+          ['stock molarity', '2.00'],
+          ['target molarity', '0.500'],
+          ['target volume', '100'],
+        ],
+        2,
+      ],
+      gives: 'stock molarity × stock volume = target molarity × target volume',
+    },
+    {
+      call: [
+        'stock volume',
+        [
+          ['stock molarity', '2.00'],
+          ['target molarity', '0.500'],
+          ['target volume', '100'],
+        ],
+        3,
+      ],
+      gives: '0.500 mol/L × 100 mL ÷ 2.00 mol/L = ?',
+    },
+  ],
   refuses: [],
   call: cellByCell,
   compute(quantity: string, given: Grid, level: number): Result<string> {

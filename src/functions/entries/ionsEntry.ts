@@ -9,8 +9,8 @@ export const ionsEntry = {
   group: 'Substances and amounts',
   summary: 'Ions that one formula unit gives in water.',
   arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance that is dissolved' }],
-  returns: 'a table with a heading row',
-  columns: ['ion', 'number per formula unit'],
+  returns: 'a table with a heading row; the column of notes stands there where there is something to note',
+  columns: ['ion', 'number per formula unit', 'note'],
   source: 'list of strong electrolytes and of the usual ions; solubilities at 20 °C, CRC Handbook and from memory',
   notes: [
     'Strong electrolytes and salts of the usual ions, taken as completely dissociated. Water of hydration is never an ion; a molecular solute gives itself, once.',
@@ -25,12 +25,23 @@ export const ionsEntry = {
         ['Cl⁻', 2],
       ],
     },
+    {
+      call: ['H2SO4'],
+      gives: [
+        ['ion', 'number per formula unit', 'note'],
+        ['H⁺', 2, ''],
+        ['SO₄²⁻', 1, 'the second step is partial: some HSO₄⁻ stays whole'],
+      ],
+    },
   ],
   refuses: [],
   call: oneTable,
   compute(formula: Formula) {
     const found = ions(formula);
     if (!found.ok) return found;
-    return success<Filled[][]>(found.value.map(({ ion, count }) => [ion, count]));
+    const isNoted = found.value.some(({ note }) => note !== undefined);
+    return success<Filled[][]>(
+      found.value.map(({ ion, count, note = '' }) => (isNoted ? [ion, count, note] : [ion, count])),
+    );
   },
 } as const satisfies FunctionEntry;

@@ -24,7 +24,10 @@ export const moleFractionEntry = {
   compute: (first: Formula, firstMass: Grams, second: Formula, secondMass: Grams) =>
     withMolarMass(first, (firstMolarMass) =>
       withMolarMass(second, (secondMolarMass) =>
-        moleFraction({ molarMass: firstMolarMass, mass: firstMass }, { molarMass: secondMolarMass, mass: secondMass }),
+        moleFraction({
+          first: { molarMass: firstMolarMass, mass: firstMass },
+          second: { molarMass: secondMolarMass, mass: secondMass },
+        }),
       ),
     ),
 } as const satisfies FunctionEntry;

@@ -14,7 +14,7 @@ export const roundSigEntry = {
       name: 'ties',
       kind: 'text',
       unit: '',
-      about: 'where a number lies half way, even rounds to the even digit and up away from zero; even if left out',
+      about: 'half-way cases: even takes the even digit, up goes away from zero; even if left out, but schools differ',
       optional: true,
       oneOf: ['even', 'up'],
     },

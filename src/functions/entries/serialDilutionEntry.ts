@@ -1,6 +1,7 @@
 import { serialDilution } from '../../chemistry/serialDilution.ts';
+import { success } from '../../errors/result.ts';
 import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { Filled, FunctionEntry } from '../entry.ts';
 import { oneTable } from '../oneTable.ts';
 
 export const serialDilutionEntry = {
@@ -45,6 +46,12 @@ export const serialDilutionEntry = {
   refuses: [],
   call: oneTable,
   compute(stock: MolesPerLitre, factor: number, stages: number, finalVolume: Millilitres | undefined) {
-    return serialDilution({ stock, factor, stages, finalVolume });
+    const series = serialDilution({ stock, factor, stages, finalVolume });
+    if (!series.ok) return series;
+    return success<Filled[][]>(
+      series.value.map(({ stage, molarity, taken, solvent }) =>
+        taken === undefined || solvent === undefined ? [stage, molarity] : [stage, molarity, taken, solvent],
+      ),
+    );
   },
 } as const satisfies FunctionEntry;

@@ -1,4 +1,5 @@
 import { success } from '../../errors/result.ts';
+import type { TypedNumber } from '../../measurement/readNumber.ts';
 import { significantFigures } from '../../measurement/significantFigures.ts';
 import { cellByCell } from '../cellByCell.ts';
 import type { FunctionEntry } from '../entry.ts';
@@ -8,7 +9,12 @@ export const sigFigsEntry = {
   group: 'Measuring and comparing',
   summary: 'How many significant figures a number is typed with.',
   arguments: [
-    { name: 'number_as_text', kind: 'digits', unit: '', about: 'the number, typed as text such as "0.0750"' },
+    {
+      name: 'number_as_text',
+      kind: 'figures',
+      unit: '',
+      about: 'the number as text such as "0.0750"; a number cell has lost its trailing zeros',
+    },
   ],
   returns: 'the count',
   source: 'rules for significant figures, OpenStax Chemistry 2e, section 1.5',
@@ -20,8 +26,9 @@ export const sigFigsEntry = {
     { call: ['0.0750'], gives: 3 },
     { call: ['2.05 × 10^8'], gives: 3 },
     { call: ['86,002'], gives: 5 },
+    { call: ['25.00 mL'], gives: 4 },
   ],
   refuses: [],
   call: cellByCell,
-  compute: (number) => success(significantFigures(number)),
+  compute: (number: TypedNumber) => success(significantFigures(number)),
 } as const satisfies FunctionEntry;

@@ -1,0 +1,67 @@
+import { success } from '../../errors/result.ts';
+import { type GlasswareKind, glasswareTolerance } from '../../measurement/glasswareTolerance.ts';
+import type { Millilitres } from '../../measurement/quantity.ts';
+import { cellByCell } from '../cellByCell.ts';
+import type { FunctionEntry } from '../entry.ts';
+
+export const glasswareToleranceEntry = {
+  name: 'GLASSWARETOLERANCE',
+  group: 'Measuring and comparing',
+  summary:
+    'Tolerance of a piece of glassware; ISO graduated pipettes and cylinders, ASTM burettes and some ASTM sizes are from memory.',
+  arguments: [
+    {
+      name: 'kind',
+      kind: 'text',
+      unit: '',
+      about: 'volumetric flask, volumetric pipette, graduated pipette, burette, graduated cylinder or beaker',
+      oneOf: ['volumetric flask', 'volumetric pipette', 'graduated pipette', 'burette', 'graduated cylinder', 'beaker'],
+    },
+    { name: 'volume', kind: 'volume', unit: 'mL', about: 'nominal size' },
+    {
+      name: 'glass_class',
+      kind: 'text',
+      unit: '',
+      about: 'A or B; A if left out',
+      optional: true,
+      oneOf: ['A', 'B'],
+    },
+    {
+      name: 'standard',
+      kind: 'text',
+      unit: '',
+      about: 'ISO or ASTM; ISO if left out',
+      optional: true,
+      oneOf: ['ISO', 'ASTM'],
+    },
+  ],
+  returns: '± mL, the half-width within which the true volume lies',
+  source: 'ISO 1042, 648, 835, 385, 4788; ASTM E288, E969, E1293, E287, E1272',
+  notes: [
+    'Confirmed in a published table: ISO volumetric flasks, volumetric pipettes and burettes, and the ASTM figures not named below.',
+    'From memory: ISO graduated pipettes and graduated cylinders; ASTM burettes, volumetric flasks of 5, 10, 200 and 500 mL, volumetric pipettes of 15 and 20 mL, graduated pipettes but for class A of 2, 5 and 10 mL, graduated cylinders of 1000 and 2000 mL.',
+    'Beakers: 5 % of the size, common practice, no source; class and standard do not matter. A size that the table lacks is refused with its neighbours.',
+  ],
+  examples: [
+    { call: ['volumetric flask', 250], gives: 0.15 },
+    { call: ['volumetric pipette', '25 mL', 'B'], gives: 0.06 },
+    { call: ['graduated cylinder', 100, 'A', 'ASTM'], gives: 0.5 },
+  ],
+  refuses: [
+    {
+      call: ['volumetric flask', 300],
+      says: 'Expected a size of volumetric flask in ISO 1042 for volume, received 300 mL. Take 250 mL (± 0.15 mL) or 500 mL (± 0.25 mL).',
+    },
+  ],
+  call: cellByCell,
+  compute(kind: string, volume: Millilitres, glassClass: string | undefined, standard: string | undefined) {
+    const figure = glasswareTolerance({
+      // Only the texts that the argument can be come this far.
+      kind: kind as GlasswareKind,
+      volume,
+      glassClass: glassClass as 'A' | 'B' | undefined,
+      standard: standard as 'ISO' | 'ASTM' | undefined,
+    });
+    return figure.ok ? success(figure.value.tolerance) : figure;
+  },
+} as const satisfies FunctionEntry;
