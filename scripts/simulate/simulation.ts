@@ -1,8 +1,6 @@
 import { relativeMass } from '../../src/chemistry/elements.ts';
 import type { QuantityName } from '../../src/lab/activity.ts';
 import { checkReadyStep, readStep, type StepCheck } from '../../src/lab/checkStep.ts';
-import { molarMassSpan } from '../../src/lab/molarMassSpan.ts';
-import { leadingPlace } from '../../src/lab/place.ts';
 import type { PreparedStep } from '../../src/lab/preparedStep.ts';
 import type { StepNumbers } from '../../src/lab/quantities/quantityEntry.ts';
 import { quantities } from '../../src/lab/quantities.ts';

@@ -70,7 +70,6 @@ export function checkEntry(cell: CellValue, wanted: EntryTarget): EntryCheck {
     if (read.kind === 'unreadable') return { status: 'unreadable', lookAt: unreadableText(read.because) };
     return judge(read.entry, tolerance, tolerancePercent);
   });
-  return (
-    checks.find(({ status }) => status === 'on target') ?? checks.find(({ status }) => status === 'close') ?? checks[0]!
-  );
+  const [asTyped = { status: 'blank', lookAt: '' }] = checks;
+  return ['on target', 'close'].map((best) => checks.find(({ status }) => status === best)).find(Boolean) ?? asTyped;
 }

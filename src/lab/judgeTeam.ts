@@ -7,11 +7,11 @@ import { checkChoice } from './checkChoice.ts';
 import { checkOrder } from './checkOrder.ts';
 import { checkReading } from './checkReading.ts';
 import { feedbackText, filled } from './feedbackText.ts';
-import { type GivenCells, plainName } from './givenCells.ts';
+import { plainName } from './givenCells.ts';
 import { type CarriedRows, judgeEntry } from './judgeEntry.ts';
-import { type LessonSettings, readLessonSettings } from './lessonSettings.ts';
+import { readLessonSettings } from './lessonSettings.ts';
 import type { Carried } from './preparedStep.ts';
-import { type Preparation, prepareStep } from './prepareStep.ts';
+import { prepareStep } from './prepareStep.ts';
 import type { NumberName } from './quantities/quantityEntry.ts';
 import { isQuantityName, quantities } from './quantities.ts';
 import { type EntryKind, readEntry } from './readEntry.ts';
@@ -138,7 +138,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     }
   }
 
-  /** The step with the team's numbers, or the name of what is wrong, or the row that has to be filled in first. */
+  /** The step with the team's numbers, or the name of what is wrong, or what to say of the row that it waits for. */
   function prepared(step: CalculatedStep) {
     const quantity = quantities[step.quantity];
     const cells: Record<string, CellValue> = {};
@@ -157,7 +157,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
       const row = rowOf(source.entryOf);
       const title = stepOf(source.entryOf)?.title ?? source.entryOf;
       names[name] = title;
-      if (row?.value === undefined) waitsFor ||= row?.root || title;
+      if (row?.value === undefined) waitsFor ||= filled(remarks.needsRow, { row: row?.root || title });
       else from.push(row);
       // A number that is still to come is held open by one that spoils nothing else.
       numbers[name as NumberName] = row?.value ?? Number.NaN;
@@ -167,13 +167,24 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     const badSetting = [...(figuresRead ? ['figures'] : []), ...(weightsRead ? ['atomic-weight decimals'] : [])].find(
       (name) => settings.bad.includes(name),
     );
-    const result = prepareStep(quantity, cells, {
-      ...(figuresRead ? { figures: settings.figures } : {}),
-      decimals: settings.decimals,
-      decimalMark: settings.decimalMark,
-      numbers,
-      names,
-    });
+    const prepareWith = (fromEntries: typeof numbers) =>
+      prepareStep(quantity, cells, {
+        ...(figuresRead ? { figures: settings.figures } : {}),
+        decimals: settings.decimals,
+        decimalMark: settings.decimalMark,
+        numbers: fromEntries,
+        names,
+      });
+    let result = prepareWith(numbers);
+    const [first] = from;
+    if (!result.ok && first) {
+      // Fine without the team's own entries: then it is one of those that cannot be, such as more stock than flask.
+      const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
+      if (open.ok) {
+        result = open;
+        waitsFor ||= filled(remarks.lookFirst, { row: (from.find((row) => !isSound(row)) ?? first).root });
+      }
+    }
     const bad = result.ok ? (badSetting ?? '') : result.error.argument;
     return { bad, ready: result.ok ? result.value : undefined, from, waitsFor };
   }
@@ -198,8 +209,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     if (entry.kind === 'number' && waitsFor !== '') {
       return {
         status: 'not yet',
-        lookAt: filled(remarks.needsRow, { row: waitsFor }),
-        root: waitsFor,
+        lookAt: waitsFor,
         value: entry.entry.value,
       };
     }
@@ -225,7 +235,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     const entry = readEntry(cell, kindOfUnit[step.unit] ?? 'mass', settings);
     const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
     if (entry.kind === 'number' && waitsFor !== '') {
-      return { ...value, status: 'not yet', lookAt: filled(remarks.needsRow, { row: waitsFor }), root: waitsFor };
+      return { ...value, status: 'not yet', lookAt: waitsFor };
     }
     const expectedValue = spanOver(ready, ready.quantity.relation).middle;
     const { unit, instrument } = step;

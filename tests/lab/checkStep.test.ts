@@ -199,7 +199,17 @@ describe('checkStep of givens that cannot be used', () => {
     expect(checkStep('mass of solute', [['formula', 'Kbr'], ...kbr.slice(1)], '7.14').error).toMatchObject({
       argument: 'formula',
     });
-    expect(checkStep('mass of solute', [kbr[0]!, ['molarity', '0.3 g'], kbr[2]!], '7.14').error).toMatchObject({
+    expect(
+      checkStep(
+        'mass of solute',
+        [
+          ['formula', 'KBr'],
+          ['molarity', '0.3 g'],
+          ['volume', '200'],
+        ],
+        '7.14',
+      ).error,
+    ).toMatchObject({
       argument: 'molarity',
     });
     expect(

@@ -27,7 +27,9 @@ function checks(rows: Readonly<Record<string, unknown>>, { givens: own, ...chang
   });
   expect(table).toHaveLength(ids.length + 2);
   expect(table[table.length - 1]).toEqual({ check: '', lookAt: '', hint: '' });
-  return Object.fromEntries(ids.map((id, index) => [id, table[index + 1]!]));
+  return Object.fromEntries(
+    ids.map((id, index) => [id, table[index + 1] ?? { check: 'missing', lookAt: '', hint: '' }]),
+  );
 }
 const statuses = (rows: Record<string, unknown>, changes?: Changes) =>
   Object.values(checks(rows, changes)).map(({ check }) => check);
@@ -125,6 +127,17 @@ describe('checkTeam with numbers carried forward', () => {
     expect(statuses({ 'mass weighed': '14.80', 'stock made': '0.296' })).toEqual(['on target', 'on target']);
     expect(statuses({ 'mass weighed': '30.00', 'stock made': '0.601' })).toEqual(['not yet', 'follows']);
     expect(statuses({ 'mass weighed': '30.00', 'stock made': '0.301' })[1]).toBe('not yet');
+  });
+});
+
+describe('checkTeam of a row worked from an entry that cannot be', () => {
+  it('points at that row and calls no given bad', () => {
+    const found = checks({ ...right, 'stock volume': '2500', 'diluted molarity': '0.0301' });
+    expect(found['diluted molarity']?.check).toBe('not yet');
+    expect(found['diluted molarity']?.lookAt).toContain('“Stock to take” first');
+    expect(checks({ 'mass weighed': '0', 'stock made': '0.301' })['stock made']?.lookAt).toContain(
+      '“Mass really weighed” first',
+    );
   });
 });
 

@@ -153,7 +153,7 @@ const cases: readonly {
 /** The first number of a printed answer with the unit after it, as a student would copy it. */
 const printed = (answer: string) =>
   answer
-    .split(/[;(]/)[0]!
+    .replace(/[;(].*$/, '')
     .trim()
     .replace(/ ?amu$/, ' g/mol');
 /** A given as a sheet would hold it: without the mark for “about”, and only units of its quantity. */

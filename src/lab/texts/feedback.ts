@@ -258,6 +258,7 @@ export const remarks = {
   figuresAsked: 'the figures asked',
   blank: '',
   needsRow: 'Fill in “{row}” first. This row is worked from it.',
+  lookFirst: 'Look at “{row}” first. This row is worked from it.',
   waitForRow: 'Wait at the bench. Look at “{row}” first.',
   farFromTarget: 'Not yet. Look at it once more.',
   severalFit: 'Your value fits more than one way of working: {fits}. {ask}',
