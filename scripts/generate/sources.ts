@@ -1,3 +1,4 @@
+import { cautionListSource } from './cautionList.ts';
 import { elementsSource } from './elements.ts';
 import { glasswareSource } from './glassware.ts';
 import { soluteListSource } from './soluteList.ts';
@@ -9,6 +10,10 @@ export async function generatedSources(): Promise<Readonly<Record<string, string
     'src/measurement/unitTable.generated.ts': unitsSource(),
     'src/measurement/glassware.generated.ts': glasswareSource('tests/published/glassware-tolerances.csv'),
     'src/chemistry/elementTable.generated.ts': elementsSource('tests/published/atomic-weights.csv'),
+    'src/chemistry/cautionList.generated.ts': cautionListSource({
+      reagents: 'tests/published/reagents.csv',
+      limits: 'tests/published/hazard-limits.csv',
+    }),
     'src/lab/soluteList.generated.ts': soluteListSource('tests/published/reagents.csv'),
   };
 }

@@ -1,6 +1,7 @@
 // Makes the table of the trade's units from mathjs's own definitions, so that nobody keeps conversion factors by hand.
 import { all, create } from 'mathjs';
 
+if (!all) throw new Error('mathjs has no functions.');
 const math = create(all);
 
 /** Kind → default unit, and each spelling with the expression that mathjs reads for it. */
