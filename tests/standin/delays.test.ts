@@ -16,6 +16,13 @@ describe('delayed results', () => {
     expect(['B1', 'C1', 'D1', 'E2', 'F1'].map((cell) => text(host, cell))).toEqual(['4', '5', '11', '22', '8']);
     expect(host.counts.functions).toEqual({ TWICE: 2, TABLE: 1 });
   });
+  it('of a call whose arguments changed meanwhile are asked for once', () => {
+    const host = open('', { delays: true });
+    typeIn(host, { A1: '1', B1: '=TWICE(A1)' });
+    typeIn(host, { A1: '2' });
+    host.release();
+    expect([text(host, 'B1'), host.counts.functions]).toEqual(['4', { TWICE: 1 }]);
+  });
   it('can be let through one by one', () => {
     const host = open('', { delays: true });
     typeIn(host, { A1: '=TWICE(1)', A2: '=TWICE(2)' });
@@ -42,6 +49,15 @@ describe('calls that fail', () => {
 });
 
 describe('the clock', () => {
+  it('is the same for the script as for NOW', () => {
+    const host = open(
+      'function time() { return [new Date().getTime(), Date.now(), new Date() instanceof Date, new Date(2020, 0, 1).getFullYear(), typeof Date(), Date.UTC(1970, 0, 1)]; }',
+      {
+        clock: () => new Date(1234567),
+      },
+    );
+    expect(host.run('teacher', 'time', [])).toEqual([1234567, 1234567, true, 2020, 'string', 0]);
+  });
   it('moves formulas with NOW on each minute only where that is switched on', () => {
     let now = new Date(2026, 2, 2, 9, 30);
     const host = open(

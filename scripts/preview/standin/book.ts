@@ -406,7 +406,8 @@ export class Book {
     const known = this.#memo.get(key)?.get(signature);
     let outcome = known;
     if (!outcome && this.delayed) {
-      const waiting = this.#waiting.get(key) ?? new Map<string, EngineCall>();
+      // A whole call that changed while it waited is only worth its latest arguments.
+      const waiting = (!call.whole && this.#waiting.get(key)) || new Map<string, EngineCall>();
       this.#waiting.set(key, waiting.set(signature, call));
       return { kind: 'loading' };
     }
@@ -931,10 +932,6 @@ export class Book {
       }
     }
     return [...keys];
-  }
-
-  coveredByRule(sheet: SheetState, row: number, column: number): boolean {
-    return sheet.rules.some((rule) => rule.areas.some((area) => covers(area, row, column)));
   }
 }
 

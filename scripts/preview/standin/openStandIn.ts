@@ -44,6 +44,7 @@ export interface StandInOptions {
   readonly locale?: string;
   /** Functions in cells show that they are loading until `tick` or `release` lets their results through. */
   readonly delays?: boolean;
+  /** What time it is, for NOW and for the script; the real time where it is left out. */
   readonly clock?: () => Date;
   /** Load the script afresh for each call from a cell, as the host does; otherwise once. */
   readonly freshContexts?: boolean;
@@ -150,9 +151,8 @@ export function openStandIn(options: StandInOptions): StandIn {
       console: new LoggerStandIn(desk, 'console'),
       ...Object.fromEntries(notConsented.map((kind) => [kind, new NotConsented(kind)])),
     };
-    return new ScriptContext(script, services, counts, (kind, member) =>
-      refuseWithoutPermission(desk.execution, kind, member),
-    );
+    const permit = (kind: string, member: string): void => refuseWithoutPermission(desk.execution, kind, member);
+    return new ScriptContext(script, services, counts, permit, options.clock);
   };
 
   // Functions in cells

@@ -11,6 +11,18 @@ interface Realm {
   readonly error: (name: string, message: string) => Error;
   readonly callable: (body: (args: unknown[]) => unknown) => (...args: unknown[]) => unknown;
 }
+/** Puts the stand-in's clock behind the script's Date, so that a test may say what time it is. */
+const clockSource = `(now) => {
+  const Real = Date;
+  const Clocked = function Date(...given) {
+    if (!new.target) return new Real(now()).toString();
+    return Reflect.construct(Real, given.length ? given : [now()], new.target);
+  };
+  Object.defineProperty(Clocked, 'prototype', { value: Real.prototype, writable: false });
+  Object.defineProperty(Real.prototype, 'constructor', { value: Clocked, writable: true, configurable: true });
+  Object.assign(Clocked, { now, UTC: Real.UTC, parse: Real.parse });
+  globalThis.Date = Clocked;
+}`;
 const realmSource = `({
   array: (items) => Array.from(items),
   record: (entries) => { const made = {}; for (const [name, value] of entries) made[name] = value; return made; },
@@ -37,11 +49,13 @@ export class ScriptContext {
     services: Readonly<Record<string, HostObject>>,
     counts: Counts,
     permit: (kind: string, member: string) => void,
+    clock: (() => Date) | undefined,
   ) {
     this.#counts = counts;
     this.#permit = permit;
     this.globals = vm.createContext(Object.create(null)) as Record<string, unknown>;
     this.#realm = vm.runInContext(realmSource, this.globals) as Realm;
+    if (clock) (vm.runInContext(clockSource, this.globals) as (now: () => number) => void)(() => clock().getTime());
     for (const [name, service] of Object.entries(services)) this.globals[name] = this.toScript(service);
     this.#inside(() => script.runInContext(this.globals));
   }

@@ -6,7 +6,7 @@ import { metadataVisibilities } from './constants.ts';
 export type HostMetadata = GoogleAppsScript.Spreadsheet.DeveloperMetadata;
 type MetadataPart = Pick<HostMetadata, 'getId' | 'getKey' | 'getValue' | 'getVisibility' | 'setValue' | 'remove'>;
 
-export class MetadataStandIn extends HostObject implements MetadataPart {
+class MetadataStandIn extends HostObject implements MetadataPart {
   readonly kind_ = 'DeveloperMetadata';
   readonly #list: Metadata[];
   readonly #entry: Metadata;

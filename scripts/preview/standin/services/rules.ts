@@ -6,14 +6,11 @@ import { booleanCriteria, validationCriteria } from './constants.ts';
 import type { Desk } from './desk.ts';
 import { RangeStandIn } from './range.ts';
 
-type Host = typeof GoogleAppsScript.Spreadsheet;
 type RuleBuilder = GoogleAppsScript.Spreadsheet.ConditionalFormatRuleBuilder;
 type HostRule = GoogleAppsScript.Spreadsheet.ConditionalFormatRule;
 type HostRange = GoogleAppsScript.Spreadsheet.Range;
 type ValidationBuilder = GoogleAppsScript.Spreadsheet.DataValidationBuilder;
 type HostValidation = GoogleAppsScript.Spreadsheet.DataValidation;
-
-export type { Host };
 
 type HostCondition = GoogleAppsScript.Spreadsheet.BooleanCondition;
 
