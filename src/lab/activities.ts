@@ -1,11 +1,27 @@
+import { concentratedReagent } from './activities/concentratedReagent.ts';
+import { dilutionAlone } from './activities/dilutionAlone.ts';
+import { hydrateSolid, impureSolid, plainSolid } from './activities/fromSolid.ts';
+import { serialDilution } from './activities/serialDilution.ts';
 import { stockAndDilution } from './activities/stockAndDilution.ts';
+import { weighedResidue } from './activities/weighedResidue.ts';
 import type { Activity } from './activity.ts';
 
-/** Every activity, the everyday one first. Built when asked for: a sheet's function that needs none pays for none. */
-export const allActivities = (): readonly Activity[] => [stockAndDilution()];
+/** By id, the everyday one first. Built when asked for, so that a check builds no activity but its own. */
+const activities: Readonly<Record<string, () => Activity>> = {
+  'stock and dilution': stockAndDilution,
+  'solution from a solid': plainSolid,
+  'solution from a hydrate': hydrateSolid,
+  'solution from an impure solid': impureSolid,
+  dilution: dilutionAlone,
+  'serial dilution': serialDilution,
+  'concentrated reagent': concentratedReagent,
+  'weighed residue': weighedResidue,
+};
+
+export const allActivities = (): readonly Activity[] => Object.values(activities).map((build) => build());
 
 /** The activity of that name as the settings have it, in any case and spacing. */
 export function activityById(id: string): Activity | undefined {
   const wanted = id.trim().replace(/\s+/g, ' ').toLowerCase();
-  return allActivities().find((activity) => activity.id === wanted);
+  return Object.keys(activities).includes(wanted) ? activities[wanted]?.() : undefined;
 }

@@ -85,6 +85,17 @@ export interface NumbersRecipe {
   readonly solid?: { readonly molarity: string; readonly flask: string; readonly purity?: string };
   /** A portion of stock by pipette, made up in a flask. */
   readonly dilution?: { readonly stock: string; readonly target: string; readonly volume: string };
+  /** A solution from a concentrated reagent, whose molarity follows from its label. */
+  readonly reagent?: {
+    readonly massPercent: string;
+    readonly density: string;
+    readonly target: string;
+    readonly volume: string;
+  };
+  /** The same portion by pipette, made up to the same mark, time after time. */
+  readonly serial?: { readonly stock: string; readonly portion: string; readonly flask: string };
+  /** A portion by pipette that is dried and weighed. */
+  readonly residue?: { readonly molarity: string; readonly portion: string };
 }
 
 /** A lesson as data: the numbers a team is given, and what it finds from them. */

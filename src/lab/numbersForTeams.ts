@@ -2,7 +2,7 @@ import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { activityById, allActivities } from './activities.ts';
 import type { Activity } from './activity.ts';
-import { type Candidate, type CandidateList, candidatesNear, isWholeFactor } from './numbers/candidates.ts';
+import { type Candidate, type CandidateList, candidatesNear, hasWholeFactor } from './numbers/candidates.ts';
 import { type Confusion, confusionName, confusions, readySteps, type StepReady } from './numbers/confusions.ts';
 import { type Dealt, dealtCandidates } from './numbers/dealtCandidates.ts';
 import { type Bench, type Demand, type Unmet, unmetDemands } from './numbers/demands.ts';
@@ -17,13 +17,14 @@ import { numbersRemarks, startTexts } from './texts/numbers.ts';
 
 /** The given that an unmet demand is about, by its place in the recipe. */
 function givenOf({ numbers }: Activity, about: Unmet['about']): string {
-  const { solid, dilution } = numbers;
+  const { solid, dilution, reagent, serial, residue } = numbers;
   const names = {
-    molarity: solid?.molarity,
-    flask: solid?.flask,
-    stock: dilution?.stock,
-    target: dilution?.target,
-    volume: dilution?.volume,
+    molarity: solid?.molarity ?? residue?.molarity,
+    flask: solid?.flask ?? serial?.flask,
+    stock: dilution?.stock ?? serial?.stock,
+    target: dilution?.target ?? reagent?.target,
+    volume: dilution?.volume ?? reagent?.volume,
+    portion: serial?.portion ?? residue?.portion,
   };
   return names[about] ?? numbers.formula;
 }
@@ -49,7 +50,7 @@ function nothingFits(
     });
     return failure({
       code: 'numbers-shelf',
-      argument: givenOf(activity, 'target'),
+      argument: givenOf(activity, activity.numbers.dilution ? 'target' : 'portion'),
       ...startTexts.noPipette(size),
     });
   }
@@ -101,20 +102,20 @@ function clearest(
 }
 
 /** Odd numbers on which every slip can be told from every other, unless the substance itself makes two alike. */
-const oddNumbers = { molarity: 0.3173, flask: 237.1, target: 0.04519, volume: 173.3 } as const;
+const oddNumbers = { molarity: 0.3173, flask: 237.1, target: 0.04519, volume: 173.3, portion: 13.7 } as const;
 
 function inherentConfusions({ numbers }: Activity, steps: readonly StepReady[]): ReadonlySet<string> {
-  const { solid, dilution } = numbers;
+  const { solid, dilution, reagent, serial, residue } = numbers;
   const values: Record<string, number> = {};
-  if (dilution) {
-    values[dilution.stock] = oddNumbers.molarity;
-    values[dilution.target] = oddNumbers.target;
-    values[dilution.volume] = oddNumbers.volume;
-  }
-  if (solid) {
-    values[solid.molarity] = oddNumbers.molarity;
-    values[solid.flask] = oddNumbers.flask;
-  }
+  const put = (name: string | undefined, value: number) => {
+    if (name !== undefined) values[name] = value;
+  };
+  for (const name of [solid?.molarity, dilution?.stock, serial?.stock, residue?.molarity])
+    put(name, oddNumbers.molarity);
+  for (const name of [solid?.flask, serial?.flask]) put(name, oddNumbers.flask);
+  for (const name of [dilution?.target, reagent?.target]) put(name, oddNumbers.target);
+  for (const name of [dilution?.volume, reagent?.volume]) put(name, oddNumbers.volume);
+  for (const name of [serial?.portion, residue?.portion]) put(name, oddNumbers.portion);
   return new Set(confusions(steps, values).map(confusionName));
 }
 
@@ -163,7 +164,7 @@ function dealt(
   }: { readonly setup: Setup; readonly start: StartNumbers; readonly steps: readonly StepReady[] },
 ): Dealt & { readonly remarks: readonly string[]; readonly different: number } {
   const places = teamKeys(setup.classes);
-  const whole = start.lesson.dilution !== undefined && isWholeFactor(start.lesson.dilution);
+  const whole = hasWholeFactor(start.lesson);
   const asWhole = ({ wholeFactor }: Candidate) => wholeFactor === whole;
   const oneFilling = ({ fillings }: Candidate) => fillings < 2;
   const kinds = [
@@ -192,13 +193,14 @@ function dealt(
   };
 }
 
-function substanceRemarks({ numbers }: Activity, { substance }: StartNumbers): readonly string[] {
+function substanceRemarks({ numbers }: Activity, { substance, remarks }: StartNumbers): readonly string[] {
   const caution = plannerCaution(substance.formula);
   return [
     ...(caution === '' ? [] : [numbersRemarks.caution(substance.formula, caution)]),
-    ...(numbers.solid && substance.solubleMolarity === undefined
+    ...((numbers.solid ?? numbers.residue) && substance.solubleMolarity === undefined
       ? [numbersRemarks.solubilityUnknown(substance.formula)]
       : []),
+    ...remarks,
   ];
 }
 

@@ -1,10 +1,18 @@
 import { concentratedAcid } from './procedures/concentratedAcid.ts';
+import { dryResidue } from './procedures/dryResidue.ts';
 import { pipetteToFlask } from './procedures/pipetteToFlask.ts';
 import type { Procedure } from './procedures/procedure.ts';
+import { serialFlasks } from './procedures/serialFlasks.ts';
 import { solidToFlask } from './procedures/solidToFlask.ts';
 
 /** Every procedure that a step can ask the order of. */
-export const allProcedures = (): readonly Procedure[] => [solidToFlask, pipetteToFlask, concentratedAcid];
+export const allProcedures = (): readonly Procedure[] => [
+  solidToFlask,
+  pipetteToFlask,
+  concentratedAcid,
+  serialFlasks,
+  dryResidue,
+];
 
 /** The procedure of that name; a step that names one that is not there is a mistake in the program. */
 export function procedureByName(name: string): Procedure {

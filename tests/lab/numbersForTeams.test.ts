@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
+import { allActivities } from '../../src/lab/activities.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
 import type { ClassSetup, Setup, Shelf, TeamNumbers } from '../../src/lab/setup.ts';
@@ -137,10 +138,10 @@ describe('numbersForTeams', () => {
           expect(result.error.advice).toMatch(/^(Add|Use|Change|Make|Choose)/);
         }
       }),
-      { numRuns: 150, seed: 20 },
+      { numRuns: 60, seed: 20 },
     );
-    expect(made).toBeGreaterThan(30);
-    expect(refused).toBeGreaterThan(5);
+    expect(made).toBeGreaterThan(15);
+    expect(refused).toBeGreaterThan(3);
   });
 
   it('gives the same numbers for the same seed and other ones for another', () => {
@@ -150,7 +151,7 @@ describe('numbersForTeams', () => {
         expect(seeded(seed)).toEqual(seeded(seed));
         if (seed !== other) expect(seeded(seed)).not.toEqual(seeded(other));
       }),
-      { numRuns: 8, seed: 21 },
+      { numRuns: 4, seed: 21 },
     );
   });
 
@@ -289,6 +290,85 @@ describe('numbersForTeams', () => {
   it('says why a substance is not proposed where one is chosen anyway', () => {
     const { remarks } = numbers(withGivens({ formula: 'Pb(NO3)2', ion: 'Pb^2+' }));
     expect(remarks[0]).toContain('Lead salts');
+  });
+
+  it('plans a solute that stays whole, and says which rows to leave out', () => {
+    const { teams, remarks } = numbers(withGivens({ formula: 'C12H22O11', ion: '' }));
+    expect(teams).toHaveLength(12);
+    expect(remarks.join()).toContain('gives no ions');
+    expect(numbersForTeams(withGivens({ ion: '' }))).toMatchObject({ ok: false, error: { argument: 'ion' } });
+  });
+
+  describe('of the other activities', () => {
+    const others: Record<string, Record<string, string>> = {
+      'solution from a solid': { formula: 'KBr', molarity: '0.250', flask: '250', ion: 'K+' },
+      'solution from a hydrate': { formula: 'CuSO4·5H2O', molarity: '0.200', flask: '100', ion: 'Cu^2+' },
+      'solution from an impure solid': {
+        formula: 'Na2CO3',
+        molarity: '0.150',
+        flask: '250',
+        ion: 'Na+',
+        purity: '94.5',
+      },
+      dilution: {
+        formula: 'KBr',
+        'stock molarity': '0.500',
+        'target molarity': '0.0500',
+        'target volume': '250',
+        ion: 'Br-',
+      },
+      'serial dilution': { formula: 'KBr', 'stock molarity': '0.500', portion: '10', flask: '100' },
+      'concentrated reagent': {
+        formula: 'HCl',
+        'mass percent': '37.2',
+        density: '1.18',
+        'target molarity': '0.500',
+        'target volume': '250',
+      },
+      'weighed residue': { formula: 'KBr', molarity: '0.500', portion: '25' },
+    };
+    const setupOf = (activity: string): Setup => ({ ...everyday, activity, givens: others[activity] ?? {} });
+
+    it.each(Object.keys(others))('gives every team of “%s” its own', (activity) => {
+      const { teams, remarks } = numbers(setupOf(activity));
+      const sets = teams.map(({ givens }) => Object.values(givens).join());
+      expect(new Set(sets).size).toBe(12);
+      expect(remarks.filter((remark) => /share/.test(remark))).toEqual([]);
+      for (const { givens } of teams) {
+        expect(Object.keys(givens)).toEqual(Object.keys(others[activity] ?? {}));
+        for (const [name, text] of Object.entries(givens)) {
+          const start = others[activity]?.[name] ?? '';
+          if (/molarity/.test(name)) expect(figuresOf(text)).toBe(figuresOf(start));
+          if (name === 'flask' || name === 'target volume') expect(everyday.shelf.flasksMl).toContain(value(text));
+          if (['formula', 'ion', 'purity', 'density', 'mass percent'].includes(name)) expect(text).toBe(start);
+        }
+      }
+      const shared = numbersForTeams({ ...setupOf(activity), ownNumbers: false });
+      expect(shared.ok && shared.value.teams[0]?.givens).toEqual(others[activity]);
+    });
+
+    it('dries only salts that survive it', () => {
+      const setup = setupOf('weighed residue');
+      const other = { ...setup, givens: { ...setup.givens, formula: 'CaCl2·2H2O' } };
+      expect(numbersForTeams(other)).toMatchObject({
+        ok: false,
+        error: { code: 'numbers-solute', argument: 'formula' },
+      });
+    });
+
+    it('says why a concentrated acid is better not chosen', () => {
+      const setup = setupOf('concentrated reagent');
+      const sulfuric = {
+        ...setup,
+        givens: { ...setup.givens, formula: 'H2SO4', 'mass percent': '96', density: '1.84' },
+      };
+      expect(numbers(sulfuric).remarks.join()).toContain('Concentrated sulfuric acid');
+    });
+
+    it('knows its activities by name', () => {
+      expect(numbersForTeams(setupOf('titration'))).toMatchObject({ ok: false, error: { argument: 'activity' } });
+      expect(Object.keys(others).length + 1).toBe(allActivities().length);
+    });
   });
 
   it('says that a solubility is not known', () => {

@@ -72,7 +72,7 @@ describe('stepHint', () => {
           ownNumbers: true,
           settings: { ...defaultSettings, seed: String(seed) },
           shelf: defaultShelf,
-          classes: [{ name: 'Class', teams: Array.from({ length: 40 }, (_, at) => `Team ${at}`) }],
+          classes: [{ name: 'Class', teams: Array.from({ length: 200 }, (_, at) => `Team ${at}`) }],
         });
         if (!result.ok) throw new Error(result.error.advice);
         for (const { givens } of result.value.teams) {
@@ -81,14 +81,14 @@ describe('stepHint', () => {
           for (const step of activity.steps) {
             for (const level of [1, 2, 3]) {
               const hint = stepHint({ activity, stepId: step.id, level, givens, entries, decimalMark: 'point' });
-              expect(hint).not.toBe('');
+              if (hint === '') expect.unreachable(`${step.id} has no hint at level ${level}`);
               const sources = step.kind === 'calculated' ? Object.values(step.takes) : [];
               const read = sources.flatMap((source) => ('entryOf' in source ? [entries[source.entryOf] ?? ''] : []));
               const allowed = [...Object.values(givens).flatMap(numbersIn), ...read.flatMap(numbersIn), '1000', '100'];
               const others = numbersIn(hint).filter((number) => !allowed.includes(number));
               // How many of each atom there are is read off the formula, and is no answer.
               if (step.id === 'molar mass' && level === 3) {
-                expect(others.every((number) => /^\d{1,2}$/.test(number))).toBe(true);
+                if (!others.every((number) => /^\d{1,2}$/.test(number))) expect.unreachable(hint);
               } else if (others.length > 0) {
                 expect.unreachable(`${step.id} at level ${level} shows ${others.join(', ')}: ${hint}`);
               }
@@ -100,7 +100,7 @@ describe('stepHint', () => {
           }
         }
       }),
-      { numRuns: 60, seed: 22 },
+      { numRuns: 12, seed: 22 },
     );
     expect(plans).toBeGreaterThanOrEqual(2400);
   });

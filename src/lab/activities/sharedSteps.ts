@@ -4,7 +4,7 @@ import { orderedActions } from '../orderedActions.ts';
 import { questionByName } from '../questions.ts';
 
 /** Says how pure the solid is, where the team has been given that. */
-export const purityShown: Shown = { given: 'purity', before: ' The solid is ', after: ' % pure.' };
+export const purityShown = { given: 'purity', before: ' The solid is ', after: ' % pure.' } as const;
 
 /** What most steps of a kind have in common; an activity adds its own names of givens and steps. */
 export const calculated = (step: Omit<CalculatedStep, 'kind' | 'bench'>): CalculatedStep => ({

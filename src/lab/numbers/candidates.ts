@@ -36,8 +36,14 @@ function flasksNear(
   return alike.length > 0 ? { sizes: alike, otherDigits: false } : { sizes: near, otherDigits: near.length > 0 };
 }
 
-export const isWholeFactor = ({ stock, target }: { readonly stock: number; readonly target: number }): boolean =>
+const isWholeFactor = ({ stock, target }: { readonly stock: number; readonly target: number }): boolean =>
   isSame(stock / target, Math.round(stock / target));
+
+/** Whether the lesson dilutes by a whole number. */
+export const hasWholeFactor = ({ dilution, serial }: LessonNumbers): boolean =>
+  dilution !== undefined
+    ? isWholeFactor(dilution)
+    : serial !== undefined && isWholeFactor({ stock: serial.flask, target: serial.portion });
 
 /** How far from the start the dilution factor goes, as a share of it. */
 const factorRange = 2.5;
@@ -80,65 +86,108 @@ function dilutionsNear(
   return found;
 }
 
+/** Values of some givens, not yet joined to those of others. */
+interface Part {
+  readonly values: Readonly<Record<string, number>>;
+  readonly texts: Readonly<Record<string, string>>;
+  readonly fillings: 0 | 1 | 2;
+}
+
+const joined = (one: readonly Part[], other: readonly Part[]): readonly Part[] =>
+  one.flatMap((first) =>
+    other.map(
+      (second): Part => ({
+        values: { ...first.values, ...second.values },
+        texts: { ...first.texts, ...second.texts },
+        fillings: second.fillings === 0 ? first.fillings : second.fillings,
+      }),
+    ),
+  );
+
+const valuesOf = (name: string, list: readonly { readonly value: number; readonly text: string }[]): readonly Part[] =>
+  list.map(({ value, text }): Part => ({ values: { [name]: value }, texts: { [name]: text }, fillings: 0 }));
+
 /** Every set of numbers near the start that the shelf's sizes give, in a fixed order; demands are not looked at yet. */
 export function candidatesNear(activity: Activity, start: StartNumbers, bench: Bench): CandidateList {
-  const { solid, dilution } = activity.numbers;
-  const none = (lacks: CandidateList['lacks']): CandidateList => ({ candidates: [], otherDigits: false, lacks });
-  const molarityName = solid?.molarity ?? dilution?.stock;
-  const molarityTyped = molarityName === undefined ? undefined : start.typed[molarityName];
-  if (molarityName === undefined || molarityTyped === undefined) return none(undefined);
-  const stocks = nearbyNumbers(molarityTyped);
-  const flasks = start.lesson.solid && flasksNear(start.lesson.solid.flask, bench.shelf.flasksMl);
-  const volumes = start.lesson.dilution && flasksNear(start.lesson.dilution.volume, bench.shelf.flasksMl);
-  if (flasks?.sizes.length === 0) return none('flask');
-  if (volumes?.sizes.length === 0) return none('final flask');
-  const stockText = (value: number): string => plainText(value, molarityTyped.figures) ?? String(value);
-
-  const parts: {
-    readonly values: Record<string, number>;
-    readonly texts: Record<string, string>;
-    readonly fillings: 0 | 1 | 2;
-  }[] =
-    dilution && volumes
-      ? dilutionsNear(start, { dilution }, { stocks, volumes: volumes.sizes, deliverable: bench.deliverable }).map(
-          (made) => ({
-            values: { [dilution.stock]: made.stock, [dilution.target]: made.target, [dilution.volume]: made.volume },
-            texts: {
-              [dilution.stock]: stockText(made.stock),
-              [dilution.target]: made.targetText,
-              [dilution.volume]: String(made.volume),
-            },
-            fillings: made.fillings,
-          }),
-        )
-      : stocks.map((stock) => ({
-          values: { [molarityName]: stock },
-          texts: { [molarityName]: stockText(stock) },
-          fillings: 0 as const,
-        }));
-  if (parts.length === 0) return none('portion');
-  const withFlasks =
-    solid && flasks
-      ? parts.flatMap((part) =>
-          flasks.sizes.map((flask) => ({
-            ...part,
-            values: { ...part.values, [solid.flask]: flask },
-            texts: { ...part.texts, [solid.flask]: String(flask) },
-          })),
-        )
-      : parts;
-  return {
-    candidates: withFlasks.map(({ values, texts, fillings }): Candidate => {
-      const lesson = lessonNumbers(activity, values);
-      return {
-        lesson,
-        values,
-        texts,
-        fillings,
-        wholeFactor: lesson.dilution !== undefined && isWholeFactor(lesson.dilution),
-      };
-    }),
-    otherDigits: (flasks?.otherDigits ?? false) || (volumes?.otherDigits ?? false),
-    lacks: undefined,
+  const { solid, dilution, reagent, serial, residue } = activity.numbers;
+  let lacks: CandidateList['lacks'];
+  let otherDigits = false;
+  const lacking = (what: CandidateList['lacks'], parts: readonly Part[]): readonly Part[] => {
+    if (parts.length === 0) lacks ??= what;
+    return parts;
   };
+  const nearby = (name: string): readonly Part[] => {
+    const typed = start.typed[name];
+    if (typed === undefined) return [];
+    const shown = (value: number) => plainText(value, typed.figures) ?? String(value);
+    return valuesOf(
+      name,
+      nearbyNumbers(typed).map((value) => ({ value, text: shown(value) })),
+    );
+  };
+  const flasks = (name: string, what: 'flask' | 'final flask'): readonly Part[] => {
+    const near = flasksNear(start.typed[name]?.value ?? Number.NaN, bench.shelf.flasksMl);
+    otherDigits = otherDigits || near.otherDigits;
+    return lacking(
+      what,
+      valuesOf(
+        name,
+        near.sizes.map((value) => ({ value, text: String(value) })),
+      ),
+    );
+  };
+  const portionsNear = (name: string): readonly Part[] => {
+    const from = start.typed[name]?.value ?? Number.NaN;
+    const near = bench.deliverable.filter(({ volume }) => volume >= from / factorRange && volume <= from * factorRange);
+    return lacking(
+      'portion',
+      near.map(
+        ({ volume, fillings }): Part => ({ values: { [name]: volume }, texts: { [name]: String(volume) }, fillings }),
+      ),
+    );
+  };
+  const diluted = (names: NonNullable<typeof dilution>): readonly Part[] => {
+    const stocks = nearby(names.stock);
+    const volumes = flasks(names.volume, 'final flask');
+    const stockText = (value: number) =>
+      stocks.find(({ values }) => values[names.stock] === value)?.texts[names.stock] ?? '';
+    const made = dilutionsNear(
+      start,
+      { dilution: names },
+      {
+        stocks: stocks.map(({ values }) => values[names.stock] ?? Number.NaN),
+        volumes: volumes.map(({ values }) => values[names.volume] ?? Number.NaN),
+        deliverable: bench.deliverable,
+      },
+    );
+    return lacking(
+      'portion',
+      made.map(
+        ({ stock, target, volume, targetText, fillings }): Part => ({
+          values: { [names.stock]: stock, [names.target]: target, [names.volume]: volume },
+          texts: { [names.stock]: stockText(stock), [names.target]: targetText, [names.volume]: String(volume) },
+          fillings,
+        }),
+      ),
+    );
+  };
+  const parts = [
+    ...(solid ? [flasks(solid.flask, 'flask')] : []),
+    ...(solid && !dilution ? [nearby(solid.molarity)] : []),
+    ...(dilution ? [diluted(dilution)] : []),
+    ...(reagent ? [nearby(reagent.target), flasks(reagent.volume, 'final flask')] : []),
+    ...(serial ? [nearby(serial.stock), flasks(serial.flask, 'flask'), portionsNear(serial.portion)] : []),
+    ...(residue ? [nearby(residue.molarity), portionsNear(residue.portion)] : []),
+  ];
+  const fixed = Object.fromEntries(Object.entries(start.typed).map(([name, { value }]) => [name, value]));
+  const candidates = parts
+    .reduce<readonly Part[]>(joined, [{ values: {}, texts: {}, fillings: 0 }])
+    .map(({ values, texts, fillings }): Candidate => {
+      const lesson = lessonNumbers(activity, {
+        values: { ...fixed, ...values },
+        molarMass: start.substance.molarMass,
+      });
+      return { lesson, values, texts, fillings, wholeFactor: hasWholeFactor(lesson) };
+    });
+  return { candidates, otherDigits, lacks };
 }

@@ -8,31 +8,34 @@ export interface Dealt {
   readonly shared: number;
 }
 
-const solidTask = ({ lesson }: Candidate): string =>
-  lesson.solid ? `${lesson.solid.molarity} ${lesson.solid.flask}` : '';
-const dilutionTask = ({ lesson }: Candidate): string =>
-  lesson.dilution ? `${lesson.dilution.stock} ${lesson.dilution.target} ${lesson.dilution.volume}` : '';
+/** The tasks of a set, each as text: what a team would have in common with another that has it too. */
+const tasksOf = ({ lesson }: Candidate): readonly string[] =>
+  Object.entries(lesson).map(([name, numbers]) => `${name} ${Object.values(numbers).join(' ')}`);
+
+/** The molarity that a team starts from. */
+const startOf = ({ lesson }: Candidate): number | undefined =>
+  lesson.solid?.molarity ??
+  lesson.dilution?.stock ??
+  lesson.reagent?.target ??
+  lesson.serial?.stock ??
+  lesson.residue?.molarity;
 
 /**
  * Gives each team a set of its own: each looks from a place of its own in the pool for one whose parts nobody has, then
  * for one that nobody has as a whole. The place comes from the seed and the team's key alone.
  */
 export function dealtCandidates(pool: readonly Candidate[], places: readonly TeamPlace[], seed: string): Dealt {
-  const solids = new Set<string>();
-  const dilutions = new Set<string>();
+  const tasks = new Set<string>();
   const wholes = new Set<string>();
-  const stocksOfClass = new Set<string>();
-  const stockOf = ({ lesson }: Candidate, className: string): string =>
-    `${className} ${lesson.solid?.molarity ?? lesson.dilution?.stock}`;
+  const startsOfClass = new Set<string>();
   let shared = 0;
   const given = places.map((place) => {
     const start = Math.floor(seededRandom(`${seed} ${place.key}`)() * pool.length);
-    const isFree = (candidate: Candidate): boolean => !wholes.has(`${solidTask(candidate)} ${dilutionTask(candidate)}`);
-    const partsFree = (candidate: Candidate): boolean =>
-      !(candidate.lesson.solid && solids.has(solidTask(candidate))) &&
-      !(candidate.lesson.dilution && dilutions.has(dilutionTask(candidate)));
+    const startInClass = (candidate: Candidate): string => `${place.className} ${startOf(candidate)}`;
+    const isFree = (candidate: Candidate): boolean => !wholes.has(tasksOf(candidate).join());
+    const partsFree = (candidate: Candidate): boolean => !tasksOf(candidate).some((task) => tasks.has(task));
     const wishes = [
-      (candidate: Candidate) => partsFree(candidate) && !stocksOfClass.has(stockOf(candidate, place.className)),
+      (candidate: Candidate) => partsFree(candidate) && !startsOfClass.has(startInClass(candidate)),
       partsFree,
       isFree,
     ];
@@ -46,10 +49,9 @@ export function dealtCandidates(pool: readonly Candidate[], places: readonly Tea
     const candidate = found ?? pool[start];
     if (candidate === undefined) throw new Error('There are no numbers to deal.');
     if (found === undefined) shared += 1;
-    solids.add(solidTask(candidate));
-    dilutions.add(dilutionTask(candidate));
-    wholes.add(`${solidTask(candidate)} ${dilutionTask(candidate)}`);
-    stocksOfClass.add(stockOf(candidate, place.className));
+    for (const task of tasksOf(candidate)) tasks.add(task);
+    wholes.add(tasksOf(candidate).join());
+    startsOfClass.add(startInClass(candidate));
     return { place, candidate };
   });
   return { given, shared };

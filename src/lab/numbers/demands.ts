@@ -25,7 +25,7 @@ export interface Bench {
 export interface Unmet {
   readonly demand: Demand;
   /** Which number it is about. */
-  readonly about: 'molarity' | 'flask' | 'stock' | 'target' | 'volume';
+  readonly about: 'molarity' | 'flask' | 'stock' | 'target' | 'volume' | 'portion';
   readonly expected: string;
   readonly received: string;
   /** What would free it. */
@@ -43,31 +43,34 @@ const readabilitiesNeeded = 100;
 
 /** Demands that a team's numbers do not meet, the most basic first. Volumes in mL, masses in g, molarities in mol/L. */
 export function unmetDemands(
-  { solid, dilution }: LessonNumbers,
+  { solid, dilution, reagent, serial, residue }: LessonNumbers,
   { shelf, deliverable, substance }: Bench,
 ): readonly Unmet[] {
   const unmet: Unmet[] = [];
   const isOnShelf = (volume: number): boolean => shelf.flasksMl.some((size) => isSame(size, volume));
-  if (dilution && !(dilution.target < dilution.stock && !isSame(dilution.target, dilution.stock))) {
-    unmet.push({ demand: 'stock above target', about: 'target', ...demandTexts.stockAboveTarget(dilution) });
+  const isDeliverable = (volume: number): boolean => deliverable.some((portion) => isSame(portion.volume, volume));
+  const made = dilution ?? reagent;
+  if (made && !(made.target < made.stock && !isSame(made.target, made.stock))) {
+    unmet.push({ demand: 'stock above target', about: 'target', ...demandTexts.stockAboveTarget(made) });
   }
-  if (solid && !isOnShelf(solid.flask)) {
+  const flask = solid?.flask ?? serial?.flask;
+  if (flask !== undefined && !isOnShelf(flask)) {
     unmet.push({
       demand: 'flask on shelf',
       about: 'flask',
-      ...demandTexts.flask({ size: solid.flask, shelf: shelf.flasksMl }),
+      ...demandTexts.flask({ size: flask, shelf: shelf.flasksMl }),
     });
   }
-  if (dilution && !isOnShelf(dilution.volume)) {
+  if (made && !isOnShelf(made.volume)) {
     unmet.push({
       demand: 'final flask on shelf',
       about: 'volume',
-      ...demandTexts.flask({ size: dilution.volume, shelf: shelf.flasksMl }),
+      ...demandTexts.flask({ size: made.volume, shelf: shelf.flasksMl }),
     });
   }
   if (dilution && unmet.length === 0) {
     const portion = portionOf(dilution);
-    if (!deliverable.some(({ volume }) => isSame(volume, portion))) {
+    if (!isDeliverable(portion)) {
       unmet.push({
         demand: 'portion deliverable',
         about: 'target',
@@ -78,15 +81,24 @@ export function unmetDemands(
       unmet.push({ demand: 'portion within stock', about: 'flask', ...demandTexts.portionWithinStock(solid) });
     }
   }
-  if (solid) {
-    const mass = massOf(solid, substance);
+  const portion = serial?.portion ?? residue?.portion;
+  if (portion !== undefined && !isDeliverable(portion)) {
+    unmet.push({
+      demand: 'portion deliverable',
+      about: 'portion',
+      ...demandTexts.portion({ pipettes: shelf.pipettesMl }),
+    });
+  }
+  if (serial && !(serial.portion <= serial.flask / 2)) {
+    unmet.push({ demand: 'portion within stock', about: 'portion', ...demandTexts.portionWithinFlask(serial) });
+  }
+  const weighed = solid ?? (residue && { molarity: residue.molarity, flask: residue.portion });
+  if (weighed) {
+    const mass = massOf(weighed, substance);
     const least = readabilitiesNeeded * shelf.balanceReadabilityG;
     if (mass < least) {
-      unmet.push({
-        demand: 'mass fine enough',
-        about: 'molarity',
-        ...demandTexts.massFine({ least, readability: shelf.balanceReadabilityG }),
-      });
+      const found = { least, readability: shelf.balanceReadabilityG };
+      unmet.push({ demand: 'mass fine enough', about: 'molarity', ...demandTexts.massFine(found) });
     }
     if (mass > shelf.balanceMaxG) {
       unmet.push({
@@ -95,16 +107,10 @@ export function unmetDemands(
         ...demandTexts.massRange({ most: shelf.balanceMaxG }),
       });
     }
-    if (substance.solubleMolarity !== undefined && solid.molarity > substance.solubleMolarity) {
-      unmet.push({
-        demand: 'dissolves',
-        about: 'molarity',
-        ...demandTexts.dissolves({
-          formula: substance.formula,
-          molarity: solid.molarity,
-          limit: substance.solubleMolarity,
-        }),
-      });
+    const limit = substance.solubleMolarity;
+    if (limit !== undefined && weighed.molarity > limit) {
+      const found = { formula: substance.formula, molarity: weighed.molarity, limit };
+      unmet.push({ demand: 'dissolves', about: 'molarity', ...demandTexts.dissolves(found) });
     }
   }
   return unmet;

@@ -3,6 +3,10 @@ export interface LessonNumbers {
   /** A solution from a solid. */
   readonly solid?: { readonly molarity: number; readonly flask: number };
   readonly dilution?: { readonly stock: number; readonly target: number; readonly volume: number };
+  /** Like a dilution, of a stock that comes in its bottle and is measured by cylinder. */
+  readonly reagent?: { readonly stock: number; readonly target: number; readonly volume: number };
+  readonly serial?: { readonly stock: number; readonly portion: number; readonly flask: number };
+  readonly residue?: { readonly molarity: number; readonly portion: number };
 }
 
 /** What is the same for all teams of a lesson. */

@@ -8,7 +8,7 @@ import type { Activity, Given } from '../activity.ts';
 import { ionCounts } from '../ionCounts.ts';
 import type { Setup } from '../setup.ts';
 import { solubleMolarity } from '../solutes.ts';
-import { startTexts } from '../texts/numbers.ts';
+import { numbersRemarks, startTexts } from '../texts/numbers.ts';
 import type { LessonNumbers, Substance } from './lessonNumbers.ts';
 
 /** The numbers that a teacher starts from, read. */
@@ -17,25 +17,46 @@ export interface StartNumbers {
   /** By name of the given, for each that holds a number. */
   readonly typed: Readonly<Record<string, TypedQuantity>>;
   readonly lesson: LessonNumbers;
+  /** What to know about the substance, in plain words. */
+  readonly remarks: readonly string[];
 }
 
 const kinds = { 'mol/L': 'concentration', mL: 'volume', g: 'mass', 'g/mL': 'density', '%': 'percent' } as const;
 const kindOf = ({ unit }: Given) => (unit in kinds ? kinds[unit as keyof typeof kinds] : undefined);
 
 /** The lesson's numbers by their places in the recipe, from values by name of the given. */
-export function lessonNumbers({ numbers }: Activity, values: Readonly<Record<string, number>>): LessonNumbers {
+export function lessonNumbers(
+  { numbers }: Activity,
+  { values, molarMass }: { readonly values: Readonly<Record<string, number>>; readonly molarMass: number },
+): LessonNumbers {
   const value = (name: string): number => values[name] ?? Number.NaN;
-  const { solid, dilution } = numbers;
+  const { solid, dilution, reagent, serial, residue } = numbers;
   return {
     ...(solid ? { solid: { molarity: value(solid.molarity), flask: value(solid.flask) } } : {}),
     ...(dilution
       ? { dilution: { stock: value(dilution.stock), target: value(dilution.target), volume: value(dilution.volume) } }
       : {}),
+    ...(reagent
+      ? {
+          reagent: {
+            stock: (10 * value(reagent.massPercent) * value(reagent.density)) / molarMass,
+            target: value(reagent.target),
+            volume: value(reagent.volume),
+          },
+        }
+      : {}),
+    ...(serial
+      ? { serial: { stock: value(serial.stock), portion: value(serial.portion), flask: value(serial.flask) } }
+      : {}),
+    ...(residue ? { residue: { molarity: value(residue.molarity), portion: value(residue.portion) } } : {}),
   };
 }
 
+/** Salts that stay what they are when a portion is heated to dryness (common practice, no source). */
+const dryingSalts = ['NaCl', 'KCl', 'KBr', 'Na2SO4', 'K2SO4'];
+
 /**
- * Reads what a plan starts from. Fails with `numbers-start` for a blank, or as reading the number, the formula or the ion
+ * Reads what a plan starts from. Fails with `numbers-start` for a blank, `numbers-solute` for a salt that cannot be dried, or as reading the number, the formula or the ion
  * does; `argument` is the given's name.
  */
 export function readStartNumbers(activity: Activity, setup: Setup): Result<StartNumbers> {
@@ -44,7 +65,8 @@ export function readStartNumbers(activity: Activity, setup: Setup): Result<Start
   for (const given of activity.givens) {
     const cell = setup.givens[given.name];
     if (isBlank(cell)) {
-      if (given.optional) continue;
+      // Whether there is an ion to name depends on the formula, which is read below.
+      if (given.optional || given.name === activity.numbers.ion) continue;
       return failure({ code: 'numbers-start', argument: given.name, ...startTexts.missing(given.about) });
     }
     const kind = kindOf(given);
@@ -62,20 +84,46 @@ export function readStartNumbers(activity: Activity, setup: Setup): Result<Start
   if (!formula.ok) return formula;
   const mass = molarMass(formula.value);
   if (!mass.ok) return mass;
+  const isDryingSalt = dryingSalts.some((salt) => {
+    const known = readFormula(salt);
+    const atoms = ({ atoms: list }: { readonly atoms: readonly { element: string; count: number }[] }) =>
+      list
+        .map(({ element, count }) => `${element}${count}`)
+        .sort()
+        .join(' ');
+    return known.ok && atoms(known.value) === atoms(formula.value);
+  });
+  if (numbers.residue && !isDryingSalt) {
+    return failure({
+      code: 'numbers-solute',
+      argument: numbers.formula,
+      ...startTexts.dryingSalt(quoted(formulaText), dryingSalts),
+    });
+  }
+  const remarks: string[] = [];
   if (numbers.ion !== undefined) {
-    const counts = ionCounts(formula.value, setup.givens[numbers.ion]);
-    if (!counts.ok) return failure({ ...counts.error, argument: numbers.ion });
+    const ion = setup.givens[numbers.ion];
+    const counts = ionCounts(formula.value, ion);
+    if (!counts.ok && counts.error.code !== 'ion-not-in-formula') {
+      remarks.push(numbersRemarks.noIons(formulaText.trim()));
+    } else if (isBlank(ion)) {
+      const about = activity.givens.find(({ name }) => name === numbers.ion)?.about ?? '';
+      return failure({ code: 'numbers-start', argument: numbers.ion, ...startTexts.missing(about) });
+    } else if (!counts.ok) {
+      return failure({ ...counts.error, argument: numbers.ion });
+    }
   }
   const values = Object.fromEntries(Object.entries(typed).map(([name, { value }]) => [name, value]));
   const purity = numbers.solid?.purity;
   return success({
     typed,
+    remarks,
     substance: {
       formula: formulaText.trim(),
       molarMass: mass.value,
       purityPercent: (purity === undefined ? undefined : values[purity]) ?? 100,
       solubleMolarity: solubleMolarity(formulaText),
     },
-    lesson: lessonNumbers(activity, values),
+    lesson: lessonNumbers(activity, { values, molarMass: mass.value }),
   });
 }

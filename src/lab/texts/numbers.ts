@@ -50,6 +50,11 @@ export const demandTexts = {
     received: `${flask} mL`,
     advice: 'Make more stock in a bigger flask, or dilute to a smaller volume.',
   }),
+  portionWithinFlask: ({ flask, portion }: { readonly flask: number; readonly portion: number }) => ({
+    expected: `a portion of at most half the flask of ${flask} mL`,
+    received: `${portion} mL`,
+    advice: 'Take a smaller portion, or a bigger flask.',
+  }),
   massFine: ({ least, readability }: { readonly least: number; readonly readability: number }) => ({
     expected: `a mass of at least ${Number(least.toPrecision(3))} g, a hundred times what the balance can tell apart,`,
     received: 'less than that',
@@ -83,6 +88,8 @@ export const numbersRemarks = {
     `The shelf gives ${different} different sets of numbers for ${count} teams, so some teams share theirs. Add a flask or a pipette to free this.`,
   solubilityUnknown: (formula: string): string =>
     `No solubility figure is known here for ${formula}: make sure that it dissolves at room temperature.`,
+  noIons: (formula: string): string =>
+    `${formula} gives no ions that can be counted here, so rows about one ion cannot be judged: leave them out.`,
   caution: (formula: string, reason: string): string => `${formula}: ${reason}`,
 } as const;
 
@@ -110,6 +117,11 @@ export const startTexts = {
       size === undefined
         ? 'Add a flask or a pipette to the shelf, or change the target.'
         : `Add a ${size} mL pipette to the shelf, or change the target.`,
+  }),
+  dryingSalt: (received: string, salts: readonly string[]) => ({
+    expected: `a salt that survives drying (${salts.join(', ')})`,
+    received,
+    advice: 'Choose one of these; others change or spatter when they are heated.',
   }),
   noFlask: {
     expected: 'a flask on the shelf near this size',

@@ -1,0 +1,65 @@
+import type { Activity } from '../activity.ts';
+import { commonGivens } from './commonGivens.ts';
+import { type DilutionNames, stockVolumeStep, waterVolumeStep } from './dilutionSteps.ts';
+import { calculated, chosen, ordered, told } from './sharedSteps.ts';
+import { molarMassStep } from './solidSteps.ts';
+
+const names: DilutionNames = {
+  stock: { entryOf: 'reagent molarity' },
+  target: 'target molarity',
+  volume: 'target volume',
+  period: 1,
+};
+
+/** From a concentrated acid: students calculate and watch, staff make the solution. */
+export const concentratedReagent = (): Activity => ({
+  id: 'concentrated reagent',
+  title: 'A solution from a concentrated acid',
+  aim: 'Work out how a concentrated acid is diluted, and in which order that is safe. Staff make the solution.',
+  givens: [
+    { ...commonGivens.formula, about: 'acid in the bottle' },
+    { name: 'mass percent', unit: '%', about: 'mass percent on the label of the bottle' },
+    { name: 'density', unit: 'g/mL', about: 'density on the label of the bottle' },
+    commonGivens.target,
+    commonGivens.volume,
+  ],
+  numbers: {
+    formula: 'formula',
+    reagent: { massPercent: 'mass percent', density: 'density', target: 'target molarity', volume: 'target volume' },
+  },
+  steps: [
+    molarMassStep(),
+    calculated({
+      id: 'reagent molarity',
+      title: 'Molarity in the bottle',
+      unit: 'mol/L',
+      shown: [
+        'Molarity of ',
+        { given: 'mass percent' },
+        ' % ',
+        { given: 'formula' },
+        ' with ',
+        { given: 'density' },
+        ' g in each mL.',
+      ],
+      period: 1,
+      quantity: 'reagent molarity',
+      takes: {
+        formula: { given: 'formula' },
+        'mass percent': { given: 'mass percent' },
+        density: { given: 'density' },
+      },
+      buildsOn: { 'molar mass': 'molar mass' },
+    }),
+    { ...stockVolumeStep(names), title: 'Acid to take', buildsOn: {} },
+    waterVolumeStep(names),
+    ordered({ id: 'procedure', title: 'How to dilute it safely', procedure: 'concentrated acid', period: 1 }),
+    chosen({ id: 'particles', title: 'What the particles do', question: 'dilute acid', period: 1 }),
+    told({
+      id: 'in your words',
+      title: 'In your own words',
+      shown: ['One sentence, or a link to your recording: why does the water go in first?'],
+      period: 1,
+    }),
+  ],
+});

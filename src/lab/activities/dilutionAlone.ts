@@ -1,0 +1,38 @@
+import type { Activity } from '../activity.ts';
+import { commonGivens } from './commonGivens.ts';
+import { type DilutionNames, factorStep, ionStep, stockVolumeStep, waterVolumeStep } from './dilutionSteps.ts';
+import { chosen, ordered, told } from './sharedSteps.ts';
+
+const names: DilutionNames = {
+  stock: { given: 'stock molarity' },
+  target: 'target molarity',
+  volume: 'target volume',
+  period: 1,
+};
+
+/** A dilution of a stock that stands ready. */
+export const dilutionAlone = (): Activity => ({
+  id: 'dilution',
+  title: 'A dilution',
+  aim: 'Make a weaker solution from a stock, and say what is in the flask.',
+  givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
+  numbers: {
+    formula: 'formula',
+    ion: 'ion',
+    dilution: { stock: 'stock molarity', target: 'target molarity', volume: 'target volume' },
+  },
+  steps: [
+    factorStep(names),
+    stockVolumeStep(names),
+    waterVolumeStep(names),
+    ordered({ id: 'procedure', title: 'How to dilute', procedure: 'pipette to flask', period: 1 }),
+    ionStep({ molarity: 'target molarity', period: 1 }),
+    chosen({ id: 'particles', title: 'What the particles do', question: 'dilution particles', period: 1 }),
+    told({
+      id: 'in your words',
+      title: 'In your own words',
+      shown: ['One sentence, or a link to your recording: what changed in the dilution, and what did not?'],
+      period: 1,
+    }),
+  ],
+});

@@ -1,0 +1,82 @@
+import type { CalculatedStep } from '../activity.ts';
+import { calculated } from './sharedSteps.ts';
+
+/** Where the numbers of a dilution come from, and when it is done. */
+export interface DilutionNames {
+  readonly stock: { readonly given: string } | { readonly entryOf: string };
+  readonly target: string;
+  readonly volume: string;
+  readonly period: 1 | 2;
+}
+
+const stockShown = ({ stock }: DilutionNames) =>
+  'given' in stock ? [{ given: stock.given }, ' mol/L stock'] : ['the stock whose molarity you found'];
+
+const dilutionTaken = ({ stock, target, volume }: DilutionNames) => ({
+  'stock molarity': stock,
+  'target molarity': { given: target },
+  'target volume': { given: volume },
+});
+
+export const factorStep = (names: DilutionNames): CalculatedStep =>
+  calculated({
+    id: 'dilution factor',
+    title: 'Dilution factor',
+    unit: '',
+    shown: [
+      'How many times larger the volume gets, from ',
+      ...stockShown(names),
+      ' to ',
+      { given: names.target },
+      ' mol/L.',
+    ],
+    period: names.period,
+    quantity: 'dilution factor',
+    takes: { 'stock molarity': names.stock, 'target molarity': { given: names.target } },
+    buildsOn: {},
+  });
+
+export const stockVolumeStep = (names: DilutionNames): CalculatedStep =>
+  calculated({
+    id: 'stock volume',
+    title: 'Stock to take',
+    unit: 'mL',
+    shown: [
+      'Volume of ',
+      ...stockShown(names),
+      ' for ',
+      { given: names.volume },
+      ' mL of ',
+      { given: names.target },
+      ' mol/L.',
+    ],
+    period: names.period,
+    quantity: 'stock volume',
+    takes: dilutionTaken(names),
+    buildsOn: { 'dilution factor': 'dilution factor' },
+  });
+
+export const waterVolumeStep = (names: DilutionNames): CalculatedStep =>
+  calculated({
+    id: 'water volume',
+    title: 'Water, about',
+    unit: 'mL',
+    shown: ['About how much water joins the stock, up to ', { given: names.volume }, ' mL.'],
+    period: names.period,
+    quantity: 'water volume',
+    takes: dilutionTaken(names),
+    buildsOn: { 'stock volume': 'stock volume' },
+  });
+
+/** Molarity of one ion in a solution whose molarity is given. */
+export const ionStep = ({ molarity, period }: { readonly molarity: string; readonly period: 1 | 2 }): CalculatedStep =>
+  calculated({
+    id: 'ion molarity',
+    title: 'Molarity of one ion',
+    unit: 'mol/L',
+    shown: ['Molarity of ', { given: 'ion' }, ' in ', { given: molarity }, ' mol/L ', { given: 'formula' }, '.'],
+    period,
+    quantity: 'ion molarity',
+    takes: { formula: { given: 'formula' }, molarity: { given: molarity }, ion: { given: 'ion' } },
+    buildsOn: {},
+  });

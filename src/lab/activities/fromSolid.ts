@@ -1,0 +1,80 @@
+import type { Activity, Given } from '../activity.ts';
+import { commonGivens } from './commonGivens.ts';
+import { ionStep } from './dilutionSteps.ts';
+import { chosen, ordered, told } from './sharedSteps.ts';
+import { massStep, massWeighedStep, molarMassStep, molesStep, stockMadeStep } from './solidSteps.ts';
+
+/** What sets one kind of solid apart from the next. */
+interface SolidLesson {
+  readonly id: string;
+  readonly title: string;
+  readonly aim: string;
+  readonly formula: Given;
+  /** Given where the solid is not pure. */
+  readonly impure: boolean;
+  readonly question: string;
+}
+
+const fromSolid = ({ id, title, aim, formula, impure, question }: SolidLesson): Activity => {
+  const names = { molarity: 'molarity', volume: 'flask', ...(impure ? { purity: 'purity' } : {}) };
+  const { molarity, flask, ion, purity } = commonGivens;
+  return {
+    id,
+    title,
+    aim,
+    givens: [formula, molarity, flask, ion, ...(impure ? [purity] : [])],
+    numbers: {
+      formula: 'formula',
+      ion: 'ion',
+      solid: { molarity: 'molarity', flask: 'flask', ...(impure ? { purity: 'purity' } : {}) },
+    },
+    steps: [
+      molarMassStep(),
+      molesStep(names),
+      massStep(names),
+      ordered({ id: 'procedure', title: 'How to make it', procedure: 'solid to flask', period: 1 }),
+      massWeighedStep(),
+      stockMadeStep(names),
+      ionStep({ molarity: 'molarity', period: 1 }),
+      chosen({ id: 'particles', title: 'What the particles do', question, period: 1 }),
+      told({
+        id: 'in your words',
+        title: 'In your own words',
+        shown: [
+          'One sentence, or a link to your recording: how do you know that your flask holds what its label says?',
+        ],
+        period: 1,
+      }),
+    ],
+  };
+};
+
+export const plainSolid = (): Activity =>
+  fromSolid({
+    id: 'solution from a solid',
+    title: 'A solution from a solid',
+    aim: 'Make a solution of a chosen molarity from a solid that is pure and dry.',
+    formula: { ...commonGivens.formula, about: 'solute as its bottle says' },
+    impure: false,
+    question: 'portion strength',
+  });
+
+export const hydrateSolid = (): Activity =>
+  fromSolid({
+    id: 'solution from a hydrate',
+    title: 'A solution from a hydrate',
+    aim: 'Make a solution of a chosen molarity from crystals that hold water.',
+    formula: { ...commonGivens.formula, about: 'solute with its water of hydration, as in CuSO4·5H2O' },
+    impure: false,
+    question: 'crystal water',
+  });
+
+export const impureSolid = (): Activity =>
+  fromSolid({
+    id: 'solution from an impure solid',
+    title: 'A solution from a solid that is not pure',
+    aim: 'Make a solution of a chosen molarity from a solid of known purity.',
+    formula: commonGivens.formula,
+    impure: true,
+    question: 'impure solid',
+  });

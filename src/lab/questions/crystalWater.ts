@@ -1,0 +1,39 @@
+import type { Question } from './question.ts';
+
+/** Water of hydration joins the rest; the mark, not the water added, fixes the volume. */
+export const crystalWater: Question = {
+  name: 'crystal water',
+  stem: ['The crystals of ', { given: 'formula' }, ' hold water. Where is that water once the flask is full?'],
+  right: {
+    id: 'joins the rest',
+    text: ['It is part of the water in the flask, and the mark takes care of the volume.'],
+    reply: 'Yes: it counted on the balance, and in the flask it is water like the rest.',
+  },
+  others: [
+    {
+      id: 'stays bound',
+      text: ['It stays bound to the salt, in little crystals.'],
+      reply: 'The solution is clear. What has happened to the crystals that held the water?',
+    },
+    {
+      id: 'extra volume',
+      text: ['It is extra, so the volume is more than the flask says.'],
+      reply: 'Up to where did you fill, and was that water in the flask already?',
+    },
+    {
+      id: 'more moles',
+      text: ['It makes more moles of salt, one for each water.'],
+      reply: 'One formula unit comes with its waters. How many units of the salt itself is that?',
+    },
+    {
+      id: 'gone on balance',
+      text: ['It does not count at all, not on the balance either.'],
+      reply: 'If the water weighed nothing, would the molar mass need the part after the dot?',
+    },
+  ],
+  hints: [
+    'Follow the water: from the bottle to the balance, and from there to the flask.',
+    'The mark fixes the volume of everything together, whichever way the water came in.',
+    ['Your flask holds ', { given: 'flask' }, ' mL in all. Whose water fills it up to there?'],
+  ],
+};

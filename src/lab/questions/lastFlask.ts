@@ -1,0 +1,49 @@
+import type { Question } from './question.ts';
+
+/** Along a serial dilution particles get fewer in each mL, by the same factor each time. */
+export const lastFlask: Question = {
+  name: 'last flask',
+  stem: [
+    'Take one mL from the first flask and one mL from the third. Compare the dissolved ',
+    { given: 'formula' },
+    '.',
+  ],
+  right: {
+    id: 'fewer in each mL',
+    text: ['The same kind of particles, and fewer of them in the mL from the third.'],
+    reply: 'Yes: each flask spreads its portion out again, and the particles stay what they are.',
+  },
+  others: [
+    {
+      id: 'same number',
+      text: ['Just as many in both, since each flask got the same portion.'],
+      reply: 'The portions had the same volume. Were they equally crowded?',
+    },
+    {
+      id: 'smaller',
+      text: ['Just as many in both, but smaller ones in the third.'],
+      reply: 'Can water cut a particle, or only move in between?',
+    },
+    {
+      id: 'same steps',
+      text: ['Fewer in the third, by the same number as in the step before.'],
+      reply: 'Does each flask take the same number away, or the same share?',
+    },
+    {
+      id: 'more',
+      text: ['More of them in the third, since it was diluted more often.'],
+      reply: 'What joined the portion each time: solute or water?',
+    },
+  ],
+  hints: [
+    'Follow one portion: what comes along with it, and what joins it?',
+    'Each flask keeps the same share of the molarity before: portion ÷ flask.',
+    [
+      'Each time ',
+      { given: 'portion' },
+      ' mL become ',
+      { given: 'flask' },
+      ' mL. What does that do to how crowded they are?',
+    ],
+  ],
+};

@@ -1,0 +1,39 @@
+import type { Question } from './question.ts';
+
+/** A portion has the molarity of the whole; only its amount is smaller. */
+export const portionStrength: Question = {
+  name: 'portion strength',
+  stem: ['Half of your ', { given: 'formula' }, ' solution is poured into a clean, dry beaker. What is in the beaker?'],
+  right: {
+    id: 'same molarity',
+    text: ['A solution of the same molarity, with half of the amount.'],
+    reply: 'Yes: each mL holds what it held before. There are just fewer mL.',
+  },
+  others: [
+    {
+      id: 'half molarity',
+      text: ['A solution of half the molarity.'],
+      reply: 'Does a spoonful taste weaker than the bowl that it came from?',
+    },
+    {
+      id: 'double molarity',
+      text: ['A solution of twice the molarity, since it is in less space.'],
+      reply: 'The particles moved together with their water. Did anything bring them closer to each other?',
+    },
+    {
+      id: 'same amount',
+      text: ['A solution of the same molarity, with the same amount.'],
+      reply: 'What stayed in the flask? Can all of the solute be in the beaker?',
+    },
+    {
+      id: 'beaker decides',
+      text: ['That depends on the size of the beaker.'],
+      reply: 'Does an empty, dry beaker add anything or take anything away?',
+    },
+  ],
+  hints: [
+    'Keep two things apart: how much there is, and how crowded it is.',
+    'amount = molarity × volume. Which of the three changes when you pour?',
+    ['Think of one mL of your ', { given: 'molarity' }, ' mol/L solution. Is that mL changed by being poured?'],
+  ],
+};
