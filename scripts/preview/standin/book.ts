@@ -7,7 +7,7 @@ import {
   type RawCellContent,
 } from 'hyperformula';
 import { format as formatNumber, isDateFormat, isTextFormat } from 'numfmt';
-import { type Area, areaName, cellKey, cellName, columnOf, covers, rowOf } from './address.ts';
+import { type Area, areaName, cellKey, cellName, columnOf, rowOf } from './address.ts';
 import {
   type CallOutcome,
   type EngineAddress,
@@ -18,6 +18,7 @@ import {
 import { engineFormula, functionsIn, localFormula, shiftedFormula } from './formulaText.ts';
 import { HostError, HostException, hostError } from './hostError.ts';
 import { type Locale, localeOf } from './localeOf.ts';
+import { movedLines, remapped } from './movedLines.ts';
 import { dateOf, serialOf } from './serial.ts';
 import {
   type CellState,
@@ -700,31 +701,7 @@ export class Book {
       else this.engine.removeColumns(sheet.engine, span);
       sheet.columns += by;
     }
-    /** Where a row or column went; undefined where it was deleted. */
-    const moved = (line: number): number | undefined => {
-      if (line < at) return line;
-      if (by > 0) return line + by;
-      return line < at - by ? undefined : line + by;
-    };
-    const movedKey = (key: number): number | undefined => {
-      const row = along === 'row' ? moved(rowOf(key)) : rowOf(key);
-      const column = along === 'column' ? moved(columnOf(key)) : columnOf(key);
-      return row === undefined || column === undefined ? undefined : cellKey(row, column);
-    };
-    const movedArea = (area: Area): Area | undefined => {
-      const first = along === 'row' ? area.row : area.column;
-      const length = along === 'row' ? area.rows : area.columns;
-      let kept = 0;
-      let start: number | undefined;
-      for (let line = first; line < first + length; line += 1) {
-        const to = moved(line);
-        if (to === undefined) continue;
-        start ??= to;
-        kept = to - start + 1;
-      }
-      if (start === undefined) return undefined;
-      return along === 'row' ? { ...area, row: start, rows: kept } : { ...area, column: start, columns: kept };
-    };
+    const { moved, movedKey, movedArea } = movedLines({ along, at, by });
     const orphans: number[] = [];
     this.moves += 1;
     sheet.cells = remapped(sheet.cells, movedKey);
@@ -778,13 +755,12 @@ export class Book {
       if (area) named.area = area;
       else this.named.splice(index, 1);
     }
-    const movedLines = <T>(lines: Map<number, T>): Map<number, T> => remapped(lines, moved);
     if (along === 'row') {
-      sheet.rowHeights = movedLines(sheet.rowHeights);
+      sheet.rowHeights = remapped(sheet.rowHeights, moved);
       sheet.hiddenRows = new Set([...sheet.hiddenRows].flatMap((row) => moved(row) ?? []));
       if (at <= sheet.frozenRows) sheet.frozenRows = Math.max(0, sheet.frozenRows + by);
     } else {
-      sheet.columnWidths = movedLines(sheet.columnWidths);
+      sheet.columnWidths = remapped(sheet.columnWidths, moved);
       sheet.hiddenColumns = new Set([...sheet.hiddenColumns].flatMap((column) => moved(column) ?? []));
       if (at <= sheet.frozenColumns) sheet.frozenColumns = Math.max(0, sheet.frozenColumns + by);
     }
@@ -942,15 +918,6 @@ const engineAddress = (sheet: SheetState, key: number): EngineAddress => ({
 });
 const addressKey = (address: EngineAddress): string => `${address.sheet}:${cellKey(address.row + 1, address.col + 1)}`;
 const placeKey = (sheet: SheetState, key: number): string => `${sheet.engine}:${key}`;
-
-function remapped<T>(map: ReadonlyMap<number, T>, to: (key: number) => number | undefined): Map<number, T> {
-  const result = new Map<number, T>();
-  for (const [key, value] of map) {
-    const key2 = to(key);
-    if (key2 !== undefined) result.set(key2, value);
-  }
-  return result;
-}
 
 /** A text under a number format shows by the format's fourth part, if it has one. */
 function textPart(format: string, text: string): string {
