@@ -13,7 +13,7 @@ sulfuric acid|H2SO4|H290:o H314:h|Danger|05|h|concentrated: staff only|H314,15,,
 nitric acid|HNO3|H272:h H290:o H314:h H331:h EUH071:h|Danger|03 05 06|h|concentrated: staff only|H272,65,!70,63.012,h3;H314,20,,63.012,h;H314,5,20,63.012,h;H315,1,5,63.012,h;H318,3,5,63.012,h;H319,1,3,63.012,h;H331,26.5,,63.012,h;H332,13.25,26.5,63.012,h;EUH071,,,63.012,hn;H290,,,63.012,mn;H272,99,,63.012,h2;H272,70,99,63.012,h3;H330,!70,,63.012,h;H314,!70,,63.012,h
 phosphoric acid|H3PO4|H290:o H314:h|Danger|05|h|concentrated: staff only|H314,25,,97.994,h;H315,10,25,97.994,h;H319,10,25,97.994,h;H290,,,97.994,mn
 acetic acid|CH3COOH HC2H3O2 CH3CO2H HCH3COO HCH3CO2|H226:h H314:h|Danger|02 05|h|concentrated: staff only|H314,90,,60.052,h;H314,25,90,60.052,h;H315,10,25,60.052,h;H319,10,25,60.052,h;H226,,,60.052,hn
-formic acid|HCOOH HCO2H HCHO2 CH2O2|H226:h H290:h H302:h H314:h H331:h EUH071:h|Danger|02 05 06|h|concentrated: staff only|H226,!85,,46.025,h;H314,90,,46.025,h;H314,10,90,46.025,h;H315,2,10,46.025,h;H318,10,,46.025,h;H319,2,10,46.025,h;H331,74,,46.025,h;H332,37,74,46.025,h;H302,25,,46.025,h;H290,,,46.025,hn;EUH071,,,46.025,hn
+formic acid|HCOOH HCO2H HCHO2|H226:h H290:h H302:h H314:h H331:h EUH071:h|Danger|02 05 06|h|concentrated: staff only|H226,!85,,46.025,h;H314,90,,46.025,h;H314,10,90,46.025,h;H315,2,10,46.025,h;H318,10,,46.025,h;H319,2,10,46.025,h;H331,74,,46.025,h;H332,37,74,46.025,h;H302,25,,46.025,h;H290,,,46.025,hn;EUH071,,,46.025,hn
 perchloric acid|HClO4|H271:h H314:h|Danger|03 05|h|not for students|H271,!50,,100.454,h;H272,,!50,100.454,h2;H314,50,,100.454,h;H314,10,50,100.454,h;H315,1,10,100.454,h;H319,1,10,100.454,h
 hydrofluoric acid|HF|H300:h H310:h H314:h H330:h|Danger|05 06|h|not for students|H314,7,,20.006,h;H314,1,7,20.006,h;H319,0.1,1,20.006,h;H310,10,,20.006,h;H310,2.5,10,20.006,h;H311,0.5,2.5,20.006,h;H312,0.25,0.5,20.006,h;H300,10,,20.006,h*;H301,1.667,10,20.006,h*;H302,0.25,1.667,20.006,h*;H330,25,,20.006,h*;H331,5,25,20.006,h*;H332,2.5,5,20.006,h*
 ammonia|NH3 NH4OH NH3·H2O|H314:h H335:o H400:h|Danger|05 07 09|h|concentrated: staff only|H335,5,,17.031,h;H314,5,,17.031,h;H315,1,5,17.031,h;H318,3,5,17.031,h;H319,1,3,17.031,h;H400,,,17.031,hn
@@ -55,21 +55,25 @@ potassium carbonate|K2CO3|H315:t H319:t H335:t|Warning|07|t||H315,10,,138.205,t;
 ammonium sulfate|(NH4)2SO4||||o||
 magnesium nitrate|Mg(NO3)2|H272:o|Warning|03|o||H272,,,148.313,on3
 potassium hydrogen phthalate|C8H5O4K KHC8H4O4 KC8H5O4 C6H4(COOH)COOK||||m||
-oxalic acid dihydrate|H2C2O4·2H2O (COOH)2·2H2O C2H2O4·2H2O|H302:h H312:h H318:o|Danger|05 07|h||H302,25,,126.064,h*;H312,55,,126.064,h*;H318,3,,126.064,o;H319,1,3,126.064,o
+oxalic acid dihydrate|H2C2O4·2H2O (COOH)2·2H2O|H302:h H312:h H318:o|Danger|05 07|h||H302,25,,126.064,h*;H312,55,,126.064,h*;H318,3,,126.064,o;H319,1,3,126.064,o
 calcium carbonate|CaCO3||||o||
 calcium hydroxide|Ca(OH)2|H315:t H318:t H335:t|Danger|05 07|t||H318,3,,74.092,tp;H319,1,3,74.092,tp;H315,10,,74.092,t;H335,20,,74.092,t
-urea|CO(NH2)2 (NH2)2CO CON2H4 CH4N2O NH2CONH2||||o||
+urea|CO(NH2)2 (NH2)2CO NH2CONH2||||o||
 boric acid|H3BO3 B(OH)3|H360FD:h|Danger|08|h|not for students as solid (reproductive hazard)|H360FD,0.3,,61.831,h
 disodium hydrogen phosphate|Na2HPO4||||o||
+calcium chloride|CaCl2|*|||h||H319,10,,110.978,h
 sodium dichromate|Na2Cr2O7|*|||h||H334,0.2,,261.965,h;H317,0.2,,261.965,h;H335,5,,261.965,h;H350,0.1,,261.965,h;H340,0.1,,261.965,h
 ammonium dichromate|(NH4)2Cr2O7|*|||h||H334,0.2,,252.062,h;H317,0.2,,252.062,h;H335,5,,252.062,h;H350,0.1,,252.062,h;H340,0.1,,252.062,h
 sodium chromate|Na2CrO4|*|||h||H334,0.2,,115.992,h;H317,0.2,,115.992,h;H350,0.1,,115.992,h;H340,0.1,,115.992,h
 chromium trioxide|CrO3|*|||h||H335,1,,99.993,h;H350,0.1,,99.993,h;H340,0.1,,99.993,h
+cobalt(II) chloride|CoCl2|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h;H302,25,,237.925,h*;H400,2.5,,58.933,h;H410,,,58.933,hn
 cobalt(II) sulfate|CoSO4|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
 cobalt(II) nitrate|Co(NO3)2|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
 cobalt(II) acetate|Co(CH3COO)2 (CH3COO)2Co Co(C2H3O2)2|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
+nickel(II) sulfate|NiSO4|*|||h||H372,1,,262.842,h;H373,0.1,1,262.842,h;H315,20,,262.842,h;H317,0.01,,262.842,h;H350i,0.1,,262.842,h;H341,1,,262.842,h;H360D,0.3,,262.842,h;H334,1,,262.842,h;H302,25,,262.842,h*;H332,30,,262.842,h*;H400,25,,262.842,h;H410,25,,262.842,h;H411,2.5,25,262.842,h;H412,0.25,2.5,262.842,h
 nickel(II) chloride|NiCl2|*|||h||H372,1,,237.689,h;H373,0.1,1,237.689,h;H315,20,,237.689,h;H317,0.01,,237.689,h;H350i,0.1,,237.689,h;H341,1,,237.689,h;H360D,0.3,,237.689,h;H334,1,,237.689,h
 nickel(II) nitrate|Ni(NO3)2|*|||h||H372,1,,290.791,h;H373,0.1,1,290.791,h;H315,20,,290.791,h;H317,0.01,,290.791,h;H350i,0.1,,290.791,h;H341,1,,290.791,h;H360D,0.3,,290.791,h;H334,1,,290.791,h
+barium chloride|BaCl2|*|||h||H301,33.33,,244.257,h*;H302,5,33.33,244.257,h*;H332,30,,244.257,h*
 hydrobromic acid|HBr|*|||h||H314,40,,80.912,h;H315,10,40,80.912,h;H319,10,40,80.912,h;H335,10,,80.912,h
 sodium hypochlorite|NaOCl NaClO|*|||h||H314,5,,,h;H315,1,5,,h;H318,3,5,,h;H319,1,3,,h;EUH031,5,,,h;H400,2.5,,,h;H410,25,,,h;H411,2.5,25,,h;H412,0.25,2.5,,h
 calcium hypochlorite|Ca(OCl)2 Ca(ClO)2|*|||h||H314,5,,142.983,h;H315,1,5,142.983,h;H318,3,5,142.983,h;H319,0.5,3,142.983,h;H302,25,,142.983,h*

@@ -87,9 +87,28 @@ function without(counts: Counts, atoms: Formula['atoms'], times: number): Map<st
   return left;
 }
 
-/** How many times an ion fits into some atoms at most. */
-const timesIn = (counts: Counts, atoms: Formula['atoms']): number =>
-  Math.min(...atoms.map(({ element, count }) => Math.floor((counts.get(element) ?? 0) / count)));
+/** Most ions of one kind that are looked for in a formula unit. */
+const countMax = 50;
+
+/**
+ * How many of an anion a formula unit can hold, most first. An element that no cation has must be used up whole, which
+ * leaves one number; without such an element every number is possible.
+ */
+function possibleCounts(counts: Counts, atoms: Formula['atoms']): readonly number[] {
+  const most = Math.min(...atoms.map(({ element, count }) => Math.floor((counts.get(element) ?? 0) / count)));
+  if (most < 1) return [];
+  const own = atoms.find(({ element }) => element !== 'H' && element !== 'N' && !cationElements().has(element));
+  if (own === undefined) return Array.from({ length: Math.min(most, countMax) }, (_, place) => most - place);
+  const needed = (counts.get(own.element) ?? 0) / own.count;
+  return Number.isInteger(needed) && needed <= most && needed <= countMax ? [needed] : [];
+}
+
+const cationElements = (): ReadonlySet<string> =>
+  new Set(
+    ionLists()
+      .cations.flatMap(({ atoms }) => atoms.map(({ element }) => element))
+      .filter((element) => element !== 'O'),
+  );
 
 interface Share {
   readonly ion: KnownIon;
@@ -124,7 +143,7 @@ function takenApart(formula: Formula): { readonly cations: readonly Share[]; rea
   const counts = countsOf(anhydrousAtoms(formula));
   const mayHoldAmmonium = /NH4|NH₄|H4N|N\s*H\s*4/.test(formula.text);
   for (const ion of ionLists().anions) {
-    for (let count = timesIn(counts, ion.atoms); count >= 1; count -= 1) {
+    for (const count of possibleCounts(counts, ion.atoms)) {
       const left = without(counts, ion.atoms, count);
       const cations = left && left.size > 0 ? cationsFor(left, -ion.charge * count, mayHoldAmmonium) : undefined;
       // An acid salt is never hydrogen ions beside a metal: those hydrogens belong to the anion.

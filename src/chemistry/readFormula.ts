@@ -292,9 +292,23 @@ class FormulaReader {
       });
     }
     const inside = this.parts;
+    this.stopAtOxidationNumber(bracket.at);
     this.place += 1;
     this.parts = bracket.parts;
     this.parts.push({ kind: 'group', parts: inside, count: this.countAfter() });
+  }
+
+  /** `(III)` would count as three atoms of iodine, and `(VI)` as vanadium iodide. */
+  private stopAtOxidationNumber(at: number): void {
+    const inside = this.text.slice(at + 1, this.place);
+    if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || this.isDigit(this.text.charAt(this.place + 1))) return;
+    this.stop({
+      code: 'formula-character',
+      at,
+      expected: `symbols, numbers and brackets at ${this.where(at)}`,
+      received: `the oxidation number ${quoted(`(${inside})`)}`,
+      advice: 'Leave it out: the numbers of atoms say it, as in FeCl3.',
+    });
   }
 
   private separate(mark: string): void {
@@ -368,6 +382,16 @@ class FormulaReader {
 
   /** A small letter where a symbol should begin. */
   private stopAtCase(at: number): never {
+    const state = /\((s|l|g|aq)\)$/.exec(this.text.slice(-4));
+    if (state) {
+      this.stop({
+        code: 'formula-character',
+        at: this.text.length - state[0].length,
+        expected: 'a formula without a state of matter',
+        received: quoted(this.text),
+        advice: `Leave out ${state[0]}.`,
+      });
+    }
     const meant = likelySpellings(this.text.slice(0, this.end));
     const expected = 'a formula with capital letters where symbols begin';
     const received = quoted(this.text);
