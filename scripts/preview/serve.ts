@@ -78,6 +78,9 @@ function openWorkbook(file: WorkbookFile, { fresh }: Wanted): StandIn {
     if (process.stdout.isTTY) process.stdout.write(`\r\u001b[Klabrow: ${done} of ${total}  ${label}`);
   });
   if (process.stdout.isTTY) process.stdout.write('\r\u001b[K');
+  // The empty sheet that every new file begins with only stands in the way of trying things out.
+  const empty = host.book.sheets.find((sheet) => sheet.cells.size === 0);
+  if (empty && host.book.sheets.length > 1) host.book.removeSheet(empty);
   file.saveSoon(() => host.save());
   return host;
 }

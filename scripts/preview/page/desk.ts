@@ -646,8 +646,9 @@ export function startDesk(seat: Seat): void {
       menus = state.menus;
       byId('workbook-name').textContent = model.name;
       showMenus();
-      const wanted = first ? Number(sessionStorage.getItem(remembersSheet) ?? state.view.activeSheet) : current;
       const shown = visibleSheets();
+      const remembered = sessionStorage.getItem(remembersSheet);
+      const wanted = !first ? current : remembered === null ? state.view.activeSheet : Number(remembered);
       const sheet =
         shown.find(({ id }) => id === wanted) ?? shown.find(({ id }) => id === state.view.activeSheet) ?? shown[0];
       if (!sheet) {

@@ -224,8 +224,12 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     lefts.clear();
     lastColumn = Math.min(
       of.columns,
-      Math.max(used.column + spareColumns, selection.active.column, selection.reach.column, 8),
+      Math.max(used.column + spareColumns, selection.active.column, selection.reach.column),
     );
+    let covered = visibleColumns(of).reduce((sum, column) => sum + widthOf(of, column), headingWidth);
+    for (; lastColumn < of.columns && covered < container.clientWidth; lastColumn += 1) {
+      covered += widthOf(of, lastColumn + 1);
+    }
     const columns = visibleColumns(of);
     // Held columns that leave no room to read the others are let go, as on a phone.
     columnsHeld = frozenWidth(of) <= container.clientWidth * 0.55;

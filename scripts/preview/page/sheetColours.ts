@@ -76,7 +76,8 @@ const darkPaper: Rgb = [0.078, 0.106, 0.129];
  * turned over and moved apart until text reaches 4.5 : 1, since a workbook holds one set of colours only.
  */
 export function coloursShown({ background, color }: CellColours, scheme: 'light' | 'dark'): CellColours {
-  const under = readColour(background);
+  // White is the paper of a workbook, so it is the page's own paper that shows it.
+  const under = /^#f{3}(f{3})?$/i.test(background ?? '') ? undefined : readColour(background);
   const over = readColour(color);
   if (scheme === 'light') {
     // The page's own ink may not show on a dark background that says nothing about its text.

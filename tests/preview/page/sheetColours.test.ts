@@ -36,6 +36,9 @@ describe('coloursShown', () => {
       }),
     );
   });
+  it('shows white as the page’s own paper in dark', () => {
+    expect(coloursShown({ background: '#ffffff' }, 'dark')).toEqual({});
+  });
   it('leaves a cell without colours to the page', () => {
     expect(coloursShown({}, 'dark')).toEqual({});
   });
