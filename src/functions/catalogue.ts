@@ -1,3 +1,4 @@
+import { cautionsEntry } from './entries/cautionsEntry.ts';
 import { checkEntryEntry } from './entries/checkEntryEntry.ts';
 import { checkStepEntry } from './entries/checkStepEntry.ts';
 import { checkTeamEntry } from './entries/checkTeamEntry.ts';
@@ -62,6 +63,7 @@ export const entries = [
   checkStepEntry,
   checkTeamEntry,
   hintStepEntry,
+  cautionsEntry,
 ] as const satisfies readonly FunctionEntry[];
 
 export type FunctionName = (typeof entries)[number]['name'];

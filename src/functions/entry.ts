@@ -50,7 +50,7 @@ export interface ArgumentEntry {
   readonly unit: string;
   readonly about: string;
   readonly optional?: true;
-  /** The only texts that the argument can be, in lower case; reading ignores case and spacing. */
+  /** The only texts that the argument can be; reading ignores case and spacing. */
   readonly oneOf?: readonly string[];
 }
 
@@ -100,9 +100,13 @@ export interface FunctionEntry {
   readonly call: (this: FunctionEntry, cells: readonly CellArgument[]) => CellResult;
 }
 
+type ValueOf<Argument extends ArgumentEntry> = Argument extends { readonly oneOf: readonly (infer Choice)[] }
+  ? Choice
+  : Readings[Argument['kind']];
+
 /** The values that `compute` receives for a list of arguments. */
 export type Values<Arguments extends readonly ArgumentEntry[]> = {
   -readonly [Place in keyof Arguments]: Arguments[Place] extends { readonly optional: true }
-    ? Readings[Arguments[Place]['kind']] | undefined
-    : Readings[Arguments[Place]['kind']];
+    ? ValueOf<Arguments[Place]> | undefined
+    : ValueOf<Arguments[Place]>;
 };

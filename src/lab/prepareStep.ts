@@ -86,7 +86,7 @@ export function prepareStep(
       return failure({
         code: 'given-missing',
         argument: called(argument),
-        expected: `a value for ${called(argument)}`,
+        expected: 'a value',
         received: 'a blank',
         advice: `${quantity.name} takes ${namesTaken(quantity)}.`,
         brief: called(argument),

@@ -72,7 +72,7 @@ const gaps: readonly Case[] = [
   {
     name: 'MOLARMASS',
     call: [[['KBr'], ['#REF!'], [true]]],
-    gives: [[119.0023], ['⚠ formula: an error'], ['⚠ formula: text expected']],
+    gives: [[119.0023], ['⚠ formula: an error'], ['⚠ formula expected']],
   },
   { name: 'SOLUTEMASS', call: ['KBr', 0.3, [[200], ['2.5 kg']]], gives: [[7.140138], ['⚠ volume expected, not kg']] },
   { name: 'PERCENTERROR', call: [[['1,234'], ['1,5']], 1.25], gives: [['⚠ 1234 or 1.234?'], [20]] },

@@ -47,7 +47,12 @@ export const checkEntryEntry = {
       ],
     },
   ],
-  refuses: [],
+  refuses: [
+    {
+      call: ['0', 0],
+      says: 'Expected a tolerance with a target of 0 for tolerance_percent, received none. Give a tolerance, such as 5.',
+    },
+  ],
   call: rowByRow,
   compute(
     entry: CellValue,

@@ -23,7 +23,12 @@ export const compositionEntry = {
       ],
     },
   ],
-  refuses: [],
+  refuses: [
+    {
+      call: [[['KBr'], ['KI']]],
+      says: 'Expected one cell for formula, received 2 rows. COMPOSITION fills a table from single values, so call it once for each.',
+    },
+  ],
   call: oneTable,
   compute(formula: Formula) {
     const parts = composition(formula);

@@ -39,7 +39,16 @@ export const convertConcentrationEntry = {
     { call: [0.9, '% w/v', 'g/L'], gives: 9 },
     { call: [5.950115, 'g/L', 'mol/L', 'KBr'], gives: 0.05 },
   ],
-  refuses: [],
+  refuses: [
+    {
+      call: [5, 'g/L', 'mol/L'],
+      says: 'Expected a formula such as KBr for formula, received nothing. From g/L to mol/L the molar mass is needed: type it.',
+    },
+    {
+      call: [5, '%', 'g/L'],
+      says: 'Expected one kind of percentage for from, received “%”, which could be % w/w or % w/v. Type % w/w for grams in 100 g, or % w/v for grams in 100 mL.',
+    },
+  ],
   call: cellByCell,
   compute(
     value: number,

@@ -16,7 +16,12 @@ export const diluentVolumeEntry = {
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: ['Volumes are taken as additive. At the bench fill up to the mark instead.'],
   examples: [{ call: [2, 0.5, 100], gives: 75 }],
-  refuses: [],
+  refuses: [
+    {
+      call: [0.5, 2, 100],
+      says: 'Expected target_molarity to be less than the stock, 0.5 mol/L, received 2 mol/L. Use a stronger stock, or swap the two cells.',
+    },
+  ],
   call: cellByCell,
   compute: (stock: MolesPerLitre, target: MolesPerLitre, finalVolume: Millilitres) =>
     diluentVolume({ stock, target, finalVolume }),

@@ -16,7 +16,12 @@ export const dilutedVolumeEntry = {
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: [],
   examples: [{ call: [2, 25, 0.5], gives: 100 }],
-  refuses: [],
+  refuses: [
+    {
+      call: [0.5, 25, 2],
+      says: 'Expected target_molarity to be less than the stock, 0.5 mol/L, received 2 mol/L. Use a stronger stock, or swap the two cells.',
+    },
+  ],
   call: cellByCell,
   compute: (stock: MolesPerLitre, stockVolume: Millilitres, target: MolesPerLitre) =>
     dilutedVolume({ stock, stockVolume, target }),

@@ -16,7 +16,12 @@ export const dilutionMolarityEntry = {
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: [],
   examples: [{ call: [2, '25.00 mL', 100], gives: 0.5 }],
-  refuses: [],
+  refuses: [
+    {
+      call: [2, 100, 25],
+      says: 'Expected final_volume to be at least the stock taken, 100 mL, received 25 mL. Filling up only adds volume: swap the two cells, or look at their units.',
+    },
+  ],
   call: cellByCell,
   compute: (stock: MolesPerLitre, stockVolume: Millilitres, finalVolume: Millilitres) =>
     dilutedMolarity({ stock, stockVolume, finalVolume }),

@@ -15,7 +15,12 @@ export const elementPercentEntry = {
   source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
   notes: [],
   examples: [{ call: ['KBr', 'Br'], gives: 67.1449207284229 }],
-  refuses: [],
+  refuses: [
+    {
+      call: ['KBr', 'Cl'],
+      says: 'Expected one of K, Br for element, received “Cl”. Choose an element that the formula has.',
+    },
+  ],
   call: cellByCell,
   compute: (formula: Formula, element: string) => elementPercent(formula, element),
 } as const satisfies FunctionEntry;

@@ -54,14 +54,13 @@ export const glasswareToleranceEntry = {
     },
   ],
   call: cellByCell,
-  compute(kind: string, volume: Millilitres, glassClass: string | undefined, standard: string | undefined) {
-    const figure = glasswareTolerance({
-      // Only the texts that the argument can be come this far.
-      kind: kind as GlasswareKind,
-      volume,
-      glassClass: glassClass as 'A' | 'B' | undefined,
-      standard: standard as 'ISO' | 'ASTM' | undefined,
-    });
+  compute(
+    kind: GlasswareKind,
+    volume: Millilitres,
+    glassClass: 'A' | 'B' | undefined,
+    standard: 'ISO' | 'ASTM' | undefined,
+  ) {
+    const figure = glasswareTolerance({ kind, volume, glassClass, standard });
     return figure.ok ? success(figure.value.tolerance) : figure;
   },
 } as const satisfies FunctionEntry;

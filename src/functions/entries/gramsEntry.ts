@@ -20,7 +20,12 @@ export const gramsEntry = {
     { call: ['KBr', 0.2], gives: 23.80046 },
     { call: ['KBr', '5 mmol'], gives: 0.5950115 },
   ],
-  refuses: [],
+  refuses: [
+    {
+      call: ['KBr', -0.2],
+      says: 'Expected 0 mol or more for moles, received -0.2 mol. Look at the sign, and at the cell it comes from.',
+    },
+  ],
   call: cellByCell,
   compute: (formula: Formula, amount: Moles) => withMolarMass(formula, (molarMass) => massOf({ molarMass, amount })),
 } as const satisfies FunctionEntry;

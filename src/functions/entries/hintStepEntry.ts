@@ -47,7 +47,20 @@ export const hintStepEntry = {
       gives: '0.500 mol/L × 100 mL ÷ 2.00 mol/L = ?',
     },
   ],
-  refuses: [],
+  refuses: [
+    {
+      call: [
+        'stock volume',
+        [
+          ['stock molarity', '2.00'],
+          ['target molarity', '0.500'],
+          ['target volume', '100'],
+        ],
+        4,
+      ],
+      says: 'Expected 1, 2 or 3 for level, received 4. Level 1 is the idea, 2 the relation, 3 the set-up with your numbers.',
+    },
+  ],
   call: cellByCell,
   compute(quantity: string, given: Grid, level: number): Result<string> {
     const name = readQuantityName(quantity);

@@ -20,7 +20,12 @@ export const ionMolarityEntry = {
     { call: ['MgCl2', 0.15, 'Cl-'], gives: 0.3 },
     { call: ['Al2(SO4)3', '20 mmol/L', 'Al+3'], gives: 0.04 },
   ],
-  refuses: [],
+  refuses: [
+    {
+      call: ['MgCl2', 0.15, 'Mg+'],
+      says: 'Expected one of Mg²⁺, Cl⁻ for ion, received “Mg+”. Type one of the ions that the substance gives, with its charge.',
+    },
+  ],
   call: cellByCell,
   compute: (formula: Formula, molarity: MolesPerLitre, ion: string) => ionMolarity({ formula, molarity, ion }),
 } as const satisfies FunctionEntry;

@@ -29,12 +29,17 @@ export const ionsEntry = {
       call: ['H2SO4'],
       gives: [
         ['ion', 'number per formula unit', 'note'],
-        ['H⁺', 2, ''],
+        ['H⁺', 2, 'the second step is partial: some HSO₄⁻ stays whole'],
         ['SO₄²⁻', 1, 'the second step is partial: some HSO₄⁻ stays whole'],
       ],
     },
   ],
-  refuses: [],
+  refuses: [
+    {
+      call: ['AgCl'],
+      says: 'Expected a strong electrolyte or a molecular solute for formula, received “AgCl”, which dissolves below 1 g in 100 g of water. Choose a salt that dissolves.',
+    },
+  ],
   call: oneTable,
   compute(formula: Formula) {
     const found = ions(formula);

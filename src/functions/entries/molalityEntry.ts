@@ -18,7 +18,12 @@ export const molalityEntry = {
   source: 'definition of molality, IUPAC Gold Book',
   notes: ['For a hydrate the mass of solvent is that of the water added; its own water is not moved over.'],
   examples: [{ call: ['KBr', 11.90023, '250 g'], gives: 0.4 }],
-  refuses: [],
+  refuses: [
+    {
+      call: ['KBr', 11.9, 0],
+      says: 'Expected more than 0 g for solvent_grams, received 0 g. Look at the sign, and at the cell it comes from.',
+    },
+  ],
   call: cellByCell,
   compute: (formula: Formula, mass: Grams, solventMass: Grams) =>
     withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass })),

@@ -17,9 +17,21 @@ export const molarMassEntry = {
   examples: [
     { call: ['KBr'], gives: 119.0023 },
     { call: ['CuSO4·5H2O'], gives: 249.677 },
-    { call: [[['Ca(OH)2'], [''], ['D2O']]], gives: [[74.092], [''], [20.027203554]] },
+    { call: [[['Ca(OH)2'], [''], ['D2O']]], gives: [[74.092], [''], [20.027203555688]] },
   ],
   refuses: [
+    {
+      call: ['Ca2+'],
+      says: 'Expected one reading of formula, received “Ca2+”, which could be Ca^2+ or Ca2^+. Write the charge after ^, as in Ca^2+.',
+    },
+    {
+      call: ['Tc2O7'],
+      says: 'Expected elements with a standard atomic weight, received Tc (technetium), which has no stable isotope and so no usual mixture in nature. Name the isotope you mean; the longest-lived is [97Tc].',
+    },
+    {
+      call: ['2NaBr'],
+      says: 'Expected a formula without a number before it, received “2NaBr”. A number in front counts formula units in an equation, not atoms in one unit: leave it out.',
+    },
     {
       call: ['nacl'],
       says: 'Expected a formula with capital letters where symbols begin, received “nacl”. Did you mean NaCl?',

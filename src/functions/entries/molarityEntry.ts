@@ -25,7 +25,12 @@ export const molarityEntry = {
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],
   examples: [{ call: ['KBr', 7.140138, 200], gives: 0.3 }],
-  refuses: [],
+  refuses: [
+    {
+      call: ['KBr', 7.14, 0],
+      says: 'Expected more than 0 mL for volume, received 0 mL. Look at the sign, and at the cell it comes from.',
+    },
+  ],
   call: cellByCell,
   compute: (formula: Formula, mass: Grams, volume: Millilitres, purity: Percent | undefined) =>
     withMolarMass(formula, (molarMass) => molarity({ molarMass, mass, volume, purity })),

@@ -35,8 +35,13 @@ export const molarityUncertaintyEntry = {
   notes: [
     'Tolerances are half-widths of rectangular distributions, taken as independent. The balance counts twice, for tare and load; atomic weights count as exact.',
   ],
-  examples: [{ call: ['KBr', 7.14, 200, 0.01, 0.15], gives: 0.0003672 }],
-  refuses: [],
+  examples: [{ call: ['KBr', 7.14, 200, 0.01, 0.15], gives: 0.0003668295718678632 }],
+  refuses: [
+    {
+      call: ['KBr', 7.14, 200, -0.01, 0.15],
+      says: 'Expected 0 g or more for balance_tolerance, received -0.01 g. Look at the sign, and at the cell it comes from.',
+    },
+  ],
   call: cellByCell,
   compute: (
     formula: Formula,

@@ -19,7 +19,12 @@ export const moleFractionEntry = {
   source: 'definition of amount fraction, IUPAC Gold Book',
   notes: ['Each substance counts as it is written, undissociated.'],
   examples: [{ call: ['KBr', 119.0023, 'H2O', 54.045], gives: 0.25 }],
-  refuses: [],
+  refuses: [
+    {
+      call: ['KBr', 0, 'H2O', 0],
+      says: 'Expected more than 0 g for grams_1, received 0 g. Look at the sign, and at the cell it comes from.',
+    },
+  ],
   call: cellByCell,
   compute: (first: Formula, firstMass: Grams, second: Formula, secondMass: Grams) =>
     withMolarMass(first, (firstMolarMass) =>

@@ -17,7 +17,12 @@ export const molesEntry = {
   source: 'definition of amount of substance and molar mass, IUPAC Gold Book',
   notes: [],
   examples: [{ call: ['KBr', '23.80046 g'], gives: 0.2 }],
-  refuses: [],
+  refuses: [
+    {
+      call: ['KBr', '250 mL'],
+      says: 'Expected a mass such as 2.5 g for grams, received a volume, “250 mL”. Type a mass in grams, or with its unit.',
+    },
+  ],
   call: cellByCell,
   compute: (formula: Formula, mass: Grams) => withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass })),
 } as const satisfies FunctionEntry;

@@ -12,7 +12,12 @@ export const particleCountEntry = {
   source: 'Avogadro constant, 6.02214076 × 10^23 per mol, exact since the SI of 2019',
   notes: [],
   examples: [{ call: [0.25], gives: 1.50553519e23 }],
-  refuses: [],
+  refuses: [
+    {
+      call: ['five'],
+      says: 'Expected an amount such as 0.25 mol for moles, received “five”. Type an amount in moles, or with its unit.',
+    },
+  ],
   call: cellByCell,
   compute: (amount: Moles) => particleCount(amount),
 } as const satisfies FunctionEntry;

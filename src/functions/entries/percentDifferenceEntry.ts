@@ -14,7 +14,12 @@ export const percentDifferenceEntry = {
   source: 'common practice in teaching laboratories, no source',
   notes: ['Where one of the two is accepted as right, use PERCENTERROR.'],
   examples: [{ call: [0.19, 0.21], gives: 10 }],
-  refuses: [],
+  refuses: [
+    {
+      call: [1, -1],
+      says: 'Expected two values whose mean is not 0 for second, received 1 and -1. A share of nothing does not exist: compare the plain difference instead.',
+    },
+  ],
   call: cellByCell,
   compute: (first: number, second: number) => percentDifference({ first, second }),
 } as const satisfies FunctionEntry;

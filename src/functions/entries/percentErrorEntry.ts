@@ -26,6 +26,10 @@ export const percentErrorEntry = {
   ],
   refuses: [
     {
+      call: [0.3, 0],
+      says: 'Expected a value other than 0 for accepted, received 0. A share of nothing does not exist: compare the plain difference instead.',
+    },
+    {
       call: ['1,234', 1.25],
       says: 'Expected one reading of measured, received “1,234”, which could be 1234 or 1.234. Type it one of those two ways.',
     },

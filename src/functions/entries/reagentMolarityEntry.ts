@@ -21,7 +21,12 @@ export const reagentMolarityEntry = {
     'Concentrated reagents: read the safety data sheet, follow local rules, and leave the work to those trained for it.',
   ],
   examples: [{ call: ['HCl', '37 %', 1.18], gives: 11.97542377530308 }],
-  refuses: [],
+  refuses: [
+    {
+      call: ['HCl', 0.37, 1.18],
+      says: 'Expected one reading of mass_percent, received 0.37, which could be 0.37 % or 37 %. Type it as text with its sign, such as "98 %".',
+    },
+  ],
   call: cellByCell,
   compute: (formula: Formula, massPercent: Percent, density: GramsPerMillilitre) =>
     withMolarMass(formula, (molarMass) => reagentMolarity({ molarMass, massPercent, density })),

@@ -30,7 +30,12 @@ export const roundSigEntry = {
     { call: [0.125, 2, 'up'], gives: '0.13' },
     { call: [1250, 2], gives: '1.2 × 10^3' },
   ],
-  refuses: [],
+  refuses: [
+    {
+      call: ['2.675', 3, 'down'],
+      says: 'Expected one of even, up for ties, received “down”. Type one of those for ties.',
+    },
+  ],
   call: cellByCell,
   compute: (value: TypedNumber, figures: number, ties: 'even' | 'up' | undefined) =>
     roundToFigures(value, { figures, ties }),

@@ -43,7 +43,12 @@ export const serialDilutionEntry = {
       ],
     },
   ],
-  refuses: [],
+  refuses: [
+    {
+      call: [0.5, 0.1, 3],
+      says: 'Expected factor to be more than 1, received 0.1. Type how many times the volume grows at each stage, such as 10.',
+    },
+  ],
   call: oneTable,
   compute(stock: MolesPerLitre, factor: number, stages: number, finalVolume: Millilitres | undefined) {
     const series = serialDilution({ stock, factor, stages, finalVolume });

@@ -28,7 +28,12 @@ export const sigFigsEntry = {
     { call: ['86,002'], gives: 5 },
     { call: ['25.00 mL'], gives: 4 },
   ],
-  refuses: [],
+  refuses: [
+    {
+      call: ['1,200'],
+      says: 'Expected one reading of number_as_text, received “1,200”, which could be 1200 or 1.200. Type it one of those two ways.',
+    },
+  ],
   call: cellByCell,
   compute: (number: TypedNumber) => success(significantFigures(number)),
 } as const satisfies FunctionEntry;

@@ -25,7 +25,12 @@ export const solutionVolumeEntry = {
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],
   examples: [{ call: ['KBr', 7.140138, 0.3], gives: 200 }],
-  refuses: [],
+  refuses: [
+    {
+      call: ['KBr', 7.14, 0],
+      says: 'Expected more than 0 mol/L for molarity, received 0 mol/L. Look at the sign, and at the cell it comes from.',
+    },
+  ],
   call: cellByCell,
   compute: (formula: Formula, mass: Grams, molarity: MolesPerLitre, purity: Percent | undefined) =>
     withMolarMass(formula, (molarMass) => solutionVolume({ molarMass, mass, molarity, purity })),
