@@ -1,49 +1,73 @@
 import { simulateChains } from './simulate/chains.ts';
-import { rate, type Share, simulate, tellsAnswer } from './simulate/simulation.ts';
+import { slipsOfGeneratedNumbers } from './simulate/generatedNumbers.ts';
+import { rate, type Share, type SlipShare, simulate, tellsAnswer, total } from './simulate/simulation.ts';
 
+const usage = 'npm run simulate -- [plans, 2200 unless given] [seed]';
 const plans = Number(process.argv[2] ?? 2200);
 const seed = process.argv[3] ?? 'students';
+if (!Number.isInteger(plans) || plans < 11) {
+  console.error(`Expected a whole number of plans, 11 or more, received “${process.argv[2]}”. Type ${usage}.`);
+  process.exit(1);
+}
+
+const missed: string[] = [];
 const percent = (value: Share) => (value.of === 0 ? '—' : `${(100 * rate(value)).toFixed(2)} %`);
+/** Prints a share beside what is demanded of it, and keeps it in mind where it falls short. */
+function demand(what: string, value: Share, { least = 0, below = Infinity }: { least?: number; below?: number }): void {
+  const holds = value.of > 0 && rate(value) >= least && rate(value) < below;
+  const wanted = below < Infinity ? `below ${100 * below} %` : `at least ${100 * least} %`;
+  if (!holds) missed.push(`${what}: ${percent(value)}, wanted ${wanted}`);
+  console.log(`${holds ? '✓' : '✗'} ${what.padEnd(64)}${percent(value).padStart(9)} of ${value.of} (${wanted})`);
+}
+function printSlips(title: string, slips: readonly SlipShare[]): void {
+  console.log(`\n${title.padEnd(49)}    named     alone   at two figures   cases  hidden`);
+  for (const { quantity, id, named, alone, namedAtTwo, hidden } of slips) {
+    const figures = [percent(named).padStart(9), percent(alone).padStart(10), percent(namedAtTwo).padStart(17)];
+    console.log(
+      `${quantity.padEnd(18)}${id.padEnd(31)}${figures.join('')}${String(named.of).padStart(8)}${String(hidden).padStart(8)}`,
+    );
+  }
+  demand('the slip is among those named', total(slips.map(({ named }) => named)), { least: 0.99 });
+  demand('the slip is named alone', total(slips.map(({ alone }) => alone)), { least: 0.9 });
+}
+const none = (found: readonly string[], of: number): Share => ({ hits: of - found.length, of });
+
 const started = performance.now();
 const findings = simulate({ plans, seed });
 console.log(`Simulated students over ${findings.plans} generated plans (seed “${seed}”)\n`);
-console.log(`right answers on target      ${percent(findings.honest)} of ${findings.honest.of}`);
+demand('right answers, any permitted rounding, on target', findings.honest, { least: 1 });
+demand('rounded to three figures in between, close at least', findings.roundedInBetween, { least: 1 });
+printSlips('slip, typed to three figures', findings.slips);
+console.log('\nA slip is hidden where it gives an answer that is right or close for these numbers.\n');
+demand('random wrong numbers accused, four figures', findings.accused[4], { below: 0.005 });
+demand('random wrong numbers accused, three figures', findings.accused[3], { below: 0.005 });
+demand('random wrong numbers accused, two figures', findings.accused[2], { below: 0.015 });
+console.log(`  random wrong numbers accused, one figure: ${percent(findings.accused[1])} of ${findings.accused[1].of}`);
 console.log(
-  `rounded in between, at least close ${percent(findings.roundedInBetween)} of ${findings.roundedInBetween.of}`,
+  `  right answers with one digit mistyped, accused: ${percent(findings.mistyped)} of ${findings.mistyped.of}`,
 );
-console.log(
-  '\nslip, typed to three figures                       named    alone   named at two figures   cases   hidden',
-);
-for (const { quantity, id, named, alone, namedAtTwo, hidden } of findings.slips) {
-  console.log(
-    `${quantity.padEnd(18)}${id.padEnd(31)}${percent(named).padStart(9)}${percent(alone).padStart(10)}${percent(namedAtTwo).padStart(14)}${String(named.of).padStart(15)}${String(hidden).padStart(8)}`,
-  );
-}
-const all = (pickShare: (line: (typeof findings.slips)[number]) => Share): Share =>
-  findings.slips
-    .map(pickShare)
-    .reduce((sum, { hits, of }) => ({ hits: sum.hits + hits, of: sum.of + of }), { hits: 0, of: 0 });
-console.log(
-  `${'all slips'.padEnd(49)}${percent(all(({ named }) => named)).padStart(9)}${percent(all(({ alone }) => alone)).padStart(10)}${percent(all(({ namedAtTwo }) => namedAtTwo)).padStart(14)}`,
-);
-console.log('\nrandom wrong numbers that a slip is named for');
-for (const figures of [4, 3, 2, 1] as const)
-  console.log(`  ${figures} figures  ${percent(findings.accused[figures])} of ${findings.accused[figures].of}`);
-console.log(`right answers with one mistyped digit: ${percent(findings.mistyped)} of ${findings.mistyped.of}`);
-console.log(`texts that hold the answer: ${findings.telling.length} of ${findings.texts}`);
-for (const text of findings.telling.slice(0, 5)) console.log(`  ${text}`);
+demand('texts free of the answer', none(findings.telling, findings.texts), { least: 1 });
+
+const generated = slipsOfGeneratedNumbers({ plans, seed });
+printSlips(`numbers for ${generated.teams} teams, everyday activity`, generated.slips);
+
 const chains = simulateChains({ teams: plans, seed, tellsAnswer });
-console.log(`\neveryday activity, ${chains.teams} teams that type to the figures asked and go on from what they typed`);
-console.log(`  rows on target: ${chains.rows - chains.notOnTarget.length} of ${chains.rows}`);
-console.log(
-  `  after a wrong amount, the mass follows and names the row: ${chains.teams - chains.notFollowing.length} of ${chains.teams}`,
-);
-console.log(`  checks and hints that hold the answer: ${chains.telling.length}`);
+console.log(`\neveryday activity, ${chains.teams} teams that go on from what they typed`);
+demand('rows on target', none(chains.notOnTarget, chains.rows), { least: 1 });
+demand('after a wrong amount, the mass follows and names its row', none(chains.notFollowing, chains.teams), {
+  least: 1,
+});
+demand('checks and hints at level 3 free of the answer', none(chains.telling, 2 * chains.rows), { least: 1 });
 console.log(`  one team's call: ${chains.millisecondsATeam.toFixed(2)} ms`);
-for (const line of [
-  ...chains.notOnTarget.slice(0, 5),
-  ...chains.notFollowing.slice(0, 5),
-  ...chains.telling.slice(0, 5),
-])
-  console.log(`  ${line}`);
+
+for (const text of [...findings.telling, ...chains.notOnTarget, ...chains.notFollowing, ...chains.telling].slice(
+  0,
+  10,
+)) {
+  console.log(`  ${text}`);
+}
 console.log(`\n${((performance.now() - started) / 1000).toFixed(1)} s`);
+if (missed.length > 0) {
+  console.error(`\nNot met:\n${missed.join('\n')}`);
+  process.exit(1);
+}

@@ -22,6 +22,8 @@ const count = (into: Share, hit: boolean) => {
   into.of += 1;
   if (hit) into.hits += 1;
 };
+export const total = (shares: readonly Share[]): Share =>
+  shares.reduce((sum, { hits, of }) => ({ hits: sum.hits + hits, of: sum.of + of }), share());
 export const rate = ({ hits, of }: Share): number => (of === 0 ? Number.NaN : hits / of);
 
 export interface SlipShare {
@@ -122,6 +124,69 @@ function prepared(plan: DrawnPlan): PreparedStep | undefined {
   return step.ok ? step.value : undefined;
 }
 
+/** A line to count in for every slip of some quantities, the misplaced point included. */
+export const slipLines = (names: readonly QuantityName[]): SlipShare[] =>
+  names.flatMap((quantity) =>
+    [...quantities[quantity].slips.map(({ id }) => id), 'power-of-ten'].map(
+      (id): SlipShare => ({ quantity, id, named: share(), alone: share(), namedAtTwo: share(), hidden: 0 }),
+    ),
+  );
+
+/** Makes every slip of a step, typed to three figures, and counts whether it is named, and named alone. */
+export function findSlips({
+  step,
+  check,
+  random,
+  lines,
+}: {
+  readonly step: PreparedStep;
+  readonly check: (entry: string) => StepCheck;
+  readonly random: Random;
+  readonly lines: readonly SlipShare[];
+}): void {
+  const { quantity } = step;
+  const tolerance = stepTolerance(step);
+  const lineOf = (id: string) => {
+    const line = lines.find((one) => one.quantity === quantity.name && one.id === id);
+    if (!line) throw new Error(`${quantity.name} ${id} has no line`);
+    return line;
+  };
+  for (const slip of quantity.slips) {
+    const line = lineOf(slip.id);
+    // A class that slips has its own rounding of atomic weights too.
+    const own = withMolarMass(step, classMolarMass(step, random));
+    const spans = 'value' in slip ? slipSpans(own, slip) : slipSpans(step, slip);
+    for (const { low, middle, high } of spans) {
+      const value = pick(random, [low, middle, high]);
+      if (!Number.isFinite(value) || value === 0) continue;
+      const place = 'decimals' in step.asked ? -step.asked.decimals : placeOf(value, 3);
+      const found = check(typedTo(value, place, random() < 0.5 ? 'up' : 'even'));
+      if (found.status === 'on target' || found.status === 'close' || isOnTarget(value, tolerance)) {
+        line.hidden += 1;
+        continue;
+      }
+      const ids = found.slip.split(' or ');
+      count(line.named, ids.includes(slip.id));
+      count(line.alone, ids.length === 1 && ids[0] === slip.id);
+      const two = checkReadyStep(step, typedTo(value, placeOf(value, 2)));
+      count(line.namedAtTwo, two.slip.split(' or ').includes(slip.id));
+    }
+  }
+  const target = tolerance.span.middle;
+  const power = pick(random, [-3, -2, -1, 1, 2, 3]);
+  // The digits of a right answer with the point elsewhere.
+  const place = askedPlace(step, target);
+  const moved = Number(typedTo(target, place)) * 10 ** power;
+  const found = check(typedTo(moved, place + power));
+  const line = lineOf('power-of-ten');
+  // Where another slip explains it, that one is named in its place.
+  if (found.slip !== '' && !found.slip.includes('power-of-ten')) line.hidden += 1;
+  else {
+    count(line.named, found.slip === 'power-of-ten');
+    count(line.alone, found.slip === 'power-of-ten');
+  }
+}
+
 /**
  * Students over generated plans of every quantity: honest ones, ones who slip, ones who type anything.
  *
@@ -134,11 +199,7 @@ export function simulate({ plans, seed }: { plans: number; seed: string }): Find
     plans: 0,
     honest: share(),
     roundedInBetween: share(),
-    slips: names.flatMap((quantity) =>
-      [...quantities[quantity].slips.map(({ id }) => id), 'power-of-ten'].map(
-        (id): SlipShare => ({ quantity, id, named: share(), alone: share(), namedAtTwo: share(), hidden: 0 }),
-      ),
-    ),
+    slips: slipLines(names),
     accused: { 1: share(), 2: share(), 3: share(), 4: share() },
     mistyped: share(),
     telling: [] as string[],
@@ -171,46 +232,7 @@ export function simulate({ plans, seed }: { plans: number; seed: string }): Find
       count(findings.roundedInBetween, found.status === 'on target' || found.status === 'close');
     }
 
-    for (const slip of step.quantity.slips) {
-      const into = findings.slips.find((line) => line.quantity === quantity && line.id === slip.id);
-      // A class that slips has its own rounding of atomic weights too.
-      const own = withMolarMass(step, classMolarMass(step, random));
-      const spans = 'value' in slip ? slipSpans(own, slip) : slipSpans(step, slip);
-      for (const { low, middle, high } of spans) {
-        const value = pick(random, [low, middle, high]);
-        if (!Number.isFinite(value) || value === 0) continue;
-        const entry = (figures: number) => {
-          const place = 'decimals' in step.asked ? -step.asked.decimals : placeOf(value, figures);
-          return typedTo(value, place, random() < 0.5 ? 'up' : 'even');
-        };
-        const found = check(entry(3));
-        if (found.status === 'on target' || found.status === 'close' || isOnTarget(value, tolerance)) {
-          if (into) into.hidden += 1;
-          continue;
-        }
-        const ids = found.slip.split(' or ');
-        if (into) {
-          count(into.named, ids.includes(slip.id));
-          count(into.alone, ids.length === 1 && ids[0] === slip.id);
-          const two = checkReadyStep(step, typedTo(value, placeOf(value, 2)));
-          count(into.namedAtTwo, two.slip.split(' or ').includes(slip.id));
-        }
-      }
-    }
-    const shifted = findings.slips.find((line) => line.quantity === quantity && line.id === 'power-of-ten');
-    const power = pick(random, [-3, -2, -1, 1, 2, 3]);
-    // The digits of a right answer with the point elsewhere.
-    const place = askedPlace(step, target);
-    const moved = Number(typedTo(target, place)) * 10 ** power;
-    const found = check(typedTo(moved, place + power));
-    if (shifted) {
-      // Where another slip explains it, that one is named in its place.
-      if (found.slip !== '' && !found.slip.includes('power-of-ten')) shifted.hidden += 1;
-      else {
-        count(shifted.named, found.slip === 'power-of-ten');
-        count(shifted.alone, found.slip === 'power-of-ten');
-      }
-    }
+    findSlips({ step, check, random, lines: findings.slips });
 
     for (const figures of [1, 2, 3, 4] as const) {
       for (let more = 0; more < 20; more += 1) {

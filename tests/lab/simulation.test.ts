@@ -1,9 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { simulateChains } from '../../scripts/simulate/chains.ts';
-import { type Findings, rate, type Share, simulate, tellsAnswer } from '../../scripts/simulate/simulation.ts';
-
-const total = (shares: readonly Share[]): Share =>
-  shares.reduce((sum, { hits, of }) => ({ hits: sum.hits + hits, of: sum.of + of }), { hits: 0, of: 0 });
+import { slipsOfGeneratedNumbers } from '../../scripts/simulate/generatedNumbers.ts';
+import { type Findings, rate, simulate, tellsAnswer, total } from '../../scripts/simulate/simulation.ts';
 
 describe('simulated students', () => {
   let findings: Findings;
@@ -41,6 +39,15 @@ describe('simulated students', () => {
   it('never read the answer in a text', () => {
     expect(findings.texts).toBeGreaterThan(50_000);
     expect(findings.telling).toEqual([]);
+  });
+});
+
+describe('slips of the numbers that a plan gives its teams', () => {
+  it('are named in at least 99 of 100 cases, and alone in at least 90', () => {
+    const { teams, slips } = slipsOfGeneratedNumbers({ plans: 240, seed: 'kept for tests' });
+    expect(teams).toBeGreaterThanOrEqual(240);
+    expect(rate(total(slips.map(({ named }) => named)))).toBeGreaterThanOrEqual(0.99);
+    expect(rate(total(slips.map(({ alone }) => alone)))).toBeGreaterThanOrEqual(0.9);
   });
 });
 

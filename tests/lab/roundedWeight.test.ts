@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { molarMassSpan } from '../../src/lab/molarMassSpan.ts';
+import { leadingPlace, tenTo } from '../../src/lab/place.ts';
+import { roundedWeight } from '../../src/lab/roundedWeight.ts';
+
+describe('roundedWeight', () => {
+  it.each([
+    // Left alone, or rounded to one or two decimals: 15.999, 16.00, 16.0.
+    { weight: 15.999, decimals: 1, low: 15.999, high: 16 },
+    { weight: 15.999, decimals: 3, low: 15.999, high: 15.999 },
+    { weight: 39.0983, decimals: 2, low: 39.098, high: 39.1 },
+    { weight: 39.0983, decimals: 0, low: 39, high: 39.1 },
+    // A tie: 30.5 is 31 half up and 30 half to even.
+    { weight: 30.5, decimals: 0, low: 30, high: 31 },
+    { weight: 31.5, decimals: 0, low: 31.5, high: 32 },
+    { weight: 2.675, decimals: 2, low: 2.675, high: 2.68 },
+    { weight: 1.005, decimals: 2, low: 1, high: 1.01 },
+    { weight: 127, decimals: 2, low: 127, high: 127 },
+  ])('gives $low to $high for $weight at $decimals decimals or more', ({ weight, decimals, low, high }) => {
+    expect(roundedWeight(weight, decimals)).toEqual({ low, high });
+  });
+  it('never moves by more than half a unit of the last decimal kept', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 10_000, max: 3_000_000 }), fc.integer({ min: 0, max: 4 }), (ten, decimals) => {
+        const weight = ten / 10_000;
+        const { low, high } = roundedWeight(weight, decimals);
+        expect(low).toBeLessThanOrEqual(weight);
+        expect(high).toBeGreaterThanOrEqual(weight);
+        expect(Math.max(high - weight, weight - low)).toBeLessThanOrEqual(0.5 * 10 ** -decimals + 1e-12);
+      }),
+      { numRuns: 1000, seed: 7 },
+    );
+  });
+});
+
+describe('molarMassSpan', () => {
+  it('adds the ends of each element on its own', () => {
+    // K 39.098 to 39.10, Br 79.90 to 79.904.
+    const span = molarMassSpan(
+      {
+        atoms: [
+          { element: 'K', count: 1 },
+          { element: 'Br', count: 1 },
+        ],
+      },
+      2,
+    );
+    expect(span.low).toBeCloseTo(118.998, 9);
+    expect(span.middle).toBeCloseTo(119.0023, 9);
+    expect(span.high).toBeCloseTo(119.004, 9);
+  });
+  it('has nothing to round in atomic numbers', () => {
+    const atoms = [
+      { element: 'H', count: 2 },
+      { element: 'O', count: 1 },
+    ];
+    expect(molarMassSpan({ atoms, byAtomicNumber: true }, 0)).toEqual({ low: 10, middle: 10, high: 10 });
+  });
+});
+
+describe('leadingPlace', () => {
+  it.each([
+    [584, 2],
+    [0.0584, -2],
+    [1, 0],
+    [0.1 + 0.2 - 0.2, -1],
+    [9.99, 0],
+    [-1000, 3],
+  ])('of %d is %i', (value, place) => {
+    expect(leadingPlace(value)).toBe(place);
+  });
+  it('keeps the place of a power of ten that binary arithmetic misses by a bit', () => {
+    expect(leadingPlace(0.09999999999999999)).toBe(-1);
+    expect(tenTo(-3)).toBe(0.001);
+  });
+});
