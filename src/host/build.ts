@@ -19,7 +19,7 @@ import { withDocumentLock } from './documentLock.ts';
 import { done, problem, problemOf } from './outcome.ts';
 import { ownSheets, roleName, sheetInUse } from './ownSheets.ts';
 import { sampleEntries } from './sampleEntries.ts';
-import { openSpreadsheet, recalculateEveryMinute, type Spreadsheet } from './spreadsheet.ts';
+import { openSpreadsheet, recalculateEveryMinute, type Sheet, type Spreadsheet } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
 const patienceMs = 2000;
@@ -29,12 +29,17 @@ const helpRole: SheetRole = { kind: 'help' };
 const progressRole: SheetRole = { kind: 'progress' };
 const classRole = (className: string): SheetRole => ({ kind: 'class', className });
 
-/** The Plan that is in use, or the one that an interrupted build has just put aside. */
+/** The sheet of a role to read from: the one in use or, while that is being made anew, the one put aside for it. */
+function sheetToRead(spreadsheet: Spreadsheet, role: SheetRole, memo: BuildMemo | undefined): Sheet | undefined {
+  const present = sheetInUse(ownSheets(spreadsheet), role);
+  const aside = memo?.replacements[roleName(role)];
+  if (aside === undefined || present?.tag.state === 'built') return present?.sheet;
+  return spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === aside.sheetId) ?? present?.sheet;
+}
+
+/** The lesson as the Plan has it; undefined in a file without one. */
 export function planInUse(spreadsheet: Spreadsheet, memo?: BuildMemo): PlanReading | undefined {
-  const replaced = memo?.replacements[roleName(planRole)];
-  const sheet =
-    (replaced && spreadsheet.getSheets().find((candidate) => candidate.getSheetId() === replaced.sheetId)) ??
-    sheetInUse(ownSheets(spreadsheet), planRole)?.sheet;
+  const sheet = sheetToRead(spreadsheet, planRole, memo);
   if (sheet === undefined) return undefined;
   const reading = readLesson(valuesOf(sheet));
   return reading.ok ? reading.value : undefined;
@@ -230,7 +235,7 @@ function sheetPlan({
     const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
     return planProgressSheet({ lesson, classes, names, places });
   }
-  const present = sheetInUse(ownSheets(spreadsheet), task.role)?.sheet;
+  const present = sheetToRead(spreadsheet, task.role, memo);
   const found = present === undefined ? undefined : readClassSheet(valuesOf(present));
   const order = found?.blocks.map(({ key }) => key) ?? [];
   const place = (key: string) => (order.includes(key) ? order.indexOf(key) : order.length);

@@ -1,5 +1,5 @@
 import { defaultSettings, defaultShelf } from '../lab/defaultSettings.ts';
-import { sampleLesson } from '../lab/sampleLesson.ts';
+import { sampleSetup } from '../lab/sampleLesson.ts';
 import type { Setup } from '../lab/setup.ts';
 import { hostWords } from './words.ts';
 
@@ -7,7 +7,7 @@ const firstTeams = 6;
 
 /** What the sidebar begins with in a file that has no lesson yet. */
 export function firstSetup(decimalMark: 'point' | 'comma'): Setup {
-  const { setup } = sampleLesson();
+  const setup = sampleSetup();
   return {
     activity: setup.activity,
     givens: setup.givens,

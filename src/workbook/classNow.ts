@@ -94,7 +94,9 @@ function concernOf({
   if (next !== undefined && last > 0 && minutes >= quietMinutes) {
     return { rank: 4, reason: say.quiet({ minutes, step: title(next.step) }) };
   }
-  if (scored.length > 0 && scored.every(({ check }) => check === 'on target')) return { rank: 5, reason: say.allDone };
+  const wrong = open.find(isWrong);
+  if (wrong !== undefined) return { rank: 5, reason: say.notYet(title(wrong.step)) };
+  if (scored.length > 0 && scored.every(({ check }) => check === 'on target')) return { rank: 6, reason: say.allDone };
   return undefined;
 }
 

@@ -9,7 +9,6 @@ export const formula = (name: FunctionName, ...cells: readonly string[]): string
  */
 export const nativeFunctions = [
   'CHAR',
-  'COUNTA',
   'COUNTIF',
   'COUNTIFS',
   'HYPERLINK',

@@ -73,6 +73,7 @@ export const words = {
       `The same question twice, at ${first} and ${second}.`,
     manyTries: ({ step, tries }: { step: string; tries: number }) => `At least ${tries} tries at ${step}.`,
     quiet: ({ minutes, step }: { minutes: number; step: string }) => `Nothing new for ${minutes} minutes, at ${step}.`,
+    notYet: (step: string) => `Not yet right at ${step}.`,
     allDone: 'Everything on target: ready for more.',
     theme: ({ teams, lookAt }: { teams: number; lookAt: string }) => `${teams} teams read this now: ${lookAt}`,
   },

@@ -26,28 +26,33 @@ export function valueAt(host: StandIn, { sheet, row, column }: At): string {
  */
 export function workbookText(host: StandIn): string {
   const { properties: _, active: __, sheets, ...rest } = JSON.parse(host.save());
-  const lines = sheets.map(
-    ({ cells, metadata, protections, rules, columnWidths, ...sheet }: Record<string, never[]>) => {
-      const placed = cells.map(([row, column, cell]: [number, number, object]) => ({ row, column, cell }));
-      placed.sort((one: Placed, other: Placed) => one.row - other.row || one.column - other.column);
-      return [
-        JSON.stringify(sheet),
-        JSON.stringify([...columnWidths].sort()),
-        ...metadata.map(({ key, value }: { key: string; value: string }) => `${key} ${value}`),
-        ...protections.map(({ id: ___, ...protection }: { id: number }) => JSON.stringify(protection)),
-        ...rules.map((rule: object) => JSON.stringify(rule)),
-        ...placed.map(
-          ({ row, column, cell }: Placed) =>
-            `${row},${column} ${JSON.stringify(cell, Object.keys(cell).sort())} ${JSON.stringify(cell)}`,
-        ),
-      ].join('\n');
-    },
-  );
-  return [JSON.stringify(rest), ...lines].join('\n\n');
+  const lines = (sheets as readonly SavedSheet[]).map((sheet) => {
+    const { cells, metadata, protections, rules, columnWidths, ...shape } = sheet;
+    const placed = [...cells].sort(([one, first], [other, second]) => one - other || first - second);
+    return [
+      stable(shape),
+      stable([...columnWidths].sort()),
+      ...metadata.map(({ key, value }) => `${key} ${value}`),
+      ...protections.map(({ id: ___, ...protection }) => stable(protection)),
+      ...rules.map(stable),
+      ...placed.map(([row, column, cell]) => `${row},${column} ${stable(cell)}`),
+    ].join('\n');
+  });
+  return [stable(rest), ...lines].join('\n\n');
 }
 
-interface Placed {
-  readonly row: number;
-  readonly column: number;
-  readonly cell: object;
+interface SavedSheet {
+  readonly cells: readonly (readonly [number, number, object])[];
+  readonly metadata: readonly { readonly key: string; readonly value: string }[];
+  readonly protections: readonly { readonly id: number }[];
+  readonly rules: readonly object[];
+  readonly columnWidths: readonly (readonly [number, number])[];
 }
+
+/** JSON with the names of each object in one order. */
+const stable = (value: unknown): string =>
+  JSON.stringify(value, (_, part) =>
+    typeof part === 'object' && part !== null && !Array.isArray(part)
+      ? Object.fromEntries(Object.entries(part).sort(([one], [other]) => (one < other ? -1 : 1)))
+      : part,
+  );

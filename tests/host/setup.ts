@@ -6,7 +6,7 @@ export const setup: Setup = {
   activity: 'stock and dilution',
   givens: {
     formula: 'KBr',
-    'stock molarity': '0.320',
+    'stock molarity': '0.300',
     flask: '200',
     'target molarity': '0.120',
     'target volume': '50',
@@ -15,7 +15,7 @@ export const setup: Setup = {
   },
   ownNumbers: false,
   settings: defaultSettings,
-  shelf: defaultShelf,
+  shelf: { ...defaultShelf, flasksMl: [50, 100, 200, 250] },
   classes: [
     { name: 'Fern class', teams: ['Otter', 'Heron'] },
     { name: 'Moss class', teams: ['Newt'] },

@@ -46,9 +46,10 @@ describe('classNow', () => {
       notYetKnown: 0,
     });
   });
-  it('puts a call for help first, then the same question twice, many tries, a long silence and work that is done', () => {
+  it('puts a call for help first, then the same question twice, many tries, a long silence, an open question and work that is done', () => {
     const { talkFirst } = seen(
       block('Done', step('a', { check: 'on target' }), step('b', { check: 'on target' })),
+      block('Open', step('a', wrong), step('b')),
       block('Quiet', step('a', { check: 'on target', lastEntry: now - 9 * minute }), step('b')),
       block('Many', step('a', { ...wrong, tries: 4 })),
       block('Twice', step('a', wrong), step('b', { ...wrong, entry: '65' })),
@@ -59,6 +60,7 @@ describe('classNow', () => {
       { team: 'Twice', reason: 'The same question twice, at First row and Second row.' },
       { team: 'Many', reason: 'At least 4 tries at First row.' },
       { team: 'Quiet', reason: 'Nothing new for 9 minutes, at Second row.' },
+      { team: 'Open', reason: 'Not yet right at First row.' },
       { team: 'Done', reason: 'Everything on target: ready for more.' },
     ]);
   });

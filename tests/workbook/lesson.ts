@@ -13,7 +13,7 @@ const givensFor = (index: number): Record<string, string> => ({
   formula: 'KBr',
   'stock molarity': `0.${30 + index}0`,
   flask: '200',
-  'target molarity': `0.${12 + index}0`,
+  'target molarity': `0.1${17 + index}`,
   'target volume': '50',
   ion: 'Br-',
   purity: '',

@@ -24,9 +24,11 @@ describe('newSheetNames', () => {
     expect(names.classes).toEqual({ 'a:b': 'a b', 'A b': 'A b 2', help: 'help 2' });
   });
   it('takes class names that every object has as properties', () => {
-    const names = newSheetNames(['constructor', '__proto__']);
-    expect(names.classes.constructor).toBe('constructor');
-    expect(names.classes['__proto__']).toBe('__proto__');
+    const { classes } = newSheetNames(['constructor', '__proto__']);
+    expect(Object.entries(classes)).toEqual([
+      ['constructor', 'constructor'],
+      ['__proto__', '__proto__'],
+    ]);
   });
   it('counts on until a name is free', () => {
     expect(freeName('Plan', ['Plan', 'plan 2'])).toBe('Plan 3');

@@ -1,5 +1,5 @@
 import { allActivities } from '../../lab/activities.ts';
-import { sampleLesson } from '../../lab/sampleLesson.ts';
+import { sampleSetup } from '../../lab/sampleLesson.ts';
 import { proposedSolutes } from '../../lab/solutes.ts';
 import { readLesson as readPlan } from '../../workbook/readLesson.ts';
 import { valuesOf } from '../applyWorkbook.ts';
@@ -44,14 +44,16 @@ export function readLesson(): Outcome<LessonView> {
 }
 
 function activityViews(): readonly ActivityView[] {
-  const starts = sampleLesson().setup.givens;
   return allActivities().map(({ id, title, aim, givens }) => ({
     id,
     title,
     aim,
-    givens: givens.map(({ name, unit, about, optional }) => {
-      const start = starts[name];
-      return { name, unit, about, optional: optional === true, ...(start === undefined ? {} : { start }) };
-    }),
+    givens: givens.map(({ name, unit, about, optional, start }) => ({
+      name,
+      unit,
+      about,
+      optional: optional === true,
+      ...(start === undefined ? {} : { start }),
+    })),
   }));
 }
