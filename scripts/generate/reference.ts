@@ -33,7 +33,7 @@ function example(entry: FunctionEntry, call: readonly CellArgument[]): string {
   const result = entry.call(call);
   const given = tables.map(({ place, grid }) => `With ${place}:\n\n${table(grid)}\n\n`).join('');
   return Array.isArray(result)
-    ? `${given}\`${formula}\` gives\n\n${table(result)}`
+    ? `${given}\`${formula}\` gives\n\n${table(result, entry.columns)}`
     : `${given}\`${formula}\` gives ${cellText(result)}`;
 }
 
@@ -84,11 +84,16 @@ function cellText(cell: CellResult): string {
   return String(rounded).replace(/e\+?(-?\d+)$/, ' × 10^$1');
 }
 
-function table(grid: CellResult): string {
-  const rows = (Array.isArray(grid) ? grid : [[grid]]).map((row) => `| ${row.map(cellText).join(' | ')} |`);
-  const width = Array.isArray(grid) ? (grid[0]?.length ?? 1) : 1;
-  // Markdown takes the first row for the heading; where there is none, an empty one stands above.
-  return [`|${'  |'.repeat(width)}`, `|${' --- |'.repeat(width)}`, ...rows].join('\n');
+function table(grid: CellResult, columns: readonly string[] = []): string {
+  const rows = Array.isArray(grid) ? grid : [[grid]];
+  const [first = [], ...others] = rows;
+  const isHeading = first.every((cell, place) => String(cell).toLowerCase() === columns[place]?.toLowerCase());
+  // Markdown takes the first line for the heading; where the cells have none, an empty one stands above.
+  const [heading, body] = isHeading ? [first, others] : [first.map(() => ''), rows];
+  const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
+  return [heading.map(cellText), heading.map(() => '---'), ...body.map((row) => row.map(cellText))]
+    .map(line)
+    .join('\n');
 }
 
 const escaped = (text: string): string => text.replace(/([*_|<>[\]])/g, '\\$1');

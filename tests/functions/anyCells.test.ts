@@ -84,7 +84,7 @@ describe.each(catalogue.map((entry) => ({ entry, name: entry.name })))('$name', 
         }
         expect(isRectangle(found), JSON.stringify(found)).toBe(true);
       }),
-      { numRuns: 300, seed: 20261125 },
+      { numRuns: 1000, seed: 20261125 },
     );
   });
   it('leaves what it was given as it was', () => {
