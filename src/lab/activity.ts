@@ -19,6 +19,8 @@ export interface Given {
   readonly unit: string;
   readonly about: string;
   readonly optional?: true;
+  /** What a new plan starts from, as typed; blank where left out. */
+  readonly start?: string;
 }
 
 /**

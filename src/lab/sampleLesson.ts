@@ -1,4 +1,5 @@
 import type { Result } from '../errors/result.ts';
+import { stockAndDilution } from './activities/stockAndDilution.ts';
 import { activityById } from './activities.ts';
 import type { Activity, CalculatedStep, Step } from './activity.ts';
 import { letteredOptions } from './checkChoice.ts';
@@ -14,6 +15,7 @@ import { quantities } from './quantities.ts';
 import { questionByName } from './questions.ts';
 import type { Setup, TeamPlan } from './setup.ts';
 import { slipSpans } from './slipsFound.ts';
+import { startingGivens } from './startingGivens.ts';
 import type { SlipId } from './texts/feedback.ts';
 import { sampleTexts } from './texts/sample.ts';
 import { spanOver } from './worked.ts';
@@ -158,15 +160,7 @@ function teamEntries(
 /** The plan of the invented school: potassium bromide, two classes of six teams named after rocks. */
 export const sampleSetup = (): Setup => ({
   activity: 'stock and dilution',
-  givens: {
-    formula: 'KBr',
-    'stock molarity': '0.300',
-    flask: '200',
-    'target molarity': '0.0450',
-    'target volume': '100',
-    ion: 'Br-',
-    purity: '',
-  },
+  givens: startingGivens(stockAndDilution()),
   ownNumbers: true,
   settings: defaultSettings,
   shelf: defaultShelf,

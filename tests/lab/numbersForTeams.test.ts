@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
-import { allActivities } from '../../src/lab/activities.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
 import type { ClassSetup, Setup, Shelf, TeamNumbers } from '../../src/lab/setup.ts';
 import { solubleMolarity } from '../../src/lab/solutes.ts';
+import { otherActivities, startOf } from './otherActivities.ts';
 
 const classes = (count: number, teams: number): ClassSetup[] =>
   Array.from({ length: count }, (_, at) => ({
@@ -300,55 +300,26 @@ describe('numbersForTeams', () => {
   });
 
   describe('of the other activities', () => {
-    const others: Record<string, Record<string, string>> = {
-      'solution from a solid': { formula: 'KBr', molarity: '0.250', flask: '250', ion: 'K+' },
-      'solution from a hydrate': { formula: 'CuSO4·5H2O', molarity: '0.200', flask: '100', ion: 'Cu^2+' },
-      'solution from an impure solid': {
-        formula: 'Na2CO3',
-        molarity: '0.150',
-        flask: '250',
-        ion: 'Na+',
-        purity: '94.5',
-      },
-      dilution: {
-        formula: 'KBr',
-        'stock molarity': '0.500',
-        'target molarity': '0.0500',
-        'target volume': '250',
-        ion: 'Br-',
-      },
-      'serial dilution': { formula: 'KBr', 'stock molarity': '0.500', portion: '10', flask: '100' },
-      'concentrated reagent': {
-        formula: 'HCl',
-        'mass percent': '37.2',
-        density: '1.18',
-        'target molarity': '0.500',
-        'target volume': '250',
-      },
-      'weighed residue': { formula: 'KBr', molarity: '0.500', portion: '25' },
-    };
-    const setupOf = (activity: string): Setup => ({ ...everyday, activity, givens: others[activity] ?? {} });
-
-    it.each(Object.keys(others))('gives every team of “%s” its own', (activity) => {
-      const { teams, remarks } = numbers(setupOf(activity));
+    it.each(otherActivities)('gives every team of “%s” its own', (activity) => {
+      const { teams, remarks } = numbers(startOf(activity));
       const sets = teams.map(({ givens }) => Object.values(givens).join());
       expect(new Set(sets).size).toBe(12);
       expect(remarks.filter((remark) => /share/.test(remark))).toEqual([]);
       for (const { givens } of teams) {
-        expect(Object.keys(givens)).toEqual(Object.keys(others[activity] ?? {}));
+        expect(Object.keys(givens)).toEqual(Object.keys(startOf(activity).givens));
         for (const [name, text] of Object.entries(givens)) {
-          const start = others[activity]?.[name] ?? '';
+          const start = startOf(activity).givens[name] ?? '';
           if (/molarity/.test(name)) expect(figuresOf(text)).toBe(figuresOf(start));
           if (name === 'flask' || name === 'target volume') expect(everyday.shelf.flasksMl).toContain(value(text));
           if (['formula', 'ion', 'purity', 'density', 'mass percent'].includes(name)) expect(text).toBe(start);
         }
       }
-      const shared = numbersForTeams({ ...setupOf(activity), ownNumbers: false });
-      expect(shared.ok && shared.value.teams[0]?.givens).toEqual(others[activity]);
+      const shared = numbersForTeams({ ...startOf(activity), ownNumbers: false });
+      expect(shared.ok && shared.value.teams[0]?.givens).toEqual(startOf(activity).givens);
     });
 
     it('dries only salts that survive it', () => {
-      const setup = setupOf('weighed residue');
+      const setup = startOf('weighed residue');
       const other = { ...setup, givens: { ...setup.givens, formula: 'CaCl2·2H2O' } };
       expect(numbersForTeams(other)).toMatchObject({
         ok: false,
@@ -357,7 +328,7 @@ describe('numbersForTeams', () => {
     });
 
     it('says why a concentrated acid is better not chosen', () => {
-      const setup = setupOf('concentrated reagent');
+      const setup = startOf('concentrated reagent');
       const sulfuric = {
         ...setup,
         givens: { ...setup.givens, formula: 'H2SO4', 'mass percent': '96', density: '1.84' },
@@ -366,8 +337,7 @@ describe('numbersForTeams', () => {
     });
 
     it('knows its activities by name', () => {
-      expect(numbersForTeams(setupOf('titration'))).toMatchObject({ ok: false, error: { argument: 'activity' } });
-      expect(Object.keys(others).length + 1).toBe(allActivities().length);
+      expect(numbersForTeams(startOf('titration'))).toMatchObject({ ok: false, error: { argument: 'activity' } });
     });
   });
 

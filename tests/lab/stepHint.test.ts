@@ -1,15 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { activityById } from '../../src/lab/activities.ts';
-import type { Activity, CalculatedStep } from '../../src/lab/activity.ts';
+import type { Activity } from '../../src/lab/activity.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
 import { hintStep } from '../../src/lab/hintStep.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
-import { prepareStep } from '../../src/lab/prepareStep.ts';
-import type { NumberName } from '../../src/lab/quantities/quantityEntry.ts';
-import { quantities } from '../../src/lab/quantities.ts';
 import { stepHint } from '../../src/lab/stepHint.ts';
-import { spanOver } from '../../src/lab/worked.ts';
+import { rightEntries } from './rightEntries.ts';
 
 const everyday = (): Activity => {
   const activity = activityById('stock and dilution');
@@ -17,27 +14,6 @@ const everyday = (): Activity => {
   return activity;
 };
 const activity = everyday();
-
-/** Right entries of the calculated steps, to three figures. */
-function rightEntries(givens: Readonly<Record<string, string>>): Record<string, string> {
-  const entries: Record<string, string> = {};
-  const work = (step: CalculatedStep): void => {
-    const cells: Record<string, string | undefined> = {};
-    const numbers: Partial<Record<NumberName, number>> = {};
-    for (const [name, source] of Object.entries(step.takes)) {
-      if ('given' in source) cells[name] = givens[source.given];
-      else numbers[name as NumberName] = Number(entries[source.entryOf]);
-    }
-    const prepared = prepareStep(quantities[step.quantity], cells, { numbers });
-    if (!prepared.ok) throw new Error(`${step.id}: ${prepared.error.argument}`);
-    entries[step.id] = String(Number(spanOver(prepared.value, prepared.value.quantity.relation).middle.toPrecision(3)));
-  };
-  for (const step of activity.steps) {
-    if (step.kind === 'calculated') work(step);
-    if (step.kind === 'measured') entries[step.id] = (Number(entries[step.expects]) * 1.004).toFixed(2);
-  }
-  return entries;
-}
 
 const numbersIn = (text: string): string[] => text.match(/\d+(?:[.,]\d+)?/g) ?? [];
 const formulas: Record<string, string> = {
@@ -77,7 +53,7 @@ describe('stepHint', () => {
         if (!result.ok) throw new Error(result.error.advice);
         for (const { givens } of result.value.teams) {
           plans += 1;
-          const entries = rightEntries(givens);
+          const entries = rightEntries(activity, givens);
           for (const step of activity.steps) {
             for (const level of [1, 2, 3]) {
               const hint = stepHint({ activity, stepId: step.id, level, givens, entries, decimalMark: 'point' });

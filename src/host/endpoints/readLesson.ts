@@ -1,5 +1,4 @@
 import { allActivities } from '../../lab/activities.ts';
-import { sampleSetup } from '../../lab/sampleLesson.ts';
 import { proposedSolutes } from '../../lab/solutes.ts';
 import { readLesson as readPlan } from '../../workbook/readLesson.ts';
 import { valuesOf } from '../applyWorkbook.ts';

@@ -11,17 +11,20 @@ const names: DilutionNames = {
   period: 1,
 };
 
-/** From a concentrated acid: students calculate and watch, staff make the solution. */
+/**
+ * From a concentrated acid: students calculate and watch, staff make the solution. A new plan starts from hydrochloric
+ * acid of 37.2 % and 1.18 g/mL, as a supplier’s table of concentrated reagents has it.
+ */
 export const concentratedReagent = (): Activity => ({
   id: 'concentrated reagent',
   title: 'A solution from a concentrated acid',
   aim: 'Work out how a concentrated acid is diluted, and in which order that is safe. Staff make the solution.',
   givens: [
-    { ...commonGivens.formula, about: 'acid in the bottle' },
-    { name: 'mass percent', unit: '%', about: 'mass percent on the label of the bottle' },
-    { name: 'density', unit: 'g/mL', about: 'density on the label of the bottle' },
-    commonGivens.target,
-    commonGivens.volume,
+    { ...commonGivens.formula, about: 'acid in the bottle', start: 'HCl' },
+    { name: 'mass percent', unit: '%', about: 'mass percent on the label of the bottle', start: '37.2' },
+    { name: 'density', unit: 'g/mL', about: 'density on the label of the bottle', start: '1.18' },
+    { ...commonGivens.target, start: '0.500' },
+    { ...commonGivens.volume, start: '250' },
   ],
   numbers: {
     formula: 'formula',

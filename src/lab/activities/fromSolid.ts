@@ -10,19 +10,27 @@ interface SolidLesson {
   readonly title: string;
   readonly aim: string;
   readonly formula: Given;
+  /** What else a new plan starts from, by name of the given. */
+  readonly start: { readonly ion: string; readonly purity?: string };
   /** Given where the solid is not pure. */
   readonly impure: boolean;
   readonly question: string;
 }
 
-const fromSolid = ({ id, title, aim, formula, impure, question }: SolidLesson): Activity => {
+const fromSolid = ({ id, title, aim, formula, start, impure, question }: SolidLesson): Activity => {
   const names = { molarity: 'molarity', volume: 'flask', ...(impure ? { purity: 'purity' } : {}) };
   const { molarity, flask, ion, purity } = commonGivens;
   return {
     id,
     title,
     aim,
-    givens: [formula, molarity, flask, ion, ...(impure ? [purity] : [])],
+    givens: [
+      formula,
+      molarity,
+      flask,
+      { ...ion, start: start.ion },
+      ...(impure ? [{ ...purity, ...(start.purity === undefined ? {} : { start: start.purity }) }] : []),
+    ],
     numbers: {
       formula: 'formula',
       ion: 'ion',
@@ -55,6 +63,7 @@ export const plainSolid = (): Activity =>
     title: 'A solution from a solid',
     aim: 'Make a solution of a chosen molarity from a solid that is pure and dry.',
     formula: { ...commonGivens.formula, about: 'solute as its bottle says' },
+    start: { ion: 'Br-' },
     impure: false,
     question: 'portion strength',
   });
@@ -64,7 +73,12 @@ export const hydrateSolid = (): Activity =>
     id: 'solution from a hydrate',
     title: 'A solution from a hydrate',
     aim: 'Make a solution of a chosen molarity from crystals that hold water.',
-    formula: { ...commonGivens.formula, about: 'solute with its water of hydration, as in CuSO4·5H2O' },
+    formula: {
+      ...commonGivens.formula,
+      about: 'solute with its water of hydration, as in CuSO4·5H2O',
+      start: 'CuSO4·5H2O',
+    },
+    start: { ion: 'Cu^2+' },
     impure: false,
     question: 'crystal water',
   });
@@ -74,7 +88,8 @@ export const impureSolid = (): Activity =>
     id: 'solution from an impure solid',
     title: 'A solution from a solid that is not pure',
     aim: 'Make a solution of a chosen molarity from a solid of known purity.',
-    formula: commonGivens.formula,
+    formula: { ...commonGivens.formula, start: 'Na2CO3' },
+    start: { ion: 'Na+', purity: '94.5' },
     impure: true,
     question: 'impure solid',
   });

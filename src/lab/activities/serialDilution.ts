@@ -45,8 +45,8 @@ export const serialDilution = (): Activity => ({
   givens: [
     commonGivens.formula,
     commonGivens.stock,
-    { name: 'portion', unit: 'mL', about: 'volume that is taken each time' },
-    { ...commonGivens.flask, about: 'volume that it is made up to each time' },
+    { name: 'portion', unit: 'mL', about: 'volume that is taken each time', start: '10' },
+    { ...commonGivens.flask, about: 'volume that it is made up to each time', start: '100' },
   ],
   numbers: { formula: 'formula', serial: { stock: 'stock molarity', portion: 'portion', flask: 'flask' } },
   steps: [

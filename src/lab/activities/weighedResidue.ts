@@ -12,8 +12,8 @@ export const weighedResidue = (): Activity => ({
   aim: 'Dry a portion of a solution, weigh what stays, and compare the molarity with the label.',
   givens: [
     { ...commonGivens.formula, about: 'a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4' },
-    { ...commonGivens.molarity, about: 'concentration on the label' },
-    { name: 'portion', unit: 'mL', about: 'volume that is dried' },
+    { ...commonGivens.molarity, about: 'concentration on the label', start: '0.500' },
+    { name: 'portion', unit: 'mL', about: 'volume that is dried', start: '25' },
   ],
   numbers: { formula: 'formula', residue: { molarity: 'molarity', portion: 'portion' } },
   steps: [
