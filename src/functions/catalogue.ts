@@ -31,8 +31,7 @@ import { soluteMassEntry } from './entries/soluteMassEntry.ts';
 import { solutionVolumeEntry } from './entries/solutionVolumeEntry.ts';
 import type { FunctionEntry } from './entry.ts';
 
-/** As a tuple, for the names and the types of what each computes from. */
-export const entries = [
+const entries = [
   molarMassEntry,
   compositionEntry,
   elementPercentEntry,
@@ -66,7 +65,9 @@ export const entries = [
   cautionsEntry,
 ] as const satisfies readonly FunctionEntry[];
 
-export type FunctionName = (typeof entries)[number]['name'];
+/** An entry with the types of its own arguments and of what it computes from. */
+export type PublicEntry = (typeof entries)[number];
+export type FunctionName = PublicEntry['name'];
 
 /** Every public function, in the order the reference shows them. */
 export const catalogue: readonly FunctionEntry[] = entries;

@@ -14,7 +14,7 @@ export type CellResult = CellValue | CellValue[][];
 export type Filled = string | number | boolean;
 
 /** What an argument is read as, and what `compute` receives for it. */
-export interface Readings {
+interface Readings {
   readonly formula: Formula;
   readonly text: string;
   readonly volume: Millilitres;
@@ -40,7 +40,7 @@ export interface Readings {
   readonly column: readonly CellValue[];
   readonly table: Grid;
 }
-export type ArgumentKind = keyof Readings;
+type ArgumentKind = keyof Readings;
 
 export interface ArgumentEntry {
   /** In snake_case; people's sheets depend on names and order. */
@@ -54,14 +54,14 @@ export interface ArgumentEntry {
   readonly oneOf?: readonly string[];
 }
 
-export interface FunctionExample {
+interface FunctionExample {
   readonly call: readonly CellArgument[];
   /** The result as computed, to a relative 1e-12; a table with all its rows. */
   readonly gives: Filled | readonly (readonly Filled[])[];
 }
 
 /** Bad input and the full text that it is answered with. */
-export interface RefusedExample {
+interface RefusedExample {
   readonly call: readonly CellArgument[];
   readonly says: string;
 }

@@ -9,7 +9,7 @@ export interface Shape {
 const isList = (value: unknown): value is readonly unknown[] => Array.isArray(value);
 
 /** A date that the host made is an instance of another world's Date, so only its tag tells. */
-export const isDate = (value: unknown): value is Date => Object.prototype.toString.call(value) === '[object Date]';
+const isDate = (value: unknown): value is Date => Object.prototype.toString.call(value) === '[object Date]';
 
 /** Anything that no cell can hold is turned into text, so that readers refuse it in words. */
 function cellOf(value: unknown): CellValue {
