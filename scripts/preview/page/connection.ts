@@ -7,7 +7,7 @@ export interface State {
   readonly functions: readonly FunctionHelp[];
 }
 /** The server understood and said no. */
-export class Refused extends Error {}
+class Refused extends Error {}
 /** The server could not be reached; nothing is known to have happened. */
 export class Unreachable extends Error {}
 

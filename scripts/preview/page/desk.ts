@@ -320,7 +320,16 @@ export function startDesk(seat: Seat): void {
       grid.echo(edit.sheet, edit, undefined);
     }
     const [first] = refused;
-    if (!first) return true;
+    if (!first) {
+      // An entry whose check stays as it was changes no cell; who listens wants to hear the check all the same.
+      const sheet = sheetNow();
+      const [edit] = edits;
+      if (sheet && edit && edits.length === 1 && edit.sheet === sheet.id && edit.text !== '') {
+        const keysOfRow = Object.keys(sheet.cells).filter((key) => key.startsWith(`${edit.row},`));
+        sayRowNews(undefined, sheet, keysOfRow);
+      }
+      return true;
+    }
     if (edits.length === 1 || failed instanceof Unreachable) giveBack(refused);
     else {
       const said = texts.someRefused(refused.length, edits.length, first.reason);
@@ -400,7 +409,7 @@ export function startDesk(seat: Seat): void {
     announce(said);
   }
   /** Says what formulas now tell about the row in hand: its check, and what to look at. */
-  function sayRowNews(before: SheetView, sheet: SheetView, keys: readonly string[]): void {
+  function sayRowNews(before: SheetView | undefined, sheet: SheetView, keys: readonly string[]): void {
     const rows = new Set([grid.selection.active.row, lastTypedRow]);
     const news = new Map<number, string[]>();
     for (const key of keys) {
@@ -408,7 +417,7 @@ export function startDesk(seat: Seat): void {
       const cell = sheet.cells[key];
       if (!rows.has(row) || !cell || cell.text === '' || sheet.hiddenColumns.includes(column)) continue;
       if (!cell.spilled && !cell.input.startsWith('=')) continue;
-      if (cell.text === before.cells[key]?.text) continue;
+      if (cell.text === before?.cells[key]?.text) continue;
       news.set(row, [...(news.get(row) ?? []), cell.text]);
     }
     const said = [...news].map(([row, words]) => texts.rowNow(row, words.join('. ')));

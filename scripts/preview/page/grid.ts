@@ -5,7 +5,7 @@ import { coloursShown } from './sheetColours.ts';
 import { texts } from './texts.ts';
 import { cellAt, mergeAt, ownerOf, usedExtent, wholeBlock } from './workbookModel.ts';
 
-export interface Selection {
+interface Selection {
   /** The cell that has the focus and takes what is typed. */
   readonly active: Place;
   /** The other corner of the block; the active cell itself where one cell is selected. */
@@ -41,7 +41,8 @@ export interface Grid {
   rowsInView(): number;
 }
 
-const headingWidth = 46;
+/** Row numbers take less room where there is little. */
+const headingWidths = { narrow: 34, usual: 46, narrowBelow: 500 };
 const spareRows = 24;
 const spareColumns = 2;
 const rowsAtFirst = 120;
@@ -57,6 +58,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
   let drawnSheet: number | undefined;
   let lastColumn = 0;
   let columnsHeld = true;
+  let headingWidth = headingWidths.usual;
   let selection: Selection = { active: { row: 1, column: 1 }, reach: { row: 1, column: 1 } };
   const remembered = new Map<number, Selection>();
   const cells = new Map<string, HTMLTableCellElement>();
@@ -66,6 +68,8 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
   let body = element('tbody');
   let marked: HTMLElement[] = [];
 
+  const wantedHeadingWidth = (): number =>
+    container.clientWidth < headingWidths.narrowBelow ? headingWidths.narrow : headingWidths.usual;
   const echoKey = (sheetId: number, place: Place): string => `${sheetId}:${cellKey(place)}`;
   const visibleColumns = (of: SheetView): number[] => {
     const hidden = new Set(of.hiddenColumns);
@@ -231,6 +235,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
       covered += widthOf(of, lastColumn + 1);
     }
     const columns = visibleColumns(of);
+    headingWidth = wantedHeadingWidth();
     // Held columns that leave no room to read the others are let go, as on a phone.
     columnsHeld = frozenWidth(of) <= container.clientWidth * 0.55;
     let left = headingWidth;
@@ -505,10 +510,11 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
   });
   let widthBefore = container.clientWidth;
   new ResizeObserver(() => {
-    // Only what depends on the width is drawn again, and only where holding columns turns on or off.
+    // Drawn again only where holding columns turns on or off, or the row numbers change their width.
     if (!sheet || container.clientWidth === widthBefore) return;
     widthBefore = container.clientWidth;
-    if (frozenWidth(sheet) <= container.clientWidth * 0.55 !== columnsHeld) grid.show(sheet);
+    const holds = frozenWidth(sheet) <= container.clientWidth * 0.55;
+    if (holds !== columnsHeld || wantedHeadingWidth() !== headingWidth) grid.show(sheet);
   }).observe(container);
   return grid;
 }

@@ -1,3 +1,4 @@
+import { panelSandbox } from '../panelPage.ts';
 import type { PageMessage } from './bridge/messages.ts';
 import { readPanelMessage } from './bridge/messages.ts';
 import { openDialog } from './dialogs.ts';
@@ -16,8 +17,6 @@ export interface Panels {
   open(panel: PanelAddress): void;
 }
 
-const sandbox = 'allow-scripts allow-forms allow-popups allow-popups-to-escape-sandbox allow-modals allow-downloads';
-
 /**
  * The one sidebar or dialog of this window: opening another closes it, as on the host. Its frame has no origin of its
  * own, so messages are known by the frame that they come from, and nothing else is listened to.
@@ -31,7 +30,12 @@ export function createPanels(options: {
   let closeNow: ((refocus: boolean) => void) | undefined;
 
   function makeFrame(panel: PanelAddress): HTMLIFrameElement {
-    const made = element('iframe', { sandbox, src: panel.address, title: panel.title, allow: 'clipboard-write' });
+    const made = element('iframe', {
+      sandbox: panelSandbox,
+      src: panel.address,
+      title: panel.title,
+      allow: 'clipboard-write',
+    });
     made.addEventListener('load', () => made.focus(), { once: true });
     return made;
   }

@@ -2,7 +2,7 @@ import type { CellView, ChangeView, MergeView, SheetView, WorkbookView } from '.
 import { type Block, cellKey, type Place } from './cellName.ts';
 
 /** What one change touched: sheets that came whole, and cells by sheet. */
-export interface Touched {
+interface Touched {
   readonly sheets: ReadonlySet<number>;
   readonly cells: ReadonlyMap<number, readonly string[]>;
   readonly tabs: boolean;
