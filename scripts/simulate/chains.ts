@@ -6,7 +6,7 @@ import { drawPlan, pick } from './drawnPlans.ts';
 import { classWeight, placeOf, typedTo } from './typing.ts';
 
 /** A team's givens for the everyday activity, by name. */
-export type EverydayGivens = Readonly<Record<string, string>>;
+type EverydayGivens = Readonly<Record<string, string>>;
 
 const calculatedRows = [
   'molar mass',
@@ -22,7 +22,7 @@ const calculatedRows = [
 type Row = (typeof calculatedRows)[number];
 
 /** A team's block with the entries typed so far; help is asked for in every row. */
-export function everydayTable(
+function everydayTable(
   givens: EverydayGivens,
   entries: Readonly<Partial<Record<Row, string>>>,
   settings: TeamTable['settings'] = [],
@@ -38,7 +38,7 @@ export function everydayTable(
   };
 }
 
-export function drawEverydayGivens(random: Random): EverydayGivens {
+function drawEverydayGivens(random: Random): EverydayGivens {
   const mass = Object.fromEntries(drawPlan('mass of solute', random).given);
   const dilution = Object.fromEntries(drawPlan('stock volume', random).given);
   return {
@@ -53,7 +53,7 @@ export function drawEverydayGivens(random: Random): EverydayGivens {
 }
 
 /** What a team types that rounds every number as it types it and goes on from what it typed. */
-export function carriedForward(givens: EverydayGivens, random: Random): Record<Row, string> {
+function carriedForward(givens: EverydayGivens, random: Random): Record<Row, string> {
   const number = (name: string) => Number(givens[name]);
   const ties = () => (random() < 0.5 ? 'up' : 'even');
   const three = (value: number) => typedTo(value, placeOf(value, 3), ties());

@@ -9,7 +9,7 @@ export interface DrawnPlan {
 }
 
 /** Thirty-two solutes of school laboratories: plain, with groups, hydrates and molecules. */
-export const solutes = [
+const solutes = [
   'NaCl',
   'KCl',
   'KBr',
@@ -73,13 +73,11 @@ const reagents: readonly (readonly [
 export const pick = <T>(random: Random, items: readonly T[]): T => items[Math.floor(random() * items.length)] as T;
 
 /** A number drawn evenly on a logarithmic scale, as text with so many figures. */
-export const drawn = (
-  random: Random,
-  { from, to, figures = 3 }: { from: number; to: number; figures?: number },
-): string => plainDigits(Number((from * (to / from) ** random()).toPrecision(figures)), figures);
+const drawn = (random: Random, { from, to, figures = 3 }: { from: number; to: number; figures?: number }): string =>
+  plainDigits(Number((from * (to / from) ** random()).toPrecision(figures)), figures);
 
 /** Figures kept, without an exponent. */
-export function plainDigits(value: number, figures: number): string {
+function plainDigits(value: number, figures: number): string {
   const [, exponent] = value.toExponential(figures - 1).split('e');
   return value.toFixed(Math.max(0, figures - 1 - Number(exponent)));
 }

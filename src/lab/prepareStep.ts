@@ -50,13 +50,24 @@ function askedOf(quantity: QuantityEntry, { figures, decimals = 2 }: Preparation
   return quantity.figures === 'decimals' ? { decimals } : { figures: quantity.figures };
 }
 
-/** A pure number, or one with a unit of any kind: two values of one kind are compared in the same unit. */
-function readAnyNumber(cell: CellValue, name: string, marks: { decimalMark?: 'point' | 'comma' }): Result<number> {
+const comparedKinds = ['concentration', 'mass', 'volume', 'density', 'amount', 'percent'] as const;
+type ComparedKind = (typeof comparedKinds)[number];
+
+/**
+ * A pure number, or one with a unit; two values that are compared have units of one kind, and the second, where the
+ * first had one, is read as that kind.
+ */
+function readAnyNumber(
+  cell: CellValue,
+  name: string,
+  { marks, kind }: { marks: { decimalMark?: 'point' | 'comma' }; kind: ComparedKind | undefined },
+): Result<{ value: number; kind: ComparedKind | undefined }> {
   const plain = readNumber(cell, name, marks);
-  if (plain.ok) return success(plain.value.value);
-  for (const kind of ['concentration', 'mass', 'volume', 'density', 'amount', 'percent'] as const) {
-    const quantity = readQuantity(cell, kind, name, marks);
-    if (quantity.ok) return success(quantity.value.value);
+  if (plain.ok) return success({ value: plain.value.value, kind });
+  for (const tried of kind ? [kind] : comparedKinds) {
+    const quantity = readQuantity(cell, tried, name, marks);
+    if (quantity.ok) return success({ value: quantity.value.value, kind: tried });
+    if (kind) return quantity;
   }
   return plain;
 }
@@ -77,6 +88,7 @@ export function prepareStep(
   const called = ({ name }: QuantityArgument) => names[name] ?? name;
   const numbers: Record<string, number> = {};
   let formula: Formula | undefined;
+  let compared: ComparedKind | undefined;
   let ions: Pick<StepNumbers, 'ionCount' | 'otherIonCounts'> | undefined;
   for (const argument of quantity.takes) {
     const cell = cells[argument.name];
@@ -102,9 +114,10 @@ export function prepareStep(
       if (!counts.ok) return failure({ ...counts.error, argument: sheetName(counts.error.argument, names) });
       ions = counts.value;
     } else if (argument.kind === 'number') {
-      const read = readAnyNumber(cell, called(argument), marks);
+      const read = readAnyNumber(cell, called(argument), { marks, kind: compared });
       if (!read.ok) return read;
-      numbers[argument.name] = read.value;
+      numbers[argument.name] = read.value.value;
+      compared = read.value.kind;
     } else {
       const read = readQuantity(cell, argument.kind, called(argument), marks);
       if (!read.ok) return read;

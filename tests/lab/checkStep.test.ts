@@ -232,6 +232,26 @@ describe('checkStep of givens that cannot be used', () => {
     expect(checkStep('mass', kbr, '7.14').error?.code).toBe('quantity-unknown');
     expect(checkStep('mass of solute', [['formula']] as never, '7.14').error?.code).toBe('given-shape');
   });
+  it('compares two values with units of one kind, and refuses two kinds', () => {
+    const error = (measured: string, accepted: string) =>
+      checkStep(
+        'percent error',
+        [
+          ['measured', measured],
+          ['accepted', accepted],
+        ],
+        '4.0',
+      );
+    expect(error('0.26 mol/L', '250 mmol/L').status).toBe('on target');
+    expect(error('0.26 mol', '0.25 g').error).toMatchObject({ code: 'unit-other-kind', argument: 'accepted' });
+  });
+  it('shows both readings of a purity that may be a fraction', () => {
+    const purity: Table = [...kbr, ['purity', 0.95]];
+    expect(checkStep('mass of solute', purity, '7.52').error).toMatchObject({
+      code: 'percent-two-readings',
+      argument: 'purity',
+    });
+  });
   it('takes names in any case and spacing, passes over rows without one, and a blank purity is none', () => {
     const table: Table = [
       ['Formula ', 'KBr'],

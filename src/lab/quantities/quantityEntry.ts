@@ -4,7 +4,7 @@ import type { QuantityName } from '../activity.ts';
 import type { SlipId } from '../texts/feedback.ts';
 
 /** What an argument of a quantity is read as; `number` is a pure number or one with any unit of the list. */
-export type ArgumentKind =
+type ArgumentKind =
   | 'formula'
   | 'ion'
   | 'volume'
