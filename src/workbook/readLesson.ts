@@ -229,7 +229,7 @@ function readSetup({
     return typed
       .split(';')
       .filter((part) => !isBlank(part))
-      .map((part) => read(part, 'volume', name))
+      .map((part) => read(part.trim(), 'volume', name))
       .filter((size): size is number => size !== undefined);
   };
   const massOf = (name: string, typed: string, otherwise: number): number =>
