@@ -30,9 +30,7 @@ export interface Given {
 export type Shown = string | { readonly given: string; readonly before?: string; readonly after?: string };
 
 /** A piece of glassware or a balance that a reading depends on. `volume` names the given that holds its size in mL. */
-export type ReadingTool =
-  | { readonly tool: 'balance' }
-  | { readonly tool: 'flask' | 'pipette'; readonly volume: string };
+type ReadingTool = { readonly tool: 'balance' } | { readonly tool: 'flask' | 'pipette'; readonly volume: string };
 
 interface StepBase {
   /** Stands in the sheet's step column; never changes once shared. */
@@ -80,7 +78,7 @@ export interface ToldStep extends StepBase {
 export type Step = CalculatedStep | MeasuredStep | OrderedStep | ChosenStep | ToldStep;
 
 /** Which givens teams get numbers of their own in; every value is the name of a given. */
-export interface NumbersRecipe {
+interface NumbersRecipe {
   readonly formula: string;
   readonly ion?: string;
   /** A solution made from a solid, in a flask. */

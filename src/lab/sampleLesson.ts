@@ -20,7 +20,7 @@ import type { SlipId } from './texts/feedback.ts';
 import { sampleTexts } from './texts/sample.ts';
 import { spanOver } from './worked.ts';
 
-export interface SampleEntry {
+interface SampleEntry {
   readonly className: string;
   readonly team: string;
   readonly step: string;

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { activityById } from '../../src/lab/activities.ts';
 import { checkReading, type Reading } from '../../src/lab/checkReading.ts';
+import { readingNotes } from '../../src/lab/readingNotes.ts';
 import { readingTolerance } from '../../src/lab/readingTolerance.ts';
+import { startingGivens } from '../../src/lab/startingGivens.ts';
 import { grams, millilitres } from '../../src/measurement/quantity.ts';
 
 const noAllowance = { 'allowance for technique': '0' };
@@ -128,5 +131,28 @@ describe('checkReading', () => {
       status: 'unreadable',
       lookAt: '⚠ balance',
     });
+  });
+});
+
+describe('readingNotes', () => {
+  it('explains every reading of an activity for the Plan', () => {
+    const notesOf = (id: string) => {
+      const activity = activityById(id);
+      if (!activity) throw new Error(`no activity ${id}`);
+      return readingNotes(activity, { settings: {}, givens: startingGivens(activity) });
+    };
+    expect(notesOf('stock and dilution')).toEqual({
+      ok: true,
+      value: [
+        {
+          step: 'Mass really weighed',
+          words:
+            'Twice the standard uncertainty of the balance (±0.01 g, read empty and loaded), as rectangular distributions by JCGM 100, plus 2 % of what is expected for technique.',
+        },
+      ],
+    });
+    const dried = notesOf('weighed residue');
+    expect(dried.ok && dried.value[0]?.words).toContain('and of the 25 mL pipette (±0.06 mL)');
+    expect(notesOf('dilution')).toEqual({ ok: true, value: [] });
   });
 });

@@ -33,7 +33,7 @@ export interface Unmet {
 }
 
 /** g to weigh. */
-export const massOf = (
+const massOf = (
   { molarity, flask }: { readonly molarity: number; readonly flask: number },
   { molarMass, purityPercent }: Substance,
 ): number => (molarity * flask * molarMass) / 1000 / (purityPercent / 100);
