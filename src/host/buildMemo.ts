@@ -8,7 +8,7 @@ export interface BuildTask {
 }
 
 /** A sheet that is being replaced: what a build that stopped half-way has to finish first. */
-export interface Replacement {
+interface Replacement {
   readonly sheetId: number;
   readonly keptName: string;
 }

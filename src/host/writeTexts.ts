@@ -5,7 +5,7 @@ type Range = GoogleAppsScript.Spreadsheet.Range;
 /** What the host might read as a formula or as a mark of its own, were it typed. */
 const risky = /^[=+\-@']/;
 
-export const isRisky = (value: CellValue): boolean => typeof value === 'string' && risky.test(value);
+const isRisky = (value: CellValue): value is string => typeof value === 'string' && risky.test(value);
 
 /** A text with the apostrophe that says it is text. */
 const marked = (value: string): string => `'${value}`;
@@ -20,17 +20,16 @@ export function writeTexts(
   values: readonly (readonly CellValue[])[],
   isFormula: (row: number, column: number) => boolean = () => false,
 ): void {
+  const isText = (value: CellValue, row: number, column: number): value is string =>
+    isRisky(value) && !isFormula(row, column);
   const guarded = values.map((cells, row) =>
-    cells.map((value, column) =>
-      !isFormula(row, column) && typeof value === 'string' && risky.test(value) ? marked(value) : (value ?? ''),
-    ),
+    cells.map((value, column) => (isText(value, row, column) ? marked(value) : (value ?? ''))),
   );
   range.setValues(guarded);
   const places: { row: number; column: number; value: string }[] = [];
   values.forEach((cells, row) => {
     cells.forEach((value, column) => {
-      if (!isFormula(row, column) && typeof value === 'string' && risky.test(value))
-        places.push({ row, column, value });
+      if (isText(value, row, column)) places.push({ row, column, value });
     });
   });
   if (places.length === 0) return;

@@ -2,7 +2,7 @@ import { type BlockReading, type ClassReading, notYetKnown, type StepReading } f
 import { words } from './words.ts';
 
 /** What the teacher sees of a team in the class now. */
-export interface TalkFirst {
+interface TalkFirst {
   readonly team: string;
   readonly reason: string;
 }

@@ -32,7 +32,7 @@ export interface ClassSheetInput {
 }
 
 /** Rows kept for links when a class sheet is first made: two late teams find room without moving a block. */
-export const linkRowsFor = (teamCount: number): number => teamCount + 2;
+const linkRowsFor = (teamCount: number): number => teamCount + 2;
 
 /** A class: links at the top, then a block for each team with a heading row, a row for each step and a closing row. */
 export function planClassSheet({ lesson, className, teams, names, places, linkRows }: ClassSheetInput): SheetPlan {

@@ -75,7 +75,7 @@ export interface SheetRole {
  * How to tell whether a sheet that exists has this layout: the texts of these columns, row by row, from `firstRow` on.
  * A sheet that begins the same way may be written in place; any other is left alone and a new one made.
  */
-export interface Identity {
+interface Identity {
   readonly firstRow: number;
   readonly columns: readonly number[];
   readonly rows: readonly (readonly string[])[];

@@ -75,7 +75,7 @@ describe('a build that the host interrupts', () => {
     console.log(`stopped at ${stops.length} of ${changes} changes`);
     expect(stops.length).toBeGreaterThan(60);
     expect(different).toEqual([]);
-  }, 300_000);
+  }, 900_000);
 
   it('gives the same workbook, entries and all, after a failure at any change of a build that replaces a sheet', () => {
     const saved = savedWithEntries();
@@ -83,5 +83,5 @@ describe('a build that the host interrupts', () => {
     console.log(`stopped at ${stops.length} of ${changes} changes`);
     expect(stops.length).toBeGreaterThan(60);
     expect(different).toEqual([]);
-  }, 300_000);
+  }, 900_000);
 });
