@@ -1,12 +1,12 @@
-import type { ArgumentEntry, FunctionEntry } from '../../src/functions/entry.ts';
+import type { ArgumentEntry, PublicFunction } from '../../src/functions/entry.ts';
 
 /**
  * The declarations that the host reads: plain functions with their real arguments and their help right above, since the
  * host's formula line takes both from there. A bundler keeps neither.
  */
-export const declarations = (catalogue: readonly FunctionEntry[]): string => catalogue.map(declaration).join('\n\n');
+export const declarations = (catalogue: readonly PublicFunction[]): string => catalogue.map(declaration).join('\n\n');
 
-function declaration({ name, summary, arguments: taken, returns }: FunctionEntry): string {
+function declaration({ name, summary, arguments: taken, returns }: PublicFunction): string {
   const names = taken.map((argument) => argument.name).join(', ');
   return [
     '/**',

@@ -1,8 +1,8 @@
-import { type CellArgument, type CellResult, type FunctionEntry, groups } from '../../src/functions/entry.ts';
+import { type CellArgument, type CellResult, groups, type PublicFunction } from '../../src/functions/entry.ts';
 import { argumentHelp } from './declarations.ts';
 
 /** The reference of all public functions in Markdown, by group; every result and message is computed here and now. */
-export function referenceMarkdown(catalogue: readonly FunctionEntry[]): string {
+export function referenceMarkdown(catalogue: readonly PublicFunction[]): string {
   return groups
     .map((group) => ({ group, entries: catalogue.filter((entry) => entry.group === group) }))
     .filter(({ entries }) => entries.length > 0)
@@ -10,7 +10,7 @@ export function referenceMarkdown(catalogue: readonly FunctionEntry[]): string {
     .join('\n\n');
 }
 
-function section(entry: FunctionEntry): string {
+function section(entry: PublicFunction): string {
   const refused = entry.refuses.map(({ call }) => refusedLine(entry, call));
   return [
     `#### \`${signature(entry)}\``,
@@ -25,10 +25,10 @@ function section(entry: FunctionEntry): string {
 }
 
 /** `MOLARITY(formula, grams, volume, [purity_percent])` */
-export const signature = ({ name, arguments: taken }: FunctionEntry): string =>
+export const signature = ({ name, arguments: taken }: PublicFunction): string =>
   `${name}(${taken.map((argument) => (argument.optional ? `[${argument.name}]` : argument.name)).join(', ')})`;
 
-function example(entry: FunctionEntry, call: readonly CellArgument[]): string {
+function example(entry: PublicFunction, call: readonly CellArgument[]): string {
   const { formula, tables } = written(entry, call);
   const result = entry.call(call);
   const given = tables.map(({ place, grid }) => `With ${place}:\n\n${table(grid)}\n\n`).join('');
@@ -37,7 +37,7 @@ function example(entry: FunctionEntry, call: readonly CellArgument[]): string {
     : `${given}\`${formula}\` gives ${cellText(result)}`;
 }
 
-function refusedLine(entry: FunctionEntry, call: readonly CellArgument[]): string {
+function refusedLine(entry: PublicFunction, call: readonly CellArgument[]): string {
   const { formula } = written(entry, call);
   try {
     entry.call(call);
@@ -54,7 +54,7 @@ interface Written {
 }
 
 /** A call as it is typed into a cell; ranges stand side by side from column A on. */
-function written({ name }: FunctionEntry, call: readonly CellArgument[]): Written {
+function written({ name }: PublicFunction, call: readonly CellArgument[]): Written {
   const tables: { place: string; grid: CellResult }[] = [];
   let column = 0;
   const cells = call.map((argument) => {

@@ -1,73 +1,72 @@
-import { cautionsEntry } from './entries/cautionsEntry.ts';
-import { checkEntryEntry } from './entries/checkEntryEntry.ts';
-import { checkStepEntry } from './entries/checkStepEntry.ts';
-import { checkTeamEntry } from './entries/checkTeamEntry.ts';
-import { compositionEntry } from './entries/compositionEntry.ts';
-import { convertConcentrationEntry } from './entries/convertConcentrationEntry.ts';
-import { diluentVolumeEntry } from './entries/diluentVolumeEntry.ts';
-import { dilutedVolumeEntry } from './entries/dilutedVolumeEntry.ts';
-import { dilutionMolarityEntry } from './entries/dilutionMolarityEntry.ts';
-import { dilutionVolumeEntry } from './entries/dilutionVolumeEntry.ts';
-import { elementPercentEntry } from './entries/elementPercentEntry.ts';
-import { glasswareToleranceEntry } from './entries/glasswareToleranceEntry.ts';
-import { gramsEntry } from './entries/gramsEntry.ts';
-import { hintStepEntry } from './entries/hintStepEntry.ts';
-import { ionMolarityEntry } from './entries/ionMolarityEntry.ts';
-import { ionsEntry } from './entries/ionsEntry.ts';
-import { molalityEntry } from './entries/molalityEntry.ts';
-import { molarityEntry } from './entries/molarityEntry.ts';
-import { molarityUncertaintyEntry } from './entries/molarityUncertaintyEntry.ts';
-import { molarMassEntry } from './entries/molarMassEntry.ts';
-import { moleFractionEntry } from './entries/moleFractionEntry.ts';
-import { molesEntry } from './entries/molesEntry.ts';
-import { particleCountEntry } from './entries/particleCountEntry.ts';
-import { percentDifferenceEntry } from './entries/percentDifferenceEntry.ts';
-import { percentErrorEntry } from './entries/percentErrorEntry.ts';
-import { reagentMolarityEntry } from './entries/reagentMolarityEntry.ts';
-import { roundSigEntry } from './entries/roundSigEntry.ts';
-import { serialDilutionEntry } from './entries/serialDilutionEntry.ts';
-import { sigFigsEntry } from './entries/sigFigsEntry.ts';
-import { soluteMassEntry } from './entries/soluteMassEntry.ts';
-import { solutionVolumeEntry } from './entries/solutionVolumeEntry.ts';
-import type { FunctionEntry } from './entry.ts';
+import { cautionsEntry, cautionsHelp } from './entries/cautionsEntry.ts';
+import { checkEntryEntry, checkEntryHelp } from './entries/checkEntryEntry.ts';
+import { checkStepEntry, checkStepHelp } from './entries/checkStepEntry.ts';
+import { checkTeamEntry, checkTeamHelp } from './entries/checkTeamEntry.ts';
+import { compositionEntry, compositionHelp } from './entries/compositionEntry.ts';
+import { convertConcentrationEntry, convertConcentrationHelp } from './entries/convertConcentrationEntry.ts';
+import { diluentVolumeEntry, diluentVolumeHelp } from './entries/diluentVolumeEntry.ts';
+import { dilutedVolumeEntry, dilutedVolumeHelp } from './entries/dilutedVolumeEntry.ts';
+import { dilutionMolarityEntry, dilutionMolarityHelp } from './entries/dilutionMolarityEntry.ts';
+import { dilutionVolumeEntry, dilutionVolumeHelp } from './entries/dilutionVolumeEntry.ts';
+import { elementPercentEntry, elementPercentHelp } from './entries/elementPercentEntry.ts';
+import { glasswareToleranceEntry, glasswareToleranceHelp } from './entries/glasswareToleranceEntry.ts';
+import { gramsEntry, gramsHelp } from './entries/gramsEntry.ts';
+import { hintStepEntry, hintStepHelp } from './entries/hintStepEntry.ts';
+import { ionMolarityEntry, ionMolarityHelp } from './entries/ionMolarityEntry.ts';
+import { ionsEntry, ionsHelp } from './entries/ionsEntry.ts';
+import { molalityEntry, molalityHelp } from './entries/molalityEntry.ts';
+import { molarityEntry, molarityHelp } from './entries/molarityEntry.ts';
+import { molarityUncertaintyEntry, molarityUncertaintyHelp } from './entries/molarityUncertaintyEntry.ts';
+import { molarMassEntry, molarMassHelp } from './entries/molarMassEntry.ts';
+import { moleFractionEntry, moleFractionHelp } from './entries/moleFractionEntry.ts';
+import { molesEntry, molesHelp } from './entries/molesEntry.ts';
+import { particleCountEntry, particleCountHelp } from './entries/particleCountEntry.ts';
+import { percentDifferenceEntry, percentDifferenceHelp } from './entries/percentDifferenceEntry.ts';
+import { percentErrorEntry, percentErrorHelp } from './entries/percentErrorEntry.ts';
+import { reagentMolarityEntry, reagentMolarityHelp } from './entries/reagentMolarityEntry.ts';
+import { roundSigEntry, roundSigHelp } from './entries/roundSigEntry.ts';
+import { serialDilutionEntry, serialDilutionHelp } from './entries/serialDilutionEntry.ts';
+import { sigFigsEntry, sigFigsHelp } from './entries/sigFigsEntry.ts';
+import { soluteMassEntry, soluteMassHelp } from './entries/soluteMassEntry.ts';
+import { solutionVolumeEntry, solutionVolumeHelp } from './entries/solutionVolumeEntry.ts';
+import type { PublicFunction } from './entry.ts';
 
-const entries = [
-  molarMassEntry,
-  compositionEntry,
-  elementPercentEntry,
-  molesEntry,
-  gramsEntry,
-  particleCountEntry,
-  ionsEntry,
-  soluteMassEntry,
-  molarityEntry,
-  solutionVolumeEntry,
-  reagentMolarityEntry,
-  ionMolarityEntry,
-  dilutionVolumeEntry,
-  diluentVolumeEntry,
-  dilutionMolarityEntry,
-  dilutedVolumeEntry,
-  serialDilutionEntry,
-  convertConcentrationEntry,
-  molalityEntry,
-  moleFractionEntry,
-  percentErrorEntry,
-  percentDifferenceEntry,
-  sigFigsEntry,
-  roundSigEntry,
-  glasswareToleranceEntry,
-  molarityUncertaintyEntry,
-  checkEntryEntry,
-  checkStepEntry,
-  checkTeamEntry,
-  hintStepEntry,
-  cautionsEntry,
-] as const satisfies readonly FunctionEntry[];
+export type { FunctionName } from './entries.ts';
 
-/** An entry with the types of its own arguments and of what it computes from. */
-export type PublicEntry = (typeof entries)[number];
-export type FunctionName = PublicEntry['name'];
-
-/** Every public function, in the order the reference shows them. */
-export const catalogue: readonly FunctionEntry[] = entries;
+/**
+ * Every public function with its help, in the order of the reference: for the build and the tests. Cells go through
+ * `callFunction`, which carries no help.
+ */
+export const catalogue: readonly PublicFunction[] = [
+  { ...molarMassEntry, ...molarMassHelp },
+  { ...compositionEntry, ...compositionHelp },
+  { ...elementPercentEntry, ...elementPercentHelp },
+  { ...molesEntry, ...molesHelp },
+  { ...gramsEntry, ...gramsHelp },
+  { ...particleCountEntry, ...particleCountHelp },
+  { ...ionsEntry, ...ionsHelp },
+  { ...soluteMassEntry, ...soluteMassHelp },
+  { ...molarityEntry, ...molarityHelp },
+  { ...solutionVolumeEntry, ...solutionVolumeHelp },
+  { ...reagentMolarityEntry, ...reagentMolarityHelp },
+  { ...ionMolarityEntry, ...ionMolarityHelp },
+  { ...dilutionVolumeEntry, ...dilutionVolumeHelp },
+  { ...diluentVolumeEntry, ...diluentVolumeHelp },
+  { ...dilutionMolarityEntry, ...dilutionMolarityHelp },
+  { ...dilutedVolumeEntry, ...dilutedVolumeHelp },
+  { ...serialDilutionEntry, ...serialDilutionHelp },
+  { ...convertConcentrationEntry, ...convertConcentrationHelp },
+  { ...molalityEntry, ...molalityHelp },
+  { ...moleFractionEntry, ...moleFractionHelp },
+  { ...percentErrorEntry, ...percentErrorHelp },
+  { ...percentDifferenceEntry, ...percentDifferenceHelp },
+  { ...sigFigsEntry, ...sigFigsHelp },
+  { ...roundSigEntry, ...roundSigHelp },
+  { ...glasswareToleranceEntry, ...glasswareToleranceHelp },
+  { ...molarityUncertaintyEntry, ...molarityUncertaintyHelp },
+  { ...checkEntryEntry, ...checkEntryHelp },
+  { ...checkStepEntry, ...checkStepHelp },
+  { ...checkTeamEntry, ...checkTeamHelp },
+  { ...hintStepEntry, ...hintStepHelp },
+  { ...cautionsEntry, ...cautionsHelp },
+];

@@ -75,30 +75,37 @@ export const groups = [
   'Checking',
 ] as const;
 
-/**
- * One public function. The host declaration, its JSDoc, the help in the formula line, the reference and tests come
- * from it.
- */
+/** One public function as it runs: what it is called with and what it does with that. */
 export interface FunctionEntry {
   readonly name: string;
+  readonly arguments: readonly ArgumentEntry[];
+  /** Headings of what it fills, where that is more than one column. */
+  readonly columns?: readonly string[];
+  /** How arguments are gone through: `cellByCell`, `rowByRow`, `oneTable` or `wholeBlock`. */
+  readonly call: (this: FunctionEntry, cells: readonly CellArgument[]) => CellResult;
+  /** From values as read, in the order of the arguments, to what fills one place. */
+  readonly compute: (...values: never[]) => Result<unknown>;
+}
+
+/**
+ * What people are told of a function. The declarations' comments, the reference and the tests come from it; it stands
+ * apart from the entry because every cell that calls a function pays for loading the script, and never reads this.
+ */
+export interface EntryHelp {
   readonly group: (typeof groups)[number];
   /** One sentence. */
   readonly summary: string;
-  readonly arguments: readonly ArgumentEntry[];
   readonly returns: string;
-  /** Headings of what it fills, where that is more than one column. */
-  readonly columns?: readonly string[];
   readonly source: string;
   /** What its user must know besides. */
   readonly notes: readonly string[];
   readonly examples: readonly [FunctionExample, ...FunctionExample[]];
   /** The likeliest misuses, shown in the reference with their messages. */
   readonly refuses: readonly RefusedExample[];
-  /** From values as read, in the order of the arguments, to what fills one place. */
-  readonly compute: (...values: never[]) => Result<unknown>;
-  /** How arguments are gone through: `cellByCell`, `rowByRow`, `oneTable` or `wholeBlock`. */
-  readonly call: (this: FunctionEntry, cells: readonly CellArgument[]) => CellResult;
 }
+
+/** A function with its help. */
+export interface PublicFunction extends FunctionEntry, EntryHelp {}
 
 type ValueOf<Argument extends ArgumentEntry> = Argument extends { readonly oneOf: readonly (infer Choice)[] }
   ? Choice

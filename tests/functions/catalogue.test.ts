@@ -4,11 +4,15 @@ import { declarations } from '../../scripts/generate/declarations.ts';
 import { referenceMarkdown, signature } from '../../scripts/generate/reference.ts';
 import { callFunction } from '../../src/functions/callFunction.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
+import { entries } from '../../src/functions/entries.ts';
 import { callText } from './callText.ts';
 import { expectCells } from './expectCells.ts';
 import { hostFunctionNames } from './hostFunctionNames.ts';
 
 describe('catalogue', () => {
+  it('has every function that cells can call, in the same order', () => {
+    expect(catalogue.map(({ name }) => name)).toEqual(entries.map(({ name }) => name));
+  });
   it('keeps names, order of arguments and what is optional', async () => {
     const lines = catalogue.map((entry) => `${signature(entry)}\n`).join('');
     await expect(lines).toMatchFileSnapshot('publicFunctions.txt');

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { glasswareToleranceEntry } from '../../src/functions/entries/glasswareToleranceEntry.ts';
+import {
+  glasswareToleranceEntry,
+  glasswareToleranceHelp,
+} from '../../src/functions/entries/glasswareToleranceEntry.ts';
 import { type GlasswareKind, glasswareFigures, glasswareKinds } from '../../src/measurement/glasswareTolerance.ts';
 
 const kinds = Object.keys(glasswareKinds) as GlasswareKind[];
@@ -35,7 +38,7 @@ describe('GLASSWARETOLERANCE', () => {
       'ASTM graduated cylinder A: 1000 2000',
       'ASTM graduated cylinder B: 1000 2000',
     ]);
-    const [, memory] = glasswareToleranceEntry.notes;
+    const [, memory] = glasswareToleranceHelp.notes;
     for (const words of [
       'ISO graduated pipettes and graduated cylinders',
       'ASTM burettes',

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { PublicEntry } from '../../src/functions/catalogue.ts';
+import type { entries } from '../../src/functions/entries.ts';
 import type { ArgumentEntry, Values } from '../../src/functions/entry.ts';
 
 interface Computing {
@@ -16,7 +16,7 @@ type Unfit<Entry extends Computing> = Entry extends Computing
 
 it('computes from what its arguments are read as (held by the compiler)', () => {
   // Assigning fails to compile as soon as one entry is unfit, and says which.
-  const unfit: Unfit<PublicEntry>[] = [] satisfies never[];
+  const unfit: Unfit<(typeof entries)[number]>[] = [] satisfies never[];
   const none: never[] = unfit;
   expect(none).toEqual([]);
 });

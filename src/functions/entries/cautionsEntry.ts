@@ -2,13 +2,11 @@ import { cautions } from '../../chemistry/cautions.ts';
 import type { Formula } from '../../chemistry/formula.ts';
 import { success } from '../../errors/result.ts';
 import type { Percent } from '../../measurement/quantity.ts';
-import type { Filled, FunctionEntry } from '../entry.ts';
+import type { EntryHelp, Filled, FunctionEntry } from '../entry.ts';
 import { oneTable } from '../oneTable.ts';
 
 export const cautionsEntry = {
   name: 'CAUTIONS',
-  group: 'Checking',
-  summary: 'What a substance or a solution of it can do, and what to do about it.',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance as it stands in the bottle' },
     {
@@ -19,8 +17,22 @@ export const cautionsEntry = {
       optional: true,
     },
   ],
-  returns: 'a table with a heading row; its last line defers to the safety data sheet and local rules',
   columns: ['signal word', 'what it can do', 'what to do about it'],
+  call: oneTable,
+  compute(formula: Formula, massPercent: Percent | undefined) {
+    const found = cautions(formula, massPercent);
+    if (!found.ok) return found;
+    const { signalWord, statements } = found.value;
+    return success<Filled[][]>(
+      statements.map(({ text, advice }, line) => [line === 0 ? signalWord : '', text, advice]),
+    );
+  },
+} as const satisfies FunctionEntry;
+
+export const cautionsHelp = {
+  group: 'Checking',
+  summary: 'What a substance or a solution of it can do, and what to do about it.',
+  returns: 'a table with a heading row; its last line defers to the safety data sheet and local rules',
   source:
     'CLP Annex VI and Annex I as consolidated 2026-07-01 (codes and limits), supplier sheets where Annex VI has no entry',
   notes: [
@@ -68,13 +80,4 @@ export const cautionsEntry = {
       says: 'Expected one reading of mass_percent, received 0.37, which could be 0.37 % or 37 %. Type it as text with its sign, such as "98 %".',
     },
   ],
-  call: oneTable,
-  compute(formula: Formula, massPercent: Percent | undefined) {
-    const found = cautions(formula, massPercent);
-    if (!found.ok) return found;
-    const { signalWord, statements } = found.value;
-    return success<Filled[][]>(
-      statements.map(({ text, advice }, line) => [line === 0 ? signalWord : '', text, advice]),
-    );
-  },
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

@@ -2,14 +2,12 @@ import { failure, type Result, success } from '../../errors/result.ts';
 import { checkEntry } from '../../lab/checkEntry.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { Percent } from '../../measurement/quantity.ts';
-import type { Filled, FunctionEntry } from '../entry.ts';
+import type { EntryHelp, Filled, FunctionEntry } from '../entry.ts';
 import { rowByRow } from '../rowByRow.ts';
 import { withinLimits } from '../withinLimits.ts';
 
 export const checkEntryEntry = {
   name: 'CHECKENTRY',
-  group: 'Checking',
-  summary: 'Judges an entry against a target.',
   arguments: [
     { name: 'entry', kind: 'entry', unit: '', about: 'what was typed, with or without a unit' },
     { name: 'target', kind: 'number', unit: '', about: 'the right value' },
@@ -28,31 +26,7 @@ export const checkEntryEntry = {
       optional: true,
     },
   ],
-  returns: 'a row: status, what to look at',
   columns: ['status', 'what to look at'],
-  source: 'common practice, no source',
-  notes: [
-    'The status is one of on target, close, not yet, blank, unreadable.',
-    'Columns are gone through row by row. An entry never gives an error; a target of 0 needs a tolerance.',
-  ],
-  examples: [
-    { call: ['7.14', 7.140138], gives: [['on target', 'Yes, this fits your numbers.']] },
-    { call: ['', 7.140138], gives: [['blank', '']] },
-    {
-      call: [[['0.31'], ['0.25'], ['']], 0.3, 5],
-      gives: [
-        ['on target', 'Yes, this fits your numbers.'],
-        ['not yet', 'Not yet. Compare the units, then ask if the size makes sense.'],
-        ['blank', ''],
-      ],
-    },
-  ],
-  refuses: [
-    {
-      call: ['0', 0],
-      says: 'Expected a tolerance with a target of 0 for tolerance_percent, received none. Give a tolerance, such as 5.',
-    },
-  ],
   call: rowByRow,
   compute(
     entry: CellValue,
@@ -84,3 +58,32 @@ export const checkEntryEntry = {
     return success([status, lookAt]);
   },
 } as const satisfies FunctionEntry;
+
+export const checkEntryHelp = {
+  group: 'Checking',
+  summary: 'Judges an entry against a target.',
+  returns: 'a row: status, what to look at',
+  source: 'common practice, no source',
+  notes: [
+    'The status is one of on target, close, not yet, blank, unreadable.',
+    'Columns are gone through row by row. An entry never gives an error; a target of 0 needs a tolerance.',
+  ],
+  examples: [
+    { call: ['7.14', 7.140138], gives: [['on target', 'Yes, this fits your numbers.']] },
+    { call: ['', 7.140138], gives: [['blank', '']] },
+    {
+      call: [[['0.31'], ['0.25'], ['']], 0.3, 5],
+      gives: [
+        ['on target', 'Yes, this fits your numbers.'],
+        ['not yet', 'Not yet. Compare the units, then ask if the size makes sense.'],
+        ['blank', ''],
+      ],
+    },
+  ],
+  refuses: [
+    {
+      call: ['0', 0],
+      says: 'Expected a tolerance with a target of 0 for tolerance_percent, received none. Give a tolerance, such as 5.',
+    },
+  ],
+} as const satisfies EntryHelp;

@@ -1,14 +1,12 @@
 import { type Result, success } from '../../errors/result.ts';
 import { checkReadyStep, readStep } from '../../lab/checkStep.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
-import type { Filled, FunctionEntry, Grid } from '../entry.ts';
+import type { EntryHelp, Filled, FunctionEntry, Grid } from '../entry.ts';
 import { rowByRow } from '../rowByRow.ts';
 import { withinLimits } from '../withinLimits.ts';
 
 export const checkStepEntry = {
   name: 'CHECKSTEP',
-  group: 'Checking',
-  summary: 'Judges an entry of a step and names the likely reason where it is wrong.',
   arguments: [
     { name: 'quantity', kind: 'text', unit: '', about: 'what is asked for, such as mass of solute' },
     { name: 'given', kind: 'table', unit: '', about: 'given numbers in two columns, name and value' },
@@ -28,8 +26,30 @@ export const checkStepEntry = {
       optional: true,
     },
   ],
-  returns: 'a row: status, feedback, slip',
   columns: ['status', 'feedback', 'slip'],
+  call: rowByRow,
+  compute(
+    quantity: string,
+    given: Grid,
+    entry: CellValue,
+    figures: number | undefined,
+    decimals: number | undefined,
+  ): Result<Filled[]> {
+    const asked = withinLimits(figures, { argument: 'figures', least: 1, most: 15 });
+    if (!asked.ok) return asked;
+    const rounded = withinLimits(decimals, { argument: 'atomic_weight_decimals', least: 0, most: 10 });
+    if (!rounded.ok) return rounded;
+    const step = readStep(quantity, given, { figures, decimals });
+    if (!step.ok) return step;
+    const { status, feedback, slip } = checkReadyStep(step.value, entry);
+    return success([status, feedback, slip]);
+  },
+} as const satisfies FunctionEntry;
+
+export const checkStepHelp = {
+  group: 'Checking',
+  summary: 'Judges an entry of a step and names the likely reason where it is wrong.',
+  returns: 'a row: status, feedback, slip',
   source:
     "definition of amount concentration, IUPAC Gold Book; slips from published studies of learners' errors and common practice",
   notes: [
@@ -70,21 +90,4 @@ export const checkStepEntry = {
     },
   ],
   refuses: [],
-  call: rowByRow,
-  compute(
-    quantity: string,
-    given: Grid,
-    entry: CellValue,
-    figures: number | undefined,
-    decimals: number | undefined,
-  ): Result<Filled[]> {
-    const asked = withinLimits(figures, { argument: 'figures', least: 1, most: 15 });
-    if (!asked.ok) return asked;
-    const rounded = withinLimits(decimals, { argument: 'atomic_weight_decimals', least: 0, most: 10 });
-    if (!rounded.ok) return rounded;
-    const step = readStep(quantity, given, { figures, decimals });
-    if (!step.ok) return step;
-    const { status, feedback, slip } = checkReadyStep(step.value, entry);
-    return success([status, feedback, slip]);
-  },
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

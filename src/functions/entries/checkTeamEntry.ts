@@ -1,13 +1,11 @@
 import { failure, type Result, success } from '../../errors/result.ts';
 import { checkTeam } from '../../lab/checkTeam.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
-import type { Filled, FunctionEntry, Grid } from '../entry.ts';
+import type { EntryHelp, Filled, FunctionEntry, Grid } from '../entry.ts';
 import { wholeBlock } from '../wholeBlock.ts';
 
 export const checkTeamEntry = {
   name: 'CHECKTEAM',
-  group: 'Checking',
-  summary: "Checks a team's whole block of entries, and gives the hints it asks for.",
   arguments: [
     { name: 'given_names', kind: 'row', unit: '', about: 'names of the given numbers' },
     { name: 'given_values', kind: 'row', unit: '', about: "this team's values, below or beside those names" },
@@ -29,36 +27,7 @@ export const checkTeamEntry = {
       optional: true,
     },
   ],
-  returns: 'three columns of text as high as the steps: check, what to look at, hint',
   columns: ['check', 'what to look at', 'hint'],
-  source: 'definition of amount concentration, IUPAC Gold Book; honest rounding of atomic weights and results',
-  notes: [
-    'A step id is the id of a step of the activity that the settings name, or the name of a quantity as in CHECKSTEP, which takes the givens of its own names.',
-    'The first row gives the headings where its step id is blank; any other row without a step id stays blank, so rows can be inserted and deleted.',
-    'Settings read: activity, figures, atomic-weight decimals, decimal mark (point or comma), judge figures, highest help level, and what measured answers depend on. Other names are passed over.',
-    'Numbers that a team rounded and carried forward are on target. An entry that follows rightly from one that needs another look says follows and names the row.',
-  ],
-  examples: [
-    {
-      call: [
-        [['formula', 'molarity', 'volume']],
-        [['KBr', '0.300', '200']],
-        [
-          ['figures', '3'],
-          ['decimal mark', 'point'],
-        ],
-        [[''], ['molar mass'], ['mass of solute'], ['']],
-        [['entry'], ['119.00'], [''], ['']],
-      ],
-      gives: [
-        ['Check', 'What to look at', 'Hint'],
-        ['on target', 'Yes, this fits your numbers.', ''],
-        ['blank', '', ''],
-        ['', '', ''],
-      ],
-    },
-  ],
-  refuses: [],
   call: wholeBlock,
   compute(
     givenNames: readonly CellValue[],
@@ -91,6 +60,40 @@ export const checkTeamEntry = {
     return success(rows.map(({ check, lookAt, hint }) => [check, lookAt, hint]));
   },
 } as const satisfies FunctionEntry;
+
+export const checkTeamHelp = {
+  group: 'Checking',
+  summary: "Checks a team's whole block of entries, and gives the hints it asks for.",
+  returns: 'three columns of text as high as the steps: check, what to look at, hint',
+  source: 'definition of amount concentration, IUPAC Gold Book; honest rounding of atomic weights and results',
+  notes: [
+    'A step id is the id of a step of the activity that the settings name, or the name of a quantity as in CHECKSTEP, which takes the givens of its own names.',
+    'The first row gives the headings where its step id is blank; any other row without a step id stays blank, so rows can be inserted and deleted.',
+    'Settings read: activity, figures, atomic-weight decimals, decimal mark (point or comma), judge figures, highest help level, and what measured answers depend on. Other names are passed over.',
+    'Numbers that a team rounded and carried forward are on target. An entry that follows rightly from one that needs another look says follows and names the row.',
+  ],
+  examples: [
+    {
+      call: [
+        [['formula', 'molarity', 'volume']],
+        [['KBr', '0.300', '200']],
+        [
+          ['figures', '3'],
+          ['decimal mark', 'point'],
+        ],
+        [[''], ['molar mass'], ['mass of solute'], ['']],
+        [['entry'], ['119.00'], [''], ['']],
+      ],
+      gives: [
+        ['Check', 'What to look at', 'Hint'],
+        ['on target', 'Yes, this fits your numbers.', ''],
+        ['blank', '', ''],
+        ['', '', ''],
+      ],
+    },
+  ],
+  refuses: [],
+} as const satisfies EntryHelp;
 
 const unequal = (argument: string, expected: string, [wanted, found, what]: readonly [number, number, string]) =>
   failure({

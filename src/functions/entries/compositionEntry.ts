@@ -1,16 +1,25 @@
 import { composition } from '../../chemistry/composition.ts';
 import type { Formula } from '../../chemistry/formula.ts';
 import { success } from '../../errors/result.ts';
-import type { Filled, FunctionEntry } from '../entry.ts';
+import type { EntryHelp, Filled, FunctionEntry } from '../entry.ts';
 import { oneTable } from '../oneTable.ts';
 
 export const compositionEntry = {
   name: 'COMPOSITION',
+  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as Ca(NO3)2' }],
+  columns: ['element', 'atoms', 'g/mol', 'mass percent'],
+  call: oneTable,
+  compute(formula: Formula) {
+    const parts = composition(formula);
+    if (!parts.ok) return parts;
+    return success<Filled[][]>(parts.value.map(({ element, atoms, mass, percent }) => [element, atoms, mass, percent]));
+  },
+} as const satisfies FunctionEntry;
+
+export const compositionHelp = {
   group: 'Substances and amounts',
   summary: 'Elements of a substance with their number, mass and mass percent.',
-  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as Ca(NO3)2' }],
   returns: 'a table with a heading row; the mass is atoms × atomic weight, the percentages add up to 100',
-  columns: ['element', 'atoms', 'g/mol', 'mass percent'],
   source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
   notes: ['Takes one cell.'],
   examples: [
@@ -29,10 +38,4 @@ export const compositionEntry = {
       says: 'Expected one cell for formula, received 2 rows. COMPOSITION fills a table from single values, so call it once for each.',
     },
   ],
-  call: oneTable,
-  compute(formula: Formula) {
-    const parts = composition(formula);
-    if (!parts.ok) return parts;
-    return success<Filled[][]>(parts.value.map(({ element, atoms, mass, percent }) => [element, atoms, mass, percent]));
-  },
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

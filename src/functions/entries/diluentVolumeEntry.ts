@@ -1,17 +1,23 @@
 import { diluentVolume } from '../../chemistry/diluentVolume.ts';
 import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const diluentVolumeEntry = {
   name: 'DILUENTVOLUME',
-  group: 'Diluting',
-  summary: 'Volume of solvent that makes up a dilution, volumes taken as additive.',
   arguments: [
     { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
     { name: 'target_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
     { name: 'target_volume', kind: 'volume', unit: 'mL', about: 'final volume wanted' },
   ],
+  call: cellByCell,
+  compute: (stock: MolesPerLitre, target: MolesPerLitre, finalVolume: Millilitres) =>
+    diluentVolume({ stock, target, finalVolume }),
+} as const satisfies FunctionEntry;
+
+export const diluentVolumeHelp = {
+  group: 'Diluting',
+  summary: 'Volume of solvent that makes up a dilution, volumes taken as additive.',
   returns: 'mL of solvent, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: ['Volumes are taken as additive. At the bench fill up to the mark instead.'],
@@ -22,7 +28,4 @@ export const diluentVolumeEntry = {
       says: 'Expected target_molarity to be less than the stock, 0.5 mol/L, received 2 mol/L. Use a stronger stock, or swap the two cells.',
     },
   ],
-  call: cellByCell,
-  compute: (stock: MolesPerLitre, target: MolesPerLitre, finalVolume: Millilitres) =>
-    diluentVolume({ stock, target, finalVolume }),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

@@ -1,17 +1,23 @@
 import { dilutedVolume } from '../../chemistry/dilutedVolume.ts';
 import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const dilutedVolumeEntry = {
   name: 'DILUTEDVOLUME',
-  group: 'Diluting',
-  summary: 'Final volume to which a portion of stock is filled up.',
   arguments: [
     { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
     { name: 'stock_volume', kind: 'volume', unit: 'mL', about: 'volume of stock taken' },
     { name: 'target_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
   ],
+  call: cellByCell,
+  compute: (stock: MolesPerLitre, stockVolume: Millilitres, target: MolesPerLitre) =>
+    dilutedVolume({ stock, stockVolume, target }),
+} as const satisfies FunctionEntry;
+
+export const dilutedVolumeHelp = {
+  group: 'Diluting',
+  summary: 'Final volume to which a portion of stock is filled up.',
   returns: 'mL final volume, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: [],
@@ -22,7 +28,4 @@ export const dilutedVolumeEntry = {
       says: 'Expected target_molarity to be less than the stock, 0.5 mol/L, received 2 mol/L. Use a stronger stock, or swap the two cells.',
     },
   ],
-  call: cellByCell,
-  compute: (stock: MolesPerLitre, stockVolume: Millilitres, target: MolesPerLitre) =>
-    dilutedVolume({ stock, stockVolume, target }),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

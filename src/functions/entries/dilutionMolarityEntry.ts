@@ -1,17 +1,23 @@
 import { dilutedMolarity } from '../../chemistry/dilutedMolarity.ts';
 import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const dilutionMolarityEntry = {
   name: 'DILUTIONMOLARITY',
-  group: 'Diluting',
-  summary: 'Concentration after a dilution.',
   arguments: [
     { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
     { name: 'stock_volume', kind: 'volume', unit: 'mL', about: 'volume of stock taken' },
     { name: 'final_volume', kind: 'volume', unit: 'mL', about: 'volume after filling up' },
   ],
+  call: cellByCell,
+  compute: (stock: MolesPerLitre, stockVolume: Millilitres, finalVolume: Millilitres) =>
+    dilutedMolarity({ stock, stockVolume, finalVolume }),
+} as const satisfies FunctionEntry;
+
+export const dilutionMolarityHelp = {
+  group: 'Diluting',
+  summary: 'Concentration after a dilution.',
   returns: 'mol/L after the dilution, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: [],
@@ -22,7 +28,4 @@ export const dilutionMolarityEntry = {
       says: 'Expected final_volume to be at least the stock taken, 100 mL, received 25 mL. Filling up only adds volume: swap the two cells, or look at their units.',
     },
   ],
-  call: cellByCell,
-  compute: (stock: MolesPerLitre, stockVolume: Millilitres, finalVolume: Millilitres) =>
-    dilutedMolarity({ stock, stockVolume, finalVolume }),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

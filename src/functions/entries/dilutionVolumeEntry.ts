@@ -1,17 +1,23 @@
 import { stockVolume } from '../../chemistry/stockVolume.ts';
 import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const dilutionVolumeEntry = {
   name: 'DILUTIONVOLUME',
-  group: 'Diluting',
-  summary: 'Volume of stock to measure out for a dilution.',
   arguments: [
     { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
     { name: 'target_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
     { name: 'target_volume', kind: 'volume', unit: 'mL', about: 'final volume wanted' },
   ],
+  call: cellByCell,
+  compute: (stock: MolesPerLitre, target: MolesPerLitre, finalVolume: Millilitres) =>
+    stockVolume({ stock, target, finalVolume }),
+} as const satisfies FunctionEntry;
+
+export const dilutionVolumeHelp = {
+  group: 'Diluting',
+  summary: 'Volume of stock to measure out for a dilution.',
   returns: 'mL of stock, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: [],
@@ -25,7 +31,4 @@ export const dilutionVolumeEntry = {
       says: 'Expected target_molarity to be less than the stock, 0.5 mol/L, received 2 mol/L. Use a stronger stock, or swap the two cells.',
     },
   ],
-  call: cellByCell,
-  compute: (stock: MolesPerLitre, target: MolesPerLitre, finalVolume: Millilitres) =>
-    stockVolume({ stock, target, finalVolume }),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

@@ -1,16 +1,21 @@
 import { elementPercent } from '../../chemistry/elementPercent.ts';
 import type { Formula } from '../../chemistry/formula.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const elementPercentEntry = {
   name: 'ELEMENTPERCENT',
-  group: 'Substances and amounts',
-  summary: 'Mass percent of one element in a substance.',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as Ca(NO3)2' },
     { name: 'element', kind: 'text', unit: '', about: 'symbol of the element, such as N' },
   ],
+  call: cellByCell,
+  compute: (formula: Formula, element: string) => elementPercent(formula, element),
+} as const satisfies FunctionEntry;
+
+export const elementPercentHelp = {
+  group: 'Substances and amounts',
+  summary: 'Mass percent of one element in a substance.',
   returns: '% by mass, not rounded',
   source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
   notes: [],
@@ -21,6 +26,4 @@ export const elementPercentEntry = {
       says: 'Expected one of K, Br for element, received “Cl”. Choose an element that the formula has.',
     },
   ],
-  call: cellByCell,
-  compute: (formula: Formula, element: string) => elementPercent(formula, element),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

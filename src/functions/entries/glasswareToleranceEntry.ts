@@ -2,13 +2,10 @@ import { success } from '../../errors/result.ts';
 import { type GlasswareKind, glasswareTolerance } from '../../measurement/glasswareTolerance.ts';
 import type { Millilitres } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const glasswareToleranceEntry = {
   name: 'GLASSWARETOLERANCE',
-  group: 'Measuring and comparing',
-  summary:
-    'Tolerance of a piece of glassware; ISO graduated pipettes and cylinders, ASTM burettes and some ASTM sizes are from memory.',
   arguments: [
     {
       name: 'kind',
@@ -35,6 +32,22 @@ export const glasswareToleranceEntry = {
       oneOf: ['ISO', 'ASTM'],
     },
   ],
+  call: cellByCell,
+  compute(
+    kind: GlasswareKind,
+    volume: Millilitres,
+    glassClass: 'A' | 'B' | undefined,
+    standard: 'ISO' | 'ASTM' | undefined,
+  ) {
+    const figure = glasswareTolerance({ kind, volume, glassClass, standard });
+    return figure.ok ? success(figure.value.tolerance) : figure;
+  },
+} as const satisfies FunctionEntry;
+
+export const glasswareToleranceHelp = {
+  group: 'Measuring and comparing',
+  summary:
+    'Tolerance of a piece of glassware; ISO graduated pipettes and cylinders, ASTM burettes and some ASTM sizes are from memory.',
   returns: '± mL, the half-width within which the true volume lies',
   source: 'ISO 1042, 648, 835, 385, 4788; ASTM E288, E969, E1293, E287, E1272',
   notes: [
@@ -53,14 +66,4 @@ export const glasswareToleranceEntry = {
       says: 'Expected a size of volumetric flask in ISO 1042 for volume, received 300 mL. Take 250 mL (± 0.15 mL) or 500 mL (± 0.25 mL).',
     },
   ],
-  call: cellByCell,
-  compute(
-    kind: GlasswareKind,
-    volume: Millilitres,
-    glassClass: 'A' | 'B' | undefined,
-    standard: 'ISO' | 'ASTM' | undefined,
-  ) {
-    const figure = glasswareTolerance({ kind, volume, glassClass, standard });
-    return figure.ok ? success(figure.value.tolerance) : figure;
-  },
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

@@ -2,17 +2,22 @@ import type { Formula } from '../../chemistry/formula.ts';
 import { massOf } from '../../chemistry/massOf.ts';
 import type { Moles } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 import { withMolarMass } from '../withMolarMass.ts';
 
 export const gramsEntry = {
   name: 'GRAMS',
-  group: 'Substances and amounts',
-  summary: 'Mass of an amount of a substance.',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance' },
     { name: 'moles', kind: 'amount', unit: 'mol', about: 'its amount' },
   ],
+  call: cellByCell,
+  compute: (formula: Formula, amount: Moles) => withMolarMass(formula, (molarMass) => massOf({ molarMass, amount })),
+} as const satisfies FunctionEntry;
+
+export const gramsHelp = {
+  group: 'Substances and amounts',
+  summary: 'Mass of an amount of a substance.',
   returns: 'g, not rounded',
   source: 'definition of amount of substance and molar mass, IUPAC Gold Book',
   notes: [],
@@ -26,6 +31,4 @@ export const gramsEntry = {
       says: 'Expected 0 mol or more for moles, received -0.2 mol. Look at the sign, and at the cell it comes from.',
     },
   ],
-  call: cellByCell,
-  compute: (formula: Formula, amount: Moles) => withMolarMass(formula, (molarMass) => massOf({ molarMass, amount })),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

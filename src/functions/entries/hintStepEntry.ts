@@ -2,12 +2,10 @@ import type { Result } from '../../errors/result.ts';
 import { readQuantityName } from '../../lab/checkStep.ts';
 import { hintStep } from '../../lab/hintStep.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry, Grid } from '../entry.ts';
+import type { EntryHelp, FunctionEntry, Grid } from '../entry.ts';
 
 export const hintStepEntry = {
   name: 'HINTSTEP',
-  group: 'Checking',
-  summary: 'A hint for a step, at one of three levels, without the answer.',
   arguments: [
     { name: 'quantity', kind: 'text', unit: '', about: 'what is asked for, such as mass of solute' },
     { name: 'given', kind: 'table', unit: '', about: 'given numbers in two columns, name and value' },
@@ -18,6 +16,16 @@ export const hintStepEntry = {
       about: '1 the idea, 2 the relation, 3 the set-up with these numbers',
     },
   ],
+  call: cellByCell,
+  compute(quantity: string, given: Grid, level: number): Result<string> {
+    const name = readQuantityName(quantity);
+    return name.ok ? hintStep(name.value, given, level) : name;
+  },
+} as const satisfies FunctionEntry;
+
+export const hintStepHelp = {
+  group: 'Checking',
+  summary: 'A hint for a step, at one of three levels, without the answer.',
   returns: 'text',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['The set-up of level 3 has the numbers in place and the answer not worked out.'],
@@ -61,9 +69,4 @@ export const hintStepEntry = {
       says: 'Expected 1, 2 or 3 for level, received 4. Level 1 is the idea, 2 the relation, 3 the set-up with your numbers.',
     },
   ],
-  call: cellByCell,
-  compute(quantity: string, given: Grid, level: number): Result<string> {
-    const name = readQuantityName(quantity);
-    return name.ok ? hintStep(name.value, given, level) : name;
-  },
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

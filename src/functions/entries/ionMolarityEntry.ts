@@ -2,17 +2,22 @@ import type { Formula } from '../../chemistry/formula.ts';
 import { ionMolarity } from '../../chemistry/ionMolarity.ts';
 import type { MolesPerLitre } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const ionMolarityEntry = {
   name: 'IONMOLARITY',
-  group: 'Making a solution',
-  summary: 'Concentration of one ion in a solution of a salt, acid or base that dissociates completely.',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula of what is dissolved' },
     { name: 'molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the whole' },
     { name: 'ion', kind: 'text', unit: '', about: 'the ion asked for, such as Mg2+ or Cl-' },
   ],
+  call: cellByCell,
+  compute: (formula: Formula, molarity: MolesPerLitre, ion: string) => ionMolarity({ formula, molarity, ion }),
+} as const satisfies FunctionEntry;
+
+export const ionMolarityHelp = {
+  group: 'Making a solution',
+  summary: 'Concentration of one ion in a solution of a salt, acid or base that dissociates completely.',
   returns: 'mol/L of that ion, not rounded',
   source: 'list of strong electrolytes and of the usual ions, as for IONS',
   notes: ['The ion is looked for among those that the compound has, so Ca2+, Ca^2+, Ca²⁺ and Ca+2 are one.'],
@@ -26,6 +31,4 @@ export const ionMolarityEntry = {
       says: 'Expected one of Mg²⁺, Cl⁻ for ion, received “Mg+”. Type one of the ions that the substance gives, with its charge.',
     },
   ],
-  call: cellByCell,
-  compute: (formula: Formula, molarity: MolesPerLitre, ion: string) => ionMolarity({ formula, molarity, ion }),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

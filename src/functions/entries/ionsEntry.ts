@@ -1,16 +1,28 @@
 import type { Formula } from '../../chemistry/formula.ts';
 import { ions } from '../../chemistry/ions.ts';
 import { success } from '../../errors/result.ts';
-import type { Filled, FunctionEntry } from '../entry.ts';
+import type { EntryHelp, Filled, FunctionEntry } from '../entry.ts';
 import { oneTable } from '../oneTable.ts';
 
 export const ionsEntry = {
   name: 'IONS',
+  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance that is dissolved' }],
+  columns: ['ion', 'number per formula unit', 'note'],
+  call: oneTable,
+  compute(formula: Formula) {
+    const found = ions(formula);
+    if (!found.ok) return found;
+    const isNoted = found.value.some(({ note }) => note !== undefined);
+    return success<Filled[][]>(
+      found.value.map(({ ion, count, note = '' }) => (isNoted ? [ion, count, note] : [ion, count])),
+    );
+  },
+} as const satisfies FunctionEntry;
+
+export const ionsHelp = {
   group: 'Substances and amounts',
   summary: 'Ions that one formula unit gives in water.',
-  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance that is dissolved' }],
   returns: 'a table with a heading row; the column of notes stands there where there is something to note',
-  columns: ['ion', 'number per formula unit', 'note'],
   source: 'list of strong electrolytes and of the usual ions; solubilities at 20 °C, CRC Handbook and from memory',
   notes: [
     'Strong electrolytes and salts of the usual ions, taken as completely dissociated. Water of hydration is never an ion; a molecular solute gives itself, once.',
@@ -40,13 +52,4 @@ export const ionsEntry = {
       says: 'Expected a strong electrolyte or a molecular solute for formula, received “AgCl”, which dissolves below 1 g in 100 g of water. Choose a salt that dissolves.',
     },
   ],
-  call: oneTable,
-  compute(formula: Formula) {
-    const found = ions(formula);
-    if (!found.ok) return found;
-    const isNoted = found.value.some(({ note }) => note !== undefined);
-    return success<Filled[][]>(
-      found.value.map(({ ion, count, note = '' }) => (isNoted ? [ion, count, note] : [ion, count])),
-    );
-  },
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

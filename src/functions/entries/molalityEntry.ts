@@ -2,18 +2,24 @@ import type { Formula } from '../../chemistry/formula.ts';
 import { molality } from '../../chemistry/molality.ts';
 import type { Grams } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 import { withMolarMass } from '../withMolarMass.ts';
 
 export const molalityEntry = {
   name: 'MOLALITY',
-  group: 'Converting',
-  summary: 'Molality of a solution from the masses of solute and solvent.',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solute' },
     { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solute' },
     { name: 'solvent_grams', kind: 'mass', unit: 'g', about: 'mass of solvent' },
   ],
+  call: cellByCell,
+  compute: (formula: Formula, mass: Grams, solventMass: Grams) =>
+    withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass })),
+} as const satisfies FunctionEntry;
+
+export const molalityHelp = {
+  group: 'Converting',
+  summary: 'Molality of a solution from the masses of solute and solvent.',
   returns: 'mol/kg of solvent, not rounded',
   source: 'definition of molality, IUPAC Gold Book',
   notes: ['For a hydrate the mass of solvent is that of the water added; its own water is not moved over.'],
@@ -24,7 +30,4 @@ export const molalityEntry = {
       says: 'Expected more than 0 g for solvent_grams, received 0 g. Look at the sign, and at the cell it comes from.',
     },
   ],
-  call: cellByCell,
-  compute: (formula: Formula, mass: Grams, solventMass: Grams) =>
-    withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass })),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

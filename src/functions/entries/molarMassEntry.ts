@@ -1,13 +1,18 @@
 import type { Formula } from '../../chemistry/formula.ts';
 import { molarMass } from '../../chemistry/molarMass.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const molarMassEntry = {
   name: 'MOLARMASS',
+  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as CuSO4·5H2O' }],
+  call: cellByCell,
+  compute: (formula: Formula) => molarMass(formula),
+} as const satisfies FunctionEntry;
+
+export const molarMassHelp = {
   group: 'Substances and amounts',
   summary: 'Molar mass of a substance from its formula.',
-  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as CuSO4·5H2O' }],
   returns: 'g/mol, not rounded',
   source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
   notes: [
@@ -41,6 +46,4 @@ export const molarMassEntry = {
       says: 'Expected “)” to close the bracket at character 3 of “Ca(OH2”, received the end of the text. Add the bracket, as in Ca(OH)2.',
     },
   ],
-  call: cellByCell,
-  compute: (formula: Formula) => molarMass(formula),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

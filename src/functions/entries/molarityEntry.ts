@@ -2,13 +2,11 @@ import type { Formula } from '../../chemistry/formula.ts';
 import { molarity } from '../../chemistry/molarity.ts';
 import type { Grams, Millilitres, Percent } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 import { withMolarMass } from '../withMolarMass.ts';
 
 export const molarityEntry = {
   name: 'MOLARITY',
-  group: 'Making a solution',
-  summary: 'Concentration of a solution made from a weighed solid.',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solid, hydrate included' },
     { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solid weighed' },
@@ -21,6 +19,14 @@ export const molarityEntry = {
       optional: true,
     },
   ],
+  call: cellByCell,
+  compute: (formula: Formula, mass: Grams, volume: Millilitres, purity: Percent | undefined) =>
+    withMolarMass(formula, (molarMass) => molarity({ molarMass, mass, volume, purity })),
+} as const satisfies FunctionEntry;
+
+export const molarityHelp = {
+  group: 'Making a solution',
+  summary: 'Concentration of a solution made from a weighed solid.',
   returns: 'mol/L, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],
@@ -31,7 +37,4 @@ export const molarityEntry = {
       says: 'Expected more than 0 mL for volume, received 0 mL. Look at the sign, and at the cell it comes from.',
     },
   ],
-  call: cellByCell,
-  compute: (formula: Formula, mass: Grams, volume: Millilitres, purity: Percent | undefined) =>
-    withMolarMass(formula, (molarMass) => molarity({ molarMass, mass, volume, purity })),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

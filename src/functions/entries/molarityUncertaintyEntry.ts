@@ -2,13 +2,11 @@ import type { Formula } from '../../chemistry/formula.ts';
 import { molarityUncertainty } from '../../chemistry/molarityUncertainty.ts';
 import type { Grams, Millilitres, Percent } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 import { withMolarMass } from '../withMolarMass.ts';
 
 export const molarityUncertaintyEntry = {
   name: 'MOLARITYUNCERTAINTY',
-  group: 'Measuring and comparing',
-  summary: 'Standard uncertainty of a concentration made by weighing and filling up to a mark.',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solid, hydrate included' },
     { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solid weighed' },
@@ -30,18 +28,6 @@ export const molarityUncertaintyEntry = {
       optional: true,
     },
   ],
-  returns: 'standard uncertainty in mol/L, not rounded',
-  source: 'JCGM 100:2008, 4.3.7 and 5.1.6 (clause numbers from memory)',
-  notes: [
-    'Tolerances are half-widths of rectangular distributions, taken as independent. The balance counts twice, for tare and load; atomic weights count as exact.',
-  ],
-  examples: [{ call: ['KBr', 7.14, 200, 0.01, 0.15], gives: 0.0003668295718678632 }],
-  refuses: [
-    {
-      call: ['KBr', 7.14, 200, -0.01, 0.15],
-      says: 'Expected 0 g or more for balance_tolerance, received -0.01 g. Look at the sign, and at the cell it comes from.',
-    },
-  ],
   call: cellByCell,
   compute: (
     formula: Formula,
@@ -56,3 +42,20 @@ export const molarityUncertaintyEntry = {
       molarityUncertainty({ molarMass, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance }),
     ),
 } as const satisfies FunctionEntry;
+
+export const molarityUncertaintyHelp = {
+  group: 'Measuring and comparing',
+  summary: 'Standard uncertainty of a concentration made by weighing and filling up to a mark.',
+  returns: 'standard uncertainty in mol/L, not rounded',
+  source: 'JCGM 100:2008, 4.3.7 and 5.1.6 (clause numbers from memory)',
+  notes: [
+    'Tolerances are half-widths of rectangular distributions, taken as independent. The balance counts twice, for tare and load; atomic weights count as exact.',
+  ],
+  examples: [{ call: ['KBr', 7.14, 200, 0.01, 0.15], gives: 0.0003668295718678632 }],
+  refuses: [
+    {
+      call: ['KBr', 7.14, 200, -0.01, 0.15],
+      says: 'Expected 0 g or more for balance_tolerance, received -0.01 g. Look at the sign, and at the cell it comes from.',
+    },
+  ],
+} as const satisfies EntryHelp;

@@ -2,28 +2,16 @@ import type { Formula } from '../../chemistry/formula.ts';
 import { moleFraction } from '../../chemistry/moleFraction.ts';
 import type { Grams } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 import { withMolarMass } from '../withMolarMass.ts';
 
 export const moleFractionEntry = {
   name: 'MOLEFRACTION',
-  group: 'Converting',
-  summary: 'Mole fraction of the first of two substances from their masses.',
   arguments: [
     { name: 'formula_1', kind: 'formula', unit: '', about: 'formula of the first substance' },
     { name: 'grams_1', kind: 'mass', unit: 'g', about: 'its mass' },
     { name: 'formula_2', kind: 'formula', unit: '', about: 'formula of the second substance' },
     { name: 'grams_2', kind: 'mass', unit: 'g', about: 'its mass' },
-  ],
-  returns: 'a fraction from 0 to 1, not rounded',
-  source: 'definition of amount fraction, IUPAC Gold Book',
-  notes: ['Each substance counts as it is written, undissociated.'],
-  examples: [{ call: ['KBr', 119.0023, 'H2O', 54.045], gives: 0.25 }],
-  refuses: [
-    {
-      call: ['KBr', 0, 'H2O', 0],
-      says: 'Expected more than 0 g for grams_1, received 0 g. Look at the sign, and at the cell it comes from.',
-    },
   ],
   call: cellByCell,
   compute: (first: Formula, firstMass: Grams, second: Formula, secondMass: Grams) =>
@@ -36,3 +24,18 @@ export const moleFractionEntry = {
       ),
     ),
 } as const satisfies FunctionEntry;
+
+export const moleFractionHelp = {
+  group: 'Converting',
+  summary: 'Mole fraction of the first of two substances from their masses.',
+  returns: 'a fraction from 0 to 1, not rounded',
+  source: 'definition of amount fraction, IUPAC Gold Book',
+  notes: ['Each substance counts as it is written, undissociated.'],
+  examples: [{ call: ['KBr', 119.0023, 'H2O', 54.045], gives: 0.25 }],
+  refuses: [
+    {
+      call: ['KBr', 0, 'H2O', 0],
+      says: 'Expected more than 0 g for grams_1, received 0 g. Look at the sign, and at the cell it comes from.',
+    },
+  ],
+} as const satisfies EntryHelp;

@@ -2,17 +2,22 @@ import { amountOf } from '../../chemistry/amountOf.ts';
 import type { Formula } from '../../chemistry/formula.ts';
 import type { Grams } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 import { withMolarMass } from '../withMolarMass.ts';
 
 export const molesEntry = {
   name: 'MOLES',
-  group: 'Substances and amounts',
-  summary: 'Amount of a substance from its mass.',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance' },
     { name: 'grams', kind: 'mass', unit: 'g', about: 'its mass' },
   ],
+  call: cellByCell,
+  compute: (formula: Formula, mass: Grams) => withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass })),
+} as const satisfies FunctionEntry;
+
+export const molesHelp = {
+  group: 'Substances and amounts',
+  summary: 'Amount of a substance from its mass.',
   returns: 'mol, not rounded',
   source: 'definition of amount of substance and molar mass, IUPAC Gold Book',
   notes: [],
@@ -23,6 +28,4 @@ export const molesEntry = {
       says: 'Expected a mass such as 2.5 g for grams, received a volume, “250 mL”. Type a mass in grams, or with its unit.',
     },
   ],
-  call: cellByCell,
-  compute: (formula: Formula, mass: Grams) => withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass })),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

@@ -1,13 +1,18 @@
 import { particleCount } from '../../chemistry/particleCount.ts';
 import type { Moles } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const particleCountEntry = {
   name: 'PARTICLECOUNT',
+  arguments: [{ name: 'moles', kind: 'amount', unit: 'mol', about: 'the amount' }],
+  call: cellByCell,
+  compute: (amount: Moles) => particleCount(amount),
+} as const satisfies FunctionEntry;
+
+export const particleCountHelp = {
   group: 'Substances and amounts',
   summary: 'Number of particles in an amount of substance.',
-  arguments: [{ name: 'moles', kind: 'amount', unit: 'mol', about: 'the amount' }],
   returns: 'a pure number',
   source: 'Avogadro constant, 6.02214076 × 10^23 per mol, exact since the SI of 2019',
   notes: [],
@@ -18,6 +23,4 @@ export const particleCountEntry = {
       says: 'Expected an amount such as 0.25 mol for moles, received “five”. Type an amount in moles, or with its unit.',
     },
   ],
-  call: cellByCell,
-  compute: (amount: Moles) => particleCount(amount),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

@@ -1,15 +1,20 @@
 import { percentDifference } from '../../measurement/percentDifference.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const percentDifferenceEntry = {
   name: 'PERCENTDIFFERENCE',
-  group: 'Measuring and comparing',
-  summary: 'How far two values of equal standing lie apart, in percent of their mean.',
   arguments: [
     { name: 'first', kind: 'number', unit: '', about: 'one value' },
     { name: 'second', kind: 'number', unit: '', about: 'the other value, in the same unit' },
   ],
+  call: cellByCell,
+  compute: (first: number, second: number) => percentDifference({ first, second }),
+} as const satisfies FunctionEntry;
+
+export const percentDifferenceHelp = {
+  group: 'Measuring and comparing',
+  summary: 'How far two values of equal standing lie apart, in percent of their mean.',
   returns: '%, not rounded',
   source: 'common practice in teaching laboratories, no source',
   notes: ['Where one of the two is accepted as right, use PERCENTERROR.'],
@@ -20,6 +25,4 @@ export const percentDifferenceEntry = {
       says: 'Expected two values whose mean is not 0 for second, received 1 and -1. A share of nothing does not exist: compare the plain difference instead.',
     },
   ],
-  call: cellByCell,
-  compute: (first: number, second: number) => percentDifference({ first, second }),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

@@ -1,11 +1,9 @@
 import { percentError } from '../../measurement/percentError.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const percentErrorEntry = {
   name: 'PERCENTERROR',
-  group: 'Measuring and comparing',
-  summary: 'How far a measured value lies from an accepted one, in percent of the accepted one.',
   arguments: [
     { name: 'measured', kind: 'number', unit: '', about: 'the measured value' },
     { name: 'accepted', kind: 'number', unit: '', about: 'the accepted value, in the same unit' },
@@ -17,6 +15,14 @@ export const percentErrorEntry = {
       optional: true,
     },
   ],
+  call: cellByCell,
+  compute: (measured: number, accepted: number, signed: boolean | undefined) =>
+    percentError({ measured, accepted, signed }),
+} as const satisfies FunctionEntry;
+
+export const percentErrorHelp = {
+  group: 'Measuring and comparing',
+  summary: 'How far a measured value lies from an accepted one, in percent of the accepted one.',
   returns: '%, not rounded, absolute unless signed is TRUE',
   source: 'common practice in teaching laboratories, no source',
   notes: [],
@@ -34,7 +40,4 @@ export const percentErrorEntry = {
       says: 'Expected one reading of measured, received “1,234”, which could be 1234 or 1.234. Type it one of those two ways.',
     },
   ],
-  call: cellByCell,
-  compute: (measured: number, accepted: number, signed: boolean | undefined) =>
-    percentError({ measured, accepted, signed }),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

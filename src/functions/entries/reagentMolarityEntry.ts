@@ -2,18 +2,24 @@ import type { Formula } from '../../chemistry/formula.ts';
 import { reagentMolarity } from '../../chemistry/reagentMolarity.ts';
 import type { GramsPerMillilitre, Percent } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 import { withMolarMass } from '../withMolarMass.ts';
 
 export const reagentMolarityEntry = {
   name: 'REAGENTMOLARITY',
-  group: 'Making a solution',
-  summary: 'Concentration of a bottled reagent from its mass percent and density.',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solute in the bottle' },
     { name: 'mass_percent', kind: 'percent', unit: '%', about: 'mass percent on the label; 37 means 37 %' },
     { name: 'density', kind: 'density', unit: 'g/mL', about: 'density of the reagent' },
   ],
+  call: cellByCell,
+  compute: (formula: Formula, massPercent: Percent, density: GramsPerMillilitre) =>
+    withMolarMass(formula, (molarMass) => reagentMolarity({ molarMass, massPercent, density })),
+} as const satisfies FunctionEntry;
+
+export const reagentMolarityHelp = {
+  group: 'Making a solution',
+  summary: 'Concentration of a bottled reagent from its mass percent and density.',
   returns: 'mol/L, not rounded',
   source: 'definition of amount concentration and mass fraction, IUPAC Gold Book',
   notes: [
@@ -27,7 +33,4 @@ export const reagentMolarityEntry = {
       says: 'Expected one reading of mass_percent, received 0.37, which could be 0.37 % or 37 %. Type it as text with its sign, such as "98 %".',
     },
   ],
-  call: cellByCell,
-  compute: (formula: Formula, massPercent: Percent, density: GramsPerMillilitre) =>
-    withMolarMass(formula, (molarMass) => reagentMolarity({ molarMass, massPercent, density })),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

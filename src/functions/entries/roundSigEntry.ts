@@ -1,12 +1,10 @@
 import type { TypedNumber } from '../../measurement/readNumber.ts';
 import { roundToFigures } from '../../measurement/roundToFigures.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const roundSigEntry = {
   name: 'ROUNDSIG',
-  group: 'Measuring and comparing',
-  summary: 'A number rounded to so many significant figures, as text that keeps its zeros.',
   arguments: [
     { name: 'value', kind: 'digits', unit: '', about: 'the number' },
     { name: 'figures', kind: 'whole number', unit: '', about: 'how many significant figures' },
@@ -19,6 +17,14 @@ export const roundSigEntry = {
       oneOf: ['even', 'up'],
     },
   ],
+  call: cellByCell,
+  compute: (value: TypedNumber, figures: number, ties: 'even' | 'up' | undefined) =>
+    roundToFigures(value, { figures, ties }),
+} as const satisfies FunctionEntry;
+
+export const roundSigHelp = {
+  group: 'Measuring and comparing',
+  summary: 'A number rounded to so many significant figures, as text that keeps its zeros.',
   returns: 'text with exactly that many significant figures; plain digits where they are clear, otherwise 1.2 × 10^3',
   source: 'rounding half to even: ASTM E29 and ISO 80000-1 Annex B',
   notes: [
@@ -36,7 +42,4 @@ export const roundSigEntry = {
       says: 'Expected one of even, up for ties, received “down”. Type one of those for ties.',
     },
   ],
-  call: cellByCell,
-  compute: (value: TypedNumber, figures: number, ties: 'even' | 'up' | undefined) =>
-    roundToFigures(value, { figures, ties }),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

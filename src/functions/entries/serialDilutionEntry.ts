@@ -1,13 +1,11 @@
 import { serialDilution } from '../../chemistry/serialDilution.ts';
 import { success } from '../../errors/result.ts';
 import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
-import type { Filled, FunctionEntry } from '../entry.ts';
+import type { EntryHelp, Filled, FunctionEntry } from '../entry.ts';
 import { oneTable } from '../oneTable.ts';
 
 export const serialDilutionEntry = {
   name: 'SERIALDILUTION',
-  group: 'Diluting',
-  summary: 'Concentrations of a serial dilution, with the volumes of each stage.',
   arguments: [
     { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
     { name: 'factor', kind: 'number', unit: '', about: 'how many times each stage is diluted, more than 1' },
@@ -20,8 +18,23 @@ export const serialDilutionEntry = {
       optional: true,
     },
   ],
-  returns: 'a table with a heading row, one row for each stage; the volumes stand there where final_volume is given',
   columns: ['stage', 'mol/L', 'mL taken', 'mL of solvent'],
+  call: oneTable,
+  compute(stock: MolesPerLitre, factor: number, stages: number, finalVolume: Millilitres | undefined) {
+    const series = serialDilution({ stock, factor, stages, finalVolume });
+    if (!series.ok) return series;
+    return success<Filled[][]>(
+      series.value.map(({ stage, molarity, taken, solvent }) =>
+        taken === undefined || solvent === undefined ? [stage, molarity] : [stage, molarity, taken, solvent],
+      ),
+    );
+  },
+} as const satisfies FunctionEntry;
+
+export const serialDilutionHelp = {
+  group: 'Diluting',
+  summary: 'Concentrations of a serial dilution, with the volumes of each stage.',
+  returns: 'a table with a heading row, one row for each stage; the volumes stand there where final_volume is given',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: ['Takes single cells. Volumes are taken as additive.'],
   examples: [
@@ -49,14 +62,4 @@ export const serialDilutionEntry = {
       says: 'Expected factor to be more than 1, received 0.1. Type how many times the volume grows at each stage, such as 10.',
     },
   ],
-  call: oneTable,
-  compute(stock: MolesPerLitre, factor: number, stages: number, finalVolume: Millilitres | undefined) {
-    const series = serialDilution({ stock, factor, stages, finalVolume });
-    if (!series.ok) return series;
-    return success<Filled[][]>(
-      series.value.map(({ stage, molarity, taken, solvent }) =>
-        taken === undefined || solvent === undefined ? [stage, molarity] : [stage, molarity, taken, solvent],
-      ),
-    );
-  },
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

@@ -2,12 +2,10 @@ import { success } from '../../errors/result.ts';
 import type { TypedNumber } from '../../measurement/readNumber.ts';
 import { significantFigures } from '../../measurement/significantFigures.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const sigFigsEntry = {
   name: 'SIGFIGS',
-  group: 'Measuring and comparing',
-  summary: 'How many significant figures a number is typed with.',
   arguments: [
     {
       name: 'number_as_text',
@@ -16,6 +14,13 @@ export const sigFigsEntry = {
       about: 'the number as text such as "0.0750"; a number cell has lost its trailing zeros',
     },
   ],
+  call: cellByCell,
+  compute: (number: TypedNumber) => success(significantFigures(number)),
+} as const satisfies FunctionEntry;
+
+export const sigFigsHelp = {
+  group: 'Measuring and comparing',
+  summary: 'How many significant figures a number is typed with.',
   returns: 'the count',
   source: 'rules for significant figures, OpenStax Chemistry 2e, section 1.5',
   notes: [
@@ -34,6 +39,4 @@ export const sigFigsEntry = {
       says: 'Expected one reading of number_as_text, received “1,200”, which could be 1200 or 1.200. Type it one of those two ways.',
     },
   ],
-  call: cellByCell,
-  compute: (number: TypedNumber) => success(significantFigures(number)),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

@@ -2,13 +2,11 @@ import type { Formula } from '../../chemistry/formula.ts';
 import { soluteMass } from '../../chemistry/soluteMass.ts';
 import type { Millilitres, MolesPerLitre, Percent } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 import { withMolarMass } from '../withMolarMass.ts';
 
 export const soluteMassEntry = {
   name: 'SOLUTEMASS',
-  group: 'Making a solution',
-  summary: 'Mass of solid to weigh out for a solution.',
   arguments: [
     {
       name: 'formula',
@@ -26,6 +24,14 @@ export const soluteMassEntry = {
       optional: true,
     },
   ],
+  call: cellByCell,
+  compute: (formula: Formula, molarity: MolesPerLitre, volume: Millilitres, purity: Percent | undefined) =>
+    withMolarMass(formula, (molarMass) => soluteMass({ molarMass, molarity, volume, purity })),
+} as const satisfies FunctionEntry;
+
+export const soluteMassHelp = {
+  group: 'Making a solution',
+  summary: 'Mass of solid to weigh out for a solution.',
   returns: 'g to weigh, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],
@@ -43,7 +49,4 @@ export const soluteMassEntry = {
       says: 'Expected a volume such as 200 mL for volume, received a mass, “2.5 kg”. Type the volume of solution you want.',
     },
   ],
-  call: cellByCell,
-  compute: (formula: Formula, molarity: MolesPerLitre, volume: Millilitres, purity: Percent | undefined) =>
-    withMolarMass(formula, (molarMass) => soluteMass({ molarMass, molarity, volume, purity })),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;

@@ -2,13 +2,11 @@ import type { Formula } from '../../chemistry/formula.ts';
 import { solutionVolume } from '../../chemistry/solutionVolume.ts';
 import type { Grams, MolesPerLitre, Percent } from '../../measurement/quantity.ts';
 import { cellByCell } from '../cellByCell.ts';
-import type { FunctionEntry } from '../entry.ts';
+import type { EntryHelp, FunctionEntry } from '../entry.ts';
 import { withMolarMass } from '../withMolarMass.ts';
 
 export const solutionVolumeEntry = {
   name: 'SOLUTIONVOLUME',
-  group: 'Making a solution',
-  summary: 'Volume of solution that a weighed solid makes.',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solid, hydrate included' },
     { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solid weighed' },
@@ -21,6 +19,14 @@ export const solutionVolumeEntry = {
       optional: true,
     },
   ],
+  call: cellByCell,
+  compute: (formula: Formula, mass: Grams, molarity: MolesPerLitre, purity: Percent | undefined) =>
+    withMolarMass(formula, (molarMass) => solutionVolume({ molarMass, mass, molarity, purity })),
+} as const satisfies FunctionEntry;
+
+export const solutionVolumeHelp = {
+  group: 'Making a solution',
+  summary: 'Volume of solution that a weighed solid makes.',
   returns: 'mL, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],
@@ -31,7 +37,4 @@ export const solutionVolumeEntry = {
       says: 'Expected more than 0 mol/L for molarity, received 0 mol/L. Look at the sign, and at the cell it comes from.',
     },
   ],
-  call: cellByCell,
-  compute: (formula: Formula, mass: Grams, molarity: MolesPerLitre, purity: Percent | undefined) =>
-    withMolarMass(formula, (molarMass) => solutionVolume({ molarMass, mass, molarity, purity })),
-} as const satisfies FunctionEntry;
+} as const satisfies EntryHelp;
