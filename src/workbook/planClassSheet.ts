@@ -203,7 +203,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       95,
       260,
       240,
-      60,
+      75,
       95,
       45,
       60,

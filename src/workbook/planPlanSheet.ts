@@ -114,7 +114,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     role: { kind: 'plan' },
     rowCount: lastRow + spareTeamLines,
     columnCount,
-    columnWidths: [190, 130, 130, ...Array.from({ length: columnCount - 3 }, () => 100)],
+    columnWidths: [210, 170, 130, ...Array.from({ length: columnCount - 3 }, () => 100)],
     hiddenColumns: undefined,
     frozenRows: 1,
     frozenColumns: 0,

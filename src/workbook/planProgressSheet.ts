@@ -72,7 +72,7 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
       ...teams.map(({ key }) => [key]),
       ...Array.from({ length: room - teams.length + 1 }, () => ['']),
     );
-    looks.push({ row: headingRow, column: 1, rows: 1, columns: keyColumn, look: 'heading' });
+    looks.push({ row: headingRow, column: 1, rows: 1, columns: keyColumn - 1, look: 'heading' });
     const area = { row: headingRow + 1, column: columns.firstStep, rows: room, columns: steps.length };
     stepAreas.push(area);
     looks.push(
@@ -80,7 +80,7 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
       { row: headingRow + 1, column: columns.tube, rows: room, columns: 1, look: 'link' },
       { row: headingRow + 1, column: columns.count, rows: room, columns: 1, look: 'progress' },
       { ...area, look: 'progress' },
-      { row: headingRow + 1, column: keyColumn, rows: room, columns: 1, look: 'quiet' },
+      { row: headingRow, column: keyColumn, rows: room + 1, columns: 1, look: 'quiet' },
     );
     formats.push({
       row: headingRow + 1,

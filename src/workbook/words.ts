@@ -21,7 +21,7 @@ export const words = {
     find: 'Find your team',
     entry: 'your entry',
     unit: 'unit',
-    help: 'help wanted, 0 to 3',
+    help: 'help, 0 to 3',
     who: 'who',
     tries: 'tries',
     lastEntry: 'last entry',
