@@ -1,37 +1,14 @@
-import { build } from 'esbuild';
+import { fileURLToPath } from 'node:url';
+import { codeFile } from '../../scripts/build/codeFile.ts';
 import { openStandIn, type StandIn, type StandInOptions } from '../../scripts/preview/standin/openStandIn.ts';
+import { catalogue } from '../../src/functions/catalogue.ts';
 import type { BuildState, Calls, Outcome } from '../../src/host/calls.ts';
 import { callNames } from '../../src/host/calls.ts';
 import type { Setup } from '../../src/lab/setup.ts';
 import { sheetState, valueAt } from './cells.ts';
 
-const doors = ['onOpen', 'onInstall', 'onEdit', 'openSidebar', 'buildSampleFromMenu', 'checkAgainFromMenu'];
-
-/** The script as the build makes it, with a declaration for the one cell function that the sheets use. */
-async function scriptText(): Promise<string> {
-  const { outputFiles } = await build({
-    entryPoints: [new URL('../../src/host/main.ts', import.meta.url).pathname],
-    bundle: true,
-    format: 'iife',
-    globalName: 'Labrow',
-    target: 'es2019',
-    charset: 'utf8',
-    platform: 'neutral',
-    mainFields: ['module', 'main'],
-    write: false,
-  });
-  const checkTeam = ['given_names', 'given_values', 'settings', 'steps', 'entries', 'help_wanted', 'own_hints'].join(
-    ', ',
-  );
-  return [
-    outputFiles[0]?.text ?? '',
-    `/** Checks a block. @customfunction */\nfunction CHECKTEAM(${checkTeam}) { return Labrow.callFunction_('CHECKTEAM', [${checkTeam}]); }`,
-    ...doors.map((name) => `function ${name}(event) { return Labrow.${name}_(event); }`),
-    ...callNames.map((name) => `function ${name}(...request) { return Labrow.endpoints_.${name}(...request); }`),
-  ].join('\n');
-}
-
-const script = await scriptText();
+/** The script as it is pushed, from the sources as they are now. */
+const script = await codeFile(fileURLToPath(new URL('../..', import.meta.url)), { catalogue, callNames });
 
 export const open = (options: Partial<StandInOptions> = {}): StandIn =>
   openStandIn({ code: script, sidebarHtml: '<p>sidebar</p>', ...options });
@@ -50,7 +27,7 @@ export function answerOf<T>(outcome: Outcome<T>): T {
 }
 
 /** Builds to the end, one call for each sheet, and hands back the last state. */
-export function buildAll(host: StandIn, first: (host: StandIn) => Outcome<BuildState>): BuildState {
+function buildAll(host: StandIn, first: (host: StandIn) => Outcome<BuildState>): BuildState {
   let state = answerOf(first(host));
   for (let calls = 0; !state.finished; calls += 1) {
     if (calls > 40) throw new Error(`Expected the build to finish, received ${state.done} of ${state.total}.`);

@@ -181,6 +181,7 @@ describe('a locale with a decimal comma', () => {
     typeIn(german, { sheet, cells: [[at, 2, '0,0600']] });
     expect(valueAt(german, { sheet, row: at, column: 4 })).toBe('on target');
     expect(valueAt(german, { sheet: 'Progress', row: 5, column: 5 })).toBe('✓ done');
+    expect(answerOf(call(german, 'readLesson')).problems).toEqual([]);
     const before = workbookText(german);
     german.resetCounts();
     buildSetup(german, { ...setup, settings: { ...setup.settings, 'decimal mark': 'comma' } });
