@@ -100,7 +100,7 @@ export const confidenceTexts = {
 } as const;
 
 export const cautionTexts = {
-  unlisted: 'Unlisted: we have no hazard figures for this formula. That does not mean that it is harmless.',
+  unlisted: 'Unlisted: nothing is known here about this formula. That does not mean that it is harmless.',
   unlistedAdvice: 'Read the safety data sheet before anyone opens the bottle; until then treat it as harmful.',
   otherHydrate: (listed: string) =>
     `Only ${listed} is listed. What follows is for that form and may differ for the one you typed.`,

@@ -54,7 +54,8 @@ export function splitCharge(text: string): readonly [ChargeReading] | readonly [
   const [whole, digits = '', signs = ''] = bare;
   const body = text.slice(0, text.length - whole.length);
   const sign = signOf(signs);
-  if (digits === '') return [{ base: body, charge: sign * signs.length }];
+  // Several signs are the charge by themselves, so the digits before them count atoms.
+  if (digits === '' || signs.length > 1) return [{ base: body + digits, charge: sign * signs.length }];
   const asSubscript = { base: body + digits, charge: sign };
   const asCharge = { base: body + digits.slice(0, -1), charge: sign * Number(digits.slice(-1)) };
   if (asCharge.charge === 0) return [asSubscript];

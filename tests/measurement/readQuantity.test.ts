@@ -1,0 +1,168 @@
+import { readFileSync } from 'node:fs';
+import Big from 'big.js';
+import fc from 'fast-check';
+import { all, create } from 'mathjs';
+import { describe, expect, it } from 'vitest';
+import { unitsSource } from '../../scripts/generate/units.ts';
+import { errorText } from '../../src/errors/errorText.ts';
+import { type QuantityKind, readQuantity } from '../../src/measurement/readQuantity.ts';
+import { unitsOfKind } from '../../src/measurement/unit.ts';
+
+const math = create(all ?? {}, { number: 'number' });
+
+/** What mathjs calls each unit; M is mol/L by definition. */
+const forMathjs: Readonly<Record<string, string>> = {
+  µL: 'uL',
+  'dm³': 'dm^3',
+  'cm³': 'cm^3',
+  µg: 'ug',
+  M: 'mol/L',
+  mM: 'mmol/L',
+  µM: 'umol/L',
+  'µmol/L': 'umol/L',
+  'mol/dm³': 'mol/dm^3',
+  'g/cm³': 'g/cm^3',
+  'kg/m³': 'kg/m^3',
+};
+const defaults = { volume: 'mL', mass: 'g', amount: 'mol', concentration: 'mol/L', density: 'g/mL' } as const;
+const everyUnit = (Object.keys(defaults) as (keyof typeof defaults)[]).flatMap((kind) =>
+  unitsOfKind(kind)
+    .split(/, | or /)
+    .map((unit) => ({ kind, unit })),
+);
+const numberAndUnit = (kind: QuantityKind, typed: string) => readQuantity(typed, kind, 'value');
+
+describe('readQuantity', () => {
+  it('has the table that mathjs’s definitions give', () => {
+    expect(readFileSync(new URL('../../src/measurement/unitTable.generated.ts', import.meta.url), 'utf8')).toBe(
+      unitsSource(),
+    );
+    expect(everyUnit.length).toBeGreaterThanOrEqual(23);
+  });
+  it.each(everyUnit)('converts $unit as mathjs does', ({ kind, unit }) => {
+    for (const number of ['1', '18.60', '0.3', '2.5e-3', '400', '7.25']) {
+      const read = numberAndUnit(kind, `${number} ${unit}`);
+      const theirs = math.unit(Number(number), forMathjs[unit] ?? unit).toNumber(defaults[kind]);
+      expect(read.ok && Math.abs(read.value.value / theirs - 1)).toBeLessThan(1e-14);
+    }
+  });
+  it('converts in decimal, so that no digit changes', () => {
+    const digits = fc.integer({ min: 1, max: 99_999_999 });
+    fc.assert(
+      fc.property(
+        digits,
+        fc.integer({ min: 0, max: 9 }),
+        fc.constantFrom(...everyUnit),
+        (number, decimals, { kind, unit }) => {
+          const typed = new Big(number).div(new Big(10).pow(decimals)).toFixed(decimals);
+          const read = numberAndUnit(kind, `${typed} ${unit}`);
+          const one = numberAndUnit(kind, `1 ${unit}`);
+          if (!read.ok || !one.ok) throw new Error(`${typed} ${unit} was refused`);
+          expect(new Big(read.value.decimal).eq(new Big(typed).times(one.value.decimal))).toBe(true);
+          expect(read.value.value).toBe(Number(read.value.decimal));
+        },
+      ),
+      { numRuns: 1500, seed: 4 },
+    );
+  });
+
+  it.each([
+    ['18.60 L', 'volume', 18600],
+    ['200 mL', 'volume', 200],
+    ['200mL', 'volume', 200],
+    ['400 µL', 'volume', 0.4],
+    ['400 μL', 'volume', 0.4],
+    ['400 uL', 'volume', 0.4],
+    ['2,5 l', 'volume', 2500],
+    ['5 ml', 'volume', 5],
+    ['1 litre', 'volume', 1000],
+    ['1 liter', 'volume', 1000],
+    ['1 dm^3', 'volume', 1000],
+    ['1 dm3', 'volume', 1000],
+    ['5 cm³', 'volume', 5],
+    ['2 x 10^3 mL', 'volume', 2000],
+    ['5 mmol/L', 'concentration', 0.005],
+    ['0.3 M', 'concentration', 0.3],
+    ['5 mol L⁻¹', 'concentration', 5],
+    ['5 mol·L^-1', 'concentration', 5],
+    ['5 mol dm-3', 'concentration', 5],
+    ['0,2 mol·dm^-3', 'concentration', 0.2],
+    ['250 µM', 'concentration', 0.00025],
+    ['7.3 g', 'mass', 7.3],
+    ['2.5 kg', 'mass', 2500],
+    ['40.0 mg', 'mass', 0.04],
+    ['1.19 g/mL', 'density', 1.19],
+    ['1005.3 kg/m^3', 'density', 1.0053],
+    ['98 %', 'percent', 98],
+    ['0.9%', 'percent', 0.9],
+    ['98', 'percent', 98],
+    ['0.25 mol', 'amount', 0.25],
+    ['5 mmol', 'amount', 0.005],
+  ] as const)('reads %s as a %s of %d', (typed, kind, value) => {
+    expect(readQuantity(typed, kind, 'value')).toMatchObject({ ok: true, value: { value, typed } });
+  });
+  it('keeps the figures that were typed through a conversion', () => {
+    expect(readQuantity('18.60 L', 'volume', 'v')).toMatchObject({
+      ok: true,
+      value: { decimal: '18600', figures: 4, lastPlace: 1, unit: 'L' },
+    });
+    expect(readQuantity('0.050 L', 'volume', 'v')).toMatchObject({
+      ok: true,
+      value: { decimal: '50', figures: 2, lastPlace: 0 },
+    });
+    expect(readQuantity('7.140 g', 'mass', 'm')).toMatchObject({ ok: true, value: { decimal: '7.140', figures: 4 } });
+  });
+
+  it('names both kinds for a unit of another kind', () => {
+    const read = readQuantity('2.5 kg', 'volume', 'volume');
+    expect(!read.ok && errorText(read.error)).toBe(
+      'Expected a volume such as 200 mL for volume, received a mass, “2.5 kg”. Type the volume of solution you want.',
+    );
+  });
+  it.each(Object.keys(defaults) as (keyof typeof defaults)[])(
+    'refuses every unit of another kind where a %s belongs',
+    (kind) => {
+      for (const other of everyUnit.filter((unit) => unit.kind !== kind)) {
+        expect(readQuantity(`5 ${other.unit}`, kind, 'x')).toMatchObject({
+          ok: false,
+          error: { code: 'unit-other-kind' },
+        });
+      }
+    },
+  );
+  it.each([
+    ['5 gal', 'volume', 'L, dL, cL, mL, µL, dm³ or cm³'],
+    ['5 oz', 'mass', 'kg, g, mg or µg'],
+    ['5 N', 'concentration', 'mol/L'],
+    ['1 mol/kg', 'concentration', 'mol/L'],
+    ['5 constructor', 'volume', 'mL'],
+    ['5 __proto__', 'mass', 'g'],
+    ['5 g g', 'mass', 'g'],
+    ['5 g/L', 'density', 'g/mL'],
+    ['1 ML', 'volume', 'mL'],
+  ] as const)('lists the units of the kind for %s', (typed, kind, listed) => {
+    const read = readQuantity(typed, kind, 'x');
+    expect(read).toMatchObject({ ok: false, error: { code: 'unit-unknown' } });
+    expect(!read.ok && read.error.expected).toContain(listed);
+  });
+  it.each([0.98, 1, 0.05, '0.98', '1', -0.5])('shows both readings of a bare %s as a percentage', (typed) => {
+    expect(readQuantity(typed, 'percent', 'purity_percent')).toMatchObject({
+      ok: false,
+      error: { code: 'percent-two-readings' },
+    });
+  });
+  it.each([true, new Date(0), '', 'x', 'mL', '#N/A', 'mL 5'])('refuses %s, which holds no quantity', (typed) => {
+    expect(readQuantity(typed, 'volume', 'volume')).toMatchObject({ ok: false, error: { code: 'quantity-expected' } });
+  });
+  it('refuses a conversion that no number can hold', () => {
+    expect(readQuantity('1e308 kg', 'mass', 'm')).toMatchObject({ ok: false, error: { code: 'number-out-of-range' } });
+    expect(readQuantity('1e-320 µg', 'mass', 'm')).toMatchObject({ ok: false, error: { code: 'number-out-of-range' } });
+  });
+  it('passes on a comma that can be read two ways', () => {
+    expect(readQuantity('1,234 g', 'mass', 'm')).toMatchObject({ ok: false, error: { code: 'number-two-readings' } });
+    expect(readQuantity('1,234 g', 'mass', 'm', { decimalMark: 'comma' })).toMatchObject({
+      ok: true,
+      value: { value: 1.234 },
+    });
+  });
+});
