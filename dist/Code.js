@@ -1,1342 +1,19 @@
 // Labrow. Built by “npm run build” from src/; change the sources, not this file. MIT licence.
 "use strict";
+
+// Everything below in backticks is source in readable form, compiled when it is first used: the host loads this file at
+// every call of a cell function, and a call needs few of the parts. What others build on comes first.
 var Labrow = (() => {
-  var __defProp = Object.defineProperty;
-  var __getOwnPropDesc = Object.getOwnPropertyDescriptor;
-  var __getOwnPropNames = Object.getOwnPropertyNames;
-  var __hasOwnProp = Object.prototype.hasOwnProperty;
-  var __export = (target, all) => {
-    for (var name in all)
-      __defProp(target, name, { get: all[name], enumerable: true });
-  };
-  var __copyProps = (to, from, except2, desc) => {
-    if (from && typeof from === "object" || typeof from === "function") {
-      for (let key2 of __getOwnPropNames(from))
-        if (!__hasOwnProp.call(to, key2) && key2 !== except2)
-          __defProp(to, key2, { get: () => from[key2], enumerable: !(desc = __getOwnPropDesc(from, key2)) || desc.enumerable });
-    }
-    return to;
-  };
-  var __toCommonJS = (mod) => __copyProps(__defProp({}, "__esModule", { value: true }), mod);
+  const sources = {
+// Part measurement/readQuantity: errors/result, chemistry/elementTable.generated, chemistry/elements, errors/quoted, measurement/cellValue, chemistry/formula and 12 more
+"measurement/readQuantity"() {
+  return `
+// src/errors/result.ts
+var success = (value) => ({ ok: true, value });
+var failure = (error) => ({ ok: false, error });
 
-  // src/host/main.ts
-  var main_exports = {};
-  __export(main_exports, {
-    buildSampleFromMenu_: () => buildSampleFromMenu_,
-    callFunction_: () => callFunction,
-    checkAgainFromMenu_: () => checkAgainFromMenu_,
-    endpoints_: () => endpoints_,
-    onEdit_: () => onEdit_,
-    onInstall_: () => onInstall_,
-    onOpen_: () => onOpen_,
-    openSidebar_: () => openSidebar_
-  });
-
-  // src/lab/activities/commonGivens.ts
-  var commonGivens = {
-    formula: { name: "formula", unit: "", about: "solute as its bottle says, with water of hydration" },
-    molarity: { name: "molarity", unit: "mol/L", about: "concentration that is made" },
-    stock: { name: "stock molarity", unit: "mol/L", about: "concentration of the stock" },
-    flask: { name: "flask", unit: "mL", about: "volume of the flask that is filled" },
-    target: { name: "target molarity", unit: "mol/L", about: "concentration after the dilution" },
-    volume: { name: "target volume", unit: "mL", about: "volume after the dilution" },
-    ion: { name: "ion", unit: "", about: "ion that is asked about" },
-    purity: { name: "purity", unit: "%", about: "mass percent of solute in the solid" }
-  };
-
-  // src/measurement/cellValue.ts
-  var isBlank = (value) => value === void 0 || value === null || typeof value === "string" && value.trim() === "";
-
-  // src/lab/letterOf.ts
-  var letterOf = (place) => String.fromCharCode(97 + place);
-
-  // src/lab/seededRandom.ts
-  var hashOf = (text2) => {
-    let hash = 2166136261;
-    for (let at = 0; at < text2.length; at += 1) hash = Math.imul(hash ^ text2.charCodeAt(at), 16777619);
-    return hash >>> 0;
-  };
-  function seededRandom(seed) {
-    let state = hashOf(seed);
-    return () => {
-      state = state + 2654435769 | 0;
-      let bits = Math.imul(state ^ state >>> 16, 2246822507);
-      bits = Math.imul(bits ^ bits >>> 13, 3266489909);
-      return ((bits ^ bits >>> 16) >>> 0) / 4294967296;
-    };
-  }
-  function shuffled(items, random) {
-    const dealt2 = items.slice();
-    for (let last = dealt2.length - 1; last > 0; last -= 1) {
-      const drawn = Math.floor(random() * (last + 1));
-      const moved = dealt2[last];
-      dealt2[last] = dealt2[drawn];
-      dealt2[drawn] = moved;
-    }
-    return dealt2;
-  }
-
-  // src/lab/lettered.ts
-  var lettered = (name, items) => shuffled(items, seededRandom(name)).map((item, place) => ({ letter: letterOf(place), item }));
-
-  // src/lab/questions/crystalWater.ts
-  var crystalWater = {
-    name: "crystal water",
-    stem: ["The crystals of ", { given: "formula" }, " hold water. Where is that water once the flask is full?"],
-    right: {
-      id: "joins the rest",
-      text: ["It is part of the water in the flask, and the mark takes care of the volume."],
-      reply: "Yes: it counted on the balance, and in the flask it is water like the rest."
-    },
-    others: [
-      {
-        id: "stays bound",
-        text: ["It stays bound to the salt, in little crystals."],
-        reply: "The solution is clear. What has happened to the crystals that held the water?"
-      },
-      {
-        id: "extra volume",
-        text: ["It is extra, so the volume is more than the flask says."],
-        reply: "Up to where did you fill, and was that water in the flask already?"
-      },
-      {
-        id: "more moles",
-        text: ["It makes more moles of salt, one for each water."],
-        reply: "One formula unit comes with its waters. How many units of the salt itself is that?"
-      },
-      {
-        id: "gone on balance",
-        text: ["It does not count at all, not on the balance either."],
-        reply: "If the water weighed nothing, would the molar mass need the part after the dot?"
-      }
-    ],
-    hints: [
-      "Follow the water: from the bottle to the balance, and from there to the flask.",
-      "The mark fixes the volume of everything together, whichever way the water came in.",
-      ["Your flask holds ", { given: "flask" }, " mL in all. Whose water fills it up to there?"]
-    ]
-  };
-
-  // src/lab/questions/diluteAcid.ts
-  var diluteAcid = {
-    name: "dilute acid",
-    stem: [
-      "The ",
-      { given: "formula" },
-      " from the bottle now has ",
-      { given: "target molarity" },
-      " mol/L. What did the water do?"
-    ],
-    right: {
-      id: "spread out",
-      text: ["It spread the acid out. It is the same acid, and fewer particles of it are in each mL."],
-      reply: "Yes: dilute says how crowded. Strong and weak say how far an acid comes apart."
-    },
-    others: [
-      {
-        id: "used up",
-        text: ["It used up most of the acid."],
-        reply: "If the acid were used up, what would have taken its place?"
-      },
-      {
-        id: "neutral",
-        text: ["It made the acid neutral, so no care is needed."],
-        reply: "Would you leave the goggles off? What is still in the flask?"
-      },
-      {
-        id: "another acid",
-        text: ["It turned it into another, weaker kind of acid."],
-        reply: "Does the word weak tell you how much water there is, or what the acid itself does?"
-      }
-    ],
-    hints: [
-      "Keep two words apart: dilute and weak.",
-      "Dilution changes how many particles are in each mL. Does it change what they are?",
-      ["Each litre in the flask now holds ", { given: "target molarity" }, " mol. Where did they come from?"]
-    ]
-  };
-
-  // src/lab/questions/dilutionParticles.ts
-  var dilutionParticles = {
-    name: "dilution particles",
-    stem: [
-      "Your portion of stock is now part of ",
-      { given: "target volume" },
-      " mL. Compare the dissolved ",
-      { given: "formula" },
-      " before and after the water went in."
-    ],
-    right: {
-      id: "spread out",
-      text: ["Just as much of it, spread through more water."],
-      reply: "Yes: the water spreads the particles out. None are made or lost, so each mL holds fewer of them."
-    },
-    others: [
-      {
-        id: "amount falls",
-        text: ["Less of it, because the molarity went down."],
-        reply: "Molarity says how crowded the particles are. If none left the flask, where could the others have gone?"
-      },
-      {
-        id: "amount grows",
-        text: ["More of it, because there is more solution."],
-        reply: "The volume grew because of water. Does water bring any of the solute with it?"
-      },
-      {
-        id: "same molarity",
-        text: ["Just as much of it, and just as much in each mL."],
-        reply: "Picture one mL before and one mL after. Would you count the same number in both?"
-      },
-      {
-        id: "weaker particles",
-        text: ["The same number of particles, but each one is weaker."],
-        reply: "Can water change one particle, or only how far apart they are?"
-      }
-    ],
-    hints: [
-      "Keep two things apart: how much there is, and how crowded it is.",
-      "amount = molarity × volume. If one of the two goes down and the other up, what does the amount do?",
-      [
-        "Before: ",
-        { given: "stock molarity" },
-        " mol/L in your portion. After: ",
-        { given: "target molarity" },
-        " mol/L in ",
-        { given: "target volume" },
-        " mL. Picture every particle of the portion, then pour in the water."
-      ]
-    ]
-  };
-
-  // src/lab/questions/impureSolidQuestion.ts
-  var impureSolidQuestion = {
-    name: "impure solid",
-    stem: [
-      "Your solid is ",
-      { given: "purity" },
-      " % ",
-      { given: "formula" },
-      ". Compare it with a pure one of the same mass, each in its own flask of the same size."
-    ],
-    right: {
-      id: "fewer",
-      text: ["Its flask holds fewer particles of the solute."],
-      reply: "Yes: part of what the balance showed is something else. That is why you weigh out more."
-    },
-    others: [
-      {
-        id: "same",
-        text: ["Both flasks hold just as many, since the balance showed the same."],
-        reply: "Can the balance tell the solute from what is mixed into it?"
-      },
-      {
-        id: "more",
-        text: ["Its flask holds more particles of the solute."],
-        reply: "If part of the mass is something else, what is left for the solute?"
-      },
-      {
-        id: "smaller",
-        text: ["It holds as many, but the particles are less pure ones."],
-        reply: "Look at one particle. Is it the particle that is impure, or the heap it came from?"
-      }
-    ],
-    hints: [
-      "A balance weighs all that lies on it.",
-      "mass of solute = mass of solid × purity ÷ 100",
-      ["Of every 100 g of your solid, ", { given: "purity" }, " g are solute. What are the rest?"]
-    ]
-  };
-
-  // src/lab/questions/lastFlask.ts
-  var lastFlask = {
-    name: "last flask",
-    stem: [
-      "Take one mL from the first flask and one mL from the third. Compare the dissolved ",
-      { given: "formula" },
-      "."
-    ],
-    right: {
-      id: "fewer in each mL",
-      text: ["The same kind of particles, and fewer of them in the mL from the third."],
-      reply: "Yes: each flask spreads its portion out again, and the particles stay what they are."
-    },
-    others: [
-      {
-        id: "same number",
-        text: ["Just as many in both, since each flask got the same portion."],
-        reply: "The portions had the same volume. Were they equally crowded?"
-      },
-      {
-        id: "smaller",
-        text: ["Just as many in both, but smaller ones in the third."],
-        reply: "Can water cut a particle, or only move in between?"
-      },
-      {
-        id: "same steps",
-        text: ["Fewer in the third, by the same number as in the step before."],
-        reply: "Does each flask take the same number away, or the same share?"
-      },
-      {
-        id: "more",
-        text: ["More of them in the third, since it was diluted more often."],
-        reply: "What joined the portion each time: solute or water?"
-      }
-    ],
-    hints: [
-      "Follow one portion: what comes along with it, and what joins it?",
-      "Each flask keeps the same share of the molarity before: portion ÷ flask.",
-      [
-        "Each time ",
-        { given: "portion" },
-        " mL become ",
-        { given: "flask" },
-        " mL. What does that do to how crowded they are?"
-      ]
-    ]
-  };
-
-  // src/lab/questions/portionStrength.ts
-  var portionStrength = {
-    name: "portion strength",
-    stem: ["Half of your ", { given: "formula" }, " solution is poured into a clean, dry beaker. What is in the beaker?"],
-    right: {
-      id: "same molarity",
-      text: ["A solution of the same molarity, with half of the amount."],
-      reply: "Yes: each mL holds what it held before. There are just fewer mL."
-    },
-    others: [
-      {
-        id: "half molarity",
-        text: ["A solution of half the molarity."],
-        reply: "Does a spoonful taste weaker than the bowl that it came from?"
-      },
-      {
-        id: "double molarity",
-        text: ["A solution of twice the molarity, since it is in less space."],
-        reply: "The particles moved together with their water. Did anything bring them closer to each other?"
-      },
-      {
-        id: "same amount",
-        text: ["A solution of the same molarity, with the same amount."],
-        reply: "What stayed in the flask? Can all of the solute be in the beaker?"
-      },
-      {
-        id: "beaker decides",
-        text: ["That depends on the size of the beaker."],
-        reply: "Does an empty, dry beaker add anything or take anything away?"
-      }
-    ],
-    hints: [
-      "Keep two things apart: how much there is, and how crowded it is.",
-      "amount = molarity × volume. Which of the three changes when you pour?",
-      ["Think of one mL of your ", { given: "molarity" }, " mol/L solution. Is that mL changed by being poured?"]
-    ]
-  };
-
-  // src/lab/questions.ts
-  var allQuestions = () => [
-    dilutionParticles,
-    portionStrength,
-    crystalWater,
-    impureSolidQuestion,
-    lastFlask,
-    diluteAcid
-  ];
-  function questionByName(name) {
-    const found = allQuestions().find((question) => question.name === name);
-    if (found === void 0) throw new Error(`No question is called “${name}”.`);
-    return found;
-  }
-
-  // src/lab/texts/choosing.ts
-  var choiceTexts = {
-    oneLetter: (letters) => `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`
-  };
-
-  // src/lab/checkChoice.ts
-  function letteredOptions(questionName) {
-    const { right, others } = questionByName(questionName);
-    return lettered(questionName, [right, ...others]);
-  }
-  function chosenLetter(entry) {
-    if (typeof entry !== "string") return void 0;
-    const read2 = /^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)/su.exec(
-      entry.normalize("NFKC").toLowerCase()
-    );
-    return read2 == null ? void 0 : read2[1];
-  }
-  function checkChoice(questionName, entry) {
-    if (isBlank(entry)) return { status: "blank", lookAt: "" };
-    const options = letteredOptions(questionName);
-    const letter = chosenLetter(entry);
-    const chosen2 = options.find((option) => option.letter === letter);
-    if (chosen2 === void 0) {
-      return { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
-    }
-    const isRight = chosen2.item.id === questionByName(questionName).right.id;
-    return { status: isRight ? "on target" : "not yet", lookAt: chosen2.item.reply };
-  }
-
-  // src/lab/procedures/concentratedAcid.ts
-  var concentratedAcid = {
-    name: "concentrated acid",
-    actions: [
-      { id: "protect", text: "Read the safety data sheet; goggles, gloves and coat on; fume hood running." },
-      { id: "water", text: "Pour a good part of the water into a heat-proof beaker." },
-      { id: "acid", text: "Let the acid run slowly into the beaker while you stir." },
-      { id: "stir", text: "Stir on until it is even throughout." },
-      { id: "cool", text: "Let it cool to room temperature." },
-      { id: "transfer", text: "Pour it into the volumetric flask and rinse the beaker in." },
-      { id: "mark", text: "Add water drop by drop to the mark, at eye level." },
-      { id: "mix", text: "Put the stopper in and turn the flask over many times." },
-      { id: "label", text: "Label the flask before it is put away." }
-    ],
-    rules: [
-      {
-        before: "protect",
-        after: "acid",
-        weight: "safety",
-        ask: "Stop: be protected before any acid is poured. What could a splash or the vapour reach?"
-      },
-      {
-        before: "water",
-        after: "acid",
-        weight: "safety",
-        ask: "Stop: water goes in first, then the acid, slowly. What would the heat do to a little water on top of acid?"
-      },
-      { before: "acid", after: "stir", weight: "needed", ask: "What is there to mix while there is only water?" },
-      {
-        before: "stir",
-        after: "cool",
-        weight: "needed",
-        ask: "Mixing sets heat free. So when is the waiting of use?"
-      },
-      {
-        before: "cool",
-        after: "transfer",
-        weight: "needed",
-        ask: "What can heat do to a flask that is made to hold one exact volume?"
-      },
-      { before: "transfer", after: "mark", weight: "needed", ask: "What is in the flask when you reach the mark?" },
-      {
-        before: "mark",
-        after: "mix",
-        weight: "needed",
-        ask: "Water added after the mixing stays on top. Is the solution the same all through?"
-      },
-      { before: "transfer", after: "label", weight: "needed", ask: "What would the label say while the flask is empty?" },
-      {
-        before: "mix",
-        after: "label",
-        weight: "advised",
-        ask: "A tip: write the label as soon as you know what is inside, and check it again at the end."
-      }
-    ],
-    hints: [
-      "Heat is what makes this one different. Where can it go, and whom can it hurt?",
-      "Think of three places: outside the hood, the beaker, the flask. Which letters belong to which?",
-      "Ask of each letter: would you do this with acid that is hot, or with no goggles on?"
-    ]
-  };
-
-  // src/lab/procedures/dryResidue.ts
-  var dryResidue = {
-    name: "weighed residue",
-    actions: [
-      { id: "protect", text: "Goggles on, hair tied back, face away: a drying salt can spatter." },
-      { id: "dish", text: "Weigh the clean, dry dish." },
-      { id: "portion", text: "Let a pipette of solution run into the dish." },
-      { id: "heat", text: "Heat gently until the salt is dry." },
-      { id: "cool", text: "Let the dish cool to room temperature in a dry place." },
-      { id: "weigh", text: "Weigh the dish with the dry salt." },
-      { id: "again", text: "Heat, cool and weigh again until two weighings agree." }
-    ],
-    rules: [
-      {
-        before: "protect",
-        after: "heat",
-        weight: "safety",
-        ask: "Stop: be protected before anything is heated. Where can hot salt fly?"
-      },
-      {
-        before: "dish",
-        after: "portion",
-        weight: "needed",
-        ask: "How will you know later which part of the mass is the dish?"
-      },
-      { before: "portion", after: "heat", weight: "needed", ask: "What is there to dry in an empty dish?" },
-      {
-        before: "heat",
-        after: "cool",
-        weight: "needed",
-        ask: "When does a dish need time to cool?"
-      },
-      {
-        before: "cool",
-        after: "weigh",
-        weight: "needed",
-        ask: "Warm air rises from a hot dish. What does that do to the reading?"
-      },
-      {
-        before: "weigh",
-        after: "again",
-        weight: "needed",
-        ask: "With what can a second weighing agree?"
-      }
-    ],
-    hints: [
-      "Only the salt may count: not the dish, not the water, not the warm air above a hot dish.",
-      "Two masses make a difference. Which things have to be done before each of them?",
-      "Ask of each letter: would the balance tell the truth if this were still to come?"
-    ]
-  };
-
-  // src/lab/procedures/pipetteToFlask.ts
-  var pipetteToFlask = {
-    name: "pipette to flask",
-    actions: [
-      { id: "rinse flask", text: "Rinse the flask with water only, and empty it." },
-      { id: "rinse pipette", text: "Rinse the pipette with a little stock, and throw that stock away." },
-      { id: "deliver", text: "Fill the pipette to its mark and let it run into the flask." },
-      { id: "water", text: "Add water and swirl, staying under the mark." },
-      { id: "mark", text: "Add water drop by drop to the mark, at eye level." },
-      { id: "stopper", text: "Put the stopper in." },
-      { id: "mix", text: "Turn the flask over many times." }
-    ],
-    rules: [
-      {
-        before: "rinse flask",
-        after: "deliver",
-        weight: "needed",
-        ask: "What would rinsing and emptying do to the stock that you put in?"
-      },
-      {
-        before: "rinse flask",
-        after: "water",
-        weight: "needed",
-        ask: "What would rinsing and emptying do to the water that you added?"
-      },
-      {
-        before: "rinse pipette",
-        after: "deliver",
-        weight: "needed",
-        ask: "A pipette is often wet inside. What would a few drops of water do to your portion of stock?"
-      },
-      {
-        before: "deliver",
-        after: "mark",
-        weight: "needed",
-        ask: "If the water is at the mark already, where will the stock take the level?"
-      },
-      {
-        before: "water",
-        after: "mark",
-        weight: "needed",
-        ask: "You cannot take water out again. How do you come up to the mark without passing it?"
-      },
-      { before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
-      {
-        before: "stopper",
-        after: "mix",
-        weight: "needed",
-        ask: "What happens to the solution if you turn an open flask over?"
-      }
-    ],
-    hints: [
-      "Only the stock that you measured may bring solute, and the water must end at the mark.",
-      "Rinsing comes with emptying. Some things need an open flask, some a closed one. Sort the letters.",
-      "Ask of each letter: what would go wrong if the stock were in the flask already?"
-    ]
-  };
-
-  // src/lab/procedures/serialFlasks.ts
-  var serialFlasks = {
-    name: "serial dilution",
-    actions: [
-      { id: "rinse flasks", text: "Rinse both flasks with water only, and empty them." },
-      { id: "first portion", text: "Let a pipette of stock run into the first flask." },
-      { id: "first mark", text: "Fill the first flask with water to its mark." },
-      { id: "first mix", text: "Close the first flask and turn it over many times." },
-      { id: "rinse pipette", text: "Rinse the pipette with solution from the first flask, and throw that away." },
-      { id: "second portion", text: "Let a pipette from the first flask run into the second." },
-      { id: "second mark", text: "Fill the second flask with water to its mark." },
-      { id: "second mix", text: "Close the second flask and turn it over many times." },
-      { id: "label", text: "Write the first molarity on the first flask." }
-    ],
-    rules: [
-      {
-        before: "rinse flasks",
-        after: "first portion",
-        weight: "needed",
-        ask: "What would rinsing and emptying do to the stock that you put in?"
-      },
-      {
-        before: "first portion",
-        after: "first mark",
-        weight: "needed",
-        ask: "If the water is at the mark already, where will the stock take the level?"
-      },
-      {
-        before: "first mark",
-        after: "first mix",
-        weight: "needed",
-        ask: "Water added after the mixing stays on top. Is the solution the same all through?"
-      },
-      {
-        before: "first mix",
-        after: "rinse pipette",
-        weight: "needed",
-        ask: "Is what you rinse with the same as what you will measure, while the flask is not mixed?"
-      },
-      {
-        before: "first mix",
-        after: "second portion",
-        weight: "needed",
-        ask: "Does every part of the flask hold the same before it is mixed?"
-      },
-      {
-        before: "rinse pipette",
-        after: "second portion",
-        weight: "needed",
-        ask: "Drops of the stronger stock are still in the pipette. What do they do to the next flask?"
-      },
-      {
-        before: "second portion",
-        after: "second mark",
-        weight: "needed",
-        ask: "If the water is at the mark already, where will the portion take the level?"
-      },
-      {
-        before: "second mark",
-        after: "second mix",
-        weight: "needed",
-        ask: "Water added after the mixing stays on top. Is the solution the same all through?"
-      },
-      {
-        before: "first portion",
-        after: "label",
-        weight: "needed",
-        ask: "What would the label say while the flask is empty?"
-      }
-    ],
-    hints: [
-      "Each flask is a dilution of its own. When is a flask ready to give a portion away?",
-      "Sort the letters: those about the first flask, those about the second, those about the pipette.",
-      "Ask of each letter: would the portion be right if this were still to come?"
-    ]
-  };
-
-  // src/lab/procedures/solidToFlask.ts
-  var solidToFlask = {
-    name: "solid to flask",
-    actions: [
-      { id: "weigh", text: "Weigh the solid and write down what the balance shows." },
-      { id: "dissolve", text: "Dissolve the solid in water, about half of the final volume." },
-      { id: "cool", text: "Let it come to room temperature." },
-      { id: "transfer", text: "Move it through a funnel into the volumetric flask." },
-      { id: "rinse", text: "Rinse what held it, and the funnel, into the flask." },
-      { id: "near", text: "Add water to just under the mark." },
-      { id: "mark", text: "Add water drop by drop to the mark, at eye level." },
-      { id: "stopper", text: "Put the stopper in." },
-      { id: "mix", text: "Turn the flask over many times." }
-    ],
-    rules: [
-      { before: "weigh", after: "dissolve", weight: "needed", ask: "Can you still weigh a solid that is in the water?" },
-      { before: "weigh", after: "transfer", weight: "needed", ask: "How will you know what mass went into the flask?" },
-      {
-        before: "dissolve",
-        after: "cool",
-        weight: "needed",
-        ask: "Dissolving can warm or chill the water. So when is it worth waiting for room temperature?"
-      },
-      {
-        before: "dissolve",
-        after: "near",
-        weight: "needed",
-        ask: "How easily does a solid dissolve when the flask is almost full? And can the volume still change?"
-      },
-      {
-        before: "cool",
-        after: "mark",
-        weight: "needed",
-        ask: "The mark is right at room temperature. What happens to the level of a warm solution later?"
-      },
-      {
-        before: "transfer",
-        after: "rinse",
-        weight: "needed",
-        ask: "What is there to rinse while everything is still where it was?"
-      },
-      {
-        before: "transfer",
-        after: "near",
-        weight: "needed",
-        ask: "If the flask is almost full of water, is there room for the rest?"
-      },
-      {
-        before: "rinse",
-        after: "mark",
-        weight: "needed",
-        ask: "Where would the rinsing water take the level, once it stands at the mark?"
-      },
-      {
-        before: "near",
-        after: "mark",
-        weight: "needed",
-        ask: "You cannot take water out again. How do you come up to the mark without passing it?"
-      },
-      { before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
-      {
-        before: "stopper",
-        after: "mix",
-        weight: "needed",
-        ask: "What happens to the solution if you turn an open flask over?"
-      },
-      {
-        before: "cool",
-        after: "transfer",
-        weight: "advised",
-        ask: "A tip: hot liquid can strain the flask, so check that it is cool to the touch as you pour.",
-        unless: { before: "transfer", after: "dissolve" }
-      },
-      {
-        before: "rinse",
-        after: "near",
-        weight: "advised",
-        ask: "A tip: leave room for the rinsing water, or the level may pass the mark."
-      }
-    ],
-    hints: [
-      "The flask is right only if all the solute is in it, at room temperature, with the water at the mark.",
-      "Some things need an empty flask, some an open one, some a closed one. Sort the letters into those three.",
-      "Ask of each letter: what would go wrong if the water were at the mark already?"
-    ]
-  };
-
-  // src/lab/procedures.ts
-  var allProcedures = () => [
-    solidToFlask,
-    pipetteToFlask,
-    concentratedAcid,
-    serialFlasks,
-    dryResidue
-  ];
-  function procedureByName(name) {
-    const found = allProcedures().find((procedure) => procedure.name === name);
-    if (found === void 0) throw new Error(`No procedure is called “${name}”.`);
-    return found;
-  }
-
-  // src/lab/orderedActions.ts
-  var brokenRules = (procedure, order) => procedure.rules.filter(
-    ({ before, after, weight }) => weight !== "advised" && order.indexOf(after) < order.indexOf(before)
-  ).length;
-  function orderedActions(name) {
-    const procedure = procedureByName(name);
-    for (let mix = 1; ; mix += 1) {
-      const actions = shuffled(procedure.actions, seededRandom(`${name} ${mix}`));
-      const order = actions.map(({ id }) => id);
-      if (brokenRules(procedure, order) >= 3) return lettered(`${name} ${mix}`, procedure.actions);
-    }
-  }
-
-  // src/lab/activities/sharedSteps.ts
-  var purityShown = { given: "purity", before: " The solid is ", after: " % pure." };
-  var calculated = (step) => ({
-    ...step,
-    kind: "calculated",
-    bench: false
-  });
-  var measured = (step) => ({
-    ...step,
-    kind: "measured",
-    bench: true
-  });
-  var told = (step) => ({
-    ...step,
-    kind: "told",
-    unit: "",
-    bench: false
-  });
-  var ordered = (step) => ({
-    ...step,
-    kind: "ordered",
-    unit: "",
-    bench: false,
-    shown: [
-      "Write the letters in an order that works.",
-      ...orderedActions(step.procedure).map(({ letter, item }) => `
-${letter}) ${item.text}`)
-    ]
-  });
-  var chosen = (step) => ({
-    ...step,
-    kind: "chosen",
-    unit: "",
-    bench: false,
-    shown: [
-      ...questionByName(step.question).stem,
-      ...letteredOptions(step.question).flatMap(({ letter, item }) => [`
-${letter}) `, ...item.text]),
-      "\nAnswer with a letter."
-    ]
-  });
-
-  // src/lab/activities/dilutionSteps.ts
-  var stockShown = ({ stock }) => "given" in stock ? [{ given: stock.given }, " mol/L stock"] : ["the stock whose molarity you found"];
-  var dilutionTaken = ({ stock, target, volume }) => ({
-    "stock molarity": stock,
-    "target molarity": { given: target },
-    "target volume": { given: volume }
-  });
-  var factorStep = (names5) => calculated({
-    id: "dilution factor",
-    title: "Dilution factor",
-    unit: "",
-    shown: [
-      "How many times larger the volume gets, from ",
-      ...stockShown(names5),
-      " to ",
-      { given: names5.target },
-      " mol/L."
-    ],
-    period: names5.period,
-    quantity: "dilution factor",
-    takes: { "stock molarity": names5.stock, "target molarity": { given: names5.target } },
-    buildsOn: {}
-  });
-  var stockVolumeStep = (names5) => calculated({
-    id: "stock volume",
-    title: "Stock to take",
-    unit: "mL",
-    shown: [
-      "Volume of ",
-      ...stockShown(names5),
-      " for ",
-      { given: names5.volume },
-      " mL of ",
-      { given: names5.target },
-      " mol/L."
-    ],
-    period: names5.period,
-    quantity: "stock volume",
-    takes: dilutionTaken(names5),
-    buildsOn: { "dilution factor": "dilution factor" }
-  });
-  var waterVolumeStep = (names5) => calculated({
-    id: "water volume",
-    title: "Water, about",
-    unit: "mL",
-    shown: ["About how much water joins the stock, up to ", { given: names5.volume }, " mL."],
-    period: names5.period,
-    quantity: "water volume",
-    takes: dilutionTaken(names5),
-    buildsOn: { "stock volume": "stock volume" }
-  });
-  var ionStep = ({ molarity: molarity3, period }) => calculated({
-    id: "ion molarity",
-    title: "Molarity of one ion",
-    unit: "mol/L",
-    shown: ["Molarity of ", { given: "ion" }, " in ", { given: molarity3 }, " mol/L ", { given: "formula" }, "."],
-    period,
-    quantity: "ion molarity",
-    takes: { formula: { given: "formula" }, molarity: { given: molarity3 }, ion: { given: "ion" } },
-    buildsOn: {}
-  });
-
-  // src/lab/activities/solidSteps.ts
-  var purityTaken = ({ purity }) => purity === void 0 ? {} : { purity: { given: purity } };
-  var purityPieces = ({ purity }) => purity === void 0 ? [] : [{ ...purityShown, given: purity }];
-  var molarMassStep = () => calculated({
-    id: "molar mass",
-    title: "Molar mass",
-    unit: "g/mol",
-    shown: ["Molar mass of ", { given: "formula" }, "."],
-    period: 1,
-    quantity: "molar mass",
-    takes: { formula: { given: "formula" } },
-    buildsOn: {}
-  });
-  var molesStep = ({ molarity: molarity3, volume }) => calculated({
-    id: "moles of solute",
-    title: "Moles of solute",
-    unit: "mol",
-    shown: ["Amount in ", { given: volume }, " mL of ", { given: molarity3 }, " mol/L solution."],
-    period: 1,
-    quantity: "moles of solute",
-    takes: { molarity: { given: molarity3 }, volume: { given: volume } },
-    buildsOn: {}
-  });
-  var massStep = (names5) => calculated({
-    id: "mass of solute",
-    title: "Mass to weigh",
-    unit: "g",
-    shown: [
-      "Mass of ",
-      { given: "formula" },
-      " for ",
-      { given: names5.volume },
-      " mL of ",
-      { given: names5.molarity },
-      " mol/L solution.",
-      ...purityPieces(names5)
-    ],
-    period: 1,
-    quantity: "mass of solute",
-    takes: {
-      formula: { given: "formula" },
-      molarity: { given: names5.molarity },
-      volume: { given: names5.volume },
-      ...purityTaken(names5)
-    },
-    buildsOn: { "molar mass": "molar mass", "moles of solute": "moles of solute" }
-  });
-  var massWeighedStep = () => measured({
-    id: "mass weighed",
-    title: "Mass really weighed",
-    unit: "g",
-    shown: ["What the balance shows for your solid, every figure of it."],
-    period: 1,
-    expects: "mass of solute",
-    instrument: "balance"
-  });
-  var stockMadeStep = (names5) => calculated({
-    id: "stock made",
-    title: "Molarity really made",
-    unit: "mol/L",
-    shown: [
-      "Molarity of your solution, from the mass you weighed, in ",
-      { given: names5.volume },
-      " mL.",
-      ...purityPieces(names5)
-    ],
-    period: 1,
-    quantity: "molarity",
-    takes: {
-      formula: { given: "formula" },
-      mass: { entryOf: "mass weighed" },
-      volume: { given: names5.volume },
-      ...purityTaken(names5)
-    },
-    buildsOn: { "molar mass": "molar mass" }
-  });
-
-  // src/lab/activities/concentratedReagent.ts
-  var names = {
-    stock: { entryOf: "reagent molarity" },
-    target: "target molarity",
-    volume: "target volume",
-    period: 1
-  };
-  var concentratedReagent = () => ({
-    id: "concentrated reagent",
-    title: "A solution from a concentrated acid",
-    aim: "Work out how a concentrated acid is diluted, and in which order that is safe. Staff make the solution.",
-    givens: [
-      { ...commonGivens.formula, about: "acid in the bottle" },
-      { name: "mass percent", unit: "%", about: "mass percent on the label of the bottle" },
-      { name: "density", unit: "g/mL", about: "density on the label of the bottle" },
-      commonGivens.target,
-      commonGivens.volume
-    ],
-    numbers: {
-      formula: "formula",
-      reagent: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
-    },
-    steps: [
-      molarMassStep(),
-      calculated({
-        id: "reagent molarity",
-        title: "Molarity in the bottle",
-        unit: "mol/L",
-        shown: [
-          "Molarity of ",
-          { given: "mass percent" },
-          " % ",
-          { given: "formula" },
-          " with ",
-          { given: "density" },
-          " g in each mL."
-        ],
-        period: 1,
-        quantity: "reagent molarity",
-        takes: {
-          formula: { given: "formula" },
-          "mass percent": { given: "mass percent" },
-          density: { given: "density" }
-        },
-        buildsOn: { "molar mass": "molar mass" }
-      }),
-      { ...stockVolumeStep(names), title: "Acid to take", buildsOn: {} },
-      waterVolumeStep(names),
-      ordered({ id: "procedure", title: "How to dilute it safely", procedure: "concentrated acid", period: 1 }),
-      chosen({ id: "particles", title: "What the particles do", question: "dilute acid", period: 1 }),
-      told({
-        id: "in your words",
-        title: "In your own words",
-        shown: ["One sentence, or a link to your recording: why does the water go in first?"],
-        period: 1
-      })
-    ]
-  });
-
-  // src/lab/activities/dilutionAlone.ts
-  var names2 = {
-    stock: { given: "stock molarity" },
-    target: "target molarity",
-    volume: "target volume",
-    period: 1
-  };
-  var dilutionAlone = () => ({
-    id: "dilution",
-    title: "A dilution",
-    aim: "Make a weaker solution from a stock, and say what is in the flask.",
-    givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
-    numbers: {
-      formula: "formula",
-      ion: "ion",
-      dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
-    },
-    steps: [
-      factorStep(names2),
-      stockVolumeStep(names2),
-      waterVolumeStep(names2),
-      ordered({ id: "procedure", title: "How to dilute", procedure: "pipette to flask", period: 1 }),
-      ionStep({ molarity: "target molarity", period: 1 }),
-      chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 1 }),
-      told({
-        id: "in your words",
-        title: "In your own words",
-        shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
-        period: 1
-      })
-    ]
-  });
-
-  // src/lab/activities/fromSolid.ts
-  var fromSolid = ({ id, title, aim, formula: formula2, impure, question }) => {
-    const names5 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
-    const { molarity: molarity3, flask, ion, purity } = commonGivens;
-    return {
-      id,
-      title,
-      aim,
-      givens: [formula2, molarity3, flask, ion, ...impure ? [purity] : []],
-      numbers: {
-        formula: "formula",
-        ion: "ion",
-        solid: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
-      },
-      steps: [
-        molarMassStep(),
-        molesStep(names5),
-        massStep(names5),
-        ordered({ id: "procedure", title: "How to make it", procedure: "solid to flask", period: 1 }),
-        massWeighedStep(),
-        stockMadeStep(names5),
-        ionStep({ molarity: "molarity", period: 1 }),
-        chosen({ id: "particles", title: "What the particles do", question, period: 1 }),
-        told({
-          id: "in your words",
-          title: "In your own words",
-          shown: [
-            "One sentence, or a link to your recording: how do you know that your flask holds what its label says?"
-          ],
-          period: 1
-        })
-      ]
-    };
-  };
-  var plainSolid = () => fromSolid({
-    id: "solution from a solid",
-    title: "A solution from a solid",
-    aim: "Make a solution of a chosen molarity from a solid that is pure and dry.",
-    formula: { ...commonGivens.formula, about: "solute as its bottle says" },
-    impure: false,
-    question: "portion strength"
-  });
-  var hydrateSolid = () => fromSolid({
-    id: "solution from a hydrate",
-    title: "A solution from a hydrate",
-    aim: "Make a solution of a chosen molarity from crystals that hold water.",
-    formula: { ...commonGivens.formula, about: "solute with its water of hydration, as in CuSO4·5H2O" },
-    impure: false,
-    question: "crystal water"
-  });
-  var impureSolid = () => fromSolid({
-    id: "solution from an impure solid",
-    title: "A solution from a solid that is not pure",
-    aim: "Make a solution of a chosen molarity from a solid of known purity.",
-    formula: commonGivens.formula,
-    impure: true,
-    question: "impure solid"
-  });
-
-  // src/lab/activities/serialDilution.ts
-  var flaskStep = ({
-    id,
-    title,
-    from
-  }) => calculated({
-    id,
-    title,
-    unit: "mol/L",
-    shown: from === void 0 ? [
-      { given: "portion" },
-      " mL of ",
-      { given: "stock molarity" },
-      " mol/L stock, made up to ",
-      { given: "flask" },
-      " mL."
-    ] : [{ given: "portion" }, " mL from the flask before, made up to ", { given: "flask" }, " mL."],
-    period: 1,
-    quantity: "diluted molarity",
-    takes: {
-      "stock molarity": from === void 0 ? { given: "stock molarity" } : { entryOf: from },
-      "stock volume": { given: "portion" },
-      "final volume": { given: "flask" }
-    },
-    buildsOn: {}
-  });
-  var serialDilution = () => ({
-    id: "serial dilution",
-    title: "A serial dilution",
-    aim: "Dilute again and again, and follow what happens to the molarity.",
-    givens: [
-      commonGivens.formula,
-      commonGivens.stock,
-      { name: "portion", unit: "mL", about: "volume that is taken each time" },
-      { ...commonGivens.flask, about: "volume that it is made up to each time" }
-    ],
-    numbers: { formula: "formula", serial: { stock: "stock molarity", portion: "portion", flask: "flask" } },
-    steps: [
-      flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
-      flaskStep({ id: "second flask", title: "Molarity in the second flask", from: "first flask" }),
-      flaskStep({ id: "third flask", title: "Molarity in the third flask", from: "second flask" }),
-      ordered({ id: "procedure", title: "How to dilute twice", procedure: "serial dilution", period: 1 }),
-      chosen({ id: "particles", title: "What the particles do", question: "last flask", period: 1 }),
-      told({
-        id: "in your words",
-        title: "In your own words",
-        shown: ["One sentence, or a link to your recording: why not take a tiny portion once?"],
-        period: 1
-      })
-    ]
-  });
-
-  // src/lab/activities/stockAndDilution.ts
-  var solid = { molarity: "stock molarity", volume: "flask", purity: "purity" };
-  var dilution = {
-    stock: { given: "stock molarity" },
-    target: "target molarity",
-    volume: "target volume",
-    period: 2
-  };
-  var stockAndDilution = () => ({
-    id: "stock and dilution",
-    title: "A stock solution and its dilution",
-    aim: "Make a solution of a molarity you chose, dilute it, and say what is in the flask.",
-    givens: [
-      commonGivens.formula,
-      commonGivens.stock,
-      { ...commonGivens.flask, about: "volume of stock that is made" },
-      commonGivens.target,
-      commonGivens.volume,
-      commonGivens.ion,
-      { ...commonGivens.purity, optional: true }
-    ],
-    numbers: {
-      formula: "formula",
-      ion: "ion",
-      solid: { molarity: "stock molarity", flask: "flask", purity: "purity" },
-      dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
-    },
-    steps: [
-      molarMassStep(),
-      molesStep(solid),
-      massStep(solid),
-      ordered({ id: "stock procedure", title: "How to make the stock", procedure: "solid to flask", period: 1 }),
-      massWeighedStep(),
-      stockMadeStep(solid),
-      factorStep(dilution),
-      stockVolumeStep(dilution),
-      waterVolumeStep(dilution),
-      ordered({ id: "dilution procedure", title: "How to dilute", procedure: "pipette to flask", period: 2 }),
-      calculated({
-        id: "diluted molarity",
-        title: "Molarity after dilution",
-        unit: "mol/L",
-        shown: ["From the stock you really made and the stock you take, in ", { given: "target volume" }, " mL."],
-        period: 2,
-        quantity: "diluted molarity",
-        takes: {
-          "stock molarity": { entryOf: "stock made" },
-          "stock volume": { entryOf: "stock volume" },
-          "final volume": { given: "target volume" }
-        },
-        buildsOn: {}
-      }),
-      ionStep({ molarity: "target molarity", period: 2 }),
-      chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 2 }),
-      told({
-        id: "in your words",
-        title: "In your own words",
-        shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
-        period: 2
-      })
-    ]
-  });
-
-  // src/lab/activities/weighedResidue.ts
-  var names3 = { molarity: "molarity", volume: "portion" };
-  var weighedResidue = () => ({
-    id: "weighed residue",
-    title: "What did we really make? A weighed residue",
-    aim: "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.",
-    givens: [
-      { ...commonGivens.formula, about: "a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4" },
-      { ...commonGivens.molarity, about: "concentration on the label" },
-      { name: "portion", unit: "mL", about: "volume that is dried" }
-    ],
-    numbers: { formula: "formula", residue: { molarity: "molarity", portion: "portion" } },
-    steps: [
-      molarMassStep(),
-      molesStep(names3),
-      { ...massStep(names3), title: "Mass that should stay" },
-      ordered({ id: "procedure", title: "How to dry and weigh", procedure: "weighed residue", period: 1 }),
-      measured({
-        id: "residue weighed",
-        title: "Mass of the dry residue",
-        unit: "g",
-        shown: ["The salt from ", { given: "portion" }, " mL, dried until two weighings agree."],
-        period: 1,
-        expects: "mass of solute",
-        instrument: "balance",
-        tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }]
-      }),
-      calculated({
-        id: "molarity found",
-        title: "Molarity found",
-        unit: "mol/L",
-        shown: ["Molarity from your residue, in ", { given: "portion" }, " mL."],
-        period: 1,
-        quantity: "molarity",
-        takes: { formula: { given: "formula" }, mass: { entryOf: "residue weighed" }, volume: { given: "portion" } },
-        buildsOn: { "molar mass": "molar mass" }
-      }),
-      calculated({
-        id: "percent error",
-        title: "Percent error",
-        unit: "%",
-        shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
-        period: 1,
-        quantity: "percent error",
-        takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
-        buildsOn: {}
-      }),
-      chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
-      told({
-        id: "in your words",
-        title: "In your own words",
-        shown: ["One sentence, or a link to your recording: what may have made your result too high or too low?"],
-        period: 1
-      })
-    ]
-  });
-
-  // src/lab/activities.ts
-  var activities = {
-    "stock and dilution": stockAndDilution,
-    "solution from a solid": plainSolid,
-    "solution from a hydrate": hydrateSolid,
-    "solution from an impure solid": impureSolid,
-    dilution: dilutionAlone,
-    "serial dilution": serialDilution,
-    "concentrated reagent": concentratedReagent,
-    "weighed residue": weighedResidue
-  };
-  var allActivities = () => Object.values(activities).map((build) => build());
-  function activityById(id) {
-    var _a;
-    const wanted2 = id.trim().replace(/\s+/g, " ").toLowerCase();
-    return Object.keys(activities).includes(wanted2) ? (_a = activities[wanted2]) == null ? void 0 : _a.call(activities) : void 0;
-  }
-
-  // src/errors/quoted.ts
-  var shownWhole = 60;
-  var shownAtStart = 40;
-  var shownAtEnd = 15;
-  function shortened(text2) {
-    const characters = Array.from(text2);
-    if (characters.length <= shownWhole) return text2;
-    return `${characters.slice(0, shownAtStart).join("")} … ${characters.slice(-shownAtEnd).join("")}`;
-  }
-  function quoted(cell) {
-    if (typeof cell === "string") return cell.trim() === "" ? "a blank cell" : `“${shortened(cell)}”`;
-    if (cell === void 0 || cell === null) return "a blank cell";
-    if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
-    if (typeof cell === "number") return String(cell);
-    if (Object.prototype.toString.call(cell) === "[object Date]") {
-      const time = cell.getTime();
-      return Number.isFinite(time) ? `the date ${new Date(time).toISOString().slice(0, 10)}` : "a date";
-    }
-    return "something that is neither text nor a number";
-  }
-
-  // src/errors/result.ts
-  var success = (value) => ({ ok: true, value });
-  var failure = (error) => ({ ok: false, error });
-
-  // src/lab/numbers/lessonNumbers.ts
-  var portionOf = ({ stock, target, volume }) => target / stock * volume;
-  var isSame = (one, other) => Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other));
-
-  // src/lab/numbers/nearbyNumbers.ts
-  function plainText(value, figures) {
-    const shown2 = Number(value.toPrecision(figures));
-    if (!isSame(shown2, value)) return void 0;
-    const places = figures - 1 - Math.floor(Math.log10(shown2) + 1e-12);
-    return places < 0 ? shown2.toFixed(0) : shown2.toFixed(Math.min(places, 100));
-  }
-  var nearest = { least: 0.6, most: 1.6 };
-  function nearbyNumbers({ value, figures }) {
-    const resolved = Math.min(figures, 3);
-    const place = Math.floor(Math.log10(value) + 1e-12) - resolved + 1;
-    const step = resolved === 3 ? 5 : 1;
-    const scaled = (count) => place < 0 ? count / 10 ** -place : count * 10 ** place;
-    const first = Math.ceil(nearest.least * value / scaled(1) / step);
-    const last = Math.floor(nearest.most * value / scaled(1) / step + 1e-9);
-    const found = [];
-    for (let count = first; count <= last; count += 1) {
-      const near = scaled(count * step);
-      if (near > 0 && plainText(near, figures) !== void 0) found.push(near);
-    }
-    return found;
-  }
-
-  // src/measurement/finite.ts
-  function finite(value, argument) {
-    if (Number.isFinite(value)) return success(value);
-    return failure({
-      code: "result-not-finite",
-      argument,
-      expected: "numbers whose result can be written",
-      received: "numbers that lead beyond every number",
-      advice: "Look at their powers of ten and their units."
-    });
-  }
-
-  // src/measurement/quantity.ts
-  var grams = (value) => value;
-  var gramsPerMole = (value) => value;
-  var gramsPerMillilitre = (value) => value;
-  var millilitres = (value) => value;
-  var moles = (value) => value;
-  var molesPerLitre = (value) => value;
-  var percent = (value) => value;
-
-  // src/chemistry/elementTable.generated.ts
-  var elementTable = `
+// src/chemistry/elementTable.generated.ts
+var elementTable = \`
 H hydrogen 1.0080
 He helium 4.002602
 Li lithium 6.94
@@ -1455,1408 +132,8495 @@ Mc moscovium ~290
 Lv livermorium ~293
 Ts tennessine ~294
 Og oganesson ~294
-`;
+\`;
 
-  // src/chemistry/elements.ts
-  var bySymbol;
-  function elements() {
-    bySymbol != null ? bySymbol : bySymbol = new Map(
-      elementTable.trim().split("\n").map((line, index) => {
-        const [symbol = "", name = "", weight = ""] = line.split(" ");
-        const isStable = !weight.startsWith("~");
-        const element = {
-          symbol,
-          name,
-          atomicNumber: index + 1,
-          weight: isStable ? Number(weight) : void 0,
-          longestLived: isStable ? void 0 : Number(weight.slice(1))
-        };
-        return [symbol, element];
-      })
-    );
-    return bySymbol;
-  }
-  var isotopeMasses = /* @__PURE__ */ new Map([
-    ["[2H]", 2.014101777844],
-    ["[3H]", 3.01604928132],
-    ["[13C]", 13.003354835336]
-  ]);
-  var isotopeShape = /^\[(\d+)([A-Z][a-z]?)\]$/;
-  var elementOf = (label) => {
-    var _a, _b;
-    return (_b = (_a = isotopeShape.exec(label)) == null ? void 0 : _a[2]) != null ? _b : label;
-  };
-  function relativeMass(label) {
-    var _a, _b;
-    const isotope = isotopeShape.exec(label);
-    if (!isotope) return (_a = elements().get(label)) == null ? void 0 : _a.weight;
-    return (_b = isotopeMasses.get(label)) != null ? _b : Number(isotope[1]);
-  }
-
-  // src/chemistry/molarMass.ts
-  function atomicMass(label) {
-    var _a, _b;
-    const mass = relativeMass(label);
-    if (mass !== void 0) return success(mass);
-    const symbol = elementOf(label);
-    const element = elements().get(symbol);
-    return failure({
-      code: "atomic-weight-none",
-      argument: "formula",
-      expected: "elements with a standard atomic weight",
-      received: `${symbol} (${(_a = element == null ? void 0 : element.name) != null ? _a : symbol}), which has no stable isotope and so no usual mixture in nature`,
-      advice: `Name the isotope you mean; the longest-lived is [${(_b = element == null ? void 0 : element.longestLived) != null ? _b : "?"}${symbol}].`,
-      brief: symbol
-    });
-  }
-  function molarMass({ atoms }) {
-    let sum = 0;
-    for (const { element, count } of atoms) {
-      const mass = atomicMass(element);
-      if (!mass.ok) return mass;
-      sum += count * mass.value;
-    }
-    return finite(gramsPerMole(sum), "formula");
-  }
-
-  // src/chemistry/formula.ts
-  var partsAtoms = (parts, times2, counts) => {
-    var _a;
-    for (const part of parts) {
-      if (part.kind === "group") partsAtoms(part.parts, times2 * part.count, counts);
-      else counts.set(part.element, ((_a = counts.get(part.element)) != null ? _a : 0) + times2 * part.count);
-    }
-  };
-  function atomsOfUnits(units2) {
-    const counts = /* @__PURE__ */ new Map();
-    for (const { coefficient, parts } of units2) partsAtoms(parts, coefficient, counts);
-    return [...counts].map(([element, count]) => ({ element, count }));
-  }
-  var isWater = ({ parts }) => {
-    const atoms = atomsOfUnits([{ coefficient: 1, parts }]);
-    const count = (symbol) => {
-      var _a;
-      return (_a = atoms.find(({ element }) => element === symbol)) == null ? void 0 : _a.count;
-    };
-    return atoms.length === 2 && count("H") === 2 && count("O") === 1;
-  };
-  function assembled({ text: text2, units: units2, charge }) {
-    const water2 = units2.slice(1).filter(isWater);
-    const waters = water2.reduce((sum, { coefficient }) => sum + coefficient, 0);
-    return { text: text2, units: units2, charge, atoms: atomsOfUnits(units2), hydrate: waters > 0 ? { count: waters } : void 0 };
-  }
-  var anhydrousAtoms = ({ units: units2 }) => atomsOfUnits(units2.filter((unit, index) => index === 0 || !isWater(unit)));
-
-  // src/chemistry/likelySpellings.ts
-  var lettersMax = 24;
-  var offersMax = 2;
-  var schoolElements = new Set(
-    "H Li Be B C N O F Na Mg Al Si P S Cl K Ca Cr Mn Fe Co Ni Cu Zn Br Ag Cd Sn I Ba Pt Au Hg Pb Bi Sr".split(" ")
-  );
-  function likelySpellings(text2) {
-    var _a;
-    const letters = text2.replace(/[^A-Za-z]/g, "");
-    if (letters.length === 0 || letters.length > lettersMax) return [];
-    const known2 = elements();
-    const from = Array.from({ length: text2.length + 1 }, () => []);
-    from[text2.length] = [""];
-    for (let place = text2.length - 1; place >= 0; place -= 1) {
-      const letter = text2.charAt(place);
-      const found = [];
-      const add = (symbol, length) => {
-        var _a2;
-        for (const rest of (_a2 = from[place + length]) != null ? _a2 : []) found.push(symbol + rest);
+// src/chemistry/elements.ts
+var bySymbol;
+function elements() {
+  bySymbol != null ? bySymbol : bySymbol = new Map(
+    elementTable.trim().split("\\n").map((line, index) => {
+      const [symbol = "", name = "", weight = ""] = line.split(" ");
+      const isStable = !weight.startsWith("~");
+      const element = {
+        symbol,
+        name,
+        atomicNumber: index + 1,
+        weight: isStable ? Number(weight) : void 0,
+        longestLived: isStable ? void 0 : Number(weight.slice(1))
       };
-      if (!/[A-Za-z]/.test(letter)) add(letter, 1);
-      else {
-        const next = text2.charAt(place + 1);
-        const two = letter.toUpperCase() + next.toLowerCase();
-        if (/[A-Za-z]/.test(next) && known2.has(two) && schoolElements.has(two)) add(two, 2);
-        const one = letter.toUpperCase();
-        if (known2.has(one) && schoolElements.has(one)) add(one, 1);
-      }
-      from[place] = found.slice(0, offersMax + 1);
-    }
-    const spellings = ((_a = from[0]) != null ? _a : []).filter((spelling) => spelling !== text2);
-    return spellings.length > offersMax ? [] : spellings;
+      return [symbol, element];
+    })
+  );
+  return bySymbol;
+}
+var isotopeMasses = /* @__PURE__ */ new Map([
+  ["[2H]", 2.014101777844],
+  ["[3H]", 3.01604928132],
+  ["[13C]", 13.003354835336]
+]);
+var isotopeShape = /^\\[(\\d+)([A-Z][a-z]?)\\]$/;
+var elementOf = (label) => {
+  var _a, _b;
+  return (_b = (_a = isotopeShape.exec(label)) == null ? void 0 : _a[2]) != null ? _b : label;
+};
+function relativeMass(label) {
+  var _a, _b;
+  const isotope = isotopeShape.exec(label);
+  if (!isotope) return (_a = elements().get(label)) == null ? void 0 : _a.weight;
+  return (_b = isotopeMasses.get(label)) != null ? _b : Number(isotope[1]);
+}
+
+// src/errors/quoted.ts
+var shownWhole = 60;
+var shownAtStart = 40;
+var shownAtEnd = 15;
+function shortened(text) {
+  const characters = Array.from(text);
+  if (characters.length <= shownWhole) return text;
+  return \`\${characters.slice(0, shownAtStart).join("")} … \${characters.slice(-shownAtEnd).join("")}\`;
+}
+function quoted(cell) {
+  if (typeof cell === "string") return cell.trim() === "" ? "a blank cell" : \`“\${shortened(cell)}”\`;
+  if (cell === void 0 || cell === null) return "a blank cell";
+  if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
+  if (typeof cell === "number") return String(cell);
+  if (Object.prototype.toString.call(cell) === "[object Date]") {
+    const time = cell.getTime();
+    return Number.isFinite(time) ? \`the date \${new Date(time).toISOString().slice(0, 10)}\` : "a date";
   }
+  return "something that is neither text nor a number";
+}
 
-  // src/chemistry/listedIons.ts
-  var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Zn^2+ Cd^2+ Fe^2+ Fe^3+ Co^2+ Co^3+ Ni^2+ Cu^2+ Mn^2+ Cr^2+ Cr^3+ Al^3+ Ga^3+ Sc^3+ Bi^3+ La^3+ Ce^3+ Ce^4+ Sn^2+ Sn^4+ Pb^2+ Hg^2+ Pd^2+ Pt^2+ Au^3+ V^2+ V^3+ Ti^3+ Th^4+ H3O+";
-  var anionList = "F- Cl- Br- I- OH- NO3- NO2- ClO- ClO2- ClO3- ClO4- BrO- BrO3- IO3- IO4- MnO4- CN- SCN- HCO3- HSO4- HSO3- HS- H2PO4- CH3COO- HCOO- HC8H4O4- HC2O4- S2O3^2- SO4^2- SO3^2- S^2- CO3^2- CrO4^2- Cr2O7^2- MnO4^2- HPO4^2- C2O4^2- S2O8^2- S4O6^2- SiO3^2- B4O7^2- O^2- O2^2- PO4^3- PO3^3- AsO4^3- BO3^3- C6H5O7^3- Fe(CN)6^3- Fe(CN)6^4- N3- HO2- C6H5COO- C4H4O6^2- HC4H4O6- C2H5COO- BF4- MoO4^2- WO4^2- VO3- SeO4^2- SeO3^2- B(OH)4- Al(OH)4-";
-  var read = (list) => list.split(" ").map((written) => {
-    var _a;
-    const [, body = "", digits, sign] = (_a = /^(.*?)(?:\^(\d))?([+-])$/.exec(written)) != null ? _a : [];
-    return { body, charge: Number(digits != null ? digits : 1) * (sign === "-" ? -1 : 1) };
-  });
-  var cations;
-  var anions;
-  var listedCations = () => cations != null ? cations : cations = read(cationList);
-  var listedAnions = () => anions != null ? anions : anions = read(anionList);
-  var isListedIon = ({ body, charge }) => [...listedCations(), ...listedAnions()].some((ion) => ion.charge === charge && sameBody(ion.body, body));
-  var sameBody = (one, other) => one === other.replace(/^\[(.*)\]$/, "$1");
+// src/measurement/cellValue.ts
+var isBlank = (value) => value === void 0 || value === null || typeof value === "string" && value.trim() === "";
 
-  // src/chemistry/splitCharge.ts
-  var superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-  var signOf = (mark) => /[+＋⁺]/.test(mark) ? 1 : -1;
-  var size = (digits) => {
-    const plain4 = Array.from(digits != null ? digits : "", (mark) => {
-      const place = superscripts.indexOf(mark);
-      return place < 0 ? mark : String(place);
-    }).join("");
-    return plain4 === "" ? 1 : Number(plain4);
-  };
-  var tailLength = 14;
-  var clearShapes = [
-    { shape: /\s*\^\s*[({]?\s*(\d{0,2})\s*([+＋−–-])\s*[)}]?$/, size: 1, sign: 2 },
-    { shape: /\s*\^\s*[({]?\s*([+＋−–-])\s*(\d{1,2})\s*[)}]?$/, size: 2, sign: 1 },
-    { shape: /\((\d{0,2})([+＋−–-])\)$/, size: 1, sign: 2 },
-    { shape: /\(([+＋−–-])(\d{1,2})\)$/, size: 2, sign: 1 },
-    { shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 },
-    { shape: /([⁺⁻])([¹²³⁴⁵⁶⁷⁸⁹]{1,2})$/, size: 2, sign: 1 },
-    { shape: /(?<=[₀-₉\s])(\d)([+＋−–-])$/, size: 1, sign: 2 },
-    { shape: /([+＋−–-])(\d{1,2})$/, size: 2, sign: 1 }
-  ];
-  function splitCharge(text2) {
-    var _a;
-    const tail = text2.slice(-tailLength);
-    const head = text2.slice(0, text2.length - tail.length);
-    for (const { shape, size: sizeAt, sign: signAt } of clearShapes) {
-      const match = shape.exec(tail);
-      if (match) {
-        return [
-          {
-            base: head + tail.slice(0, match.index).trimEnd(),
-            charge: size(match[sizeAt]) * signOf((_a = match[signAt]) != null ? _a : "")
-          }
-        ];
-      }
-    }
-    const bare = /(\d*)([+＋]+|[−–-]+)$/.exec(tail);
-    if (!bare) return [{ base: text2, charge: 0 }];
-    const [whole2, digits = "", signs = ""] = bare;
-    const body = text2.slice(0, text2.length - whole2.length);
-    const sign = signOf(signs);
-    if (digits === "") return [{ base: body, charge: sign * signs.length }];
-    const asSubscript = { base: body + digits, charge: sign };
-    const asCharge = { base: body + digits.slice(0, -1), charge: sign * Number(digits.slice(-1)) };
-    if (asCharge.charge === 0) return [asSubscript];
-    if (!/^[A-Z][a-z]?$/.test(body.trim())) {
-      for (const reading of [asSubscript, asCharge]) {
-        if (isListedIon({ body: reading.base.replace(/\s/g, ""), charge: reading.charge })) return [reading];
-      }
-    }
-    return [asCharge, asSubscript];
+// src/chemistry/formula.ts
+var partsAtoms = (parts, times2, counts) => {
+  var _a;
+  for (const part of parts) {
+    if (part.kind === "group") partsAtoms(part.parts, times2 * part.count, counts);
+    else counts.set(part.element, ((_a = counts.get(part.element)) != null ? _a : 0) + times2 * part.count);
   }
-  var chargeText = ({ base, charge }) => {
-    const digits = Math.abs(charge) === 1 ? "" : String(Math.abs(charge));
-    return `${base}^${digits}${charge < 0 ? "-" : "+"}`;
+};
+function atomsOfUnits(units) {
+  const counts = /* @__PURE__ */ new Map();
+  for (const { coefficient, parts } of units) partsAtoms(parts, coefficient, counts);
+  return [...counts].map(([element, count]) => ({ element, count }));
+}
+var isWater = ({ parts }) => {
+  const atoms = atomsOfUnits([{ coefficient: 1, parts }]);
+  const count = (symbol) => {
+    var _a;
+    return (_a = atoms.find(({ element }) => element === symbol)) == null ? void 0 : _a.count;
   };
+  return atoms.length === 2 && count("H") === 2 && count("O") === 1;
+};
+function assembled({ text, units, charge }) {
+  const water = units.slice(1).filter(isWater);
+  const waters = water.reduce((sum, { coefficient }) => sum + coefficient, 0);
+  return { text, units, charge, atoms: atomsOfUnits(units), hydrate: waters > 0 ? { count: waters } : void 0 };
+}
+var anhydrousAtoms = ({ units }) => atomsOfUnits(units.filter((unit, index) => index === 0 || !isWater(unit)));
 
-  // src/chemistry/readFormula.ts
-  var formulaLengthMax = 250;
-  var depthMax = 20;
-  var numberMax = 99999;
-  var opening = "([{";
-  var closing = ")]}";
-  var separators = "·•*.∙⋅‧・";
-  var subscripts = "₀₁₂₃₄₅₆₇₈₉";
-  var superscripts2 = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-  var fractions = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
-  var Stop = class {
-    constructor(error) {
-      this.error = error;
+// src/chemistry/listedIons.ts
+var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Zn^2+ Cd^2+ Fe^2+ Fe^3+ Co^2+ Co^3+ Ni^2+ Cu^2+ Mn^2+ Cr^2+ Cr^3+ Al^3+ Ga^3+ Sc^3+ Bi^3+ La^3+ Ce^3+ Ce^4+ Sn^2+ Sn^4+ Pb^2+ Hg^2+ Pd^2+ Pt^2+ Au^3+ V^2+ V^3+ Ti^3+ Th^4+ H3O+";
+var anionList = "F- Cl- Br- I- OH- NO3- NO2- ClO- ClO2- ClO3- ClO4- BrO- BrO3- IO3- IO4- MnO4- CN- SCN- HCO3- HSO4- HSO3- HS- H2PO4- CH3COO- HCOO- HC8H4O4- HC2O4- S2O3^2- SO4^2- SO3^2- S^2- CO3^2- CrO4^2- Cr2O7^2- MnO4^2- HPO4^2- C2O4^2- S2O8^2- S4O6^2- SiO3^2- B4O7^2- O^2- O2^2- PO4^3- PO3^3- AsO4^3- BO3^3- C6H5O7^3- Fe(CN)6^3- Fe(CN)6^4- N3- HO2- C6H5COO- C4H4O6^2- HC4H4O6- C2H5COO- BF4- MoO4^2- WO4^2- VO3- SeO4^2- SeO3^2- B(OH)4- Al(OH)4-";
+var read = (list) => list.split(" ").map((written) => {
+  var _a;
+  const [, body = "", digits, sign] = (_a = /^(.*?)(?:\\^(\\d))?([+-])$/.exec(written)) != null ? _a : [];
+  return { body, charge: Number(digits != null ? digits : 1) * (sign === "-" ? -1 : 1) };
+});
+var cations;
+var anions;
+var listedCations = () => cations != null ? cations : cations = read(cationList);
+var listedAnions = () => anions != null ? anions : anions = read(anionList);
+var isListedIon = ({ body, charge }) => [...listedCations(), ...listedAnions()].some((ion) => ion.charge === charge && sameBody(ion.body, body));
+var sameBody = (one, other) => one === other.replace(/^\\[(.*)\\]$/, "$1");
+
+// src/chemistry/likelySpellings.ts
+var lettersMax = 24;
+var offersMax = 2;
+var schoolElements = new Set(
+  "H Li Be B C N O F Na Mg Al Si P S Cl K Ca Cr Mn Fe Co Ni Cu Zn Br Ag Cd Sn I Ba Pt Au Hg Pb Bi Sr".split(" ")
+);
+function likelySpellings(text) {
+  var _a;
+  const letters = text.replace(/[^A-Za-z]/g, "");
+  if (letters.length === 0 || letters.length > lettersMax) return [];
+  const known2 = elements();
+  const from = Array.from({ length: text.length + 1 }, () => []);
+  from[text.length] = [""];
+  for (let place = text.length - 1; place >= 0; place -= 1) {
+    const letter = text.charAt(place);
+    const found = [];
+    const add = (symbol, length) => {
+      var _a2;
+      for (const rest of (_a2 = from[place + length]) != null ? _a2 : []) found.push(symbol + rest);
+    };
+    if (!/[A-Za-z]/.test(letter)) add(letter, 1);
+    else {
+      const next = text.charAt(place + 1);
+      const two = letter.toUpperCase() + next.toLowerCase();
+      if (/[A-Za-z]/.test(next) && known2.has(two) && schoolElements.has(two)) add(two, 2);
+      const one = letter.toUpperCase();
+      if (known2.has(one) && schoolElements.has(one)) add(one, 1);
     }
-  };
-  var FormulaReader = class {
-    constructor(text2, end, argument) {
-      this.place = 0;
-      this.units = [];
-      this.open = [];
-      this.parts = [];
-      this.coefficient = 1;
-      /** Where the unit began, and whether a plain point between digits began it. */
-      this.unitAt = 0;
-      this.afterPoint = false;
-      this.text = text2;
-      this.end = end;
-      this.argument = argument;
+    from[place] = found.slice(0, offersMax + 1);
+  }
+  const spellings = ((_a = from[0]) != null ? _a : []).filter((spelling) => spelling !== text);
+  return spellings.length > offersMax ? [] : spellings;
+}
+
+// src/chemistry/splitCharge.ts
+var superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+var signOf = (mark) => /[+＋⁺]/.test(mark) ? 1 : -1;
+var size = (digits) => {
+  const plain = Array.from(digits != null ? digits : "", (mark) => {
+    const place = superscripts.indexOf(mark);
+    return place < 0 ? mark : String(place);
+  }).join("");
+  return plain === "" ? 1 : Number(plain);
+};
+var tailLength = 14;
+var clearShapes = [
+  { shape: /\\s*\\^\\s*[({]?\\s*(\\d{0,2})\\s*([+＋−–-])\\s*[)}]?$/, size: 1, sign: 2 },
+  { shape: /\\s*\\^\\s*[({]?\\s*([+＋−–-])\\s*(\\d{1,2})\\s*[)}]?$/, size: 2, sign: 1 },
+  { shape: /\\((\\d{0,2})([+＋−–-])\\)$/, size: 1, sign: 2 },
+  { shape: /\\(([+＋−–-])(\\d{1,2})\\)$/, size: 2, sign: 1 },
+  { shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 },
+  { shape: /([⁺⁻])([¹²³⁴⁵⁶⁷⁸⁹]{1,2})$/, size: 2, sign: 1 },
+  { shape: /(?<=[₀-₉\\s])(\\d)([+＋−–-])$/, size: 1, sign: 2 },
+  { shape: /([+＋−–-])(\\d{1,2})$/, size: 2, sign: 1 }
+];
+function splitCharge(text) {
+  var _a;
+  const tail = text.slice(-tailLength);
+  const head = text.slice(0, text.length - tail.length);
+  for (const { shape, size: sizeAt, sign: signAt } of clearShapes) {
+    const match = shape.exec(tail);
+    if (match) {
+      return [
+        {
+          base: head + tail.slice(0, match.index).trimEnd(),
+          charge: size(match[sizeAt]) * signOf((_a = match[signAt]) != null ? _a : "")
+        }
+      ];
     }
-    read() {
-      if (/^\s*\d/.test(this.text)) this.stopAtCoefficient();
-      while (this.place < this.end) this.readOne();
-      const unclosed = this.open[this.open.length - 1];
-      if (unclosed) {
-        const wanted2 = closing.charAt(opening.indexOf(unclosed.mark));
-        this.stop({
-          code: "bracket-not-closed",
-          at: unclosed.at,
-          expected: `“${wanted2}” to close the bracket at ${this.where(unclosed.at)}`,
-          received: "the end of the text",
-          advice: "Add the bracket, as in Ca(OH)2.",
-          brief: `“${wanted2}” missing`
-        });
-      }
-      this.closeUnit();
-      return this.units;
+  }
+  const bare = /(\\d*)([+＋]+|[−–-]+)$/.exec(tail);
+  if (!bare) return [{ base: text, charge: 0 }];
+  const [whole, digits = "", signs = ""] = bare;
+  const body = text.slice(0, text.length - whole.length);
+  const sign = signOf(signs);
+  if (digits === "") return [{ base: body, charge: sign * signs.length }];
+  const asSubscript = { base: body + digits, charge: sign };
+  const asCharge = { base: body + digits.slice(0, -1), charge: sign * Number(digits.slice(-1)) };
+  if (asCharge.charge === 0) return [asSubscript];
+  if (!/^[A-Z][a-z]?$/.test(body.trim())) {
+    for (const reading of [asSubscript, asCharge]) {
+      if (isListedIon({ body: reading.base.replace(/\\s/g, ""), charge: reading.charge })) return [reading];
     }
-    stop(error) {
-      throw new Stop({ ...error, argument: this.argument, at: { text: this.text, from: error.at } });
-    }
-    /** A place in words, with the text around it. */
-    where(at) {
-      const around = this.text.length <= 30 ? this.text : `${at > 10 ? "…" : ""}${this.text.slice(Math.max(0, at - 10), at + 14)}${at + 14 < this.text.length ? "…" : ""}`;
-      return `character ${at + 1} of “${around}”`;
-    }
-    stopAtCoefficient() {
-      return this.stop({
-        code: "coefficient-before-formula",
-        at: 0,
-        expected: "a formula without a number before it",
-        received: quoted(this.text),
-        advice: "A number in front counts formula units in an equation, not atoms in one unit: leave it out."
+  }
+  return [asCharge, asSubscript];
+}
+var chargeText = ({ base, charge }) => {
+  const digits = Math.abs(charge) === 1 ? "" : String(Math.abs(charge));
+  return \`\${base}^\${digits}\${charge < 0 ? "-" : "+"}\`;
+};
+
+// src/chemistry/readFormula.ts
+var formulaLengthMax = 250;
+var depthMax = 20;
+var numberMax = 99999;
+var opening = "([{";
+var closing = ")]}";
+var separators = "·•*.∙⋅‧・";
+var subscripts = "₀₁₂₃₄₅₆₇₈₉";
+var superscripts2 = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+var fractions = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
+var Stop = class {
+  constructor(error) {
+    this.error = error;
+  }
+};
+var FormulaReader = class {
+  constructor(text, end, argument) {
+    this.place = 0;
+    this.units = [];
+    this.open = [];
+    this.parts = [];
+    this.coefficient = 1;
+    /** Where the unit began, and whether a plain point between digits began it. */
+    this.unitAt = 0;
+    this.afterPoint = false;
+    this.text = text;
+    this.end = end;
+    this.argument = argument;
+  }
+  read() {
+    if (/^\\s*\\d/.test(this.text)) this.stopAtCoefficient();
+    while (this.place < this.end) this.readOne();
+    const unclosed = this.open[this.open.length - 1];
+    if (unclosed) {
+      const wanted2 = closing.charAt(opening.indexOf(unclosed.mark));
+      this.stop({
+        code: "bracket-not-closed",
+        at: unclosed.at,
+        expected: \`“\${wanted2}” to close the bracket at \${this.where(unclosed.at)}\`,
+        received: "the end of the text",
+        advice: "Add the bracket, as in Ca(OH)2.",
+        brief: \`“\${wanted2}” missing\`
       });
     }
-    readOne() {
-      var _a;
+    this.closeUnit();
+    return this.units;
+  }
+  stop(error) {
+    throw new Stop({ ...error, argument: this.argument, at: { text: this.text, from: error.at } });
+  }
+  /** A place in words, with the text around it. */
+  where(at) {
+    const around = this.text.length <= 30 ? this.text : \`\${at > 10 ? "…" : ""}\${this.text.slice(Math.max(0, at - 10), at + 14)}\${at + 14 < this.text.length ? "…" : ""}\`;
+    return \`character \${at + 1} of “\${around}”\`;
+  }
+  stopAtCoefficient() {
+    return this.stop({
+      code: "coefficient-before-formula",
+      at: 0,
+      expected: "a formula without a number before it",
+      received: quoted(this.text),
+      advice: "A number in front counts formula units in an equation, not atoms in one unit: leave it out."
+    });
+  }
+  readOne() {
+    var _a;
+    const mark = this.text.charAt(this.place);
+    if (/\\s/.test(mark)) this.place += 1;
+    else if (/[A-Z]/.test(mark)) this.readSymbol(void 0, this.place);
+    else if (mark === "[" && /\\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
+    else if (superscripts2.includes(mark)) this.readRaisedNumber();
+    else if (opening.includes(mark)) this.openBracket(mark);
+    else if (closing.includes(mark)) this.closeBracket(mark);
+    else if (separators.includes(mark)) this.separate(mark);
+    else if (this.isDigit(mark)) this.readNumberAfter();
+    else if (/[a-z]/.test(mark)) this.stopAtCase(this.place);
+    else {
+      this.stop({
+        code: "formula-character",
+        at: this.place,
+        expected: \`symbols, numbers and brackets at \${this.where(this.place)}\`,
+        received: quoted((_a = Array.from(this.text.slice(this.place))[0]) != null ? _a : mark),
+        advice: "Type a formula such as KBr or CuSO4·5H2O."
+      });
+    }
+  }
+  isDigit(mark) {
+    return mark >= "0" && mark <= "9" || mark !== "" && subscripts.includes(mark);
+  }
+  digitsHere(alphabet) {
+    let digits = "";
+    while (this.place < this.end) {
       const mark = this.text.charAt(this.place);
-      if (/\s/.test(mark)) this.place += 1;
-      else if (/[A-Z]/.test(mark)) this.readSymbol(void 0, this.place);
-      else if (mark === "[" && /\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
-      else if (superscripts2.includes(mark)) this.readRaisedNumber();
-      else if (opening.includes(mark)) this.openBracket(mark);
-      else if (closing.includes(mark)) this.closeBracket(mark);
-      else if (separators.includes(mark)) this.separate(mark);
-      else if (this.isDigit(mark)) this.readNumberAfter();
-      else if (/[a-z]/.test(mark)) this.stopAtCase(this.place);
-      else {
-        this.stop({
-          code: "formula-character",
-          at: this.place,
-          expected: `symbols, numbers and brackets at ${this.where(this.place)}`,
-          received: quoted((_a = Array.from(this.text.slice(this.place))[0]) != null ? _a : mark),
-          advice: "Type a formula such as KBr or CuSO4·5H2O."
-        });
-      }
-    }
-    isDigit(mark) {
-      return mark >= "0" && mark <= "9" || mark !== "" && subscripts.includes(mark);
-    }
-    digitsHere(alphabet) {
-      let digits = "";
-      while (this.place < this.end) {
-        const mark = this.text.charAt(this.place);
-        const lowered2 = (alphabet != null ? alphabet : subscripts).indexOf(mark);
-        if (lowered2 >= 0) digits += lowered2;
-        else if (alphabet === void 0 && mark >= "0" && mark <= "9") digits += mark;
-        else break;
-        this.place += 1;
-      }
-      return digits;
-    }
-    /** A whole number that counts, from 1. */
-    countFrom(digits, at) {
-      if (digits.startsWith("0")) {
-        this.stop({
-          code: "subscript-zero",
-          at,
-          expected: `a whole number from 1 at ${this.where(at)}`,
-          received: quoted(digits),
-          advice: "Leave out what is not there; did you mean the letter O?"
-        });
-      }
-      if (digits.length > String(numberMax).length) {
-        this.stop({
-          code: "subscript-too-large",
-          at,
-          expected: `a number up to ${numberMax} at ${this.where(at)}`,
-          received: quoted(digits),
-          advice: "Check the number of atoms."
-        });
-      }
-      return Number(digits);
-    }
-    /** The number after a symbol or a bracket; 1 where none is written. */
-    countAfter() {
-      while (this.place < this.end && /\s/.test(this.text.charAt(this.place))) this.place += 1;
-      const at = this.place;
-      const digits = this.digitsHere();
-      return digits === "" ? 1 : this.countFrom(digits, at);
-    }
-    readSymbol(massNumber, at) {
-      let symbol = this.text.charAt(this.place);
-      let next = this.place + 1;
-      while (next < this.end && /[a-z]/.test(this.text.charAt(next))) {
-        symbol += this.text.charAt(next);
-        next += 1;
-      }
-      const hydrogen = massNumber === void 0 ? { D: "[2H]", T: "[3H]" }[symbol] : void 0;
-      if (hydrogen === void 0 && !elements().has(symbol)) this.stopAtSymbol(symbol);
-      this.place = next;
-      const label = hydrogen != null ? hydrogen : massNumber === void 0 ? symbol : this.isotope(symbol, massNumber, at);
-      if (massNumber !== void 0 && this.text.charAt(at) === "[") {
-        if (this.text.charAt(this.place) !== "]") {
-          this.stop({
-            code: "isotope-shape",
-            at,
-            expected: `one isotope in its own brackets at ${this.where(at)}`,
-            received: quoted(this.text.slice(at, at + 12)),
-            advice: "Write the isotope alone in the brackets, as in [13C]H4."
-          });
-        }
-        this.place += 1;
-      }
-      this.parts.push({ kind: "element", element: label, count: this.countAfter() });
-    }
-    isotope(symbol, massNumber, at) {
-      var _a;
-      const { atomicNumber } = (_a = elements().get(symbol)) != null ? _a : { atomicNumber: 0 };
-      const mass = Number(massNumber);
-      if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
-        this.stop({
-          code: "isotope-unlikely",
-          at,
-          expected: `a mass number that ${symbol} can have at ${this.where(at)}`,
-          received: quoted(`${massNumber}${symbol}`),
-          advice: `It counts protons and neutrons, and ${symbol} has ${atomicNumber} protons. For a number of atoms write it after the symbol.`
-        });
-      }
-      return `[${mass}${symbol}]`;
-    }
-    readIsotopeInBrackets() {
-      const at = this.place;
+      const lowered = (alphabet != null ? alphabet : subscripts).indexOf(mark);
+      if (lowered >= 0) digits += lowered;
+      else if (alphabet === void 0 && mark >= "0" && mark <= "9") digits += mark;
+      else break;
       this.place += 1;
-      const massNumber = this.digitsHere();
-      if (!/[A-Z]/.test(this.text.charAt(this.place)) || this.place >= this.end) {
+    }
+    return digits;
+  }
+  /** A whole number that counts, from 1. */
+  countFrom(digits, at) {
+    if (digits.startsWith("0")) {
+      this.stop({
+        code: "subscript-zero",
+        at,
+        expected: \`a whole number from 1 at \${this.where(at)}\`,
+        received: quoted(digits),
+        advice: "Leave out what is not there; did you mean the letter O?"
+      });
+    }
+    if (digits.length > String(numberMax).length) {
+      this.stop({
+        code: "subscript-too-large",
+        at,
+        expected: \`a number up to \${numberMax} at \${this.where(at)}\`,
+        received: quoted(digits),
+        advice: "Check the number of atoms."
+      });
+    }
+    return Number(digits);
+  }
+  /** The number after a symbol or a bracket; 1 where none is written. */
+  countAfter() {
+    while (this.place < this.end && /\\s/.test(this.text.charAt(this.place))) this.place += 1;
+    const at = this.place;
+    const digits = this.digitsHere();
+    return digits === "" ? 1 : this.countFrom(digits, at);
+  }
+  readSymbol(massNumber, at) {
+    let symbol = this.text.charAt(this.place);
+    let next = this.place + 1;
+    while (next < this.end && /[a-z]/.test(this.text.charAt(next))) {
+      symbol += this.text.charAt(next);
+      next += 1;
+    }
+    const hydrogen = massNumber === void 0 ? { D: "[2H]", T: "[3H]" }[symbol] : void 0;
+    if (hydrogen === void 0 && !elements().has(symbol)) this.stopAtSymbol(symbol);
+    this.place = next;
+    const label = hydrogen != null ? hydrogen : massNumber === void 0 ? symbol : this.isotope(symbol, massNumber, at);
+    if (massNumber !== void 0 && this.text.charAt(at) === "[") {
+      if (this.text.charAt(this.place) !== "]") {
         this.stop({
           code: "isotope-shape",
           at,
-          expected: `an isotope such as [13C] at ${this.where(at)}`,
+          expected: \`one isotope in its own brackets at \${this.where(at)}\`,
           received: quoted(this.text.slice(at, at + 12)),
-          advice: "Write the mass number and then the symbol between the brackets."
+          advice: "Write the isotope alone in the brackets, as in [13C]H4."
         });
       }
-      this.readSymbol(massNumber.slice(0, 6), at);
+      this.place += 1;
     }
-    /** Raised digits before a symbol are a mass number; after one they are a number of atoms typed the wrong way up. */
-    readRaisedNumber() {
-      const at = this.place;
-      const digits = this.digitsHere(superscripts2);
-      if (/[A-Z]/.test(this.text.charAt(this.place)) && this.place < this.end) this.readSymbol(digits.slice(0, 6), at);
-      else this.countLast(this.countFrom(digits, at), at);
-    }
-    countLast(count, at) {
-      const last = this.parts.pop();
-      if ((last == null ? void 0 : last.count) !== 1) this.stopAtNumber(at);
-      this.parts.push({ ...last, count });
-    }
-    stopAtNumber(at) {
-      return this.stop({
-        code: "number-out-of-place",
+    this.parts.push({ kind: "element", element: label, count: this.countAfter() });
+  }
+  isotope(symbol, massNumber, at) {
+    var _a;
+    const { atomicNumber } = (_a = elements().get(symbol)) != null ? _a : { atomicNumber: 0 };
+    const mass = Number(massNumber);
+    if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
+      this.stop({
+        code: "isotope-unlikely",
         at,
-        expected: `a symbol or a bracket before the number at ${this.where(at)}`,
-        received: quoted(this.text.slice(at, at + 6)),
-        advice: "Write each number after what it counts, as in H2O."
+        expected: \`a mass number that \${symbol} can have at \${this.where(at)}\`,
+        received: quoted(\`\${massNumber}\${symbol}\`),
+        advice: \`It counts protons and neutrons, and \${symbol} has \${atomicNumber} protons. For a number of atoms write it after the symbol.\`
       });
     }
-    readNumberAfter() {
-      return this.stopAtNumber(this.place);
-    }
-    openBracket(mark) {
-      if (this.open.length >= depthMax) {
-        this.stop({
-          code: "formula-too-deep",
-          at: this.place,
-          expected: `brackets at most ${depthMax} deep`,
-          received: `more at ${this.where(this.place)}`,
-          advice: "Write the formula with fewer brackets."
-        });
-      }
-      this.open.push({ parts: this.parts, mark, at: this.place });
-      this.parts = [];
-      this.place += 1;
-    }
-    closeBracket(mark) {
-      const at = this.place;
-      const bracket = this.open.pop();
-      const wanted2 = bracket && closing.charAt(opening.indexOf(bracket.mark));
-      if (!bracket || wanted2 !== mark) {
-        this.stop({
-          code: "bracket-not-opened",
-          at,
-          expected: bracket ? `“${wanted2}” at ${this.where(at)}` : `a bracket that was opened before ${this.where(at)}`,
-          received: `“${mark}”`,
-          advice: bracket ? "Close each bracket with its own kind." : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
-          brief: `“${mark}”`
-        });
-      }
-      if (this.parts.length === 0) {
-        this.stop({
-          code: "bracket-empty",
-          at,
-          expected: `symbols between the brackets at ${this.where(bracket.at)}`,
-          received: "nothing between them",
-          advice: "Fill the brackets or leave them out."
-        });
-      }
-      const inside = this.parts;
-      this.place += 1;
-      this.parts = bracket.parts;
-      this.parts.push({ kind: "group", parts: inside, count: this.countAfter() });
-    }
-    separate(mark) {
-      const at = this.place;
-      const bracket = this.open[this.open.length - 1];
-      if (bracket) {
-        this.stop({
-          code: "separator-in-bracket",
-          at,
-          expected: `the bracket at ${this.where(bracket.at)} to be closed before “${mark}”`,
-          received: quoted(this.text),
-          advice: "Close it first, as in Ca(NO3)2·4H2O."
-        });
-      }
-      this.closeUnit();
-      const before = this.text.charAt(at - 1);
-      this.place += 1;
-      while (/\s/.test(this.text.charAt(this.place)) && this.place < this.end) this.place += 1;
-      this.unitAt = this.place;
-      this.afterPoint = mark === "." && before >= "0" && before <= "9";
-      this.coefficient = this.coefficientHere();
-    }
-    /** The one number after a separator; it may be decimal or a fraction. */
-    coefficientHere() {
-      var _a, _b;
-      const written = (_a = /^(\d{1,6}(?:[.,]\d{1,6})?)?\s?([½¼¾])?/.exec(this.text.slice(this.place, this.place + 16))) != null ? _a : [""];
-      const [whole2, number, fraction] = written;
-      if (whole2.trim() === "") return 1;
-      const at = this.place;
-      this.place += whole2.length;
-      const value = Number((number != null ? number : "0").replace(",", ".")) + (fraction === void 0 ? 0 : (_b = fractions[fraction]) != null ? _b : 0);
-      if (value > 0 && value <= numberMax && !this.isDigit(this.text.charAt(this.place))) return value;
-      return this.stop({
-        code: "coefficient-out-of-range",
+    return \`[\${mass}\${symbol}]\`;
+  }
+  readIsotopeInBrackets() {
+    const at = this.place;
+    this.place += 1;
+    const massNumber = this.digitsHere();
+    if (!/[A-Z]/.test(this.text.charAt(this.place)) || this.place >= this.end) {
+      this.stop({
+        code: "isotope-shape",
         at,
-        expected: `a number over 0 and up to ${numberMax} at ${this.where(at)}`,
+        expected: \`an isotope such as [13C] at \${this.where(at)}\`,
         received: quoted(this.text.slice(at, at + 12)),
-        advice: "Write how many of them one formula unit holds, as in CuSO4·5H2O."
+        advice: "Write the mass number and then the symbol between the brackets."
       });
     }
-    closeUnit() {
-      if (this.parts.length === 0) {
-        this.stop({
-          code: "formula-part-missing",
-          at: Math.min(this.place, Math.max(0, this.end - 1)),
-          expected: this.text.trim() === "" ? "a formula such as KBr" : `a formula on both sides of the dot in “${this.shown()}”`,
-          received: "nothing on one side",
-          advice: "Write what is joined by the dot, as in CuSO4·5H2O."
-        });
-      }
-      const unit = { coefficient: this.coefficient, parts: this.parts };
-      if (this.afterPoint && atomsOfUnits([unit]).length === 1) {
-        this.stop({
-          code: "subscript-not-whole",
-          at: this.unitAt - 1,
-          expected: `whole numbers after symbols at ${this.where(this.unitAt - 1)}`,
-          received: quoted(this.text),
-          advice: "Atoms are counted in whole numbers; only water of hydration may have 0.5 before it."
-        });
-      }
-      this.units.push(unit);
-      this.parts = [];
-      this.coefficient = 1;
+    this.readSymbol(massNumber.slice(0, 6), at);
+  }
+  /** Raised digits before a symbol are a mass number; after one they are a number of atoms typed the wrong way up. */
+  readRaisedNumber() {
+    const at = this.place;
+    const digits = this.digitsHere(superscripts2);
+    if (/[A-Z]/.test(this.text.charAt(this.place)) && this.place < this.end) this.readSymbol(digits.slice(0, 6), at);
+    else this.countLast(this.countFrom(digits, at), at);
+  }
+  countLast(count, at) {
+    const last = this.parts.pop();
+    if ((last == null ? void 0 : last.count) !== 1) this.stopAtNumber(at);
+    this.parts.push({ ...last, count });
+  }
+  stopAtNumber(at) {
+    return this.stop({
+      code: "number-out-of-place",
+      at,
+      expected: \`a symbol or a bracket before the number at \${this.where(at)}\`,
+      received: quoted(this.text.slice(at, at + 6)),
+      advice: "Write each number after what it counts, as in H2O."
+    });
+  }
+  readNumberAfter() {
+    return this.stopAtNumber(this.place);
+  }
+  openBracket(mark) {
+    if (this.open.length >= depthMax) {
+      this.stop({
+        code: "formula-too-deep",
+        at: this.place,
+        expected: \`brackets at most \${depthMax} deep\`,
+        received: \`more at \${this.where(this.place)}\`,
+        advice: "Write the formula with fewer brackets."
+      });
     }
-    shown() {
-      return this.text.length > 40 ? `${this.text.slice(0, 39)}…` : this.text;
+    this.open.push({ parts: this.parts, mark, at: this.place });
+    this.parts = [];
+    this.place += 1;
+  }
+  closeBracket(mark) {
+    const at = this.place;
+    const bracket = this.open.pop();
+    const wanted2 = bracket && closing.charAt(opening.indexOf(bracket.mark));
+    if (!bracket || wanted2 !== mark) {
+      this.stop({
+        code: "bracket-not-opened",
+        at,
+        expected: bracket ? \`“\${wanted2}” at \${this.where(at)}\` : \`a bracket that was opened before \${this.where(at)}\`,
+        received: \`“\${mark}”\`,
+        advice: bracket ? "Close each bracket with its own kind." : \`Add “\${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “\${mark}” out.\`,
+        brief: \`“\${mark}”\`
+      });
     }
-    /** A small letter where a symbol should begin. */
-    stopAtCase(at) {
-      const meant = likelySpellings(this.text.slice(0, this.end));
-      const expected = "a formula with capital letters where symbols begin";
-      const received = quoted(this.text);
-      if (meant.length > 0) {
-        const offer = meant.join(" or ");
-        return this.stop({
-          code: "formula-case",
-          at,
-          expected,
-          received,
-          advice: `Did you mean ${offer}?`,
-          brief: `${offer}?`
-        });
-      }
+    if (this.parts.length === 0) {
+      this.stop({
+        code: "bracket-empty",
+        at,
+        expected: \`symbols between the brackets at \${this.where(bracket.at)}\`,
+        received: "nothing between them",
+        advice: "Fill the brackets or leave them out."
+      });
+    }
+    const inside = this.parts;
+    this.stopAtOxidationNumber(bracket.at);
+    this.place += 1;
+    this.parts = bracket.parts;
+    this.parts.push({ kind: "group", parts: inside, count: this.countAfter() });
+  }
+  /** \`(III)\` would count as three atoms of iodine, and \`(VI)\` as vanadium iodide. */
+  stopAtOxidationNumber(at) {
+    const inside = this.text.slice(at + 1, this.place);
+    if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || this.isDigit(this.text.charAt(this.place + 1))) return;
+    this.stop({
+      code: "formula-character",
+      at,
+      expected: \`symbols, numbers and brackets at \${this.where(at)}\`,
+      received: \`the oxidation number \${quoted(\`(\${inside})\`)}\`,
+      advice: "Leave it out: the numbers of atoms say it, as in FeCl3."
+    });
+  }
+  separate(mark) {
+    const at = this.place;
+    const bracket = this.open[this.open.length - 1];
+    if (bracket) {
+      this.stop({
+        code: "separator-in-bracket",
+        at,
+        expected: \`the bracket at \${this.where(bracket.at)} to be closed before “\${mark}”\`,
+        received: quoted(this.text),
+        advice: "Close it first, as in Ca(NO3)2·4H2O."
+      });
+    }
+    this.closeUnit();
+    const before = this.text.charAt(at - 1);
+    this.place += 1;
+    while (/\\s/.test(this.text.charAt(this.place)) && this.place < this.end) this.place += 1;
+    this.unitAt = this.place;
+    this.afterPoint = mark === "." && before >= "0" && before <= "9";
+    this.coefficient = this.coefficientHere();
+  }
+  /** The one number after a separator; it may be decimal or a fraction. */
+  coefficientHere() {
+    var _a, _b;
+    const written = (_a = /^(\\d{1,6}(?:[.,]\\d{1,6})?)?\\s?([½¼¾])?/.exec(this.text.slice(this.place, this.place + 16))) != null ? _a : [""];
+    const [whole, number, fraction] = written;
+    if (whole.trim() === "") return 1;
+    const at = this.place;
+    this.place += whole.length;
+    const value = Number((number != null ? number : "0").replace(",", ".")) + (fraction === void 0 ? 0 : (_b = fractions[fraction]) != null ? _b : 0);
+    if (value > 0 && value <= numberMax && !this.isDigit(this.text.charAt(this.place))) return value;
+    return this.stop({
+      code: "coefficient-out-of-range",
+      at,
+      expected: \`a number over 0 and up to \${numberMax} at \${this.where(at)}\`,
+      received: quoted(this.text.slice(at, at + 12)),
+      advice: "Write how many of them one formula unit holds, as in CuSO4·5H2O."
+    });
+  }
+  closeUnit() {
+    if (this.parts.length === 0) {
+      this.stop({
+        code: "formula-part-missing",
+        at: Math.min(this.place, Math.max(0, this.end - 1)),
+        expected: this.text.trim() === "" ? "a formula such as KBr" : \`a formula on both sides of the dot in “\${this.shown()}”\`,
+        received: "nothing on one side",
+        advice: "Write what is joined by the dot, as in CuSO4·5H2O."
+      });
+    }
+    const unit = { coefficient: this.coefficient, parts: this.parts };
+    if (this.afterPoint && atomsOfUnits([unit]).length === 1) {
+      this.stop({
+        code: "subscript-not-whole",
+        at: this.unitAt - 1,
+        expected: \`whole numbers after symbols at \${this.where(this.unitAt - 1)}\`,
+        received: quoted(this.text),
+        advice: "Atoms are counted in whole numbers; only water of hydration may have 0.5 before it."
+      });
+    }
+    this.units.push(unit);
+    this.parts = [];
+    this.coefficient = 1;
+  }
+  shown() {
+    return this.text.length > 40 ? \`\${this.text.slice(0, 39)}…\` : this.text;
+  }
+  /** A small letter where a symbol should begin. */
+  stopAtCase(at) {
+    const state = /\\((s|l|g|aq)\\)$/.exec(this.text.slice(-4));
+    if (state) {
+      this.stop({
+        code: "formula-character",
+        at: this.text.length - state[0].length,
+        expected: "a formula without a state of matter",
+        received: quoted(this.text),
+        advice: \`Leave out \${state[0]}.\`
+      });
+    }
+    const meant = likelySpellings(this.text.slice(0, this.end));
+    const expected = "a formula with capital letters where symbols begin";
+    const received = quoted(this.text);
+    if (meant.length > 0) {
+      const offer = meant.join(" or ");
       return this.stop({
         code: "formula-case",
         at,
         expected,
         received,
-        advice: `Look at ${this.where(at)}: write a symbol as in NaCl.`,
-        brief: "formula: capital letters"
+        advice: \`Did you mean \${offer}?\`,
+        brief: \`\${offer}?\`
       });
     }
-    stopAtSymbol(symbol) {
-      const at = this.place;
-      const meant = likelySpellings(this.text.slice(0, this.end));
-      if (meant.length > 0) {
-        const offer = meant.join(" or ");
-        return this.stop({
-          code: "formula-case",
-          at,
-          expected: "a formula with capital letters where symbols begin",
-          received: quoted(this.text),
-          advice: `Did you mean ${offer}?`,
-          brief: `${offer}?`
-        });
-      }
-      const shown2 = symbol.length > 12 ? `${symbol.slice(0, 11)}…` : symbol;
+    return this.stop({
+      code: "formula-case",
+      at,
+      expected,
+      received,
+      advice: \`Look at \${this.where(at)}: write a symbol as in NaCl.\`,
+      brief: "formula: capital letters"
+    });
+  }
+  stopAtSymbol(symbol) {
+    const at = this.place;
+    const meant = likelySpellings(this.text.slice(0, this.end));
+    if (meant.length > 0) {
+      const offer = meant.join(" or ");
       return this.stop({
-        code: "element-unknown",
+        code: "formula-case",
         at,
-        expected: `the symbol of an element at ${this.where(at)}`,
-        received: quoted(shown2),
-        advice: "Check the spelling on the periodic table.",
-        brief: shown2
+        expected: "a formula with capital letters where symbols begin",
+        received: quoted(this.text),
+        advice: \`Did you mean \${offer}?\`,
+        brief: \`\${offer}?\`
       });
     }
-  };
-  function readFormula(cell, argument = "formula") {
-    if (typeof cell !== "string" || isBlank(cell)) {
-      return failure({
-        code: "formula-expected",
-        argument,
-        expected: "a formula such as KBr",
-        received: isBlank(cell) ? "nothing" : quoted(cell),
-        advice: "Type the formula as text."
-      });
-    }
-    const text2 = cell.trim();
-    if (text2.length > formulaLengthMax) {
-      return failure({
-        code: "formula-too-long",
-        argument,
-        expected: `a formula of at most ${formulaLengthMax} characters`,
-        received: `${text2.length} characters`,
-        advice: "Write repeated groups in brackets with a number, as in (CH2)10."
-      });
-    }
-    const [reading, other] = splitCharge(text2);
-    if (other) {
-      const both = `${chargeText(reading)} or ${chargeText(other)}`;
-      return failure({
-        code: "charge-two-readings",
-        argument,
-        expected: `one reading of ${argument}`,
-        received: `${quoted(text2)}, which could be ${both}`,
-        advice: `Write the charge after ^, as in ${chargeText(reading)}.`,
-        brief: `${both}?`,
-        at: { text: text2, from: Math.max(0, text2.length - 2) }
-      });
-    }
-    try {
-      const units2 = new FormulaReader(text2, reading.base.length, argument).read();
-      return success(assembled({ text: text2, units: units2, charge: reading.charge }));
-    } catch (stopped) {
-      if (stopped instanceof Stop) return failure(stopped.error);
-      throw stopped;
-    }
+    const shown = symbol.length > 12 ? \`\${symbol.slice(0, 11)}…\` : symbol;
+    return this.stop({
+      code: "element-unknown",
+      at,
+      expected: \`the symbol of an element at \${this.where(at)}\`,
+      received: quoted(shown),
+      advice: "Check the spelling on the periodic table.",
+      brief: shown
+    });
   }
-
-  // src/measurement/decimalReadings.ts
-  var grouped = (text2, mark) => {
-    const groups = text2.split(mark);
-    const [first = "", ...others] = groups;
-    if (others.length === 0) return text2;
-    if (!/^[1-9][0-9]{0,2}$/.test(first) || others.some((group) => !/^[0-9]{3}$/.test(group))) return void 0;
-    return groups.join("");
-  };
-  var decimal = (whole2, fraction) => /^[0-9]*$/.test(whole2) && (fraction === void 0 || /^[0-9]*$/.test(fraction)) && whole2 + (fraction != null ? fraction : "") !== "" ? [{ whole: whole2, fraction }] : [];
-  var thousands = (text2, mark) => {
-    const whole2 = grouped(text2, mark);
-    return whole2 === void 0 ? [] : decimal(whole2, void 0);
-  };
-  function decimalReadings(body, decimalMark) {
-    const points = body.split(".").length - 1;
-    const commas = body.split(",").length - 1;
-    if (body.includes(" ")) {
-      if (points + commas > 1) return [];
-      const [before2 = "", after2] = body.split(/[.,]/);
-      const whole2 = before2.includes(" ") ? grouped(before2, " ") : before2;
-      const behind = (after2 == null ? void 0 : after2.includes(" ")) ? /^([0-9]{3} )*[0-9]{1,3}$/.test(after2) ? after2 : void 0 : after2;
-      if (whole2 === void 0 || after2 !== void 0 && behind === void 0) return [];
-      return decimal(whole2, behind == null ? void 0 : behind.replace(/ /g, ""));
-    }
-    if (points + commas === 0) return decimal(body, void 0);
-    if (points > 0 && commas > 0) {
-      const last = Math.max(body.lastIndexOf("."), body.lastIndexOf(","));
-      const group = body.charAt(last) === "." ? "," : ".";
-      const whole2 = grouped(body.slice(0, last), group);
-      return whole2 === void 0 ? [] : decimal(whole2, body.slice(last + 1));
-    }
-    const mark = points > 0 ? "." : ",";
-    if (points + commas > 1) return thousands(body, mark);
-    const [before = "", after = ""] = body.split(mark);
-    const asDecimal = decimal(before, after);
-    const asThousands = thousands(body, mark);
-    if (decimalMark !== void 0) {
-      const isOther = mark !== (decimalMark === "point" ? "." : ",");
-      return isOther && asThousands.length > 0 ? asThousands : asDecimal;
-    }
-    return mark === "," ? [...asThousands, ...asDecimal] : asDecimal;
+};
+function readFormula(cell, argument = "formula") {
+  if (typeof cell !== "string" || isBlank(cell)) {
+    return failure({
+      code: "formula-expected",
+      argument,
+      expected: "a formula such as KBr",
+      received: isBlank(cell) ? "nothing" : quoted(cell),
+      advice: "Type the formula as text."
+    });
   }
+  const text = cell.trim();
+  if (text.length > formulaLengthMax) {
+    return failure({
+      code: "formula-too-long",
+      argument,
+      expected: \`a formula of at most \${formulaLengthMax} characters\`,
+      received: \`\${text.length} characters\`,
+      advice: "Write repeated groups in brackets with a number, as in (CH2)10."
+    });
+  }
+  const [reading, other] = splitCharge(text);
+  if (other) {
+    const both = \`\${chargeText(reading)} or \${chargeText(other)}\`;
+    return failure({
+      code: "charge-two-readings",
+      argument,
+      expected: \`one reading of \${argument}\`,
+      received: \`\${quoted(text)}, which could be \${both}\`,
+      advice: \`Write the charge after ^, as in \${chargeText(reading)}.\`,
+      brief: \`\${both}?\`,
+      at: { text, from: Math.max(0, text.length - 2) }
+    });
+  }
+  try {
+    const units = new FormulaReader(text, reading.base.length, argument).read();
+    return success(assembled({ text, units, charge: reading.charge }));
+  } catch (stopped) {
+    if (stopped instanceof Stop) return failure(stopped.error);
+    throw stopped;
+  }
+}
 
-  // src/measurement/scanNumber.ts
-  var space = /[\s\u00a0\u2000-\u200b\u202f\u205f\u2060\u3000\ufeff]/;
-  var digit = /[0-9]/;
-  var minus = "-−–‐‑﹣－";
-  var plus = "+＋";
-  var times = "×xX*·⋅∙✕✖";
-  var superscripts3 = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-  var apostrophes = "'’";
-  var exponentDigits = 5;
-  function scanNumber(text2) {
-    let at = 0;
-    const character = () => text2.charAt(at);
-    const skipSpaces = () => {
-      while (at < text2.length && space.test(character())) at += 1;
-    };
-    const signHere = () => {
-      const sign = character() === "" ? 0 : minus.includes(character()) ? -1 : plus.includes(character()) ? 1 : 0;
-      if (sign !== 0) at += 1;
-      return sign;
-    };
-    const plainExponent = () => {
-      const before = at;
-      const sign = signHere() || 1;
-      const from2 = at;
-      while (digit.test(character())) at += 1;
-      if (at > from2 && at - from2 <= exponentDigits) return sign * Number(text2.slice(from2, at));
+// src/errors/messages.ts
+var messages = {
+  // measurement
+  "number-expected": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: number expected"
+  },
+  "number-two-readings": {
+    full: "Expected one reading of {argument}, received {received}. {advice}",
+    short: "⚠ {brief}?"
+  },
+  "number-out-of-range": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: power of ten"
+  },
+  "figures-out-of-range": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ figures: 1 to 30"
+  },
+  "accepted-zero": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ accepted is 0"
+  },
+  "mean-zero": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ mean is 0"
+  },
+  "quantity-expected": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {brief} expected"
+  },
+  "unit-other-kind": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {brief}"
+  },
+  "unit-unknown": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ unit: {brief}?"
+  },
+  "percent-two-readings": {
+    full: "Expected one reading of {argument}, received {received}. {advice}",
+    short: "⚠ {brief}?"
+  },
+  "not-above-zero": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument} not above 0"
+  },
+  "below-zero": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument} below 0"
+  },
+  "glassware-kind": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ kind of glassware"
+  },
+  "glassware-size": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ size: {brief}"
+  },
+  "glassware-none": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ no figures for this"
+  },
+  // chemistry: formulas and ions
+  "formula-expected": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ formula expected"
+  },
+  "formula-too-long": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ formula too long"
+  },
+  "formula-too-deep": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: too many brackets"
+  },
+  "formula-case": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ {brief}"
+  },
+  "formula-character": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: other character"
+  },
+  "formula-part-missing": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: part missing"
+  },
+  "element-unknown": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ element {brief}?"
+  },
+  "bracket-not-closed": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: {brief}"
+  },
+  "bracket-not-opened": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: {brief} out of place"
+  },
+  "bracket-empty": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: empty brackets"
+  },
+  "separator-in-bracket": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: bracket still open"
+  },
+  "coefficient-before-formula": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: number in front"
+  },
+  "coefficient-out-of-range": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: number after the dot"
+  },
+  "number-out-of-place": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: number out of place"
+  },
+  "subscript-zero": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: 0 after a symbol"
+  },
+  "subscript-too-large": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: number too large"
+  },
+  "subscript-not-whole": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ formula: whole numbers"
+  },
+  "isotope-shape": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ isotope as in [13C]"
+  },
+  "isotope-unlikely": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ mass number?"
+  },
+  "charge-two-readings": {
+    full: "Expected one reading of {argument}, received {received}. {advice}",
+    short: "⚠ {brief}"
+  },
+  "formula-with-charge": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ substance without a charge"
+  },
+  "atomic-weight-none": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ {brief}: no atomic weight"
+  },
+  "element-not-in-formula": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ no {brief} in it"
+  },
+  "ions-weak": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ weak: mostly undissociated"
+  },
+  "ions-sparingly": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ hardly dissolves"
+  },
+  "ions-unknown": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ ions not known here"
+  },
+  "ion-not-in-formula": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ ion: {brief}?"
+  },
+  "ion-none": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ gives no ions"
+  },
+  // chemistry: solutions
+  "purity-out-of-range": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: 0 to 100 %"
+  },
+  "final-below-stock-volume": {
+    full: "Expected {argument} to be {expected}, received {received}. {advice}",
+    short: "⚠ final volume too small"
+  },
+  "factor-not-above-one": {
+    full: "Expected {argument} to be {expected}, received {received}. {advice}",
+    short: "⚠ factor not above 1"
+  },
+  "stages-out-of-range": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ stages: 1 to 100"
+  },
+  "percent-unclear": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ % w/w or % w/v?"
+  },
+  "concentration-unit-unknown": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: unit"
+  },
+  "conversion-needs": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {brief} needed"
+  },
+  "solute-over-whole": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ more solute than solution"
+  },
+  "target-not-below-stock": {
+    full: "Expected {argument} to be {expected}, received {received}. {advice}",
+    short: "⚠ target not below stock"
+  },
+  // workbook
+  "plan-without-lines": {
+    full: "Expected {expected} in {argument}, received {received}. {advice}",
+    short: "⚠ no lines in the Plan"
+  },
+  "plan-setting": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ setting"
+  },
+  "plan-line": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ line of the Plan"
+  },
+  // lab: a quantity and what it is given
+  "quantity-unknown": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ quantity unknown"
+  },
+  "given-shape": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ given: two columns"
+  },
+  "given-unknown": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ given: {brief}"
+  },
+  "given-twice": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ given twice: {brief}"
+  },
+  "given-missing": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {brief} missing"
+  },
+  // lab: hints, readings, numbers for teams
+  "hint-level": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ level 1, 2 or 3"
+  },
+  "lesson-setting": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ setting"
+  },
+  "numbers-shelf": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ not with this shelf"
+  },
+  "numbers-solute": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ solute"
+  },
+  "numbers-start": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ number to start from"
+  },
+  // functions: cells and ranges
+  "ranges-unfit": {
+    full: "Expected {expected}, received {received}. {advice}",
+    short: "⚠ ranges do not fit"
+  },
+  "one-cell-only": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: one cell only"
+  },
+  "columns-only": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: one column only"
+  },
+  "range-shape": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: other shape"
+  },
+  "range-missing": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument} missing"
+  },
+  "arguments-too-many": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ too many arguments"
+  },
+  "cell-missing": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument} missing"
+  },
+  "cell-holds-error": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: an error"
+  },
+  "whole-number-expected": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: whole number"
+  },
+  "yes-or-no-expected": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: TRUE or FALSE"
+  },
+  "text-expected": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: text expected"
+  },
+  "choice-unknown": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: not one of the choices"
+  },
+  "out-of-limits": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: {expected}"
+  },
+  "target-zero": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ target 0 needs a tolerance"
+  },
+  "result-not-finite": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ result beyond all numbers"
+  }
+};
+
+// src/errors/errorText.ts
+var filled = (template, error) => template.replace(
+  /\\{(argument|expected|received|advice|brief)\\}/g,
+  (_, name) => {
+    var _a;
+    return String((_a = error[name]) != null ? _a : "");
+  }
+);
+var errorText = (error) => filled(messages[error.code].full, error);
+var shortErrorText = (error) => filled(messages[error.code].short, error);
+
+// src/measurement/decimalReadings.ts
+var grouped = (text, mark) => {
+  const groups = text.split(mark);
+  const [first = "", ...others] = groups;
+  if (others.length === 0) return text;
+  if (!/^[1-9][0-9]{0,2}$/.test(first) || others.some((group) => !/^[0-9]{3}$/.test(group))) return void 0;
+  return groups.join("");
+};
+var decimal = (whole, fraction) => /^[0-9]*$/.test(whole) && (fraction === void 0 || /^[0-9]*$/.test(fraction)) && whole + (fraction != null ? fraction : "") !== "" ? [{ whole, fraction }] : [];
+var thousands = (text, mark) => {
+  const whole = grouped(text, mark);
+  return whole === void 0 ? [] : decimal(whole, void 0);
+};
+function decimalReadings(body, decimalMark) {
+  const points = body.split(".").length - 1;
+  const commas = body.split(",").length - 1;
+  if (body.includes(" ")) {
+    if (points + commas > 1) return [];
+    const [before2 = "", after2] = body.split(/[.,]/);
+    const whole = before2.includes(" ") ? grouped(before2, " ") : before2;
+    const behind = (after2 == null ? void 0 : after2.includes(" ")) ? /^([0-9]{3} )*[0-9]{1,3}$/.test(after2) ? after2 : void 0 : after2;
+    if (whole === void 0 || after2 !== void 0 && behind === void 0) return [];
+    return decimal(whole, behind == null ? void 0 : behind.replace(/ /g, ""));
+  }
+  if (points + commas === 0) return decimal(body, void 0);
+  if (points > 0 && commas > 0) {
+    const last = Math.max(body.lastIndexOf("."), body.lastIndexOf(","));
+    const group = body.charAt(last) === "." ? "," : ".";
+    const whole = grouped(body.slice(0, last), group);
+    return whole === void 0 ? [] : decimal(whole, body.slice(last + 1));
+  }
+  const mark = points > 0 ? "." : ",";
+  if (points + commas > 1) return thousands(body, mark);
+  const [before = "", after = ""] = body.split(mark);
+  const asDecimal = decimal(before, after);
+  const asThousands = thousands(body, mark);
+  if (decimalMark !== void 0) {
+    const isOther = mark !== (decimalMark === "point" ? "." : ",");
+    return isOther && asThousands.length > 0 ? asThousands : asDecimal;
+  }
+  return mark === "," ? [...asThousands, ...asDecimal] : asDecimal;
+}
+
+// src/measurement/scanNumber.ts
+var space = /[\\s\\u00a0\\u2000-\\u200b\\u202f\\u205f\\u2060\\u3000\\ufeff]/;
+var digit = /[0-9]/;
+var minus = "-−–‐‑﹣－";
+var plus = "+＋";
+var times = "×xX*·⋅∙✕✖";
+var superscripts3 = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+var apostrophes = "'’";
+var exponentDigits = 5;
+function scanNumber(text) {
+  let at = 0;
+  const character = () => text.charAt(at);
+  const skipSpaces = () => {
+    while (at < text.length && space.test(character())) at += 1;
+  };
+  const signHere = () => {
+    const sign = character() === "" ? 0 : minus.includes(character()) ? -1 : plus.includes(character()) ? 1 : 0;
+    if (sign !== 0) at += 1;
+    return sign;
+  };
+  const plainExponent = () => {
+    const before = at;
+    const sign = signHere() || 1;
+    const from2 = at;
+    while (digit.test(character())) at += 1;
+    if (at > from2 && at - from2 <= exponentDigits) return sign * Number(text.slice(from2, at));
+    at = before;
+    return void 0;
+  };
+  const raisedExponent = () => {
+    const before = at;
+    const sign = character() === "⁻" ? -1 : 1;
+    if (character() === "⁻" || character() === "⁺") at += 1;
+    let value = 0;
+    const from2 = at;
+    while (character() !== "" && superscripts3.includes(character())) {
+      value = value * 10 + superscripts3.indexOf(character());
+      at += 1;
+    }
+    if (at > from2 && at - from2 <= exponentDigits) return sign * value;
+    at = before;
+    return void 0;
+  };
+  const powerOfTen = () => {
+    const raised = raisedExponent();
+    if (raised !== void 0) return raised;
+    const before = at;
+    skipSpaces();
+    if (character() === "^") {
+      at += 1;
+      skipSpaces();
+      const exponent2 = plainExponent();
+      if (exponent2 !== void 0) return exponent2;
+    }
+    at = before;
+    return void 0;
+  };
+  const readExponent = () => {
+    const before = at;
+    if (character() === "e" || character() === "E") {
+      at += 1;
+      const exponent2 = plainExponent();
+      if (exponent2 !== void 0) return exponent2;
       at = before;
-      return void 0;
-    };
-    const raisedExponent = () => {
-      const before = at;
-      const sign = character() === "⁻" ? -1 : 1;
-      if (character() === "⁻" || character() === "⁺") at += 1;
-      let value = 0;
-      const from2 = at;
-      while (character() !== "" && superscripts3.includes(character())) {
-        value = value * 10 + superscripts3.indexOf(character());
-        at += 1;
+    }
+    skipSpaces();
+    if (character() !== "" && times.includes(character())) {
+      at += 1;
+      skipSpaces();
+      if (text.startsWith("10", at)) {
+        at += 2;
+        const exponent2 = powerOfTen();
+        if (exponent2 !== void 0) return exponent2;
       }
-      if (at > from2 && at - from2 <= exponentDigits) return sign * value;
-      at = before;
-      return void 0;
-    };
-    const powerOfTen = () => {
-      const raised2 = raisedExponent();
-      if (raised2 !== void 0) return raised2;
+    }
+    at = before;
+    return void 0;
+  };
+  skipSpaces();
+  const negative = signHere() < 0;
+  skipSpaces();
+  const from = at;
+  let body = "";
+  let digits = 0;
+  while (at < text.length) {
+    if (digit.test(character())) {
+      digits += 1;
+      body += character();
+      at += 1;
+    } else if (character() === "." || character() === ",") {
+      body += character();
+      at += 1;
+    } else if (apostrophes.includes(character()) && digits > 0 && digit.test(text.charAt(at + 1))) {
+      body += " ";
+      at += 1;
+    } else if (space.test(character()) && digits > 0) {
       const before = at;
       skipSpaces();
-      if (character() === "^") {
-        at += 1;
-        skipSpaces();
-        const exponent2 = plainExponent();
-        if (exponent2 !== void 0) return exponent2;
-      }
-      at = before;
-      return void 0;
-    };
-    const readExponent = () => {
-      const before = at;
-      if (character() === "e" || character() === "E") {
-        at += 1;
-        const exponent2 = plainExponent();
-        if (exponent2 !== void 0) return exponent2;
+      if (!digit.test(character())) {
         at = before;
+        break;
       }
-      skipSpaces();
-      if (character() !== "" && times.includes(character())) {
-        at += 1;
-        skipSpaces();
-        if (text2.startsWith("10", at)) {
-          at += 2;
-          const exponent2 = powerOfTen();
-          if (exponent2 !== void 0) return exponent2;
-        }
-      }
-      at = before;
-      return void 0;
-    };
-    skipSpaces();
-    const negative = signHere() < 0;
-    skipSpaces();
-    const from = at;
-    let body = "";
-    let digits = 0;
-    while (at < text2.length) {
-      if (digit.test(character())) {
-        digits += 1;
-        body += character();
-        at += 1;
-      } else if (character() === "." || character() === ",") {
-        body += character();
-        at += 1;
-      } else if (apostrophes.includes(character()) && digits > 0 && digit.test(text2.charAt(at + 1))) {
-        body += " ";
-        at += 1;
-      } else if (space.test(character()) && digits > 0) {
-        const before = at;
-        skipSpaces();
-        if (!digit.test(character())) {
-          at = before;
-          break;
-        }
-        body += " ";
-      } else break;
-    }
-    if (digits === 0) return void 0;
-    const afterBody = at;
-    if (body === "10") {
-      const exponent2 = powerOfTen();
-      if (exponent2 !== void 0) return { negative, body: "1", exponent: exponent2, hasExponent: true, end: at };
-      at = afterBody;
-    }
-    const exponent = readExponent();
-    if (from === at) return void 0;
-    return { negative, body, exponent: exponent != null ? exponent : 0, hasExponent: exponent !== void 0, end: at };
+      body += " ";
+    } else break;
   }
+  if (digits === 0) return void 0;
+  const afterBody = at;
+  if (body === "10") {
+    const exponent2 = powerOfTen();
+    if (exponent2 !== void 0) return { negative, body: "1", exponent: exponent2, hasExponent: true, end: at };
+    at = afterBody;
+  }
+  const exponent = readExponent();
+  if (from === at) return void 0;
+  return { negative, body, exponent: exponent != null ? exponent : 0, hasExponent: exponent !== void 0, end: at };
+}
 
-  // src/measurement/shiftedDecimal.ts
-  var plainPlaces = 25;
-  function shiftedDecimal({ digits, lastPlace, negative }) {
-    const sign = negative && /[1-9]/.test(digits) ? "-" : "";
-    const plain4 = digits.replace(/^0+(?=\d)/, "");
-    if (lastPlace === 0) return sign + plain4;
-    if (lastPlace > plainPlaces || lastPlace < -plainPlaces) return `${sign}${plain4}e${lastPlace}`;
-    if (lastPlace > 0) return /^0*$/.test(plain4) ? "0" : sign + plain4 + "0".repeat(lastPlace);
-    const padded = plain4.padStart(1 - lastPlace, "0");
-    return `${sign}${padded.slice(0, lastPlace)}.${padded.slice(lastPlace)}`;
-  }
+// src/measurement/shiftedDecimal.ts
+var plainPlaces = 25;
+function shiftedDecimal({ digits, lastPlace, negative }) {
+  const sign = negative && /[1-9]/.test(digits) ? "-" : "";
+  const plain = digits.replace(/^0+(?=\\d)/, "");
+  if (lastPlace === 0) return sign + plain;
+  if (lastPlace > plainPlaces || lastPlace < -plainPlaces) return \`\${sign}\${plain}e\${lastPlace}\`;
+  if (lastPlace > 0) return /^0*$/.test(plain) ? "0" : sign + plain + "0".repeat(lastPlace);
+  const padded = plain.padStart(1 - lastPlace, "0");
+  return \`\${sign}\${padded.slice(0, lastPlace)}.\${padded.slice(lastPlace)}\`;
+}
 
-  // src/measurement/readNumber.ts
-  var longestNumber = 60;
-  function readNumber(cell, argument, options = {}) {
-    if (typeof cell === "number" && Number.isFinite(cell)) return numberFromCell(cell, argument);
-    if (typeof cell !== "string" || isBlank(cell) || cell.length > longestNumber) return notANumber(cell, argument);
-    const scanned = scanNumber(cell);
-    if (scanned === void 0 || cell.slice(scanned.end).trim() !== "") return notANumber(cell, argument);
-    return numberFromScan(scanned, { cell, argument, options });
-  }
-  function numberFromScan(scanned, { cell, argument, options }) {
-    const readings2 = decimalReadings(scanned.body, options.decimalMark);
-    const typed2 = readings2.map((reading) => typedNumber(reading, scanned, cell));
-    const [first, second] = typed2;
-    if (first === void 0) return notANumber(cell, argument);
-    if (second !== void 0) {
-      const same = options.sameEitherWay;
-      if (same === void 0 || same(first) !== same(second)) {
-        return twoReadings(cell, argument, [shownReading(readings2[0]), shownReading(readings2[1])]);
-      }
+// src/measurement/readNumber.ts
+var longestNumber = 60;
+function readNumber(cell, argument, options = {}) {
+  if (typeof cell === "number" && Number.isFinite(cell)) return numberFromCell(cell, argument);
+  if (typeof cell !== "string" || isBlank(cell) || cell.length > longestNumber) return notANumber(cell, argument);
+  const scanned = scanNumber(cell);
+  if (scanned === void 0 || cell.slice(scanned.end).trim() !== "") return notANumber(cell, argument);
+  return numberFromScan(scanned, { cell, argument, options });
+}
+function numberFromScan(scanned, { cell, argument, options }) {
+  const readings = decimalReadings(scanned.body, options.decimalMark);
+  const typed = readings.map((reading) => typedNumber(reading, scanned, cell));
+  const [first, second] = typed;
+  if (first === void 0) return notANumber(cell, argument);
+  if (second !== void 0) {
+    const same = options.sameEitherWay;
+    if (same === void 0 || same(first) !== same(second)) {
+      return twoReadings(cell, argument, [shownReading(readings[0]), shownReading(readings[1])]);
     }
-    const isZero = /^[0 ]*$/.test(scanned.body.replace(/[.,]/g, ""));
-    if (!Number.isFinite(first.value) || first.value === 0 && !isZero) return outOfRange(cell, argument);
-    return success(first);
   }
-  var shownReading = (reading) => {
-    var _a;
-    return (reading == null ? void 0 : reading.fraction) === void 0 ? (_a = reading == null ? void 0 : reading.whole) != null ? _a : "" : `${reading.whole}.${reading.fraction}`;
+  const isZero = /^[0 ]*$/.test(scanned.body.replace(/[.,]/g, ""));
+  if (!Number.isFinite(first.value) || first.value === 0 && !isZero) return outOfRange(cell, argument);
+  return success(first);
+}
+var shownReading = (reading) => {
+  var _a;
+  return (reading == null ? void 0 : reading.fraction) === void 0 ? (_a = reading == null ? void 0 : reading.whole) != null ? _a : "" : \`\${reading.whole}.\${reading.fraction}\`;
+};
+function typedNumber({ whole, fraction }, scanned, typed) {
+  var _a;
+  const { exponent, hasExponent, negative } = scanned;
+  const digits = whole + (fraction != null ? fraction : "");
+  const significant = digits.replace(/^0+/, "");
+  const isWhole = fraction === void 0 && !hasExponent;
+  const lastPlace = exponent - ((_a = fraction == null ? void 0 : fraction.length) != null ? _a : 0);
+  const decimal2 = shiftedDecimal({ digits, lastPlace, negative });
+  return {
+    value: Number(decimal2),
+    decimal: decimal2,
+    figures: Math.max(significant.length, 1),
+    lastPlace,
+    ambiguousZeros: isWhole && significant !== "" ? significant.length - significant.replace(/0+$/, "").length : 0,
+    isText: true,
+    typed
   };
-  function typedNumber({ whole: whole2, fraction }, scanned, typed2) {
-    var _a;
-    const { exponent, hasExponent, negative } = scanned;
-    const digits = whole2 + (fraction != null ? fraction : "");
-    const significant = digits.replace(/^0+/, "");
-    const isWhole2 = fraction === void 0 && !hasExponent;
-    const lastPlace = exponent - ((_a = fraction == null ? void 0 : fraction.length) != null ? _a : 0);
-    const decimal2 = shiftedDecimal({ digits, lastPlace, negative });
-    return {
-      value: Number(decimal2),
-      decimal: decimal2,
-      figures: Math.max(significant.length, 1),
-      lastPlace,
-      ambiguousZeros: isWhole2 && significant !== "" ? significant.length - significant.replace(/0+$/, "").length : 0,
-      isText: true,
-      typed: typed2
-    };
+}
+function numberFromCell(cell, argument) {
+  const typed = String(cell);
+  const scanned = scanNumber(typed);
+  const reading = scanned && decimalReadings(scanned.body, "point")[0];
+  if (!scanned || !reading) return notANumber(cell, argument);
+  const number = typedNumber(reading, scanned, typed);
+  return success({ ...number, value: cell, isText: false });
+}
+var notANumber = (cell, argument) => failure({
+  code: "number-expected",
+  argument,
+  expected: "a number such as 0.25",
+  received: quoted(cell),
+  advice: "Type a number, with digits only and at most one decimal mark."
+});
+var twoReadings = (cell, argument, [one, other]) => failure({
+  code: "number-two-readings",
+  argument,
+  expected: \`\${one} or \${other}\`,
+  received: \`\${quoted(cell)}, which could be \${one} or \${other}\`,
+  advice: "Type it one of those two ways.",
+  brief: \`\${one} or \${other}\`
+});
+var outOfRange = (cell, argument) => failure({
+  code: "number-out-of-range",
+  argument,
+  expected: "a number between 10^-300 and 10^300",
+  received: quoted(cell),
+  advice: "Look at its power of ten."
+});
+
+// src/measurement/unitTable.generated.ts
+var unitTable = {
+  volume: "L|1e3 dL|1e2 cL|1e1 mL|1e0 µL|1e-3 dm³|1e3 cm³|1e0",
+  mass: "kg|1e3 g|1e0 mg|1e-3 µg|1e-6",
+  amount: "mol|1e0 mmol|1e-3",
+  concentration: "mol/L|1e0 mmol/L|1e-3 mol/dm³|1e0 M|1e0 mM|1e-3 µM|1e-6 µmol/L|1e-6",
+  density: "g/mL|1e0 g/cm³|1e0 kg/m³|1e-3"
+};
+
+// src/measurement/unit.ts
+var names = {
+  litre: "L",
+  litres: "L",
+  liter: "L",
+  liters: "L",
+  millilitre: "mL",
+  millilitres: "mL",
+  milliliter: "mL",
+  milliliters: "mL",
+  cc: "cm3",
+  gram: "g",
+  grams: "g",
+  kilogram: "kg",
+  kilograms: "kg",
+  milligram: "mg",
+  milligrams: "mg",
+  mole: "mol",
+  moles: "mol",
+  millimole: "mmol",
+  millimoles: "mmol",
+  molar: "M",
+  percent: "%"
+};
+function plainUnit(text) {
+  const joined = text.normalize("NFKC").trim().replace(/[−–⁻]/g, "-").replace(/\\s*\\/\\s*/g, "/").replace(/\\^|\\./g, "").replace(
+    /\\s*[·⋅*\\s]\\s*([A-Za-zμ]+)-([13])$/,
+    (_, unit, power) => \`/\${unit}\${power === "3" ? "3" : ""}\`
+  ).replace(/\\s+/g, "");
+  const word = joined.toLowerCase();
+  const named = Object.keys(names).includes(word) ? names[word] : void 0;
+  return (named != null ? named : joined).replace(/^u(?=[LlgmM])/, "μ").replace(/(^|[/mμcd])l$/, "$1L");
+}
+var known;
+function knownUnits() {
+  if (known) return known;
+  known = /* @__PURE__ */ new Map();
+  for (const [kind, row] of Object.entries(unitTable)) {
+    for (const pair of row.split(" ")) {
+      const [symbol = "", factor = ""] = pair.split("|");
+      known.set(plainUnit(symbol), { kind, symbol, power: Number(factor.slice(2)) });
+    }
   }
-  function numberFromCell(cell, argument) {
-    const typed2 = String(cell);
-    const scanned = scanNumber(typed2);
-    const reading = scanned && decimalReadings(scanned.body, "point")[0];
-    if (!scanned || !reading) return notANumber(cell, argument);
-    const number = typedNumber(reading, scanned, typed2);
-    return success({ ...number, value: cell, isText: false });
-  }
-  var notANumber = (cell, argument) => failure({
-    code: "number-expected",
+  known.set("%", { kind: "percent", symbol: "%", power: 0 });
+  return known;
+}
+var unitNamed = (text) => knownUnits().get(plainUnit(text));
+function unitsOfKind(kind) {
+  var _a;
+  const symbols = [...knownUnits().values()].filter((unit) => unit.kind === kind).map(({ symbol }) => symbol);
+  const last = (_a = symbols.pop()) != null ? _a : "";
+  return symbols.length > 0 ? \`\${symbols.join(", ")} or \${last}\` : last;
+}
+
+// src/measurement/readQuantity.ts
+var longestQuantity = 100;
+var called = {
+  volume: { one: "a volume", example: "200 mL", advice: "Type the volume of solution you want." },
+  mass: { one: "a mass", example: "2.5 g", advice: "Type a mass in grams, or with its unit." },
+  amount: { one: "an amount", example: "0.25 mol", advice: "Type an amount in moles, or with its unit." },
+  concentration: {
+    one: "a concentration",
+    example: "0.3 mol/L",
+    advice: "Type a concentration in mol/L, or with its unit."
+  },
+  density: { one: "a density", example: "1.05 g/mL", advice: "Type a density in g/mL, or with its unit." },
+  percent: { one: "a percentage", example: "98 %", advice: "Type a percentage, as in 98 or 98 %." }
+};
+var wanted = (kind) => \`\${called[kind].one} such as \${called[kind].example}\`;
+var bareName = (kind) => called[kind].one.replace(/^an? /, "");
+function readQuantity(cell, kind, argument, options = {}) {
+  const refused = () => failure({
+    code: "quantity-expected",
     argument,
-    expected: "a number such as 0.25",
+    expected: wanted(kind),
     received: quoted(cell),
-    advice: "Type a number, with digits only and at most one decimal mark."
+    advice: called[kind].advice,
+    brief: bareName(kind)
   });
-  var twoReadings = (cell, argument, [one, other]) => failure({
-    code: "number-two-readings",
-    argument,
-    expected: `${one} or ${other}`,
-    received: `${quoted(cell)}, which could be ${one} or ${other}`,
-    advice: "Type it one of those two ways.",
-    brief: `${one} or ${other}`
-  });
-  var outOfRange = (cell, argument) => failure({
-    code: "number-out-of-range",
-    argument,
-    expected: "a number between 10^-300 and 10^300",
-    received: quoted(cell),
-    advice: "Look at its power of ten."
-  });
-
-  // src/measurement/unitTable.generated.ts
-  var unitTable = {
-    volume: "L|1e3 dL|1e2 cL|1e1 mL|1e0 µL|1e-3 dm³|1e3 cm³|1e0",
-    mass: "kg|1e3 g|1e0 mg|1e-3 µg|1e-6",
-    amount: "mol|1e0 mmol|1e-3",
-    concentration: "mol/L|1e0 mmol/L|1e-3 mol/dm³|1e0 M|1e0 mM|1e-3 µM|1e-6 µmol/L|1e-6",
-    density: "g/mL|1e0 g/cm³|1e0 kg/m³|1e-3"
-  };
-
-  // src/measurement/unit.ts
-  var names4 = {
-    litre: "L",
-    litres: "L",
-    liter: "L",
-    liters: "L",
-    millilitre: "mL",
-    millilitres: "mL",
-    milliliter: "mL",
-    milliliters: "mL",
-    cc: "cm3",
-    gram: "g",
-    grams: "g",
-    kilogram: "kg",
-    kilograms: "kg",
-    milligram: "mg",
-    milligrams: "mg",
-    mole: "mol",
-    moles: "mol",
-    millimole: "mmol",
-    millimoles: "mmol",
-    molar: "M",
-    percent: "%"
-  };
-  function plainUnit(text2) {
-    const joined2 = text2.normalize("NFKC").trim().replace(/[−–⁻]/g, "-").replace(/\s*\/\s*/g, "/").replace(/\^|\./g, "").replace(
-      /\s*[·⋅*\s]\s*([A-Za-zμ]+)-([13])$/,
-      (_, unit, power) => `/${unit}${power === "3" ? "3" : ""}`
-    ).replace(/\s+/g, "");
-    const word = joined2.toLowerCase();
-    const named = Object.keys(names4).includes(word) ? names4[word] : void 0;
-    return (named != null ? named : joined2).replace(/^u(?=[LlgmM])/, "μ").replace(/(^|[/mμcd])l$/, "$1L");
+  if (typeof cell === "number") return withoutUnit(readNumber(cell, argument), kind, { cell, argument });
+  if (typeof cell !== "string" || cell.length > longestQuantity) return refused();
+  const scanned = scanNumber(cell);
+  if (scanned === void 0) return refused();
+  const number = numberFromScan(scanned, { cell, argument, options });
+  if (!number.ok) return number.error.code === "number-expected" ? refused() : number;
+  const unitTyped = cell.slice(scanned.end).trim();
+  if (unitTyped === "") return withoutUnit(number, kind, { cell, argument });
+  const unit = unitNamed(unitTyped);
+  if (unit === void 0) {
+    return failure({
+      code: "unit-unknown",
+      argument,
+      expected: \`\${called[kind].one} in \${unitsOfKind(kind)}\`,
+      received: quoted(cell),
+      advice: "Type the number with one of those units.",
+      brief: unitTyped.length > 12 ? \`\${unitTyped.slice(0, 12)}…\` : unitTyped
+    });
   }
-  var known;
-  function knownUnits() {
-    if (known) return known;
-    known = /* @__PURE__ */ new Map();
-    for (const [kind, row] of Object.entries(unitTable)) {
-      for (const pair of row.split(" ")) {
-        const [symbol = "", factor = ""] = pair.split("|");
-        known.set(plainUnit(symbol), { kind, symbol, power: Number(factor.slice(2)) });
-      }
-    }
-    known.set("%", { kind: "percent", symbol: "%", power: 0 });
-    return known;
-  }
-  var unitNamed = (text2) => knownUnits().get(plainUnit(text2));
-  function unitsOfKind(kind) {
-    var _a;
-    const symbols = [...knownUnits().values()].filter((unit) => unit.kind === kind).map(({ symbol }) => symbol);
-    const last = (_a = symbols.pop()) != null ? _a : "";
-    return symbols.length > 0 ? `${symbols.join(", ")} or ${last}` : last;
-  }
-
-  // src/measurement/readQuantity.ts
-  var longestQuantity = 100;
-  var called = {
-    volume: { one: "a volume", example: "200 mL", advice: "Type the volume of solution you want." },
-    mass: { one: "a mass", example: "2.5 g", advice: "Type a mass in grams, or with its unit." },
-    amount: { one: "an amount", example: "0.25 mol", advice: "Type an amount in moles, or with its unit." },
-    concentration: {
-      one: "a concentration",
-      example: "0.3 mol/L",
-      advice: "Type a concentration in mol/L, or with its unit."
-    },
-    density: { one: "a density", example: "1.05 g/mL", advice: "Type a density in g/mL, or with its unit." },
-    percent: { one: "a percentage", example: "98 %", advice: "Type a percentage, as in 98 or 98 %." }
-  };
-  var wanted = (kind) => `${called[kind].one} such as ${called[kind].example}`;
-  var bareName = (kind) => called[kind].one.replace(/^an? /, "");
-  function readQuantity(cell, kind, argument, options = {}) {
-    const refused2 = () => failure({
-      code: "quantity-expected",
+  if (unit.kind !== kind) {
+    return failure({
+      code: "unit-other-kind",
       argument,
       expected: wanted(kind),
-      received: quoted(cell),
+      received: \`\${called[unit.kind].one}, \${quoted(cell)}\`,
       advice: called[kind].advice,
-      brief: bareName(kind)
+      brief: \`\${bareName(kind)} expected, not \${unitTyped}\`
     });
-    if (typeof cell === "number") return withoutUnit(readNumber(cell, argument), kind, { cell, argument });
-    if (typeof cell !== "string" || cell.length > longestQuantity) return refused2();
-    const scanned = scanNumber(cell);
-    if (scanned === void 0) return refused2();
-    const number = numberFromScan(scanned, { cell, argument, options });
-    if (!number.ok) return number.error.code === "number-expected" ? refused2() : number;
-    const unitTyped = cell.slice(scanned.end).trim();
-    if (unitTyped === "") return withoutUnit(number, kind, { cell, argument });
-    const unit = unitNamed(unitTyped);
-    if (unit === void 0) {
-      return failure({
-        code: "unit-unknown",
-        argument,
-        expected: `${called[kind].one} in ${unitsOfKind(kind)}`,
-        received: quoted(cell),
-        advice: "Type the number with one of those units.",
-        brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped
-      });
-    }
-    if (unit.kind !== kind) {
-      return failure({
-        code: "unit-other-kind",
-        argument,
-        expected: wanted(kind),
-        received: `${called[unit.kind].one}, ${quoted(cell)}`,
-        advice: called[kind].advice,
-        brief: `${bareName(kind)} expected, not ${unitTyped}`
-      });
-    }
-    return inDefaultUnit(number.value, unit.power, unitTyped, argument);
   }
-  function withoutUnit(number, kind, { cell, argument }) {
-    if (!number.ok) return number;
-    if (kind === "percent" && number.value.value <= 1 && number.value.value !== 0) {
-      return percentTwoReadings(number.value, { cell, argument });
-    }
-    return success({ ...number.value, unit: "" });
+  return inDefaultUnit(number.value, unit.power, unitTyped, argument);
+}
+function withoutUnit(number, kind, { cell, argument }) {
+  if (!number.ok) return number;
+  if (kind === "percent" && number.value.value <= 1 && number.value.value !== 0) {
+    return percentTwoReadings(number.value, { cell, argument });
   }
-  function percentTwoReadings(number, { cell, argument }) {
-    var _a;
-    const asPercent = Number(`${number.decimal.split("e")[0]}e${Number((_a = number.decimal.split("e")[1]) != null ? _a : 0) + 2}`);
-    const both = `${number.value} % or ${asPercent} %`;
+  return success({ ...number.value, unit: "" });
+}
+function percentTwoReadings(number, { cell, argument }) {
+  var _a;
+  const asPercent = Number(\`\${number.decimal.split("e")[0]}e\${Number((_a = number.decimal.split("e")[1]) != null ? _a : 0) + 2}\`);
+  const both = \`\${number.value} % or \${asPercent} %\`;
+  return failure({
+    code: "percent-two-readings",
+    argument,
+    expected: both,
+    received: \`\${quoted(cell)}, which could be \${both}\`,
+    advice: 'Type it as text with its sign, such as "98 %".',
+    brief: both
+  });
+}
+function inDefaultUnit(number, power, unit, argument) {
+  if (power === 0) return success({ ...number, unit });
+  const digits = number.decimal.replace(/e.*$/, "").replace(/[-.]/g, "");
+  const decimal2 = shiftedDecimal({
+    digits: number.lastPlace > 0 ? digits.slice(0, digits.length - zerosAdded(number)) || "0" : digits,
+    lastPlace: number.lastPlace + power,
+    negative: number.decimal.startsWith("-")
+  });
+  const value = Number(decimal2);
+  if (!Number.isFinite(value) || value === 0 && number.value !== 0) {
     return failure({
-      code: "percent-two-readings",
+      code: "number-out-of-range",
       argument,
-      expected: both,
-      received: `${quoted(cell)}, which could be ${both}`,
-      advice: 'Type it as text with its sign, such as "98 %".',
-      brief: both
+      expected: "a number between 10^-300 and 10^300",
+      received: quoted(number.typed),
+      advice: "Look at its power of ten."
     });
   }
-  function inDefaultUnit(number, power, unit, argument) {
-    if (power === 0) return success({ ...number, unit });
-    const digits = number.decimal.replace(/e.*$/, "").replace(/[-.]/g, "");
-    const decimal2 = shiftedDecimal({
-      digits: number.lastPlace > 0 ? digits.slice(0, digits.length - zerosAdded(number)) || "0" : digits,
-      lastPlace: number.lastPlace + power,
-      negative: number.decimal.startsWith("-")
+  return success({ ...number, value, decimal: decimal2, lastPlace: number.lastPlace + power, unit });
+}
+var zerosAdded = ({ decimal: decimal2, lastPlace }) => decimal2.includes("e") ? 0 : lastPlace;
+
+return { success, failure, elements, elementOf, relativeMass, quoted, isBlank, atomsOfUnits, isWater, assembled, anhydrousAtoms, listedCations, listedAnions, splitCharge, readFormula, errorText, shortErrorText, readNumber, readQuantity };
+`;
+},
+// Part chemistry/purity
+"chemistry/purity"() {
+  return `
+const { failure, quoted, success } = part("measurement/readQuantity");
+
+// src/chemistry/purity.ts
+function notAShare(value, argument) {
+  if (value > 0 && value <= 100) return void 0;
+  return {
+    code: "purity-out-of-range",
+    argument,
+    expected: "more than 0 % and at most 100 %",
+    received: \`\${quoted(value)} %\`,
+    advice: "A part cannot be more than the whole: look at the label of the bottle."
+  };
+}
+function pureShare(purity) {
+  if (purity === void 0) return success(1);
+  const error = notAShare(purity, "purity_percent");
+  return error === void 0 ? success(purity / 100) : failure(error);
+}
+
+return { notAShare, pureShare };
+`;
+},
+// Part functions/spread: measurement/significantFigures, functions/asCell, functions/computed, functions/grid, functions/readWhole, functions/commonShape and 1 more
+"functions/spread"() {
+  return `
+const { errorText, failure, isBlank, quoted, readFormula, readNumber, readQuantity, shortErrorText, success } = part("measurement/readQuantity");
+
+// src/measurement/significantFigures.ts
+var significantFigures = (number) => number.figures - number.ambiguousZeros;
+
+// src/functions/asCell.ts
+function asCell(result, place) {
+  if (result.ok) return result.value;
+  if (place === "alone") throw new Error(errorText(result.error));
+  return shortErrorText(result.error);
+}
+
+// src/functions/computed.ts
+function computed(entry, values) {
+  if (!values.ok) return values;
+  const result = entry.compute(...values.value);
+  if (!result.ok || isAllFinite(result.value)) return result;
+  return failure({
+    code: "result-not-finite",
+    argument: entry.name,
+    expected: "values with a result that a number can hold",
+    received: "values whose result is beyond that",
+    advice: "Look for a number that is far too big or far too small."
+  });
+}
+var isAllFinite = (value) => Array.isArray(value) ? value.every(isAllFinite) : typeof value !== "number" || Number.isFinite(value);
+
+// src/functions/grid.ts
+var isList = (value) => Array.isArray(value);
+var isDate = (value) => Object.prototype.toString.call(value) === "[object Date]";
+function cellOf(value) {
+  if (value === void 0 || value === null) return void 0;
+  if (typeof value === "string" || typeof value === "number" || typeof value === "boolean" || isDate(value)) {
+    return value;
+  }
+  return Object.prototype.toString.call(value);
+}
+function gridOf(argument) {
+  if (!isList(argument)) return [[cellOf(argument)]];
+  const rows = argument.some(isList) ? argument.map((row) => isList(row) ? row : [row]) : [argument];
+  const columns = Math.max(1, ...rows.map((row) => row.length));
+  return rows.map((row) => Array.from({ length: columns }, (_, column) => cellOf(row[column])));
+}
+var shapeOf = (grid) => {
+  var _a, _b;
+  return { rows: grid.length, columns: (_b = (_a = grid[0]) == null ? void 0 : _a.length) != null ? _b : 1 };
+};
+var isOneCell = ({ rows, columns }) => rows === 1 && columns === 1;
+var cellAt = (grid, row, column) => {
+  const line = grid.length === 1 ? grid[0] : grid[row];
+  return (line == null ? void 0 : line.length) === 1 ? line[0] : line == null ? void 0 : line[column];
+};
+var isAllBlank = (grid) => grid.every((row) => row.every(isBlank));
+function shapeText({ rows, columns }) {
+  const rowsText = \`\${rows} \${rows === 1 ? "row" : "rows"}\`;
+  const columnsText = \`\${columns} \${columns === 1 ? "column" : "columns"}\`;
+  if (columns === 1) return rowsText;
+  return rows === 1 ? columnsText : \`\${rowsText} and \${columnsText}\`;
+}
+
+// src/functions/readWhole.ts
+var isWhole = ({ kind }) => kind === "row" || kind === "column" || kind === "table";
+function readWhole(grid, argument) {
+  var _a, _b;
+  const { name, kind, optional } = argument;
+  const shape = shapeOf(grid);
+  if (optional && isAllBlank(grid)) return success(void 0);
+  if (isOneCell(shape) && ((_a = grid[0]) == null ? void 0 : _a[0]) === void 0) {
+    return failure({
+      code: "range-missing",
+      argument: name,
+      expected: expectedText(argument),
+      received: "nothing",
+      advice: \`Select the cells for \${name}.\`
     });
-    const value = Number(decimal2);
-    if (!Number.isFinite(value) || value === 0 && number.value !== 0) {
+  }
+  if (kind === "row" && shape.rows > 1 || kind === "column" && shape.columns > 1) {
+    return failure({
+      code: "range-shape",
+      argument: name,
+      expected: expectedText(argument),
+      received: shapeText(shape),
+      advice: \`Select one \${kind} only.\`
+    });
+  }
+  if (kind === "row") return success((_b = grid[0]) != null ? _b : []);
+  return success(kind === "column" ? grid.map(([cell]) => cell) : grid);
+}
+var expectedText = ({ kind, about }) => \`a \${kind} of cells: \${about}\`;
+
+// src/functions/commonShape.ts
+function commonShape(shapes) {
+  const common = { rows: 1, columns: 1 };
+  for (const side of ["rows", "columns"]) {
+    const long = shapes.filter((shape) => shape[side] > 1);
+    const [first] = long;
+    if (first === void 0) continue;
+    const other = long.find((shape) => shape[side] !== first[side]);
+    if (other !== void 0) {
       return failure({
-        code: "number-out-of-range",
-        argument,
-        expected: "a number between 10^-300 and 10^300",
-        received: quoted(number.typed),
-        advice: "Look at its power of ten."
+        code: "ranges-unfit",
+        argument: other.name,
+        expected: "ranges that fit each other",
+        received: \`\${shapeText(first)} for \${first.name} and \${shapeText(other)} for \${other.name}\`,
+        advice: \`Make both cover the same \${side}, or give one cell.\`
       });
     }
-    return success({ ...number, value, decimal: decimal2, lastPlace: number.lastPlace + power, unit });
+    common[side] = first[side];
   }
-  var zerosAdded = ({ decimal: decimal2, lastPlace }) => decimal2.includes("e") ? 0 : lastPlace;
+  return success(common);
+}
 
-  // src/chemistry/electrolytes.ts
-  var strongAcids = ["HCl", "HBr", "HI", "HNO3", "HClO4", "HClO3", "H2SO4"];
-  var weakElectrolytes = "CH3COOH HCOOH HF H3PO4 H3PO3 H2CO3 NH3 H2S HNO2 HClO HClO2 HBrO HCN H2SO3 H3BO3 C6H8O7 H2C2O4 C6H5COOH C2H5COOH C3H6O3 C4H6O6 C6H8O6 C6H5OH CH3NH2 C2H5NH2 (CH3)2NH C5H5N N2H4 H2O2S HIO3 C8H6O4 C7H6O3 H2CrO4 HSCN".split(" ");
-  var molecularSolutes = "C6H12O6 C12H22O11 CO(NH2)2 H2O2 C2H5OH CH3OH C3H7OH C3H8O3 C2H6O2 (CH3)2CO C6H14O6 C8H10N4O2 C4H8O HCHO CH3CN CS(NH2)2 O2 N2 CO2 C5H10O5 C18H32O16 C6H12O5 H2O".split(" ");
-  var solubleHydroxides = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "Ba", "Sr", "NH4"]);
-  var always = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "NH4", "H"]);
-  var except = {
-    "Li F": false,
-    "Li PO4": false,
-    "Mg CrO4": true,
-    "Ca CrO4": true,
-    "Mg SO3": false,
-    "Ag F": true,
-    "Ag NO2": false,
-    "Be SO4": true
-  };
-  var lowWith = {
-    halide: /* @__PURE__ */ new Set(["Ag", "Pb", "Cu 1"]),
-    fluoride: /* @__PURE__ */ new Set(["Mg", "Ca", "Sr", "Ba", "Pb", "Al", "Cu", "Fe", "Cr", "Th", "La", "Ce"]),
-    sulfate: /* @__PURE__ */ new Set(["Ba", "Sr", "Pb", "Ca", "Ag"])
-  };
-  var lowAnions = /* @__PURE__ */ new Set([
-    "CO3",
-    "PO4",
-    "PO3",
-    "AsO4",
-    "BO3",
-    "SiO3",
-    "S",
-    "SO3",
-    "C2O4",
-    "CrO4",
-    "MoO4",
-    "WO4",
-    "B4O7",
-    "C4H4O6",
-    "SeO3",
-    "HPO4"
-  ]);
-  function isSparinglySoluble({
-    cation,
-    cationCharge,
-    anion
-  }) {
-    var _a, _b, _c, _d;
-    const own = except[`${cation} ${anion}`];
-    if (own !== void 0) return !own;
-    if (anion === "OH") return !solubleHydroxides.has(cation);
-    if (always.has(cation)) return false;
-    if (anion === "S") return !["Mg", "Ca", "Sr", "Ba"].includes(cation);
-    if (lowAnions.has(anion)) return true;
-    if (["Cl", "Br", "I", "SCN", "CN"].includes(anion)) {
-      if (anion === "I" && cation === "Hg") return true;
-      return ((_a = lowWith.halide) == null ? void 0 : _a.has(cation)) === true || ((_b = lowWith.halide) == null ? void 0 : _b.has(`${cation} ${cationCharge}`)) === true;
-    }
-    if (anion === "F") return ((_c = lowWith.fluoride) == null ? void 0 : _c.has(cation)) === true;
-    if (anion === "SO4") return ((_d = lowWith.sulfate) == null ? void 0 : _d.has(cation)) === true;
-    return false;
-  }
-
-  // src/chemistry/ions.ts
-  var countsOf = (atoms) => new Map(atoms.map(({ element, count }) => [element === "[2H]" ? "H" : element, count]));
-  var key = (counts) => [...counts].filter(([, count]) => count !== 0).map(([element, count]) => `${element}${count}`).sort().join(" ");
-  function atomsOfListed(body) {
-    const read2 = readFormula(body);
-    if (!read2.ok) throw new Error(`The list of ions has ${body}, which is no formula.`);
-    return read2.value.atoms;
-  }
-  var lists;
-  var byAtoms = () => lists != null ? lists : lists = {
-    strong: new Set(strongAcids.map((body) => key(countsOf(atomsOfListed(body))))),
-    weak: new Set(weakElectrolytes.map((body) => key(countsOf(atomsOfListed(body))))),
-    molecular: new Set(molecularSolutes.map((body) => key(countsOf(atomsOfListed(body)))))
-  };
-  var knownIons;
-  var ionLists = () => knownIons != null ? knownIons : knownIons = {
-    cations: listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })),
-    // Larger ones first: hydrogen carbonate is looked for before carbonate.
-    anions: listedAnions().filter(({ body }) => body !== "O" && body !== "O2").map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })).sort((one, other) => total(other.atoms) - total(one.atoms))
-  };
-  var total = (atoms) => atoms.reduce((sum, { count }) => sum + count, 0);
-  var raised = (charge) => {
-    const digits = Math.abs(charge) === 1 ? "" : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(Math.abs(charge));
-    return digits + (charge < 0 ? "⁻" : "⁺");
-  };
-  var lowered = (body) => body.replace(/\d/g, (digit2) => "₀₁₂₃₄₅₆₇₈₉".charAt(Number(digit2)));
-  var ionText = ({ body, charge }) => `${body.includes("(CN)") || body.includes("(OH)") ? `[${lowered(body)}]` : lowered(body)}${raised(charge)}`;
-  function without(counts, atoms, times2) {
-    var _a;
-    const left = new Map(counts);
-    for (const { element, count } of atoms) {
-      const rest = ((_a = left.get(element)) != null ? _a : 0) - count * times2;
-      if (rest < 0) return void 0;
-      if (rest === 0) left.delete(element);
-      else left.set(element, rest);
-    }
-    return left;
-  }
-  var timesIn = (counts, atoms) => Math.min(...atoms.map(({ element, count }) => {
-    var _a;
-    return Math.floor(((_a = counts.get(element)) != null ? _a : 0) / count);
-  }));
-  function cationsFor(counts, charge, mayHoldAmmonium) {
-    var _a, _b;
-    const [next] = [...counts.keys()].filter((element) => element !== "N" && element !== "H");
-    if (next === void 0) {
-      if (counts.size === 0) return charge === 0 ? [] : void 0;
-      const nitrogen = counts.get("N");
-      const symbol = nitrogen === void 0 ? "H" : "NH4";
-      const ion = ionLists().cations.find(({ body }) => body === symbol);
-      if (!ion || symbol === "NH4" && !mayHoldAmmonium) return void 0;
-      const count2 = (_a = nitrogen != null ? nitrogen : counts.get("H")) != null ? _a : 0;
-      const left = without(counts, ion.atoms, count2);
-      return (left == null ? void 0 : left.size) === 0 && count2 === charge ? [{ ion, count: count2 }] : void 0;
-    }
-    const count = (_b = counts.get(next)) != null ? _b : 0;
-    for (const ion of ionLists().cations.filter(({ body }) => body === next)) {
-      const left = without(counts, ion.atoms, count);
-      const rest = left && charge - count * ion.charge >= 0 && cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
-      if (rest) return [{ ion, count }, ...rest];
-    }
-    return void 0;
-  }
-  function takenApart(formula2) {
-    var _a;
-    const counts = countsOf(anhydrousAtoms(formula2));
-    const mayHoldAmmonium = /NH4|NH₄|H4N|N\s*H\s*4/.test(formula2.text);
-    for (const ion of ionLists().anions) {
-      for (let count = timesIn(counts, ion.atoms); count >= 1; count -= 1) {
-        const left = without(counts, ion.atoms, count);
-        const cations2 = left && left.size > 0 ? cationsFor(left, -ion.charge * count, mayHoldAmmonium) : void 0;
-        const isMixed = (cations2 == null ? void 0 : cations2.some(({ ion: { body } }) => body === "H")) === true && cations2.length > 1;
-        const isHalfDone = ((_a = cations2 == null ? void 0 : cations2[0]) == null ? void 0 : _a.ion.body) === "H" && /^H(?!C)/.test(ion.body);
-        if (cations2 && cations2.length > 0 && !isMixed && !isHalfDone) return { cations: cations2, anion: { ion, count } };
-      }
-    }
-    return void 0;
-  }
-  var refusal = (error) => failure({ ...error, argument: "formula", expected: "a strong electrolyte or a molecular solute" });
-  function ions(formula2) {
-    var _a, _b;
-    const shown2 = quoted(formula2.text);
-    if (formula2.charge !== 0) {
-      return refusal({
-        code: "formula-with-charge",
-        received: `the ion ${shown2}`,
-        advice: "Type the substance that is dissolved, without a charge."
-      });
-    }
-    const atoms = anhydrousAtoms(formula2);
-    const atomKey = key(countsOf(atoms));
-    const { strong, weak, molecular } = byAtoms();
-    const weakRefusal = () => refusal({
-      code: "ions-weak",
-      received: `${shown2}, a weak electrolyte`,
-      advice: "Most of it stays whole in water: a formula alone cannot count its ions."
+// src/functions/readArgument.ts
+function readArgument(cell, argument) {
+  const { name, kind, optional } = argument;
+  if (kind === "entry") return success(cell);
+  if (isBlank(cell)) {
+    if (optional) return success(void 0);
+    return failure({
+      code: "cell-missing",
+      argument: name,
+      expected: exampleOf(argument),
+      received: "a blank cell",
+      advice: "Type it, or point to the cell that holds it."
     });
-    if (weak.has(atomKey)) return weakRefusal();
-    const salt = takenApart(formula2);
-    const isAcid = (salt == null ? void 0 : salt.cations.every(({ ion: { body } }) => body === "H")) === true;
-    if (molecular.has(atomKey) && (!salt || isAcid)) {
-      const text2 = (_b = (_a = formula2.text.split(/[·•*∙⋅]/)[0]) == null ? void 0 : _a.trim()) != null ? _b : formula2.text;
-      return success([{ ion: text2, count: 1, charge: 0, atoms }]);
-    }
-    if (!salt) {
-      return refusal({
-        code: "ions-unknown",
-        received: `${shown2}, which is not among those known here`,
-        advice: "Look up how it dissolves, and count its ions by hand."
-      });
-    }
-    const { cations: cations2, anion } = salt;
-    if (isAcid && !strong.has(atomKey)) return weakRefusal();
-    const low = cations2.length === 1 && cations2[0] && isSparinglySoluble({ cation: cations2[0].ion.body, cationCharge: cations2[0].ion.charge, anion: anion.ion.body });
-    if (low) {
-      return refusal({
-        code: "ions-sparingly",
-        received: `${shown2}, which dissolves below 1 g in 100 g of water`,
-        advice: "Choose a salt that dissolves."
-      });
-    }
-    const isSulfuric = isAcid && anion.ion.body === "SO4";
-    return success(
-      [...cations2, anion].map(({ ion, count }) => ({
-        ion: ionText(ion),
-        count,
-        charge: ion.charge,
-        atoms: ion.atoms,
-        ...isSulfuric ? { note: "the second step is partial: some HSO₄⁻ stays whole" } : {}
-      }))
+  }
+  if (typeof cell === "string" && hostErrors.test(cell.trim())) {
+    return failure({
+      code: "cell-holds-error",
+      argument: name,
+      expected: exampleOf(argument),
+      received: \`the error \${quoted(cell)}\`,
+      advice: "Mend the cell that it comes from first."
+    });
+  }
+  switch (kind) {
+    case "formula":
+      return readFormula(cell, name);
+    case "volume":
+    case "mass":
+    case "amount":
+    case "concentration":
+    case "density":
+    case "percent":
+      return valueIn(readQuantity(cell, kind, name));
+    case "percentage points":
+      return valueIn(readNumber(withoutPercentSign(cell), name));
+    case "number":
+      return valueIn(readNumber(cell, name));
+    case "digits":
+      return readNumber(cell, name);
+    case "figures":
+      return readFigures(cell, name);
+    case "whole number":
+      return readWholeNumber(cell, argument);
+    case "yes or no":
+      return readYesOrNo(cell, argument);
+    case "text":
+      return readText(cell, argument);
+    default:
+      throw new Error(\`Nothing reads \${kind} from one cell.\`);
+  }
+}
+var hostErrors = /^#(N\\/A|REF!|VALUE!|DIV\\/0!|NAME\\?|NUM!|NULL!|ERROR!)/;
+var valueIn = (read) => read.ok ? success(read.value.value) : read;
+var withoutPercentSign = (cell) => typeof cell === "string" ? cell.replace(/\\s*%\\s*$/, "") : cell;
+function readFigures(cell, name) {
+  const options = { sameEitherWay: significantFigures };
+  const read = readNumber(cell, name, options);
+  if (read.ok || read.error.code !== "number-expected") return read;
+  for (const kind of ["volume", "mass", "amount", "concentration", "density", "percent"]) {
+    const quantity = readQuantity(cell, kind, name, options);
+    if (quantity.ok || quantity.error.code === "number-two-readings") return quantity;
+  }
+  return read;
+}
+function readWholeNumber(cell, argument) {
+  const read = valueIn(readNumber(cell, argument.name));
+  if (!read.ok || Number.isInteger(read.value)) return read;
+  return failure({
+    code: "whole-number-expected",
+    argument: argument.name,
+    expected: exampleOf(argument),
+    received: quoted(cell),
+    advice: "Type a number without decimals."
+  });
+}
+function readYesOrNo(cell, argument) {
+  if (typeof cell === "boolean") return success(cell);
+  const word = typeof cell === "string" ? cell.trim().toLowerCase() : "";
+  if (word === "true" || word === "yes") return success(true);
+  if (word === "false" || word === "no") return success(false);
+  return failure({
+    code: "yes-or-no-expected",
+    argument: argument.name,
+    expected: exampleOf(argument),
+    received: quoted(cell),
+    advice: "Type TRUE or FALSE."
+  });
+}
+function readText(cell, argument) {
+  const { name, oneOf } = argument;
+  if (typeof cell !== "string") {
+    return failure({
+      code: "text-expected",
+      argument: name,
+      expected: exampleOf(argument),
+      received: quoted(cell),
+      advice: oneOf ? \`Type one of \${oneOf.join(", ")}.\` : "Type it as text."
+    });
+  }
+  if (!oneOf) return success(cell.trim());
+  const plain = cell.trim().toLowerCase().replace(/\\s+/g, " ");
+  const chosen = oneOf.find((choice) => choice.toLowerCase() === plain);
+  if (chosen !== void 0) return success(chosen);
+  return failure({
+    code: "choice-unknown",
+    argument: name,
+    expected: \`one of \${oneOf.join(", ")}\`,
+    received: quoted(cell),
+    advice: \`Type one of those for \${name}.\`
+  });
+}
+function exampleOf({ kind, about }) {
+  switch (kind) {
+    case "formula":
+      return "a formula such as KBr";
+    case "volume":
+      return "a volume such as 200 mL";
+    case "mass":
+      return "a mass such as 2.5 g";
+    case "amount":
+      return "an amount such as 0.25 mol";
+    case "concentration":
+      return "a concentration such as 0.3 mol/L";
+    case "density":
+      return "a density such as 1.05 g/mL";
+    case "percent":
+    case "percentage points":
+      return "a percentage such as 5 %";
+    case "whole number":
+      return "a whole number such as 3";
+    case "yes or no":
+      return "TRUE or FALSE";
+    case "number":
+    case "digits":
+    case "figures":
+      return "a number such as 0.25";
+    default:
+      return about;
+  }
+}
+
+// src/functions/spread.ts
+function spreadOf(entry, cells) {
+  if (cells.slice(entry.arguments.length).some((cell) => !isAllBlank(gridOf(cell)))) {
+    return failure({
+      code: "arguments-too-many",
+      argument: entry.name,
+      expected: \`at most \${entry.arguments.length} \${entry.arguments.length === 1 ? "argument" : "arguments"}\`,
+      received: String(cells.length),
+      advice: \`It takes \${entry.arguments.map(({ name }) => name).join(", ")}.\`
+    });
+  }
+  const laid = entry.arguments.map((argument, place) => {
+    const grid = gridOf(cells[place]);
+    return { argument, grid, shape: shapeOf(grid) };
+  });
+  const ranges = laid.filter(({ argument, shape: shape2 }) => !isWhole(argument) && !isOneCell(shape2));
+  const shape = commonShape(ranges.map(({ argument, shape: shape2 }) => ({ ...shape2, name: argument.name })));
+  if (!shape.ok) return shape;
+  const readers = laid.map(readerOf);
+  return success({
+    shape: shape.value,
+    alone: ranges.length === 0,
+    valuesAt(row, column) {
+      const values = [];
+      for (const read of readers) {
+        const value = read(row, column);
+        if (!value.ok) return value;
+        values.push(value.value);
+      }
+      return success(values);
+    },
+    isBlankAt: (row, column) => ranges.every(({ grid }) => isBlank(cellAt(grid, row, column)))
+  });
+}
+function readerOf({ argument, grid, shape }) {
+  if (isWhole(argument)) {
+    const whole = readWhole(grid, argument);
+    return () => whole;
+  }
+  const read = /* @__PURE__ */ new Map();
+  return (row, column) => {
+    const at = (shape.rows === 1 ? 0 : row) * shape.columns + (shape.columns === 1 ? 0 : column);
+    const known = read.get(at);
+    if (known !== void 0) return known;
+    const value = readArgument(cellAt(grid, row, column), argument);
+    read.set(at, value);
+    return value;
+  };
+}
+
+return { asCell, computed, gridOf, shapeOf, isOneCell, cellAt, shapeText, isWhole, significantFigures, spreadOf };
+`;
+},
+// Part functions/oneTable
+"functions/oneTable"() {
+  return `
+const { asCell, computed, gridOf, isOneCell, isWhole, shapeOf, shapeText, spreadOf } = part("functions/spread");
+const { failure } = part("measurement/readQuantity");
+
+// src/functions/oneTable.ts
+function oneTable(cells) {
+  var _a, _b;
+  const spread = asCell(singleCells(this, cells), "alone");
+  const rows = asCell(computed(this, spread.valuesAt(0, 0)), "alone");
+  return [((_a = this.columns) != null ? _a : []).slice(0, (_b = rows[0]) == null ? void 0 : _b.length), ...rows];
+}
+function singleCells(entry, cells) {
+  for (const [place, argument] of entry.arguments.entries()) {
+    const shape = shapeOf(gridOf(cells[place]));
+    if (isWhole(argument) || isOneCell(shape)) continue;
+    return failure({
+      code: "one-cell-only",
+      argument: argument.name,
+      expected: "one cell",
+      received: shapeText(shape),
+      advice: \`\${entry.name} fills a table from single values, so call it once for each.\`
+    });
+  }
+  return spreadOf(entry, cells);
+}
+
+return { oneTable };
+`;
+},
+// Part measurement/finite
+"measurement/finite"() {
+  return `
+const { failure, success } = part("measurement/readQuantity");
+
+// src/measurement/finite.ts
+function finite(value, argument) {
+  if (Number.isFinite(value)) return success(value);
+  return failure({
+    code: "result-not-finite",
+    argument,
+    expected: "numbers whose result can be written",
+    received: "numbers that lead beyond every number",
+    advice: "Look at their powers of ten and their units."
+  });
+}
+
+return { finite };
+`;
+},
+// Part measurement/quantity
+"measurement/quantity"() {
+  return `
+// src/measurement/quantity.ts
+var grams = (value) => value;
+var gramsPerMole = (value) => value;
+var gramsPerMillilitre = (value) => value;
+var millilitres = (value) => value;
+var moles = (value) => value;
+var molesPerLitre = (value) => value;
+var percent = (value) => value;
+
+return { grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent };
+`;
+},
+// Part chemistry/molarMass
+"chemistry/molarMass"() {
+  return `
+const { finite } = part("measurement/finite");
+const { gramsPerMole } = part("measurement/quantity");
+const { elementOf, elements, failure, relativeMass, success } = part("measurement/readQuantity");
+
+// src/chemistry/molarMass.ts
+function atomicMass(label) {
+  var _a, _b;
+  const mass = relativeMass(label);
+  if (mass !== void 0) return success(mass);
+  const symbol = elementOf(label);
+  const element = elements().get(symbol);
+  return failure({
+    code: "atomic-weight-none",
+    argument: "formula",
+    expected: "elements with a standard atomic weight",
+    received: \`\${symbol} (\${(_a = element == null ? void 0 : element.name) != null ? _a : symbol}), which has no stable isotope and so no usual mixture in nature\`,
+    advice: \`Name the isotope you mean; the longest-lived is [\${(_b = element == null ? void 0 : element.longestLived) != null ? _b : "?"}\${symbol}].\`,
+    brief: symbol
+  });
+}
+function molarMass({ atoms }) {
+  let sum = 0;
+  for (const { element, count } of atoms) {
+    const mass = atomicMass(element);
+    if (!mass.ok) return mass;
+    sum += count * mass.value;
+  }
+  return finite(gramsPerMole(sum), "formula");
+}
+
+return { atomicMass, molarMass };
+`;
+},
+// Part CAUTIONS: chemistry/cautionTexts, chemistry/cautionList.generated, chemistry/listedHazards, chemistry/cautions, functions/entries/cautionsEntry
+"CAUTIONS"() {
+  return `
+const { notAShare } = part("chemistry/purity");
+const { oneTable } = part("functions/oneTable");
+const { molarMass } = part("chemistry/molarMass");
+
+
+
+const { failure, success } = part("measurement/readQuantity");
+
+// src/chemistry/cautionTexts.ts
+var adviceTexts = {
+  eyes: "Wear eye protection.",
+  corrosive: "Wear goggles, gloves and a lab coat; rinse skin or eyes with plenty of water at once and get help.",
+  gloves: "Wear gloves; wash off splashes and wash hands afterwards.",
+  hood: "Use a fume hood or strong ventilation; breathe in no dust, mist or vapour.",
+  mouth: "Never eat, drink or pipette by mouth here; wash hands afterwards.",
+  poison: "Staff only, behind lock and key; call a doctor at once after any contact or swallowing.",
+  flame: "Keep away from flames, sparks and hot surfaces.",
+  oxidiser: "Keep away from anything that burns; never grind or heat it with other substances.",
+  metal: "Keep it off metal; use its own bottle or glass.",
+  asthma: "Not for people with asthma or allergies; raise no dust or spray.",
+  lasting: "Take a safer substance where one does. Solid and strong solutions: staff only, gloves, no dust.",
+  organs: "Avoid repeated contact; gloves, no dust, wash hands.",
+  drain: "Nothing down the drain: collect it in a labelled vessel and follow your local rules.",
+  acids: "Never mix it with acid.",
+  acidToWater: "Add the acid to water, slowly and with stirring, never water to acid; let it cool.",
+  heatOfSolution: "Dissolve it slowly in cold water in heat-proof glass: it gets hot; let it cool before filling up."
+};
+var corrosive = ["corrosive"];
+var irritant = ["eyes", "gloves"];
+var lasting = ["lasting", "gloves", "hood"];
+var drain = ["drain"];
+var code = (means, signal, pictogram, advice) => ({ means, signal, pictogram, advice });
+var codeTexts = () => ({
+  H226: code("liquid and vapour catch fire", "Warning", "02", ["flame", "hood"]),
+  H271: code("can make other things burn or explode", "Danger", "03", ["oxidiser", "eyes"]),
+  H272: code("makes a fire burn harder", "Danger", "03", ["oxidiser", "eyes"]),
+  "H272/3": code("makes a fire burn harder", "Warning", "03", ["oxidiser", "eyes"]),
+  H290: code("eats away some metals", "Warning", "05", ["metal"]),
+  H300: code("deadly if swallowed", "Danger", "06", ["poison", "mouth"]),
+  H301: code("poisonous if swallowed", "Danger", "06", ["mouth", "gloves", "eyes"]),
+  H302: code("harms if swallowed", "Warning", "07", ["mouth"]),
+  H310: code("deadly through the skin", "Danger", "06", ["poison", "gloves"]),
+  H311: code("poisonous through the skin", "Danger", "06", ["gloves", "eyes"]),
+  H312: code("harms through the skin", "Warning", "07", ["gloves"]),
+  H314: code("burns skin badly and damages eyes", "Danger", "05", corrosive),
+  H315: code("irritates skin", "Warning", "07", ["gloves"]),
+  H317: code("can start a skin allergy", "Warning", "07", ["gloves"]),
+  H318: code("damages eyes for good", "Danger", "05", corrosive),
+  H319: code("irritates eyes strongly", "Warning", "07", irritant),
+  H330: code("deadly if breathed in", "Danger", "06", ["poison", "hood"]),
+  H331: code("poisonous if breathed in", "Danger", "06", ["hood", "eyes"]),
+  H332: code("harms if breathed in", "Warning", "07", ["hood"]),
+  H334: code("can start asthma or an allergy when breathed in", "Danger", "08", ["asthma", "hood"]),
+  H335: code("irritates the airways", "Warning", "07", ["hood"]),
+  H340: code("changes inherited genes", "Danger", "08", lasting),
+  H341: code("may change inherited genes", "Warning", "08", lasting),
+  H350: code("causes cancer", "Danger", "08", lasting),
+  H350i: code("causes cancer when breathed in", "Danger", "08", lasting),
+  H351: code("may cause cancer", "Warning", "08", lasting),
+  H360: code("harms fertility or the unborn child", "Danger", "08", lasting),
+  H360D: code("harms the unborn child", "Danger", "08", lasting),
+  H360Df: code("harms the unborn child and may harm fertility", "Danger", "08", lasting),
+  H360F: code("harms fertility", "Danger", "08", lasting),
+  H360FD: code("harms fertility and the unborn child", "Danger", "08", lasting),
+  H361: code("may harm fertility or the unborn child", "Warning", "08", lasting),
+  H361d: code("may harm the unborn child", "Warning", "08", lasting),
+  H361f: code("may harm fertility", "Warning", "08", lasting),
+  H362: code("may harm breast-fed children", "", "", lasting),
+  H370: code("damages organs", "Danger", "08", ["organs", "hood"]),
+  H371: code("may damage organs", "Warning", "08", ["organs", "hood"]),
+  H372: code("damages organs with long or repeated contact", "Danger", "08", ["organs"]),
+  H373: code("may damage organs with long or repeated contact", "Warning", "08", ["organs"]),
+  H400: code("very poisonous to life in water", "Warning", "09", drain),
+  H410: code("very poisonous to life in water for a long time", "Warning", "09", drain),
+  H411: code("poisonous to life in water for a long time", "", "09", drain),
+  H412: code("harms life in water for a long time", "", "", drain),
+  EUH031: code("gives off poisonous gas with acid", "", "", ["acids", "hood"]),
+  EUH071: code("burns the airways", "", "", ["hood"])
+});
+var confidenceTexts = {
+  h: "harmonised, CLP Annex VI",
+  t: "two sources agree",
+  o: "one source, not harmonised",
+  m: "from memory, not confirmed"
+};
+var cautionTexts = {
+  unlisted: "Unlisted: nothing is known here about this formula. That does not mean that it is harmless.",
+  unlistedAdvice: "Read the safety data sheet before anyone opens the bottle; until then treat it as harmful.",
+  otherHydrate: (listed) => \`Only \${listed} is listed. What follows is for that form and may differ for the one you typed.\`,
+  notClassified: "Not classified: below the limits for labels.",
+  notClassifiedUndiluted: "Not classified by the source we have.",
+  notClassifiedAdvice: "That is not the same as harmless: eye protection stays on, and ordinary care.",
+  notKnown: "Not known: the figures are from memory and could not be confirmed.",
+  notKnownAdvice: "See the supplier’s safety data sheet; eye protection stays on.",
+  partNotKnown: (codes) => \`Not known at this strength: \${codes}.\`,
+  partNotKnownAdvice: "See the supplier’s safety data sheet for this strength.",
+  nearEdge: "Close to a limit, so the stricter side is shown.",
+  minimumClass: (codes) => \`Just below the limit of \${codes}, which is a least class only: the truth may be stricter.\`,
+  extremePh: "At pH 11.5 or more, or 2 or less, it counts as burning skin and eyes unless tests say otherwise.",
+  extremePhAdvice: "Measure the pH of what you made; wear eye protection.",
+  school: (use) => \`Use in schools, common practice: \${use}.\`,
+  schoolAdvice: "Rules differ by place: your school’s own rule decides.",
+  deferring: "This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment."
+};
+
+// src/chemistry/cautionList.generated.ts
+var cautionList = \`
+hydrochloric acid|HCl|H290:o H314:h H335:h|Danger|05 07|h|concentrated: staff only|H314,25,,36.458,h;H315,10,25,36.458,h;H319,10,25,36.458,h;H335,10,,36.458,h;H290,,,36.458,on
+sulfuric acid|H2SO4|H290:o H314:h|Danger|05|h|concentrated: staff only|H314,15,,98.072,h;H315,5,15,98.072,h;H319,5,15,98.072,h;H290,,,98.072,on
+nitric acid|HNO3|H272:h H290:o H314:h H331:h EUH071:h|Danger|03 05 06|h|concentrated: staff only|H272,65,!70,63.012,h3;H314,20,,63.012,h;H314,5,20,63.012,h;H315,1,5,63.012,h;H318,3,5,63.012,h;H319,1,3,63.012,h;H331,26.5,,63.012,h;H332,13.25,26.5,63.012,h;EUH071,,,63.012,hn;H290,,,63.012,mn;H272,99,,63.012,h2;H272,70,99,63.012,h3;H330,!70,,63.012,h;H314,!70,,63.012,h
+phosphoric acid|H3PO4|H290:o H314:h|Danger|05|h|concentrated: staff only|H314,25,,97.994,h;H315,10,25,97.994,h;H319,10,25,97.994,h;H290,,,97.994,mn
+acetic acid|CH3COOH HC2H3O2 CH3CO2H HCH3COO HCH3CO2|H226:h H314:h|Danger|02 05|h|concentrated: staff only|H314,90,,60.052,h;H314,25,90,60.052,h;H315,10,25,60.052,h;H319,10,25,60.052,h;H226,,,60.052,hn
+formic acid|HCOOH HCO2H HCHO2|H226:h H290:h H302:h H314:h H331:h EUH071:h|Danger|02 05 06|h|concentrated: staff only|H226,!85,,46.025,h;H314,90,,46.025,h;H314,10,90,46.025,h;H315,2,10,46.025,h;H318,10,,46.025,h;H319,2,10,46.025,h;H331,74,,46.025,h;H332,37,74,46.025,h;H302,25,,46.025,h;H290,,,46.025,hn;EUH071,,,46.025,hn
+perchloric acid|HClO4|H271:h H314:h|Danger|03 05|h|not for students|H271,!50,,100.454,h;H272,,!50,100.454,h2;H314,50,,100.454,h;H314,10,50,100.454,h;H315,1,10,100.454,h;H319,1,10,100.454,h
+hydrofluoric acid|HF|H300:h H310:h H314:h H330:h|Danger|05 06|h|not for students|H314,7,,20.006,h;H314,1,7,20.006,h;H319,0.1,1,20.006,h;H310,10,,20.006,h;H310,2.5,10,20.006,h;H311,0.5,2.5,20.006,h;H312,0.25,0.5,20.006,h;H300,10,,20.006,h*;H301,1.667,10,20.006,h*;H302,0.25,1.667,20.006,h*;H330,25,,20.006,h*;H331,5,25,20.006,h*;H332,2.5,5,20.006,h*
+ammonia|NH3 NH4OH NH3·H2O|H314:h H335:o H400:h|Danger|05 07 09|h|concentrated: staff only|H335,5,,17.031,h;H314,5,,17.031,h;H315,1,5,17.031,h;H318,3,5,17.031,h;H319,1,3,17.031,h;H400,,,17.031,hn
+sodium hydroxide|NaOH|H290:o H314:h|Danger|05|h|solid: care, staff weigh out for younger students|H314,5,,39.997,h;H314,2,5,39.997,h;H315,0.5,2,39.997,h;H319,0.5,2,39.997,h;H290,,,39.997,mn
+potassium hydroxide|KOH|H290:o H302:h H314:h|Danger|05 07|h|solid: care, staff weigh out for younger students|H314,5,,56.105,h;H314,2,5,56.105,h;H315,0.5,2,56.105,h;H319,0.5,2,56.105,h;H302,25,,56.105,h*;H290,,,56.105,mn
+hydrogen peroxide|H2O2|H302:h H318:o|Danger|05 07|h|concentrated: staff only|H271,70,,34.014,h;H272,50,70,34.014,h2;H314,70,,34.014,h;H314,50,70,34.014,h;H315,35,50,34.014,h;H318,8,50,34.014,h;H319,5,8,34.014,h;H335,35,,34.014,h;H302,25,,34.014,h*;H332,30,,34.014,h*
+sodium chloride|NaCl||||o||
+potassium chloride|KCl||||o||
+copper(II) sulfate pentahydrate|CuSO4·5H2O|H302:h H318:h H410:h|Danger|05 07 09|h||H318,3,,249.677,h;H319,1,3,249.677,h;H302,24.05,,249.677,h;H400,2.5,,249.677,h;H410,25,,249.677,h;H411,2.5,25,249.677,h;H412,0.25,2.5,249.677,h
+calcium chloride dihydrate|CaCl2·2H2O|H319:h|Warning|07|h||H319,10,,110.978,h
+glucose|C6H12O6||||m||
+sucrose|C12H22O11||||m||
+potassium permanganate|KMnO4|H272:h H302:h H361d:h H410:h|Danger|03 07 08 09|h||H361d,3,,158.032,h;H302,25,,158.032,h*;H272,,,158.032,hn2;H410,,,158.032,hn
+potassium chromate|K2CrO4|H315:h H317:h H319:h H335:h H340:h H350i:h H410:h|Danger|07 08 09|h|not for students as solid; staff-made dilute solution at most|H317,0.5,,115.992,h;H350i,0.1,,115.992,h;H340,0.1,,115.992,h;H315,10,,115.992,h;H319,10,,115.992,h;H335,5,,115.992,o;H410,,,115.992,hn
+potassium dichromate|K2Cr2O7|H272:h H301:h H312:h H314:h H317:h H330:h H334:h H340:h H350:h H360FD:h H372:h H410:h|Danger|03 05 06 08 09|h|not for students|H335,5,,294.182,h;H350,0.1,,294.182,h;H340,0.1,,294.182,h;H360FD,0.3,,294.182,h;H372,10,,294.182,h;H373,1,10,294.182,h;H314,5,,294.182,h;H315,1,5,294.182,h;H318,3,5,294.182,h;H319,1,3,294.182,h;H334,0.2,,294.182,h;H317,0.2,,294.182,h;H301,33.33,,294.182,h*;H302,5,33.33,294.182,h*;H312,55,,294.182,h*;H330,10,,294.182,h*;H331,5,10,294.182,h*;H332,1,5,294.182,h*;H272,,,294.182,hn2;H410,,,294.182,hn
+cobalt(II) chloride hexahydrate|CoCl2·6H2O|H302:h H317:h H334:h H341:h H350i:h H360F:h H410:h|Danger|07 08 09|h|not for students as solid; dilute solution or paper only|H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h;H302,25,,237.925,h*;H400,2.5,,58.933,h;H410,,,58.933,hn
+nickel(II) sulfate hexahydrate|NiSO4·6H2O|H302:h H332:h H315:h H317:h H334:h H341:h H350i:h H360D:h H372:h H410:h|Danger|07 08 09|h|not for students as solid; dilute solution only|H372,1,,262.842,h;H373,0.1,1,262.842,h;H315,20,,262.842,h;H317,0.01,,262.842,h;H350i,0.1,,262.842,h;H341,1,,262.842,h;H360D,0.3,,262.842,h;H334,1,,262.842,h;H302,25,,262.842,h*;H332,30,,262.842,h*;H400,25,,262.842,h;H410,25,,262.842,h;H411,2.5,25,262.842,h;H412,0.25,2.5,262.842,h
+sodium carbonate|Na2CO3|H319:h|Warning|07|h||H319,10,,105.988,hp
+sodium hydrogen carbonate|NaHCO3||||o||
+silver nitrate|AgNO3|H272:h H314:h H410:h|Danger|03 05 09|h||H314,5,,169.872,h;H315,1,5,169.872,h;H318,3,5,169.872,h;H319,1,3,169.872,h;H272,,,169.872,hn2;H410,,,169.872,hn
+lead(II) nitrate|Pb(NO3)2|H272:o H302:h H317:o H318:o H332:h H351:o H360Df:h H372:o H410:h|Danger|03 05 07 08 09|h|not for students as solid; staff-made dilute solution at most|H360Df,0.3,,207.2,h;H361f,2.5,,207.2,h;H373,0.5,,207.2,h;H318,3,,331.208,o;H319,1,3,331.208,o;H351,1,,331.208,o;H317,1,,331.208,o;H372,10,,331.208,o;H373,1,10,331.208,o;H302,25,,331.208,h*;H332,30,,331.208,h*;H272,,,331.208,on2;H410,,,331.208,hn
+potassium iodide|KI|H372:t|Danger|08|t||H372,10,,166.003,t;H373,1,10,166.003,t
+sodium thiosulfate pentahydrate|Na2S2O3·5H2O||||o||
+iron(III) nitrate nonahydrate|Fe(NO3)3·9H2O|H272:t H315:t H319:t H335:t|Danger|03 07|t||H315,10,,403.992,t;H319,10,,403.992,t;H335,20,,403.992,t;H272,,,403.992,tn2
+magnesium sulfate heptahydrate|MgSO4·7H2O||||o||
+ammonium chloride|NH4Cl|H302:h H319:h|Warning|07|h||H319,10,,53.489,h;H302,25,,53.489,h*
+potassium nitrate|KNO3|H272:o|Warning|03|o||H272,,,101.102,on3
+citric acid|C6H8O7 H3C6H5O7|H319:h H335:h|Warning|07|h||H319,10,,192.123,h;H335,20,,192.123,h
+citric acid monohydrate|C6H8O7·H2O H3C6H5O7·H2O|H319:h H335:h|Warning|07|h||H319,10,,192.123,h;H335,20,,192.123,h
+sodium acetate trihydrate|CH3COONa·3H2O NaCH3COO·3H2O NaC2H3O2·3H2O CH3CO2Na·3H2O NaCH3CO2·3H2O||||m||
+sodium sulfate|Na2SO4||||m||
+sodium nitrate|NaNO3|H272:t H319:t|Warning|03 07|t||H319,10,,84.994,t;H272,,,84.994,tn3
+barium chloride dihydrate|BaCl2·2H2O|H301:h H332:h|Danger|06|h|care: poisonous; dilute solution for students|H301,33.33,,244.257,h*;H302,5,33.33,244.257,h*;H332,30,,244.257,h*
+iron(III) chloride hexahydrate|FeCl3·6H2O|H290:t H302:t H315:t H317:t H318:t|Danger|05 07|t||H318,3,,270.285,t;H319,1,3,270.285,t;H315,10,,270.285,t;H317,1,,270.285,t;H302,25,,270.285,t;H290,,,270.285,mn
+zinc sulfate heptahydrate|ZnSO4·7H2O|H302:h H318:h H410:h|Danger|05 07 09|h||H318,3,,287.541,h;H319,1,3,287.541,h;H302,25,,287.541,h*;H410,,,287.541,hn
+iron(II) sulfate heptahydrate|FeSO4·7H2O|H302:h H315:h H319:h|Warning|07|h||H315,25,,278.006,h;H319,10,,278.006,h;H302,25,,278.006,h*
+potassium bromide|KBr|H319:m|Warning|07|m||H319,10,,119.002,m
+potassium carbonate|K2CO3|H315:t H319:t H335:t|Warning|07|t||H315,10,,138.205,t;H319,10,,138.205,t;H335,20,,138.205,t
+ammonium sulfate|(NH4)2SO4||||o||
+magnesium nitrate|Mg(NO3)2|H272:o|Warning|03|o||H272,,,148.313,on3
+potassium hydrogen phthalate|C8H5O4K KHC8H4O4 KC8H5O4 C6H4(COOH)COOK||||m||
+oxalic acid dihydrate|H2C2O4·2H2O (COOH)2·2H2O|H302:h H312:h H318:o|Danger|05 07|h||H302,25,,126.064,h*;H312,55,,126.064,h*;H318,3,,126.064,o;H319,1,3,126.064,o
+calcium carbonate|CaCO3||||o||
+calcium hydroxide|Ca(OH)2|H315:t H318:t H335:t|Danger|05 07|t||H318,3,,74.092,tp;H319,1,3,74.092,tp;H315,10,,74.092,t;H335,20,,74.092,t
+urea|CO(NH2)2 (NH2)2CO NH2CONH2||||o||
+boric acid|H3BO3 B(OH)3|H360FD:h|Danger|08|h|not for students as solid (reproductive hazard)|H360FD,0.3,,61.831,h
+disodium hydrogen phosphate|Na2HPO4||||o||
+calcium chloride|CaCl2|*|||h||H319,10,,110.978,h
+sodium dichromate|Na2Cr2O7|*|||h||H334,0.2,,261.965,h;H317,0.2,,261.965,h;H335,5,,261.965,h;H350,0.1,,261.965,h;H340,0.1,,261.965,h
+ammonium dichromate|(NH4)2Cr2O7|*|||h||H334,0.2,,252.062,h;H317,0.2,,252.062,h;H335,5,,252.062,h;H350,0.1,,252.062,h;H340,0.1,,252.062,h
+sodium chromate|Na2CrO4|*|||h||H334,0.2,,115.992,h;H317,0.2,,115.992,h;H350,0.1,,115.992,h;H340,0.1,,115.992,h
+chromium trioxide|CrO3|*|||h||H335,1,,99.993,h;H350,0.1,,99.993,h;H340,0.1,,99.993,h
+cobalt(II) chloride|CoCl2|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h;H302,25,,237.925,h*;H400,2.5,,58.933,h;H410,,,58.933,hn
+cobalt(II) sulfate|CoSO4|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
+cobalt(II) nitrate|Co(NO3)2|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
+cobalt(II) acetate|Co(CH3COO)2 (CH3COO)2Co Co(C2H3O2)2|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
+nickel(II) sulfate|NiSO4|*|||h||H372,1,,262.842,h;H373,0.1,1,262.842,h;H315,20,,262.842,h;H317,0.01,,262.842,h;H350i,0.1,,262.842,h;H341,1,,262.842,h;H360D,0.3,,262.842,h;H334,1,,262.842,h;H302,25,,262.842,h*;H332,30,,262.842,h*;H400,25,,262.842,h;H410,25,,262.842,h;H411,2.5,25,262.842,h;H412,0.25,2.5,262.842,h
+nickel(II) chloride|NiCl2|*|||h||H372,1,,237.689,h;H373,0.1,1,237.689,h;H315,20,,237.689,h;H317,0.01,,237.689,h;H350i,0.1,,237.689,h;H341,1,,237.689,h;H360D,0.3,,237.689,h;H334,1,,237.689,h
+nickel(II) nitrate|Ni(NO3)2|*|||h||H372,1,,290.791,h;H373,0.1,1,290.791,h;H315,20,,290.791,h;H317,0.01,,290.791,h;H350i,0.1,,290.791,h;H341,1,,290.791,h;H360D,0.3,,290.791,h;H334,1,,290.791,h
+barium chloride|BaCl2|*|||h||H301,33.33,,244.257,h*;H302,5,33.33,244.257,h*;H332,30,,244.257,h*
+hydrobromic acid|HBr|*|||h||H314,40,,80.912,h;H315,10,40,80.912,h;H319,10,40,80.912,h;H335,10,,80.912,h
+sodium hypochlorite|NaOCl NaClO|*|||h||H314,5,,,h;H315,1,5,,h;H318,3,5,,h;H319,1,3,,h;EUH031,5,,,h;H400,2.5,,,h;H410,25,,,h;H411,2.5,25,,h;H412,0.25,2.5,,h
+calcium hypochlorite|Ca(OCl)2 Ca(ClO)2|*|||h||H314,5,,142.983,h;H315,1,5,142.983,h;H318,3,5,142.983,h;H319,0.5,3,142.983,h;H302,25,,142.983,h*
+zinc chloride|ZnCl2|*|||h||H335,5,,136.286,h;H314,5,,136.286,h;H315,1,5,136.286,h;H318,3,5,136.286,h;H319,1,3,136.286,h;H302,25,,136.286,h*;H410,,,136.286,hn
+\`;
+
+// src/chemistry/listedHazards.ts
+function end(text, isOpenByDefault) {
+  if (text === void 0 || text === "") return void 0;
+  const isTurned = text.startsWith("!");
+  return { percent: Number(isTurned ? text.slice(1) : text), isOpen: isTurned !== isOpenByDefault };
+}
+function limitOf(text) {
+  const [code2 = "", from, to, counted, marks = ""] = text.split(",");
+  return {
+    code: marks.includes("3") ? \`\${code2}/3\` : code2,
+    from: end(from, false),
+    to: end(to, true),
+    countedGramsPerMole: counted === void 0 || counted === "" ? void 0 : Number(counted),
+    confidence: marks.charAt(0),
+    isWithoutLimit: marks.includes("n"),
+    isMinimum: marks.includes("*"),
+    dependsOnPh: marks.includes("p")
+  };
+}
+var list;
+function listedHazards() {
+  list != null ? list : list = cautionList.trim().split("\\n").map((line2) => {
+    const [
+      name = "",
+      spellings = "",
+      codes = "",
+      signal = "",
+      pictograms = "",
+      confidence,
+      schoolUse = "",
+      limits = ""
+    ] = line2.split("|");
+    return {
+      name,
+      spellings: spellings.split(" "),
+      codes: codes === "*" ? void 0 : codes.split(" ").filter((pair) => pair !== "").map((pair) => {
+        var _a, _b;
+        return {
+          code: (_a = pair.split(":")[0]) != null ? _a : "",
+          confidence: (_b = pair.split(":")[1]) != null ? _b : "m"
+        };
+      }),
+      signalWord: signal === "Danger" || signal === "Warning" ? signal : "",
+      pictograms: pictograms.split(" ").filter((digits) => digits !== ""),
+      confidence,
+      schoolUse,
+      limits: limits === "" ? [] : limits.split(";").map(limitOf)
+    };
+  });
+  return list;
+}
+
+// src/chemistry/cautions.ts
+function cautions(formula, massPercent) {
+  var _a;
+  const error = massPercent === void 0 ? void 0 : notAShare(massPercent, "mass_percent");
+  if (error) return failure(error);
+  const found = listedAs(formula.text);
+  if (found === void 0) {
+    return success({
+      listing: "unlisted",
+      name: "",
+      signalWord: "",
+      pictograms: [],
+      statements: [line(cautionTexts.unlisted, cautionTexts.unlistedAdvice), lastLine]
+    });
+  }
+  const { substance, listing } = found;
+  const hazards = massPercent === void 0 && substance.codes !== void 0 ? undiluted(substance) : atStrength(substance, formula, massPercent != null ? massPercent : 100);
+  const statements = [
+    ...listing === "listed" ? [] : [line(cautionTexts.otherHydrate((_a = substance.spellings[0]) != null ? _a : ""), "")],
+    ...hazards.statements,
+    ...substance.schoolUse === "" ? [] : [line(cautionTexts.school(substance.schoolUse), cautionTexts.schoolAdvice)],
+    lastLine
+  ];
+  return success({ listing, name: substance.name, ...hazards, statements });
+}
+var line = (text, advice) => ({ code: "", text, advice, confidence: void 0 });
+var lastLine = line("", cautionTexts.deferring);
+var plainFormula = (text) => text.normalize("NFKC").replace(/[\\s\\u200b\\ufeff]/g, "").replace(/[[{]/g, "(").replace(/[\\]}]/g, ")").replace(/[•*.⋅∙・]/g, "·");
+var withoutWater = (spelling) => spelling.replace(/·[\\d.,½]*H2O$/, "");
+function listedAs(text) {
+  const wanted = plainFormula(text);
+  const substances = listedHazards();
+  const exact = substances.find(({ spellings }) => spellings.includes(wanted));
+  if (exact) return { substance: exact, listing: "listed" };
+  const dry = withoutWater(wanted);
+  const other = substances.find(({ spellings }) => spellings.some((spelling) => withoutWater(spelling) === dry));
+  return other && { substance: other, listing: "another hydrate" };
+}
+function undiluted(substance) {
+  var _a;
+  const codes = (_a = substance.codes) != null ? _a : [];
+  if (codes.length > 0) {
+    const statements = codes.map(({ code: code2, confidence }) => statementOf(bareCode(code2), confidence));
+    return {
+      signalWord: substance.signalWord,
+      pictograms: substance.pictograms.map((digits) => \`GHS\${digits}\`),
+      statements: withCare(statements, substance)
+    };
+  }
+  return {
+    signalWord: "",
+    pictograms: [],
+    statements: [
+      substance.confidence === "m" ? line(cautionTexts.notKnown, cautionTexts.notKnownAdvice) : line(
+        \`\${cautionTexts.notClassifiedUndiluted} (\${confidenceTexts[substance.confidence]})\`,
+        cautionTexts.notClassifiedAdvice
+      )
+    ]
+  };
+}
+var nearEdge = 0.05;
+var nearMinimum = 0.5;
+function isWithin(percent, { from, to }) {
+  if (from && (from.isOpen ? percent <= from.percent : percent < from.percent)) return false;
+  return !(to && (to.isOpen ? percent >= to.percent : percent > to.percent));
+}
+function atStrength(substance, formula, massPercent) {
+  var _a, _b;
+  const mass = formulaMass(formula);
+  const counted = ({ countedGramsPerMole }) => countedGramsPerMole === void 0 || mass === void 0 ? massPercent : massPercent * countedGramsPerMole / mass;
+  const known = substance.limits.filter((limit) => !limit.isWithoutLimit);
+  const holding = known.filter((limit) => isWithin(counted(limit), limit));
+  const near = known.filter((limit) => {
+    const percent = counted(limit);
+    return limit.from !== void 0 && !isWithin(percent, limit) && percent < limit.from.percent * (1 + 1e-12) && percent >= limit.from.percent * (1 - nearEdge);
+  });
+  const all = tidied([...holding, ...near]);
+  const shown = new Set(all.map(({ code: code2 }) => code2));
+  const isSureOfEverything = substance.confidence !== "m";
+  const unknown = substance.limits.filter(({ isWithoutLimit, code: code2 }) => isWithoutLimit && !shown.has(code2));
+  const minimum = known.filter((limit) => {
+    const percent = counted(limit);
+    return limit.isMinimum && limit.from !== void 0 && percent < limit.from.percent && percent >= limit.from.percent * nearMinimum && !near.includes(limit);
+  });
+  const statements = withCare(
+    all.map(({ code: code2, confidence }) => statementOf(code2, confidence)),
+    substance
+  );
+  if (all.length === 0) {
+    statements.push(
+      substance.limits.length === 0 && ((_a = substance.codes) != null ? _a : []).length > 0 ? line(cautionTexts.partNotKnown(codeList((_b = substance.codes) != null ? _b : [])), cautionTexts.partNotKnownAdvice) : isSureOfEverything ? line(cautionTexts.notClassified, cautionTexts.notClassifiedAdvice) : line(cautionTexts.notKnown, cautionTexts.notKnownAdvice)
     );
   }
+  if (near.length > 0) statements.push(line(cautionTexts.nearEdge, ""));
+  if (minimum.length > 0) {
+    statements.push(line(cautionTexts.minimumClass(codeList(minimum)), cautionTexts.partNotKnownAdvice));
+  }
+  if (unknown.length > 0) {
+    statements.push(line(cautionTexts.partNotKnown(codeList(unknown)), cautionTexts.partNotKnownAdvice));
+  }
+  if (substance.limits.some(({ dependsOnPh }) => dependsOnPh)) {
+    statements.push(line(cautionTexts.extremePh, cautionTexts.extremePhAdvice));
+  }
+  return { signalWord: signalOf(all), pictograms: pictogramsOf(all), statements };
+}
+function formulaMass(formula) {
+  const mass = molarMass(formula);
+  return mass.ok ? mass.value : void 0;
+}
+var bareCode = (code2) => code2.replace("/3", "");
+var codeList = (holding) => Array.from(new Set(holding.map(({ code: code2 }) => {
+  var _a, _b;
+  return \`\${bareCode(code2)} (\${(_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.means) != null ? _b : ""})\`;
+}))).join(", ");
+var hides = [
+  ["H314", ["H318", "H315", "H319"]],
+  ["H318", ["H319"]],
+  ["H410", ["H400", "H411", "H412"]],
+  ["H411", ["H412"]],
+  ["H271", ["H272", "H272/3"]],
+  ["H272", ["H272/3"]],
+  ["H300", ["H301", "H302"]],
+  ["H301", ["H302"]],
+  ["H310", ["H311", "H312"]],
+  ["H311", ["H312"]],
+  ["H330", ["H331", "H332"]],
+  ["H331", ["H332"]],
+  ["H340", ["H341"]],
+  ["H350", ["H350i", "H351"]],
+  ["H350i", ["H351"]],
+  ["H370", ["H371"]],
+  ["H372", ["H373"]]
+];
+function tidied(limits) {
+  const codes = new Set(limits.map(({ code: code2 }) => code2));
+  for (const [strict, weaker] of hides) {
+    if (codes.has(strict)) for (const code2 of weaker) codes.delete(code2);
+  }
+  return Array.from(codes).map((code2) => {
+    var _a, _b;
+    return {
+      code: code2,
+      confidence: (_b = (_a = limits.find((limit) => limit.code === code2)) == null ? void 0 : _a.confidence) != null ? _b : "m"
+    };
+  });
+}
+var signalOf = (holding) => {
+  const words = holding.map(({ code: code2 }) => {
+    var _a, _b;
+    return (_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.signal) != null ? _b : "";
+  });
+  return words.includes("Danger") ? "Danger" : words.includes("Warning") ? "Warning" : "";
+};
+function pictogramsOf(holding) {
+  const codes = holding.map(({ code: code2 }) => code2);
+  const has = (code2) => codes.includes(code2);
+  const pictograms = new Set(
+    codes.filter((code2) => !(has("H314") || has("H318")) || !["H315", "H319"].includes(code2)).filter((code2) => !has("H334") || !["H317", "H315", "H319"].includes(code2)).map((code2) => {
+      var _a, _b;
+      return (_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.pictogram) != null ? _b : "";
+    }).filter((digits) => digits !== "")
+  );
+  if (pictograms.has("06")) pictograms.delete("07");
+  return Array.from(pictograms).sort().map((digits) => \`GHS\${digits}\`);
+}
+function statementOf(code2, confidence) {
+  var _a, _b;
+  const text = codeTexts()[code2];
+  const advice = (_a = text == null ? void 0 : text.advice) != null ? _a : [];
+  return {
+    code: bareCode(code2),
+    text: \`\${bareCode(code2)}: \${(_b = text == null ? void 0 : text.means) != null ? _b : ""} (\${confidenceTexts[confidence]})\`,
+    advice: advice.map((name) => adviceTexts[name]).join(" "),
+    confidence
+  };
+}
+var acids = ["HCl", "H2SO4", "HNO3", "H3PO4", "CH3COOH", "HCOOH", "HClO4", "HF", "HBr"];
+var hotBases = ["NaOH", "KOH"];
+function withCare(statements, { spellings }) {
+  if (!statements.some(({ code: code2 }) => code2 === "H314")) return [...statements];
+  const [formula = ""] = spellings;
+  const care = acids.includes(formula) ? adviceTexts.acidToWater : hotBases.includes(formula) ? adviceTexts.heatOfSolution : "";
+  return care === "" ? [...statements] : [...statements, line("", care)];
+}
 
-  // src/chemistry/matchIon.ts
-  var sameAtoms = (one, other) => one.length === other.length && one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count));
-  function matchIon(text2, present) {
-    for (const { base, charge } of splitCharge(text2.trim())) {
-      const read2 = readFormula(base, "ion");
-      const ion = read2.ok ? assembled({ ...read2.value, charge }) : void 0;
-      const found = ion && present.find((one) => one.charge === charge && sameAtoms(one.atoms, ion.atoms));
-      if (found) return success(found);
+// src/functions/entries/cautionsEntry.ts
+var cautionsEntry = {
+  name: "CAUTIONS",
+  arguments: [
+    { name: "formula", kind: "formula", unit: "", about: "formula of the substance as it stands in the bottle" },
+    {
+      name: "mass_percent",
+      kind: "percent",
+      unit: "%",
+      about: "grams of the substance in 100 g of a solution in water; undiluted if left out",
+      optional: true
     }
+  ],
+  columns: ["signal word", "what it can do", "what to do about it"],
+  call: oneTable,
+  compute(formula, massPercent) {
+    const found = cautions(formula, massPercent);
+    if (!found.ok) return found;
+    const { signalWord, statements } = found.value;
+    return success(
+      statements.map(({ text, advice }, line2) => [line2 === 0 ? signalWord : "", text, advice])
+    );
+  }
+};
+return { entry: cautionsEntry };
+`;
+},
+// Part functions/withinLimits: functions/rowByRow
+"functions/withinLimits"() {
+  return `
+const { asCell, cellAt, computed, gridOf, isOneCell, isWhole, shapeOf, shapeText, spreadOf } = part("functions/spread");
+const { failure, isBlank, success } = part("measurement/readQuantity");
+
+// src/functions/rowByRow.ts
+var blankStatus = "blank";
+function rowByRow(cells) {
+  var _a, _b;
+  const spread = asCell(columnsOnly(this, cells), "alone");
+  if (spread.alone) return [asCell(computed(this, spread.valuesAt(0, 0)), "alone")];
+  const width = (_b = (_a = this.columns) == null ? void 0 : _a.length) != null ? _b : 1;
+  const rowOf = (first) => [first, ...Array.from({ length: width - 1 }, () => "")];
+  const entries = gridOf(cells[this.arguments.findIndex(({ kind }) => kind === "entry")]);
+  const entryIsRange = !isOneCell(shapeOf(entries));
+  return Array.from({ length: spread.shape.rows }, (_, row) => {
+    if (entryIsRange && isBlank(cellAt(entries, row, 0))) return rowOf(blankStatus);
+    if (spread.isBlankAt(row, 0)) return rowOf("");
+    const filled = asCell(computed(this, spread.valuesAt(row, 0)), "in a range");
+    return typeof filled === "string" ? rowOf(filled) : filled;
+  });
+}
+function columnsOnly(entry, cells) {
+  for (const [place, argument] of entry.arguments.entries()) {
+    const shape = shapeOf(gridOf(cells[place]));
+    if (isWhole(argument) || shape.columns === 1) continue;
     return failure({
-      code: "ion-not-in-formula",
-      argument: "ion",
-      expected: `one of ${present.map(({ ion }) => ion).join(", ")}`,
-      received: quoted(text2),
-      advice: "Type one of the ions that the substance gives, with its charge.",
-      brief: present.map(({ ion }) => ion).join(" or ")
+      code: "columns-only",
+      argument: argument.name,
+      expected: "one column or one cell",
+      received: shapeText(shape),
+      advice: \`\${entry.name} fills a row for each entry, so put the entries below each other.\`
     });
   }
+  return spreadOf(entry, cells);
+}
 
-  // src/chemistry/namedIon.ts
-  function namedIon(formula2, ion) {
-    const present = ions(formula2);
-    if (!present.ok) return present;
-    if (present.value.every(({ charge }) => charge === 0)) {
+// src/functions/withinLimits.ts
+function withinLimits(value, { argument, least, most }) {
+  if (value === void 0 || value >= least && value <= most) return success(value);
+  return failure({
+    code: "out-of-limits",
+    argument,
+    expected: \`\${least} to \${most}\`,
+    received: String(value),
+    advice: \`Type a whole number from \${least} to \${most}.\`
+  });
+}
+
+return { rowByRow, withinLimits };
+`;
+},
+// Part lab/tolerance: lab/texts/feedback, lab/span, lab/place, lab/typedEntry
+"lab/tolerance"() {
+  return `
+// src/lab/texts/feedback.ts
+var slipTexts = {
+  "volume-in-mL": {
+    fits: "work with the volume left in mL",
+    ask: "Which unit of volume goes with mol/L?"
+  },
+  "litres-reported": {
+    fits: "the right volume in litres",
+    ask: "Which unit does this row ask for?"
+  },
+  "volume-ignored": {
+    fits: "work that leaves out the volume",
+    ask: "Would a small flask and a big flask need the same amount?"
+  },
+  "moles-reported": {
+    fits: "the amount in moles",
+    ask: "You have the moles. What does the balance read?"
+  },
+  "molar-mass-ignored": {
+    fits: "grams in each litre",
+    ask: "Molarity counts moles. How do you get from grams to moles?"
+  },
+  "ratio-inverted": {
+    fits: "work with one step turned upside down",
+    ask: "Should this step multiply or divide?",
+    in: {
+      "mass of solute": {
+        fits: "moles divided by the molar mass",
+        ask: "One mole has a mass of many grams. So should the grams be more or less than the moles?"
+      },
+      molarity: {
+        fits: "grams times the molar mass",
+        ask: "If one mole weighs more, do the same grams hold more moles or fewer?"
+      },
+      "stock volume": {
+        fits: "the two molarities the other way up",
+        ask: "Can you take out more stock than the flask holds?"
+      },
+      "dilution factor": {
+        fits: "the part of the stock that is left",
+        ask: "Your ratio is the other way up. How many times as big is the volume at the end?"
+      },
+      "diluted molarity": {
+        fits: "the two volumes the other way up",
+        ask: "Can adding water make a solution stronger?"
+      },
+      "ion molarity": {
+        fits: "the molarity shared out among the ions",
+        ask: "Is it shared out, or does each ion count?"
+      },
+      "reagent molarity": {
+        fits: "grams times the molar mass",
+        ask: "How do you turn grams in a litre into moles?"
+      }
+    }
+  },
+  "volumes-multiplied": {
+    fits: "work where times and divide by the volume have changed places",
+    ask: "Same stuff in a bigger flask: what gets bigger, and what gets smaller?"
+  },
+  "water-of-hydration-left-out": {
+    fits: "the molar mass of the salt with no water in it",
+    ask: "What stands after the dot in the formula?"
+  },
+  "one-water-only": {
+    fits: "the molar mass with just one water",
+    ask: "How many waters does the formula show after the dot?"
+  },
+  "group-subscript-ignored": {
+    fits: "a molar mass without the number after a bracket",
+    ask: "What does the small number after the bracket act on?"
+  },
+  "bracket-number-on-one-atom": {
+    fits: "a molar mass where the number after a bracket acts on one atom only",
+    ask: "Which atoms stand inside the bracket?"
+  },
+  "subscripts-ignored": {
+    fits: "a molar mass with each atom counted just once",
+    ask: "What do the small numbers in the formula tell you?"
+  },
+  "atomic-numbers-used": {
+    fits: "the sum of atomic numbers",
+    ask: "Which number on the periodic table tells you the mass?"
+  },
+  "purity-ignored": {
+    fits: "work with a solid that is all pure",
+    ask: "How much of your solid is the salt itself?"
+  },
+  "purity-inverted": {
+    fits: "work with the purity turned upside down",
+    ask: "If only part of the solid is the salt, do you need more of it or less?",
+    in: {
+      molarity: {
+        fits: "work with the purity turned upside down",
+        ask: "If only part of the solid is the salt, does it give more moles or fewer?"
+      }
+    }
+  },
+  "amount-as-molarity": {
+    fits: "the moles in the flask",
+    ask: "What volume are those moles in?"
+  },
+  "volume-over-amount": {
+    fits: "litres for each mole",
+    ask: "Moles per litre: which of the two goes below the line?"
+  },
+  "water-for-stock": {
+    fits: "the volume of water",
+    ask: "Which bottle do you draw from with the pipette?"
+  },
+  "stock-for-water": {
+    fits: "the volume of stock",
+    ask: "Once the stock is in, how much room is left?"
+  },
+  "final-volume-for-water": {
+    fits: "the whole volume at the end",
+    ask: "What is in the flask before the water goes in?"
+  },
+  "volumes-added": {
+    fits: "the two volumes added up",
+    ask: "Can the total be more than the flask holds?"
+  },
+  "parts-miscounted": {
+    fits: "a ratio with the parts counted in another way",
+    ask: "One part of stock in how many parts of the whole?"
+  },
+  "volume-left-out": {
+    fits: "the ratio of the two molarities",
+    ask: "How big is the flask that you fill?"
+  },
+  "amount-for-volume": {
+    fits: "molarity times volume, which is an amount",
+    ask: "What unit do you get from mol/L times a volume?"
+  },
+  "factor-less-one": {
+    fits: "parts of water for each part of stock",
+    ask: "Did the part of stock get counted in the total?"
+  },
+  "total-counted-twice": {
+    fits: "the ratio with one part too many",
+    ask: "Is the stock already part of the total?"
+  },
+  "total-over-water": {
+    fits: "the total divided by the water",
+    ask: "Which part is being diluted?"
+  },
+  "difference-for-ratio": {
+    fits: "the difference of the two molarities",
+    ask: "Does the factor say how much less, or how many times?"
+  },
+  "solvent-added-to-final": {
+    fits: "work where the final volume counts as added water",
+    ask: "Is the final volume the water you add, or all that is in the flask?"
+  },
+  "water-as-final": {
+    fits: "work that divides by the volume of water",
+    ask: "Which volume is the solute in now?"
+  },
+  "molarity-unchanged": {
+    fits: "the molarity of the stock",
+    ask: "What stays the same when you add water, and what changes?"
+  },
+  "ion-count-ignored": {
+    fits: "the molarity of the whole salt",
+    ask: "How many of this ion does one formula unit give?"
+  },
+  "all-ions-counted": {
+    fits: "the molarity of all the ions at once",
+    ask: "Which ion does this row ask about?"
+  },
+  "other-ion's-count": {
+    fits: "the number of the other ion",
+    ask: "Which ion is asked for, and how many of it are there?"
+  },
+  "divided-by-measured": {
+    fits: "the gap divided by the measured value",
+    ask: "Which of the two values do you judge against?"
+  },
+  "mean-as-base": {
+    fits: "the gap divided by the mean of the two",
+    ask: "Is one of the two values the accepted one?"
+  },
+  "ratio-reported": {
+    fits: "the measured value as a percent of the accepted one",
+    ask: "Does the row ask what share it is, or how far off?"
+  },
+  "difference-reported": {
+    fits: "the plain gap between the two values",
+    ask: "Percent of what?"
+  },
+  "fraction-reported": {
+    fits: "a fraction",
+    ask: "How do you turn a fraction into a percent?"
+  },
+  "sign-reversed": {
+    fits: "the two values taken away the other way round",
+    ask: "Which one comes first?"
+  },
+  "density-divided": {
+    fits: "work that divides by the density",
+    ask: "If the liquid is heavier than water, does a litre of it hold more grams or fewer?"
+  },
+  "percent-not-divided": {
+    fits: "a percent used as a plain number",
+    ask: "A percent means out of how many?"
+  },
+  "percent-left-out": {
+    fits: "a liquid that is all solute",
+    ask: "What share of the liquid is the solute?"
+  },
+  "density-ignored": {
+    fits: "a litre with the mass of a litre of water",
+    ask: "What is the mass of one litre of this liquid?"
+  },
+  "per-mL-not-L": {
+    fits: "the moles in one mL",
+    ask: "Molarity is moles in how much solution?"
+  },
+  "power-of-ten": {
+    fits: "the right digits with the point in another place",
+    ask: "What size of number makes sense here? Look at the units."
+  }
+};
+var remarks = {
+  onTarget: "Yes, this fits your numbers.",
+  closeRounding: "Close. Keep spare digits as you work and round at the end.",
+  closeFewFigures: "Close. Give the value to {figures}.",
+  wrongFigures: "The value is right. Give it to {figures}.",
+  follows: "This step fits the value in “{row}”. Look at that row first.",
+  notYet: "Not yet. Compare the units, then ask if the size makes sense.",
+  signOfError: "Look at the sign. Is the measured value above or below the accepted one?",
+  negative: "Not yet. Can this value be below zero?",
+  unitWanted: "Look at the unit. This row asks for {unit}. Does yours measure the same thing?",
+  unitNone: "Look at the unit. This row asks for a plain number. What cancels out?",
+  unitEvidently: "The number looks fine. Does the unit with it fit? This row asks for {unit}.",
+  unreadable: "Type one number here, with or without its unit.",
+  unreadableTwoWays: "This can be read in two ways. Type it with no mark between the thousands.",
+  unreadableKind: "Type a number here. This cell holds something else.",
+  signOnly: "Not yet. Look at the sign.",
+  shifted: "Not yet. The digits fit, but the point stands in another place. Look at the units.",
+  figuresAsked: "the figures asked",
+  blank: "",
+  needsRow: "Fill in “{row}” first. This row is worked from it.",
+  lookFirst: "Look at “{row}” first. This row is worked from it.",
+  waitForRow: "Wait at the bench. Look at “{row}” first.",
+  farFromTarget: "Not yet. Look at it once more.",
+  severalFit: "Your value fits more than one way of working: {fits}. {ask}",
+  oneFits: "Your value matches {fits}. {ask}"
+};
+var figureWords = [
+  "no figures",
+  "one figure",
+  "two figures",
+  "three figures",
+  "four figures",
+  "five figures",
+  "six figures"
+];
+var decimalWords = [
+  "a whole number",
+  "one decimal",
+  "two decimals",
+  "three decimals",
+  "four decimals",
+  "five decimals",
+  "six decimals"
+];
+var checkHeadings = { check: "Check", lookAt: "What to look at", hint: "Hint" };
+
+// src/lab/span.ts
+var relativeSlack = 1e-12;
+var isWithin = (value, { low, high }, room = 0) => {
+  const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
+  return value >= low - room - slack && value <= high + room + slack;
+};
+var distanceFrom = (value, { low, high }) => value < low ? low - value : value > high ? value - high : 0;
+
+// src/lab/place.ts
+var leadingPlace = (value) => {
+  const [, exponent] = Math.abs(value).toExponential(12).split("e");
+  return Number(exponent);
+};
+var tenTo = (power) => Number(\`1e\${power}\`);
+
+// src/lab/typedEntry.ts
+function lastFigureFilledUp({ value, figuresMin }, asked) {
+  const sure = leadingPlace(value) - figuresMin + 1;
+  const wanted = "decimals" in asked ? -asked.decimals : leadingPlace(value) - asked.figures + 1;
+  return tenTo(Math.min(sure, wanted));
+}
+function isShort({ figuresMax, lastPlace }, asked) {
+  if (figuresMax < 2) return false;
+  return "decimals" in asked ? lastPlace > -asked.decimals : figuresMax < asked.figures;
+}
+function hasFiguresAsked(entry, asked) {
+  if ("decimals" in asked) return entry.lastPlace === -asked.decimals;
+  return entry.figuresMin <= asked.figures && asked.figures <= entry.figuresMax;
+}
+
+// src/lab/tolerance.ts
+var placeAsked = (value, asked) => "decimals" in asked ? tenTo(-asked.decimals) : tenTo(leadingPlace(value) - asked.figures + 1);
+function toleranceOf(span, { asked, wideClose, coarsest }) {
+  const floor = coarsest ? Math.max(placeAsked(coarsest.low, asked), placeAsked(coarsest.high, asked)) : 0;
+  return {
+    span,
+    asked,
+    placeLow: Math.max(placeAsked(span.low, asked), floor),
+    placeHigh: Math.max(placeAsked(span.high, asked), floor),
+    wideClose
+  };
+}
+var acceptedEnds = ({ span, placeLow, placeHigh }) => ({
+  low: span.low - placeLow / 2,
+  high: span.high + placeHigh / 2
+});
+var isOnTarget = (value, tolerance) => tolerance.span.middle === 0 ? value === 0 : isWithin(value, acceptedEnds(tolerance));
+function closeness(entry, tolerance) {
+  const { span, placeLow, placeHigh, wideClose, asked } = tolerance;
+  const target = Math.abs(span.middle);
+  if (target === 0) return false;
+  if (isShort(entry, asked) && isWithin(entry.value, span, tenTo(entry.lastPlace) / 2)) return "few figures";
+  const away = distanceFrom(entry.value, span);
+  const place = entry.value < span.low ? placeLow : placeHigh;
+  const room = Math.max(Math.min(2 * place, 0.02 * target), wideClose ? 0.01 * target : 0);
+  return away <= room + relativeSlack * Math.max(target, Math.abs(entry.value)) && "rounding";
+}
+
+return { slipTexts, remarks, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, toleranceOf, acceptedEnds, isOnTarget, closeness };
+`;
+},
+// Part lab/readEntry: lab/feedbackText
+"lab/readEntry"() {
+  return `
+const { decimalWords, figureWords, remarks, slipTexts } = part("lab/tolerance");
+const { isBlank, readNumber, readQuantity } = part("measurement/readQuantity");
+
+// src/lab/feedbackText.ts
+var filled = (text, words) => text.replace(/\\{(\\w+)\\}/g, (whole, name) => {
+  var _a;
+  return (_a = words[name]) != null ? _a : whole;
+});
+var slipText = (id, quantity) => {
+  var _a, _b;
+  const text = slipTexts[id];
+  return (_b = (_a = text.in) == null ? void 0 : _a[quantity]) != null ? _b : text;
+};
+function slipsText(slips, quantity) {
+  const texts = slips.map((id) => slipText(id, quantity));
+  return filled(texts.length === 1 ? remarks.oneFits : remarks.severalFit, {
+    fits: texts.map(({ fits }) => fits).join(", or "),
+    ask: texts.map(({ ask }) => ask).join(" ")
+  });
+}
+var askedWords = (asked) => {
+  var _a;
+  return (_a = "decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) != null ? _a : remarks.figuresAsked;
+};
+var unitQuestion = (text, unit) => unit === "" ? remarks.unitNone : filled(text, { unit });
+function unreadableText(because) {
+  if (because === "two ways") return remarks.unreadableTwoWays;
+  return because === "not a number" ? remarks.unreadable : remarks.unreadableKind;
+}
+function feedbackText(judgement, { name, unit }) {
+  switch (judgement.status) {
+    case "blank":
+      return remarks.blank;
+    case "unreadable":
+      return unreadableText(judgement.because);
+    case "on target":
+      return remarks.onTarget;
+    case "close": {
+      if (judgement.because === "rounding") return remarks.closeRounding;
+      const text = judgement.because === "few figures" ? remarks.closeFewFigures : remarks.wrongFigures;
+      return filled(text, { figures: askedWords(judgement.asked) });
+    }
+    case "follows":
+      return filled(remarks.follows, { row: judgement.lookAt });
+    case "not yet":
+      switch (judgement.question) {
+        case "unit of another kind":
+          return unitQuestion(remarks.unitWanted, unit);
+        case "unit does not fit":
+          return unitQuestion(remarks.unitEvidently, unit);
+        case "sign":
+          return remarks.signOfError;
+        case "negative":
+          return remarks.negative;
+        default:
+          return judgement.slips.length > 0 ? slipsText(judgement.slips, name) : remarks.notYet;
+      }
+  }
+}
+
+// src/lab/readEntry.ts
+var measurementKinds = ["volume", "mass", "amount", "concentration", "density", "percent"];
+var ownUnits = {
+  "molar mass": { "g/mol": 1, "gmol-1": 1, "g*mol-1": 1, "kg/mol": 1e3, "kg/kmol": 1, "mg/mmol": 1 },
+  ratio: { x: 1, times: 1, fold: 1, "-fold": 1 },
+  percent: { "%": 1, percent: 1, percenterror: 1 }
+};
+var plainUnit = (unit) => unit.normalize("NFKC").replace(/[\\s^]/gu, "").replace(/[−–⁻]/gu, "-").replace(/[·⋅×.]/gu, "*").replace(/^\\*$/, "x");
+var typedEntry = (typed, value = typed.value) => {
+  const shift = typed.value === 0 ? 0 : Math.round(Math.log10(value / typed.value));
+  return {
+    value,
+    figuresMin: typed.figures - typed.ambiguousZeros,
+    figuresMax: typed.figures,
+    lastPlace: typed.lastPlace + shift,
+    isText: typed.isText
+  };
+};
+var thousandsOrDecimals = /^[^\\d]*[1-9]\\d{0,2},\\d{3}(?:\\D|$)/;
+function splitAtUnit(text) {
+  const match = /^(.*?\\d[\\d\\s.,'’]*(?:(?:[eE]|\\s*[×x*·]\\s*10\\s*\\^?)\\s*[-+−]?\\d+|\\s*[×x*·]\\s*10[⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹]+)?)\\s*(-?[^\\d\\s.,;:'’+−-].*)$/su.exec(
+    text.trim()
+  );
+  return (match == null ? void 0 : match[1]) !== void 0 && match[2] !== void 0 ? { number: match[1].trim(), unit: match[2].trim() } : void 0;
+}
+function readEntry(cell, kind, options = {}) {
+  if (isBlank(cell)) return { kind: "blank" };
+  if (typeof cell !== "string" && typeof cell !== "number") return { kind: "unreadable", because: "other kind" };
+  const marks = options.decimalMark ? { decimalMark: options.decimalMark } : {};
+  const plain = readNumber(cell, "entry", marks);
+  if (plain.ok) return { kind: "number", entry: typedEntry(plain.value), bare: typedEntry(plain.value), unit: "none" };
+  const split = typeof cell === "string" ? splitAtUnit(cell) : void 0;
+  const number = split && readNumber(split.number, "entry", marks);
+  if (!split || !(number == null ? void 0 : number.ok)) {
+    const twoWays = typeof cell === "string" && thousandsOrDecimals.test(cell);
+    return { kind: "unreadable", because: twoWays ? "two ways" : "not a number" };
+  }
+  const bare = typedEntry(number.value);
+  const own = kind === "molar mass" || kind === "ratio" || kind === "percent" ? ownUnits[kind] : void 0;
+  const factor = own == null ? void 0 : own[plainUnit(split.unit)];
+  if (factor !== void 0) {
+    return { kind: "number", entry: typedEntry(number.value, number.value.value * factor), bare, unit: "fits" };
+  }
+  const measured = measurementKinds.find((known) => known === kind);
+  const quantity = measured && readQuantity(cell, measured, "entry", marks);
+  if (quantity == null ? void 0 : quantity.ok)
+    return { kind: "number", entry: typedEntry(number.value, quantity.value.value), bare, unit: "fits" };
+  return { kind: "number", entry: bare, bare, unit: "other kind" };
+}
+
+return { filled, unreadableText, feedbackText, readEntry };
+`;
+},
+// Part CHECKENTRY: lab/checkEntry, functions/entries/checkEntryEntry
+"CHECKENTRY"() {
+  return `
+const { rowByRow, withinLimits } = part("functions/withinLimits");
+const { filled, readEntry, unreadableText } = part("lab/readEntry");
+const { closeness, figureWords, isOnTarget, isWithin, remarks, toleranceOf } = part("lab/tolerance");
+
+const { failure, success } = part("measurement/readQuantity");
+
+// src/lab/checkEntry.ts
+var kinds = ["volume", "mass", "amount", "concentration", "density", "percent"];
+function readings(cell, decimalMark) {
+  const asTyped = readEntry(cell, "ratio", { decimalMark });
+  if (asTyped.kind !== "number" || asTyped.unit === "none") return [asTyped];
+  const converted = kinds.map((kind) => readEntry(cell, kind, { decimalMark })).filter((read) => read.kind === "number" && read.unit === "fits");
+  return [asTyped, ...converted];
+}
+function judge(entry, tolerance, tolerancePercent) {
+  const target = tolerance.span.middle;
+  if (tolerancePercent !== void 0) {
+    const room = Math.abs(target) * (tolerancePercent / 100);
+    if (isWithin(entry.value, { low: target, high: target }, room))
+      return { status: "on target", lookAt: remarks.onTarget };
+  } else if (isOnTarget(entry.value, tolerance)) {
+    return { status: "on target", lookAt: remarks.onTarget };
+  } else {
+    const near = closeness(entry, tolerance);
+    const figures = "figures" in tolerance.asked ? figureWords[tolerance.asked.figures] : void 0;
+    if (near === "few figures") {
+      return { status: "close", lookAt: filled(remarks.closeFewFigures, { figures: figures != null ? figures : remarks.figuresAsked }) };
+    }
+    if (near) return { status: "close", lookAt: remarks.closeRounding };
+  }
+  if (entry.value === -target) return { status: "not yet", lookAt: remarks.signOnly };
+  const power = Math.log10(Math.abs(entry.value / target));
+  const isShifted = Number.isFinite(power) && Math.round(power) !== 0 && Math.abs(power - Math.round(power)) < 2e-3 && entry.value * target > 0;
+  return { status: "not yet", lookAt: isShifted ? remarks.shifted : remarks.notYet };
+}
+function checkEntry(cell, wanted) {
+  var _a;
+  const { target, tolerancePercent, figures = 3, decimalMark } = wanted;
+  const tolerance = toleranceOf({ low: target, middle: target, high: target }, { asked: { figures }, wideClose: true });
+  const checks = readings(cell, decimalMark).map((read) => {
+    if (read.kind === "blank") return { status: "blank", lookAt: "" };
+    if (read.kind === "unreadable") return { status: "unreadable", lookAt: unreadableText(read.because) };
+    return judge(read.entry, tolerance, tolerancePercent);
+  });
+  const [asTyped = { status: "blank", lookAt: "" }] = checks;
+  return (_a = ["on target", "close"].map((best) => checks.find(({ status }) => status === best)).find(Boolean)) != null ? _a : asTyped;
+}
+
+// src/functions/entries/checkEntryEntry.ts
+var checkEntryEntry = {
+  name: "CHECKENTRY",
+  arguments: [
+    { name: "entry", kind: "entry", unit: "", about: "what was typed, with or without a unit" },
+    { name: "target", kind: "number", unit: "", about: "the right value" },
+    {
+      name: "tolerance_percent",
+      kind: "percentage points",
+      unit: "%",
+      about: "share of the target that counts as on target; honest rounding decides if left out",
+      optional: true
+    },
+    {
+      name: "figures",
+      kind: "whole number",
+      unit: "",
+      about: "significant figures asked for, 1 to 15; 3 if left out",
+      optional: true
+    }
+  ],
+  columns: ["status", "what to look at"],
+  call: rowByRow,
+  compute(entry, target, tolerancePercent, figures) {
+    if (target === 0 && tolerancePercent === void 0) {
       return failure({
-        code: "ion-none",
-        argument: "formula",
-        expected: "a substance that gives ions in water",
-        received: `${quoted(formula2.text)}, which stays whole`,
-        advice: "Its molecules are the particles: their molarity is that of the solution."
+        code: "target-zero",
+        argument: "tolerance_percent",
+        expected: "a tolerance with a target of 0",
+        received: "none",
+        advice: "Give a tolerance, such as 5."
       });
     }
-    const matched = matchIon(ion, present.value);
-    if (!matched.ok) return matched;
-    return success({ ion: matched.value, others: present.value.filter((one) => one !== matched.value) });
-  }
-
-  // src/lab/ionCounts.ts
-  function ionCounts(formula2, ion) {
-    const named = namedIon(formula2, String(ion));
-    if (!named.ok) return named;
-    return success({ ionCount: named.value.ion.count, otherIonCounts: named.value.others.map(({ count }) => count) });
-  }
-
-  // src/lab/texts/numbers.ts
-  var cautionTexts = {
-    hydrofluoric: "Hydrofluoric acid goes through the skin and can kill. It has no place in a class.",
-    perchloric: "Perchloric acid can explode when it dries out or meets anything that burns.",
-    sulfuric: "Concentrated sulfuric acid burns at once and boils when water meets it. Let staff make a dilute stock.",
-    nitric: "Concentrated nitric acid burns, feeds fires and gives off a poisonous gas. Let staff make a dilute stock.",
-    formic: "Concentrated formic acid burns the skin and its vapour burns too. Let staff make a dilute stock.",
-    chromium: "Chromium(VI) can cause cancer and harms fertility and waters.",
-    lead: "Lead salts harm the unborn child and build up in the body.",
-    mercury: "Mercury salts are poisonous in small amounts and build up in the body.",
-    cobalt: "Cobalt salts can cause cancer and allergies.",
-    nickel: "Nickel salts can cause cancer and allergies.",
-    barium: "Barium salts that dissolve are poisonous if swallowed.",
-    boric: "Boric acid can harm fertility and the unborn child.",
-    oxalic: "Oxalic acid is poisonous and harms the eyes."
-  };
-  var cautionWithAdvice = (reason) => `${reason} Choose another solute, or read the safety data sheet and your school’s own rules first.`;
-  var sizes = (list) => list.length === 0 ? "none" : `${list.join(", ")} mL`;
-  var limitText = (value) => {
-    const unit = 10 ** (Math.floor(Math.log10(value)) - 1);
-    return String(Number((Math.floor(value / unit) * unit).toPrecision(2)));
-  };
-  var demandTexts = {
-    stockAboveTarget: ({ stock, target }) => ({
-      expected: `less than the stock, ${stock} mol/L,`,
-      received: `${target} mol/L`,
-      advice: "Dilution only lowers a molarity: use a stronger stock or a weaker target."
-    }),
-    flask: ({ size: size2, shelf }) => ({
-      expected: `a flask on the shelf (${sizes(shelf)})`,
-      received: `${size2} mL`,
-      advice: `Choose one of those sizes, or add a ${size2} mL flask to the shelf.`
-    }),
-    portion: ({ pipettes }) => ({
-      expected: `a portion of stock that one or two fillings of a pipette on the shelf (${sizes(pipettes)}) deliver`,
-      received: "another volume",
-      advice: "Change the target a little, or add a pipette of that size to the shelf."
-    }),
-    portionWithinStock: ({ flask }) => ({
-      expected: "a flask of stock that holds at least twice the portion taken from it",
-      received: `${flask} mL`,
-      advice: "Make more stock in a bigger flask, or dilute to a smaller volume."
-    }),
-    portionWithinFlask: ({ flask, portion }) => ({
-      expected: `a portion of at most half the flask of ${flask} mL`,
-      received: `${portion} mL`,
-      advice: "Take a smaller portion, or a bigger flask."
-    }),
-    massFine: ({ least, readability }) => ({
-      expected: `a mass of at least ${Number(least.toPrecision(3))} g, a hundred times what the balance can tell apart,`,
-      received: "less than that",
-      advice: `Use a stronger solution, a bigger flask, or a balance that reads finer than ${readability} g.`
-    }),
-    massRange: ({ most }) => ({
-      expected: `a mass within the balance’s range, up to ${most} g,`,
-      received: "more than that",
-      advice: "Use a weaker solution, a smaller flask, or a balance with a wider range."
-    }),
-    dissolves: (found) => ({
-      expected: `a molarity at which ${found.formula} dissolves at room temperature, up to about ${limitText(found.limit)} mol/L,`,
-      received: `${found.molarity} mol/L`,
-      advice: "Use a weaker solution, or another solute."
-    })
-  };
-  var numbersRemarks = {
-    looksRight: (found) => `In “${found.step}”, ${found.slip} would look right (${found.teams}). Other sizes of flask or pipette would free this.`,
-    lookAlike: (found) => `In “${found.step}”, two mistakes give the same number (${found.teams}): ${found.slips}.`,
-    teams: (count, all) => count === all ? "all teams" : count === 1 ? "1 team" : `${count} teams`,
-    twoFillings: "Some portions take two fillings of a pipette, since one filling gives too few different numbers.",
-    mixedFactors: "Some teams have a whole number as dilution factor and some have not, since the shelf gives too few of one kind.",
-    otherDigits: "Flask sizes have different numbers of digits, since the shelf has too few of one kind.",
-    shared: (count, different) => `The shelf gives ${different} different sets of numbers for ${count} teams, so some teams share theirs. Add a flask or a pipette to free this.`,
-    solubilityUnknown: (formula2) => `No solubility figure is known here for ${formula2}: make sure that it dissolves at room temperature.`,
-    caution: (formula2, reason) => `${formula2}: ${reason}`
-  };
-  var startTexts = {
-    missing: (about) => ({
-      expected: `a value, ${about},`,
-      received: "a blank",
-      advice: "Fill it in; every team’s numbers begin from it."
-    }),
-    notPositive: (received) => ({
-      expected: "a number above 0",
-      received,
-      advice: "Change it; every team’s numbers begin from it."
-    }),
-    activity: (received, known2) => ({
-      expected: `an activity (${known2.join(", ")})`,
-      received,
-      advice: "Choose one of these in the plan."
-    }),
-    noPipette: (size2) => ({
-      expected: "a pipette on the shelf that gives a portion near these numbers",
-      received: "none that does",
-      advice: size2 === void 0 ? "Add a flask or a pipette to the shelf, or change the target." : `Add a ${size2} mL pipette to the shelf, or change the target.`
-    }),
-    dryingSalt: (received, salts) => ({
-      expected: `a salt that survives drying (${salts.join(", ")})`,
-      received,
-      advice: "Choose one of these; others change or spatter when they are heated."
-    }),
-    noFlask: {
-      expected: "a flask on the shelf near this size",
-      received: "none",
-      advice: "Add a flask to the shelf, or change the size."
+    if (tolerancePercent !== void 0 && tolerancePercent < 0) {
+      return failure({
+        code: "out-of-limits",
+        argument: "tolerance_percent",
+        expected: "0 or more",
+        received: \`\${tolerancePercent} %\`,
+        advice: "Type it without the minus sign."
+      });
     }
-  };
-
-  // src/lab/plannerCaution.ts
-  var cautions = [
-    { reason: "hydrofluoric", applies: (n) => isExactly(n, { H: 1, F: 1 }) },
-    { reason: "perchloric", applies: (n) => isExactly(n, { H: 1, Cl: 1, O: 4 }) },
-    { reason: "sulfuric", applies: (n) => isExactly(n, { H: 2, S: 1, O: 4 }) },
-    { reason: "nitric", applies: (n) => isExactly(n, { H: 1, N: 1, O: 3 }) },
-    { reason: "formic", applies: (n) => isExactly(n, { H: 2, C: 1, O: 2 }) },
-    { reason: "boric", applies: (n) => isExactly(n, { H: 3, B: 1, O: 3 }) },
-    { reason: "oxalic", applies: (n) => isExactly(n, { H: 2, C: 2, O: 4 }) },
-    // Chromium(III) salts are not meant, and the numbers of atoms alone cannot tell the two apart.
-    { reason: "chromium", applies: (_, written) => /CrO[34](?!\d)|Cr2O7|CrO2Cl2/.test(written) },
-    { reason: "lead", applies: (n) => has(n, "Pb") },
-    { reason: "mercury", applies: (n) => has(n, "Hg") },
-    { reason: "cobalt", applies: (n) => has(n, "Co") },
-    { reason: "nickel", applies: (n) => has(n, "Ni") },
-    { reason: "barium", applies: (n) => has(n, "Ba") && !isExactly(n, { Ba: 1, S: 1, O: 4 }) }
-  ];
-  var has = (counts, element) => {
-    var _a;
-    return ((_a = counts[element]) != null ? _a : 0) > 0;
-  };
-  var isExactly = (counts, wanted2) => Object.keys(wanted2).every((element) => counts[element] === wanted2[element]) && Object.keys(counts).every((element) => {
-    var _a;
-    return ((_a = counts[element]) != null ? _a : 0) === 0 || wanted2[element] !== void 0;
-  });
-  function plannerCaution(formula2) {
-    var _a, _b, _c, _d;
-    const read2 = readFormula(formula2);
-    if (!read2.ok) return "";
-    const counts = /* @__PURE__ */ Object.create(null);
-    for (const { element, count } of read2.value.atoms) counts[element] = count;
-    const waters = (_b = (_a = read2.value.hydrate) == null ? void 0 : _a.count) != null ? _b : 0;
-    counts.H = ((_c = counts.H) != null ? _c : 0) - 2 * waters;
-    counts.O = ((_d = counts.O) != null ? _d : 0) - waters;
-    const written = String(formula2).normalize("NFKC").replace(/\s/g, "");
-    const found = cautions.find(({ applies }) => applies(counts, written));
-    return found === void 0 ? "" : cautionWithAdvice(cautionTexts[found.reason]);
+    const asked = withinLimits(figures, { argument: "figures", least: 1, most: 15 });
+    if (!asked.ok) return asked;
+    const { status, lookAt } = checkEntry(entry, { target, tolerancePercent, figures });
+    return success([status, lookAt]);
   }
+};
+return { entry: checkEntryEntry };
+`;
+},
+// Part measurement/percentError
+"measurement/percentError"() {
+  return `
+const { finite } = part("measurement/finite");
+const { percent } = part("measurement/quantity");
+const { failure } = part("measurement/readQuantity");
 
-  // src/lab/soluteList.generated.ts
-  var soluteList = `
+// src/measurement/percentError.ts
+function percentError({ measured, accepted, signed = false }) {
+  if (accepted === 0) {
+    return failure({
+      code: "accepted-zero",
+      argument: "accepted",
+      expected: "a value other than 0",
+      received: "0",
+      advice: "A share of nothing does not exist: compare the plain difference instead."
+    });
+  }
+  const difference = 100 * (measured - accepted) / Math.abs(accepted);
+  return finite(percent(signed ? difference : Math.abs(difference)), "measured");
+}
+
+return { percentError };
+`;
+},
+// Part measurement/aboveZero
+"measurement/aboveZero"() {
+  return `
+const { quoted } = part("measurement/readQuantity");
+
+// src/measurement/aboveZero.ts
+var shown = ({ value, unit }) => unit === "" ? quoted(value) : \`\${quoted(value)} \${unit}\`;
+function notAboveZero(...numbers) {
+  const found = numbers.find(({ value }) => !(value > 0 && Number.isFinite(value)));
+  if (found === void 0) return void 0;
+  return {
+    code: "not-above-zero",
+    argument: found.argument,
+    expected: found.unit === "" ? "a number above 0" : \`more than 0 \${found.unit}\`,
+    received: shown(found),
+    advice: "Look at the sign, and at the cell it comes from."
+  };
+}
+function belowZero(...numbers) {
+  const found = numbers.find(({ value }) => !(value >= 0 && Number.isFinite(value)));
+  if (found === void 0) return void 0;
+  return {
+    code: "below-zero",
+    argument: found.argument,
+    expected: found.unit === "" ? "0 or more" : \`0 \${found.unit} or more\`,
+    received: shown(found),
+    advice: "Look at the sign, and at the cell it comes from."
+  };
+}
+
+return { notAboveZero, belowZero };
+`;
+},
+// Part chemistry/reagentMolarity
+"chemistry/reagentMolarity"() {
+  return `
+const { notAShare } = part("chemistry/purity");
+const { notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { molesPerLitre } = part("measurement/quantity");
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/reagentMolarity.ts
+function reagentMolarity({ molarMass, massPercent, density }) {
+  var _a;
+  const error = (_a = notAShare(massPercent, "mass_percent")) != null ? _a : notAboveZero({ value: density, argument: "density", unit: "g/mL" });
+  if (error) return failure(error);
+  return finite(molesPerLitre(10 * massPercent * density / molarMass), "density");
+}
+
+return { reagentMolarity };
+`;
+},
+// Part chemistry/soluteMass
+"chemistry/soluteMass"() {
+  return `
+const { pureShare } = part("chemistry/purity");
+const { notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { grams } = part("measurement/quantity");
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/soluteMass.ts
+function soluteMass({ molarMass, molarity, volume, purity }) {
+  const error = notAboveZero(
+    { value: molarity, argument: "molarity", unit: "mol/L" },
+    { value: volume, argument: "volume", unit: "mL" }
+  );
+  if (error) return failure(error);
+  const share = pureShare(purity);
+  if (!share.ok) return share;
+  return finite(grams(molarity * (volume / 1e3) * molarMass / share.value), "molarity");
+}
+
+return { soluteMass };
+`;
+},
+// Part chemistry/molarity
+"chemistry/molarity"() {
+  return `
+const { pureShare } = part("chemistry/purity");
+const { notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { molesPerLitre } = part("measurement/quantity");
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/molarity.ts
+function molarity({ molarMass, mass, volume, purity }) {
+  const error = notAboveZero(
+    { value: mass, argument: "grams", unit: "g" },
+    { value: volume, argument: "volume", unit: "mL" }
+  );
+  if (error) return failure(error);
+  const share = pureShare(purity);
+  if (!share.ok) return share;
+  return finite(molesPerLitre(mass * share.value / molarMass / (volume / 1e3)), "grams");
+}
+
+return { molarity };
+`;
+},
+// Part chemistry/dilutedMolarity: chemistry/portionError
+"chemistry/dilutedMolarity"() {
+  return `
+const { notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { molesPerLitre } = part("measurement/quantity");
+const { failure, quoted } = part("measurement/readQuantity");
+
+// src/chemistry/portionError.ts
+function portionError({
+  stockVolume,
+  finalVolume
+}) {
+  if (stockVolume <= finalVolume) return void 0;
+  return {
+    code: "final-below-stock-volume",
+    argument: "final_volume",
+    expected: \`at least the stock taken, \${quoted(stockVolume)} mL\`,
+    received: \`\${quoted(finalVolume)} mL\`,
+    advice: "Filling up only adds volume: swap the two cells, or look at their units."
+  };
+}
+
+// src/chemistry/dilutedMolarity.ts
+function dilutedMolarity({ stock, stockVolume, finalVolume }) {
+  var _a;
+  const error = (_a = notAboveZero(
+    { value: stock, argument: "stock_molarity", unit: "mol/L" },
+    { value: stockVolume, argument: "stock_volume", unit: "mL" },
+    { value: finalVolume, argument: "final_volume", unit: "mL" }
+  )) != null ? _a : portionError({ stockVolume, finalVolume });
+  if (error) return failure(error);
+  return finite(molesPerLitre(stock * stockVolume / finalVolume), "stock_molarity");
+}
+
+return { dilutedMolarity };
+`;
+},
+// Part chemistry/ions: chemistry/electrolytes
+"chemistry/ions"() {
+  return `
+const { anhydrousAtoms, failure, listedAnions, listedCations, quoted, readFormula, success } = part("measurement/readQuantity");
+
+// src/chemistry/electrolytes.ts
+var strongAcids = ["HCl", "HBr", "HI", "HNO3", "HClO4", "HClO3", "H2SO4"];
+var weakElectrolytes = "CH3COOH HCOOH HF H3PO4 H3PO3 H2CO3 NH3 H2S HNO2 HClO HClO2 HBrO HCN H2SO3 H3BO3 C6H8O7 H2C2O4 C6H5COOH C2H5COOH C3H6O3 C4H6O6 C6H8O6 C6H5OH CH3NH2 C2H5NH2 (CH3)2NH C5H5N N2H4 H2O2S HIO3 C8H6O4 C7H6O3 H2CrO4 HSCN".split(" ");
+var molecularSolutes = "C6H12O6 C12H22O11 CO(NH2)2 H2O2 C2H5OH CH3OH C3H7OH C3H8O3 C2H6O2 (CH3)2CO C6H14O6 C8H10N4O2 C4H8O HCHO CH3CN CS(NH2)2 O2 N2 CO2 C5H10O5 C18H32O16 C6H12O5 H2O".split(" ");
+var solubleHydroxides = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "Ba", "Sr", "NH4"]);
+var always = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "NH4", "H"]);
+var except = {
+  "Li F": false,
+  "Li PO4": false,
+  "Mg CrO4": true,
+  "Ca CrO4": true,
+  "Mg SO3": false,
+  "Ag F": true,
+  "Ag NO2": false,
+  "Be SO4": true
+};
+var lowWith = {
+  halide: /* @__PURE__ */ new Set(["Ag", "Pb", "Cu 1"]),
+  fluoride: /* @__PURE__ */ new Set(["Mg", "Ca", "Sr", "Ba", "Pb", "Al", "Cu", "Fe", "Cr", "Th", "La", "Ce"]),
+  sulfate: /* @__PURE__ */ new Set(["Ba", "Sr", "Pb", "Ca", "Ag"])
+};
+var lowAnions = /* @__PURE__ */ new Set([
+  "CO3",
+  "PO4",
+  "PO3",
+  "AsO4",
+  "BO3",
+  "SiO3",
+  "S",
+  "SO3",
+  "C2O4",
+  "CrO4",
+  "MoO4",
+  "WO4",
+  "B4O7",
+  "C4H4O6",
+  "SeO3",
+  "HPO4"
+]);
+function isSparinglySoluble({
+  cation,
+  cationCharge,
+  anion
+}) {
+  var _a, _b, _c, _d;
+  const own = except[\`\${cation} \${anion}\`];
+  if (own !== void 0) return !own;
+  if (anion === "OH") return !solubleHydroxides.has(cation);
+  if (always.has(cation)) return false;
+  if (anion === "S") return !["Mg", "Ca", "Sr", "Ba"].includes(cation);
+  if (lowAnions.has(anion)) return true;
+  if (["Cl", "Br", "I", "SCN", "CN"].includes(anion)) {
+    if (anion === "I" && cation === "Hg") return true;
+    return ((_a = lowWith.halide) == null ? void 0 : _a.has(cation)) === true || ((_b = lowWith.halide) == null ? void 0 : _b.has(\`\${cation} \${cationCharge}\`)) === true;
+  }
+  if (anion === "F") return ((_c = lowWith.fluoride) == null ? void 0 : _c.has(cation)) === true;
+  if (anion === "SO4") return ((_d = lowWith.sulfate) == null ? void 0 : _d.has(cation)) === true;
+  return false;
+}
+
+// src/chemistry/ions.ts
+var countsOf = (atoms) => new Map(atoms.map(({ element, count }) => [element === "[2H]" ? "H" : element, count]));
+var key = (counts) => [...counts].filter(([, count]) => count !== 0).map(([element, count]) => \`\${element}\${count}\`).sort().join(" ");
+function atomsOfListed(body) {
+  const read = readFormula(body);
+  if (!read.ok) throw new Error(\`The list of ions has \${body}, which is no formula.\`);
+  return read.value.atoms;
+}
+var lists;
+var byAtoms = () => lists != null ? lists : lists = {
+  strong: new Set(strongAcids.map((body) => key(countsOf(atomsOfListed(body))))),
+  weak: new Set(weakElectrolytes.map((body) => key(countsOf(atomsOfListed(body))))),
+  molecular: new Set(molecularSolutes.map((body) => key(countsOf(atomsOfListed(body)))))
+};
+var knownIons;
+var ionLists = () => knownIons != null ? knownIons : knownIons = {
+  cations: listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })),
+  // Larger ones first: hydrogen carbonate is looked for before carbonate.
+  anions: listedAnions().filter(({ body }) => body !== "O" && body !== "O2").map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })).sort((one, other) => total(other.atoms) - total(one.atoms))
+};
+var total = (atoms) => atoms.reduce((sum, { count }) => sum + count, 0);
+var raised = (charge) => {
+  const digits = Math.abs(charge) === 1 ? "" : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(Math.abs(charge));
+  return digits + (charge < 0 ? "⁻" : "⁺");
+};
+var lowered = (body) => body.replace(/\\d/g, (digit) => "₀₁₂₃₄₅₆₇₈₉".charAt(Number(digit)));
+var ionText = ({ body, charge }) => \`\${body.includes("(CN)") || body.includes("(OH)") ? \`[\${lowered(body)}]\` : lowered(body)}\${raised(charge)}\`;
+function without(counts, atoms, times) {
+  var _a;
+  const left = new Map(counts);
+  for (const { element, count } of atoms) {
+    const rest = ((_a = left.get(element)) != null ? _a : 0) - count * times;
+    if (rest < 0) return void 0;
+    if (rest === 0) left.delete(element);
+    else left.set(element, rest);
+  }
+  return left;
+}
+var countMax = 50;
+function possibleCounts(counts, atoms) {
+  var _a;
+  const most = Math.min(...atoms.map(({ element, count }) => {
+    var _a2;
+    return Math.floor(((_a2 = counts.get(element)) != null ? _a2 : 0) / count);
+  }));
+  if (most < 1) return [];
+  const own = atoms.find(({ element }) => element !== "H" && element !== "N" && !cationElements().has(element));
+  if (own === void 0) return Array.from({ length: Math.min(most, countMax) }, (_, place) => most - place);
+  const needed = ((_a = counts.get(own.element)) != null ? _a : 0) / own.count;
+  return Number.isInteger(needed) && needed <= most && needed <= countMax ? [needed] : [];
+}
+var cationElements = () => new Set(
+  ionLists().cations.flatMap(({ atoms }) => atoms.map(({ element }) => element)).filter((element) => element !== "O")
+);
+function cationsFor(counts, charge, mayHoldAmmonium) {
+  var _a, _b;
+  const [next] = [...counts.keys()].filter((element) => element !== "N" && element !== "H");
+  if (next === void 0) {
+    if (counts.size === 0) return charge === 0 ? [] : void 0;
+    const nitrogen = counts.get("N");
+    const symbol = nitrogen === void 0 ? "H" : "NH4";
+    const ion = ionLists().cations.find(({ body }) => body === symbol);
+    if (!ion || symbol === "NH4" && !mayHoldAmmonium) return void 0;
+    const count2 = (_a = nitrogen != null ? nitrogen : counts.get("H")) != null ? _a : 0;
+    const left = without(counts, ion.atoms, count2);
+    return (left == null ? void 0 : left.size) === 0 && count2 === charge ? [{ ion, count: count2 }] : void 0;
+  }
+  const count = (_b = counts.get(next)) != null ? _b : 0;
+  for (const ion of ionLists().cations.filter(({ body }) => body === next)) {
+    const left = without(counts, ion.atoms, count);
+    const rest = left && charge - count * ion.charge >= 0 && cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
+    if (rest) return [{ ion, count }, ...rest];
+  }
+  return void 0;
+}
+function takenApart(formula) {
+  var _a;
+  const counts = countsOf(anhydrousAtoms(formula));
+  const mayHoldAmmonium = /NH4|NH₄|H4N|N\\s*H\\s*4/.test(formula.text);
+  for (const ion of ionLists().anions) {
+    for (const count of possibleCounts(counts, ion.atoms)) {
+      const left = without(counts, ion.atoms, count);
+      const cations = left && left.size > 0 ? cationsFor(left, -ion.charge * count, mayHoldAmmonium) : void 0;
+      const isMixed = (cations == null ? void 0 : cations.some(({ ion: { body } }) => body === "H")) === true && cations.length > 1;
+      const isHalfDone = ((_a = cations == null ? void 0 : cations[0]) == null ? void 0 : _a.ion.body) === "H" && /^H(?!C)/.test(ion.body);
+      if (cations && cations.length > 0 && !isMixed && !isHalfDone) return { cations, anion: { ion, count } };
+    }
+  }
+  return void 0;
+}
+var refusal = (error) => failure({ ...error, argument: "formula", expected: "a strong electrolyte or a molecular solute" });
+function ions(formula) {
+  var _a, _b;
+  const shown = quoted(formula.text);
+  if (formula.charge !== 0) {
+    return refusal({
+      code: "formula-with-charge",
+      received: \`the ion \${shown}\`,
+      advice: "Type the substance that is dissolved, without a charge."
+    });
+  }
+  const atoms = anhydrousAtoms(formula);
+  const atomKey = key(countsOf(atoms));
+  const { strong, weak, molecular } = byAtoms();
+  const weakRefusal = () => refusal({
+    code: "ions-weak",
+    received: \`\${shown}, a weak electrolyte\`,
+    advice: "Most of it stays whole in water: a formula alone cannot count its ions."
+  });
+  if (weak.has(atomKey)) return weakRefusal();
+  const salt = takenApart(formula);
+  const isAcid = (salt == null ? void 0 : salt.cations.every(({ ion: { body } }) => body === "H")) === true;
+  if (molecular.has(atomKey) && (!salt || isAcid)) {
+    const text = (_b = (_a = formula.text.split(/[·•*∙⋅]/)[0]) == null ? void 0 : _a.trim()) != null ? _b : formula.text;
+    return success([{ ion: text, count: 1, charge: 0, atoms }]);
+  }
+  if (!salt) {
+    return refusal({
+      code: "ions-unknown",
+      received: \`\${shown}, which is not among those known here\`,
+      advice: "Look up how it dissolves, and count its ions by hand."
+    });
+  }
+  const { cations, anion } = salt;
+  if (isAcid && !strong.has(atomKey)) return weakRefusal();
+  const low = cations.length === 1 && cations[0] && isSparinglySoluble({ cation: cations[0].ion.body, cationCharge: cations[0].ion.charge, anion: anion.ion.body });
+  if (low) {
+    return refusal({
+      code: "ions-sparingly",
+      received: \`\${shown}, which dissolves below 1 g in 100 g of water\`,
+      advice: "Choose a salt that dissolves."
+    });
+  }
+  const isSulfuric = isAcid && anion.ion.body === "SO4";
+  return success(
+    [...cations, anion].map(({ ion, count }) => ({
+      ion: ionText(ion),
+      count,
+      charge: ion.charge,
+      atoms: ion.atoms,
+      ...isSulfuric ? { note: "the second step is partial: some HSO₄⁻ stays whole" } : {}
+    }))
+  );
+}
+
+return { ions };
+`;
+},
+// Part chemistry/namedIon: chemistry/matchIon
+"chemistry/namedIon"() {
+  return `
+const { ions } = part("chemistry/ions");
+const { assembled, failure, quoted, readFormula, splitCharge, success } = part("measurement/readQuantity");
+
+// src/chemistry/matchIon.ts
+var sameAtoms = (one, other) => one.length === other.length && one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count));
+function matchIon(text, present) {
+  for (const { base, charge } of splitCharge(text.trim())) {
+    const read = readFormula(base, "ion");
+    const ion = read.ok ? assembled({ ...read.value, charge }) : void 0;
+    const found = ion && present.find((one) => one.charge === charge && sameAtoms(one.atoms, ion.atoms));
+    if (found) return success(found);
+  }
+  return failure({
+    code: "ion-not-in-formula",
+    argument: "ion",
+    expected: \`one of \${present.map(({ ion }) => ion).join(", ")}\`,
+    received: quoted(text),
+    advice: "Type one of the ions that the substance gives, with its charge.",
+    brief: present.map(({ ion }) => ion).join(" or ")
+  });
+}
+
+// src/chemistry/namedIon.ts
+function namedIon(formula, ion) {
+  const present = ions(formula);
+  if (!present.ok) return present;
+  if (present.value.every(({ charge }) => charge === 0)) {
+    return failure({
+      code: "ion-none",
+      argument: "formula",
+      expected: "a substance that gives ions in water",
+      received: \`\${quoted(formula.text)}, which stays whole\`,
+      advice: "Its molecules are the particles: their molarity is that of the solution."
+    });
+  }
+  const matched = matchIon(ion, present.value);
+  if (!matched.ok) return matched;
+  return success({ ion: matched.value, others: present.value.filter((one) => one !== matched.value) });
+}
+
+return { namedIon };
+`;
+},
+// Part chemistry/dilution
+"chemistry/dilution"() {
+  return `
+const { notAboveZero } = part("measurement/aboveZero");
+const { quoted } = part("measurement/readQuantity");
+
+// src/chemistry/dilution.ts
+function dilutionError({ stock, target }) {
+  const error = notAboveZero(
+    { value: stock, argument: "stock_molarity", unit: "mol/L" },
+    { value: target, argument: "target_molarity", unit: "mol/L" }
+  );
+  if (error || target < stock) return error;
+  return {
+    code: "target-not-below-stock",
+    argument: "target_molarity",
+    expected: \`less than the stock, \${quoted(stock)} mol/L\`,
+    received: \`\${quoted(target)} mol/L\`,
+    advice: "Use a stronger stock, or swap the two cells."
+  };
+}
+
+return { dilutionError };
+`;
+},
+// Part chemistry/stockVolume
+"chemistry/stockVolume"() {
+  return `
+const { dilutionError } = part("chemistry/dilution");
+const { notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { millilitres } = part("measurement/quantity");
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/stockVolume.ts
+function stockVolume({ stock, target, finalVolume }) {
+  var _a;
+  const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: finalVolume, argument: "target_volume", unit: "mL" });
+  if (error) return failure(error);
+  return finite(millilitres(target * finalVolume / stock), "target_volume");
+}
+
+return { stockVolume };
+`;
+},
+// Part chemistry/diluentVolume
+"chemistry/diluentVolume"() {
+  return `
+const { stockVolume } = part("chemistry/stockVolume");
+const { finite } = part("measurement/finite");
+const { millilitres } = part("measurement/quantity");
+
+// src/chemistry/diluentVolume.ts
+function diluentVolume(dilution) {
+  const stock = stockVolume(dilution);
+  return stock.ok ? finite(millilitres(dilution.finalVolume - stock.value), "target_volume") : stock;
+}
+
+return { diluentVolume };
+`;
+},
+// Part lab/stepTolerance: lab/givenCells, lab/ionCounts, lab/roundedWeight, lab/molarMassSpan, lab/prepareStep, lab/quantities/dilutedMolarityQuantity and 16 more
+"lab/stepTolerance"() {
+  return `
+const { percentError } = part("measurement/percentError");
+const { reagentMolarity } = part("chemistry/reagentMolarity");
+const { soluteMass } = part("chemistry/soluteMass");
+const { molarity } = part("chemistry/molarity");
+const { dilutedMolarity } = part("chemistry/dilutedMolarity");
+const { namedIon } = part("chemistry/namedIon");
+const { acceptedEnds, isWithin, lastFigureFilledUp, relativeSlack, tenTo, toleranceOf } = part("lab/tolerance");
+const { molarMass } = part("chemistry/molarMass");
+const { diluentVolume } = part("chemistry/diluentVolume");
+const { stockVolume } = part("chemistry/stockVolume");
+const { dilutionError } = part("chemistry/dilution");
+const { finite } = part("measurement/finite");
+const { grams, gramsPerMillilitre, gramsPerMole, millilitres, molesPerLitre, percent } = part("measurement/quantity");
+const { anhydrousAtoms, atomsOfUnits, elementOf, elements, failure, isBlank, isWater, quoted, readFormula, readNumber, readQuantity, relativeMass, success } = part("measurement/readQuantity");
+
+// src/lab/givenCells.ts
+var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\\s_]+/g, " ") : "";
+var namesTaken = ({ takes }) => takes.map(({ name, optional }) => optional ? \`\${name} if you have one\` : name).join(", ");
+function readGivenCells(quantity, table) {
+  const cells = /* @__PURE__ */ Object.create(null);
+  for (const row of table) {
+    if (row.length !== 2) {
+      return failure({
+        code: "given-shape",
+        argument: "given",
+        expected: "two columns, name and value,",
+        received: row.length === 1 ? "one column" : \`\${row.length} columns\`,
+        advice: \`Put the names in the first column: \${namesTaken(quantity)}.\`
+      });
+    }
+    const [nameCell, value] = row;
+    if (isBlank(nameCell)) continue;
+    const name = plainName(nameCell);
+    if (!quantity.takes.some((argument) => argument.name === name)) {
+      return failure({
+        code: "given-unknown",
+        argument: "given",
+        expected: \`names that \${quantity.name} takes\`,
+        received: quoted(nameCell),
+        advice: \`It takes \${namesTaken(quantity)}.\`,
+        brief: quoted(nameCell)
+      });
+    }
+    if (name in cells) {
+      return failure({
+        code: "given-twice",
+        argument: "given",
+        expected: \`each name once\`,
+        received: \`\${quoted(nameCell)} twice\`,
+        advice: \`Keep one row for each of \${namesTaken(quantity)}.\`,
+        brief: name
+      });
+    }
+    cells[name] = value;
+  }
+  return success(cells);
+}
+
+// src/lab/ionCounts.ts
+function ionCounts(formula, ion) {
+  const named = namedIon(formula, String(ion));
+  if (!named.ok) return named;
+  return success({ ionCount: named.value.ion.count, otherIonCounts: named.value.others.map(({ count }) => count) });
+}
+
+// src/lab/roundedWeight.ts
+function roundedWeight(weight, decimals) {
+  const printed = String(weight);
+  const point = printed.indexOf(".");
+  const own = point < 0 ? 0 : printed.length - point - 1;
+  let low = weight;
+  let high = weight;
+  for (let kept = decimals; kept < own; kept += 1) {
+    const shifted = Number(\`\${printed}e\${kept}\`);
+    const below = Math.floor(shifted);
+    const part = shifted - below;
+    const halfUp = part >= 0.5 ? below + 1 : below;
+    const halfEven = part === 0.5 && below % 2 === 0 ? below : halfUp;
+    low = Math.min(low, Number(\`\${halfEven}e-\${kept}\`));
+    high = Math.max(high, Number(\`\${halfUp}e-\${kept}\`));
+  }
+  return { low, high };
+}
+
+// src/lab/molarMassSpan.ts
+function molarMassSpan({ atoms, byAtomicNumber }, decimals) {
+  var _a;
+  let low = 0;
+  let middle = 0;
+  let high = 0;
+  for (const { element, count } of atoms) {
+    const weight = byAtomicNumber ? (_a = elements().get(elementOf(element))) == null ? void 0 : _a.atomicNumber : relativeMass(element);
+    if (weight === void 0) throw new Error(\`\${element} has no atomic weight, which is found before this\`);
+    const rounded = byAtomicNumber ? { low: weight, high: weight } : roundedWeight(weight, decimals);
+    low += count * rounded.low;
+    middle += count * weight;
+    high += count * rounded.high;
+  }
+  return { low, middle, high };
+}
+
+// src/lab/prepareStep.ts
+var noNumbers = {
+  molarity: Number.NaN,
+  volume: Number.NaN,
+  mass: Number.NaN,
+  purity: 100,
+  "stock molarity": Number.NaN,
+  "target molarity": Number.NaN,
+  "target volume": Number.NaN,
+  "stock volume": Number.NaN,
+  "final volume": Number.NaN,
+  measured: Number.NaN,
+  accepted: Number.NaN,
+  "mass percent": Number.NaN,
+  density: Number.NaN,
+  "molar mass": Number.NaN,
+  "moles of solute": Number.NaN,
+  "dilution factor": Number.NaN,
+  ionCount: Number.NaN,
+  otherIonCounts: []
+};
+function askedOf(quantity, { figures, decimals = 2 }) {
+  if (figures !== void 0) return { figures };
+  return quantity.figures === "decimals" ? { decimals } : { figures: quantity.figures };
+}
+var comparedKinds = ["concentration", "mass", "volume", "density", "amount", "percent"];
+function readAnyNumber(cell, name, { marks, kind }) {
+  const plain = readNumber(cell, name, marks);
+  if (plain.ok) return success({ value: plain.value.value, kind });
+  for (const tried of kind ? [kind] : comparedKinds) {
+    const quantity = readQuantity(cell, tried, name, marks);
+    if (quantity.ok) return success({ value: quantity.value.value, kind: tried });
+    if (kind) return quantity;
+  }
+  return plain;
+}
+function prepareStep(quantity, cells, preparation = {}) {
+  var _a;
+  const { decimals = 2, numbers: ready = {}, names = {} } = preparation;
+  const marks = preparation.decimalMark ? { decimalMark: preparation.decimalMark } : {};
+  const called = ({ name }) => {
+    var _a2;
+    return (_a2 = names[name]) != null ? _a2 : name;
+  };
+  const numbers = {};
+  let formula;
+  let compared;
+  let ions;
+  for (const argument of quantity.takes) {
+    const cell = cells[argument.name];
+    if (argument.kind !== "formula" && argument.kind !== "ion" && argument.name in ready) continue;
+    if (isBlank(cell)) {
+      if (argument.optional) continue;
+      return failure({
+        code: "given-missing",
+        argument: called(argument),
+        expected: "a value",
+        received: "a blank",
+        advice: \`\${quantity.name} takes \${namesTaken(quantity)}.\`,
+        brief: called(argument)
+      });
+    }
+    if (argument.kind === "formula") {
+      const read = readFormula(cell, called(argument));
+      if (!read.ok) return read;
+      formula = read.value;
+    } else if (argument.kind === "ion") {
+      if (!formula) throw new Error(\`\${quantity.name}: the ion comes after its formula\`);
+      const counts = ionCounts(formula, cell);
+      if (!counts.ok) return failure({ ...counts.error, argument: sheetName(counts.error.argument, names) });
+      ions = counts.value;
+    } else if (argument.kind === "number") {
+      const read = readAnyNumber(cell, called(argument), { marks, kind: compared });
+      if (!read.ok) return read;
+      numbers[argument.name] = read.value.value;
+      compared = read.value.kind;
+    } else {
+      const read = readQuantity(cell, argument.kind, called(argument), marks);
+      if (!read.ok) return read;
+      numbers[argument.name] = read.value.value;
+    }
+  }
+  const weighed = ions ? void 0 : formula;
+  if (weighed) {
+    const mass = molarMass(weighed);
+    if (!mass.ok) return failure({ ...mass.error, argument: sheetName(mass.error.argument, names) });
+  }
+  const span = weighed ? molarMassSpan(weighed, decimals) : void 0;
+  const step = {
+    quantity,
+    formula: weighed,
+    molarMass: span,
+    numbers: { ...noNumbers, ...ions, ...numbers, ...ready },
+    asked: askedOf(quantity, preparation),
+    decimals
+  };
+  if (Object.values(ready).some(Number.isNaN)) return success(step);
+  const refused = quantity.chemistry({ ...step.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
+  return refused.ok ? success(step) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
+}
+var givenNames = { grams: "mass", "purity percent": "purity" };
+var sheetName = (argument, names) => {
+  var _a, _b;
+  const spaced = argument.replace(/_/g, " ");
+  const name = (_a = givenNames[spaced]) != null ? _a : spaced;
+  return (_b = names[name]) != null ? _b : name;
+};
+
+// src/lab/quantities/dilutedMolarityQuantity.ts
+var dilutedMolarityQuantity = {
+  name: "diluted molarity",
+  takes: [
+    { name: "stock molarity", kind: "concentration", unit: "mol/L" },
+    { name: "stock volume", kind: "volume", unit: "mL" },
+    { name: "final volume", kind: "volume", unit: "mL" }
+  ],
+  entryKind: "concentration",
+  unit: "mol/L",
+  figures: 3,
+  wideClose: true,
+  buildsOn: [],
+  chemistry: (n) => dilutedMolarity({
+    stock: molesPerLitre(n["stock molarity"]),
+    stockVolume: millilitres(n["stock volume"]),
+    finalVolume: millilitres(n["final volume"])
+  }),
+  relation: (n) => n["stock molarity"] * n["stock volume"] / n["final volume"],
+  slips: [
+    { id: "ratio-inverted", value: (n) => n["stock molarity"] * n["final volume"] / n["stock volume"] },
+    {
+      id: "solvent-added-to-final",
+      value: (n) => n["stock molarity"] * n["stock volume"] / (n["stock volume"] + n["final volume"])
+    },
+    {
+      id: "water-as-final",
+      value: (n) => n["stock molarity"] * n["stock volume"] / (n["final volume"] - n["stock volume"])
+    },
+    { id: "molarity-unchanged", value: (n) => n["stock molarity"] }
+  ]
+};
+
+// src/chemistry/dilutionFactor.ts
+function dilutionFactor({ stock, target }) {
+  const error = dilutionError({ stock, target });
+  return error ? failure(error) : finite(stock / target, "stock_molarity");
+}
+
+// src/lab/quantities/dilutionFactor.ts
+var dilutionFactor2 = {
+  name: "dilution factor",
+  takes: [
+    { name: "stock molarity", kind: "concentration", unit: "mol/L" },
+    { name: "target molarity", kind: "concentration", unit: "mol/L" }
+  ],
+  entryKind: "ratio",
+  unit: "",
+  figures: 3,
+  wideClose: false,
+  buildsOn: [],
+  chemistry: (n) => dilutionFactor({ stock: molesPerLitre(n["stock molarity"]), target: molesPerLitre(n["target molarity"]) }),
+  relation: (n) => n["stock molarity"] / n["target molarity"],
+  slips: [
+    { id: "ratio-inverted", value: (n) => n["target molarity"] / n["stock molarity"] },
+    { id: "factor-less-one", value: (n) => n["stock molarity"] / n["target molarity"] - 1 },
+    { id: "total-counted-twice", value: (n) => n["stock molarity"] / n["target molarity"] + 1 },
+    { id: "total-over-water", value: (n) => n["stock molarity"] / (n["stock molarity"] - n["target molarity"]) },
+    { id: "difference-for-ratio", value: (n) => n["stock molarity"] - n["target molarity"] }
+  ]
+};
+
+// src/lab/quantities/ionMolarityQuantity.ts
+var ionMolarityQuantity = {
+  name: "ion molarity",
+  takes: [
+    { name: "formula", kind: "formula", unit: "" },
+    { name: "molarity", kind: "concentration", unit: "mol/L" },
+    { name: "ion", kind: "ion", unit: "" }
+  ],
+  entryKind: "concentration",
+  unit: "mol/L",
+  figures: 3,
+  wideClose: true,
+  buildsOn: [],
+  chemistry: (n) => success(n.molarity * n.ionCount),
+  relation: (n) => n.molarity * n.ionCount,
+  slips: [
+    { id: "ratio-inverted", value: (n) => n.molarity / n.ionCount },
+    { id: "ion-count-ignored", value: (n) => n.molarity },
+    {
+      id: "all-ions-counted",
+      value: (n) => n.molarity * n.otherIonCounts.reduce((all, count) => all + count, n.ionCount)
+    },
+    // One of another ion looks the same as no count at all, which is the plainer reading.
+    {
+      id: "other-ion's-count",
+      value: (n) => n.otherIonCounts.filter((count) => count !== 1).map((count) => n.molarity * count)
+    }
+  ]
+};
+
+// src/lab/quantities/wrongAtoms.ts
+var water = {
+  coefficient: 1,
+  parts: [
+    { kind: "element", element: "H", count: 2 },
+    { kind: "element", element: "O", count: 1 }
+  ]
+};
+var isOfSalt = (unit, index) => index === 0 || !isWater(unit);
+var withoutWater = (formula) => formula.hydrate ? [anhydrousAtoms(formula)] : [];
+var oneWater = (formula) => formula.hydrate ? [atomsOfUnits([...formula.units.filter(isOfSalt), water])] : [];
+function bracketsReplaced(parts, replace) {
+  return parts.flatMap((part, index) => {
+    if (part.kind === "element") return [];
+    const put = (others) => [...parts.slice(0, index), ...others, ...parts.slice(index + 1)];
+    const deeper = bracketsReplaced(part.parts, replace).map((inside) => put([{ ...part, parts: inside }]));
+    return part.count === 1 ? deeper : [...replace(part.parts, part.count).map(put), ...deeper];
+  });
+}
+var inUnits = ({ units }, replace) => units.flatMap(
+  (unit, index) => bracketsReplaced(unit.parts, replace).map(
+    (parts) => atomsOfUnits([...units.slice(0, index), { ...unit, parts }, ...units.slice(index + 1)])
+  )
+);
+var bracketNumbersDropped = (formula) => inUnits(formula, (inside) => [inside]);
+var bracketNumberOnOneAtom = (formula) => inUnits(formula, (inside, count) => {
+  const last = inside.length - 1;
+  if (last < 1) return [];
+  return [0, last].map(
+    (only) => inside.map((part, index) => index === only ? { ...part, count: part.count * count } : part)
+  );
+});
+var onceEach = (parts) => parts.flatMap((part) => part.kind === "element" ? [{ ...part, count: 1 }] : onceEach(part.parts));
+var symbolsCountedOnce = ({ units }) => [
+  atomsOfUnits(
+    units.map((unit, index) => isOfSalt(unit, index) ? { coefficient: 1, parts: onceEach(unit.parts) } : unit)
+  )
+];
+
+// src/lab/quantities/formulaSlips.ts
+var formulaSlips = [
+  { id: "water-of-hydration-left-out", molarMasses: (formula) => withoutWater(formula).map((atoms) => ({ atoms })) },
+  { id: "one-water-only", molarMasses: (formula) => oneWater(formula).map((atoms) => ({ atoms })) },
+  {
+    id: "group-subscript-ignored",
+    molarMasses: (formula) => bracketNumbersDropped(formula).map((atoms) => ({ atoms }))
+  },
+  {
+    id: "bracket-number-on-one-atom",
+    molarMasses: (formula) => bracketNumberOnOneAtom(formula).map((atoms) => ({ atoms }))
+  },
+  { id: "subscripts-ignored", molarMasses: (formula) => symbolsCountedOnce(formula).map((atoms) => ({ atoms })) },
+  { id: "atomic-numbers-used", molarMasses: ({ atoms }) => [{ atoms, byAtomicNumber: true }] }
+];
+
+// src/lab/quantities/molesOfSolute.ts
+var molesOfSolute = {
+  name: "moles of solute",
+  takes: [
+    { name: "molarity", kind: "concentration", unit: "mol/L" },
+    { name: "volume", kind: "volume", unit: "mL" }
+  ],
+  entryKind: "amount",
+  unit: "mol",
+  figures: 3,
+  wideClose: true,
+  buildsOn: [],
+  // As many grams as moles, where a mole has one gram.
+  chemistry: (n) => soluteMass({
+    molarMass: gramsPerMole(1),
+    molarity: molesPerLitre(n.molarity),
+    volume: millilitres(n.volume)
+  }),
+  relation: (n) => n.molarity * n.volume / 1e3,
+  slips: [
+    { id: "volume-in-mL", value: (n) => n.molarity * n.volume },
+    { id: "volume-ignored", value: (n) => n.molarity },
+    { id: "volumes-multiplied", value: (n) => n.molarity / (n.volume / 1e3) }
+  ]
+};
+
+// src/lab/quantities/massOfSolute.ts
+var massOfSolute = {
+  name: "mass of solute",
+  takes: [
+    { name: "formula", kind: "formula", unit: "" },
+    { name: "molarity", kind: "concentration", unit: "mol/L" },
+    { name: "volume", kind: "volume", unit: "mL" },
+    { name: "purity", kind: "percent", unit: "%", optional: true }
+  ],
+  entryKind: "mass",
+  unit: "g",
+  figures: 3,
+  wideClose: true,
+  buildsOn: [{ name: "molar mass" }, { name: "moles of solute", relation: molesOfSolute.relation }],
+  chemistry: (n) => soluteMass({
+    molarMass: gramsPerMole(n["molar mass"]),
+    molarity: molesPerLitre(n.molarity),
+    volume: millilitres(n.volume),
+    purity: percent(n.purity)
+  }),
+  relation: (n) => n["moles of solute"] * n["molar mass"] / (n.purity / 100),
+  slips: [
+    { id: "volume-in-mL", value: (n) => n.molarity * n.volume * n["molar mass"] / (n.purity / 100) },
+    { id: "volume-ignored", value: (n) => n.molarity * n["molar mass"] / (n.purity / 100) },
+    { id: "moles-reported", value: (n) => n["moles of solute"] },
+    { id: "ratio-inverted", value: (n) => n["moles of solute"] / n["molar mass"] / (n.purity / 100) },
+    {
+      id: "volumes-multiplied",
+      value: (n) => n.molarity / (n.volume / 1e3) * n["molar mass"] / (n.purity / 100)
+    },
+    ...formulaSlips,
+    { id: "purity-ignored", value: (n) => n["moles of solute"] * n["molar mass"] },
+    { id: "purity-inverted", value: (n) => n["moles of solute"] * n["molar mass"] * (n.purity / 100) }
+  ]
+};
+
+// src/lab/quantities/molarity.ts
+var pure = (n) => n.mass * (n.purity / 100);
+var molarity2 = {
+  name: "molarity",
+  takes: [
+    { name: "formula", kind: "formula", unit: "" },
+    { name: "mass", kind: "mass", unit: "g" },
+    { name: "volume", kind: "volume", unit: "mL" },
+    { name: "purity", kind: "percent", unit: "%", optional: true }
+  ],
+  entryKind: "concentration",
+  unit: "mol/L",
+  figures: 3,
+  wideClose: true,
+  buildsOn: [{ name: "molar mass" }],
+  chemistry: (n) => molarity({
+    molarMass: gramsPerMole(n["molar mass"]),
+    mass: grams(n.mass),
+    volume: millilitres(n.volume),
+    purity: percent(n.purity)
+  }),
+  relation: (n) => pure(n) / n["molar mass"] / (n.volume / 1e3),
+  slips: [
+    { id: "volume-in-mL", value: (n) => pure(n) / n["molar mass"] / n.volume },
+    // Grams over litres, whether or not the purity was seen to.
+    { id: "molar-mass-ignored", value: (n) => [n.mass / (n.volume / 1e3), pure(n) / (n.volume / 1e3)] },
+    { id: "ratio-inverted", value: (n) => pure(n) * n["molar mass"] / (n.volume / 1e3) },
+    { id: "volumes-multiplied", value: (n) => pure(n) / n["molar mass"] * (n.volume / 1e3) },
+    { id: "amount-as-molarity", value: (n) => pure(n) / n["molar mass"] },
+    { id: "volume-over-amount", value: (n) => n.volume / 1e3 / (pure(n) / n["molar mass"]) },
+    ...formulaSlips,
+    { id: "purity-ignored", value: (n) => n.mass / n["molar mass"] / (n.volume / 1e3) },
+    { id: "purity-inverted", value: (n) => n.mass / (n.purity / 100) / n["molar mass"] / (n.volume / 1e3) }
+  ]
+};
+
+// src/lab/quantities/molarMassQuantity.ts
+var molarMassQuantity = {
+  name: "molar mass",
+  takes: [{ name: "formula", kind: "formula", unit: "" }],
+  entryKind: "molar mass",
+  unit: "g/mol",
+  figures: "decimals",
+  wideClose: false,
+  buildsOn: [],
+  chemistry: (n) => success(n["molar mass"]),
+  relation: (n) => n["molar mass"],
+  slips: [...formulaSlips]
+};
+
+// src/lab/quantities/percentErrorQuantity.ts
+var gap = (n) => Math.abs(n.measured - n.accepted);
+var percentErrorQuantity = {
+  name: "percent error",
+  takes: [
+    { name: "measured", kind: "number", unit: "" },
+    { name: "accepted", kind: "number", unit: "" }
+  ],
+  entryKind: "percent",
+  unit: "%",
+  figures: 2,
+  wideClose: false,
+  buildsOn: [],
+  chemistry: (n) => percentError({ measured: n.measured, accepted: n.accepted }),
+  relation: (n) => 100 * gap(n) / Math.abs(n.accepted),
+  slips: [
+    { id: "divided-by-measured", value: (n) => 100 * gap(n) / Math.abs(n.measured) },
+    { id: "ratio-reported", value: (n) => 100 * n.measured / n.accepted },
+    { id: "fraction-reported", value: (n) => gap(n) / Math.abs(n.accepted) },
+    { id: "mean-as-base", value: (n) => 200 * gap(n) / Math.abs(n.measured + n.accepted) },
+    { id: "difference-reported", value: (n) => gap(n) }
+  ]
+};
+
+// src/lab/quantities/reagentMolarityQuantity.ts
+var reagentMolarityQuantity = {
+  name: "reagent molarity",
+  takes: [
+    { name: "formula", kind: "formula", unit: "" },
+    { name: "mass percent", kind: "percent", unit: "%" },
+    { name: "density", kind: "density", unit: "g/mL" }
+  ],
+  entryKind: "concentration",
+  unit: "mol/L",
+  figures: 3,
+  wideClose: true,
+  buildsOn: [{ name: "molar mass" }],
+  chemistry: (n) => reagentMolarity({
+    molarMass: gramsPerMole(n["molar mass"]),
+    massPercent: percent(n["mass percent"]),
+    density: gramsPerMillilitre(n.density)
+  }),
+  relation: (n) => 10 * n["mass percent"] * n.density / n["molar mass"],
+  slips: [
+    { id: "ratio-inverted", value: (n) => 10 * n["mass percent"] * n.density * n["molar mass"] },
+    { id: "density-divided", value: (n) => 10 * n["mass percent"] / n.density / n["molar mass"] },
+    { id: "percent-not-divided", value: (n) => 1e3 * n["mass percent"] * n.density / n["molar mass"] },
+    { id: "percent-left-out", value: (n) => 1e3 * n.density / n["molar mass"] },
+    { id: "density-ignored", value: (n) => 10 * n["mass percent"] / n["molar mass"] },
+    { id: "per-mL-not-L", value: (n) => n["mass percent"] / 100 * (n.density / n["molar mass"]) }
+  ]
+};
+
+// src/lab/quantities/stockVolumeQuantity.ts
+var stockVolumeQuantity = {
+  name: "stock volume",
+  takes: [
+    { name: "stock molarity", kind: "concentration", unit: "mol/L" },
+    { name: "target molarity", kind: "concentration", unit: "mol/L" },
+    { name: "target volume", kind: "volume", unit: "mL" }
+  ],
+  entryKind: "volume",
+  unit: "mL",
+  figures: 3,
+  wideClose: true,
+  buildsOn: [{ name: "dilution factor", relation: dilutionFactor2.relation }],
+  chemistry: (n) => stockVolume({
+    stock: molesPerLitre(n["stock molarity"]),
+    target: molesPerLitre(n["target molarity"]),
+    finalVolume: millilitres(n["target volume"])
+  }),
+  relation: (n) => n["target volume"] / n["dilution factor"],
+  slips: [
+    { id: "litres-reported", value: (n) => n["target volume"] / n["dilution factor"] / 1e3 },
+    { id: "ratio-inverted", value: (n) => n["target volume"] * n["dilution factor"] },
+    { id: "water-for-stock", value: (n) => n["target volume"] - n["target volume"] / n["dilution factor"] },
+    { id: "volume-left-out", value: (n) => n["target molarity"] / n["stock molarity"] },
+    {
+      id: "amount-for-volume",
+      value: (n) => [n["target molarity"] * n["target volume"], n["target molarity"] * n["target volume"] / 1e3]
+    },
+    {
+      id: "parts-miscounted",
+      value: (n) => [n["target volume"] / (n["dilution factor"] - 1), n["target volume"] / (n["dilution factor"] + 1)]
+    }
+  ]
+};
+
+// src/lab/quantities/waterVolume.ts
+var stockVolume2 = (n) => n["target molarity"] / n["stock molarity"] * n["target volume"];
+var waterVolume = {
+  name: "water volume",
+  takes: stockVolumeQuantity.takes,
+  entryKind: "volume",
+  unit: "mL",
+  figures: 3,
+  wideClose: true,
+  buildsOn: [{ name: "stock volume", relation: stockVolume2 }],
+  chemistry: (n) => diluentVolume({
+    stock: molesPerLitre(n["stock molarity"]),
+    target: molesPerLitre(n["target molarity"]),
+    finalVolume: millilitres(n["target volume"])
+  }),
+  relation: (n) => n["target volume"] - n["stock volume"],
+  // A difference is no finer than what was taken away.
+  neverFinerThan: (n) => n["stock volume"],
+  slips: [
+    { id: "litres-reported", value: (n) => (n["target volume"] - n["stock volume"]) / 1e3 },
+    { id: "stock-for-water", value: (n) => n["stock volume"] },
+    { id: "final-volume-for-water", value: (n) => n["target volume"] },
+    { id: "volumes-added", value: (n) => n["target volume"] + n["stock volume"] },
+    { id: "sign-reversed", value: (n) => n["stock volume"] - n["target volume"] }
+  ]
+};
+
+// src/lab/quantities.ts
+var quantities = {
+  "molar mass": molarMassQuantity,
+  "moles of solute": molesOfSolute,
+  "mass of solute": massOfSolute,
+  molarity: molarity2,
+  "stock volume": stockVolumeQuantity,
+  "water volume": waterVolume,
+  "dilution factor": dilutionFactor2,
+  "diluted molarity": dilutedMolarityQuantity,
+  "ion molarity": ionMolarityQuantity,
+  "percent error": percentErrorQuantity,
+  "reagent molarity": reagentMolarityQuantity
+};
+var quantityNames = Object.keys(quantities);
+var isQuantityName = (text) => quantityNames.includes(text);
+
+// src/lab/worked.ts
+function numbersWith(step, molarMass2, carried) {
+  const numbers = {
+    ...step.numbers,
+    "molar mass": molarMass2,
+    ...carried
+  };
+  for (const { name, relation } of step.quantity.buildsOn) {
+    if (carried[name] === void 0 && relation) numbers[name] = relation(numbers);
+  }
+  return numbers;
+}
+var ordered = (first, middle, last) => ({
+  low: Math.min(first, middle, last),
+  middle,
+  high: Math.max(first, middle, last)
+});
+function spansOver(step, calculation, {
+  molarMass: molarMass2 = step.molarMass,
+  carried = {}
+} = {}) {
+  const at = (mass) => {
+    const result = calculation(numbersWith(step, mass, carried));
+    return typeof result === "number" ? [result] : result;
+  };
+  if (!molarMass2) return at(Number.NaN).map((value) => ordered(value, value, value));
+  const [low, high] = [at(molarMass2.low), at(molarMass2.high)];
+  return at(molarMass2.middle).map((middle, index) => {
+    var _a, _b;
+    return ordered((_a = low[index]) != null ? _a : middle, middle, (_b = high[index]) != null ? _b : middle);
+  });
+}
+function spanOver(step, calculation, carried = {}) {
+  const [span] = spansOver(step, calculation, { carried });
+  if (!span) throw new Error(\`\${step.quantity.name}: a calculation gave no value\`);
+  return span;
+}
+
+// src/lab/slipsFound.ts
+function slipSpans(step, slip) {
+  if ("value" in slip) return spansOver(step, slip.value);
+  if (!step.formula) return [];
+  const { decimals, quantity } = step;
+  return slip.molarMasses(step.formula).flatMap((wrong) => spansOver(step, quantity.relation, { molarMass: molarMassSpan(wrong, decimals) }));
+}
+var tellsApart = (span, tolerance) => {
+  const accepted = acceptedEnds(tolerance);
+  const slack = relativeSlack * Math.max(Math.abs(span.high), Math.abs(accepted.high));
+  return span.high < accepted.low - slack || span.low > accepted.high + slack;
+};
+function isPowerOfTen(entry, { span, asked }) {
+  if (entry.value === 0 || span.middle === 0) return false;
+  const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
+  if (power === 0) return false;
+  const moved = "decimals" in asked ? { decimals: asked.decimals - power } : asked;
+  const ends = { low: Math.abs(span.low) * tenTo(power), high: Math.abs(span.high) * tenTo(power) };
+  return Math.sign(entry.value) === Math.sign(span.middle) && isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, moved) / 2);
+}
+function slipsFound(step, entry, tolerance) {
+  if (tolerance.span.middle === 0 || entry.value === 0) return [];
+  const room = lastFigureFilledUp(entry, tolerance.asked) / 2;
+  const found = step.quantity.slips.filter(
+    (slip) => slipSpans(step, slip).some((span) => tellsApart(span, tolerance) && isWithin(entry.value, span, room))
+  ).map(({ id }) => id);
+  if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
+  return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
+}
+
+// src/lab/stepTolerance.ts
+function stepTolerance(step, carried = {}) {
+  const { quantity, asked } = step;
+  return toleranceOf(spanOver(step, quantity.relation, carried), {
+    asked,
+    wideClose: quantity.wideClose,
+    ...quantity.neverFinerThan ? { coarsest: spanOver(step, quantity.neverFinerThan, carried) } : {}
+  });
+}
+
+return { plainName, readGivenCells, spanOver, slipSpans, slipsFound, stepTolerance, ionCounts, prepareStep, quantities, isQuantityName };
+`;
+},
+// Part lab/judgeEntry
+"lab/judgeEntry"() {
+  return `
+const { slipsFound, stepTolerance } = part("lab/stepTolerance");
+const { closeness, hasFiguresAsked, isOnTarget, leadingPlace } = part("lab/tolerance");
+
+// src/lab/judgeEntry.ts
+function withoutHonestSign({ quantity, numbers }, entry) {
+  const isSigned = quantity.name === "percent error" && entry.value < 0;
+  return isSigned && numbers.measured < numbers.accepted ? { ...entry, value: -entry.value } : entry;
+}
+var figuresFit = (entry, { asked, placeLow, placeHigh }) => hasFiguresAsked(entry, asked) || // Where the last place is bound otherwise, as in a difference, that place is right too.
+entry.lastPlace === leadingPlace(placeLow) || entry.lastPlace === leadingPlace(placeHigh);
+function judgeEntry(step, read, { rows = [], judgeFigures = false } = {}) {
+  if (read.kind === "blank") return { status: "blank" };
+  if (read.kind === "unreadable") return { status: "unreadable", because: read.because };
+  if (read.unit === "other kind") return { status: "not yet", slips: [], question: "unit of another kind" };
+  const entry = withoutHonestSign(step, read.entry);
+  const tolerance = stepTolerance(step);
+  const { asked } = tolerance;
+  const fits = rows.filter(({ carried }) => isOnTarget(entry.value, stepTolerance(step, carried)));
+  if (isOnTarget(entry.value, tolerance) || fits.some(({ sound }) => sound)) {
+    return judgeFigures && entry.isText && !figuresFit(entry, tolerance) ? { status: "close", because: "wrong figures", asked } : { status: "on target" };
+  }
+  const near = closeness(entry, tolerance);
+  if (near) return { status: "close", because: near, asked };
+  const [followed] = fits;
+  if (followed) return { status: "follows", lookAt: followed.lookAt };
+  if (read.unit === "fits" && isOnTarget(read.bare.value, tolerance)) {
+    return { status: "not yet", slips: [], question: "unit does not fit" };
+  }
+  const slips = slipsFound(step, entry, tolerance);
+  if (slips.length === 0 && entry.value < 0) {
+    const isSignAlone = step.quantity.name === "percent error" && isOnTarget(-entry.value, tolerance);
+    return { status: "not yet", slips, question: isSignAlone ? "sign" : "negative" };
+  }
+  return { status: "not yet", slips };
+}
+
+return { judgeEntry };
+`;
+},
+// Part lab/checkStep
+"lab/checkStep"() {
+  return `
+const { judgeEntry } = part("lab/judgeEntry");
+const { isQuantityName, plainName, prepareStep, quantities, readGivenCells } = part("lab/stepTolerance");
+const { feedbackText, readEntry } = part("lab/readEntry");
+const { failure, quoted, success } = part("measurement/readQuantity");
+
+// src/lab/checkStep.ts
+function readQuantityName(cell) {
+  const name = plainName(cell);
+  if (isQuantityName(name)) return success(name);
+  return failure({
+    code: "quantity-unknown",
+    argument: "quantity",
+    expected: "the name of a quantity",
+    received: quoted(cell),
+    advice: \`Use one of \${Object.keys(quantities).join(", ")}.\`
+  });
+}
+function readStep(quantity, given, options = {}) {
+  const name = readQuantityName(quantity);
+  if (!name.ok) return name;
+  const cells = readGivenCells(quantities[name.value], given);
+  return cells.ok ? prepareStep(quantities[name.value], cells.value, options) : cells;
+}
+function checkReadyStep(step, entry) {
+  const judgement = judgeEntry(step, readEntry(entry, step.quantity.entryKind));
+  return {
+    status: judgement.status,
+    feedback: feedbackText(judgement, step.quantity),
+    slip: judgement.status === "not yet" ? judgement.slips.join(" or ") : ""
+  };
+}
+
+return { readQuantityName, readStep, checkReadyStep };
+`;
+},
+// Part CHECKSTEP: functions/entries/checkStepEntry
+"CHECKSTEP"() {
+  return `
+const { checkReadyStep, readStep } = part("lab/checkStep");
+const { rowByRow, withinLimits } = part("functions/withinLimits");
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+const { success } = part("measurement/readQuantity");
+
+// src/functions/entries/checkStepEntry.ts
+var checkStepEntry = {
+  name: "CHECKSTEP",
+  arguments: [
+    { name: "quantity", kind: "text", unit: "", about: "what is asked for, such as mass of solute" },
+    { name: "given", kind: "table", unit: "", about: "given numbers in two columns, name and value" },
+    { name: "entry", kind: "entry", unit: "", about: "what was typed, with or without a unit" },
+    {
+      name: "figures",
+      kind: "whole number",
+      unit: "",
+      about: "significant figures asked for; the usual number for the quantity if left out",
+      optional: true
+    },
+    {
+      name: "atomic_weight_decimals",
+      kind: "whole number",
+      unit: "",
+      about: "decimals that atomic weights may be rounded to; 2 if left out",
+      optional: true
+    }
+  ],
+  columns: ["status", "feedback", "slip"],
+  call: rowByRow,
+  compute(quantity, given, entry, figures, decimals) {
+    const asked = withinLimits(figures, { argument: "figures", least: 1, most: 15 });
+    if (!asked.ok) return asked;
+    const rounded = withinLimits(decimals, { argument: "atomic_weight_decimals", least: 0, most: 10 });
+    if (!rounded.ok) return rounded;
+    const step = readStep(quantity, given, { figures, decimals });
+    if (!step.ok) return step;
+    const { status, feedback, slip } = checkReadyStep(step.value, entry);
+    return success([status, feedback, slip]);
+  }
+};
+return { entry: checkStepEntry };
+`;
+},
+// Part lab/defaultSettings: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 24 more
+"lab/defaultSettings"() {
+  return `
+const { isBlank } = part("measurement/readQuantity");
+
+// src/lab/activities/commonGivens.ts
+var commonGivens = {
+  formula: { name: "formula", unit: "", about: "solute as its bottle says, with water of hydration", start: "KBr" },
+  molarity: { name: "molarity", unit: "mol/L", about: "concentration that is made", start: "0.250" },
+  stock: { name: "stock molarity", unit: "mol/L", about: "concentration of the stock", start: "0.300" },
+  flask: { name: "flask", unit: "mL", about: "volume of the flask that is filled", start: "200" },
+  target: { name: "target molarity", unit: "mol/L", about: "concentration after the dilution", start: "0.0450" },
+  volume: { name: "target volume", unit: "mL", about: "volume after the dilution", start: "100" },
+  ion: { name: "ion", unit: "", about: "ion that is asked about", start: "Br-" },
+  purity: { name: "purity", unit: "%", about: "mass percent of solute in the solid" }
+};
+
+// src/lab/letterOf.ts
+var letterOf = (place) => String.fromCharCode(97 + place);
+
+// src/lab/seededRandom.ts
+var hashOf = (text) => {
+  let hash = 2166136261;
+  for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 16777619);
+  return hash >>> 0;
+};
+function seededRandom(seed) {
+  let state = hashOf(seed);
+  return () => {
+    state = state + 2654435769 | 0;
+    let bits = Math.imul(state ^ state >>> 16, 2246822507);
+    bits = Math.imul(bits ^ bits >>> 13, 3266489909);
+    return ((bits ^ bits >>> 16) >>> 0) / 4294967296;
+  };
+}
+function shuffled(items, random) {
+  const dealt = items.slice();
+  for (let last = dealt.length - 1; last > 0; last -= 1) {
+    const drawn = Math.floor(random() * (last + 1));
+    const moved = dealt[last];
+    dealt[last] = dealt[drawn];
+    dealt[drawn] = moved;
+  }
+  return dealt;
+}
+
+// src/lab/lettered.ts
+var lettered = (name, items) => shuffled(items, seededRandom(name)).map((item, place) => ({ letter: letterOf(place), item }));
+
+// src/lab/questions/crystalWater.ts
+var crystalWater = {
+  name: "crystal water",
+  stem: ["The crystals of ", { given: "formula" }, " hold water. Where is that water once the flask is full?"],
+  right: {
+    id: "joins the rest",
+    text: ["It is part of the water in the flask, and the mark takes care of the volume."],
+    reply: "Yes: it counted on the balance, and in the flask it is water like the rest."
+  },
+  others: [
+    {
+      id: "stays bound",
+      text: ["It stays bound to the salt, in little crystals."],
+      reply: "The solution is clear. What has happened to the crystals that held the water?"
+    },
+    {
+      id: "extra volume",
+      text: ["It is extra, so the volume is more than the flask says."],
+      reply: "Up to where did you fill, and was that water in the flask already?"
+    },
+    {
+      id: "more moles",
+      text: ["It makes more moles of salt, one for each water."],
+      reply: "One formula unit comes with its waters. How many units of the salt itself is that?"
+    },
+    {
+      id: "gone on balance",
+      text: ["It does not count at all, not on the balance either."],
+      reply: "If the water weighed nothing, would the molar mass need the part after the dot?"
+    }
+  ],
+  hints: [
+    "Follow the water: from the bottle to the balance, and from there to the flask.",
+    "The mark fixes the volume of everything together, whichever way the water came in.",
+    ["Your flask holds ", { given: "flask" }, " mL in all. Whose water fills it up to there?"]
+  ]
+};
+
+// src/lab/questions/diluteAcid.ts
+var diluteAcid = {
+  name: "dilute acid",
+  stem: [
+    "The ",
+    { given: "formula" },
+    " from the bottle now has ",
+    { given: "target molarity" },
+    " mol/L. What did the water do?"
+  ],
+  right: {
+    id: "spread out",
+    text: ["It spread the acid out. It is the same acid, and fewer particles of it are in each mL."],
+    reply: "Yes: dilute says how crowded. Strong and weak say how far an acid comes apart."
+  },
+  others: [
+    {
+      id: "used up",
+      text: ["It used up most of the acid."],
+      reply: "If the acid were used up, what would have taken its place?"
+    },
+    {
+      id: "neutral",
+      text: ["It made the acid neutral, so no care is needed."],
+      reply: "Would you leave the goggles off? What is still in the flask?"
+    },
+    {
+      id: "another acid",
+      text: ["It turned it into another, weaker kind of acid."],
+      reply: "Does the word weak tell you how much water there is, or what the acid itself does?"
+    }
+  ],
+  hints: [
+    "Keep two words apart: dilute and weak.",
+    "Dilution changes how many particles are in each mL. Does it change what they are?",
+    ["Each litre in the flask now holds ", { given: "target molarity" }, " mol. Where did they come from?"]
+  ]
+};
+
+// src/lab/questions/dilutionParticles.ts
+var dilutionParticles = {
+  name: "dilution particles",
+  stem: [
+    "Your portion of stock is now part of ",
+    { given: "target volume" },
+    " mL. Compare the dissolved ",
+    { given: "formula" },
+    " before and after the water went in."
+  ],
+  right: {
+    id: "spread out",
+    text: ["Just as much of it, spread through more water."],
+    reply: "Yes: the water spreads the particles out. None are made or lost, so each mL holds fewer of them."
+  },
+  others: [
+    {
+      id: "amount falls",
+      text: ["Less of it, because the molarity went down."],
+      reply: "Molarity says how crowded the particles are. If none left the flask, where could the others have gone?"
+    },
+    {
+      id: "amount grows",
+      text: ["More of it, because there is more solution."],
+      reply: "The volume grew because of water. Does water bring any of the solute with it?"
+    },
+    {
+      id: "same molarity",
+      text: ["Just as much of it, and just as much in each mL."],
+      reply: "Picture one mL before and one mL after. Would you count the same number in both?"
+    },
+    {
+      id: "weaker particles",
+      text: ["The same number of particles, but each one is weaker."],
+      reply: "Can water change one particle, or only how far apart they are?"
+    }
+  ],
+  hints: [
+    "Keep two things apart: how much there is, and how crowded it is.",
+    "amount = molarity × volume. If one of the two goes down and the other up, what does the amount do?",
+    [
+      "Before: ",
+      { given: "stock molarity" },
+      " mol/L in your portion. After: ",
+      { given: "target molarity" },
+      " mol/L in ",
+      { given: "target volume" },
+      " mL. Picture every particle of the portion, then pour in the water."
+    ]
+  ]
+};
+
+// src/lab/questions/impureSolidQuestion.ts
+var impureSolidQuestion = {
+  name: "impure solid",
+  stem: [
+    "Your solid is ",
+    { given: "purity" },
+    " % ",
+    { given: "formula" },
+    ". Compare it with a pure one of the same mass, each in its own flask of the same size."
+  ],
+  right: {
+    id: "fewer",
+    text: ["Its flask holds fewer particles of the solute."],
+    reply: "Yes: part of what the balance showed is something else. That is why you weigh out more."
+  },
+  others: [
+    {
+      id: "same",
+      text: ["Both flasks hold just as many, since the balance showed the same."],
+      reply: "Can the balance tell the solute from what is mixed into it?"
+    },
+    {
+      id: "more",
+      text: ["Its flask holds more particles of the solute."],
+      reply: "If part of the mass is something else, what is left for the solute?"
+    },
+    {
+      id: "smaller",
+      text: ["It holds as many, but the particles are less pure ones."],
+      reply: "Look at one particle. Is it the particle that is impure, or the heap it came from?"
+    }
+  ],
+  hints: [
+    "A balance weighs all that lies on it.",
+    "mass of solute = mass of solid × purity ÷ 100",
+    ["Of every 100 g of your solid, ", { given: "purity" }, " g are solute. What are the rest?"]
+  ]
+};
+
+// src/lab/questions/lastFlask.ts
+var lastFlask = {
+  name: "last flask",
+  stem: [
+    "Take one mL from the first flask and one mL from the third. Compare the dissolved ",
+    { given: "formula" },
+    "."
+  ],
+  right: {
+    id: "fewer in each mL",
+    text: ["The same kind of particles, and fewer of them in the mL from the third."],
+    reply: "Yes: each flask spreads its portion out again, and the particles stay what they are."
+  },
+  others: [
+    {
+      id: "same number",
+      text: ["Just as many in both, since each flask got the same portion."],
+      reply: "The portions had the same volume. Were they equally crowded?"
+    },
+    {
+      id: "smaller",
+      text: ["Just as many in both, but smaller ones in the third."],
+      reply: "Can water cut a particle, or only move in between?"
+    },
+    {
+      id: "same steps",
+      text: ["Fewer in the third, by the same number as in the step before."],
+      reply: "Does each flask take the same number away, or the same share?"
+    },
+    {
+      id: "more",
+      text: ["More of them in the third, since it was diluted more often."],
+      reply: "What joined the portion each time: solute or water?"
+    }
+  ],
+  hints: [
+    "Follow one portion: what comes along with it, and what joins it?",
+    "Each flask keeps the same share of the molarity before: portion ÷ flask.",
+    [
+      "Each time ",
+      { given: "portion" },
+      " mL become ",
+      { given: "flask" },
+      " mL. What does that do to how crowded they are?"
+    ]
+  ]
+};
+
+// src/lab/questions/portionStrength.ts
+var portionStrength = {
+  name: "portion strength",
+  stem: ["Half of your ", { given: "formula" }, " solution is poured into a clean, dry beaker. What is in the beaker?"],
+  right: {
+    id: "same molarity",
+    text: ["A solution of the same molarity, with half of the amount."],
+    reply: "Yes: each mL holds what it held before. There are just fewer mL."
+  },
+  others: [
+    {
+      id: "half molarity",
+      text: ["A solution of half the molarity."],
+      reply: "Does a spoonful taste weaker than the bowl that it came from?"
+    },
+    {
+      id: "double molarity",
+      text: ["A solution of twice the molarity, since it is in less space."],
+      reply: "The particles moved together with their water. Did anything bring them closer to each other?"
+    },
+    {
+      id: "same amount",
+      text: ["A solution of the same molarity, with the same amount."],
+      reply: "What stayed in the flask? Can all of the solute be in the beaker?"
+    },
+    {
+      id: "beaker decides",
+      text: ["That depends on the size of the beaker."],
+      reply: "Does an empty, dry beaker add anything or take anything away?"
+    }
+  ],
+  hints: [
+    "Keep two things apart: how much there is, and how crowded it is.",
+    "amount = molarity × volume. Which of the three changes when you pour?",
+    ["Think of one mL of your ", { given: "molarity" }, " mol/L solution. Is that mL changed by being poured?"]
+  ]
+};
+
+// src/lab/questions.ts
+var allQuestions = () => [
+  dilutionParticles,
+  portionStrength,
+  crystalWater,
+  impureSolidQuestion,
+  lastFlask,
+  diluteAcid
+];
+function questionByName(name) {
+  const found = allQuestions().find((question) => question.name === name);
+  if (found === void 0) throw new Error(\`No question is called “\${name}”.\`);
+  return found;
+}
+
+// src/lab/texts/choosing.ts
+var choiceTexts = {
+  oneLetter: (letters) => \`Write one letter, \${letters[0]} to \${letters[letters.length - 1]}. Your reason can follow after a comma.\`
+};
+
+// src/lab/checkChoice.ts
+function letteredOptions(questionName) {
+  const { right, others } = questionByName(questionName);
+  return lettered(questionName, [right, ...others]);
+}
+function chosenLetter(entry) {
+  if (typeof entry !== "string") return void 0;
+  const read = /^[\\s([{"'“‘]*(\\p{L})[\\s)\\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\\s*)\\S.{2,}|because\\b.*)/su.exec(
+    entry.normalize("NFKC").toLowerCase()
+  );
+  return read == null ? void 0 : read[1];
+}
+function checkChoice(questionName, entry) {
+  if (isBlank(entry)) return { status: "blank", lookAt: "" };
+  const options = letteredOptions(questionName);
+  const letter = chosenLetter(entry);
+  const chosen2 = options.find((option) => option.letter === letter);
+  if (chosen2 === void 0) {
+    return { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
+  }
+  const isRight = chosen2.item.id === questionByName(questionName).right.id;
+  return { status: isRight ? "on target" : "not yet", lookAt: chosen2.item.reply };
+}
+
+// src/lab/procedures/concentratedAcid.ts
+var concentratedAcid = {
+  name: "concentrated acid",
+  actions: [
+    { id: "protect", text: "Read the safety data sheet; goggles, gloves and coat on; fume hood running." },
+    { id: "water", text: "Pour a good part of the water into a heat-proof beaker." },
+    { id: "acid", text: "Let the acid run slowly into the beaker while you stir." },
+    { id: "stir", text: "Stir on until it is even throughout." },
+    { id: "cool", text: "Let it cool to room temperature." },
+    { id: "transfer", text: "Pour it into the volumetric flask and rinse the beaker in." },
+    { id: "mark", text: "Add water drop by drop to the mark, at eye level." },
+    { id: "mix", text: "Put the stopper in and turn the flask over many times." },
+    { id: "label", text: "Label the flask before it is put away." }
+  ],
+  rules: [
+    {
+      before: "protect",
+      after: "acid",
+      weight: "safety",
+      ask: "Stop: be protected before any acid is poured. What could a splash or the vapour reach?"
+    },
+    {
+      before: "water",
+      after: "acid",
+      weight: "safety",
+      ask: "Stop: water goes in first, then the acid, slowly. What would the heat do to a little water on top of acid?"
+    },
+    { before: "acid", after: "stir", weight: "needed", ask: "What is there to mix while there is only water?" },
+    {
+      before: "stir",
+      after: "cool",
+      weight: "needed",
+      ask: "Mixing sets heat free. So when is the waiting of use?"
+    },
+    {
+      before: "cool",
+      after: "transfer",
+      weight: "needed",
+      ask: "What can heat do to a flask that is made to hold one exact volume?"
+    },
+    { before: "transfer", after: "mark", weight: "needed", ask: "What is in the flask when you reach the mark?" },
+    {
+      before: "mark",
+      after: "mix",
+      weight: "needed",
+      ask: "Water added after the mixing stays on top. Is the solution the same all through?"
+    },
+    { before: "transfer", after: "label", weight: "needed", ask: "What would the label say while the flask is empty?" },
+    {
+      before: "mix",
+      after: "label",
+      weight: "advised",
+      ask: "A tip: write the label as soon as you know what is inside, and check it again at the end."
+    }
+  ],
+  hints: [
+    "Heat is what makes this one different. Where can it go, and whom can it hurt?",
+    "Think of three places: outside the hood, the beaker, the flask. Which letters belong to which?",
+    "Ask of each letter: would you do this with acid that is hot, or with no goggles on?"
+  ]
+};
+
+// src/lab/procedures/dryResidue.ts
+var dryResidue = {
+  name: "weighed residue",
+  actions: [
+    { id: "protect", text: "Goggles on, hair tied back, face away: a drying salt can spatter." },
+    { id: "dish", text: "Weigh the clean, dry dish." },
+    { id: "portion", text: "Let a pipette of solution run into the dish." },
+    { id: "heat", text: "Heat gently until the salt is dry." },
+    { id: "cool", text: "Let the dish cool to room temperature in a dry place." },
+    { id: "weigh", text: "Weigh the dish with the dry salt." },
+    { id: "again", text: "Heat, cool and weigh again until two weighings agree." }
+  ],
+  rules: [
+    {
+      before: "protect",
+      after: "heat",
+      weight: "safety",
+      ask: "Stop: be protected before anything is heated. Where can hot salt fly?"
+    },
+    {
+      before: "dish",
+      after: "portion",
+      weight: "needed",
+      ask: "How will you know later which part of the mass is the dish?"
+    },
+    { before: "portion", after: "heat", weight: "needed", ask: "What is there to dry in an empty dish?" },
+    {
+      before: "heat",
+      after: "cool",
+      weight: "needed",
+      ask: "When does a dish need time to cool?"
+    },
+    {
+      before: "cool",
+      after: "weigh",
+      weight: "needed",
+      ask: "Warm air rises from a hot dish. What does that do to the reading?"
+    },
+    {
+      before: "weigh",
+      after: "again",
+      weight: "needed",
+      ask: "With what can a second weighing agree?"
+    }
+  ],
+  hints: [
+    "Only the salt may count: not the dish, not the water, not the warm air above a hot dish.",
+    "Two masses make a difference. Which things have to be done before each of them?",
+    "Ask of each letter: would the balance tell the truth if this were still to come?"
+  ]
+};
+
+// src/lab/procedures/pipetteToFlask.ts
+var pipetteToFlask = {
+  name: "pipette to flask",
+  actions: [
+    { id: "rinse flask", text: "Rinse the flask with water only, and empty it." },
+    { id: "rinse pipette", text: "Rinse the pipette with a little stock, and throw that stock away." },
+    { id: "deliver", text: "Fill the pipette to its mark and let it run into the flask." },
+    { id: "water", text: "Add water and swirl, staying under the mark." },
+    { id: "mark", text: "Add water drop by drop to the mark, at eye level." },
+    { id: "stopper", text: "Put the stopper in." },
+    { id: "mix", text: "Turn the flask over many times." }
+  ],
+  rules: [
+    {
+      before: "rinse flask",
+      after: "deliver",
+      weight: "needed",
+      ask: "What would rinsing and emptying do to the stock that you put in?"
+    },
+    {
+      before: "rinse flask",
+      after: "water",
+      weight: "needed",
+      ask: "What would rinsing and emptying do to the water that you added?"
+    },
+    {
+      before: "rinse pipette",
+      after: "deliver",
+      weight: "needed",
+      ask: "A pipette is often wet inside. What would a few drops of water do to your portion of stock?"
+    },
+    {
+      before: "deliver",
+      after: "mark",
+      weight: "needed",
+      ask: "If the water is at the mark already, where will the stock take the level?"
+    },
+    {
+      before: "water",
+      after: "mark",
+      weight: "needed",
+      ask: "You cannot take water out again. How do you come up to the mark without passing it?"
+    },
+    { before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
+    {
+      before: "stopper",
+      after: "mix",
+      weight: "needed",
+      ask: "What happens to the solution if you turn an open flask over?"
+    }
+  ],
+  hints: [
+    "Only the stock that you measured may bring solute, and the water must end at the mark.",
+    "Rinsing comes with emptying. Some things need an open flask, some a closed one. Sort the letters.",
+    "Ask of each letter: what would go wrong if the stock were in the flask already?"
+  ]
+};
+
+// src/lab/procedures/serialFlasks.ts
+var serialFlasks = {
+  name: "serial dilution",
+  actions: [
+    { id: "rinse flasks", text: "Rinse both flasks with water only, and empty them." },
+    { id: "first portion", text: "Let a pipette of stock run into the first flask." },
+    { id: "first mark", text: "Fill the first flask with water to its mark." },
+    { id: "first mix", text: "Close the first flask and turn it over many times." },
+    { id: "rinse pipette", text: "Rinse the pipette with solution from the first flask, and throw that away." },
+    { id: "second portion", text: "Let a pipette from the first flask run into the second." },
+    { id: "second mark", text: "Fill the second flask with water to its mark." },
+    { id: "second mix", text: "Close the second flask and turn it over many times." },
+    { id: "label", text: "Write the first molarity on the first flask." }
+  ],
+  rules: [
+    {
+      before: "rinse flasks",
+      after: "first portion",
+      weight: "needed",
+      ask: "What would rinsing and emptying do to the stock that you put in?"
+    },
+    {
+      before: "first portion",
+      after: "first mark",
+      weight: "needed",
+      ask: "If the water is at the mark already, where will the stock take the level?"
+    },
+    {
+      before: "first mark",
+      after: "first mix",
+      weight: "needed",
+      ask: "Water added after the mixing stays on top. Is the solution the same all through?"
+    },
+    {
+      before: "first mix",
+      after: "rinse pipette",
+      weight: "needed",
+      ask: "Is what you rinse with the same as what you will measure, while the flask is not mixed?"
+    },
+    {
+      before: "rinse pipette",
+      after: "second portion",
+      weight: "needed",
+      ask: "Drops of the stronger stock are still in the pipette. What do they do to the next flask?"
+    },
+    {
+      before: "second portion",
+      after: "second mark",
+      weight: "needed",
+      ask: "If the water is at the mark already, where will the portion take the level?"
+    },
+    {
+      before: "second mark",
+      after: "second mix",
+      weight: "needed",
+      ask: "Water added after the mixing stays on top. Is the solution the same all through?"
+    },
+    {
+      before: "first portion",
+      after: "label",
+      weight: "needed",
+      ask: "What would the label say while the flask is empty?"
+    }
+  ],
+  hints: [
+    "Each flask is a dilution of its own. When is a flask ready to give a portion away?",
+    "Sort the letters: those about the first flask, those about the second, those about the pipette.",
+    "Ask of each letter: would the portion be right if this were still to come?"
+  ]
+};
+
+// src/lab/procedures/solidToFlask.ts
+var solidToFlask = {
+  name: "solid to flask",
+  actions: [
+    { id: "weigh", text: "Weigh the solid and write down what the balance shows." },
+    { id: "dissolve", text: "Dissolve the solid in water, about half of the final volume." },
+    { id: "cool", text: "Let it come to room temperature." },
+    { id: "transfer", text: "Move it through a funnel into the volumetric flask." },
+    { id: "rinse", text: "Rinse what held it, and the funnel, into the flask." },
+    { id: "near", text: "Add water to just under the mark." },
+    { id: "mark", text: "Add water drop by drop to the mark, at eye level." },
+    { id: "stopper", text: "Put the stopper in." },
+    { id: "mix", text: "Turn the flask over many times." }
+  ],
+  rules: [
+    { before: "weigh", after: "dissolve", weight: "needed", ask: "Can you still weigh a solid that is in the water?" },
+    { before: "weigh", after: "transfer", weight: "needed", ask: "How will you know what mass went into the flask?" },
+    {
+      before: "dissolve",
+      after: "cool",
+      weight: "needed",
+      ask: "Dissolving can warm or chill the water. So when is it worth waiting for room temperature?"
+    },
+    {
+      before: "dissolve",
+      after: "near",
+      weight: "needed",
+      ask: "How easily does a solid dissolve when the flask is almost full? And can the volume still change?"
+    },
+    {
+      before: "cool",
+      after: "mark",
+      weight: "needed",
+      ask: "The mark is right at room temperature. What happens to the level of a warm solution later?"
+    },
+    {
+      before: "transfer",
+      after: "rinse",
+      weight: "needed",
+      ask: "What is there to rinse while everything is still where it was?"
+    },
+    {
+      before: "transfer",
+      after: "near",
+      weight: "needed",
+      ask: "If the flask is almost full of water, is there room for the rest?"
+    },
+    {
+      before: "rinse",
+      after: "mark",
+      weight: "needed",
+      ask: "Where would the rinsing water take the level, once it stands at the mark?"
+    },
+    {
+      before: "near",
+      after: "mark",
+      weight: "needed",
+      ask: "You cannot take water out again. How do you come up to the mark without passing it?"
+    },
+    { before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
+    {
+      before: "stopper",
+      after: "mix",
+      weight: "needed",
+      ask: "What happens to the solution if you turn an open flask over?"
+    },
+    {
+      before: "cool",
+      after: "transfer",
+      weight: "advised",
+      ask: "A tip: hot liquid can strain the flask, so check that it is cool to the touch as you pour.",
+      unless: { before: "transfer", after: "dissolve" }
+    },
+    {
+      before: "rinse",
+      after: "near",
+      weight: "advised",
+      ask: "A tip: leave room for the rinsing water, or the level may pass the mark."
+    }
+  ],
+  hints: [
+    "The flask is right only if all the solute is in it, at room temperature, with the water at the mark.",
+    "Some things need an empty flask, some an open one, some a closed one. Sort the letters into those three.",
+    "Ask of each letter: what would go wrong if the water were at the mark already?"
+  ]
+};
+
+// src/lab/procedures.ts
+var allProcedures = () => [
+  solidToFlask,
+  pipetteToFlask,
+  concentratedAcid,
+  serialFlasks,
+  dryResidue
+];
+function procedureByName(name) {
+  const found = allProcedures().find((procedure) => procedure.name === name);
+  if (found === void 0) throw new Error(\`No procedure is called “\${name}”.\`);
+  return found;
+}
+
+// src/lab/orderedActions.ts
+var brokenRules = (procedure, order) => procedure.rules.filter(
+  ({ before, after, weight }) => weight !== "advised" && order.indexOf(after) < order.indexOf(before)
+).length;
+function orderedActions(name) {
+  const procedure = procedureByName(name);
+  for (let mix = 1; ; mix += 1) {
+    const actions = shuffled(procedure.actions, seededRandom(\`\${name} \${mix}\`));
+    const order = actions.map(({ id }) => id);
+    if (brokenRules(procedure, order) >= 3) return lettered(\`\${name} \${mix}\`, procedure.actions);
+  }
+}
+
+// src/lab/activities/sharedSteps.ts
+var purityShown = { given: "purity", before: " The solid is ", after: " % pure." };
+var calculated = (step) => ({
+  ...step,
+  kind: "calculated",
+  bench: false
+});
+var measured = (step) => ({
+  ...step,
+  kind: "measured",
+  bench: true
+});
+var told = (step) => ({
+  ...step,
+  kind: "told",
+  unit: "",
+  bench: false
+});
+var ordered = (step) => ({
+  ...step,
+  kind: "ordered",
+  unit: "",
+  bench: false,
+  shown: [
+    "Write the letters in an order that works.",
+    ...orderedActions(step.procedure).map(({ letter, item }) => \`
+\${letter}) \${item.text}\`)
+  ]
+});
+var chosen = (step) => ({
+  ...step,
+  kind: "chosen",
+  unit: "",
+  bench: false,
+  shown: [
+    ...questionByName(step.question).stem,
+    ...letteredOptions(step.question).flatMap(({ letter, item }) => [\`
+\${letter}) \`, ...item.text]),
+    "\\nAnswer with a letter."
+  ]
+});
+
+// src/lab/activities/dilutionSteps.ts
+var stockShown = ({ stock }) => "given" in stock ? [{ given: stock.given }, " mol/L stock"] : ["the stock whose molarity you found"];
+var dilutionTaken = ({ stock, target, volume }) => ({
+  "stock molarity": stock,
+  "target molarity": { given: target },
+  "target volume": { given: volume }
+});
+var factorStep = (names4) => calculated({
+  id: "dilution factor",
+  title: "Dilution factor",
+  unit: "",
+  shown: [
+    "How many times larger the volume gets, from ",
+    ...stockShown(names4),
+    " to ",
+    { given: names4.target },
+    " mol/L."
+  ],
+  period: names4.period,
+  quantity: "dilution factor",
+  takes: { "stock molarity": names4.stock, "target molarity": { given: names4.target } },
+  buildsOn: {}
+});
+var stockVolumeStep = (names4) => calculated({
+  id: "stock volume",
+  title: "Stock to take",
+  unit: "mL",
+  shown: [
+    "Volume of ",
+    ...stockShown(names4),
+    " for ",
+    { given: names4.volume },
+    " mL of ",
+    { given: names4.target },
+    " mol/L."
+  ],
+  period: names4.period,
+  quantity: "stock volume",
+  takes: dilutionTaken(names4),
+  buildsOn: { "dilution factor": "dilution factor" }
+});
+var waterVolumeStep = (names4) => calculated({
+  id: "water volume",
+  title: "Water, about",
+  unit: "mL",
+  shown: ["About how much water joins the stock, up to ", { given: names4.volume }, " mL."],
+  period: names4.period,
+  quantity: "water volume",
+  takes: dilutionTaken(names4),
+  buildsOn: { "stock volume": "stock volume" }
+});
+var ionStep = ({ molarity, period }) => calculated({
+  id: "ion molarity",
+  title: "Molarity of one ion",
+  unit: "mol/L",
+  shown: ["Molarity of ", { given: "ion" }, " in ", { given: molarity }, " mol/L ", { given: "formula" }, "."],
+  period,
+  quantity: "ion molarity",
+  takes: { formula: { given: "formula" }, molarity: { given: molarity }, ion: { given: "ion" } },
+  buildsOn: {}
+});
+
+// src/lab/activities/solidSteps.ts
+var purityTaken = ({ purity }) => purity === void 0 ? {} : { purity: { given: purity } };
+var purityPieces = ({ purity }) => purity === void 0 ? [] : [{ ...purityShown, given: purity }];
+var molarMassStep = () => calculated({
+  id: "molar mass",
+  title: "Molar mass",
+  unit: "g/mol",
+  shown: ["Molar mass of ", { given: "formula" }, "."],
+  period: 1,
+  quantity: "molar mass",
+  takes: { formula: { given: "formula" } },
+  buildsOn: {}
+});
+var molesStep = ({ molarity, volume }) => calculated({
+  id: "moles of solute",
+  title: "Moles of solute",
+  unit: "mol",
+  shown: ["Amount in ", { given: volume }, " mL of ", { given: molarity }, " mol/L solution."],
+  period: 1,
+  quantity: "moles of solute",
+  takes: { molarity: { given: molarity }, volume: { given: volume } },
+  buildsOn: {}
+});
+var massStep = (names4) => calculated({
+  id: "mass of solute",
+  title: "Mass to weigh",
+  unit: "g",
+  shown: [
+    "Mass of ",
+    { given: "formula" },
+    " for ",
+    { given: names4.volume },
+    " mL of ",
+    { given: names4.molarity },
+    " mol/L solution.",
+    ...purityPieces(names4)
+  ],
+  period: 1,
+  quantity: "mass of solute",
+  takes: {
+    formula: { given: "formula" },
+    molarity: { given: names4.molarity },
+    volume: { given: names4.volume },
+    ...purityTaken(names4)
+  },
+  buildsOn: { "molar mass": "molar mass", "moles of solute": "moles of solute" }
+});
+var massWeighedStep = () => measured({
+  id: "mass weighed",
+  title: "Mass really weighed",
+  unit: "g",
+  shown: ["What the balance shows for your solid, every figure of it."],
+  period: 1,
+  expects: "mass of solute",
+  instrument: "balance"
+});
+var stockMadeStep = (names4) => calculated({
+  id: "stock made",
+  title: "Molarity really made",
+  unit: "mol/L",
+  shown: [
+    "Molarity of your solution, from the mass you weighed, in ",
+    { given: names4.volume },
+    " mL.",
+    ...purityPieces(names4)
+  ],
+  period: 1,
+  quantity: "molarity",
+  takes: {
+    formula: { given: "formula" },
+    mass: { entryOf: "mass weighed" },
+    volume: { given: names4.volume },
+    ...purityTaken(names4)
+  },
+  buildsOn: { "molar mass": "molar mass" }
+});
+
+// src/lab/activities/concentratedReagent.ts
+var names = {
+  stock: { entryOf: "reagent molarity" },
+  target: "target molarity",
+  volume: "target volume",
+  period: 1
+};
+var concentratedReagent = () => ({
+  id: "concentrated reagent",
+  title: "A solution from a concentrated acid",
+  aim: "Work out how a concentrated acid is diluted, and in which order that is safe. Staff make the solution.",
+  givens: [
+    { ...commonGivens.formula, about: "acid in the bottle", start: "HCl" },
+    { name: "mass percent", unit: "%", about: "mass percent on the label of the bottle", start: "37.2" },
+    { name: "density", unit: "g/mL", about: "density on the label of the bottle", start: "1.18" },
+    { ...commonGivens.target, start: "0.500" },
+    { ...commonGivens.volume, start: "250" }
+  ],
+  numbers: {
+    formula: "formula",
+    reagent: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
+  },
+  steps: [
+    molarMassStep(),
+    calculated({
+      id: "reagent molarity",
+      title: "Molarity in the bottle",
+      unit: "mol/L",
+      shown: [
+        "Molarity of ",
+        { given: "mass percent" },
+        " % ",
+        { given: "formula" },
+        " with ",
+        { given: "density" },
+        " g in each mL."
+      ],
+      period: 1,
+      quantity: "reagent molarity",
+      takes: {
+        formula: { given: "formula" },
+        "mass percent": { given: "mass percent" },
+        density: { given: "density" }
+      },
+      buildsOn: { "molar mass": "molar mass" }
+    }),
+    { ...stockVolumeStep(names), title: "Acid to take", buildsOn: {} },
+    waterVolumeStep(names),
+    ordered({ id: "procedure", title: "How to dilute it safely", procedure: "concentrated acid", period: 1 }),
+    chosen({ id: "particles", title: "What the particles do", question: "dilute acid", period: 1 }),
+    told({
+      id: "in your words",
+      title: "In your own words",
+      shown: ["One sentence, or a link to your recording: why does the water go in first?"],
+      period: 1
+    })
+  ]
+});
+
+// src/lab/activities/dilutionAlone.ts
+var names2 = {
+  stock: { given: "stock molarity" },
+  target: "target molarity",
+  volume: "target volume",
+  period: 1
+};
+var dilutionAlone = () => ({
+  id: "dilution",
+  title: "A dilution",
+  aim: "Make a weaker solution from a stock, and say what is in the flask.",
+  givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
+  numbers: {
+    formula: "formula",
+    ion: "ion",
+    dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
+  },
+  steps: [
+    factorStep(names2),
+    stockVolumeStep(names2),
+    waterVolumeStep(names2),
+    ordered({ id: "procedure", title: "How to dilute", procedure: "pipette to flask", period: 1 }),
+    ionStep({ molarity: "target molarity", period: 1 }),
+    chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 1 }),
+    told({
+      id: "in your words",
+      title: "In your own words",
+      shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
+      period: 1
+    })
+  ]
+});
+
+// src/lab/activities/fromSolid.ts
+var fromSolid = ({ id, title, aim, formula, start, impure, question }) => {
+  const names4 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
+  const { molarity, flask, ion, purity } = commonGivens;
+  return {
+    id,
+    title,
+    aim,
+    givens: [
+      formula,
+      molarity,
+      flask,
+      { ...ion, start: start.ion },
+      ...impure ? [{ ...purity, ...start.purity === void 0 ? {} : { start: start.purity } }] : []
+    ],
+    numbers: {
+      formula: "formula",
+      ion: "ion",
+      solid: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
+    },
+    steps: [
+      molarMassStep(),
+      molesStep(names4),
+      massStep(names4),
+      ordered({ id: "procedure", title: "How to make it", procedure: "solid to flask", period: 1 }),
+      massWeighedStep(),
+      stockMadeStep(names4),
+      ionStep({ molarity: "molarity", period: 1 }),
+      chosen({ id: "particles", title: "What the particles do", question, period: 1 }),
+      told({
+        id: "in your words",
+        title: "In your own words",
+        shown: [
+          "One sentence, or a link to your recording: how do you know that your flask holds what its label says?"
+        ],
+        period: 1
+      })
+    ]
+  };
+};
+var plainSolid = () => fromSolid({
+  id: "solution from a solid",
+  title: "A solution from a solid",
+  aim: "Make a solution of a chosen molarity from a solid that is pure and dry.",
+  formula: { ...commonGivens.formula, about: "solute as its bottle says" },
+  start: { ion: "Br-" },
+  impure: false,
+  question: "portion strength"
+});
+var hydrateSolid = () => fromSolid({
+  id: "solution from a hydrate",
+  title: "A solution from a hydrate",
+  aim: "Make a solution of a chosen molarity from crystals that hold water.",
+  formula: {
+    ...commonGivens.formula,
+    about: "solute with its water of hydration, as in CuSO4·5H2O",
+    start: "CuSO4·5H2O"
+  },
+  start: { ion: "Cu^2+" },
+  impure: false,
+  question: "crystal water"
+});
+var impureSolid = () => fromSolid({
+  id: "solution from an impure solid",
+  title: "A solution from a solid that is not pure",
+  aim: "Make a solution of a chosen molarity from a solid of known purity.",
+  formula: { ...commonGivens.formula, start: "Na2CO3" },
+  start: { ion: "Na+", purity: "94.5" },
+  impure: true,
+  question: "impure solid"
+});
+
+// src/lab/activities/serialDilution.ts
+var flaskStep = ({
+  id,
+  title,
+  from
+}) => calculated({
+  id,
+  title,
+  unit: "mol/L",
+  shown: from === void 0 ? [
+    { given: "portion" },
+    " mL of ",
+    { given: "stock molarity" },
+    " mol/L stock, made up to ",
+    { given: "flask" },
+    " mL."
+  ] : [{ given: "portion" }, " mL from the flask before, made up to ", { given: "flask" }, " mL."],
+  period: 1,
+  quantity: "diluted molarity",
+  takes: {
+    "stock molarity": from === void 0 ? { given: "stock molarity" } : { entryOf: from },
+    "stock volume": { given: "portion" },
+    "final volume": { given: "flask" }
+  },
+  buildsOn: {}
+});
+var serialDilution = () => ({
+  id: "serial dilution",
+  title: "A serial dilution",
+  aim: "Dilute again and again, and follow what happens to the molarity.",
+  givens: [
+    commonGivens.formula,
+    commonGivens.stock,
+    { name: "portion", unit: "mL", about: "volume that is taken each time", start: "10" },
+    { ...commonGivens.flask, about: "volume that it is made up to each time", start: "100" }
+  ],
+  numbers: { formula: "formula", serial: { stock: "stock molarity", portion: "portion", flask: "flask" } },
+  steps: [
+    flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
+    flaskStep({ id: "second flask", title: "Molarity in the second flask", from: "first flask" }),
+    flaskStep({ id: "third flask", title: "Molarity in the third flask", from: "second flask" }),
+    ordered({ id: "procedure", title: "How to dilute twice", procedure: "serial dilution", period: 1 }),
+    chosen({ id: "particles", title: "What the particles do", question: "last flask", period: 1 }),
+    told({
+      id: "in your words",
+      title: "In your own words",
+      shown: ["One sentence, or a link to your recording: why not take a tiny portion once?"],
+      period: 1
+    })
+  ]
+});
+
+// src/lab/activities/stockAndDilution.ts
+var solid = { molarity: "stock molarity", volume: "flask", purity: "purity" };
+var dilution = {
+  stock: { given: "stock molarity" },
+  target: "target molarity",
+  volume: "target volume",
+  period: 2
+};
+var stockAndDilution = () => ({
+  id: "stock and dilution",
+  title: "A stock solution and its dilution",
+  aim: "Make a solution of a molarity you chose, dilute it, and say what is in the flask.",
+  givens: [
+    commonGivens.formula,
+    commonGivens.stock,
+    { ...commonGivens.flask, about: "volume of stock that is made" },
+    commonGivens.target,
+    commonGivens.volume,
+    commonGivens.ion,
+    { ...commonGivens.purity, optional: true }
+  ],
+  numbers: {
+    formula: "formula",
+    ion: "ion",
+    solid: { molarity: "stock molarity", flask: "flask", purity: "purity" },
+    dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
+  },
+  steps: [
+    molarMassStep(),
+    molesStep(solid),
+    massStep(solid),
+    ordered({ id: "stock procedure", title: "How to make the stock", procedure: "solid to flask", period: 1 }),
+    massWeighedStep(),
+    stockMadeStep(solid),
+    factorStep(dilution),
+    stockVolumeStep(dilution),
+    waterVolumeStep(dilution),
+    ordered({ id: "dilution procedure", title: "How to dilute", procedure: "pipette to flask", period: 2 }),
+    calculated({
+      id: "diluted molarity",
+      title: "Molarity after dilution",
+      unit: "mol/L",
+      shown: ["From the stock you really made and the stock you take, in ", { given: "target volume" }, " mL."],
+      period: 2,
+      quantity: "diluted molarity",
+      takes: {
+        "stock molarity": { entryOf: "stock made" },
+        "stock volume": { entryOf: "stock volume" },
+        "final volume": { given: "target volume" }
+      },
+      buildsOn: {}
+    }),
+    ionStep({ molarity: "target molarity", period: 2 }),
+    chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 2 }),
+    told({
+      id: "in your words",
+      title: "In your own words",
+      shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
+      period: 2
+    })
+  ]
+});
+
+// src/lab/activities/weighedResidue.ts
+var names3 = { molarity: "molarity", volume: "portion" };
+var weighedResidue = () => ({
+  id: "weighed residue",
+  title: "What did we really make? A weighed residue",
+  aim: "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.",
+  givens: [
+    { ...commonGivens.formula, about: "a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4" },
+    { ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
+    { name: "portion", unit: "mL", about: "volume that is dried", start: "25" }
+  ],
+  numbers: { formula: "formula", residue: { molarity: "molarity", portion: "portion" } },
+  steps: [
+    molarMassStep(),
+    molesStep(names3),
+    { ...massStep(names3), title: "Mass that should stay" },
+    ordered({ id: "procedure", title: "How to dry and weigh", procedure: "weighed residue", period: 1 }),
+    measured({
+      id: "residue weighed",
+      title: "Mass of the dry residue",
+      unit: "g",
+      shown: ["The salt from ", { given: "portion" }, " mL, dried until two weighings agree."],
+      period: 1,
+      expects: "mass of solute",
+      instrument: "balance",
+      tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }]
+    }),
+    calculated({
+      id: "molarity found",
+      title: "Molarity found",
+      unit: "mol/L",
+      shown: ["Molarity from your residue, in ", { given: "portion" }, " mL."],
+      period: 1,
+      quantity: "molarity",
+      takes: { formula: { given: "formula" }, mass: { entryOf: "residue weighed" }, volume: { given: "portion" } },
+      buildsOn: { "molar mass": "molar mass" }
+    }),
+    calculated({
+      id: "percent error",
+      title: "Percent error",
+      unit: "%",
+      shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
+      period: 1,
+      quantity: "percent error",
+      takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
+      buildsOn: {}
+    }),
+    chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+    told({
+      id: "in your words",
+      title: "In your own words",
+      shown: ["One sentence, or a link to your recording: what may have made your result too high or too low?"],
+      period: 1
+    })
+  ]
+});
+
+// src/lab/activities.ts
+var activities = {
+  "stock and dilution": stockAndDilution,
+  "solution from a solid": plainSolid,
+  "solution from a hydrate": hydrateSolid,
+  "solution from an impure solid": impureSolid,
+  dilution: dilutionAlone,
+  "serial dilution": serialDilution,
+  "concentrated reagent": concentratedReagent,
+  "weighed residue": weighedResidue
+};
+var allActivities = () => Object.values(activities).map((build) => build());
+function activityById(id) {
+  var _a;
+  const wanted = id.trim().replace(/\\s+/g, " ").toLowerCase();
+  return Object.keys(activities).includes(wanted) ? (_a = activities[wanted]) == null ? void 0 : _a.call(activities) : void 0;
+}
+
+// src/lab/defaultSettings.ts
+var defaultSettings = {
+  activity: "stock and dilution",
+  periods: "2",
+  figures: "3",
+  "atomic-weight decimals": "2",
+  "decimal mark": "point",
+  "judge figures": "no",
+  "highest help level": "3",
+  "glassware class": "B",
+  "glassware standard": "ISO",
+  balance: "0.01 g",
+  "allowance for technique": "2 %",
+  seed: "1"
+};
+var defaultShelf = {
+  flasksMl: [100, 200, 250, 500],
+  pipettesMl: [5, 10, 15, 20, 25],
+  balanceReadabilityG: 0.01,
+  balanceMaxG: 200
+};
+
+return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, defaultSettings, defaultShelf };
+`;
+},
+// Part measurement/glasswareTolerance: measurement/glassware.generated
+"measurement/glasswareTolerance"() {
+  return `
+const { millilitres } = part("measurement/quantity");
+const { failure, quoted, success } = part("measurement/readQuantity");
+
+// src/measurement/glassware.generated.ts
+var glassware = {
+  "ASTM burette A": "10:0.02:m 25:0.03:m 50:0.05:m 100:0.1:m",
+  "ASTM burette B": "10:0.04:m 25:0.06:m 50:0.1:m 100:0.2:m",
+  "ASTM graduated cylinder A": "5:0.05 10:0.1 25:0.17 50:0.25 100:0.5 250:1 500:2 1000:3:m 2000:6:m",
+  "ASTM graduated cylinder B": "5:0.1 10:0.2 25:0.34 50:0.5 100:1 250:2 500:4 1000:6:m 2000:12:m",
+  "ASTM graduated pipette A": "1:0.01:m 2:0.01 5:0.02 10:0.03 25:0.05:m",
+  "ASTM graduated pipette B": "1:0.02:m 2:0.02:m 5:0.04:m 10:0.06:m 25:0.1:m",
+  "ASTM volumetric flask A": "5:0.02:m 10:0.02:m 25:0.03 50:0.05 100:0.08 200:0.1:m 250:0.12 500:0.2:m 1000:0.3 2000:0.5",
+  "ASTM volumetric flask B": "5:0.04:m 10:0.04:m 25:0.06 50:0.1 100:0.16 200:0.2:m 250:0.24 500:0.4:m 1000:0.6 2000:1",
+  "ASTM volumetric pipette A": "0.5:0.006 1:0.006 2:0.006 3:0.01 4:0.01 5:0.01 6:0.01 7:0.01 10:0.02 15:0.03:m 20:0.03:m 25:0.03 50:0.05 100:0.08",
+  "ASTM volumetric pipette B": "0.5:0.012 1:0.012 2:0.012 3:0.02 4:0.02 5:0.02 6:0.03 7:0.03 10:0.04 15:0.06:m 20:0.06:m 25:0.06 50:0.1 100:0.16",
+  "ISO burette A": "1:0.006 2:0.01 5:0.01 10:0.03 25:0.05 50:0.05 100:0.1",
+  "ISO burette B": "1:0.01 2:0.02 5:0.02 10:0.05 25:0.1 50:0.1 100:0.2",
+  "ISO graduated cylinder A": "5:0.05:m 10:0.1:m 25:0.25:m 50:0.5:m 100:0.5:m 250:1:m 500:2.5:m 1000:5:m 2000:10:m",
+  "ISO graduated cylinder B": "5:0.1:m 10:0.2:m 25:0.5:m 50:1:m 100:1:m 250:2:m 500:5:m 1000:10:m 2000:20:m",
+  "ISO graduated pipette A": "1:0.007:m 2:0.01:m 5:0.03:m 10:0.05:m 25:0.1:m",
+  "ISO graduated pipette B": "1:0.01:m 2:0.02:m 5:0.05:m 10:0.1:m 25:0.2:m",
+  "ISO volumetric flask A": "1:0.025 2:0.025 5:0.025 10:0.025 20:0.04 25:0.04 50:0.06 100:0.1 200:0.15 250:0.15 500:0.25 1000:0.4 2000:0.6 5000:1.2",
+  "ISO volumetric flask B": "1:0.05 2:0.05 5:0.05 10:0.05 20:0.08 25:0.08 50:0.12 100:0.2 200:0.3 250:0.3 500:0.5 1000:0.8 2000:1.2 5000:2.4",
+  "ISO volumetric pipette A": "0.5:0.005 1:0.008 2:0.01 5:0.015 10:0.02 20:0.03 25:0.03 50:0.05 100:0.08",
+  "ISO volumetric pipette B": "0.5:0.01 1:0.015 2:0.02 5:0.03 10:0.04 20:0.06 25:0.06 50:0.1 100:0.15",
+  "beaker": "50:2.5:c 100:5:c 250:12.5:c 500:25:c 1000:50:c"
+};
+
+// src/measurement/glasswareTolerance.ts
+var glasswareKinds = {
+  "volumetric flask": { ISO: "ISO 1042", ASTM: "ASTM E288" },
+  "volumetric pipette": { ISO: "ISO 648", ASTM: "ASTM E969" },
+  "graduated pipette": { ISO: "ISO 835", ASTM: "ASTM E1293" },
+  burette: { ISO: "ISO 385", ASTM: "ASTM E287" },
+  "graduated cylinder": { ISO: "ISO 4788", ASTM: "ASTM E1272" },
+  beaker: void 0
+};
+var bases = { m: "memory", c: "practice" };
+function glasswareFigures({
+  kind,
+  glassClass = "A",
+  standard = "ISO"
+}) {
+  var _a;
+  const list = (_a = glassware[glasswareKinds[kind] === void 0 ? kind : \`\${standard} \${kind} \${glassClass}\`]) != null ? _a : "";
+  return list.split(" ").map((line) => {
+    const [size, tolerance, mark] = line.split(":");
+    return {
+      volume: millilitres(Number(size)),
+      tolerance: millilitres(Number(tolerance)),
+      basis: mark === "m" || mark === "c" ? bases[mark] : "source"
+    };
+  });
+}
+var sizeText = ({ volume, tolerance }) => \`\${volume} mL (± \${tolerance} mL)\`;
+function glasswareTolerance(wanted) {
+  var _a, _b;
+  const { kind, volume, standard = "ISO" } = wanted;
+  const figures = glasswareFigures(wanted);
+  const found = figures.find((figure) => Math.abs(figure.volume - volume) <= 1e-9 * figure.volume);
+  if (found) return success(found);
+  const smaller = figures.filter((figure) => figure.volume < volume).pop();
+  const larger = figures.find((figure) => figure.volume > volume);
+  const neighbours = [smaller, larger].flatMap((figure) => figure ? [figure] : []);
+  const table = (_b = (_a = glasswareKinds[kind]) == null ? void 0 : _a[standard]) != null ? _b : "the table of beakers";
+  return failure({
+    code: "glassware-size",
+    argument: "volume",
+    expected: \`a size of \${kind} in \${table}\`,
+    received: \`\${quoted(volume)} mL\`,
+    advice: \`Take \${neighbours.map(sizeText).join(" or ")}.\`,
+    brief: neighbours.map((figure) => \`\${figure.volume}\`).join(" or ")
+  });
+}
+
+return { glasswareFigures, glasswareTolerance };
+`;
+},
+// Part lab/shownCell: lab/texts/hints, lab/quantityHint
+"lab/shownCell"() {
+  return `
+const { isBlank, readFormula, readNumber, readQuantity } = part("measurement/readQuantity");
+
+// src/lab/texts/hints.ts
+var atomsShown = "atoms";
+var litres = ["(", { given: "volume" }, " mL ÷ 1000)"];
+var quantityHints = {
+  "molar mass": {
+    idea: "A molar mass is the mass of one mole of the whole formula, so each atom in it counts.",
+    relation: "Add up atomic weight × number of atoms. A number after a bracket counts for all that is in it; after a dot, for the whole part.",
+    setUp: ["Put the atomic weight in place of each symbol: ", { given: atomsShown }, " = ?"]
+  },
+  "moles of solute": {
+    idea: "Molarity says how many moles are in one litre. How many litres do you have?",
+    relation: "moles = molarity × volume in litres",
+    setUp: [{ given: "molarity" }, " mol/L × ", ...litres, " = ?"]
+  },
+  "mass of solute": {
+    idea: "First find how many moles you need, then what so many moles weigh.",
+    relation: "mass = moles × molar mass, where moles = molarity × volume in litres. If the solid is not pure, you need more.",
+    setUp: [
+      { given: "molarity" },
+      " mol/L × ",
+      ...litres,
+      " × molar mass of ",
+      { given: "formula" },
+      { given: "purity", before: " ÷ (", after: " ÷ 100)" },
+      " = ?"
+    ]
+  },
+  molarity: {
+    idea: "Molarity says how crowded the solute is: how many moles are in each litre of solution?",
+    relation: "molarity = moles ÷ volume in litres, where moles = mass ÷ molar mass. Only the pure part of a solid counts.",
+    setUp: [
+      { given: "mass" },
+      " g",
+      { given: "purity", before: " × (", after: " ÷ 100)" },
+      " ÷ molar mass of ",
+      { given: "formula" },
+      " ÷ ",
+      ...litres,
+      " = ?"
+    ]
+  },
+  "stock volume": {
+    idea: "All the solute in the diluted solution comes from the stock you take. Water brings none.",
+    relation: "stock molarity × stock volume = target molarity × target volume",
+    setUp: [
+      { given: "target molarity" },
+      " mol/L × ",
+      { given: "target volume" },
+      " mL ÷ ",
+      { given: "stock molarity" },
+      " mol/L = ?"
+    ]
+  },
+  "water volume": {
+    idea: "Stock and water share the flask. What room is left for the water?",
+    relation: "water volume = target volume − stock volume (about, since volumes need not add up exactly)",
+    setUp: [
+      { given: "target volume" },
+      " mL − (",
+      { given: "target molarity" },
+      " × ",
+      { given: "target volume" },
+      " ÷ ",
+      { given: "stock molarity" },
+      ") mL = ?"
+    ]
+  },
+  "dilution factor": {
+    idea: "How many times as big does the volume get? The stock is part of the total.",
+    relation: "dilution factor = final volume ÷ stock volume = stock molarity ÷ target molarity",
+    setUp: [{ given: "stock molarity" }, " ÷ ", { given: "target molarity" }, " = ?"]
+  },
+  "diluted molarity": {
+    idea: "The moles that you took are spread through a bigger volume now.",
+    relation: "molarity after = stock molarity × stock volume ÷ final volume",
+    setUp: [
+      { given: "stock molarity" },
+      " mol/L × ",
+      { given: "stock volume" },
+      " mL ÷ ",
+      { given: "final volume" },
+      " mL = ?"
+    ]
+  },
+  "ion molarity": {
+    idea: "One formula unit comes apart in water. How many of this ion does it give?",
+    relation: "ion molarity = molarity of the salt × number of that ion in one formula unit",
+    setUp: [{ given: "molarity" }, " mol/L × number of ", { given: "ion" }, " in one ", { given: "formula" }, " = ?"]
+  },
+  "percent error": {
+    idea: "How far off is the result, as a share of the accepted value?",
+    relation: "percent error = gap between the two ÷ accepted value × 100",
+    setUp: [
+      "gap between ",
+      { given: "measured" },
+      " and ",
+      { given: "accepted" },
+      ", ÷ ",
+      { given: "accepted" },
+      " × 100 = ?"
+    ]
+  },
+  "reagent molarity": {
+    idea: "Picture one litre from the bottle. What does it weigh, and how much of that is the solute?",
+    relation: "molarity = mass of one litre × (mass percent ÷ 100) ÷ molar mass",
+    setUp: [
+      "1000 mL × ",
+      { given: "density" },
+      " g/mL × (",
+      { given: "mass percent" },
+      " ÷ 100) ÷ molar mass of ",
+      { given: "formula" },
+      " = ?"
+    ]
+  }
+};
+var readingHints = {
+  balance: [
+    "The balance tells what is really there. It need not agree with your plan to the last digit.",
+    "Mass of the solid = reading with the solid − reading of the empty boat. Some balances do this with one key.",
+    "Your plan stands in “{row}”. Come close to it, then write every figure that the balance shows."
+  ],
+  flask: [
+    "The flask holds its volume when the lowest point of the curve touches the mark.",
+    "Look with your eye level with the mark. From above or below the level seems to be elsewhere.",
+    "Your plan stands in “{row}”. Read the scale at eye level and write every figure of it."
+  ],
+  pipette: [
+    "A pipette gives its volume from its mark to its tip, with the last drop left in.",
+    "Fill past the mark, wipe the tip, let down to the mark at eye level, then let it run out.",
+    "Your plan stands in “{row}”. Which mark did you start from, and where did you stop?"
+  ]
+};
+var toldHints = [
+  "Think of a friend who missed the lab. What would you show first?",
+  "Use the words amount, volume and molarity. Say which changed and which did not.",
+  "Begin with: “Before the water went in …, and after it …, because …”."
+];
+var rowShown = (title) => \`(your “\${title}”)\`;
+
+// src/lab/quantityHint.ts
+function atomsOf(formula) {
+  const read = readFormula(formula);
+  if (!read.ok) return void 0;
+  return read.value.atoms.map(({ element, count }) => \`\${count} × \${element}\`).join(" + ");
+}
+var filledIn = (pieces, shown) => pieces.map((piece) => {
+  var _a, _b;
+  if (typeof piece === "string") return piece;
+  const value = shown(piece.given);
+  return value === void 0 ? "" : \`\${(_a = piece.before) != null ? _a : ""}\${value}\${(_b = piece.after) != null ? _b : ""}\`;
+}).join("");
+function quantityHint(quantity, { level, shown }) {
+  const { idea, relation, setUp } = quantityHints[quantity];
+  if (level === 1) return idea;
+  if (level === 2) return relation;
+  return filledIn(setUp, (name) => name === atomsShown ? atomsOf(shown("formula")) : shown(name));
+}
+
+// src/lab/shownCell.ts
+function shownCell(cell, { argument, decimalMark }) {
+  if (isBlank(cell)) return void 0;
+  const { kind, name } = argument;
+  if (kind === "formula" || kind === "ion") return typeof cell === "string" ? cell.trim() : void 0;
+  if (kind === "number") {
+    const read2 = readNumber(cell, name, { decimalMark });
+    return read2.ok ? read2.value.typed.trim() : void 0;
+  }
+  const read = readQuantity(cell, kind, name, { decimalMark });
+  if (!read.ok) return void 0;
+  return read.value.unit === "" ? read.value.typed.trim() : String(read.value.value);
+}
+
+return { readingHints, toldHints, rowShown, filledIn, quantityHint, shownCell };
+`;
+},
+// Part CHECKTEAM: lab/texts/ordering, lab/checkOrder, measurement/volumetricTolerance, lab/texts/readings, lab/readingTolerance, lab/checkReading and 8 more
+"CHECKTEAM"() {
+  return `
+const { activityById, checkChoice, defaultSettings, orderedActions, procedureByName, questionByName } = part("lab/defaultSettings");
+const { glasswareFigures } = part("measurement/glasswareTolerance");
+const { filledIn, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/shownCell");
+const { judgeEntry } = part("lab/judgeEntry");
+const { isQuantityName, plainName, prepareStep, quantities, spanOver } = part("lab/stepTolerance");
+
+
+
+
+
+
+
+
+const { feedbackText, filled, readEntry } = part("lab/readEntry");
+const { checkHeadings, remarks } = part("lab/tolerance");
+
+
+
+
+
+
+const { grams, millilitres } = part("measurement/quantity");
+const { asCell, computed, spreadOf } = part("functions/spread");
+const { failure, isBlank, quoted, readQuantity, success } = part("measurement/readQuantity");
+
+// src/lab/texts/ordering.ts
+var several = (letters) => letters.join(", ");
+var orderTexts = {
+  works: "Yes, this order works.",
+  lettersOnly: (known) => \`Write the letters \${known[0]} to \${known[known.length - 1]}, each once, in the order you would work.\`,
+  lettersAmiss: (found) => [
+    orderTexts.lettersOnly(found.known),
+    found.strange.length > 0 ? \`Not in the list: \${several(found.strange)}.\` : "",
+    found.missing.length > 0 ? \`Still missing: \${several(found.missing)}.\` : "",
+    found.twice.length > 0 ? \`More than once: \${several(found.twice)}.\` : ""
+  ].filter((part) => part !== "").join(" "),
+  brokenPair: ({ sooner, later, ask }) => \`Look at \${sooner} and \${later}. \${ask}\`
+};
+
+// src/lab/checkOrder.ts
+var linkingWords = /\\b(?:and|then|next)\\b/g;
+function lettersIn(entry) {
+  const plain = entry.normalize("NFKC").toLowerCase();
+  const linked = plain.replace(linkingWords, " ");
+  if (/[\\p{N}]/u.test(linked)) return void 0;
+  const letters = linked.match(/\\p{L}/gu);
+  return letters != null ? letters : void 0;
+}
+var brokenFirst = (rules, order) => {
+  const place = (id) => order.indexOf(id);
+  const isBroken = ({ before, after, unless }) => place(after) < place(before) && !(unless !== void 0 && place(unless.before) < place(unless.after));
+  const broken = rules.filter(isBroken);
+  for (const weight of ["safety", "needed", "advised"]) {
+    const [earliest] = broken.filter((rule) => rule.weight === weight).sort((one, other) => place(one.after) - place(other.after) || place(one.before) - place(other.before));
+    if (earliest !== void 0) return earliest;
+  }
+  return void 0;
+};
+function lettersAmiss(entry, actions) {
+  const known = actions.map(({ letter }) => letter);
+  const letters = typeof entry === "string" ? lettersIn(entry) : void 0;
+  if (letters === void 0) return orderTexts.lettersOnly(known);
+  const strange = letters.filter((letter, at) => !known.includes(letter) && letters.indexOf(letter) === at);
+  const missing = known.filter((letter) => !letters.includes(letter));
+  const twice = known.filter((letter) => letters.indexOf(letter) !== letters.lastIndexOf(letter));
+  if (strange.length > 0 || missing.length > 0 || twice.length > 0) {
+    return orderTexts.lettersAmiss({ known, strange, missing, twice });
+  }
+  return letters;
+}
+function checkOrder(procedureName, entry) {
+  var _a, _b;
+  if (isBlank(entry)) return { status: "blank", lookAt: "" };
+  const actions = orderedActions(procedureName);
+  const letters = lettersAmiss(entry, actions);
+  if (typeof letters === "string") return { status: "unreadable", lookAt: letters };
+  const order = letters.map((letter) => {
+    var _a2, _b2;
+    return (_b2 = (_a2 = actions.find((action) => action.letter === letter)) == null ? void 0 : _a2.item.id) != null ? _b2 : "";
+  });
+  const broken = brokenFirst(procedureByName(procedureName).rules, order);
+  if (broken === void 0) return { status: "on target", lookAt: orderTexts.works };
+  if (broken.weight === "advised") return { status: "on target", lookAt: \`\${orderTexts.works} \${broken.ask}\` };
+  const pair = {
+    sooner: (_a = letters[order.indexOf(broken.after)]) != null ? _a : "",
+    later: (_b = letters[order.indexOf(broken.before)]) != null ? _b : ""
+  };
+  return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
+}
+
+// src/measurement/volumetricTolerance.ts
+function volumetricTolerance({ vessel, volume, glassClass, standard }) {
+  var _a;
+  const figures = glasswareFigures({
+    kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette",
+    glassClass,
+    standard
+  });
+  const found = (_a = figures.find((figure) => figure.volume >= volume)) != null ? _a : figures[figures.length - 1];
+  if (found === void 0) throw new Error(\`No figures for a \${vessel} of class \${glassClass} by \${standard}.\`);
+  const share = volume > found.volume ? volume / found.volume : 1;
+  return {
+    tolerance: millilitres(found.tolerance * share),
+    readAt: found.volume,
+    confirmed: found.basis === "source"
+  };
+}
+
+// src/lab/texts/readings.ts
+var readingTexts = {
+  onTarget: "Yes, this is as close to the plan as the tools and careful work allow.",
+  above: "The reading is above the plan, by more than careful work allows. Was the empty boat or dish taken off?",
+  below: "The reading is below the plan, by more than careful work allows. Did some of it stay behind on the way?",
+  farAbove: "Stop before you go on: the reading is far above the plan. Do both have the same unit?",
+  farBelow: "Stop before you go on: the reading is far below the plan. Do both have the same unit?",
+  unit: "Look at the unit. What does the instrument show, and what does this row ask for?",
+  unreadable: "Write the number that the instrument shows, with or without its unit.",
+  badSetting: (name) => \`⚠ \${name}\`
+};
+var toleranceTexts = {
+  balance: (toleranceG) => \`the balance (±\${toleranceG} g, read empty and loaded)\`,
+  flask: (part) => \`the \${part.size} mL flask (±\${part.tolerance} mL\${part.note})\`,
+  pipette: (part) => \`the \${part.size} mL pipette (±\${part.tolerance} mL\${part.note})\`,
+  fromMemory: ", a figure not confirmed",
+  readAt: (size) => \`, the figure of the \${size} mL size\`,
+  whole: (parts) => \`Twice the standard uncertainty of \${parts.tools}, as rectangular distributions by JCGM 100, plus \${parts.percent} % of what is expected for technique.\`
+};
+
+// src/lab/readingTolerance.ts
+var settingCell = (settings, name) => isBlank(settings[name]) ? defaultSettings[name] : settings[name];
+var badSetting = (name, wanted) => failure({
+  code: "lesson-setting",
+  argument: name,
+  expected: wanted.expected,
+  received: quoted(wanted.received),
+  advice: "Change it in the settings of the Plan."
+});
+function allowancePercent(settings) {
+  var _a, _b;
+  const name = "allowance for technique";
+  const cell = settingCell(settings, name);
+  const typed = (_b = (_a = /^\\s*(\\d+(?:[.,]\\d+)?)\\s*%?\\s*$/.exec(String(cell))) == null ? void 0 : _a[1]) == null ? void 0 : _b.replace(",", ".");
+  const percent = Number(typed);
+  return typed !== void 0 && percent <= 50 ? success(percent) : badSetting(name, { expected: "a percentage from 0 to 50, such as 2 %,", received: cell });
+}
+function glassware(settings) {
+  const classCell = settingCell(settings, "glassware class");
+  const standardCell = settingCell(settings, "glassware standard");
+  const glassClass = String(classCell).trim().toUpperCase();
+  const standard = String(standardCell).trim().toUpperCase();
+  if (glassClass !== "A" && glassClass !== "B" && glassClass !== "AS") {
+    return badSetting("glassware class", { expected: "A or B", received: classCell });
+  }
+  if (standard !== "ISO" && standard !== "ASTM") {
+    return badSetting("glassware standard", { expected: "ISO or ASTM", received: standardCell });
+  }
+  return success({ glassClass: glassClass === "B" ? "B" : "A", standard });
+}
+function balanceTolerance(settings) {
+  const cell = settingCell(settings, "balance");
+  const read = readQuantity(cell, "mass", "balance");
+  return read.ok && read.value.value > 0 ? success(read.value.value) : badSetting("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
+}
+var short = (value) => String(Number(value.toPrecision(3)));
+function toolPart(used, settings) {
+  if (used.tool === "balance") {
+    const tolerance2 = balanceTolerance(settings);
+    if (!tolerance2.ok) return tolerance2;
+    const uncertainty = tolerance2.value / Math.sqrt(3) * Math.SQRT2;
+    return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance2.value)) });
+  }
+  const kind = glassware(settings);
+  if (!kind.ok) return kind;
+  const { tolerance, readAt, confirmed } = volumetricTolerance({
+    vessel: used.tool,
+    volume: used.volume,
+    ...kind.value
+  });
+  const note = [
+    readAt === used.volume ? "" : toleranceTexts.readAt(short(readAt)),
+    confirmed ? "" : toleranceTexts.fromMemory
+  ].join("");
+  return success({
+    relative: tolerance / Math.sqrt(3) / used.volume,
+    words: toleranceTexts[used.tool]({ size: short(used.volume), tolerance: short(tolerance), note })
+  });
+}
+function readingTolerance({ expected, tools }, settings) {
+  const percent = allowancePercent(settings);
+  if (!percent.ok) return percent;
+  const parts = [];
+  for (const used of tools) {
+    const part = toolPart(used, settings);
+    if (!part.ok) return part;
+    parts.push(part.value);
+  }
+  const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
+  return success({
+    limit: Math.abs(expected) * (2 * relative + percent.value / 100),
+    words: toleranceTexts.whole({
+      tools: parts.map(({ words }) => words).join(" and of "),
+      percent: short(percent.value)
+    })
+  });
+}
+
+// src/lab/checkReading.ts
+var kinds = {
+  g: "mass",
+  mL: "volume",
+  mol: "amount",
+  "mol/L": "concentration",
+  "g/mL": "density"
+};
+var farTimes = 3;
+function checkReading(entry, reading) {
+  const kind = kinds[reading.unit];
+  if (kind === void 0) throw new Error(\`No reading is asked for in “\${reading.unit}”.\`);
+  const read = readEntry(entry, kind, { decimalMark: reading.decimalMark });
+  if (read.kind === "blank") return { status: "blank", lookAt: "" };
+  if (read.kind === "unreadable") return { status: "unreadable", lookAt: readingTexts.unreadable };
+  if (read.unit === "other kind") return { status: "not yet", lookAt: readingTexts.unit };
+  const tolerance = readingTolerance(reading, reading.settings);
+  if (!tolerance.ok) return { status: "unreadable", lookAt: readingTexts.badSetting(tolerance.error.argument) };
+  const { value } = read.entry;
+  const { expected } = reading;
+  const slack = 1e-12 * Math.max(Math.abs(value), Math.abs(expected));
+  if (Math.abs(value - expected) <= tolerance.value.limit + slack) {
+    return { status: "on target", lookAt: readingTexts.onTarget };
+  }
+  if (value > expected * farTimes) return { status: "not yet", lookAt: readingTexts.farAbove };
+  if (value < expected / farTimes) return { status: "not yet", lookAt: readingTexts.farBelow };
+  return { status: "not yet", lookAt: value > expected ? readingTexts.above : readingTexts.below };
+}
+
+// src/lab/lessonSettings.ts
+var whole = (cell) => {
+  const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
+  return Number.isInteger(typed) ? typed : Number.NaN;
+};
+var isYes = (cell) => cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim());
+function readLessonSettings(table) {
+  const cells = /* @__PURE__ */ Object.create(null);
+  for (const [name, value] of table) {
+    const plain = plainName(name);
+    if (plain !== "" && !(plain in cells)) cells[plain] = value;
+  }
+  const bad = [];
+  const level = (name, { least, most, otherwise }) => {
+    if (isBlank(cells[name])) return otherwise;
+    const value = whole(cells[name]);
+    if (value >= least && value <= most) return value;
+    bad.push(name);
+    return otherwise;
+  };
+  return {
+    activity: typeof cells.activity === "string" ? cells.activity : "",
+    figures: level("figures", { least: 1, most: 15, otherwise: 3 }),
+    decimals: level("atomic-weight decimals", { least: 0, most: 10, otherwise: 2 }),
+    decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
+    judgeFigures: isYes(cells["judge figures"]),
+    highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
+    bad,
+    cells
+  };
+}
+
+// src/lab/teamGivens.ts
+function teamGivens(names, values) {
+  const cells = /* @__PURE__ */ Object.create(null);
+  const plain = names.map(plainName);
+  plain.forEach((name, column) => {
+    if (name !== "" && plain.indexOf(name) === plain.lastIndexOf(name)) cells[name] = values[column];
+  });
+  return cells;
+}
+
+// src/lab/judgeTeam.ts
+var quietRow = { step: void 0, status: "", lookAt: "", slips: [], value: void 0, root: "" };
+function bareStep(id) {
+  if (!isQuantityName(id)) return void 0;
+  const { takes, buildsOn, unit } = quantities[id];
+  return {
+    kind: "calculated",
+    id,
+    title: id,
+    unit,
+    shown: [],
+    period: 1,
+    bench: false,
+    quantity: id,
+    takes: Object.fromEntries(takes.map(({ name }) => [name, { given: name }])),
+    buildsOn: Object.fromEntries(buildsOn.map(({ name }) => [name, name]))
+  };
+}
+var kindOfUnit = {
+  g: "mass",
+  mL: "volume",
+  mol: "amount",
+  "mol/L": "concentration",
+  "g/mL": "density"
+};
+var needsAnotherLook = ({ status }) => status === "not yet" || status === "follows" || status === "unreadable";
+var isSound = ({ status }) => status === "on target" || status === "close";
+function someOf(items) {
+  const chosen = [[]];
+  for (const item of items) {
+    for (const some of chosen.slice()) chosen.push([...some, item]);
+  }
+  return chosen.slice(1);
+}
+function judgeTeam(block) {
+  const settings = readLessonSettings(block.settings);
+  const activity = activityById(settings.activity);
+  const givens = teamGivens(block.givenNames, block.givenValues);
+  const ids = block.steps.map(plainName);
+  const stepOf = (id) => {
+    var _a;
+    return (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) != null ? _a : bareStep(id);
+  };
+  const steps = ids.map(stepOf);
+  const judged = [];
+  const rowOf = (id) => {
+    const index = ids.indexOf(id);
+    return index < 0 ? void 0 : judge(index);
+  };
+  function judge(index) {
+    const known = judged[index];
+    if (known === "under way") throw new Error(\`the step “\${ids[index]}” builds on itself\`);
+    if (known) return known;
+    judged[index] = "under way";
+    const row = judgeFresh(index);
+    judged[index] = row;
+    return row;
+  }
+  function judgeFresh(index) {
+    const step = steps[index];
+    const entry = block.entries[index];
+    if (!step) {
+      const isNamed = !isBlank(block.steps[index]);
+      return isNamed ? { ...quietRow, status: "unreadable", lookAt: \`⚠ \${String(block.steps[index])}\` } : quietRow;
+    }
+    const row = { ...quietRow, step, root: step.title };
+    switch (step.kind) {
+      case "calculated":
+        return { ...row, ...judgeCalculated(step, entry) };
+      case "measured":
+        return { ...row, ...judgeMeasured(step, entry) };
+      case "ordered":
+        return { ...row, ...checkOrder(step.procedure, entry) };
+      case "chosen":
+        return { ...row, ...checkChoice(step.question, entry) };
+      case "told":
+        return row;
+    }
+  }
+  function prepared(step) {
+    var _a, _b, _c, _d;
+    const quantity = quantities[step.quantity];
+    const cells = {};
+    const names = {};
+    const numbers = {};
+    const from = [];
+    let waitsFor = "";
+    for (const { name } of quantity.takes) {
+      const source = step.takes[name];
+      if (!source) continue;
+      if ("given" in source) {
+        cells[name] = givens[source.given];
+        names[name] = source.given;
+        continue;
+      }
+      const row = rowOf(source.entryOf);
+      const title = (_b = (_a = stepOf(source.entryOf)) == null ? void 0 : _a.title) != null ? _b : source.entryOf;
+      names[name] = title;
+      if ((row == null ? void 0 : row.value) === void 0) waitsFor || (waitsFor = filled(remarks.needsRow, { row: (row == null ? void 0 : row.root) || title }));
+      else from.push(row);
+      numbers[name] = (_c = row == null ? void 0 : row.value) != null ? _c : Number.NaN;
+    }
+    const figuresRead = quantity.figures !== "decimals" && quantity.name !== "percent error";
+    const weightsRead = "formula" in cells && !("ion" in cells);
+    const badSetting2 = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
+      (name) => settings.bad.includes(name)
+    );
+    const prepareWith = (fromEntries) => prepareStep(quantity, cells, {
+      ...figuresRead ? { figures: settings.figures } : {},
+      decimals: settings.decimals,
+      decimalMark: settings.decimalMark,
+      numbers: fromEntries,
+      names
+    });
+    let result = prepareWith(numbers);
+    const [first] = from;
+    if (!result.ok && first) {
+      const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
+      if (open.ok) {
+        result = open;
+        waitsFor || (waitsFor = filled(remarks.lookFirst, { row: ((_d = from.find((row) => !isSound(row))) != null ? _d : first).root }));
+      }
+    }
+    const bad = result.ok ? badSetting2 != null ? badSetting2 : "" : result.error.argument;
+    return { bad, ready: result.ok ? result.value : void 0, from, waitsFor };
+  }
+  function carriedRows(step) {
+    const held = Object.keys(step.buildsOn).flatMap((name) => {
+      var _a;
+      const row = rowOf((_a = step.buildsOn[name]) != null ? _a : "");
+      return (row == null ? void 0 : row.value) === void 0 ? [] : [{ name, row, value: row.value }];
+    });
+    return someOf(held).map((some) => {
+      var _a;
+      const carried = Object.fromEntries(some.map(({ name, value }) => [name, value]));
+      const unsound = some.find(({ row }) => row.status !== "on target");
+      return { carried, sound: !unsound, lookAt: (_a = unsound == null ? void 0 : unsound.row.root) != null ? _a : "" };
+    });
+  }
+  function judgeCalculated(step, cell) {
+    const { bad, ready, from, waitsFor } = prepared(step);
+    if (bad !== "" || !ready) return { status: "unreadable", lookAt: \`⚠ \${bad}\` };
+    const entry = readEntry(cell, ready.quantity.entryKind, settings);
+    if (entry.kind === "number" && waitsFor !== "") {
+      return {
+        status: "not yet",
+        lookAt: waitsFor,
+        value: entry.entry.value
+      };
+    }
+    const judgement = judgeEntry(ready, entry, { rows: carriedRows(step), judgeFigures: settings.judgeFigures });
+    const value = entry.kind === "number" ? { value: entry.entry.value } : {};
+    const unsound = from.find((row) => !isSound(row));
+    const isRight = judgement.status === "on target" || judgement.status === "close";
+    const final = isRight && unsound ? { status: "follows", lookAt: unsound.root } : judgement;
+    return {
+      ...value,
+      status: final.status,
+      lookAt: feedbackText(final, ready.quantity),
+      slips: final.status === "not yet" ? final.slips : [],
+      ...final.status === "follows" ? { root: final.lookAt } : {}
+    };
+  }
+  function judgeMeasured(step, cell) {
+    var _a, _b, _c;
+    const expected = stepOf(step.expects);
+    if ((expected == null ? void 0 : expected.kind) !== "calculated") throw new Error(\`the step “\${step.id}” expects no calculated step\`);
+    const { bad, ready, waitsFor } = prepared(expected);
+    if (bad !== "" || !ready) return { status: "unreadable", lookAt: \`⚠ \${bad}\` };
+    const entry = readEntry(cell, (_a = kindOfUnit[step.unit]) != null ? _a : "mass", settings);
+    const value = entry.kind === "number" ? { value: entry.entry.value } : {};
+    if (entry.kind === "number" && waitsFor !== "") {
+      return { ...value, status: "not yet", lookAt: waitsFor };
+    }
+    const expectedValue = spanOver(ready, ready.quantity.relation).middle;
+    const { unit, instrument } = step;
+    const tools = [];
+    for (const used of (_b = step.tools) != null ? _b : [{ tool: instrument }]) {
+      if (used.tool === "balance") {
+        tools.push({ tool: used.tool, mass: grams(expectedValue) });
+        continue;
+      }
+      const name = "volume" in used ? used.volume : void 0;
+      const size = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
+      if ((size == null ? void 0 : size.ok) === false) return { status: "unreadable", lookAt: \`⚠ \${name}\` };
+      tools.push({ tool: used.tool, volume: millilitres((_c = size == null ? void 0 : size.value.value) != null ? _c : expectedValue) });
+    }
+    const { cells, decimalMark } = settings;
+    return { ...value, ...checkReading(cell, { expected: expectedValue, unit, tools, settings: cells, decimalMark }) };
+  }
+  function withWait(index) {
+    var _a, _b;
+    const row = judge(index);
+    if (((_a = row.step) == null ? void 0 : _a.kind) === "told" || !((_b = row.step) == null ? void 0 : _b.bench) || row.status === "on target") return row;
+    const earlier = steps.slice(0, index).flatMap((step, place) => step && step.kind !== "chosen" ? [judge(place)] : []);
+    const first = earlier.find(needsAnotherLook);
+    return first ? { ...row, lookAt: filled(remarks.waitForRow, { row: first.root }) } : row;
+  }
+  return steps.map((_, index) => withWait(index));
+}
+
+// src/lab/ownHint.ts
+var textOf = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
+var linkOf = (cell) => {
+  const typed = textOf(cell);
+  return /^https?:\\/\\/[^\\s"'<>]+$/i.test(typed) ? typed : "";
+};
+function ownHint(rows, { stepId, level }) {
+  const wanted = stepId.trim().toLowerCase();
+  const line = rows.find(
+    ([step, at, words, link]) => wanted !== "" && textOf(step).toLowerCase() === wanted && textOf(at) === String(level) && !(isBlank(words) && isBlank(link))
+  );
+  return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
+}
+
+// src/lab/stepHint.ts
+var titleOf = (activity, id) => {
+  var _a, _b;
+  return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
+};
+function calculatedHint(step, level, wanted) {
+  const shown = (name) => {
+    const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
+    const source = step.takes[name];
+    if (argument === void 0 || source === void 0) return void 0;
+    if ("given" in source) {
+      return shownCell(wanted.givens[source.given], { argument, decimalMark: wanted.decimalMark });
+    }
+    const entry = shownCell(wanted.entries[source.entryOf], { argument, decimalMark: wanted.decimalMark });
+    return entry != null ? entry : rowShown(titleOf(wanted.activity, source.entryOf));
+  };
+  return quantityHint(step.quantity, { level, shown });
+}
+function ourHint(step, level, wanted) {
+  var _a, _b, _c, _d, _e;
+  switch (step.kind) {
+    case "calculated":
+      return calculatedHint(step, level, wanted);
+    case "measured":
+      return (_b = (_a = readingHints[step.instrument][level - 1]) == null ? void 0 : _a.replace("{row}", titleOf(wanted.activity, step.expects))) != null ? _b : "";
+    case "ordered":
+      return (_c = procedureByName(step.procedure).hints[level - 1]) != null ? _c : "";
+    case "chosen": {
+      const hint = (_d = questionByName(step.question).hints[level - 1]) != null ? _d : "";
+      return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
+    }
+    case "told":
+      return (_e = toldHints[level - 1]) != null ? _e : "";
+  }
+}
+var plainCell = (cell) => typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0;
+function bareQuantityHint(name, level, { givens, decimalMark }) {
+  if (!isQuantityName(name)) return "";
+  const takes = quantities[name].takes;
+  const shown = (wanted) => {
+    const argument = takes.find((taken) => taken.name === wanted);
+    return argument && shownCell(givens[wanted], { argument, decimalMark });
+  };
+  return quantityHint(name, { level, shown });
+}
+function stepHint(wanted) {
+  const { activity, stepId, level, ownHints = [] } = wanted;
+  if (level !== 1 && level !== 2 && level !== 3) return "";
+  const step = activity == null ? void 0 : activity.steps.find(({ id }) => id === stepId);
+  const { words, link } = ownHint(ownHints, { stepId, level });
+  const ours = () => step ? ourHint(step, level, wanted) : bareQuantityHint(stepId, level, wanted);
+  return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
+}
+
+// src/lab/checkTeam.ts
+function levelWanted(cell) {
+  var _a, _b;
+  const level = typeof cell === "number" ? cell : typeof cell === "string" ? Number((_b = (_a = /^\\s*([0-3])\\b/.exec(cell)) == null ? void 0 : _a[1]) != null ? _b : 0) : 0;
+  return Number.isFinite(level) ? Math.max(0, Math.floor(level)) : 0;
+}
+function checkTeam(table) {
+  const settings = readLessonSettings(table.settings);
+  const activity = activityById(settings.activity);
+  const givens = teamGivens(table.givenNames, table.givenValues);
+  const entries = /* @__PURE__ */ Object.create(null);
+  table.steps.forEach((cell, index) => {
+    const id = plainName(cell);
+    if (id !== "" && !(id in entries)) entries[id] = table.entries[index];
+  });
+  const hintFor = (row, index) => {
+    var _a;
+    if (!row.step) return "";
+    const level = Math.min(levelWanted((_a = table.helpWanted) == null ? void 0 : _a[index]), settings.highestHelpLevel, 3);
+    return stepHint({
+      activity,
+      stepId: row.step.id,
+      level,
+      givens,
+      entries,
+      decimalMark: settings.decimalMark,
+      ownHints: table.ownHints
+    });
+  };
+  return judgeTeam(table).map(
+    (row, index) => index === 0 && isBlank(table.steps[0]) ? checkHeadings : { check: row.status, lookAt: row.lookAt, hint: hintFor(row, index) }
+  );
+}
+
+// src/functions/wholeBlock.ts
+function wholeBlock(cells) {
+  const spread = asCell(spreadOf(this, cells), "alone");
+  return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
+}
+
+// src/functions/entries/checkTeamEntry.ts
+var checkTeamEntry = {
+  name: "CHECKTEAM",
+  arguments: [
+    { name: "given_names", kind: "row", unit: "", about: "names of the given numbers" },
+    { name: "given_values", kind: "row", unit: "", about: "this team's values, below or beside those names" },
+    { name: "settings", kind: "table", unit: "", about: "settings in two columns, name and value" },
+    { name: "steps", kind: "column", unit: "", about: "step ids, from the heading row to the closing row" },
+    { name: "entries", kind: "column", unit: "", about: "the team's entries, of the same height" },
+    {
+      name: "help_wanted",
+      kind: "column",
+      unit: "",
+      about: "help wanted in each row, 0 to 3, of the same height",
+      optional: true
+    },
+    {
+      name: "own_hints",
+      kind: "table",
+      unit: "",
+      about: "the teacher's own hints and links, as the Help sheet has them",
+      optional: true
+    }
+  ],
+  columns: ["check", "what to look at", "hint"],
+  call: wholeBlock,
+  compute(givenNames, givenValues, settings, steps, entries, helpWanted, ownHints) {
+    var _a, _b;
+    if (givenNames.length !== givenValues.length) {
+      return unequal("given_values", "as many cells as given_names", [givenNames.length, givenValues.length, "cells"]);
+    }
+    if (steps.length !== entries.length) {
+      return unequal("entries", "as many rows as steps", [steps.length, entries.length, "rows"]);
+    }
+    if (helpWanted !== void 0 && helpWanted.length !== steps.length) {
+      return unequal("help_wanted", "as many rows as steps", [steps.length, helpWanted.length, "rows"]);
+    }
+    if (((_b = (_a = settings[0]) == null ? void 0 : _a.length) != null ? _b : 0) < 2) {
+      return failure({
+        code: "range-shape",
+        argument: "settings",
+        expected: "two columns, name and value,",
+        received: "one column",
+        advice: "Select the names together with the values beside them."
+      });
+    }
+    const rows = checkTeam({ givenNames, givenValues, settings, steps, entries, helpWanted, ownHints });
+    return success(rows.map(({ check, lookAt, hint }) => [check, lookAt, hint]));
+  }
+};
+var unequal = (argument, expected, [wanted, found, what]) => failure({
+  code: "range-shape",
+  argument,
+  expected: \`\${expected}, \${wanted},\`,
+  received: \`\${found} \${what}\`,
+  advice: "Make both cover the same rows and columns of the block."
+});
+return { entry: checkTeamEntry };
+`;
+},
+// Part chemistry/composition
+"chemistry/composition"() {
+  return `
+const { atomicMass, molarMass } = part("chemistry/molarMass");
+const { success } = part("measurement/readQuantity");
+
+// src/chemistry/composition.ts
+function composition(formula) {
+  const whole = molarMass(formula);
+  if (!whole.ok) return whole;
+  const shares = [];
+  for (const { element, count } of formula.atoms) {
+    const one = atomicMass(element);
+    if (!one.ok) return one;
+    const mass = count * one.value;
+    shares.push({ element, atoms: count, mass, percent: 100 * mass / whole.value });
+  }
+  return success(shares);
+}
+
+return { composition };
+`;
+},
+// Part COMPOSITION: functions/entries/compositionEntry
+"COMPOSITION"() {
+  return `
+const { composition } = part("chemistry/composition");
+const { oneTable } = part("functions/oneTable");
+
+
+
+
+const { success } = part("measurement/readQuantity");
+
+// src/functions/entries/compositionEntry.ts
+var compositionEntry = {
+  name: "COMPOSITION",
+  arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as Ca(NO3)2" }],
+  columns: ["element", "atoms", "g/mol", "mass percent"],
+  call: oneTable,
+  compute(formula) {
+    const parts = composition(formula);
+    if (!parts.ok) return parts;
+    return success(parts.value.map(({ element, atoms, mass, percent }) => [element, atoms, mass, percent]));
+  }
+};
+return { entry: compositionEntry };
+`;
+},
+// Part functions/withMolarMass
+"functions/withMolarMass"() {
+  return `
+const { molarMass } = part("chemistry/molarMass");
+
+// src/functions/withMolarMass.ts
+function withMolarMass(formula, goOn) {
+  const mass = molarMass(formula);
+  return mass.ok ? goOn(mass.value) : mass;
+}
+
+return { withMolarMass };
+`;
+},
+// Part functions/cellByCell
+"functions/cellByCell"() {
+  return `
+const { asCell, computed, spreadOf } = part("functions/spread");
+
+// src/functions/cellByCell.ts
+function cellByCell(cells) {
+  const spread = asCell(spreadOf(this, cells), "alone");
+  if (spread.alone) return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
+  return Array.from(
+    { length: spread.shape.rows },
+    (_, row) => Array.from(
+      { length: spread.shape.columns },
+      (_2, column) => spread.isBlankAt(row, column) ? "" : asCell(computed(this, spread.valuesAt(row, column)), "in a range")
+    )
+  );
+}
+
+return { cellByCell };
+`;
+},
+// Part CONVERTCONCENTRATION: chemistry/concentrationUnit, chemistry/convertConcentration, functions/entries/convertConcentrationEntry
+"CONVERTCONCENTRATION"() {
+  return `
+const { withMolarMass } = part("functions/withMolarMass");
+
+const { cellByCell } = part("functions/cellByCell");
+const { belowZero, notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+
+
+const { failure, quoted, success } = part("measurement/readQuantity");
+
+// src/chemistry/concentrationUnit.ts
+var units = {
+  "amount in volume": { "mol/L": 0, M: 0, "mmol/L": -3, mM: -3, "µmol/L": -6, µM: -6 },
+  "mass in volume": { "g/L": 0, "mg/L": -3, "mg/dL": -2, "g/dL": 1, "µg/mL": -3, "mg/mL": 0, "% w/v": 1 },
+  "mass in mass": { "% w/w": -2, ppm: -6, ppb: -9 },
+  "amount in solvent": { "mol/kg": 0 }
+};
+var concentrationUnits = [
+  "mol/L",
+  "M",
+  "mmol/L",
+  "mM",
+  "µmol/L",
+  "g/L",
+  "mg/L",
+  "mg/dL",
+  "g/dL",
+  "µg/mL",
+  "% w/v",
+  "% w/w",
+  "ppm",
+  "ppb",
+  "mol/kg"
+];
+var plain = (text) => text.normalize("NFKC").replace(/[\\s()]/g, "").replace(/μ/g, "u").replace(/µ/g, "u").replace(/l(?=$|\\/)/g, "L").replace(/^(w\\/[wv]|m\\/[mv])%$/, "%$1").replace(/^%m\\/m$/, "%w/w").replace(/^%m\\/v$/, "%w/v");
+function readConcentrationUnit(cell, argument) {
+  const wanted = typeof cell === "string" ? plain(cell) : "";
+  for (const kind of Object.keys(units)) {
+    for (const [symbol, power] of Object.entries(units[kind])) {
+      if (plain(symbol) === wanted) return success({ symbol, kind, power });
+    }
+  }
+  if (wanted === "%") {
+    return failure({
+      code: "percent-unclear",
+      argument,
+      expected: "one kind of percentage",
+      received: \`\${quoted(cell)}, which could be % w/w or % w/v\`,
+      advice: "Type % w/w for grams in 100 g, or % w/v for grams in 100 mL."
+    });
+  }
+  return failure({
+    code: "concentration-unit-unknown",
+    argument,
+    expected: \`one of \${concentrationUnits.join(", ")}\`,
+    received: quoted(cell),
+    advice: "Type one of those units."
+  });
+}
+
+// src/chemistry/convertConcentration.ts
+function conversionNeeds(from, to) {
+  const isAmount = (kind) => kind.startsWith("amount");
+  const isInVolume = (kind) => kind.endsWith("volume");
+  return {
+    formula: from !== to && (isAmount(from) || isAmount(to)),
+    density: isInVolume(from) !== isInVolume(to)
+  };
+}
+function convertConcentration({ value, from, to, molarMass, density }) {
+  var _a, _b, _c;
+  const needs = conversionNeeds(from.kind, to.kind);
+  const error = (_c = (_b = (_a = belowZero({ value, argument: "value", unit: from.symbol })) != null ? _a : missing(needs.formula && molarMass === void 0, "formula", { from, to })) != null ? _b : missing(needs.density && density === void 0, "density", { from, to })) != null ? _c : density === void 0 ? void 0 : notAboveZero({ value: density, argument: "density", unit: "g/mL" });
+  if (error) return failure(error);
+  const [perMole, perMillilitre] = [molarMass != null ? molarMass : Number.NaN, density != null ? density : Number.NaN];
+  const amount = shifted(value, from.power);
+  const own = { amount, perMole, perMillilitre };
+  if (from.kind === to.kind) {
+    if (from.kind === "mass in mass" && amount > 1) return soluteOverWhole(value, from);
+    return finite(shifted(value, from.power - to.power), "value");
+  }
+  if (from.kind.endsWith("volume") && to.kind.endsWith("volume")) {
+    return finite(shifted(to.kind.startsWith("amount") ? amount / perMole : amount * perMole, -to.power), "value");
+  }
+  const share = massShare({ kind: from.kind, ...own });
+  if (share > 1 || share === 1 && to.kind === "amount in solvent") return soluteOverWhole(value, from);
+  return finite(shifted(fromShare({ kind: to.kind, share, perMole, perMillilitre }), -to.power), "value");
+}
+var shifted = (value, power) => power < 0 ? value / 10 ** -power : value * 10 ** power;
+function massShare({ kind, amount, perMole, perMillilitre }) {
+  switch (kind) {
+    case "amount in volume":
+      return amount * perMole / (1e3 * perMillilitre);
+    case "mass in volume":
+      return amount / (1e3 * perMillilitre);
+    case "mass in mass":
+      return amount;
+    case "amount in solvent":
+      return amount * perMole / (1e3 + amount * perMole);
+  }
+}
+function fromShare({
+  kind,
+  share,
+  perMole,
+  perMillilitre
+}) {
+  switch (kind) {
+    case "amount in volume":
+      return share * 1e3 * perMillilitre / perMole;
+    case "mass in volume":
+      return share * 1e3 * perMillilitre;
+    case "mass in mass":
+      return share;
+    case "amount in solvent":
+      return 1e3 * share / (perMole * (1 - share));
+  }
+}
+function missing(isMissing, argument, { from, to }) {
+  if (!isMissing) return void 0;
+  return {
+    code: "conversion-needs",
+    argument,
+    expected: argument === "formula" ? "a formula such as KBr" : "the density of the solution, such as 1.05 g/mL,",
+    received: "nothing",
+    advice: \`From \${from.symbol} to \${to.symbol} the \${argument === "formula" ? "molar mass" : "density"} is needed: type it.\`,
+    brief: argument
+  };
+}
+var soluteOverWhole = (value, { symbol }) => failure({
+  code: "solute-over-whole",
+  argument: "value",
+  expected: "no more solute than solution",
+  received: \`\${quoted(value)} \${symbol}\`,
+  advice: "Look at the units, the density and the powers of ten."
+});
+
+// src/functions/entries/convertConcentrationEntry.ts
+var convertConcentrationEntry = {
+  name: "CONVERTCONCENTRATION",
+  arguments: [
+    { name: "value", kind: "number", unit: "", about: "the number to convert" },
+    { name: "from", kind: "text", unit: "", about: "its unit, such as g/L" },
+    { name: "to", kind: "text", unit: "", about: "the unit wanted, such as mol/L" },
+    {
+      name: "formula",
+      kind: "formula",
+      unit: "",
+      about: "formula of the solute; needed between amount and mass only",
+      optional: true
+    },
+    {
+      name: "density",
+      kind: "density",
+      unit: "g/mL",
+      about: "density of the solution; needed between a volume and a mass of solution only",
+      optional: true
+    }
+  ],
+  call: cellByCell,
+  compute(value, fromText, toText, formula, density) {
+    const from = readConcentrationUnit(fromText, "from");
+    if (!from.ok) return from;
+    const to = readConcentrationUnit(toText, "to");
+    if (!to.ok) return to;
+    const conversion = { value, from: from.value, to: to.value, density };
+    if (formula === void 0 || !conversionNeeds(from.value.kind, to.value.kind).formula) {
+      return convertConcentration(conversion);
+    }
+    return withMolarMass(formula, (molarMass) => convertConcentration({ ...conversion, molarMass }));
+  }
+};
+return { entry: convertConcentrationEntry };
+`;
+},
+// Part DILUENTVOLUME: functions/entries/diluentVolumeEntry
+"DILUENTVOLUME"() {
+  return `
+const { diluentVolume } = part("chemistry/diluentVolume");
+
+
+const { cellByCell } = part("functions/cellByCell");
+
+
+
+
+
+
+// src/functions/entries/diluentVolumeEntry.ts
+var diluentVolumeEntry = {
+  name: "DILUENTVOLUME",
+  arguments: [
+    { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
+    { name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
+    { name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
+  ],
+  call: cellByCell,
+  compute: (stock, target, finalVolume) => diluentVolume({ stock, target, finalVolume })
+};
+return { entry: diluentVolumeEntry };
+`;
+},
+// Part DILUTEDVOLUME: chemistry/dilutedVolume, functions/entries/dilutedVolumeEntry
+"DILUTEDVOLUME"() {
+  return `
+const { dilutionError } = part("chemistry/dilution");
+const { cellByCell } = part("functions/cellByCell");
+const { notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { millilitres } = part("measurement/quantity");
+
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/dilutedVolume.ts
+function dilutedVolume({ stock, stockVolume, target }) {
+  var _a;
+  const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: stockVolume, argument: "stock_volume", unit: "mL" });
+  if (error) return failure(error);
+  return finite(millilitres(stock * stockVolume / target), "stock_volume");
+}
+
+// src/functions/entries/dilutedVolumeEntry.ts
+var dilutedVolumeEntry = {
+  name: "DILUTEDVOLUME",
+  arguments: [
+    { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
+    { name: "stock_volume", kind: "volume", unit: "mL", about: "volume of stock taken" },
+    { name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" }
+  ],
+  call: cellByCell,
+  compute: (stock, stockVolume, target) => dilutedVolume({ stock, stockVolume, target })
+};
+return { entry: dilutedVolumeEntry };
+`;
+},
+// Part DILUTIONMOLARITY: functions/entries/dilutionMolarityEntry
+"DILUTIONMOLARITY"() {
+  return `
+const { dilutedMolarity } = part("chemistry/dilutedMolarity");
+const { cellByCell } = part("functions/cellByCell");
+
+
+
+
+
+
+// src/functions/entries/dilutionMolarityEntry.ts
+var dilutionMolarityEntry = {
+  name: "DILUTIONMOLARITY",
+  arguments: [
+    { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
+    { name: "stock_volume", kind: "volume", unit: "mL", about: "volume of stock taken" },
+    { name: "final_volume", kind: "volume", unit: "mL", about: "volume after filling up" }
+  ],
+  call: cellByCell,
+  compute: (stock, stockVolume, finalVolume) => dilutedMolarity({ stock, stockVolume, finalVolume })
+};
+return { entry: dilutionMolarityEntry };
+`;
+},
+// Part DILUTIONVOLUME: functions/entries/dilutionVolumeEntry
+"DILUTIONVOLUME"() {
+  return `
+const { stockVolume } = part("chemistry/stockVolume");
+
+const { cellByCell } = part("functions/cellByCell");
+
+
+
+
+
+
+// src/functions/entries/dilutionVolumeEntry.ts
+var dilutionVolumeEntry = {
+  name: "DILUTIONVOLUME",
+  arguments: [
+    { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
+    { name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
+    { name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
+  ],
+  call: cellByCell,
+  compute: (stock, target, finalVolume) => stockVolume({ stock, target, finalVolume })
+};
+return { entry: dilutionVolumeEntry };
+`;
+},
+// Part ELEMENTPERCENT: chemistry/elementPercent, functions/entries/elementPercentEntry
+"ELEMENTPERCENT"() {
+  return `
+const { composition } = part("chemistry/composition");
+
+const { cellByCell } = part("functions/cellByCell");
+
+
+
+const { elementOf, elements, failure, quoted, readFormula, success } = part("measurement/readQuantity");
+
+// src/chemistry/elementPercent.ts
+function elementPercent(formula, element) {
+  var _a;
+  const typed = element.trim();
+  const named = [...elements().values()].find(({ name }) => name === typed.toLowerCase());
+  const wanted = (_a = named == null ? void 0 : named.symbol) != null ? _a : typed;
+  if (!elements().has(wanted)) {
+    const read = readFormula(typed, "element");
+    if (!read.ok) return read;
+    return failure({
+      code: "element-unknown",
+      argument: "element",
+      expected: "the symbol of one element such as N for element",
+      received: quoted(element),
+      advice: "Type one symbol, without a number.",
+      brief: typed
+    });
+  }
+  const shares = composition(formula);
+  if (!shares.ok) return shares;
+  const found = shares.value.filter((share) => elementOf(share.element) === wanted);
+  if (found.length > 0) return success(found.reduce((sum, { percent }) => sum + percent, 0));
+  const present = [...new Set(shares.value.map((share) => elementOf(share.element)))];
+  return failure({
+    code: "element-not-in-formula",
+    argument: "element",
+    expected: \`one of \${present.join(", ")}\`,
+    received: quoted(element),
+    advice: "Choose an element that the formula has.",
+    brief: wanted
+  });
+}
+
+// src/functions/entries/elementPercentEntry.ts
+var elementPercentEntry = {
+  name: "ELEMENTPERCENT",
+  arguments: [
+    { name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as Ca(NO3)2" },
+    { name: "element", kind: "text", unit: "", about: "symbol of the element, such as N" }
+  ],
+  call: cellByCell,
+  compute: (formula, element) => elementPercent(formula, element)
+};
+return { entry: elementPercentEntry };
+`;
+},
+// Part GLASSWARETOLERANCE: functions/entries/glasswareToleranceEntry
+"GLASSWARETOLERANCE"() {
+  return `
+const { glasswareTolerance } = part("measurement/glasswareTolerance");
+const { cellByCell } = part("functions/cellByCell");
+
+
+const { success } = part("measurement/readQuantity");
+
+// src/functions/entries/glasswareToleranceEntry.ts
+var glasswareToleranceEntry = {
+  name: "GLASSWARETOLERANCE",
+  arguments: [
+    {
+      name: "kind",
+      kind: "text",
+      unit: "",
+      about: "volumetric flask, volumetric pipette, graduated pipette, burette, graduated cylinder or beaker",
+      oneOf: ["volumetric flask", "volumetric pipette", "graduated pipette", "burette", "graduated cylinder", "beaker"]
+    },
+    { name: "volume", kind: "volume", unit: "mL", about: "nominal size" },
+    {
+      name: "glass_class",
+      kind: "text",
+      unit: "",
+      about: "A or B; A if left out",
+      optional: true,
+      oneOf: ["A", "B"]
+    },
+    {
+      name: "standard",
+      kind: "text",
+      unit: "",
+      about: "ISO or ASTM; ISO if left out",
+      optional: true,
+      oneOf: ["ISO", "ASTM"]
+    }
+  ],
+  call: cellByCell,
+  compute(kind, volume, glassClass, standard) {
+    const figure = glasswareTolerance({ kind, volume, glassClass, standard });
+    return figure.ok ? success(figure.value.tolerance) : figure;
+  }
+};
+return { entry: glasswareToleranceEntry };
+`;
+},
+// Part GRAMS: chemistry/massOf, functions/entries/gramsEntry
+"GRAMS"() {
+  return `
+const { withMolarMass } = part("functions/withMolarMass");
+
+const { cellByCell } = part("functions/cellByCell");
+const { belowZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { grams } = part("measurement/quantity");
+
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/massOf.ts
+function massOf({
+  molarMass,
+  amount
+}) {
+  const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
+  return error ? failure(error) : finite(grams(amount * molarMass), "moles");
+}
+
+// src/functions/entries/gramsEntry.ts
+var gramsEntry = {
+  name: "GRAMS",
+  arguments: [
+    { name: "formula", kind: "formula", unit: "", about: "formula of the substance" },
+    { name: "moles", kind: "amount", unit: "mol", about: "its amount" }
+  ],
+  call: cellByCell,
+  compute: (formula, amount) => withMolarMass(formula, (molarMass) => massOf({ molarMass, amount }))
+};
+return { entry: gramsEntry };
+`;
+},
+// Part HINTSTEP: lab/hintStep, functions/entries/hintStepEntry
+"HINTSTEP"() {
+  return `
+const { readQuantityName } = part("lab/checkStep");
+const { quantityHint, shownCell } = part("lab/shownCell");
+
+const { plainName, prepareStep, quantities, readGivenCells } = part("lab/stepTolerance");
+
+
+
+
+
+
+
+
+
+
+
+
+
+
+const { cellByCell } = part("functions/cellByCell");
+
+
+
+
+const { failure, quoted, success } = part("measurement/readQuantity");
+
+// src/lab/hintStep.ts
+function hintStep(quantity, table, level) {
+  const wanted = typeof level === "string" ? Number(plainName(level)) : level;
+  if (wanted !== 1 && wanted !== 2 && wanted !== 3) {
+    return failure({
+      code: "hint-level",
+      argument: "level",
+      expected: "1, 2 or 3",
+      received: quoted(level),
+      advice: "Level 1 is the idea, 2 the relation, 3 the set-up with your numbers."
+    });
+  }
+  const entry = quantities[quantity];
+  const cells = readGivenCells(entry, table);
+  if (!cells.ok) return cells;
+  const prepared = prepareStep(entry, cells.value, {});
+  if (!prepared.ok) return prepared;
+  const shown = (name) => {
+    const argument = entry.takes.find((taken) => taken.name === name);
+    return argument && shownCell(cells.value[name], { argument, decimalMark: "point" });
+  };
+  return success(quantityHint(quantity, { level: wanted, shown }));
+}
+
+// src/functions/entries/hintStepEntry.ts
+var hintStepEntry = {
+  name: "HINTSTEP",
+  arguments: [
+    { name: "quantity", kind: "text", unit: "", about: "what is asked for, such as mass of solute" },
+    { name: "given", kind: "table", unit: "", about: "given numbers in two columns, name and value" },
+    {
+      name: "level",
+      kind: "whole number",
+      unit: "",
+      about: "1 the idea, 2 the relation, 3 the set-up with these numbers"
+    }
+  ],
+  call: cellByCell,
+  compute(quantity, given, level) {
+    const name = readQuantityName(quantity);
+    return name.ok ? hintStep(name.value, given, level) : name;
+  }
+};
+return { entry: hintStepEntry };
+`;
+},
+// Part IONMOLARITY: chemistry/ionMolarity, functions/entries/ionMolarityEntry
+"IONMOLARITY"() {
+  return `
+const { namedIon } = part("chemistry/namedIon");
+
+const { cellByCell } = part("functions/cellByCell");
+const { belowZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { molesPerLitre } = part("measurement/quantity");
+
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/ionMolarity.ts
+function ionMolarity({
+  formula,
+  molarity,
+  ion
+}) {
+  const named = namedIon(formula, ion);
+  if (!named.ok) return named;
+  const negative = belowZero({ value: molarity, argument: "molarity", unit: "mol/L" });
+  return negative ? failure(negative) : finite(molesPerLitre(molarity * named.value.ion.count), "molarity");
+}
+
+// src/functions/entries/ionMolarityEntry.ts
+var ionMolarityEntry = {
+  name: "IONMOLARITY",
+  arguments: [
+    { name: "formula", kind: "formula", unit: "", about: "formula of what is dissolved" },
+    { name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration of the whole" },
+    { name: "ion", kind: "text", unit: "", about: "the ion asked for, such as Mg2+ or Cl-" }
+  ],
+  call: cellByCell,
+  compute: (formula, molarity, ion) => ionMolarity({ formula, molarity, ion })
+};
+return { entry: ionMolarityEntry };
+`;
+},
+// Part IONS: functions/entries/ionsEntry
+"IONS"() {
+  return `
+const { ions } = part("chemistry/ions");
+const { oneTable } = part("functions/oneTable");
+
+const { success } = part("measurement/readQuantity");
+
+// src/functions/entries/ionsEntry.ts
+var ionsEntry = {
+  name: "IONS",
+  arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula of the substance that is dissolved" }],
+  columns: ["ion", "number per formula unit", "note"],
+  call: oneTable,
+  compute(formula) {
+    const found = ions(formula);
+    if (!found.ok) return found;
+    const isNoted = found.value.some(({ note }) => note !== void 0);
+    return success(
+      found.value.map(({ ion, count, note = "" }) => isNoted ? [ion, count, note] : [ion, count])
+    );
+  }
+};
+return { entry: ionsEntry };
+`;
+},
+// Part MOLALITY: chemistry/molality, functions/entries/molalityEntry
+"MOLALITY"() {
+  return `
+const { withMolarMass } = part("functions/withMolarMass");
+
+const { cellByCell } = part("functions/cellByCell");
+const { notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+
+
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/molality.ts
+function molality({ molarMass, mass, solventMass }) {
+  const error = notAboveZero(
+    { value: mass, argument: "grams", unit: "g" },
+    { value: solventMass, argument: "solvent_grams", unit: "g" }
+  );
+  if (error) return failure(error);
+  return finite(1e3 * (mass / molarMass) / solventMass, "grams");
+}
+
+// src/functions/entries/molalityEntry.ts
+var molalityEntry = {
+  name: "MOLALITY",
+  arguments: [
+    { name: "formula", kind: "formula", unit: "", about: "formula of the solute" },
+    { name: "grams", kind: "mass", unit: "g", about: "mass of solute" },
+    { name: "solvent_grams", kind: "mass", unit: "g", about: "mass of solvent" }
+  ],
+  call: cellByCell,
+  compute: (formula, mass, solventMass) => withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass }))
+};
+return { entry: molalityEntry };
+`;
+},
+// Part MOLARITY: functions/entries/molarityEntry
+"MOLARITY"() {
+  return `
+const { molarity } = part("chemistry/molarity");
+
+const { withMolarMass } = part("functions/withMolarMass");
+
+const { cellByCell } = part("functions/cellByCell");
+
+
+
+
+
+
+// src/functions/entries/molarityEntry.ts
+var molarityEntry = {
+  name: "MOLARITY",
+  arguments: [
+    { name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
+    { name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
+    { name: "volume", kind: "volume", unit: "mL", about: "volume of the solution" },
+    {
+      name: "purity_percent",
+      kind: "percent",
+      unit: "%",
+      about: "purity of the solid by mass; 100 % if left out",
+      optional: true
+    }
+  ],
+  call: cellByCell,
+  compute: (formula, mass, volume, purity) => withMolarMass(formula, (molarMass) => molarity({ molarMass, mass, volume, purity }))
+};
+return { entry: molarityEntry };
+`;
+},
+// Part MOLARITYUNCERTAINTY: chemistry/molarityUncertainty, functions/entries/molarityUncertaintyEntry
+"MOLARITYUNCERTAINTY"() {
+  return `
+const { molarity } = part("chemistry/molarity");
+
+const { withMolarMass } = part("functions/withMolarMass");
+
+const { cellByCell } = part("functions/cellByCell");
+const { belowZero, notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { molesPerLitre } = part("measurement/quantity");
+
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/molarityUncertainty.ts
+var rectangular = (halfWidth, value) => halfWidth / Math.sqrt(3) / value;
+function molarityUncertainty(solution) {
+  var _a;
+  const { mass, volume, balanceTolerance, flaskTolerance, purity = 100, purityTolerance = 0 } = solution;
+  const made = molarity(solution);
+  if (!made.ok) return made;
+  const error = (_a = belowZero(
+    { value: balanceTolerance, argument: "balance_tolerance", unit: "g" },
+    { value: flaskTolerance, argument: "flask_tolerance", unit: "mL" },
+    { value: purityTolerance, argument: "purity_tolerance", unit: "percentage points" }
+  )) != null ? _a : notAboveZero({ value: made.value, argument: "grams", unit: "mol/L" });
+  if (error) return failure(error);
+  const weighing = rectangular(balanceTolerance, mass);
+  const relative = Math.hypot(
+    weighing,
+    weighing,
+    rectangular(flaskTolerance, volume),
+    rectangular(purityTolerance, purity)
+  );
+  return finite(molesPerLitre(made.value * relative), "grams");
+}
+
+// src/functions/entries/molarityUncertaintyEntry.ts
+var molarityUncertaintyEntry = {
+  name: "MOLARITYUNCERTAINTY",
+  arguments: [
+    { name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
+    { name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
+    { name: "volume", kind: "volume", unit: "mL", about: "volume of the flask" },
+    { name: "balance_tolerance", kind: "mass", unit: "g", about: "± of one reading of the balance" },
+    { name: "flask_tolerance", kind: "volume", unit: "mL", about: "± of the flask" },
+    {
+      name: "purity_percent",
+      kind: "percent",
+      unit: "%",
+      about: "purity of the solid by mass; 100 % if left out",
+      optional: true
+    },
+    {
+      name: "purity_tolerance",
+      kind: "percentage points",
+      unit: "percentage points",
+      about: "± of the purity; 0 if left out",
+      optional: true
+    }
+  ],
+  call: cellByCell,
+  compute: (formula, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance) => withMolarMass(
+    formula,
+    (molarMass) => molarityUncertainty({ molarMass, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance })
+  )
+};
+return { entry: molarityUncertaintyEntry };
+`;
+},
+// Part MOLARMASS: functions/entries/molarMassEntry
+"MOLARMASS"() {
+  return `
+const { molarMass } = part("chemistry/molarMass");
+const { cellByCell } = part("functions/cellByCell");
+
+
+
+
+
+// src/functions/entries/molarMassEntry.ts
+var molarMassEntry = {
+  name: "MOLARMASS",
+  arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as CuSO4·5H2O" }],
+  call: cellByCell,
+  compute: (formula) => molarMass(formula)
+};
+return { entry: molarMassEntry };
+`;
+},
+// Part MOLEFRACTION: chemistry/moleFraction, functions/entries/moleFractionEntry
+"MOLEFRACTION"() {
+  return `
+const { withMolarMass } = part("functions/withMolarMass");
+
+const { cellByCell } = part("functions/cellByCell");
+const { belowZero, notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+
+
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/moleFraction.ts
+function moleFraction({
+  first,
+  second
+}) {
+  var _a;
+  const error = (_a = belowZero(
+    { value: first.mass, argument: "grams_1", unit: "g" },
+    { value: second.mass, argument: "grams_2", unit: "g" }
+  )) != null ? _a : notAboveZero({ value: first.mass + second.mass, argument: "grams_1", unit: "g" });
+  if (error) return failure(error);
+  const amount = first.mass / first.molarMass;
+  return finite(amount / (amount + second.mass / second.molarMass), "grams_1");
+}
+
+// src/functions/entries/moleFractionEntry.ts
+var moleFractionEntry = {
+  name: "MOLEFRACTION",
+  arguments: [
+    { name: "formula_1", kind: "formula", unit: "", about: "formula of the first substance" },
+    { name: "grams_1", kind: "mass", unit: "g", about: "its mass" },
+    { name: "formula_2", kind: "formula", unit: "", about: "formula of the second substance" },
+    { name: "grams_2", kind: "mass", unit: "g", about: "its mass" }
+  ],
+  call: cellByCell,
+  compute: (first, firstMass, second, secondMass) => withMolarMass(
+    first,
+    (firstMolarMass) => withMolarMass(
+      second,
+      (secondMolarMass) => moleFraction({
+        first: { molarMass: firstMolarMass, mass: firstMass },
+        second: { molarMass: secondMolarMass, mass: secondMass }
+      })
+    )
+  )
+};
+return { entry: moleFractionEntry };
+`;
+},
+// Part MOLES: chemistry/amountOf, functions/entries/molesEntry
+"MOLES"() {
+  return `
+const { withMolarMass } = part("functions/withMolarMass");
+
+const { cellByCell } = part("functions/cellByCell");
+const { belowZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { moles } = part("measurement/quantity");
+
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/amountOf.ts
+function amountOf({
+  molarMass,
+  mass
+}) {
+  const error = belowZero({ value: mass, argument: "grams", unit: "g" });
+  return error ? failure(error) : finite(moles(mass / molarMass), "grams");
+}
+
+// src/functions/entries/molesEntry.ts
+var molesEntry = {
+  name: "MOLES",
+  arguments: [
+    { name: "formula", kind: "formula", unit: "", about: "formula of the substance" },
+    { name: "grams", kind: "mass", unit: "g", about: "its mass" }
+  ],
+  call: cellByCell,
+  compute: (formula, mass) => withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass }))
+};
+return { entry: molesEntry };
+`;
+},
+// Part PARTICLECOUNT: chemistry/particleCount, functions/entries/particleCountEntry
+"PARTICLECOUNT"() {
+  return `
+const { cellByCell } = part("functions/cellByCell");
+const { belowZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/particleCount.ts
+var avogadroConstant = 602214076e15;
+function particleCount(amount) {
+  const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
+  return error ? failure(error) : finite(amount * avogadroConstant, "moles");
+}
+
+// src/functions/entries/particleCountEntry.ts
+var particleCountEntry = {
+  name: "PARTICLECOUNT",
+  arguments: [{ name: "moles", kind: "amount", unit: "mol", about: "the amount" }],
+  call: cellByCell,
+  compute: (amount) => particleCount(amount)
+};
+return { entry: particleCountEntry };
+`;
+},
+// Part PERCENTDIFFERENCE: measurement/percentDifference, functions/entries/percentDifferenceEntry
+"PERCENTDIFFERENCE"() {
+  return `
+const { cellByCell } = part("functions/cellByCell");
+const { finite } = part("measurement/finite");
+const { percent } = part("measurement/quantity");
+
+const { failure } = part("measurement/readQuantity");
+
+// src/measurement/percentDifference.ts
+function percentDifference({
+  first,
+  second
+}) {
+  const mean = Math.abs(first / 2 + second / 2);
+  if (mean === 0) {
+    return failure({
+      code: "mean-zero",
+      argument: "second",
+      expected: "two values whose mean is not 0",
+      received: \`\${first} and \${second}\`,
+      advice: "A share of nothing does not exist: compare the plain difference instead."
+    });
+  }
+  return finite(percent(100 * Math.abs(first - second) / mean), "first");
+}
+
+// src/functions/entries/percentDifferenceEntry.ts
+var percentDifferenceEntry = {
+  name: "PERCENTDIFFERENCE",
+  arguments: [
+    { name: "first", kind: "number", unit: "", about: "one value" },
+    { name: "second", kind: "number", unit: "", about: "the other value, in the same unit" }
+  ],
+  call: cellByCell,
+  compute: (first, second) => percentDifference({ first, second })
+};
+return { entry: percentDifferenceEntry };
+`;
+},
+// Part PERCENTERROR: functions/entries/percentErrorEntry
+"PERCENTERROR"() {
+  return `
+const { percentError } = part("measurement/percentError");
+const { cellByCell } = part("functions/cellByCell");
+
+
+
+
+
+// src/functions/entries/percentErrorEntry.ts
+var percentErrorEntry = {
+  name: "PERCENTERROR",
+  arguments: [
+    { name: "measured", kind: "number", unit: "", about: "the measured value" },
+    { name: "accepted", kind: "number", unit: "", about: "the accepted value, in the same unit" },
+    {
+      name: "signed",
+      kind: "yes or no",
+      unit: "",
+      about: "TRUE keeps the sign of measured − accepted; without sign if left out",
+      optional: true
+    }
+  ],
+  call: cellByCell,
+  compute: (measured, accepted, signed) => percentError({ measured, accepted, signed })
+};
+return { entry: percentErrorEntry };
+`;
+},
+// Part REAGENTMOLARITY: functions/entries/reagentMolarityEntry
+"REAGENTMOLARITY"() {
+  return `
+const { reagentMolarity } = part("chemistry/reagentMolarity");
+
+const { withMolarMass } = part("functions/withMolarMass");
+
+const { cellByCell } = part("functions/cellByCell");
+
+
+
+
+
+
+// src/functions/entries/reagentMolarityEntry.ts
+var reagentMolarityEntry = {
+  name: "REAGENTMOLARITY",
+  arguments: [
+    { name: "formula", kind: "formula", unit: "", about: "formula of the solute in the bottle" },
+    { name: "mass_percent", kind: "percent", unit: "%", about: "mass percent on the label; 37 means 37 %" },
+    { name: "density", kind: "density", unit: "g/mL", about: "density of the reagent" }
+  ],
+  call: cellByCell,
+  compute: (formula, massPercent, density) => withMolarMass(formula, (molarMass) => reagentMolarity({ molarMass, massPercent, density }))
+};
+return { entry: reagentMolarityEntry };
+`;
+},
+// Part ROUNDSIG: big.js/big, measurement/roundToFigures, functions/entries/roundSigEntry
+"ROUNDSIG"() {
+  return `
+const { cellByCell } = part("functions/cellByCell");
+
+const { failure, success } = part("measurement/readQuantity");
+
+// node_modules/big.js/big.mjs
+var DP = 20;
+var RM = 1;
+var MAX_DP = 1e6;
+var MAX_POWER = 1e6;
+var NE = -7;
+var PE = 21;
+var STRICT = false;
+var NAME = "[big.js] ";
+var INVALID = NAME + "Invalid ";
+var INVALID_DP = INVALID + "decimal places";
+var INVALID_RM = INVALID + "rounding mode";
+var DIV_BY_ZERO = NAME + "Division by zero";
+var P = {};
+var UNDEFINED = void 0;
+var NUMERIC = /^-?(\\d+(\\.\\d*)?|\\.\\d+)(e[+-]?\\d+)?$/i;
+function _Big_() {
+  function Big2(n) {
+    var x = this;
+    if (!(x instanceof Big2)) {
+      return n === UNDEFINED && arguments.length === 0 ? _Big_() : new Big2(n);
+    }
+    if (n instanceof Big2) {
+      x.s = n.s;
+      x.e = n.e;
+      x.c = n.c.slice();
+    } else {
+      if (typeof n !== "string") {
+        if (Big2.strict === true && typeof n !== "bigint") {
+          throw TypeError(INVALID + "value");
+        }
+        n = n === 0 && 1 / n < 0 ? "-0" : String(n);
+      }
+      parse(x, n);
+    }
+    x.constructor = Big2;
+  }
+  Big2.prototype = P;
+  Big2.DP = DP;
+  Big2.RM = RM;
+  Big2.NE = NE;
+  Big2.PE = PE;
+  Big2.strict = STRICT;
+  Big2.roundDown = 0;
+  Big2.roundHalfUp = 1;
+  Big2.roundHalfEven = 2;
+  Big2.roundUp = 3;
+  return Big2;
+}
+function parse(x, n) {
+  var e, i, nl;
+  if (!NUMERIC.test(n)) {
+    throw Error(INVALID + "number");
+  }
+  x.s = n.charAt(0) == "-" ? (n = n.slice(1), -1) : 1;
+  if ((e = n.indexOf(".")) > -1) n = n.replace(".", "");
+  if ((i = n.search(/e/i)) > 0) {
+    if (e < 0) e = i;
+    e += +n.slice(i + 1);
+    n = n.substring(0, i);
+  } else if (e < 0) {
+    e = n.length;
+  }
+  nl = n.length;
+  for (i = 0; i < nl && n.charAt(i) == "0"; ) ++i;
+  if (i == nl) {
+    x.c = [x.e = 0];
+  } else {
+    for (; nl > 0 && n.charAt(--nl) == "0"; ) ;
+    x.e = e - i - 1;
+    x.c = [];
+    for (e = 0; i <= nl; ) x.c[e++] = +n.charAt(i++);
+  }
+  return x;
+}
+function round(x, sd, rm, more) {
+  var xc = x.c;
+  if (rm === UNDEFINED) rm = x.constructor.RM;
+  if (rm !== 0 && rm !== 1 && rm !== 2 && rm !== 3) {
+    throw Error(INVALID_RM);
+  }
+  if (sd < 1) {
+    more = rm === 3 && (more || !!xc[0]) || sd === 0 && (rm === 1 && xc[0] >= 5 || rm === 2 && (xc[0] > 5 || xc[0] === 5 && (more || xc[1] !== UNDEFINED)));
+    xc.length = 1;
+    if (more) {
+      x.e = x.e - sd + 1;
+      xc[0] = 1;
+    } else {
+      xc[0] = x.e = 0;
+    }
+  } else if (sd < xc.length) {
+    more = rm === 1 && xc[sd] >= 5 || rm === 2 && (xc[sd] > 5 || xc[sd] === 5 && (more || xc[sd + 1] !== UNDEFINED || xc[sd - 1] & 1)) || rm === 3 && (more || !!xc[0]);
+    xc.length = sd;
+    if (more) {
+      for (; ++xc[--sd] > 9; ) {
+        xc[sd] = 0;
+        if (sd === 0) {
+          ++x.e;
+          xc.unshift(1);
+          break;
+        }
+      }
+    }
+    for (sd = xc.length; !xc[--sd]; ) xc.pop();
+  }
+  return x;
+}
+function stringify(x, doExponential, isNonzero) {
+  var e = x.e, s = x.c.join(""), n = s.length;
+  if (doExponential) {
+    s = s.charAt(0) + (n > 1 ? "." + s.slice(1) : "") + (e < 0 ? "e" : "e+") + e;
+  } else if (e < 0) {
+    for (; ++e; ) s = "0" + s;
+    s = "0." + s;
+  } else if (e > 0) {
+    if (++e > n) {
+      for (e -= n; e--; ) s += "0";
+    } else if (e < n) {
+      s = s.slice(0, e) + "." + s.slice(e);
+    }
+  } else if (n > 1) {
+    s = s.charAt(0) + "." + s.slice(1);
+  }
+  return x.s < 0 && isNonzero ? "-" + s : s;
+}
+P.abs = function() {
+  var x = new this.constructor(this);
+  x.s = 1;
+  return x;
+};
+P.cmp = function(y) {
+  var isneg, x = this, xc = x.c, yc = (y = new x.constructor(y)).c, i = x.s, j = y.s, k = x.e, l = y.e;
+  if (!xc[0] || !yc[0]) return !xc[0] ? !yc[0] ? 0 : -j : i;
+  if (i != j) return i;
+  isneg = i < 0;
+  if (k != l) return k > l ^ isneg ? 1 : -1;
+  j = (k = xc.length) < (l = yc.length) ? k : l;
+  for (i = -1; ++i < j; ) {
+    if (xc[i] != yc[i]) return xc[i] > yc[i] ^ isneg ? 1 : -1;
+  }
+  return k == l ? 0 : k > l ^ isneg ? 1 : -1;
+};
+P.div = function(y) {
+  var x = this, Big2 = x.constructor, a = x.c, b = (y = new Big2(y)).c, k = x.s == y.s ? 1 : -1, dp = Big2.DP;
+  if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
+    throw Error(INVALID_DP);
+  }
+  if (!b[0]) {
+    throw Error(DIV_BY_ZERO);
+  }
+  if (!a[0]) {
+    y.s = k;
+    y.c = [y.e = 0];
+    return y;
+  }
+  var bl, bt, n, cmp, ri, bz = b.slice(), ai = bl = b.length, al = a.length, r = a.slice(0, bl), rl = r.length, q = y, qc = q.c = [], qi = 0, p = dp + (q.e = x.e - y.e) + 1;
+  q.s = k;
+  k = p < 0 ? 0 : p;
+  bz.unshift(0);
+  for (; rl++ < bl; ) r.push(0);
+  do {
+    for (n = 0; n < 10; n++) {
+      if (bl != (rl = r.length)) {
+        cmp = bl > rl ? 1 : -1;
+      } else {
+        for (ri = -1, cmp = 0; ++ri < bl; ) {
+          if (b[ri] != r[ri]) {
+            cmp = b[ri] > r[ri] ? 1 : -1;
+            break;
+          }
+        }
+      }
+      if (cmp < 0) {
+        for (bt = rl == bl ? b : bz; rl; ) {
+          if (r[--rl] < bt[rl]) {
+            ri = rl;
+            for (; ri && !r[--ri]; ) r[ri] = 9;
+            --r[ri];
+            r[rl] += 10;
+          }
+          r[rl] -= bt[rl];
+        }
+        for (; !r[0]; ) r.shift();
+      } else {
+        break;
+      }
+    }
+    qc[qi++] = cmp ? n : ++n;
+    if (r[0] && cmp) r[rl] = a[ai] || 0;
+    else r = [a[ai]];
+  } while ((ai++ < al || r[0] !== UNDEFINED) && k--);
+  if (!qc[0] && qi != 1) {
+    qc.shift();
+    q.e--;
+    p--;
+  }
+  if (qi > p) round(q, p, Big2.RM, r[0] !== UNDEFINED);
+  return q;
+};
+P.eq = function(y) {
+  return this.cmp(y) === 0;
+};
+P.gt = function(y) {
+  return this.cmp(y) > 0;
+};
+P.gte = function(y) {
+  return this.cmp(y) > -1;
+};
+P.lt = function(y) {
+  return this.cmp(y) < 0;
+};
+P.lte = function(y) {
+  return this.cmp(y) < 1;
+};
+P.minus = P.sub = function(y) {
+  var i, j, t, xlty, x = this, Big2 = x.constructor, a = x.s, b = (y = new Big2(y)).s;
+  if (a != b) {
+    y.s = -b;
+    return x.plus(y);
+  }
+  var xc = x.c.slice(), xe = x.e, yc = y.c, ye = y.e;
+  if (!xc[0] || !yc[0]) {
+    if (yc[0]) {
+      y.s = -b;
+    } else if (xc[0]) {
+      y = new Big2(x);
+    } else {
+      y.s = 1;
+    }
+    return y;
+  }
+  if (a = xe - ye) {
+    if (xlty = a < 0) {
+      a = -a;
+      t = xc;
+    } else {
+      ye = xe;
+      t = yc;
+    }
+    t.reverse();
+    for (b = a; b--; ) t.push(0);
+    t.reverse();
+  } else {
+    j = ((xlty = xc.length < yc.length) ? xc : yc).length;
+    for (a = b = 0; b < j; b++) {
+      if (xc[b] != yc[b]) {
+        xlty = xc[b] < yc[b];
+        break;
+      }
+    }
+  }
+  if (xlty) {
+    t = xc;
+    xc = yc;
+    yc = t;
+    y.s = -y.s;
+  }
+  if ((b = (j = yc.length) - (i = xc.length)) > 0) for (; b--; ) xc[i++] = 0;
+  for (b = i; j > a; ) {
+    if (xc[--j] < yc[j]) {
+      for (i = j; i && !xc[--i]; ) xc[i] = 9;
+      --xc[i];
+      xc[j] += 10;
+    }
+    xc[j] -= yc[j];
+  }
+  for (; xc[--b] === 0; ) xc.pop();
+  for (; xc[0] === 0; ) {
+    xc.shift();
+    --ye;
+  }
+  if (!xc[0]) {
+    y.s = 1;
+    xc = [ye = 0];
+  }
+  y.c = xc;
+  y.e = ye;
+  return y;
+};
+P.mod = function(y) {
+  var ygtx, x = this, Big2 = x.constructor, a = x.s, b = (y = new Big2(y)).s;
+  if (!y.c[0]) {
+    throw Error(DIV_BY_ZERO);
+  }
+  x.s = y.s = 1;
+  ygtx = y.cmp(x) == 1;
+  x.s = a;
+  y.s = b;
+  if (ygtx) return new Big2(x);
+  a = Big2.DP;
+  b = Big2.RM;
+  Big2.DP = Big2.RM = 0;
+  x = x.div(y);
+  Big2.DP = a;
+  Big2.RM = b;
+  return this.minus(x.times(y));
+};
+P.neg = function() {
+  var x = new this.constructor(this);
+  x.s = -x.s;
+  return x;
+};
+P.plus = P.add = function(y) {
+  var e, k, t, x = this, Big2 = x.constructor;
+  y = new Big2(y);
+  if (x.s != y.s) {
+    y.s = -y.s;
+    return x.minus(y);
+  }
+  var xe = x.e, xc = x.c, ye = y.e, yc = y.c;
+  if (!xc[0] || !yc[0]) {
+    if (!yc[0]) {
+      if (xc[0]) {
+        y = new Big2(x);
+      } else {
+        y.s = x.s;
+      }
+    }
+    return y;
+  }
+  xc = xc.slice();
+  if (e = xe - ye) {
+    if (e > 0) {
+      ye = xe;
+      t = yc;
+    } else {
+      e = -e;
+      t = xc;
+    }
+    t.reverse();
+    for (; e--; ) t.push(0);
+    t.reverse();
+  }
+  if (xc.length - yc.length < 0) {
+    t = yc;
+    yc = xc;
+    xc = t;
+  }
+  e = yc.length;
+  for (k = 0; e; xc[e] %= 10) k = (xc[--e] = xc[e] + yc[e] + k) / 10 | 0;
+  if (k) {
+    xc.unshift(k);
+    ++ye;
+  }
+  for (e = xc.length; xc[--e] === 0; ) xc.pop();
+  y.c = xc;
+  y.e = ye;
+  return y;
+};
+P.pow = function(n) {
+  var x = this, one = new x.constructor("1"), y = one, isneg = n < 0;
+  if (n !== ~~n || n < -MAX_POWER || n > MAX_POWER) {
+    throw Error(INVALID + "exponent");
+  }
+  if (isneg) n = -n;
+  for (; ; ) {
+    if (n & 1) y = y.times(x);
+    n >>= 1;
+    if (!n) break;
+    x = x.times(x);
+  }
+  return isneg ? one.div(y) : y;
+};
+P.prec = function(sd, rm) {
+  if (sd !== ~~sd || sd < 1 || sd > MAX_DP) {
+    throw Error(INVALID + "precision");
+  }
+  return round(new this.constructor(this), sd, rm);
+};
+P.round = function(dp, rm) {
+  if (dp === UNDEFINED) dp = 0;
+  else if (dp !== ~~dp || dp < -MAX_DP || dp > MAX_DP) {
+    throw Error(INVALID_DP);
+  }
+  return round(new this.constructor(this), dp + this.e + 1, rm);
+};
+P.sqrt = function() {
+  var r, c, t, x = this, Big2 = x.constructor, s = x.s, e = x.e, half = new Big2("0.5");
+  if (!x.c[0]) return new Big2(x);
+  if (s < 0) {
+    throw Error(NAME + "No square root");
+  }
+  s = Math.sqrt(+stringify(x, true, true));
+  if (s === 0 || s === 1 / 0) {
+    c = x.c.join("");
+    if (!(c.length + e & 1)) c += "0";
+    s = Math.sqrt(c);
+    e = ((e + 1) / 2 | 0) - (e < 0 || e & 1);
+    r = new Big2((s == 1 / 0 ? "5e" : (s = s.toExponential()).slice(0, s.indexOf("e") + 1)) + e);
+  } else {
+    r = new Big2(s + "");
+  }
+  e = r.e + (Big2.DP += 4);
+  do {
+    t = r;
+    r = half.times(t.plus(x.div(t)));
+  } while (t.c.slice(0, e).join("") !== r.c.slice(0, e).join(""));
+  return round(r, (Big2.DP -= 4) + r.e + 1, Big2.RM);
+};
+P.times = P.mul = function(y) {
+  var c, x = this, Big2 = x.constructor, xc = x.c, yc = (y = new Big2(y)).c, a = xc.length, b = yc.length, i = x.e, j = y.e;
+  y.s = x.s == y.s ? 1 : -1;
+  if (!xc[0] || !yc[0]) {
+    y.c = [y.e = 0];
+    return y;
+  }
+  y.e = i + j;
+  if (a < b) {
+    c = xc;
+    xc = yc;
+    yc = c;
+    j = a;
+    a = b;
+    b = j;
+  }
+  for (c = new Array(j = a + b); j--; ) c[j] = 0;
+  for (i = b; i--; ) {
+    b = 0;
+    for (j = a + i; j > i; ) {
+      b = c[j] + yc[i] * xc[j - i - 1] + b;
+      c[j--] = b % 10;
+      b = b / 10 | 0;
+    }
+    c[j] = b;
+  }
+  if (b) ++y.e;
+  else c.shift();
+  for (i = c.length; !c[--i]; ) c.pop();
+  y.c = c;
+  return y;
+};
+P.toExponential = function(dp, rm) {
+  var x = this, n = x.c[0];
+  if (dp !== UNDEFINED) {
+    if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
+      throw Error(INVALID_DP);
+    }
+    x = round(new x.constructor(x), ++dp, rm);
+    for (; x.c.length < dp; ) x.c.push(0);
+  }
+  return stringify(x, true, !!n);
+};
+P.toFixed = function(dp, rm) {
+  var x = this, n = x.c[0];
+  if (dp !== UNDEFINED) {
+    if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
+      throw Error(INVALID_DP);
+    }
+    x = round(new x.constructor(x), dp + x.e + 1, rm);
+    for (dp = dp + x.e + 1; x.c.length < dp; ) x.c.push(0);
+  }
+  return stringify(x, false, !!n);
+};
+P.toJSON = P.toString = function() {
+  var x = this, Big2 = x.constructor;
+  return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, !!x.c[0]);
+};
+if (typeof Symbol !== "undefined") {
+  P[/* @__PURE__ */ Symbol.for("nodejs.util.inspect.custom")] = P.toJSON;
+}
+P.toNumber = function() {
+  var n = +stringify(this, true, true);
+  if (this.constructor.strict === true && !this.eq(n.toString())) {
+    throw Error(NAME + "Imprecise conversion");
+  }
+  return n;
+};
+P.toPrecision = function(sd, rm) {
+  var x = this, Big2 = x.constructor, n = x.c[0];
+  if (sd !== UNDEFINED) {
+    if (sd !== ~~sd || sd < 1 || sd > MAX_DP) {
+      throw Error(INVALID + "precision");
+    }
+    x = round(new Big2(x), sd, rm);
+    for (; x.c.length < sd; ) x.c.push(0);
+  }
+  return stringify(x, sd <= x.e || x.e <= Big2.NE || x.e >= Big2.PE, !!n);
+};
+P.valueOf = function() {
+  var x = this, Big2 = x.constructor;
+  if (Big2.strict === true) {
+    throw Error(NAME + "valueOf disallowed");
+  }
+  return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, true);
+};
+var Big = _Big_();
+var big_default = Big;
+
+// src/measurement/roundToFigures.ts
+var mostFigures = 30;
+var smallestPlain = -7;
+function roundToFigures(number, { figures, ties = "even" }) {
+  if (!Number.isInteger(figures) || figures < 1 || figures > mostFigures) {
+    return failure({
+      code: "figures-out-of-range",
+      argument: "figures",
+      expected: \`a whole number from 1 to \${mostFigures}\`,
+      received: String(figures),
+      advice: "Type how many significant figures you want, such as 3."
+    });
+  }
+  const exact = new big_default(number.decimal);
+  if (exact.eq(0)) return success("0");
+  const rounded = exact.prec(figures, ties === "up" ? 1 : 2);
+  const place = rounded.e;
+  const decimals = figures - 1 - place;
+  const plain = decimals > 0 ? rounded.toFixed(decimals) : rounded.toFixed();
+  const isClear = place >= smallestPlain && (decimals > 0 || decimals === 0 && !plain.endsWith("0"));
+  if (isClear) return success(plain);
+  const [digits = ""] = rounded.toExponential(figures - 1).split("e");
+  return success(\`\${digits} × 10^\${place}\`);
+}
+
+// src/functions/entries/roundSigEntry.ts
+var roundSigEntry = {
+  name: "ROUNDSIG",
+  arguments: [
+    { name: "value", kind: "digits", unit: "", about: "the number" },
+    { name: "figures", kind: "whole number", unit: "", about: "how many significant figures" },
+    {
+      name: "ties",
+      kind: "text",
+      unit: "",
+      about: "half-way cases: even takes the even digit, up goes away from zero; even if left out, but schools differ",
+      optional: true,
+      oneOf: ["even", "up"]
+    }
+  ],
+  call: cellByCell,
+  compute: (value, figures, ties) => roundToFigures(value, { figures, ties })
+};
+return { entry: roundSigEntry };
+`;
+},
+// Part SERIALDILUTION: chemistry/serialDilution, functions/entries/serialDilutionEntry
+"SERIALDILUTION"() {
+  return `
+const { oneTable } = part("functions/oneTable");
+const { notAboveZero } = part("measurement/aboveZero");
+const { molesPerLitre } = part("measurement/quantity");
+
+const { failure, quoted, success } = part("measurement/readQuantity");
+
+// src/chemistry/serialDilution.ts
+var mostStages = 100;
+function serialDilution({
+  stock,
+  factor,
+  stages,
+  finalVolume
+}) {
+  const error = notAboveZero(
+    { value: stock, argument: "stock_molarity", unit: "mol/L" },
+    ...finalVolume === void 0 ? [] : [{ value: finalVolume, argument: "final_volume", unit: "mL" }]
+  );
+  if (error) return failure(error);
+  if (!(factor > 1 && Number.isFinite(factor))) {
+    return failure({
+      code: "factor-not-above-one",
+      argument: "factor",
+      expected: "more than 1",
+      received: quoted(factor),
+      advice: "Type how many times the volume grows at each stage, such as 10."
+    });
+  }
+  if (!(Number.isInteger(stages) && stages >= 1 && stages <= mostStages)) {
+    return failure({
+      code: "stages-out-of-range",
+      argument: "stages",
+      expected: \`a whole number from 1 to \${mostStages}\`,
+      received: quoted(stages),
+      advice: "Type how many dilutions follow each other."
+    });
+  }
+  const rows = [];
+  for (let stage = 1; stage <= stages; stage += 1) {
+    const molarity = molesPerLitre(stock / factor ** stage);
+    if (!(molarity > 0)) {
+      return failure({
+        code: "stages-out-of-range",
+        argument: "stages",
+        expected: \`at most \${stage - 1} stages with this factor\`,
+        received: quoted(stages),
+        advice: "Nothing is left to dilute after that: take fewer stages or a smaller factor."
+      });
+    }
+    const taken = finalVolume === void 0 ? void 0 : finalVolume / factor;
+    rows.push(
+      finalVolume === void 0 || taken === void 0 ? { stage, molarity } : { stage, molarity, taken, solvent: finalVolume - taken }
+    );
+  }
+  return success(rows);
+}
+
+// src/functions/entries/serialDilutionEntry.ts
+var serialDilutionEntry = {
+  name: "SERIALDILUTION",
+  arguments: [
+    { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
+    { name: "factor", kind: "number", unit: "", about: "how many times each stage is diluted, more than 1" },
+    { name: "stages", kind: "whole number", unit: "", about: "how many dilutions follow each other" },
+    {
+      name: "final_volume",
+      kind: "volume",
+      unit: "mL",
+      about: "final volume of each stage; adds the two columns of volumes",
+      optional: true
+    }
+  ],
+  columns: ["stage", "mol/L", "mL taken", "mL of solvent"],
+  call: oneTable,
+  compute(stock, factor, stages, finalVolume) {
+    const series = serialDilution({ stock, factor, stages, finalVolume });
+    if (!series.ok) return series;
+    return success(
+      series.value.map(
+        ({ stage, molarity, taken, solvent }) => taken === void 0 || solvent === void 0 ? [stage, molarity] : [stage, molarity, taken, solvent]
+      )
+    );
+  }
+};
+return { entry: serialDilutionEntry };
+`;
+},
+// Part SIGFIGS: functions/entries/sigFigsEntry
+"SIGFIGS"() {
+  return `
+const { cellByCell } = part("functions/cellByCell");
+const { significantFigures } = part("functions/spread");
+const { success } = part("measurement/readQuantity");
+
+// src/functions/entries/sigFigsEntry.ts
+var sigFigsEntry = {
+  name: "SIGFIGS",
+  arguments: [
+    {
+      name: "number_as_text",
+      kind: "figures",
+      unit: "",
+      about: 'the number as text such as "0.0750"; a number cell has lost its trailing zeros'
+    }
+  ],
+  call: cellByCell,
+  compute: (number) => success(significantFigures(number))
+};
+return { entry: sigFigsEntry };
+`;
+},
+// Part SOLUTEMASS: functions/entries/soluteMassEntry
+"SOLUTEMASS"() {
+  return `
+const { soluteMass } = part("chemistry/soluteMass");
+
+const { withMolarMass } = part("functions/withMolarMass");
+
+const { cellByCell } = part("functions/cellByCell");
+
+
+
+
+
+
+// src/functions/entries/soluteMassEntry.ts
+var soluteMassEntry = {
+  name: "SOLUTEMASS",
+  arguments: [
+    {
+      name: "formula",
+      kind: "formula",
+      unit: "",
+      about: "formula of the solid as it stands in the bottle, hydrate included"
+    },
+    { name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
+    { name: "volume", kind: "volume", unit: "mL", about: "volume of solution wanted" },
+    {
+      name: "purity_percent",
+      kind: "percent",
+      unit: "%",
+      about: "purity of the solid by mass; 100 % if left out",
+      optional: true
+    }
+  ],
+  call: cellByCell,
+  compute: (formula, molarity, volume, purity) => withMolarMass(formula, (molarMass) => soluteMass({ molarMass, molarity, volume, purity }))
+};
+return { entry: soluteMassEntry };
+`;
+},
+// Part SOLUTIONVOLUME: chemistry/solutionVolume, functions/entries/solutionVolumeEntry
+"SOLUTIONVOLUME"() {
+  return `
+const { pureShare } = part("chemistry/purity");
+const { withMolarMass } = part("functions/withMolarMass");
+
+const { cellByCell } = part("functions/cellByCell");
+const { notAboveZero } = part("measurement/aboveZero");
+const { finite } = part("measurement/finite");
+const { millilitres } = part("measurement/quantity");
+
+const { failure } = part("measurement/readQuantity");
+
+// src/chemistry/solutionVolume.ts
+function solutionVolume({ molarMass, mass, molarity, purity }) {
+  const error = notAboveZero(
+    { value: mass, argument: "grams", unit: "g" },
+    { value: molarity, argument: "molarity", unit: "mol/L" }
+  );
+  if (error) return failure(error);
+  const share = pureShare(purity);
+  if (!share.ok) return share;
+  return finite(millilitres(1e3 * (mass * share.value / molarMass) / molarity), "grams");
+}
+
+// src/functions/entries/solutionVolumeEntry.ts
+var solutionVolumeEntry = {
+  name: "SOLUTIONVOLUME",
+  arguments: [
+    { name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
+    { name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
+    { name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
+    {
+      name: "purity_percent",
+      kind: "percent",
+      unit: "%",
+      about: "purity of the solid by mass; 100 % if left out",
+      optional: true
+    }
+  ],
+  call: cellByCell,
+  compute: (formula, mass, molarity, purity) => withMolarMass(formula, (molarMass) => solutionVolume({ molarMass, mass, molarity, purity }))
+};
+return { entry: solutionVolumeEntry };
+`;
+},
+// Part host/spreadsheet
+"host/spreadsheet"() {
+  return `
+// src/host/spreadsheet.ts
+var openSpreadsheet = () => SpreadsheetApp.getActiveSpreadsheet();
+var ui = () => SpreadsheetApp.getUi();
+var settle = () => SpreadsheetApp.flush();
+var choiceOf = (options, help) => SpreadsheetApp.newDataValidation().requireValueInList([...options], true).setAllowInvalid(true).setHelpText(help).build();
+var stateRuleOf = ({
+  startsWith,
+  background,
+  color,
+  ranges
+}) => SpreadsheetApp.newConditionalFormatRule().whenTextStartsWith(startsWith).setBackground(background).setFontColor(color).setRanges(ranges).build();
+var isStateRule = (rule, startsWith) => {
+  const condition = rule.getBooleanCondition();
+  return condition !== null && condition.getCriteriaType() === SpreadsheetApp.BooleanCriteria.TEXT_STARTS_WITH && condition.getCriteriaValues()[0] === startsWith;
+};
+var sheetProtections = (sheet) => sheet.getProtections(SpreadsheetApp.ProtectionType.SHEET);
+var recalculateEveryMinute = (spreadsheet) => {
+  spreadsheet.setRecalculationInterval(SpreadsheetApp.RecalculationInterval.MINUTE);
+};
+var documentVisibility = () => SpreadsheetApp.DeveloperMetadataVisibility.DOCUMENT;
+
+return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, recalculateEveryMinute, documentVisibility };
+`;
+},
+// Part host/documentLock: workbook/cellText, workbook/layout
+"host/documentLock"() {
+  return `
+const { settle } = part("host/spreadsheet");
+
+// src/workbook/cellText.ts
+function cellText(cell) {
+  if (cell === null || cell === void 0 || cell instanceof Date) return "";
+  return String(cell).trim();
+}
+
+// src/workbook/layout.ts
+var layoutVersion = 1;
+var classColumns = {
+  find: 1,
+  entry: 2,
+  unit: 3,
+  check: 4,
+  lookAt: 5,
+  hint: 6,
+  help: 7,
+  who: 8,
+  tries: 9,
+  lastEntry: 10,
+  key: 11,
+  step: 12,
+  /** In a heading row the first given; in a step row the entry that was counted last. */
+  givens: 13
+};
+var countedColumn = classColumns.givens;
+var classMarker = "Labrow class";
+var classRows = { title: 1, note: 2, notice: 3, find: 4, firstLink: 5 };
+var planRows = { title: 1, note: 2, notice: 3, settingsHeading: 5 };
+var planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 };
+var spareTeamLines = 60;
+var helpRows = { title: 1, firstNote: 2 };
+
+// src/host/documentLock.ts
+function withDocumentLock(milliseconds, work) {
+  const lock = LockService.getDocumentLock();
+  if (!lock.tryLock(milliseconds)) return { ran: false };
+  try {
+    return { ran: true, value: work() };
+  } finally {
+    settle();
+    lock.releaseLock();
+  }
+}
+
+return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, planRows, planColumns, spareTeamLines, helpRows, withDocumentLock };
+`;
+},
+// Part host/words
+"host/words"() {
+  return `
+// src/host/words.ts
+var hostWords = {
+  title: "Labrow",
+  menu: {
+    openSidebar: "Open the sidebar",
+    buildSample: "Build a sample class",
+    checkAgain: "Check again"
+  },
+  protection: "Labrow: a reminder before anything but the tinted cells is changed",
+  keptName: (name, stamp) => \`\${name}, kept \${stamp}\`,
+  sampleBuilt: "The sample class is ready. Everything in it is invented.",
+  checkedAgain: (renewed) => renewed === 0 ? "Every check is there already." : \`Entered again: \${renewed} of the checks.\`,
+  problem: ({
+    expected,
+    where,
+    received,
+    advice
+  }) => \`Expected \${expected} for \${where}, received \${received}. \${advice}\`,
+  firstClass: "First class",
+  teamNumber: (number) => \`Team \${number}\`,
+  refused: {
+    expected: "the file to take the change",
+    where: "this step",
+    advice: "Nothing that was typed is lost. Wait a moment and press the button again."
+  },
+  buildLabels: {
+    plan: "Plan",
+    help: "Help",
+    progress: "Progress",
+    putAside: (className) => \`keeping \${className} aside\`
+  },
+  keyTwice: {
+    expected: "each key in one line of the Plan",
+    where: "building again",
+    advice: "Give one of these lines another key in the Plan, then build."
+  },
+  lessonThere: {
+    expected: "a file without a lesson",
+    where: "the sample class",
+    advice: "Make a new spreadsheet from the template and build the sample there."
+  },
+  lessonOf: (teams) => \`a Plan with \${teams} teams\`,
+  planUnfinished: {
+    expected: "a finished Plan",
+    where: "the build",
+    advice: "Press build once more; it goes on where it stopped."
+  },
+  headingMissing: (name) => ({
+    expected: \`the heading “\${name}”\`,
+    where: "the lines of the Plan",
+    advice: "Type the heading again above its numbers, or build from the sidebar."
+  }),
+  classUnknown: {
+    expected: "a class that has been built",
+    where: "the class",
+    advice: "Choose one from the list, or build it."
+  },
+  classUnreadable: {
+    expected: "the marks of a class sheet in columns K and L",
+    advice: "Undo what moved the columns, or build the class again: what was typed is copied."
+  },
+  teamUnknown: {
+    expected: "a team of this class",
+    where: "the team",
+    advice: "Read the class again and choose one from the list."
+  },
+  setupProblems: {
+    shape: { expected: "a whole plan", where: "the build", advice: "Open the sidebar again and try once more." },
+    activity: { expected: "an activity from the list", where: "the activity", advice: "Choose one in the sidebar." },
+    given: { expected: "a value", advice: "Fill it in; every team starts from it." },
+    sizes: { expected: "sizes in mL, such as 100 and 250,", advice: "Say what is on the shelf." },
+    balance: {
+      expected: "a mass in g, such as 0.01,",
+      where: "the balance",
+      advice: "Say what the balance reads to and holds."
+    },
+    className: { expected: "a name", where: "each class", advice: "Type one, such as Second period." },
+    classTwice: { expected: "a different name", where: "each class", advice: "Change one of the two." },
+    noClasses: { expected: "at least one class", where: "the lesson", advice: "Add a class and its teams." },
+    noTeams: { expected: "at least one team", advice: "Add a team." },
+    teamName: { expected: "a name for each team", advice: "Type one, or remove the team." },
+    teamTwice: { expected: "a different name for each team", advice: "Change one of the two." },
+    tooMany: { expected: "at most 200 teams", where: "one file", advice: "Use a second file for some of the classes." }
+  }
+};
+
+return { hostWords };
+`;
+},
+// Part desk: lab/numbers/lessonNumbers, lab/numbers/nearbyNumbers, lab/texts/numbers, lab/plannerCaution, lab/soluteList.generated, lab/solutes and 51 more
+"desk"() {
+  return `
+const { cellText, classColumns, classMarker, classRows, helpRows, layoutVersion, planColumns, planRows, spareTeamLines, withDocumentLock } = part("host/documentLock");
+const { hostWords } = part("host/words");
+const { choiceOf, documentVisibility, isStateRule, openSpreadsheet, recalculateEveryMinute, settle, sheetProtections, stateRuleOf, ui } = part("host/spreadsheet");
+const { activityById, allActivities, defaultSettings, defaultShelf, letteredOptions, orderedActions, procedureByName, questionByName, seededRandom, shuffled, stockAndDilution } = part("lab/defaultSettings");
+const { ionCounts, prepareStep, quantities, slipSpans, spanOver, stepTolerance } = part("lab/stepTolerance");
+
+
+
+
+
+
+
+
+const { acceptedEnds, checkHeadings, slipTexts } = part("lab/tolerance");
+const { molarMass } = part("chemistry/molarMass");
+
+
+
+
+
+
+const { errorText, failure, isBlank, quoted, readFormula, readQuantity, success } = part("measurement/readQuantity");
+
+// src/lab/numbers/lessonNumbers.ts
+var portionOf = ({ stock, target, volume }) => target / stock * volume;
+var isSame = (one, other) => Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other));
+
+// src/lab/numbers/nearbyNumbers.ts
+function plainText(value, figures) {
+  const shown = Number(value.toPrecision(figures));
+  if (!isSame(shown, value)) return void 0;
+  const places = figures - 1 - Math.floor(Math.log10(shown) + 1e-12);
+  return places < 0 ? shown.toFixed(0) : shown.toFixed(Math.min(places, 100));
+}
+var nearest = { least: 0.6, most: 1.6 };
+function nearbyNumbers({ value, figures }) {
+  const resolved = Math.min(figures, 3);
+  const place = Math.floor(Math.log10(value) + 1e-12) - resolved + 1;
+  const step = resolved === 3 ? 5 : 1;
+  const scaled = (count) => place < 0 ? count / 10 ** -place : count * 10 ** place;
+  const first = Math.ceil(nearest.least * value / scaled(1) / step);
+  const last = Math.floor(nearest.most * value / scaled(1) / step + 1e-9);
+  const found = [];
+  for (let count = first; count <= last; count += 1) {
+    const near = scaled(count * step);
+    if (near > 0 && plainText(near, figures) !== void 0) found.push(near);
+  }
+  return found;
+}
+
+// src/lab/texts/numbers.ts
+var cautionTexts = {
+  hydrofluoric: "Hydrofluoric acid goes through the skin and can kill. It has no place in a class.",
+  perchloric: "Perchloric acid can explode when it dries out or meets anything that burns.",
+  sulfuric: "Concentrated sulfuric acid burns at once and boils when water meets it. Let staff make a dilute stock.",
+  nitric: "Concentrated nitric acid burns, feeds fires and gives off a poisonous gas. Let staff make a dilute stock.",
+  formic: "Concentrated formic acid burns the skin and its vapour burns too. Let staff make a dilute stock.",
+  chromium: "Chromium(VI) can cause cancer and harms fertility and waters.",
+  lead: "Lead salts harm the unborn child and build up in the body.",
+  mercury: "Mercury salts are poisonous in small amounts and build up in the body.",
+  cobalt: "Cobalt salts can cause cancer and allergies.",
+  nickel: "Nickel salts can cause cancer and allergies.",
+  barium: "Barium salts that dissolve are poisonous if swallowed.",
+  boric: "Boric acid can harm fertility and the unborn child.",
+  oxalic: "Oxalic acid is poisonous and harms the eyes."
+};
+var cautionWithAdvice = (reason) => \`\${reason} Choose another solute, or read the safety data sheet and your school’s own rules first.\`;
+var sizes = (list) => list.length === 0 ? "none" : \`\${list.join(", ")} mL\`;
+var limitText = (value) => {
+  const unit = 10 ** (Math.floor(Math.log10(value)) - 1);
+  return String(Number((Math.floor(value / unit) * unit).toPrecision(2)));
+};
+var demandTexts = {
+  stockAboveTarget: ({ stock, target }) => ({
+    expected: \`less than the stock, \${stock} mol/L,\`,
+    received: \`\${target} mol/L\`,
+    advice: "Dilution only lowers a molarity: use a stronger stock or a weaker target."
+  }),
+  flask: ({ size, shelf }) => ({
+    expected: \`a flask on the shelf (\${sizes(shelf)})\`,
+    received: \`\${size} mL\`,
+    advice: \`Choose one of those sizes, or add a \${size} mL flask to the shelf.\`
+  }),
+  portion: ({ pipettes }) => ({
+    expected: \`a portion of stock that one or two fillings of a pipette on the shelf (\${sizes(pipettes)}) deliver\`,
+    received: "another volume",
+    advice: "Change the target a little, or add a pipette of that size to the shelf."
+  }),
+  portionWithinStock: ({ flask }) => ({
+    expected: "a flask of stock that holds at least twice the portion taken from it",
+    received: \`\${flask} mL\`,
+    advice: "Make more stock in a bigger flask, or dilute to a smaller volume."
+  }),
+  portionWithinFlask: ({ flask, portion }) => ({
+    expected: \`a portion of at most half the flask of \${flask} mL\`,
+    received: \`\${portion} mL\`,
+    advice: "Take a smaller portion, or a bigger flask."
+  }),
+  massFine: ({ least, readability }) => ({
+    expected: \`a mass of at least \${Number(least.toPrecision(3))} g, a hundred times what the balance can tell apart,\`,
+    received: "less than that",
+    advice: \`Use a stronger solution, a bigger flask, or a balance that reads finer than \${readability} g.\`
+  }),
+  massRange: ({ most }) => ({
+    expected: \`a mass within the balance’s range, up to \${most} g,\`,
+    received: "more than that",
+    advice: "Use a weaker solution, a smaller flask, or a balance with a wider range."
+  }),
+  dissolves: (found) => ({
+    expected: \`a molarity at which \${found.formula} dissolves at room temperature, up to about \${limitText(found.limit)} mol/L,\`,
+    received: \`\${found.molarity} mol/L\`,
+    advice: "Use a weaker solution, or another solute."
+  })
+};
+var numbersRemarks = {
+  looksRight: (found) => \`In “\${found.step}”, \${found.slip} would look right (\${found.teams}). Other sizes of flask or pipette would free this.\`,
+  lookAlike: (found) => \`In “\${found.step}”, two mistakes give the same number (\${found.teams}): \${found.slips}.\`,
+  teams: (count, all) => count === all ? "all teams" : count === 1 ? "1 team" : \`\${count} teams\`,
+  twoFillings: "Some portions take two fillings of a pipette, since one filling gives too few different numbers.",
+  mixedFactors: "Some teams have a whole number as dilution factor and some have not, since the shelf gives too few of one kind.",
+  otherDigits: "Flask sizes have different numbers of digits, since the shelf has too few of one kind.",
+  shared: (count, different) => \`The shelf gives \${different} different sets of numbers for \${count} teams, so some teams share theirs. Add a flask or a pipette to free this.\`,
+  solubilityUnknown: (formula2) => \`No solubility figure is known here for \${formula2}: make sure that it dissolves at room temperature.\`,
+  noIons: (formula2) => \`\${formula2} gives no ions that can be counted here, so rows about one ion cannot be judged: leave them out.\`,
+  caution: (formula2, reason) => \`\${formula2}: \${reason}\`
+};
+var startTexts = {
+  missing: (about) => ({
+    expected: \`a value, \${about},\`,
+    received: "a blank",
+    advice: "Fill it in; every team’s numbers begin from it."
+  }),
+  notPositive: (received) => ({
+    expected: "a number above 0",
+    received,
+    advice: "Change it; every team’s numbers begin from it."
+  }),
+  activity: (received, known) => ({
+    expected: \`an activity (\${known.join(", ")})\`,
+    received,
+    advice: "Choose one of these in the plan."
+  }),
+  noPipette: (size) => ({
+    expected: "a pipette on the shelf that gives a portion near these numbers",
+    received: "none that does",
+    advice: size === void 0 ? "Add a flask or a pipette to the shelf, or change the target." : \`Add a \${size} mL pipette to the shelf, or change the target.\`
+  }),
+  dryingSalt: (received, salts) => ({
+    expected: \`a salt that survives drying (\${salts.join(", ")})\`,
+    received,
+    advice: "Choose one of these; others change or spatter when they are heated."
+  }),
+  noFlask: {
+    expected: "a flask on the shelf near this size",
+    received: "none",
+    advice: "Add a flask to the shelf, or change the size."
+  }
+};
+
+// src/lab/plannerCaution.ts
+var cautions = [
+  { reason: "hydrofluoric", applies: (n) => isExactly(n, { H: 1, F: 1 }) },
+  { reason: "perchloric", applies: (n) => isExactly(n, { H: 1, Cl: 1, O: 4 }) },
+  { reason: "sulfuric", applies: (n) => isExactly(n, { H: 2, S: 1, O: 4 }) },
+  { reason: "nitric", applies: (n) => isExactly(n, { H: 1, N: 1, O: 3 }) },
+  { reason: "formic", applies: (n) => isExactly(n, { H: 2, C: 1, O: 2 }) },
+  { reason: "boric", applies: (n) => isExactly(n, { H: 3, B: 1, O: 3 }) },
+  { reason: "oxalic", applies: (n) => isExactly(n, { H: 2, C: 2, O: 4 }) },
+  // Chromium(III) salts are not meant, and the numbers of atoms alone cannot tell the two apart.
+  { reason: "chromium", applies: (_, written) => /CrO[34](?!\\d)|Cr2O7|CrO2Cl2/.test(written) },
+  { reason: "lead", applies: (n) => has(n, "Pb") },
+  { reason: "mercury", applies: (n) => has(n, "Hg") },
+  { reason: "cobalt", applies: (n) => has(n, "Co") },
+  { reason: "nickel", applies: (n) => has(n, "Ni") },
+  { reason: "barium", applies: (n) => has(n, "Ba") && !isExactly(n, { Ba: 1, S: 1, O: 4 }) }
+];
+var has = (counts, element) => {
+  var _a;
+  return ((_a = counts[element]) != null ? _a : 0) > 0;
+};
+var isExactly = (counts, wanted) => Object.keys(wanted).every((element) => counts[element] === wanted[element]) && Object.keys(counts).every((element) => {
+  var _a;
+  return ((_a = counts[element]) != null ? _a : 0) === 0 || wanted[element] !== void 0;
+});
+function plannerCaution(formula2) {
+  var _a, _b, _c, _d;
+  const read = readFormula(formula2);
+  if (!read.ok) return "";
+  const counts = /* @__PURE__ */ Object.create(null);
+  for (const { element, count } of read.value.atoms) counts[element] = count;
+  const waters = (_b = (_a = read.value.hydrate) == null ? void 0 : _a.count) != null ? _b : 0;
+  counts.H = ((_c = counts.H) != null ? _c : 0) - 2 * waters;
+  counts.O = ((_d = counts.O) != null ? _d : 0) - waters;
+  const written = String(formula2).normalize("NFKC").replace(/\\s/g, "");
+  const found = cautions.find(({ applies }) => applies(counts, written));
+  return found === void 0 ? "" : cautionWithAdvice(cautionTexts[found.reason]);
+}
+
+// src/lab/soluteList.generated.ts
+var soluteList = \`
 sodium chloride|NaCl|35.9|NaCl|
 potassium chloride|KCl|34.2|KCl|
 sodium hydroxide|NaOH|109|NaOH|solid: care, staff weigh out for younger students
@@ -2901,8151 +8665,3188 @@ calcium hydroxide|Ca(OH)2|0.173|Ca(OH)2|
 urea|CO(NH2)2|107.9|CO(NH2)2|
 boric acid|H3BO3|4.72|H3BO3|not for students as solid (reproductive hazard)
 disodium hydrogen phosphate|Na2HPO4|7.83|Na2HPO4|
-`;
+\`;
 
-  // src/lab/solutes.ts
-  var listedSolutes = () => soluteList.trim().split("\n").map((line) => {
-    const [name = "", formula2 = "", solubility = "", basis = "", use = ""] = line.split("|");
-    return { name, formula: formula2, basis, use, solubility: solubility === "" ? void 0 : Number(solubility) };
-  });
-  var soluteNeeded = 5;
-  var proposedSolutes = () => listedSolutes().filter(
-    ({ formula: formula2, solubility, use }) => use === "" && solubility !== void 0 && solubility >= soluteNeeded && plannerCaution(formula2) === ""
-  ).map(({ name, formula: formula2 }) => ({ name, formula: formula2, caution: "" })).sort((one, other) => one.name < other.name ? -1 : 1);
-  var plainFormula = (typed2) => typed2.normalize("NFKC").replace(/\s/g, "").replace(/[•*.⋅∙]/g, "·").replace(/[[{]/g, "(").replace(/[\]}]/g, ")");
-  function solubleMolarity(formula2) {
-    const listed = listedSolutes().find((solute) => plainFormula(solute.formula) === plainFormula(formula2));
-    if ((listed == null ? void 0 : listed.solubility) === void 0) return void 0;
-    const basis = readFormula(listed.basis);
-    const mass = basis.ok ? molarMass(basis.value) : basis;
-    if (!mass.ok) return void 0;
-    return 1e3 * listed.solubility / mass.value / (100 + listed.solubility);
+// src/lab/solutes.ts
+var listedSolutes = () => soluteList.trim().split("\\n").map((line) => {
+  const [name = "", formula2 = "", solubility = "", basis = "", use = ""] = line.split("|");
+  return { name, formula: formula2, basis, use, solubility: solubility === "" ? void 0 : Number(solubility) };
+});
+var soluteNeeded = 5;
+var proposedSolutes = () => listedSolutes().filter(
+  ({ formula: formula2, solubility, use }) => use === "" && solubility !== void 0 && solubility >= soluteNeeded && plannerCaution(formula2) === ""
+).map(({ name, formula: formula2 }) => ({ name, formula: formula2, caution: "" })).sort((one, other) => one.name < other.name ? -1 : 1);
+var plainFormula = (typed2) => typed2.normalize("NFKC").replace(/\\s/g, "").replace(/[•*.⋅∙]/g, "·").replace(/[[{]/g, "(").replace(/[\\]}]/g, ")");
+function solubleMolarity(formula2) {
+  const listed = listedSolutes().find((solute) => plainFormula(solute.formula) === plainFormula(formula2));
+  if ((listed == null ? void 0 : listed.solubility) === void 0) return void 0;
+  const basis = readFormula(listed.basis);
+  const mass = basis.ok ? molarMass(basis.value) : basis;
+  if (!mass.ok) return void 0;
+  return 1e3 * listed.solubility / mass.value / (100 + listed.solubility);
+}
+
+// src/lab/numbers/startNumbers.ts
+var kinds = { "mol/L": "concentration", mL: "volume", g: "mass", "g/mL": "density", "%": "percent" };
+var kindOf = ({ unit }) => unit in kinds ? kinds[unit] : void 0;
+function lessonNumbers({ numbers }, { values, molarMass: molarMass2 }) {
+  const value = (name) => {
+    var _a;
+    return (_a = values[name]) != null ? _a : Number.NaN;
+  };
+  const { solid, dilution, reagent, serial, residue } = numbers;
+  return {
+    ...solid ? { solid: { molarity: value(solid.molarity), flask: value(solid.flask) } } : {},
+    ...dilution ? { dilution: { stock: value(dilution.stock), target: value(dilution.target), volume: value(dilution.volume) } } : {},
+    ...reagent ? {
+      reagent: {
+        stock: 10 * value(reagent.massPercent) * value(reagent.density) / molarMass2,
+        target: value(reagent.target),
+        volume: value(reagent.volume)
+      }
+    } : {},
+    ...serial ? { serial: { stock: value(serial.stock), portion: value(serial.portion), flask: value(serial.flask) } } : {},
+    ...residue ? { residue: { molarity: value(residue.molarity), portion: value(residue.portion) } } : {}
+  };
+}
+var dryingSalts = ["NaCl", "KCl", "KBr", "Na2SO4", "K2SO4"];
+function readStartNumbers(activity, setup) {
+  var _a, _b, _c, _d, _e;
+  const decimalMark = setup.settings["decimal mark"] === "comma" ? "comma" : "point";
+  const typed2 = {};
+  for (const given of activity.givens) {
+    const cell = setup.givens[given.name];
+    if (isBlank(cell)) {
+      if (given.optional || given.name === activity.numbers.ion) continue;
+      return failure({ code: "numbers-start", argument: given.name, ...startTexts.missing(given.about) });
+    }
+    const kind = kindOf(given);
+    if (kind === void 0) continue;
+    const read = readQuantity(cell, kind, given.name, { decimalMark });
+    if (!read.ok) return read;
+    if (!(read.value.value > 0)) {
+      return failure({ code: "numbers-start", argument: given.name, ...startTexts.notPositive(quoted(cell)) });
+    }
+    typed2[given.name] = read.value;
   }
+  const { numbers } = activity;
+  const formulaText = (_a = setup.givens[numbers.formula]) != null ? _a : "";
+  const formula2 = readFormula(formulaText, numbers.formula);
+  if (!formula2.ok) return formula2;
+  const mass = molarMass(formula2.value);
+  if (!mass.ok) return mass;
+  const isDryingSalt = dryingSalts.some((salt) => {
+    const known = readFormula(salt);
+    const atoms = ({ atoms: list }) => list.map(({ element, count }) => \`\${element}\${count}\`).sort().join(" ");
+    return known.ok && atoms(known.value) === atoms(formula2.value);
+  });
+  if (numbers.residue && !isDryingSalt) {
+    return failure({
+      code: "numbers-solute",
+      argument: numbers.formula,
+      ...startTexts.dryingSalt(quoted(formulaText), dryingSalts)
+    });
+  }
+  const remarks = [];
+  if (numbers.ion !== void 0) {
+    const ion = setup.givens[numbers.ion];
+    const counts = ionCounts(formula2.value, ion);
+    if (!counts.ok && counts.error.code !== "ion-not-in-formula") {
+      remarks.push(numbersRemarks.noIons(formulaText.trim()));
+    } else if (isBlank(ion)) {
+      const about = (_c = (_b = activity.givens.find(({ name }) => name === numbers.ion)) == null ? void 0 : _b.about) != null ? _c : "";
+      return failure({ code: "numbers-start", argument: numbers.ion, ...startTexts.missing(about) });
+    } else if (!counts.ok) {
+      return failure({ ...counts.error, argument: numbers.ion });
+    }
+  }
+  const values = Object.fromEntries(Object.entries(typed2).map(([name, { value }]) => [name, value]));
+  const purity = (_d = numbers.solid) == null ? void 0 : _d.purity;
+  return success({
+    typed: typed2,
+    remarks,
+    substance: {
+      formula: formulaText.trim(),
+      molarMass: mass.value,
+      purityPercent: (_e = purity === void 0 ? void 0 : values[purity]) != null ? _e : 100,
+      solubleMolarity: solubleMolarity(formulaText)
+    },
+    lesson: lessonNumbers(activity, { values, molarMass: mass.value })
+  });
+}
 
-  // src/lab/numbers/startNumbers.ts
-  var kinds = { "mol/L": "concentration", mL: "volume", g: "mass", "g/mL": "density", "%": "percent" };
-  var kindOf = ({ unit }) => unit in kinds ? kinds[unit] : void 0;
-  function lessonNumbers({ numbers }, { values, molarMass: molarMass2 }) {
-    const value = (name) => {
+// src/lab/numbers/candidates.ts
+var digitsOf = (volume) => String(Math.trunc(volume)).length;
+function flasksNear(size, flasksMl) {
+  const near = flasksMl.filter((flask) => flask >= size / 4 && flask <= size * 4);
+  const alike = near.filter((flask) => digitsOf(flask) === digitsOf(size));
+  return alike.length > 0 ? { sizes: alike, otherDigits: false } : { sizes: near, otherDigits: near.length > 0 };
+}
+var isWholeFactor = ({ stock, target }) => isSame(stock / target, Math.round(stock / target));
+var hasWholeFactor = ({ dilution, serial }) => dilution !== void 0 ? isWholeFactor(dilution) : serial !== void 0 && isWholeFactor({ stock: serial.flask, target: serial.portion });
+var factorRange = 2.5;
+function dilutionsNear(start, { dilution }, {
+  stocks,
+  volumes,
+  deliverable
+}) {
+  var _a;
+  const from = start.lesson.dilution;
+  const figures = (_a = start.typed[dilution.target]) == null ? void 0 : _a.figures;
+  if (from === void 0 || figures === void 0) return [];
+  const factor = from.stock / from.target;
+  const found = [];
+  for (const volume of volumes) {
+    for (const { volume: portion, fillings } of deliverable) {
+      const here = volume / portion;
+      if (here < factor / factorRange || here > factor * factorRange || here < 1.2) continue;
+      for (const stock of stocks) {
+        const target = Number((stock * portion / volume).toPrecision(15));
+        const targetText = plainText(target, figures);
+        if (targetText !== void 0) found.push({ stock, target: Number(targetText), volume, targetText, fillings });
+      }
+    }
+  }
+  return found;
+}
+var joined = (one, other) => one.flatMap(
+  (first) => other.map(
+    (second) => ({
+      values: { ...first.values, ...second.values },
+      texts: { ...first.texts, ...second.texts },
+      fillings: second.fillings === 0 ? first.fillings : second.fillings
+    })
+  )
+);
+var valuesOf = (name, list) => list.map(({ value, text: text2 }) => ({ values: { [name]: value }, texts: { [name]: text2 }, fillings: 0 }));
+function candidatesNear(activity, start, bench2) {
+  const { solid, dilution, reagent, serial, residue } = activity.numbers;
+  let lacks;
+  let otherDigits = false;
+  const lacking = (what, parts2) => {
+    if (parts2.length === 0) lacks != null ? lacks : lacks = what;
+    return parts2;
+  };
+  const nearby = (name) => {
+    const typed2 = start.typed[name];
+    if (typed2 === void 0) return [];
+    const shown = (value) => {
       var _a;
-      return (_a = values[name]) != null ? _a : Number.NaN;
+      return (_a = plainText(value, typed2.figures)) != null ? _a : String(value);
     };
-    const { solid: solid2, dilution: dilution2, reagent, serial, residue } = numbers;
-    return {
-      ...solid2 ? { solid: { molarity: value(solid2.molarity), flask: value(solid2.flask) } } : {},
-      ...dilution2 ? { dilution: { stock: value(dilution2.stock), target: value(dilution2.target), volume: value(dilution2.volume) } } : {},
-      ...reagent ? {
-        reagent: {
-          stock: 10 * value(reagent.massPercent) * value(reagent.density) / molarMass2,
-          target: value(reagent.target),
-          volume: value(reagent.volume)
-        }
-      } : {},
-      ...serial ? { serial: { stock: value(serial.stock), portion: value(serial.portion), flask: value(serial.flask) } } : {},
-      ...residue ? { residue: { molarity: value(residue.molarity), portion: value(residue.portion) } } : {}
-    };
-  }
-  var dryingSalts = ["NaCl", "KCl", "KBr", "Na2SO4", "K2SO4"];
-  function readStartNumbers(activity, setup) {
-    var _a, _b, _c;
-    const decimalMark = setup.settings["decimal mark"] === "comma" ? "comma" : "point";
-    const typed2 = {};
-    for (const given of activity.givens) {
-      const cell = setup.givens[given.name];
-      if (isBlank(cell)) {
-        if (given.optional) continue;
-        return failure({ code: "numbers-start", argument: given.name, ...startTexts.missing(given.about) });
-      }
-      const kind = kindOf(given);
-      if (kind === void 0) continue;
-      const read2 = readQuantity(cell, kind, given.name, { decimalMark });
-      if (!read2.ok) return read2;
-      if (!(read2.value.value > 0)) {
-        return failure({ code: "numbers-start", argument: given.name, ...startTexts.notPositive(quoted(cell)) });
-      }
-      typed2[given.name] = read2.value;
-    }
-    const { numbers } = activity;
-    const formulaText = (_a = setup.givens[numbers.formula]) != null ? _a : "";
-    const formula2 = readFormula(formulaText, numbers.formula);
-    if (!formula2.ok) return formula2;
-    const mass = molarMass(formula2.value);
-    if (!mass.ok) return mass;
-    const isDryingSalt = dryingSalts.some((salt) => {
-      const known2 = readFormula(salt);
-      const atoms = ({ atoms: list }) => list.map(({ element, count }) => `${element}${count}`).sort().join(" ");
-      return known2.ok && atoms(known2.value) === atoms(formula2.value);
-    });
-    if (numbers.residue && !isDryingSalt) {
-      return failure({
-        code: "numbers-solute",
-        argument: numbers.formula,
-        ...startTexts.dryingSalt(quoted(formulaText), dryingSalts)
-      });
-    }
-    if (numbers.ion !== void 0) {
-      const counts = ionCounts(formula2.value, setup.givens[numbers.ion]);
-      if (!counts.ok) return failure({ ...counts.error, argument: numbers.ion });
-    }
-    const values = Object.fromEntries(Object.entries(typed2).map(([name, { value }]) => [name, value]));
-    const purity = (_b = numbers.solid) == null ? void 0 : _b.purity;
-    return success({
-      typed: typed2,
-      substance: {
-        formula: formulaText.trim(),
-        molarMass: mass.value,
-        purityPercent: (_c = purity === void 0 ? void 0 : values[purity]) != null ? _c : 100,
-        solubleMolarity: solubleMolarity(formulaText)
-      },
-      lesson: lessonNumbers(activity, { values, molarMass: mass.value })
-    });
-  }
-
-  // src/lab/numbers/candidates.ts
-  var digitsOf = (volume) => String(Math.trunc(volume)).length;
-  function flasksNear(size2, flasksMl) {
-    const near = flasksMl.filter((flask) => flask >= size2 / 4 && flask <= size2 * 4);
-    const alike = near.filter((flask) => digitsOf(flask) === digitsOf(size2));
-    return alike.length > 0 ? { sizes: alike, otherDigits: false } : { sizes: near, otherDigits: near.length > 0 };
-  }
-  var isWholeFactor = ({ stock, target }) => isSame(stock / target, Math.round(stock / target));
-  var hasWholeFactor = ({ dilution: dilution2, serial }) => dilution2 !== void 0 ? isWholeFactor(dilution2) : serial !== void 0 && isWholeFactor({ stock: serial.flask, target: serial.portion });
-  var factorRange = 2.5;
-  function dilutionsNear(start, { dilution: dilution2 }, {
-    stocks,
-    volumes,
-    deliverable
-  }) {
-    var _a;
-    const from = start.lesson.dilution;
-    const figures = (_a = start.typed[dilution2.target]) == null ? void 0 : _a.figures;
-    if (from === void 0 || figures === void 0) return [];
-    const factor = from.stock / from.target;
-    const found = [];
-    for (const volume of volumes) {
-      for (const { volume: portion, fillings } of deliverable) {
-        const here = volume / portion;
-        if (here < factor / factorRange || here > factor * factorRange || here < 1.2) continue;
-        for (const stock of stocks) {
-          const target = Number((stock * portion / volume).toPrecision(15));
-          const targetText = plainText(target, figures);
-          if (targetText !== void 0) found.push({ stock, target: Number(targetText), volume, targetText, fillings });
-        }
-      }
-    }
-    return found;
-  }
-  var joined = (one, other) => one.flatMap(
-    (first) => other.map(
-      (second) => ({
-        values: { ...first.values, ...second.values },
-        texts: { ...first.texts, ...second.texts },
-        fillings: second.fillings === 0 ? first.fillings : second.fillings
-      })
-    )
-  );
-  var valuesOf = (name, list) => list.map(({ value, text: text2 }) => ({ values: { [name]: value }, texts: { [name]: text2 }, fillings: 0 }));
-  function candidatesNear(activity, start, bench2) {
-    const { solid: solid2, dilution: dilution2, reagent, serial, residue } = activity.numbers;
-    let lacks;
-    let otherDigits = false;
-    const lacking = (what, parts2) => {
-      if (parts2.length === 0) lacks != null ? lacks : lacks = what;
-      return parts2;
-    };
-    const nearby = (name) => {
-      const typed2 = start.typed[name];
-      if (typed2 === void 0) return [];
-      const shown2 = (value) => {
-        var _a;
-        return (_a = plainText(value, typed2.figures)) != null ? _a : String(value);
-      };
-      return valuesOf(
+    return valuesOf(
+      name,
+      nearbyNumbers(typed2).map((value) => ({ value, text: shown(value) }))
+    );
+  };
+  const flasks = (name, what) => {
+    var _a, _b;
+    const near = flasksNear((_b = (_a = start.typed[name]) == null ? void 0 : _a.value) != null ? _b : Number.NaN, bench2.shelf.flasksMl);
+    otherDigits = otherDigits || near.otherDigits;
+    return lacking(
+      what,
+      valuesOf(
         name,
-        nearbyNumbers(typed2).map((value) => ({ value, text: shown2(value) }))
-      );
-    };
-    const flasks = (name, what) => {
-      var _a, _b;
-      const near = flasksNear((_b = (_a = start.typed[name]) == null ? void 0 : _a.value) != null ? _b : Number.NaN, bench2.shelf.flasksMl);
-      otherDigits = otherDigits || near.otherDigits;
-      return lacking(
-        what,
-        valuesOf(
-          name,
-          near.sizes.map((value) => ({ value, text: String(value) }))
-        )
-      );
-    };
-    const portionsNear = (name) => {
-      var _a, _b;
-      const from = (_b = (_a = start.typed[name]) == null ? void 0 : _a.value) != null ? _b : Number.NaN;
-      const near = bench2.deliverable.filter(({ volume }) => volume >= from / factorRange && volume <= from * factorRange);
-      return lacking(
-        "portion",
-        near.map(
-          ({ volume, fillings }) => ({ values: { [name]: volume }, texts: { [name]: String(volume) }, fillings })
-        )
-      );
-    };
-    const diluted = (names5) => {
-      const stocks = nearby(names5.stock);
-      const volumes = flasks(names5.volume, "final flask");
-      const stockText = (value) => {
-        var _a, _b;
-        return (_b = (_a = stocks.find(({ values }) => values[names5.stock] === value)) == null ? void 0 : _a.texts[names5.stock]) != null ? _b : "";
-      };
-      const made = dilutionsNear(
-        start,
-        { dilution: names5 },
-        {
-          stocks: stocks.map(({ values }) => {
-            var _a;
-            return (_a = values[names5.stock]) != null ? _a : Number.NaN;
-          }),
-          volumes: volumes.map(({ values }) => {
-            var _a;
-            return (_a = values[names5.volume]) != null ? _a : Number.NaN;
-          }),
-          deliverable: bench2.deliverable
-        }
-      );
-      return lacking(
-        "portion",
-        made.map(
-          ({ stock, target, volume, targetText, fillings }) => ({
-            values: { [names5.stock]: stock, [names5.target]: target, [names5.volume]: volume },
-            texts: { [names5.stock]: stockText(stock), [names5.target]: targetText, [names5.volume]: String(volume) },
-            fillings
-          })
-        )
-      );
-    };
-    const parts = [
-      ...solid2 ? [flasks(solid2.flask, "flask")] : [],
-      ...solid2 && !dilution2 ? [nearby(solid2.molarity)] : [],
-      ...dilution2 ? [diluted(dilution2)] : [],
-      ...reagent ? [nearby(reagent.target), flasks(reagent.volume, "final flask")] : [],
-      ...serial ? [nearby(serial.stock), flasks(serial.flask, "flask"), portionsNear(serial.portion)] : [],
-      ...residue ? [nearby(residue.molarity), portionsNear(residue.portion)] : []
-    ];
-    const fixed2 = Object.fromEntries(Object.entries(start.typed).map(([name, { value }]) => [name, value]));
-    const candidates = parts.reduce(joined, [{ values: {}, texts: {}, fillings: 0 }]).map(({ values, texts, fillings }) => {
-      const lesson = lessonNumbers(activity, {
-        values: { ...fixed2, ...values },
-        molarMass: start.substance.molarMass
-      });
-      return { lesson, values, texts, fillings, wholeFactor: hasWholeFactor(lesson) };
-    });
-    return { candidates, otherDigits, lacks };
-  }
-
-  // src/lab/givenCells.ts
-  var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : "";
-  var namesTaken = ({ takes }) => takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", ");
-  function readGivenCells(quantity, table) {
-    const cells = /* @__PURE__ */ Object.create(null);
-    for (const row of table) {
-      if (row.length !== 2) {
-        return failure({
-          code: "given-shape",
-          argument: "given",
-          expected: "two columns, name and value,",
-          received: row.length === 1 ? "one column" : `${row.length} columns`,
-          advice: `Put the names in the first column: ${namesTaken(quantity)}.`
-        });
-      }
-      const [nameCell, value] = row;
-      if (isBlank(nameCell)) continue;
-      const name = plainName(nameCell);
-      if (!quantity.takes.some((argument) => argument.name === name)) {
-        return failure({
-          code: "given-unknown",
-          argument: "given",
-          expected: `names that ${quantity.name} takes`,
-          received: quoted(nameCell),
-          advice: `It takes ${namesTaken(quantity)}.`,
-          brief: quoted(nameCell)
-        });
-      }
-      if (name in cells) {
-        return failure({
-          code: "given-twice",
-          argument: "given",
-          expected: `each name once`,
-          received: `${quoted(nameCell)} twice`,
-          advice: `Keep one row for each of ${namesTaken(quantity)}.`,
-          brief: name
-        });
-      }
-      cells[name] = value;
-    }
-    return success(cells);
-  }
-
-  // src/lab/roundedWeight.ts
-  function roundedWeight(weight, decimals) {
-    const printed = String(weight);
-    const point = printed.indexOf(".");
-    const own = point < 0 ? 0 : printed.length - point - 1;
-    let low = weight;
-    let high = weight;
-    for (let kept = decimals; kept < own; kept += 1) {
-      const shifted2 = Number(`${printed}e${kept}`);
-      const below = Math.floor(shifted2);
-      const part = shifted2 - below;
-      const halfUp = part >= 0.5 ? below + 1 : below;
-      const halfEven = part === 0.5 && below % 2 === 0 ? below : halfUp;
-      low = Math.min(low, Number(`${halfEven}e-${kept}`));
-      high = Math.max(high, Number(`${halfUp}e-${kept}`));
-    }
-    return { low, high };
-  }
-
-  // src/lab/molarMassSpan.ts
-  function molarMassSpan({ atoms, byAtomicNumber }, decimals) {
-    var _a;
-    let low = 0;
-    let middle = 0;
-    let high = 0;
-    for (const { element, count } of atoms) {
-      const weight = byAtomicNumber ? (_a = elements().get(elementOf(element))) == null ? void 0 : _a.atomicNumber : relativeMass(element);
-      if (weight === void 0) throw new Error(`${element} has no atomic weight, which is found before this`);
-      const rounded = byAtomicNumber ? { low: weight, high: weight } : roundedWeight(weight, decimals);
-      low += count * rounded.low;
-      middle += count * weight;
-      high += count * rounded.high;
-    }
-    return { low, middle, high };
-  }
-
-  // src/lab/prepareStep.ts
-  var noNumbers = {
-    molarity: Number.NaN,
-    volume: Number.NaN,
-    mass: Number.NaN,
-    purity: 100,
-    "stock molarity": Number.NaN,
-    "target molarity": Number.NaN,
-    "target volume": Number.NaN,
-    "stock volume": Number.NaN,
-    "final volume": Number.NaN,
-    measured: Number.NaN,
-    accepted: Number.NaN,
-    "mass percent": Number.NaN,
-    density: Number.NaN,
-    "molar mass": Number.NaN,
-    "moles of solute": Number.NaN,
-    "dilution factor": Number.NaN,
-    ionCount: Number.NaN,
-    otherIonCounts: []
+        near.sizes.map((value) => ({ value, text: String(value) }))
+      )
+    );
   };
-  function askedOf(quantity, { figures, decimals = 2 }) {
-    if (figures !== void 0) return { figures };
-    return quantity.figures === "decimals" ? { decimals } : { figures: quantity.figures };
-  }
-  function readAnyNumber(cell, name, marks) {
-    const plain4 = readNumber(cell, name, marks);
-    if (plain4.ok) return success(plain4.value.value);
-    for (const kind of ["concentration", "mass", "volume", "density", "amount", "percent"]) {
-      const quantity = readQuantity(cell, kind, name, marks);
-      if (quantity.ok) return success(quantity.value.value);
-    }
-    return plain4;
-  }
-  function prepareStep(quantity, cells, preparation = {}) {
-    var _a;
-    const { decimals = 2, numbers: ready = {}, names: names5 = {} } = preparation;
-    const marks = preparation.decimalMark ? { decimalMark: preparation.decimalMark } : {};
-    const called2 = ({ name }) => {
-      var _a2;
-      return (_a2 = names5[name]) != null ? _a2 : name;
-    };
-    const numbers = {};
-    let formula2;
-    let ions2;
-    for (const argument of quantity.takes) {
-      const cell = cells[argument.name];
-      if (argument.kind !== "formula" && argument.kind !== "ion" && argument.name in ready) continue;
-      if (isBlank(cell)) {
-        if (argument.optional) continue;
-        return failure({
-          code: "given-missing",
-          argument: called2(argument),
-          expected: `a value for ${called2(argument)}`,
-          received: "a blank",
-          advice: `${quantity.name} takes ${namesTaken(quantity)}.`,
-          brief: called2(argument)
-        });
-      }
-      if (argument.kind === "formula") {
-        const read2 = readFormula(cell, called2(argument));
-        if (!read2.ok) return read2;
-        formula2 = read2.value;
-      } else if (argument.kind === "ion") {
-        if (!formula2) throw new Error(`${quantity.name}: the ion comes after its formula`);
-        const counts = ionCounts(formula2, cell);
-        if (!counts.ok) return failure({ ...counts.error, argument: sheetName(counts.error.argument, names5) });
-        ions2 = counts.value;
-      } else if (argument.kind === "number") {
-        const read2 = readAnyNumber(cell, called2(argument), marks);
-        if (!read2.ok) return read2;
-        numbers[argument.name] = read2.value;
-      } else {
-        const read2 = readQuantity(cell, argument.kind, called2(argument), marks);
-        if (!read2.ok) return read2;
-        numbers[argument.name] = read2.value.value;
-      }
-    }
-    const weighed = ions2 ? void 0 : formula2;
-    if (weighed) {
-      const mass = molarMass(weighed);
-      if (!mass.ok) return failure({ ...mass.error, argument: sheetName(mass.error.argument, names5) });
-    }
-    const span = weighed ? molarMassSpan(weighed, decimals) : void 0;
-    const step = {
-      quantity,
-      formula: weighed,
-      molarMass: span,
-      numbers: { ...noNumbers, ...ions2, ...numbers, ...ready },
-      asked: askedOf(quantity, preparation),
-      decimals
-    };
-    if (Object.values(ready).some(Number.isNaN)) return success(step);
-    const refused2 = quantity.chemistry({ ...step.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
-    return refused2.ok ? success(step) : failure({ ...refused2.error, argument: sheetName(refused2.error.argument, names5) });
-  }
-  var givenNames = { grams: "mass", "purity percent": "purity" };
-  var sheetName = (argument, names5) => {
+  const portionsNear = (name) => {
     var _a, _b;
-    const spaced = argument.replace(/_/g, " ");
-    const name = (_a = givenNames[spaced]) != null ? _a : spaced;
-    return (_b = names5[name]) != null ? _b : name;
-  };
-
-  // src/measurement/aboveZero.ts
-  var shown = ({ value, unit }) => unit === "" ? quoted(value) : `${quoted(value)} ${unit}`;
-  function notAboveZero(...numbers) {
-    const found = numbers.find(({ value }) => !(value > 0 && Number.isFinite(value)));
-    if (found === void 0) return void 0;
-    return {
-      code: "not-above-zero",
-      argument: found.argument,
-      expected: found.unit === "" ? "a number above 0" : `more than 0 ${found.unit}`,
-      received: shown(found),
-      advice: "Look at the sign, and at the cell it comes from."
-    };
-  }
-  function belowZero(...numbers) {
-    const found = numbers.find(({ value }) => !(value >= 0 && Number.isFinite(value)));
-    if (found === void 0) return void 0;
-    return {
-      code: "below-zero",
-      argument: found.argument,
-      expected: found.unit === "" ? "0 or more" : `0 ${found.unit} or more`,
-      received: shown(found),
-      advice: "Look at the sign, and at the cell it comes from."
-    };
-  }
-
-  // src/chemistry/portionError.ts
-  function portionError({
-    stockVolume: stockVolume3,
-    finalVolume
-  }) {
-    if (stockVolume3 <= finalVolume) return void 0;
-    return {
-      code: "final-below-stock-volume",
-      argument: "final_volume",
-      expected: `at least the stock taken, ${quoted(stockVolume3)} mL`,
-      received: `${quoted(finalVolume)} mL`,
-      advice: "Filling up only adds volume: swap the two cells, or look at their units."
-    };
-  }
-
-  // src/chemistry/dilutedMolarity.ts
-  function dilutedMolarity({ stock, stockVolume: stockVolume3, finalVolume }) {
-    var _a;
-    const error = (_a = notAboveZero(
-      { value: stock, argument: "stock_molarity", unit: "mol/L" },
-      { value: stockVolume3, argument: "stock_volume", unit: "mL" },
-      { value: finalVolume, argument: "final_volume", unit: "mL" }
-    )) != null ? _a : portionError({ stockVolume: stockVolume3, finalVolume });
-    if (error) return failure(error);
-    return finite(molesPerLitre(stock * stockVolume3 / finalVolume), "stock_molarity");
-  }
-
-  // src/lab/quantities/dilutedMolarityQuantity.ts
-  var dilutedMolarityQuantity = {
-    name: "diluted molarity",
-    takes: [
-      { name: "stock molarity", kind: "concentration", unit: "mol/L" },
-      { name: "stock volume", kind: "volume", unit: "mL" },
-      { name: "final volume", kind: "volume", unit: "mL" }
-    ],
-    entryKind: "concentration",
-    unit: "mol/L",
-    figures: 3,
-    wideClose: true,
-    buildsOn: [],
-    chemistry: (n) => dilutedMolarity({
-      stock: molesPerLitre(n["stock molarity"]),
-      stockVolume: millilitres(n["stock volume"]),
-      finalVolume: millilitres(n["final volume"])
-    }),
-    relation: (n) => n["stock molarity"] * n["stock volume"] / n["final volume"],
-    slips: [
-      { id: "ratio-inverted", value: (n) => n["stock molarity"] * n["final volume"] / n["stock volume"] },
-      {
-        id: "solvent-added-to-final",
-        value: (n) => n["stock molarity"] * n["stock volume"] / (n["stock volume"] + n["final volume"])
-      },
-      {
-        id: "water-as-final",
-        value: (n) => n["stock molarity"] * n["stock volume"] / (n["final volume"] - n["stock volume"])
-      },
-      { id: "molarity-unchanged", value: (n) => n["stock molarity"] }
-    ]
-  };
-
-  // src/chemistry/dilution.ts
-  function dilutionError({ stock, target }) {
-    const error = notAboveZero(
-      { value: stock, argument: "stock_molarity", unit: "mol/L" },
-      { value: target, argument: "target_molarity", unit: "mol/L" }
+    const from = (_b = (_a = start.typed[name]) == null ? void 0 : _a.value) != null ? _b : Number.NaN;
+    const near = bench2.deliverable.filter(({ volume }) => volume >= from / factorRange && volume <= from * factorRange);
+    return lacking(
+      "portion",
+      near.map(
+        ({ volume, fillings }) => ({ values: { [name]: volume }, texts: { [name]: String(volume) }, fillings })
+      )
     );
-    if (error || target < stock) return error;
-    return {
-      code: "target-not-below-stock",
-      argument: "target_molarity",
-      expected: `less than the stock, ${quoted(stock)} mol/L`,
-      received: `${quoted(target)} mol/L`,
-      advice: "Use a stronger stock, or swap the two cells."
-    };
-  }
-
-  // src/chemistry/dilutionFactor.ts
-  function dilutionFactor({ stock, target }) {
-    const error = dilutionError({ stock, target });
-    return error ? failure(error) : finite(stock / target, "stock_molarity");
-  }
-
-  // src/lab/quantities/dilutionFactor.ts
-  var dilutionFactor2 = {
-    name: "dilution factor",
-    takes: [
-      { name: "stock molarity", kind: "concentration", unit: "mol/L" },
-      { name: "target molarity", kind: "concentration", unit: "mol/L" }
-    ],
-    entryKind: "ratio",
-    unit: "",
-    figures: 3,
-    wideClose: false,
-    buildsOn: [],
-    chemistry: (n) => dilutionFactor({ stock: molesPerLitre(n["stock molarity"]), target: molesPerLitre(n["target molarity"]) }),
-    relation: (n) => n["stock molarity"] / n["target molarity"],
-    slips: [
-      { id: "ratio-inverted", value: (n) => n["target molarity"] / n["stock molarity"] },
-      { id: "factor-less-one", value: (n) => n["stock molarity"] / n["target molarity"] - 1 },
-      { id: "total-counted-twice", value: (n) => n["stock molarity"] / n["target molarity"] + 1 },
-      { id: "total-over-water", value: (n) => n["stock molarity"] / (n["stock molarity"] - n["target molarity"]) },
-      { id: "difference-for-ratio", value: (n) => n["stock molarity"] - n["target molarity"] }
-    ]
   };
-
-  // src/lab/quantities/ionMolarityQuantity.ts
-  var ionMolarityQuantity = {
-    name: "ion molarity",
-    takes: [
-      { name: "formula", kind: "formula", unit: "" },
-      { name: "molarity", kind: "concentration", unit: "mol/L" },
-      { name: "ion", kind: "ion", unit: "" }
-    ],
-    entryKind: "concentration",
-    unit: "mol/L",
-    figures: 3,
-    wideClose: true,
-    buildsOn: [],
-    chemistry: (n) => success(n.molarity * n.ionCount),
-    relation: (n) => n.molarity * n.ionCount,
-    slips: [
-      { id: "ratio-inverted", value: (n) => n.molarity / n.ionCount },
-      { id: "ion-count-ignored", value: (n) => n.molarity },
-      {
-        id: "all-ions-counted",
-        value: (n) => n.molarity * n.otherIonCounts.reduce((all, count) => all + count, n.ionCount)
-      },
-      // One of another ion looks the same as no count at all, which is the plainer reading.
-      {
-        id: "other-ion's-count",
-        value: (n) => n.otherIonCounts.filter((count) => count !== 1).map((count) => n.molarity * count)
-      }
-    ]
-  };
-
-  // src/chemistry/purity.ts
-  function notAShare(value, argument) {
-    if (value > 0 && value <= 100) return void 0;
-    return {
-      code: "purity-out-of-range",
-      argument,
-      expected: "more than 0 % and at most 100 %",
-      received: `${quoted(value)} %`,
-      advice: "A part cannot be more than the whole: look at the label of the bottle."
-    };
-  }
-  function pureShare(purity) {
-    if (purity === void 0) return success(1);
-    const error = notAShare(purity, "purity_percent");
-    return error === void 0 ? success(purity / 100) : failure(error);
-  }
-
-  // src/chemistry/soluteMass.ts
-  function soluteMass({ molarMass: molarMass2, molarity: molarity3, volume, purity }) {
-    const error = notAboveZero(
-      { value: molarity3, argument: "molarity", unit: "mol/L" },
-      { value: volume, argument: "volume", unit: "mL" }
-    );
-    if (error) return failure(error);
-    const share = pureShare(purity);
-    if (!share.ok) return share;
-    return finite(grams(molarity3 * (volume / 1e3) * molarMass2 / share.value), "molarity");
-  }
-
-  // src/lab/quantities/wrongAtoms.ts
-  var water = {
-    coefficient: 1,
-    parts: [
-      { kind: "element", element: "H", count: 2 },
-      { kind: "element", element: "O", count: 1 }
-    ]
-  };
-  var isOfSalt = (unit, index) => index === 0 || !isWater(unit);
-  var withoutWater = (formula2) => formula2.hydrate ? [anhydrousAtoms(formula2)] : [];
-  var oneWater = (formula2) => formula2.hydrate ? [atomsOfUnits([...formula2.units.filter(isOfSalt), water])] : [];
-  function bracketsReplaced(parts, replace) {
-    return parts.flatMap((part, index) => {
-      if (part.kind === "element") return [];
-      const put = (others) => [...parts.slice(0, index), ...others, ...parts.slice(index + 1)];
-      const deeper = bracketsReplaced(part.parts, replace).map((inside) => put([{ ...part, parts: inside }]));
-      return part.count === 1 ? deeper : [...replace(part.parts, part.count).map(put), ...deeper];
-    });
-  }
-  var inUnits = ({ units: units2 }, replace) => units2.flatMap(
-    (unit, index) => bracketsReplaced(unit.parts, replace).map(
-      (parts) => atomsOfUnits([...units2.slice(0, index), { ...unit, parts }, ...units2.slice(index + 1)])
-    )
-  );
-  var bracketNumbersDropped = (formula2) => inUnits(formula2, (inside) => [inside]);
-  var bracketNumberOnOneAtom = (formula2) => inUnits(formula2, (inside, count) => {
-    const last = inside.length - 1;
-    if (last < 1) return [];
-    return [0, last].map(
-      (only) => inside.map((part, index) => index === only ? { ...part, count: part.count * count } : part)
-    );
-  });
-  var onceEach = (parts) => parts.flatMap((part) => part.kind === "element" ? [{ ...part, count: 1 }] : onceEach(part.parts));
-  var symbolsCountedOnce = ({ units: units2 }) => [
-    atomsOfUnits(
-      units2.map((unit, index) => isOfSalt(unit, index) ? { coefficient: 1, parts: onceEach(unit.parts) } : unit)
-    )
-  ];
-
-  // src/lab/quantities/formulaSlips.ts
-  var formulaSlips = [
-    { id: "water-of-hydration-left-out", molarMasses: (formula2) => withoutWater(formula2).map((atoms) => ({ atoms })) },
-    { id: "one-water-only", molarMasses: (formula2) => oneWater(formula2).map((atoms) => ({ atoms })) },
-    {
-      id: "group-subscript-ignored",
-      molarMasses: (formula2) => bracketNumbersDropped(formula2).map((atoms) => ({ atoms }))
-    },
-    {
-      id: "bracket-number-on-one-atom",
-      molarMasses: (formula2) => bracketNumberOnOneAtom(formula2).map((atoms) => ({ atoms }))
-    },
-    { id: "subscripts-ignored", molarMasses: (formula2) => symbolsCountedOnce(formula2).map((atoms) => ({ atoms })) },
-    { id: "atomic-numbers-used", molarMasses: ({ atoms }) => [{ atoms, byAtomicNumber: true }] }
-  ];
-
-  // src/lab/quantities/molesOfSolute.ts
-  var molesOfSolute = {
-    name: "moles of solute",
-    takes: [
-      { name: "molarity", kind: "concentration", unit: "mol/L" },
-      { name: "volume", kind: "volume", unit: "mL" }
-    ],
-    entryKind: "amount",
-    unit: "mol",
-    figures: 3,
-    wideClose: true,
-    buildsOn: [],
-    // As many grams as moles, where a mole has one gram.
-    chemistry: (n) => soluteMass({
-      molarMass: gramsPerMole(1),
-      molarity: molesPerLitre(n.molarity),
-      volume: millilitres(n.volume)
-    }),
-    relation: (n) => n.molarity * n.volume / 1e3,
-    slips: [
-      { id: "volume-in-mL", value: (n) => n.molarity * n.volume },
-      { id: "volume-ignored", value: (n) => n.molarity },
-      { id: "volumes-multiplied", value: (n) => n.molarity / (n.volume / 1e3) }
-    ]
-  };
-
-  // src/lab/quantities/massOfSolute.ts
-  var massOfSolute = {
-    name: "mass of solute",
-    takes: [
-      { name: "formula", kind: "formula", unit: "" },
-      { name: "molarity", kind: "concentration", unit: "mol/L" },
-      { name: "volume", kind: "volume", unit: "mL" },
-      { name: "purity", kind: "percent", unit: "%", optional: true }
-    ],
-    entryKind: "mass",
-    unit: "g",
-    figures: 3,
-    wideClose: true,
-    buildsOn: [{ name: "molar mass" }, { name: "moles of solute", relation: molesOfSolute.relation }],
-    chemistry: (n) => soluteMass({
-      molarMass: gramsPerMole(n["molar mass"]),
-      molarity: molesPerLitre(n.molarity),
-      volume: millilitres(n.volume),
-      purity: percent(n.purity)
-    }),
-    relation: (n) => n["moles of solute"] * n["molar mass"] / (n.purity / 100),
-    slips: [
-      { id: "volume-in-mL", value: (n) => n.molarity * n.volume * n["molar mass"] / (n.purity / 100) },
-      { id: "volume-ignored", value: (n) => n.molarity * n["molar mass"] / (n.purity / 100) },
-      { id: "moles-reported", value: (n) => n["moles of solute"] },
-      { id: "ratio-inverted", value: (n) => n["moles of solute"] / n["molar mass"] / (n.purity / 100) },
-      {
-        id: "volumes-multiplied",
-        value: (n) => n.molarity / (n.volume / 1e3) * n["molar mass"] / (n.purity / 100)
-      },
-      ...formulaSlips,
-      { id: "purity-ignored", value: (n) => n["moles of solute"] * n["molar mass"] },
-      { id: "purity-inverted", value: (n) => n["moles of solute"] * n["molar mass"] * (n.purity / 100) }
-    ]
-  };
-
-  // src/chemistry/molarity.ts
-  function molarity({ molarMass: molarMass2, mass, volume, purity }) {
-    const error = notAboveZero(
-      { value: mass, argument: "grams", unit: "g" },
-      { value: volume, argument: "volume", unit: "mL" }
-    );
-    if (error) return failure(error);
-    const share = pureShare(purity);
-    if (!share.ok) return share;
-    return finite(molesPerLitre(mass * share.value / molarMass2 / (volume / 1e3)), "grams");
-  }
-
-  // src/lab/quantities/molarity.ts
-  var pure = (n) => n.mass * (n.purity / 100);
-  var molarity2 = {
-    name: "molarity",
-    takes: [
-      { name: "formula", kind: "formula", unit: "" },
-      { name: "mass", kind: "mass", unit: "g" },
-      { name: "volume", kind: "volume", unit: "mL" },
-      { name: "purity", kind: "percent", unit: "%", optional: true }
-    ],
-    entryKind: "concentration",
-    unit: "mol/L",
-    figures: 3,
-    wideClose: true,
-    buildsOn: [{ name: "molar mass" }],
-    chemistry: (n) => molarity({
-      molarMass: gramsPerMole(n["molar mass"]),
-      mass: grams(n.mass),
-      volume: millilitres(n.volume),
-      purity: percent(n.purity)
-    }),
-    relation: (n) => pure(n) / n["molar mass"] / (n.volume / 1e3),
-    slips: [
-      { id: "volume-in-mL", value: (n) => pure(n) / n["molar mass"] / n.volume },
-      // Grams over litres, whether or not the purity was seen to.
-      { id: "molar-mass-ignored", value: (n) => [n.mass / (n.volume / 1e3), pure(n) / (n.volume / 1e3)] },
-      { id: "ratio-inverted", value: (n) => pure(n) * n["molar mass"] / (n.volume / 1e3) },
-      { id: "volumes-multiplied", value: (n) => pure(n) / n["molar mass"] * (n.volume / 1e3) },
-      { id: "amount-as-molarity", value: (n) => pure(n) / n["molar mass"] },
-      { id: "volume-over-amount", value: (n) => n.volume / 1e3 / (pure(n) / n["molar mass"]) },
-      ...formulaSlips,
-      { id: "purity-ignored", value: (n) => n.mass / n["molar mass"] / (n.volume / 1e3) },
-      { id: "purity-inverted", value: (n) => n.mass / (n.purity / 100) / n["molar mass"] / (n.volume / 1e3) }
-    ]
-  };
-
-  // src/lab/quantities/molarMassQuantity.ts
-  var molarMassQuantity = {
-    name: "molar mass",
-    takes: [{ name: "formula", kind: "formula", unit: "" }],
-    entryKind: "molar mass",
-    unit: "g/mol",
-    figures: "decimals",
-    wideClose: false,
-    buildsOn: [],
-    chemistry: (n) => success(n["molar mass"]),
-    relation: (n) => n["molar mass"],
-    slips: [...formulaSlips]
-  };
-
-  // src/measurement/percentError.ts
-  function percentError({ measured: measured2, accepted, signed = false }) {
-    if (accepted === 0) {
-      return failure({
-        code: "accepted-zero",
-        argument: "accepted",
-        expected: "a value other than 0",
-        received: "0",
-        advice: "A share of nothing does not exist: compare the plain difference instead."
-      });
-    }
-    const difference = 100 * (measured2 - accepted) / Math.abs(accepted);
-    return finite(percent(signed ? difference : Math.abs(difference)), "measured");
-  }
-
-  // src/lab/quantities/percentErrorQuantity.ts
-  var gap = (n) => Math.abs(n.measured - n.accepted);
-  var percentErrorQuantity = {
-    name: "percent error",
-    takes: [
-      { name: "measured", kind: "number", unit: "" },
-      { name: "accepted", kind: "number", unit: "" }
-    ],
-    entryKind: "percent",
-    unit: "%",
-    figures: 2,
-    wideClose: false,
-    buildsOn: [],
-    chemistry: (n) => percentError({ measured: n.measured, accepted: n.accepted }),
-    relation: (n) => 100 * gap(n) / Math.abs(n.accepted),
-    slips: [
-      { id: "divided-by-measured", value: (n) => 100 * gap(n) / Math.abs(n.measured) },
-      { id: "ratio-reported", value: (n) => 100 * n.measured / n.accepted },
-      { id: "fraction-reported", value: (n) => gap(n) / Math.abs(n.accepted) },
-      { id: "mean-as-base", value: (n) => 200 * gap(n) / Math.abs(n.measured + n.accepted) },
-      { id: "difference-reported", value: (n) => gap(n) }
-    ]
-  };
-
-  // src/chemistry/reagentMolarity.ts
-  function reagentMolarity({ molarMass: molarMass2, massPercent, density }) {
-    var _a;
-    const error = (_a = notAShare(massPercent, "mass_percent")) != null ? _a : notAboveZero({ value: density, argument: "density", unit: "g/mL" });
-    if (error) return failure(error);
-    return finite(molesPerLitre(10 * massPercent * density / molarMass2), "density");
-  }
-
-  // src/lab/quantities/reagentMolarityQuantity.ts
-  var reagentMolarityQuantity = {
-    name: "reagent molarity",
-    takes: [
-      { name: "formula", kind: "formula", unit: "" },
-      { name: "mass percent", kind: "percent", unit: "%" },
-      { name: "density", kind: "density", unit: "g/mL" }
-    ],
-    entryKind: "concentration",
-    unit: "mol/L",
-    figures: 3,
-    wideClose: true,
-    buildsOn: [{ name: "molar mass" }],
-    chemistry: (n) => reagentMolarity({
-      molarMass: gramsPerMole(n["molar mass"]),
-      massPercent: percent(n["mass percent"]),
-      density: gramsPerMillilitre(n.density)
-    }),
-    relation: (n) => 10 * n["mass percent"] * n.density / n["molar mass"],
-    slips: [
-      { id: "ratio-inverted", value: (n) => 10 * n["mass percent"] * n.density * n["molar mass"] },
-      { id: "density-divided", value: (n) => 10 * n["mass percent"] / n.density / n["molar mass"] },
-      { id: "percent-not-divided", value: (n) => 1e3 * n["mass percent"] * n.density / n["molar mass"] },
-      { id: "percent-left-out", value: (n) => 1e3 * n.density / n["molar mass"] },
-      { id: "density-ignored", value: (n) => 10 * n["mass percent"] / n["molar mass"] },
-      { id: "per-mL-not-L", value: (n) => n["mass percent"] / 100 * (n.density / n["molar mass"]) }
-    ]
-  };
-
-  // src/chemistry/stockVolume.ts
-  function stockVolume({ stock, target, finalVolume }) {
-    var _a;
-    const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: finalVolume, argument: "target_volume", unit: "mL" });
-    if (error) return failure(error);
-    return finite(millilitres(target * finalVolume / stock), "target_volume");
-  }
-
-  // src/lab/quantities/stockVolumeQuantity.ts
-  var stockVolumeQuantity = {
-    name: "stock volume",
-    takes: [
-      { name: "stock molarity", kind: "concentration", unit: "mol/L" },
-      { name: "target molarity", kind: "concentration", unit: "mol/L" },
-      { name: "target volume", kind: "volume", unit: "mL" }
-    ],
-    entryKind: "volume",
-    unit: "mL",
-    figures: 3,
-    wideClose: true,
-    buildsOn: [{ name: "dilution factor", relation: dilutionFactor2.relation }],
-    chemistry: (n) => stockVolume({
-      stock: molesPerLitre(n["stock molarity"]),
-      target: molesPerLitre(n["target molarity"]),
-      finalVolume: millilitres(n["target volume"])
-    }),
-    relation: (n) => n["target volume"] / n["dilution factor"],
-    slips: [
-      { id: "litres-reported", value: (n) => n["target volume"] / n["dilution factor"] / 1e3 },
-      { id: "ratio-inverted", value: (n) => n["target volume"] * n["dilution factor"] },
-      { id: "water-for-stock", value: (n) => n["target volume"] - n["target volume"] / n["dilution factor"] },
-      { id: "volume-left-out", value: (n) => n["target molarity"] / n["stock molarity"] },
-      {
-        id: "amount-for-volume",
-        value: (n) => [n["target molarity"] * n["target volume"], n["target molarity"] * n["target volume"] / 1e3]
-      },
-      {
-        id: "parts-miscounted",
-        value: (n) => [n["target volume"] / (n["dilution factor"] - 1), n["target volume"] / (n["dilution factor"] + 1)]
-      }
-    ]
-  };
-
-  // src/chemistry/diluentVolume.ts
-  function diluentVolume(dilution2) {
-    const stock = stockVolume(dilution2);
-    return stock.ok ? finite(millilitres(dilution2.finalVolume - stock.value), "target_volume") : stock;
-  }
-
-  // src/lab/quantities/waterVolume.ts
-  var stockVolume2 = (n) => n["target molarity"] / n["stock molarity"] * n["target volume"];
-  var waterVolume = {
-    name: "water volume",
-    takes: stockVolumeQuantity.takes,
-    entryKind: "volume",
-    unit: "mL",
-    figures: 3,
-    wideClose: true,
-    buildsOn: [{ name: "stock volume", relation: stockVolume2 }],
-    chemistry: (n) => diluentVolume({
-      stock: molesPerLitre(n["stock molarity"]),
-      target: molesPerLitre(n["target molarity"]),
-      finalVolume: millilitres(n["target volume"])
-    }),
-    relation: (n) => n["target volume"] - n["stock volume"],
-    // A difference is no finer than what was taken away.
-    neverFinerThan: (n) => n["stock volume"],
-    slips: [
-      { id: "litres-reported", value: (n) => (n["target volume"] - n["stock volume"]) / 1e3 },
-      { id: "stock-for-water", value: (n) => n["stock volume"] },
-      { id: "final-volume-for-water", value: (n) => n["target volume"] },
-      { id: "volumes-added", value: (n) => n["target volume"] + n["stock volume"] },
-      { id: "sign-reversed", value: (n) => n["stock volume"] - n["target volume"] }
-    ]
-  };
-
-  // src/lab/quantities.ts
-  var quantities = {
-    "molar mass": molarMassQuantity,
-    "moles of solute": molesOfSolute,
-    "mass of solute": massOfSolute,
-    molarity: molarity2,
-    "stock volume": stockVolumeQuantity,
-    "water volume": waterVolume,
-    "dilution factor": dilutionFactor2,
-    "diluted molarity": dilutedMolarityQuantity,
-    "ion molarity": ionMolarityQuantity,
-    "percent error": percentErrorQuantity,
-    "reagent molarity": reagentMolarityQuantity
-  };
-  var quantityNames = Object.keys(quantities);
-  var isQuantityName = (text2) => quantityNames.includes(text2);
-
-  // src/lab/place.ts
-  var leadingPlace = (value) => {
-    const [, exponent] = Math.abs(value).toExponential(12).split("e");
-    return Number(exponent);
-  };
-  var tenTo = (power) => Number(`1e${power}`);
-
-  // src/lab/span.ts
-  var relativeSlack = 1e-12;
-  var isWithin = (value, { low, high }, room = 0) => {
-    const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
-    return value >= low - room - slack && value <= high + room + slack;
-  };
-  var distanceFrom = (value, { low, high }) => value < low ? low - value : value > high ? value - high : 0;
-
-  // src/lab/typedEntry.ts
-  function lastFigureFilledUp({ value, figuresMin }, asked) {
-    const sure = leadingPlace(value) - figuresMin + 1;
-    const wanted2 = "decimals" in asked ? -asked.decimals : leadingPlace(value) - asked.figures + 1;
-    return tenTo(Math.min(sure, wanted2));
-  }
-  function isShort({ figuresMax, lastPlace }, asked) {
-    if (figuresMax < 2) return false;
-    return "decimals" in asked ? lastPlace > -asked.decimals : figuresMax < asked.figures;
-  }
-  function hasFiguresAsked(entry, asked) {
-    if ("decimals" in asked) return entry.lastPlace === -asked.decimals;
-    return entry.figuresMin <= asked.figures && asked.figures <= entry.figuresMax;
-  }
-
-  // src/lab/tolerance.ts
-  var placeAsked = (value, asked) => "decimals" in asked ? tenTo(-asked.decimals) : tenTo(leadingPlace(value) - asked.figures + 1);
-  function toleranceOf(span, { asked, wideClose, coarsest }) {
-    const floor = coarsest ? Math.max(placeAsked(coarsest.low, asked), placeAsked(coarsest.high, asked)) : 0;
-    return {
-      span,
-      asked,
-      placeLow: Math.max(placeAsked(span.low, asked), floor),
-      placeHigh: Math.max(placeAsked(span.high, asked), floor),
-      wideClose
-    };
-  }
-  var acceptedEnds = ({ span, placeLow, placeHigh }) => ({
-    low: span.low - placeLow / 2,
-    high: span.high + placeHigh / 2
-  });
-  var isOnTarget = (value, tolerance) => tolerance.span.middle === 0 ? value === 0 : isWithin(value, acceptedEnds(tolerance));
-  function closeness(entry, tolerance) {
-    const { span, placeLow, placeHigh, wideClose, asked } = tolerance;
-    const target = Math.abs(span.middle);
-    if (target === 0) return false;
-    if (isShort(entry, asked) && isWithin(entry.value, span, tenTo(entry.lastPlace) / 2)) return "few figures";
-    const away = distanceFrom(entry.value, span);
-    const place = entry.value < span.low ? placeLow : placeHigh;
-    const room = Math.max(Math.min(2 * place, 0.02 * target), wideClose ? 0.01 * target : 0);
-    return away <= room + relativeSlack * Math.max(target, Math.abs(entry.value)) && "rounding";
-  }
-
-  // src/lab/worked.ts
-  function numbersWith(step, molarMass2, carried) {
-    const numbers = {
-      ...step.numbers,
-      "molar mass": molarMass2,
-      ...carried
-    };
-    for (const { name, relation } of step.quantity.buildsOn) {
-      if (carried[name] === void 0 && relation) numbers[name] = relation(numbers);
-    }
-    return numbers;
-  }
-  var ordered2 = (first, middle, last) => ({
-    low: Math.min(first, middle, last),
-    middle,
-    high: Math.max(first, middle, last)
-  });
-  function spansOver(step, calculation, {
-    molarMass: molarMass2 = step.molarMass,
-    carried = {}
-  } = {}) {
-    const at = (mass) => {
-      const result = calculation(numbersWith(step, mass, carried));
-      return typeof result === "number" ? [result] : result;
-    };
-    if (!molarMass2) return at(Number.NaN).map((value) => ordered2(value, value, value));
-    const [low, high] = [at(molarMass2.low), at(molarMass2.high)];
-    return at(molarMass2.middle).map((middle, index) => {
+  const diluted = (names) => {
+    const stocks = nearby(names.stock);
+    const volumes = flasks(names.volume, "final flask");
+    const stockText = (value) => {
       var _a, _b;
-      return ordered2((_a = low[index]) != null ? _a : middle, middle, (_b = high[index]) != null ? _b : middle);
+      return (_b = (_a = stocks.find(({ values }) => values[names.stock] === value)) == null ? void 0 : _a.texts[names.stock]) != null ? _b : "";
+    };
+    const made = dilutionsNear(
+      start,
+      { dilution: names },
+      {
+        stocks: stocks.map(({ values }) => {
+          var _a;
+          return (_a = values[names.stock]) != null ? _a : Number.NaN;
+        }),
+        volumes: volumes.map(({ values }) => {
+          var _a;
+          return (_a = values[names.volume]) != null ? _a : Number.NaN;
+        }),
+        deliverable: bench2.deliverable
+      }
+    );
+    return lacking(
+      "portion",
+      made.map(
+        ({ stock, target, volume, targetText, fillings }) => ({
+          values: { [names.stock]: stock, [names.target]: target, [names.volume]: volume },
+          texts: { [names.stock]: stockText(stock), [names.target]: targetText, [names.volume]: String(volume) },
+          fillings
+        })
+      )
+    );
+  };
+  const parts = [
+    ...solid ? [flasks(solid.flask, "flask")] : [],
+    ...solid && !dilution ? [nearby(solid.molarity)] : [],
+    ...dilution ? [diluted(dilution)] : [],
+    ...reagent ? [nearby(reagent.target), flasks(reagent.volume, "final flask")] : [],
+    ...serial ? [nearby(serial.stock), flasks(serial.flask, "flask"), portionsNear(serial.portion)] : [],
+    ...residue ? [nearby(residue.molarity), portionsNear(residue.portion)] : []
+  ];
+  const fixed2 = Object.fromEntries(Object.entries(start.typed).map(([name, { value }]) => [name, value]));
+  const candidates = parts.reduce(joined, [{ values: {}, texts: {}, fillings: 0 }]).map(({ values, texts, fillings }) => {
+    const lesson = lessonNumbers(activity, {
+      values: { ...fixed2, ...values },
+      molarMass: start.substance.molarMass
     });
-  }
-  function spanOver(step, calculation, carried = {}) {
-    const [span] = spansOver(step, calculation, { carried });
-    if (!span) throw new Error(`${step.quantity.name}: a calculation gave no value`);
-    return span;
-  }
+    return { lesson, values, texts, fillings, wholeFactor: hasWholeFactor(lesson) };
+  });
+  return { candidates, otherDigits, lacks };
+}
 
-  // src/lab/slipsFound.ts
-  function slipSpans(step, slip) {
-    if ("value" in slip) return spansOver(step, slip.value);
-    if (!step.formula) return [];
-    const { decimals, quantity } = step;
-    return slip.molarMasses(step.formula).flatMap((wrong) => spansOver(step, quantity.relation, { molarMass: molarMassSpan(wrong, decimals) }));
+// src/lab/numbers/confusions.ts
+function readySteps({ steps }, givens, settings) {
+  const ready = [];
+  for (const step of steps) {
+    if (step.kind !== "calculated") continue;
+    const reads = {};
+    for (const [name, source] of Object.entries(step.takes)) if ("given" in source) reads[name] = source.given;
+    if (Object.keys(reads).length < Object.keys(step.takes).length) continue;
+    const cells = Object.fromEntries(Object.entries(reads).map(([name, given]) => [name, givens[given]]));
+    const prepared = prepareStep(quantities[step.quantity], cells, {
+      ...quantities[step.quantity].figures === "decimals" ? {} : { figures: settings.figures },
+      decimals: settings.decimals,
+      decimalMark: settings.decimalMark,
+      names: reads
+    });
+    if (prepared.ok) ready.push({ step, prepared: prepared.value, reads });
   }
-  var tellsApart = (span, tolerance) => {
+  return ready;
+}
+var withNumbers = ({ prepared, reads }, own) => {
+  const changed = {};
+  for (const [name, given] of Object.entries(reads)) {
+    const value = own[given];
+    if (value !== void 0) changed[name] = value;
+  }
+  return { ...prepared, numbers: { ...prepared.numbers, ...changed } };
+};
+var overlaps = (one, other, place) => one.low - place / 2 <= other.high + place / 2 && other.low - place / 2 <= one.high + place / 2;
+var placeNear = (value, { asked, placeLow }) => "decimals" in asked || value === 0 ? placeLow : 10 ** (Math.floor(Math.log10(Math.abs(value))) - asked.figures + 1);
+function confusions(steps, own) {
+  const found = [];
+  for (const ready of steps) {
+    const prepared = withNumbers(ready, own);
+    const tolerance = stepTolerance(prepared);
     const accepted = acceptedEnds(tolerance);
-    const slack = relativeSlack * Math.max(Math.abs(span.high), Math.abs(accepted.high));
-    return span.high < accepted.low - slack || span.low > accepted.high + slack;
-  };
-  function isPowerOfTen(entry, { span, asked }) {
-    if (entry.value === 0 || span.middle === 0) return false;
-    const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
-    if (power === 0) return false;
-    const moved = "decimals" in asked ? { decimals: asked.decimals - power } : asked;
-    const ends = { low: Math.abs(span.low) * tenTo(power), high: Math.abs(span.high) * tenTo(power) };
-    return Math.sign(entry.value) === Math.sign(span.middle) && isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, moved) / 2);
+    const told = [];
+    for (const slip of prepared.quantity.slips) {
+      for (const span of slipSpans(prepared, slip)) {
+        if (!Number.isFinite(span.middle)) continue;
+        const place = placeNear(span.middle, tolerance);
+        if (span.low <= accepted.high && span.high >= accepted.low) {
+          found.push({ step: ready.step, slips: [slip.id] });
+          continue;
+        }
+        for (const other of told) {
+          if (other.id !== slip.id && overlaps(span, other.span, place)) {
+            found.push({ step: ready.step, slips: [other.id, slip.id] });
+          }
+        }
+        told.push({ id: slip.id, span });
+      }
+    }
   }
-  function slipsFound(step, entry, tolerance) {
-    if (tolerance.span.middle === 0 || entry.value === 0) return [];
-    const room = lastFigureFilledUp(entry, tolerance.asked) / 2;
-    const found = step.quantity.slips.filter(
-      (slip) => slipSpans(step, slip).some((span) => tellsApart(span, tolerance) && isWithin(entry.value, span, room))
-    ).map(({ id }) => id);
-    if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
-    return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
-  }
+  return found;
+}
+var confusionName = ({ step, slips }) => \`\${step.id} \${slips.join(" ")}\`;
 
-  // src/lab/stepTolerance.ts
-  function stepTolerance(step, carried = {}) {
-    const { quantity, asked } = step;
-    return toleranceOf(spanOver(step, quantity.relation, carried), {
-      asked,
-      wideClose: quantity.wideClose,
-      ...quantity.neverFinerThan ? { coarsest: spanOver(step, quantity.neverFinerThan, carried) } : {}
+// src/lab/numbers/dealtCandidates.ts
+var tasksOf = ({ lesson }) => Object.entries(lesson).map(([name, numbers]) => \`\${name} \${Object.values(numbers).join(" ")}\`);
+var startOf = ({ lesson }) => {
+  var _a, _b, _c, _d, _e, _f, _g, _h, _i;
+  return (_i = (_g = (_e = (_c = (_a = lesson.solid) == null ? void 0 : _a.molarity) != null ? _c : (_b = lesson.dilution) == null ? void 0 : _b.stock) != null ? _e : (_d = lesson.reagent) == null ? void 0 : _d.target) != null ? _g : (_f = lesson.serial) == null ? void 0 : _f.stock) != null ? _i : (_h = lesson.residue) == null ? void 0 : _h.molarity;
+};
+function dealtCandidates(pool, places, seed) {
+  const tasks = /* @__PURE__ */ new Set();
+  const wholes = /* @__PURE__ */ new Set();
+  const startsOfClass = /* @__PURE__ */ new Set();
+  let shared = 0;
+  const given = places.map((place) => {
+    const start = Math.floor(seededRandom(\`\${seed} \${place.key}\`)() * pool.length);
+    const startInClass = (candidate2) => \`\${place.className} \${startOf(candidate2)}\`;
+    const isFree = (candidate2) => !wholes.has(tasksOf(candidate2).join());
+    const partsFree = (candidate2) => !tasksOf(candidate2).some((task) => tasks.has(task));
+    const wishes = [
+      (candidate2) => partsFree(candidate2) && !startsOfClass.has(startInClass(candidate2)),
+      partsFree,
+      isFree
+    ];
+    let found;
+    for (const wish of wishes) {
+      for (let step = 0; step < pool.length && found === void 0; step += 1) {
+        const candidate2 = pool[(start + step) % pool.length];
+        if (candidate2 && wish(candidate2)) found = candidate2;
+      }
+    }
+    const candidate = found != null ? found : pool[start];
+    if (candidate === void 0) throw new Error("There are no numbers to deal.");
+    if (found === void 0) shared += 1;
+    for (const task of tasksOf(candidate)) tasks.add(task);
+    wholes.add(tasksOf(candidate).join());
+    startsOfClass.add(startInClass(candidate));
+    return { place, candidate };
+  });
+  return { given, shared };
+}
+
+// src/lab/numbers/demands.ts
+var massOf = ({ molarity, flask }, { molarMass: molarMass2, purityPercent }) => molarity * flask * molarMass2 / 1e3 / (purityPercent / 100);
+var readabilitiesNeeded = 100;
+function unmetDemands({ solid, dilution, reagent, serial, residue }, { shelf, deliverable, substance }) {
+  var _a, _b;
+  const unmet = [];
+  const isOnShelf = (volume) => shelf.flasksMl.some((size) => isSame(size, volume));
+  const isDeliverable = (volume) => deliverable.some((portion2) => isSame(portion2.volume, volume));
+  const made = dilution != null ? dilution : reagent;
+  if (made && !(made.target < made.stock && !isSame(made.target, made.stock))) {
+    unmet.push({ demand: "stock above target", about: "target", ...demandTexts.stockAboveTarget(made) });
+  }
+  const flask = (_a = solid == null ? void 0 : solid.flask) != null ? _a : serial == null ? void 0 : serial.flask;
+  if (flask !== void 0 && !isOnShelf(flask)) {
+    unmet.push({
+      demand: "flask on shelf",
+      about: "flask",
+      ...demandTexts.flask({ size: flask, shelf: shelf.flasksMl })
     });
   }
-
-  // src/lab/numbers/confusions.ts
-  function readySteps({ steps }, givens, settings) {
-    const ready = [];
-    for (const step of steps) {
-      if (step.kind !== "calculated") continue;
-      const reads = {};
-      for (const [name, source] of Object.entries(step.takes)) if ("given" in source) reads[name] = source.given;
-      if (Object.keys(reads).length < Object.keys(step.takes).length) continue;
-      const cells = Object.fromEntries(Object.entries(reads).map(([name, given]) => [name, givens[given]]));
-      const prepared = prepareStep(quantities[step.quantity], cells, {
-        ...quantities[step.quantity].figures === "decimals" ? {} : { figures: settings.figures },
-        decimals: settings.decimals,
-        decimalMark: settings.decimalMark,
-        names: reads
-      });
-      if (prepared.ok) ready.push({ step, prepared: prepared.value, reads });
-    }
-    return ready;
-  }
-  var withNumbers = ({ prepared, reads }, own) => {
-    const changed = {};
-    for (const [name, given] of Object.entries(reads)) {
-      const value = own[given];
-      if (value !== void 0) changed[name] = value;
-    }
-    return { ...prepared, numbers: { ...prepared.numbers, ...changed } };
-  };
-  var overlaps = (one, other, place) => one.low - place / 2 <= other.high + place / 2 && other.low - place / 2 <= one.high + place / 2;
-  var placeNear = (value, { asked, placeLow }) => "decimals" in asked || value === 0 ? placeLow : 10 ** (Math.floor(Math.log10(Math.abs(value))) - asked.figures + 1);
-  function confusions(steps, own) {
-    const found = [];
-    for (const ready of steps) {
-      const prepared = withNumbers(ready, own);
-      const tolerance = stepTolerance(prepared);
-      const accepted = acceptedEnds(tolerance);
-      const told2 = [];
-      for (const slip of prepared.quantity.slips) {
-        for (const span of slipSpans(prepared, slip)) {
-          if (!Number.isFinite(span.middle)) continue;
-          const place = placeNear(span.middle, tolerance);
-          if (span.low <= accepted.high && span.high >= accepted.low) {
-            found.push({ step: ready.step, slips: [slip.id] });
-            continue;
-          }
-          for (const other of told2) {
-            if (other.id !== slip.id && overlaps(span, other.span, place)) {
-              found.push({ step: ready.step, slips: [other.id, slip.id] });
-            }
-          }
-          told2.push({ id: slip.id, span });
-        }
-      }
-    }
-    return found;
-  }
-  var confusionName = ({ step, slips }) => `${step.id} ${slips.join(" ")}`;
-
-  // src/lab/numbers/dealtCandidates.ts
-  var tasksOf = ({ lesson }) => Object.entries(lesson).map(([name, numbers]) => `${name} ${Object.values(numbers).join(" ")}`);
-  var startOf = ({ lesson }) => {
-    var _a, _b, _c, _d, _e, _f, _g, _h, _i;
-    return (_i = (_g = (_e = (_c = (_a = lesson.solid) == null ? void 0 : _a.molarity) != null ? _c : (_b = lesson.dilution) == null ? void 0 : _b.stock) != null ? _e : (_d = lesson.reagent) == null ? void 0 : _d.target) != null ? _g : (_f = lesson.serial) == null ? void 0 : _f.stock) != null ? _i : (_h = lesson.residue) == null ? void 0 : _h.molarity;
-  };
-  function dealtCandidates(pool, places, seed) {
-    const tasks = /* @__PURE__ */ new Set();
-    const wholes = /* @__PURE__ */ new Set();
-    const startsOfClass = /* @__PURE__ */ new Set();
-    let shared = 0;
-    const given = places.map((place) => {
-      const start = Math.floor(seededRandom(`${seed} ${place.key}`)() * pool.length);
-      const startInClass = (candidate2) => `${place.className} ${startOf(candidate2)}`;
-      const isFree = (candidate2) => !wholes.has(tasksOf(candidate2).join());
-      const partsFree = (candidate2) => !tasksOf(candidate2).some((task) => tasks.has(task));
-      const wishes = [
-        (candidate2) => partsFree(candidate2) && !startsOfClass.has(startInClass(candidate2)),
-        partsFree,
-        isFree
-      ];
-      let found;
-      for (const wish of wishes) {
-        for (let step = 0; step < pool.length && found === void 0; step += 1) {
-          const candidate2 = pool[(start + step) % pool.length];
-          if (candidate2 && wish(candidate2)) found = candidate2;
-        }
-      }
-      const candidate = found != null ? found : pool[start];
-      if (candidate === void 0) throw new Error("There are no numbers to deal.");
-      if (found === void 0) shared += 1;
-      for (const task of tasksOf(candidate)) tasks.add(task);
-      wholes.add(tasksOf(candidate).join());
-      startsOfClass.add(startInClass(candidate));
-      return { place, candidate };
+  if (made && !isOnShelf(made.volume)) {
+    unmet.push({
+      demand: "final flask on shelf",
+      about: "volume",
+      ...demandTexts.flask({ size: made.volume, shelf: shelf.flasksMl })
     });
-    return { given, shared };
   }
-
-  // src/lab/numbers/demands.ts
-  var massOf = ({ molarity: molarity3, flask }, { molarMass: molarMass2, purityPercent }) => molarity3 * flask * molarMass2 / 1e3 / (purityPercent / 100);
-  var readabilitiesNeeded = 100;
-  function unmetDemands({ solid: solid2, dilution: dilution2, reagent, serial, residue }, { shelf, deliverable, substance }) {
-    var _a, _b;
-    const unmet = [];
-    const isOnShelf = (volume) => shelf.flasksMl.some((size2) => isSame(size2, volume));
-    const isDeliverable = (volume) => deliverable.some((portion2) => isSame(portion2.volume, volume));
-    const made = dilution2 != null ? dilution2 : reagent;
-    if (made && !(made.target < made.stock && !isSame(made.target, made.stock))) {
-      unmet.push({ demand: "stock above target", about: "target", ...demandTexts.stockAboveTarget(made) });
-    }
-    const flask = (_a = solid2 == null ? void 0 : solid2.flask) != null ? _a : serial == null ? void 0 : serial.flask;
-    if (flask !== void 0 && !isOnShelf(flask)) {
-      unmet.push({
-        demand: "flask on shelf",
-        about: "flask",
-        ...demandTexts.flask({ size: flask, shelf: shelf.flasksMl })
-      });
-    }
-    if (made && !isOnShelf(made.volume)) {
-      unmet.push({
-        demand: "final flask on shelf",
-        about: "volume",
-        ...demandTexts.flask({ size: made.volume, shelf: shelf.flasksMl })
-      });
-    }
-    if (dilution2 && unmet.length === 0) {
-      const portion2 = portionOf(dilution2);
-      if (!isDeliverable(portion2)) {
-        unmet.push({
-          demand: "portion deliverable",
-          about: "target",
-          ...demandTexts.portion({ pipettes: shelf.pipettesMl })
-        });
-      }
-      if (solid2 && portion2 > solid2.flask / 2) {
-        unmet.push({ demand: "portion within stock", about: "flask", ...demandTexts.portionWithinStock(solid2) });
-      }
-    }
-    const portion = (_b = serial == null ? void 0 : serial.portion) != null ? _b : residue == null ? void 0 : residue.portion;
-    if (portion !== void 0 && !isDeliverable(portion)) {
+  if (dilution && unmet.length === 0) {
+    const portion2 = portionOf(dilution);
+    if (!isDeliverable(portion2)) {
       unmet.push({
         demand: "portion deliverable",
-        about: "portion",
+        about: "target",
         ...demandTexts.portion({ pipettes: shelf.pipettesMl })
       });
     }
-    if (serial && !(serial.portion <= serial.flask / 2)) {
-      unmet.push({ demand: "portion within stock", about: "portion", ...demandTexts.portionWithinFlask(serial) });
+    if (solid && portion2 > solid.flask / 2) {
+      unmet.push({ demand: "portion within stock", about: "flask", ...demandTexts.portionWithinStock(solid) });
     }
-    const weighed = solid2 != null ? solid2 : residue && { molarity: residue.molarity, flask: residue.portion };
-    if (weighed) {
-      const mass = massOf(weighed, substance);
-      const least = readabilitiesNeeded * shelf.balanceReadabilityG;
-      if (mass < least) {
-        const found = { least, readability: shelf.balanceReadabilityG };
-        unmet.push({ demand: "mass fine enough", about: "molarity", ...demandTexts.massFine(found) });
-      }
-      if (mass > shelf.balanceMaxG) {
-        unmet.push({
-          demand: "mass within range",
-          about: "molarity",
-          ...demandTexts.massRange({ most: shelf.balanceMaxG })
-        });
-      }
-      const limit = substance.solubleMolarity;
-      if (limit !== void 0 && weighed.molarity > limit) {
-        const found = { formula: substance.formula, molarity: weighed.molarity, limit };
-        unmet.push({ demand: "dissolves", about: "molarity", ...demandTexts.dissolves(found) });
-      }
-    }
-    return unmet;
   }
-
-  // src/lab/numbers/portions.ts
-  function portions({ pipettesMl }) {
-    const once = pipettesMl.map((volume) => ({ volume, fillings: 1 }));
-    const twice = pipettesMl.flatMap(
-      (first) => pipettesMl.map((second) => ({ volume: first + second, fillings: 2 }))
-    );
-    return [...once, ...twice].filter(({ volume }, index, all) => all.findIndex((other) => isSame(other.volume, volume)) === index).sort((one, other) => one.volume - other.volume);
-  }
-
-  // src/lab/numbers/teamKeys.ts
-  var plain = (name) => name.normalize("NFKC").toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-+|-+$/g, "") || "x";
-  function teamKeys(classes) {
-    const taken = /* @__PURE__ */ new Set();
-    return classes.flatMap(
-      ({ name, teams }) => teams.map((team) => {
-        const wanted2 = `${plain(name)}/${plain(team)}`;
-        let key2 = wanted2;
-        for (let copy = 2; taken.has(key2); copy += 1) key2 = `${wanted2}-${copy}`;
-        taken.add(key2);
-        return { key: key2, className: name, team };
-      })
-    );
-  }
-
-  // src/lab/texts/feedback.ts
-  var slipTexts = {
-    "volume-in-mL": {
-      fits: "work with the volume left in mL",
-      ask: "Which unit of volume goes with mol/L?"
-    },
-    "litres-reported": {
-      fits: "the right volume in litres",
-      ask: "Which unit does this row ask for?"
-    },
-    "volume-ignored": {
-      fits: "work that leaves out the volume",
-      ask: "Would a small flask and a big flask need the same amount?"
-    },
-    "moles-reported": {
-      fits: "the amount in moles",
-      ask: "You have the moles. What does the balance read?"
-    },
-    "molar-mass-ignored": {
-      fits: "grams in each litre",
-      ask: "Molarity counts moles. How do you get from grams to moles?"
-    },
-    "ratio-inverted": {
-      fits: "work with one step turned upside down",
-      ask: "Should this step multiply or divide?",
-      in: {
-        "mass of solute": {
-          fits: "moles divided by the molar mass",
-          ask: "One mole has a mass of many grams. So should the grams be more or less than the moles?"
-        },
-        molarity: {
-          fits: "grams times the molar mass",
-          ask: "If one mole weighs more, do the same grams hold more moles or fewer?"
-        },
-        "stock volume": {
-          fits: "the two molarities the other way up",
-          ask: "Can you take out more stock than the flask holds?"
-        },
-        "dilution factor": {
-          fits: "the part of the stock that is left",
-          ask: "Your ratio is the other way up. How many times as big is the volume at the end?"
-        },
-        "diluted molarity": {
-          fits: "the two volumes the other way up",
-          ask: "Can adding water make a solution stronger?"
-        },
-        "ion molarity": {
-          fits: "the molarity shared out among the ions",
-          ask: "Is it shared out, or does each ion count?"
-        },
-        "reagent molarity": {
-          fits: "grams times the molar mass",
-          ask: "How do you turn grams in a litre into moles?"
-        }
-      }
-    },
-    "volumes-multiplied": {
-      fits: "work where times and divide by the volume have changed places",
-      ask: "Same stuff in a bigger flask: what gets bigger, and what gets smaller?"
-    },
-    "water-of-hydration-left-out": {
-      fits: "the molar mass of the salt with no water in it",
-      ask: "What stands after the dot in the formula?"
-    },
-    "one-water-only": {
-      fits: "the molar mass with just one water",
-      ask: "How many waters does the formula show after the dot?"
-    },
-    "group-subscript-ignored": {
-      fits: "a molar mass without the number after a bracket",
-      ask: "What does the small number after the bracket act on?"
-    },
-    "bracket-number-on-one-atom": {
-      fits: "a molar mass where the number after a bracket acts on one atom only",
-      ask: "Which atoms stand inside the bracket?"
-    },
-    "subscripts-ignored": {
-      fits: "a molar mass with each atom counted just once",
-      ask: "What do the small numbers in the formula tell you?"
-    },
-    "atomic-numbers-used": {
-      fits: "the sum of atomic numbers",
-      ask: "Which number on the periodic table tells you the mass?"
-    },
-    "purity-ignored": {
-      fits: "work with a solid that is all pure",
-      ask: "How much of your solid is the salt itself?"
-    },
-    "purity-inverted": {
-      fits: "work with the purity turned upside down",
-      ask: "If only part of the solid is the salt, do you need more of it or less?",
-      in: {
-        molarity: {
-          fits: "work with the purity turned upside down",
-          ask: "If only part of the solid is the salt, does it give more moles or fewer?"
-        }
-      }
-    },
-    "amount-as-molarity": {
-      fits: "the moles in the flask",
-      ask: "What volume are those moles in?"
-    },
-    "volume-over-amount": {
-      fits: "litres for each mole",
-      ask: "Moles per litre: which of the two goes below the line?"
-    },
-    "water-for-stock": {
-      fits: "the volume of water",
-      ask: "Which bottle do you draw from with the pipette?"
-    },
-    "stock-for-water": {
-      fits: "the volume of stock",
-      ask: "Once the stock is in, how much room is left?"
-    },
-    "final-volume-for-water": {
-      fits: "the whole volume at the end",
-      ask: "What is in the flask before the water goes in?"
-    },
-    "volumes-added": {
-      fits: "the two volumes added up",
-      ask: "Can the total be more than the flask holds?"
-    },
-    "parts-miscounted": {
-      fits: "a ratio with the parts counted in another way",
-      ask: "One part of stock in how many parts of the whole?"
-    },
-    "volume-left-out": {
-      fits: "the ratio of the two molarities",
-      ask: "How big is the flask that you fill?"
-    },
-    "amount-for-volume": {
-      fits: "molarity times volume, which is an amount",
-      ask: "What unit do you get from mol/L times a volume?"
-    },
-    "factor-less-one": {
-      fits: "parts of water for each part of stock",
-      ask: "Did the part of stock get counted in the total?"
-    },
-    "total-counted-twice": {
-      fits: "the ratio with one part too many",
-      ask: "Is the stock already part of the total?"
-    },
-    "total-over-water": {
-      fits: "the total divided by the water",
-      ask: "Which part is being diluted?"
-    },
-    "difference-for-ratio": {
-      fits: "the difference of the two molarities",
-      ask: "Does the factor say how much less, or how many times?"
-    },
-    "solvent-added-to-final": {
-      fits: "work where the final volume counts as added water",
-      ask: "Is the final volume the water you add, or all that is in the flask?"
-    },
-    "water-as-final": {
-      fits: "work that divides by the volume of water",
-      ask: "Which volume is the solute in now?"
-    },
-    "molarity-unchanged": {
-      fits: "the molarity of the stock",
-      ask: "What stays the same when you add water, and what changes?"
-    },
-    "ion-count-ignored": {
-      fits: "the molarity of the whole salt",
-      ask: "How many of this ion does one formula unit give?"
-    },
-    "all-ions-counted": {
-      fits: "the molarity of all the ions at once",
-      ask: "Which ion does this row ask about?"
-    },
-    "other-ion's-count": {
-      fits: "the number of the other ion",
-      ask: "Which ion is asked for, and how many of it are there?"
-    },
-    "divided-by-measured": {
-      fits: "the gap divided by the measured value",
-      ask: "Which of the two values do you judge against?"
-    },
-    "mean-as-base": {
-      fits: "the gap divided by the mean of the two",
-      ask: "Is one of the two values the accepted one?"
-    },
-    "ratio-reported": {
-      fits: "the measured value as a percent of the accepted one",
-      ask: "Does the row ask what share it is, or how far off?"
-    },
-    "difference-reported": {
-      fits: "the plain gap between the two values",
-      ask: "Percent of what?"
-    },
-    "fraction-reported": {
-      fits: "a fraction",
-      ask: "How do you turn a fraction into a percent?"
-    },
-    "sign-reversed": {
-      fits: "the two values taken away the other way round",
-      ask: "Which one comes first?"
-    },
-    "density-divided": {
-      fits: "work that divides by the density",
-      ask: "If the liquid is heavier than water, does a litre of it hold more grams or fewer?"
-    },
-    "percent-not-divided": {
-      fits: "a percent used as a plain number",
-      ask: "A percent means out of how many?"
-    },
-    "percent-left-out": {
-      fits: "a liquid that is all solute",
-      ask: "What share of the liquid is the solute?"
-    },
-    "density-ignored": {
-      fits: "a litre with the mass of a litre of water",
-      ask: "What is the mass of one litre of this liquid?"
-    },
-    "per-mL-not-L": {
-      fits: "the moles in one mL",
-      ask: "Molarity is moles in how much solution?"
-    },
-    "power-of-ten": {
-      fits: "the right digits with the point in another place",
-      ask: "What size of number makes sense here? Look at the units."
-    }
-  };
-  var remarks = {
-    onTarget: "Yes, this fits your numbers.",
-    closeRounding: "Close. Keep spare digits as you work and round at the end.",
-    closeFewFigures: "Close. Give the value to {figures}.",
-    wrongFigures: "The value is right. Give it to {figures}.",
-    follows: "This step fits the value in “{row}”. Look at that row first.",
-    notYet: "Not yet. Compare the units, then ask if the size makes sense.",
-    signOfError: "Look at the sign. Is the measured value above or below the accepted one?",
-    negative: "Not yet. Can this value be below zero?",
-    unitWanted: "Look at the unit. This row asks for {unit}. Does yours measure the same thing?",
-    unitNone: "Look at the unit. This row asks for a plain number. What cancels out?",
-    unitEvidently: "The number looks fine. Does the unit with it fit? This row asks for {unit}.",
-    unreadable: "Type one number here, with or without its unit.",
-    unreadableTwoWays: "This can be read in two ways. Type it with no mark between the thousands.",
-    unreadableKind: "Type a number here. This cell holds something else.",
-    signOnly: "Not yet. Look at the sign.",
-    shifted: "Not yet. The digits fit, but the point stands in another place. Look at the units.",
-    figuresAsked: "the figures asked",
-    blank: "",
-    needsRow: "Fill in “{row}” first. This row is worked from it.",
-    waitForRow: "Wait at the bench. Look at “{row}” first.",
-    farFromTarget: "Not yet. Look at it once more.",
-    severalFit: "Your value fits more than one way of working: {fits}. {ask}",
-    oneFits: "Your value matches {fits}. {ask}"
-  };
-  var figureWords = [
-    "no figures",
-    "one figure",
-    "two figures",
-    "three figures",
-    "four figures",
-    "five figures",
-    "six figures"
-  ];
-  var decimalWords = [
-    "a whole number",
-    "one decimal",
-    "two decimals",
-    "three decimals",
-    "four decimals",
-    "five decimals",
-    "six decimals"
-  ];
-  var checkHeadings = { check: "Check", lookAt: "What to look at", hint: "Hint" };
-
-  // src/lab/numbersForTeams.ts
-  function givenOf({ numbers }, about) {
-    var _a, _b, _c, _d, _e, _f, _g;
-    const { solid: solid2, dilution: dilution2, reagent, serial, residue } = numbers;
-    const names5 = {
-      molarity: (_a = solid2 == null ? void 0 : solid2.molarity) != null ? _a : residue == null ? void 0 : residue.molarity,
-      flask: (_b = solid2 == null ? void 0 : solid2.flask) != null ? _b : serial == null ? void 0 : serial.flask,
-      stock: (_c = dilution2 == null ? void 0 : dilution2.stock) != null ? _c : serial == null ? void 0 : serial.stock,
-      target: (_d = dilution2 == null ? void 0 : dilution2.target) != null ? _d : reagent == null ? void 0 : reagent.target,
-      volume: (_e = dilution2 == null ? void 0 : dilution2.volume) != null ? _e : reagent == null ? void 0 : reagent.volume,
-      portion: (_f = serial == null ? void 0 : serial.portion) != null ? _f : residue == null ? void 0 : residue.portion
-    };
-    return (_g = names5[about]) != null ? _g : numbers.formula;
-  }
-  var refused = (activity, { about, expected, received, advice }) => failure({ code: "numbers-shelf", argument: givenOf(activity, about), expected, received, advice });
-  var usualPipettesMl = [1, 2, 5, 10, 15, 20, 25, 50, 100];
-  function nothingFits(activity, { start, bench: bench2, list }) {
-    var _a, _b;
-    if (list.lacks === "portion") {
-      const size2 = usualPipettesMl.find((volume) => {
-        const shelf = { ...bench2.shelf, pipettesMl: [...bench2.shelf.pipettesMl, volume] };
-        const richer = { ...bench2, shelf, deliverable: portions(shelf) };
-        return candidatesNear(activity, start, richer).candidates.some(
-          ({ lesson }) => unmetDemands(lesson, richer).length === 0
-        );
-      });
-      return failure({
-        code: "numbers-shelf",
-        argument: givenOf(activity, activity.numbers.dilution ? "target" : "portion"),
-        ...startTexts.noPipette(size2)
-      });
-    }
-    if (list.lacks !== void 0) {
-      return failure({
-        code: "numbers-shelf",
-        argument: givenOf(activity, list.lacks === "flask" ? "flask" : "volume"),
-        ...startTexts.noFlask
-      });
-    }
-    const standing = {};
-    for (const { lesson } of list.candidates) {
-      const unmet = unmetDemands(lesson, bench2);
-      for (const one of unmet) {
-        (_b = standing[_a = one.demand]) != null ? _b : standing[_a] = { unmet: one, alone: 0, all: 0 };
-        const counted = standing[one.demand];
-        if (counted) {
-          counted.all += 1;
-          if (unmet.length === 1) counted.alone += 1;
-        }
-      }
-    }
-    const [worst] = Object.values(standing).sort((one, other) => other.alone - one.alone || other.all - one.all);
-    if (worst === void 0) throw new Error("Numbers were refused though every demand was met.");
-    const atStart = unmetDemands(start.lesson, bench2).find(
-      ({ demand }) => demand === worst.unmet.demand
-    );
-    return refused(activity, atStart != null ? atStart : worst.unmet);
-  }
-  var compared = 500;
-  var poolLeast = 150;
-  function clearest(sets, steps, { least }) {
-    var _a, _b;
-    const scored = sets.slice(0, Math.max(compared, least)).map((candidate) => ({ candidate, hidden: confusions(steps, candidate.values).length })).sort((one, other) => one.hidden - other.hidden);
-    const best = (_b = (_a = scored[0]) == null ? void 0 : _a.hidden) != null ? _b : 0;
-    return scored.filter(({ hidden }, place) => hidden === best || place < least).map(({ candidate }) => candidate);
-  }
-  var oddNumbers = { molarity: 0.3173, flask: 237.1, target: 0.04519, volume: 173.3, portion: 13.7 };
-  function inherentConfusions({ numbers }, steps) {
-    const { solid: solid2, dilution: dilution2, reagent, serial, residue } = numbers;
-    const values = {};
-    const put = (name, value) => {
-      if (name !== void 0) values[name] = value;
-    };
-    for (const name of [solid2 == null ? void 0 : solid2.molarity, dilution2 == null ? void 0 : dilution2.stock, serial == null ? void 0 : serial.stock, residue == null ? void 0 : residue.molarity])
-      put(name, oddNumbers.molarity);
-    for (const name of [solid2 == null ? void 0 : solid2.flask, serial == null ? void 0 : serial.flask]) put(name, oddNumbers.flask);
-    for (const name of [dilution2 == null ? void 0 : dilution2.target, reagent == null ? void 0 : reagent.target]) put(name, oddNumbers.target);
-    for (const name of [dilution2 == null ? void 0 : dilution2.volume, reagent == null ? void 0 : reagent.volume]) put(name, oddNumbers.volume);
-    for (const name of [serial == null ? void 0 : serial.portion, residue == null ? void 0 : residue.portion]) put(name, oddNumbers.portion);
-    return new Set(confusions(steps, values).map(confusionName));
-  }
-  var slipWords = (id, { step }) => {
-    var _a, _b;
-    const text2 = slipTexts[id];
-    return ((_b = (_a = text2.in) == null ? void 0 : _a[step.quantity]) != null ? _b : text2).fits;
-  };
-  function givenUp(activity, steps, teams) {
-    var _a, _b;
-    const inherent = inherentConfusions(activity, steps);
-    const counts = {};
-    for (const values of teams) {
-      const here = {};
-      for (const confusion of confusions(steps, values)) here[confusionName(confusion)] = confusion;
-      for (const [name, confusion] of Object.entries(here)) {
-        if (inherent.has(name)) continue;
-        counts[name] = { confusion, teams: ((_b = (_a = counts[name]) == null ? void 0 : _a.teams) != null ? _b : 0) + 1 };
-      }
-    }
-    return Object.values(counts).sort((one, other) => other.teams - one.teams).map(({ confusion, teams: count }) => {
-      const words2 = { step: confusion.step.title, teams: numbersRemarks.teams(count, teams.length) };
-      const [first, second] = confusion.slips;
-      return second === void 0 ? numbersRemarks.looksRight({ ...words2, slip: slipWords(first, confusion) }) : numbersRemarks.lookAlike({
-        ...words2,
-        slips: `${slipWords(first, confusion)}; ${slipWords(second, confusion)}`
-      });
+  const portion = (_b = serial == null ? void 0 : serial.portion) != null ? _b : residue == null ? void 0 : residue.portion;
+  if (portion !== void 0 && !isDeliverable(portion)) {
+    unmet.push({
+      demand: "portion deliverable",
+      about: "portion",
+      ...demandTexts.portion({ pipettes: shelf.pipettesMl })
     });
   }
-  function dealt(sets, {
-    setup,
-    start,
-    steps
-  }) {
-    const places = teamKeys(setup.classes);
-    const whole2 = hasWholeFactor(start.lesson);
-    const asWhole = ({ wholeFactor }) => wholeFactor === whole2;
-    const oneFilling = ({ fillings }) => fillings < 2;
-    const kinds4 = [
-      sets.filter((candidate) => asWhole(candidate) && oneFilling(candidate)),
-      sets.filter((candidate) => !asWhole(candidate) && oneFilling(candidate)),
-      sets.filter(asWhole),
-      sets
-    ];
-    let outcome;
-    for (const kind of kinds4) {
-      if (kind.length === 0) continue;
-      const pool = clearest(kind, steps, { least: Math.max(poolLeast, 3 * places.length) });
-      const attempt = { ...dealtCandidates(pool, places, setup.settings.seed), different: pool.length };
-      if (outcome === void 0 || attempt.shared < outcome.shared) outcome = attempt;
-      if (outcome.shared === 0) break;
-    }
-    if (outcome === void 0) throw new Error("There are no numbers to deal.");
-    const given = outcome.given.map(({ candidate }) => candidate);
-    return {
-      ...outcome,
-      remarks: [
-        ...given.some(({ fillings }) => fillings === 2) ? [numbersRemarks.twoFillings] : [],
-        ...given.some(asWhole) && !given.every(asWhole) ? [numbersRemarks.mixedFactors] : [],
-        ...outcome.shared > 0 ? [numbersRemarks.shared(places.length, outcome.different)] : []
-      ]
-    };
+  if (serial && !(serial.portion <= serial.flask / 2)) {
+    unmet.push({ demand: "portion within stock", about: "portion", ...demandTexts.portionWithinFlask(serial) });
   }
-  function substanceRemarks({ numbers }, { substance }) {
+  const weighed = solid != null ? solid : residue && { molarity: residue.molarity, flask: residue.portion };
+  if (weighed) {
+    const mass = massOf(weighed, substance);
+    const least = readabilitiesNeeded * shelf.balanceReadabilityG;
+    if (mass < least) {
+      const found = { least, readability: shelf.balanceReadabilityG };
+      unmet.push({ demand: "mass fine enough", about: "molarity", ...demandTexts.massFine(found) });
+    }
+    if (mass > shelf.balanceMaxG) {
+      unmet.push({
+        demand: "mass within range",
+        about: "molarity",
+        ...demandTexts.massRange({ most: shelf.balanceMaxG })
+      });
+    }
+    const limit = substance.solubleMolarity;
+    if (limit !== void 0 && weighed.molarity > limit) {
+      const found = { formula: substance.formula, molarity: weighed.molarity, limit };
+      unmet.push({ demand: "dissolves", about: "molarity", ...demandTexts.dissolves(found) });
+    }
+  }
+  return unmet;
+}
+
+// src/lab/numbers/portions.ts
+function portions({ pipettesMl }) {
+  const once = pipettesMl.map((volume) => ({ volume, fillings: 1 }));
+  const twice = pipettesMl.flatMap(
+    (first) => pipettesMl.map((second) => ({ volume: first + second, fillings: 2 }))
+  );
+  return [...once, ...twice].filter(({ volume }, index, all) => all.findIndex((other) => isSame(other.volume, volume)) === index).sort((one, other) => one.volume - other.volume);
+}
+
+// src/lab/numbers/teamKeys.ts
+var plain = (name) => name.normalize("NFKC").toLowerCase().replace(/[^\\p{L}\\p{N}]+/gu, "-").replace(/^-+|-+$/g, "") || "x";
+function teamKeys(classes) {
+  const taken = /* @__PURE__ */ new Set();
+  return classes.flatMap(
+    ({ name, teams }) => teams.map((team) => {
+      const wanted = \`\${plain(name)}/\${plain(team)}\`;
+      let key = wanted;
+      for (let copy = 2; taken.has(key); copy += 1) key = \`\${wanted}-\${copy}\`;
+      taken.add(key);
+      return { key, className: name, team };
+    })
+  );
+}
+
+// src/lab/numbersForTeams.ts
+function givenOf({ numbers }, about) {
+  var _a, _b, _c, _d, _e, _f, _g;
+  const { solid, dilution, reagent, serial, residue } = numbers;
+  const names = {
+    molarity: (_a = solid == null ? void 0 : solid.molarity) != null ? _a : residue == null ? void 0 : residue.molarity,
+    flask: (_b = solid == null ? void 0 : solid.flask) != null ? _b : serial == null ? void 0 : serial.flask,
+    stock: (_c = dilution == null ? void 0 : dilution.stock) != null ? _c : serial == null ? void 0 : serial.stock,
+    target: (_d = dilution == null ? void 0 : dilution.target) != null ? _d : reagent == null ? void 0 : reagent.target,
+    volume: (_e = dilution == null ? void 0 : dilution.volume) != null ? _e : reagent == null ? void 0 : reagent.volume,
+    portion: (_f = serial == null ? void 0 : serial.portion) != null ? _f : residue == null ? void 0 : residue.portion
+  };
+  return (_g = names[about]) != null ? _g : numbers.formula;
+}
+var refused = (activity, { about, expected, received, advice }) => failure({ code: "numbers-shelf", argument: givenOf(activity, about), expected, received, advice });
+var usualPipettesMl = [1, 2, 5, 10, 15, 20, 25, 50, 100];
+function nothingFits(activity, { start, bench: bench2, list }) {
+  var _a, _b;
+  if (list.lacks === "portion") {
+    const size = usualPipettesMl.find((volume) => {
+      const shelf = { ...bench2.shelf, pipettesMl: [...bench2.shelf.pipettesMl, volume] };
+      const richer = { ...bench2, shelf, deliverable: portions(shelf) };
+      return candidatesNear(activity, start, richer).candidates.some(
+        ({ lesson }) => unmetDemands(lesson, richer).length === 0
+      );
+    });
+    return failure({
+      code: "numbers-shelf",
+      argument: givenOf(activity, activity.numbers.dilution ? "target" : "portion"),
+      ...startTexts.noPipette(size)
+    });
+  }
+  if (list.lacks !== void 0) {
+    return failure({
+      code: "numbers-shelf",
+      argument: givenOf(activity, list.lacks === "flask" ? "flask" : "volume"),
+      ...startTexts.noFlask
+    });
+  }
+  const standing = {};
+  for (const { lesson } of list.candidates) {
+    const unmet = unmetDemands(lesson, bench2);
+    for (const one of unmet) {
+      (_b = standing[_a = one.demand]) != null ? _b : standing[_a] = { unmet: one, alone: 0, all: 0 };
+      const counted = standing[one.demand];
+      if (counted) {
+        counted.all += 1;
+        if (unmet.length === 1) counted.alone += 1;
+      }
+    }
+  }
+  const [worst] = Object.values(standing).sort((one, other) => other.alone - one.alone || other.all - one.all);
+  if (worst === void 0) throw new Error("Numbers were refused though every demand was met.");
+  const atStart = unmetDemands(start.lesson, bench2).find(
+    ({ demand }) => demand === worst.unmet.demand
+  );
+  return refused(activity, atStart != null ? atStart : worst.unmet);
+}
+var compared = 500;
+var poolLeast = 150;
+function clearest(sets, steps, { least }) {
+  var _a, _b;
+  const scored = sets.slice(0, Math.max(compared, least)).map((candidate) => ({ candidate, hidden: confusions(steps, candidate.values).length })).sort((one, other) => one.hidden - other.hidden);
+  const best = (_b = (_a = scored[0]) == null ? void 0 : _a.hidden) != null ? _b : 0;
+  return scored.filter(({ hidden }, place) => hidden === best || place < least).map(({ candidate }) => candidate);
+}
+var oddNumbers = { molarity: 0.3173, flask: 237.1, target: 0.04519, volume: 173.3, portion: 13.7 };
+function inherentConfusions({ numbers }, steps) {
+  const { solid, dilution, reagent, serial, residue } = numbers;
+  const values = {};
+  const put = (name, value) => {
+    if (name !== void 0) values[name] = value;
+  };
+  for (const name of [solid == null ? void 0 : solid.molarity, dilution == null ? void 0 : dilution.stock, serial == null ? void 0 : serial.stock, residue == null ? void 0 : residue.molarity])
+    put(name, oddNumbers.molarity);
+  for (const name of [solid == null ? void 0 : solid.flask, serial == null ? void 0 : serial.flask]) put(name, oddNumbers.flask);
+  for (const name of [dilution == null ? void 0 : dilution.target, reagent == null ? void 0 : reagent.target]) put(name, oddNumbers.target);
+  for (const name of [dilution == null ? void 0 : dilution.volume, reagent == null ? void 0 : reagent.volume]) put(name, oddNumbers.volume);
+  for (const name of [serial == null ? void 0 : serial.portion, residue == null ? void 0 : residue.portion]) put(name, oddNumbers.portion);
+  return new Set(confusions(steps, values).map(confusionName));
+}
+var slipWords = (id, { step }) => {
+  var _a, _b;
+  const text2 = slipTexts[id];
+  return ((_b = (_a = text2.in) == null ? void 0 : _a[step.quantity]) != null ? _b : text2).fits;
+};
+function givenUp(activity, steps, teams) {
+  var _a, _b;
+  const inherent = inherentConfusions(activity, steps);
+  const counts = {};
+  for (const values of teams) {
+    const here = {};
+    for (const confusion of confusions(steps, values)) here[confusionName(confusion)] = confusion;
+    for (const [name, confusion] of Object.entries(here)) {
+      if (inherent.has(name)) continue;
+      counts[name] = { confusion, teams: ((_b = (_a = counts[name]) == null ? void 0 : _a.teams) != null ? _b : 0) + 1 };
+    }
+  }
+  return Object.values(counts).sort((one, other) => other.teams - one.teams).map(({ confusion, teams: count }) => {
+    const words2 = { step: confusion.step.title, teams: numbersRemarks.teams(count, teams.length) };
+    const [first, second] = confusion.slips;
+    return second === void 0 ? numbersRemarks.looksRight({ ...words2, slip: slipWords(first, confusion) }) : numbersRemarks.lookAlike({
+      ...words2,
+      slips: \`\${slipWords(first, confusion)}; \${slipWords(second, confusion)}\`
+    });
+  });
+}
+function dealt(sets, {
+  setup,
+  start,
+  steps
+}) {
+  const places = teamKeys(setup.classes);
+  const whole = hasWholeFactor(start.lesson);
+  const asWhole = ({ wholeFactor }) => wholeFactor === whole;
+  const oneFilling = ({ fillings }) => fillings < 2;
+  const kinds2 = [
+    sets.filter((candidate) => asWhole(candidate) && oneFilling(candidate)),
+    sets.filter((candidate) => !asWhole(candidate) && oneFilling(candidate)),
+    sets.filter(asWhole),
+    sets
+  ];
+  let outcome;
+  for (const kind of kinds2) {
+    if (kind.length === 0) continue;
+    const pool = clearest(kind, steps, { least: Math.max(poolLeast, 3 * places.length) });
+    const attempt = { ...dealtCandidates(pool, places, setup.settings.seed), different: pool.length };
+    if (outcome === void 0 || attempt.shared < outcome.shared) outcome = attempt;
+    if (outcome.shared === 0) break;
+  }
+  if (outcome === void 0) throw new Error("There are no numbers to deal.");
+  const given = outcome.given.map(({ candidate }) => candidate);
+  return {
+    ...outcome,
+    remarks: [
+      ...given.some(({ fillings }) => fillings === 2) ? [numbersRemarks.twoFillings] : [],
+      ...given.some(asWhole) && !given.every(asWhole) ? [numbersRemarks.mixedFactors] : [],
+      ...outcome.shared > 0 ? [numbersRemarks.shared(places.length, outcome.different)] : []
+    ]
+  };
+}
+function substanceRemarks({ numbers }, { substance, remarks }) {
+  var _a;
+  const caution = plannerCaution(substance.formula);
+  return [
+    ...caution === "" ? [] : [numbersRemarks.caution(substance.formula, caution)],
+    ...((_a = numbers.solid) != null ? _a : numbers.residue) && substance.solubleMolarity === void 0 ? [numbersRemarks.solubilityUnknown(substance.formula)] : [],
+    ...remarks
+  ];
+}
+function numbersForTeams(setup) {
+  const activity = activityById(setup.activity);
+  if (activity === void 0) {
+    const known = allActivities().map(({ id }) => id);
+    return failure({
+      code: "numbers-start",
+      argument: "activity",
+      ...startTexts.activity(quoted(setup.activity), known)
+    });
+  }
+  const start = readStartNumbers(activity, setup);
+  if (!start.ok) return start;
+  const { settings, shelf } = setup;
+  const bench2 = { shelf, deliverable: portions(shelf), substance: start.value.substance };
+  const decimalMark = settings["decimal mark"] === "comma" ? "comma" : "point";
+  const steps = readySteps(activity, setup.givens, {
+    figures: Number(settings.figures) || 3,
+    decimals: Number(settings["atomic-weight decimals"]) || 2,
+    decimalMark
+  });
+  const asTyped = Object.fromEntries(activity.givens.map(({ name }) => {
     var _a;
-    const caution = plannerCaution(substance.formula);
-    return [
-      ...caution === "" ? [] : [numbersRemarks.caution(substance.formula, caution)],
-      ...((_a = numbers.solid) != null ? _a : numbers.residue) && substance.solubleMolarity === void 0 ? [numbersRemarks.solubilityUnknown(substance.formula)] : []
-    ];
-  }
-  function numbersForTeams(setup) {
-    const activity = activityById(setup.activity);
-    if (activity === void 0) {
-      const known2 = allActivities().map(({ id }) => id);
-      return failure({
-        code: "numbers-start",
-        argument: "activity",
-        ...startTexts.activity(quoted(setup.activity), known2)
-      });
-    }
-    const start = readStartNumbers(activity, setup);
-    if (!start.ok) return start;
-    const { settings, shelf } = setup;
-    const bench2 = { shelf, deliverable: portions(shelf), substance: start.value.substance };
-    const decimalMark = settings["decimal mark"] === "comma" ? "comma" : "point";
-    const steps = readySteps(activity, setup.givens, {
-      figures: Number(settings.figures) || 3,
-      decimals: Number(settings["atomic-weight decimals"]) || 2,
-      decimalMark
-    });
-    const asTyped = Object.fromEntries(activity.givens.map(({ name }) => {
-      var _a;
-      return [name, ((_a = setup.givens[name]) != null ? _a : "").trim()];
-    }));
-    const about = substanceRemarks(activity, start.value);
-    if (!setup.ownNumbers) {
-      const [unmet] = unmetDemands(start.value.lesson, bench2);
-      if (unmet) return refused(activity, unmet);
-      const values = Object.fromEntries(Object.entries(start.value.typed).map(([name, { value }]) => [name, value]));
-      const teams = teamKeys(setup.classes).map((place) => ({ ...place, givens: asTyped }));
-      return success({
-        teams,
-        remarks: [
-          ...about,
-          ...givenUp(
-            activity,
-            steps,
-            teams.map(() => values)
-          )
-        ]
-      });
-    }
-    const list = candidatesNear(activity, start.value, bench2);
-    const sets = shuffled(
-      list.candidates.filter(({ lesson }) => unmetDemands(lesson, bench2).length === 0),
-      seededRandom(`${settings.seed} sets`)
-    );
-    if (sets.length === 0) return nothingFits(activity, { start: start.value, bench: bench2, list });
-    const { given, remarks: remarks2 } = dealt(sets, { setup, start: start.value, steps });
-    const inMark = (text2) => decimalMark === "comma" ? text2.replace(".", ",") : text2;
+    return [name, ((_a = setup.givens[name]) != null ? _a : "").trim()];
+  }));
+  const about = substanceRemarks(activity, start.value);
+  if (!setup.ownNumbers) {
+    const [unmet] = unmetDemands(start.value.lesson, bench2);
+    if (unmet) return refused(activity, unmet);
+    const values = Object.fromEntries(Object.entries(start.value.typed).map(([name, { value }]) => [name, value]));
+    const teams = teamKeys(setup.classes).map((place) => ({ ...place, givens: asTyped }));
     return success({
-      teams: given.map(({ place, candidate }) => {
-        const own = Object.fromEntries(Object.entries(candidate.texts).map(([name, text2]) => [name, inMark(text2)]));
-        return { ...place, givens: { ...asTyped, ...own } };
-      }),
+      teams,
       remarks: [
         ...about,
-        ...remarks2,
-        ...list.otherDigits ? [numbersRemarks.otherDigits] : [],
         ...givenUp(
           activity,
           steps,
-          given.map(({ candidate }) => candidate.values)
+          teams.map(() => values)
         )
       ]
     });
   }
-
-  // src/workbook/keptTeams.ts
-  function sameNumbersWanted(before, now) {
-    const key2 = ({ activity, givens, ownNumbers, settings, shelf }) => JSON.stringify([
-      activity,
-      Object.keys(givens).filter((name) => givens[name] !== "").sort().map((name) => [name, givens[name]]),
-      ownNumbers,
-      settings.seed,
-      shelf.flasksMl,
-      shelf.pipettesMl,
-      shelf.balanceReadabilityG,
-      shelf.balanceMaxG
-    ]);
-    return key2(before) === key2(now);
-  }
-  var plainKey = /^[a-z][a-z0-9-]*$/;
-  function keptTeams({
-    drafted,
-    before,
-    setup
-  }) {
-    var _a;
-    const same = (one) => (other) => one.className === other.className && one.team === other.team;
-    const usedKeys = ((_a = before == null ? void 0 : before.teams) != null ? _a : []).map(({ key: key2 }) => key2.toLowerCase());
-    const freshKey = ({ key: key2, className }) => {
-      if (plainKey.test(key2) && !usedKeys.includes(key2)) return claim(key2);
-      const classNumber = setup.classes.findIndex(({ name }) => name === className) + 1;
-      for (let number = 1; ; number += 1) {
-        const made = `c${classNumber}-t${number}`;
-        if (!usedKeys.includes(made)) return claim(made);
-      }
-    };
-    const claim = (key2) => {
-      usedKeys.push(key2);
-      return key2;
-    };
-    if (before === void 0) return drafted.map((team) => ({ ...team, key: freshKey(team) }));
-    const keepNumbers = sameNumbersWanted(before.setup, setup);
-    const kept = [];
-    for (const line of before.teams) {
-      const wanted2 = drafted.find(same(line));
-      if (wanted2 !== void 0)
-        kept.push({ ...wanted2, key: line.key, givens: keepNumbers ? line.givens : wanted2.givens });
-    }
-    const added = drafted.filter((team) => !before.teams.some(same(team)));
-    return [...kept, ...added.map((team) => ({ ...team, key: freshKey(team) }))];
-  }
-
-  // src/workbook/formula.ts
-  var formula = (name, ...cells) => `=${name}(${cells.join(",")})`;
-  var native = (name, ...cells) => `${name}(${cells.join(",")})`;
-  function withSeparator(formulaText, separator) {
-    if (separator === ",") return formulaText;
-    let quote = "";
-    let written = "";
-    for (const character of formulaText) {
-      if (quote === "" && (character === '"' || character === "'")) quote = character;
-      else if (character === quote) quote = "";
-      written += character === "," && quote === "" ? separator : character;
-    }
-    return written;
-  }
-
-  // src/workbook/layout.ts
-  var layoutVersion = 1;
-  var classColumns = {
-    find: 1,
-    entry: 2,
-    unit: 3,
-    check: 4,
-    lookAt: 5,
-    hint: 6,
-    help: 7,
-    who: 8,
-    tries: 9,
-    lastEntry: 10,
-    key: 11,
-    step: 12,
-    /** In a heading row the first given; in a step row the entry that was counted last. */
-    givens: 13
-  };
-  var countedColumn = classColumns.givens;
-  var classMarker = "Labrow class";
-  var classRows = { title: 1, note: 2, notice: 3, find: 4, firstLink: 5 };
-  var planRows = { title: 1, note: 2, notice: 3, settingsHeading: 5 };
-  var planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 };
-  var spareTeamLines = 60;
-  var helpRows = { title: 1, firstNote: 2 };
-
-  // src/workbook/words.ts
-  var words = {
-    plan: {
-      sheet: "Plan",
-      title: "Plan",
-      note: "The settings and numbers of this lesson. Change a number here and every check, hint and question follows at once.",
-      notice: "Each line below belongs to the team with its key: sort the lines as you like, but keep each key once.",
-      invented: "An invented school, with invented classes and teams, to try things out.",
-      setting: "setting",
-      value: "value",
-      about: "what it is for",
-      key: "key",
-      className: "class",
-      team: "team"
-    },
-    class: {
-      notice: "This is practice, not a test. The checks answer whoever types, and protected cells guard against accidents only.",
-      invented: "An invented class with invented teams, to try things out.",
-      how: "Type in the tinted cells of your team, with or without a unit. The check stands beside them.",
-      find: "Find your team",
-      entry: "your entry",
-      unit: "unit",
-      help: "help wanted, 0 to 3",
-      who: "who",
-      tries: "tries",
-      lastEntry: "last entry",
-      key: "team",
-      step: "step",
-      keyMissing: "⚠ no line of the Plan has this team’s key",
-      keyTwice: "⚠ two lines of the Plan have this team’s key",
-      closing: " on target so far",
-      helpChoice: "0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers"
-    },
-    progress: {
-      sheet: "Progress",
-      title: "Progress",
-      note: "How far each team has come. Fit for the projector: no numbers and no reasons, only where the work stands.",
-      now: "now",
-      team: "team",
-      done: "done",
-      count: "steps",
-      of: " of ",
-      /** Neutral words with a sign each, fit for everybody’s eyes. */
-      states: {
-        done: "✓ done",
-        nearly: "≈ nearly",
-        inWork: "◔ in work",
-        toCome: "· to come",
-        written: "✓ written",
-        notYetKnown: "… not yet known"
-      }
-    },
-    help: {
-      sheet: "Help",
-      title: "Help, in your own words",
-      notes: [
-        "Write a hint of your own beside any step and level; it is shown in place of ours. An empty cell leaves ours.",
-        "Level 1 is the idea, 2 how things are related, 3 the set-up with the team’s numbers.",
-        "A team asks for help by choosing 1, 2 or 3 in its own row. The setting “highest help level” in the Plan is the limit.",
-        "Links begin with http or https.",
-        "The checks answer whoever types them: this is a practice tool and not a test.",
-        "Whoever can edit this file can also read its script. Protection is against accidents, not against intent."
-      ],
-      step: "step",
-      level: "level",
-      wording: "your own wording",
-      link: "link"
-    },
-    classNow: {
-      askedForHelp: ({ step, level }) => `Asked for help, level ${level}, at ${step}.`,
-      sameTwice: ({ first, second }) => `The same question twice, at ${first} and ${second}.`,
-      manyTries: ({ step, tries }) => `At least ${tries} tries at ${step}.`,
-      quiet: ({ minutes, step }) => `Nothing new for ${minutes} minutes, at ${step}.`,
-      allDone: "Everything on target: ready for more.",
-      theme: ({ teams, lookAt }) => `${teams} teams read this now: ${lookAt}`
-    },
-    settings: {
-      layout: "layout",
-      invented: "invented",
-      numbers: "numbers",
-      ownNumbers: "each team its own",
-      sharedNumbers: "the same for all",
-      flasks: "flasks on the shelf",
-      pipettes: "pipettes on the shelf",
-      balanceReadability: "balance readability",
-      balanceRange: "balance range",
-      startPrefix: "start from "
-    },
-    settingNotes: {
-      activity: "what the teams do; change it in the sidebar, which builds new sheets",
-      periods: "how many periods the activity takes",
-      figures: "significant figures asked for, unless a step says otherwise",
-      "atomic-weight decimals": "decimals of the atomic weights that your class uses",
-      "decimal mark": "point or comma: how your class writes numbers",
-      "judge figures": "yes: a right number with the wrong number of figures is only close",
-      "highest help level": "0 to 3: how far hints may go",
-      "glassware class": "A or B, for what a measured answer may differ by",
-      "glassware standard": "ISO or ASTM",
-      balance: "readability of the balance",
-      "allowance for technique": "your own share for how people handle glassware",
-      seed: "the same seed gives the same numbers again",
-      layout: "the arrangement of these sheets; leave it as it is",
-      invented: "yes: a sample to try things out",
-      numbers: "each team its own, or the same for all",
-      "flasks on the shelf": "mL, between semicolons",
-      "pipettes on the shelf": "mL, between semicolons",
-      "balance readability": "g",
-      "balance range": "g, the most it can weigh",
-      start: "what the sidebar starts from when it gives numbers; the checks read the team lines below"
-    }
-  };
-
-  // src/workbook/workbook.ts
-  var text = (words2) => words2 === "" ? blank : { kind: "text", text: words2 };
-  var blank = { kind: "blank" };
-  var computed = (formula2) => ({ kind: "formula", formula: formula2 });
-
-  // src/workbook/planHelpSheet.ts
-  var spareLines = 10;
-  var levels = ["1", "2", "3"];
-  var columns = { step: 1, level: 2, wording: 3, link: 4 };
-  var headingRow = helpRows.firstNote + words.help.notes.length + 1;
-  var ownHintsArea = ({ steps }) => ({
-    row: headingRow,
-    column: columns.step,
-    rows: 1 + steps.length * levels.length + spareLines,
-    columns: columns.link
+  const list = candidatesNear(activity, start.value, bench2);
+  const sets = shuffled(
+    list.candidates.filter(({ lesson }) => unmetDemands(lesson, bench2).length === 0),
+    seededRandom(\`\${settings.seed} sets\`)
+  );
+  if (sets.length === 0) return nothingFits(activity, { start: start.value, bench: bench2, list });
+  const { given, remarks } = dealt(sets, { setup, start: start.value, steps });
+  const inMark = (text2) => decimalMark === "comma" ? text2.replace(".", ",") : text2;
+  return success({
+    teams: given.map(({ place, candidate }) => {
+      const own = Object.fromEntries(Object.entries(candidate.texts).map(([name, text2]) => [name, inMark(text2)]));
+      return { ...place, givens: { ...asTyped, ...own } };
+    }),
+    remarks: [
+      ...about,
+      ...remarks,
+      ...list.otherDigits ? [numbersRemarks.otherDigits] : [],
+      ...givenUp(
+        activity,
+        steps,
+        given.map(({ candidate }) => candidate.values)
+      )
+    ]
   });
-  function planHelpSheet({ activity }, names5) {
-    const { help } = words;
-    const lines = activity.steps.flatMap(({ id }) => levels.map((level) => [id, level]));
-    const own = { row: headingRow + 1, column: columns.wording, columns: 2 };
-    const spare = { row: headingRow + 1 + lines.length, rows: spareLines };
-    return {
-      name: names5.help,
-      role: { kind: "help" },
-      rowCount: headingRow + lines.length + spareLines,
-      columnCount: columns.link,
-      columnWidths: [160, 50, 420, 240],
-      hiddenColumns: void 0,
-      frozenRows: 1,
-      frozenColumns: 0,
-      blocks: [
-        { row: helpRows.title, column: 1, cells: [[text(help.title)], ...help.notes.map((note) => [text(note)])] },
-        { row: headingRow, column: 1, cells: [[text(help.step), text(help.level), text(help.wording), text(help.link)]] },
-        { row: headingRow + 1, column: 1, cells: lines.map((line) => line.map(text)) }
-      ],
-      checks: [],
-      looks: [
-        { row: helpRows.title, column: 1, rows: 1, columns: columns.link, look: "title" },
-        { row: helpRows.firstNote, column: 1, rows: help.notes.length, columns: columns.link, look: "note" },
-        { row: headingRow, column: 1, rows: 1, columns: columns.link, look: "heading" },
-        { row: headingRow + 1, column: columns.step, rows: lines.length + spareLines, columns: 2, look: "setting name" },
-        { ...own, rows: lines.length + spareLines, look: "helper" }
-      ],
-      formats: [],
-      states: [],
-      choices: [],
-      writable: [
-        { ...own, rows: lines.length },
-        { ...spare, column: columns.step, columns: columns.link }
-      ],
-      unprotected: [],
-      spill: [],
-      identity: {
-        firstRow: headingRow,
-        columns: [columns.step, columns.level],
-        rows: [[help.step, help.level], ...lines]
-      },
-      carried: [columns.wording, columns.link]
-    };
-  }
+}
 
-  // src/workbook/reference.ts
-  function columnLetters(column) {
-    let letters = "";
-    for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26)) {
-      letters = String.fromCharCode(65 + (rest - 1) % 26) + letters;
+// src/workbook/keptTeams.ts
+function sameNumbersWanted(before, now) {
+  const key = ({ activity, givens, ownNumbers, settings, shelf }) => JSON.stringify([
+    activity,
+    Object.keys(givens).filter((name) => givens[name] !== "").sort().map((name) => [name, givens[name]]),
+    ownNumbers,
+    settings.seed,
+    shelf.flasksMl,
+    shelf.pipettesMl,
+    shelf.balanceReadabilityG,
+    shelf.balanceMaxG
+  ]);
+  return key(before) === key(now);
+}
+var plainKey = /^[a-z][a-z0-9-]*$/;
+function keptTeams({
+  drafted,
+  before,
+  setup
+}) {
+  var _a;
+  const same = (one) => (other) => one.className === other.className && one.team === other.team;
+  const usedKeys = ((_a = before == null ? void 0 : before.teams) != null ? _a : []).map(({ key }) => key.toLowerCase());
+  const freshKey = ({ key, className }) => {
+    if (plainKey.test(key) && !usedKeys.includes(key)) return claim(key);
+    const classNumber = setup.classes.findIndex(({ name }) => name === className) + 1;
+    for (let number = 1; ; number += 1) {
+      const made = \`c\${classNumber}-t\${number}\`;
+      if (!usedKeys.includes(made)) return claim(made);
     }
-    return letters;
+  };
+  const claim = (key) => {
+    usedKeys.push(key);
+    return key;
+  };
+  if (before === void 0) return drafted.map((team) => ({ ...team, key: freshKey(team) }));
+  const keepNumbers = sameNumbersWanted(before.setup, setup);
+  const kept = [];
+  for (const line of before.teams) {
+    const wanted = drafted.find(same(line));
+    if (wanted !== void 0)
+      kept.push({ ...wanted, key: line.key, givens: keepNumbers ? line.givens : wanted.givens });
   }
-  var fixed = ({ row, column }) => `$${columnLetters(column)}$${row}`;
-  var fixedArea = ({ row, column, rows, columns: columns3 }) => `${fixed({ row, column })}:${fixed({ row: row + rows - 1, column: column + columns3 - 1 })}`;
-  var areaName = ({ row, column, rows, columns: columns3 }) => `${columnLetters(column)}${row}:${columnLetters(column + columns3 - 1)}${row + rows - 1}`;
-  var wholeColumn = (column) => `$${columnLetters(column)}:$${columnLetters(column)}`;
-  var onSheet = (sheetName2, reference) => `'${sheetName2.split("'").join("''")}'!${reference}`;
-  var literal = (words2) => `"${words2.split('"').join('""')}"`;
-  var literalLines = (words2) => words2.split("\n").map(literal).join("&CHAR(10)&");
+  const added = drafted.filter((team) => !before.teams.some(same(team)));
+  return [...kept, ...added.map((team) => ({ ...team, key: freshKey(team) }))];
+}
 
-  // src/workbook/stateWords.ts
-  var stateWords = [
-    { word: "on target", state: "on target" },
-    { word: "close", state: "close" },
-    { word: "follows", state: "follows" },
-    { word: "not yet", state: "not yet" },
-    { word: "unreadable", state: "unreadable" },
-    { word: "blank", state: "blank" }
+// src/workbook/formula.ts
+var formula = (name, ...cells) => \`=\${name}(\${cells.join(",")})\`;
+var native = (name, ...cells) => \`\${name}(\${cells.join(",")})\`;
+function withSeparator(formulaText, separator) {
+  if (separator === ",") return formulaText;
+  let quote = "";
+  let written = "";
+  for (const character of formulaText) {
+    if (quote === "" && (character === '"' || character === "'")) quote = character;
+    else if (character === quote) quote = "";
+    written += character === "," && quote === "" ? separator : character;
+  }
+  return written;
+}
+
+// src/workbook/words.ts
+var words = {
+  plan: {
+    sheet: "Plan",
+    title: "Plan",
+    note: "The settings and numbers of this lesson. Change a number here and every check, hint and question follows at once.",
+    notice: "Each line below belongs to the team with its key: sort the lines as you like, but keep each key once.",
+    invented: "An invented school, with invented classes and teams, to try things out.",
+    setting: "setting",
+    value: "value",
+    about: "what it is for",
+    key: "key",
+    className: "class",
+    team: "team"
+  },
+  class: {
+    notice: "This is practice, not a test. The checks answer whoever types, and protected cells guard against accidents only.",
+    invented: "An invented class with invented teams, to try things out.",
+    how: "Type in the tinted cells of your team, with or without a unit. The check stands beside them.",
+    find: "Find your team",
+    entry: "your entry",
+    unit: "unit",
+    help: "help, 0 to 3",
+    who: "who",
+    tries: "tries",
+    lastEntry: "last entry",
+    key: "team",
+    step: "step",
+    keyMissing: "⚠ no line of the Plan has this team’s key",
+    keyTwice: "⚠ two lines of the Plan have this team’s key",
+    closing: " on target so far",
+    helpChoice: "0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers"
+  },
+  progress: {
+    sheet: "Progress",
+    title: "Progress",
+    note: "How far each team has come. Fit for the projector: no numbers and no reasons, only where the work stands.",
+    now: "now",
+    team: "team",
+    done: "done",
+    count: "steps",
+    of: " of ",
+    /** Neutral words with a sign each, fit for everybody’s eyes. */
+    states: {
+      done: "✓ done",
+      nearly: "≈ nearly",
+      inWork: "◔ in work",
+      toCome: "· to come",
+      written: "✓ written",
+      notYetKnown: "… not yet known"
+    }
+  },
+  help: {
+    sheet: "Help",
+    title: "Help, in your own words",
+    notes: [
+      "Write a hint of your own beside any step and level; it is shown in place of ours. An empty cell leaves ours.",
+      "Level 1 is the idea, 2 how things are related, 3 the set-up with the team’s numbers.",
+      "A team asks for help by choosing 1, 2 or 3 in its own row. The setting “highest help level” in the Plan is the limit.",
+      "Links begin with http or https.",
+      "The checks answer whoever types them: this is a practice tool and not a test.",
+      "Whoever can edit this file can also read its script. Protection is against accidents, not against intent."
+    ],
+    step: "step",
+    level: "level",
+    wording: "your own wording",
+    link: "link"
+  },
+  classNow: {
+    askedForHelp: ({ step, level }) => \`Asked for help, level \${level}, at \${step}.\`,
+    sameTwice: ({ first, second }) => \`The same question twice, at \${first} and \${second}.\`,
+    manyTries: ({ step, tries }) => \`At least \${tries} tries at \${step}.\`,
+    quiet: ({ minutes, step }) => \`Nothing new for \${minutes} minutes, at \${step}.\`,
+    notYet: (step) => \`Not yet right at \${step}.\`,
+    allDone: "Everything on target: ready for more.",
+    theme: ({ teams, lookAt }) => \`\${teams} teams read this now: \${lookAt}\`
+  },
+  settings: {
+    layout: "layout",
+    invented: "invented",
+    numbers: "numbers",
+    ownNumbers: "each team its own",
+    sharedNumbers: "the same for all",
+    flasks: "flasks on the shelf",
+    pipettes: "pipettes on the shelf",
+    balanceReadability: "balance readability",
+    balanceRange: "balance range",
+    startPrefix: "start from "
+  },
+  settingNotes: {
+    activity: "what the teams do; change it in the sidebar, which builds new sheets",
+    periods: "how many periods the activity takes",
+    figures: "significant figures asked for, unless a step says otherwise",
+    "atomic-weight decimals": "decimals of the atomic weights that your class uses",
+    "decimal mark": "point or comma: how your class writes numbers",
+    "judge figures": "yes: a right number with the wrong number of figures is only close",
+    "highest help level": "0 to 3: how far hints may go",
+    "glassware class": "A or B, for what a measured answer may differ by",
+    "glassware standard": "ISO or ASTM",
+    balance: "readability of the balance",
+    "allowance for technique": "your own share for how people handle glassware",
+    seed: "the same seed gives the same numbers again",
+    layout: "the arrangement of these sheets; leave it as it is",
+    invented: "yes: a sample to try things out",
+    numbers: "each team its own, or the same for all",
+    "flasks on the shelf": "mL, between semicolons",
+    "pipettes on the shelf": "mL, between semicolons",
+    "balance readability": "g",
+    "balance range": "g, the most it can weigh",
+    start: "what the sidebar starts from when it gives numbers; the checks read the team lines below"
+  }
+};
+
+// src/workbook/workbook.ts
+var text = (words2) => words2 === "" ? blank : { kind: "text", text: words2 };
+var blank = { kind: "blank" };
+var computed = (formula2) => ({ kind: "formula", formula: formula2 });
+
+// src/workbook/planHelpSheet.ts
+var spareLines = 10;
+var levels = ["1", "2", "3"];
+var columns = { step: 1, level: 2, wording: 3, link: 4 };
+var headingRow = helpRows.firstNote + words.help.notes.length + 1;
+var ownHintsArea = ({ steps }) => ({
+  row: headingRow,
+  column: columns.step,
+  rows: 1 + steps.length * levels.length + spareLines,
+  columns: columns.link
+});
+function planHelpSheet({ activity }, names) {
+  const { help } = words;
+  const lines = activity.steps.flatMap(({ id }) => levels.map((level) => [id, level]));
+  const own = { row: headingRow + 1, column: columns.wording, columns: 2 };
+  const spare = { row: headingRow + 1 + lines.length, rows: spareLines };
+  return {
+    name: names.help,
+    role: { kind: "help" },
+    rowCount: headingRow + lines.length + spareLines,
+    columnCount: columns.link,
+    columnWidths: [160, 50, 420, 240],
+    hiddenColumns: void 0,
+    frozenRows: 1,
+    frozenColumns: 0,
+    blocks: [
+      { row: helpRows.title, column: 1, cells: [[text(help.title)], ...help.notes.map((note) => [text(note)])] },
+      { row: headingRow, column: 1, cells: [[text(help.step), text(help.level), text(help.wording), text(help.link)]] },
+      { row: headingRow + 1, column: 1, cells: lines.map((line) => line.map(text)) }
+    ],
+    checks: [],
+    looks: [
+      { row: helpRows.title, column: 1, rows: 1, columns: columns.link, look: "title" },
+      { row: helpRows.firstNote, column: 1, rows: help.notes.length, columns: columns.link, look: "note" },
+      { row: headingRow, column: 1, rows: 1, columns: columns.link, look: "heading" },
+      { row: headingRow + 1, column: columns.step, rows: lines.length + spareLines, columns: 2, look: "setting name" },
+      { ...own, rows: lines.length + spareLines, look: "helper" }
+    ],
+    formats: [],
+    states: [],
+    choices: [],
+    writable: [
+      { ...own, rows: lines.length },
+      { ...spare, column: columns.step, columns: columns.link }
+    ],
+    unprotected: [],
+    spill: [],
+    identity: {
+      firstRow: headingRow,
+      columns: [columns.step, columns.level],
+      rows: [[help.step, help.level], ...lines]
+    },
+    carried: [columns.wording, columns.link]
+  };
+}
+
+// src/workbook/reference.ts
+function columnLetters(column) {
+  let letters = "";
+  for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26)) {
+    letters = String.fromCharCode(65 + (rest - 1) % 26) + letters;
+  }
+  return letters;
+}
+var fixed = ({ row, column }) => \`$\${columnLetters(column)}$\${row}\`;
+var fixedArea = ({ row, column, rows, columns: columns3 }) => \`\${fixed({ row, column })}:\${fixed({ row: row + rows - 1, column: column + columns3 - 1 })}\`;
+var areaName = ({ row, column, rows, columns: columns3 }) => \`\${columnLetters(column)}\${row}:\${columnLetters(column + columns3 - 1)}\${row + rows - 1}\`;
+var wholeColumn = (column) => \`$\${columnLetters(column)}:$\${columnLetters(column)}\`;
+var onSheet = (sheetName, reference) => \`'\${sheetName.split("'").join("''")}'!\${reference}\`;
+var literal = (words2) => \`"\${words2.split('"').join('""')}"\`;
+var literalLines = (words2) => words2.split("\\n").map(literal).join("&CHAR(10)&");
+
+// src/workbook/stateWords.ts
+var stateWords = [
+  { word: "on target", state: "on target" },
+  { word: "close", state: "close" },
+  { word: "follows", state: "follows" },
+  { word: "not yet", state: "not yet" },
+  { word: "unreadable", state: "unreadable" },
+  { word: "blank", state: "blank" }
+];
+
+// src/workbook/planClassSheet.ts
+var linkRowsFor = (teamCount) => teamCount + 2;
+function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
+  var _a;
+  const { steps } = lesson.activity;
+  const givens = lesson.givenNames;
+  const room = Math.max(linkRows != null ? linkRows : linkRowsFor(teams.length), teams.length);
+  const firstBlock = classRows.firstLink + room + 1;
+  const height = steps.length + 2;
+  const lineColumn = classColumns.givens + givens.length;
+  const columnCount = lineColumn;
+  const rowCount = firstBlock + teams.length * height - 1;
+  const headingRowOf = (index) => firstBlock + index * height;
+  const references = planReferences({ names, places });
+  const unitCells = [];
+  const findCells = [];
+  const keyCells = [];
+  const blocks = [];
+  const checks = [];
+  const writable = [];
+  const unprotected = [];
+  const spill = [];
+  const choices = [];
+  const formats = [];
+  const looks2 = [
+    { row: classRows.title, column: 1, rows: 1, columns: classColumns.lastEntry, look: "title" },
+    { row: classRows.note, column: 1, rows: 2, columns: classColumns.lastEntry, look: "note" },
+    { row: classRows.find, column: 1, rows: 1, columns: classColumns.lastEntry, look: "heading" },
+    { row: classRows.firstLink, column: 1, rows: room, columns: 1, look: "link" },
+    { row: 1, column: classColumns.key, rows: rowCount, columns: columnCount - classColumns.key + 1, look: "quiet" }
   ];
-
-  // src/workbook/planClassSheet.ts
-  var linkRowsFor = (teamCount) => teamCount + 2;
-  function planClassSheet({ lesson, className, teams, names: names5, places, linkRows }) {
-    var _a;
-    const { steps } = lesson.activity;
-    const givens = lesson.givenNames;
-    const room = Math.max(linkRows != null ? linkRows : linkRowsFor(teams.length), teams.length);
-    const firstBlock = classRows.firstLink + room + 1;
-    const height = steps.length + 2;
-    const lineColumn = classColumns.givens + givens.length;
-    const columnCount = lineColumn;
-    const rowCount = firstBlock + teams.length * height - 1;
-    const headingRowOf = (index) => firstBlock + index * height;
-    const references = planReferences({ names: names5, places });
-    const unitCells = [];
-    const findCells = [];
-    const keyCells = [];
-    const blocks = [];
-    const checks = [];
-    const writable = [];
-    const unprotected = [];
-    const spill = [];
-    const choices = [];
-    const formats = [];
-    const looks2 = [
-      { row: classRows.title, column: 1, rows: 1, columns: classColumns.lastEntry, look: "title" },
-      { row: classRows.note, column: 1, rows: 2, columns: classColumns.lastEntry, look: "note" },
-      { row: classRows.find, column: 1, rows: 1, columns: classColumns.lastEntry, look: "heading" },
-      { row: classRows.firstLink, column: 1, rows: room, columns: 1, look: "link" },
-      { row: 1, column: classColumns.key, rows: rowCount, columns: columnCount - classColumns.key + 1, look: "quiet" }
-    ];
-    teams.forEach((team, index) => {
-      const heading = headingRowOf(index);
-      const closing2 = heading + height - 1;
-      const column = (number) => ({ row: heading, column: number, rows: height, columns: 1 });
-      const lineCell = fixed({ row: heading, column: lineColumn });
-      const keyCell = `$${columnLetters(classColumns.key)}${heading}`;
-      findCells.push([computed(`=${references.teamName(lineCell)}`)]);
-      for (const step of steps) findCells.push([whatToFind({ step, givens, heading, lineCell })]);
-      findCells.push([
-        computed(
-          `=${native("COUNTIF", fixedArea(column(classColumns.check)), literal("on target"))}&${literal(words.class.closing)}`
-        )
-      ]);
-      unitCells.push([text(words.class.unit)], ...steps.map(({ unit }) => [text(unit)]), [blank]);
-      keyCells.push([text(team.key), blank], ...steps.map(({ id }) => [text(team.key), text(id)]), [
-        text(team.key),
-        blank
-      ]);
-      blocks.push(
-        { row: heading, column: classColumns.entry, cells: [[text(words.class.entry)]] },
-        {
-          row: heading,
-          column: classColumns.help,
-          cells: [[text(words.class.help), text(words.class.who), text(words.class.tries), text(words.class.lastEntry)]]
-        },
-        {
-          row: heading,
-          column: classColumns.givens,
-          cells: [
-            [
-              ...givens.map((_, place) => computed(`=${references.given({ lineCell, place: place + 1 })}`)),
-              computed(`=${references.line(keyCell)}`)
-            ]
-          ]
-        }
-      );
-      checks.push({
+  teams.forEach((team, index) => {
+    const heading = headingRowOf(index);
+    const closing = heading + height - 1;
+    const column = (number) => ({ row: heading, column: number, rows: height, columns: 1 });
+    const lineCell = fixed({ row: heading, column: lineColumn });
+    const keyCell = \`$\${columnLetters(classColumns.key)}\${heading}\`;
+    findCells.push([computed(\`=\${references.teamName(lineCell)}\`)]);
+    for (const step of steps) findCells.push([whatToFind({ step, givens, heading, lineCell })]);
+    findCells.push([
+      computed(
+        \`=\${native("COUNTIF", fixedArea(column(classColumns.check)), literal("on target"))}&\${literal(words.class.closing)}\`
+      )
+    ]);
+    unitCells.push([text(words.class.unit)], ...steps.map(({ unit }) => [text(unit)]), [blank]);
+    keyCells.push([text(team.key), blank], ...steps.map(({ id }) => [text(team.key), text(id)]), [
+      text(team.key),
+      blank
+    ]);
+    blocks.push(
+      { row: heading, column: classColumns.entry, cells: [[text(words.class.entry)]] },
+      {
         row: heading,
-        column: classColumns.check,
+        column: classColumns.help,
+        cells: [[text(words.class.help), text(words.class.who), text(words.class.tries), text(words.class.lastEntry)]]
+      },
+      {
+        row: heading,
+        column: classColumns.givens,
         cells: [
           [
-            computed(
-              formula(
-                "CHECKTEAM",
-                references.givenHeadings,
-                fixedArea({ row: heading, column: classColumns.givens, rows: 1, columns: Math.max(1, givens.length) }),
-                references.settings,
-                fixedArea(column(classColumns.step)),
-                fixedArea(column(classColumns.entry)),
-                fixedArea(column(classColumns.help)),
-                onSheet(names5.help, fixedArea(ownHintsArea(lesson.activity)))
-              )
-            )
+            ...givens.map((_, place) => computed(\`=\${references.given({ lineCell, place: place + 1 })}\`)),
+            computed(\`=\${references.line(keyCell)}\`)
           ]
         ]
-      });
-      const stepRows = { row: heading + 1, rows: steps.length };
-      writable.push({ ...stepRows, column: classColumns.entry, columns: 1 }, { ...stepRows, column: classColumns.help, columns: 2 });
-      unprotected.push({ ...stepRows, column: classColumns.tries, columns: 2 }, { ...stepRows, column: classColumns.givens, columns: 1 });
-      spill.push({ row: heading, column: classColumns.check, rows: height, columns: 3 });
-      choices.push({
-        area: { ...stepRows, column: classColumns.help, columns: 1 },
-        options: ["0", "1", "2", "3"],
-        help: words.class.helpChoice
-      });
-      formats.push(
-        { ...stepRows, column: classColumns.tries, columns: 1, format: "0" },
-        { ...stepRows, column: classColumns.lastEntry, columns: 1, format: "hh:mm" },
-        { row: heading, column: classColumns.check, rows: height, columns: 3, format: "General" },
-        { row: heading, column: classColumns.givens, rows: 1, columns: givens.length + 1, format: "General" }
-      );
-      looks2.push(
-        { row: heading, column: classColumns.find, rows: 1, columns: 1, look: "team heading" },
-        { row: heading, column: classColumns.entry, rows: 1, columns: classColumns.lastEntry - 1, look: "heading" },
-        { ...stepRows, column: classColumns.find, columns: 1, look: "question" },
-        { ...stepRows, column: classColumns.entry, columns: 1, look: "entry" },
-        { ...stepRows, column: classColumns.unit, columns: 1, look: "question" },
-        { ...stepRows, column: classColumns.check, columns: 3, look: "spilled" },
-        { ...stepRows, column: classColumns.help, columns: 2, look: "helper" },
-        { ...stepRows, column: classColumns.tries, columns: 2, look: "quiet" },
-        { row: closing2, column: classColumns.find, rows: 1, columns: classColumns.lastEntry, look: "closing" }
-      );
+      }
+    );
+    checks.push({
+      row: heading,
+      column: classColumns.check,
+      cells: [
+        [
+          computed(
+            formula(
+              "CHECKTEAM",
+              references.givenHeadings,
+              fixedArea({ row: heading, column: classColumns.givens, rows: 1, columns: Math.max(1, givens.length) }),
+              references.settings,
+              fixedArea(column(classColumns.step)),
+              fixedArea(column(classColumns.entry)),
+              fixedArea(column(classColumns.help)),
+              onSheet(names.help, fixedArea(ownHintsArea(lesson.activity)))
+            )
+          )
+        ]
+      ]
+    });
+    const stepRows = { row: heading + 1, rows: steps.length };
+    writable.push({ ...stepRows, column: classColumns.entry, columns: 1 }, { ...stepRows, column: classColumns.help, columns: 2 });
+    unprotected.push({ ...stepRows, column: classColumns.tries, columns: 2 }, { ...stepRows, column: classColumns.givens, columns: 1 });
+    spill.push({ row: heading, column: classColumns.check, rows: height, columns: 3 });
+    choices.push({
+      area: { ...stepRows, column: classColumns.help, columns: 1 },
+      options: ["0", "1", "2", "3"],
+      help: words.class.helpChoice
     });
     formats.push(
-      { row: classRows.firstLink, column: 1, rows: room, columns: 1, format: "General" },
-      { row: 1, column: classColumns.givens, rows: 1, columns: 1, format: "0" }
+      { ...stepRows, column: classColumns.tries, columns: 1, format: "0" },
+      { ...stepRows, column: classColumns.lastEntry, columns: 1, format: "hh:mm" },
+      { row: heading, column: classColumns.check, rows: height, columns: 3, format: "General" },
+      { row: heading, column: classColumns.givens, rows: 1, columns: givens.length + 1, format: "General" }
     );
-    if (teams.length > 0) {
-      formats.push({ row: firstBlock, column: classColumns.find, rows: teams.length * height, columns: 1, format: "General" });
-      blocks.unshift(
-        { row: firstBlock, column: classColumns.key, cells: keyCells },
-        { row: firstBlock, column: classColumns.find, cells: findCells },
-        { row: firstBlock, column: classColumns.unit, cells: unitCells }
-      );
-    }
-    const sheetNumber = fixed({ row: 1, column: classColumns.givens });
+    looks2.push(
+      { row: heading, column: classColumns.find, rows: 1, columns: 1, look: "team heading" },
+      { row: heading, column: classColumns.entry, rows: 1, columns: classColumns.lastEntry - 1, look: "heading" },
+      { ...stepRows, column: classColumns.find, columns: 1, look: "question" },
+      { ...stepRows, column: classColumns.entry, columns: 1, look: "entry" },
+      { ...stepRows, column: classColumns.unit, columns: 1, look: "question" },
+      { ...stepRows, column: classColumns.check, columns: 3, look: "spilled" },
+      { ...stepRows, column: classColumns.help, columns: 2, look: "helper" },
+      { ...stepRows, column: classColumns.tries, columns: 2, look: "quiet" },
+      { row: closing, column: classColumns.find, rows: 1, columns: classColumns.lastEntry, look: "closing" }
+    );
+  });
+  formats.push(
+    { row: classRows.firstLink, column: 1, rows: room, columns: 1, format: "General" },
+    { row: 1, column: classColumns.givens, rows: 1, columns: 1, format: "0" }
+  );
+  if (teams.length > 0) {
+    formats.push({ row: firstBlock, column: classColumns.find, rows: teams.length * height, columns: 1, format: "General" });
     blocks.unshift(
-      {
-        row: 1,
-        column: 1,
-        cells: [
-          [text(className)],
-          [text(`${lesson.activity.title}. ${words.class.how}`)],
-          [text(lesson.invented ? `${words.class.invented} ${words.class.notice}` : words.class.notice)],
-          [text(words.class.find)]
-        ]
-      },
-      {
-        row: 1,
-        column: classColumns.key,
-        cells: [[text(classMarker), text(String(layoutVersion)), { kind: "sheet id" }]]
-      },
-      {
-        row: classRows.firstLink,
-        column: 1,
-        cells: Array.from({ length: room }, (_, index) => {
-          if (index >= teams.length) return [blank];
-          const target = `${columnLetters(classColumns.find)}${headingRowOf(index)}`;
-          const place = `${literal("#gid=")}&${sheetNumber}&${literal("&range=A")}&${native("ROW", target)}`;
-          return [computed(`=${native("HYPERLINK", place, target)}`)];
-        })
-      }
+      { row: firstBlock, column: classColumns.key, cells: keyCells },
+      { row: firstBlock, column: classColumns.find, cells: findCells },
+      { row: firstBlock, column: classColumns.unit, cells: unitCells }
     );
-    return {
-      name: (_a = names5.classes[className]) != null ? _a : className,
-      role: { kind: "class", className },
-      rowCount,
-      columnCount,
-      columnWidths: [
-        230,
-        110,
-        60,
-        95,
-        260,
-        240,
-        60,
-        95,
-        45,
-        60,
-        28,
-        28,
-        ...Array.from({ length: columnCount - classColumns.step }, () => 28)
-      ],
-      hiddenColumns: { column: classColumns.givens, count: columnCount - classColumns.givens + 1 },
-      frozenRows: 1,
-      frozenColumns: 0,
-      blocks,
-      checks,
-      looks: looks2,
-      formats,
-      states: stateWords.map(({ word, state }) => ({ areas: spill.map(checkColumn), startsWith: word, state })),
-      choices,
-      writable,
-      unprotected,
-      spill,
-      identity: {
-        firstRow: 1,
-        columns: [classColumns.key, classColumns.step],
-        rows: [
-          [classMarker, String(layoutVersion)],
-          ...Array.from({ length: firstBlock - 2 }, () => ["", ""]),
-          ...keyCells.map((cells) => cells.map((cell) => cell.kind === "text" ? cell.text : ""))
-        ]
-      },
-      carried: [classColumns.entry, classColumns.help, classColumns.who, classColumns.tries, classColumns.lastEntry, classColumns.givens]
-    };
   }
-  var checkColumn = ({ row, rows }) => ({ row, column: classColumns.check, rows, columns: 1 });
-  function planReferences({ names: names5, places }) {
-    const inPlan = (area) => onSheet(names5.plan, fixedArea(area));
-    const keys = inPlan(places.keys);
-    const givens = inPlan({ ...places.givenHeadings, rows: places.keys.rows });
-    const teamNames = inPlan({ ...places.keys, column: planColumns.team });
-    return {
-      settings: inPlan(places.settings),
-      givenHeadings: inPlan(places.givenHeadings),
-      /** Which line of the Plan is this team's, or ⚠ and why there is not exactly one. */
-      line: (keyCell) => native(
-        "IF",
-        `${native("COUNTIF", keys, keyCell)}=1`,
-        native("MATCH", keyCell, keys, "0"),
-        native(
-          "IF",
-          `${native("COUNTIF", keys, keyCell)}=0`,
-          literal(words.class.keyMissing),
-          literal(words.class.keyTwice)
-        )
-      ),
-      /** A given as it stands in the Plan; a blank stays blank, where INDEX alone would give 0. */
-      given: ({ lineCell, place }) => {
-        const cell = native("INDEX", givens, lineCell, String(place));
-        return native("IF", native("ISNUMBER", lineCell), native("IF", `${cell}=""`, literal(""), cell), lineCell);
-      },
-      teamName: (lineCell) => native("IF", native("ISNUMBER", lineCell), native("INDEX", teamNames, lineCell), lineCell)
-    };
-  }
-  function whatToFind({
-    step,
-    givens,
-    heading,
-    lineCell
-  }) {
-    const given = (name) => {
-      const place = givens.indexOf(name);
-      if (place < 0) throw new Error(`Expected a given of the activity in ${step.id}, received ${name}.`);
-      return fixed({ row: heading, column: classColumns.givens + place });
-    };
-    if (step.shown.length === 0) return computed(`=${literalLines(step.title)}`);
-    const pieces = step.shown.map((piece) => {
-      if (typeof piece === "string") return literalLines(piece);
-      const cell = given(piece.given);
-      const around = [piece.before, void 0, piece.after].map(
-        (words2, index) => index === 1 ? cell : words2 === void 0 ? "" : literalLines(words2)
-      );
-      const joined2 = around.filter((part) => part !== "").join("&");
-      return around.length > 1 && joined2 !== cell ? native("IF", `${cell}=""`, literal(""), joined2) : cell;
-    });
-    const shown2 = [native("CHAR", "10"), ...pieces].join("&");
-    return computed(`=${literalLines(step.title)}&${native("IF", native("ISNUMBER", lineCell), shown2, literal(""))}`);
-  }
-
-  // src/lab/setup.ts
-  var settingNames = [
-    "activity",
-    "periods",
-    "figures",
-    "atomic-weight decimals",
-    "decimal mark",
-    "judge figures",
-    "highest help level",
-    "glassware class",
-    "glassware standard",
-    "balance",
-    "allowance for technique",
-    "seed"
-  ];
-
-  // src/workbook/settingOptions.ts
-  var settingOptions = {
-    periods: ["1", "2"],
-    "decimal mark": ["point", "comma"],
-    "judge figures": ["yes", "no"],
-    "highest help level": ["0", "1", "2", "3"],
-    "glassware class": ["A", "B"],
-    "glassware standard": ["ISO", "ASTM"]
-  };
-
-  // src/workbook/planPlanSheet.ts
-  var sizes2 = (list) => list.map(String).join("; ");
-  function settingLines({ setup, activity, invented }) {
-    var _a;
-    const { settings: names5, settingNotes: notes } = words;
-    const { shelf } = setup;
-    const lines = settingNames.map((name) => {
-      const options = settingOptions[name];
-      const value = name === "balance" ? `${shelf.balanceReadabilityG} g` : setup.settings[name];
-      return { name, value, about: notes[name], ...options === void 0 ? {} : { options } };
-    });
-    lines.push(
-      { name: names5.flasks, value: sizes2(shelf.flasksMl), about: notes[names5.flasks] },
-      { name: names5.pipettes, value: sizes2(shelf.pipettesMl), about: notes[names5.pipettes] },
-      { name: names5.balanceRange, value: `${shelf.balanceMaxG} g`, about: notes[names5.balanceRange] },
-      {
-        name: names5.numbers,
-        value: setup.ownNumbers ? names5.ownNumbers : names5.sharedNumbers,
-        about: notes.numbers,
-        options: [names5.ownNumbers, names5.sharedNumbers]
-      }
-    );
-    for (const { name } of activity.givens) {
-      lines.push({ name: `${names5.startPrefix}${name}`, value: (_a = setup.givens[name]) != null ? _a : "", about: notes.start });
+  const sheetNumber = fixed({ row: 1, column: classColumns.givens });
+  blocks.unshift(
+    {
+      row: 1,
+      column: 1,
+      cells: [
+        [text(className)],
+        [text(\`\${lesson.activity.title}. \${words.class.how}\`)],
+        [text(lesson.invented ? \`\${words.class.invented} \${words.class.notice}\` : words.class.notice)],
+        [text(words.class.find)]
+      ]
+    },
+    {
+      row: 1,
+      column: classColumns.key,
+      cells: [[text(classMarker), text(String(layoutVersion)), { kind: "sheet id" }]]
+    },
+    {
+      row: classRows.firstLink,
+      column: 1,
+      cells: Array.from({ length: room }, (_, index) => {
+        if (index >= teams.length) return [blank];
+        const target = \`\${columnLetters(classColumns.find)}\${headingRowOf(index)}\`;
+        const place = \`\${literal("#gid=")}&\${sheetNumber}&\${literal("&range=A")}&\${native("ROW", target)}\`;
+        return [computed(\`=\${native("HYPERLINK", place, target)}\`)];
+      })
     }
-    lines.push({ name: names5.layout, value: String(layoutVersion), about: notes.layout });
-    if (invented) lines.push({ name: names5.invented, value: "yes", about: notes.invented });
-    return lines;
+  );
+  return {
+    name: (_a = names.classes[className]) != null ? _a : className,
+    role: { kind: "class", className },
+    rowCount,
+    columnCount,
+    columnWidths: [
+      230,
+      110,
+      60,
+      95,
+      260,
+      240,
+      75,
+      95,
+      45,
+      60,
+      28,
+      28,
+      ...Array.from({ length: columnCount - classColumns.step }, () => 28)
+    ],
+    hiddenColumns: { column: classColumns.givens, count: columnCount - classColumns.givens + 1 },
+    frozenRows: 1,
+    frozenColumns: 0,
+    blocks,
+    checks,
+    looks: looks2,
+    formats,
+    states: stateWords.map(({ word, state }) => ({ areas: spill.map(checkColumn), startsWith: word, state })),
+    choices,
+    writable,
+    unprotected,
+    spill,
+    identity: {
+      firstRow: 1,
+      columns: [classColumns.key, classColumns.step],
+      rows: [
+        [classMarker, String(layoutVersion)],
+        ...Array.from({ length: firstBlock - 2 }, () => ["", ""]),
+        ...keyCells.map((cells) => cells.map((cell) => cell.kind === "text" ? cell.text : ""))
+      ]
+    },
+    carried: [classColumns.entry, classColumns.help, classColumns.who, classColumns.tries, classColumns.lastEntry, classColumns.givens]
+  };
+}
+var checkColumn = ({ row, rows }) => ({ row, column: classColumns.check, rows, columns: 1 });
+function planReferences({ names, places }) {
+  const inPlan = (area) => onSheet(names.plan, fixedArea(area));
+  const keys = inPlan(places.keys);
+  const givens = inPlan({ ...places.givenHeadings, rows: places.keys.rows });
+  const teamNames = inPlan({ ...places.keys, column: planColumns.team });
+  return {
+    settings: inPlan(places.settings),
+    givenHeadings: inPlan(places.givenHeadings),
+    /** Which line of the Plan is this team's, or ⚠ and why there is not exactly one. */
+    line: (keyCell) => native(
+      "IF",
+      \`\${native("COUNTIF", keys, keyCell)}=1\`,
+      native("MATCH", keyCell, keys, "0"),
+      native(
+        "IF",
+        \`\${native("COUNTIF", keys, keyCell)}=0\`,
+        literal(words.class.keyMissing),
+        literal(words.class.keyTwice)
+      )
+    ),
+    /** A given as it stands in the Plan; a blank stays blank, where INDEX alone would give 0. */
+    given: ({ lineCell, place }) => {
+      const cell = native("INDEX", givens, lineCell, String(place));
+      return native("IF", native("ISNUMBER", lineCell), native("IF", \`\${cell}=""\`, literal(""), cell), lineCell);
+    },
+    teamName: (lineCell) => native("IF", native("ISNUMBER", lineCell), native("INDEX", teamNames, lineCell), lineCell)
+  };
+}
+function whatToFind({
+  step,
+  givens,
+  heading,
+  lineCell
+}) {
+  const given = (name) => {
+    const place = givens.indexOf(name);
+    if (place < 0) throw new Error(\`Expected a given of the activity in \${step.id}, received \${name}.\`);
+    return fixed({ row: heading, column: classColumns.givens + place });
+  };
+  if (step.shown.length === 0) return computed(\`=\${literalLines(step.title)}\`);
+  const pieces = step.shown.map((piece) => {
+    if (typeof piece === "string") return literalLines(piece);
+    const cell = given(piece.given);
+    const around = [piece.before, void 0, piece.after].map(
+      (words2, index) => index === 1 ? cell : words2 === void 0 ? "" : literalLines(words2)
+    );
+    const joined2 = around.filter((part) => part !== "").join("&");
+    return around.length > 1 && joined2 !== cell ? native("IF", \`\${cell}=""\`, literal(""), joined2) : cell;
+  });
+  const shown = [native("CHAR", "10"), ...pieces].join("&");
+  return computed(\`=\${literalLines(step.title)}&\${native("IF", native("ISNUMBER", lineCell), shown, literal(""))}\`);
+}
+
+// src/lab/setup.ts
+var settingNames = [
+  "activity",
+  "periods",
+  "figures",
+  "atomic-weight decimals",
+  "decimal mark",
+  "judge figures",
+  "highest help level",
+  "glassware class",
+  "glassware standard",
+  "balance",
+  "allowance for technique",
+  "seed"
+];
+
+// src/workbook/settingOptions.ts
+var settingOptions = {
+  periods: ["1", "2"],
+  "decimal mark": ["point", "comma"],
+  "judge figures": ["yes", "no"],
+  "highest help level": ["0", "1", "2", "3"],
+  "glassware class": ["A", "B"],
+  "glassware standard": ["ISO", "ASTM"]
+};
+
+// src/workbook/planPlanSheet.ts
+var sizes2 = (list) => list.map(String).join("; ");
+function settingLines({ setup, activity, invented }) {
+  var _a;
+  const { settings: names, settingNotes: notes } = words;
+  const { shelf } = setup;
+  const lines = settingNames.map((name) => {
+    const options = settingOptions[name];
+    const value = name === "balance" ? \`\${shelf.balanceReadabilityG} g\` : setup.settings[name];
+    return { name, value, about: notes[name], ...options === void 0 ? {} : { options } };
+  });
+  lines.push(
+    { name: names.flasks, value: sizes2(shelf.flasksMl), about: notes[names.flasks] },
+    { name: names.pipettes, value: sizes2(shelf.pipettesMl), about: notes[names.pipettes] },
+    { name: names.balanceRange, value: \`\${shelf.balanceMaxG} g\`, about: notes[names.balanceRange] },
+    {
+      name: names.numbers,
+      value: setup.ownNumbers ? names.ownNumbers : names.sharedNumbers,
+      about: notes.numbers,
+      options: [names.ownNumbers, names.sharedNumbers]
+    }
+  );
+  for (const { name } of activity.givens) {
+    lines.push({ name: \`\${names.startPrefix}\${name}\`, value: (_a = setup.givens[name]) != null ? _a : "", about: notes.start });
   }
-  function planPlaces(lesson) {
-    const first = planRows.settingsHeading;
-    const blankRow = first + settingLines(lesson).length + 1;
-    const headingRow2 = blankRow + 1;
-    return {
-      settings: { row: first, column: 1, rows: blankRow - first + 1, columns: 2 },
-      keys: { row: headingRow2, column: planColumns.key, rows: 1 + lesson.teams.length + spareTeamLines, columns: 1 },
+  lines.push({ name: names.layout, value: String(layoutVersion), about: notes.layout });
+  if (invented) lines.push({ name: names.invented, value: "yes", about: notes.invented });
+  return lines;
+}
+function planPlaces(lesson) {
+  const first = planRows.settingsHeading;
+  const blankRow = first + settingLines(lesson).length + 1;
+  const headingRow2 = blankRow + 1;
+  return {
+    settings: { row: first, column: 1, rows: blankRow - first + 1, columns: 2 },
+    keys: { row: headingRow2, column: planColumns.key, rows: 1 + lesson.teams.length + spareTeamLines, columns: 1 },
+    givenHeadings: {
+      row: headingRow2,
+      column: planColumns.firstGiven,
+      rows: 1,
+      columns: Math.max(1, lesson.givenNames.length)
+    }
+  };
+}
+function planPlanSheet(lesson, names) {
+  const { plan } = words;
+  const places = planPlaces(lesson);
+  const lines = settingLines(lesson);
+  const givens = lesson.givenNames;
+  const headingRow2 = places.keys.row;
+  const columnCount = Math.max(planColumns.firstGiven + givens.length - 1, 8);
+  const lastRow = headingRow2 + lesson.teams.length;
+  const settingCells = [
+    [text(plan.setting), text(plan.value), text(plan.about)],
+    ...lines.map(({ name, value, about }) => [text(name), text(value), text(about)])
+  ];
+  const teamCells = [
+    [text(plan.key), text(plan.className), text(plan.team), ...givens.map(text)],
+    ...lesson.teams.map((team) => [
+      text(team.key),
+      text(team.className),
+      text(team.team),
+      ...givens.map((name) => {
+        var _a;
+        return text((_a = team.givens[name]) != null ? _a : "");
+      })
+    ])
+  ];
+  const choices = [];
+  lines.forEach(({ options, about }, index) => {
+    if (options !== void 0) {
+      choices.push({
+        area: { row: planRows.settingsHeading + 1 + index, column: 2, rows: 1, columns: 1 },
+        options,
+        help: about
+      });
+    }
+  });
+  const looks2 = [
+    { row: planRows.title, column: 1, rows: 1, columns: columnCount, look: "title" },
+    { row: planRows.note, column: 1, rows: 2, columns: columnCount, look: "note" },
+    { row: planRows.settingsHeading, column: 1, rows: 1, columns: 3, look: "heading" },
+    { row: planRows.settingsHeading + 1, column: 1, rows: lines.length, columns: 1, look: "setting name" },
+    { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1, look: "setting value" },
+    { row: planRows.settingsHeading + 1, column: 3, rows: lines.length, columns: 1, look: "note" },
+    { row: headingRow2, column: 1, rows: 1, columns: 3 + givens.length, look: "heading" }
+  ];
+  if (lesson.teams.length > 0) {
+    looks2.push(
+      { row: headingRow2 + 1, column: 1, rows: lesson.teams.length, columns: 1, look: "note" },
+      { row: headingRow2 + 1, column: 2, rows: lesson.teams.length, columns: 2 + givens.length, look: "setting value" }
+    );
+  }
+  return {
+    name: names.plan,
+    role: { kind: "plan" },
+    rowCount: lastRow + spareTeamLines,
+    columnCount,
+    columnWidths: [210, 170, 130, ...Array.from({ length: columnCount - 3 }, () => 100)],
+    hiddenColumns: void 0,
+    frozenRows: 1,
+    frozenColumns: 0,
+    blocks: [
+      {
+        row: planRows.title,
+        column: 1,
+        cells: [[text(plan.title)], [text(plan.note)], [text(lesson.invented ? plan.invented : plan.notice)]]
+      },
+      { row: planRows.settingsHeading, column: 1, cells: settingCells },
+      { row: headingRow2, column: 1, cells: teamCells }
+    ],
+    checks: [],
+    looks: looks2,
+    formats: [],
+    states: [],
+    choices,
+    writable: [],
+    unprotected: [
+      { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1 },
+      { row: headingRow2 + 1, column: 2, rows: lesson.teams.length + spareTeamLines, columns: 2 + givens.length }
+    ],
+    spill: [],
+    identity: {
+      firstRow: planRows.settingsHeading,
+      columns: [1],
+      rows: [
+        ...settingCells.map(([name]) => [(name == null ? void 0 : name.kind) === "text" ? name.text : ""]),
+        [""],
+        [plan.key],
+        ...lesson.teams.map(({ key }) => [key])
+      ]
+    },
+    carried: []
+  };
+}
+
+// src/workbook/planProgressSheet.ts
+var columns2 = { team: 1, tube: 2, count: 3, firstStep: 4 };
+var firstTable = 4;
+var states = words.progress.states;
+var roomFor = (teamCount) => Math.ceil((teamCount + 1) / 4) * 4;
+function planProgressSheet({ lesson, classes, names, places }) {
+  const { progress: progress2 } = words;
+  const { steps } = lesson.activity;
+  const keyColumn = columns2.firstStep + steps.length;
+  const blocks = [
+    { row: 1, column: 1, cells: [[text(progress2.title)], [text(progress2.note)]] },
+    { row: 1, column: columns2.tube, cells: [[text(progress2.now), computed(\`=\${native("NOW")}\`)]] }
+  ];
+  const looks2 = [
+    { row: 1, column: 1, rows: 1, columns: columns2.count, look: "title" },
+    { row: 2, column: 1, rows: 1, columns: columns2.count, look: "note" }
+  ];
+  const formats = [{ row: 1, column: columns2.count, rows: 1, columns: 1, format: "hh:mm" }];
+  const stepAreas = [];
+  const identityRows = [];
+  let row = firstTable;
+  for (const { className, teams } of classes) {
+    const headingRow2 = row;
+    const room = roomFor(teams.length);
+    const cells = [
+      [
+        text(className),
+        text(progress2.done),
+        text(progress2.count),
+        ...steps.map(({ title }) => text(title)),
+        // The class once more, where the layout is told by the keys.
+        text(className)
+      ],
+      ...teams.map((team, index) => teamLine({ team, row: headingRow2 + 1 + index, className })),
+      ...Array.from({ length: room - teams.length }, () => Array.from({ length: keyColumn }, () => blank))
+    ];
+    blocks.push({ row: headingRow2, column: 1, cells });
+    identityRows.push(
+      [className],
+      ...teams.map(({ key }) => [key]),
+      ...Array.from({ length: room - teams.length + 1 }, () => [""])
+    );
+    looks2.push({ row: headingRow2, column: 1, rows: 1, columns: keyColumn - 1, look: "heading" });
+    const area = { row: headingRow2 + 1, column: columns2.firstStep, rows: room, columns: steps.length };
+    stepAreas.push(area);
+    looks2.push(
+      { row: headingRow2 + 1, column: columns2.team, rows: room, columns: 1, look: "setting name" },
+      { row: headingRow2 + 1, column: columns2.tube, rows: room, columns: 1, look: "link" },
+      { row: headingRow2 + 1, column: columns2.count, rows: room, columns: 1, look: "progress" },
+      { ...area, look: "progress" },
+      { row: headingRow2, column: keyColumn, rows: room + 1, columns: 1, look: "quiet" }
+    );
+    formats.push({
+      row: headingRow2 + 1,
+      column: columns2.team,
+      rows: room,
+      columns: columns2.count + steps.length,
+      format: "General"
+    });
+    row += cells.length + 1;
+  }
+  function teamLine({ team, row: row2, className }) {
+    var _a;
+    const keyCell = \`$\${columnLetters(keyColumn)}\${row2}\`;
+    const sheet = (_a = names.classes[className]) != null ? _a : className;
+    const keys = onSheet(names.plan, fixedArea(places.keys));
+    const teamNames = onSheet(names.plan, fixedArea({ ...places.keys, column: planColumns.team }));
+    const name = native(
+      "IF",
+      \`\${native("COUNTIF", keys, keyCell)}=1\`,
+      native("INDEX", teamNames, native("MATCH", keyCell, keys, "0")),
+      keyCell
+    );
+    const line = fixedArea({ row: row2, column: columns2.firstStep, rows: 1, columns: steps.length });
+    const scored = steps.filter(({ kind }) => kind !== "told").length;
+    const done2 = native("COUNTIF", line, literal(states.done));
+    const tube = \`\${native("REPT", literal("▮"), done2)}&\${native("REPT", literal("▯"), \`\${scored}-\${done2}\`)}\`;
+    return [
+      computed(\`=\${name}\`),
+      computed(\`=\${tube}\`),
+      computed(\`=\${done2}&\${literal(\`\${progress2.of}\${scored}\`)}\`),
+      ...steps.map((step) => computed(\`=\${stepState({ step, keyCell, sheet })}\`)),
+      text(team.key)
+    ];
+  }
+  const stateRules = stepAreas.length === 0 ? [] : [
+    { areas: stepAreas, startsWith: "✓", state: "on target" },
+    { areas: stepAreas, startsWith: "≈", state: "close" },
+    { areas: stepAreas, startsWith: "◔", state: "follows" },
+    { areas: stepAreas, startsWith: "·", state: "blank" },
+    { areas: stepAreas, startsWith: "…", state: "blank" }
+  ];
+  return {
+    name: names.progress,
+    role: { kind: "progress" },
+    rowCount: Math.max(row - 1, firstTable),
+    columnCount: keyColumn,
+    columnWidths: [130, 130, 70, ...steps.map(() => 92), 28],
+    hiddenColumns: void 0,
+    frozenRows: 1,
+    frozenColumns: 1,
+    blocks,
+    checks: [],
+    looks: looks2,
+    formats,
+    states: stateRules,
+    choices: [],
+    writable: [],
+    unprotected: [],
+    spill: [],
+    identity: { firstRow: firstTable, columns: [keyColumn], rows: identityRows },
+    carried: []
+  };
+}
+function stepState({ step, keyCell, sheet }) {
+  const column = (number) => onSheet(sheet, wholeColumn(number));
+  const rows = [column(classColumns.key), keyCell, column(classColumns.step), literal(step.id)];
+  const some = (number, criterion) => \`\${native("COUNTIFS", ...rows, column(number), literal(criterion))}>0\`;
+  const check = (word) => some(classColumns.check, word);
+  if (step.kind === "told") {
+    return native("IF", some(classColumns.entry, "?*"), literal(states.written), literal(states.toCome));
+  }
+  const inWork = ["not yet", "follows", "unreadable"].reduceRight(
+    (otherwise, word) => native("IF", check(word), literal(states.inWork), otherwise),
+    literal(states.notYetKnown)
+  );
+  return native(
+    "IF",
+    check("on target"),
+    literal(states.done),
+    native("IF", check("close"), literal(states.nearly), native("IF", check("blank"), literal(states.toCome), inWork))
+  );
+}
+
+// src/workbook/sheetNames.ts
+var awkward = /[[\\]*?:/\\\\\\s]+/g;
+var longest = 80;
+function tabName(typed2) {
+  const name = typed2.split("'").join("’").replace(awkward, " ").trim().slice(0, longest).trim();
+  return name === "" ? "Class" : name;
+}
+function freeName(wanted, taken) {
+  const used = taken.map((name) => name.toLowerCase());
+  if (!used.includes(wanted.toLowerCase())) return wanted;
+  for (let number = 2; ; number += 1) {
+    const name = \`\${wanted} \${number}\`;
+    if (!used.includes(name.toLowerCase())) return name;
+  }
+}
+function newSheetNames(classNames2, taken = []) {
+  const used = [...taken];
+  const claim = (wanted) => {
+    const name = freeName(wanted, used);
+    used.push(name);
+    return name;
+  };
+  const plan = claim(words.plan.sheet);
+  const progress2 = claim(words.progress.sheet);
+  const help = claim(words.help.sheet);
+  const classes = /* @__PURE__ */ Object.create(null);
+  for (const className of classNames2) classes[className] = claim(tabName(className));
+  return { plan, progress: progress2, help, classes };
+}
+
+// src/workbook/planWorkbook.ts
+var classNames = ({ teams }) => [
+  ...new Set(teams.map(({ className }) => className))
+];
+var teamsOf = ({ teams }, className) => teams.filter((team) => team.className === className);
+
+// src/workbook/readClassSheet.ts
+var notYetKnown = "not yet known";
+var checkWords = stateWords.map(({ word }) => word);
+function readClassSheet(cells) {
+  var _a, _b, _c;
+  if (cellText((_a = cells[0]) == null ? void 0 : _a[classColumns.key - 1]) !== classMarker) return void 0;
+  const blocks = [];
+  let row = classRows.firstLink;
+  while (row <= cells.length) {
+    const key = textAt(cells, row, classColumns.key);
+    if (key === "" || textAt(cells, row, classColumns.step) !== "") {
+      row += 1;
+      continue;
+    }
+    const block = readBlock({ cells, headingRow: row, key });
+    blocks.push(block);
+    row = block.closingRow + 1;
+  }
+  const firstBlock = (_c = (_b = blocks[0]) == null ? void 0 : _b.headingRow) != null ? _c : cells.length + 1;
+  return { blocks, linkRows: Math.max(0, firstBlock - 1 - classRows.firstLink) };
+}
+var textAt = (cells, row, column) => {
+  var _a;
+  return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
+};
+function readBlock({ cells, headingRow: headingRow2, key }) {
+  const known = textAt(cells, headingRow2, classColumns.check) === checkHeadings.check;
+  const steps = [];
+  let closingRow = headingRow2;
+  for (let row = headingRow2 + 1; row <= cells.length; row += 1) {
+    const rowKey = textAt(cells, row, classColumns.key);
+    if (rowKey === "") continue;
+    if (rowKey !== key) break;
+    closingRow = row;
+    const step = textAt(cells, row, classColumns.step);
+    if (step === "") break;
+    steps.push(readStep({ cells, row, key, step, known }));
+  }
+  return { key, team: textAt(cells, headingRow2, classColumns.find), headingRow: headingRow2, closingRow, known, steps };
+}
+function readStep({
+  cells,
+  row,
+  key,
+  step,
+  known
+}) {
+  var _a, _b;
+  const check = textAt(cells, row, classColumns.check);
+  const tries = (_a = cells[row - 1]) == null ? void 0 : _a[classColumns.tries - 1];
+  const lastEntry = (_b = cells[row - 1]) == null ? void 0 : _b[classColumns.lastEntry - 1];
+  const help = Number(textAt(cells, row, classColumns.help));
+  return {
+    row,
+    key,
+    step,
+    entry: textAt(cells, row, classColumns.entry),
+    check: known && (check === "" || checkWords.includes(check)) ? check : notYetKnown,
+    lookAt: known ? textAt(cells, row, classColumns.lookAt) : "",
+    hint: known ? textAt(cells, row, classColumns.hint) : "",
+    helpWanted: Number.isInteger(help) && help >= 0 && help <= 3 ? help : 0,
+    who: textAt(cells, row, classColumns.who),
+    tries: typeof tries === "number" && Number.isFinite(tries) ? tries : 0,
+    lastEntry: isDate(lastEntry) ? lastEntry.getTime() : void 0
+  };
+}
+var isDate = (cell) => Object.prototype.toString.call(cell) === "[object Date]";
+
+// src/workbook/readLesson.ts
+function readLesson(cells) {
+  var _a, _b, _c;
+  const at = (row, column) => {
+    var _a2;
+    return (_a2 = cells[row - 1]) == null ? void 0 : _a2[column - 1];
+  };
+  const textAt2 = (row, column) => cellText(at(row, column));
+  const rowWith = (first, second) => cells.findIndex((_, index) => textAt2(index + 1, 1) === first && textAt2(index + 1, 2) === second) + 1;
+  const settingsRow = rowWith(words.plan.setting, words.plan.value);
+  const headingRow2 = rowWith(words.plan.key, words.plan.className);
+  if (headingRow2 === 0 || settingsRow === 0 || settingsRow > headingRow2) {
+    return failure({
+      code: "plan-without-lines",
+      argument: "the Plan",
+      expected: \`a row “\${words.plan.setting}, \${words.plan.value}” and below it a row “\${words.plan.key}, \${words.plan.className}, \${words.plan.team}”\`,
+      received: "a sheet without them",
+      advice: "Undo the change to the headings, or build the class again from the sidebar."
+    });
+  }
+  const problems = [];
+  const table = settingsTable({ cells, from: settingsRow + 1, to: headingRow2 - 1 });
+  const settings = readSettings({ table, problems });
+  const givenNames = headings({ textAt: textAt2, headingRow: headingRow2 });
+  const { teams, keysUsedTwice, lastLine } = teamLines({ cells, headingRow: headingRow2, givenNames, problems });
+  const setup = readSetup({ table, settings, teams, givenNames, problems });
+  return success({
+    setup,
+    teams,
+    givenNames,
+    places: {
+      settings: { row: settingsRow, column: 1, rows: headingRow2 - settingsRow, columns: 2 },
+      keys: { row: headingRow2, column: planColumns.key, rows: lastLine - headingRow2 + 1 + spareTeamLines, columns: 1 },
       givenHeadings: {
         row: headingRow2,
         column: planColumns.firstGiven,
         rows: 1,
-        columns: Math.max(1, lesson.givenNames.length)
+        columns: Math.max(1, givenNames.length)
       }
-    };
+    },
+    invented: ((_a = table.get(words.settings.invented)) == null ? void 0 : _a.value) === "yes",
+    layout: (_c = (_b = table.get(words.settings.layout)) == null ? void 0 : _b.value) != null ? _c : "",
+    keysUsedTwice,
+    problems: problems.map(errorText)
+  });
+}
+function settingsTable({ cells, from, to }) {
+  var _a, _b;
+  const table = /* @__PURE__ */ new Map();
+  for (let row = from; row <= to; row += 1) {
+    const name = cellText((_a = cells[row - 1]) == null ? void 0 : _a[0]).toLowerCase();
+    if (name !== "" && !table.has(name)) table.set(name, { value: cellText((_b = cells[row - 1]) == null ? void 0 : _b[1]) });
   }
-  function planPlanSheet(lesson, names5) {
-    const { plan } = words;
-    const places = planPlaces(lesson);
-    const lines = settingLines(lesson);
-    const givens = lesson.givenNames;
-    const headingRow2 = places.keys.row;
-    const columnCount = Math.max(planColumns.firstGiven + givens.length - 1, 8);
-    const lastRow = headingRow2 + lesson.teams.length;
-    const settingCells = [
-      [text(plan.setting), text(plan.value), text(plan.about)],
-      ...lines.map(({ name, value, about }) => [text(name), text(value), text(about)])
-    ];
-    const teamCells = [
-      [text(plan.key), text(plan.className), text(plan.team), ...givens.map(text)],
-      ...lesson.teams.map((team) => [
-        text(team.key),
-        text(team.className),
-        text(team.team),
-        ...givens.map((name) => {
-          var _a;
-          return text((_a = team.givens[name]) != null ? _a : "");
-        })
-      ])
-    ];
-    const choices = [];
-    lines.forEach(({ options, about }, index) => {
-      if (options !== void 0) {
-        choices.push({
-          area: { row: planRows.settingsHeading + 1 + index, column: 2, rows: 1, columns: 1 },
-          options,
-          help: about
-        });
-      }
-    });
-    const looks2 = [
-      { row: planRows.title, column: 1, rows: 1, columns: columnCount, look: "title" },
-      { row: planRows.note, column: 1, rows: 2, columns: columnCount, look: "note" },
-      { row: planRows.settingsHeading, column: 1, rows: 1, columns: 3, look: "heading" },
-      { row: planRows.settingsHeading + 1, column: 1, rows: lines.length, columns: 1, look: "setting name" },
-      { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1, look: "setting value" },
-      { row: planRows.settingsHeading + 1, column: 3, rows: lines.length, columns: 1, look: "note" },
-      { row: headingRow2, column: 1, rows: 1, columns: 3 + givens.length, look: "heading" }
-    ];
-    if (lesson.teams.length > 0) {
-      looks2.push(
-        { row: headingRow2 + 1, column: 1, rows: lesson.teams.length, columns: 1, look: "note" },
-        { row: headingRow2 + 1, column: 2, rows: lesson.teams.length, columns: 2 + givens.length, look: "setting value" }
-      );
-    }
-    return {
-      name: names5.plan,
-      role: { kind: "plan" },
-      rowCount: lastRow + spareTeamLines,
-      columnCount,
-      columnWidths: [190, 130, 130, ...Array.from({ length: columnCount - 3 }, () => 100)],
-      hiddenColumns: void 0,
-      frozenRows: 1,
-      frozenColumns: 0,
-      blocks: [
-        {
-          row: planRows.title,
-          column: 1,
-          cells: [[text(plan.title)], [text(plan.note)], [text(lesson.invented ? plan.invented : plan.notice)]]
-        },
-        { row: planRows.settingsHeading, column: 1, cells: settingCells },
-        { row: headingRow2, column: 1, cells: teamCells }
-      ],
-      checks: [],
-      looks: looks2,
-      formats: [],
-      states: [],
-      choices,
-      writable: [],
-      unprotected: [
-        { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1 },
-        { row: headingRow2 + 1, column: 2, rows: lesson.teams.length + spareTeamLines, columns: 2 + givens.length }
-      ],
-      spill: [],
-      identity: {
-        firstRow: planRows.settingsHeading,
-        columns: [1],
-        rows: [
-          ...settingCells.map(([name]) => [(name == null ? void 0 : name.kind) === "text" ? name.text : ""]),
-          [""],
-          [plan.key],
-          ...lesson.teams.map(({ key: key2 }) => [key2])
-        ]
-      },
-      carried: []
-    };
-  }
-
-  // src/workbook/planProgressSheet.ts
-  var columns2 = { team: 1, tube: 2, count: 3, firstStep: 4 };
-  var firstTable = 4;
-  var states = words.progress.states;
-  var roomFor = (teamCount) => Math.ceil((teamCount + 1) / 4) * 4;
-  function planProgressSheet({ lesson, classes, names: names5, places }) {
-    const { progress: progress2 } = words;
-    const { steps } = lesson.activity;
-    const keyColumn = columns2.firstStep + steps.length;
-    const blocks = [
-      { row: 1, column: 1, cells: [[text(progress2.title)], [text(progress2.note)]] },
-      { row: 1, column: columns2.tube, cells: [[text(progress2.now), computed(`=${native("NOW")}`)]] }
-    ];
-    const looks2 = [
-      { row: 1, column: 1, rows: 1, columns: columns2.count, look: "title" },
-      { row: 2, column: 1, rows: 1, columns: columns2.count, look: "note" }
-    ];
-    const formats = [{ row: 1, column: columns2.count, rows: 1, columns: 1, format: "hh:mm" }];
-    const stepAreas = [];
-    const identityRows = [];
-    let row = firstTable;
-    for (const { className, teams } of classes) {
-      const headingRow2 = row;
-      const room = roomFor(teams.length);
-      const cells = [
-        [
-          text(className),
-          text(progress2.done),
-          text(progress2.count),
-          ...steps.map(({ title }) => text(title)),
-          // The class once more, where the layout is told by the keys.
-          text(className)
-        ],
-        ...teams.map((team, index) => teamLine({ team, row: headingRow2 + 1 + index, className })),
-        ...Array.from({ length: room - teams.length }, () => Array.from({ length: keyColumn }, () => blank))
-      ];
-      blocks.push({ row: headingRow2, column: 1, cells });
-      identityRows.push(
-        [className],
-        ...teams.map(({ key: key2 }) => [key2]),
-        ...Array.from({ length: room - teams.length + 1 }, () => [""])
-      );
-      looks2.push({ row: headingRow2, column: 1, rows: 1, columns: keyColumn, look: "heading" });
-      const area = { row: headingRow2 + 1, column: columns2.firstStep, rows: room, columns: steps.length };
-      stepAreas.push(area);
-      looks2.push(
-        { row: headingRow2 + 1, column: columns2.team, rows: room, columns: 1, look: "setting name" },
-        { row: headingRow2 + 1, column: columns2.tube, rows: room, columns: 1, look: "link" },
-        { row: headingRow2 + 1, column: columns2.count, rows: room, columns: 1, look: "progress" },
-        { ...area, look: "progress" },
-        { row: headingRow2 + 1, column: keyColumn, rows: room, columns: 1, look: "quiet" }
-      );
-      formats.push({
-        row: headingRow2 + 1,
-        column: columns2.team,
-        rows: room,
-        columns: columns2.count + steps.length,
-        format: "General"
+  return table;
+}
+function readSettings({ table, problems }) {
+  var _a, _b;
+  const settings = {};
+  for (const name of settingNames) {
+    const value = (_b = (_a = table.get(name)) == null ? void 0 : _a.value) != null ? _b : "";
+    const options = settingOptions[name];
+    if (value === "") {
+      problems.push({
+        code: "plan-setting",
+        argument: \`the setting “\${name}”\`,
+        expected: \`a value such as \${defaultSettings[name]}\`,
+        received: table.has(name) ? "a blank cell" : "no such line in the Plan",
+        advice: \`Type one; until then \${defaultSettings[name]} is used.\`
       });
-      row += cells.length + 1;
-    }
-    function teamLine({ team, row: row2, className }) {
-      var _a;
-      const keyCell = `$${columnLetters(keyColumn)}${row2}`;
-      const sheet = (_a = names5.classes[className]) != null ? _a : className;
-      const keys = onSheet(names5.plan, fixedArea(places.keys));
-      const teamNames = onSheet(names5.plan, fixedArea({ ...places.keys, column: planColumns.team }));
-      const name = native(
-        "IF",
-        `${native("COUNTIF", keys, keyCell)}=1`,
-        native("INDEX", teamNames, native("MATCH", keyCell, keys, "0")),
-        keyCell
-      );
-      const line = fixedArea({ row: row2, column: columns2.firstStep, rows: 1, columns: steps.length });
-      const scored = steps.filter(({ kind }) => kind !== "told").length;
-      const done2 = native("COUNTIF", line, literal(states.done));
-      const tube = `${native("REPT", literal("▮"), done2)}&${native("REPT", literal("▯"), `${scored}-${done2}`)}`;
-      return [
-        computed(`=${name}`),
-        computed(`=${tube}`),
-        computed(`=${done2}&${literal(`${progress2.of}${scored}`)}`),
-        ...steps.map((step) => computed(`=${stepState({ step, keyCell, sheet })}`)),
-        text(team.key)
-      ];
-    }
-    const stateRules = stepAreas.length === 0 ? [] : [
-      { areas: stepAreas, startsWith: "✓", state: "on target" },
-      { areas: stepAreas, startsWith: "≈", state: "close" },
-      { areas: stepAreas, startsWith: "◔", state: "follows" },
-      { areas: stepAreas, startsWith: "·", state: "blank" },
-      { areas: stepAreas, startsWith: "…", state: "blank" }
-    ];
-    return {
-      name: names5.progress,
-      role: { kind: "progress" },
-      rowCount: Math.max(row - 1, firstTable),
-      columnCount: keyColumn,
-      columnWidths: [130, 130, 70, ...steps.map(() => 92), 28],
-      hiddenColumns: void 0,
-      frozenRows: 1,
-      frozenColumns: 1,
-      blocks,
-      checks: [],
-      looks: looks2,
-      formats,
-      states: stateRules,
-      choices: [],
-      writable: [],
-      unprotected: [],
-      spill: [],
-      identity: { firstRow: firstTable, columns: [keyColumn], rows: identityRows },
-      carried: []
-    };
-  }
-  function stepState({ step, keyCell, sheet }) {
-    const column = (number) => onSheet(sheet, wholeColumn(number));
-    const rows = [column(classColumns.key), keyCell, column(classColumns.step), literal(step.id)];
-    const some = (number, criterion) => `${native("COUNTIFS", ...rows, column(number), literal(criterion))}>0`;
-    const check = (word) => some(classColumns.check, word);
-    if (step.kind === "told") {
-      return native("IF", some(classColumns.entry, "?*"), literal(states.written), literal(states.toCome));
-    }
-    const inWork = ["not yet", "follows", "unreadable"].reduceRight(
-      (otherwise, word) => native("IF", check(word), literal(states.inWork), otherwise),
-      literal(states.notYetKnown)
-    );
-    return native(
-      "IF",
-      check("on target"),
-      literal(states.done),
-      native("IF", check("close"), literal(states.nearly), native("IF", check("blank"), literal(states.toCome), inWork))
-    );
-  }
-
-  // src/workbook/sheetNames.ts
-  var awkward = /[[\]*?:/\\\s]+/g;
-  var longest = 80;
-  function tabName(typed2) {
-    const name = typed2.split("'").join("’").replace(awkward, " ").trim().slice(0, longest).trim();
-    return name === "" ? "Class" : name;
-  }
-  function freeName(wanted2, taken) {
-    const used = taken.map((name) => name.toLowerCase());
-    if (!used.includes(wanted2.toLowerCase())) return wanted2;
-    for (let number = 2; ; number += 1) {
-      const name = `${wanted2} ${number}`;
-      if (!used.includes(name.toLowerCase())) return name;
-    }
-  }
-  function newSheetNames(classNames2, taken = []) {
-    const used = [...taken];
-    const claim = (wanted2) => {
-      const name = freeName(wanted2, used);
-      used.push(name);
-      return name;
-    };
-    const plan = claim(words.plan.sheet);
-    const progress2 = claim(words.progress.sheet);
-    const help = claim(words.help.sheet);
-    const classes = /* @__PURE__ */ Object.create(null);
-    for (const className of classNames2) classes[className] = claim(tabName(className));
-    return { plan, progress: progress2, help, classes };
-  }
-
-  // src/workbook/planWorkbook.ts
-  var classNames = ({ teams }) => [
-    ...new Set(teams.map(({ className }) => className))
-  ];
-  var teamsOf = ({ teams }, className) => teams.filter((team) => team.className === className);
-
-  // src/workbook/cellText.ts
-  function cellText(cell) {
-    if (cell === null || cell === void 0 || cell instanceof Date) return "";
-    return String(cell).trim();
-  }
-
-  // src/workbook/readClassSheet.ts
-  var notYetKnown = "not yet known";
-  var checkWords = stateWords.map(({ word }) => word);
-  function readClassSheet(cells) {
-    var _a, _b, _c;
-    if (cellText((_a = cells[0]) == null ? void 0 : _a[classColumns.key - 1]) !== classMarker) return void 0;
-    const blocks = [];
-    let row = classRows.firstLink;
-    while (row <= cells.length) {
-      const key2 = textAt(cells, row, classColumns.key);
-      if (key2 === "" || textAt(cells, row, classColumns.step) !== "") {
-        row += 1;
-        continue;
-      }
-      const block = readBlock({ cells, headingRow: row, key: key2 });
-      blocks.push(block);
-      row = block.closingRow + 1;
-    }
-    const firstBlock = (_c = (_b = blocks[0]) == null ? void 0 : _b.headingRow) != null ? _c : cells.length + 1;
-    return { blocks, linkRows: Math.max(0, firstBlock - 1 - classRows.firstLink) };
-  }
-  var textAt = (cells, row, column) => {
-    var _a;
-    return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
-  };
-  function readBlock({ cells, headingRow: headingRow2, key: key2 }) {
-    const known2 = textAt(cells, headingRow2, classColumns.check) === checkHeadings.check;
-    const steps = [];
-    let closingRow = headingRow2;
-    for (let row = headingRow2 + 1; row <= cells.length; row += 1) {
-      const rowKey = textAt(cells, row, classColumns.key);
-      if (rowKey === "") continue;
-      if (rowKey !== key2) break;
-      closingRow = row;
-      const step = textAt(cells, row, classColumns.step);
-      if (step === "") break;
-      steps.push(readStep({ cells, row, key: key2, step, known: known2 }));
-    }
-    return { key: key2, team: textAt(cells, headingRow2, classColumns.find), headingRow: headingRow2, closingRow, known: known2, steps };
-  }
-  function readStep({
-    cells,
-    row,
-    key: key2,
-    step,
-    known: known2
-  }) {
-    var _a, _b;
-    const check = textAt(cells, row, classColumns.check);
-    const tries = (_a = cells[row - 1]) == null ? void 0 : _a[classColumns.tries - 1];
-    const lastEntry = (_b = cells[row - 1]) == null ? void 0 : _b[classColumns.lastEntry - 1];
-    const help = Number(textAt(cells, row, classColumns.help));
-    return {
-      row,
-      key: key2,
-      step,
-      entry: textAt(cells, row, classColumns.entry),
-      check: known2 && (check === "" || checkWords.includes(check)) ? check : notYetKnown,
-      lookAt: known2 ? textAt(cells, row, classColumns.lookAt) : "",
-      hint: known2 ? textAt(cells, row, classColumns.hint) : "",
-      helpWanted: Number.isInteger(help) && help >= 0 && help <= 3 ? help : 0,
-      who: textAt(cells, row, classColumns.who),
-      tries: typeof tries === "number" && Number.isFinite(tries) ? tries : 0,
-      lastEntry: isDate(lastEntry) ? lastEntry.getTime() : void 0
-    };
-  }
-  var isDate = (cell) => Object.prototype.toString.call(cell) === "[object Date]";
-
-  // src/errors/messages.ts
-  var messages = {
-    // measurement
-    "number-expected": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: number expected"
-    },
-    "number-two-readings": {
-      full: "Expected one reading of {argument}, received {received}. {advice}",
-      short: "⚠ {brief}?"
-    },
-    "number-out-of-range": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: power of ten"
-    },
-    "figures-out-of-range": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ figures: 1 to 30"
-    },
-    "accepted-zero": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ accepted is 0"
-    },
-    "mean-zero": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ mean is 0"
-    },
-    "quantity-expected": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {brief} expected"
-    },
-    "unit-other-kind": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {brief}"
-    },
-    "unit-unknown": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ unit: {brief}?"
-    },
-    "percent-two-readings": {
-      full: "Expected one reading of {argument}, received {received}. {advice}",
-      short: "⚠ {brief}?"
-    },
-    "not-above-zero": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument} not above 0"
-    },
-    "below-zero": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument} below 0"
-    },
-    "glassware-kind": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ kind of glassware"
-    },
-    "glassware-size": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ size: {brief}"
-    },
-    "glassware-none": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ no figures for this"
-    },
-    // chemistry: formulas and ions
-    "formula-expected": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ formula expected"
-    },
-    "formula-too-long": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ formula too long"
-    },
-    "formula-too-deep": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: too many brackets"
-    },
-    "formula-case": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ {brief}"
-    },
-    "formula-character": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: other character"
-    },
-    "formula-part-missing": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: part missing"
-    },
-    "element-unknown": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ element {brief}?"
-    },
-    "bracket-not-closed": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: {brief}"
-    },
-    "bracket-not-opened": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: {brief} out of place"
-    },
-    "bracket-empty": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: empty brackets"
-    },
-    "separator-in-bracket": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: bracket still open"
-    },
-    "coefficient-before-formula": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: number in front"
-    },
-    "coefficient-out-of-range": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: number after the dot"
-    },
-    "number-out-of-place": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: number out of place"
-    },
-    "subscript-zero": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: 0 after a symbol"
-    },
-    "subscript-too-large": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: number too large"
-    },
-    "subscript-not-whole": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ formula: whole numbers"
-    },
-    "isotope-shape": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ isotope as in [13C]"
-    },
-    "isotope-unlikely": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ mass number?"
-    },
-    "charge-two-readings": {
-      full: "Expected one reading of {argument}, received {received}. {advice}",
-      short: "⚠ {brief}"
-    },
-    "formula-with-charge": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ substance without a charge"
-    },
-    "atomic-weight-none": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ {brief}: no atomic weight"
-    },
-    "element-not-in-formula": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ no {brief} in it"
-    },
-    "ions-weak": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ weak: mostly undissociated"
-    },
-    "ions-sparingly": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ hardly dissolves"
-    },
-    "ions-unknown": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ ions not known here"
-    },
-    "ion-not-in-formula": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ ion: {brief}?"
-    },
-    "ion-none": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ gives no ions"
-    },
-    // chemistry: solutions
-    "purity-out-of-range": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: 0 to 100 %"
-    },
-    "final-below-stock-volume": {
-      full: "Expected {argument} to be {expected}, received {received}. {advice}",
-      short: "⚠ final volume too small"
-    },
-    "factor-not-above-one": {
-      full: "Expected {argument} to be {expected}, received {received}. {advice}",
-      short: "⚠ factor not above 1"
-    },
-    "stages-out-of-range": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ stages: 1 to 100"
-    },
-    "percent-unclear": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ % w/w or % w/v?"
-    },
-    "concentration-unit-unknown": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: unit"
-    },
-    "conversion-needs": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {brief} needed"
-    },
-    "solute-over-whole": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ more solute than solution"
-    },
-    "target-not-below-stock": {
-      full: "Expected {argument} to be {expected}, received {received}. {advice}",
-      short: "⚠ target not below stock"
-    },
-    // workbook
-    "plan-without-lines": {
-      full: "Expected {expected} in {argument}, received {received}. {advice}",
-      short: "⚠ no lines in the Plan"
-    },
-    "plan-setting": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ setting"
-    },
-    "plan-line": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ line of the Plan"
-    },
-    // lab: a quantity and what it is given
-    "quantity-unknown": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ quantity unknown"
-    },
-    "given-shape": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ given: two columns"
-    },
-    "given-unknown": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ given: {brief}"
-    },
-    "given-twice": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ given twice: {brief}"
-    },
-    "given-missing": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {brief} missing"
-    },
-    // lab: hints, readings, numbers for teams
-    "hint-level": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ level 1, 2 or 3"
-    },
-    "lesson-setting": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ setting"
-    },
-    "numbers-shelf": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ not with this shelf"
-    },
-    "numbers-solute": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ solute"
-    },
-    "numbers-start": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ number to start from"
-    },
-    // functions: cells and ranges
-    "ranges-unfit": {
-      full: "Expected {expected}, received {received}. {advice}",
-      short: "⚠ ranges do not fit"
-    },
-    "one-cell-only": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: one cell only"
-    },
-    "columns-only": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: one column only"
-    },
-    "range-shape": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: other shape"
-    },
-    "range-missing": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument} missing"
-    },
-    "arguments-too-many": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ too many arguments"
-    },
-    "cell-missing": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument} missing"
-    },
-    "cell-holds-error": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: an error"
-    },
-    "whole-number-expected": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: whole number"
-    },
-    "yes-or-no-expected": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: TRUE or FALSE"
-    },
-    "text-expected": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: text expected"
-    },
-    "choice-unknown": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: not one of the choices"
-    },
-    "out-of-limits": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ {argument}: {expected}"
-    },
-    "target-zero": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ target 0 needs a tolerance"
-    },
-    "result-not-finite": {
-      full: "Expected {expected} for {argument}, received {received}. {advice}",
-      short: "⚠ result beyond all numbers"
-    }
-  };
-
-  // src/errors/errorText.ts
-  var filled = (template, error) => template.replace(
-    /\{(argument|expected|received|advice|brief)\}/g,
-    (_, name) => {
-      var _a;
-      return String((_a = error[name]) != null ? _a : "");
-    }
-  );
-  var errorText = (error) => filled(messages[error.code].full, error);
-  var shortErrorText = (error) => filled(messages[error.code].short, error);
-
-  // src/lab/defaultSettings.ts
-  var defaultSettings = {
-    activity: "stock and dilution",
-    periods: "2",
-    figures: "3",
-    "atomic-weight decimals": "2",
-    "decimal mark": "point",
-    "judge figures": "no",
-    "highest help level": "3",
-    "glassware class": "B",
-    "glassware standard": "ISO",
-    balance: "0.01 g",
-    "allowance for technique": "2 %",
-    seed: "1"
-  };
-  var defaultShelf = {
-    flasksMl: [100, 200, 250, 500],
-    pipettesMl: [5, 10, 15, 20, 25],
-    balanceReadabilityG: 0.01,
-    balanceMaxG: 200
-  };
-
-  // src/workbook/readLesson.ts
-  function readLesson(cells) {
-    var _a, _b, _c;
-    const at = (row, column) => {
-      var _a2;
-      return (_a2 = cells[row - 1]) == null ? void 0 : _a2[column - 1];
-    };
-    const textAt2 = (row, column) => cellText(at(row, column));
-    const rowWith = (first, second) => cells.findIndex((_, index) => textAt2(index + 1, 1) === first && textAt2(index + 1, 2) === second) + 1;
-    const settingsRow = rowWith(words.plan.setting, words.plan.value);
-    const headingRow2 = rowWith(words.plan.key, words.plan.className);
-    if (headingRow2 === 0 || settingsRow === 0 || settingsRow > headingRow2) {
-      return failure({
-        code: "plan-without-lines",
-        argument: "the Plan",
-        expected: `a row “${words.plan.setting}, ${words.plan.value}” and below it a row “${words.plan.key}, ${words.plan.className}, ${words.plan.team}”`,
-        received: "a sheet without them",
-        advice: "Undo the change to the headings, or build the class again from the sidebar."
+    } else if (options !== void 0 && !options.includes(value)) {
+      problems.push({
+        code: "plan-setting",
+        argument: \`the setting “\${name}”\`,
+        expected: options.join(" or "),
+        received: \`“\${value}”\`,
+        advice: "Choose one of these in the Plan."
       });
     }
-    const problems = [];
-    const table = settingsTable({ cells, from: settingsRow + 1, to: headingRow2 - 1 });
-    const settings = readSettings({ table, problems });
-    const givenNames2 = headings({ textAt: textAt2, headingRow: headingRow2 });
-    const { teams, keysUsedTwice, lastLine } = teamLines({ cells, headingRow: headingRow2, givenNames: givenNames2, problems });
-    const setup = readSetup({ table, settings, teams, givenNames: givenNames2, problems });
-    return success({
-      setup,
-      teams,
-      givenNames: givenNames2,
-      places: {
-        settings: { row: settingsRow, column: 1, rows: headingRow2 - settingsRow, columns: 2 },
-        keys: { row: headingRow2, column: planColumns.key, rows: lastLine - headingRow2 + 1 + spareTeamLines, columns: 1 },
-        givenHeadings: {
-          row: headingRow2,
-          column: planColumns.firstGiven,
-          rows: 1,
-          columns: Math.max(1, givenNames2.length)
-        }
-      },
-      invented: ((_a = table.get(words.settings.invented)) == null ? void 0 : _a.value) === "yes",
-      layout: (_c = (_b = table.get(words.settings.layout)) == null ? void 0 : _b.value) != null ? _c : "",
-      keysUsedTwice,
-      problems: problems.map(errorText)
-    });
+    settings[name] = value === "" ? defaultSettings[name] : value;
   }
-  function settingsTable({ cells, from, to }) {
-    var _a, _b;
-    const table = /* @__PURE__ */ new Map();
-    for (let row = from; row <= to; row += 1) {
-      const name = cellText((_a = cells[row - 1]) == null ? void 0 : _a[0]).toLowerCase();
-      if (name !== "" && !table.has(name)) table.set(name, { value: cellText((_b = cells[row - 1]) == null ? void 0 : _b[1]) });
-    }
-    return table;
+  return settings;
+}
+function headings({
+  textAt: textAt2,
+  headingRow: headingRow2
+}) {
+  const names = [];
+  for (let column = planColumns.firstGiven; textAt2(headingRow2, column) !== ""; column += 1) {
+    names.push(textAt2(headingRow2, column));
   }
-  function readSettings({ table, problems }) {
-    var _a, _b;
-    const settings = {};
-    for (const name of settingNames) {
-      const value = (_b = (_a = table.get(name)) == null ? void 0 : _a.value) != null ? _b : "";
-      const options = settingOptions[name];
-      if (value === "") {
-        problems.push({
-          code: "plan-setting",
-          argument: `the setting “${name}”`,
-          expected: `a value such as ${defaultSettings[name]}`,
-          received: table.has(name) ? "a blank cell" : "no such line in the Plan",
-          advice: `Type one; until then ${defaultSettings[name]} is used.`
-        });
-      } else if (options !== void 0 && !options.includes(value)) {
-        problems.push({
-          code: "plan-setting",
-          argument: `the setting “${name}”`,
-          expected: options.join(" or "),
-          received: `“${value}”`,
-          advice: "Choose one of these in the Plan."
-        });
-      }
-      settings[name] = value === "" ? defaultSettings[name] : value;
-    }
-    return settings;
-  }
-  function headings({
-    textAt: textAt2,
-    headingRow: headingRow2
-  }) {
-    const names5 = [];
-    for (let column = planColumns.firstGiven; textAt2(headingRow2, column) !== ""; column += 1) {
-      names5.push(textAt2(headingRow2, column));
-    }
-    return names5;
-  }
-  function teamLines({
-    cells,
-    headingRow: headingRow2,
-    givenNames: givenNames2,
-    problems
-  }) {
-    var _a, _b;
-    const teams = [];
-    let lastLine = headingRow2;
-    const linesByKey = /* @__PURE__ */ new Map();
-    for (let row = headingRow2 + 1; row <= cells.length; row += 1) {
-      const line = (_a = cells[row - 1]) != null ? _a : [];
-      const key2 = cellText(line[planColumns.key - 1]);
-      const className = cellText(line[planColumns.className - 1]);
-      const team = cellText(line[planColumns.team - 1]);
-      if (key2 === "" && className === "" && team === "") continue;
-      lastLine = row;
-      if (key2 === "" || className === "" || team === "") {
-        problems.push({
-          code: "plan-line",
-          argument: `line ${row} of the Plan`,
-          expected: "a key, a class and a team",
-          received: [key2 || "no key", className || "no class", team || "no team"].join(", "),
-          advice: "Fill in what is missing, or clear the line."
-        });
-        if (key2 === "") continue;
-      }
-      const sameKey = key2.toLowerCase();
-      linesByKey.set(sameKey, [...(_b = linesByKey.get(sameKey)) != null ? _b : [], row]);
-      const givens = {};
-      givenNames2.forEach((name, index) => {
-        const cell = line[planColumns.firstGiven - 1 + index];
-        if (cell instanceof Date || typeof cell === "boolean") {
-          problems.push({
-            code: "plan-line",
-            argument: `${name} of ${team} in line ${row} of the Plan`,
-            expected: "a number or text",
-            received: cell instanceof Date ? "a date" : String(cell),
-            advice: "Set the cell to plain text and type the value again."
-          });
-        }
-        givens[name] = cellText(cell);
-      });
-      teams.push({ key: key2, className, team, givens });
-    }
-    const keysUsedTwice = [];
-    for (const [key2, rows] of linesByKey) {
-      if (rows.length < 2) continue;
-      keysUsedTwice.push(key2);
+  return names;
+}
+function teamLines({
+  cells,
+  headingRow: headingRow2,
+  givenNames,
+  problems
+}) {
+  var _a, _b;
+  const teams = [];
+  let lastLine = headingRow2;
+  const linesByKey = /* @__PURE__ */ new Map();
+  for (let row = headingRow2 + 1; row <= cells.length; row += 1) {
+    const line = (_a = cells[row - 1]) != null ? _a : [];
+    const key = cellText(line[planColumns.key - 1]);
+    const className = cellText(line[planColumns.className - 1]);
+    const team = cellText(line[planColumns.team - 1]);
+    if (key === "" && className === "" && team === "") continue;
+    lastLine = row;
+    if (key === "" || className === "" || team === "") {
       problems.push({
         code: "plan-line",
-        argument: "each team’s key",
-        expected: "a key that stands in one line of the Plan",
-        received: `“${key2}” in lines ${rows.join(" and ")}`,
-        advice: "Give one of these lines another key; until then neither team’s numbers are shown."
+        argument: \`line \${row} of the Plan\`,
+        expected: "a key, a class and a team",
+        received: [key || "no key", className || "no class", team || "no team"].join(", "),
+        advice: "Fill in what is missing, or clear the line."
       });
+      if (key === "") continue;
     }
-    return { teams, keysUsedTwice, lastLine };
-  }
-  function readSetup({
-    table,
-    settings,
-    teams,
-    givenNames: givenNames2,
-    problems
-  }) {
-    var _a, _b, _c, _d, _e, _f, _g;
-    const names5 = words.settings;
-    const decimalMark = settings["decimal mark"] === "comma" ? "comma" : "point";
-    const read2 = (cell, kind, name) => {
-      const quantity = readQuantity(cell, kind, `the setting “${name}”`, { decimalMark });
-      if (quantity.ok) return quantity.value.value;
-      problems.push(quantity.error);
-      return void 0;
-    };
-    const sizesOf = (name, otherwise) => {
-      var _a2, _b2;
-      const typed2 = (_b2 = (_a2 = table.get(name)) == null ? void 0 : _a2.value) != null ? _b2 : "";
-      if (typed2 === "") return otherwise;
-      return typed2.split(";").filter((part) => !isBlank(part)).map((part) => read2(part, "volume", name)).filter((size2) => size2 !== void 0);
-    };
-    const massOf3 = (name, typed2, otherwise) => {
-      var _a2;
-      return typed2 === "" ? otherwise : (_a2 = read2(typed2, "mass", name)) != null ? _a2 : otherwise;
-    };
-    const classes = [];
-    for (const { className, team } of teams) {
-      const known2 = classes.find(({ name }) => name === className);
-      if (known2 === void 0) classes.push({ name: className, teams: [team] });
-      else known2.teams.push(team);
-    }
+    const sameKey = key.toLowerCase();
+    linesByKey.set(sameKey, [...(_b = linesByKey.get(sameKey)) != null ? _b : [], row]);
     const givens = {};
-    for (const name of givenNames2) {
-      givens[name] = (_d = (_c = (_a = table.get(`${names5.startPrefix}${name}`)) == null ? void 0 : _a.value) != null ? _c : (_b = teams[0]) == null ? void 0 : _b.givens[name]) != null ? _d : "";
-    }
-    return {
-      activity: settings.activity,
-      givens,
-      ownNumbers: ((_e = table.get(names5.numbers)) == null ? void 0 : _e.value) !== names5.sharedNumbers,
-      settings,
-      shelf: {
-        flasksMl: sizesOf(names5.flasks, defaultShelf.flasksMl),
-        pipettesMl: sizesOf(names5.pipettes, defaultShelf.pipettesMl),
-        balanceReadabilityG: massOf3("balance", settings.balance, defaultShelf.balanceReadabilityG),
-        balanceMaxG: massOf3(names5.balanceRange, (_g = (_f = table.get(names5.balanceRange)) == null ? void 0 : _f.value) != null ? _g : "", defaultShelf.balanceMaxG)
-      },
-      classes
+    givenNames.forEach((name, index) => {
+      const cell = line[planColumns.firstGiven - 1 + index];
+      if (cell instanceof Date || typeof cell === "boolean") {
+        problems.push({
+          code: "plan-line",
+          argument: \`\${name} of \${team} in line \${row} of the Plan\`,
+          expected: "a number or text",
+          received: cell instanceof Date ? "a date" : String(cell),
+          advice: "Set the cell to plain text and type the value again."
+        });
+      }
+      givens[name] = cellText(cell);
+    });
+    teams.push({ key, className, team, givens });
+  }
+  const keysUsedTwice = [];
+  for (const [key, rows] of linesByKey) {
+    if (rows.length < 2) continue;
+    keysUsedTwice.push(key);
+    problems.push({
+      code: "plan-line",
+      argument: "each team’s key",
+      expected: "a key that stands in one line of the Plan",
+      received: \`“\${key}” in lines \${rows.join(" and ")}\`,
+      advice: "Give one of these lines another key; until then neither team’s numbers are shown."
+    });
+  }
+  return { teams, keysUsedTwice, lastLine };
+}
+function readSetup({
+  table,
+  settings,
+  teams,
+  givenNames,
+  problems
+}) {
+  var _a, _b, _c, _d, _e, _f, _g;
+  const names = words.settings;
+  const decimalMark = settings["decimal mark"] === "comma" ? "comma" : "point";
+  const read = (cell, kind, name) => {
+    const quantity = readQuantity(cell, kind, \`the setting “\${name}”\`, { decimalMark });
+    if (quantity.ok) return quantity.value.value;
+    problems.push(quantity.error);
+    return void 0;
+  };
+  const sizesOf = (name, otherwise) => {
+    var _a2, _b2;
+    const typed2 = (_b2 = (_a2 = table.get(name)) == null ? void 0 : _a2.value) != null ? _b2 : "";
+    if (typed2 === "") return otherwise;
+    return typed2.split(";").filter((part) => !isBlank(part)).map((part) => read(part.trim(), "volume", name)).filter((size) => size !== void 0);
+  };
+  const massOf2 = (name, typed2, otherwise) => {
+    var _a2;
+    return typed2 === "" ? otherwise : (_a2 = read(typed2, "mass", name)) != null ? _a2 : otherwise;
+  };
+  const classes = [];
+  for (const { className, team } of teams) {
+    const known = classes.find(({ name }) => name === className);
+    if (known === void 0) classes.push({ name: className, teams: [team] });
+    else known.teams.push(team);
+  }
+  const givens = {};
+  for (const name of givenNames) {
+    givens[name] = (_d = (_c = (_a = table.get(\`\${names.startPrefix}\${name}\`)) == null ? void 0 : _a.value) != null ? _c : (_b = teams[0]) == null ? void 0 : _b.givens[name]) != null ? _d : "";
+  }
+  return {
+    activity: settings.activity,
+    givens,
+    ownNumbers: ((_e = table.get(names.numbers)) == null ? void 0 : _e.value) !== names.sharedNumbers,
+    settings,
+    shelf: {
+      flasksMl: sizesOf(names.flasks, defaultShelf.flasksMl),
+      pipettesMl: sizesOf(names.pipettes, defaultShelf.pipettesMl),
+      balanceReadabilityG: massOf2("balance", settings.balance, defaultShelf.balanceReadabilityG),
+      balanceMaxG: massOf2(names.balanceRange, (_g = (_f = table.get(names.balanceRange)) == null ? void 0 : _f.value) != null ? _g : "", defaultShelf.balanceMaxG)
+    },
+    classes
+  };
+}
+
+// src/workbook/carriedEntries.ts
+function carriedEntries({ plan, from, to }) {
+  const { columns: columns3, rows, firstRow } = plan.identity;
+  const nameOf2 = (texts) => texts.some((text2) => text2 === "") ? "" : JSON.stringify(texts);
+  const rowByName = /* @__PURE__ */ new Map();
+  from.forEach((cells, index) => {
+    const name = nameOf2(columns3.map((column) => cellText(cells[column - 1])));
+    if (name !== "" && !rowByName.has(name)) rowByName.set(name, index);
+  });
+  const runs = [];
+  for (const column of plan.carried) {
+    let values = [];
+    let changed = false;
+    let start = 0;
+    const close = () => {
+      if (changed) runs.push({ row: start, column, values });
+      values = [];
+      changed = false;
     };
-  }
-
-  // src/workbook/carriedEntries.ts
-  function carriedEntries({ plan, from, to }) {
-    const { columns: columns3, rows, firstRow } = plan.identity;
-    const nameOf2 = (texts) => texts.some((text2) => text2 === "") ? "" : JSON.stringify(texts);
-    const rowByName = /* @__PURE__ */ new Map();
-    from.forEach((cells, index) => {
-      const name = nameOf2(columns3.map((column) => cellText(cells[column - 1])));
-      if (name !== "" && !rowByName.has(name)) rowByName.set(name, index);
-    });
-    const runs = [];
-    for (const column of plan.carried) {
-      let values = [];
-      let changed = false;
-      let start = 0;
-      const close = () => {
-        if (changed) runs.push({ row: start, column, values });
-        values = [];
-        changed = false;
-      };
-      rows.forEach((texts, index) => {
-        var _a, _b;
-        const row = firstRow + index;
-        const source = rowByName.get(nameOf2(texts));
-        if (source === void 0 || !carries(plan, { row, column })) {
-          close();
-          return;
-        }
-        const present = (_a = to[row - 1]) == null ? void 0 : _a[column - 1];
-        const old = (_b = from[source]) == null ? void 0 : _b[column - 1];
-        if (values.length === 0) start = row;
-        const keeps = isEmpty(present) && !isEmpty(old);
-        values.push(keeps ? old : present);
-        changed = changed || keeps;
-      });
-      close();
-    }
-    return runs;
-  }
-  var isEmpty = (cell) => cell === "" || cell === null || cell === void 0;
-  var carries = ({ writable, unprotected }, { row, column }) => [...writable, ...unprotected].some(
-    (area) => row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns
-  );
-
-  // src/workbook/layoutFits.ts
-  function layoutFits({ identity, rowCount, writable }, cells) {
-    var _a;
-    const { firstRow, columns: columns3, rows } = identity;
-    const found = (row) => columns3.map((column) => {
-      var _a2;
-      return cellText((_a2 = cells[row - 1]) == null ? void 0 : _a2[column - 1]);
-    });
-    let last = 0;
-    let lastPlanned = 0;
     rows.forEach((texts, index) => {
-      if (found(firstRow + index).some((text2) => text2 !== "")) last = index;
-      if (texts.some((text2) => text2 !== "")) lastPlanned = index;
-    });
-    const isTheirs = (row) => writable.some((area) => {
-      var _a2;
-      return area.column <= ((_a2 = columns3[0]) != null ? _a2 : 1) && row >= area.row && row < area.row + area.rows;
-    });
-    for (let row = firstRow; row <= cells.length; row += 1) {
-      if (isTheirs(row)) continue;
-      const planned = rows[row - firstRow];
-      if (found(row).some((text2, index) => text2 !== "" && text2 !== (planned == null ? void 0 : planned[index]))) return "other";
-    }
-    const firstNew = firstRow + last + 1;
-    if (last === lastPlanned) return "same";
-    for (let row = firstNew; row <= Math.min(rowCount, cells.length); row += 1) {
-      if ((_a = cells[row - 1]) == null ? void 0 : _a.some((cell) => cellText(cell) !== "")) return last === 0 ? "same" : "other";
-    }
-    return "longer";
-  }
-
-  // src/workbook/looks.ts
-  var ink = "#17212b";
-  var soft = "#51606f";
-  var paper = "#ffffff";
-  var bench = "#f3f6f8";
-  var glass = "#0b5c6b";
-  var glassSoft = "#ddf1f3";
-  var entryGround = "#eef8f9";
-  var plain2 = { color: ink, background: paper, bold: false, size: 10, wrap: false, align: "left" };
-  var plainLook = plain2;
-  var looks = {
-    title: { ...plain2, bold: true, size: 14 },
-    note: { ...plain2, color: soft, size: 10 },
-    heading: { ...plain2, color: soft, background: bench, bold: true, size: 9, wrap: true },
-    "team heading": { ...plain2, background: bench, bold: true, size: 12, wrap: true },
-    question: { ...plain2, wrap: true },
-    entry: { ...plain2, background: entryGround, size: 11, wrap: true },
-    helper: { ...plain2, background: entryGround, wrap: true },
-    quiet: { ...plain2, color: soft, size: 8 },
-    spilled: { ...plain2, wrap: true },
-    "setting name": { ...plain2, bold: true },
-    "setting value": { ...plain2, background: entryGround },
-    link: { ...plain2, color: glass },
-    progress: { ...plain2, align: "center", wrap: true },
-    closing: { ...plain2, color: soft, background: bench, size: 9 }
-  };
-  var stateLooks = {
-    "on target": { color: "#0b5c6b", background: glassSoft },
-    close: { color: "#56398f", background: "#ece6f8" },
-    follows: { color: "#3f4a5a", background: "#e5eaf0" },
-    "not yet": { color: "#744400", background: "#fbebd2" },
-    unreadable: { color: "#851c58", background: "#f9e3ef" },
-    blank: { color: "#5d6b78", background: paper }
-  };
-  var tabColors = {
-    plan: "#51606f",
-    class: glass,
-    progress: "#56398f",
-    help: "#744400",
-    kept: "#a5b3c0"
-  };
-
-  // src/host/buildMemo.ts
-  var property = "labrow.build";
-  var pieceLength = 8e3;
-  function readMemo() {
-    var _a, _b;
-    const stored = PropertiesService.getDocumentProperties().getProperties();
-    const count = Number((_a = stored[property]) != null ? _a : "0");
-    let words2 = "";
-    for (let piece = 1; piece <= count; piece += 1) words2 += (_b = stored[`${property}.${piece}`]) != null ? _b : "";
-    try {
-      return words2 === "" ? void 0 : JSON.parse(words2);
-    } catch {
-      return void 0;
-    }
-  }
-  function saveMemo(memo) {
-    const words2 = JSON.stringify(memo);
-    const store = PropertiesService.getDocumentProperties();
-    let count = 0;
-    for (let from = 0; from < words2.length; from += pieceLength) {
-      count += 1;
-      store.setProperty(`${property}.${count}`, words2.slice(from, from + pieceLength));
-    }
-    store.setProperty(property, String(count));
-  }
-
-  // src/host/spreadsheet.ts
-  var openSpreadsheet = () => SpreadsheetApp.getActiveSpreadsheet();
-  var ui = () => SpreadsheetApp.getUi();
-  var settle = () => SpreadsheetApp.flush();
-  var choiceOf = (options, help) => SpreadsheetApp.newDataValidation().requireValueInList([...options], true).setAllowInvalid(true).setHelpText(help).build();
-  var stateRuleOf = ({
-    startsWith,
-    background,
-    color,
-    ranges
-  }) => SpreadsheetApp.newConditionalFormatRule().whenTextStartsWith(startsWith).setBackground(background).setFontColor(color).setRanges(ranges).build();
-  var isStateRule = (rule, startsWith) => {
-    const condition = rule.getBooleanCondition();
-    return condition !== null && condition.getCriteriaType() === SpreadsheetApp.BooleanCriteria.TEXT_STARTS_WITH && condition.getCriteriaValues()[0] === startsWith;
-  };
-  var sheetProtections = (sheet) => sheet.getProtections(SpreadsheetApp.ProtectionType.SHEET);
-  var recalculateEveryMinute = (spreadsheet) => {
-    spreadsheet.setRecalculationInterval(SpreadsheetApp.RecalculationInterval.MINUTE);
-  };
-  var documentVisibility = () => SpreadsheetApp.DeveloperMetadataVisibility.DOCUMENT;
-
-  // src/host/ownSheets.ts
-  var tagKey = "labrow-sheet";
-  var tagOn = (sheet) => sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
-  function readTag(words2) {
-    try {
-      const tag = JSON.parse(words2 != null ? words2 : "");
-      return typeof tag === "object" && tag !== null && "kind" in tag ? tag : void 0;
-    } catch {
-      return void 0;
-    }
-  }
-  function ownSheets(spreadsheet) {
-    var _a, _b;
-    const own = [];
-    for (const sheet of spreadsheet.getSheets()) {
-      const tag = readTag((_b = (_a = tagOn(sheet)) == null ? void 0 : _a.getValue()) != null ? _b : null);
-      if (tag !== void 0) own.push({ sheet, tag });
-    }
-    return own;
-  }
-  function writeTag(sheet, tag) {
-    const found = tagOn(sheet);
-    const words2 = JSON.stringify(tag);
-    if (found === void 0) sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
-    else if (found.getValue() !== words2) found.setValue(words2);
-  }
-  var sheetInUse = (own, role) => own.find(
-    ({ tag }) => {
       var _a, _b;
-      return tag.state !== "kept" && tag.kind === role.kind && ((_a = tag.className) != null ? _a : "") === ((_b = role.className) != null ? _b : "");
-    }
-  );
-  var roleName = ({ kind, className }) => JSON.stringify([kind, className != null ? className : ""]);
-
-  // src/host/words.ts
-  var hostWords = {
-    title: "Labrow",
-    menu: {
-      openSidebar: "Open the sidebar",
-      buildSample: "Build a sample class",
-      checkAgain: "Check again"
-    },
-    protection: "Labrow: a reminder before anything but the tinted cells is changed",
-    keptName: (name, stamp) => `${name}, kept ${stamp}`,
-    sampleBuilt: "The sample class is ready. Everything in it is invented.",
-    checkedAgain: (renewed) => renewed === 0 ? "Every check is there already." : `Entered again: ${renewed} of the checks.`,
-    problem: ({
-      expected,
-      where,
-      received,
-      advice
-    }) => `Expected ${expected} for ${where}, received ${received}. ${advice}`,
-    firstClass: "First class",
-    teamNumber: (number) => `Team ${number}`,
-    refused: {
-      expected: "the file to take the change",
-      where: "this step",
-      advice: "Nothing that was typed is lost. Wait a moment and press the button again."
-    },
-    buildLabels: {
-      plan: "Plan",
-      help: "Help",
-      progress: "Progress",
-      putAside: (className) => `keeping ${className} aside`
-    },
-    keyTwice: {
-      expected: "each key in one line of the Plan",
-      where: "building again",
-      advice: "Give one of these lines another key in the Plan, then build."
-    },
-    lessonThere: {
-      expected: "a file without a lesson",
-      where: "the sample class",
-      advice: "Make a new spreadsheet from the template and build the sample there."
-    },
-    lessonOf: (teams) => `a Plan with ${teams} teams`,
-    planUnfinished: {
-      expected: "a finished Plan",
-      where: "the build",
-      advice: "Press build once more; it goes on where it stopped."
-    },
-    headingMissing: (name) => ({
-      expected: `the heading “${name}”`,
-      where: "the lines of the Plan",
-      advice: "Type the heading again above its numbers, or build from the sidebar."
-    }),
-    classUnknown: {
-      expected: "a class that has been built",
-      where: "the class",
-      advice: "Choose one from the list, or build it."
-    },
-    classUnreadable: {
-      expected: "the marks of a class sheet in columns K and L",
-      advice: "Undo what moved the columns, or build the class again: what was typed is copied."
-    },
-    teamUnknown: {
-      expected: "a team of this class",
-      where: "the team",
-      advice: "Read the class again and choose one from the list."
-    },
-    setupProblems: {
-      shape: { expected: "a whole plan", where: "the build", advice: "Open the sidebar again and try once more." },
-      activity: { expected: "an activity from the list", where: "the activity", advice: "Choose one in the sidebar." },
-      given: { expected: "a value", advice: "Fill it in; every team starts from it." },
-      sizes: { expected: "sizes in mL, such as 100 and 250,", advice: "Say what is on the shelf." },
-      balance: {
-        expected: "a mass in g, such as 0.01,",
-        where: "the balance",
-        advice: "Say what the balance reads to and holds."
-      },
-      className: { expected: "a name", where: "each class", advice: "Type one, such as Second period." },
-      classTwice: { expected: "a different name", where: "each class", advice: "Change one of the two." },
-      noClasses: { expected: "at least one class", where: "the lesson", advice: "Add a class and its teams." },
-      noTeams: { expected: "at least one team", advice: "Add a team." },
-      teamName: { expected: "a name for each team", advice: "Type one, or remove the team." },
-      teamTwice: { expected: "a different name for each team", advice: "Change one of the two." },
-      tooMany: { expected: "at most 200 teams", where: "one file", advice: "Use a second file for some of the classes." }
-    }
-  };
-
-  // src/host/writeTexts.ts
-  var risky = /^[=+\-@']/;
-  var marked = (value) => `'${value}`;
-  function writeTexts(range, values, isFormula = () => false) {
-    var _a;
-    const guarded2 = values.map(
-      (cells, row) => cells.map(
-        (value, column) => !isFormula(row, column) && typeof value === "string" && risky.test(value) ? marked(value) : value != null ? value : ""
-      )
-    );
-    range.setValues(guarded2);
-    const places = [];
-    values.forEach((cells, row) => {
-      cells.forEach((value, column) => {
-        if (!isFormula(row, column) && typeof value === "string" && risky.test(value))
-          places.push({ row, column, value });
-      });
-    });
-    if (places.length === 0) return;
-    const written = range.getValues();
-    for (const { row, column, value } of places) {
-      if (((_a = written[row]) == null ? void 0 : _a[column]) !== marked(value)) continue;
-      const cell = range.getCell(row + 1, column + 1);
-      cell.setValue(value);
-      if (cell.getFormula() !== "") cell.setValue(marked(value));
-    }
-  }
-
-  // src/host/applyWorkbook.ts
-  function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [] }) {
-    const role = plan.role;
-    finishReplacement({ spreadsheet, memo, role });
-    const present = sheetInUse(ownSheets(spreadsheet), role);
-    if (present !== void 0) {
-      const fit = layoutFits(plan, valuesOf2(present.sheet));
-      const unfinished = present.tag.state === "building";
-      if (fit === "other" || replace && !unfinished) {
-        startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
-      } else if (fit === "same" && !unfinished) {
-        rewrite(present.sheet, plan);
+      const row = firstRow + index;
+      const source = rowByName.get(nameOf2(texts));
+      if (source === void 0 || !carries(plan, { row, column })) {
+        close();
         return;
       }
+      const present = (_a = to[row - 1]) == null ? void 0 : _a[column - 1];
+      const old = (_b = from[source]) == null ? void 0 : _b[column - 1];
+      if (values.length === 0) start = row;
+      const keeps = isEmpty(present) && !isEmpty(old);
+      values.push(keeps ? old : present);
+      changed = changed || keeps;
+    });
+    close();
+  }
+  return runs;
+}
+var isEmpty = (cell) => cell === "" || cell === null || cell === void 0;
+var carries = ({ writable, unprotected }, { row, column }) => [...writable, ...unprotected].some(
+  (area) => row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns
+);
+
+// src/workbook/layoutFits.ts
+function layoutFits({ identity, rowCount, writable }, cells) {
+  var _a;
+  const { firstRow, columns: columns3, rows } = identity;
+  const found = (row) => columns3.map((column) => {
+    var _a2;
+    return cellText((_a2 = cells[row - 1]) == null ? void 0 : _a2[column - 1]);
+  });
+  let last = 0;
+  let lastPlanned = 0;
+  rows.forEach((texts, index) => {
+    if (found(firstRow + index).some((text2) => text2 !== "")) last = index;
+    if (texts.some((text2) => text2 !== "")) lastPlanned = index;
+  });
+  const isTheirs = (row) => writable.some((area) => {
+    var _a2;
+    return area.column <= ((_a2 = columns3[0]) != null ? _a2 : 1) && row >= area.row && row < area.row + area.rows;
+  });
+  for (let row = firstRow; row <= cells.length; row += 1) {
+    if (isTheirs(row)) continue;
+    const planned = rows[row - firstRow];
+    if (found(row).some((text2, index) => text2 !== "" && text2 !== (planned == null ? void 0 : planned[index]))) return "other";
+  }
+  const firstNew = firstRow + last + 1;
+  if (last === lastPlanned) return "same";
+  for (let row = firstNew; row <= Math.min(rowCount, cells.length); row += 1) {
+    if ((_a = cells[row - 1]) == null ? void 0 : _a.some((cell) => cellText(cell) !== "")) return last === 0 ? "same" : "other";
+  }
+  return "longer";
+}
+
+// src/workbook/looks.ts
+var ink = "#17212b";
+var soft = "#51606f";
+var paper = "#ffffff";
+var bench = "#f3f6f8";
+var glass = "#0b5c6b";
+var glassSoft = "#ddf1f3";
+var entryGround = "#eef8f9";
+var plain2 = { color: ink, background: paper, bold: false, size: 10, wrap: false, align: "left" };
+var plainLook = plain2;
+var looks = {
+  title: { ...plain2, bold: true, size: 14 },
+  note: { ...plain2, color: soft, size: 10 },
+  heading: { ...plain2, color: soft, background: bench, bold: true, size: 9, wrap: true },
+  "team heading": { ...plain2, background: bench, bold: true, size: 12, wrap: true },
+  question: { ...plain2, wrap: true },
+  entry: { ...plain2, background: entryGround, size: 11, wrap: true },
+  helper: { ...plain2, background: entryGround, wrap: true },
+  quiet: { ...plain2, color: soft, size: 8 },
+  spilled: { ...plain2, wrap: true },
+  "setting name": { ...plain2, bold: true },
+  "setting value": { ...plain2, background: entryGround },
+  link: { ...plain2, color: glass },
+  progress: { ...plain2, align: "center", wrap: true },
+  closing: { ...plain2, color: soft, background: bench, size: 9 }
+};
+var stateLooks = {
+  "on target": { color: "#0b5c6b", background: glassSoft },
+  close: { color: "#56398f", background: "#ece6f8" },
+  follows: { color: "#3f4a5a", background: "#e5eaf0" },
+  "not yet": { color: "#744400", background: "#fbebd2" },
+  unreadable: { color: "#851c58", background: "#f9e3ef" },
+  blank: { color: "#5d6b78", background: paper }
+};
+var tabColors = {
+  plan: "#51606f",
+  class: glass,
+  progress: "#56398f",
+  help: "#744400",
+  kept: "#a5b3c0"
+};
+
+// src/host/buildMemo.ts
+var property = "labrow.build";
+var pieceLength = 8e3;
+function readMemo() {
+  var _a, _b;
+  const stored = PropertiesService.getDocumentProperties().getProperties();
+  const count = Number((_a = stored[property]) != null ? _a : "0");
+  let words2 = "";
+  for (let piece = 1; piece <= count; piece += 1) words2 += (_b = stored[\`\${property}.\${piece}\`]) != null ? _b : "";
+  try {
+    return words2 === "" ? void 0 : JSON.parse(words2);
+  } catch {
+    return void 0;
+  }
+}
+function saveMemo(memo) {
+  const words2 = JSON.stringify(memo);
+  const store = PropertiesService.getDocumentProperties();
+  let count = 0;
+  for (let from = 0; from < words2.length; from += pieceLength) {
+    count += 1;
+    store.setProperty(\`\${property}.\${count}\`, words2.slice(from, from + pieceLength));
+  }
+  store.setProperty(property, String(count));
+}
+
+// src/host/ownSheets.ts
+var tagKey = "labrow-sheet";
+var tagOn = (sheet) => sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
+function readTag(words2) {
+  try {
+    const tag = JSON.parse(words2 != null ? words2 : "");
+    return typeof tag === "object" && tag !== null && "kind" in tag ? tag : void 0;
+  } catch {
+    return void 0;
+  }
+}
+function ownSheets(spreadsheet) {
+  var _a, _b;
+  const own = [];
+  for (const sheet of spreadsheet.getSheets()) {
+    const tag = readTag((_b = (_a = tagOn(sheet)) == null ? void 0 : _a.getValue()) != null ? _b : null);
+    if (tag !== void 0) own.push({ sheet, tag });
+  }
+  return own;
+}
+function writeTag(sheet, tag) {
+  const found = tagOn(sheet);
+  const words2 = JSON.stringify(tag);
+  if (found === void 0) sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
+  else if (found.getValue() !== words2) found.setValue(words2);
+}
+var sheetInUse = (own, role) => own.find(
+  ({ tag }) => {
+    var _a, _b;
+    return tag.state !== "kept" && tag.kind === role.kind && ((_a = tag.className) != null ? _a : "") === ((_b = role.className) != null ? _b : "");
+  }
+);
+var roleName = ({ kind, className }) => JSON.stringify([kind, className != null ? className : ""]);
+
+// src/host/writeTexts.ts
+var risky = /^[=+\\-@']/;
+var isRisky = (value) => typeof value === "string" && risky.test(value);
+var marked = (value) => \`'\${value}\`;
+function writeTexts(range, values, isFormula = () => false) {
+  var _a;
+  const isText = (value, row, column) => isRisky(value) && !isFormula(row, column);
+  const guarded2 = values.map(
+    (cells, row) => cells.map((value, column) => isText(value, row, column) ? marked(value) : value != null ? value : "")
+  );
+  range.setValues(guarded2);
+  const places = [];
+  values.forEach((cells, row) => {
+    cells.forEach((value, column) => {
+      if (isText(value, row, column)) places.push({ row, column, value });
+    });
+  });
+  if (places.length === 0) return;
+  const written = range.getValues();
+  for (const { row, column, value } of places) {
+    if (((_a = written[row]) == null ? void 0 : _a[column]) !== marked(value)) continue;
+    const cell = range.getCell(row + 1, column + 1);
+    cell.setValue(value);
+    if (cell.getFormula() !== "") cell.setValue(marked(value));
+  }
+}
+
+// src/host/applyWorkbook.ts
+function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [] }) {
+  const role = plan.role;
+  finishReplacement({ spreadsheet, memo, role });
+  const present = sheetInUse(ownSheets(spreadsheet), role);
+  if (present !== void 0) {
+    const fit = layoutFits(plan, valuesOf2(present.sheet));
+    const unfinished = present.tag.state === "building";
+    if (fit === "other" || replace && !unfinished) {
+      startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
+    } else if (fit === "same" && !unfinished) {
+      rewrite(present.sheet, plan);
+      return;
     }
-    const isNew = (present == null ? void 0 : present.tag.state) !== "built";
-    const { sheet, tag } = sheetFor({ spreadsheet, plan, memo });
-    writeTag(sheet, { ...tag, state: "building" });
-    writeWhole({ spreadsheet, sheet, plan, tag, isNew, firstEntries: isNew ? firstEntries : [] });
-    const { from: _, ...done2 } = tag;
-    writeTag(sheet, { ...done2, layout: layoutVersion, state: "built" });
-    forgetReplacement(memo, role);
   }
-  function putAside({
-    spreadsheet,
-    memo,
-    role
-  }) {
-    const present = sheetInUse(ownSheets(spreadsheet), role);
-    if (present !== void 0) startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
-    finishReplacement({ spreadsheet, memo, role });
-    forgetReplacement(memo, role);
-  }
-  function forgetReplacement(memo, role) {
-    if (memo.replacements[roleName(role)] === void 0) return;
-    delete memo.replacements[roleName(role)];
-    saveMemo(memo);
-  }
-  var valuesOf2 = (sheet) => sheet.getDataRange().getValues();
-  function startReplacement({
-    spreadsheet,
-    memo,
-    role,
-    sheet
-  }) {
+  const isNew = (present == null ? void 0 : present.tag.state) !== "built";
+  const { sheet, tag } = sheetFor({ spreadsheet, plan, memo });
+  writeTag(sheet, { ...tag, state: "building" });
+  writeWhole({ spreadsheet, sheet, plan, tag, isNew, firstEntries: isNew ? firstEntries : [] });
+  const { from: _, ...done2 } = tag;
+  writeTag(sheet, { ...done2, layout: layoutVersion, state: "built" });
+  forgetReplacement(memo, role);
+}
+function putAside({
+  spreadsheet,
+  memo,
+  role
+}) {
+  const present = sheetInUse(ownSheets(spreadsheet), role);
+  if (present !== void 0) startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
+  finishReplacement({ spreadsheet, memo, role });
+  forgetReplacement(memo, role);
+}
+function forgetReplacement(memo, role) {
+  if (memo.replacements[roleName(role)] === void 0) return;
+  delete memo.replacements[roleName(role)];
+  saveMemo(memo);
+}
+var valuesOf2 = (sheet) => sheet.getDataRange().getValues();
+function startReplacement({
+  spreadsheet,
+  memo,
+  role,
+  sheet
+}) {
+  const taken = spreadsheet.getSheets().map((other) => other.getName());
+  const keptName = freeName(hostWords.keptName(sheet.getName(), memo.stamp), taken);
+  memo.names[roleName(role)] = sheet.getName();
+  memo.replacements[roleName(role)] = { sheetId: sheet.getSheetId(), keptName };
+  saveMemo(memo);
+  finishReplacement({ spreadsheet, memo, role });
+}
+function finishReplacement({
+  spreadsheet,
+  memo,
+  role
+}) {
+  const replacement = memo.replacements[roleName(role)];
+  if (replacement === void 0) return;
+  const old = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
+  if (old === void 0) return;
+  if (old.getName() !== replacement.keptName) old.setName(replacement.keptName);
+  old.setTabColor(tabColors.kept);
+  writeTag(old, {
+    kind: role.kind,
+    ...role.className === void 0 ? {} : { className: role.className },
+    layout: layoutVersion,
+    state: "kept"
+  });
+}
+function sheetFor({ spreadsheet, plan, memo }) {
+  var _a, _b;
+  const { role } = plan;
+  const name = roleName(role);
+  const own = ownSheets(spreadsheet);
+  const present = sheetInUse(own, role);
+  if (present !== void 0) return present;
+  const from = (_a = memo.replacements[name]) == null ? void 0 : _a.sheetId;
+  const wanted = (_b = memo.names[name]) != null ? _b : plan.name;
+  const orphan = spreadsheet.getSheetByName(wanted);
+  const isOrphan = orphan !== null && !own.some(({ sheet: sheet2 }) => sheet2.getSheetId() === orphan.getSheetId()) && orphan.getLastRow() === 0;
+  let sheet = isOrphan ? orphan : void 0;
+  if (sheet === void 0) {
     const taken = spreadsheet.getSheets().map((other) => other.getName());
-    const keptName = freeName(hostWords.keptName(sheet.getName(), memo.stamp), taken);
-    memo.names[roleName(role)] = sheet.getName();
-    memo.replacements[roleName(role)] = { sheetId: sheet.getSheetId(), keptName };
+    memo.names[name] = freeName(wanted, taken);
     saveMemo(memo);
-    finishReplacement({ spreadsheet, memo, role });
+    sheet = spreadsheet.insertSheet(memo.names[name], placeFor({ spreadsheet, role, from }));
   }
-  function finishReplacement({
-    spreadsheet,
-    memo,
-    role
-  }) {
-    const replacement = memo.replacements[roleName(role)];
-    if (replacement === void 0) return;
-    const old = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
-    if (old === void 0) return;
-    if (old.getName() !== replacement.keptName) old.setName(replacement.keptName);
-    old.setTabColor(tabColors.kept);
-    writeTag(old, {
-      kind: role.kind,
-      ...role.className === void 0 ? {} : { className: role.className },
-      layout: layoutVersion,
-      state: "kept"
-    });
-  }
-  function sheetFor({ spreadsheet, plan, memo }) {
-    var _a, _b;
-    const { role } = plan;
-    const name = roleName(role);
-    const own = ownSheets(spreadsheet);
-    const present = sheetInUse(own, role);
-    if (present !== void 0) return present;
-    const from = (_a = memo.replacements[name]) == null ? void 0 : _a.sheetId;
-    const wanted2 = (_b = memo.names[name]) != null ? _b : plan.name;
-    const orphan = spreadsheet.getSheetByName(wanted2);
-    const isOrphan = orphan !== null && !own.some(({ sheet: sheet2 }) => sheet2.getSheetId() === orphan.getSheetId()) && orphan.getLastRow() === 0;
-    let sheet = isOrphan ? orphan : void 0;
-    if (sheet === void 0) {
-      const taken = spreadsheet.getSheets().map((other) => other.getName());
-      memo.names[name] = freeName(wanted2, taken);
-      saveMemo(memo);
-      sheet = spreadsheet.insertSheet(memo.names[name], placeFor({ spreadsheet, role, from }));
-    }
-    const tag = {
-      kind: role.kind,
-      ...role.className === void 0 ? {} : { className: role.className },
-      layout: layoutVersion,
-      state: "building",
-      ...from === void 0 ? {} : { from }
-    };
-    writeTag(sheet, tag);
-    return { sheet, tag };
-  }
-  function placeFor({
-    spreadsheet,
-    role,
-    from
-  }) {
-    const sheets = spreadsheet.getSheets();
-    if (from !== void 0) {
-      const old = sheets.findIndex((sheet) => sheet.getSheetId() === from);
-      if (old >= 0) return old;
-    }
-    const own = ownSheets(spreadsheet);
-    const behind = own.find(
-      ({ tag }) => tag.state !== "kept" && (role.kind === "plan" && tag.kind !== "plan" || role.kind === "class" && (tag.kind === "progress" || tag.kind === "help") || role.kind === "progress" && tag.kind === "help")
-    );
-    return behind === void 0 ? sheets.length : behind.sheet.getIndex() - 1;
-  }
-  function writeWhole({
-    spreadsheet,
-    sheet,
-    plan,
-    tag,
-    isNew,
-    firstEntries
-  }) {
-    const { rowCount: rows, columnCount: columns3 } = plan;
-    makeRoom(sheet, { rows, columns: columns3 });
-    const whole2 = sheet.getRange(1, 1, rows, columns3);
-    whole2.setNumberFormats(
-      filledWith({ rows, columns: columns3, plain: "@", areas: plan.formats, of: ({ format }) => format })
-    );
-    const separator = argumentSeparator(spreadsheet, sheet, plan);
-    for (const block of plan.blocks) writeBlock({ sheet, block, separator });
-    writeLooks(sheet, plan);
-    writeChoices(sheet, plan);
-    writeStateRules(sheet, plan);
-    if (tag.from !== void 0) carryEntries({ spreadsheet, sheet, plan, from: tag.from });
-    writeFirstEntries({ sheet, firstEntries });
-    for (const block of plan.checks) writeBlock({ sheet, block, separator });
-    protect(sheet, plan, isNew);
-  }
-  function rewrite(sheet, plan) {
-    const range = sheet.getRange(1, 1, plan.rowCount, plan.columnCount);
-    const values = range.getValues();
-    const formulas = range.getFormulas();
-    let separator = ",";
-    const usesSemicolons = formulas.some(
-      (row) => row.some((formula2) => /;/.test(formula2.replace(/"[^"]*"|'[^']*'/g, "")))
-    );
-    if (usesSemicolons) separator = ";";
-    const sheetId = sheet.getSheetId();
-    const stands = ({ row, column, cells }) => cells.every(
-      (contents, down) => contents.every((content, right) => {
-        var _a, _b, _c;
-        const value = (_a = values[row - 1 + down]) == null ? void 0 : _a[column - 1 + right];
-        const formula2 = (_c = (_b = formulas[row - 1 + down]) == null ? void 0 : _b[column - 1 + right]) != null ? _c : "";
-        switch (content.kind) {
-          case "formula":
-            return formula2 === withSeparator(content.formula, separator);
-          case "text":
-            return formula2 === "" && value === content.text;
-          case "number":
-            return formula2 === "" && value === content.value;
-          case "sheet id":
-            return formula2 === "" && value === sheetId;
-          default:
-            return formula2 === "" && value === "";
-        }
-      })
-    );
-    for (const block of [...plan.blocks, ...plan.checks]) {
-      if (!stands(block)) writeBlock({ sheet, block, separator });
-    }
-  }
-  function makeRoom(sheet, { rows, columns: columns3 }) {
-    const presentRows = sheet.getMaxRows();
-    if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
-    const presentColumns = sheet.getMaxColumns();
-    if (presentColumns < columns3) sheet.insertColumnsAfter(presentColumns, columns3 - presentColumns);
-  }
-  function writeBlock({ sheet, block, separator }) {
-    var _a, _b;
-    const { row, column, cells } = block;
-    const width = (_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
-    if (width === 0) return;
-    const range = sheet.getRange(row, column, cells.length, width);
-    const values = cells.map((contents) => contents.map((content) => inputOf({ content, sheet, separator })));
-    writeTexts(range, values, (down, right) => {
-      var _a2, _b2;
-      return ((_b2 = (_a2 = cells[down]) == null ? void 0 : _a2[right]) == null ? void 0 : _b2.kind) === "formula";
-    });
-  }
-  function inputOf({
-    content,
-    sheet,
-    separator
-  }) {
-    switch (content.kind) {
-      case "text":
-        return content.text;
-      case "number":
-        return content.value;
-      case "formula":
-        return withSeparator(content.formula, separator);
-      case "sheet id":
-        return sheet.getSheetId();
-      default:
-        return "";
-    }
-  }
-  function argumentSeparator(spreadsheet, sheet, plan) {
-    if (/^en/i.test(spreadsheet.getSpreadsheetLocale()) || !hasFormula(plan)) return ",";
-    const cell = sheet.getRange(1, 1);
-    cell.setNumberFormat("General");
-    cell.setValue("=SUM(1,2)");
-    settle();
-    const reads = cell.getValue() === 3;
-    cell.setValue("");
-    cell.setNumberFormat("@");
-    return reads ? "," : ";";
-  }
-  var hasFormula = ({ blocks, checks }) => [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === "formula")));
-  function filledWith({
-    rows,
-    columns: columns3,
-    plain: plain4,
-    areas,
-    of
-  }) {
-    const filled3 = Array.from({ length: rows }, () => Array.from({ length: columns3 }, () => plain4));
-    for (const area of areas) {
-      const value = of(area);
-      for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
-        for (let column = area.column; column < area.column + area.columns && column <= columns3; column += 1) {
-          const line = filled3[row - 1];
-          if (line !== void 0) line[column - 1] = value;
-        }
-      }
-    }
-    return filled3;
-  }
-  function writeLooks(sheet, plan) {
-    const { rowCount: rows, columnCount: columns3 } = plan;
-    const whole2 = sheet.getRange(1, 1, rows, columns3);
-    const each = filledWith({ rows, columns: columns3, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] });
-    const as = (read2) => each.map((row) => row.map(read2));
-    whole2.setBackgrounds(as(({ background }) => background));
-    whole2.setFontColors(as(({ color }) => color));
-    whole2.setFontWeights(as(({ bold }) => bold ? "bold" : "normal"));
-    whole2.setFontSizes(as(({ size: size2 }) => size2));
-    whole2.setWraps(as(({ wrap }) => wrap));
-    whole2.setHorizontalAlignments(as(({ align }) => align));
-    whole2.setVerticalAlignment("top");
-    let from = 0;
-    plan.columnWidths.forEach((width, index) => {
-      if (plan.columnWidths[index + 1] === width) return;
-      sheet.setColumnWidths(from + 1, index - from + 1, width);
-      from = index + 1;
-    });
-    if (plan.hiddenColumns !== void 0) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
-    sheet.setFrozenRows(plan.frozenRows);
-    sheet.setFrozenColumns(plan.frozenColumns);
-    sheet.setTabColor(tabColors[plan.role.kind]);
-  }
-  function writeChoices(sheet, plan) {
-    for (const { area, options, help } of plan.choices) {
-      sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
-    }
-  }
-  function writeStateRules(sheet, plan) {
-    const ours = plan.states.filter(({ areas }) => areas.length > 0);
-    if (ours.length === 0) return;
-    const others = sheet.getConditionalFormatRules().filter((rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)));
-    const rules = ours.map(
-      ({ areas, startsWith, state }) => stateRuleOf({
-        startsWith,
-        ...stateLooks[state],
-        ranges: sheet.getRangeList(areas.map(areaName)).getRanges()
-      })
-    );
-    sheet.setConditionalFormatRules([...others, ...rules]);
-  }
-  function carryEntries({
-    spreadsheet,
-    sheet,
-    plan,
-    from
-  }) {
-    const old = spreadsheet.getSheets().find((other) => other.getSheetId() === from);
-    if (old === void 0) return;
-    for (const { row, column, values } of carriedEntries({ plan, from: valuesOf2(old), to: valuesOf2(sheet) })) {
-      writeTexts(
-        sheet.getRange(row, column, values.length, 1),
-        values.map((value) => [value])
-      );
-    }
-  }
-  function writeFirstEntries({ sheet, firstEntries }) {
-    if (firstEntries.length === 0) return;
-    const cells = valuesOf2(sheet);
-    const at = (row, column) => {
-      var _a, _b;
-      return (_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "";
-    };
-    const blank2 = firstEntries.filter(
-      ({ row, column, texts }) => texts.every((_, down) => at(row + down, column) === "")
-    );
-    const others = firstEntries.some(
-      (run) => !blank2.includes(run) && run.texts.some((text2, down) => ![text2, ""].includes(String(at(run.row + down, run.column))))
-    );
-    if (others) return;
-    for (const { row, column, texts } of blank2) {
-      writeTexts(
-        sheet.getRange(row, column, texts.length, 1),
-        texts.map((text2) => [text2])
-      );
-    }
-  }
-  function protect(sheet, plan, isNew) {
-    var _a;
-    const present = sheetProtections(sheet)[0];
-    const description = (_a = present == null ? void 0 : present.getDescription()) != null ? _a : "";
-    if (present !== void 0 && description !== hostWords.protection && !(isNew && description === "")) return;
-    const protection = present != null ? present : sheet.protect();
-    protection.setDescription(hostWords.protection);
-    protection.setWarningOnly(true);
-    const open = [...plan.writable, ...plan.unprotected];
-    if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
-  }
-
-  // src/host/documentLock.ts
-  function withDocumentLock(milliseconds, work) {
-    const lock = LockService.getDocumentLock();
-    if (!lock.tryLock(milliseconds)) return { ran: false };
-    try {
-      return { ran: true, value: work() };
-    } finally {
-      settle();
-      lock.releaseLock();
-    }
-  }
-
-  // src/host/outcome.ts
-  var done = (value) => ({ ok: true, value });
-  var problem = (parts, field) => ({
-    ok: false,
-    problem: { message: hostWords.problem(parts), ...field === void 0 ? {} : { field } }
-  });
-  var problemOf = (error, field) => ({
-    ok: false,
-    problem: { message: errorText(error), ...field === void 0 ? {} : { field } }
-  });
-  function guarded(work) {
-    try {
-      return work();
-    } catch (error) {
-      const received = error instanceof Error ? error.message : String(error);
-      return problem({ ...hostWords.refused, received: `“${received}”` });
-    }
-  }
-
-  // src/lab/texts/sample.ts
-  var sampleTexts = {
-    school: "Larkspur Hollow School (invented)",
-    classes: [
-      { name: "Second period", teams: ["Basalt", "Quartz", "Granite", "Slate", "Marble", "Pumice"] },
-      { name: "Fourth period", teams: ["Obsidian", "Gneiss", "Chalk", "Flint", "Jasper", "Shale"] }
-    ],
-    words: "about half a mole?",
-    told: "The water spread the ions out, but none of them left the flask."
+  const tag = {
+    kind: role.kind,
+    ...role.className === void 0 ? {} : { className: role.className },
+    layout: layoutVersion,
+    state: "building",
+    ...from === void 0 ? {} : { from }
   };
-
-  // src/lab/sampleLesson.ts
-  var progress = [
-    [
-      { steps: 14 },
-      { steps: 3, manners: { "mass of solute": { slip: "volume-in-mL" } } },
-      { steps: 6, manners: { "mass of solute": { as: "with unit" }, "stock made": { figures: 2 } } },
-      { steps: 9, manners: { "stock volume": { slip: "water-for-stock" } } },
-      { steps: 4, manners: { "stock procedure": { as: "wrong order" } } },
-      { steps: 0 }
-    ],
-    [
-      { steps: 3, manners: { "mass of solute": { slip: "moles-reported" } } },
-      { steps: 8, manners: { "dilution factor": { slip: "ratio-inverted" } } },
-      { steps: 2, manners: { "moles of solute": { slip: "volume-in-mL" } } },
-      { steps: 13, manners: { particles: { as: "wrong choice" } } },
-      { steps: 2, manners: { "moles of solute": { as: "words" } } },
-      { steps: 1 }
-    ]
-  ];
-  var weighedShare = 1.004;
-  function certain(result, about) {
-    if (!result.ok) throw new Error(`The sample lesson cannot be made: ${about}, ${result.error.code}.`);
-    return result.value;
-  }
-  var typed = (value, figures) => {
-    var _a;
-    return (_a = plainText(Number(value.toPrecision(figures)), figures)) != null ? _a : String(Number(value.toPrecision(figures)));
-  };
-  function teamEntries(activity, team, { steps: count, manners = {} }) {
-    const values = {};
-    const figures = Number(defaultSettings.figures);
-    const prepared = (step) => {
-      var _a;
-      const cells = {};
-      const numbers = {};
-      for (const [name, source] of Object.entries(step.takes)) {
-        if ("given" in source) cells[name] = team.givens[source.given];
-        else numbers[name] = (_a = values[source.entryOf]) != null ? _a : Number.NaN;
-      }
-      return certain(prepareStep(quantities[step.quantity], cells, { numbers }), step.id);
-    };
-    const calculatedEntry = (step, manner) => {
-      const ready = prepared(step);
-      let value = spanOver(ready, ready.quantity.relation).middle;
-      if (manner && "slip" in manner) {
-        const slip = ready.quantity.slips.find(({ id }) => id === manner.slip);
-        const wrong = slip && slipSpans(ready, slip)[0];
-        if (!wrong) throw new Error(`The sample lesson cannot be made: ${step.id} has no slip ${manner.slip}.`);
-        value = wrong.middle;
-      }
-      if (manner && "as" in manner && manner.as === "words") return sampleTexts.words;
-      const text2 = "decimals" in ready.asked ? value.toFixed(ready.asked.decimals) : typed(value, manner && "figures" in manner ? manner.figures : figures);
-      values[step.id] = Number(text2);
-      return manner && "as" in manner && manner.as === "with unit" ? `${text2} ${step.unit}` : text2;
-    };
-    const weighed = (expects) => {
-      const step = activity.steps.find(({ id }) => id === expects);
-      if ((step == null ? void 0 : step.kind) !== "calculated")
-        throw new Error(`The sample lesson cannot be made: nothing is expected by ${expects}.`);
-      const ready = prepared(step);
-      const decimals = Math.max(0, Math.round(-Math.log10(defaultShelf.balanceReadabilityG)));
-      return (spanOver(ready, ready.quantity.relation).middle * weighedShare).toFixed(decimals);
-    };
-    const lettersInOrder = (procedure, isWrong2) => {
-      const lettered2 = orderedActions(procedure);
-      const order = procedureByName(procedure).actions.map(
-        ({ id }) => {
-          var _a, _b;
-          return (_b = (_a = lettered2.find(({ item }) => item.id === id)) == null ? void 0 : _a.letter) != null ? _b : "";
-        }
-      );
-      const [last = "", before = ""] = [order.pop(), order.pop()];
-      return [...order, ...isWrong2 ? [last, before] : [before, last]].join(" ");
-    };
-    const entryOf = (step) => {
-      var _a, _b;
-      const manner = manners[step.id];
-      const as = manner && "as" in manner ? manner.as : void 0;
-      switch (step.kind) {
-        case "calculated":
-          return calculatedEntry(step, manner);
-        case "measured": {
-          const reading = weighed(step.expects);
-          values[step.id] = Number(reading);
-          return reading;
-        }
-        case "ordered":
-          return lettersInOrder(step.procedure, as === "wrong order");
-        case "chosen": {
-          const { right, others } = questionByName(step.question);
-          const chosen2 = as === "wrong choice" ? others[0] : right;
-          return (_b = (_a = letteredOptions(step.question).find(({ item }) => item.id === (chosen2 == null ? void 0 : chosen2.id))) == null ? void 0 : _a.letter) != null ? _b : "";
-        }
-        case "told":
-          return sampleTexts.told;
-      }
-    };
-    return activity.steps.slice(0, count).map((step) => ({ className: team.className, team: team.team, step: step.id, entry: entryOf(step) }));
-  }
-  var sampleSetup = () => ({
-    activity: "stock and dilution",
-    givens: {
-      formula: "KBr",
-      "stock molarity": "0.300",
-      flask: "200",
-      "target molarity": "0.0450",
-      "target volume": "100",
-      ion: "Br-",
-      purity: ""
-    },
-    ownNumbers: true,
-    settings: defaultSettings,
-    shelf: defaultShelf,
-    classes: sampleTexts.classes
-  });
-  function sampleLesson() {
-    const setup = sampleSetup();
-    const activity = activityById(setup.activity);
-    if (activity === void 0) throw new Error("The sample lesson has no activity.");
-    const { teams } = certain(numbersForTeams(setup), "numbers");
-    const entries2 = setup.classes.flatMap(
-      ({ name, teams: names5 }, classAt) => names5.flatMap((team, teamAt) => {
-        var _a;
-        const plan = teams.find((line) => line.className === name && line.team === team);
-        const done2 = (_a = progress[classAt]) == null ? void 0 : _a[teamAt];
-        return plan && done2 ? teamEntries(activity, plan, done2) : [];
-      })
-    );
-    return { school: sampleTexts.school, setup, entries: entries2 };
-  }
-
-  // src/host/sampleEntries.ts
-  function sampleEntries({
-    plan,
-    className,
-    teams
-  }) {
-    const entries2 = sampleLesson().entries.filter((entry) => entry.className === className);
-    const { rows, firstRow } = plan.identity;
-    const runs = [];
-    for (const { key: key2, team } of teams) {
-      const ofTeam = entries2.filter((entry) => entry.team === team);
-      const first = rows.findIndex(([rowKey, step]) => rowKey === key2 && step !== "");
-      if (ofTeam.length === 0 || first < 0) continue;
-      const steps = rows.slice(first).filter(([rowKey, step]) => rowKey === key2 && step !== "");
-      runs.push({
-        row: firstRow + first,
-        column: classColumns.entry,
-        texts: steps.map(([, step]) => {
-          var _a, _b;
-          return (_b = (_a = ofTeam.find((entry) => entry.step === step)) == null ? void 0 : _a.entry) != null ? _b : "";
-        })
-      });
-    }
-    return runs;
-  }
-
-  // src/host/build.ts
-  var patienceMs = 2e3;
-  var planRole = { kind: "plan" };
-  var helpRole = { kind: "help" };
-  var progressRole = { kind: "progress" };
-  var classRole = (className) => ({ kind: "class", className });
-  function planInUse(spreadsheet, memo) {
-    var _a, _b;
-    const replaced = memo == null ? void 0 : memo.replacements[roleName(planRole)];
-    const sheet = (_b = replaced && spreadsheet.getSheets().find((candidate) => candidate.getSheetId() === replaced.sheetId)) != null ? _b : (_a = sheetInUse(ownSheets(spreadsheet), planRole)) == null ? void 0 : _a.sheet;
-    if (sheet === void 0) return void 0;
-    const reading = readLesson(valuesOf2(sheet));
-    return reading.ok ? reading.value : void 0;
-  }
-  function startBuild(setup, { sample }) {
-    const numbers = numbersForTeams(setup);
-    if (!numbers.ok) return problemOf(numbers.error);
-    const activity = activityById(setup.activity);
-    if (activity === void 0)
-      return problem({ ...hostWords.setupProblems.activity, received: `“${setup.activity}”` }, "activity");
-    const locked = withDocumentLock(patienceMs, () => {
-      const spreadsheet = openSpreadsheet();
-      const earlier = readMemo();
-      const before = planInUse(spreadsheet, earlier);
-      if (before !== void 0 && before.keysUsedTwice.length > 0) {
-        return problem({ ...hostWords.keyTwice, received: `“${before.keysUsedTwice.join("”, “")}” twice` });
-      }
-      if (sample && before !== void 0 && !before.invented) {
-        return problem({ ...hostWords.lessonThere, received: hostWords.lessonOf(before.teams.length) });
-      }
-      const lesson = {
-        setup,
-        activity,
-        teams: keptTeams({ drafted: numbers.value.teams, before, setup }),
-        givenNames: activity.givens.map(({ name }) => name),
-        invented: sample
-      };
-      const memo = newMemo({ spreadsheet, lesson, earlier, sample });
-      saveMemo(memo);
-      const plan = planPlanSheet(lesson, namesIn(memo, lesson));
-      applySheet({ spreadsheet, plan, memo, replace: before !== void 0 && loses(before, lesson) });
-      recalculateEveryMinute(spreadsheet);
-      return done(advance(memo));
-    });
-    return locked.ran ? locked.value : done(stateOf(readMemo()));
-  }
-  function loses(before, lesson) {
-    if (!sameNumbersWanted(before.setup, lesson.setup)) return true;
-    return before.teams.some(({ key: key2 }, index) => {
-      var _a;
-      return ((_a = lesson.teams[index]) == null ? void 0 : _a.key) !== key2;
-    });
-  }
-  function newMemo({
-    spreadsheet,
-    lesson,
-    earlier,
-    sample
-  }) {
-    var _a, _b, _c;
-    const own = ownSheets(spreadsheet);
-    const classes = classNames(lesson);
-    const gone = own.filter(
-      ({ tag }) => {
-        var _a2;
-        return tag.kind === "class" && tag.state !== "kept" && !classes.includes((_a2 = tag.className) != null ? _a2 : "");
-      }
-    );
-    const tasks = [
-      { role: planRole, label: hostWords.buildLabels.plan },
-      { role: helpRole, label: hostWords.buildLabels.help },
-      ...classes.map((className) => ({ role: classRole(className), label: className })),
-      ...gone.map(({ tag }) => {
-        var _a2, _b2;
-        return {
-          role: classRole((_a2 = tag.className) != null ? _a2 : ""),
-          label: hostWords.buildLabels.putAside((_b2 = tag.className) != null ? _b2 : ""),
-          putAside: true
-        };
-      }),
-      { role: progressRole, label: hostWords.buildLabels.progress }
-    ];
-    const unfinished = earlier !== void 0 && earlier.done < earlier.tasks.length ? earlier : void 0;
-    const names5 = {};
-    const promised = { ...unfinished == null ? void 0 : unfinished.names };
-    for (const { sheet, tag } of own) {
-      const isLeaving = ((_a = unfinished == null ? void 0 : unfinished.replacements[roleName(tag)]) == null ? void 0 : _a.sheetId) === sheet.getSheetId();
-      if (tag.state !== "kept" && !isLeaving) promised[roleName(tag)] = sheet.getName();
-    }
-    const taken = [...spreadsheet.getSheets().map((sheet) => sheet.getName()), ...Object.values(promised)];
-    const fresh = newSheetNames(classes, taken);
-    const freshName = ({ kind, className = "" }) => {
-      var _a2;
-      return kind === "class" ? (_a2 = fresh.classes[className]) != null ? _a2 : className : fresh[kind];
-    };
-    for (const { role, putAside: aside } of tasks) {
-      if (!aside) names5[roleName(role)] = (_b = promised[roleName(role)]) != null ? _b : freshName(role);
-    }
-    return {
-      tasks,
-      done: 0,
-      stamp: (_c = unfinished == null ? void 0 : unfinished.stamp) != null ? _c : stampOf(spreadsheet),
-      sample,
-      names: names5,
-      replacements: { ...unfinished == null ? void 0 : unfinished.replacements }
-    };
-  }
-  var stampOf = (spreadsheet) => Utilities.formatDate(/* @__PURE__ */ new Date(), spreadsheet.getSpreadsheetTimeZone(), "yyyy-MM-dd HH.mm");
-  function namesIn(memo, lesson) {
-    var _a;
-    const name = (role, otherwise) => {
-      var _a2;
-      return (_a2 = memo.names[roleName(role)]) != null ? _a2 : otherwise;
-    };
-    const fresh = newSheetNames(classNames(lesson));
-    const classes = /* @__PURE__ */ Object.create(null);
-    for (const className of classNames(lesson)) {
-      classes[className] = name(classRole(className), (_a = fresh.classes[className]) != null ? _a : className);
-    }
-    return {
-      plan: name(planRole, fresh.plan),
-      progress: name(progressRole, fresh.progress),
-      help: name(helpRole, fresh.help),
-      classes
-    };
-  }
-  function continueBuild() {
-    const locked = withDocumentLock(patienceMs, () => {
-      const memo = readMemo();
-      const task = memo == null ? void 0 : memo.tasks[memo.done];
-      if (memo === void 0 || task === void 0) return done(stateOf(memo));
-      const spreadsheet = openSpreadsheet();
-      if (task.putAside) {
-        putAside({ spreadsheet, memo, role: task.role });
-        return done(advance(memo));
-      }
-      if (task.role.kind === "plan") return problem({ ...hostWords.planUnfinished, received: "one that stopped" });
-      const lesson = lessonInFile(spreadsheet, memo);
-      if (!lesson.ok) return lesson;
-      refreshNames(spreadsheet, memo);
-      const { kind, className } = task.role;
-      const isGone = kind === "class" && !lesson.value.lesson.teams.some((team) => team.className === className);
-      if (isGone) return done(advance(memo));
-      const plan = sheetPlan({ spreadsheet, memo, task, ...lesson.value });
-      const firstEntries = memo.sample && kind === "class" && className !== void 0 ? sampleEntries({ plan, className, teams: teamsOf(lesson.value.lesson, className) }) : [];
-      applySheet({ spreadsheet, plan, memo, firstEntries });
-      return done(advance(memo));
-    });
-    return locked.ran ? locked.value : done(stateOf(readMemo()));
-  }
-  function refreshNames(spreadsheet, memo) {
-    for (const { sheet, tag } of ownSheets(spreadsheet)) {
-      if (tag.state !== "kept" && memo.replacements[roleName(tag)] === void 0)
-        memo.names[roleName(tag)] = sheet.getName();
-    }
-  }
-  function lessonInFile(spreadsheet, memo) {
-    var _a;
-    const sheet = (_a = sheetInUse(ownSheets(spreadsheet), planRole)) == null ? void 0 : _a.sheet;
-    if (sheet === void 0) return problem({ ...hostWords.planUnfinished, received: "none" });
-    const reading = readLesson(valuesOf2(sheet));
-    if (!reading.ok) return problemOf(reading.error);
-    const activity = activityById(reading.value.setup.activity);
-    if (activity === void 0) {
-      return problem({ ...hostWords.setupProblems.activity, received: `“${reading.value.setup.activity}”` });
-    }
-    const missing2 = activity.givens.find(({ name }) => !reading.value.givenNames.includes(name));
-    if (missing2 !== void 0)
-      return problem({ ...hostWords.headingMissing(missing2.name), received: "a Plan without it" });
-    const { setup, teams, givenNames: givenNames2 } = reading.value;
-    return done({ lesson: { setup, activity, teams, givenNames: givenNames2, invented: memo.sample }, reading: reading.value });
-  }
-  function sheetPlan({
-    spreadsheet,
-    memo,
-    task,
-    lesson,
-    reading
-  }) {
-    var _a, _b;
-    const names5 = namesIn(memo, lesson);
-    const { places } = reading;
-    const { kind, className = "" } = task.role;
-    if (kind === "help") return planHelpSheet(lesson, names5);
-    if (kind === "progress") {
-      const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
-      return planProgressSheet({ lesson, classes, names: names5, places });
-    }
-    const present = (_a = sheetInUse(ownSheets(spreadsheet), task.role)) == null ? void 0 : _a.sheet;
-    const found = present === void 0 ? void 0 : readClassSheet(valuesOf2(present));
-    const order = (_b = found == null ? void 0 : found.blocks.map(({ key: key2 }) => key2)) != null ? _b : [];
-    const place = (key2) => order.includes(key2) ? order.indexOf(key2) : order.length;
-    const teams = [...teamsOf(lesson, className)].sort((one, other) => place(one.key) - place(other.key));
-    const keepsRows = found !== void 0 && found.blocks.length > 0;
-    return planClassSheet({
-      lesson,
-      className,
-      teams,
-      names: names5,
-      places,
-      ...keepsRows ? { linkRows: found.linkRows } : {}
-    });
-  }
-  function advance(memo) {
-    memo.done += 1;
-    saveMemo(memo);
-    return stateOf(memo);
-  }
-  function stateOf(memo) {
-    var _a, _b, _c, _d;
-    const total2 = (_a = memo == null ? void 0 : memo.tasks.length) != null ? _a : 0;
-    const built = (_b = memo == null ? void 0 : memo.done) != null ? _b : 0;
-    const label = (_d = (_c = memo == null ? void 0 : memo.tasks[Math.min(built, total2 - 1)]) == null ? void 0 : _c.label) != null ? _d : "";
-    return { done: built, total: total2, label, finished: built >= total2 };
-  }
-
-  // src/host/endpoints/checkAgain.ts
-  function checkAgain() {
-    const locked = withDocumentLock(2e3, () => {
-      var _a, _b;
-      let renewed = 0;
-      for (const { sheet, tag } of ownSheets(openSpreadsheet())) {
-        if (tag.kind !== "class" || tag.state === "kept") continue;
-        for (const { known: known2, headingRow: headingRow2 } of (_b = (_a = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _a.blocks) != null ? _b : []) {
-          if (known2) continue;
-          const cell = sheet.getRange(headingRow2, classColumns.check);
-          const formula2 = cell.getFormula();
-          if (formula2 === "") continue;
-          cell.setValue("");
-          settle();
-          cell.setFormula(formula2);
-          renewed += 1;
-        }
-      }
-      return renewed;
-    });
-    return done({ renewed: locked.ran ? locked.value : 0 });
-  }
-
-  // src/host/readSetup.ts
-  var longestName = 60;
-  var mostTeams = 200;
-  function readSetup2(given) {
-    const { setupProblems: words2 } = hostWords;
-    if (!isRecord(given)) return problem({ ...words2.shape, received: typeof given });
-    const { activity, givens, settings, shelf, classes, ownNumbers } = given;
-    const plan = typeof activity === "string" ? activityById(activity) : void 0;
-    if (plan === void 0) return problem({ ...words2.activity, received: said(activity) }, "activity");
-    if (!isRecord(givens) || !isRecord(settings) || !isRecord(shelf) || !Array.isArray(classes)) {
-      return problem({ ...words2.shape, received: "a part of it" });
-    }
-    const readGivens = {};
-    for (const { name, optional } of plan.givens) {
-      const value = textOf(givens[name]);
-      if (value === "" && optional !== true) {
-        return problem({ ...words2.given, where: name, received: "a blank" }, `givens.${name}`);
-      }
-      readGivens[name] = value;
-    }
-    const readSettings2 = {};
-    for (const name of settingNames) readSettings2[name] = textOf(settings[name]) || defaultSettings[name];
-    readSettings2.activity = plan.id;
-    const flasksMl = sizes3(shelf.flasksMl);
-    if (flasksMl === void 0)
-      return problem({ ...words2.sizes, where: "flasks", received: said(shelf.flasksMl) }, "shelf.flasksMl");
-    const pipettesMl = sizes3(shelf.pipettesMl);
-    if (pipettesMl === void 0) {
-      return problem({ ...words2.sizes, where: "pipettes", received: said(shelf.pipettesMl) }, "shelf.pipettesMl");
-    }
-    const { balanceReadabilityG, balanceMaxG } = shelf;
-    if (!isSize(balanceReadabilityG)) {
-      return problem({ ...words2.balance, received: said(balanceReadabilityG) }, "shelf.balanceReadabilityG");
-    }
-    if (!isSize(balanceMaxG)) return problem({ ...words2.balance, received: said(balanceMaxG) }, "shelf.balanceMaxG");
-    const readClasses = classesOf(classes);
-    if (!readClasses.ok) return readClasses;
-    return done({
-      activity: plan.id,
-      givens: readGivens,
-      ownNumbers: ownNumbers === true,
-      settings: readSettings2,
-      shelf: { flasksMl, pipettesMl, balanceReadabilityG, balanceMaxG },
-      classes: readClasses.value
-    });
-  }
-  function classesOf(classes) {
-    const { setupProblems: words2 } = hostWords;
-    const read2 = [];
-    const classNames2 = [];
-    let count = 0;
-    for (const entry of classes) {
-      const name = isRecord(entry) ? nameOf(entry.name) : "";
-      const teams = isRecord(entry) && Array.isArray(entry.teams) ? entry.teams.map(nameOf) : [];
-      if (name === "") return problem({ ...words2.className, received: "a blank" }, "classes");
-      if (classNames2.includes(name.toLowerCase()))
-        return problem({ ...words2.classTwice, received: `“${name}” twice` }, "classes");
-      classNames2.push(name.toLowerCase());
-      if (teams.length === 0) return problem({ ...words2.noTeams, where: name, received: "none" }, "classes");
-      const blankTeam = teams.includes("");
-      if (blankTeam) return problem({ ...words2.teamName, where: name, received: "a blank" }, "classes");
-      const twice = teams.find((team, index) => teams.indexOf(team) !== index);
-      if (twice !== void 0)
-        return problem({ ...words2.teamTwice, where: name, received: `“${twice}” twice` }, "classes");
-      count += teams.length;
-      read2.push({ name, teams });
-    }
-    if (read2.length === 0) return problem({ ...words2.noClasses, received: "none" }, "classes");
-    if (count > mostTeams) return problem({ ...words2.tooMany, received: String(count) }, "classes");
-    return done(read2);
-  }
-  var isRecord = (given) => typeof given === "object" && given !== null && !Array.isArray(given);
-  var textOf = (given) => typeof given === "string" ? given.trim() : typeof given === "number" && Number.isFinite(given) ? String(given) : "";
-  var nameOf = (given) => textOf(given).replace(/\s+/g, " ").slice(0, longestName).trim();
-  var isSize = (given) => typeof given === "number" && Number.isFinite(given) && given > 0;
-  var sizes3 = (given) => Array.isArray(given) && given.length > 0 && given.every(isSize) ? given : void 0;
-  var said = (given) => given === void 0 || given === null ? "nothing" : `“${String(given)}”`;
-
-  // src/host/endpoints/draftTeams.ts
-  function draftTeams(given) {
-    var _a, _b;
-    const setup = readSetup2(given);
-    if (!setup.ok) return setup;
-    const numbers = numbersForTeams(setup.value);
-    if (!numbers.ok) return problemOf(numbers.error);
-    const before = planInUse(openSpreadsheet(), readMemo());
-    return done({
-      givenNames: ((_b = (_a = activityById(setup.value.activity)) == null ? void 0 : _a.givens) != null ? _b : []).map(({ name }) => name),
-      teams: keptTeams({ drafted: numbers.value.teams, before, setup: setup.value }),
-      remarks: numbers.value.remarks
-    });
-  }
-
-  // src/host/classSheet.ts
-  function classSheet(spreadsheet, className) {
-    var _a, _b;
-    if (typeof className !== "string") return problem({ ...hostWords.classUnknown, received: typeof className });
-    const own = ownSheets(spreadsheet);
-    const byName = sheetInUse(own, { kind: "class", className });
-    if (byName !== void 0) return done(byName.sheet);
-    const keys = ((_b = (_a = planInUse(spreadsheet)) == null ? void 0 : _a.teams) != null ? _b : []).filter((team) => team.className === className).map(({ key: key2 }) => key2);
-    const byKeys = own.find(
-      ({ sheet, tag }) => {
-        var _a2;
-        return tag.kind === "class" && tag.state !== "kept" && ((_a2 = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _a2.blocks.some(({ key: key2 }) => keys.includes(key2)));
-      }
-    );
-    if (byKeys !== void 0) return done(byKeys.sheet);
-    return problem({ ...hostWords.classUnknown, received: `“${className}”` });
-  }
-
-  // src/host/endpoints/goToTeam.ts
-  function goToTeam(className, key2) {
-    var _a;
-    const found = classSheet(openSpreadsheet(), className);
-    if (!found.ok) return found;
-    const block = (_a = readClassSheet(valuesOf2(found.value))) == null ? void 0 : _a.blocks.find((candidate) => candidate.key === key2);
-    if (block === void 0) return problem({ ...hostWords.teamUnknown, received: `“${String(key2)}”` });
-    found.value.activate();
-    found.value.getRange(block.headingRow, 1).activate();
-    return done(null);
-  }
-
-  // src/workbook/classNow.ts
-  var manyTries = 3;
-  var quietMinutes = 8;
-  var teamsForTheme = 2;
-  var minuteMs = 6e4;
-  function classNow({ reading, titles, told: told2, now }) {
-    const concerns = reading.blocks.map((block) => ({ block, concern: concernOf({ block, titles, told: told2, now }) })).filter((entry) => entry.concern !== void 0);
-    concerns.sort((one, other) => one.concern.rank - other.concern.rank);
-    return {
-      talkFirst: concerns.map(({ block, concern }) => ({ team: block.team, reason: concern.reason })),
-      sayToClass: themeOf(reading),
-      notYetKnown: reading.blocks.reduce(
-        (sum, { steps }) => sum + steps.filter(({ check }) => check === notYetKnown).length,
-        0
-      )
-    };
-  }
-  var isOpen = ({ check }) => check !== "on target" && check !== notYetKnown;
-  var isWrong = ({ check, entry }) => check === "not yet" && entry !== "";
-  function concernOf({
-    block,
-    titles,
-    told: told2,
-    now
-  }) {
-    const { classNow: say } = words;
-    const title = (step) => {
-      var _a;
-      return (_a = titles.get(step)) != null ? _a : step;
-    };
-    const scored = block.steps.filter(({ step }) => !told2.includes(step));
-    const open = scored.filter(isOpen);
-    const asking = open.find(({ helpWanted }) => helpWanted > 0);
-    if (asking !== void 0) {
-      return { rank: 1, reason: say.askedForHelp({ step: title(asking.step), level: asking.helpWanted }) };
-    }
-    const repeated = repeatedFeedback(scored);
-    if (repeated !== void 0) {
-      const [first, second] = repeated;
-      return { rank: 2, reason: say.sameTwice({ first: title(first.step), second: title(second.step) }) };
-    }
-    const tried = [...open].sort((one, other) => other.tries - one.tries)[0];
-    if (tried !== void 0 && tried.tries >= manyTries && tried.entry !== "") {
-      return { rank: 3, reason: say.manyTries({ step: title(tried.step), tries: tried.tries }) };
-    }
-    const next = open[0];
-    const last = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry != null ? lastEntry : 0), 0);
-    const minutes = Math.floor((now - last) / minuteMs);
-    if (next !== void 0 && last > 0 && minutes >= quietMinutes) {
-      return { rank: 4, reason: say.quiet({ minutes, step: title(next.step) }) };
-    }
-    if (scored.length > 0 && scored.every(({ check }) => check === "on target")) return { rank: 5, reason: say.allDone };
-    return void 0;
-  }
-  function repeatedFeedback(steps) {
-    const wrong = steps.filter((step) => isWrong(step) && step.lookAt !== "");
-    for (const [index, first] of wrong.entries()) {
-      const second = wrong.slice(index + 1).find(({ lookAt }) => lookAt === first.lookAt);
-      if (second !== void 0) return [first, second];
-    }
-    return void 0;
-  }
-  function themeOf({ blocks }) {
-    var _a;
-    const teamsByWords = /* @__PURE__ */ new Map();
-    for (const { steps } of blocks) {
-      const said2 = new Set(steps.filter((step) => isWrong(step) && step.lookAt !== "").map(({ lookAt }) => lookAt));
-      for (const lookAt of said2) teamsByWords.set(lookAt, ((_a = teamsByWords.get(lookAt)) != null ? _a : 0) + 1);
-    }
-    const [theme] = [...teamsByWords.entries()].sort(([, one], [, other]) => other - one);
-    return theme === void 0 || theme[1] < teamsForTheme ? "" : words.classNow.theme({ teams: theme[1], lookAt: theme[0] });
-  }
-
-  // src/host/endpoints/readClass.ts
-  function readClass(className) {
-    var _a, _b, _c;
-    const spreadsheet = openSpreadsheet();
-    const found = classSheet(spreadsheet, className);
-    if (!found.ok) return found;
-    const reading = readClassSheet(valuesOf2(found.value));
-    if (reading === void 0)
-      return problem({ ...hostWords.classUnreadable, where: String(className), received: "one without" });
-    const plan = planInUse(spreadsheet);
-    const steps = (_c = (_b = activityById((_a = plan == null ? void 0 : plan.setup.activity) != null ? _a : "")) == null ? void 0 : _b.steps) != null ? _c : [];
-    const titles = new Map(steps.map(({ id, title }) => [id, title]));
-    const told2 = steps.filter(({ kind }) => kind === "told").map(({ id }) => id);
-    const now = /* @__PURE__ */ new Date();
-    const formulas = entryFormulaRows(found.value);
-    const { talkFirst, sayToClass, notYetKnown: notYetKnown2 } = classNow({ reading, titles, told: told2, now: now.getTime() });
-    const scored = (step) => !told2.includes(step);
-    return done({
-      className: String(className),
-      clock: Utilities.formatDate(now, spreadsheet.getSpreadsheetTimeZone(), "HH:mm"),
-      stepCount: steps.filter(({ kind }) => kind !== "told").length,
-      teams: reading.blocks.map((block) => ({
-        team: block.team,
-        key: block.key,
-        done: block.steps.filter(({ step, check }) => scored(step) && check === "on target").length,
-        steps: block.steps.map(({ row, step, check, entry, lookAt, tries, helpWanted, who }) => {
-          var _a2;
-          return {
-            id: step,
-            title: (_a2 = titles.get(step)) != null ? _a2 : step,
-            check,
-            entry,
-            lookAt,
-            tries,
-            helpWanted,
-            who,
-            isFormula: formulas.has(row)
-          };
-        })
-      })),
-      talkFirst,
-      sayToClass,
-      notYetKnown: notYetKnown2
-    });
-  }
-  function entryFormulaRows(sheet) {
-    const rows = /* @__PURE__ */ new Set();
-    const lastRow = sheet.getLastRow();
-    if (lastRow === 0) return rows;
-    sheet.getRange(1, 2, lastRow, 1).getFormulas().forEach(([formula2], index) => {
-      if (formula2 !== void 0 && formula2 !== "") rows.add(index + 1);
-    });
-    return rows;
-  }
-
-  // src/host/decimalMark.ts
-  function decimalMarkOf(locale) {
-    try {
-      return 0.5.toLocaleString(locale.replace("_", "-")).includes(",") ? "comma" : "point";
-    } catch {
-      return "point";
-    }
-  }
-
-  // src/host/firstSetup.ts
-  var firstTeams = 6;
-  function firstSetup(decimalMark) {
-    const { setup } = sampleLesson();
-    return {
-      activity: setup.activity,
-      givens: setup.givens,
-      ownNumbers: true,
-      settings: { ...defaultSettings, activity: setup.activity, "decimal mark": decimalMark },
-      shelf: defaultShelf,
-      classes: [
-        {
-          name: hostWords.firstClass,
-          teams: Array.from({ length: firstTeams }, (_, index) => hostWords.teamNumber(index + 1))
-        }
-      ]
-    };
-  }
-
-  // src/host/endpoints/readLesson.ts
-  function readLesson2() {
-    var _a;
-    const spreadsheet = openSpreadsheet();
-    const own = ownSheets(spreadsheet);
-    const memo = readMemo();
-    const localMark = decimalMarkOf(spreadsheet.getSpreadsheetLocale());
-    const offer = {
-      activities: activityViews(),
-      solutes: proposedSolutes(),
-      classes: own.filter(({ tag }) => tag.kind === "class" && tag.state === "built").map(({ tag }) => {
-        var _a2;
-        return (_a2 = tag.className) != null ? _a2 : "";
-      }),
-      ...memo !== void 0 && memo.done < memo.tasks.length ? { building: stateOf(memo) } : {}
-    };
-    const sheet = (_a = sheetInUse(own, { kind: "plan" })) == null ? void 0 : _a.sheet;
-    const cells = sheet === void 0 ? [] : valuesOf2(sheet);
-    if (sheet === void 0 || (memo == null ? void 0 : memo.done) === 0 && cells.length < 2) {
-      return done({ ...offer, built: false, setup: firstSetup(localMark), decimalMark: localMark, problems: [] });
-    }
-    const reading = readLesson(cells);
-    if (!reading.ok) return problemOf(reading.error);
-    const { setup, problems } = reading.value;
-    return done({
-      ...offer,
-      built: offer.classes.length > 0,
-      setup,
-      decimalMark: setup.settings["decimal mark"] === "comma" ? "comma" : "point",
-      problems
-    });
-  }
-  function activityViews() {
-    const starts = sampleLesson().setup.givens;
-    return allActivities().map(({ id, title, aim, givens }) => ({
-      id,
-      title,
-      aim,
-      givens: givens.map(({ name, unit, about, optional }) => {
-        const start = starts[name];
-        return { name, unit, about, optional: optional === true, ...start === void 0 ? {} : { start } };
-      })
-    }));
-  }
-
-  // src/host/endpoints/startBuild.ts
-  function startBuild2(given) {
-    const setup = readSetup2(given);
-    return setup.ok ? startBuild(setup.value, { sample: false }) : setup;
-  }
-
-  // src/host/endpoints/startSample.ts
-  var startSample = () => startBuild(sampleLesson().setup, { sample: true });
-
-  // src/lab/feedbackText.ts
-  var filled2 = (text2, words2) => text2.replace(/\{(\w+)\}/g, (whole2, name) => {
-    var _a;
-    return (_a = words2[name]) != null ? _a : whole2;
-  });
-  var slipText = (id, quantity) => {
-    var _a, _b;
-    const text2 = slipTexts[id];
-    return (_b = (_a = text2.in) == null ? void 0 : _a[quantity]) != null ? _b : text2;
-  };
-  function slipsText(slips, quantity) {
-    const texts = slips.map((id) => slipText(id, quantity));
-    return filled2(texts.length === 1 ? remarks.oneFits : remarks.severalFit, {
-      fits: texts.map(({ fits }) => fits).join(", or "),
-      ask: texts.map(({ ask }) => ask).join(" ")
-    });
-  }
-  var askedWords = (asked) => {
-    var _a;
-    return (_a = "decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) != null ? _a : remarks.figuresAsked;
-  };
-  var unitQuestion = (text2, unit) => unit === "" ? remarks.unitNone : filled2(text2, { unit });
-  function unreadableText(because) {
-    if (because === "two ways") return remarks.unreadableTwoWays;
-    return because === "not a number" ? remarks.unreadable : remarks.unreadableKind;
-  }
-  function feedbackText(judgement, { name, unit }) {
-    switch (judgement.status) {
-      case "blank":
-        return remarks.blank;
-      case "unreadable":
-        return unreadableText(judgement.because);
-      case "on target":
-        return remarks.onTarget;
-      case "close": {
-        if (judgement.because === "rounding") return remarks.closeRounding;
-        const text2 = judgement.because === "few figures" ? remarks.closeFewFigures : remarks.wrongFigures;
-        return filled2(text2, { figures: askedWords(judgement.asked) });
-      }
-      case "follows":
-        return filled2(remarks.follows, { row: judgement.lookAt });
-      case "not yet":
-        switch (judgement.question) {
-          case "unit of another kind":
-            return unitQuestion(remarks.unitWanted, unit);
-          case "unit does not fit":
-            return unitQuestion(remarks.unitEvidently, unit);
-          case "sign":
-            return remarks.signOfError;
-          case "negative":
-            return remarks.negative;
-          default:
-            return judgement.slips.length > 0 ? slipsText(judgement.slips, name) : remarks.notYet;
-        }
-    }
-  }
-
-  // src/lab/readEntry.ts
-  var measurementKinds = ["volume", "mass", "amount", "concentration", "density", "percent"];
-  var ownUnits = {
-    "molar mass": { "g/mol": 1, "gmol-1": 1, "g*mol-1": 1, "kg/mol": 1e3, "kg/kmol": 1, "mg/mmol": 1 },
-    ratio: { x: 1, times: 1, fold: 1, "-fold": 1 },
-    percent: { "%": 1, percent: 1, percenterror: 1 }
-  };
-  var plainUnit2 = (unit) => unit.normalize("NFKC").replace(/[\s^]/gu, "").replace(/[−–⁻]/gu, "-").replace(/[·⋅×.]/gu, "*").replace(/^\*$/, "x");
-  var typedEntry = (typed2, value = typed2.value) => {
-    const shift = typed2.value === 0 ? 0 : Math.round(Math.log10(value / typed2.value));
-    return {
-      value,
-      figuresMin: typed2.figures - typed2.ambiguousZeros,
-      figuresMax: typed2.figures,
-      lastPlace: typed2.lastPlace + shift,
-      isText: typed2.isText
-    };
-  };
-  var thousandsOrDecimals = /^[^\d]*[1-9]\d{0,2},\d{3}(?:\D|$)/;
-  function splitAtUnit(text2) {
-    const match = /^(.*?\d[\d\s.,'’]*(?:(?:[eE]|\s*[×x*·]\s*10\s*\^?)\s*[-+−]?\d+|\s*[×x*·]\s*10[⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹]+)?)\s*(-?[^\d\s.,;:'’+−-].*)$/su.exec(
-      text2.trim()
-    );
-    return (match == null ? void 0 : match[1]) !== void 0 && match[2] !== void 0 ? { number: match[1].trim(), unit: match[2].trim() } : void 0;
-  }
-  function readEntry(cell, kind, options = {}) {
-    if (isBlank(cell)) return { kind: "blank" };
-    if (typeof cell !== "string" && typeof cell !== "number") return { kind: "unreadable", because: "other kind" };
-    const marks = options.decimalMark ? { decimalMark: options.decimalMark } : {};
-    const plain4 = readNumber(cell, "entry", marks);
-    if (plain4.ok) return { kind: "number", entry: typedEntry(plain4.value), bare: typedEntry(plain4.value), unit: "none" };
-    const split = typeof cell === "string" ? splitAtUnit(cell) : void 0;
-    const number = split && readNumber(split.number, "entry", marks);
-    if (!split || !(number == null ? void 0 : number.ok)) {
-      const twoWays = typeof cell === "string" && thousandsOrDecimals.test(cell);
-      return { kind: "unreadable", because: twoWays ? "two ways" : "not a number" };
-    }
-    const bare = typedEntry(number.value);
-    const own = kind === "molar mass" || kind === "ratio" || kind === "percent" ? ownUnits[kind] : void 0;
-    const factor = own == null ? void 0 : own[plainUnit2(split.unit)];
-    if (factor !== void 0) {
-      return { kind: "number", entry: typedEntry(number.value, number.value.value * factor), bare, unit: "fits" };
-    }
-    const measured2 = measurementKinds.find((known2) => known2 === kind);
-    const quantity = measured2 && readQuantity(cell, measured2, "entry", marks);
-    if (quantity == null ? void 0 : quantity.ok)
-      return { kind: "number", entry: typedEntry(number.value, quantity.value.value), bare, unit: "fits" };
-    return { kind: "number", entry: bare, bare, unit: "other kind" };
-  }
-
-  // src/lab/checkEntry.ts
-  var kinds2 = ["volume", "mass", "amount", "concentration", "density", "percent"];
-  function readings(cell, decimalMark) {
-    const asTyped = readEntry(cell, "ratio", { decimalMark });
-    if (asTyped.kind !== "number" || asTyped.unit === "none") return [asTyped];
-    const converted = kinds2.map((kind) => readEntry(cell, kind, { decimalMark })).filter((read2) => read2.kind === "number" && read2.unit === "fits");
-    return [asTyped, ...converted];
-  }
-  function judge(entry, tolerance, tolerancePercent) {
-    const target = tolerance.span.middle;
-    if (tolerancePercent !== void 0) {
-      const room = Math.abs(target) * (tolerancePercent / 100);
-      if (isWithin(entry.value, { low: target, high: target }, room))
-        return { status: "on target", lookAt: remarks.onTarget };
-    } else if (isOnTarget(entry.value, tolerance)) {
-      return { status: "on target", lookAt: remarks.onTarget };
-    } else {
-      const near = closeness(entry, tolerance);
-      const figures = "figures" in tolerance.asked ? figureWords[tolerance.asked.figures] : void 0;
-      if (near === "few figures") {
-        return { status: "close", lookAt: filled2(remarks.closeFewFigures, { figures: figures != null ? figures : remarks.figuresAsked }) };
-      }
-      if (near) return { status: "close", lookAt: remarks.closeRounding };
-    }
-    if (entry.value === -target) return { status: "not yet", lookAt: remarks.signOnly };
-    const power = Math.log10(Math.abs(entry.value / target));
-    const isShifted = Number.isFinite(power) && Math.round(power) !== 0 && Math.abs(power - Math.round(power)) < 2e-3 && entry.value * target > 0;
-    return { status: "not yet", lookAt: isShifted ? remarks.shifted : remarks.notYet };
-  }
-  function checkEntry(cell, wanted2) {
-    var _a, _b;
-    const { target, tolerancePercent, figures = 3, decimalMark } = wanted2;
-    const tolerance = toleranceOf({ low: target, middle: target, high: target }, { asked: { figures }, wideClose: true });
-    const checks = readings(cell, decimalMark).map((read2) => {
-      if (read2.kind === "blank") return { status: "blank", lookAt: "" };
-      if (read2.kind === "unreadable") return { status: "unreadable", lookAt: unreadableText(read2.because) };
-      return judge(read2.entry, tolerance, tolerancePercent);
-    });
-    return (_b = (_a = checks.find(({ status }) => status === "on target")) != null ? _a : checks.find(({ status }) => status === "close")) != null ? _b : checks[0];
-  }
-
-  // src/functions/asCell.ts
-  function asCell(result, place) {
-    if (result.ok) return result.value;
-    if (place === "alone") throw new Error(errorText(result.error));
-    return shortErrorText(result.error);
-  }
-
-  // src/functions/computed.ts
-  function computed2(entry, values) {
-    if (!values.ok) return values;
-    const result = entry.compute(...values.value);
-    if (!result.ok || isAllFinite(result.value)) return result;
-    return failure({
-      code: "result-not-finite",
-      argument: entry.name,
-      expected: "values with a result that a number can hold",
-      received: "values whose result is beyond that",
-      advice: "Look for a number that is far too big or far too small."
-    });
-  }
-  var isAllFinite = (value) => Array.isArray(value) ? value.every(isAllFinite) : typeof value !== "number" || Number.isFinite(value);
-
-  // src/functions/grid.ts
-  var isList = (value) => Array.isArray(value);
-  var isDate2 = (value) => Object.prototype.toString.call(value) === "[object Date]";
-  function cellOf(value) {
-    if (value === void 0 || value === null) return void 0;
-    if (typeof value === "string" || typeof value === "number" || typeof value === "boolean" || isDate2(value)) {
-      return value;
-    }
-    return Object.prototype.toString.call(value);
-  }
-  function gridOf(argument) {
-    if (!isList(argument)) return [[cellOf(argument)]];
-    const rows = argument.some(isList) ? argument.map((row) => isList(row) ? row : [row]) : [argument];
-    const columns3 = Math.max(1, ...rows.map((row) => row.length));
-    return rows.map((row) => Array.from({ length: columns3 }, (_, column) => cellOf(row[column])));
-  }
-  var shapeOf = (grid) => {
-    var _a, _b;
-    return { rows: grid.length, columns: (_b = (_a = grid[0]) == null ? void 0 : _a.length) != null ? _b : 1 };
-  };
-  var isOneCell = ({ rows, columns: columns3 }) => rows === 1 && columns3 === 1;
-  var cellAt = (grid, row, column) => {
-    const line = grid.length === 1 ? grid[0] : grid[row];
-    return (line == null ? void 0 : line.length) === 1 ? line[0] : line == null ? void 0 : line[column];
-  };
-  var isAllBlank = (grid) => grid.every((row) => row.every(isBlank));
-  function shapeText({ rows, columns: columns3 }) {
-    const rowsText = `${rows} ${rows === 1 ? "row" : "rows"}`;
-    const columnsText = `${columns3} ${columns3 === 1 ? "column" : "columns"}`;
-    if (columns3 === 1) return rowsText;
-    return rows === 1 ? columnsText : `${rowsText} and ${columnsText}`;
-  }
-
-  // src/functions/readWhole.ts
-  var isWhole = ({ kind }) => kind === "row" || kind === "column" || kind === "table";
-  function readWhole(grid, argument) {
-    var _a, _b;
-    const { name, kind, optional } = argument;
-    const shape = shapeOf(grid);
-    if (optional && isAllBlank(grid)) return success(void 0);
-    if (isOneCell(shape) && ((_a = grid[0]) == null ? void 0 : _a[0]) === void 0) {
-      return failure({
-        code: "range-missing",
-        argument: name,
-        expected: expectedText(argument),
-        received: "nothing",
-        advice: `Select the cells for ${name}.`
-      });
-    }
-    if (kind === "row" && shape.rows > 1 || kind === "column" && shape.columns > 1) {
-      return failure({
-        code: "range-shape",
-        argument: name,
-        expected: expectedText(argument),
-        received: shapeText(shape),
-        advice: `Select one ${kind} only.`
-      });
-    }
-    if (kind === "row") return success((_b = grid[0]) != null ? _b : []);
-    return success(kind === "column" ? grid.map(([cell]) => cell) : grid);
-  }
-  var expectedText = ({ kind, about }) => `a ${kind} of cells: ${about}`;
-
-  // src/functions/commonShape.ts
-  function commonShape(shapes) {
-    const common = { rows: 1, columns: 1 };
-    for (const side of ["rows", "columns"]) {
-      const long = shapes.filter((shape) => shape[side] > 1);
-      const [first] = long;
-      if (first === void 0) continue;
-      const other = long.find((shape) => shape[side] !== first[side]);
-      if (other !== void 0) {
-        return failure({
-          code: "ranges-unfit",
-          argument: other.name,
-          expected: "ranges that fit each other",
-          received: `${shapeText(first)} for ${first.name} and ${shapeText(other)} for ${other.name}`,
-          advice: `Make both cover the same ${side}, or give one cell.`
-        });
-      }
-      common[side] = first[side];
-    }
-    return success(common);
-  }
-
-  // src/measurement/significantFigures.ts
-  var significantFigures = (number) => number.figures - number.ambiguousZeros;
-
-  // src/functions/readArgument.ts
-  function readArgument(cell, argument) {
-    const { name, kind, optional } = argument;
-    if (kind === "entry") return success(cell);
-    if (isBlank(cell)) {
-      if (optional) return success(void 0);
-      return failure({
-        code: "cell-missing",
-        argument: name,
-        expected: exampleOf(argument),
-        received: "a blank cell",
-        advice: "Type it, or point to the cell that holds it."
-      });
-    }
-    if (typeof cell === "string" && hostErrors.test(cell.trim())) {
-      return failure({
-        code: "cell-holds-error",
-        argument: name,
-        expected: exampleOf(argument),
-        received: `the error ${quoted(cell)}`,
-        advice: "Mend the cell that it comes from first."
-      });
-    }
-    switch (kind) {
-      case "formula":
-        return readFormula(cell, name);
-      case "volume":
-      case "mass":
-      case "amount":
-      case "concentration":
-      case "density":
-      case "percent":
-        return valueIn(readQuantity(cell, kind, name));
-      case "percentage points":
-        return valueIn(readNumber(withoutPercentSign(cell), name));
-      case "number":
-        return valueIn(readNumber(cell, name));
-      case "digits":
-        return readNumber(cell, name);
-      case "figures":
-        return readFigures(cell, name);
-      case "whole number":
-        return readWholeNumber(cell, argument);
-      case "yes or no":
-        return readYesOrNo(cell, argument);
-      case "text":
-        return readText(cell, argument);
-      default:
-        throw new Error(`Nothing reads ${kind} from one cell.`);
-    }
-  }
-  var hostErrors = /^#(N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|ERROR!)/;
-  var valueIn = (read2) => read2.ok ? success(read2.value.value) : read2;
-  var withoutPercentSign = (cell) => typeof cell === "string" ? cell.replace(/\s*%\s*$/, "") : cell;
-  function readFigures(cell, name) {
-    const options = { sameEitherWay: significantFigures };
-    const read2 = readNumber(cell, name, options);
-    if (read2.ok || read2.error.code !== "number-expected") return read2;
-    for (const kind of ["volume", "mass", "amount", "concentration", "density", "percent"]) {
-      const quantity = readQuantity(cell, kind, name, options);
-      if (quantity.ok || quantity.error.code === "number-two-readings") return quantity;
-    }
-    return read2;
-  }
-  function readWholeNumber(cell, argument) {
-    const read2 = valueIn(readNumber(cell, argument.name));
-    if (!read2.ok || Number.isInteger(read2.value)) return read2;
-    return failure({
-      code: "whole-number-expected",
-      argument: argument.name,
-      expected: exampleOf(argument),
-      received: quoted(cell),
-      advice: "Type a number without decimals."
-    });
-  }
-  function readYesOrNo(cell, argument) {
-    if (typeof cell === "boolean") return success(cell);
-    const word = typeof cell === "string" ? cell.trim().toLowerCase() : "";
-    if (word === "true" || word === "yes") return success(true);
-    if (word === "false" || word === "no") return success(false);
-    return failure({
-      code: "yes-or-no-expected",
-      argument: argument.name,
-      expected: exampleOf(argument),
-      received: quoted(cell),
-      advice: "Type TRUE or FALSE."
-    });
-  }
-  function readText(cell, argument) {
-    const { name, oneOf } = argument;
-    if (typeof cell !== "string") {
-      return failure({
-        code: "text-expected",
-        argument: name,
-        expected: exampleOf(argument),
-        received: quoted(cell),
-        advice: oneOf ? `Type one of ${oneOf.join(", ")}.` : "Type it as text."
-      });
-    }
-    if (!oneOf) return success(cell.trim());
-    const plain4 = cell.trim().toLowerCase().replace(/\s+/g, " ");
-    const chosen2 = oneOf.find((choice) => choice.toLowerCase() === plain4);
-    if (chosen2 !== void 0) return success(chosen2);
-    return failure({
-      code: "choice-unknown",
-      argument: name,
-      expected: `one of ${oneOf.join(", ")}`,
-      received: quoted(cell),
-      advice: `Type one of those for ${name}.`
-    });
-  }
-  function exampleOf({ kind, about }) {
-    switch (kind) {
-      case "formula":
-        return "a formula such as KBr";
-      case "volume":
-        return "a volume such as 200 mL";
-      case "mass":
-        return "a mass such as 2.5 g";
-      case "amount":
-        return "an amount such as 0.25 mol";
-      case "concentration":
-        return "a concentration such as 0.3 mol/L";
-      case "density":
-        return "a density such as 1.05 g/mL";
-      case "percent":
-      case "percentage points":
-        return "a percentage such as 5 %";
-      case "whole number":
-        return "a whole number such as 3";
-      case "yes or no":
-        return "TRUE or FALSE";
-      case "number":
-      case "digits":
-      case "figures":
-        return "a number such as 0.25";
-      default:
-        return about;
-    }
-  }
-
-  // src/functions/spread.ts
-  function spreadOf(entry, cells) {
-    if (cells.slice(entry.arguments.length).some((cell) => !isAllBlank(gridOf(cell)))) {
-      return failure({
-        code: "arguments-too-many",
-        argument: entry.name,
-        expected: `at most ${entry.arguments.length} ${entry.arguments.length === 1 ? "argument" : "arguments"}`,
-        received: String(cells.length),
-        advice: `It takes ${entry.arguments.map(({ name }) => name).join(", ")}.`
-      });
-    }
-    const laid = entry.arguments.map((argument, place) => {
-      const grid = gridOf(cells[place]);
-      return { argument, grid, shape: shapeOf(grid) };
-    });
-    const ranges = laid.filter(({ argument, shape: shape2 }) => !isWhole(argument) && !isOneCell(shape2));
-    const shape = commonShape(ranges.map(({ argument, shape: shape2 }) => ({ ...shape2, name: argument.name })));
-    if (!shape.ok) return shape;
-    const readers = laid.map(readerOf);
-    return success({
-      shape: shape.value,
-      alone: ranges.length === 0,
-      valuesAt(row, column) {
-        const values = [];
-        for (const read2 of readers) {
-          const value = read2(row, column);
-          if (!value.ok) return value;
-          values.push(value.value);
-        }
-        return success(values);
-      },
-      isBlankAt: (row, column) => ranges.every(({ grid }) => isBlank(cellAt(grid, row, column)))
-    });
-  }
-  function readerOf({ argument, grid, shape }) {
-    if (isWhole(argument)) {
-      const whole2 = readWhole(grid, argument);
-      return () => whole2;
-    }
-    const read2 = /* @__PURE__ */ new Map();
-    return (row, column) => {
-      const at = (shape.rows === 1 ? 0 : row) * shape.columns + (shape.columns === 1 ? 0 : column);
-      const known2 = read2.get(at);
-      if (known2 !== void 0) return known2;
-      const value = readArgument(cellAt(grid, row, column), argument);
-      read2.set(at, value);
-      return value;
-    };
-  }
-
-  // src/functions/rowByRow.ts
-  var blankStatus = "blank";
-  function rowByRow(cells) {
-    var _a, _b;
-    const spread = asCell(columnsOnly(this, cells), "alone");
-    if (spread.alone) return [asCell(computed2(this, spread.valuesAt(0, 0)), "alone")];
-    const width = (_b = (_a = this.columns) == null ? void 0 : _a.length) != null ? _b : 1;
-    const rowOf = (first) => [first, ...Array.from({ length: width - 1 }, () => "")];
-    const entries2 = gridOf(cells[this.arguments.findIndex(({ kind }) => kind === "entry")]);
-    const entryIsRange = !isOneCell(shapeOf(entries2));
-    return Array.from({ length: spread.shape.rows }, (_, row) => {
-      if (entryIsRange && isBlank(cellAt(entries2, row, 0))) return rowOf(blankStatus);
-      if (spread.isBlankAt(row, 0)) return rowOf("");
-      const filled3 = asCell(computed2(this, spread.valuesAt(row, 0)), "in a range");
-      return typeof filled3 === "string" ? rowOf(filled3) : filled3;
-    });
-  }
-  function columnsOnly(entry, cells) {
-    for (const [place, argument] of entry.arguments.entries()) {
-      const shape = shapeOf(gridOf(cells[place]));
-      if (isWhole(argument) || shape.columns === 1) continue;
-      return failure({
-        code: "columns-only",
-        argument: argument.name,
-        expected: "one column or one cell",
-        received: shapeText(shape),
-        advice: `${entry.name} fills a row for each entry, so put the entries below each other.`
-      });
-    }
-    return spreadOf(entry, cells);
-  }
-
-  // src/functions/withinLimits.ts
-  function withinLimits(value, { argument, least, most }) {
-    if (value === void 0 || value >= least && value <= most) return success(value);
-    return failure({
-      code: "out-of-limits",
-      argument,
-      expected: `${least} to ${most}`,
-      received: String(value),
-      advice: `Type a whole number from ${least} to ${most}.`
-    });
-  }
-
-  // src/functions/entries/checkEntryEntry.ts
-  var checkEntryEntry = {
-    name: "CHECKENTRY",
-    group: "Checking",
-    summary: "Judges an entry against a target.",
-    arguments: [
-      { name: "entry", kind: "entry", unit: "", about: "what was typed, with or without a unit" },
-      { name: "target", kind: "number", unit: "", about: "the right value" },
-      {
-        name: "tolerance_percent",
-        kind: "percentage points",
-        unit: "%",
-        about: "share of the target that counts as on target; honest rounding decides if left out",
-        optional: true
-      },
-      {
-        name: "figures",
-        kind: "whole number",
-        unit: "",
-        about: "significant figures asked for, 1 to 15; 3 if left out",
-        optional: true
-      }
-    ],
-    returns: "a row: status, what to look at",
-    columns: ["status", "what to look at"],
-    source: "common practice, no source",
-    notes: [
-      "The status is one of on target, close, not yet, blank, unreadable.",
-      "Columns are gone through row by row. An entry never gives an error; a target of 0 needs a tolerance."
-    ],
-    examples: [
-      { call: ["7.14", 7.140138], gives: [["on target", "Yes, this fits your numbers."]] },
-      { call: ["", 7.140138], gives: [["blank", ""]] },
-      {
-        call: [[["0.31"], ["0.25"], [""]], 0.3, 5],
-        gives: [
-          ["on target", "Yes, this fits your numbers."],
-          ["not yet", "Not yet. Compare the units, then ask if the size makes sense."],
-          ["blank", ""]
-        ]
-      }
-    ],
-    refuses: [],
-    call: rowByRow,
-    compute(entry, target, tolerancePercent, figures) {
-      if (target === 0 && tolerancePercent === void 0) {
-        return failure({
-          code: "target-zero",
-          argument: "tolerance_percent",
-          expected: "a tolerance with a target of 0",
-          received: "none",
-          advice: "Give a tolerance, such as 5."
-        });
-      }
-      if (tolerancePercent !== void 0 && tolerancePercent < 0) {
-        return failure({
-          code: "out-of-limits",
-          argument: "tolerance_percent",
-          expected: "0 or more",
-          received: `${tolerancePercent} %`,
-          advice: "Type it without the minus sign."
-        });
-      }
-      const asked = withinLimits(figures, { argument: "figures", least: 1, most: 15 });
-      if (!asked.ok) return asked;
-      const { status, lookAt } = checkEntry(entry, { target, tolerancePercent, figures });
-      return success([status, lookAt]);
-    }
-  };
-
-  // src/lab/judgeEntry.ts
-  function withoutHonestSign({ quantity, numbers }, entry) {
-    const isSigned = quantity.name === "percent error" && entry.value < 0;
-    return isSigned && numbers.measured < numbers.accepted ? { ...entry, value: -entry.value } : entry;
-  }
-  var figuresFit = (entry, { asked, placeLow, placeHigh }) => hasFiguresAsked(entry, asked) || // Where the last place is bound otherwise, as in a difference, that place is right too.
-  entry.lastPlace === leadingPlace(placeLow) || entry.lastPlace === leadingPlace(placeHigh);
-  function judgeEntry(step, read2, { rows = [], judgeFigures = false } = {}) {
-    if (read2.kind === "blank") return { status: "blank" };
-    if (read2.kind === "unreadable") return { status: "unreadable", because: read2.because };
-    if (read2.unit === "other kind") return { status: "not yet", slips: [], question: "unit of another kind" };
-    const entry = withoutHonestSign(step, read2.entry);
-    const tolerance = stepTolerance(step);
-    const { asked } = tolerance;
-    const fits = rows.filter(({ carried }) => isOnTarget(entry.value, stepTolerance(step, carried)));
-    if (isOnTarget(entry.value, tolerance) || fits.some(({ sound }) => sound)) {
-      return judgeFigures && entry.isText && !figuresFit(entry, tolerance) ? { status: "close", because: "wrong figures", asked } : { status: "on target" };
-    }
-    const near = closeness(entry, tolerance);
-    if (near) return { status: "close", because: near, asked };
-    const [followed] = fits;
-    if (followed) return { status: "follows", lookAt: followed.lookAt };
-    if (read2.unit === "fits" && isOnTarget(read2.bare.value, tolerance)) {
-      return { status: "not yet", slips: [], question: "unit does not fit" };
-    }
-    const slips = slipsFound(step, entry, tolerance);
-    if (slips.length === 0 && entry.value < 0) {
-      const isSignAlone = step.quantity.name === "percent error" && isOnTarget(-entry.value, tolerance);
-      return { status: "not yet", slips, question: isSignAlone ? "sign" : "negative" };
-    }
-    return { status: "not yet", slips };
-  }
-
-  // src/lab/checkStep.ts
-  function readQuantityName(cell) {
-    const name = plainName(cell);
-    if (isQuantityName(name)) return success(name);
-    return failure({
-      code: "quantity-unknown",
-      argument: "quantity",
-      expected: "the name of a quantity",
-      received: quoted(cell),
-      advice: `Use one of ${Object.keys(quantities).join(", ")}.`
-    });
-  }
-  function readStep2(quantity, given, options = {}) {
-    const name = readQuantityName(quantity);
-    if (!name.ok) return name;
-    const cells = readGivenCells(quantities[name.value], given);
-    return cells.ok ? prepareStep(quantities[name.value], cells.value, options) : cells;
-  }
-  function checkReadyStep(step, entry) {
-    const judgement = judgeEntry(step, readEntry(entry, step.quantity.entryKind));
-    return {
-      status: judgement.status,
-      feedback: feedbackText(judgement, step.quantity),
-      slip: judgement.status === "not yet" ? judgement.slips.join(" or ") : ""
-    };
-  }
-
-  // src/functions/entries/checkStepEntry.ts
-  var checkStepEntry = {
-    name: "CHECKSTEP",
-    group: "Checking",
-    summary: "Judges an entry of a step and names the likely reason where it is wrong.",
-    arguments: [
-      { name: "quantity", kind: "text", unit: "", about: "what is asked for, such as mass of solute" },
-      { name: "given", kind: "table", unit: "", about: "given numbers in two columns, name and value" },
-      { name: "entry", kind: "entry", unit: "", about: "what was typed, with or without a unit" },
-      {
-        name: "figures",
-        kind: "whole number",
-        unit: "",
-        about: "significant figures asked for; the usual number for the quantity if left out",
-        optional: true
-      },
-      {
-        name: "atomic_weight_decimals",
-        kind: "whole number",
-        unit: "",
-        about: "decimals that atomic weights may be rounded to; 2 if left out",
-        optional: true
-      }
-    ],
-    returns: "a row: status, feedback, slip",
-    columns: ["status", "feedback", "slip"],
-    source: "definition of amount concentration, IUPAC Gold Book; slips from published studies of learners' errors and common practice",
-    notes: [
-      "Quantities: molar mass, moles of solute, mass of solute, molarity, stock volume, water volume, dilution factor, diluted molarity, ion molarity, percent error, reagent molarity.",
-      "A slip says what the value matches, never what anybody did. It is a hint, not a proof.",
-      "Columns are gone through row by row with one and the same table of given numbers. An entry never gives an error."
-    ],
-    examples: [
-      {
-        call: [
-          "mass of solute",
-          [
-            ["formula", "KBr"],
-            ["molarity", "0.300"],
-            ["volume", "200"]
-          ],
-          "7.14 g"
-        ],
-        gives: [["on target", "Yes, this fits your numbers.", ""]]
-      },
-      {
-        call: [
-          "mass of solute",
-          [
-            ["formula", "KBr"],
-            ["molarity", "0.300"],
-            ["volume", "200"]
-          ],
-          "7140"
-        ],
-        gives: [
-          [
-            "not yet",
-            "Your value matches work with the volume left in mL. Which unit of volume goes with mol/L?",
-            "volume-in-mL"
-          ]
-        ]
-      }
-    ],
-    refuses: [],
-    call: rowByRow,
-    compute(quantity, given, entry, figures, decimals) {
-      const asked = withinLimits(figures, { argument: "figures", least: 1, most: 15 });
-      if (!asked.ok) return asked;
-      const rounded = withinLimits(decimals, { argument: "atomic_weight_decimals", least: 0, most: 10 });
-      if (!rounded.ok) return rounded;
-      const step = readStep2(quantity, given, { figures, decimals });
-      if (!step.ok) return step;
-      const { status, feedback, slip } = checkReadyStep(step.value, entry);
-      return success([status, feedback, slip]);
-    }
-  };
-
-  // src/lab/texts/ordering.ts
-  var several = (letters) => letters.join(", ");
-  var orderTexts = {
-    works: "Yes, this order works.",
-    lettersOnly: (known2) => `Write the letters ${known2[0]} to ${known2[known2.length - 1]}, each once, in the order you would work.`,
-    lettersAmiss: (found) => [
-      orderTexts.lettersOnly(found.known),
-      found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : "",
-      found.missing.length > 0 ? `Still missing: ${several(found.missing)}.` : "",
-      found.twice.length > 0 ? `More than once: ${several(found.twice)}.` : ""
-    ].filter((part) => part !== "").join(" "),
-    brokenPair: ({ sooner, later, ask }) => `Look at ${sooner} and ${later}. ${ask}`
-  };
-
-  // src/lab/checkOrder.ts
-  var linkingWords = /\b(?:and|then|next)\b/g;
-  function lettersIn(entry) {
-    const plain4 = entry.normalize("NFKC").toLowerCase();
-    const linked = plain4.replace(linkingWords, " ");
-    if (/[\p{N}]/u.test(linked)) return void 0;
-    const letters = linked.match(/\p{L}/gu);
-    return letters != null ? letters : void 0;
-  }
-  var brokenFirst = (rules, order) => {
-    const place = (id) => order.indexOf(id);
-    const isBroken = ({ before, after, unless }) => place(after) < place(before) && !(unless !== void 0 && place(unless.before) < place(unless.after));
-    const broken = rules.filter(isBroken);
-    for (const weight of ["safety", "needed", "advised"]) {
-      const [earliest] = broken.filter((rule) => rule.weight === weight).sort((one, other) => place(one.after) - place(other.after) || place(one.before) - place(other.before));
-      if (earliest !== void 0) return earliest;
-    }
-    return void 0;
-  };
-  function lettersAmiss(entry, actions) {
-    const known2 = actions.map(({ letter }) => letter);
-    const letters = typeof entry === "string" ? lettersIn(entry) : void 0;
-    if (letters === void 0) return orderTexts.lettersOnly(known2);
-    const strange = letters.filter((letter, at) => !known2.includes(letter) && letters.indexOf(letter) === at);
-    const missing2 = known2.filter((letter) => !letters.includes(letter));
-    const twice = known2.filter((letter) => letters.indexOf(letter) !== letters.lastIndexOf(letter));
-    if (strange.length > 0 || missing2.length > 0 || twice.length > 0) {
-      return orderTexts.lettersAmiss({ known: known2, strange, missing: missing2, twice });
-    }
-    return letters;
-  }
-  function checkOrder(procedureName, entry) {
-    var _a, _b;
-    if (isBlank(entry)) return { status: "blank", lookAt: "" };
-    const actions = orderedActions(procedureName);
-    const letters = lettersAmiss(entry, actions);
-    if (typeof letters === "string") return { status: "unreadable", lookAt: letters };
-    const order = letters.map((letter) => {
-      var _a2, _b2;
-      return (_b2 = (_a2 = actions.find((action) => action.letter === letter)) == null ? void 0 : _a2.item.id) != null ? _b2 : "";
-    });
-    const broken = brokenFirst(procedureByName(procedureName).rules, order);
-    if (broken === void 0) return { status: "on target", lookAt: orderTexts.works };
-    if (broken.weight === "advised") return { status: "on target", lookAt: `${orderTexts.works} ${broken.ask}` };
-    const pair = {
-      sooner: (_a = letters[order.indexOf(broken.after)]) != null ? _a : "",
-      later: (_b = letters[order.indexOf(broken.before)]) != null ? _b : ""
-    };
-    return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
-  }
-
-  // src/measurement/glassware.generated.ts
-  var glassware = {
-    "ASTM burette A": "10:0.02:m 25:0.03:m 50:0.05:m 100:0.1:m",
-    "ASTM burette B": "10:0.04:m 25:0.06:m 50:0.1:m 100:0.2:m",
-    "ASTM graduated cylinder A": "5:0.05 10:0.1 25:0.17 50:0.25 100:0.5 250:1 500:2 1000:3:m 2000:6:m",
-    "ASTM graduated cylinder B": "5:0.1 10:0.2 25:0.34 50:0.5 100:1 250:2 500:4 1000:6:m 2000:12:m",
-    "ASTM graduated pipette A": "1:0.01:m 2:0.01 5:0.02 10:0.03 25:0.05:m",
-    "ASTM graduated pipette B": "1:0.02:m 2:0.02:m 5:0.04:m 10:0.06:m 25:0.1:m",
-    "ASTM volumetric flask A": "5:0.02:m 10:0.02:m 25:0.03 50:0.05 100:0.08 200:0.1:m 250:0.12 500:0.2:m 1000:0.3 2000:0.5",
-    "ASTM volumetric flask B": "5:0.04:m 10:0.04:m 25:0.06 50:0.1 100:0.16 200:0.2:m 250:0.24 500:0.4:m 1000:0.6 2000:1",
-    "ASTM volumetric pipette A": "0.5:0.006 1:0.006 2:0.006 3:0.01 4:0.01 5:0.01 6:0.01 7:0.01 10:0.02 15:0.03:m 20:0.03:m 25:0.03 50:0.05 100:0.08",
-    "ASTM volumetric pipette B": "0.5:0.012 1:0.012 2:0.012 3:0.02 4:0.02 5:0.02 6:0.03 7:0.03 10:0.04 15:0.06:m 20:0.06:m 25:0.06 50:0.1 100:0.16",
-    "ISO burette A": "1:0.006 2:0.01 5:0.01 10:0.03 25:0.05 50:0.05 100:0.1",
-    "ISO burette B": "1:0.01 2:0.02 5:0.02 10:0.05 25:0.1 50:0.1 100:0.2",
-    "ISO graduated cylinder A": "5:0.05:m 10:0.1:m 25:0.25:m 50:0.5:m 100:0.5:m 250:1:m 500:2.5:m 1000:5:m 2000:10:m",
-    "ISO graduated cylinder B": "5:0.1:m 10:0.2:m 25:0.5:m 50:1:m 100:1:m 250:2:m 500:5:m 1000:10:m 2000:20:m",
-    "ISO graduated pipette A": "1:0.007:m 2:0.01:m 5:0.03:m 10:0.05:m 25:0.1:m",
-    "ISO graduated pipette B": "1:0.01:m 2:0.02:m 5:0.05:m 10:0.1:m 25:0.2:m",
-    "ISO volumetric flask A": "1:0.025 2:0.025 5:0.025 10:0.025 20:0.04 25:0.04 50:0.06 100:0.1 200:0.15 250:0.15 500:0.25 1000:0.4 2000:0.6 5000:1.2",
-    "ISO volumetric flask B": "1:0.05 2:0.05 5:0.05 10:0.05 20:0.08 25:0.08 50:0.12 100:0.2 200:0.3 250:0.3 500:0.5 1000:0.8 2000:1.2 5000:2.4",
-    "ISO volumetric pipette A": "0.5:0.005 1:0.008 2:0.01 5:0.015 10:0.02 20:0.03 25:0.03 50:0.05 100:0.08",
-    "ISO volumetric pipette B": "0.5:0.01 1:0.015 2:0.02 5:0.03 10:0.04 20:0.06 25:0.06 50:0.1 100:0.15",
-    "beaker": "50:2.5:c 100:5:c 250:12.5:c 500:25:c 1000:50:c"
-  };
-
-  // src/measurement/glasswareTolerance.ts
-  var glasswareKinds = {
-    "volumetric flask": { ISO: "ISO 1042", ASTM: "ASTM E288" },
-    "volumetric pipette": { ISO: "ISO 648", ASTM: "ASTM E969" },
-    "graduated pipette": { ISO: "ISO 835", ASTM: "ASTM E1293" },
-    burette: { ISO: "ISO 385", ASTM: "ASTM E287" },
-    "graduated cylinder": { ISO: "ISO 4788", ASTM: "ASTM E1272" },
-    beaker: void 0
-  };
-  var bases = { m: "memory", c: "practice" };
-  function glasswareFigures({
-    kind,
-    glassClass = "A",
-    standard = "ISO"
-  }) {
-    var _a;
-    const list = (_a = glassware[glasswareKinds[kind] === void 0 ? kind : `${standard} ${kind} ${glassClass}`]) != null ? _a : "";
-    return list.split(" ").map((line) => {
-      const [size2, tolerance, mark] = line.split(":");
-      return {
-        volume: millilitres(Number(size2)),
-        tolerance: millilitres(Number(tolerance)),
-        basis: mark === "m" || mark === "c" ? bases[mark] : "source"
-      };
-    });
-  }
-  var sizeText = ({ volume, tolerance }) => `${volume} mL (± ${tolerance} mL)`;
-  function glasswareTolerance(wanted2) {
-    var _a, _b;
-    const { kind, volume, standard = "ISO" } = wanted2;
-    const figures = glasswareFigures(wanted2);
-    const found = figures.find((figure) => Math.abs(figure.volume - volume) <= 1e-9 * figure.volume);
-    if (found) return success(found);
-    const smaller = figures.filter((figure) => figure.volume < volume).pop();
-    const larger = figures.find((figure) => figure.volume > volume);
-    const neighbours = [smaller, larger].flatMap((figure) => figure ? [figure] : []);
-    const table = (_b = (_a = glasswareKinds[kind]) == null ? void 0 : _a[standard]) != null ? _b : "the table of beakers";
-    return failure({
-      code: "glassware-size",
-      argument: "volume",
-      expected: `a size of ${kind} in ${table}`,
-      received: `${quoted(volume)} mL`,
-      advice: `Take ${neighbours.map(sizeText).join(" or ")}.`,
-      brief: neighbours.map((figure) => `${figure.volume}`).join(" or ")
-    });
-  }
-
-  // src/measurement/volumetricTolerance.ts
-  function volumetricTolerance({ vessel, volume, glassClass, standard }) {
-    var _a;
-    const figures = glasswareFigures({
-      kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette",
-      glassClass,
-      standard
-    });
-    const found = (_a = figures.find((figure) => figure.volume >= volume)) != null ? _a : figures[figures.length - 1];
-    if (found === void 0) throw new Error(`No figures for a ${vessel} of class ${glassClass} by ${standard}.`);
-    const share = volume > found.volume ? volume / found.volume : 1;
-    return {
-      tolerance: millilitres(found.tolerance * share),
-      readAt: found.volume,
-      confirmed: found.basis === "source"
-    };
-  }
-
-  // src/lab/texts/readings.ts
-  var readingTexts = {
-    onTarget: "Yes, this is as close to the plan as the tools and careful work allow.",
-    above: "The reading is above the plan, by more than careful work allows. Was the empty boat or dish taken off?",
-    below: "The reading is below the plan, by more than careful work allows. Did some of it stay behind on the way?",
-    farAbove: "Stop before you go on: the reading is far above the plan. Do both have the same unit?",
-    farBelow: "Stop before you go on: the reading is far below the plan. Do both have the same unit?",
-    unit: "Look at the unit. What does the instrument show, and what does this row ask for?",
-    unreadable: "Write the number that the instrument shows, with or without its unit.",
-    badSetting: (name) => `⚠ ${name}`
-  };
-  var toleranceTexts = {
-    balance: (toleranceG) => `the balance (±${toleranceG} g, read empty and loaded)`,
-    flask: (part) => `the ${part.size} mL flask (±${part.tolerance} mL${part.note})`,
-    pipette: (part) => `the ${part.size} mL pipette (±${part.tolerance} mL${part.note})`,
-    fromMemory: ", a figure not confirmed",
-    readAt: (size2) => `, the figure of the ${size2} mL size`,
-    whole: (parts) => `Twice the standard uncertainty of ${parts.tools}, as rectangular distributions by JCGM 100, plus ${parts.percent} % of what is expected for technique.`
-  };
-
-  // src/lab/readingTolerance.ts
-  var settingCell = (settings, name) => isBlank(settings[name]) ? defaultSettings[name] : settings[name];
-  var badSetting = (name, wanted2) => failure({
-    code: "lesson-setting",
-    argument: name,
-    expected: wanted2.expected,
-    received: quoted(wanted2.received),
-    advice: "Change it in the settings of the Plan."
-  });
-  function allowancePercent(settings) {
-    var _a, _b;
-    const name = "allowance for technique";
-    const cell = settingCell(settings, name);
-    const typed2 = (_b = (_a = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/.exec(String(cell))) == null ? void 0 : _a[1]) == null ? void 0 : _b.replace(",", ".");
-    const percent2 = Number(typed2);
-    return typed2 !== void 0 && percent2 <= 50 ? success(percent2) : badSetting(name, { expected: "a percentage from 0 to 50, such as 2 %,", received: cell });
-  }
-  function glassware2(settings) {
-    const classCell = settingCell(settings, "glassware class");
-    const standardCell = settingCell(settings, "glassware standard");
-    const glassClass = String(classCell).trim().toUpperCase();
-    const standard = String(standardCell).trim().toUpperCase();
-    if (glassClass !== "A" && glassClass !== "B" && glassClass !== "AS") {
-      return badSetting("glassware class", { expected: "A or B", received: classCell });
-    }
-    if (standard !== "ISO" && standard !== "ASTM") {
-      return badSetting("glassware standard", { expected: "ISO or ASTM", received: standardCell });
-    }
-    return success({ glassClass: glassClass === "B" ? "B" : "A", standard });
-  }
-  function balanceTolerance(settings) {
-    const cell = settingCell(settings, "balance");
-    const read2 = readQuantity(cell, "mass", "balance");
-    return read2.ok && read2.value.value > 0 ? success(read2.value.value) : badSetting("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
-  }
-  var short = (value) => String(Number(value.toPrecision(3)));
-  function toolPart(used, settings) {
-    if (used.tool === "balance") {
-      const tolerance2 = balanceTolerance(settings);
-      if (!tolerance2.ok) return tolerance2;
-      const uncertainty = tolerance2.value / Math.sqrt(3) * Math.SQRT2;
-      return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance2.value)) });
-    }
-    const kind = glassware2(settings);
-    if (!kind.ok) return kind;
-    const { tolerance, readAt, confirmed } = volumetricTolerance({
-      vessel: used.tool,
-      volume: used.volume,
-      ...kind.value
-    });
-    const note = [
-      readAt === used.volume ? "" : toleranceTexts.readAt(short(readAt)),
-      confirmed ? "" : toleranceTexts.fromMemory
-    ].join("");
-    return success({
-      relative: tolerance / Math.sqrt(3) / used.volume,
-      words: toleranceTexts[used.tool]({ size: short(used.volume), tolerance: short(tolerance), note })
-    });
-  }
-  function readingTolerance({ expected, tools }, settings) {
-    const percent2 = allowancePercent(settings);
-    if (!percent2.ok) return percent2;
-    const parts = [];
-    for (const used of tools) {
-      const part = toolPart(used, settings);
-      if (!part.ok) return part;
-      parts.push(part.value);
-    }
-    const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
-    return success({
-      limit: Math.abs(expected) * (2 * relative + percent2.value / 100),
-      words: toleranceTexts.whole({
-        tools: parts.map(({ words: words2 }) => words2).join(" and of "),
-        percent: short(percent2.value)
-      })
-    });
-  }
-
-  // src/lab/checkReading.ts
-  var kinds3 = {
-    g: "mass",
-    mL: "volume",
-    mol: "amount",
-    "mol/L": "concentration",
-    "g/mL": "density"
-  };
-  var farTimes = 3;
-  function checkReading(entry, reading) {
-    const kind = kinds3[reading.unit];
-    if (kind === void 0) throw new Error(`No reading is asked for in “${reading.unit}”.`);
-    const read2 = readEntry(entry, kind, { decimalMark: reading.decimalMark });
-    if (read2.kind === "blank") return { status: "blank", lookAt: "" };
-    if (read2.kind === "unreadable") return { status: "unreadable", lookAt: readingTexts.unreadable };
-    if (read2.unit === "other kind") return { status: "not yet", lookAt: readingTexts.unit };
-    const tolerance = readingTolerance(reading, reading.settings);
-    if (!tolerance.ok) return { status: "unreadable", lookAt: readingTexts.badSetting(tolerance.error.argument) };
-    const { value } = read2.entry;
-    const { expected } = reading;
-    const slack = 1e-12 * Math.max(Math.abs(value), Math.abs(expected));
-    if (Math.abs(value - expected) <= tolerance.value.limit + slack) {
-      return { status: "on target", lookAt: readingTexts.onTarget };
-    }
-    if (value > expected * farTimes) return { status: "not yet", lookAt: readingTexts.farAbove };
-    if (value < expected / farTimes) return { status: "not yet", lookAt: readingTexts.farBelow };
-    return { status: "not yet", lookAt: value > expected ? readingTexts.above : readingTexts.below };
-  }
-
-  // src/lab/lessonSettings.ts
-  var whole = (cell) => {
-    const typed2 = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
-    return Number.isInteger(typed2) ? typed2 : Number.NaN;
-  };
-  var isYes = (cell) => cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim());
-  function readLessonSettings(table) {
-    const cells = /* @__PURE__ */ Object.create(null);
-    for (const [name, value] of table) {
-      const plain4 = plainName(name);
-      if (plain4 !== "" && !(plain4 in cells)) cells[plain4] = value;
-    }
-    const bad = [];
-    const level = (name, { least, most, otherwise }) => {
-      if (isBlank(cells[name])) return otherwise;
-      const value = whole(cells[name]);
-      if (value >= least && value <= most) return value;
-      bad.push(name);
-      return otherwise;
-    };
-    return {
-      activity: typeof cells.activity === "string" ? cells.activity : "",
-      figures: level("figures", { least: 1, most: 15, otherwise: 3 }),
-      decimals: level("atomic-weight decimals", { least: 0, most: 10, otherwise: 2 }),
-      decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
-      judgeFigures: isYes(cells["judge figures"]),
-      highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
-      bad,
-      cells
-    };
-  }
-
-  // src/lab/teamGivens.ts
-  function teamGivens(names5, values) {
-    const cells = /* @__PURE__ */ Object.create(null);
-    const plain4 = names5.map(plainName);
-    plain4.forEach((name, column) => {
-      if (name !== "" && plain4.indexOf(name) === plain4.lastIndexOf(name)) cells[name] = values[column];
-    });
-    return cells;
-  }
-
-  // src/lab/judgeTeam.ts
-  var quietRow = { step: void 0, status: "", lookAt: "", slips: [], value: void 0, root: "" };
-  function bareStep(id) {
-    if (!isQuantityName(id)) return void 0;
-    const { takes, buildsOn, unit } = quantities[id];
-    return {
-      kind: "calculated",
-      id,
-      title: id,
-      unit,
-      shown: [],
-      period: 1,
-      bench: false,
-      quantity: id,
-      takes: Object.fromEntries(takes.map(({ name }) => [name, { given: name }])),
-      buildsOn: Object.fromEntries(buildsOn.map(({ name }) => [name, name]))
-    };
-  }
-  var kindOfUnit = {
-    g: "mass",
-    mL: "volume",
-    mol: "amount",
-    "mol/L": "concentration",
-    "g/mL": "density"
-  };
-  var needsAnotherLook = ({ status }) => status === "not yet" || status === "follows" || status === "unreadable";
-  var isSound = ({ status }) => status === "on target" || status === "close";
-  function someOf(items) {
-    const chosen2 = [[]];
-    for (const item of items) {
-      for (const some of chosen2.slice()) chosen2.push([...some, item]);
-    }
-    return chosen2.slice(1);
-  }
-  function judgeTeam(block) {
-    const settings = readLessonSettings(block.settings);
-    const activity = activityById(settings.activity);
-    const givens = teamGivens(block.givenNames, block.givenValues);
-    const ids = block.steps.map(plainName);
-    const stepOf = (id) => {
-      var _a;
-      return (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) != null ? _a : bareStep(id);
-    };
-    const steps = ids.map(stepOf);
-    const judged = [];
-    const rowOf = (id) => {
-      const index = ids.indexOf(id);
-      return index < 0 ? void 0 : judge2(index);
-    };
-    function judge2(index) {
-      const known2 = judged[index];
-      if (known2 === "under way") throw new Error(`the step “${ids[index]}” builds on itself`);
-      if (known2) return known2;
-      judged[index] = "under way";
-      const row = judgeFresh(index);
-      judged[index] = row;
-      return row;
-    }
-    function judgeFresh(index) {
-      const step = steps[index];
-      const entry = block.entries[index];
-      if (!step) {
-        const isNamed = !isBlank(block.steps[index]);
-        return isNamed ? { ...quietRow, status: "unreadable", lookAt: `⚠ ${String(block.steps[index])}` } : quietRow;
-      }
-      const row = { ...quietRow, step, root: step.title };
-      switch (step.kind) {
-        case "calculated":
-          return { ...row, ...judgeCalculated(step, entry) };
-        case "measured":
-          return { ...row, ...judgeMeasured(step, entry) };
-        case "ordered":
-          return { ...row, ...checkOrder(step.procedure, entry) };
-        case "chosen":
-          return { ...row, ...checkChoice(step.question, entry) };
-        case "told":
-          return row;
-      }
-    }
-    function prepared(step) {
+  writeTag(sheet, tag);
+  return { sheet, tag };
+}
+function placeFor({
+  spreadsheet,
+  role,
+  from
+}) {
+  const sheets = spreadsheet.getSheets();
+  if (from !== void 0) {
+    const old = sheets.findIndex((sheet) => sheet.getSheetId() === from);
+    if (old >= 0) return old;
+  }
+  const own = ownSheets(spreadsheet);
+  const behind = own.find(
+    ({ tag }) => tag.state !== "kept" && (role.kind === "plan" && tag.kind !== "plan" || role.kind === "class" && (tag.kind === "progress" || tag.kind === "help") || role.kind === "progress" && tag.kind === "help")
+  );
+  return behind === void 0 ? sheets.length : behind.sheet.getIndex() - 1;
+}
+function writeWhole({
+  spreadsheet,
+  sheet,
+  plan,
+  tag,
+  isNew,
+  firstEntries
+}) {
+  const { rowCount: rows, columnCount: columns3 } = plan;
+  makeRoom(sheet, { rows, columns: columns3 });
+  const whole = sheet.getRange(1, 1, rows, columns3);
+  whole.setNumberFormats(
+    filledWith({ rows, columns: columns3, plain: "@", areas: plan.formats, of: ({ format }) => format })
+  );
+  const separator = argumentSeparator(spreadsheet, sheet, plan);
+  for (const block of plan.blocks) writeBlock({ sheet, block, separator });
+  writeLooks(sheet, plan);
+  writeChoices(sheet, plan);
+  writeStateRules(sheet, plan);
+  if (tag.from !== void 0) carryEntries({ spreadsheet, sheet, plan, from: tag.from });
+  writeFirstEntries({ sheet, firstEntries });
+  for (const block of plan.checks) writeBlock({ sheet, block, separator });
+  protect(sheet, plan, isNew);
+}
+function rewrite(sheet, plan) {
+  const range = sheet.getRange(1, 1, plan.rowCount, plan.columnCount);
+  const values = range.getValues();
+  const formulas = range.getFormulas();
+  let separator = ",";
+  const usesSemicolons = formulas.some(
+    (row) => row.some((formula2) => /;/.test(formula2.replace(/"[^"]*"|'[^']*'/g, "")))
+  );
+  if (usesSemicolons) separator = ";";
+  const sheetId = sheet.getSheetId();
+  const stands = ({ row, column, cells }) => cells.every(
+    (contents, down) => contents.every((content, right) => {
       var _a, _b, _c;
-      const quantity = quantities[step.quantity];
-      const cells = {};
-      const names5 = {};
-      const numbers = {};
-      const from = [];
-      let waitsFor = "";
-      for (const { name } of quantity.takes) {
-        const source = step.takes[name];
-        if (!source) continue;
-        if ("given" in source) {
-          cells[name] = givens[source.given];
-          names5[name] = source.given;
-          continue;
-        }
-        const row = rowOf(source.entryOf);
-        const title = (_b = (_a = stepOf(source.entryOf)) == null ? void 0 : _a.title) != null ? _b : source.entryOf;
-        names5[name] = title;
-        if ((row == null ? void 0 : row.value) === void 0) waitsFor || (waitsFor = (row == null ? void 0 : row.root) || title);
-        else from.push(row);
-        numbers[name] = (_c = row == null ? void 0 : row.value) != null ? _c : Number.NaN;
+      const value = (_a = values[row - 1 + down]) == null ? void 0 : _a[column - 1 + right];
+      const formula2 = (_c = (_b = formulas[row - 1 + down]) == null ? void 0 : _b[column - 1 + right]) != null ? _c : "";
+      switch (content.kind) {
+        case "formula":
+          return formula2 === withSeparator(content.formula, separator);
+        case "text":
+          return formula2 === "" && value === content.text;
+        case "number":
+          return formula2 === "" && value === content.value;
+        case "sheet id":
+          return formula2 === "" && value === sheetId;
+        default:
+          return formula2 === "" && value === "";
       }
-      const figuresRead = quantity.figures !== "decimals" && quantity.name !== "percent error";
-      const weightsRead = "formula" in cells && !("ion" in cells);
-      const badSetting2 = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
-        (name) => settings.bad.includes(name)
-      );
-      const result = prepareStep(quantity, cells, {
-        ...figuresRead ? { figures: settings.figures } : {},
-        decimals: settings.decimals,
-        decimalMark: settings.decimalMark,
-        numbers,
-        names: names5
-      });
-      const bad = result.ok ? badSetting2 != null ? badSetting2 : "" : result.error.argument;
-      return { bad, ready: result.ok ? result.value : void 0, from, waitsFor };
-    }
-    function carriedRows(step) {
-      const held = Object.keys(step.buildsOn).flatMap((name) => {
-        var _a;
-        const row = rowOf((_a = step.buildsOn[name]) != null ? _a : "");
-        return (row == null ? void 0 : row.value) === void 0 ? [] : [{ name, row, value: row.value }];
-      });
-      return someOf(held).map((some) => {
-        var _a;
-        const carried = Object.fromEntries(some.map(({ name, value }) => [name, value]));
-        const unsound = some.find(({ row }) => row.status !== "on target");
-        return { carried, sound: !unsound, lookAt: (_a = unsound == null ? void 0 : unsound.row.root) != null ? _a : "" };
-      });
-    }
-    function judgeCalculated(step, cell) {
-      const { bad, ready, from, waitsFor } = prepared(step);
-      if (bad !== "" || !ready) return { status: "unreadable", lookAt: `⚠ ${bad}` };
-      const entry = readEntry(cell, ready.quantity.entryKind, settings);
-      if (entry.kind === "number" && waitsFor !== "") {
-        return {
-          status: "not yet",
-          lookAt: filled2(remarks.needsRow, { row: waitsFor }),
-          root: waitsFor,
-          value: entry.entry.value
-        };
-      }
-      const judgement = judgeEntry(ready, entry, { rows: carriedRows(step), judgeFigures: settings.judgeFigures });
-      const value = entry.kind === "number" ? { value: entry.entry.value } : {};
-      const unsound = from.find((row) => !isSound(row));
-      const isRight = judgement.status === "on target" || judgement.status === "close";
-      const final = isRight && unsound ? { status: "follows", lookAt: unsound.root } : judgement;
-      return {
-        ...value,
-        status: final.status,
-        lookAt: feedbackText(final, ready.quantity),
-        slips: final.status === "not yet" ? final.slips : [],
-        ...final.status === "follows" ? { root: final.lookAt } : {}
-      };
-    }
-    function judgeMeasured(step, cell) {
-      var _a, _b, _c;
-      const expected = stepOf(step.expects);
-      if ((expected == null ? void 0 : expected.kind) !== "calculated") throw new Error(`the step “${step.id}” expects no calculated step`);
-      const { bad, ready, waitsFor } = prepared(expected);
-      if (bad !== "" || !ready) return { status: "unreadable", lookAt: `⚠ ${bad}` };
-      const entry = readEntry(cell, (_a = kindOfUnit[step.unit]) != null ? _a : "mass", settings);
-      const value = entry.kind === "number" ? { value: entry.entry.value } : {};
-      if (entry.kind === "number" && waitsFor !== "") {
-        return { ...value, status: "not yet", lookAt: filled2(remarks.needsRow, { row: waitsFor }), root: waitsFor };
-      }
-      const expectedValue = spanOver(ready, ready.quantity.relation).middle;
-      const { unit, instrument } = step;
-      const tools = [];
-      for (const used of (_b = step.tools) != null ? _b : [{ tool: instrument }]) {
-        if (used.tool === "balance") {
-          tools.push({ tool: used.tool, mass: grams(expectedValue) });
-          continue;
-        }
-        const name = "volume" in used ? used.volume : void 0;
-        const size2 = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
-        if ((size2 == null ? void 0 : size2.ok) === false) return { status: "unreadable", lookAt: `⚠ ${name}` };
-        tools.push({ tool: used.tool, volume: millilitres((_c = size2 == null ? void 0 : size2.value.value) != null ? _c : expectedValue) });
-      }
-      const { cells, decimalMark } = settings;
-      return { ...value, ...checkReading(cell, { expected: expectedValue, unit, tools, settings: cells, decimalMark }) };
-    }
-    function withWait(index) {
-      var _a, _b;
-      const row = judge2(index);
-      if (((_a = row.step) == null ? void 0 : _a.kind) === "told" || !((_b = row.step) == null ? void 0 : _b.bench) || row.status === "on target") return row;
-      const earlier = steps.slice(0, index).flatMap((step, place) => step && step.kind !== "chosen" ? [judge2(place)] : []);
-      const first = earlier.find(needsAnotherLook);
-      return first ? { ...row, lookAt: filled2(remarks.waitForRow, { row: first.root }) } : row;
-    }
-    return steps.map((_, index) => withWait(index));
+    })
+  );
+  for (const block of [...plan.blocks, ...plan.checks]) {
+    if (!stands(block)) writeBlock({ sheet, block, separator });
   }
-
-  // src/lab/ownHint.ts
-  var textOf2 = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
-  var linkOf = (cell) => {
-    const typed2 = textOf2(cell);
-    return /^https?:\/\/[^\s"'<>]+$/i.test(typed2) ? typed2 : "";
-  };
-  function ownHint(rows, { stepId, level }) {
-    const wanted2 = stepId.trim().toLowerCase();
-    const line = rows.find(
-      ([step, at, words2, link]) => wanted2 !== "" && textOf2(step).toLowerCase() === wanted2 && textOf2(at) === String(level) && !(isBlank(words2) && isBlank(link))
+}
+function makeRoom(sheet, { rows, columns: columns3 }) {
+  const presentRows = sheet.getMaxRows();
+  if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
+  const presentColumns = sheet.getMaxColumns();
+  if (presentColumns < columns3) sheet.insertColumnsAfter(presentColumns, columns3 - presentColumns);
+}
+function writeBlock({ sheet, block, separator }) {
+  var _a, _b;
+  const { row, column, cells } = block;
+  const width = (_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
+  if (width === 0) return;
+  const range = sheet.getRange(row, column, cells.length, width);
+  const values = cells.map((contents) => contents.map((content) => inputOf({ content, sheet, separator })));
+  writeTexts(range, values, (down, right) => {
+    var _a2, _b2;
+    return ((_b2 = (_a2 = cells[down]) == null ? void 0 : _a2[right]) == null ? void 0 : _b2.kind) === "formula";
+  });
+}
+function inputOf({
+  content,
+  sheet,
+  separator
+}) {
+  switch (content.kind) {
+    case "text":
+      return content.text;
+    case "number":
+      return content.value;
+    case "formula":
+      return withSeparator(content.formula, separator);
+    case "sheet id":
+      return sheet.getSheetId();
+    default:
+      return "";
+  }
+}
+function argumentSeparator(spreadsheet, sheet, plan) {
+  if (/^en/i.test(spreadsheet.getSpreadsheetLocale()) || !hasFormula(plan)) return ",";
+  const cell = sheet.getRange(1, 1);
+  cell.setNumberFormat("General");
+  cell.setValue("=SUM(1,2)");
+  settle();
+  const reads = cell.getValue() === 3;
+  cell.setValue("");
+  cell.setNumberFormat("@");
+  return reads ? "," : ";";
+}
+var hasFormula = ({ blocks, checks }) => [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === "formula")));
+function filledWith({
+  rows,
+  columns: columns3,
+  plain: plain3,
+  areas,
+  of
+}) {
+  const filled = Array.from({ length: rows }, () => Array.from({ length: columns3 }, () => plain3));
+  for (const area of areas) {
+    const value = of(area);
+    for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
+      for (let column = area.column; column < area.column + area.columns && column <= columns3; column += 1) {
+        const line = filled[row - 1];
+        if (line !== void 0) line[column - 1] = value;
+      }
+    }
+  }
+  return filled;
+}
+function writeLooks(sheet, plan) {
+  const { rowCount: rows, columnCount: columns3 } = plan;
+  const whole = sheet.getRange(1, 1, rows, columns3);
+  const each = filledWith({ rows, columns: columns3, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] });
+  const as = (read) => each.map((row) => row.map(read));
+  whole.setBackgrounds(as(({ background }) => background));
+  whole.setFontColors(as(({ color }) => color));
+  whole.setFontWeights(as(({ bold }) => bold ? "bold" : "normal"));
+  whole.setFontSizes(as(({ size }) => size));
+  whole.setWraps(as(({ wrap }) => wrap));
+  whole.setHorizontalAlignments(as(({ align }) => align));
+  whole.setVerticalAlignment("top");
+  let from = 0;
+  plan.columnWidths.forEach((width, index) => {
+    if (plan.columnWidths[index + 1] === width) return;
+    sheet.setColumnWidths(from + 1, index - from + 1, width);
+    from = index + 1;
+  });
+  if (plan.hiddenColumns !== void 0) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
+  sheet.setFrozenRows(plan.frozenRows);
+  sheet.setFrozenColumns(plan.frozenColumns);
+  sheet.setTabColor(tabColors[plan.role.kind]);
+}
+function writeChoices(sheet, plan) {
+  for (const { area, options, help } of plan.choices) {
+    sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+  }
+}
+function writeStateRules(sheet, plan) {
+  const ours = plan.states.filter(({ areas }) => areas.length > 0);
+  if (ours.length === 0) return;
+  const others = sheet.getConditionalFormatRules().filter((rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)));
+  const rules = ours.map(
+    ({ areas, startsWith, state }) => stateRuleOf({
+      startsWith,
+      ...stateLooks[state],
+      ranges: sheet.getRangeList(areas.map(areaName)).getRanges()
+    })
+  );
+  sheet.setConditionalFormatRules([...others, ...rules]);
+}
+function carryEntries({
+  spreadsheet,
+  sheet,
+  plan,
+  from
+}) {
+  const old = spreadsheet.getSheets().find((other) => other.getSheetId() === from);
+  if (old === void 0) return;
+  for (const { row, column, values } of carriedEntries({ plan, from: valuesOf2(old), to: valuesOf2(sheet) })) {
+    writeTexts(
+      sheet.getRange(row, column, values.length, 1),
+      values.map((value) => [value])
     );
-    return line === void 0 ? { words: "", link: "" } : { words: textOf2(line[2]), link: linkOf(line[3]) };
   }
-
-  // src/lab/texts/hints.ts
-  var atomsShown = "atoms";
-  var litres = ["(", { given: "volume" }, " mL ÷ 1000)"];
-  var quantityHints = {
-    "molar mass": {
-      idea: "A molar mass is the mass of one mole of the whole formula, so each atom in it counts.",
-      relation: "Add up atomic weight × number of atoms. A number after a bracket counts for all that is in it; after a dot, for the whole part.",
-      setUp: ["Put the atomic weight in place of each symbol: ", { given: atomsShown }, " = ?"]
-    },
-    "moles of solute": {
-      idea: "Molarity says how many moles are in one litre. How many litres do you have?",
-      relation: "moles = molarity × volume in litres",
-      setUp: [{ given: "molarity" }, " mol/L × ", ...litres, " = ?"]
-    },
-    "mass of solute": {
-      idea: "First find how many moles you need, then what so many moles weigh.",
-      relation: "mass = moles × molar mass, where moles = molarity × volume in litres. If the solid is not pure, you need more.",
-      setUp: [
-        { given: "molarity" },
-        " mol/L × ",
-        ...litres,
-        " × molar mass of ",
-        { given: "formula" },
-        { given: "purity", before: " ÷ (", after: " ÷ 100)" },
-        " = ?"
-      ]
-    },
-    molarity: {
-      idea: "Molarity says how crowded the solute is: how many moles are in each litre of solution?",
-      relation: "molarity = moles ÷ volume in litres, where moles = mass ÷ molar mass. Only the pure part of a solid counts.",
-      setUp: [
-        { given: "mass" },
-        " g",
-        { given: "purity", before: " × (", after: " ÷ 100)" },
-        " ÷ molar mass of ",
-        { given: "formula" },
-        " ÷ ",
-        ...litres,
-        " = ?"
-      ]
-    },
-    "stock volume": {
-      idea: "All the solute in the diluted solution comes from the stock you take. Water brings none.",
-      relation: "stock molarity × stock volume = target molarity × target volume",
-      setUp: [
-        { given: "target molarity" },
-        " mol/L × ",
-        { given: "target volume" },
-        " mL ÷ ",
-        { given: "stock molarity" },
-        " mol/L = ?"
-      ]
-    },
-    "water volume": {
-      idea: "Stock and water share the flask. What room is left for the water?",
-      relation: "water volume = target volume − stock volume (about, since volumes need not add up exactly)",
-      setUp: [
-        { given: "target volume" },
-        " mL − (",
-        { given: "target molarity" },
-        " × ",
-        { given: "target volume" },
-        " ÷ ",
-        { given: "stock molarity" },
-        ") mL = ?"
-      ]
-    },
-    "dilution factor": {
-      idea: "How many times as big does the volume get? The stock is part of the total.",
-      relation: "dilution factor = final volume ÷ stock volume = stock molarity ÷ target molarity",
-      setUp: [{ given: "stock molarity" }, " ÷ ", { given: "target molarity" }, " = ?"]
-    },
-    "diluted molarity": {
-      idea: "The moles that you took are spread through a bigger volume now.",
-      relation: "molarity after = stock molarity × stock volume ÷ final volume",
-      setUp: [
-        { given: "stock molarity" },
-        " mol/L × ",
-        { given: "stock volume" },
-        " mL ÷ ",
-        { given: "final volume" },
-        " mL = ?"
-      ]
-    },
-    "ion molarity": {
-      idea: "One formula unit comes apart in water. How many of this ion does it give?",
-      relation: "ion molarity = molarity of the salt × number of that ion in one formula unit",
-      setUp: [{ given: "molarity" }, " mol/L × number of ", { given: "ion" }, " in one ", { given: "formula" }, " = ?"]
-    },
-    "percent error": {
-      idea: "How far off is the result, as a share of the accepted value?",
-      relation: "percent error = gap between the two ÷ accepted value × 100",
-      setUp: [
-        "gap between ",
-        { given: "measured" },
-        " and ",
-        { given: "accepted" },
-        ", ÷ ",
-        { given: "accepted" },
-        " × 100 = ?"
-      ]
-    },
-    "reagent molarity": {
-      idea: "Picture one litre from the bottle. What does it weigh, and how much of that is the solute?",
-      relation: "molarity = mass of one litre × (mass percent ÷ 100) ÷ molar mass",
-      setUp: [
-        "1000 mL × ",
-        { given: "density" },
-        " g/mL × (",
-        { given: "mass percent" },
-        " ÷ 100) ÷ molar mass of ",
-        { given: "formula" },
-        " = ?"
-      ]
-    }
-  };
-  var readingHints = {
-    balance: [
-      "The balance tells what is really there. It need not agree with your plan to the last digit.",
-      "Mass of the solid = reading with the solid − reading of the empty boat. Some balances do this with one key.",
-      "Your plan stands in “{row}”. Come close to it, then write every figure that the balance shows."
-    ],
-    flask: [
-      "The flask holds its volume when the lowest point of the curve touches the mark.",
-      "Look with your eye level with the mark. From above or below the level seems to be elsewhere.",
-      "Your plan stands in “{row}”. Read the scale at eye level and write every figure of it."
-    ],
-    pipette: [
-      "A pipette gives its volume from its mark to its tip, with the last drop left in.",
-      "Fill past the mark, wipe the tip, let down to the mark at eye level, then let it run out.",
-      "Your plan stands in “{row}”. Which mark did you start from, and where did you stop?"
-    ]
-  };
-  var toldHints = [
-    "Think of a friend who missed the lab. What would you show first?",
-    "Use the words amount, volume and molarity. Say which changed and which did not.",
-    "Begin with: “Before the water went in …, and after it …, because …”."
-  ];
-  var rowShown = (title) => `(your “${title}”)`;
-
-  // src/lab/quantityHint.ts
-  function atomsOf(formula2) {
-    const read2 = readFormula(formula2);
-    if (!read2.ok) return void 0;
-    return read2.value.atoms.map(({ element, count }) => `${count} × ${element}`).join(" + ");
-  }
-  var filledIn = (pieces, shown2) => pieces.map((piece) => {
+}
+function writeFirstEntries({ sheet, firstEntries }) {
+  if (firstEntries.length === 0) return;
+  const cells = valuesOf2(sheet);
+  const at = (row, column) => {
     var _a, _b;
-    if (typeof piece === "string") return piece;
-    const value = shown2(piece.given);
-    return value === void 0 ? "" : `${(_a = piece.before) != null ? _a : ""}${value}${(_b = piece.after) != null ? _b : ""}`;
-  }).join("");
-  function quantityHint(quantity, { level, shown: shown2 }) {
-    const { idea, relation, setUp } = quantityHints[quantity];
-    if (level === 1) return idea;
-    if (level === 2) return relation;
-    return filledIn(setUp, (name) => name === atomsShown ? atomsOf(shown2("formula")) : shown2(name));
-  }
-
-  // src/lab/shownCell.ts
-  function shownCell(cell, { argument, decimalMark }) {
-    if (isBlank(cell)) return void 0;
-    const { kind, name } = argument;
-    if (kind === "formula" || kind === "ion") return typeof cell === "string" ? cell.trim() : void 0;
-    if (kind === "number") {
-      const read3 = readNumber(cell, name, { decimalMark });
-      return read3.ok ? read3.value.typed.trim() : void 0;
-    }
-    const read2 = readQuantity(cell, kind, name, { decimalMark });
-    if (!read2.ok) return void 0;
-    return read2.value.unit === "" ? read2.value.typed.trim() : String(read2.value.value);
-  }
-
-  // src/lab/stepHint.ts
-  var titleOf = (activity, id) => {
-    var _a, _b;
-    return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
+    return (_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "";
   };
-  function calculatedHint(step, level, wanted2) {
-    const shown2 = (name) => {
-      const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
-      const source = step.takes[name];
-      if (argument === void 0 || source === void 0) return void 0;
-      if ("given" in source) {
-        return shownCell(wanted2.givens[source.given], { argument, decimalMark: wanted2.decimalMark });
+  const blank2 = firstEntries.filter(
+    ({ row, column, texts }) => texts.every((_, down) => at(row + down, column) === "")
+  );
+  const others = firstEntries.some(
+    (run) => !blank2.includes(run) && run.texts.some((text2, down) => ![text2, ""].includes(String(at(run.row + down, run.column))))
+  );
+  if (others) return;
+  for (const { row, column, texts } of blank2) {
+    writeTexts(
+      sheet.getRange(row, column, texts.length, 1),
+      texts.map((text2) => [text2])
+    );
+  }
+}
+function protect(sheet, plan, isNew) {
+  var _a;
+  const present = sheetProtections(sheet)[0];
+  const description = (_a = present == null ? void 0 : present.getDescription()) != null ? _a : "";
+  if (present !== void 0 && description !== hostWords.protection && !(isNew && description === "")) return;
+  const protection = present != null ? present : sheet.protect();
+  protection.setDescription(hostWords.protection);
+  protection.setWarningOnly(true);
+  const open = [...plan.writable, ...plan.unprotected];
+  if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
+}
+
+// src/host/outcome.ts
+var done = (value) => ({ ok: true, value });
+var problem = (parts, field) => ({
+  ok: false,
+  problem: { message: hostWords.problem(parts), ...field === void 0 ? {} : { field } }
+});
+var problemOf = (error, field) => ({
+  ok: false,
+  problem: { message: errorText(error), ...field === void 0 ? {} : { field } }
+});
+function guarded(work) {
+  try {
+    return work();
+  } catch (error) {
+    const received = error instanceof Error ? error.message : String(error);
+    return problem({ ...hostWords.refused, received: \`“\${received}”\` });
+  }
+}
+
+// src/lab/startingGivens.ts
+var startingGivens = ({ givens }) => Object.fromEntries(givens.map(({ name, start }) => [name, start != null ? start : ""]));
+
+// src/lab/texts/sample.ts
+var sampleTexts = {
+  school: "Larkspur Hollow School (invented)",
+  classes: [
+    { name: "Second period", teams: ["Basalt", "Quartz", "Granite", "Slate", "Marble", "Pumice"] },
+    { name: "Fourth period", teams: ["Obsidian", "Gneiss", "Chalk", "Flint", "Jasper", "Shale"] }
+  ],
+  words: "about half a mole?",
+  told: "The water spread the ions out, but none of them left the flask."
+};
+
+// src/lab/sampleLesson.ts
+var progress = [
+  [
+    { steps: 14 },
+    { steps: 3, manners: { "mass of solute": { slip: "volume-in-mL" } } },
+    { steps: 6, manners: { "mass of solute": { as: "with unit" }, "stock made": { figures: 2 } } },
+    { steps: 9, manners: { "stock volume": { slip: "water-for-stock" } } },
+    { steps: 4, manners: { "stock procedure": { as: "wrong order" } } },
+    { steps: 0 }
+  ],
+  [
+    { steps: 3, manners: { "mass of solute": { slip: "moles-reported" } } },
+    { steps: 8, manners: { "dilution factor": { slip: "ratio-inverted" } } },
+    { steps: 2, manners: { "moles of solute": { slip: "volume-in-mL" } } },
+    { steps: 13, manners: { particles: { as: "wrong choice" } } },
+    { steps: 2, manners: { "moles of solute": { as: "words" } } },
+    { steps: 1 }
+  ]
+];
+var weighedShare = 1.004;
+function certain(result, about) {
+  if (!result.ok) throw new Error(\`The sample lesson cannot be made: \${about}, \${result.error.code}.\`);
+  return result.value;
+}
+var typed = (value, figures) => {
+  var _a;
+  return (_a = plainText(Number(value.toPrecision(figures)), figures)) != null ? _a : String(Number(value.toPrecision(figures)));
+};
+function teamEntries(activity, team, { steps: count, manners = {} }) {
+  const values = {};
+  const figures = Number(defaultSettings.figures);
+  const prepared = (step) => {
+    var _a;
+    const cells = {};
+    const numbers = {};
+    for (const [name, source] of Object.entries(step.takes)) {
+      if ("given" in source) cells[name] = team.givens[source.given];
+      else numbers[name] = (_a = values[source.entryOf]) != null ? _a : Number.NaN;
+    }
+    return certain(prepareStep(quantities[step.quantity], cells, { numbers }), step.id);
+  };
+  const calculatedEntry = (step, manner) => {
+    const ready = prepared(step);
+    let value = spanOver(ready, ready.quantity.relation).middle;
+    if (manner && "slip" in manner) {
+      const slip = ready.quantity.slips.find(({ id }) => id === manner.slip);
+      const wrong = slip && slipSpans(ready, slip)[0];
+      if (!wrong) throw new Error(\`The sample lesson cannot be made: \${step.id} has no slip \${manner.slip}.\`);
+      value = wrong.middle;
+    }
+    if (manner && "as" in manner && manner.as === "words") return sampleTexts.words;
+    const text2 = "decimals" in ready.asked ? value.toFixed(ready.asked.decimals) : typed(value, manner && "figures" in manner ? manner.figures : figures);
+    values[step.id] = Number(text2);
+    return manner && "as" in manner && manner.as === "with unit" ? \`\${text2} \${step.unit}\` : text2;
+  };
+  const weighed = (expects) => {
+    const step = activity.steps.find(({ id }) => id === expects);
+    if ((step == null ? void 0 : step.kind) !== "calculated")
+      throw new Error(\`The sample lesson cannot be made: nothing is expected by \${expects}.\`);
+    const ready = prepared(step);
+    const decimals = Math.max(0, Math.round(-Math.log10(defaultShelf.balanceReadabilityG)));
+    return (spanOver(ready, ready.quantity.relation).middle * weighedShare).toFixed(decimals);
+  };
+  const lettersInOrder = (procedure, isWrong2) => {
+    const lettered = orderedActions(procedure);
+    const order = procedureByName(procedure).actions.map(
+      ({ id }) => {
+        var _a, _b;
+        return (_b = (_a = lettered.find(({ item }) => item.id === id)) == null ? void 0 : _a.letter) != null ? _b : "";
       }
-      const entry = shownCell(wanted2.entries[source.entryOf], { argument, decimalMark: wanted2.decimalMark });
-      return entry != null ? entry : rowShown(titleOf(wanted2.activity, source.entryOf));
-    };
-    return quantityHint(step.quantity, { level, shown: shown2 });
-  }
-  function ourHint(step, level, wanted2) {
-    var _a, _b, _c, _d, _e;
+    );
+    const [last = "", before = ""] = [order.pop(), order.pop()];
+    return [...order, ...isWrong2 ? [last, before] : [before, last]].join(" ");
+  };
+  const entryOf = (step) => {
+    var _a, _b;
+    const manner = manners[step.id];
+    const as = manner && "as" in manner ? manner.as : void 0;
     switch (step.kind) {
       case "calculated":
-        return calculatedHint(step, level, wanted2);
-      case "measured":
-        return (_b = (_a = readingHints[step.instrument][level - 1]) == null ? void 0 : _a.replace("{row}", titleOf(wanted2.activity, step.expects))) != null ? _b : "";
+        return calculatedEntry(step, manner);
+      case "measured": {
+        const reading = weighed(step.expects);
+        values[step.id] = Number(reading);
+        return reading;
+      }
       case "ordered":
-        return (_c = procedureByName(step.procedure).hints[level - 1]) != null ? _c : "";
+        return lettersInOrder(step.procedure, as === "wrong order");
       case "chosen": {
-        const hint = (_d = questionByName(step.question).hints[level - 1]) != null ? _d : "";
-        return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted2.givens[name]));
+        const { right, others } = questionByName(step.question);
+        const chosen = as === "wrong choice" ? others[0] : right;
+        return (_b = (_a = letteredOptions(step.question).find(({ item }) => item.id === (chosen == null ? void 0 : chosen.id))) == null ? void 0 : _a.letter) != null ? _b : "";
       }
       case "told":
-        return (_e = toldHints[level - 1]) != null ? _e : "";
+        return sampleTexts.told;
     }
-  }
-  var plainCell = (cell) => typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0;
-  function bareQuantityHint(name, level, { givens, decimalMark }) {
-    if (!isQuantityName(name)) return "";
-    const takes = quantities[name].takes;
-    const shown2 = (wanted2) => {
-      const argument = takes.find((taken) => taken.name === wanted2);
-      return argument && shownCell(givens[wanted2], { argument, decimalMark });
-    };
-    return quantityHint(name, { level, shown: shown2 });
-  }
-  function stepHint(wanted2) {
-    const { activity, stepId, level, ownHints = [] } = wanted2;
-    if (level !== 1 && level !== 2 && level !== 3) return "";
-    const step = activity == null ? void 0 : activity.steps.find(({ id }) => id === stepId);
-    const { words: words2, link } = ownHint(ownHints, { stepId, level });
-    const ours = () => step ? ourHint(step, level, wanted2) : bareQuantityHint(stepId, level, wanted2);
-    return [words2 === "" ? ours() : words2, link].filter((part) => part !== "").join(" ");
-  }
-
-  // src/lab/checkTeam.ts
-  function levelWanted(cell) {
-    var _a, _b;
-    const level = typeof cell === "number" ? cell : typeof cell === "string" ? Number((_b = (_a = /^\s*([0-3])\b/.exec(cell)) == null ? void 0 : _a[1]) != null ? _b : 0) : 0;
-    return Number.isFinite(level) ? Math.max(0, Math.floor(level)) : 0;
-  }
-  function checkTeam(table) {
-    const settings = readLessonSettings(table.settings);
-    const activity = activityById(settings.activity);
-    const givens = teamGivens(table.givenNames, table.givenValues);
-    const entries2 = /* @__PURE__ */ Object.create(null);
-    table.steps.forEach((cell, index) => {
-      const id = plainName(cell);
-      if (id !== "" && !(id in entries2)) entries2[id] = table.entries[index];
-    });
-    const hintFor = (row, index) => {
+  };
+  return activity.steps.slice(0, count).map((step) => ({ className: team.className, team: team.team, step: step.id, entry: entryOf(step) }));
+}
+var sampleSetup = () => ({
+  activity: "stock and dilution",
+  givens: startingGivens(stockAndDilution()),
+  ownNumbers: true,
+  settings: defaultSettings,
+  shelf: defaultShelf,
+  classes: sampleTexts.classes
+});
+function sampleLesson() {
+  const setup = sampleSetup();
+  const activity = activityById(setup.activity);
+  if (activity === void 0) throw new Error("The sample lesson has no activity.");
+  const { teams } = certain(numbersForTeams(setup), "numbers");
+  const entries = setup.classes.flatMap(
+    ({ name, teams: names }, classAt) => names.flatMap((team, teamAt) => {
       var _a;
-      if (!row.step) return "";
-      const level = Math.min(levelWanted((_a = table.helpWanted) == null ? void 0 : _a[index]), settings.highestHelpLevel, 3);
-      return stepHint({
-        activity,
-        stepId: row.step.id,
-        level,
-        givens,
-        entries: entries2,
-        decimalMark: settings.decimalMark,
-        ownHints: table.ownHints
-      });
+      const plan = teams.find((line) => line.className === name && line.team === team);
+      const done2 = (_a = progress[classAt]) == null ? void 0 : _a[teamAt];
+      return plan && done2 ? teamEntries(activity, plan, done2) : [];
+    })
+  );
+  return { school: sampleTexts.school, setup, entries };
+}
+
+// src/host/sampleEntries.ts
+function sampleEntries({
+  plan,
+  className,
+  teams
+}) {
+  const entries = sampleLesson().entries.filter((entry) => entry.className === className);
+  const { rows, firstRow } = plan.identity;
+  const runs = [];
+  for (const { key, team } of teams) {
+    const ofTeam = entries.filter((entry) => entry.team === team);
+    const first = rows.findIndex(([rowKey, step]) => rowKey === key && step !== "");
+    if (ofTeam.length === 0 || first < 0) continue;
+    const steps = rows.slice(first).filter(([rowKey, step]) => rowKey === key && step !== "");
+    runs.push({
+      row: firstRow + first,
+      column: classColumns.entry,
+      texts: steps.map(([, step]) => {
+        var _a, _b;
+        return (_b = (_a = ofTeam.find((entry) => entry.step === step)) == null ? void 0 : _a.entry) != null ? _b : "";
+      })
+    });
+  }
+  return runs;
+}
+
+// src/host/build.ts
+var patienceMs = 2e3;
+var planRole = { kind: "plan" };
+var helpRole = { kind: "help" };
+var progressRole = { kind: "progress" };
+var classRole = (className) => ({ kind: "class", className });
+function sheetToRead(spreadsheet, role, memo) {
+  var _a;
+  const present = sheetInUse(ownSheets(spreadsheet), role);
+  const aside = memo == null ? void 0 : memo.replacements[roleName(role)];
+  if (aside === void 0 || (present == null ? void 0 : present.tag.state) === "built") return present == null ? void 0 : present.sheet;
+  return (_a = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === aside.sheetId)) != null ? _a : present == null ? void 0 : present.sheet;
+}
+function planInUse(spreadsheet, memo) {
+  const sheet = sheetToRead(spreadsheet, planRole, memo);
+  if (sheet === void 0) return void 0;
+  const reading = readLesson(valuesOf2(sheet));
+  return reading.ok ? reading.value : void 0;
+}
+function startBuild(setup, { sample }) {
+  const numbers = numbersForTeams(setup);
+  if (!numbers.ok) return problemOf(numbers.error);
+  const activity = activityById(setup.activity);
+  if (activity === void 0)
+    return problem({ ...hostWords.setupProblems.activity, received: \`“\${setup.activity}”\` }, "activity");
+  const locked = withDocumentLock(patienceMs, () => {
+    const spreadsheet = openSpreadsheet();
+    const earlier = readMemo();
+    const before = planInUse(spreadsheet, earlier);
+    if (before !== void 0 && before.keysUsedTwice.length > 0) {
+      return problem({ ...hostWords.keyTwice, received: \`“\${before.keysUsedTwice.join("”, “")}” twice\` });
+    }
+    if (sample && before !== void 0 && !before.invented) {
+      return problem({ ...hostWords.lessonThere, received: hostWords.lessonOf(before.teams.length) });
+    }
+    const lesson = {
+      setup,
+      activity,
+      teams: keptTeams({ drafted: numbers.value.teams, before, setup }),
+      givenNames: activity.givens.map(({ name }) => name),
+      invented: sample
     };
-    return judgeTeam(table).map(
-      (row, index) => index === 0 && isBlank(table.steps[0]) ? checkHeadings : { check: row.status, lookAt: row.lookAt, hint: hintFor(row, index) }
-    );
-  }
-
-  // src/functions/wholeBlock.ts
-  function wholeBlock(cells) {
-    const spread = asCell(spreadOf(this, cells), "alone");
-    return asCell(computed2(this, spread.valuesAt(0, 0)), "alone");
-  }
-
-  // src/functions/entries/checkTeamEntry.ts
-  var checkTeamEntry = {
-    name: "CHECKTEAM",
-    group: "Checking",
-    summary: "Checks a team's whole block of entries, and gives the hints it asks for.",
-    arguments: [
-      { name: "given_names", kind: "row", unit: "", about: "names of the given numbers" },
-      { name: "given_values", kind: "row", unit: "", about: "this team's values, below or beside those names" },
-      { name: "settings", kind: "table", unit: "", about: "settings in two columns, name and value" },
-      { name: "steps", kind: "column", unit: "", about: "step ids, from the heading row to the closing row" },
-      { name: "entries", kind: "column", unit: "", about: "the team's entries, of the same height" },
-      {
-        name: "help_wanted",
-        kind: "column",
-        unit: "",
-        about: "help wanted in each row, 0 to 3, of the same height",
-        optional: true
-      },
-      {
-        name: "own_hints",
-        kind: "table",
-        unit: "",
-        about: "the teacher's own hints and links, as the Help sheet has them",
-        optional: true
-      }
-    ],
-    returns: "three columns of text as high as the steps: check, what to look at, hint",
-    columns: ["check", "what to look at", "hint"],
-    source: "definition of amount concentration, IUPAC Gold Book; honest rounding of atomic weights and results",
-    notes: [
-      "A step id is the id of a step of the activity that the settings name, or the name of a quantity as in CHECKSTEP, which takes the givens of its own names.",
-      "The first row gives the headings where its step id is blank; any other row without a step id stays blank, so rows can be inserted and deleted.",
-      "Settings read: activity, figures, atomic-weight decimals, decimal mark (point or comma), judge figures, highest help level, and what measured answers depend on. Other names are passed over.",
-      "Numbers that a team rounded and carried forward are on target. An entry that follows rightly from one that needs another look says follows and names the row."
-    ],
-    examples: [
-      {
-        call: [
-          [["formula", "molarity", "volume"]],
-          [["KBr", "0.300", "200"]],
-          [
-            ["figures", "3"],
-            ["decimal mark", "point"]
-          ],
-          [[""], ["molar mass"], ["mass of solute"], [""]],
-          [["entry"], ["119.00"], [""], [""]]
-        ],
-        gives: [
-          ["Check", "What to look at", "Hint"],
-          ["on target", "Yes, this fits your numbers.", ""],
-          ["blank", "", ""],
-          ["", "", ""]
-        ]
-      }
-    ],
-    refuses: [],
-    call: wholeBlock,
-    compute(givenNames2, givenValues, settings, steps, entries2, helpWanted, ownHints) {
-      var _a, _b;
-      if (givenNames2.length !== givenValues.length) {
-        return unequal("given_values", "as many cells as given_names", [givenNames2.length, givenValues.length, "cells"]);
-      }
-      if (steps.length !== entries2.length) {
-        return unequal("entries", "as many rows as steps", [steps.length, entries2.length, "rows"]);
-      }
-      if (helpWanted !== void 0 && helpWanted.length !== steps.length) {
-        return unequal("help_wanted", "as many rows as steps", [steps.length, helpWanted.length, "rows"]);
-      }
-      if (((_b = (_a = settings[0]) == null ? void 0 : _a.length) != null ? _b : 0) < 2) {
-        return failure({
-          code: "range-shape",
-          argument: "settings",
-          expected: "two columns, name and value,",
-          received: "one column",
-          advice: "Select the names together with the values beside them."
-        });
-      }
-      const rows = checkTeam({ givenNames: givenNames2, givenValues, settings, steps, entries: entries2, helpWanted, ownHints });
-      return success(rows.map(({ check, lookAt, hint }) => [check, lookAt, hint]));
-    }
-  };
-  var unequal = (argument, expected, [wanted2, found, what]) => failure({
-    code: "range-shape",
-    argument,
-    expected: `${expected}, ${wanted2},`,
-    received: `${found} ${what}`,
-    advice: "Make both cover the same rows and columns of the block."
+    const memo = newMemo({ spreadsheet, lesson, earlier, sample });
+    saveMemo(memo);
+    const plan = planPlanSheet(lesson, namesIn(memo, lesson));
+    applySheet({ spreadsheet, plan, memo, replace: before !== void 0 && loses(before, lesson) });
+    recalculateEveryMinute(spreadsheet);
+    return done(advance(memo));
   });
-
-  // src/chemistry/composition.ts
-  function composition(formula2) {
-    const whole2 = molarMass(formula2);
-    if (!whole2.ok) return whole2;
-    const shares = [];
-    for (const { element, count } of formula2.atoms) {
-      const one = atomicMass(element);
-      if (!one.ok) return one;
-      const mass = count * one.value;
-      shares.push({ element, atoms: count, mass, percent: 100 * mass / whole2.value });
+  return locked.ran ? locked.value : done(stateOf(readMemo()));
+}
+function loses(before, lesson) {
+  if (!sameNumbersWanted(before.setup, lesson.setup)) return true;
+  return before.teams.some(({ key }, index) => {
+    var _a;
+    return ((_a = lesson.teams[index]) == null ? void 0 : _a.key) !== key;
+  });
+}
+function newMemo({
+  spreadsheet,
+  lesson,
+  earlier,
+  sample
+}) {
+  var _a, _b, _c;
+  const own = ownSheets(spreadsheet);
+  const classes = classNames(lesson);
+  const gone = own.filter(
+    ({ tag }) => {
+      var _a2;
+      return tag.kind === "class" && tag.state !== "kept" && !classes.includes((_a2 = tag.className) != null ? _a2 : "");
     }
-    return success(shares);
+  );
+  const tasks = [
+    { role: planRole, label: hostWords.buildLabels.plan },
+    { role: helpRole, label: hostWords.buildLabels.help },
+    ...classes.map((className) => ({ role: classRole(className), label: className })),
+    ...gone.map(({ tag }) => {
+      var _a2, _b2;
+      return {
+        role: classRole((_a2 = tag.className) != null ? _a2 : ""),
+        label: hostWords.buildLabels.putAside((_b2 = tag.className) != null ? _b2 : ""),
+        putAside: true
+      };
+    }),
+    { role: progressRole, label: hostWords.buildLabels.progress }
+  ];
+  const unfinished = earlier !== void 0 && earlier.done < earlier.tasks.length ? earlier : void 0;
+  const names = {};
+  const promised = { ...unfinished == null ? void 0 : unfinished.names };
+  for (const { sheet, tag } of own) {
+    const isLeaving = ((_a = unfinished == null ? void 0 : unfinished.replacements[roleName(tag)]) == null ? void 0 : _a.sheetId) === sheet.getSheetId();
+    if (tag.state !== "kept" && !isLeaving) promised[roleName(tag)] = sheet.getName();
   }
+  const taken = [...spreadsheet.getSheets().map((sheet) => sheet.getName()), ...Object.values(promised)];
+  const fresh = newSheetNames(classes, taken);
+  const freshName = ({ kind, className = "" }) => {
+    var _a2;
+    return kind === "class" ? (_a2 = fresh.classes[className]) != null ? _a2 : className : fresh[kind];
+  };
+  for (const { role, putAside: aside } of tasks) {
+    if (!aside) names[roleName(role)] = (_b = promised[roleName(role)]) != null ? _b : freshName(role);
+  }
+  return {
+    tasks,
+    done: 0,
+    stamp: (_c = unfinished == null ? void 0 : unfinished.stamp) != null ? _c : stampOf(spreadsheet),
+    sample,
+    names,
+    replacements: { ...unfinished == null ? void 0 : unfinished.replacements }
+  };
+}
+var stampOf = (spreadsheet) => Utilities.formatDate(/* @__PURE__ */ new Date(), spreadsheet.getSpreadsheetTimeZone(), "yyyy-MM-dd HH.mm");
+function namesIn(memo, lesson) {
+  var _a;
+  const name = (role, otherwise) => {
+    var _a2;
+    return (_a2 = memo.names[roleName(role)]) != null ? _a2 : otherwise;
+  };
+  const fresh = newSheetNames(classNames(lesson));
+  const classes = /* @__PURE__ */ Object.create(null);
+  for (const className of classNames(lesson)) {
+    classes[className] = name(classRole(className), (_a = fresh.classes[className]) != null ? _a : className);
+  }
+  return {
+    plan: name(planRole, fresh.plan),
+    progress: name(progressRole, fresh.progress),
+    help: name(helpRole, fresh.help),
+    classes
+  };
+}
+function continueBuild() {
+  const locked = withDocumentLock(patienceMs, () => {
+    const memo = readMemo();
+    const task = memo == null ? void 0 : memo.tasks[memo.done];
+    if (memo === void 0 || task === void 0) return done(stateOf(memo));
+    const spreadsheet = openSpreadsheet();
+    if (task.putAside) {
+      putAside({ spreadsheet, memo, role: task.role });
+      return done(advance(memo));
+    }
+    if (task.role.kind === "plan") return problem({ ...hostWords.planUnfinished, received: "one that stopped" });
+    const lesson = lessonInFile(spreadsheet, memo);
+    if (!lesson.ok) return lesson;
+    refreshNames(spreadsheet, memo);
+    const { kind, className } = task.role;
+    const isGone = kind === "class" && !lesson.value.lesson.teams.some((team) => team.className === className);
+    if (isGone) return done(advance(memo));
+    const plan = sheetPlan({ spreadsheet, memo, task, ...lesson.value });
+    const firstEntries = memo.sample && kind === "class" && className !== void 0 ? sampleEntries({ plan, className, teams: teamsOf(lesson.value.lesson, className) }) : [];
+    applySheet({ spreadsheet, plan, memo, firstEntries });
+    return done(advance(memo));
+  });
+  return locked.ran ? locked.value : done(stateOf(readMemo()));
+}
+function refreshNames(spreadsheet, memo) {
+  for (const { sheet, tag } of ownSheets(spreadsheet)) {
+    if (tag.state !== "kept" && memo.replacements[roleName(tag)] === void 0)
+      memo.names[roleName(tag)] = sheet.getName();
+  }
+}
+function lessonInFile(spreadsheet, memo) {
+  var _a;
+  const sheet = (_a = sheetInUse(ownSheets(spreadsheet), planRole)) == null ? void 0 : _a.sheet;
+  if (sheet === void 0) return problem({ ...hostWords.planUnfinished, received: "none" });
+  const reading = readLesson(valuesOf2(sheet));
+  if (!reading.ok) return problemOf(reading.error);
+  const activity = activityById(reading.value.setup.activity);
+  if (activity === void 0) {
+    return problem({ ...hostWords.setupProblems.activity, received: \`“\${reading.value.setup.activity}”\` });
+  }
+  const missing = activity.givens.find(({ name }) => !reading.value.givenNames.includes(name));
+  if (missing !== void 0)
+    return problem({ ...hostWords.headingMissing(missing.name), received: "a Plan without it" });
+  const { setup, teams, givenNames } = reading.value;
+  return done({ lesson: { setup, activity, teams, givenNames, invented: memo.sample }, reading: reading.value });
+}
+function sheetPlan({
+  spreadsheet,
+  memo,
+  task,
+  lesson,
+  reading
+}) {
+  var _a;
+  const names = namesIn(memo, lesson);
+  const { places } = reading;
+  const { kind, className = "" } = task.role;
+  if (kind === "help") return planHelpSheet(lesson, names);
+  if (kind === "progress") {
+    const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
+    return planProgressSheet({ lesson, classes, names, places });
+  }
+  const present = sheetToRead(spreadsheet, task.role, memo);
+  const found = present === void 0 ? void 0 : readClassSheet(valuesOf2(present));
+  const order = (_a = found == null ? void 0 : found.blocks.map(({ key }) => key)) != null ? _a : [];
+  const place = (key) => order.includes(key) ? order.indexOf(key) : order.length;
+  const teams = [...teamsOf(lesson, className)].sort((one, other) => place(one.key) - place(other.key));
+  const keepsRows = found !== void 0 && found.blocks.length > 0;
+  return planClassSheet({
+    lesson,
+    className,
+    teams,
+    names,
+    places,
+    ...keepsRows ? { linkRows: found.linkRows } : {}
+  });
+}
+function advance(memo) {
+  memo.done += 1;
+  saveMemo(memo);
+  return stateOf(memo);
+}
+function stateOf(memo) {
+  var _a, _b, _c, _d;
+  const total = (_a = memo == null ? void 0 : memo.tasks.length) != null ? _a : 0;
+  const built = (_b = memo == null ? void 0 : memo.done) != null ? _b : 0;
+  const label = (_d = (_c = memo == null ? void 0 : memo.tasks[Math.min(built, total - 1)]) == null ? void 0 : _c.label) != null ? _d : "";
+  return { done: built, total, label, finished: built >= total };
+}
 
-  // src/functions/oneTable.ts
-  function oneTable(cells) {
+// src/host/endpoints/checkAgain.ts
+function checkAgain() {
+  const locked = withDocumentLock(2e3, () => {
     var _a, _b;
-    const spread = asCell(singleCells(this, cells), "alone");
-    const rows = asCell(computed2(this, spread.valuesAt(0, 0)), "alone");
-    return [((_a = this.columns) != null ? _a : []).slice(0, (_b = rows[0]) == null ? void 0 : _b.length), ...rows];
-  }
-  function singleCells(entry, cells) {
-    for (const [place, argument] of entry.arguments.entries()) {
-      const shape = shapeOf(gridOf(cells[place]));
-      if (isWhole(argument) || isOneCell(shape)) continue;
-      return failure({
-        code: "one-cell-only",
-        argument: argument.name,
-        expected: "one cell",
-        received: shapeText(shape),
-        advice: `${entry.name} fills a table from single values, so call it once for each.`
-      });
-    }
-    return spreadOf(entry, cells);
-  }
-
-  // src/functions/entries/compositionEntry.ts
-  var compositionEntry = {
-    name: "COMPOSITION",
-    group: "Substances and amounts",
-    summary: "Elements of a substance with their number, mass and mass percent.",
-    arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as Ca(NO3)2" }],
-    returns: "a table with a heading row; the mass is atoms × atomic weight, the percentages add up to 100",
-    columns: ["element", "atoms", "g/mol", "mass percent"],
-    source: "standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024",
-    notes: ["Takes one cell."],
-    examples: [
-      {
-        call: ["KBr"],
-        gives: [
-          ["element", "atoms", "g/mol", "mass percent"],
-          ["K", 1, 39.0983, 32.85507927157711],
-          ["Br", 1, 79.904, 67.1449207284229]
-        ]
-      }
-    ],
-    refuses: [],
-    call: oneTable,
-    compute(formula2) {
-      const parts = composition(formula2);
-      if (!parts.ok) return parts;
-      return success(parts.value.map(({ element, atoms, mass, percent: percent2 }) => [element, atoms, mass, percent2]));
-    }
-  };
-
-  // src/chemistry/concentrationUnit.ts
-  var units = {
-    "amount in volume": { "mol/L": 0, M: 0, "mmol/L": -3, mM: -3, "µmol/L": -6, µM: -6 },
-    "mass in volume": { "g/L": 0, "mg/L": -3, "mg/dL": -2, "g/dL": 1, "µg/mL": -3, "mg/mL": 0, "% w/v": 1 },
-    "mass in mass": { "% w/w": -2, ppm: -6, ppb: -9 },
-    "amount in solvent": { "mol/kg": 0 }
-  };
-  var concentrationUnits = [
-    "mol/L",
-    "M",
-    "mmol/L",
-    "mM",
-    "µmol/L",
-    "g/L",
-    "mg/L",
-    "mg/dL",
-    "g/dL",
-    "µg/mL",
-    "% w/v",
-    "% w/w",
-    "ppm",
-    "ppb",
-    "mol/kg"
-  ];
-  var plain3 = (text2) => text2.normalize("NFKC").replace(/[\s()]/g, "").replace(/μ/g, "u").replace(/µ/g, "u").replace(/l(?=$|\/)/g, "L").replace(/^(w\/[wv]|m\/[mv])%$/, "%$1").replace(/^%m\/m$/, "%w/w").replace(/^%m\/v$/, "%w/v");
-  function readConcentrationUnit(cell, argument) {
-    const wanted2 = typeof cell === "string" ? plain3(cell) : "";
-    for (const kind of Object.keys(units)) {
-      for (const [symbol, power] of Object.entries(units[kind])) {
-        if (plain3(symbol) === wanted2) return success({ symbol, kind, power });
+    let renewed = 0;
+    for (const { sheet, tag } of ownSheets(openSpreadsheet())) {
+      if (tag.kind !== "class" || tag.state === "kept") continue;
+      for (const { known, headingRow: headingRow2 } of (_b = (_a = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _a.blocks) != null ? _b : []) {
+        if (known) continue;
+        const cell = sheet.getRange(headingRow2, classColumns.check);
+        const formula2 = cell.getFormula();
+        if (formula2 === "") continue;
+        cell.setValue("");
+        settle();
+        cell.setFormula(formula2);
+        renewed += 1;
       }
     }
-    if (wanted2 === "%") {
-      return failure({
-        code: "percent-unclear",
-        argument,
-        expected: "one kind of percentage",
-        received: `${quoted(cell)}, which could be % w/w or % w/v`,
-        advice: "Type % w/w for grams in 100 g, or % w/v for grams in 100 mL."
-      });
-    }
-    return failure({
-      code: "concentration-unit-unknown",
-      argument,
-      expected: `one of ${concentrationUnits.join(", ")}`,
-      received: quoted(cell),
-      advice: "Type one of those units."
-    });
-  }
-
-  // src/chemistry/convertConcentration.ts
-  function conversionNeeds(from, to) {
-    const isAmount = (kind) => kind.startsWith("amount");
-    const isInVolume = (kind) => kind.endsWith("volume");
-    return {
-      formula: from !== to && (isAmount(from) || isAmount(to)),
-      density: isInVolume(from) !== isInVolume(to)
-    };
-  }
-  function convertConcentration({ value, from, to, molarMass: molarMass2, density }) {
-    var _a, _b, _c;
-    const needs = conversionNeeds(from.kind, to.kind);
-    const error = (_c = (_b = (_a = belowZero({ value, argument: "value", unit: from.symbol })) != null ? _a : missing(needs.formula && molarMass2 === void 0, "formula", { from, to })) != null ? _b : missing(needs.density && density === void 0, "density", { from, to })) != null ? _c : density === void 0 ? void 0 : notAboveZero({ value: density, argument: "density", unit: "g/mL" });
-    if (error) return failure(error);
-    const [perMole, perMillilitre] = [molarMass2 != null ? molarMass2 : Number.NaN, density != null ? density : Number.NaN];
-    const amount = shifted(value, from.power);
-    const own = { amount, perMole, perMillilitre };
-    if (from.kind === to.kind) {
-      if (from.kind === "mass in mass" && amount > 1) return soluteOverWhole(value, from);
-      return finite(shifted(value, from.power - to.power), "value");
-    }
-    if (from.kind.endsWith("volume") && to.kind.endsWith("volume")) {
-      return finite(shifted(to.kind.startsWith("amount") ? amount / perMole : amount * perMole, -to.power), "value");
-    }
-    const share = massShare({ kind: from.kind, ...own });
-    if (share > 1 || share === 1 && to.kind === "amount in solvent") return soluteOverWhole(value, from);
-    return finite(shifted(fromShare({ kind: to.kind, share, perMole, perMillilitre }), -to.power), "value");
-  }
-  var shifted = (value, power) => power < 0 ? value / 10 ** -power : value * 10 ** power;
-  function massShare({ kind, amount, perMole, perMillilitre }) {
-    switch (kind) {
-      case "amount in volume":
-        return amount * perMole / (1e3 * perMillilitre);
-      case "mass in volume":
-        return amount / (1e3 * perMillilitre);
-      case "mass in mass":
-        return amount;
-      case "amount in solvent":
-        return amount * perMole / (1e3 + amount * perMole);
-    }
-  }
-  function fromShare({
-    kind,
-    share,
-    perMole,
-    perMillilitre
-  }) {
-    switch (kind) {
-      case "amount in volume":
-        return share * 1e3 * perMillilitre / perMole;
-      case "mass in volume":
-        return share * 1e3 * perMillilitre;
-      case "mass in mass":
-        return share;
-      case "amount in solvent":
-        return 1e3 * share / (perMole * (1 - share));
-    }
-  }
-  function missing(isMissing, argument, { from, to }) {
-    if (!isMissing) return void 0;
-    return {
-      code: "conversion-needs",
-      argument,
-      expected: argument === "formula" ? "a formula such as KBr" : "the density of the solution, such as 1.05 g/mL,",
-      received: "nothing",
-      advice: `From ${from.symbol} to ${to.symbol} the ${argument === "formula" ? "molar mass" : "density"} is needed: type it.`,
-      brief: argument
-    };
-  }
-  var soluteOverWhole = (value, { symbol }) => failure({
-    code: "solute-over-whole",
-    argument: "value",
-    expected: "no more solute than solution",
-    received: `${quoted(value)} ${symbol}`,
-    advice: "Look at the units, the density and the powers of ten."
+    return renewed;
   });
+  return done({ renewed: locked.ran ? locked.value : 0 });
+}
 
-  // src/functions/cellByCell.ts
-  function cellByCell(cells) {
-    const spread = asCell(spreadOf(this, cells), "alone");
-    if (spread.alone) return asCell(computed2(this, spread.valuesAt(0, 0)), "alone");
-    return Array.from(
-      { length: spread.shape.rows },
-      (_, row) => Array.from(
-        { length: spread.shape.columns },
-        (_2, column) => spread.isBlankAt(row, column) ? "" : asCell(computed2(this, spread.valuesAt(row, column)), "in a range")
-      )
-    );
+// src/host/readSetup.ts
+var longestName = 60;
+var mostTeams = 200;
+function readSetup2(given) {
+  const { setupProblems: words2 } = hostWords;
+  if (!isRecord(given)) return problem({ ...words2.shape, received: typeof given });
+  const { activity, givens, settings, shelf, classes, ownNumbers } = given;
+  const plan = typeof activity === "string" ? activityById(activity) : void 0;
+  if (plan === void 0) return problem({ ...words2.activity, received: said(activity) }, "activity");
+  if (!isRecord(givens) || !isRecord(settings) || !isRecord(shelf) || !Array.isArray(classes)) {
+    return problem({ ...words2.shape, received: "a part of it" });
   }
-
-  // src/functions/withMolarMass.ts
-  function withMolarMass(formula2, goOn) {
-    const mass = molarMass(formula2);
-    return mass.ok ? goOn(mass.value) : mass;
-  }
-
-  // src/functions/entries/convertConcentrationEntry.ts
-  var convertConcentrationEntry = {
-    name: "CONVERTCONCENTRATION",
-    group: "Converting",
-    summary: "A concentration in another unit.",
-    arguments: [
-      { name: "value", kind: "number", unit: "", about: "the number to convert" },
-      { name: "from", kind: "text", unit: "", about: "its unit, such as g/L" },
-      { name: "to", kind: "text", unit: "", about: "the unit wanted, such as mol/L" },
-      {
-        name: "formula",
-        kind: "formula",
-        unit: "",
-        about: "formula of the solute; needed between amount and mass only",
-        optional: true
-      },
-      {
-        name: "density",
-        kind: "density",
-        unit: "g/mL",
-        about: "density of the solution; needed between a volume and a mass of solution only",
-        optional: true
-      }
-    ],
-    returns: "the value in the unit wanted, not rounded",
-    source: "definitions of amount concentration, mass concentration, mass fraction and molality, IUPAC Gold Book",
-    notes: [
-      "Units: mol/L, M, mmol/L, mM, µmol/L, g/L, mg/L, mg/dL, g/dL, µg/mL, % w/v, % w/w, ppm, ppb (both by mass), mol/kg.",
-      "mol/kg counts kilograms of solvent. Capital M is mol/L."
-    ],
-    examples: [
-      { call: [0.9, "% w/v", "g/L"], gives: 9 },
-      { call: [5.950115, "g/L", "mol/L", "KBr"], gives: 0.05 }
-    ],
-    refuses: [],
-    call: cellByCell,
-    compute(value, fromText, toText, formula2, density) {
-      const from = readConcentrationUnit(fromText, "from");
-      if (!from.ok) return from;
-      const to = readConcentrationUnit(toText, "to");
-      if (!to.ok) return to;
-      const conversion = { value, from: from.value, to: to.value, density };
-      if (formula2 === void 0 || !conversionNeeds(from.value.kind, to.value.kind).formula) {
-        return convertConcentration(conversion);
-      }
-      return withMolarMass(formula2, (molarMass2) => convertConcentration({ ...conversion, molarMass: molarMass2 }));
+  const readGivens = {};
+  for (const { name, optional } of plan.givens) {
+    const value = textOf(givens[name]);
+    if (value === "" && optional !== true) {
+      return problem({ ...words2.given, where: name, received: "a blank" }, \`givens.\${name}\`);
     }
-  };
-
-  // src/functions/entries/diluentVolumeEntry.ts
-  var diluentVolumeEntry = {
-    name: "DILUENTVOLUME",
-    group: "Diluting",
-    summary: "Volume of solvent that makes up a dilution, volumes taken as additive.",
-    arguments: [
-      { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-      { name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-      { name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
-    ],
-    returns: "mL of solvent, not rounded",
-    source: "definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same",
-    notes: ["Volumes are taken as additive. At the bench fill up to the mark instead."],
-    examples: [{ call: [2, 0.5, 100], gives: 75 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (stock, target, finalVolume) => diluentVolume({ stock, target, finalVolume })
-  };
-
-  // src/chemistry/dilutedVolume.ts
-  function dilutedVolume({ stock, stockVolume: stockVolume3, target }) {
-    var _a;
-    const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: stockVolume3, argument: "stock_volume", unit: "mL" });
-    if (error) return failure(error);
-    return finite(millilitres(stock * stockVolume3 / target), "stock_volume");
+    readGivens[name] = value;
   }
+  const readSettings2 = {};
+  for (const name of settingNames) readSettings2[name] = textOf(settings[name]) || defaultSettings[name];
+  readSettings2.activity = plan.id;
+  const flasksMl = sizes3(shelf.flasksMl);
+  if (flasksMl === void 0)
+    return problem({ ...words2.sizes, where: "flasks", received: said(shelf.flasksMl) }, "shelf.flasksMl");
+  const pipettesMl = sizes3(shelf.pipettesMl);
+  if (pipettesMl === void 0) {
+    return problem({ ...words2.sizes, where: "pipettes", received: said(shelf.pipettesMl) }, "shelf.pipettesMl");
+  }
+  const { balanceReadabilityG, balanceMaxG } = shelf;
+  if (!isSize(balanceReadabilityG)) {
+    return problem({ ...words2.balance, received: said(balanceReadabilityG) }, "shelf.balanceReadabilityG");
+  }
+  if (!isSize(balanceMaxG)) return problem({ ...words2.balance, received: said(balanceMaxG) }, "shelf.balanceMaxG");
+  const readClasses = classesOf(classes);
+  if (!readClasses.ok) return readClasses;
+  return done({
+    activity: plan.id,
+    givens: readGivens,
+    ownNumbers: ownNumbers === true,
+    settings: readSettings2,
+    shelf: { flasksMl, pipettesMl, balanceReadabilityG, balanceMaxG },
+    classes: readClasses.value
+  });
+}
+function classesOf(classes) {
+  const { setupProblems: words2 } = hostWords;
+  const read = [];
+  const classNames2 = [];
+  let count = 0;
+  for (const entry of classes) {
+    const name = isRecord(entry) ? nameOf(entry.name) : "";
+    const teams = isRecord(entry) && Array.isArray(entry.teams) ? entry.teams.map(nameOf) : [];
+    if (name === "") return problem({ ...words2.className, received: "a blank" }, "classes");
+    if (classNames2.includes(name.toLowerCase()))
+      return problem({ ...words2.classTwice, received: \`“\${name}” twice\` }, "classes");
+    classNames2.push(name.toLowerCase());
+    if (teams.length === 0) return problem({ ...words2.noTeams, where: name, received: "none" }, "classes");
+    const blankTeam = teams.includes("");
+    if (blankTeam) return problem({ ...words2.teamName, where: name, received: "a blank" }, "classes");
+    const twice = teams.find((team, index) => teams.indexOf(team) !== index);
+    if (twice !== void 0)
+      return problem({ ...words2.teamTwice, where: name, received: \`“\${twice}” twice\` }, "classes");
+    count += teams.length;
+    read.push({ name, teams });
+  }
+  if (read.length === 0) return problem({ ...words2.noClasses, received: "none" }, "classes");
+  if (count > mostTeams) return problem({ ...words2.tooMany, received: String(count) }, "classes");
+  return done(read);
+}
+var isRecord = (given) => typeof given === "object" && given !== null && !Array.isArray(given);
+var textOf = (given) => typeof given === "string" ? given.trim() : typeof given === "number" && Number.isFinite(given) ? String(given) : "";
+var nameOf = (given) => textOf(given).replace(/\\s+/g, " ").slice(0, longestName).trim();
+var isSize = (given) => typeof given === "number" && Number.isFinite(given) && given > 0;
+var sizes3 = (given) => Array.isArray(given) && given.length > 0 && given.every(isSize) ? given : void 0;
+var said = (given) => given === void 0 || given === null ? "nothing" : \`“\${String(given)}”\`;
 
-  // src/functions/entries/dilutedVolumeEntry.ts
-  var dilutedVolumeEntry = {
-    name: "DILUTEDVOLUME",
-    group: "Diluting",
-    summary: "Final volume to which a portion of stock is filled up.",
-    arguments: [
-      { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-      { name: "stock_volume", kind: "volume", unit: "mL", about: "volume of stock taken" },
-      { name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" }
-    ],
-    returns: "mL final volume, not rounded",
-    source: "definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same",
-    notes: [],
-    examples: [{ call: [2, 25, 0.5], gives: 100 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (stock, stockVolume3, target) => dilutedVolume({ stock, stockVolume: stockVolume3, target })
-  };
+// src/host/endpoints/draftTeams.ts
+function draftTeams(given) {
+  var _a, _b;
+  const setup = readSetup2(given);
+  if (!setup.ok) return setup;
+  const numbers = numbersForTeams(setup.value);
+  if (!numbers.ok) return problemOf(numbers.error);
+  const before = planInUse(openSpreadsheet(), readMemo());
+  return done({
+    givenNames: ((_b = (_a = activityById(setup.value.activity)) == null ? void 0 : _a.givens) != null ? _b : []).map(({ name }) => name),
+    teams: keptTeams({ drafted: numbers.value.teams, before, setup: setup.value }),
+    remarks: numbers.value.remarks
+  });
+}
 
-  // src/functions/entries/dilutionMolarityEntry.ts
-  var dilutionMolarityEntry = {
-    name: "DILUTIONMOLARITY",
-    group: "Diluting",
-    summary: "Concentration after a dilution.",
-    arguments: [
-      { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-      { name: "stock_volume", kind: "volume", unit: "mL", about: "volume of stock taken" },
-      { name: "final_volume", kind: "volume", unit: "mL", about: "volume after filling up" }
-    ],
-    returns: "mol/L after the dilution, not rounded",
-    source: "definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same",
-    notes: [],
-    examples: [{ call: [2, "25.00 mL", 100], gives: 0.5 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (stock, stockVolume3, finalVolume) => dilutedMolarity({ stock, stockVolume: stockVolume3, finalVolume })
-  };
-
-  // src/functions/entries/dilutionVolumeEntry.ts
-  var dilutionVolumeEntry = {
-    name: "DILUTIONVOLUME",
-    group: "Diluting",
-    summary: "Volume of stock to measure out for a dilution.",
-    arguments: [
-      { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-      { name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-      { name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
-    ],
-    returns: "mL of stock, not rounded",
-    source: "definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same",
-    notes: [],
-    examples: [
-      { call: [2, 0.5, 100], gives: 25 },
-      { call: ["6 M", "1500 mM", "0.25 L"], gives: 62.5 }
-    ],
-    refuses: [
-      {
-        call: [0.5, 2, 100],
-        says: "Expected target_molarity to be less than the stock, 0.5 mol/L, received 2 mol/L. Use a stronger stock, or swap the two cells."
-      }
-    ],
-    call: cellByCell,
-    compute: (stock, target, finalVolume) => stockVolume({ stock, target, finalVolume })
-  };
-
-  // src/chemistry/elementPercent.ts
-  function elementPercent(formula2, element) {
-    var _a;
-    const typed2 = element.trim();
-    const named = [...elements().values()].find(({ name }) => name === typed2.toLowerCase());
-    const wanted2 = (_a = named == null ? void 0 : named.symbol) != null ? _a : typed2;
-    if (!elements().has(wanted2)) {
-      const read2 = readFormula(typed2, "element");
-      if (!read2.ok) return read2;
-      return failure({
-        code: "element-unknown",
-        argument: "element",
-        expected: "the symbol of one element such as N for element",
-        received: quoted(element),
-        advice: "Type one symbol, without a number.",
-        brief: typed2
-      });
+// src/host/classSheet.ts
+function classSheet(spreadsheet, className) {
+  var _a, _b;
+  if (typeof className !== "string") return problem({ ...hostWords.classUnknown, received: typeof className });
+  const own = ownSheets(spreadsheet);
+  const byName = sheetInUse(own, { kind: "class", className });
+  if (byName !== void 0) return done(byName.sheet);
+  const keys = ((_b = (_a = planInUse(spreadsheet)) == null ? void 0 : _a.teams) != null ? _b : []).filter((team) => team.className === className).map(({ key }) => key);
+  const byKeys = own.find(
+    ({ sheet, tag }) => {
+      var _a2;
+      return tag.kind === "class" && tag.state !== "kept" && ((_a2 = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _a2.blocks.some(({ key }) => keys.includes(key)));
     }
-    const shares = composition(formula2);
-    if (!shares.ok) return shares;
-    const found = shares.value.filter((share) => elementOf(share.element) === wanted2);
-    if (found.length > 0) return success(found.reduce((sum, { percent: percent2 }) => sum + percent2, 0));
-    const present = [...new Set(shares.value.map((share) => elementOf(share.element)))];
-    return failure({
-      code: "element-not-in-formula",
-      argument: "element",
-      expected: `one of ${present.join(", ")}`,
-      received: quoted(element),
-      advice: "Choose an element that the formula has.",
-      brief: wanted2
-    });
-  }
+  );
+  if (byKeys !== void 0) return done(byKeys.sheet);
+  return problem({ ...hostWords.classUnknown, received: \`“\${className}”\` });
+}
 
-  // src/functions/entries/elementPercentEntry.ts
-  var elementPercentEntry = {
-    name: "ELEMENTPERCENT",
-    group: "Substances and amounts",
-    summary: "Mass percent of one element in a substance.",
-    arguments: [
-      { name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as Ca(NO3)2" },
-      { name: "element", kind: "text", unit: "", about: "symbol of the element, such as N" }
-    ],
-    returns: "% by mass, not rounded",
-    source: "standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024",
-    notes: [],
-    examples: [{ call: ["KBr", "Br"], gives: 67.1449207284229 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (formula2, element) => elementPercent(formula2, element)
-  };
+// src/host/endpoints/goToTeam.ts
+function goToTeam(className, key) {
+  var _a;
+  const found = classSheet(openSpreadsheet(), className);
+  if (!found.ok) return found;
+  const block = (_a = readClassSheet(valuesOf2(found.value))) == null ? void 0 : _a.blocks.find((candidate) => candidate.key === key);
+  if (block === void 0) return problem({ ...hostWords.teamUnknown, received: \`“\${String(key)}”\` });
+  found.value.activate();
+  found.value.getRange(block.headingRow, 1).activate();
+  return done(null);
+}
 
-  // src/functions/entries/glasswareToleranceEntry.ts
-  var glasswareToleranceEntry = {
-    name: "GLASSWARETOLERANCE",
-    group: "Measuring and comparing",
-    summary: "Tolerance of a piece of glassware; ISO graduated pipettes and cylinders, ASTM burettes and some ASTM sizes are from memory.",
-    arguments: [
-      {
-        name: "kind",
-        kind: "text",
-        unit: "",
-        about: "volumetric flask, volumetric pipette, graduated pipette, burette, graduated cylinder or beaker",
-        oneOf: ["volumetric flask", "volumetric pipette", "graduated pipette", "burette", "graduated cylinder", "beaker"]
-      },
-      { name: "volume", kind: "volume", unit: "mL", about: "nominal size" },
-      {
-        name: "glass_class",
-        kind: "text",
-        unit: "",
-        about: "A or B; A if left out",
-        optional: true,
-        oneOf: ["A", "B"]
-      },
-      {
-        name: "standard",
-        kind: "text",
-        unit: "",
-        about: "ISO or ASTM; ISO if left out",
-        optional: true,
-        oneOf: ["ISO", "ASTM"]
-      }
-    ],
-    returns: "± mL, the half-width within which the true volume lies",
-    source: "ISO 1042, 648, 835, 385, 4788; ASTM E288, E969, E1293, E287, E1272",
-    notes: [
-      "Confirmed in a published table: ISO volumetric flasks, volumetric pipettes and burettes, and the ASTM figures not named below.",
-      "From memory: ISO graduated pipettes and graduated cylinders; ASTM burettes, volumetric flasks of 5, 10, 200 and 500 mL, volumetric pipettes of 15 and 20 mL, graduated pipettes but for class A of 2, 5 and 10 mL, graduated cylinders of 1000 and 2000 mL.",
-      "Beakers: 5 % of the size, common practice, no source; class and standard do not matter. A size that the table lacks is refused with its neighbours."
-    ],
-    examples: [
-      { call: ["volumetric flask", 250], gives: 0.15 },
-      { call: ["volumetric pipette", "25 mL", "B"], gives: 0.06 },
-      { call: ["graduated cylinder", 100, "A", "ASTM"], gives: 0.5 }
-    ],
-    refuses: [
-      {
-        call: ["volumetric flask", 300],
-        says: "Expected a size of volumetric flask in ISO 1042 for volume, received 300 mL. Take 250 mL (± 0.15 mL) or 500 mL (± 0.25 mL)."
-      }
-    ],
-    call: cellByCell,
-    compute(kind, volume, glassClass, standard) {
-      const figure = glasswareTolerance({
-        // Only the texts that the argument can be come this far.
-        kind,
-        volume,
-        glassClass,
-        standard
-      });
-      return figure.ok ? success(figure.value.tolerance) : figure;
-    }
-  };
-
-  // src/chemistry/massOf.ts
-  function massOf2({
-    molarMass: molarMass2,
-    amount
-  }) {
-    const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
-    return error ? failure(error) : finite(grams(amount * molarMass2), "moles");
-  }
-
-  // src/functions/entries/gramsEntry.ts
-  var gramsEntry = {
-    name: "GRAMS",
-    group: "Substances and amounts",
-    summary: "Mass of an amount of a substance.",
-    arguments: [
-      { name: "formula", kind: "formula", unit: "", about: "formula of the substance" },
-      { name: "moles", kind: "amount", unit: "mol", about: "its amount" }
-    ],
-    returns: "g, not rounded",
-    source: "definition of amount of substance and molar mass, IUPAC Gold Book",
-    notes: [],
-    examples: [
-      { call: ["KBr", 0.2], gives: 23.80046 },
-      { call: ["KBr", "5 mmol"], gives: 0.5950115 }
-    ],
-    refuses: [],
-    call: cellByCell,
-    compute: (formula2, amount) => withMolarMass(formula2, (molarMass2) => massOf2({ molarMass: molarMass2, amount }))
-  };
-
-  // src/lab/hintStep.ts
-  function hintStep(quantity, table, level) {
-    const wanted2 = typeof level === "string" ? Number(plainName(level)) : level;
-    if (wanted2 !== 1 && wanted2 !== 2 && wanted2 !== 3) {
-      return failure({
-        code: "hint-level",
-        argument: "level",
-        expected: "1, 2 or 3",
-        received: quoted(level),
-        advice: "Level 1 is the idea, 2 the relation, 3 the set-up with your numbers."
-      });
-    }
-    const entry = quantities[quantity];
-    const cells = readGivenCells(entry, table);
-    if (!cells.ok) return cells;
-    const prepared = prepareStep(entry, cells.value, {});
-    if (!prepared.ok) return prepared;
-    const shown2 = (name) => {
-      const argument = entry.takes.find((taken) => taken.name === name);
-      return argument && shownCell(cells.value[name], { argument, decimalMark: "point" });
-    };
-    return success(quantityHint(quantity, { level: wanted2, shown: shown2 }));
-  }
-
-  // src/functions/entries/hintStepEntry.ts
-  var hintStepEntry = {
-    name: "HINTSTEP",
-    group: "Checking",
-    summary: "A hint for a step, at one of three levels, without the answer.",
-    arguments: [
-      { name: "quantity", kind: "text", unit: "", about: "what is asked for, such as mass of solute" },
-      { name: "given", kind: "table", unit: "", about: "given numbers in two columns, name and value" },
-      {
-        name: "level",
-        kind: "whole number",
-        unit: "",
-        about: "1 the idea, 2 the relation, 3 the set-up with these numbers"
-      }
-    ],
-    returns: "text",
-    source: "definition of amount concentration, IUPAC Gold Book",
-    notes: ["The set-up of level 3 has the numbers in place and the answer not worked out."],
-    examples: [
-      {
-        call: [
-          "stock volume",
-          [
-            ["stock molarity", "2.00"],
-            ["target molarity", "0.500"],
-            ["target volume", "100"]
-          ],
-          2
-        ],
-        gives: "stock molarity × stock volume = target molarity × target volume"
-      },
-      {
-        call: [
-          "stock volume",
-          [
-            ["stock molarity", "2.00"],
-            ["target molarity", "0.500"],
-            ["target volume", "100"]
-          ],
-          3
-        ],
-        gives: "0.500 mol/L × 100 mL ÷ 2.00 mol/L = ?"
-      }
-    ],
-    refuses: [],
-    call: cellByCell,
-    compute(quantity, given, level) {
-      const name = readQuantityName(quantity);
-      return name.ok ? hintStep(name.value, given, level) : name;
-    }
-  };
-
-  // src/chemistry/ionMolarity.ts
-  function ionMolarity({
-    formula: formula2,
-    molarity: molarity3,
-    ion
-  }) {
-    const named = namedIon(formula2, ion);
-    if (!named.ok) return named;
-    const negative = belowZero({ value: molarity3, argument: "molarity", unit: "mol/L" });
-    return negative ? failure(negative) : finite(molesPerLitre(molarity3 * named.value.ion.count), "molarity");
-  }
-
-  // src/functions/entries/ionMolarityEntry.ts
-  var ionMolarityEntry = {
-    name: "IONMOLARITY",
-    group: "Making a solution",
-    summary: "Concentration of one ion in a solution of a salt, acid or base that dissociates completely.",
-    arguments: [
-      { name: "formula", kind: "formula", unit: "", about: "formula of what is dissolved" },
-      { name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration of the whole" },
-      { name: "ion", kind: "text", unit: "", about: "the ion asked for, such as Mg2+ or Cl-" }
-    ],
-    returns: "mol/L of that ion, not rounded",
-    source: "list of strong electrolytes and of the usual ions, as for IONS",
-    notes: ["The ion is looked for among those that the compound has, so Ca2+, Ca^2+, Ca²⁺ and Ca+2 are one."],
-    examples: [
-      { call: ["MgCl2", 0.15, "Cl-"], gives: 0.3 },
-      { call: ["Al2(SO4)3", "20 mmol/L", "Al+3"], gives: 0.04 }
-    ],
-    refuses: [],
-    call: cellByCell,
-    compute: (formula2, molarity3, ion) => ionMolarity({ formula: formula2, molarity: molarity3, ion })
-  };
-
-  // src/functions/entries/ionsEntry.ts
-  var ionsEntry = {
-    name: "IONS",
-    group: "Substances and amounts",
-    summary: "Ions that one formula unit gives in water.",
-    arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula of the substance that is dissolved" }],
-    returns: "a table with a heading row; the column of notes stands there where there is something to note",
-    columns: ["ion", "number per formula unit", "note"],
-    source: "list of strong electrolytes and of the usual ions; solubilities at 20 °C, CRC Handbook and from memory",
-    notes: [
-      "Strong electrolytes and salts of the usual ions, taken as completely dissociated. Water of hydration is never an ion; a molecular solute gives itself, once.",
-      "A weak or sparingly soluble electrolyte (below 1 g in 100 g of water) is refused."
-    ],
-    examples: [
-      {
-        call: ["MgCl2·6H2O"],
-        gives: [
-          ["ion", "number per formula unit"],
-          ["Mg²⁺", 1],
-          ["Cl⁻", 2]
-        ]
-      },
-      {
-        call: ["H2SO4"],
-        gives: [
-          ["ion", "number per formula unit", "note"],
-          ["H⁺", 2, ""],
-          ["SO₄²⁻", 1, "the second step is partial: some HSO₄⁻ stays whole"]
-        ]
-      }
-    ],
-    refuses: [],
-    call: oneTable,
-    compute(formula2) {
-      const found = ions(formula2);
-      if (!found.ok) return found;
-      const isNoted = found.value.some(({ note }) => note !== void 0);
-      return success(
-        found.value.map(({ ion, count, note = "" }) => isNoted ? [ion, count, note] : [ion, count])
-      );
-    }
-  };
-
-  // src/chemistry/molality.ts
-  function molality({ molarMass: molarMass2, mass, solventMass }) {
-    const error = notAboveZero(
-      { value: mass, argument: "grams", unit: "g" },
-      { value: solventMass, argument: "solvent_grams", unit: "g" }
-    );
-    if (error) return failure(error);
-    return finite(1e3 * (mass / molarMass2) / solventMass, "grams");
-  }
-
-  // src/functions/entries/molalityEntry.ts
-  var molalityEntry = {
-    name: "MOLALITY",
-    group: "Converting",
-    summary: "Molality of a solution from the masses of solute and solvent.",
-    arguments: [
-      { name: "formula", kind: "formula", unit: "", about: "formula of the solute" },
-      { name: "grams", kind: "mass", unit: "g", about: "mass of solute" },
-      { name: "solvent_grams", kind: "mass", unit: "g", about: "mass of solvent" }
-    ],
-    returns: "mol/kg of solvent, not rounded",
-    source: "definition of molality, IUPAC Gold Book",
-    notes: ["For a hydrate the mass of solvent is that of the water added; its own water is not moved over."],
-    examples: [{ call: ["KBr", 11.90023, "250 g"], gives: 0.4 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (formula2, mass, solventMass) => withMolarMass(formula2, (molarMass2) => molality({ molarMass: molarMass2, mass, solventMass }))
-  };
-
-  // src/functions/entries/molarityEntry.ts
-  var molarityEntry = {
-    name: "MOLARITY",
-    group: "Making a solution",
-    summary: "Concentration of a solution made from a weighed solid.",
-    arguments: [
-      { name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
-      { name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
-      { name: "volume", kind: "volume", unit: "mL", about: "volume of the solution" },
-      {
-        name: "purity_percent",
-        kind: "percent",
-        unit: "%",
-        about: "purity of the solid by mass; 100 % if left out",
-        optional: true
-      }
-    ],
-    returns: "mol/L, not rounded",
-    source: "definition of amount concentration, IUPAC Gold Book",
-    notes: ["A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused."],
-    examples: [{ call: ["KBr", 7.140138, 200], gives: 0.3 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (formula2, mass, volume, purity) => withMolarMass(formula2, (molarMass2) => molarity({ molarMass: molarMass2, mass, volume, purity }))
-  };
-
-  // src/chemistry/molarityUncertainty.ts
-  var rectangular = (halfWidth, value) => halfWidth / Math.sqrt(3) / value;
-  function molarityUncertainty(solution) {
-    var _a;
-    const { mass, volume, balanceTolerance: balanceTolerance2, flaskTolerance, purity = 100, purityTolerance = 0 } = solution;
-    const made = molarity(solution);
-    if (!made.ok) return made;
-    const error = (_a = belowZero(
-      { value: balanceTolerance2, argument: "balance_tolerance", unit: "g" },
-      { value: flaskTolerance, argument: "flask_tolerance", unit: "mL" },
-      { value: purityTolerance, argument: "purity_tolerance", unit: "percentage points" }
-    )) != null ? _a : notAboveZero({ value: made.value, argument: "grams", unit: "mol/L" });
-    if (error) return failure(error);
-    const weighing = rectangular(balanceTolerance2, mass);
-    const relative = Math.hypot(
-      weighing,
-      weighing,
-      rectangular(flaskTolerance, volume),
-      rectangular(purityTolerance, purity)
-    );
-    return finite(molesPerLitre(made.value * relative), "grams");
-  }
-
-  // src/functions/entries/molarityUncertaintyEntry.ts
-  var molarityUncertaintyEntry = {
-    name: "MOLARITYUNCERTAINTY",
-    group: "Measuring and comparing",
-    summary: "Standard uncertainty of a concentration made by weighing and filling up to a mark.",
-    arguments: [
-      { name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
-      { name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
-      { name: "volume", kind: "volume", unit: "mL", about: "volume of the flask" },
-      { name: "balance_tolerance", kind: "mass", unit: "g", about: "± of one reading of the balance" },
-      { name: "flask_tolerance", kind: "volume", unit: "mL", about: "± of the flask" },
-      {
-        name: "purity_percent",
-        kind: "percent",
-        unit: "%",
-        about: "purity of the solid by mass; 100 % if left out",
-        optional: true
-      },
-      {
-        name: "purity_tolerance",
-        kind: "percentage points",
-        unit: "percentage points",
-        about: "± of the purity; 0 if left out",
-        optional: true
-      }
-    ],
-    returns: "standard uncertainty in mol/L, not rounded",
-    source: "JCGM 100:2008, 4.3.7 and 5.1.6 (clause numbers from memory)",
-    notes: [
-      "Tolerances are half-widths of rectangular distributions, taken as independent. The balance counts twice, for tare and load; atomic weights count as exact."
-    ],
-    examples: [{ call: ["KBr", 7.14, 200, 0.01, 0.15], gives: 3672e-7 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (formula2, mass, volume, balanceTolerance2, flaskTolerance, purity, purityTolerance) => withMolarMass(
-      formula2,
-      (molarMass2) => molarityUncertainty({ molarMass: molarMass2, mass, volume, balanceTolerance: balanceTolerance2, flaskTolerance, purity, purityTolerance })
+// src/workbook/classNow.ts
+var manyTries = 3;
+var quietMinutes = 8;
+var teamsForTheme = 2;
+var minuteMs = 6e4;
+function classNow({ reading, titles, told, now }) {
+  const concerns = reading.blocks.map((block) => ({ block, concern: concernOf({ block, titles, told, now }) })).filter((entry) => entry.concern !== void 0);
+  concerns.sort((one, other) => one.concern.rank - other.concern.rank);
+  return {
+    talkFirst: concerns.map(({ block, concern }) => ({ team: block.team, reason: concern.reason })),
+    sayToClass: themeOf(reading),
+    notYetKnown: reading.blocks.reduce(
+      (sum, { steps }) => sum + steps.filter(({ check }) => check === notYetKnown).length,
+      0
     )
   };
-
-  // src/functions/entries/molarMassEntry.ts
-  var molarMassEntry = {
-    name: "MOLARMASS",
-    group: "Substances and amounts",
-    summary: "Molar mass of a substance from its formula.",
-    arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as CuSO4·5H2O" }],
-    returns: "g/mol, not rounded",
-    source: "standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024",
-    notes: [
-      "Elements whose standard atomic weight is an interval are taken at its conventional value.",
-      "Brackets of three kinds, hydrates after ·, •, * or a point, subscript digits, charges at the end, and isotopes such as [13C], D and T are read."
-    ],
-    examples: [
-      { call: ["KBr"], gives: 119.0023 },
-      { call: ["CuSO4·5H2O"], gives: 249.677 },
-      { call: [[["Ca(OH)2"], [""], ["D2O"]]], gives: [[74.092], [""], [20.027203554]] }
-    ],
-    refuses: [
-      {
-        call: ["nacl"],
-        says: "Expected a formula with capital letters where symbols begin, received “nacl”. Did you mean NaCl?"
-      },
-      {
-        call: ["Ca(OH2"],
-        says: "Expected “)” to close the bracket at character 3 of “Ca(OH2”, received the end of the text. Add the bracket, as in Ca(OH)2."
-      }
-    ],
-    call: cellByCell,
-    compute: (formula2) => molarMass(formula2)
-  };
-
-  // src/chemistry/moleFraction.ts
-  function moleFraction({
-    first,
-    second
-  }) {
+}
+var isOpen = ({ check }) => check !== "on target" && check !== notYetKnown;
+var isWrong = ({ check, entry }) => check === "not yet" && entry !== "";
+function concernOf({
+  block,
+  titles,
+  told,
+  now
+}) {
+  const { classNow: say } = words;
+  const title = (step) => {
     var _a;
-    const error = (_a = belowZero(
-      { value: first.mass, argument: "grams_1", unit: "g" },
-      { value: second.mass, argument: "grams_2", unit: "g" }
-    )) != null ? _a : notAboveZero({ value: first.mass + second.mass, argument: "grams_1", unit: "g" });
-    if (error) return failure(error);
-    const amount = first.mass / first.molarMass;
-    return finite(amount / (amount + second.mass / second.molarMass), "grams_1");
-  }
-
-  // src/functions/entries/moleFractionEntry.ts
-  var moleFractionEntry = {
-    name: "MOLEFRACTION",
-    group: "Converting",
-    summary: "Mole fraction of the first of two substances from their masses.",
-    arguments: [
-      { name: "formula_1", kind: "formula", unit: "", about: "formula of the first substance" },
-      { name: "grams_1", kind: "mass", unit: "g", about: "its mass" },
-      { name: "formula_2", kind: "formula", unit: "", about: "formula of the second substance" },
-      { name: "grams_2", kind: "mass", unit: "g", about: "its mass" }
-    ],
-    returns: "a fraction from 0 to 1, not rounded",
-    source: "definition of amount fraction, IUPAC Gold Book",
-    notes: ["Each substance counts as it is written, undissociated."],
-    examples: [{ call: ["KBr", 119.0023, "H2O", 54.045], gives: 0.25 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (first, firstMass, second, secondMass) => withMolarMass(
-      first,
-      (firstMolarMass) => withMolarMass(
-        second,
-        (secondMolarMass) => moleFraction({
-          first: { molarMass: firstMolarMass, mass: firstMass },
-          second: { molarMass: secondMolarMass, mass: secondMass }
-        })
-      )
-    )
+    return (_a = titles.get(step)) != null ? _a : step;
   };
-
-  // src/chemistry/amountOf.ts
-  function amountOf({
-    molarMass: molarMass2,
-    mass
-  }) {
-    const error = belowZero({ value: mass, argument: "grams", unit: "g" });
-    return error ? failure(error) : finite(moles(mass / molarMass2), "grams");
+  const scored = block.steps.filter(({ step }) => !told.includes(step));
+  const open = scored.filter(isOpen);
+  const asking = open.find(({ helpWanted }) => helpWanted > 0);
+  if (asking !== void 0) {
+    return { rank: 1, reason: say.askedForHelp({ step: title(asking.step), level: asking.helpWanted }) };
   }
-
-  // src/functions/entries/molesEntry.ts
-  var molesEntry = {
-    name: "MOLES",
-    group: "Substances and amounts",
-    summary: "Amount of a substance from its mass.",
-    arguments: [
-      { name: "formula", kind: "formula", unit: "", about: "formula of the substance" },
-      { name: "grams", kind: "mass", unit: "g", about: "its mass" }
-    ],
-    returns: "mol, not rounded",
-    source: "definition of amount of substance and molar mass, IUPAC Gold Book",
-    notes: [],
-    examples: [{ call: ["KBr", "23.80046 g"], gives: 0.2 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (formula2, mass) => withMolarMass(formula2, (molarMass2) => amountOf({ molarMass: molarMass2, mass }))
-  };
-
-  // src/chemistry/particleCount.ts
-  var avogadroConstant = 602214076e15;
-  function particleCount(amount) {
-    const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
-    return error ? failure(error) : finite(amount * avogadroConstant, "moles");
+  const repeated = repeatedFeedback(scored);
+  if (repeated !== void 0) {
+    const [first, second] = repeated;
+    return { rank: 2, reason: say.sameTwice({ first: title(first.step), second: title(second.step) }) };
   }
-
-  // src/functions/entries/particleCountEntry.ts
-  var particleCountEntry = {
-    name: "PARTICLECOUNT",
-    group: "Substances and amounts",
-    summary: "Number of particles in an amount of substance.",
-    arguments: [{ name: "moles", kind: "amount", unit: "mol", about: "the amount" }],
-    returns: "a pure number",
-    source: "Avogadro constant, 6.02214076 × 10^23 per mol, exact since the SI of 2019",
-    notes: [],
-    examples: [{ call: [0.25], gives: 150553519e15 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (amount) => particleCount(amount)
-  };
-
-  // src/measurement/percentDifference.ts
-  function percentDifference({
-    first,
-    second
-  }) {
-    const mean = Math.abs(first / 2 + second / 2);
-    if (mean === 0) {
-      return failure({
-        code: "mean-zero",
-        argument: "second",
-        expected: "two values whose mean is not 0",
-        received: `${first} and ${second}`,
-        advice: "A share of nothing does not exist: compare the plain difference instead."
-      });
-    }
-    return finite(percent(100 * Math.abs(first - second) / mean), "first");
+  const tried = [...open].sort((one, other) => other.tries - one.tries)[0];
+  if (tried !== void 0 && tried.tries >= manyTries && tried.entry !== "") {
+    return { rank: 3, reason: say.manyTries({ step: title(tried.step), tries: tried.tries }) };
   }
+  const next = open[0];
+  const last = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry != null ? lastEntry : 0), 0);
+  const minutes = Math.floor((now - last) / minuteMs);
+  if (next !== void 0 && last > 0 && minutes >= quietMinutes) {
+    return { rank: 4, reason: say.quiet({ minutes, step: title(next.step) }) };
+  }
+  const wrong = open.find(isWrong);
+  if (wrong !== void 0) return { rank: 5, reason: say.notYet(title(wrong.step)) };
+  if (scored.length > 0 && scored.every(({ check }) => check === "on target")) return { rank: 6, reason: say.allDone };
+  return void 0;
+}
+function repeatedFeedback(steps) {
+  const wrong = steps.filter((step) => isWrong(step) && step.lookAt !== "");
+  for (const [index, first] of wrong.entries()) {
+    const second = wrong.slice(index + 1).find(({ lookAt }) => lookAt === first.lookAt);
+    if (second !== void 0) return [first, second];
+  }
+  return void 0;
+}
+function themeOf({ blocks }) {
+  var _a;
+  const teamsByWords = /* @__PURE__ */ new Map();
+  for (const { steps } of blocks) {
+    const said2 = new Set(steps.filter((step) => isWrong(step) && step.lookAt !== "").map(({ lookAt }) => lookAt));
+    for (const lookAt of said2) teamsByWords.set(lookAt, ((_a = teamsByWords.get(lookAt)) != null ? _a : 0) + 1);
+  }
+  const [theme] = [...teamsByWords.entries()].sort(([, one], [, other]) => other - one);
+  return theme === void 0 || theme[1] < teamsForTheme ? "" : words.classNow.theme({ teams: theme[1], lookAt: theme[0] });
+}
 
-  // src/functions/entries/percentDifferenceEntry.ts
-  var percentDifferenceEntry = {
-    name: "PERCENTDIFFERENCE",
-    group: "Measuring and comparing",
-    summary: "How far two values of equal standing lie apart, in percent of their mean.",
-    arguments: [
-      { name: "first", kind: "number", unit: "", about: "one value" },
-      { name: "second", kind: "number", unit: "", about: "the other value, in the same unit" }
-    ],
-    returns: "%, not rounded",
-    source: "common practice in teaching laboratories, no source",
-    notes: ["Where one of the two is accepted as right, use PERCENTERROR."],
-    examples: [{ call: [0.19, 0.21], gives: 10 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (first, second) => percentDifference({ first, second })
-  };
+// src/host/endpoints/readClass.ts
+function readClass(className) {
+  var _a, _b, _c;
+  const spreadsheet = openSpreadsheet();
+  const found = classSheet(spreadsheet, className);
+  if (!found.ok) return found;
+  const reading = readClassSheet(valuesOf2(found.value));
+  if (reading === void 0)
+    return problem({ ...hostWords.classUnreadable, where: String(className), received: "one without" });
+  const plan = planInUse(spreadsheet);
+  const steps = (_c = (_b = activityById((_a = plan == null ? void 0 : plan.setup.activity) != null ? _a : "")) == null ? void 0 : _b.steps) != null ? _c : [];
+  const titles = new Map(steps.map(({ id, title }) => [id, title]));
+  const told = steps.filter(({ kind }) => kind === "told").map(({ id }) => id);
+  const now = /* @__PURE__ */ new Date();
+  const formulas = entryFormulaRows(found.value);
+  const { talkFirst, sayToClass, notYetKnown: notYetKnown2 } = classNow({ reading, titles, told, now: now.getTime() });
+  const scored = (step) => !told.includes(step);
+  return done({
+    className: String(className),
+    clock: Utilities.formatDate(now, spreadsheet.getSpreadsheetTimeZone(), "HH:mm"),
+    stepCount: steps.filter(({ kind }) => kind !== "told").length,
+    teams: reading.blocks.map((block) => ({
+      team: block.team,
+      key: block.key,
+      done: block.steps.filter(({ step, check }) => scored(step) && check === "on target").length,
+      steps: block.steps.map(({ row, step, check, entry, lookAt, tries, helpWanted, who }) => {
+        var _a2;
+        return {
+          id: step,
+          title: (_a2 = titles.get(step)) != null ? _a2 : step,
+          check,
+          entry,
+          lookAt,
+          tries,
+          helpWanted,
+          who,
+          isFormula: formulas.has(row)
+        };
+      })
+    })),
+    talkFirst,
+    sayToClass,
+    notYetKnown: notYetKnown2
+  });
+}
+function entryFormulaRows(sheet) {
+  const rows = /* @__PURE__ */ new Set();
+  const lastRow = sheet.getLastRow();
+  if (lastRow === 0) return rows;
+  sheet.getRange(1, 2, lastRow, 1).getFormulas().forEach(([formula2], index) => {
+    if (formula2 !== void 0 && formula2 !== "") rows.add(index + 1);
+  });
+  return rows;
+}
 
-  // src/functions/entries/percentErrorEntry.ts
-  var percentErrorEntry = {
-    name: "PERCENTERROR",
-    group: "Measuring and comparing",
-    summary: "How far a measured value lies from an accepted one, in percent of the accepted one.",
-    arguments: [
-      { name: "measured", kind: "number", unit: "", about: "the measured value" },
-      { name: "accepted", kind: "number", unit: "", about: "the accepted value, in the same unit" },
+// src/host/decimalMark.ts
+function decimalMarkOf(locale) {
+  try {
+    return 0.5.toLocaleString(locale.replace("_", "-")).includes(",") ? "comma" : "point";
+  } catch {
+    return "point";
+  }
+}
+
+// src/host/firstSetup.ts
+var firstTeams = 6;
+function firstSetup(decimalMark) {
+  const setup = sampleSetup();
+  return {
+    activity: setup.activity,
+    givens: setup.givens,
+    ownNumbers: true,
+    settings: { ...defaultSettings, activity: setup.activity, "decimal mark": decimalMark },
+    shelf: defaultShelf,
+    classes: [
       {
-        name: "signed",
-        kind: "yes or no",
-        unit: "",
-        about: "TRUE keeps the sign of measured − accepted; without sign if left out",
-        optional: true
+        name: hostWords.firstClass,
+        teams: Array.from({ length: firstTeams }, (_, index) => hostWords.teamNumber(index + 1))
       }
-    ],
-    returns: "%, not rounded, absolute unless signed is TRUE",
-    source: "common practice in teaching laboratories, no source",
-    notes: [],
-    examples: [
-      { call: [0.291, 0.3], gives: 3 },
-      { call: ["0.291", "0.300", true], gives: -3 }
-    ],
-    refuses: [
-      {
-        call: ["1,234", 1.25],
-        says: "Expected one reading of measured, received “1,234”, which could be 1234 or 1.234. Type it one of those two ways."
-      }
-    ],
-    call: cellByCell,
-    compute: (measured2, accepted, signed) => percentError({ measured: measured2, accepted, signed })
+    ]
   };
+}
 
-  // src/functions/entries/reagentMolarityEntry.ts
-  var reagentMolarityEntry = {
-    name: "REAGENTMOLARITY",
-    group: "Making a solution",
-    summary: "Concentration of a bottled reagent from its mass percent and density.",
-    arguments: [
-      { name: "formula", kind: "formula", unit: "", about: "formula of the solute in the bottle" },
-      { name: "mass_percent", kind: "percent", unit: "%", about: "mass percent on the label; 37 means 37 %" },
-      { name: "density", kind: "density", unit: "g/mL", about: "density of the reagent" }
-    ],
-    returns: "mol/L, not rounded",
-    source: "definition of amount concentration and mass fraction, IUPAC Gold Book",
-    notes: [
-      'A cell formatted as a percentage hands over a fraction, so a bare mass percent of 1 or less is refused; "0.9 %" is read as it stands.',
-      "Concentrated reagents: read the safety data sheet, follow local rules, and leave the work to those trained for it."
-    ],
-    examples: [{ call: ["HCl", "37 %", 1.18], gives: 11.97542377530308 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (formula2, massPercent, density) => withMolarMass(formula2, (molarMass2) => reagentMolarity({ molarMass: molarMass2, massPercent, density }))
+// src/host/endpoints/readLesson.ts
+function readLesson2() {
+  var _a;
+  const spreadsheet = openSpreadsheet();
+  const own = ownSheets(spreadsheet);
+  const memo = readMemo();
+  const localMark = decimalMarkOf(spreadsheet.getSpreadsheetLocale());
+  const offer = {
+    activities: activityViews(),
+    solutes: proposedSolutes(),
+    classes: own.filter(({ tag }) => tag.kind === "class" && tag.state === "built").map(({ tag }) => {
+      var _a2;
+      return (_a2 = tag.className) != null ? _a2 : "";
+    }),
+    ...memo !== void 0 && memo.done < memo.tasks.length ? { building: stateOf(memo) } : {}
   };
+  const sheet = (_a = sheetInUse(own, { kind: "plan" })) == null ? void 0 : _a.sheet;
+  const cells = sheet === void 0 ? [] : valuesOf2(sheet);
+  if (sheet === void 0 || (memo == null ? void 0 : memo.done) === 0 && cells.length < 2) {
+    return done({ ...offer, built: false, setup: firstSetup(localMark), decimalMark: localMark, problems: [] });
+  }
+  const reading = readLesson(cells);
+  if (!reading.ok) return problemOf(reading.error);
+  const { setup, problems } = reading.value;
+  return done({
+    ...offer,
+    built: offer.classes.length > 0,
+    setup,
+    decimalMark: setup.settings["decimal mark"] === "comma" ? "comma" : "point",
+    problems
+  });
+}
+function activityViews() {
+  return allActivities().map(({ id, title, aim, givens }) => ({
+    id,
+    title,
+    aim,
+    givens: givens.map(({ name, unit, about, optional, start }) => ({
+      name,
+      unit,
+      about,
+      optional: optional === true,
+      ...start === void 0 ? {} : { start }
+    }))
+  }));
+}
 
-  // node_modules/big.js/big.mjs
-  var DP = 20;
-  var RM = 1;
-  var MAX_DP = 1e6;
-  var MAX_POWER = 1e6;
-  var NE = -7;
-  var PE = 21;
-  var STRICT = false;
-  var NAME = "[big.js] ";
-  var INVALID = NAME + "Invalid ";
-  var INVALID_DP = INVALID + "decimal places";
-  var INVALID_RM = INVALID + "rounding mode";
-  var DIV_BY_ZERO = NAME + "Division by zero";
-  var P = {};
-  var UNDEFINED = void 0;
-  var NUMERIC = /^-?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
-  function _Big_() {
-    function Big2(n) {
-      var x = this;
-      if (!(x instanceof Big2)) {
-        return n === UNDEFINED && arguments.length === 0 ? _Big_() : new Big2(n);
-      }
-      if (n instanceof Big2) {
-        x.s = n.s;
-        x.e = n.e;
-        x.c = n.c.slice();
-      } else {
-        if (typeof n !== "string") {
-          if (Big2.strict === true && typeof n !== "bigint") {
-            throw TypeError(INVALID + "value");
-          }
-          n = n === 0 && 1 / n < 0 ? "-0" : String(n);
-        }
-        parse(x, n);
-      }
-      x.constructor = Big2;
-    }
-    Big2.prototype = P;
-    Big2.DP = DP;
-    Big2.RM = RM;
-    Big2.NE = NE;
-    Big2.PE = PE;
-    Big2.strict = STRICT;
-    Big2.roundDown = 0;
-    Big2.roundHalfUp = 1;
-    Big2.roundHalfEven = 2;
-    Big2.roundUp = 3;
-    return Big2;
-  }
-  function parse(x, n) {
-    var e, i, nl;
-    if (!NUMERIC.test(n)) {
-      throw Error(INVALID + "number");
-    }
-    x.s = n.charAt(0) == "-" ? (n = n.slice(1), -1) : 1;
-    if ((e = n.indexOf(".")) > -1) n = n.replace(".", "");
-    if ((i = n.search(/e/i)) > 0) {
-      if (e < 0) e = i;
-      e += +n.slice(i + 1);
-      n = n.substring(0, i);
-    } else if (e < 0) {
-      e = n.length;
-    }
-    nl = n.length;
-    for (i = 0; i < nl && n.charAt(i) == "0"; ) ++i;
-    if (i == nl) {
-      x.c = [x.e = 0];
-    } else {
-      for (; nl > 0 && n.charAt(--nl) == "0"; ) ;
-      x.e = e - i - 1;
-      x.c = [];
-      for (e = 0; i <= nl; ) x.c[e++] = +n.charAt(i++);
-    }
-    return x;
-  }
-  function round(x, sd, rm, more) {
-    var xc = x.c;
-    if (rm === UNDEFINED) rm = x.constructor.RM;
-    if (rm !== 0 && rm !== 1 && rm !== 2 && rm !== 3) {
-      throw Error(INVALID_RM);
-    }
-    if (sd < 1) {
-      more = rm === 3 && (more || !!xc[0]) || sd === 0 && (rm === 1 && xc[0] >= 5 || rm === 2 && (xc[0] > 5 || xc[0] === 5 && (more || xc[1] !== UNDEFINED)));
-      xc.length = 1;
-      if (more) {
-        x.e = x.e - sd + 1;
-        xc[0] = 1;
-      } else {
-        xc[0] = x.e = 0;
-      }
-    } else if (sd < xc.length) {
-      more = rm === 1 && xc[sd] >= 5 || rm === 2 && (xc[sd] > 5 || xc[sd] === 5 && (more || xc[sd + 1] !== UNDEFINED || xc[sd - 1] & 1)) || rm === 3 && (more || !!xc[0]);
-      xc.length = sd;
-      if (more) {
-        for (; ++xc[--sd] > 9; ) {
-          xc[sd] = 0;
-          if (sd === 0) {
-            ++x.e;
-            xc.unshift(1);
-            break;
-          }
-        }
-      }
-      for (sd = xc.length; !xc[--sd]; ) xc.pop();
-    }
-    return x;
-  }
-  function stringify(x, doExponential, isNonzero) {
-    var e = x.e, s = x.c.join(""), n = s.length;
-    if (doExponential) {
-      s = s.charAt(0) + (n > 1 ? "." + s.slice(1) : "") + (e < 0 ? "e" : "e+") + e;
-    } else if (e < 0) {
-      for (; ++e; ) s = "0" + s;
-      s = "0." + s;
-    } else if (e > 0) {
-      if (++e > n) {
-        for (e -= n; e--; ) s += "0";
-      } else if (e < n) {
-        s = s.slice(0, e) + "." + s.slice(e);
-      }
-    } else if (n > 1) {
-      s = s.charAt(0) + "." + s.slice(1);
-    }
-    return x.s < 0 && isNonzero ? "-" + s : s;
-  }
-  P.abs = function() {
-    var x = new this.constructor(this);
-    x.s = 1;
-    return x;
-  };
-  P.cmp = function(y) {
-    var isneg, x = this, xc = x.c, yc = (y = new x.constructor(y)).c, i = x.s, j = y.s, k = x.e, l = y.e;
-    if (!xc[0] || !yc[0]) return !xc[0] ? !yc[0] ? 0 : -j : i;
-    if (i != j) return i;
-    isneg = i < 0;
-    if (k != l) return k > l ^ isneg ? 1 : -1;
-    j = (k = xc.length) < (l = yc.length) ? k : l;
-    for (i = -1; ++i < j; ) {
-      if (xc[i] != yc[i]) return xc[i] > yc[i] ^ isneg ? 1 : -1;
-    }
-    return k == l ? 0 : k > l ^ isneg ? 1 : -1;
-  };
-  P.div = function(y) {
-    var x = this, Big2 = x.constructor, a = x.c, b = (y = new Big2(y)).c, k = x.s == y.s ? 1 : -1, dp = Big2.DP;
-    if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
-      throw Error(INVALID_DP);
-    }
-    if (!b[0]) {
-      throw Error(DIV_BY_ZERO);
-    }
-    if (!a[0]) {
-      y.s = k;
-      y.c = [y.e = 0];
-      return y;
-    }
-    var bl, bt, n, cmp, ri, bz = b.slice(), ai = bl = b.length, al = a.length, r = a.slice(0, bl), rl = r.length, q = y, qc = q.c = [], qi = 0, p = dp + (q.e = x.e - y.e) + 1;
-    q.s = k;
-    k = p < 0 ? 0 : p;
-    bz.unshift(0);
-    for (; rl++ < bl; ) r.push(0);
-    do {
-      for (n = 0; n < 10; n++) {
-        if (bl != (rl = r.length)) {
-          cmp = bl > rl ? 1 : -1;
-        } else {
-          for (ri = -1, cmp = 0; ++ri < bl; ) {
-            if (b[ri] != r[ri]) {
-              cmp = b[ri] > r[ri] ? 1 : -1;
-              break;
-            }
-          }
-        }
-        if (cmp < 0) {
-          for (bt = rl == bl ? b : bz; rl; ) {
-            if (r[--rl] < bt[rl]) {
-              ri = rl;
-              for (; ri && !r[--ri]; ) r[ri] = 9;
-              --r[ri];
-              r[rl] += 10;
-            }
-            r[rl] -= bt[rl];
-          }
-          for (; !r[0]; ) r.shift();
-        } else {
-          break;
-        }
-      }
-      qc[qi++] = cmp ? n : ++n;
-      if (r[0] && cmp) r[rl] = a[ai] || 0;
-      else r = [a[ai]];
-    } while ((ai++ < al || r[0] !== UNDEFINED) && k--);
-    if (!qc[0] && qi != 1) {
-      qc.shift();
-      q.e--;
-      p--;
-    }
-    if (qi > p) round(q, p, Big2.RM, r[0] !== UNDEFINED);
-    return q;
-  };
-  P.eq = function(y) {
-    return this.cmp(y) === 0;
-  };
-  P.gt = function(y) {
-    return this.cmp(y) > 0;
-  };
-  P.gte = function(y) {
-    return this.cmp(y) > -1;
-  };
-  P.lt = function(y) {
-    return this.cmp(y) < 0;
-  };
-  P.lte = function(y) {
-    return this.cmp(y) < 1;
-  };
-  P.minus = P.sub = function(y) {
-    var i, j, t, xlty, x = this, Big2 = x.constructor, a = x.s, b = (y = new Big2(y)).s;
-    if (a != b) {
-      y.s = -b;
-      return x.plus(y);
-    }
-    var xc = x.c.slice(), xe = x.e, yc = y.c, ye = y.e;
-    if (!xc[0] || !yc[0]) {
-      if (yc[0]) {
-        y.s = -b;
-      } else if (xc[0]) {
-        y = new Big2(x);
-      } else {
-        y.s = 1;
-      }
-      return y;
-    }
-    if (a = xe - ye) {
-      if (xlty = a < 0) {
-        a = -a;
-        t = xc;
-      } else {
-        ye = xe;
-        t = yc;
-      }
-      t.reverse();
-      for (b = a; b--; ) t.push(0);
-      t.reverse();
-    } else {
-      j = ((xlty = xc.length < yc.length) ? xc : yc).length;
-      for (a = b = 0; b < j; b++) {
-        if (xc[b] != yc[b]) {
-          xlty = xc[b] < yc[b];
-          break;
-        }
-      }
-    }
-    if (xlty) {
-      t = xc;
-      xc = yc;
-      yc = t;
-      y.s = -y.s;
-    }
-    if ((b = (j = yc.length) - (i = xc.length)) > 0) for (; b--; ) xc[i++] = 0;
-    for (b = i; j > a; ) {
-      if (xc[--j] < yc[j]) {
-        for (i = j; i && !xc[--i]; ) xc[i] = 9;
-        --xc[i];
-        xc[j] += 10;
-      }
-      xc[j] -= yc[j];
-    }
-    for (; xc[--b] === 0; ) xc.pop();
-    for (; xc[0] === 0; ) {
-      xc.shift();
-      --ye;
-    }
-    if (!xc[0]) {
-      y.s = 1;
-      xc = [ye = 0];
-    }
-    y.c = xc;
-    y.e = ye;
-    return y;
-  };
-  P.mod = function(y) {
-    var ygtx, x = this, Big2 = x.constructor, a = x.s, b = (y = new Big2(y)).s;
-    if (!y.c[0]) {
-      throw Error(DIV_BY_ZERO);
-    }
-    x.s = y.s = 1;
-    ygtx = y.cmp(x) == 1;
-    x.s = a;
-    y.s = b;
-    if (ygtx) return new Big2(x);
-    a = Big2.DP;
-    b = Big2.RM;
-    Big2.DP = Big2.RM = 0;
-    x = x.div(y);
-    Big2.DP = a;
-    Big2.RM = b;
-    return this.minus(x.times(y));
-  };
-  P.neg = function() {
-    var x = new this.constructor(this);
-    x.s = -x.s;
-    return x;
-  };
-  P.plus = P.add = function(y) {
-    var e, k, t, x = this, Big2 = x.constructor;
-    y = new Big2(y);
-    if (x.s != y.s) {
-      y.s = -y.s;
-      return x.minus(y);
-    }
-    var xe = x.e, xc = x.c, ye = y.e, yc = y.c;
-    if (!xc[0] || !yc[0]) {
-      if (!yc[0]) {
-        if (xc[0]) {
-          y = new Big2(x);
-        } else {
-          y.s = x.s;
-        }
-      }
-      return y;
-    }
-    xc = xc.slice();
-    if (e = xe - ye) {
-      if (e > 0) {
-        ye = xe;
-        t = yc;
-      } else {
-        e = -e;
-        t = xc;
-      }
-      t.reverse();
-      for (; e--; ) t.push(0);
-      t.reverse();
-    }
-    if (xc.length - yc.length < 0) {
-      t = yc;
-      yc = xc;
-      xc = t;
-    }
-    e = yc.length;
-    for (k = 0; e; xc[e] %= 10) k = (xc[--e] = xc[e] + yc[e] + k) / 10 | 0;
-    if (k) {
-      xc.unshift(k);
-      ++ye;
-    }
-    for (e = xc.length; xc[--e] === 0; ) xc.pop();
-    y.c = xc;
-    y.e = ye;
-    return y;
-  };
-  P.pow = function(n) {
-    var x = this, one = new x.constructor("1"), y = one, isneg = n < 0;
-    if (n !== ~~n || n < -MAX_POWER || n > MAX_POWER) {
-      throw Error(INVALID + "exponent");
-    }
-    if (isneg) n = -n;
-    for (; ; ) {
-      if (n & 1) y = y.times(x);
-      n >>= 1;
-      if (!n) break;
-      x = x.times(x);
-    }
-    return isneg ? one.div(y) : y;
-  };
-  P.prec = function(sd, rm) {
-    if (sd !== ~~sd || sd < 1 || sd > MAX_DP) {
-      throw Error(INVALID + "precision");
-    }
-    return round(new this.constructor(this), sd, rm);
-  };
-  P.round = function(dp, rm) {
-    if (dp === UNDEFINED) dp = 0;
-    else if (dp !== ~~dp || dp < -MAX_DP || dp > MAX_DP) {
-      throw Error(INVALID_DP);
-    }
-    return round(new this.constructor(this), dp + this.e + 1, rm);
-  };
-  P.sqrt = function() {
-    var r, c, t, x = this, Big2 = x.constructor, s = x.s, e = x.e, half = new Big2("0.5");
-    if (!x.c[0]) return new Big2(x);
-    if (s < 0) {
-      throw Error(NAME + "No square root");
-    }
-    s = Math.sqrt(+stringify(x, true, true));
-    if (s === 0 || s === 1 / 0) {
-      c = x.c.join("");
-      if (!(c.length + e & 1)) c += "0";
-      s = Math.sqrt(c);
-      e = ((e + 1) / 2 | 0) - (e < 0 || e & 1);
-      r = new Big2((s == 1 / 0 ? "5e" : (s = s.toExponential()).slice(0, s.indexOf("e") + 1)) + e);
-    } else {
-      r = new Big2(s + "");
-    }
-    e = r.e + (Big2.DP += 4);
-    do {
-      t = r;
-      r = half.times(t.plus(x.div(t)));
-    } while (t.c.slice(0, e).join("") !== r.c.slice(0, e).join(""));
-    return round(r, (Big2.DP -= 4) + r.e + 1, Big2.RM);
-  };
-  P.times = P.mul = function(y) {
-    var c, x = this, Big2 = x.constructor, xc = x.c, yc = (y = new Big2(y)).c, a = xc.length, b = yc.length, i = x.e, j = y.e;
-    y.s = x.s == y.s ? 1 : -1;
-    if (!xc[0] || !yc[0]) {
-      y.c = [y.e = 0];
-      return y;
-    }
-    y.e = i + j;
-    if (a < b) {
-      c = xc;
-      xc = yc;
-      yc = c;
-      j = a;
-      a = b;
-      b = j;
-    }
-    for (c = new Array(j = a + b); j--; ) c[j] = 0;
-    for (i = b; i--; ) {
-      b = 0;
-      for (j = a + i; j > i; ) {
-        b = c[j] + yc[i] * xc[j - i - 1] + b;
-        c[j--] = b % 10;
-        b = b / 10 | 0;
-      }
-      c[j] = b;
-    }
-    if (b) ++y.e;
-    else c.shift();
-    for (i = c.length; !c[--i]; ) c.pop();
-    y.c = c;
-    return y;
-  };
-  P.toExponential = function(dp, rm) {
-    var x = this, n = x.c[0];
-    if (dp !== UNDEFINED) {
-      if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
-        throw Error(INVALID_DP);
-      }
-      x = round(new x.constructor(x), ++dp, rm);
-      for (; x.c.length < dp; ) x.c.push(0);
-    }
-    return stringify(x, true, !!n);
-  };
-  P.toFixed = function(dp, rm) {
-    var x = this, n = x.c[0];
-    if (dp !== UNDEFINED) {
-      if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
-        throw Error(INVALID_DP);
-      }
-      x = round(new x.constructor(x), dp + x.e + 1, rm);
-      for (dp = dp + x.e + 1; x.c.length < dp; ) x.c.push(0);
-    }
-    return stringify(x, false, !!n);
-  };
-  P.toJSON = P.toString = function() {
-    var x = this, Big2 = x.constructor;
-    return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, !!x.c[0]);
-  };
-  if (typeof Symbol !== "undefined") {
-    P[/* @__PURE__ */ Symbol.for("nodejs.util.inspect.custom")] = P.toJSON;
-  }
-  P.toNumber = function() {
-    var n = +stringify(this, true, true);
-    if (this.constructor.strict === true && !this.eq(n.toString())) {
-      throw Error(NAME + "Imprecise conversion");
-    }
-    return n;
-  };
-  P.toPrecision = function(sd, rm) {
-    var x = this, Big2 = x.constructor, n = x.c[0];
-    if (sd !== UNDEFINED) {
-      if (sd !== ~~sd || sd < 1 || sd > MAX_DP) {
-        throw Error(INVALID + "precision");
-      }
-      x = round(new Big2(x), sd, rm);
-      for (; x.c.length < sd; ) x.c.push(0);
-    }
-    return stringify(x, sd <= x.e || x.e <= Big2.NE || x.e >= Big2.PE, !!n);
-  };
-  P.valueOf = function() {
-    var x = this, Big2 = x.constructor;
-    if (Big2.strict === true) {
-      throw Error(NAME + "valueOf disallowed");
-    }
-    return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, true);
-  };
-  var Big = _Big_();
-  var big_default = Big;
+// src/host/endpoints/startBuild.ts
+function startBuild2(given) {
+  const setup = readSetup2(given);
+  return setup.ok ? startBuild(setup.value, { sample: false }) : setup;
+}
 
-  // src/measurement/roundToFigures.ts
-  var mostFigures = 30;
-  var smallestPlain = -7;
-  function roundToFigures(number, { figures, ties = "even" }) {
-    if (!Number.isInteger(figures) || figures < 1 || figures > mostFigures) {
-      return failure({
-        code: "figures-out-of-range",
-        argument: "figures",
-        expected: `a whole number from 1 to ${mostFigures}`,
-        received: String(figures),
-        advice: "Type how many significant figures you want, such as 3."
-      });
+// src/host/endpoints/startSample.ts
+var startSample = () => startBuild(sampleSetup(), { sample: true });
+
+// src/host/menu.ts
+function openSidebar_() {
+  ui().showSidebar(HtmlService.createHtmlOutputFromFile("Sidebar").setTitle(hostWords.title));
+}
+function buildSampleFromMenu_() {
+  let state = guarded(startSample);
+  while (state.ok && !state.value.finished) state = guarded(continueBuild);
+  tell(state.ok ? hostWords.sampleBuilt : state.problem.message);
+}
+function checkAgainFromMenu_() {
+  const outcome = guarded(checkAgain);
+  tell(outcome.ok ? hostWords.checkedAgain(outcome.value.renewed) : outcome.problem.message);
+}
+var tell = (message) => {
+  openSpreadsheet().toast(message, hostWords.title);
+};
+
+// src/host/main.ts
+var endpoints_ = {
+  readLesson: () => guarded(readLesson2),
+  draftTeams: (setup) => guarded(() => draftTeams(setup)),
+  startBuild: (setup) => guarded(() => startBuild2(setup)),
+  continueBuild: () => guarded(continueBuild),
+  startSample: () => guarded(startSample),
+  readClass: (className) => guarded(() => readClass(className)),
+  checkAgain: () => guarded(checkAgain),
+  goToTeam: (className, key) => guarded(() => goToTeam(className, key))
+};
+return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_ };
+`;
+},
+// Part onEdit: host/onEdit
+"onEdit"() {
+  return `
+const { cellText, classColumns, classMarker, countedColumn, withDocumentLock } = part("host/documentLock");
+
+
+// src/host/onEdit.ts
+var patienceMs = 300;
+var memory = "“";
+function onEdit_(event) {
+  try {
+    countTries(event);
+  } catch {
+  }
+}
+function countTries({ range }) {
+  const first = range.getColumn();
+  const last = range.getLastColumn();
+  if (first !== classColumns.entry || last > classColumns.who) return;
+  const sheet = range.getSheet();
+  if (cellText(sheet.getRange(1, classColumns.key).getValue()) !== classMarker) return;
+  const firstRow = range.getRow();
+  const rowCount = range.getNumRows();
+  withDocumentLock(patienceMs, () => countRows({ sheet, firstRow, rowCount }));
+}
+function countRows({ sheet, firstRow, rowCount }) {
+  const rows = sheet.getRange(firstRow, 1, rowCount, countedColumn).getValues();
+  const now = /* @__PURE__ */ new Date();
+  let run;
+  const write = () => {
+    if (run === void 0) return;
+    sheet.getRange(run.row, classColumns.tries, run.counts.length, 2).setValues(run.counts);
+    sheet.getRange(run.row, countedColumn, run.entries.length, 1).setValues(run.entries);
+    run = void 0;
+  };
+  rows.forEach((cells, index) => {
+    const entry = cellText(cells[classColumns.entry - 1]);
+    const tries = cells[classColumns.tries - 1];
+    const isStep = cellText(cells[classColumns.key - 1]) !== "" && cellText(cells[classColumns.step - 1]) !== "";
+    const isNew = entry !== "" && cellText(cells[countedColumn - 1]) !== \`\${memory}\${entry}\`;
+    const isCount = typeof tries === "number" || cellText(tries) === "";
+    if (!isStep || !isNew || !isCount) {
+      write();
+      return;
     }
-    const exact = new big_default(number.decimal);
-    if (exact.eq(0)) return success("0");
-    const rounded = exact.prec(figures, ties === "up" ? 1 : 2);
-    const place = rounded.e;
-    const decimals = figures - 1 - place;
-    const plain4 = decimals > 0 ? rounded.toFixed(decimals) : rounded.toFixed();
-    const isClear = place >= smallestPlain && (decimals > 0 || decimals === 0 && !plain4.endsWith("0"));
-    if (isClear) return success(plain4);
-    const [digits = ""] = rounded.toExponential(figures - 1).split("e");
-    return success(`${digits} × 10^${place}`);
-  }
+    run = run != null ? run : { row: firstRow + index, counts: [], entries: [] };
+    run.counts.push([(typeof tries === "number" ? tries : 0) + 1, now]);
+    run.entries.push([\`\${memory}\${entry}\`]);
+  });
+  write();
+}
+return { onEdit_ };
+`;
+},
+// Part onOpen: host/onOpen
+"onOpen"() {
+  return `
+const { hostWords } = part("host/words");
+const { ui } = part("host/spreadsheet");
 
-  // src/functions/entries/roundSigEntry.ts
-  var roundSigEntry = {
-    name: "ROUNDSIG",
-    group: "Measuring and comparing",
-    summary: "A number rounded to so many significant figures, as text that keeps its zeros.",
-    arguments: [
-      { name: "value", kind: "digits", unit: "", about: "the number" },
-      { name: "figures", kind: "whole number", unit: "", about: "how many significant figures" },
-      {
-        name: "ties",
-        kind: "text",
-        unit: "",
-        about: "half-way cases: even takes the even digit, up goes away from zero; even if left out, but schools differ",
-        optional: true,
-        oneOf: ["even", "up"]
-      }
-    ],
-    returns: "text with exactly that many significant figures; plain digits where they are clear, otherwise 1.2 × 10^3",
-    source: "rounding half to even: ASTM E29 and ISO 80000-1 Annex B",
-    notes: [
-      'Schools differ on ties: half to even is used unless "up" is asked. Ties are judged on the decimal that was typed.'
-    ],
-    examples: [
-      { call: ["2.675", 3], gives: "2.68" },
-      { call: [0.125, 2], gives: "0.12" },
-      { call: [0.125, 2, "up"], gives: "0.13" },
-      { call: [1250, 2], gives: "1.2 × 10^3" }
-    ],
-    refuses: [],
-    call: cellByCell,
-    compute: (value, figures, ties) => roundToFigures(value, { figures, ties })
+// src/host/onOpen.ts
+function onOpen_() {
+  const { menu, title } = hostWords;
+  ui().createMenu(title).addItem(menu.openSidebar, "openSidebar").addItem(menu.buildSample, "buildSampleFromMenu").addItem(menu.checkAgain, "checkAgainFromMenu").addToUi();
+}
+var onInstall_ = () => onOpen_();
+return { onInstall_, onOpen_ };
+`;
+},
   };
-
-  // src/chemistry/serialDilution.ts
-  var mostStages = 100;
-  function serialDilution2({
-    stock,
-    factor,
-    stages,
-    finalVolume
-  }) {
-    const error = notAboveZero(
-      { value: stock, argument: "stock_molarity", unit: "mol/L" },
-      ...finalVolume === void 0 ? [] : [{ value: finalVolume, argument: "final_volume", unit: "mL" }]
-    );
-    if (error) return failure(error);
-    if (!(factor > 1 && Number.isFinite(factor))) {
-      return failure({
-        code: "factor-not-above-one",
-        argument: "factor",
-        expected: "more than 1",
-        received: quoted(factor),
-        advice: "Type how many times the volume grows at each stage, such as 10."
-      });
+  const compiled = {};
+  /** A part's exports. It is compiled once, with the parts it builds on, and sees nothing but these and the host. */
+  const part_ = (name) => {
+    if (!(name in compiled)) {
+      const source = '(function (part) {\n"use strict";\n' + sources[name]() + "\n})\n//# sourceURL=Labrow/" + name;
+      compiled[name] = (0, eval)(source)(part_);
     }
-    if (!(Number.isInteger(stages) && stages >= 1 && stages <= mostStages)) {
-      return failure({
-        code: "stages-out-of-range",
-        argument: "stages",
-        expected: `a whole number from 1 to ${mostStages}`,
-        received: quoted(stages),
-        advice: "Type how many dilutions follow each other."
-      });
-    }
-    const rows = [];
-    for (let stage = 1; stage <= stages; stage += 1) {
-      const molarity3 = molesPerLitre(stock / factor ** stage);
-      if (!(molarity3 > 0)) {
-        return failure({
-          code: "stages-out-of-range",
-          argument: "stages",
-          expected: `at most ${stage - 1} stages with this factor`,
-          received: quoted(stages),
-          advice: "Nothing is left to dilute after that: take fewer stages or a smaller factor."
-        });
-      }
-      const taken = finalVolume === void 0 ? void 0 : finalVolume / factor;
-      rows.push(
-        finalVolume === void 0 || taken === void 0 ? { stage, molarity: molarity3 } : { stage, molarity: molarity3, taken, solvent: finalVolume - taken }
-      );
-    }
-    return success(rows);
-  }
-
-  // src/functions/entries/serialDilutionEntry.ts
-  var serialDilutionEntry = {
-    name: "SERIALDILUTION",
-    group: "Diluting",
-    summary: "Concentrations of a serial dilution, with the volumes of each stage.",
-    arguments: [
-      { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-      { name: "factor", kind: "number", unit: "", about: "how many times each stage is diluted, more than 1" },
-      { name: "stages", kind: "whole number", unit: "", about: "how many dilutions follow each other" },
-      {
-        name: "final_volume",
-        kind: "volume",
-        unit: "mL",
-        about: "final volume of each stage; adds the two columns of volumes",
-        optional: true
-      }
-    ],
-    returns: "a table with a heading row, one row for each stage; the volumes stand there where final_volume is given",
-    columns: ["stage", "mol/L", "mL taken", "mL of solvent"],
-    source: "definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same",
-    notes: ["Takes single cells. Volumes are taken as additive."],
-    examples: [
-      {
-        call: [0.5, 10, 2, 50],
-        gives: [
-          ["stage", "mol/L", "mL taken", "mL of solvent"],
-          [1, 0.05, 5, 45],
-          [2, 5e-3, 5, 45]
-        ]
-      },
-      {
-        call: [0.8, 2, 3],
-        gives: [
-          ["stage", "mol/L"],
-          [1, 0.4],
-          [2, 0.2],
-          [3, 0.1]
-        ]
-      }
-    ],
-    refuses: [],
-    call: oneTable,
-    compute(stock, factor, stages, finalVolume) {
-      const series = serialDilution2({ stock, factor, stages, finalVolume });
-      if (!series.ok) return series;
-      return success(
-        series.value.map(
-          ({ stage, molarity: molarity3, taken, solvent }) => taken === void 0 || solvent === void 0 ? [stage, molarity3] : [stage, molarity3, taken, solvent]
-        )
-      );
-    }
+    return compiled[name];
   };
-
-  // src/functions/entries/sigFigsEntry.ts
-  var sigFigsEntry = {
-    name: "SIGFIGS",
-    group: "Measuring and comparing",
-    summary: "How many significant figures a number is typed with.",
-    arguments: [
-      {
-        name: "number_as_text",
-        kind: "figures",
-        unit: "",
-        about: 'the number as text such as "0.0750"; a number cell has lost its trailing zeros'
-      }
-    ],
-    returns: "the count",
-    source: "rules for significant figures, OpenStax Chemistry 2e, section 1.5",
-    notes: [
-      "A cell that holds a number has lost its trailing zeros, so format the cell as plain text or type the number in quotes.",
-      "Trailing zeros of a whole number without a decimal point are not counted."
-    ],
-    examples: [
-      { call: ["0.0750"], gives: 3 },
-      { call: ["2.05 × 10^8"], gives: 3 },
-      { call: ["86,002"], gives: 5 },
-      { call: ["25.00 mL"], gives: 4 }
-    ],
-    refuses: [],
-    call: cellByCell,
-    compute: (number) => success(significantFigures(number))
-  };
-
-  // src/functions/entries/soluteMassEntry.ts
-  var soluteMassEntry = {
-    name: "SOLUTEMASS",
-    group: "Making a solution",
-    summary: "Mass of solid to weigh out for a solution.",
-    arguments: [
-      {
-        name: "formula",
-        kind: "formula",
-        unit: "",
-        about: "formula of the solid as it stands in the bottle, hydrate included"
-      },
-      { name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-      { name: "volume", kind: "volume", unit: "mL", about: "volume of solution wanted" },
-      {
-        name: "purity_percent",
-        kind: "percent",
-        unit: "%",
-        about: "purity of the solid by mass; 100 % if left out",
-        optional: true
-      }
-    ],
-    returns: "g to weigh, not rounded",
-    source: "definition of amount concentration, IUPAC Gold Book",
-    notes: ["A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused."],
-    examples: [
-      { call: ["KBr", 0.3, 200], gives: 7.140138 },
-      { call: ["KBr", "0.3 M", "0.2 L", "98 %"], gives: 7.285855102040816 }
-    ],
-    refuses: [
-      {
-        call: ["KBr", 0.3, "2.5 kg"],
-        says: "Expected a volume such as 200 mL for volume, received a mass, “2.5 kg”. Type the volume of solution you want."
-      }
-    ],
-    call: cellByCell,
-    compute: (formula2, molarity3, volume, purity) => withMolarMass(formula2, (molarMass2) => soluteMass({ molarMass: molarMass2, molarity: molarity3, volume, purity }))
-  };
-
-  // src/chemistry/solutionVolume.ts
-  function solutionVolume({ molarMass: molarMass2, mass, molarity: molarity3, purity }) {
-    const error = notAboveZero(
-      { value: mass, argument: "grams", unit: "g" },
-      { value: molarity3, argument: "molarity", unit: "mol/L" }
-    );
-    if (error) return failure(error);
-    const share = pureShare(purity);
-    if (!share.ok) return share;
-    return finite(millilitres(1e3 * (mass * share.value / molarMass2) / molarity3), "grams");
-  }
-
-  // src/functions/entries/solutionVolumeEntry.ts
-  var solutionVolumeEntry = {
-    name: "SOLUTIONVOLUME",
-    group: "Making a solution",
-    summary: "Volume of solution that a weighed solid makes.",
-    arguments: [
-      { name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
-      { name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
-      { name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-      {
-        name: "purity_percent",
-        kind: "percent",
-        unit: "%",
-        about: "purity of the solid by mass; 100 % if left out",
-        optional: true
-      }
-    ],
-    returns: "mL, not rounded",
-    source: "definition of amount concentration, IUPAC Gold Book",
-    notes: ["A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused."],
-    examples: [{ call: ["KBr", 7.140138, 0.3], gives: 200 }],
-    refuses: [],
-    call: cellByCell,
-    compute: (formula2, mass, molarity3, purity) => withMolarMass(formula2, (molarMass2) => solutionVolume({ molarMass: molarMass2, mass, molarity: molarity3, purity }))
-  };
-
-  // src/functions/catalogue.ts
-  var entries = [
-    molarMassEntry,
-    compositionEntry,
-    elementPercentEntry,
-    molesEntry,
-    gramsEntry,
-    particleCountEntry,
-    ionsEntry,
-    soluteMassEntry,
-    molarityEntry,
-    solutionVolumeEntry,
-    reagentMolarityEntry,
-    ionMolarityEntry,
-    dilutionVolumeEntry,
-    diluentVolumeEntry,
-    dilutionMolarityEntry,
-    dilutedVolumeEntry,
-    serialDilutionEntry,
-    convertConcentrationEntry,
-    molalityEntry,
-    moleFractionEntry,
-    percentErrorEntry,
-    percentDifferenceEntry,
-    sigFigsEntry,
-    roundSigEntry,
-    glasswareToleranceEntry,
-    molarityUncertaintyEntry,
-    checkEntryEntry,
-    checkStepEntry,
-    checkTeamEntry,
-    hintStepEntry
-  ];
-  var catalogue = entries;
-
-  // src/functions/callFunction.ts
-  function callFunction(name, cells) {
-    const entry = catalogue.find((known2) => known2.name === name);
-    if (entry === void 0) throw new Error(`No function is called ${name}.`);
-    return entry.call(cells);
-  }
-
-  // src/host/menu.ts
-  function openSidebar_() {
-    ui().showSidebar(HtmlService.createHtmlOutputFromFile("Sidebar").setTitle(hostWords.title));
-  }
-  function buildSampleFromMenu_() {
-    let state = guarded(startSample);
-    while (state.ok && !state.value.finished) state = guarded(continueBuild);
-    tell(state.ok ? hostWords.sampleBuilt : state.problem.message);
-  }
-  function checkAgainFromMenu_() {
-    const outcome = guarded(checkAgain);
-    tell(outcome.ok ? hostWords.checkedAgain(outcome.value.renewed) : outcome.problem.message);
-  }
-  var tell = (message) => {
-    openSpreadsheet().toast(message, hostWords.title);
-  };
-
-  // src/host/onEdit.ts
-  var patienceMs2 = 300;
-  var memory = "“";
-  function onEdit_(event) {
-    try {
-      countTries(event);
-    } catch {
-    }
-  }
-  function countTries({ range }) {
-    const first = range.getColumn();
-    const last = range.getLastColumn();
-    if (first !== classColumns.entry || last > classColumns.who) return;
-    const sheet = range.getSheet();
-    if (cellText(sheet.getRange(1, classColumns.key).getValue()) !== classMarker) return;
-    const firstRow = range.getRow();
-    const rowCount = range.getNumRows();
-    withDocumentLock(patienceMs2, () => countRows({ sheet, firstRow, rowCount }));
-  }
-  function countRows({ sheet, firstRow, rowCount }) {
-    const rows = sheet.getRange(firstRow, 1, rowCount, countedColumn).getValues();
-    const now = /* @__PURE__ */ new Date();
-    let run;
-    const write = () => {
-      if (run === void 0) return;
-      sheet.getRange(run.row, classColumns.tries, run.counts.length, 2).setValues(run.counts);
-      sheet.getRange(run.row, countedColumn, run.entries.length, 1).setValues(run.entries);
-      run = void 0;
-    };
-    rows.forEach((cells, index) => {
-      const entry = cellText(cells[classColumns.entry - 1]);
-      const tries = cells[classColumns.tries - 1];
-      const isStep = cellText(cells[classColumns.key - 1]) !== "" && cellText(cells[classColumns.step - 1]) !== "";
-      const isNew = entry !== "" && cellText(cells[countedColumn - 1]) !== `${memory}${entry}`;
-      const isCount = typeof tries === "number" || cellText(tries) === "";
-      if (!isStep || !isNew || !isCount) {
-        write();
-        return;
-      }
-      run = run != null ? run : { row: firstRow + index, counts: [], entries: [] };
-      run.counts.push([(typeof tries === "number" ? tries : 0) + 1, now]);
-      run.entries.push([`${memory}${entry}`]);
-    });
-    write();
-  }
-
-  // src/host/onOpen.ts
-  function onOpen_() {
-    const { menu, title } = hostWords;
-    ui().createMenu(title).addItem(menu.openSidebar, "openSidebar").addItem(menu.buildSample, "buildSampleFromMenu").addItem(menu.checkAgain, "checkAgainFromMenu").addToUi();
-  }
-  var onInstall_ = () => onOpen_();
-
-  // src/host/main.ts
-  var endpoints_ = {
-    readLesson: () => guarded(readLesson2),
-    draftTeams: (setup) => guarded(() => draftTeams(setup)),
-    startBuild: (setup) => guarded(() => startBuild2(setup)),
-    continueBuild: () => guarded(continueBuild),
-    startSample: () => guarded(startSample),
-    readClass: (className) => guarded(() => readClass(className)),
-    checkAgain: () => guarded(checkAgain),
-    goToTeam: (className, key2) => guarded(() => goToTeam(className, key2))
-  };
-  return __toCommonJS(main_exports);
+  return { part_, callFunction_: (name, cells) => part_(name).entry.call(cells) };
 })();
 
 // Cell functions.
@@ -11444,73 +12245,85 @@ function HINTSTEP(quantity, given, level) {
   return Labrow.callFunction_('HINTSTEP', [quantity, given, level]);
 }
 
+/**
+ * What a substance or a solution of it can do, and what to do about it.
+ *
+ * @param {string} formula formula of the substance as it stands in the bottle
+ * @param {number|string} mass_percent optional: grams of the substance in 100 g of a solution in water; undiluted if left out (%)
+ * @return a table with a heading row; its last line defers to the safety data sheet and local rules
+ * @customfunction
+ */
+function CAUTIONS(formula, mass_percent) {
+  return Labrow.callFunction_('CAUTIONS', [formula, mass_percent]);
+}
+
 // Triggers, menu items, and calls from the sidebar.
 /** Adds the menu when the file is opened. */
 function onOpen(event) {
-  return Labrow.onOpen_(event);
+  return Labrow.part_("onOpen").onOpen_(event);
 }
 
 /** Adds the menu when the add-on is installed. */
 function onInstall(event) {
-  return Labrow.onInstall_(event);
+  return Labrow.part_("onOpen").onInstall_(event);
 }
 
 /** Counts tries in the row that was edited. */
 function onEdit(event) {
-  return Labrow.onEdit_(event);
+  return Labrow.part_("onEdit").onEdit_(event);
 }
 
 /** Menu: opens the sidebar. */
 function openSidebar() {
-  return Labrow.openSidebar_();
+  return Labrow.part_("desk").openSidebar_();
 }
 
 /** Menu: builds an invented class to try. */
 function buildSampleFromMenu() {
-  return Labrow.buildSampleFromMenu_();
+  return Labrow.part_("desk").buildSampleFromMenu_();
 }
 
 /** Menu: enters again the checks that did not finish. */
 function checkAgainFromMenu() {
-  return Labrow.checkAgainFromMenu_();
+  return Labrow.part_("desk").checkAgainFromMenu_();
 }
 
 /** Called from the sidebar. */
 function readLesson(...request) {
-  return Labrow.endpoints_.readLesson(...request);
+  return Labrow.part_("desk").endpoints_.readLesson(...request);
 }
 
 /** Called from the sidebar. */
 function draftTeams(...request) {
-  return Labrow.endpoints_.draftTeams(...request);
+  return Labrow.part_("desk").endpoints_.draftTeams(...request);
 }
 
 /** Called from the sidebar. */
 function startBuild(...request) {
-  return Labrow.endpoints_.startBuild(...request);
+  return Labrow.part_("desk").endpoints_.startBuild(...request);
 }
 
 /** Called from the sidebar. */
 function continueBuild(...request) {
-  return Labrow.endpoints_.continueBuild(...request);
+  return Labrow.part_("desk").endpoints_.continueBuild(...request);
 }
 
 /** Called from the sidebar. */
 function startSample(...request) {
-  return Labrow.endpoints_.startSample(...request);
+  return Labrow.part_("desk").endpoints_.startSample(...request);
 }
 
 /** Called from the sidebar. */
 function readClass(...request) {
-  return Labrow.endpoints_.readClass(...request);
+  return Labrow.part_("desk").endpoints_.readClass(...request);
 }
 
 /** Called from the sidebar. */
 function checkAgain(...request) {
-  return Labrow.endpoints_.checkAgain(...request);
+  return Labrow.part_("desk").endpoints_.checkAgain(...request);
 }
 
 /** Called from the sidebar. */
 function goToTeam(...request) {
-  return Labrow.endpoints_.goToTeam(...request);
+  return Labrow.part_("desk").endpoints_.goToTeam(...request);
 }

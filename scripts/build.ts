@@ -2,77 +2,22 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
 import { sidebarHtml } from './build/sidebar.ts';
 import { generatedSources } from './generate/sources.ts';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 
-/** Bundles one entry for the host: one global, ES2019, not minified; anything esbuild warns about stops the build. */
-export async function hostBundle(entry: string, globalName: string): Promise<string> {
-  const outcome = await build({
-    entryPoints: [join(root, entry)],
-    bundle: true,
-    format: 'iife',
-    globalName,
-    target: 'es2019',
-    charset: 'utf8',
-    platform: 'neutral',
-    mainFields: ['module', 'main'],
-    legalComments: 'inline',
-    write: false,
-    logLevel: 'silent',
-  });
-  const complaint = outcome.warnings[0];
-  if (complaint) throw new Error(`esbuild warned about ${complaint.location?.file ?? entry}: ${complaint.text}`);
-  return outcome.outputFiles[0]?.text ?? '';
-}
-
-/** Top-level declarations that are no cell functions: triggers, menu items, and what the sidebar may call. */
-function hostDeclarations(callNames: readonly string[]): string {
-  const doors = [
-    ['onOpen', 'event', 'Adds the menu when the file is opened.'],
-    ['onInstall', 'event', 'Adds the menu when the add-on is installed.'],
-    ['onEdit', 'event', 'Counts tries in the row that was edited.'],
-    ['openSidebar', '', 'Menu: opens the sidebar.'],
-    ['buildSampleFromMenu', '', 'Menu: builds an invented class to try.'],
-    ['checkAgainFromMenu', '', 'Menu: enters again the checks that did not finish.'],
-  ] as const;
-  return [
-    ...doors.map(
-      ([name, argument, about]) =>
-        `/** ${about} */\nfunction ${name}(${argument}) {\n  return Labrow.${name}_(${argument});\n}`,
-    ),
-    ...callNames.map(
-      (name) =>
-        `/** Called from the sidebar. */\nfunction ${name}(...request) {\n  return Labrow.endpoints_.${name}(...request);\n}`,
-    ),
-  ].join('\n\n');
-}
-
 /** Every file the build makes, by path from the project folder. */
 export async function builtFiles(): Promise<Readonly<Record<string, string>>> {
-  const [{ catalogue }, { callNames }, { declarations }, { referenceMarkdown }] = await Promise.all([
+  const [{ catalogue }, { callNames }, { codeFile }, { referenceMarkdown }] = await Promise.all([
     import('../src/functions/catalogue.ts'),
     import('../src/host/calls.ts'),
-    import('./generate/declarations.ts'),
+    import('./build/codeFile.ts'),
     import('./generate/reference.ts'),
   ]);
-  const bundle = await hostBundle('src/host/main.ts', 'Labrow');
-  const code = [
-    '// Labrow. Built by “npm run build” from src/; change the sources, not this file. MIT licence.',
-    bundle.trimEnd(),
-    '',
-    '// Cell functions.',
-    declarations(catalogue).trim(),
-    '',
-    '// Triggers, menu items, and calls from the sidebar.',
-    hostDeclarations(callNames),
-    '',
-  ].join('\n');
   const readme = readFileSync(join(root, 'README.md'), 'utf8');
   return {
-    'dist/Code.js': code,
+    'dist/Code.js': await codeFile(root, { catalogue, callNames }),
     'dist/Sidebar.html': await sidebarHtml(),
     'dist/appsscript.json': readFileSync(join(root, 'appsscript.json'), 'utf8'),
     'README.md': betweenMarks(readme, referenceMarkdown(catalogue)),

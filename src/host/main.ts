@@ -1,4 +1,4 @@
-/** What the script's top-level declarations call. Nothing here does work when the script is loaded. */
+/** What menu items and the sidebar call. Cell functions, the menu and the count of tries are compiled without it. */
 import { continueBuild } from './build.ts';
 import type { Calls } from './calls.ts';
 import { checkAgain } from './endpoints/checkAgain.ts';
@@ -10,10 +10,7 @@ import { startBuild } from './endpoints/startBuild.ts';
 import { startSample } from './endpoints/startSample.ts';
 import { guarded } from './outcome.ts';
 
-export { callFunction as callFunction_ } from '../functions/callFunction.ts';
 export { buildSampleFromMenu_, checkAgainFromMenu_, openSidebar_ } from './menu.ts';
-export { onEdit_ } from './onEdit.ts';
-export { onInstall_, onOpen_ } from './onOpen.ts';
 
 /** Calls from the sidebar, each with its input checked and every refusal in words for people. */
 export const endpoints_: Calls = {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createContext, runInContext } from 'node:vm';
-import { type FunctionDeclaration, type Node, parse } from 'acorn';
+import { type FunctionDeclaration, type Node, type ObjectExpression, parse } from 'acorn';
 import { describe, expect, it } from 'vitest';
 import { builtFiles } from '../../scripts/build.ts';
 import { generatedSources } from '../../scripts/generate/sources.ts';
@@ -11,6 +11,41 @@ const code = readFileSync('dist/Code.js', 'utf8');
 /** What is typed `#x`, `static x`, `?.`, `??` or `10n` fails this parser, as it may fail on the host. */
 const program = parse(code, { ecmaVersion: 2019, sourceType: 'script' });
 const declarations = program.body.filter((node): node is FunctionDeclaration => node.type === 'FunctionDeclaration');
+
+interface PartText {
+  readonly name: string;
+  readonly text: string;
+  /** The line above it. */
+  readonly about: string;
+}
+
+/** Parts as the script holds them: methods of its first object, each of which returns one text. */
+function readParts(): readonly PartText[] {
+  const library = program.body.find((node) => node.type === 'VariableDeclaration');
+  const found: PartText[] = [];
+  const visit = (node: unknown): void => {
+    if (typeof node !== 'object' || node === null) return;
+    if ((node as Node).type === 'ObjectExpression') {
+      for (const property of (node as ObjectExpression).properties) {
+        if (property.type !== 'Property' || !property.method || property.key.type !== 'Literal') continue;
+        if (property.value.type !== 'FunctionExpression') continue;
+        const [statement] = property.value.body.body;
+        const returned = statement?.type === 'ReturnStatement' ? statement.argument : undefined;
+        if (returned?.type !== 'TemplateLiteral' || returned.expressions.length > 0) continue;
+        const above = code.slice(0, property.start).trimEnd();
+        found.push({
+          name: String(property.key.value),
+          text: returned.quasis[0]?.value.cooked ?? '',
+          about: above.slice(above.lastIndexOf('\n') + 1),
+        });
+      }
+    }
+    for (const below of Object.values(node)) visit(below);
+  };
+  visit(library);
+  return found;
+}
+const parts = readParts();
 
 /** The comment that ends right above a node. */
 const commentAbove = (node: Node) => /\/\*\*(?:(?!\*\/)[\s\S])*\*\/\n$/.exec(code.slice(0, node.start))?.[0] ?? '';
@@ -67,8 +102,11 @@ describe('dist/Code.js', () => {
     expect(
       touched.filter((name) => /App$|Service$|^Utilities$|^Session$|^console$|^process$|^require$/.test(name)),
     ).toEqual([]);
-    expect(runInContext('MOLARMASS("KBr")', context)).toBeCloseTo(119.002, 3);
-    expect(runInContext('typeof setTimeout + typeof URL + typeof TextEncoder', context)).toBe(
+    // Names are looked up in a plain object here: one that pretends to have none would hide those of the language.
+    const plain = createContext({});
+    runInContext(code, plain);
+    expect(runInContext('MOLARMASS("KBr")', plain)).toBeCloseTo(119.002, 3);
+    expect(runInContext('typeof setTimeout + typeof URL + typeof TextEncoder', plain)).toBe(
       'undefinedundefinedundefined',
     );
   });
@@ -77,7 +115,81 @@ describe('dist/Code.js', () => {
   });
   it('is not minified and stays small enough to load at every call', () => {
     expect(code.split('\n').length).toBeGreaterThan(2000);
-    expect(code.length).toBeLessThan(420_000);
+    expect(code.length).toBeLessThan(520_000);
+  });
+  it('answers a cell alone from its own part and those it builds on', () => {
+    const context = createContext({});
+    runInContext(code, context);
+    // The host's own eval, which hands on what it is given and notes what is compiled.
+    runInContext(
+      'var compiled = []; var real = eval; eval = (text) => { compiled.push(/sourceURL=Labrow\\/(.*)$/.exec(text)[1]); return real(text); };',
+      context,
+    );
+    const compiledBy = (call: string): string[] => {
+      runInContext(`compiled.length = 0; ${call}`, context);
+      return Array.from(runInContext('compiled', context) as string[]);
+    };
+    const first = compiledBy('MOLARMASS("KBr")');
+    expect(first).toContain('MOLARMASS');
+    expect(first.filter((name) => /^(desk|onEdit|onOpen|lab\/)|^CHECK/.test(name))).toEqual([]);
+    expect(compiledBy('MOLARMASS("NaOH")')).toEqual([]);
+    const second = compiledBy('GRAMS("KBr", 1)');
+    expect(second).toContain('GRAMS');
+    expect(second.filter((name) => first.includes(name))).toEqual([]);
+    expect(compiledBy('onEdit({ range: { getColumn: () => 1, getLastColumn: () => 1 } })')).not.toContain('desk');
+  });
+  it('throws from a part as a cell needs it: an Error of its own realm, with its message', () => {
+    const context = createContext({});
+    runInContext(code, context);
+    const said =
+      'let said; try { MOLARMASS("nacl"); } catch (error) { said = [error instanceof Error, error.message]; } said';
+    expect(Array.from(runInContext(said, context) as unknown[])).toEqual([
+      true,
+      'Expected a formula with capital letters where symbols begin, received “nacl”. Did you mean NaCl?',
+    ]);
+  });
+  it('answers and refuses every example of the reference as the sources do', () => {
+    const context = createContext({});
+    runInContext(code, context);
+    const asked = (name: string, call: readonly unknown[]): string =>
+      runInContext(
+        `(() => { try { return JSON.stringify(${name}(...${JSON.stringify(call)})); } catch (error) { return error.message; } })()`,
+        context,
+      ) as string;
+    for (const { name, examples, refuses, ...entry } of catalogue) {
+      for (const { call } of examples) {
+        expect(asked(name, call), name).toBe(JSON.stringify(entry.call.call({ name, ...entry }, call)));
+      }
+      for (const { call, says } of refuses) expect(asked(name, call), name).toContain(says);
+    }
+  });
+});
+
+describe('parts of dist/Code.js', () => {
+  it('hold every public function and the rooms of the host, each under a line that says what it is', () => {
+    const names = parts.map(({ name }) => name);
+    expect(names).toEqual(expect.arrayContaining([...catalogue.map(({ name }) => name), 'onOpen', 'onEdit', 'desk']));
+    expect(new Set(names).size).toBe(names.length);
+    for (const { name, about } of parts) expect(about.startsWith(`// Part ${name}`), name).toBe(true);
+  });
+  it('are ES2019, name only parts that stand above them, and repeat no module', () => {
+    const above = new Set<string>();
+    const modules: string[] = [];
+    for (const { name, text } of parts) {
+      // What is typed `?.`, `??` or `10n` fails this parser, as in the rest of the script.
+      parse(`(function (part) {${text}})`, { ecmaVersion: 2019, sourceType: 'script' });
+      for (const [, needed] of text.matchAll(/ = part\("([^"]+)"\)/g)) expect(above, name).toContain(needed);
+      above.add(name);
+      modules.push(...Array.from(text.matchAll(/^\/\/ ((?:src|node_modules)\/\S+)$/gm), ([, module]) => module ?? ''));
+    }
+    expect(modules.length).toBeGreaterThan(100);
+    expect(modules.filter((module, place) => modules.indexOf(module) !== place)).toEqual([]);
+  });
+  it('carry no engine, no Node and no mathjs, and import nothing', () => {
+    for (const { name, text } of parts) {
+      expect(text, name).not.toMatch(/hyperformula|node:|require\(|mathjs|chevrotain/i);
+      expect(text, name).not.toMatch(/^(import|export)\b/m);
+    }
   });
 });
 

@@ -34,7 +34,10 @@ const realmSource = `({
 export const isDateObject = (value: unknown): value is Date =>
   Object.prototype.toString.call(value) === '[object Date]';
 
-/** One load of the script: a bare V8 context that has what the host has and nothing else. */
+/**
+ * One load of the script: a bare V8 context that has what the host has and nothing else. Code may be made from text there,
+ * as on the host, which evaluates libraries that scripts fetch: ours compiles its parts so.
+ */
 export class ScriptContext {
   readonly globals: Record<string, unknown>;
   readonly #realm: Realm;
@@ -53,7 +56,10 @@ export class ScriptContext {
   ) {
     this.#counts = counts;
     this.#permit = permit;
-    this.globals = vm.createContext(Object.create(null)) as Record<string, unknown>;
+    this.globals = vm.createContext(Object.create(null), { codeGeneration: { strings: true } }) as Record<
+      string,
+      unknown
+    >;
     this.#realm = vm.runInContext(realmSource, this.globals) as Realm;
     if (clock) (vm.runInContext(clockSource, this.globals) as (now: () => number) => void)(() => clock().getTime());
     for (const [name, service] of Object.entries(services)) this.globals[name] = this.toScript(service);

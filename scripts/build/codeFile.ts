@@ -1,0 +1,78 @@
+import type { PublicFunction } from '../../src/functions/entry.ts';
+import { declarations } from '../generate/declarations.ts';
+import { type Part, partsOf } from './parts.ts';
+
+/** Rooms of the host that are compiled on their own: a menu or a counted try should not wait for the desk. */
+const hostDoors = { onOpen: 'src/host/onOpen.ts', onEdit: 'src/host/onEdit.ts', desk: 'src/host/main.ts' };
+
+/** Top-level declarations that are no cell functions: triggers, menu items; what the sidebar may call comes besides. */
+const doors = [
+  ['onOpen', 'event', 'onOpen', 'Adds the menu when the file is opened.'],
+  ['onInstall', 'event', 'onOpen', 'Adds the menu when the add-on is installed.'],
+  ['onEdit', 'event', 'onEdit', 'Counts tries in the row that was edited.'],
+  ['openSidebar', '', 'desk', 'Menu: opens the sidebar.'],
+  ['buildSampleFromMenu', '', 'desk', 'Menu: builds an invented class to try.'],
+  ['checkAgainFromMenu', '', 'desk', 'Menu: enters again the checks that did not finish.'],
+] as const;
+
+/** The script as it is pushed: parts as text, what compiles them, and the declarations that the host reads. */
+export async function codeFile(
+  root: string,
+  { catalogue, callNames }: { catalogue: readonly PublicFunction[]; callNames: readonly string[] },
+): Promise<string> {
+  const parts = await partsOf(root, hostDoors);
+  return [
+    '// Labrow. Built by “npm run build” from src/; change the sources, not this file. MIT licence.',
+    '"use strict";',
+    library(parts),
+    '',
+    '// Cell functions.',
+    declarations(catalogue).trim(),
+    '',
+    '// Triggers, menu items, and calls from the sidebar.',
+    ...doors.map(
+      ([name, argument, part, about]) =>
+        `/** ${about} */\nfunction ${name}(${argument}) {\n  return Labrow.part_("${part}").${name}_(${argument});\n}\n`,
+    ),
+    callNames
+      .map(
+        (name) =>
+          `/** Called from the sidebar. */\nfunction ${name}(...request) {\n  return Labrow.part_("desk").endpoints_.${name}(...request);\n}\n`,
+      )
+      .join('\n'),
+  ].join('\n');
+}
+
+/**
+ * Each part is the text that a function returns, so that loading passes over it without keeping it. Text in backticks
+ * stands as it was written, but for a backslash before `, \ and ${.
+ */
+const library = (parts: readonly Part[]): string => `
+// Everything below in backticks is source in readable form, compiled when it is first used: the host loads this file at
+// every call of a cell function, and a call needs few of the parts. What others build on comes first.
+var Labrow = (() => {
+  const sources = {
+${parts.map(method).join('\n')}
+  };
+  const compiled = {};
+  /** A part's exports. It is compiled once, with the parts it builds on, and sees nothing but these and the host. */
+  const part_ = (name) => {
+    if (!(name in compiled)) {
+      const source = '(function (part) {\\n"use strict";\\n' + sources[name]() + "\\n})\\n//# sourceURL=Labrow/" + name;
+      compiled[name] = (0, eval)(source)(part_);
+    }
+    return compiled[name];
+  };
+  return { part_, callFunction_: (name, cells) => part_(name).entry.call(cells) };
+})();`;
+
+const method = ({ name, modules, body }: Part): string =>
+  `// ${about(name, modules)}\n"${name}"() {\n  return \`\n${body.replace(/[\\`]|\$\{/g, '\\$&')}\n\`;\n},`;
+
+/** What a part holds, in one line. */
+function about(name: string, modules: readonly string[]): string {
+  const others = modules.filter((module) => module !== name);
+  const most = 6;
+  const listed = others.slice(0, most).join(', ');
+  return `Part ${name}${listed && `: ${listed}`}${others.length > most ? ` and ${others.length - most} more` : ''}`;
+}
