@@ -52,17 +52,9 @@ export const messages = {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ {argument} below 0',
   },
-  'glassware-kind': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
-    short: '⚠ kind of glassware',
-  },
   'glassware-size': {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ size: {brief}',
-  },
-  'glassware-none': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
-    short: '⚠ no figures for this',
   },
   // chemistry: formulas and ions
   'formula-expected': {
