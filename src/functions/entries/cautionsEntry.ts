@@ -63,7 +63,7 @@ export const cautionsHelp = {
         ['signal word', 'what it can do', 'what to do about it'],
         [
           '',
-          'Unlisted: we have no hazard figures for this formula. That does not mean that it is harmless.',
+          'Unlisted: nothing is known here about this formula. That does not mean that it is harmless.',
           'Read the safety data sheet before anyone opens the bottle; until then treat it as harmful.',
         ],
         [
