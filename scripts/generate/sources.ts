@@ -1,4 +1,5 @@
 import { cautionListSource } from './cautionList.ts';
+import { densitiesSource } from './densities.ts';
 import { elementsSource } from './elements.ts';
 import { glasswareSource } from './glassware.ts';
 import { soluteListSource } from './soluteList.ts';
@@ -14,6 +15,7 @@ export async function generatedSources(): Promise<Readonly<Record<string, string
       reagents: 'tests/published/reagents.csv',
       limits: 'tests/published/hazard-limits.csv',
     }),
+    'src/chemistry/densities.generated.ts': densitiesSource('tests/published/density.csv'),
     'src/lab/soluteList.generated.ts': soluteListSource('tests/published/reagents.csv'),
   };
 }

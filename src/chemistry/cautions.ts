@@ -1,12 +1,12 @@
 import { failure, type Result, success } from '../errors/result.ts';
 import type { Percent } from '../measurement/quantity.ts';
 import { adviceTexts, cautionTexts, codeTexts, confidenceTexts } from './cautionTexts.ts';
+import type { Formula } from './formula.ts';
 import { type Confidence, type HazardLimit, type ListedHazards, listedHazards } from './listedHazards.ts';
 import { molarMass } from './molarMass.ts';
 import { notAShare } from './purity.ts';
-import { type Formula, readFormula } from './readFormula.ts';
 
-export interface Statement {
+interface Statement {
   /** Code of the GHS, such as H314; empty for a line that is none of its statements. */
   readonly code: string;
   readonly text: string;
@@ -277,9 +277,3 @@ function withCare(statements: readonly Statement[], { spellings }: ListedHazards
 /** The table of a cell function: signal word, what it can do, what to do about it; the signal word in the first row. */
 export const cautionRows = ({ signalWord, statements }: Cautions): readonly (readonly [string, string, string])[] =>
   statements.map(({ text, advice }, row) => [row === 0 ? signalWord : '', text, advice]);
-
-/** Cautions for a formula that is still text. Fails as `readFormula` or `cautions` does. */
-export function cautionsFor(text: string, massPercent?: Percent): Result<Cautions> {
-  const formula = readFormula(text);
-  return formula.ok ? cautions(formula.value, massPercent) : formula;
-}

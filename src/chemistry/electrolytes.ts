@@ -19,7 +19,7 @@ export const molecularSolutes = (
 ).split(' ');
 
 /** Hydroxides of which more than 1 g dissolves in 100 g of water at room temperature. */
-export const solubleHydroxides = new Set(['Li', 'Na', 'K', 'Rb', 'Cs', 'Ba', 'Sr', 'NH4']);
+const solubleHydroxides = new Set(['Li', 'Na', 'K', 'Rb', 'Cs', 'Ba', 'Sr', 'NH4']);
 
 /** Cations whose salts all dissolve, for the rules below. */
 const always = new Set(['Li', 'Na', 'K', 'Rb', 'Cs', 'NH4', 'H']);

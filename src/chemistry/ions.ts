@@ -72,7 +72,7 @@ const raised = (charge: number): string => {
 const lowered = (body: string): string => body.replace(/\d/g, (digit) => '₀₁₂₃₄₅₆₇₈₉'.charAt(Number(digit)));
 
 /** An ion as it is usually written. */
-export const ionText = ({ body, charge }: ListedIon): string =>
+const ionText = ({ body, charge }: ListedIon): string =>
   `${body.includes('(CN)') || body.includes('(OH)') ? `[${lowered(body)}]` : lowered(body)}${raised(charge)}`;
 
 /** What is left of some atoms when an ion is taken out so many times; undefined where there is too little. */
