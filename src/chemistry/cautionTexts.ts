@@ -105,6 +105,8 @@ export const cautionTexts = {
   otherHydrate: (listed: string) =>
     `Only ${listed} is listed. What follows is for that form and may differ for the one you typed.`,
   notClassified: 'Not classified: below the limits for labels.',
+  notClassifiedAsFarAsKnown: 'Not classified by the limits that are known.',
+  notClassifiedAsFarAsKnownAdvice: 'That is not the same as harmless: eye protection stays on.',
   notClassifiedUndiluted: 'Not classified by the source we have.',
   notClassifiedAdvice: 'That is not the same as harmless: eye protection stays on, and ordinary care.',
   notKnown: 'Not known: the figures are from memory and could not be confirmed.',

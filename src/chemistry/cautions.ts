@@ -165,9 +165,11 @@ function atStrength(substance: ListedHazards, formula: Formula, massPercent: num
     statements.push(
       substance.limits.length === 0 && (substance.codes ?? []).length > 0
         ? line(cautionTexts.partNotKnown(codeList(substance.codes ?? [])), cautionTexts.partNotKnownAdvice)
-        : isSureOfEverything
-          ? line(cautionTexts.notClassified, cautionTexts.notClassifiedAdvice)
-          : line(cautionTexts.notKnown, cautionTexts.notKnownAdvice),
+        : !isSureOfEverything
+          ? line(cautionTexts.notKnown, cautionTexts.notKnownAdvice)
+          : unknown.length + minimum.length > 0
+            ? line(cautionTexts.notClassifiedAsFarAsKnown, cautionTexts.notClassifiedAsFarAsKnownAdvice)
+            : line(cautionTexts.notClassified, cautionTexts.notClassifiedAdvice),
     );
   }
   if (near.length > 0) statements.push(line(cautionTexts.nearEdge, ''));

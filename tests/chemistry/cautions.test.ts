@@ -106,6 +106,15 @@ describe('cautions', () => {
     expect(codesOf(found)).toEqual(['H302', 'H318', 'H410']);
     expect(of('CaCl2').listing).toBe('listed');
   });
+  it('does not call a solution unclassified without a word of what is not known', () => {
+    expect(of('AgNO3', 0.5).statements[0]?.text).toBe(cautionTexts.notClassifiedAsFarAsKnown);
+    expect(
+      of('AgNO3', 0.5)
+        .statements.map(({ advice }) => advice)
+        .join(' '),
+    ).not.toContain('ordinary care');
+    expect(of('NaHCO3', 5).statements[0]?.text).toBe(cautionTexts.notClassified);
+  });
   it('does not call unclassified what is only remembered', () => {
     expect(of('C6H12O6').statements[0]?.text).toBe(cautionTexts.notKnown);
     expect(of('NaCl').statements[0]?.text).toContain('Not classified');
