@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { molecularSolutes, strongAcids, weakElectrolytes } from '../../src/chemistry/electrolytes.ts';
+import { atomsOfListed } from '../../src/chemistry/ions.ts';
+import { listedAnions, listedCations } from '../../src/chemistry/listedIons.ts';
+import { readFormula } from '../../src/chemistry/readFormula.ts';
+
+const listed = [
+  ...[...listedCations(), ...listedAnions()].map(({ body }) => body),
+  ...strongAcids,
+  ...weakElectrolytes,
+  ...molecularSolutes,
+];
+
+describe('atoms of listed formulas', () => {
+  it('are those that the reader of typed formulas finds', () => {
+    expect(listed.length).toBeGreaterThan(150);
+    for (const body of listed) {
+      expect({ body, result: { ok: true, atoms: atomsOfListed(body) } }).toEqual({
+        body,
+        result: { ok: true, atoms: atomsRead(body) },
+      });
+    }
+  });
+  it.each(['Ca((OH)2)2', 'CuSO4·5H2O', 'nacl', 'Na+'])('%s is no plain formula', (body) => {
+    expect(() => atomsOfListed(body)).toThrow(body);
+  });
+});
+
+function atomsRead(body: string) {
+  const read = readFormula(body);
+  return read.ok ? read.value.atoms : read.error;
+}
