@@ -1,19 +1,36 @@
 // Labrow. Built by “npm run build” from src/; change the sources, not this file. MIT licence.
 "use strict";
 
-// Everything below in backticks is source in readable form, compiled when it is first used: the host loads this file at
-// every call of a cell function, and a call needs few of the parts. What others build on comes first.
 var Labrow = (() => {
-  const sources = {
-// Part measurement/readQuantity: errors/result, chemistry/elementTable.generated, chemistry/elements, errors/quoted, measurement/cellValue, chemistry/formula and 12 more
-"measurement/readQuantity"() {
-  return `
+// Part base: errors/result, measurement/finite, measurement/quantity, chemistry/elementTable.generated, chemistry/elements, chemistry/molarMass and 44 more
+const base = (() => {
 // src/errors/result.ts
 var success = (value) => ({ ok: true, value });
 var failure = (error) => ({ ok: false, error });
 
+// src/measurement/finite.ts
+function finite(value, argument) {
+  if (Number.isFinite(value)) return success(value);
+  return failure({
+    code: "result-not-finite",
+    argument,
+    expected: "numbers whose result can be written",
+    received: "numbers that lead beyond every number",
+    advice: "Look at their powers of ten and their units."
+  });
+}
+
+// src/measurement/quantity.ts
+var grams = (value) => value;
+var gramsPerMole = (value) => value;
+var gramsPerMillilitre = (value) => value;
+var millilitres = (value) => value;
+var moles = (value) => value;
+var molesPerLitre = (value) => value;
+var percent = (value) => value;
+
 // src/chemistry/elementTable.generated.ts
-var elementTable = \`
+var elementTable = `
 H hydrogen 1.0080
 He helium 4.002602
 Li lithium 6.94
@@ -132,13 +149,13 @@ Mc moscovium ~290
 Lv livermorium ~293
 Ts tennessine ~294
 Og oganesson ~294
-\`;
+`;
 
 // src/chemistry/elements.ts
 var bySymbol;
 function elements() {
   bySymbol != null ? bySymbol : bySymbol = new Map(
-    elementTable.trim().split("\\n").map((line, index) => {
+    elementTable.trim().split("\n").map((line, index) => {
       const [symbol = "", name = "", weight = ""] = line.split(" ");
       const isStable = !weight.startsWith("~");
       const element = {
@@ -158,7 +175,7 @@ var isotopeMasses = /* @__PURE__ */ new Map([
   ["[3H]", 3.01604928132],
   ["[13C]", 13.003354835336]
 ]);
-var isotopeShape = /^\\[(\\d+)([A-Z][a-z]?)\\]$/;
+var isotopeShape = /^\[(\d+)([A-Z][a-z]?)\]$/;
 var elementOf = (label) => {
   var _a, _b;
   return (_b = (_a = isotopeShape.exec(label)) == null ? void 0 : _a[2]) != null ? _b : label;
@@ -170,6 +187,46 @@ function relativeMass(label) {
   return (_b = isotopeMasses.get(label)) != null ? _b : Number(isotope[1]);
 }
 
+// src/chemistry/molarMass.ts
+function atomicMass(label) {
+  var _a, _b;
+  const mass = relativeMass(label);
+  if (mass !== void 0) return success(mass);
+  const symbol = elementOf(label);
+  const element = elements().get(symbol);
+  return failure({
+    code: "atomic-weight-none",
+    argument: "formula",
+    expected: "elements with a standard atomic weight",
+    received: `${symbol} (${(_a = element == null ? void 0 : element.name) != null ? _a : symbol}), which has no stable isotope and so no usual mixture in nature`,
+    advice: `Name the isotope you mean; the longest-lived is [${(_b = element == null ? void 0 : element.longestLived) != null ? _b : "?"}${symbol}].`,
+    brief: symbol
+  });
+}
+function molarMass({ atoms }) {
+  let sum = 0;
+  for (const { element, count } of atoms) {
+    const mass = atomicMass(element);
+    if (!mass.ok) return mass;
+    sum += count * mass.value;
+  }
+  return finite(gramsPerMole(sum), "formula");
+}
+
+// src/chemistry/composition.ts
+function composition(formula) {
+  const whole = molarMass(formula);
+  if (!whole.ok) return whole;
+  const shares = [];
+  for (const { element, count } of formula.atoms) {
+    const one = atomicMass(element);
+    if (!one.ok) return one;
+    const mass = count * one.value;
+    shares.push({ element, atoms: count, mass, percent: 100 * mass / whole.value });
+  }
+  return success(shares);
+}
+
 // src/errors/quoted.ts
 var shownWhole = 60;
 var shownAtStart = 40;
@@ -177,22 +234,107 @@ var shownAtEnd = 15;
 function shortened(text) {
   const characters = Array.from(text);
   if (characters.length <= shownWhole) return text;
-  return \`\${characters.slice(0, shownAtStart).join("")} … \${characters.slice(-shownAtEnd).join("")}\`;
+  return `${characters.slice(0, shownAtStart).join("")} … ${characters.slice(-shownAtEnd).join("")}`;
 }
 function quoted(cell) {
-  if (typeof cell === "string") return cell.trim() === "" ? "a blank cell" : \`“\${shortened(cell)}”\`;
+  if (typeof cell === "string") return cell.trim() === "" ? "a blank cell" : `“${shortened(cell)}”`;
   if (cell === void 0 || cell === null) return "a blank cell";
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
   if (typeof cell === "number") return String(cell);
   if (Object.prototype.toString.call(cell) === "[object Date]") {
     const time = cell.getTime();
-    return Number.isFinite(time) ? \`the date \${new Date(time).toISOString().slice(0, 10)}\` : "a date";
+    return Number.isFinite(time) ? `the date ${new Date(time).toISOString().slice(0, 10)}` : "a date";
   }
   return "something that is neither text nor a number";
 }
 
-// src/measurement/cellValue.ts
-var isBlank = (value) => value === void 0 || value === null || typeof value === "string" && value.trim() === "";
+// src/measurement/aboveZero.ts
+var shown = ({ value, unit }) => unit === "" ? quoted(value) : `${quoted(value)} ${unit}`;
+function notAboveZero(...numbers) {
+  const found = numbers.find(({ value }) => !(value > 0 && Number.isFinite(value)));
+  if (found === void 0) return void 0;
+  return {
+    code: "not-above-zero",
+    argument: found.argument,
+    expected: found.unit === "" ? "a number above 0" : `more than 0 ${found.unit}`,
+    received: shown(found),
+    advice: "Look at the sign, and at the cell it comes from."
+  };
+}
+function belowZero(...numbers) {
+  const found = numbers.find(({ value }) => !(value >= 0 && Number.isFinite(value)));
+  if (found === void 0) return void 0;
+  return {
+    code: "below-zero",
+    argument: found.argument,
+    expected: found.unit === "" ? "0 or more" : `0 ${found.unit} or more`,
+    received: shown(found),
+    advice: "Look at the sign, and at the cell it comes from."
+  };
+}
+
+// src/chemistry/dilution.ts
+function dilutionError({ stock, target }) {
+  const error = notAboveZero(
+    { value: stock, argument: "stock_molarity", unit: "mol/L" },
+    { value: target, argument: "target_molarity", unit: "mol/L" }
+  );
+  if (error || target < stock) return error;
+  return {
+    code: "target-not-below-stock",
+    argument: "target_molarity",
+    expected: `less than the stock, ${quoted(stock)} mol/L`,
+    received: `${quoted(target)} mol/L`,
+    advice: "Use a stronger stock, or swap the two cells."
+  };
+}
+
+// src/chemistry/stockVolume.ts
+function stockVolume({ stock, target, finalVolume }) {
+  var _a;
+  const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: finalVolume, argument: "target_volume", unit: "mL" });
+  if (error) return failure(error);
+  return finite(millilitres(target * finalVolume / stock), "target_volume");
+}
+
+// src/chemistry/diluentVolume.ts
+function diluentVolume(dilution) {
+  const stock = stockVolume(dilution);
+  return stock.ok ? finite(millilitres(dilution.finalVolume - stock.value), "target_volume") : stock;
+}
+
+// src/chemistry/portionError.ts
+function portionError({
+  stockVolume: stockVolume2,
+  finalVolume
+}) {
+  if (stockVolume2 <= finalVolume) return void 0;
+  return {
+    code: "final-below-stock-volume",
+    argument: "final_volume",
+    expected: `at least the stock taken, ${quoted(stockVolume2)} mL`,
+    received: `${quoted(finalVolume)} mL`,
+    advice: "Filling up only adds volume: swap the two cells, or look at their units."
+  };
+}
+
+// src/chemistry/dilutedMolarity.ts
+function dilutedMolarity({ stock, stockVolume: stockVolume2, finalVolume }) {
+  var _a;
+  const error = (_a = notAboveZero(
+    { value: stock, argument: "stock_molarity", unit: "mol/L" },
+    { value: stockVolume2, argument: "stock_volume", unit: "mL" },
+    { value: finalVolume, argument: "final_volume", unit: "mL" }
+  )) != null ? _a : portionError({ stockVolume: stockVolume2, finalVolume });
+  if (error) return failure(error);
+  return finite(molesPerLitre(stock * stockVolume2 / finalVolume), "stock_molarity");
+}
+
+// src/chemistry/dilutionFactor.ts
+function dilutionFactor({ stock, target }) {
+  const error = dilutionError({ stock, target });
+  return error ? failure(error) : finite(stock / target, "stock_molarity");
+}
 
 // src/chemistry/formula.ts
 var partsAtoms = (parts, times2, counts) => {
@@ -221,21 +363,6 @@ function assembled({ text, units, charge }) {
   return { text, units, charge, atoms: atomsOfUnits(units), hydrate: waters > 0 ? { count: waters } : void 0 };
 }
 var anhydrousAtoms = ({ units }) => atomsOfUnits(units.filter((unit, index) => index === 0 || !isWater(unit)));
-
-// src/chemistry/listedIons.ts
-var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Zn^2+ Cd^2+ Fe^2+ Fe^3+ Co^2+ Co^3+ Ni^2+ Cu^2+ Mn^2+ Cr^2+ Cr^3+ Al^3+ Ga^3+ Sc^3+ Bi^3+ La^3+ Ce^3+ Ce^4+ Sn^2+ Sn^4+ Pb^2+ Hg^2+ Pd^2+ Pt^2+ Au^3+ V^2+ V^3+ Ti^3+ Th^4+ H3O+";
-var anionList = "F- Cl- Br- I- OH- NO3- NO2- ClO- ClO2- ClO3- ClO4- BrO- BrO3- IO3- IO4- MnO4- CN- SCN- HCO3- HSO4- HSO3- HS- H2PO4- CH3COO- HCOO- HC8H4O4- HC2O4- S2O3^2- SO4^2- SO3^2- S^2- CO3^2- CrO4^2- Cr2O7^2- MnO4^2- HPO4^2- C2O4^2- S2O8^2- S4O6^2- SiO3^2- B4O7^2- O^2- O2^2- PO4^3- PO3^3- AsO4^3- BO3^3- C6H5O7^3- Fe(CN)6^3- Fe(CN)6^4- N3- HO2- C6H5COO- C4H4O6^2- HC4H4O6- C2H5COO- BF4- MoO4^2- WO4^2- VO3- SeO4^2- SeO3^2- B(OH)4- Al(OH)4-";
-var read = (list) => list.split(" ").map((written) => {
-  var _a;
-  const [, body = "", digits, sign] = (_a = /^(.*?)(?:\\^(\\d))?([+-])$/.exec(written)) != null ? _a : [];
-  return { body, charge: Number(digits != null ? digits : 1) * (sign === "-" ? -1 : 1) };
-});
-var cations;
-var anions;
-var listedCations = () => cations != null ? cations : cations = read(cationList);
-var listedAnions = () => anions != null ? anions : anions = read(anionList);
-var isListedIon = ({ body, charge }) => [...listedCations(), ...listedAnions()].some((ion) => ion.charge === charge && sameBody(ion.body, body));
-var sameBody = (one, other) => one === other.replace(/^\\[(.*)\\]$/, "$1");
 
 // src/chemistry/likelySpellings.ts
 var lettersMax = 24;
@@ -271,6 +398,24 @@ function likelySpellings(text) {
   return spellings.length > offersMax ? [] : spellings;
 }
 
+// src/chemistry/listedIons.ts
+var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Zn^2+ Cd^2+ Fe^2+ Fe^3+ Co^2+ Co^3+ Ni^2+ Cu^2+ Mn^2+ Cr^2+ Cr^3+ Al^3+ Ga^3+ Sc^3+ Bi^3+ La^3+ Ce^3+ Ce^4+ Sn^2+ Sn^4+ Pb^2+ Hg^2+ Pd^2+ Pt^2+ Au^3+ V^2+ V^3+ Ti^3+ Th^4+ H3O+";
+var anionList = "F- Cl- Br- I- OH- NO3- NO2- ClO- ClO2- ClO3- ClO4- BrO- BrO3- IO3- IO4- MnO4- CN- SCN- HCO3- HSO4- HSO3- HS- H2PO4- CH3COO- HCOO- HC8H4O4- HC2O4- S2O3^2- SO4^2- SO3^2- S^2- CO3^2- CrO4^2- Cr2O7^2- MnO4^2- HPO4^2- C2O4^2- S2O8^2- S4O6^2- SiO3^2- B4O7^2- O^2- O2^2- PO4^3- PO3^3- AsO4^3- BO3^3- C6H5O7^3- Fe(CN)6^3- Fe(CN)6^4- N3- HO2- C6H5COO- C4H4O6^2- HC4H4O6- C2H5COO- BF4- MoO4^2- WO4^2- VO3- SeO4^2- SeO3^2- B(OH)4- Al(OH)4-";
+var read = (list) => list.split(" ").map((written) => {
+  var _a;
+  const [, body = "", digits, sign] = (_a = /^(.*?)(?:\^(\d))?([+-])$/.exec(written)) != null ? _a : [];
+  return { body, charge: Number(digits != null ? digits : 1) * (sign === "-" ? -1 : 1) };
+});
+var cations;
+var anions;
+var listedCations = () => cations != null ? cations : cations = read(cationList);
+var listedAnions = () => anions != null ? anions : anions = read(anionList);
+var isListedIon = ({ body, charge }) => [...listedCations(), ...listedAnions()].some((ion) => ion.charge === charge && sameBody(ion.body, body));
+var sameBody = (one, other) => one === other.replace(/^\[(.*)\]$/, "$1");
+
+// src/measurement/cellValue.ts
+var isBlank = (value) => value === void 0 || value === null || typeof value === "string" && value.trim() === "";
+
 // src/chemistry/splitCharge.ts
 var superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 var signOf = (mark) => /[+＋⁺]/.test(mark) ? 1 : -1;
@@ -283,14 +428,14 @@ var size = (digits) => {
 };
 var tailLength = 14;
 var clearShapes = [
-  { shape: /\\s*\\^\\s*[({]?\\s*(\\d{0,2})\\s*([+＋−–-])\\s*[)}]?$/, size: 1, sign: 2 },
-  { shape: /\\s*\\^\\s*[({]?\\s*([+＋−–-])\\s*(\\d{1,2})\\s*[)}]?$/, size: 2, sign: 1 },
-  { shape: /\\((\\d{0,2})([+＋−–-])\\)$/, size: 1, sign: 2 },
-  { shape: /\\(([+＋−–-])(\\d{1,2})\\)$/, size: 2, sign: 1 },
+  { shape: /\s*\^\s*[({]?\s*(\d{0,2})\s*([+＋−–-])\s*[)}]?$/, size: 1, sign: 2 },
+  { shape: /\s*\^\s*[({]?\s*([+＋−–-])\s*(\d{1,2})\s*[)}]?$/, size: 2, sign: 1 },
+  { shape: /\((\d{0,2})([+＋−–-])\)$/, size: 1, sign: 2 },
+  { shape: /\(([+＋−–-])(\d{1,2})\)$/, size: 2, sign: 1 },
   { shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 },
   { shape: /([⁺⁻])([¹²³⁴⁵⁶⁷⁸⁹]{1,2})$/, size: 2, sign: 1 },
-  { shape: /(?<=[₀-₉\\s])(\\d)([+＋−–-])$/, size: 1, sign: 2 },
-  { shape: /([+＋−–-])(\\d{1,2})$/, size: 2, sign: 1 }
+  { shape: /(?<=[₀-₉\s])(\d)([+＋−–-])$/, size: 1, sign: 2 },
+  { shape: /([+＋−–-])(\d{1,2})$/, size: 2, sign: 1 }
 ];
 function splitCharge(text) {
   var _a;
@@ -307,25 +452,25 @@ function splitCharge(text) {
       ];
     }
   }
-  const bare = /(\\d*)([+＋]+|[−–-]+)$/.exec(tail);
+  const bare = /(\d*)([+＋]+|[−–-]+)$/.exec(tail);
   if (!bare) return [{ base: text, charge: 0 }];
   const [whole, digits = "", signs = ""] = bare;
   const body = text.slice(0, text.length - whole.length);
   const sign = signOf(signs);
-  if (digits === "") return [{ base: body, charge: sign * signs.length }];
+  if (digits === "" || signs.length > 1) return [{ base: body + digits, charge: sign * signs.length }];
   const asSubscript = { base: body + digits, charge: sign };
   const asCharge = { base: body + digits.slice(0, -1), charge: sign * Number(digits.slice(-1)) };
   if (asCharge.charge === 0) return [asSubscript];
   if (!/^[A-Z][a-z]?$/.test(body.trim())) {
     for (const reading of [asSubscript, asCharge]) {
-      if (isListedIon({ body: reading.base.replace(/\\s/g, ""), charge: reading.charge })) return [reading];
+      if (isListedIon({ body: reading.base.replace(/\s/g, ""), charge: reading.charge })) return [reading];
     }
   }
   return [asCharge, asSubscript];
 }
 var chargeText = ({ base, charge }) => {
   const digits = Math.abs(charge) === 1 ? "" : String(Math.abs(charge));
-  return \`\${base}^\${digits}\${charge < 0 ? "-" : "+"}\`;
+  return `${base}^${digits}${charge < 0 ? "-" : "+"}`;
 };
 
 // src/chemistry/readFormula.ts
@@ -358,7 +503,7 @@ var FormulaReader = class {
     this.argument = argument;
   }
   read() {
-    if (/^\\s*\\d/.test(this.text)) this.stopAtCoefficient();
+    if (/^\s*\d/.test(this.text)) this.stopAtCoefficient();
     while (this.place < this.end) this.readOne();
     const unclosed = this.open[this.open.length - 1];
     if (unclosed) {
@@ -366,10 +511,10 @@ var FormulaReader = class {
       this.stop({
         code: "bracket-not-closed",
         at: unclosed.at,
-        expected: \`“\${wanted2}” to close the bracket at \${this.where(unclosed.at)}\`,
+        expected: `“${wanted2}” to close the bracket at ${this.where(unclosed.at)}`,
         received: "the end of the text",
         advice: "Add the bracket, as in Ca(OH)2.",
-        brief: \`“\${wanted2}” missing\`
+        brief: `“${wanted2}” missing`
       });
     }
     this.closeUnit();
@@ -380,8 +525,8 @@ var FormulaReader = class {
   }
   /** A place in words, with the text around it. */
   where(at) {
-    const around = this.text.length <= 30 ? this.text : \`\${at > 10 ? "…" : ""}\${this.text.slice(Math.max(0, at - 10), at + 14)}\${at + 14 < this.text.length ? "…" : ""}\`;
-    return \`character \${at + 1} of “\${around}”\`;
+    const around = this.text.length <= 30 ? this.text : `${at > 10 ? "…" : ""}${this.text.slice(Math.max(0, at - 10), at + 14)}${at + 14 < this.text.length ? "…" : ""}`;
+    return `character ${at + 1} of “${around}”`;
   }
   stopAtCoefficient() {
     return this.stop({
@@ -395,9 +540,9 @@ var FormulaReader = class {
   readOne() {
     var _a;
     const mark = this.text.charAt(this.place);
-    if (/\\s/.test(mark)) this.place += 1;
+    if (/\s/.test(mark)) this.place += 1;
     else if (/[A-Z]/.test(mark)) this.readSymbol(void 0, this.place);
-    else if (mark === "[" && /\\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
+    else if (mark === "[" && /\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
     else if (superscripts2.includes(mark)) this.readRaisedNumber();
     else if (opening.includes(mark)) this.openBracket(mark);
     else if (closing.includes(mark)) this.closeBracket(mark);
@@ -408,7 +553,7 @@ var FormulaReader = class {
       this.stop({
         code: "formula-character",
         at: this.place,
-        expected: \`symbols, numbers and brackets at \${this.where(this.place)}\`,
+        expected: `symbols, numbers and brackets at ${this.where(this.place)}`,
         received: quoted((_a = Array.from(this.text.slice(this.place))[0]) != null ? _a : mark),
         advice: "Type a formula such as KBr or CuSO4·5H2O."
       });
@@ -435,7 +580,7 @@ var FormulaReader = class {
       this.stop({
         code: "subscript-zero",
         at,
-        expected: \`a whole number from 1 at \${this.where(at)}\`,
+        expected: `a whole number from 1 at ${this.where(at)}`,
         received: quoted(digits),
         advice: "Leave out what is not there; did you mean the letter O?"
       });
@@ -444,7 +589,7 @@ var FormulaReader = class {
       this.stop({
         code: "subscript-too-large",
         at,
-        expected: \`a number up to \${numberMax} at \${this.where(at)}\`,
+        expected: `a number up to ${numberMax} at ${this.where(at)}`,
         received: quoted(digits),
         advice: "Check the number of atoms."
       });
@@ -453,7 +598,7 @@ var FormulaReader = class {
   }
   /** The number after a symbol or a bracket; 1 where none is written. */
   countAfter() {
-    while (this.place < this.end && /\\s/.test(this.text.charAt(this.place))) this.place += 1;
+    while (this.place < this.end && /\s/.test(this.text.charAt(this.place))) this.place += 1;
     const at = this.place;
     const digits = this.digitsHere();
     return digits === "" ? 1 : this.countFrom(digits, at);
@@ -474,7 +619,7 @@ var FormulaReader = class {
         this.stop({
           code: "isotope-shape",
           at,
-          expected: \`one isotope in its own brackets at \${this.where(at)}\`,
+          expected: `one isotope in its own brackets at ${this.where(at)}`,
           received: quoted(this.text.slice(at, at + 12)),
           advice: "Write the isotope alone in the brackets, as in [13C]H4."
         });
@@ -491,12 +636,12 @@ var FormulaReader = class {
       this.stop({
         code: "isotope-unlikely",
         at,
-        expected: \`a mass number that \${symbol} can have at \${this.where(at)}\`,
-        received: quoted(\`\${massNumber}\${symbol}\`),
-        advice: \`It counts protons and neutrons, and \${symbol} has \${atomicNumber} protons. For a number of atoms write it after the symbol.\`
+        expected: `a mass number that ${symbol} can have at ${this.where(at)}`,
+        received: quoted(`${massNumber}${symbol}`),
+        advice: `It counts protons and neutrons, and ${symbol} has ${atomicNumber} protons. For a number of atoms write it after the symbol.`
       });
     }
-    return \`[\${mass}\${symbol}]\`;
+    return `[${mass}${symbol}]`;
   }
   readIsotopeInBrackets() {
     const at = this.place;
@@ -506,7 +651,7 @@ var FormulaReader = class {
       this.stop({
         code: "isotope-shape",
         at,
-        expected: \`an isotope such as [13C] at \${this.where(at)}\`,
+        expected: `an isotope such as [13C] at ${this.where(at)}`,
         received: quoted(this.text.slice(at, at + 12)),
         advice: "Write the mass number and then the symbol between the brackets."
       });
@@ -529,7 +674,7 @@ var FormulaReader = class {
     return this.stop({
       code: "number-out-of-place",
       at,
-      expected: \`a symbol or a bracket before the number at \${this.where(at)}\`,
+      expected: `a symbol or a bracket before the number at ${this.where(at)}`,
       received: quoted(this.text.slice(at, at + 6)),
       advice: "Write each number after what it counts, as in H2O."
     });
@@ -542,8 +687,8 @@ var FormulaReader = class {
       this.stop({
         code: "formula-too-deep",
         at: this.place,
-        expected: \`brackets at most \${depthMax} deep\`,
-        received: \`more at \${this.where(this.place)}\`,
+        expected: `brackets at most ${depthMax} deep`,
+        received: `more at ${this.where(this.place)}`,
         advice: "Write the formula with fewer brackets."
       });
     }
@@ -559,17 +704,17 @@ var FormulaReader = class {
       this.stop({
         code: "bracket-not-opened",
         at,
-        expected: bracket ? \`“\${wanted2}” at \${this.where(at)}\` : \`a bracket that was opened before \${this.where(at)}\`,
-        received: \`“\${mark}”\`,
-        advice: bracket ? "Close each bracket with its own kind." : \`Add “\${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “\${mark}” out.\`,
-        brief: \`“\${mark}”\`
+        expected: bracket ? `“${wanted2}” at ${this.where(at)}` : `a bracket that was opened before ${this.where(at)}`,
+        received: `“${mark}”`,
+        advice: bracket ? "Close each bracket with its own kind." : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
+        brief: `“${mark}”`
       });
     }
     if (this.parts.length === 0) {
       this.stop({
         code: "bracket-empty",
         at,
-        expected: \`symbols between the brackets at \${this.where(bracket.at)}\`,
+        expected: `symbols between the brackets at ${this.where(bracket.at)}`,
         received: "nothing between them",
         advice: "Fill the brackets or leave them out."
       });
@@ -580,15 +725,15 @@ var FormulaReader = class {
     this.parts = bracket.parts;
     this.parts.push({ kind: "group", parts: inside, count: this.countAfter() });
   }
-  /** \`(III)\` would count as three atoms of iodine, and \`(VI)\` as vanadium iodide. */
+  /** `(III)` would count as three atoms of iodine, and `(VI)` as vanadium iodide. */
   stopAtOxidationNumber(at) {
     const inside = this.text.slice(at + 1, this.place);
     if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || this.isDigit(this.text.charAt(this.place + 1))) return;
     this.stop({
       code: "formula-character",
       at,
-      expected: \`symbols, numbers and brackets at \${this.where(at)}\`,
-      received: \`the oxidation number \${quoted(\`(\${inside})\`)}\`,
+      expected: `symbols, numbers and brackets at ${this.where(at)}`,
+      received: `the oxidation number ${quoted(`(${inside})`)}`,
       advice: "Leave it out: the numbers of atoms say it, as in FeCl3."
     });
   }
@@ -599,7 +744,7 @@ var FormulaReader = class {
       this.stop({
         code: "separator-in-bracket",
         at,
-        expected: \`the bracket at \${this.where(bracket.at)} to be closed before “\${mark}”\`,
+        expected: `the bracket at ${this.where(bracket.at)} to be closed before “${mark}”`,
         received: quoted(this.text),
         advice: "Close it first, as in Ca(NO3)2·4H2O."
       });
@@ -607,7 +752,7 @@ var FormulaReader = class {
     this.closeUnit();
     const before = this.text.charAt(at - 1);
     this.place += 1;
-    while (/\\s/.test(this.text.charAt(this.place)) && this.place < this.end) this.place += 1;
+    while (/\s/.test(this.text.charAt(this.place)) && this.place < this.end) this.place += 1;
     this.unitAt = this.place;
     this.afterPoint = mark === "." && before >= "0" && before <= "9";
     this.coefficient = this.coefficientHere();
@@ -615,7 +760,7 @@ var FormulaReader = class {
   /** The one number after a separator; it may be decimal or a fraction. */
   coefficientHere() {
     var _a, _b;
-    const written = (_a = /^(\\d{1,6}(?:[.,]\\d{1,6})?)?\\s?([½¼¾])?/.exec(this.text.slice(this.place, this.place + 16))) != null ? _a : [""];
+    const written = (_a = /^(\d{1,6}(?:[.,]\d{1,6})?)?\s?([½¼¾])?/.exec(this.text.slice(this.place, this.place + 16))) != null ? _a : [""];
     const [whole, number, fraction] = written;
     if (whole.trim() === "") return 1;
     const at = this.place;
@@ -625,7 +770,7 @@ var FormulaReader = class {
     return this.stop({
       code: "coefficient-out-of-range",
       at,
-      expected: \`a number over 0 and up to \${numberMax} at \${this.where(at)}\`,
+      expected: `a number over 0 and up to ${numberMax} at ${this.where(at)}`,
       received: quoted(this.text.slice(at, at + 12)),
       advice: "Write how many of them one formula unit holds, as in CuSO4·5H2O."
     });
@@ -635,7 +780,7 @@ var FormulaReader = class {
       this.stop({
         code: "formula-part-missing",
         at: Math.min(this.place, Math.max(0, this.end - 1)),
-        expected: this.text.trim() === "" ? "a formula such as KBr" : \`a formula on both sides of the dot in “\${this.shown()}”\`,
+        expected: this.text.trim() === "" ? "a formula such as KBr" : `a formula on both sides of the dot in “${this.shown()}”`,
         received: "nothing on one side",
         advice: "Write what is joined by the dot, as in CuSO4·5H2O."
       });
@@ -645,7 +790,7 @@ var FormulaReader = class {
       this.stop({
         code: "subscript-not-whole",
         at: this.unitAt - 1,
-        expected: \`whole numbers after symbols at \${this.where(this.unitAt - 1)}\`,
+        expected: `whole numbers after symbols at ${this.where(this.unitAt - 1)}`,
         received: quoted(this.text),
         advice: "Atoms are counted in whole numbers; only water of hydration may have 0.5 before it."
       });
@@ -655,18 +800,18 @@ var FormulaReader = class {
     this.coefficient = 1;
   }
   shown() {
-    return this.text.length > 40 ? \`\${this.text.slice(0, 39)}…\` : this.text;
+    return this.text.length > 40 ? `${this.text.slice(0, 39)}…` : this.text;
   }
   /** A small letter where a symbol should begin. */
   stopAtCase(at) {
-    const state = /\\((s|l|g|aq)\\)$/.exec(this.text.slice(-4));
+    const state = /\((s|l|g|aq)\)$/.exec(this.text.slice(-4));
     if (state) {
       this.stop({
         code: "formula-character",
         at: this.text.length - state[0].length,
         expected: "a formula without a state of matter",
         received: quoted(this.text),
-        advice: \`Leave out \${state[0]}.\`
+        advice: `Leave out ${state[0]}.`
       });
     }
     const meant = likelySpellings(this.text.slice(0, this.end));
@@ -679,8 +824,8 @@ var FormulaReader = class {
         at,
         expected,
         received,
-        advice: \`Did you mean \${offer}?\`,
-        brief: \`\${offer}?\`
+        advice: `Did you mean ${offer}?`,
+        brief: `${offer}?`
       });
     }
     return this.stop({
@@ -688,7 +833,7 @@ var FormulaReader = class {
       at,
       expected,
       received,
-      advice: \`Look at \${this.where(at)}: write a symbol as in NaCl.\`,
+      advice: `Look at ${this.where(at)}: write a symbol as in NaCl.`,
       brief: "formula: capital letters"
     });
   }
@@ -702,18 +847,18 @@ var FormulaReader = class {
         at,
         expected: "a formula with capital letters where symbols begin",
         received: quoted(this.text),
-        advice: \`Did you mean \${offer}?\`,
-        brief: \`\${offer}?\`
+        advice: `Did you mean ${offer}?`,
+        brief: `${offer}?`
       });
     }
-    const shown = symbol.length > 12 ? \`\${symbol.slice(0, 11)}…\` : symbol;
+    const shown2 = symbol.length > 12 ? `${symbol.slice(0, 11)}…` : symbol;
     return this.stop({
       code: "element-unknown",
       at,
-      expected: \`the symbol of an element at \${this.where(at)}\`,
-      received: quoted(shown),
+      expected: `the symbol of an element at ${this.where(at)}`,
+      received: quoted(shown2),
       advice: "Check the spelling on the periodic table.",
-      brief: shown
+      brief: shown2
     });
   }
 };
@@ -732,21 +877,21 @@ function readFormula(cell, argument = "formula") {
     return failure({
       code: "formula-too-long",
       argument,
-      expected: \`a formula of at most \${formulaLengthMax} characters\`,
-      received: \`\${text.length} characters\`,
+      expected: `a formula of at most ${formulaLengthMax} characters`,
+      received: `${text.length} characters`,
       advice: "Write repeated groups in brackets with a number, as in (CH2)10."
     });
   }
   const [reading, other] = splitCharge(text);
   if (other) {
-    const both = \`\${chargeText(reading)} or \${chargeText(other)}\`;
+    const both = `${chargeText(reading)} or ${chargeText(other)}`;
     return failure({
       code: "charge-two-readings",
       argument,
-      expected: \`one reading of \${argument}\`,
-      received: \`\${quoted(text)}, which could be \${both}\`,
-      advice: \`Write the charge after ^, as in \${chargeText(reading)}.\`,
-      brief: \`\${both}?\`,
+      expected: `one reading of ${argument}`,
+      received: `${quoted(text)}, which could be ${both}`,
+      advice: `Write the charge after ^, as in ${chargeText(reading)}.`,
+      brief: `${both}?`,
       at: { text, from: Math.max(0, text.length - 2) }
     });
   }
@@ -757,6 +902,74 @@ function readFormula(cell, argument = "formula") {
     if (stopped instanceof Stop) return failure(stopped.error);
     throw stopped;
   }
+}
+
+// src/chemistry/matchIon.ts
+var sameAtoms = (one, other) => one.length === other.length && one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count));
+function matchIon(text, present) {
+  for (const { base, charge } of splitCharge(text.trim())) {
+    const read2 = readFormula(base, "ion");
+    const ion = read2.ok ? assembled({ ...read2.value, charge }) : void 0;
+    const found = ion && present.find((one) => one.charge === charge && sameAtoms(one.atoms, ion.atoms));
+    if (found) return success(found);
+  }
+  return failure({
+    code: "ion-not-in-formula",
+    argument: "ion",
+    expected: `one of ${present.map(({ ion }) => ion).join(", ")}`,
+    received: quoted(text),
+    advice: "Type one of the ions that the substance gives, with its charge.",
+    brief: present.map(({ ion }) => ion).join(" or ")
+  });
+}
+
+// src/chemistry/purity.ts
+function notAShare(value, argument) {
+  if (value > 0 && value <= 100) return void 0;
+  return {
+    code: "purity-out-of-range",
+    argument,
+    expected: "more than 0 % and at most 100 %",
+    received: `${quoted(value)} %`,
+    advice: "A part cannot be more than the whole: look at the label of the bottle."
+  };
+}
+function pureShare(purity) {
+  if (purity === void 0) return success(1);
+  const error = notAShare(purity, "purity_percent");
+  return error === void 0 ? success(purity / 100) : failure(error);
+}
+
+// src/chemistry/molarity.ts
+function molarity({ molarMass: molarMass2, mass, volume, purity }) {
+  const error = notAboveZero(
+    { value: mass, argument: "grams", unit: "g" },
+    { value: volume, argument: "volume", unit: "mL" }
+  );
+  if (error) return failure(error);
+  const share = pureShare(purity);
+  if (!share.ok) return share;
+  return finite(molesPerLitre(mass * share.value / molarMass2 / (volume / 1e3)), "grams");
+}
+
+// src/chemistry/reagentMolarity.ts
+function reagentMolarity({ molarMass: molarMass2, massPercent, density }) {
+  var _a;
+  const error = (_a = notAShare(massPercent, "mass_percent")) != null ? _a : notAboveZero({ value: density, argument: "density", unit: "g/mL" });
+  if (error) return failure(error);
+  return finite(molesPerLitre(10 * massPercent * density / molarMass2), "density");
+}
+
+// src/chemistry/soluteMass.ts
+function soluteMass({ molarMass: molarMass2, molarity: molarity2, volume, purity }) {
+  const error = notAboveZero(
+    { value: molarity2, argument: "molarity", unit: "mol/L" },
+    { value: volume, argument: "volume", unit: "mL" }
+  );
+  if (error) return failure(error);
+  const share = pureShare(purity);
+  if (!share.ok) return share;
+  return finite(grams(molarity2 * (volume / 1e3) * molarMass2 / share.value), "molarity");
 }
 
 // src/errors/messages.ts
@@ -810,17 +1023,9 @@ var messages = {
     full: "Expected {expected} for {argument}, received {received}. {advice}",
     short: "⚠ {argument} below 0"
   },
-  "glassware-kind": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ kind of glassware"
-  },
   "glassware-size": {
     full: "Expected {expected} for {argument}, received {received}. {advice}",
     short: "⚠ size: {brief}"
-  },
-  "glassware-none": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ no figures for this"
   },
   // chemistry: formulas and ions
   "formula-expected": {
@@ -1092,7 +1297,7 @@ var messages = {
 
 // src/errors/errorText.ts
 var filled = (template, error) => template.replace(
-  /\\{(argument|expected|received|advice|brief)\\}/g,
+  /\{(argument|expected|received|advice|brief)\}/g,
   (_, name) => {
     var _a;
     return String((_a = error[name]) != null ? _a : "");
@@ -1100,6 +1305,83 @@ var filled = (template, error) => template.replace(
 );
 var errorText = (error) => filled(messages[error.code].full, error);
 var shortErrorText = (error) => filled(messages[error.code].short, error);
+
+// src/functions/asCell.ts
+function asCell(result, place) {
+  if (result.ok) return result.value;
+  if (place === "alone") throw new Error(errorText(result.error));
+  return shortErrorText(result.error);
+}
+
+// src/functions/computed.ts
+function computed(entry, values) {
+  if (!values.ok) return values;
+  const result = entry.compute(...values.value);
+  if (!result.ok || isAllFinite(result.value)) return result;
+  return failure({
+    code: "result-not-finite",
+    argument: entry.name,
+    expected: "values with a result that a number can hold",
+    received: "values whose result is beyond that",
+    advice: "Look for a number that is far too big or far too small."
+  });
+}
+var isAllFinite = (value) => Array.isArray(value) ? value.every(isAllFinite) : typeof value !== "number" || Number.isFinite(value);
+
+// src/functions/grid.ts
+var isList = (value) => Array.isArray(value);
+var isDate = (value) => Object.prototype.toString.call(value) === "[object Date]";
+function cellOf(value) {
+  if (value === void 0 || value === null) return void 0;
+  if (typeof value === "string" || typeof value === "number" || typeof value === "boolean" || isDate(value)) {
+    return value;
+  }
+  return Object.prototype.toString.call(value);
+}
+function gridOf(argument) {
+  if (!isList(argument)) return [[cellOf(argument)]];
+  const rows = argument.some(isList) ? argument.map((row) => isList(row) ? row : [row]) : [argument];
+  const columns = Math.max(1, ...rows.map((row) => row.length));
+  return rows.map((row) => Array.from({ length: columns }, (_, column) => cellOf(row[column])));
+}
+var shapeOf = (grid) => {
+  var _a, _b;
+  return { rows: grid.length, columns: (_b = (_a = grid[0]) == null ? void 0 : _a.length) != null ? _b : 1 };
+};
+var isOneCell = ({ rows, columns }) => rows === 1 && columns === 1;
+var cellAt = (grid, row, column) => {
+  const line = grid.length === 1 ? grid[0] : grid[row];
+  return (line == null ? void 0 : line.length) === 1 ? line[0] : line == null ? void 0 : line[column];
+};
+var isAllBlank = (grid) => grid.every((row) => row.every(isBlank));
+function shapeText({ rows, columns }) {
+  const rowsText = `${rows} ${rows === 1 ? "row" : "rows"}`;
+  const columnsText = `${columns} ${columns === 1 ? "column" : "columns"}`;
+  if (columns === 1) return rowsText;
+  return rows === 1 ? columnsText : `${rowsText} and ${columnsText}`;
+}
+
+// src/functions/commonShape.ts
+function commonShape(shapes) {
+  const common = { rows: 1, columns: 1 };
+  for (const side of ["rows", "columns"]) {
+    const long = shapes.filter((shape) => shape[side] > 1);
+    const [first] = long;
+    if (first === void 0) continue;
+    const other = long.find((shape) => shape[side] !== first[side]);
+    if (other !== void 0) {
+      return failure({
+        code: "ranges-unfit",
+        argument: other.name,
+        expected: "ranges that fit each other",
+        received: `${shapeText(first)} for ${first.name} and ${shapeText(other)} for ${other.name}`,
+        advice: `Make both cover the same ${side}, or give one cell.`
+      });
+    }
+    common[side] = first[side];
+  }
+  return success(common);
+}
 
 // src/measurement/decimalReadings.ts
 var grouped = (text, mark) => {
@@ -1145,7 +1427,7 @@ function decimalReadings(body, decimalMark) {
 }
 
 // src/measurement/scanNumber.ts
-var space = /[\\s\\u00a0\\u2000-\\u200b\\u202f\\u205f\\u2060\\u3000\\ufeff]/;
+var space = /[\s\u00a0\u2000-\u200b\u202f\u205f\u2060\u3000\ufeff]/;
 var digit = /[0-9]/;
 var minus = "-−–‐‑﹣－";
 var plus = "+＋";
@@ -1265,12 +1547,12 @@ function scanNumber(text) {
 var plainPlaces = 25;
 function shiftedDecimal({ digits, lastPlace, negative }) {
   const sign = negative && /[1-9]/.test(digits) ? "-" : "";
-  const plain = digits.replace(/^0+(?=\\d)/, "");
+  const plain = digits.replace(/^0+(?=\d)/, "");
   if (lastPlace === 0) return sign + plain;
-  if (lastPlace > plainPlaces || lastPlace < -plainPlaces) return \`\${sign}\${plain}e\${lastPlace}\`;
+  if (lastPlace > plainPlaces || lastPlace < -plainPlaces) return `${sign}${plain}e${lastPlace}`;
   if (lastPlace > 0) return /^0*$/.test(plain) ? "0" : sign + plain + "0".repeat(lastPlace);
   const padded = plain.padStart(1 - lastPlace, "0");
-  return \`\${sign}\${padded.slice(0, lastPlace)}.\${padded.slice(lastPlace)}\`;
+  return `${sign}${padded.slice(0, lastPlace)}.${padded.slice(lastPlace)}`;
 }
 
 // src/measurement/readNumber.ts
@@ -1299,14 +1581,14 @@ function numberFromScan(scanned, { cell, argument, options }) {
 }
 var shownReading = (reading) => {
   var _a;
-  return (reading == null ? void 0 : reading.fraction) === void 0 ? (_a = reading == null ? void 0 : reading.whole) != null ? _a : "" : \`\${reading.whole}.\${reading.fraction}\`;
+  return (reading == null ? void 0 : reading.fraction) === void 0 ? (_a = reading == null ? void 0 : reading.whole) != null ? _a : "" : `${reading.whole}.${reading.fraction}`;
 };
 function typedNumber({ whole, fraction }, scanned, typed) {
   var _a;
   const { exponent, hasExponent, negative } = scanned;
   const digits = whole + (fraction != null ? fraction : "");
   const significant = digits.replace(/^0+/, "");
-  const isWhole = fraction === void 0 && !hasExponent;
+  const isWhole2 = fraction === void 0 && !hasExponent;
   const lastPlace = exponent - ((_a = fraction == null ? void 0 : fraction.length) != null ? _a : 0);
   const decimal2 = shiftedDecimal({ digits, lastPlace, negative });
   return {
@@ -1314,7 +1596,7 @@ function typedNumber({ whole, fraction }, scanned, typed) {
     decimal: decimal2,
     figures: Math.max(significant.length, 1),
     lastPlace,
-    ambiguousZeros: isWhole && significant !== "" ? significant.length - significant.replace(/0+$/, "").length : 0,
+    ambiguousZeros: isWhole2 && significant !== "" ? significant.length - significant.replace(/0+$/, "").length : 0,
     isText: true,
     typed
   };
@@ -1337,10 +1619,10 @@ var notANumber = (cell, argument) => failure({
 var twoReadings = (cell, argument, [one, other]) => failure({
   code: "number-two-readings",
   argument,
-  expected: \`\${one} or \${other}\`,
-  received: \`\${quoted(cell)}, which could be \${one} or \${other}\`,
+  expected: `${one} or ${other}`,
+  received: `${quoted(cell)}, which could be ${one} or ${other}`,
   advice: "Type it one of those two ways.",
-  brief: \`\${one} or \${other}\`
+  brief: `${one} or ${other}`
 });
 var outOfRange = (cell, argument) => failure({
   code: "number-out-of-range",
@@ -1384,10 +1666,10 @@ var names = {
   percent: "%"
 };
 function plainUnit(text) {
-  const joined = text.normalize("NFKC").trim().replace(/[−–⁻]/g, "-").replace(/\\s*\\/\\s*/g, "/").replace(/\\^|\\./g, "").replace(
-    /\\s*[·⋅*\\s]\\s*([A-Za-zμ]+)-([13])$/,
-    (_, unit, power) => \`/\${unit}\${power === "3" ? "3" : ""}\`
-  ).replace(/\\s+/g, "");
+  const joined = text.normalize("NFKC").trim().replace(/[−–⁻]/g, "-").replace(/\s*\/\s*/g, "/").replace(/\^|\./g, "").replace(
+    /\s*[·⋅*\s]\s*([A-Za-zμ]+)-([13])$/,
+    (_, unit, power) => `/${unit}${power === "3" ? "3" : ""}`
+  ).replace(/\s+/g, "");
   const word = joined.toLowerCase();
   const named = Object.keys(names).includes(word) ? names[word] : void 0;
   return (named != null ? named : joined).replace(/^u(?=[LlgmM])/, "μ").replace(/(^|[/mμcd])l$/, "$1L");
@@ -1410,7 +1692,7 @@ function unitsOfKind(kind) {
   var _a;
   const symbols = [...knownUnits().values()].filter((unit) => unit.kind === kind).map(({ symbol }) => symbol);
   const last = (_a = symbols.pop()) != null ? _a : "";
-  return symbols.length > 0 ? \`\${symbols.join(", ")} or \${last}\` : last;
+  return symbols.length > 0 ? `${symbols.join(", ")} or ${last}` : last;
 }
 
 // src/measurement/readQuantity.ts
@@ -1427,7 +1709,7 @@ var called = {
   density: { one: "a density", example: "1.05 g/mL", advice: "Type a density in g/mL, or with its unit." },
   percent: { one: "a percentage", example: "98 %", advice: "Type a percentage, as in 98 or 98 %." }
 };
-var wanted = (kind) => \`\${called[kind].one} such as \${called[kind].example}\`;
+var wanted = (kind) => `${called[kind].one} such as ${called[kind].example}`;
 var bareName = (kind) => called[kind].one.replace(/^an? /, "");
 function readQuantity(cell, kind, argument, options = {}) {
   const refused = () => failure({
@@ -1451,10 +1733,10 @@ function readQuantity(cell, kind, argument, options = {}) {
     return failure({
       code: "unit-unknown",
       argument,
-      expected: \`\${called[kind].one} in \${unitsOfKind(kind)}\`,
+      expected: `${called[kind].one} in ${unitsOfKind(kind)}`,
       received: quoted(cell),
       advice: "Type the number with one of those units.",
-      brief: unitTyped.length > 12 ? \`\${unitTyped.slice(0, 12)}…\` : unitTyped
+      brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped
     });
   }
   if (unit.kind !== kind) {
@@ -1462,9 +1744,9 @@ function readQuantity(cell, kind, argument, options = {}) {
       code: "unit-other-kind",
       argument,
       expected: wanted(kind),
-      received: \`\${called[unit.kind].one}, \${quoted(cell)}\`,
+      received: `${called[unit.kind].one}, ${quoted(cell)}`,
       advice: called[kind].advice,
-      brief: \`\${bareName(kind)} expected, not \${unitTyped}\`
+      brief: `${bareName(kind)} expected, not ${unitTyped}`
     });
   }
   return inDefaultUnit(number.value, unit.power, unitTyped, argument);
@@ -1478,13 +1760,13 @@ function withoutUnit(number, kind, { cell, argument }) {
 }
 function percentTwoReadings(number, { cell, argument }) {
   var _a;
-  const asPercent = Number(\`\${number.decimal.split("e")[0]}e\${Number((_a = number.decimal.split("e")[1]) != null ? _a : 0) + 2}\`);
-  const both = \`\${number.value} % or \${asPercent} %\`;
+  const asPercent = Number(`${number.decimal.split("e")[0]}e${Number((_a = number.decimal.split("e")[1]) != null ? _a : 0) + 2}`);
+  const both = `${number.value} % or ${asPercent} %`;
   return failure({
     code: "percent-two-readings",
     argument,
     expected: both,
-    received: \`\${quoted(cell)}, which could be \${both}\`,
+    received: `${quoted(cell)}, which could be ${both}`,
     advice: 'Type it as text with its sign, such as "98 %".',
     brief: both
   });
@@ -1511,148 +1793,8 @@ function inDefaultUnit(number, power, unit, argument) {
 }
 var zerosAdded = ({ decimal: decimal2, lastPlace }) => decimal2.includes("e") ? 0 : lastPlace;
 
-return { success, failure, elements, elementOf, relativeMass, quoted, isBlank, atomsOfUnits, isWater, assembled, anhydrousAtoms, listedCations, listedAnions, splitCharge, readFormula, errorText, shortErrorText, readNumber, readQuantity };
-`;
-},
-// Part chemistry/purity
-"chemistry/purity"() {
-  return `
-const { failure, quoted, success } = part("measurement/readQuantity");
-
-// src/chemistry/purity.ts
-function notAShare(value, argument) {
-  if (value > 0 && value <= 100) return void 0;
-  return {
-    code: "purity-out-of-range",
-    argument,
-    expected: "more than 0 % and at most 100 %",
-    received: \`\${quoted(value)} %\`,
-    advice: "A part cannot be more than the whole: look at the label of the bottle."
-  };
-}
-function pureShare(purity) {
-  if (purity === void 0) return success(1);
-  const error = notAShare(purity, "purity_percent");
-  return error === void 0 ? success(purity / 100) : failure(error);
-}
-
-return { notAShare, pureShare };
-`;
-},
-// Part functions/spread: measurement/significantFigures, functions/asCell, functions/computed, functions/grid, functions/readWhole, functions/commonShape and 1 more
-"functions/spread"() {
-  return `
-const { errorText, failure, isBlank, quoted, readFormula, readNumber, readQuantity, shortErrorText, success } = part("measurement/readQuantity");
-
 // src/measurement/significantFigures.ts
 var significantFigures = (number) => number.figures - number.ambiguousZeros;
-
-// src/functions/asCell.ts
-function asCell(result, place) {
-  if (result.ok) return result.value;
-  if (place === "alone") throw new Error(errorText(result.error));
-  return shortErrorText(result.error);
-}
-
-// src/functions/computed.ts
-function computed(entry, values) {
-  if (!values.ok) return values;
-  const result = entry.compute(...values.value);
-  if (!result.ok || isAllFinite(result.value)) return result;
-  return failure({
-    code: "result-not-finite",
-    argument: entry.name,
-    expected: "values with a result that a number can hold",
-    received: "values whose result is beyond that",
-    advice: "Look for a number that is far too big or far too small."
-  });
-}
-var isAllFinite = (value) => Array.isArray(value) ? value.every(isAllFinite) : typeof value !== "number" || Number.isFinite(value);
-
-// src/functions/grid.ts
-var isList = (value) => Array.isArray(value);
-var isDate = (value) => Object.prototype.toString.call(value) === "[object Date]";
-function cellOf(value) {
-  if (value === void 0 || value === null) return void 0;
-  if (typeof value === "string" || typeof value === "number" || typeof value === "boolean" || isDate(value)) {
-    return value;
-  }
-  return Object.prototype.toString.call(value);
-}
-function gridOf(argument) {
-  if (!isList(argument)) return [[cellOf(argument)]];
-  const rows = argument.some(isList) ? argument.map((row) => isList(row) ? row : [row]) : [argument];
-  const columns = Math.max(1, ...rows.map((row) => row.length));
-  return rows.map((row) => Array.from({ length: columns }, (_, column) => cellOf(row[column])));
-}
-var shapeOf = (grid) => {
-  var _a, _b;
-  return { rows: grid.length, columns: (_b = (_a = grid[0]) == null ? void 0 : _a.length) != null ? _b : 1 };
-};
-var isOneCell = ({ rows, columns }) => rows === 1 && columns === 1;
-var cellAt = (grid, row, column) => {
-  const line = grid.length === 1 ? grid[0] : grid[row];
-  return (line == null ? void 0 : line.length) === 1 ? line[0] : line == null ? void 0 : line[column];
-};
-var isAllBlank = (grid) => grid.every((row) => row.every(isBlank));
-function shapeText({ rows, columns }) {
-  const rowsText = \`\${rows} \${rows === 1 ? "row" : "rows"}\`;
-  const columnsText = \`\${columns} \${columns === 1 ? "column" : "columns"}\`;
-  if (columns === 1) return rowsText;
-  return rows === 1 ? columnsText : \`\${rowsText} and \${columnsText}\`;
-}
-
-// src/functions/readWhole.ts
-var isWhole = ({ kind }) => kind === "row" || kind === "column" || kind === "table";
-function readWhole(grid, argument) {
-  var _a, _b;
-  const { name, kind, optional } = argument;
-  const shape = shapeOf(grid);
-  if (optional && isAllBlank(grid)) return success(void 0);
-  if (isOneCell(shape) && ((_a = grid[0]) == null ? void 0 : _a[0]) === void 0) {
-    return failure({
-      code: "range-missing",
-      argument: name,
-      expected: expectedText(argument),
-      received: "nothing",
-      advice: \`Select the cells for \${name}.\`
-    });
-  }
-  if (kind === "row" && shape.rows > 1 || kind === "column" && shape.columns > 1) {
-    return failure({
-      code: "range-shape",
-      argument: name,
-      expected: expectedText(argument),
-      received: shapeText(shape),
-      advice: \`Select one \${kind} only.\`
-    });
-  }
-  if (kind === "row") return success((_b = grid[0]) != null ? _b : []);
-  return success(kind === "column" ? grid.map(([cell]) => cell) : grid);
-}
-var expectedText = ({ kind, about }) => \`a \${kind} of cells: \${about}\`;
-
-// src/functions/commonShape.ts
-function commonShape(shapes) {
-  const common = { rows: 1, columns: 1 };
-  for (const side of ["rows", "columns"]) {
-    const long = shapes.filter((shape) => shape[side] > 1);
-    const [first] = long;
-    if (first === void 0) continue;
-    const other = long.find((shape) => shape[side] !== first[side]);
-    if (other !== void 0) {
-      return failure({
-        code: "ranges-unfit",
-        argument: other.name,
-        expected: "ranges that fit each other",
-        received: \`\${shapeText(first)} for \${first.name} and \${shapeText(other)} for \${other.name}\`,
-        advice: \`Make both cover the same \${side}, or give one cell.\`
-      });
-    }
-    common[side] = first[side];
-  }
-  return success(common);
-}
 
 // src/functions/readArgument.ts
 function readArgument(cell, argument) {
@@ -1673,7 +1815,7 @@ function readArgument(cell, argument) {
       code: "cell-holds-error",
       argument: name,
       expected: exampleOf(argument),
-      received: \`the error \${quoted(cell)}\`,
+      received: `the error ${quoted(cell)}`,
       advice: "Mend the cell that it comes from first."
     });
   }
@@ -1702,25 +1844,25 @@ function readArgument(cell, argument) {
     case "text":
       return readText(cell, argument);
     default:
-      throw new Error(\`Nothing reads \${kind} from one cell.\`);
+      throw new Error(`Nothing reads ${kind} from one cell.`);
   }
 }
-var hostErrors = /^#(N\\/A|REF!|VALUE!|DIV\\/0!|NAME\\?|NUM!|NULL!|ERROR!)/;
-var valueIn = (read) => read.ok ? success(read.value.value) : read;
-var withoutPercentSign = (cell) => typeof cell === "string" ? cell.replace(/\\s*%\\s*$/, "") : cell;
+var hostErrors = /^#(N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|ERROR!)/;
+var valueIn = (read2) => read2.ok ? success(read2.value.value) : read2;
+var withoutPercentSign = (cell) => typeof cell === "string" ? cell.replace(/\s*%\s*$/, "") : cell;
 function readFigures(cell, name) {
   const options = { sameEitherWay: significantFigures };
-  const read = readNumber(cell, name, options);
-  if (read.ok || read.error.code !== "number-expected") return read;
+  const read2 = readNumber(cell, name, options);
+  if (read2.ok || read2.error.code !== "number-expected") return read2;
   for (const kind of ["volume", "mass", "amount", "concentration", "density", "percent"]) {
     const quantity = readQuantity(cell, kind, name, options);
     if (quantity.ok || quantity.error.code === "number-two-readings") return quantity;
   }
-  return read;
+  return read2;
 }
 function readWholeNumber(cell, argument) {
-  const read = valueIn(readNumber(cell, argument.name));
-  if (!read.ok || Number.isInteger(read.value)) return read;
+  const read2 = valueIn(readNumber(cell, argument.name));
+  if (!read2.ok || Number.isInteger(read2.value)) return read2;
   return failure({
     code: "whole-number-expected",
     argument: argument.name,
@@ -1750,19 +1892,19 @@ function readText(cell, argument) {
       argument: name,
       expected: exampleOf(argument),
       received: quoted(cell),
-      advice: oneOf ? \`Type one of \${oneOf.join(", ")}.\` : "Type it as text."
+      advice: oneOf ? `Type one of ${oneOf.join(", ")}.` : "Type it as text."
     });
   }
   if (!oneOf) return success(cell.trim());
-  const plain = cell.trim().toLowerCase().replace(/\\s+/g, " ");
+  const plain = cell.trim().toLowerCase().replace(/\s+/g, " ");
   const chosen = oneOf.find((choice) => choice.toLowerCase() === plain);
   if (chosen !== void 0) return success(chosen);
   return failure({
     code: "choice-unknown",
     argument: name,
-    expected: \`one of \${oneOf.join(", ")}\`,
+    expected: `one of ${oneOf.join(", ")}`,
     received: quoted(cell),
-    advice: \`Type one of those for \${name}.\`
+    advice: `Type one of those for ${name}.`
   });
 }
 function exampleOf({ kind, about }) {
@@ -1795,15 +1937,45 @@ function exampleOf({ kind, about }) {
   }
 }
 
+// src/functions/readWhole.ts
+var isWhole = ({ kind }) => kind === "row" || kind === "column" || kind === "table";
+function readWhole(grid, argument) {
+  var _a, _b;
+  const { name, kind, optional } = argument;
+  const shape = shapeOf(grid);
+  if (optional && isAllBlank(grid)) return success(void 0);
+  if (isOneCell(shape) && ((_a = grid[0]) == null ? void 0 : _a[0]) === void 0) {
+    return failure({
+      code: "range-missing",
+      argument: name,
+      expected: expectedText(argument),
+      received: "nothing",
+      advice: `Select the cells for ${name}.`
+    });
+  }
+  if (kind === "row" && shape.rows > 1 || kind === "column" && shape.columns > 1) {
+    return failure({
+      code: "range-shape",
+      argument: name,
+      expected: expectedText(argument),
+      received: shapeText(shape),
+      advice: `Select one ${kind} only.`
+    });
+  }
+  if (kind === "row") return success((_b = grid[0]) != null ? _b : []);
+  return success(kind === "column" ? grid.map(([cell]) => cell) : grid);
+}
+var expectedText = ({ kind, about }) => `a ${kind} of cells: ${about}`;
+
 // src/functions/spread.ts
 function spreadOf(entry, cells) {
   if (cells.slice(entry.arguments.length).some((cell) => !isAllBlank(gridOf(cell)))) {
     return failure({
       code: "arguments-too-many",
       argument: entry.name,
-      expected: \`at most \${entry.arguments.length} \${entry.arguments.length === 1 ? "argument" : "arguments"}\`,
+      expected: `at most ${entry.arguments.length} ${entry.arguments.length === 1 ? "argument" : "arguments"}`,
       received: String(cells.length),
-      advice: \`It takes \${entry.arguments.map(({ name }) => name).join(", ")}.\`
+      advice: `It takes ${entry.arguments.map(({ name }) => name).join(", ")}.`
     });
   }
   const laid = entry.arguments.map((argument, place) => {
@@ -1819,8 +1991,8 @@ function spreadOf(entry, cells) {
     alone: ranges.length === 0,
     valuesAt(row, column) {
       const values = [];
-      for (const read of readers) {
-        const value = read(row, column);
+      for (const read2 of readers) {
+        const value = read2(row, column);
         if (!value.ok) return value;
         values.push(value.value);
       }
@@ -1834,25 +2006,29 @@ function readerOf({ argument, grid, shape }) {
     const whole = readWhole(grid, argument);
     return () => whole;
   }
-  const read = /* @__PURE__ */ new Map();
+  const read2 = /* @__PURE__ */ new Map();
   return (row, column) => {
     const at = (shape.rows === 1 ? 0 : row) * shape.columns + (shape.columns === 1 ? 0 : column);
-    const known = read.get(at);
-    if (known !== void 0) return known;
+    const known2 = read2.get(at);
+    if (known2 !== void 0) return known2;
     const value = readArgument(cellAt(grid, row, column), argument);
-    read.set(at, value);
+    read2.set(at, value);
     return value;
   };
 }
 
-return { asCell, computed, gridOf, shapeOf, isOneCell, cellAt, shapeText, isWhole, significantFigures, spreadOf };
-`;
-},
-// Part functions/oneTable
-"functions/oneTable"() {
-  return `
-const { asCell, computed, gridOf, isOneCell, isWhole, shapeOf, shapeText, spreadOf } = part("functions/spread");
-const { failure } = part("measurement/readQuantity");
+// src/functions/cellByCell.ts
+function cellByCell(cells) {
+  const spread = asCell(spreadOf(this, cells), "alone");
+  if (spread.alone) return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
+  return Array.from(
+    { length: spread.shape.rows },
+    (_, row) => Array.from(
+      { length: spread.shape.columns },
+      (_2, column) => spread.isBlankAt(row, column) ? "" : asCell(computed(this, spread.valuesAt(row, column)), "in a range")
+    )
+  );
+}
 
 // src/functions/oneTable.ts
 function oneTable(cells) {
@@ -1870,96 +2046,111 @@ function singleCells(entry, cells) {
       argument: argument.name,
       expected: "one cell",
       received: shapeText(shape),
-      advice: \`\${entry.name} fills a table from single values, so call it once for each.\`
+      advice: `${entry.name} fills a table from single values, so call it once for each.`
     });
   }
   return spreadOf(entry, cells);
 }
 
-return { oneTable };
-`;
-},
-// Part measurement/finite
-"measurement/finite"() {
-  return `
-const { failure, success } = part("measurement/readQuantity");
-
-// src/measurement/finite.ts
-function finite(value, argument) {
-  if (Number.isFinite(value)) return success(value);
-  return failure({
-    code: "result-not-finite",
-    argument,
-    expected: "numbers whose result can be written",
-    received: "numbers that lead beyond every number",
-    advice: "Look at their powers of ten and their units."
-  });
-}
-
-return { finite };
-`;
-},
-// Part measurement/quantity
-"measurement/quantity"() {
-  return `
-// src/measurement/quantity.ts
-var grams = (value) => value;
-var gramsPerMole = (value) => value;
-var gramsPerMillilitre = (value) => value;
-var millilitres = (value) => value;
-var moles = (value) => value;
-var molesPerLitre = (value) => value;
-var percent = (value) => value;
-
-return { grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent };
-`;
-},
-// Part chemistry/molarMass
-"chemistry/molarMass"() {
-  return `
-const { finite } = part("measurement/finite");
-const { gramsPerMole } = part("measurement/quantity");
-const { elementOf, elements, failure, relativeMass, success } = part("measurement/readQuantity");
-
-// src/chemistry/molarMass.ts
-function atomicMass(label) {
+// src/functions/rowByRow.ts
+var blankStatus = "blank";
+function rowByRow(cells) {
   var _a, _b;
-  const mass = relativeMass(label);
-  if (mass !== void 0) return success(mass);
-  const symbol = elementOf(label);
-  const element = elements().get(symbol);
-  return failure({
-    code: "atomic-weight-none",
-    argument: "formula",
-    expected: "elements with a standard atomic weight",
-    received: \`\${symbol} (\${(_a = element == null ? void 0 : element.name) != null ? _a : symbol}), which has no stable isotope and so no usual mixture in nature\`,
-    advice: \`Name the isotope you mean; the longest-lived is [\${(_b = element == null ? void 0 : element.longestLived) != null ? _b : "?"}\${symbol}].\`,
-    brief: symbol
+  const spread = asCell(columnsOnly(this, cells), "alone");
+  if (spread.alone) return [asCell(computed(this, spread.valuesAt(0, 0)), "alone")];
+  const width = (_b = (_a = this.columns) == null ? void 0 : _a.length) != null ? _b : 1;
+  const rowOf = (first) => [first, ...Array.from({ length: width - 1 }, () => "")];
+  const entries = gridOf(cells[this.arguments.findIndex(({ kind }) => kind === "entry")]);
+  const entryIsRange = !isOneCell(shapeOf(entries));
+  return Array.from({ length: spread.shape.rows }, (_, row) => {
+    if (entryIsRange && isBlank(cellAt(entries, row, 0))) return rowOf(blankStatus);
+    if (spread.isBlankAt(row, 0)) return rowOf("");
+    const filled2 = asCell(computed(this, spread.valuesAt(row, 0)), "in a range");
+    return typeof filled2 === "string" ? rowOf(filled2) : filled2;
   });
 }
-function molarMass({ atoms }) {
-  let sum = 0;
-  for (const { element, count } of atoms) {
-    const mass = atomicMass(element);
-    if (!mass.ok) return mass;
-    sum += count * mass.value;
+function columnsOnly(entry, cells) {
+  for (const [place, argument] of entry.arguments.entries()) {
+    const shape = shapeOf(gridOf(cells[place]));
+    if (isWhole(argument) || shape.columns === 1) continue;
+    return failure({
+      code: "columns-only",
+      argument: argument.name,
+      expected: "one column or one cell",
+      received: shapeText(shape),
+      advice: `${entry.name} fills a row for each entry, so put the entries below each other.`
+    });
   }
-  return finite(gramsPerMole(sum), "formula");
+  return spreadOf(entry, cells);
 }
 
-return { atomicMass, molarMass };
-`;
-},
+// src/functions/withMolarMass.ts
+function withMolarMass(formula, goOn) {
+  const mass = molarMass(formula);
+  return mass.ok ? goOn(mass.value) : mass;
+}
+
+// src/functions/withinLimits.ts
+function withinLimits(value, { argument, least, most }) {
+  if (value === void 0 || value >= least && value <= most) return success(value);
+  return failure({
+    code: "out-of-limits",
+    argument,
+    expected: `${least} to ${most}`,
+    received: String(value),
+    advice: `Type a whole number from ${least} to ${most}.`
+  });
+}
+
+// src/measurement/glassware.generated.ts
+var glassware = {
+  "ASTM burette A": "10:0.02:m 25:0.03:m 50:0.05:m 100:0.1:m",
+  "ASTM burette B": "10:0.04:m 25:0.06:m 50:0.1:m 100:0.2:m",
+  "ASTM graduated cylinder A": "5:0.05 10:0.1 25:0.17 50:0.25 100:0.5 250:1 500:2 1000:3:m 2000:6:m",
+  "ASTM graduated cylinder B": "5:0.1 10:0.2 25:0.34 50:0.5 100:1 250:2 500:4 1000:6:m 2000:12:m",
+  "ASTM graduated pipette A": "1:0.01:m 2:0.01 5:0.02 10:0.03 25:0.05:m",
+  "ASTM graduated pipette B": "1:0.02:m 2:0.02:m 5:0.04:m 10:0.06:m 25:0.1:m",
+  "ASTM volumetric flask A": "5:0.02:m 10:0.02:m 25:0.03 50:0.05 100:0.08 200:0.1:m 250:0.12 500:0.2:m 1000:0.3 2000:0.5",
+  "ASTM volumetric flask B": "5:0.04:m 10:0.04:m 25:0.06 50:0.1 100:0.16 200:0.2:m 250:0.24 500:0.4:m 1000:0.6 2000:1",
+  "ASTM volumetric pipette A": "0.5:0.006 1:0.006 2:0.006 3:0.01 4:0.01 5:0.01 6:0.01 7:0.01 10:0.02 15:0.03:m 20:0.03:m 25:0.03 50:0.05 100:0.08",
+  "ASTM volumetric pipette B": "0.5:0.012 1:0.012 2:0.012 3:0.02 4:0.02 5:0.02 6:0.03 7:0.03 10:0.04 15:0.06:m 20:0.06:m 25:0.06 50:0.1 100:0.16",
+  "ISO burette A": "1:0.006 2:0.01 5:0.01 10:0.03 25:0.05 50:0.05 100:0.1",
+  "ISO burette B": "1:0.01 2:0.02 5:0.02 10:0.05 25:0.1 50:0.1 100:0.2",
+  "ISO graduated cylinder A": "5:0.05:m 10:0.1:m 25:0.25:m 50:0.5:m 100:0.5:m 250:1:m 500:2.5:m 1000:5:m 2000:10:m",
+  "ISO graduated cylinder B": "5:0.1:m 10:0.2:m 25:0.5:m 50:1:m 100:1:m 250:2:m 500:5:m 1000:10:m 2000:20:m",
+  "ISO graduated pipette A": "1:0.007:m 2:0.01:m 5:0.03:m 10:0.05:m 25:0.1:m",
+  "ISO graduated pipette B": "1:0.01:m 2:0.02:m 5:0.05:m 10:0.1:m 25:0.2:m",
+  "ISO volumetric flask A": "1:0.025 2:0.025 5:0.025 10:0.025 20:0.04 25:0.04 50:0.06 100:0.1 200:0.15 250:0.15 500:0.25 1000:0.4 2000:0.6 5000:1.2",
+  "ISO volumetric flask B": "1:0.05 2:0.05 5:0.05 10:0.05 20:0.08 25:0.08 50:0.12 100:0.2 200:0.3 250:0.3 500:0.5 1000:0.8 2000:1.2 5000:2.4",
+  "ISO volumetric pipette A": "0.5:0.005 1:0.008 2:0.01 5:0.015 10:0.02 20:0.03 25:0.03 50:0.05 100:0.08",
+  "ISO volumetric pipette B": "0.5:0.01 1:0.015 2:0.02 5:0.03 10:0.04 20:0.06 25:0.06 50:0.1 100:0.15",
+  "beaker": "50:2.5:c 100:5:c 250:12.5:c 500:25:c 1000:50:c"
+};
+
+// src/measurement/percentError.ts
+function percentError({ measured, accepted, signed = false }) {
+  if (accepted === 0) {
+    return failure({
+      code: "accepted-zero",
+      argument: "accepted",
+      expected: "a value other than 0",
+      received: "0",
+      advice: "A share of nothing does not exist: compare the plain difference instead."
+    });
+  }
+  const difference = 100 * (measured - accepted) / Math.abs(accepted);
+  return finite(percent(signed ? difference : Math.abs(difference)), "measured");
+}
+
+return { success, failure, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elements, elementOf, relativeMass, molarMass, composition, quoted, notAboveZero, belowZero, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, atomsOfUnits, isWater, anhydrousAtoms, listedCations, listedAnions, isBlank, readFormula, matchIon, notAShare, pureShare, molarity, reagentMolarity, soluteMass, errorText, asCell, computed, readNumber, readQuantity, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, glassware, percentError };
+})();
+  // What is in backticks is source in readable form, compiled when it is first used: the host loads this file at every
+  // call of a cell function, and a call needs few of the parts. What others build on comes first.
+  const sources = {
 // Part CAUTIONS: chemistry/cautionTexts, chemistry/cautionList.generated, chemistry/listedHazards, chemistry/cautions, functions/entries/cautionsEntry
 "CAUTIONS"() {
   return `
-const { notAShare } = part("chemistry/purity");
-const { oneTable } = part("functions/oneTable");
-const { molarMass } = part("chemistry/molarMass");
-
-
-
-const { failure, success } = part("measurement/readQuantity");
+const { failure, molarMass, notAShare, oneTable, success } = part("base");
 
 // src/chemistry/cautionTexts.ts
 var adviceTexts = {
@@ -2043,6 +2234,8 @@ var cautionTexts = {
   unlistedAdvice: "Read the safety data sheet before anyone opens the bottle; until then treat it as harmful.",
   otherHydrate: (listed) => \`Only \${listed} is listed. What follows is for that form and may differ for the one you typed.\`,
   notClassified: "Not classified: below the limits for labels.",
+  notClassifiedAsFarAsKnown: "Not classified by the limits that are known.",
+  notClassifiedAsFarAsKnownAdvice: "That is not the same as harmless: eye protection stays on.",
   notClassifiedUndiluted: "Not classified by the source we have.",
   notClassifiedAdvice: "That is not the same as harmless: eye protection stays on, and ordinary care.",
   notKnown: "Not known: the figures are from memory and could not be confirmed.",
@@ -2274,7 +2467,7 @@ function atStrength(substance, formula, massPercent) {
   );
   if (all.length === 0) {
     statements.push(
-      substance.limits.length === 0 && ((_a = substance.codes) != null ? _a : []).length > 0 ? line(cautionTexts.partNotKnown(codeList((_b = substance.codes) != null ? _b : [])), cautionTexts.partNotKnownAdvice) : isSureOfEverything ? line(cautionTexts.notClassified, cautionTexts.notClassifiedAdvice) : line(cautionTexts.notKnown, cautionTexts.notKnownAdvice)
+      substance.limits.length === 0 && ((_a = substance.codes) != null ? _a : []).length > 0 ? line(cautionTexts.partNotKnown(codeList((_b = substance.codes) != null ? _b : [])), cautionTexts.partNotKnownAdvice) : !isSureOfEverything ? line(cautionTexts.notKnown, cautionTexts.notKnownAdvice) : unknown.length + minimum.length > 0 ? line(cautionTexts.notClassifiedAsFarAsKnown, cautionTexts.notClassifiedAsFarAsKnownAdvice) : line(cautionTexts.notClassified, cautionTexts.notClassifiedAdvice)
     );
   }
   if (near.length > 0) statements.push(line(cautionTexts.nearEdge, ""));
@@ -2396,62 +2589,67 @@ var cautionsEntry = {
 return { entry: cautionsEntry };
 `;
 },
-// Part functions/withinLimits: functions/rowByRow
-"functions/withinLimits"() {
+// Part lab/texts/feedback: lab/span, lab/place, lab/typedEntry, lab/tolerance
+"lab/texts/feedback"() {
   return `
-const { asCell, cellAt, computed, gridOf, isOneCell, isWhole, shapeOf, shapeText, spreadOf } = part("functions/spread");
-const { failure, isBlank, success } = part("measurement/readQuantity");
+// src/lab/span.ts
+var relativeSlack = 1e-12;
+var isWithin = (value, { low, high }, room = 0) => {
+  const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
+  return value >= low - room - slack && value <= high + room + slack;
+};
+var distanceFrom = (value, { low, high }) => value < low ? low - value : value > high ? value - high : 0;
 
-// src/functions/rowByRow.ts
-var blankStatus = "blank";
-function rowByRow(cells) {
-  var _a, _b;
-  const spread = asCell(columnsOnly(this, cells), "alone");
-  if (spread.alone) return [asCell(computed(this, spread.valuesAt(0, 0)), "alone")];
-  const width = (_b = (_a = this.columns) == null ? void 0 : _a.length) != null ? _b : 1;
-  const rowOf = (first) => [first, ...Array.from({ length: width - 1 }, () => "")];
-  const entries = gridOf(cells[this.arguments.findIndex(({ kind }) => kind === "entry")]);
-  const entryIsRange = !isOneCell(shapeOf(entries));
-  return Array.from({ length: spread.shape.rows }, (_, row) => {
-    if (entryIsRange && isBlank(cellAt(entries, row, 0))) return rowOf(blankStatus);
-    if (spread.isBlankAt(row, 0)) return rowOf("");
-    const filled = asCell(computed(this, spread.valuesAt(row, 0)), "in a range");
-    return typeof filled === "string" ? rowOf(filled) : filled;
-  });
+// src/lab/place.ts
+var leadingPlace = (value) => {
+  const [, exponent] = Math.abs(value).toExponential(12).split("e");
+  return Number(exponent);
+};
+var tenTo = (power) => Number(\`1e\${power}\`);
+
+// src/lab/typedEntry.ts
+function lastFigureFilledUp({ value, figuresMin }, asked) {
+  const sure = leadingPlace(value) - figuresMin + 1;
+  const wanted = "decimals" in asked ? -asked.decimals : leadingPlace(value) - asked.figures + 1;
+  return tenTo(Math.min(sure, wanted));
 }
-function columnsOnly(entry, cells) {
-  for (const [place, argument] of entry.arguments.entries()) {
-    const shape = shapeOf(gridOf(cells[place]));
-    if (isWhole(argument) || shape.columns === 1) continue;
-    return failure({
-      code: "columns-only",
-      argument: argument.name,
-      expected: "one column or one cell",
-      received: shapeText(shape),
-      advice: \`\${entry.name} fills a row for each entry, so put the entries below each other.\`
-    });
-  }
-  return spreadOf(entry, cells);
+function isShort({ figuresMax, lastPlace }, asked) {
+  if (figuresMax < 2) return false;
+  return "decimals" in asked ? lastPlace > -asked.decimals : figuresMax < asked.figures;
+}
+function hasFiguresAsked(entry, asked) {
+  if ("decimals" in asked) return entry.lastPlace === -asked.decimals;
+  return entry.figuresMin <= asked.figures && asked.figures <= entry.figuresMax;
 }
 
-// src/functions/withinLimits.ts
-function withinLimits(value, { argument, least, most }) {
-  if (value === void 0 || value >= least && value <= most) return success(value);
-  return failure({
-    code: "out-of-limits",
-    argument,
-    expected: \`\${least} to \${most}\`,
-    received: String(value),
-    advice: \`Type a whole number from \${least} to \${most}.\`
-  });
+// src/lab/tolerance.ts
+var placeAsked = (value, asked) => "decimals" in asked ? tenTo(-asked.decimals) : tenTo(leadingPlace(value) - asked.figures + 1);
+function toleranceOf(span, { asked, wideClose, coarsest }) {
+  const floor = coarsest ? Math.max(placeAsked(coarsest.low, asked), placeAsked(coarsest.high, asked)) : 0;
+  return {
+    span,
+    asked,
+    placeLow: Math.max(placeAsked(span.low, asked), floor),
+    placeHigh: Math.max(placeAsked(span.high, asked), floor),
+    wideClose
+  };
+}
+var acceptedEnds = ({ span, placeLow, placeHigh }) => ({
+  low: span.low - placeLow / 2,
+  high: span.high + placeHigh / 2
+});
+var isOnTarget = (value, tolerance) => tolerance.span.middle === 0 ? value === 0 : isWithin(value, acceptedEnds(tolerance));
+function closeness(entry, tolerance) {
+  const { span, placeLow, placeHigh, wideClose, asked } = tolerance;
+  const target = Math.abs(span.middle);
+  if (target === 0) return false;
+  if (isShort(entry, asked) && isWithin(entry.value, span, tenTo(entry.lastPlace) / 2)) return "few figures";
+  const away = distanceFrom(entry.value, span);
+  const place = entry.value < span.low ? placeLow : placeHigh;
+  const room = Math.max(Math.min(2 * place, 0.02 * target), wideClose ? 0.01 * target : 0);
+  return away <= room + relativeSlack * Math.max(target, Math.abs(entry.value)) && "rounding";
 }
 
-return { rowByRow, withinLimits };
-`;
-},
-// Part lab/tolerance: lab/texts/feedback, lab/span, lab/place, lab/typedEntry
-"lab/tolerance"() {
-  return `
 // src/lab/texts/feedback.ts
 var slipTexts = {
   "volume-in-mL": {
@@ -2721,72 +2919,14 @@ var decimalWords = [
 ];
 var checkHeadings = { check: "Check", lookAt: "What to look at", hint: "Hint" };
 
-// src/lab/span.ts
-var relativeSlack = 1e-12;
-var isWithin = (value, { low, high }, room = 0) => {
-  const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
-  return value >= low - room - slack && value <= high + room + slack;
-};
-var distanceFrom = (value, { low, high }) => value < low ? low - value : value > high ? value - high : 0;
-
-// src/lab/place.ts
-var leadingPlace = (value) => {
-  const [, exponent] = Math.abs(value).toExponential(12).split("e");
-  return Number(exponent);
-};
-var tenTo = (power) => Number(\`1e\${power}\`);
-
-// src/lab/typedEntry.ts
-function lastFigureFilledUp({ value, figuresMin }, asked) {
-  const sure = leadingPlace(value) - figuresMin + 1;
-  const wanted = "decimals" in asked ? -asked.decimals : leadingPlace(value) - asked.figures + 1;
-  return tenTo(Math.min(sure, wanted));
-}
-function isShort({ figuresMax, lastPlace }, asked) {
-  if (figuresMax < 2) return false;
-  return "decimals" in asked ? lastPlace > -asked.decimals : figuresMax < asked.figures;
-}
-function hasFiguresAsked(entry, asked) {
-  if ("decimals" in asked) return entry.lastPlace === -asked.decimals;
-  return entry.figuresMin <= asked.figures && asked.figures <= entry.figuresMax;
-}
-
-// src/lab/tolerance.ts
-var placeAsked = (value, asked) => "decimals" in asked ? tenTo(-asked.decimals) : tenTo(leadingPlace(value) - asked.figures + 1);
-function toleranceOf(span, { asked, wideClose, coarsest }) {
-  const floor = coarsest ? Math.max(placeAsked(coarsest.low, asked), placeAsked(coarsest.high, asked)) : 0;
-  return {
-    span,
-    asked,
-    placeLow: Math.max(placeAsked(span.low, asked), floor),
-    placeHigh: Math.max(placeAsked(span.high, asked), floor),
-    wideClose
-  };
-}
-var acceptedEnds = ({ span, placeLow, placeHigh }) => ({
-  low: span.low - placeLow / 2,
-  high: span.high + placeHigh / 2
-});
-var isOnTarget = (value, tolerance) => tolerance.span.middle === 0 ? value === 0 : isWithin(value, acceptedEnds(tolerance));
-function closeness(entry, tolerance) {
-  const { span, placeLow, placeHigh, wideClose, asked } = tolerance;
-  const target = Math.abs(span.middle);
-  if (target === 0) return false;
-  if (isShort(entry, asked) && isWithin(entry.value, span, tenTo(entry.lastPlace) / 2)) return "few figures";
-  const away = distanceFrom(entry.value, span);
-  const place = entry.value < span.low ? placeLow : placeHigh;
-  const room = Math.max(Math.min(2 * place, 0.02 * target), wideClose ? 0.01 * target : 0);
-  return away <= room + relativeSlack * Math.max(target, Math.abs(entry.value)) && "rounding";
-}
-
 return { slipTexts, remarks, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, toleranceOf, acceptedEnds, isOnTarget, closeness };
 `;
 },
 // Part lab/readEntry: lab/feedbackText
 "lab/readEntry"() {
   return `
-const { decimalWords, figureWords, remarks, slipTexts } = part("lab/tolerance");
-const { isBlank, readNumber, readQuantity } = part("measurement/readQuantity");
+const { decimalWords, figureWords, remarks, slipTexts } = part("lab/texts/feedback");
+const { isBlank, readNumber, readQuantity } = part("base");
 
 // src/lab/feedbackText.ts
 var filled = (text, words) => text.replace(/\\{(\\w+)\\}/g, (whole, name) => {
@@ -2901,11 +3041,9 @@ return { filled, unreadableText, feedbackText, readEntry };
 // Part CHECKENTRY: lab/checkEntry, functions/entries/checkEntryEntry
 "CHECKENTRY"() {
   return `
-const { rowByRow, withinLimits } = part("functions/withinLimits");
 const { filled, readEntry, unreadableText } = part("lab/readEntry");
-const { closeness, figureWords, isOnTarget, isWithin, remarks, toleranceOf } = part("lab/tolerance");
-
-const { failure, success } = part("measurement/readQuantity");
+const { closeness, figureWords, isOnTarget, isWithin, remarks, toleranceOf } = part("lab/texts/feedback");
+const { failure, rowByRow, success, withinLimits } = part("base");
 
 // src/lab/checkEntry.ts
 var kinds = ["volume", "mass", "amount", "concentration", "density", "percent"];
@@ -3000,174 +3138,10 @@ var checkEntryEntry = {
 return { entry: checkEntryEntry };
 `;
 },
-// Part measurement/percentError
-"measurement/percentError"() {
-  return `
-const { finite } = part("measurement/finite");
-const { percent } = part("measurement/quantity");
-const { failure } = part("measurement/readQuantity");
-
-// src/measurement/percentError.ts
-function percentError({ measured, accepted, signed = false }) {
-  if (accepted === 0) {
-    return failure({
-      code: "accepted-zero",
-      argument: "accepted",
-      expected: "a value other than 0",
-      received: "0",
-      advice: "A share of nothing does not exist: compare the plain difference instead."
-    });
-  }
-  const difference = 100 * (measured - accepted) / Math.abs(accepted);
-  return finite(percent(signed ? difference : Math.abs(difference)), "measured");
-}
-
-return { percentError };
-`;
-},
-// Part measurement/aboveZero
-"measurement/aboveZero"() {
-  return `
-const { quoted } = part("measurement/readQuantity");
-
-// src/measurement/aboveZero.ts
-var shown = ({ value, unit }) => unit === "" ? quoted(value) : \`\${quoted(value)} \${unit}\`;
-function notAboveZero(...numbers) {
-  const found = numbers.find(({ value }) => !(value > 0 && Number.isFinite(value)));
-  if (found === void 0) return void 0;
-  return {
-    code: "not-above-zero",
-    argument: found.argument,
-    expected: found.unit === "" ? "a number above 0" : \`more than 0 \${found.unit}\`,
-    received: shown(found),
-    advice: "Look at the sign, and at the cell it comes from."
-  };
-}
-function belowZero(...numbers) {
-  const found = numbers.find(({ value }) => !(value >= 0 && Number.isFinite(value)));
-  if (found === void 0) return void 0;
-  return {
-    code: "below-zero",
-    argument: found.argument,
-    expected: found.unit === "" ? "0 or more" : \`0 \${found.unit} or more\`,
-    received: shown(found),
-    advice: "Look at the sign, and at the cell it comes from."
-  };
-}
-
-return { notAboveZero, belowZero };
-`;
-},
-// Part chemistry/reagentMolarity
-"chemistry/reagentMolarity"() {
-  return `
-const { notAShare } = part("chemistry/purity");
-const { notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { molesPerLitre } = part("measurement/quantity");
-const { failure } = part("measurement/readQuantity");
-
-// src/chemistry/reagentMolarity.ts
-function reagentMolarity({ molarMass, massPercent, density }) {
-  var _a;
-  const error = (_a = notAShare(massPercent, "mass_percent")) != null ? _a : notAboveZero({ value: density, argument: "density", unit: "g/mL" });
-  if (error) return failure(error);
-  return finite(molesPerLitre(10 * massPercent * density / molarMass), "density");
-}
-
-return { reagentMolarity };
-`;
-},
-// Part chemistry/soluteMass
-"chemistry/soluteMass"() {
-  return `
-const { pureShare } = part("chemistry/purity");
-const { notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { grams } = part("measurement/quantity");
-const { failure } = part("measurement/readQuantity");
-
-// src/chemistry/soluteMass.ts
-function soluteMass({ molarMass, molarity, volume, purity }) {
-  const error = notAboveZero(
-    { value: molarity, argument: "molarity", unit: "mol/L" },
-    { value: volume, argument: "volume", unit: "mL" }
-  );
-  if (error) return failure(error);
-  const share = pureShare(purity);
-  if (!share.ok) return share;
-  return finite(grams(molarity * (volume / 1e3) * molarMass / share.value), "molarity");
-}
-
-return { soluteMass };
-`;
-},
-// Part chemistry/molarity
-"chemistry/molarity"() {
-  return `
-const { pureShare } = part("chemistry/purity");
-const { notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { molesPerLitre } = part("measurement/quantity");
-const { failure } = part("measurement/readQuantity");
-
-// src/chemistry/molarity.ts
-function molarity({ molarMass, mass, volume, purity }) {
-  const error = notAboveZero(
-    { value: mass, argument: "grams", unit: "g" },
-    { value: volume, argument: "volume", unit: "mL" }
-  );
-  if (error) return failure(error);
-  const share = pureShare(purity);
-  if (!share.ok) return share;
-  return finite(molesPerLitre(mass * share.value / molarMass / (volume / 1e3)), "grams");
-}
-
-return { molarity };
-`;
-},
-// Part chemistry/dilutedMolarity: chemistry/portionError
-"chemistry/dilutedMolarity"() {
-  return `
-const { notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { molesPerLitre } = part("measurement/quantity");
-const { failure, quoted } = part("measurement/readQuantity");
-
-// src/chemistry/portionError.ts
-function portionError({
-  stockVolume,
-  finalVolume
-}) {
-  if (stockVolume <= finalVolume) return void 0;
-  return {
-    code: "final-below-stock-volume",
-    argument: "final_volume",
-    expected: \`at least the stock taken, \${quoted(stockVolume)} mL\`,
-    received: \`\${quoted(finalVolume)} mL\`,
-    advice: "Filling up only adds volume: swap the two cells, or look at their units."
-  };
-}
-
-// src/chemistry/dilutedMolarity.ts
-function dilutedMolarity({ stock, stockVolume, finalVolume }) {
-  var _a;
-  const error = (_a = notAboveZero(
-    { value: stock, argument: "stock_molarity", unit: "mol/L" },
-    { value: stockVolume, argument: "stock_volume", unit: "mL" },
-    { value: finalVolume, argument: "final_volume", unit: "mL" }
-  )) != null ? _a : portionError({ stockVolume, finalVolume });
-  if (error) return failure(error);
-  return finite(molesPerLitre(stock * stockVolume / finalVolume), "stock_molarity");
-}
-
-return { dilutedMolarity };
-`;
-},
 // Part chemistry/ions: chemistry/electrolytes
 "chemistry/ions"() {
   return `
-const { anhydrousAtoms, failure, listedAnions, listedCations, quoted, readFormula, success } = part("measurement/readQuantity");
+const { anhydrousAtoms, failure, listedAnions, listedCations, quoted, success } = part("base");
 
 // src/chemistry/electrolytes.ts
 var strongAcids = ["HCl", "HBr", "HI", "HNO3", "HClO4", "HClO3", "H2SO4"];
@@ -3233,9 +3207,18 @@ function isSparinglySoluble({
 var countsOf = (atoms) => new Map(atoms.map(({ element, count }) => [element === "[2H]" ? "H" : element, count]));
 var key = (counts) => [...counts].filter(([, count]) => count !== 0).map(([element, count]) => \`\${element}\${count}\`).sort().join(" ");
 function atomsOfListed(body) {
-  const read = readFormula(body);
-  if (!read.ok) throw new Error(\`The list of ions has \${body}, which is no formula.\`);
-  return read.value.atoms;
+  const counts = /* @__PURE__ */ new Map();
+  const flat = body.replace(
+    /\\(([^()]*)\\)(\\d*)/g,
+    (_, inside, times) => inside.repeat(Number(times || 1))
+  );
+  const left = flat.replace(/([A-Z][a-z]?)(\\d*)/g, (_, element, count) => {
+    var _a;
+    counts.set(element, ((_a = counts.get(element)) != null ? _a : 0) + Number(count || 1));
+    return "";
+  });
+  if (left !== "") throw new Error(\`The list of ions has \${body}, which is no plain formula.\`);
+  return [...counts].map(([element, count]) => ({ element, count }));
 }
 var lists;
 var byAtoms = () => lists != null ? lists : lists = {
@@ -3280,7 +3263,8 @@ function possibleCounts(counts, atoms) {
   const needed = ((_a = counts.get(own.element)) != null ? _a : 0) / own.count;
   return Number.isInteger(needed) && needed <= most && needed <= countMax ? [needed] : [];
 }
-var cationElements = () => new Set(
+var elementsOfCations;
+var cationElements = () => elementsOfCations != null ? elementsOfCations : elementsOfCations = new Set(
   ionLists().cations.flatMap(({ atoms }) => atoms.map(({ element }) => element)).filter((element) => element !== "O")
 );
 function cationsFor(counts, charge, mayHoldAmmonium) {
@@ -3377,30 +3361,11 @@ function ions(formula) {
 return { ions };
 `;
 },
-// Part chemistry/namedIon: chemistry/matchIon
+// Part chemistry/namedIon
 "chemistry/namedIon"() {
   return `
 const { ions } = part("chemistry/ions");
-const { assembled, failure, quoted, readFormula, splitCharge, success } = part("measurement/readQuantity");
-
-// src/chemistry/matchIon.ts
-var sameAtoms = (one, other) => one.length === other.length && one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count));
-function matchIon(text, present) {
-  for (const { base, charge } of splitCharge(text.trim())) {
-    const read = readFormula(base, "ion");
-    const ion = read.ok ? assembled({ ...read.value, charge }) : void 0;
-    const found = ion && present.find((one) => one.charge === charge && sameAtoms(one.atoms, ion.atoms));
-    if (found) return success(found);
-  }
-  return failure({
-    code: "ion-not-in-formula",
-    argument: "ion",
-    expected: \`one of \${present.map(({ ion }) => ion).join(", ")}\`,
-    received: quoted(text),
-    advice: "Type one of the ions that the substance gives, with its charge.",
-    brief: present.map(({ ion }) => ion).join(" or ")
-  });
-}
+const { failure, matchIon, quoted, success } = part("base");
 
 // src/chemistry/namedIon.ts
 function namedIon(formula, ion) {
@@ -3423,84 +3388,12 @@ function namedIon(formula, ion) {
 return { namedIon };
 `;
 },
-// Part chemistry/dilution
-"chemistry/dilution"() {
+// Part lesson: lab/givenCells, lab/ionCounts, lab/roundedWeight, lab/molarMassSpan, lab/worked, lab/slipsFound and 17 more
+"lesson"() {
   return `
-const { notAboveZero } = part("measurement/aboveZero");
-const { quoted } = part("measurement/readQuantity");
-
-// src/chemistry/dilution.ts
-function dilutionError({ stock, target }) {
-  const error = notAboveZero(
-    { value: stock, argument: "stock_molarity", unit: "mol/L" },
-    { value: target, argument: "target_molarity", unit: "mol/L" }
-  );
-  if (error || target < stock) return error;
-  return {
-    code: "target-not-below-stock",
-    argument: "target_molarity",
-    expected: \`less than the stock, \${quoted(stock)} mol/L\`,
-    received: \`\${quoted(target)} mol/L\`,
-    advice: "Use a stronger stock, or swap the two cells."
-  };
-}
-
-return { dilutionError };
-`;
-},
-// Part chemistry/stockVolume
-"chemistry/stockVolume"() {
-  return `
-const { dilutionError } = part("chemistry/dilution");
-const { notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { millilitres } = part("measurement/quantity");
-const { failure } = part("measurement/readQuantity");
-
-// src/chemistry/stockVolume.ts
-function stockVolume({ stock, target, finalVolume }) {
-  var _a;
-  const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: finalVolume, argument: "target_volume", unit: "mL" });
-  if (error) return failure(error);
-  return finite(millilitres(target * finalVolume / stock), "target_volume");
-}
-
-return { stockVolume };
-`;
-},
-// Part chemistry/diluentVolume
-"chemistry/diluentVolume"() {
-  return `
-const { stockVolume } = part("chemistry/stockVolume");
-const { finite } = part("measurement/finite");
-const { millilitres } = part("measurement/quantity");
-
-// src/chemistry/diluentVolume.ts
-function diluentVolume(dilution) {
-  const stock = stockVolume(dilution);
-  return stock.ok ? finite(millilitres(dilution.finalVolume - stock.value), "target_volume") : stock;
-}
-
-return { diluentVolume };
-`;
-},
-// Part lab/stepTolerance: lab/givenCells, lab/ionCounts, lab/roundedWeight, lab/molarMassSpan, lab/prepareStep, lab/quantities/dilutedMolarityQuantity and 16 more
-"lab/stepTolerance"() {
-  return `
-const { percentError } = part("measurement/percentError");
-const { reagentMolarity } = part("chemistry/reagentMolarity");
-const { soluteMass } = part("chemistry/soluteMass");
-const { molarity } = part("chemistry/molarity");
-const { dilutedMolarity } = part("chemistry/dilutedMolarity");
 const { namedIon } = part("chemistry/namedIon");
-const { acceptedEnds, isWithin, lastFigureFilledUp, relativeSlack, tenTo, toleranceOf } = part("lab/tolerance");
-const { molarMass } = part("chemistry/molarMass");
-const { diluentVolume } = part("chemistry/diluentVolume");
-const { stockVolume } = part("chemistry/stockVolume");
-const { dilutionError } = part("chemistry/dilution");
-const { finite } = part("measurement/finite");
-const { grams, gramsPerMillilitre, gramsPerMole, millilitres, molesPerLitre, percent } = part("measurement/quantity");
-const { anhydrousAtoms, atomsOfUnits, elementOf, elements, failure, isBlank, isWater, quoted, readFormula, readNumber, readQuantity, relativeMass, success } = part("measurement/readQuantity");
+const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, tenTo, toleranceOf } = part("lab/texts/feedback");
+const { anhydrousAtoms, atomsOfUnits, diluentVolume, dilutedMolarity, dilutionFactor, elementOf, elements, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, millilitres, molarMass, molarity, molesPerLitre, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
 
 // src/lab/givenCells.ts
 var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\\s_]+/g, " ") : "";
@@ -3586,6 +3479,117 @@ function molarMassSpan({ atoms, byAtomicNumber }, decimals) {
     high += count * rounded.high;
   }
   return { low, middle, high };
+}
+
+// src/lab/worked.ts
+function numbersWith(step, molarMass2, carried) {
+  const numbers = {
+    ...step.numbers,
+    "molar mass": molarMass2,
+    ...carried
+  };
+  for (const { name, relation } of step.quantity.buildsOn) {
+    if (carried[name] === void 0 && relation) numbers[name] = relation(numbers);
+  }
+  return numbers;
+}
+var ordered = (first, middle, last) => ({
+  low: Math.min(first, middle, last),
+  middle,
+  high: Math.max(first, middle, last)
+});
+function spansOver(step, calculation, {
+  molarMass: molarMass2 = step.molarMass,
+  carried = {}
+} = {}) {
+  const at = (mass) => {
+    const result = calculation(numbersWith(step, mass, carried));
+    return typeof result === "number" ? [result] : result;
+  };
+  if (!molarMass2) return at(Number.NaN).map((value) => ordered(value, value, value));
+  const [low, high] = [at(molarMass2.low), at(molarMass2.high)];
+  return at(molarMass2.middle).map((middle, index) => {
+    var _a, _b;
+    return ordered((_a = low[index]) != null ? _a : middle, middle, (_b = high[index]) != null ? _b : middle);
+  });
+}
+function spanOver(step, calculation, carried = {}) {
+  const [span] = spansOver(step, calculation, { carried });
+  if (!span) throw new Error(\`\${step.quantity.name}: a calculation gave no value\`);
+  return span;
+}
+
+// src/lab/slipsFound.ts
+function slipSpans(step, slip) {
+  if ("value" in slip) return spansOver(step, slip.value);
+  if (!step.formula) return [];
+  const { decimals, quantity } = step;
+  return slip.molarMasses(step.formula).flatMap((wrong) => spansOver(step, quantity.relation, { molarMass: molarMassSpan(wrong, decimals) }));
+}
+var tellsApart = (span, tolerance) => {
+  const accepted = acceptedEnds(tolerance);
+  const slack = relativeSlack * Math.max(Math.abs(span.high), Math.abs(accepted.high));
+  return span.high < accepted.low - slack || span.low > accepted.high + slack;
+};
+function isPowerOfTen(entry, { span, asked }) {
+  if (entry.value === 0 || span.middle === 0) return false;
+  const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
+  if (power === 0) return false;
+  const moved = "decimals" in asked ? { decimals: asked.decimals - power } : asked;
+  const ends = { low: Math.abs(span.low) * tenTo(power), high: Math.abs(span.high) * tenTo(power) };
+  return Math.sign(entry.value) === Math.sign(span.middle) && isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, moved) / 2);
+}
+function slipsFound(step, entry, tolerance) {
+  if (tolerance.span.middle === 0 || entry.value === 0) return [];
+  const room = lastFigureFilledUp(entry, tolerance.asked) / 2;
+  const found = step.quantity.slips.filter(
+    (slip) => slipSpans(step, slip).some((span) => tellsApart(span, tolerance) && isWithin(entry.value, span, room))
+  ).map(({ id }) => id);
+  if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
+  return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
+}
+
+// src/lab/stepTolerance.ts
+function stepTolerance(step, carried = {}) {
+  const { quantity, asked } = step;
+  return toleranceOf(spanOver(step, quantity.relation, carried), {
+    asked,
+    wideClose: quantity.wideClose,
+    ...quantity.neverFinerThan ? { coarsest: spanOver(step, quantity.neverFinerThan, carried) } : {}
+  });
+}
+
+// src/lab/judgeEntry.ts
+function withoutHonestSign({ quantity, numbers }, entry) {
+  const isSigned = quantity.name === "percent error" && entry.value < 0;
+  return isSigned && numbers.measured < numbers.accepted ? { ...entry, value: -entry.value } : entry;
+}
+var figuresFit = (entry, { asked, placeLow, placeHigh }) => hasFiguresAsked(entry, asked) || // Where the last place is bound otherwise, as in a difference, that place is right too.
+entry.lastPlace === leadingPlace(placeLow) || entry.lastPlace === leadingPlace(placeHigh);
+function judgeEntry(step, read, { rows = [], judgeFigures = false } = {}) {
+  if (read.kind === "blank") return { status: "blank" };
+  if (read.kind === "unreadable") return { status: "unreadable", because: read.because };
+  if (read.unit === "other kind") return { status: "not yet", slips: [], question: "unit of another kind" };
+  const entry = withoutHonestSign(step, read.entry);
+  const tolerance = stepTolerance(step);
+  const { asked } = tolerance;
+  const fits = rows.filter(({ carried }) => isOnTarget(entry.value, stepTolerance(step, carried)));
+  if (isOnTarget(entry.value, tolerance) || fits.some(({ sound }) => sound)) {
+    return judgeFigures && entry.isText && !figuresFit(entry, tolerance) ? { status: "close", because: "wrong figures", asked } : { status: "on target" };
+  }
+  const near = closeness(entry, tolerance);
+  if (near) return { status: "close", because: near, asked };
+  const [followed] = fits;
+  if (followed) return { status: "follows", lookAt: followed.lookAt };
+  if (read.unit === "fits" && isOnTarget(read.bare.value, tolerance)) {
+    return { status: "not yet", slips: [], question: "unit does not fit" };
+  }
+  const slips = slipsFound(step, entry, tolerance);
+  if (slips.length === 0 && entry.value < 0) {
+    const isSignAlone = step.quantity.name === "percent error" && isOnTarget(-entry.value, tolerance);
+    return { status: "not yet", slips, question: isSignAlone ? "sign" : "negative" };
+  }
+  return { status: "not yet", slips };
 }
 
 // src/lab/prepareStep.ts
@@ -3728,12 +3732,6 @@ var dilutedMolarityQuantity = {
     { id: "molarity-unchanged", value: (n) => n["stock molarity"] }
   ]
 };
-
-// src/chemistry/dilutionFactor.ts
-function dilutionFactor({ stock, target }) {
-  const error = dilutionError({ stock, target });
-  return error ? failure(error) : finite(stock / target, "stock_molarity");
-}
 
 // src/lab/quantities/dilutionFactor.ts
 var dilutionFactor2 = {
@@ -4087,136 +4085,15 @@ var quantities = {
 var quantityNames = Object.keys(quantities);
 var isQuantityName = (text) => quantityNames.includes(text);
 
-// src/lab/worked.ts
-function numbersWith(step, molarMass2, carried) {
-  const numbers = {
-    ...step.numbers,
-    "molar mass": molarMass2,
-    ...carried
-  };
-  for (const { name, relation } of step.quantity.buildsOn) {
-    if (carried[name] === void 0 && relation) numbers[name] = relation(numbers);
-  }
-  return numbers;
-}
-var ordered = (first, middle, last) => ({
-  low: Math.min(first, middle, last),
-  middle,
-  high: Math.max(first, middle, last)
-});
-function spansOver(step, calculation, {
-  molarMass: molarMass2 = step.molarMass,
-  carried = {}
-} = {}) {
-  const at = (mass) => {
-    const result = calculation(numbersWith(step, mass, carried));
-    return typeof result === "number" ? [result] : result;
-  };
-  if (!molarMass2) return at(Number.NaN).map((value) => ordered(value, value, value));
-  const [low, high] = [at(molarMass2.low), at(molarMass2.high)];
-  return at(molarMass2.middle).map((middle, index) => {
-    var _a, _b;
-    return ordered((_a = low[index]) != null ? _a : middle, middle, (_b = high[index]) != null ? _b : middle);
-  });
-}
-function spanOver(step, calculation, carried = {}) {
-  const [span] = spansOver(step, calculation, { carried });
-  if (!span) throw new Error(\`\${step.quantity.name}: a calculation gave no value\`);
-  return span;
-}
-
-// src/lab/slipsFound.ts
-function slipSpans(step, slip) {
-  if ("value" in slip) return spansOver(step, slip.value);
-  if (!step.formula) return [];
-  const { decimals, quantity } = step;
-  return slip.molarMasses(step.formula).flatMap((wrong) => spansOver(step, quantity.relation, { molarMass: molarMassSpan(wrong, decimals) }));
-}
-var tellsApart = (span, tolerance) => {
-  const accepted = acceptedEnds(tolerance);
-  const slack = relativeSlack * Math.max(Math.abs(span.high), Math.abs(accepted.high));
-  return span.high < accepted.low - slack || span.low > accepted.high + slack;
-};
-function isPowerOfTen(entry, { span, asked }) {
-  if (entry.value === 0 || span.middle === 0) return false;
-  const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
-  if (power === 0) return false;
-  const moved = "decimals" in asked ? { decimals: asked.decimals - power } : asked;
-  const ends = { low: Math.abs(span.low) * tenTo(power), high: Math.abs(span.high) * tenTo(power) };
-  return Math.sign(entry.value) === Math.sign(span.middle) && isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, moved) / 2);
-}
-function slipsFound(step, entry, tolerance) {
-  if (tolerance.span.middle === 0 || entry.value === 0) return [];
-  const room = lastFigureFilledUp(entry, tolerance.asked) / 2;
-  const found = step.quantity.slips.filter(
-    (slip) => slipSpans(step, slip).some((span) => tellsApart(span, tolerance) && isWithin(entry.value, span, room))
-  ).map(({ id }) => id);
-  if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
-  return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
-}
-
-// src/lab/stepTolerance.ts
-function stepTolerance(step, carried = {}) {
-  const { quantity, asked } = step;
-  return toleranceOf(spanOver(step, quantity.relation, carried), {
-    asked,
-    wideClose: quantity.wideClose,
-    ...quantity.neverFinerThan ? { coarsest: spanOver(step, quantity.neverFinerThan, carried) } : {}
-  });
-}
-
-return { plainName, readGivenCells, spanOver, slipSpans, slipsFound, stepTolerance, ionCounts, prepareStep, quantities, isQuantityName };
-`;
-},
-// Part lab/judgeEntry
-"lab/judgeEntry"() {
-  return `
-const { slipsFound, stepTolerance } = part("lab/stepTolerance");
-const { closeness, hasFiguresAsked, isOnTarget, leadingPlace } = part("lab/tolerance");
-
-// src/lab/judgeEntry.ts
-function withoutHonestSign({ quantity, numbers }, entry) {
-  const isSigned = quantity.name === "percent error" && entry.value < 0;
-  return isSigned && numbers.measured < numbers.accepted ? { ...entry, value: -entry.value } : entry;
-}
-var figuresFit = (entry, { asked, placeLow, placeHigh }) => hasFiguresAsked(entry, asked) || // Where the last place is bound otherwise, as in a difference, that place is right too.
-entry.lastPlace === leadingPlace(placeLow) || entry.lastPlace === leadingPlace(placeHigh);
-function judgeEntry(step, read, { rows = [], judgeFigures = false } = {}) {
-  if (read.kind === "blank") return { status: "blank" };
-  if (read.kind === "unreadable") return { status: "unreadable", because: read.because };
-  if (read.unit === "other kind") return { status: "not yet", slips: [], question: "unit of another kind" };
-  const entry = withoutHonestSign(step, read.entry);
-  const tolerance = stepTolerance(step);
-  const { asked } = tolerance;
-  const fits = rows.filter(({ carried }) => isOnTarget(entry.value, stepTolerance(step, carried)));
-  if (isOnTarget(entry.value, tolerance) || fits.some(({ sound }) => sound)) {
-    return judgeFigures && entry.isText && !figuresFit(entry, tolerance) ? { status: "close", because: "wrong figures", asked } : { status: "on target" };
-  }
-  const near = closeness(entry, tolerance);
-  if (near) return { status: "close", because: near, asked };
-  const [followed] = fits;
-  if (followed) return { status: "follows", lookAt: followed.lookAt };
-  if (read.unit === "fits" && isOnTarget(read.bare.value, tolerance)) {
-    return { status: "not yet", slips: [], question: "unit does not fit" };
-  }
-  const slips = slipsFound(step, entry, tolerance);
-  if (slips.length === 0 && entry.value < 0) {
-    const isSignAlone = step.quantity.name === "percent error" && isOnTarget(-entry.value, tolerance);
-    return { status: "not yet", slips, question: isSignAlone ? "sign" : "negative" };
-  }
-  return { status: "not yet", slips };
-}
-
-return { judgeEntry };
+return { plainName, readGivenCells, ionCounts, spanOver, slipSpans, stepTolerance, judgeEntry, prepareStep, quantities, isQuantityName };
 `;
 },
 // Part lab/checkStep
 "lab/checkStep"() {
   return `
-const { judgeEntry } = part("lab/judgeEntry");
-const { isQuantityName, plainName, prepareStep, quantities, readGivenCells } = part("lab/stepTolerance");
+const { isQuantityName, judgeEntry, plainName, prepareStep, quantities, readGivenCells } = part("lesson");
 const { feedbackText, readEntry } = part("lab/readEntry");
-const { failure, quoted, success } = part("measurement/readQuantity");
+const { failure, quoted, success } = part("base");
 
 // src/lab/checkStep.ts
 function readQuantityName(cell) {
@@ -4252,28 +4129,12 @@ return { readQuantityName, readStep, checkReadyStep };
 "CHECKSTEP"() {
   return `
 const { checkReadyStep, readStep } = part("lab/checkStep");
-const { rowByRow, withinLimits } = part("functions/withinLimits");
 
 
 
 
 
-
-
-
-
-
-
-
-
-
-
-
-
-
-
-
-const { success } = part("measurement/readQuantity");
+const { rowByRow, success, withinLimits } = part("base");
 
 // src/functions/entries/checkStepEntry.ts
 var checkStepEntry = {
@@ -4316,7 +4177,7 @@ return { entry: checkStepEntry };
 // Part lab/defaultSettings: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 24 more
 "lab/defaultSettings"() {
   return `
-const { isBlank } = part("measurement/readQuantity");
+const { isBlank } = part("base");
 
 // src/lab/activities/commonGivens.ts
 var commonGivens = {
@@ -5577,36 +5438,10 @@ var defaultShelf = {
 return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, defaultSettings, defaultShelf };
 `;
 },
-// Part measurement/glasswareTolerance: measurement/glassware.generated
+// Part measurement/glasswareTolerance
 "measurement/glasswareTolerance"() {
   return `
-const { millilitres } = part("measurement/quantity");
-const { failure, quoted, success } = part("measurement/readQuantity");
-
-// src/measurement/glassware.generated.ts
-var glassware = {
-  "ASTM burette A": "10:0.02:m 25:0.03:m 50:0.05:m 100:0.1:m",
-  "ASTM burette B": "10:0.04:m 25:0.06:m 50:0.1:m 100:0.2:m",
-  "ASTM graduated cylinder A": "5:0.05 10:0.1 25:0.17 50:0.25 100:0.5 250:1 500:2 1000:3:m 2000:6:m",
-  "ASTM graduated cylinder B": "5:0.1 10:0.2 25:0.34 50:0.5 100:1 250:2 500:4 1000:6:m 2000:12:m",
-  "ASTM graduated pipette A": "1:0.01:m 2:0.01 5:0.02 10:0.03 25:0.05:m",
-  "ASTM graduated pipette B": "1:0.02:m 2:0.02:m 5:0.04:m 10:0.06:m 25:0.1:m",
-  "ASTM volumetric flask A": "5:0.02:m 10:0.02:m 25:0.03 50:0.05 100:0.08 200:0.1:m 250:0.12 500:0.2:m 1000:0.3 2000:0.5",
-  "ASTM volumetric flask B": "5:0.04:m 10:0.04:m 25:0.06 50:0.1 100:0.16 200:0.2:m 250:0.24 500:0.4:m 1000:0.6 2000:1",
-  "ASTM volumetric pipette A": "0.5:0.006 1:0.006 2:0.006 3:0.01 4:0.01 5:0.01 6:0.01 7:0.01 10:0.02 15:0.03:m 20:0.03:m 25:0.03 50:0.05 100:0.08",
-  "ASTM volumetric pipette B": "0.5:0.012 1:0.012 2:0.012 3:0.02 4:0.02 5:0.02 6:0.03 7:0.03 10:0.04 15:0.06:m 20:0.06:m 25:0.06 50:0.1 100:0.16",
-  "ISO burette A": "1:0.006 2:0.01 5:0.01 10:0.03 25:0.05 50:0.05 100:0.1",
-  "ISO burette B": "1:0.01 2:0.02 5:0.02 10:0.05 25:0.1 50:0.1 100:0.2",
-  "ISO graduated cylinder A": "5:0.05:m 10:0.1:m 25:0.25:m 50:0.5:m 100:0.5:m 250:1:m 500:2.5:m 1000:5:m 2000:10:m",
-  "ISO graduated cylinder B": "5:0.1:m 10:0.2:m 25:0.5:m 50:1:m 100:1:m 250:2:m 500:5:m 1000:10:m 2000:20:m",
-  "ISO graduated pipette A": "1:0.007:m 2:0.01:m 5:0.03:m 10:0.05:m 25:0.1:m",
-  "ISO graduated pipette B": "1:0.01:m 2:0.02:m 5:0.05:m 10:0.1:m 25:0.2:m",
-  "ISO volumetric flask A": "1:0.025 2:0.025 5:0.025 10:0.025 20:0.04 25:0.04 50:0.06 100:0.1 200:0.15 250:0.15 500:0.25 1000:0.4 2000:0.6 5000:1.2",
-  "ISO volumetric flask B": "1:0.05 2:0.05 5:0.05 10:0.05 20:0.08 25:0.08 50:0.12 100:0.2 200:0.3 250:0.3 500:0.5 1000:0.8 2000:1.2 5000:2.4",
-  "ISO volumetric pipette A": "0.5:0.005 1:0.008 2:0.01 5:0.015 10:0.02 20:0.03 25:0.03 50:0.05 100:0.08",
-  "ISO volumetric pipette B": "0.5:0.01 1:0.015 2:0.02 5:0.03 10:0.04 20:0.06 25:0.06 50:0.1 100:0.15",
-  "beaker": "50:2.5:c 100:5:c 250:12.5:c 500:25:c 1000:50:c"
-};
+const { failure, glassware, millilitres, quoted, success } = part("base");
 
 // src/measurement/glasswareTolerance.ts
 var glasswareKinds = {
@@ -5661,7 +5496,7 @@ return { glasswareFigures, glasswareTolerance };
 // Part lab/shownCell: lab/texts/hints, lab/quantityHint
 "lab/shownCell"() {
   return `
-const { isBlank, readFormula, readNumber, readQuantity } = part("measurement/readQuantity");
+const { isBlank, readFormula, readNumber, readQuantity } = part("base");
 
 // src/lab/texts/hints.ts
 var atomsShown = "atoms";
@@ -5845,27 +5680,12 @@ return { readingHints, toldHints, rowShown, filledIn, quantityHint, shownCell };
 const { activityById, checkChoice, defaultSettings, orderedActions, procedureByName, questionByName } = part("lab/defaultSettings");
 const { glasswareFigures } = part("measurement/glasswareTolerance");
 const { filledIn, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/shownCell");
-const { judgeEntry } = part("lab/judgeEntry");
-const { isQuantityName, plainName, prepareStep, quantities, spanOver } = part("lab/stepTolerance");
-
-
-
-
-
-
+const { isQuantityName, judgeEntry, plainName, prepareStep, quantities, spanOver } = part("lesson");
 
 
 const { feedbackText, filled, readEntry } = part("lab/readEntry");
-const { checkHeadings, remarks } = part("lab/tolerance");
-
-
-
-
-
-
-const { grams, millilitres } = part("measurement/quantity");
-const { asCell, computed, spreadOf } = part("functions/spread");
-const { failure, isBlank, quoted, readQuantity, success } = part("measurement/readQuantity");
+const { checkHeadings, remarks } = part("lab/texts/feedback");
+const { asCell, computed, failure, grams, isBlank, millilitres, quoted, readQuantity, spreadOf, success } = part("base");
 
 // src/lab/texts/ordering.ts
 var several = (letters) => letters.join(", ");
@@ -6488,39 +6308,10 @@ var unequal = (argument, expected, [wanted, found, what]) => failure({
 return { entry: checkTeamEntry };
 `;
 },
-// Part chemistry/composition
-"chemistry/composition"() {
-  return `
-const { atomicMass, molarMass } = part("chemistry/molarMass");
-const { success } = part("measurement/readQuantity");
-
-// src/chemistry/composition.ts
-function composition(formula) {
-  const whole = molarMass(formula);
-  if (!whole.ok) return whole;
-  const shares = [];
-  for (const { element, count } of formula.atoms) {
-    const one = atomicMass(element);
-    if (!one.ok) return one;
-    const mass = count * one.value;
-    shares.push({ element, atoms: count, mass, percent: 100 * mass / whole.value });
-  }
-  return success(shares);
-}
-
-return { composition };
-`;
-},
 // Part COMPOSITION: functions/entries/compositionEntry
 "COMPOSITION"() {
   return `
-const { composition } = part("chemistry/composition");
-const { oneTable } = part("functions/oneTable");
-
-
-
-
-const { success } = part("measurement/readQuantity");
+const { composition, oneTable, success } = part("base");
 
 // src/functions/entries/compositionEntry.ts
 var compositionEntry = {
@@ -6537,52 +6328,10 @@ var compositionEntry = {
 return { entry: compositionEntry };
 `;
 },
-// Part functions/withMolarMass
-"functions/withMolarMass"() {
-  return `
-const { molarMass } = part("chemistry/molarMass");
-
-// src/functions/withMolarMass.ts
-function withMolarMass(formula, goOn) {
-  const mass = molarMass(formula);
-  return mass.ok ? goOn(mass.value) : mass;
-}
-
-return { withMolarMass };
-`;
-},
-// Part functions/cellByCell
-"functions/cellByCell"() {
-  return `
-const { asCell, computed, spreadOf } = part("functions/spread");
-
-// src/functions/cellByCell.ts
-function cellByCell(cells) {
-  const spread = asCell(spreadOf(this, cells), "alone");
-  if (spread.alone) return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
-  return Array.from(
-    { length: spread.shape.rows },
-    (_, row) => Array.from(
-      { length: spread.shape.columns },
-      (_2, column) => spread.isBlankAt(row, column) ? "" : asCell(computed(this, spread.valuesAt(row, column)), "in a range")
-    )
-  );
-}
-
-return { cellByCell };
-`;
-},
 // Part CONVERTCONCENTRATION: chemistry/concentrationUnit, chemistry/convertConcentration, functions/entries/convertConcentrationEntry
 "CONVERTCONCENTRATION"() {
   return `
-const { withMolarMass } = part("functions/withMolarMass");
-
-const { cellByCell } = part("functions/cellByCell");
-const { belowZero, notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-
-
-const { failure, quoted, success } = part("measurement/readQuantity");
+const { belowZero, cellByCell, failure, finite, notAboveZero, quoted, success, withMolarMass } = part("base");
 
 // src/chemistry/concentrationUnit.ts
 var units = {
@@ -6752,15 +6501,7 @@ return { entry: convertConcentrationEntry };
 // Part DILUENTVOLUME: functions/entries/diluentVolumeEntry
 "DILUENTVOLUME"() {
   return `
-const { diluentVolume } = part("chemistry/diluentVolume");
-
-
-const { cellByCell } = part("functions/cellByCell");
-
-
-
-
-
+const { cellByCell, diluentVolume } = part("base");
 
 // src/functions/entries/diluentVolumeEntry.ts
 var diluentVolumeEntry = {
@@ -6779,13 +6520,7 @@ return { entry: diluentVolumeEntry };
 // Part DILUTEDVOLUME: chemistry/dilutedVolume, functions/entries/dilutedVolumeEntry
 "DILUTEDVOLUME"() {
   return `
-const { dilutionError } = part("chemistry/dilution");
-const { cellByCell } = part("functions/cellByCell");
-const { notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { millilitres } = part("measurement/quantity");
-
-const { failure } = part("measurement/readQuantity");
+const { cellByCell, dilutionError, failure, finite, millilitres, notAboveZero } = part("base");
 
 // src/chemistry/dilutedVolume.ts
 function dilutedVolume({ stock, stockVolume, target }) {
@@ -6812,13 +6547,7 @@ return { entry: dilutedVolumeEntry };
 // Part DILUTIONMOLARITY: functions/entries/dilutionMolarityEntry
 "DILUTIONMOLARITY"() {
   return `
-const { dilutedMolarity } = part("chemistry/dilutedMolarity");
-const { cellByCell } = part("functions/cellByCell");
-
-
-
-
-
+const { cellByCell, dilutedMolarity } = part("base");
 
 // src/functions/entries/dilutionMolarityEntry.ts
 var dilutionMolarityEntry = {
@@ -6837,14 +6566,7 @@ return { entry: dilutionMolarityEntry };
 // Part DILUTIONVOLUME: functions/entries/dilutionVolumeEntry
 "DILUTIONVOLUME"() {
   return `
-const { stockVolume } = part("chemistry/stockVolume");
-
-const { cellByCell } = part("functions/cellByCell");
-
-
-
-
-
+const { cellByCell, stockVolume } = part("base");
 
 // src/functions/entries/dilutionVolumeEntry.ts
 var dilutionVolumeEntry = {
@@ -6863,13 +6585,7 @@ return { entry: dilutionVolumeEntry };
 // Part ELEMENTPERCENT: chemistry/elementPercent, functions/entries/elementPercentEntry
 "ELEMENTPERCENT"() {
   return `
-const { composition } = part("chemistry/composition");
-
-const { cellByCell } = part("functions/cellByCell");
-
-
-
-const { elementOf, elements, failure, quoted, readFormula, success } = part("measurement/readQuantity");
+const { cellByCell, composition, elementOf, elements, failure, quoted, readFormula, success } = part("base");
 
 // src/chemistry/elementPercent.ts
 function elementPercent(formula, element) {
@@ -6921,10 +6637,7 @@ return { entry: elementPercentEntry };
 "GLASSWARETOLERANCE"() {
   return `
 const { glasswareTolerance } = part("measurement/glasswareTolerance");
-const { cellByCell } = part("functions/cellByCell");
-
-
-const { success } = part("measurement/readQuantity");
+const { cellByCell, success } = part("base");
 
 // src/functions/entries/glasswareToleranceEntry.ts
 var glasswareToleranceEntry = {
@@ -6967,14 +6680,7 @@ return { entry: glasswareToleranceEntry };
 // Part GRAMS: chemistry/massOf, functions/entries/gramsEntry
 "GRAMS"() {
   return `
-const { withMolarMass } = part("functions/withMolarMass");
-
-const { cellByCell } = part("functions/cellByCell");
-const { belowZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { grams } = part("measurement/quantity");
-
-const { failure } = part("measurement/readQuantity");
+const { belowZero, cellByCell, failure, finite, grams, withMolarMass } = part("base");
 
 // src/chemistry/massOf.ts
 function massOf({
@@ -7003,28 +6709,12 @@ return { entry: gramsEntry };
   return `
 const { readQuantityName } = part("lab/checkStep");
 const { quantityHint, shownCell } = part("lab/shownCell");
-
-const { plainName, prepareStep, quantities, readGivenCells } = part("lab/stepTolerance");
-
+const { plainName, prepareStep, quantities, readGivenCells } = part("lesson");
 
 
 
 
-
-
-
-
-
-
-
-
-
-const { cellByCell } = part("functions/cellByCell");
-
-
-
-
-const { failure, quoted, success } = part("measurement/readQuantity");
+const { cellByCell, failure, quoted, success } = part("base");
 
 // src/lab/hintStep.ts
 function hintStep(quantity, table, level) {
@@ -7077,12 +6767,7 @@ return { entry: hintStepEntry };
   return `
 const { namedIon } = part("chemistry/namedIon");
 
-const { cellByCell } = part("functions/cellByCell");
-const { belowZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { molesPerLitre } = part("measurement/quantity");
-
-const { failure } = part("measurement/readQuantity");
+const { belowZero, cellByCell, failure, finite, molesPerLitre } = part("base");
 
 // src/chemistry/ionMolarity.ts
 function ionMolarity({
@@ -7114,9 +6799,7 @@ return { entry: ionMolarityEntry };
 "IONS"() {
   return `
 const { ions } = part("chemistry/ions");
-const { oneTable } = part("functions/oneTable");
-
-const { success } = part("measurement/readQuantity");
+const { oneTable, success } = part("base");
 
 // src/functions/entries/ionsEntry.ts
 var ionsEntry = {
@@ -7139,14 +6822,7 @@ return { entry: ionsEntry };
 // Part MOLALITY: chemistry/molality, functions/entries/molalityEntry
 "MOLALITY"() {
   return `
-const { withMolarMass } = part("functions/withMolarMass");
-
-const { cellByCell } = part("functions/cellByCell");
-const { notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-
-
-const { failure } = part("measurement/readQuantity");
+const { cellByCell, failure, finite, notAboveZero, withMolarMass } = part("base");
 
 // src/chemistry/molality.ts
 function molality({ molarMass, mass, solventMass }) {
@@ -7175,16 +6851,7 @@ return { entry: molalityEntry };
 // Part MOLARITY: functions/entries/molarityEntry
 "MOLARITY"() {
   return `
-const { molarity } = part("chemistry/molarity");
-
-const { withMolarMass } = part("functions/withMolarMass");
-
-const { cellByCell } = part("functions/cellByCell");
-
-
-
-
-
+const { cellByCell, molarity, withMolarMass } = part("base");
 
 // src/functions/entries/molarityEntry.ts
 var molarityEntry = {
@@ -7210,16 +6877,7 @@ return { entry: molarityEntry };
 // Part MOLARITYUNCERTAINTY: chemistry/molarityUncertainty, functions/entries/molarityUncertaintyEntry
 "MOLARITYUNCERTAINTY"() {
   return `
-const { molarity } = part("chemistry/molarity");
-
-const { withMolarMass } = part("functions/withMolarMass");
-
-const { cellByCell } = part("functions/cellByCell");
-const { belowZero, notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { molesPerLitre } = part("measurement/quantity");
-
-const { failure } = part("measurement/readQuantity");
+const { belowZero, cellByCell, failure, finite, molarity, molesPerLitre, notAboveZero, withMolarMass } = part("base");
 
 // src/chemistry/molarityUncertainty.ts
 var rectangular = (halfWidth, value) => halfWidth / Math.sqrt(3) / value;
@@ -7280,12 +6938,7 @@ return { entry: molarityUncertaintyEntry };
 // Part MOLARMASS: functions/entries/molarMassEntry
 "MOLARMASS"() {
   return `
-const { molarMass } = part("chemistry/molarMass");
-const { cellByCell } = part("functions/cellByCell");
-
-
-
-
+const { cellByCell, molarMass } = part("base");
 
 // src/functions/entries/molarMassEntry.ts
 var molarMassEntry = {
@@ -7300,14 +6953,7 @@ return { entry: molarMassEntry };
 // Part MOLEFRACTION: chemistry/moleFraction, functions/entries/moleFractionEntry
 "MOLEFRACTION"() {
   return `
-const { withMolarMass } = part("functions/withMolarMass");
-
-const { cellByCell } = part("functions/cellByCell");
-const { belowZero, notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-
-
-const { failure } = part("measurement/readQuantity");
+const { belowZero, cellByCell, failure, finite, notAboveZero, withMolarMass } = part("base");
 
 // src/chemistry/moleFraction.ts
 function moleFraction({
@@ -7351,14 +6997,7 @@ return { entry: moleFractionEntry };
 // Part MOLES: chemistry/amountOf, functions/entries/molesEntry
 "MOLES"() {
   return `
-const { withMolarMass } = part("functions/withMolarMass");
-
-const { cellByCell } = part("functions/cellByCell");
-const { belowZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { moles } = part("measurement/quantity");
-
-const { failure } = part("measurement/readQuantity");
+const { belowZero, cellByCell, failure, finite, moles, withMolarMass } = part("base");
 
 // src/chemistry/amountOf.ts
 function amountOf({
@@ -7385,11 +7024,7 @@ return { entry: molesEntry };
 // Part PARTICLECOUNT: chemistry/particleCount, functions/entries/particleCountEntry
 "PARTICLECOUNT"() {
   return `
-const { cellByCell } = part("functions/cellByCell");
-const { belowZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-
-const { failure } = part("measurement/readQuantity");
+const { belowZero, cellByCell, failure, finite } = part("base");
 
 // src/chemistry/particleCount.ts
 var avogadroConstant = 602214076e15;
@@ -7411,11 +7046,7 @@ return { entry: particleCountEntry };
 // Part PERCENTDIFFERENCE: measurement/percentDifference, functions/entries/percentDifferenceEntry
 "PERCENTDIFFERENCE"() {
   return `
-const { cellByCell } = part("functions/cellByCell");
-const { finite } = part("measurement/finite");
-const { percent } = part("measurement/quantity");
-
-const { failure } = part("measurement/readQuantity");
+const { cellByCell, failure, finite, percent } = part("base");
 
 // src/measurement/percentDifference.ts
 function percentDifference({
@@ -7451,12 +7082,7 @@ return { entry: percentDifferenceEntry };
 // Part PERCENTERROR: functions/entries/percentErrorEntry
 "PERCENTERROR"() {
   return `
-const { percentError } = part("measurement/percentError");
-const { cellByCell } = part("functions/cellByCell");
-
-
-
-
+const { cellByCell, percentError } = part("base");
 
 // src/functions/entries/percentErrorEntry.ts
 var percentErrorEntry = {
@@ -7481,16 +7107,7 @@ return { entry: percentErrorEntry };
 // Part REAGENTMOLARITY: functions/entries/reagentMolarityEntry
 "REAGENTMOLARITY"() {
   return `
-const { reagentMolarity } = part("chemistry/reagentMolarity");
-
-const { withMolarMass } = part("functions/withMolarMass");
-
-const { cellByCell } = part("functions/cellByCell");
-
-
-
-
-
+const { cellByCell, reagentMolarity, withMolarMass } = part("base");
 
 // src/functions/entries/reagentMolarityEntry.ts
 var reagentMolarityEntry = {
@@ -7509,9 +7126,7 @@ return { entry: reagentMolarityEntry };
 // Part ROUNDSIG: big.js/big, measurement/roundToFigures, functions/entries/roundSigEntry
 "ROUNDSIG"() {
   return `
-const { cellByCell } = part("functions/cellByCell");
-
-const { failure, success } = part("measurement/readQuantity");
+const { cellByCell, failure, success } = part("base");
 
 // node_modules/big.js/big.mjs
 var DP = 20;
@@ -8050,11 +7665,7 @@ return { entry: roundSigEntry };
 // Part SERIALDILUTION: chemistry/serialDilution, functions/entries/serialDilutionEntry
 "SERIALDILUTION"() {
   return `
-const { oneTable } = part("functions/oneTable");
-const { notAboveZero } = part("measurement/aboveZero");
-const { molesPerLitre } = part("measurement/quantity");
-
-const { failure, quoted, success } = part("measurement/readQuantity");
+const { failure, molesPerLitre, notAboveZero, oneTable, quoted, success } = part("base");
 
 // src/chemistry/serialDilution.ts
 var mostStages = 100;
@@ -8140,9 +7751,7 @@ return { entry: serialDilutionEntry };
 // Part SIGFIGS: functions/entries/sigFigsEntry
 "SIGFIGS"() {
   return `
-const { cellByCell } = part("functions/cellByCell");
-const { significantFigures } = part("functions/spread");
-const { success } = part("measurement/readQuantity");
+const { cellByCell, significantFigures, success } = part("base");
 
 // src/functions/entries/sigFigsEntry.ts
 var sigFigsEntry = {
@@ -8164,16 +7773,7 @@ return { entry: sigFigsEntry };
 // Part SOLUTEMASS: functions/entries/soluteMassEntry
 "SOLUTEMASS"() {
   return `
-const { soluteMass } = part("chemistry/soluteMass");
-
-const { withMolarMass } = part("functions/withMolarMass");
-
-const { cellByCell } = part("functions/cellByCell");
-
-
-
-
-
+const { cellByCell, soluteMass, withMolarMass } = part("base");
 
 // src/functions/entries/soluteMassEntry.ts
 var soluteMassEntry = {
@@ -8204,15 +7804,7 @@ return { entry: soluteMassEntry };
 // Part SOLUTIONVOLUME: chemistry/solutionVolume, functions/entries/solutionVolumeEntry
 "SOLUTIONVOLUME"() {
   return `
-const { pureShare } = part("chemistry/purity");
-const { withMolarMass } = part("functions/withMolarMass");
-
-const { cellByCell } = part("functions/cellByCell");
-const { notAboveZero } = part("measurement/aboveZero");
-const { finite } = part("measurement/finite");
-const { millilitres } = part("measurement/quantity");
-
-const { failure } = part("measurement/readQuantity");
+const { cellByCell, failure, finite, millilitres, notAboveZero, pureShare, withMolarMass } = part("base");
 
 // src/chemistry/solutionVolume.ts
 function solutionVolume({ molarMass, mass, molarity, purity }) {
@@ -8425,24 +8017,11 @@ const { cellText, classColumns, classMarker, classRows, helpRows, layoutVersion,
 const { hostWords } = part("host/words");
 const { choiceOf, documentVisibility, isStateRule, openSpreadsheet, recalculateEveryMinute, settle, sheetProtections, stateRuleOf, ui } = part("host/spreadsheet");
 const { activityById, allActivities, defaultSettings, defaultShelf, letteredOptions, orderedActions, procedureByName, questionByName, seededRandom, shuffled, stockAndDilution } = part("lab/defaultSettings");
-const { ionCounts, prepareStep, quantities, slipSpans, spanOver, stepTolerance } = part("lab/stepTolerance");
+const { ionCounts, prepareStep, quantities, slipSpans, spanOver, stepTolerance } = part("lesson");
 
 
-
-
-
-
-
-
-const { acceptedEnds, checkHeadings, slipTexts } = part("lab/tolerance");
-const { molarMass } = part("chemistry/molarMass");
-
-
-
-
-
-
-const { errorText, failure, isBlank, quoted, readFormula, readQuantity, success } = part("measurement/readQuantity");
+const { acceptedEnds, checkHeadings, slipTexts } = part("lab/texts/feedback");
+const { errorText, failure, isBlank, molarMass, quoted, readFormula, readQuantity, success } = part("base");
 
 // src/lab/numbers/lessonNumbers.ts
 var portionOf = ({ stock, target, volume }) => target / stock * volume;
@@ -11773,6 +11352,7 @@ return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_ };
 const { cellText, classColumns, classMarker, countedColumn, withDocumentLock } = part("host/documentLock");
 
 
+
 // src/host/onEdit.ts
 var patienceMs = 300;
 var memory = "“";
@@ -11827,6 +11407,7 @@ return { onEdit_ };
 const { hostWords } = part("host/words");
 const { ui } = part("host/spreadsheet");
 
+
 // src/host/onOpen.ts
 function onOpen_() {
   const { menu, title } = hostWords;
@@ -11837,7 +11418,7 @@ return { onInstall_, onOpen_ };
 `;
 },
   };
-  const compiled = {};
+  const compiled = { base };
   /** A part's exports. It is compiled once, with the parts it builds on, and sees nothing but these and the host. */
   const part_ = (name) => {
     if (!(name in compiled)) {

@@ -1,11 +1,14 @@
 // What every custom-function call pays: loading the script in a fresh context, and its first answer there. Compared in
 // one run with a minified bundle of mathjs's create(all), the obvious other way to carry units. CPU time, since a busy
 // machine stretches the clock; the smallest of many interleaved rounds, since noise only adds. Ratios are what counts.
+// V8 keeps what it compiled, by text and across contexts; that is switched off, since the host may start from nothing.
 import { readFileSync } from 'node:fs';
+import { setFlagsFromString } from 'node:v8';
 import { createContext, Script } from 'node:vm';
 import { build } from 'esbuild';
 import { sampleBlock } from './sampleBlock.ts';
 
+setFlagsFromString('--no-compilation-cache');
 const rounds = 25;
 const limit = 0.15;
 
@@ -20,13 +23,13 @@ const cpuMs = (): number => {
   return (user + system) / 1000;
 };
 
-/** Loads a source in a fresh context and asks it something; the comment keeps V8 from reusing compiled code. */
-function timed({ text, question }: Contender, round: string): { load: number; answer: number } {
+/** Loads a source in a fresh context and asks it something. */
+function timed({ text, question }: Contender): { load: number; answer: number } {
   const context = createContext({});
   const start = cpuMs();
-  new Script(`${text}\n// ${round}`).runInContext(context);
+  new Script(text).runInContext(context);
   const loaded = cpuMs();
-  const answer = new Script(`${question} // ${round}`).runInContext(context);
+  const answer = new Script(question).runInContext(context);
   if (answer === undefined) throw new Error(`${question} has no answer.`);
   return { load: loaded - start, answer: cpuMs() - start };
 }
@@ -65,7 +68,7 @@ const contenders: readonly Contender[] = [
 const taken = contenders.map(() => ({ load: [] as number[], answer: [] as number[] }));
 for (let round = 0; round < rounds; round += 1) {
   contenders.forEach((contender, place) => {
-    const { load, answer } = timed(contender, `${round} ${place}`);
+    const { load, answer } = timed(contender);
     taken[place]?.load.push(load);
     taken[place]?.answer.push(answer);
   });

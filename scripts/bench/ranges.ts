@@ -3,9 +3,12 @@
 // it a plain loop over the same arithmetic with numbers already read, warm: what reading, checking and wording cost more.
 // CPU time, the smallest of several rounds; rates are this machine's.
 import { readFileSync } from 'node:fs';
+import { setFlagsFromString } from 'node:v8';
 import { createContext, runInContext, Script } from 'node:vm';
 import { sampleBlock } from './sampleBlock.ts';
 
+// What V8 compiled once, it would take again by its text.
+setFlagsFromString('--no-compilation-cache');
 const rounds = 5;
 const loops = 200;
 /** The host stops a cell function after 30 s; a long column should need no more than a tenth of that. */
@@ -71,11 +74,8 @@ function callMs(call: string, count: number): number {
   let least = Number.POSITIVE_INFINITY;
   for (let round = 0; round < rounds; round += 1) {
     const context = createContext({});
-    runInContext(
-      `${code}\nvar rows = Array.from({ length: ${count} }, (_, i) => i); // ${call} ${count} ${round}`,
-      context,
-    );
-    const asked = new Script(`${call} // ${round}`);
+    runInContext(`${code}\nvar rows = Array.from({ length: ${count} }, (_, i) => i);`, context);
+    const asked = new Script(call);
     const start = cpuMs();
     const answer = asked.runInContext(context) as readonly (readonly unknown[])[];
     least = Math.min(least, cpuMs() - start);

@@ -1,6 +1,6 @@
 import type { PublicFunction } from '../../src/functions/entry.ts';
 import { declarations } from '../generate/declarations.ts';
-import { type Part, partsOf } from './parts.ts';
+import { base, type Part, partsOf } from './parts.ts';
 
 /** Rooms of the host that are compiled on their own: a menu or a counted try should not wait for the desk. */
 const hostDoors = { onOpen: 'src/host/onOpen.ts', onEdit: 'src/host/onEdit.ts', desk: 'src/host/main.ts' };
@@ -44,17 +44,24 @@ export async function codeFile(
 }
 
 /**
- * Each part is the text that a function returns, so that loading passes over it without keeping it. Text in backticks
- * stands as it was written, but for a backslash before `, \ and ${.
+ * Each part but the base is the text that a function returns, so that loading passes over it without keeping it. Text in
+ * backticks stands as it was written, but for a backslash before `, \\ and ${.
  */
-const library = (parts: readonly Part[]): string => `
-// Everything below in backticks is source in readable form, compiled when it is first used: the host loads this file at
-// every call of a cell function, and a call needs few of the parts. What others build on comes first.
+function library(parts: readonly Part[]): string {
+  const [first, ...others] = parts;
+  if (first?.name !== base) throw new Error(`The first part is ${first?.name}; the base must build on no other.`);
+  return `
 var Labrow = (() => {
+// ${about(first)}
+const ${base} = (() => {
+${first.body}
+})();
+  // What is in backticks is source in readable form, compiled when it is first used: the host loads this file at every
+  // call of a cell function, and a call needs few of the parts. What others build on comes first.
   const sources = {
-${parts.map(method).join('\n')}
+${others.map(method).join('\n')}
   };
-  const compiled = {};
+  const compiled = { ${base} };
   /** A part's exports. It is compiled once, with the parts it builds on, and sees nothing but these and the host. */
   const part_ = (name) => {
     if (!(name in compiled)) {
@@ -65,12 +72,13 @@ ${parts.map(method).join('\n')}
   };
   return { part_, callFunction_: (name, cells) => part_(name).entry.call(cells) };
 })();`;
+}
 
-const method = ({ name, modules, body }: Part): string =>
-  `// ${about(name, modules)}\n"${name}"() {\n  return \`\n${body.replace(/[\\`]|\$\{/g, '\\$&')}\n\`;\n},`;
+const method = (part: Part): string =>
+  `// ${about(part)}\n"${part.name}"() {\n  return \`\n${part.body.replace(/[\\`]|\$\{/g, '\\$&')}\n\`;\n},`;
 
 /** What a part holds, in one line. */
-function about(name: string, modules: readonly string[]): string {
+function about({ name, modules }: Part): string {
   const others = modules.filter((module) => module !== name);
   const most = 6;
   const listed = others.slice(0, most).join(', ');

@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { basename, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type ImportDeclaration, type Node, parse } from 'acorn';
-import { build, type Plugin } from 'esbuild';
+import { build, type Metafile, type Plugin } from 'esbuild';
 
 /** A piece of the script that is kept as text and compiled when something first asks for it. */
 export interface Part {
@@ -18,15 +18,57 @@ interface Door {
   readonly source: string;
 }
 
+/** Modules that stand together in one chunk, by path from the project folder. */
+interface Groups {
+  readonly base: readonly string[];
+  readonly lesson: readonly string[];
+}
+
+/** What most calls of a cell function need. It is no text but plain code, compiled when the script is loaded. */
+export const base = 'base';
+
+
+
 /**
  * Splits the script by who needs what: esbuild puts every set of modules that is needed by the same doors into one
  * chunk, so a cell function compiles its own chunks and no others. A door is a cell function or a room of the host.
+ * Each chunk costs as much as some 2,000 characters, so what is needed together anyhow is made one.
  */
 export async function partsOf(root: string, hostDoors: Readonly<Record<string, string>>): Promise<readonly Part[]> {
+  const cells = await cellDoors(root);
   const doors = [
-    ...(await cellDoors(root)),
+    ...cells,
     ...Object.entries(hostDoors).map(([name, path]) => ({ name, source: `export * from './${path}';` })),
   ];
+  const groups = groupsOf((await bundled(root, doors)).metafile.inputs, cells);
+  const together = doors.map(({ name, source }) => {
+    const isLesson = /^(CHECKTEAM|CHECKSTEP|HINTSTEP|desk)$/.test(name);
+    // An import for its effects keeps a module in the same chunk as the others; bodyOf takes it out again.
+    const grouped = [...groups.base, ...(isLesson ? groups.lesson : [])].map((path) => `import './${path}';`);
+    return { name, source: [...grouped, source].join('\n') };
+  });
+  const { metafile, outputFiles } = await bundled(root, together);
+  const doorNames = new Set(doors.map(({ name }) => name));
+  const chunks = outputFiles.map(({ path, text }) => {
+    const inputs = Object.keys(metafile.outputs[relative(root, path)]?.inputs ?? {}).filter(
+      (module) => !module.startsWith('door:'),
+    );
+    const modules = inputs.map(moduleName);
+    const door = basename(path, '.js');
+    const grouped = (Object.entries(groups) as [string, readonly string[]][]).find(([, group]) =>
+      inputs.some((input) => group.includes(input)),
+    );
+    // A chunk without modules of ours holds what esbuild adds for older syntax.
+    const name = doorNames.has(door) ? door : (grouped?.[0] ?? modules[modules.length - 1] ?? 'helpers');
+    return { file: basename(path), text, modules, name };
+  });
+  const nameOf = (file: string) => chunks.find((chunk) => chunk.file === file)?.name ?? file;
+  const parts = chunks.map(({ name, text, modules }) => ({ name, modules, body: bodyOf(text, nameOf) }));
+  if (new Set(parts.map(({ name }) => name)).size < parts.length) throw new Error('Two parts have the same name.');
+  return inOrder(parts);
+}
+
+async function bundled(root: string, doors: readonly Door[]) {
   const outcome = await build({
     entryPoints: doors.map(({ name }) => ({ in: `door:${name}`, out: name })),
     plugins: [doorsOf(root, doors)],
@@ -46,27 +88,38 @@ export async function partsOf(root: string, hostDoors: Readonly<Record<string, s
   });
   const complaint = outcome.warnings[0];
   if (complaint) throw new Error(`esbuild warned about ${complaint.location?.file ?? 'a part'}: ${complaint.text}`);
-  const chunks = outcome.outputFiles.map(({ path, text }) => {
-    const modules = Object.keys(outcome.metafile.outputs[relative(root, path)]?.inputs ?? {}).filter(
-      (module) => !module.startsWith('door:'),
-    );
-    return { file: basename(path), text, modules: modules.map(moduleName) };
+  return outcome;
+}
+
+/**
+ * The base: modules below the lesson that half of the cell functions need, and small ones that several need, as long as
+ * they build on nothing else. The lesson: what checking a step and checking a block both need, and no other cell does.
+ */
+function groupsOf(inputs: Metafile['inputs'], cells: readonly Door[]): Groups {
+  const needed = (path: string, into: Set<string> = new Set()): Set<string> => {
+    for (const { path: below } of inputs[path]?.imports ?? []) {
+      if (into.has(below)) continue;
+      into.add(below);
+      needed(below, into);
+    }
+    return into;
+  };
+  const neededBy = new Map(cells.map(({ name }) => [name, needed(`door:${name}`)]));
+  const users = (path: string) => cells.filter(({ name }) => neededBy.get(name)?.has(path)).map(({ name }) => name);
+  const small = 2500;
+  const mayBeBase = (path: string): boolean => {
+    const count = users(path).length;
+    const isBelow = /^src\/(errors|measurement|chemistry|functions)\//.test(path);
+    return isBelow && (count >= cells.length / 2 || (count >= 2 && (inputs[path]?.bytes ?? small) < small));
+  };
+  const paths = Object.keys(inputs).sort();
+  const inBase = paths.filter((path) => mayBeBase(path) && [...needed(path)].every(mayBeBase));
+  const inLesson = paths.filter((path) => {
+    const by = users(path);
+    const isShared = by.includes('CHECKTEAM') && by.includes('CHECKSTEP');
+    return isShared && by.every((name) => /^(CHECKTEAM|CHECKSTEP|HINTSTEP)$/.test(name)) && !inBase.includes(path);
   });
-  const doorNames = new Set(doors.map(({ name }) => name));
-  const nameOf = new Map(
-    chunks.map(({ file, modules }) => {
-      const door = basename(file, '.js');
-      // A chunk without modules of ours holds what esbuild adds for older syntax.
-      return [file, doorNames.has(door) ? door : (modules[modules.length - 1] ?? 'helpers')];
-    }),
-  );
-  const parts = chunks.map(({ file, text, modules }) => ({
-    name: nameOf.get(file) ?? file,
-    modules,
-    body: bodyOf(text, (chunk) => nameOf.get(chunk) ?? chunk),
-  }));
-  if (new Set(parts.map(({ name }) => name)).size < parts.length) throw new Error('Two parts have the same name.');
-  return inOrder(parts);
+  return { base: inBase, lesson: inLesson };
 }
 
 const moduleName = (path: string): string =>
