@@ -27,8 +27,6 @@ interface Groups {
 /** What most calls of a cell function need. It is no text but plain code, compiled when the script is loaded. */
 export const base = 'base';
 
-
-
 /**
  * Splits the script by who needs what: esbuild puts every set of modules that is needed by the same doors into one
  * chunk, so a cell function compiles its own chunks and no others. A door is a cell function or a room of the host.
