@@ -2,7 +2,16 @@ import type { QuantityName } from './activity.ts';
 import type { Asked } from './asked.ts';
 import type { Judgement } from './judgeEntry.ts';
 import type { QuantityEntry } from './quantities/quantityEntry.ts';
-import { decimalWords, figureWords, remarks, type SlipId, type SlipText, slipTexts } from './texts/feedback.ts';
+import type { Unreadable } from './readEntry.ts';
+import {
+  decimalWords,
+  figureWords,
+  remarks,
+  type SlipId,
+  type SlipText,
+  slipTexts,
+  unreadableTexts,
+} from './texts/feedback.ts';
 
 /** Puts words in place of the names in braces. */
 export const filled = (text: string, words: Readonly<Record<string, string>>): string =>
@@ -27,10 +36,7 @@ const askedWords = (asked: Asked): string =>
 
 const unitQuestion = (text: string, unit: string): string => (unit === '' ? remarks.unitNone : filled(text, { unit }));
 
-export function unreadableText(because: 'two ways' | 'not a number' | 'other kind'): string {
-  if (because === 'two ways') return remarks.unreadableTwoWays;
-  return because === 'not a number' ? remarks.unreadable : remarks.unreadableKind;
-}
+export const unreadableText = (because: Unreadable): string => unreadableTexts[because];
 
 /** What an entry's row says: about the work, without a digit of the answer. */
 export function feedbackText(judgement: Judgement, { name, unit }: QuantityEntry): string {

@@ -1,6 +1,6 @@
 import { leadingPlace } from './place.ts';
 import type { Carried, PreparedStep } from './preparedStep.ts';
-import type { ReadEntry } from './readEntry.ts';
+import type { ReadEntry, Unreadable } from './readEntry.ts';
 import { slipsFound } from './slipsFound.ts';
 import { stepTolerance } from './stepTolerance.ts';
 import type { SlipId } from './texts/feedback.ts';
@@ -32,7 +32,7 @@ export type Judgement =
       readonly question?: 'unit of another kind' | 'unit does not fit' | 'sign' | 'negative';
     }
   | { readonly status: 'blank' }
-  | { readonly status: 'unreadable'; readonly because: 'two ways' | 'not a number' | 'other kind' };
+  | { readonly status: 'unreadable'; readonly because: Unreadable };
 
 /** A percent error may carry the sign of measured − accepted; the target is its size. */
 function withoutHonestSign({ quantity, numbers }: PreparedStep, entry: TypedEntry): TypedEntry {

@@ -1,15 +1,19 @@
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { readNumber, type TypedNumber } from '../measurement/readNumber.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
+import { unitNamed } from '../measurement/unit.ts';
 import type { QuantityEntry } from './quantities/quantityEntry.ts';
 import type { TypedEntry } from './typedEntry.ts';
 
 export type EntryKind = QuantityEntry['entryKind'] | 'density';
 
+/** Why no number is taken from an entry; `calculation` is one that is not worked out, `more than a number` a mark beside one. */
+export type Unreadable = 'two ways' | 'not a number' | 'other kind' | 'calculation' | 'more than a number';
+
 /** What stands in an entry cell. A number with a unit that does not fit is a number still, with a question to ask. */
 export type ReadEntry =
   | { readonly kind: 'blank' }
-  | { readonly kind: 'unreadable'; readonly because: 'two ways' | 'not a number' | 'other kind' }
+  | { readonly kind: 'unreadable'; readonly because: Unreadable }
   | {
       readonly kind: 'number';
       /** In the unit asked; the number as it stands where the unit is of another kind. */
@@ -62,9 +66,30 @@ function splitAtUnit(text: string): { readonly number: string; readonly unit: st
     : undefined;
 }
 
+/** What is no arithmetic though it has its signs: mol/L, g*mol, mol^-1, L-1, and the water of a formula. */
+const signsOfSpellings = /(?<=\p{L})\s*[/*]\s*\(?(?=\p{L})|(?<=\p{L})\^?[-−–]?\d+|(?<=[\p{L}\d])[*.·]\d*H2O/gu;
+
+/** Whether what stands behind a number goes on with the work, or holds a mark that no unit has. */
+function unreadableBehind(unit: string): Unreadable | undefined {
+  const rest = unit.normalize('NFKC').replace(signsOfSpellings, '');
+  if (/[/*÷^+√]|^[×x·⋅−–-]\s*[\d(.]|=\s*\S/u.test(rest)) return 'calculation';
+  return /[=?]/.test(rest) ? 'more than a number' : undefined;
+}
+
+/** What to ask of a text that begins with no number, or that is no number and a unit. */
+function unreadableText(text: string): Unreadable {
+  const plain = text.normalize('NFKC');
+  if (/^\s*=.*\d.*[-+*/^÷×(]|^\s*=.*[-+*/^÷×(].*\d|[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/su.test(plain)) {
+    // Two hyphens between digits make a date.
+    return /\d-\d+-\d/.test(plain) ? 'not a number' : 'calculation';
+  }
+  if (thousandsOrDecimals.test(text)) return 'two ways';
+  return /\d/.test(plain) && /[=?]/.test(plain) ? 'more than a number' : 'not a number';
+}
+
 /**
- * Reads an entry of a kind; never fails. A Boolean, a date or plain words are `unreadable`; a number with any unit, known
- * or not, is a number.
+ * Reads an entry of a kind; never fails. A Boolean, a date, plain words or a calculation are `unreadable`; a number with
+ * any unit, known or not, is a number.
  */
 export function readEntry(
   cell: CellValue,
@@ -79,8 +104,7 @@ export function readEntry(
   const split = typeof cell === 'string' ? splitAtUnit(cell) : undefined;
   const number = split && readNumber(split.number, 'entry', marks);
   if (!split || !number?.ok) {
-    const twoWays = typeof cell === 'string' && thousandsOrDecimals.test(cell);
-    return { kind: 'unreadable', because: twoWays ? 'two ways' : 'not a number' };
+    return { kind: 'unreadable', because: typeof cell === 'string' ? unreadableText(cell) : 'not a number' };
   }
   const bare = typedEntry(number.value);
   const own = kind === 'molar mass' || kind === 'ratio' || kind === 'percent' ? ownUnits[kind] : undefined;
@@ -92,5 +116,6 @@ export function readEntry(
   const quantity = measured && readQuantity(cell, measured, 'entry', marks);
   if (quantity?.ok)
     return { kind: 'number', entry: typedEntry(number.value, quantity.value.value), bare, unit: 'fits' };
-  return { kind: 'number', entry: bare, bare, unit: 'other kind' };
+  const because = unitNamed(split.unit) ? undefined : unreadableBehind(split.unit);
+  return because ? { kind: 'unreadable', because } : { kind: 'number', entry: bare, bare, unit: 'other kind' };
 }

@@ -170,6 +170,16 @@ describe('checkStep of what cannot be judged', () => {
   it.each([true, new Date(0), 'seven', '=', '1:10', 'g', '1,234', '--7'])('calls %j unreadable', (entry) => {
     expect(checkStep('mass of solute', kbr, entry)).toMatchObject({ status: 'unreadable', slip: '' });
   });
+  it.each(['39/400', '0.5*0.195', '=0.3*0.2*119'])('asks for the result of %s, and not about a unit', (entry) => {
+    expect(checkStep('mass of solute', kbr, entry)).toEqual({
+      status: 'unreadable',
+      feedback: 'Work it out and type one number.',
+      slip: '',
+    });
+  });
+  it('asks for the number alone where a mark stands beside it', () => {
+    expect(checkStep('mass of solute', kbr, '7.14?').feedback).toContain('number alone');
+  });
   it('says that 1,234 can be read in two ways', () => {
     expect(checkStep('mass of solute', kbr, '1,234').feedback).toContain('two ways');
   });

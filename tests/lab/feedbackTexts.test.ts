@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { quantities } from '../../src/lab/quantities.ts';
-import { decimalWords, figureWords, remarks, slipTexts } from '../../src/lab/texts/feedback.ts';
+import { decimalWords, figureWords, remarks, slipTexts, unreadableTexts } from '../../src/lab/texts/feedback.ts';
 import { fleschKincaidGrade, syllables, wordsOf } from './readingGrade.ts';
 
 interface Wordings {
@@ -10,7 +10,13 @@ interface Wordings {
 }
 const wordings = Object.values<Wordings>(slipTexts).flatMap((text) => [text, ...Object.values(text.in ?? {})]);
 const slipMessages = wordings.map(({ fits, ask }) => remarks.oneFits.replace('{fits}', fits).replace('{ask}', ask));
-const everything = [...slipMessages, ...Object.values(remarks), ...figureWords, ...decimalWords];
+const everything = [
+  ...slipMessages,
+  ...Object.values(remarks),
+  ...Object.values(unreadableTexts),
+  ...figureWords,
+  ...decimalWords,
+];
 
 describe('syllables', () => {
   it.each([

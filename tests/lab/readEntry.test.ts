@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readEntry } from '../../src/lab/readEntry.ts';
+import { unitTable } from '../../src/measurement/unitTable.generated.ts';
 
 const read = (cell: unknown, kind: Parameters<typeof readEntry>[1] = 'mass', decimalMark?: 'point' | 'comma') =>
   readEntry(cell as never, kind, { decimalMark });
@@ -24,10 +25,25 @@ describe('readEntry', () => {
     });
     expect(found.kind === 'number' && found.entry.value).toBeCloseTo(value, 12);
   });
-  it.each(['5 mol', '5 mol/L', '5 apples', '5 °C', '5 g/mol', '5 %'])(
-    'keeps the number of %j and says that the unit is another',
-    (cell) => {
-      expect(read(cell)).toMatchObject({ kind: 'number', unit: 'other kind', entry: { value: 5 } });
+  it.each([
+    '5 mol',
+    '5 mol/L',
+    '5 apples',
+    '5 °C',
+    '5 g/mol',
+    '5 %',
+    '5 m/s',
+    '5 g * cm',
+    '5 mol·g^-1',
+    '5 s-1',
+    '5 g CuSO4·5H2O',
+  ])('keeps the number of %j and says that the unit is another', (cell) => {
+    expect(read(cell)).toMatchObject({ kind: 'number', unit: 'other kind', entry: { value: 5 } });
+  });
+  it.each(Object.values(unitTable).flatMap((row) => row.split(' ').map((pair) => pair.split('|')[0])))(
+    'takes no known unit for arithmetic: %s',
+    (unit) => {
+      for (const kind of ['volume', 'mass', 'ratio'] as const) expect(read(`5 ${unit}`, kind).kind).toBe('number');
     },
   );
   it.each(['', ' ', null, undefined])('reads %j as blank', (cell) => {
@@ -38,7 +54,33 @@ describe('readEntry', () => {
     [new Date(0), 'other kind'],
     ['seven', 'not a number'],
     ['1:10', 'not a number'],
-    ['=1+1', 'not a number'],
+    ['=1+1', 'calculation'],
+    ['=0.5*0.195', 'calculation'],
+    ['=A1/2', 'calculation'],
+    ['=SUM(1)', 'calculation'],
+    ['39/400', 'calculation'],
+    ['0.5*0.195', 'calculation'],
+    ['0.5 x 0.195', 'calculation'],
+    ['0.5 × 0.195', 'calculation'],
+    ['0.5·0.195 mol', 'calculation'],
+    ['1/4', 'calculation'],
+    ['1/4 mol', 'calculation'],
+    ['0.215*0.1*119', 'calculation'],
+    ['0.215 mol*0.1 L', 'calculation'],
+    ['12+3', 'calculation'],
+    ['15.0 g + 0.1 g', 'calculation'],
+    ['12 - 3', 'calculation'],
+    ['(0.5*2)', 'calculation'],
+    ['2^3', 'calculation'],
+    ['0.5*0.195=0.0975', 'calculation'],
+    ['249.68?', 'more than a number'],
+    ['249.68 g ?', 'more than a number'],
+    ['249.68 =', 'more than a number'],
+    ['? 249.68', 'more than a number'],
+    ['= 249.68', 'more than a number'],
+    ['m = 15.0 g', 'more than a number'],
+    ['why?', 'not a number'],
+    ['2026-05-04', 'not a number'],
     ['1,234', 'two ways'],
     ['1,234 g', 'two ways'],
     [Number.NaN, 'not a number'],

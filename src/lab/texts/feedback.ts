@@ -250,9 +250,6 @@ export const remarks = {
   unitWanted: 'Look at the unit. This row asks for {unit}. Does yours measure the same thing?',
   unitNone: 'Look at the unit. This row asks for a plain number. What cancels out?',
   unitEvidently: 'The number looks fine. Does the unit with it fit? This row asks for {unit}.',
-  unreadable: 'Type one number here, with or without its unit.',
-  unreadableTwoWays: 'This can be read in two ways. Type it with no mark between the thousands.',
-  unreadableKind: 'Type a number here. This cell holds something else.',
   signOnly: 'Not yet. Look at the sign.',
   shifted: 'Not yet. The digits fit, but the point stands in another place. Look at the units.',
   figuresAsked: 'the figures asked',
@@ -263,6 +260,15 @@ export const remarks = {
   farFromTarget: 'Not yet. Look at it once more.',
   severalFit: 'Your value fits more than one way of working: {fits}. {ask}',
   oneFits: 'Your value matches {fits}. {ask}',
+} as const;
+
+/** What to type where no number can be read. */
+export const unreadableTexts = {
+  'not a number': 'Type one number here, with or without its unit.',
+  'two ways': 'This can be read in two ways. Type it with no mark between the thousands.',
+  'other kind': 'Type a number here. This cell holds something else.',
+  calculation: 'Work it out and type one number.',
+  'more than a number': 'Type the number alone, with or without its unit.',
 } as const;
 
 /** Number words, since a digit might stand in the answer. */
