@@ -1,6 +1,5 @@
 // `npm run mutation`: changes the pure rooms in thousands of small ways and counts how many of them a test notices.
 // Slow, so it is no part of `npm test`.
-/** @type {import('@stryker-mutator/api/core').PartialStrykerOptions} */
 export default {
   testRunner: 'vitest',
   plugins: ['@stryker-mutator/vitest-runner'],
