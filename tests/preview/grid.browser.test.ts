@@ -273,6 +273,175 @@ describe('the grid', () => {
     await expect.poll(() => focused(page)).toBe('C9');
     expect(await page.getByRole('tab', { name: 'Progress' }).getAttribute('aria-selected')).toBe('true');
   });
+  it.each([
+    { width: 1280, at: 'C9' },
+    { width: 390, at: 'C9' },
+    { width: 390, at: 'A30' },
+  ])('goes where a clicked link leads at $width px, its row first in view: $at', async ({ width, at }) => {
+    host.set(1, 4, 1, { link: at === 'C9' ? '#gid=2&range=C9' : '#gid=1&range=A30' });
+    const page = await open('student', { viewport: { width, height: 800 } });
+    await page.click('[data-cell=B2]');
+    const link = await page.locator('[data-cell=A4] a').boundingBox();
+    if (!link) throw new Error('The link is not drawn.');
+    await page.mouse.move(link.x + 20, link.y + link.height - 2);
+    await page.mouse.down();
+    // A hand holds a button down for a while; the grid must not move away under it.
+    await page.waitForTimeout(120);
+    expect(await page.locator('[data-cell=A4] a').boundingBox()).toEqual(link);
+    await page.mouse.up();
+    await expect.poll(() => focused(page)).toBe(at);
+    expect(await page.locator('td[aria-selected=true]').count()).toBe(1);
+    const distance = await page.evaluate((cell) => {
+      const top = document.querySelector(`[data-cell=${cell}]`)?.getBoundingClientRect().top ?? 0;
+      return Math.round(top - (document.querySelector('thead')?.getBoundingClientRect().bottom ?? 0));
+    }, at);
+    expect(distance).toBe(0);
+  });
+  it('draws the row that a link leads to where the sheet is drawn in parts', async () => {
+    host = new FakeHost([
+      { name: 'Long', rows: 900, cells: { '1,1': { text: 'Last team', link: '#gid=1&range=A880' } } },
+    ]);
+    await server.close();
+    server = await startServer({ host, bundle });
+    const page = await open();
+    expect(await page.locator('[data-cell=A880]').count()).toBe(0);
+    await page.click('[data-cell=A1] a');
+    await expect.poll(() => focused(page)).toBe('A880');
+    const box = await page.locator('[data-cell=A880]').boundingBox();
+    const sheet = await page.locator('#sheet').boundingBox();
+    expect(box?.y).toBeLessThan((sheet?.y ?? 0) + (sheet?.height ?? 0) - 40);
+    expect(await page.locator('[data-cell=A880]').isVisible()).toBe(true);
+  });
+  it('follows a link by Enter and by its button, and changes its cell by F2', async () => {
+    const page = await open();
+    await page.click('[data-cell=B4]');
+    await press(page, 'ArrowLeft', 'Enter');
+    await expect.poll(() => focused(page)).toBe('C9');
+    await page.getByRole('tab', { name: 'Second period' }).click();
+    await page.getByRole('button', { name: 'Go there' }).click();
+    await expect.poll(() => focused(page)).toBe('C9');
+    await page.getByRole('tab', { name: 'Second period' }).click();
+    await page.click('[data-cell=B4]');
+    await press(page, 'ArrowLeft', 'F2');
+    expect(await page.locator('.cell-field').inputValue()).toBe('Find your team');
+  });
+  it('keeps what is being typed when a link is clicked', async () => {
+    const page = await open();
+    await page.click('[data-cell=B3]');
+    await page.keyboard.type('0.5');
+    await page.click('[data-cell=A4] a');
+    await expect.poll(() => focused(page)).toBe('C9');
+    await page.getByRole('tab', { name: 'Second period' }).click();
+    await expect.poll(() => text(page, 'B3')).toBe('0.5');
+  });
+  it('asks once before guarded rows are removed, and undoes it by keys', async () => {
+    const page = await open();
+    await page.click('[data-cell=B2]');
+    const remove = async (): Promise<void> => {
+      await page.getByRole('button', { name: 'Rows' }).click();
+      await page.getByRole('menuitem', { name: 'Remove row 2' }).click();
+    };
+    await remove();
+    await page.getByRole('button', { name: 'Leave them' }).click();
+    expect(host.asked).toEqual([]);
+    expect(await focused(page)).toBe('B2');
+    await remove();
+    await page.getByRole('button', { name: 'Change them' }).click();
+    await expect.poll(() => text(page, 'A2')).toBe('Mass of solute');
+    await expect.poll(() => focused(page)).toBe('B2');
+    await press(page, 'Control+z');
+    await expect.poll(() => text(page, 'A2')).toBe('Moles of solute');
+    await remove();
+    await expect.poll(() => text(page, 'A2')).toBe('Mass of solute');
+  });
+  it('takes text from an input method in a cell that is only selected', async () => {
+    const page = await open();
+    const client = await page.context().newCDPSession(page);
+    await page.click('[data-cell=B2]');
+    for (const part of ['み', 'みず']) {
+      await client.send('Input.imeSetComposition', {
+        text: part,
+        selectionStart: part.length,
+        selectionEnd: part.length,
+      });
+    }
+    await client.send('Input.insertText', { text: '水' });
+    await expect.poll(() => page.locator('.cell-field').inputValue()).toBe('水');
+    await page.keyboard.type('!');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => text(page, 'B2')).toBe('水!');
+    await page.keyboard.insertText('µ');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => text(page, 'B3')).toBe('µ');
+    await page.click('[data-cell=D2]');
+    await page.keyboard.insertText('x');
+    expect(await text(page, 'D2')).toBe('↻ not yet');
+  });
+  it('keeps what an input method holds when another cell is pressed', async () => {
+    const page = await open();
+    const client = await page.context().newCDPSession(page);
+    await page.click('[data-cell=B2]');
+    await client.send('Input.imeSetComposition', { text: 'みず', selectionStart: 2, selectionEnd: 2 });
+    await page.click('[data-cell=C7]');
+    await expect.poll(() => page.locator('.cell-field').inputValue()).toBe('みず');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => text(page, 'B2')).toBe('みず');
+  });
+  it('ends text at its column where a hidden column follows', async () => {
+    host = new FakeHost([
+      {
+        name: 'Narrow',
+        columns: 8,
+        view: { columnWidths: [100, 28, 28, 100, 100, 100, 100, 100], hiddenColumns: [3] },
+        cells: { '2,2': { text: 'moles of solute' }, '2,4': { text: 'a note that runs on over the next columns' } },
+      },
+    ]);
+    await server.close();
+    server = await startServer({ host, bundle });
+    const page = await open();
+    const right = async (selector: string): Promise<number> => {
+      const box = await page.locator(selector).boundingBox();
+      return (box?.x ?? 0) + (box?.width ?? 0);
+    };
+    expect(await right('[data-cell=B2] .text')).toBeLessThanOrEqual(await right('[data-cell=B2]'));
+    expect(await right('[data-cell=D2] .text')).toBeGreaterThan(await right('[data-cell=D2]'));
+    const shown = page.locator('[data-cell=B2] .text');
+    expect(await shown.evaluate((one) => getComputedStyle(one).textOverflow)).toBe('ellipsis');
+  });
+  it('makes a row as high as wrapped text needs in its own column, and not for a hidden one', async () => {
+    const long = 'Molarity after dilution, as the flask in your hands has it now';
+    host = new FakeHost([
+      {
+        name: 'Progress',
+        columns: 14,
+        view: { columnWidths: Array.from({ length: 14 }, (_, index) => (index < 12 ? 92 : 400)), hiddenColumns: [12] },
+        cells: {
+          '2,13': { text: long, wrap: true },
+          '3,12': { text: long, wrap: true },
+          '4,11': { text: long, wrap: true },
+        },
+      },
+    ]);
+    await server.close();
+    server = await startServer({ host, bundle });
+    const page = await open();
+    const height = async (cell: string): Promise<number> =>
+      (await page.locator(`[data-cell=${cell}]`).boundingBox())?.height ?? 0;
+    expect(await height('A2')).toBeLessThan(50);
+    expect(await height('A3')).toBeLessThan(30);
+    expect(await height('A4')).toBeGreaterThan(80);
+  });
+  it('says the message of an error first and the line of the script quietly', async () => {
+    host.set(1, 5, 1, { error: 'Expected a formula with capital letters, received “nacl”. (line 1312)' });
+    const page = await open();
+    await page.click('[data-cell=A5]');
+    for (const where of ['.cell-tip', '#cell-message']) {
+      expect(await page.locator(where).textContent()).toMatch(/received “nacl”\. \(line 1312\)$/);
+      const size = (selector: string): Promise<number> =>
+        page.locator(selector).evaluate((one) => Number.parseFloat(getComputedStyle(one).fontSize));
+      expect(await size(`${where} .script-line`)).toBeLessThan(await size(where));
+    }
+  });
   it('shows an error’s own message beside the cell, in the line above and to a screen reader', async () => {
     const page = await open();
     await page.click('[data-cell=A5]');

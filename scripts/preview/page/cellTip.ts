@@ -1,4 +1,5 @@
 import { byId, element } from './element.ts';
+import { messageParts } from './messageParts.ts';
 
 /** A note or an error's message beside its cell. It can be read with the pointer on it, and Escape sends it away. */
 export function createCellTip(): {
@@ -16,7 +17,7 @@ export function createCellTip(): {
     show(cell, text, wrong) {
       tip.hidden = !cell || !text;
       if (!cell || !text) return;
-      tip.textContent = text;
+      tip.replaceChildren(...messageParts(text));
       tip.classList.toggle('wrong', wrong);
       const at = cell.getBoundingClientRect();
       const sheet = byId('sheet').getBoundingClientRect();

@@ -9,8 +9,9 @@ import { askFirst, openDialog } from './dialogs.ts';
 import { createEditor, type Session } from './editor.ts';
 import { byId, element } from './element.ts';
 import { followedRow } from './followedRow.ts';
-import { createGrid } from './grid.ts';
+import { type Arrival, createGrid } from './grid.ts';
 import { gridKeys } from './gridKeys.ts';
+import { messageParts } from './messageParts.ts';
 import { createPanels, type PanelAddress } from './panel.ts';
 import { type MenuLine, menuButtons, openMenu } from './popupMenu.ts';
 import { createTabs } from './tabs.ts';
@@ -20,6 +21,7 @@ import { cellAt, nextPlace, ownerOf, textExtent, type WorkbookModel, workbookMod
 interface TypeAnswer {
   readonly refused: readonly { readonly edit: Edit; readonly reason: string }[];
 }
+type Question = keyof typeof texts.guardQuestion;
 type Step = { readonly rows: number; readonly columns: number };
 
 /** The window of one seat: puts grid, line, tabs, menus and panel to work on one connection. */
@@ -36,7 +38,8 @@ export function startDesk(seat: Seat): void {
   let menus: readonly MenuView[] = [];
   let current = -1;
   let link: 'open' | 'lost' = 'open';
-  let guardAnswered = false;
+  /** Questions that were answered with yes: each is asked once. */
+  const answered = new Set<Question>();
   let clip: Clip | undefined;
   /** Column where a run of Tab began: Enter goes back under it. */
   let tabColumn: number | undefined;
@@ -56,6 +59,8 @@ export function startDesk(seat: Seat): void {
   const grid = createGrid(sheetBox, {
     press(place, event) {
       if (!editor.session) return false;
+      // A link keeps what is being typed by itself.
+      if ((event.target as HTMLElement).closest('a') && !editor.text.startsWith('=')) return false;
       if (editor.session.sheet === current && event.button === 0 && editor.pointAt(cellName(place))) return true;
       void keep(editor.text, undefined, () => grid.select(place));
       return true;
@@ -66,6 +71,10 @@ export function startDesk(seat: Seat): void {
       openCell(place);
     },
     follow,
+    composed(place, text) {
+      if (place.row !== grid.selection.active.row || place.column !== grid.selection.active.column) grid.select(place);
+      typeOver(text);
+    },
     menu: (place, at) => rowMenu(place, at),
     moved: showCell,
   });
@@ -105,7 +114,7 @@ export function startDesk(seat: Seat): void {
     });
     const message = byId('cell-message');
     const said = cell?.error ?? cell?.note ?? (cell?.spilled ? texts.spilledCell : undefined) ?? guardText(cell);
-    message.textContent = said ?? '';
+    message.replaceChildren(...messageParts(said ?? ''));
     message.title = said ?? '';
     message.classList.toggle('wrong', cell?.error !== undefined);
     const leads = cell?.link ? destination(cell.link, model?.sheets.values() ?? []) : undefined;
@@ -121,7 +130,7 @@ export function startDesk(seat: Seat): void {
   const guardText = (cell: CellView | undefined): string | undefined =>
     cell?.guarded === 'locked'
       ? texts.lockedCell
-      : cell?.guarded === 'warning' && !guardAnswered
+      : cell?.guarded === 'warning' && !answered.has('cells')
         ? texts.guardedCell
         : undefined;
 
@@ -143,7 +152,7 @@ export function startDesk(seat: Seat): void {
   });
   sheetBox.addEventListener('scroll', () => showTip(grid.selection.active), { passive: true });
 
-  function openSheet(id: number, at?: Place, { focus } = { focus: true }): void {
+  function openSheet(id: number, at?: Place, arrival: Arrival = {}): void {
     const sheet = model?.sheets.get(id);
     if (!model || !sheet) return;
     current = id;
@@ -152,7 +161,7 @@ export function startDesk(seat: Seat): void {
     tabs.show(visibleSheets(), id);
     grid.show(sheet);
     const inside = at && { row: Math.min(at.row, sheet.rows), column: Math.min(at.column, sheet.columns) };
-    if (inside) grid.select(inside, inside, { focus });
+    if (inside) grid.select(inside, inside, arrival);
     else showCell();
     editor.reposition();
   }
@@ -234,7 +243,7 @@ export function startDesk(seat: Seat): void {
     if (message) announce(message, 'urgent');
   }
   /** Opens an empty field for the key that is on its way: it lands there, accents and input methods included. */
-  function typeOver(): void {
+  function typeOver(text = ''): void {
     const sheet = sheetNow();
     if (!sheet) return;
     const { active } = grid.selection;
@@ -244,7 +253,7 @@ export function startDesk(seat: Seat): void {
       announce(refused, 'urgent');
       return;
     }
-    editor.open(sessionAt(sheet, active, true), { text: '', where: 'cell' });
+    editor.open(sessionAt(sheet, active, true), { text, where: 'cell' });
     tip.hide();
   }
   /** Keeps what is being typed, if anything is, then goes on; stays where it was refused. */
@@ -252,12 +261,12 @@ export function startDesk(seat: Seat): void {
     if (editor.session) await keep(editor.text, undefined, then);
     else then();
   }
-  async function allowed(places: readonly Place[]): Promise<boolean> {
+  async function allowed(places: readonly Place[], question: Question = 'cells'): Promise<boolean> {
     const sheet = sheetNow();
-    if (guardAnswered || !sheet) return true;
+    if (answered.has(question) || !sheet) return true;
     if (!places.some((place) => cellAt(sheet, place)?.guarded === 'warning')) return true;
-    if (!(await askFirst(texts.guardQuestion))) return false;
-    guardAnswered = true;
+    if (!(await askFirst(texts.guardQuestion[question]))) return false;
+    answered.add(question);
     return true;
   }
   async function keep(text: string, move: Step | undefined, then?: () => void): Promise<void> {
@@ -480,13 +489,29 @@ export function startDesk(seat: Seat): void {
     }
   }
   async function changeRows(action: string, fields: object, said: string): Promise<void> {
+    const sheet = current;
+    // From here on keys belong to the rows again, so that Ctrl+Z takes the change back.
+    grid.focus();
     try {
-      const { change } = await connection.ask(action, { sheet: current, ...fields });
+      const { change } = await connection.ask(action, { sheet, ...fields });
       apply(change);
       announce(said);
     } catch (error) {
       complain(error);
     }
+  }
+  /** Changes that may take a table apart: asked about where the rows hold guarded cells. */
+  async function changeTableRows(
+    rows: { readonly first: number; readonly last: number },
+    change: () => Promise<void>,
+  ): Promise<void> {
+    const places = Object.keys(sheetNow()?.cells ?? {}).map((key) => {
+      const [row = 0, column = 0] = key.split(',').map(Number);
+      return { row, column };
+    });
+    const inside = places.filter(({ row }) => row >= rows.first && row <= rows.last);
+    if (await allowed(inside, 'rows')) await change();
+    else grid.focus();
   }
   function rowLines(place: Place): MenuLine[] {
     const sheet = sheetNow();
@@ -504,7 +529,9 @@ export function startDesk(seat: Seat): void {
         return;
       }
       const name = blockName({ top: from, left: 1, bottom: to, right: extent.column });
-      void changeRows('sort-rows', { area, column: place.column, ascending }, texts.rowsOrdered(name));
+      void changeTableRows({ first: from, last: to }, () =>
+        changeRows('sort-rows', { area, column: place.column, ascending }, texts.rowsOrdered(name)),
+      );
     };
     const insert = (row: number): void => void changeRows('insert-rows', { row, count }, texts.rowsAdded(count));
     return [
@@ -515,7 +542,10 @@ export function startDesk(seat: Seat): void {
       { label: texts.addRowBelow(count), act: () => insert(bottom + 1) },
       {
         label: texts.removeRows(top, bottom),
-        act: () => void changeRows('delete-rows', { row: top, count }, texts.rowsRemoved(count)),
+        act: () =>
+          void changeTableRows({ first: top, last: bottom }, () =>
+            changeRows('delete-rows', { row: top, count }, texts.rowsRemoved(count)),
+          ),
       },
       null,
       { label: texts.sortUp(column), act: () => sort(true) },
@@ -536,24 +566,24 @@ export function startDesk(seat: Seat): void {
     const leads = destination(address, model?.sheets.values() ?? []);
     if (!leads) complain(new Error(texts.linkBroken));
     else if (leads.kind === 'outside') window.open(leads.address, '_blank', 'noopener,noreferrer');
-    else void leaveCell(() => openSheet(leads.sheet, leads.place));
+    else void leaveCell(() => openSheet(leads.sheet, leads.place, { at: 'top' }));
   }
   gridKeys(sheetBox, {
     grid,
     sheet: sheetNow,
     typeOver,
     open: () => openCell(grid.selection.active),
+    link: () => {
+      const sheet = sheetNow();
+      return sheet && cellAt(sheet, grid.selection.active)?.link;
+    },
     clear: () => void clearBlock(),
     step: (action) => void step(action),
     menu() {
       const box = grid.cell(grid.selection.active)?.getBoundingClientRect();
       rowMenu(grid.selection.active, { x: (box?.left ?? 0) + 12, y: box?.bottom ?? 0 });
     },
-    follow() {
-      const sheet = sheetNow();
-      const address = sheet && cellAt(sheet, grid.selection.active)?.link;
-      if (address) follow(address);
-    },
+    follow,
     leave: () => document.querySelector<HTMLElement>('#menus button, #tools button')?.focus(),
     moved: () => {
       tabColumn = undefined;
@@ -676,7 +706,7 @@ export function startDesk(seat: Seat): void {
       if (activate && activate.seat === seat) {
         // As on the host, a panel that goes to a cell keeps the focus until it asks to give it away.
         const focus = !(document.activeElement instanceof HTMLIFrameElement);
-        void leaveCell(() => openSheet(activate.sheet, activate, { focus }));
+        void leaveCell(() => openSheet(activate.sheet, activate, { focus, at: 'top' }));
       }
     },
     onLink(next) {

@@ -11,12 +11,19 @@ interface Selection {
   /** The other corner of the block; the active cell itself where one cell is selected. */
   readonly reach: Place;
 }
+/** How a selection is brought into view: where it is nearest, or with its row first under the held rows. */
+export interface Arrival {
+  readonly focus?: boolean;
+  readonly at?: 'nearest' | 'top';
+}
 export interface GridEvents {
   /** A press on a cell; returns true where it was used for something else, such as a formula being typed. */
   press(place: Place, event: MouseEvent): boolean;
   open(place: Place): void;
   choose(place: Place): void;
   follow(link: string): void;
+  /** Text that came without a key of its own, as from an input method, while a cell was selected. */
+  composed(place: Place, text: string): void;
   menu(place: Place, at: { readonly x: number; readonly y: number }): void;
   moved(): void;
 }
@@ -28,7 +35,7 @@ export interface Grid {
   show(sheet: SheetView): void;
   /** Draws the rows of the cells that changed. */
   patch(sheet: SheetView, keys: readonly string[]): void;
-  select(active: Place, reach?: Place, options?: { readonly focus: boolean }): void;
+  select(active: Place, reach?: Place, options?: Arrival): void;
   extend(reach: Place): void;
   /** Moves the selection without the focus, as when rows moved under a cell being typed in. */
   mark(place: Place): void;
@@ -98,8 +105,12 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     if (cell.align === 'right' || cell.align === 'center' || cell.options || mergeAt(of, place)) return room;
     let free = true;
     let heldRoom = 0;
-    for (const column of visibleColumns(of)) {
-      if (column <= place.column) continue;
+    for (let column = place.column + 1; column <= lastColumn; column += 1) {
+      // Text ends at a gap: beyond hidden columns it would seem to belong to others.
+      if (of.hiddenColumns.includes(column)) {
+        free = false;
+        break;
+      }
       const next = { row: place.row, column };
       const neighbour = cellAt(of, next);
       if ((neighbour && neighbour.text !== '') || mergeAt(of, next) || echoes.has(echoKey(of.id, next))) {
@@ -302,6 +313,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
       if (old.matches('td')) {
         old.setAttribute('aria-selected', 'false');
         old.tabIndex = -1;
+        old.removeAttribute('contenteditable');
       }
     }
     marked = [];
@@ -333,8 +345,21 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
       one.classList.add('active');
       one.setAttribute('aria-selected', 'true');
       one.tabIndex = 0;
+      if (one.getAttribute('aria-readonly') !== 'true') {
+        // Only a field that can be written in is offered to an input method; on a touch screen no keys come up yet.
+        one.contentEditable = 'plaintext-only';
+        one.inputMode = 'none';
+        one.spellcheck = false;
+      }
       marked.push(one);
     }
+  }
+
+  /** Scrolls the grid alone, once the line above it has settled at its height. */
+  function toTop(td: HTMLElement): void {
+    if (td.closest('thead')) return;
+    const held = table.tHead?.getBoundingClientRect().bottom ?? container.getBoundingClientRect().top;
+    container.scrollTop += td.getBoundingClientRect().top - held;
   }
 
   function reveal(place: Place): void {
@@ -389,16 +414,19 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
         else drawRow(next, row);
       }
     },
-    select(active, reach = active, { focus } = { focus: true }) {
+    select(active, reach = active, { focus = true, at = 'nearest' } = {}) {
       if (!sheet) return;
       selection = { active: ownerOf(sheet, active), reach };
       reveal(active);
       reveal(reach);
       mark();
+      // Rows enough below, so that even the last one drawn can stand first.
+      if (at === 'top') addRows(sheet, selection.active.row + rowsAtOnce);
       const td = grid.cell(active);
       if (focus) td?.focus({ preventScroll: true });
       td?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
       events.moved();
+      if (at === 'top' && td) toTop(td);
     },
     extend(reach) {
       if (!sheet) return;
@@ -440,6 +468,8 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
       pressedActive = place.row === selection.active.row && place.column === selection.active.column;
       event.preventDefault();
       if (events.press(place, event)) return;
+      // A press on a link is on its way elsewhere; selecting its cell first would move the grid under the pointer.
+      if (event.button === 0 && !event.shiftKey && target.closest('a')) return;
       if (event.button === 2) {
         const { top, left, bottom, right } = grid.block;
         const within = place.row >= top && place.row <= bottom && place.column >= left && place.column <= right;
@@ -493,6 +523,21 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     if (!place) return;
     event.preventDefault();
     events.menu(place, { x: event.clientX, y: event.clientY });
+  });
+  table.addEventListener('beforeinput', (event) => {
+    const place = placeOf(event.target);
+    // While it is composed, text stands in the cell itself: a change of focus would end the composition.
+    if (!place || event.isComposing) return;
+    event.preventDefault();
+    if (event.inputType === 'insertText' && event.data) events.composed(place, event.data);
+  });
+  table.addEventListener('compositionend', (event) => {
+    const place = placeOf(event.target);
+    if (!sheet || !place) return;
+    drawRow(sheet, place.row);
+    const { data } = event;
+    // A press on another cell ends a composition too; what it does comes first, then the text gets its field.
+    if (data !== '') queueMicrotask(() => events.composed(place, data));
   });
   container.addEventListener(
     'scroll',

@@ -12,7 +12,9 @@ export interface KeyActions {
   clear(): void;
   step(action: 'undo' | 'redo'): void;
   menu(): void;
-  follow(): void;
+  /** The link of the selected cell. */
+  link(): string | undefined;
+  follow(link: string): void;
   leave(): void;
   /** The reader moved by something else than Tab. */
   moved(): void;
@@ -73,6 +75,7 @@ export function gridKeys(container: HTMLElement, actions: KeyActions): void {
     if (!sheet || !(event.target as HTMLElement).closest('td') || event.isComposing) return;
     const { active, reach } = grid.selection;
     const control = event.ctrlKey || event.metaKey;
+    const link = actions.link();
     const used = (): void => event.preventDefault();
 
     if (event.altKey && event.key === 'ArrowDown') {
@@ -107,7 +110,7 @@ export function gridKeys(container: HTMLElement, actions: KeyActions): void {
       if (key === 'z') actions.step(event.shiftKey ? 'redo' : 'undo');
       else if (key === 'y') actions.step('redo');
       else if (key === 'a') grid.select({ row: 1, column: 1 }, textExtent(sheet));
-      else if (event.key === 'Enter') actions.follow();
+      else if (event.key === 'Enter' && link) actions.follow(link);
       else return;
       used();
       return;
@@ -116,6 +119,7 @@ export function gridKeys(container: HTMLElement, actions: KeyActions): void {
       case 'Enter':
         used();
         if (event.shiftKey) grid.select(nextPlace(sheet, active, { rows: -1, columns: 0 }));
+        else if (link) actions.follow(link);
         else actions.open();
         return;
       case 'F2':
