@@ -4,7 +4,7 @@ import { type EntryKind, type ReadEntry, readEntry } from './readEntry.ts';
 import { isWithin } from './span.ts';
 import type { Status } from './status.ts';
 import { figureWords, remarks } from './texts/feedback.ts';
-import { closeness, isOnTarget, type Tolerance, toleranceOf } from './tolerance.ts';
+import { closeness, isOneFigureOf, isOnTarget, isTruncated, type Tolerance, toleranceOf } from './tolerance.ts';
 import type { TypedEntry } from './typedEntry.ts';
 
 export interface EntryCheck {
@@ -47,7 +47,12 @@ function judge(entry: TypedEntry, tolerance: Tolerance, tolerancePercent: number
     if (near === 'few figures') {
       return { status: 'close', lookAt: filled(remarks.closeFewFigures, { figures: figures ?? remarks.figuresAsked }) };
     }
-    if (near) return { status: 'close', lookAt: remarks.closeRounding };
+    if (near) {
+      return { status: 'close', lookAt: isTruncated(entry, tolerance) ? remarks.closeCutOff : remarks.closeRounding };
+    }
+    if (isOneFigureOf(entry, tolerance)) {
+      return { status: 'not yet', lookAt: filled(remarks.oneFigure, { figures: figures ?? remarks.figuresAsked }) };
+    }
   }
   if (entry.value === -target) return { status: 'not yet', lookAt: remarks.signOnly };
   const power = Math.log10(Math.abs(entry.value / target));

@@ -1,8 +1,10 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { type EntryKind, readEntry } from './readEntry.ts';
-import { readingTolerance, type SettingCells, type ToolUsed } from './readingTolerance.ts';
+import { balanceReadability, readingTolerance, type SettingCells, type ToolUsed } from './readingTolerance.ts';
 import type { RowCheck } from './rowCheck.ts';
+import { badSetting } from './texts/feedback.ts';
 import { readingTexts } from './texts/readings.ts';
+import type { TypedEntry } from './typedEntry.ts';
 
 export interface Reading {
   /** What the reading is compared with, in the unit that the row asks for. */
@@ -24,6 +26,17 @@ const kinds: Readonly<Record<string, EntryKind>> = {
 /** From this many times the plan on, or this share of it down, a unit is likelier to be amiss than the technique. */
 const farTimes = 3;
 
+/**
+ * Whether an entry in grams ends where the display of the balance does. A number cell has lost its zeros, so that only
+ * text tells; the trailing zeros of a whole number may all have been shown.
+ */
+function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }: TypedEntry, settings: SettingCells): boolean {
+  const finest = balanceReadability(settings);
+  if (!isText || !finest.ok) return true;
+  const place = finest.value.lastPlace;
+  return lastPlace <= place && place <= lastPlace + figuresMax - figuresMin;
+}
+
 /** Judges a reading by what the tools and the teacher's allowance for technique permit; see `readingTolerance`. */
 export function checkReading(entry: CellValue, reading: Reading): RowCheck {
   const kind = kinds[reading.unit];
@@ -33,13 +46,16 @@ export function checkReading(entry: CellValue, reading: Reading): RowCheck {
   if (read.kind === 'unreadable') return { status: 'unreadable', lookAt: readingTexts.unreadable };
   if (read.unit === 'other kind') return { status: 'not yet', lookAt: readingTexts.unit };
   const tolerance = readingTolerance(reading, reading.settings);
-  if (!tolerance.ok) return { status: 'unreadable', lookAt: readingTexts.badSetting(tolerance.error.argument) };
+  if (!tolerance.ok) return { status: 'unreadable', lookAt: badSetting(tolerance.error.argument) };
   const { value } = read.entry;
   const { expected } = reading;
   // A decimal at the very edge counts as inside, whatever its binary form.
   const slack = 1e-12 * Math.max(Math.abs(value), Math.abs(expected));
   if (Math.abs(value - expected) <= tolerance.value.limit + slack) {
-    return { status: 'on target', lookAt: readingTexts.onTarget };
+    const isOfBalance = reading.unit === 'g' && reading.tools.some(({ tool }) => tool === 'balance');
+    return isOfBalance && !showsEveryFigure(read.entry, reading.settings)
+      ? { status: 'close', lookAt: readingTexts.decimals }
+      : { status: 'on target', lookAt: readingTexts.onTarget };
   }
   if (value > expected * farTimes) return { status: 'not yet', lookAt: readingTexts.farAbove };
   if (value < expected / farTimes) return { status: 'not yet', lookAt: readingTexts.farBelow };

@@ -49,6 +49,8 @@ export function feedbackText(judgement: Judgement, { name, unit }: QuantityEntry
       return remarks.onTarget;
     case 'close': {
       if (judgement.because === 'rounding') return remarks.closeRounding;
+      if (judgement.because === 'cut off') return remarks.closeCutOff;
+      if (judgement.because === 'planned for made') return remarks.closePlanned;
       const text = judgement.because === 'few figures' ? remarks.closeFewFigures : remarks.wrongFigures;
       return filled(text, { figures: askedWords(judgement.asked) });
     }
@@ -64,6 +66,8 @@ export function feedbackText(judgement: Judgement, { name, unit }: QuantityEntry
           return remarks.signOfError;
         case 'negative':
           return remarks.negative;
+        case 'one figure':
+          return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
         default:
           return judgement.slips.length > 0 ? slipsText(judgement.slips, name) : remarks.notYet;
       }

@@ -4,7 +4,7 @@ import type { ReadEntry, Unreadable } from './readEntry.ts';
 import { slipsFound } from './slipsFound.ts';
 import { stepTolerance } from './stepTolerance.ts';
 import type { SlipId } from './texts/feedback.ts';
-import { closeness, isOnTarget, type Tolerance } from './tolerance.ts';
+import { closeness, isOneFigureOf, isOnTarget, isTruncated, type Tolerance } from './tolerance.ts';
 import { hasFiguresAsked, type TypedEntry } from './typedEntry.ts';
 
 /** Entries of earlier rows that a row may have been worked from. */
@@ -21,7 +21,7 @@ export type Judgement =
   | { readonly status: 'on target' }
   | {
       readonly status: 'close';
-      readonly because: 'rounding' | 'few figures' | 'wrong figures';
+      readonly because: 'rounding' | 'cut off' | 'few figures' | 'wrong figures' | 'planned for made';
       readonly asked: Tolerance['asked'];
     }
   | { readonly status: 'follows'; readonly lookAt: string }
@@ -30,6 +30,12 @@ export type Judgement =
       readonly slips: readonly SlipId[];
       /** Something about the entry itself that is plainer than any slip. */
       readonly question?: 'unit of another kind' | 'unit does not fit' | 'sign' | 'negative';
+    }
+  | {
+      readonly status: 'not yet';
+      readonly slips: readonly [];
+      readonly question: 'one figure';
+      readonly asked: Tolerance['asked'];
     }
   | { readonly status: 'blank' }
   | { readonly status: 'unreadable'; readonly because: Unreadable };
@@ -69,13 +75,19 @@ export function judgeEntry(
       : { status: 'on target' };
   }
   const near = closeness(entry, tolerance);
-  if (near) return { status: 'close', because: near, asked };
+  if (near) {
+    const isCutOff = near === 'rounding' && isTruncated(entry, tolerance);
+    return { status: 'close', because: isCutOff ? 'cut off' : near, asked };
+  }
   const [followed] = fits;
   if (followed) return { status: 'follows', lookAt: followed.lookAt };
   if (read.unit === 'fits' && isOnTarget(read.bare.value, tolerance)) {
     return { status: 'not yet', slips: [], question: 'unit does not fit' };
   }
   const slips = slipsFound(step, entry, tolerance);
+  if (slips.length === 0 && isOneFigureOf(entry, tolerance)) {
+    return { status: 'not yet', slips: [], question: 'one figure', asked };
+  }
   if (slips.length === 0 && entry.value < 0) {
     const isSignAlone = step.quantity.name === 'percent error' && isOnTarget(-entry.value, tolerance);
     return { status: 'not yet', slips, question: isSignAlone ? 'sign' : 'negative' };

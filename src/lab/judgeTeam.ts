@@ -3,22 +3,23 @@ import { grams, millilitres } from '../measurement/quantity.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
 import { activityById } from './activities.ts';
 import type { CalculatedStep, MeasuredStep, Step } from './activity.ts';
+import { activitySlips } from './activitySlips.ts';
 import { checkChoice } from './checkChoice.ts';
 import { checkOrder } from './checkOrder.ts';
 import { checkReading } from './checkReading.ts';
 import { feedbackText, filled } from './feedbackText.ts';
 import { plainName } from './givenCells.ts';
-import { type CarriedRows, judgeEntry } from './judgeEntry.ts';
+import { type CarriedRows, type Judgement, judgeEntry } from './judgeEntry.ts';
 import { readLessonSettings } from './lessonSettings.ts';
-import type { Carried } from './preparedStep.ts';
+import type { Carried, PreparedStep } from './preparedStep.ts';
 import { prepareStep } from './prepareStep.ts';
 import type { NumberName } from './quantities/quantityEntry.ts';
 import { isQuantityName, quantities } from './quantities.ts';
-import { type EntryKind, readEntry } from './readEntry.ts';
+import { type EntryKind, type ReadEntry, readEntry } from './readEntry.ts';
 import type { ToolUsed } from './readingTolerance.ts';
 import type { Status } from './status.ts';
 import { teamGivens } from './teamGivens.ts';
-import { remarks, type SlipId } from './texts/feedback.ts';
+import { badGiven, badSetting, badStep, remarks, type SlipId } from './texts/feedback.ts';
 import { spanOver } from './worked.ts';
 
 /** A team's block of the class sheet, as its one check receives it. */
@@ -78,6 +79,8 @@ const kindOfUnit: Readonly<Record<string, EntryKind>> = {
 const needsAnotherLook = ({ status }: JudgedRow): boolean =>
   status === 'not yet' || status === 'follows' || status === 'unreadable';
 const isSound = ({ status }: JudgedRow): boolean => status === 'on target' || status === 'close';
+/** What was measured stays what it is, however far from the plan: other rows go on from it. */
+const isFact = ({ step, value }: JudgedRow): boolean => step?.kind === 'measured' && value !== undefined;
 
 /** Every choice of some of the items, but not of none. */
 function someOf<T>(items: readonly T[]): readonly (readonly T[])[] {
@@ -121,7 +124,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     const entry = block.entries[index];
     if (!step) {
       const isNamed = !isBlank(block.steps[index]);
-      return isNamed ? { ...quietRow, status: 'unreadable', lookAt: `⚠ ${String(block.steps[index])}` } : quietRow;
+      return isNamed ? { ...quietRow, status: 'unreadable', lookAt: badStep(String(block.steps[index])) } : quietRow;
     }
     const row = { ...quietRow, step, root: step.title };
     switch (step.kind) {
@@ -138,7 +141,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     }
   }
 
-  /** The step with the team's numbers, or the name of what is wrong, or what to say of the row that it waits for. */
+  /** The step with the team's numbers, or what to say of what is wrong, or of the row that it waits for. */
   function prepared(step: CalculatedStep) {
     const quantity = quantities[step.quantity];
     const cells: Record<string, CellValue> = {};
@@ -164,7 +167,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     }
     const figuresRead = quantity.figures !== 'decimals' && quantity.name !== 'percent error';
     const weightsRead = 'formula' in cells && !('ion' in cells);
-    const badSetting = [...(figuresRead ? ['figures'] : []), ...(weightsRead ? ['atomic-weight decimals'] : [])].find(
+    const badName = [...(figuresRead ? ['figures'] : []), ...(weightsRead ? ['atomic-weight decimals'] : [])].find(
       (name) => settings.bad.includes(name),
     );
     const prepareWith = (fromEntries: typeof numbers) =>
@@ -185,7 +188,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
         waitsFor ||= filled(remarks.lookFirst, { row: (from.find((row) => !isSound(row)) ?? first).root });
       }
     }
-    const bad = result.ok ? (badSetting ?? '') : result.error.argument;
+    const bad = result.ok ? (badName === undefined ? '' : badSetting(badName)) : badGiven(result.error.argument);
     return { bad, ready: result.ok ? result.value : undefined, from, waitsFor };
   }
 
@@ -202,9 +205,36 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     });
   }
 
+  /** Adds what a slip beside the quantity itself explains; a misplaced point is named only where nothing else does. */
+  function withActivitySlips(
+    judgement: Judgement,
+    { step, ready, entry }: { readonly step: CalculatedStep; readonly ready: PreparedStep; readonly entry: ReadEntry },
+  ): Judgement {
+    if (judgement.status !== 'close' && judgement.status !== 'not yet') return judgement;
+    const isOpen =
+      judgement.status === 'close'
+        ? judgement.because === 'rounding' || judgement.because === 'cut off'
+        : judgement.question === undefined || judgement.question === 'one figure';
+    if (!isOpen || entry.kind !== 'number') return judgement;
+    const more = activitySlips(step, {
+      activity,
+      stepOf,
+      readyOf: (other) => prepared(other).ready,
+      givens,
+      decimalMark: settings.decimalMark,
+      ready,
+      entry: entry.entry,
+    });
+    if (more.length === 0) return judgement;
+    if (judgement.status === 'close') {
+      return more.includes('planned-for-made') ? { ...judgement, because: 'planned for made' } : judgement;
+    }
+    return { status: 'not yet', slips: [...judgement.slips.filter((id) => id !== 'power-of-ten'), ...more] };
+  }
+
   function judgeCalculated(step: CalculatedStep, cell: CellValue): Partial<JudgedRow> {
     const { bad, ready, from, waitsFor } = prepared(step);
-    if (bad !== '' || !ready) return { status: 'unreadable', lookAt: `⚠ ${bad}` };
+    if (bad !== '' || !ready) return { status: 'unreadable', lookAt: bad };
     const entry = readEntry(cell, ready.quantity.entryKind, settings);
     if (entry.kind === 'number' && waitsFor !== '') {
       return {
@@ -213,9 +243,12 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
         value: entry.entry.value,
       };
     }
-    const judgement = judgeEntry(ready, entry, { rows: carriedRows(step), judgeFigures: settings.judgeFigures });
+    const judgement = withActivitySlips(
+      judgeEntry(ready, entry, { rows: carriedRows(step), judgeFigures: settings.judgeFigures }),
+      { step, ready, entry },
+    );
     const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
-    const unsound = from.find((row) => !isSound(row));
+    const unsound = from.find((row) => !isSound(row) && !isFact(row));
     const isRight = judgement.status === 'on target' || judgement.status === 'close';
     const final = isRight && unsound ? { status: 'follows' as const, lookAt: unsound.root } : judgement;
     return {
@@ -231,7 +264,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     const expected = stepOf(step.expects);
     if (expected?.kind !== 'calculated') throw new Error(`the step “${step.id}” expects no calculated step`);
     const { bad, ready, waitsFor } = prepared(expected);
-    if (bad !== '' || !ready) return { status: 'unreadable', lookAt: `⚠ ${bad}` };
+    if (bad !== '' || !ready) return { status: 'unreadable', lookAt: bad };
     const entry = readEntry(cell, kindOfUnit[step.unit] ?? 'mass', settings);
     const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
     if (entry.kind === 'number' && waitsFor !== '') {
@@ -248,7 +281,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
       // A vessel that a given names has that size; the one that is read holds what is expected.
       const name = 'volume' in used ? used.volume : undefined;
       const size = name === undefined ? undefined : readQuantity(givens[name], 'volume', name, settings);
-      if (size?.ok === false) return { status: 'unreadable', lookAt: `⚠ ${name}` };
+      if (size?.ok === false) return { status: 'unreadable', lookAt: badGiven(name ?? '') };
       tools.push({ tool: used.tool, volume: millilitres(size?.value.value ?? expectedValue) });
     }
     const { cells, decimalMark } = settings;
@@ -262,7 +295,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     const earlier = steps
       .slice(0, index)
       .flatMap((step, place) => (step && step.kind !== 'chosen' ? [judge(place)] : []));
-    const first = earlier.find(needsAnotherLook);
+    const first = earlier.find((other) => needsAnotherLook(other) && !isFact(other));
     return first ? { ...row, lookAt: filled(remarks.waitForRow, { row: first.root }) } : row;
   }
 

@@ -2,7 +2,7 @@ import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import type { Grams, Millilitres } from '../measurement/quantity.ts';
-import { readQuantity } from '../measurement/readQuantity.ts';
+import { readQuantity, type TypedQuantity } from '../measurement/readQuantity.ts';
 import { volumetricTolerance } from '../measurement/volumetricTolerance.ts';
 import { defaultSettings } from './defaultSettings.ts';
 import type { SettingName } from './setup.ts';
@@ -60,12 +60,12 @@ function glassware(settings: SettingCells): Result<{ glassClass: 'A' | 'B'; stan
   return success({ glassClass: glassClass === 'B' ? 'B' : 'A', standard });
 }
 
-/** The readability of the balance is taken as ± that much at each reading. */
-function balanceTolerance(settings: SettingCells): Result<number> {
+/** How finely the balance reads, in g, with the place of its last digit. Taken as ± that much at each reading. */
+export function balanceReadability(settings: SettingCells): Result<TypedQuantity> {
   const cell = settingCell(settings, 'balance');
   const read = readQuantity(cell, 'mass', 'balance');
   return read.ok && read.value.value > 0
-    ? success(read.value.value)
+    ? success(read.value)
     : badSetting('balance', { expected: 'how finely the balance reads, such as 0.01 g,', received: cell });
 }
 
@@ -80,11 +80,12 @@ interface Part {
 
 function toolPart(used: ToolUsed, settings: SettingCells): Result<Part> {
   if (used.tool === 'balance') {
-    const tolerance = balanceTolerance(settings);
-    if (!tolerance.ok) return tolerance;
+    const readability = balanceReadability(settings);
+    if (!readability.ok) return readability;
+    const tolerance = readability.value.value;
     // Tare and load are two readings, each rectangular.
-    const uncertainty = (tolerance.value / Math.sqrt(3)) * Math.SQRT2;
-    return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance.value)) });
+    const uncertainty = (tolerance / Math.sqrt(3)) * Math.SQRT2;
+    return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance)) });
   }
   const kind = glassware(settings);
   if (!kind.ok) return kind;

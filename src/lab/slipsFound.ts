@@ -25,6 +25,13 @@ const tellsApart = (span: Span, tolerance: Tolerance): boolean => {
   return span.high < accepted.low - slack || span.low > accepted.high + slack;
 };
 
+/** Whether an entry is what a slip gives, to half a unit of its last figure, where that can be told from the target. */
+export const fitsSlip = (
+  span: Span,
+  { entry, tolerance }: { readonly entry: TypedEntry; readonly tolerance: Tolerance },
+): boolean =>
+  tellsApart(span, tolerance) && isWithin(entry.value, span, lastFigureFilledUp(entry, tolerance.asked) / 2);
+
 function isPowerOfTen(entry: TypedEntry, { span, asked }: Tolerance): boolean {
   if (entry.value === 0 || span.middle === 0) return false;
   const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
@@ -44,11 +51,8 @@ function isPowerOfTen(entry: TypedEntry, { span, asked }: Tolerance): boolean {
  */
 export function slipsFound(step: PreparedStep, entry: TypedEntry, tolerance: Tolerance): SlipId[] {
   if (tolerance.span.middle === 0 || entry.value === 0) return [];
-  const room = lastFigureFilledUp(entry, tolerance.asked) / 2;
   const found = step.quantity.slips
-    .filter((slip) =>
-      slipSpans(step, slip).some((span) => tellsApart(span, tolerance) && isWithin(entry.value, span, room)),
-    )
+    .filter((slip) => slipSpans(step, slip).some((span) => fitsSlip(span, { entry, tolerance })))
     .map(({ id }) => id);
   if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
   return isPowerOfTen(entry, tolerance) ? ['power-of-ten'] : [];

@@ -1,7 +1,7 @@
 import type { Asked } from './asked.ts';
 import { leadingPlace, tenTo } from './place.ts';
 import { distanceFrom, isWithin, relativeSlack, type Span } from './span.ts';
-import { isShort, type TypedEntry } from './typedEntry.ts';
+import { hasFiguresAsked, isShort, type TypedEntry } from './typedEntry.ts';
 
 /** What an entry is compared with: the span of right results and the place, at each end, of the last figure asked. */
 export interface Tolerance {
@@ -50,4 +50,20 @@ export function closeness(entry: TypedEntry, tolerance: Tolerance): 'rounding' |
   const place = entry.value < span.low ? placeLow : placeHigh;
   const room = Math.max(Math.min(2 * place, 0.02 * target), wideClose ? 0.01 * target : 0);
   return away <= room + relativeSlack * Math.max(target, Math.abs(entry.value)) && 'rounding';
+}
+
+/** Whether an entry of a single figure is what the target rounds to at that figure, where more are asked. */
+export const isOneFigureOf = (entry: TypedEntry, { span, asked }: Tolerance): boolean =>
+  entry.value !== 0 &&
+  entry.figuresMax === 1 &&
+  ('decimals' in asked ? entry.lastPlace > -asked.decimals : asked.figures > 1) &&
+  isWithin(entry.value, span, tenTo(leadingPlace(entry.value)) / 2);
+
+/** Whether the figures asked were cut off where they should have been rounded up, whatever the atomic weights. */
+export function isTruncated(entry: TypedEntry, { span, asked }: Tolerance): boolean {
+  if (!hasFiguresAsked(entry, asked)) return false;
+  const size = Math.abs(entry.value);
+  const [low, high] = [Math.abs(span.low), Math.abs(span.high)];
+  const next = size + tenTo('decimals' in asked ? -asked.decimals : leadingPlace(size) - asked.figures + 1);
+  return Math.min(low, high) > size && Math.max(low, high) < next;
 }

@@ -98,6 +98,48 @@ describe('checkStep close', () => {
   });
 });
 
+describe('checkStep of figures cut off', () => {
+  // 250 ÷ 15 is 16.67: 0.300 mol/L to 0.0180 mol/L.
+  const factor: Table = [
+    ['stock molarity', '0.300'],
+    ['target molarity', '0.0180'],
+  ];
+  it('asks for the next digit', () => {
+    expect(checkStep('dilution factor', factor, '16.6')).toMatchObject({
+      status: 'close',
+      feedback: 'Close. Look at the next digit of your result: round up or down?',
+    });
+  });
+  it('asks for spare digits where rounding is not the reason', () => {
+    for (const entry of ['16.8', '16.5', '16.60'])
+      expect(checkStep('dilution factor', factor, entry).feedback, entry).toContain('spare digits');
+  });
+});
+
+describe('checkStep of one figure', () => {
+  const moles: Table = [
+    ['molarity', '0.195'],
+    ['volume', '500'],
+  ];
+  it('asks for more figures where that figure is right', () => {
+    // 0.195 × 0.5 = 0.0975 mol.
+    for (const entry of ['0.1', '.1', '1e-1', 0.1])
+      expect(checkStep('moles of solute', moles, entry)).toEqual({
+        status: 'not yet',
+        feedback: 'Not yet. One figure says too little here. Give the value to three figures.',
+        slip: '',
+      });
+    expect(checkStep('molar mass', [['formula', 'Li']], '7').feedback).toContain('two decimals');
+    expect(checkStep('molar mass', [['formula', 'KBr']], '100').feedback).not.toContain('decimals');
+  });
+  it('says nothing of figures where that figure is another, or where one is asked', () => {
+    for (const entry of ['0.2', '0.08', '1']) {
+      expect(checkStep('moles of solute', moles, entry).feedback, entry).not.toContain('figure');
+    }
+    expect(checkStep('moles of solute', moles, '0.1', 1).status).toBe('on target');
+  });
+});
+
 describe('checkStep of a percent error', () => {
   const low: Table = [
     ['measured', '0.237'],

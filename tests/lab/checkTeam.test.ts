@@ -125,8 +125,46 @@ describe('checkTeam with numbers carried forward', () => {
     expect(found['stock made']).toMatchObject({ check: 'not yet' });
     expect(found['stock made']?.lookAt).toContain('“Mass really weighed” first');
     expect(statuses({ 'mass weighed': '14.80', 'stock made': '0.296' })).toEqual(['on target', 'on target']);
-    expect(statuses({ 'mass weighed': '30.00', 'stock made': '0.601' })).toEqual(['not yet', 'follows']);
-    expect(statuses({ 'mass weighed': '30.00', 'stock made': '0.301' })[1]).toBe('not yet');
+  });
+  it('takes what was weighed as a fact, however far from the plan', () => {
+    // 30.00 g ÷ 249.68 g/mol ÷ 0.200 L; 18.00 g gives 0.360 mol/L.
+    expect(statuses({ 'mass weighed': '30.00', 'stock made': '0.601' })).toEqual(['not yet', 'on target']);
+    const heavy = checks({
+      'mass weighed': '18.00',
+      'stock made': '0.360',
+      'stock volume': '25.0',
+      'diluted molarity': '0.0360',
+    });
+    expect(heavy['mass weighed']?.check).toBe('not yet');
+    expect(heavy['mass weighed']?.lookAt).toContain('or go on with what you have');
+    expect(heavy['stock made']).toEqual({ check: 'on target', lookAt: 'Yes, this fits your numbers.', hint: '' });
+    expect(heavy['diluted molarity']?.check).toBe('on target');
+    expect(statuses({ 'mass weighed': '15', 'stock made': '0.300' })).toEqual(['close', 'on target']);
+  });
+  it('names the molarity of the plan where that of the weighed mass is asked', () => {
+    const made = (weighed: string, typed: string) =>
+      checks({ 'mass weighed': weighed, 'stock made': typed })['stock made'];
+    for (const typed of ['0.300', '0.30', '0.3'])
+      expect(made('18.00', typed)).toEqual({
+        check: 'not yet',
+        lookAt: 'Your value matches the molarity of the plan. Which mass did the balance really show?',
+        hint: '',
+      });
+    expect(made('18.00', '0.301')?.lookAt).not.toContain('plan');
+    expect(made('15.02', '0.300')).toMatchObject({ check: 'close', lookAt: expect.stringContaining('really showed') });
+    expect(made('15.02', '0.302')).toMatchObject({ check: 'close', lookAt: expect.stringContaining('spare digits') });
+    expect(made('15.30', '0.300')?.lookAt).toContain('molarity of the plan');
+  });
+  it('names grams in the row for moles, also of an impure solid', () => {
+    expect(checks({ 'moles of solute': '15.0' })['moles of solute']?.lookAt).toContain('the mass in grams');
+    const impure = { givens: { purity: '94.5' } };
+    expect(checks({ 'moles of solute': '15.9' }, impure)['moles of solute']?.lookAt).toContain('the mass in grams');
+    expect(checks({ 'moles of solute': '15.2' })['moles of solute']?.lookAt).not.toContain('matches');
+  });
+  it('names a dilution factor from the sizes of the two flasks', () => {
+    for (const typed of ['0.800', '1.25'])
+      expect(checks({ 'dilution factor': typed })['dilution factor']?.lookAt).toContain('the sizes of the two flasks');
+    expect(checks({ 'dilution factor': '1.27' })['dilution factor']?.lookAt).not.toContain('matches');
   });
 });
 
@@ -176,12 +214,18 @@ describe('checkTeam of what cannot be used', () => {
       { givens: { flask: 'big' } },
     );
     expect(found['molar mass']?.check).toBe('on target');
-    expect(found['moles of solute']).toMatchObject({ check: 'unreadable', lookAt: '⚠ flask' });
+    expect(found['moles of solute']).toMatchObject({
+      check: 'unreadable',
+      lookAt: '⚠ flask. The number for your team is missing or cannot be read. Tell your teacher.',
+    });
     expect(found['dilution factor']?.check).toBe('on target');
   });
   it('names a given that is missing, or that stands there twice', () => {
     const missing = checks({ 'dilution factor': '' }, { givens: { 'target molarity': '' } });
-    expect(missing['dilution factor']).toMatchObject({ check: 'unreadable', lookAt: '⚠ target molarity' });
+    expect(missing['dilution factor']).toMatchObject({
+      check: 'unreadable',
+      lookAt: '⚠ target molarity. The number for your team is missing or cannot be read. Tell your teacher.',
+    });
     const table = checkTeam({
       givenNames: ['formula', 'formula'],
       givenValues: ['KBr', 'KCl'],
@@ -189,16 +233,25 @@ describe('checkTeam of what cannot be used', () => {
       steps: ['molar mass'],
       entries: ['119.00'],
     });
-    expect(table).toEqual([{ check: 'unreadable', lookAt: '⚠ formula', hint: '' }]);
+    expect(table).toEqual([
+      {
+        check: 'unreadable',
+        lookAt: '⚠ formula. The one for your team is missing or cannot be read. Tell your teacher.',
+        hint: '',
+      },
+    ]);
   });
   it('names the given of a relation that cannot hold', () => {
     const found = checks({ 'stock volume': '5' }, { givens: { 'target molarity': '2' } });
-    expect(found['stock volume']).toMatchObject({ check: 'unreadable', lookAt: '⚠ target molarity' });
+    expect(found['stock volume']).toMatchObject({
+      check: 'unreadable',
+      lookAt: '⚠ target molarity. The number for your team is missing or cannot be read. Tell your teacher.',
+    });
   });
   it('names a step that nobody knows', () => {
     expect(checks({ 'boiling point': '100' })['boiling point']).toMatchObject({
       check: 'unreadable',
-      lookAt: '⚠ boiling point',
+      lookAt: '⚠ boiling point. This row is not known here. Tell your teacher.',
     });
   });
   it('names a setting that cannot be read, in the rows that use it alone', () => {
@@ -208,7 +261,10 @@ describe('checkTeam of what cannot be used', () => {
     ];
     const found = checks({ 'molar mass': '249.68', 'moles of solute': '0.0600' }, { settings });
     expect(found['molar mass']?.check).toBe('on target');
-    expect(found['moles of solute']).toMatchObject({ check: 'unreadable', lookAt: '⚠ figures' });
+    expect(found['moles of solute']).toMatchObject({
+      check: 'unreadable',
+      lookAt: '⚠ figures. This setting cannot be read. Tell your teacher.',
+    });
   });
 });
 

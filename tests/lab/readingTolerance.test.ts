@@ -126,10 +126,28 @@ describe('checkReading', () => {
     expect(checkReading('8,00', { ...reading, decimalMark: 'comma' }).status).toBe('on target');
   });
 
+  it.each([
+    ['8.00', '0.01 g', 'on target'],
+    ['8.00 g', '0.01 g', 'on target'],
+    ['8000 mg', '0.01 g', 'on target'],
+    [8, '0.01 g', 'on target'],
+    ['8', '0.01 g', 'close'],
+    ['8.0', '0.01 g', 'close'],
+    ['8.000', '0.01 g', 'close'],
+    ['8.000', '0.001 g', 'on target'],
+    ['8.05', '0.05 g', 'on target'],
+    ['8', '1 g', 'on target'],
+    ['8.4', '0.01 g', 'not yet'],
+  ])('of %j on a balance that reads to %s is %s', (entry, balance, status) => {
+    const found = checkReading(entry, { ...reading, settings: { ...reading.settings, balance } });
+    expect(found.status).toBe(status);
+    if (status === 'close') expect(found.lookAt).toBe('Close. Write every figure the balance shows.');
+  });
+
   it('names a setting that it cannot use', () => {
     expect(checkReading('8', { ...reading, settings: { balance: 'the good one' } })).toEqual({
       status: 'unreadable',
-      lookAt: '⚠ balance',
+      lookAt: '⚠ balance. This setting cannot be read. Tell your teacher.',
     });
   });
 });

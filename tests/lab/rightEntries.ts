@@ -30,7 +30,7 @@ export function rightEntries(activity: Activity, givens: Readonly<Record<string,
         entries[step.id] = calculated(step);
         break;
       case 'measured':
-        entries[step.id] = (Number(entries[step.expects]) * 1.004).toFixed(3);
+        entries[step.id] = (Number(entries[step.expects]) * 1.004).toFixed(2);
         break;
       case 'ordered':
         entries[step.id] = procedureByName(step.procedure)

@@ -229,6 +229,18 @@ export const slipTexts = {
     fits: 'the moles in one mL',
     ask: 'Molarity is moles in how much solution?',
   },
+  'planned-for-made': {
+    fits: 'the molarity of the plan',
+    ask: 'Which mass did the balance really show?',
+  },
+  'mass-reported': {
+    fits: 'the mass in grams',
+    ask: 'This row asks for moles. Which step comes before the mass?',
+  },
+  'flasks-compared': {
+    fits: 'the sizes of the two flasks compared',
+    ask: 'Does all of the stock go into the second flask?',
+  },
   'power-of-ten': {
     fits: 'the right digits with the point in another place',
     ask: 'What size of number makes sense here? Look at the units.',
@@ -241,9 +253,12 @@ export type SlipId = keyof typeof slipTexts;
 export const remarks = {
   onTarget: 'Yes, this fits your numbers.',
   closeRounding: 'Close. Keep spare digits as you work and round at the end.',
+  closeCutOff: 'Close. Look at the next digit of your result: round up or down?',
+  closePlanned: 'Close. Is it worked from the mass that the balance really showed?',
   closeFewFigures: 'Close. Give the value to {figures}.',
   wrongFigures: 'The value is right. Give it to {figures}.',
   follows: 'This step fits the value in “{row}”. Look at that row first.',
+  oneFigure: 'Not yet. One figure says too little here. Give the value to {figures}.',
   notYet: 'Not yet. Compare the units, then ask if the size makes sense.',
   signOfError: 'Look at the sign. Is the measured value above or below the accepted one?',
   negative: 'Not yet. Can this value be below zero?',
@@ -270,6 +285,14 @@ export const unreadableTexts = {
   calculation: 'Work it out and type one number.',
   'more than a number': 'Type the number alone, with or without its unit.',
 } as const;
+
+/** Beside a row whose given, or the setting it needs, cannot be used: its name comes first, for the teacher to find it. */
+export const badGiven = (name: string): string =>
+  name === 'formula' || name === 'ion'
+    ? `⚠ ${name}. The one for your team is missing or cannot be read. Tell your teacher.`
+    : `⚠ ${name}. The number for your team is missing or cannot be read. Tell your teacher.`;
+export const badSetting = (name: string): string => `⚠ ${name}. This setting cannot be read. Tell your teacher.`;
+export const badStep = (id: string): string => `⚠ ${id}. This row is not known here. Tell your teacher.`;
 
 /** Number words, since a digit might stand in the answer. */
 export const figureWords = [

@@ -1,0 +1,72 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { readQuantity } from '../measurement/readQuantity.ts';
+import type { Activity, CalculatedStep, Step } from './activity.ts';
+import type { PreparedStep } from './preparedStep.ts';
+import { fitsSlip } from './slipsFound.ts';
+import type { Span } from './span.ts';
+import { stepTolerance } from './stepTolerance.ts';
+import type { SlipId } from './texts/feedback.ts';
+import type { TypedEntry } from './typedEntry.ts';
+import { spanOver } from './worked.ts';
+
+/** What surrounds a step in its activity, for slips that its own quantity knows nothing of. */
+interface Surroundings {
+  readonly activity: Activity | undefined;
+  readonly stepOf: (id: string) => Step | undefined;
+  readonly readyOf: (step: CalculatedStep) => PreparedStep | undefined;
+  readonly givens: Readonly<Record<string, CellValue>>;
+  readonly decimalMark: 'point' | 'comma';
+}
+
+const exactly = (value: number): Span => ({ low: value, middle: value, high: value });
+
+/** The molarity planned, where that of a weighed mass is asked. */
+function plannedMolarity(step: CalculatedStep, { stepOf, readyOf }: Surroundings): readonly Span[] {
+  const { mass } = step.takes;
+  const weighed = mass && 'entryOf' in mass ? stepOf(mass.entryOf) : undefined;
+  const planned =
+    weighed?.kind === 'measured' && typeof weighed.expects === 'string' ? stepOf(weighed.expects) : undefined;
+  if (planned?.kind !== 'calculated' || planned.quantity !== 'mass of solute') return [];
+  const ready = readyOf(planned);
+  return ready ? [exactly(ready.numbers.molarity)] : [];
+}
+
+/** The mass, where the moles are asked that it is worked from. */
+function massToWeigh({ id }: CalculatedStep, { activity, readyOf }: Surroundings): readonly Span[] {
+  const mass = activity?.steps.find(
+    (step): step is CalculatedStep =>
+      step.kind === 'calculated' && step.quantity === 'mass of solute' && step.buildsOn['moles of solute'] === id,
+  );
+  const ready = mass && readyOf(mass);
+  return ready ? [spanOver(ready, ready.quantity.relation)] : [];
+}
+
+/** The ratio, either way up, of the flask of stock and the flask it is diluted in. */
+function flasksCompared({ activity, givens, decimalMark }: Surroundings): readonly Span[] {
+  const { solid, dilution } = activity?.numbers ?? {};
+  if (!solid || !dilution) return [];
+  const stock = readQuantity(givens[solid.flask], 'volume', solid.flask, { decimalMark });
+  const diluted = readQuantity(givens[dilution.volume], 'volume', dilution.volume, { decimalMark });
+  if (!stock.ok || !diluted.ok) return [];
+  const ratio = stock.value.value / diluted.value.value;
+  return [exactly(ratio), exactly(1 / ratio)];
+}
+
+/** Slips that take a number of another row or of another part of the lesson; the entry is known not to be right. */
+export function activitySlips(
+  step: CalculatedStep,
+  { ready, entry, ...around }: Surroundings & { readonly ready: PreparedStep; readonly entry: TypedEntry },
+): readonly SlipId[] {
+  const tolerance = stepTolerance(ready);
+  const agrees = (spans: readonly Span[]) => spans.some((span) => fitsSlip(span, { entry, tolerance }));
+  switch (step.quantity) {
+    case 'molarity':
+      return agrees(plannedMolarity(step, around)) ? ['planned-for-made'] : [];
+    case 'moles of solute':
+      return agrees(massToWeigh(step, around)) ? ['mass-reported'] : [];
+    case 'dilution factor':
+      return agrees(flasksCompared(around)) ? ['flasks-compared'] : [];
+    default:
+      return [];
+  }
+}
