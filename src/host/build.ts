@@ -1,7 +1,8 @@
 import { activityById } from '../lab/activities.ts';
 import { numbersForTeams } from '../lab/numbersForTeams.ts';
-import type { Setup } from '../lab/setup.ts';
-import { keptTeams, sameNumbersWanted } from '../workbook/keptTeams.ts';
+import type { Setup, TeamPlan } from '../lab/setup.ts';
+import { activityInUse } from '../workbook/activityInUse.ts';
+import { keptTeams } from '../workbook/keptTeams.ts';
 import type { Lesson, SheetNames } from '../workbook/lesson.ts';
 import { planClassSheet } from '../workbook/planClassSheet.ts';
 import { planHelpSheet } from '../workbook/planHelpSheet.ts';
@@ -16,7 +17,7 @@ import { applySheet, putAside, valuesOf } from './applyWorkbook.ts';
 import { type BuildMemo, type BuildTask, readMemo, saveMemo } from './buildMemo.ts';
 import type { BuildState, Outcome } from './calls.ts';
 import { withDocumentLock } from './documentLock.ts';
-import { done, problem, problemOf } from './outcome.ts';
+import { done, numbersProblem, problem, problemOf } from './outcome.ts';
 import { ownSheets, roleName, sheetInUse } from './ownSheets.ts';
 import { sampleEntries } from './sampleEntries.ts';
 import { openSpreadsheet, recalculateEveryMinute, type Sheet, type Spreadsheet } from './spreadsheet.ts';
@@ -48,7 +49,7 @@ export function planInUse(spreadsheet: Spreadsheet, memo?: BuildMemo): PlanReadi
 /** Writes the Plan and the list of sheets that are still to build. Pressed twice, the second press changes nothing. */
 export function startBuild(setup: Setup, { sample }: { sample: boolean }): Outcome<BuildState> {
   const numbers = numbersForTeams(setup);
-  if (!numbers.ok) return problemOf(numbers.error);
+  if (!numbers.ok) return numbersProblem(numbers.error);
   const activity = activityById(setup.activity);
   if (activity === undefined)
     return problem({ ...hostWords.setupProblems.activity, received: `“${setup.activity}”` }, 'activity');
@@ -62,12 +63,13 @@ export function startBuild(setup: Setup, { sample }: { sample: boolean }): Outco
     if (sample && before !== undefined && !before.invented) {
       return problem({ ...hostWords.lessonThere, received: hostWords.lessonOf(before.teams.length) });
     }
+    const teams = keptTeams({ drafted: numbers.value.teams, before, setup });
     const lesson: Lesson = {
       setup,
-      activity,
-      teams: keptTeams({ drafted: numbers.value.teams, before, setup }),
+      activity: activityInUse(activity, teams),
+      teams,
       givenNames: activity.givens.map(({ name }) => name),
-      invented: sample,
+      invented: sample || staysInvented(before, teams),
     };
     const memo = newMemo({ spreadsheet, lesson, earlier, sample });
     saveMemo(memo);
@@ -79,10 +81,16 @@ export function startBuild(setup: Setup, { sample }: { sample: boolean }): Outco
   return locked.ran ? locked.value : done(stateOf(readMemo()));
 }
 
+/** A sample stays one while all its teams are still the invented ones. */
+const staysInvented = (before: PlanReading | undefined, teams: readonly TeamPlan[]): boolean =>
+  before?.invented === true && teams.every(({ key }) => before.teams.some((line) => line.key === key));
+
 /** Would writing this lesson over the Plan lose a line or a number that stands there? */
 function loses(before: PlanReading, lesson: Lesson): boolean {
-  if (!sameNumbersWanted(before.setup, lesson.setup)) return true;
-  return before.teams.some(({ key }, index) => lesson.teams[index]?.key !== key);
+  return before.teams.some(({ key, givens }, index) => {
+    const line = lesson.teams[index];
+    return line?.key !== key || before.givenNames.some((name) => (line.givens[name] ?? '') !== (givens[name] ?? ''));
+  });
 }
 
 function newMemo({
@@ -169,7 +177,7 @@ export function continueBuild(): Outcome<BuildState> {
       return done(advance(memo));
     }
     if (task.role.kind === 'plan') return problem({ ...hostWords.planUnfinished, received: 'one that stopped' });
-    const lesson = lessonInFile(spreadsheet, memo);
+    const lesson = lessonInFile(spreadsheet);
     if (!lesson.ok) return lesson;
     refreshNames(spreadsheet, memo);
     const { kind, className } = task.role;
@@ -195,10 +203,7 @@ function refreshNames(spreadsheet: Spreadsheet, memo: BuildMemo): void {
   }
 }
 
-function lessonInFile(
-  spreadsheet: Spreadsheet,
-  memo: BuildMemo,
-): Outcome<{ readonly lesson: Lesson; readonly reading: PlanReading }> {
+function lessonInFile(spreadsheet: Spreadsheet): Outcome<{ readonly lesson: Lesson; readonly reading: PlanReading }> {
   const sheet = sheetInUse(ownSheets(spreadsheet), planRole)?.sheet;
   if (sheet === undefined) return problem({ ...hostWords.planUnfinished, received: 'none' });
   const reading = readLesson(valuesOf(sheet));
@@ -210,8 +215,9 @@ function lessonInFile(
   const missing = activity.givens.find(({ name }) => !reading.value.givenNames.includes(name));
   if (missing !== undefined)
     return problem({ ...hostWords.headingMissing(missing.name), received: 'a Plan without it' });
-  const { setup, teams, givenNames } = reading.value;
-  return done({ lesson: { setup, activity, teams, givenNames, invented: memo.sample }, reading: reading.value });
+  const { setup, teams, givenNames, invented } = reading.value;
+  const lesson = { setup, activity: activityInUse(activity, teams), teams, givenNames, invented };
+  return done({ lesson, reading: reading.value });
 }
 
 function sheetPlan({

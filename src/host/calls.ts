@@ -18,9 +18,13 @@ export interface ActivityView {
     readonly unit: string;
     readonly about: string;
     readonly optional: boolean;
+    /** The size of a flask, to be found on the shelf. */
+    readonly flask?: boolean;
     /** A value to begin with when this activity is picked, as text. */
     readonly start?: string;
   }[];
+  /** The substances that it can be done with; left out where any solute of the lesson will do. */
+  readonly solutes?: readonly SoluteView[];
 }
 export interface SoluteView {
   readonly name: string;

@@ -28,3 +28,7 @@ export function guarded<T>(work: () => Outcome<T>): Outcome<T> {
     return problem({ ...hostWords.refused, received: `“${received}”` });
   }
 }
+
+/** The same for numbers that could not be made: `argument` names a given, and its field shows why. */
+export const numbersProblem = (error: ChemError): Outcome<never> =>
+  problemOf(error, error.argument === 'activity' ? 'activity' : `givens.${error.argument}`);

@@ -22,7 +22,8 @@ export function readSetup(given: unknown): Outcome<Setup> {
   const readGivens: Record<string, string> = {};
   for (const { name, optional } of plan.givens) {
     const value = textOf(givens[name]);
-    if (value === '' && optional !== true) {
+    // An ion can be named only where the substance gives ions; making the numbers finds out.
+    if (value === '' && optional !== true && name !== plan.numbers.ion) {
       return problem({ ...words.given, where: name, received: 'a blank' }, `givens.${name}`);
     }
     readGivens[name] = value;

@@ -44,6 +44,8 @@ export const texts = {
     notFinite: (typed: string) => `“${typed}” has no finite result. Look for a division by 0 or one digit too many.`,
     unread: (typed: string, unit: string) =>
       `Expected ${units(unit)}, ${such(unit)}, received “${typed}”. Look at the signs between the numbers.`,
+    millions: ({ part, meant }: { readonly part: string; readonly meant: string }) =>
+      `“${part}” with a capital M stands for a million ${part.slice(1)}. Did you mean ${meant}? Type it that way.`,
     unknownUnit: (part: string, unit: string) => `“${part}” is no unit we know. Type ${units(unit)}, ${such(unit)}.`,
     unlikeKinds: (typed: string, unit: string) =>
       `“${typed}” adds things of different kinds. Give each part its unit, ${such(unit)}.`,
@@ -89,6 +91,7 @@ export const texts = {
     solute: 'Substance to dissolve',
     pickSolute: 'Pick a substance',
     pickIon: 'Pick an ion',
+    noIon: 'This substance gives no ions that can be counted here. The row about one ion is left out when you build.',
     otherFormula: 'Another formula …',
     formula: 'Formula',
     formulaHint: 'As you write it, such as Na2SO4 or CuSO4·5H2O.',
@@ -113,6 +116,8 @@ export const texts = {
     putBack: 'Put it back',
     shelf: 'On the shelf',
     shelfHint: 'Teams’ own numbers are chosen to fit these.',
+    notOnShelf: ({ size, sizes }: { readonly size: string; readonly sizes: string }) =>
+      `No flask of ${size} mL is on the shelf (${sizes}). Take one of these, or add it under “On the shelf”.`,
     flasks: 'Volumetric flasks',
     pipettes: 'Pipettes',
     sizesHint: 'Sizes in mL, with commas or spaces between them.',
@@ -134,8 +139,8 @@ export const texts = {
     allowance: 'Allowance for technique',
     allowanceHint: 'Share of a bench reading that may come from hands rather than glassware.',
     periods: 'Periods',
-    seed: 'Number that the teams’ numbers come from',
-    seedHint: 'The same number gives the same teams’ numbers again. Any whole number.',
+    seed: 'Seed',
+    seedHint: 'The same seed gives the teams the same numbers again. Any whole number.',
     preview: 'See the teams’ numbers',
     previewing: 'Working out the teams’ numbers …',
     previewTitle: 'The teams’ numbers',
@@ -218,8 +223,8 @@ export const texts = {
     tries: (tries: number) => (tries === 0 ? '' : count(tries, 'try', 'tries')),
     helpTaken: (level: number) => `help ${level}`,
     isFormula: 'This entry is a formula. Ask how they came to it.',
-    goToRows: (team: string) => `Go to ${team}’s rows`,
-    went: (team: string) => `The sheet shows ${team}’s rows.`,
+    goToRows: (team: string) => `Go to the rows of ${team}`,
+    went: (team: string) => `The sheet shows the rows of ${team}.`,
     say: 'Say to everyone:',
     lookAgain: 'Look again',
     checkAgain: 'Check again',

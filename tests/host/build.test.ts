@@ -197,6 +197,27 @@ describe('building again with other teams', () => {
     expect(names(host)).not.toContain('Moss class');
   });
 
+  it('keeps no copy of the Plan while no line of a team changes', () => {
+    const host = open();
+    buildSetup(host, setup);
+    buildSetup(host, { ...setup, settings: { ...setup.settings, seed: '99', figures: '4' } });
+    expect(names(host).filter((name) => name.includes('kept'))).toEqual([]);
+    expect(answerOf(call(host, 'readLesson')).setup.settings).toMatchObject({ seed: '99', figures: '4' });
+  });
+
+  it('leaves out the row about one ion for a substance without ions, and counts without it', () => {
+    const host = open();
+    const sugar = { ...setup, givens: { ...setup.givens, formula: 'C12H22O11', ion: '' } };
+    buildSetup(host, sugar);
+    const team = { ...otter, key: keyOf(host, 'Fern class', 'Otter') };
+    expect(check(host, team)).toBe('blank');
+    expect(() => stepRow(host, { ...team, step: 'ion molarity' })).toThrow();
+    const { stepCount, teams } = answerOf(call(host, 'readClass', 'Fern class'));
+    expect(teams[0]?.steps.filter(({ id }) => id !== 'in your words')).toHaveLength(stepCount);
+    const salt = call(host, 'startBuild', { ...setup, givens: { ...setup.givens, ion: '' } });
+    expect(salt).toMatchObject({ ok: false, problem: { field: 'givens.ion' } });
+  });
+
   it('keeps the earlier Plan when other numbers are wanted', () => {
     const host = open();
     buildSetup(host, setup);
@@ -291,6 +312,9 @@ describe('the Plan', () => {
   });
 });
 
+/** Row of a class sheet that says so. */
+const inventedRow = 3;
+
 describe('the sample', () => {
   it('is refused in a file that has a lesson of its own', () => {
     const host = open();
@@ -305,7 +329,7 @@ describe('the sample', () => {
     buildSample(host);
     const { setup: read, classes } = answerOf(call(host, 'readLesson'));
     const [className = ''] = classes;
-    expect(valueAt(host, { sheet: className, row: 3, column: 1 })).toContain('invented');
+    expect(valueAt(host, { sheet: className, row: inventedRow, column: 1 })).toContain('invented');
     const view = answerOf(call(host, 'readClass', className));
     const entries = view.teams.flatMap(({ steps }) => steps.filter(({ entry }) => entry !== ''));
     expect(entries.length).toBeGreaterThan(20);
@@ -317,6 +341,18 @@ describe('the sample', () => {
     buildSample(host);
     expect(entryOf(host, at)).toBe('our own');
     expect(read.classes.length).toBe(2);
+  });
+  it('stays a sample, with one Plan, when it is built again from the sidebar without a change', () => {
+    const host = open();
+    buildSample(host);
+    const before = names(host);
+    buildSetup(host, answerOf(call(host, 'readLesson')).setup);
+    const { classes, setup: read } = answerOf(call(host, 'readLesson'));
+    expect(names(host)).toEqual(before);
+    expect(valueAt(host, { sheet: 'Plan', row: 3, column: 1 })).toContain('invented school');
+    expect(valueAt(host, { sheet: classes[0] ?? '', row: inventedRow, column: 1 })).toContain('invented');
+    buildSetup(host, { ...read, classes: [{ name: 'Our own', teams: ['Newt'] }] });
+    expect(valueAt(host, { sheet: 'Plan', row: 3, column: 1 })).not.toContain('invented');
   });
   it('is built from the menu in one go', () => {
     const host = open();

@@ -53,6 +53,14 @@ describe('readField', () => {
   ])('keeps the figures of %s through its conversion', (typed, unit, text) => {
     expect(textOf(typed, unit)).toBe(text);
   });
+  it.each([
+    ['250ML', 'mL', 'mL'],
+    ['250 Ml', 'mL', 'mL'],
+    ['3 * 2 Mg', 'g', 'mg'],
+    ['5 Mmol / 2 L', 'mol/L', 'mmol'],
+  ])('asks whether a capital M was meant in %s', (typed, unit, meant) => {
+    expect(messageOf(typed, unit)).toContain(`Did you mean ${meant}?`);
+  });
   it('reads and writes a decimal comma where the plan has one', () => {
     expect(textOf('0,400', 'mol/L', 'comma')).toBe('0,400');
     expect(textOf('0,25 L', 'mL', 'comma')).toBe('250');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { draftOf, givensFor, keptDraft, type PlanDraft } from '../../src/sidebar/plan/planDraft.ts';
+import { draftOf, givensAfter, givensFor, keptDraft, type PlanDraft } from '../../src/sidebar/plan/planDraft.ts';
 import { readPlan } from '../../src/sidebar/plan/readPlan.ts';
 import { builtLesson, commaLesson, emptyLesson } from './scenes.ts';
 
@@ -43,7 +43,11 @@ describe('readPlan', () => {
     expect(problemsOf({ givens: { ...givens, ion: 'Cl-' } })).toEqual([
       { field: 'givens.ion', message: expect.stringContaining('Br⁻') },
     ]);
-    expect(problemsOf({ givens: { ...givens, formula: 'C12H22O11', ion: 'anything' } })).toEqual([]);
+    const sugar = readPlan(
+      { ...draftOf(builtLesson), givens: { ...givens, formula: 'C12H22O11', ion: 'anything' } },
+      activity,
+    );
+    expect('setup' in sugar && sugar.setup.givens.ion).toBe('');
   });
   it('wants names for classes and teams, each once', () => {
     const classes = [
@@ -84,6 +88,27 @@ describe('planDraft', () => {
       flask: '100',
       density: '1.05',
     });
+  });
+  it('starts with an ion of the substance, and with none where there are none', () => {
+    if (!activity) throw new Error('the scene has lost its activity');
+    expect(givensFor(activity, { formula: 'CaCl2' }).ion).toBe('Cl⁻');
+    expect(givensFor(activity, { formula: 'C12H22O11' }).ion).toBe('');
+  });
+  it('makes room for a substance that the next activity takes, with an ion of it', () => {
+    const { solutes } = builtLesson;
+    if (!activity) throw new Error('the scene has lost its activity');
+    const limited = {
+      ...activity,
+      givens: activity.givens.map((given) => (given.name === 'formula' ? { ...given, start: 'CuSO4·5H2O' } : given)),
+      solutes: solutes.filter(({ formula }) => formula === 'CuSO4·5H2O'),
+    };
+    const from = { givens: builtLesson.setup.givens, otherFormula: false, solutes };
+    const after = givensAfter(limited, from);
+    expect(after.formula).toBe('CuSO4·5H2O');
+    expect(after.ion).toMatch(/^(Cu²⁺|SO₄²⁻)$/);
+    expect(givensAfter(activity, from)).toEqual(builtLesson.setup.givens);
+    // What was typed as a formula of one's own stays; the host says if it will not do.
+    expect(givensAfter(limited, { ...from, otherFormula: true }).formula).toBe('KBr');
   });
   it('takes a kept draft only if it has the shape of one', () => {
     const begun = draftOf(builtLesson);

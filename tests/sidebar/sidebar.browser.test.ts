@@ -122,7 +122,7 @@ describe('plan and build', () => {
   it('says beside each field what to do, goes to the first, opens what is folded, and keeps what was typed', async () => {
     const opened = await open(emptyFile);
     await opened.getByText('Checks and hints').click();
-    await opened.getByLabel('Number that the teams’ numbers come from').fill('1.5');
+    await opened.getByLabel('Seed', { exact: true }).fill('1.5');
     await opened.getByText('Checks and hints').click();
     await flask(opened).fill('2.5 kg');
     await buildButton(opened).click();
@@ -219,6 +219,14 @@ describe('plan and build', () => {
     await formula.blur();
     await opened.getByText('does not mean it is harmless').waitFor();
     await opened.getByText('read the safety data sheet').waitFor();
+    await formula.fill('K2Cr2O7');
+    await formula.blur();
+    await opened.getByText('Danger', { exact: true }).waitFor();
+    await opened.getByText('H350: causes cancer (harmonised').waitFor();
+    await opened.getByText('Chromium(VI) can cause cancer').waitFor();
+    expect(await opened.getByText('Not in our list').count()).toBe(0);
+    await formula.fill('Na2S2O3');
+    await formula.blur();
     await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Cobalt(II) chloride · CoCl2' });
     await opened.getByText('Cobalt salts are sensitising').waitFor();
     await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Another formula …' });
@@ -367,8 +375,8 @@ describe('the class now', () => {
       expect(rows).toContain(part);
     }
     expect(await accessibilityFaults(opened)).toEqual([]);
-    await opened.getByRole('button', { name: 'Go to Basalt’s rows' }).click();
-    await opened.getByText('The sheet shows Basalt’s rows.').waitFor();
+    await opened.getByRole('button', { name: 'Go to the rows of Basalt' }).click();
+    await opened.getByText('The sheet shows the rows of Basalt.').waitFor();
     expect((await callsOf(opened)).at(-1)).toEqual({ name: 'goToTeam', args: ['Second period', 'k1'] });
   });
 
@@ -398,7 +406,7 @@ describe('the class now', () => {
     expect(await looks()).toBe(2);
     await opened.getByText('10:43').waitFor();
     expect(await team.textContent()).toContain('3 of 4');
-    expect(await opened.getByRole('button', { name: 'Go to Basalt’s rows' }).isVisible()).toBe(true);
+    expect(await opened.getByRole('button', { name: 'Go to the rows of Basalt' }).isVisible()).toBe(true);
     expect(await team.evaluate((summary) => summary === document.activeElement)).toBe(true);
     await answerNext(opened, 'readClass', [{ fails: 'gone' }]);
     await opened.clock.runFor(20_100);

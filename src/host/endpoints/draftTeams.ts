@@ -4,7 +4,7 @@ import { keptTeams } from '../../workbook/keptTeams.ts';
 import { planInUse } from '../build.ts';
 import { readMemo } from '../buildMemo.ts';
 import type { DraftView, Outcome } from '../calls.ts';
-import { done, problemOf } from '../outcome.ts';
+import { done, numbersProblem } from '../outcome.ts';
 import { readSetup } from '../readSetup.ts';
 import { openSpreadsheet } from '../spreadsheet.ts';
 
@@ -13,7 +13,7 @@ export function draftTeams(given: unknown): Outcome<DraftView> {
   const setup = readSetup(given);
   if (!setup.ok) return setup;
   const numbers = numbersForTeams(setup.value);
-  if (!numbers.ok) return problemOf(numbers.error);
+  if (!numbers.ok) return numbersProblem(numbers.error);
   const before = planInUse(openSpreadsheet(), readMemo());
   return done({
     givenNames: (activityById(setup.value.activity)?.givens ?? []).map(({ name }) => name),

@@ -1,4 +1,5 @@
 import { activityById } from '../../lab/activities.ts';
+import { activityInUse } from '../../workbook/activityInUse.ts';
 import { classNow } from '../../workbook/classNow.ts';
 import { readClassSheet } from '../../workbook/readClassSheet.ts';
 import { valuesOf } from '../applyWorkbook.ts';
@@ -18,7 +19,8 @@ export function readClass(className: unknown): Outcome<ClassView> {
   if (reading === undefined)
     return problem({ ...hostWords.classUnreadable, where: String(className), received: 'one without' });
   const plan = planInUse(spreadsheet);
-  const steps = activityById(plan?.setup.activity ?? '')?.steps ?? [];
+  const activity = activityById(plan?.setup.activity ?? '');
+  const steps = activity === undefined ? [] : activityInUse(activity, plan?.teams ?? []).steps;
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === 'told').map(({ id }) => id);
   const now = new Date();

@@ -1,4 +1,5 @@
 import { allActivities } from '../../lab/activities.ts';
+import type { Activity } from '../../lab/activity.ts';
 import { proposedSolutes } from '../../lab/solutes.ts';
 import { readLesson as readPlan } from '../../workbook/readLesson.ts';
 import { valuesOf } from '../applyWorkbook.ts';
@@ -9,6 +10,7 @@ import { decimalMarkOf } from '../decimalMark.ts';
 import { firstSetup } from '../firstSetup.ts';
 import { done, problemOf } from '../outcome.ts';
 import { ownSheets, sheetInUse } from '../ownSheets.ts';
+import { solutesFor } from '../solutesFor.ts';
 import { openSpreadsheet } from '../spreadsheet.ts';
 
 /** The lesson as the Plan has it now, edits by hand included, and what the sidebar can offer. */
@@ -43,16 +45,27 @@ export function readLesson(): Outcome<LessonView> {
 }
 
 function activityViews(): readonly ActivityView[] {
-  return allActivities().map(({ id, title, aim, givens }) => ({
-    id,
-    title,
-    aim,
-    givens: givens.map(({ name, unit, about, optional, start }) => ({
-      name,
-      unit,
-      about,
-      optional: optional === true,
-      ...(start === undefined ? {} : { start }),
-    })),
-  }));
+  return allActivities().map((activity) => {
+    const { id, title, aim, givens } = activity;
+    const flasks = flaskGivens(activity);
+    const solutes = solutesFor(activity);
+    return {
+      id,
+      title,
+      aim,
+      givens: givens.map(({ name, unit, about, optional, start }) => ({
+        name,
+        unit,
+        about,
+        optional: optional === true,
+        ...(flasks.includes(name) ? { flask: true } : {}),
+        ...(start === undefined ? {} : { start }),
+      })),
+      ...(solutes === undefined ? {} : { solutes }),
+    };
+  });
 }
+
+/** Givens that hold the size of a flask that is filled. */
+const flaskGivens = ({ numbers: { solid, dilution, reagent, serial } }: Activity): readonly string[] =>
+  [solid?.flask, dilution?.volume, reagent?.volume, serial?.flask].filter((name) => name !== undefined);

@@ -7,6 +7,8 @@ export type Worked = number | UnitValue;
 export type Obstacle =
   | { readonly kind: 'unread' }
   | { readonly kind: 'unknown name'; readonly part: string }
+  /** A capital M in front of a small unit: nobody pours a million litres. */
+  | { readonly kind: 'millions'; readonly part: string; readonly meant: string }
   | { readonly kind: 'unlike kinds' };
 
 class NotWorkedOut extends Error {
@@ -17,6 +19,10 @@ class NotWorkedOut extends Error {
 
 /** Spellings of the trade that mathjs lacks, in its own words. */
 const molar: Readonly<Record<string, number>> = { M: 1, mM: 1e-3, uM: 1e-6 };
+
+/** Bench units behind a capital M, with the spelling that was likely meant. */
+const millions = /^M(?:L|l|g|G|mol|MOL|Mol)$/;
+const meantBy: Readonly<Record<string, string>> = { l: 'mL', g: 'mg', mol: 'mmol' };
 
 /** Works out arithmetic with units: numbers, units, brackets and + − × ÷ ^, and nothing else that the parser knows. */
 export function evaluate(text: string): { readonly value: Worked } | { readonly obstacle: Obstacle } {
@@ -44,6 +50,10 @@ export function evaluate(text: string): { readonly value: Worked } | { readonly 
   const unitNamed = (name: string): UnitValue => {
     const concentration = Object.entries(molar).find(([spelling]) => spelling === name);
     if (concentration) return new Unit(concentration[1], 'mol/L');
+    if (millions.test(name)) {
+      const meant = meantBy[name.slice(1).toLowerCase()] ?? name;
+      throw new NotWorkedOut({ kind: 'millions', part: name, meant });
+    }
     if (!Unit.isValuelessUnit(name)) throw new NotWorkedOut({ kind: 'unknown name', part: name });
     return new Unit(1, name);
   };

@@ -45,6 +45,7 @@ export function readField({ typed, unit, mark }: FieldText): FieldReading {
   const outcome = evaluate(spelled);
   if ('obstacle' in outcome) {
     if (outcome.obstacle.kind === 'unknown name') return problem(texts.field.unknownUnit(outcome.obstacle.part, unit));
+    if (outcome.obstacle.kind === 'millions') return problem(texts.field.millions(outcome.obstacle));
     if (outcome.obstacle.kind === 'unlike kinds') return problem(texts.field.unlikeKinds(trimmed, unit));
     return problem(texts.field.unread(trimmed, unit));
   }

@@ -6,6 +6,8 @@ import { errorText } from '../../errors/errorText.ts';
 export interface IonChoice {
   /** The ions of the substance as usually written; none where it gives no ions that can be named. */
   readonly options: readonly string[];
+  /** True where the formula can be read and gives no ions that can be named. */
+  readonly none: boolean;
   /** The option that a typed ion means, or the empty text. */
   readonly chosen: string;
   /** What to begin with: the ion there is most of, the last one where there is as much of each. */
@@ -19,12 +21,13 @@ export function ionChoice({ formula, ion }: { readonly formula: string; readonly
   const read = readFormula(formula);
   const present = read.ok ? ions(read.value) : undefined;
   if (!present?.ok || present.value.some(({ charge }) => charge === 0)) {
-    return { options: [], chosen: '', likely: '', problem: '' };
+    return { options: [], none: read.ok, chosen: '', likely: '', problem: '' };
   }
   const match = ion.trim() === '' ? undefined : matchIon(ion, present.value);
   const likely = present.value.reduce((most, one) => (one.count >= most.count ? one : most));
   return {
     options: present.value.map((one) => one.ion),
+    none: false,
     chosen: match?.ok ? match.value.ion : '',
     likely: likely.ion,
     problem: match && !match.ok ? errorText(match.error) : '',

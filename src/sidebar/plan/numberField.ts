@@ -11,20 +11,23 @@ export interface NumberFieldParts {
   readonly value: string;
   readonly mark: () => DecimalMark;
   readonly typed: (text: string) => void;
+  /** What to know about a number that can be read, or the empty text. */
+  readonly remark?: (value: number) => string;
 }
 
 /** Speaking what a half-typed sum means after every key would drown out the keys. */
 const quietMs = 350;
 
 /** A field that takes arithmetic with units and shows beside itself what that means. */
-export function numberField({ id, label, unit, hint = '', value, mark, typed }: NumberFieldParts): Field {
+export function numberField({ id, label, unit, hint = '', value, mark, typed, remark }: NumberFieldParts): Field {
   const control = element('input', { type: 'text', value, autocomplete: 'off', spellcheck: 'false' });
   const made = field({ id, label, control, unit, hint });
   let timer: ReturnType<typeof setTimeout> | undefined;
   const show = (withProblem: boolean) => {
     clearTimeout(timer);
     const reading = readField({ typed: control.value, unit, mark: mark() });
-    made.setMeaning(reading.kind === 'value' ? reading.meaning : '');
+    const parts = reading.kind === 'value' ? [reading.meaning, remark?.(reading.value) ?? ''] : [];
+    made.setMeaning(parts.filter((part) => part !== '').join(' · '));
     if (withProblem) made.setProblem(reading.kind === 'problem' ? reading.message : '');
   };
   control.addEventListener('input', () => {

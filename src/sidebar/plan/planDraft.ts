@@ -1,6 +1,7 @@
 import type { ActivityView, LessonView } from '../../host/calls.ts';
 import type { SettingName, Setup } from '../../lab/setup.ts';
 import { texts } from '../texts.ts';
+import { ionChoice } from './ionChoice.ts';
 import { namesForCount, teamsToStart } from './teamNames.ts';
 
 export interface ClassDraft {
@@ -35,7 +36,7 @@ export function draftOf({ setup, solutes, activities }: LessonView): PlanDraft {
   const activity = activities.find(({ id }) => id === setup.activity) ?? activities[0];
   return {
     activity: activity?.id ?? setup.activity,
-    otherFormula: formula !== '' && !solutes.some((solute) => solute.formula === formula),
+    otherFormula: formula !== '' && !(activity?.solutes ?? solutes).some((solute) => solute.formula === formula),
     givens: activity ? givensFor(activity, setup.givens) : setup.givens,
     ownNumbers: setup.ownNumbers,
     settings: setup.settings,
@@ -57,9 +58,37 @@ export function givensFor(
 ): Readonly<Record<string, string>> {
   const givens: Record<string, string> = { ...typed };
   for (const { name, start } of activity.givens) {
-    if ((givens[name] ?? '') === '') givens[name] = start ?? '';
+    if ((givens[name] ?? '') === '' && name !== 'ion') givens[name] = start ?? '';
   }
+  const asked = activity.givens.find(({ name }) => name === 'ion');
+  if (asked && (givens.ion ?? '') === '') givens.ion = fittingIon(givens.formula ?? '', asked.start ?? '');
   return givens;
+}
+
+/** The ion if the substance gives it, else the one that it gives most of; empty where it gives none. */
+export function fittingIon(formula: string, ion: string): string {
+  const { chosen, likely, options } = ionChoice({ formula, ion });
+  return options.length === 0 ? '' : chosen === '' ? likely : ion;
+}
+
+/** The givens for another activity: a substance that it does not take makes room for one that it does. */
+export function givensAfter(
+  activity: ActivityView,
+  {
+    givens,
+    otherFormula,
+    solutes,
+  }: { readonly givens: PlanDraft['givens']; readonly otherFormula: boolean; readonly solutes: LessonView['solutes'] },
+): PlanDraft['givens'] {
+  const asked = activity.givens.find(({ name }) => name === 'formula');
+  const offered = activity.solutes ?? solutes;
+  const isOffered = (formula: string) => offered.some((solute) => solute.formula === formula);
+  const start = asked?.start ?? '';
+  const formula = givens.formula ?? '';
+  const stays = !asked || otherFormula || isOffered(formula);
+  const after = givensFor(activity, stays ? givens : { ...givens, formula: isOffered(start) ? start : '' });
+  const asksIon = activity.givens.some(({ name }) => name === 'ion');
+  return asksIon ? { ...after, ion: fittingIon(after.formula ?? '', after.ion ?? '') } : after;
 }
 
 /** A draft that was kept in the tab, if it still has the shape of one. */

@@ -1,5 +1,6 @@
 import type { ActivityView, Problem } from '../../host/calls.ts';
 import type { SettingName } from '../../lab/setup.ts';
+import { readSizes } from '../arithmetic/readSizes.ts';
 import { callHost } from '../callHost.ts';
 import { checkbox } from '../page/checkbox.ts';
 import { choice, type Option } from '../page/choice.ts';
@@ -18,7 +19,7 @@ import { classFields } from './classFields.ts';
 import { ionChoice } from './ionChoice.ts';
 import { numberField } from './numberField.ts';
 import { numbersPreview } from './numbersPreview.ts';
-import { draftOf, givensFor, keptDraft, type PlanDraft } from './planDraft.ts';
+import { draftOf, givensAfter, keptDraft, type PlanDraft } from './planDraft.ts';
 import { type FieldProblem, markOf, numberPart, readPlan } from './readPlan.ts';
 import { soluteFields } from './soluteFields.ts';
 
@@ -114,7 +115,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     );
   const number = (
     name: string,
-    parts: { label: string; unit: string; value: string; hint?: string },
+    parts: { label: string; unit: string; value: string; hint?: string; remark?: (value: number) => string },
     typed: (text: string) => void,
   ) => {
     const made = numberField({ id: name.replace(/[ .]/g, '-'), ...parts, mark: () => markOf(draft), typed });
@@ -149,13 +150,24 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     if (!given) return;
     const write = (ion: string) => put({ givens: { ...draft.givens, ion } });
     const typed = draft.givens.ion ?? '';
-    const { options, chosen, likely } = ionChoice({ formula: draft.givens.formula ?? '', ion: typed });
-    if (!anew && options.join() === ionsShown) return;
-    ionsShown = options.join();
+    const { options, chosen, likely, none } = ionChoice({ formula: draft.givens.formula ?? '', ion: typed });
+    const shown = none ? 'none' : options.join();
+    if (!anew && shown === ionsShown) return;
+    ionsShown = shown;
     const label = sentence(given.name);
     const hint = sentence(given.about);
+    if (none) {
+      if (typed !== '' && !anew) write('');
+      fields.delete('givens.ion');
+      ionRow.replaceChildren(
+        element('div', { class: 'field' }, element('b', {}, label), element('p', { class: 'hint' }, texts.plan.noIon)),
+      );
+      return;
+    }
     if (options.length === 0) {
-      ionRow.replaceChildren(text('givens.ion', { label, value: typed, hint }, write));
+      // No substance yet, or half a formula: an ion of the one before would be wrong for the next.
+      if (!anew && typed !== '') write('');
+      ionRow.replaceChildren(text('givens.ion', { label, value: draft.givens.ion ?? '', hint }, write));
       return;
     }
     // Another substance has other ions. What stands in the sheet is left as it is, even where it fits none of them.
@@ -170,6 +182,11 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     );
     ionRow.replaceChildren(picker('givens.ion', field({ id: 'givens-ion', label, control: list, hint }), write));
   };
+  const offShelf = (size: number): string => {
+    const shelf = readSizes(draft.flasks, markOf(draft));
+    if (!('sizes' in shelf) || shelf.sizes.length === 0 || shelf.sizes.includes(size)) return '';
+    return texts.plan.notOnShelf({ size: String(size), sizes: `${shelf.sizes.join(', ')} mL` });
+  };
   const drawGivens = () => {
     const activity = activityNow();
     aim.textContent = activity?.aim ?? '';
@@ -177,12 +194,12 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     const typed = (name: string) => (value: string) => put({ givens: { ...draft.givens, [name]: value } });
     const rows: HTMLElement[] = [];
     const substances: HTMLElement[] = [];
-    for (const { name, unit, about, optional } of activity?.givens ?? []) {
+    for (const { name, unit, about, optional, flask } of activity?.givens ?? []) {
       const label = optional ? `${sentence(name)} (${texts.plan.optional})` : sentence(name);
       const value = draft.givens[name] ?? '';
       if (name === 'formula') {
         const solute = soluteFields({
-          solutes: lesson.solutes,
+          solutes: activity?.solutes ?? lesson.solutes,
           pick: { formula: value, other: draft.otherFormula },
           settled: () => drawIon(false),
           picked: ({ formula, other }) => {
@@ -194,7 +211,10 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
         substances.push(solute.root);
       } else if (name === 'ion') rows.push(ionRow);
       else if (unit === '') rows.push(text(`givens.${name}`, { label, value, hint: sentence(about) }, typed(name)));
-      else rows.push(number(`givens.${name}`, { label, unit, value, hint: sentence(about) }, typed(name)));
+      else {
+        const remark = flask === true ? { remark: offShelf } : {};
+        rows.push(number(`givens.${name}`, { label, unit, value, hint: sentence(about), ...remark }, typed(name)));
+      }
     }
     drawIon(true);
     substance.replaceChildren(...substances);
@@ -210,7 +230,11 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
   });
   const activityPicker = picker('activity', activityField, (id) => {
     const activity = lesson.activities.find((one) => one.id === id);
-    put({ activity: id, ...(activity ? { givens: givensFor(activity, draft.givens) } : {}) });
+    const { givens, otherFormula } = draft;
+    put({
+      activity: id,
+      ...(activity ? { givens: givensAfter(activity, { givens, otherFormula, solutes: lesson.solutes }) } : {}),
+    });
     drawGivens();
   });
   drawGivens();
@@ -234,9 +258,13 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
   const shelf = foldable(
     texts.plan.shelf,
     element('p', { class: 'hint' }, texts.plan.shelfHint),
-    text('shelf.flasksMl', { label: texts.plan.flasks, value: draft.flasks, hint: sizesHint }, (flasks) =>
-      put({ flasks }),
-    ),
+    text('shelf.flasksMl', { label: texts.plan.flasks, value: draft.flasks, hint: sizesHint }, (flasks) => {
+      put({ flasks });
+      // What a flask's field says about the shelf follows.
+      for (const { name, flask } of activityNow()?.givens ?? []) {
+        if (flask) fields.get(`givens.${name}`)?.control.dispatchEvent(new Event('change'));
+      }
+    }),
     text('shelf.pipettesMl', { label: texts.plan.pipettes, value: draft.pipettes, hint: sizesHint }, (pipettes) =>
       put({ pipettes }),
     ),

@@ -52,6 +52,7 @@ export function readPlan(
     const typed = draft.givens[name] ?? '';
     const field = `givens.${name}`;
     if (unit !== '') givens[name] = number(field, typed, unit, name, optional)?.text ?? '';
+    else if (name === 'ion' && ionChoice({ formula: draft.givens.formula ?? '', ion: '' }).none) givens[name] = '';
     else if (typed.trim() === '' && !optional) {
       note(
         field,

@@ -1,3 +1,4 @@
+import Big from 'big.js';
 import { molarMass } from '../../chemistry/molarMass.ts';
 import { readFormula } from '../../chemistry/readFormula.ts';
 import { errorText } from '../../errors/errorText.ts';
@@ -6,6 +7,7 @@ import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { type Field, field } from '../page/field.ts';
 import { texts } from '../texts.ts';
+import { cautionWords } from './cautionWords.ts';
 
 interface SolutePick {
   readonly formula: string;
@@ -20,6 +22,9 @@ export interface SoluteParts {
 }
 
 const otherValue = 'another';
+
+/** Two decimals, rounded as the decimal that it stands for: 55.845 has no exact binary form and would fall short. */
+export const roundedMass = (gramsPerMole: number): string => new Big(gramsPerMole.toPrecision(12)).toFixed(2);
 
 /** The substance: picked from the list, or typed as a formula; with what to know before planning with it. */
 export function soluteFields({ solutes, pick, picked, settled }: SoluteParts): {
@@ -52,16 +57,22 @@ export function soluteFields({ solutes, pick, picked, settled }: SoluteParts): {
   const chosen = (): SoluteView | undefined =>
     select.value === otherValue ? solutes[indexOf(typed.trim())] : solutes[Number(select.value.replace('solute ', ''))];
   const showCaution = () => {
-    const other = select.value === otherValue;
     const solute = chosen();
-    const words: HTMLElement[] = [];
-    if (solute && solute.caution !== '') {
-      words.push(element('p', {}, element('strong', {}, texts.plan.plannerCaution), ` ${solute.caution}`));
+    const words = cautionWords(solute?.formula ?? (select.value === otherValue ? typed : ''));
+    if (!words) {
+      caution.replaceChildren();
+      caution.classList.remove('strong');
+      return;
     }
-    if (other && !solute && typed.trim() !== '') words.push(element('p', {}, texts.plan.unlisted));
-    if (solute || (other && typed.trim() !== '')) words.push(element('p', { class: 'defer' }, texts.plan.defer));
-    caution.replaceChildren(...words);
-    caution.classList.toggle('strong', words.length > 1);
+    const planner = solute?.caution || words.planner;
+    caution.replaceChildren(
+      ...(planner === '' ? [] : [element('p', {}, element('strong', {}, texts.plan.plannerCaution), ` ${planner}`)]),
+      ...(words.signalWord === '' ? [] : [element('p', {}, element('strong', {}, words.signalWord))]),
+      element('ul', {}, ...words.statements.map((statement) => element('li', {}, statement))),
+      ...(words.advice === '' ? [] : [element('p', {}, words.advice)]),
+      element('p', { class: 'defer' }, texts.plan.defer),
+    );
+    caution.classList.add('strong');
   };
   const tell = () => {
     const other = select.value === otherValue;
@@ -86,7 +97,7 @@ export function soluteFields({ solutes, pick, picked, settled }: SoluteParts): {
     if (typed.trim() === '') return formula.setMeaning('');
     const read = readFormula(typed);
     const mass = read.ok ? molarMass(read.value) : read;
-    formula.setMeaning(mass.ok ? texts.plan.molarMass(mass.value.toFixed(2)) : '');
+    formula.setMeaning(mass.ok ? texts.plan.molarMass(roundedMass(mass.value)) : '');
     formula.setProblem(mass.ok ? '' : errorText(mass.error));
   };
   input.addEventListener('change', () => {

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { readFormula } from '../../src/chemistry/readFormula.ts';
+import { shortCautions } from '../../src/chemistry/shortCautions.ts';
+
+const of = (text: string) => {
+  const formula = readFormula(text);
+  if (!formula.ok) throw new Error(text);
+  return shortCautions(formula.value);
+};
+
+describe('shortCautions', () => {
+  it.each(['NaOH', 'KOH', 'HCl', 'H2SO4'])('says that %s burns before that it eats metal, and what to do', (text) => {
+    const found = of(text);
+    expect(found.signalWord).toBe('Danger');
+    expect(found.statements[0]).toMatch(/^H314: .*\(harmonised, CLP Annex VI\)$/);
+    expect(found.advice).toContain('goggles');
+    expect(found.advice).toMatch(/acid to water|cold water/);
+  });
+  it('keeps to three statements with their codes, the gravest first', () => {
+    const { statements, signalWord } = of('K2Cr2O7');
+    expect(signalWord).toBe('Danger');
+    expect(statements).toHaveLength(3);
+    for (const statement of statements) expect(statement).toMatch(/^(H|EUH)\d{3}\w*: .+\(.+\)$/);
+    expect(statements.join()).toMatch(/H330.*H340.*H350/);
+    expect(of('K2Cr2O7').use).toContain('not for students');
+  });
+  it.each(['KMnO4', 'AgNO3', 'CuSO4·5H2O'])('knows %s, which is on the list', (text) => {
+    expect(of(text).listing).toBe('listed');
+    expect(of(text).statements.length).toBeGreaterThan(0);
+    expect(of(text).signalWord).not.toBe('');
+  });
+  it('names the form that is listed where only another hydrate is', () => {
+    const found = of('CuSO4·3H2O');
+    expect(found.listing).toBe('another hydrate');
+    expect(found.otherForm).toContain('CuSO4');
+    expect(found.statements.join()).not.toContain(found.otherForm);
+    expect(found.signalWord).not.toBe('');
+  });
+  it('says nothing of an unlisted substance, and says that it is unlisted', () => {
+    expect(of('XeF2')).toEqual({
+      listing: 'unlisted',
+      signalWord: '',
+      statements: [],
+      advice: '',
+      use: '',
+      otherForm: '',
+    });
+  });
+  it('never calls a substance without a class harmless', () => {
+    const { signalWord, statements, advice } = of('NaCl');
+    expect(signalWord).toBe('');
+    expect(statements).toEqual([expect.stringMatching(/^Not classified/)]);
+    expect(advice).toContain('not the same as harmless');
+  });
+});
