@@ -1,7 +1,7 @@
 import { HyperFormula } from 'hyperformula';
 import { describe, expect, it } from 'vitest';
 import { declarations } from '../../scripts/generate/declarations.ts';
-import { referenceMarkdown, signature } from '../../scripts/generate/reference.ts';
+import { referencePage, signature } from '../../scripts/generate/reference.ts';
 import { callFunction } from '../../src/functions/callFunction.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { entries } from '../../src/functions/entries.ts';
@@ -77,15 +77,15 @@ describe('declarations', () => {
   });
 });
 
-describe('referenceMarkdown', () => {
-  const text = referenceMarkdown(catalogue);
+describe('referencePage', () => {
+  const text = referencePage(catalogue);
   it('shows every function with its signature, its source and a result', () => {
     for (const entry of catalogue) {
-      const from = text.indexOf(`#### \`${signature(entry)}\``);
+      const from = text.indexOf(`### \`${signature(entry)}\``);
       expect(from).toBeGreaterThanOrEqual(0);
       const section = text.slice(
         from,
-        text.indexOf('#### ', from + 5) < 0 ? undefined : text.indexOf('#### ', from + 5),
+        text.indexOf('### ', from + 5) < 0 ? undefined : text.indexOf('### ', from + 5),
       );
       expect(section).toContain('Source: ');
       expect(section).toContain(' gives');
