@@ -405,6 +405,15 @@ describe('the grid', () => {
     };
     expect(await right('[data-cell=B2] .text')).toBeLessThanOrEqual(await right('[data-cell=B2]'));
     expect(await right('[data-cell=D2] .text')).toBeGreaterThan(await right('[data-cell=D2]'));
+    // No line strikes through the text, and those beyond its end stay.
+    const line = (cell: string): Promise<string> =>
+      page.locator(`[data-cell=${cell}]`).evaluate((one) => getComputedStyle(one).borderRightColor);
+    const [crossed, drawn] = [await line('D2'), await line('D3')];
+    expect(crossed).toBe('rgba(0, 0, 0, 0)');
+    expect(drawn).not.toBe(crossed);
+    expect(await line('E2')).toBe(crossed);
+    expect(await line('G2')).toBe(drawn);
+    expect(await line('B2')).toBe(drawn);
     const shown = page.locator('[data-cell=B2] .text');
     expect(await shown.evaluate((one) => getComputedStyle(one).textOverflow)).toBe('ellipsis');
   });

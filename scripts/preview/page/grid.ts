@@ -59,6 +59,7 @@ const rowsAtOnce = 60;
 export function createGrid(container: HTMLElement, events: GridEvents): Grid {
   const table = element('table', { role: 'grid', class: 'grid', 'aria-multiselectable': 'true' });
   container.append(table);
+  const family = getComputedStyle(table).fontFamily;
   const dark = window.matchMedia('(prefers-color-scheme: dark)');
   let sheet: SheetView | undefined;
   let lastRow = 0;
@@ -177,6 +178,31 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     for (const column of visibleColumns(of)) {
       const td = cells.get(cellKey({ row, column }));
       if (td) draw(of, { row, column }, td);
+    }
+    openLines(of, row);
+  }
+
+  const pen = document.createElement('canvas').getContext('2d');
+  /** Lines between cells would strike through text that runs over them. */
+  function openLines(of: SheetView, row: number): void {
+    const columns = visibleColumns(of);
+    const crossed = new Set<number>();
+    for (const [index, column] of columns.entries()) {
+      const td = cells.get(cellKey({ row, column }));
+      const shown = td?.querySelector<HTMLElement>('.runs-on');
+      if (!td || !shown || !pen) continue;
+      // Measured without the page, which would be laid out anew for every row.
+      pen.font = `${td.style.fontStyle || 'normal'} ${td.style.fontWeight || '400'} ${td.style.fontSize || '14px'} ${family}`;
+      const end = Math.min(6 + pen.measureText(shown.textContent ?? '').width, Number.parseFloat(shown.style.maxWidth));
+      let edge = 0;
+      for (const over of columns.slice(index)) {
+        edge += widthOf(of, over);
+        if (end <= edge) break;
+        crossed.add(over);
+      }
+    }
+    for (const column of columns) {
+      cells.get(cellKey({ row, column }))?.classList.toggle('crossed', crossed.has(column));
     }
   }
 

@@ -17,7 +17,7 @@ export const texts = {
   cornerLabel: 'Whole sheet',
   rowLabel: (row: number) => `Row ${row}`,
   lockedCell: 'This cell is locked in this window.',
-  guardedCell: 'This cell belongs to the table. You will be asked before it changes.',
+  guardedCell: 'Part of the table: you are asked before it changes.',
   spilledCell: 'Filled by a formula in another cell. Change what that formula reads.',
   spilledRefused:
     'This cell is filled by a formula in another cell, so it takes no typing. Change the cells that the formula reads.',
