@@ -359,6 +359,10 @@ function writeLooks(sheet: Sheet, plan: SheetPlan): void {
   whole.setFontWeights(as(({ bold }) => (bold ? 'bold' : 'normal')));
   whole.setFontSizes(as(({ size }) => size));
   whole.setWraps(as(({ wrap }) => wrap));
+  for (const { look, row, column, rows: high, columns: wide } of plan.looks) {
+    if (looks[look].clip !== true) continue;
+    sheet.getRange(row, column, high, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
+  }
   whole.setHorizontalAlignments(as(({ align }) => align));
   whole.setVerticalAlignment('top');
   let from = 0;

@@ -85,7 +85,7 @@ export const texts = {
     sheetChanged: 'The Plan sheet changed since this page read it. Which of the two counts?',
     fromHere: 'Build with what is here',
     comparing: 'Looking at the Plan sheet …',
-    sheetProblems: 'In the Plan sheet, look at',
+    sheetProblems: 'In the sheets, look at',
     lesson: 'The lesson',
     activity: 'Activity',
     solute: 'Substance to dissolve',

@@ -1,3 +1,4 @@
+import { remarks } from '../lab/texts/feedback.ts';
 import { type BlockReading, type ClassReading, notYetKnown, type StepReading } from './readClassSheet.ts';
 import { words } from './words.ts';
 
@@ -100,9 +101,15 @@ function concernOf({
   return undefined;
 }
 
+/** Words that fit any wrong value, or that only send the team to another row: they name no slip. */
+const general = ['notYet', 'farFromTarget', 'follows', 'needsRow', 'lookFirst', 'waitForRow'] as const;
+
+const namesASlip = ({ lookAt }: StepReading): boolean =>
+  lookAt !== '' && !general.some((name) => lookAt.startsWith(remarks[name].split('{')[0] ?? ''));
+
 /** Two rows of one team whose wrong values get the same words: the same idea is behind both. */
 function repeatedFeedback(steps: readonly StepReading[]): readonly [StepReading, StepReading] | undefined {
-  const wrong = steps.filter((step) => isWrong(step) && step.lookAt !== '');
+  const wrong = steps.filter((step) => isWrong(step) && namesASlip(step));
   for (const [index, first] of wrong.entries()) {
     const second = wrong.slice(index + 1).find(({ lookAt }) => lookAt === first.lookAt);
     if (second !== undefined) return [first, second];
@@ -114,7 +121,7 @@ function repeatedFeedback(steps: readonly StepReading[]): readonly [StepReading,
 function themeOf({ blocks }: ClassReading): string {
   const teamsByWords = new Map<string, number>();
   for (const { steps } of blocks) {
-    const said = new Set(steps.filter((step) => isWrong(step) && step.lookAt !== '').map(({ lookAt }) => lookAt));
+    const said = new Set(steps.filter((step) => isWrong(step) && namesASlip(step)).map(({ lookAt }) => lookAt));
     for (const lookAt of said) teamsByWords.set(lookAt, (teamsByWords.get(lookAt) ?? 0) + 1);
   }
   const [theme] = [...teamsByWords.entries()].sort(([, one], [, other]) => other - one);

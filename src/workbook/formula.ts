@@ -11,6 +11,7 @@ export const nativeFunctions = [
   'CHAR',
   'COUNTIF',
   'COUNTIFS',
+  'FIND',
   'HYPERLINK',
   'IF',
   'INDEX',
@@ -18,6 +19,7 @@ export const nativeFunctions = [
   'MATCH',
   'NOW',
   'REPT',
+  'RIGHT',
   'ROW',
 ] as const;
 export type NativeFunction = (typeof nativeFunctions)[number];

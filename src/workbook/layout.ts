@@ -1,5 +1,5 @@
 /** Where things stand in a class sheet. A change here is a new layout: raise the version. */
-export const layoutVersion = 1;
+export const layoutVersion = 2;
 
 /** Columns of a class sheet, from 1. */
 export const classColumns = {
@@ -25,7 +25,7 @@ export const countedColumn = classColumns.givens;
 export const classMarker = 'Labrow class';
 
 /** Rows above the blocks of a class sheet. */
-export const classRows = { title: 1, note: 2, notice: 3, find: 4, firstLink: 5 } as const;
+export const classRows = { title: 1, caution: 2, note: 3, notice: 4, find: 5, firstLink: 6 } as const;
 
 export const planRows = { title: 1, note: 2, notice: 3, settingsHeading: 5 } as const;
 export const planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 } as const;

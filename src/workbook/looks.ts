@@ -3,6 +3,8 @@ import type { LookName, StateName } from './workbook.ts';
 /** Colours stand here once. Each text on its own ground reaches 4.5 : 1. */
 const ink = '#17212b';
 const soft = '#51606f';
+/** For marks that the script reads and people need not. */
+const pale = '#6b7885';
 const paper = '#ffffff';
 const bench = '#f3f6f8';
 const glass = '#0b5c6b';
@@ -15,6 +17,8 @@ export interface Look {
   readonly bold: boolean;
   readonly size: number;
   readonly wrap: boolean;
+  /** Cut at the edge of its cell where it does not wrap, rather than run over empty cells beside it. */
+  readonly clip?: boolean;
   readonly align: 'left' | 'center' | 'right';
 }
 
@@ -26,11 +30,13 @@ export const looks: Readonly<Record<LookName, Look>> = {
   title: { ...plain, bold: true, size: 14 },
   note: { ...plain, color: soft, size: 10 },
   heading: { ...plain, color: soft, background: bench, bold: true, size: 9, wrap: true },
-  'team heading': { ...plain, background: bench, bold: true, size: 12, wrap: true },
-  question: { ...plain, wrap: true },
+  'team heading': { ...plain, background: bench, bold: true, size: 13, wrap: true },
+  question: { ...plain, size: 11, wrap: true },
   entry: { ...plain, background: entryGround, size: 11, wrap: true },
   helper: { ...plain, background: entryGround, wrap: true },
   quiet: { ...plain, color: soft, size: 8 },
+  caution: { ...plain, color: '#744400', background: '#fbebd2', size: 9 },
+  mark: { ...plain, color: pale, size: 6, clip: true },
   spilled: { ...plain, wrap: true },
   'setting name': { ...plain, bold: true },
   'setting value': { ...plain, background: entryGround },

@@ -1,5 +1,6 @@
 import type { Step } from '../lab/activity.ts';
 import type { TeamPlan } from '../lab/setup.ts';
+import { cautionLine } from './cautionLine.ts';
 import { formula, native } from './formula.ts';
 import { classColumns as at, classMarker, classRows, layoutVersion, planColumns } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
@@ -38,6 +39,8 @@ const linkRowsFor = (teamCount: number): number => teamCount + 2;
 export function planClassSheet({ lesson, className, teams, names, places, linkRows }: ClassSheetInput): SheetPlan {
   const { steps } = lesson.activity;
   const givens = lesson.givenNames;
+  const unitOf = (name: string) => lesson.activity.givens.find((given) => given.name === name)?.unit ?? '';
+  const caution = cautionLine(lesson, teams);
   const room = Math.max(linkRows ?? linkRowsFor(teams.length), teams.length);
   const firstBlock = classRows.firstLink + room + 1;
   const height = steps.length + 2;
@@ -59,10 +62,12 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
   const formats: FormatArea[] = [];
   const looks: LookArea[] = [
     { row: classRows.title, column: 1, rows: 1, columns: at.lastEntry, look: 'title' },
+    { row: classRows.caution, column: 1, rows: 1, columns: at.lastEntry, look: caution === '' ? 'note' : 'caution' },
     { row: classRows.note, column: 1, rows: 2, columns: at.lastEntry, look: 'note' },
     { row: classRows.find, column: 1, rows: 1, columns: at.lastEntry, look: 'heading' },
     { row: classRows.firstLink, column: 1, rows: room, columns: 1, look: 'link' },
-    { row: 1, column: at.key, rows: rowCount, columns: columnCount - at.key + 1, look: 'quiet' },
+    { row: classRows.firstLink + teams.length, column: 1, rows: room - teams.length, columns: 1, look: 'note' },
+    { row: 1, column: at.key, rows: rowCount, columns: columnCount - at.key + 1, look: 'mark' },
   ];
 
   teams.forEach((team, index) => {
@@ -73,7 +78,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     const keyCell = `$${columnLetters(at.key)}${heading}`;
 
     findCells.push([computed(`=${references.teamName(lineCell)}`)]);
-    for (const step of steps) findCells.push([whatToFind({ step, givens, heading, lineCell })]);
+    for (const step of steps) findCells.push([whatToFind({ step, givens, unitOf, heading, lineCell })]);
     findCells.push([
       computed(
         `=${native('COUNTIF', fixedArea(column(at.check)), literal('on target'))}&${literal(words.class.closing)}`,
@@ -169,6 +174,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       column: 1,
       cells: [
         [text(className)],
+        [text(caution)],
         [text(`${lesson.activity.title}. ${words.class.how}`)],
         [text(lesson.invented ? `${words.class.invented} ${words.class.notice}` : words.class.notice)],
         [text(words.class.find)],
@@ -183,7 +189,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       row: classRows.firstLink,
       column: 1,
       cells: Array.from({ length: room }, (_, index) => {
-        if (index >= teams.length) return [blank];
+        if (index >= teams.length) return [text(words.class.keptForLate)];
         const target = `${columnLetters(at.find)}${headingRowOf(index)}`;
         const place = `${literal('#gid=')}&${sheetNumber}&${literal('&range=A')}&${native('ROW', target)}`;
         return [computed(`=${native('HYPERLINK', place, target)}`)];
@@ -274,11 +280,13 @@ function planReferences({ names, places }: { names: SheetNames; places: PlanPlac
 function whatToFind({
   step,
   givens,
+  unitOf,
   heading,
   lineCell,
 }: {
   step: Step;
   givens: readonly string[];
+  unitOf: (given: string) => string;
   heading: number;
   lineCell: string;
 }): CellContent {
@@ -288,14 +296,34 @@ function whatToFind({
     return fixed({ row: heading, column: at.givens + place });
   };
   if (step.shown.length === 0) return computed(`=${literalLines(step.title)}`);
-  const pieces = step.shown.map((piece) => {
-    if (typeof piece === 'string') return literalLines(piece);
+  // The unit that follows a given is left out where the cell has one of its own.
+  const following = ({ words: plain, name }: { words: string; name: string | undefined }): string => {
+    const unit = name === undefined ? '' : unitOf(name);
+    const start = ` ${unit}`;
+    if (name === undefined || unit === '' || !plain.startsWith(start) || /^[\w/]/.test(plain.slice(start.length))) {
+      return literalLines(plain);
+    }
+    const lastSign = native('RIGHT', given(name), '1');
+    const isBare = native('ISNUMBER', native('FIND', lastSign, literal('0123456789.,')));
+    const shownUnit = native('IF', isBare, literal(start), literal(''));
+    const rest = plain.slice(start.length);
+    return rest === '' ? shownUnit : `${shownUnit}&${literalLines(rest)}`;
+  };
+  const pieces = step.shown.map((piece, index) => {
+    if (typeof piece === 'string') {
+      const before = step.shown[index - 1];
+      return following({ words: piece, name: typeof before === 'object' ? before.given : undefined });
+    }
     const cell = given(piece.given);
-    const around = [piece.before, undefined, piece.after].map((words, index) =>
-      index === 1 ? cell : words === undefined ? '' : literalLines(words),
+    const around = [piece.before, undefined, piece.after].map((plain, place) =>
+      place === 1
+        ? cell
+        : plain === undefined
+          ? ''
+          : following({ words: plain, name: place === 2 ? piece.given : undefined }),
     );
     const joined = around.filter((part) => part !== '').join('&');
-    return around.length > 1 && joined !== cell ? native('IF', `${cell}=""`, literal(''), joined) : cell;
+    return joined === cell ? cell : native('IF', `${cell}=""`, literal(''), joined);
   });
   const shown = [native('CHAR', '10'), ...pieces].join('&');
   return computed(`=${literalLines(step.title)}&${native('IF', native('ISNUMBER', lineCell), shown, literal(''))}`);

@@ -106,7 +106,7 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
     const line = fixedArea({ row, column: columns.firstStep, rows: 1, columns: steps.length });
     const scored = steps.filter(({ kind }) => kind !== 'told').length;
     const done = native('COUNTIF', line, literal(states.done));
-    const tube = `${native('REPT', literal('▮'), done)}&${native('REPT', literal('▯'), `${scored}-${done}`)}`;
+    const tube = `${native('REPT', literal('●'), done)}&${native('REPT', literal('○'), `${scored}-${done}`)}`;
     return [
       computed(`=${name}`),
       computed(`=${tube}`),
@@ -122,7 +122,7 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
       : [
           { areas: stepAreas, startsWith: '✓', state: 'on target' },
           { areas: stepAreas, startsWith: '≈', state: 'close' },
-          { areas: stepAreas, startsWith: '◔', state: 'follows' },
+          { areas: stepAreas, startsWith: '○', state: 'follows' },
           { areas: stepAreas, startsWith: '·', state: 'blank' },
           { areas: stepAreas, startsWith: '…', state: 'blank' },
         ];

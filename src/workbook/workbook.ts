@@ -34,6 +34,8 @@ export type LookName =
   | 'entry'
   | 'helper'
   | 'quiet'
+  | 'caution'
+  | 'mark'
   | 'spilled'
   | 'setting name'
   | 'setting value'

@@ -149,7 +149,7 @@ describe('building again with other teams', () => {
     expect(entryOf(host, team)).toBe('119.0');
     const late = { ...otter, key: keyOf(host, 'Fern class', 'Late') };
     expect(check(host, late)).toBe('blank');
-    expect(valueAt(host, { sheet: 'Fern class', row: 7, column: 1 })).toBe('Late');
+    expect(valueAt(host, { sheet: 'Fern class', row: 8, column: 1 })).toBe('Late');
   });
 
   it('makes a new sheet when a team goes, copies entries by team and step, and keeps the old one', () => {
@@ -313,7 +313,7 @@ describe('the Plan', () => {
 });
 
 /** Row of a class sheet that says so. */
-const inventedRow = 3;
+const inventedRow = 4;
 
 describe('the sample', () => {
   it('is refused in a file that has a lesson of its own', () => {

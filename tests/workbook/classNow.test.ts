@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { remarks } from '../../src/lab/texts/feedback.ts';
 import { classNow } from '../../src/workbook/classNow.ts';
 import { type BlockReading, notYetKnown, type StepReading } from '../../src/workbook/readClassSheet.ts';
 
@@ -74,6 +75,21 @@ describe('classNow', () => {
     expect(seen(block('One', step('a', wrong)), block('Two', step('b', wrong))).sayToClass).toBe(
       `2 teams read this now: ${wrong.lookAt}`,
     );
+  });
+  it('takes neither the general sentence nor a call to wait for the same question', () => {
+    const general = [remarks.notYet, remarks.waitForRow.replace('{row}', 'First row')];
+    for (const lookAt of general) {
+      const open = { ...wrong, lookAt };
+      const { talkFirst, sayToClass } = seen(
+        block('One', step('a', open), step('b', open)),
+        block('Two', step('a', open), step('b', open)),
+      );
+      expect(sayToClass).toBe('');
+      expect(talkFirst.map(({ reason }) => reason)).toEqual([
+        'Not yet right at First row.',
+        'Not yet right at First row.',
+      ]);
+    }
   });
   it('counts what is not known yet and takes it for neither right nor wrong', () => {
     const found = seen(

@@ -1,6 +1,7 @@
 import { allActivities } from '../../lab/activities.ts';
 import type { Activity } from '../../lab/activity.ts';
 import { proposedSolutes } from '../../lab/solutes.ts';
+import { linkProblems } from '../../workbook/linkProblems.ts';
 import { readLesson as readPlan } from '../../workbook/readLesson.ts';
 import { valuesOf } from '../applyWorkbook.ts';
 import { stateOf } from '../build.ts';
@@ -35,12 +36,13 @@ export function readLesson(): Outcome<LessonView> {
   const reading = readPlan(cells);
   if (!reading.ok) return problemOf(reading.error);
   const { setup, problems } = reading.value;
+  const help = sheetInUse(own, { kind: 'help' })?.sheet;
   return done({
     ...offer,
     built: offer.classes.length > 0,
     setup,
     decimalMark: setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
-    problems,
+    problems: [...problems, ...(help === undefined ? [] : linkProblems(valuesOf(help)))],
   });
 }
 

@@ -1,0 +1,99 @@
+import { HyperFormula } from 'hyperformula';
+import { describe, expect, it } from 'vitest';
+import { activityInUse } from '../../src/workbook/activityInUse.ts';
+import { cautionLine } from '../../src/workbook/cautionLine.ts';
+import { linkProblems } from '../../src/workbook/linkProblems.ts';
+import { planWorkbook } from '../../src/workbook/planWorkbook.ts';
+import { lesson, teams } from './lesson.ts';
+
+const withGivens = (givens: Record<string, string>) =>
+  teams.map((team) => ({ ...team, givens: { ...team.givens, ...givens } }));
+const cautionOf = (formula: string) => cautionLine(lesson, withGivens({ formula }));
+
+describe('cautionLine', () => {
+  it('says the signal word, what to do, and what stands above it', () => {
+    expect(cautionOf('NaOH')).toMatch(/^NaOH: Danger\. Read the safety data sheet.*local rules.*Wear goggles/);
+    expect(cautionOf('CuSO4·5H2O')).toMatch(/^CuSO4·5H2O: Danger\./);
+  });
+  it('says that a substance is not listed, never that it is safe', () => {
+    expect(cautionOf('XeF2')).toMatch(/^XeF2: not listed here.*safety data sheet/);
+    for (const formula of ['XeF2', 'NaCl', 'C12H22O11']) expect(cautionOf(formula)).not.toMatch(/\bsafe\b/);
+  });
+  it('names each substance of the class once', () => {
+    const [first, ...rest] = withGivens({ formula: 'KBr' });
+    if (!first) throw new Error('the lesson has lost its teams');
+    const line = cautionLine(lesson, [{ ...first, givens: { ...first.givens, formula: 'NaOH' } }, ...rest]);
+    expect(line.match(/KBr:/g)).toHaveLength(1);
+    expect(line.match(/NaOH:/g)).toHaveLength(1);
+  });
+  it('stands as text under the title of each class', () => {
+    const sheets = planWorkbook(lesson).sheets.filter(({ role }) => role.kind === 'class');
+    for (const { blocks } of sheets) {
+      const top = blocks.find(({ row, column }) => row === 1 && column === 1);
+      expect(top?.cells[1]).toEqual([{ kind: 'text', text: cautionOf('KBr') }]);
+    }
+  });
+});
+
+describe('the line under a step', () => {
+  /** The planned question of a step, worked out by the engine of the preview with this typed into the Plan. */
+  const shown = (step: string, givens: Record<string, string>): string => {
+    const sheet = planWorkbook(lesson).sheets.find(({ role }) => role.kind === 'class');
+    const find = sheet?.blocks.find(({ column, cells }) => column === 1 && cells.length > 20);
+    const key = sheet?.blocks.find(({ column, cells }) => column === 11 && cells.length > 20);
+    const index = key?.cells.findIndex(([, id]) => id?.kind === 'text' && id.text === step) ?? -1;
+    const formula = find?.cells[index]?.[0];
+    if (find === undefined || formula?.kind !== 'formula') throw new Error(`Expected a question for ${step}.`);
+    const engine = HyperFormula.buildEmpty({ licenseKey: 'gpl-v3' });
+    engine.addSheet('class');
+    const names = lesson.givenNames;
+    names.forEach((name, place) => {
+      engine.setCellContents({ sheet: 0, row: find.row - 1, col: 12 + place }, [[`'${givens[name] ?? ''}`]]);
+    });
+    engine.setCellContents({ sheet: 0, row: find.row - 1, col: 12 + names.length }, [[1]]);
+    engine.setCellContents({ sheet: 0, row: 0, col: 0 }, [[formula.formula]]);
+    const value = String(engine.getCellValue({ sheet: 0, row: 0, col: 0 }));
+    engine.destroy();
+    return value;
+  };
+  it.each([
+    ['200', '200 mL'],
+    ['200 mL', '200 mL'],
+    ['200mL', '200mL'],
+    ['0,200 L', '0,200 L'],
+    ['0.2', '0.2 mL'],
+  ])('adds the unit to %s only where the cell has none', (typed, wanted) => {
+    const line = shown('moles of solute', { ...teams[0]?.givens, flask: typed });
+    expect(line).toContain(wanted);
+    expect(line).not.toMatch(/mL\s*mL|L mL/);
+    expect(line.includes(`${wanted} mL`)).toBe(false);
+  });
+});
+
+describe('activityInUse', () => {
+  it('asks about an ion while any team has one', () => {
+    expect(activityInUse(lesson.activity, teams)).toBe(lesson.activity);
+    const [first, ...rest] = withGivens({ ion: ' ' });
+    expect(activityInUse(lesson.activity, rest).steps.map(({ id }) => id)).not.toContain('ion molarity');
+    expect(activityInUse(lesson.activity, rest).steps).toHaveLength(lesson.activity.steps.length - 1);
+    expect(activityInUse(lesson.activity, [teams[0] ?? { givens: {} }, ...(first ? [first] : [])])).toBe(
+      lesson.activity,
+    );
+  });
+});
+
+describe('linkProblems', () => {
+  const help = (link: string) => [
+    ['Help'],
+    ['step', 'level', 'your own wording', 'link'],
+    ['molar mass', '1', '', link],
+    ['molar mass', '2', '', ''],
+  ];
+  it('says which link nobody is shown, and lets web addresses be', () => {
+    expect(linkProblems(help('www.example.org/film'))).toEqual([
+      expect.stringMatching(/http:\/\/.*the link of molar mass, level 1, in Help.*“www\.example\.org\/film”/),
+    ]);
+    expect(linkProblems(help('https://example.org/film'))).toEqual([]);
+    expect(linkProblems([['Help']])).toEqual([]);
+  });
+});
