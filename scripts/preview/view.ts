@@ -16,6 +16,8 @@ export interface CellView {
   readonly italic?: boolean;
   readonly size?: number;
   readonly wrap?: boolean;
+  /** Text too long for the cell ends at its edge, though the next cell is empty. */
+  readonly clip?: boolean;
   readonly link?: string;
   readonly options?: readonly string[];
   /** Protected for everybody with a warning, or for this seat altogether. */

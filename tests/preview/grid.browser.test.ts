@@ -393,7 +393,11 @@ describe('the grid', () => {
         name: 'Narrow',
         columns: 8,
         view: { columnWidths: [100, 28, 28, 100, 100, 100, 100, 100], hiddenColumns: [3] },
-        cells: { '2,2': { text: 'moles of solute' }, '2,4': { text: 'a note that runs on over the next columns' } },
+        cells: {
+          '2,2': { text: 'moles of solute' },
+          '3,4': { text: 'a note kept to its own cell', clip: true },
+          '2,4': { text: 'a note that runs on over the next columns' },
+        },
       },
     ]);
     await server.close();
@@ -405,6 +409,7 @@ describe('the grid', () => {
     };
     expect(await right('[data-cell=B2] .text')).toBeLessThanOrEqual(await right('[data-cell=B2]'));
     expect(await right('[data-cell=D2] .text')).toBeGreaterThan(await right('[data-cell=D2]'));
+    expect(await right('[data-cell=D3] .text')).toBeLessThanOrEqual(await right('[data-cell=D3]'));
     // No line strikes through the text, and those beyond its end stay.
     const line = (cell: string): Promise<string> =>
       page.locator(`[data-cell=${cell}]`).evaluate((one) => getComputedStyle(one).borderRightColor);

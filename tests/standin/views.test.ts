@@ -27,6 +27,13 @@ describe('views', () => {
     );
     expect(text(host, 'A1')).toBe(shown);
   });
+  it('show text that ends at the edge of its cell', () => {
+    const { host } = dress(
+      "sheet.getRange('A1').setValue('long').setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP); sheet.getRange('B1').setValue('long');",
+    );
+    expect(cellView(host, 'A1')).toMatchObject({ text: 'long', clip: true });
+    expect(cellView(host, 'B1')).not.toHaveProperty('clip');
+  });
   it('show looks, alignment, notes, wraps and merges', () => {
     const { host } = dress(`
       sheet.getRange('A1').setValue('x').setBackground('#abc').setFontColor('white').setFontWeight('bold').setFontStyle('italic').setFontSize(14).setWrap(true).setVerticalAlignment('middle').setHorizontalAlignment('center').setNote('note');

@@ -103,7 +103,8 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
   /** Width over which text that is not wrapped may run: its own cell and the empty ones that follow. */
   function roomFor(of: SheetView, place: Place, cell: CellView): number {
     let room = widthOf(of, place.column);
-    if (cell.align === 'right' || cell.align === 'center' || cell.options || mergeAt(of, place)) return room;
+    const alone = cell.clip || cell.options || cell.align === 'right' || cell.align === 'center';
+    if (alone || mergeAt(of, place)) return room;
     let free = true;
     let heldRoom = 0;
     for (let column = place.column + 1; column <= lastColumn; column += 1) {

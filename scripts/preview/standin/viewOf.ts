@@ -44,6 +44,7 @@ function looks(format: Format, rule: Rule | undefined): Partial<CellView> {
     ...(italic ? { italic } : {}),
     ...(format.size === undefined ? {} : { size: format.size }),
     ...(format.wrap === 'WRAP' ? { wrap: true } : {}),
+    ...(format.wrap === 'CLIP' ? { clip: true } : {}),
     ...(format.vertical ? { vertical: format.vertical } : {}),
   };
 }
