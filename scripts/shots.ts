@@ -1,0 +1,110 @@
+// `npm run shots` takes the pictures of the README: the built script over the stand-in, with the invented sample class.
+import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { findBrowser } from './findBrowser.mjs';
+import { stop } from './prepare.mjs';
+import { buildSample } from './preview/buildSample.ts';
+import { startServer } from './preview/server.ts';
+import { openStandIn, type StandIn } from './preview/standin/openStandIn.ts';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..');
+const folder = join(root, 'scripts', 'screenshots');
+const largestPicture = 300_000;
+
+function readBuilt(name: string): string {
+  const path = join(root, 'dist', name);
+  return existsSync(path) ? readFileSync(path, 'utf8') : stop(`dist/${name} is missing. Run “npm run build” first.`);
+}
+
+/**
+ * One team of the sample (the last, which has typed nothing) with an entry for each answer worth showing. Its molar
+ * mass is the sum of the atomic numbers, its moles have too few figures, and its mass is right for that molar mass.
+ */
+const shown = {
+  className: 'Second period',
+  team: 'Pumice',
+  entries: [
+    { step: 'molar mass', text: '54', check: 'not yet' },
+    { step: 'moles of solute', text: '0.022', check: 'close' },
+    { step: 'mass of solute', text: '1.16', check: 'follows' },
+    { step: 'stock procedure', text: 'e c f g d h b a i', check: 'on target' },
+  ],
+} as const;
+const columns = { entry: 2, check: 4, step: 12 };
+
+/** Types the entries as a student does, and makes sure that each gets the answer it is there for. */
+function typeEntries(host: StandIn): void {
+  const sheetNow = () => host.view('student').sheets.find(({ name }) => name === shown.className);
+  const textIn = (row: number, column: number): string => sheetNow()?.cells[`${row},${column}`]?.text ?? '';
+  const rows = Array.from({ length: sheetNow()?.rows ?? 0 }, (_, index) => index + 1);
+  const heading = rows.find(
+    (row) =>
+      textIn(row, 1) === shown.team && textIn(row, columns.step) === '' && textIn(row, columns.check) === 'Check',
+  );
+  const sheet = sheetNow();
+  if (!sheet || heading === undefined)
+    throw new Error(`The sample has no rows of ${shown.team} in ${shown.className}.`);
+  const placed = shown.entries.map((entry) => {
+    const row = rows.find((one) => one > heading && textIn(one, columns.step) === entry.step);
+    return row === undefined ? stop(`${shown.team} has no row for ${entry.step}.`) : { ...entry, row };
+  });
+  const edits = placed.map(({ row, text }) => ({ sheet: sheet.id, row, column: columns.entry, text }));
+  const [refused] = host.type('student', edits).refused;
+  if (refused) stop(`“${refused.edit.text}” was refused: ${refused.reason}`);
+  for (const { row, step, text, check } of placed) {
+    const got = textIn(row, columns.check);
+    if (got !== check) stop(`expected “${check}” for “${text}” in ${step}, received “${got}”.`);
+  }
+}
+
+async function openWindow(browser: Browser, address: string, size: { width: number; height: number }): Promise<Page> {
+  const context = await browser.newContext({ viewport: size, colorScheme: 'light', locale: 'en-US' });
+  const page = await context.newPage();
+  await page.goto(address);
+  await page.getByRole('tab', { name: shown.className }).click();
+  await page.getByRole('link', { name: shown.team }).click();
+  await page.locator('td.active', { hasText: shown.team }).waitFor();
+  // On to the first entry: the line above the grid then shows what was typed.
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowRight');
+  return page;
+}
+async function take(page: Page, name: string): Promise<void> {
+  const path = join(folder, name);
+  await page.screenshot({ path, animations: 'disabled', caret: 'hide' });
+  const { size } = statSync(path);
+  if (size > largestPicture) stop(`${name} has ${size} bytes, more than ${largestPicture}.`);
+  console.log(`labrow: scripts/screenshots/${name}, ${Math.round(size / 1000)} kB`);
+}
+
+mkdirSync(folder, { recursive: true });
+const host = openStandIn({
+  code: readBuilt('Code.js'),
+  sidebarHtml: readBuilt('Sidebar.html'),
+  name: 'Labrow: an invented school',
+});
+buildSample(host, () => {});
+const [empty] = host.book.sheets.filter((sheet) => sheet.cells.size === 0);
+if (empty) host.book.removeSheet(empty);
+typeEntries(host);
+const server = await startServer({ host });
+const browser = await chromium.launch({
+  executablePath: findBrowser(),
+  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'],
+});
+try {
+  const teacher = await openWindow(browser, `${server.url}/`, { width: 1280, height: 800 });
+  await teacher.getByRole('button', { name: 'Labrow' }).click();
+  await teacher.getByRole('menuitem', { name: 'Open the sidebar' }).click();
+  const sidebar = teacher.frameLocator('iframe');
+  await sidebar.getByRole('navigation').getByRole('button', { name: 'Class now' }).click();
+  await sidebar.getByText('Talk to first').first().waitFor();
+  await take(teacher, 'class.png');
+  const student = await openWindow(browser, `${server.url}/?seat=student`, { width: 390, height: 800 });
+  await take(student, 'student.png');
+} finally {
+  await browser.close();
+  await server.close();
+}
