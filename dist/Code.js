@@ -2142,15 +2142,15 @@ function percentError({ measured, accepted, signed = false }) {
   return finite(percent(signed ? difference : Math.abs(difference)), "measured");
 }
 
-return { success, failure, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elements, elementOf, relativeMass, molarMass, composition, quoted, notAboveZero, belowZero, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, atomsOfUnits, isWater, anhydrousAtoms, listedCations, listedAnions, isBlank, readFormula, matchIon, notAShare, pureShare, molarity, reagentMolarity, soluteMass, errorText, asCell, computed, readNumber, readQuantity, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, glassware, percentError };
+return { success, failure, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elements, elementOf, relativeMass, molarMass, composition, quoted, notAboveZero, belowZero, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, atomsOfUnits, isWater, anhydrousAtoms, listedCations, listedAnions, isBlank, readFormula, matchIon, notAShare, pureShare, molarity, reagentMolarity, soluteMass, errorText, asCell, computed, readNumber, unitNamed, readQuantity, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, glassware, percentError };
 })();
   // What is in backticks is source in readable form, compiled when it is first used: the host loads this file at every
   // call of a cell function, and a call needs few of the parts. What others build on comes first.
   const sources = {
-// Part CAUTIONS: chemistry/cautionTexts, chemistry/cautionList.generated, chemistry/listedHazards, chemistry/cautions, functions/entries/cautionsEntry
-"CAUTIONS"() {
+// Part chemistry/cautions: chemistry/cautionTexts, chemistry/cautionList.generated, chemistry/listedHazards
+"chemistry/cautions"() {
   return `
-const { failure, molarMass, notAShare, oneTable, success } = part("base");
+const { failure, molarMass, notAShare, success } = part("base");
 
 // src/chemistry/cautionTexts.ts
 var adviceTexts = {
@@ -2562,6 +2562,15 @@ function withCare(statements, { spellings }) {
   return care === "" ? [...statements] : [...statements, line("", care)];
 }
 
+return { adviceTexts, cautionTexts, cautions };
+`;
+},
+// Part CAUTIONS: functions/entries/cautionsEntry
+"CAUTIONS"() {
+  return `
+const { cautions } = part("chemistry/cautions");
+const { oneTable, success } = part("base");
+
 // src/functions/entries/cautionsEntry.ts
 var cautionsEntry = {
   name: "CAUTIONS",
@@ -2582,7 +2591,7 @@ var cautionsEntry = {
     if (!found.ok) return found;
     const { signalWord, statements } = found.value;
     return success(
-      statements.map(({ text, advice }, line2) => [line2 === 0 ? signalWord : "", text, advice])
+      statements.map(({ text, advice }, line) => [line === 0 ? signalWord : "", text, advice])
     );
   }
 };
@@ -2649,8 +2658,17 @@ function closeness(entry, tolerance) {
   const room = Math.max(Math.min(2 * place, 0.02 * target), wideClose ? 0.01 * target : 0);
   return away <= room + relativeSlack * Math.max(target, Math.abs(entry.value)) && "rounding";
 }
+var isOneFigureOf = (entry, { span, asked }) => entry.value !== 0 && entry.figuresMax === 1 && ("decimals" in asked ? entry.lastPlace > -asked.decimals : asked.figures > 1) && isWithin(entry.value, span, tenTo(leadingPlace(entry.value)) / 2);
+function isTruncated(entry, { span, asked }) {
+  if (!hasFiguresAsked(entry, asked)) return false;
+  const size = Math.abs(entry.value);
+  const [low, high] = [Math.abs(span.low), Math.abs(span.high)];
+  const next = size + tenTo("decimals" in asked ? -asked.decimals : leadingPlace(size) - asked.figures + 1);
+  return Math.min(low, high) > size && Math.max(low, high) < next;
+}
 
 // src/lab/texts/feedback.ts
+var workedWith = (text) => ({ "mass of solute": text, molarity: text });
 var slipTexts = {
   "volume-in-mL": {
     fits: "work with the volume left in mL",
@@ -2707,32 +2725,62 @@ var slipTexts = {
     }
   },
   "volumes-multiplied": {
-    fits: "work where times and divide by the volume have changed places",
-    ask: "Same stuff in a bigger flask: what gets bigger, and what gets smaller?"
+    fits: "work that divides by the volume",
+    ask: "Does a bigger flask of it need more of the solute or less?",
+    in: {
+      molarity: {
+        fits: "work that multiplies by the volume",
+        ask: "The same solute in a bigger flask: is it more crowded or less?"
+      }
+    }
   },
   "water-of-hydration-left-out": {
     fits: "the molar mass of the salt with no water in it",
-    ask: "What stands after the dot in the formula?"
+    ask: "What stands after the dot in the formula?",
+    in: workedWith({
+      fits: "work with the molar mass of the salt without its water",
+      ask: "What stands after the dot in the formula?"
+    })
   },
   "one-water-only": {
     fits: "the molar mass with just one water",
-    ask: "How many waters does the formula show after the dot?"
+    ask: "How many waters does the formula show after the dot?",
+    in: workedWith({
+      fits: "work with the molar mass of the salt with just one water",
+      ask: "How many waters does the formula show after the dot?"
+    })
   },
   "group-subscript-ignored": {
     fits: "a molar mass without the number after a bracket",
-    ask: "What does the small number after the bracket act on?"
+    ask: "What does the small number after the bracket act on?",
+    in: workedWith({
+      fits: "work with a molar mass that leaves out the number after a bracket",
+      ask: "What does the small number after the bracket act on?"
+    })
   },
   "bracket-number-on-one-atom": {
     fits: "a molar mass where the number after a bracket acts on one atom only",
-    ask: "Which atoms stand inside the bracket?"
+    ask: "Which atoms stand inside the bracket?",
+    in: workedWith({
+      fits: "work with a molar mass where a bracket’s number acts on one atom only",
+      ask: "Which atoms stand inside the bracket?"
+    })
   },
   "subscripts-ignored": {
     fits: "a molar mass with each atom counted just once",
-    ask: "What do the small numbers in the formula tell you?"
+    ask: "What do the small numbers in the formula tell you?",
+    in: workedWith({
+      fits: "work with a molar mass that counts each atom just once",
+      ask: "What do the small numbers in the formula tell you?"
+    })
   },
   "atomic-numbers-used": {
     fits: "the sum of atomic numbers",
-    ask: "Which number on the periodic table tells you the mass?"
+    ask: "Which number on the periodic table tells you the mass?",
+    in: workedWith({
+      fits: "work with a sum of atomic numbers",
+      ask: "Which number on the periodic table tells you the mass?"
+    })
   },
   "purity-ignored": {
     fits: "work with a solid that is all pure",
@@ -2868,28 +2916,40 @@ var slipTexts = {
     fits: "the moles in one mL",
     ask: "Molarity is moles in how much solution?"
   },
+  "planned-for-made": {
+    fits: "the molarity of the plan",
+    ask: "Which mass did the balance really show?"
+  },
+  "mass-reported": {
+    fits: "the mass in grams",
+    ask: "This row asks for moles. Which step comes before the mass?"
+  },
+  "flasks-compared": {
+    fits: "the sizes of the two flasks compared",
+    ask: "Does all of the stock go into the second flask?"
+  },
   "power-of-ten": {
-    fits: "the right digits with the point in another place",
+    fits: "the right digits with the point moved",
     ask: "What size of number makes sense here? Look at the units."
   }
 };
 var remarks = {
   onTarget: "Yes, this fits your numbers.",
   closeRounding: "Close. Keep spare digits as you work and round at the end.",
+  closeCutOff: "Close. Look at the next digit of your result: round up or down?",
+  closePlanned: "Close. Is it worked from the mass that the balance really showed?",
   closeFewFigures: "Close. Give the value to {figures}.",
   wrongFigures: "The value is right. Give it to {figures}.",
   follows: "This step fits the value in “{row}”. Look at that row first.",
+  oneFigure: "Not yet. One figure says too little here. Give the value to {figures}.",
   notYet: "Not yet. Compare the units, then ask if the size makes sense.",
   signOfError: "Look at the sign. Is the measured value above or below the accepted one?",
   negative: "Not yet. Can this value be below zero?",
   unitWanted: "Look at the unit. This row asks for {unit}. Does yours measure the same thing?",
   unitNone: "Look at the unit. This row asks for a plain number. What cancels out?",
   unitEvidently: "The number looks fine. Does the unit with it fit? This row asks for {unit}.",
-  unreadable: "Type one number here, with or without its unit.",
-  unreadableTwoWays: "This can be read in two ways. Type it with no mark between the thousands.",
-  unreadableKind: "Type a number here. This cell holds something else.",
   signOnly: "Not yet. Look at the sign.",
-  shifted: "Not yet. The digits fit, but the point stands in another place. Look at the units.",
+  shifted: "Not yet. The digits fit, but the point has moved. Look at the units.",
   figuresAsked: "the figures asked",
   blank: "",
   needsRow: "Fill in “{row}” first. This row is worked from it.",
@@ -2899,6 +2959,16 @@ var remarks = {
   severalFit: "Your value fits more than one way of working: {fits}. {ask}",
   oneFits: "Your value matches {fits}. {ask}"
 };
+var unreadableTexts = {
+  "not a number": "Type one number here, with or without its unit.",
+  "two ways": "This can be read in two ways. Type it with no mark between the thousands.",
+  "other kind": "Type a number here. This cell holds something else.",
+  calculation: "Work it out and type one number.",
+  "more than a number": "Type the number alone, with or without its unit."
+};
+var badGiven = (name) => name === "formula" || name === "ion" ? \`⚠ \${name}. The one for your team is missing or cannot be read. Tell your teacher.\` : \`⚠ \${name}. The number for your team is missing or cannot be read. Tell your teacher.\`;
+var badSetting = (name) => \`⚠ \${name}. This setting cannot be read. Tell your teacher.\`;
+var badStep = (id) => \`⚠ \${id}. This row is not known here. Tell your teacher.\`;
 var figureWords = [
   "no figures",
   "one figure",
@@ -2919,14 +2989,14 @@ var decimalWords = [
 ];
 var checkHeadings = { check: "Check", lookAt: "What to look at", hint: "Hint" };
 
-return { slipTexts, remarks, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, toleranceOf, acceptedEnds, isOnTarget, closeness };
+return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, toleranceOf, acceptedEnds, isOnTarget, closeness, isOneFigureOf, isTruncated };
 `;
 },
 // Part lab/readEntry: lab/feedbackText
 "lab/readEntry"() {
   return `
-const { decimalWords, figureWords, remarks, slipTexts } = part("lab/texts/feedback");
-const { isBlank, readNumber, readQuantity } = part("base");
+const { decimalWords, figureWords, remarks, slipTexts, unreadableTexts } = part("lab/texts/feedback");
+const { isBlank, readNumber, readQuantity, unitNamed } = part("base");
 
 // src/lab/feedbackText.ts
 var filled = (text, words) => text.replace(/\\{(\\w+)\\}/g, (whole, name) => {
@@ -2950,10 +3020,7 @@ var askedWords = (asked) => {
   return (_a = "decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) != null ? _a : remarks.figuresAsked;
 };
 var unitQuestion = (text, unit) => unit === "" ? remarks.unitNone : filled(text, { unit });
-function unreadableText(because) {
-  if (because === "two ways") return remarks.unreadableTwoWays;
-  return because === "not a number" ? remarks.unreadable : remarks.unreadableKind;
-}
+var unreadableText = (because) => unreadableTexts[because];
 function feedbackText(judgement, { name, unit }) {
   switch (judgement.status) {
     case "blank":
@@ -2964,6 +3031,8 @@ function feedbackText(judgement, { name, unit }) {
       return remarks.onTarget;
     case "close": {
       if (judgement.because === "rounding") return remarks.closeRounding;
+      if (judgement.because === "cut off") return remarks.closeCutOff;
+      if (judgement.because === "planned for made") return remarks.closePlanned;
       const text = judgement.because === "few figures" ? remarks.closeFewFigures : remarks.wrongFigures;
       return filled(text, { figures: askedWords(judgement.asked) });
     }
@@ -2979,6 +3048,8 @@ function feedbackText(judgement, { name, unit }) {
           return remarks.signOfError;
         case "negative":
           return remarks.negative;
+        case "one figure":
+          return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
         default:
           return judgement.slips.length > 0 ? slipsText(judgement.slips, name) : remarks.notYet;
       }
@@ -3010,6 +3081,20 @@ function splitAtUnit(text) {
   );
   return (match == null ? void 0 : match[1]) !== void 0 && match[2] !== void 0 ? { number: match[1].trim(), unit: match[2].trim() } : void 0;
 }
+var signsOfSpellings = /(?<=\\p{L})\\s*[/*]\\s*\\(?(?=\\p{L})|(?<=\\p{L})\\^?[-−–]?\\d+|(?<=[\\p{L}\\d])[*.·]\\d*H2O/gu;
+function unreadableBehind(unit) {
+  const rest = unit.normalize("NFKC").replace(signsOfSpellings, "");
+  if (/[/*÷^+√]|^[×x·⋅−–-]\\s*[\\d(.]|=\\s*\\S/u.test(rest)) return "calculation";
+  return /[=?]/.test(rest) ? "more than a number" : void 0;
+}
+function unreadableText2(text) {
+  const plain = text.normalize("NFKC");
+  if (/^\\s*=.*\\d.*[-+*/^÷×(]|^\\s*=.*[-+*/^÷×(].*\\d|[\\d)]\\s*[-+−*/^÷×x·⋅]\\s*[\\d(]/su.test(plain)) {
+    return /\\d-\\d+-\\d/.test(plain) ? "not a number" : "calculation";
+  }
+  if (thousandsOrDecimals.test(text)) return "two ways";
+  return /\\d/.test(plain) && /[=?]/.test(plain) ? "more than a number" : "not a number";
+}
 function readEntry(cell, kind, options = {}) {
   if (isBlank(cell)) return { kind: "blank" };
   if (typeof cell !== "string" && typeof cell !== "number") return { kind: "unreadable", because: "other kind" };
@@ -3019,8 +3104,7 @@ function readEntry(cell, kind, options = {}) {
   const split = typeof cell === "string" ? splitAtUnit(cell) : void 0;
   const number = split && readNumber(split.number, "entry", marks);
   if (!split || !(number == null ? void 0 : number.ok)) {
-    const twoWays = typeof cell === "string" && thousandsOrDecimals.test(cell);
-    return { kind: "unreadable", because: twoWays ? "two ways" : "not a number" };
+    return { kind: "unreadable", because: typeof cell === "string" ? unreadableText2(cell) : "not a number" };
   }
   const bare = typedEntry(number.value);
   const own = kind === "molar mass" || kind === "ratio" || kind === "percent" ? ownUnits[kind] : void 0;
@@ -3032,7 +3116,8 @@ function readEntry(cell, kind, options = {}) {
   const quantity = measured && readQuantity(cell, measured, "entry", marks);
   if (quantity == null ? void 0 : quantity.ok)
     return { kind: "number", entry: typedEntry(number.value, quantity.value.value), bare, unit: "fits" };
-  return { kind: "number", entry: bare, bare, unit: "other kind" };
+  const because = unitNamed(split.unit) ? void 0 : unreadableBehind(split.unit);
+  return because ? { kind: "unreadable", because } : { kind: "number", entry: bare, bare, unit: "other kind" };
 }
 
 return { filled, unreadableText, feedbackText, readEntry };
@@ -3042,7 +3127,7 @@ return { filled, unreadableText, feedbackText, readEntry };
 "CHECKENTRY"() {
   return `
 const { filled, readEntry, unreadableText } = part("lab/readEntry");
-const { closeness, figureWords, isOnTarget, isWithin, remarks, toleranceOf } = part("lab/texts/feedback");
+const { closeness, figureWords, isOnTarget, isOneFigureOf, isTruncated, isWithin, remarks, toleranceOf } = part("lab/texts/feedback");
 const { failure, rowByRow, success, withinLimits } = part("base");
 
 // src/lab/checkEntry.ts
@@ -3067,7 +3152,12 @@ function judge(entry, tolerance, tolerancePercent) {
     if (near === "few figures") {
       return { status: "close", lookAt: filled(remarks.closeFewFigures, { figures: figures != null ? figures : remarks.figuresAsked }) };
     }
-    if (near) return { status: "close", lookAt: remarks.closeRounding };
+    if (near) {
+      return { status: "close", lookAt: isTruncated(entry, tolerance) ? remarks.closeCutOff : remarks.closeRounding };
+    }
+    if (isOneFigureOf(entry, tolerance)) {
+      return { status: "not yet", lookAt: filled(remarks.oneFigure, { figures: figures != null ? figures : remarks.figuresAsked }) };
+    }
   }
   if (entry.value === -target) return { status: "not yet", lookAt: remarks.signOnly };
   const power = Math.log10(Math.abs(entry.value / target));
@@ -3392,7 +3482,7 @@ return { namedIon };
 "lesson"() {
   return `
 const { namedIon } = part("chemistry/namedIon");
-const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, tenTo, toleranceOf } = part("lab/texts/feedback");
+const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isOneFigureOf, isTruncated, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, tenTo, toleranceOf } = part("lab/texts/feedback");
 const { anhydrousAtoms, atomsOfUnits, diluentVolume, dilutedMolarity, dilutionFactor, elementOf, elements, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, millilitres, molarMass, molarity, molesPerLitre, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
 
 // src/lab/givenCells.ts
@@ -3531,6 +3621,7 @@ var tellsApart = (span, tolerance) => {
   const slack = relativeSlack * Math.max(Math.abs(span.high), Math.abs(accepted.high));
   return span.high < accepted.low - slack || span.low > accepted.high + slack;
 };
+var fitsSlip = (span, { entry, tolerance }) => tellsApart(span, tolerance) && isWithin(entry.value, span, lastFigureFilledUp(entry, tolerance.asked) / 2);
 function isPowerOfTen(entry, { span, asked }) {
   if (entry.value === 0 || span.middle === 0) return false;
   const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
@@ -3541,10 +3632,7 @@ function isPowerOfTen(entry, { span, asked }) {
 }
 function slipsFound(step, entry, tolerance) {
   if (tolerance.span.middle === 0 || entry.value === 0) return [];
-  const room = lastFigureFilledUp(entry, tolerance.asked) / 2;
-  const found = step.quantity.slips.filter(
-    (slip) => slipSpans(step, slip).some((span) => tellsApart(span, tolerance) && isWithin(entry.value, span, room))
-  ).map(({ id }) => id);
+  const found = step.quantity.slips.filter((slip) => slipSpans(step, slip).some((span) => fitsSlip(span, { entry, tolerance }))).map(({ id }) => id);
   if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
   return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
 }
@@ -3578,13 +3666,19 @@ function judgeEntry(step, read, { rows = [], judgeFigures = false } = {}) {
     return judgeFigures && entry.isText && !figuresFit(entry, tolerance) ? { status: "close", because: "wrong figures", asked } : { status: "on target" };
   }
   const near = closeness(entry, tolerance);
-  if (near) return { status: "close", because: near, asked };
+  if (near) {
+    const isCutOff = near === "rounding" && isTruncated(entry, tolerance);
+    return { status: "close", because: isCutOff ? "cut off" : near, asked };
+  }
   const [followed] = fits;
   if (followed) return { status: "follows", lookAt: followed.lookAt };
   if (read.unit === "fits" && isOnTarget(read.bare.value, tolerance)) {
     return { status: "not yet", slips: [], question: "unit does not fit" };
   }
   const slips = slipsFound(step, entry, tolerance);
+  if (slips.length === 0 && isOneFigureOf(entry, tolerance)) {
+    return { status: "not yet", slips: [], question: "one figure", asked };
+  }
   if (slips.length === 0 && entry.value < 0) {
     const isSignAlone = step.quantity.name === "percent error" && isOnTarget(-entry.value, tolerance);
     return { status: "not yet", slips, question: isSignAlone ? "sign" : "negative" };
@@ -4085,7 +4179,7 @@ var quantities = {
 var quantityNames = Object.keys(quantities);
 var isQuantityName = (text) => quantityNames.includes(text);
 
-return { plainName, readGivenCells, ionCounts, spanOver, slipSpans, stepTolerance, judgeEntry, prepareStep, quantities, isQuantityName };
+return { plainName, readGivenCells, ionCounts, spanOver, slipSpans, fitsSlip, stepTolerance, judgeEntry, prepareStep, quantities, isQuantityName };
 `;
 },
 // Part lab/checkStep
@@ -4174,8 +4268,8 @@ var checkStepEntry = {
 return { entry: checkStepEntry };
 `;
 },
-// Part lab/defaultSettings: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 24 more
-"lab/defaultSettings"() {
+// Part lab/ownHint: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 25 more
+"lab/ownHint"() {
   return `
 const { isBlank } = part("base");
 
@@ -4226,7 +4320,12 @@ var lettered = (name, items) => shuffled(items, seededRandom(name)).map((item, p
 // src/lab/questions/crystalWater.ts
 var crystalWater = {
   name: "crystal water",
-  stem: ["The crystals of ", { given: "formula" }, " hold water. Where is that water once the flask is full?"],
+  // True of every formula, since a team may have one without water.
+  stem: [
+    "Look at ",
+    { given: "formula" },
+    ". Water after a dot in a formula is part of the crystals. Where is such water once the flask is full?"
+  ],
   right: {
     id: "joins the rest",
     text: ["It is part of the water in the flask, and the mark takes care of the volume."],
@@ -5152,7 +5251,7 @@ var dilutionAlone = () => ({
 });
 
 // src/lab/activities/fromSolid.ts
-var fromSolid = ({ id, title, aim, formula, start, impure, question }) => {
+var fromSolid = ({ id, title, aim, formula, start, impure, hydrate, question }) => {
   const names4 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
   const { molarity, flask, ion, purity } = commonGivens;
   return {
@@ -5169,6 +5268,7 @@ var fromSolid = ({ id, title, aim, formula, start, impure, question }) => {
     numbers: {
       formula: "formula",
       ion: "ion",
+      ...hydrate ? { hydrate } : {},
       solid: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
     },
     steps: [
@@ -5211,6 +5311,7 @@ var hydrateSolid = () => fromSolid({
   },
   start: { ion: "Cu^2+" },
   impure: false,
+  hydrate: true,
   question: "crystal water"
 });
 var impureSolid = () => fromSolid({
@@ -5435,7 +5536,21 @@ var defaultShelf = {
   balanceMaxG: 200
 };
 
-return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, defaultSettings, defaultShelf };
+// src/lab/ownHint.ts
+var textOf = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
+var linkOf = (cell) => {
+  const typed = textOf(cell);
+  return /^https?:\\/\\/[^\\s"'<>]+$/i.test(typed) ? typed : "";
+};
+function ownHint(rows, { stepId, level }) {
+  const wanted = stepId.trim().toLowerCase();
+  const line = rows.find(
+    ([step, at, words, link]) => wanted !== "" && textOf(step).toLowerCase() === wanted && textOf(at) === String(level) && !(isBlank(words) && isBlank(link))
+  );
+  return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
+}
+
+return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, defaultSettings, defaultShelf, ownHint };
 `;
 },
 // Part measurement/glasswareTolerance
@@ -5514,7 +5629,8 @@ var quantityHints = {
   },
   "mass of solute": {
     idea: "First find how many moles you need, then what so many moles weigh.",
-    relation: "mass = moles × molar mass, where moles = molarity × volume in litres. If the solid is not pure, you need more.",
+    relation: "mass = moles × molar mass, where moles = molarity × volume in litres.",
+    impure: "Your solid is not pure, so you need more of it.",
     setUp: [
       { given: "molarity" },
       " mol/L × ",
@@ -5527,7 +5643,8 @@ var quantityHints = {
   },
   molarity: {
     idea: "Molarity says how crowded the solute is: how many moles are in each litre of solution?",
-    relation: "molarity = moles ÷ volume in litres, where moles = mass ÷ molar mass. Only the pure part of a solid counts.",
+    relation: "molarity = moles ÷ volume in litres, where moles = mass ÷ molar mass.",
+    impure: "Only the pure part of your solid counts.",
     setUp: [
       { given: "mass" },
       " g",
@@ -5633,9 +5750,10 @@ var readingHints = {
 };
 var toldHints = [
   "Think of a friend who missed the lab. What would you show first?",
-  "Use the words amount, volume and molarity. Say which changed and which did not.",
-  "Begin with: “Before the water went in …, and after it …, because …”."
+  "Say what you saw or worked out first, then how it fits together. Use words of this lab, such as molarity.",
+  "Begin with: “We know that …, because …”."
 ];
+var levelAsked = "Choose 0, 1, 2 or 3.";
 var rowShown = (title) => \`(your “\${title}”)\`;
 
 // src/lab/quantityHint.ts
@@ -5651,9 +5769,9 @@ var filledIn = (pieces, shown) => pieces.map((piece) => {
   return value === void 0 ? "" : \`\${(_a = piece.before) != null ? _a : ""}\${value}\${(_b = piece.after) != null ? _b : ""}\`;
 }).join("");
 function quantityHint(quantity, { level, shown }) {
-  const { idea, relation, setUp } = quantityHints[quantity];
+  const { idea, relation, impure, setUp } = quantityHints[quantity];
   if (level === 1) return idea;
-  if (level === 2) return relation;
+  if (level === 2) return impure !== void 0 && shown("purity") !== void 0 ? \`\${relation} \${impure}\` : relation;
   return filledIn(setUp, (name) => name === atomsShown ? atomsOf(shown("formula")) : shown(name));
 }
 
@@ -5671,27 +5789,70 @@ function shownCell(cell, { argument, decimalMark }) {
   return read.value.unit === "" ? read.value.typed.trim() : String(read.value.value);
 }
 
-return { readingHints, toldHints, rowShown, filledIn, quantityHint, shownCell };
+return { readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint, shownCell };
 `;
 },
-// Part CHECKTEAM: lab/texts/ordering, lab/checkOrder, measurement/volumetricTolerance, lab/texts/readings, lab/readingTolerance, lab/checkReading and 8 more
+// Part CHECKTEAM: lab/activitySlips, lab/texts/ordering, lab/checkOrder, measurement/volumetricTolerance, lab/texts/readings, lab/readingTolerance and 8 more
 "CHECKTEAM"() {
   return `
-const { activityById, checkChoice, defaultSettings, orderedActions, procedureByName, questionByName } = part("lab/defaultSettings");
+const { activityById, checkChoice, defaultSettings, orderedActions, ownHint, procedureByName, questionByName } = part("lab/ownHint");
 const { glasswareFigures } = part("measurement/glasswareTolerance");
-const { filledIn, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/shownCell");
-const { isQuantityName, judgeEntry, plainName, prepareStep, quantities, spanOver } = part("lesson");
+const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/shownCell");
+const { fitsSlip, isQuantityName, judgeEntry, plainName, prepareStep, quantities, spanOver, stepTolerance } = part("lesson");
 
 
 const { feedbackText, filled, readEntry } = part("lab/readEntry");
-const { checkHeadings, remarks } = part("lab/texts/feedback");
+const { badGiven, badSetting, badStep, checkHeadings, remarks } = part("lab/texts/feedback");
 const { asCell, computed, failure, grams, isBlank, millilitres, quoted, readQuantity, spreadOf, success } = part("base");
+
+// src/lab/activitySlips.ts
+var exactly = (value) => ({ low: value, middle: value, high: value });
+function plannedMolarity(step, { stepOf, readyOf }) {
+  const { mass } = step.takes;
+  const weighed = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
+  const planned = (weighed == null ? void 0 : weighed.kind) === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
+  if ((planned == null ? void 0 : planned.kind) !== "calculated" || planned.quantity !== "mass of solute") return [];
+  const ready = readyOf(planned);
+  return ready ? [exactly(ready.numbers.molarity)] : [];
+}
+function massToWeigh({ id }, { activity, readyOf }) {
+  const mass = activity == null ? void 0 : activity.steps.find(
+    (step) => step.kind === "calculated" && step.quantity === "mass of solute" && step.buildsOn["moles of solute"] === id
+  );
+  const ready = mass && readyOf(mass);
+  return ready ? [spanOver(ready, ready.quantity.relation)] : [];
+}
+function flasksCompared({ activity, givens, decimalMark }) {
+  var _a;
+  const { solid, dilution } = (_a = activity == null ? void 0 : activity.numbers) != null ? _a : {};
+  if (!solid || !dilution) return [];
+  const stock = readQuantity(givens[solid.flask], "volume", solid.flask, { decimalMark });
+  const diluted = readQuantity(givens[dilution.volume], "volume", dilution.volume, { decimalMark });
+  if (!stock.ok || !diluted.ok) return [];
+  const ratio = stock.value.value / diluted.value.value;
+  return [exactly(ratio), exactly(1 / ratio)];
+}
+function activitySlips(step, { ready, entry, ...around }) {
+  const tolerance = stepTolerance(ready);
+  const agrees = (spans) => spans.some((span) => fitsSlip(span, { entry, tolerance }));
+  switch (step.quantity) {
+    case "molarity":
+      return agrees(plannedMolarity(step, around)) ? ["planned-for-made"] : [];
+    case "moles of solute":
+      return agrees(massToWeigh(step, around)) ? ["mass-reported"] : [];
+    case "dilution factor":
+      return agrees(flasksCompared(around)) ? ["flasks-compared"] : [];
+    default:
+      return [];
+  }
+}
 
 // src/lab/texts/ordering.ts
 var several = (letters) => letters.join(", ");
 var orderTexts = {
   works: "Yes, this order works.",
   lettersOnly: (known) => \`Write the letters \${known[0]} to \${known[known.length - 1]}, each once, in the order you would work.\`,
+  wordsTyped: (known) => \`Letters only, such as c a b. \${orderTexts.lettersOnly(known)}\`,
   lettersAmiss: (found) => [
     orderTexts.lettersOnly(found.known),
     found.strange.length > 0 ? \`Not in the list: \${several(found.strange)}.\` : "",
@@ -5725,6 +5886,7 @@ function lettersAmiss(entry, actions) {
   const letters = typeof entry === "string" ? lettersIn(entry) : void 0;
   if (letters === void 0) return orderTexts.lettersOnly(known);
   const strange = letters.filter((letter, at) => !known.includes(letter) && letters.indexOf(letter) === at);
+  if (strange.length > 2) return orderTexts.wordsTyped(known);
   const missing = known.filter((letter) => !letters.includes(letter));
   const twice = known.filter((letter) => letters.indexOf(letter) !== letters.lastIndexOf(letter));
   if (strange.length > 0 || missing.length > 0 || twice.length > 0) {
@@ -5773,13 +5935,13 @@ function volumetricTolerance({ vessel, volume, glassClass, standard }) {
 // src/lab/texts/readings.ts
 var readingTexts = {
   onTarget: "Yes, this is as close to the plan as the tools and careful work allow.",
-  above: "The reading is above the plan, by more than careful work allows. Was the empty boat or dish taken off?",
-  below: "The reading is below the plan, by more than careful work allows. Did some of it stay behind on the way?",
+  above: "The reading is above the plan, by more than careful work allows. Was the empty boat or dish taken off? Read again, or go on with what you have.",
+  below: "The reading is below the plan, by more than careful work allows. Did some of it stay behind on the way? Read again, or go on with what you have.",
   farAbove: "Stop before you go on: the reading is far above the plan. Do both have the same unit?",
   farBelow: "Stop before you go on: the reading is far below the plan. Do both have the same unit?",
   unit: "Look at the unit. What does the instrument show, and what does this row ask for?",
   unreadable: "Write the number that the instrument shows, with or without its unit.",
-  badSetting: (name) => \`⚠ \${name}\`
+  decimals: "Close. Write every figure the balance shows."
 };
 var toleranceTexts = {
   balance: (toleranceG) => \`the balance (±\${toleranceG} g, read empty and loaded)\`,
@@ -5792,7 +5954,7 @@ var toleranceTexts = {
 
 // src/lab/readingTolerance.ts
 var settingCell = (settings, name) => isBlank(settings[name]) ? defaultSettings[name] : settings[name];
-var badSetting = (name, wanted) => failure({
+var badSetting2 = (name, wanted) => failure({
   code: "lesson-setting",
   argument: name,
   expected: wanted.expected,
@@ -5805,7 +5967,7 @@ function allowancePercent(settings) {
   const cell = settingCell(settings, name);
   const typed = (_b = (_a = /^\\s*(\\d+(?:[.,]\\d+)?)\\s*%?\\s*$/.exec(String(cell))) == null ? void 0 : _a[1]) == null ? void 0 : _b.replace(",", ".");
   const percent = Number(typed);
-  return typed !== void 0 && percent <= 50 ? success(percent) : badSetting(name, { expected: "a percentage from 0 to 50, such as 2 %,", received: cell });
+  return typed !== void 0 && percent <= 50 ? success(percent) : badSetting2(name, { expected: "a percentage from 0 to 50, such as 2 %,", received: cell });
 }
 function glassware(settings) {
   const classCell = settingCell(settings, "glassware class");
@@ -5813,25 +5975,26 @@ function glassware(settings) {
   const glassClass = String(classCell).trim().toUpperCase();
   const standard = String(standardCell).trim().toUpperCase();
   if (glassClass !== "A" && glassClass !== "B" && glassClass !== "AS") {
-    return badSetting("glassware class", { expected: "A or B", received: classCell });
+    return badSetting2("glassware class", { expected: "A or B", received: classCell });
   }
   if (standard !== "ISO" && standard !== "ASTM") {
-    return badSetting("glassware standard", { expected: "ISO or ASTM", received: standardCell });
+    return badSetting2("glassware standard", { expected: "ISO or ASTM", received: standardCell });
   }
   return success({ glassClass: glassClass === "B" ? "B" : "A", standard });
 }
-function balanceTolerance(settings) {
+function balanceReadability(settings) {
   const cell = settingCell(settings, "balance");
   const read = readQuantity(cell, "mass", "balance");
-  return read.ok && read.value.value > 0 ? success(read.value.value) : badSetting("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
+  return read.ok && read.value.value > 0 ? success(read.value) : badSetting2("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
 }
 var short = (value) => String(Number(value.toPrecision(3)));
 function toolPart(used, settings) {
   if (used.tool === "balance") {
-    const tolerance2 = balanceTolerance(settings);
-    if (!tolerance2.ok) return tolerance2;
-    const uncertainty = tolerance2.value / Math.sqrt(3) * Math.SQRT2;
-    return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance2.value)) });
+    const readability = balanceReadability(settings);
+    if (!readability.ok) return readability;
+    const tolerance2 = readability.value.value;
+    const uncertainty = tolerance2 / Math.sqrt(3) * Math.SQRT2;
+    return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance2)) });
   }
   const kind = glassware(settings);
   if (!kind.ok) return kind;
@@ -5877,6 +6040,12 @@ var kinds = {
   "g/mL": "density"
 };
 var farTimes = 3;
+function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }, settings) {
+  const finest = balanceReadability(settings);
+  if (!isText || !finest.ok) return true;
+  const place = finest.value.lastPlace;
+  return lastPlace <= place && place <= lastPlace + figuresMax - figuresMin;
+}
 function checkReading(entry, reading) {
   const kind = kinds[reading.unit];
   if (kind === void 0) throw new Error(\`No reading is asked for in “\${reading.unit}”.\`);
@@ -5885,12 +6054,13 @@ function checkReading(entry, reading) {
   if (read.kind === "unreadable") return { status: "unreadable", lookAt: readingTexts.unreadable };
   if (read.unit === "other kind") return { status: "not yet", lookAt: readingTexts.unit };
   const tolerance = readingTolerance(reading, reading.settings);
-  if (!tolerance.ok) return { status: "unreadable", lookAt: readingTexts.badSetting(tolerance.error.argument) };
+  if (!tolerance.ok) return { status: "unreadable", lookAt: badSetting(tolerance.error.argument) };
   const { value } = read.entry;
   const { expected } = reading;
   const slack = 1e-12 * Math.max(Math.abs(value), Math.abs(expected));
   if (Math.abs(value - expected) <= tolerance.value.limit + slack) {
-    return { status: "on target", lookAt: readingTexts.onTarget };
+    const isOfBalance = reading.unit === "g" && reading.tools.some(({ tool }) => tool === "balance");
+    return isOfBalance && !showsEveryFigure(read.entry, reading.settings) ? { status: "close", lookAt: readingTexts.decimals } : { status: "on target", lookAt: readingTexts.onTarget };
   }
   if (value > expected * farTimes) return { status: "not yet", lookAt: readingTexts.farAbove };
   if (value < expected / farTimes) return { status: "not yet", lookAt: readingTexts.farBelow };
@@ -5966,6 +6136,7 @@ var kindOfUnit = {
 };
 var needsAnotherLook = ({ status }) => status === "not yet" || status === "follows" || status === "unreadable";
 var isSound = ({ status }) => status === "on target" || status === "close";
+var isFact = ({ step, value }) => (step == null ? void 0 : step.kind) === "measured" && value !== void 0;
 function someOf(items) {
   const chosen = [[]];
   for (const item of items) {
@@ -6002,7 +6173,7 @@ function judgeTeam(block) {
     const entry = block.entries[index];
     if (!step) {
       const isNamed = !isBlank(block.steps[index]);
-      return isNamed ? { ...quietRow, status: "unreadable", lookAt: \`⚠ \${String(block.steps[index])}\` } : quietRow;
+      return isNamed ? { ...quietRow, status: "unreadable", lookAt: badStep(String(block.steps[index])) } : quietRow;
     }
     const row = { ...quietRow, step, root: step.title };
     switch (step.kind) {
@@ -6043,7 +6214,7 @@ function judgeTeam(block) {
     }
     const figuresRead = quantity.figures !== "decimals" && quantity.name !== "percent error";
     const weightsRead = "formula" in cells && !("ion" in cells);
-    const badSetting2 = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
+    const badName = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
       (name) => settings.bad.includes(name)
     );
     const prepareWith = (fromEntries) => prepareStep(quantity, cells, {
@@ -6062,7 +6233,7 @@ function judgeTeam(block) {
         waitsFor || (waitsFor = filled(remarks.lookFirst, { row: ((_d = from.find((row) => !isSound(row))) != null ? _d : first).root }));
       }
     }
-    const bad = result.ok ? badSetting2 != null ? badSetting2 : "" : result.error.argument;
+    const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
     return { bad, ready: result.ok ? result.value : void 0, from, waitsFor };
   }
   function carriedRows(step) {
@@ -6078,9 +6249,28 @@ function judgeTeam(block) {
       return { carried, sound: !unsound, lookAt: (_a = unsound == null ? void 0 : unsound.row.root) != null ? _a : "" };
     });
   }
+  function withActivitySlips(judgement, { step, ready, entry }) {
+    if (judgement.status !== "close" && judgement.status !== "not yet") return judgement;
+    const isOpen = judgement.status === "close" ? judgement.because === "rounding" || judgement.because === "cut off" : judgement.question === void 0 || judgement.question === "one figure";
+    if (!isOpen || entry.kind !== "number") return judgement;
+    const more = activitySlips(step, {
+      activity,
+      stepOf,
+      readyOf: (other) => prepared(other).ready,
+      givens,
+      decimalMark: settings.decimalMark,
+      ready,
+      entry: entry.entry
+    });
+    if (more.length === 0) return judgement;
+    if (judgement.status === "close") {
+      return more.includes("planned-for-made") ? { ...judgement, because: "planned for made" } : judgement;
+    }
+    return { status: "not yet", slips: [...judgement.slips.filter((id) => id !== "power-of-ten"), ...more] };
+  }
   function judgeCalculated(step, cell) {
     const { bad, ready, from, waitsFor } = prepared(step);
-    if (bad !== "" || !ready) return { status: "unreadable", lookAt: \`⚠ \${bad}\` };
+    if (bad !== "" || !ready) return { status: "unreadable", lookAt: bad };
     const entry = readEntry(cell, ready.quantity.entryKind, settings);
     if (entry.kind === "number" && waitsFor !== "") {
       return {
@@ -6089,9 +6279,12 @@ function judgeTeam(block) {
         value: entry.entry.value
       };
     }
-    const judgement = judgeEntry(ready, entry, { rows: carriedRows(step), judgeFigures: settings.judgeFigures });
+    const judgement = withActivitySlips(
+      judgeEntry(ready, entry, { rows: carriedRows(step), judgeFigures: settings.judgeFigures }),
+      { step, ready, entry }
+    );
     const value = entry.kind === "number" ? { value: entry.entry.value } : {};
-    const unsound = from.find((row) => !isSound(row));
+    const unsound = from.find((row) => !isSound(row) && !isFact(row));
     const isRight = judgement.status === "on target" || judgement.status === "close";
     const final = isRight && unsound ? { status: "follows", lookAt: unsound.root } : judgement;
     return {
@@ -6107,7 +6300,7 @@ function judgeTeam(block) {
     const expected = stepOf(step.expects);
     if ((expected == null ? void 0 : expected.kind) !== "calculated") throw new Error(\`the step “\${step.id}” expects no calculated step\`);
     const { bad, ready, waitsFor } = prepared(expected);
-    if (bad !== "" || !ready) return { status: "unreadable", lookAt: \`⚠ \${bad}\` };
+    if (bad !== "" || !ready) return { status: "unreadable", lookAt: bad };
     const entry = readEntry(cell, (_a = kindOfUnit[step.unit]) != null ? _a : "mass", settings);
     const value = entry.kind === "number" ? { value: entry.entry.value } : {};
     if (entry.kind === "number" && waitsFor !== "") {
@@ -6123,7 +6316,7 @@ function judgeTeam(block) {
       }
       const name = "volume" in used ? used.volume : void 0;
       const size = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
-      if ((size == null ? void 0 : size.ok) === false) return { status: "unreadable", lookAt: \`⚠ \${name}\` };
+      if ((size == null ? void 0 : size.ok) === false) return { status: "unreadable", lookAt: badGiven(name != null ? name : "") };
       tools.push({ tool: used.tool, volume: millilitres((_c = size == null ? void 0 : size.value.value) != null ? _c : expectedValue) });
     }
     const { cells, decimalMark } = settings;
@@ -6134,24 +6327,10 @@ function judgeTeam(block) {
     const row = judge(index);
     if (((_a = row.step) == null ? void 0 : _a.kind) === "told" || !((_b = row.step) == null ? void 0 : _b.bench) || row.status === "on target") return row;
     const earlier = steps.slice(0, index).flatMap((step, place) => step && step.kind !== "chosen" ? [judge(place)] : []);
-    const first = earlier.find(needsAnotherLook);
+    const first = earlier.find((other) => needsAnotherLook(other) && !isFact(other));
     return first ? { ...row, lookAt: filled(remarks.waitForRow, { row: first.root }) } : row;
   }
   return steps.map((_, index) => withWait(index));
-}
-
-// src/lab/ownHint.ts
-var textOf = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
-var linkOf = (cell) => {
-  const typed = textOf(cell);
-  return /^https?:\\/\\/[^\\s"'<>]+$/i.test(typed) ? typed : "";
-};
-function ownHint(rows, { stepId, level }) {
-  const wanted = stepId.trim().toLowerCase();
-  const line = rows.find(
-    ([step, at, words, link]) => wanted !== "" && textOf(step).toLowerCase() === wanted && textOf(at) === String(level) && !(isBlank(words) && isBlank(link))
-  );
-  return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
 }
 
 // src/lab/stepHint.ts
@@ -6210,9 +6389,11 @@ function stepHint(wanted) {
 
 // src/lab/checkTeam.ts
 function levelWanted(cell) {
-  var _a, _b;
-  const level = typeof cell === "number" ? cell : typeof cell === "string" ? Number((_b = (_a = /^\\s*([0-3])\\b/.exec(cell)) == null ? void 0 : _a[1]) != null ? _b : 0) : 0;
-  return Number.isFinite(level) ? Math.max(0, Math.floor(level)) : 0;
+  var _a;
+  if (isBlank(cell)) return 0;
+  const typed = typeof cell === "string" ? (_a = /^\\s*([0-3])(?![\\d.,/])/.exec(cell)) == null ? void 0 : _a[1] : cell;
+  const level = typeof typed === "string" ? Number(typed) : typed;
+  return level === 0 || level === 1 || level === 2 || level === 3 ? level : void 0;
 }
 function checkTeam(table) {
   const settings = readLessonSettings(table.settings);
@@ -6226,7 +6407,9 @@ function checkTeam(table) {
   const hintFor = (row, index) => {
     var _a;
     if (!row.step) return "";
-    const level = Math.min(levelWanted((_a = table.helpWanted) == null ? void 0 : _a[index]), settings.highestHelpLevel, 3);
+    const wanted = levelWanted((_a = table.helpWanted) == null ? void 0 : _a[index]);
+    if (wanted === void 0) return levelAsked;
+    const level = Math.min(wanted, settings.highestHelpLevel);
     return stepHint({
       activity,
       stepId: row.step.id,
@@ -7878,7 +8061,7 @@ function cellText(cell) {
 }
 
 // src/workbook/layout.ts
-var layoutVersion = 1;
+var layoutVersion = 2;
 var classColumns = {
   find: 1,
   entry: 2,
@@ -7897,7 +8080,7 @@ var classColumns = {
 };
 var countedColumn = classColumns.givens;
 var classMarker = "Labrow class";
-var classRows = { title: 1, note: 2, notice: 3, find: 4, firstLink: 5 };
+var classRows = { title: 1, caution: 2, note: 3, notice: 4, find: 5, firstLink: 6 };
 var planRows = { title: 1, note: 2, notice: 3, settingsHeading: 5 };
 var planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 };
 var spareTeamLines = 60;
@@ -8010,17 +8193,18 @@ var hostWords = {
 return { hostWords };
 `;
 },
-// Part desk: lab/numbers/lessonNumbers, lab/numbers/nearbyNumbers, lab/texts/numbers, lab/plannerCaution, lab/soluteList.generated, lab/solutes and 51 more
+// Part desk: lab/numbers/lessonNumbers, lab/numbers/nearbyNumbers, lab/reagentList.generated, lab/concentratedReagents, lab/texts/numbers, lab/plannerCaution and 58 more
 "desk"() {
   return `
 const { cellText, classColumns, classMarker, classRows, helpRows, layoutVersion, planColumns, planRows, spareTeamLines, withDocumentLock } = part("host/documentLock");
 const { hostWords } = part("host/words");
 const { choiceOf, documentVisibility, isStateRule, openSpreadsheet, recalculateEveryMinute, settle, sheetProtections, stateRuleOf, ui } = part("host/spreadsheet");
-const { activityById, allActivities, defaultSettings, defaultShelf, letteredOptions, orderedActions, procedureByName, questionByName, seededRandom, shuffled, stockAndDilution } = part("lab/defaultSettings");
+const { adviceTexts, cautionTexts, cautions } = part("chemistry/cautions");
+const { activityById, allActivities, defaultSettings, defaultShelf, letteredOptions, orderedActions, ownHint, procedureByName, questionByName, seededRandom, shuffled, stockAndDilution } = part("lab/ownHint");
 const { ionCounts, prepareStep, quantities, slipSpans, spanOver, stepTolerance } = part("lesson");
 
 
-const { acceptedEnds, checkHeadings, slipTexts } = part("lab/texts/feedback");
+const { acceptedEnds, checkHeadings, remarks, slipTexts } = part("lab/texts/feedback");
 const { errorText, failure, isBlank, molarMass, quoted, readFormula, readQuantity, success } = part("base");
 
 // src/lab/numbers/lessonNumbers.ts
@@ -8041,17 +8225,38 @@ function nearbyNumbers({ value, figures }) {
   const step = resolved === 3 ? 5 : 1;
   const scaled = (count) => place < 0 ? count / 10 ** -place : count * 10 ** place;
   const first = Math.ceil(nearest.least * value / scaled(1) / step);
-  const last = Math.floor(nearest.most * value / scaled(1) / step + 1e-9);
+  const last2 = Math.floor(nearest.most * value / scaled(1) / step + 1e-9);
   const found = [];
-  for (let count = first; count <= last; count += 1) {
+  for (let count = first; count <= last2; count += 1) {
     const near = scaled(count * step);
     if (near > 0 && plainText(near, figures) !== void 0) found.push(near);
   }
   return found;
 }
 
+// src/lab/reagentList.generated.ts
+var reagentList = \`
+HCl|concentrated: staff only
+H2SO4|concentrated: staff only
+HNO3|concentrated: staff only
+H3PO4|concentrated: staff only
+CH3COOH|concentrated: staff only
+HCOOH|concentrated: staff only
+HClO4|not for students
+HF|not for students
+NH3|concentrated: staff only
+NaOH|concentrated: staff only
+KOH|concentrated: staff only
+\`;
+
+// src/lab/concentratedReagents.ts
+var concentratedReagents = () => reagentList.trim().split("\\n").map((line) => {
+  const [formula2 = "", use = ""] = line.split("|");
+  return { formula: formula2, forStaff: use !== "not for students" };
+});
+
 // src/lab/texts/numbers.ts
-var cautionTexts = {
+var cautionTexts2 = {
   hydrofluoric: "Hydrofluoric acid goes through the skin and can kill. It has no place in a class.",
   perchloric: "Perchloric acid can explode when it dries out or meets anything that burns.",
   sulfuric: "Concentrated sulfuric acid burns at once and boils when water meets it. Let staff make a dilute stock.",
@@ -8152,6 +8357,16 @@ var startTexts = {
     received,
     advice: "Choose one of these; others change or spatter when they are heated."
   }),
+  hydrate: (received, hydrates) => ({
+    expected: \`a formula with water of hydration (such as \${hydrates.join(", ")})\`,
+    received,
+    advice: "Write the water after a dot, or choose the activity with a plain solid."
+  }),
+  concentratedReagent: (received, reagents) => ({
+    expected: \`an acid or base that is sold concentrated (\${reagents.join(", ")})\`,
+    received,
+    advice: "Choose one of these, or an activity that starts from a solid."
+  }),
   noFlask: {
     expected: "a flask on the shelf near this size",
     received: "none",
@@ -8160,7 +8375,7 @@ var startTexts = {
 };
 
 // src/lab/plannerCaution.ts
-var cautions = [
+var cautions2 = [
   { reason: "hydrofluoric", applies: (n) => isExactly(n, { H: 1, F: 1 }) },
   { reason: "perchloric", applies: (n) => isExactly(n, { H: 1, Cl: 1, O: 4 }) },
   { reason: "sulfuric", applies: (n) => isExactly(n, { H: 2, S: 1, O: 4 }) },
@@ -8194,8 +8409,8 @@ function plannerCaution(formula2) {
   counts.H = ((_c = counts.H) != null ? _c : 0) - 2 * waters;
   counts.O = ((_d = counts.O) != null ? _d : 0) - waters;
   const written = String(formula2).normalize("NFKC").replace(/\\s/g, "");
-  const found = cautions.find(({ applies }) => applies(counts, written));
-  return found === void 0 ? "" : cautionWithAdvice(cautionTexts[found.reason]);
+  const found = cautions2.find(({ applies }) => applies(counts, written));
+  return found === void 0 ? "" : cautionWithAdvice(cautionTexts2[found.reason]);
 }
 
 // src/lab/soluteList.generated.ts
@@ -8289,6 +8504,29 @@ function lessonNumbers({ numbers }, { values, molarMass: molarMass2 }) {
   };
 }
 var dryingSalts = ["NaCl", "KCl", "KBr", "Na2SO4", "K2SO4"];
+var someHydrates = ["CuSO4·5H2O", "MgSO4·7H2O", "CaCl2·2H2O"];
+var atomsOf = ({ atoms }) => atoms.map(({ element, count }) => \`\${element}\${count}\`).sort().join(" ");
+var isAmong = (formula2, list) => list.some((written) => {
+  const known = readFormula(written);
+  return known.ok && atomsOf(known.value) === atomsOf(formula2);
+});
+function unfitSubstance({ residue, hydrate, reagent }, { formula: formula2, received }) {
+  if (residue && !isAmong(formula2, dryingSalts)) return startTexts.dryingSalt(received, dryingSalts);
+  if (hydrate && !formula2.hydrate) return startTexts.hydrate(received, someHydrates);
+  if (reagent) {
+    const listed = concentratedReagents();
+    if (!isAmong(
+      formula2,
+      listed.map((one) => one.formula)
+    )) {
+      return startTexts.concentratedReagent(
+        received,
+        listed.filter(({ forStaff }) => forStaff).map((one) => one.formula)
+      );
+    }
+  }
+  return void 0;
+}
 function readStartNumbers(activity, setup) {
   var _a, _b, _c, _d, _e;
   const decimalMark = setup.settings["decimal mark"] === "comma" ? "comma" : "point";
@@ -8314,24 +8552,14 @@ function readStartNumbers(activity, setup) {
   if (!formula2.ok) return formula2;
   const mass = molarMass(formula2.value);
   if (!mass.ok) return mass;
-  const isDryingSalt = dryingSalts.some((salt) => {
-    const known = readFormula(salt);
-    const atoms = ({ atoms: list }) => list.map(({ element, count }) => \`\${element}\${count}\`).sort().join(" ");
-    return known.ok && atoms(known.value) === atoms(formula2.value);
-  });
-  if (numbers.residue && !isDryingSalt) {
-    return failure({
-      code: "numbers-solute",
-      argument: numbers.formula,
-      ...startTexts.dryingSalt(quoted(formulaText), dryingSalts)
-    });
-  }
-  const remarks = [];
+  const unfit = unfitSubstance(numbers, { formula: formula2.value, received: quoted(formulaText) });
+  if (unfit) return failure({ code: "numbers-solute", argument: numbers.formula, ...unfit });
+  const remarks2 = [];
   if (numbers.ion !== void 0) {
     const ion = setup.givens[numbers.ion];
     const counts = ionCounts(formula2.value, ion);
     if (!counts.ok && counts.error.code !== "ion-not-in-formula") {
-      remarks.push(numbersRemarks.noIons(formulaText.trim()));
+      remarks2.push(numbersRemarks.noIons(formulaText.trim()));
     } else if (isBlank(ion)) {
       const about = (_c = (_b = activity.givens.find(({ name }) => name === numbers.ion)) == null ? void 0 : _b.about) != null ? _c : "";
       return failure({ code: "numbers-start", argument: numbers.ion, ...startTexts.missing(about) });
@@ -8343,7 +8571,7 @@ function readStartNumbers(activity, setup) {
   const purity = (_d = numbers.solid) == null ? void 0 : _d.purity;
   return success({
     typed: typed2,
-    remarks,
+    remarks: remarks2,
     substance: {
       formula: formulaText.trim(),
       molarMass: mass.value,
@@ -8829,13 +9057,13 @@ function dealt(sets, {
     ]
   };
 }
-function substanceRemarks({ numbers }, { substance, remarks }) {
+function substanceRemarks({ numbers }, { substance, remarks: remarks2 }) {
   var _a;
   const caution = plannerCaution(substance.formula);
   return [
     ...caution === "" ? [] : [numbersRemarks.caution(substance.formula, caution)],
     ...((_a = numbers.solid) != null ? _a : numbers.residue) && substance.solubleMolarity === void 0 ? [numbersRemarks.solubilityUnknown(substance.formula)] : [],
-    ...remarks
+    ...remarks2
   ];
 }
 function numbersForTeams(setup) {
@@ -8886,7 +9114,7 @@ function numbersForTeams(setup) {
     seededRandom(\`\${settings.seed} sets\`)
   );
   if (sets.length === 0) return nothingFits(activity, { start: start.value, bench: bench2, list });
-  const { given, remarks } = dealt(sets, { setup, start: start.value, steps });
+  const { given, remarks: remarks2 } = dealt(sets, { setup, start: start.value, steps });
   const inMark = (text2) => decimalMark === "comma" ? text2.replace(".", ",") : text2;
   return success({
     teams: given.map(({ place, candidate }) => {
@@ -8895,7 +9123,7 @@ function numbersForTeams(setup) {
     }),
     remarks: [
       ...about,
-      ...remarks,
+      ...remarks2,
       ...list.otherDigits ? [numbersRemarks.otherDigits] : [],
       ...givenUp(
         activity,
@@ -8904,6 +9132,19 @@ function numbersForTeams(setup) {
       )
     ]
   });
+}
+
+// src/workbook/activityInUse.ts
+function activityInUse(activity, teams) {
+  const { ion } = activity.numbers;
+  if (ion === void 0 || teams.length === 0 || teams.some(({ givens }) => {
+    var _a;
+    return ((_a = givens[ion]) != null ? _a : "").trim() !== "";
+  })) {
+    return activity;
+  }
+  const asksIon = (step) => step.kind === "calculated" && Object.values(step.takes).some((from) => "given" in from && from.given === ion);
+  return { ...activity, steps: activity.steps.filter((step) => !asksIon(step)) };
 }
 
 // src/workbook/keptTeams.ts
@@ -8953,19 +9194,45 @@ function keptTeams({
   return [...kept, ...added.map((team) => ({ ...team, key: freshKey(team) }))];
 }
 
-// src/workbook/formula.ts
-var formula = (name, ...cells) => \`=\${name}(\${cells.join(",")})\`;
-var native = (name, ...cells) => \`\${name}(\${cells.join(",")})\`;
-function withSeparator(formulaText, separator) {
-  if (separator === ",") return formulaText;
-  let quote = "";
-  let written = "";
-  for (const character of formulaText) {
-    if (quote === "" && (character === '"' || character === "'")) quote = character;
-    else if (character === quote) quote = "";
-    written += character === "," && quote === "" ? separator : character;
-  }
-  return written;
+// src/chemistry/shortCautions.ts
+var mostStatements = 3;
+var gravest = [
+  /^H3[013]0$/,
+  /^H3[456]0/,
+  /^H3[013]1$/,
+  /^(H314|H318)$/,
+  /^(H334|H370|H372)$/,
+  /^H27[12]$/,
+  /^H226$/
+];
+var last = /^(H290|H4\\d\\d)$/;
+var rank = (code) => {
+  const place = gravest.findIndex((family) => family.test(code));
+  return place >= 0 ? place : last.test(code) ? gravest.length + 1 : gravest.length;
+};
+function shortCautions(formula2) {
+  var _a, _b, _c, _d;
+  const found = cautions(formula2);
+  if (!found.ok) throw new Error(\`Expected cautions without a strength, received \${found.error.code}.\`);
+  const { listing, signalWord, statements } = found.value;
+  if (listing === "unlisted") return { listing, signalWord, statements: [], advice: "", use: "", otherForm: "" };
+  const [otherForm = ""] = listing === "listed" ? [] : statements.map(({ text: text2 }) => text2);
+  const known = statements.filter(({ text: text2, code }) => text2 !== "" && text2 !== otherForm && code !== "");
+  const worst = [...known].sort((one, other) => rank(one.code) - rank(other.code));
+  const care = statements.find(
+    ({ advice }) => advice === adviceTexts.acidToWater || advice === adviceTexts.heatOfSolution
+  );
+  const use = statements.find(({ advice }) => advice === cautionTexts.schoolAdvice);
+  const plain3 = statements.find((one) => one.code === "" && one.text !== "" && one.text !== otherForm && one !== use);
+  const shown = worst.length > 0 ? worst : plain3 ? [plain3] : [];
+  return {
+    listing,
+    signalWord,
+    statements: shown.slice(0, mostStatements).map(({ text: text2 }) => text2),
+    advice: [(_b = (_a = shown[0]) == null ? void 0 : _a.advice) != null ? _b : "", (_c = care == null ? void 0 : care.advice) != null ? _c : ""].filter((words2) => words2 !== "").join(" "),
+    use: (_d = use == null ? void 0 : use.text) != null ? _d : "",
+    otherForm
+  };
 }
 
 // src/workbook/words.ts
@@ -8987,13 +9254,17 @@ var words = {
     notice: "This is practice, not a test. The checks answer whoever types, and protected cells guard against accidents only.",
     invented: "An invented class with invented teams, to try things out.",
     how: "Type in the tinted cells of your team, with or without a unit. The check stands beside them.",
+    caution: ({ formula: formula2, signalWord }) => signalWord === "" ? \`\${formula2}: no signal word is known here.\` : \`\${formula2}: \${signalWord}.\`,
+    cautionUnlisted: (formula2) => \`\${formula2}: not listed here, so treat it as harmful.\`,
+    deferring: "Read the safety data sheet first; local rules decide.",
     find: "Find your team",
-    entry: "your entry",
-    unit: "unit",
-    help: "help, 0 to 3",
-    who: "who",
-    tries: "tries",
-    lastEntry: "last entry",
+    keptForLate: "kept for a late team",
+    entry: "Your entry",
+    unit: "Unit",
+    help: "Help 0–3",
+    who: "Who",
+    tries: "Tries",
+    lastEntry: "Last entry",
     key: "team",
     step: "step",
     keyMissing: "⚠ no line of the Plan has this team’s key",
@@ -9014,7 +9285,7 @@ var words = {
     states: {
       done: "✓ done",
       nearly: "≈ nearly",
-      inWork: "◔ in work",
+      inWork: "○ in work",
       toCome: "· to come",
       written: "✓ written",
       notYetKnown: "… not yet known"
@@ -9034,7 +9305,10 @@ var words = {
     step: "step",
     level: "level",
     wording: "your own wording",
-    link: "link"
+    link: "link",
+    where: ({ step, level }) => \`the link of \${step}, level \${level}, in Help\`,
+    linkExpected: "a web address that begins with http:// or https://",
+    linkAdvice: "Copy it whole from the address line; until then it is shown to nobody."
   },
   classNow: {
     askedForHelp: ({ step, level }) => \`Asked for help, level \${level}, at \${step}.\`,
@@ -9069,7 +9343,7 @@ var words = {
     "glassware standard": "ISO or ASTM",
     balance: "readability of the balance",
     "allowance for technique": "your own share for how people handle glassware",
-    seed: "the same seed gives the same numbers again",
+    seed: "the same seed gives the teams the same numbers again; any whole number",
     layout: "the arrangement of these sheets; leave it as it is",
     invented: "yes: a sample to try things out",
     numbers: "each team its own, or the same for all",
@@ -9080,6 +9354,41 @@ var words = {
     start: "what the sidebar starts from when it gives numbers; the checks read the team lines below"
   }
 };
+
+// src/workbook/cautionLine.ts
+function cautionLine({ activity }, teams) {
+  const formulas = new Set(teams.map(({ givens }) => {
+    var _a;
+    return ((_a = givens[activity.numbers.formula]) != null ? _a : "").trim();
+  }));
+  const heads = [];
+  const advices = /* @__PURE__ */ new Set();
+  for (const formula2 of formulas) {
+    const read = readFormula(formula2);
+    if (!read.ok) continue;
+    const { listing, signalWord, advice, use } = shortCautions(read.value);
+    heads.push(
+      listing === "unlisted" ? words.class.cautionUnlisted(formula2) : words.class.caution({ formula: formula2, signalWord })
+    );
+    for (const told of [use, advice]) if (told !== "") advices.add(told);
+  }
+  return heads.length === 0 ? "" : [...heads, words.class.deferring, ...advices].join(" ");
+}
+
+// src/workbook/formula.ts
+var formula = (name, ...cells) => \`=\${name}(\${cells.join(",")})\`;
+var native = (name, ...cells) => \`\${name}(\${cells.join(",")})\`;
+function withSeparator(formulaText, separator) {
+  if (separator === ",") return formulaText;
+  let quote = "";
+  let written = "";
+  for (const character of formulaText) {
+    if (quote === "" && (character === '"' || character === "'")) quote = character;
+    else if (character === quote) quote = "";
+    written += character === "," && quote === "" ? separator : character;
+  }
+  return written;
+}
 
 // src/workbook/workbook.ts
 var text = (words2) => words2 === "" ? blank : { kind: "text", text: words2 };
@@ -9174,6 +9483,11 @@ function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
   var _a;
   const { steps } = lesson.activity;
   const givens = lesson.givenNames;
+  const unitOf = (name) => {
+    var _a2, _b;
+    return (_b = (_a2 = lesson.activity.givens.find((given) => given.name === name)) == null ? void 0 : _a2.unit) != null ? _b : "";
+  };
+  const caution = cautionLine(lesson, teams);
   const room = Math.max(linkRows != null ? linkRows : linkRowsFor(teams.length), teams.length);
   const firstBlock = classRows.firstLink + room + 1;
   const height = steps.length + 2;
@@ -9194,10 +9508,12 @@ function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
   const formats = [];
   const looks2 = [
     { row: classRows.title, column: 1, rows: 1, columns: classColumns.lastEntry, look: "title" },
+    { row: classRows.caution, column: 1, rows: 1, columns: classColumns.lastEntry, look: caution === "" ? "note" : "caution" },
     { row: classRows.note, column: 1, rows: 2, columns: classColumns.lastEntry, look: "note" },
     { row: classRows.find, column: 1, rows: 1, columns: classColumns.lastEntry, look: "heading" },
     { row: classRows.firstLink, column: 1, rows: room, columns: 1, look: "link" },
-    { row: 1, column: classColumns.key, rows: rowCount, columns: columnCount - classColumns.key + 1, look: "quiet" }
+    { row: classRows.firstLink + teams.length, column: 1, rows: room - teams.length, columns: 1, look: "note" },
+    { row: 1, column: classColumns.key, rows: rowCount, columns: columnCount - classColumns.key + 1, look: "mark" }
   ];
   teams.forEach((team, index) => {
     const heading = headingRowOf(index);
@@ -9206,7 +9522,7 @@ function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
     const lineCell = fixed({ row: heading, column: lineColumn });
     const keyCell = \`$\${columnLetters(classColumns.key)}\${heading}\`;
     findCells.push([computed(\`=\${references.teamName(lineCell)}\`)]);
-    for (const step of steps) findCells.push([whatToFind({ step, givens, heading, lineCell })]);
+    for (const step of steps) findCells.push([whatToFind({ step, givens, unitOf, heading, lineCell })]);
     findCells.push([
       computed(
         \`=\${native("COUNTIF", fixedArea(column(classColumns.check)), literal("on target"))}&\${literal(words.class.closing)}\`
@@ -9301,6 +9617,7 @@ function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
       column: 1,
       cells: [
         [text(className)],
+        [text(caution)],
         [text(\`\${lesson.activity.title}. \${words.class.how}\`)],
         [text(lesson.invented ? \`\${words.class.invented} \${words.class.notice}\` : words.class.notice)],
         [text(words.class.find)]
@@ -9315,7 +9632,7 @@ function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
       row: classRows.firstLink,
       column: 1,
       cells: Array.from({ length: room }, (_, index) => {
-        if (index >= teams.length) return [blank];
+        if (index >= teams.length) return [text(words.class.keptForLate)];
         const target = \`\${columnLetters(classColumns.find)}\${headingRowOf(index)}\`;
         const place = \`\${literal("#gid=")}&\${sheetNumber}&\${literal("&range=A")}&\${native("ROW", target)}\`;
         return [computed(\`=\${native("HYPERLINK", place, target)}\`)];
@@ -9398,6 +9715,7 @@ function planReferences({ names, places }) {
 function whatToFind({
   step,
   givens,
+  unitOf,
   heading,
   lineCell
 }) {
@@ -9407,14 +9725,29 @@ function whatToFind({
     return fixed({ row: heading, column: classColumns.givens + place });
   };
   if (step.shown.length === 0) return computed(\`=\${literalLines(step.title)}\`);
-  const pieces = step.shown.map((piece) => {
-    if (typeof piece === "string") return literalLines(piece);
+  const following = ({ words: plain3, name }) => {
+    const unit = name === void 0 ? "" : unitOf(name);
+    const start = \` \${unit}\`;
+    if (name === void 0 || unit === "" || !plain3.startsWith(start) || /^[\\w/]/.test(plain3.slice(start.length))) {
+      return literalLines(plain3);
+    }
+    const lastSign = native("RIGHT", given(name), "1");
+    const isBare = native("ISNUMBER", native("FIND", lastSign, literal("0123456789.,")));
+    const shownUnit = native("IF", isBare, literal(start), literal(""));
+    const rest = plain3.slice(start.length);
+    return rest === "" ? shownUnit : \`\${shownUnit}&\${literalLines(rest)}\`;
+  };
+  const pieces = step.shown.map((piece, index) => {
+    if (typeof piece === "string") {
+      const before = step.shown[index - 1];
+      return following({ words: piece, name: typeof before === "object" ? before.given : void 0 });
+    }
     const cell = given(piece.given);
     const around = [piece.before, void 0, piece.after].map(
-      (words2, index) => index === 1 ? cell : words2 === void 0 ? "" : literalLines(words2)
+      (plain3, place) => place === 1 ? cell : plain3 === void 0 ? "" : following({ words: plain3, name: place === 2 ? piece.given : void 0 })
     );
     const joined2 = around.filter((part) => part !== "").join("&");
-    return around.length > 1 && joined2 !== cell ? native("IF", \`\${cell}=""\`, literal(""), joined2) : cell;
+    return joined2 === cell ? cell : native("IF", \`\${cell}=""\`, literal(""), joined2);
   });
   const shown = [native("CHAR", "10"), ...pieces].join("&");
   return computed(\`=\${literalLines(step.title)}&\${native("IF", native("ISNUMBER", lineCell), shown, literal(""))}\`);
@@ -9658,7 +9991,7 @@ function planProgressSheet({ lesson, classes, names, places }) {
     const line = fixedArea({ row: row2, column: columns2.firstStep, rows: 1, columns: steps.length });
     const scored = steps.filter(({ kind }) => kind !== "told").length;
     const done2 = native("COUNTIF", line, literal(states.done));
-    const tube = \`\${native("REPT", literal("▮"), done2)}&\${native("REPT", literal("▯"), \`\${scored}-\${done2}\`)}\`;
+    const tube = \`\${native("REPT", literal("●"), done2)}&\${native("REPT", literal("○"), \`\${scored}-\${done2}\`)}\`;
     return [
       computed(\`=\${name}\`),
       computed(\`=\${tube}\`),
@@ -9670,7 +10003,7 @@ function planProgressSheet({ lesson, classes, names, places }) {
   const stateRules = stepAreas.length === 0 ? [] : [
     { areas: stepAreas, startsWith: "✓", state: "on target" },
     { areas: stepAreas, startsWith: "≈", state: "close" },
-    { areas: stepAreas, startsWith: "◔", state: "follows" },
+    { areas: stepAreas, startsWith: "○", state: "follows" },
     { areas: stepAreas, startsWith: "·", state: "blank" },
     { areas: stepAreas, startsWith: "…", state: "blank" }
   ];
@@ -10073,10 +10406,10 @@ function layoutFits({ identity, rowCount, writable }, cells) {
     var _a2;
     return cellText((_a2 = cells[row - 1]) == null ? void 0 : _a2[column - 1]);
   });
-  let last = 0;
+  let last2 = 0;
   let lastPlanned = 0;
   rows.forEach((texts, index) => {
-    if (found(firstRow + index).some((text2) => text2 !== "")) last = index;
+    if (found(firstRow + index).some((text2) => text2 !== "")) last2 = index;
     if (texts.some((text2) => text2 !== "")) lastPlanned = index;
   });
   const isTheirs = (row) => writable.some((area) => {
@@ -10088,10 +10421,10 @@ function layoutFits({ identity, rowCount, writable }, cells) {
     const planned = rows[row - firstRow];
     if (found(row).some((text2, index) => text2 !== "" && text2 !== (planned == null ? void 0 : planned[index]))) return "other";
   }
-  const firstNew = firstRow + last + 1;
-  if (last === lastPlanned) return "same";
+  const firstNew = firstRow + last2 + 1;
+  if (last2 === lastPlanned) return "same";
   for (let row = firstNew; row <= Math.min(rowCount, cells.length); row += 1) {
-    if ((_a = cells[row - 1]) == null ? void 0 : _a.some((cell) => cellText(cell) !== "")) return last === 0 ? "same" : "other";
+    if ((_a = cells[row - 1]) == null ? void 0 : _a.some((cell) => cellText(cell) !== "")) return last2 === 0 ? "same" : "other";
   }
   return "longer";
 }
@@ -10099,6 +10432,7 @@ function layoutFits({ identity, rowCount, writable }, cells) {
 // src/workbook/looks.ts
 var ink = "#17212b";
 var soft = "#51606f";
+var pale = "#6b7885";
 var paper = "#ffffff";
 var bench = "#f3f6f8";
 var glass = "#0b5c6b";
@@ -10110,11 +10444,13 @@ var looks = {
   title: { ...plain2, bold: true, size: 14 },
   note: { ...plain2, color: soft, size: 10 },
   heading: { ...plain2, color: soft, background: bench, bold: true, size: 9, wrap: true },
-  "team heading": { ...plain2, background: bench, bold: true, size: 12, wrap: true },
-  question: { ...plain2, wrap: true },
+  "team heading": { ...plain2, background: bench, bold: true, size: 13, wrap: true },
+  question: { ...plain2, size: 11, wrap: true },
   entry: { ...plain2, background: entryGround, size: 11, wrap: true },
   helper: { ...plain2, background: entryGround, wrap: true },
   quiet: { ...plain2, color: soft, size: 8 },
+  caution: { ...plain2, color: "#744400", background: "#fbebd2", size: 9 },
+  mark: { ...plain2, color: pale, size: 6, clip: true },
   spilled: { ...plain2, wrap: true },
   "setting name": { ...plain2, bold: true },
   "setting value": { ...plain2, background: entryGround },
@@ -10473,6 +10809,10 @@ function writeLooks(sheet, plan) {
   whole.setFontWeights(as(({ bold }) => bold ? "bold" : "normal"));
   whole.setFontSizes(as(({ size }) => size));
   whole.setWraps(as(({ wrap }) => wrap));
+  for (const { look, row, column, rows: high, columns: wide } of plan.looks) {
+    if (looks[look].clip !== true) continue;
+    sheet.getRange(row, column, high, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
+  }
   whole.setHorizontalAlignments(as(({ align }) => align));
   whole.setVerticalAlignment("top");
   let from = 0;
@@ -10570,6 +10910,7 @@ function guarded(work) {
     return problem({ ...hostWords.refused, received: \`“\${received}”\` });
   }
 }
+var numbersProblem = (error) => problemOf(error, error.argument === "activity" ? "activity" : \`givens.\${error.argument}\`);
 
 // src/lab/startingGivens.ts
 var startingGivens = ({ givens }) => Object.fromEntries(givens.map(({ name, start }) => [name, start != null ? start : ""]));
@@ -10656,8 +10997,8 @@ function teamEntries(activity, team, { steps: count, manners = {} }) {
         return (_b = (_a = lettered.find(({ item }) => item.id === id)) == null ? void 0 : _a.letter) != null ? _b : "";
       }
     );
-    const [last = "", before = ""] = [order.pop(), order.pop()];
-    return [...order, ...isWrong2 ? [last, before] : [before, last]].join(" ");
+    const [last2 = "", before = ""] = [order.pop(), order.pop()];
+    return [...order, ...isWrong2 ? [last2, before] : [before, last2]].join(" ");
   };
   const entryOf = (step) => {
     var _a, _b;
@@ -10755,7 +11096,7 @@ function planInUse(spreadsheet, memo) {
 }
 function startBuild(setup, { sample }) {
   const numbers = numbersForTeams(setup);
-  if (!numbers.ok) return problemOf(numbers.error);
+  if (!numbers.ok) return numbersProblem(numbers.error);
   const activity = activityById(setup.activity);
   if (activity === void 0)
     return problem({ ...hostWords.setupProblems.activity, received: \`“\${setup.activity}”\` }, "activity");
@@ -10769,12 +11110,13 @@ function startBuild(setup, { sample }) {
     if (sample && before !== void 0 && !before.invented) {
       return problem({ ...hostWords.lessonThere, received: hostWords.lessonOf(before.teams.length) });
     }
+    const teams = keptTeams({ drafted: numbers.value.teams, before, setup });
     const lesson = {
       setup,
-      activity,
-      teams: keptTeams({ drafted: numbers.value.teams, before, setup }),
+      activity: activityInUse(activity, teams),
+      teams,
       givenNames: activity.givens.map(({ name }) => name),
-      invented: sample
+      invented: sample || staysInvented(before, teams)
     };
     const memo = newMemo({ spreadsheet, lesson, earlier, sample });
     saveMemo(memo);
@@ -10785,11 +11127,14 @@ function startBuild(setup, { sample }) {
   });
   return locked.ran ? locked.value : done(stateOf(readMemo()));
 }
+var staysInvented = (before, teams) => (before == null ? void 0 : before.invented) === true && teams.every(({ key }) => before.teams.some((line) => line.key === key));
 function loses(before, lesson) {
-  if (!sameNumbersWanted(before.setup, lesson.setup)) return true;
-  return before.teams.some(({ key }, index) => {
-    var _a;
-    return ((_a = lesson.teams[index]) == null ? void 0 : _a.key) !== key;
+  return before.teams.some(({ key, givens }, index) => {
+    const line = lesson.teams[index];
+    return (line == null ? void 0 : line.key) !== key || before.givenNames.some((name) => {
+      var _a, _b;
+      return ((_a = line.givens[name]) != null ? _a : "") !== ((_b = givens[name]) != null ? _b : "");
+    });
   });
 }
 function newMemo({
@@ -10876,7 +11221,7 @@ function continueBuild() {
       return done(advance(memo));
     }
     if (task.role.kind === "plan") return problem({ ...hostWords.planUnfinished, received: "one that stopped" });
-    const lesson = lessonInFile(spreadsheet, memo);
+    const lesson = lessonInFile(spreadsheet);
     if (!lesson.ok) return lesson;
     refreshNames(spreadsheet, memo);
     const { kind, className } = task.role;
@@ -10895,7 +11240,7 @@ function refreshNames(spreadsheet, memo) {
       memo.names[roleName(tag)] = sheet.getName();
   }
 }
-function lessonInFile(spreadsheet, memo) {
+function lessonInFile(spreadsheet) {
   var _a;
   const sheet = (_a = sheetInUse(ownSheets(spreadsheet), planRole)) == null ? void 0 : _a.sheet;
   if (sheet === void 0) return problem({ ...hostWords.planUnfinished, received: "none" });
@@ -10908,8 +11253,9 @@ function lessonInFile(spreadsheet, memo) {
   const missing = activity.givens.find(({ name }) => !reading.value.givenNames.includes(name));
   if (missing !== void 0)
     return problem({ ...hostWords.headingMissing(missing.name), received: "a Plan without it" });
-  const { setup, teams, givenNames } = reading.value;
-  return done({ lesson: { setup, activity, teams, givenNames, invented: memo.sample }, reading: reading.value });
+  const { setup, teams, givenNames, invented } = reading.value;
+  const lesson = { setup, activity: activityInUse(activity, teams), teams, givenNames, invented };
+  return done({ lesson, reading: reading.value });
 }
 function sheetPlan({
   spreadsheet,
@@ -10993,7 +11339,7 @@ function readSetup2(given) {
   const readGivens = {};
   for (const { name, optional } of plan.givens) {
     const value = textOf(givens[name]);
-    if (value === "" && optional !== true) {
+    if (value === "" && optional !== true && name !== plan.numbers.ion) {
       return problem({ ...words2.given, where: name, received: "a blank" }, \`givens.\${name}\`);
     }
     readGivens[name] = value;
@@ -11062,7 +11408,7 @@ function draftTeams(given) {
   const setup = readSetup2(given);
   if (!setup.ok) return setup;
   const numbers = numbersForTeams(setup.value);
-  if (!numbers.ok) return problemOf(numbers.error);
+  if (!numbers.ok) return numbersProblem(numbers.error);
   const before = planInUse(openSpreadsheet(), readMemo());
   return done({
     givenNames: ((_b = (_a = activityById(setup.value.activity)) == null ? void 0 : _a.givens) != null ? _b : []).map(({ name }) => name),
@@ -11147,9 +11493,9 @@ function concernOf({
     return { rank: 3, reason: say.manyTries({ step: title(tried.step), tries: tried.tries }) };
   }
   const next = open[0];
-  const last = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry != null ? lastEntry : 0), 0);
-  const minutes = Math.floor((now - last) / minuteMs);
-  if (next !== void 0 && last > 0 && minutes >= quietMinutes) {
+  const last2 = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry != null ? lastEntry : 0), 0);
+  const minutes = Math.floor((now - last2) / minuteMs);
+  if (next !== void 0 && last2 > 0 && minutes >= quietMinutes) {
     return { rank: 4, reason: say.quiet({ minutes, step: title(next.step) }) };
   }
   const wrong = open.find(isWrong);
@@ -11157,8 +11503,13 @@ function concernOf({
   if (scored.length > 0 && scored.every(({ check }) => check === "on target")) return { rank: 6, reason: say.allDone };
   return void 0;
 }
+var general = ["notYet", "farFromTarget", "follows", "needsRow", "lookFirst", "waitForRow"];
+var namesASlip = ({ lookAt }) => lookAt !== "" && !general.some((name) => {
+  var _a;
+  return lookAt.startsWith((_a = remarks[name].split("{")[0]) != null ? _a : "");
+});
 function repeatedFeedback(steps) {
-  const wrong = steps.filter((step) => isWrong(step) && step.lookAt !== "");
+  const wrong = steps.filter((step) => isWrong(step) && namesASlip(step));
   for (const [index, first] of wrong.entries()) {
     const second = wrong.slice(index + 1).find(({ lookAt }) => lookAt === first.lookAt);
     if (second !== void 0) return [first, second];
@@ -11169,7 +11520,7 @@ function themeOf({ blocks }) {
   var _a;
   const teamsByWords = /* @__PURE__ */ new Map();
   for (const { steps } of blocks) {
-    const said2 = new Set(steps.filter((step) => isWrong(step) && step.lookAt !== "").map(({ lookAt }) => lookAt));
+    const said2 = new Set(steps.filter((step) => isWrong(step) && namesASlip(step)).map(({ lookAt }) => lookAt));
     for (const lookAt of said2) teamsByWords.set(lookAt, ((_a = teamsByWords.get(lookAt)) != null ? _a : 0) + 1);
   }
   const [theme] = [...teamsByWords.entries()].sort(([, one], [, other]) => other - one);
@@ -11178,7 +11529,7 @@ function themeOf({ blocks }) {
 
 // src/host/endpoints/readClass.ts
 function readClass(className) {
-  var _a, _b, _c;
+  var _a, _b;
   const spreadsheet = openSpreadsheet();
   const found = classSheet(spreadsheet, className);
   if (!found.ok) return found;
@@ -11186,7 +11537,8 @@ function readClass(className) {
   if (reading === void 0)
     return problem({ ...hostWords.classUnreadable, where: String(className), received: "one without" });
   const plan = planInUse(spreadsheet);
-  const steps = (_c = (_b = activityById((_a = plan == null ? void 0 : plan.setup.activity) != null ? _a : "")) == null ? void 0 : _b.steps) != null ? _c : [];
+  const activity = activityById((_a = plan == null ? void 0 : plan.setup.activity) != null ? _a : "");
+  const steps = activity === void 0 ? [] : activityInUse(activity, (_b = plan == null ? void 0 : plan.teams) != null ? _b : []).steps;
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === "told").map(({ id }) => id);
   const now = /* @__PURE__ */ new Date();
@@ -11231,6 +11583,29 @@ function entryFormulaRows(sheet) {
   return rows;
 }
 
+// src/workbook/linkProblems.ts
+function linkProblems(cells) {
+  const { help } = words;
+  const heading = cells.findIndex((line) => cellText(line[0]) === help.step && cellText(line[3]) === help.link);
+  if (heading < 0) return [];
+  const problems = [];
+  for (const line of cells.slice(heading + 1)) {
+    const [step, level, , link] = line.map(cellText);
+    if (step === void 0 || step === "" || link === void 0 || link === "") continue;
+    if (ownHint([line], { stepId: step, level: Number(level) }).link !== "") continue;
+    problems.push(
+      errorText({
+        code: "plan-line",
+        argument: help.where({ step, level: level != null ? level : "" }),
+        expected: help.linkExpected,
+        received: quoted(link),
+        advice: help.linkAdvice
+      })
+    );
+  }
+  return problems;
+}
+
 // src/host/decimalMark.ts
 function decimalMarkOf(locale) {
   try {
@@ -11259,9 +11634,41 @@ function firstSetup(decimalMark) {
   };
 }
 
+// src/host/solutesFor.ts
+var concentratedAcids = [
+  { name: "hydrochloric acid", formula: "HCl" },
+  { name: "acetic acid", formula: "CH3COOH" },
+  { name: "phosphoric acid", formula: "H3PO4" },
+  { name: "sulfuric acid", formula: "H2SO4" },
+  { name: "nitric acid", formula: "HNO3" }
+];
+var isHydrate = (formula2) => {
+  const read = readFormula(formula2);
+  return read.ok && read.value.hydrate !== void 0;
+};
+function isAccepted(activity, formula2) {
+  const read = readStartNumbers(activity, {
+    activity: activity.id,
+    givens: { ...startingGivens(activity), [activity.numbers.formula]: formula2 },
+    ownNumbers: false,
+    settings: defaultSettings,
+    shelf: defaultShelf,
+    classes: []
+  });
+  return read.ok || read.error.argument !== activity.numbers.formula;
+}
+function solutesFor(activity) {
+  var _a, _b;
+  const all = proposedSolutes();
+  const start = (_b = (_a = activity.givens.find(({ name }) => name === activity.numbers.formula)) == null ? void 0 : _a.start) != null ? _b : "";
+  const offered = activity.numbers.reagent ? concentratedAcids.map((acid) => ({ ...acid, caution: plannerCaution(acid.formula) })) : all.filter(({ formula: formula2 }) => !isHydrate(start) || isHydrate(formula2));
+  const accepted = offered.filter(({ formula: formula2 }) => isAccepted(activity, formula2));
+  return !activity.numbers.reagent && accepted.length === all.length ? void 0 : accepted;
+}
+
 // src/host/endpoints/readLesson.ts
 function readLesson2() {
-  var _a;
+  var _a, _b;
   const spreadsheet = openSpreadsheet();
   const own = ownSheets(spreadsheet);
   const memo = readMemo();
@@ -11283,28 +11690,37 @@ function readLesson2() {
   const reading = readLesson(cells);
   if (!reading.ok) return problemOf(reading.error);
   const { setup, problems } = reading.value;
+  const help = (_b = sheetInUse(own, { kind: "help" })) == null ? void 0 : _b.sheet;
   return done({
     ...offer,
     built: offer.classes.length > 0,
     setup,
     decimalMark: setup.settings["decimal mark"] === "comma" ? "comma" : "point",
-    problems
+    problems: [...problems, ...help === void 0 ? [] : linkProblems(valuesOf2(help))]
   });
 }
 function activityViews() {
-  return allActivities().map(({ id, title, aim, givens }) => ({
-    id,
-    title,
-    aim,
-    givens: givens.map(({ name, unit, about, optional, start }) => ({
-      name,
-      unit,
-      about,
-      optional: optional === true,
-      ...start === void 0 ? {} : { start }
-    }))
-  }));
+  return allActivities().map((activity) => {
+    const { id, title, aim, givens } = activity;
+    const flasks = flaskGivens(activity);
+    const solutes = solutesFor(activity);
+    return {
+      id,
+      title,
+      aim,
+      givens: givens.map(({ name, unit, about, optional, start }) => ({
+        name,
+        unit,
+        about,
+        optional: optional === true,
+        ...flasks.includes(name) ? { flask: true } : {},
+        ...start === void 0 ? {} : { start }
+      })),
+      ...solutes === void 0 ? {} : { solutes }
+    };
+  });
 }
+var flaskGivens = ({ numbers: { solid, dilution, reagent, serial } }) => [solid == null ? void 0 : solid.flask, dilution == null ? void 0 : dilution.volume, reagent == null ? void 0 : reagent.volume, serial == null ? void 0 : serial.flask].filter((name) => name !== void 0);
 
 // src/host/endpoints/startBuild.ts
 function startBuild2(given) {
