@@ -2,6 +2,7 @@ import { cautionListSource } from './cautionList.ts';
 import { densitiesSource } from './densities.ts';
 import { elementsSource } from './elements.ts';
 import { glasswareSource } from './glassware.ts';
+import { reagentListSource } from './reagentList.ts';
 import { soluteListSource } from './soluteList.ts';
 import { unitsSource } from './units.ts';
 
@@ -16,6 +17,7 @@ export async function generatedSources(): Promise<Readonly<Record<string, string
       limits: 'tests/published/hazard-limits.csv',
     }),
     'src/chemistry/densities.generated.ts': densitiesSource('tests/published/density.csv'),
+    'src/lab/reagentList.generated.ts': reagentListSource('tests/published/reagents.csv'),
     'src/lab/soluteList.generated.ts': soluteListSource('tests/published/reagents.csv'),
   };
 }

@@ -83,6 +83,8 @@ interface NumbersRecipe {
   readonly ion?: string;
   /** A solution made from a solid, in a flask. */
   readonly solid?: { readonly molarity: string; readonly flask: string; readonly purity?: string };
+  /** The lesson is about water of hydration, so that the formula has some. */
+  readonly hydrate?: true;
   /** A portion of stock by pipette, made up in a flask. */
   readonly dilution?: { readonly stock: string; readonly target: string; readonly volume: string };
   /** A solution from a concentrated reagent, whose molarity follows from its label. */

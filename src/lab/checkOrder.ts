@@ -36,6 +36,8 @@ function lettersAmiss(entry: CellValue, actions: readonly Lettered<ProcedureActi
   const letters = typeof entry === 'string' ? lettersIn(entry) : undefined;
   if (letters === undefined) return orderTexts.lettersOnly(known);
   const strange = letters.filter((letter, at) => !known.includes(letter) && letters.indexOf(letter) === at);
+  // A stray letter or two are a slip of the finger; more of them are words.
+  if (strange.length > 2) return orderTexts.wordsTyped(known);
   const missing = known.filter((letter) => !letters.includes(letter));
   const twice = known.filter((letter) => letters.indexOf(letter) !== letters.lastIndexOf(letter));
   if (strange.length > 0 || missing.length > 0 || twice.length > 0) {

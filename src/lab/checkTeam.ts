@@ -6,6 +6,7 @@ import { readLessonSettings } from './lessonSettings.ts';
 import { stepHint } from './stepHint.ts';
 import { teamGivens } from './teamGivens.ts';
 import { checkHeadings } from './texts/feedback.ts';
+import { levelAsked } from './texts/hints.ts';
 
 export interface TeamTable extends TeamBlock {
   /** 0 to 3 in each row, a column of the same height. */
@@ -20,11 +21,12 @@ export interface CheckedRow {
   readonly hint: string;
 }
 
-/** The level in a help cell: 2, or text that begins with it. */
-function levelWanted(cell: CellValue): number {
-  const level =
-    typeof cell === 'number' ? cell : typeof cell === 'string' ? Number(/^\s*([0-3])\b/.exec(cell)?.[1] ?? 0) : 0;
-  return Number.isFinite(level) ? Math.max(0, Math.floor(level)) : 0;
+/** The level in a help cell: 2, or text that begins with it; undefined for anything else, and 0 for a blank. */
+function levelWanted(cell: CellValue): number | undefined {
+  if (isBlank(cell)) return 0;
+  const typed = typeof cell === 'string' ? /^\s*([0-3])(?![\d.,/])/.exec(cell)?.[1] : cell;
+  const level = typeof typed === 'string' ? Number(typed) : typed;
+  return level === 0 || level === 1 || level === 2 || level === 3 ? level : undefined;
 }
 
 /**
@@ -43,7 +45,9 @@ export function checkTeam(table: TeamTable): readonly CheckedRow[] {
   });
   const hintFor = (row: JudgedRow, index: number): string => {
     if (!row.step) return '';
-    const level = Math.min(levelWanted(table.helpWanted?.[index]), settings.highestHelpLevel, 3);
+    const wanted = levelWanted(table.helpWanted?.[index]);
+    if (wanted === undefined) return levelAsked;
+    const level = Math.min(wanted, settings.highestHelpLevel);
     return stepHint({
       activity,
       stepId: row.step.id,

@@ -28,8 +28,8 @@ export function quantityHint(
   quantity: QuantityName,
   { level, shown }: { readonly level: 1 | 2 | 3; readonly shown: (name: string) => string | undefined },
 ): string {
-  const { idea, relation, setUp } = quantityHints[quantity];
+  const { idea, relation, impure, setUp } = quantityHints[quantity];
   if (level === 1) return idea;
-  if (level === 2) return relation;
+  if (level === 2) return impure !== undefined && shown('purity') !== undefined ? `${relation} ${impure}` : relation;
   return filledIn(setUp, (name) => (name === atomsShown ? atomsOf(shown('formula')) : shown(name)));
 }

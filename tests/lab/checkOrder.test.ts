@@ -135,6 +135,19 @@ describe('checkOrder', () => {
     expect(checkOrder('pipette to flask', ' ')).toEqual({ status: 'blank', lookAt: '' });
   });
 
+  it('asks for letters where words were typed, and lists no stray letters', () => {
+    const [, letters] = /such as ([a-z ]+)\./.exec(checkOrder('pipette to flask', 'rinse it').lookAt) ?? [];
+    expect(letters).toBe('c a b');
+    for (const { name } of allProcedures()) {
+      for (const words of ['first weigh, then dissolve it', 'don’t know', 'acid into water']) {
+        const { status, lookAt } = checkOrder(name, words);
+        expect(status).toBe('unreadable');
+        expect(lookAt).toMatch(/^Letters only, such as c a b\. Write the letters a to/);
+        expect(lookAt).not.toContain('Not in the list');
+      }
+    }
+  });
+
   it('letters the actions in one mixed order that is wrong as it stands', () => {
     for (const { name, actions } of allProcedures()) {
       expect(orderedActions(name)).toEqual(orderedActions(name));

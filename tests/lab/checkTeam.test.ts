@@ -155,6 +155,11 @@ describe('checkTeam with numbers carried forward', () => {
     expect(made('15.02', '0.302')).toMatchObject({ check: 'close', lookAt: expect.stringContaining('spare digits') });
     expect(made('15.30', '0.300')?.lookAt).toContain('molarity of the plan');
   });
+  it('says in the row for the mass that a molar mass without water was worked with', () => {
+    expect(checks({ 'mass of solute': '9.58' })['mass of solute']?.lookAt).toContain(
+      'matches work with the molar mass of the salt without its water',
+    );
+  });
   it('names grams in the row for moles, also of an impure solid', () => {
     expect(checks({ 'moles of solute': '15.0' })['moles of solute']?.lookAt).toContain('the mass in grams');
     const impure = { givens: { purity: '94.5' } };
@@ -320,7 +325,10 @@ describe('checkTeam by its settings', () => {
     expect(third).toContain('0.300');
     expect(hint(3, '1')).toBe(first);
     expect(hint(3, '0')).toBe('');
-    expect(hint(9)).toBe(third);
+    for (const wanted of [9, 4, -1, 1.5, '1.5', '12', 'yes', 'please', true])
+      expect(hint(wanted), String(wanted)).toBe('Choose 0, 1, 2 or 3.');
+    expect(hint('3: set-up')).toBe(third);
+    expect(hint('  ')).toBe('');
   });
   it('lets the teacher’s own words win', () => {
     const found = checks(

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { glasswareSource } from '../../scripts/generate/glassware.ts';
+import { reagentListSource } from '../../scripts/generate/reagentList.ts';
 import { soluteListSource } from '../../scripts/generate/soluteList.ts';
 import { millilitres } from '../../src/measurement/quantity.ts';
 import { volumetricTolerance } from '../../src/measurement/volumetricTolerance.ts';
@@ -11,6 +12,7 @@ const source = (name: string) => readFileSync(new URL(`../../src/${name}`, impor
 describe('generated lists', () => {
   it('say what the published tables say', () => {
     expect(source('measurement/glassware.generated.ts')).toBe(glasswareSource(published('glassware-tolerances.csv')));
+    expect(source('lab/reagentList.generated.ts')).toBe(reagentListSource(published('reagents.csv')));
     expect(source('lab/soluteList.generated.ts')).toBe(soluteListSource(published('reagents.csv')));
   });
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
+import { errorText } from '../../src/errors/errorText.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
 import type { ClassSetup, Setup, Shelf, TeamNumbers } from '../../src/lab/setup.ts';
@@ -325,6 +326,38 @@ describe('numbersForTeams', () => {
         ok: false,
         error: { code: 'numbers-solute', argument: 'formula' },
       });
+    });
+
+    it.each(['CuSO4', 'KBr', 'Na2CO3'])('asks for water of hydration where the lesson is about it: %s', (formula) => {
+      const setup = startOf('solution from a hydrate');
+      const ion = formula === 'KBr' ? 'Br-' : formula === 'CuSO4' ? 'Cu^2+' : 'Na+';
+      const dry = numbersForTeams({ ...setup, givens: { ...setup.givens, formula, ion } });
+      expect(dry).toMatchObject({
+        ok: false,
+        error: { code: 'numbers-solute', argument: 'formula', received: `“${formula}”` },
+      });
+      expect(!dry.ok && errorText(dry.error)).toContain('CuSO4·5H2O');
+    });
+
+    it.each(['NaCl', 'CuSO4·5H2O', 'H2O2', 'C2H5OH'])('takes no %s for a concentrated acid', (formula) => {
+      const setup = startOf('concentrated reagent');
+      const refused = numbersForTeams({ ...setup, givens: { ...setup.givens, formula } });
+      expect(refused).toMatchObject({ ok: false, error: { code: 'numbers-solute', argument: 'formula' } });
+      const words = refused.ok ? '' : errorText(refused.error);
+      expect(words).toContain('HCl');
+      expect(words).not.toMatch(/\bHF\b|HClO4/);
+      expect(words.length).toBeLessThan(260);
+    });
+
+    it.each([
+      ['HCl', '37.2', '1.18'],
+      ['NH3', '28', '0.90'],
+      ['CH3CO2H', '99.7', '1.05'],
+      ['NaOH', '50', '1.53'],
+    ])('takes %s as its bottle says', (formula, massPercent, density) => {
+      const setup = startOf('concentrated reagent');
+      const givens = { ...setup.givens, formula, 'mass percent': massPercent, density };
+      expect(numbersForTeams({ ...setup, givens }).ok).toBe(true);
     });
 
     it('says why a concentrated acid is better not chosen', () => {

@@ -101,6 +101,19 @@ describe('stepHint', () => {
     );
   });
 
+  it('speaks of purity only where the team has one', () => {
+    for (const step of ['mass of solute', 'stock made']) {
+      expect(hint(step, 2)).not.toMatch(/pure/);
+      expect(hint(step, 2, { givens: { ...givens, purity: '94.5' } })).toMatch(
+        /\. (?:Your solid is not|Only the) pure/,
+      );
+    }
+  });
+
+  it('helps with telling in words that fit every activity', () => {
+    for (const level of [2, 3]) expect(hint('in your words', level)).not.toMatch(/water|dilut|changed|volume/i);
+  });
+
   it('names the row that a set-up is waiting for', () => {
     expect(hint('stock made', 3)).toContain('(your “Mass really weighed”) g');
     expect(hint('stock made', 3, { entries: { 'mass weighed': '11.90' } })).toContain('11.90 g');

@@ -14,10 +14,12 @@ interface SolidLesson {
   readonly start: { readonly ion: string; readonly purity?: string };
   /** Given where the solid is not pure. */
   readonly impure: boolean;
+  /** The formula has water of hydration. */
+  readonly hydrate?: true;
   readonly question: string;
 }
 
-const fromSolid = ({ id, title, aim, formula, start, impure, question }: SolidLesson): Activity => {
+const fromSolid = ({ id, title, aim, formula, start, impure, hydrate, question }: SolidLesson): Activity => {
   const names = { molarity: 'molarity', volume: 'flask', ...(impure ? { purity: 'purity' } : {}) };
   const { molarity, flask, ion, purity } = commonGivens;
   return {
@@ -34,6 +36,7 @@ const fromSolid = ({ id, title, aim, formula, start, impure, question }: SolidLe
     numbers: {
       formula: 'formula',
       ion: 'ion',
+      ...(hydrate ? { hydrate } : {}),
       solid: { molarity: 'molarity', flask: 'flask', ...(impure ? { purity: 'purity' } : {}) },
     },
     steps: [
@@ -80,6 +83,7 @@ export const hydrateSolid = (): Activity =>
     },
     start: { ion: 'Cu^2+' },
     impure: false,
+    hydrate: true,
     question: 'crystal water',
   });
 

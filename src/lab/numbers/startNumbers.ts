@@ -1,3 +1,4 @@
+import type { Formula } from '../../chemistry/formula.ts';
 import { molarMass } from '../../chemistry/molarMass.ts';
 import { readFormula } from '../../chemistry/readFormula.ts';
 import { quoted } from '../../errors/quoted.ts';
@@ -5,6 +6,7 @@ import { failure, type Result, success } from '../../errors/result.ts';
 import { isBlank } from '../../measurement/cellValue.ts';
 import { readQuantity, type TypedQuantity } from '../../measurement/readQuantity.ts';
 import type { Activity, Given } from '../activity.ts';
+import { concentratedReagents } from '../concentratedReagents.ts';
 import { ionCounts } from '../ionCounts.ts';
 import type { Setup } from '../setup.ts';
 import { solubleMolarity } from '../solutes.ts';
@@ -55,9 +57,49 @@ export function lessonNumbers(
 /** Salts that stay what they are when a portion is heated to dryness (common practice, no source). */
 const dryingSalts = ['NaCl', 'KCl', 'KBr', 'Na2SO4', 'K2SO4'];
 
+/** Hydrates of school laboratories to name where one is asked for. */
+const someHydrates = ['CuSO4·5H2O', 'MgSO4·7H2O', 'CaCl2·2H2O'];
+
+const atomsOf = ({ atoms }: Formula): string =>
+  atoms
+    .map(({ element, count }) => `${element}${count}`)
+    .sort()
+    .join(' ');
+
+/** Whether a formula has the atoms of one of a list. */
+const isAmong = (formula: Formula, list: readonly string[]): boolean =>
+  list.some((written) => {
+    const known = readFormula(written);
+    return known.ok && atomsOf(known.value) === atomsOf(formula);
+  });
+
+/** What a lesson asks of its substance, where this one does not fit. */
+function unfitSubstance(
+  { residue, hydrate, reagent }: Activity['numbers'],
+  { formula, received }: { readonly formula: Formula; readonly received: string },
+) {
+  if (residue && !isAmong(formula, dryingSalts)) return startTexts.dryingSalt(received, dryingSalts);
+  if (hydrate && !formula.hydrate) return startTexts.hydrate(received, someHydrates);
+  if (reagent) {
+    const listed = concentratedReagents();
+    if (
+      !isAmong(
+        formula,
+        listed.map((one) => one.formula),
+      )
+    ) {
+      return startTexts.concentratedReagent(
+        received,
+        listed.filter(({ forStaff }) => forStaff).map((one) => one.formula),
+      );
+    }
+  }
+  return undefined;
+}
+
 /**
- * Reads what a plan starts from. Fails with `numbers-start` for a blank, `numbers-solute` for a salt that cannot be dried, or as reading the number, the formula or the ion
- * does; `argument` is the given's name.
+ * Reads what a plan starts from. Fails with `numbers-start` for a blank, `numbers-solute` for a substance that the lesson
+ * cannot be done with, or as reading the number, the formula or the ion does; `argument` is the given's name.
  */
 export function readStartNumbers(activity: Activity, setup: Setup): Result<StartNumbers> {
   const decimalMark = setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point';
@@ -84,22 +126,8 @@ export function readStartNumbers(activity: Activity, setup: Setup): Result<Start
   if (!formula.ok) return formula;
   const mass = molarMass(formula.value);
   if (!mass.ok) return mass;
-  const isDryingSalt = dryingSalts.some((salt) => {
-    const known = readFormula(salt);
-    const atoms = ({ atoms: list }: { readonly atoms: readonly { element: string; count: number }[] }) =>
-      list
-        .map(({ element, count }) => `${element}${count}`)
-        .sort()
-        .join(' ');
-    return known.ok && atoms(known.value) === atoms(formula.value);
-  });
-  if (numbers.residue && !isDryingSalt) {
-    return failure({
-      code: 'numbers-solute',
-      argument: numbers.formula,
-      ...startTexts.dryingSalt(quoted(formulaText), dryingSalts),
-    });
-  }
+  const unfit = unfitSubstance(numbers, { formula: formula.value, received: quoted(formulaText) });
+  if (unfit) return failure({ code: 'numbers-solute', argument: numbers.formula, ...unfit });
   const remarks: string[] = [];
   if (numbers.ion !== undefined) {
     const ion = setup.givens[numbers.ion];

@@ -3,7 +3,12 @@ import type { Question } from './question.ts';
 /** Water of hydration joins the rest; the mark, not the water added, fixes the volume. */
 export const crystalWater: Question = {
   name: 'crystal water',
-  stem: ['The crystals of ', { given: 'formula' }, ' hold water. Where is that water once the flask is full?'],
+  // True of every formula, since a team may have one without water.
+  stem: [
+    'Look at ',
+    { given: 'formula' },
+    '. Water after a dot in a formula is part of the crystals. Where is such water once the flask is full?',
+  ],
   right: {
     id: 'joins the rest',
     text: ['It is part of the water in the flask, and the mark takes care of the volume.'],

@@ -7,6 +7,9 @@ export interface SlipText {
   readonly ask: string;
 }
 
+/** Words for a slip in a molar mass, where another quantity is worked from it. */
+const workedWith = (text: SlipText) => ({ 'mass of solute': text, molarity: text }) as const;
+
 /**
  * All feedback on entries, in one place, for readers of 13 to 16. It speaks of the value and never of the person, asks
  * rather than tells, and holds no digit at all, so that it cannot give an answer away. `in` rewords a slip for one
@@ -68,32 +71,62 @@ export const slipTexts = {
     },
   },
   'volumes-multiplied': {
-    fits: 'work where times and divide by the volume have changed places',
-    ask: 'Same stuff in a bigger flask: what gets bigger, and what gets smaller?',
+    fits: 'work that divides by the volume',
+    ask: 'Does a bigger flask of it need more of the solute or less?',
+    in: {
+      molarity: {
+        fits: 'work that multiplies by the volume',
+        ask: 'The same solute in a bigger flask: is it more crowded or less?',
+      },
+    },
   },
   'water-of-hydration-left-out': {
     fits: 'the molar mass of the salt with no water in it',
     ask: 'What stands after the dot in the formula?',
+    in: workedWith({
+      fits: 'work with the molar mass of the salt without its water',
+      ask: 'What stands after the dot in the formula?',
+    }),
   },
   'one-water-only': {
     fits: 'the molar mass with just one water',
     ask: 'How many waters does the formula show after the dot?',
+    in: workedWith({
+      fits: 'work with the molar mass of the salt with just one water',
+      ask: 'How many waters does the formula show after the dot?',
+    }),
   },
   'group-subscript-ignored': {
     fits: 'a molar mass without the number after a bracket',
     ask: 'What does the small number after the bracket act on?',
+    in: workedWith({
+      fits: 'work with a molar mass that leaves out the number after a bracket',
+      ask: 'What does the small number after the bracket act on?',
+    }),
   },
   'bracket-number-on-one-atom': {
     fits: 'a molar mass where the number after a bracket acts on one atom only',
     ask: 'Which atoms stand inside the bracket?',
+    in: workedWith({
+      fits: 'work with a molar mass where a bracket’s number acts on one atom only',
+      ask: 'Which atoms stand inside the bracket?',
+    }),
   },
   'subscripts-ignored': {
     fits: 'a molar mass with each atom counted just once',
     ask: 'What do the small numbers in the formula tell you?',
+    in: workedWith({
+      fits: 'work with a molar mass that counts each atom just once',
+      ask: 'What do the small numbers in the formula tell you?',
+    }),
   },
   'atomic-numbers-used': {
     fits: 'the sum of atomic numbers',
     ask: 'Which number on the periodic table tells you the mass?',
+    in: workedWith({
+      fits: 'work with a sum of atomic numbers',
+      ask: 'Which number on the periodic table tells you the mass?',
+    }),
   },
   'purity-ignored': {
     fits: 'work with a solid that is all pure',
@@ -242,7 +275,7 @@ export const slipTexts = {
     ask: 'Does all of the stock go into the second flask?',
   },
   'power-of-ten': {
-    fits: 'the right digits with the point in another place',
+    fits: 'the right digits with the point moved',
     ask: 'What size of number makes sense here? Look at the units.',
   },
 } as const satisfies Record<string, SlipText & { readonly in?: Partial<Record<QuantityName, SlipText>> }>;
@@ -266,7 +299,7 @@ export const remarks = {
   unitNone: 'Look at the unit. This row asks for a plain number. What cancels out?',
   unitEvidently: 'The number looks fine. Does the unit with it fit? This row asks for {unit}.',
   signOnly: 'Not yet. Look at the sign.',
-  shifted: 'Not yet. The digits fit, but the point stands in another place. Look at the units.',
+  shifted: 'Not yet. The digits fit, but the point has moved. Look at the units.',
   figuresAsked: 'the figures asked',
   blank: '',
   needsRow: 'Fill in “{row}” first. This row is worked from it.',

@@ -7,6 +7,8 @@ import type { QuantityName, Shown } from '../activity.ts';
 export interface HintTexts {
   readonly idea: string;
   readonly relation: string;
+  /** Follows the relation where the solid has a purity. */
+  readonly impure?: string;
   readonly setUp: readonly Shown[];
 }
 
@@ -30,8 +32,8 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
   },
   'mass of solute': {
     idea: 'First find how many moles you need, then what so many moles weigh.',
-    relation:
-      'mass = moles × molar mass, where moles = molarity × volume in litres. If the solid is not pure, you need more.',
+    relation: 'mass = moles × molar mass, where moles = molarity × volume in litres.',
+    impure: 'Your solid is not pure, so you need more of it.',
     setUp: [
       { given: 'molarity' },
       ' mol/L × ',
@@ -44,8 +46,8 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
   },
   molarity: {
     idea: 'Molarity says how crowded the solute is: how many moles are in each litre of solution?',
-    relation:
-      'molarity = moles ÷ volume in litres, where moles = mass ÷ molar mass. Only the pure part of a solid counts.',
+    relation: 'molarity = moles ÷ volume in litres, where moles = mass ÷ molar mass.',
+    impure: 'Only the pure part of your solid counts.',
     setUp: [
       { given: 'mass' },
       ' g',
@@ -155,9 +157,12 @@ export const readingHints: Readonly<Record<'balance' | 'flask' | 'pipette', read
 /** Help with a row that is told in a team's own words. */
 export const toldHints: readonly [string, string, string] = [
   'Think of a friend who missed the lab. What would you show first?',
-  'Use the words amount, volume and molarity. Say which changed and which did not.',
-  'Begin with: “Before the water went in …, and after it …, because …”.',
+  'Say what you saw or worked out first, then how it fits together. Use words of this lab, such as molarity.',
+  'Begin with: “We know that …, because …”.',
 ];
+
+/** Beside a help cell that holds anything but a level. */
+export const levelAsked = 'Choose 0, 1, 2 or 3.';
 
 /** Stands in a set-up where a row that it uses is still empty. */
 export const rowShown = (title: string): string => `(your “${title}”)`;

@@ -123,6 +123,16 @@ export const startTexts = {
     received,
     advice: 'Choose one of these; others change or spatter when they are heated.',
   }),
+  hydrate: (received: string, hydrates: readonly string[]) => ({
+    expected: `a formula with water of hydration (such as ${hydrates.join(', ')})`,
+    received,
+    advice: 'Write the water after a dot, or choose the activity with a plain solid.',
+  }),
+  concentratedReagent: (received: string, reagents: readonly string[]) => ({
+    expected: `an acid or base that is sold concentrated (${reagents.join(', ')})`,
+    received,
+    advice: 'Choose one of these, or an activity that starts from a solid.',
+  }),
   noFlask: {
     expected: 'a flask on the shelf near this size',
     received: 'none',

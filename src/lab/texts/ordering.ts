@@ -5,6 +5,7 @@ export const orderTexts = {
   works: 'Yes, this order works.',
   lettersOnly: (known: readonly string[]): string =>
     `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would work.`,
+  wordsTyped: (known: readonly string[]): string => `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`,
   lettersAmiss: (found: {
     readonly known: readonly string[];
     readonly strange: readonly string[];
