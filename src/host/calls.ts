@@ -1,4 +1,5 @@
 import type { Setup, TeamPlan } from '../lab/setup.ts';
+import type { PageName } from './pages.ts';
 
 /** Calls from the sidebar. Every value is plain data: the bridge refuses dates. */
 export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
@@ -98,6 +99,8 @@ export interface Calls {
   checkAgain(): Outcome<{ readonly renewed: number }>;
   /** Goes to a team's block in the sheet. */
   goToTeam(className: string, key: string): Outcome<null>;
+  /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` goes to the page, such as a class. */
+  openPage(page: PageName | 'sidebar', about?: string): Outcome<null>;
 }
 export const callNames = [
   'readLesson',
@@ -108,4 +111,5 @@ export const callNames = [
   'readClass',
   'checkAgain',
   'goToTeam',
+  'openPage',
 ] as const satisfies readonly (keyof Calls)[];

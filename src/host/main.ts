@@ -4,6 +4,7 @@ import type { Calls } from './calls.ts';
 import { checkAgain } from './endpoints/checkAgain.ts';
 import { draftTeams } from './endpoints/draftTeams.ts';
 import { goToTeam } from './endpoints/goToTeam.ts';
+import { openPage } from './endpoints/openPage.ts';
 import { readClass } from './endpoints/readClass.ts';
 import { readLesson } from './endpoints/readLesson.ts';
 import { startBuild } from './endpoints/startBuild.ts';
@@ -25,4 +26,5 @@ export const endpoints_: Calls = {
   readClass: (className) => guarded(() => readClass(className)),
   checkAgain: () => guarded(checkAgain),
   goToTeam: (className, key) => guarded(() => goToTeam(className, key)),
+  openPage: (page, about) => guarded(() => openPage(page, about)),
 };

@@ -65,6 +65,18 @@ export const hostWords = {
     expected: 'the marks of a class sheet in columns K and L',
     advice: 'Undo what moved the columns, or build the class again: what was typed is copied.',
   },
+  pageTitles: {
+    labels: 'Labels to print',
+    key: 'The key, for the teacher',
+    paper: 'A table on paper',
+    period: 'The period in minutes',
+    particles: 'Particles',
+  },
+  pageUnknown: {
+    expected: 'a page of this script',
+    where: 'the page to open',
+    advice: 'Close the sidebar, open it again from the menu and press the button once more.',
+  },
   teamUnknown: {
     expected: 'a team of this class',
     where: 'the team',

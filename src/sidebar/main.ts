@@ -1,4 +1,4 @@
-// The sidebar's page: reads the lesson once, then shows one view at a time.
+// The sidebar's page: reads the lesson once, then shows one view at a time. Opened with a mark, it is one page to print or project.
 import type { LessonView, Problem } from '../host/calls.ts';
 import { callHost } from './callHost.ts';
 import { classNowView } from './classNow/classNowView.ts';
@@ -9,6 +9,7 @@ import { problemNotice } from './page/notice.ts';
 import type { Page } from './page/page.ts';
 import type { View, ViewName } from './page/view.ts';
 import { waiting } from './page/waiting.ts';
+import { startPage } from './pages/startPage.ts';
 import { makeBuilder } from './plan/builder.ts';
 import { planView } from './plan/planView.ts';
 import { texts } from './texts.ts';
@@ -102,4 +103,4 @@ function start(): void {
   void open();
 }
 
-start();
+if (!startPage()) start();

@@ -17,6 +17,12 @@ export const texts = {
   title: 'Labrow',
   views: { label: 'Views', plan: 'Plan', classNow: 'Class now', help: 'Help' },
 
+  pages: {
+    bar: 'This page',
+    print: 'Print this page',
+    back: 'Back to the sidebar',
+  },
+
   opening: 'Reading the lesson from the sheet …',
   stillWaiting: 'Still waiting for the sheet. You can leave this open; it goes on by itself.',
   tryAgain: 'Try again',

@@ -20,4 +20,7 @@ export const toleranceTexts = {
   readAt: (size: string): string => `, the figure of the ${size} mL size`,
   whole: (parts: { readonly tools: string; readonly percent: string }): string =>
     `Twice the standard uncertainty of ${parts.tools}, as rectangular distributions by JCGM 100, plus ${parts.percent} % of what is expected for technique.`,
+  /** Worked for round readings of no team, so that nothing is given away. */
+  examples: (unit: string, parts: readonly { readonly reading: string; readonly limit: string }[]): string =>
+    `So ${parts.map(({ reading, limit }) => `${reading} ${unit} may be off by ${limit} ${unit}`).join(', and ')}.`,
 };
