@@ -9,15 +9,16 @@ import { toleranceTexts } from './texts/readings.ts';
 export interface ReadingNote {
   /** Title of the measured step. */
   readonly step: string;
-  /** How far a reading may be off and why, in words; nothing in them is worked from a team's numbers. */
-  readonly words: string;
-  /** What that makes for round readings that belong to no team. */
-  readonly examples: string;
+  /**
+   * How far a reading may be off and why, line by line, and what that makes for round readings that belong to no team:
+   * nothing in them is worked from a team's numbers.
+   */
+  readonly lines: readonly string[];
 }
 
 const anyVolume = 100;
 
-/** Round readings in the unit of a row; the first one is what a balance carries for any other unit. */
+/** Round readings in the unit of a row, to show what a tolerance comes to. */
 const roundReadings: Readonly<Record<string, readonly number[]>> = { g: [1, 10], mL: [10, 100] };
 const anyReadings: readonly number[] = [1];
 
@@ -48,10 +49,7 @@ const shortLimit = (limit: number): string => String(Number(limit.toPrecision(2)
  *
  * @returns Fails with `lesson-setting` where a setting cannot be read.
  */
-export function readingNotes(
-  activity: Activity,
-  { settings, givens }: NoteInput,
-): Result<readonly ReadingNote[]> {
+export function readingNotes(activity: Activity, { settings, givens }: NoteInput): Result<readonly ReadingNote[]> {
   const notes: ReadingNote[] = [];
   for (const step of activity.steps) {
     if (step.kind !== 'measured') continue;
@@ -63,7 +61,7 @@ export function readingNotes(
       examples.push({ reading: String(reading), limit: shortLimit(tolerance.value.limit) });
       words = tolerance.value.words;
     }
-    notes.push({ step: step.title, words, examples: toleranceTexts.examples(step.unit, examples) });
+    notes.push({ step: step.title, lines: [...words.split('\n'), toleranceTexts.examples(step.unit, examples)] });
   }
   return success(notes);
 }

@@ -1,3 +1,4 @@
+import { readingNotes } from '../lab/readingNotes.ts';
 import { settingNames } from '../lab/setup.ts';
 import { layoutVersion, planColumns, planRows, spareTeamLines } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
@@ -44,10 +45,24 @@ function settingLines({ setup, activity, invented }: Lesson): readonly SettingLi
   return lines;
 }
 
+/** How the tolerance of each reading comes about: the title beside its first line. Nothing where a setting cannot be read. */
+function readingLines({ setup, activity }: Lesson): readonly (readonly [string, string])[] {
+  const settings = { ...setup.settings, balance: `${setup.shelf.balanceReadabilityG} g` };
+  const notes = readingNotes(activity, { settings, givens: setup.givens });
+  if (!notes.ok || notes.value.length === 0) return [];
+  return [
+    [words.plan.readings, words.plan.readingsAbout],
+    ...notes.value.flatMap(({ step, lines }) =>
+      lines.map((line, index): readonly [string, string] => [index === 0 ? step : '', line]),
+    ),
+  ];
+}
+
 /** Where the Plan's tables will stand. */
 export function planPlaces(lesson: Lesson): PlanPlaces {
   const first = planRows.settingsHeading;
-  const blankRow = first + settingLines(lesson).length + 1;
+  const readings = readingLines(lesson).length;
+  const blankRow = first + settingLines(lesson).length + 1 + (readings === 0 ? 0 : readings + 1);
   const headingRow = blankRow + 1;
   return {
     settings: { row: first, column: 1, rows: blankRow - first + 1, columns: 2 },
@@ -66,6 +81,8 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
   const { plan } = words;
   const places = planPlaces(lesson);
   const lines = settingLines(lesson);
+  const readings = readingLines(lesson);
+  const readingsRow = planRows.settingsHeading + lines.length + 2;
   const givens = lesson.givenNames;
   const headingRow = places.keys.row;
   const columnCount = Math.max(planColumns.firstGiven + givens.length - 1, 8);
@@ -103,6 +120,13 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     { row: planRows.settingsHeading + 1, column: 3, rows: lines.length, columns: 1, look: 'note' },
     { row: headingRow, column: 1, rows: 1, columns: 3 + givens.length, look: 'heading' },
   ];
+  if (readings.length > 0) {
+    looks.push(
+      { row: readingsRow, column: 1, rows: 1, columns: columnCount, look: 'heading' },
+      { row: readingsRow + 1, column: 1, rows: readings.length - 1, columns: 1, look: 'setting name' },
+      { row: readingsRow + 1, column: 2, rows: readings.length - 1, columns: columnCount - 1, look: 'note' },
+    );
+  }
   if (lesson.teams.length > 0) {
     looks.push(
       { row: headingRow + 1, column: 1, rows: lesson.teams.length, columns: 1, look: 'note' },
@@ -125,6 +149,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
         cells: [[text(plan.title)], [text(plan.note)], [text(lesson.invented ? plan.invented : plan.notice)]],
       },
       { row: planRows.settingsHeading, column: 1, cells: settingCells },
+      ...(readings.length > 0 ? [{ row: readingsRow, column: 1, cells: readings.map((line) => line.map(text)) }] : []),
       { row: headingRow, column: 1, cells: teamCells },
     ],
     checks: [],
@@ -144,6 +169,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
       rows: [
         ...settingCells.map(([name]) => [name?.kind === 'text' ? name.text : '']),
         [''],
+        ...(readings.length > 0 ? [...readings.map(([title]) => [title]), ['']] : []),
         [plan.key],
         ...lesson.teams.map(({ key }) => [key]),
       ],

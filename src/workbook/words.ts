@@ -12,6 +12,8 @@ export const words = {
     key: 'key',
     className: 'class',
     team: 'team',
+    readings: 'readings',
+    readingsAbout: 'how far a reading may be off, by the settings as they were when this was built',
   },
   class: {
     notice:
