@@ -1,13 +1,14 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { carriedEntries } from '../workbook/carriedEntries.ts';
 import { withSeparator } from '../workbook/formula.ts';
-import { layoutVersion } from '../workbook/layout.ts';
+import { countedColumn, layoutVersion } from '../workbook/layout.ts';
 import { layoutFits } from '../workbook/layoutFits.ts';
 import { looks, plainLook, stateLooks, tabColors } from '../workbook/looks.ts';
 import { areaName } from '../workbook/reference.ts';
 import { freeName } from '../workbook/sheetNames.ts';
 import type { Block, CellContent, SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { type BuildMemo, saveMemo } from './buildMemo.ts';
+import { countedEntry } from './countedEntry.ts';
 import { ownSheets, roleName, type SheetTag, sheetInUse, writeTag } from './ownSheets.ts';
 import {
   choiceOf,
@@ -21,11 +22,16 @@ import {
 import { hostWords } from './words.ts';
 import { writeTexts } from './writeTexts.ts';
 
-/** Entries for a sheet that is made: a column of texts. */
+/** Entries for a sheet that is made: a column of texts, and what the trigger would have noted beside them. */
 export interface FirstEntries {
   readonly row: number;
   readonly column: number;
   readonly texts: readonly string[];
+  readonly counts: {
+    readonly column: number;
+    /** Tries and the time of the last one; blank where there is no entry. */
+    readonly rows: readonly (readonly [number, Date] | readonly ['', ''])[];
+  };
 }
 
 export interface ApplyInput {
@@ -431,11 +437,15 @@ function writeFirstEntries({ sheet, firstEntries }: { sheet: Sheet; firstEntries
       run.texts.some((text, down) => ![text, ''].includes(String(at(run.row + down, run.column)))),
   );
   if (others) return;
-  for (const { row, column, texts } of blank) {
+  for (const { row, column, texts, counts } of blank) {
     writeTexts(
       sheet.getRange(row, column, texts.length, 1),
       texts.map((text) => [text]),
     );
+    sheet.getRange(row, counts.column, counts.rows.length, 2).setValues(counts.rows.map((cells) => [...cells]));
+    sheet
+      .getRange(row, countedColumn, texts.length, 1)
+      .setValues(texts.map((text) => [text === '' ? '' : countedEntry(text)]));
   }
 }
 

@@ -77,8 +77,8 @@ export interface ClassView {
   readonly clock: string;
   readonly stepCount: number;
   readonly teams: readonly TeamView[];
-  /** Whom to talk to first, and why. */
-  readonly talkFirst: readonly { readonly team: string; readonly reason: string }[];
+  /** Whom to talk to first, and why; `ready` for a team that has finished. */
+  readonly talkFirst: readonly { readonly team: string; readonly reason: string; readonly ready?: true }[];
   /** One sentence for the class about its commonest slip, or empty. */
   readonly sayToClass: string;
   /** Rows whose check the host has not worked out yet. */

@@ -103,6 +103,8 @@ export interface Activity {
   readonly id: string;
   readonly title: string;
   readonly aim: string;
+  /** A question for a team that has finished early: to think and talk about, with nothing to hand in. */
+  readonly extension: string;
   readonly givens: readonly Given[];
   /** How numbers for teams are made. */
   readonly numbers: NumbersRecipe;

@@ -26,6 +26,9 @@ interface SampleEntry {
   readonly step: string;
   /** As it stands in the cell. */
   readonly entry: string;
+  /** How often the row was tried, and how many minutes ago last. */
+  readonly tries: number;
+  readonly minutesAgo: number;
 }
 
 /** An invented school: its plan, and what its teams have typed so far. */
@@ -45,24 +48,35 @@ interface Progress {
   /** How many steps have an entry; the rest is blank. */
   readonly steps: number;
   readonly manners?: Readonly<Record<string, Manner>>;
+  /** Tries of steps that took more than one. */
+  readonly tries?: Readonly<Record<string, number>>;
+  /** Since the last entry; what came before took a few minutes each. */
+  readonly minutesAgo?: number;
 }
+
+/** Between two entries of a team of the sample. */
+const minutesEach = 2;
 
 /** What the teams have done, class by class, in the order of their names. */
 const progress: readonly (readonly Progress[])[] = [
   [
     { steps: 14 },
-    { steps: 3, manners: { 'mass of solute': { slip: 'volume-in-mL' } } },
-    { steps: 6, manners: { 'mass of solute': { as: 'with unit' }, 'stock made': { figures: 2 } } },
+    {
+      steps: 3,
+      manners: { 'mass of solute': { slip: 'volume-in-mL' } },
+      tries: { 'moles of solute': 2, 'mass of solute': 4 },
+    },
+    { steps: 6, manners: { 'mass of solute': { as: 'with unit' }, 'stock made': { figures: 2 } }, minutesAgo: 11 },
     { steps: 9, manners: { 'stock volume': { slip: 'water-for-stock' } } },
-    { steps: 4, manners: { 'stock procedure': { as: 'wrong order' } } },
+    { steps: 4, manners: { 'stock procedure': { as: 'wrong order' } }, tries: { 'stock procedure': 2 } },
     { steps: 0 },
   ],
   [
     { steps: 3, manners: { 'mass of solute': { slip: 'moles-reported' } } },
-    { steps: 8, manners: { 'dilution factor': { slip: 'ratio-inverted' } } },
+    { steps: 8, manners: { 'dilution factor': { slip: 'ratio-inverted' } }, tries: { 'dilution factor': 3 } },
     { steps: 2, manners: { 'moles of solute': { slip: 'volume-in-mL' } } },
     { steps: 13, manners: { particles: { as: 'wrong choice' } } },
-    { steps: 2, manners: { 'moles of solute': { as: 'words' } } },
+    { steps: 2, manners: { 'moles of solute': { as: 'words' } }, minutesAgo: 14 },
     { steps: 1 },
   ],
 ];
@@ -83,7 +97,7 @@ const typed = (value: number, figures: number): string =>
 function teamEntries(
   activity: Activity,
   team: TeamPlan,
-  { steps: count, manners = {} }: Progress,
+  { steps: count, manners = {}, tries = {}, minutesAgo = 1 }: Progress,
 ): readonly SampleEntry[] {
   const values: Record<string, number> = {};
   const figures = Number(defaultSettings.figures);
@@ -152,9 +166,14 @@ function teamEntries(
         return sampleTexts.told;
     }
   };
-  return activity.steps
-    .slice(0, count)
-    .map((step) => ({ className: team.className, team: team.team, step: step.id, entry: entryOf(step) }));
+  return activity.steps.slice(0, count).map((step, index) => ({
+    className: team.className,
+    team: team.team,
+    step: step.id,
+    entry: entryOf(step),
+    tries: tries[step.id] ?? 1,
+    minutesAgo: minutesAgo + minutesEach * (count - 1 - index),
+  }));
 }
 
 /** The plan of the invented school: potassium bromide, two classes of six teams named after rocks. */

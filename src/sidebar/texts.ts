@@ -214,6 +214,7 @@ export const texts = {
     talkFirst: 'Talk to first',
     talkTo: (team: string) => `Talk first to ${team}`,
     talkThen: (team: string) => `Then ${team}`,
+    talkReady: (team: string) => `${team} has finished`,
     nobody: 'Nobody stands out just now. A good moment to walk round.',
     teams: 'Teams',
     noTeams: 'No teams found in this class’s sheet. Look at the Plan sheet.',

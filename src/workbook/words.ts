@@ -76,7 +76,7 @@ export const words = {
     manyTries: ({ step, tries }: { step: string; tries: number }) => `At least ${tries} tries at ${step}.`,
     quiet: ({ minutes, step }: { minutes: number; step: string }) => `Nothing new for ${minutes} minutes, at ${step}.`,
     notYet: (step: string) => `Not yet right at ${step}.`,
-    allDone: 'Everything on target: ready for more.',
+    allDone: (question: string) => `Everything on target: ready for more. ${question}`,
     theme: ({ teams, lookAt }: { teams: number; lookAt: string }) => `${teams} teams read this now: ${lookAt}`,
   },
   settings: {

@@ -14,6 +14,7 @@ describe('allActivities', () => {
     'gives %s steps that all resolve',
     (id, activity) => {
       expect(activityById(id)).toEqual(activity);
+      expect(activity.extension).toMatch(/^[A-Z].*\?$/);
       const ids = activity.steps.map((step) => step.id);
       expect(new Set(ids).size).toBe(ids.length);
       const givens = activity.givens.map(({ name }) => name);

@@ -18,12 +18,19 @@ export function readClass(className: unknown): Outcome<ClassView> {
   if (reading === undefined)
     return problem({ ...hostWords.classUnreadable, where: String(className), received: 'one without' });
   const plan = planInUse(spreadsheet);
-  const steps = activityById(plan?.setup.activity ?? '')?.steps ?? [];
+  const activity = activityById(plan?.setup.activity ?? '');
+  const steps = activity?.steps ?? [];
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === 'told').map(({ id }) => id);
   const now = new Date();
   const formulas = entryFormulaRows(found.value);
-  const { talkFirst, sayToClass, notYetKnown } = classNow({ reading, titles, told, now: now.getTime() });
+  const { talkFirst, sayToClass, notYetKnown } = classNow({
+    reading,
+    titles,
+    told,
+    extension: activity?.extension ?? '',
+    now: now.getTime(),
+  });
   const scored = (step: string) => !told.includes(step);
   return done({
     className: String(className),

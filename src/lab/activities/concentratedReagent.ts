@@ -19,6 +19,8 @@ export const concentratedReagent = (): Activity => ({
   id: 'concentrated reagent',
   title: 'A solution from a concentrated acid',
   aim: 'Work out how a concentrated acid is diluted, and in which order that is safe. Staff make the solution.',
+  extension:
+    'The bottle stood open and lost some vapour. What does that do to your solution, and how would you notice?',
   givens: [
     { ...commonGivens.formula, about: 'acid in the bottle', start: 'HCl' },
     { name: 'mass percent', unit: '%', about: 'mass percent on the label of the bottle', start: '37.2' },

@@ -15,6 +15,7 @@ export const dilutionAlone = (): Activity => ({
   id: 'dilution',
   title: 'A dilution',
   aim: 'Make a weaker solution from a stock, and say what is in the flask.',
+  extension: 'Is there a way to the same solution in two smaller dilutions, and when would that be better?',
   givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
   numbers: {
     formula: 'formula',

@@ -9,6 +9,7 @@ interface SolidLesson {
   readonly id: string;
   readonly title: string;
   readonly aim: string;
+  readonly extension: string;
   readonly formula: Given;
   /** What else a new plan starts from, by name of the given. */
   readonly start: { readonly ion: string; readonly purity?: string };
@@ -17,13 +18,14 @@ interface SolidLesson {
   readonly question: string;
 }
 
-const fromSolid = ({ id, title, aim, formula, start, impure, question }: SolidLesson): Activity => {
+const fromSolid = ({ id, title, aim, extension, formula, start, impure, question }: SolidLesson): Activity => {
   const names = { molarity: 'molarity', volume: 'flask', ...(impure ? { purity: 'purity' } : {}) };
   const { molarity, flask, ion, purity } = commonGivens;
   return {
     id,
     title,
     aim,
+    extension,
     givens: [
       formula,
       molarity,
@@ -62,6 +64,7 @@ export const plainSolid = (): Activity =>
     id: 'solution from a solid',
     title: 'A solution from a solid',
     aim: 'Make a solution of a chosen molarity from a solid that is pure and dry.',
+    extension: 'The flask was filled past its mark. Can the solution be saved, and how?',
     formula: { ...commonGivens.formula, about: 'solute as its bottle says' },
     start: { ion: 'Br-' },
     impure: false,
@@ -73,6 +76,7 @@ export const hydrateSolid = (): Activity =>
     id: 'solution from a hydrate',
     title: 'A solution from a hydrate',
     aim: 'Make a solution of a chosen molarity from crystals that hold water.',
+    extension: 'The crystals lost some of their water in the jar. Is your solution stronger or weaker than planned?',
     formula: {
       ...commonGivens.formula,
       about: 'solute with its water of hydration, as in CuSO4·5H2O',
@@ -88,6 +92,7 @@ export const impureSolid = (): Activity =>
     id: 'solution from an impure solid',
     title: 'A solution from a solid that is not pure',
     aim: 'Make a solution of a chosen molarity from a solid of known purity.',
+    extension: 'What would you need to know about the rest of the solid before you use the solution?',
     formula: { ...commonGivens.formula, start: 'Na2CO3' },
     start: { ion: 'Na+', purity: '94.5' },
     impure: true,

@@ -42,6 +42,7 @@ export const serialDilution = (): Activity => ({
   id: 'serial dilution',
   title: 'A serial dilution',
   aim: 'Dilute again and again, and follow what happens to the molarity.',
+  extension: 'After how many more flasks would fewer than one particle be left in each mL?',
   givens: [
     commonGivens.formula,
     commonGivens.stock,

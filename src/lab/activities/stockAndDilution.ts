@@ -17,6 +17,7 @@ export const stockAndDilution = (): Activity => ({
   id: 'stock and dilution',
   title: 'A stock solution and its dilution',
   aim: 'Make a solution of a molarity you chose, dilute it, and say what is in the flask.',
+  extension: 'If two stocks are mixed in one flask, how would you find the molarity of the mixture?',
   givens: [
     commonGivens.formula,
     commonGivens.stock,

@@ -10,6 +10,7 @@ export const weighedResidue = (): Activity => ({
   id: 'weighed residue',
   title: 'What did we really make? A weighed residue',
   aim: 'Dry a portion of a solution, weigh what stays, and compare the molarity with the label.',
+  extension: 'Water is left in the residue. Does your molarity come out too high or too low, and why?',
   givens: [
     { ...commonGivens.formula, about: 'a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4' },
     { ...commonGivens.molarity, about: 'concentration on the label', start: '0.500' },
