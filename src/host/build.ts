@@ -11,6 +11,7 @@ import { classNames, teamsOf } from '../workbook/planWorkbook.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
 import { type PlanReading, readLesson } from '../workbook/readLesson.ts';
 import { newSheetNames } from '../workbook/sheetNames.ts';
+import { words } from '../workbook/words.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { applySheet, putAside, valuesOf } from './applyWorkbook.ts';
 import { type BuildMemo, type BuildTask, readMemo, saveMemo } from './buildMemo.ts';
@@ -124,7 +125,7 @@ function newMemo({
   const taken = [...spreadsheet.getSheets().map((sheet) => sheet.getName()), ...Object.values(promised)];
   const fresh = newSheetNames(classes, taken);
   const freshName = ({ kind, className = '' }: SheetRole): string =>
-    kind === 'class' ? (fresh.classes[className] ?? className) : fresh[kind];
+    kind === 'class' ? (fresh.classes[className] ?? className) : kind === 'record' ? words.record.sheet : fresh[kind];
   for (const { role, putAside: aside } of tasks) {
     if (!aside) names[roleName(role)] = promised[roleName(role)] ?? freshName(role);
   }

@@ -54,5 +54,6 @@ export const tabColors = {
   class: glass,
   progress: '#56398f',
   help: '#744400',
+  record: '#851c58',
   kept: '#a5b3c0',
 } as const;

@@ -1,4 +1,5 @@
 import type { Step } from '../lab/activity.ts';
+import { roles } from '../lab/roles.ts';
 import type { TeamPlan } from '../lab/setup.ts';
 import { formula, native } from './formula.ts';
 import { classColumns as at, classMarker, classRows, layoutVersion, planColumns } from './layout.ts';
@@ -130,6 +131,11 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       area: { ...stepRows, column: at.help, columns: 1 },
       options: ['0', '1', '2', '3'],
       help: words.class.helpChoice,
+    });
+    choices.push({
+      area: { ...stepRows, column: at.who, columns: 1 },
+      options: roles,
+      help: words.class.whoChoice,
     });
     formats.push(
       { ...stepRows, column: at.tries, columns: 1, format: '0' },

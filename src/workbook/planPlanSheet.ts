@@ -85,7 +85,8 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
   const readingsRow = planRows.settingsHeading + lines.length + 2;
   const givens = lesson.givenNames;
   const headingRow = places.keys.row;
-  const columnCount = Math.max(planColumns.firstGiven + givens.length - 1, 8);
+  const todayColumn = planColumns.firstGiven + givens.length;
+  const columnCount = Math.max(todayColumn, 8);
   const lastRow = headingRow + lesson.teams.length;
 
   const settingCells: CellContent[][] = [
@@ -111,6 +112,11 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
       });
     }
   });
+  choices.push({
+    area: { row: headingRow + 1, column: todayColumn, rows: lesson.teams.length + spareTeamLines, columns: 1 },
+    options: [plan.absent],
+    help: plan.absentHelp,
+  });
   const looks: LookArea[] = [
     { row: planRows.title, column: 1, rows: 1, columns: columnCount, look: 'title' },
     { row: planRows.note, column: 1, rows: 2, columns: columnCount, look: 'note' },
@@ -118,7 +124,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     { row: planRows.settingsHeading + 1, column: 1, rows: lines.length, columns: 1, look: 'setting name' },
     { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1, look: 'setting value' },
     { row: planRows.settingsHeading + 1, column: 3, rows: lines.length, columns: 1, look: 'note' },
-    { row: headingRow, column: 1, rows: 1, columns: 3 + givens.length, look: 'heading' },
+    { row: headingRow, column: 1, rows: 1, columns: 4 + givens.length, look: 'heading' },
   ];
   if (readings.length > 0) {
     looks.push(
@@ -130,7 +136,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
   if (lesson.teams.length > 0) {
     looks.push(
       { row: headingRow + 1, column: 1, rows: lesson.teams.length, columns: 1, look: 'note' },
-      { row: headingRow + 1, column: 2, rows: lesson.teams.length, columns: 2 + givens.length, look: 'setting value' },
+      { row: headingRow + 1, column: 2, rows: lesson.teams.length, columns: 3 + givens.length, look: 'setting value' },
     );
   }
   return {
@@ -151,6 +157,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
       { row: planRows.settingsHeading, column: 1, cells: settingCells },
       ...(readings.length > 0 ? [{ row: readingsRow, column: 1, cells: readings.map((line) => line.map(text)) }] : []),
       { row: headingRow, column: 1, cells: teamCells },
+      { row: headingRow, column: todayColumn, cells: [[text(plan.today)]] },
     ],
     checks: [],
     looks,
@@ -160,7 +167,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     writable: [],
     unprotected: [
       { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1 },
-      { row: headingRow + 1, column: 2, rows: lesson.teams.length + spareTeamLines, columns: 2 + givens.length },
+      { row: headingRow + 1, column: 2, rows: lesson.teams.length + spareTeamLines, columns: 3 + givens.length },
     ],
     spill: [],
     identity: {

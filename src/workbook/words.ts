@@ -12,6 +12,9 @@ export const words = {
     key: 'key',
     className: 'class',
     team: 'team',
+    today: 'today',
+    absent: 'absent',
+    absentHelp: 'absent for a team that is not here; clear the cell when it is',
     readings: 'readings',
     readingsAbout: 'how far a reading may be off, by the settings as they were when this was built',
   },
@@ -32,6 +35,7 @@ export const words = {
     keyMissing: '⚠ no line of the Plan has this team’s key',
     keyTwice: '⚠ two lines of the Plan have this team’s key',
     closing: ' on target so far',
+    whoChoice: 'a role or a name, or leave it empty',
     helpChoice: '0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers',
   },
   progress: {
@@ -68,6 +72,11 @@ export const words = {
     level: 'level',
     wording: 'your own wording',
     link: 'link',
+  },
+  record: {
+    sheet: 'Record',
+    title: 'Record',
+    note: 'One row for each class and day: counts and plain words, no names of pupils or teams. Reword a row as you like; the sidebar keeps your words.',
   },
   classNow: {
     askedForHelp: ({ step, level }: { step: string; level: number }) => `Asked for help, level ${level}, at ${step}.`,
