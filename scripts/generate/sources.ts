@@ -2,6 +2,7 @@ import { cautionListSource } from './cautionList.ts';
 import { elementsSource } from './elements.ts';
 import { glasswareSource } from './glassware.ts';
 import { soluteListSource } from './soluteList.ts';
+import { strengthsSource } from './strengths.ts';
 import { unitsSource } from './units.ts';
 
 /** Sources that are made from published tables and from mathjs, by path from the project folder. */
@@ -13,6 +14,10 @@ export async function generatedSources(): Promise<Readonly<Record<string, string
     'src/chemistry/cautionList.generated.ts': cautionListSource({
       reagents: 'tests/published/reagents.csv',
       limits: 'tests/published/hazard-limits.csv',
+    }),
+    'src/chemistry/strengths.generated.ts': strengthsSource({
+      density: 'tests/published/density.csv',
+      reagents: 'tests/published/reagents.csv',
     }),
     'src/lab/soluteList.generated.ts': soluteListSource('tests/published/reagents.csv'),
   };

@@ -11,6 +11,8 @@ export const settingNames = [
   'glassware standard',
   'balance',
   'allowance for technique',
+  'spare',
+  'spare glassware',
   'seed',
 ] as const;
 export type SettingName = (typeof settingNames)[number];

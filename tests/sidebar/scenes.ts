@@ -32,6 +32,8 @@ const setup: Setup = {
     'glassware standard': 'ISO',
     balance: '0.01 g',
     'allowance for technique': '2 %',
+    spare: '10 %',
+    'spare glassware': '10 %',
     seed: '7',
   },
   shelf: { flasksMl: [100, 200, 250], pipettesMl: [5, 10, 25], balanceReadabilityG: 0.01, balanceMaxG: 200 },
