@@ -1,3 +1,5 @@
+import type { ClassFacts } from '../lab/record/classFacts.ts';
+import type { RecordEntry } from '../lab/record/recordEntry.ts';
 import type { Setup, TeamPlan } from '../lab/setup.ts';
 import type { PageName } from './pages.ts';
 
@@ -85,8 +87,73 @@ export interface ClassView {
   readonly notYetKnown: number;
 }
 
+/** What pictures and pages are drawn from: the teams' numbers as the Plan has them now. */
+export interface NumbersView {
+  readonly activity: string;
+  readonly decimalMark: 'point' | 'comma';
+  /** The numbers that the plan starts from, by name of the given. */
+  readonly typical: Readonly<Record<string, string>>;
+  readonly teams: readonly TeamPlan[];
+}
+
+export interface RecordClassView {
+  /** The entry as the class's sheet tells it now; its words hold no names. */
+  readonly proposal: RecordEntry;
+  /** Today's row, where the Record has one. */
+  readonly saved?: RecordEntry;
+  /** For the copied text only. */
+  readonly names: ClassFacts['names'];
+  readonly hasEntriesToday: boolean;
+}
+export interface RecordView {
+  /** Year-month-day in the file's own time zone. */
+  readonly day: string;
+  readonly classes: readonly RecordClassView[];
+}
+export interface RecordSent {
+  readonly entry: RecordEntry;
+  /** The row as it was read, or null where there was none. */
+  readonly base: RecordEntry | null;
+}
+export interface ShareView {
+  readonly fileName: string;
+  /** Entries of today, and those whose time is not known. */
+  readonly entriesToday: number;
+  /** Sheets that are not ours, by name. */
+  readonly otherSheets: readonly string[];
+}
+export interface EmptyWish {
+  /** The file's name as typed, or empty. */
+  readonly fileName: string;
+  /** The teacher's own wording and links in Help stay. */
+  readonly keepHints: boolean;
+  /** Sheets that are not ours go as well. */
+  readonly removeOthers: boolean;
+}
+export interface TeamsView {
+  readonly classes: readonly {
+    readonly name: string;
+    readonly teams: readonly { readonly team: string; readonly key: string; readonly absent: boolean }[];
+  }[];
+}
+
 /** Endpoint name → its type. The build writes one top-level declaration for each; nothing else is callable. */
 export interface Calls {
+  /** The day's entry of every class, as the sheets tell it now and as the Record has it. */
+  readRecord(): Outcome<RecordView>;
+  /** Writes or rewrites one row for each class and day; what people wrote there since it was read stays. */
+  saveRecord(rows: readonly RecordSent[]): Outcome<{ readonly saved: readonly RecordEntry[] }>;
+  /** Classes with entries today and no row of today in the Record. */
+  recordDue(): Outcome<{ readonly due: readonly string[] }>;
+  readShare(): Outcome<ShareView>;
+  /** Takes everything personal out of the file and begins to build it anew; `continueBuild` goes on. */
+  emptyCopy(wish: EmptyWish): Outcome<BuildState>;
+  readTeams(): Outcome<TeamsView>;
+  /** Adds a team to a class in mid-lesson; `continueBuild` goes on. */
+  addTeam(className: string, team: string): Outcome<BuildState>;
+  addClass(className: string, teams: readonly string[]): Outcome<BuildState>;
+  /** Marks a team as absent today, or as here. */
+  setAbsent(key: string, absent: boolean): Outcome<null>;
   readLesson(): Outcome<LessonView>;
   draftTeams(setup: Setup): Outcome<DraftView>;
   /** Writes the plan and the list of what is still to build; `continueBuild` does one sheet a call until finished. */
@@ -101,8 +168,18 @@ export interface Calls {
   goToTeam(className: string, key: string): Outcome<null>;
   /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` goes to the page, such as a class. */
   openPage(page: PageName | 'sidebar', about?: string): Outcome<null>;
+  readNumbers(): Outcome<NumbersView>;
 }
 export const callNames = [
+  'readRecord',
+  'saveRecord',
+  'recordDue',
+  'readShare',
+  'emptyCopy',
+  'readTeams',
+  'addTeam',
+  'addClass',
+  'setAbsent',
   'readLesson',
   'draftTeams',
   'startBuild',
@@ -112,4 +189,5 @@ export const callNames = [
   'checkAgain',
   'goToTeam',
   'openPage',
+  'readNumbers',
 ] as const satisfies readonly (keyof Calls)[];

@@ -1,12 +1,20 @@
 /** What the script's top-level declarations call. Nothing here does work when the script is loaded. */
 import { continueBuild } from './build.ts';
 import type { Calls } from './calls.ts';
+import { addClass, addTeam } from './endpoints/addTeams.ts';
 import { checkAgain } from './endpoints/checkAgain.ts';
 import { draftTeams } from './endpoints/draftTeams.ts';
+import { emptyCopy } from './endpoints/emptyCopy.ts';
 import { goToTeam } from './endpoints/goToTeam.ts';
 import { openPage } from './endpoints/openPage.ts';
 import { readClass } from './endpoints/readClass.ts';
 import { readLesson } from './endpoints/readLesson.ts';
+import { readNumbers } from './endpoints/readNumbers.ts';
+import { readRecord, recordDue } from './endpoints/readRecord.ts';
+import { readShare } from './endpoints/readShare.ts';
+import { readTeams } from './endpoints/readTeams.ts';
+import { saveRecord } from './endpoints/saveRecord.ts';
+import { setAbsent } from './endpoints/setAbsent.ts';
 import { startBuild } from './endpoints/startBuild.ts';
 import { startSample } from './endpoints/startSample.ts';
 import { guarded } from './outcome.ts';
@@ -18,6 +26,15 @@ export { onInstall_, onOpen_ } from './onOpen.ts';
 
 /** Calls from the sidebar, each with its input checked and every refusal in words for people. */
 export const endpoints_: Calls = {
+  readRecord: () => guarded(readRecord),
+  saveRecord: (rows) => guarded(() => saveRecord(rows)),
+  recordDue: () => guarded(recordDue),
+  readShare: () => guarded(readShare),
+  emptyCopy: (wish) => guarded(() => emptyCopy(wish)),
+  readTeams: () => guarded(readTeams),
+  addTeam: (className, team) => guarded(() => addTeam(className, team)),
+  addClass: (className, teams) => guarded(() => addClass(className, teams)),
+  setAbsent: (key, absent) => guarded(() => setAbsent(key, absent)),
   readLesson: () => guarded(readLesson),
   draftTeams: (setup) => guarded(() => draftTeams(setup)),
   startBuild: (setup) => guarded(() => startBuild(setup)),
@@ -27,4 +44,5 @@ export const endpoints_: Calls = {
   checkAgain: () => guarded(checkAgain),
   goToTeam: (className, key) => guarded(() => goToTeam(className, key)),
   openPage: (page, about) => guarded(() => openPage(page, about)),
+  readNumbers: () => guarded(readNumbers),
 };

@@ -10,11 +10,12 @@ import type { Page } from './page/page.ts';
 import type { View, ViewName } from './page/view.ts';
 import { waiting } from './page/waiting.ts';
 import { startPage } from './pages/startPage.ts';
+import { particlesView } from './particles/particlesView.ts';
 import { makeBuilder } from './plan/builder.ts';
 import { planView } from './plan/planView.ts';
 import { texts } from './texts.ts';
 
-const viewNames: readonly ViewName[] = ['plan', 'classNow', 'help'];
+const viewNames: readonly ViewName[] = ['plan', 'classNow', 'particles', 'help'];
 
 function start(): void {
   const main = element('main', {});
@@ -26,7 +27,7 @@ function start(): void {
     },
   });
   let lesson: LessonView | undefined;
-  let views: Partial<Record<ViewName, View>> = { help: helpView() };
+  let views: Partial<Record<ViewName, View>> = { particles: particlesView(), help: helpView() };
   let current: ViewName | undefined;
 
   const buttons = viewNames.map((name) => ({

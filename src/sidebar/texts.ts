@@ -13,9 +13,23 @@ const examples: Readonly<Record<string, string>> = {
 const such = (unit: string) => `such as ${examples[unit] ?? '0.25 or 1/4'}`;
 const count = (number: number, one: string, more: string) => `${number} ${number === 1 ? one : more}`;
 
+interface KindWords {
+  readonly symbol: string;
+  readonly charge: number;
+  readonly perUnit: number;
+  readonly shape: keyof typeof shapeWords;
+}
+const shapeWords = {
+  round: 'round',
+  square: 'square',
+  sixfold: 'six-sided',
+  pointed: 'standing on a point',
+  whole: 'long and rounded',
+} as const;
+
 export const texts = {
   title: 'Labrow',
-  views: { label: 'Views', plan: 'Plan', classNow: 'Class now', help: 'Help' },
+  views: { label: 'Views', plan: 'Plan', classNow: 'Class now', particles: 'Particles', help: 'Help' },
 
   pages: {
     bar: 'This page',
@@ -263,6 +277,40 @@ export const texts = {
       word: 'not yet known',
       about: 'The sheet is still working on it. It is never counted as wrong.',
     },
+  },
+
+  particles: {
+    title: 'Particles',
+    reading: 'Reading the numbers from the Plan …',
+    pick: 'Whose numbers',
+    pickHint: 'A team’s picture shows how many times it dilutes: project it once the team has found that.',
+    typical: 'The numbers that the plan starts from',
+    numbersOf: (team: string, className: string) => `${team}, ${className}`,
+    project: 'Open a page to project',
+    noPicture: 'There is no picture of these numbers.',
+    noActivity: 'The activity in the Plan is not one that we know. Choose one in the plan and build again.',
+    sampleTitle: 'Equal volumes, before and after',
+    onlyTitle: 'A sample of the solution',
+    kind: ({ symbol, charge, perUnit, shape }: KindWords, formula: string) =>
+      charge === 0
+        ? `${symbol}, ${shapeWords[shape]}: a whole molecule`
+        : `${symbol}, ${shapeWords[shape]}: ${perUnit} from each ${formula}`,
+    sampleSize: (cubic: string, edge: string) =>
+      `A sample is about ${cubic} cubic nanometres: a cube with edges of some ${edge} nm.`,
+    nearNumbers: (drawn: string, truly: string) =>
+      `Whole numbers small enough to count: drawn ${drawn} times as crowded before as after, in truth ${truly} times.`,
+    note: (symbol: string, note: string) => `${symbol}: ${note}.`,
+    flaskTitle: 'The whole portion, before and after',
+    flaskAbout: 'Not equal volumes this time: the same particles, and more room for them.',
+    trulyTitle: 'How many there really are',
+    inFlask: (volume: string, counts: string) => `The whole flask of ${volume} mL holds ${counts}.`,
+    sameAsPortion:
+      'That is as many as came in with the portion of stock: water brings none and takes none. Worked out with 6.022 × 10²³ in each mole.',
+    onlySample: 'The picture can only be a sample of them. Worked out with 6.022 × 10²³ in each mole.',
+    questionsTitle: 'Questions to ask',
+    questionsAbout: 'The letters are those of the class sheet. Let them answer first, then open the reasons.',
+    reasons: 'Reasons',
+    rightOne: (letter: string) => `✓ ${letter}  `,
   },
 
   help: {

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allActivities } from '../../src/lab/activities.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
+import { boxText, leftOutText } from '../../src/lab/particles/boxText.ts';
 import { type Figure, type ParticlePicture, particlePicture } from '../../src/lab/particles/particlePicture.ts';
 import { pictureQuestions } from '../../src/lab/particles/pictureQuestions.ts';
-import { pictureText } from '../../src/lab/particles/pictureText.ts';
 import { readSolutions } from '../../src/lab/particles/solutions.ts';
 import { tenPower } from '../../src/lab/particles/tenPower.ts';
 import { unitsDrawn } from '../../src/lab/particles/unitsDrawn.ts';
@@ -204,25 +204,29 @@ describe('unitsDrawn', () => {
 });
 
 describe('the words of a picture', () => {
+  const wordsOf = (picture: ParticlePicture, called: 'sample' | 'flask') =>
+    (picture[called]?.boxes ?? []).map((box) => boxText(picture, { box, figure: called }));
   it('hold the counts that are drawn, and say that water is left out', () => {
     const picture = drawn(dilution('MgCl2', '0.200', '0.100'));
-    expect(pictureText(picture, { figure: picture.sample, called: 'sample' })).toBe(
-      'A sample of the stock: 4 Mg²⁺ and 8 Cl⁻. The same volume after the water went in: 2 Mg²⁺ and 4 Cl⁻. All separate, spread out evenly. Water fills the space between them and is left out.',
+    expect(wordsOf(picture, 'sample')).toEqual([
+      'Before, a sample of the stock: 4 Mg²⁺ and 8 Cl⁻.',
+      'After, the same volume of the diluted solution: 2 Mg²⁺ and 4 Cl⁻.',
+    ]);
+    expect(wordsOf(picture, 'flask')).toEqual([
+      'Before, all of a small portion of stock: 2 Mg²⁺ and 4 Cl⁻.',
+      'After, the same portion with its water: 2 Mg²⁺ and 4 Cl⁻.',
+    ]);
+    expect(leftOutText(picture)).toBe(
+      'All separate, spread out evenly. Water fills the space between them and is left out.',
     );
-    const flask = picture.flask;
-    if (flask === undefined) throw new Error('Expected the second figure.');
-    expect(pictureText(picture, { figure: flask, called: 'flask' })).toContain(
-      'The same portion after the water went in: 2 Mg²⁺ and 4 Cl⁻.',
-    );
+    expect(leftOutText(drawn(dilution('C6H12O6', '0.2', '0.1')))).toContain('Each molecule stays whole.');
   });
-  it('follow what is drawn and nothing else', () => {
+  it('are counted from what is drawn and from nothing else', () => {
     const picture = drawn(dilution('KBr', '0.400', '0.120'));
-    const [first, ...others] = picture.sample.boxes;
-    if (first === undefined) throw new Error('Expected a box.');
-    const fewer = { ...picture.sample, boxes: [{ ...first, particles: first.particles.slice(1) }, ...others] };
-    expect(pictureText(picture, { figure: fewer, called: 'sample' })).not.toBe(
-      pictureText(picture, { figure: picture.sample, called: 'sample' }),
-    );
+    const [box] = picture.sample.boxes;
+    if (box === undefined) throw new Error('Expected a box.');
+    const fewer = { ...box, particles: box.particles.filter(({ kind }) => kind === 0).slice(1) };
+    expect(boxText(picture, { box: fewer, figure: 'sample' })).toBe('Before, a sample of the stock: 9 K⁺ and 0 Br⁻.');
   });
 });
 

@@ -4,19 +4,18 @@ const listed = (parts: readonly string[]): string =>
 /** What the picture of particles says in words: for whoever does not see it, and for print. */
 export const particleTexts = {
   listed,
-  /** Names of the boxes. */
+  /** What the boxes stand for: equal volumes, and the whole of a portion. */
   sample: {
-    before: 'a sample of the stock',
-    after: 'the same volume after the water went in',
-    only: 'a sample of the solution',
+    before: 'Before, a sample of the stock',
+    after: 'After, the same volume of the diluted solution',
+    only: 'A sample of the solution',
   },
   flask: {
-    before: 'a small portion of the stock',
-    after: 'the same portion after the water went in',
-    only: 'the solution',
+    before: 'Before, all of a small portion of stock',
+    after: 'After, the same portion with its water',
+    only: 'All of the solution',
   },
-  box: ({ name, counts }: { readonly name: string; readonly counts: readonly string[] }): string =>
-    `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${listed(counts)}.`,
+  box: ({ name, counts }: { readonly name: string; readonly counts: string }): string => `${name}: ${counts}.`,
   apart: 'All separate, spread out evenly.',
   whole: 'Each molecule stays whole.',
   waterLeftOut: 'Water fills the space between them and is left out.',

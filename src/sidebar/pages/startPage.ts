@@ -1,11 +1,14 @@
 import type { PageName } from '../../host/pages.ts';
 import { callHost } from '../callHost.ts';
 import { element } from '../page/element.ts';
+import { particlesPage } from '../particles/particlesPage.ts';
 import { texts } from '../texts.ts';
 import type { OpenedPage } from './openedPage.ts';
 
 /** What each page shows; `about` is what the sidebar handed over, such as the name of a class. */
-const pages: Readonly<Partial<Record<PageName, (about: string) => OpenedPage>>> = {};
+const pages: Readonly<Partial<Record<PageName, (about: string) => OpenedPage>>> = {
+  particles: particlesPage,
+};
 
 /** Shows the page that the document was opened for; false where it was opened as the sidebar. */
 export function startPage(): boolean {
