@@ -6,7 +6,7 @@ import { layoutFits } from '../workbook/layoutFits.ts';
 import { looks, plainLook, stateLooks, tabColors } from '../workbook/looks.ts';
 import { areaName } from '../workbook/reference.ts';
 import { freeName } from '../workbook/sheetNames.ts';
-import type { Block, CellContent, SheetPlan, SheetRole } from '../workbook/workbook.ts';
+import type { Block, CellContent, Choice, SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { type BuildMemo, saveMemo } from './buildMemo.ts';
 import { countedEntry } from './countedEntry.ts';
 import { ownSheets, roleName, type SheetTag, sheetInUse, writeTag } from './ownSheets.ts';
@@ -380,10 +380,32 @@ function writeLooks(sheet: Sheet, plan: SheetPlan): void {
 }
 
 function writeChoices(sheet: Sheet, plan: SheetPlan): void {
-  for (const { area, options, help } of plan.choices) {
-    sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+  const written = new Set<Choice>();
+  for (const choice of plan.choices) {
+    if (written.has(choice)) continue;
+    const { area, options, help } = choice;
+    const rule = choiceOf(options, help);
+    const beside = plan.choices.find((other) => standsBeside(other, choice));
+    if (beside === undefined) {
+      sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(rule);
+      continue;
+    }
+    // Neighbours go in one call: a class of twelve teams has twelve of them.
+    written.add(beside);
+    const both = [rule, choiceOf(beside.options, beside.help)];
+    sheet
+      .getRange(area.row, area.column, area.rows, 2)
+      .setDataValidations(Array.from({ length: area.rows }, () => both));
   }
 }
+
+/** Is this choice one column, right beside another as high as itself? */
+const standsBeside = ({ area }: Choice, { area: left }: Choice): boolean =>
+  area.row === left.row &&
+  area.rows === left.rows &&
+  area.columns === 1 &&
+  left.columns === 1 &&
+  area.column === left.column + 1;
 
 /** Ours anew, whatever else the teacher has set stays. */
 function writeStateRules(sheet: Sheet, plan: SheetPlan): void {

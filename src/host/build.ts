@@ -1,4 +1,4 @@
-import { activityById } from '../lab/activities.ts';
+import { lessonActivity } from '../lab/lessonActivity.ts';
 import { numbersForTeams } from '../lab/numbersForTeams.ts';
 import type { Setup } from '../lab/setup.ts';
 import { keptTeams, sameNumbersWanted } from '../workbook/keptTeams.ts';
@@ -50,7 +50,7 @@ export function planInUse(spreadsheet: Spreadsheet, memo?: BuildMemo): PlanReadi
 export function startBuild(setup: Setup, { sample }: { sample: boolean }): Outcome<BuildState> {
   const numbers = numbersForTeams(setup);
   if (!numbers.ok) return problemOf(numbers.error);
-  const activity = activityById(setup.activity);
+  const activity = lessonActivity(setup.settings);
   if (activity === undefined)
     return problem({ ...hostWords.setupProblems.activity, received: `“${setup.activity}”` }, 'activity');
   const locked = withDocumentLock(patienceMs, (): Outcome<BuildState> => {
@@ -78,6 +78,14 @@ export function startBuild(setup: Setup, { sample }: { sample: boolean }): Outco
     return done(advance(memo));
   });
   return locked.ran ? locked.value : done(stateOf(readMemo()));
+}
+
+/** After a file was emptied and holds nothing but its new Plan: the list of all other sheets, as for a first build. */
+export function beginAfresh(spreadsheet: Spreadsheet, lesson: Lesson): BuildState {
+  const memo = newMemo({ spreadsheet, lesson, earlier: undefined, sample: false });
+  saveMemo(memo);
+  recalculateEveryMinute(spreadsheet);
+  return advance(memo);
 }
 
 /** Would writing this lesson over the Plan lose a line or a number that stands there? */
@@ -204,7 +212,7 @@ function lessonInFile(
   if (sheet === undefined) return problem({ ...hostWords.planUnfinished, received: 'none' });
   const reading = readLesson(valuesOf(sheet));
   if (!reading.ok) return problemOf(reading.error);
-  const activity = activityById(reading.value.setup.activity);
+  const activity = lessonActivity(reading.value.setup.settings);
   if (activity === undefined) {
     return problem({ ...hostWords.setupProblems.activity, received: `“${reading.value.setup.activity}”` });
   }

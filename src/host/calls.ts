@@ -59,6 +59,8 @@ export interface BuildState {
 export interface TeamView {
   readonly team: string;
   readonly key: string;
+  /** Marked absent today in the Plan. */
+  readonly absent?: boolean;
   readonly done: number;
   readonly steps: readonly {
     readonly id: string;

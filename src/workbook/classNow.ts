@@ -32,6 +32,8 @@ export interface ClassNowInput {
   readonly titles: ReadonlyMap<string, string>;
   /** Ids of steps that are never scored. */
   readonly told: readonly string[];
+  /** Keys of teams that are absent: nobody can talk to them today. */
+  readonly absent?: readonly string[];
   /** A question for a team that has finished. */
   readonly extension: string;
   /** Milliseconds since 1970. */
@@ -39,8 +41,9 @@ export interface ClassNowInput {
 }
 
 /** Works out whom to talk to first and what to say to everybody. For the teacher's eyes: nothing of it goes into a sheet. */
-export function classNow({ reading, titles, told, extension, now }: ClassNowInput): ClassNow {
+export function classNow({ reading, titles, told, absent = [], extension, now }: ClassNowInput): ClassNow {
   const concerns = reading.blocks
+    .filter(({ key }) => !absent.includes(key))
     .map((block) => ({ block, concern: concernOf({ block, titles, told, extension, now }) }))
     .filter((entry): entry is { block: BlockReading; concern: Concern } => entry.concern !== undefined);
   concerns.sort(({ concern: one }, { concern: other }) => one.rank - other.rank || other.weight - one.weight);

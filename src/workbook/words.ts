@@ -36,6 +36,7 @@ export const words = {
     keyTwice: '⚠ two lines of the Plan have this team’s key',
     closing: ' on target so far',
     whoChoice: 'a role or a name, or leave it empty',
+    tickChoice: 'yes, once your team has read the cautions beside this row',
     helpChoice: '0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers',
   },
   progress: {
@@ -72,6 +73,11 @@ export const words = {
     level: 'level',
     wording: 'your own wording',
     link: 'link',
+  },
+  share: {
+    /** Neutral names for a file that is given on. */
+    className: (number: number) => `Class ${number}`,
+    team: (number: number) => `Team ${number}`,
   },
   record: {
     sheet: 'Record',
@@ -112,6 +118,12 @@ export const words = {
     'glassware standard': 'ISO or ASTM',
     balance: 'readability of the balance',
     'allowance for technique': 'your own share for how people handle glassware',
+    spare: 'share of solids, stocks and water to prepare beyond what the teams take',
+    'spare glassware': 'share of glassware to lay out beyond what is used at once, for breakages',
+    'work the dilution from':
+      'nominal stock: the molarity planned; real stock: what the team really made. Build again after a change',
+    'concentrated reagents':
+      'staff make the solution and students watch; students: only where your school’s own assessment and the safety data sheet allow it',
     seed: 'the same seed gives the same numbers again',
     layout: 'the arrangement of these sheets; leave it as it is',
     invented: 'yes: a sample to try things out',

@@ -7,6 +7,8 @@ export interface TeamDay {
   readonly team: string;
   /** Marked absent in the Plan. */
   readonly absent: boolean;
+  /** Something was entered that day. */
+  readonly here: boolean;
   readonly steps: readonly StepDay[];
 }
 
@@ -48,8 +50,8 @@ const mostNamed = 3;
 
 /** Writes a class's entry from what happened: who was there, how far teams came, and what was hard in plain words. */
 export function classFacts({ day, className, activity, aim, teams, poll }: ClassDay): ClassFacts {
-  const present = teams.filter(({ steps }) => steps.some(({ entry }) => entry !== ''));
-  const absent = teams.filter((team) => team.absent && !present.includes(team));
+  const present = teams.filter(({ here }) => here);
+  const absent = teams.filter((team) => team.absent && !team.here);
   const finished = present.filter(({ steps }) => steps.every(({ scored, check }) => !scored || check === 'on target'));
   const count = (some: readonly TeamDay[]) => recordWords.ofTeams({ some: some.length, all: teams.length });
   return {

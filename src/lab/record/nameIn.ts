@@ -2,7 +2,7 @@ const shortest = 3;
 const wordCharacter = /[\p{L}\p{N}]/u;
 
 /** The first of these names that stands in the words as a word of its own, spelled the same; undefined where none does. */
-export function namesIn(words: string, names: readonly string[]): string | undefined {
+export function nameIn(words: string, names: readonly string[]): string | undefined {
   return names.find((name) => name.length >= shortest && standsIn(words, name));
 }
 
