@@ -304,9 +304,9 @@ export const texts = {
     flaskAbout: 'Not equal volumes this time: the same particles, and more room for them.',
     trulyTitle: 'How many there really are',
     inFlask: (volume: string, counts: string) => `The whole flask of ${volume} mL holds ${counts}.`,
-    sameAsPortion:
-      'That is as many as came in with the portion of stock: water brings none and takes none. Worked out with 6.022 × 10²³ in each mole.',
-    onlySample: 'The picture can only be a sample of them. Worked out with 6.022 × 10²³ in each mole.',
+    sameAsPortion: (inMole: string) =>
+      `That is as many as came in with the portion of stock: water brings none and takes none. Worked out with ${inMole} in each mole.`,
+    onlySample: (inMole: string) => `The picture can only be a sample of them. Worked out with ${inMole} in each mole.`,
     questionsTitle: 'Questions to ask',
     questionsAbout: 'The letters are those of the class sheet. Let them answer first, then open the reasons.',
     reasons: 'Reasons',

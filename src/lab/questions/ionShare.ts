@@ -6,18 +6,18 @@ export const ionShare: Question = {
   stem: [
     'More water goes into the ',
     { given: 'formula' },
-    ' solution. Count both kinds of ions in one mL, before and after. How do the two kinds compare?',
+    ' solution. Count each kind of ion in one mL, before and after. How do the kinds compare?',
   ],
   right: {
     id: 'same ratio',
-    text: ['There are fewer of both, and for one of the first kind just as many of the other as before.'],
-    reply: 'Yes: the formula sets the ratio. Water spreads both kinds out alike.',
+    text: ['There are fewer of each, in the same ratio to each other as before.'],
+    reply: 'Yes: the formula sets the ratio. Water spreads all kinds out alike.',
   },
   others: [
     {
       id: 'equal',
-      text: ['The more water, the closer the two numbers come to each other.'],
-      reply: 'To come closer, one kind would have to thin out faster. What would slow the other down?',
+      text: ['The more water, the closer the numbers come to each other.'],
+      reply: 'To come closer, one kind would have to thin out faster. What would hold the others back?',
     },
     {
       id: 'only one',

@@ -3,7 +3,7 @@ import type { Question } from './question.ts';
 /** A salt in solution is separate ions, as many of each kind as the formula says; nothing clumps and nothing is neutral. */
 export const separateIons: Question = {
   name: 'separate ions',
-  stem: ['The ', { given: 'formula' }, ' has all dissolved. Which picture shows what comes from one formula unit?'],
+  stem: ['The ', { given: 'formula' }, ' has all dissolved. What comes from one formula unit?'],
   right: {
     id: 'separate',
     text: ['Each ion by itself, as many of each kind as the formula says.'],
@@ -28,7 +28,7 @@ export const separateIons: Question = {
     {
       id: 'one each',
       text: ['One ion of each kind, whatever the formula says.'],
-      reply: 'Add up the charges in your picture. Does the solution as a whole have a charge?',
+      reply: 'Add up the charges of what you chose. Does the solution as a whole have a charge?',
     },
   ],
   hints: [

@@ -1,3 +1,4 @@
+import { avogadroConstant } from '../../chemistry/particleCount.ts';
 import { boxText, leftOutText } from '../../lab/particles/boxText.ts';
 import type { Kind, ParticlePicture } from '../../lab/particles/particlePicture.ts';
 import type { Solutions } from '../../lab/particles/solutions.ts';
@@ -28,6 +29,7 @@ export function pictureSections({ solutions, picture, decimalMark }: PicturePart
   const counts = picture.inFlask.map(
     (count, place) => `${tenPower(count, { figures: 3, decimalMark })} ${picture.kinds[place]?.symbol ?? ''}`,
   );
+  const inMole = tenPower(avogadroConstant, { figures: 4, decimalMark });
   return [
     element(
       'section',
@@ -62,7 +64,7 @@ export function pictureSections({ solutions, picture, decimalMark }: PicturePart
       {},
       element('h2', {}, particles.trulyTitle),
       element('p', {}, particles.inFlask(short(filled.volume, 4), particleTexts.listed(counts))),
-      element('p', { class: 'hint' }, isDiluted ? particles.sameAsPortion : particles.onlySample),
+      element('p', { class: 'hint' }, (isDiluted ? particles.sameAsPortion : particles.onlySample)(inMole)),
     ),
   ];
 }
