@@ -6,6 +6,7 @@ import type { Lesson, SheetNames } from '../workbook/lesson.ts';
 import { planClassSheet } from '../workbook/planClassSheet.ts';
 import { planHelpSheet } from '../workbook/planHelpSheet.ts';
 import { planPlanSheet } from '../workbook/planPlanSheet.ts';
+import { planPrepareSheet } from '../workbook/planPrepareSheet.ts';
 import { planProgressSheet } from '../workbook/planProgressSheet.ts';
 import { classNames, teamsOf } from '../workbook/planWorkbook.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
@@ -28,6 +29,7 @@ const patienceMs = 2000;
 const planRole: SheetRole = { kind: 'plan' };
 const helpRole: SheetRole = { kind: 'help' };
 const progressRole: SheetRole = { kind: 'progress' };
+const prepareRole: SheetRole = { kind: 'prepare' };
 const classRole = (className: string): SheetRole => ({ kind: 'class', className });
 
 /** The sheet of a role to read from: the one in use or, while that is being made anew, the one put aside for it. */
@@ -113,6 +115,7 @@ function newMemo({
   const tasks: BuildTask[] = [
     { role: planRole, label: hostWords.buildLabels.plan },
     { role: helpRole, label: hostWords.buildLabels.help },
+    { role: prepareRole, label: hostWords.buildLabels.prepare },
     ...classes.map((className) => ({ role: classRole(className), label: className })),
     ...gone.map(({ tag }) => ({
       role: classRole(tag.className ?? ''),
@@ -162,6 +165,7 @@ function namesIn(memo: BuildMemo, lesson: Lesson): SheetNames {
     plan: name(planRole, fresh.plan),
     progress: name(progressRole, fresh.progress),
     help: name(helpRole, fresh.help),
+    prepare: name(prepareRole, fresh.prepare),
     classes,
   };
 }
@@ -240,6 +244,7 @@ function sheetPlan({
   const { places } = reading;
   const { kind, className = '' } = task.role;
   if (kind === 'help') return planHelpSheet(lesson, names);
+  if (kind === 'prepare') return planPrepareSheet(lesson, names);
   if (kind === 'progress') {
     const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
     return planProgressSheet({ lesson, classes, names, places });

@@ -4,10 +4,12 @@ import { hydrateSolid, impureSolid, plainSolid } from './activities/fromSolid.ts
 import { serialDilution } from './activities/serialDilution.ts';
 import { stockAndDilution } from './activities/stockAndDilution.ts';
 import { weighedResidue } from './activities/weighedResidue.ts';
-import type { Activity } from './activity.ts';
+import type { Activity, Variant } from './activity.ts';
+
+const asPlanned: Variant = { fromRealStock: false };
 
 /** By id, the everyday one first. Built when asked for, so that a check builds no activity but its own. */
-const activities: Readonly<Record<string, () => Activity>> = {
+const activities: Readonly<Record<string, (variant: Variant) => Activity>> = {
   'stock and dilution': stockAndDilution,
   'solution from a solid': plainSolid,
   'solution from a hydrate': hydrateSolid,
@@ -18,10 +20,10 @@ const activities: Readonly<Record<string, () => Activity>> = {
   'weighed residue': weighedResidue,
 };
 
-export const allActivities = (): readonly Activity[] => Object.values(activities).map((build) => build());
+export const allActivities = (): readonly Activity[] => Object.values(activities).map((build) => build(asPlanned));
 
 /** The activity of that name as the settings have it, in any case and spacing. */
-export function activityById(id: string): Activity | undefined {
+export function activityById(id: string, variant: Variant = asPlanned): Activity | undefined {
   const wanted = id.trim().replace(/\s+/g, ' ').toLowerCase();
-  return Object.keys(activities).includes(wanted) ? activities[wanted]?.() : undefined;
+  return Object.keys(activities).includes(wanted) ? activities[wanted]?.(variant) : undefined;
 }

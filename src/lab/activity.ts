@@ -74,8 +74,14 @@ export interface ChosenStep extends StepBase {
 export interface ToldStep extends StepBase {
   readonly kind: 'told';
 }
+/** The cautions of the substance, read and ticked: bench rows wait for it. */
+export interface TickedStep extends StepBase {
+  readonly kind: 'ticked';
+  /** Names of the givens that say what is in the bottle; without a mass percent it is the substance undiluted. */
+  readonly substance: { readonly formula: string; readonly massPercent?: string };
+}
 
-export type Step = CalculatedStep | MeasuredStep | OrderedStep | ChosenStep | ToldStep;
+export type Step = CalculatedStep | MeasuredStep | OrderedStep | ChosenStep | ToldStep | TickedStep;
 
 /** Which givens teams get numbers of their own in; every value is the name of a given. */
 interface NumbersRecipe {
@@ -109,4 +115,10 @@ export interface Activity {
   /** How numbers for teams are made. */
   readonly numbers: NumbersRecipe;
   readonly steps: readonly Step[];
+}
+
+/** What the settings change in an activity’s steps. */
+export interface Variant {
+  /** The dilution is worked from the stock that a team really made, in activities that make one. */
+  readonly fromRealStock: boolean;
 }

@@ -19,6 +19,8 @@ export const defaultSettings: Settings = {
   'allowance for technique': '2 %',
   spare: '10 %',
   'spare glassware': '10 %',
+  'work the dilution from': 'nominal stock',
+  'concentrated reagents': 'staff',
   seed: '1',
 };
 

@@ -2,10 +2,12 @@ import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { grams, millilitres } from '../measurement/quantity.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
 import { activityById } from './activities.ts';
-import type { CalculatedStep, MeasuredStep, Step } from './activity.ts';
+import type { CalculatedStep, MeasuredStep, Step, TickedStep } from './activity.ts';
+import { cautionWords } from './cautionWords.ts';
 import { checkChoice } from './checkChoice.ts';
 import { checkOrder } from './checkOrder.ts';
 import { checkReading } from './checkReading.ts';
+import { checkTick } from './checkTick.ts';
 import { feedbackText, filled } from './feedbackText.ts';
 import { plainName } from './givenCells.ts';
 import { type CarriedRows, judgeEntry } from './judgeEntry.ts';
@@ -19,6 +21,7 @@ import type { ToolUsed } from './readingTolerance.ts';
 import type { Status } from './status.ts';
 import { teamGivens } from './teamGivens.ts';
 import { remarks, type SlipId } from './texts/feedback.ts';
+import { tickTexts } from './texts/ticks.ts';
 import { spanOver } from './worked.ts';
 
 /** A team's block of the class sheet, as its one check receives it. */
@@ -94,7 +97,7 @@ function someOf<T>(items: readonly T[]): readonly (readonly T[])[] {
  */
 export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
   const settings = readLessonSettings(block.settings);
-  const activity = activityById(settings.activity);
+  const activity = activityById(settings.activity, settings);
   const givens = teamGivens(block.givenNames, block.givenValues);
   const ids = block.steps.map(plainName);
   const stepOf = (id: string): Step | undefined => activity?.steps.find((step) => step.id === id) ?? bareStep(id);
@@ -133,9 +136,23 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
         return { ...row, ...checkOrder(step.procedure, entry) };
       case 'chosen':
         return { ...row, ...checkChoice(step.question, entry) };
+      case 'ticked':
+        return { ...row, ...judgeTicked(step, entry) };
       case 'told':
         return row;
     }
+  }
+
+  function judgeTicked({ substance }: TickedStep, cell: CellValue): Partial<JudgedRow> {
+    const { formula, massPercent } = substance;
+    const lines = cautionWords({
+      formula: givens[formula],
+      decimalMark: settings.decimalMark,
+      ...(massPercent === undefined ? {} : { massPercent: givens[massPercent] }),
+    });
+    const isConcentrated = massPercent !== undefined;
+    const maker = settings.studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly;
+    return checkTick(cell, isConcentrated ? `${maker}\n${lines}` : lines);
   }
 
   /** The step with the team's numbers, or the name of what is wrong, or what to say of the row that it waits for. */
@@ -255,10 +272,14 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     return { ...value, ...checkReading(cell, { expected: expectedValue, unit, tools, settings: cells, decimalMark }) };
   }
 
-  /** Nobody goes to the bench on our word while an earlier row needs another look. */
+  /** Nobody goes to the bench on our word before the cautions are ticked, or while an earlier row needs another look. */
   function withWait(index: number): JudgedRow {
     const row = judge(index);
     if (row.step?.kind === 'told' || !row.step?.bench || row.status === 'on target') return row;
+    const unticked = steps
+      .slice(0, index)
+      .find((step, place) => step?.kind === 'ticked' && judge(place).status !== 'on target');
+    if (unticked) return { ...row, lookAt: tickTexts.waitForTick(unticked.title) };
     const earlier = steps
       .slice(0, index)
       .flatMap((step, place) => (step && step.kind !== 'chosen' ? [judge(place)] : []));

@@ -18,6 +18,7 @@ import { slipSpans } from './slipsFound.ts';
 import { startingGivens } from './startingGivens.ts';
 import type { SlipId } from './texts/feedback.ts';
 import { sampleTexts } from './texts/sample.ts';
+import { tickTexts } from './texts/ticks.ts';
 import { spanOver } from './worked.ts';
 
 interface SampleEntry {
@@ -60,24 +61,24 @@ const minutesEach = 2;
 /** What the teams have done, class by class, in the order of their names. */
 const progress: readonly (readonly Progress[])[] = [
   [
-    { steps: 14 },
+    { steps: 15 },
     {
-      steps: 3,
+      steps: 4,
       manners: { 'mass of solute': { slip: 'volume-in-mL' } },
       tries: { 'moles of solute': 2, 'mass of solute': 4 },
     },
-    { steps: 6, manners: { 'mass of solute': { as: 'with unit' }, 'stock made': { figures: 2 } }, minutesAgo: 11 },
-    { steps: 9, manners: { 'stock volume': { slip: 'water-for-stock' } } },
-    { steps: 4, manners: { 'stock procedure': { as: 'wrong order' } }, tries: { 'stock procedure': 2 } },
+    { steps: 7, manners: { 'mass of solute': { as: 'with unit' }, 'stock made': { figures: 2 } }, minutesAgo: 11 },
+    { steps: 10, manners: { 'stock volume': { slip: 'water-for-stock' } } },
+    { steps: 5, manners: { 'stock procedure': { as: 'wrong order' } }, tries: { 'stock procedure': 2 } },
     { steps: 0 },
   ],
   [
-    { steps: 3, manners: { 'mass of solute': { slip: 'moles-reported' } } },
-    { steps: 8, manners: { 'dilution factor': { slip: 'ratio-inverted' } }, tries: { 'dilution factor': 3 } },
-    { steps: 2, manners: { 'moles of solute': { slip: 'volume-in-mL' } } },
-    { steps: 13, manners: { particles: { as: 'wrong choice' } } },
-    { steps: 2, manners: { 'moles of solute': { as: 'words' } }, minutesAgo: 14 },
-    { steps: 1 },
+    { steps: 4, manners: { 'mass of solute': { slip: 'moles-reported' } } },
+    { steps: 9, manners: { 'dilution factor': { slip: 'ratio-inverted' } }, tries: { 'dilution factor': 3 } },
+    { steps: 3, manners: { 'moles of solute': { slip: 'volume-in-mL' } } },
+    { steps: 14, manners: { particles: { as: 'wrong choice' } } },
+    { steps: 3, manners: { 'moles of solute': { as: 'words' } }, minutesAgo: 14 },
+    { steps: 2 },
   ],
 ];
 
@@ -162,6 +163,8 @@ function teamEntries(
         const chosen = as === 'wrong choice' ? others[0] : right;
         return letteredOptions(step.question).find(({ item }) => item.id === chosen?.id)?.letter ?? '';
       }
+      case 'ticked':
+        return tickTexts.answer;
       case 'told':
         return sampleTexts.told;
     }
@@ -179,7 +182,7 @@ function teamEntries(
 /** The plan of the invented school: potassium bromide, two classes of six teams named after rocks. */
 export const sampleSetup = (): Setup => ({
   activity: 'stock and dilution',
-  givens: startingGivens(stockAndDilution()),
+  givens: startingGivens(stockAndDilution({ fromRealStock: false })),
   ownNumbers: true,
   settings: defaultSettings,
   shelf: defaultShelf,

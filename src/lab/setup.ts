@@ -13,6 +13,8 @@ export const settingNames = [
   'allowance for technique',
   'spare',
   'spare glassware',
+  'work the dilution from',
+  'concentrated reagents',
   'seed',
 ] as const;
 export type SettingName = (typeof settingNames)[number];

@@ -8,6 +8,7 @@ import { filledIn, quantityHint } from './quantityHint.ts';
 import { questionByName } from './questions.ts';
 import { shownCell } from './shownCell.ts';
 import { readingHints, rowShown, toldHints } from './texts/hints.ts';
+import { tickHints } from './texts/ticks.ts';
 
 export interface HintWanted {
   /** The activity named by the settings, if there is one. */
@@ -53,6 +54,8 @@ function ourHint(step: Step, level: 1 | 2 | 3, wanted: HintWanted): string {
       const hint = questionByName(step.question).hints[level - 1] ?? '';
       return typeof hint === 'string' ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
     }
+    case 'ticked':
+      return tickHints[level - 1] ?? '';
     case 'told':
       return toldHints[level - 1] ?? '';
   }

@@ -74,6 +74,17 @@ export const words = {
     wording: 'your own wording',
     link: 'link',
   },
+  prepare: {
+    sheet: 'Prepare',
+    title: 'Prepare',
+    notes: [
+      'Worked out from the Plan when this sheet was written. After a change in the Plan, press “Write the Prepare sheet again” under Prepare in the sidebar.',
+      'Students can read this sheet: masses and volumes that a team has to find stand in the sidebar only.',
+      'This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment.',
+    ],
+    headings: ['for', 'what', 'needed', 'with spare', 'unit', 'how and what to know'],
+    mark: 'prepare',
+  },
   share: {
     /** Neutral names for a file that is given on. */
     className: (number: number) => `Class ${number}`,

@@ -62,6 +62,10 @@ describe('allActivities', () => {
             for (const given of texts.flatMap(givensShown)) expect(givens).toContain(given);
             break;
           }
+          case 'ticked':
+            expect(at, 'the cautions come first').toBe(0);
+            for (const given of Object.values(step.substance)) expect(givens).toContain(given);
+            break;
           case 'told':
             expect(step.shown.length).toBeGreaterThan(0);
             break;
@@ -81,6 +85,7 @@ describe('allActivities', () => {
   it('keeps the everyday activity’s steps and givens as sheets have them', () => {
     const everyday = activityById(' Stock and  dilution');
     expect(everyday?.steps.map(({ id, kind }) => `${id}: ${kind}`)).toEqual([
+      'cautions read: ticked',
       'molar mass: calculated',
       'moles of solute: calculated',
       'mass of solute: calculated',

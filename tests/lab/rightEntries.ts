@@ -42,6 +42,9 @@ export function rightEntries(activity: Activity, givens: Readonly<Record<string,
         entries[step.id] = letteredOptions(step.question).find(({ item }) => item.id === right.id)?.letter ?? '';
         break;
       }
+      case 'ticked':
+        entries[step.id] = 'yes';
+        break;
       case 'told':
         entries[step.id] = 'The ions are spread out.';
         break;

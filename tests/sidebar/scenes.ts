@@ -34,6 +34,8 @@ const setup: Setup = {
     'allowance for technique': '2 %',
     spare: '10 %',
     'spare glassware': '10 %',
+    'work the dilution from': 'nominal stock',
+    'concentrated reagents': 'staff',
     seed: '7',
   },
   shelf: { flasksMl: [100, 200, 250], pipettesMl: [5, 10, 25], balanceReadabilityG: 0.01, balanceMaxG: 200 },

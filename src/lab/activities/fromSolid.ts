@@ -1,7 +1,7 @@
 import type { Activity, Given } from '../activity.ts';
 import { commonGivens } from './commonGivens.ts';
 import { ionStep } from './dilutionSteps.ts';
-import { chosen, ordered, told } from './sharedSteps.ts';
+import { cautionsRead, chosen, ordered, told } from './sharedSteps.ts';
 import { massStep, massWeighedStep, molarMassStep, molesStep, stockMadeStep } from './solidSteps.ts';
 
 /** What sets one kind of solid apart from the next. */
@@ -39,6 +39,7 @@ const fromSolid = ({ id, title, aim, extension, formula, start, impure, question
       solid: { molarity: 'molarity', flask: 'flask', ...(impure ? { purity: 'purity' } : {}) },
     },
     steps: [
+      cautionsRead({ aim, substance: { formula: 'formula' } }),
       molarMassStep(),
       molesStep(names),
       massStep(names),
