@@ -1,3 +1,4 @@
+import { benchReading } from './activities/benchReading.ts';
 import { concentratedReagent } from './activities/concentratedReagent.ts';
 import { dilutionAlone } from './activities/dilutionAlone.ts';
 import { hydrateSolid, impureSolid, plainSolid } from './activities/fromSolid.ts';
@@ -18,6 +19,7 @@ const activities: Readonly<Record<string, (variant: Variant) => Activity>> = {
   'serial dilution': serialDilution,
   'concentrated reagent': concentratedReagent,
   'weighed residue': weighedResidue,
+  'bench reading': benchReading,
 };
 
 export const allActivities = (): readonly Activity[] => Object.values(activities).map((build) => build(asPlanned));

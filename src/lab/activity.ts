@@ -55,9 +55,9 @@ export interface CalculatedStep extends StepBase {
 }
 export interface MeasuredStep extends StepBase {
   readonly kind: 'measured';
-  /** What the reading is compared with: the step whose target is expected. */
-  readonly expects: string;
-  readonly instrument: 'balance' | 'flask' | 'pipette';
+  /** What the reading is compared with: the step whose target is expected, or a number that the team was given. */
+  readonly expects: string | { readonly given: string };
+  readonly instrument: 'balance' | 'flask' | 'pipette' | 'bench';
   /** All that the reading depends on, where that is more than the instrument it is read from. */
   readonly tools?: readonly ReadingTool[];
 }

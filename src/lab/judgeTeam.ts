@@ -16,7 +16,7 @@ import type { Carried } from './preparedStep.ts';
 import { prepareStep } from './prepareStep.ts';
 import type { NumberName } from './quantities/quantityEntry.ts';
 import { isQuantityName, quantities } from './quantities.ts';
-import { type EntryKind, readEntry } from './readEntry.ts';
+import { readEntry } from './readEntry.ts';
 import type { ToolUsed } from './readingTolerance.ts';
 import type { Status } from './status.ts';
 import { teamGivens } from './teamGivens.ts';
@@ -70,7 +70,7 @@ function bareStep(id: string): CalculatedStep | undefined {
   };
 }
 
-const kindOfUnit: Readonly<Record<string, EntryKind>> = {
+const kindOfUnit: Readonly<Record<string, 'mass' | 'volume' | 'amount' | 'concentration' | 'density'>> = {
   g: 'mass',
   mL: 'volume',
   mol: 'amount',
@@ -244,20 +244,31 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     };
   }
 
-  function judgeMeasured(step: MeasuredStep, cell: CellValue): Partial<JudgedRow> {
-    const expected = stepOf(step.expects);
-    if (expected?.kind !== 'calculated') throw new Error(`the step “${step.id}” expects no calculated step`);
+  /** What a reading is compared with, or the name of what is wrong, or what to say of the row that it waits for. */
+  function expectedReading({ id, expects, unit }: MeasuredStep) {
+    if (typeof expects !== 'string') {
+      const read = readQuantity(givens[expects.given], kindOfUnit[unit] ?? 'concentration', expects.given, settings);
+      return read.ok
+        ? { bad: '', expectedValue: read.value.value, waitsFor: '' }
+        : { bad: expects.given, expectedValue: undefined, waitsFor: '' };
+    }
+    const expected = stepOf(expects);
+    if (expected?.kind !== 'calculated') throw new Error(`the step “${id}” expects no calculated step`);
     const { bad, ready, waitsFor } = prepared(expected);
-    if (bad !== '' || !ready) return { status: 'unreadable', lookAt: `⚠ ${bad}` };
+    return { bad, expectedValue: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor };
+  }
+
+  function judgeMeasured(step: MeasuredStep, cell: CellValue): Partial<JudgedRow> {
+    const { bad, expectedValue, waitsFor } = expectedReading(step);
+    if (bad !== '' || expectedValue === undefined) return { status: 'unreadable', lookAt: `⚠ ${bad}` };
     const entry = readEntry(cell, kindOfUnit[step.unit] ?? 'mass', settings);
     const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
     if (entry.kind === 'number' && waitsFor !== '') {
       return { ...value, status: 'not yet', lookAt: waitsFor };
     }
-    const expectedValue = spanOver(ready, ready.quantity.relation).middle;
     const { unit, instrument } = step;
     const tools: ToolUsed[] = [];
-    for (const used of step.tools ?? [{ tool: instrument }]) {
+    for (const used of step.tools ?? (instrument === 'bench' ? [] : [{ tool: instrument }])) {
       if (used.tool === 'balance') {
         tools.push({ tool: used.tool, mass: grams(expectedValue) });
         continue;

@@ -29,7 +29,7 @@ interface NoteInput {
 
 function toolsOf({ tools, instrument, unit }: MeasuredStep, reading: number, givens: NoteInput['givens']) {
   const load = unit === 'g' ? reading : 10;
-  return (tools ?? [{ tool: instrument }]).map((used): ToolUsed => {
+  return (tools ?? (instrument === 'bench' ? [] : [{ tool: instrument }])).map((used): ToolUsed => {
     if (used.tool === 'balance') return { tool: used.tool, mass: grams(load) };
     const name = 'volume' in used ? used.volume : undefined;
     const size =

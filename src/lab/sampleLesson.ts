@@ -1,7 +1,7 @@
 import type { Result } from '../errors/result.ts';
 import { stockAndDilution } from './activities/stockAndDilution.ts';
 import { activityById } from './activities.ts';
-import type { Activity, CalculatedStep, Step } from './activity.ts';
+import type { Activity, CalculatedStep, MeasuredStep, Step } from './activity.ts';
 import { letteredOptions } from './checkChoice.ts';
 import { defaultSettings, defaultShelf } from './defaultSettings.ts';
 import { plainText } from './numbers/nearbyNumbers.ts';
@@ -128,10 +128,10 @@ function teamEntries(
     values[step.id] = Number(text);
     return manner && 'as' in manner && manner.as === 'with unit' ? `${text} ${step.unit}` : text;
   };
-  const weighed = (expects: string): string => {
+  const weighed = (expects: MeasuredStep['expects']): string => {
     const step = activity.steps.find(({ id }) => id === expects);
     if (step?.kind !== 'calculated')
-      throw new Error(`The sample lesson cannot be made: nothing is expected by ${expects}.`);
+      throw new Error(`The sample lesson cannot be made: nothing is expected by ${String(expects)}.`);
     const ready = prepared(step);
     const decimals = Math.max(0, Math.round(-Math.log10(defaultShelf.balanceReadabilityG)));
     return (spanOver(ready, ready.quantity.relation).middle * weighedShare).toFixed(decimals);

@@ -1,5 +1,5 @@
 import type { CellValue } from '../measurement/cellValue.ts';
-import type { Activity, CalculatedStep, Step } from './activity.ts';
+import type { Activity, CalculatedStep, MeasuredStep, Step } from './activity.ts';
 import { ownHint } from './ownHint.ts';
 import { procedureByName } from './procedures.ts';
 import type { QuantityArgument } from './quantities/quantityEntry.ts';
@@ -28,6 +28,10 @@ export interface HintWanted {
 const titleOf = (activity: Activity | undefined, id: string): string =>
   activity?.steps.find((step) => step.id === id)?.title ?? id;
 
+/** Title of the row that a reading is planned in, or the name of the given that it is compared with. */
+const expectedName = ({ expects }: MeasuredStep, activity: Activity | undefined): string =>
+  typeof expects === 'string' ? titleOf(activity, expects) : expects.given;
+
 function calculatedHint(step: CalculatedStep, level: 1 | 2 | 3, wanted: HintWanted): string {
   const shown = (name: string): string | undefined => {
     const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
@@ -47,7 +51,7 @@ function ourHint(step: Step, level: 1 | 2 | 3, wanted: HintWanted): string {
     case 'calculated':
       return calculatedHint(step, level, wanted);
     case 'measured':
-      return readingHints[step.instrument][level - 1]?.replace('{row}', titleOf(wanted.activity, step.expects)) ?? '';
+      return readingHints[step.instrument][level - 1]?.replace('{row}', expectedName(step, wanted.activity)) ?? '';
     case 'ordered':
       return procedureByName(step.procedure).hints[level - 1] ?? '';
     case 'chosen': {

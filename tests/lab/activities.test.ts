@@ -48,6 +48,11 @@ describe('allActivities', () => {
             break;
           }
           case 'measured': {
+            if (typeof step.expects !== 'string') {
+              const { given } = step.expects;
+              expect(activity.givens.find(({ name }) => name === given)?.unit).toBe(step.unit);
+              break;
+            }
             const expected = earlier.find((before) => before.id === step.expects);
             expect(expected?.kind).toBe('calculated');
             expect(step.unit).toBe(expected?.unit);

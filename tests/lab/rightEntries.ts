@@ -30,7 +30,9 @@ export function rightEntries(activity: Activity, givens: Readonly<Record<string,
         entries[step.id] = calculated(step);
         break;
       case 'measured':
-        entries[step.id] = (Number(entries[step.expects]) * 1.004).toFixed(3);
+        entries[step.id] = (
+          Number(typeof step.expects === 'string' ? entries[step.expects] : givens[step.expects.given]) * 1.004
+        ).toFixed(typeof step.expects === 'string' ? 3 : 5);
         break;
       case 'ordered':
         entries[step.id] = procedureByName(step.procedure)

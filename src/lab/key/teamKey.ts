@@ -1,6 +1,7 @@
 import { errorText } from '../../errors/errorText.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
-import type { Activity, CalculatedStep, Step } from '../activity.ts';
+import { readQuantity } from '../../measurement/readQuantity.ts';
+import type { Activity, CalculatedStep, MeasuredStep, Step } from '../activity.ts';
 import { letteredOptions } from '../checkChoice.ts';
 import { decimalText } from '../decimalText.ts';
 import { readLessonSettings } from '../lessonSettings.ts';
@@ -104,20 +105,27 @@ export function teamKey({
     };
   }
 
+  function measuredLine({ id, expects, unit }: MeasuredStep): Pick<KeyLine, 'answer' | 'note'> {
+    let expected: number | undefined;
+    if (typeof expects === 'string') {
+      expected = worked.get(expects)?.value;
+      if (expected === undefined) return { answer: '', note: words.needs(stepOf(expects)?.title ?? expects) };
+    } else {
+      const kind = unit === 'g' ? 'mass' : unit === 'mL' ? 'volume' : unit === 'g/mL' ? 'density' : 'concentration';
+      const read = readQuantity(team.givens[expects.given], kind, expects.given, { decimalMark });
+      if (!read.ok) return { answer: '', note: errorText(read.error) };
+      expected = read.value.value;
+    }
+    worked.set(id, { value: expected, rests: true });
+    return { answer: words.about(decimalText(Number(expected.toPrecision(4)), decimalMark)), note: words.reading };
+  }
+
   function lineOf(step: Step): Pick<KeyLine, 'answer' | 'note'> & Partial<Pick<KeyLine, 'checkFigures'>> {
     switch (step.kind) {
       case 'calculated':
         return calculatedLine(step);
-      case 'measured': {
-        const expected = worked.get(step.expects);
-        if (expected === undefined)
-          return { answer: '', note: words.needs(stepOf(step.expects)?.title ?? step.expects) };
-        worked.set(step.id, { value: expected.value, rests: true });
-        return {
-          answer: words.about(decimalText(Number(expected.value.toPrecision(4)), decimalMark)),
-          note: words.reading,
-        };
-      }
+      case 'measured':
+        return measuredLine(step);
       case 'ordered': {
         const lettered = orderedActions(step.procedure);
         const order = procedureByName(step.procedure).actions.map(
