@@ -127,11 +127,16 @@ function matchedBy(lookAt: string): string {
   return lookAt.slice(opening.length, end < 0 ? lookAt.length : end);
 }
 
-/** The row that most teams have before them, to begin with next time. */
+/** The row that most teams have before them, to begin with next time: one that needs another look, or the next blank one. */
 function nextStep(present: readonly TeamDay[]): string {
   const waiting = new Map<string, number>();
   for (const { steps } of present) {
-    const open = steps.find(({ scored, check }) => scored && check !== 'on target');
+    const isOpen = ({ scored, check }: StepDay) => scored && check !== 'on target';
+    const reached = steps.reduce((last, { entry }, index) => (entry === '' ? last : index), -1);
+    const open =
+      steps.find((step) => isOpen(step) && step.entry !== '') ??
+      steps.slice(reached + 1).find(isOpen) ??
+      steps.find(isOpen);
     if (open !== undefined) waiting.set(open.title, (waiting.get(open.title) ?? 0) + 1);
   }
   const [first] = [...waiting.entries()].sort(([, one], [, other]) => other - one);
