@@ -6,6 +6,7 @@ import type { Lesson, SheetNames } from '../workbook/lesson.ts';
 import { planClassSheet } from '../workbook/planClassSheet.ts';
 import { planHelpSheet } from '../workbook/planHelpSheet.ts';
 import { planPlanSheet } from '../workbook/planPlanSheet.ts';
+import { planPollSheet } from '../workbook/planPollSheet.ts';
 import { planPrepareSheet } from '../workbook/planPrepareSheet.ts';
 import { planProgressSheet } from '../workbook/planProgressSheet.ts';
 import { classNames, teamsOf } from '../workbook/planWorkbook.ts';
@@ -29,6 +30,7 @@ const patienceMs = 2000;
 const planRole: SheetRole = { kind: 'plan' };
 const helpRole: SheetRole = { kind: 'help' };
 const progressRole: SheetRole = { kind: 'progress' };
+const pollRole: SheetRole = { kind: 'poll' };
 const prepareRole: SheetRole = { kind: 'prepare' };
 const classRole = (className: string): SheetRole => ({ kind: 'class', className });
 
@@ -123,6 +125,7 @@ function newMemo({
       putAside: true as const,
     })),
     { role: progressRole, label: hostWords.buildLabels.progress },
+    { role: pollRole, label: hostWords.buildLabels.poll },
   ];
   const unfinished = earlier !== undefined && earlier.done < earlier.tasks.length ? earlier : undefined;
   const names: Record<string, string> = {};
@@ -166,6 +169,7 @@ function namesIn(memo: BuildMemo, lesson: Lesson): SheetNames {
     progress: name(progressRole, fresh.progress),
     help: name(helpRole, fresh.help),
     prepare: name(prepareRole, fresh.prepare),
+    poll: name(pollRole, fresh.poll),
     classes,
   };
 }
@@ -243,6 +247,7 @@ function sheetPlan({
   const names = namesIn(memo, lesson);
   const { places } = reading;
   const { kind, className = '' } = task.role;
+  if (kind === 'poll') return planPollSheet(lesson, names);
   if (kind === 'help') return planHelpSheet(lesson, names);
   if (kind === 'prepare') return planPrepareSheet(lesson, names);
   if (kind === 'progress') {

@@ -1,3 +1,6 @@
+import type { PeriodPlan } from '../lab/periodPlan.ts';
+import type { PollAnswer } from '../lab/poll/pollAnswer.ts';
+import type { Label } from '../lab/preparation/labels.ts';
 import type { ClassFacts } from '../lab/record/classFacts.ts';
 import type { RecordEntry } from '../lab/record/recordEntry.ts';
 import type { Setup, TeamPlan } from '../lab/setup.ts';
@@ -89,6 +92,14 @@ export interface ClassView {
   readonly notYetKnown: number;
 }
 
+export interface PollView {
+  /** Name of the sheet, or empty where it has not been built. */
+  readonly sheet: string;
+  /** As days are noted in the sheet. */
+  readonly today: string;
+  readonly answers: readonly PollAnswer[];
+}
+
 /** What pictures and pages are drawn from: the teams' numbers as the Plan has them now. */
 export interface NumbersView {
   readonly activity: string;
@@ -139,6 +150,60 @@ export interface TeamsView {
   }[];
 }
 
+/** What the day takes, for the teacher's eyes. */
+export interface PreparationView {
+  readonly date: string;
+  readonly decimalMark: 'point' | 'comma';
+  readonly activity: string;
+  readonly aim: string;
+  readonly sections: readonly {
+    readonly name: string;
+    readonly title: string;
+    readonly rows: readonly {
+      readonly what: string;
+      readonly amount: number | null;
+      readonly withSpare: number | null;
+      readonly unit: string;
+      readonly note: string;
+    }[];
+  }[];
+  readonly labels: readonly Label[];
+  readonly periods: readonly PeriodPlan[];
+}
+export interface KeyView {
+  readonly date: string;
+  readonly activity: string;
+  readonly teams: readonly {
+    readonly className: string;
+    readonly team: string;
+    readonly key: string;
+    readonly lines: readonly {
+      readonly title: string;
+      readonly unit: string;
+      readonly answer: string;
+      readonly note: string;
+    }[];
+  }[];
+}
+/** Tables for paper; there is no answer in them. */
+export interface PaperView {
+  readonly date: string;
+  readonly activity: string;
+  readonly aim: string;
+  readonly teams: readonly {
+    readonly className: string;
+    readonly team: string;
+    readonly key: string;
+    readonly steps: readonly {
+      readonly title: string;
+      readonly shown: string;
+      readonly unit: string;
+      readonly kind: string;
+      readonly checkFigures: readonly number[];
+    }[];
+  }[];
+}
+
 /** Endpoint name → its type. The build writes one top-level declaration for each; nothing else is callable. */
 export interface Calls {
   /** The day's entry of every class, as the sheets tell it now and as the Record has it. */
@@ -170,7 +235,14 @@ export interface Calls {
   goToTeam(className: string, key: string): Outcome<null>;
   /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` goes to the page, such as a class. */
   openPage(page: PageName | 'sidebar', about?: string): Outcome<null>;
+  readPreparation(): Outcome<PreparationView>;
+  readKey(): Outcome<KeyView>;
+  readPaper(): Outcome<PaperView>;
+  writePrepareSheet(): Outcome<null>;
+  /** Writes the key to a new sheet, after the teacher has said yes to the warning. */
+  writeKeySheet(confirmed: boolean): Outcome<{ readonly name: string }>;
   readNumbers(): Outcome<NumbersView>;
+  readPoll(): Outcome<PollView>;
 }
 export const callNames = [
   'readRecord',
@@ -191,5 +263,11 @@ export const callNames = [
   'checkAgain',
   'goToTeam',
   'openPage',
+  'readPreparation',
+  'readKey',
+  'readPaper',
+  'writePrepareSheet',
+  'writeKeySheet',
   'readNumbers',
+  'readPoll',
 ] as const satisfies readonly (keyof Calls)[];

@@ -8,8 +8,12 @@ import { emptyCopy } from './endpoints/emptyCopy.ts';
 import { goToTeam } from './endpoints/goToTeam.ts';
 import { openPage } from './endpoints/openPage.ts';
 import { readClass } from './endpoints/readClass.ts';
+import { readKey } from './endpoints/readKey.ts';
 import { readLesson } from './endpoints/readLesson.ts';
 import { readNumbers } from './endpoints/readNumbers.ts';
+import { readPaper } from './endpoints/readPaper.ts';
+import { readPoll } from './endpoints/readPoll.ts';
+import { readPreparation } from './endpoints/readPreparation.ts';
 import { readRecord, recordDue } from './endpoints/readRecord.ts';
 import { readShare } from './endpoints/readShare.ts';
 import { readTeams } from './endpoints/readTeams.ts';
@@ -17,6 +21,8 @@ import { saveRecord } from './endpoints/saveRecord.ts';
 import { setAbsent } from './endpoints/setAbsent.ts';
 import { startBuild } from './endpoints/startBuild.ts';
 import { startSample } from './endpoints/startSample.ts';
+import { writeKeySheet } from './endpoints/writeKeySheet.ts';
+import { writePrepareSheet } from './endpoints/writePrepareSheet.ts';
 import { guarded } from './outcome.ts';
 
 export { callFunction as callFunction_ } from '../functions/callFunction.ts';
@@ -44,5 +50,11 @@ export const endpoints_: Calls = {
   checkAgain: () => guarded(checkAgain),
   goToTeam: (className, key) => guarded(() => goToTeam(className, key)),
   openPage: (page, about) => guarded(() => openPage(page, about)),
+  readPreparation: () => guarded(readPreparation),
+  readKey: () => guarded(readKey),
+  readPaper: () => guarded(readPaper),
+  writePrepareSheet: () => guarded(writePrepareSheet),
+  writeKeySheet: (confirmed) => guarded(() => writeKeySheet(confirmed)),
   readNumbers: () => guarded(readNumbers),
+  readPoll: () => guarded(readPoll),
 };

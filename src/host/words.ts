@@ -32,7 +32,9 @@ export const hostWords = {
   buildLabels: {
     plan: 'Plan',
     help: 'Help',
+    prepare: 'Prepare',
     progress: 'Progress',
+    poll: 'Poll',
     putAside: (className: string) => `keeping ${className} aside`,
   },
   keyTwice: {
@@ -65,11 +67,32 @@ export const hostWords = {
     expected: 'the marks of a class sheet in columns K and L',
     advice: 'Undo what moved the columns, or build the class again: what was typed is copied.',
   },
+  noLesson: {
+    expected: 'a Plan with an activity',
+    where: 'what to prepare',
+    advice: 'Plan a lesson in the sidebar and build it, or build the sample class.',
+  },
+  fileBusy: {
+    expected: 'the file to be free',
+    received: 'one that is being written',
+    advice: 'Wait a moment and press the button again.',
+  },
+  keyUnconfirmed: {
+    expected: 'a yes to the warning',
+    where: 'the key in a sheet',
+    advice: 'Press the button again and read what it says first.',
+  },
+  keySheet: {
+    name: (date: string) => `Key ${date}`,
+    warning: 'The key. Everyone who can edit this file can read it. Delete this sheet before you share the file.',
+    headings: ['class', 'team', 'step', 'answer', 'unit', 'note'],
+  },
   pageTitles: {
     labels: 'Labels to print',
     key: 'The key, for the teacher',
     paper: 'A table on paper',
     period: 'The period in minutes',
+    done: 'Steps done by team',
     particles: 'Particles',
   },
   pageUnknown: {

@@ -17,10 +17,27 @@ export interface PreparationRow {
   readonly note: string;
 }
 
+/** With fewer teams than this a total gives away what one of them has to find. */
+const fewTeams = 3;
+
+/** To one figure, downwards or upwards. */
+function oneFigure(value: number, round: (value: number) => number): number {
+  const place = Math.floor(Math.log10(value));
+  return Number((round(Number((value / 10 ** place).toPrecision(12))) * 10 ** place).toPrecision(1));
+}
+const coarse = (value: number): number => oneFigure(value, Math.ceil);
+
 type Numbers = (value: number) => string;
 
-/** Everything to prepare as lines, in the order of the work. */
-export function preparationRows(day: DayPreparation, decimalMark: 'point' | 'comma'): readonly PreparationRow[] {
+/**
+ * Everything to prepare as lines, in the order of the work. For everyone's eyes, a number that is an answer of some team,
+ * or lets it be worked out, is left out or told coarsely.
+ */
+export function preparationRows(
+  day: DayPreparation,
+  decimalMark: 'point' | 'comma',
+  { forEveryone = false }: { readonly forEveryone?: boolean } = {},
+): readonly PreparationRow[] {
   const number: Numbers = (value) => decimalText(value, decimalMark);
   const percentText = (share: number) => `${number(Number((share * 100).toFixed(2)))} %`;
   const teams = day.uses.length + day.problems.length;
@@ -47,8 +64,8 @@ export function preparationRows(day: DayPreparation, decimalMark: 'point' | 'com
       ({ formula, purityPercent, teams: count, grams, gramsWithSpare }): PreparationRow => ({
         section: 'solids',
         what: words.solid(formula, purityPercent === undefined ? '' : number(purityPercent)),
-        amount: grams,
-        withSpare: gramsWithSpare,
+        amount: forEveryone && count < fewTeams ? undefined : grams,
+        withSpare: forEveryone && count < fewTeams ? coarse(gramsWithSpare) : gramsWithSpare,
         unit: 'g',
         note: words.solidNote(count),
       }),
@@ -60,12 +77,15 @@ export function preparationRows(day: DayPreparation, decimalMark: 'point' | 'com
         amount: madeMl,
         withSpare: undefined,
         unit: 'mL',
-        note: takenMl === 0 ? words.ownStockOnly(count) : words.ownStockNote({ teams: count, taken: number(takenMl) }),
+        note:
+          takenMl === 0 || (forEveryone && count < fewTeams)
+            ? words.ownStockOnly(count)
+            : words.ownStockNote({ teams: count, taken: number(takenMl) }),
       }),
     ),
-    ...day.staffMade.map((solution) => madeRow(solution, number)),
-    ...layRows(day, number),
-    ...balanceRows(day, number),
+    ...day.staffMade.map((solution) => madeRow(solution, number, forEveryone)),
+    ...layRows(day, number, forEveryone),
+    ...balanceRows(day, number, forEveryone),
     ...(day.waterMl === 0
       ? []
       : [
@@ -83,7 +103,7 @@ export function preparationRows(day: DayPreparation, decimalMark: 'point' | 'com
   ];
 }
 
-function madeRow(solution: StaffSolution, number: Numbers): PreparationRow {
+function madeRow(solution: StaffSolution, number: Numbers, forEveryone: boolean): PreparationRow {
   const { formula, molarity, teams, neededMl, withSpareMl, flaskMl, fillings, from } = solution;
   const flask = number(flaskMl);
   const how =
@@ -104,16 +124,24 @@ function madeRow(solution: StaffSolution, number: Numbers): PreparationRow {
     amount: Number(neededMl.toFixed(1)),
     withSpare: withSpareMl,
     unit: 'mL',
-    note: `${isWatched ? words.staffByDefault(teams) : words.forTeams(teams, number(rinseMl))} ${how}`,
+    // What students calculate and watch is the very volume that staff pour.
+    note: `${isWatched ? words.staffByDefault(teams) : words.forTeams(teams, number(rinseMl))} ${isWatched && forEveryone ? words.inSidebar : how}`,
   };
 }
 
-const layRows = ({ glassware, uses }: DayPreparation, number: Numbers): readonly PreparationRow[] => [
+const layRows = (
+  { glassware, uses }: DayPreparation,
+  number: Numbers,
+  forEveryone: boolean,
+): readonly PreparationRow[] => [
   ...glassware.map(({ kind, sizeMl, atOnce, withSpare, allDay, isOnShelf }): PreparationRow => {
     const name = words.glassware[kind];
     return {
       section: 'lay',
-      what: sizeMl === undefined ? name : words.sized(name, number(sizeMl)),
+      what:
+        sizeMl === undefined || (forEveryone && kind === 'graduated pipette')
+          ? name
+          : words.sized(name, number(sizeMl)),
       amount: atOnce,
       withSpare,
       unit: words.piece,
@@ -134,13 +162,13 @@ const layRows = ({ glassware, uses }: DayPreparation, number: Numbers): readonly
       ]),
 ];
 
-function balanceRows({ balance }: DayPreparation, number: Numbers): readonly PreparationRow[] {
+function balanceRows({ balance }: DayPreparation, number: Numbers, forEveryone: boolean): readonly PreparationRow[] {
   if (!balance) return [];
   const { weighings, smallestG, largestG, readabilityG, maxG, balances } = balance;
   const remarks = [
     words.balanceNote({
-      smallest: number(smallestG),
-      largest: number(largestG),
+      smallest: number(forEveryone ? oneFigure(smallestG, Math.floor) : smallestG),
+      largest: number(forEveryone ? oneFigure(largestG, Math.ceil) : largestG),
       readability: number(readabilityG),
     }),
     // A hundred times the readability keeps three figures, as the numbers for teams do.

@@ -67,6 +67,7 @@ export const preparationTexts = {
           ]
         : []),
     ].join(' '),
+  inSidebar: 'How, and how much of the bottle: under Prepare in the sidebar.',
   staffByDefault: (teams: number) =>
     `${count(teams, 'team calculates and watches', 'teams calculate and watch')}; staff make it.`,
   forTeams: (teams: number, rinse: string) =>
@@ -74,7 +75,7 @@ export const preparationTexts = {
   glassware: {
     'volumetric flask': 'volumetric flask',
     pipette: 'pipette',
-    'graduated pipette': 'graduated pipette or burette for',
+    'graduated pipette': 'graduated pipette or burette',
     'pipette filler': 'pipette filler',
     beaker: 'beaker',
     funnel: 'funnel',

@@ -1,0 +1,33 @@
+import { teamKey } from '../../lab/key/teamKey.ts';
+import { shownWords } from '../../lab/shownWords.ts';
+import type { Outcome, PaperView } from '../calls.ts';
+import { lessonNow, todayText } from '../lessonNow.ts';
+import { done } from '../outcome.ts';
+
+/** Every team's table for paper: what to find with its own numbers, and check figures, never an answer. */
+export function readPaper(): Outcome<PaperView> {
+  const lesson = lessonNow();
+  if (!lesson.ok) return lesson;
+  const { plan, activity } = lesson.value;
+  const { settings } = plan.setup;
+  return done({
+    date: todayText(),
+    activity: activity.title,
+    aim: activity.aim,
+    teams: plan.teams.map((team) => {
+      const key = teamKey({ activity, team, settings });
+      return {
+        className: team.className,
+        team: team.team,
+        key: team.key,
+        steps: activity.steps.map((step, index) => ({
+          title: step.title,
+          shown: shownWords(step, team.givens),
+          unit: step.unit,
+          kind: step.kind,
+          checkFigures: key[index]?.checkFigures ?? [],
+        })),
+      };
+    }),
+  });
+}
