@@ -197,7 +197,8 @@ function placeFor({
       tag.state !== 'kept' &&
       ((role.kind === 'plan' && tag.kind !== 'plan') ||
         (role.kind === 'class' && (tag.kind === 'progress' || tag.kind === 'help')) ||
-        (role.kind === 'progress' && tag.kind === 'help')),
+        (role.kind === 'progress' && tag.kind === 'help') ||
+        (role.kind === 'poll' && (tag.kind === 'record' || tag.kind === 'help'))),
   );
   return behind === undefined ? sheets.length : behind.sheet.getIndex() - 1;
 }

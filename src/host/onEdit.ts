@@ -3,6 +3,7 @@ import { cellText } from '../workbook/cellText.ts';
 import { classColumns as at, classMarker, countedColumn } from '../workbook/layout.ts';
 import { countedEntry } from './countedEntry.ts';
 import { withDocumentLock } from './documentLock.ts';
+import { notePollDay } from './notePollDay.ts';
 
 type EditEvent = GoogleAppsScript.Events.SheetsOnEdit;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -16,6 +17,7 @@ const patienceMs = 300;
 export function onEdit_(event: EditEvent): void {
   try {
     countTries(event);
+    notePollDay(event);
   } catch {
     // A student who may not write here has typed all the same, and the checks do not need the count.
   }

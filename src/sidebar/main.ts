@@ -13,9 +13,10 @@ import { startPage } from './pages/startPage.ts';
 import { particlesView } from './particles/particlesView.ts';
 import { makeBuilder } from './plan/builder.ts';
 import { planView } from './plan/planView.ts';
+import { pollView } from './poll/pollView.ts';
 import { texts } from './texts.ts';
 
-const viewNames: readonly ViewName[] = ['plan', 'classNow', 'particles', 'help'];
+const viewNames: readonly ViewName[] = ['plan', 'classNow', 'particles', 'poll', 'help'];
 
 function start(): void {
   const main = element('main', {});
@@ -96,7 +97,7 @@ function start(): void {
       show,
       refresh,
     };
-    views = { ...views, plan: planView(page, builder), classNow: classNowView(page) };
+    views = { ...views, plan: planView(page, builder), classNow: classNowView(page), poll: pollView(page) };
     return true;
   }
 

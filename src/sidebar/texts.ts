@@ -13,6 +13,11 @@ const examples: Readonly<Record<string, string>> = {
 const such = (unit: string) => `such as ${examples[unit] ?? '0.25 or 1/4'}`;
 const count = (number: number, one: string, more: string) => `${number} ${number === 1 ? one : more}`;
 
+interface PollCounts {
+  readonly answers: number;
+  readonly fromStudents: number;
+  readonly fromTeams: number;
+}
 interface KindWords {
   readonly symbol: string;
   readonly charge: number;
@@ -29,7 +34,7 @@ const shapeWords = {
 
 export const texts = {
   title: 'Labrow',
-  views: { label: 'Views', plan: 'Plan', classNow: 'Class now', particles: 'Particles', help: 'Help' },
+  views: { label: 'Views', plan: 'Plan', classNow: 'Class now', particles: 'Particles', poll: 'Poll', help: 'Help' },
 
   pages: {
     bar: 'This page',
@@ -286,6 +291,41 @@ export const texts = {
       word: 'not yet known',
       about: 'The sheet is still working on it. It is never counted as wrong.',
     },
+  },
+
+  poll: {
+    title: 'Poll',
+    reading: 'Reading the answers …',
+    again: 'Look again',
+    honest:
+      'No names are asked. The edit history of the file can still show which account typed what: tell your class so, as the sheet does.',
+    noSheet: 'This file has no Poll sheet yet. Build the table again to get one; what is typed stays.',
+    toPlan: 'Go to the plan',
+    nobody: (sheet: string) =>
+      `Nobody has answered yet. Students answer in the sheet ${sheet}, one row for each answer.`,
+    pickClass: 'Class',
+    allClasses: 'All classes',
+    pickDay: 'Day',
+    day: (day: string, isToday: boolean) => (day === '' ? 'no day noted' : isToday ? `${day}, today` : day),
+    noneHere: 'This class has not answered yet.',
+    answers: ({ answers, fromStudents, fromTeams }: PollCounts) =>
+      `${count(answers, 'answer', 'answers')}: ${fromStudents} by one student, ${fromTeams} by a team${
+        answers > fromStudents + fromTeams ? `, ${answers - fromStudents - fromTeams} not said` : ''
+      }.`,
+    bars: (statement: string, counts: readonly string[]) => `${statement} ${counts.join(', ')}.`,
+    agree: ({ agree, marked }: { readonly agree: number; readonly marked: number }) =>
+      `${agree} of ${marked} agree fully or mostly.`,
+    change: {
+      more: '▲ More than last time.',
+      fewer: '▽ Fewer than last time.',
+      alike: '≈ About as last time.',
+      unknown: 'Nothing to compare with.',
+    },
+    lastTime: (day: string, { agree, marked }: { readonly agree: number; readonly marked: number }) =>
+      `On ${day}: ${agree} of ${marked}.`,
+    otherWords: (number: number) => `${count(number, 'mark', 'marks')} in other words, not counted.`,
+    openLines: 'In their own words',
+    noLines: 'Nobody wrote a line.',
   },
 
   particles: {

@@ -4,4 +4,4 @@ export interface View {
   enter(): void;
   leave(): void;
 }
-export type ViewName = 'plan' | 'classNow' | 'particles' | 'help';
+export type ViewName = 'plan' | 'classNow' | 'particles' | 'poll' | 'help';
