@@ -10,7 +10,7 @@ import type { Activity, Variant } from './activity.ts';
 const asPlanned: Variant = { fromRealStock: false };
 
 /** By id, the everyday one first. Built when asked for, so that a check builds no activity but its own. */
-const activities: Readonly<Record<string, (variant: Variant) => Activity>> = {
+const activities: Record<string, (variant: Variant) => Activity> = {
   'stock and dilution': stockAndDilution,
   'solution from a solid': plainSolid,
   'solution from a hydrate': hydrateSolid,
@@ -28,4 +28,19 @@ export const allActivities = (): readonly Activity[] => Object.values(activities
 export function activityById(id: string, variant: Variant = asPlanned): Activity | undefined {
   const wanted = id.trim().replace(/\s+/g, ' ').toLowerCase();
   return Object.keys(activities).includes(wanted) ? activities[wanted]?.(variant) : undefined;
+}
+
+/**
+ * Adds an activity of a department's own to the list, where it is offered and checked like the others. The id is in lower
+ * case and stays as it is once sheets have it. Gives the way to take it out again.
+ */
+export function addActivity(id: string, build: (variant: Variant) => Activity): () => void {
+  const made = build(asPlanned).id;
+  if (Object.keys(activities).includes(id) || made !== id) {
+    throw new Error(`An activity needs an id that is its own and free: “${id}” was to be added, “${made}” was built.`);
+  }
+  activities[id] = build;
+  return () => {
+    delete activities[id];
+  };
 }
