@@ -90,6 +90,8 @@ export interface ClassView {
   readonly sayToClass: string;
   /** Rows whose check the host has not worked out yet. */
   readonly notYetKnown: number;
+  /** Percent errors found so far, smallest first; left out in an activity that asks for none. */
+  readonly percentErrors?: readonly number[];
 }
 
 export interface PollView {

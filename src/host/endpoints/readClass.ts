@@ -1,5 +1,6 @@
 import { activityById } from '../../lab/activities.ts';
 import { classNow } from '../../workbook/classNow.ts';
+import { percentErrors } from '../../workbook/percentErrors.ts';
 import { readClassSheet } from '../../workbook/readClassSheet.ts';
 import { absentKeys } from '../absentKeys.ts';
 import { valuesOf } from '../applyWorkbook.ts';
@@ -27,6 +28,10 @@ export function readClass(className: unknown): Outcome<ClassView> {
   const now = new Date();
   const absent = absentKeys(plan, dayOf(spreadsheet, now.getTime()));
   const formulas = entryFormulaRows(found.value);
+  const errors = percentErrors(reading, {
+    steps,
+    decimalMark: plan?.setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
+  });
   const { talkFirst, sayToClass, notYetKnown } = classNow({
     reading,
     titles,
@@ -60,6 +65,7 @@ export function readClass(className: unknown): Outcome<ClassView> {
     talkFirst,
     sayToClass,
     notYetKnown,
+    ...(errors === undefined ? {} : { percentErrors: errors }),
   });
 }
 
