@@ -88,6 +88,7 @@ export const hostWords = {
     headings: ['class', 'team', 'step', 'answer', 'unit', 'note'],
   },
   pageTitles: {
+    preparation: 'What to prepare',
     labels: 'Labels to print',
     key: 'The key, for the teacher',
     paper: 'A table on paper',

@@ -14,9 +14,24 @@ import { particlesView } from './particles/particlesView.ts';
 import { makeBuilder } from './plan/builder.ts';
 import { planView } from './plan/planView.ts';
 import { pollView } from './poll/pollView.ts';
+import { prepareView } from './prepare/prepareView.ts';
+import { makeDue } from './record/due.ts';
+import { recordView } from './record/recordView.ts';
+import { shareView } from './share/shareView.ts';
+import { teamsView } from './teams/teamsView.ts';
 import { texts } from './texts.ts';
 
-const viewNames: readonly ViewName[] = ['plan', 'classNow', 'particles', 'poll', 'help'];
+const viewNames: readonly ViewName[] = [
+  'plan',
+  'prepare',
+  'classNow',
+  'particles',
+  'poll',
+  'teams',
+  'record',
+  'share',
+  'help',
+];
 
 function start(): void {
   const main = element('main', {});
@@ -28,7 +43,7 @@ function start(): void {
     },
   });
   let lesson: LessonView | undefined;
-  let views: Partial<Record<ViewName, View>> = { particles: particlesView(), help: helpView() };
+  let views: Partial<Record<ViewName, View>> = { prepare: prepareView(), particles: particlesView(), help: helpView() };
   let current: ViewName | undefined;
 
   const buttons = viewNames.map((name) => ({
@@ -41,10 +56,13 @@ function start(): void {
     element('ul', {}, ...buttons.map(({ button }) => element('li', {}, button))),
   );
 
+  const due = makeDue({ isBuilt: () => lesson?.built === true, write: () => show('record') });
+
   function show(name: ViewName): void {
     const view = views[name];
     if (current) views[current]?.leave();
     current = name;
+    due.quiet(name === 'record');
     for (const one of buttons) {
       if (one.name === name) one.button.setAttribute('aria-current', 'page');
       else one.button.removeAttribute('aria-current');
@@ -97,11 +115,20 @@ function start(): void {
       show,
       refresh,
     };
-    views = { ...views, plan: planView(page, builder), classNow: classNowView(page), poll: pollView(page) };
+    views = {
+      ...views,
+      plan: planView(page, builder),
+      classNow: classNowView(page),
+      poll: pollView(page),
+      teams: teamsView(page, builder),
+      record: recordView(page, due),
+      share: shareView(page, builder),
+    };
+    due.look();
     return true;
   }
 
-  document.body.append(nav, main);
+  document.body.append(nav, due.root, main);
   void open();
 }
 

@@ -37,6 +37,7 @@ export const texts = {
   views: {
     label: 'Views',
     plan: 'Plan',
+    prepare: 'Prepare',
     classNow: 'Class now',
     particles: 'Particles',
     poll: 'Poll',
@@ -369,6 +370,7 @@ export const texts = {
     noTeams: 'No teams found in this class’s sheet. Look at the Plan sheet.',
     ofSteps: (done: number, steps: number) => `${done} of ${steps}`,
     ofStepsSpoken: (done: number, steps: number) => `${done} of ${steps} steps on target`,
+    absent: 'absent today',
     ready: 'ready for more',
     entered: (entry: string) => `Entered: ${entry}`,
     tries: (tries: number) => (tries === 0 ? '' : count(tries, 'try', 'tries')),

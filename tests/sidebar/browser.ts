@@ -34,10 +34,14 @@ export interface SidebarOptions {
   readonly delay?: number;
   readonly width?: number;
   readonly dark?: boolean;
+  /** One of the pages to print or project, as the host marks it. */
+  readonly opened?: { readonly page: string; readonly about?: string };
   /** Time stands still but for what the test lets pass. */
   readonly clock?: boolean;
   /** As in a frame without an origin of its own, where storage is refused. */
   readonly withoutStorage?: boolean;
+  /** Opened as a page to print or project, with what the sidebar handed over. */
+  readonly opened?: { readonly page: string; readonly about: string };
 }
 
 let html: Promise<string> | undefined;
@@ -45,7 +49,11 @@ let html: Promise<string> | undefined;
 /** Opens the built page over a fake host. Any error in the page, and any request it makes, fails the test at `closeSidebar`. */
 export async function openSidebar(browser: Browser, options: SidebarOptions): Promise<Page> {
   html ??= sidebarHtml();
-  const text = await html;
+  const { opened } = options;
+  const built = await html;
+  const text = opened
+    ? built.replace('<body>', `<body data-page="${opened.page}" data-about="${opened.about}">`)
+    : built;
   const context = await browser.newContext({
     viewport: { width: options.width ?? 300, height: 760 },
     colorScheme: options.dark ? 'dark' : 'light',
@@ -61,7 +69,12 @@ export async function openSidebar(browser: Browser, options: SidebarOptions): Pr
       const sandbox = 'sandbox allow-scripts allow-forms';
       return route.fulfill({
         contentType: 'text/html; charset=utf-8',
-        body: text,
+        body: options.opened
+          ? text.replace(
+              '<body>',
+              `<body data-page="${options.opened.page}" data-about="${options.opened.about ?? ''}">`,
+            )
+          : text,
         headers: options.withoutStorage ? { 'content-security-policy': sandbox } : {},
       });
     }

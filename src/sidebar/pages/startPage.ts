@@ -3,10 +3,22 @@ import { callHost } from '../callHost.ts';
 import { element } from '../page/element.ts';
 import { particlesPage } from '../particles/particlesPage.ts';
 import { texts } from '../texts.ts';
+import { donePage } from './donePage.ts';
+import { keyPage } from './keyPage.ts';
+import { labelsPage } from './labelsPage.ts';
 import type { OpenedPage } from './openedPage.ts';
+import { paperPage } from './paperPage.ts';
+import { periodPage } from './periodPage.ts';
+import { preparationPage } from './preparationPage.ts';
 
 /** What each page shows; `about` is what the sidebar handed over, such as the name of a class. */
 const pages: Readonly<Partial<Record<PageName, (about: string) => OpenedPage>>> = {
+  preparation: preparationPage,
+  labels: labelsPage,
+  key: keyPage,
+  paper: paperPage,
+  period: periodPage,
+  done: donePage,
   particles: particlesPage,
 };
 
@@ -25,7 +37,7 @@ export function startPage(): boolean {
   document.body.append(
     element(
       'div',
-      { class: 'page-bar', role: 'group', 'aria-label': texts.pages.bar },
+      { class: 'page-bar', role: 'region', 'aria-label': texts.pages.bar },
       !page.isProjected &&
         element('button', { type: 'button', class: 'act', onclick: () => window.print() }, texts.pages.print),
       element('button', { type: 'button', class: 'act two', onclick: () => void back() }, texts.pages.back),
