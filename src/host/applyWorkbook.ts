@@ -27,7 +27,8 @@ export interface FirstEntries {
   readonly row: number;
   readonly column: number;
   readonly texts: readonly string[];
-  readonly counts: {
+  /** Left out where the trigger counts nothing. */
+  readonly counts?: {
     readonly column: number;
     /** Tries and the time of the last one; blank where there is no entry. */
     readonly rows: readonly (readonly [number, Date] | readonly ['', ''])[];
@@ -465,6 +466,8 @@ function writeFirstEntries({ sheet, firstEntries }: { sheet: Sheet; firstEntries
       sheet.getRange(row, column, texts.length, 1),
       texts.map((text) => [text]),
     );
+    if (counts === undefined) continue;
+    if (counts === undefined) continue;
     sheet.getRange(row, counts.column, counts.rows.length, 2).setValues(counts.rows.map((cells) => [...cells]));
     sheet
       .getRange(row, countedColumn, texts.length, 1)
