@@ -22,6 +22,7 @@ import { withDocumentLock } from './documentLock.ts';
 import { done, problem, problemOf } from './outcome.ts';
 import { ownSheets, roleName, sheetInUse } from './ownSheets.ts';
 import { sampleEntries } from './sampleEntries.ts';
+import { samplePollEntries } from './samplePollEntries.ts';
 import { openSpreadsheet, recalculateEveryMinute, type Sheet, type Spreadsheet } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
@@ -197,7 +198,9 @@ export function continueBuild(): Outcome<BuildState> {
     const firstEntries =
       memo.sample && kind === 'class' && className !== undefined
         ? sampleEntries({ plan, className, teams: teamsOf(lesson.value.lesson, className) })
-        : [];
+        : memo.sample && kind === 'poll'
+          ? samplePollEntries(spreadsheet)
+          : [];
     applySheet({ spreadsheet, plan, memo, firstEntries });
     return done(advance(memo));
   });

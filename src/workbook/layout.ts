@@ -45,6 +45,6 @@ export const pollColumns = {
   /** Far to the right, where the trigger looks in a class sheet as well. */
   marker: classColumns.key,
 } as const;
-export const pollRows = { title: 1, firstCount: 8, headings: 13, firstAnswer: 14 } as const;
+export const pollRows = { title: 1, invented: 6, firstCount: 8, headings: 13, firstAnswer: 14 } as const;
 /** Stands in K1 of the Poll: the trigger knows it by that. */
 export const pollMarker = 'Labrow poll';

@@ -45,6 +45,7 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     frozenColumns: 0,
     blocks: [
       { row: pollRows.title, column: 1, cells: [[text(poll.title)], ...poll.notes.map((note) => [text(note)])] },
+      { row: pollRows.invented, column: 1, cells: [[text(lesson.invented ? words.class.invented : '')]] },
       { row: pollRows.title, column: at.marker, cells: [[text(pollMarker), text(String(layoutVersion))]] },
       { row: pollRows.firstCount - 1, column: at.from, cells: [[text(poll.soFar), ...statements.map(text)]] },
       { row: pollRows.firstCount, column: at.from, cells: scale.map(countLine) },
@@ -67,7 +68,7 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     checks: [],
     looks: [
       { row: pollRows.title, column: 1, rows: 1, columns: at.openLine, look: 'title' },
-      { row: pollRows.title + 1, column: 1, rows: poll.notes.length, columns: at.openLine, look: 'note' },
+      { row: pollRows.title + 1, column: 1, rows: 1 + poll.notes.length, columns: at.openLine, look: 'note' },
       { row: pollRows.firstCount - 1, column: at.from, rows: 1, columns: 1 + statements.length, look: 'heading' },
       { row: pollRows.firstCount, column: at.from, rows: scale.length, columns: 1, look: 'setting name' },
       { ...counts, look: 'progress' },

@@ -1,8 +1,9 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
+import { pollDays, pollSummary } from '../../src/lab/poll/pollSummary.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { pollColumns as at, pollRows } from '../../src/workbook/layout.ts';
-import { answerOf, buildSetup, call, open, typeIn } from './bench.ts';
+import { answerOf, buildSample, buildSetup, call, open, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
@@ -87,6 +88,30 @@ describe('the Poll in the built workbook', () => {
     type([first, at.className, 'Fern class'], [first, at.firstStatement, fully]);
     const text = JSON.stringify(answerOf(call(host, 'readRecord')));
     expect(text).toContain('1 answer. Most agreed with');
+  });
+});
+
+describe('the Poll of the sample class', () => {
+  it('says that it is invented, and has a day before to compare with', () => {
+    const sample = open();
+    buildSample(sample);
+    expect(valueAt(sample, { sheet: 'Poll', row: pollRows.invented, column: 1 })).toContain('invented');
+    const { answers, today } = answerOf(call(sample, 'readPoll'));
+    expect([...new Set(answers.map(({ className }) => className))]).toEqual(['Second period', 'Fourth period']);
+    expect(pollDays(answers, '')).toHaveLength(2);
+    expect(pollDays(answers, '')[0]).toBe(today);
+    expect(pollSummary(answers).statements.every(({ other }) => other === 0)).toBe(true);
+  });
+});
+
+describe('an emptied copy', () => {
+  it('holds no answer and no line of the poll', () => {
+    type([first, at.className, 'Fern class'], [first, at.openLine, 'Zinnia said so']);
+    const fileName = host.book.name;
+    let state = answerOf(call(host, 'emptyCopy', { fileName, keepHints: false, removeOthers: false }));
+    while (!state.finished) state = answerOf(call(host, 'continueBuild'));
+    expect(answerOf(call(host, 'readPoll'))).toMatchObject({ sheet: 'Poll', answers: [] });
+    expect(workbookText(host)).not.toContain('Zinnia');
   });
 });
 

@@ -185,3 +185,28 @@ describe('the view Particles', () => {
     },
   );
 });
+
+describe('the page to project', () => {
+  it.each([
+    { about: '', says: 'The numbers that the plan starts from', round: 10 },
+    { about: 'c1-t1', says: 'Basalt, Second period', round: 4 },
+  ])('shows the picture of “$about” large, with a way back', async ({ about, says, round }) => {
+    page = await openSidebar(browser, {
+      answers: { readNumbers: [{ value: good(numbers) }], openPage: [{ value: good(null) }] },
+      opened: { page: 'particles', about },
+      width: 1000,
+    });
+    await page.waitForSelector('figure svg');
+    await page.getByText(says).waitFor();
+    expect((await drawn(page))[0]).toMatchObject({ round, square: 2 * round });
+    const boxes = await page
+      .locator('figure svg')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().width));
+    expect(boxes[0]).toBeGreaterThan(400);
+    expect(await accessibilityFaults(page)).toEqual([]);
+    expect(await sidewaysScroll(page)).toBe(0);
+    await page.getByRole('button', { name: 'Back to the sidebar' }).click();
+    const open = page;
+    await expect.poll(async () => (await callsOf(open)).at(-1)).toEqual({ name: 'openPage', args: ['sidebar'] });
+  });
+});
