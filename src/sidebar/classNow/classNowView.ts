@@ -123,6 +123,7 @@ export function classNowView(page: Page): View {
           ),
         ),
       ),
+      team.absent === true && element('p', { class: 'hint' }, texts.classNow.absent),
       complete && element('p', { class: 'hint' }, texts.classNow.ready),
       element('ol', { class: 'steps' }, ...team.steps.map(stepItem)),
       element(
