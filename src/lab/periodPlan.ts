@@ -12,6 +12,7 @@ const usualMinutes: Readonly<Record<Step['kind'], number>> = {
 };
 const opening = 4;
 const clearing = 5;
+const bench = 10;
 
 export interface PeriodLine {
   readonly title: string;
@@ -29,14 +30,21 @@ export function periodPlans({ steps }: Activity, periods: number): readonly Peri
   return numbers.map((period) => {
     const lines = [
       { title: periodTexts.opening, minutes: opening },
-      ...steps
-        .filter((step) => numbers.length === 1 || step.period === period)
-        .map(({ title, kind }) => ({ title, minutes: usualMinutes[kind] })),
+      ...stepLines(steps.filter((step) => numbers.length === 1 || step.period === period)),
       { title: periodTexts.clearing, minutes: clearing },
     ];
     return { period, lines, minutes: total(lines) };
   });
 }
+
+/** A procedure is carried out right after it is put in order; where it ends in a reading, the reading has the time. */
+const stepLines = (steps: readonly Step[]): readonly PeriodLine[] =>
+  steps.flatMap(({ title, kind }, index) => [
+    { title, minutes: usualMinutes[kind] },
+    ...(kind === 'ordered' && steps[index + 1]?.kind !== 'measured'
+      ? [{ title: periodTexts.bench, minutes: bench }]
+      : []),
+  ]);
 
 const total = (lines: readonly PeriodLine[]): number => lines.reduce((sum, { minutes }) => sum + minutes, 0);
 

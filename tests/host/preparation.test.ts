@@ -146,6 +146,7 @@ describe('the key and the table on paper', () => {
     );
     expect(masses.length).toBeGreaterThan(6);
     for (const answer of masses) expect(words).not.toContain(answer);
+    expect(paper.teams[0]?.steps.find(({ kind }) => kind === 'ticked')?.shown).toContain('This is no safety data sheet');
     expect(paper.teams[0]?.steps.some(({ checkFigures }) => checkFigures.length > 0)).toBe(true);
   });
 });

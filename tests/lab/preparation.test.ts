@@ -247,7 +247,7 @@ describe('stocks that staff make', () => {
     expect(lay(prepared, 'volumetric flask')).toEqual([{ sizeMl: 100, atOnce: 3, withSpare: 4, allDay: 3 }]);
     expect(lay(prepared, 'pipette')).toEqual([{ sizeMl: 10, atOnce: 1, withSpare: 2, allDay: 1 }]);
     expect(labels(prepared, 'point').map(({ strength }) => strength)).toEqual([
-      '0.5 mol/L',
+      '0.500 mol/L',
       '0.05 mol/L',
       '0.005 mol/L',
       '0.0005 mol/L',
@@ -371,14 +371,15 @@ describe('labels', () => {
     expect(stock).toMatchObject({
       name: 'silver nitrate',
       formula: 'AgNO3',
-      strength: '0.5 mol/L',
+      strength: '0.500 mol/L',
       whose: 'for the day',
     });
-    expect(own).toMatchObject({ strength: '0.1 mol/L', whose: 'Fern class · Otter', copies: 1 });
+    expect(own).toMatchObject({ strength: '0.100 mol/L', whose: 'Fern class · Otter', copies: 1 });
     expect(stock?.signalWord).not.toBe('');
     expect(stock?.statements.some((line) => /^(?:H\d{3}|EUH\d{3})/.test(line))).toBe(true);
     expect(stock?.pictograms.every((line) => /^GHS0\d [a-z]/.test(line))).toBe(true);
     expect(stock?.advice.length).toBeGreaterThan(0);
+    expect(new Set(stock?.advice).size).toBe(stock?.advice.length);
     expect(stock?.deferring).toContain('safety data sheet');
   });
 

@@ -129,8 +129,8 @@ describe('the period in minutes', () => {
     const two = periodPlans(everyday, 2);
     expect(one).toHaveLength(1);
     expect(two.map(({ period }) => period)).toEqual([1, 2]);
-    expect(one[0]?.lines).toHaveLength(everyday.steps.length + 2);
-    expect(two.reduce((sum, { lines }) => sum + lines.length - 2, 0)).toBe(everyday.steps.length);
+    expect(one[0]?.lines).toHaveLength(everyday.steps.length + 3);
+    expect(two.reduce((sum, { lines }) => sum + lines.length - 2, 0)).toBe(everyday.steps.length + 1);
   });
 
   it.each([10, 40, 45, 50, 90, 100])(

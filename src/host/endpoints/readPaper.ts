@@ -1,7 +1,8 @@
+import { cautionWords } from '../../lab/cautionWords.ts';
 import { teamKey } from '../../lab/key/teamKey.ts';
 import { shownWords } from '../../lab/shownWords.ts';
 import type { Outcome, PaperView } from '../calls.ts';
-import { lessonNow, todayText } from '../lessonNow.ts';
+import { lessonNow, markOf, todayText } from '../lessonNow.ts';
 import { done } from '../outcome.ts';
 
 /** Every team's table for paper: what to find with its own numbers, and check figures, never an answer. */
@@ -22,7 +23,15 @@ export function readPaper(): Outcome<PaperView> {
         key: team.key,
         steps: activity.steps.map((step, index) => ({
           title: step.title,
-          shown: shownWords(step, team.givens),
+          // On paper nothing stands beside the row, so the cautions stand in it.
+          shown:
+            step.kind === 'ticked'
+              ? cautionWords({
+                  formula: team.givens[step.substance.formula],
+                  massPercent: team.givens[step.substance.massPercent ?? ''],
+                  decimalMark: markOf(plan),
+                })
+              : shownWords(step, team.givens),
           unit: step.unit,
           kind: step.kind,
           checkFigures: key[index]?.checkFigures ?? [],

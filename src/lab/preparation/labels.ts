@@ -42,7 +42,10 @@ interface Named {
  */
 export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): readonly Label[] {
   const number = (value: number) => decimalText(value, decimalMark);
-  const molar = (molarity: number) => words.strength(number(molarity), number(molarity));
+  const molar = ({ molarity, typed }: { readonly molarity: number; readonly typed?: string }) => {
+    const shown = typed ?? number(molarity);
+    return words.strength(shown, shown);
+  };
   const named: Named[] = [];
   for (const { formula: text } of day.solids) {
     const formula = day.uses.find((use) => use.formula.text === text)?.formula;
@@ -56,10 +59,11 @@ export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): rea
       copies: 1,
     });
   }
-  for (const { formula, molarity, fillings } of day.staffMade) {
+  for (const solution of day.staffMade) {
+    const { formula, molarity, fillings } = solution;
     named.push({
       formula,
-      strength: molar(molarity),
+      strength: molar(solution),
       cautions: cautionsAt(formula, molarity),
       whose: words.forDay,
       copies: fillings,
@@ -69,7 +73,7 @@ export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): rea
     for (const portion of [...(made ? [made] : []), ...diluted]) {
       named.push({
         formula: portion.formula,
-        strength: molar(portion.molarity),
+        strength: molar(portion),
         cautions: cautionsAt(portion.formula, portion.molarity),
         whose: `${team.className} · ${team.team}`,
         copies: 1,
@@ -85,7 +89,7 @@ const sureness = / \((?:harmonised|two sources|one source)[^()]*\)$/;
 function labelOf({ formula, strength, cautions, whose, copies }: Named): Label {
   const { statements, signalWord, pictograms } = cautions;
   const told = statements.slice(0, -1);
-  const advice = new Set(told.flatMap(({ advice: words }) => (words === '' ? [] : (words.match(/[^.]+\./g) ?? []))));
+  const advice = new Set(told.flatMap(({ advice: words }) => words.split(/(?<=\.) /)).filter((line) => line !== ''));
   return {
     name: nameOf(formula, cautions),
     formula: formula.text,
@@ -93,7 +97,7 @@ function labelOf({ formula, strength, cautions, whose, copies }: Named): Label {
     signalWord,
     pictograms: pictograms.map((code) => `${code} ${pictogramWords[code] ?? ''}`.trim()),
     statements: told.filter(({ text }) => text !== '').map(({ text }) => text.replace(sureness, '')),
-    advice: [...advice].map((sentence) => sentence.trim()),
+    advice: [...advice],
     deferring: statements[statements.length - 1]?.advice ?? '',
     whose,
     copies,

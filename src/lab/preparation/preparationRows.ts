@@ -104,7 +104,17 @@ export function preparationRows(
 }
 
 function madeRow(solution: StaffSolution, number: Numbers, forEveryone: boolean): PreparationRow {
-  const { formula, molarity, teams, neededMl, withSpareMl, flaskMl, fillings, from } = solution;
+  const {
+    formula,
+    molarity,
+    typed = number(molarity),
+    teams,
+    neededMl,
+    withSpareMl,
+    flaskMl,
+    fillings,
+    from,
+  } = solution;
   const flask = number(flaskMl);
   const how =
     from.kind === 'solid'
@@ -120,7 +130,7 @@ function madeRow(solution: StaffSolution, number: Numbers, forEveryone: boolean)
   const isWatched = from.kind === 'bottle' && !from.isFromTable;
   return {
     section: 'make',
-    what: words.made(formula.text, words.strength(number(molarity), number(molarity))),
+    what: words.made(formula.text, words.strength(typed, typed)),
     amount: Number(neededMl.toFixed(1)),
     withSpare: withSpareMl,
     unit: 'mL',
@@ -144,7 +154,7 @@ const layRows = (
           : words.sized(name, number(sizeMl)),
       amount: atOnce,
       withSpare,
-      unit: words.piece,
+      unit: words.piece(withSpare),
       note: `${words.atOnce(allDay)}${isOnShelf ? '' : ` ${words.notOnShelf}`}`,
     };
   }),
@@ -181,7 +191,7 @@ function balanceRows({ balance }: DayPreparation, number: Numbers, forEveryone: 
       what: words.weighings(weighings),
       amount: balances,
       withSpare: undefined,
-      unit: words.balances,
+      unit: words.balances(balances),
       note: remarks.join(' '),
     },
   ];

@@ -17,6 +17,8 @@ import type { TeamUse } from './teamUse.ts';
 export interface StaffSolution {
   readonly formula: Formula;
   readonly molarity: MolesPerLitre;
+  /** As the Plan has it, where it is typed without a unit. */
+  readonly typed?: string;
   readonly teams: number;
   /** What the teams take, rinsing included, in mL. */
   readonly neededMl: number;
@@ -55,6 +57,7 @@ function flaskFor(volumeMl: number, { flasksMl }: Shelf): { readonly flaskMl: nu
 interface Need {
   readonly formula: Formula;
   readonly molarity: MolesPerLitre;
+  readonly typed: string | undefined;
   readonly bottle:
     | { readonly massPercent: Percent; readonly density: number; readonly isFromTable: boolean }
     | undefined;
@@ -78,13 +81,13 @@ export function staffSolutions(
     if (taken) {
       const table = bottleOf(taken.formula.text);
       const bottle = table && { massPercent: percent(table.massPercent), density: table.density, isFromTable: true };
-      const { formula, molarity } = taken;
-      add(`${formula.text} ${molarity}`, { formula, molarity, bottle }, taken.volume + rinseMl);
+      const { formula, molarity, typed } = taken;
+      add(`${formula.text} ${molarity}`, { formula, molarity, typed, bottle }, taken.volume + rinseMl);
     }
     if (madeByStaff) {
-      const { formula, molarity, massPercent, density, volume } = madeByStaff;
+      const { formula, molarity, massPercent, density, volume, typed } = madeByStaff;
       const bottle = { massPercent, density, isFromTable: false };
-      add(`${formula.text} ${molarity} ${massPercent} ${density}`, { formula, molarity, bottle }, volume);
+      add(`${formula.text} ${molarity} ${massPercent} ${density}`, { formula, molarity, typed, bottle }, volume);
     }
   }
   return [...needs.values()]
@@ -99,7 +102,7 @@ export function staffSolutions(
 }
 
 function solutionOf(
-  { formula, molarity, bottle, teams, neededMl }: Need,
+  { formula, molarity, typed, bottle, teams, neededMl }: Need,
   { shelf, spare }: { readonly shelf: Shelf; readonly spare: number },
 ): StaffSolution {
   const withSpareMl = roundedUp(neededMl * (1 + spare), 1);
@@ -107,7 +110,16 @@ function solutionOf(
   const mass = molarMass(formula);
   // The team's line was read with the same formula, so its mass is known.
   const perMole = mass.ok ? mass.value : (Number.NaN as GramsPerMole);
-  const shared = { formula, molarity, teams, neededMl, withSpareMl, flaskMl, fillings };
+  const shared = {
+    formula,
+    molarity,
+    ...(typed === undefined ? {} : { typed }),
+    teams,
+    neededMl,
+    withSpareMl,
+    flaskMl,
+    fillings,
+  };
   const strength =
     bottle &&
     reagentMolarity({

@@ -23,6 +23,8 @@ export interface Portion {
   readonly formula: Formula;
   readonly molarity: MolesPerLitre;
   readonly volume: Millilitres;
+  /** The molarity as the Plan has it, figures kept; left out where it is worked out. */
+  readonly typed?: string;
 }
 
 /** What one team needs and makes, read from its own numbers. */
@@ -94,11 +96,11 @@ export function teamUse(activity: Activity, team: TeamPlan, decimalMark: 'point'
     driedCount: 0,
     weighings: [],
   };
-  const portion = (molarity: MolesPerLitre, volume: Millilitres): Portion => ({
-    formula: formula.value,
-    molarity,
-    volume,
-  });
+  const portion = (molarity: MolesPerLitre, volume: Millilitres, given?: string): Portion => {
+    const cell = (given === undefined ? '' : (team.givens[given] ?? '')).trim();
+    // With a unit of its own it is shown as it was read.
+    return { formula: formula.value, molarity, volume, ...(/^[\d.,]+$/.test(cell) ? { typed: cell } : {}) };
+  };
   const { solid, dilution, reagent, serial, residue } = numbers;
 
   if (solid) {
@@ -110,7 +112,7 @@ export function teamUse(activity: Activity, team: TeamPlan, decimalMark: 'point'
     const weighed = soluteMass({ molarMass: mass.value, molarity, volume, purity });
     if (!weighed.ok) return weighed;
     use.solid = { mass: weighed.value, ...(purity === undefined ? {} : { purity }) };
-    use.made = portion(molarity, volume);
+    use.made = portion(molarity, volume, solid.molarity);
     use.flasksMl = [volume];
     use.weighings = [weighed.value];
   }
@@ -121,8 +123,8 @@ export function teamUse(activity: Activity, team: TeamPlan, decimalMark: 'point'
     if (trouble) return trouble;
     const taken = stockVolume({ stock, target, finalVolume });
     if (!taken.ok) return taken;
-    use[solid ? 'takenFromOwn' : 'taken'] = portion(stock, taken.value);
-    use.diluted = [portion(target, finalVolume)];
+    use[solid ? 'takenFromOwn' : 'taken'] = portion(stock, taken.value, dilution.stock);
+    use.diluted = [portion(target, finalVolume, dilution.target)];
     use.flasksMl = [...use.flasksMl, finalVolume];
     use.deliveredMl = [taken.value];
   }
@@ -131,7 +133,7 @@ export function teamUse(activity: Activity, team: TeamPlan, decimalMark: 'point'
     const taken = read<Millilitres>(serial.portion, 'volume');
     const flask = read<Millilitres>(serial.flask, 'volume');
     if (trouble) return trouble;
-    use.taken = portion(stock, taken);
+    use.taken = portion(stock, taken, serial.stock);
     const flasks = Array.from({ length: dilutionsIn(activity) }, (_, index) => index + 1);
     use.diluted = flasks.map((times) => portion(molesPerLitre(stock * (taken / flask) ** times), flask));
     use.flasksMl = flasks.map(() => flask);
@@ -147,7 +149,7 @@ export function teamUse(activity: Activity, team: TeamPlan, decimalMark: 'point'
     if (!bottle.ok) return bottle;
     const taken = stockVolume({ stock: bottle.value, target, finalVolume: volume });
     if (!taken.ok) return taken;
-    use.madeByStaff = { ...portion(target, volume), massPercent, density };
+    use.madeByStaff = { ...portion(target, volume, reagent.target), massPercent, density };
   }
   if (residue) {
     const molarity = read<MolesPerLitre>(residue.molarity, 'concentration');
@@ -155,7 +157,7 @@ export function teamUse(activity: Activity, team: TeamPlan, decimalMark: 'point'
     if (trouble) return trouble;
     const left = soluteMass({ molarMass: mass.value, molarity, volume });
     if (!left.ok) return left;
-    use.taken = portion(molarity, volume);
+    use.taken = portion(molarity, volume, residue.molarity);
     use.deliveredMl = [millilitres(volume)];
     use.driedCount = 1;
     use.weighings = Array.from({ length: weighingsOfResidue }, () => left.value);

@@ -92,9 +92,9 @@ export const preparationTexts = {
   notOnShelf: 'The Plan’s shelf has no such size.',
   goggles: 'eye protection',
   gogglesNote: 'One for everybody in the room, staff included.',
-  piece: 'pieces',
+  piece: (number: number) => (number === 1 ? 'piece' : 'pieces'),
   weighings: (number: number) => count(number, 'weighing', 'weighings'),
-  balances: 'balances',
+  balances: (number: number) => (number === 1 ? 'balance' : 'balances'),
   balanceNote: ({ smallest, largest, readability }: { smallest: string; largest: string; readability: string }) =>
     `Reads to ${readability} g; loads from ${smallest} to ${largest} g, the boat not counted. One balance for three teams is common practice.`,
   tooFine: 'The smallest load is less than a hundred times what the balance reads to: use a finer one for it.',
