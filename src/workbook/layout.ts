@@ -34,9 +34,9 @@ export const spareTeamLines = 60;
 
 export const helpRows = { title: 1, firstNote: 2 } as const;
 
-/** Columns of the Poll. The number stands apart from what people type: by it an answer is found again. */
+/** Columns of the Poll. The name of the row stands apart from what people type: by it an answer is found again. */
 export const pollColumns = {
-  number: 1,
+  row: 1,
   day: 2,
   className: 3,
   from: 4,

@@ -2,7 +2,7 @@ import { pollTexts } from '../lab/texts/poll.ts';
 import { native } from './formula.ts';
 import { pollColumns as at, layoutVersion, pollMarker, pollRows } from './layout.ts';
 import type { Lesson, SheetNames } from './lesson.ts';
-import { fixed, fixedArea } from './reference.ts';
+import { columnLetters, fixed, fixedArea } from './reference.ts';
 import { words } from './words.ts';
 import { type Area, type CellContent, computed, type SheetPlan, text } from './workbook.ts';
 
@@ -20,7 +20,8 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     rows: answerRows,
     columns,
   });
-  const numbers = Array.from({ length: answerRows }, (_, index) => [String(index + 1)]);
+  // Letters, so that no number of a row is ever taken for one that a team has to find.
+  const rowNames = Array.from({ length: answerRows }, (_, index) => [columnLetters(index + 1)]);
   const counts: Area = {
     row: pollRows.firstCount,
     column: at.firstStatement,
@@ -54,7 +55,7 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
         column: 1,
         cells: [
           [
-            text(poll.number),
+            text(poll.row),
             text(poll.day),
             text(poll.className),
             text(poll.from),
@@ -63,7 +64,7 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
           ],
         ],
       },
-      { row: pollRows.firstAnswer, column: at.number, cells: numbers.map((line) => line.map(text)) },
+      { row: pollRows.firstAnswer, column: at.row, cells: rowNames.map((line) => line.map(text)) },
     ],
     checks: [],
     looks: [
@@ -73,7 +74,7 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
       { row: pollRows.firstCount, column: at.from, rows: scale.length, columns: 1, look: 'setting name' },
       { ...counts, look: 'progress' },
       { row: pollRows.headings, column: 1, rows: 1, columns: at.openLine, look: 'heading' },
-      { ...answers(at.number, 2), look: 'quiet' },
+      { ...answers(at.row, 2), look: 'quiet' },
       { ...answers(at.className, at.openLine - at.className + 1), look: 'helper' },
       { row: pollRows.title, column: at.marker, rows: 1, columns: 2, look: 'quiet' },
     ],
@@ -93,8 +94,8 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     spill: [],
     identity: {
       firstRow: pollRows.headings,
-      columns: [at.number],
-      rows: [[poll.number], ...numbers],
+      columns: [at.row],
+      rows: [[poll.row], ...rowNames],
     },
     carried: Array.from({ length: at.openLine - at.day + 1 }, (_, index) => at.day + index),
   };

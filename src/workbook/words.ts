@@ -84,7 +84,7 @@ export const words = {
       'Answers are for talking about how the lesson went. Nobody is marked by them.',
     ],
     soFar: 'all answers so far',
-    number: 'no.',
+    row: 'row',
     day: 'day',
     className: 'class',
     from: 'answer from',
