@@ -208,6 +208,33 @@ describe('stocks that staff make', () => {
     expect(prepared.glassware).toEqual([]);
   });
 
+  // Where the Plan leaves it to students: 0.500 × 250 / 12.040 = 10.38 mL each, 20.77 → 20.8 mL; × 1.10 = 22.84 → 23 mL.
+  it('sets out the bottle and warns where the Plan lets students dilute', () => {
+    const givens = {
+      formula: 'HCl',
+      'mass percent': '37.2',
+      density: '1.18',
+      'target molarity': '0.500',
+      'target volume': '250',
+    };
+    const prepared = day(
+      'concentrated reagent',
+      [team('Fern class', 'Otter', givens), team('Fern class', 'Heron', givens)],
+      { 'concentrated reagents': 'students' },
+    );
+    expect(prepared.staffMade).toEqual([]);
+    expect(prepared.poured).toEqual([
+      { formula: 'HCl', massPercent: 37.2, teams: 2, millilitres: 20.8, withSpare: 23 },
+    ]);
+    expect(lay(prepared, 'volumetric flask')).toEqual([{ sizeMl: 250, atOnce: 2, withSpare: 3, allDay: 2 }]);
+    expect(preparationRows(prepared, 'point').find(({ section }) => section === 'make')?.note).toContain(
+      'water in the beaker first',
+    );
+    expect(prepared.cautions[0]).toMatchObject({ form: { kind: 'bottle', massPercent: 37.2 } });
+    expect(prepared.cautions[0]?.cautions.signalWord).toBe('Danger');
+    expect(labels(prepared, 'point').map(({ whose }) => whose)).toEqual(['Fern class · Otter', 'Fern class · Heron']);
+  });
+
   it('says that a bottle’s strength is from a table where the Plan does not say it', () => {
     const prepared = day('dilution', [
       team('Fern class', 'Otter', {

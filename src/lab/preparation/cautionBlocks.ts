@@ -50,7 +50,8 @@ export function cautionBlocks(uses: readonly TeamUse[], madeFromSolid: ReadonlyS
       if (portion) known.add(portion.molarity);
     }
     strengths.set(text, known);
-    if (use.madeByStaff) bottles.set(text, (bottles.get(text) ?? new Set()).add(use.madeByStaff.massPercent));
+    const bottle = use.madeByStaff?.massPercent ?? use.poured?.massPercent;
+    if (bottle !== undefined) bottles.set(text, (bottles.get(text) ?? new Set()).add(bottle));
   }
   const blocks: CautionBlock[] = [];
   for (const [text, formula] of formulas) {

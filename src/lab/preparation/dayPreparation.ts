@@ -28,6 +28,14 @@ export interface OwnStockTotal {
   readonly takenMl: number;
 }
 
+export interface PouredTotal {
+  readonly formula: string;
+  readonly massPercent: number;
+  readonly teams: number;
+  readonly millilitres: number;
+  readonly withSpare: number;
+}
+
 export interface BalanceNeed {
   readonly weighings: number;
   readonly smallestG: number;
@@ -48,6 +56,8 @@ export interface DayPreparation {
   readonly solids: readonly SolidTotal[];
   readonly ownStocks: readonly OwnStockTotal[];
   readonly staffMade: readonly StaffSolution[];
+  /** Concentrated reagents that students dilute themselves. */
+  readonly poured: readonly PouredTotal[];
   readonly glassware: readonly GlasswareCount[];
   readonly balance: BalanceNeed | undefined;
   /** To fill every flask, in mL with spare. */
@@ -76,10 +86,11 @@ export function dayPreparation({ activity, teams, shelf, settings }: DayInput): 
   const spare = spareShare(settings.spare) ?? usualSpare;
   const glasswareSpare = spareShare(settings['spare glassware']) ?? usualSpare;
   const decimalMark = settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+  const studentsDilute = settings['concentrated reagents'] === 'students';
   const uses: TeamUse[] = [];
   const problems: { team: TeamPlan; message: string }[] = [];
   for (const team of teams) {
-    const use = teamUse(activity, team, decimalMark);
+    const use = teamUse(activity, team, { decimalMark, studentsDilute });
     if (use.ok) uses.push(use.value);
     else problems.push({ team, message: errorText(use.error) });
   }
@@ -95,6 +106,7 @@ export function dayPreparation({ activity, teams, shelf, settings }: DayInput): 
     solids: solidTotals(uses, { spare, step: shelf.balanceReadabilityG }),
     ownStocks: ownStockTotals(uses),
     staffMade,
+    poured: pouredTotals(uses, spare),
     glassware: glasswareCounts(uses, { shelf, spare: glasswareSpare }),
     balance: balanceNeed(uses, shelf),
     waterMl: roundedUp((filledMl + madeMl) * (1 + spare), 10),
@@ -132,6 +144,28 @@ function solidTotals(
     ...line,
     grams: roundedUp(line.grams, step),
     gramsWithSpare: roundedUp(line.grams * (1 + spare), step),
+  }));
+}
+
+function pouredTotals(uses: readonly TeamUse[], spare: number): readonly PouredTotal[] {
+  const totals = new Map<string, { formula: string; massPercent: number; teams: number; millilitres: number }>();
+  for (const { formula, poured } of uses) {
+    if (!poured) continue;
+    const key = `${formula.text} ${poured.massPercent}`;
+    const line = totals.get(key) ?? {
+      formula: formula.text,
+      massPercent: poured.massPercent,
+      teams: 0,
+      millilitres: 0,
+    };
+    line.teams += 1;
+    line.millilitres += poured.volume;
+    totals.set(key, line);
+  }
+  return [...totals.values()].map((line) => ({
+    ...line,
+    millilitres: roundedUp(line.millilitres, 0.1),
+    withSpare: roundedUp(line.millilitres * (1 + spare), 1),
   }));
 }
 

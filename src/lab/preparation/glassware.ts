@@ -8,6 +8,7 @@ export type GlasswareKind =
   | 'pipette'
   | 'graduated pipette'
   | 'pipette filler'
+  | 'measuring cylinder'
   | 'beaker'
   | 'funnel'
   | 'weighing boat'
@@ -67,6 +68,7 @@ function piecesOf(use: TeamUse, shelf: Shelf): readonly Piece[] {
       { kind: 'stirring rod' },
     );
   }
+  if (use.poured) pieces.push({ kind: 'measuring cylinder' }, { kind: 'beaker' }, { kind: 'stirring rod' });
   if (use.flasksMl.length > 0) pieces.push({ kind: 'dropper' }, { kind: 'wash bottle' });
   for (let dried = 0; dried < use.driedCount; dried += 1) pieces.push({ kind: 'evaporating dish' });
   return pieces;
@@ -77,6 +79,7 @@ const order: readonly GlasswareKind[] = [
   'pipette',
   'graduated pipette',
   'pipette filler',
+  'measuring cylinder',
   'beaker',
   'funnel',
   'weighing boat',

@@ -84,6 +84,16 @@ export function preparationRows(
       }),
     ),
     ...day.staffMade.map((solution) => madeRow(solution, number, forEveryone)),
+    ...day.poured.map(
+      ({ formula, massPercent, teams: count, millilitres, withSpare }): PreparationRow => ({
+        section: 'make',
+        what: words.poured(formula, words.bottleStrength(number(massPercent))),
+        amount: forEveryone && count < fewTeams ? undefined : millilitres,
+        withSpare: forEveryone && count < fewTeams ? coarse(withSpare) : withSpare,
+        unit: 'mL',
+        note: words.pouredNote(count),
+      }),
+    ),
     ...layRows(day, number, forEveryone),
     ...balanceRows(day, number, forEveryone),
     ...(day.waterMl === 0

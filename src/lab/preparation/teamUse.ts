@@ -42,6 +42,8 @@ export interface TeamUse {
   readonly diluted: readonly Portion[];
   /** A solution that staff make from the bottle while students watch. */
   readonly madeByStaff?: Portion & { readonly massPercent: Percent; readonly density: GramsPerMillilitre };
+  /** Taken from the bottle by the students themselves, in mL: only where the Plan says so. */
+  readonly poured?: { readonly volume: Millilitres; readonly massPercent: Percent };
   /** Sizes in mL of the flasks the team fills. */
   readonly flasksMl: readonly number[];
   /** Volumes in mL that it delivers by pipette, each once. */
@@ -63,7 +65,14 @@ const weighingsOfResidue = 3;
  *
  * @returns Fails with what reading one of its cells fails with, or with what the relation itself refuses.
  */
-export function teamUse(activity: Activity, team: TeamPlan, decimalMark: 'point' | 'comma'): Result<TeamUse> {
+export function teamUse(
+  activity: Activity,
+  team: TeamPlan,
+  {
+    decimalMark,
+    studentsDilute,
+  }: { readonly decimalMark: 'point' | 'comma' /** Staff do where this is false. */; readonly studentsDilute: boolean },
+): Result<TeamUse> {
   const { numbers } = activity;
   const formula = readFormula(team.givens[numbers.formula], numbers.formula);
   if (!formula.ok) return formula;
@@ -149,6 +158,12 @@ export function teamUse(activity: Activity, team: TeamPlan, decimalMark: 'point'
     if (!bottle.ok) return bottle;
     const taken = stockVolume({ stock: bottle.value, target, finalVolume: volume });
     if (!taken.ok) return taken;
+    if (studentsDilute) {
+      use.poured = { volume: taken.value, massPercent };
+      use.diluted = [portion(target, volume, reagent.target)];
+      use.flasksMl = [volume];
+      return success(use);
+    }
     use.madeByStaff = { ...portion(target, volume, reagent.target), massPercent, density };
   }
   if (residue) {

@@ -68,6 +68,9 @@ export const preparationTexts = {
         : []),
     ].join(' '),
   inSidebar: 'How, and how much of the bottle: under Prepare in the sidebar.',
+  poured: (formula: string, strength: string) => `${formula}, ${strength}`,
+  pouredNote: (teams: number) =>
+    `Concentrated: ${count(teams, 'team dilutes', 'teams dilute')} it because the Plan says so. Only where your school’s own assessment and the safety data sheet allow it: staff set out small portions in the fume hood and stand by; water in the beaker first, then the acid, slowly.`,
   staffByDefault: (teams: number) =>
     `${count(teams, 'team calculates and watches', 'teams calculate and watch')}; staff make it.`,
   forTeams: (teams: number, rinse: string) =>
@@ -77,6 +80,7 @@ export const preparationTexts = {
     pipette: 'pipette',
     'graduated pipette': 'graduated pipette or burette',
     'pipette filler': 'pipette filler',
+    'measuring cylinder': 'measuring cylinder',
     beaker: 'beaker',
     funnel: 'funnel',
     'weighing boat': 'weighing boat',
