@@ -30,5 +30,7 @@ export function cautionWords({ formula, massPercent, decimalMark }: Bottle): str
     (line) => line !== '',
   );
   const heading = [name, signalWord].filter((word) => word !== '').join(': ');
-  return [heading, ...statements.map(({ text }) => text), advice.join(' ')].filter((line) => line !== '').join('\n');
+  const defers = statements[statements.length - 1]?.advice ?? '';
+  const toDo = advice.filter((line) => !defers.includes(line)).join(' ');
+  return [heading, ...statements.map(({ text }) => text), toDo, defers].filter((line) => line !== '').join('\n');
 }

@@ -128,7 +128,8 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
   ];
   if (readings.length > 0) {
     looks.push(
-      { row: readingsRow, column: 1, rows: 1, columns: columnCount, look: 'heading' },
+      { row: readingsRow, column: 1, rows: 1, columns: 1, look: 'heading' },
+      { row: readingsRow, column: 2, rows: 1, columns: columnCount - 1, look: 'note' },
       { row: readingsRow + 1, column: 1, rows: readings.length - 1, columns: 1, look: 'setting name' },
       { row: readingsRow + 1, column: 2, rows: readings.length - 1, columns: columnCount - 1, look: 'note' },
     );
