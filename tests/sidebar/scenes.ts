@@ -159,6 +159,7 @@ export const classView: ClassView = {
   ],
   sayToClass: 'Three teams left a volume in millilitres. Ask what the L in mol/L wants.',
   notYetKnown: 1,
+  percentErrors: [0.4, 1.2, 1.3, 6.2],
 };
 
 export const longName =
