@@ -1,4 +1,4 @@
-import { activityById } from '../lab/activities.ts';
+import { lessonActivity } from '../lab/lessonActivity.ts';
 import type { ClassDay } from '../lab/record/classFacts.ts';
 import { type ClassReading, readClassSheet } from '../workbook/readClassSheet.ts';
 import { absentKeys } from './absentKeys.ts';
@@ -16,7 +16,7 @@ interface ClassDayFound extends ClassDay {
 /** The day of every class that has a sheet, in the order of the tabs. */
 export function classDays(spreadsheet: Spreadsheet, day: string): readonly ClassDayFound[] {
   const plan = planInUse(spreadsheet);
-  const activity = activityById(plan?.setup.activity ?? '');
+  const activity = plan && lessonActivity(plan.setup.settings);
   const absent = absentKeys(plan, day);
   const found: ClassDayFound[] = [];
   for (const { sheet, tag } of ownSheets(spreadsheet)) {

@@ -477,8 +477,7 @@ export const texts = {
 
   share: {
     title: 'Share with colleagues',
-    about:
-      'Three short steps, since a file keeps its history: copy, empty, copy again. The last copy is the one to give out.',
+    about: 'A file keeps its history, so it goes: copy, empty, copy again. The last copy is the one to give out.',
     reading: 'Looking at this file …',
     copyTitle: '1. Make a copy',
     copyText: [

@@ -81,6 +81,12 @@ function markEverything(): void {
       [lastHelp + 1, 3, `${mark} added`],
     ],
   });
+  for (const sheet of ['Poll', 'Prepare', 'Progress']) {
+    const cells = [8, 12, 20].flatMap((row) =>
+      [2, 3, 4].map((column) => [row, column, `${mark} in ${sheet}`] as const),
+    );
+    typeIn(host, { sheet, seat: 'teacher', cells });
+  }
   const line = rowsOf('Plan', 1, (value) => value === 'c1-t1')[0] ?? 0;
   const heading = rowsOf('Plan', 1, (value) => value === 'key')[0] ?? 0;
   const seed = rowsOf('Plan', 1, (value) => value === 'seed')[0] ?? 0;

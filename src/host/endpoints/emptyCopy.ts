@@ -1,4 +1,4 @@
-import { activityById } from '../../lab/activities.ts';
+import { lessonActivity } from '../../lab/lessonActivity.ts';
 import { addedHints } from '../../workbook/addedHints.ts';
 import type { Lesson } from '../../workbook/lesson.ts';
 import { neutralLesson } from '../../workbook/neutralLesson.ts';
@@ -34,7 +34,7 @@ export function emptyCopy(given: unknown): Outcome<BuildState> {
   const locked = withDocumentLock(patienceMs, (): Outcome<BuildState> => {
     const spreadsheet = openSpreadsheet();
     const reading = planInUse(spreadsheet, readMemo());
-    const activity = activityById(reading?.setup.activity ?? '');
+    const activity = reading && lessonActivity(reading.setup.settings);
     if (reading === undefined || activity === undefined) return problem(say.noLesson);
     if (entriesOfToday(spreadsheet) > 0 && wish.fileName !== spreadsheet.getName().trim()) {
       const received = wish.fileName === '' ? 'no name' : `“${wish.fileName}”`;
