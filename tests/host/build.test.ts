@@ -128,7 +128,7 @@ describe('a build', () => {
     const host = open();
     buildSetup(host, withTeams(teams));
     teams.forEach((team) => {
-      const heading = stepRow(host, { ...otter, key: keyOf(host, 'Fern class', team) }) - 1;
+      const heading = stepRow(host, { ...otter, key: keyOf(host, 'Fern class', team) }) - 2;
       expect(valueAt(host, { sheet: 'Fern class', row: heading, column: 1 })).toBe(team);
       expect(check(host, { ...otter, key: keyOf(host, 'Fern class', team) })).toBe('blank');
     });
@@ -273,7 +273,7 @@ describe('the Plan', () => {
     type(host, { ...team, step: 'moles of solute' }, '0.06');
     typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, 1, team.key]] });
     expect(check(host, { ...team, step: 'moles of solute' })).toBe('unreadable');
-    const heading = stepRow(host, team) - 1;
+    const heading = stepRow(host, team) - 2;
     expect(valueAt(host, { sheet: 'Fern class', row: heading, column: 1 })).toContain('two lines of the Plan');
     expect(answerOf(call(host, 'readLesson')).problems.join(' ')).toContain(`“${team.key}” in lines`);
     const again = call(host, 'startBuild', setup);
