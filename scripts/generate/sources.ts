@@ -4,6 +4,7 @@ import { elementsSource } from './elements.ts';
 import { glasswareSource } from './glassware.ts';
 import { reagentListSource } from './reagentList.ts';
 import { soluteListSource } from './soluteList.ts';
+import { strengthsSource } from './strengths.ts';
 import { unitsSource } from './units.ts';
 
 /** Sources that are made from published tables and from mathjs, by path from the project folder. */
@@ -18,6 +19,10 @@ export async function generatedSources(): Promise<Readonly<Record<string, string
     }),
     'src/chemistry/densities.generated.ts': densitiesSource('tests/published/density.csv'),
     'src/lab/reagentList.generated.ts': reagentListSource('tests/published/reagents.csv'),
+    'src/chemistry/strengths.generated.ts': strengthsSource({
+      density: 'tests/published/density.csv',
+      reagents: 'tests/published/reagents.csv',
+    }),
     'src/lab/soluteList.generated.ts': soluteListSource('tests/published/reagents.csv'),
   };
 }

@@ -4,7 +4,7 @@ import { finite } from '../measurement/finite.ts';
 import type { Moles } from '../measurement/quantity.ts';
 
 /** Particles in one mole, exact since 20 May 2019 (26th CGPM, Resolution 1; value in OpenStax Chemistry 2e, appendix). */
-const avogadroConstant = 6.02214076e23;
+export const avogadroConstant = 6.02214076e23;
 
 /** Number of particles in an amount of substance. Fails with `below-zero`. */
 export function particleCount(amount: Moles): Result<number> {

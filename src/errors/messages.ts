@@ -261,6 +261,10 @@ export const messages = {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ number to start from',
   },
+  'particles-too-far-apart': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ too far apart to draw',
+  },
   // functions: cells and ranges
   'ranges-unfit': {
     full: 'Expected {expected}, received {received}. {advice}',

@@ -1,13 +1,14 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { carriedEntries } from '../workbook/carriedEntries.ts';
 import { withSeparator } from '../workbook/formula.ts';
-import { layoutVersion } from '../workbook/layout.ts';
+import { countedColumn, layoutVersion } from '../workbook/layout.ts';
 import { layoutFits } from '../workbook/layoutFits.ts';
 import { looks, plainLook, stateLooks, tabColors } from '../workbook/looks.ts';
 import { areaName } from '../workbook/reference.ts';
 import { freeName } from '../workbook/sheetNames.ts';
-import type { Block, CellContent, SheetPlan, SheetRole } from '../workbook/workbook.ts';
+import type { Block, CellContent, Choice, SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { type BuildMemo, saveMemo } from './buildMemo.ts';
+import { countedEntry } from './countedEntry.ts';
 import { ownSheets, roleName, type SheetTag, sheetInUse, writeTag } from './ownSheets.ts';
 import {
   choiceOf,
@@ -21,11 +22,17 @@ import {
 import { hostWords } from './words.ts';
 import { writeTexts } from './writeTexts.ts';
 
-/** Entries for a sheet that is made: a column of texts. */
+/** Entries for a sheet that is made: a column of texts, and what the trigger would have noted beside them. */
 export interface FirstEntries {
   readonly row: number;
   readonly column: number;
   readonly texts: readonly string[];
+  /** Left out where the trigger counts nothing. */
+  readonly counts?: {
+    readonly column: number;
+    /** Tries and the time of the last one; blank where there is no entry. */
+    readonly rows: readonly (readonly [number, Date] | readonly ['', ''])[];
+  };
 }
 
 export interface ApplyInput {
@@ -191,7 +198,8 @@ function placeFor({
       tag.state !== 'kept' &&
       ((role.kind === 'plan' && tag.kind !== 'plan') ||
         (role.kind === 'class' && (tag.kind === 'progress' || tag.kind === 'help')) ||
-        (role.kind === 'progress' && tag.kind === 'help')),
+        (role.kind === 'progress' && tag.kind === 'help') ||
+        (role.kind === 'poll' && (tag.kind === 'record' || tag.kind === 'help'))),
   );
   return behind === undefined ? sheets.length : behind.sheet.getIndex() - 1;
 }
@@ -378,10 +386,32 @@ function writeLooks(sheet: Sheet, plan: SheetPlan): void {
 }
 
 function writeChoices(sheet: Sheet, plan: SheetPlan): void {
-  for (const { area, options, help } of plan.choices) {
-    sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+  const written = new Set<Choice>();
+  for (const choice of plan.choices) {
+    if (written.has(choice)) continue;
+    const { area, options, help } = choice;
+    const rule = choiceOf(options, help);
+    const beside = plan.choices.find((other) => standsBeside(other, choice));
+    if (beside === undefined) {
+      sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(rule);
+      continue;
+    }
+    // Neighbours go in one call: a class of twelve teams has twelve of them.
+    written.add(beside);
+    const both = [rule, choiceOf(beside.options, beside.help)];
+    sheet
+      .getRange(area.row, area.column, area.rows, 2)
+      .setDataValidations(Array.from({ length: area.rows }, () => both));
   }
 }
+
+/** Is this choice one column, right beside another as high as itself? */
+const standsBeside = ({ area }: Choice, { area: left }: Choice): boolean =>
+  area.row === left.row &&
+  area.rows === left.rows &&
+  area.columns === 1 &&
+  left.columns === 1 &&
+  area.column === left.column + 1;
 
 /** Ours anew, whatever else the teacher has set stays. */
 function writeStateRules(sheet: Sheet, plan: SheetPlan): void {
@@ -435,11 +465,17 @@ function writeFirstEntries({ sheet, firstEntries }: { sheet: Sheet; firstEntries
       run.texts.some((text, down) => ![text, ''].includes(String(at(run.row + down, run.column)))),
   );
   if (others) return;
-  for (const { row, column, texts } of blank) {
+  for (const { row, column, texts, counts } of blank) {
     writeTexts(
       sheet.getRange(row, column, texts.length, 1),
       texts.map((text) => [text]),
     );
+    if (counts === undefined) continue;
+    if (counts === undefined) continue;
+    sheet.getRange(row, counts.column, counts.rows.length, 2).setValues(counts.rows.map((cells) => [...cells]));
+    sheet
+      .getRange(row, countedColumn, texts.length, 1)
+      .setValues(texts.map((text) => [text === '' ? '' : countedEntry(text)]));
   }
 }
 

@@ -1,4 +1,4 @@
-import { activityById } from '../lab/activities.ts';
+import { lessonActivity } from '../lab/lessonActivity.ts';
 import { numbersForTeams } from '../lab/numbersForTeams.ts';
 import type { Setup, TeamPlan } from '../lab/setup.ts';
 import { activityInUse } from '../workbook/activityInUse.ts';
@@ -7,11 +7,14 @@ import type { Lesson, SheetNames } from '../workbook/lesson.ts';
 import { planClassSheet } from '../workbook/planClassSheet.ts';
 import { planHelpSheet } from '../workbook/planHelpSheet.ts';
 import { planPlanSheet } from '../workbook/planPlanSheet.ts';
+import { planPollSheet } from '../workbook/planPollSheet.ts';
+import { planPrepareSheet } from '../workbook/planPrepareSheet.ts';
 import { planProgressSheet } from '../workbook/planProgressSheet.ts';
 import { classNames, teamsOf } from '../workbook/planWorkbook.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
 import { type PlanReading, readLesson } from '../workbook/readLesson.ts';
 import { newSheetNames } from '../workbook/sheetNames.ts';
+import { words } from '../workbook/words.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { applySheet, putAside, valuesOf } from './applyWorkbook.ts';
 import { type BuildMemo, type BuildTask, readMemo, saveMemo } from './buildMemo.ts';
@@ -20,6 +23,7 @@ import { withDocumentLock } from './documentLock.ts';
 import { done, numbersProblem, problem, problemOf } from './outcome.ts';
 import { ownSheets, roleName, sheetInUse } from './ownSheets.ts';
 import { sampleEntries } from './sampleEntries.ts';
+import { samplePollEntries } from './samplePollEntries.ts';
 import { openSpreadsheet, recalculateEveryMinute, type Sheet, type Spreadsheet } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
@@ -28,6 +32,8 @@ const patienceMs = 2000;
 const planRole: SheetRole = { kind: 'plan' };
 const helpRole: SheetRole = { kind: 'help' };
 const progressRole: SheetRole = { kind: 'progress' };
+const pollRole: SheetRole = { kind: 'poll' };
+const prepareRole: SheetRole = { kind: 'prepare' };
 const classRole = (className: string): SheetRole => ({ kind: 'class', className });
 
 /** The sheet of a role to read from: the one in use or, while that is being made anew, the one put aside for it. */
@@ -50,7 +56,7 @@ export function planInUse(spreadsheet: Spreadsheet, memo?: BuildMemo): PlanReadi
 export function startBuild(setup: Setup, { sample }: { sample: boolean }): Outcome<BuildState> {
   const numbers = numbersForTeams(setup);
   if (!numbers.ok) return numbersProblem(numbers.error);
-  const activity = activityById(setup.activity);
+  const activity = lessonActivity(setup.settings);
   if (activity === undefined)
     return problem({ ...hostWords.setupProblems.activity, received: `“${setup.activity}”` }, 'activity');
   const locked = withDocumentLock(patienceMs, (): Outcome<BuildState> => {
@@ -85,6 +91,14 @@ export function startBuild(setup: Setup, { sample }: { sample: boolean }): Outco
 const staysInvented = (before: PlanReading | undefined, teams: readonly TeamPlan[]): boolean =>
   before?.invented === true && teams.every(({ key }) => before.teams.some((line) => line.key === key));
 
+/** After a file was emptied and holds nothing but its new Plan: the list of all other sheets, as for a first build. */
+export function beginAfresh(spreadsheet: Spreadsheet, lesson: Lesson): BuildState {
+  const memo = newMemo({ spreadsheet, lesson, earlier: undefined, sample: false });
+  saveMemo(memo);
+  recalculateEveryMinute(spreadsheet);
+  return advance(memo);
+}
+
 /** Would writing this lesson over the Plan lose a line or a number that stands there? */
 function loses(before: PlanReading, lesson: Lesson): boolean {
   return before.teams.some(({ key, givens }, index) => {
@@ -112,6 +126,7 @@ function newMemo({
   const tasks: BuildTask[] = [
     { role: planRole, label: hostWords.buildLabels.plan },
     { role: helpRole, label: hostWords.buildLabels.help },
+    { role: prepareRole, label: hostWords.buildLabels.prepare },
     ...classes.map((className) => ({ role: classRole(className), label: className })),
     ...gone.map(({ tag }) => ({
       role: classRole(tag.className ?? ''),
@@ -119,6 +134,7 @@ function newMemo({
       putAside: true as const,
     })),
     { role: progressRole, label: hostWords.buildLabels.progress },
+    { role: pollRole, label: hostWords.buildLabels.poll },
   ];
   const unfinished = earlier !== undefined && earlier.done < earlier.tasks.length ? earlier : undefined;
   const names: Record<string, string> = {};
@@ -132,7 +148,7 @@ function newMemo({
   const taken = [...spreadsheet.getSheets().map((sheet) => sheet.getName()), ...Object.values(promised)];
   const fresh = newSheetNames(classes, taken);
   const freshName = ({ kind, className = '' }: SheetRole): string =>
-    kind === 'class' ? (fresh.classes[className] ?? className) : fresh[kind];
+    kind === 'class' ? (fresh.classes[className] ?? className) : kind === 'record' ? words.record.sheet : fresh[kind];
   for (const { role, putAside: aside } of tasks) {
     if (!aside) names[roleName(role)] = promised[roleName(role)] ?? freshName(role);
   }
@@ -161,6 +177,8 @@ function namesIn(memo: BuildMemo, lesson: Lesson): SheetNames {
     plan: name(planRole, fresh.plan),
     progress: name(progressRole, fresh.progress),
     help: name(helpRole, fresh.help),
+    prepare: name(prepareRole, fresh.prepare),
+    poll: name(pollRole, fresh.poll),
     classes,
   };
 }
@@ -188,7 +206,9 @@ export function continueBuild(): Outcome<BuildState> {
     const firstEntries =
       memo.sample && kind === 'class' && className !== undefined
         ? sampleEntries({ plan, className, teams: teamsOf(lesson.value.lesson, className) })
-        : [];
+        : memo.sample && kind === 'poll'
+          ? samplePollEntries(spreadsheet)
+          : [];
     applySheet({ spreadsheet, plan, memo, firstEntries });
     return done(advance(memo));
   });
@@ -208,7 +228,7 @@ function lessonInFile(spreadsheet: Spreadsheet): Outcome<{ readonly lesson: Less
   if (sheet === undefined) return problem({ ...hostWords.planUnfinished, received: 'none' });
   const reading = readLesson(valuesOf(sheet));
   if (!reading.ok) return problemOf(reading.error);
-  const activity = activityById(reading.value.setup.activity);
+  const activity = lessonActivity(reading.value.setup.settings);
   if (activity === undefined) {
     return problem({ ...hostWords.setupProblems.activity, received: `“${reading.value.setup.activity}”` });
   }
@@ -236,7 +256,9 @@ function sheetPlan({
   const names = namesIn(memo, lesson);
   const { places } = reading;
   const { kind, className = '' } = task.role;
+  if (kind === 'poll') return planPollSheet(lesson, names);
   if (kind === 'help') return planHelpSheet(lesson, names);
+  if (kind === 'prepare') return planPrepareSheet(lesson, names);
   if (kind === 'progress') {
     const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
     return planProgressSheet({ lesson, classes, names, places });

@@ -1,4 +1,10 @@
+import type { PeriodPlan } from '../lab/periodPlan.ts';
+import type { PollAnswer } from '../lab/poll/pollAnswer.ts';
+import type { Label } from '../lab/preparation/labels.ts';
+import type { ClassFacts } from '../lab/record/classFacts.ts';
+import type { RecordEntry } from '../lab/record/recordEntry.ts';
 import type { Setup, TeamPlan } from '../lab/setup.ts';
+import type { PageName } from './pages.ts';
 
 /** Calls from the sidebar. Every value is plain data: the bridge refuses dates. */
 export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
@@ -60,6 +66,8 @@ export interface BuildState {
 export interface TeamView {
   readonly team: string;
   readonly key: string;
+  /** Marked absent today in the Plan. */
+  readonly absent?: boolean;
   readonly done: number;
   readonly steps: readonly {
     readonly id: string;
@@ -80,16 +88,145 @@ export interface ClassView {
   readonly clock: string;
   readonly stepCount: number;
   readonly teams: readonly TeamView[];
-  /** Whom to talk to first, and why. */
-  readonly talkFirst: readonly { readonly team: string; readonly reason: string }[];
+  /** Whom to talk to first, and why; `ready` for a team that has finished. */
+  readonly talkFirst: readonly { readonly team: string; readonly reason: string; readonly ready?: true }[];
   /** One sentence for the class about its commonest slip, or empty. */
   readonly sayToClass: string;
   /** Rows whose check the host has not worked out yet. */
   readonly notYetKnown: number;
+  /** Percent errors found so far, smallest first; left out in an activity that asks for none. */
+  readonly percentErrors?: readonly number[];
+}
+
+export interface PollView {
+  /** Name of the sheet, or empty where it has not been built. */
+  readonly sheet: string;
+  /** As days are noted in the sheet. */
+  readonly today: string;
+  readonly answers: readonly PollAnswer[];
+}
+
+/** What pictures and pages are drawn from: the teams' numbers as the Plan has them now. */
+export interface NumbersView {
+  readonly activity: string;
+  readonly decimalMark: 'point' | 'comma';
+  /** The numbers that the plan starts from, by name of the given. */
+  readonly typical: Readonly<Record<string, string>>;
+  readonly teams: readonly TeamPlan[];
+}
+
+export interface RecordClassView {
+  /** The entry as the class's sheet tells it now; its words hold no names. */
+  readonly proposal: RecordEntry;
+  /** Today's row, where the Record has one. */
+  readonly saved?: RecordEntry;
+  /** For the copied text only. */
+  readonly names: ClassFacts['names'];
+  readonly hasEntriesToday: boolean;
+}
+export interface RecordView {
+  /** Year-month-day in the file's own time zone. */
+  readonly day: string;
+  readonly classes: readonly RecordClassView[];
+}
+export interface RecordSent {
+  readonly entry: RecordEntry;
+  /** The row as it was read, or null where there was none. */
+  readonly base: RecordEntry | null;
+}
+export interface ShareView {
+  readonly fileName: string;
+  /** Entries of today, and those whose time is not known. */
+  readonly entriesToday: number;
+  /** Sheets that are not ours, by name. */
+  readonly otherSheets: readonly string[];
+}
+export interface EmptyWish {
+  /** The file's name as typed, or empty. */
+  readonly fileName: string;
+  /** The teacher's own wording and links in Help stay. */
+  readonly keepHints: boolean;
+  /** Sheets that are not ours go as well. */
+  readonly removeOthers: boolean;
+}
+export interface TeamsView {
+  readonly classes: readonly {
+    readonly name: string;
+    readonly teams: readonly { readonly team: string; readonly key: string; readonly absent: boolean }[];
+  }[];
+}
+
+/** What the day takes, for the teacher's eyes. */
+export interface PreparationView {
+  readonly date: string;
+  readonly decimalMark: 'point' | 'comma';
+  readonly activity: string;
+  readonly aim: string;
+  readonly sections: readonly {
+    readonly name: string;
+    readonly title: string;
+    readonly rows: readonly {
+      readonly what: string;
+      readonly amount: number | null;
+      readonly withSpare: number | null;
+      readonly unit: string;
+      readonly note: string;
+    }[];
+  }[];
+  readonly labels: readonly Label[];
+  readonly periods: readonly PeriodPlan[];
+}
+export interface KeyView {
+  readonly date: string;
+  readonly activity: string;
+  readonly teams: readonly {
+    readonly className: string;
+    readonly team: string;
+    readonly key: string;
+    readonly lines: readonly {
+      readonly title: string;
+      readonly unit: string;
+      readonly answer: string;
+      readonly note: string;
+    }[];
+  }[];
+}
+/** Tables for paper; there is no answer in them. */
+export interface PaperView {
+  readonly date: string;
+  readonly activity: string;
+  readonly aim: string;
+  readonly teams: readonly {
+    readonly className: string;
+    readonly team: string;
+    readonly key: string;
+    readonly steps: readonly {
+      readonly title: string;
+      readonly shown: string;
+      readonly unit: string;
+      readonly kind: string;
+      readonly checkFigures: readonly number[];
+    }[];
+  }[];
 }
 
 /** Endpoint name → its type. The build writes one top-level declaration for each; nothing else is callable. */
 export interface Calls {
+  /** The day's entry of every class, as the sheets tell it now and as the Record has it. */
+  readRecord(): Outcome<RecordView>;
+  /** Writes or rewrites one row for each class and day; what people wrote there since it was read stays. */
+  saveRecord(rows: readonly RecordSent[]): Outcome<{ readonly saved: readonly RecordEntry[] }>;
+  /** Classes with entries today and no row of today in the Record. */
+  recordDue(): Outcome<{ readonly due: readonly string[] }>;
+  readShare(): Outcome<ShareView>;
+  /** Takes everything personal out of the file and begins to build it anew; `continueBuild` goes on. */
+  emptyCopy(wish: EmptyWish): Outcome<BuildState>;
+  readTeams(): Outcome<TeamsView>;
+  /** Adds a team to a class in mid-lesson; `continueBuild` goes on. */
+  addTeam(className: string, team: string): Outcome<BuildState>;
+  addClass(className: string, teams: readonly string[]): Outcome<BuildState>;
+  /** Marks a team as absent today, or as here. */
+  setAbsent(key: string, absent: boolean): Outcome<null>;
   readLesson(): Outcome<LessonView>;
   draftTeams(setup: Setup): Outcome<DraftView>;
   /** Writes the plan and the list of what is still to build; `continueBuild` does one sheet a call until finished. */
@@ -102,8 +239,27 @@ export interface Calls {
   checkAgain(): Outcome<{ readonly renewed: number }>;
   /** Goes to a team's block in the sheet. */
   goToTeam(className: string, key: string): Outcome<null>;
+  /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` goes to the page, such as a class. */
+  openPage(page: PageName | 'sidebar', about?: string): Outcome<null>;
+  readPreparation(): Outcome<PreparationView>;
+  readKey(): Outcome<KeyView>;
+  readPaper(): Outcome<PaperView>;
+  writePrepareSheet(): Outcome<null>;
+  /** Writes the key to a new sheet, after the teacher has said yes to the warning. */
+  writeKeySheet(confirmed: boolean): Outcome<{ readonly name: string }>;
+  readNumbers(): Outcome<NumbersView>;
+  readPoll(): Outcome<PollView>;
 }
 export const callNames = [
+  'readRecord',
+  'saveRecord',
+  'recordDue',
+  'readShare',
+  'emptyCopy',
+  'readTeams',
+  'addTeam',
+  'addClass',
+  'setAbsent',
   'readLesson',
   'draftTeams',
   'startBuild',
@@ -112,4 +268,12 @@ export const callNames = [
   'readClass',
   'checkAgain',
   'goToTeam',
+  'openPage',
+  'readPreparation',
+  'readKey',
+  'readPaper',
+  'writePrepareSheet',
+  'writeKeySheet',
+  'readNumbers',
+  'readPoll',
 ] as const satisfies readonly (keyof Calls)[];

@@ -1,14 +1,14 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
 import { classColumns as at, classMarker, countedColumn } from '../workbook/layout.ts';
+import { countedEntry } from './countedEntry.ts';
 import { withDocumentLock } from './documentLock.ts';
+import { notePollDay } from './notePollDay.ts';
 
 type EditEvent = GoogleAppsScript.Events.SheetsOnEdit;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 const patienceMs = 300;
-/** Before a remembered entry, so that one that begins with = is never read as a formula. */
-const memory = '“';
 
 /**
  * Simple trigger: counts a try in each edited row of a class sheet whose entry is new, and notes the time. It runs as
@@ -17,6 +17,7 @@ const memory = '“';
 export function onEdit_(event: EditEvent): void {
   try {
     countTries(event);
+    notePollDay(event);
   } catch {
     // A student who may not write here has typed all the same, and the checks do not need the count.
   }
@@ -49,7 +50,7 @@ function countRows({ sheet, firstRow, rowCount }: { sheet: Sheet; firstRow: numb
     const entry = cellText(cells[at.entry - 1]);
     const tries = cells[at.tries - 1];
     const isStep = cellText(cells[at.key - 1]) !== '' && cellText(cells[at.step - 1]) !== '';
-    const isNew = entry !== '' && cellText(cells[countedColumn - 1]) !== `${memory}${entry}`;
+    const isNew = entry !== '' && cellText(cells[countedColumn - 1]) !== countedEntry(entry);
     const isCount = typeof tries === 'number' || cellText(tries) === '';
     if (!isStep || !isNew || !isCount) {
       write();
@@ -57,7 +58,7 @@ function countRows({ sheet, firstRow, rowCount }: { sheet: Sheet; firstRow: numb
     }
     run = run ?? { row: firstRow + index, counts: [], entries: [] };
     run.counts.push([(typeof tries === 'number' ? tries : 0) + 1, now]);
-    run.entries.push([`${memory}${entry}`]);
+    run.entries.push([countedEntry(entry)]);
   });
   write();
 }

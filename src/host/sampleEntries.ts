@@ -4,6 +4,8 @@ import { classColumns as at } from '../workbook/layout.ts';
 import type { SheetPlan } from '../workbook/workbook.ts';
 import type { FirstEntries } from './applyWorkbook.ts';
 
+const minuteMs = 60_000;
+
 /** The invented entries of a class of the sample, by block of its planned sheet. */
 export function sampleEntries({
   plan,
@@ -16,16 +18,24 @@ export function sampleEntries({
 }): readonly FirstEntries[] {
   const entries = sampleLesson().entries.filter((entry) => entry.className === className);
   const { rows, firstRow } = plan.identity;
+  const now = Date.now();
   const runs: FirstEntries[] = [];
   for (const { key, team } of teams) {
     const ofTeam = entries.filter((entry) => entry.team === team);
     const first = rows.findIndex(([rowKey, step]) => rowKey === key && step !== '');
     if (ofTeam.length === 0 || first < 0) continue;
     const steps = rows.slice(first).filter(([rowKey, step]) => rowKey === key && step !== '');
+    const found = steps.map(([, step]) => ofTeam.find((entry) => entry.step === step));
     runs.push({
       row: firstRow + first,
       column: at.entry,
-      texts: steps.map(([, step]) => ofTeam.find((entry) => entry.step === step)?.entry ?? ''),
+      texts: found.map((entry) => entry?.entry ?? ''),
+      counts: {
+        column: at.tries,
+        rows: found.map((entry) =>
+          entry === undefined ? ['', ''] : [entry.tries, new Date(now - entry.minutesAgo * minuteMs)],
+        ),
+      },
     });
   }
   return runs;

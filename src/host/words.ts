@@ -32,7 +32,9 @@ export const hostWords = {
   buildLabels: {
     plan: 'Plan',
     help: 'Help',
+    prepare: 'Prepare',
     progress: 'Progress',
+    poll: 'Poll',
     putAside: (className: string) => `keeping ${className} aside`,
   },
   keyTwice: {
@@ -64,6 +66,97 @@ export const hostWords = {
   classUnreadable: {
     expected: 'the marks of a class sheet in columns K and L',
     advice: 'Undo what moved the columns, or build the class again: what was typed is copied.',
+  },
+  noLesson: {
+    expected: 'a Plan with an activity',
+    where: 'what to prepare',
+    advice: 'Plan a lesson in the sidebar and build it, or build the sample class.',
+  },
+  fileBusy: {
+    expected: 'the file to be free',
+    received: 'one that is being written',
+    advice: 'Wait a moment and press the button again.',
+  },
+  keyUnconfirmed: {
+    expected: 'a yes to the warning',
+    where: 'the key in a sheet',
+    advice: 'Press the button again and read what it says first.',
+  },
+  keySheet: {
+    name: (date: string) => `Key ${date}`,
+    warning: 'The key. Everyone who can edit this file can read it. Delete this sheet before you share the file.',
+    headings: ['class', 'team', 'step', 'answer', 'unit', 'note'],
+  },
+  pageTitles: {
+    preparation: 'What to prepare',
+    labels: 'Labels to print',
+    key: 'The key, for the teacher',
+    paper: 'A table on paper',
+    period: 'The period in minutes',
+    done: 'Steps done by team',
+    particles: 'Particles',
+  },
+  pageUnknown: {
+    expected: 'a page of this script',
+    where: 'the page to open',
+    advice: 'Close the sidebar, open it again from the menu and press the button once more.',
+  },
+  record: {
+    rows: { expected: 'the entries of the day', where: 'the record', advice: 'Open the Record again in the sidebar.' },
+    headings: {
+      expected: 'its headings in one row',
+      where: 'the Record sheet',
+      received: 'a sheet without some of them',
+      advice: 'Undo the change to the headings; what you wrote stays in the sidebar.',
+    },
+    named: {
+      expected: 'words without names',
+      advice: 'Say “one team” there; names may stand in the text that you copy.',
+    },
+    tooLong: { expected: 'at most 2000 characters', advice: 'Shorten it.' },
+    busy: {
+      expected: 'the file to be free',
+      where: 'the record',
+      received: 'one that is being written',
+      advice: 'Wait a moment and save again.',
+    },
+  },
+  share: {
+    entries: {
+      expected: 'the name of this file, since it has entries of today,',
+      where: 'emptying it',
+      advice: 'Is this the copy? Then type its name as it stands above. If it is the class’s file, leave it.',
+    },
+    noLesson: {
+      expected: 'a file with a Plan',
+      where: 'emptying it',
+      received: 'one without',
+      advice: 'Open the copy that was made from a lesson.',
+    },
+    busy: {
+      expected: 'the file to be free',
+      where: 'emptying it',
+      received: 'one that is being written',
+      advice: 'Wait a moment and press again.',
+    },
+  },
+  teams: {
+    noLesson: {
+      expected: 'a lesson that has been built',
+      where: 'a late team or another class',
+      received: 'a file without one',
+      advice: 'Plan and build it first.',
+    },
+    unknown: {
+      expected: 'a team of the Plan',
+      where: 'the team',
+      advice: 'Look again in the sidebar and choose one from the list.',
+    },
+    columnTaken: {
+      expected: 'the heading “today” behind the numbers',
+      where: 'the Plan',
+      advice: 'Type that heading there, or leave the column empty.',
+    },
   },
   teamUnknown: {
     expected: 'a team of this class',

@@ -55,9 +55,9 @@ export interface CalculatedStep extends StepBase {
 }
 export interface MeasuredStep extends StepBase {
   readonly kind: 'measured';
-  /** What the reading is compared with: the step whose target is expected. */
-  readonly expects: string;
-  readonly instrument: 'balance' | 'flask' | 'pipette';
+  /** What the reading is compared with: the step whose target is expected, or a number that the team was given. */
+  readonly expects: string | { readonly given: string };
+  readonly instrument: 'balance' | 'flask' | 'pipette' | 'bench';
   /** All that the reading depends on, where that is more than the instrument it is read from. */
   readonly tools?: readonly ReadingTool[];
 }
@@ -74,8 +74,14 @@ export interface ChosenStep extends StepBase {
 export interface ToldStep extends StepBase {
   readonly kind: 'told';
 }
+/** The cautions of the substance, read and ticked: bench rows wait for it. */
+export interface TickedStep extends StepBase {
+  readonly kind: 'ticked';
+  /** Names of the givens that say what is in the bottle; without a mass percent it is the substance undiluted. */
+  readonly substance: { readonly formula: string; readonly massPercent?: string };
+}
 
-export type Step = CalculatedStep | MeasuredStep | OrderedStep | ChosenStep | ToldStep;
+export type Step = CalculatedStep | MeasuredStep | OrderedStep | ChosenStep | ToldStep | TickedStep;
 
 /** Which givens teams get numbers of their own in; every value is the name of a given. */
 interface NumbersRecipe {
@@ -105,8 +111,16 @@ export interface Activity {
   readonly id: string;
   readonly title: string;
   readonly aim: string;
+  /** A question for a team that has finished early: to think and talk about, with nothing to hand in. */
+  readonly extension: string;
   readonly givens: readonly Given[];
   /** How numbers for teams are made. */
   readonly numbers: NumbersRecipe;
   readonly steps: readonly Step[];
+}
+
+/** What the settings change in an activity’s steps. */
+export interface Variant {
+  /** The dilution is worked from the stock that a team really made, in activities that make one. */
+  readonly fromRealStock: boolean;
 }

@@ -36,7 +36,7 @@ function levelWanted(cell: CellValue): number | undefined {
  */
 export function checkTeam(table: TeamTable): readonly CheckedRow[] {
   const settings = readLessonSettings(table.settings);
-  const activity = activityById(settings.activity);
+  const activity = activityById(settings.activity, settings);
   const givens = teamGivens(table.givenNames, table.givenValues);
   const entries: Record<string, CellValue> = Object.create(null);
   table.steps.forEach((cell, index) => {

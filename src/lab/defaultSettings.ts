@@ -3,7 +3,7 @@ import type { Settings, Shelf } from './setup.ts';
 /**
  * What a lesson starts with until the teacher says otherwise. The allowance for technique is a share of the expected
  * reading (common practice, no source); class B glassware and a balance that reads to 0.01 g are what schools mostly have
- * (common practice, no source).
+ * (common practice, no source), and so is a spare of 10 % for what is spilled, taken twice or broken.
  */
 export const defaultSettings: Settings = {
   activity: 'stock and dilution',
@@ -17,6 +17,10 @@ export const defaultSettings: Settings = {
   'glassware standard': 'ISO',
   balance: '0.01 g',
   'allowance for technique': '2 %',
+  spare: '10 %',
+  'spare glassware': '10 %',
+  'work the dilution from': 'nominal stock',
+  'concentrated reagents': 'staff',
   seed: '1',
 };
 

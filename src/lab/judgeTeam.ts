@@ -2,11 +2,13 @@ import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { grams, millilitres } from '../measurement/quantity.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
 import { activityById } from './activities.ts';
-import type { CalculatedStep, MeasuredStep, Step } from './activity.ts';
+import type { CalculatedStep, MeasuredStep, Step, TickedStep } from './activity.ts';
 import { activitySlips } from './activitySlips.ts';
+import { cautionWords } from './cautionWords.ts';
 import { checkChoice } from './checkChoice.ts';
 import { checkOrder } from './checkOrder.ts';
 import { checkReading } from './checkReading.ts';
+import { checkTick } from './checkTick.ts';
 import { feedbackText, filled } from './feedbackText.ts';
 import { plainName } from './givenCells.ts';
 import { type CarriedRows, type Judgement, judgeEntry } from './judgeEntry.ts';
@@ -20,6 +22,7 @@ import type { ToolUsed } from './readingTolerance.ts';
 import type { Status } from './status.ts';
 import { teamGivens } from './teamGivens.ts';
 import { badGiven, badSetting, badStep, remarks, type SlipId } from './texts/feedback.ts';
+import { tickTexts } from './texts/ticks.ts';
 import { spanOver } from './worked.ts';
 
 /** A team's block of the class sheet, as its one check receives it. */
@@ -68,7 +71,7 @@ function bareStep(id: string): CalculatedStep | undefined {
   };
 }
 
-const kindOfUnit: Readonly<Record<string, EntryKind>> = {
+const kindOfUnit: Readonly<Record<string, 'mass' | 'volume' | 'amount' | 'concentration' | 'density'>> = {
   g: 'mass',
   mL: 'volume',
   mol: 'amount',
@@ -97,7 +100,7 @@ function someOf<T>(items: readonly T[]): readonly (readonly T[])[] {
  */
 export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
   const settings = readLessonSettings(block.settings);
-  const activity = activityById(settings.activity);
+  const activity = activityById(settings.activity, settings);
   const givens = teamGivens(block.givenNames, block.givenValues);
   const ids = block.steps.map(plainName);
   const stepOf = (id: string): Step | undefined => activity?.steps.find((step) => step.id === id) ?? bareStep(id);
@@ -136,9 +139,23 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
         return { ...row, ...checkOrder(step.procedure, entry) };
       case 'chosen':
         return { ...row, ...checkChoice(step.question, entry) };
+      case 'ticked':
+        return { ...row, ...judgeTicked(step, entry) };
       case 'told':
         return row;
     }
+  }
+
+  function judgeTicked({ substance }: TickedStep, cell: CellValue): Partial<JudgedRow> {
+    const { formula, massPercent } = substance;
+    const lines = cautionWords({
+      formula: givens[formula],
+      decimalMark: settings.decimalMark,
+      ...(massPercent === undefined ? {} : { massPercent: givens[massPercent] }),
+    });
+    const isConcentrated = massPercent !== undefined;
+    const maker = settings.studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly;
+    return checkTick(cell, isConcentrated ? `${maker}\n${lines}` : lines);
   }
 
   /** The step with the team's numbers, or what to say of what is wrong, or of the row that it waits for. */
@@ -260,20 +277,31 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     };
   }
 
-  function judgeMeasured(step: MeasuredStep, cell: CellValue): Partial<JudgedRow> {
-    const expected = stepOf(step.expects);
-    if (expected?.kind !== 'calculated') throw new Error(`the step “${step.id}” expects no calculated step`);
+  /** What a reading is compared with, or the name of what is wrong, or what to say of the row that it waits for. */
+  function expectedReading({ id, expects, unit }: MeasuredStep) {
+    if (typeof expects !== 'string') {
+      const read = readQuantity(givens[expects.given], kindOfUnit[unit] ?? 'concentration', expects.given, settings);
+      return read.ok
+        ? { bad: '', expectedValue: read.value.value, waitsFor: '' }
+        : { bad: badGiven(expects.given), expectedValue: undefined, waitsFor: '' };
+    }
+    const expected = stepOf(expects);
+    if (expected?.kind !== 'calculated') throw new Error(`the step “${id}” expects no calculated step`);
     const { bad, ready, waitsFor } = prepared(expected);
-    if (bad !== '' || !ready) return { status: 'unreadable', lookAt: bad };
+    return { bad, expectedValue: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor };
+  }
+
+  function judgeMeasured(step: MeasuredStep, cell: CellValue): Partial<JudgedRow> {
+    const { bad, expectedValue, waitsFor } = expectedReading(step);
+    if (bad !== '' || expectedValue === undefined) return { status: 'unreadable', lookAt: bad };
     const entry = readEntry(cell, kindOfUnit[step.unit] ?? 'mass', settings);
     const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
     if (entry.kind === 'number' && waitsFor !== '') {
       return { ...value, status: 'not yet', lookAt: waitsFor };
     }
-    const expectedValue = spanOver(ready, ready.quantity.relation).middle;
     const { unit, instrument } = step;
     const tools: ToolUsed[] = [];
-    for (const used of step.tools ?? [{ tool: instrument }]) {
+    for (const used of step.tools ?? (instrument === 'bench' ? [] : [{ tool: instrument }])) {
       if (used.tool === 'balance') {
         tools.push({ tool: used.tool, mass: grams(expectedValue) });
         continue;
@@ -288,10 +316,14 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     return { ...value, ...checkReading(cell, { expected: expectedValue, unit, tools, settings: cells, decimalMark }) };
   }
 
-  /** Nobody goes to the bench on our word while an earlier row needs another look. */
+  /** Nobody goes to the bench on our word before the cautions are ticked, or while an earlier row needs another look. */
   function withWait(index: number): JudgedRow {
     const row = judge(index);
     if (row.step?.kind === 'told' || !row.step?.bench || row.status === 'on target') return row;
+    const unticked = steps
+      .slice(0, index)
+      .find((step, place) => step?.kind === 'ticked' && judge(place).status !== 'on target');
+    if (unticked) return { ...row, lookAt: tickTexts.waitForTick(unticked.title) };
     const earlier = steps
       .slice(0, index)
       .flatMap((step, place) => (step && step.kind !== 'chosen' ? [judge(place)] : []));

@@ -9,6 +9,10 @@ export interface LessonSettings {
   readonly decimalMark: 'point' | 'comma';
   readonly judgeFigures: boolean;
   readonly highestHelpLevel: number;
+  /** Whether students dilute a concentrated reagent themselves; staff do unless the teacher has said otherwise. */
+  readonly studentsDilute: boolean;
+  /** Whether a dilution is worked from the stock that the team really made. */
+  readonly fromRealStock: boolean;
   /** Names of settings whose value cannot be used; only rows that need them are unreadable. */
   readonly bad: readonly string[];
   /** The cell beside each name, for what others read. */
@@ -45,6 +49,8 @@ export function readLessonSettings(table: readonly (readonly CellValue[])[]): Le
     decimalMark: plainName(cells['decimal mark']) === 'comma' ? 'comma' : 'point',
     judgeFigures: isYes(cells['judge figures']),
     highestHelpLevel: level('highest help level', { least: 0, most: 3, otherwise: 3 }),
+    studentsDilute: plainName(cells['concentrated reagents']) === 'students',
+    fromRealStock: plainName(cells['work the dilution from']) === 'real stock',
     bad,
     cells,
   };

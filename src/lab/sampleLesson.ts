@@ -1,7 +1,7 @@
 import type { Result } from '../errors/result.ts';
 import { stockAndDilution } from './activities/stockAndDilution.ts';
 import { activityById } from './activities.ts';
-import type { Activity, CalculatedStep, Step } from './activity.ts';
+import type { Activity, CalculatedStep, MeasuredStep, Step } from './activity.ts';
 import { letteredOptions } from './checkChoice.ts';
 import { defaultSettings, defaultShelf } from './defaultSettings.ts';
 import { plainText } from './numbers/nearbyNumbers.ts';
@@ -18,6 +18,7 @@ import { slipSpans } from './slipsFound.ts';
 import { startingGivens } from './startingGivens.ts';
 import type { SlipId } from './texts/feedback.ts';
 import { sampleTexts } from './texts/sample.ts';
+import { tickTexts } from './texts/ticks.ts';
 import { spanOver } from './worked.ts';
 
 interface SampleEntry {
@@ -26,6 +27,9 @@ interface SampleEntry {
   readonly step: string;
   /** As it stands in the cell. */
   readonly entry: string;
+  /** How often the row was tried, and how many minutes ago last. */
+  readonly tries: number;
+  readonly minutesAgo: number;
 }
 
 /** An invented school: its plan, and what its teams have typed so far. */
@@ -45,25 +49,36 @@ interface Progress {
   /** How many steps have an entry; the rest is blank. */
   readonly steps: number;
   readonly manners?: Readonly<Record<string, Manner>>;
+  /** Tries of steps that took more than one. */
+  readonly tries?: Readonly<Record<string, number>>;
+  /** Since the last entry; what came before took a few minutes each. */
+  readonly minutesAgo?: number;
 }
+
+/** Between two entries of a team of the sample. */
+const minutesEach = 2;
 
 /** What the teams have done, class by class, in the order of their names. */
 const progress: readonly (readonly Progress[])[] = [
   [
-    { steps: 14 },
-    { steps: 3, manners: { 'mass of solute': { slip: 'volume-in-mL' } } },
-    { steps: 6, manners: { 'mass of solute': { as: 'with unit' }, 'stock made': { figures: 2 } } },
-    { steps: 9, manners: { 'stock volume': { slip: 'water-for-stock' } } },
-    { steps: 4, manners: { 'stock procedure': { as: 'wrong order' } } },
+    { steps: 15 },
+    {
+      steps: 4,
+      manners: { 'mass of solute': { slip: 'volume-in-mL' } },
+      tries: { 'moles of solute': 2, 'mass of solute': 4 },
+    },
+    { steps: 7, manners: { 'mass of solute': { as: 'with unit' }, 'stock made': { figures: 2 } }, minutesAgo: 11 },
+    { steps: 10, manners: { 'stock volume': { slip: 'water-for-stock' } } },
+    { steps: 5, manners: { 'stock procedure': { as: 'wrong order' } }, tries: { 'stock procedure': 2 } },
     { steps: 0 },
   ],
   [
-    { steps: 3, manners: { 'mass of solute': { slip: 'moles-reported' } } },
-    { steps: 8, manners: { 'dilution factor': { slip: 'ratio-inverted' } } },
-    { steps: 2, manners: { 'moles of solute': { slip: 'volume-in-mL' } } },
-    { steps: 13, manners: { particles: { as: 'wrong choice' } } },
-    { steps: 2, manners: { 'moles of solute': { as: 'words' } } },
-    { steps: 1 },
+    { steps: 4, manners: { 'mass of solute': { slip: 'moles-reported' } } },
+    { steps: 9, manners: { 'dilution factor': { slip: 'ratio-inverted' } }, tries: { 'dilution factor': 3 } },
+    { steps: 3, manners: { 'moles of solute': { slip: 'volume-in-mL' } } },
+    { steps: 14, manners: { particles: { as: 'wrong choice' } } },
+    { steps: 3, manners: { 'moles of solute': { as: 'words' } }, minutesAgo: 14 },
+    { steps: 2 },
   ],
 ];
 
@@ -83,7 +98,7 @@ const typed = (value: number, figures: number): string =>
 function teamEntries(
   activity: Activity,
   team: TeamPlan,
-  { steps: count, manners = {} }: Progress,
+  { steps: count, manners = {}, tries = {}, minutesAgo = 1 }: Progress,
 ): readonly SampleEntry[] {
   const values: Record<string, number> = {};
   const figures = Number(defaultSettings.figures);
@@ -113,10 +128,10 @@ function teamEntries(
     values[step.id] = Number(text);
     return manner && 'as' in manner && manner.as === 'with unit' ? `${text} ${step.unit}` : text;
   };
-  const weighed = (expects: string): string => {
+  const weighed = (expects: MeasuredStep['expects']): string => {
     const step = activity.steps.find(({ id }) => id === expects);
     if (step?.kind !== 'calculated')
-      throw new Error(`The sample lesson cannot be made: nothing is expected by ${expects}.`);
+      throw new Error(`The sample lesson cannot be made: nothing is expected by ${String(expects)}.`);
     const ready = prepared(step);
     const decimals = Math.max(0, Math.round(-Math.log10(defaultShelf.balanceReadabilityG)));
     return (spanOver(ready, ready.quantity.relation).middle * weighedShare).toFixed(decimals);
@@ -148,19 +163,26 @@ function teamEntries(
         const chosen = as === 'wrong choice' ? others[0] : right;
         return letteredOptions(step.question).find(({ item }) => item.id === chosen?.id)?.letter ?? '';
       }
+      case 'ticked':
+        return tickTexts.answer;
       case 'told':
         return sampleTexts.told;
     }
   };
-  return activity.steps
-    .slice(0, count)
-    .map((step) => ({ className: team.className, team: team.team, step: step.id, entry: entryOf(step) }));
+  return activity.steps.slice(0, count).map((step, index) => ({
+    className: team.className,
+    team: team.team,
+    step: step.id,
+    entry: entryOf(step),
+    tries: tries[step.id] ?? 1,
+    minutesAgo: minutesAgo + minutesEach * (count - 1 - index),
+  }));
 }
 
 /** The plan of the invented school: potassium bromide, two classes of six teams named after rocks. */
 export const sampleSetup = (): Setup => ({
   activity: 'stock and dilution',
-  givens: startingGivens(stockAndDilution()),
+  givens: startingGivens(stockAndDilution({ fromRealStock: false })),
   ownNumbers: true,
   settings: defaultSettings,
   shelf: defaultShelf,

@@ -11,6 +11,10 @@ export const settingNames = [
   'glassware standard',
   'balance',
   'allowance for technique',
+  'spare',
+  'spare glassware',
+  'work the dilution from',
+  'concentrated reagents',
   'seed',
 ] as const;
 export type SettingName = (typeof settingNames)[number];

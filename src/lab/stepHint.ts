@@ -1,5 +1,5 @@
 import type { CellValue } from '../measurement/cellValue.ts';
-import type { Activity, CalculatedStep, Step } from './activity.ts';
+import type { Activity, CalculatedStep, MeasuredStep, Step } from './activity.ts';
 import { ownHint } from './ownHint.ts';
 import { procedureByName } from './procedures.ts';
 import type { QuantityArgument } from './quantities/quantityEntry.ts';
@@ -8,6 +8,7 @@ import { filledIn, quantityHint } from './quantityHint.ts';
 import { questionByName } from './questions.ts';
 import { shownCell } from './shownCell.ts';
 import { readingHints, rowShown, toldHints } from './texts/hints.ts';
+import { tickHints } from './texts/ticks.ts';
 
 export interface HintWanted {
   /** The activity named by the settings, if there is one. */
@@ -26,6 +27,10 @@ export interface HintWanted {
 
 const titleOf = (activity: Activity | undefined, id: string): string =>
   activity?.steps.find((step) => step.id === id)?.title ?? id;
+
+/** Title of the row that a reading is planned in, or the name of the given that it is compared with. */
+const expectedName = ({ expects }: MeasuredStep, activity: Activity | undefined): string =>
+  typeof expects === 'string' ? titleOf(activity, expects) : expects.given;
 
 function calculatedHint(step: CalculatedStep, level: 1 | 2 | 3, wanted: HintWanted): string {
   const shown = (name: string): string | undefined => {
@@ -46,13 +51,15 @@ function ourHint(step: Step, level: 1 | 2 | 3, wanted: HintWanted): string {
     case 'calculated':
       return calculatedHint(step, level, wanted);
     case 'measured':
-      return readingHints[step.instrument][level - 1]?.replace('{row}', titleOf(wanted.activity, step.expects)) ?? '';
+      return readingHints[step.instrument][level - 1]?.replace('{row}', expectedName(step, wanted.activity)) ?? '';
     case 'ordered':
       return procedureByName(step.procedure).hints[level - 1] ?? '';
     case 'chosen': {
       const hint = questionByName(step.question).hints[level - 1] ?? '';
       return typeof hint === 'string' ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
     }
+    case 'ticked':
+      return tickHints[level - 1] ?? '';
     case 'told':
       return toldHints[level - 1] ?? '';
   }

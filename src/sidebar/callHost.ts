@@ -12,8 +12,15 @@ interface HostWindow {
 }
 
 /** The host ends a run after six minutes; a build step may need most of them, everything else is quick. */
-const secondsToWait = (name: CallName): number =>
-  name === 'startBuild' || name === 'continueBuild' || name === 'startSample' ? 380 : 90;
+const slowCalls: readonly CallName[] = [
+  'startBuild',
+  'continueBuild',
+  'startSample',
+  'addTeam',
+  'addClass',
+  'emptyCopy',
+];
+const secondsToWait = (name: CallName): number => (slowCalls.includes(name) ? 380 : 90);
 
 /**
  * Calls one endpoint of the script. Never rejects: no host, no answer in time and an error on the other side all come

@@ -1,4 +1,4 @@
-// The sidebar's page: reads the lesson once, then shows one view at a time.
+// The sidebar's page: reads the lesson once, then shows one view at a time. Opened with a mark, it is one page to print or project.
 import type { LessonView, Problem } from '../host/calls.ts';
 import { callHost } from './callHost.ts';
 import { classNowView } from './classNow/classNowView.ts';
@@ -9,11 +9,29 @@ import { problemNotice } from './page/notice.ts';
 import type { Page } from './page/page.ts';
 import type { View, ViewName } from './page/view.ts';
 import { waiting } from './page/waiting.ts';
+import { startPage } from './pages/startPage.ts';
+import { particlesView } from './particles/particlesView.ts';
 import { makeBuilder } from './plan/builder.ts';
 import { planView } from './plan/planView.ts';
+import { pollView } from './poll/pollView.ts';
+import { prepareView } from './prepare/prepareView.ts';
+import { makeDue } from './record/due.ts';
+import { recordView } from './record/recordView.ts';
+import { shareView } from './share/shareView.ts';
+import { teamsView } from './teams/teamsView.ts';
 import { texts } from './texts.ts';
 
-const viewNames: readonly ViewName[] = ['plan', 'classNow', 'help'];
+const viewNames: readonly ViewName[] = [
+  'plan',
+  'prepare',
+  'classNow',
+  'particles',
+  'poll',
+  'teams',
+  'record',
+  'share',
+  'help',
+];
 
 function start(): void {
   const main = element('main', {});
@@ -25,7 +43,7 @@ function start(): void {
     },
   });
   let lesson: LessonView | undefined;
-  let views: Partial<Record<ViewName, View>> = { help: helpView() };
+  let views: Partial<Record<ViewName, View>> = { prepare: prepareView(), particles: particlesView(), help: helpView() };
   let current: ViewName | undefined;
 
   const buttons = viewNames.map((name) => ({
@@ -38,10 +56,13 @@ function start(): void {
     element('ul', {}, ...buttons.map(({ button }) => element('li', {}, button))),
   );
 
+  const due = makeDue({ isBuilt: () => lesson?.built === true, write: () => show('record') });
+
   function show(name: ViewName): void {
     const view = views[name];
     if (current) views[current]?.leave();
     current = name;
+    due.quiet(name === 'record');
     for (const one of buttons) {
       if (one.name === name) one.button.setAttribute('aria-current', 'page');
       else one.button.removeAttribute('aria-current');
@@ -94,12 +115,21 @@ function start(): void {
       show,
       refresh,
     };
-    views = { ...views, plan: planView(page, builder), classNow: classNowView(page) };
+    views = {
+      ...views,
+      plan: planView(page, builder),
+      classNow: classNowView(page),
+      poll: pollView(page),
+      teams: teamsView(page, builder),
+      record: recordView(page, due),
+      share: shareView(page, builder),
+    };
+    due.look();
     return true;
   }
 
-  document.body.append(nav, main);
+  document.body.append(nav, due.root, main);
   void open();
 }
 
-start();
+if (!startPage()) start();

@@ -13,9 +13,156 @@ const examples: Readonly<Record<string, string>> = {
 const such = (unit: string) => `such as ${examples[unit] ?? '0.25 or 1/4'}`;
 const count = (number: number, one: string, more: string) => `${number} ${number === 1 ? one : more}`;
 
+interface PollCounts {
+  readonly answers: number;
+  readonly fromStudents: number;
+  readonly fromTeams: number;
+}
+interface KindWords {
+  readonly symbol: string;
+  readonly charge: number;
+  readonly perUnit: number;
+  readonly shape: keyof typeof shapeWords;
+}
+const shapeWords = {
+  round: 'round',
+  square: 'square',
+  sixfold: 'six-sided',
+  pointed: 'standing on a point',
+  whole: 'long and rounded',
+} as const;
+
 export const texts = {
   title: 'Labrow',
-  views: { label: 'Views', plan: 'Plan', classNow: 'Class now', help: 'Help' },
+  views: {
+    label: 'Views',
+    plan: 'Plan',
+    prepare: 'Prepare',
+    classNow: 'Class now',
+    particles: 'Particles',
+    poll: 'Poll',
+    teams: 'Teams',
+    record: 'Record',
+    share: 'Share',
+    help: 'Help',
+  },
+
+  pages: {
+    bar: 'This page',
+    print: 'Print this page',
+    back: 'Back to the sidebar',
+    reading: 'Reading the Plan …',
+    preparation: 'What to prepare for the day',
+    labels: {
+      title: 'Labels',
+      about:
+        'For vessels other than the supplier’s own. Cut them out and tape them on, or print on sticky paper. Check each against the safety data sheet before you use it.',
+      which: 'Which labels',
+      all: 'All of them',
+      date: 'Date on the labels',
+      noSignal: 'No signal word',
+      made: (date: string) => `Made ${date}`,
+      initials: 'Initials',
+    },
+    key: {
+      title: 'The key',
+      warning: 'For the teacher only. It was worked out just now and stands in no sheet: keep the paper to yourself.',
+    },
+    paper: {
+      title: 'A table on paper',
+      about: 'For a team without a device. It has the team’s own numbers and no answers.',
+      which: 'Which team',
+      all: 'Every team, one sheet each',
+      ruleTitle: 'Check yourself.',
+      rule: 'Write your result with one digit before the point, times a power of ten: a.bcde × 10ⁿ. Work out a + 3·b + 7·c + 9·d + 1·e + n. Its last figure should be the check figure; below zero, add ten first. Right figures can still hide a slip now and then, so talk about how you got there.',
+      ruleExample: 'An example that is nobody’s result: 0.0254 is 2.54 × 10⁻²; 2 + 3·5 + 7·4 − 2 = 43, so 3.',
+      headings: ['What to find', 'Your result', 'Unit', 'Check figure'],
+      write: 'room to write',
+      figures: (figures: readonly string[]) => figures.join(' or '),
+      otherwise: {
+        calculated: 'From your own reading: show it to your teacher.',
+        measured: 'Show your teacher before you go on.',
+        ordered: 'Compare with another team: why this order?',
+        chosen: 'Give your reason to another team.',
+        told: 'Your own words.',
+        ticked: 'Tick when all of you have read them.',
+      } as Readonly<Record<string, string>> & { readonly calculated: string },
+      doneCount: (steps: number) => `Steps done: ____ of ${steps}. This is a count and not a mark.`,
+    },
+    period: {
+      title: 'The period in minutes',
+      total: 'Minutes in all',
+      unit: 'min',
+      hint: 'Shared out over the steps in proportion. The usual minutes are common practice; change the total to yours.',
+      outside: ({
+        least,
+        most,
+        received,
+      }: {
+        readonly least: number;
+        readonly most: number;
+        readonly received: string;
+      }) => `Expected whole minutes from ${least} to ${most}, received “${received}”. Type a total in that range.`,
+      one: 'One period',
+      numbered: (number: number) => `Period ${number}`,
+      headings: ['From – to', 'What', 'Minutes'],
+      span: (from: number, to: number) => `${from} – ${to}`,
+    },
+    done: {
+      title: 'Steps done by team',
+      about: 'How many steps each team has on target. This is a count and not a mark.',
+      none: 'No class has been built yet. Plan one and build it first.',
+      caption: (className: string, clock: string) => `${className}, at ${clock}`,
+      headings: ['Team', 'Steps done'],
+    },
+  },
+
+  prepare: {
+    title: 'Prepare the day',
+    about: 'For all classes together, from the Plan as it is now. For your eyes.',
+    reading: 'Working out what the day takes …',
+    needed: (amount: string) => `needed ${amount}`,
+    spare: (amount: string) => `with spare ${amount}`,
+    sections: {
+      day: 'The day',
+      solids: 'To weigh out',
+      stocks: 'Stocks that teams make',
+      make: 'Make beforehand',
+      lay: 'Lay out',
+      balance: 'Balance',
+      water: 'Water',
+      cautions: 'Cautions',
+      disposal: 'Afterwards',
+    } as Readonly<Record<string, string>>,
+    printTitle: 'Open to print',
+    print: {
+      preparation: 'This list',
+      labels: 'Labels',
+      paper: 'A table on paper',
+      period: 'The period in minutes',
+      done: 'Steps done by team',
+      key: 'The key',
+    },
+    sheetTitle: 'The Prepare sheet',
+    sheetAbout: 'The same list, without what students have to find. Writing it again brings it up to the Plan.',
+    sheetWrite: 'Write the Prepare sheet again',
+    writing: 'Writing the Prepare sheet …',
+    written: 'The Prepare sheet is up to the Plan.',
+    keyTitle: 'The key',
+    keyAbout: 'Worked out for you alone; it is in no sheet. Look round before you open it.',
+    keyShow: 'Show the key here',
+    keyHide: 'Hide the key',
+    keyReading: 'Working out the key …',
+    keyTeam: 'Team',
+    keyHeadings: ['Step', 'Answer', 'To know'],
+    keyToSheet: 'Write the key to a sheet …',
+    keyWarning:
+      'Everyone who can edit this file can read every sheet of it, hidden ones too, and its history keeps what was there. Write the key to a new sheet all the same?',
+    keyYes: 'Yes, write it',
+    keyNo: 'No, keep it out of the file',
+    keyWriting: 'Writing the key …',
+    keyWritten: (name: string) => `The key stands in the sheet “${name}”. Delete it before you share the file.`,
+  },
 
   opening: 'Reading the lesson from the sheet …',
   stillWaiting: 'Still waiting for the sheet. You can leave this open; it goes on by itself.',
@@ -139,6 +286,15 @@ export const texts = {
     allowance: 'Allowance for technique',
     allowanceHint: 'Share of a bench reading that may come from hands rather than glassware.',
     periods: 'Periods',
+    dilutionFrom: 'Work the dilution from',
+    dilutionFroms: { nominal: 'the molarity planned', real: 'the stock a team really made' },
+    dilutionFromHint: 'For a stock that is made first. Build again after a change.',
+    reagentMaker: 'Concentrated acids and bases are diluted by',
+    reagentMakers: { staff: 'staff; students work it out and watch', students: 'students, with you beside them' },
+    reagentMakerHint: 'The row of cautions tells each team.',
+    reagentWarning:
+      'Concentrated acids and bases burn skin and eyes within seconds. Change this only if your local rules, the safety data sheet and your school’s own assessment allow it for this class.',
+    reagentConfirm: 'They allow it: students dilute',
     seed: 'Seed',
     seedHint: 'The same seed gives the teams the same numbers again. Any whole number.',
     preview: 'See the teams’ numbers',
@@ -213,11 +369,13 @@ export const texts = {
     talkFirst: 'Talk to first',
     talkTo: (team: string) => `Talk first to ${team}`,
     talkThen: (team: string) => `Then ${team}`,
+    talkReady: (team: string) => `${team} has finished`,
     nobody: 'Nobody stands out just now. A good moment to walk round.',
     teams: 'Teams',
     noTeams: 'No teams found in this class’s sheet. Look at the Plan sheet.',
     ofSteps: (done: number, steps: number) => `${done} of ${steps}`,
     ofStepsSpoken: (done: number, steps: number) => `${done} of ${steps} steps on target`,
+    absent: 'absent today',
     ready: 'ready for more',
     entered: (entry: string) => `Entered: ${entry}`,
     tries: (tries: number) => (tries === 0 ? '' : count(tries, 'try', 'tries')),
@@ -225,6 +383,21 @@ export const texts = {
     isFormula: 'This entry is a formula. Ask how they came to it.',
     goToRows: (team: string) => `Go to the rows of ${team}`,
     went: (team: string) => `The sheet shows the rows of ${team}.`,
+    spread: {
+      title: 'Percent error, team by team',
+      none: 'No team has found its percent error yet.',
+      mark: (percent: number) => `${percent} %`,
+      words: (errors: readonly number[]) => {
+        const [least = 0] = errors;
+        const most = errors[errors.length - 1] ?? least;
+        const middle =
+          ((errors[Math.floor((errors.length - 1) / 2)] ?? 0) + (errors[Math.floor(errors.length / 2)] ?? 0)) / 2;
+        const shown = (percent: number) => `${Number(percent.toPrecision(2))} %`;
+        return errors.length === 1
+          ? `One team so far: ${shown(least)}.`
+          : `${errors.length} teams so far: from ${shown(least)} to ${shown(most)}, half of them up to ${shown(middle)}.`;
+      },
+    },
     say: 'Say to everyone:',
     lookAgain: 'Look again',
     checkAgain: 'Check again',
@@ -237,6 +410,119 @@ export const texts = {
         : `${count(number, 'check', 'checks')} entered again. Give the sheet a few seconds.`,
     quietFailure: (clock: string) => `No new look since ${clock}. The next one follows by itself.`,
     every: 'Looks again by itself every 20 seconds while it is open.',
+  },
+
+  due: {
+    label: 'Still to do today',
+    missing: (classes: readonly string[]) => `Today’s record is not written yet: ${classes.join(', ')}.`,
+    write: 'Write it now',
+  },
+
+  copy: {
+    copied: 'Copied. Paste it where you need it.',
+    selected: 'The host did not let us copy. The text is marked: press Ctrl and C, or hold it and choose copy.',
+  },
+
+  record: {
+    title: 'Record of the day',
+    about: 'Written from what happened; change whatever you like.',
+    kept: 'The Record sheet keeps counts and plain words, never names of pupils or teams: everyone with the file can read it.',
+    reading: 'Looking at what happened today …',
+    none: 'No class has entries today. Choose one below if you want to write about it all the same.',
+    others: 'No entries today',
+    writeFor: (className: string) => `Write about ${className}`,
+    labels: {
+      present: 'Present',
+      finished: 'Teams finished',
+      wentWell: 'What went well',
+      hard: 'What was hard',
+      poll: 'Poll',
+      next: 'What is next',
+      notes: 'In your own words',
+    },
+    inSheet: 'This row is in the Record sheet; saving changes this row only.',
+    now: (words: string) => `From the class’s sheet now: ${words}`,
+    takeNow: (label: string) => `Use this for “${label}”`,
+    save: 'Keep it in the Record sheet',
+    saving: 'Writing to the Record sheet …',
+    saved: (rows: number) => `Kept: ${count(rows, 'row', 'rows')} in the Record sheet.`,
+    textTitle: 'The text to copy',
+    text: 'Text of the day',
+    withNames: 'With names of teams',
+    withNamesHint: 'They go into this text only and not into the sheet.',
+    copy: 'Copy the text',
+    again: 'Write it again from the fields',
+    byHand: 'You changed this text by hand, so it no longer follows the fields above.',
+  },
+
+  teams: {
+    title: 'Classes and teams',
+    reading: 'Looking at the Plan …',
+    today: 'Who is here',
+    absent: (team: string) => `${team} is absent today`,
+    absentAbout: 'An absent team is left out of whom to talk to first. The mark is for today only.',
+    marked: (team: string, absent: boolean) => (absent ? `${team} is marked as absent.` : `${team} is here.`),
+    late: 'A team came late',
+    lateAbout: 'It gets its own numbers and a block below the others. Nobody’s entries are touched.',
+    forClass: 'Class',
+    teamName: 'Name of the team',
+    addTeam: 'Add the team',
+    newClass: 'Add a class',
+    newClassAbout: 'It gets a sheet of its own from the same plan. The other classes are left as they are.',
+    addClass: 'Add the class',
+    back: 'Back to classes and teams',
+    otherwise: 'When things go otherwise',
+    otherwiseText: [
+      'A team finishes early: let it explain one row to a team that is stuck, or answer the questions about particles. “Class now” says who is ready for more.',
+      'A team was absent: mark it above. Next time it works on in its own block; its numbers wait for it.',
+      'Somebody is alone: let the person join another team and write in that team’s rows. The column “who” takes a role or a name.',
+      'Roles for a team: one calculates, one writes, one runs the bench, one records. The column “who” offers them.',
+    ],
+  },
+
+  share: {
+    title: 'Share with colleagues',
+    about: 'A file keeps its history, so it goes: copy, empty, copy again. The last copy is the one to give out.',
+    reading: 'Looking at this file …',
+    copyTitle: '1. Make a copy',
+    copyText: [
+      'In the spreadsheet’s own menu, open the first entry, File, and choose to make a copy. A script cannot do that for you.',
+      'Leave it unticked where it offers to take comments along or to share with the same people.',
+    ],
+    openTitle: '2. Open the copy',
+    openText: ['It opens in a tab of its own. Open this sidebar there and come back to this view.'],
+    emptyTitle: '3. Empty the copy',
+    thisFile: 'The file you are in now:',
+    goes: 'What goes: entries, help taken, who, tries and times, polls, records, names of classes and teams, notes, earlier sheets that were kept, and what the script had noted in the file.',
+    stays: 'What stays: the plan with its numbers and settings. Classes and teams are counted instead of named.',
+    entries: (entries: number) =>
+      `${count(entries, 'entry here is', 'entries here are')} of today or of a time nobody noted. Is this really the copy?`,
+    typeName: 'Type the name of this file',
+    otherSheets: (names: readonly string[]) => `Sheets of your own in this file: ${names.join(', ')}.`,
+    removeOthers: 'Remove those sheets too',
+    removeOthersHint: 'Otherwise they stay as they are, with whatever stands in them.',
+    keepHints: 'Keep my own wording and links in Help',
+    keepHintsHint: 'Look through them first: they are handed on as they are.',
+    isCopy: 'This is the copy, not the file that my classes work in',
+    isCopyHint: 'Emptying cannot be taken back from here.',
+    notTicked: 'Tick that this is the copy first.',
+    empty: 'Empty this copy',
+    emptied: 'The copy is empty and built anew. Now go on with step 4: copy it once more.',
+    back: 'Back to sharing',
+    giveTitle: '4. Copy once more, and give that one out',
+    giveText: [
+      'The emptied file still has its history, in which everything can be read. Make a copy of it the same way: the new file begins without one.',
+      'Give it a plain name, share it so that others may view it, and send the link. Delete the file in between.',
+    ],
+    tellTitle: 'What to tell colleagues',
+    tell: 'Text for colleagues',
+    tellText: [
+      'This file holds a lesson on solutions with a self-checking table for teams. Open it and make a copy of your own from the menu File; nothing has to be installed, the plan, the checks and the script come with the copy.',
+      'In your copy, open the menu Labrow and its sidebar. The first time, the host asks you to allow the script; students are not asked, they only type in their rows.',
+      'Plan your classes there, build, and share your copy with your students so that they may edit it. It is practice and not a test: the checks answer whoever types.',
+      'Read the safety data sheets and follow local rules before anyone weighs or pours.',
+    ],
+    copy: 'Copy this text',
   },
 
   /** Sign and word for the state of a row; the signs are the same as in the sheet. */
@@ -261,6 +547,75 @@ export const texts = {
       word: 'not yet known',
       about: 'The sheet is still working on it. It is never counted as wrong.',
     },
+  },
+
+  poll: {
+    title: 'Poll',
+    reading: 'Reading the answers …',
+    again: 'Look again',
+    honest:
+      'No names are asked. The edit history of the file can still show which account typed what: tell your class so, as the sheet does.',
+    noSheet: 'This file has no Poll sheet yet. Build the table again to get one; what is typed stays.',
+    toPlan: 'Go to the plan',
+    nobody: (sheet: string) =>
+      `Nobody has answered yet. Students answer in the sheet ${sheet}, one row for each answer.`,
+    pickClass: 'Class',
+    allClasses: 'All classes',
+    pickDay: 'Day',
+    day: (day: string, isToday: boolean) => (day === '' ? 'no day noted' : isToday ? `${day}, today` : day),
+    noneHere: 'This class has not answered yet.',
+    answers: ({ answers, fromStudents, fromTeams }: PollCounts) =>
+      `${count(answers, 'answer', 'answers')}: ${fromStudents} by one student, ${fromTeams} by a team${
+        answers > fromStudents + fromTeams ? `, ${answers - fromStudents - fromTeams} not said` : ''
+      }.`,
+    bars: (statement: string, counts: readonly string[]) => `${statement} ${counts.join(', ')}.`,
+    agree: ({ agree, marked }: { readonly agree: number; readonly marked: number }) =>
+      `${agree} of ${marked} agree fully or mostly.`,
+    change: {
+      more: '▲ More than last time.',
+      fewer: '▽ Fewer than last time.',
+      alike: '≈ About as last time.',
+      unknown: 'Nothing to compare with.',
+    },
+    lastTime: (day: string, { agree, marked }: { readonly agree: number; readonly marked: number }) =>
+      `On ${day}: ${agree} of ${marked}.`,
+    otherWords: (number: number) => `${count(number, 'mark', 'marks')} in other words, not counted.`,
+    openLines: 'In their own words',
+    noLines: 'Nobody wrote a line.',
+  },
+
+  particles: {
+    title: 'Particles',
+    reading: 'Reading the numbers from the Plan …',
+    pick: 'Whose numbers',
+    pickHint: 'A team’s picture shows how many times it dilutes: project it once the team has found that.',
+    typical: 'The numbers that the plan starts from',
+    numbersOf: (team: string, className: string) => `${team}, ${className}`,
+    project: 'Open a page to project',
+    noPicture: 'There is no picture of these numbers.',
+    noActivity: 'The activity in the Plan is not one that we know. Choose one in the plan and build again.',
+    sampleTitle: 'Equal volumes, before and after',
+    onlyTitle: 'A sample of the solution',
+    kind: ({ symbol, charge, perUnit, shape }: KindWords, formula: string) =>
+      charge === 0
+        ? `${symbol}, ${shapeWords[shape]}: a whole molecule`
+        : `${symbol}, ${shapeWords[shape]}: ${perUnit} from each ${formula}`,
+    sampleSize: (cubic: string, edge: string) =>
+      `A sample is about ${cubic} cubic nanometres: a cube with edges of some ${edge} nm.`,
+    nearNumbers: (drawn: string, truly: string) =>
+      `Whole numbers small enough to count: drawn ${drawn} times as crowded before as after, in truth ${truly} times.`,
+    note: (symbol: string, note: string) => `${symbol}: ${note}.`,
+    flaskTitle: 'The whole portion, before and after',
+    flaskAbout: 'Not equal volumes this time: the same particles, and more room for them.',
+    trulyTitle: 'How many there really are',
+    inFlask: (volume: string, counts: string) => `The whole flask of ${volume} mL holds ${counts}.`,
+    sameAsPortion: (inMole: string) =>
+      `That is as many as came in with the portion of stock: water brings none and takes none. Worked out with ${inMole} in each mole.`,
+    onlySample: (inMole: string) => `The picture can only be a sample of them. Worked out with ${inMole} in each mole.`,
+    questionsTitle: 'Questions to ask',
+    questionsAbout: 'The letters are those of the class sheet. Let them answer first, then open the reasons.',
+    reasons: 'Reasons',
+    rightOne: (letter: string) => `✓ ${letter}  `,
   },
 
   help: {

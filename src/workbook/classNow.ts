@@ -6,6 +6,8 @@ import { words } from './words.ts';
 interface TalkFirst {
   readonly team: string;
   readonly reason: string;
+  /** True for a team that needs no help but a question to go on with. */
+  readonly ready?: true;
 }
 
 export interface ClassNow {
@@ -31,18 +33,27 @@ export interface ClassNowInput {
   readonly titles: ReadonlyMap<string, string>;
   /** Ids of steps that are never scored. */
   readonly told: readonly string[];
+  /** Keys of teams that are absent: nobody can talk to them today. */
+  readonly absent?: readonly string[];
+  /** A question for a team that has finished. */
+  readonly extension: string;
   /** Milliseconds since 1970. */
   readonly now: number;
 }
 
 /** Works out whom to talk to first and what to say to everybody. For the teacher's eyes: nothing of it goes into a sheet. */
-export function classNow({ reading, titles, told, now }: ClassNowInput): ClassNow {
+export function classNow({ reading, titles, told, absent = [], extension, now }: ClassNowInput): ClassNow {
   const concerns = reading.blocks
-    .map((block) => ({ block, concern: concernOf({ block, titles, told, now }) }))
+    .filter(({ key }) => !absent.includes(key))
+    .map((block) => ({ block, concern: concernOf({ block, titles, told, extension, now }) }))
     .filter((entry): entry is { block: BlockReading; concern: Concern } => entry.concern !== undefined);
-  concerns.sort((one, other) => one.concern.rank - other.concern.rank);
+  concerns.sort(({ concern: one }, { concern: other }) => one.rank - other.rank || other.weight - one.weight);
   return {
-    talkFirst: concerns.map(({ block, concern }) => ({ team: block.team, reason: concern.reason })),
+    talkFirst: concerns.map(({ block, concern: { rank, reason } }) => ({
+      team: block.team,
+      reason,
+      ...(rank === ranks.ready ? { ready: true as const } : {}),
+    })),
     sayToClass: themeOf(reading),
     notYetKnown: reading.blocks.reduce(
       (sum, { steps }) => sum + steps.filter(({ check }) => check === notYetKnown).length,
@@ -51,9 +62,13 @@ export function classNow({ reading, titles, told, now }: ClassNowInput): ClassNo
   };
 }
 
+/** Lower comes first: a team that is stuck before one that has only begun to be, and one that has finished after both. */
+const ranks = { asks: 1, sameTwice: 2, manyTries: 3, quiet: 4, notYet: 5, ready: 6 } as const;
+
 interface Concern {
-  /** Lower comes first. */
-  readonly rank: number;
+  readonly rank: (typeof ranks)[keyof typeof ranks];
+  /** Among teams of one rank the greater comes first. */
+  readonly weight: number;
   readonly reason: string;
 }
 
@@ -64,11 +79,13 @@ function concernOf({
   block,
   titles,
   told,
+  extension,
   now,
 }: {
   block: BlockReading;
   titles: ReadonlyMap<string, string>;
   told: readonly string[];
+  extension: string;
   now: number;
 }): Concern | undefined {
   const { classNow: say } = words;
@@ -78,26 +95,40 @@ function concernOf({
 
   const asking = open.find(({ helpWanted }) => helpWanted > 0);
   if (asking !== undefined) {
-    return { rank: 1, reason: say.askedForHelp({ step: title(asking.step), level: asking.helpWanted }) };
+    return {
+      rank: ranks.asks,
+      weight: asking.helpWanted,
+      reason: say.askedForHelp({ step: title(asking.step), level: asking.helpWanted }),
+    };
   }
   const repeated = repeatedFeedback(scored);
   if (repeated !== undefined) {
     const [first, second] = repeated;
-    return { rank: 2, reason: say.sameTwice({ first: title(first.step), second: title(second.step) }) };
+    return {
+      rank: ranks.sameTwice,
+      weight: first.tries + second.tries,
+      reason: say.sameTwice({ first: title(first.step), second: title(second.step) }),
+    };
   }
   const tried = [...open].sort((one, other) => other.tries - one.tries)[0];
   if (tried !== undefined && tried.tries >= manyTries && tried.entry !== '') {
-    return { rank: 3, reason: say.manyTries({ step: title(tried.step), tries: tried.tries }) };
+    return {
+      rank: ranks.manyTries,
+      weight: tried.tries,
+      reason: say.manyTries({ step: title(tried.step), tries: tried.tries }),
+    };
   }
   const next = open[0];
   const last = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry ?? 0), 0);
   const minutes = Math.floor((now - last) / minuteMs);
   if (next !== undefined && last > 0 && minutes >= quietMinutes) {
-    return { rank: 4, reason: say.quiet({ minutes, step: title(next.step) }) };
+    return { rank: ranks.quiet, weight: minutes, reason: say.quiet({ minutes, step: title(next.step) }) };
   }
   const wrong = open.find(isWrong);
-  if (wrong !== undefined) return { rank: 5, reason: say.notYet(title(wrong.step)) };
-  if (scored.length > 0 && scored.every(({ check }) => check === 'on target')) return { rank: 6, reason: say.allDone };
+  if (wrong !== undefined) return { rank: ranks.notYet, weight: wrong.tries, reason: say.notYet(title(wrong.step)) };
+  if (scored.length > 0 && scored.every(({ check }) => check === 'on target')) {
+    return { rank: ranks.ready, weight: 0, reason: say.allDone(extension) };
+  }
   return undefined;
 }
 

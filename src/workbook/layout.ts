@@ -33,3 +33,18 @@ export const planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 } as c
 export const spareTeamLines = 60;
 
 export const helpRows = { title: 1, firstNote: 2 } as const;
+
+/** Columns of the Poll. The name of the row stands apart from what people type: by it an answer is found again. */
+export const pollColumns = {
+  row: 1,
+  day: 2,
+  className: 3,
+  from: 4,
+  firstStatement: 5,
+  openLine: 9,
+  /** Far to the right, where the trigger looks in a class sheet as well. */
+  marker: classColumns.key,
+} as const;
+export const pollRows = { title: 1, invented: 6, firstCount: 8, headings: 13, firstAnswer: 14 } as const;
+/** Stands in K1 of the Poll: the trigger knows it by that. */
+export const pollMarker = 'Labrow poll';

@@ -28,5 +28,7 @@ export interface SheetNames {
   readonly plan: string;
   readonly progress: string;
   readonly help: string;
+  readonly prepare: string;
+  readonly poll: string;
   readonly classes: Readonly<Record<string, string>>;
 }

@@ -60,5 +60,8 @@ export const tabColors = {
   class: glass,
   progress: '#56398f',
   help: '#744400',
+  prepare: '#3f4a5a',
+  record: '#851c58',
+  poll: '#3f4a5a',
   kept: '#a5b3c0',
 } as const;

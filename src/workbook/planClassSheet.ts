@@ -1,5 +1,7 @@
 import type { Step } from '../lab/activity.ts';
+import { roles } from '../lab/roles.ts';
 import type { TeamPlan } from '../lab/setup.ts';
+import { tickTexts } from '../lab/texts/ticks.ts';
 import { cautionLine } from './cautionLine.ts';
 import { formula, native } from './formula.ts';
 import { classColumns as at, classMarker, classRows, layoutVersion, planColumns } from './layout.ts';
@@ -135,6 +137,19 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       area: { ...stepRows, column: at.help, columns: 1 },
       options: ['0', '1', '2', '3'],
       help: words.class.helpChoice,
+    });
+    choices.push({
+      area: { ...stepRows, column: at.who, columns: 1 },
+      options: roles,
+      help: words.class.whoChoice,
+    });
+    steps.forEach(({ kind }, place) => {
+      if (kind !== 'ticked') return;
+      choices.push({
+        area: { row: heading + 1 + place, column: at.entry, rows: 1, columns: 1 },
+        options: [tickTexts.answer],
+        help: words.class.tickChoice,
+      });
     });
     formats.push(
       { ...stepRows, column: at.tries, columns: 1, format: '0' },

@@ -1,3 +1,4 @@
+import { readingNotes } from '../lab/readingNotes.ts';
 import { settingNames } from '../lab/setup.ts';
 import { layoutVersion, planColumns, planRows, spareTeamLines } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
@@ -44,10 +45,24 @@ function settingLines({ setup, activity, invented }: Lesson): readonly SettingLi
   return lines;
 }
 
+/** How the tolerance of each reading comes about: the title beside its first line. Nothing where a setting cannot be read. */
+function readingLines({ setup, activity }: Lesson): readonly (readonly [string, string])[] {
+  const settings = { ...setup.settings, balance: `${setup.shelf.balanceReadabilityG} g` };
+  const notes = readingNotes(activity, { settings, givens: setup.givens });
+  if (!notes.ok || notes.value.length === 0) return [];
+  return [
+    [words.plan.readings, words.plan.readingsAbout],
+    ...notes.value.flatMap(({ step, lines }) =>
+      lines.map((line, index): readonly [string, string] => [index === 0 ? step : '', line]),
+    ),
+  ];
+}
+
 /** Where the Plan's tables will stand. */
 export function planPlaces(lesson: Lesson): PlanPlaces {
   const first = planRows.settingsHeading;
-  const blankRow = first + settingLines(lesson).length + 1;
+  const readings = readingLines(lesson).length;
+  const blankRow = first + settingLines(lesson).length + 1 + (readings === 0 ? 0 : readings + 1);
   const headingRow = blankRow + 1;
   return {
     settings: { row: first, column: 1, rows: blankRow - first + 1, columns: 2 },
@@ -66,9 +81,12 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
   const { plan } = words;
   const places = planPlaces(lesson);
   const lines = settingLines(lesson);
+  const readings = readingLines(lesson);
+  const readingsRow = planRows.settingsHeading + lines.length + 2;
   const givens = lesson.givenNames;
   const headingRow = places.keys.row;
-  const columnCount = Math.max(planColumns.firstGiven + givens.length - 1, 8);
+  const todayColumn = planColumns.firstGiven + givens.length;
+  const columnCount = Math.max(todayColumn, 8);
   const lastRow = headingRow + lesson.teams.length;
 
   const settingCells: CellContent[][] = [
@@ -94,6 +112,11 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
       });
     }
   });
+  choices.push({
+    area: { row: headingRow + 1, column: todayColumn, rows: lesson.teams.length + spareTeamLines, columns: 1 },
+    options: [plan.absent],
+    help: plan.absentHelp,
+  });
   const looks: LookArea[] = [
     { row: planRows.title, column: 1, rows: 1, columns: columnCount, look: 'title' },
     { row: planRows.note, column: 1, rows: 2, columns: columnCount, look: 'note' },
@@ -101,12 +124,20 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     { row: planRows.settingsHeading + 1, column: 1, rows: lines.length, columns: 1, look: 'setting name' },
     { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1, look: 'setting value' },
     { row: planRows.settingsHeading + 1, column: 3, rows: lines.length, columns: 1, look: 'note' },
-    { row: headingRow, column: 1, rows: 1, columns: 3 + givens.length, look: 'heading' },
+    { row: headingRow, column: 1, rows: 1, columns: 4 + givens.length, look: 'heading' },
   ];
+  if (readings.length > 0) {
+    looks.push(
+      { row: readingsRow, column: 1, rows: 1, columns: 1, look: 'heading' },
+      { row: readingsRow, column: 2, rows: 1, columns: columnCount - 1, look: 'note' },
+      { row: readingsRow + 1, column: 1, rows: readings.length - 1, columns: 1, look: 'setting name' },
+      { row: readingsRow + 1, column: 2, rows: readings.length - 1, columns: columnCount - 1, look: 'note' },
+    );
+  }
   if (lesson.teams.length > 0) {
     looks.push(
       { row: headingRow + 1, column: 1, rows: lesson.teams.length, columns: 1, look: 'note' },
-      { row: headingRow + 1, column: 2, rows: lesson.teams.length, columns: 2 + givens.length, look: 'setting value' },
+      { row: headingRow + 1, column: 2, rows: lesson.teams.length, columns: 3 + givens.length, look: 'setting value' },
     );
   }
   return {
@@ -125,7 +156,9 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
         cells: [[text(plan.title)], [text(plan.note)], [text(lesson.invented ? plan.invented : plan.notice)]],
       },
       { row: planRows.settingsHeading, column: 1, cells: settingCells },
+      ...(readings.length > 0 ? [{ row: readingsRow, column: 1, cells: readings.map((line) => line.map(text)) }] : []),
       { row: headingRow, column: 1, cells: teamCells },
+      { row: headingRow, column: todayColumn, cells: [[text(plan.today)]] },
     ],
     checks: [],
     looks,
@@ -135,7 +168,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     writable: [],
     unprotected: [
       { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1 },
-      { row: headingRow + 1, column: 2, rows: lesson.teams.length + spareTeamLines, columns: 2 + givens.length },
+      { row: headingRow + 1, column: 2, rows: lesson.teams.length + spareTeamLines, columns: 3 + givens.length },
     ],
     spill: [],
     identity: {
@@ -144,6 +177,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
       rows: [
         ...settingCells.map(([name]) => [name?.kind === 'text' ? name.text : '']),
         [''],
+        ...(readings.length > 0 ? [...readings.map(([title]) => [title]), ['']] : []),
         [plan.key],
         ...lesson.teams.map(({ key }) => [key]),
       ],

@@ -3,6 +3,8 @@ import type { Lesson } from './lesson.ts';
 import { planClassSheet } from './planClassSheet.ts';
 import { planHelpSheet } from './planHelpSheet.ts';
 import { planPlaces, planPlanSheet } from './planPlanSheet.ts';
+import { planPollSheet } from './planPollSheet.ts';
+import { planPrepareSheet } from './planPrepareSheet.ts';
 import { planProgressSheet } from './planProgressSheet.ts';
 import { newSheetNames } from './sheetNames.ts';
 import type { WorkbookPlan } from './workbook.ts';
@@ -16,8 +18,10 @@ export function planWorkbook(lesson: Lesson, names = newSheetNames(classNames(le
     sheets: [
       planPlanSheet(lesson, names),
       planHelpSheet(lesson, names),
+      planPrepareSheet(lesson, names),
       ...classes.map(({ className, teams }) => planClassSheet({ lesson, className, teams, names, places })),
       planProgressSheet({ lesson, classes, names, places }),
+      planPollSheet(lesson, names),
     ],
   };
 }

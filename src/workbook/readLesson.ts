@@ -23,6 +23,8 @@ export interface PlanReading {
   /** Every line that has a key, in the order of the sheet; a key used twice is here twice. */
   readonly teams: readonly TeamPlan[];
   readonly givenNames: readonly string[];
+  /** Teams marked absent: key, and the day it was said of, empty where it holds until it is cleared. */
+  readonly absent: readonly { readonly key: string; readonly day: string }[];
   readonly places: PlanPlaces;
   readonly invented: boolean;
   readonly layout: string;
@@ -66,6 +68,7 @@ export function readLesson(cells: Cells): Result<PlanReading> {
     setup,
     teams,
     givenNames,
+    absent: absentTeams({ cells, headingRow, givenNames }),
     places: {
       settings: { row: settingsRow, column: 1, rows: headingRow - settingsRow, columns: 2 },
       keys: { row: headingRow, column: planColumns.key, rows: lastLine - headingRow + 1 + spareTeamLines, columns: 1 },
@@ -133,9 +136,30 @@ function headings({
 }): readonly string[] {
   const names: string[] = [];
   for (let column: number = planColumns.firstGiven; textAt(headingRow, column) !== ''; column += 1) {
+    // The first column behind the givens is about the day and no number.
+    if (textAt(headingRow, column) === words.plan.today) break;
     names.push(textAt(headingRow, column));
   }
   return names;
+}
+
+function absentTeams({
+  cells,
+  headingRow,
+  givenNames,
+}: {
+  cells: Cells;
+  headingRow: number;
+  givenNames: readonly string[];
+}): PlanReading['absent'] {
+  const column = planColumns.firstGiven + givenNames.length;
+  if (cellText(cells[headingRow - 1]?.[column - 1]) !== words.plan.today) return [];
+  return cells.slice(headingRow).flatMap((line) => {
+    const key = cellText(line[planColumns.key - 1]);
+    const said = cellText(line[column - 1]);
+    if (key === '' || !said.startsWith(words.plan.absent)) return [];
+    return [{ key, day: said.slice(words.plan.absent.length).trim() }];
+  });
 }
 
 function teamLines({

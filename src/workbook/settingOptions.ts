@@ -8,4 +8,6 @@ export const settingOptions: Readonly<Partial<Record<SettingName, readonly strin
   'highest help level': ['0', '1', '2', '3'],
   'glassware class': ['A', 'B'],
   'glassware standard': ['ISO', 'ASTM'],
+  'work the dilution from': ['nominal stock', 'real stock'],
+  'concentrated reagents': ['staff', 'students'],
 };

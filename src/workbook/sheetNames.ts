@@ -32,8 +32,10 @@ export function newSheetNames(classNames: readonly string[], taken: readonly str
   const plan = claim(words.plan.sheet);
   const progress = claim(words.progress.sheet);
   const help = claim(words.help.sheet);
+  const prepare = claim(words.prepare.sheet);
+  const poll = claim(words.poll.sheet);
   // Class names are typed by people: no name may meet a property that every object has.
   const classes: Record<string, string> = Object.create(null);
   for (const className of classNames) classes[className] = claim(tabName(className));
-  return { plan, progress, help, classes };
+  return { plan, progress, help, prepare, poll, classes };
 }

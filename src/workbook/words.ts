@@ -12,6 +12,11 @@ export const words = {
     key: 'key',
     className: 'class',
     team: 'team',
+    today: 'today',
+    absent: 'absent',
+    absentHelp: 'absent for a team that is not here; clear the cell when it is',
+    readings: 'readings',
+    readingsAbout: 'how far a reading may be off, by the settings as they were when this was built',
   },
   class: {
     notice:
@@ -35,6 +40,8 @@ export const words = {
     keyMissing: '⚠ no line of the Plan has this team’s key',
     keyTwice: '⚠ two lines of the Plan have this team’s key',
     closing: ' on target so far',
+    whoChoice: 'a role or a name, or leave it empty',
+    tickChoice: 'yes, once your team has read the cautions beside this row',
     helpChoice: '0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers',
   },
   progress: {
@@ -75,6 +82,46 @@ export const words = {
     linkExpected: 'a web address that begins with http:// or https://',
     linkAdvice: 'Copy it whole from the address line; until then it is shown to nobody.',
   },
+  poll: {
+    sheet: 'Poll',
+    title: 'Poll',
+    notes: [
+      'How did it go? Take a free row below: choose your class and, for each statement, how far you agree. Leave out what you like.',
+      'One row for each answer, by one student or by a team. No names are asked, and please write none.',
+      'To be honest: the edit history of this file can show which account typed what. If that matters to you, let one person type for the team.',
+      'Answers are for talking about how the lesson went. Nobody is marked by them.',
+    ],
+    soFar: 'all answers so far',
+    row: 'row',
+    day: 'day',
+    className: 'class',
+    from: 'answer from',
+    openLine: 'one thing that is clear now, or one that still puzzles you',
+    classHelp: 'your class',
+    fromHelp: 'one student, or a team together',
+    scaleHelp: 'how far you agree; leave it empty if you would rather not say',
+  },
+  prepare: {
+    sheet: 'Prepare',
+    title: 'Prepare',
+    notes: [
+      'Worked out from the Plan when this sheet was written. After a change in the Plan, press “Write the Prepare sheet again” under Prepare in the sidebar.',
+      'Students can read this sheet: masses and volumes that a team has to find stand in the sidebar only.',
+      'This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment.',
+    ],
+    headings: ['for', 'what', 'needed', 'with spare', 'unit', 'how and what to know'],
+    mark: 'prepare',
+  },
+  share: {
+    /** Neutral names for a file that is given on. */
+    className: (number: number) => `Class ${number}`,
+    team: (number: number) => `Team ${number}`,
+  },
+  record: {
+    sheet: 'Record',
+    title: 'Record',
+    note: 'One row for each class and day: counts and plain words, no names of pupils or teams. Reword a row as you like; the sidebar keeps your words.',
+  },
   classNow: {
     askedForHelp: ({ step, level }: { step: string; level: number }) => `Asked for help, level ${level}, at ${step}.`,
     sameTwice: ({ first, second }: { first: string; second: string }) =>
@@ -82,7 +129,7 @@ export const words = {
     manyTries: ({ step, tries }: { step: string; tries: number }) => `At least ${tries} tries at ${step}.`,
     quiet: ({ minutes, step }: { minutes: number; step: string }) => `Nothing new for ${minutes} minutes, at ${step}.`,
     notYet: (step: string) => `Not yet right at ${step}.`,
-    allDone: 'Everything on target: ready for more.',
+    allDone: (question: string) => `Everything on target: ready for more. ${question}`,
     theme: ({ teams, lookAt }: { teams: number; lookAt: string }) => `${teams} teams read this now: ${lookAt}`,
   },
   settings: {
@@ -109,6 +156,12 @@ export const words = {
     'glassware standard': 'ISO or ASTM',
     balance: 'readability of the balance',
     'allowance for technique': 'your own share for how people handle glassware',
+    spare: 'share of solids, stocks and water to prepare beyond what the teams take',
+    'spare glassware': 'share of glassware to lay out beyond what is used at once, for breakages',
+    'work the dilution from':
+      'nominal stock: the molarity planned; real stock: what the team really made. Build again after a change',
+    'concentrated reagents':
+      'staff make the solution and students watch; students: only where your school’s own assessment and the safety data sheet allow it',
     seed: 'the same seed gives the teams the same numbers again; any whole number',
     layout: 'the arrangement of these sheets; leave it as it is',
     invented: 'yes: a sample to try things out',

@@ -41,7 +41,7 @@ describe('readLesson', () => {
     { name: 'flasks on the shelf', typed: '50; two hundred', says: '“two hundred”' },
     { name: 'figures', typed: '', says: 'a value such as 3' },
   ])('reports $name as “$typed” in three parts', ({ name, typed, says }) => {
-    const line = Array.from({ length: 40 }, (_, index) => index + 1).find(
+    const line = Array.from({ length: 80 }, (_, index) => index + 1).find(
       (candidate) => valueAt(host, { sheet: 'Plan', row: candidate, column: 1 }) === name,
     );
     typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[line ?? 0, 2, typed]] });
@@ -64,17 +64,17 @@ describe('readClass', () => {
     typeIn(host, { sheet, cells: [[row('moles of solute'), 2, '60']] });
     const view = answerOf(call(host, 'readClass', sheet));
     expect(view.teams.map(({ team }) => team)).toEqual(['Otter', 'Heron']);
-    expect(view.stepCount).toBe(13);
+    expect(view.stepCount).toBe(14);
     const [otter] = view.teams;
     expect(otter?.done).toBe(1);
-    expect(otter?.steps[0]).toMatchObject({
+    expect(otter?.steps[1]).toMatchObject({
       id: 'molar mass',
       title: 'Molar mass',
       check: 'on target',
       entry: '119.00',
       tries: 1,
     });
-    expect(otter?.steps[1]).toMatchObject({ check: 'not yet', tries: 1 });
+    expect(otter?.steps[2]).toMatchObject({ check: 'not yet', tries: 1 });
     expect(view.talkFirst).toEqual([{ team: 'Otter', reason: 'Not yet right at Moles of solute.' }]);
     expect(view.clock).toMatch(/^\d\d:\d\d$/);
   });
@@ -88,12 +88,12 @@ describe('readClass', () => {
     }));
     typeIn(host, { sheet, cells: [[row('molar mass'), 2, '=100+19']] });
     const steps = answerOf(call(host, 'readClass', sheet)).teams[0]?.steps ?? [];
-    expect(steps[0]).toMatchObject({ entry: '119', isFormula: true });
-    expect(steps[1]?.isFormula).toBe(false);
+    expect(steps[1]).toMatchObject({ entry: '119', isFormula: true });
+    expect(steps[0]?.isFormula).toBe(false);
   });
 
   it('finds a class whose name was changed in the Plan', () => {
-    const lines = Array.from({ length: 40 }, (_, index) => index + 1).filter(
+    const lines = Array.from({ length: 80 }, (_, index) => index + 1).filter(
       (line) => valueAt(host, { sheet: 'Plan', row: line, column: 2 }) === sheet,
     );
     typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: lines.map((line) => [line, 2, 'Fourth period'] as const) });
@@ -106,21 +106,21 @@ describe('checkAgain', () => {
     host.failCalls('CHECKTEAM', 1);
     typeIn(host, { sheet, cells: [[row('molar mass'), 2, '119.00']] });
     const view = answerOf(call(host, 'readClass', sheet));
-    expect(view.notYetKnown).toBe(14);
+    expect(view.notYetKnown).toBe(15);
     expect(view.talkFirst).toEqual([]);
-    expect(valueAt(host, { sheet: 'Progress', row: 5, column: 4 })).toBe('… not yet known');
+    expect(valueAt(host, { sheet: 'Progress', row: 5, column: 5 })).toBe('… not yet known');
     host.resetCounts();
     expect(answerOf(call(host, 'checkAgain'))).toEqual({ renewed: 1 });
     expect(host.counts.functions).toEqual({ CHECKTEAM: 1 });
     expect(valueAt(host, { sheet, row: row('molar mass'), column: 4 })).toBe('on target');
-    expect(valueAt(host, { sheet: 'Progress', row: 5, column: 4 })).toBe('✓ done');
+    expect(valueAt(host, { sheet: 'Progress', row: 5, column: 5 })).toBe('✓ done');
     expect(answerOf(call(host, 'checkAgain'))).toEqual({ renewed: 0 });
   });
 
   it('takes loading for not yet known', () => {
     const slow = open({ saved, delays: true });
     const view = answerOf(call(slow, 'readClass', sheet));
-    expect(view.notYetKnown).toBe(28);
+    expect(view.notYetKnown).toBe(30);
     slow.release();
     expect(answerOf(call(slow, 'readClass', sheet)).notYetKnown).toBe(0);
   });
@@ -131,7 +131,10 @@ describe('goToTeam', () => {
     answerOf(call(host, 'goToTeam', sheet, 'c1-t2'));
     const view = host.view('teacher');
     expect(view.sheets.find(({ id }) => id === view.activeSheet)?.name).toBe(sheet);
-    expect(host.changeSince('teacher', 0).activate).toMatchObject({ row: row('molar mass', 'c1-t2') - 1, column: 1 });
+    expect(host.changeSince('teacher', 0).activate).toMatchObject({
+      row: row('cautions read', 'c1-t2') - 1,
+      column: 1,
+    });
   });
 });
 
@@ -180,7 +183,7 @@ describe('a locale with a decimal comma', () => {
     expect(valueAt(german, { sheet, row: at, column: 1 })).toContain('0.300 mol/L');
     typeIn(german, { sheet, cells: [[at, 2, '0,0600']] });
     expect(valueAt(german, { sheet, row: at, column: 4 })).toBe('on target');
-    expect(valueAt(german, { sheet: 'Progress', row: 5, column: 5 })).toBe('✓ done');
+    expect(valueAt(german, { sheet: 'Progress', row: 5, column: 6 })).toBe('✓ done');
     expect(answerOf(call(german, 'readLesson')).problems).toEqual([]);
     const before = workbookText(german);
     german.resetCounts();

@@ -14,6 +14,7 @@ describe('allActivities', () => {
     'gives %s steps that all resolve',
     (id, activity) => {
       expect(activityById(id)).toEqual(activity);
+      expect(activity.extension).toMatch(/^[A-Z].*\?$/);
       const ids = activity.steps.map((step) => step.id);
       expect(new Set(ids).size).toBe(ids.length);
       const givens = activity.givens.map(({ name }) => name);
@@ -47,6 +48,11 @@ describe('allActivities', () => {
             break;
           }
           case 'measured': {
+            if (typeof step.expects !== 'string') {
+              const { given } = step.expects;
+              expect(activity.givens.find(({ name }) => name === given)?.unit).toBe(step.unit);
+              break;
+            }
             const expected = earlier.find((before) => before.id === step.expects);
             expect(expected?.kind).toBe('calculated');
             expect(step.unit).toBe(expected?.unit);
@@ -61,6 +67,10 @@ describe('allActivities', () => {
             for (const given of texts.flatMap(givensShown)) expect(givens).toContain(given);
             break;
           }
+          case 'ticked':
+            expect(at, 'the cautions come first').toBe(0);
+            for (const given of Object.values(step.substance)) expect(givens).toContain(given);
+            break;
           case 'told':
             expect(step.shown.length).toBeGreaterThan(0);
             break;
@@ -80,6 +90,7 @@ describe('allActivities', () => {
   it('keeps the everyday activity’s steps and givens as sheets have them', () => {
     const everyday = activityById(' Stock and  dilution');
     expect(everyday?.steps.map(({ id, kind }) => `${id}: ${kind}`)).toEqual([
+      'cautions read: ticked',
       'molar mass: calculated',
       'moles of solute: calculated',
       'mass of solute: calculated',

@@ -363,7 +363,7 @@ describe('checkTeam of bare quantities', () => {
 describe('the everyday activity', () => {
   it('has a row for every kind of step, all of which checkTeam knows', () => {
     const steps = activityById('stock and dilution')?.steps ?? [];
-    expect(new Set(steps.map(({ kind }) => kind)).size).toBe(5);
+    expect(new Set(steps.map(({ kind }) => kind)).size).toBe(6);
     const blank = checks(Object.fromEntries(steps.map(({ id }) => [id, ''])));
     for (const { id, kind } of steps) expect(blank[id]?.check).toBe(kind === 'told' ? '' : 'blank');
   });

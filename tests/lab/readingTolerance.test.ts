@@ -164,13 +164,17 @@ describe('readingNotes', () => {
       value: [
         {
           step: 'Mass really weighed',
-          words:
-            'Twice the standard uncertainty of the balance (±0.01 g, read empty and loaded), as rectangular distributions by JCGM 100, plus 2 % of what is expected for technique.',
+          lines: [
+            'Twice the standard uncertainty of the balance (±0.01 g, read empty and loaded),',
+            'as rectangular distributions by JCGM 100, plus 2 % of what is expected for technique.',
+            // 2 · √2 · 0.01 g ÷ √3 is 0.0163 g; with 2 % of 1 g that is 0.036 g, of 10 g it is 0.22 g.
+            'So 1 g may be off by 0.036 g, and 10 g may be off by 0.22 g.',
+          ],
         },
       ],
     });
     const dried = notesOf('weighed residue');
-    expect(dried.ok && dried.value[0]?.words).toContain('and of the 25 mL pipette (±0.06 mL)');
+    expect(dried.ok && dried.value[0]?.lines[0]).toContain('and of the 25 mL pipette (±0.06 mL)');
     expect(notesOf('dilution')).toEqual({ ok: true, value: [] });
   });
 });

@@ -30,7 +30,9 @@ export function rightEntries(activity: Activity, givens: Readonly<Record<string,
         entries[step.id] = calculated(step);
         break;
       case 'measured':
-        entries[step.id] = (Number(entries[step.expects]) * 1.004).toFixed(2);
+        entries[step.id] = (
+          Number(typeof step.expects === 'string' ? entries[step.expects] : givens[step.expects.given]) * 1.004
+        ).toFixed(typeof step.expects === 'string' ? 2 : 5);
         break;
       case 'ordered':
         entries[step.id] = procedureByName(step.procedure)
@@ -42,6 +44,9 @@ export function rightEntries(activity: Activity, givens: Readonly<Record<string,
         entries[step.id] = letteredOptions(step.question).find(({ item }) => item.id === right.id)?.letter ?? '';
         break;
       }
+      case 'ticked':
+        entries[step.id] = 'yes';
+        break;
       case 'told':
         entries[step.id] = 'The ions are spread out.';
         break;

@@ -51,7 +51,7 @@ describe('sampleLesson', () => {
 
   it('has one team that has finished and one that has not begun', () => {
     const rowsOf = (name: string) => judged.find(({ team }) => team.team === name);
-    expect(rowsOf('Basalt')?.rows.map(({ status }) => status)).toEqual([...Array(13).fill('on target'), '']);
+    expect(rowsOf('Basalt')?.rows.map(({ status }) => status)).toEqual([...Array(14).fill('on target'), '']);
     expect(rowsOf('Pumice')?.entries.join('')).toBe('');
   });
 });

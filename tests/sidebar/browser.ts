@@ -38,6 +38,8 @@ export interface SidebarOptions {
   readonly clock?: boolean;
   /** As in a frame without an origin of its own, where storage is refused. */
   readonly withoutStorage?: boolean;
+  /** Opened as a page to print or project, with what the sidebar handed over. */
+  readonly opened?: { readonly page: string; readonly about?: string };
 }
 
 let html: Promise<string> | undefined;
@@ -45,7 +47,11 @@ let html: Promise<string> | undefined;
 /** Opens the built page over a fake host. Any error in the page, and any request it makes, fails the test at `closeSidebar`. */
 export async function openSidebar(browser: Browser, options: SidebarOptions): Promise<Page> {
   html ??= sidebarHtml();
-  const text = await html;
+  const { opened } = options;
+  const built = await html;
+  const text = opened
+    ? built.replace('<body>', `<body data-page="${opened.page}" data-about="${opened.about ?? ''}">`)
+    : built;
   const context = await browser.newContext({
     viewport: { width: options.width ?? 300, height: 760 },
     colorScheme: options.dark ? 'dark' : 'light',

@@ -44,5 +44,8 @@ describe('talkLines', () => {
       { team: 'Quartz', reason: 'y' },
     ]);
     expect(lines.map(({ heading }) => heading)).toEqual(['Talk first to Basalt', 'Then Quartz']);
+    expect(talkLines([{ team: 'Slate', reason: 'z', ready: true }]).map(({ heading }) => heading)).toEqual([
+      'Slate has finished',
+    ]);
   });
 });

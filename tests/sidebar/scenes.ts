@@ -32,6 +32,10 @@ const setup: Setup = {
     'glassware standard': 'ISO',
     balance: '0.01 g',
     'allowance for technique': '2 %',
+    spare: '10 %',
+    'spare glassware': '10 %',
+    'work the dilution from': 'nominal stock',
+    'concentrated reagents': 'staff',
     seed: '7',
   },
   shelf: { flasksMl: [100, 200, 250], pipettesMl: [5, 10, 25], balanceReadabilityG: 0.01, balanceMaxG: 200 },
@@ -155,6 +159,7 @@ export const classView: ClassView = {
   ],
   sayToClass: 'Three teams left a volume in millilitres. Ask what the L in mol/L wants.',
   notYetKnown: 1,
+  percentErrors: [0.4, 1.2, 1.3, 6.2],
 };
 
 export const longName =

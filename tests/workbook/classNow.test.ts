@@ -34,7 +34,13 @@ const block = (team: string, ...steps: StepReading[]): BlockReading => ({
   steps: [...steps, step('words', { check: '' })],
 });
 const seen = (...blocks: BlockReading[]) =>
-  classNow({ reading: { blocks, linkRows: 1 }, titles, told: ['words'], now });
+  classNow({
+    reading: { blocks, linkRows: 1 },
+    titles,
+    told: ['words'],
+    extension: 'And if the flask were twice as big?',
+    now,
+  });
 const wrong = { entry: '64', check: 'not yet', lookAt: 'Your value matches one thing. Which unit?' };
 
 describe('classNow', () => {
@@ -62,8 +68,23 @@ describe('classNow', () => {
       { team: 'Many', reason: 'At least 4 tries at First row.' },
       { team: 'Quiet', reason: 'Nothing new for 9 minutes, at Second row.' },
       { team: 'Open', reason: 'Not yet right at First row.' },
-      { team: 'Done', reason: 'Everything on target: ready for more.' },
+      {
+        team: 'Done',
+        reason: 'Everything on target: ready for more. And if the flask were twice as big?',
+        ready: true,
+      },
     ]);
+  });
+  it('puts the team with more tries, or the longer silence, before another for whom the same is said', () => {
+    const many = (tries: number) => step('a', { ...wrong, tries });
+    const quiet = (minutes: number) => step('a', { check: 'on target', lastEntry: now - minutes * minute });
+    const found = seen(
+      block('Three', many(3)),
+      block('Five', many(5)),
+      block('Ten', quiet(10), step('b')),
+      block('Twenty', quiet(20), step('b')),
+    );
+    expect(found.talkFirst.map(({ team }) => team)).toEqual(['Five', 'Three', 'Twenty', 'Ten']);
   });
   it('does not speak of help or tries on a row that is on target by now', () => {
     expect(

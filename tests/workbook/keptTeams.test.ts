@@ -17,6 +17,7 @@ const reading = (lines: readonly TeamPlan[]): PlanReading => ({
   layout: '1',
   keysUsedTwice: [],
   problems: [],
+  absent: [],
 });
 const drafted = teams.map((team, index) => ({ ...team, key: `fresh ${index}` }));
 

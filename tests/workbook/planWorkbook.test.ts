@@ -94,8 +94,8 @@ describe('planWorkbook', () => {
     const rows = keyBlock?.cells.map((cells) => cells.map((cell) => (cell.kind === 'text' ? cell.text : '')));
     expect(rows?.slice(0, 3)).toEqual([
       ['c1-t1', ''],
+      ['c1-t1', 'cautions read'],
       ['c1-t1', 'molar mass'],
-      ['c1-t1', 'moles of solute'],
     ]);
   });
 

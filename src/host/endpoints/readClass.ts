@@ -1,11 +1,14 @@
 import { activityById } from '../../lab/activities.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import { classNow } from '../../workbook/classNow.ts';
+import { percentErrors } from '../../workbook/percentErrors.ts';
 import { readClassSheet } from '../../workbook/readClassSheet.ts';
+import { absentKeys } from '../absentKeys.ts';
 import { valuesOf } from '../applyWorkbook.ts';
 import { planInUse } from '../build.ts';
 import type { ClassView, Outcome } from '../calls.ts';
 import { classSheet } from '../classSheet.ts';
+import { dayOf } from '../dayOf.ts';
 import { done, problem } from '../outcome.ts';
 import { openSpreadsheet } from '../spreadsheet.ts';
 import { hostWords } from '../words.ts';
@@ -24,8 +27,20 @@ export function readClass(className: unknown): Outcome<ClassView> {
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === 'told').map(({ id }) => id);
   const now = new Date();
+  const absent = absentKeys(plan, dayOf(spreadsheet, now.getTime()));
   const formulas = entryFormulaRows(found.value);
-  const { talkFirst, sayToClass, notYetKnown } = classNow({ reading, titles, told, now: now.getTime() });
+  const errors = percentErrors(reading, {
+    steps,
+    decimalMark: plan?.setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
+  });
+  const { talkFirst, sayToClass, notYetKnown } = classNow({
+    reading,
+    titles,
+    told,
+    absent,
+    extension: activity?.extension ?? '',
+    now: now.getTime(),
+  });
   const scored = (step: string) => !told.includes(step);
   return done({
     className: String(className),
@@ -34,6 +49,7 @@ export function readClass(className: unknown): Outcome<ClassView> {
     teams: reading.blocks.map((block) => ({
       team: block.team,
       key: block.key,
+      ...(absent.includes(block.key) ? { absent: true } : {}),
       done: block.steps.filter(({ step, check }) => scored(step) && check === 'on target').length,
       steps: block.steps.map(({ row, step, check, entry, lookAt, tries, helpWanted, who }) => ({
         id: step,
@@ -50,6 +66,7 @@ export function readClass(className: unknown): Outcome<ClassView> {
     talkFirst,
     sayToClass,
     notYetKnown,
+    ...(errors === undefined ? {} : { percentErrors: errors }),
   });
 }
 

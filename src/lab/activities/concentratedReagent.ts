@@ -1,7 +1,7 @@
 import type { Activity } from '../activity.ts';
 import { commonGivens } from './commonGivens.ts';
 import { type DilutionNames, stockVolumeStep, waterVolumeStep } from './dilutionSteps.ts';
-import { calculated, chosen, ordered, told } from './sharedSteps.ts';
+import { calculated, cautionsRead, chosen, ordered, told } from './sharedSteps.ts';
 import { molarMassStep } from './solidSteps.ts';
 
 const names: DilutionNames = {
@@ -11,6 +11,8 @@ const names: DilutionNames = {
   period: 1,
 };
 
+const aim = 'Work out how a concentrated acid is diluted, and in which order that is safe. Staff make the solution.';
+
 /**
  * From a concentrated acid: students calculate and watch, staff make the solution. A new plan starts from hydrochloric
  * acid of 37.2 % and 1.18 g/mL, as a supplier’s table of concentrated reagents has it.
@@ -18,7 +20,9 @@ const names: DilutionNames = {
 export const concentratedReagent = (): Activity => ({
   id: 'concentrated reagent',
   title: 'A solution from a concentrated acid',
-  aim: 'Work out how a concentrated acid is diluted, and in which order that is safe. Staff make the solution.',
+  aim,
+  extension:
+    'The bottle stood open and lost some vapour. What does that do to your solution, and how would you notice?',
   givens: [
     { ...commonGivens.formula, about: 'acid in the bottle', start: 'HCl' },
     { name: 'mass percent', unit: '%', about: 'mass percent on the label of the bottle', start: '37.2' },
@@ -31,6 +35,7 @@ export const concentratedReagent = (): Activity => ({
     reagent: { massPercent: 'mass percent', density: 'density', target: 'target molarity', volume: 'target volume' },
   },
   steps: [
+    cautionsRead({ aim, substance: { formula: 'formula', massPercent: 'mass percent' } }),
     molarMassStep(),
     calculated({
       id: 'reagent molarity',

@@ -1,7 +1,7 @@
 import type { Activity } from '../activity.ts';
 import { commonGivens } from './commonGivens.ts';
 import { type DilutionNames, factorStep, ionStep, stockVolumeStep, waterVolumeStep } from './dilutionSteps.ts';
-import { chosen, ordered, told } from './sharedSteps.ts';
+import { cautionsRead, chosen, ordered, told } from './sharedSteps.ts';
 
 const names: DilutionNames = {
   stock: { given: 'stock molarity' },
@@ -10,11 +10,14 @@ const names: DilutionNames = {
   period: 1,
 };
 
+const aim = 'Make a weaker solution from a stock, and say what is in the flask.';
+
 /** A dilution of a stock that stands ready. */
 export const dilutionAlone = (): Activity => ({
   id: 'dilution',
   title: 'A dilution',
-  aim: 'Make a weaker solution from a stock, and say what is in the flask.',
+  aim,
+  extension: 'Is there a way to the same solution in two smaller dilutions, and when would that be better?',
   givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
   numbers: {
     formula: 'formula',
@@ -22,6 +25,7 @@ export const dilutionAlone = (): Activity => ({
     dilution: { stock: 'stock molarity', target: 'target molarity', volume: 'target volume' },
   },
   steps: [
+    cautionsRead({ aim, substance: { formula: 'formula' } }),
     factorStep(names),
     stockVolumeStep(names),
     waterVolumeStep(names),

@@ -1,7 +1,7 @@
 import type { Activity, Given } from '../activity.ts';
 import { commonGivens } from './commonGivens.ts';
 import { ionStep } from './dilutionSteps.ts';
-import { chosen, ordered, told } from './sharedSteps.ts';
+import { cautionsRead, chosen, ordered, told } from './sharedSteps.ts';
 import { massStep, massWeighedStep, molarMassStep, molesStep, stockMadeStep } from './solidSteps.ts';
 
 /** What sets one kind of solid apart from the next. */
@@ -9,6 +9,7 @@ interface SolidLesson {
   readonly id: string;
   readonly title: string;
   readonly aim: string;
+  readonly extension: string;
   readonly formula: Given;
   /** What else a new plan starts from, by name of the given. */
   readonly start: { readonly ion: string; readonly purity?: string };
@@ -19,13 +20,14 @@ interface SolidLesson {
   readonly question: string;
 }
 
-const fromSolid = ({ id, title, aim, formula, start, impure, hydrate, question }: SolidLesson): Activity => {
+const fromSolid = ({ id, title, aim, extension, formula, start, impure, hydrate, question }: SolidLesson): Activity => {
   const names = { molarity: 'molarity', volume: 'flask', ...(impure ? { purity: 'purity' } : {}) };
   const { molarity, flask, ion, purity } = commonGivens;
   return {
     id,
     title,
     aim,
+    extension,
     givens: [
       formula,
       molarity,
@@ -40,6 +42,7 @@ const fromSolid = ({ id, title, aim, formula, start, impure, hydrate, question }
       solid: { molarity: 'molarity', flask: 'flask', ...(impure ? { purity: 'purity' } : {}) },
     },
     steps: [
+      cautionsRead({ aim, substance: { formula: 'formula' } }),
       molarMassStep(),
       molesStep(names),
       massStep(names),
@@ -65,6 +68,7 @@ export const plainSolid = (): Activity =>
     id: 'solution from a solid',
     title: 'A solution from a solid',
     aim: 'Make a solution of a chosen molarity from a solid that is pure and dry.',
+    extension: 'The flask was filled past its mark. Can the solution be saved, and how?',
     formula: { ...commonGivens.formula, about: 'solute as its bottle says' },
     start: { ion: 'Br-' },
     impure: false,
@@ -76,6 +80,7 @@ export const hydrateSolid = (): Activity =>
     id: 'solution from a hydrate',
     title: 'A solution from a hydrate',
     aim: 'Make a solution of a chosen molarity from crystals that hold water.',
+    extension: 'The crystals lost some of their water in the jar. Is your solution stronger or weaker than planned?',
     formula: {
       ...commonGivens.formula,
       about: 'solute with its water of hydration, as in CuSO4·5H2O',
@@ -92,6 +97,7 @@ export const impureSolid = (): Activity =>
     id: 'solution from an impure solid',
     title: 'A solution from a solid that is not pure',
     aim: 'Make a solution of a chosen molarity from a solid of known purity.',
+    extension: 'What would you need to know about the rest of the solid before you use the solution?',
     formula: { ...commonGivens.formula, start: 'Na2CO3' },
     start: { ion: 'Na+', purity: '94.5' },
     impure: true,

@@ -1,6 +1,6 @@
 import type { Activity, CalculatedStep } from '../activity.ts';
 import { commonGivens } from './commonGivens.ts';
-import { calculated, chosen, ordered, told } from './sharedSteps.ts';
+import { calculated, cautionsRead, chosen, ordered, told } from './sharedSteps.ts';
 
 /** One flask of the row: the same portion of the flask before, made up to the same mark. */
 const flaskStep = ({
@@ -37,11 +37,14 @@ const flaskStep = ({
     buildsOn: {},
   });
 
+const aim = 'Dilute again and again, and follow what happens to the molarity.';
+
 /** A stock diluted three times over, each flask from the one before. */
 export const serialDilution = (): Activity => ({
   id: 'serial dilution',
   title: 'A serial dilution',
-  aim: 'Dilute again and again, and follow what happens to the molarity.',
+  aim,
+  extension: 'After how many more flasks would fewer than one particle be left in each mL?',
   givens: [
     commonGivens.formula,
     commonGivens.stock,
@@ -50,6 +53,7 @@ export const serialDilution = (): Activity => ({
   ],
   numbers: { formula: 'formula', serial: { stock: 'stock molarity', portion: 'portion', flask: 'flask' } },
   steps: [
+    cautionsRead({ aim, substance: { formula: 'formula' } }),
     flaskStep({ id: 'first flask', title: 'Molarity in the first flask' }),
     flaskStep({ id: 'second flask', title: 'Molarity in the second flask', from: 'first flask' }),
     flaskStep({ id: 'third flask', title: 'Molarity in the third flask', from: 'second flask' }),

@@ -1,4 +1,12 @@
-import type { CalculatedStep, ChosenStep, MeasuredStep, OrderedStep, Shown, ToldStep } from '../activity.ts';
+import type {
+  CalculatedStep,
+  ChosenStep,
+  MeasuredStep,
+  OrderedStep,
+  Shown,
+  TickedStep,
+  ToldStep,
+} from '../activity.ts';
 import { letteredOptions } from '../checkChoice.ts';
 import { orderedActions } from '../orderedActions.ts';
 import { questionByName } from '../questions.ts';
@@ -24,6 +32,21 @@ export const told = (step: Pick<ToldStep, 'id' | 'title' | 'shown' | 'period'>):
   kind: 'told',
   unit: '',
   bench: false,
+});
+
+/** First row of every block: the aim, and the cautions beside it to read and tick. */
+export const cautionsRead = ({
+  aim,
+  substance,
+}: Pick<TickedStep, 'substance'> & { readonly aim: string }): TickedStep => ({
+  id: 'cautions read',
+  title: 'Aim and cautions',
+  unit: '',
+  shown: [`${aim}\nRead the cautions for `, { given: substance.formula }, ' beside this row, then choose yes.'],
+  period: 1,
+  kind: 'ticked',
+  bench: false,
+  substance,
 });
 
 /** Puts the lettered actions in the line under the title, since people answer with their letters. */

@@ -1,15 +1,18 @@
 import type { Activity } from '../activity.ts';
 import { commonGivens } from './commonGivens.ts';
-import { calculated, chosen, measured, ordered, told } from './sharedSteps.ts';
+import { calculated, cautionsRead, chosen, measured, ordered, told } from './sharedSteps.ts';
 import { massStep, molarMassStep, molesStep } from './solidSteps.ts';
 
 const names = { molarity: 'molarity', volume: 'portion' };
+
+const aim = 'Dry a portion of a solution, weigh what stays, and compare the molarity with the label.';
 
 /** The concentration of what was made, from the salt that a dried portion leaves, and how far off it is. */
 export const weighedResidue = (): Activity => ({
   id: 'weighed residue',
   title: 'What did we really make? A weighed residue',
-  aim: 'Dry a portion of a solution, weigh what stays, and compare the molarity with the label.',
+  aim,
+  extension: 'Water is left in the residue. Does your molarity come out too high or too low, and why?',
   givens: [
     { ...commonGivens.formula, about: 'a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4' },
     { ...commonGivens.molarity, about: 'concentration on the label', start: '0.500' },
@@ -17,6 +20,7 @@ export const weighedResidue = (): Activity => ({
   ],
   numbers: { formula: 'formula', residue: { molarity: 'molarity', portion: 'portion' } },
   steps: [
+    cautionsRead({ aim, substance: { formula: 'formula' } }),
     molarMassStep(),
     molesStep(names),
     { ...massStep(names), title: 'Mass that should stay' },

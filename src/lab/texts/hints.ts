@@ -136,7 +136,9 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
 };
 
 /** Help with a reading, by the instrument that it is taken from; {row} is the title of the row it is planned in. */
-export const readingHints: Readonly<Record<'balance' | 'flask' | 'pipette', readonly [string, string, string]>> = {
+export const readingHints: Readonly<
+  Record<'balance' | 'flask' | 'pipette' | 'bench', readonly [string, string, string]>
+> = {
   balance: [
     'The balance tells what is really there. It need not agree with your plan to the last digit.',
     'Mass of the solid = reading with the solid − reading of the empty boat. Some balances do this with one key.',
@@ -151,6 +153,11 @@ export const readingHints: Readonly<Record<'balance' | 'flask' | 'pipette', read
     'A pipette gives its volume from its mark to its tip, with the last drop left in.',
     'Fill past the mark, wipe the tip, let down to the mark at eye level, then let it run out.',
     'Your plan stands in “{row}”. Which mark did you start from, and where did you stop?',
+  ],
+  bench: [
+    'A reading tells what is in the flask now. The plan tells what should be.',
+    'Write every figure that is shown, and its unit. Read it twice.',
+    'Your plan is the {row} you were given. If the reading is far off, go back over what went into the flask.',
   ],
 };
 

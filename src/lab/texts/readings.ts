@@ -20,6 +20,10 @@ export const toleranceTexts = {
     `the ${part.size} mL pipette (±${part.tolerance} mL${part.note})`,
   fromMemory: ', a figure not confirmed',
   readAt: (size: string): string => `, the figure of the ${size} mL size`,
+  /** In lines that fit beside the settings. */
   whole: (parts: { readonly tools: string; readonly percent: string }): string =>
-    `Twice the standard uncertainty of ${parts.tools}, as rectangular distributions by JCGM 100, plus ${parts.percent} % of what is expected for technique.`,
+    `Twice the standard uncertainty of ${parts.tools},\nas rectangular distributions by JCGM 100, plus ${parts.percent} % of what is expected for technique.`,
+  /** Worked for round readings of no team, so that nothing is given away. */
+  examples: (unit: string, parts: readonly { readonly reading: string; readonly limit: string }[]): string =>
+    `So ${parts.map(({ reading, limit }) => `${reading} ${unit} may be off by ${limit} ${unit}`).join(', and ')}.`,
 };

@@ -5,6 +5,8 @@ export const sampleTexts = {
     { name: 'Second period', teams: ['Basalt', 'Quartz', 'Granite', 'Slate', 'Marble', 'Pumice'] },
     { name: 'Fourth period', teams: ['Obsidian', 'Gneiss', 'Chalk', 'Flint', 'Jasper', 'Shale'] },
   ],
+  pollBefore: ['I mixed up millilitres and litres.', '', 'What is a mole again?'],
+  poll: ['The ions do not go away!', '', 'Why is the water never measured?', 'More time for the balance.'],
   words: 'about half a mole?',
   told: 'The water spread the ions out, but none of them left the flask.',
 } as const;

@@ -12,6 +12,7 @@ import { waiting } from '../page/waiting.ts';
 import { texts } from '../texts.ts';
 import { makePoll } from './poll.ts';
 import { rowState } from './rowState.ts';
+import { spreadPicture } from './spreadPicture.ts';
 import { stateBadge } from './stateBadge.ts';
 import { stepNotes } from './stepNotes.ts';
 import { talkLines } from './talkLines.ts';
@@ -93,6 +94,7 @@ export function classNowView(page: Page): View {
           ? element('ul', { class: 'teams' }, ...now.teams.map((team, index) => teamItem(now, team, index)))
           : element('p', { class: 'hint' }, texts.classNow.noTeams),
       ),
+      ...(now.percentErrors === undefined ? [] : [spreadPicture(now.percentErrors)]),
       ...(now.sayToClass !== ''
         ? [element('p', { class: 'say' }, element('b', {}, texts.classNow.say), ` ${now.sayToClass}`)]
         : []),
@@ -121,6 +123,7 @@ export function classNowView(page: Page): View {
           ),
         ),
       ),
+      team.absent === true && element('p', { class: 'hint' }, texts.classNow.absent),
       complete && element('p', { class: 'hint' }, texts.classNow.ready),
       element('ol', { class: 'steps' }, ...team.steps.map(stepItem)),
       element(

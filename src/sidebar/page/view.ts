@@ -4,4 +4,4 @@ export interface View {
   enter(): void;
   leave(): void;
 }
-export type ViewName = 'plan' | 'classNow' | 'help';
+export type ViewName = 'plan' | 'prepare' | 'classNow' | 'particles' | 'poll' | 'teams' | 'record' | 'share' | 'help';

@@ -8,10 +8,12 @@ export interface BuildPanelParts {
   readonly builder: Builder;
   readonly toClass: () => void;
   readonly toPlan: () => void;
+  /** Words in place of those for a build that was begun in the plan. */
+  readonly words?: { readonly back: string; readonly done?: string };
 }
 
 /** The build as it goes: a tube that fills, percent in words, and a way to leave and to go on. */
-export function buildPanel({ builder, toClass, toPlan }: BuildPanelParts): {
+export function buildPanel({ builder, toClass, toPlan, words: own }: BuildPanelParts): {
   readonly root: HTMLElement;
   update(): void;
 } {
@@ -63,13 +65,18 @@ export function buildPanel({ builder, toClass, toPlan }: BuildPanelParts): {
       actions.replaceChildren(...(now.leaving ? [] : [button(texts.build.leave, () => builder.leave())]));
     } else if (now.phase === 'left') {
       notes.replaceChildren(element('p', {}, texts.build.kept));
-      actions.replaceChildren(button(texts.plan.goOn, goOn, true), button(texts.build.toPlan, back));
+      actions.replaceChildren(button(texts.plan.goOn, goOn, true), button(own?.back ?? texts.build.toPlan, back));
     } else if (now.phase === 'failed') {
       notes.replaceChildren(problemNotice(now.problem.message), element('p', {}, texts.build.kept));
-      actions.replaceChildren(button(texts.plan.goOn, goOn, true), button(texts.build.toPlan, back));
+      actions.replaceChildren(button(texts.plan.goOn, goOn, true), button(own?.back ?? texts.build.toPlan, back));
     } else {
-      notes.replaceChildren(element('p', {}, builder.sample ? texts.build.doneSample : texts.build.done));
-      actions.replaceChildren(button(texts.build.toClass, toClass, true), button(texts.build.toPlan, back));
+      notes.replaceChildren(
+        element('p', {}, own?.done ?? (builder.sample ? texts.build.doneSample : texts.build.done)),
+      );
+      actions.replaceChildren(
+        button(texts.build.toClass, toClass, true),
+        button(own?.back ?? texts.build.toPlan, back),
+      );
     }
     // Focus would be lost with the button that was pressed.
     if (before !== undefined && root.isConnected) title.focus();

@@ -21,6 +21,7 @@ import { numberField } from './numberField.ts';
 import { numbersPreview } from './numbersPreview.ts';
 import { draftOf, givensAfter, keptDraft, type PlanDraft } from './planDraft.ts';
 import { type FieldProblem, markOf, numberPart, readPlan } from './readPlan.ts';
+import { reagentChoice } from './reagentChoice.ts';
 import { soluteFields } from './soluteFields.ts';
 
 const draftName = 'labrow plan';
@@ -287,6 +288,10 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     { label: texts.plan.seed, value: draft.settings.seed, hint: texts.plan.seedHint },
     (value) => putSetting('seed', value),
   );
+  const reagents = reagentChoice(draft.settings['concentrated reagents'], (value) =>
+    putSetting('concentrated reagents', value),
+  );
+  register('settings.concentrated reagents', reagents);
   const checks = foldable(
     texts.plan.checks,
     settingPicker('figures', texts.plan.figures, plain('2', '3', '4', '5')),
@@ -312,6 +317,16 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
       (value) => putSetting('allowance for technique', `${value} %`),
     ),
     settingPicker('periods', texts.plan.periods, plain('1', '2')),
+    settingPicker(
+      'work the dilution from',
+      texts.plan.dilutionFrom,
+      [
+        { value: 'nominal stock', label: texts.plan.dilutionFroms.nominal },
+        { value: 'real stock', label: texts.plan.dilutionFroms.real },
+      ],
+      texts.plan.dilutionFromHint,
+    ),
+    reagents.root,
     seed,
   );
   const classes = classFields({ classes: draft.classes, changed: (list) => put({ classes: list }), register });

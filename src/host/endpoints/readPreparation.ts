@@ -1,0 +1,43 @@
+import { periodPlans } from '../../lab/periodPlan.ts';
+import { dayPreparation } from '../../lab/preparation/dayPreparation.ts';
+import { labels } from '../../lab/preparation/labels.ts';
+import { preparationRows } from '../../lab/preparation/preparationRows.ts';
+import { preparationTexts } from '../../lab/texts/preparation.ts';
+import type { Outcome, PreparationView } from '../calls.ts';
+import { lessonNow, markOf, todayText } from '../lessonNow.ts';
+import { done } from '../outcome.ts';
+
+/** What the day takes, labels and the period in minutes, from the Plan as it is now. Nothing is written. */
+export function readPreparation(): Outcome<PreparationView> {
+  const lesson = lessonNow();
+  if (!lesson.ok) return lesson;
+  const { plan, activity } = lesson.value;
+  const { settings, shelf } = plan.setup;
+  const day = dayPreparation({ activity, teams: plan.teams, shelf, settings });
+  const mark = markOf(plan);
+  const rows = preparationRows(day, mark);
+  const names = Object.keys(preparationTexts.sections) as (keyof typeof preparationTexts.sections)[];
+  return done({
+    date: todayText(),
+    decimalMark: mark,
+    activity: activity.title,
+    aim: activity.aim,
+    sections: names
+      .map((name) => ({
+        name,
+        title: preparationTexts.sections[name],
+        rows: rows
+          .filter(({ section }) => section === name)
+          .map(({ what, amount, withSpare, unit, note }) => ({
+            what,
+            unit,
+            note,
+            amount: amount ?? null,
+            withSpare: withSpare ?? null,
+          })),
+      }))
+      .filter((section) => section.rows.length > 0),
+    labels: labels(day, mark),
+    periods: periodPlans(activity, Number(settings.periods)),
+  });
+}

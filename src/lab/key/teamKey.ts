@@ -1,0 +1,154 @@
+import { errorText } from '../../errors/errorText.ts';
+import type { CellValue } from '../../measurement/cellValue.ts';
+import { readQuantity } from '../../measurement/readQuantity.ts';
+import type { Activity, CalculatedStep, MeasuredStep, Step } from '../activity.ts';
+import { letteredOptions } from '../checkChoice.ts';
+import { decimalText } from '../decimalText.ts';
+import { readLessonSettings } from '../lessonSettings.ts';
+import { plainText } from '../numbers/nearbyNumbers.ts';
+import { orderedActions } from '../orderedActions.ts';
+import type { PreparedStep } from '../preparedStep.ts';
+import { prepareStep } from '../prepareStep.ts';
+import { procedureByName } from '../procedures.ts';
+import type { NumberName } from '../quantities/quantityEntry.ts';
+import { quantities } from '../quantities.ts';
+import { questionByName } from '../questions.ts';
+import type { Settings, TeamPlan } from '../setup.ts';
+import type { Span } from '../span.ts';
+import { keyTexts as words } from '../texts/key.ts';
+import { spanOver } from '../worked.ts';
+import { checkFigure } from './checkFigure.ts';
+
+/** The answer to one step for one team, and what can be told of it without giving it away. */
+export interface KeyLine {
+  readonly step: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly answer: string;
+  /** What the teacher should know of the answer, or why there is none. */
+  readonly note: string;
+  /** Figures that go with a right answer, for a table on paper; none where the answer rests on a reading of the team's own. */
+  readonly checkFigures: readonly number[];
+}
+
+/** Worked from nominal numbers, unrounded until they are shown. */
+interface Worked {
+  readonly value: number;
+  readonly rests: boolean;
+}
+
+/** The key of one team, worked out from its line of the Plan. Never fails: a step without an answer says why. */
+export function teamKey({
+  activity,
+  team,
+  settings: given,
+}: {
+  readonly activity: Activity;
+  readonly team: TeamPlan;
+  readonly settings: Settings;
+}): readonly KeyLine[] {
+  const settings = readLessonSettings(Object.entries(given));
+  const { decimalMark } = settings;
+  const worked = new Map<string, Worked>();
+  const stepOf = (id: string): Step | undefined => activity.steps.find((step) => step.id === id);
+
+  function prepared(step: CalculatedStep): { ready?: PreparedStep; rests: boolean; trouble: string } {
+    const quantity = quantities[step.quantity];
+    const cells: Record<string, CellValue> = {};
+    const names: Record<string, string> = {};
+    const numbers: Partial<Record<NumberName, number>> = {};
+    let rests = false;
+    for (const [name, source] of Object.entries(step.takes)) {
+      if ('given' in source) {
+        cells[name] = team.givens[source.given];
+        names[name] = source.given;
+        continue;
+      }
+      const from = worked.get(source.entryOf);
+      if (from === undefined) return { rests, trouble: words.needs(stepOf(source.entryOf)?.title ?? source.entryOf) };
+      numbers[name as NumberName] = from.value;
+      rests ||= from.rests;
+    }
+    const figuresRead = quantity.figures !== 'decimals' && quantity.name !== 'percent error';
+    const result = prepareStep(quantity, cells, {
+      ...(figuresRead ? { figures: settings.figures } : {}),
+      decimals: settings.decimals,
+      decimalMark,
+      numbers,
+      names,
+    });
+    return result.ok ? { ready: result.value, rests, trouble: '' } : { rests, trouble: errorText(result.error) };
+  }
+
+  const shown = (value: number, { asked }: PreparedStep): string => {
+    // A percent error of nothing, but for the last bits of binary arithmetic.
+    if (Math.abs(value) < 1e-12) return '0';
+    const text =
+      'decimals' in asked
+        ? value.toFixed(asked.decimals)
+        : (plainText(Number(value.toPrecision(asked.figures)), asked.figures) ??
+          String(Number(value.toPrecision(asked.figures))));
+    return decimalMark === 'comma' ? text.replace('.', ',') : text;
+  };
+
+  function calculatedLine(step: CalculatedStep): Pick<KeyLine, 'answer' | 'note' | 'checkFigures'> {
+    const { ready, rests, trouble } = prepared(step);
+    if (!ready) return { answer: '', note: trouble, checkFigures: [] };
+    const span: Span = spanOver(ready, ready.quantity.relation);
+    worked.set(step.id, { value: span.middle, rests });
+    // Atomic weights may be rounded: the ends of the span may round otherwise than its middle.
+    const texts = [span.middle, span.low, span.high].map((value) => shown(value, ready));
+    return {
+      answer: texts[0] ?? '',
+      note: rests ? words.fromReading : '',
+      checkFigures: rests ? [] : [...new Set(texts.map(checkFigure))],
+    };
+  }
+
+  function measuredLine({ id, expects, unit }: MeasuredStep): Pick<KeyLine, 'answer' | 'note'> {
+    let expected: number | undefined;
+    if (typeof expects === 'string') {
+      expected = worked.get(expects)?.value;
+      if (expected === undefined) return { answer: '', note: words.needs(stepOf(expects)?.title ?? expects) };
+    } else {
+      const kind = unit === 'g' ? 'mass' : unit === 'mL' ? 'volume' : unit === 'g/mL' ? 'density' : 'concentration';
+      const read = readQuantity(team.givens[expects.given], kind, expects.given, { decimalMark });
+      if (!read.ok) return { answer: '', note: errorText(read.error) };
+      expected = read.value.value;
+    }
+    worked.set(id, { value: expected, rests: true });
+    return { answer: words.about(decimalText(Number(expected.toPrecision(4)), decimalMark)), note: words.reading };
+  }
+
+  function lineOf(step: Step): Pick<KeyLine, 'answer' | 'note'> & Partial<Pick<KeyLine, 'checkFigures'>> {
+    switch (step.kind) {
+      case 'calculated':
+        return calculatedLine(step);
+      case 'measured':
+        return measuredLine(step);
+      case 'ordered': {
+        const lettered = orderedActions(step.procedure);
+        const order = procedureByName(step.procedure).actions.map(
+          ({ id }) => lettered.find(({ item }) => item.id === id)?.letter ?? '',
+        );
+        return { answer: order.join(' '), note: words.oneOrder };
+      }
+      case 'chosen': {
+        const { right } = questionByName(step.question);
+        const letter = letteredOptions(step.question).find(({ item }) => item.id === right.id)?.letter ?? '';
+        return { answer: letter, note: right.reply };
+      }
+      case 'ticked':
+        return { answer: words.ticked, note: '' };
+      case 'told':
+        return { answer: '', note: words.told };
+    }
+  }
+  return activity.steps.map((step) => ({
+    step: step.id,
+    title: step.title,
+    unit: step.unit,
+    checkFigures: [],
+    ...lineOf(step),
+  }));
+}

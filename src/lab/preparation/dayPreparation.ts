@@ -1,0 +1,212 @@
+import { errorText } from '../../errors/errorText.ts';
+import type { Activity } from '../activity.ts';
+import type { Settings, Shelf, TeamPlan } from '../setup.ts';
+import { type CautionBlock, cautionBlocks } from './cautionBlocks.ts';
+import { type GlasswareCount, glasswareCounts } from './glassware.ts';
+import { roundedUp, spareShare } from './spare.ts';
+import { type StaffSolution, staffSolutions } from './staffSolutions.ts';
+import { type TeamUse, teamUse } from './teamUse.ts';
+
+/** A substance that teams weigh out themselves. */
+export interface SolidTotal {
+  readonly formula: string;
+  /** Mass percent as the Plan has it; undefined where the solid counts as pure. */
+  readonly purityPercent: number | undefined;
+  readonly teams: number;
+  readonly grams: number;
+  readonly gramsWithSpare: number;
+}
+
+/** Stocks that teams make and use themselves, of one substance. */
+export interface OwnStockTotal {
+  readonly formula: string;
+  readonly teams: number;
+  /** Weakest and strongest, mol/L. */
+  readonly from: number;
+  readonly to: number;
+  readonly madeMl: number;
+  readonly takenMl: number;
+}
+
+export interface PouredTotal {
+  readonly formula: string;
+  readonly massPercent: number;
+  readonly teams: number;
+  readonly millilitres: number;
+  readonly withSpare: number;
+}
+
+export interface BalanceNeed {
+  readonly weighings: number;
+  readonly smallestG: number;
+  readonly largestG: number;
+  readonly readabilityG: number;
+  readonly maxG: number;
+  /** For the class that needs most. */
+  readonly balances: number;
+}
+
+export interface DayPreparation {
+  readonly activity: Activity;
+  readonly classes: readonly { readonly name: string; readonly teams: number }[];
+  /** Shares, 0.1 for 10 %. */
+  readonly spare: number;
+  readonly glasswareSpare: number;
+  readonly uses: readonly TeamUse[];
+  readonly solids: readonly SolidTotal[];
+  readonly ownStocks: readonly OwnStockTotal[];
+  readonly staffMade: readonly StaffSolution[];
+  /** Concentrated reagents that students dilute themselves. */
+  readonly poured: readonly PouredTotal[];
+  readonly glassware: readonly GlasswareCount[];
+  readonly balance: BalanceNeed | undefined;
+  /** To fill every flask, in mL with spare. */
+  readonly waterMl: number;
+  readonly cautions: readonly CautionBlock[];
+  /** Lines of the Plan that could not be read, in words for people; their teams are in none of the totals. */
+  readonly problems: readonly { readonly team: TeamPlan; readonly message: string }[];
+}
+
+export interface DayInput {
+  readonly activity: Activity;
+  /** Teams of all classes of the day. */
+  readonly teams: readonly TeamPlan[];
+  readonly shelf: Shelf;
+  readonly settings: Settings;
+}
+
+/** What the spare is where the Plan’s cell says nothing that can be read. */
+export const usualSpare = 0.1;
+
+/** One balance for so many teams (common practice, no source). */
+export const teamsPerBalance = 3;
+
+/** All that has to stand ready for the day, from the teams' own numbers. A line that cannot be read is named and left out. */
+export function dayPreparation({ activity, teams, shelf, settings }: DayInput): DayPreparation {
+  const spare = spareShare(settings.spare) ?? usualSpare;
+  const glasswareSpare = spareShare(settings['spare glassware']) ?? usualSpare;
+  const decimalMark = settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+  const studentsDilute = settings['concentrated reagents'] === 'students';
+  const uses: TeamUse[] = [];
+  const problems: { team: TeamPlan; message: string }[] = [];
+  for (const team of teams) {
+    const use = teamUse(activity, team, { decimalMark, studentsDilute });
+    if (use.ok) uses.push(use.value);
+    else problems.push({ team, message: errorText(use.error) });
+  }
+  const staffMade = staffSolutions(uses, { shelf, spare });
+  const filledMl = uses.flatMap(({ flasksMl }) => flasksMl).reduce((sum, size) => sum + size, 0);
+  const madeMl = staffMade.reduce((sum, { flaskMl, fillings }) => sum + flaskMl * fillings, 0);
+  return {
+    activity,
+    classes: classesOf(teams),
+    spare,
+    glasswareSpare,
+    uses,
+    solids: solidTotals(uses, { spare, step: shelf.balanceReadabilityG }),
+    ownStocks: ownStockTotals(uses),
+    staffMade,
+    poured: pouredTotals(uses, spare),
+    glassware: glasswareCounts(uses, { shelf, spare: glasswareSpare }),
+    balance: balanceNeed(uses, shelf),
+    waterMl: roundedUp((filledMl + madeMl) * (1 + spare), 10),
+    cautions: cautionBlocks(
+      uses,
+      new Set(staffMade.filter(({ from }) => from.kind === 'solid').map(({ formula }) => formula.text)),
+    ),
+    problems,
+  };
+}
+
+function classesOf(teams: readonly TeamPlan[]): readonly { readonly name: string; readonly teams: number }[] {
+  const counts = new Map<string, number>();
+  for (const { className } of teams) counts.set(className, (counts.get(className) ?? 0) + 1);
+  return [...counts].map(([name, count]) => ({ name, teams: count }));
+}
+
+function solidTotals(
+  uses: readonly TeamUse[],
+  { spare, step }: { readonly spare: number; readonly step: number },
+): readonly SolidTotal[] {
+  const totals = new Map<
+    string,
+    { formula: string; purityPercent: number | undefined; teams: number; grams: number }
+  >();
+  for (const { formula, solid } of uses) {
+    if (!solid) continue;
+    const key = `${formula.text} ${solid.purity ?? ''}`;
+    const line = totals.get(key) ?? { formula: formula.text, purityPercent: solid.purity, teams: 0, grams: 0 };
+    line.teams += 1;
+    line.grams += solid.mass;
+    totals.set(key, line);
+  }
+  return [...totals.values()].map((line) => ({
+    ...line,
+    grams: roundedUp(line.grams, step),
+    gramsWithSpare: roundedUp(line.grams * (1 + spare), step),
+  }));
+}
+
+function pouredTotals(uses: readonly TeamUse[], spare: number): readonly PouredTotal[] {
+  const totals = new Map<string, { formula: string; massPercent: number; teams: number; millilitres: number }>();
+  for (const { formula, poured } of uses) {
+    if (!poured) continue;
+    const key = `${formula.text} ${poured.massPercent}`;
+    const line = totals.get(key) ?? {
+      formula: formula.text,
+      massPercent: poured.massPercent,
+      teams: 0,
+      millilitres: 0,
+    };
+    line.teams += 1;
+    line.millilitres += poured.volume;
+    totals.set(key, line);
+  }
+  return [...totals.values()].map((line) => ({
+    ...line,
+    millilitres: roundedUp(line.millilitres, 0.1),
+    withSpare: roundedUp(line.millilitres * (1 + spare), 1),
+  }));
+}
+
+function ownStockTotals(uses: readonly TeamUse[]): readonly OwnStockTotal[] {
+  const totals = new Map<string, { -readonly [Part in keyof OwnStockTotal]: OwnStockTotal[Part] }>();
+  for (const { formula, made, takenFromOwn } of uses) {
+    if (!made) continue;
+    const { molarity } = made;
+    const line = totals.get(formula.text) ?? {
+      formula: formula.text,
+      teams: 0,
+      from: molarity,
+      to: molarity,
+      madeMl: 0,
+      takenMl: 0,
+    };
+    line.teams += 1;
+    line.from = Math.min(line.from, molarity);
+    line.to = Math.max(line.to, molarity);
+    line.madeMl += made.volume;
+    line.takenMl += takenFromOwn?.volume ?? 0;
+    totals.set(formula.text, line);
+  }
+  return [...totals.values()].map((line) => ({ ...line, takenMl: Number(line.takenMl.toFixed(1)) }));
+}
+
+function balanceNeed(uses: readonly TeamUse[], shelf: Shelf): BalanceNeed | undefined {
+  const masses = uses.flatMap(({ weighings }) => weighings);
+  if (masses.length === 0) return undefined;
+  const teamsAtOnce = Math.max(
+    ...classesOf(uses.filter(({ weighings }) => weighings.length > 0).map(({ team }) => team)).map(
+      ({ teams }) => teams,
+    ),
+  );
+  const shown = (mass: number) => Number(mass.toFixed(Math.max(0, Math.round(-Math.log10(shelf.balanceReadabilityG)))));
+  return {
+    weighings: masses.length,
+    smallestG: shown(Math.min(...masses)),
+    largestG: shown(Math.max(...masses)),
+    readabilityG: shelf.balanceReadabilityG,
+    maxG: shelf.balanceMaxG,
+    balances: Math.ceil(teamsAtOnce / teamsPerBalance),
+  };
+}

@@ -1,0 +1,111 @@
+import type { Cautions } from '../../chemistry/cautions.ts';
+import type { Formula } from '../../chemistry/readFormula.ts';
+import { decimalText } from '../decimalText.ts';
+import { listedSolutes } from '../solutes.ts';
+import { pictogramWords, preparationTexts as words } from '../texts/preparation.ts';
+import { cautionsAt, certain } from './cautionBlocks.ts';
+import type { DayPreparation } from './dayPreparation.ts';
+
+/** One label for a bottle, flask or jar that is not the supplier's own. Date and initials are written in or printed. */
+export interface Label {
+  /** Product identifier: the name where the substance is listed, otherwise its formula. */
+  readonly name: string;
+  readonly formula: string;
+  readonly strength: string;
+  readonly signalWord: string;
+  /** Pictograms by code and name. */
+  readonly pictograms: readonly string[];
+  /** Statements with their codes, and what is not known. */
+  readonly statements: readonly string[];
+  /** What to wear and to do, without the deferring line. */
+  readonly advice: readonly string[];
+  /** The line that defers to the safety data sheet and local rules. */
+  readonly deferring: string;
+  /** Class and team, or that it is for the whole day. */
+  readonly whose: string;
+  /** How many of this one. */
+  readonly copies: number;
+}
+
+interface Named {
+  readonly formula: Formula;
+  readonly strength: string;
+  readonly cautions: Cautions;
+  readonly whose: string;
+  readonly copies: number;
+}
+
+/**
+ * Labels for everything that stands in a vessel other than the supplier's: jars of solid, stocks, and what teams make.
+ * What a label carries follows OSHA 29 CFR 1910.1200(f)(6) for workplace containers and the label elements of the GHS
+ * (identifier, signal word, statements, pictograms), both from memory; date and initials are common practice, no source.
+ */
+export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): readonly Label[] {
+  const number = (value: number) => decimalText(value, decimalMark);
+  const molar = ({ molarity, typed }: { readonly molarity: number; readonly typed?: string }) => {
+    const shown = typed ?? number(molarity);
+    return words.strength(shown, shown);
+  };
+  const named: Named[] = [];
+  for (const { formula: text } of day.solids) {
+    const formula = day.uses.find((use) => use.formula.text === text)?.formula;
+    const isThere = named.some((label) => label.formula.text === text);
+    if (formula === undefined || isThere) continue;
+    named.push({
+      formula,
+      strength: words.solidStrength,
+      cautions: certain(formula, undefined),
+      whose: words.forDay,
+      copies: 1,
+    });
+  }
+  for (const solution of day.staffMade) {
+    const { formula, molarity, fillings } = solution;
+    named.push({
+      formula,
+      strength: molar(solution),
+      cautions: cautionsAt(formula, molarity),
+      whose: words.forDay,
+      copies: fillings,
+    });
+  }
+  for (const { team, made, diluted } of day.uses) {
+    for (const portion of [...(made ? [made] : []), ...diluted]) {
+      named.push({
+        formula: portion.formula,
+        strength: molar(portion),
+        cautions: cautionsAt(portion.formula, portion.molarity),
+        whose: `${team.className} · ${team.team}`,
+        copies: 1,
+      });
+    }
+  }
+  return named.map(labelOf);
+}
+
+/** Where a figure comes from is left out of a label's words, unless it is not confirmed. */
+const sureness = / \((?:harmonised|two sources|one source)[^()]*\)$/;
+
+function labelOf({ formula, strength, cautions, whose, copies }: Named): Label {
+  const { statements, signalWord, pictograms } = cautions;
+  const told = statements.slice(0, -1);
+  const advice = new Set(told.flatMap(({ advice: words }) => words.split(/(?<=\.) /)).filter((line) => line !== ''));
+  return {
+    name: nameOf(formula, cautions),
+    formula: formula.text,
+    strength,
+    signalWord,
+    pictograms: pictograms.map((code) => `${code} ${pictogramWords[code] ?? ''}`.trim()),
+    statements: told.filter(({ text }) => text !== '').map(({ text }) => text.replace(sureness, '')),
+    advice: [...advice],
+    deferring: statements[statements.length - 1]?.advice ?? '',
+    whose,
+    copies,
+  };
+}
+
+function nameOf({ text }: Formula, { listing, name }: Cautions): string {
+  if (listing === 'listed') return name;
+  const dotted = text.replace(/\s/g, '').replace(/[.*•]/g, '·');
+  return listedSolutes().find(({ formula }) => formula === dotted)?.name ?? text;
+}

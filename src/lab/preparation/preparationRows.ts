@@ -1,0 +1,220 @@
+import { decimalText } from '../decimalText.ts';
+import { preparationTexts as words } from '../texts/preparation.ts';
+import type { CautionBlock } from './cautionBlocks.ts';
+import type { DayPreparation } from './dayPreparation.ts';
+import { rinseMl, type StaffSolution } from './staffSolutions.ts';
+
+type SectionName = keyof typeof words.sections;
+
+/** One line of what to prepare, the same in the sidebar, on paper and in the sheet. */
+export interface PreparationRow {
+  readonly section: SectionName;
+  readonly what: string;
+  /** As needed, and with spare; undefined where there is nothing to count. */
+  readonly amount: number | undefined;
+  readonly withSpare: number | undefined;
+  readonly unit: string;
+  readonly note: string;
+}
+
+/** With fewer teams than this a total gives away what one of them has to find. */
+const fewTeams = 3;
+
+/** To one figure, downwards or upwards. */
+function oneFigure(value: number, round: (value: number) => number): number {
+  const place = Math.floor(Math.log10(value));
+  return Number((round(Number((value / 10 ** place).toPrecision(12))) * 10 ** place).toPrecision(1));
+}
+const coarse = (value: number): number => oneFigure(value, Math.ceil);
+
+type Numbers = (value: number) => string;
+
+/**
+ * Everything to prepare as lines, in the order of the work. For everyone's eyes, a number that is an answer of some team,
+ * or lets it be worked out, is left out or told coarsely.
+ */
+export function preparationRows(
+  day: DayPreparation,
+  decimalMark: 'point' | 'comma',
+  { forEveryone = false }: { readonly forEveryone?: boolean } = {},
+): readonly PreparationRow[] {
+  const number: Numbers = (value) => decimalText(value, decimalMark);
+  const percentText = (share: number) => `${number(Number((share * 100).toFixed(2)))} %`;
+  const teams = day.uses.length + day.problems.length;
+  const bare = { amount: undefined, withSpare: undefined, unit: '' };
+  return [
+    {
+      section: 'day',
+      what: day.activity.title,
+      ...bare,
+      note: `${words.day(day.classes.length, teams)}. ${words.spareNote({
+        spare: percentText(day.spare),
+        glassware: percentText(day.glasswareSpare),
+      })}`,
+    },
+    ...day.problems.map(
+      ({ team, message }): PreparationRow => ({
+        section: 'day',
+        what: `${words.unreadable}: ${team.className}, ${team.team}`,
+        ...bare,
+        note: message,
+      }),
+    ),
+    ...day.solids.map(
+      ({ formula, purityPercent, teams: count, grams, gramsWithSpare }): PreparationRow => ({
+        section: 'solids',
+        what: words.solid(formula, purityPercent === undefined ? '' : number(purityPercent)),
+        amount: forEveryone && count < fewTeams ? undefined : grams,
+        withSpare: forEveryone && count < fewTeams ? coarse(gramsWithSpare) : gramsWithSpare,
+        unit: 'g',
+        note: words.solidNote(count),
+      }),
+    ),
+    ...day.ownStocks.map(
+      ({ formula, from, to, teams: count, madeMl, takenMl }): PreparationRow => ({
+        section: 'stocks',
+        what: words.ownStock(formula, words.strength(number(from), number(to))),
+        amount: madeMl,
+        withSpare: undefined,
+        unit: 'mL',
+        note:
+          takenMl === 0 || (forEveryone && count < fewTeams)
+            ? words.ownStockOnly(count)
+            : words.ownStockNote({ teams: count, taken: number(takenMl) }),
+      }),
+    ),
+    ...day.staffMade.map((solution) => madeRow(solution, number, forEveryone)),
+    ...day.poured.map(
+      ({ formula, massPercent, teams: count, millilitres, withSpare }): PreparationRow => ({
+        section: 'make',
+        what: words.poured(formula, words.bottleStrength(number(massPercent))),
+        amount: forEveryone && count < fewTeams ? undefined : millilitres,
+        withSpare: forEveryone && count < fewTeams ? coarse(withSpare) : withSpare,
+        unit: 'mL',
+        note: words.pouredNote(count),
+      }),
+    ),
+    ...layRows(day, number, forEveryone),
+    ...balanceRows(day, number, forEveryone),
+    ...(day.waterMl === 0
+      ? []
+      : [
+          {
+            section: 'water' as const,
+            what: words.water,
+            amount: undefined,
+            withSpare: Number((day.waterMl / 1000).toFixed(2)),
+            unit: 'L',
+            note: words.waterNote,
+          },
+        ]),
+    ...day.cautions.flatMap((block) => cautionRowsOf(block, number)),
+    { section: 'disposal', what: words.disposal, ...bare, note: words.disposalNote },
+  ];
+}
+
+function madeRow(solution: StaffSolution, number: Numbers, forEveryone: boolean): PreparationRow {
+  const {
+    formula,
+    molarity,
+    typed = number(molarity),
+    teams,
+    neededMl,
+    withSpareMl,
+    flaskMl,
+    fillings,
+    from,
+  } = solution;
+  const flask = number(flaskMl);
+  const how =
+    from.kind === 'solid'
+      ? words.madeFromSolid({ each: number(from.gramsEach), inAll: number(from.gramsInAll), flask, fillings })
+      : words.madeFromBottle({
+          each: number(from.millilitresEach),
+          inAll: number(from.millilitresInAll),
+          flask,
+          fillings,
+          label: words.bottleStrength(number(from.massPercent)),
+          isFromTable: from.isFromTable,
+        });
+  const isWatched = from.kind === 'bottle' && !from.isFromTable;
+  return {
+    section: 'make',
+    what: words.made(formula.text, words.strength(typed, typed)),
+    amount: Number(neededMl.toFixed(1)),
+    withSpare: withSpareMl,
+    unit: 'mL',
+    // What students calculate and watch is the very volume that staff pour.
+    note: `${isWatched ? words.staffByDefault(teams) : words.forTeams(teams, number(rinseMl))} ${isWatched && forEveryone ? words.inSidebar : how}`,
+  };
+}
+
+const layRows = (
+  { glassware, uses }: DayPreparation,
+  number: Numbers,
+  forEveryone: boolean,
+): readonly PreparationRow[] => [
+  ...glassware.map(({ kind, sizeMl, atOnce, withSpare, allDay, isOnShelf }): PreparationRow => {
+    const name = words.glassware[kind];
+    return {
+      section: 'lay',
+      what:
+        sizeMl === undefined || (forEveryone && kind === 'graduated pipette')
+          ? name
+          : words.sized(name, number(sizeMl)),
+      amount: atOnce,
+      withSpare,
+      unit: words.piece(withSpare),
+      note: `${words.atOnce(allDay)}${isOnShelf ? '' : ` ${words.notOnShelf}`}`,
+    };
+  }),
+  ...(uses.length === 0
+    ? []
+    : [
+        {
+          section: 'lay' as const,
+          what: words.goggles,
+          amount: undefined,
+          withSpare: undefined,
+          unit: '',
+          note: words.gogglesNote,
+        },
+      ]),
+];
+
+function balanceRows({ balance }: DayPreparation, number: Numbers, forEveryone: boolean): readonly PreparationRow[] {
+  if (!balance) return [];
+  const { weighings, smallestG, largestG, readabilityG, maxG, balances } = balance;
+  const remarks = [
+    words.balanceNote({
+      smallest: number(forEveryone ? oneFigure(smallestG, Math.floor) : smallestG),
+      largest: number(forEveryone ? oneFigure(largestG, Math.ceil) : largestG),
+      readability: number(readabilityG),
+    }),
+    // A hundred times the readability keeps three figures, as the numbers for teams do.
+    ...(smallestG < 100 * readabilityG * (1 - 1e-9) ? [words.tooFine] : []),
+    ...(largestG > maxG ? [words.tooHeavy] : []),
+  ];
+  return [
+    {
+      section: 'balance',
+      what: words.weighings(weighings),
+      amount: balances,
+      withSpare: undefined,
+      unit: words.balances(balances),
+      note: remarks.join(' '),
+    },
+  ];
+}
+
+const cautionRowsOf = ({ formula, form, cautions }: CautionBlock, number: Numbers): readonly PreparationRow[] =>
+  cautions.statements.map(
+    ({ text, advice }, index): PreparationRow => ({
+      section: 'cautions',
+      what: words.form(formula, form, number),
+      amount: undefined,
+      withSpare: undefined,
+      unit: index === 0 ? cautions.signalWord || words.noSignal : '',
+      note: words.fullLine(text, advice),
+    }),
+  );

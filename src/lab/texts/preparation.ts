@@ -1,0 +1,137 @@
+import type { Form } from '../preparation/cautionBlocks.ts';
+import type { GlasswareKind } from '../preparation/glassware.ts';
+
+const count = (number: number, one: string, more: string) => `${number} ${number === 1 ? one : more}`;
+
+/** Every text for people about what to prepare: in the sidebar, in the Prepare sheet and on labels. */
+export const preparationTexts = {
+  sections: {
+    day: 'the day',
+    solids: 'to weigh out',
+    stocks: 'teams’ own stocks',
+    make: 'make beforehand',
+    lay: 'lay out',
+    balance: 'balance',
+    water: 'water',
+    cautions: 'cautions',
+    disposal: 'afterwards',
+  },
+  day: (classes: number, teams: number) => `${count(classes, 'class', 'classes')}, ${count(teams, 'team', 'teams')}`,
+  spareNote: ({ spare, glassware }: { spare: string; glassware: string }) =>
+    `Spare: ${spare} of solids, stocks and water, ${glassware} of glassware. Change both in the Plan.`,
+  solid: (formula: string, purity: string) =>
+    purity === '' ? `${formula}, solid` : `${formula}, solid of ${purity} %`,
+  solidNote: (teams: number) => `${count(teams, 'team weighs', 'teams weigh')} its own portion.`,
+  ownStock: (formula: string, strength: string) => `${formula}, ${strength}`,
+  ownStockNote: ({ teams, taken }: { teams: number; taken: string }) =>
+    `Made by ${count(teams, 'team', 'teams')}; for the dilutions they take ${taken} mL of it in all.`,
+  ownStockOnly: (teams: number) => `Made by ${count(teams, 'team', 'teams')}.`,
+  made: (formula: string, strength: string) => `${formula}, ${strength}`,
+  madeFromSolid: ({
+    each,
+    flask,
+    fillings,
+    inAll,
+  }: {
+    each: string;
+    flask: string;
+    fillings: number;
+    inAll: string;
+  }) =>
+    fillings === 1
+      ? `Weigh ${each} g, dissolve it in about half the water, let it come to room temperature, make up to ${flask} mL, mix and label.`
+      : `Fill a ${flask} mL flask ${fillings} times: ${each} g each time, ${inAll} g in all. Dissolve in about half the water, let it come to room temperature, make up to the mark, mix and label.`,
+  madeFromBottle: ({
+    each,
+    flask,
+    fillings,
+    inAll,
+    label,
+    isFromTable,
+  }: {
+    each: string;
+    flask: string;
+    fillings: number;
+    inAll: string;
+    label: string;
+    isFromTable: boolean;
+  }) =>
+    [
+      'Staff only, in the fume hood.',
+      `Water in the beaker first, about half of ${flask} mL; then let ${each} mL of the ${label} bottle run in slowly while stirring, never the other way round.`,
+      `Let it cool, then make up to ${flask} mL, mix and label.`,
+      ...(fillings === 1 ? [] : [`Do this ${fillings} times, ${inAll} mL of the bottle in all.`]),
+      ...(isFromTable
+        ? [
+            'The strength of the bottle is from a supplier’s table: compare it with your label and work it out again if it differs.',
+          ]
+        : []),
+    ].join(' '),
+  inSidebar: 'How, and how much of the bottle: under Prepare in the sidebar.',
+  poured: (formula: string, strength: string) => `${formula}, ${strength}`,
+  pouredNote: (teams: number) =>
+    `Concentrated: ${count(teams, 'team dilutes', 'teams dilute')} it because the Plan says so. Only where your school’s own assessment and the safety data sheet allow it: staff set out small portions in the fume hood and stand by; water in the beaker first, then the acid, slowly.`,
+  staffByDefault: (teams: number) =>
+    `${count(teams, 'team calculates and watches', 'teams calculate and watch')}; staff make it.`,
+  forTeams: (teams: number, rinse: string) =>
+    `For ${count(teams, 'team', 'teams')}, with ${rinse} mL each to rinse the pipette.`,
+  glassware: {
+    'volumetric flask': 'volumetric flask',
+    pipette: 'pipette',
+    'graduated pipette': 'graduated pipette or burette',
+    'pipette filler': 'pipette filler',
+    'measuring cylinder': 'measuring cylinder',
+    beaker: 'beaker',
+    funnel: 'funnel',
+    'weighing boat': 'weighing boat',
+    spatula: 'spatula',
+    'stirring rod': 'stirring rod',
+    dropper: 'dropper',
+    'wash bottle': 'wash bottle with water',
+    'evaporating dish': 'evaporating dish',
+  } satisfies Readonly<Record<GlasswareKind, string>>,
+  sized: (name: string, size: string) => `${name} ${size} mL`,
+  atOnce: (allDay: number) =>
+    `At once, in the largest class; ${allDay} for the day if nothing is washed between classes.`,
+  notOnShelf: 'The Plan’s shelf has no such size.',
+  goggles: 'eye protection',
+  gogglesNote: 'One for everybody in the room, staff included.',
+  piece: (number: number) => (number === 1 ? 'piece' : 'pieces'),
+  weighings: (number: number) => count(number, 'weighing', 'weighings'),
+  balances: (number: number) => (number === 1 ? 'balance' : 'balances'),
+  balanceNote: ({ smallest, largest, readability }: { smallest: string; largest: string; readability: string }) =>
+    `Reads to ${readability} g; loads from ${smallest} to ${largest} g, the boat not counted. One balance for three teams is common practice.`,
+  tooFine: 'The smallest load is less than a hundred times what the balance reads to: use a finer one for it.',
+  tooHeavy: 'The largest load is more than the balance takes.',
+  water: 'deionised water',
+  waterNote: 'Enough to fill every flask; more for rinsing.',
+  form: (formula: string, form: Form, number: (value: number) => string): string => {
+    if (form.kind === 'solid') return `${formula}, as it stands in the bottle`;
+    if (form.kind === 'bottle') return `${formula}, ${number(form.massPercent)} % in the bottle`;
+    return `${formula}, ${preparationTexts.strength(number(form.from), number(form.to))}`;
+  },
+  strength: (from: string, to: string) => (from === to ? `${from} mol/L` : `${from} to ${to} mol/L`),
+  noSignal: 'no signal word',
+  fullLine: (text: string, advice: string) => [text, advice].filter((words) => words !== '').join(' '),
+  disposal: 'what is left over',
+  disposalNote:
+    'Local rules decide what may go down a drain and what is collected. Ask the person who is in charge of it at your school before the day.',
+  unreadable: 'not counted',
+  more: (rows: number) => `${rows} more lines: see Prepare in the sidebar.`,
+  solidStrength: 'solid',
+  bottleStrength: (massPercent: string) => `${massPercent} % by mass`,
+  forDay: 'for the day',
+} as const;
+
+/** Pictograms by their GHS code, in words: a printed label has room for words and not for pictures of ours. */
+export const pictogramWords: Readonly<Record<string, string>> = {
+  GHS01: 'exploding bomb',
+  GHS02: 'flame',
+  GHS03: 'flame over circle',
+  GHS04: 'gas cylinder',
+  GHS05: 'corrosion',
+  GHS06: 'skull and crossbones',
+  GHS07: 'exclamation mark',
+  GHS08: 'health hazard',
+  GHS09: 'environment',
+};

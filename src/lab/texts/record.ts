@@ -1,0 +1,31 @@
+const teams = (number: number) => (number === 1 ? '1 team' : `${number} teams`);
+const list = (parts: readonly string[]) => parts.join(', ');
+
+/** Words of the day's record. Counts and plain words; names come only in the text that is copied. */
+export const recordWords = {
+  ofTeams: ({ some, all }: { some: number; all: number }) => `${some} of ${teams(all)}`,
+  absent: (number: number) => `${teams(number)} absent`,
+  wentWell: (titles: readonly string[]) => `On target in every team: ${list(titles)}.`,
+  mostTries: (rows: readonly { title: string; tries: number; teams: number }[]) =>
+    `Most tries: ${list(rows.map(({ title, tries, teams: some }) => `${title} (at least ${tries}, several in ${teams(some)})`))}.`,
+  stillOpen: (matches: readonly { words: string; teams: number }[]) =>
+    `Still open: ${list(matches.map(({ words, teams: some }) => `${words} (${teams(some)})`))}.`,
+  goOnAt: ({ title, teams: some }: { title: string; teams: number }) => `Go on at ${title} (${teams(some)}).`,
+  absentLabel: 'absent',
+  day: (day: string) => `Record of ${day}`,
+  nothing: 'No class has entries today.',
+  named: (words: string, names: readonly string[]) => `${words} (${list(names)})`,
+  labels: {
+    day: 'day',
+    className: 'class',
+    activity: 'activity',
+    aim: 'aim',
+    present: 'present',
+    finished: 'finished',
+    wentWell: 'what went well',
+    hard: 'what was hard',
+    poll: 'poll',
+    next: 'what is next',
+    notes: 'in your own words',
+  },
+} as const;

@@ -1,0 +1,19 @@
+import { callHost } from '../callHost.ts';
+import { element } from '../page/element.ts';
+import { keyTable } from '../prepare/keyTable.ts';
+import { texts } from '../texts.ts';
+import type { OpenedPage } from './openedPage.ts';
+import { readingPage } from './readingPage.ts';
+
+/** The key of every team, on paper; it comes from the script and stands in no sheet. */
+export const keyPage = (): OpenedPage =>
+  readingPage({
+    title: texts.pages.key.title,
+    className: 'key-page',
+    read: () => callHost('readKey'),
+    draw: ({ teams, activity, date }) => [
+      element('p', { class: 'notice' }, texts.pages.key.warning),
+      element('p', { class: 'clock' }, `${activity} · ${date}`),
+      ...teams.map(keyTable),
+    ],
+  });

@@ -1,0 +1,75 @@
+import type { PreparationView } from '../../host/calls.ts';
+import { callHost } from '../callHost.ts';
+import { choice } from '../page/choice.ts';
+import { element } from '../page/element.ts';
+import { field } from '../page/field.ts';
+import { texts } from '../texts.ts';
+import type { OpenedPage } from './openedPage.ts';
+import { readingPage } from './readingPage.ts';
+
+type Label = PreparationView['labels'][number];
+
+/** Labels, several on a sheet of paper; the date is filled in and may be changed, initials are written by hand. */
+export const labelsPage = (): OpenedPage =>
+  readingPage({
+    title: texts.pages.labels.title,
+    className: 'labels-page',
+    read: () => callHost('readPreparation'),
+    draw: drawn,
+  });
+
+function drawn({ labels, date }: PreparationView): readonly HTMLElement[] {
+  const words = texts.pages.labels;
+  const groups = [...new Set(labels.map(({ whose }) => groupOf(whose)))];
+  const which = choice(
+    [{ value: '', label: words.all }, ...groups.map((group) => ({ value: group, label: group }))],
+    '',
+  );
+  const day = element('input', { type: 'text', value: date, maxlength: 40, autocomplete: 'off' });
+  const sheet = element('ul', { class: 'labels' });
+  const draw = () => {
+    const chosen = labels.filter(({ whose }) => which.value === '' || groupOf(whose) === which.value);
+    sheet.replaceChildren(
+      ...chosen.flatMap((label) => Array.from({ length: label.copies }, () => labelItem(label, day.value))),
+    );
+  };
+  which.addEventListener('change', draw);
+  day.addEventListener('input', draw);
+  draw();
+  return [
+    element(
+      'div',
+      { class: 'not-on-paper label-choices' },
+      element('p', { class: 'hint' }, words.about),
+      field({ id: 'label-group', label: words.which, control: which }).root,
+      field({ id: 'label-date', label: words.date, control: day }).root,
+    ),
+    sheet,
+  ];
+}
+
+/** Labels of one class are printed together. */
+const groupOf = (whose: string): string => whose.split(' · ')[0] ?? whose;
+
+function labelItem(label: Label, date: string): HTMLElement {
+  const words = texts.pages.labels;
+  const { name, formula, strength, signalWord, statements, pictograms, advice, deferring, whose } = label;
+  return element(
+    'li',
+    { class: 'label' },
+    element('p', { class: 'label-name' }, name === formula ? formula : `${name}, ${formula}`),
+    element('p', { class: 'label-strength' }, strength),
+    element('p', { class: 'label-signal' }, signalWord === '' ? words.noSignal : signalWord),
+    pictograms.length > 0 && element('p', { class: 'label-pictograms' }, pictograms.join(' · ')),
+    element('ul', {}, ...statements.map((statement) => element('li', {}, statement))),
+    advice.length > 0 && element('p', {}, advice.join(' ')),
+    element('p', { class: 'label-deferring' }, deferring),
+    element(
+      'p',
+      { class: 'label-foot' },
+      element('span', {}, whose),
+      element('span', {}, words.made(date)),
+      element('span', {}, `${words.initials} `, element('span', { class: 'blank-line' })),
+    ),
+  );
+}

@@ -1,0 +1,88 @@
+import type { PaperView } from '../../host/calls.ts';
+import { callHost } from '../callHost.ts';
+import { choice } from '../page/choice.ts';
+import { element } from '../page/element.ts';
+import { field } from '../page/field.ts';
+import { texts } from '../texts.ts';
+import type { OpenedPage } from './openedPage.ts';
+import { readingPage } from './readingPage.ts';
+
+type Team = PaperView['teams'][number];
+
+/** A table for a team without a device: its own numbers, room to write, and a figure to check each result by. */
+export const paperPage = (): OpenedPage =>
+  readingPage({
+    title: texts.pages.paper.title,
+    className: 'paper-page',
+    read: () => callHost('readPaper'),
+    draw: drawn,
+  });
+
+function drawn(view: PaperView): readonly HTMLElement[] {
+  const words = texts.pages.paper;
+  const which = choice(
+    [
+      { value: '', label: words.all },
+      ...view.teams.map(({ className, team, key }) => ({ value: key, label: `${className} · ${team}` })),
+    ],
+    view.teams[0]?.key ?? '',
+  );
+  const sheets = element('div', {});
+  const draw = () => {
+    const chosen = view.teams.filter(({ key }) => which.value === '' || key === which.value);
+    sheets.replaceChildren(...chosen.map((team) => teamSheet(team, view)));
+  };
+  which.addEventListener('change', draw);
+  draw();
+  return [
+    element(
+      'div',
+      { class: 'not-on-paper' },
+      element('p', { class: 'hint' }, words.about),
+      field({ id: 'paper-team', label: words.which, control: which }).root,
+    ),
+    sheets,
+  ];
+}
+
+function teamSheet({ className, team, steps }: Team, { activity, aim, date }: PaperView): HTMLElement {
+  const words = texts.pages.paper;
+  return element(
+    'section',
+    { class: 'paper-sheet' },
+    element('h2', {}, `${className} · ${team}`),
+    element('p', {}, `${activity} · ${date}`),
+    element('p', {}, aim),
+    element('p', { class: 'check-rule' }, element('b', {}, words.ruleTitle), ` ${words.rule} ${words.ruleExample}`),
+    element(
+      'table',
+      { class: 'paper-table' },
+      element(
+        'thead',
+        {},
+        element('tr', {}, ...words.headings.map((heading) => element('th', { scope: 'col' }, heading))),
+      ),
+      element(
+        'tbody',
+        {},
+        ...steps.map((step) =>
+          element(
+            'tr',
+            {},
+            element('th', { scope: 'row' }, element('b', {}, step.title), element('p', {}, step.shown)),
+            element('td', { class: 'room' }, element('span', { class: 'spoken' }, words.write)),
+            element('td', {}, step.unit),
+            element('td', {}, selfCheck(step)),
+          ),
+        ),
+      ),
+    ),
+    element('p', {}, words.doneCount(steps.filter(({ kind }) => kind !== 'told').length)),
+  );
+}
+
+function selfCheck({ checkFigures, kind }: Team['steps'][number]): string {
+  const words = texts.pages.paper;
+  if (checkFigures.length > 0) return words.figures(checkFigures.map(String));
+  return words.otherwise[kind] ?? words.otherwise.calculated;
+}

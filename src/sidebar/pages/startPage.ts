@@ -1,0 +1,50 @@
+import type { PageName } from '../../host/pages.ts';
+import { callHost } from '../callHost.ts';
+import { element } from '../page/element.ts';
+import { particlesPage } from '../particles/particlesPage.ts';
+import { texts } from '../texts.ts';
+import { donePage } from './donePage.ts';
+import { keyPage } from './keyPage.ts';
+import { labelsPage } from './labelsPage.ts';
+import type { OpenedPage } from './openedPage.ts';
+import { paperPage } from './paperPage.ts';
+import { periodPage } from './periodPage.ts';
+import { preparationPage } from './preparationPage.ts';
+
+/** What each page shows; `about` is what the sidebar handed over, such as the name of a class. */
+const pages: Readonly<Partial<Record<PageName, (about: string) => OpenedPage>>> = {
+  preparation: preparationPage,
+  labels: labelsPage,
+  key: keyPage,
+  paper: paperPage,
+  period: periodPage,
+  done: donePage,
+  particles: particlesPage,
+};
+
+/** Shows the page that the document was opened for; false where it was opened as the sidebar. */
+export function startPage(): boolean {
+  const { page: name = '', about = '' } = document.body.dataset;
+  const make = (pages as Readonly<Record<string, ((about: string) => OpenedPage) | undefined>>)[name];
+  if (make === undefined) return false;
+  const page = make(about);
+  const trouble = element('p', { class: 'field-problem', role: 'status' });
+  const back = async () => {
+    const outcome = await callHost('openPage', 'sidebar');
+    trouble.textContent = outcome.ok ? '' : outcome.problem.message;
+  };
+  document.body.classList.add('opened-page', page.isProjected ? 'projected' : 'on-paper');
+  document.body.append(
+    element(
+      'div',
+      { class: 'page-bar', role: 'region', 'aria-label': texts.pages.bar },
+      !page.isProjected &&
+        element('button', { type: 'button', class: 'act', onclick: () => window.print() }, texts.pages.print),
+      element('button', { type: 'button', class: 'act two', onclick: () => void back() }, texts.pages.back),
+      trouble,
+    ),
+    element('main', {}, page.root),
+  );
+  page.enter?.();
+  return true;
+}

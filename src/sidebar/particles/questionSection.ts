@@ -1,0 +1,61 @@
+import type { Shown } from '../../lab/activity.ts';
+import { letteredOptions } from '../../lab/checkChoice.ts';
+import type { Question } from '../../lab/questions/question.ts';
+import { element } from '../page/element.ts';
+import { texts } from '../texts.ts';
+
+/** A line with the team's own values in place. */
+const filled = (pieces: readonly Shown[], givens: Readonly<Record<string, string>>): string =>
+  pieces
+    .map((piece) => {
+      if (typeof piece === 'string') return piece;
+      const value = givens[piece.given] ?? '';
+      return value === '' ? '' : `${piece.before ?? ''}${value}${piece.after ?? ''}`;
+    })
+    .join('');
+
+/** Questions to ask beside the picture, lettered as in the class sheet; the reasons stay folded until they are wanted. */
+export const questionSection = (
+  questions: readonly Question[],
+  givens: Readonly<Record<string, string>>,
+): HTMLElement => {
+  const { particles } = texts;
+  return element(
+    'section',
+    { class: 'questions' },
+    element('h2', {}, particles.questionsTitle),
+    element('p', { class: 'hint' }, particles.questionsAbout),
+    ...questions.map((question) => {
+      const options = letteredOptions(question.name);
+      return element(
+        'article',
+        { class: 'question' },
+        element('h3', {}, filled(question.stem, givens)),
+        element(
+          'ul',
+          { class: 'options' },
+          ...options.map(({ letter, item }) =>
+            element('li', {}, element('b', {}, `${letter}  `), filled(item.text, givens)),
+          ),
+        ),
+        element(
+          'details',
+          {},
+          element('summary', {}, particles.reasons),
+          element(
+            'ul',
+            { class: 'options' },
+            ...options.map(({ letter, item }) =>
+              element(
+                'li',
+                {},
+                element('b', {}, item.id === question.right.id ? particles.rightOne(letter) : `${letter}  `),
+                item.reply,
+              ),
+            ),
+          ),
+        ),
+      );
+    }),
+  );
+};

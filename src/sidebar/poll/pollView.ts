@@ -1,0 +1,164 @@
+import type { PollView } from '../../host/calls.ts';
+import {
+  answersOf,
+  dayBefore,
+  type PollSummary,
+  pollChange,
+  pollDays,
+  pollSummary,
+  type StatementCounts,
+} from '../../lab/poll/pollSummary.ts';
+import { callHost } from '../callHost.ts';
+import { choice } from '../page/choice.ts';
+import { element } from '../page/element.ts';
+import { field } from '../page/field.ts';
+import { focusHeading, viewHeading } from '../page/heading.ts';
+import { problemNotice } from '../page/notice.ts';
+import type { Page } from '../page/page.ts';
+import type { View } from '../page/view.ts';
+import { waiting } from '../page/waiting.ts';
+import { texts } from '../texts.ts';
+import { pollBars } from './pollBars.ts';
+
+/** What the class says about the lesson: counts by statement, what changed since last time, and the open lines. */
+export function pollView(page: Page): View {
+  const words = texts.poll;
+  const status = element('p', { class: 'waiting', role: 'status' });
+  const trouble = element('div', {});
+  const pick = element('div', {});
+  const content = element('div', {});
+  const root = element(
+    'div',
+    { class: 'view poll' },
+    viewHeading(words.title),
+    status,
+    trouble,
+    pick,
+    content,
+    element(
+      'div',
+      { class: 'actions' },
+      element('button', { type: 'button', class: 'act', onclick: () => void read() }, words.again),
+    ),
+    element('p', { class: 'hint' }, words.honest),
+  );
+  let className = '';
+  let day = '';
+
+  async function read(): Promise<void> {
+    const outcome = await waiting(status, words.reading, callHost('readPoll'));
+    if (!outcome.ok) {
+      trouble.replaceChildren(
+        problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void read() }),
+      );
+      return;
+    }
+    trouble.replaceChildren();
+    frame(outcome.value);
+  }
+
+  function frame(poll: PollView): void {
+    if (poll.sheet === '') {
+      pick.replaceChildren();
+      content.replaceChildren(
+        element('p', {}, words.noSheet),
+        element('button', { type: 'button', class: 'act two', onclick: () => page.show('plan') }, words.toPlan),
+      );
+      return;
+    }
+    if (poll.answers.length === 0) {
+      pick.replaceChildren();
+      content.replaceChildren(element('p', {}, words.nobody(poll.sheet)));
+      return;
+    }
+    const classes = [...new Set([...page.lesson.classes, ...poll.answers.map((answer) => answer.className)])].filter(
+      (name) => name !== '',
+    );
+    if (className !== '' && !classes.includes(className)) className = '';
+    const days = pollDays(poll.answers, className);
+    if (!days.includes(day)) day = days[0] ?? '';
+    const classChoice = choice(
+      [{ value: '', label: words.allClasses }, ...classes.map((name) => ({ value: name, label: name }))],
+      className,
+    );
+    const dayChoice = choice(
+      days.map((name) => ({ value: name, label: words.day(name, name === poll.today) })),
+      day,
+    );
+    classChoice.addEventListener('change', () => {
+      className = classChoice.value;
+      frame(poll);
+      document.getElementById('poll-class')?.focus();
+    });
+    dayChoice.addEventListener('change', () => {
+      day = dayChoice.value;
+      draw(poll);
+    });
+    pick.replaceChildren(
+      field({ id: 'poll-class', label: words.pickClass, control: classChoice }).root,
+      ...(days.length === 0 ? [] : [field({ id: 'poll-day', label: words.pickDay, control: dayChoice }).root]),
+    );
+    draw(poll);
+  }
+
+  function draw({ answers }: PollView): void {
+    const now = pollSummary(answersOf(answers, { className, day }));
+    if (now.answers === 0) {
+      content.replaceChildren(element('p', {}, words.noneHere));
+      return;
+    }
+    const earlier = dayBefore(answers, { className, day });
+    const before =
+      earlier === undefined
+        ? undefined
+        : { day: earlier, summary: pollSummary(answersOf(answers, { className, day: earlier })) };
+    const most = Math.max(1, ...now.statements.flatMap(({ counts }) => counts));
+    content.replaceChildren(
+      element('p', { class: 'clock' }, words.answers(now)),
+      ...now.statements.map((statement, place) => statementSection({ statement, place, now, before, most })),
+      element(
+        'section',
+        {},
+        element('h2', {}, words.openLines),
+        now.openLines.length === 0
+          ? element('p', { class: 'hint' }, words.noLines)
+          : element('ul', { class: 'open-lines' }, ...now.openLines.map((line) => element('li', {}, line))),
+      ),
+    );
+  }
+
+  return {
+    root,
+    enter() {
+      focusHeading(root);
+      void read();
+    },
+    leave() {},
+  };
+}
+
+interface StatementParts {
+  readonly statement: StatementCounts;
+  readonly place: number;
+  readonly now: PollSummary;
+  readonly before: { readonly day: string; readonly summary: PollSummary } | undefined;
+  readonly most: number;
+}
+
+function statementSection({ statement, place, now, before, most }: StatementParts): HTMLElement {
+  const words = texts.poll;
+  const earlier = before?.summary.statements[place];
+  const change = before === undefined ? undefined : pollChange(now, before.summary)[place];
+  return element(
+    'section',
+    {},
+    element('h2', {}, statement.statement),
+    pollBars(statement, most),
+    element('p', { class: 'hint' }, words.agree(statement)),
+    before !== undefined &&
+      earlier !== undefined &&
+      change !== undefined &&
+      element('p', { class: 'change' }, words.change[change], ' ', words.lastTime(before.day, earlier)),
+    statement.other > 0 && element('p', { class: 'hint' }, words.otherWords(statement.other)),
+  );
+}

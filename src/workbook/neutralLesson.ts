@@ -1,0 +1,64 @@
+import type { Activity } from '../lab/activity.ts';
+import { defaultSettings } from '../lab/defaultSettings.ts';
+import { type Settings, settingNames, type TeamPlan } from '../lab/setup.ts';
+import type { Lesson } from './lesson.ts';
+import { classNames } from './planWorkbook.ts';
+import type { PlanReading } from './readLesson.ts';
+import { settingOptions } from './settingOptions.ts';
+import { words } from './words.ts';
+
+/** A number with its unit or sign, which is all that a setting without a list of options holds. */
+const number = /^[\d.,]+( ?[%a-z]{1,3})?$/i;
+
+/**
+ * The lesson as it may be given on: settings, shelf and numbers as they are, with counted names in place of those of
+ * classes and teams, keys of our own, and nothing of what people added to the Plan besides.
+ */
+export function neutralLesson(reading: PlanReading, activity: Activity): Lesson {
+  const classes = classNames(reading);
+  const givenNames = activity.givens.map(({ name }) => name);
+  const teamsSoFar = classes.map(() => 0);
+  const teams = reading.teams.map((line): TeamPlan => {
+    const place = classes.indexOf(line.className);
+    const teamNumber = (teamsSoFar[place] ?? 0) + 1;
+    teamsSoFar[place] = teamNumber;
+    const givens: Record<string, string> = {};
+    for (const name of givenNames) givens[name] = line.givens[name] ?? '';
+    return {
+      key: `c${place + 1}-t${teamNumber}`,
+      className: words.share.className(place + 1),
+      team: words.share.team(teamNumber),
+      givens,
+    };
+  });
+  const givens: Record<string, string> = {};
+  for (const name of givenNames) givens[name] = reading.setup.givens[name] ?? '';
+  return {
+    setup: {
+      ...reading.setup,
+      givens,
+      settings: plainSettings(reading.setup.settings, activity),
+      classes: classes.map((_, index) => ({
+        name: words.share.className(index + 1),
+        teams: Array.from({ length: teamsSoFar[index] ?? 0 }, (__, team) => words.share.team(team + 1)),
+      })),
+    },
+    activity,
+    teams,
+    givenNames,
+    invented: false,
+  };
+}
+
+/** Settings whose value is one of the options or a number; anything else that was typed there becomes the usual value. */
+function plainSettings(settings: Settings, activity: Activity): Settings {
+  const plain: Record<string, string> = {};
+  for (const name of settingNames) {
+    const value = settings[name];
+    const options = settingOptions[name];
+    const fits = options === undefined ? number.test(value) : options.includes(value);
+    plain[name] = fits ? value : defaultSettings[name];
+  }
+  plain.activity = activity.id;
+  return plain as Settings;
+}

@@ -1,0 +1,29 @@
+import type { Step } from '../lab/activity.ts';
+import { readNumber } from '../measurement/readNumber.ts';
+import { readQuantity } from '../measurement/readQuantity.ts';
+import type { ClassReading } from './readClassSheet.ts';
+
+/** Checks under which a percent error is worked rightly and from readings that are sound. */
+const soundChecks = ['on target', 'close'];
+
+/**
+ * The percent errors that a class has found, smallest first, without names: one for each team whose row stands. Undefined
+ * in an activity that asks for none.
+ */
+export function percentErrors(
+  { blocks }: ClassReading,
+  { steps, decimalMark }: { readonly steps: readonly Step[]; readonly decimalMark: 'point' | 'comma' },
+): readonly number[] | undefined {
+  const asked = steps
+    .filter((step) => step.kind === 'calculated' && step.quantity === 'percent error')
+    .map(({ id }) => id);
+  if (asked.length === 0) return undefined;
+  return blocks
+    .flatMap(({ steps: rows }) => rows.filter(({ step, check }) => asked.includes(step) && soundChecks.includes(check)))
+    .flatMap(({ entry, step }) => {
+      const plain = readNumber(entry, step, { decimalMark });
+      const read = plain.ok ? plain : readQuantity(entry, 'percent', step, { decimalMark });
+      return read.ok ? [Math.abs(read.value.value)] : [];
+    })
+    .sort((one, other) => one - other);
+}

@@ -1,0 +1,82 @@
+import { dayPreparation } from '../lab/preparation/dayPreparation.ts';
+import { type PreparationRow, preparationRows } from '../lab/preparation/preparationRows.ts';
+import { preparationTexts } from '../lab/texts/preparation.ts';
+import type { Lesson, SheetNames } from './lesson.ts';
+import { words } from './words.ts';
+import { blank, type CellContent, type SheetPlan, text } from './workbook.ts';
+
+const headingRow = 5;
+/** Always as many rows, so that a shorter list leaves nothing of a longer one behind. */
+const lineCount = 150;
+const columns = { section: 1, what: 2, amount: 3, withSpare: 4, unit: 5, note: 6, mark: 7 } as const;
+
+const amount = (value: number | undefined): CellContent => (value === undefined ? blank : { kind: 'number', value });
+
+const cellsOf = ({ section, what, amount: needed, withSpare, unit, note }: PreparationRow): CellContent[] => [
+  text(preparationTexts.sections[section]),
+  text(what),
+  amount(needed),
+  amount(withSpare),
+  text(unit),
+  text(note),
+];
+
+/**
+ * Prepare: what the day takes, as plain text and numbers. Students can read this sheet, so a number that would be an
+ * answer of theirs is left to the sidebar.
+ */
+export function planPrepareSheet({ setup, activity, teams }: Lesson, names: Pick<SheetNames, 'prepare'>): SheetPlan {
+  const { prepare } = words;
+  const { settings, shelf } = setup;
+  const day = dayPreparation({ activity, teams, shelf, settings });
+  const rows = preparationRows(day, settings['decimal mark'] === 'comma' ? 'comma' : 'point', { forEveryone: true });
+  const fits = rows.length <= lineCount;
+  const shown = (fits ? rows : rows.slice(0, lineCount - 1)).map(cellsOf);
+  if (!fits) {
+    const more = preparationTexts.more(rows.length - lineCount + 1);
+    shown.push([blank, text(more), blank, blank, blank, blank]);
+  }
+  const empty = Array.from({ length: lineCount - shown.length }, () =>
+    Array.from({ length: columns.note }, () => blank),
+  );
+  const lines = { row: headingRow + 1, rows: lineCount };
+  return {
+    name: names.prepare,
+    role: { kind: 'prepare' },
+    rowCount: headingRow + lineCount,
+    columnCount: columns.mark,
+    columnWidths: [120, 230, 70, 80, 80, 560, 28],
+    hiddenColumns: undefined,
+    frozenRows: 1,
+    frozenColumns: 0,
+    blocks: [
+      { row: 1, column: 1, cells: [[text(prepare.title)], ...prepare.notes.map((note) => [text(note)])] },
+      {
+        row: headingRow,
+        column: 1,
+        cells: [[...prepare.headings.map(text), text(prepare.mark)]],
+      },
+      { row: headingRow + 1, column: 1, cells: [...shown, ...empty] },
+    ],
+    checks: [],
+    looks: [
+      { row: 1, column: 1, rows: 1, columns: columns.note, look: 'title' },
+      { row: 2, column: 1, rows: prepare.notes.length, columns: columns.note, look: 'note' },
+      { row: headingRow, column: 1, rows: 1, columns: columns.note, look: 'heading' },
+      { row: headingRow, column: columns.mark, rows: 1, columns: 1, look: 'quiet' },
+      { ...lines, column: columns.section, columns: 1, look: 'quiet' },
+      { ...lines, column: columns.what, columns: 1, look: 'question' },
+      { ...lines, column: columns.amount, columns: 2, look: 'progress' },
+      { ...lines, column: columns.unit, columns: 2, look: 'question' },
+    ],
+    formats: [{ ...lines, column: columns.amount, columns: 2, format: 'General' }],
+    states: [],
+    choices: [],
+    writable: [],
+    unprotected: [],
+    spill: [],
+    // One mark, so that another list is written in place and never makes another sheet.
+    identity: { firstRow: headingRow, columns: [columns.mark], rows: [[prepare.mark]] },
+    carried: [],
+  };
+}

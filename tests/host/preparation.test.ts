@@ -1,0 +1,154 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
+import { answerOf, buildSetup, call, open, typeIn } from './bench.ts';
+import { sheetState, valueAt, workbookText } from './cells.ts';
+import { setup } from './setup.ts';
+
+const page = '<!DOCTYPE html>\n<html>\n<body>\n<p>sidebar</p>\n</body></html>';
+const three = {
+  ...setup,
+  classes: [{ name: 'Fern class', teams: ['Otter', 'Heron', 'Vole'] }, ...setup.classes.slice(1)],
+};
+const saved = (() => {
+  const host = open();
+  buildSetup(host, three);
+  return host.save();
+})();
+let host: StandIn;
+beforeEach(() => {
+  host = open({ saved, sidebarHtml: page });
+});
+const column = (sheet: string, number: number) =>
+  Array.from({ length: 60 }, (_, index) => valueAt(host, { sheet, row: index + 1, column: number }));
+const rowOf = (sheet: string, what: string) => column(sheet, 2).indexOf(what) + 1;
+const stockCell = (key: string) => {
+  const row = Array.from({ length: 80 }, (_, index) => index + 1).find(
+    (line) => valueAt(host, { sheet: 'Plan', row: line, column: 1 }) === key,
+  );
+  return [row ?? 0, 5] as const;
+};
+
+describe('opening pages', () => {
+  it('opens a page of the same file with a mark, and names typed by people as data', () => {
+    expect(call(host, 'openPage', 'labels', '"><script>alert(1)</script>').ok).toBe(true);
+    const panel = host.takePanel?.('teacher');
+    expect(panel?.kind).toBe('dialog');
+    expect(panel?.title).toBe('Labels to print');
+    expect(panel?.html).toContain('<body data-page="labels" data-about="&#34;&#62;&#60;script&#62;alert(1)');
+    expect(panel?.html).not.toContain('<script>alert(1)');
+  });
+
+  it('opens the sidebar again, unmarked', () => {
+    expect(call(host, 'openPage', 'sidebar').ok).toBe(true);
+    const panel = host.takePanel?.('teacher');
+    expect(panel?.kind).toBe('sidebar');
+    expect(panel?.html).toBe(page);
+  });
+
+  it('refuses a page that nobody knows, in three parts', () => {
+    const outcome = call(host, 'openPage', 'wages' as 'labels');
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected a page .* for .*, received “wages”\. .+\.$/);
+  });
+});
+
+/*
+ * Four teams of the same invented numbers: KBr, 0.300 mol/L in 200 mL, 7.1401 g each (119.002 g/mol).
+ * 4 × 7.1401 = 28.5605 → 28.57 g; × 1.10 = 31.4166 → 31.42 g.
+ */
+describe('preparation from the Plan', () => {
+  it('is worked out for the sidebar and writes nothing', () => {
+    const before = workbookText(host);
+    const view = answerOf(call(host, 'readPreparation'));
+    const solids = view.sections.find(({ name }) => name === 'solids');
+    expect(solids?.rows[0]).toMatchObject({ what: 'KBr, solid', amount: 28.57, withSpare: 31.42, unit: 'g' });
+    expect(view.labels).toHaveLength(1 + 4 * 2);
+    expect(view.periods).toHaveLength(2);
+    expect(view.date).toMatch(/^\d{4}-\d\d-\d\d$/);
+    expect(workbookText(host)).toBe(before);
+  });
+
+  it('follows the Plan at once, spare included', () => {
+    const [row, given] = stockCell('c1-t1');
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.600']] });
+    const view = answerOf(call(host, 'readPreparation'));
+    // 28.5605 + 7.1401 = 35.7006 → 35.71 g
+    expect(view.sections.find(({ name }) => name === 'solids')?.rows[0]?.amount).toBe(35.71);
+  });
+
+  it('stands in the Prepare sheet as plain text and numbers', () => {
+    const row = rowOf('Prepare', 'KBr, solid');
+    expect(row).toBeGreaterThan(5);
+    expect(valueAt(host, { sheet: 'Prepare', row, column: 3 })).toBe('28.57');
+    expect(valueAt(host, { sheet: 'Prepare', row, column: 4 })).toBe('31.42');
+    expect(column('Prepare', 6).join(' ')).toContain('Local rules decide');
+  });
+
+  it('is written again in place, longer or shorter, and never as another sheet', () => {
+    const [row, given] = stockCell('c1-t1');
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.600']] });
+    const names = host.book.sheets.map(({ name }) => name);
+    answerOf(call(host, 'writePrepareSheet'));
+    expect(host.book.sheets.map(({ name }) => name)).toEqual(names);
+    expect(valueAt(host, { sheet: 'Prepare', row: rowOf('Prepare', 'KBr, solid'), column: 3 })).toBe('35.71');
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.300']] });
+    answerOf(call(host, 'writePrepareSheet'));
+    expect(valueAt(host, { sheet: 'Prepare', row: rowOf('Prepare', 'KBr, solid'), column: 3 })).toBe('28.57');
+  });
+
+  it('holds no answer of a team in the sheet: mass and stock volume stand in the sidebar only', () => {
+    const key = answerOf(call(host, 'readKey'));
+    const answers = key.teams.flatMap(({ lines }) =>
+      lines.filter(({ title }) => /mass|moles/i.test(title)).map(({ answer }) => answer.replace('about ', '')),
+    );
+    expect(answers.length).toBeGreaterThan(0);
+    const words = [2, 3, 4, 6].flatMap((number) => column('Prepare', number)).join(' | ');
+    for (const answer of answers.filter((text) => text !== '')) expect(words).not.toContain(answer);
+  });
+
+  it('says what to do in a file without a lesson', () => {
+    const empty = open();
+    for (const name of ['readPreparation', 'readKey', 'readPaper', 'writePrepareSheet'] as const) {
+      const outcome = call(empty, name);
+      expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received none\. .+\.$/);
+    }
+  });
+});
+
+describe('the key and the table on paper', () => {
+  it('works out the key and writes nothing', () => {
+    const before = workbookText(host);
+    const { teams } = answerOf(call(host, 'readKey'));
+    expect(teams.map(({ team }) => team)).toEqual(['Otter', 'Heron', 'Vole', 'Newt']);
+    expect(teams[0]?.lines.find(({ title }) => title === 'Mass to weigh')?.answer).toBe('7.14');
+    expect(workbookText(host)).toBe(before);
+  });
+
+  it('is written to a sheet only after a yes, as text, with the warning on top', () => {
+    const before = workbookText(host);
+    const refused = call(host, 'writeKeySheet', false);
+    expect(refused.ok ? '' : refused.problem.message).toContain('a yes to the warning');
+    expect(workbookText(host)).toBe(before);
+    const { name } = answerOf(call(host, 'writeKeySheet', true));
+    expect(name).toMatch(/^Key \d{4}-/);
+    expect(valueAt(host, { sheet: name, row: 1, column: 1 })).toContain('Everyone who can edit this file can read it');
+    expect(column(name, 4)).toContain('7.14');
+    const second = answerOf(call(host, 'writeKeySheet', true));
+    expect(second.name).not.toBe(name);
+    expect(sheetState(host, name)).toBeDefined();
+  });
+
+  it('puts no answer on paper', () => {
+    const key = answerOf(call(host, 'readKey'));
+    const paper = answerOf(call(host, 'readPaper'));
+    const words = JSON.stringify(paper.teams.map(({ steps }) => steps.map(({ shown, title }) => [title, shown])));
+    const masses = key.teams.flatMap(({ lines }) =>
+      lines.filter(({ title }) => /^(Molar mass|Moles|Mass to)/.test(title)).map(({ answer }) => answer),
+    );
+    expect(masses.length).toBeGreaterThan(6);
+    for (const answer of masses) expect(words).not.toContain(answer);
+    expect(paper.teams[0]?.steps.find(({ kind }) => kind === 'ticked')?.shown).toContain(
+      'This is no safety data sheet',
+    );
+    expect(paper.teams[0]?.steps.some(({ checkFigures }) => checkFigures.length > 0)).toBe(true);
+  });
+});

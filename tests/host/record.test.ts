@@ -1,0 +1,143 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
+import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
+import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { sheetState, valueAt } from './cells.ts';
+import { setup } from './setup.ts';
+
+const sheet = 'Fern class';
+const saved = (() => {
+  const host = open();
+  buildSetup(host, setup);
+  return host.save();
+})();
+
+let host: StandIn;
+beforeEach(() => {
+  host = open({ saved, clock: () => new Date('2026-03-02T10:00:00Z') });
+});
+const type = (key: string, step: string, entry: string) =>
+  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key, step }), 2, entry]] });
+const fern = () => {
+  const found = answerOf(call(host, 'readRecord')).classes.find(({ proposal }) => proposal.className === sheet);
+  if (found === undefined) throw new Error('Expected the class in the record.');
+  return found;
+};
+const row = (number: number) =>
+  Array.from({ length: 11 }, (_, index) => valueAt(host, { sheet: 'Record', row: number, column: index + 1 }));
+const cell = (number: number, column: number) => valueAt(host, { sheet: 'Record', row: number, column });
+const save = (words: Partial<RecordEntry> = {}) => {
+  const { proposal, saved: base } = fern();
+  return call(host, 'saveRecord', [{ entry: { ...(base ?? proposal), ...words }, base: base ?? null }]);
+};
+
+describe('readRecord', () => {
+  it('writes the entry from what happened, without a name, and writes nothing into the file', () => {
+    const before = host.book.sheets.length;
+    for (const entry of ['64', '65', '66', '119.00']) type('c1-t1', 'molar mass', entry);
+    type('c1-t1', 'moles of solute', '60');
+    const { proposal, names, hasEntriesToday } = fern();
+    expect(hasEntriesToday).toBe(true);
+    expect(proposal).toMatchObject({
+      day: '2026-03-02',
+      className: sheet,
+      present: '1 of 2 teams',
+      finished: '0 of 2 teams',
+      next: 'Go on at Moles of solute (1 team).',
+      notes: '',
+    });
+    expect(proposal.hard).toContain('Most tries: Molar mass (at least 4, several in 1 team).');
+    expect(proposal.hard).toContain('Still open: work with the volume left in mL (1 team).');
+    expect(names).toEqual({ present: ['Otter'], absent: [], finished: [] });
+    expect(JSON.stringify(proposal)).not.toMatch(/Otter|Heron/);
+    expect(host.book.sheets.length).toBe(before);
+  });
+});
+
+describe('saveRecord', () => {
+  it('makes the Record on the first save and keeps one row for each class and day', () => {
+    type('c1-t1', 'molar mass', '119.00');
+    answerOf(save());
+    answerOf(save({ notes: 'A calm hour.' }));
+    expect(row(5).slice(0, 3)).toEqual(['2026-03-02', sheet, expect.stringContaining('dilution')]);
+    expect(cell(5, 11)).toBe('A calm hour.');
+    expect(row(6).join('')).toBe('');
+  });
+  it('changes that row only', () => {
+    answerOf(save({ notes: 'First.' }));
+    typeIn(host, {
+      sheet: 'Record',
+      seat: 'teacher',
+      cells: [
+        [6, 1, '2026-03-01'],
+        [6, 2, sheet],
+        [6, 11, 'Sunday'],
+      ],
+    });
+    answerOf(save({ notes: 'Second.' }));
+    expect(cell(5, 11)).toBe('Second.');
+    expect(row(6)).toEqual(['2026-03-01', sheet, '', '', '', '', '', '', '', '', 'Sunday']);
+  });
+  it('keeps what the teacher wrote in the sheet after the sidebar had read it', () => {
+    answerOf(save({ notes: 'Calm.', hard: 'Units.' }));
+    const { saved: base } = fern();
+    typeIn(host, {
+      sheet: 'Record',
+      seat: 'teacher',
+      cells: [
+        [5, 8, 'Units and rounding.'],
+        [5, 11, 'Loud.'],
+      ],
+    });
+    if (base === undefined) throw new Error('Expected a row.');
+    answerOf(call(host, 'saveRecord', [{ entry: { ...base, notes: 'Busy.' }, base }]));
+    expect(cell(5, 8)).toBe('Units and rounding.');
+    expect(cell(5, 11)).toBe('Loud.\nBusy.');
+  });
+  it.each(['Otter was quick.', 'Ask Mirabelle again'])('refuses names: %s', (notes) => {
+    typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 8, 'Mirabelle']] });
+    const outcome = save({ notes });
+    expect(outcome).toMatchObject({ ok: false, problem: { field: 'Fern class.notes' } });
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected words without names .+ received “.+”\. Say/);
+    expect(host.book.sheets.some(({ name }) => name === 'Record')).toBe(false);
+  });
+  it('keeps words that begin like a formula as words', () => {
+    answerOf(save({ notes: '=1+1' }));
+    expect(cell(5, 11)).toBe('=1+1');
+    expect(sheetState(host, 'Record').metadata).toHaveLength(1);
+  });
+  it('goes by the headings where a column was moved in, and asks for them where one is gone', () => {
+    answerOf(save());
+    typeIn(host, { sheet: 'Record', seat: 'teacher', cells: [[4, 11, 'remarks']] });
+    expect(save({ notes: 'x' })).toMatchObject({ ok: false });
+    typeIn(host, {
+      sheet: 'Record',
+      seat: 'teacher',
+      cells: [
+        [4, 11, ''],
+        [4, 12, 'in your own words'],
+      ],
+    });
+    answerOf(save({ notes: 'Moved.' }));
+    expect(cell(5, 12)).toBe('Moved.');
+  });
+  it.each([null, [], 'x', [{}], [{ entry: { day: 'today' } }]])('refuses %j', (given) => {
+    expect(host.run('teacher', 'saveRecord', [given])).toMatchObject({ ok: false });
+  });
+  it('is not touched when the lesson is built again', () => {
+    answerOf(save({ notes: 'Kept.' }));
+    buildSetup(host, setup);
+    expect(cell(5, 11)).toBe('Kept.');
+  });
+});
+
+describe('recordDue', () => {
+  it('names a class with entries of today until its row is there', () => {
+    const due = () => answerOf(call(host, 'recordDue')).due;
+    expect(due()).toEqual([]);
+    type('c1-t1', 'molar mass', '119.00');
+    expect(due()).toEqual([sheet]);
+    answerOf(save());
+    expect(due()).toEqual([]);
+  });
+});

@@ -1,0 +1,227 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
+import type { EmptyWish } from '../../src/host/calls.ts';
+import type { Setup } from '../../src/lab/setup.ts';
+import { answerOf, buildSetup, call, open, typeIn } from './bench.ts';
+import { sheetState, valueAt } from './cells.ts';
+import { setup } from './setup.ts';
+
+/** Stands in every text that a person put somewhere: it must be nowhere afterwards. */
+const mark = 'Zyx';
+const named: Setup = {
+  ...setup,
+  classes: [
+    { name: `${mark} first`, teams: [`${mark} one`, 'Heron'] },
+    { name: `${mark} second`, teams: [`${mark} three`] },
+  ],
+};
+const first = `${mark} first`;
+const name = 'Bench copy';
+const saved = (() => {
+  const host = open({ name });
+  buildSetup(host, named);
+  return host.save();
+})();
+
+const clock = () => new Date('2026-03-02T10:00:00Z');
+let host: StandIn;
+beforeEach(() => {
+  host = open({ saved, name, clock });
+});
+
+const wish: EmptyWish = { fileName: '', keepHints: false, removeOthers: false };
+function empty(given: Partial<EmptyWish> = {}): void {
+  let state = answerOf(call(host, 'emptyCopy', { ...wish, ...given }));
+  while (!state.finished) state = answerOf(call(host, 'continueBuild'));
+}
+const rowsOf = (sheet: string, column: number, wanted: (value: string) => boolean): readonly number[] =>
+  Array.from({ length: sheetState(host, sheet).rows }, (_, index) => index + 1).filter((row) =>
+    wanted(valueAt(host, { sheet, row, column })),
+  );
+const sheetNames = () => host.book.sheets.map((sheet) => sheet.name);
+const stepRows = (sheet: string) => rowsOf(sheet, 12, (step) => step !== '' && step !== '1');
+
+/** Writes the mark wherever a person can: cells, notes, names of sheets and ranges, protections, properties. */
+function markEverything(): void {
+  const cells = stepRows(first).flatMap((row) => [
+    [row, 2, `${mark} entry`] as const,
+    [row, 7, `${mark} help`] as const,
+    [row, 8, `${mark} who`] as const,
+  ]);
+  typeIn(host, { sheet: first, cells });
+  typeIn(host, {
+    sheet: first,
+    seat: 'teacher',
+    cells: [
+      [2, 20, `${mark} beside`],
+      [1, 1, `${mark} title`],
+    ],
+  });
+  const { proposal } = answerOf(call(host, 'readRecord')).classes[0] ?? { proposal: undefined };
+  if (proposal === undefined) throw new Error('Expected a class.');
+  answerOf(call(host, 'saveRecord', [{ entry: { ...proposal, notes: 'Calm.' }, base: null }]));
+  typeIn(host, {
+    sheet: 'Record',
+    seat: 'teacher',
+    cells: [
+      [9, 3, `${mark} record`],
+      [5, 11, `${mark} own words`],
+    ],
+  });
+  const hints = rowsOf('Help', 1, (value) => value === 'molar mass');
+  const lastHelp = Math.max(...rowsOf('Help', 1, (value) => value !== ''));
+  typeIn(host, {
+    sheet: 'Help',
+    seat: 'teacher',
+    cells: [
+      [hints[0] ?? 0, 3, `${mark} hint`],
+      [hints[0] ?? 0, 4, `https://example.org/${mark}`],
+      [lastHelp + 1, 1, `${mark} step`],
+      [lastHelp + 1, 2, '1'],
+      [lastHelp + 1, 3, `${mark} added`],
+    ],
+  });
+  for (const sheet of ['Poll', 'Prepare', 'Progress']) {
+    const cells = [8, 12, 20].flatMap((row) =>
+      [2, 3, 4].map((column) => [row, column, `${mark} in ${sheet}`] as const),
+    );
+    typeIn(host, { sheet, seat: 'teacher', cells });
+  }
+  const line = rowsOf('Plan', 1, (value) => value === 'c1-t1')[0] ?? 0;
+  const heading = rowsOf('Plan', 1, (value) => value === 'key')[0] ?? 0;
+  const seed = rowsOf('Plan', 1, (value) => value === 'seed')[0] ?? 0;
+  answerOf(call(host, 'setAbsent', 'c1-t1', true));
+  typeIn(host, {
+    sheet: 'Plan',
+    seat: 'teacher',
+    cells: [
+      [line, 1, `${mark}-key`],
+      [heading, 15, `${mark} heading`],
+      [line, 15, `${mark} remark`],
+      [seed, 2, `${mark} seed`],
+      [2, 6, `${mark} in a free cell`],
+    ],
+  });
+  buildAgain();
+  for (const sheet of host.book.sheets) {
+    host.book.decorate(sheet, 7, 2, (cell) => ({ ...cell, note: `${mark} note` }));
+    for (const protection of sheet.protections) protection.description = `${mark} protection`;
+    sheet.metadata.push({
+      id: 9000 + sheet.id,
+      key: 'labrow-extra',
+      value: `${mark} sheet metadata`,
+      visibility: 'DOCUMENT',
+    });
+  }
+  host.book.metadata.push({ id: 9999, key: 'labrow-file', value: `${mark} file metadata`, visibility: 'DOCUMENT' });
+  host.book.setNamed(`${mark}_range`, sheetState(host, first), { row: 3, column: 1, rows: 1, columns: 1 });
+  const state = JSON.parse(host.save());
+  state.properties.document.push(['labrow.other', `${mark} property`]);
+  host = open({ saved: JSON.stringify(state), name, clock });
+}
+
+/** With another activity the earlier sheets are kept under dated names: they are full of names too. */
+function buildAgain(): void {
+  const twice = host.save();
+  expect(twice).toContain(mark);
+  buildSetup(host, { ...named, classes: [...named.classes.slice(0, 1)] });
+}
+
+/** Everything that would be kept in the file, but for its own name. */
+const marksIn = (): readonly string[] => host.save().match(new RegExp(`.{0,60}${mark}.{0,60}`, 'g')) ?? [];
+
+describe('emptyCopy', () => {
+  it('leaves nothing personal anywhere in the file', () => {
+    markEverything();
+    expect(marksIn().length).toBeGreaterThan(60);
+    empty({ fileName: name, removeOthers: true });
+    expect(marksIn()).toEqual([]);
+  });
+
+  it('leaves the plan: numbers, settings and working checks, with counted names', () => {
+    const before = answerOf(call(host, 'readLesson')).setup;
+    empty();
+    const after = answerOf(call(host, 'readLesson'));
+    expect(after).toMatchObject({ built: true, problems: [] });
+    expect(after.setup).toEqual({
+      ...before,
+      classes: [
+        { name: 'Class 1', teams: ['Team 1', 'Team 2'] },
+        { name: 'Class 2', teams: ['Team 1'] },
+      ],
+    });
+    expect(sheetNames()).toEqual(expect.arrayContaining(['Plan', 'Class 1', 'Class 2', 'Progress', 'Help']));
+    expect(sheetNames().filter((one) => /kept|Plan .|Class . ./.test(one))).toEqual([]);
+    const row = rowsOf('Class 1', 12, (step) => step === 'molar mass')[0] ?? 0;
+    typeIn(host, { sheet: 'Class 1', cells: [[row, 2, '119.00']] });
+    expect(valueAt(host, { sheet: 'Class 1', row, column: 4 })).toBe('on target');
+  });
+
+  it('keeps the own wording and links of Help where that was asked, lines added by hand included', () => {
+    const hint = rowsOf('Help', 1, (value) => value === 'molar mass')[0] ?? 0;
+    const last = Math.max(...rowsOf('Help', 1, (value) => value !== ''));
+    const cells = [
+      [hint, 3, 'Look at the table.'],
+      [hint, 4, 'https://example.org/table'],
+      [last + 1, 1, 'another step'],
+      [last + 1, 2, '2'],
+      [last + 1, 3, 'Think of volumes.'],
+    ] as const;
+    typeIn(host, { sheet: 'Help', seat: 'teacher', cells });
+    host.book.decorate(sheetState(host, 'Help'), hint, 3, (cell) => ({ ...cell, note: `${mark} note` }));
+    empty({ keepHints: true });
+    for (const [row, column, words] of cells) expect(valueAt(host, { sheet: 'Help', row, column })).toBe(words);
+    expect(marksIn()).toEqual([]);
+    expect(host.book.sheets.filter((sheet) => sheet.name.startsWith('Help'))).toHaveLength(1);
+  });
+
+  it('is refused where there are entries of today, unless the name of the file is typed', () => {
+    typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 2, '1']] });
+    expect(answerOf(call(host, 'readShare'))).toMatchObject({ fileName: name, entriesToday: 1 });
+    const before = host.save();
+    for (const fileName of ['', 'bench', `${name} 2`]) {
+      const outcome = call(host, 'emptyCopy', { ...wish, fileName });
+      expect(outcome).toMatchObject({ ok: false, problem: { field: 'fileName' } });
+      expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /);
+    }
+    expect(host.save()).toBe(before);
+    empty({ fileName: ` ${name} ` });
+    expect(marksIn()).toEqual([]);
+  });
+
+  it('asks for the name too where nobody noted when an entry was made', () => {
+    typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 2, '1']] });
+    typeIn(host, { sheet: first, seat: 'teacher', cells: [[stepRows(first)[0] ?? 0, 10, '']] });
+    expect(call(host, 'emptyCopy', wish)).toMatchObject({ ok: false });
+  });
+
+  it('needs no name for entries of another day', () => {
+    typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 2, '1']] });
+    host = open({ saved: host.save(), name, clock: () => new Date('2026-03-03T10:00:00Z') });
+    expect(answerOf(call(host, 'readShare')).entriesToday).toBe(0);
+    empty();
+    expect(marksIn()).toEqual([]);
+  });
+
+  it('leaves sheets that are not ours and says which, unless they are to go too', () => {
+    const rosters = host.book.addSheet('Roster', host.book.sheets.length);
+    typeIn(host, { sheet: rosters.name, seat: 'teacher', cells: [[1, 1, 'mine']] });
+    expect(answerOf(call(host, 'readShare')).otherSheets).toContain('Roster');
+    empty();
+    expect(valueAt(host, { sheet: 'Roster', row: 1, column: 1 })).toBe('mine');
+    empty({ removeOthers: true });
+    expect(host.book.sheets.map((sheet) => sheet.name)).not.toContain('Roster');
+  });
+
+  it('can be pressed again after it stopped, and is the same after twice', () => {
+    answerOf(call(host, 'emptyCopy', wish));
+    empty();
+    expect(marksIn()).toEqual([]);
+    expect(sheetNames()).toEqual(expect.arrayContaining(['Plan', 'Class 1', 'Class 2', 'Progress', 'Help']));
+    expect(sheetNames().filter((one) => /kept|Plan .|Class . ./.test(one))).toEqual([]);
+  });
+
+  it('says what to do in a file without a lesson', () => {
+    expect(call(open(), 'emptyCopy', wish)).toMatchObject({ ok: false });
+  });
+});

@@ -1,0 +1,282 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { RecordView, ShareView, TeamsView } from '../../src/host/calls.ts';
+import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
+import {
+  accessibilityFaults,
+  answerNext,
+  callsOf,
+  closeSidebar,
+  openSidebar,
+  type SidebarOptions,
+  sidewaysScroll,
+  startBrowser,
+} from './browser.ts';
+import type { FakeAnswers } from './fakeHost.ts';
+import { bad, building, builtLesson, classView, good } from './scenes.ts';
+
+let browser: Browser;
+let page: Page | undefined;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+});
+afterEach(async () => {
+  const open = page;
+  page = undefined;
+  if (open) await closeSidebar(open);
+});
+
+const value = (answer: unknown) => [{ value: answer }];
+const entry: RecordEntry = {
+  day: '2026-03-02',
+  className: 'Second period',
+  activity: 'A stock solution and its dilution',
+  aim: 'Make a solution of known concentration.',
+  present: '2 of 3 teams, 1 team absent',
+  finished: '1 of 3 teams',
+  wentWell: 'On target in every team: Molar mass.',
+  hard: 'Most tries: Moles of solute (at least 7, several in 2 teams).',
+  poll: 'Eight answers.',
+  next: 'Go on at Stock to measure out (1 team).',
+  notes: '',
+};
+const record: RecordView = {
+  day: '2026-03-02',
+  classes: [
+    {
+      proposal: entry,
+      names: { present: ['Basalt', 'Quartz'], absent: ['Granite'], finished: ['Basalt'] },
+      hasEntriesToday: true,
+    },
+    {
+      proposal: { ...entry, className: 'Fourth period', present: '0 of 2 teams', finished: '0 of 2 teams', poll: '' },
+      names: { present: [], absent: [], finished: [] },
+      hasEntriesToday: false,
+    },
+  ],
+};
+const share: ShareView = { fileName: 'Copy of solutions', entriesToday: 3, otherSheets: ['Roster'] };
+const teams: TeamsView = {
+  classes: [
+    {
+      name: 'Second period',
+      teams: [
+        { team: 'Basalt', key: 'c1-t1', absent: false },
+        { team: 'Granite', key: 'c1-t3', absent: true },
+      ],
+    },
+    { name: 'Fourth period', teams: [{ team: 'Slate', key: 'c2-t1', absent: false }] },
+  ],
+};
+const answers: FakeAnswers = {
+  readLesson: value(good(builtLesson)),
+  readClass: value(good(classView)),
+  recordDue: value(good({ due: ['Second period'] })),
+  readRecord: value(good(record)),
+  saveRecord: value(good({ saved: [entry] })),
+  readShare: value(good(share)),
+  readTeams: value(good(teams)),
+  setAbsent: value(good(null)),
+  addTeam: value(good(building(1))),
+  addClass: value(good(building(1))),
+  emptyCopy: value(good(building(1))),
+  continueBuild: [2, 3, 4, 5].map((done) => ({ value: good(building(done)) })),
+};
+async function open(name: string, options: Partial<SidebarOptions> = {}, more: FakeAnswers = {}): Promise<Page> {
+  const opened = await openSidebar(browser, { answers: { ...answers, ...more }, ...options });
+  page = opened;
+  await opened.getByRole('heading', { name: 'The class now' }).waitFor();
+  await opened.getByRole('navigation').getByRole('button', { name, exact: true }).click();
+  return opened;
+}
+const sent = async (opened: Page, name: string) =>
+  (await callsOf(opened)).filter((one) => one.name === name).map(({ args }) => args);
+const dayText = (opened: Page) => opened.getByLabel('Text of the day').inputValue();
+
+describe('record', () => {
+  it('shows the day as it happened, and keeps what was reworded', async () => {
+    const opened = await open('Record');
+    expect(await opened.getByLabel('Present').inputValue()).toBe(entry.present);
+    expect(await opened.locator('.clock').textContent()).toBe('Monday 2 March 2026');
+    await opened.getByLabel('Present').fill('2 of 3 teams, 7 people');
+    await opened.getByLabel('In your own words').fill('A calm hour.');
+    await opened.getByRole('button', { name: 'Keep it in the Record sheet' }).click();
+    await opened.getByText('Kept: 1 row in the Record sheet.').waitFor();
+    expect(await sent(opened, 'saveRecord')).toEqual([
+      [[{ entry: { ...entry, present: '2 of 3 teams, 7 people', notes: 'A calm hour.' }, base: null }]],
+    ]);
+  });
+  it('writes names into the copied text only where that was asked, and copies it', async () => {
+    const opened = await open('Record');
+    await opened.getByLabel('Text of the day').waitFor();
+    expect(await dayText(opened)).not.toMatch(/Basalt|Granite/);
+    await opened.getByLabel('With names of teams').check();
+    expect(await dayText(opened)).toContain('Present: 2 of 3 teams, 1 team absent (Basalt, Quartz)');
+    expect(await dayText(opened)).toContain('Absent: Granite');
+    await opened.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    // The clipboard needs a page that counts as secure; this one does not, so the text is marked to be copied by hand.
+    await opened.getByRole('button', { name: 'Copy the text' }).click();
+    await opened.getByText(/Copied\.|The text is marked/).waitFor();
+    const marked = await opened.evaluate(() => {
+      const control = document.querySelector<HTMLTextAreaElement>('#record-text');
+      return control === null ? '' : control.value.slice(control.selectionStart, control.selectionEnd);
+    });
+    expect(marked).toBe(await dayText(opened));
+  });
+  it('copies in one press where the host lets it', async () => {
+    const opened = await open('Record');
+    await opened.evaluate(() => {
+      Object.defineProperty(navigator, 'clipboard', {
+        value: { writeText: async (words: string) => Object.assign(window, { copied: words }) },
+      });
+    });
+    await opened.getByRole('button', { name: 'Copy the text' }).click();
+    await opened.getByText('Copied. Paste it where you need it.').waitFor();
+    expect(await opened.evaluate(() => (window as unknown as { copied: string }).copied)).toBe(await dayText(opened));
+  });
+  it('keeps a text that was changed by hand, and writes it anew only when asked', async () => {
+    const opened = await open('Record');
+    await opened.getByLabel('Text of the day').fill('My own day.');
+    await opened.getByLabel('What is next').fill('The poll.');
+    expect(await dayText(opened)).toBe('My own day.');
+    await opened.getByRole('button', { name: 'Write it again from the fields' }).click();
+    expect(await dayText(opened)).toContain('What is next: The poll.');
+  });
+  it('says in the field what is to be mended, and loses nothing', async () => {
+    const problem =
+      'Expected words without names for “in your own words” of Second period, received “Basalt”. Say “one team” there.';
+    const opened = await open('Record', {}, { saveRecord: value(bad(problem, 'Second period.notes')) });
+    await opened.getByLabel('In your own words').fill('Basalt was quick.');
+    await opened.getByRole('button', { name: 'Keep it in the Record sheet' }).click();
+    await opened.locator('.field-problem', { hasText: 'without names' }).waitFor();
+    expect(await opened.getByLabel('In your own words').inputValue()).toBe('Basalt was quick.');
+    await opened.getByRole('navigation').getByRole('button', { name: 'Help' }).click();
+    await opened.getByRole('navigation').getByRole('button', { name: 'Record' }).click();
+    await opened.getByLabel('In your own words').waitFor();
+    expect(await opened.getByLabel('In your own words').inputValue()).toBe('Basalt was quick.');
+  });
+  it('shows the teacher’s words of a row that is there, and offers what the sheet says now', async () => {
+    const saved = { ...entry, hard: 'Units, all over.' };
+    const [first] = record.classes;
+    const opened = await open('Record', {}, { readRecord: value(good({ ...record, classes: [{ ...first, saved }] })) });
+    expect(await opened.getByLabel('What was hard').inputValue()).toBe('Units, all over.');
+    await opened.getByRole('button', { name: 'Use this for “What was hard”' }).click();
+    expect(await opened.getByLabel('What was hard').inputValue()).toBe(entry.hard);
+  });
+  it('lets a class without entries be written about', async () => {
+    const opened = await open('Record');
+    await opened.getByRole('button', { name: 'Write about Fourth period' }).click();
+    expect(await opened.getByLabel('Present').count()).toBe(2);
+  });
+});
+
+describe('reminder', () => {
+  it('stands quietly while the record of today is missing, and goes when it is written', async () => {
+    const opened = await openSidebar(browser, { answers });
+    page = opened;
+    const reminder = opened.getByRole('complementary', { name: 'Still to do today' });
+    await reminder.waitFor();
+    expect(await reminder.textContent()).toContain('Second period');
+    await answerNext(opened, 'recordDue', value(good({ due: [] })));
+    await reminder.getByRole('button').click();
+    await opened.getByRole('heading', { name: 'Record of the day' }).waitFor();
+    expect(await reminder.isHidden()).toBe(true);
+    await opened.getByRole('button', { name: 'Keep it in the Record sheet' }).click();
+    await opened.getByText('Kept:').waitFor();
+    await opened.getByRole('navigation').getByRole('button', { name: 'Help' }).click();
+    expect(await reminder.isHidden()).toBe(true);
+  });
+});
+
+describe('share', () => {
+  it('asks for the tick and the name, then empties and builds', async () => {
+    const refusal = 'Expected the name of this file for emptying it, received no name. Type it.';
+    const opened = await open(
+      'Share',
+      {},
+      { emptyCopy: [{ value: bad(refusal, 'fileName') }, { value: good(building(1)) }] },
+    );
+    const button = opened.getByRole('button', { name: 'Empty this copy' });
+    await button.click();
+    await opened.getByText('Tick that this is the copy first.').waitFor();
+    expect(await sent(opened, 'emptyCopy')).toEqual([]);
+    await opened.getByLabel('This is the copy').check();
+    await button.click();
+    await opened.locator('.field-problem', { hasText: 'received no name' }).waitFor();
+    await opened.getByLabel('Type the name of this file').fill('Copy of solutions');
+    await opened.getByLabel('Keep my own wording').check();
+    await button.click();
+    await opened.getByText('The copy is empty and built anew.').waitFor();
+    expect((await sent(opened, 'emptyCopy'))[1]).toEqual([
+      { fileName: 'Copy of solutions', keepHints: true, removeOthers: false },
+    ]);
+    await opened.getByRole('button', { name: 'Back to sharing' }).click();
+    await opened.getByRole('heading', { name: '4. Copy once more' }).waitFor();
+  });
+  it('says which file this is and which sheets are not ours', async () => {
+    const opened = await open('Share');
+    await opened.getByText('Copy of solutions').waitFor();
+    expect(await opened.locator('main').textContent()).toContain('Sheets of your own in this file: Roster.');
+  });
+});
+
+describe('teams', () => {
+  it('marks a team as absent, and puts the tick back where that failed', async () => {
+    const opened = await open('Teams');
+    await opened.getByLabel('Basalt is absent today').check();
+    await opened.getByText('Basalt is marked as absent.').waitFor();
+    expect(await sent(opened, 'setAbsent')).toEqual([['c1-t1', true]]);
+    expect(await opened.getByLabel('Granite is absent today').isChecked()).toBe(true);
+    await answerNext(opened, 'setAbsent', value(bad('Expected a team.')));
+    await opened.getByLabel('Slate is absent today').click();
+    await opened.getByText('Expected a team.').waitFor();
+    expect(await opened.getByLabel('Slate is absent today').isChecked()).toBe(false);
+  });
+  it('adds a late team from the keyboard, shows the build and comes back', async () => {
+    const opened = await open(
+      'Teams',
+      {},
+      {
+        addTeam: [
+          { value: bad('Expected a name for each team, received a blank. Type one.', 'classes') },
+          { value: good(building(1)) },
+        ],
+      },
+    );
+    await opened.getByLabel('Name of the team').focus();
+    await opened.keyboard.press('Enter');
+    await opened.locator('.field-problem', { hasText: 'received a blank' }).waitFor();
+    await opened.getByLabel('Name of the team').fill('Flint');
+    await opened.keyboard.press('Enter');
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    expect((await sent(opened, 'addTeam'))[1]).toEqual(['Second period', 'Flint']);
+    await opened.getByRole('button', { name: 'Back to classes and teams' }).click();
+    await opened.getByLabel('Name of the team').waitFor();
+  });
+  it('adds a class with its teams', async () => {
+    const opened = await open('Teams');
+    await opened.getByLabel('Name of the class').fill('Sixth period');
+    await opened.getByLabel('Team names').fill('Flint\n\n Chert ');
+    await opened.getByRole('button', { name: 'Add the class' }).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    expect(await sent(opened, 'addClass')).toEqual([['Sixth period', ['Flint', 'Chert']]]);
+  });
+});
+
+describe.each(['Record', 'Share', 'Teams'])('%s', (name) => {
+  it.each([false, true])('is sound for everybody at 300 px, dark: %s', async (dark) => {
+    const opened = await open(name, { dark });
+    await opened.locator('main section').nth(2).waitFor();
+    await opened.waitForTimeout(100);
+    if (process.env.LABROW_PICTURES !== undefined)
+      await opened.screenshot({
+        path: `${process.env.LABROW_PICTURES}/${name}-${dark ? 'dark' : 'light'}.png`,
+        fullPage: true,
+      });
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    expect(await sidewaysScroll(opened)).toBe(0);
+  });
+});

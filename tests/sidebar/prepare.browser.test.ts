@@ -1,0 +1,229 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { answerOf, buildSetup, call, open as openHost } from '../host/bench.ts';
+import { setup } from '../host/setup.ts';
+import {
+  accessibilityFaults,
+  answerNext,
+  callsOf,
+  closeSidebar,
+  openSidebar,
+  type SidebarOptions,
+  sidewaysScroll,
+  startBrowser,
+} from './browser.ts';
+import type { FakeAnswers } from './fakeHost.ts';
+import { bad, builtLesson, classView, good } from './scenes.ts';
+
+/** What the script itself says about an invented lesson; the browser is handed that, not a copy written by hand. */
+const host = openHost();
+buildSetup(host, { ...setup, ownNumbers: true, givens: { ...setup.givens, formula: 'AgNO3', ion: 'Ag+' } });
+const key = answerOf(call(host, 'readKey'));
+const value = (answer: unknown) => [{ value: answer }];
+const answers: FakeAnswers = {
+  readLesson: value(good(builtLesson)),
+  readClass: value(good(classView)),
+  readPreparation: value(good(answerOf(call(host, 'readPreparation')))),
+  readKey: value(good(key)),
+  readPaper: value(good(answerOf(call(host, 'readPaper')))),
+  openPage: value(good(null)),
+  writePrepareSheet: value(good(null)),
+  writeKeySheet: value(good({ name: 'Key 2026-03-02' })),
+};
+
+let browser: Browser;
+let page: Page | undefined;
+beforeAll(async () => {
+  browser = await startBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+});
+afterEach(async () => {
+  const opened = page;
+  page = undefined;
+  if (opened) await closeSidebar(opened);
+});
+async function open(options: Partial<SidebarOptions> = {}): Promise<Page> {
+  page = await openSidebar(browser, { answers, ...options });
+  return page;
+}
+async function prepare(options: Partial<SidebarOptions> = {}): Promise<Page> {
+  const opened = await open(options);
+  await opened.getByRole('navigation').getByRole('button', { name: 'Prepare' }).click();
+  await opened.getByRole('heading', { name: 'To weigh out' }).waitFor();
+  return opened;
+}
+const button = (opened: Page, name: string) => opened.getByRole('button', { name, exact: true });
+const shots = process.env.LABROW_SHOTS;
+const shot = async (opened: Page, name: string) => {
+  if (shots) await opened.screenshot({ path: `${shots}/${name}.png`, fullPage: true });
+};
+
+describe('prepare in the sidebar', () => {
+  it.each([false, true])('shows totals, what to lay out and cautions at 300 px, dark: %s', async (dark) => {
+    const opened = await prepare({ dark });
+    const words = (await opened.locator('main').textContent()) ?? '';
+    expect(words).toContain('AgNO3, solid');
+    expect(words).toMatch(/with spare [\d.]+ g/);
+    expect(words).toContain('volumetric flask 200 mL');
+    expect(words).toContain('This is no safety data sheet');
+    expect(words).toContain('Local rules decide');
+    await shot(opened, `prepare-${dark ? 'dark' : 'light'}`);
+    expect(await sidewaysScroll(opened)).toBe(0);
+    expect(await accessibilityFaults(opened)).toEqual([]);
+  });
+
+  it('opens each page to print by its name, from the keyboard', async () => {
+    const opened = await prepare();
+    for (const name of [
+      'This list',
+      'Labels',
+      'A table on paper',
+      'The period in minutes',
+      'Steps done by team',
+      'The key',
+    ]) {
+      await button(opened, name).focus();
+      await opened.keyboard.press('Enter');
+    }
+    const asked = (await callsOf(opened)).filter((one) => one.name === 'openPage').map(({ args }) => args[0]);
+    expect(asked).toEqual(['preparation', 'labels', 'paper', 'period', 'done', 'key']);
+  });
+
+  it('shows the key only when asked, and hides it when somebody goes elsewhere', async () => {
+    const opened = await prepare();
+    expect(await opened.locator('.key-table').count()).toBe(0);
+    await button(opened, 'Show the key here').click();
+    await opened.getByRole('table').waitFor();
+    expect(await opened.getByRole('table').textContent()).toContain('Mass to weigh');
+    expect(await sidewaysScroll(opened)).toBe(0);
+    await shot(opened, 'prepare-key');
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    await opened.getByRole('navigation').getByRole('button', { name: 'Help' }).click();
+    await opened.getByRole('navigation').getByRole('button', { name: 'Prepare' }).click();
+    await button(opened, 'Show the key here').waitFor();
+    expect(await opened.locator('.key-table').count()).toBe(0);
+  });
+
+  it('writes the key to a sheet only after the warning and a yes', async () => {
+    const opened = await prepare();
+    await button(opened, 'Show the key here').click();
+    await button(opened, 'Write the key to a sheet …').click();
+    expect(await opened.getByRole('alert').textContent()).toContain('can read every sheet of it');
+    // The focus stands on the answer that writes nothing.
+    expect(await opened.evaluate(() => document.activeElement?.textContent)).toBe('No, keep it out of the file');
+    await opened.keyboard.press('Enter');
+    expect((await callsOf(opened)).some(({ name }) => name === 'writeKeySheet')).toBe(false);
+    await button(opened, 'Write the key to a sheet …').click();
+    await button(opened, 'Yes, write it').click();
+    await opened.getByText('The key stands in the sheet “Key 2026-03-02”').waitFor();
+    expect((await callsOf(opened)).find(({ name }) => name === 'writeKeySheet')?.args).toEqual([true]);
+  });
+
+  it('says what went wrong and tries again', async () => {
+    const opened = await open({
+      answers: { ...answers, readPreparation: value(bad('Expected a Plan. Plan a lesson.')) },
+    });
+    await opened.getByRole('navigation').getByRole('button', { name: 'Prepare' }).click();
+    await opened.getByText('Expected a Plan. Plan a lesson.').waitFor();
+    await answerNext(opened, 'readPreparation', answers.readPreparation ?? []);
+    await button(opened, 'Try again').click();
+    await opened.getByRole('heading', { name: 'To weigh out' }).waitFor();
+  });
+});
+
+describe('pages to print', () => {
+  const ready: Readonly<Record<string, string>> = {
+    preparation: '.prepare-rows',
+    labels: '.label',
+    key: '.key-table',
+    paper: '.paper-table',
+    period: '.paper-table',
+    done: '.paper-table',
+  };
+  const opened = async (name: string, options: Partial<SidebarOptions> = {}) => {
+    const one = await open({ opened: { page: name }, width: 1000, ...options });
+    await one
+      .locator(ready[name] ?? '')
+      .first()
+      .waitFor();
+    return one;
+  };
+
+  it.each(Object.keys(ready))('%s works wide, at 300 px, in the dark and on paper', async (name) => {
+    const wide = await opened(name);
+    await shot(wide, `${name}-wide`);
+    expect(await accessibilityFaults(wide)).toEqual([]);
+    await wide.emulateMedia({ media: 'print' });
+    await wide.setViewportSize({ width: 720, height: 1000 });
+    expect(await wide.locator('.page-bar').isVisible()).toBe(false);
+    expect(await sidewaysScroll(wide)).toBe(0);
+    await shot(wide, `${name}-print`);
+    await closeSidebar(wide);
+    const narrow = await opened(name, { width: 300, dark: true });
+    await shot(narrow, `${name}-narrow`);
+    expect(await sidewaysScroll(narrow)).toBe(0);
+    expect(await accessibilityFaults(narrow)).toEqual([]);
+  });
+
+  it('puts on each label what a workplace label carries, and room for date and initials', async () => {
+    const one = await opened('labels');
+    const label = (await one.locator('.label').nth(1).textContent()) ?? '';
+    expect(label).toContain('silver nitrate, AgNO3');
+    expect(label).toMatch(/\d mol\/L/);
+    expect(label).toMatch(/Danger|Warning/);
+    expect(label).toMatch(/H\d{3}: /);
+    expect(label).toMatch(/Made \d{4}-/);
+    expect(label).toContain('Initials');
+    expect(label).toContain('safety data sheet');
+    await one.getByLabel('Date on the labels').fill('Monday');
+    expect(await one.locator('.label').first().textContent()).toContain('Made Monday');
+    const all = await one.locator('.label').count();
+    await one.getByLabel('Which labels').selectOption('Moss class');
+    expect(await one.locator('.label').count()).toBe(2);
+    expect(all).toBe(7);
+  });
+
+  it('prints several labels on a page', async () => {
+    const one = await opened('labels');
+    await one.emulateMedia({ media: 'print' });
+    await one.setViewportSize({ width: 720, height: 1000 });
+    const boxes = await one
+      .locator('.label')
+      .evaluateAll((list) => list.map((item) => item.getBoundingClientRect().left));
+    expect(new Set(boxes.map(Math.round)).size).toBe(2);
+    const pdf = await one.pdf({ format: 'A4' });
+    expect(pdf.length).toBeGreaterThan(1000);
+  });
+
+  it('gives a team on paper its own numbers and check figures, and no answer', async () => {
+    const one = await opened('paper');
+    const sheet = (await one.locator('.paper-sheet').textContent()) ?? '';
+    const team = key.teams[0];
+    for (const { title, answer } of team?.lines ?? []) {
+      if (/^(?:Molar mass|Moles|Mass to)/.test(title)) expect(sheet).not.toContain(answer);
+    }
+    expect(sheet).toContain('This is a count and not a mark');
+    await one.getByLabel('Which team').selectOption('');
+    expect(await one.locator('.paper-sheet').count()).toBe(3);
+  });
+
+  it('shares the minutes that are typed out over the steps', async () => {
+    const one = await opened('period');
+    const total = one.getByLabel('Minutes in all').first();
+    await total.fill('45');
+    const minutes = await one.locator('table').first().locator('td:last-child').allTextContents();
+    expect(minutes.reduce((sum, text) => sum + Number(text), 0)).toBe(45);
+    await total.fill('2');
+    await one.getByText('Type a total in that range.').first().waitFor();
+    expect(await one.locator('table').first().locator('td:last-child').allTextContents()).toEqual(minutes);
+  });
+
+  it('goes back to the sidebar', async () => {
+    const one = await opened('done');
+    expect(await one.locator('main').textContent()).toContain('a count and not a mark');
+    await button(one, 'Back to the sidebar').click();
+    expect((await callsOf(one)).find(({ name }) => name === 'openPage')?.args).toEqual(['sidebar']);
+  });
+});
