@@ -83,10 +83,7 @@ describe('referencePage', () => {
     for (const entry of catalogue) {
       const from = text.indexOf(`### \`${signature(entry)}\``);
       expect(from).toBeGreaterThanOrEqual(0);
-      const section = text.slice(
-        from,
-        text.indexOf('### ', from + 5) < 0 ? undefined : text.indexOf('### ', from + 5),
-      );
+      const section = text.slice(from, text.indexOf('### ', from + 5) < 0 ? undefined : text.indexOf('### ', from + 5));
       expect(section).toContain('Source: ');
       expect(section).toContain(' gives');
     }
