@@ -6,12 +6,11 @@ import { withDocumentLock } from './documentLock.ts';
 const patienceMs = 300;
 
 /**
- * Part of the simple trigger: notes the day in each edited row of the Poll that has an answer and no day yet. A row
+ * Part of the simple trigger, for edits that begin among the answers: notes the day in each edited row of the Poll that has an answer and no day yet. A row
  * without a day still counts, so that a refused write loses nothing.
  */
 export function notePollDay({ range }: GoogleAppsScript.Events.SheetsOnEdit): void {
-  const first = range.getColumn();
-  if (first < at.className || range.getLastColumn() > at.openLine) return;
+  if (range.getLastColumn() > at.openLine) return;
   const sheet = range.getSheet();
   if (cellText(sheet.getRange(1, at.marker).getValue()) !== pollMarker) return;
   const firstRow = Math.max(range.getRow(), pollRows.firstAnswer);

@@ -1,6 +1,6 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
-import { classColumns as at, classMarker, countedColumn } from '../workbook/layout.ts';
+import { classColumns as at, classMarker, countedColumn, pollColumns } from '../workbook/layout.ts';
 import { countedEntry } from './countedEntry.ts';
 import { withDocumentLock } from './documentLock.ts';
 import { notePollDay } from './notePollDay.ts';
@@ -16,18 +16,19 @@ const patienceMs = 300;
  */
 export function onEdit_(event: EditEvent): void {
   try {
-    countTries(event);
-    notePollDay(event);
+    // An edit begins in the entries of a class or to the right of them, where answers to the poll stand: never in both.
+    const first = event.range.getColumn();
+    if (first === at.entry) countTries(event);
+    else if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
   } catch {
     // A student who may not write here has typed all the same, and the checks do not need the count.
   }
 }
 
 function countTries({ range }: EditEvent): void {
-  const first = range.getColumn();
   const last = range.getLastColumn();
   // What covers the questions as well is a sort or a moved row, not an entry.
-  if (first !== at.entry || last > at.who) return;
+  if (last > at.who) return;
   const sheet = range.getSheet();
   if (cellText(sheet.getRange(1, at.key).getValue()) !== classMarker) return;
   const firstRow = range.getRow();
