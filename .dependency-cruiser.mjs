@@ -20,7 +20,7 @@ const arrows = Object.entries(rooms).map(([room, reach]) => ({
     pathNot: [
       ...[room, ...reach].map((name) => `(^|/)src/${name}/`),
       // The page knows the host's calls by type only; the workbook's planned formulas name catalogue entries.
-      ...(room === 'sidebar' ? ['(^|/)src/host/calls\\.ts$'] : []),
+      ...(room === 'sidebar' ? ['(^|/)src/host/(calls|pages)\\.ts$'] : []),
     ],
   },
 }));

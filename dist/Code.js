@@ -2,8 +2,12 @@
 "use strict";
 
 var Labrow = (() => {
+  // What is in backticks is source in readable form, compiled when it is first used: the host loads this file at every
+  // call of a cell function, and a call needs few of the parts. What others build on comes first.
+  const sources = {
 // Part base: errors/result, measurement/finite, measurement/quantity, chemistry/elementTable.generated, chemistry/elements, chemistry/molarMass and 44 more
-const base = (() => {
+"base"() {
+  return `
 // src/errors/result.ts
 var success = (value) => ({ ok: true, value });
 var failure = (error) => ({ ok: false, error });
@@ -30,7 +34,7 @@ var molesPerLitre = (value) => value;
 var percent = (value) => value;
 
 // src/chemistry/elementTable.generated.ts
-var elementTable = `
+var elementTable = \`
 H hydrogen 1.0080
 He helium 4.002602
 Li lithium 6.94
@@ -149,13 +153,13 @@ Mc moscovium ~290
 Lv livermorium ~293
 Ts tennessine ~294
 Og oganesson ~294
-`;
+\`;
 
 // src/chemistry/elements.ts
 var bySymbol;
 function elements() {
   bySymbol != null ? bySymbol : bySymbol = new Map(
-    elementTable.trim().split("\n").map((line, index) => {
+    elementTable.trim().split("\\n").map((line, index) => {
       const [symbol = "", name = "", weight = ""] = line.split(" ");
       const isStable = !weight.startsWith("~");
       const element = {
@@ -175,7 +179,7 @@ var isotopeMasses = /* @__PURE__ */ new Map([
   ["[3H]", 3.01604928132],
   ["[13C]", 13.003354835336]
 ]);
-var isotopeShape = /^\[(\d+)([A-Z][a-z]?)\]$/;
+var isotopeShape = /^\\[(\\d+)([A-Z][a-z]?)\\]$/;
 var elementOf = (label) => {
   var _a, _b;
   return (_b = (_a = isotopeShape.exec(label)) == null ? void 0 : _a[2]) != null ? _b : label;
@@ -198,8 +202,8 @@ function atomicMass(label) {
     code: "atomic-weight-none",
     argument: "formula",
     expected: "elements with a standard atomic weight",
-    received: `${symbol} (${(_a = element == null ? void 0 : element.name) != null ? _a : symbol}), which has no stable isotope and so no usual mixture in nature`,
-    advice: `Name the isotope you mean; the longest-lived is [${(_b = element == null ? void 0 : element.longestLived) != null ? _b : "?"}${symbol}].`,
+    received: \`\${symbol} (\${(_a = element == null ? void 0 : element.name) != null ? _a : symbol}), which has no stable isotope and so no usual mixture in nature\`,
+    advice: \`Name the isotope you mean; the longest-lived is [\${(_b = element == null ? void 0 : element.longestLived) != null ? _b : "?"}\${symbol}].\`,
     brief: symbol
   });
 }
@@ -234,29 +238,29 @@ var shownAtEnd = 15;
 function shortened(text) {
   const characters = Array.from(text);
   if (characters.length <= shownWhole) return text;
-  return `${characters.slice(0, shownAtStart).join("")} … ${characters.slice(-shownAtEnd).join("")}`;
+  return \`\${characters.slice(0, shownAtStart).join("")} … \${characters.slice(-shownAtEnd).join("")}\`;
 }
 function quoted(cell) {
-  if (typeof cell === "string") return cell.trim() === "" ? "a blank cell" : `“${shortened(cell)}”`;
+  if (typeof cell === "string") return cell.trim() === "" ? "a blank cell" : \`“\${shortened(cell)}”\`;
   if (cell === void 0 || cell === null) return "a blank cell";
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
   if (typeof cell === "number") return String(cell);
   if (Object.prototype.toString.call(cell) === "[object Date]") {
     const time = cell.getTime();
-    return Number.isFinite(time) ? `the date ${new Date(time).toISOString().slice(0, 10)}` : "a date";
+    return Number.isFinite(time) ? \`the date \${new Date(time).toISOString().slice(0, 10)}\` : "a date";
   }
   return "something that is neither text nor a number";
 }
 
 // src/measurement/aboveZero.ts
-var shown = ({ value, unit }) => unit === "" ? quoted(value) : `${quoted(value)} ${unit}`;
+var shown = ({ value, unit }) => unit === "" ? quoted(value) : \`\${quoted(value)} \${unit}\`;
 function notAboveZero(...numbers) {
   const found = numbers.find(({ value }) => !(value > 0 && Number.isFinite(value)));
   if (found === void 0) return void 0;
   return {
     code: "not-above-zero",
     argument: found.argument,
-    expected: found.unit === "" ? "a number above 0" : `more than 0 ${found.unit}`,
+    expected: found.unit === "" ? "a number above 0" : \`more than 0 \${found.unit}\`,
     received: shown(found),
     advice: "Look at the sign, and at the cell it comes from."
   };
@@ -267,7 +271,7 @@ function belowZero(...numbers) {
   return {
     code: "below-zero",
     argument: found.argument,
-    expected: found.unit === "" ? "0 or more" : `0 ${found.unit} or more`,
+    expected: found.unit === "" ? "0 or more" : \`0 \${found.unit} or more\`,
     received: shown(found),
     advice: "Look at the sign, and at the cell it comes from."
   };
@@ -283,8 +287,8 @@ function dilutionError({ stock, target }) {
   return {
     code: "target-not-below-stock",
     argument: "target_molarity",
-    expected: `less than the stock, ${quoted(stock)} mol/L`,
-    received: `${quoted(target)} mol/L`,
+    expected: \`less than the stock, \${quoted(stock)} mol/L\`,
+    received: \`\${quoted(target)} mol/L\`,
     advice: "Use a stronger stock, or swap the two cells."
   };
 }
@@ -312,8 +316,8 @@ function portionError({
   return {
     code: "final-below-stock-volume",
     argument: "final_volume",
-    expected: `at least the stock taken, ${quoted(stockVolume2)} mL`,
-    received: `${quoted(finalVolume)} mL`,
+    expected: \`at least the stock taken, \${quoted(stockVolume2)} mL\`,
+    received: \`\${quoted(finalVolume)} mL\`,
     advice: "Filling up only adds volume: swap the two cells, or look at their units."
   };
 }
@@ -403,7 +407,7 @@ var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^
 var anionList = "F- Cl- Br- I- OH- NO3- NO2- ClO- ClO2- ClO3- ClO4- BrO- BrO3- IO3- IO4- MnO4- CN- SCN- HCO3- HSO4- HSO3- HS- H2PO4- CH3COO- HCOO- HC8H4O4- HC2O4- S2O3^2- SO4^2- SO3^2- S^2- CO3^2- CrO4^2- Cr2O7^2- MnO4^2- HPO4^2- C2O4^2- S2O8^2- S4O6^2- SiO3^2- B4O7^2- O^2- O2^2- PO4^3- PO3^3- AsO4^3- BO3^3- C6H5O7^3- Fe(CN)6^3- Fe(CN)6^4- N3- HO2- C6H5COO- C4H4O6^2- HC4H4O6- C2H5COO- BF4- MoO4^2- WO4^2- VO3- SeO4^2- SeO3^2- B(OH)4- Al(OH)4-";
 var read = (list) => list.split(" ").map((written) => {
   var _a;
-  const [, body = "", digits, sign] = (_a = /^(.*?)(?:\^(\d))?([+-])$/.exec(written)) != null ? _a : [];
+  const [, body = "", digits, sign] = (_a = /^(.*?)(?:\\^(\\d))?([+-])$/.exec(written)) != null ? _a : [];
   return { body, charge: Number(digits != null ? digits : 1) * (sign === "-" ? -1 : 1) };
 });
 var cations;
@@ -411,7 +415,7 @@ var anions;
 var listedCations = () => cations != null ? cations : cations = read(cationList);
 var listedAnions = () => anions != null ? anions : anions = read(anionList);
 var isListedIon = ({ body, charge }) => [...listedCations(), ...listedAnions()].some((ion) => ion.charge === charge && sameBody(ion.body, body));
-var sameBody = (one, other) => one === other.replace(/^\[(.*)\]$/, "$1");
+var sameBody = (one, other) => one === other.replace(/^\\[(.*)\\]$/, "$1");
 
 // src/measurement/cellValue.ts
 var isBlank = (value) => value === void 0 || value === null || typeof value === "string" && value.trim() === "";
@@ -428,14 +432,14 @@ var size = (digits) => {
 };
 var tailLength = 14;
 var clearShapes = [
-  { shape: /\s*\^\s*[({]?\s*(\d{0,2})\s*([+＋−–-])\s*[)}]?$/, size: 1, sign: 2 },
-  { shape: /\s*\^\s*[({]?\s*([+＋−–-])\s*(\d{1,2})\s*[)}]?$/, size: 2, sign: 1 },
-  { shape: /\((\d{0,2})([+＋−–-])\)$/, size: 1, sign: 2 },
-  { shape: /\(([+＋−–-])(\d{1,2})\)$/, size: 2, sign: 1 },
+  { shape: /\\s*\\^\\s*[({]?\\s*(\\d{0,2})\\s*([+＋−–-])\\s*[)}]?$/, size: 1, sign: 2 },
+  { shape: /\\s*\\^\\s*[({]?\\s*([+＋−–-])\\s*(\\d{1,2})\\s*[)}]?$/, size: 2, sign: 1 },
+  { shape: /\\((\\d{0,2})([+＋−–-])\\)$/, size: 1, sign: 2 },
+  { shape: /\\(([+＋−–-])(\\d{1,2})\\)$/, size: 2, sign: 1 },
   { shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 },
   { shape: /([⁺⁻])([¹²³⁴⁵⁶⁷⁸⁹]{1,2})$/, size: 2, sign: 1 },
-  { shape: /(?<=[₀-₉\s])(\d)([+＋−–-])$/, size: 1, sign: 2 },
-  { shape: /([+＋−–-])(\d{1,2})$/, size: 2, sign: 1 }
+  { shape: /(?<=[₀-₉\\s])(\\d)([+＋−–-])$/, size: 1, sign: 2 },
+  { shape: /([+＋−–-])(\\d{1,2})$/, size: 2, sign: 1 }
 ];
 function splitCharge(text) {
   var _a;
@@ -452,7 +456,7 @@ function splitCharge(text) {
       ];
     }
   }
-  const bare = /(\d*)([+＋]+|[−–-]+)$/.exec(tail);
+  const bare = /(\\d*)([+＋]+|[−–-]+)$/.exec(tail);
   if (!bare) return [{ base: text, charge: 0 }];
   const [whole, digits = "", signs = ""] = bare;
   const body = text.slice(0, text.length - whole.length);
@@ -463,14 +467,14 @@ function splitCharge(text) {
   if (asCharge.charge === 0) return [asSubscript];
   if (!/^[A-Z][a-z]?$/.test(body.trim())) {
     for (const reading of [asSubscript, asCharge]) {
-      if (isListedIon({ body: reading.base.replace(/\s/g, ""), charge: reading.charge })) return [reading];
+      if (isListedIon({ body: reading.base.replace(/\\s/g, ""), charge: reading.charge })) return [reading];
     }
   }
   return [asCharge, asSubscript];
 }
 var chargeText = ({ base, charge }) => {
   const digits = Math.abs(charge) === 1 ? "" : String(Math.abs(charge));
-  return `${base}^${digits}${charge < 0 ? "-" : "+"}`;
+  return \`\${base}^\${digits}\${charge < 0 ? "-" : "+"}\`;
 };
 
 // src/chemistry/readFormula.ts
@@ -503,7 +507,7 @@ var FormulaReader = class {
     this.argument = argument;
   }
   read() {
-    if (/^\s*\d/.test(this.text)) this.stopAtCoefficient();
+    if (/^\\s*\\d/.test(this.text)) this.stopAtCoefficient();
     while (this.place < this.end) this.readOne();
     const unclosed = this.open[this.open.length - 1];
     if (unclosed) {
@@ -511,10 +515,10 @@ var FormulaReader = class {
       this.stop({
         code: "bracket-not-closed",
         at: unclosed.at,
-        expected: `“${wanted2}” to close the bracket at ${this.where(unclosed.at)}`,
+        expected: \`“\${wanted2}” to close the bracket at \${this.where(unclosed.at)}\`,
         received: "the end of the text",
         advice: "Add the bracket, as in Ca(OH)2.",
-        brief: `“${wanted2}” missing`
+        brief: \`“\${wanted2}” missing\`
       });
     }
     this.closeUnit();
@@ -525,8 +529,8 @@ var FormulaReader = class {
   }
   /** A place in words, with the text around it. */
   where(at) {
-    const around = this.text.length <= 30 ? this.text : `${at > 10 ? "…" : ""}${this.text.slice(Math.max(0, at - 10), at + 14)}${at + 14 < this.text.length ? "…" : ""}`;
-    return `character ${at + 1} of “${around}”`;
+    const around = this.text.length <= 30 ? this.text : \`\${at > 10 ? "…" : ""}\${this.text.slice(Math.max(0, at - 10), at + 14)}\${at + 14 < this.text.length ? "…" : ""}\`;
+    return \`character \${at + 1} of “\${around}”\`;
   }
   stopAtCoefficient() {
     return this.stop({
@@ -540,9 +544,9 @@ var FormulaReader = class {
   readOne() {
     var _a;
     const mark = this.text.charAt(this.place);
-    if (/\s/.test(mark)) this.place += 1;
+    if (/\\s/.test(mark)) this.place += 1;
     else if (/[A-Z]/.test(mark)) this.readSymbol(void 0, this.place);
-    else if (mark === "[" && /\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
+    else if (mark === "[" && /\\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
     else if (superscripts2.includes(mark)) this.readRaisedNumber();
     else if (opening.includes(mark)) this.openBracket(mark);
     else if (closing.includes(mark)) this.closeBracket(mark);
@@ -553,7 +557,7 @@ var FormulaReader = class {
       this.stop({
         code: "formula-character",
         at: this.place,
-        expected: `symbols, numbers and brackets at ${this.where(this.place)}`,
+        expected: \`symbols, numbers and brackets at \${this.where(this.place)}\`,
         received: quoted((_a = Array.from(this.text.slice(this.place))[0]) != null ? _a : mark),
         advice: "Type a formula such as KBr or CuSO4·5H2O."
       });
@@ -580,7 +584,7 @@ var FormulaReader = class {
       this.stop({
         code: "subscript-zero",
         at,
-        expected: `a whole number from 1 at ${this.where(at)}`,
+        expected: \`a whole number from 1 at \${this.where(at)}\`,
         received: quoted(digits),
         advice: "Leave out what is not there; did you mean the letter O?"
       });
@@ -589,7 +593,7 @@ var FormulaReader = class {
       this.stop({
         code: "subscript-too-large",
         at,
-        expected: `a number up to ${numberMax} at ${this.where(at)}`,
+        expected: \`a number up to \${numberMax} at \${this.where(at)}\`,
         received: quoted(digits),
         advice: "Check the number of atoms."
       });
@@ -598,7 +602,7 @@ var FormulaReader = class {
   }
   /** The number after a symbol or a bracket; 1 where none is written. */
   countAfter() {
-    while (this.place < this.end && /\s/.test(this.text.charAt(this.place))) this.place += 1;
+    while (this.place < this.end && /\\s/.test(this.text.charAt(this.place))) this.place += 1;
     const at = this.place;
     const digits = this.digitsHere();
     return digits === "" ? 1 : this.countFrom(digits, at);
@@ -619,7 +623,7 @@ var FormulaReader = class {
         this.stop({
           code: "isotope-shape",
           at,
-          expected: `one isotope in its own brackets at ${this.where(at)}`,
+          expected: \`one isotope in its own brackets at \${this.where(at)}\`,
           received: quoted(this.text.slice(at, at + 12)),
           advice: "Write the isotope alone in the brackets, as in [13C]H4."
         });
@@ -636,12 +640,12 @@ var FormulaReader = class {
       this.stop({
         code: "isotope-unlikely",
         at,
-        expected: `a mass number that ${symbol} can have at ${this.where(at)}`,
-        received: quoted(`${massNumber}${symbol}`),
-        advice: `It counts protons and neutrons, and ${symbol} has ${atomicNumber} protons. For a number of atoms write it after the symbol.`
+        expected: \`a mass number that \${symbol} can have at \${this.where(at)}\`,
+        received: quoted(\`\${massNumber}\${symbol}\`),
+        advice: \`It counts protons and neutrons, and \${symbol} has \${atomicNumber} protons. For a number of atoms write it after the symbol.\`
       });
     }
-    return `[${mass}${symbol}]`;
+    return \`[\${mass}\${symbol}]\`;
   }
   readIsotopeInBrackets() {
     const at = this.place;
@@ -651,7 +655,7 @@ var FormulaReader = class {
       this.stop({
         code: "isotope-shape",
         at,
-        expected: `an isotope such as [13C] at ${this.where(at)}`,
+        expected: \`an isotope such as [13C] at \${this.where(at)}\`,
         received: quoted(this.text.slice(at, at + 12)),
         advice: "Write the mass number and then the symbol between the brackets."
       });
@@ -674,7 +678,7 @@ var FormulaReader = class {
     return this.stop({
       code: "number-out-of-place",
       at,
-      expected: `a symbol or a bracket before the number at ${this.where(at)}`,
+      expected: \`a symbol or a bracket before the number at \${this.where(at)}\`,
       received: quoted(this.text.slice(at, at + 6)),
       advice: "Write each number after what it counts, as in H2O."
     });
@@ -687,8 +691,8 @@ var FormulaReader = class {
       this.stop({
         code: "formula-too-deep",
         at: this.place,
-        expected: `brackets at most ${depthMax} deep`,
-        received: `more at ${this.where(this.place)}`,
+        expected: \`brackets at most \${depthMax} deep\`,
+        received: \`more at \${this.where(this.place)}\`,
         advice: "Write the formula with fewer brackets."
       });
     }
@@ -704,17 +708,17 @@ var FormulaReader = class {
       this.stop({
         code: "bracket-not-opened",
         at,
-        expected: bracket ? `“${wanted2}” at ${this.where(at)}` : `a bracket that was opened before ${this.where(at)}`,
-        received: `“${mark}”`,
-        advice: bracket ? "Close each bracket with its own kind." : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
-        brief: `“${mark}”`
+        expected: bracket ? \`“\${wanted2}” at \${this.where(at)}\` : \`a bracket that was opened before \${this.where(at)}\`,
+        received: \`“\${mark}”\`,
+        advice: bracket ? "Close each bracket with its own kind." : \`Add “\${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “\${mark}” out.\`,
+        brief: \`“\${mark}”\`
       });
     }
     if (this.parts.length === 0) {
       this.stop({
         code: "bracket-empty",
         at,
-        expected: `symbols between the brackets at ${this.where(bracket.at)}`,
+        expected: \`symbols between the brackets at \${this.where(bracket.at)}\`,
         received: "nothing between them",
         advice: "Fill the brackets or leave them out."
       });
@@ -725,15 +729,15 @@ var FormulaReader = class {
     this.parts = bracket.parts;
     this.parts.push({ kind: "group", parts: inside, count: this.countAfter() });
   }
-  /** `(III)` would count as three atoms of iodine, and `(VI)` as vanadium iodide. */
+  /** \`(III)\` would count as three atoms of iodine, and \`(VI)\` as vanadium iodide. */
   stopAtOxidationNumber(at) {
     const inside = this.text.slice(at + 1, this.place);
     if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || this.isDigit(this.text.charAt(this.place + 1))) return;
     this.stop({
       code: "formula-character",
       at,
-      expected: `symbols, numbers and brackets at ${this.where(at)}`,
-      received: `the oxidation number ${quoted(`(${inside})`)}`,
+      expected: \`symbols, numbers and brackets at \${this.where(at)}\`,
+      received: \`the oxidation number \${quoted(\`(\${inside})\`)}\`,
       advice: "Leave it out: the numbers of atoms say it, as in FeCl3."
     });
   }
@@ -744,7 +748,7 @@ var FormulaReader = class {
       this.stop({
         code: "separator-in-bracket",
         at,
-        expected: `the bracket at ${this.where(bracket.at)} to be closed before “${mark}”`,
+        expected: \`the bracket at \${this.where(bracket.at)} to be closed before “\${mark}”\`,
         received: quoted(this.text),
         advice: "Close it first, as in Ca(NO3)2·4H2O."
       });
@@ -752,7 +756,7 @@ var FormulaReader = class {
     this.closeUnit();
     const before = this.text.charAt(at - 1);
     this.place += 1;
-    while (/\s/.test(this.text.charAt(this.place)) && this.place < this.end) this.place += 1;
+    while (/\\s/.test(this.text.charAt(this.place)) && this.place < this.end) this.place += 1;
     this.unitAt = this.place;
     this.afterPoint = mark === "." && before >= "0" && before <= "9";
     this.coefficient = this.coefficientHere();
@@ -760,7 +764,7 @@ var FormulaReader = class {
   /** The one number after a separator; it may be decimal or a fraction. */
   coefficientHere() {
     var _a, _b;
-    const written = (_a = /^(\d{1,6}(?:[.,]\d{1,6})?)?\s?([½¼¾])?/.exec(this.text.slice(this.place, this.place + 16))) != null ? _a : [""];
+    const written = (_a = /^(\\d{1,6}(?:[.,]\\d{1,6})?)?\\s?([½¼¾])?/.exec(this.text.slice(this.place, this.place + 16))) != null ? _a : [""];
     const [whole, number, fraction] = written;
     if (whole.trim() === "") return 1;
     const at = this.place;
@@ -770,7 +774,7 @@ var FormulaReader = class {
     return this.stop({
       code: "coefficient-out-of-range",
       at,
-      expected: `a number over 0 and up to ${numberMax} at ${this.where(at)}`,
+      expected: \`a number over 0 and up to \${numberMax} at \${this.where(at)}\`,
       received: quoted(this.text.slice(at, at + 12)),
       advice: "Write how many of them one formula unit holds, as in CuSO4·5H2O."
     });
@@ -780,7 +784,7 @@ var FormulaReader = class {
       this.stop({
         code: "formula-part-missing",
         at: Math.min(this.place, Math.max(0, this.end - 1)),
-        expected: this.text.trim() === "" ? "a formula such as KBr" : `a formula on both sides of the dot in “${this.shown()}”`,
+        expected: this.text.trim() === "" ? "a formula such as KBr" : \`a formula on both sides of the dot in “\${this.shown()}”\`,
         received: "nothing on one side",
         advice: "Write what is joined by the dot, as in CuSO4·5H2O."
       });
@@ -790,7 +794,7 @@ var FormulaReader = class {
       this.stop({
         code: "subscript-not-whole",
         at: this.unitAt - 1,
-        expected: `whole numbers after symbols at ${this.where(this.unitAt - 1)}`,
+        expected: \`whole numbers after symbols at \${this.where(this.unitAt - 1)}\`,
         received: quoted(this.text),
         advice: "Atoms are counted in whole numbers; only water of hydration may have 0.5 before it."
       });
@@ -800,18 +804,18 @@ var FormulaReader = class {
     this.coefficient = 1;
   }
   shown() {
-    return this.text.length > 40 ? `${this.text.slice(0, 39)}…` : this.text;
+    return this.text.length > 40 ? \`\${this.text.slice(0, 39)}…\` : this.text;
   }
   /** A small letter where a symbol should begin. */
   stopAtCase(at) {
-    const state = /\((s|l|g|aq)\)$/.exec(this.text.slice(-4));
+    const state = /\\((s|l|g|aq)\\)$/.exec(this.text.slice(-4));
     if (state) {
       this.stop({
         code: "formula-character",
         at: this.text.length - state[0].length,
         expected: "a formula without a state of matter",
         received: quoted(this.text),
-        advice: `Leave out ${state[0]}.`
+        advice: \`Leave out \${state[0]}.\`
       });
     }
     const meant = likelySpellings(this.text.slice(0, this.end));
@@ -824,8 +828,8 @@ var FormulaReader = class {
         at,
         expected,
         received,
-        advice: `Did you mean ${offer}?`,
-        brief: `${offer}?`
+        advice: \`Did you mean \${offer}?\`,
+        brief: \`\${offer}?\`
       });
     }
     return this.stop({
@@ -833,7 +837,7 @@ var FormulaReader = class {
       at,
       expected,
       received,
-      advice: `Look at ${this.where(at)}: write a symbol as in NaCl.`,
+      advice: \`Look at \${this.where(at)}: write a symbol as in NaCl.\`,
       brief: "formula: capital letters"
     });
   }
@@ -847,15 +851,15 @@ var FormulaReader = class {
         at,
         expected: "a formula with capital letters where symbols begin",
         received: quoted(this.text),
-        advice: `Did you mean ${offer}?`,
-        brief: `${offer}?`
+        advice: \`Did you mean \${offer}?\`,
+        brief: \`\${offer}?\`
       });
     }
-    const shown2 = symbol.length > 12 ? `${symbol.slice(0, 11)}…` : symbol;
+    const shown2 = symbol.length > 12 ? \`\${symbol.slice(0, 11)}…\` : symbol;
     return this.stop({
       code: "element-unknown",
       at,
-      expected: `the symbol of an element at ${this.where(at)}`,
+      expected: \`the symbol of an element at \${this.where(at)}\`,
       received: quoted(shown2),
       advice: "Check the spelling on the periodic table.",
       brief: shown2
@@ -877,21 +881,21 @@ function readFormula(cell, argument = "formula") {
     return failure({
       code: "formula-too-long",
       argument,
-      expected: `a formula of at most ${formulaLengthMax} characters`,
-      received: `${text.length} characters`,
+      expected: \`a formula of at most \${formulaLengthMax} characters\`,
+      received: \`\${text.length} characters\`,
       advice: "Write repeated groups in brackets with a number, as in (CH2)10."
     });
   }
   const [reading, other] = splitCharge(text);
   if (other) {
-    const both = `${chargeText(reading)} or ${chargeText(other)}`;
+    const both = \`\${chargeText(reading)} or \${chargeText(other)}\`;
     return failure({
       code: "charge-two-readings",
       argument,
-      expected: `one reading of ${argument}`,
-      received: `${quoted(text)}, which could be ${both}`,
-      advice: `Write the charge after ^, as in ${chargeText(reading)}.`,
-      brief: `${both}?`,
+      expected: \`one reading of \${argument}\`,
+      received: \`\${quoted(text)}, which could be \${both}\`,
+      advice: \`Write the charge after ^, as in \${chargeText(reading)}.\`,
+      brief: \`\${both}?\`,
       at: { text, from: Math.max(0, text.length - 2) }
     });
   }
@@ -916,7 +920,7 @@ function matchIon(text, present) {
   return failure({
     code: "ion-not-in-formula",
     argument: "ion",
-    expected: `one of ${present.map(({ ion }) => ion).join(", ")}`,
+    expected: \`one of \${present.map(({ ion }) => ion).join(", ")}\`,
     received: quoted(text),
     advice: "Type one of the ions that the substance gives, with its charge.",
     brief: present.map(({ ion }) => ion).join(" or ")
@@ -930,7 +934,7 @@ function notAShare(value, argument) {
     code: "purity-out-of-range",
     argument,
     expected: "more than 0 % and at most 100 %",
-    received: `${quoted(value)} %`,
+    received: \`\${quoted(value)} %\`,
     advice: "A part cannot be more than the whole: look at the label of the bottle."
   };
 }
@@ -1232,6 +1236,10 @@ var messages = {
     full: "Expected {expected} for {argument}, received {received}. {advice}",
     short: "⚠ number to start from"
   },
+  "particles-too-far-apart": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ too far apart to draw"
+  },
   // functions: cells and ranges
   "ranges-unfit": {
     full: "Expected {expected}, received {received}. {advice}",
@@ -1297,7 +1305,7 @@ var messages = {
 
 // src/errors/errorText.ts
 var filled = (template, error) => template.replace(
-  /\{(argument|expected|received|advice|brief)\}/g,
+  /\\{(argument|expected|received|advice|brief)\\}/g,
   (_, name) => {
     var _a;
     return String((_a = error[name]) != null ? _a : "");
@@ -1355,10 +1363,10 @@ var cellAt = (grid, row, column) => {
 };
 var isAllBlank = (grid) => grid.every((row) => row.every(isBlank));
 function shapeText({ rows, columns }) {
-  const rowsText = `${rows} ${rows === 1 ? "row" : "rows"}`;
-  const columnsText = `${columns} ${columns === 1 ? "column" : "columns"}`;
+  const rowsText = \`\${rows} \${rows === 1 ? "row" : "rows"}\`;
+  const columnsText = \`\${columns} \${columns === 1 ? "column" : "columns"}\`;
   if (columns === 1) return rowsText;
-  return rows === 1 ? columnsText : `${rowsText} and ${columnsText}`;
+  return rows === 1 ? columnsText : \`\${rowsText} and \${columnsText}\`;
 }
 
 // src/functions/commonShape.ts
@@ -1374,8 +1382,8 @@ function commonShape(shapes) {
         code: "ranges-unfit",
         argument: other.name,
         expected: "ranges that fit each other",
-        received: `${shapeText(first)} for ${first.name} and ${shapeText(other)} for ${other.name}`,
-        advice: `Make both cover the same ${side}, or give one cell.`
+        received: \`\${shapeText(first)} for \${first.name} and \${shapeText(other)} for \${other.name}\`,
+        advice: \`Make both cover the same \${side}, or give one cell.\`
       });
     }
     common[side] = first[side];
@@ -1427,7 +1435,7 @@ function decimalReadings(body, decimalMark) {
 }
 
 // src/measurement/scanNumber.ts
-var space = /[\s\u00a0\u2000-\u200b\u202f\u205f\u2060\u3000\ufeff]/;
+var space = /[\\s\\u00a0\\u2000-\\u200b\\u202f\\u205f\\u2060\\u3000\\ufeff]/;
 var digit = /[0-9]/;
 var minus = "-−–‐‑﹣－";
 var plus = "+＋";
@@ -1547,12 +1555,12 @@ function scanNumber(text) {
 var plainPlaces = 25;
 function shiftedDecimal({ digits, lastPlace, negative }) {
   const sign = negative && /[1-9]/.test(digits) ? "-" : "";
-  const plain = digits.replace(/^0+(?=\d)/, "");
+  const plain = digits.replace(/^0+(?=\\d)/, "");
   if (lastPlace === 0) return sign + plain;
-  if (lastPlace > plainPlaces || lastPlace < -plainPlaces) return `${sign}${plain}e${lastPlace}`;
+  if (lastPlace > plainPlaces || lastPlace < -plainPlaces) return \`\${sign}\${plain}e\${lastPlace}\`;
   if (lastPlace > 0) return /^0*$/.test(plain) ? "0" : sign + plain + "0".repeat(lastPlace);
   const padded = plain.padStart(1 - lastPlace, "0");
-  return `${sign}${padded.slice(0, lastPlace)}.${padded.slice(lastPlace)}`;
+  return \`\${sign}\${padded.slice(0, lastPlace)}.\${padded.slice(lastPlace)}\`;
 }
 
 // src/measurement/readNumber.ts
@@ -1581,7 +1589,7 @@ function numberFromScan(scanned, { cell, argument, options }) {
 }
 var shownReading = (reading) => {
   var _a;
-  return (reading == null ? void 0 : reading.fraction) === void 0 ? (_a = reading == null ? void 0 : reading.whole) != null ? _a : "" : `${reading.whole}.${reading.fraction}`;
+  return (reading == null ? void 0 : reading.fraction) === void 0 ? (_a = reading == null ? void 0 : reading.whole) != null ? _a : "" : \`\${reading.whole}.\${reading.fraction}\`;
 };
 function typedNumber({ whole, fraction }, scanned, typed) {
   var _a;
@@ -1619,10 +1627,10 @@ var notANumber = (cell, argument) => failure({
 var twoReadings = (cell, argument, [one, other]) => failure({
   code: "number-two-readings",
   argument,
-  expected: `${one} or ${other}`,
-  received: `${quoted(cell)}, which could be ${one} or ${other}`,
+  expected: \`\${one} or \${other}\`,
+  received: \`\${quoted(cell)}, which could be \${one} or \${other}\`,
   advice: "Type it one of those two ways.",
-  brief: `${one} or ${other}`
+  brief: \`\${one} or \${other}\`
 });
 var outOfRange = (cell, argument) => failure({
   code: "number-out-of-range",
@@ -1666,10 +1674,10 @@ var names = {
   percent: "%"
 };
 function plainUnit(text) {
-  const joined = text.normalize("NFKC").trim().replace(/[−–⁻]/g, "-").replace(/\s*\/\s*/g, "/").replace(/\^|\./g, "").replace(
-    /\s*[·⋅*\s]\s*([A-Za-zμ]+)-([13])$/,
-    (_, unit, power) => `/${unit}${power === "3" ? "3" : ""}`
-  ).replace(/\s+/g, "");
+  const joined = text.normalize("NFKC").trim().replace(/[−–⁻]/g, "-").replace(/\\s*\\/\\s*/g, "/").replace(/\\^|\\./g, "").replace(
+    /\\s*[·⋅*\\s]\\s*([A-Za-zμ]+)-([13])$/,
+    (_, unit, power) => \`/\${unit}\${power === "3" ? "3" : ""}\`
+  ).replace(/\\s+/g, "");
   const word = joined.toLowerCase();
   const named = Object.keys(names).includes(word) ? names[word] : void 0;
   return (named != null ? named : joined).replace(/^u(?=[LlgmM])/, "μ").replace(/(^|[/mμcd])l$/, "$1L");
@@ -1692,7 +1700,7 @@ function unitsOfKind(kind) {
   var _a;
   const symbols = [...knownUnits().values()].filter((unit) => unit.kind === kind).map(({ symbol }) => symbol);
   const last = (_a = symbols.pop()) != null ? _a : "";
-  return symbols.length > 0 ? `${symbols.join(", ")} or ${last}` : last;
+  return symbols.length > 0 ? \`\${symbols.join(", ")} or \${last}\` : last;
 }
 
 // src/measurement/readQuantity.ts
@@ -1709,7 +1717,7 @@ var called = {
   density: { one: "a density", example: "1.05 g/mL", advice: "Type a density in g/mL, or with its unit." },
   percent: { one: "a percentage", example: "98 %", advice: "Type a percentage, as in 98 or 98 %." }
 };
-var wanted = (kind) => `${called[kind].one} such as ${called[kind].example}`;
+var wanted = (kind) => \`\${called[kind].one} such as \${called[kind].example}\`;
 var bareName = (kind) => called[kind].one.replace(/^an? /, "");
 function readQuantity(cell, kind, argument, options = {}) {
   const refused = () => failure({
@@ -1733,10 +1741,10 @@ function readQuantity(cell, kind, argument, options = {}) {
     return failure({
       code: "unit-unknown",
       argument,
-      expected: `${called[kind].one} in ${unitsOfKind(kind)}`,
+      expected: \`\${called[kind].one} in \${unitsOfKind(kind)}\`,
       received: quoted(cell),
       advice: "Type the number with one of those units.",
-      brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped
+      brief: unitTyped.length > 12 ? \`\${unitTyped.slice(0, 12)}…\` : unitTyped
     });
   }
   if (unit.kind !== kind) {
@@ -1744,9 +1752,9 @@ function readQuantity(cell, kind, argument, options = {}) {
       code: "unit-other-kind",
       argument,
       expected: wanted(kind),
-      received: `${called[unit.kind].one}, ${quoted(cell)}`,
+      received: \`\${called[unit.kind].one}, \${quoted(cell)}\`,
       advice: called[kind].advice,
-      brief: `${bareName(kind)} expected, not ${unitTyped}`
+      brief: \`\${bareName(kind)} expected, not \${unitTyped}\`
     });
   }
   return inDefaultUnit(number.value, unit.power, unitTyped, argument);
@@ -1760,13 +1768,13 @@ function withoutUnit(number, kind, { cell, argument }) {
 }
 function percentTwoReadings(number, { cell, argument }) {
   var _a;
-  const asPercent = Number(`${number.decimal.split("e")[0]}e${Number((_a = number.decimal.split("e")[1]) != null ? _a : 0) + 2}`);
-  const both = `${number.value} % or ${asPercent} %`;
+  const asPercent = Number(\`\${number.decimal.split("e")[0]}e\${Number((_a = number.decimal.split("e")[1]) != null ? _a : 0) + 2}\`);
+  const both = \`\${number.value} % or \${asPercent} %\`;
   return failure({
     code: "percent-two-readings",
     argument,
     expected: both,
-    received: `${quoted(cell)}, which could be ${both}`,
+    received: \`\${quoted(cell)}, which could be \${both}\`,
     advice: 'Type it as text with its sign, such as "98 %".',
     brief: both
   });
@@ -1815,7 +1823,7 @@ function readArgument(cell, argument) {
       code: "cell-holds-error",
       argument: name,
       expected: exampleOf(argument),
-      received: `the error ${quoted(cell)}`,
+      received: \`the error \${quoted(cell)}\`,
       advice: "Mend the cell that it comes from first."
     });
   }
@@ -1844,12 +1852,12 @@ function readArgument(cell, argument) {
     case "text":
       return readText(cell, argument);
     default:
-      throw new Error(`Nothing reads ${kind} from one cell.`);
+      throw new Error(\`Nothing reads \${kind} from one cell.\`);
   }
 }
-var hostErrors = /^#(N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|ERROR!)/;
+var hostErrors = /^#(N\\/A|REF!|VALUE!|DIV\\/0!|NAME\\?|NUM!|NULL!|ERROR!)/;
 var valueIn = (read2) => read2.ok ? success(read2.value.value) : read2;
-var withoutPercentSign = (cell) => typeof cell === "string" ? cell.replace(/\s*%\s*$/, "") : cell;
+var withoutPercentSign = (cell) => typeof cell === "string" ? cell.replace(/\\s*%\\s*$/, "") : cell;
 function readFigures(cell, name) {
   const options = { sameEitherWay: significantFigures };
   const read2 = readNumber(cell, name, options);
@@ -1892,19 +1900,19 @@ function readText(cell, argument) {
       argument: name,
       expected: exampleOf(argument),
       received: quoted(cell),
-      advice: oneOf ? `Type one of ${oneOf.join(", ")}.` : "Type it as text."
+      advice: oneOf ? \`Type one of \${oneOf.join(", ")}.\` : "Type it as text."
     });
   }
   if (!oneOf) return success(cell.trim());
-  const plain = cell.trim().toLowerCase().replace(/\s+/g, " ");
+  const plain = cell.trim().toLowerCase().replace(/\\s+/g, " ");
   const chosen = oneOf.find((choice) => choice.toLowerCase() === plain);
   if (chosen !== void 0) return success(chosen);
   return failure({
     code: "choice-unknown",
     argument: name,
-    expected: `one of ${oneOf.join(", ")}`,
+    expected: \`one of \${oneOf.join(", ")}\`,
     received: quoted(cell),
-    advice: `Type one of those for ${name}.`
+    advice: \`Type one of those for \${name}.\`
   });
 }
 function exampleOf({ kind, about }) {
@@ -1950,7 +1958,7 @@ function readWhole(grid, argument) {
       argument: name,
       expected: expectedText(argument),
       received: "nothing",
-      advice: `Select the cells for ${name}.`
+      advice: \`Select the cells for \${name}.\`
     });
   }
   if (kind === "row" && shape.rows > 1 || kind === "column" && shape.columns > 1) {
@@ -1959,13 +1967,13 @@ function readWhole(grid, argument) {
       argument: name,
       expected: expectedText(argument),
       received: shapeText(shape),
-      advice: `Select one ${kind} only.`
+      advice: \`Select one \${kind} only.\`
     });
   }
   if (kind === "row") return success((_b = grid[0]) != null ? _b : []);
   return success(kind === "column" ? grid.map(([cell]) => cell) : grid);
 }
-var expectedText = ({ kind, about }) => `a ${kind} of cells: ${about}`;
+var expectedText = ({ kind, about }) => \`a \${kind} of cells: \${about}\`;
 
 // src/functions/spread.ts
 function spreadOf(entry, cells) {
@@ -1973,9 +1981,9 @@ function spreadOf(entry, cells) {
     return failure({
       code: "arguments-too-many",
       argument: entry.name,
-      expected: `at most ${entry.arguments.length} ${entry.arguments.length === 1 ? "argument" : "arguments"}`,
+      expected: \`at most \${entry.arguments.length} \${entry.arguments.length === 1 ? "argument" : "arguments"}\`,
       received: String(cells.length),
-      advice: `It takes ${entry.arguments.map(({ name }) => name).join(", ")}.`
+      advice: \`It takes \${entry.arguments.map(({ name }) => name).join(", ")}.\`
     });
   }
   const laid = entry.arguments.map((argument, place) => {
@@ -2046,7 +2054,7 @@ function singleCells(entry, cells) {
       argument: argument.name,
       expected: "one cell",
       received: shapeText(shape),
-      advice: `${entry.name} fills a table from single values, so call it once for each.`
+      advice: \`\${entry.name} fills a table from single values, so call it once for each.\`
     });
   }
   return spreadOf(entry, cells);
@@ -2078,7 +2086,7 @@ function columnsOnly(entry, cells) {
       argument: argument.name,
       expected: "one column or one cell",
       received: shapeText(shape),
-      advice: `${entry.name} fills a row for each entry, so put the entries below each other.`
+      advice: \`\${entry.name} fills a row for each entry, so put the entries below each other.\`
     });
   }
   return spreadOf(entry, cells);
@@ -2096,9 +2104,9 @@ function withinLimits(value, { argument, least, most }) {
   return failure({
     code: "out-of-limits",
     argument,
-    expected: `${least} to ${most}`,
+    expected: \`\${least} to \${most}\`,
     received: String(value),
-    advice: `Type a whole number from ${least} to ${most}.`
+    advice: \`Type a whole number from \${least} to \${most}.\`
   });
 }
 
@@ -2143,10 +2151,8 @@ function percentError({ measured, accepted, signed = false }) {
 }
 
 return { success, failure, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elements, elementOf, relativeMass, molarMass, composition, quoted, notAboveZero, belowZero, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, atomsOfUnits, isWater, anhydrousAtoms, listedCations, listedAnions, isBlank, readFormula, matchIon, notAShare, pureShare, molarity, reagentMolarity, soluteMass, errorText, asCell, computed, readNumber, unitNamed, readQuantity, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, glassware, percentError };
-})();
-  // What is in backticks is source in readable form, compiled when it is first used: the host loads this file at every
-  // call of a cell function, and a call needs few of the parts. What others build on comes first.
-  const sources = {
+`;
+},
 // Part chemistry/cautions: chemistry/cautionTexts, chemistry/cautionList.generated, chemistry/listedHazards
 "chemistry/cautions"() {
   return `
@@ -4268,10 +4274,68 @@ var checkStepEntry = {
 return { entry: checkStepEntry };
 `;
 },
-// Part lab/ownHint: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 25 more
+// Part measurement/glasswareTolerance
+"measurement/glasswareTolerance"() {
+  return `
+const { failure, glassware, millilitres, quoted, success } = part("base");
+
+// src/measurement/glasswareTolerance.ts
+var glasswareKinds = {
+  "volumetric flask": { ISO: "ISO 1042", ASTM: "ASTM E288" },
+  "volumetric pipette": { ISO: "ISO 648", ASTM: "ASTM E969" },
+  "graduated pipette": { ISO: "ISO 835", ASTM: "ASTM E1293" },
+  burette: { ISO: "ISO 385", ASTM: "ASTM E287" },
+  "graduated cylinder": { ISO: "ISO 4788", ASTM: "ASTM E1272" },
+  beaker: void 0
+};
+var bases = { m: "memory", c: "practice" };
+function glasswareFigures({
+  kind,
+  glassClass = "A",
+  standard = "ISO"
+}) {
+  var _a;
+  const list = (_a = glassware[glasswareKinds[kind] === void 0 ? kind : \`\${standard} \${kind} \${glassClass}\`]) != null ? _a : "";
+  return list.split(" ").map((line) => {
+    const [size, tolerance, mark] = line.split(":");
+    return {
+      volume: millilitres(Number(size)),
+      tolerance: millilitres(Number(tolerance)),
+      basis: mark === "m" || mark === "c" ? bases[mark] : "source"
+    };
+  });
+}
+var sizeText = ({ volume, tolerance }) => \`\${volume} mL (± \${tolerance} mL)\`;
+function glasswareTolerance(wanted) {
+  var _a, _b;
+  const { kind, volume, standard = "ISO" } = wanted;
+  const figures = glasswareFigures(wanted);
+  const found = figures.find((figure) => Math.abs(figure.volume - volume) <= 1e-9 * figure.volume);
+  if (found) return success(found);
+  const smaller = figures.filter((figure) => figure.volume < volume).pop();
+  const larger = figures.find((figure) => figure.volume > volume);
+  const neighbours = [smaller, larger].flatMap((figure) => figure ? [figure] : []);
+  const table = (_b = (_a = glasswareKinds[kind]) == null ? void 0 : _a[standard]) != null ? _b : "the table of beakers";
+  return failure({
+    code: "glassware-size",
+    argument: "volume",
+    expected: \`a size of \${kind} in \${table}\`,
+    received: \`\${quoted(volume)} mL\`,
+    advice: \`Take \${neighbours.map(sizeText).join(" or ")}.\`,
+    brief: neighbours.map((figure) => \`\${figure.volume}\`).join(" or ")
+  });
+}
+
+return { glasswareFigures, glasswareTolerance };
+`;
+},
+// Part lab/ownHint: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 36 more
 "lab/ownHint"() {
   return `
-const { isBlank } = part("base");
+const { glasswareFigures } = part("measurement/glasswareTolerance");
+const { cautions } = part("chemistry/cautions");
+const { plainName } = part("lesson");
+const { failure, isBlank, millilitres, percent, quoted, readFormula, readQuantity, success } = part("base");
 
 // src/lab/activities/commonGivens.ts
 var commonGivens = {
@@ -4490,6 +4554,43 @@ var impureSolidQuestion = {
   ]
 };
 
+// src/lab/questions/ionShare.ts
+var ionShare = {
+  name: "ion share",
+  stem: [
+    "More water goes into the ",
+    { given: "formula" },
+    " solution. Count each kind of ion in one mL, before and after. How do the kinds compare?"
+  ],
+  right: {
+    id: "same ratio",
+    text: ["There are fewer of each, in the same ratio to each other as before."],
+    reply: "Yes: the formula sets the ratio. Water spreads all kinds out alike."
+  },
+  others: [
+    {
+      id: "equal",
+      text: ["The more water, the closer the numbers come to each other."],
+      reply: "To come closer, one kind would have to thin out faster. What would hold the others back?"
+    },
+    {
+      id: "only one",
+      text: ["Only the positive ones get fewer."],
+      reply: "What would the charges in that mL add up to?"
+    },
+    {
+      id: "depends",
+      text: ["That depends on how much water went in."],
+      reply: "Does water bring ions of the salt, or take some of one kind away?"
+    }
+  ],
+  hints: [
+    "Follow one formula unit and all of its ions while the water goes in.",
+    "Each kind is spread through the same, larger volume. By which factor does each get less crowded?",
+    ["Draw ten units of ", { given: "formula" }, " as ions in a small box, then the same ions in a larger one."]
+  ]
+};
+
 // src/lab/questions/lastFlask.ts
 var lastFlask = {
   name: "last flask",
@@ -4538,6 +4639,43 @@ var lastFlask = {
   ]
 };
 
+// src/lab/questions/overNight.ts
+var overNight = {
+  name: "over night",
+  stem: [
+    "A clear, well mixed ",
+    { given: "formula" },
+    " solution stands overnight with its stopper in. Where is it stronger in the morning?"
+  ],
+  right: {
+    id: "even",
+    text: ["It is as strong at the top as at the bottom."],
+    reply: "Yes: particles never stop moving about, and nothing sorts them once they are spread out."
+  },
+  others: [
+    {
+      id: "bottom",
+      text: ["At the bottom, since the solute is heavier."],
+      reply: "Sand settles. Is a single particle among water like a grain of sand?"
+    },
+    {
+      id: "top",
+      text: ["At the top, since the water sinks."],
+      reply: "What would have to hold the water and the solute apart for one of them to sink?"
+    },
+    {
+      id: "solid",
+      text: ["Nowhere: the solid is back on the ground by then."],
+      reply: "No water left the flask. What would push the particles out of it?"
+    }
+  ],
+  hints: [
+    "Think of what particles do when nobody is looking.",
+    "Mixing happens by itself. Does unmixing?",
+    ["Follow one particle of ", { given: "formula" }, " through the night. Does it rest?"]
+  ]
+};
+
 // src/lab/questions/portionStrength.ts
 var portionStrength = {
   name: "portion strength",
@@ -4576,6 +4714,82 @@ var portionStrength = {
   ]
 };
 
+// src/lab/questions/separateIons.ts
+var separateIons = {
+  name: "separate ions",
+  stem: ["The ", { given: "formula" }, " has all dissolved. What comes from one formula unit?"],
+  right: {
+    id: "separate",
+    text: ["Each ion by itself, as many of each kind as the formula says."],
+    reply: "Yes: water comes between the ions, and a small number in the formula counts ions that are apart."
+  },
+  others: [
+    {
+      id: "one piece",
+      text: ["One piece: the ions of a unit stay side by side."],
+      reply: "Salt water carries a current. Could it, if each piece had no charge left over?"
+    },
+    {
+      id: "clump",
+      text: ["Ions of the same kind stuck together in one clump."],
+      reply: "Ions of the same kind have the same charge. Would they hold on to each other?"
+    },
+    {
+      id: "atoms",
+      text: ["Atoms without a charge, one for each letter of the formula."],
+      reply: "What would have to happen for an ion to lose its charge? Does water do that?"
+    },
+    {
+      id: "one each",
+      text: ["One ion of each kind, whatever the formula says."],
+      reply: "Add up the charges of what you chose. Does the solution as a whole have a charge?"
+    }
+  ],
+  hints: [
+    "Ask what water does to a crystal: which parts can it pull apart?",
+    "All charges in a solution add up to nothing. Count ions until they do.",
+    ["Write ", { given: "formula" }, " as its ions, each with its charge. How many of each make the charges even?"]
+  ]
+};
+
+// src/lab/questions/wholeMolecules.ts
+var wholeMolecules = {
+  name: "whole molecules",
+  stem: ["The ", { given: "formula" }, " has all dissolved, and the solution looks like water. What is in it?"],
+  right: {
+    id: "whole",
+    text: ["Whole molecules of it, apart from each other, among those of water."],
+    reply: "Yes: water pulls the molecules away from each other and leaves each of them whole."
+  },
+  others: [
+    {
+      id: "atoms",
+      text: ["The atoms of its formula, each by itself."],
+      reply: "Dry the solution and the solid is back. Could loose atoms find their places again?"
+    },
+    {
+      id: "ions",
+      text: ["Positive and negative ions."],
+      reply: "Would this solution carry a current the way salt water does?"
+    },
+    {
+      id: "melted",
+      text: ["The solid in liquid form: it has melted."],
+      reply: "Melting needs warmth and only one substance. What did the water do here?"
+    },
+    {
+      id: "gone",
+      text: ["Only water: the solid is gone."],
+      reply: "Put the flask on a balance before and after. Would the reading drop?"
+    }
+  ],
+  hints: [
+    "Not to be seen is not the same as not there.",
+    "Water can part molecules from each other. Parting the atoms of one takes a reaction.",
+    ["Picture one molecule of ", { given: "formula" }, " at the edge of the solid. What does the water pull on?"]
+  ]
+};
+
 // src/lab/questions.ts
 var allQuestions = () => [
   dilutionParticles,
@@ -4583,7 +4797,11 @@ var allQuestions = () => [
   crystalWater,
   impureSolidQuestion,
   lastFlask,
-  diluteAcid
+  diluteAcid,
+  separateIons,
+  ionShare,
+  wholeMolecules,
+  overNight
 ];
 function questionByName(name) {
   const found = allQuestions().find((question) => question.name === name);
@@ -4995,6 +5213,20 @@ var told = (step) => ({
   unit: "",
   bench: false
 });
+var cautionsRead = ({
+  aim: aim7,
+  substance
+}) => ({
+  id: "cautions read",
+  title: "Aim and cautions",
+  unit: "",
+  shown: [\`\${aim7}
+Read the cautions for \`, { given: substance.formula }, " beside this row, then choose yes."],
+  period: 1,
+  kind: "ticked",
+  bench: false,
+  substance
+});
 var ordered = (step) => ({
   ...step,
   kind: "ordered",
@@ -5017,68 +5249,6 @@ var chosen = (step) => ({
 \${letter}) \`, ...item.text]),
     "\\nAnswer with a letter."
   ]
-});
-
-// src/lab/activities/dilutionSteps.ts
-var stockShown = ({ stock }) => "given" in stock ? [{ given: stock.given }, " mol/L stock"] : ["the stock whose molarity you found"];
-var dilutionTaken = ({ stock, target, volume }) => ({
-  "stock molarity": stock,
-  "target molarity": { given: target },
-  "target volume": { given: volume }
-});
-var factorStep = (names4) => calculated({
-  id: "dilution factor",
-  title: "Dilution factor",
-  unit: "",
-  shown: [
-    "How many times larger the volume gets, from ",
-    ...stockShown(names4),
-    " to ",
-    { given: names4.target },
-    " mol/L."
-  ],
-  period: names4.period,
-  quantity: "dilution factor",
-  takes: { "stock molarity": names4.stock, "target molarity": { given: names4.target } },
-  buildsOn: {}
-});
-var stockVolumeStep = (names4) => calculated({
-  id: "stock volume",
-  title: "Stock to take",
-  unit: "mL",
-  shown: [
-    "Volume of ",
-    ...stockShown(names4),
-    " for ",
-    { given: names4.volume },
-    " mL of ",
-    { given: names4.target },
-    " mol/L."
-  ],
-  period: names4.period,
-  quantity: "stock volume",
-  takes: dilutionTaken(names4),
-  buildsOn: { "dilution factor": "dilution factor" }
-});
-var waterVolumeStep = (names4) => calculated({
-  id: "water volume",
-  title: "Water, about",
-  unit: "mL",
-  shown: ["About how much water joins the stock, up to ", { given: names4.volume }, " mL."],
-  period: names4.period,
-  quantity: "water volume",
-  takes: dilutionTaken(names4),
-  buildsOn: { "stock volume": "stock volume" }
-});
-var ionStep = ({ molarity, period }) => calculated({
-  id: "ion molarity",
-  title: "Molarity of one ion",
-  unit: "mol/L",
-  shown: ["Molarity of ", { given: "ion" }, " in ", { given: molarity }, " mol/L ", { given: "formula" }, "."],
-  period,
-  quantity: "ion molarity",
-  takes: { formula: { given: "formula" }, molarity: { given: molarity }, ion: { given: "ion" } },
-  buildsOn: {}
 });
 
 // src/lab/activities/solidSteps.ts
@@ -5104,7 +5274,7 @@ var molesStep = ({ molarity, volume }) => calculated({
   takes: { molarity: { given: molarity }, volume: { given: volume } },
   buildsOn: {}
 });
-var massStep = (names4) => calculated({
+var massStep = (names5) => calculated({
   id: "mass of solute",
   title: "Mass to weigh",
   unit: "g",
@@ -5112,19 +5282,19 @@ var massStep = (names4) => calculated({
     "Mass of ",
     { given: "formula" },
     " for ",
-    { given: names4.volume },
+    { given: names5.volume },
     " mL of ",
-    { given: names4.molarity },
+    { given: names5.molarity },
     " mol/L solution.",
-    ...purityPieces(names4)
+    ...purityPieces(names5)
   ],
   period: 1,
   quantity: "mass of solute",
   takes: {
     formula: { given: "formula" },
-    molarity: { given: names4.molarity },
-    volume: { given: names4.volume },
-    ...purityTaken(names4)
+    molarity: { given: names5.molarity },
+    volume: { given: names5.volume },
+    ...purityTaken(names5)
   },
   buildsOn: { "molar mass": "molar mass", "moles of solute": "moles of solute" }
 });
@@ -5137,38 +5307,152 @@ var massWeighedStep = () => measured({
   expects: "mass of solute",
   instrument: "balance"
 });
-var stockMadeStep = (names4) => calculated({
+var stockMadeStep = (names5) => calculated({
   id: "stock made",
   title: "Molarity really made",
   unit: "mol/L",
   shown: [
     "Molarity of your solution, from the mass you weighed, in ",
-    { given: names4.volume },
+    { given: names5.volume },
     " mL.",
-    ...purityPieces(names4)
+    ...purityPieces(names5)
   ],
   period: 1,
   quantity: "molarity",
   takes: {
     formula: { given: "formula" },
     mass: { entryOf: "mass weighed" },
-    volume: { given: names4.volume },
-    ...purityTaken(names4)
+    volume: { given: names5.volume },
+    ...purityTaken(names5)
   },
   buildsOn: { "molar mass": "molar mass" }
 });
 
+// src/lab/activities/benchReading.ts
+var names = { molarity: "molarity", volume: "flask" };
+var aim = "Make a solution at a real or simulated bench, read its molarity there, and say how far off it is.";
+var benchReading = () => ({
+  id: "bench reading",
+  title: "What did we really make? A reading at the bench",
+  aim,
+  extension: "Your reading is off by a little. Which single slip at the bench would explain just that?",
+  givens: [
+    commonGivens.formula,
+    { ...commonGivens.molarity, about: "concentration that is planned" },
+    commonGivens.flask
+  ],
+  numbers: { formula: "formula", solid: { molarity: "molarity", flask: "flask" } },
+  steps: [
+    cautionsRead({ aim, substance: { formula: "formula" } }),
+    molarMassStep(),
+    molesStep(names),
+    massStep(names),
+    ordered({ id: "procedure", title: "How to make it", procedure: "solid to flask", period: 1 }),
+    measured({
+      id: "molarity read",
+      title: "Molarity read at the bench",
+      unit: "mol/L",
+      shown: ["What the bench shows for the solution in your ", { given: "flask" }, " mL flask, every figure of it."],
+      period: 1,
+      expects: { given: "molarity" },
+      instrument: "bench",
+      tools: [{ tool: "flask", volume: "flask" }]
+    }),
+    calculated({
+      id: "percent error",
+      title: "Percent error",
+      unit: "%",
+      shown: ["How far your reading is from the ", { given: "molarity" }, " mol/L of the plan."],
+      period: 1,
+      quantity: "percent error",
+      takes: { measured: { entryOf: "molarity read" }, accepted: { given: "molarity" } },
+      buildsOn: {}
+    }),
+    chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+    told({
+      id: "in your words",
+      title: "In your own words",
+      shown: ["One sentence, or a link to your recording: what may have made your reading too high or too low?"],
+      period: 1
+    })
+  ]
+});
+
+// src/lab/activities/dilutionSteps.ts
+var stockShown = ({ stock }) => "given" in stock ? [{ given: stock.given }, " mol/L stock"] : ["the stock whose molarity you found"];
+var dilutionTaken = ({ stock, target, volume }) => ({
+  "stock molarity": stock,
+  "target molarity": { given: target },
+  "target volume": { given: volume }
+});
+var factorStep = (names5) => calculated({
+  id: "dilution factor",
+  title: "Dilution factor",
+  unit: "",
+  shown: [
+    "How many times larger the volume gets, from ",
+    ...stockShown(names5),
+    " to ",
+    { given: names5.target },
+    " mol/L."
+  ],
+  period: names5.period,
+  quantity: "dilution factor",
+  takes: { "stock molarity": names5.stock, "target molarity": { given: names5.target } },
+  buildsOn: {}
+});
+var stockVolumeStep = (names5) => calculated({
+  id: "stock volume",
+  title: "Stock to take",
+  unit: "mL",
+  shown: [
+    "Volume of ",
+    ...stockShown(names5),
+    " for ",
+    { given: names5.volume },
+    " mL of ",
+    { given: names5.target },
+    " mol/L."
+  ],
+  period: names5.period,
+  quantity: "stock volume",
+  takes: dilutionTaken(names5),
+  buildsOn: { "dilution factor": "dilution factor" }
+});
+var waterVolumeStep = (names5) => calculated({
+  id: "water volume",
+  title: "Water, about",
+  unit: "mL",
+  shown: ["About how much water joins the stock, up to ", { given: names5.volume }, " mL."],
+  period: names5.period,
+  quantity: "water volume",
+  takes: dilutionTaken(names5),
+  buildsOn: { "stock volume": "stock volume" }
+});
+var ionStep = ({ molarity, period }) => calculated({
+  id: "ion molarity",
+  title: "Molarity of one ion",
+  unit: "mol/L",
+  shown: ["Molarity of ", { given: "ion" }, " in ", { given: molarity }, " mol/L ", { given: "formula" }, "."],
+  period,
+  quantity: "ion molarity",
+  takes: { formula: { given: "formula" }, molarity: { given: molarity }, ion: { given: "ion" } },
+  buildsOn: {}
+});
+
 // src/lab/activities/concentratedReagent.ts
-var names = {
+var names2 = {
   stock: { entryOf: "reagent molarity" },
   target: "target molarity",
   volume: "target volume",
   period: 1
 };
+var aim2 = "Work out how a concentrated acid is diluted, and in which order that is safe. Staff make the solution.";
 var concentratedReagent = () => ({
   id: "concentrated reagent",
   title: "A solution from a concentrated acid",
-  aim: "Work out how a concentrated acid is diluted, and in which order that is safe. Staff make the solution.",
+  aim: aim2,
+  extension: "The bottle stood open and lost some vapour. What does that do to your solution, and how would you notice?",
   givens: [
     { ...commonGivens.formula, about: "acid in the bottle", start: "HCl" },
     { name: "mass percent", unit: "%", about: "mass percent on the label of the bottle", start: "37.2" },
@@ -5181,6 +5465,7 @@ var concentratedReagent = () => ({
     reagent: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
   },
   steps: [
+    cautionsRead({ aim: aim2, substance: { formula: "formula", massPercent: "mass percent" } }),
     molarMassStep(),
     calculated({
       id: "reagent molarity",
@@ -5204,8 +5489,8 @@ var concentratedReagent = () => ({
       },
       buildsOn: { "molar mass": "molar mass" }
     }),
-    { ...stockVolumeStep(names), title: "Acid to take", buildsOn: {} },
-    waterVolumeStep(names),
+    { ...stockVolumeStep(names2), title: "Acid to take", buildsOn: {} },
+    waterVolumeStep(names2),
     ordered({ id: "procedure", title: "How to dilute it safely", procedure: "concentrated acid", period: 1 }),
     chosen({ id: "particles", title: "What the particles do", question: "dilute acid", period: 1 }),
     told({
@@ -5218,16 +5503,18 @@ var concentratedReagent = () => ({
 });
 
 // src/lab/activities/dilutionAlone.ts
-var names2 = {
+var names3 = {
   stock: { given: "stock molarity" },
   target: "target molarity",
   volume: "target volume",
   period: 1
 };
+var aim3 = "Make a weaker solution from a stock, and say what is in the flask.";
 var dilutionAlone = () => ({
   id: "dilution",
   title: "A dilution",
-  aim: "Make a weaker solution from a stock, and say what is in the flask.",
+  aim: aim3,
+  extension: "Is there a way to the same solution in two smaller dilutions, and when would that be better?",
   givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
   numbers: {
     formula: "formula",
@@ -5235,9 +5522,10 @@ var dilutionAlone = () => ({
     dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
   },
   steps: [
-    factorStep(names2),
-    stockVolumeStep(names2),
-    waterVolumeStep(names2),
+    cautionsRead({ aim: aim3, substance: { formula: "formula" } }),
+    factorStep(names3),
+    stockVolumeStep(names3),
+    waterVolumeStep(names3),
     ordered({ id: "procedure", title: "How to dilute", procedure: "pipette to flask", period: 1 }),
     ionStep({ molarity: "target molarity", period: 1 }),
     chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 1 }),
@@ -5251,13 +5539,14 @@ var dilutionAlone = () => ({
 });
 
 // src/lab/activities/fromSolid.ts
-var fromSolid = ({ id, title, aim, formula, start, impure, hydrate, question }) => {
-  const names4 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
+var fromSolid = ({ id, title, aim: aim7, extension, formula, start, impure, hydrate, question }) => {
+  const names5 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
   const { molarity, flask, ion, purity } = commonGivens;
   return {
     id,
     title,
-    aim,
+    aim: aim7,
+    extension,
     givens: [
       formula,
       molarity,
@@ -5272,12 +5561,13 @@ var fromSolid = ({ id, title, aim, formula, start, impure, hydrate, question }) 
       solid: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
     },
     steps: [
+      cautionsRead({ aim: aim7, substance: { formula: "formula" } }),
       molarMassStep(),
-      molesStep(names4),
-      massStep(names4),
+      molesStep(names5),
+      massStep(names5),
       ordered({ id: "procedure", title: "How to make it", procedure: "solid to flask", period: 1 }),
       massWeighedStep(),
-      stockMadeStep(names4),
+      stockMadeStep(names5),
       ionStep({ molarity: "molarity", period: 1 }),
       chosen({ id: "particles", title: "What the particles do", question, period: 1 }),
       told({
@@ -5295,6 +5585,7 @@ var plainSolid = () => fromSolid({
   id: "solution from a solid",
   title: "A solution from a solid",
   aim: "Make a solution of a chosen molarity from a solid that is pure and dry.",
+  extension: "The flask was filled past its mark. Can the solution be saved, and how?",
   formula: { ...commonGivens.formula, about: "solute as its bottle says" },
   start: { ion: "Br-" },
   impure: false,
@@ -5304,6 +5595,7 @@ var hydrateSolid = () => fromSolid({
   id: "solution from a hydrate",
   title: "A solution from a hydrate",
   aim: "Make a solution of a chosen molarity from crystals that hold water.",
+  extension: "The crystals lost some of their water in the jar. Is your solution stronger or weaker than planned?",
   formula: {
     ...commonGivens.formula,
     about: "solute with its water of hydration, as in CuSO4·5H2O",
@@ -5318,6 +5610,7 @@ var impureSolid = () => fromSolid({
   id: "solution from an impure solid",
   title: "A solution from a solid that is not pure",
   aim: "Make a solution of a chosen molarity from a solid of known purity.",
+  extension: "What would you need to know about the rest of the solid before you use the solution?",
   formula: { ...commonGivens.formula, start: "Na2CO3" },
   start: { ion: "Na+", purity: "94.5" },
   impure: true,
@@ -5350,10 +5643,12 @@ var flaskStep = ({
   },
   buildsOn: {}
 });
+var aim4 = "Dilute again and again, and follow what happens to the molarity.";
 var serialDilution = () => ({
   id: "serial dilution",
   title: "A serial dilution",
-  aim: "Dilute again and again, and follow what happens to the molarity.",
+  aim: aim4,
+  extension: "After how many more flasks would fewer than one particle be left in each mL?",
   givens: [
     commonGivens.formula,
     commonGivens.stock,
@@ -5362,6 +5657,7 @@ var serialDilution = () => ({
   ],
   numbers: { formula: "formula", serial: { stock: "stock molarity", portion: "portion", flask: "flask" } },
   steps: [
+    cautionsRead({ aim: aim4, substance: { formula: "formula" } }),
     flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
     flaskStep({ id: "second flask", title: "Molarity in the second flask", from: "first flask" }),
     flaskStep({ id: "third flask", title: "Molarity in the third flask", from: "second flask" }),
@@ -5378,73 +5674,81 @@ var serialDilution = () => ({
 
 // src/lab/activities/stockAndDilution.ts
 var solid = { molarity: "stock molarity", volume: "flask", purity: "purity" };
-var dilution = {
-  stock: { given: "stock molarity" },
+var dilutionOf = (fromRealStock) => ({
+  stock: fromRealStock ? { entryOf: "stock made" } : { given: "stock molarity" },
   target: "target molarity",
   volume: "target volume",
   period: 2
-};
-var stockAndDilution = () => ({
-  id: "stock and dilution",
-  title: "A stock solution and its dilution",
-  aim: "Make a solution of a molarity you chose, dilute it, and say what is in the flask.",
-  givens: [
-    commonGivens.formula,
-    commonGivens.stock,
-    { ...commonGivens.flask, about: "volume of stock that is made" },
-    commonGivens.target,
-    commonGivens.volume,
-    commonGivens.ion,
-    { ...commonGivens.purity, optional: true }
-  ],
-  numbers: {
-    formula: "formula",
-    ion: "ion",
-    solid: { molarity: "stock molarity", flask: "flask", purity: "purity" },
-    dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
-  },
-  steps: [
-    molarMassStep(),
-    molesStep(solid),
-    massStep(solid),
-    ordered({ id: "stock procedure", title: "How to make the stock", procedure: "solid to flask", period: 1 }),
-    massWeighedStep(),
-    stockMadeStep(solid),
-    factorStep(dilution),
-    stockVolumeStep(dilution),
-    waterVolumeStep(dilution),
-    ordered({ id: "dilution procedure", title: "How to dilute", procedure: "pipette to flask", period: 2 }),
-    calculated({
-      id: "diluted molarity",
-      title: "Molarity after dilution",
-      unit: "mol/L",
-      shown: ["From the stock you really made and the stock you take, in ", { given: "target volume" }, " mL."],
-      period: 2,
-      quantity: "diluted molarity",
-      takes: {
-        "stock molarity": { entryOf: "stock made" },
-        "stock volume": { entryOf: "stock volume" },
-        "final volume": { given: "target volume" }
-      },
-      buildsOn: {}
-    }),
-    ionStep({ molarity: "target molarity", period: 2 }),
-    chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 2 }),
-    told({
-      id: "in your words",
-      title: "In your own words",
-      shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
-      period: 2
-    })
-  ]
 });
+var aim5 = "Make a solution of a molarity you chose, dilute it, and say what is in the flask.";
+function stockAndDilution({ fromRealStock }) {
+  const dilution = dilutionOf(fromRealStock);
+  return {
+    id: "stock and dilution",
+    title: "A stock solution and its dilution",
+    aim: aim5,
+    extension: "If two stocks are mixed in one flask, how would you find the molarity of the mixture?",
+    givens: [
+      commonGivens.formula,
+      commonGivens.stock,
+      { ...commonGivens.flask, about: "volume of stock that is made" },
+      commonGivens.target,
+      commonGivens.volume,
+      commonGivens.ion,
+      { ...commonGivens.purity, optional: true }
+    ],
+    numbers: {
+      formula: "formula",
+      ion: "ion",
+      solid: { molarity: "stock molarity", flask: "flask", purity: "purity" },
+      dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
+    },
+    steps: [
+      cautionsRead({ aim: aim5, substance: { formula: "formula" } }),
+      molarMassStep(),
+      molesStep(solid),
+      massStep(solid),
+      ordered({ id: "stock procedure", title: "How to make the stock", procedure: "solid to flask", period: 1 }),
+      massWeighedStep(),
+      stockMadeStep(solid),
+      factorStep(dilution),
+      stockVolumeStep(dilution),
+      waterVolumeStep(dilution),
+      ordered({ id: "dilution procedure", title: "How to dilute", procedure: "pipette to flask", period: 2 }),
+      calculated({
+        id: "diluted molarity",
+        title: "Molarity after dilution",
+        unit: "mol/L",
+        shown: ["From the stock you really made and the stock you take, in ", { given: "target volume" }, " mL."],
+        period: 2,
+        quantity: "diluted molarity",
+        takes: {
+          "stock molarity": { entryOf: "stock made" },
+          "stock volume": { entryOf: "stock volume" },
+          "final volume": { given: "target volume" }
+        },
+        buildsOn: {}
+      }),
+      ionStep({ molarity: "target molarity", period: 2 }),
+      chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 2 }),
+      told({
+        id: "in your words",
+        title: "In your own words",
+        shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
+        period: 2
+      })
+    ]
+  };
+}
 
 // src/lab/activities/weighedResidue.ts
-var names3 = { molarity: "molarity", volume: "portion" };
+var names4 = { molarity: "molarity", volume: "portion" };
+var aim6 = "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.";
 var weighedResidue = () => ({
   id: "weighed residue",
   title: "What did we really make? A weighed residue",
-  aim: "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.",
+  aim: aim6,
+  extension: "Water is left in the residue. Does your molarity come out too high or too low, and why?",
   givens: [
     { ...commonGivens.formula, about: "a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4" },
     { ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
@@ -5452,9 +5756,10 @@ var weighedResidue = () => ({
   ],
   numbers: { formula: "formula", residue: { molarity: "molarity", portion: "portion" } },
   steps: [
+    cautionsRead({ aim: aim6, substance: { formula: "formula" } }),
     molarMassStep(),
-    molesStep(names3),
-    { ...massStep(names3), title: "Mass that should stay" },
+    molesStep(names4),
+    { ...massStep(names4), title: "Mass that should stay" },
     ordered({ id: "procedure", title: "How to dry and weigh", procedure: "weighed residue", period: 1 }),
     measured({
       id: "residue weighed",
@@ -5497,6 +5802,7 @@ var weighedResidue = () => ({
 });
 
 // src/lab/activities.ts
+var asPlanned = { fromRealStock: false };
 var activities = {
   "stock and dilution": stockAndDilution,
   "solution from a solid": plainSolid,
@@ -5505,13 +5811,83 @@ var activities = {
   dilution: dilutionAlone,
   "serial dilution": serialDilution,
   "concentrated reagent": concentratedReagent,
-  "weighed residue": weighedResidue
+  "weighed residue": weighedResidue,
+  "bench reading": benchReading
 };
-var allActivities = () => Object.values(activities).map((build) => build());
-function activityById(id) {
+var allActivities = () => Object.values(activities).map((build) => build(asPlanned));
+function activityById(id, variant = asPlanned) {
   var _a;
   const wanted = id.trim().replace(/\\s+/g, " ").toLowerCase();
-  return Object.keys(activities).includes(wanted) ? (_a = activities[wanted]) == null ? void 0 : _a.call(activities) : void 0;
+  return Object.keys(activities).includes(wanted) ? (_a = activities[wanted]) == null ? void 0 : _a.call(activities, variant) : void 0;
+}
+
+// src/lab/texts/ticks.ts
+var tickTexts = {
+  /** The one answer that the sheet offers. */
+  answer: "yes",
+  readFirst: "Read this, then choose yes:",
+  notYes: "Only yes counts here. Read this, then choose yes:",
+  noFormula: "We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.",
+  staffOnly: "Your teacher makes this solution. You work it out and watch.",
+  withTeacher: "Only with your teacher beside you, and only as your school’s own assessment allows.",
+  waitForTick: (row) => \`Wait at the bench. Read the cautions and tick “\${row}” first.\`
+};
+var tickHints = [
+  "Who might be hurt at the bench, and by what?",
+  "Each line says what the substance can do, and then what you do about it.",
+  "Tell your team in your own words what to wear and what not to do. Then choose yes."
+];
+
+// src/lab/cautionWords.ts
+function cautionWords({ formula, massPercent, decimalMark }) {
+  var _a, _b;
+  const read = readFormula(formula);
+  if (!read.ok) return tickTexts.noFormula;
+  const strength = isBlank(massPercent) ? void 0 : readQuantity(massPercent, "percent", "mass percent", { decimalMark });
+  const found = cautions(read.value, (strength == null ? void 0 : strength.ok) ? percent(strength.value.value) : void 0);
+  if (!found.ok) return tickTexts.noFormula;
+  const { name, signalWord, statements } = found.value;
+  const advice = [...new Set(statements.flatMap((line) => line.advice.split(/(?<=\\.) /)))].filter(
+    (line) => line !== ""
+  );
+  const heading = [name, signalWord].filter((word) => word !== "").join(": ");
+  const defers = (_b = (_a = statements[statements.length - 1]) == null ? void 0 : _a.advice) != null ? _b : "";
+  const toDo = advice.filter((line) => !defers.includes(line)).join(" ");
+  return [heading, ...statements.map(({ text }) => text), toDo, defers].filter((line) => line !== "").join("\\n");
+}
+
+// src/lab/lessonSettings.ts
+var whole = (cell) => {
+  const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
+  return Number.isInteger(typed) ? typed : Number.NaN;
+};
+var isYes = (cell) => cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim());
+function readLessonSettings(table) {
+  const cells = /* @__PURE__ */ Object.create(null);
+  for (const [name, value] of table) {
+    const plain = plainName(name);
+    if (plain !== "" && !(plain in cells)) cells[plain] = value;
+  }
+  const bad = [];
+  const level = (name, { least, most, otherwise }) => {
+    if (isBlank(cells[name])) return otherwise;
+    const value = whole(cells[name]);
+    if (value >= least && value <= most) return value;
+    bad.push(name);
+    return otherwise;
+  };
+  return {
+    activity: typeof cells.activity === "string" ? cells.activity : "",
+    figures: level("figures", { least: 1, most: 15, otherwise: 3 }),
+    decimals: level("atomic-weight decimals", { least: 0, most: 10, otherwise: 2 }),
+    decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
+    judgeFigures: isYes(cells["judge figures"]),
+    highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
+    studentsDilute: plainName(cells["concentrated reagents"]) === "students",
+    fromRealStock: plainName(cells["work the dilution from"]) === "real stock",
+    bad,
+    cells
+  };
 }
 
 // src/lab/defaultSettings.ts
@@ -5527,6 +5903,10 @@ var defaultSettings = {
   "glassware standard": "ISO",
   balance: "0.01 g",
   "allowance for technique": "2 %",
+  spare: "10 %",
+  "spare glassware": "10 %",
+  "work the dilution from": "nominal stock",
+  "concentrated reagents": "staff",
   seed: "1"
 };
 var defaultShelf = {
@@ -5535,6 +5915,127 @@ var defaultShelf = {
   balanceReadabilityG: 0.01,
   balanceMaxG: 200
 };
+
+// src/measurement/volumetricTolerance.ts
+function volumetricTolerance({ vessel, volume, glassClass, standard }) {
+  var _a;
+  const figures = glasswareFigures({
+    kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette",
+    glassClass,
+    standard
+  });
+  const found = (_a = figures.find((figure) => figure.volume >= volume)) != null ? _a : figures[figures.length - 1];
+  if (found === void 0) throw new Error(\`No figures for a \${vessel} of class \${glassClass} by \${standard}.\`);
+  const share = volume > found.volume ? volume / found.volume : 1;
+  return {
+    tolerance: millilitres(found.tolerance * share),
+    readAt: found.volume,
+    confirmed: found.basis === "source"
+  };
+}
+
+// src/lab/texts/readings.ts
+var readingTexts = {
+  onTarget: "Yes, this is as close to the plan as the tools and careful work allow.",
+  above: "The reading is above the plan, by more than careful work allows. Was the empty boat or dish taken off? Read again, or go on with what you have.",
+  below: "The reading is below the plan, by more than careful work allows. Did some of it stay behind on the way? Read again, or go on with what you have.",
+  farAbove: "Stop before you go on: the reading is far above the plan. Do both have the same unit?",
+  farBelow: "Stop before you go on: the reading is far below the plan. Do both have the same unit?",
+  unit: "Look at the unit. What does the instrument show, and what does this row ask for?",
+  unreadable: "Write the number that the instrument shows, with or without its unit.",
+  decimals: "Close. Write every figure the balance shows."
+};
+var toleranceTexts = {
+  balance: (toleranceG) => \`the balance (±\${toleranceG} g, read empty and loaded)\`,
+  flask: (part) => \`the \${part.size} mL flask (±\${part.tolerance} mL\${part.note})\`,
+  pipette: (part) => \`the \${part.size} mL pipette (±\${part.tolerance} mL\${part.note})\`,
+  fromMemory: ", a figure not confirmed",
+  readAt: (size) => \`, the figure of the \${size} mL size\`,
+  /** In lines that fit beside the settings. */
+  whole: (parts) => \`Twice the standard uncertainty of \${parts.tools},
+as rectangular distributions by JCGM 100, plus \${parts.percent} % of what is expected for technique.\`,
+  /** Worked for round readings of no team, so that nothing is given away. */
+  examples: (unit, parts) => \`So \${parts.map(({ reading, limit }) => \`\${reading} \${unit} may be off by \${limit} \${unit}\`).join(", and ")}.\`
+};
+
+// src/lab/readingTolerance.ts
+var settingCell = (settings, name) => isBlank(settings[name]) ? defaultSettings[name] : settings[name];
+var badSetting = (name, wanted) => failure({
+  code: "lesson-setting",
+  argument: name,
+  expected: wanted.expected,
+  received: quoted(wanted.received),
+  advice: "Change it in the settings of the Plan."
+});
+function allowancePercent(settings) {
+  var _a, _b;
+  const name = "allowance for technique";
+  const cell = settingCell(settings, name);
+  const typed = (_b = (_a = /^\\s*(\\d+(?:[.,]\\d+)?)\\s*%?\\s*$/.exec(String(cell))) == null ? void 0 : _a[1]) == null ? void 0 : _b.replace(",", ".");
+  const percent2 = Number(typed);
+  return typed !== void 0 && percent2 <= 50 ? success(percent2) : badSetting(name, { expected: "a percentage from 0 to 50, such as 2 %,", received: cell });
+}
+function glassware(settings) {
+  const classCell = settingCell(settings, "glassware class");
+  const standardCell = settingCell(settings, "glassware standard");
+  const glassClass = String(classCell).trim().toUpperCase();
+  const standard = String(standardCell).trim().toUpperCase();
+  if (glassClass !== "A" && glassClass !== "B" && glassClass !== "AS") {
+    return badSetting("glassware class", { expected: "A or B", received: classCell });
+  }
+  if (standard !== "ISO" && standard !== "ASTM") {
+    return badSetting("glassware standard", { expected: "ISO or ASTM", received: standardCell });
+  }
+  return success({ glassClass: glassClass === "B" ? "B" : "A", standard });
+}
+function balanceReadability(settings) {
+  const cell = settingCell(settings, "balance");
+  const read = readQuantity(cell, "mass", "balance");
+  return read.ok && read.value.value > 0 ? success(read.value) : badSetting("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
+}
+var short = (value) => String(Number(value.toPrecision(3)));
+function toolPart(used, settings) {
+  if (used.tool === "balance") {
+    const readability = balanceReadability(settings);
+    if (!readability.ok) return readability;
+    const tolerance2 = readability.value.value;
+    const uncertainty = tolerance2 / Math.sqrt(3) * Math.SQRT2;
+    return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance2)) });
+  }
+  const kind = glassware(settings);
+  if (!kind.ok) return kind;
+  const { tolerance, readAt, confirmed } = volumetricTolerance({
+    vessel: used.tool,
+    volume: used.volume,
+    ...kind.value
+  });
+  const note = [
+    readAt === used.volume ? "" : toleranceTexts.readAt(short(readAt)),
+    confirmed ? "" : toleranceTexts.fromMemory
+  ].join("");
+  return success({
+    relative: tolerance / Math.sqrt(3) / used.volume,
+    words: toleranceTexts[used.tool]({ size: short(used.volume), tolerance: short(tolerance), note })
+  });
+}
+function readingTolerance({ expected, tools }, settings) {
+  const percent2 = allowancePercent(settings);
+  if (!percent2.ok) return percent2;
+  const parts = [];
+  for (const used of tools) {
+    const part = toolPart(used, settings);
+    if (!part.ok) return part;
+    parts.push(part.value);
+  }
+  const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
+  return success({
+    limit: Math.abs(expected) * (2 * relative + percent2.value / 100),
+    words: toleranceTexts.whole({
+      tools: parts.map(({ words }) => words).join(" and of "),
+      percent: short(percent2.value)
+    })
+  });
+}
 
 // src/lab/ownHint.ts
 var textOf = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
@@ -5550,62 +6051,7 @@ function ownHint(rows, { stepId, level }) {
   return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
 }
 
-return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, defaultSettings, defaultShelf, ownHint };
-`;
-},
-// Part measurement/glasswareTolerance
-"measurement/glasswareTolerance"() {
-  return `
-const { failure, glassware, millilitres, quoted, success } = part("base");
-
-// src/measurement/glasswareTolerance.ts
-var glasswareKinds = {
-  "volumetric flask": { ISO: "ISO 1042", ASTM: "ASTM E288" },
-  "volumetric pipette": { ISO: "ISO 648", ASTM: "ASTM E969" },
-  "graduated pipette": { ISO: "ISO 835", ASTM: "ASTM E1293" },
-  burette: { ISO: "ISO 385", ASTM: "ASTM E287" },
-  "graduated cylinder": { ISO: "ISO 4788", ASTM: "ASTM E1272" },
-  beaker: void 0
-};
-var bases = { m: "memory", c: "practice" };
-function glasswareFigures({
-  kind,
-  glassClass = "A",
-  standard = "ISO"
-}) {
-  var _a;
-  const list = (_a = glassware[glasswareKinds[kind] === void 0 ? kind : \`\${standard} \${kind} \${glassClass}\`]) != null ? _a : "";
-  return list.split(" ").map((line) => {
-    const [size, tolerance, mark] = line.split(":");
-    return {
-      volume: millilitres(Number(size)),
-      tolerance: millilitres(Number(tolerance)),
-      basis: mark === "m" || mark === "c" ? bases[mark] : "source"
-    };
-  });
-}
-var sizeText = ({ volume, tolerance }) => \`\${volume} mL (± \${tolerance} mL)\`;
-function glasswareTolerance(wanted) {
-  var _a, _b;
-  const { kind, volume, standard = "ISO" } = wanted;
-  const figures = glasswareFigures(wanted);
-  const found = figures.find((figure) => Math.abs(figure.volume - volume) <= 1e-9 * figure.volume);
-  if (found) return success(found);
-  const smaller = figures.filter((figure) => figure.volume < volume).pop();
-  const larger = figures.find((figure) => figure.volume > volume);
-  const neighbours = [smaller, larger].flatMap((figure) => figure ? [figure] : []);
-  const table = (_b = (_a = glasswareKinds[kind]) == null ? void 0 : _a[standard]) != null ? _b : "the table of beakers";
-  return failure({
-    code: "glassware-size",
-    argument: "volume",
-    expected: \`a size of \${kind} in \${table}\`,
-    received: \`\${quoted(volume)} mL\`,
-    advice: \`Take \${neighbours.map(sizeText).join(" or ")}.\`,
-    brief: neighbours.map((figure) => \`\${figure.volume}\`).join(" or ")
-  });
-}
-
-return { glasswareFigures, glasswareTolerance };
+return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, tickTexts, tickHints, cautionWords, defaultSettings, defaultShelf, readingTexts, toleranceTexts, balanceReadability, readingTolerance, readLessonSettings, ownHint };
 `;
 },
 // Part lab/shownCell: lab/texts/hints, lab/quantityHint
@@ -5746,6 +6192,11 @@ var readingHints = {
     "A pipette gives its volume from its mark to its tip, with the last drop left in.",
     "Fill past the mark, wipe the tip, let down to the mark at eye level, then let it run out.",
     "Your plan stands in “{row}”. Which mark did you start from, and where did you stop?"
+  ],
+  bench: [
+    "A reading tells what is in the flask now. The plan tells what should be.",
+    "Write every figure that is shown, and its unit. Read it twice.",
+    "Your plan is the {row} you were given. If the reading is far off, go back over what went into the flask."
   ]
 };
 var toldHints = [
@@ -5792,18 +6243,19 @@ function shownCell(cell, { argument, decimalMark }) {
 return { readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint, shownCell };
 `;
 },
-// Part CHECKTEAM: lab/activitySlips, lab/texts/ordering, lab/checkOrder, measurement/volumetricTolerance, lab/texts/readings, lab/readingTolerance and 8 more
+// Part CHECKTEAM: lab/activitySlips, lab/texts/ordering, lab/checkOrder, lab/checkReading, lab/checkTick, lab/teamGivens and 5 more
 "CHECKTEAM"() {
   return `
-const { activityById, checkChoice, defaultSettings, orderedActions, ownHint, procedureByName, questionByName } = part("lab/ownHint");
-const { glasswareFigures } = part("measurement/glasswareTolerance");
+const { activityById, balanceReadability, cautionWords, checkChoice, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTexts, readingTolerance, tickHints, tickTexts } = part("lab/ownHint");
+
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/shownCell");
+
 const { fitsSlip, isQuantityName, judgeEntry, plainName, prepareStep, quantities, spanOver, stepTolerance } = part("lesson");
 
 
 const { feedbackText, filled, readEntry } = part("lab/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, remarks } = part("lab/texts/feedback");
-const { asCell, computed, failure, grams, isBlank, millilitres, quoted, readQuantity, spreadOf, success } = part("base");
+const { asCell, computed, failure, grams, isBlank, millilitres, readQuantity, spreadOf, success } = part("base");
 
 // src/lab/activitySlips.ts
 var exactly = (value) => ({ low: value, middle: value, high: value });
@@ -5914,123 +6366,6 @@ function checkOrder(procedureName, entry) {
   return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
 }
 
-// src/measurement/volumetricTolerance.ts
-function volumetricTolerance({ vessel, volume, glassClass, standard }) {
-  var _a;
-  const figures = glasswareFigures({
-    kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette",
-    glassClass,
-    standard
-  });
-  const found = (_a = figures.find((figure) => figure.volume >= volume)) != null ? _a : figures[figures.length - 1];
-  if (found === void 0) throw new Error(\`No figures for a \${vessel} of class \${glassClass} by \${standard}.\`);
-  const share = volume > found.volume ? volume / found.volume : 1;
-  return {
-    tolerance: millilitres(found.tolerance * share),
-    readAt: found.volume,
-    confirmed: found.basis === "source"
-  };
-}
-
-// src/lab/texts/readings.ts
-var readingTexts = {
-  onTarget: "Yes, this is as close to the plan as the tools and careful work allow.",
-  above: "The reading is above the plan, by more than careful work allows. Was the empty boat or dish taken off? Read again, or go on with what you have.",
-  below: "The reading is below the plan, by more than careful work allows. Did some of it stay behind on the way? Read again, or go on with what you have.",
-  farAbove: "Stop before you go on: the reading is far above the plan. Do both have the same unit?",
-  farBelow: "Stop before you go on: the reading is far below the plan. Do both have the same unit?",
-  unit: "Look at the unit. What does the instrument show, and what does this row ask for?",
-  unreadable: "Write the number that the instrument shows, with or without its unit.",
-  decimals: "Close. Write every figure the balance shows."
-};
-var toleranceTexts = {
-  balance: (toleranceG) => \`the balance (±\${toleranceG} g, read empty and loaded)\`,
-  flask: (part) => \`the \${part.size} mL flask (±\${part.tolerance} mL\${part.note})\`,
-  pipette: (part) => \`the \${part.size} mL pipette (±\${part.tolerance} mL\${part.note})\`,
-  fromMemory: ", a figure not confirmed",
-  readAt: (size) => \`, the figure of the \${size} mL size\`,
-  whole: (parts) => \`Twice the standard uncertainty of \${parts.tools}, as rectangular distributions by JCGM 100, plus \${parts.percent} % of what is expected for technique.\`
-};
-
-// src/lab/readingTolerance.ts
-var settingCell = (settings, name) => isBlank(settings[name]) ? defaultSettings[name] : settings[name];
-var badSetting2 = (name, wanted) => failure({
-  code: "lesson-setting",
-  argument: name,
-  expected: wanted.expected,
-  received: quoted(wanted.received),
-  advice: "Change it in the settings of the Plan."
-});
-function allowancePercent(settings) {
-  var _a, _b;
-  const name = "allowance for technique";
-  const cell = settingCell(settings, name);
-  const typed = (_b = (_a = /^\\s*(\\d+(?:[.,]\\d+)?)\\s*%?\\s*$/.exec(String(cell))) == null ? void 0 : _a[1]) == null ? void 0 : _b.replace(",", ".");
-  const percent = Number(typed);
-  return typed !== void 0 && percent <= 50 ? success(percent) : badSetting2(name, { expected: "a percentage from 0 to 50, such as 2 %,", received: cell });
-}
-function glassware(settings) {
-  const classCell = settingCell(settings, "glassware class");
-  const standardCell = settingCell(settings, "glassware standard");
-  const glassClass = String(classCell).trim().toUpperCase();
-  const standard = String(standardCell).trim().toUpperCase();
-  if (glassClass !== "A" && glassClass !== "B" && glassClass !== "AS") {
-    return badSetting2("glassware class", { expected: "A or B", received: classCell });
-  }
-  if (standard !== "ISO" && standard !== "ASTM") {
-    return badSetting2("glassware standard", { expected: "ISO or ASTM", received: standardCell });
-  }
-  return success({ glassClass: glassClass === "B" ? "B" : "A", standard });
-}
-function balanceReadability(settings) {
-  const cell = settingCell(settings, "balance");
-  const read = readQuantity(cell, "mass", "balance");
-  return read.ok && read.value.value > 0 ? success(read.value) : badSetting2("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
-}
-var short = (value) => String(Number(value.toPrecision(3)));
-function toolPart(used, settings) {
-  if (used.tool === "balance") {
-    const readability = balanceReadability(settings);
-    if (!readability.ok) return readability;
-    const tolerance2 = readability.value.value;
-    const uncertainty = tolerance2 / Math.sqrt(3) * Math.SQRT2;
-    return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance2)) });
-  }
-  const kind = glassware(settings);
-  if (!kind.ok) return kind;
-  const { tolerance, readAt, confirmed } = volumetricTolerance({
-    vessel: used.tool,
-    volume: used.volume,
-    ...kind.value
-  });
-  const note = [
-    readAt === used.volume ? "" : toleranceTexts.readAt(short(readAt)),
-    confirmed ? "" : toleranceTexts.fromMemory
-  ].join("");
-  return success({
-    relative: tolerance / Math.sqrt(3) / used.volume,
-    words: toleranceTexts[used.tool]({ size: short(used.volume), tolerance: short(tolerance), note })
-  });
-}
-function readingTolerance({ expected, tools }, settings) {
-  const percent = allowancePercent(settings);
-  if (!percent.ok) return percent;
-  const parts = [];
-  for (const used of tools) {
-    const part = toolPart(used, settings);
-    if (!part.ok) return part;
-    parts.push(part.value);
-  }
-  const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
-  return success({
-    limit: Math.abs(expected) * (2 * relative + percent.value / 100),
-    words: toleranceTexts.whole({
-      tools: parts.map(({ words }) => words).join(" and of "),
-      percent: short(percent.value)
-    })
-  });
-}
-
 // src/lab/checkReading.ts
 var kinds = {
   g: "mass",
@@ -6067,36 +6402,14 @@ function checkReading(entry, reading) {
   return { status: "not yet", lookAt: value > expected ? readingTexts.above : readingTexts.below };
 }
 
-// src/lab/lessonSettings.ts
-var whole = (cell) => {
-  const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
-  return Number.isInteger(typed) ? typed : Number.NaN;
-};
-var isYes = (cell) => cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim());
-function readLessonSettings(table) {
-  const cells = /* @__PURE__ */ Object.create(null);
-  for (const [name, value] of table) {
-    const plain = plainName(name);
-    if (plain !== "" && !(plain in cells)) cells[plain] = value;
-  }
-  const bad = [];
-  const level = (name, { least, most, otherwise }) => {
-    if (isBlank(cells[name])) return otherwise;
-    const value = whole(cells[name]);
-    if (value >= least && value <= most) return value;
-    bad.push(name);
-    return otherwise;
-  };
-  return {
-    activity: typeof cells.activity === "string" ? cells.activity : "",
-    figures: level("figures", { least: 1, most: 15, otherwise: 3 }),
-    decimals: level("atomic-weight decimals", { least: 0, most: 10, otherwise: 2 }),
-    decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
-    judgeFigures: isYes(cells["judge figures"]),
-    highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
-    bad,
-    cells
-  };
+// src/lab/checkTick.ts
+var ticks = ["yes", "y", "x", "ok", "read", "done", "✓", "✔", "☑"];
+var isTick = (entry) => entry === true || typeof entry === "string" && ticks.includes(entry.trim().toLowerCase());
+function checkTick(entry, cautionLines) {
+  if (isTick(entry)) return { status: "on target", lookAt: cautionLines };
+  return isBlank(entry) ? { status: "blank", lookAt: \`\${tickTexts.readFirst}
+\${cautionLines}\` } : { status: "unreadable", lookAt: \`\${tickTexts.notYes}
+\${cautionLines}\` };
 }
 
 // src/lab/teamGivens.ts
@@ -6146,7 +6459,7 @@ function someOf(items) {
 }
 function judgeTeam(block) {
   const settings = readLessonSettings(block.settings);
-  const activity = activityById(settings.activity);
+  const activity = activityById(settings.activity, settings);
   const givens = teamGivens(block.givenNames, block.givenValues);
   const ids = block.steps.map(plainName);
   const stepOf = (id) => {
@@ -6185,9 +6498,23 @@ function judgeTeam(block) {
         return { ...row, ...checkOrder(step.procedure, entry) };
       case "chosen":
         return { ...row, ...checkChoice(step.question, entry) };
+      case "ticked":
+        return { ...row, ...judgeTicked(step, entry) };
       case "told":
         return row;
     }
+  }
+  function judgeTicked({ substance }, cell) {
+    const { formula, massPercent } = substance;
+    const lines = cautionWords({
+      formula: givens[formula],
+      decimalMark: settings.decimalMark,
+      ...massPercent === void 0 ? {} : { massPercent: givens[massPercent] }
+    });
+    const isConcentrated = massPercent !== void 0;
+    const maker = settings.studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly;
+    return checkTick(cell, isConcentrated ? \`\${maker}
+\${lines}\` : lines);
   }
   function prepared(step) {
     var _a, _b, _c, _d;
@@ -6295,21 +6622,29 @@ function judgeTeam(block) {
       ...final.status === "follows" ? { root: final.lookAt } : {}
     };
   }
+  function expectedReading({ id, expects, unit }) {
+    var _a;
+    if (typeof expects !== "string") {
+      const read = readQuantity(givens[expects.given], (_a = kindOfUnit[unit]) != null ? _a : "concentration", expects.given, settings);
+      return read.ok ? { bad: "", expectedValue: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expectedValue: void 0, waitsFor: "" };
+    }
+    const expected = stepOf(expects);
+    if ((expected == null ? void 0 : expected.kind) !== "calculated") throw new Error(\`the step “\${id}” expects no calculated step\`);
+    const { bad, ready, waitsFor } = prepared(expected);
+    return { bad, expectedValue: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor };
+  }
   function judgeMeasured(step, cell) {
     var _a, _b, _c;
-    const expected = stepOf(step.expects);
-    if ((expected == null ? void 0 : expected.kind) !== "calculated") throw new Error(\`the step “\${step.id}” expects no calculated step\`);
-    const { bad, ready, waitsFor } = prepared(expected);
-    if (bad !== "" || !ready) return { status: "unreadable", lookAt: bad };
+    const { bad, expectedValue, waitsFor } = expectedReading(step);
+    if (bad !== "" || expectedValue === void 0) return { status: "unreadable", lookAt: bad };
     const entry = readEntry(cell, (_a = kindOfUnit[step.unit]) != null ? _a : "mass", settings);
     const value = entry.kind === "number" ? { value: entry.entry.value } : {};
     if (entry.kind === "number" && waitsFor !== "") {
       return { ...value, status: "not yet", lookAt: waitsFor };
     }
-    const expectedValue = spanOver(ready, ready.quantity.relation).middle;
     const { unit, instrument } = step;
     const tools = [];
-    for (const used of (_b = step.tools) != null ? _b : [{ tool: instrument }]) {
+    for (const used of (_b = step.tools) != null ? _b : instrument === "bench" ? [] : [{ tool: instrument }]) {
       if (used.tool === "balance") {
         tools.push({ tool: used.tool, mass: grams(expectedValue) });
         continue;
@@ -6326,6 +6661,8 @@ function judgeTeam(block) {
     var _a, _b;
     const row = judge(index);
     if (((_a = row.step) == null ? void 0 : _a.kind) === "told" || !((_b = row.step) == null ? void 0 : _b.bench) || row.status === "on target") return row;
+    const unticked = steps.slice(0, index).find((step, place) => (step == null ? void 0 : step.kind) === "ticked" && judge(place).status !== "on target");
+    if (unticked) return { ...row, lookAt: tickTexts.waitForTick(unticked.title) };
     const earlier = steps.slice(0, index).flatMap((step, place) => step && step.kind !== "chosen" ? [judge(place)] : []);
     const first = earlier.find((other) => needsAnotherLook(other) && !isFact(other));
     return first ? { ...row, lookAt: filled(remarks.waitForRow, { row: first.root }) } : row;
@@ -6338,6 +6675,7 @@ var titleOf = (activity, id) => {
   var _a, _b;
   return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
 };
+var expectedName = ({ expects }, activity) => typeof expects === "string" ? titleOf(activity, expects) : expects.given;
 function calculatedHint(step, level, wanted) {
   const shown = (name) => {
     const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
@@ -6352,20 +6690,22 @@ function calculatedHint(step, level, wanted) {
   return quantityHint(step.quantity, { level, shown });
 }
 function ourHint(step, level, wanted) {
-  var _a, _b, _c, _d, _e;
+  var _a, _b, _c, _d, _e, _f;
   switch (step.kind) {
     case "calculated":
       return calculatedHint(step, level, wanted);
     case "measured":
-      return (_b = (_a = readingHints[step.instrument][level - 1]) == null ? void 0 : _a.replace("{row}", titleOf(wanted.activity, step.expects))) != null ? _b : "";
+      return (_b = (_a = readingHints[step.instrument][level - 1]) == null ? void 0 : _a.replace("{row}", expectedName(step, wanted.activity))) != null ? _b : "";
     case "ordered":
       return (_c = procedureByName(step.procedure).hints[level - 1]) != null ? _c : "";
     case "chosen": {
       const hint = (_d = questionByName(step.question).hints[level - 1]) != null ? _d : "";
       return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
     }
+    case "ticked":
+      return (_e = tickHints[level - 1]) != null ? _e : "";
     case "told":
-      return (_e = toldHints[level - 1]) != null ? _e : "";
+      return (_f = toldHints[level - 1]) != null ? _f : "";
   }
 }
 var plainCell = (cell) => typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0;
@@ -6397,7 +6737,7 @@ function levelWanted(cell) {
 }
 function checkTeam(table) {
   const settings = readLessonSettings(table.settings);
-  const activity = activityById(settings.activity);
+  const activity = activityById(settings.activity, settings);
   const givens = teamGivens(table.givenNames, table.givenValues);
   const entries = /* @__PURE__ */ Object.create(null);
   table.steps.forEach((cell, index) => {
@@ -7311,7 +7651,7 @@ return { entry: reagentMolarityEntry };
   return `
 const { cellByCell, failure, success } = part("base");
 
-// node_modules/big.js/big.mjs
+// ../../work/main/node_modules/big.js/big.mjs
 var DP = 20;
 var RM = 1;
 var MAX_DP = 1e6;
@@ -8049,8 +8389,8 @@ var documentVisibility = () => SpreadsheetApp.DeveloperMetadataVisibility.DOCUME
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, recalculateEveryMinute, documentVisibility };
 `;
 },
-// Part host/documentLock: workbook/cellText, workbook/layout
-"host/documentLock"() {
+// Part host/dayOf: workbook/cellText, workbook/layout, host/countedEntry, host/documentLock
+"host/dayOf"() {
   return `
 const { settle } = part("host/spreadsheet");
 
@@ -8085,6 +8425,21 @@ var planRows = { title: 1, note: 2, notice: 3, settingsHeading: 5 };
 var planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 };
 var spareTeamLines = 60;
 var helpRows = { title: 1, firstNote: 2 };
+var pollColumns = {
+  row: 1,
+  day: 2,
+  className: 3,
+  from: 4,
+  firstStatement: 5,
+  openLine: 9,
+  /** Far to the right, where the trigger looks in a class sheet as well. */
+  marker: classColumns.key
+};
+var pollRows = { title: 1, invented: 6, firstCount: 8, headings: 13, firstAnswer: 14 };
+var pollMarker = "Labrow poll";
+
+// src/host/countedEntry.ts
+var countedEntry = (entry) => \`“\${entry}\`;
 
 // src/host/documentLock.ts
 function withDocumentLock(milliseconds, work) {
@@ -8098,7 +8453,10 @@ function withDocumentLock(milliseconds, work) {
   }
 }
 
-return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, planRows, planColumns, spareTeamLines, helpRows, withDocumentLock };
+// src/host/dayOf.ts
+var dayOf = (spreadsheet, moment) => Utilities.formatDate(new Date(moment), spreadsheet.getSpreadsheetTimeZone(), "yyyy-MM-dd");
+
+return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, planRows, planColumns, spareTeamLines, helpRows, pollColumns, pollRows, pollMarker, countedEntry, withDocumentLock, dayOf };
 `;
 },
 // Part host/words
@@ -8132,7 +8490,9 @@ var hostWords = {
   buildLabels: {
     plan: "Plan",
     help: "Help",
+    prepare: "Prepare",
     progress: "Progress",
+    poll: "Poll",
     putAside: (className) => \`keeping \${className} aside\`
   },
   keyTwice: {
@@ -8165,6 +8525,97 @@ var hostWords = {
     expected: "the marks of a class sheet in columns K and L",
     advice: "Undo what moved the columns, or build the class again: what was typed is copied."
   },
+  noLesson: {
+    expected: "a Plan with an activity",
+    where: "what to prepare",
+    advice: "Plan a lesson in the sidebar and build it, or build the sample class."
+  },
+  fileBusy: {
+    expected: "the file to be free",
+    received: "one that is being written",
+    advice: "Wait a moment and press the button again."
+  },
+  keyUnconfirmed: {
+    expected: "a yes to the warning",
+    where: "the key in a sheet",
+    advice: "Press the button again and read what it says first."
+  },
+  keySheet: {
+    name: (date) => \`Key \${date}\`,
+    warning: "The key. Everyone who can edit this file can read it. Delete this sheet before you share the file.",
+    headings: ["class", "team", "step", "answer", "unit", "note"]
+  },
+  pageTitles: {
+    preparation: "What to prepare",
+    labels: "Labels to print",
+    key: "The key, for the teacher",
+    paper: "A table on paper",
+    period: "The period in minutes",
+    done: "Steps done by team",
+    particles: "Particles"
+  },
+  pageUnknown: {
+    expected: "a page of this script",
+    where: "the page to open",
+    advice: "Close the sidebar, open it again from the menu and press the button once more."
+  },
+  record: {
+    rows: { expected: "the entries of the day", where: "the record", advice: "Open the Record again in the sidebar." },
+    headings: {
+      expected: "its headings in one row",
+      where: "the Record sheet",
+      received: "a sheet without some of them",
+      advice: "Undo the change to the headings; what you wrote stays in the sidebar."
+    },
+    named: {
+      expected: "words without names",
+      advice: "Say “one team” there; names may stand in the text that you copy."
+    },
+    tooLong: { expected: "at most 2000 characters", advice: "Shorten it." },
+    busy: {
+      expected: "the file to be free",
+      where: "the record",
+      received: "one that is being written",
+      advice: "Wait a moment and save again."
+    }
+  },
+  share: {
+    entries: {
+      expected: "the name of this file, since it has entries of today,",
+      where: "emptying it",
+      advice: "Is this the copy? Then type its name as it stands above. If it is the class’s file, leave it."
+    },
+    noLesson: {
+      expected: "a file with a Plan",
+      where: "emptying it",
+      received: "one without",
+      advice: "Open the copy that was made from a lesson."
+    },
+    busy: {
+      expected: "the file to be free",
+      where: "emptying it",
+      received: "one that is being written",
+      advice: "Wait a moment and press again."
+    }
+  },
+  teams: {
+    noLesson: {
+      expected: "a lesson that has been built",
+      where: "a late team or another class",
+      received: "a file without one",
+      advice: "Plan and build it first."
+    },
+    unknown: {
+      expected: "a team of the Plan",
+      where: "the team",
+      advice: "Look again in the sidebar and choose one from the list."
+    },
+    columnTaken: {
+      expected: "the heading “today” behind the numbers",
+      where: "the Plan",
+      advice: "Type that heading there, or leave the column empty."
+    }
+  },
   teamUnknown: {
     expected: "a team of this class",
     where: "the team",
@@ -8193,19 +8644,23 @@ var hostWords = {
 return { hostWords };
 `;
 },
-// Part desk: lab/numbers/lessonNumbers, lab/numbers/nearbyNumbers, lab/reagentList.generated, lab/concentratedReagents, lab/texts/numbers, lab/plannerCaution and 58 more
+// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/nearbyNumbers, lab/reagentList.generated, lab/concentratedReagents, lab/texts/numbers and 118 more
 "desk"() {
   return `
-const { cellText, classColumns, classMarker, classRows, helpRows, layoutVersion, planColumns, planRows, spareTeamLines, withDocumentLock } = part("host/documentLock");
+const { cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, dayOf, helpRows, layoutVersion, planColumns, planRows, pollColumns, pollMarker, pollRows, spareTeamLines, withDocumentLock } = part("host/dayOf");
 const { hostWords } = part("host/words");
 const { choiceOf, documentVisibility, isStateRule, openSpreadsheet, recalculateEveryMinute, settle, sheetProtections, stateRuleOf, ui } = part("host/spreadsheet");
+const { activityById, allActivities, balanceReadability, cautionWords, defaultSettings, defaultShelf, letteredOptions, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTolerance, seededRandom, shuffled, stockAndDilution, tickTexts, toleranceTexts } = part("lab/ownHint");
+
 const { adviceTexts, cautionTexts, cautions } = part("chemistry/cautions");
-const { activityById, allActivities, defaultSettings, defaultShelf, letteredOptions, orderedActions, ownHint, procedureByName, questionByName, seededRandom, shuffled, stockAndDilution } = part("lab/ownHint");
 const { ionCounts, prepareStep, quantities, slipSpans, spanOver, stepTolerance } = part("lesson");
 
 
 const { acceptedEnds, checkHeadings, remarks, slipTexts } = part("lab/texts/feedback");
-const { errorText, failure, isBlank, molarMass, quoted, readFormula, readQuantity, success } = part("base");
+const { errorText, failure, grams, gramsPerMillilitre, isBlank, millilitres, molarMass, molesPerLitre, percent, quoted, readFormula, readNumber, readQuantity, reagentMolarity, soluteMass, stockVolume, success } = part("base");
+
+// src/lab/lessonActivity.ts
+var lessonActivity = (settings) => activityById(settings.activity, { fromRealStock: settings["work the dilution from"] === "real stock" });
 
 // src/lab/numbers/lessonNumbers.ts
 var portionOf = ({ stock, target, volume }) => target / stock * volume;
@@ -8223,12 +8678,12 @@ function nearbyNumbers({ value, figures }) {
   const resolved = Math.min(figures, 3);
   const place = Math.floor(Math.log10(value) + 1e-12) - resolved + 1;
   const step = resolved === 3 ? 5 : 1;
-  const scaled = (count) => place < 0 ? count / 10 ** -place : count * 10 ** place;
+  const scaled = (count2) => place < 0 ? count2 / 10 ** -place : count2 * 10 ** place;
   const first = Math.ceil(nearest.least * value / scaled(1) / step);
   const last2 = Math.floor(nearest.most * value / scaled(1) / step + 1e-9);
   const found = [];
-  for (let count = first; count <= last2; count += 1) {
-    const near = scaled(count * step);
+  for (let count2 = first; count2 <= last2; count2 += 1) {
+    const near = scaled(count2 * step);
     if (near > 0 && plainText(near, figures) !== void 0) found.push(near);
   }
   return found;
@@ -8272,7 +8727,7 @@ var cautionTexts2 = {
   oxalic: "Oxalic acid is poisonous and harms the eyes."
 };
 var cautionWithAdvice = (reason) => \`\${reason} Choose another solute, or read the safety data sheet and your school’s own rules first.\`;
-var sizes = (list) => list.length === 0 ? "none" : \`\${list.join(", ")} mL\`;
+var sizes = (list2) => list2.length === 0 ? "none" : \`\${list2.join(", ")} mL\`;
 var limitText = (value) => {
   const unit = 10 ** (Math.floor(Math.log10(value)) - 1);
   return String(Number((Math.floor(value / unit) * unit).toPrecision(2)));
@@ -8283,10 +8738,10 @@ var demandTexts = {
     received: \`\${target} mol/L\`,
     advice: "Dilution only lowers a molarity: use a stronger stock or a weaker target."
   }),
-  flask: ({ size, shelf }) => ({
+  flask: ({ size: size2, shelf }) => ({
     expected: \`a flask on the shelf (\${sizes(shelf)})\`,
-    received: \`\${size} mL\`,
-    advice: \`Choose one of those sizes, or add a \${size} mL flask to the shelf.\`
+    received: \`\${size2} mL\`,
+    advice: \`Choose one of those sizes, or add a \${size2} mL flask to the shelf.\`
   }),
   portion: ({ pipettes }) => ({
     expected: \`a portion of stock that one or two fillings of a pipette on the shelf (\${sizes(pipettes)}) deliver\`,
@@ -8322,11 +8777,11 @@ var demandTexts = {
 var numbersRemarks = {
   looksRight: (found) => \`In “\${found.step}”, \${found.slip} would look right (\${found.teams}). Other sizes of flask or pipette would free this.\`,
   lookAlike: (found) => \`In “\${found.step}”, two mistakes give the same number (\${found.teams}): \${found.slips}.\`,
-  teams: (count, all) => count === all ? "all teams" : count === 1 ? "1 team" : \`\${count} teams\`,
+  teams: (count2, all) => count2 === all ? "all teams" : count2 === 1 ? "1 team" : \`\${count2} teams\`,
   twoFillings: "Some portions take two fillings of a pipette, since one filling gives too few different numbers.",
   mixedFactors: "Some teams have a whole number as dilution factor and some have not, since the shelf gives too few of one kind.",
   otherDigits: "Flask sizes have different numbers of digits, since the shelf has too few of one kind.",
-  shared: (count, different) => \`The shelf gives \${different} different sets of numbers for \${count} teams, so some teams share theirs. Add a flask or a pipette to free this.\`,
+  shared: (count2, different) => \`The shelf gives \${different} different sets of numbers for \${count2} teams, so some teams share theirs. Add a flask or a pipette to free this.\`,
   solubilityUnknown: (formula2) => \`No solubility figure is known here for \${formula2}: make sure that it dissolves at room temperature.\`,
   noIons: (formula2) => \`\${formula2} gives no ions that can be counted here, so rows about one ion cannot be judged: leave them out.\`,
   caution: (formula2, reason) => \`\${formula2}: \${reason}\`
@@ -8347,10 +8802,10 @@ var startTexts = {
     received,
     advice: "Choose one of these in the plan."
   }),
-  noPipette: (size) => ({
+  noPipette: (size2) => ({
     expected: "a pipette on the shelf that gives a portion near these numbers",
     received: "none that does",
-    advice: size === void 0 ? "Add a flask or a pipette to the shelf, or change the target." : \`Add a \${size} mL pipette to the shelf, or change the target.\`
+    advice: size2 === void 0 ? "Add a flask or a pipette to the shelf, or change the target." : \`Add a \${size2} mL pipette to the shelf, or change the target.\`
   }),
   dryingSalt: (received, salts) => ({
     expected: \`a salt that survives drying (\${salts.join(", ")})\`,
@@ -8404,7 +8859,7 @@ function plannerCaution(formula2) {
   const read = readFormula(formula2);
   if (!read.ok) return "";
   const counts = /* @__PURE__ */ Object.create(null);
-  for (const { element, count } of read.value.atoms) counts[element] = count;
+  for (const { element, count: count2 } of read.value.atoms) counts[element] = count2;
   const waters = (_b = (_a = read.value.hydrate) == null ? void 0 : _a.count) != null ? _b : 0;
   counts.H = ((_c = counts.H) != null ? _c : 0) - 2 * waters;
   counts.O = ((_d = counts.O) != null ? _d : 0) - waters;
@@ -8505,8 +8960,8 @@ function lessonNumbers({ numbers }, { values, molarMass: molarMass2 }) {
 }
 var dryingSalts = ["NaCl", "KCl", "KBr", "Na2SO4", "K2SO4"];
 var someHydrates = ["CuSO4·5H2O", "MgSO4·7H2O", "CaCl2·2H2O"];
-var atomsOf = ({ atoms }) => atoms.map(({ element, count }) => \`\${element}\${count}\`).sort().join(" ");
-var isAmong = (formula2, list) => list.some((written) => {
+var atomsOf = ({ atoms }) => atoms.map(({ element, count: count2 }) => \`\${element}\${count2}\`).sort().join(" ");
+var isAmong = (formula2, list2) => list2.some((written) => {
   const known = readFormula(written);
   return known.ok && atomsOf(known.value) === atomsOf(formula2);
 });
@@ -8584,9 +9039,9 @@ function readStartNumbers(activity, setup) {
 
 // src/lab/numbers/candidates.ts
 var digitsOf = (volume) => String(Math.trunc(volume)).length;
-function flasksNear(size, flasksMl) {
-  const near = flasksMl.filter((flask) => flask >= size / 4 && flask <= size * 4);
-  const alike = near.filter((flask) => digitsOf(flask) === digitsOf(size));
+function flasksNear(size2, flasksMl) {
+  const near = flasksMl.filter((flask) => flask >= size2 / 4 && flask <= size2 * 4);
+  const alike = near.filter((flask) => digitsOf(flask) === digitsOf(size2));
   return alike.length > 0 ? { sizes: alike, otherDigits: false } : { sizes: near, otherDigits: near.length > 0 };
 }
 var isWholeFactor = ({ stock, target }) => isSame(stock / target, Math.round(stock / target));
@@ -8598,10 +9053,10 @@ function dilutionsNear(start, { dilution }, {
   deliverable
 }) {
   var _a;
-  const from = start.lesson.dilution;
+  const from2 = start.lesson.dilution;
   const figures = (_a = start.typed[dilution.target]) == null ? void 0 : _a.figures;
-  if (from === void 0 || figures === void 0) return [];
-  const factor = from.stock / from.target;
+  if (from2 === void 0 || figures === void 0) return [];
+  const factor = from2.stock / from2.target;
   const found = [];
   for (const volume of volumes) {
     for (const { volume: portion, fillings } of deliverable) {
@@ -8625,8 +9080,8 @@ var joined = (one, other) => one.flatMap(
     })
   )
 );
-var valuesOf = (name, list) => list.map(({ value, text: text2 }) => ({ values: { [name]: value }, texts: { [name]: text2 }, fillings: 0 }));
-function candidatesNear(activity, start, bench2) {
+var valuesOf = (name, list2) => list2.map(({ value, text: text2 }) => ({ values: { [name]: value }, texts: { [name]: text2 }, fillings: 0 }));
+function candidatesNear(activity, start, bench3) {
   const { solid, dilution, reagent, serial, residue } = activity.numbers;
   let lacks;
   let otherDigits = false;
@@ -8648,7 +9103,7 @@ function candidatesNear(activity, start, bench2) {
   };
   const flasks = (name, what) => {
     var _a, _b;
-    const near = flasksNear((_b = (_a = start.typed[name]) == null ? void 0 : _a.value) != null ? _b : Number.NaN, bench2.shelf.flasksMl);
+    const near = flasksNear((_b = (_a = start.typed[name]) == null ? void 0 : _a.value) != null ? _b : Number.NaN, bench3.shelf.flasksMl);
     otherDigits = otherDigits || near.otherDigits;
     return lacking(
       what,
@@ -8660,8 +9115,8 @@ function candidatesNear(activity, start, bench2) {
   };
   const portionsNear = (name) => {
     var _a, _b;
-    const from = (_b = (_a = start.typed[name]) == null ? void 0 : _a.value) != null ? _b : Number.NaN;
-    const near = bench2.deliverable.filter(({ volume }) => volume >= from / factorRange && volume <= from * factorRange);
+    const from2 = (_b = (_a = start.typed[name]) == null ? void 0 : _a.value) != null ? _b : Number.NaN;
+    const near = bench3.deliverable.filter(({ volume }) => volume >= from2 / factorRange && volume <= from2 * factorRange);
     return lacking(
       "portion",
       near.map(
@@ -8688,7 +9143,7 @@ function candidatesNear(activity, start, bench2) {
           var _a;
           return (_a = values[names.volume]) != null ? _a : Number.NaN;
         }),
-        deliverable: bench2.deliverable
+        deliverable: bench3.deliverable
       }
     );
     return lacking(
@@ -8823,7 +9278,7 @@ var readabilitiesNeeded = 100;
 function unmetDemands({ solid, dilution, reagent, serial, residue }, { shelf, deliverable, substance }) {
   var _a, _b;
   const unmet = [];
-  const isOnShelf = (volume) => shelf.flasksMl.some((size) => isSame(size, volume));
+  const isOnShelf = (volume) => shelf.flasksMl.some((size2) => isSame(size2, volume));
   const isDeliverable = (volume) => deliverable.some((portion2) => isSame(portion2.volume, volume));
   const made = dilution != null ? dilution : reagent;
   if (made && !(made.target < made.stock && !isSame(made.target, made.stock))) {
@@ -8906,7 +9361,7 @@ var plain = (name) => name.normalize("NFKC").toLowerCase().replace(/[^\\p{L}\\p{
 function teamKeys(classes) {
   const taken = /* @__PURE__ */ new Set();
   return classes.flatMap(
-    ({ name, teams }) => teams.map((team) => {
+    ({ name, teams: teams2 }) => teams2.map((team) => {
       const wanted = \`\${plain(name)}/\${plain(team)}\`;
       let key = wanted;
       for (let copy = 2; taken.has(key); copy += 1) key = \`\${wanted}-\${copy}\`;
@@ -8932,12 +9387,12 @@ function givenOf({ numbers }, about) {
 }
 var refused = (activity, { about, expected, received, advice }) => failure({ code: "numbers-shelf", argument: givenOf(activity, about), expected, received, advice });
 var usualPipettesMl = [1, 2, 5, 10, 15, 20, 25, 50, 100];
-function nothingFits(activity, { start, bench: bench2, list }) {
+function nothingFits(activity, { start, bench: bench3, list: list2 }) {
   var _a, _b;
-  if (list.lacks === "portion") {
-    const size = usualPipettesMl.find((volume) => {
-      const shelf = { ...bench2.shelf, pipettesMl: [...bench2.shelf.pipettesMl, volume] };
-      const richer = { ...bench2, shelf, deliverable: portions(shelf) };
+  if (list2.lacks === "portion") {
+    const size2 = usualPipettesMl.find((volume) => {
+      const shelf = { ...bench3.shelf, pipettesMl: [...bench3.shelf.pipettesMl, volume] };
+      const richer = { ...bench3, shelf, deliverable: portions(shelf) };
       return candidatesNear(activity, start, richer).candidates.some(
         ({ lesson }) => unmetDemands(lesson, richer).length === 0
       );
@@ -8945,19 +9400,19 @@ function nothingFits(activity, { start, bench: bench2, list }) {
     return failure({
       code: "numbers-shelf",
       argument: givenOf(activity, activity.numbers.dilution ? "target" : "portion"),
-      ...startTexts.noPipette(size)
+      ...startTexts.noPipette(size2)
     });
   }
-  if (list.lacks !== void 0) {
+  if (list2.lacks !== void 0) {
     return failure({
       code: "numbers-shelf",
-      argument: givenOf(activity, list.lacks === "flask" ? "flask" : "volume"),
+      argument: givenOf(activity, list2.lacks === "flask" ? "flask" : "volume"),
       ...startTexts.noFlask
     });
   }
   const standing = {};
-  for (const { lesson } of list.candidates) {
-    const unmet = unmetDemands(lesson, bench2);
+  for (const { lesson } of list2.candidates) {
+    const unmet = unmetDemands(lesson, bench3);
     for (const one of unmet) {
       (_b = standing[_a = one.demand]) != null ? _b : standing[_a] = { unmet: one, alone: 0, all: 0 };
       const counted = standing[one.demand];
@@ -8969,7 +9424,7 @@ function nothingFits(activity, { start, bench: bench2, list }) {
   }
   const [worst] = Object.values(standing).sort((one, other) => other.alone - one.alone || other.all - one.all);
   if (worst === void 0) throw new Error("Numbers were refused though every demand was met.");
-  const atStart = unmetDemands(start.lesson, bench2).find(
+  const atStart = unmetDemands(start.lesson, bench3).find(
     ({ demand }) => demand === worst.unmet.demand
   );
   return refused(activity, atStart != null ? atStart : worst.unmet);
@@ -9002,11 +9457,11 @@ var slipWords = (id, { step }) => {
   const text2 = slipTexts[id];
   return ((_b = (_a = text2.in) == null ? void 0 : _a[step.quantity]) != null ? _b : text2).fits;
 };
-function givenUp(activity, steps, teams) {
+function givenUp(activity, steps, teams2) {
   var _a, _b;
   const inherent = inherentConfusions(activity, steps);
   const counts = {};
-  for (const values of teams) {
+  for (const values of teams2) {
     const here = {};
     for (const confusion of confusions(steps, values)) here[confusionName(confusion)] = confusion;
     for (const [name, confusion] of Object.entries(here)) {
@@ -9014,8 +9469,8 @@ function givenUp(activity, steps, teams) {
       counts[name] = { confusion, teams: ((_b = (_a = counts[name]) == null ? void 0 : _a.teams) != null ? _b : 0) + 1 };
     }
   }
-  return Object.values(counts).sort((one, other) => other.teams - one.teams).map(({ confusion, teams: count }) => {
-    const words2 = { step: confusion.step.title, teams: numbersRemarks.teams(count, teams.length) };
+  return Object.values(counts).sort((one, other) => other.teams - one.teams).map(({ confusion, teams: count2 }) => {
+    const words2 = { step: confusion.step.title, teams: numbersRemarks.teams(count2, teams2.length) };
     const [first, second] = confusion.slips;
     return second === void 0 ? numbersRemarks.looksRight({ ...words2, slip: slipWords(first, confusion) }) : numbersRemarks.lookAlike({
       ...words2,
@@ -9079,7 +9534,7 @@ function numbersForTeams(setup) {
   const start = readStartNumbers(activity, setup);
   if (!start.ok) return start;
   const { settings, shelf } = setup;
-  const bench2 = { shelf, deliverable: portions(shelf), substance: start.value.substance };
+  const bench3 = { shelf, deliverable: portions(shelf), substance: start.value.substance };
   const decimalMark = settings["decimal mark"] === "comma" ? "comma" : "point";
   const steps = readySteps(activity, setup.givens, {
     figures: Number(settings.figures) || 3,
@@ -9092,28 +9547,28 @@ function numbersForTeams(setup) {
   }));
   const about = substanceRemarks(activity, start.value);
   if (!setup.ownNumbers) {
-    const [unmet] = unmetDemands(start.value.lesson, bench2);
+    const [unmet] = unmetDemands(start.value.lesson, bench3);
     if (unmet) return refused(activity, unmet);
     const values = Object.fromEntries(Object.entries(start.value.typed).map(([name, { value }]) => [name, value]));
-    const teams = teamKeys(setup.classes).map((place) => ({ ...place, givens: asTyped }));
+    const teams2 = teamKeys(setup.classes).map((place) => ({ ...place, givens: asTyped }));
     return success({
-      teams,
+      teams: teams2,
       remarks: [
         ...about,
         ...givenUp(
           activity,
           steps,
-          teams.map(() => values)
+          teams2.map(() => values)
         )
       ]
     });
   }
-  const list = candidatesNear(activity, start.value, bench2);
+  const list2 = candidatesNear(activity, start.value, bench3);
   const sets = shuffled(
-    list.candidates.filter(({ lesson }) => unmetDemands(lesson, bench2).length === 0),
+    list2.candidates.filter(({ lesson }) => unmetDemands(lesson, bench3).length === 0),
     seededRandom(\`\${settings.seed} sets\`)
   );
-  if (sets.length === 0) return nothingFits(activity, { start: start.value, bench: bench2, list });
+  if (sets.length === 0) return nothingFits(activity, { start: start.value, bench: bench3, list: list2 });
   const { given, remarks: remarks2 } = dealt(sets, { setup, start: start.value, steps });
   const inMark = (text2) => decimalMark === "comma" ? text2.replace(".", ",") : text2;
   return success({
@@ -9124,7 +9579,7 @@ function numbersForTeams(setup) {
     remarks: [
       ...about,
       ...remarks2,
-      ...list.otherDigits ? [numbersRemarks.otherDigits] : [],
+      ...list2.otherDigits ? [numbersRemarks.otherDigits] : [],
       ...givenUp(
         activity,
         steps,
@@ -9135,15 +9590,15 @@ function numbersForTeams(setup) {
 }
 
 // src/workbook/activityInUse.ts
-function activityInUse(activity, teams) {
+function activityInUse(activity, teams2) {
   const { ion } = activity.numbers;
-  if (ion === void 0 || teams.length === 0 || teams.some(({ givens }) => {
+  if (ion === void 0 || teams2.length === 0 || teams2.some(({ givens }) => {
     var _a;
     return ((_a = givens[ion]) != null ? _a : "").trim() !== "";
   })) {
     return activity;
   }
-  const asksIon = (step) => step.kind === "calculated" && Object.values(step.takes).some((from) => "given" in from && from.given === ion);
+  const asksIon = (step) => step.kind === "calculated" && Object.values(step.takes).some((from2) => "given" in from2 && from2.given === ion);
   return { ...activity, steps: activity.steps.filter((step) => !asksIon(step)) };
 }
 
@@ -9168,13 +9623,13 @@ function keptTeams({
   setup
 }) {
   var _a;
-  const same = (one) => (other) => one.className === other.className && one.team === other.team;
+  const same2 = (one) => (other) => one.className === other.className && one.team === other.team;
   const usedKeys = ((_a = before == null ? void 0 : before.teams) != null ? _a : []).map(({ key }) => key.toLowerCase());
   const freshKey = ({ key, className }) => {
     if (plainKey.test(key) && !usedKeys.includes(key)) return claim(key);
     const classNumber = setup.classes.findIndex(({ name }) => name === className) + 1;
-    for (let number = 1; ; number += 1) {
-      const made = \`c\${classNumber}-t\${number}\`;
+    for (let number2 = 1; ; number2 += 1) {
+      const made = \`c\${classNumber}-t\${number2}\`;
       if (!usedKeys.includes(made)) return claim(made);
     }
   };
@@ -9186,13 +9641,16 @@ function keptTeams({
   const keepNumbers = sameNumbersWanted(before.setup, setup);
   const kept = [];
   for (const line of before.teams) {
-    const wanted = drafted.find(same(line));
+    const wanted = drafted.find(same2(line));
     if (wanted !== void 0)
       kept.push({ ...wanted, key: line.key, givens: keepNumbers ? line.givens : wanted.givens });
   }
-  const added = drafted.filter((team) => !before.teams.some(same(team)));
+  const added = drafted.filter((team) => !before.teams.some(same2(team)));
   return [...kept, ...added.map((team) => ({ ...team, key: freshKey(team) }))];
 }
+
+// src/lab/roles.ts
+var roles = ["calculates", "writes", "runs the bench", "records"];
 
 // src/chemistry/shortCautions.ts
 var mostStatements = 3;
@@ -9214,16 +9672,16 @@ function shortCautions(formula2) {
   var _a, _b, _c, _d;
   const found = cautions(formula2);
   if (!found.ok) throw new Error(\`Expected cautions without a strength, received \${found.error.code}.\`);
-  const { listing, signalWord, statements } = found.value;
+  const { listing, signalWord, statements: statements2 } = found.value;
   if (listing === "unlisted") return { listing, signalWord, statements: [], advice: "", use: "", otherForm: "" };
-  const [otherForm = ""] = listing === "listed" ? [] : statements.map(({ text: text2 }) => text2);
-  const known = statements.filter(({ text: text2, code }) => text2 !== "" && text2 !== otherForm && code !== "");
+  const [otherForm = ""] = listing === "listed" ? [] : statements2.map(({ text: text2 }) => text2);
+  const known = statements2.filter(({ text: text2, code }) => text2 !== "" && text2 !== otherForm && code !== "");
   const worst = [...known].sort((one, other) => rank(one.code) - rank(other.code));
-  const care = statements.find(
+  const care = statements2.find(
     ({ advice }) => advice === adviceTexts.acidToWater || advice === adviceTexts.heatOfSolution
   );
-  const use = statements.find(({ advice }) => advice === cautionTexts.schoolAdvice);
-  const plain3 = statements.find((one) => one.code === "" && one.text !== "" && one.text !== otherForm && one !== use);
+  const use = statements2.find(({ advice }) => advice === cautionTexts.schoolAdvice);
+  const plain3 = statements2.find((one) => one.code === "" && one.text !== "" && one.text !== otherForm && one !== use);
   const shown = worst.length > 0 ? worst : plain3 ? [plain3] : [];
   return {
     listing,
@@ -9248,7 +9706,12 @@ var words = {
     about: "what it is for",
     key: "key",
     className: "class",
-    team: "team"
+    team: "team",
+    today: "today",
+    absent: "absent",
+    absentHelp: "absent for a team that is not here; clear the cell when it is",
+    readings: "readings",
+    readingsAbout: "how far a reading may be off, by the settings as they were when this was built"
   },
   class: {
     notice: "This is practice, not a test. The checks answer whoever types, and protected cells guard against accidents only.",
@@ -9270,6 +9733,8 @@ var words = {
     keyMissing: "⚠ no line of the Plan has this team’s key",
     keyTwice: "⚠ two lines of the Plan have this team’s key",
     closing: " on target so far",
+    whoChoice: "a role or a name, or leave it empty",
+    tickChoice: "yes, once your team has read the cautions beside this row",
     helpChoice: "0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers"
   },
   progress: {
@@ -9310,14 +9775,54 @@ var words = {
     linkExpected: "a web address that begins with http:// or https://",
     linkAdvice: "Copy it whole from the address line; until then it is shown to nobody."
   },
+  poll: {
+    sheet: "Poll",
+    title: "Poll",
+    notes: [
+      "How did it go? Take a free row below: choose your class and, for each statement, how far you agree. Leave out what you like.",
+      "One row for each answer, by one student or by a team. No names are asked, and please write none.",
+      "To be honest: the edit history of this file can show which account typed what. If that matters to you, let one person type for the team.",
+      "Answers are for talking about how the lesson went. Nobody is marked by them."
+    ],
+    soFar: "all answers so far",
+    row: "row",
+    day: "day",
+    className: "class",
+    from: "answer from",
+    openLine: "one thing that is clear now, or one that still puzzles you",
+    classHelp: "your class",
+    fromHelp: "one student, or a team together",
+    scaleHelp: "how far you agree; leave it empty if you would rather not say"
+  },
+  prepare: {
+    sheet: "Prepare",
+    title: "Prepare",
+    notes: [
+      "Worked out from the Plan when this sheet was written. After a change in the Plan, press “Write the Prepare sheet again” under Prepare in the sidebar.",
+      "Students can read this sheet: masses and volumes that a team has to find stand in the sidebar only.",
+      "This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment."
+    ],
+    headings: ["for", "what", "needed", "with spare", "unit", "how and what to know"],
+    mark: "prepare"
+  },
+  share: {
+    /** Neutral names for a file that is given on. */
+    className: (number2) => \`Class \${number2}\`,
+    team: (number2) => \`Team \${number2}\`
+  },
+  record: {
+    sheet: "Record",
+    title: "Record",
+    note: "One row for each class and day: counts and plain words, no names of pupils or teams. Reword a row as you like; the sidebar keeps your words."
+  },
   classNow: {
     askedForHelp: ({ step, level }) => \`Asked for help, level \${level}, at \${step}.\`,
     sameTwice: ({ first, second }) => \`The same question twice, at \${first} and \${second}.\`,
     manyTries: ({ step, tries }) => \`At least \${tries} tries at \${step}.\`,
     quiet: ({ minutes, step }) => \`Nothing new for \${minutes} minutes, at \${step}.\`,
     notYet: (step) => \`Not yet right at \${step}.\`,
-    allDone: "Everything on target: ready for more.",
-    theme: ({ teams, lookAt }) => \`\${teams} teams read this now: \${lookAt}\`
+    allDone: (question) => \`Everything on target: ready for more. \${question}\`,
+    theme: ({ teams: teams2, lookAt }) => \`\${teams2} teams read this now: \${lookAt}\`
   },
   settings: {
     layout: "layout",
@@ -9343,6 +9848,10 @@ var words = {
     "glassware standard": "ISO or ASTM",
     balance: "readability of the balance",
     "allowance for technique": "your own share for how people handle glassware",
+    spare: "share of solids, stocks and water to prepare beyond what the teams take",
+    "spare glassware": "share of glassware to lay out beyond what is used at once, for breakages",
+    "work the dilution from": "nominal stock: the molarity planned; real stock: what the team really made. Build again after a change",
+    "concentrated reagents": "staff make the solution and students watch; students: only where your school’s own assessment and the safety data sheet allow it",
     seed: "the same seed gives the teams the same numbers again; any whole number",
     layout: "the arrangement of these sheets; leave it as it is",
     invented: "yes: a sample to try things out",
@@ -9356,8 +9865,8 @@ var words = {
 };
 
 // src/workbook/cautionLine.ts
-function cautionLine({ activity }, teams) {
-  const formulas = new Set(teams.map(({ givens }) => {
+function cautionLine({ activity }, teams2) {
+  const formulas = new Set(teams2.map(({ givens }) => {
     var _a;
     return ((_a = givens[activity.numbers.formula]) != null ? _a : "").trim();
   }));
@@ -9460,8 +9969,8 @@ function columnLetters(column) {
   return letters;
 }
 var fixed = ({ row, column }) => \`$\${columnLetters(column)}$\${row}\`;
-var fixedArea = ({ row, column, rows, columns: columns3 }) => \`\${fixed({ row, column })}:\${fixed({ row: row + rows - 1, column: column + columns3 - 1 })}\`;
-var areaName = ({ row, column, rows, columns: columns3 }) => \`\${columnLetters(column)}\${row}:\${columnLetters(column + columns3 - 1)}\${row + rows - 1}\`;
+var fixedArea = ({ row, column, rows, columns: columns4 }) => \`\${fixed({ row, column })}:\${fixed({ row: row + rows - 1, column: column + columns4 - 1 })}\`;
+var areaName = ({ row, column, rows, columns: columns4 }) => \`\${columnLetters(column)}\${row}:\${columnLetters(column + columns4 - 1)}\${row + rows - 1}\`;
 var wholeColumn = (column) => \`$\${columnLetters(column)}:$\${columnLetters(column)}\`;
 var onSheet = (sheetName, reference) => \`'\${sheetName.split("'").join("''")}'!\${reference}\`;
 var literal = (words2) => \`"\${words2.split('"').join('""')}"\`;
@@ -9479,7 +9988,7 @@ var stateWords = [
 
 // src/workbook/planClassSheet.ts
 var linkRowsFor = (teamCount) => teamCount + 2;
-function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
+function planClassSheet({ lesson, className, teams: teams2, names, places, linkRows }) {
   var _a;
   const { steps } = lesson.activity;
   const givens = lesson.givenNames;
@@ -9487,13 +9996,13 @@ function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
     var _a2, _b;
     return (_b = (_a2 = lesson.activity.givens.find((given) => given.name === name)) == null ? void 0 : _a2.unit) != null ? _b : "";
   };
-  const caution = cautionLine(lesson, teams);
-  const room = Math.max(linkRows != null ? linkRows : linkRowsFor(teams.length), teams.length);
+  const caution = cautionLine(lesson, teams2);
+  const room = Math.max(linkRows != null ? linkRows : linkRowsFor(teams2.length), teams2.length);
   const firstBlock = classRows.firstLink + room + 1;
   const height = steps.length + 2;
   const lineColumn = classColumns.givens + givens.length;
   const columnCount = lineColumn;
-  const rowCount = firstBlock + teams.length * height - 1;
+  const rowCount = firstBlock + teams2.length * height - 1;
   const headingRowOf = (index) => firstBlock + index * height;
   const references = planReferences({ names, places });
   const unitCells = [];
@@ -9512,13 +10021,13 @@ function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
     { row: classRows.note, column: 1, rows: 2, columns: classColumns.lastEntry, look: "note" },
     { row: classRows.find, column: 1, rows: 1, columns: classColumns.lastEntry, look: "heading" },
     { row: classRows.firstLink, column: 1, rows: room, columns: 1, look: "link" },
-    { row: classRows.firstLink + teams.length, column: 1, rows: room - teams.length, columns: 1, look: "note" },
+    { row: classRows.firstLink + teams2.length, column: 1, rows: room - teams2.length, columns: 1, look: "note" },
     { row: 1, column: classColumns.key, rows: rowCount, columns: columnCount - classColumns.key + 1, look: "mark" }
   ];
-  teams.forEach((team, index) => {
+  teams2.forEach((team, index) => {
     const heading = headingRowOf(index);
     const closing = heading + height - 1;
-    const column = (number) => ({ row: heading, column: number, rows: height, columns: 1 });
+    const column = (number2) => ({ row: heading, column: number2, rows: height, columns: 1 });
     const lineCell = fixed({ row: heading, column: lineColumn });
     const keyCell = \`$\${columnLetters(classColumns.key)}\${heading}\`;
     findCells.push([computed(\`=\${references.teamName(lineCell)}\`)]);
@@ -9580,6 +10089,19 @@ function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
       options: ["0", "1", "2", "3"],
       help: words.class.helpChoice
     });
+    choices.push({
+      area: { ...stepRows, column: classColumns.who, columns: 1 },
+      options: roles,
+      help: words.class.whoChoice
+    });
+    steps.forEach(({ kind }, place) => {
+      if (kind !== "ticked") return;
+      choices.push({
+        area: { row: heading + 1 + place, column: classColumns.entry, rows: 1, columns: 1 },
+        options: [tickTexts.answer],
+        help: words.class.tickChoice
+      });
+    });
     formats.push(
       { ...stepRows, column: classColumns.tries, columns: 1, format: "0" },
       { ...stepRows, column: classColumns.lastEntry, columns: 1, format: "hh:mm" },
@@ -9602,8 +10124,8 @@ function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
     { row: classRows.firstLink, column: 1, rows: room, columns: 1, format: "General" },
     { row: 1, column: classColumns.givens, rows: 1, columns: 1, format: "0" }
   );
-  if (teams.length > 0) {
-    formats.push({ row: firstBlock, column: classColumns.find, rows: teams.length * height, columns: 1, format: "General" });
+  if (teams2.length > 0) {
+    formats.push({ row: firstBlock, column: classColumns.find, rows: teams2.length * height, columns: 1, format: "General" });
     blocks.unshift(
       { row: firstBlock, column: classColumns.key, cells: keyCells },
       { row: firstBlock, column: classColumns.find, cells: findCells },
@@ -9632,7 +10154,7 @@ function planClassSheet({ lesson, className, teams, names, places, linkRows }) {
       row: classRows.firstLink,
       column: 1,
       cells: Array.from({ length: room }, (_, index) => {
-        if (index >= teams.length) return [text(words.class.keptForLate)];
+        if (index >= teams2.length) return [text(words.class.keptForLate)];
         const target = \`\${columnLetters(classColumns.find)}\${headingRowOf(index)}\`;
         const place = \`\${literal("#gid=")}&\${sheetNumber}&\${literal("&range=A")}&\${native("ROW", target)}\`;
         return [computed(\`=\${native("HYPERLINK", place, target)}\`)];
@@ -9753,6 +10275,39 @@ function whatToFind({
   return computed(\`=\${literalLines(step.title)}&\${native("IF", native("ISNUMBER", lineCell), shown, literal(""))}\`);
 }
 
+// src/lab/readingNotes.ts
+var anyVolume = 100;
+var roundReadings = { g: [1, 10], mL: [10, 100] };
+var anyReadings = [1];
+function toolsOf({ tools, instrument, unit }, reading, givens) {
+  const load = unit === "g" ? reading : 10;
+  return (tools != null ? tools : instrument === "bench" ? [] : [{ tool: instrument }]).map((used) => {
+    if (used.tool === "balance") return { tool: used.tool, mass: grams(load) };
+    const name = "volume" in used ? used.volume : void 0;
+    const size2 = name === void 0 || isBlank(givens[name]) ? void 0 : readQuantity(givens[name], "volume", name, { decimalMark: "point" });
+    const held = unit === "mL" && name === void 0 ? reading : anyVolume;
+    return { tool: used.tool, volume: millilitres((size2 == null ? void 0 : size2.ok) ? size2.value.value : held) };
+  });
+}
+var shortLimit = (limit) => String(Number(limit.toPrecision(2)));
+function readingNotes(activity, { settings, givens }) {
+  var _a;
+  const notes = [];
+  for (const step of activity.steps) {
+    if (step.kind !== "measured") continue;
+    const examples = [];
+    let words2 = "";
+    for (const reading of (_a = roundReadings[step.unit]) != null ? _a : anyReadings) {
+      const tolerance = readingTolerance({ expected: reading, tools: toolsOf(step, reading, givens) }, settings);
+      if (!tolerance.ok) return tolerance;
+      examples.push({ reading: String(reading), limit: shortLimit(tolerance.value.limit) });
+      words2 = tolerance.value.words;
+    }
+    notes.push({ step: step.title, lines: [...words2.split("\\n"), toleranceTexts.examples(step.unit, examples)] });
+  }
+  return success(notes);
+}
+
 // src/lab/setup.ts
 var settingNames = [
   "activity",
@@ -9766,6 +10321,10 @@ var settingNames = [
   "glassware standard",
   "balance",
   "allowance for technique",
+  "spare",
+  "spare glassware",
+  "work the dilution from",
+  "concentrated reagents",
   "seed"
 ];
 
@@ -9776,11 +10335,13 @@ var settingOptions = {
   "judge figures": ["yes", "no"],
   "highest help level": ["0", "1", "2", "3"],
   "glassware class": ["A", "B"],
-  "glassware standard": ["ISO", "ASTM"]
+  "glassware standard": ["ISO", "ASTM"],
+  "work the dilution from": ["nominal stock", "real stock"],
+  "concentrated reagents": ["staff", "students"]
 };
 
 // src/workbook/planPlanSheet.ts
-var sizes2 = (list) => list.map(String).join("; ");
+var sizes2 = (list2) => list2.map(String).join("; ");
 function settingLines({ setup, activity, invented }) {
   var _a;
   const { settings: names, settingNotes: notes } = words;
@@ -9808,15 +10369,27 @@ function settingLines({ setup, activity, invented }) {
   if (invented) lines.push({ name: names.invented, value: "yes", about: notes.invented });
   return lines;
 }
+function readingLines({ setup, activity }) {
+  const settings = { ...setup.settings, balance: \`\${setup.shelf.balanceReadabilityG} g\` };
+  const notes = readingNotes(activity, { settings, givens: setup.givens });
+  if (!notes.ok || notes.value.length === 0) return [];
+  return [
+    [words.plan.readings, words.plan.readingsAbout],
+    ...notes.value.flatMap(
+      ({ step, lines }) => lines.map((line, index) => [index === 0 ? step : "", line])
+    )
+  ];
+}
 function planPlaces(lesson) {
   const first = planRows.settingsHeading;
-  const blankRow = first + settingLines(lesson).length + 1;
-  const headingRow2 = blankRow + 1;
+  const readings = readingLines(lesson).length;
+  const blankRow = first + settingLines(lesson).length + 1 + (readings === 0 ? 0 : readings + 1);
+  const headingRow4 = blankRow + 1;
   return {
     settings: { row: first, column: 1, rows: blankRow - first + 1, columns: 2 },
-    keys: { row: headingRow2, column: planColumns.key, rows: 1 + lesson.teams.length + spareTeamLines, columns: 1 },
+    keys: { row: headingRow4, column: planColumns.key, rows: 1 + lesson.teams.length + spareTeamLines, columns: 1 },
     givenHeadings: {
-      row: headingRow2,
+      row: headingRow4,
       column: planColumns.firstGiven,
       rows: 1,
       columns: Math.max(1, lesson.givenNames.length)
@@ -9827,10 +10400,13 @@ function planPlanSheet(lesson, names) {
   const { plan } = words;
   const places = planPlaces(lesson);
   const lines = settingLines(lesson);
+  const readings = readingLines(lesson);
+  const readingsRow = planRows.settingsHeading + lines.length + 2;
   const givens = lesson.givenNames;
-  const headingRow2 = places.keys.row;
-  const columnCount = Math.max(planColumns.firstGiven + givens.length - 1, 8);
-  const lastRow = headingRow2 + lesson.teams.length;
+  const headingRow4 = places.keys.row;
+  const todayColumn = planColumns.firstGiven + givens.length;
+  const columnCount = Math.max(todayColumn, 8);
+  const lastRow = headingRow4 + lesson.teams.length;
   const settingCells = [
     [text(plan.setting), text(plan.value), text(plan.about)],
     ...lines.map(({ name, value, about }) => [text(name), text(value), text(about)])
@@ -9857,6 +10433,11 @@ function planPlanSheet(lesson, names) {
       });
     }
   });
+  choices.push({
+    area: { row: headingRow4 + 1, column: todayColumn, rows: lesson.teams.length + spareTeamLines, columns: 1 },
+    options: [plan.absent],
+    help: plan.absentHelp
+  });
   const looks2 = [
     { row: planRows.title, column: 1, rows: 1, columns: columnCount, look: "title" },
     { row: planRows.note, column: 1, rows: 2, columns: columnCount, look: "note" },
@@ -9864,12 +10445,20 @@ function planPlanSheet(lesson, names) {
     { row: planRows.settingsHeading + 1, column: 1, rows: lines.length, columns: 1, look: "setting name" },
     { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1, look: "setting value" },
     { row: planRows.settingsHeading + 1, column: 3, rows: lines.length, columns: 1, look: "note" },
-    { row: headingRow2, column: 1, rows: 1, columns: 3 + givens.length, look: "heading" }
+    { row: headingRow4, column: 1, rows: 1, columns: 4 + givens.length, look: "heading" }
   ];
+  if (readings.length > 0) {
+    looks2.push(
+      { row: readingsRow, column: 1, rows: 1, columns: 1, look: "heading" },
+      { row: readingsRow, column: 2, rows: 1, columns: columnCount - 1, look: "note" },
+      { row: readingsRow + 1, column: 1, rows: readings.length - 1, columns: 1, look: "setting name" },
+      { row: readingsRow + 1, column: 2, rows: readings.length - 1, columns: columnCount - 1, look: "note" }
+    );
+  }
   if (lesson.teams.length > 0) {
     looks2.push(
-      { row: headingRow2 + 1, column: 1, rows: lesson.teams.length, columns: 1, look: "note" },
-      { row: headingRow2 + 1, column: 2, rows: lesson.teams.length, columns: 2 + givens.length, look: "setting value" }
+      { row: headingRow4 + 1, column: 1, rows: lesson.teams.length, columns: 1, look: "note" },
+      { row: headingRow4 + 1, column: 2, rows: lesson.teams.length, columns: 3 + givens.length, look: "setting value" }
     );
   }
   return {
@@ -9888,7 +10477,9 @@ function planPlanSheet(lesson, names) {
         cells: [[text(plan.title)], [text(plan.note)], [text(lesson.invented ? plan.invented : plan.notice)]]
       },
       { row: planRows.settingsHeading, column: 1, cells: settingCells },
-      { row: headingRow2, column: 1, cells: teamCells }
+      ...readings.length > 0 ? [{ row: readingsRow, column: 1, cells: readings.map((line) => line.map(text)) }] : [],
+      { row: headingRow4, column: 1, cells: teamCells },
+      { row: headingRow4, column: todayColumn, cells: [[text(plan.today)]] }
     ],
     checks: [],
     looks: looks2,
@@ -9898,7 +10489,7 @@ function planPlanSheet(lesson, names) {
     writable: [],
     unprotected: [
       { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1 },
-      { row: headingRow2 + 1, column: 2, rows: lesson.teams.length + spareTeamLines, columns: 2 + givens.length }
+      { row: headingRow4 + 1, column: 2, rows: lesson.teams.length + spareTeamLines, columns: 3 + givens.length }
     ],
     spill: [],
     identity: {
@@ -9907,6 +10498,7 @@ function planPlanSheet(lesson, names) {
       rows: [
         ...settingCells.map(([name]) => [(name == null ? void 0 : name.kind) === "text" ? name.text : ""]),
         [""],
+        ...readings.length > 0 ? [...readings.map(([title]) => [title]), [""]] : [],
         [plan.key],
         ...lesson.teams.map(({ key }) => [key])
       ]
@@ -9915,30 +10507,1027 @@ function planPlanSheet(lesson, names) {
   };
 }
 
+// src/lab/texts/poll.ts
+var pollTexts = {
+  statements: [
+    "I knew what to do next.",
+    "I can explain what is in our flask.",
+    "The checks and hints helped us think.",
+    "Everybody in our team had a part in it."
+  ],
+  /** From most to least; the first two count as agreeing. */
+  scale: ["agree fully", "agree mostly", "agree a little", "do not agree"],
+  from: { student: "one student", team: "a team" },
+  /** For the day's record: counts and plain words. */
+  line: ({ answers, best, least }) => \`\${answers} \${answers === 1 ? "answer" : "answers"}. Most agreed with “\${best.statement}” (\${best.agree} of \${best.marked}), fewest with “\${least.statement}” (\${least.agree} of \${least.marked}).\`
+};
+
+// src/workbook/planPollSheet.ts
+var answerRows = 240;
+var { statements, scale, from } = pollTexts;
+function planPollSheet(lesson, names) {
+  const { poll } = words;
+  const answers = (column, columns4 = 1) => ({
+    row: pollRows.firstAnswer,
+    column,
+    rows: answerRows,
+    columns: columns4
+  });
+  const rowNames = Array.from({ length: answerRows }, (_, index) => [columnLetters(index + 1)]);
+  const counts = {
+    row: pollRows.firstCount,
+    column: pollColumns.firstStatement,
+    rows: scale.length,
+    columns: statements.length
+  };
+  const countLine = (word, index) => [
+    text(word),
+    ...statements.map((_, place) => {
+      const column = pollColumns.firstStatement + place;
+      return computed(\`=\${native("COUNTIF", fixedArea(answers(column)), wordCell(pollRows.firstCount + index))}\`);
+    })
+  ];
+  return {
+    name: names.poll,
+    role: { kind: "poll" },
+    rowCount: pollRows.firstAnswer + answerRows - 1,
+    columnCount: pollColumns.marker + 1,
+    columnWidths: [44, 90, 120, 110, ...statements.map(() => 130), 300, 20, 20, 20],
+    hiddenColumns: { column: pollColumns.marker - 1, count: 3 },
+    frozenRows: 1,
+    frozenColumns: 0,
+    blocks: [
+      { row: pollRows.title, column: 1, cells: [[text(poll.title)], ...poll.notes.map((note) => [text(note)])] },
+      { row: pollRows.invented, column: 1, cells: [[text(lesson.invented ? words.class.invented : "")]] },
+      { row: pollRows.title, column: pollColumns.marker, cells: [[text(pollMarker), text(String(layoutVersion))]] },
+      { row: pollRows.firstCount - 1, column: pollColumns.from, cells: [[text(poll.soFar), ...statements.map(text)]] },
+      { row: pollRows.firstCount, column: pollColumns.from, cells: scale.map(countLine) },
+      {
+        row: pollRows.headings,
+        column: 1,
+        cells: [
+          [
+            text(poll.row),
+            text(poll.day),
+            text(poll.className),
+            text(poll.from),
+            ...statements.map(text),
+            text(poll.openLine)
+          ]
+        ]
+      },
+      { row: pollRows.firstAnswer, column: pollColumns.row, cells: rowNames.map((line) => line.map(text)) }
+    ],
+    checks: [],
+    looks: [
+      { row: pollRows.title, column: 1, rows: 1, columns: pollColumns.openLine, look: "title" },
+      { row: pollRows.title + 1, column: 1, rows: 1 + poll.notes.length, columns: pollColumns.openLine, look: "note" },
+      { row: pollRows.firstCount - 1, column: pollColumns.from, rows: 1, columns: 1 + statements.length, look: "heading" },
+      { row: pollRows.firstCount, column: pollColumns.from, rows: scale.length, columns: 1, look: "setting name" },
+      { ...counts, look: "progress" },
+      { row: pollRows.headings, column: 1, rows: 1, columns: pollColumns.openLine, look: "heading" },
+      { ...answers(pollColumns.row, 2), look: "quiet" },
+      { ...answers(pollColumns.className, pollColumns.openLine - pollColumns.className + 1), look: "helper" },
+      { row: pollRows.title, column: pollColumns.marker, rows: 1, columns: 2, look: "quiet" }
+    ],
+    formats: [{ ...counts, format: "General" }],
+    states: [],
+    choices: [
+      {
+        area: answers(pollColumns.className),
+        options: [...new Set(lesson.teams.map(({ className }) => className))],
+        help: poll.classHelp
+      },
+      { area: answers(pollColumns.from), options: [from.student, from.team], help: poll.fromHelp },
+      { area: answers(pollColumns.firstStatement, statements.length), options: scale, help: poll.scaleHelp }
+    ],
+    writable: [answers(pollColumns.day, pollColumns.openLine - pollColumns.day + 1)],
+    unprotected: [],
+    spill: [],
+    identity: {
+      firstRow: pollRows.headings,
+      columns: [pollColumns.row],
+      rows: [[poll.row], ...rowNames]
+    },
+    carried: Array.from({ length: pollColumns.openLine - pollColumns.day + 1 }, (_, index) => pollColumns.day + index)
+  };
+}
+var wordCell = (row) => fixed({ row, column: pollColumns.from });
+
+// src/chemistry/strengths.generated.ts
+var densityList = \`
+NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
+HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
+H2SO4 1:1.0049 5:1.0318 10:1.0661 20:1.1398 30:1.2191 40:1.3028 50:1.3952 70:1.6105 100:1.8305
+NaOH 1:1.0095 5:1.0538 10:1.1089 20:1.2192 30:1.3277 40:1.4299
+NH3 1:0.9938 5:0.9770 10:0.9575 20:0.9228 30:0.8920
+CuSO4 1:1.0085 5:1.0511 10:1.1070
+HNO3 1:1.0037 5:1.0257 10:1.0543 20:1.1150 30:1.1801 40:1.2466
+H3PO4 1:1.0038 5:1.0254 10:1.0531 20:1.1135 30:1.1804 40:1.2536
+AgNO3 1:1.0070 5:1.0417 10:1.0882 20:1.1942 30:1.3204 40:1.4743
+KCl 1:1.0046 5:1.0304 10:1.0633 20:1.1328
+CaCl2 1:1.0065 5:1.0401 10:1.0835 20:1.1775 30:1.2816
+NH4Cl 1:1.0014 5:1.0138 10:1.0286 20:1.0567
+MgSO4 1:1.0084 5:1.0497 10:1.1034 20:1.2198
+Na2CO3 1:1.0086 5:1.0502 10:1.1029
+NaHCO3 1:1.0054 5:1.0337
+ZnSO4 1:1.0085 5:1.0511 10:1.1071
+FeCl3 1:1.0068 5:1.0408 10:1.0853
+BaCl2 1:1.0070 5:1.0434 10:1.0921 20:1.2031
+(NH4)2SO4 1:1.0042 5:1.0279 10:1.0574 20:1.1154 30:1.1721 40:1.2277
+C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.0299 10:1.0381 12:1.0465 14:1.0549 15:1.0592 16:1.0635 18:1.0721 20:1.0809 22:1.0899 24:1.0990 25:1.1035 26:1.1082 28:1.1175 30:1.1270 32:1.1366 34:1.1463 35:1.1513 36:1.1562
+C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
+\`;
+var bottleList = \`
+HCl 37.2 1.18
+H2SO4 96 1.84
+HNO3 69.6 1.41
+H3PO4 85.5 1.71
+CH3COOH 99.8 1.05
+HCOOH 90 1.13
+HClO4 70.5 1.67
+HF 49 1.19
+NH3 28.0 0.90
+H2O2 30 1.11
+\`;
+
+// src/chemistry/solutionStrength.ts
+var water = { massPercent: 0, gramsPerMl: 0.9982 };
+var withoutWater = (text2) => text2.replace(/\\s/g, "").replace(/[·.*•][\\d.,½]*H2O$/, "");
+function pointsOf(formula2) {
+  const line = densityList.split("\\n").find((candidate) => candidate.startsWith(\`\${formula2} \`));
+  return line == null ? void 0 : line.split(" ").slice(1).map((pair) => {
+    const [massPercent = "", gramsPerMl = ""] = pair.split(":");
+    return { massPercent: Number(massPercent), gramsPerMl: Number(gramsPerMl) };
+  });
+}
+function densityAt(massPercent, points) {
+  let before = water;
+  for (const point of points) {
+    if (massPercent <= point.massPercent) {
+      const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
+      return before.gramsPerMl + share * (point.gramsPerMl - before.gramsPerMl);
+    }
+    before = point;
+  }
+  return before.gramsPerMl;
+}
+var densityUnlisted = 1;
+var densityOfStrongAmmonia = 0.88;
+function massPercentOf(formula2, molarity) {
+  var _a, _b;
+  const written = molarMass(formula2);
+  if (!written.ok) return written;
+  const dryText = withoutWater(formula2.text);
+  const dryFormula = readFormula(dryText);
+  const dry = dryFormula.ok ? molarMass(dryFormula.value) : written;
+  if (!dry.ok) return dry;
+  const points = pointsOf(dryText);
+  const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
+  if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
+  const last2 = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
+  let gramsPerMl = water.gramsPerMl;
+  for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
+  if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
+  return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
+}
+function bottleOf(formula2) {
+  const line = bottleList.split("\\n").find((candidate) => candidate.startsWith(\`\${withoutWater(formula2)} \`));
+  if (line === void 0) return void 0;
+  const [, massPercent, density] = line.split(" ");
+  return { massPercent: Number(massPercent), density: Number(density) };
+}
+
+// src/lab/preparation/cautionBlocks.ts
+function cautionsAt(formula2, molarity) {
+  const strength = massPercentOf(formula2, molarity);
+  return certain(formula2, strength.ok ? strength.value : void 0);
+}
+function certain(formula2, massPercent) {
+  const found = cautions(formula2, massPercent);
+  if (found.ok) return found.value;
+  const undiluted = cautions(formula2);
+  if (!undiluted.ok) throw new Error(\`cautions for \${formula2.text}: \${undiluted.error.code}\`);
+  return undiluted.value;
+}
+function cautionBlocks(uses, madeFromSolid) {
+  var _a, _b, _c, _d, _e, _f, _g;
+  const formulas = /* @__PURE__ */ new Map();
+  const strengths = /* @__PURE__ */ new Map();
+  const bottles = /* @__PURE__ */ new Map();
+  const weighed = new Set(madeFromSolid);
+  for (const use of uses) {
+    const { text: text2 } = use.formula;
+    formulas.set(text2, use.formula);
+    if (use.solid) weighed.add(text2);
+    const known = (_a = strengths.get(text2)) != null ? _a : /* @__PURE__ */ new Set();
+    for (const portion of [use.made, use.taken, use.madeByStaff, ...use.diluted]) {
+      if (portion) known.add(portion.molarity);
+    }
+    strengths.set(text2, known);
+    const bottle = (_d = (_b = use.madeByStaff) == null ? void 0 : _b.massPercent) != null ? _d : (_c = use.poured) == null ? void 0 : _c.massPercent;
+    if (bottle !== void 0) bottles.set(text2, ((_e = bottles.get(text2)) != null ? _e : /* @__PURE__ */ new Set()).add(bottle));
+  }
+  const blocks = [];
+  for (const [text2, formula2] of formulas) {
+    if (weighed.has(text2))
+      blocks.push({ formula: text2, form: { kind: "solid" }, cautions: certain(formula2, void 0) });
+    for (const massPercent of (_f = bottles.get(text2)) != null ? _f : []) {
+      blocks.push({ formula: text2, form: { kind: "bottle", massPercent }, cautions: certain(formula2, massPercent) });
+    }
+    const alike = /* @__PURE__ */ new Map();
+    for (const molarity of [...(_g = strengths.get(text2)) != null ? _g : []].sort((one, other) => other - one)) {
+      const found = cautionsAt(formula2, molarity);
+      const key = JSON.stringify([found.signalWord, found.statements]);
+      const block = alike.get(key);
+      if (block) block.from = molarity;
+      else alike.set(key, { from: molarity, to: molarity, cautions: found });
+    }
+    for (const { from: from2, to, cautions: found } of alike.values()) {
+      blocks.push({ formula: text2, form: { kind: "solution", from: from2, to }, cautions: found });
+    }
+  }
+  return blocks;
+}
+
+// src/lab/preparation/spare.ts
+function spareShare(setting) {
+  var _a;
+  const typed2 = (_a = /^\\s*(\\d+(?:[.,]\\d+)?)\\s*%?\\s*$/.exec(setting)) == null ? void 0 : _a[1];
+  const share = Number(typed2 == null ? void 0 : typed2.replace(",", ".")) / 100;
+  return share >= 0 && share <= 1 ? share : void 0;
+}
+function roundedUp(value, step) {
+  const steps = Math.ceil(value / step - 1e-9);
+  const decimals = Math.max(0, Math.ceil(-Math.log10(step)));
+  return Number((steps * step).toFixed(decimals));
+}
+var withSparePieces = (count2, share) => count2 + Math.ceil(count2 * share - 1e-9);
+
+// src/lab/preparation/glassware.ts
+function pipettesFor(volumeMl, { pipettesMl }) {
+  const pipette = (sizeMl) => ({ kind: "pipette", sizeMl });
+  const single = pipettesMl.find((size2) => isSame(size2, volumeMl));
+  if (single !== void 0) return [pipette(single)];
+  for (const first of pipettesMl) {
+    const second = pipettesMl.find((size2) => isSame(first + size2, volumeMl));
+    if (second !== void 0) return first === second ? [pipette(first)] : [pipette(first), pipette(second)];
+  }
+  return [{ kind: "graduated pipette", sizeMl: Number(volumeMl.toPrecision(3)), isOnShelf: false }];
+}
+function piecesOf(use, shelf) {
+  const pieces = use.flasksMl.map(
+    (sizeMl) => shelf.flasksMl.some((size2) => isSame(size2, sizeMl)) ? { kind: "volumetric flask", sizeMl } : { kind: "volumetric flask", sizeMl, isOnShelf: false }
+  );
+  for (const volume of use.deliveredMl) pieces.push(...pipettesFor(volume, shelf));
+  if (use.deliveredMl.length > 0) pieces.push({ kind: "pipette filler" }, { kind: "beaker" });
+  if (use.solid) {
+    pieces.push(
+      { kind: "beaker" },
+      { kind: "funnel" },
+      { kind: "weighing boat" },
+      { kind: "spatula" },
+      { kind: "stirring rod" }
+    );
+  }
+  if (use.poured) pieces.push({ kind: "measuring cylinder" }, { kind: "beaker" }, { kind: "stirring rod" });
+  if (use.flasksMl.length > 0) pieces.push({ kind: "dropper" }, { kind: "wash bottle" });
+  for (let dried = 0; dried < use.driedCount; dried += 1) pieces.push({ kind: "evaporating dish" });
+  return pieces;
+}
+var order = [
+  "volumetric flask",
+  "pipette",
+  "graduated pipette",
+  "pipette filler",
+  "measuring cylinder",
+  "beaker",
+  "funnel",
+  "weighing boat",
+  "spatula",
+  "stirring rod",
+  "dropper",
+  "wash bottle",
+  "evaporating dish"
+];
+function glasswareCounts(uses, { shelf, spare }) {
+  var _a, _b, _c;
+  const counts = /* @__PURE__ */ new Map();
+  for (const use of uses) {
+    for (const piece of piecesOf(use, shelf)) {
+      const key = \`\${piece.kind} \${(_a = piece.sizeMl) != null ? _a : ""}\`;
+      const line = (_b = counts.get(key)) != null ? _b : { piece, byClass: /* @__PURE__ */ new Map() };
+      line.byClass.set(use.team.className, ((_c = line.byClass.get(use.team.className)) != null ? _c : 0) + 1);
+      counts.set(key, line);
+    }
+  }
+  return [...counts.values()].map(({ piece, byClass }) => {
+    const perClass = [...byClass.values()];
+    const atOnce = Math.max(...perClass);
+    return {
+      kind: piece.kind,
+      sizeMl: piece.sizeMl,
+      atOnce,
+      withSpare: withSparePieces(atOnce, spare),
+      allDay: perClass.reduce((sum, count2) => sum + count2, 0),
+      isOnShelf: piece.isOnShelf !== false
+    };
+  }).sort(
+    (one, other) => {
+      var _a2, _b2;
+      return order.indexOf(one.kind) - order.indexOf(other.kind) || ((_a2 = one.sizeMl) != null ? _a2 : 0) - ((_b2 = other.sizeMl) != null ? _b2 : 0);
+    }
+  );
+}
+
+// src/lab/preparation/staffSolutions.ts
+var rinseMl = 10;
+function flaskFor(volumeMl, { flasksMl }) {
+  const largest = Math.max(...flasksMl);
+  const choices = flasksMl.map((flaskMl) => ({ flaskMl, fillings: Math.max(1, Math.ceil(volumeMl / flaskMl - 1e-9)) })).filter(({ flaskMl, fillings }) => fillings <= 4 || flaskMl === largest);
+  return choices.reduce((best, choice) => {
+    const waste = choice.flaskMl * choice.fillings - best.flaskMl * best.fillings;
+    return waste < 0 || waste === 0 && choice.fillings < best.fillings ? choice : best;
+  });
+}
+function staffSolutions(uses, { shelf, spare }) {
+  const needs = /* @__PURE__ */ new Map();
+  const add = (key, need, volume) => {
+    var _a;
+    const line = (_a = needs.get(key)) != null ? _a : { ...need, teams: 0, neededMl: 0 };
+    line.teams += 1;
+    line.neededMl += volume;
+    needs.set(key, line);
+  };
+  for (const { taken, madeByStaff } of uses) {
+    if (taken) {
+      const table = bottleOf(taken.formula.text);
+      const bottle = table && { massPercent: percent(table.massPercent), density: table.density, isFromTable: true };
+      const { formula: formula2, molarity, typed: typed2 } = taken;
+      add(\`\${formula2.text} \${molarity}\`, { formula: formula2, molarity, typed: typed2, bottle }, taken.volume + rinseMl);
+    }
+    if (madeByStaff) {
+      const { formula: formula2, molarity, massPercent, density, volume, typed: typed2 } = madeByStaff;
+      const bottle = { massPercent, density, isFromTable: false };
+      add(\`\${formula2.text} \${molarity} \${massPercent} \${density}\`, { formula: formula2, molarity, typed: typed2, bottle }, volume);
+    }
+  }
+  return [...needs.values()].map((need) => solutionOf(need, { shelf, spare })).sort(
+    (one, other) => one.formula.text === other.formula.text ? other.molarity - one.molarity : one.formula.text < other.formula.text ? -1 : 1
+  );
+}
+function solutionOf({ formula: formula2, molarity, typed: typed2, bottle, teams: teams2, neededMl }, { shelf, spare }) {
+  const withSpareMl = roundedUp(neededMl * (1 + spare), 1);
+  const { flaskMl, fillings } = flaskFor(withSpareMl, shelf);
+  const mass = molarMass(formula2);
+  const perMole = mass.ok ? mass.value : Number.NaN;
+  const shared = {
+    formula: formula2,
+    molarity,
+    ...typed2 === void 0 ? {} : { typed: typed2 },
+    teams: teams2,
+    neededMl,
+    withSpareMl,
+    flaskMl,
+    fillings
+  };
+  const strength = bottle && reagentMolarity({
+    molarMass: perMole,
+    massPercent: bottle.massPercent,
+    density: gramsPerMillilitre(bottle.density)
+  });
+  if (bottle && (strength == null ? void 0 : strength.ok) && strength.value > molarity) {
+    const each2 = molarity * flaskMl / strength.value;
+    return {
+      ...shared,
+      from: {
+        kind: "bottle",
+        ...bottle,
+        millilitresEach: Number(each2.toFixed(1)),
+        millilitresInAll: Number((each2 * fillings).toFixed(1))
+      }
+    };
+  }
+  const each = molarity * flaskMl * perMole / 1e3;
+  const step = shelf.balanceReadabilityG;
+  const places = Math.max(0, Math.round(-Math.log10(step)));
+  const shown = Number((Math.round(each / step) * step).toFixed(places));
+  return {
+    ...shared,
+    from: { kind: "solid", gramsEach: shown, gramsInAll: Number((shown * fillings).toFixed(places)) }
+  };
+}
+
+// src/lab/preparation/teamUse.ts
+var dilutionsIn = ({ steps }) => steps.filter((step) => step.kind === "calculated" && step.quantity === "diluted molarity").length;
+var weighingsOfResidue = 3;
+function teamUse(activity, team, {
+  decimalMark,
+  studentsDilute
+}) {
+  var _a;
+  const { numbers } = activity;
+  const formula2 = readFormula(team.givens[numbers.formula], numbers.formula);
+  if (!formula2.ok) return formula2;
+  const mass = molarMass(formula2.value);
+  if (!mass.ok) return mass;
+  let trouble;
+  const read = (name, kind) => {
+    const cell = team.givens[name];
+    const quantity = isBlank(cell) ? failure({
+      code: "given-missing",
+      argument: name,
+      expected: "a value",
+      received: "a blank",
+      advice: "Fill in the cell in the Plan.",
+      brief: name
+    }) : readQuantity(cell, kind, name, { decimalMark });
+    if (quantity.ok) return quantity.value.value;
+    trouble != null ? trouble : trouble = quantity;
+    return Number.NaN;
+  };
+  const use = {
+    team,
+    formula: formula2.value,
+    diluted: [],
+    flasksMl: [],
+    deliveredMl: [],
+    driedCount: 0,
+    weighings: []
+  };
+  const portion = (molarity, volume, given) => {
+    var _a2;
+    const cell = (given === void 0 ? "" : (_a2 = team.givens[given]) != null ? _a2 : "").trim();
+    return { formula: formula2.value, molarity, volume, .../^[\\d.,]+$/.test(cell) ? { typed: cell } : {} };
+  };
+  const { solid, dilution, reagent, serial, residue } = numbers;
+  if (solid) {
+    const molarity = read(solid.molarity, "concentration");
+    const volume = read(solid.flask, "volume");
+    const isPure = solid.purity === void 0 || isBlank(team.givens[solid.purity]);
+    const purity = isPure ? void 0 : read((_a = solid.purity) != null ? _a : "", "percent");
+    if (trouble) return trouble;
+    const weighed = soluteMass({ molarMass: mass.value, molarity, volume, purity });
+    if (!weighed.ok) return weighed;
+    use.solid = { mass: weighed.value, ...purity === void 0 ? {} : { purity } };
+    use.made = portion(molarity, volume, solid.molarity);
+    use.flasksMl = [volume];
+    use.weighings = [weighed.value];
+  }
+  if (dilution) {
+    const stock = read(dilution.stock, "concentration");
+    const target = read(dilution.target, "concentration");
+    const finalVolume = read(dilution.volume, "volume");
+    if (trouble) return trouble;
+    const taken = stockVolume({ stock, target, finalVolume });
+    if (!taken.ok) return taken;
+    use[solid ? "takenFromOwn" : "taken"] = portion(stock, taken.value, dilution.stock);
+    use.diluted = [portion(target, finalVolume, dilution.target)];
+    use.flasksMl = [...use.flasksMl, finalVolume];
+    use.deliveredMl = [taken.value];
+  }
+  if (serial) {
+    const stock = read(serial.stock, "concentration");
+    const taken = read(serial.portion, "volume");
+    const flask = read(serial.flask, "volume");
+    if (trouble) return trouble;
+    use.taken = portion(stock, taken, serial.stock);
+    const flasks = Array.from({ length: dilutionsIn(activity) }, (_, index) => index + 1);
+    use.diluted = flasks.map((times) => portion(molesPerLitre(stock * (taken / flask) ** times), flask));
+    use.flasksMl = flasks.map(() => flask);
+    use.deliveredMl = [taken];
+  }
+  if (reagent) {
+    const massPercent = read(reagent.massPercent, "percent");
+    const density = read(reagent.density, "density");
+    const target = read(reagent.target, "concentration");
+    const volume = read(reagent.volume, "volume");
+    if (trouble) return trouble;
+    const bottle = reagentMolarity({ molarMass: mass.value, massPercent, density });
+    if (!bottle.ok) return bottle;
+    const taken = stockVolume({ stock: bottle.value, target, finalVolume: volume });
+    if (!taken.ok) return taken;
+    if (studentsDilute) {
+      use.poured = { volume: taken.value, massPercent };
+      use.diluted = [portion(target, volume, reagent.target)];
+      use.flasksMl = [volume];
+      return success(use);
+    }
+    use.madeByStaff = { ...portion(target, volume, reagent.target), massPercent, density };
+  }
+  if (residue) {
+    const molarity = read(residue.molarity, "concentration");
+    const volume = read(residue.portion, "volume");
+    if (trouble) return trouble;
+    const left = soluteMass({ molarMass: mass.value, molarity, volume });
+    if (!left.ok) return left;
+    use.taken = portion(molarity, volume, residue.molarity);
+    use.deliveredMl = [millilitres(volume)];
+    use.driedCount = 1;
+    use.weighings = Array.from({ length: weighingsOfResidue }, () => left.value);
+  }
+  return success(use);
+}
+
+// src/lab/preparation/dayPreparation.ts
+var usualSpare = 0.1;
+var teamsPerBalance = 3;
+function dayPreparation({ activity, teams: teams2, shelf, settings }) {
+  var _a, _b;
+  const spare = (_a = spareShare(settings.spare)) != null ? _a : usualSpare;
+  const glasswareSpare = (_b = spareShare(settings["spare glassware"])) != null ? _b : usualSpare;
+  const decimalMark = settings["decimal mark"] === "comma" ? "comma" : "point";
+  const studentsDilute = settings["concentrated reagents"] === "students";
+  const uses = [];
+  const problems = [];
+  for (const team of teams2) {
+    const use = teamUse(activity, team, { decimalMark, studentsDilute });
+    if (use.ok) uses.push(use.value);
+    else problems.push({ team, message: errorText(use.error) });
+  }
+  const staffMade = staffSolutions(uses, { shelf, spare });
+  const filledMl = uses.flatMap(({ flasksMl }) => flasksMl).reduce((sum, size2) => sum + size2, 0);
+  const madeMl = staffMade.reduce((sum, { flaskMl, fillings }) => sum + flaskMl * fillings, 0);
+  return {
+    activity,
+    classes: classesOf(teams2),
+    spare,
+    glasswareSpare,
+    uses,
+    solids: solidTotals(uses, { spare, step: shelf.balanceReadabilityG }),
+    ownStocks: ownStockTotals(uses),
+    staffMade,
+    poured: pouredTotals(uses, spare),
+    glassware: glasswareCounts(uses, { shelf, spare: glasswareSpare }),
+    balance: balanceNeed(uses, shelf),
+    waterMl: roundedUp((filledMl + madeMl) * (1 + spare), 10),
+    cautions: cautionBlocks(
+      uses,
+      new Set(staffMade.filter(({ from: from2 }) => from2.kind === "solid").map(({ formula: formula2 }) => formula2.text))
+    ),
+    problems
+  };
+}
+function classesOf(teams2) {
+  var _a;
+  const counts = /* @__PURE__ */ new Map();
+  for (const { className } of teams2) counts.set(className, ((_a = counts.get(className)) != null ? _a : 0) + 1);
+  return [...counts].map(([name, count2]) => ({ name, teams: count2 }));
+}
+function solidTotals(uses, { spare, step }) {
+  var _a, _b;
+  const totals = /* @__PURE__ */ new Map();
+  for (const { formula: formula2, solid } of uses) {
+    if (!solid) continue;
+    const key = \`\${formula2.text} \${(_a = solid.purity) != null ? _a : ""}\`;
+    const line = (_b = totals.get(key)) != null ? _b : { formula: formula2.text, purityPercent: solid.purity, teams: 0, grams: 0 };
+    line.teams += 1;
+    line.grams += solid.mass;
+    totals.set(key, line);
+  }
+  return [...totals.values()].map((line) => ({
+    ...line,
+    grams: roundedUp(line.grams, step),
+    gramsWithSpare: roundedUp(line.grams * (1 + spare), step)
+  }));
+}
+function pouredTotals(uses, spare) {
+  var _a;
+  const totals = /* @__PURE__ */ new Map();
+  for (const { formula: formula2, poured } of uses) {
+    if (!poured) continue;
+    const key = \`\${formula2.text} \${poured.massPercent}\`;
+    const line = (_a = totals.get(key)) != null ? _a : {
+      formula: formula2.text,
+      massPercent: poured.massPercent,
+      teams: 0,
+      millilitres: 0
+    };
+    line.teams += 1;
+    line.millilitres += poured.volume;
+    totals.set(key, line);
+  }
+  return [...totals.values()].map((line) => ({
+    ...line,
+    millilitres: roundedUp(line.millilitres, 0.1),
+    withSpare: roundedUp(line.millilitres * (1 + spare), 1)
+  }));
+}
+function ownStockTotals(uses) {
+  var _a, _b;
+  const totals = /* @__PURE__ */ new Map();
+  for (const { formula: formula2, made, takenFromOwn } of uses) {
+    if (!made) continue;
+    const { molarity } = made;
+    const line = (_a = totals.get(formula2.text)) != null ? _a : {
+      formula: formula2.text,
+      teams: 0,
+      from: molarity,
+      to: molarity,
+      madeMl: 0,
+      takenMl: 0
+    };
+    line.teams += 1;
+    line.from = Math.min(line.from, molarity);
+    line.to = Math.max(line.to, molarity);
+    line.madeMl += made.volume;
+    line.takenMl += (_b = takenFromOwn == null ? void 0 : takenFromOwn.volume) != null ? _b : 0;
+    totals.set(formula2.text, line);
+  }
+  return [...totals.values()].map((line) => ({ ...line, takenMl: Number(line.takenMl.toFixed(1)) }));
+}
+function balanceNeed(uses, shelf) {
+  const masses = uses.flatMap(({ weighings }) => weighings);
+  if (masses.length === 0) return void 0;
+  const teamsAtOnce = Math.max(
+    ...classesOf(uses.filter(({ weighings }) => weighings.length > 0).map(({ team }) => team)).map(
+      ({ teams: teams2 }) => teams2
+    )
+  );
+  const shown = (mass) => Number(mass.toFixed(Math.max(0, Math.round(-Math.log10(shelf.balanceReadabilityG)))));
+  return {
+    weighings: masses.length,
+    smallestG: shown(Math.min(...masses)),
+    largestG: shown(Math.max(...masses)),
+    readabilityG: shelf.balanceReadabilityG,
+    maxG: shelf.balanceMaxG,
+    balances: Math.ceil(teamsAtOnce / teamsPerBalance)
+  };
+}
+
+// src/lab/decimalText.ts
+function decimalText(value, decimalMark) {
+  const rounded = Number(value.toPrecision(6));
+  const plain3 = Math.abs(rounded) >= 1e-6 || rounded === 0 ? String(rounded) : rounded.toFixed(9);
+  return decimalMark === "comma" ? plain3.replace(".", ",") : plain3;
+}
+
+// src/lab/texts/preparation.ts
+var count = (number2, one, more) => \`\${number2} \${number2 === 1 ? one : more}\`;
+var preparationTexts = {
+  sections: {
+    day: "the day",
+    solids: "to weigh out",
+    stocks: "teams’ own stocks",
+    make: "make beforehand",
+    lay: "lay out",
+    balance: "balance",
+    water: "water",
+    cautions: "cautions",
+    disposal: "afterwards"
+  },
+  day: (classes, teams2) => \`\${count(classes, "class", "classes")}, \${count(teams2, "team", "teams")}\`,
+  spareNote: ({ spare, glassware }) => \`Spare: \${spare} of solids, stocks and water, \${glassware} of glassware. Change both in the Plan.\`,
+  solid: (formula2, purity) => purity === "" ? \`\${formula2}, solid\` : \`\${formula2}, solid of \${purity} %\`,
+  solidNote: (teams2) => \`\${count(teams2, "team weighs", "teams weigh")} its own portion.\`,
+  ownStock: (formula2, strength) => \`\${formula2}, \${strength}\`,
+  ownStockNote: ({ teams: teams2, taken }) => \`Made by \${count(teams2, "team", "teams")}; for the dilutions they take \${taken} mL of it in all.\`,
+  ownStockOnly: (teams2) => \`Made by \${count(teams2, "team", "teams")}.\`,
+  made: (formula2, strength) => \`\${formula2}, \${strength}\`,
+  madeFromSolid: ({
+    each,
+    flask,
+    fillings,
+    inAll
+  }) => fillings === 1 ? \`Weigh \${each} g, dissolve it in about half the water, let it come to room temperature, make up to \${flask} mL, mix and label.\` : \`Fill a \${flask} mL flask \${fillings} times: \${each} g each time, \${inAll} g in all. Dissolve in about half the water, let it come to room temperature, make up to the mark, mix and label.\`,
+  madeFromBottle: ({
+    each,
+    flask,
+    fillings,
+    inAll,
+    label,
+    isFromTable
+  }) => [
+    "Staff only, in the fume hood.",
+    \`Water in the beaker first, about half of \${flask} mL; then let \${each} mL of the \${label} bottle run in slowly while stirring, never the other way round.\`,
+    \`Let it cool, then make up to \${flask} mL, mix and label.\`,
+    ...fillings === 1 ? [] : [\`Do this \${fillings} times, \${inAll} mL of the bottle in all.\`],
+    ...isFromTable ? [
+      "The strength of the bottle is from a supplier’s table: compare it with your label and work it out again if it differs."
+    ] : []
+  ].join(" "),
+  inSidebar: "How, and how much of the bottle: under Prepare in the sidebar.",
+  poured: (formula2, strength) => \`\${formula2}, \${strength}\`,
+  pouredNote: (teams2) => \`Concentrated: \${count(teams2, "team dilutes", "teams dilute")} it because the Plan says so. Only where your school’s own assessment and the safety data sheet allow it: staff set out small portions in the fume hood and stand by; water in the beaker first, then the acid, slowly.\`,
+  staffByDefault: (teams2) => \`\${count(teams2, "team calculates and watches", "teams calculate and watch")}; staff make it.\`,
+  forTeams: (teams2, rinse) => \`For \${count(teams2, "team", "teams")}, with \${rinse} mL each to rinse the pipette.\`,
+  glassware: {
+    "volumetric flask": "volumetric flask",
+    pipette: "pipette",
+    "graduated pipette": "graduated pipette or burette",
+    "pipette filler": "pipette filler",
+    "measuring cylinder": "measuring cylinder",
+    beaker: "beaker",
+    funnel: "funnel",
+    "weighing boat": "weighing boat",
+    spatula: "spatula",
+    "stirring rod": "stirring rod",
+    dropper: "dropper",
+    "wash bottle": "wash bottle with water",
+    "evaporating dish": "evaporating dish"
+  },
+  sized: (name, size2) => \`\${name} \${size2} mL\`,
+  atOnce: (allDay) => \`At once, in the largest class; \${allDay} for the day if nothing is washed between classes.\`,
+  notOnShelf: "The Plan’s shelf has no such size.",
+  goggles: "eye protection",
+  gogglesNote: "One for everybody in the room, staff included.",
+  piece: (number2) => number2 === 1 ? "piece" : "pieces",
+  weighings: (number2) => count(number2, "weighing", "weighings"),
+  balances: (number2) => number2 === 1 ? "balance" : "balances",
+  balanceNote: ({ smallest, largest, readability }) => \`Reads to \${readability} g; loads from \${smallest} to \${largest} g, the boat not counted. One balance for three teams is common practice.\`,
+  tooFine: "The smallest load is less than a hundred times what the balance reads to: use a finer one for it.",
+  tooHeavy: "The largest load is more than the balance takes.",
+  water: "deionised water",
+  waterNote: "Enough to fill every flask; more for rinsing.",
+  form: (formula2, form, number2) => {
+    if (form.kind === "solid") return \`\${formula2}, as it stands in the bottle\`;
+    if (form.kind === "bottle") return \`\${formula2}, \${number2(form.massPercent)} % in the bottle\`;
+    return \`\${formula2}, \${preparationTexts.strength(number2(form.from), number2(form.to))}\`;
+  },
+  strength: (from2, to) => from2 === to ? \`\${from2} mol/L\` : \`\${from2} to \${to} mol/L\`,
+  noSignal: "no signal word",
+  fullLine: (text2, advice) => [text2, advice].filter((words2) => words2 !== "").join(" "),
+  disposal: "what is left over",
+  disposalNote: "Local rules decide what may go down a drain and what is collected. Ask the person who is in charge of it at your school before the day.",
+  unreadable: "not counted",
+  more: (rows) => \`\${rows} more lines: see Prepare in the sidebar.\`,
+  solidStrength: "solid",
+  bottleStrength: (massPercent) => \`\${massPercent} % by mass\`,
+  forDay: "for the day"
+};
+var pictogramWords = {
+  GHS01: "exploding bomb",
+  GHS02: "flame",
+  GHS03: "flame over circle",
+  GHS04: "gas cylinder",
+  GHS05: "corrosion",
+  GHS06: "skull and crossbones",
+  GHS07: "exclamation mark",
+  GHS08: "health hazard",
+  GHS09: "environment"
+};
+
+// src/lab/preparation/preparationRows.ts
+var fewTeams = 3;
+function oneFigure(value, round) {
+  const place = Math.floor(Math.log10(value));
+  return Number((round(Number((value / 10 ** place).toPrecision(12))) * 10 ** place).toPrecision(1));
+}
+var coarse = (value) => oneFigure(value, Math.ceil);
+function preparationRows(day, decimalMark, { forEveryone = false } = {}) {
+  const number2 = (value) => decimalText(value, decimalMark);
+  const percentText = (share) => \`\${number2(Number((share * 100).toFixed(2)))} %\`;
+  const teams2 = day.uses.length + day.problems.length;
+  const bare = { amount: void 0, withSpare: void 0, unit: "" };
+  return [
+    {
+      section: "day",
+      what: day.activity.title,
+      ...bare,
+      note: \`\${preparationTexts.day(day.classes.length, teams2)}. \${preparationTexts.spareNote({
+        spare: percentText(day.spare),
+        glassware: percentText(day.glasswareSpare)
+      })}\`
+    },
+    ...day.problems.map(
+      ({ team, message }) => ({
+        section: "day",
+        what: \`\${preparationTexts.unreadable}: \${team.className}, \${team.team}\`,
+        ...bare,
+        note: message
+      })
+    ),
+    ...day.solids.map(
+      ({ formula: formula2, purityPercent, teams: count2, grams: grams2, gramsWithSpare }) => ({
+        section: "solids",
+        what: preparationTexts.solid(formula2, purityPercent === void 0 ? "" : number2(purityPercent)),
+        amount: forEveryone && count2 < fewTeams ? void 0 : grams2,
+        withSpare: forEveryone && count2 < fewTeams ? coarse(gramsWithSpare) : gramsWithSpare,
+        unit: "g",
+        note: preparationTexts.solidNote(count2)
+      })
+    ),
+    ...day.ownStocks.map(
+      ({ formula: formula2, from: from2, to, teams: count2, madeMl, takenMl }) => ({
+        section: "stocks",
+        what: preparationTexts.ownStock(formula2, preparationTexts.strength(number2(from2), number2(to))),
+        amount: madeMl,
+        withSpare: void 0,
+        unit: "mL",
+        note: takenMl === 0 || forEveryone && count2 < fewTeams ? preparationTexts.ownStockOnly(count2) : preparationTexts.ownStockNote({ teams: count2, taken: number2(takenMl) })
+      })
+    ),
+    ...day.staffMade.map((solution) => madeRow(solution, number2, forEveryone)),
+    ...day.poured.map(
+      ({ formula: formula2, massPercent, teams: count2, millilitres: millilitres2, withSpare }) => ({
+        section: "make",
+        what: preparationTexts.poured(formula2, preparationTexts.bottleStrength(number2(massPercent))),
+        amount: forEveryone && count2 < fewTeams ? void 0 : millilitres2,
+        withSpare: forEveryone && count2 < fewTeams ? coarse(withSpare) : withSpare,
+        unit: "mL",
+        note: preparationTexts.pouredNote(count2)
+      })
+    ),
+    ...layRows(day, number2, forEveryone),
+    ...balanceRows(day, number2, forEveryone),
+    ...day.waterMl === 0 ? [] : [
+      {
+        section: "water",
+        what: preparationTexts.water,
+        amount: void 0,
+        withSpare: Number((day.waterMl / 1e3).toFixed(2)),
+        unit: "L",
+        note: preparationTexts.waterNote
+      }
+    ],
+    ...day.cautions.flatMap((block) => cautionRowsOf(block, number2)),
+    { section: "disposal", what: preparationTexts.disposal, ...bare, note: preparationTexts.disposalNote }
+  ];
+}
+function madeRow(solution, number2, forEveryone) {
+  const {
+    formula: formula2,
+    molarity,
+    typed: typed2 = number2(molarity),
+    teams: teams2,
+    neededMl,
+    withSpareMl,
+    flaskMl,
+    fillings,
+    from: from2
+  } = solution;
+  const flask = number2(flaskMl);
+  const how = from2.kind === "solid" ? preparationTexts.madeFromSolid({ each: number2(from2.gramsEach), inAll: number2(from2.gramsInAll), flask, fillings }) : preparationTexts.madeFromBottle({
+    each: number2(from2.millilitresEach),
+    inAll: number2(from2.millilitresInAll),
+    flask,
+    fillings,
+    label: preparationTexts.bottleStrength(number2(from2.massPercent)),
+    isFromTable: from2.isFromTable
+  });
+  const isWatched = from2.kind === "bottle" && !from2.isFromTable;
+  return {
+    section: "make",
+    what: preparationTexts.made(formula2.text, preparationTexts.strength(typed2, typed2)),
+    amount: Number(neededMl.toFixed(1)),
+    withSpare: withSpareMl,
+    unit: "mL",
+    // What students calculate and watch is the very volume that staff pour.
+    note: \`\${isWatched ? preparationTexts.staffByDefault(teams2) : preparationTexts.forTeams(teams2, number2(rinseMl))} \${isWatched && forEveryone ? preparationTexts.inSidebar : how}\`
+  };
+}
+var layRows = ({ glassware, uses }, number2, forEveryone) => [
+  ...glassware.map(({ kind, sizeMl, atOnce, withSpare, allDay, isOnShelf }) => {
+    const name = preparationTexts.glassware[kind];
+    return {
+      section: "lay",
+      what: sizeMl === void 0 || forEveryone && kind === "graduated pipette" ? name : preparationTexts.sized(name, number2(sizeMl)),
+      amount: atOnce,
+      withSpare,
+      unit: preparationTexts.piece(withSpare),
+      note: \`\${preparationTexts.atOnce(allDay)}\${isOnShelf ? "" : \` \${preparationTexts.notOnShelf}\`}\`
+    };
+  }),
+  ...uses.length === 0 ? [] : [
+    {
+      section: "lay",
+      what: preparationTexts.goggles,
+      amount: void 0,
+      withSpare: void 0,
+      unit: "",
+      note: preparationTexts.gogglesNote
+    }
+  ]
+];
+function balanceRows({ balance }, number2, forEveryone) {
+  if (!balance) return [];
+  const { weighings, smallestG, largestG, readabilityG, maxG, balances } = balance;
+  const remarks2 = [
+    preparationTexts.balanceNote({
+      smallest: number2(forEveryone ? oneFigure(smallestG, Math.floor) : smallestG),
+      largest: number2(forEveryone ? oneFigure(largestG, Math.ceil) : largestG),
+      readability: number2(readabilityG)
+    }),
+    // A hundred times the readability keeps three figures, as the numbers for teams do.
+    ...smallestG < 100 * readabilityG * (1 - 1e-9) ? [preparationTexts.tooFine] : [],
+    ...largestG > maxG ? [preparationTexts.tooHeavy] : []
+  ];
+  return [
+    {
+      section: "balance",
+      what: preparationTexts.weighings(weighings),
+      amount: balances,
+      withSpare: void 0,
+      unit: preparationTexts.balances(balances),
+      note: remarks2.join(" ")
+    }
+  ];
+}
+var cautionRowsOf = ({ formula: formula2, form, cautions: cautions3 }, number2) => cautions3.statements.map(
+  ({ text: text2, advice }, index) => ({
+    section: "cautions",
+    what: preparationTexts.form(formula2, form, number2),
+    amount: void 0,
+    withSpare: void 0,
+    unit: index === 0 ? cautions3.signalWord || preparationTexts.noSignal : "",
+    note: preparationTexts.fullLine(text2, advice)
+  })
+);
+
+// src/workbook/planPrepareSheet.ts
+var headingRow2 = 5;
+var lineCount = 150;
+var columns2 = { section: 1, what: 2, amount: 3, withSpare: 4, unit: 5, note: 6, mark: 7 };
+var amount = (value) => value === void 0 ? blank : { kind: "number", value };
+var cellsOf = ({ section, what, amount: needed, withSpare, unit, note }) => [
+  text(preparationTexts.sections[section]),
+  text(what),
+  amount(needed),
+  amount(withSpare),
+  text(unit),
+  text(note)
+];
+function planPrepareSheet({ setup, activity, teams: teams2 }, names) {
+  const { prepare } = words;
+  const { settings, shelf } = setup;
+  const day = dayPreparation({ activity, teams: teams2, shelf, settings });
+  const rows = preparationRows(day, settings["decimal mark"] === "comma" ? "comma" : "point", { forEveryone: true });
+  const fits = rows.length <= lineCount;
+  const shown = (fits ? rows : rows.slice(0, lineCount - 1)).map(cellsOf);
+  if (!fits) {
+    const more = preparationTexts.more(rows.length - lineCount + 1);
+    shown.push([blank, text(more), blank, blank, blank, blank]);
+  }
+  const empty = Array.from(
+    { length: lineCount - shown.length },
+    () => Array.from({ length: columns2.note }, () => blank)
+  );
+  const lines = { row: headingRow2 + 1, rows: lineCount };
+  return {
+    name: names.prepare,
+    role: { kind: "prepare" },
+    rowCount: headingRow2 + lineCount,
+    columnCount: columns2.mark,
+    columnWidths: [120, 230, 70, 80, 80, 560, 28],
+    hiddenColumns: void 0,
+    frozenRows: 1,
+    frozenColumns: 0,
+    blocks: [
+      { row: 1, column: 1, cells: [[text(prepare.title)], ...prepare.notes.map((note) => [text(note)])] },
+      {
+        row: headingRow2,
+        column: 1,
+        cells: [[...prepare.headings.map(text), text(prepare.mark)]]
+      },
+      { row: headingRow2 + 1, column: 1, cells: [...shown, ...empty] }
+    ],
+    checks: [],
+    looks: [
+      { row: 1, column: 1, rows: 1, columns: columns2.note, look: "title" },
+      { row: 2, column: 1, rows: prepare.notes.length, columns: columns2.note, look: "note" },
+      { row: headingRow2, column: 1, rows: 1, columns: columns2.note, look: "heading" },
+      { row: headingRow2, column: columns2.mark, rows: 1, columns: 1, look: "quiet" },
+      { ...lines, column: columns2.section, columns: 1, look: "quiet" },
+      { ...lines, column: columns2.what, columns: 1, look: "question" },
+      { ...lines, column: columns2.amount, columns: 2, look: "progress" },
+      { ...lines, column: columns2.unit, columns: 2, look: "question" }
+    ],
+    formats: [{ ...lines, column: columns2.amount, columns: 2, format: "General" }],
+    states: [],
+    choices: [],
+    writable: [],
+    unprotected: [],
+    spill: [],
+    // One mark, so that another list is written in place and never makes another sheet.
+    identity: { firstRow: headingRow2, columns: [columns2.mark], rows: [[prepare.mark]] },
+    carried: []
+  };
+}
+
 // src/workbook/planProgressSheet.ts
-var columns2 = { team: 1, tube: 2, count: 3, firstStep: 4 };
+var columns3 = { team: 1, tube: 2, count: 3, firstStep: 4 };
 var firstTable = 4;
 var states = words.progress.states;
 var roomFor = (teamCount) => Math.ceil((teamCount + 1) / 4) * 4;
 function planProgressSheet({ lesson, classes, names, places }) {
   const { progress: progress2 } = words;
   const { steps } = lesson.activity;
-  const keyColumn = columns2.firstStep + steps.length;
+  const keyColumn = columns3.firstStep + steps.length;
   const blocks = [
     { row: 1, column: 1, cells: [[text(progress2.title)], [text(progress2.note)]] },
-    { row: 1, column: columns2.tube, cells: [[text(progress2.now), computed(\`=\${native("NOW")}\`)]] }
+    { row: 1, column: columns3.tube, cells: [[text(progress2.now), computed(\`=\${native("NOW")}\`)]] }
   ];
   const looks2 = [
-    { row: 1, column: 1, rows: 1, columns: columns2.count, look: "title" },
-    { row: 2, column: 1, rows: 1, columns: columns2.count, look: "note" }
+    { row: 1, column: 1, rows: 1, columns: columns3.count, look: "title" },
+    { row: 2, column: 1, rows: 1, columns: columns3.count, look: "note" }
   ];
-  const formats = [{ row: 1, column: columns2.count, rows: 1, columns: 1, format: "hh:mm" }];
+  const formats = [{ row: 1, column: columns3.count, rows: 1, columns: 1, format: "hh:mm" }];
   const stepAreas = [];
   const identityRows = [];
   let row = firstTable;
-  for (const { className, teams } of classes) {
-    const headingRow2 = row;
-    const room = roomFor(teams.length);
+  for (const { className, teams: teams2 } of classes) {
+    const headingRow4 = row;
+    const room = roomFor(teams2.length);
     const cells = [
       [
         text(className),
@@ -9948,30 +11537,30 @@ function planProgressSheet({ lesson, classes, names, places }) {
         // The class once more, where the layout is told by the keys.
         text(className)
       ],
-      ...teams.map((team, index) => teamLine({ team, row: headingRow2 + 1 + index, className })),
-      ...Array.from({ length: room - teams.length }, () => Array.from({ length: keyColumn }, () => blank))
+      ...teams2.map((team, index) => teamLine({ team, row: headingRow4 + 1 + index, className })),
+      ...Array.from({ length: room - teams2.length }, () => Array.from({ length: keyColumn }, () => blank))
     ];
-    blocks.push({ row: headingRow2, column: 1, cells });
+    blocks.push({ row: headingRow4, column: 1, cells });
     identityRows.push(
       [className],
-      ...teams.map(({ key }) => [key]),
-      ...Array.from({ length: room - teams.length + 1 }, () => [""])
+      ...teams2.map(({ key }) => [key]),
+      ...Array.from({ length: room - teams2.length + 1 }, () => [""])
     );
-    looks2.push({ row: headingRow2, column: 1, rows: 1, columns: keyColumn - 1, look: "heading" });
-    const area = { row: headingRow2 + 1, column: columns2.firstStep, rows: room, columns: steps.length };
+    looks2.push({ row: headingRow4, column: 1, rows: 1, columns: keyColumn - 1, look: "heading" });
+    const area = { row: headingRow4 + 1, column: columns3.firstStep, rows: room, columns: steps.length };
     stepAreas.push(area);
     looks2.push(
-      { row: headingRow2 + 1, column: columns2.team, rows: room, columns: 1, look: "setting name" },
-      { row: headingRow2 + 1, column: columns2.tube, rows: room, columns: 1, look: "link" },
-      { row: headingRow2 + 1, column: columns2.count, rows: room, columns: 1, look: "progress" },
+      { row: headingRow4 + 1, column: columns3.team, rows: room, columns: 1, look: "setting name" },
+      { row: headingRow4 + 1, column: columns3.tube, rows: room, columns: 1, look: "link" },
+      { row: headingRow4 + 1, column: columns3.count, rows: room, columns: 1, look: "progress" },
       { ...area, look: "progress" },
-      { row: headingRow2, column: keyColumn, rows: room + 1, columns: 1, look: "quiet" }
+      { row: headingRow4, column: keyColumn, rows: room + 1, columns: 1, look: "quiet" }
     );
     formats.push({
-      row: headingRow2 + 1,
-      column: columns2.team,
+      row: headingRow4 + 1,
+      column: columns3.team,
       rows: room,
-      columns: columns2.count + steps.length,
+      columns: columns3.count + steps.length,
       format: "General"
     });
     row += cells.length + 1;
@@ -9988,7 +11577,7 @@ function planProgressSheet({ lesson, classes, names, places }) {
       native("INDEX", teamNames, native("MATCH", keyCell, keys, "0")),
       keyCell
     );
-    const line = fixedArea({ row: row2, column: columns2.firstStep, rows: 1, columns: steps.length });
+    const line = fixedArea({ row: row2, column: columns3.firstStep, rows: 1, columns: steps.length });
     const scored = steps.filter(({ kind }) => kind !== "told").length;
     const done2 = native("COUNTIF", line, literal(states.done));
     const tube = \`\${native("REPT", literal("●"), done2)}&\${native("REPT", literal("○"), \`\${scored}-\${done2}\`)}\`;
@@ -10030,9 +11619,9 @@ function planProgressSheet({ lesson, classes, names, places }) {
   };
 }
 function stepState({ step, keyCell, sheet }) {
-  const column = (number) => onSheet(sheet, wholeColumn(number));
+  const column = (number2) => onSheet(sheet, wholeColumn(number2));
   const rows = [column(classColumns.key), keyCell, column(classColumns.step), literal(step.id)];
-  const some = (number, criterion) => \`\${native("COUNTIFS", ...rows, column(number), literal(criterion))}>0\`;
+  const some = (number2, criterion) => \`\${native("COUNTIFS", ...rows, column(number2), literal(criterion))}>0\`;
   const check = (word) => some(classColumns.check, word);
   if (step.kind === "told") {
     return native("IF", some(classColumns.entry, "?*"), literal(states.written), literal(states.toCome));
@@ -10059,8 +11648,8 @@ function tabName(typed2) {
 function freeName(wanted, taken) {
   const used = taken.map((name) => name.toLowerCase());
   if (!used.includes(wanted.toLowerCase())) return wanted;
-  for (let number = 2; ; number += 1) {
-    const name = \`\${wanted} \${number}\`;
+  for (let number2 = 2; ; number2 += 1) {
+    const name = \`\${wanted} \${number2}\`;
     if (!used.includes(name.toLowerCase())) return name;
   }
 }
@@ -10074,16 +11663,18 @@ function newSheetNames(classNames2, taken = []) {
   const plan = claim(words.plan.sheet);
   const progress2 = claim(words.progress.sheet);
   const help = claim(words.help.sheet);
+  const prepare = claim(words.prepare.sheet);
+  const poll = claim(words.poll.sheet);
   const classes = /* @__PURE__ */ Object.create(null);
   for (const className of classNames2) classes[className] = claim(tabName(className));
-  return { plan, progress: progress2, help, classes };
+  return { plan, progress: progress2, help, prepare, poll, classes };
 }
 
 // src/workbook/planWorkbook.ts
-var classNames = ({ teams }) => [
-  ...new Set(teams.map(({ className }) => className))
+var classNames = ({ teams: teams2 }) => [
+  ...new Set(teams2.map(({ className }) => className))
 ];
-var teamsOf = ({ teams }, className) => teams.filter((team) => team.className === className);
+var teamsOf = ({ teams: teams2 }, className) => teams2.filter((team) => team.className === className);
 
 // src/workbook/readClassSheet.ts
 var notYetKnown = "not yet known";
@@ -10110,11 +11701,11 @@ var textAt = (cells, row, column) => {
   var _a;
   return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
 };
-function readBlock({ cells, headingRow: headingRow2, key }) {
-  const known = textAt(cells, headingRow2, classColumns.check) === checkHeadings.check;
+function readBlock({ cells, headingRow: headingRow4, key }) {
+  const known = textAt(cells, headingRow4, classColumns.check) === checkHeadings.check;
   const steps = [];
-  let closingRow = headingRow2;
-  for (let row = headingRow2 + 1; row <= cells.length; row += 1) {
+  let closingRow = headingRow4;
+  for (let row = headingRow4 + 1; row <= cells.length; row += 1) {
     const rowKey = textAt(cells, row, classColumns.key);
     if (rowKey === "") continue;
     if (rowKey !== key) break;
@@ -10123,7 +11714,7 @@ function readBlock({ cells, headingRow: headingRow2, key }) {
     if (step === "") break;
     steps.push(readStep({ cells, row, key, step, known }));
   }
-  return { key, team: textAt(cells, headingRow2, classColumns.find), headingRow: headingRow2, closingRow, known, steps };
+  return { key, team: textAt(cells, headingRow4, classColumns.find), headingRow: headingRow4, closingRow, known, steps };
 }
 function readStep({
   cells,
@@ -10163,8 +11754,8 @@ function readLesson(cells) {
   const textAt2 = (row, column) => cellText(at(row, column));
   const rowWith = (first, second) => cells.findIndex((_, index) => textAt2(index + 1, 1) === first && textAt2(index + 1, 2) === second) + 1;
   const settingsRow = rowWith(words.plan.setting, words.plan.value);
-  const headingRow2 = rowWith(words.plan.key, words.plan.className);
-  if (headingRow2 === 0 || settingsRow === 0 || settingsRow > headingRow2) {
+  const headingRow4 = rowWith(words.plan.key, words.plan.className);
+  if (headingRow4 === 0 || settingsRow === 0 || settingsRow > headingRow4) {
     return failure({
       code: "plan-without-lines",
       argument: "the Plan",
@@ -10174,20 +11765,21 @@ function readLesson(cells) {
     });
   }
   const problems = [];
-  const table = settingsTable({ cells, from: settingsRow + 1, to: headingRow2 - 1 });
+  const table = settingsTable({ cells, from: settingsRow + 1, to: headingRow4 - 1 });
   const settings = readSettings({ table, problems });
-  const givenNames = headings({ textAt: textAt2, headingRow: headingRow2 });
-  const { teams, keysUsedTwice, lastLine } = teamLines({ cells, headingRow: headingRow2, givenNames, problems });
-  const setup = readSetup({ table, settings, teams, givenNames, problems });
+  const givenNames = headings({ textAt: textAt2, headingRow: headingRow4 });
+  const { teams: teams2, keysUsedTwice, lastLine } = teamLines({ cells, headingRow: headingRow4, givenNames, problems });
+  const setup = readSetup({ table, settings, teams: teams2, givenNames, problems });
   return success({
     setup,
-    teams,
+    teams: teams2,
     givenNames,
+    absent: absentTeams({ cells, headingRow: headingRow4, givenNames }),
     places: {
-      settings: { row: settingsRow, column: 1, rows: headingRow2 - settingsRow, columns: 2 },
-      keys: { row: headingRow2, column: planColumns.key, rows: lastLine - headingRow2 + 1 + spareTeamLines, columns: 1 },
+      settings: { row: settingsRow, column: 1, rows: headingRow4 - settingsRow, columns: 2 },
+      keys: { row: headingRow4, column: planColumns.key, rows: lastLine - headingRow4 + 1 + spareTeamLines, columns: 1 },
       givenHeadings: {
-        row: headingRow2,
+        row: headingRow4,
         column: planColumns.firstGiven,
         rows: 1,
         columns: Math.max(1, givenNames.length)
@@ -10199,10 +11791,10 @@ function readLesson(cells) {
     problems: problems.map(errorText)
   });
 }
-function settingsTable({ cells, from, to }) {
+function settingsTable({ cells, from: from2, to }) {
   var _a, _b;
   const table = /* @__PURE__ */ new Map();
-  for (let row = from; row <= to; row += 1) {
+  for (let row = from2; row <= to; row += 1) {
     const name = cellText((_a = cells[row - 1]) == null ? void 0 : _a[0]).toLowerCase();
     if (name !== "" && !table.has(name)) table.set(name, { value: cellText((_b = cells[row - 1]) == null ? void 0 : _b[1]) });
   }
@@ -10237,25 +11829,41 @@ function readSettings({ table, problems }) {
 }
 function headings({
   textAt: textAt2,
-  headingRow: headingRow2
+  headingRow: headingRow4
 }) {
   const names = [];
-  for (let column = planColumns.firstGiven; textAt2(headingRow2, column) !== ""; column += 1) {
-    names.push(textAt2(headingRow2, column));
+  for (let column = planColumns.firstGiven; textAt2(headingRow4, column) !== ""; column += 1) {
+    if (textAt2(headingRow4, column) === words.plan.today) break;
+    names.push(textAt2(headingRow4, column));
   }
   return names;
 }
+function absentTeams({
+  cells,
+  headingRow: headingRow4,
+  givenNames
+}) {
+  var _a;
+  const column = planColumns.firstGiven + givenNames.length;
+  if (cellText((_a = cells[headingRow4 - 1]) == null ? void 0 : _a[column - 1]) !== words.plan.today) return [];
+  return cells.slice(headingRow4).flatMap((line) => {
+    const key = cellText(line[planColumns.key - 1]);
+    const said2 = cellText(line[column - 1]);
+    if (key === "" || !said2.startsWith(words.plan.absent)) return [];
+    return [{ key, day: said2.slice(words.plan.absent.length).trim() }];
+  });
+}
 function teamLines({
   cells,
-  headingRow: headingRow2,
+  headingRow: headingRow4,
   givenNames,
   problems
 }) {
   var _a, _b;
-  const teams = [];
-  let lastLine = headingRow2;
+  const teams2 = [];
+  let lastLine = headingRow4;
   const linesByKey = /* @__PURE__ */ new Map();
-  for (let row = headingRow2 + 1; row <= cells.length; row += 1) {
+  for (let row = headingRow4 + 1; row <= cells.length; row += 1) {
     const line = (_a = cells[row - 1]) != null ? _a : [];
     const key = cellText(line[planColumns.key - 1]);
     const className = cellText(line[planColumns.className - 1]);
@@ -10288,7 +11896,7 @@ function teamLines({
       }
       givens[name] = cellText(cell);
     });
-    teams.push({ key, className, team, givens });
+    teams2.push({ key, className, team, givens });
   }
   const keysUsedTwice = [];
   for (const [key, rows] of linesByKey) {
@@ -10302,12 +11910,12 @@ function teamLines({
       advice: "Give one of these lines another key; until then neither team’s numbers are shown."
     });
   }
-  return { teams, keysUsedTwice, lastLine };
+  return { teams: teams2, keysUsedTwice, lastLine };
 }
 function readSetup({
   table,
   settings,
-  teams,
+  teams: teams2,
   givenNames,
   problems
 }) {
@@ -10324,21 +11932,21 @@ function readSetup({
     var _a2, _b2;
     const typed2 = (_b2 = (_a2 = table.get(name)) == null ? void 0 : _a2.value) != null ? _b2 : "";
     if (typed2 === "") return otherwise;
-    return typed2.split(";").filter((part) => !isBlank(part)).map((part) => read(part.trim(), "volume", name)).filter((size) => size !== void 0);
+    return typed2.split(";").filter((part) => !isBlank(part)).map((part) => read(part.trim(), "volume", name)).filter((size2) => size2 !== void 0);
   };
   const massOf2 = (name, typed2, otherwise) => {
     var _a2;
     return typed2 === "" ? otherwise : (_a2 = read(typed2, "mass", name)) != null ? _a2 : otherwise;
   };
   const classes = [];
-  for (const { className, team } of teams) {
+  for (const { className, team } of teams2) {
     const known = classes.find(({ name }) => name === className);
     if (known === void 0) classes.push({ name: className, teams: [team] });
     else known.teams.push(team);
   }
   const givens = {};
   for (const name of givenNames) {
-    givens[name] = (_d = (_c = (_a = table.get(\`\${names.startPrefix}\${name}\`)) == null ? void 0 : _a.value) != null ? _c : (_b = teams[0]) == null ? void 0 : _b.givens[name]) != null ? _d : "";
+    givens[name] = (_d = (_c = (_a = table.get(\`\${names.startPrefix}\${name}\`)) == null ? void 0 : _a.value) != null ? _c : (_b = teams2[0]) == null ? void 0 : _b.givens[name]) != null ? _d : "";
   }
   return {
     activity: settings.activity,
@@ -10356,12 +11964,12 @@ function readSetup({
 }
 
 // src/workbook/carriedEntries.ts
-function carriedEntries({ plan, from, to }) {
-  const { columns: columns3, rows, firstRow } = plan.identity;
-  const nameOf2 = (texts) => texts.some((text2) => text2 === "") ? "" : JSON.stringify(texts);
+function carriedEntries({ plan, from: from2, to }) {
+  const { columns: columns4, rows, firstRow } = plan.identity;
+  const nameOf3 = (texts) => texts.some((text2) => text2 === "") ? "" : JSON.stringify(texts);
   const rowByName = /* @__PURE__ */ new Map();
-  from.forEach((cells, index) => {
-    const name = nameOf2(columns3.map((column) => cellText(cells[column - 1])));
+  from2.forEach((cells, index) => {
+    const name = nameOf3(columns4.map((column) => cellText(cells[column - 1])));
     if (name !== "" && !rowByName.has(name)) rowByName.set(name, index);
   });
   const runs = [];
@@ -10377,13 +11985,13 @@ function carriedEntries({ plan, from, to }) {
     rows.forEach((texts, index) => {
       var _a, _b;
       const row = firstRow + index;
-      const source = rowByName.get(nameOf2(texts));
+      const source = rowByName.get(nameOf3(texts));
       if (source === void 0 || !carries(plan, { row, column })) {
         close();
         return;
       }
       const present = (_a = to[row - 1]) == null ? void 0 : _a[column - 1];
-      const old = (_b = from[source]) == null ? void 0 : _b[column - 1];
+      const old = (_b = from2[source]) == null ? void 0 : _b[column - 1];
       if (values.length === 0) start = row;
       const keeps = isEmpty(present) && !isEmpty(old);
       values.push(keeps ? old : present);
@@ -10401,8 +12009,8 @@ var carries = ({ writable, unprotected }, { row, column }) => [...writable, ...u
 // src/workbook/layoutFits.ts
 function layoutFits({ identity, rowCount, writable }, cells) {
   var _a;
-  const { firstRow, columns: columns3, rows } = identity;
-  const found = (row) => columns3.map((column) => {
+  const { firstRow, columns: columns4, rows } = identity;
+  const found = (row) => columns4.map((column) => {
     var _a2;
     return cellText((_a2 = cells[row - 1]) == null ? void 0 : _a2[column - 1]);
   });
@@ -10414,7 +12022,7 @@ function layoutFits({ identity, rowCount, writable }, cells) {
   });
   const isTheirs = (row) => writable.some((area) => {
     var _a2;
-    return area.column <= ((_a2 = columns3[0]) != null ? _a2 : 1) && row >= area.row && row < area.row + area.rows;
+    return area.column <= ((_a2 = columns4[0]) != null ? _a2 : 1) && row >= area.row && row < area.row + area.rows;
   });
   for (let row = firstRow; row <= cells.length; row += 1) {
     if (isTheirs(row)) continue;
@@ -10471,6 +12079,9 @@ var tabColors = {
   class: glass,
   progress: "#56398f",
   help: "#744400",
+  prepare: "#3f4a5a",
+  record: "#851c58",
+  poll: "#3f4a5a",
   kept: "#a5b3c0"
 };
 
@@ -10480,9 +12091,9 @@ var pieceLength = 8e3;
 function readMemo() {
   var _a, _b;
   const stored = PropertiesService.getDocumentProperties().getProperties();
-  const count = Number((_a = stored[property]) != null ? _a : "0");
+  const count2 = Number((_a = stored[property]) != null ? _a : "0");
   let words2 = "";
-  for (let piece = 1; piece <= count; piece += 1) words2 += (_b = stored[\`\${property}.\${piece}\`]) != null ? _b : "";
+  for (let piece = 1; piece <= count2; piece += 1) words2 += (_b = stored[\`\${property}.\${piece}\`]) != null ? _b : "";
   try {
     return words2 === "" ? void 0 : JSON.parse(words2);
   } catch {
@@ -10492,12 +12103,12 @@ function readMemo() {
 function saveMemo(memo) {
   const words2 = JSON.stringify(memo);
   const store = PropertiesService.getDocumentProperties();
-  let count = 0;
-  for (let from = 0; from < words2.length; from += pieceLength) {
-    count += 1;
-    store.setProperty(\`\${property}.\${count}\`, words2.slice(from, from + pieceLength));
+  let count2 = 0;
+  for (let from2 = 0; from2 < words2.length; from2 += pieceLength) {
+    count2 += 1;
+    store.setProperty(\`\${property}.\${count2}\`, words2.slice(from2, from2 + pieceLength));
   }
-  store.setProperty(property, String(count));
+  store.setProperty(property, String(count2));
 }
 
 // src/host/ownSheets.ts
@@ -10526,10 +12137,10 @@ function writeTag(sheet, tag) {
   if (found === void 0) sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
   else if (found.getValue() !== words2) found.setValue(words2);
 }
-var sheetInUse = (own, role) => own.find(
+var sheetInUse = (own, role2) => own.find(
   ({ tag }) => {
     var _a, _b;
-    return tag.state !== "kept" && tag.kind === role.kind && ((_a = tag.className) != null ? _a : "") === ((_b = role.className) != null ? _b : "");
+    return tag.state !== "kept" && tag.kind === role2.kind && ((_a = tag.className) != null ? _a : "") === ((_b = role2.className) != null ? _b : "");
   }
 );
 var roleName = ({ kind, className }) => JSON.stringify([kind, className != null ? className : ""]);
@@ -10563,14 +12174,14 @@ function writeTexts(range, values, isFormula = () => false) {
 
 // src/host/applyWorkbook.ts
 function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [] }) {
-  const role = plan.role;
-  finishReplacement({ spreadsheet, memo, role });
-  const present = sheetInUse(ownSheets(spreadsheet), role);
+  const role2 = plan.role;
+  finishReplacement({ spreadsheet, memo, role: role2 });
+  const present = sheetInUse(ownSheets(spreadsheet), role2);
   if (present !== void 0) {
     const fit = layoutFits(plan, valuesOf2(present.sheet));
     const unfinished = present.tag.state === "building";
     if (fit === "other" || replace && !unfinished) {
-      startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
+      startReplacement({ spreadsheet, memo, role: role2, sheet: present.sheet });
     } else if (fit === "same" && !unfinished) {
       rewrite(present.sheet, plan);
       return;
@@ -10582,63 +12193,63 @@ function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [
   writeWhole({ spreadsheet, sheet, plan, tag, isNew, firstEntries: isNew ? firstEntries : [] });
   const { from: _, ...done2 } = tag;
   writeTag(sheet, { ...done2, layout: layoutVersion, state: "built" });
-  forgetReplacement(memo, role);
+  forgetReplacement(memo, role2);
 }
 function putAside({
   spreadsheet,
   memo,
-  role
+  role: role2
 }) {
-  const present = sheetInUse(ownSheets(spreadsheet), role);
-  if (present !== void 0) startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
-  finishReplacement({ spreadsheet, memo, role });
-  forgetReplacement(memo, role);
+  const present = sheetInUse(ownSheets(spreadsheet), role2);
+  if (present !== void 0) startReplacement({ spreadsheet, memo, role: role2, sheet: present.sheet });
+  finishReplacement({ spreadsheet, memo, role: role2 });
+  forgetReplacement(memo, role2);
 }
-function forgetReplacement(memo, role) {
-  if (memo.replacements[roleName(role)] === void 0) return;
-  delete memo.replacements[roleName(role)];
+function forgetReplacement(memo, role2) {
+  if (memo.replacements[roleName(role2)] === void 0) return;
+  delete memo.replacements[roleName(role2)];
   saveMemo(memo);
 }
 var valuesOf2 = (sheet) => sheet.getDataRange().getValues();
 function startReplacement({
   spreadsheet,
   memo,
-  role,
+  role: role2,
   sheet
 }) {
   const taken = spreadsheet.getSheets().map((other) => other.getName());
   const keptName = freeName(hostWords.keptName(sheet.getName(), memo.stamp), taken);
-  memo.names[roleName(role)] = sheet.getName();
-  memo.replacements[roleName(role)] = { sheetId: sheet.getSheetId(), keptName };
+  memo.names[roleName(role2)] = sheet.getName();
+  memo.replacements[roleName(role2)] = { sheetId: sheet.getSheetId(), keptName };
   saveMemo(memo);
-  finishReplacement({ spreadsheet, memo, role });
+  finishReplacement({ spreadsheet, memo, role: role2 });
 }
 function finishReplacement({
   spreadsheet,
   memo,
-  role
+  role: role2
 }) {
-  const replacement = memo.replacements[roleName(role)];
+  const replacement = memo.replacements[roleName(role2)];
   if (replacement === void 0) return;
   const old = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
   if (old === void 0) return;
   if (old.getName() !== replacement.keptName) old.setName(replacement.keptName);
   old.setTabColor(tabColors.kept);
   writeTag(old, {
-    kind: role.kind,
-    ...role.className === void 0 ? {} : { className: role.className },
+    kind: role2.kind,
+    ...role2.className === void 0 ? {} : { className: role2.className },
     layout: layoutVersion,
     state: "kept"
   });
 }
 function sheetFor({ spreadsheet, plan, memo }) {
   var _a, _b;
-  const { role } = plan;
-  const name = roleName(role);
+  const { role: role2 } = plan;
+  const name = roleName(role2);
   const own = ownSheets(spreadsheet);
-  const present = sheetInUse(own, role);
+  const present = sheetInUse(own, role2);
   if (present !== void 0) return present;
-  const from = (_a = memo.replacements[name]) == null ? void 0 : _a.sheetId;
+  const from2 = (_a = memo.replacements[name]) == null ? void 0 : _a.sheetId;
   const wanted = (_b = memo.names[name]) != null ? _b : plan.name;
   const orphan = spreadsheet.getSheetByName(wanted);
   const isOrphan = orphan !== null && !own.some(({ sheet: sheet2 }) => sheet2.getSheetId() === orphan.getSheetId()) && orphan.getLastRow() === 0;
@@ -10647,31 +12258,31 @@ function sheetFor({ spreadsheet, plan, memo }) {
     const taken = spreadsheet.getSheets().map((other) => other.getName());
     memo.names[name] = freeName(wanted, taken);
     saveMemo(memo);
-    sheet = spreadsheet.insertSheet(memo.names[name], placeFor({ spreadsheet, role, from }));
+    sheet = spreadsheet.insertSheet(memo.names[name], placeFor({ spreadsheet, role: role2, from: from2 }));
   }
   const tag = {
-    kind: role.kind,
-    ...role.className === void 0 ? {} : { className: role.className },
+    kind: role2.kind,
+    ...role2.className === void 0 ? {} : { className: role2.className },
     layout: layoutVersion,
     state: "building",
-    ...from === void 0 ? {} : { from }
+    ...from2 === void 0 ? {} : { from: from2 }
   };
   writeTag(sheet, tag);
   return { sheet, tag };
 }
 function placeFor({
   spreadsheet,
-  role,
-  from
+  role: role2,
+  from: from2
 }) {
   const sheets = spreadsheet.getSheets();
-  if (from !== void 0) {
-    const old = sheets.findIndex((sheet) => sheet.getSheetId() === from);
+  if (from2 !== void 0) {
+    const old = sheets.findIndex((sheet) => sheet.getSheetId() === from2);
     if (old >= 0) return old;
   }
   const own = ownSheets(spreadsheet);
   const behind = own.find(
-    ({ tag }) => tag.state !== "kept" && (role.kind === "plan" && tag.kind !== "plan" || role.kind === "class" && (tag.kind === "progress" || tag.kind === "help") || role.kind === "progress" && tag.kind === "help")
+    ({ tag }) => tag.state !== "kept" && (role2.kind === "plan" && tag.kind !== "plan" || role2.kind === "class" && (tag.kind === "progress" || tag.kind === "help") || role2.kind === "progress" && tag.kind === "help" || role2.kind === "poll" && (tag.kind === "record" || tag.kind === "help"))
   );
   return behind === void 0 ? sheets.length : behind.sheet.getIndex() - 1;
 }
@@ -10683,11 +12294,11 @@ function writeWhole({
   isNew,
   firstEntries
 }) {
-  const { rowCount: rows, columnCount: columns3 } = plan;
-  makeRoom(sheet, { rows, columns: columns3 });
-  const whole = sheet.getRange(1, 1, rows, columns3);
+  const { rowCount: rows, columnCount: columns4 } = plan;
+  makeRoom(sheet, { rows, columns: columns4 });
+  const whole = sheet.getRange(1, 1, rows, columns4);
   whole.setNumberFormats(
-    filledWith({ rows, columns: columns3, plain: "@", areas: plan.formats, of: ({ format }) => format })
+    filledWith({ rows, columns: columns4, plain: "@", areas: plan.formats, of: ({ format }) => format })
   );
   const separator = argumentSeparator(spreadsheet, sheet, plan);
   for (const block of plan.blocks) writeBlock({ sheet, block, separator });
@@ -10732,11 +12343,11 @@ function rewrite(sheet, plan) {
     if (!stands(block)) writeBlock({ sheet, block, separator });
   }
 }
-function makeRoom(sheet, { rows, columns: columns3 }) {
+function makeRoom(sheet, { rows, columns: columns4 }) {
   const presentRows = sheet.getMaxRows();
   if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
   const presentColumns = sheet.getMaxColumns();
-  if (presentColumns < columns3) sheet.insertColumnsAfter(presentColumns, columns3 - presentColumns);
+  if (presentColumns < columns4) sheet.insertColumnsAfter(presentColumns, columns4 - presentColumns);
 }
 function writeBlock({ sheet, block, separator }) {
   var _a, _b;
@@ -10782,16 +12393,16 @@ function argumentSeparator(spreadsheet, sheet, plan) {
 var hasFormula = ({ blocks, checks }) => [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === "formula")));
 function filledWith({
   rows,
-  columns: columns3,
+  columns: columns4,
   plain: plain3,
   areas,
   of
 }) {
-  const filled = Array.from({ length: rows }, () => Array.from({ length: columns3 }, () => plain3));
+  const filled = Array.from({ length: rows }, () => Array.from({ length: columns4 }, () => plain3));
   for (const area of areas) {
     const value = of(area);
     for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
-      for (let column = area.column; column < area.column + area.columns && column <= columns3; column += 1) {
+      for (let column = area.column; column < area.column + area.columns && column <= columns4; column += 1) {
         const line = filled[row - 1];
         if (line !== void 0) line[column - 1] = value;
       }
@@ -10800,14 +12411,14 @@ function filledWith({
   return filled;
 }
 function writeLooks(sheet, plan) {
-  const { rowCount: rows, columnCount: columns3 } = plan;
-  const whole = sheet.getRange(1, 1, rows, columns3);
-  const each = filledWith({ rows, columns: columns3, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] });
+  const { rowCount: rows, columnCount: columns4 } = plan;
+  const whole = sheet.getRange(1, 1, rows, columns4);
+  const each = filledWith({ rows, columns: columns4, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] });
   const as = (read) => each.map((row) => row.map(read));
   whole.setBackgrounds(as(({ background }) => background));
   whole.setFontColors(as(({ color }) => color));
   whole.setFontWeights(as(({ bold }) => bold ? "bold" : "normal"));
-  whole.setFontSizes(as(({ size }) => size));
+  whole.setFontSizes(as(({ size: size2 }) => size2));
   whole.setWraps(as(({ wrap }) => wrap));
   for (const { look, row, column, rows: high, columns: wide } of plan.looks) {
     if (looks[look].clip !== true) continue;
@@ -10815,11 +12426,11 @@ function writeLooks(sheet, plan) {
   }
   whole.setHorizontalAlignments(as(({ align }) => align));
   whole.setVerticalAlignment("top");
-  let from = 0;
+  let from2 = 0;
   plan.columnWidths.forEach((width, index) => {
     if (plan.columnWidths[index + 1] === width) return;
-    sheet.setColumnWidths(from + 1, index - from + 1, width);
-    from = index + 1;
+    sheet.setColumnWidths(from2 + 1, index - from2 + 1, width);
+    from2 = index + 1;
   });
   if (plan.hiddenColumns !== void 0) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
   sheet.setFrozenRows(plan.frozenRows);
@@ -10827,10 +12438,22 @@ function writeLooks(sheet, plan) {
   sheet.setTabColor(tabColors[plan.role.kind]);
 }
 function writeChoices(sheet, plan) {
-  for (const { area, options, help } of plan.choices) {
-    sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+  const written = /* @__PURE__ */ new Set();
+  for (const choice of plan.choices) {
+    if (written.has(choice)) continue;
+    const { area, options, help } = choice;
+    const rule = choiceOf(options, help);
+    const beside = plan.choices.find((other) => standsBeside(other, choice));
+    if (beside === void 0) {
+      sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(rule);
+      continue;
+    }
+    written.add(beside);
+    const both = [rule, choiceOf(beside.options, beside.help)];
+    sheet.getRange(area.row, area.column, area.rows, 2).setDataValidations(Array.from({ length: area.rows }, () => both));
   }
 }
+var standsBeside = ({ area }, { area: left }) => area.row === left.row && area.rows === left.rows && area.columns === 1 && left.columns === 1 && area.column === left.column + 1;
 function writeStateRules(sheet, plan) {
   const ours = plan.states.filter(({ areas }) => areas.length > 0);
   if (ours.length === 0) return;
@@ -10848,9 +12471,9 @@ function carryEntries({
   spreadsheet,
   sheet,
   plan,
-  from
+  from: from2
 }) {
-  const old = spreadsheet.getSheets().find((other) => other.getSheetId() === from);
+  const old = spreadsheet.getSheets().find((other) => other.getSheetId() === from2);
   if (old === void 0) return;
   for (const { row, column, values } of carriedEntries({ plan, from: valuesOf2(old), to: valuesOf2(sheet) })) {
     writeTexts(
@@ -10873,11 +12496,15 @@ function writeFirstEntries({ sheet, firstEntries }) {
     (run) => !blank2.includes(run) && run.texts.some((text2, down) => ![text2, ""].includes(String(at(run.row + down, run.column))))
   );
   if (others) return;
-  for (const { row, column, texts } of blank2) {
+  for (const { row, column, texts, counts } of blank2) {
     writeTexts(
       sheet.getRange(row, column, texts.length, 1),
       texts.map((text2) => [text2])
     );
+    if (counts === void 0) continue;
+    if (counts === void 0) continue;
+    sheet.getRange(row, counts.column, counts.rows.length, 2).setValues(counts.rows.map((cells2) => [...cells2]));
+    sheet.getRange(row, countedColumn, texts.length, 1).setValues(texts.map((text2) => [text2 === "" ? "" : countedEntry(text2)]));
   }
 }
 function protect(sheet, plan, isNew) {
@@ -10922,31 +12549,38 @@ var sampleTexts = {
     { name: "Second period", teams: ["Basalt", "Quartz", "Granite", "Slate", "Marble", "Pumice"] },
     { name: "Fourth period", teams: ["Obsidian", "Gneiss", "Chalk", "Flint", "Jasper", "Shale"] }
   ],
+  pollBefore: ["I mixed up millilitres and litres.", "", "What is a mole again?"],
+  poll: ["The ions do not go away!", "", "Why is the water never measured?", "More time for the balance."],
   words: "about half a mole?",
   told: "The water spread the ions out, but none of them left the flask."
 };
 
 // src/lab/sampleLesson.ts
+var minutesEach = 2;
 var progress = [
   [
-    { steps: 14 },
-    { steps: 3, manners: { "mass of solute": { slip: "volume-in-mL" } } },
-    { steps: 6, manners: { "mass of solute": { as: "with unit" }, "stock made": { figures: 2 } } },
-    { steps: 9, manners: { "stock volume": { slip: "water-for-stock" } } },
-    { steps: 4, manners: { "stock procedure": { as: "wrong order" } } },
+    { steps: 15 },
+    {
+      steps: 4,
+      manners: { "mass of solute": { slip: "volume-in-mL" } },
+      tries: { "moles of solute": 2, "mass of solute": 4 }
+    },
+    { steps: 7, manners: { "mass of solute": { as: "with unit" }, "stock made": { figures: 2 } }, minutesAgo: 11 },
+    { steps: 10, manners: { "stock volume": { slip: "water-for-stock" } } },
+    { steps: 5, manners: { "stock procedure": { as: "wrong order" } }, tries: { "stock procedure": 2 } },
     { steps: 0 }
   ],
   [
-    { steps: 3, manners: { "mass of solute": { slip: "moles-reported" } } },
-    { steps: 8, manners: { "dilution factor": { slip: "ratio-inverted" } } },
-    { steps: 2, manners: { "moles of solute": { slip: "volume-in-mL" } } },
-    { steps: 13, manners: { particles: { as: "wrong choice" } } },
-    { steps: 2, manners: { "moles of solute": { as: "words" } } },
-    { steps: 1 }
+    { steps: 4, manners: { "mass of solute": { slip: "moles-reported" } } },
+    { steps: 9, manners: { "dilution factor": { slip: "ratio-inverted" } }, tries: { "dilution factor": 3 } },
+    { steps: 3, manners: { "moles of solute": { slip: "volume-in-mL" } } },
+    { steps: 14, manners: { particles: { as: "wrong choice" } } },
+    { steps: 3, manners: { "moles of solute": { as: "words" } }, minutesAgo: 14 },
+    { steps: 2 }
   ]
 ];
 var weighedShare = 1.004;
-function certain(result, about) {
+function certain2(result, about) {
   if (!result.ok) throw new Error(\`The sample lesson cannot be made: \${about}, \${result.error.code}.\`);
   return result.value;
 }
@@ -10954,7 +12588,7 @@ var typed = (value, figures) => {
   var _a;
   return (_a = plainText(Number(value.toPrecision(figures)), figures)) != null ? _a : String(Number(value.toPrecision(figures)));
 };
-function teamEntries(activity, team, { steps: count, manners = {} }) {
+function teamEntries(activity, team, { steps: count2, manners = {}, tries = {}, minutesAgo = 1 }) {
   const values = {};
   const figures = Number(defaultSettings.figures);
   const prepared = (step) => {
@@ -10965,7 +12599,7 @@ function teamEntries(activity, team, { steps: count, manners = {} }) {
       if ("given" in source) cells[name] = team.givens[source.given];
       else numbers[name] = (_a = values[source.entryOf]) != null ? _a : Number.NaN;
     }
-    return certain(prepareStep(quantities[step.quantity], cells, { numbers }), step.id);
+    return certain2(prepareStep(quantities[step.quantity], cells, { numbers }), step.id);
   };
   const calculatedEntry = (step, manner) => {
     const ready = prepared(step);
@@ -10984,21 +12618,21 @@ function teamEntries(activity, team, { steps: count, manners = {} }) {
   const weighed = (expects) => {
     const step = activity.steps.find(({ id }) => id === expects);
     if ((step == null ? void 0 : step.kind) !== "calculated")
-      throw new Error(\`The sample lesson cannot be made: nothing is expected by \${expects}.\`);
+      throw new Error(\`The sample lesson cannot be made: nothing is expected by \${String(expects)}.\`);
     const ready = prepared(step);
     const decimals = Math.max(0, Math.round(-Math.log10(defaultShelf.balanceReadabilityG)));
     return (spanOver(ready, ready.quantity.relation).middle * weighedShare).toFixed(decimals);
   };
   const lettersInOrder = (procedure, isWrong2) => {
     const lettered = orderedActions(procedure);
-    const order = procedureByName(procedure).actions.map(
+    const order2 = procedureByName(procedure).actions.map(
       ({ id }) => {
         var _a, _b;
         return (_b = (_a = lettered.find(({ item }) => item.id === id)) == null ? void 0 : _a.letter) != null ? _b : "";
       }
     );
-    const [last2 = "", before = ""] = [order.pop(), order.pop()];
-    return [...order, ...isWrong2 ? [last2, before] : [before, last2]].join(" ");
+    const [last2 = "", before = ""] = [order2.pop(), order2.pop()];
+    return [...order2, ...isWrong2 ? [last2, before] : [before, last2]].join(" ");
   };
   const entryOf = (step) => {
     var _a, _b;
@@ -11019,15 +12653,27 @@ function teamEntries(activity, team, { steps: count, manners = {} }) {
         const chosen = as === "wrong choice" ? others[0] : right;
         return (_b = (_a = letteredOptions(step.question).find(({ item }) => item.id === (chosen == null ? void 0 : chosen.id))) == null ? void 0 : _a.letter) != null ? _b : "";
       }
+      case "ticked":
+        return tickTexts.answer;
       case "told":
         return sampleTexts.told;
     }
   };
-  return activity.steps.slice(0, count).map((step) => ({ className: team.className, team: team.team, step: step.id, entry: entryOf(step) }));
+  return activity.steps.slice(0, count2).map((step, index) => {
+    var _a;
+    return {
+      className: team.className,
+      team: team.team,
+      step: step.id,
+      entry: entryOf(step),
+      tries: (_a = tries[step.id]) != null ? _a : 1,
+      minutesAgo: minutesAgo + minutesEach * (count2 - 1 - index)
+    };
+  });
 }
 var sampleSetup = () => ({
   activity: "stock and dilution",
-  givens: startingGivens(stockAndDilution()),
+  givens: startingGivens(stockAndDilution({ fromRealStock: false })),
   ownNumbers: true,
   settings: defaultSettings,
   shelf: defaultShelf,
@@ -11037,11 +12683,11 @@ function sampleLesson() {
   const setup = sampleSetup();
   const activity = activityById(setup.activity);
   if (activity === void 0) throw new Error("The sample lesson has no activity.");
-  const { teams } = certain(numbersForTeams(setup), "numbers");
+  const { teams: teams2 } = certain2(numbersForTeams(setup), "numbers");
   const entries = setup.classes.flatMap(
     ({ name, teams: names }, classAt) => names.flatMap((team, teamAt) => {
       var _a;
-      const plan = teams.find((line) => line.className === name && line.team === team);
+      const plan = teams2.find((line) => line.className === name && line.team === team);
       const done2 = (_a = progress[classAt]) == null ? void 0 : _a[teamAt];
       return plan && done2 ? teamEntries(activity, plan, done2) : [];
     })
@@ -11050,29 +12696,89 @@ function sampleLesson() {
 }
 
 // src/host/sampleEntries.ts
+var minuteMs = 6e4;
 function sampleEntries({
   plan,
   className,
-  teams
+  teams: teams2
 }) {
   const entries = sampleLesson().entries.filter((entry) => entry.className === className);
   const { rows, firstRow } = plan.identity;
+  const now = Date.now();
   const runs = [];
-  for (const { key, team } of teams) {
+  for (const { key, team } of teams2) {
     const ofTeam = entries.filter((entry) => entry.team === team);
     const first = rows.findIndex(([rowKey, step]) => rowKey === key && step !== "");
     if (ofTeam.length === 0 || first < 0) continue;
     const steps = rows.slice(first).filter(([rowKey, step]) => rowKey === key && step !== "");
+    const found = steps.map(([, step]) => ofTeam.find((entry) => entry.step === step));
     runs.push({
       row: firstRow + first,
       column: classColumns.entry,
-      texts: steps.map(([, step]) => {
-        var _a, _b;
-        return (_b = (_a = ofTeam.find((entry) => entry.step === step)) == null ? void 0 : _a.entry) != null ? _b : "";
-      })
+      texts: found.map((entry) => {
+        var _a;
+        return (_a = entry == null ? void 0 : entry.entry) != null ? _a : "";
+      }),
+      counts: {
+        column: classColumns.tries,
+        rows: found.map(
+          (entry) => entry === void 0 ? ["", ""] : [entry.tries, new Date(now - entry.minutesAgo * minuteMs)]
+        )
+      }
     });
   }
   return runs;
+}
+
+// src/lab/poll/samplePoll.ts
+var earlier = [
+  ["1322", "2311", "2220", "1331", "0210"],
+  ["2231", "1310", "2-21", "3320"]
+];
+var latest = [
+  ["0110", "1210", "0011", "11-0", "2120", "0101"],
+  ["1121", "0210", "2131", "1010", "0120"]
+];
+function samplePoll({
+  today,
+  dayBefore
+}) {
+  const { statements: statements2, scale: scale2, from: from2 } = pollTexts;
+  const round = (day, marks, lines) => sampleTexts.classes.flatMap(
+    ({ name }, classAt) => {
+      var _a;
+      return ((_a = marks[classAt]) != null ? _a : []).map((places, index) => {
+        var _a2;
+        return {
+          day,
+          className: name,
+          from: index % 3 === 2 ? from2.student : from2.team,
+          marks: statements2.map((_, place) => {
+            var _a3;
+            return (_a3 = scale2[Number(places.charAt(place))]) != null ? _a3 : "";
+          }),
+          openLine: (_a2 = classAt === 0 ? lines[index] : "") != null ? _a2 : ""
+        };
+      });
+    }
+  );
+  return [...round(dayBefore, earlier, sampleTexts.pollBefore), ...round(today, latest, sampleTexts.poll)];
+}
+
+// src/host/samplePollEntries.ts
+var dayMs = 864e5;
+function samplePollEntries(spreadsheet) {
+  const now = Date.now();
+  const answers = samplePoll({ today: dayOf(spreadsheet, now), dayBefore: dayOf(spreadsheet, now - dayMs) });
+  const rows = answers.map(({ day, className, from: from2, marks, openLine }) => [day, className, from2, ...marks, openLine]);
+  return Array.from({ length: pollColumns.openLine - pollColumns.day + 1 }, (_, place) => ({
+    row: pollRows.firstAnswer,
+    column: pollColumns.day + place,
+    texts: rows.map((row) => {
+      var _a;
+      return (_a = row[place]) != null ? _a : "";
+    })
+  }));
 }
 
 // src/host/build.ts
@@ -11080,11 +12786,13 @@ var patienceMs = 2e3;
 var planRole = { kind: "plan" };
 var helpRole = { kind: "help" };
 var progressRole = { kind: "progress" };
+var pollRole = { kind: "poll" };
+var prepareRole = { kind: "prepare" };
 var classRole = (className) => ({ kind: "class", className });
-function sheetToRead(spreadsheet, role, memo) {
+function sheetToRead(spreadsheet, role2, memo) {
   var _a;
-  const present = sheetInUse(ownSheets(spreadsheet), role);
-  const aside = memo == null ? void 0 : memo.replacements[roleName(role)];
+  const present = sheetInUse(ownSheets(spreadsheet), role2);
+  const aside = memo == null ? void 0 : memo.replacements[roleName(role2)];
   if (aside === void 0 || (present == null ? void 0 : present.tag.state) === "built") return present == null ? void 0 : present.sheet;
   return (_a = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === aside.sheetId)) != null ? _a : present == null ? void 0 : present.sheet;
 }
@@ -11097,28 +12805,28 @@ function planInUse(spreadsheet, memo) {
 function startBuild(setup, { sample }) {
   const numbers = numbersForTeams(setup);
   if (!numbers.ok) return numbersProblem(numbers.error);
-  const activity = activityById(setup.activity);
+  const activity = lessonActivity(setup.settings);
   if (activity === void 0)
     return problem({ ...hostWords.setupProblems.activity, received: \`“\${setup.activity}”\` }, "activity");
   const locked = withDocumentLock(patienceMs, () => {
     const spreadsheet = openSpreadsheet();
-    const earlier = readMemo();
-    const before = planInUse(spreadsheet, earlier);
+    const earlier2 = readMemo();
+    const before = planInUse(spreadsheet, earlier2);
     if (before !== void 0 && before.keysUsedTwice.length > 0) {
       return problem({ ...hostWords.keyTwice, received: \`“\${before.keysUsedTwice.join("”, “")}” twice\` });
     }
     if (sample && before !== void 0 && !before.invented) {
       return problem({ ...hostWords.lessonThere, received: hostWords.lessonOf(before.teams.length) });
     }
-    const teams = keptTeams({ drafted: numbers.value.teams, before, setup });
+    const teams2 = keptTeams({ drafted: numbers.value.teams, before, setup });
     const lesson = {
       setup,
-      activity: activityInUse(activity, teams),
-      teams,
+      activity: activityInUse(activity, teams2),
+      teams: teams2,
       givenNames: activity.givens.map(({ name }) => name),
-      invented: sample || staysInvented(before, teams)
+      invented: sample || staysInvented(before, teams2)
     };
-    const memo = newMemo({ spreadsheet, lesson, earlier, sample });
+    const memo = newMemo({ spreadsheet, lesson, earlier: earlier2, sample });
     saveMemo(memo);
     const plan = planPlanSheet(lesson, namesIn(memo, lesson));
     applySheet({ spreadsheet, plan, memo, replace: before !== void 0 && loses(before, lesson) });
@@ -11127,7 +12835,13 @@ function startBuild(setup, { sample }) {
   });
   return locked.ran ? locked.value : done(stateOf(readMemo()));
 }
-var staysInvented = (before, teams) => (before == null ? void 0 : before.invented) === true && teams.every(({ key }) => before.teams.some((line) => line.key === key));
+var staysInvented = (before, teams2) => (before == null ? void 0 : before.invented) === true && teams2.every(({ key }) => before.teams.some((line) => line.key === key));
+function beginAfresh(spreadsheet, lesson) {
+  const memo = newMemo({ spreadsheet, lesson, earlier: void 0, sample: false });
+  saveMemo(memo);
+  recalculateEveryMinute(spreadsheet);
+  return advance(memo);
+}
 function loses(before, lesson) {
   return before.teams.some(({ key, givens }, index) => {
     const line = lesson.teams[index];
@@ -11140,7 +12854,7 @@ function loses(before, lesson) {
 function newMemo({
   spreadsheet,
   lesson,
-  earlier,
+  earlier: earlier2,
   sample
 }) {
   var _a, _b, _c;
@@ -11155,6 +12869,7 @@ function newMemo({
   const tasks = [
     { role: planRole, label: hostWords.buildLabels.plan },
     { role: helpRole, label: hostWords.buildLabels.help },
+    { role: prepareRole, label: hostWords.buildLabels.prepare },
     ...classes.map((className) => ({ role: classRole(className), label: className })),
     ...gone.map(({ tag }) => {
       var _a2, _b2;
@@ -11164,9 +12879,10 @@ function newMemo({
         putAside: true
       };
     }),
-    { role: progressRole, label: hostWords.buildLabels.progress }
+    { role: progressRole, label: hostWords.buildLabels.progress },
+    { role: pollRole, label: hostWords.buildLabels.poll }
   ];
-  const unfinished = earlier !== void 0 && earlier.done < earlier.tasks.length ? earlier : void 0;
+  const unfinished = earlier2 !== void 0 && earlier2.done < earlier2.tasks.length ? earlier2 : void 0;
   const names = {};
   const promised = { ...unfinished == null ? void 0 : unfinished.names };
   for (const { sheet, tag } of own) {
@@ -11177,10 +12893,10 @@ function newMemo({
   const fresh = newSheetNames(classes, taken);
   const freshName = ({ kind, className = "" }) => {
     var _a2;
-    return kind === "class" ? (_a2 = fresh.classes[className]) != null ? _a2 : className : fresh[kind];
+    return kind === "class" ? (_a2 = fresh.classes[className]) != null ? _a2 : className : kind === "record" ? words.record.sheet : fresh[kind];
   };
-  for (const { role, putAside: aside } of tasks) {
-    if (!aside) names[roleName(role)] = (_b = promised[roleName(role)]) != null ? _b : freshName(role);
+  for (const { role: role2, putAside: aside } of tasks) {
+    if (!aside) names[roleName(role2)] = (_b = promised[roleName(role2)]) != null ? _b : freshName(role2);
   }
   return {
     tasks,
@@ -11194,9 +12910,9 @@ function newMemo({
 var stampOf = (spreadsheet) => Utilities.formatDate(/* @__PURE__ */ new Date(), spreadsheet.getSpreadsheetTimeZone(), "yyyy-MM-dd HH.mm");
 function namesIn(memo, lesson) {
   var _a;
-  const name = (role, otherwise) => {
+  const name = (role2, otherwise) => {
     var _a2;
-    return (_a2 = memo.names[roleName(role)]) != null ? _a2 : otherwise;
+    return (_a2 = memo.names[roleName(role2)]) != null ? _a2 : otherwise;
   };
   const fresh = newSheetNames(classNames(lesson));
   const classes = /* @__PURE__ */ Object.create(null);
@@ -11207,6 +12923,8 @@ function namesIn(memo, lesson) {
     plan: name(planRole, fresh.plan),
     progress: name(progressRole, fresh.progress),
     help: name(helpRole, fresh.help),
+    prepare: name(prepareRole, fresh.prepare),
+    poll: name(pollRole, fresh.poll),
     classes
   };
 }
@@ -11228,7 +12946,7 @@ function continueBuild() {
     const isGone = kind === "class" && !lesson.value.lesson.teams.some((team) => team.className === className);
     if (isGone) return done(advance(memo));
     const plan = sheetPlan({ spreadsheet, memo, task, ...lesson.value });
-    const firstEntries = memo.sample && kind === "class" && className !== void 0 ? sampleEntries({ plan, className, teams: teamsOf(lesson.value.lesson, className) }) : [];
+    const firstEntries = memo.sample && kind === "class" && className !== void 0 ? sampleEntries({ plan, className, teams: teamsOf(lesson.value.lesson, className) }) : memo.sample && kind === "poll" ? samplePollEntries(spreadsheet) : [];
     applySheet({ spreadsheet, plan, memo, firstEntries });
     return done(advance(memo));
   });
@@ -11246,15 +12964,15 @@ function lessonInFile(spreadsheet) {
   if (sheet === void 0) return problem({ ...hostWords.planUnfinished, received: "none" });
   const reading = readLesson(valuesOf2(sheet));
   if (!reading.ok) return problemOf(reading.error);
-  const activity = activityById(reading.value.setup.activity);
+  const activity = lessonActivity(reading.value.setup.settings);
   if (activity === void 0) {
     return problem({ ...hostWords.setupProblems.activity, received: \`“\${reading.value.setup.activity}”\` });
   }
   const missing = activity.givens.find(({ name }) => !reading.value.givenNames.includes(name));
   if (missing !== void 0)
     return problem({ ...hostWords.headingMissing(missing.name), received: "a Plan without it" });
-  const { setup, teams, givenNames, invented } = reading.value;
-  const lesson = { setup, activity: activityInUse(activity, teams), teams, givenNames, invented };
+  const { setup, teams: teams2, givenNames, invented } = reading.value;
+  const lesson = { setup, activity: activityInUse(activity, teams2), teams: teams2, givenNames, invented };
   return done({ lesson, reading: reading.value });
 }
 function sheetPlan({
@@ -11268,21 +12986,23 @@ function sheetPlan({
   const names = namesIn(memo, lesson);
   const { places } = reading;
   const { kind, className = "" } = task.role;
+  if (kind === "poll") return planPollSheet(lesson, names);
   if (kind === "help") return planHelpSheet(lesson, names);
+  if (kind === "prepare") return planPrepareSheet(lesson, names);
   if (kind === "progress") {
     const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
     return planProgressSheet({ lesson, classes, names, places });
   }
   const present = sheetToRead(spreadsheet, task.role, memo);
   const found = present === void 0 ? void 0 : readClassSheet(valuesOf2(present));
-  const order = (_a = found == null ? void 0 : found.blocks.map(({ key }) => key)) != null ? _a : [];
-  const place = (key) => order.includes(key) ? order.indexOf(key) : order.length;
-  const teams = [...teamsOf(lesson, className)].sort((one, other) => place(one.key) - place(other.key));
+  const order2 = (_a = found == null ? void 0 : found.blocks.map(({ key }) => key)) != null ? _a : [];
+  const place = (key) => order2.includes(key) ? order2.indexOf(key) : order2.length;
+  const teams2 = [...teamsOf(lesson, className)].sort((one, other) => place(one.key) - place(other.key));
   const keepsRows = found !== void 0 && found.blocks.length > 0;
   return planClassSheet({
     lesson,
     className,
-    teams,
+    teams: teams2,
     names,
     places,
     ...keepsRows ? { linkRows: found.linkRows } : {}
@@ -11295,33 +13015,10 @@ function advance(memo) {
 }
 function stateOf(memo) {
   var _a, _b, _c, _d;
-  const total = (_a = memo == null ? void 0 : memo.tasks.length) != null ? _a : 0;
+  const total2 = (_a = memo == null ? void 0 : memo.tasks.length) != null ? _a : 0;
   const built = (_b = memo == null ? void 0 : memo.done) != null ? _b : 0;
-  const label = (_d = (_c = memo == null ? void 0 : memo.tasks[Math.min(built, total - 1)]) == null ? void 0 : _c.label) != null ? _d : "";
-  return { done: built, total, label, finished: built >= total };
-}
-
-// src/host/endpoints/checkAgain.ts
-function checkAgain() {
-  const locked = withDocumentLock(2e3, () => {
-    var _a, _b;
-    let renewed = 0;
-    for (const { sheet, tag } of ownSheets(openSpreadsheet())) {
-      if (tag.kind !== "class" || tag.state === "kept") continue;
-      for (const { known, headingRow: headingRow2 } of (_b = (_a = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _a.blocks) != null ? _b : []) {
-        if (known) continue;
-        const cell = sheet.getRange(headingRow2, classColumns.check);
-        const formula2 = cell.getFormula();
-        if (formula2 === "") continue;
-        cell.setValue("");
-        settle();
-        cell.setFormula(formula2);
-        renewed += 1;
-      }
-    }
-    return renewed;
-  });
-  return done({ renewed: locked.ran ? locked.value : 0 });
+  const label = (_d = (_c = memo == null ? void 0 : memo.tasks[Math.min(built, total2 - 1)]) == null ? void 0 : _c.label) != null ? _d : "";
+  return { done: built, total: total2, label, finished: built >= total2 };
 }
 
 // src/host/readSetup.ts
@@ -11359,7 +13056,7 @@ function readSetup2(given) {
     return problem({ ...words2.balance, received: said(balanceReadabilityG) }, "shelf.balanceReadabilityG");
   }
   if (!isSize(balanceMaxG)) return problem({ ...words2.balance, received: said(balanceMaxG) }, "shelf.balanceMaxG");
-  const readClasses = classesOf(classes);
+  const readClasses = classesOf2(classes);
   if (!readClasses.ok) return readClasses;
   return done({
     activity: plan.id,
@@ -11370,29 +13067,29 @@ function readSetup2(given) {
     classes: readClasses.value
   });
 }
-function classesOf(classes) {
+function classesOf2(classes) {
   const { setupProblems: words2 } = hostWords;
   const read = [];
   const classNames2 = [];
-  let count = 0;
+  let count2 = 0;
   for (const entry of classes) {
     const name = isRecord(entry) ? nameOf(entry.name) : "";
-    const teams = isRecord(entry) && Array.isArray(entry.teams) ? entry.teams.map(nameOf) : [];
+    const teams2 = isRecord(entry) && Array.isArray(entry.teams) ? entry.teams.map(nameOf) : [];
     if (name === "") return problem({ ...words2.className, received: "a blank" }, "classes");
     if (classNames2.includes(name.toLowerCase()))
       return problem({ ...words2.classTwice, received: \`“\${name}” twice\` }, "classes");
     classNames2.push(name.toLowerCase());
-    if (teams.length === 0) return problem({ ...words2.noTeams, where: name, received: "none" }, "classes");
-    const blankTeam = teams.includes("");
+    if (teams2.length === 0) return problem({ ...words2.noTeams, where: name, received: "none" }, "classes");
+    const blankTeam = teams2.includes("");
     if (blankTeam) return problem({ ...words2.teamName, where: name, received: "a blank" }, "classes");
-    const twice = teams.find((team, index) => teams.indexOf(team) !== index);
+    const twice = teams2.find((team, index) => teams2.indexOf(team) !== index);
     if (twice !== void 0)
       return problem({ ...words2.teamTwice, where: name, received: \`“\${twice}” twice\` }, "classes");
-    count += teams.length;
-    read.push({ name, teams });
+    count2 += teams2.length;
+    read.push({ name, teams: teams2 });
   }
   if (read.length === 0) return problem({ ...words2.noClasses, received: "none" }, "classes");
-  if (count > mostTeams) return problem({ ...words2.tooMany, received: String(count) }, "classes");
+  if (count2 > mostTeams) return problem({ ...words2.tooMany, received: String(count2) }, "classes");
   return done(read);
 }
 var isRecord = (given) => typeof given === "object" && given !== null && !Array.isArray(given);
@@ -11401,6 +13098,60 @@ var nameOf = (given) => textOf(given).replace(/\\s+/g, " ").slice(0, longestName
 var isSize = (given) => typeof given === "number" && Number.isFinite(given) && given > 0;
 var sizes3 = (given) => Array.isArray(given) && given.length > 0 && given.every(isSize) ? given : void 0;
 var said = (given) => given === void 0 || given === null ? "nothing" : \`“\${String(given)}”\`;
+
+// src/host/endpoints/addTeams.ts
+function addTeam(className, team) {
+  return withClasses((classes) => {
+    if (!classes.some(({ name }) => name === className))
+      return problem({ ...hostWords.classUnknown, received: \`“\${String(className)}”\` }, "class");
+    return {
+      ok: true,
+      value: classes.map(
+        ({ name, teams: teams2 }) => name === className ? { name, teams: [...teams2, String(team != null ? team : "")] } : { name, teams: teams2 }
+      )
+    };
+  });
+}
+function addClass(className, teams2) {
+  return withClasses((classes) => ({
+    ok: true,
+    value: [
+      ...classes,
+      { name: String(className != null ? className : ""), teams: Array.isArray(teams2) ? teams2.map((team) => String(team != null ? team : "")) : [] }
+    ]
+  }));
+}
+function withClasses(change) {
+  const plan = planInUse(openSpreadsheet(), readMemo());
+  if (plan === void 0) return problem(hostWords.teams.noLesson);
+  const classes = change(plan.setup.classes);
+  if (!classes.ok) return classes;
+  const setup = readSetup2({ ...plan.setup, classes: classes.value });
+  return setup.ok ? startBuild(setup.value, { sample: plan.invented }) : setup;
+}
+
+// src/host/endpoints/checkAgain.ts
+function checkAgain() {
+  const locked = withDocumentLock(2e3, () => {
+    var _a, _b;
+    let renewed = 0;
+    for (const { sheet, tag } of ownSheets(openSpreadsheet())) {
+      if (tag.kind !== "class" || tag.state === "kept") continue;
+      for (const { known, headingRow: headingRow4 } of (_b = (_a = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _a.blocks) != null ? _b : []) {
+        if (known) continue;
+        const cell = sheet.getRange(headingRow4, classColumns.check);
+        const formula2 = cell.getFormula();
+        if (formula2 === "") continue;
+        cell.setValue("");
+        settle();
+        cell.setFormula(formula2);
+        renewed += 1;
+      }
+    }
+    return renewed;
+  });
+  return done({ renewed: locked.ran ? locked.value : 0 });
+}
 
 // src/host/endpoints/draftTeams.ts
 function draftTeams(given) {
@@ -11415,6 +13166,276 @@ function draftTeams(given) {
     teams: keptTeams({ drafted: numbers.value.teams, before, setup: setup.value }),
     remarks: numbers.value.remarks
   });
+}
+
+// src/workbook/addedHints.ts
+function addedHints(cells, plan) {
+  const { help } = words;
+  const planned = new Set(plan.identity.rows.map((row) => row.join("\\n")));
+  const heading = cells.findIndex((line) => cellText(line[0]) === help.step && cellText(line[1]) === help.level);
+  if (heading < 0) return [];
+  return cells.slice(heading + 1).map((line) => [0, 1, 2, 3].map((column) => cellText(line[column]))).filter(
+    ([step = "", level = "", ...own]) => step !== "" && own.join("") !== "" && !planned.has(\`\${step}
+\${level}\`)
+  );
+}
+
+// src/workbook/neutralLesson.ts
+var number = /^[\\d.,]+( ?[%a-z]{1,3})?$/i;
+function neutralLesson(reading, activity) {
+  var _a;
+  const classes = classNames(reading);
+  const givenNames = activity.givens.map(({ name }) => name);
+  const teamsSoFar = classes.map(() => 0);
+  const teams2 = reading.teams.map((line) => {
+    var _a2, _b;
+    const place = classes.indexOf(line.className);
+    const teamNumber = ((_a2 = teamsSoFar[place]) != null ? _a2 : 0) + 1;
+    teamsSoFar[place] = teamNumber;
+    const givens2 = {};
+    for (const name of givenNames) givens2[name] = (_b = line.givens[name]) != null ? _b : "";
+    return {
+      key: \`c\${place + 1}-t\${teamNumber}\`,
+      className: words.share.className(place + 1),
+      team: words.share.team(teamNumber),
+      givens: givens2
+    };
+  });
+  const givens = {};
+  for (const name of givenNames) givens[name] = (_a = reading.setup.givens[name]) != null ? _a : "";
+  return {
+    setup: {
+      ...reading.setup,
+      givens,
+      settings: plainSettings(reading.setup.settings, activity),
+      classes: classes.map((_, index) => {
+        var _a2;
+        return {
+          name: words.share.className(index + 1),
+          teams: Array.from({ length: (_a2 = teamsSoFar[index]) != null ? _a2 : 0 }, (__, team) => words.share.team(team + 1))
+        };
+      })
+    },
+    activity,
+    teams: teams2,
+    givenNames,
+    invented: false
+  };
+}
+function plainSettings(settings, activity) {
+  const plain3 = {};
+  for (const name of settingNames) {
+    const value = settings[name];
+    const options = settingOptions[name];
+    const fits = options === void 0 ? number.test(value) : options.includes(value);
+    plain3[name] = fits ? value : defaultSettings[name];
+  }
+  plain3.activity = activity.id;
+  return plain3;
+}
+
+// src/host/entriesOfToday.ts
+function entriesOfToday(spreadsheet) {
+  var _a, _b;
+  const day = dayOf(spreadsheet, Date.now());
+  let count2 = 0;
+  for (const { sheet, tag } of ownSheets(spreadsheet)) {
+    if (tag.kind !== "class") continue;
+    for (const { steps } of (_b = (_a = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _a.blocks) != null ? _b : []) {
+      count2 += steps.filter(
+        ({ entry, lastEntry }) => entry !== "" && (lastEntry === void 0 || dayOf(spreadsheet, lastEntry) === day)
+      ).length;
+    }
+  }
+  return count2;
+}
+
+// src/lab/record/recordEntry.ts
+var recordFields = [
+  "day",
+  "className",
+  "activity",
+  "aim",
+  "present",
+  "finished",
+  "wentWell",
+  "hard",
+  "poll",
+  "next",
+  "notes"
+];
+var wordFields = ["present", "finished", "wentWell", "hard", "poll", "next", "notes"];
+
+// src/lab/texts/record.ts
+var teams = (number2) => number2 === 1 ? "1 team" : \`\${number2} teams\`;
+var list = (parts) => parts.join(", ");
+var recordWords = {
+  ofTeams: ({ some, all }) => \`\${some} of \${teams(all)}\`,
+  absent: (number2) => \`\${teams(number2)} absent\`,
+  wentWell: (titles) => \`On target in every team: \${list(titles)}.\`,
+  mostTries: (rows) => \`Most tries: \${list(rows.map(({ title, tries, teams: some }) => \`\${title} (at least \${tries}, several in \${teams(some)})\`))}.\`,
+  stillOpen: (matches) => \`Still open: \${list(matches.map(({ words: words2, teams: some }) => \`\${words2} (\${teams(some)})\`))}.\`,
+  goOnAt: ({ title, teams: some }) => \`Go on at \${title} (\${teams(some)}).\`,
+  absentLabel: "absent",
+  day: (day) => \`Record of \${day}\`,
+  nothing: "No class has entries today.",
+  named: (words2, names) => \`\${words2} (\${list(names)})\`,
+  labels: {
+    day: "day",
+    className: "class",
+    activity: "activity",
+    aim: "aim",
+    present: "present",
+    finished: "finished",
+    wentWell: "what went well",
+    hard: "what was hard",
+    poll: "poll",
+    next: "what is next",
+    notes: "in your own words"
+  }
+};
+
+// src/workbook/planRecordSheet.ts
+var recordLines = 400;
+var headingRow3 = 4;
+function planRecordSheet() {
+  const { record } = words;
+  const headings2 = recordFields.map((field) => recordWords.labels[field]);
+  const lines = { row: headingRow3 + 1, column: 1, rows: recordLines, columns: recordFields.length };
+  return {
+    name: record.sheet,
+    role: { kind: "record" },
+    rowCount: headingRow3 + recordLines,
+    columnCount: recordFields.length,
+    columnWidths: [85, 110, 150, 220, 120, 100, 200, 300, 200, 200, 260],
+    hiddenColumns: void 0,
+    frozenRows: headingRow3,
+    frozenColumns: 2,
+    blocks: [
+      { row: 1, column: 1, cells: [[text(record.title)], [text(record.note)]] },
+      { row: headingRow3, column: 1, cells: [headings2.map(text)] }
+    ],
+    checks: [],
+    looks: [
+      { row: 1, column: 1, rows: 1, columns: recordFields.length, look: "title" },
+      { row: 2, column: 1, rows: 1, columns: recordFields.length, look: "note" },
+      { row: headingRow3, column: 1, rows: 1, columns: recordFields.length, look: "heading" },
+      { ...lines, look: "question" }
+    ],
+    formats: [],
+    states: [],
+    choices: [],
+    writable: [lines],
+    unprotected: [],
+    spill: [],
+    identity: { firstRow: headingRow3, columns: [1, 2], rows: [headings2.slice(0, 2)] },
+    carried: []
+  };
+}
+
+// src/host/recordSheet.ts
+var role = { kind: "record" };
+function recordSheet(spreadsheet) {
+  const found = sheetInUse(ownSheets(spreadsheet), role);
+  return (found == null ? void 0 : found.tag.state) === "built" ? found.sheet : void 0;
+}
+function recordSheetMade(spreadsheet) {
+  var _a;
+  const present = recordSheet(spreadsheet);
+  if (present !== void 0) return present;
+  applySheet({ spreadsheet, plan: planRecordSheet(), memo: (_a = readMemo()) != null ? _a : noBuild() });
+  return recordSheet(spreadsheet);
+}
+var noBuild = () => ({
+  tasks: [],
+  done: 0,
+  stamp: "",
+  sample: false,
+  names: {},
+  replacements: {}
+});
+
+// src/host/endpoints/emptyCopy.ts
+var patienceMs2 = 2e3;
+var ownPrefix = /^labrow/i;
+function emptyCopy(given) {
+  const { share: say } = hostWords;
+  const wish = readWish(given);
+  const locked = withDocumentLock(patienceMs2, () => {
+    const spreadsheet = openSpreadsheet();
+    const reading = planInUse(spreadsheet, readMemo());
+    const activity = reading && lessonActivity(reading.setup.settings);
+    if (reading === void 0 || activity === void 0) return problem(say.noLesson);
+    if (entriesOfToday(spreadsheet) > 0 && wish.fileName !== spreadsheet.getName().trim()) {
+      const received = wish.fileName === "" ? "no name" : \`“\${wish.fileName}”\`;
+      return problem({ ...say.entries, received }, "fileName");
+    }
+    const lesson = neutralLesson(reading, activity);
+    const kept = writeAnew({ spreadsheet, lesson, keepHints: wish.keepHints });
+    removeOthers({ spreadsheet, kept, everything: wish.removeOthers });
+    for (const entry of spreadsheet.getDeveloperMetadata()) if (ownPrefix.test(entry.getKey())) entry.remove();
+    PropertiesService.getDocumentProperties().deleteAllProperties();
+    return done(beginAfresh(spreadsheet, lesson));
+  });
+  return locked.ran ? locked.value : problem(say.busy);
+}
+function writeAnew({
+  spreadsheet,
+  lesson,
+  keepHints
+}) {
+  const names = newSheetNames(classNames(lesson));
+  const memo = noBuild();
+  applySheet({ spreadsheet, plan: planPlanSheet(lesson, names), memo, replace: true });
+  const inUse = (kind) => {
+    var _a;
+    return (_a = sheetInUse(ownSheets(spreadsheet), { kind })) == null ? void 0 : _a.sheet;
+  };
+  const before = inUse("help");
+  if (keepHints && before !== void 0) {
+    const plan = planHelpSheet(lesson, names);
+    const added = addedHints(valuesOf2(before), plan);
+    applySheet({ spreadsheet, plan, memo, replace: true });
+    const after = inUse("help");
+    const spare = plan.writable[1];
+    if (after !== void 0 && spare !== void 0 && added.length > 0) {
+      const lines = added.slice(0, spare.rows);
+      writeTexts(after.getRange(spare.row, spare.column, lines.length, spare.columns), lines);
+    }
+  }
+  const kept = [];
+  const keep = (sheet, name) => {
+    if (sheet !== void 0) kept.push({ sheet, name });
+  };
+  keep(inUse("plan"), words.plan.sheet);
+  if (keepHints) keep(inUse("help"), words.help.sheet);
+  return kept;
+}
+function removeOthers({
+  spreadsheet,
+  kept,
+  everything
+}) {
+  var _a;
+  const keptIds = kept.map(({ sheet }) => sheet.getSheetId());
+  const own = ownSheets(spreadsheet).map(({ sheet }) => sheet.getSheetId());
+  const leaving = spreadsheet.getSheets().filter((sheet) => !keptIds.includes(sheet.getSheetId())).filter((sheet) => everything || own.includes(sheet.getSheetId()));
+  const leavingIds = leaving.map((sheet) => sheet.getSheetId());
+  for (const named of spreadsheet.getNamedRanges()) {
+    if (everything || leavingIds.includes(named.getRange().getSheet().getSheetId())) named.remove();
+  }
+  (_a = kept[0]) == null ? void 0 : _a.sheet.activate();
+  for (const sheet of leaving) spreadsheet.deleteSheet(sheet);
+  const taken = spreadsheet.getSheets().map((sheet) => sheet.getName());
+  for (const { sheet, name } of kept) if (!taken.includes(name)) sheet.setName(name);
+}
+function readWish(given) {
+  const wish = typeof given === "object" && given !== null ? given : {};
+  return {
+    fileName: typeof wish.fileName === "string" ? wish.fileName.trim() : "",
+    keepHints: wish.keepHints === true,
+    removeOthers: wish.removeOthers === true
+  };
 }
 
 // src/host/classSheet.ts
@@ -11447,16 +13468,47 @@ function goToTeam(className, key) {
   return done(null);
 }
 
+// src/host/pages.ts
+var pageNames = ["preparation", "labels", "key", "paper", "period", "done", "particles"];
+
+// src/host/endpoints/openPage.ts
+var file = "Sidebar";
+var bodyStart = "<body>";
+var size = { width: 1e3, height: 720 };
+function openPage(name, about = "") {
+  const output = HtmlService.createHtmlOutputFromFile(file);
+  if (name === "sidebar") {
+    ui().showSidebar(output.setTitle(hostWords.title));
+    return done(null);
+  }
+  const page = pageNames.find((known) => known === name);
+  if (page === void 0) return problem({ ...hostWords.pageUnknown, received: \`“\${String(name)}”\` });
+  const content = output.getContent();
+  if (!content.includes(bodyStart)) return problem({ ...hostWords.pageUnknown, received: "a page without a body" });
+  const marked2 = content.replace(bodyStart, () => markedBody(page, typeof about === "string" ? about : ""));
+  ui().showModalDialog(
+    HtmlService.createHtmlOutput(marked2).setWidth(size.width).setHeight(size.height),
+    hostWords.pageTitles[page]
+  );
+  return done(null);
+}
+var markedBody = (page, about) => \`<body data-page="\${page}" data-about="\${escaped(about)}">\`;
+var escaped = (text2) => text2.replace(/[&<>"']/g, (character) => \`&#\${character.charCodeAt(0)};\`).replace(/\\s+/g, " ");
+
 // src/workbook/classNow.ts
 var manyTries = 3;
 var quietMinutes = 8;
 var teamsForTheme = 2;
-var minuteMs = 6e4;
-function classNow({ reading, titles, told, now }) {
-  const concerns = reading.blocks.map((block) => ({ block, concern: concernOf({ block, titles, told, now }) })).filter((entry) => entry.concern !== void 0);
-  concerns.sort((one, other) => one.concern.rank - other.concern.rank);
+var minuteMs2 = 6e4;
+function classNow({ reading, titles, told, absent = [], extension, now }) {
+  const concerns = reading.blocks.filter(({ key }) => !absent.includes(key)).map((block) => ({ block, concern: concernOf({ block, titles, told, extension, now }) })).filter((entry) => entry.concern !== void 0);
+  concerns.sort(({ concern: one }, { concern: other }) => one.rank - other.rank || other.weight - one.weight);
   return {
-    talkFirst: concerns.map(({ block, concern }) => ({ team: block.team, reason: concern.reason })),
+    talkFirst: concerns.map(({ block, concern: { rank: rank2, reason } }) => ({
+      team: block.team,
+      reason,
+      ...rank2 === ranks.ready ? { ready: true } : {}
+    })),
     sayToClass: themeOf(reading),
     notYetKnown: reading.blocks.reduce(
       (sum, { steps }) => sum + steps.filter(({ check }) => check === notYetKnown).length,
@@ -11464,12 +13516,14 @@ function classNow({ reading, titles, told, now }) {
     )
   };
 }
+var ranks = { asks: 1, sameTwice: 2, manyTries: 3, quiet: 4, notYet: 5, ready: 6 };
 var isOpen = ({ check }) => check !== "on target" && check !== notYetKnown;
 var isWrong = ({ check, entry }) => check === "not yet" && entry !== "";
 function concernOf({
   block,
   titles,
   told,
+  extension,
   now
 }) {
   const { classNow: say } = words;
@@ -11481,26 +13535,40 @@ function concernOf({
   const open = scored.filter(isOpen);
   const asking = open.find(({ helpWanted }) => helpWanted > 0);
   if (asking !== void 0) {
-    return { rank: 1, reason: say.askedForHelp({ step: title(asking.step), level: asking.helpWanted }) };
+    return {
+      rank: ranks.asks,
+      weight: asking.helpWanted,
+      reason: say.askedForHelp({ step: title(asking.step), level: asking.helpWanted })
+    };
   }
   const repeated = repeatedFeedback(scored);
   if (repeated !== void 0) {
     const [first, second] = repeated;
-    return { rank: 2, reason: say.sameTwice({ first: title(first.step), second: title(second.step) }) };
+    return {
+      rank: ranks.sameTwice,
+      weight: first.tries + second.tries,
+      reason: say.sameTwice({ first: title(first.step), second: title(second.step) })
+    };
   }
   const tried = [...open].sort((one, other) => other.tries - one.tries)[0];
   if (tried !== void 0 && tried.tries >= manyTries && tried.entry !== "") {
-    return { rank: 3, reason: say.manyTries({ step: title(tried.step), tries: tried.tries }) };
+    return {
+      rank: ranks.manyTries,
+      weight: tried.tries,
+      reason: say.manyTries({ step: title(tried.step), tries: tried.tries })
+    };
   }
   const next = open[0];
-  const last2 = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry != null ? lastEntry : 0), 0);
-  const minutes = Math.floor((now - last2) / minuteMs);
+  const last2 = block.steps.reduce((latest2, { lastEntry }) => Math.max(latest2, lastEntry != null ? lastEntry : 0), 0);
+  const minutes = Math.floor((now - last2) / minuteMs2);
   if (next !== void 0 && last2 > 0 && minutes >= quietMinutes) {
-    return { rank: 4, reason: say.quiet({ minutes, step: title(next.step) }) };
+    return { rank: ranks.quiet, weight: minutes, reason: say.quiet({ minutes, step: title(next.step) }) };
   }
   const wrong = open.find(isWrong);
-  if (wrong !== void 0) return { rank: 5, reason: say.notYet(title(wrong.step)) };
-  if (scored.length > 0 && scored.every(({ check }) => check === "on target")) return { rank: 6, reason: say.allDone };
+  if (wrong !== void 0) return { rank: ranks.notYet, weight: wrong.tries, reason: say.notYet(title(wrong.step)) };
+  if (scored.length > 0 && scored.every(({ check }) => check === "on target")) {
+    return { rank: ranks.ready, weight: 0, reason: say.allDone(extension) };
+  }
   return void 0;
 }
 var general = ["notYet", "farFromTarget", "follows", "needsRow", "lookFirst", "waitForRow"];
@@ -11527,9 +13595,27 @@ function themeOf({ blocks }) {
   return theme === void 0 || theme[1] < teamsForTheme ? "" : words.classNow.theme({ teams: theme[1], lookAt: theme[0] });
 }
 
+// src/workbook/percentErrors.ts
+var soundChecks = ["on target", "close"];
+function percentErrors({ blocks }, { steps, decimalMark }) {
+  const asked = steps.filter((step) => step.kind === "calculated" && step.quantity === "percent error").map(({ id }) => id);
+  if (asked.length === 0) return void 0;
+  return blocks.flatMap(({ steps: rows }) => rows.filter(({ step, check }) => asked.includes(step) && soundChecks.includes(check))).flatMap(({ entry, step }) => {
+    const plain3 = readNumber(entry, step, { decimalMark });
+    const read = plain3.ok ? plain3 : readQuantity(entry, "percent", step, { decimalMark });
+    return read.ok ? [Math.abs(read.value.value)] : [];
+  }).sort((one, other) => one - other);
+}
+
+// src/host/absentKeys.ts
+var absentKeys = (plan, day) => {
+  var _a;
+  return ((_a = plan == null ? void 0 : plan.absent) != null ? _a : []).filter((mark) => mark.day === "" || mark.day === day).map(({ key }) => key);
+};
+
 // src/host/endpoints/readClass.ts
 function readClass(className) {
-  var _a, _b;
+  var _a, _b, _c;
   const spreadsheet = openSpreadsheet();
   const found = classSheet(spreadsheet, className);
   if (!found.ok) return found;
@@ -11542,8 +13628,20 @@ function readClass(className) {
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === "told").map(({ id }) => id);
   const now = /* @__PURE__ */ new Date();
+  const absent = absentKeys(plan, dayOf(spreadsheet, now.getTime()));
   const formulas = entryFormulaRows(found.value);
-  const { talkFirst, sayToClass, notYetKnown: notYetKnown2 } = classNow({ reading, titles, told, now: now.getTime() });
+  const errors = percentErrors(reading, {
+    steps,
+    decimalMark: (plan == null ? void 0 : plan.setup.settings["decimal mark"]) === "comma" ? "comma" : "point"
+  });
+  const { talkFirst, sayToClass, notYetKnown: notYetKnown2 } = classNow({
+    reading,
+    titles,
+    told,
+    absent,
+    extension: (_c = activity == null ? void 0 : activity.extension) != null ? _c : "",
+    now: now.getTime()
+  });
   const scored = (step) => !told.includes(step);
   return done({
     className: String(className),
@@ -11552,6 +13650,7 @@ function readClass(className) {
     teams: reading.blocks.map((block) => ({
       team: block.team,
       key: block.key,
+      ...absent.includes(block.key) ? { absent: true } : {},
       done: block.steps.filter(({ step, check }) => scored(step) && check === "on target").length,
       steps: block.steps.map(({ row, step, check, entry, lookAt, tries, helpWanted, who }) => {
         var _a2;
@@ -11570,7 +13669,8 @@ function readClass(className) {
     })),
     talkFirst,
     sayToClass,
-    notYetKnown: notYetKnown2
+    notYetKnown: notYetKnown2,
+    ...errors === void 0 ? {} : { percentErrors: errors }
   });
 }
 function entryFormulaRows(sheet) {
@@ -11581,6 +13681,184 @@ function entryFormulaRows(sheet) {
     if (formula2 !== void 0 && formula2 !== "") rows.add(index + 1);
   });
   return rows;
+}
+
+// src/lab/texts/key.ts
+var keyTexts = {
+  needs: (row) => \`Works from “\${row}”, which has no answer here.\`,
+  about: (value) => \`about \${value}\`,
+  reading: "What the instrument shows decides; this is what the plan gives.",
+  fromReading: "If the reading is as planned; otherwise it follows from the team’s own reading.",
+  oneOrder: "One order that is right; others may be.",
+  ticked: "yes",
+  told: "In their own words: read it and talk about it. It is never scored."
+};
+
+// src/lab/key/checkFigure.ts
+var weights = [1, 3, 7, 9];
+function checkFigure(typed2) {
+  var _a, _b;
+  const plain3 = typed2.replace(",", ".").replace(/^[-+]/, "");
+  const [whole = "", decimals = ""] = plain3.split(".");
+  const digits = \`\${whole}\${decimals}\`.replace(/^0+/, "");
+  const leadingZeros = (_b = (_a = /^0*/.exec(decimals)) == null ? void 0 : _a[0].length) != null ? _b : 0;
+  const power = Number(whole) === 0 ? -leadingZeros - 1 : whole.replace(/^0+/, "").length - 1;
+  const sum = [...digits].reduce((total2, digit, place) => {
+    var _a2;
+    return total2 + Number(digit) * ((_a2 = weights[place % 4]) != null ? _a2 : 1);
+  }, 0);
+  return ((sum + (digits === "" ? 0 : power)) % 10 + 10) % 10;
+}
+
+// src/lab/key/teamKey.ts
+function teamKey({
+  activity,
+  team,
+  settings: given
+}) {
+  const settings = readLessonSettings(Object.entries(given));
+  const { decimalMark } = settings;
+  const worked = /* @__PURE__ */ new Map();
+  const stepOf = (id) => activity.steps.find((step) => step.id === id);
+  function prepared(step) {
+    var _a, _b;
+    const quantity = quantities[step.quantity];
+    const cells = {};
+    const names = {};
+    const numbers = {};
+    let rests = false;
+    for (const [name, source] of Object.entries(step.takes)) {
+      if ("given" in source) {
+        cells[name] = team.givens[source.given];
+        names[name] = source.given;
+        continue;
+      }
+      const from2 = worked.get(source.entryOf);
+      if (from2 === void 0) return { rests, trouble: keyTexts.needs((_b = (_a = stepOf(source.entryOf)) == null ? void 0 : _a.title) != null ? _b : source.entryOf) };
+      numbers[name] = from2.value;
+      rests || (rests = from2.rests);
+    }
+    const figuresRead = quantity.figures !== "decimals" && quantity.name !== "percent error";
+    const result = prepareStep(quantity, cells, {
+      ...figuresRead ? { figures: settings.figures } : {},
+      decimals: settings.decimals,
+      decimalMark,
+      numbers,
+      names
+    });
+    return result.ok ? { ready: result.value, rests, trouble: "" } : { rests, trouble: errorText(result.error) };
+  }
+  const inMark = (text2) => decimalMark === "comma" ? text2.replace(".", ",") : text2;
+  const shown = (value, { asked }) => {
+    var _a;
+    if (Math.abs(value) < 1e-12) return "0";
+    const text2 = "decimals" in asked ? value.toFixed(asked.decimals) : (_a = plainText(Number(value.toPrecision(asked.figures)), asked.figures)) != null ? _a : String(Number(value.toPrecision(asked.figures)));
+    return inMark(text2);
+  };
+  function calculatedLine(step) {
+    var _a, _b;
+    const { ready, rests, trouble } = prepared(step);
+    if (!ready) return { answer: "", note: trouble, checkFigures: [] };
+    const span = spanOver(ready, ready.quantity.relation);
+    const texts = [span.middle, span.low, span.high].map((value2) => shown(value2, ready));
+    const value = rests ? Number(((_a = texts[0]) != null ? _a : "").replace(",", ".")) : span.middle;
+    worked.set(step.id, { value, rests });
+    return {
+      answer: (_b = texts[0]) != null ? _b : "",
+      note: rests ? keyTexts.fromReading : "",
+      checkFigures: rests ? [] : [...new Set(texts.map(checkFigure))]
+    };
+  }
+  function reading(expected, unit) {
+    const finest = unit === "g" ? balanceReadability(given) : void 0;
+    return (finest == null ? void 0 : finest.ok) ? expected.toFixed(Math.max(0, -finest.value.lastPlace)) : decimalText(Number(expected.toPrecision(4)), "point");
+  }
+  function measuredLine({ id, expects, unit }) {
+    var _a, _b, _c;
+    let expected;
+    if (typeof expects === "string") {
+      expected = (_a = worked.get(expects)) == null ? void 0 : _a.value;
+      if (expected === void 0) return { answer: "", note: keyTexts.needs((_c = (_b = stepOf(expects)) == null ? void 0 : _b.title) != null ? _c : expects) };
+    } else {
+      const kind = unit === "g" ? "mass" : unit === "mL" ? "volume" : unit === "g/mL" ? "density" : "concentration";
+      const read = readQuantity(team.givens[expects.given], kind, expects.given, { decimalMark });
+      if (!read.ok) return { answer: "", note: errorText(read.error) };
+      expected = read.value.value;
+    }
+    const shownReading = reading(expected, unit);
+    worked.set(id, { value: Number(shownReading), rests: true });
+    return { answer: keyTexts.about(inMark(shownReading)), note: keyTexts.reading };
+  }
+  function lineOf(step) {
+    var _a, _b;
+    switch (step.kind) {
+      case "calculated":
+        return calculatedLine(step);
+      case "measured":
+        return measuredLine(step);
+      case "ordered": {
+        const lettered = orderedActions(step.procedure);
+        const order2 = procedureByName(step.procedure).actions.map(
+          ({ id }) => {
+            var _a2, _b2;
+            return (_b2 = (_a2 = lettered.find(({ item }) => item.id === id)) == null ? void 0 : _a2.letter) != null ? _b2 : "";
+          }
+        );
+        return { answer: order2.join(" "), note: keyTexts.oneOrder };
+      }
+      case "chosen": {
+        const { right } = questionByName(step.question);
+        const letter = (_b = (_a = letteredOptions(step.question).find(({ item }) => item.id === right.id)) == null ? void 0 : _a.letter) != null ? _b : "";
+        return { answer: letter, note: right.reply };
+      }
+      case "ticked":
+        return { answer: keyTexts.ticked, note: "" };
+      case "told":
+        return { answer: "", note: keyTexts.told };
+    }
+  }
+  return activity.steps.map((step) => ({
+    step: step.id,
+    title: step.title,
+    unit: step.unit,
+    checkFigures: [],
+    ...lineOf(step)
+  }));
+}
+
+// src/host/lessonNow.ts
+function lessonNow() {
+  const plan = planInUse(openSpreadsheet(), readMemo());
+  const activity = plan && lessonActivity(plan.setup.settings);
+  if (plan === void 0 || activity === void 0) {
+    return problem({ ...hostWords.noLesson, received: plan === void 0 ? "none" : \`“\${plan.setup.activity}”\` });
+  }
+  return done({ plan, activity });
+}
+var markOf = ({ setup }) => setup.settings["decimal mark"] === "comma" ? "comma" : "point";
+var todayText = () => Utilities.formatDate(/* @__PURE__ */ new Date(), openSpreadsheet().getSpreadsheetTimeZone(), "yyyy-MM-dd");
+
+// src/host/endpoints/readKey.ts
+function readKey() {
+  const lesson = lessonNow();
+  if (!lesson.ok) return lesson;
+  const { plan, activity } = lesson.value;
+  const { settings } = plan.setup;
+  return done({
+    date: todayText(),
+    activity: activity.title,
+    teams: plan.teams.map((team) => ({
+      className: team.className,
+      team: team.team,
+      key: team.key,
+      lines: teamKey({ activity, team, settings }).map(({ title, unit, answer, note }) => ({
+        title,
+        unit,
+        answer,
+        note
+      }))
+    }))
+  });
 }
 
 // src/workbook/linkProblems.ts
@@ -11722,6 +14000,649 @@ function activityViews() {
 }
 var flaskGivens = ({ numbers: { solid, dilution, reagent, serial } }) => [solid == null ? void 0 : solid.flask, dilution == null ? void 0 : dilution.volume, reagent == null ? void 0 : reagent.volume, serial == null ? void 0 : serial.flask].filter((name) => name !== void 0);
 
+// src/host/endpoints/readNumbers.ts
+function readNumbers() {
+  var _a, _b;
+  const spreadsheet = openSpreadsheet();
+  const plan = planInUse(spreadsheet);
+  const setup = (_a = plan == null ? void 0 : plan.setup) != null ? _a : firstSetup(decimalMarkOf(spreadsheet.getSpreadsheetLocale()));
+  return done({
+    activity: setup.activity,
+    decimalMark: setup.settings["decimal mark"] === "comma" ? "comma" : "point",
+    typical: setup.givens,
+    teams: (_b = plan == null ? void 0 : plan.teams) != null ? _b : []
+  });
+}
+
+// src/lab/shownWords.ts
+var shownWords = ({ shown }, givens) => shown.map((piece) => pieceWords(piece, givens)).join("");
+function pieceWords(piece, givens) {
+  var _a, _b, _c;
+  if (typeof piece === "string") return piece;
+  const value = ((_a = givens[piece.given]) != null ? _a : "").trim();
+  return value === "" ? "" : \`\${(_b = piece.before) != null ? _b : ""}\${value}\${(_c = piece.after) != null ? _c : ""}\`;
+}
+
+// src/host/endpoints/readPaper.ts
+function readPaper() {
+  const lesson = lessonNow();
+  if (!lesson.ok) return lesson;
+  const { plan, activity } = lesson.value;
+  const { settings } = plan.setup;
+  return done({
+    date: todayText(),
+    activity: activity.title,
+    aim: activity.aim,
+    teams: plan.teams.map((team) => {
+      const key = teamKey({ activity, team, settings });
+      return {
+        className: team.className,
+        team: team.team,
+        key: team.key,
+        steps: activity.steps.map((step, index) => {
+          var _a, _b, _c;
+          return {
+            title: step.title,
+            // On paper nothing stands beside the row, so the cautions stand in it.
+            shown: step.kind === "ticked" ? cautionWords({
+              formula: team.givens[step.substance.formula],
+              massPercent: team.givens[(_a = step.substance.massPercent) != null ? _a : ""],
+              decimalMark: markOf(plan)
+            }) : shownWords(step, team.givens),
+            unit: step.unit,
+            kind: step.kind,
+            checkFigures: (_c = (_b = key[index]) == null ? void 0 : _b.checkFigures) != null ? _c : []
+          };
+        })
+      };
+    })
+  });
+}
+
+// src/workbook/readPollSheet.ts
+function readPollSheet(cells) {
+  const answers = [];
+  for (const line of cells.slice(pollRows.firstAnswer - 1)) {
+    const text2 = (column) => cellText(line[column - 1]);
+    const answer = {
+      day: text2(pollColumns.day),
+      className: text2(pollColumns.className),
+      from: text2(pollColumns.from),
+      marks: pollTexts.statements.map((_, place) => text2(pollColumns.firstStatement + place)),
+      openLine: text2(pollColumns.openLine)
+    };
+    if (answer.openLine !== "" || answer.marks.some((mark) => mark !== "")) answers.push(answer);
+  }
+  return answers;
+}
+
+// src/host/endpoints/readPoll.ts
+function readPoll() {
+  var _a;
+  const spreadsheet = openSpreadsheet();
+  const today = dayOf(spreadsheet, Date.now());
+  const sheet = (_a = sheetInUse(ownSheets(spreadsheet), { kind: "poll" })) == null ? void 0 : _a.sheet;
+  if (sheet === void 0) return done({ sheet: "", today, answers: [] });
+  return done({ sheet: sheet.getName(), today, answers: readPollSheet(valuesOf2(sheet)) });
+}
+
+// src/lab/texts/period.ts
+var periodTexts = {
+  opening: "Aim of the day, who does what, eye protection on",
+  bench: "At the bench",
+  clearing: "Clear up, wash hands, one sentence about the day"
+};
+
+// src/lab/periodPlan.ts
+var usualMinutes = {
+  ticked: 3,
+  calculated: 3,
+  ordered: 6,
+  measured: 12,
+  chosen: 3,
+  told: 3
+};
+var opening = 4;
+var clearing = 5;
+var bench2 = 10;
+function periodPlans({ steps }, periods) {
+  const numbers = periods > 1 ? [...new Set(steps.map(({ period }) => period))].sort() : [1];
+  return numbers.map((period) => {
+    const lines = [
+      { title: periodTexts.opening, minutes: opening },
+      ...stepLines(steps.filter((step) => numbers.length === 1 || step.period === period)),
+      { title: periodTexts.clearing, minutes: clearing }
+    ];
+    return { period, lines, minutes: total(lines) };
+  });
+}
+var stepLines = (steps) => steps.flatMap(({ title, kind }, index) => {
+  var _a;
+  return [
+    { title, minutes: usualMinutes[kind] },
+    ...kind === "ordered" && ((_a = steps[index + 1]) == null ? void 0 : _a.kind) !== "measured" ? [{ title: periodTexts.bench, minutes: bench2 }] : []
+  ];
+});
+var total = (lines) => lines.reduce((sum, { minutes }) => sum + minutes, 0);
+
+// src/lab/preparation/labels.ts
+function labels(day, decimalMark) {
+  var _a;
+  const number2 = (value) => decimalText(value, decimalMark);
+  const molar = ({ molarity, typed: typed2 }) => {
+    const shown = typed2 != null ? typed2 : number2(molarity);
+    return preparationTexts.strength(shown, shown);
+  };
+  const named = [];
+  for (const { formula: text2 } of day.solids) {
+    const formula2 = (_a = day.uses.find((use) => use.formula.text === text2)) == null ? void 0 : _a.formula;
+    const isThere = named.some((label) => label.formula.text === text2);
+    if (formula2 === void 0 || isThere) continue;
+    named.push({
+      formula: formula2,
+      strength: preparationTexts.solidStrength,
+      cautions: certain(formula2, void 0),
+      whose: preparationTexts.forDay,
+      copies: 1
+    });
+  }
+  for (const solution of day.staffMade) {
+    const { formula: formula2, molarity, fillings } = solution;
+    named.push({
+      formula: formula2,
+      strength: molar(solution),
+      cautions: cautionsAt(formula2, molarity),
+      whose: preparationTexts.forDay,
+      copies: fillings
+    });
+  }
+  for (const { team, made, diluted } of day.uses) {
+    for (const portion of [...made ? [made] : [], ...diluted]) {
+      named.push({
+        formula: portion.formula,
+        strength: molar(portion),
+        cautions: cautionsAt(portion.formula, portion.molarity),
+        whose: \`\${team.className} · \${team.team}\`,
+        copies: 1
+      });
+    }
+  }
+  return named.map(labelOf);
+}
+var sureness = / \\((?:harmonised|two sources|one source)[^()]*\\)$/;
+function labelOf({ formula: formula2, strength, cautions: cautions3, whose, copies }) {
+  var _a, _b;
+  const { statements: statements2, signalWord, pictograms } = cautions3;
+  const told = statements2.slice(0, -1);
+  const advice = new Set(told.flatMap(({ advice: words2 }) => words2.split(/(?<=\\.) /)).filter((line) => line !== ""));
+  return {
+    name: nameOf2(formula2, cautions3),
+    formula: formula2.text,
+    strength,
+    signalWord,
+    pictograms: pictograms.map((code) => {
+      var _a2;
+      return \`\${code} \${(_a2 = pictogramWords[code]) != null ? _a2 : ""}\`.trim();
+    }),
+    statements: told.filter(({ text: text2 }) => text2 !== "").map(({ text: text2 }) => text2.replace(sureness, "")),
+    advice: [...advice],
+    deferring: (_b = (_a = statements2[statements2.length - 1]) == null ? void 0 : _a.advice) != null ? _b : "",
+    whose,
+    copies
+  };
+}
+function nameOf2({ text: text2 }, { listing, name }) {
+  var _a, _b;
+  if (listing === "listed") return name;
+  const dotted = text2.replace(/\\s/g, "").replace(/[.*•]/g, "·");
+  return (_b = (_a = listedSolutes().find(({ formula: formula2 }) => formula2 === dotted)) == null ? void 0 : _a.name) != null ? _b : text2;
+}
+
+// src/host/endpoints/readPreparation.ts
+function readPreparation() {
+  const lesson = lessonNow();
+  if (!lesson.ok) return lesson;
+  const { plan, activity } = lesson.value;
+  const { settings, shelf } = plan.setup;
+  const day = dayPreparation({ activity, teams: plan.teams, shelf, settings });
+  const mark = markOf(plan);
+  const rows = preparationRows(day, mark);
+  const names = Object.keys(preparationTexts.sections);
+  return done({
+    date: todayText(),
+    decimalMark: mark,
+    activity: activity.title,
+    aim: activity.aim,
+    sections: names.map((name) => ({
+      name,
+      title: preparationTexts.sections[name],
+      rows: rows.filter(({ section }) => section === name).map(({ what, amount: amount2, withSpare, unit, note }) => ({
+        what,
+        unit,
+        note,
+        amount: amount2 != null ? amount2 : null,
+        withSpare: withSpare != null ? withSpare : null
+      }))
+    })).filter((section) => section.rows.length > 0),
+    labels: labels(day, mark),
+    periods: periodPlans(activity, Number(settings.periods))
+  });
+}
+
+// src/lab/record/classFacts.ts
+var manyTries2 = 3;
+var mostNamed = 3;
+function classFacts({ day, className, activity, aim, teams: teams2, poll }) {
+  const present = teams2.filter(({ here }) => here);
+  const absent = teams2.filter((team) => team.absent && !team.here);
+  const finished = present.filter(({ steps }) => steps.every(({ scored, check }) => !scored || check === "on target"));
+  const count2 = (some) => recordWords.ofTeams({ some: some.length, all: teams2.length });
+  return {
+    entry: {
+      day,
+      className,
+      activity,
+      aim,
+      present: absent.length === 0 ? count2(present) : \`\${count2(present)}, \${recordWords.absent(absent.length)}\`,
+      finished: count2(finished),
+      wentWell: wentWell(present),
+      hard: hard(present),
+      poll,
+      next: finished.length === teams2.length ? "" : nextStep(present),
+      notes: ""
+    },
+    names: {
+      present: present.map(({ team }) => team),
+      absent: absent.map(({ team }) => team),
+      finished: finished.map(({ team }) => team)
+    }
+  };
+}
+var titlesOf = (teams2) => [
+  ...new Set(teams2.flatMap(({ steps }) => steps.filter(({ scored }) => scored).map(({ title }) => title)))
+];
+var rowsOf = (teams2, title) => teams2.flatMap(({ steps }) => steps.filter((step) => step.scored && step.title === title));
+function wentWell(present) {
+  if (present.length === 0) return "";
+  const titles = titlesOf(present).filter(
+    (title) => rowsOf(present, title).every(({ check, tries }) => check === "on target" && tries <= 1)
+  );
+  return titles.length === 0 ? "" : recordWords.wentWell(titles.slice(0, mostNamed));
+}
+function hard(present) {
+  var _a;
+  const rows = titlesOf(present).map((title) => {
+    const steps = rowsOf(present, title);
+    return {
+      title,
+      tries: steps.reduce((sum, { tries }) => sum + tries, 0),
+      teams: steps.filter(({ tries }) => tries > 1).length
+    };
+  }).filter(({ tries, teams: teams2 }) => tries >= manyTries2 && teams2 > 0).sort((one, other) => other.tries - one.tries).slice(0, mostNamed);
+  const matches = /* @__PURE__ */ new Map();
+  for (const { steps } of present) {
+    const said2 = new Set(
+      steps.filter(({ check, entry }) => check === "not yet" && entry !== "").map(({ lookAt }) => matchedBy(lookAt))
+    );
+    for (const words2 of said2) if (words2 !== "") matches.set(words2, ((_a = matches.get(words2)) != null ? _a : 0) + 1);
+  }
+  const commonest = [...matches.entries()].sort(([, one], [, other]) => other - one).slice(0, 2);
+  return [
+    ...rows.length === 0 ? [] : [recordWords.mostTries(rows)],
+    ...commonest.length === 0 ? [] : [recordWords.stillOpen(commonest.map(([words2, teams2]) => ({ words: words2, teams: teams2 })))]
+  ].join(" ");
+}
+function matchedBy(lookAt) {
+  const opening2 = remarks.oneFits.slice(0, remarks.oneFits.indexOf("{fits}"));
+  if (!lookAt.startsWith(opening2)) return "";
+  const end = lookAt.indexOf(". ");
+  return lookAt.slice(opening2.length, end < 0 ? lookAt.length : end);
+}
+function nextStep(present) {
+  var _a, _b, _c;
+  const waiting = /* @__PURE__ */ new Map();
+  for (const { steps } of present) {
+    const isOpen2 = ({ scored, check }) => scored && check !== "on target";
+    const reached = steps.reduce((last2, { entry }, index) => entry === "" ? last2 : index, -1);
+    const open = (_b = (_a = steps.find((step) => isOpen2(step) && step.entry !== "")) != null ? _a : steps.slice(reached + 1).find(isOpen2)) != null ? _b : steps.find(isOpen2);
+    if (open !== void 0) waiting.set(open.title, ((_c = waiting.get(open.title)) != null ? _c : 0) + 1);
+  }
+  const [first] = [...waiting.entries()].sort(([, one], [, other]) => other - one);
+  return first === void 0 ? "" : recordWords.goOnAt({ title: first[0], teams: first[1] });
+}
+
+// src/workbook/readRecordSheet.ts
+function readRecordSheet(cells) {
+  var _a;
+  const labels2 = recordFields.map((field) => recordWords.labels[field]);
+  const heading = cells.findIndex((line2) => labels2.every((label) => line2.some((cell) => cellText(cell) === label)));
+  const line = cells[heading];
+  if (line === void 0) return void 0;
+  const columns4 = {};
+  for (const field of recordFields) {
+    columns4[field] = line.findIndex((cell) => cellText(cell) === recordWords.labels[field]) + 1;
+  }
+  const rows = [];
+  let freeRow = heading + 2;
+  for (let index = heading + 1; index < cells.length; index += 1) {
+    const found = (_a = cells[index]) != null ? _a : [];
+    if (found.every((cell) => cellText(cell) === "")) continue;
+    freeRow = index + 2;
+    const entry = {};
+    for (const field of recordFields) entry[field] = cellText(found[columns4[field] - 1]);
+    rows.push({ row: index + 1, entry });
+  }
+  return { columns: columns4, rows, freeRow };
+}
+var rowFor = ({ rows }, { day, className }) => rows.find(({ entry }) => entry.day === day && entry.className === className);
+
+// src/lab/poll/pollSummary.ts
+var same = (one, other) => one.toLowerCase() === other.toLowerCase();
+var agreeing = 2;
+function pollSummary(answers) {
+  const { statements: statements2, scale: scale2, from: from2 } = pollTexts;
+  const given = (words2) => answers.filter((answer) => same(answer.from, words2)).length;
+  return {
+    answers: answers.length,
+    fromStudents: given(from2.student),
+    fromTeams: given(from2.team),
+    statements: statements2.map((statement, place) => {
+      const marks = answers.map((answer) => {
+        var _a;
+        return (_a = answer.marks[place]) != null ? _a : "";
+      }).filter((mark) => mark !== "");
+      const counts = scale2.map((word) => marks.filter((mark) => same(mark, word)).length);
+      const marked2 = counts.reduce((sum, count2) => sum + count2, 0);
+      const agree = counts.slice(0, agreeing).reduce((sum, count2) => sum + count2, 0);
+      return { statement, counts, other: marks.length - marked2, marked: marked2, agree };
+    }),
+    openLines: answers.map(({ openLine }) => openLine).filter((line) => line !== "")
+  };
+}
+var answersOf = (answers, { className, day }) => answers.filter((answer) => answer.day === day && (className === "" || answer.className === className));
+function pollLine({ answers, statements: statements2 }) {
+  const marked2 = statements2.filter((statement) => statement.marked > 0);
+  const share = ({ agree, marked: of }) => agree / of;
+  const ordered = [...marked2].sort((one, other) => share(other) - share(one));
+  const [best] = ordered;
+  const least = ordered[ordered.length - 1];
+  if (best === void 0 || least === void 0) return "";
+  return pollTexts.line({ answers, best, least });
+}
+
+// src/host/pollLine.ts
+function pollLine2(spreadsheet, className) {
+  var _a;
+  const sheet = (_a = sheetInUse(ownSheets(spreadsheet), { kind: "poll" })) == null ? void 0 : _a.sheet;
+  if (sheet === void 0) return "";
+  const day = dayOf(spreadsheet, Date.now());
+  return pollLine(pollSummary(answersOf(readPollSheet(valuesOf2(sheet)), { className, day })));
+}
+
+// src/host/classDays.ts
+function classDays(spreadsheet, day) {
+  var _a, _b, _c, _d, _e, _f;
+  const plan = planInUse(spreadsheet);
+  const activity = plan && lessonActivity(plan.setup.settings);
+  const absent = absentKeys(plan, day);
+  const found = [];
+  for (const { sheet, tag } of ownSheets(spreadsheet)) {
+    if (tag.kind !== "class" || tag.state !== "built") continue;
+    const reading = readClassSheet(valuesOf2(sheet));
+    if (reading === void 0) continue;
+    const className = (_c = (_b = classNameNow((_a = plan == null ? void 0 : plan.teams) != null ? _a : [], reading)) != null ? _b : tag.className) != null ? _c : "";
+    const isToday = (moment) => moment !== void 0 && dayOf(spreadsheet, moment) === day;
+    const steps = reading.blocks.flatMap((block) => block.steps);
+    const hasTimes = steps.some(({ lastEntry }) => lastEntry !== void 0);
+    found.push({
+      day,
+      className,
+      activity: (_e = (_d = activity == null ? void 0 : activity.title) != null ? _d : plan == null ? void 0 : plan.setup.activity) != null ? _e : "",
+      aim: (_f = activity == null ? void 0 : activity.aim) != null ? _f : "",
+      hasEntriesToday: steps.some(({ lastEntry }) => isToday(lastEntry)),
+      teams: reading.blocks.map((block) => ({
+        team: block.team,
+        absent: absent.includes(block.key),
+        here: block.steps.some(({ entry, lastEntry }) => hasTimes ? isToday(lastEntry) : entry !== ""),
+        steps: block.steps.map(({ step, check, entry, lookAt, tries }) => {
+          var _a2;
+          const planned = activity == null ? void 0 : activity.steps.find(({ id }) => id === step);
+          return {
+            title: (_a2 = planned == null ? void 0 : planned.title) != null ? _a2 : step,
+            scored: planned !== void 0 && planned.kind !== "told",
+            check,
+            entry,
+            lookAt,
+            tries
+          };
+        })
+      })),
+      poll: pollLine2(spreadsheet, className)
+    });
+  }
+  return found;
+}
+function classNameNow(teams2, { blocks }) {
+  var _a;
+  const keys = blocks.map(({ key }) => key);
+  return (_a = teams2.find(({ key }) => keys.includes(key))) == null ? void 0 : _a.className;
+}
+
+// src/host/endpoints/readRecord.ts
+function readRecord() {
+  const spreadsheet = openSpreadsheet();
+  const day = dayOf(spreadsheet, Date.now());
+  const reading = recordReading(spreadsheet);
+  const classes = classDays(spreadsheet, day).map((found) => {
+    var _a;
+    const { entry, names } = classFacts(found);
+    const saved = reading === void 0 ? void 0 : (_a = rowFor(reading, entry)) == null ? void 0 : _a.entry;
+    return {
+      proposal: entry,
+      names,
+      hasEntriesToday: found.hasEntriesToday,
+      ...saved === void 0 ? {} : { saved }
+    };
+  });
+  return done({ day, classes });
+}
+function recordDue() {
+  var _a, _b, _c;
+  const spreadsheet = openSpreadsheet();
+  const day = dayOf(spreadsheet, Date.now());
+  const rows = (_b = (_a = recordReading(spreadsheet)) == null ? void 0 : _a.rows) != null ? _b : [];
+  const written = rows.filter(({ entry }) => entry.day === day).map(({ entry }) => entry.className);
+  const due = [];
+  for (const { sheet, tag } of ownSheets(spreadsheet)) {
+    const name = (_c = tag.className) != null ? _c : "";
+    if (tag.kind !== "class" || tag.state !== "built" || written.includes(name)) continue;
+    const times = sheet.getRange(1, classColumns.lastEntry, Math.max(1, sheet.getLastRow()), 1).getValues();
+    const title = cellText(sheet.getRange(1, 1).getValue());
+    const isToday = (cell) => Object.prototype.toString.call(cell) === "[object Date]" && dayOf(spreadsheet, cell.getTime()) === day;
+    if (times.some(([cell]) => isToday(cell)) && !written.includes(title)) due.push(name);
+  }
+  return done({ due });
+}
+function recordReading(spreadsheet) {
+  const sheet = recordSheet(spreadsheet);
+  return sheet === void 0 ? void 0 : readRecordSheet(valuesOf2(sheet));
+}
+
+// src/host/endpoints/readShare.ts
+function readShare() {
+  const spreadsheet = openSpreadsheet();
+  const own = ownSheets(spreadsheet).map(({ sheet }) => sheet.getSheetId());
+  return done({
+    fileName: spreadsheet.getName(),
+    entriesToday: entriesOfToday(spreadsheet),
+    otherSheets: spreadsheet.getSheets().filter((sheet) => !own.includes(sheet.getSheetId())).map((sheet) => sheet.getName())
+  });
+}
+
+// src/host/endpoints/readTeams.ts
+function readTeams() {
+  const spreadsheet = openSpreadsheet();
+  const plan = planInUse(spreadsheet, readMemo());
+  if (plan === void 0) return problem(hostWords.teams.noLesson);
+  const absent = absentKeys(plan, dayOf(spreadsheet, Date.now()));
+  return done({
+    classes: plan.setup.classes.map(({ name }) => ({
+      name,
+      teams: plan.teams.filter(({ className }) => className === name).map(({ team, key }) => ({ team, key, absent: absent.includes(key) }))
+    }))
+  });
+}
+
+// src/lab/record/mergedWords.ts
+function mergedWords({
+  base,
+  there,
+  typed: typed2
+}) {
+  if (there === base || there === typed2) return typed2;
+  if (typed2 === base || there.includes(typed2)) return there;
+  return typed2.includes(there) ? typed2 : \`\${there}
+\${typed2}\`;
+}
+
+// src/lab/record/nameIn.ts
+var shortest = 3;
+var wordCharacter = /[\\p{L}\\p{N}]/u;
+function nameIn(words2, names) {
+  return names.find((name) => name.length >= shortest && standsIn(words2, name));
+}
+function standsIn(words2, name) {
+  var _a, _b;
+  for (let from2 = words2.indexOf(name); from2 >= 0; from2 = words2.indexOf(name, from2 + 1)) {
+    const before = (_a = words2[from2 - 1]) != null ? _a : "";
+    const after = (_b = words2[from2 + name.length]) != null ? _b : "";
+    if (!wordCharacter.test(before) && !wordCharacter.test(after)) return true;
+  }
+  return false;
+}
+
+// src/host/endpoints/saveRecord.ts
+var patienceMs3 = 2e3;
+var longest2 = 2e3;
+var mostRows = 50;
+function saveRecord(given) {
+  const { record: say } = hostWords;
+  if (!Array.isArray(given) || given.length === 0 || given.length > mostRows)
+    return problem({ ...say.rows, received: Array.isArray(given) ? \`\${given.length} of them\` : typeof given });
+  const rows = [];
+  for (const sent of given) {
+    const row = readRow(sent);
+    if (row === void 0) return problem({ ...say.rows, received: "one of another shape" });
+    rows.push(row);
+  }
+  const spreadsheet = openSpreadsheet();
+  const names = namesInFile(spreadsheet);
+  for (const { entry } of rows) {
+    for (const field of wordFields) {
+      const where = \`“\${recordWords.labels[field]}” of \${entry.className}\`;
+      if (entry[field].length > longest2)
+        return problem({ ...say.tooLong, where, received: String(entry[field].length) }, \`\${entry.className}.\${field}\`);
+      const name = nameIn(entry[field], names);
+      if (name !== void 0)
+        return problem({ ...say.named, where, received: \`“\${name}”\` }, \`\${entry.className}.\${field}\`);
+    }
+  }
+  const locked = withDocumentLock(patienceMs3, () => write(spreadsheet, rows));
+  return locked.ran ? locked.value : problem(say.busy);
+}
+function write(spreadsheet, rows) {
+  var _a, _b;
+  const sheet = recordSheetMade(spreadsheet);
+  const saved = [];
+  for (const { entry, base } of rows) {
+    const reading = sheet === void 0 ? void 0 : readRecordSheet(valuesOf2(sheet));
+    if (sheet === void 0 || reading === void 0) return problem(hostWords.record.headings);
+    const there = rowFor(reading, entry);
+    const written = {};
+    for (const field of recordFields) {
+      written[field] = there === void 0 ? entry[field] : mergedWords({ base: (_a = base == null ? void 0 : base[field]) != null ? _a : "", there: there.entry[field], typed: entry[field] });
+    }
+    writeRow({ sheet, reading, row: (_b = there == null ? void 0 : there.row) != null ? _b : reading.freeRow, entry: written, there: there == null ? void 0 : there.entry });
+    saved.push(written);
+  }
+  return done({ saved });
+}
+function writeRow({
+  sheet,
+  reading,
+  row,
+  entry,
+  there
+}) {
+  var _a;
+  const { columns: columns4 } = reading;
+  if (row > sheet.getMaxRows()) sheet.insertRowsAfter(sheet.getMaxRows(), row - sheet.getMaxRows());
+  const first = columns4[recordFields[0]];
+  const sideBySide = recordFields.every((field, index) => columns4[field] === first + index);
+  if (there === void 0 && sideBySide) {
+    const range = sheet.getRange(row, first, 1, recordFields.length);
+    range.setNumberFormat("@");
+    writeTexts(range, [recordFields.map((field) => entry[field])]);
+    return;
+  }
+  for (const field of recordFields) {
+    if (entry[field] === ((_a = there == null ? void 0 : there[field]) != null ? _a : "")) continue;
+    const cell = sheet.getRange(row, columns4[field], 1, 1);
+    cell.setNumberFormat("@");
+    writeTexts(cell, [[entry[field]]]);
+  }
+}
+function namesInFile(spreadsheet) {
+  var _a, _b, _c, _d;
+  const names = new Set(((_b = (_a = planInUse(spreadsheet)) == null ? void 0 : _a.teams) != null ? _b : []).map(({ team }) => team));
+  const known = roles;
+  for (const { sheet, tag } of ownSheets(spreadsheet)) {
+    if (tag.kind !== "class" || tag.state !== "built") continue;
+    for (const { steps } of (_d = (_c = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _c.blocks) != null ? _d : [])
+      for (const { who } of steps) if (who !== "" && !known.includes(who)) names.add(who);
+  }
+  return [...names];
+}
+function readRow(sent) {
+  if (typeof sent !== "object" || sent === null || !("entry" in sent)) return void 0;
+  const entry = readEntry(sent.entry);
+  if (entry === void 0 || entry.className === "" || !/^\\d{4}-\\d{2}-\\d{2}$/.test(entry.day)) return void 0;
+  return { entry, base: "base" in sent ? readEntry(sent.base) : void 0 };
+}
+function readEntry(given) {
+  if (typeof given !== "object" || given === null) return void 0;
+  const entry = {};
+  for (const field of recordFields) {
+    const words2 = given[field];
+    if (typeof words2 !== "string") return void 0;
+    entry[field] = words2.trim();
+  }
+  return entry;
+}
+
+// src/host/endpoints/setAbsent.ts
+function setAbsent(key, absent) {
+  var _a, _b;
+  const spreadsheet = openSpreadsheet();
+  const sheet = (_a = sheetInUse(ownSheets(spreadsheet), { kind: "plan" })) == null ? void 0 : _a.sheet;
+  if (sheet === void 0) return problem(hostWords.teams.noLesson);
+  const cells = valuesOf2(sheet);
+  const reading = readLesson(cells);
+  if (!reading.ok) return problemOf(reading.error);
+  const headingRow4 = reading.value.places.keys.row;
+  const column = planColumns.firstGiven + reading.value.givenNames.length;
+  const heading = cellText((_b = cells[headingRow4 - 1]) == null ? void 0 : _b[column - 1]);
+  if (heading !== "" && heading !== words.plan.today)
+    return problem({ ...hostWords.teams.columnTaken, received: \`“\${heading}”\` });
+  const index = cells.findIndex((line, row) => row >= headingRow4 && cellText(line[planColumns.key - 1]) === key);
+  if (index < 0) return problem({ ...hostWords.teams.unknown, received: \`“\${String(key)}”\` });
+  if (heading === "") writeTexts(sheet.getRange(headingRow4, column), [[words.plan.today]]);
+  const cell = sheet.getRange(index + 1, column);
+  cell.setNumberFormat("@");
+  writeTexts(cell, [[absent === true ? \`\${words.plan.absent} \${dayOf(spreadsheet, Date.now())}\` : ""]]);
+  return done(null);
+}
+
 // src/host/endpoints/startBuild.ts
 function startBuild2(given) {
   const setup = readSetup2(given);
@@ -11730,6 +14651,70 @@ function startBuild2(given) {
 
 // src/host/endpoints/startSample.ts
 var startSample = () => startBuild(sampleSetup(), { sample: true });
+
+// src/host/endpoints/writeKeySheet.ts
+function writeKeySheet(confirmed) {
+  if (confirmed !== true) return problem({ ...hostWords.keyUnconfirmed, received: "none" });
+  const lesson = lessonNow();
+  if (!lesson.ok) return lesson;
+  const { plan, activity } = lesson.value;
+  const { keySheet } = hostWords;
+  const rows = plan.teams.flatMap(
+    (team) => teamKey({ activity, team, settings: plan.setup.settings }).map(({ title, unit, answer, note }) => [
+      team.className,
+      team.team,
+      title,
+      answer,
+      unit,
+      note
+    ])
+  );
+  const locked = withDocumentLock(2e3, () => {
+    const spreadsheet = openSpreadsheet();
+    const taken = spreadsheet.getSheets().map((sheet2) => sheet2.getName());
+    const name = freeName(keySheet.name(todayText()), taken);
+    const sheet = spreadsheet.insertSheet(name, spreadsheet.getSheets().length);
+    const width = keySheet.headings.length;
+    const lines = [[keySheet.warning, ...Array.from({ length: width - 1 }, () => "")], [...keySheet.headings], ...rows];
+    const room = sheet.getMaxRows();
+    if (room < lines.length) sheet.insertRowsAfter(room, lines.length - room);
+    const range = sheet.getRange(1, 1, lines.length, width);
+    range.setNumberFormats(lines.map((line) => line.map(() => "@")));
+    writeTexts(range, lines);
+    sheet.setFrozenRows(2);
+    return name;
+  });
+  return locked.ran ? done({ name: locked.value }) : problem({ ...hostWords.fileBusy, where: "the key" });
+}
+
+// src/host/endpoints/writePrepareSheet.ts
+function writePrepareSheet() {
+  const lesson = lessonNow();
+  if (!lesson.ok) return lesson;
+  const { plan, activity } = lesson.value;
+  const spreadsheet = openSpreadsheet();
+  const role2 = { kind: "prepare" };
+  const sheetNow = () => {
+    var _a;
+    return (_a = sheetInUse(ownSheets(spreadsheet), role2)) == null ? void 0 : _a.sheet;
+  };
+  const locked = withDocumentLock(2e3, () => {
+    var _a, _b, _c, _d;
+    const taken = spreadsheet.getSheets().map((sheet) => sheet.getName());
+    const { prepare } = newSheetNames([], taken);
+    const { setup, teams: teams2, givenNames, invented } = plan;
+    applySheet({
+      spreadsheet,
+      plan: planPrepareSheet(
+        { setup, activity, teams: teams2, givenNames, invented },
+        { prepare: (_b = (_a = sheetNow()) == null ? void 0 : _a.getName()) != null ? _b : prepare }
+      ),
+      memo: (_c = readMemo()) != null ? _c : noBuild()
+    });
+    (_d = sheetNow()) == null ? void 0 : _d.activate();
+  });
+  return locked.ran ? done(null) : problem({ ...hostWords.fileBusy, where: "the Prepare sheet" });
+}
 
 // src/host/menu.ts
 function openSidebar_() {
@@ -11750,6 +14735,15 @@ var tell = (message) => {
 
 // src/host/main.ts
 var endpoints_ = {
+  readRecord: () => guarded(readRecord),
+  saveRecord: (rows) => guarded(() => saveRecord(rows)),
+  recordDue: () => guarded(recordDue),
+  readShare: () => guarded(readShare),
+  emptyCopy: (wish) => guarded(() => emptyCopy(wish)),
+  readTeams: () => guarded(readTeams),
+  addTeam: (className, team) => guarded(() => addTeam(className, team)),
+  addClass: (className, teams2) => guarded(() => addClass(className, teams2)),
+  setAbsent: (key, absent) => guarded(() => setAbsent(key, absent)),
   readLesson: () => guarded(readLesson2),
   draftTeams: (setup) => guarded(() => draftTeams(setup)),
   startBuild: (setup) => guarded(() => startBuild2(setup)),
@@ -11757,36 +14751,63 @@ var endpoints_ = {
   startSample: () => guarded(startSample),
   readClass: (className) => guarded(() => readClass(className)),
   checkAgain: () => guarded(checkAgain),
-  goToTeam: (className, key) => guarded(() => goToTeam(className, key))
+  goToTeam: (className, key) => guarded(() => goToTeam(className, key)),
+  openPage: (page, about) => guarded(() => openPage(page, about)),
+  readPreparation: () => guarded(readPreparation),
+  readKey: () => guarded(readKey),
+  readPaper: () => guarded(readPaper),
+  writePrepareSheet: () => guarded(writePrepareSheet),
+  writeKeySheet: (confirmed) => guarded(() => writeKeySheet(confirmed)),
+  readNumbers: () => guarded(readNumbers),
+  readPoll: () => guarded(readPoll)
 };
 return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_ };
 `;
 },
-// Part onEdit: host/onEdit
+// Part onEdit: host/notePollDay, host/onEdit
 "onEdit"() {
   return `
-const { cellText, classColumns, classMarker, countedColumn, withDocumentLock } = part("host/documentLock");
+const { cellText, classColumns, classMarker, countedColumn, countedEntry, dayOf, pollColumns, pollMarker, pollRows, withDocumentLock } = part("host/dayOf");
 
 
+
+// src/host/notePollDay.ts
+var patienceMs = 300;
+function notePollDay({ range }) {
+  if (range.getLastColumn() > pollColumns.openLine) return;
+  const sheet = range.getSheet();
+  if (cellText(sheet.getRange(1, pollColumns.marker).getValue()) !== pollMarker) return;
+  const firstRow = Math.max(range.getRow(), pollRows.firstAnswer);
+  const rowCount = range.getLastRow() - firstRow + 1;
+  if (rowCount < 1) return;
+  withDocumentLock(patienceMs, () => {
+    const today = dayOf(sheet.getParent(), Date.now());
+    const rows = sheet.getRange(firstRow, 1, rowCount, pollColumns.openLine).getValues();
+    rows.forEach((cells, index) => {
+      const answered = cells.slice(pollColumns.className).some((cell) => cellText(cell) !== "");
+      if (answered && cellText(cells[pollColumns.day - 1]) === "") sheet.getRange(firstRow + index, pollColumns.day).setValue(today);
+    });
+  });
+}
 
 // src/host/onEdit.ts
-var patienceMs = 300;
-var memory = "“";
+var patienceMs2 = 300;
 function onEdit_(event) {
   try {
-    countTries(event);
+    const first = event.range.getColumn();
+    if (first === classColumns.entry) countTries(event);
+    else if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
   } catch {
   }
 }
 function countTries({ range }) {
-  const first = range.getColumn();
   const last = range.getLastColumn();
-  if (first !== classColumns.entry || last > classColumns.who) return;
+  if (last > classColumns.who) return;
   const sheet = range.getSheet();
   if (cellText(sheet.getRange(1, classColumns.key).getValue()) !== classMarker) return;
   const firstRow = range.getRow();
   const rowCount = range.getNumRows();
-  withDocumentLock(patienceMs, () => countRows({ sheet, firstRow, rowCount }));
+  withDocumentLock(patienceMs2, () => countRows({ sheet, firstRow, rowCount }));
 }
 function countRows({ sheet, firstRow, rowCount }) {
   const rows = sheet.getRange(firstRow, 1, rowCount, countedColumn).getValues();
@@ -11802,7 +14823,7 @@ function countRows({ sheet, firstRow, rowCount }) {
     const entry = cellText(cells[classColumns.entry - 1]);
     const tries = cells[classColumns.tries - 1];
     const isStep = cellText(cells[classColumns.key - 1]) !== "" && cellText(cells[classColumns.step - 1]) !== "";
-    const isNew = entry !== "" && cellText(cells[countedColumn - 1]) !== \`\${memory}\${entry}\`;
+    const isNew = entry !== "" && cellText(cells[countedColumn - 1]) !== countedEntry(entry);
     const isCount = typeof tries === "number" || cellText(tries) === "";
     if (!isStep || !isNew || !isCount) {
       write();
@@ -11810,7 +14831,7 @@ function countRows({ sheet, firstRow, rowCount }) {
     }
     run = run != null ? run : { row: firstRow + index, counts: [], entries: [] };
     run.counts.push([(typeof tries === "number" ? tries : 0) + 1, now]);
-    run.entries.push([\`\${memory}\${entry}\`]);
+    run.entries.push([countedEntry(entry)]);
   });
   write();
 }
@@ -11834,7 +14855,7 @@ return { onInstall_, onOpen_ };
 `;
 },
   };
-  const compiled = { base };
+  const compiled = {};
   /** A part's exports. It is compiled once, with the parts it builds on, and sees nothing but these and the host. */
   const part_ = (name) => {
     if (!(name in compiled)) {
@@ -12286,6 +15307,51 @@ function checkAgainFromMenu() {
 }
 
 /** Called from the sidebar. */
+function readRecord(...request) {
+  return Labrow.part_("desk").endpoints_.readRecord(...request);
+}
+
+/** Called from the sidebar. */
+function saveRecord(...request) {
+  return Labrow.part_("desk").endpoints_.saveRecord(...request);
+}
+
+/** Called from the sidebar. */
+function recordDue(...request) {
+  return Labrow.part_("desk").endpoints_.recordDue(...request);
+}
+
+/** Called from the sidebar. */
+function readShare(...request) {
+  return Labrow.part_("desk").endpoints_.readShare(...request);
+}
+
+/** Called from the sidebar. */
+function emptyCopy(...request) {
+  return Labrow.part_("desk").endpoints_.emptyCopy(...request);
+}
+
+/** Called from the sidebar. */
+function readTeams(...request) {
+  return Labrow.part_("desk").endpoints_.readTeams(...request);
+}
+
+/** Called from the sidebar. */
+function addTeam(...request) {
+  return Labrow.part_("desk").endpoints_.addTeam(...request);
+}
+
+/** Called from the sidebar. */
+function addClass(...request) {
+  return Labrow.part_("desk").endpoints_.addClass(...request);
+}
+
+/** Called from the sidebar. */
+function setAbsent(...request) {
+  return Labrow.part_("desk").endpoints_.setAbsent(...request);
+}
+
+/** Called from the sidebar. */
 function readLesson(...request) {
   return Labrow.part_("desk").endpoints_.readLesson(...request);
 }
@@ -12323,4 +15389,44 @@ function checkAgain(...request) {
 /** Called from the sidebar. */
 function goToTeam(...request) {
   return Labrow.part_("desk").endpoints_.goToTeam(...request);
+}
+
+/** Called from the sidebar. */
+function openPage(...request) {
+  return Labrow.part_("desk").endpoints_.openPage(...request);
+}
+
+/** Called from the sidebar. */
+function readPreparation(...request) {
+  return Labrow.part_("desk").endpoints_.readPreparation(...request);
+}
+
+/** Called from the sidebar. */
+function readKey(...request) {
+  return Labrow.part_("desk").endpoints_.readKey(...request);
+}
+
+/** Called from the sidebar. */
+function readPaper(...request) {
+  return Labrow.part_("desk").endpoints_.readPaper(...request);
+}
+
+/** Called from the sidebar. */
+function writePrepareSheet(...request) {
+  return Labrow.part_("desk").endpoints_.writePrepareSheet(...request);
+}
+
+/** Called from the sidebar. */
+function writeKeySheet(...request) {
+  return Labrow.part_("desk").endpoints_.writeKeySheet(...request);
+}
+
+/** Called from the sidebar. */
+function readNumbers(...request) {
+  return Labrow.part_("desk").endpoints_.readNumbers(...request);
+}
+
+/** Called from the sidebar. */
+function readPoll(...request) {
+  return Labrow.part_("desk").endpoints_.readPoll(...request);
 }

@@ -44,24 +44,19 @@ export async function codeFile(
 }
 
 /**
- * Each part but the base is the text that a function returns, so that loading passes over it without keeping it. Text in
- * backticks stands as it was written, but for a backslash before `, \\ and ${.
+ * Each part is the text that a function returns, so that loading passes over it without keeping it. Text in backticks
+ * stands as it was written, but for a backslash before `, \\ and ${.
  */
 function library(parts: readonly Part[]): string {
-  const [first, ...others] = parts;
-  if (first?.name !== base) throw new Error(`The first part is ${first?.name}; the base must build on no other.`);
+  if (parts[0]?.name !== base) throw new Error(`The first part is ${parts[0]?.name}; the base must build on no other.`);
   return `
 var Labrow = (() => {
-// ${about(first)}
-const ${base} = (() => {
-${first.body}
-})();
   // What is in backticks is source in readable form, compiled when it is first used: the host loads this file at every
   // call of a cell function, and a call needs few of the parts. What others build on comes first.
   const sources = {
-${others.map(method).join('\n')}
+${parts.map(method).join('\n')}
   };
-  const compiled = { ${base} };
+  const compiled = {};
   /** A part's exports. It is compiled once, with the parts it builds on, and sees nothing but these and the host. */
   const part_ = (name) => {
     if (!(name in compiled)) {

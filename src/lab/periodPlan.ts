@@ -14,7 +14,7 @@ const opening = 4;
 const clearing = 5;
 const bench = 10;
 
-export interface PeriodLine {
+interface PeriodLine {
   readonly title: string;
   readonly minutes: number;
 }

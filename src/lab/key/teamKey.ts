@@ -13,6 +13,7 @@ import { procedureByName } from '../procedures.ts';
 import type { NumberName } from '../quantities/quantityEntry.ts';
 import { quantities } from '../quantities.ts';
 import { questionByName } from '../questions.ts';
+import { balanceReadability } from '../readingTolerance.ts';
 import type { Settings, TeamPlan } from '../setup.ts';
 import type { Span } from '../span.ts';
 import { keyTexts as words } from '../texts/key.ts';
@@ -80,6 +81,8 @@ export function teamKey({
     return result.ok ? { ready: result.value, rests, trouble: '' } : { rests, trouble: errorText(result.error) };
   }
 
+  const inMark = (text: string): string => (decimalMark === 'comma' ? text.replace('.', ',') : text);
+
   const shown = (value: number, { asked }: PreparedStep): string => {
     // A percent error of nothing, but for the last bits of binary arithmetic.
     if (Math.abs(value) < 1e-12) return '0';
@@ -88,21 +91,31 @@ export function teamKey({
         ? value.toFixed(asked.decimals)
         : (plainText(Number(value.toPrecision(asked.figures)), asked.figures) ??
           String(Number(value.toPrecision(asked.figures))));
-    return decimalMark === 'comma' ? text.replace('.', ',') : text;
+    return inMark(text);
   };
 
   function calculatedLine(step: CalculatedStep): Pick<KeyLine, 'answer' | 'note' | 'checkFigures'> {
     const { ready, rests, trouble } = prepared(step);
     if (!ready) return { answer: '', note: trouble, checkFigures: [] };
     const span: Span = spanOver(ready, ready.quantity.relation);
-    worked.set(step.id, { value: span.middle, rests });
     // Atomic weights may be rounded: the ends of the span may round otherwise than its middle.
     const texts = [span.middle, span.low, span.high].map((value) => shown(value, ready));
+    // What rests on a reading goes on as it stands on the page, as a team goes on from what it typed.
+    const value = rests ? Number((texts[0] ?? '').replace(',', '.')) : span.middle;
+    worked.set(step.id, { value, rests });
     return {
       answer: texts[0] ?? '',
       note: rests ? words.fromReading : '',
       checkFigures: rests ? [] : [...new Set(texts.map(checkFigure))],
     };
+  }
+
+  /** A reading with the figures that its tool shows: those of the balance for a mass, four for anything else. */
+  function reading(expected: number, unit: string): string {
+    const finest = unit === 'g' ? balanceReadability(given) : undefined;
+    return finest?.ok
+      ? expected.toFixed(Math.max(0, -finest.value.lastPlace))
+      : decimalText(Number(expected.toPrecision(4)), 'point');
   }
 
   function measuredLine({ id, expects, unit }: MeasuredStep): Pick<KeyLine, 'answer' | 'note'> {
@@ -116,8 +129,10 @@ export function teamKey({
       if (!read.ok) return { answer: '', note: errorText(read.error) };
       expected = read.value.value;
     }
-    worked.set(id, { value: expected, rests: true });
-    return { answer: words.about(decimalText(Number(expected.toPrecision(4)), decimalMark)), note: words.reading };
+    const shownReading = reading(expected, unit);
+    // Later rows go on from the reading as it stands on the page.
+    worked.set(id, { value: Number(shownReading), rests: true });
+    return { answer: words.about(inMark(shownReading)), note: words.reading };
   }
 
   function lineOf(step: Step): Pick<KeyLine, 'answer' | 'note'> & Partial<Pick<KeyLine, 'checkFigures'>> {

@@ -8,7 +8,7 @@ import { type StaffSolution, staffSolutions } from './staffSolutions.ts';
 import { type TeamUse, teamUse } from './teamUse.ts';
 
 /** A substance that teams weigh out themselves. */
-export interface SolidTotal {
+interface SolidTotal {
   readonly formula: string;
   /** Mass percent as the Plan has it; undefined where the solid counts as pure. */
   readonly purityPercent: number | undefined;
@@ -18,7 +18,7 @@ export interface SolidTotal {
 }
 
 /** Stocks that teams make and use themselves, of one substance. */
-export interface OwnStockTotal {
+interface OwnStockTotal {
   readonly formula: string;
   readonly teams: number;
   /** Weakest and strongest, mol/L. */
@@ -28,7 +28,7 @@ export interface OwnStockTotal {
   readonly takenMl: number;
 }
 
-export interface PouredTotal {
+interface PouredTotal {
   readonly formula: string;
   readonly massPercent: number;
   readonly teams: number;
@@ -36,7 +36,7 @@ export interface PouredTotal {
   readonly withSpare: number;
 }
 
-export interface BalanceNeed {
+interface BalanceNeed {
   readonly weighings: number;
   readonly smallestG: number;
   readonly largestG: number;
@@ -76,10 +76,10 @@ export interface DayInput {
 }
 
 /** What the spare is where the Plan’s cell says nothing that can be read. */
-export const usualSpare = 0.1;
+const usualSpare = 0.1;
 
 /** One balance for so many teams (common practice, no source). */
-export const teamsPerBalance = 3;
+const teamsPerBalance = 3;
 
 /** All that has to stand ready for the day, from the teams' own numbers. A line that cannot be read is named and left out. */
 export function dayPreparation({ activity, teams, shelf, settings }: DayInput): DayPreparation {

@@ -19,7 +19,7 @@ import type { Activity } from '../activity.ts';
 import type { TeamPlan } from '../setup.ts';
 
 /** A solution at one strength, and how much of it. */
-export interface Portion {
+interface Portion {
   readonly formula: Formula;
   readonly molarity: MolesPerLitre;
   readonly volume: Millilitres;
