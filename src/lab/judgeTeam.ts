@@ -17,7 +17,7 @@ import type { Carried, PreparedStep } from './preparedStep.ts';
 import { prepareStep } from './prepareStep.ts';
 import type { NumberName } from './quantities/quantityEntry.ts';
 import { isQuantityName, quantities } from './quantities.ts';
-import { type EntryKind, type ReadEntry, readEntry } from './readEntry.ts';
+import { type ReadEntry, readEntry } from './readEntry.ts';
 import type { ToolUsed } from './readingTolerance.ts';
 import type { Status } from './status.ts';
 import { teamGivens } from './teamGivens.ts';

@@ -100,7 +100,7 @@ describe('the view Poll', () => {
       '≈ About as last time. On 2026-03-02: 2 of 2.',
     ]);
     await view.getByText('1 mark in other words, not counted.').waitFor();
-    await view.getByLabel('Day').selectOption('2026-03-02');
+    await view.getByLabel('Day', { exact: true }).selectOption('2026-03-02');
     await view.getByText('2 answers: 0 by one student, 2 by a team.').waitFor();
     expect(await view.locator('.change').count()).toBe(0);
     expect(await view.getByLabel('Class', { exact: true }).inputValue()).toBe('Second period');
