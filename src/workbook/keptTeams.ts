@@ -2,7 +2,7 @@ import type { Setup, TeamPlan } from '../lab/setup.ts';
 import type { PlanReading } from './readLesson.ts';
 
 /** What numbers are made from: while none of it changes, lines of the Plan keep theirs, edits by hand included. */
-export function sameNumbersWanted(before: Setup, now: Setup): boolean {
+function sameNumbersWanted(before: Setup, now: Setup): boolean {
   const key = ({ activity, givens, ownNumbers, settings, shelf }: Setup) =>
     JSON.stringify([
       activity,
