@@ -66,7 +66,7 @@ export function givensFor(
 }
 
 /** The ion if the substance gives it, else the one that it gives most of; empty where it gives none. */
-export function fittingIon(formula: string, ion: string): string {
+function fittingIon(formula: string, ion: string): string {
   const { chosen, likely, options } = ionChoice({ formula, ion });
   return options.length === 0 ? '' : chosen === '' ? likely : ion;
 }
