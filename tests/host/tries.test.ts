@@ -57,7 +57,7 @@ describe('onEdit', () => {
     expect(tries(first + 1)).toBe('1');
     expect(tries(last)).toBe('1');
     const heading = stepRow(host, { sheet, key: 'c1-t2', step: 'molar mass' }) - 1;
-    expect(tries(heading)).toBe('tries');
+    expect(tries(heading)).toBe('Tries');
     expect(tries(heading - 1)).toBe('');
     expect(host.triggerErrors).toEqual([]);
   });
