@@ -57,6 +57,7 @@ export async function openSidebar(browser: Browser, options: SidebarOptions): Pr
     colorScheme: options.dark ? 'dark' : 'light',
   });
   const page = await context.newPage();
+  page.setDefaultTimeout(10_000);
   const troubles: string[] = [];
   page.on('pageerror', (error) => troubles.push(error.message));
   page.on('console', (message) => {
