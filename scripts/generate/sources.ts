@@ -1,5 +1,4 @@
 import { cautionListSource } from './cautionList.ts';
-import { densitiesSource } from './densities.ts';
 import { elementsSource } from './elements.ts';
 import { glasswareSource } from './glassware.ts';
 import { reagentListSource } from './reagentList.ts';
@@ -17,7 +16,6 @@ export async function generatedSources(): Promise<Readonly<Record<string, string
       reagents: 'tests/published/reagents.csv',
       limits: 'tests/published/hazard-limits.csv',
     }),
-    'src/chemistry/densities.generated.ts': densitiesSource('tests/published/density.csv'),
     'src/lab/reagentList.generated.ts': reagentListSource('tests/published/reagents.csv'),
     'src/chemistry/strengths.generated.ts': strengthsSource({
       density: 'tests/published/density.csv',
