@@ -39,7 +39,7 @@ const rowsOf = (sheet: string, column: number, wanted: (value: string) => boolea
     wanted(valueAt(host, { sheet, row, column })),
   );
 const sheetNames = () => host.book.sheets.map((sheet) => sheet.name);
-const stepRows = (sheet: string) => rowsOf(sheet, 12, (step) => step !== '' && step !== '1');
+const stepRows = (sheet: string) => rowsOf(sheet, 12, (step) => step !== '' && !/^\d+$/.test(step));
 
 /** Writes the mark wherever a person can: cells, notes, names of sheets and ranges, protections, properties. */
 function markEverything(): void {
