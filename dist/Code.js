@@ -7651,7 +7651,7 @@ return { entry: reagentMolarityEntry };
   return `
 const { cellByCell, failure, success } = part("base");
 
-// ../../work/main/node_modules/big.js/big.mjs
+// node_modules/big.js/big.mjs
 var DP = 20;
 var RM = 1;
 var MAX_DP = 1e6;
