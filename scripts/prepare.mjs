@@ -39,6 +39,9 @@ function npm(args) {
   });
 }
 
+// Without a network npm would try for minutes before it says so.
+const briefly = ['--fetch-retries=1', '--fetch-retry-mintimeout=2000', '--fetch-retry-maxtimeout=5000'];
+
 /** Checks Node and installs the locked packages when they are missing or out of date. */
 export function prepare() {
   const major = Number(process.versions.node.split('.')[0]);
@@ -53,7 +56,7 @@ export function prepare() {
   const stamp = join(root, 'node_modules', '.labrow-lock');
   if (existsSync(stamp) && readFileSync(stamp, 'utf8') === lock) return;
   console.log('labrow: installing what it needs (once, about a minute) …');
-  const outcome = npm(['ci', '--ignore-scripts', '--no-audit', '--no-fund']);
+  const outcome = npm(['ci', '--ignore-scripts', '--no-audit', '--no-fund', ...briefly]);
   if (outcome.error || outcome.status !== 0) {
     const said = outcome.stderr ?? String(outcome.error);
     const offline = /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ETIMEDOUT|ENETUNREACH|network/i.test(said);
