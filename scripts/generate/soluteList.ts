@@ -1,21 +1,12 @@
 // Solutes with their solubility, from tests/published/reagents.csv.
-import { readFileSync } from 'node:fs';
-
-const columns = /(?:"((?:[^"]|"")*)"|([^,]*))(?:,|$)/g;
-const cellsOf = (line: string): string[] =>
-  Array.from(line.matchAll(columns), ([, quoted, plain]) => quoted ?? plain ?? '');
+import { readCsv } from './csv.ts';
 
 /** Text of `src/lab/soluteList.generated.ts`. */
 export function soluteListSource(csvPath: string): string {
-  const [heading = '', ...rows] = readFileSync(csvPath, 'utf8').split(/\r?\n/);
-  const names = cellsOf(heading);
-  const solutes = rows.map((row) => {
-    const cells = cellsOf(row);
-    return (name: string): string => {
-      const at = names.indexOf(name);
-      if (at < 0) throw new Error(`reagents.csv has no column ${name}`);
-      return cells[at] ?? '';
-    };
+  const solutes = readCsv(csvPath).map((row) => (name: string): string => {
+    const cell = row[name];
+    if (cell === undefined) throw new Error(`reagents.csv has no column ${name}`);
+    return cell;
   });
   const lines = solutes
     .filter((cell) => cell('kind') === 'solute')
