@@ -110,6 +110,16 @@ describe('pollLine', () => {
       '2 answers. Most agreed with “I knew what to do next.” (2 of 2), fewest with “I can explain what is in our flask.” (0 of 2).',
     );
   });
+  it.each([
+    [[marked(fully, mostly, fully, '')], '1 answer. Every statement was agreed with each time.'],
+    [[marked(no, little, '', '')], '1 answer. No statement was agreed with.'],
+    [
+      [marked(fully, no, no, ''), marked(no, mostly, fully, '')],
+      '2 answers. Every statement was agreed with as often (1 of 2).',
+    ],
+  ])('singles no statement out where all fare alike', (answers, words) => {
+    expect(pollLine(pollSummary(answers))).toBe(words);
+  });
   it('is empty where nobody marked anything', () => {
     expect(pollLine(pollSummary([]))).toBe('');
     expect(pollLine(pollSummary([answer({ openLine: 'hm' })]))).toBe('');

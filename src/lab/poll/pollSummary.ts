@@ -87,5 +87,7 @@ export function pollLine({ answers, statements }: PollSummary): string {
   const [best] = ordered;
   const least = ordered[ordered.length - 1];
   if (best === undefined || least === undefined) return '';
-  return pollTexts.line({ answers, best, least });
+  return share(best) === share(least)
+    ? pollTexts.lineAlike({ answers, each: best })
+    : pollTexts.line({ answers, best, least });
 }

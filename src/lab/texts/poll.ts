@@ -11,8 +11,19 @@ export const pollTexts = {
   from: { student: 'one student', team: 'a team' },
   /** For the day's record: counts and plain words. */
   line: ({ answers, best, least }: { answers: number; best: PollShare; least: PollShare }): string =>
-    `${answers} ${answers === 1 ? 'answer' : 'answers'}. Most agreed with “${best.statement}” (${best.agree} of ${best.marked}), fewest with “${least.statement}” (${least.agree} of ${least.marked}).`,
+    `${answersInAll(answers)} Most agreed with “${best.statement}” (${best.agree} of ${best.marked}), fewest with “${least.statement}” (${least.agree} of ${least.marked}).`,
+  /** Where no statement stands out from the others. */
+  lineAlike: ({ answers, each: { agree, marked } }: { answers: number; each: Omit<PollShare, 'statement'> }): string =>
+    `${answersInAll(answers)} ${
+      agree === marked
+        ? 'Every statement was agreed with each time.'
+        : agree === 0
+          ? 'No statement was agreed with.'
+          : `Every statement was agreed with as often (${agree} of ${marked}).`
+    }`,
 } as const;
+
+const answersInAll = (answers: number): string => `${answers} ${answers === 1 ? 'answer' : 'answers'}.`;
 
 interface PollShare {
   readonly statement: string;

@@ -1,0 +1,133 @@
+import { readFileSync } from 'node:fs';
+import { type Browser, chromium, type FrameLocator, type Locator, type Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { findBrowser } from '../../scripts/findBrowser.mjs';
+import type { PageBundle } from '../../scripts/preview/pageBundle.ts';
+import { type PreviewServer, startServer } from '../../scripts/preview/server.ts';
+import { openStandIn, type StandIn, type StandInOptions } from '../../scripts/preview/standin/openStandIn.ts';
+import { classColumns } from '../../src/workbook/layout.ts';
+
+export const launchBrowser = (): Promise<Browser> =>
+  chromium.launch({
+    executablePath: findBrowser(),
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
+  });
+
+/** A workbook on the local preview with the files that ship, and the windows that look at it. */
+export class Preview {
+  readonly host: StandIn;
+  readonly #browser: Browser;
+  readonly #server: PreviewServer;
+  readonly #pages: Page[] = [];
+  readonly #failed: string[] = [];
+
+  private constructor(browser: Browser, host: StandIn, server: PreviewServer) {
+    this.#browser = browser;
+    this.host = host;
+    this.#server = server;
+  }
+
+  static async open(browser: Browser, bundle: PageBundle, options: Partial<StandInOptions> = {}): Promise<Preview> {
+    const host = openStandIn({
+      code: readFileSync('dist/Code.js', 'utf8'),
+      sidebarHtml: readFileSync('dist/Sidebar.html', 'utf8'),
+      ...options,
+    });
+    return new Preview(browser, host, await startServer({ host, bundle }));
+  }
+
+  async window(seat: 'teacher' | 'student'): Promise<Page> {
+    const context = await this.#browser.newContext({ viewport: { width: 1440, height: 900 } });
+    const page = await context.newPage();
+    page.setDefaultTimeout(15_000);
+    page.on('pageerror', (error) => this.#failed.push(error.message));
+    await page.goto(`${this.#server.url}/${seat === 'student' ? '?seat=student' : ''}`);
+    await page.getByRole('grid').waitFor();
+    this.#pages.push(page);
+    return page;
+  }
+
+  /** Any error that a page or a trigger met on the way fails the test here. */
+  async close(): Promise<void> {
+    for (const page of this.#pages) await page.context().close();
+    await this.#server.close();
+    expect([...this.#failed, ...this.host.triggerErrors]).toEqual([]);
+  }
+
+  sheet(name: string) {
+    const sheet = this.host.view('teacher').sheets.find((one) => one.name === name);
+    if (!sheet) throw new Error(`There is no sheet ${name}.`);
+    return sheet;
+  }
+  textAt(name: string, row: number, column: number): string {
+    return this.sheet(name).cells[`${row},${column}`]?.text ?? '';
+  }
+
+  /** Row of a team's step in a class sheet, by the narrow columns that repeat both. */
+  rowOf(className: string, team: string, step: string): number {
+    const { key } = this.planned(className, team);
+    const { cells, rows } = this.sheet(className);
+    const found = Array.from({ length: rows }, (_, index) => index + 1).find(
+      (row) => cells[`${row},${classColumns.key}`]?.text === key && cells[`${row},${classColumns.step}`]?.text === step,
+    );
+    if (found === undefined) throw new Error(`${team} has no step ${step}.`);
+    return found;
+  }
+
+  /** A team's line of the Plan: where it stands, and its numbers by name. */
+  planned(className: string, team: string) {
+    const { cells, rows, columns } = this.sheet('Plan');
+    const text = (row: number, column: number) => cells[`${row},${column}`]?.text ?? '';
+    const all = Array.from({ length: rows }, (_, index) => index + 1);
+    const heading = all.find((row) => text(row, 1) === 'key') ?? 0;
+    const row = all.find((place) => place > heading && text(place, 2) === className && text(place, 3) === team);
+    if (row === undefined) throw new Error(`The Plan has no line for ${team} of ${className}.`);
+    const names = Array.from({ length: columns }, (_, index) => index + 1).filter(
+      (column) => column > 3 && text(heading, column) !== '',
+    );
+    return {
+      row,
+      key: text(row, 1),
+      givens: Object.fromEntries(names.map((column) => [text(heading, column), text(row, column)])),
+      columnOf: (given: string) => names.find((column) => text(heading, column) === given) ?? 0,
+    };
+  }
+}
+
+export const tab = (page: Page, name: string): Locator => page.getByRole('tab', { name, exact: true });
+export const cell = (page: Page, row: number, column: number): Locator =>
+  page.locator(`td[data-cell=${String.fromCharCode(64 + column)}${row}]`);
+
+/** Goes to a cell and types as a person does. */
+export async function typeInto(
+  page: Page,
+  { sheet, row, column, text }: { sheet: string; row: number; column: number; text: string },
+): Promise<void> {
+  await tab(page, sheet).click();
+  const target = cell(page, row, column);
+  await target.scrollIntoViewIfNeeded();
+  await target.click();
+  await page.keyboard.type(text);
+  await page.keyboard.press('Enter');
+}
+
+export async function openSidebar(page: Page): Promise<FrameLocator> {
+  await page
+    .getByRole('button', { name: 'Labrow' })
+    .or(page.getByRole('menuitem', { name: 'Labrow' }))
+    .first()
+    .click();
+  await page.getByRole('menuitem', { name: 'Open the sidebar' }).click();
+  return page.frameLocator('iframe');
+}
+
+export const openView = (sidebar: FrameLocator, name: string): Promise<void> =>
+  sidebar.getByRole('navigation').getByRole('button', { name, exact: true }).click();

@@ -1,0 +1,300 @@
+import type { Browser, FrameLocator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
+import { stockAndDilution } from '../../src/lab/activities/stockAndDilution.ts';
+import { pollTexts } from '../../src/lab/texts/poll.ts';
+import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
+import { rightEntries } from '../lab/rightEntries.ts';
+import { cell, launchBrowser, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
+
+/** An invented school: nobody of these names exists. */
+const school = 'Alder Bend School (invented)';
+const classes = [
+  { name: 'Early class', teams: ['Otter', 'Heron', 'Newt'] },
+  { name: 'Noon class', teams: ['Crane', 'Teal', 'Dipper'] },
+  { name: 'Late class', teams: ['Perch', 'Tench', 'Bream'] },
+] as const;
+type Place = { readonly className: string; readonly team: string };
+
+const activity = stockAndDilution({ fromRealStock: false });
+const stepIds = activity.steps.map(({ id }) => id);
+
+/** g/mol of CaCl2·2H2O by abridged standard atomic weights, IUPAC Commission on Isotopic Abundances and Atomic Weights 2021. */
+const calciumChlorideDihydrate = 40.078 + 2 * 35.45 + 2 * (2 * 1.008 + 15.999);
+
+let browser: Browser;
+let bundle: PageBundle;
+let now = new Date('2026-03-05T08:05:00Z');
+const clock = () => now;
+const minutesPass = (minutes: number) => {
+  now = new Date(now.getTime() + minutes * 60_000);
+};
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  bundle = await pageBundle();
+});
+afterAll(() => browser?.close());
+
+const picture = async (page: Page, name: string): Promise<void> => {
+  if (process.env.LABROW_PICTURES !== undefined)
+    await page.screenshot({ path: `${process.env.LABROW_PICTURES}/day-${name}.png` });
+};
+
+describe('a teacher’s day', { timeout: 300_000 }, () => {
+  let school1: Preview;
+  let teacher: Page;
+  let sidebar: FrameLocator;
+  let students: readonly Page[];
+  /** What students typed, cell by cell, in the order of typing. */
+  const typed = new Map<string, string[]>();
+  let spoken = '';
+
+  const rowOf = ({ className, team }: Place, step: string) => school1.rowOf(className, team, step);
+  const stateOf = (place: Place, step: string) => school1.textAt(place.className, rowOf(place, step), at.check);
+
+  /** One student's keys, row after row: each entry is one more try of that row. */
+  async function work(page: Page, place: Place, entries: readonly (readonly [step: string, text: string])[]) {
+    for (const [step, text] of entries) {
+      const name = `${place.className} ${place.team} ${step}`;
+      typed.set(name, [...(typed.get(name) ?? []), text]);
+      await typeInto(page, { sheet: place.className, row: rowOf(place, step), column: at.entry, text });
+    }
+  }
+  const rightFor = (place: Place) => rightEntries(activity, school1.planned(place.className, place.team).givens);
+  const firstRight = (place: Place, steps: number): (readonly [string, string])[] => {
+    const right = rightFor(place);
+    return stepIds.slice(0, steps).map((step) => [step, right[step] ?? ''] as const);
+  };
+
+  beforeAll(async () => {
+    school1 = await Preview.open(browser, bundle, { name: school, clock });
+    teacher = await school1.window('teacher');
+    students = await Promise.all([1, 2, 3].map(() => school1.window('student')));
+    sidebar = await openSidebar(teacher);
+  });
+  afterAll(() => school1?.close());
+
+  it('is planned: one plan, three classes, numbers of its own for every team', async () => {
+    await sidebar
+      .getByLabel('Substance to dissolve')
+      .selectOption({ label: 'calcium chloride dihydrate · CaCl2·2H2O' });
+    await sidebar.getByLabel('Stock molarity').fill('0.250');
+    await sidebar.getByRole('textbox', { name: 'Flask', exact: true }).fill('1/4 L');
+    for (const [index, { name, teams }] of classes.entries()) {
+      if (index > 0) await sidebar.getByRole('button', { name: 'Add a class' }).click();
+      await sidebar.getByLabel('Name of the class').nth(index).fill(name);
+      await sidebar.getByLabel('Team names').nth(index).fill(teams.join('\n'));
+    }
+    await sidebar.getByLabel('Give each team its own numbers').check();
+    await sidebar.getByRole('button', { name: 'Build the table' }).click();
+    await sidebar.getByText('The table is built').waitFor({ timeout: 60_000 });
+    await picture(teacher, 'planned');
+
+    const numbers = classes.flatMap(({ name, teams }) =>
+      teams.map((team) => {
+        const { givens } = school1.planned(name, team);
+        return [givens['stock molarity'], givens.flask, givens['target molarity'], givens['target volume']].join(' ');
+      }),
+    );
+    expect(new Set(numbers).size).toBe(9);
+  });
+
+  it('is prepared: what to weigh, and labels to print', async () => {
+    await openView(sidebar, 'Prepare');
+    await sidebar.getByText('To weigh out').waitFor();
+    const needed = classes
+      .flatMap(({ name, teams }) => teams.map((team) => school1.planned(name, team).givens))
+      .map((givens) => (Number(givens['stock molarity']) * Number(givens.flask) * calciumChlorideDihydrate) / 1000)
+      .reduce((sum, grams) => sum + grams, 0);
+    const list = (await sidebar.locator('main').textContent()) ?? '';
+    const shown = Number(/needed ([\d.]+) g/.exec(list)?.[1]);
+    // Each team's mass is rounded to the balance, so nine teams may differ by nine half steps of 0.01 g.
+    expect(Math.abs(shown - needed)).toBeLessThan(9 * 0.005 + 0.01);
+    expect(Number(/with spare ([\d.]+) g/.exec(list)?.[1])).toBeCloseTo(shown * 1.1, 1);
+    await picture(teacher, 'prepared');
+
+    await sidebar.getByRole('button', { name: 'Labels', exact: true }).click();
+    const page = teacher.frameLocator('iframe').last();
+    await page.getByRole('heading', { name: 'Labels' }).waitFor();
+    const labels = await page.locator('body').textContent();
+    expect(labels).toContain('CaCl2·2H2O');
+    expect(labels).toContain('Warning');
+    await picture(teacher, 'labels');
+    await page.getByRole('button', { name: 'Back to the sidebar' }).click();
+    await expect.poll(() => teacher.locator('iframe').count()).toBe(1);
+  });
+
+  it('is run: three classes, three students in each typing at once, one team stuck', async () => {
+    for (const { name: className, teams } of classes) {
+      minutesPass(60);
+      const places = teams.map((team) => ({ className, team }));
+      const [first, second, third] = places as [Place, Place, Place];
+      // In the first class one team finishes and one cannot get past its second number; the others are on their way.
+      const isFirstClass = className === classes[0].name;
+      // In the second class two teams leave the volume in mL: something to say to everyone.
+      const isSecondClass = className === classes[1].name;
+      const inMillilitres = (place: Place): number => {
+        const { givens } = school1.planned(className, place.team);
+        return Number(givens['stock molarity']) * Number(givens.flask);
+      };
+      const leftInMillilitres = (place: Place): (readonly [string, string])[] => [
+        ...firstRight(place, 2),
+        ['moles of solute', inMillilitres(place).toPrecision(3)],
+      ];
+      const pages = students as [Page, Page, Page];
+      const entries: Record<string, readonly (readonly [string, string])[]> = {
+        [first.team]: firstRight(first, isFirstClass ? stepIds.length : 4),
+        [second.team]: isSecondClass ? leftInMillilitres(second) : firstRight(second, isFirstClass ? 8 : 3),
+        [third.team]: isFirstClass
+          ? [
+              ...leftInMillilitres(third),
+              ['moles of solute', inMillilitres(third).toPrecision(4)],
+              ['moles of solute', `${inMillilitres(third).toPrecision(3)} mol`],
+            ]
+          : isSecondClass
+            ? leftInMillilitres(third)
+            : firstRight(third, 3),
+      };
+      await Promise.all(places.map((place, index) => work(pages[index] as Page, place, entries[place.team] ?? [])));
+      if (isFirstClass) {
+        await typeInto(pages[2], {
+          sheet: className,
+          row: rowOf(third, 'moles of solute'),
+          column: at.help,
+          text: '2',
+        });
+        await picture(students[2] as Page, 'stuck');
+      }
+
+      // Nothing that was typed is lost or has moved, and every check stands beside its own entry.
+      for (const place of places) {
+        for (const step of new Set((entries[place.team] ?? []).map(([id]) => id))) {
+          const row = rowOf(place, step);
+          const texts = typed.get(`${className} ${place.team} ${step}`) ?? [];
+          expect(school1.textAt(className, row, at.entry)).toBe(texts[texts.length - 1]);
+          const tries = Number(school1.textAt(className, row, at.tries));
+          expect(tries).toBeGreaterThanOrEqual(1);
+          expect(tries).toBeLessThanOrEqual(texts.length);
+        }
+      }
+      const states = (place: Place, steps: readonly string[]) => steps.map((step) => stateOf(place, step));
+      const soundSteps = stepIds.slice(0, isFirstClass ? 8 : isSecondClass ? 2 : 3);
+      expect(states(second, soundSteps)).toEqual(soundSteps.map(() => 'on target'));
+      if (isFirstClass) {
+        expect(new Set(states(first, stepIds))).toEqual(new Set(['on target', '']));
+        expect(stateOf(third, 'moles of solute')).toBe('not yet');
+        expect(school1.textAt(className, rowOf(third, 'moles of solute'), at.hint)).not.toBe('');
+      }
+    }
+  });
+
+  it('shows who is stuck and on what, for the teacher’s eyes', async () => {
+    await openView(sidebar, 'Class now');
+    await sidebar.getByLabel('Class', { exact: true }).selectOption('Early class');
+    const talk = sidebar.locator('section', { has: sidebar.getByRole('heading', { name: 'Talk to first' }) });
+    await talk.getByText('Newt').first().waitFor();
+    await picture(teacher, 'class-now');
+    const words = (await talk.textContent()) ?? '';
+    expect(words.indexOf('Newt')).toBeLessThan(words.indexOf('Otter'));
+    expect(words).toMatch(/Otter.*finished/);
+
+    await sidebar.getByLabel('Class', { exact: true }).selectOption('Noon class');
+    const say = sidebar.locator('.say');
+    await say.waitFor();
+    expect(await say.textContent()).toMatch(/2 teams.*mL/s);
+
+    await tab(teacher, 'Progress').click();
+    await picture(teacher, 'progress');
+  });
+
+  it('ends with the poll, answered by students and teams', async () => {
+    const [agreeFully, agreeMostly, agreeLittle] = pollTexts.scale;
+    const answers = [
+      ['Early class', pollTexts.from.team, agreeFully, agreeFully, agreeMostly, agreeFully, 'The ions stay as many.'],
+      ['Early class', pollTexts.from.student, agreeLittle, agreeLittle, agreeMostly, agreeFully, ''],
+      ['Early class', pollTexts.from.student, agreeMostly, agreeFully, agreeFully, agreeMostly, 'Litres, not mL!'],
+      ['Noon class', pollTexts.from.team, agreeMostly, agreeMostly, agreeFully, agreeFully, ''],
+      ['Late class', pollTexts.from.team, agreeFully, agreeMostly, agreeLittle, agreeFully, ''],
+      ['Late class', pollTexts.from.student, agreeFully, agreeFully, agreeFully, agreeFully, 'More time to weigh.'],
+    ];
+    await Promise.all(
+      students.map(async (page, seat) => {
+        for (const line of [seat, seat + 3]) {
+          for (const [index, text] of (answers[line] ?? []).entries()) {
+            if (text !== '')
+              await typeInto(page, {
+                sheet: 'Poll',
+                row: pollRows.firstAnswer + line,
+                column: pollColumns.className + index,
+                text,
+              });
+          }
+        }
+      }),
+    );
+    await openView(sidebar, 'Poll');
+    await sidebar.getByText('6 answers').waitFor();
+    await picture(teacher, 'poll');
+    await sidebar.getByText('Litres, not mL!').waitFor();
+  });
+
+  it('leaves the desk with the record written and copied', async () => {
+    await openView(sidebar, 'Record');
+    const text = sidebar.getByLabel('Text of the day');
+    await text.waitFor();
+    await sidebar.getByLabel('In your own words').first().fill('A calm day. Weigh earlier next time.');
+    await sidebar.getByRole('button', { name: 'Keep it in the Record sheet' }).click();
+    await sidebar.getByText('Kept: 3 rows in the Record sheet.').waitFor();
+    spoken = await text.inputValue();
+    const [early, noon, late] = classes.map(({ name }) => spoken.slice(spoken.indexOf(name)));
+    for (const part of [early, noon, late]) expect(part).toMatch(/^[\s\S]*?Present: 3 of 3 teams/);
+    expect(early).toMatch(/Finished: 1 of 3 teams/);
+    expect(noon).toMatch(/Finished: 0 of 3 teams/);
+    expect(early).toMatch(/Moles of solute/);
+    expect(early).toContain('A calm day. Weigh earlier next time.');
+    for (const team of classes.flatMap(({ teams }) => teams)) expect(spoken).not.toContain(team);
+    await sidebar.getByRole('button', { name: 'Copy the text' }).click();
+    await sidebar.getByText(/Copied\.|The text is marked/).waitFor();
+    await picture(teacher, 'record');
+    console.log(`The record of the day:\n${spoken}`);
+    await sidebar.getByRole('complementary', { name: 'Still to do today' }).waitFor({ state: 'hidden' });
+  });
+
+  it('is handed on as a template with the plan and nobody’s data, and used the same day', async () => {
+    const fileName = `Copy of ${school}`;
+    const copy = await Preview.open(browser, bundle, { name: fileName, saved: school1.host.save(), clock });
+    const colleague = await copy.window('teacher');
+    const panel = await openSidebar(colleague);
+    await openView(panel, 'Share');
+    await panel.getByLabel('This is the copy').check();
+    await panel.getByRole('button', { name: 'Empty this copy' }).click();
+    // There are entries of today in it, so the name of the file is asked for.
+    await panel.locator('.field-problem').first().waitFor();
+    await panel.getByLabel('Type the name of this file').fill(fileName);
+    await panel.getByRole('button', { name: 'Empty this copy' }).click();
+    await panel.getByText('The copy is empty and built anew.').waitFor({ timeout: 60_000 });
+    await picture(colleague, 'shared');
+
+    const kept = copy.host.save();
+    const personal = [
+      ...classes.flatMap(({ name, teams }) => [name, ...teams]),
+      'Litres, not mL!',
+      'More time to weigh.',
+      'A calm day',
+      'The ions are spread out.',
+    ];
+    for (const words of personal) {
+      expect(school1.host.save()).toContain(words);
+      expect(kept).not.toContain(words);
+    }
+    const before = school1.planned('Early class', 'Otter').givens;
+    expect(copy.planned('Class 1', 'Team 1').givens).toEqual(before);
+
+    const student = await copy.window('student');
+    const row = copy.rowOf('Class 1', 'Team 1', 'molar mass');
+    await typeInto(student, { sheet: 'Class 1', row, column: at.entry, text: calciumChlorideDihydrate.toFixed(2) });
+    await expect.poll(() => cell(student, row, at.check).textContent()).toBe('on target');
+    await copy.close();
+  });
+});
