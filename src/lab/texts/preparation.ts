@@ -21,7 +21,8 @@ export const preparationTexts = {
     `Spare: ${spare} of solids, stocks and water, ${glassware} of glassware. Change both in the Plan.`,
   solid: (formula: string, purity: string) =>
     purity === '' ? `${formula}, solid` : `${formula}, solid of ${purity} %`,
-  solidNote: (teams: number) => `${count(teams, 'team weighs', 'teams weigh')} its own portion.`,
+  solidNote: (teams: number) =>
+    teams === 1 ? 'One team weighs its own portion.' : `${teams} teams weigh their own portions.`,
   ownStock: (formula: string, strength: string) => `${formula}, ${strength}`,
   ownStockNote: ({ teams, taken }: { teams: number; taken: string }) =>
     `Made by ${count(teams, 'team', 'teams')}; for the dilutions they take ${taken} mL of it in all.`,
