@@ -4,6 +4,7 @@ import { adviceTexts, cautionTexts, codeTexts, confidenceTexts } from './caution
 import type { Formula } from './formula.ts';
 import { type Confidence, type HazardLimit, type ListedHazards, listedHazards } from './listedHazards.ts';
 import { molarMass } from './molarMass.ts';
+import { pictogramsOf } from './pictogramsOf.ts';
 import { notAShare } from './purity.ts';
 
 interface Statement {
@@ -100,7 +101,7 @@ function undiluted(substance: ListedHazards): Hazards {
     const statements = codes.map(({ code, confidence }) => statementOf(bareCode(code), confidence));
     return {
       signalWord: substance.signalWord,
-      pictograms: substance.pictograms.map((digits) => `GHS${digits}`),
+      pictograms: pictogramsOf(codes.map(({ code }) => code)),
       statements: withCare(statements, substance),
     };
   }
@@ -182,7 +183,7 @@ function atStrength(substance: ListedHazards, formula: Formula, massPercent: num
   if (substance.limits.some(({ dependsOnPh }) => dependsOnPh)) {
     statements.push(line(cautionTexts.extremePh, cautionTexts.extremePhAdvice));
   }
-  return { signalWord: signalOf(all), pictograms: pictogramsOf(all), statements };
+  return { signalWord: signalOf(all), pictograms: pictogramsOf(all.map(({ code }) => code)), statements };
 }
 
 /** Grams per mole of the formula as typed, which its strength counts; another hydrate weighs otherwise. */
@@ -232,23 +233,6 @@ const signalOf = (holding: readonly Holding[]): Cautions['signalWord'] => {
   const words = holding.map(({ code }) => codeTexts()[code]?.signal ?? '');
   return words.includes('Danger') ? 'Danger' : words.includes('Warning') ? 'Warning' : '';
 };
-
-/** CLP Article 26, from memory: a skull removes the exclamation mark, corrosion removes it for skin and eyes. */
-function pictogramsOf(holding: readonly Holding[]): readonly string[] {
-  const codes = holding.map(({ code }) => code);
-  const has = (code: string) => codes.includes(code);
-  const pictograms = new Set(
-    codes
-      .filter((code) => !(has('H314') || has('H318')) || !['H315', 'H319'].includes(code))
-      .filter((code) => !has('H334') || !['H317', 'H315', 'H319'].includes(code))
-      .map((code) => codeTexts()[code]?.pictogram ?? '')
-      .filter((digits) => digits !== ''),
-  );
-  if (pictograms.has('06')) pictograms.delete('07');
-  return Array.from(pictograms)
-    .sort()
-    .map((digits) => `GHS${digits}`);
-}
 
 function statementOf(code: string, confidence: Confidence): Statement {
   const text = codeTexts()[code];

@@ -25,7 +25,6 @@ export interface ListedHazards {
   /** Codes of the undiluted substance; undefined where the limits at 100 % say them. */
   readonly codes: readonly { readonly code: string; readonly confidence: Confidence }[] | undefined;
   readonly signalWord: 'Danger' | 'Warning' | '';
-  readonly pictograms: readonly string[];
   readonly confidence: Confidence;
   readonly schoolUse: string;
   readonly limits: readonly HazardLimit[];
@@ -60,16 +59,8 @@ export function listedHazards(): readonly ListedHazards[] {
     .trim()
     .split('\n')
     .map((line) => {
-      const [
-        name = '',
-        spellings = '',
-        codes = '',
-        signal = '',
-        pictograms = '',
-        confidence,
-        schoolUse = '',
-        limits = '',
-      ] = line.split('|');
+      const [name = '', spellings = '', codes = '', signal = '', confidence, schoolUse = '', limits = ''] =
+        line.split('|');
       return {
         name,
         spellings: spellings.split(' '),
@@ -84,7 +75,6 @@ export function listedHazards(): readonly ListedHazards[] {
                   confidence: (pair.split(':')[1] ?? 'm') as Confidence,
                 })),
         signalWord: signal === 'Danger' || signal === 'Warning' ? signal : '',
-        pictograms: pictograms.split(' ').filter((digits) => digits !== ''),
         confidence: confidence as Confidence,
         schoolUse,
         limits: limits === '' ? [] : limits.split(';').map(limitOf),

@@ -1,8 +1,10 @@
-import { type Cautions, cautions } from './cautions.ts';
+import type { Percent } from '../measurement/quantity.ts';
+import type { Cautions } from './cautions.ts';
+import { cautionsAt } from './cautionsAt.ts';
 import { adviceTexts, cautionTexts } from './cautionTexts.ts';
 import type { Formula } from './formula.ts';
 
-/** Cautions for a substance as it stands in the bottle, as short as fits beside its name. */
+/** Cautions for a substance or a solution of it, as short as fits beside its name. */
 export interface ShortCautions {
   readonly listing: Cautions['listing'];
   readonly signalWord: Cautions['signalWord'];
@@ -37,12 +39,14 @@ const rank = (code: string): number => {
 /**
  * The gravest of what is known of a substance, and what to do about it.
  * Sources and matching are those of `cautions`. The safety data sheet stays above all of it.
+ *
+ * @param massPercent - Grams of the substance in 100 g of solution; as it stands in the bottle where left out.
  */
-export function shortCautions(formula: Formula): ShortCautions {
-  const found = cautions(formula);
-  // Without a strength there is nothing that could be refused.
-  if (!found.ok) throw new Error(`Expected cautions without a strength, received ${found.error.code}.`);
-  const { listing, signalWord, statements } = found.value;
+export function shortCautions(formula: Formula, massPercent?: Percent): ShortCautions {
+  const { listing, signalWord, statements } = cautionsAt(
+    formula,
+    massPercent === undefined ? 'undiluted' : { massPercent },
+  );
   if (listing === 'unlisted') return { listing, signalWord, statements: [], advice: '', use: '', otherForm: '' };
   const [otherForm = ''] = listing === 'listed' ? [] : statements.map(({ text }) => text);
   const known = statements.filter(({ text, code }) => text !== '' && text !== otherForm && code !== '');

@@ -1,3 +1,4 @@
+import type { Pictogram } from '../chemistry/pictogramsOf.ts';
 import type { PeriodPlan } from '../lab/periodPlan.ts';
 import type { PollAnswer } from '../lab/poll/pollAnswer.ts';
 import type { Label } from '../lab/preparation/labels.ts';
@@ -171,6 +172,8 @@ export interface PreparationView {
       readonly withSpare: number | null;
       readonly unit: string;
       readonly note: string;
+      /** In the first row of what cautions are for; left out where there are none. */
+      readonly pictograms?: readonly Pictogram[];
     }[];
   }[];
   readonly labels: readonly Label[];

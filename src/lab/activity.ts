@@ -74,11 +74,21 @@ export interface ChosenStep extends StepBase {
 export interface ToldStep extends StepBase {
   readonly kind: 'told';
 }
-/** The cautions of the substance, read and ticked: bench rows wait for it. */
+/** What a team handles, by the names of the givens that say it; with a formula alone it is the substance undiluted. */
+export interface Substance {
+  readonly formula: string;
+  /** The substance itself is handled, because it is weighed. */
+  readonly solid?: true;
+  /** Of a concentrated reagent, as its label has it. */
+  readonly massPercent?: string;
+  /** Of the strongest solution that is handled or made. */
+  readonly molarity?: string;
+}
+
+/** The cautions of what is handled, read and ticked: bench rows wait for it. */
 export interface TickedStep extends StepBase {
   readonly kind: 'ticked';
-  /** Names of the givens that say what is in the bottle; without a mass percent it is the substance undiluted. */
-  readonly substance: { readonly formula: string; readonly massPercent?: string };
+  readonly substance: Substance;
 }
 
 export type Step = CalculatedStep | MeasuredStep | OrderedStep | ChosenStep | ToldStep | TickedStep;

@@ -147,15 +147,8 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
   }
 
   function judgeTicked({ substance }: TickedStep, cell: CellValue): Partial<JudgedRow> {
-    const { formula, massPercent } = substance;
-    const lines = cautionWords({
-      formula: givens[formula],
-      decimalMark: settings.decimalMark,
-      ...(massPercent === undefined ? {} : { massPercent: givens[massPercent] }),
-    });
-    const isConcentrated = massPercent !== undefined;
-    const maker = settings.studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly;
-    return checkTick(cell, isConcentrated ? `${maker}\n${lines}` : lines);
+    const { decimalMark, studentsDilute } = settings;
+    return checkTick(cell, cautionWords({ substance, givens, decimalMark, studentsDilute }));
   }
 
   /** The step with the team's numbers, or what to say of what is wrong, or of the row that it waits for. */

@@ -243,6 +243,7 @@ export const texts = {
     formula: 'Formula',
     formulaHint: 'As you write it, such as Na2SO4 or CuSO4·5H2O.',
     molarMass: (gramsPerMole: string) => `= ${gramsPerMole} g/mol`,
+    asInBottle: 'As it stands in the bottle. Each team reads the cautions for what it handles.',
     plannerCaution: 'Why we do not propose it:',
     unlisted: 'Not in our list, so we can say nothing about its hazards. That does not mean it is harmless.',
     defer:

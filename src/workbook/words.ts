@@ -25,6 +25,7 @@ export const words = {
     how: 'Type in the tinted cells of your team, with or without a unit. The check stands beside them.',
     caution: ({ formula, signalWord }: { formula: string; signalWord: string }) =>
       signalWord === '' ? `${formula}: no signal word is known here.` : `${formula}: ${signalWord}.`,
+    cautionUpTo: ({ formula, strength }: { formula: string; strength: string }) => `${formula} up to ${strength}`,
     cautionUnlisted: (formula: string) => `${formula}: not listed here, so treat it as harmful.`,
     deferring: 'Read the safety data sheet first; local rules decide.',
     find: 'Find your team',

@@ -17,6 +17,7 @@ describe('allActivities', () => {
       expect(activity.extension).toMatch(/^[A-Z].*\?$/);
       const ids = activity.steps.map((step) => step.id);
       expect(new Set(ids).size).toBe(ids.length);
+      const { numbers } = activity;
       const givens = activity.givens.map(({ name }) => name);
       expect(new Set(givens).size).toBe(givens.length);
       activity.steps.forEach((step, at) => {
@@ -69,7 +70,16 @@ describe('allActivities', () => {
           }
           case 'ticked':
             expect(at, 'the cautions come first').toBe(0);
-            for (const given of Object.values(step.substance)) expect(givens).toContain(given);
+            for (const given of Object.values({ ...step.substance, solid: 'formula' })) expect(givens).toContain(given);
+            expect(step.substance.solid === true, 'the solid is weighed').toBe(
+              numbers.solid !== undefined || numbers.residue !== undefined,
+            );
+            expect(step.substance.massPercent).toBe(numbers.reagent?.massPercent);
+            expect(step.substance.molarity).toBe(
+              (numbers.solid ?? numbers.residue)?.molarity ??
+                (numbers.dilution ?? numbers.serial)?.stock ??
+                numbers.reagent?.target,
+            );
             break;
           case 'told':
             expect(step.shown.length).toBeGreaterThan(0);

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { readCsv } from '../../scripts/generate/csv.ts';
 import { activityById, allActivities } from '../../src/lab/activities.ts';
+import type { Substance } from '../../src/lab/activity.ts';
 import { cautionWords } from '../../src/lab/cautionWords.ts';
 import { checkTeam } from '../../src/lab/checkTeam.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
@@ -79,9 +81,131 @@ describe('the row of cautions', () => {
 
   it('never makes an unknown substance look harmless', () => {
     for (const formula of ['XeF4', 'no formula', '']) {
-      const words = cautionWords({ formula, decimalMark: 'point' });
-      expect(words).toMatch(/safety data sheet/);
-      expect(words).not.toMatch(/not classified/i);
+      for (const molarity of ['0.001', '1', '']) {
+        const words = wordsOf({ formula: 'formula', solid: true, molarity: 'molarity' }, { formula, molarity });
+        expect(words).toMatch(/safety data sheet/);
+        expect(words).not.toMatch(/not classified/i);
+      }
+    }
+  });
+});
+
+const wordsOf = (substance: Substance, givens: Readonly<Record<string, string>>) =>
+  cautionWords({ substance, givens, decimalMark: 'point', studentsDilute: false });
+/** What a team reads beside the first row of an activity, with its starting numbers changed. */
+function readIn(id: string, changed: Readonly<Record<string, string>>): string {
+  const activity = activityById(id);
+  const first = activity?.steps[0];
+  if (activity === undefined || first?.kind !== 'ticked') throw new Error(`no activity ${id}`);
+  return wordsOf(first.substance, { ...startingGivens(activity), ...changed });
+}
+const codesIn = (words: string) => [...words.matchAll(/^(E?U?H\d{3}\w*): /gm)].map(([, code]) => code);
+
+/*
+ * CLP Annex VI Table 3 and Annex I as copied to hazard-limits.csv. g/mL at 20 °C: density.csv, between two of its lines;
+ * molarity = 10 × percent × density / molar mass, so that 25 % HCl is 7.70 mol/L and 5 % NaOH 1.32 mol/L.
+ */
+describe('cautions of what is handled', () => {
+  it.each([
+    { formula: 'HCl', stock: '8.00', codes: ['H314', 'H335'], signal: 'Danger' },
+    { formula: 'HCl', stock: '4.00', codes: ['H315', 'H319', 'H335'], signal: 'Warning' },
+    { formula: 'HCl', stock: '2.00', codes: [], signal: 'no signal word' },
+    { formula: 'NaOH', stock: '2.00', codes: ['H314'], signal: 'Danger' },
+    { formula: 'NaOH', stock: '0.300', codes: ['H315', 'H319'], signal: 'Warning' },
+    { formula: 'NaOH', stock: '0.100', codes: [], signal: 'no signal word' },
+    { formula: 'H2SO4', stock: '2.00', codes: ['H314'], signal: 'Danger' },
+    { formula: 'H2SO4', stock: '1.00', codes: ['H315', 'H319'], signal: 'Warning' },
+    { formula: 'NH3', stock: '2.00', codes: ['H315', 'H318'], signal: 'Danger' },
+    { formula: 'AgNO3', stock: '0.100', codes: ['H315', 'H319'], signal: 'Warning' },
+    { formula: 'CoCl2·6H2O', stock: '0.100', codes: ['H350i', 'H360F'], signal: 'Danger' },
+  ])('are those of $stock mol/L $formula where a stock is diluted', ({ formula, stock, codes, signal }) => {
+    for (const id of ['dilution', 'serial dilution']) {
+      const words = readIn(id, { formula, 'stock molarity': stock });
+      expect(codesIn(words)).toEqual(codes);
+      expect(words.split('\n')[0]).toMatch(new RegExp(`, ${stock} mol/L: ${signal}$`));
+      expect(words).not.toContain(', solid:');
+      expect(words).toMatch(deferring);
+    }
+  });
+
+  it('has a published limit beside each strength of that table', () => {
+    const limits = readCsv('tests/published/hazard-limits.csv');
+    const from = (formula: string, code: string) =>
+      limits.filter((row) => row.formula === formula && row.h_code === code).map((row) => Number(row.from_percent));
+    expect(Math.min(...from('HCl', 'H314'))).toBe(25);
+    expect(Math.min(...from('HCl', 'H315'))).toBe(10);
+    expect(Math.min(...from('NaOH', 'H314'))).toBe(2);
+    expect(Math.min(...from('NaOH', 'H315'))).toBe(0.5);
+    expect(Math.min(...from('H2SO4', 'H314'))).toBe(15);
+    expect(Math.min(...from('H2SO4', 'H315'))).toBe(5);
+  });
+
+  it('are those of the solid first, and of the solution where it is told otherwise, wherever a solid is weighed', () => {
+    const cases = [
+      ['stock and dilution', 'stock molarity'],
+      ['solution from a solid', 'molarity'],
+      ['bench reading', 'molarity'],
+      ['weighed residue', 'molarity'],
+    ] as const;
+    for (const [id, given] of cases) {
+      const words = readIn(id, { formula: 'NaOH', [given]: '0.300' });
+      const [solid = '', solution = ''] = words.split(/^(?=sodium hydroxide, 0\.300)/m);
+      expect([id, codesIn(solid)]).toEqual([id, ['H290', 'H314']]);
+      expect([id, codesIn(solution)]).toEqual([id, ['H315', 'H319']]);
+      expect(solid).toMatch(/^sodium hydroxide, solid: Danger\n/);
+      expect(solution).toMatch(/^sodium hydroxide, 0\.300 mol\/L: Warning\n/);
+      expect(words.match(/Use in schools/g)).toHaveLength(1);
+      expect(words.match(/This is no safety data sheet/g)).toHaveLength(1);
+    }
+  });
+
+  it('are those of the bottle first where the reagent is concentrated, then of what is made', () => {
+    const words = readIn('concentrated reagent', { 'target molarity': '4.00' });
+    const [bottle = '', made = ''] = words.split(/^(?=hydrochloric acid, 4)/m);
+    expect(bottle).toContain('hydrochloric acid, 37.2 % in the bottle: Danger');
+    expect(codesIn(bottle)).toEqual(['H314', 'H335']);
+    expect(codesIn(made)).toEqual(['H315', 'H319', 'H335']);
+  });
+
+  it('say at every strength how sure they are, and what is not known', () => {
+    const words = readIn('dilution', { formula: 'AgNO3', 'stock molarity': '0.100' });
+    expect(words).toMatch(/^H315: .*\(harmonised, CLP Annex VI\)$/m);
+    expect(words).toMatch(/^Not known at this strength: .*H410/m);
+    expect(readIn('dilution', { formula: 'KBr' })).toContain('could not be confirmed');
+  });
+
+  it('are those of the substance itself where the strength cannot be read or is missing', () => {
+    for (const stock of ['', 'strong', '4 g', '-1']) {
+      expect([stock, codesIn(readIn('dilution', { formula: 'NaOH', 'stock molarity': stock }))]).toEqual([
+        stock,
+        ['H290', 'H314'],
+      ]);
+    }
+    const bottle = { formula: 'formula', massPercent: 'share' };
+    expect(codesIn(wordsOf(bottle, { formula: 'HCl', share: '372' }))).toContain('H314');
+  });
+
+  it('keep what was typed, with its unit and its decimal mark', () => {
+    expect(readIn('dilution', { formula: 'HCl', 'stock molarity': '4000 mmol/L' })).toContain(
+      'hydrochloric acid, 4000 mmol/L: Warning',
+    );
+    const comma = cautionWords({
+      substance: { formula: 'formula', molarity: 'molarity' },
+      givens: { formula: 'HCl', molarity: '4,00' },
+      decimalMark: 'comma',
+      studentsDilute: false,
+    });
+    expect(comma).toContain('hydrochloric acid, 4,00 mol/L: Warning');
+  });
+
+  it('are never weaker than what is handled: every stronger solution of a listed substance keeps the signal word', () => {
+    const order = ['no signal word', 'Warning', 'Danger'];
+    for (const { formula = '' } of readCsv('tests/published/reagents.csv')) {
+      const ranks = ['0.001', '0.01', '0.1', '0.5', '1', '3', '6', '12'].map((stock) => {
+        const [head = ''] = readIn('dilution', { formula, 'stock molarity': stock }).split('\n');
+        return order.findIndex((word) => head.endsWith(word));
+      });
+      expect([formula, ranks]).toEqual([formula, [...ranks].sort((one, other) => one - other)]);
     }
   });
 });

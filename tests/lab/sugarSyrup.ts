@@ -24,7 +24,7 @@ export const sugarSyrup = (): Activity => ({
   ],
   numbers: { formula: 'formula', solid: { molarity: 'molarity', flask: 'flask' } },
   steps: [
-    cautionsRead({ aim, substance: { formula: 'formula' } }),
+    cautionsRead({ aim, substance: { formula: 'formula', solid: true, molarity: 'molarity' } }),
     molarMassStep(),
     molesStep(names),
     massStep(names),

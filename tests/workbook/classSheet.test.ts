@@ -1,5 +1,6 @@
 import { HyperFormula } from 'hyperformula';
 import { describe, expect, it } from 'vitest';
+import { activityById } from '../../src/lab/activities.ts';
 import { activityInUse } from '../../src/workbook/activityInUse.ts';
 import { cautionLine } from '../../src/workbook/cautionLine.ts';
 import { linkProblems } from '../../src/workbook/linkProblems.ts';
@@ -25,6 +26,21 @@ describe('cautionLine', () => {
     const line = cautionLine(lesson, [{ ...first, givens: { ...first.givens, formula: 'NaOH' } }, ...rest]);
     expect(line.match(/KBr:/g)).toHaveLength(1);
     expect(line.match(/NaOH:/g)).toHaveLength(1);
+  });
+  // CLP Annex VI: sodium hydroxide is corrosive from 2 %, about 0.51 mol/L, and irritant from 0.5 %, about 0.13 mol/L.
+  it('goes by the strongest stock of the class where teams only dilute', () => {
+    const activity = activityById('dilution');
+    if (activity === undefined) throw new Error('no dilution');
+    const lineOf = (...stocks: readonly string[]) =>
+      cautionLine(
+        { ...lesson, activity },
+        withGivens({ formula: 'NaOH' })
+          .slice(0, stocks.length)
+          .map((team, place) => ({ ...team, givens: { ...team.givens, 'stock molarity': stocks[place] ?? '' } })),
+      );
+    expect(lineOf('0.100', '0.300')).toMatch(/^NaOH up to 0\.300 mol\/L: Warning\..*Wear gloves/);
+    expect(lineOf('2.00', '0.300')).toMatch(/^NaOH up to 2\.00 mol\/L: Danger\..*Wear goggles/);
+    expect(lineOf('0.100', 'strong')).toMatch(/^NaOH: Danger\./);
   });
   it('stands as text under the title of each class', () => {
     const sheets = planWorkbook(lesson).sheets.filter(({ role }) => role.kind === 'class');

@@ -27,9 +27,10 @@ export function readPaper(): Outcome<PaperView> {
           shown:
             step.kind === 'ticked'
               ? cautionWords({
-                  formula: team.givens[step.substance.formula],
-                  massPercent: team.givens[step.substance.massPercent ?? ''],
+                  substance: step.substance,
+                  givens: team.givens,
                   decimalMark: markOf(plan),
+                  studentsDilute: settings['concentrated reagents'] === 'students',
                 })
               : shownWords(step, team.givens),
           unit: step.unit,

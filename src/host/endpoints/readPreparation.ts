@@ -28,12 +28,13 @@ export function readPreparation(): Outcome<PreparationView> {
         title: preparationTexts.sections[name],
         rows: rows
           .filter(({ section }) => section === name)
-          .map(({ what, amount, withSpare, unit, note }) => ({
+          .map(({ what, amount, withSpare, unit, note, pictograms }) => ({
             what,
             unit,
             note,
             amount: amount ?? null,
             withSpare: withSpare ?? null,
+            ...(pictograms === undefined ? {} : { pictograms }),
           })),
       }))
       .filter((section) => section.rows.length > 0),

@@ -19,7 +19,7 @@ export const benchReading = (): Activity => ({
   ],
   numbers: { formula: 'formula', solid: { molarity: 'molarity', flask: 'flask' } },
   steps: [
-    cautionsRead({ aim, substance: { formula: 'formula' } }),
+    cautionsRead({ aim, substance: { formula: 'formula', solid: true, molarity: 'molarity' } }),
     molarMassStep(),
     molesStep(names),
     massStep(names),

@@ -35,7 +35,7 @@ export const concentratedReagent = (): Activity => ({
     reagent: { massPercent: 'mass percent', density: 'density', target: 'target molarity', volume: 'target volume' },
   },
   steps: [
-    cautionsRead({ aim, substance: { formula: 'formula', massPercent: 'mass percent' } }),
+    cautionsRead({ aim, substance: { formula: 'formula', massPercent: 'mass percent', molarity: 'target molarity' } }),
     molarMassStep(),
     calculated({
       id: 'reagent molarity',

@@ -25,7 +25,7 @@ export const dilutionAlone = (): Activity => ({
     dilution: { stock: 'stock molarity', target: 'target molarity', volume: 'target volume' },
   },
   steps: [
-    cautionsRead({ aim, substance: { formula: 'formula' } }),
+    cautionsRead({ aim, substance: { formula: 'formula', molarity: 'stock molarity' } }),
     factorStep(names),
     stockVolumeStep(names),
     waterVolumeStep(names),

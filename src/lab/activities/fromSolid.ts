@@ -42,7 +42,7 @@ const fromSolid = ({ id, title, aim, extension, formula, start, impure, hydrate,
       solid: { molarity: 'molarity', flask: 'flask', ...(impure ? { purity: 'purity' } : {}) },
     },
     steps: [
-      cautionsRead({ aim, substance: { formula: 'formula' } }),
+      cautionsRead({ aim, substance: { formula: 'formula', solid: true, molarity: 'molarity' } }),
       molarMassStep(),
       molesStep(names),
       massStep(names),

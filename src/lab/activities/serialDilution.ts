@@ -53,7 +53,7 @@ export const serialDilution = (): Activity => ({
   ],
   numbers: { formula: 'formula', serial: { stock: 'stock molarity', portion: 'portion', flask: 'flask' } },
   steps: [
-    cautionsRead({ aim, substance: { formula: 'formula' } }),
+    cautionsRead({ aim, substance: { formula: 'formula', molarity: 'stock molarity' } }),
     flaskStep({ id: 'first flask', title: 'Molarity in the first flask' }),
     flaskStep({ id: 'second flask', title: 'Molarity in the second flask', from: 'first flask' }),
     flaskStep({ id: 'third flask', title: 'Molarity in the third flask', from: 'second flask' }),

@@ -38,7 +38,7 @@ export function stockAndDilution({ fromRealStock }: Variant): Activity {
       dilution: { stock: 'stock molarity', target: 'target molarity', volume: 'target volume' },
     },
     steps: [
-      cautionsRead({ aim, substance: { formula: 'formula' } }),
+      cautionsRead({ aim, substance: { formula: 'formula', solid: true, molarity: 'stock molarity' } }),
       molarMassStep(),
       molesStep(solid),
       massStep(solid),

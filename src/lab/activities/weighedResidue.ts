@@ -20,7 +20,7 @@ export const weighedResidue = (): Activity => ({
   ],
   numbers: { formula: 'formula', residue: { molarity: 'molarity', portion: 'portion' } },
   steps: [
-    cautionsRead({ aim, substance: { formula: 'formula' } }),
+    cautionsRead({ aim, substance: { formula: 'formula', solid: true, molarity: 'molarity' } }),
     molarMassStep(),
     molesStep(names),
     { ...massStep(names), title: 'Mass that should stay' },

@@ -110,10 +110,7 @@ export function dayPreparation({ activity, teams, shelf, settings }: DayInput): 
     glassware: glasswareCounts(uses, { shelf, spare: glasswareSpare }),
     balance: balanceNeed(uses, shelf),
     waterMl: roundedUp((filledMl + madeMl) * (1 + spare), 10),
-    cautions: cautionBlocks(
-      uses,
-      new Set(staffMade.filter(({ from }) => from.kind === 'solid').map(({ formula }) => formula.text)),
-    ),
+    cautions: cautionBlocks(uses, staffMade),
     problems,
   };
 }

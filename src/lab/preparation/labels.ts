@@ -1,9 +1,10 @@
 import type { Cautions } from '../../chemistry/cautions.ts';
+import { cautionsAt } from '../../chemistry/cautionsAt.ts';
+import { type Pictogram, pictogramNamed } from '../../chemistry/pictogramsOf.ts';
 import type { Formula } from '../../chemistry/readFormula.ts';
 import { decimalText } from '../decimalText.ts';
 import { listedSolutes } from '../solutes.ts';
-import { pictogramWords, preparationTexts as words } from '../texts/preparation.ts';
-import { cautionsAt, certain } from './cautionBlocks.ts';
+import { preparationTexts as words } from '../texts/preparation.ts';
 import type { DayPreparation } from './dayPreparation.ts';
 
 /** One label for a bottle, flask or jar that is not the supplier's own. Date and initials are written in or printed. */
@@ -13,8 +14,7 @@ export interface Label {
   readonly formula: string;
   readonly strength: string;
   readonly signalWord: string;
-  /** Pictograms by code and name. */
-  readonly pictograms: readonly string[];
+  readonly pictograms: readonly Pictogram[];
   /** Statements with their codes, and what is not known. */
   readonly statements: readonly string[];
   /** What to wear and to do, without the deferring line. */
@@ -54,7 +54,7 @@ export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): rea
     named.push({
       formula,
       strength: words.solidStrength,
-      cautions: certain(formula, undefined),
+      cautions: cautionsAt(formula, 'undiluted'),
       whose: words.forDay,
       copies: 1,
     });
@@ -64,17 +64,28 @@ export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): rea
     named.push({
       formula,
       strength: molar(solution),
-      cautions: cautionsAt(formula, molarity),
+      cautions: cautionsAt(formula, { molarity }),
       whose: words.forDay,
       copies: fillings,
     });
   }
-  for (const { team, made, diluted } of day.uses) {
+  for (const { team, formula, poured, made, diluted } of day.uses) {
+    // Set out in a small vessel for each team: a bottle of the supplier's has a label of its own.
+    if (poured) {
+      const { massPercent } = poured;
+      named.push({
+        formula,
+        strength: words.bottleStrength(number(massPercent)),
+        cautions: cautionsAt(formula, { massPercent }),
+        whose: `${team.className} · ${team.team}`,
+        copies: 1,
+      });
+    }
     for (const portion of [...(made ? [made] : []), ...diluted]) {
       named.push({
         formula: portion.formula,
         strength: molar(portion),
-        cautions: cautionsAt(portion.formula, portion.molarity),
+        cautions: cautionsAt(portion.formula, { molarity: portion.molarity }),
         whose: `${team.className} · ${team.team}`,
         copies: 1,
       });
@@ -95,7 +106,7 @@ function labelOf({ formula, strength, cautions, whose, copies }: Named): Label {
     formula: formula.text,
     strength,
     signalWord,
-    pictograms: pictograms.map((code) => `${code} ${pictogramWords[code] ?? ''}`.trim()),
+    pictograms: pictograms.map(pictogramNamed),
     statements: told.filter(({ text }) => text !== '').map(({ text }) => text.replace(sureness, '')),
     advice: [...advice],
     deferring: statements[statements.length - 1]?.advice ?? '',

@@ -1,3 +1,4 @@
+import { type Pictogram, pictogramNamed } from '../../chemistry/pictogramsOf.ts';
 import { decimalText } from '../decimalText.ts';
 import { preparationTexts as words } from '../texts/preparation.ts';
 import type { CautionBlock } from './cautionBlocks.ts';
@@ -15,6 +16,8 @@ export interface PreparationRow {
   readonly withSpare: number | undefined;
   readonly unit: string;
   readonly note: string;
+  /** Of a substance and its strength, in the first of its rows. */
+  readonly pictograms?: readonly Pictogram[];
 }
 
 /** With fewer teams than this a total gives away what one of them has to find. */
@@ -216,5 +219,6 @@ const cautionRowsOf = ({ formula, form, cautions }: CautionBlock, number: Number
       withSpare: undefined,
       unit: index === 0 ? cautions.signalWord || words.noSignal : '',
       note: words.fullLine(text, advice),
+      ...(index === 0 && cautions.pictograms.length > 0 ? { pictograms: cautions.pictograms.map(pictogramNamed) } : {}),
     }),
   );

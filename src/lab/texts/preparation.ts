@@ -123,16 +123,3 @@ export const preparationTexts = {
   bottleStrength: (massPercent: string) => `${massPercent} % by mass`,
   forDay: 'for the day',
 } as const;
-
-/** Pictograms by their GHS code, in words: a printed label has room for words and not for pictures of ours. */
-export const pictogramWords: Readonly<Record<string, string>> = {
-  GHS01: 'exploding bomb',
-  GHS02: 'flame',
-  GHS03: 'flame over circle',
-  GHS04: 'gas cylinder',
-  GHS05: 'corrosion',
-  GHS06: 'skull and crossbones',
-  GHS07: 'exclamation mark',
-  GHS08: 'health hazard',
-  GHS09: 'environment',
-};

@@ -7,6 +7,9 @@ export const tickTexts = {
   noFormula: 'We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.',
   staffOnly: 'Your teacher makes this solution. You work it out and watch.',
   withTeacher: 'Only with your teacher beside you, and only as your school’s own assessment allows.',
+  solid: 'solid',
+  inBottle: (share: string): string => `${share} in the bottle`,
+  noSignal: 'no signal word',
   waitForTick: (row: string): string => `Wait at the bench. Read the cautions and tick “${row}” first.`,
 } as const;
 

@@ -67,6 +67,7 @@ export function soluteFields({ solutes, pick, picked, settled }: SoluteParts): {
     const planner = solute?.caution || words.planner;
     caution.replaceChildren(
       ...(planner === '' ? [] : [element('p', {}, element('strong', {}, texts.plan.plannerCaution), ` ${planner}`)]),
+      element('p', { class: 'hint' }, texts.plan.asInBottle),
       ...(words.signalWord === '' ? [] : [element('p', {}, element('strong', {}, words.signalWord))]),
       element('ul', {}, ...words.statements.map((statement) => element('li', {}, statement))),
       ...(words.advice === '' ? [] : [element('p', {}, words.advice)]),
