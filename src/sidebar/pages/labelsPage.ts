@@ -3,6 +3,7 @@ import { callHost } from '../callHost.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
+import { pictogramRow } from '../page/pictogramRow.ts';
 import { texts } from '../texts.ts';
 import type { OpenedPage } from './openedPage.ts';
 import { readingPage } from './readingPage.ts';
@@ -60,7 +61,7 @@ function labelItem(label: Label, date: string): HTMLElement {
     element('p', { class: 'label-name' }, name === formula ? formula : `${name}, ${formula}`),
     element('p', { class: 'label-strength' }, strength),
     element('p', { class: 'label-signal' }, signalWord === '' ? words.noSignal : signalWord),
-    pictograms.length > 0 && element('p', { class: 'label-pictograms' }, pictograms.join(' · ')),
+    pictograms.length > 0 && pictogramRow(pictograms),
     element('ul', {}, ...statements.map((statement) => element('li', {}, statement))),
     advice.length > 0 && element('p', {}, advice.join(' ')),
     element('p', { class: 'label-deferring' }, deferring),

@@ -1,6 +1,7 @@
 import type { PreparationView } from '../../host/calls.ts';
 import { decimalText } from '../../lab/decimalText.ts';
 import { element } from '../page/element.ts';
+import { pictogramRow } from '../page/pictogramRow.ts';
 import { texts } from '../texts.ts';
 
 type Section = PreparationView['sections'][number];
@@ -52,6 +53,7 @@ function cautionList({ rows }: Section): HTMLElement {
         'div',
         { class: 'caution-block' },
         element('h3', {}, what),
+        ...own.flatMap(({ pictograms }) => (pictograms ? [pictogramRow(pictograms)] : [])),
         element('p', { class: 'signal' }, own.find(({ unit }) => unit !== '')?.unit ?? ''),
         element('ul', {}, ...own.map(({ note }) => element('li', {}, note))),
       );
