@@ -42,20 +42,20 @@ export const concentrationUnits: readonly string[] = [
   'mol/kg',
 ];
 
+/** One spelling of a unit; the normal form has turned each sign for micro into the Greek letter. */
 const plain = (text: string): string =>
   text
     .normalize('NFKC')
     .replace(/[\s()]/g, '')
-    .replace(/μ/g, 'u')
-    .replace(/µ/g, 'u')
-    .replace(/l(?=$|\/)/g, 'L')
-    .replace(/^(w\/[wv]|m\/[mv])%$/, '%$1')
-    .replace(/^%m\/m$/, '%w/w')
-    .replace(/^%m\/v$/, '%w/v');
+    .replace('μ', 'u')
+    .replace(/l/g, 'L')
+    .replace(/(w\/[wv]|m\/[mv])%/, '%$1')
+    .replace('%m/m', '%w/w')
+    .replace('%m/v', '%w/v');
 
 /** Reads a unit of concentration. Fails with `concentration-unit-unknown`, or `percent-unclear` for a bare percent sign. */
 export function readConcentrationUnit(cell: CellValue, argument: string): Result<ConcentrationUnit> {
-  const wanted = typeof cell === 'string' ? plain(cell) : '';
+  const wanted = plain(String(cell));
   for (const kind of Object.keys(units) as ConcentrationKind[]) {
     for (const [symbol, power] of Object.entries(units[kind])) {
       if (plain(symbol) === wanted) return success({ symbol, kind, power });

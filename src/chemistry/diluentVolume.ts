@@ -1,5 +1,4 @@
-import type { Result } from '../errors/result.ts';
-import { finite } from '../measurement/finite.ts';
+import { type Result, success } from '../errors/result.ts';
 import { type Millilitres, millilitres } from '../measurement/quantity.ts';
 import type { Dilution } from './dilution.ts';
 import { stockVolume } from './stockVolume.ts';
@@ -12,5 +11,5 @@ import { stockVolume } from './stockVolume.ts';
  */
 export function diluentVolume(dilution: Dilution): Result<Millilitres> {
   const stock = stockVolume(dilution);
-  return stock.ok ? finite(millilitres(dilution.finalVolume - stock.value), 'target_volume') : stock;
+  return stock.ok ? success(millilitres(dilution.finalVolume - stock.value)) : stock;
 }

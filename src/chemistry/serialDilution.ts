@@ -59,6 +59,7 @@ export function serialDilution({
       advice: 'Type how many dilutions follow each other.',
     });
   }
+  const volumes = finalVolume === undefined ? {} : volumesOf(finalVolume, factor);
   const rows: DilutionStage[] = [];
   for (let stage = 1; stage <= stages; stage += 1) {
     const molarity = molesPerLitre(stock / factor ** stage);
@@ -71,12 +72,12 @@ export function serialDilution({
         advice: 'Nothing is left to dilute after that: take fewer stages or a smaller factor.',
       });
     }
-    const taken = finalVolume === undefined ? undefined : finalVolume / factor;
-    rows.push(
-      finalVolume === undefined || taken === undefined
-        ? { stage, molarity }
-        : { stage, molarity, taken, solvent: finalVolume - taken },
-    );
+    rows.push({ stage, molarity, ...volumes });
   }
   return success(rows);
 }
+
+const volumesOf = (finalVolume: number, factor: number): { readonly taken: number; readonly solvent: number } => ({
+  taken: finalVolume / factor,
+  solvent: finalVolume - finalVolume / factor,
+});

@@ -1,7 +1,8 @@
 import { type Result, success } from '../errors/result.ts';
 import { type MolesPerLitre, type Percent, percent } from '../measurement/quantity.ts';
+import { anhydrousAtoms, type Formula } from './formula.ts';
 import { molarMass } from './molarMass.ts';
-import { type Formula, readFormula } from './readFormula.ts';
+
 import { bottleList, densityList } from './strengths.generated.ts';
 
 interface Point {
@@ -20,7 +21,7 @@ function pointsOf(formula: string): readonly Point[] | undefined {
     ?.split(' ')
     .slice(1)
     .map((pair) => {
-      const [massPercent = '', gramsPerMl = ''] = pair.split(':');
+      const [massPercent, gramsPerMl] = pair.split(':');
       return { massPercent: Number(massPercent), gramsPerMl: Number(gramsPerMl) };
     });
 }
@@ -29,7 +30,7 @@ function pointsOf(formula: string): readonly Point[] | undefined {
 function densityAt(massPercent: number, points: readonly Point[]): number {
   let before = water;
   for (const point of points) {
-    if (massPercent <= point.massPercent) {
+    if (massPercent < point.massPercent) {
       const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
       return before.gramsPerMl + share * (point.gramsPerMl - before.gramsPerMl);
     }
@@ -52,10 +53,9 @@ const densityOfStrongAmmonia = 0.88;
 export function massPercentOf(formula: Formula, molarity: MolesPerLitre): Result<Percent> {
   const written = molarMass(formula);
   if (!written.ok) return written;
-  const dryText = withoutWater(formula.text);
-  const dryFormula = readFormula(dryText);
-  const dry = dryFormula.ok ? molarMass(dryFormula.value) : written;
+  const dry = molarMass({ atoms: anhydrousAtoms(formula) });
   if (!dry.ok) return dry;
+  const dryText = withoutWater(formula.text);
   const points = pointsOf(dryText);
   const strength = (gramsPerMl: number, mass: number) => (molarity * mass) / (10 * gramsPerMl);
   if (points === undefined) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));

@@ -2,9 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { concentrationUnits, readConcentrationUnit } from '../../src/chemistry/concentrationUnit.ts';
 import { conversionNeeds, convertConcentration } from '../../src/chemistry/convertConcentration.ts';
+import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
+import type { Result } from '../../src/errors/result.ts';
 import { gramsPerMillilitre, gramsPerMole } from '../../src/measurement/quantity.ts';
 import { succeeded } from './succeeded.ts';
 
+const messageOf = (result: Result<unknown>): string => (result.ok ? 'no error' : errorText(result.error));
 const unit = (text: string) => succeeded(readConcentrationUnit(text, 'from'));
 const [molarMass, density] = [gramsPerMole(58.44), gramsPerMillilitre(1.05)];
 const convert = (value: number, from: string, to: string) =>
@@ -31,6 +34,35 @@ describe('convertConcentration', () => {
   ] as const)('gives %d %s in %s as %d [by the definitions of the units]', (value, from, to, gives) => {
     expect(Math.abs(succeeded(convert(value, from, to)) / gives - 1)).toBeLessThan(1e-14);
   });
+  it.each([
+    [9, 'mM', 'M', 0.009],
+    [0.7, 'g/dL', 'g/L', 7],
+    [0.3, '% w/w', 'ppm', 3000],
+    [3, 'ppb', '% w/w', 0.0000003],
+  ] as const)('moves only the decimal mark from %d %s to %s: %d', (value, from, to, gives) => {
+    expect(convert(value, from, to)).toEqual({ ok: true, value: gives });
+  });
+  it('counts in mol/kg all that is not solute as solvent', () => {
+    // 10 g of 58.44 g/mol in 90 g of solvent.
+    expect(succeeded(convert(10, '% w/w', 'mol/kg'))).toBeCloseTo(10 / 58.44 / 0.09, 12);
+  });
+  it.each([
+    [100, '% w/w', 'ppm', 1e6],
+    [100, '% w/w', 'g/L', 1050],
+    [1050, 'g/L', '% w/w', 100],
+  ] as const)('takes %d %s, which is nothing but solute, in %s', (value, from, to, gives) => {
+    expect(convert(value, from, to)).toEqual({ ok: true, value: gives });
+  });
+  it.each([
+    [1100, 'g/L', 'mg/dL', 110_000],
+    [100, 'mol/L', 'mmol/L', 100_000],
+    [100, 'mol/L', 'g/L', 5844],
+  ] as const)(
+    'cannot see in %d %s that the solute outweighs its solution, as in %s no mass is known',
+    (value, from, to, gives) => {
+      expect(convert(value, from, to)).toEqual({ ok: true, value: gives });
+    },
+  );
   it('comes back from every unit to every other', () => {
     const any = fc.constantFrom(...concentrationUnits);
     fc.assert(
@@ -60,9 +92,32 @@ describe('convertConcentration', () => {
           });
       }
     }
-    expect(conversionNeeds(unit('% w/w').kind, unit('mol/kg').kind)).toEqual({ formula: true, density: false });
-    expect(conversionNeeds(unit('g/L').kind, unit('mol/L').kind)).toEqual({ formula: true, density: false });
-    expect(conversionNeeds(unit('g/L').kind, unit('ppm').kind)).toEqual({ formula: false, density: true });
+  });
+  it.each([
+    ['amount in volume', 'amount in volume', { formula: false, density: false }],
+    ['amount in solvent', 'amount in solvent', { formula: false, density: false }],
+    ['mass in mass', 'mass in mass', { formula: false, density: false }],
+    ['mass in mass', 'amount in solvent', { formula: true, density: false }],
+    ['mass in volume', 'amount in volume', { formula: true, density: false }],
+    ['mass in volume', 'mass in mass', { formula: false, density: true }],
+    ['mass in mass', 'amount in volume', { formula: true, density: true }],
+    ['amount in volume', 'amount in solvent', { formula: true, density: true }],
+  ] as const)('needs from %s to %s: %o', (from, to, needs) => {
+    expect(conversionNeeds(from, to)).toEqual(needs);
+  });
+  it('says what is needed, and for which pair', () => {
+    const formula = convertConcentration({ value: 1, from: unit('g/L'), to: unit('mol/L') });
+    expect(messageOf(formula)).toBe(
+      'Expected a formula such as KBr for formula, received nothing. ' +
+        'From g/L to mol/L the molar mass is needed: type it.',
+    );
+    expect(!formula.ok && shortErrorText(formula.error)).toBe('⚠ formula needed');
+    const noDensity = convertConcentration({ value: 1, from: unit('ppm'), to: unit('mg/L') });
+    expect(messageOf(noDensity)).toBe(
+      'Expected the density of the solution, such as 1.05 g/mL, for density, received nothing. ' +
+        'From ppm to mg/L the density is needed: type it.',
+    );
+    expect(!noDensity.ok && shortErrorText(noDensity.error)).toBe('⚠ density needed');
   });
   it.each([
     [101, '% w/w', 'ppm'],
@@ -72,15 +127,30 @@ describe('convertConcentration', () => {
     [1050, 'g/L', 'mol/kg'],
     [2e6, 'ppm', 'g/L'],
   ] as const)('refuses %d %s in %s: the solute would outweigh its solution', (value, from, to) => {
-    expect(convert(value, from, to)).toMatchObject({ ok: false, error: { code: 'solute-over-whole' } });
+    expect(messageOf(convert(value, from, to))).toBe(
+      `Expected no more solute than solution for value, received ${value} ${from}. ` +
+        'Look at the units, the density and the powers of ten.',
+    );
   });
   it('takes 0, and refuses less, and a density of 0', () => {
     expect(convert(0, '% w/w', 'mol/L')).toEqual({ ok: true, value: 0 });
-    expect(convert(-1, 'M', 'mM')).toMatchObject({ error: { code: 'below-zero', argument: 'value' } });
-    expect(
-      convertConcentration({ value: 1, from: unit('g/L'), to: unit('ppm'), density: gramsPerMillilitre(0) }),
-    ).toMatchObject({ error: { argument: 'density' } });
-    expect(convert(1e307, 'M', 'µM')).toMatchObject({ error: { code: 'result-not-finite' } });
+    expect(messageOf(convert(-1, 'M', 'mM'))).toBe(
+      'Expected 0 M or more for value, received -1 M. Look at the sign, and at the cell it comes from.',
+    );
+    const weightless = { value: 1, from: unit('g/L'), to: unit('ppm'), density: gramsPerMillilitre(0) };
+    expect(messageOf(convertConcentration(weightless))).toBe(
+      'Expected more than 0 g/mL for density, received 0 g/mL. Look at the sign, and at the cell it comes from.',
+    );
+  });
+  it.each([
+    ['one kind of unit', convert(1e307, 'M', 'µM')],
+    ['amount and mass in a volume', convert(1e308, 'mol/L', 'g/L')],
+    [
+      'mass and volume',
+      convertConcentration({ value: 1, from: unit('% w/w'), to: unit('mg/L'), density: gramsPerMillilitre(1e308) }),
+    ],
+  ])('refuses a result beyond every number, within %s', (_, result) => {
+    expect(result).toMatchObject({ ok: false, error: { code: 'result-not-finite', argument: 'value' } });
   });
 });
 
@@ -97,6 +167,10 @@ describe('readConcentrationUnit', () => {
     ['w/v %', '% w/v'],
     ['% w/w', '% w/w'],
     ['% m/m', '% w/w'],
+    ['m/m %', '% w/w'],
+    ['% (m/v)', '% w/v'],
+    ['m/v %', '% w/v'],
+    ['w/w%', '% w/w'],
     ['ug/mL', 'µg/mL'],
     ['mg/dl', 'mg/dL'],
     ['ppm', 'ppm'],
@@ -106,17 +180,24 @@ describe('readConcentrationUnit', () => {
     expect(succeeded(readConcentrationUnit(typed, 'to')).symbol).toBe(symbol);
   });
   it('shows both readings of a bare percent sign', () => {
-    expect(readConcentrationUnit('%', 'from')).toMatchObject({
-      ok: false,
-      error: { code: 'percent-unclear', argument: 'from' },
-    });
+    expect(messageOf(readConcentrationUnit(' % ', 'from'))).toBe(
+      'Expected one kind of percentage for from, received “ % ”, which could be % w/w or % w/v. ' +
+        'Type % w/w for grams in 100 g, or % w/v for grams in 100 mL.',
+    );
   });
-  it.each(['', 'm', 'N', 'constructor', '__proto__', 5, true, undefined, 'g', 'mol'])(
-    'refuses %s, and lists the units',
+  it('lists the units for any other text', () => {
+    expect(messageOf(readConcentrationUnit('furlongs', 'to'))).toBe(
+      'Expected one of mol/L, M, mmol/L, mM, µmol/L, g/L, mg/L, mg/dL, g/dL, µg/mL, % w/v, % w/w, ppm, ppb, mol/kg ' +
+        'for to, received “furlongs”. Type one of those units.',
+    );
+  });
+  it.each(['', 'm', 'N', 'constructor', '__proto__', 5, true, null, undefined, new Date(0), 'g', 'mol', 'w/w', '%w'])(
+    'refuses %s',
     (typed) => {
-      const read = readConcentrationUnit(typed, 'to');
-      expect(read).toMatchObject({ ok: false, error: { code: 'concentration-unit-unknown' } });
-      for (const symbol of concentrationUnits) expect(!read.ok && read.error.expected).toContain(symbol);
+      expect(readConcentrationUnit(typed, 'to')).toMatchObject({
+        ok: false,
+        error: { code: 'concentration-unit-unknown', argument: 'to' },
+      });
     },
   );
 });

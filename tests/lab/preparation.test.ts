@@ -1,7 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../scripts/generate/csv.ts';
-import { readFormula } from '../../src/chemistry/readFormula.ts';
-import { massPercentOf } from '../../src/chemistry/solutionStrength.ts';
 import { activityById } from '../../src/lab/activities.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
 import { type DayPreparation, dayPreparation } from '../../src/lab/preparation/dayPreparation.ts';
@@ -9,7 +7,6 @@ import { labels } from '../../src/lab/preparation/labels.ts';
 import { preparationRows } from '../../src/lab/preparation/preparationRows.ts';
 import { roundedUp, spareShare, withSparePieces } from '../../src/lab/preparation/spare.ts';
 import type { TeamPlan } from '../../src/lab/setup.ts';
-import { molesPerLitre } from '../../src/measurement/quantity.ts';
 
 const activity = (id: string) => {
   const found = activityById(id);
@@ -287,37 +284,6 @@ describe('stocks that staff make', () => {
       '0.005 mol/L',
       '0.0005 mol/L',
     ]);
-  });
-});
-
-describe('mass percent for cautions', () => {
-  const strength = (formula: string, molarity: number) => {
-    const read = readFormula(formula);
-    const found = read.ok ? massPercentOf(read.value, molesPerLitre(molarity)) : read;
-    if (!found.ok) throw new Error(found.error.code);
-    return found.value;
-  };
-
-  // Each line of the published table, turned round: c = 10 · P · ρ / M gives P back.
-  it.each(
-    readCsv('tests/published/density.csv')
-      .filter(({ temperature_C, substance }) => temperature_C === '20' && substance !== 'water')
-      .map((row) => [row.formula ?? '', Number(row.mass_percent), Number(row.density_g_per_mL)] as const),
-  )('gives %s back at %d %%', (formula, massPercent, density) => {
-    const read = readFormula(formula);
-    if (!read.ok) throw new Error(formula);
-    const perMole = 1 / (strength(formula, 1e-6) / 100 / (1e-6 / (1000 * 0.9982)));
-    const molarity = 10 * massPercent * density * perMole;
-    expect(strength(formula, molarity)).toBeCloseTo(massPercent, 1);
-  });
-
-  it('counts the crystals as they are written, and takes 1.00 g/mL where no density is known', () => {
-    // KBr is not in the table: 0.5 × 119.002 / 10 / 1.00 = 5.95 %
-    expect(strength('KBr', 0.5)).toBeCloseTo(5.95, 2);
-    // CuSO4·5H2O is: 0.5 mol/L is about 7.6 % CuSO4 at 1.079 g/mL, so 0.5 × 249.68 / 10.79 = 11.57 % as written
-    expect(strength('CuSO4·5H2O', 0.5)).toBeCloseTo(11.57, 1);
-    expect(strength('NH3', 14)).toBeLessThan(28);
-    expect(strength('H2SO4', 30)).toBe(100);
   });
 });
 
