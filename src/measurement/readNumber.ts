@@ -1,6 +1,6 @@
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
-import { type CellValue, isBlank } from './cellValue.ts';
+import type { CellValue } from './cellValue.ts';
 import { type DecimalReading, decimalReadings } from './decimalReadings.ts';
 import { type ScannedNumber, scanNumber } from './scanNumber.ts';
 import { shiftedDecimal } from './shiftedDecimal.ts';
@@ -26,11 +26,14 @@ const longestNumber = 60;
  * can be either mark, `number-out-of-range` for what no double holds.
  */
 export function readNumber(cell: CellValue, argument: string, options: NumberOptions = {}): Result<TypedNumber> {
-  if (typeof cell === 'number' && Number.isFinite(cell)) return numberFromCell(cell, argument);
-  if (typeof cell !== 'string' || isBlank(cell) || cell.length > longestNumber) return notANumber(cell, argument);
-  const scanned = scanNumber(cell);
-  if (scanned === undefined || cell.slice(scanned.end).trim() !== '') return notANumber(cell, argument);
-  return numberFromScan(scanned, { cell, argument, options });
+  // A cell that holds a number has lost its trailing zeros; its digits are those of the shortest decimal.
+  const text = typeof cell === 'number' ? String(cell) : cell;
+  if (typeof text !== 'string' || text.length > longestNumber) return notANumber(cell, argument);
+  const scanned = scanNumber(text);
+  if (scanned === undefined || text.slice(scanned.end).trim() !== '') return notANumber(cell, argument);
+  if (typeof cell === 'string') return numberFromScan(scanned, { cell, argument, options });
+  const number = numberFromScan(scanned, { cell: text, argument, options: { decimalMark: 'point' } });
+  return number.ok ? success({ ...number.value, isText: false }) : number;
 }
 
 /** The number of a text that may go on with a unit. Fails like `readNumber`. */
@@ -39,22 +42,21 @@ export function numberFromScan(
   { cell, argument, options }: { readonly cell: string; readonly argument: string; readonly options: NumberOptions },
 ): Result<TypedNumber> {
   const readings = decimalReadings(scanned.body, options.decimalMark);
-  const typed = readings.map((reading) => typedNumber(reading, scanned, cell));
-  const [first, second] = typed;
+  const [first, second] = readings.map((reading) => typedNumber(reading, scanned, cell));
   if (first === undefined) return notANumber(cell, argument);
   if (second !== undefined) {
     const same = options.sameEitherWay;
     if (same === undefined || same(first) !== same(second)) {
-      return twoReadings(cell, argument, [shownReading(readings[0]), shownReading(readings[1])]);
+      return twoReadings(cell, argument, readings.map(shownReading).join(' or '));
     }
   }
-  const isZero = /^[0 ]*$/.test(scanned.body.replace(/[.,]/g, ''));
+  const isZero = !/[1-9]/.test(scanned.body);
   if (!Number.isFinite(first.value) || (first.value === 0 && !isZero)) return outOfRange(cell, argument);
   return success(first);
 }
 
-const shownReading = (reading: DecimalReading | undefined): string =>
-  reading?.fraction === undefined ? (reading?.whole ?? '') : `${reading.whole}.${reading.fraction}`;
+const shownReading = ({ whole, fraction }: DecimalReading): string =>
+  fraction === undefined ? whole : `${whole}.${fraction}`;
 
 function typedNumber({ whole, fraction }: DecimalReading, scanned: ScannedNumber, typed: string): TypedNumber {
   const { exponent, hasExponent, negative } = scanned;
@@ -69,20 +71,10 @@ function typedNumber({ whole, fraction }: DecimalReading, scanned: ScannedNumber
     decimal,
     figures: Math.max(significant.length, 1),
     lastPlace,
-    ambiguousZeros: isWhole && significant !== '' ? significant.length - significant.replace(/0+$/, '').length : 0,
+    ambiguousZeros: isWhole ? significant.length - significant.replace(/0+$/, '').length : 0,
     isText: true,
     typed,
   };
-}
-
-/** A cell that holds a number has lost its trailing zeros; its digits are those of the shortest decimal. */
-function numberFromCell(cell: number, argument: string): Result<TypedNumber> {
-  const typed = String(cell);
-  const scanned = scanNumber(typed);
-  const reading = scanned && decimalReadings(scanned.body, 'point')[0];
-  if (!scanned || !reading) return notANumber(cell, argument);
-  const number = typedNumber(reading, scanned, typed);
-  return success({ ...number, value: cell, isText: false });
 }
 
 const notANumber = (cell: CellValue, argument: string): Result<never> =>
@@ -94,14 +86,14 @@ const notANumber = (cell: CellValue, argument: string): Result<never> =>
     advice: 'Type a number, with digits only and at most one decimal mark.',
   });
 
-const twoReadings = (cell: string, argument: string, [one, other]: readonly [string, string]): Result<never> =>
+const twoReadings = (cell: string, argument: string, both: string): Result<never> =>
   failure({
     code: 'number-two-readings',
     argument,
-    expected: `${one} or ${other}`,
-    received: `${quoted(cell)}, which could be ${one} or ${other}`,
+    expected: both,
+    received: `${quoted(cell)}, which could be ${both}`,
     advice: 'Type it one of those two ways.',
-    brief: `${one} or ${other}`,
+    brief: both,
   });
 
 const outOfRange = (cell: string, argument: string): Result<never> =>

@@ -1,9 +1,9 @@
+import Big from 'big.js';
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import type { CellValue } from './cellValue.ts';
 import { type NumberOptions, numberFromScan, readNumber } from './readNumber.ts';
 import { scanNumber } from './scanNumber.ts';
-import { shiftedDecimal } from './shiftedDecimal.ts';
 import type { TypedNumber } from './typedNumber.ts';
 import { type QuantityKind, unitNamed, unitsOfKind } from './unit.ts';
 
@@ -64,11 +64,13 @@ export function readQuantity(
   if (typeof cell !== 'string' || cell.length > longestQuantity) return refused();
   const scanned = scanNumber(cell);
   if (scanned === undefined) return refused();
-  const number = numberFromScan(scanned, { cell, argument, options });
-  if (!number.ok) return number.error.code === 'number-expected' ? refused() : number;
   const unitTyped = cell.slice(scanned.end).trim();
-  if (unitTyped === '') return withoutUnit(number, kind, { cell, argument });
   const unit = unitNamed(unitTyped);
+  // The units differ by powers of ten, so the unit's power joins the one that was typed.
+  const inDefaultUnit = { ...scanned, exponent: scanned.exponent + (unit?.power ?? 0) };
+  const number = numberFromScan(inDefaultUnit, { cell, argument, options });
+  if (!number.ok) return number.error.code === 'number-expected' ? refused() : number;
+  if (unitTyped === '') return withoutUnit(number, kind, { cell, argument });
   if (unit === undefined) {
     return failure({
       code: 'unit-unknown',
@@ -89,7 +91,7 @@ export function readQuantity(
       brief: `${bareName(kind)} expected, not ${unitTyped}`,
     });
   }
-  return inDefaultUnit(number.value, unit.power, unitTyped, argument);
+  return success({ ...number.value, unit: unitTyped });
 }
 
 function withoutUnit(
@@ -109,7 +111,7 @@ function percentTwoReadings(
   number: TypedNumber,
   { cell, argument }: { readonly cell: CellValue; readonly argument: string },
 ): Result<never> {
-  const asPercent = Number(`${number.decimal.split('e')[0]}e${Number(number.decimal.split('e')[1] ?? 0) + 2}`);
+  const asPercent = new Big(number.decimal).times(100).toNumber();
   const both = `${number.value} % or ${asPercent} %`;
   return failure({
     code: 'percent-two-readings',
@@ -120,27 +122,3 @@ function percentTwoReadings(
     brief: both,
   });
 }
-
-function inDefaultUnit(number: TypedNumber, power: number, unit: string, argument: string): Result<TypedQuantity> {
-  if (power === 0) return success({ ...number, unit });
-  const digits = number.decimal.replace(/e.*$/, '').replace(/[-.]/g, '');
-  const decimal = shiftedDecimal({
-    digits: number.lastPlace > 0 ? digits.slice(0, digits.length - zerosAdded(number)) || '0' : digits,
-    lastPlace: number.lastPlace + power,
-    negative: number.decimal.startsWith('-'),
-  });
-  const value = Number(decimal);
-  if (!Number.isFinite(value) || (value === 0 && number.value !== 0)) {
-    return failure({
-      code: 'number-out-of-range',
-      argument,
-      expected: 'a number between 10^-300 and 10^300',
-      received: quoted(number.typed),
-      advice: 'Look at its power of ten.',
-    });
-  }
-  return success({ ...number, value, decimal, lastPlace: number.lastPlace + power, unit });
-}
-
-/** Zeros that only fill a plain decimal up to the units place. */
-const zerosAdded = ({ decimal, lastPlace }: TypedNumber): number => (decimal.includes('e') ? 0 : lastPlace);

@@ -35,9 +35,8 @@ export function roundToFigures(number: TypedNumber, { figures, ties = 'even' }: 
   const rounded = exact.prec(figures, ties === 'up' ? 1 : 2);
   const place = rounded.e;
   const decimals = figures - 1 - place;
-  const plain = decimals > 0 ? rounded.toFixed(decimals) : rounded.toFixed();
-  const isClear = place >= smallestPlain && (decimals > 0 || (decimals === 0 && !plain.endsWith('0')));
-  if (isClear) return success(plain);
-  const [digits = ''] = rounded.toExponential(figures - 1).split('e');
-  return success(`${digits} × 10^${place}`);
+  const plain = rounded.toFixed(Math.max(decimals, 0));
+  // A zero at the end of a whole number may or may not be a figure.
+  const isClear = place >= smallestPlain && (decimals > 0 || !plain.endsWith('0'));
+  return success(isClear ? plain : rounded.toExponential(figures - 1).replace(/e\+?/, ' × 10^'));
 }

@@ -10,13 +10,19 @@ export interface ScannedNumber {
   readonly end: number;
 }
 
-const space = /[\s\u00a0\u2000-\u200b\u202f\u205f\u2060\u3000\ufeff]/;
+interface Signs {
+  readonly digit: RegExp;
+  readonly minus: RegExp;
+  readonly plus: RegExp;
+}
+
+const space = /[\s\u200b\u2060]/;
 const digit = /[0-9]/;
-const minus = '-−–‐‑﹣－';
-const plus = '+＋';
-const times = '×xX*·⋅∙✕✖';
-const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
-const apostrophes = "'’";
+const markOrDigit = /[0-9.,]/;
+const apostrophe = /['’]/;
+const times = /[×xX*·⋅∙✕✖]/;
+const onTheLine: Signs = { digit, minus: /[-−–‐‑﹣－]/, plus: /[+＋]/ };
+const raised: Signs = { digit: /[⁰¹²³⁴-⁹]/, minus: /⁻/, plus: /⁺/ };
 
 /** Digits that an exponent may have; more could only be out of range. */
 const exponentDigits = 5;
@@ -27,111 +33,69 @@ const exponentDigits = 5;
  */
 export function scanNumber(text: string): ScannedNumber | undefined {
   let at = 0;
-  const character = () => text.charAt(at);
-  const skipSpaces = () => {
-    while (at < text.length && space.test(character())) at += 1;
+  const isAt = (kind: RegExp): boolean => kind.test(text.charAt(at));
+  const skip = (kind: RegExp) => {
+    while (isAt(kind)) at += 1;
   };
-  const signHere = (): number => {
-    const sign = character() === '' ? 0 : minus.includes(character()) ? -1 : plus.includes(character()) ? 1 : 0;
-    if (sign !== 0) at += 1;
-    return sign;
+  const took = (kind: RegExp): boolean => {
+    const isHere = isAt(kind);
+    if (isHere) at += 1;
+    return isHere;
   };
-  /** An exponent of plain digits; undefined and nothing read where there is none. */
-  const plainExponent = (): number | undefined => {
+  /** What a reader finds; one that finds nothing has read nothing. */
+  const attempt = <Found>(read: () => Found | undefined): Found | undefined => {
     const before = at;
-    const sign = signHere() || 1;
-    const from = at;
-    while (digit.test(character())) at += 1;
-    if (at > from && at - from <= exponentDigits) return sign * Number(text.slice(from, at));
-    at = before;
-    return undefined;
+    const found = read();
+    if (found === undefined) at = before;
+    return found;
   };
-  const raisedExponent = (): number | undefined => {
-    const before = at;
-    const sign = character() === '⁻' ? -1 : 1;
-    if (character() === '⁻' || character() === '⁺') at += 1;
-    let value = 0;
-    const from = at;
-    while (character() !== '' && superscripts.includes(character())) {
-      value = value * 10 + superscripts.indexOf(character());
-      at += 1;
-    }
-    if (at > from && at - from <= exponentDigits) return sign * value;
-    at = before;
-    return undefined;
+  const tookMinus = ({ minus, plus }: Signs): boolean => {
+    const negative = took(minus);
+    if (!negative) took(plus);
+    return negative;
   };
+  const exponentIn = (signs: Signs): number | undefined => {
+    const negative = tookMinus(signs);
+    const from = at;
+    skip(signs.digit);
+    if (at === from || at - from > exponentDigits) return undefined;
+    const size = Number(text.slice(from, at).normalize('NFKC'));
+    return negative ? -size : size;
+  };
+  const raisedExponent = () => exponentIn(raised);
+  const afterCaret = () => {
+    skip(space);
+    if (!took(/\^/)) return undefined;
+    skip(space);
+    return exponentIn(onTheLine);
+  };
+  const afterLetter = () => (took(/[eE]/) ? exponentIn(onTheLine) : undefined);
   /** What follows the ten of a power of ten. */
-  const powerOfTen = (): number | undefined => {
-    const raised = raisedExponent();
-    if (raised !== undefined) return raised;
-    const before = at;
-    skipSpaces();
-    if (character() === '^') {
-      at += 1;
-      skipSpaces();
-      const exponent = plainExponent();
-      if (exponent !== undefined) return exponent;
-    }
-    at = before;
-    return undefined;
+  const powerOfTen = () => attempt(raisedExponent) ?? attempt(afterCaret);
+  const timesPowerOfTen = () => {
+    skip(space);
+    const isTimes = took(times);
+    skip(space);
+    return isTimes && took(/1/) && took(/0/) ? powerOfTen() : undefined;
   };
-  const readExponent = (): number | undefined => {
-    const before = at;
-    if (character() === 'e' || character() === 'E') {
-      at += 1;
-      const exponent = plainExponent();
-      if (exponent !== undefined) return exponent;
-      at = before;
-    }
-    skipSpaces();
-    if (character() !== '' && times.includes(character())) {
-      at += 1;
-      skipSpaces();
-      if (text.startsWith('10', at)) {
-        at += 2;
-        const exponent = powerOfTen();
-        if (exponent !== undefined) return exponent;
-      }
-    }
-    at = before;
-    return undefined;
+  const gapBeforeDigit = () => {
+    if (!took(apostrophe)) skip(space);
+    return isAt(digit) || undefined;
   };
 
-  skipSpaces();
-  const negative = signHere() < 0;
-  skipSpaces();
-  const from = at;
+  skip(space);
+  const negative = tookMinus(onTheLine);
+  skip(space);
   let body = '';
-  let digits = 0;
-  while (at < text.length) {
-    if (digit.test(character())) {
-      digits += 1;
-      body += character();
-      at += 1;
-    } else if (character() === '.' || character() === ',') {
-      body += character();
-      at += 1;
-    } else if (apostrophes.includes(character()) && digits > 0 && digit.test(text.charAt(at + 1))) {
-      body += ' ';
-      at += 1;
-    } else if (space.test(character()) && digits > 0) {
-      const before = at;
-      skipSpaces();
-      if (!digit.test(character())) {
-        at = before;
-        break;
-      }
-      body += ' ';
-    } else break;
+  for (;;) {
+    const from = at;
+    if (took(markOrDigit)) body += text.charAt(from);
+    else if (digit.test(body) && attempt(gapBeforeDigit)) body += ' ';
+    else break;
   }
-  if (digits === 0) return undefined;
-  const afterBody = at;
-  if (body === '10') {
-    const exponent = powerOfTen();
-    if (exponent !== undefined) return { negative, body: '1', exponent, hasExponent: true, end: at };
-    at = afterBody;
-  }
-  const exponent = readExponent();
-  if (from === at) return undefined;
+  if (!digit.test(body)) return undefined;
+  const ofOne = body === '10' ? attempt(powerOfTen) : undefined;
+  if (ofOne !== undefined) return { negative, body: '1', exponent: ofOne, hasExponent: true, end: at };
+  const exponent = attempt(afterLetter) ?? attempt(timesPowerOfTen);
   return { negative, body, exponent: exponent ?? 0, hasExponent: exponent !== undefined, end: at };
 }

@@ -1,4 +1,5 @@
 export interface DecimalDigits {
+  /** One at least. */
   readonly digits: string;
   /** Exponent of ten of the last digit. */
   readonly lastPlace: number;
@@ -12,9 +13,8 @@ const plainPlaces = 25;
 export function shiftedDecimal({ digits, lastPlace, negative }: DecimalDigits): string {
   const sign = negative && /[1-9]/.test(digits) ? '-' : '';
   const plain = digits.replace(/^0+(?=\d)/, '');
-  if (lastPlace === 0) return sign + plain;
-  if (lastPlace > plainPlaces || lastPlace < -plainPlaces) return `${sign}${plain}e${lastPlace}`;
-  if (lastPlace > 0) return /^0*$/.test(plain) ? '0' : sign + plain + '0'.repeat(lastPlace);
+  if (Math.abs(lastPlace) > plainPlaces) return `${sign}${plain}e${lastPlace}`;
+  if (lastPlace >= 0) return plain === '0' ? '0' : sign + plain + '0'.repeat(lastPlace);
   const padded = plain.padStart(1 - lastPlace, '0');
   return `${sign}${padded.slice(0, lastPlace)}.${padded.slice(lastPlace)}`;
 }

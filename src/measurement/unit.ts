@@ -35,22 +35,20 @@ const names: Readonly<Record<string, string>> = {
   percent: '%',
 };
 
-/** One spelling of a unit: no spaces, digits on the line, `/` for a negative power, µ for u, a capital L for litres. */
+/** One spelling of a unit; the normal form puts raised digits on the line and has one letter for micro. */
 function plainUnit(text: string): string {
   const joined = text
     .normalize('NFKC')
-    .trim()
-    .replace(/[−–⁻]/g, '-')
-    .replace(/\s*\/\s*/g, '/')
-    .replace(/\^|\./g, '')
+    .replace(/[−–]/g, '-')
+    .replace(/[\^.]/g, '')
     .replace(
-      /\s*[·⋅*\s]\s*([A-Za-zμ]+)-([13])$/,
+      /[·⋅*\s]\s*([A-Za-zμ]+)-([13])$/,
       (_, unit: string, power: string) => `/${unit}${power === '3' ? '3' : ''}`,
     )
-    .replace(/\s+/g, '');
+    .replace(/\s/g, '');
   const word = joined.toLowerCase();
   const named = Object.keys(names).includes(word) ? names[word] : undefined;
-  return (named ?? joined).replace(/^u(?=[LlgmM])/, 'μ').replace(/(^|[/mμcd])l$/, '$1L');
+  return (named ?? joined).replace('u', 'μ').replace(/(^|[/mμcd])l/, '$1L');
 }
 
 /** Every unit by its plain spelling, read from the table on first use. */
@@ -61,8 +59,8 @@ function knownUnits(): Map<string, UnitOfKind> {
   known = new Map();
   for (const [kind, row] of Object.entries(unitTable)) {
     for (const pair of row.split(' ')) {
-      const [symbol = '', factor = ''] = pair.split('|');
-      known.set(plainUnit(symbol), { kind: kind as QuantityKind, symbol, power: Number(factor.slice(2)) });
+      const symbol = pair.slice(0, pair.indexOf('|'));
+      known.set(plainUnit(symbol), { kind: kind as QuantityKind, symbol, power: Number(pair.split('|1e')[1]) });
     }
   }
   known.set('%', { kind: 'percent', symbol: '%', power: 0 });
@@ -75,6 +73,5 @@ export const unitNamed = (text: string): UnitOfKind | undefined => knownUnits().
 /** Units of a kind, for messages: `L, dL, cL, mL, µL, dm³ or cm³`. */
 export function unitsOfKind(kind: QuantityKind): string {
   const symbols = [...knownUnits().values()].filter((unit) => unit.kind === kind).map(({ symbol }) => symbol);
-  const last = symbols.pop() ?? '';
-  return symbols.length > 0 ? `${symbols.join(', ')} or ${last}` : last;
+  return symbols.join(', ').replace(/, ([^,]*)$/, ' or $1');
 }

@@ -31,7 +31,7 @@ export function volumetricTolerance({ vessel, volume, glassClass, standard }: Vo
   });
   const found = figures.find((figure) => figure.volume >= volume) ?? figures[figures.length - 1];
   if (found === undefined) throw new Error(`No figures for a ${vessel} of class ${glassClass} by ${standard}.`);
-  const share = volume > found.volume ? volume / found.volume : 1;
+  const share = Math.max(1, volume / found.volume);
   return {
     tolerance: millilitres(found.tolerance * share),
     readAt: found.volume,

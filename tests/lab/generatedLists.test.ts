@@ -3,8 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { glasswareSource } from '../../scripts/generate/glassware.ts';
 import { reagentListSource } from '../../scripts/generate/reagentList.ts';
 import { soluteListSource } from '../../scripts/generate/soluteList.ts';
-import { millilitres } from '../../src/measurement/quantity.ts';
-import { volumetricTolerance } from '../../src/measurement/volumetricTolerance.ts';
 
 const published = (name: string) => new URL(`../published/${name}`, import.meta.url).pathname;
 const source = (name: string) => readFileSync(new URL(`../../src/${name}`, import.meta.url), 'utf8');
@@ -14,38 +12,5 @@ describe('generated lists', () => {
     expect(source('measurement/glassware.generated.ts')).toBe(glasswareSource(published('glassware-tolerances.csv')));
     expect(source('lab/reagentList.generated.ts')).toBe(reagentListSource(published('reagents.csv')));
     expect(source('lab/soluteList.generated.ts')).toBe(soluteListSource(published('reagents.csv')));
-  });
-});
-
-describe('volumetricTolerance', () => {
-  it.each([
-    { vessel: 'flask', volume: 100, glassClass: 'A', standard: 'ISO', gives: 0.1, source: 'ISO 1042' },
-    { vessel: 'flask', volume: 250, glassClass: 'B', standard: 'ISO', gives: 0.3, source: 'ISO 1042' },
-    { vessel: 'pipette', volume: 25, glassClass: 'A', standard: 'ISO', gives: 0.03, source: 'ISO 648' },
-    { vessel: 'flask', volume: 250, glassClass: 'A', standard: 'ASTM', gives: 0.12, source: 'ASTM E288' },
-    { vessel: 'pipette', volume: 5, glassClass: 'B', standard: 'ASTM', gives: 0.02, source: 'ASTM E969' },
-  ] as const)(
-    'gives ±$gives mL for a $volume mL $vessel of class $glassClass ($source)',
-    ({ volume, gives, ...kind }) => {
-      expect(volumetricTolerance({ ...kind, volume: millilitres(volume) })).toEqual({
-        tolerance: gives,
-        readAt: volume,
-        confirmed: true,
-      });
-    },
-  );
-
-  it('reads a size that the standard lacks at the next one, and says so', () => {
-    expect(
-      volumetricTolerance({ vessel: 'pipette', volume: millilitres(15), glassClass: 'B', standard: 'ISO' }),
-    ).toMatchObject({ tolerance: 0.06, readAt: 20 });
-    expect(
-      volumetricTolerance({ vessel: 'pipette', volume: millilitres(200), glassClass: 'A', standard: 'ISO' }),
-    ).toMatchObject({ tolerance: 0.16, readAt: 100 });
-  });
-
-  it('says that a figure could not be confirmed', () => {
-    const flask = { vessel: 'flask', volume: millilitres(500), glassClass: 'A', standard: 'ASTM' } as const;
-    expect(volumetricTolerance(flask).confirmed).toBe(false);
   });
 });

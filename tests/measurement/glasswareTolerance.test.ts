@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { errorText } from '../../src/errors/errorText.ts';
+import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
 import {
   type GlasswareKind,
   glasswareFigures,
@@ -65,10 +65,40 @@ describe('glasswareTolerance', () => {
     expect(!between.ok && errorText(between.error)).toBe(
       'Expected a size of volumetric flask in ISO 1042 for volume, received 150 mL. Take 100 mL (± 0.1 mL) or 200 mL (± 0.15 mL).',
     );
+    expect(!between.ok && shortErrorText(between.error)).toBe('⚠ size: 100 or 200');
     const beyond = figure('volumetric pipette', 250, 'A', 'ASTM');
-    expect(!beyond.ok && beyond.error.advice).toBe('Take 100 mL (± 0.08 mL).');
+    expect(!beyond.ok && errorText(beyond.error)).toBe(
+      'Expected a size of volumetric pipette in ASTM E969 for volume, received 250 mL. Take 100 mL (± 0.08 mL).',
+    );
+    expect(!beyond.ok && shortErrorText(beyond.error)).toBe('⚠ size: 100');
     const below = figure('beaker', 1);
-    expect(!below.ok && below.error.advice).toBe('Take 50 mL (± 2.5 mL).');
+    expect(!below.ok && errorText(below.error)).toBe(
+      'Expected a size of beaker in the table of beakers for volume, received 1 mL. Take 50 mL (± 2.5 mL).',
+    );
+  });
+  it.each([
+    ['volumetric flask', 'ISO 1042', 'ASTM E288'],
+    ['volumetric pipette', 'ISO 648', 'ASTM E969'],
+    ['graduated pipette', 'ISO 835', 'ASTM E1293'],
+    ['burette', 'ISO 385', 'ASTM E287'],
+    ['graduated cylinder', 'ISO 4788', 'ASTM E1272'],
+  ] as const)('names the standards of a %s: %s and %s', (kind, iso, astm) => {
+    expect(figure(kind, 0.1)).toMatchObject({ error: { expected: `a size of ${kind} in ${iso}` } });
+    expect(figure(kind, 0.1, 'A', 'ASTM')).toMatchObject({ error: { expected: `a size of ${kind} in ${astm}` } });
+  });
+  it('finds a size that was computed, to nine figures', () => {
+    expect(figure('volumetric flask', 100.00000005)).toMatchObject({ ok: true, value: { volume: 100 } });
+    expect(figure('volumetric flask', 99.99999995)).toMatchObject({ ok: true, value: { volume: 100 } });
+    expect(figure('volumetric flask', 100.0000002)).toMatchObject({ ok: false });
+    expect(figure('volumetric flask', 99.9999998)).toMatchObject({ ok: false });
+  });
+  it('lists all sizes of a kind, smallest first, of class A and ISO where nothing else is said', () => {
+    expect(glasswareFigures({ kind: 'volumetric pipette' })).toEqual(
+      glasswareFigures({ kind: 'volumetric pipette', glassClass: 'A', standard: 'ISO' }),
+    );
+    expect(glasswareFigures({ kind: 'volumetric pipette' }).map(({ volume }) => volume)).toEqual([
+      0.5, 1, 2, 5, 10, 20, 25, 50, 100,
+    ]);
   });
   it('never has a tighter class B, nor a tighter tolerance for a larger size', () => {
     for (const kind of Object.keys(glasswareKinds) as GlasswareKind[]) {

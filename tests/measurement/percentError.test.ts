@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { errorText } from '../../src/errors/errorText.ts';
 import { percentDifference } from '../../src/measurement/percentDifference.ts';
 import { percentError } from '../../src/measurement/percentError.ts';
 
@@ -18,8 +19,31 @@ describe('percentError', () => {
       value: expect.closeTo(-10, 10),
     });
   });
+  it.each([
+    [0.9, 1, -10],
+    [1.1, 1, 10],
+    [-0.9, -1, 10],
+    [0, 4, -100],
+    [5, 4, 25],
+    [4, 4, 0],
+  ])('gives for %d measured and %d accepted %d %%, below the accepted value negative', (measured, accepted, gives) => {
+    const signed = percentError({ measured, accepted, signed: true });
+    expect(signed.ok && signed.value).toBeCloseTo(gives, 10);
+    const unsigned = percentError({ measured, accepted });
+    expect(unsigned.ok && unsigned.value).toBeCloseTo(Math.abs(gives), 10);
+  });
   it('refuses an accepted value of 0', () => {
-    expect(percentError({ measured: 1, accepted: 0 })).toMatchObject({ ok: false, error: { code: 'accepted-zero' } });
+    const refused = percentError({ measured: 1, accepted: 0 });
+    expect(!refused.ok && errorText(refused.error)).toBe(
+      'Expected a value other than 0 for accepted, received 0. ' +
+        'A share of nothing does not exist: compare the plain difference instead.',
+    );
+  });
+  it('refuses a share beyond every number', () => {
+    expect(percentError({ measured: 1e308, accepted: 1e-300 })).toMatchObject({
+      ok: false,
+      error: { code: 'result-not-finite', argument: 'measured' },
+    });
   });
   it('is never negative unsigned, and never other than finite', () => {
     fc.assert(
@@ -38,9 +62,33 @@ describe('percentDifference', () => {
     expect(percentDifference({ first: 0.19, second: 0.21 })).toMatchObject({ ok: true, value: expect.closeTo(10, 10) });
     expect(percentDifference({ first: 0.21, second: 0.19 })).toMatchObject({ ok: true, value: expect.closeTo(10, 10) });
   });
-  it('refuses two values whose mean is 0', () => {
-    expect(percentDifference({ first: 1, second: -1 })).toMatchObject({ ok: false, error: { code: 'mean-zero' } });
-    expect(percentDifference({ first: 0, second: 0 })).toMatchObject({ ok: false, error: { code: 'mean-zero' } });
+  it.each([
+    [-0.19, -0.21, 10],
+    [3, 0, 200],
+    [3, -1, 400],
+    [2, 2, 0],
+    // Their plain sum would be beyond every number.
+    [1.5e308, 1.5e308, 0],
+  ])('of %d and %d is %d %%', (first, second, gives) => {
+    const found = percentDifference({ first, second });
+    expect(found.ok && found.value).toBeCloseTo(gives, 10);
+  });
+  it.each([
+    [1, -1],
+    [0, 0],
+    [-2.5, 2.5],
+  ])('refuses %d and %d, whose mean is 0', (first, second) => {
+    const refused = percentDifference({ first, second });
+    expect(!refused.ok && errorText(refused.error)).toBe(
+      `Expected two values whose mean is not 0 for second, received ${first} and ${second}. ` +
+        'A share of nothing does not exist: compare the plain difference instead.',
+    );
+  });
+  it('refuses a share beyond every number', () => {
+    expect(percentDifference({ first: 1.5e308, second: -1e308 })).toMatchObject({
+      ok: false,
+      error: { code: 'result-not-finite', argument: 'first' },
+    });
   });
   it('is finite or an error for any two numbers', () => {
     fc.assert(

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
+import { quoted } from '../../src/errors/quoted.ts';
 import { readNumber } from '../../src/measurement/readNumber.ts';
 import { significantFigures } from '../../src/measurement/significantFigures.ts';
 
@@ -72,16 +74,70 @@ describe('readNumber', () => {
     'Infinity',
     '9'.repeat(200),
   ])('refuses %s, which is no number', (typed) => {
-    expect(readNumber(typed, 'value')).toMatchObject({
+    expect(readNumber(typed, 'value')).toEqual({
       ok: false,
-      error: { code: 'number-expected', argument: 'value' },
+      error: {
+        code: 'number-expected',
+        argument: 'value',
+        expected: 'a number such as 0.25',
+        received: quoted(typed),
+        advice: 'Type a number, with digits only and at most one decimal mark.',
+      },
     });
   });
+  it('reads text of 60 characters and no longer', () => {
+    const digits = `0.${'3'.repeat(58)}`;
+    expect(readNumber(digits, 'value')).toMatchObject({ ok: true, value: { figures: 58, lastPlace: -58 } });
+    expect(readNumber(`${digits}3`, 'value')).toMatchObject({ ok: false });
+  });
+  it.each([
+    ['1270', 4, 1],
+    ['1200', 4, 2],
+    ['10200', 5, 2],
+    ['1270.', 4, 0],
+    ['1200.0', 5, 0],
+    ['1.20e3', 3, 0],
+    ['120 × 10^3', 3, 0],
+    ['1 000', 4, 3],
+    ['0', 1, 0],
+    ['000', 1, 0],
+    ['0.00', 1, 0],
+    ['007', 1, 0],
+    ['0.0750', 3, 0],
+    ['406', 3, 0],
+  ])('counts %s as %d figures, of which %d zeros at the end may not count', (typed, figures, ambiguousZeros) => {
+    expect(readNumber(typed, 'value')).toMatchObject({ ok: true, value: { figures, ambiguousZeros } });
+  });
+  it.each([
+    [1200, '1200', 4, 2, 0],
+    [0.1, '0.1', 1, 0, -1],
+    [-2.5, '-2.5', 2, 0, -1],
+    [1.234, '1.234', 4, 0, -3],
+    [1e21, '1000000000000000000000', 1, 0, 21],
+    [1.5e-7, '0.00000015', 2, 0, -8],
+    [Number.MIN_VALUE, '5e-324', 1, 0, -324],
+    [0, '0', 1, 0, 0],
+  ])(
+    'reads a cell that holds the number %d by its shortest decimal, whatever the marks of the sheet',
+    (cell, decimal, figures, ambiguousZeros, lastPlace) => {
+      for (const decimalMark of [undefined, 'point', 'comma'] as const) {
+        expect(readNumber(cell, 'value', { decimalMark })).toEqual({
+          ok: true,
+          value: { value: cell, decimal, figures, lastPlace, ambiguousZeros, isText: false, typed: String(cell) },
+        });
+      }
+    },
+  );
   it.each(['1e400', '-1e400', '1e-400', '1 × 10^99999'])('refuses %s, which no number can hold', (typed) => {
-    expect(readNumber(typed, 'value')).toMatchObject({ ok: false, error: { code: 'number-out-of-range' } });
+    const read = readNumber(typed, 'value');
+    expect(!read.ok && errorText(read.error)).toBe(
+      `Expected a number between 10^-300 and 10^300 for value, received “${typed}”. Look at its power of ten.`,
+    );
+    expect(!read.ok && shortErrorText(read.error)).toBe('⚠ value: power of ten');
   });
   it('reads zero with any power of ten', () => {
     expect(readNumber('0e-400', 'value')).toMatchObject({ ok: true, value: { value: 0 } });
+    expect(readNumber('0.000 000', 'value')).toMatchObject({ ok: true, value: { value: 0, decimal: '0.000000' } });
     expect(readNumber('-0.000', 'value')).toMatchObject({
       ok: true,
       value: { value: 0, decimal: '0.000', lastPlace: -3 },
@@ -89,13 +145,22 @@ describe('readNumber', () => {
   });
 
   it.each(['1,234', '86,002', '-1,234', '1,234e3', ' 12,345 '])('shows both readings of %s', (typed) => {
-    const read = readNumber(typed, 'measured');
-    expect(read).toMatchObject({ ok: false, error: { code: 'number-two-readings' } });
     const [whole = '', part = ''] = typed
       .trim()
       .replace(/^-|e3$/g, '')
       .split(',');
-    expect(!read.ok && read.error.received).toContain(`which could be ${whole}${part} or ${whole}.${part}`);
+    const both = `${whole}${part} or ${whole}.${part}`;
+    expect(readNumber(typed, 'measured')).toEqual({
+      ok: false,
+      error: {
+        code: 'number-two-readings',
+        argument: 'measured',
+        expected: both,
+        received: `“${typed}”, which could be ${both}`,
+        advice: 'Type it one of those two ways.',
+        brief: both,
+      },
+    });
   });
   it('takes a comma that can be read two ways where both give the same', () => {
     expect(readNumber('86,002', 'n', { sameEitherWay: significantFigures })).toMatchObject({ ok: true });

@@ -5,6 +5,7 @@ import { all, create } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { unitsSource } from '../../scripts/generate/units.ts';
 import { errorText } from '../../src/errors/errorText.ts';
+import { quoted } from '../../src/errors/quoted.ts';
 import { type QuantityKind, readQuantity } from '../../src/measurement/readQuantity.ts';
 import { unitsOfKind } from '../../src/measurement/unit.ts';
 
@@ -151,11 +152,122 @@ describe('readQuantity', () => {
       error: { code: 'percent-two-readings' },
     });
   });
-  it.each([true, new Date(0), '', 'x', 'mL', '#N/A', 'mL 5'])('refuses %s, which holds no quantity', (typed) => {
-    expect(readQuantity(typed, 'volume', 'volume')).toMatchObject({ ok: false, error: { code: 'quantity-expected' } });
+  it.each([
+    [0.98, '0.98', '98'],
+    ['0.07', '“0.07”', '7'],
+    ['5e-30', '“5e-30”', '5e-28'],
+    [-0.5, '-0.5', '-50'],
+    ['1', '“1”', '100'],
+  ])('says what a bare percentage of %s could be', (typed, received, hundredfold) => {
+    const both = `${Number(typed)} % or ${hundredfold} %`;
+    expect(readQuantity(typed, 'percent', 'purity_percent')).toEqual({
+      ok: false,
+      error: {
+        code: 'percent-two-readings',
+        argument: 'purity_percent',
+        expected: both,
+        received: `${received}, which could be ${both}`,
+        advice: 'Type it as text with its sign, such as "98 %".',
+        brief: both,
+      },
+    });
+  });
+  it.each([0, 1.01, 98, '0', '1.01', '0.5 %', '1 %'])('takes %s as one percentage only', (typed) => {
+    expect(readQuantity(typed, 'percent', 'x')).toMatchObject({
+      ok: true,
+      value: { value: Number.parseFloat(`${typed}`) },
+    });
+  });
+  it.each([0.5, 1])('takes a bare %d of every other kind', (typed) => {
+    for (const kind of Object.keys(defaults) as (keyof typeof defaults)[]) {
+      expect(readQuantity(typed, kind, 'x')).toMatchObject({ ok: true, value: { value: typed, unit: '' } });
+    }
+  });
+
+  it.each([
+    ['volume', 'a volume such as 200 mL', 'Type the volume of solution you want.'],
+    ['mass', 'a mass such as 2.5 g', 'Type a mass in grams, or with its unit.'],
+    ['amount', 'an amount such as 0.25 mol', 'Type an amount in moles, or with its unit.'],
+    ['concentration', 'a concentration such as 0.3 mol/L', 'Type a concentration in mol/L, or with its unit.'],
+    ['density', 'a density such as 1.05 g/mL', 'Type a density in g/mL, or with its unit.'],
+    ['percent', 'a percentage such as 98 %', 'Type a percentage, as in 98 or 98 %.'],
+  ] as const)('asks for %s where there is none', (kind, expected, advice) => {
+    const bareName = kind === 'percent' ? 'percentage' : kind;
+    for (const cell of [true, new Date(0), '', 'x', 'mL', '#N/A', 'mL 5', '1.2.3 mL', undefined]) {
+      expect(readQuantity(cell, kind, 'given')).toEqual({
+        ok: false,
+        error: {
+          code: 'quantity-expected',
+          argument: 'given',
+          expected,
+          received: quoted(cell),
+          advice,
+          brief: bareName,
+        },
+      });
+    }
+  });
+  it.each([
+    ['volume', 'a volume', '2.5 kg', 'a mass', 'volume expected, not kg'],
+    ['mass', 'a mass', '5 mol', 'an amount', 'mass expected, not mol'],
+    ['amount', 'an amount', '5 mM', 'a concentration', 'amount expected, not mM'],
+    ['concentration', 'a concentration', '5 g/mL', 'a density', 'concentration expected, not g/mL'],
+    ['density', 'a density', '98 %', 'a percentage', 'density expected, not %'],
+    ['percent', 'a percentage', '5 mL', 'a volume', 'percentage expected, not mL'],
+  ] as const)('says that it wants %s and got another kind', (kind, one, typed, other, brief) => {
+    const read = readQuantity(typed, kind, 'given');
+    expect(read).toMatchObject({
+      ok: false,
+      error: { code: 'unit-other-kind', argument: 'given', received: `${other}, “${typed}”`, brief },
+    });
+    expect(!read.ok && read.error.expected).toMatch(new RegExp(`^${one} such as `));
+  });
+  it.each([
+    ['5 gal', 'volume', 'a volume in L, dL, cL, mL, µL, dm³ or cm³', 'gal'],
+    ['5 parts', 'percent', 'a percentage in %', 'parts'],
+    ['5 barleycorns', 'volume', 'a volume in L, dL, cL, mL, µL, dm³ or cm³', 'barleycorns'],
+    ['5 tablespoons', 'volume', 'a volume in L, dL, cL, mL, µL, dm³ or cm³', 'tablespoons'],
+    ['5 barley-corns', 'volume', 'a volume in L, dL, cL, mL, µL, dm³ or cm³', 'barley-corns'],
+    ['5 troy  ounces', 'mass', 'a mass in kg, g, mg or µg', 'troy  ounces'],
+    ['5 troy   ounces', 'mass', 'a mass in kg, g, mg or µg', 'troy   ounce…'],
+  ] as const)('does not know the unit of %s', (typed, kind, expected, brief) => {
+    expect(readQuantity(typed, kind, 'given')).toEqual({
+      ok: false,
+      error: {
+        code: 'unit-unknown',
+        argument: 'given',
+        expected,
+        received: `“${typed}”`,
+        advice: 'Type the number with one of those units.',
+        brief,
+      },
+    });
+  });
+  it('reads text of 100 characters and no longer', () => {
+    const spaced = (length: number) => `5${' '.repeat(length - 3)}mL`;
+    expect(readQuantity(spaced(100), 'volume', 'v')).toMatchObject({ ok: true, value: { value: 5, unit: 'mL' } });
+    expect(readQuantity(spaced(101), 'volume', 'v')).toMatchObject({ ok: false, error: { code: 'quantity-expected' } });
+  });
+  it.each([
+    ['0.5 kg', { value: 500, decimal: '500', figures: 1, lastPlace: 2, ambiguousZeros: 0 }],
+    ['1200 kg', { value: 1.2e6, decimal: '1200000', figures: 4, lastPlace: 3, ambiguousZeros: 2 }],
+    ['250 mg', { value: 0.25, decimal: '0.250', figures: 3, lastPlace: -3, ambiguousZeros: 1 }],
+    ['1.5e3 mg', { value: 1.5, decimal: '1.5', figures: 2, lastPlace: -1, ambiguousZeros: 0 }],
+    ['1e310 mg', { value: 1e307, figures: 1, lastPlace: 307, ambiguousZeros: 0 }],
+    ['-0.50 kg', { value: -500, decimal: '-500', figures: 2, lastPlace: 1, ambiguousZeros: 0 }],
+    ['0.0 kg', { value: 0, decimal: '0', figures: 1, lastPlace: 2, ambiguousZeros: 0 }],
+  ])('moves only the decimal mark of %s', (typed, read) => {
+    const unit = typed.replace(/^\S+ /, '');
+    expect(readQuantity(` ${typed} `, 'mass', 'm')).toMatchObject({
+      ok: true,
+      value: { ...read, unit, isText: true, typed: ` ${typed} ` },
+    });
   });
   it('refuses a conversion that no number can hold', () => {
-    expect(readQuantity('1e308 kg', 'mass', 'm')).toMatchObject({ ok: false, error: { code: 'number-out-of-range' } });
+    const read = readQuantity('1e308 kg', 'mass', 'm');
+    expect(!read.ok && errorText(read.error)).toBe(
+      'Expected a number between 10^-300 and 10^300 for m, received “1e308 kg”. Look at its power of ten.',
+    );
     expect(readQuantity('1e-320 µg', 'mass', 'm')).toMatchObject({ ok: false, error: { code: 'number-out-of-range' } });
   });
   it('passes on a comma that can be read two ways', () => {

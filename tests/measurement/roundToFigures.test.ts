@@ -1,6 +1,7 @@
 import Big from 'big.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { errorText } from '../../src/errors/errorText.ts';
 import { readNumber } from '../../src/measurement/readNumber.ts';
 import { roundToFigures } from '../../src/measurement/roundToFigures.ts';
 import { significantFigures } from '../../src/measurement/significantFigures.ts';
@@ -59,15 +60,25 @@ describe('roundToFigures', () => {
     [0, 3, '0'],
     ['105', 3, '105'],
     ['-1250', 2, '-1.2 × 10^3'],
+    ['0.000', 3, '0'],
+    ['0.0000001', 2, '0.00000010'],
+    ['0.00000001', 2, '1.0 × 10^-8'],
+    ['0.000000999', 2, '0.0000010'],
+    ['5', 1, '5'],
+    ['50', 1, '5 × 10^1'],
+    ['12', 2, '12'],
+    ['12', 3, '12.0'],
+    ['1.5', 30, `1.5${'0'.repeat(28)}`],
   ] as const)('writes %s to %d figures as %s, where nobody can mistake a zero', (typed, figures, gives) => {
     expect(rounded(typed, figures)).toBe(gives);
   });
-  it.each([0, -1, 1.5, 31, Number.NaN])('refuses %d figures', (figures) => {
+  it.each([0, -1, 1.5, 31, Number.NaN])('refuses %s figures', (figures) => {
     const read = readNumber('1.5', 'value');
-    expect(read.ok && roundToFigures(read.value, { figures })).toMatchObject({
-      ok: false,
-      error: { code: 'figures-out-of-range', argument: 'figures' },
-    });
+    const refused = read.ok ? roundToFigures(read.value, { figures }) : read;
+    expect(!refused.ok && errorText(refused.error)).toBe(
+      `Expected a whole number from 1 to 30 for figures, received ${figures}. ` +
+        'Type how many significant figures you want, such as 3.',
+    );
   });
 
   const number = fc

@@ -1,0 +1,20 @@
+import { describe, expect, it } from 'vitest';
+import { finite } from '../../src/measurement/finite.ts';
+
+describe('finite', () => {
+  it.each([0, -1.5, Number.MAX_VALUE])('hands on %d', (value) => {
+    expect(finite(value, 'grams')).toEqual({ ok: true, value });
+  });
+  it.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])('refuses %d', (value) => {
+    expect(finite(value, 'grams')).toEqual({
+      ok: false,
+      error: {
+        code: 'result-not-finite',
+        argument: 'grams',
+        expected: 'numbers whose result can be written',
+        received: 'numbers that lead beyond every number',
+        advice: 'Look at their powers of ten and their units.',
+      },
+    });
+  });
+});
