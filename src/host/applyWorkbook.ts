@@ -163,6 +163,7 @@ function sheetFor({ spreadsheet, plan, memo }: { spreadsheet: Spreadsheet; plan:
   if (sheet === undefined) {
     const taken = spreadsheet.getSheets().map((other) => other.getName());
     memo.names[name] = freeName(wanted, taken);
+    memo.made = true;
     saveMemo(memo);
     sheet = spreadsheet.insertSheet(memo.names[name], placeFor({ spreadsheet, role, from }));
   }
@@ -223,9 +224,7 @@ function writeWhole({
   const { rowCount: rows, columnCount: columns } = plan;
   makeRoom(sheet, { rows, columns });
   const whole = sheet.getRange(1, 1, rows, columns);
-  whole.setNumberFormats(
-    filledWith({ rows, columns, plain: '@' as string, areas: plan.formats, of: ({ format }) => format }),
-  );
+  whole.setNumberFormats(formatsOf(plan));
   const separator = argumentSeparator(spreadsheet, sheet, plan);
   for (const block of plan.blocks) writeBlock({ sheet, block, separator });
   writeLooks(sheet, plan);
@@ -233,6 +232,7 @@ function writeWhole({
   writeStateRules(sheet, plan);
   if (tag.from !== undefined) carryEntries({ spreadsheet, sheet, plan, from: tag.from });
   writeFirstEntries({ sheet, firstEntries });
+  invite(sheet, plan);
   for (const block of plan.checks) writeBlock({ sheet, block, separator });
   protect(sheet, plan, isNew);
 }
@@ -268,8 +268,45 @@ function rewrite(sheet: Sheet, plan: SheetPlan): void {
       }),
     );
   for (const block of [...plan.blocks, ...plan.checks]) {
-    if (!stands(block)) writeBlock({ sheet, block, separator });
+    if (stands(block)) continue;
+    writeFormats({ sheet, plan, block });
+    writeBlock({ sheet, block, separator });
   }
+  renewChoices(sheet, plan);
+}
+
+/** The formats of a block's cells: a formula in a cell that was text until now would stay its own words. */
+function writeFormats({ sheet, plan, block }: { sheet: Sheet; plan: SheetPlan; block: Block }): void {
+  const { row, column, cells } = block;
+  const width = cells[0]?.length ?? 0;
+  if (width === 0 || !cells.some((line) => line.some(({ kind }) => kind === 'formula'))) return;
+  const formats = formatsOf(plan);
+  sheet
+    .getRange(row, column, cells.length, width)
+    .setNumberFormats(cells.map((_, down) => formats[row - 1 + down]?.slice(column - 1, column - 1 + width) ?? []));
+}
+
+const formatsOf = ({ rowCount: rows, columnCount: columns, formats }: SheetPlan): string[][] =>
+  filledWith({ rows, columns, plain: '@' as string, areas: formats, of: ({ format }) => format });
+
+/** Lists that offer something else by now, such as the classes in the Poll; what the teacher made of other cells stays. */
+function renewChoices(sheet: Sheet, plan: SheetPlan): void {
+  if (plan.choices.length === 0) return;
+  const present = sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getDataValidations();
+  const changed = plan.choices.filter(({ area, options }) => {
+    const rule = present[area.row - 1]?.[area.column - 1];
+    const offered: unknown = rule?.getCriteriaValues()[0];
+    return Array.isArray(offered) && JSON.stringify(offered) !== JSON.stringify(options);
+  });
+  writeChoices(sheet, { ...plan, choices: changed });
+}
+
+/** Where nobody has written yet, a word says what the cell is for. */
+function invite(sheet: Sheet, { invitation }: SheetPlan): void {
+  if (invitation === undefined) return;
+  const cells = valuesOf(sheet);
+  const empty = invitation.places.filter(({ row, column }) => (cells[row - 1]?.[column - 1] ?? '') === '');
+  if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
 }
 
 function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {

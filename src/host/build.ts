@@ -19,11 +19,15 @@ import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { applySheet, putAside, valuesOf } from './applyWorkbook.ts';
 import { type BuildMemo, type BuildTask, readMemo, saveMemo } from './buildMemo.ts';
 import type { BuildState, Outcome } from './calls.ts';
+import { dayOf } from './dayOf.ts';
 import { withDocumentLock } from './documentLock.ts';
+import { emptyFirstSheet } from './emptyFirstSheet.ts';
+import { notePreparedPlan } from './notePreparedPlan.ts';
 import { done, numbersProblem, problem, problemOf } from './outcome.ts';
 import { ownSheets, roleName, sheetInUse } from './ownSheets.ts';
 import { sampleEntries } from './sampleEntries.ts';
 import { samplePollEntries } from './samplePollEntries.ts';
+import { showAfterBuild } from './showAfterBuild.ts';
 import { openSpreadsheet, recalculateEveryMinute, type Sheet, type Spreadsheet } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
@@ -159,7 +163,31 @@ function newMemo({
     sample,
     names,
     replacements: { ...unfinished?.replacements },
+    ...viewBefore({ spreadsheet, isFirst: own.length === 0, unfinished }),
   };
+}
+
+/** What to leave in view, and which empty sheet a first build finds; a build that is begun again goes by its beginning. */
+function viewBefore({
+  spreadsheet,
+  isFirst,
+  unfinished,
+}: {
+  spreadsheet: Spreadsheet;
+  isFirst: boolean;
+  unfinished: BuildMemo | undefined;
+}): Pick<BuildMemo, 'emptySheet' | 'shownBefore' | 'made'> {
+  if (unfinished !== undefined) {
+    const { emptySheet, shownBefore, made } = unfinished;
+    return {
+      ...(emptySheet === undefined ? {} : { emptySheet }),
+      ...(shownBefore === undefined ? {} : { shownBefore }),
+      ...(made === undefined ? {} : { made }),
+    };
+  }
+  if (!isFirst) return { shownBefore: spreadsheet.getActiveSheet().getSheetId() };
+  const empty = emptyFirstSheet(spreadsheet);
+  return empty === undefined ? {} : { emptySheet: empty.getSheetId() };
 }
 
 /** Day and time for names of kept sheets, in the spreadsheet's own time zone. */
@@ -190,9 +218,13 @@ export function continueBuild(): Outcome<BuildState> {
     const task = memo?.tasks[memo.done];
     if (memo === undefined || task === undefined) return done(stateOf(memo));
     const spreadsheet = openSpreadsheet();
+    const finished = () => {
+      if (memo.done + 1 === memo.tasks.length) showAfterBuild(spreadsheet, memo);
+      return done(advance(memo));
+    };
     if (task.putAside) {
       putAside({ spreadsheet, memo, role: task.role });
-      return done(advance(memo));
+      return finished();
     }
     if (task.role.kind === 'plan') return problem({ ...hostWords.planUnfinished, received: 'one that stopped' });
     const lesson = lessonInFile(spreadsheet);
@@ -201,16 +233,22 @@ export function continueBuild(): Outcome<BuildState> {
     const { kind, className } = task.role;
     // A class that was renamed or removed in the Plan meanwhile keeps the sheet it has.
     const isGone = kind === 'class' && !lesson.value.lesson.teams.some((team) => team.className === className);
-    if (isGone) return done(advance(memo));
+    if (isGone) return finished();
     const plan = sheetPlan({ spreadsheet, memo, task, ...lesson.value });
     const firstEntries =
       memo.sample && kind === 'class' && className !== undefined
-        ? sampleEntries({ plan, className, teams: teamsOf(lesson.value.lesson, className) })
+        ? sampleEntries({
+            plan,
+            className,
+            teams: teamsOf(lesson.value.lesson, className),
+            day: dayOf(spreadsheet, Date.now()),
+          })
         : memo.sample && kind === 'poll'
           ? samplePollEntries(spreadsheet)
           : [];
     applySheet({ spreadsheet, plan, memo, firstEntries });
-    return done(advance(memo));
+    if (kind === 'prepare') notePreparedPlan(spreadsheet, lesson.value.reading);
+    return finished();
   });
   return locked.ran ? locked.value : done(stateOf(readMemo()));
 }
@@ -258,7 +296,7 @@ function sheetPlan({
   const { kind, className = '' } = task.role;
   if (kind === 'poll') return planPollSheet(lesson, names);
   if (kind === 'help') return planHelpSheet(lesson, names);
-  if (kind === 'prepare') return planPrepareSheet(lesson, names);
+  if (kind === 'prepare') return planPrepareSheet(lesson, names, places);
   if (kind === 'progress') {
     const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
     return planProgressSheet({ lesson, classes, names, places });

@@ -23,6 +23,12 @@ export interface BuildMemo {
   /** By role: the name that its sheet has or will have. Written before the sheet is made, so that it is found again. */
   readonly names: Record<string, string>;
   readonly replacements: Record<string, Replacement>;
+  /** Number of the empty sheet that the file began with, where this is its first build. */
+  readonly emptySheet?: number;
+  /** Number of the sheet in view when a later build began. */
+  readonly shownBefore?: number;
+  /** A sheet was made, and with it what is in view has changed. */
+  made?: true;
 }
 
 const property = 'labrow.build';

@@ -64,11 +64,28 @@ export interface BuildState {
   readonly label: string;
   readonly finished: boolean;
 }
+/** Who is in a team today, and who does what. */
+export interface TeamMembersView {
+  /** The team's cell as it stands; handed back with a change, so that nobody's words are written over. */
+  readonly who: string;
+  /** Year-month-day that the roles are of, or empty. */
+  readonly day: string;
+  readonly members: readonly { readonly name: string; readonly absent: boolean; readonly roles: readonly string[] }[];
+}
+export interface MembersWish {
+  /** As typed: names between commas or lines, with or without a role. */
+  readonly names: string;
+  /** Names of those who are absent today. */
+  readonly absent: readonly string[];
+  /** The cell as it was read. */
+  readonly base: string;
+}
 export interface TeamView {
   readonly team: string;
   readonly key: string;
   /** Marked absent today in the Plan. */
   readonly absent?: boolean;
+  readonly members?: TeamMembersView['members'];
   readonly done: number;
   readonly steps: readonly {
     readonly id: string;
@@ -153,8 +170,16 @@ export interface EmptyWish {
 export interface TeamsView {
   readonly classes: readonly {
     readonly name: string;
-    readonly teams: readonly { readonly team: string; readonly key: string; readonly absent: boolean }[];
+    readonly teams: readonly {
+      readonly team: string;
+      readonly key: string;
+      readonly absent: boolean;
+      /** Left out where the team has no block yet. */
+      readonly members?: TeamMembersView;
+    }[];
   }[];
+  /** Year-month-day in the file's own time zone. */
+  readonly day: string;
 }
 
 /** What the day takes, for the teacher's eyes. */
@@ -176,6 +201,8 @@ export interface PreparationView {
       readonly pictograms?: readonly Pictogram[];
     }[];
   }[];
+  /** Whether the Prepare sheet is up to the Plan; `none` where there is no such sheet. */
+  readonly sheet: 'none' | 'up to date' | 'out of date';
   readonly labels: readonly Label[];
   readonly periods: readonly PeriodPlan[];
 }
@@ -230,6 +257,10 @@ export interface Calls {
   addClass(className: string, teams: readonly string[]): Outcome<BuildState>;
   /** Marks a team as absent today, or as here. */
   setAbsent(key: string, absent: boolean): Outcome<null>;
+  /** Says who is in a team and who of them is absent today; the roles are shared among the others. */
+  setMembers(className: string, key: string, wish: MembersWish): Outcome<TeamMembersView>;
+  /** Passes the roles on in every team of a class whose roles are of another day. */
+  passRoles(className: string): Outcome<{ readonly passed: number }>;
   readLesson(): Outcome<LessonView>;
   draftTeams(setup: Setup): Outcome<DraftView>;
   /** Writes the plan and the list of what is still to build; `continueBuild` does one sheet a call until finished. */
@@ -247,11 +278,14 @@ export interface Calls {
   readPreparation(): Outcome<PreparationView>;
   readKey(): Outcome<KeyView>;
   readPaper(): Outcome<PaperView>;
-  writePrepareSheet(): Outcome<null>;
+  /** Brings the Prepare sheet to the Plan; `stay` leaves in view what is in view. */
+  writePrepareSheet(stay?: boolean): Outcome<null>;
   /** Writes the key to a new sheet, after the teacher has said yes to the warning. */
   writeKeySheet(confirmed: boolean): Outcome<{ readonly name: string }>;
   readNumbers(): Outcome<NumbersView>;
   readPoll(): Outcome<PollView>;
+  /** Goes to the Poll sheet. */
+  goToPoll(): Outcome<null>;
 }
 export const callNames = [
   'readRecord',
@@ -263,6 +297,8 @@ export const callNames = [
   'addTeam',
   'addClass',
   'setAbsent',
+  'setMembers',
+  'passRoles',
   'readLesson',
   'draftTeams',
   'startBuild',
@@ -279,4 +315,5 @@ export const callNames = [
   'writeKeySheet',
   'readNumbers',
   'readPoll',
+  'goToPoll',
 ] as const satisfies readonly (keyof Calls)[];

@@ -1,4 +1,6 @@
 import { lessonActivity } from '../lab/lessonActivity.ts';
+import { membersOn } from '../lab/members/membersOn.ts';
+import { readMembers } from '../lab/members/readMembers.ts';
 import type { ClassDay } from '../lab/record/classFacts.ts';
 import { type ClassReading, readClassSheet } from '../workbook/readClassSheet.ts';
 import { absentKeys } from './absentKeys.ts';
@@ -37,6 +39,9 @@ export function classDays(spreadsheet: Spreadsheet, day: string): readonly Class
       teams: reading.blocks.map((block) => ({
         team: block.team,
         absent: absent.includes(block.key),
+        absentMembers: membersOn(readMembers(block.who), day)
+          .members.filter((member) => member.absent)
+          .map(({ name }) => name),
         here: block.steps.some(({ entry, lastEntry }) => (hasTimes ? isToday(lastEntry) : entry !== '')),
         steps: block.steps.map(({ step, check, entry, lookAt, tries }) => {
           const planned = activity?.steps.find(({ id }) => id === step);

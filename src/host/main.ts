@@ -5,8 +5,10 @@ import { addClass, addTeam } from './endpoints/addTeams.ts';
 import { checkAgain } from './endpoints/checkAgain.ts';
 import { draftTeams } from './endpoints/draftTeams.ts';
 import { emptyCopy } from './endpoints/emptyCopy.ts';
+import { goToPoll } from './endpoints/goToPoll.ts';
 import { goToTeam } from './endpoints/goToTeam.ts';
 import { openPage } from './endpoints/openPage.ts';
+import { passRoles } from './endpoints/passRoles.ts';
 import { readClass } from './endpoints/readClass.ts';
 import { readKey } from './endpoints/readKey.ts';
 import { readLesson } from './endpoints/readLesson.ts';
@@ -19,6 +21,7 @@ import { readShare } from './endpoints/readShare.ts';
 import { readTeams } from './endpoints/readTeams.ts';
 import { saveRecord } from './endpoints/saveRecord.ts';
 import { setAbsent } from './endpoints/setAbsent.ts';
+import { setMembers } from './endpoints/setMembers.ts';
 import { startBuild } from './endpoints/startBuild.ts';
 import { startSample } from './endpoints/startSample.ts';
 import { writeKeySheet } from './endpoints/writeKeySheet.ts';
@@ -38,6 +41,8 @@ export const endpoints_: Calls = {
   addTeam: (className, team) => guarded(() => addTeam(className, team)),
   addClass: (className, teams) => guarded(() => addClass(className, teams)),
   setAbsent: (key, absent) => guarded(() => setAbsent(key, absent)),
+  setMembers: (className, key, wish) => guarded(() => setMembers(className, key, wish)),
+  passRoles: (className) => guarded(() => passRoles(className)),
   readLesson: () => guarded(readLesson),
   draftTeams: (setup) => guarded(() => draftTeams(setup)),
   startBuild: (setup) => guarded(() => startBuild(setup)),
@@ -50,8 +55,9 @@ export const endpoints_: Calls = {
   readPreparation: () => guarded(readPreparation),
   readKey: () => guarded(readKey),
   readPaper: () => guarded(readPaper),
-  writePrepareSheet: () => guarded(writePrepareSheet),
+  writePrepareSheet: (stay) => guarded(() => writePrepareSheet(stay)),
   writeKeySheet: (confirmed) => guarded(() => writeKeySheet(confirmed)),
   readNumbers: () => guarded(readNumbers),
   readPoll: () => guarded(readPoll),
+  goToPoll: () => guarded(goToPoll),
 };

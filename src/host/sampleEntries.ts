@@ -1,3 +1,5 @@
+import { membersText } from '../lab/members/membersText.ts';
+import { shareRoles } from '../lab/members/shareRoles.ts';
 import { sampleLesson } from '../lab/sampleLesson.ts';
 import type { TeamPlan } from '../lab/setup.ts';
 import { classColumns as at } from '../workbook/layout.ts';
@@ -11,16 +13,27 @@ export function sampleEntries({
   plan,
   className,
   teams,
+  day,
 }: {
   plan: SheetPlan;
   className: string;
   teams: readonly TeamPlan[];
+  /** Year-month-day that the roles of the invented people are for. */
+  day: string;
 }): readonly FirstEntries[] {
-  const entries = sampleLesson().entries.filter((entry) => entry.className === className);
+  const sample = sampleLesson();
+  const entries = sample.entries.filter((entry) => entry.className === className);
   const { rows, firstRow } = plan.identity;
   const now = Date.now();
   const runs: FirstEntries[] = [];
   for (const { key, team } of teams) {
+    const people = sample.members.find((one) => one.className === className && one.team === team)?.people ?? [];
+    const heading = rows.findIndex(([rowKey]) => rowKey === key);
+    if (people.length > 0 && heading >= 0) {
+      const before = { members: [], day: '' };
+      const text = membersText(shareRoles({ before, members: people, day, passOn: false }));
+      runs.push({ row: firstRow + heading, column: at.who, texts: [text] });
+    }
     const ofTeam = entries.filter((entry) => entry.team === team);
     const first = rows.findIndex(([rowKey, step]) => rowKey === key && step !== '');
     if (ofTeam.length === 0 || first < 0) continue;

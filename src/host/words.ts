@@ -158,6 +158,31 @@ export const hostWords = {
       advice: 'Type that heading there, or leave the column empty.',
     },
   },
+  noPoll: {
+    expected: 'a Poll sheet',
+    where: 'the poll',
+    received: 'a file without one',
+    advice: 'Build the table again to get one; what is typed stays.',
+  },
+  members: {
+    shape: {
+      expected: 'names and who is absent',
+      where: 'the team',
+      advice: 'Open Teams again in the sidebar and try once more.',
+    },
+    changed: {
+      expected: 'the names as the sidebar has read them',
+      where: 'the team',
+      received: 'another text in its cell “Who”',
+      advice: 'Somebody wrote there meanwhile, and it was left alone. Look again, then change it.',
+    },
+    tooMany: (most: number) => ({ expected: `at most ${most} people`, advice: 'Make it two teams.' }),
+    long: (longest: number) => ({
+      expected: `names of at most ${longest} letters`,
+      advice: 'A first name or initials are enough.',
+    }),
+    twice: { expected: 'a different name for each person', advice: 'Add a letter to one of the two.' },
+  },
   teamUnknown: {
     expected: 'a team of this class',
     where: 'the team',

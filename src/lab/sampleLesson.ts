@@ -4,6 +4,7 @@ import { activityById } from './activities.ts';
 import type { Activity, CalculatedStep, MeasuredStep, Step } from './activity.ts';
 import { letteredOptions } from './checkChoice.ts';
 import { defaultSettings, defaultShelf } from './defaultSettings.ts';
+import type { Member } from './members/teamMembers.ts';
 import { plainText } from './numbers/nearbyNumbers.ts';
 import { numbersForTeams } from './numbersForTeams.ts';
 import { orderedActions } from './orderedActions.ts';
@@ -37,6 +38,12 @@ export interface SampleLesson {
   readonly school: string;
   readonly setup: Setup;
   readonly entries: readonly SampleEntry[];
+  /** Invented people of some teams. */
+  readonly members: readonly {
+    readonly className: string;
+    readonly team: string;
+    readonly people: readonly Pick<Member, 'name' | 'absent'>[];
+  }[];
 }
 
 /** How a team of the sample goes about a step; a step that is not named is done right. */
@@ -205,5 +212,5 @@ export function sampleLesson(): SampleLesson {
       return plan && done ? teamEntries(activity, plan, done) : [];
     }),
   );
-  return { school: sampleTexts.school, setup, entries };
+  return { school: sampleTexts.school, setup, entries, members: sampleTexts.members };
 }

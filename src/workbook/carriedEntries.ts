@@ -17,7 +17,8 @@ export interface CarriedRun {
  */
 export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cells; to: Cells }): readonly CarriedRun[] {
   const { columns, rows, firstRow } = plan.identity;
-  const nameOf = (texts: readonly string[]) => (texts.some((text) => text === '') ? '' : JSON.stringify(texts));
+  // A heading row has a team and no step; the closing row below it has the same name, and nothing in it is carried.
+  const nameOf = (texts: readonly string[]) => (texts[0] === '' ? '' : JSON.stringify(texts));
   const rowByName = new Map<string, number>();
   from.forEach((cells, index) => {
     const name = nameOf(columns.map((column) => cellText(cells[column - 1])));

@@ -11,16 +11,21 @@ export const nativeFunctions = [
   'CHAR',
   'COUNTIF',
   'COUNTIFS',
+  'DAY',
+  'EXACT',
   'FIND',
   'HYPERLINK',
   'IF',
   'INDEX',
   'ISNUMBER',
   'MATCH',
+  'MONTH',
   'NOW',
   'REPT',
   'RIGHT',
   'ROW',
+  'TEXTJOIN',
+  'YEAR',
 ] as const;
 export type NativeFunction = (typeof nativeFunctions)[number];
 

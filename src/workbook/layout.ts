@@ -32,6 +32,13 @@ export const planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 } as c
 /** Lines kept under the last team, so that a late team typed there is found by its key. */
 export const spareTeamLines = 60;
 
+/** In Prepare: whether the list is up to the Plan, the Plan as one text now, and as it was when the list was written. */
+export const prepareCells = {
+  freshness: { row: 2, column: 1 },
+  planNow: { row: 1, column: 8 },
+  planThen: { row: 2, column: 8 },
+} as const;
+
 export const helpRows = { title: 1, firstNote: 2 } as const;
 
 /** Columns of the Poll. The name of the row stands apart from what people type: by it an answer is found again. */

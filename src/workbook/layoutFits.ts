@@ -23,7 +23,10 @@ export function layoutFits(
   });
   // Lines that people add by hand where there is room for them are theirs and change no layout.
   const isTheirs = (row: number) =>
-    writable.some((area) => area.column <= (columns[0] ?? 1) && row >= area.row && row < area.row + area.rows);
+    writable.some(
+      ({ row: first, rows: high, column, columns: wide }) =>
+        column <= (columns[0] ?? 1) && column + wide > (columns[0] ?? 1) && row >= first && row < first + high,
+    );
   for (let row = firstRow; row <= cells.length; row += 1) {
     if (isTheirs(row)) continue;
     const planned = rows[row - firstRow];

@@ -8,7 +8,7 @@ export interface PlanPlaces {
   readonly settings: Area;
   /** One column: from the heading `key` to the last spare line. */
   readonly keys: Area;
-  /** One row: the headings of the givens. */
+  /** One row: the headings of the givens. Behind them stands the column about today. */
   readonly givenHeadings: Area;
 }
 

@@ -1,6 +1,7 @@
 import type { Step } from '../lab/activity.ts';
 import { roles } from '../lab/roles.ts';
 import type { TeamPlan } from '../lab/setup.ts';
+import { membersTexts } from '../lab/texts/members.ts';
 import { tickTexts } from '../lab/texts/ticks.ts';
 import { cautionLine } from './cautionLine.ts';
 import { formula, native } from './formula.ts';
@@ -58,6 +59,8 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
   const blocks: Block[] = [];
   const checks: Block[] = [];
   const writable: Area[] = [];
+  /** In each heading row, who is in the team: written by the team or from the sidebar. */
+  const memberCells: Area[] = [];
   const unprotected: Area[] = [];
   const spill: Area[] = [];
   const choices: Choice[] = [];
@@ -93,16 +96,16 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     ]);
     blocks.push(
       { row: heading, column: at.entry, cells: [[text(words.class.entry)]] },
+      { row: heading, column: at.help, cells: [[text(words.class.help)]] },
       {
         row: heading,
-        column: at.help,
-        cells: [[text(words.class.help), text(words.class.who), text(words.class.tries), text(words.class.lastEntry)]],
-      },
-      {
-        row: heading,
-        column: at.givens,
+        column: at.tries,
         cells: [
           [
+            text(words.class.tries),
+            text(words.class.lastEntry),
+            text(team.key),
+            blank,
             ...givens.map((_, place) => computed(`=${references.given({ lineCell, place: place + 1 })}`)),
             computed(`=${references.line(keyCell)}`),
           ],
@@ -130,7 +133,9 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       ],
     });
     const stepRows = { row: heading + 1, rows: steps.length };
-    writable.push({ ...stepRows, column: at.entry, columns: 1 }, { ...stepRows, column: at.help, columns: 2 });
+    const members = { row: heading, column: at.who, rows: 1, columns: 1 };
+    memberCells.push(members);
+    writable.push({ ...stepRows, column: at.entry, columns: 1 }, { ...stepRows, column: at.help, columns: 2 }, members);
     unprotected.push({ ...stepRows, column: at.tries, columns: 2 }, { ...stepRows, column: at.givens, columns: 1 });
     spill.push({ row: heading, column: at.check, rows: height, columns: 3 });
     choices.push({
@@ -160,6 +165,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     looks.push(
       { row: heading, column: at.find, rows: 1, columns: 1, look: 'team heading' },
       { row: heading, column: at.entry, rows: 1, columns: at.lastEntry - 1, look: 'heading' },
+      { ...members, look: 'helper' },
       { ...stepRows, column: at.find, columns: 1, look: 'question' },
       { ...stepRows, column: at.entry, columns: 1, look: 'entry' },
       { ...stepRows, column: at.unit, columns: 1, look: 'question' },
@@ -242,6 +248,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     states: stateWords.map(({ word, state }) => ({ areas: spill.map(checkColumn), startsWith: word, state })),
     choices,
     writable,
+    ...(memberCells.length === 0 ? {} : { invitation: { places: memberCells, text: membersTexts.heading } }),
     unprotected,
     spill,
     identity: {

@@ -2,7 +2,7 @@ import { pollTexts } from '../lab/texts/poll.ts';
 import { native } from './formula.ts';
 import { pollColumns as at, layoutVersion, pollMarker, pollRows } from './layout.ts';
 import type { Lesson, SheetNames } from './lesson.ts';
-import { columnLetters, fixed, fixedArea } from './reference.ts';
+import { columnLetters, fixed, fixedBelow } from './reference.ts';
 import { words } from './words.ts';
 import { type Area, type CellContent, computed, type SheetPlan, text } from './workbook.ts';
 
@@ -32,7 +32,9 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     text(word),
     ...statements.map((_, place) => {
       const column = at.firstStatement + place;
-      return computed(`=${native('COUNTIF', fixedArea(answers(column)), wordCell(pollRows.firstCount + index))}`);
+      return computed(
+        `=${native('COUNTIF', fixedBelow({ row: pollRows.firstAnswer, column }), wordCell(pollRows.firstCount + index))}`,
+      );
     }),
   ];
   return {
@@ -92,11 +94,8 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     writable: [answers(at.day, at.openLine - at.day + 1)],
     unprotected: [],
     spill: [],
-    identity: {
-      firstRow: pollRows.headings,
-      columns: [at.row],
-      rows: [[poll.row], ...rowNames],
-    },
+    // The headings are left out: they may be worded anew over answers that stand where they are.
+    identity: { firstRow: pollRows.firstAnswer, columns: [at.row], rows: rowNames },
     carried: Array.from({ length: at.openLine - at.day + 1 }, (_, index) => at.day + index),
   };
 }

@@ -1,14 +1,17 @@
 import { dayPreparation } from '../lab/preparation/dayPreparation.ts';
 import { type PreparationRow, preparationRows } from '../lab/preparation/preparationRows.ts';
 import { preparationTexts } from '../lab/texts/preparation.ts';
-import type { Lesson, SheetNames } from './lesson.ts';
+import { native } from './formula.ts';
+import { planColumns, prepareCells } from './layout.ts';
+import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
+import { fixed, fixedArea, literal, onSheet } from './reference.ts';
 import { words } from './words.ts';
-import { blank, type CellContent, type SheetPlan, text } from './workbook.ts';
+import { blank, type CellContent, computed, type SheetPlan, text } from './workbook.ts';
 
 const headingRow = 5;
 /** Always as many rows, so that a shorter list leaves nothing of a longer one behind. */
 const lineCount = 150;
-const columns = { section: 1, what: 2, amount: 3, withSpare: 4, unit: 5, note: 6, mark: 7 } as const;
+const columns = { section: 1, what: 2, amount: 3, withSpare: 4, unit: 5, note: 6, mark: 7, hidden: 8 } as const;
 
 const amount = (value: number | undefined): CellContent => (value === undefined ? blank : { kind: 'number', value });
 
@@ -25,7 +28,11 @@ const cellsOf = ({ section, what, amount: needed, withSpare, unit, note }: Prepa
  * Prepare: what the day takes, as plain text and numbers. Students can read this sheet, so a number that would be an
  * answer of theirs is left to the sidebar.
  */
-export function planPrepareSheet({ setup, activity, teams }: Lesson, names: Pick<SheetNames, 'prepare'>): SheetPlan {
+export function planPrepareSheet(
+  { setup, activity, teams }: Lesson,
+  names: Pick<SheetNames, 'prepare' | 'plan'>,
+  places: PlanPlaces,
+): SheetPlan {
   const { prepare } = words;
   const { settings, shelf } = setup;
   const day = dayPreparation({ activity, teams, shelf, settings });
@@ -44,13 +51,18 @@ export function planPrepareSheet({ setup, activity, teams }: Lesson, names: Pick
     name: names.prepare,
     role: { kind: 'prepare' },
     rowCount: headingRow + lineCount,
-    columnCount: columns.mark,
-    columnWidths: [120, 230, 70, 80, 80, 560, 28],
-    hiddenColumns: undefined,
+    columnCount: columns.hidden,
+    columnWidths: [120, 230, 70, 80, 80, 560, 28, 28],
+    hiddenColumns: { column: columns.hidden, count: 1 },
     frozenRows: 1,
     frozenColumns: 0,
     blocks: [
-      { row: 1, column: 1, cells: [[text(prepare.title)], ...prepare.notes.map((note) => [text(note)])] },
+      {
+        row: 1,
+        column: 1,
+        cells: [[text(prepare.title)], [computed(`=${freshness()}`)], ...prepare.notes.map((note) => [text(note)])],
+      },
+      { ...prepareCells.planNow, cells: [[computed(`=${planText({ names, places })}`)]] },
       {
         row: headingRow,
         column: 1,
@@ -61,16 +73,23 @@ export function planPrepareSheet({ setup, activity, teams }: Lesson, names: Pick
     checks: [],
     looks: [
       { row: 1, column: 1, rows: 1, columns: columns.note, look: 'title' },
-      { row: 2, column: 1, rows: prepare.notes.length, columns: columns.note, look: 'note' },
+      { row: 2, column: 1, rows: 1 + prepare.notes.length, columns: columns.note, look: 'note' },
       { row: headingRow, column: 1, rows: 1, columns: columns.note, look: 'heading' },
       { row: headingRow, column: columns.mark, rows: 1, columns: 1, look: 'quiet' },
+      { row: 1, column: columns.hidden, rows: headingRow, columns: 1, look: 'mark' },
       { ...lines, column: columns.section, columns: 1, look: 'quiet' },
       { ...lines, column: columns.what, columns: 1, look: 'question' },
       { ...lines, column: columns.amount, columns: 2, look: 'progress' },
       { ...lines, column: columns.unit, columns: 2, look: 'question' },
     ],
-    formats: [{ ...lines, column: columns.amount, columns: 2, format: 'General' }],
-    states: [],
+    formats: [
+      { ...lines, column: columns.amount, columns: 2, format: 'General' },
+      { ...prepareCells.freshness, rows: 1, columns: 1, format: 'General' },
+      { ...prepareCells.planNow, rows: 1, columns: 1, format: 'General' },
+    ],
+    states: [
+      { areas: [{ ...prepareCells.freshness, rows: 1, columns: columns.note }], startsWith: '⚠', state: 'not yet' },
+    ],
     choices: [],
     writable: [],
     unprotected: [],
@@ -79,4 +98,22 @@ export function planPrepareSheet({ setup, activity, teams }: Lesson, names: Pick
     identity: { firstRow: headingRow, columns: [columns.mark], rows: [[prepare.mark]] },
     carried: [],
   };
+}
+
+/** Says of the list whether the Plan is still the one it was written from. */
+const freshness = (): string =>
+  native(
+    'IF',
+    native('EXACT', fixed(prepareCells.planNow), fixed(prepareCells.planThen)),
+    literal(words.prepare.upToDate),
+    literal(words.prepare.outOfDate),
+  );
+
+/** All that the list is worked out from, as one text: the settings, and every line of a team but who is here today. */
+function planText({ names, places }: { names: Pick<SheetNames, 'plan'>; places: PlanPlaces }): string {
+  const { settings, keys, givenHeadings } = places;
+  const lines = { ...keys, columns: planColumns.firstGiven - 1 + givenHeadings.columns };
+  return [settings, lines]
+    .map((area) => native('TEXTJOIN', literal('|'), '0', onSheet(names.plan, fixedArea(area))))
+    .join('&');
 }

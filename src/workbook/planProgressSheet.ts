@@ -3,7 +3,7 @@ import type { TeamPlan } from '../lab/setup.ts';
 import { native } from './formula.ts';
 import { classColumns, planColumns } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
-import { columnLetters, fixedArea, literal, onSheet, wholeColumn } from './reference.ts';
+import { columnLetters, fixed, fixedArea, literal, onSheet, wholeColumn } from './reference.ts';
 import { words } from './words.ts';
 import {
   type Area,
@@ -41,12 +41,17 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
   const blocks: Block[] = [
     { row: 1, column: 1, cells: [[text(progress.title)], [text(progress.note)]] },
     { row: 1, column: columns.tube, cells: [[text(progress.now), computed(`=${native('NOW')}`)]] },
+    { row: 1, column: keyColumn, cells: [[computed(`=${dayText(fixed({ row: 1, column: columns.count }))}`)]] },
   ];
   const looks: LookArea[] = [
     { row: 1, column: 1, rows: 1, columns: columns.count, look: 'title' },
     { row: 2, column: 1, rows: 1, columns: columns.count, look: 'note' },
+    { row: 1, column: keyColumn, rows: 1, columns: 1, look: 'mark' },
   ];
-  const formats: FormatArea[] = [{ row: 1, column: columns.count, rows: 1, columns: 1, format: 'hh:mm' }];
+  const formats: FormatArea[] = [
+    { row: 1, column: columns.count, rows: 1, columns: 1, format: 'hh:mm' },
+    { row: 1, column: keyColumn, rows: 1, columns: 1, format: 'General' },
+  ];
   const stepAreas: Area[] = [];
   const identityRows: string[][] = [];
   let row = firstTable;
@@ -107,10 +112,23 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
     const scored = steps.filter(({ kind }) => kind !== 'told').length;
     const done = native('COUNTIF', line, literal(states.done));
     const tube = `${native('REPT', literal('●'), done)}&${native('REPT', literal('○'), `${scored}-${done}`)}`;
+    const today = onSheet(
+      names.plan,
+      fixedArea({ ...places.keys, column: planColumns.firstGiven + lesson.givenNames.length }),
+    );
+    const isAbsent = (mark: string) => `${native('COUNTIFS', keys, keyCell, today, mark)}>0`;
+    const ofToday = `${literal(`${words.plan.absent} `)}&${fixed({ row: 1, column: keyColumn })}`;
+    const unlessAbsent = ({ absent, here }: { absent: string; here: string }) =>
+      native(
+        'IF',
+        isAbsent(ofToday),
+        literal(absent),
+        native('IF', isAbsent(literal(words.plan.absent)), literal(absent), here),
+      );
     return [
       computed(`=${name}`),
-      computed(`=${tube}`),
-      computed(`=${done}&${literal(`${progress.of}${scored}`)}`),
+      computed(`=${unlessAbsent({ absent: progress.absent, here: tube })}`),
+      computed(`=${unlessAbsent({ absent: '', here: `${done}&${literal(`${progress.of}${scored}`)}` })}`),
       ...steps.map((step) => computed(`=${stepState({ step, keyCell, sheet })}`)),
       text(team.key),
     ];
@@ -148,6 +166,12 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
     identity: { firstRow: firstTable, columns: [keyColumn], rows: identityRows },
     carried: [],
   };
+}
+
+/** Year-month-day of a moment, digit by digit: names of formats differ from locale to locale. */
+function dayText(moment: string): string {
+  const two = (part: 'MONTH' | 'DAY') => native('RIGHT', `${literal('0')}&${native(part, moment)}`, '2');
+  return [native('YEAR', moment), two('MONTH'), two('DAY')].join(`&${literal('-')}&`);
 }
 
 /** A loading or failed check matches no word, so it reads as not yet known and never as wrong. */

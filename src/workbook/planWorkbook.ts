@@ -18,7 +18,7 @@ export function planWorkbook(lesson: Lesson, names = newSheetNames(classNames(le
     sheets: [
       planPlanSheet(lesson, names),
       planHelpSheet(lesson, names),
-      planPrepareSheet(lesson, names),
+      planPrepareSheet(lesson, names, places),
       ...classes.map(({ className, teams }) => planClassSheet({ lesson, className, teams, names, places })),
       planProgressSheet({ lesson, classes, names, places }),
       planPollSheet(lesson, names),

@@ -1,4 +1,5 @@
 import { checkHeadings } from '../lab/texts/feedback.ts';
+import { membersTexts } from '../lab/texts/members.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { classColumns as at, classMarker, classRows } from './layout.ts';
@@ -26,6 +27,8 @@ export interface StepReading {
 export interface BlockReading {
   readonly key: string;
   readonly team: string;
+  /** The cell that says who is in the team, as it stands there; empty while nobody has written there. */
+  readonly who: string;
   readonly headingRow: number;
   /** Last row of the block. */
   readonly closingRow: number;
@@ -81,7 +84,16 @@ function readBlock({ cells, headingRow, key }: { cells: Cells; headingRow: numbe
     if (step === '') break;
     steps.push(readStep({ cells, row, key, step, known }));
   }
-  return { key, team: textAt(cells, headingRow, at.find), headingRow, closingRow, known, steps };
+  const who = textAt(cells, headingRow, at.who);
+  return {
+    key,
+    team: textAt(cells, headingRow, at.find),
+    who: who === membersTexts.heading ? '' : who,
+    headingRow,
+    closingRow,
+    known,
+    steps,
+  };
 }
 
 function readStep({

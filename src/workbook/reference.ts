@@ -25,6 +25,9 @@ export const fixedArea = ({ row, column, rows, columns }: Area): string =>
 export const areaName = ({ row, column, rows, columns }: Area): string =>
   `${columnLetters(column)}${row}:${columnLetters(column + columns - 1)}${row + rows - 1}`;
 
+/** `$E$14:$E`, from a cell down to the end of its column, rows that people add below included. */
+export const fixedBelow = (place: Place): string => `${fixed(place)}:$${columnLetters(place.column)}`;
+
 /** `$K:$K`, the whole column. */
 export const wholeColumn = (column: number): string => `$${columnLetters(column)}:$${columnLetters(column)}`;
 

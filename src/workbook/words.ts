@@ -33,7 +33,6 @@ export const words = {
     entry: 'Your entry',
     unit: 'Unit',
     help: 'Help 0–3',
-    who: 'Who',
     tries: 'Tries',
     lastEntry: 'Last entry',
     key: 'team',
@@ -49,10 +48,11 @@ export const words = {
     sheet: 'Progress',
     title: 'Progress',
     note: 'How far each team has come. Fit for the projector: no numbers and no reasons, only where the work stands.',
-    now: 'now',
-    team: 'team',
-    done: 'done',
-    count: 'steps',
+    now: 'Now',
+    done: 'Done',
+    count: 'Steps',
+    /** Beside a team that is marked absent in the Plan, for that day. */
+    absent: 'not here today',
     of: ' of ',
     /** Neutral words with a sign each, fit for everybody’s eyes. */
     states: {
@@ -92,12 +92,12 @@ export const words = {
       'To be honest: the edit history of this file can show which account typed what. If that matters to you, let one person type for the team.',
       'Answers are for talking about how the lesson went. Nobody is marked by them.',
     ],
-    soFar: 'all answers so far',
-    row: 'row',
-    day: 'day',
-    className: 'class',
-    from: 'answer from',
-    openLine: 'one thing that is clear now, or one that still puzzles you',
+    soFar: 'All answers so far',
+    row: 'Row',
+    day: 'Day',
+    className: 'Class',
+    from: 'Answer from',
+    openLine: 'One thing that is clear now, or one that still puzzles you',
     classHelp: 'your class',
     fromHelp: 'one student, or a team together',
     scaleHelp: 'how far you agree; leave it empty if you would rather not say',
@@ -105,12 +105,15 @@ export const words = {
   prepare: {
     sheet: 'Prepare',
     title: 'Prepare',
+    upToDate: 'Worked out from the Plan as it is now.',
+    /** The sign at the beginning is what the tint goes by. */
+    outOfDate:
+      '⚠ The Plan has changed since this list was written. Open Prepare in the sidebar: it brings this sheet up to the Plan.',
     notes: [
-      'Worked out from the Plan when this sheet was written. After a change in the Plan, press “Write the Prepare sheet again” under Prepare in the sidebar.',
       'Students can read this sheet: masses and volumes that a team has to find stand in the sidebar only.',
       'This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment.',
     ],
-    headings: ['for', 'what', 'needed', 'with spare', 'unit', 'how and what to know'],
+    headings: ['For', 'What', 'Needed', 'With spare', 'Unit', 'How and what to know'],
     mark: 'prepare',
   },
   share: {

@@ -103,6 +103,8 @@ export interface SheetPlan {
   readonly choices: readonly Choice[];
   /** Cells people write in: never written or cleared when the sheet is built again. */
   readonly writable: readonly Area[];
+  /** A text that stands in cells people write in until somebody does; written only where the cell is empty. */
+  readonly invitation?: { readonly places: readonly Area[]; readonly text: string };
   /** What the trigger writes; with `writable`, left out of the sheet's warning-only protection. */
   readonly unprotected: readonly Area[];
   /** Areas that functions spill into and that must stay empty. */

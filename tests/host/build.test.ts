@@ -45,8 +45,49 @@ describe('a build', () => {
     expect(names(host)).toEqual(['Sheet1', 'Plan']);
     const last = buildSetup(host, setup);
     expect(last).toMatchObject({ done: 7, total: 7, finished: true });
-    expect(names(host)).toEqual(['Sheet1', 'Plan', 'Fern class', 'Moss class', 'Progress', 'Poll', 'Help', 'Prepare']);
+    // The empty sheet that the file began with is gone.
+    expect(names(host)).toEqual(['Plan', 'Fern class', 'Moss class', 'Progress', 'Poll', 'Help', 'Prepare']);
     expect(host.book.interval).toBe('MINUTE');
+  });
+
+  const inView = (host: StandIn) => {
+    const view = host.view('teacher');
+    return view.sheets.find(({ id }) => id === view.activeSheet)?.name;
+  };
+  it('shows the first class after the first build, and goes back to where the teacher was after a later one', () => {
+    const host = open();
+    buildSetup(host, setup);
+    expect(inView(host)).toBe('Fern class');
+    host.run('teacher', 'goToTeam', ['Moss class', keyOf(host, 'Moss class', 'Newt')]);
+    buildSetup(host, { ...setup, classes: [...setup.classes, { name: 'Reed class', teams: ['Carp'] }] });
+    expect(inView(host)).toBe('Moss class');
+  });
+  it.each<[string, (host: StandIn) => void]>([
+    ['something typed', (host) => typeIn(host, { sheet: 'Sheet1', seat: 'teacher', cells: [[40, 3, 'x']] })],
+    ['a note', (host) => host.book.decorate(sheetState(host, 'Sheet1'), 9, 9, (cell) => ({ ...cell, note: 'mine' }))],
+    ['a frozen row', (host) => Object.assign(sheetState(host, 'Sheet1'), { frozenRows: 1 })],
+    ['a second sheet beside it', (host) => host.book.addSheet('Roster', 1)],
+    [
+      'a name for a range',
+      (host) => host.book.setNamed('mine', sheetState(host, 'Sheet1'), { row: 1, column: 1, rows: 1, columns: 1 }),
+    ],
+  ])('leaves the sheet that was there where it has %s', (_, change) => {
+    const host = open();
+    change(host);
+    buildSetup(host, setup);
+    expect(names(host)).toContain('Sheet1');
+    expect(inView(host)).toBe('Fern class');
+  });
+  it('leaves it where somebody typed there while the table was built, and removes it whatever it is called', () => {
+    const host = open();
+    answerOf(call(host, 'startBuild', setup));
+    typeIn(host, { sheet: 'Sheet1', seat: 'teacher', cells: [[1, 1, 'x']] });
+    buildSetup(host, setup);
+    expect(names(host)).toContain('Sheet1');
+    const other = open();
+    other.book.renameSheet(sheetState(other, 'Sheet1'), 'Tabelle1');
+    buildSetup(other, setup);
+    expect(names(other)).not.toContain('Tabelle1');
   });
 
   it('runs one check for each team, and a bounded number of calls', () => {

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { cellKey } from '../../scripts/preview/standin/address.ts';
 import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
 import { pollDays, pollSummary } from '../../src/lab/poll/pollSummary.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
@@ -64,11 +65,43 @@ describe('the Poll in the built workbook', () => {
     expect(answerOf(call(host, 'readPoll')).answers).toHaveLength(1);
   });
 
+  it('counts an answer in row 300 natively, far below the rows that were prepared', () => {
+    const row = 300;
+    expect(cell(row, at.row)).toBe('');
+    const agreeFully = () => cell(pollRows.firstCount, at.firstStatement + 3);
+    expect(agreeFully()).toBe('0');
+    type([row, at.firstStatement + 3, fully]);
+    expect(agreeFully()).toBe('1');
+    // And still so after rows were put in above it.
+    host.book.insertRows(sheetState(host, 'Poll'), pollRows.firstAnswer + 2, 3);
+    type([row + 4, at.firstStatement + 3, fully]);
+    expect(agreeFully()).toBe('2');
+    const { rows } = sheetState(host, 'Poll');
+    host.book.insertRows(sheetState(host, 'Poll'), rows + 1, 1);
+    type([rows + 1, at.firstStatement + 3, fully]);
+    expect(agreeFully()).toBe('3');
+    expect(answerOf(call(host, 'readPoll')).answers).toHaveLength(3);
+    buildSetup(host, setup);
+    expect(agreeFully()).toBe('3');
+  });
+
+  it('offers a class that is added later in the list that students choose from, and keeps other lists', () => {
+    const offered = (row: number, column: number) =>
+      sheetState(host, 'Poll').cells.get(cellKey(row, column))?.validation?.options;
+    expect(offered(first, at.className)).toEqual(['Fern class', 'Moss class']);
+    let state = answerOf(call(host, 'addClass', 'Reed class', ['Carp']));
+    while (!state.finished) state = answerOf(call(host, 'continueBuild'));
+    for (const row of [first, first + 100, first + 239])
+      expect(offered(row, at.className)).toEqual(['Fern class', 'Moss class', 'Reed class']);
+    expect(offered(first, at.from)).toEqual(['one student', 'a team']);
+    expect(host.book.sheets.filter(({ name }) => name.startsWith('Poll'))).toHaveLength(1);
+  });
+
   it('notes no day for an emptied row, nor in the headings, nor in another sheet', () => {
     type([first, at.openLine, '']);
     expect(cell(first, at.day)).toBe('');
     typeIn(host, { sheet: 'Poll', seat: 'teacher', cells: [[pollRows.headings, at.openLine, 'one thing']] });
-    expect(cell(pollRows.headings, at.day)).toBe('day');
+    expect(cell(pollRows.headings, at.day)).toBe('Day');
     typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[3, 5, 'x']] });
     expect(valueAt(host, { sheet: 'Plan', row: 3, column: 2 })).toBe('');
     expect(host.triggerErrors).toEqual([]);
@@ -101,6 +134,19 @@ describe('the Poll of the sample class', () => {
     expect(pollDays(answers, '')).toHaveLength(2);
     expect(pollDays(answers, '')[0]).toBe(today);
     expect(pollSummary(answers).statements.every(({ other }) => other === 0)).toBe(true);
+  });
+});
+
+describe('goToPoll', () => {
+  it('shows the sheet, whatever it is called by now', () => {
+    host.book.renameSheet(sheetState(host, 'Poll'), 'How it went');
+    answerOf(call(host, 'goToPoll'));
+    const view = host.view('teacher');
+    expect(view.sheets.find(({ id }) => id === view.activeSheet)?.name).toBe('How it went');
+  });
+  it('says what to do where there is none', () => {
+    const outcome = call(open(), 'goToPoll');
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /);
   });
 });
 

@@ -83,6 +83,68 @@ describe('preparation from the Plan', () => {
     expect(column('Prepare', 6).join(' ')).toContain('Local rules decide');
   });
 
+  it('says plainly when the Plan is no longer the one it was written from, and not before', () => {
+    const line = () => valueAt(host, { sheet: 'Prepare', row: 2, column: 1 });
+    const sheet = () => answerOf(call(host, 'readPreparation')).sheet;
+    expect([line(), sheet()]).toEqual(['Worked out from the Plan as it is now.', 'up to date']);
+    const [row, given] = stockCell('c1-t1');
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.450']] });
+    expect(line()).toMatch(/^⚠ The Plan has changed/);
+    expect(sheet()).toBe('out of date');
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.300']] });
+    expect(sheet()).toBe('up to date');
+    // A change of case alone is another formula.
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, 4, 'KBR']] });
+    expect(sheet()).toBe('out of date');
+  });
+
+  it('does not take a mark about today, or a note beside the Plan, for a change', () => {
+    answerOf(call(host, 'setAbsent', 'c1-t1', true));
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[2, 9, 'mine']] });
+    expect(answerOf(call(host, 'readPreparation')).sheet).toBe('up to date');
+  });
+
+  it('is brought up to the Plan without a look away from what is in view, and nothing else is touched', () => {
+    const [row, given] = stockCell('c1-t1');
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.450']] });
+    answerOf(call(host, 'goToTeam', 'Fern class', 'c1-t1'));
+    const others = () =>
+      workbookText(host)
+        .split('\n\n')
+        .filter((sheet) => !sheet.includes('"name":"Prepare"'));
+    const before = others();
+    answerOf(call(host, 'writePrepareSheet', true));
+    expect(answerOf(call(host, 'readPreparation')).sheet).toBe('up to date');
+    // 3 × 7.1401 + 10.7102 = 32.1305 → 32.14 g
+    expect(valueAt(host, { sheet: 'Prepare', row: rowOf('Prepare', 'KBr, solid'), column: 3 })).toBe('32.14');
+    expect(others()).toEqual(before);
+    const view = host.view('teacher');
+    expect(view.sheets.find(({ id }) => id === view.activeSheet)?.name).toBe('Fern class');
+  });
+
+  it('goes by a line that somebody adds to the Plan by hand, and by a number in a cell that is no text', () => {
+    const [row] = stockCell('c2-t1');
+    typeIn(host, {
+      sheet: 'Plan',
+      seat: 'teacher',
+      cells: ['late', 'Moss class', 'Newcomer', 'KBr', '0.300', '200', '0.120', '50', 'Br-'].map(
+        (text, index) => [row + 1, index + 1, text] as const,
+      ),
+    });
+    expect(answerOf(call(host, 'readPreparation')).sheet).toBe('out of date');
+    host.book.decorate(sheetState(host, 'Plan'), row, 5, ({ format: _, ...cell }) => cell);
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, 5, '0.45']] });
+    answerOf(call(host, 'writePrepareSheet', true));
+    expect(answerOf(call(host, 'readPreparation')).sheet).toBe('up to date');
+  });
+
+  it('has no sheet to go by in a file where it was removed', () => {
+    host.book.removeSheet(sheetState(host, 'Prepare'));
+    expect(answerOf(call(host, 'readPreparation')).sheet).toBe('none');
+    answerOf(call(host, 'writePrepareSheet'));
+    expect(answerOf(call(host, 'readPreparation')).sheet).toBe('up to date');
+  });
+
   it('is written again in place, longer or shorter, and never as another sheet', () => {
     const [row, given] = stockCell('c1-t1');
     typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.600']] });

@@ -48,7 +48,7 @@ describe('readRecord', () => {
     });
     expect(proposal.hard).toContain('Most tries: Molar mass (at least 4, several in 1 team).');
     expect(proposal.hard).toContain('Still open: work with the volume left in mL (1 team).');
-    expect(names).toEqual({ present: ['Otter'], absent: [], finished: [] });
+    expect(names).toEqual({ present: ['Otter'], absent: [], finished: [], absentMembers: [] });
     expect(JSON.stringify(proposal)).not.toMatch(/Otter|Heron/);
     expect(host.book.sheets.length).toBe(before);
   });

@@ -48,7 +48,9 @@ function markEverything(): void {
     [row, 7, `${mark} help`] as const,
     [row, 8, `${mark} who`] as const,
   ]);
-  typeIn(host, { sheet: first, cells });
+  const blockHeading = (stepRows(first)[0] ?? 0) - 1;
+  expect(valueAt(host, { sheet: first, row: blockHeading, column: 8 })).toBe('Who');
+  typeIn(host, { sheet: first, cells: [...cells, [blockHeading, 8, `${mark} person: calculates`]] });
   typeIn(host, {
     sheet: first,
     seat: 'teacher',

@@ -120,6 +120,85 @@ describe('addClass', () => {
   });
 });
 
+/** Row of the Plan that begins with these words. */
+const rowWith = (first: string): number =>
+  Array.from({ length: sheetState(host, 'Plan').rows }, (_, index) => index + 1).find(
+    (row) => valueAt(host, { sheet: 'Plan', row, column: 1 }) === first,
+  ) ?? 0;
+
+describe('a class and a team that come later', () => {
+  const progress = () => {
+    const { rows, columns } = sheetState(host, 'Progress');
+    return Array.from({ length: rows }, (_, index) =>
+      Array.from({ length: columns }, (__, column) =>
+        valueAt(host, { sheet: 'Progress', row: index + 1, column: column + 1 }),
+      ),
+    );
+  };
+  beforeEach(() => {
+    finish(call(host, 'addClass', 'Reed class', ['Pike', 'Carp']));
+    finish(call(host, 'addTeam', sheet, 'Late team'));
+  });
+  it('are in the lesson, in Class now and in Teams', () => {
+    expect(answerOf(call(host, 'readLesson')).classes).toEqual(['Fern class', 'Moss class', 'Reed class']);
+    expect(answerOf(call(host, 'readClass', 'Reed class')).teams.map(({ team }) => team)).toEqual(['Pike', 'Carp']);
+    expect(answerOf(call(host, 'readTeams')).classes.map(({ name, teams }) => [name, teams.length])).toEqual([
+      [sheet, 3],
+      ['Moss class', 1],
+      ['Reed class', 2],
+    ]);
+  });
+  it('have their lines in Progress, which follow what they type', () => {
+    const lineOf = (team: string) => progress().find(([name]) => name === team);
+    for (const [team, name, key] of [
+      ['Pike', 'Reed class', answerOf(call(host, 'readClass', 'Reed class')).teams[0]?.key],
+      ['Late team', sheet, answerOf(call(host, 'readClass', sheet)).teams[2]?.key],
+    ] as const) {
+      expect(lineOf(team)?.[2]).toMatch(/^0 of/);
+      typeIn(host, {
+        sheet: name,
+        cells: [[stepRow(host, { sheet: name, key: key ?? '', step: 'molar mass' }), 2, '119.00']],
+      });
+      expect(lineOf(team)?.[2]).toMatch(/^1 of/);
+    }
+    expect(host.book.sheets.filter(({ name }) => name.startsWith('Progress'))).toHaveLength(1);
+  });
+  it('are counted in what to prepare, in the sheet as well as in the sidebar', () => {
+    const view = answerOf(call(host, 'readPreparation'));
+    expect(view.sheet).toBe('up to date');
+    // Six teams: the day’s label and two for each of them.
+    expect(view.labels).toHaveLength(1 + 6 * 2);
+    expect(view.labels.filter(({ whose }) => whose.startsWith('Reed class'))).toHaveLength(4);
+  });
+  it('are in the record of the day, and its reminder', () => {
+    const key = answerOf(call(host, 'readClass', 'Reed class')).teams[0]?.key ?? '';
+    typeIn(host, {
+      sheet: 'Reed class',
+      cells: [[stepRow(host, { sheet: 'Reed class', key, step: 'molar mass' }), 2, '119.00']],
+    });
+    const reed = answerOf(call(host, 'readRecord')).classes.find(({ proposal }) => proposal.className === 'Reed class');
+    expect(reed?.proposal.present).toBe('1 of 2 teams');
+    expect(answerOf(call(host, 'recordDue')).due).toEqual(['Reed class']);
+  });
+  it('can go on coming after the lines that Progress had kept are used up', () => {
+    for (const name of ['Late two', 'Late three', 'Late four']) finish(call(host, 'addTeam', sheet, name));
+    const teams = progress()
+      .map(([name = '', , count = '']) => (/of \d+$/.test(count) ? name : ''))
+      .filter((name) => name !== '');
+    expect(teams).toEqual([
+      'Otter',
+      'Heron',
+      'Late team',
+      'Late two',
+      'Late three',
+      'Late four',
+      'Newt',
+      'Pike',
+      'Carp',
+    ]);
+  });
+});
+
 describe('setAbsent', () => {
   const heron = () => answerOf(call(host, 'readTeams')).classes[0]?.teams[1]?.absent;
   it('marks a team for the day, and takes the mark away again', () => {
@@ -147,6 +226,36 @@ describe('setAbsent', () => {
     answerOf(call(host, 'setAbsent', 'c1-t2', true));
     host = open({ saved: host.save(), clock: () => new Date('2026-03-03T10:00:00Z') });
     expect(heron()).toBe(false);
+  });
+  it('shows in Progress in neutral words, and ends by itself the next day', () => {
+    const line = (team: string) => {
+      const rows = Array.from({ length: sheetState(host, 'Progress').rows }, (_, index) => index + 1);
+      const row = rows.find((one) => valueAt(host, { sheet: 'Progress', row: one, column: 1 }) === team) ?? 0;
+      return [2, 3, 4].map((column) => valueAt(host, { sheet: 'Progress', row, column }));
+    };
+    const [before] = [line('Heron')];
+    expect(before[1]).toMatch(/^0 of \d+$/);
+    answerOf(call(host, 'setAbsent', 'c1-t2', true));
+    expect(line('Heron')).toEqual(['not here today', '', '· to come']);
+    expect(line('Otter')[1]).toMatch(/^0 of \d+$/);
+    host = open({ saved: host.save(), clock: () => new Date('2026-03-03T10:00:00Z') });
+    host.tick();
+    expect(line('Heron')).toEqual(before);
+    // Typed by hand without a day it holds until it is cleared.
+    const heading = rowWith('key');
+    const heron = rowWith('c1-t2');
+    expect(valueAt(host, { sheet: 'Plan', row: heading, column: 11 })).toBe('today');
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[heron, 11, 'absent']] });
+    expect(line('Heron')[0]).toBe('not here today');
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[heron, 11, '']] });
+    expect(line('Heron')).toEqual(before);
+  });
+  it('leaves no mark of a day gone by in the Plan once another is made', () => {
+    answerOf(call(host, 'setAbsent', 'c1-t2', true));
+    host = open({ saved: host.save(), clock: () => new Date('2026-03-03T10:00:00Z') });
+    answerOf(call(host, 'setAbsent', 'c2-t1', true));
+    const mark = (key: string) => valueAt(host, { sheet: 'Plan', row: rowWith(key), column: 11 });
+    expect([mark('c1-t2'), mark('c2-t1')]).toEqual(['', 'absent 2026-03-03']);
   });
   it('stays when the lesson is built again and when a late team comes', () => {
     answerOf(call(host, 'setAbsent', 'c1-t2', true));

@@ -20,6 +20,7 @@ const wrong = (title: string, tries: number) => step(title, { check: 'not yet', 
 const team = (name: string, steps: readonly StepDay[], found: Partial<TeamDay> = {}): TeamDay => ({
   team: name,
   absent: false,
+  absentMembers: [],
   here: steps.some(({ entry }) => entry !== ''),
   steps: [...steps, step('In your own words', { scored: false, check: '' })],
   ...found,
@@ -37,7 +38,12 @@ describe('classFacts', () => {
   it('counts who was there and who finished, by what was entered', () => {
     expect(day.entry.present).toBe('3 of 4 teams, 1 team absent');
     expect(day.entry.finished).toBe('1 of 4 teams');
-    expect(day.names).toEqual({ present: ['Otter', 'Heron', 'Newt'], absent: ['Pike'], finished: ['Otter'] });
+    expect(day.names).toEqual({
+      present: ['Otter', 'Heron', 'Newt'],
+      absent: ['Pike'],
+      finished: ['Otter'],
+      absentMembers: [],
+    });
   });
   it('says what went well and what was hard in plain words', () => {
     expect(day.entry.wentWell).toBe('On target in every team: Molar mass.');
@@ -130,6 +136,10 @@ describe('nameIn', () => {
     ['Zoë fragte', 'Zoë'],
   ])('finds a name in “%s”', (words, name) => {
     expect(nameIn(words, ['Heron', name])).toBe(name);
+  });
+  it('finds a short first name, and takes a single letter for none', () => {
+    expect(nameIn('Cy was away.', ['Cy'])).toBe('Cy');
+    expect(nameIn('Cyan ink', ['Cy'])).toBeUndefined();
   });
   it.each(['Otters swim', 'an otter', 'A dilution', ''])('finds none in “%s”', (words) => {
     expect(nameIn(words, ['Otter', 'A', ''])).toBeUndefined();

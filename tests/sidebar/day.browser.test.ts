@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import type { RecordView, ShareView, TeamsView } from '../../src/host/calls.ts';
+import type { RecordView, ShareView, TeamMembersView, TeamsView } from '../../src/host/calls.ts';
 import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
 import {
   accessibilityFaults,
@@ -48,12 +48,17 @@ const record: RecordView = {
   classes: [
     {
       proposal: entry,
-      names: { present: ['Basalt', 'Quartz'], absent: ['Granite'], finished: ['Basalt'] },
+      names: {
+        present: ['Basalt', 'Quartz'],
+        absent: ['Granite'],
+        finished: ['Basalt'],
+        absentMembers: [{ team: 'Quartz', names: ['Cy'] }],
+      },
       hasEntriesToday: true,
     },
     {
       proposal: { ...entry, className: 'Fourth period', present: '0 of 2 teams', finished: '0 of 2 teams', poll: '' },
-      names: { present: [], absent: [], finished: [] },
+      names: { present: [], absent: [], finished: [], absentMembers: [] },
       hasEntriesToday: false,
     },
   ],
@@ -64,12 +69,18 @@ const teams: TeamsView = {
     {
       name: 'Second period',
       teams: [
-        { team: 'Basalt', key: 'c1-t1', absent: false },
-        { team: 'Granite', key: 'c1-t3', absent: true },
+        { team: 'Basalt', key: 'c1-t1', absent: false, members: { who: '', day: '', members: [] } },
+        {
+          team: 'Granite',
+          key: 'c1-t3',
+          absent: true,
+          members: { who: 'Eda', day: '2026-03-01', members: [{ name: 'Eda', absent: false, roles: ['calculates'] }] },
+        },
       ],
     },
     { name: 'Fourth period', teams: [{ team: 'Slate', key: 'c2-t1', absent: false }] },
   ],
+  day: '2026-03-02',
 };
 const answers: FakeAnswers = {
   readLesson: value(good(builtLesson)),
@@ -112,10 +123,11 @@ describe('record', () => {
   it('writes names into the copied text only where that was asked, and copies it', async () => {
     const opened = await open('Record');
     await opened.getByLabel('Text of the day').waitFor();
-    expect(await dayText(opened)).not.toMatch(/Basalt|Granite/);
+    expect(await dayText(opened)).not.toMatch(/Basalt|Granite|Cy/);
     await opened.getByLabel('With names of teams').check();
     expect(await dayText(opened)).toContain('Present: 2 of 3 teams, 1 team absent (Basalt, Quartz)');
     expect(await dayText(opened)).toContain('Absent: Granite');
+    expect(await dayText(opened)).toContain('Not here: Cy (Quartz)');
     await opened.context().grantPermissions(['clipboard-read', 'clipboard-write']);
     // The clipboard needs a page that counts as secure; this one does not, so the text is marked to be copied by hand.
     await opened.getByRole('button', { name: 'Copy the text' }).click();
@@ -234,6 +246,53 @@ describe('teams', () => {
     await opened.getByLabel('Slate is absent today').click();
     await opened.getByText('Expected a team.').waitFor();
     expect(await opened.getByLabel('Slate is absent today').isChecked()).toBe(false);
+  });
+  it('takes the names of a team, shares the roles, and marks one person as absent', async () => {
+    const kept = (absent: boolean, base: string): TeamMembersView => ({
+      who: base,
+      day: '2026-03-02',
+      members: [
+        { name: 'Ana', absent: false, roles: ['calculates', 'runs the bench'] },
+        { name: 'Cy', absent, roles: absent ? [] : ['writes', 'records'] },
+      ],
+    });
+    const opened = await open(
+      'Teams',
+      {},
+      { setMembers: [{ value: good(kept(false, 'one')) }, { value: good(kept(true, 'two')) }] },
+    );
+    await opened.getByText('People in Basalt').click();
+    await opened.getByLabel('Names in Basalt').fill('Ana, Cy');
+    await opened.getByRole('button', { name: 'Keep the names in Basalt' }).click();
+    await opened.getByText('Ana: calculates, runs the bench · Cy: writes, records').waitFor();
+    expect(await opened.getByLabel('Names in Basalt').inputValue()).toBe('Ana\nCy');
+    await opened.getByLabel('Cy is not here today').focus();
+    await opened.keyboard.press('Space');
+    await opened.getByText('Cy: not here today').waitFor();
+    expect(await opened.evaluate(() => document.activeElement?.id)).toBe('people-0-0-absent-1');
+    expect(await sent(opened, 'setMembers')).toEqual([
+      ['Second period', 'c1-t1', { names: 'Ana, Cy', absent: [], base: '' }],
+      ['Second period', 'c1-t1', { names: 'Ana\nCy', absent: ['Cy'], base: 'one' }],
+    ]);
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    expect(await sidewaysScroll(opened)).toBe(0);
+    if (process.env.LABROW_PICTURES !== undefined)
+      await opened.screenshot({ path: `${process.env.LABROW_PICTURES}/people.png`, fullPage: true });
+  });
+  it('keeps the names that were typed where the sheet would not take them', async () => {
+    const opened = await open('Teams', {}, { setMembers: value(bad('Expected fewer people. Make it two teams.')) });
+    await opened.getByText('People in Basalt').click();
+    await opened.getByLabel('Names in Basalt').fill('Ana\nAna');
+    await opened.getByRole('button', { name: 'Keep the names in Basalt' }).click();
+    await opened.locator('.field-problem', { hasText: 'Make it two teams.' }).waitFor();
+    expect(await opened.getByLabel('Names in Basalt').inputValue()).toBe('Ana\nAna');
+  });
+  it('passes roles of another day on, for a class at a time', async () => {
+    const opened = await open('Teams', {}, { passRoles: value(good({ passed: 1 })) });
+    expect(await opened.getByRole('button', { name: /Pass the roles on/ }).count()).toBe(1);
+    await opened.getByRole('button', { name: 'Pass the roles on in Second period' }).click();
+    await opened.getByText('Roles passed on in 1 team.').waitFor();
+    expect(await sent(opened, 'passRoles')).toEqual([['Second period']]);
   });
   it('adds a late team from the keyboard, shows the build and comes back', async () => {
     const opened = await open(

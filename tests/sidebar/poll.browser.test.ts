@@ -6,6 +6,7 @@ import { pollTexts } from '../../src/lab/texts/poll.ts';
 import {
   accessibilityFaults,
   answerNext,
+  callsOf,
   closeSidebar,
   openSidebar,
   type SidebarOptions,
@@ -57,6 +58,7 @@ async function opened(options: Partial<SidebarOptions> & { readonly view?: unkno
       readLesson: [{ value: good(builtLesson) }],
       readClass: [{ value: good(classView) }],
       readPoll: [{ value: options.view ?? good(poll) }],
+      goToPoll: [{ value: good(null) }],
     },
   });
   await page.waitForSelector('.class-now .teams');
@@ -86,6 +88,18 @@ describe('the view Poll', () => {
       .locator('.bar')
       .evaluateAll((drawn) => drawn.map((bar) => Number(bar.getAttribute('width'))));
     expect(lengths).toEqual([136, 68, 0, 0]);
+  });
+
+  it('goes to the sheet, where there is one', async () => {
+    const view = await opened();
+    await bars(view);
+    await view.getByRole('button', { name: 'Go to the Poll sheet' }).click();
+    await view.getByText('The Poll sheet is in view.').waitFor();
+    expect((await callsOf(view)).filter(({ name }) => name === 'goToPoll')).toHaveLength(1);
+    await answerNext(view, 'readPoll', [{ value: good({ ...poll, sheet: '', answers: [] }) }]);
+    await view.getByRole('button', { name: 'Look again' }).click();
+    await view.getByText('This file has no Poll sheet yet.').waitFor();
+    expect(await view.getByRole('button', { name: 'Go to the Poll sheet' }).isHidden()).toBe(true);
   });
 
   it('narrows to a class and says what changed since last time', async () => {

@@ -121,6 +121,38 @@ describe('prepare in the sidebar', () => {
     expect((await callsOf(opened)).find(({ name }) => name === 'writeKeySheet')?.args).toEqual([true]);
   });
 
+  it('follows the Plan while it is open: looks again, and brings the sheet up to it once it must', async () => {
+    const opened = await prepare({ clock: true });
+    const written = async () => (await callsOf(opened)).filter(({ name }) => name === 'writePrepareSheet');
+    expect(await written()).toEqual([]);
+    const view = answerOf(call(host, 'readPreparation'));
+    const changed = {
+      ...view,
+      sheet: 'out of date',
+      sections: view.sections.map((section) => ({
+        ...section,
+        rows: section.rows.map((row) => ({ ...row, note: `${row.note} Changed.` })),
+      })),
+    };
+    await answerNext(opened, 'readPreparation', [
+      { value: good(changed) },
+      { value: good({ ...changed, sheet: 'up to date' }) },
+    ]);
+    await button(opened, 'Labels').focus();
+    await opened.clock.runFor(21_000);
+    await opened.getByText('this list and the Prepare sheet now go by it').waitFor();
+    expect(await opened.locator('.prepare-rows').first().textContent()).toContain('Changed.');
+    expect((await written()).map(({ args }) => args)).toEqual([[true]]);
+    expect(await opened.evaluate(() => document.activeElement?.textContent)).toBe('Labels');
+    await opened.clock.runFor(21_000);
+    expect(await written()).toHaveLength(1);
+    // Elsewhere it does not look.
+    await opened.getByRole('navigation').getByRole('button', { name: 'Help' }).click();
+    const before = (await callsOf(opened)).length;
+    await opened.clock.runFor(61_000);
+    expect((await callsOf(opened)).slice(before).filter(({ name }) => name === 'readPreparation')).toEqual([]);
+  });
+
   it('says what went wrong and tries again', async () => {
     const opened = await open({
       answers: { ...answers, readPreparation: value(bad('Expected a Plan. Plan a lesson.')) },

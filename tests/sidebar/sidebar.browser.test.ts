@@ -469,6 +469,11 @@ describe('help and opening', () => {
       'for practice, not for tests',
       'read all its cells',
       'several accounts at once',
+      'A team is absent',
+      'A team finishes early',
+      'A team joins late',
+      'four short statements and one open line',
+      'Equal volumes before and after dilution',
     ]) {
       expect(text).toContain(part);
     }

@@ -28,6 +28,7 @@ const step = (id: string, found: Partial<StepReading> = {}): StepReading => ({
 const block = (team: string, ...steps: StepReading[]): BlockReading => ({
   key: team.toLowerCase(),
   team,
+  who: '',
   headingRow: 1,
   closingRow: 9,
   known: true,

@@ -21,6 +21,7 @@ const reading = (...rows: StepReading[]): ClassReading => ({
   blocks: rows.map((step, index) => ({
     key: `k${index}`,
     team: `Team ${index}`,
+    who: '',
     headingRow: 1,
     closingRow: 3,
     known: true,

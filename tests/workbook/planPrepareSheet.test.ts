@@ -1,16 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { layoutFits } from '../../src/workbook/layoutFits.ts';
+import { planPlaces } from '../../src/workbook/planPlanSheet.ts';
 import { planPrepareSheet } from '../../src/workbook/planPrepareSheet.ts';
 import { hostileNames, lesson } from './lesson.ts';
 
-const names = { prepare: 'Prepare' };
+const names = { prepare: 'Prepare', plan: 'Plan' };
+const places = planPlaces(lesson);
 const cells = (teams = lesson.teams) =>
-  planPrepareSheet({ ...lesson, teams }, names).blocks.flatMap((block) => block.cells);
+  planPrepareSheet({ ...lesson, teams }, names, places).blocks.flatMap((block) => block.cells);
 
 describe('planPrepareSheet', () => {
-  it('holds plain text and numbers, and no formula', () => {
-    const kinds = new Set(cells().flatMap((row) => row.map(({ kind }) => kind)));
-    expect([...kinds].sort()).toEqual(['blank', 'number', 'text']);
+  it('holds plain text and numbers, and no formula but the line that looks at the Plan', () => {
+    const formulas = planPrepareSheet(lesson, names, places).blocks.flatMap(({ row, cells: lines }) =>
+      lines.flatMap((line, down) => line.flatMap(({ kind }) => (kind === 'formula' ? [row + down] : []))),
+    );
+    expect(formulas.sort()).toEqual([1, 2]);
     const solid = cells().find(([, what]) => what?.kind === 'text' && what.text === 'KBr, solid');
     expect(solid?.[2]?.kind).toBe('number');
   });
@@ -31,7 +35,7 @@ describe('planPrepareSheet', () => {
   });
 
   it('always fits over an earlier list', () => {
-    const plan = planPrepareSheet(lesson, names);
+    const plan = planPrepareSheet(lesson, names, places);
     const there = Array.from({ length: plan.rowCount }, (_, index) => [
       'x',
       'y',
@@ -42,6 +46,8 @@ describe('planPrepareSheet', () => {
       index + 1 === plan.identity.firstRow ? 'prepare' : '',
     ]);
     expect(layoutFits(plan, there)).toBe('same');
-    expect(planPrepareSheet({ ...lesson, teams: lesson.teams.slice(0, 1) }, names).rowCount).toBe(plan.rowCount);
+    expect(planPrepareSheet({ ...lesson, teams: lesson.teams.slice(0, 1) }, names, places).rowCount).toBe(
+      plan.rowCount,
+    );
   });
 });

@@ -15,7 +15,7 @@ import {
   engineLanguage,
   enginePlugins,
 } from './enginePlugins.ts';
-import { engineFormula, functionsIn, localFormula, shiftedFormula } from './formulaText.ts';
+import { engineFormula, functionsIn, localFormula, reopenedFormula, shiftedFormula } from './formulaText.ts';
 import { HostError, HostException, hostError } from './hostError.ts';
 import { type Locale, localeOf } from './localeOf.ts';
 import { movedLines, remapped } from './movedLines.ts';
@@ -814,7 +814,7 @@ export class Book {
         if (after === undefined || after === text) continue;
         const cell = sheet.cells.get(to);
         if (cell?.content?.kind === 'formula') {
-          this.#keep(sheet, to, { ...cell, content: { kind: 'formula', formula: after } });
+          this.#keep(sheet, to, { ...cell, content: { kind: 'formula', formula: reopenedFormula(after) } });
           this.#mark(sheet, to);
         }
       }

@@ -24,9 +24,37 @@ function piecesOf(formula: string, pattern: RegExp): Piece[] {
 
 const joined = (parts: readonly string[]): string => parts.join('');
 
-/** What the engine reads: a capital E in a number stops its parser. */
-export const engineFormula = (formula: string): string =>
-  joined(piecesOf(formula, pieces).map(({ kind, text }) => (kind === 'number' ? text.replace('E', 'e') : text)));
+const cellReference = /^\$?[A-Za-z]{1,3}\$?\d+$/;
+const columnReference = /^\$?[A-Za-z]{1,3}$/;
+/** How far a range that is open at its end, such as `E14:E`, reaches in the engine, which knows no such range. */
+const openEnd = 10_000;
+
+/** What the engine reads: a capital E in a number stops its parser, and so does a range without an end. */
+export const engineFormula = (formula: string): string => {
+  const parts = piecesOf(formula, pieces);
+  return joined(
+    parts.map(({ kind, text }, index) => {
+      if (kind === 'number') return text.replace('E', 'e');
+      const isOpen =
+        kind === 'word' &&
+        columnReference.test(text) &&
+        parts[index - 1]?.text === ':' &&
+        cellReference.test(parts[index - 2]?.text ?? '');
+      return isOpen ? `${text}$${openEnd}` : text;
+    }),
+  );
+};
+
+/** A formula as the engine rewrote it when rows moved, with its open ranges open again. */
+export const reopenedFormula = (formula: string): string => {
+  const parts = piecesOf(formula, pieces);
+  return joined(
+    parts.map(({ kind, text }, index) => {
+      const [, column = '', row = ''] = /^(\$?[A-Za-z]{1,3})\$(\d+)$/.exec(text) ?? [];
+      return kind === 'word' && parts[index - 1]?.text === ':' && Number(row) >= openEnd / 2 ? column : text;
+    }),
+  );
+};
 
 /**
  * A formula as typed, or handed over by a script, in the one form kept inside: commas between arguments, points in

@@ -9,6 +9,7 @@ import { planInUse } from '../build.ts';
 import type { ClassView, Outcome } from '../calls.ts';
 import { classSheet } from '../classSheet.ts';
 import { dayOf } from '../dayOf.ts';
+import { membersView } from '../membersView.ts';
 import { done, problem } from '../outcome.ts';
 import { openSpreadsheet } from '../spreadsheet.ts';
 import { hostWords } from '../words.ts';
@@ -27,7 +28,8 @@ export function readClass(className: unknown): Outcome<ClassView> {
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === 'told').map(({ id }) => id);
   const now = new Date();
-  const absent = absentKeys(plan, dayOf(spreadsheet, now.getTime()));
+  const day = dayOf(spreadsheet, now.getTime());
+  const absent = absentKeys(plan, day);
   const formulas = entryFormulaRows(found.value);
   const errors = percentErrors(reading, {
     steps,
@@ -50,6 +52,7 @@ export function readClass(className: unknown): Outcome<ClassView> {
       team: block.team,
       key: block.key,
       ...(absent.includes(block.key) ? { absent: true } : {}),
+      members: membersView(block.who, day).members,
       done: block.steps.filter(({ step, check }) => scored(step) && check === 'on target').length,
       steps: block.steps.map(({ row, step, check, entry, lookAt, tries, helpWanted, who }) => ({
         id: step,

@@ -5,7 +5,10 @@ import { preparationRows } from '../../lab/preparation/preparationRows.ts';
 import { preparationTexts } from '../../lab/texts/preparation.ts';
 import type { Outcome, PreparationView } from '../calls.ts';
 import { lessonNow, markOf, todayText } from '../lessonNow.ts';
+import { isPrepareOutOfDate } from '../notePreparedPlan.ts';
 import { done } from '../outcome.ts';
+import { ownSheets, sheetInUse } from '../ownSheets.ts';
+import { openSpreadsheet } from '../spreadsheet.ts';
 
 /** What the day takes, labels and the period in minutes, from the Plan as it is now. Nothing is written. */
 export function readPreparation(): Outcome<PreparationView> {
@@ -15,6 +18,7 @@ export function readPreparation(): Outcome<PreparationView> {
   const { settings, shelf } = plan.setup;
   const day = dayPreparation({ activity, teams: plan.teams, shelf, settings });
   const mark = markOf(plan);
+  const sheet = sheetInUse(ownSheets(openSpreadsheet()), { kind: 'prepare' })?.sheet;
   const rows = preparationRows(day, mark);
   const names = Object.keys(preparationTexts.sections) as (keyof typeof preparationTexts.sections)[];
   return done({
@@ -38,6 +42,7 @@ export function readPreparation(): Outcome<PreparationView> {
           })),
       }))
       .filter((section) => section.rows.length > 0),
+    sheet: sheet === undefined ? 'none' : isPrepareOutOfDate(sheet) ? 'out of date' : 'up to date',
     labels: labels(day, mark),
     periods: periodPlans(activity, Number(settings.periods)),
   });

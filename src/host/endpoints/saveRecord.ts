@@ -1,3 +1,4 @@
+import { readMembers } from '../../lab/members/readMembers.ts';
 import { mergedWords } from '../../lab/record/mergedWords.ts';
 import { nameIn } from '../../lab/record/nameIn.ts';
 import { type RecordEntry, type RecordField, recordFields, wordFields } from '../../lab/record/recordEntry.ts';
@@ -110,14 +111,16 @@ function writeRow({
   }
 }
 
-/** Names that stand in this file: of teams, and what people typed in the column “who” besides the roles. */
+/** Names that stand in this file: of teams and the people in them, and what people typed in the column “who” besides the roles. */
 function namesInFile(spreadsheet: Spreadsheet): readonly string[] {
   const names = new Set<string>((planInUse(spreadsheet)?.teams ?? []).map(({ team }) => team));
   const known: readonly string[] = roles;
   for (const { sheet, tag } of ownSheets(spreadsheet)) {
     if (tag.kind !== 'class' || tag.state !== 'built') continue;
-    for (const { steps } of readClassSheet(valuesOf(sheet))?.blocks ?? [])
+    for (const { who: team, steps } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
+      for (const { name } of readMembers(team).members) names.add(name);
       for (const { who } of steps) if (who !== '' && !known.includes(who)) names.add(who);
+    }
   }
   return [...names];
 }

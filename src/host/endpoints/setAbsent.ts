@@ -27,8 +27,15 @@ export function setAbsent(key: unknown, absent: unknown): Outcome<null> {
   const index = cells.findIndex((line, row) => row >= headingRow && cellText(line[planColumns.key - 1]) === key);
   if (index < 0) return problem({ ...hostWords.teams.unknown, received: `“${String(key)}”` });
   if (heading === '') writeTexts(sheet.getRange(headingRow, column), [[words.plan.today]]);
+  const today = dayOf(spreadsheet, Date.now());
+  // Marks of days gone by count no more, and nobody needs to read them.
+  for (const mark of reading.value.absent) {
+    if (mark.day === '' || mark.day === today) continue;
+    const row = cells.findIndex((line, at) => at >= headingRow && cellText(line[planColumns.key - 1]) === mark.key);
+    if (row >= 0) sheet.getRange(row + 1, column).setValue('');
+  }
   const cell = sheet.getRange(index + 1, column);
   cell.setNumberFormat('@');
-  writeTexts(cell, [[absent === true ? `${words.plan.absent} ${dayOf(spreadsheet, Date.now())}` : '']]);
+  writeTexts(cell, [[absent === true ? `${words.plan.absent} ${today}` : '']]);
   return done(null);
 }

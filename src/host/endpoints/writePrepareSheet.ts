@@ -5,14 +5,15 @@ import { readMemo } from '../buildMemo.ts';
 import type { Outcome } from '../calls.ts';
 import { withDocumentLock } from '../documentLock.ts';
 import { lessonNow } from '../lessonNow.ts';
+import { notePreparedPlan } from '../notePreparedPlan.ts';
 import { done, problem } from '../outcome.ts';
 import { ownSheets, sheetInUse } from '../ownSheets.ts';
 import { noBuild } from '../recordSheet.ts';
 import { openSpreadsheet } from '../spreadsheet.ts';
 import { hostWords } from '../words.ts';
 
-/** Brings the Prepare sheet to the Plan as it is now, and shows it. */
-export function writePrepareSheet(): Outcome<null> {
+/** Brings the Prepare sheet to the Plan as it is now, and shows it unless what is in view is to stay. */
+export function writePrepareSheet(stay?: unknown): Outcome<null> {
   const lesson = lessonNow();
   if (!lesson.ok) return lesson;
   const { plan, activity } = lesson.value;
@@ -22,16 +23,20 @@ export function writePrepareSheet(): Outcome<null> {
   const locked = withDocumentLock(2000, () => {
     const taken = spreadsheet.getSheets().map((sheet) => sheet.getName());
     const { prepare } = newSheetNames([], taken);
+    const planSheet = sheetInUse(ownSheets(spreadsheet), { kind: 'plan' })?.sheet;
+    if (planSheet === undefined) return;
     const { setup, teams, givenNames, invented } = plan;
     applySheet({
       spreadsheet,
       plan: planPrepareSheet(
         { setup, activity, teams, givenNames, invented },
-        { prepare: sheetNow()?.getName() ?? prepare },
+        { prepare: sheetNow()?.getName() ?? prepare, plan: planSheet.getName() },
+        plan.places,
       ),
       memo: readMemo() ?? noBuild(),
     });
-    sheetNow()?.activate();
+    notePreparedPlan(spreadsheet, plan);
+    if (stay !== true) sheetNow()?.activate();
   });
   return locked.ran ? done(null) : problem({ ...hostWords.fileBusy, where: 'the Prepare sheet' });
 }

@@ -7,6 +7,8 @@ export interface TeamDay {
   readonly team: string;
   /** Marked absent in the Plan. */
   readonly absent: boolean;
+  /** Names of people of the team who are absent that day, while the others are here. */
+  readonly absentMembers: readonly string[];
   /** Something was entered that day. */
   readonly here: boolean;
   readonly steps: readonly StepDay[];
@@ -41,6 +43,8 @@ export interface ClassFacts {
     readonly present: readonly string[];
     readonly absent: readonly string[];
     readonly finished: readonly string[];
+    /** People who were missing in teams that were here, each with the team. */
+    readonly absentMembers: readonly { readonly team: string; readonly names: readonly string[] }[];
   };
 }
 
@@ -72,6 +76,9 @@ export function classFacts({ day, className, activity, aim, teams, poll }: Class
       present: present.map(({ team }) => team),
       absent: absent.map(({ team }) => team),
       finished: finished.map(({ team }) => team),
+      absentMembers: present
+        .filter(({ absentMembers }) => absentMembers.length > 0)
+        .map(({ team, absentMembers }) => ({ team, names: absentMembers })),
     },
   };
 }

@@ -29,6 +29,7 @@ function classLines({ entry, names }: ClassText): readonly string[] {
       return words.map((text) => (some.length === 0 ? text : recordWords.named(text, some)));
     }),
     ...line(recordWords.absentLabel, (names?.absent ?? []).join(', ')),
+    ...line(recordWords.missingLabel, recordWords.missing(names?.absentMembers ?? [])),
   ];
 }
 

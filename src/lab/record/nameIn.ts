@@ -1,4 +1,5 @@
-const shortest = 3;
+/** A single letter stands in too many words to be told from one. */
+const shortest = 2;
 const wordCharacter = /[\p{L}\p{N}]/u;
 
 /** The first of these names that stands in the words as a word of its own, spelled the same; undefined where none does. */

@@ -12,6 +12,9 @@ export const recordWords = {
     `Still open: ${list(matches.map(({ words, teams: some }) => `${words} (${teams(some)})`))}.`,
   goOnAt: ({ title, teams: some }: { title: string; teams: number }) => `Go on at ${title} (${teams(some)}).`,
   absentLabel: 'absent',
+  missingLabel: 'not here',
+  missing: (teams: readonly { team: string; names: readonly string[] }[]) =>
+    list(teams.map(({ team, names }) => `${list(names)} (${team})`)),
   day: (day: string) => `Record of ${day}`,
   nothing: 'No class has entries today.',
   named: (words: string, names: readonly string[]) => `${words} (${list(names)})`,

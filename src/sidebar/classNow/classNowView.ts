@@ -4,13 +4,14 @@ import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
 import { focusHeading, viewHeading } from '../page/heading.ts';
+import { makeLookAgain } from '../page/lookAgain.ts';
 import { problemNotice } from '../page/notice.ts';
 import type { Page } from '../page/page.ts';
 import { tube } from '../page/tube.ts';
 import type { View } from '../page/view.ts';
 import { waiting } from '../page/waiting.ts';
+import { peopleWords } from '../teams/peopleWords.ts';
 import { texts } from '../texts.ts';
-import { makePoll } from './poll.ts';
 import { rowState } from './rowState.ts';
 import { spreadPicture } from './spreadPicture.ts';
 import { stateBadge } from './stateBadge.ts';
@@ -52,7 +53,7 @@ export function classNowView(page: Page): View {
         problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void look(false) }),
       );
   }
-  const poll = makePoll(() => look(true));
+  const again = makeLookAgain(() => look(true));
 
   function draw(): void {
     if (!shown) return;
@@ -122,8 +123,11 @@ export function classNowView(page: Page): View {
             element('span', { class: 'spoken' }, texts.classNow.ofStepsSpoken(team.done, now.stepCount)),
           ),
         ),
+        team.absent === true && element('span', { class: 'away' }, texts.classNow.absent),
       ),
-      team.absent === true && element('p', { class: 'hint' }, texts.classNow.absent),
+      team.members !== undefined &&
+        team.members.length > 0 &&
+        element('p', { class: 'hint' }, peopleWords(team.members)),
       complete && element('p', { class: 'hint' }, texts.classNow.ready),
       element('ol', { class: 'steps' }, ...team.steps.map(stepItem)),
       element(
@@ -235,11 +239,11 @@ export function classNowView(page: Page): View {
       frame();
       focusHeading(root);
       void look(shown !== undefined);
-      poll.start();
+      again.start();
     },
     leave() {
       here = false;
-      poll.stop();
+      again.stop();
     },
   };
 }

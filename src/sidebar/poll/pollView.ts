@@ -27,6 +27,12 @@ export function pollView(page: Page): View {
   const trouble = element('div', {});
   const pick = element('div', {});
   const content = element('div', {});
+  const said = element('p', { class: 'said', role: 'status' });
+  const toSheet = element(
+    'button',
+    { type: 'button', class: 'act two', hidden: true, onclick: () => void goToSheet() },
+    words.toSheet,
+  );
   const root = element(
     'div',
     { class: 'view poll' },
@@ -39,7 +45,9 @@ export function pollView(page: Page): View {
       'div',
       { class: 'actions' },
       element('button', { type: 'button', class: 'act', onclick: () => void read() }, words.again),
+      toSheet,
     ),
+    said,
     element('p', { class: 'hint' }, words.honest),
   );
   let className = '';
@@ -57,7 +65,13 @@ export function pollView(page: Page): View {
     frame(outcome.value);
   }
 
+  async function goToSheet(): Promise<void> {
+    const outcome = await callHost('goToPoll');
+    said.textContent = outcome.ok ? words.went : outcome.problem.message;
+  }
+
   function frame(poll: PollView): void {
+    toSheet.hidden = poll.sheet === '';
     if (poll.sheet === '') {
       pick.replaceChildren();
       content.replaceChildren(
@@ -130,6 +144,7 @@ export function pollView(page: Page): View {
   return {
     root,
     enter() {
+      said.textContent = '';
       focusHeading(root);
       void read();
     },

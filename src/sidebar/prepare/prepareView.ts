@@ -5,6 +5,7 @@ import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
 import { focusHeading, viewHeading } from '../page/heading.ts';
+import { makeLookAgain } from '../page/lookAgain.ts';
 import { problemNotice } from '../page/notice.ts';
 import type { View } from '../page/view.ts';
 import { waiting } from '../page/waiting.ts';
@@ -39,14 +40,31 @@ export function prepareView(): View {
     said.textContent = outcome.ok ? prepare.written : outcome.problem.message;
   };
 
-  async function read(): Promise<void> {
-    const outcome = await waiting(status, prepare.reading, callHost('readPreparation'));
-    content.replaceChildren(
-      ...(outcome.ok
-        ? preparationList(outcome.value)
-        : [problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void read() })]),
-    );
+  let shown = '';
+  /** Reads the Plan once. A quiet look that fails leaves what is shown: the next one follows by itself. */
+  async function read(quiet: boolean): Promise<void> {
+    const answer = callHost('readPreparation');
+    const outcome = await (quiet ? answer : waiting(status, prepare.reading, answer));
+    if (!outcome.ok) {
+      if (quiet && shown !== '') return;
+      shown = '';
+      content.replaceChildren(
+        problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void read(false) }),
+      );
+      return;
+    }
+    const { sheet, ...day } = outcome.value;
+    const text = JSON.stringify(day);
+    if (text !== shown) content.replaceChildren(...preparationList(outcome.value));
+    shown = text;
+    if (sheet === 'out of date') await bringUp();
   }
+  /** Nothing but the sheet’s own list is written, and what is in view stays. */
+  async function bringUp(): Promise<void> {
+    const outcome = await callHost('writePrepareSheet', true);
+    said.textContent = outcome.ok ? prepare.broughtUp : prepare.notBroughtUp(outcome.problem.message);
+  }
+  const again = makeLookAgain(() => read(true));
 
   function keyClosed(): void {
     keyPlace.replaceChildren(
@@ -113,7 +131,7 @@ export function prepareView(): View {
     'div',
     { class: 'view prepare' },
     viewHeading(prepare.title),
-    element('p', { class: 'hint' }, prepare.about),
+    element('p', { class: 'hint' }, `${prepare.about} ${prepare.every}`),
     status,
     said,
     content,
@@ -153,9 +171,11 @@ export function prepareView(): View {
       said.textContent = '';
       keyClosed();
       focusHeading(root);
-      void read();
+      void read(false);
+      again.start();
     },
     leave() {
+      again.stop();
       // The key does not stay on the screen of somebody who has gone elsewhere.
       keyClosed();
     },

@@ -11,6 +11,7 @@ import { waiting } from '../page/waiting.ts';
 import type { Builder } from '../plan/builder.ts';
 import { buildHere } from '../plan/buildHere.ts';
 import { texts } from '../texts.ts';
+import { teamPeople } from './teamPeople.ts';
 
 const firstTeams = 6;
 
@@ -51,7 +52,7 @@ export function teamsView(page: Page, builder: Builder): View {
     );
   }
 
-  const here = ({ classes }: TeamsView): HTMLElement =>
+  const here = ({ classes, day }: TeamsView): HTMLElement =>
     element(
       'section',
       {},
@@ -71,15 +72,61 @@ export function teamsView(page: Page, builder: Builder): View {
             control.addEventListener('change', () => void mark(control, team));
             return element(
               'div',
-              { class: 'tick-line' },
-              control,
-              element('label', { for: control.id }, texts.teams.absent(team.team)),
+              {},
+              element(
+                'div',
+                { class: 'tick-line' },
+                control,
+                element('label', { for: control.id }, texts.teams.absent(team.team)),
+              ),
+              team.members !== undefined &&
+                teamPeople({
+                  id: `people-${place}-${index}`,
+                  className: name,
+                  team: team.team,
+                  key: team.key,
+                  members: team.members,
+                  say,
+                }),
             );
           }),
+          passOn({ name, place, teams, day }),
         ),
       ),
       said,
     );
+
+  const say = (words: string): void => {
+    said.textContent = words;
+  };
+
+  /** Offered while roles of another day stand in a team of the class. */
+  function passOn({
+    name,
+    place,
+    teams,
+    day,
+  }: TeamsView['classes'][number] & { readonly place: number; readonly day: string }): HTMLElement | false {
+    const isOfAnotherDay = teams.some(({ members }) => members && members.members.length > 0 && members.day !== day);
+    if (!isOfAnotherDay) return false;
+    const about = `pass-on-${place}`;
+    const press = async () => {
+      const outcome = await callHost('passRoles', name);
+      if (!outcome.ok) return say(outcome.problem.message);
+      await open();
+      say(texts.teams.passed(outcome.value.passed));
+    };
+    return element(
+      'div',
+      {},
+      element('p', { class: 'hint', id: about }, texts.teams.passOnAbout),
+      element(
+        'button',
+        { type: 'button', class: 'act two', 'aria-describedby': about, onclick: () => void press() },
+        texts.teams.passOn(name),
+      ),
+    );
+  }
 
   async function mark(control: HTMLInputElement, { key, team }: { key: string; team: string }): Promise<void> {
     const absent = control.checked;

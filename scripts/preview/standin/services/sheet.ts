@@ -65,6 +65,10 @@ type SheetPart = Pick<
   | 'clearFormats'
   | 'getDeveloperMetadata'
   | 'getRangeList'
+  | 'getFormUrl'
+  | 'getCharts'
+  | 'getImages'
+  | 'getDrawings'
 >;
 
 export class SheetStandIn extends HostObject implements SheetPart {
@@ -319,6 +323,21 @@ export class SheetStandIn extends HostObject implements SheetPart {
       .map((state) => part<HostProtection>(new ProtectionStandIn(this.#desk, this.sheet_, state)));
   }
 
+  // None of these can be made here, so a sheet has none.
+  getFormUrl(): string {
+    // The host gives null where there is none, which its typings leave out.
+    return null as unknown as string;
+  }
+  getCharts(): GoogleAppsScript.Spreadsheet.EmbeddedChart[] {
+    return [];
+  }
+  getImages(): GoogleAppsScript.Spreadsheet.OverGridImage[] {
+    return [];
+  }
+  getDrawings(): GoogleAppsScript.Spreadsheet.Drawing[] {
+    return [];
+  }
+
   activate(): HostSheet {
     if (this.sheet_.hidden) this.showSheet();
     Object.assign(this.#desk.selections[this.#desk.execution.seat], {
@@ -372,6 +391,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
 type RangeListPart = Pick<
   GoogleAppsScript.Spreadsheet.RangeList,
   | 'getRanges'
+  | 'setValue'
   | 'setBackground'
   | 'setFontColor'
   | 'setFontWeight'
@@ -403,6 +423,9 @@ class RangeListStandIn extends HostObject implements RangeListPart {
   #each(change: (range: RangeStandIn) => unknown): HostRangeList {
     for (const range of this.#ranges) change(range);
     return part<HostRangeList>(this);
+  }
+  setValue(value: unknown): HostRangeList {
+    return this.#each((range) => range.setValue(value as string));
   }
   setBackground(color: string | null): HostRangeList {
     return this.#each((range) => range.setBackground(color));

@@ -1,7 +1,7 @@
 const secondsBetweenLooks = 20;
 
 /** Looks again every so often while it is switched on and the page can be seen; never two looks at once. */
-export function makePoll(look: () => Promise<void>): { start(): void; stop(): void } {
+export function makeLookAgain(look: () => Promise<void>): { start(): void; stop(): void } {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let on = false;
   const plan = () => {
