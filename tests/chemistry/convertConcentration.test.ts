@@ -143,14 +143,15 @@ describe('convertConcentration', () => {
     );
   });
   it.each([
-    ['one kind of unit', convert(1e307, 'M', 'µM')],
-    ['amount and mass in a volume', convert(1e308, 'mol/L', 'g/L')],
-    [
-      'mass and volume',
-      convertConcentration({ value: 1, from: unit('% w/w'), to: unit('mg/L'), density: gramsPerMillilitre(1e308) }),
-    ],
-  ])('refuses a result beyond every number, within %s', (_, result) => {
-    expect(result).toMatchObject({ ok: false, error: { code: 'result-not-finite', argument: 'value' } });
+    ['one kind of unit', 1e307, 'M', 'µM', undefined],
+    ['amount and mass in a volume', 1e308, 'mol/L', 'g/L', undefined],
+    ['mass and volume', 1, '% w/w', 'mg/L', gramsPerMillilitre(1e308)],
+  ] as const)('refuses a result beyond every number, within %s', (_, value, from, to, dense) => {
+    const given = { value, from: unit(from), to: unit(to), molarMass };
+    expect(convertConcentration({ ...given, density: dense })).toMatchObject({
+      ok: false,
+      error: { code: 'result-not-finite', argument: 'value' },
+    });
   });
 });
 

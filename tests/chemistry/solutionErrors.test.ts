@@ -89,49 +89,51 @@ const lookAtSign = 'Look at the sign, and at the cell it comes from.';
 
 describe('what has to be above 0', () => {
   it.each([
-    ['a mass to weigh', 'molarity', 'mol/L', solid(0, 1)],
-    ['a mass to weigh', 'volume', 'mL', solid(1, 0)],
-    ['a molarity made', 'grams', 'g', made(0, 1)],
-    ['a molarity made', 'volume', 'mL', made(1, 0)],
-    ['a volume that a solid makes', 'grams', 'g', makes(0, 1)],
-    ['a volume that a solid makes', 'molarity', 'mol/L', makes(1, 0)],
-    ['a volume of stock', 'stock_molarity', 'mol/L', stockVolume(wanted(0, 1, 1))],
-    ['a volume of stock', 'target_molarity', 'mol/L', stockVolume(wanted(1, 0, 1))],
-    ['a volume of stock', 'target_volume', 'mL', stockVolume(wanted(2, 1, 0))],
-    ['a volume of water', 'target_volume', 'mL', diluentVolume(wanted(2, 1, 0))],
-    ['a dilution factor', 'target_molarity', 'mol/L', dilutionFactor(wanted(2, 0, 1))],
-    ['a diluted molarity', 'stock_molarity', 'mol/L', filledUp(0, 1, 1)],
-    ['a diluted molarity', 'stock_volume', 'mL', filledUp(1, 0, 1)],
-    ['a diluted molarity', 'final_volume', 'mL', filledUp(1, 1, 0)],
-    ['a volume to fill up to', 'stock_volume', 'mL', fillsTo(2, 0, 1)],
-    ['a series', 'stock_molarity', 'mol/L', series(0, 2, 1)],
-    ['a series', 'final_volume', 'mL', series(1, 2, 1, 0)],
-    ['a molality', 'grams', 'g', inSolvent(0, 1)],
-    ['a molality', 'solvent_grams', 'g', inSolvent(1, 0)],
-    ['a fraction of nothing', 'grams_1', 'g', mixed(0, 0)],
-    ['a reagent', 'density', 'g/mL', bottle(50, 0)],
-    ['an uncertainty of nothing weighed', 'grams', 'g', uncertain({ mass: 0 })],
-    ['an uncertainty in no volume', 'volume', 'mL', uncertain({ volume: 0 })],
+    ['a mass to weigh', 'molarity', 'mol/L', () => solid(0, 1)],
+    ['a mass to weigh', 'volume', 'mL', () => solid(1, 0)],
+    ['a molarity made', 'grams', 'g', () => made(0, 1)],
+    ['a molarity made', 'volume', 'mL', () => made(1, 0)],
+    ['a volume that a solid makes', 'grams', 'g', () => makes(0, 1)],
+    ['a volume that a solid makes', 'molarity', 'mol/L', () => makes(1, 0)],
+    ['a volume of stock', 'stock_molarity', 'mol/L', () => stockVolume(wanted(0, 1, 1))],
+    ['a volume of stock', 'target_molarity', 'mol/L', () => stockVolume(wanted(1, 0, 1))],
+    ['a volume of stock', 'target_volume', 'mL', () => stockVolume(wanted(2, 1, 0))],
+    ['a volume of water', 'target_volume', 'mL', () => diluentVolume(wanted(2, 1, 0))],
+    ['a dilution factor', 'target_molarity', 'mol/L', () => dilutionFactor(wanted(2, 0, 1))],
+    ['a diluted molarity', 'stock_molarity', 'mol/L', () => filledUp(0, 1, 1)],
+    ['a diluted molarity', 'stock_volume', 'mL', () => filledUp(1, 0, 1)],
+    ['a diluted molarity', 'final_volume', 'mL', () => filledUp(1, 1, 0)],
+    ['a volume to fill up to', 'stock_volume', 'mL', () => fillsTo(2, 0, 1)],
+    ['a series', 'stock_molarity', 'mol/L', () => series(0, 2, 1)],
+    ['a series', 'final_volume', 'mL', () => series(1, 2, 1, 0)],
+    ['a molality', 'grams', 'g', () => inSolvent(0, 1)],
+    ['a molality', 'solvent_grams', 'g', () => inSolvent(1, 0)],
+    ['a fraction of nothing', 'grams_1', 'g', () => mixed(0, 0)],
+    ['a reagent', 'density', 'g/mL', () => bottle(50, 0)],
+    ['an uncertainty of nothing weighed', 'grams', 'g', () => uncertain({ mass: 0 })],
+    ['an uncertainty in no volume', 'volume', 'mL', () => uncertain({ volume: 0 })],
     // 10^-320 g in 10^20 mL come to less than the smallest number above 0.
-    ['an uncertainty of next to nothing', 'grams', 'mol/L', uncertain({ mass: 1e-320, volume: 1e20 })],
-  ])('is named for %s: %s in %s', (_, argument, unit, result) => {
-    expect(messageOf(result)).toBe(`Expected more than 0 ${unit} for ${argument}, received 0 ${unit}. ${lookAtSign}`);
+    ['an uncertainty of next to nothing', 'grams', 'mol/L', () => uncertain({ mass: 1e-320, volume: 1e20 })],
+  ])('is named for %s: %s in %s', (_, argument, unit, refused) => {
+    expect(messageOf(refused())).toBe(
+      `Expected more than 0 ${unit} for ${argument}, received 0 ${unit}. ${lookAtSign}`,
+    );
   });
 });
 
 describe('what must not be below 0', () => {
   it.each([
-    ['an amount', 'grams', 'g', amountOf({ molarMass, mass: grams(-1) })],
-    ['a mass', 'moles', 'mol', massOf({ molarMass, amount: moles(-1) })],
-    ['particles', 'moles', 'mol', particleCount(moles(-1))],
-    ['ions', 'molarity', 'mol/L', chloride(-1)],
-    ['a fraction', 'grams_1', 'g', mixed(-1, 2)],
-    ['a fraction', 'grams_2', 'g', mixed(2, -1)],
-    ['an uncertainty', 'balance_tolerance', 'g', uncertain({ balance: -1 })],
-    ['an uncertainty', 'flask_tolerance', 'mL', uncertain({ flask: -1 })],
-    ['an uncertainty', 'purity_tolerance', 'percentage points', uncertain({ purity: -1 })],
-  ])('is named for %s: %s in %s', (_, argument, unit, result) => {
-    expect(messageOf(result)).toBe(`Expected 0 ${unit} or more for ${argument}, received -1 ${unit}. ${lookAtSign}`);
+    ['an amount', 'grams', 'g', () => amountOf({ molarMass, mass: grams(-1) })],
+    ['a mass', 'moles', 'mol', () => massOf({ molarMass, amount: moles(-1) })],
+    ['particles', 'moles', 'mol', () => particleCount(moles(-1))],
+    ['ions', 'molarity', 'mol/L', () => chloride(-1)],
+    ['a fraction', 'grams_1', 'g', () => mixed(-1, 2)],
+    ['a fraction', 'grams_2', 'g', () => mixed(2, -1)],
+    ['an uncertainty', 'balance_tolerance', 'g', () => uncertain({ balance: -1 })],
+    ['an uncertainty', 'flask_tolerance', 'mL', () => uncertain({ flask: -1 })],
+    ['an uncertainty', 'purity_tolerance', 'percentage points', () => uncertain({ purity: -1 })],
+  ])('is named for %s: %s in %s', (_, argument, unit, refused) => {
+    expect(messageOf(refused())).toBe(`Expected 0 ${unit} or more for ${argument}, received -1 ${unit}. ${lookAtSign}`);
   });
   it('may be 0', () => {
     const zero = { ok: true, value: 0 };
@@ -144,24 +146,24 @@ describe('what must not be below 0', () => {
 
 describe('a result beyond every number', () => {
   it.each([
-    ['a mass to weigh', 'molarity', solid(1e300, 1e300)],
-    ['a molarity made', 'grams', made(1e308, 1e-3)],
-    ['a volume that a solid makes', 'grams', makes(1e308, 1)],
-    ['an amount', 'grams', amountOf({ molarMass: gramsPerMole(0.01), mass: grams(1e308) })],
-    ['a mass', 'moles', massOf({ molarMass: gramsPerMole(100), amount: moles(1e308) })],
-    ['particles', 'moles', particleCount(moles(1e300))],
-    ['ions', 'molarity', chloride(1e308)],
-    ['a volume of stock', 'target_volume', stockVolume(wanted(1e201, 1e200, 1e200))],
-    ['a volume of water', 'target_volume', diluentVolume(wanted(1e201, 1e200, 1e200))],
-    ['a diluted molarity', 'stock_molarity', filledUp(1e200, 1e200, 1e201)],
-    ['a volume to fill up to', 'stock_volume', fillsTo(1e200, 1e200, 1)],
-    ['a dilution factor', 'stock_molarity', dilutionFactor(wanted(1e200, 1e-200, 1))],
-    ['a molality', 'grams', inSolvent(1e308, 1)],
-    ['a fraction', 'grams_1', mixed(1e307, 1e307, gramsPerMole(0.01))],
-    ['a reagent', 'density', bottle(100, 1e308)],
-    ['an uncertainty', 'grams', uncertain({ mass: 1e-10, balance: 1e300 })],
-  ])('is said of %s, at the %s', (_, argument, result) => {
-    expect(messageOf(result)).toBe(
+    ['a mass to weigh', 'molarity', () => solid(1e300, 1e300)],
+    ['a molarity made', 'grams', () => made(1e308, 1e-3)],
+    ['a volume that a solid makes', 'grams', () => makes(1e308, 1)],
+    ['an amount', 'grams', () => amountOf({ molarMass: gramsPerMole(0.01), mass: grams(1e308) })],
+    ['a mass', 'moles', () => massOf({ molarMass: gramsPerMole(100), amount: moles(1e308) })],
+    ['particles', 'moles', () => particleCount(moles(1e300))],
+    ['ions', 'molarity', () => chloride(1e308)],
+    ['a volume of stock', 'target_volume', () => stockVolume(wanted(1e201, 1e200, 1e200))],
+    ['a volume of water', 'target_volume', () => diluentVolume(wanted(1e201, 1e200, 1e200))],
+    ['a diluted molarity', 'stock_molarity', () => filledUp(1e200, 1e200, 1e201)],
+    ['a volume to fill up to', 'stock_volume', () => fillsTo(1e200, 1e200, 1)],
+    ['a dilution factor', 'stock_molarity', () => dilutionFactor(wanted(1e200, 1e-200, 1))],
+    ['a molality', 'grams', () => inSolvent(1e308, 1)],
+    ['a fraction', 'grams_1', () => mixed(1e307, 1e307, gramsPerMole(0.01))],
+    ['a reagent', 'density', () => bottle(100, 1e308)],
+    ['an uncertainty', 'grams', () => uncertain({ mass: 1e-10, balance: 1e300 })],
+  ])('is said of %s, at the %s', (_, argument, refused) => {
+    expect(messageOf(refused())).toBe(
       `Expected numbers whose result can be written for ${argument}, received numbers that lead beyond every number. ` +
         'Look at their powers of ten and their units.',
     );
@@ -171,11 +173,11 @@ describe('a result beyond every number', () => {
 describe('a share of a whole', () => {
   const wholeIsMost = 'A part cannot be more than the whole: look at the label of the bottle.';
   it.each([
-    ['purity_percent', '0 %', solid(1, 1000, 0)],
-    ['purity_percent', '100.0001 %', solid(1, 1000, 100.0001)],
-    ['mass_percent', '-5 %', bottle(-5, 1)],
-  ])('is above 0 and at most the whole: %s of %s is not', (argument, received, result) => {
-    expect(messageOf(result)).toBe(
+    ['purity_percent', '0 %', () => solid(1, 1000, 0)],
+    ['purity_percent', '100.0001 %', () => solid(1, 1000, 100.0001)],
+    ['mass_percent', '-5 %', () => bottle(-5, 1)],
+  ])('is above 0 and at most the whole: %s of %s is not', (argument, received, refused) => {
+    expect(messageOf(refused())).toBe(
       `Expected more than 0 % and at most 100 % for ${argument}, received ${received}. ${wholeIsMost}`,
     );
   });
@@ -188,12 +190,12 @@ describe('a share of a whole', () => {
 
 describe('a dilution that cannot be', () => {
   it.each([
-    ['stockVolume', stockVolume(wanted(0.5, 0.5, 100)), '0.5'],
-    ['diluentVolume', diluentVolume(wanted(0.5, 2, 100)), '2'],
-    ['dilutionFactor', dilutionFactor(wanted(0.5, 2, 100)), '2'],
-    ['dilutedVolume', fillsTo(0.5, 10, 2), '2'],
-  ])('has a target that is not below its stock: %s', (_, result, target) => {
-    expect(messageOf(result)).toBe(
+    ['stockVolume', '0.5', () => stockVolume(wanted(0.5, 0.5, 100))],
+    ['diluentVolume', '2', () => diluentVolume(wanted(0.5, 2, 100))],
+    ['dilutionFactor', '2', () => dilutionFactor(wanted(0.5, 2, 100))],
+    ['dilutedVolume', '2', () => fillsTo(0.5, 10, 2)],
+  ])('has a target that is not below its stock: %s', (_, target, refused) => {
+    expect(messageOf(refused())).toBe(
       `Expected target_molarity to be less than the stock, 0.5 mol/L, received ${target} mol/L. ` +
         'Use a stronger stock, or swap the two cells.',
     );

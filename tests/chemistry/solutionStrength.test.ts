@@ -88,7 +88,7 @@ describe('bottleOf', () => {
   ])('gives %s as a supplier’s table prints it: %d %%, %d g/mL', (formula, massPercent, density) => {
     expect(bottleOf(formula)).toEqual({ massPercent, density });
   });
-  it.each(['NaCl', 'H', 'Cl', ''])('has no bottle of %s', (formula) => {
+  it.each(['NaCl', 'H', 'Cl', '', 'H·H2OCl'])('has no bottle of “%s”', (formula) => {
     expect(bottleOf(formula)).toBeUndefined();
   });
 });
