@@ -1,30 +1,11 @@
-import { readFileSync } from 'node:fs';
 import Big from 'big.js';
 import fc from 'fast-check';
-import { all, create } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { unitsSource } from '../../scripts/generate/units.ts';
 import { errorText } from '../../src/errors/errorText.ts';
 import { quoted } from '../../src/errors/quoted.ts';
 import { type QuantityKind, readQuantity } from '../../src/measurement/readQuantity.ts';
 import { unitsOfKind } from '../../src/measurement/unit.ts';
 
-const math = create(all ?? {}, { number: 'number' });
-
-/** What mathjs calls each unit; M is mol/L by definition. */
-const forMathjs: Readonly<Record<string, string>> = {
-  µL: 'uL',
-  'dm³': 'dm^3',
-  'cm³': 'cm^3',
-  µg: 'ug',
-  M: 'mol/L',
-  mM: 'mmol/L',
-  µM: 'umol/L',
-  'µmol/L': 'umol/L',
-  'mol/dm³': 'mol/dm^3',
-  'g/cm³': 'g/cm^3',
-  'kg/m³': 'kg/m^3',
-};
 const defaults = { volume: 'mL', mass: 'g', amount: 'mol', concentration: 'mol/L', density: 'g/mL' } as const;
 const everyUnit = (Object.keys(defaults) as (keyof typeof defaults)[]).flatMap((kind) =>
   unitsOfKind(kind)
@@ -34,19 +15,6 @@ const everyUnit = (Object.keys(defaults) as (keyof typeof defaults)[]).flatMap((
 const numberAndUnit = (kind: QuantityKind, typed: string) => readQuantity(typed, kind, 'value');
 
 describe('readQuantity', () => {
-  it('has the table that mathjs’s definitions give', () => {
-    expect(readFileSync(new URL('../../src/measurement/unitTable.generated.ts', import.meta.url), 'utf8')).toBe(
-      unitsSource(),
-    );
-    expect(everyUnit.length).toBeGreaterThanOrEqual(23);
-  });
-  it.each(everyUnit)('converts $unit as mathjs does', ({ kind, unit }) => {
-    for (const number of ['1', '18.60', '0.3', '2.5e-3', '400', '7.25']) {
-      const read = numberAndUnit(kind, `${number} ${unit}`);
-      const theirs = math.unit(Number(number), forMathjs[unit] ?? unit).toNumber(defaults[kind]);
-      expect(read.ok && Math.abs(read.value.value / theirs - 1)).toBeLessThan(1e-14);
-    }
-  });
   it('converts in decimal, so that no digit changes', () => {
     const digits = fc.integer({ min: 1, max: 99_999_999 });
     fc.assert(

@@ -1,0 +1,45 @@
+import { readFileSync } from 'node:fs';
+import { all, create } from 'mathjs';
+import { describe, expect, it } from 'vitest';
+import { unitsSource } from '../../scripts/generate/units.ts';
+import { readQuantity } from '../../src/measurement/readQuantity.ts';
+import { unitsOfKind } from '../../src/measurement/unit.ts';
+
+const math = create(all ?? {}, { number: 'number' });
+
+/** What mathjs calls each unit; M is mol/L by definition. */
+const forMathjs: Readonly<Record<string, string>> = {
+  µL: 'uL',
+  'dm³': 'dm^3',
+  'cm³': 'cm^3',
+  µg: 'ug',
+  M: 'mol/L',
+  mM: 'mmol/L',
+  µM: 'umol/L',
+  'µmol/L': 'umol/L',
+  'mol/dm³': 'mol/dm^3',
+  'g/cm³': 'g/cm^3',
+  'kg/m³': 'kg/m^3',
+};
+const defaults = { volume: 'mL', mass: 'g', amount: 'mol', concentration: 'mol/L', density: 'g/mL' } as const;
+const everyUnit = (Object.keys(defaults) as (keyof typeof defaults)[]).flatMap((kind) =>
+  unitsOfKind(kind)
+    .split(/, | or /)
+    .map((unit) => ({ kind, unit })),
+);
+
+describe('the table of units', () => {
+  it('has the table that mathjs’s definitions give', () => {
+    expect(readFileSync(new URL('../../src/measurement/unitTable.generated.ts', import.meta.url), 'utf8')).toBe(
+      unitsSource(),
+    );
+    expect(everyUnit.length).toBeGreaterThanOrEqual(23);
+  });
+  it.each(everyUnit)('converts $unit as mathjs does', ({ kind, unit }) => {
+    for (const number of ['1', '18.60', '0.3', '2.5e-3', '400', '7.25']) {
+      const read = readQuantity(`${number} ${unit}`, kind, 'value');
+      const theirs = math.unit(Number(number), forMathjs[unit] ?? unit).toNumber(defaults[kind]);
+      expect(read.ok && Math.abs(read.value.value / theirs - 1)).toBeLessThan(1e-14);
+    }
+  });
+});
