@@ -34,9 +34,10 @@ const except: Readonly<Record<string, boolean>> = {
   'Ag F': true,
   'Ag NO2': false,
   'Be SO4': true,
+  'Hg I': false,
 };
 
-const lowWith: Readonly<Record<string, ReadonlySet<string>>> = {
+const lowWith = {
   halide: new Set(['Ag', 'Pb', 'Cu 1']),
   fluoride: new Set(['Mg', 'Ca', 'Sr', 'Ba', 'Pb', 'Al', 'Cu', 'Fe', 'Cr', 'Th', 'La', 'Ce']),
   sulfate: new Set(['Ba', 'Sr', 'Pb', 'Ca', 'Ag']),
@@ -79,10 +80,9 @@ export function isSparinglySoluble({
   if (anion === 'S') return !['Mg', 'Ca', 'Sr', 'Ba'].includes(cation);
   if (lowAnions.has(anion)) return true;
   if (['Cl', 'Br', 'I', 'SCN', 'CN'].includes(anion)) {
-    if (anion === 'I' && cation === 'Hg') return true;
-    return lowWith.halide?.has(cation) === true || lowWith.halide?.has(`${cation} ${cationCharge}`) === true;
+    return lowWith.halide.has(cation) || lowWith.halide.has(`${cation} ${cationCharge}`);
   }
-  if (anion === 'F') return lowWith.fluoride?.has(cation) === true;
-  if (anion === 'SO4') return lowWith.sulfate?.has(cation) === true;
+  if (anion === 'F') return lowWith.fluoride.has(cation);
+  if (anion === 'SO4') return lowWith.sulfate.has(cation);
   return false;
 }

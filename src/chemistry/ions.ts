@@ -25,10 +25,9 @@ const countsOf = (atoms: Formula['atoms']): Map<string, number> =>
 
 const key = (counts: Counts): string =>
   [...counts]
-    .filter(([, count]) => count !== 0)
     .map(([element, count]) => `${element}${count}`)
     .sort()
-    .join(' ');
+    .join();
 
 /**
  * Atoms of a listed formula, in the order in which they are written. Our lists hold symbols, whole numbers and brackets
@@ -106,10 +105,10 @@ const countMax = 50;
 function possibleCounts(counts: Counts, atoms: Formula['atoms']): readonly number[] {
   const most = Math.min(...atoms.map(({ element, count }) => Math.floor((counts.get(element) ?? 0) / count)));
   if (most < 1) return [];
-  const own = atoms.find(({ element }) => element !== 'H' && element !== 'N' && !cationElements().has(element));
+  const own = atoms.find(({ element }) => !cationElements().has(element));
   if (own === undefined) return Array.from({ length: Math.min(most, countMax) }, (_, place) => most - place);
   const needed = (counts.get(own.element) ?? 0) / own.count;
-  return Number.isInteger(needed) && needed <= most && needed <= countMax ? [needed] : [];
+  return needed === most ? [needed] : [];
 }
 
 let elementsOfCations: ReadonlySet<string> | undefined;
@@ -141,8 +140,7 @@ function cationsFor(counts: Counts, charge: number, mayHoldAmmonium: boolean): r
   const count = counts.get(next) ?? 0;
   for (const ion of ionLists().cations.filter(({ body }) => body === next)) {
     const left = without(counts, ion.atoms, count);
-    const rest =
-      left && charge - count * ion.charge >= 0 && cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
+    const rest = left && cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
     if (rest) return [{ ion, count }, ...rest];
   }
   return undefined;
@@ -151,16 +149,16 @@ function cationsFor(counts: Counts, charge: number, mayHoldAmmonium: boolean): r
 /** A salt, acid or base of the usual ions: its cations and its one kind of anion. */
 function takenApart(formula: Formula): { readonly cations: readonly Share[]; readonly anion: Share } | undefined {
   const counts = countsOf(anhydrousAtoms(formula));
-  const mayHoldAmmonium = /NH4|NH₄|H4N|N\s*H\s*4/.test(formula.text);
+  const mayHoldAmmonium = /N\s*H\s*[4₄]|H4N/.test(formula.text);
   for (const ion of ionLists().anions) {
     for (const count of possibleCounts(counts, ion.atoms)) {
       const left = without(counts, ion.atoms, count);
-      const cations = left && left.size > 0 ? cationsFor(left, -ion.charge * count, mayHoldAmmonium) : undefined;
-      // An acid salt is never hydrogen ions beside a metal: those hydrogens belong to the anion.
-      const isMixed = cations?.some(({ ion: { body } }) => body === 'H') === true && cations.length > 1;
-      // A strong acid is taken apart to its last hydrogen; the second step is noted.
-      const isHalfDone = cations?.[0]?.ion.body === 'H' && /^H(?!C)/.test(ion.body);
-      if (cations && cations.length > 0 && !isMixed && !isHalfDone) return { cations, anion: { ion, count } };
+      const cations = left && cationsFor(left, -ion.charge * count, mayHoldAmmonium);
+      const hasHydrogen = cations?.some(({ ion: { body } }) => body === 'H') === true;
+      // An acid salt is never hydrogen ions beside a metal: those hydrogens belong to the anion. A strong acid is taken
+      // apart to its last hydrogen; the second step is noted.
+      const isHalfDone = hasHydrogen && (cations.length > 1 || ion.body.startsWith('H'));
+      if (cations && !isHalfDone) return { cations, anion: { ion, count } };
     }
   }
   return undefined;
@@ -199,8 +197,8 @@ export function ions(formula: Formula): Result<readonly IonCount[]> {
   // Urea and a salt of ammonium can have the same atoms; only what is written tells them apart.
   const isAcid = salt?.cations.every(({ ion: { body } }) => body === 'H') === true;
   if (molecular.has(atomKey) && (!salt || isAcid)) {
-    const text = formula.text.split(/[·•*∙⋅]/)[0]?.trim() ?? formula.text;
-    return success([{ ion: text, count: 1, charge: 0, atoms }]);
+    const [ion = ''] = formula.text.split(/[·•*.∙⋅‧・]/);
+    return success([{ ion: ion.trim(), count: 1, charge: 0, atoms }]);
   }
   if (!salt) {
     return refusal({
@@ -211,11 +209,10 @@ export function ions(formula: Formula): Result<readonly IonCount[]> {
   }
   const { cations, anion } = salt;
   if (isAcid && !strong.has(atomKey)) return weakRefusal();
-  const low =
-    cations.length === 1 &&
-    cations[0] &&
-    isSparinglySoluble({ cation: cations[0].ion.body, cationCharge: cations[0].ion.charge, anion: anion.ion.body });
-  if (low) {
+  const isLow = cations.some(({ ion: { body, charge } }) =>
+    isSparinglySoluble({ cation: body, cationCharge: charge, anion: anion.ion.body }),
+  );
+  if (isLow) {
     return refusal({
       code: 'ions-sparingly',
       received: `${shown}, which dissolves below 1 g in 100 g of water`,

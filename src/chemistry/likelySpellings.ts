@@ -1,5 +1,3 @@
-import { elements } from './elements.ts';
-
 /** More letters than this are no slip of the shift key. */
 const lettersMax = 24;
 const offersMax = 2;
@@ -14,25 +12,21 @@ const schoolElements = new Set(
  * is no such spelling, or more than two.
  */
 export function likelySpellings(text: string): readonly string[] {
-  const letters = text.replace(/[^A-Za-z]/g, '');
-  if (letters.length === 0 || letters.length > lettersMax) return [];
-  const known = elements();
+  if (text.replace(/[^A-Za-z]/g, '').length > lettersMax) return [];
   /** Spellings of what stands from each place on; filled from the end, kept to one more than is offered. */
-  const from: string[][] = Array.from({ length: text.length + 1 }, () => []);
+  const from: string[][] = [];
   from[text.length] = [''];
   for (let place = text.length - 1; place >= 0; place -= 1) {
     const letter = text.charAt(place);
     const found: string[] = [];
-    const add = (symbol: string, length: number) => {
-      for (const rest of from[place + length] ?? []) found.push(symbol + rest);
+    const add = (written: string) => {
+      for (const rest of from[place + written.length] ?? []) found.push(written + rest);
     };
-    if (!/[A-Za-z]/.test(letter)) add(letter, 1);
+    if (!/[A-Za-z]/.test(letter)) add(letter);
     else {
-      const next = text.charAt(place + 1);
-      const two = letter.toUpperCase() + next.toLowerCase();
-      if (/[A-Za-z]/.test(next) && known.has(two) && schoolElements.has(two)) add(two, 2);
       const one = letter.toUpperCase();
-      if (known.has(one) && schoolElements.has(one)) add(one, 1);
+      const two = one + text.charAt(place + 1).toLowerCase();
+      for (const symbol of new Set([two, one])) if (schoolElements.has(symbol)) add(symbol);
     }
     from[place] = found.slice(0, offersMax + 1);
   }

@@ -16,8 +16,11 @@ const numberMax = 99_999;
 const opening = '([{';
 const closing = ')]}';
 const separators = '·•*.∙⋅‧・';
-const subscripts = '₀₁₂₃₄₅₆₇₈₉';
-const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+const digit = /^[0-9₀-₉]/;
+const digits = /^[0-9₀-₉]*/;
+const raisedDigits = /^[⁰¹²³⁴⁵⁶⁷⁸⁹]*/;
+const heavyHydrogen: Readonly<Record<string, string>> = { D: '[2H]', T: '[3H]' };
+const capitalsExpected = 'a formula with capital letters where symbols begin';
 const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75 };
 
 /** Stops the reading of a formula; caught in `readFormula` and nowhere else. */
@@ -55,7 +58,7 @@ class FormulaReader {
   }
 
   read(): readonly FormulaUnit[] {
-    if (/^\s*\d/.test(this.text)) this.stopAtCoefficient();
+    if (/^\d/.test(this.text)) this.stopAtCoefficient();
     while (this.place < this.end) this.readOne();
     const unclosed = this.open[this.open.length - 1];
     if (unclosed) {
@@ -101,83 +104,76 @@ class FormulaReader {
     if (/\s/.test(mark)) this.place += 1;
     else if (/[A-Z]/.test(mark)) this.readSymbol(undefined, this.place);
     else if (mark === '[' && /\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
-    else if (superscripts.includes(mark)) this.readRaisedNumber();
+    else if (/[⁰¹²³⁴⁵⁶⁷⁸⁹]/.test(mark)) this.readRaisedNumber();
     else if (opening.includes(mark)) this.openBracket(mark);
     else if (closing.includes(mark)) this.closeBracket(mark);
     else if (separators.includes(mark)) this.separate(mark);
-    else if (this.isDigit(mark)) this.readNumberAfter();
+    else if (digit.test(mark)) this.stopAtNumber(this.place);
     else if (/[a-z]/.test(mark)) this.stopAtCase(this.place);
     else {
+      const [character = mark] = this.text.slice(this.place);
       this.stop({
         code: 'formula-character',
         at: this.place,
         expected: `symbols, numbers and brackets at ${this.where(this.place)}`,
-        received: quoted(Array.from(this.text.slice(this.place))[0] ?? mark),
+        received: quoted(character),
         advice: 'Type a formula such as KBr or CuSO4·5H2O.',
       });
     }
   }
 
-  private isDigit(mark: string): boolean {
-    return (mark >= '0' && mark <= '9') || (mark !== '' && subscripts.includes(mark));
-  }
-
-  private digitsHere(alphabet?: string): string {
-    let digits = '';
-    while (this.place < this.end) {
-      const mark = this.text.charAt(this.place);
-      const lowered = (alphabet ?? subscripts).indexOf(mark);
-      if (lowered >= 0) digits += lowered;
-      else if (alphabet === undefined && mark >= '0' && mark <= '9') digits += mark;
-      else break;
-      this.place += 1;
-    }
-    return digits;
+  /** The digits from here on, as plain ones. */
+  private digitsHere(shape: RegExp): string {
+    const [typed = ''] = shape.exec(this.text.slice(this.place, this.end)) ?? [];
+    this.place += typed.length;
+    return typed.normalize('NFKC');
   }
 
   /** A whole number that counts, from 1. */
-  private countFrom(digits: string, at: number): number {
-    if (digits.startsWith('0')) {
+  private countFrom(written: string, at: number): number {
+    if (written.startsWith('0')) {
       this.stop({
         code: 'subscript-zero',
         at,
         expected: `a whole number from 1 at ${this.where(at)}`,
-        received: quoted(digits),
+        received: quoted(written),
         advice: 'Leave out what is not there; did you mean the letter O?',
       });
     }
-    if (digits.length > String(numberMax).length) {
+    if (written.length > String(numberMax).length) {
       this.stop({
         code: 'subscript-too-large',
         at,
         expected: `a number up to ${numberMax} at ${this.where(at)}`,
-        received: quoted(digits),
+        received: quoted(written),
         advice: 'Check the number of atoms.',
       });
     }
-    return Number(digits);
+    return Number(written);
+  }
+
+  private passSpaces(): void {
+    while (/\s/.test(this.text.charAt(this.place))) this.place += 1;
   }
 
   /** The number after a symbol or a bracket; 1 where none is written. */
   private countAfter(): number {
-    while (this.place < this.end && /\s/.test(this.text.charAt(this.place))) this.place += 1;
+    this.passSpaces();
     const at = this.place;
-    const digits = this.digitsHere();
-    return digits === '' ? 1 : this.countFrom(digits, at);
+    const written = this.digitsHere(digits);
+    return written === '' ? 1 : this.countFrom(written, at);
   }
 
   private readSymbol(massNumber: string | undefined, at: number): void {
     let symbol = this.text.charAt(this.place);
     let next = this.place + 1;
-    while (next < this.end && /[a-z]/.test(this.text.charAt(next))) {
+    while (/[a-z]/.test(this.text.charAt(next))) {
       symbol += this.text.charAt(next);
       next += 1;
     }
-    const hydrogen = massNumber === undefined ? ({ D: '[2H]', T: '[3H]' } as const)[symbol] : undefined;
-    if (hydrogen === undefined && !elements().has(symbol)) this.stopAtSymbol(symbol);
+    const label = massNumber === undefined ? this.plainLabel(symbol) : this.isotope(symbol, massNumber, at);
     this.place = next;
-    const label = hydrogen ?? (massNumber === undefined ? symbol : this.isotope(symbol, massNumber, at));
-    if (massNumber !== undefined && this.text.charAt(at) === '[') {
+    if (this.text.charAt(at) === '[') {
       if (this.text.charAt(this.place) !== ']') {
         this.stop({
           code: 'isotope-shape',
@@ -192,8 +188,13 @@ class FormulaReader {
     this.parts.push({ kind: 'element', element: label, count: this.countAfter() });
   }
 
+  private plainLabel(symbol: string): string {
+    const label = heavyHydrogen[symbol] ?? elements().get(symbol)?.symbol;
+    return label ?? this.stopAtSymbol(symbol);
+  }
+
   private isotope(symbol: string, massNumber: string, at: number): string {
-    const { atomicNumber } = elements().get(symbol) ?? { atomicNumber: 0 };
+    const { atomicNumber } = elements().get(symbol) ?? this.stopAtSymbol(symbol);
     const mass = Number(massNumber);
     if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
       this.stop({
@@ -210,8 +211,8 @@ class FormulaReader {
   private readIsotopeInBrackets(): void {
     const at = this.place;
     this.place += 1;
-    const massNumber = this.digitsHere();
-    if (!/[A-Z]/.test(this.text.charAt(this.place)) || this.place >= this.end) {
+    const massNumber = this.digitsHere(digits);
+    if (!/[A-Z]/.test(this.text.charAt(this.place))) {
       this.stop({
         code: 'isotope-shape',
         at,
@@ -220,15 +221,15 @@ class FormulaReader {
         advice: 'Write the mass number and then the symbol between the brackets.',
       });
     }
-    this.readSymbol(massNumber.slice(0, 6), at);
+    this.readSymbol(massNumber, at);
   }
 
   /** Raised digits before a symbol are a mass number; after one they are a number of atoms typed the wrong way up. */
   private readRaisedNumber(): void {
     const at = this.place;
-    const digits = this.digitsHere(superscripts);
-    if (/[A-Z]/.test(this.text.charAt(this.place)) && this.place < this.end) this.readSymbol(digits.slice(0, 6), at);
-    else this.countLast(this.countFrom(digits, at), at);
+    const written = this.digitsHere(raisedDigits);
+    if (/[A-Z]/.test(this.text.charAt(this.place))) this.readSymbol(written, at);
+    else this.countLast(this.countFrom(written, at), at);
   }
 
   private countLast(count: number, at: number): void {
@@ -245,10 +246,6 @@ class FormulaReader {
       received: quoted(this.text.slice(at, at + 6)),
       advice: 'Write each number after what it counts, as in H2O.',
     });
-  }
-
-  private readNumberAfter(): never {
-    return this.stopAtNumber(this.place);
   }
 
   private openBracket(mark: string): void {
@@ -301,7 +298,7 @@ class FormulaReader {
   /** `(III)` would count as three atoms of iodine, and `(VI)` as vanadium iodide. */
   private stopAtOxidationNumber(at: number): void {
     const inside = this.text.slice(at + 1, this.place);
-    if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || this.isDigit(this.text.charAt(this.place + 1))) return;
+    if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || digit.test(this.text.charAt(this.place + 1))) return;
     this.stop({
       code: 'formula-character',
       at,
@@ -324,23 +321,22 @@ class FormulaReader {
       });
     }
     this.closeUnit();
-    const before = this.text.charAt(at - 1);
     this.place += 1;
-    while (/\s/.test(this.text.charAt(this.place)) && this.place < this.end) this.place += 1;
+    this.passSpaces();
     this.unitAt = this.place;
-    this.afterPoint = mark === '.' && before >= '0' && before <= '9';
+    this.afterPoint = mark === '.' && digit.test(this.text.charAt(at - 1));
     this.coefficient = this.coefficientHere();
   }
 
   /** The one number after a separator; it may be decimal or a fraction. */
   private coefficientHere(): number {
-    const written = /^(\d{1,6}(?:[.,]\d{1,6})?)?\s?([½¼¾])?/.exec(this.text.slice(this.place, this.place + 16)) ?? [''];
-    const [whole, number, fraction] = written;
-    if (whole.trim() === '') return 1;
+    const written = /^((?:\d{1,6}(?:[.,]\d{1,6})?)?)\s?([½¼¾]?)/.exec(this.text.slice(this.place, this.end));
+    const [whole = '', number = '', fraction = ''] = written ?? [];
+    if (whole === '') return 1;
     const at = this.place;
     this.place += whole.length;
-    const value = Number((number ?? '0').replace(',', '.')) + (fraction === undefined ? 0 : (fractions[fraction] ?? 0));
-    if (value > 0 && value <= numberMax && !this.isDigit(this.text.charAt(this.place))) return value;
+    const value = Number(number.replace(',', '.')) + (fractions[fraction] ?? 0);
+    if (value > 0 && value <= numberMax && !digit.test(this.text.charAt(this.place))) return value;
     return this.stop({
       code: 'coefficient-out-of-range',
       at,
@@ -351,12 +347,20 @@ class FormulaReader {
   }
 
   private closeUnit(): void {
+    if (this.end === 0) {
+      this.stop({
+        code: 'formula-part-missing',
+        at: 0,
+        expected: 'a formula before its charge',
+        received: quoted(this.text),
+        advice: 'Write what carries the charge, as in SO4^2-.',
+      });
+    }
     if (this.parts.length === 0) {
       this.stop({
         code: 'formula-part-missing',
-        at: Math.min(this.place, Math.max(0, this.end - 1)),
-        expected:
-          this.text.trim() === '' ? 'a formula such as KBr' : `a formula on both sides of the dot in “${this.shown()}”`,
+        at: Math.min(this.place, this.end - 1),
+        expected: `a formula on both sides of the dot in “${this.shown()}”`,
         received: 'nothing on one side',
         advice: 'Write what is joined by the dot, as in CuSO4·5H2O.',
       });
@@ -373,7 +377,6 @@ class FormulaReader {
     }
     this.units.push(unit);
     this.parts = [];
-    this.coefficient = 1;
   }
 
   private shown(): string {
@@ -382,62 +385,52 @@ class FormulaReader {
 
   /** A small letter where a symbol should begin. */
   private stopAtCase(at: number): never {
-    const state = /\((s|l|g|aq)\)$/.exec(this.text.slice(-4));
-    if (state) {
+    const [state] = /\((s|l|g|aq)\)$/.exec(this.text) ?? [];
+    if (state !== undefined) {
       this.stop({
         code: 'formula-character',
-        at: this.text.length - state[0].length,
+        at: this.text.length - state.length,
         expected: 'a formula without a state of matter',
         received: quoted(this.text),
-        advice: `Leave out ${state[0]}.`,
+        advice: `Leave out ${state}.`,
       });
     }
-    const meant = likelySpellings(this.text.slice(0, this.end));
-    const expected = 'a formula with capital letters where symbols begin';
-    const received = quoted(this.text);
-    if (meant.length > 0) {
-      const offer = meant.join(' or ');
-      return this.stop({
-        code: 'formula-case',
-        at,
-        expected,
-        received,
-        advice: `Did you mean ${offer}?`,
-        brief: `${offer}?`,
-      });
-    }
+    this.offerSpellings(at);
     return this.stop({
       code: 'formula-case',
       at,
-      expected,
-      received,
+      expected: capitalsExpected,
+      received: quoted(this.text),
       advice: `Look at ${this.where(at)}: write a symbol as in NaCl.`,
       brief: 'formula: capital letters',
     });
   }
 
   private stopAtSymbol(symbol: string): never {
-    const at = this.place;
-    const meant = likelySpellings(this.text.slice(0, this.end));
-    if (meant.length > 0) {
-      const offer = meant.join(' or ');
-      return this.stop({
-        code: 'formula-case',
-        at,
-        expected: 'a formula with capital letters where symbols begin',
-        received: quoted(this.text),
-        advice: `Did you mean ${offer}?`,
-        brief: `${offer}?`,
-      });
-    }
+    this.offerSpellings(this.place);
     const shown = symbol.length > 12 ? `${symbol.slice(0, 11)}…` : symbol;
     return this.stop({
       code: 'element-unknown',
-      at,
-      expected: `the symbol of an element at ${this.where(at)}`,
+      at: this.place,
+      expected: `the symbol of an element at ${this.where(this.place)}`,
       received: quoted(shown),
       advice: 'Check the spelling on the periodic table.',
       brief: shown,
+    });
+  }
+
+  /** Stops with what was probably meant, where only the case of letters is wrong. */
+  private offerSpellings(at: number): void {
+    const meant = likelySpellings(this.text);
+    if (meant.length === 0) return;
+    const offer = meant.join(' or ');
+    this.stop({
+      code: 'formula-case',
+      at,
+      expected: capitalsExpected,
+      received: quoted(this.text),
+      advice: `Did you mean ${offer}?`,
+      brief: `${offer}?`,
     });
   }
 }
@@ -480,7 +473,7 @@ export function readFormula(cell: CellValue, argument = 'formula'): Result<Formu
       received: `${quoted(text)}, which could be ${both}`,
       advice: `Write the charge after ^, as in ${chargeText(reading)}.`,
       brief: `${both}?`,
-      at: { text, from: Math.max(0, text.length - 2) },
+      at: { text, from: text.length - 2 },
     });
   }
   try {

@@ -6,23 +6,17 @@ export interface ChargeReading {
   readonly charge: number;
 }
 
-const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 const signOf = (mark: string) => (/[+＋⁺]/.test(mark) ? 1 : -1);
-const size = (digits: string | undefined): number => {
-  const plain = Array.from(digits ?? '', (mark) => {
-    const place = superscripts.indexOf(mark);
-    return place < 0 ? mark : String(place);
-  }).join('');
-  return plain === '' ? 1 : Number(plain);
-};
+/** Plain or raised digits as a number; 1 where there are none. */
+const size = (digits = ''): number => Number(digits.normalize('NFKC') || 1);
 
 /** Longest tail that can be a charge, so that looking for one takes the same time for any text. */
 const tailLength = 14;
 
 /** Charges whose digit cannot be a subscript: after ^, in brackets, as superscripts, after a space or a subscript digit. */
 const clearShapes: readonly { readonly shape: RegExp; readonly size: number; readonly sign: number }[] = [
-  { shape: /\s*\^\s*[({]?\s*(\d{0,2})\s*([+＋−–-])\s*[)}]?$/, size: 1, sign: 2 },
-  { shape: /\s*\^\s*[({]?\s*([+＋−–-])\s*(\d{1,2})\s*[)}]?$/, size: 2, sign: 1 },
+  { shape: /\^\s*[({]?\s*(\d{0,2})\s*([+＋−–-])\s*[)}]?$/, size: 1, sign: 2 },
+  { shape: /\^\s*[({]?\s*([+＋−–-])\s*(\d{1,2})\s*[)}]?$/, size: 2, sign: 1 },
   { shape: /\((\d{0,2})([+＋−–-])\)$/, size: 1, sign: 2 },
   { shape: /\(([+＋−–-])(\d{1,2})\)$/, size: 2, sign: 1 },
   { shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 },
@@ -37,22 +31,17 @@ const clearShapes: readonly { readonly shape: RegExp; readonly size: number; rea
  */
 export function splitCharge(text: string): readonly [ChargeReading] | readonly [ChargeReading, ChargeReading] {
   const tail = text.slice(-tailLength);
-  const head = text.slice(0, text.length - tail.length);
+  const before = (end: string) => text.slice(0, text.length - end.length);
   for (const { shape, size: sizeAt, sign: signAt } of clearShapes) {
     const match = shape.exec(tail);
     if (match) {
-      return [
-        {
-          base: head + tail.slice(0, match.index).trimEnd(),
-          charge: size(match[sizeAt]) * signOf(match[signAt] ?? ''),
-        },
-      ];
+      return [{ base: before(match[0]).trimEnd(), charge: size(match[sizeAt]) * signOf(match[signAt] ?? '') }];
     }
   }
   const bare = /(\d*)([+＋]+|[−–-]+)$/.exec(tail);
   if (!bare) return [{ base: text, charge: 0 }];
   const [whole, digits = '', signs = ''] = bare;
-  const body = text.slice(0, text.length - whole.length);
+  const body = before(whole);
   const sign = signOf(signs);
   // Several signs are the charge by themselves, so the digits before them count atoms.
   if (digits === '' || signs.length > 1) return [{ base: body + digits, charge: sign * signs.length }];

@@ -4,10 +4,15 @@ import { ionMolarity } from '../../src/chemistry/ionMolarity.ts';
 import { ions } from '../../src/chemistry/ions.ts';
 import { listedAnions, listedCations } from '../../src/chemistry/listedIons.ts';
 import { matchIon } from '../../src/chemistry/matchIon.ts';
+import { namedIon } from '../../src/chemistry/namedIon.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
+import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
+import type { Result } from '../../src/errors/result.ts';
 import { molesPerLitre } from '../../src/measurement/quantity.ts';
 import { succeeded } from './succeeded.ts';
 
+const messagesOf = (result: Result<unknown>) =>
+  result.ok ? [] : [errorText(result.error), shortErrorText(result.error)];
 const of = (formula: string) => ions(succeeded(readFormula(formula)));
 const textOf = (formula: string): string => {
   const found = of(formula);
@@ -43,6 +48,39 @@ describe('ions', () => {
     ['Ba(OH)2·8H2O', 'Ba²⁺ 1, OH⁻ 2'],
     ['C6H12O6', 'C6H12O6 1'],
     ['CO(NH2)2', 'CO(NH2)2 1'],
+    // However it is written
+    ['ClNa', 'Na⁺ 1, Cl⁻ 1'],
+    ['N H 4 Cl', 'NH₄⁺ 1, Cl⁻ 1'],
+    ['NH₄Cl', 'NH₄⁺ 1, Cl⁻ 1'],
+    ['H4NCl', 'NH₄⁺ 1, Cl⁻ 1'],
+    ['NaOD', 'Na⁺ 1, OH⁻ 1'],
+    ['C6H12O6.H2O', 'C6H12O6 1'],
+    ['C6H12O6 · H2O', 'C6H12O6 1'],
+    ['H12C6O6', 'H12C6O6 1'],
+    ['H2O', 'H2O 1'],
+    // The same atoms, told apart by how they are written
+    ['NH4SCN', 'NH₄⁺ 1, SCN⁻ 1'],
+    ['CS(NH2)2', 'CS(NH2)2 1'],
+    // Complex anions in brackets, and every strong acid
+    ['NaAl(OH)4', 'Na⁺ 1, [Al(OH)₄]⁻ 1'],
+    ['K4[Fe(CN)6]·3H2O', 'K⁺ 4, [Fe(CN)₆]⁴⁻ 1'],
+    ['HBr', 'H⁺ 1, Br⁻ 1'],
+    ['HI', 'H⁺ 1, I⁻ 1'],
+    ['HClO3', 'H⁺ 1, ClO₃⁻ 1'],
+    ['HClO4', 'H⁺ 1, ClO₄⁻ 1'],
+    ['NaHSO4', 'Na⁺ 1, HSO₄⁻ 1'],
+    ['KHC4H4O6', 'K⁺ 1, HC₄H₄O₆⁻ 1'],
+    // Nitrogen in both ions
+    ['NaN3', 'Na⁺ 1, N₃⁻ 1'],
+    ['Ba(N3)2', 'Ba²⁺ 1, N₃⁻ 2'],
+    ['NH4N3', 'NH₄⁺ 1, N₃⁻ 1'],
+    ['(NH4)3(N3)3', 'NH₄⁺ 3, N₃⁻ 3'],
+    ['(NH4)2Fe(SO4)2·6H2O', 'Fe²⁺ 1, NH₄⁺ 2, SO₄²⁻ 2'],
+    ['NH4VO3', 'NH₄⁺ 1, VO₃⁻ 1'],
+    // A metal with the charge that the anions leave it
+    ['CuCl2', 'Cu²⁺ 1, Cl⁻ 2'],
+    ['SnCl4', 'Sn⁴⁺ 1, Cl⁻ 4'],
+    ['Ce(SO4)2', 'Ce⁴⁺ 1, SO₄²⁻ 2'],
   ])('takes %s apart into %s', (formula, gives) => {
     expect(textOf(formula)).toBe(gives);
   });
@@ -52,7 +90,33 @@ describe('ions', () => {
       ['H⁺', 2],
       ['SO₄²⁻', 1],
     ]);
-    expect(found.some(({ note }) => note?.includes('partial'))).toBe(true);
+    expect(found.map(({ note }) => note)).toEqual(Array(2).fill('the second step is partial: some HSO₄⁻ stays whole'));
+    expect(succeeded(of('Na2SO4')).every((ion) => !('note' in ion))).toBe(true);
+  });
+  it('says of each ion its charge and its atoms', () => {
+    expect(succeeded(of('Na2CO3'))).toEqual([
+      { ion: 'Na⁺', count: 2, charge: 1, atoms: [{ element: 'Na', count: 1 }] },
+      {
+        ion: 'CO₃²⁻',
+        count: 1,
+        charge: -2,
+        atoms: [
+          { element: 'C', count: 1 },
+          { element: 'O', count: 3 },
+        ],
+      },
+    ]);
+    expect(succeeded(of('H2O2'))).toEqual([
+      {
+        ion: 'H2O2',
+        count: 1,
+        charge: 0,
+        atoms: [
+          { element: 'H', count: 2 },
+          { element: 'O', count: 2 },
+        ],
+      },
+    ]);
   });
   it.each(['CH3COOH', 'NH3', 'HF', 'H3PO4', 'C6H8O7', 'C6H8O7·H2O', 'H2C2O4·2H2O', 'H3BO3', 'HCOOH'])(
     'refuses %s as weak',
@@ -73,19 +137,61 @@ describe('ions', () => {
     'Ca3(PO4)2',
     'Mg(OH)2',
     'Ag2CrO4',
+    'CaMg(CO3)2',
   ])('refuses %s, which hardly dissolves', (formula) => {
     expect(textOf(formula)).toBe('ions-sparingly');
   });
-  it.each(['NaXe', 'Na2O', 'Fe', 'CCl4', 'Na3N', 'K99999Cl', 'C99999H99999O99999N99999S99999Na'])(
-    'does not guess at %s',
-    (formula) => {
-      const began = performance.now();
-      expect(textOf(formula)).toBe('ions-unknown');
-      expect(performance.now() - began).toBeLessThan(100);
-    },
-  );
+  it.each([
+    'NaXe',
+    'Na2O',
+    'Na2O2',
+    'BaO2',
+    'Fe',
+    'CCl4',
+    'NaCl2',
+    'Na2Cl',
+    'FeCl',
+    'ClH5N',
+    'NH3Cl',
+    'N2H4O3',
+    'NaHCrO4',
+    'Na3N',
+    'K99999Cl',
+    'C99999H99999O99999N99999S99999Na',
+  ])('does not guess at %s', (formula) => {
+    const began = performance.now();
+    expect(textOf(formula)).toBe('ions-unknown');
+    expect(performance.now() - began).toBeLessThan(100);
+  });
   it('refuses an ion where a substance belongs', () => {
     expect(textOf('SO4^2-')).toBe('formula-with-charge');
+  });
+  it.each([
+    [
+      'SO4^2-',
+      'the ion “SO4^2-”. Type the substance that is dissolved, without a charge.',
+      '⚠ substance without a charge',
+    ],
+    [
+      'HF',
+      '“HF”, a weak electrolyte. Most of it stays whole in water: a formula alone cannot count its ions.',
+      '⚠ weak: mostly undissociated',
+    ],
+    [
+      'AgCl',
+      '“AgCl”, which dissolves below 1 g in 100 g of water. Choose a salt that dissolves.',
+      '⚠ hardly dissolves',
+    ],
+    [
+      'CCl4',
+      '“CCl4”, which is not among those known here. Look up how it dissolves, and count its ions by hand.',
+      '⚠ ions not known here',
+    ],
+  ])('says why it gives no ions of %s', (formula, received, short) => {
+    expect(messagesOf(of(formula))).toEqual([
+      `Expected a strong electrolyte or a molecular solute for formula, received ${received}`,
+      short,
+    ]);
   });
 
   it.each(reagents.map(({ formula = '', ions_per_formula_unit = '' }) => ({ formula, listed: ions_per_formula_unit })))(
@@ -157,9 +263,25 @@ describe('matchIon and ionMolarity', () => {
     (typed) => {
       const found = matchIon(typed, succeeded(of('CaCl2')));
       expect(found).toMatchObject({ ok: false, error: { code: 'ion-not-in-formula', argument: 'ion' } });
-      expect(!found.ok && found.error.expected).toContain('Ca²⁺');
+      expect(messagesOf(found)).toEqual([
+        `Expected one of Ca²⁺, Cl⁻ for ion, received ${typed === '' ? 'a blank cell' : `“${typed}”`}. Type one of the ions that the substance gives, with its charge.`,
+        '⚠ ion: Ca²⁺ or Cl⁻?',
+      ]);
     },
   );
+  it.each([
+    ['H-', 'NaOH'],
+    ['O-', 'NaOH'],
+    ['OH2-', 'NaOH'],
+    ['SO3^2-', 'Na2SO4'],
+    ['SO4^3-', 'Na2SO4'],
+    ['NaSO4^2-', 'Na2SO4'],
+  ])('does not take %s for an ion of %s, which has other atoms or another charge', (typed, formula) => {
+    expect(matchIon(typed, succeeded(of(formula))).ok).toBe(false);
+  });
+  it('takes an ion with spaces around it, its atoms in any order', () => {
+    expect(succeeded(matchIon(' O4S2- ', succeeded(of('Na2SO4')))).ion).toBe('SO₄²⁻');
+  });
   it('multiplies the molarity by the number of the ion', () => {
     const formula = succeeded(readFormula('Al2(SO4)3'));
     expect(succeeded(ionMolarity({ formula, molarity: molesPerLitre(0.02), ion: 'Al3+' }))).toBeCloseTo(0.04, 12);
@@ -167,9 +289,16 @@ describe('matchIon and ionMolarity', () => {
   });
   it('has no ion to give for a substance that stays whole', () => {
     const formula = succeeded(readFormula('C6H12O6'));
-    expect(ionMolarity({ formula, molarity: molesPerLitre(1), ion: 'H+' })).toMatchObject({
-      ok: false,
-      error: { code: 'ion-none' },
-    });
+    expect(messagesOf(ionMolarity({ formula, molarity: molesPerLitre(1), ion: 'H+' }))).toEqual([
+      'Expected a substance that gives ions in water for formula, received “C6H12O6”, which stays whole. Its molecules are the particles: their molarity is that of the solution.',
+      '⚠ gives no ions',
+    ]);
+  });
+  it('names an ion and the others beside it, or what is in the way', () => {
+    const named = (formula: string, ion: string) => namedIon(succeeded(readFormula(formula)), ion);
+    const { ion, others } = succeeded(named('KAl(SO4)2·12H2O', 'Al^3+'));
+    expect([ion.ion, others.map((other) => other.ion)]).toEqual(['Al³⁺', ['K⁺', 'SO₄²⁻']]);
+    expect(named('KBr', 'Na+')).toMatchObject({ error: { code: 'ion-not-in-formula' } });
+    expect(named('AgCl', 'Ag+')).toMatchObject({ error: { code: 'ions-sparingly' } });
   });
 });

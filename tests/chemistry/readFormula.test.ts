@@ -49,8 +49,38 @@ describe('readFormula', () => {
     ['[2H]2O', '[2H]2 O1'],
     ['T2O', '[3H]2 O1'],
     ['Na99999', 'Na99999'],
+    ['( Na ) Cl', 'Na1 Cl1'],
+    ['OH²', 'O1 H2'],
+    ['S(NH₄)²', 'S1 N2 H8'],
+    ['O¹⁸', 'O18'],
+    ['¹⁸O', '[18O]1'],
+    ['C₁₀H₂₂', 'C10 H22'],
+    ['Al(I)3', 'Al1 I3'],
+    ['K(ICl4)', 'K1 I1 Cl4'],
+    ['Na(CuI)', 'Na1 Cu1 I1'],
+    ['(VI)', 'V1 I1'],
+    ['SO42-', 'S1 O4'],
+    ['SO4 2-', 'S1 O4'],
+    ['Ca 2+', 'Ca1'],
+    ['Ca²⁺', 'Ca1'],
+    ['CaSO4·½H2O·¼NaCl', 'Ca1 S1 O4.5 H1 Na0.25 Cl0.25'],
+    ['CuSO4·99999H2O', 'Cu1 S1 O100003 H199998'],
+    ['CuSO4·0.123456H2O', 'Cu1 S1 O4.123456 H0.246912'],
+    ['Na1·5Cl', 'Na1 Cl5'],
+    ['Na.5Cl', 'Na1 Cl5'],
+    ['CuSO4.5H2O', 'Cu1 S1 O9 H10'],
   ])('counts the atoms of %s', (text, atoms) => {
     expect(atomsOf(text)).toBe(atoms);
+  });
+
+  it.each(['[1H]', '[7H]', '[6C]', '[22C]'])(
+    'takes %s: from no neutron up to the heaviest isotopes known [NUBASE2020, from memory]',
+    (isotope) => {
+      expect(atomsOf(isotope)).toBe(`${isotope}1`);
+    },
+  );
+  it.each(['[0H]', '[8H]', '[5C]', '[23C]'])('refuses %s, a mass number beyond those', (isotope) => {
+    expect(readFormula(isotope)).toMatchObject({ error: { code: 'isotope-unlikely' } });
   });
 
   const water = ['·', '•', '*', '.', ' · ', '⋅', '∙', '.  '];
@@ -64,6 +94,12 @@ describe('readFormula', () => {
     ['CaSO4', '1/2H2O', undefined],
     ['K2CO3', '1.5H2O', 1.5],
     ['K2CO3', '1½H2O', 1.5],
+    ['K2CO3', '1 ½ H2O', 1.5],
+    ['CaSO4', '¼H2O', 0.25],
+    ['CaSO4', '¾H2O', 0.75],
+    ['CaSO4', '12,25H2O', 12.25],
+    ['Na2SO4', '3H2O·7(H2O)', 10],
+    ['Na2SO4', '10(OH2)', 10],
     ['CaSO4', '0,5H2O', 0.5],
   ] as const)('reads the water of %s with %s after every separator', (salt, water_, count) => {
     for (const separator of water) {
@@ -71,6 +107,51 @@ describe('readFormula', () => {
       if (count === undefined) expect(read.ok).toBe(false);
       else expect(read).toMatchObject({ ok: true, value: { hydrate: { count } } });
     }
+  });
+
+  it.each(['H2O', 'H2O·NaCl', 'NaCl·H2O2', 'NaCl·HO', 'NaCl·H2S', 'NaCl·H2SO', 'NaCl·D2O', 'NaCl·NaOH', 'NaCl·2H3O'])(
+    'finds no water of hydration in %s',
+    (text) => {
+      expect(succeeded(readFormula(text)).hydrate).toBeUndefined();
+    },
+  );
+  it('keeps what was typed, unit by unit', () => {
+    expect(readFormula(' Ca(OH)2·½H2O ')).toEqual({
+      ok: true,
+      value: {
+        text: 'Ca(OH)2·½H2O',
+        charge: 0,
+        units: [
+          {
+            coefficient: 1,
+            parts: [
+              { kind: 'element', element: 'Ca', count: 1 },
+              {
+                kind: 'group',
+                count: 2,
+                parts: [
+                  { kind: 'element', element: 'O', count: 1 },
+                  { kind: 'element', element: 'H', count: 1 },
+                ],
+              },
+            ],
+          },
+          {
+            coefficient: 0.5,
+            parts: [
+              { kind: 'element', element: 'H', count: 2 },
+              { kind: 'element', element: 'O', count: 1 },
+            ],
+          },
+        ],
+        atoms: [
+          { element: 'Ca', count: 1 },
+          { element: 'O', count: 2.5 },
+          { element: 'H', count: 3 },
+        ],
+        hydrate: { count: 0.5 },
+      },
+    });
   });
 
   it.each([
