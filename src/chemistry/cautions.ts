@@ -72,9 +72,10 @@ const plainFormula = (text: string): string =>
     .replace(/[\s\u200b\ufeff]/g, '')
     .replace(/[[{]/g, '(')
     .replace(/[\]}]/g, ')')
-    .replace(/[•*.⋅∙・]/g, '·');
+    .replace(/[•*.⋅∙‧・]/g, '·');
 
-const withoutWater = (spelling: string): string => spelling.replace(/·[\d.,½]*H2O$/, '');
+/** The number before the water may be decimal, its point a separator by now, or a fraction with a slash of its own. */
+const withoutWater = (spelling: string): string => spelling.replace(/·(\d+[·,])?[\d⁄]*H2O$/, '');
 
 function listedAs(
   text: string,

@@ -31,25 +31,36 @@ export interface ListedHazards {
 }
 
 /** An end of a range; `!` turns round whether the end belongs to it. */
-function end(text: string | undefined, isOpenByDefault: boolean): HazardLimit['from'] {
-  if (text === undefined || text === '') return undefined;
+function end(text: string, isOpenByDefault: boolean): HazardLimit['from'] {
+  if (text === '') return undefined;
   const isTurned = text.startsWith('!');
   return { percent: Number(isTurned ? text.slice(1) : text), isOpen: isTurned !== isOpenByDefault };
 }
 
 function limitOf(text: string): HazardLimit {
-  const [code = '', from, to, counted, marks = ''] = text.split(',');
+  const [code, from, to, counted, marks] = text.split(',') as [string, string, string, string, string];
   return {
     code: marks.includes('3') ? `${code}/3` : code,
     from: end(from, false),
     to: end(to, true),
-    countedGramsPerMole: counted === undefined || counted === '' ? undefined : Number(counted),
+    countedGramsPerMole: counted === '' ? undefined : Number(counted),
     confidence: marks.charAt(0) as Confidence,
     isWithoutLimit: marks.includes('n'),
     isMinimum: marks.includes('*'),
     dependsOnPh: marks.includes('p'),
   };
 }
+
+/** The columns of the table, as its first lines say them. */
+type Line = [
+  name: string,
+  spellings: string,
+  codes: string,
+  signalWord: ListedHazards['signalWord'],
+  confidence: Confidence,
+  schoolUse: string,
+  limits: string,
+];
 
 let list: readonly ListedHazards[] | undefined;
 
@@ -59,8 +70,7 @@ export function listedHazards(): readonly ListedHazards[] {
     .trim()
     .split('\n')
     .map((line) => {
-      const [name = '', spellings = '', codes = '', signal = '', confidence, schoolUse = '', limits = ''] =
-        line.split('|');
+      const [name, spellings, codes, signalWord, confidence, schoolUse, limits] = line.split('|') as Line;
       return {
         name,
         spellings: spellings.split(' '),
@@ -70,12 +80,12 @@ export function listedHazards(): readonly ListedHazards[] {
             : codes
                 .split(' ')
                 .filter((pair) => pair !== '')
-                .map((pair) => ({
-                  code: pair.split(':')[0] ?? '',
-                  confidence: (pair.split(':')[1] ?? 'm') as Confidence,
-                })),
-        signalWord: signal === 'Danger' || signal === 'Warning' ? signal : '',
-        confidence: confidence as Confidence,
+                .map((pair) => {
+                  const [code, confidenceOfCode] = pair.split(':') as [string, Confidence];
+                  return { code, confidence: confidenceOfCode };
+                }),
+        signalWord,
+        confidence,
         schoolUse,
         limits: limits === '' ? [] : limits.split(';').map(limitOf),
       };

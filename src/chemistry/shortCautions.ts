@@ -49,20 +49,22 @@ export function shortCautions(formula: Formula, massPercent?: Percent): ShortCau
   );
   if (listing === 'unlisted') return { listing, signalWord, statements: [], advice: '', use: '', otherForm: '' };
   const [otherForm = ''] = listing === 'listed' ? [] : statements.map(({ text }) => text);
-  const known = statements.filter(({ text, code }) => text !== '' && text !== otherForm && code !== '');
-  const worst = [...known].sort((one, other) => rank(one.code) - rank(other.code));
+  const worst = statements.filter(({ code }) => code !== '').sort((one, other) => rank(one.code) - rank(other.code));
   // How to dilute or dissolve it comes without a code and without a text of its own.
   const care = statements.find(
     ({ advice }) => advice === adviceTexts.acidToWater || advice === adviceTexts.heatOfSolution,
   );
   const use = statements.find(({ advice }) => advice === cautionTexts.schoolAdvice);
-  const plain = statements.find((one) => one.code === '' && one.text !== '' && one.text !== otherForm && one !== use);
-  const shown = worst.length > 0 ? worst : plain ? [plain] : [];
+  // Without a code, the first line after that of the other form says what is known.
+  const shown = worst.length > 0 ? worst : statements.filter(({ text }) => text !== otherForm).slice(0, 1);
   return {
     listing,
     signalWord,
     statements: shown.slice(0, mostStatements).map(({ text }) => text),
-    advice: [shown[0]?.advice ?? '', care?.advice ?? ''].filter((words) => words !== '').join(' '),
+    advice: [shown[0], care]
+      .map((one) => one?.advice ?? '')
+      .filter((words) => words !== '')
+      .join(' '),
     use: use?.text ?? '',
     otherForm,
   };

@@ -18,6 +18,8 @@ const codesOf = ({ statements }: Cautions) =>
     .map(({ code }) => code)
     .filter((code) => code !== '')
     .sort();
+const linesOf = ({ statements }: Cautions) => statements.map(({ text, advice }) => [text, advice]);
+const deferring = ['', cautionTexts.deferring];
 /** % by mass of a solution from its molarity and density. */
 const strength = (formula: string, molarity: number, density: number) =>
   (molarity * succeeded(molarMass(succeeded(readFormula(formula))))) / (10 * density);
@@ -99,12 +101,193 @@ describe('cautions', () => {
     expect(of('CuSO4 . 5 H2O').listing).toBe('listed');
     expect(of('CuSO₄•5H₂O').listing).toBe('listed');
   });
+  it.each(['·', '•', '*', '.', '∙', '⋅', '‧', '・', ' . '])('takes “%s” for the dot before water', (dot) => {
+    expect(of(`CuSO4${dot}5H2O`)).toEqual(of('CuSO4·5H2O'));
+  });
+  it.each(['Ca[OH]2', 'Ca{OH}2', 'Ca(OH)₂', 'Ca (O H) 2'])('takes %s for Ca(OH)2', (typed) => {
+    expect(of(typed)).toEqual(of('Ca(OH)2'));
+  });
+  it.each(['K2CO3·1.5H2O', 'K2CO3·1,5 H2O', 'K2CO3·½H2O', 'K2CO3·1½H2O', 'K2CO3.H2O', 'K2CO3·10H2O'])(
+    'knows %s as another hydrate of the one that is listed',
+    (typed) => {
+      const { listing, statements } = of(typed);
+      expect(listing).toBe('another hydrate');
+      expect(statements[0]).toEqual({
+        code: '',
+        text: 'Only K2CO3 is listed. What follows is for that form and may differ for the one you typed.',
+        advice: '',
+        confidence: undefined,
+      });
+    },
+  );
+  it.each(['K2CO3·H2O2', 'K2CO3·NaCl', 'K2CO3H2O', 'H2O·K2CO3'])('does not take %s for a hydrate', (typed) => {
+    expect(of(typed).listing).toBe('unlisted');
+  });
+  it('says everything of a substance in the bottle, line by line', () => {
+    expect(of('NH4Cl')).toEqual({
+      listing: 'listed',
+      name: 'ammonium chloride',
+      signalWord: 'Warning',
+      pictograms: ['GHS07'],
+      statements: [
+        {
+          code: 'H302',
+          text: 'H302: harms if swallowed (harmonised, CLP Annex VI)',
+          advice: adviceTexts.mouth,
+          confidence: 'h',
+        },
+        {
+          code: 'H319',
+          text: 'H319: irritates eyes strongly (harmonised, CLP Annex VI)',
+          advice: `${adviceTexts.eyes} ${adviceTexts.gloves}`,
+          confidence: 'h',
+        },
+        { code: '', text: '', advice: cautionTexts.deferring, confidence: undefined },
+      ],
+    });
+  });
+  it('says everything of a substance that is unlisted, not classified or not known', () => {
+    const bare = { name: '', signalWord: '', pictograms: [], statements: expect.anything() };
+    expect(of('XeF2')).toEqual({ ...bare, listing: 'unlisted' });
+    expect(linesOf(of('XeF2'))).toEqual([[cautionTexts.unlisted, cautionTexts.unlistedAdvice], deferring]);
+    expect(of('CaCO3')).toEqual({ ...bare, listing: 'listed', name: 'calcium carbonate' });
+    expect(linesOf(of('CaCO3'))).toEqual([
+      ['Not classified by the source we have. (one source, not harmonised)', cautionTexts.notClassifiedAdvice],
+      deferring,
+    ]);
+    expect(of('C6H12O6')).toEqual({ ...bare, listing: 'listed', name: 'glucose' });
+    expect(linesOf(of('C6H12O6'))).toEqual([[cautionTexts.notKnown, cautionTexts.notKnownAdvice], deferring]);
+  });
   it('says when only another hydrate is listed', () => {
     const found = of('CuSO4');
     expect(found.listing).toBe('another hydrate');
     expect(found.statements[0]?.text).toContain('Only CuSO4·5H2O is listed');
     expect(codesOf(found)).toEqual(['H302', 'H318', 'H410']);
     expect(of('CaCl2').listing).toBe('listed');
+  });
+  // What a label of a solution says at each end of the published limits.
+  it.each([
+    ['HCl', 25, 'H314 H335', 'Danger', 'GHS05 GHS07'],
+    ['HCl', 24.99, 'H314 H335', 'Danger', 'GHS05 GHS07'],
+    ['HCl', 23.76, 'H314 H335', 'Danger', 'GHS05 GHS07'],
+    ['HCl', 23.74, 'H315 H319 H335', 'Warning', 'GHS07'],
+    ['HCl', 10, 'H315 H319 H335', 'Warning', 'GHS07'],
+    ['HCl', 9.51, 'H315 H319 H335', 'Warning', 'GHS07'],
+    ['HCl', 9.49, '', '', ''],
+    ['HNO3', 60, 'H314 H331', 'Danger', 'GHS05 GHS06'],
+    ['HNO3', 65, 'H272 H314 H331', 'Danger', 'GHS03 GHS05 GHS06'],
+    ['HNO3', 70, 'H272 H314 H330', 'Danger', 'GHS03 GHS05 GHS06'],
+    ['HClO4', 45, 'H272 H314', 'Danger', 'GHS03 GHS05'],
+    ['HClO4', 50, 'H271 H314', 'Danger', 'GHS03 GHS05'],
+    ['HClO4', 60, 'H271 H314', 'Danger', 'GHS03 GHS05'],
+    ['HF', 5, 'H301 H310 H314 H331', 'Danger', 'GHS05 GHS06'],
+    ['BaCl2', 35, 'H301 H332', 'Danger', 'GHS06'],
+    ['BaCl2', 10, 'H302', 'Warning', 'GHS07'],
+    ['ZnCl2', 3, 'H315 H318', 'Danger', 'GHS05'],
+    ['ZnCl2', 4.75, 'H314 H335', 'Danger', 'GHS05 GHS07'],
+    ['NiSO4·6H2O', 22, 'H315 H317 H334 H341 H350i H360D H372 H411', 'Danger', 'GHS08 GHS09'],
+    ['NiSO4', 0.05, 'H317', 'Warning', 'GHS07'],
+    ['NiSO4·6H2O', 25, 'H302 H315 H317 H334 H341 H350i H360D H372 H410', 'Danger', 'GHS07 GHS08 GHS09'],
+    ['NiSO4·6H2O', 0.26, 'H317 H350i H373 H412', 'Danger', 'GHS07 GHS08'],
+    ['NaClO', 2.5, 'H315 H319 H400 H411', 'Warning', 'GHS07 GHS09'],
+    ['NaClO', 2.375, 'H315 H319 H400 H411', 'Warning', 'GHS07 GHS09'],
+    ['NaClO', 2.374, 'H315 H319 H412', 'Warning', 'GHS07'],
+    ['NaClO', 1, 'H315 H319 H412', 'Warning', 'GHS07'],
+    ['NaClO', 3, 'H315 H318 H400 H411', 'Danger', 'GHS05 GHS09'],
+    ['KI', 5, 'H373', 'Warning', 'GHS08'],
+    ['Na2CO3', 10, 'H319', 'Warning', 'GHS07'],
+  ])('labels %s of %d %% with %s', (formula, at, codes, signalWord, pictograms) => {
+    const found = of(formula, at);
+    expect([codesOf(found).join(' '), found.signalWord, found.pictograms.join(' ')]).toEqual([
+      codes,
+      signalWord,
+      pictograms,
+    ]);
+  });
+  it('counts the cobalt of a salt, and weighs the salt as it is written', () => {
+    // 1 % of cobalt, from which H334 holds, is 2.203 % of the chloride and 4.037 % of its hexahydrate.
+    for (const [formula, edge] of [
+      ['CoCl2', 2.203],
+      ['CoCl2·6H2O', 4.037],
+    ] as const) {
+      expect(codesOf(of(formula, edge * 0.951))).toContain('H334');
+      expect(codesOf(of(formula, edge * 0.949))).not.toContain('H334');
+    }
+  });
+  it.each([
+    ['KOH', 24, false],
+    ['KOH', 23.76, false],
+    ['KOH', 23.74, true],
+    ['KOH', 12.51, true],
+    ['KOH', 12.49, false],
+    ['KOH', 25, false],
+    ['HCl', 20, false],
+  ])(
+    'from half a least class up to where it counts as reached, it is mentioned: %s of %d %%: %s',
+    (formula, at, is) => {
+      const codes = 'H302 (harms if swallowed)';
+      expect(linesOf(of(formula, at)).some(([text]) => text === cautionTexts.minimumClass(codes))).toBe(is);
+    },
+  );
+  it.each([
+    [
+      'BaCl2',
+      3,
+      [
+        [cautionTexts.notClassifiedAsFarAsKnown, cautionTexts.notClassifiedAsFarAsKnownAdvice],
+        [cautionTexts.minimumClass('H302 (harms if swallowed)'), cautionTexts.partNotKnownAdvice],
+      ],
+    ],
+    [
+      'KNO3',
+      5,
+      [
+        [cautionTexts.notClassifiedAsFarAsKnown, cautionTexts.notClassifiedAsFarAsKnownAdvice],
+        [cautionTexts.partNotKnown('H272 (makes a fire burn harder)'), cautionTexts.partNotKnownAdvice],
+      ],
+    ],
+    ['KBr', 5, [[cautionTexts.notKnown, cautionTexts.notKnownAdvice]]],
+    ['NaCl', 5, [[cautionTexts.notClassified, cautionTexts.notClassifiedAdvice]]],
+    [
+      'Na2CO3',
+      9.6,
+      [
+        ['H319: irritates eyes strongly (harmonised, CLP Annex VI)', `${adviceTexts.eyes} ${adviceTexts.gloves}`],
+        [cautionTexts.nearEdge, ''],
+        [cautionTexts.extremePh, cautionTexts.extremePhAdvice],
+      ],
+    ],
+    [
+      'Na2CO3',
+      5,
+      [
+        [cautionTexts.notClassified, cautionTexts.notClassifiedAdvice],
+        [cautionTexts.extremePh, cautionTexts.extremePhAdvice],
+      ],
+    ],
+    [
+      'KOH',
+      1,
+      [
+        ['H315: irritates skin (harmonised, CLP Annex VI)', adviceTexts.gloves],
+        ['H319: irritates eyes strongly (harmonised, CLP Annex VI)', `${adviceTexts.eyes} ${adviceTexts.gloves}`],
+        [cautionTexts.partNotKnown('H290 (eats away some metals)'), cautionTexts.partNotKnownAdvice],
+        [cautionTexts.school('solid: care, staff weigh out for younger students'), cautionTexts.schoolAdvice],
+      ],
+    ],
+  ])('says of %s of %d %% what is known and what is not', (formula, at, lines) => {
+    expect(linesOf(of(formula, at))).toEqual([...lines, deferring]);
+  });
+  it.each([
+    ['AgNO3', undefined],
+    ['HCl', 20],
+    ['NaOH', 1],
+    ['K2Cr2O7', undefined],
+    ['ZnCl2', 50],
+  ])('tells how to dilute or dissolve only acids and strong bases that burn, not %s of %s %%', (formula, at) => {
+    const advice = linesOf(of(formula, at)).map(([, words]) => words);
+    expect(advice).not.toContain(adviceTexts.acidToWater);
+    expect(advice).not.toContain(adviceTexts.heatOfSolution);
   });
   it('does not call a solution unclassified without a word of what is not known', () => {
     expect(of('AgNO3', 0.5).statements[0]?.text).toBe(cautionTexts.notClassifiedAsFarAsKnown);
@@ -120,7 +303,7 @@ describe('cautions', () => {
     expect(of('NaCl').statements[0]?.text).toContain('Not classified');
   });
   it('tells to add acid to water wherever an acid still burns, and warns of the heat of strong bases', () => {
-    for (const acid of ['HCl', 'H2SO4', 'HNO3', 'H3PO4', 'CH3COOH', 'HCOOH']) {
+    for (const acid of ['HCl', 'H2SO4', 'HNO3', 'H3PO4', 'CH3COOH', 'HCOOH', 'HClO4', 'HF', 'HBr']) {
       expect(of(acid).statements.map(({ advice }) => advice)).toContain(adviceTexts.acidToWater);
       expect(of(acid, 40).statements.map(({ advice }) => advice)).toContain(adviceTexts.acidToWater);
     }

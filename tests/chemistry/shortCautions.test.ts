@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { adviceTexts, cautionTexts } from '../../src/chemistry/cautionTexts.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { shortCautions } from '../../src/chemistry/shortCautions.ts';
 
@@ -23,6 +24,40 @@ describe('shortCautions', () => {
     for (const statement of statements) expect(statement).toMatch(/^(H|EUH)\d{3}\w*: .+\(.+\)$/);
     expect(statements.join()).toMatch(/H330.*H340.*H350/);
     expect(of('K2Cr2O7').use).toContain('not for students');
+  });
+  it.each([
+    ['HF', 'H300 H310 H330'],
+    ['HCOOH', 'H331 H314 H226'],
+    ['HNO3', 'H331 H314 H272'],
+    ['HClO4', 'H314 H271'],
+    ['AgNO3', 'H314 H272 H410'],
+    ['NH3', 'H314 H335 H400'],
+    ['KMnO4', 'H272 H302 H361d'],
+    ['CuSO4·5H2O', 'H318 H302 H410'],
+    ['FeCl3·6H2O', 'H318 H302 H315'],
+    ['NiSO4·6H2O', 'H350i H360D H334'],
+    ['BaCl2·2H2O', 'H301 H332'],
+    ['KI', 'H372'],
+  ])('puts first what is gravest of %s: %s', (text, codes) => {
+    const shown = of(text).statements.map((statement) => /^\w+/.exec(statement)?.[0]);
+    expect(shown.join(' ')).toBe(codes);
+  });
+  it('joins what to do about the gravest with how to dilute or dissolve it', () => {
+    expect(of('HClO4').advice).toBe(`${adviceTexts.corrosive} ${adviceTexts.acidToWater}`);
+    expect(of('NaOH').advice).toBe(`${adviceTexts.corrosive} ${adviceTexts.heatOfSolution}`);
+    expect(of('KI').advice).toBe(adviceTexts.organs);
+    expect(of('NaOH').use).toBe(cautionTexts.school('solid: care, staff weigh out for younger students'));
+    expect([of('KI').use, of('KI').otherForm]).toEqual(['', '']);
+  });
+  it('says of another hydrate without a class which one is listed, and of both what is known', () => {
+    expect(of('Na2S2O3')).toEqual({
+      listing: 'another hydrate',
+      signalWord: '',
+      statements: ['Not classified by the source we have. (one source, not harmonised)'],
+      advice: cautionTexts.notClassifiedAdvice,
+      use: '',
+      otherForm: cautionTexts.otherHydrate('Na2S2O3·5H2O'),
+    });
   });
   it.each(['KMnO4', 'AgNO3', 'CuSO4·5H2O'])('knows %s, which is on the list', (text) => {
     expect(of(text).listing).toBe('listed');
