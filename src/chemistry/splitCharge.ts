@@ -44,9 +44,10 @@ export function splitCharge(text: string): readonly [ChargeReading] | readonly [
   const body = before(whole);
   const sign = signOf(signs);
   // Several signs are the charge by themselves, so the digits before them count atoms.
-  if (digits === '' || signs.length > 1) return [{ base: body + digits, charge: sign * signs.length }];
+  if (signs.length > 1) return [{ base: body + digits, charge: sign * signs.length }];
   const asSubscript = { base: body + digits, charge: sign };
   const asCharge = { base: body + digits.slice(0, -1), charge: sign * Number(digits.slice(-1)) };
+  // Neither a 0 nor no digit at all is the size of a charge.
   if (asCharge.charge === 0) return [asSubscript];
   if (!/^[A-Z][a-z]?$/.test(body.trim())) {
     for (const reading of [asSubscript, asCharge]) {
