@@ -16,9 +16,8 @@ const numberMax = 99_999;
 const opening = '([{';
 const closing = ')]}';
 const separators = '·•*.∙⋅‧・';
-const digit = /^[0-9₀-₉]/;
-const digits = /^[0-9₀-₉]*/;
-const raisedDigits = /^[⁰¹²³⁴⁵⁶⁷⁸⁹]*/;
+const digit = /[0-9₀-₉]/;
+const raisedDigit = /[⁰¹²³⁴⁵⁶⁷⁸⁹]/;
 const heavyHydrogen: Readonly<Record<string, string>> = { D: '[2H]', T: '[3H]' };
 const capitalsExpected = 'a formula with capital letters where symbols begin';
 const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75 };
@@ -104,7 +103,7 @@ class FormulaReader {
     if (/\s/.test(mark)) this.place += 1;
     else if (/[A-Z]/.test(mark)) this.readSymbol(undefined, this.place);
     else if (mark === '[' && /\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
-    else if (/[⁰¹²³⁴⁵⁶⁷⁸⁹]/.test(mark)) this.readRaisedNumber();
+    else if (raisedDigit.test(mark)) this.readRaisedNumber();
     else if (opening.includes(mark)) this.openBracket(mark);
     else if (closing.includes(mark)) this.closeBracket(mark);
     else if (separators.includes(mark)) this.separate(mark);
@@ -124,9 +123,9 @@ class FormulaReader {
 
   /** The digits from here on, as plain ones. */
   private digitsHere(shape: RegExp): string {
-    const [typed = ''] = shape.exec(this.text.slice(this.place, this.end)) ?? [];
-    this.place += typed.length;
-    return typed.normalize('NFKC');
+    const from = this.place;
+    while (this.place < this.end && shape.test(this.text.charAt(this.place))) this.place += 1;
+    return this.text.slice(from, this.place).normalize('NFKC');
   }
 
   /** A whole number that counts, from 1. */
@@ -160,7 +159,7 @@ class FormulaReader {
   private countAfter(): number {
     this.passSpaces();
     const at = this.place;
-    const written = this.digitsHere(digits);
+    const written = this.digitsHere(digit);
     return written === '' ? 1 : this.countFrom(written, at);
   }
 
@@ -211,7 +210,7 @@ class FormulaReader {
   private readIsotopeInBrackets(): void {
     const at = this.place;
     this.place += 1;
-    const massNumber = this.digitsHere(digits);
+    const massNumber = this.digitsHere(digit);
     if (!/[A-Z]/.test(this.text.charAt(this.place))) {
       this.stop({
         code: 'isotope-shape',
@@ -227,7 +226,7 @@ class FormulaReader {
   /** Raised digits before a symbol are a mass number; after one they are a number of atoms typed the wrong way up. */
   private readRaisedNumber(): void {
     const at = this.place;
-    const written = this.digitsHere(raisedDigits);
+    const written = this.digitsHere(raisedDigit);
     if (/[A-Z]/.test(this.text.charAt(this.place))) this.readSymbol(written, at);
     else this.countLast(this.countFrom(written, at), at);
   }
