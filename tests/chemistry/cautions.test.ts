@@ -196,7 +196,7 @@ describe('cautions', () => {
     ['NaClO', 3, 'H315 H318 H400 H411', 'Danger', 'GHS05 GHS09'],
     ['KI', 5, 'H373', 'Warning', 'GHS08'],
     ['Na2CO3', 10, 'H319', 'Warning', 'GHS07'],
-  ])('labels %s of %d %% with %s', (formula, at, codes, signalWord, pictograms) => {
+  ])('labels %s of %d % by mass with %s', (formula, at, codes, signalWord, pictograms) => {
     const found = of(formula, at);
     expect([codesOf(found).join(' '), found.signalWord, found.pictograms.join(' ')]).toEqual([
       codes,
@@ -223,7 +223,7 @@ describe('cautions', () => {
     ['KOH', 25, false],
     ['HCl', 20, false],
   ])(
-    'from half a least class up to where it counts as reached, it is mentioned: %s of %d %%: %s',
+    'from half a least class up to where it counts as reached, it is mentioned: %s of %d % by mass: %s',
     (formula, at, is) => {
       const codes = 'H302 (harms if swallowed)';
       expect(linesOf(of(formula, at)).some(([text]) => text === cautionTexts.minimumClass(codes))).toBe(is);
@@ -275,7 +275,7 @@ describe('cautions', () => {
         [cautionTexts.school('solid: care, staff weigh out for younger students'), cautionTexts.schoolAdvice],
       ],
     ],
-  ])('says of %s of %d %% what is known and what is not', (formula, at, lines) => {
+  ])('says of %s of %d % by mass what is known and what is not', (formula, at, lines) => {
     expect(linesOf(of(formula, at))).toEqual([...lines, deferring]);
   });
   it.each([
@@ -284,7 +284,7 @@ describe('cautions', () => {
     ['NaOH', 1],
     ['K2Cr2O7', undefined],
     ['ZnCl2', 50],
-  ])('tells how to dilute or dissolve only acids and strong bases that burn, not %s of %s %%', (formula, at) => {
+  ])('tells how to dilute or dissolve only acids and strong bases that burn, not %s', (formula, at) => {
     const advice = linesOf(of(formula, at)).map(([, words]) => words);
     expect(advice).not.toContain(adviceTexts.acidToWater);
     expect(advice).not.toContain(adviceTexts.heatOfSolution);

@@ -31,7 +31,7 @@ describe('elements', () => {
     ['x[18O]', 'x[18O]', undefined],
     ['[18O]x', '[18O]x', undefined],
   ])(
-    'an atom %s belongs to %s and weighs %d [AME2020, CIAAW; other isotopes by mass number]',
+    'an atom %s belongs to %s and weighs %s [AME2020, CIAAW; other isotopes by mass number]',
     (label, symbol, mass) => {
       expect([elementOf(label), relativeMass(label)]).toEqual([symbol, mass]);
     },
@@ -65,7 +65,7 @@ describe('elementPercent', () => {
     ['CO(NH2)2', 'N', 46.65],
     ['[13C]CO2', 'C', 43.87],
   ])(
-    'of %s counts all atoms of %s: %d %% [textbooks; fertiliser grades 35-0-0 and 46-0-0]',
+    'of %s counts all atoms of %s: %d % by mass [textbooks; fertiliser grades 35-0-0 and 46-0-0]',
     (formula, element, wanted) => {
       expect(succeeded(elementPercent(read(formula), element))).toBeCloseTo(wanted, 1);
     },
