@@ -32,7 +32,7 @@ export function readNumber(cell: CellValue, argument: string, options: NumberOpt
   const scanned = scanNumber(text);
   if (scanned === undefined || text.slice(scanned.end).trim() !== '') return notANumber(cell, argument);
   if (typeof cell === 'string') return numberFromScan(scanned, { cell, argument, options });
-  const number = numberFromScan(scanned, { cell: text, argument, options: { decimalMark: 'point' } });
+  const number = numberFromScan(scanned, { cell: text, argument, options: {} });
   return number.ok ? success({ ...number.value, isText: false }) : number;
 }
 

@@ -35,7 +35,7 @@ const called: Readonly<
 };
 
 const wanted = (kind: QuantityKind): string => `${called[kind].one} such as ${called[kind].example}`;
-const bareName = (kind: QuantityKind): string => called[kind].one.replace(/^an? /, '');
+const bareName = (kind: QuantityKind): string => called[kind].one.replace(/an? /, '');
 
 /**
  * A quantity as people type it: a bare number in the default unit of its kind, or text with a unit of the trade, which is

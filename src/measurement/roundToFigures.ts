@@ -20,7 +20,7 @@ const smallestPlain = -7;
  * @returns Fails with `figures-out-of-range`.
  * Source: ASTM E29-02 and ISO 80000-1:2009 Annex B for ties to even (the latter from memory).
  */
-export function roundToFigures(number: TypedNumber, { figures, ties = 'even' }: Rounding): Result<string> {
+export function roundToFigures(number: TypedNumber, { figures, ties }: Rounding): Result<string> {
   if (!Number.isInteger(figures) || figures < 1 || figures > mostFigures) {
     return failure({
       code: 'figures-out-of-range',

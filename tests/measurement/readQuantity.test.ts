@@ -211,6 +211,9 @@ describe('readQuantity', () => {
       },
     });
   });
+  it.each([Number.NaN, Number.POSITIVE_INFINITY])('refuses a cell that holds %d', (cell) => {
+    for (const kind of ['volume', 'percent'] as const) expect(readQuantity(cell, kind, 'given').ok).toBe(false);
+  });
   it('reads text of 100 characters and no longer', () => {
     const spaced = (length: number) => `5${' '.repeat(length - 3)}mL`;
     expect(readQuantity(spaced(100), 'volume', 'v')).toMatchObject({ ok: true, value: { value: 5, unit: 'mL' } });
