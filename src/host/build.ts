@@ -247,7 +247,10 @@ export function continueBuild(): Outcome<BuildState> {
           ? samplePollEntries(spreadsheet)
           : [];
     applySheet({ spreadsheet, plan, memo, firstEntries });
-    if (kind === 'prepare') notePreparedPlan(spreadsheet, lesson.value.reading);
+    if (kind === 'prepare') {
+      const { reading } = lesson.value;
+      notePreparedPlan({ spreadsheet, writtenFrom: reading, readPlan: () => planInUse(spreadsheet) });
+    }
     return finished();
   });
   return locked.ran ? locked.value : done(stateOf(readMemo()));

@@ -1,6 +1,7 @@
 import { planPrepareSheet } from '../../workbook/planPrepareSheet.ts';
 import { newSheetNames } from '../../workbook/sheetNames.ts';
 import { applySheet } from '../applyWorkbook.ts';
+import { planInUse } from '../build.ts';
 import { readMemo } from '../buildMemo.ts';
 import type { Outcome } from '../calls.ts';
 import { withDocumentLock } from '../documentLock.ts';
@@ -35,7 +36,7 @@ export function writePrepareSheet(stay?: unknown): Outcome<null> {
       ),
       memo: readMemo() ?? noBuild(),
     });
-    notePreparedPlan(spreadsheet, plan);
+    notePreparedPlan({ spreadsheet, writtenFrom: plan, readPlan: () => planInUse(spreadsheet, readMemo()) });
     if (stay !== true) sheetNow()?.activate();
   });
   return locked.ran ? done(null) : problem({ ...hostWords.fileBusy, where: 'the Prepare sheet' });
