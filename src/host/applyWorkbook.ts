@@ -480,9 +480,15 @@ function carryEntries({
 }): void {
   const old = spreadsheet.getSheets().find((other) => other.getSheetId() === from);
   if (old === undefined) return;
-  for (const { row, column, values } of carriedEntries({ plan, from: valuesOf(old), to: valuesOf(sheet) })) {
+  const runs = carriedEntries({ plan, from: valuesOf(old), to: valuesOf(sheet) });
+  const lastRow = Math.max(plan.rowCount, ...runs.map(({ row, values }) => row + values.length - 1));
+  makeRoom(sheet, { rows: lastRow, columns: plan.columnCount });
+  for (const { row, column, values } of runs) {
+    const cells = sheet.getRange(row, column, values.length, 1);
+    // Rows that people added lie below those whose format was set.
+    if (row > plan.rowCount) cells.setNumberFormat('@');
     writeTexts(
-      sheet.getRange(row, column, values.length, 1),
+      cells,
       values.map((value) => [value]),
     );
   }

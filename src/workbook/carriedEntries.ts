@@ -50,7 +50,36 @@ export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cell
     });
     close();
   }
-  return runs;
+  return plan.carriesAddedRows === true ? [...runs, ...addedRows({ plan, from, to, rowByName })] : runs;
+}
+
+/** What stands in rows that people put in between or below ours, in their order, from the first row below the planned. */
+function addedRows({
+  plan: { identity, carried },
+  from,
+  to,
+  rowByName,
+}: {
+  plan: SheetPlan;
+  from: Cells;
+  to: Cells;
+  rowByName: ReadonlyMap<string, number>;
+}): readonly CarriedRun[] {
+  const named = new Set(rowByName.values());
+  const added = from.filter(
+    (cells, index) =>
+      index >= identity.firstRow - 1 && !named.has(index) && carried.some((column) => !isEmpty(cells[column - 1])),
+  );
+  const row = identity.firstRow + identity.rows.length;
+  if (added.length === 0) return [];
+  return carried.map((column) => ({
+    row,
+    column,
+    values: added.map((cells, index) => {
+      const present = to[row - 1 + index]?.[column - 1];
+      return isEmpty(present) ? (cells[column - 1] ?? '') : present;
+    }),
+  }));
 }
 
 const isEmpty = (cell: CellValue): boolean => cell === '' || cell === null || cell === undefined;

@@ -96,6 +96,7 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     spill: [],
     // The headings are left out: they may be worded anew over answers that stand where they are.
     identity: { firstRow: pollRows.firstAnswer, columns: [at.row], rows: rowNames },
+    carriesAddedRows: true,
     carried: Array.from({ length: at.openLine - at.day + 1 }, (_, index) => at.day + index),
   };
 }

@@ -112,6 +112,8 @@ export interface SheetPlan {
   readonly identity: Identity;
   /** Columns carried by identity from a sheet that had another layout. */
   readonly carried: readonly number[];
+  /** Rows without a name of ours, which people added, are carried as well: below the planned ones. */
+  readonly carriesAddedRows?: true;
 }
 
 export interface WorkbookPlan {

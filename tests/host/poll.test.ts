@@ -81,8 +81,11 @@ describe('the Poll in the built workbook', () => {
     type([rows + 1, at.firstStatement + 3, fully]);
     expect(agreeFully()).toBe('3');
     expect(answerOf(call(host, 'readPoll')).answers).toHaveLength(3);
+    // Rows put in between make a new sheet; it takes these answers along as well, and again gives the same.
     buildSetup(host, setup);
+    expect(host.book.sheets.some(({ name }) => name.startsWith('Poll, kept'))).toBe(true);
     expect(agreeFully()).toBe('3');
+    expect(answerOf(call(host, 'readPoll')).answers).toHaveLength(3);
   });
 
   it('offers a class that is added later in the list that students choose from, and keeps other lists', () => {
@@ -118,7 +121,8 @@ describe('the Poll in the built workbook', () => {
   });
 
   it('gives the day’s record its line', () => {
-    type([first, at.className, 'Fern class'], [first, at.firstStatement, fully]);
+    type([first, at.className, 'Fern class']);
+    type([first, at.firstStatement, fully], [first, at.firstStatement + 1, little]);
     const text = JSON.stringify(answerOf(call(host, 'readRecord')));
     expect(text).toContain('1 answer. Most agreed with');
   });
