@@ -86,8 +86,6 @@ const host = openStandIn({
   name: 'Labrow: an invented school',
 });
 buildSample(host, () => {});
-const [empty] = host.book.sheets.filter((sheet) => sheet.cells.size === 0);
-if (empty) host.book.removeSheet(empty);
 typeEntries(host);
 const server = await startServer({ host });
 const browser = await chromium.launch({

@@ -231,7 +231,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       260,
       240,
       75,
-      95,
+      160,
       45,
       60,
       28,

@@ -150,7 +150,7 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
     role: { kind: 'progress' },
     rowCount: Math.max(row - 1, firstTable),
     columnCount: keyColumn,
-    columnWidths: [130, 130, 70, ...steps.map(() => 92), 28],
+    columnWidths: [130, Math.max(130, 16 + 12 * steps.length), 70, ...steps.map(() => 92), 28],
     hiddenColumns: undefined,
     frozenRows: 1,
     frozenColumns: 1,
