@@ -1,14 +1,14 @@
 import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { type Browser, chromium, type Page } from 'playwright-core';
-import { expect } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import { sidebarHtml } from '../../scripts/build/sidebar.ts';
 import { type FakeAnswer, type FakeAnswers, installFakeHost } from './fakeHost.ts';
 
 const address = 'http://sidebar.test/';
 
 /** Starts Chromium, or fails with a line that says what to install: these tests are never skipped. */
-export async function startBrowser(): Promise<Browser> {
+async function startBrowser(): Promise<Browser> {
   const executablePath = process.env.LABROW_BROWSER ?? '/usr/bin/chromium';
   if (!existsSync(executablePath)) {
     throw new Error(
@@ -42,10 +42,36 @@ export interface SidebarOptions {
   readonly opened?: { readonly page: string; readonly about?: string };
 }
 
+/**
+ * Starts one browser for the tests of a file, and hands back what opens the built page over a fake host. After each test
+ * its pages are closed; an error in one of them, or a request that one made, fails the test then.
+ */
+export function sidebarPages(): (options: SidebarOptions) => Promise<Page> {
+  let browser: Browser;
+  let pages: Page[] = [];
+  beforeAll(async () => {
+    browser = await startBrowser();
+  });
+  afterAll(async () => {
+    await browser?.close();
+  });
+  afterEach(async () => {
+    const opened = pages;
+    pages = [];
+    const troubles: string[] = [];
+    for (const page of opened) troubles.push(...(await closePage(page)));
+    expect(troubles).toEqual([]);
+  });
+  return async (options) => {
+    const page = await openIn(browser, options);
+    pages.push(page);
+    return page;
+  };
+}
+
 let html: Promise<string> | undefined;
 
-/** Opens the built page over a fake host. Any error in the page, and any request it makes, fails the test at `closeSidebar`. */
-export async function openSidebar(browser: Browser, options: SidebarOptions): Promise<Page> {
+async function openIn(browser: Browser, options: SidebarOptions): Promise<Page> {
   html ??= sidebarHtml();
   const { opened } = options;
   const built = await html;
@@ -85,10 +111,9 @@ export async function openSidebar(browser: Browser, options: SidebarOptions): Pr
 
 const troublesOf = new WeakMap<Page, string[]>();
 
-export async function closeSidebar(page: Page): Promise<void> {
-  const troubles = troublesOf.get(page);
+async function closePage(page: Page): Promise<readonly string[]> {
   await page.context().close();
-  expect(troubles).toEqual([]);
+  return troublesOf.get(page) ?? [];
 }
 
 interface FakeFrame {

@@ -1,33 +1,19 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import type { RecordView, ShareView, TeamMembersView, TeamsView } from '../../src/host/calls.ts';
 import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
 import {
   accessibilityFaults,
   answerNext,
   callsOf,
-  closeSidebar,
-  openSidebar,
   type SidebarOptions,
+  sidebarPages,
   sidewaysScroll,
-  startBrowser,
 } from './browser.ts';
 import type { FakeAnswers } from './fakeHost.ts';
 import { bad, building, builtLesson, classView, good } from './scenes.ts';
 
-let browser: Browser;
-let page: Page | undefined;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-afterEach(async () => {
-  const open = page;
-  page = undefined;
-  if (open) await closeSidebar(open);
-});
+const openSidebar = sidebarPages();
 
 const value = (answer: unknown) => [{ value: answer }];
 const entry: RecordEntry = {
@@ -97,8 +83,7 @@ const answers: FakeAnswers = {
   continueBuild: [2, 3, 4, 5].map((done) => ({ value: good(building(done)) })),
 };
 async function open(name: string, options: Partial<SidebarOptions> = {}, more: FakeAnswers = {}): Promise<Page> {
-  const opened = await openSidebar(browser, { answers: { ...answers, ...more }, ...options });
-  page = opened;
+  const opened = await openSidebar({ answers: { ...answers, ...more }, ...options });
   await opened.getByRole('heading', { name: 'The class now' }).waitFor();
   await opened.getByRole('navigation').getByRole('button', { name, exact: true }).click();
   return opened;
@@ -187,8 +172,7 @@ describe('record', () => {
 
 describe('reminder', () => {
   it('stands quietly while the record of today is missing, and goes when it is written', async () => {
-    const opened = await openSidebar(browser, { answers });
-    page = opened;
+    const opened = await openSidebar({ answers });
     const reminder = opened.getByRole('complementary', { name: 'Still to do today' });
     await reminder.waitFor();
     expect(await reminder.textContent()).toContain('Second period');

@@ -1,31 +1,17 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import type { NumbersView } from '../../src/host/calls.ts';
 import {
   accessibilityFaults,
   answerNext,
   callsOf,
-  closeSidebar,
-  openSidebar,
   type SidebarOptions,
+  sidebarPages,
   sidewaysScroll,
-  startBrowser,
 } from './browser.ts';
 import { bad, builtLesson, classView, good, longName } from './scenes.ts';
 
-let browser: Browser;
-let page: Page | undefined;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-afterEach(async () => {
-  const open = page;
-  page = undefined;
-  if (open) await closeSidebar(open);
-});
+const openSidebar = sidebarPages();
 
 const givens = {
   formula: 'MgBr2',
@@ -49,7 +35,7 @@ const numbers: NumbersView = {
 };
 
 async function particles(options: Partial<SidebarOptions> = {}): Promise<Page> {
-  page = await openSidebar(browser, {
+  const page = await openSidebar({
     answers: {
       readLesson: [{ value: good(builtLesson) }],
       readClass: [{ value: good(classView) }],
@@ -191,7 +177,7 @@ describe('the page to project', () => {
     { about: '', says: 'The numbers that the plan starts from', round: 10 },
     { about: 'c1-t1', says: 'Basalt, Second period', round: 4 },
   ])('shows the picture of “$about” large, with a way back', async ({ about, says, round }) => {
-    page = await openSidebar(browser, {
+    const page = await openSidebar({
       answers: { readNumbers: [{ value: good(numbers) }], openPage: [{ value: good(null) }] },
       opened: { page: 'particles', about },
       width: 1000,

@@ -1,5 +1,5 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import type { PollView } from '../../src/host/calls.ts';
 import type { PollAnswer } from '../../src/lab/poll/pollAnswer.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
@@ -7,27 +7,13 @@ import {
   accessibilityFaults,
   answerNext,
   callsOf,
-  closeSidebar,
-  openSidebar,
   type SidebarOptions,
+  sidebarPages,
   sidewaysScroll,
-  startBrowser,
 } from './browser.ts';
 import { bad, builtLesson, classView, good, longName } from './scenes.ts';
 
-let browser: Browser;
-let page: Page | undefined;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-afterEach(async () => {
-  const open = page;
-  page = undefined;
-  if (open) await closeSidebar(open);
-});
+const openSidebar = sidebarPages();
 
 const [fully = '', mostly = '', little = '', no = ''] = pollTexts.scale;
 const answer = (day: string, marks: readonly string[], parts: Partial<PollAnswer> = {}): PollAnswer => ({
@@ -52,7 +38,7 @@ const poll: PollView = {
 };
 
 async function opened(options: Partial<SidebarOptions> & { readonly view?: unknown } = {}): Promise<Page> {
-  page = await openSidebar(browser, {
+  const page = await openSidebar({
     ...options,
     answers: {
       readLesson: [{ value: good(builtLesson) }],

@@ -1,16 +1,14 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { answerOf, buildSetup, call, open as openHost } from '../host/bench.ts';
 import { setup } from '../host/setup.ts';
 import {
   accessibilityFaults,
   answerNext,
   callsOf,
-  closeSidebar,
-  openSidebar,
   type SidebarOptions,
+  sidebarPages,
   sidewaysScroll,
-  startBrowser,
 } from './browser.ts';
 import type { FakeAnswers } from './fakeHost.ts';
 import { bad, builtLesson, classView, good } from './scenes.ts';
@@ -31,23 +29,8 @@ const answers: FakeAnswers = {
   writeKeySheet: value(good({ name: 'Key 2026-03-02' })),
 };
 
-let browser: Browser;
-let page: Page | undefined;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-afterEach(async () => {
-  const opened = page;
-  page = undefined;
-  if (opened) await closeSidebar(opened);
-});
-async function open(options: Partial<SidebarOptions> = {}): Promise<Page> {
-  page = await openSidebar(browser, { answers, ...options });
-  return page;
-}
+const openSidebar = sidebarPages();
+const open = (options: Partial<SidebarOptions> = {}): Promise<Page> => openSidebar({ answers, ...options });
 async function prepare(options: Partial<SidebarOptions> = {}): Promise<Page> {
   const opened = await open(options);
   await opened.getByRole('navigation').getByRole('button', { name: 'Prepare' }).click();
@@ -68,6 +51,11 @@ describe('prepare in the sidebar', () => {
     expect(words).toMatch(/with spare [\d.]+ g/);
     expect(words).toContain('volumetric flask 200 mL');
     expect(words).toContain('This is no safety data sheet');
+    expect(await opened.locator('.caution-block').first().locator('.pictograms li').allTextContents()).toEqual([
+      'flame over circle',
+      'corrosion',
+      'environment',
+    ]);
     expect(words).toContain('Local rules decide');
     await shot(opened, `prepare-${dark ? 'dark' : 'light'}`);
     expect(await sidewaysScroll(opened)).toBe(0);
@@ -192,7 +180,6 @@ describe('pages to print', () => {
     expect(await wide.locator('.page-bar').isVisible()).toBe(false);
     expect(await sidewaysScroll(wide)).toBe(0);
     await shot(wide, `${name}-print`);
-    await closeSidebar(wide);
     const narrow = await opened(name, { width: 300, dark: true });
     await shot(narrow, `${name}-narrow`);
     expect(await sidewaysScroll(narrow)).toBe(0);
@@ -215,6 +202,32 @@ describe('pages to print', () => {
     await one.getByLabel('Which labels').selectOption('Moss class');
     expect(await one.locator('.label').count()).toBe(2);
     expect(all).toBe(7);
+  });
+
+  it('draws each pictogram with its name beside it, as dilute as the label says, and keeps its colours in the dark', async () => {
+    const one = await opened('labels', { dark: true });
+    const drawn = (label: Locator) =>
+      label.locator('.pictograms li').evaluateAll((items) =>
+        items.map((item) => ({
+          name: item.textContent,
+          marks: item.querySelectorAll('svg[aria-hidden=true] :is(.ink, .paper)').length > 0,
+        })),
+      );
+    const of = (strength: string) => one.locator('.label', { has: one.getByText(strength, { exact: true }) }).first();
+    expect(await drawn(of('solid'))).toEqual([
+      { name: 'flame over circle', marks: true },
+      { name: 'corrosion', marks: true },
+      { name: 'environment', marks: true },
+    ]);
+    // CLP Annex VI: silver nitrate burns eyes from 3 %, about 0.18 mol/L, and irritates them from 1 %.
+    expect(await drawn(of('0.0630 mol/L'))).toEqual([{ name: 'exclamation mark', marks: true }]);
+    const frame = one.locator('.pictogram .frame').first();
+    const colours = () => frame.evaluate((path) => [getComputedStyle(path).fill, getComputedStyle(path).stroke]);
+    expect(await colours()).toEqual(['rgb(255, 255, 255)', 'rgb(216, 0, 12)']);
+    await one.emulateMedia({ media: 'print' });
+    expect(await colours()).toEqual(['rgb(255, 255, 255)', 'rgb(216, 0, 12)']);
+    const size = await one.locator('.pictogram').first().boundingBox();
+    expect(size?.width).toBeGreaterThan(50);
   });
 
   it('prints several labels on a page', async () => {

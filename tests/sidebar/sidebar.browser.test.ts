@@ -1,14 +1,13 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { texts } from '../../src/sidebar/texts.ts';
 import {
   accessibilityFaults,
   answerNext,
   callsOf,
-  closeSidebar,
-  openSidebar,
   type SidebarOptions,
+  sidebarPages,
   sidewaysScroll,
-  startBrowser,
 } from './browser.ts';
 import type { FakeAnswers } from './fakeHost.ts';
 import {
@@ -24,19 +23,7 @@ import {
   longNames,
 } from './scenes.ts';
 
-let browser: Browser;
-let page: Page | undefined;
-beforeAll(async () => {
-  browser = await startBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-afterEach(async () => {
-  const open = page;
-  page = undefined;
-  if (open) await closeSidebar(open);
-});
+const openSidebar = sidebarPages();
 
 const value = (answer: unknown) => [{ value: answer }];
 const emptyFile: FakeAnswers = {
@@ -54,13 +41,12 @@ const builtFile: FakeAnswers = {
   goToTeam: value(good(null)),
 };
 
-async function open(answers: FakeAnswers, options: Partial<SidebarOptions> = {}): Promise<Page> {
-  page = await openSidebar(browser, { answers, ...options });
-  return page;
-}
+const open = (answers: FakeAnswers, options: Partial<SidebarOptions> = {}): Promise<Page> =>
+  openSidebar({ answers, ...options });
 const view = async (opened: Page, name: string) => {
   await opened.getByRole('navigation').getByRole('button', { name }).click();
 };
+const isFocused = (control: Locator) => control.evaluate((one) => one === document.activeElement);
 const focusedText = (opened: Page) => opened.evaluate(() => document.activeElement?.textContent ?? '');
 const namesCalled = async (opened: Page) => (await callsOf(opened)).map(({ name }) => name);
 const flask = (opened: Page) => opened.getByLabel('Flask', { exact: true });
@@ -106,6 +92,51 @@ describe('plan and build', () => {
     expect(sent).toEqual({
       ...emptyLesson.setup,
       givens: { ...emptyLesson.setup.givens, flask: '600', 'target molarity': '0.150' },
+    });
+  });
+
+  describe('who dilutes concentrated reagents', () => {
+    const { plan } = texts;
+    const confirm = (opened: Page) => opened.getByRole('button', { name: plan.reagentConfirm });
+    const planned = async () => {
+      const opened = await open(emptyFile);
+      await buildButton(opened).waitFor();
+      await opened.locator('details.fold').evaluateAll((folds) => {
+        for (const fold of folds) fold.setAttribute('open', '');
+      });
+      return { opened, who: opened.getByLabel(plan.reagentMaker) };
+    };
+    const builtWith = async (opened: Page) => {
+      await buildButton(opened).click();
+      await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+      return (await callsOf(opened)).find(({ name }) => name === 'startBuild')?.args[0];
+    };
+
+    it('stays the staff until a warning is confirmed', async () => {
+      const { opened, who } = await planned();
+      expect(await who.inputValue()).toBe('staff');
+      await who.selectOption('students');
+      await opened.getByRole('alert').filter({ hasText: plan.reagentWarning }).waitFor();
+      expect(await who.inputValue()).toBe('staff');
+      expect(await sidewaysScroll(opened)).toBe(0);
+      expect(await accessibilityFaults(opened)).toEqual([]);
+      await who.selectOption('students');
+      expect(await confirm(opened).count()).toBe(1);
+      expect(await builtWith(opened)).toMatchObject({ settings: { 'concentrated reagents': 'staff' } });
+    });
+    it('becomes the students by key, and the staff again without a warning', async () => {
+      const { opened, who } = await planned();
+      await who.selectOption('students');
+      await confirm(opened).focus();
+      await opened.keyboard.press('Enter');
+      expect(await confirm(opened).count()).toBe(0);
+      expect(await who.inputValue()).toBe('students');
+      expect(await isFocused(who)).toBe(true);
+      await who.selectOption('staff');
+      expect(await opened.getByText(plan.reagentWarning).count()).toBe(0);
+      await who.selectOption('students');
+      await confirm(opened).click();
+      expect(await builtWith(opened)).toMatchObject({ settings: { 'concentrated reagents': 'students' } });
     });
   });
 
@@ -554,6 +585,37 @@ describe('the look', () => {
       [...document.querySelectorAll('*')].map((one) => getComputedStyle(one).transitionDuration),
     );
     expect(new Set(durations)).toEqual(new Set(['0s']));
+  });
+
+  it.each([
+    { width: 300, rows: 2 },
+    { width: 280, rows: 2 },
+    { width: 150, rows: 5 },
+  ])('keeps the names of the views still in $rows rows at $width px, each reached by key', async ({ width, rows }) => {
+    const opened = await open(builtFile, { width });
+    await opened.locator('.talk').first().waitFor();
+    const buttons = opened.getByRole('navigation').getByRole('button');
+    const places = () =>
+      buttons.evaluateAll((all) =>
+        all.map((button) => {
+          const { left, top, width, height } = button.getBoundingClientRect();
+          return [left, top + window.scrollY, width, height].map(Math.round);
+        }),
+      );
+    const before = await places();
+    expect(before).toHaveLength(9);
+    expect(new Set(before.map(([, top]) => top)).size).toBe(rows);
+    for (const name of await buttons.allTextContents()) {
+      await opened.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+      const button = opened.getByRole('navigation').getByRole('button', { name, exact: true });
+      for (let press = 0; press < 200 && !(await isFocused(button)); press += 1) await opened.keyboard.press('Tab');
+      await opened.keyboard.press('Enter');
+      expect(await button.getAttribute('aria-current')).toBe('page');
+      expect(await opened.locator('nav [aria-current]').count()).toBe(1);
+      expect([name, await places()]).toEqual([name, before]);
+      // The whole name is to be read.
+      expect(await button.evaluate((one) => one.scrollWidth <= one.clientWidth)).toBe(true);
+    }
   });
 
   it('reaches every control of the plan by the Tab key', async () => {
