@@ -326,8 +326,10 @@ function whatToFind({
       return literalLines(plain);
     }
     const lastSign = native('RIGHT', given(name), '1');
-    const isBare = native('ISNUMBER', native('FIND', lastSign, literal('0123456789.,')));
-    const shownUnit = native('IF', isBare, literal(start), literal(''));
+    const endsInDigit = native('ISNUMBER', native('FIND', lastSign, literal('0123456789.,')));
+    // Units that end in a digit are of metres: cm3, mol/dm3, g/cm3.
+    const hasMetres = native('ISNUMBER', native('FIND', literal('m'), given(name)));
+    const shownUnit = native('IF', hasMetres, literal(''), native('IF', endsInDigit, literal(start), literal('')));
     const rest = plain.slice(start.length);
     return rest === '' ? shownUnit : `${shownUnit}&${literalLines(rest)}`;
   };

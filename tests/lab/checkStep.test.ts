@@ -279,6 +279,19 @@ describe('checkStep of givens that cannot be used', () => {
       argument: 'target molarity',
     });
   });
+  it.each([
+    ['0', 'not-above-zero'],
+    ['x', 'quantity-expected'],
+    ['1e300 g', 'result-not-finite'],
+    ['', 'given-missing'],
+  ])('calls a mass by its name in the table, not by that of a function’s argument: %s', (mass, code) => {
+    const table: Table = [
+      ['formula', 'KBr'],
+      ['mass', mass],
+      ['volume', '1e-300'],
+    ];
+    expect(checkStep('molarity', table, '1').error).toMatchObject({ code, argument: 'mass' });
+  });
   it('refuses a name twice, a quantity that nobody knows and a table of one column', () => {
     expect(checkStep('mass of solute', [...kbr, ['volume', '250']], '7.14').error?.code).toBe('given-twice');
     expect(checkStep('mass', kbr, '7.14').error?.code).toBe('quantity-unknown');

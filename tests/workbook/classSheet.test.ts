@@ -78,6 +78,8 @@ describe('the line under a step', () => {
     ['200mL', '200mL'],
     ['0,200 L', '0,200 L'],
     ['0.2', '0.2 mL'],
+    ['200 cm3', '200 cm3'],
+    ['200 cm³', '200 cm³'],
   ])('adds the unit to %s only where the cell has none', (typed, wanted) => {
     const line = shown('moles of solute', { ...teams[0]?.givens, flask: typed });
     expect(line).toContain(wanted);

@@ -32,7 +32,7 @@ export function readPaper(): Outcome<PaperView> {
                   decimalMark: markOf(plan),
                   studentsDilute: settings['concentrated reagents'] === 'students',
                 })
-              : shownWords(step, team.givens),
+              : shownWords(step, { values: team.givens, givens: activity.givens }),
           unit: step.unit,
           kind: step.kind,
           checkFigures: key[index]?.checkFigures ?? [],
