@@ -100,7 +100,7 @@ try {
   await sidebar.getByRole('navigation').getByRole('button', { name: 'Class now' }).click();
   await sidebar.getByText('Talk to first').first().waitFor();
   await take(teacher, 'class.png');
-  const student = await openWindow(browser, `${server.url}/?seat=student`, { width: 390, height: 800 });
+  const student = await openWindow(browser, `${server.url}/?seat=student`, { width: 1180, height: 1160 });
   await take(student, 'student.png');
 } finally {
   await browser.close();
