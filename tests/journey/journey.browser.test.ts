@@ -1,7 +1,9 @@
 import type { Browser, FrameLocator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
-import { cell, launchBrowser, openSidebar, Preview, tab, typeInto } from './previewWindows.ts';
+import { texts } from '../../src/sidebar/texts.ts';
+import { classColumns } from '../../src/workbook/layout.ts';
+import { cell, launchBrowser, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
 
 /** The files that ship, in two windows: the teacher's with the sidebar, a student's without. */
 let browser: Browser;
@@ -30,10 +32,14 @@ const team = 'Pumice';
 const shown = (page: Page, row: number, column: number) =>
   expect.poll(() => cell(page, row, column).textContent(), { timeout: 1000 });
 
+async function buildSample(): Promise<void> {
+  await sidebar.getByRole('button', { name: 'Build a sample class' }).click();
+  await sidebar.getByText('The table is built').waitFor({ timeout: 60_000 });
+}
+
 describe('a lesson in two windows', { timeout: 120_000 }, () => {
   it('is built by the teacher, worked by a student, and follows the Plan', async () => {
-    await sidebar.getByRole('button', { name: 'Build a sample class' }).click();
-    await sidebar.getByText('The table is built').waitFor({ timeout: 60_000 });
+    await buildSample();
     for (const name of ['Plan', sheet, 'Fourth period', 'Progress', 'Help']) await tab(teacher, name).waitFor();
     await tab(student, sheet).waitFor();
 
@@ -85,5 +91,123 @@ describe('a lesson in two windows', { timeout: 120_000 }, () => {
     const plan = Object.values(preview.sheet('Plan').cells).map(({ text }) => text);
     expect(plan).toContain('0.250');
     expect(plan).not.toContain('0.25');
+  });
+});
+
+/** Row of a step and level in the Help sheet. */
+function helpRow(step: string, level: number): number {
+  const { cells, rows } = preview.sheet('Help');
+  const found = Array.from({ length: rows }, (_, index) => index + 1).find(
+    (row) => cells[`${row},1`]?.text === step && cells[`${row},2`]?.text === String(level),
+  );
+  if (found === undefined) throw new Error(`Help has no line for ${step}, level ${level}.`);
+  return found;
+}
+const helpLink = 4;
+/** Everything in a window that could be followed. */
+const addresses = (page: Page) =>
+  page.locator('a[href]').evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+const addressesInSidebar = () =>
+  sidebar.locator('a[href]').evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+
+const notWeb = [
+  'javascript:alert(1)',
+  '  JaVaScRiPt:alert(1)',
+  'data:text/html,<b>x</b>',
+  ' DATA:text/html,x',
+  'file:///etc/hosts',
+  'File:///etc/hosts',
+  'mailto:someone@school.test',
+  ' MailTo:someone@school.test',
+];
+const web = ['https://school.test/hint?a=1', 'HTTP://school.test/other'];
+
+describe('a link in Help', { timeout: 120_000 }, () => {
+  beforeEach(buildSample);
+
+  it('is shown to a team only where it is a web address, and the teacher hears of every other', async () => {
+    const steps = ['molar mass', 'moles of solute', 'mass of solute'];
+    const lines = steps.flatMap((step) => [1, 2, 3].map((level) => ({ step, level })));
+    const placed = notWeb.map((link, at) => ({ link, ...(lines[at] ?? { step: '', level: 0 }) }));
+    const help = preview.sheet('Help').id;
+    const [first, ...others] = placed;
+    if (!first) throw new Error('There is nothing to try.');
+    await typeInto(teacher, {
+      sheet: 'Help',
+      row: helpRow(first.step, first.level),
+      column: helpLink,
+      text: first.link,
+    });
+    const { refused } = preview.host.type(
+      'teacher',
+      others.map(({ link, step, level }) => ({ sheet: help, row: helpRow(step, level), column: helpLink, text: link })),
+    );
+    expect(refused).toEqual([]);
+
+    await tab(student, sheet).click();
+    for (const { link, step, level } of placed) {
+      const row = preview.rowOf(sheet, team, step);
+      expect(preview.textAt('Help', helpRow(step, level), helpLink).trim()).toBe(link.trim());
+      preview.host.type('student', [
+        { sheet: preview.sheet(sheet).id, row, column: classColumns.help, text: String(level) },
+      ]);
+      const hint = cell(student, row, classColumns.hint);
+      await expect.poll(() => hint.textContent(), { timeout: 5000 }).not.toBe('');
+      expect(await hint.textContent()).not.toContain(link.trim());
+      expect(await hint.locator('a').count()).toBe(0);
+      // What stands in the Help sheet itself is text for its reader too.
+      await tab(teacher, 'Help').click();
+      expect(await cell(teacher, helpRow(step, level), helpLink).locator('a').count()).toBe(0);
+    }
+    for (const page of [teacher, student]) {
+      for (const address of await addresses(page)) expect(address).toMatch(/^(?:#|https?:)/i);
+    }
+    // The Plan's view names each of them, as text.
+    await sidebar.locator('body').evaluate(() => window.location.reload());
+    await openView(sidebar, texts.views.plan);
+    const told = sidebar.getByText(/a web address that begins with/);
+    await expect.poll(() => told.count(), { timeout: 15_000 }).toBe(placed.length);
+    expect(await addressesInSidebar()).toEqual([]);
+
+    for (const [at, link] of web.entries()) {
+      const { step, level } = lines[at] ?? { step: '', level: 0 };
+      await typeInto(teacher, { sheet: 'Help', row: helpRow(step, level), column: helpLink, text: link });
+      const row = preview.rowOf(sheet, team, step);
+      preview.host.type('student', [
+        { sheet: preview.sheet(sheet).id, row, column: classColumns.help, text: String(level) },
+      ]);
+      await expect.poll(() => cell(student, row, classColumns.hint).textContent(), { timeout: 5000 }).toContain(link);
+    }
+  });
+});
+
+describe('an entry that is a formula', { timeout: 120_000 }, () => {
+  beforeEach(buildSample);
+
+  it('is marked for the teacher alone, in the class now', async () => {
+    const row = preview.rowOf(sheet, team, 'molar mass');
+    const entry = { sheet, row, column: classColumns.entry };
+    // In a cell of plain text it stays what was typed, and is no number.
+    await typeInto(student, { ...entry, text: '=100+19' });
+    await expect.poll(() => preview.textAt(sheet, row, classColumns.check)).toBe('unreadable');
+    // Whoever makes the cell one for numbers, as pasting does, gets a formula.
+    const state = preview.host.book.sheets.find(({ name }) => name === sheet);
+    if (!state) throw new Error(`There is no sheet ${sheet}.`);
+    preview.host.book.decorate(state, row, classColumns.entry, (before) => ({
+      ...before,
+      format: { ...before.format, numberFormat: 'General' },
+    }));
+    await typeInto(student, { ...entry, text: '=238/2' });
+    await expect.poll(() => cell(student, row, classColumns.entry).textContent()).toBe('119');
+
+    await openView(sidebar, texts.views.classNow);
+    const line = sidebar.locator('.teams details', { has: sidebar.getByText(team, { exact: false }) });
+    await line.locator('summary').click();
+    await line.getByText(texts.classNow.isFormula).waitFor();
+    expect(await line.getByText(texts.classNow.isFormula).count()).toBe(1);
+    // Nobody else reads it: not the student's window, and no cell of the shared workbook.
+    const everyCell = preview.host.view('student').sheets.flatMap(({ cells }) => Object.values(cells));
+    expect(everyCell.filter(({ text }) => text.includes(texts.classNow.isFormula))).toEqual([]);
+    expect(await student.getByText(texts.classNow.isFormula).count()).toBe(0);
   });
 });
