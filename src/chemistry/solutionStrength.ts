@@ -1,42 +1,23 @@
 import { type Result, success } from '../errors/result.ts';
 import { type MolesPerLitre, type Percent, percent } from '../measurement/quantity.ts';
+import { type DensityLine, densityLines, waterAt20 } from './densityLines.ts';
 import { anhydrousAtoms, type Formula } from './formula.ts';
 import { molarMass } from './molarMass.ts';
-
-import { bottleList, densityList } from './strengths.generated.ts';
-
-interface Point {
-  readonly massPercent: number;
-  readonly gramsPerMl: number;
-}
-
-/** Density of water at 20 °C in g/mL, rounded (Kell 1975). */
-const water: Point = { massPercent: 0, gramsPerMl: 0.9982 };
+import { bottleList } from './strengths.generated.ts';
 
 const withoutWater = (text: string): string => text.replace(/\s/g, '').replace(/[·.*•][\d.,½]*H2O$/, '');
 
-function pointsOf(formula: string): readonly Point[] | undefined {
-  const line = densityList.split('\n').find((candidate) => candidate.startsWith(`${formula} `));
-  return line
-    ?.split(' ')
-    .slice(1)
-    .map((pair) => {
-      const [massPercent, gramsPerMl] = pair.split(':');
-      return { massPercent: Number(massPercent), gramsPerMl: Number(gramsPerMl) };
-    });
-}
-
 /** Between two points of the table on a straight line; above its end the end, which makes a heavy solution look stronger. */
-function densityAt(massPercent: number, points: readonly Point[]): number {
-  let before = water;
-  for (const point of points) {
+function densityAt(massPercent: number, points: readonly DensityLine[]): number {
+  let before = waterAt20;
+  for (const point of points.slice(1)) {
     if (massPercent < point.massPercent) {
       const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
-      return before.gramsPerMl + share * (point.gramsPerMl - before.gramsPerMl);
+      return before.density + share * (point.density - before.density);
     }
     before = point;
   }
-  return before.gramsPerMl;
+  return before.density;
 }
 
 /** g/mL where the table has no line: too strict for salts and acids, which is the safe side; ammonia is lighter than water. */
@@ -56,12 +37,12 @@ export function massPercentOf(formula: Formula, molarity: MolesPerLitre): Result
   const dry = molarMass({ atoms: anhydrousAtoms(formula) });
   if (!dry.ok) return dry;
   const dryText = withoutWater(formula.text);
-  const points = pointsOf(dryText);
+  const points = densityLines(dryText);
   const strength = (gramsPerMl: number, mass: number) => (molarity * mass) / (10 * gramsPerMl);
   if (points === undefined) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
   const last = points[points.length - 1]?.massPercent ?? 0;
   // Strength and density depend on each other; the density changes so little that a few rounds settle both.
-  let gramsPerMl = water.gramsPerMl;
+  let gramsPerMl = waterAt20.density;
   for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
   if (dryText === 'NH3' && strength(gramsPerMl, dry.value) > last) gramsPerMl = densityOfStrongAmmonia;
   return success(percent(Math.min(100, strength(gramsPerMl, written.value))));

@@ -186,6 +186,18 @@ export const messages = {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ stages: 1 to 100',
   },
+  'percent-of-line': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: 0 to 100 %',
+  },
+  'percent-beyond-line': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument} far off the two lines',
+  },
+  'lines-alike': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ two lines alike',
+  },
   'percent-unclear': {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ % w/w or % w/v?',

@@ -20,10 +20,10 @@ export function readSetup(given: unknown): Outcome<Setup> {
   }
 
   const readGivens: Record<string, string> = {};
-  for (const { name, optional } of plan.givens) {
+  for (const { name, optional, fromTable } of plan.givens) {
     const value = textOf(givens[name]);
     // An ion can be named only where the substance gives ions; making the numbers finds out.
-    if (value === '' && optional !== true && name !== plan.numbers.ion) {
+    if (value === '' && optional !== true && fromTable !== true && name !== plan.numbers.ion) {
       return problem({ ...words.given, where: name, received: 'a blank' }, `givens.${name}`);
     }
     readGivens[name] = value;

@@ -2,6 +2,7 @@ import { benchReading } from './activities/benchReading.ts';
 import { concentratedReagent } from './activities/concentratedReagent.ts';
 import { dilutionAlone } from './activities/dilutionAlone.ts';
 import { hydrateSolid, impureSolid, plainSolid } from './activities/fromSolid.ts';
+import { measuredDensity } from './activities/measuredDensity.ts';
 import { serialDilution } from './activities/serialDilution.ts';
 import { stockAndDilution } from './activities/stockAndDilution.ts';
 import { weighedResidue } from './activities/weighedResidue.ts';
@@ -19,6 +20,7 @@ const activities: Record<string, (variant: Variant) => Activity> = {
   'serial dilution': serialDilution,
   'concentrated reagent': concentratedReagent,
   'weighed residue': weighedResidue,
+  'measured density': measuredDensity,
   'bench reading': benchReading,
 };
 

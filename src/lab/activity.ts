@@ -10,7 +10,9 @@ export type QuantityName =
   | 'diluted molarity'
   | 'ion molarity'
   | 'percent error'
-  | 'reagent molarity';
+  | 'reagent molarity'
+  | 'density'
+  | 'mass percent';
 
 /** One of the numbers a team is given: a column of the Plan. */
 export interface Given {
@@ -19,6 +21,8 @@ export interface Given {
   readonly unit: string;
   readonly about: string;
   readonly optional?: true;
+  /** Left blank, the table of densities fills it in for every team. */
+  readonly fromTable?: true;
   /** What a new plan starts from, as typed; blank where left out. */
   readonly start?: string;
 }
@@ -31,6 +35,12 @@ export type Shown = string | { readonly given: string; readonly before?: string;
 
 /** A piece of glassware or a balance that a reading depends on. `volume` names the given that holds its size in mL. */
 type ReadingTool = { readonly tool: 'balance' } | { readonly tool: 'flask' | 'pipette'; readonly volume: string };
+
+/** A value that no row asks for, with the given that each of its arguments is read from. */
+export interface ExpectedValue {
+  readonly expected: 'mass of portion';
+  readonly takes: Readonly<Record<string, { readonly given: string }>>;
+}
 
 interface StepBase {
   /** Stands in the sheet's step column; never changes once shared. */
@@ -55,11 +65,18 @@ export interface CalculatedStep extends StepBase {
 }
 export interface MeasuredStep extends StepBase {
   readonly kind: 'measured';
-  /** What the reading is compared with: the step whose target is expected, or a number that the team was given. */
-  readonly expects: string | { readonly given: string };
+  /**
+   * What the reading is compared with: the step whose target is expected, a number that the team was given, or a value
+   * that no row asks for, worked from givens.
+   */
+  readonly expects: string | { readonly given: string } | ExpectedValue;
   readonly instrument: 'balance' | 'flask' | 'pipette' | 'bench';
   /** All that the reading depends on, where that is more than the instrument it is read from. */
   readonly tools?: readonly ReadingTool[];
+  /** Part of the teacher's allowance for technique that counts for this reading; all of it where left out. */
+  readonly techniqueShare?: number;
+  /** Which help with readings goes with it, where not that of its instrument. */
+  readonly hints?: 'portion';
 }
 export interface OrderedStep extends StepBase {
   readonly kind: 'ordered';
@@ -114,6 +131,15 @@ interface NumbersRecipe {
   readonly serial?: { readonly stock: string; readonly portion: string; readonly flask: string };
   /** A portion by pipette that is dried and weighed. */
   readonly residue?: { readonly molarity: string; readonly portion: string };
+  /** A portion by pipette that is weighed for its density, with two lines of the table of densities. */
+  readonly density?: {
+    readonly molarity: string;
+    readonly portion: string;
+    readonly lighterPercent: string;
+    readonly lighterDensity: string;
+    readonly heavierPercent: string;
+    readonly heavierDensity: string;
+  };
 }
 
 /** A lesson as data: the numbers a team is given, and what it finds from them. */

@@ -11,6 +11,8 @@ export interface Reading {
   readonly expected: number;
   readonly unit: string;
   readonly tools: readonly ToolUsed[];
+  /** Part of the allowance for technique that counts; all of it where left out. */
+  readonly techniqueShare?: number;
   readonly settings: SettingCells;
   readonly decimalMark: 'point' | 'comma';
 }

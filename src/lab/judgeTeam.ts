@@ -9,9 +9,11 @@ import { checkChoice } from './checkChoice.ts';
 import { checkOrder } from './checkOrder.ts';
 import { checkReading } from './checkReading.ts';
 import { checkTick } from './checkTick.ts';
+import { expectedValue } from './expectedValue.ts';
 import { feedbackText, filled } from './feedbackText.ts';
 import { plainName } from './givenCells.ts';
 import { type CarriedRows, type Judgement, judgeEntry } from './judgeEntry.ts';
+import { takesLessonFigures } from './lessonFigures.ts';
 import { readLessonSettings } from './lessonSettings.ts';
 import type { Carried, PreparedStep } from './preparedStep.ts';
 import { prepareStep } from './prepareStep.ts';
@@ -47,11 +49,21 @@ export interface JudgedRow {
   readonly slips: readonly SlipId[];
   /** The number typed, in the unit asked, where there is one. */
   readonly value: number | undefined;
+  /** What the row comes to before it is rounded, from the numbers it may rest on; people keep spare digits. */
+  readonly unrounded: readonly number[];
   /** Title of the row to look at first where this one needs another look. */
   readonly root: string;
 }
 
-const quietRow: JudgedRow = { step: undefined, status: '', lookAt: '', slips: [], value: undefined, root: '' };
+const quietRow: JudgedRow = {
+  step: undefined,
+  status: '',
+  lookAt: '',
+  slips: [],
+  value: undefined,
+  unrounded: [],
+  root: '',
+};
 
 /** A bare quantity as a step: it takes the givens of its own names and builds on the quantities of the block. */
 function bareStep(id: string): CalculatedStep | undefined {
@@ -84,6 +96,10 @@ const needsAnotherLook = ({ status }: JudgedRow): boolean =>
 const isSound = ({ status }: JudgedRow): boolean => status === 'on target' || status === 'close';
 /** What was measured stays what it is, however far from the plan: other rows go on from it. */
 const isFact = ({ step, value }: JudgedRow): boolean => step?.kind === 'measured' && value !== undefined;
+
+/** What later rows may honestly be worked from: the entry, and where it is right also what it was rounded from. */
+const workedFrom = (row: JudgedRow): readonly number[] =>
+  row.value === undefined ? [] : isSound(row) ? [...new Set([row.value, ...row.unrounded])] : [row.value];
 
 /** Every choice of some of the items, but not of none. */
 function someOf<T>(items: readonly T[]): readonly (readonly T[])[] {
@@ -175,7 +191,7 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
       // A number that is still to come is held open by one that spoils nothing else.
       numbers[name as NumberName] = row?.value ?? Number.NaN;
     }
-    const figuresRead = quantity.figures !== 'decimals' && quantity.name !== 'percent error';
+    const figuresRead = takesLessonFigures(quantity);
     const weightsRead = 'formula' in cells && !('ion' in cells);
     const badName = [...(figuresRead ? ['figures'] : []), ...(weightsRead ? ['atomic-weight decimals'] : [])].find(
       (name) => settings.bad.includes(name),
@@ -200,6 +216,16 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     }
     const bad = result.ok ? (badName === undefined ? '' : badSetting(badName)) : badGiven(result.error.argument);
     return { bad, ready: result.ok ? result.value : undefined, from, waitsFor };
+  }
+
+  /** Every set of numbers for the rows that a step takes its own from, the entries as typed first. */
+  function sourceSets({ takes }: CalculatedStep): readonly Carried[] {
+    let sets: readonly Carried[] = [{}];
+    for (const [name, source] of Object.entries(takes)) {
+      const row = 'entryOf' in source ? rowOf(source.entryOf) : undefined;
+      if (row) sets = workedFrom(row).flatMap((value) => sets.map((set): Carried => ({ ...set, [name]: value })));
+    }
+    return sets;
   }
 
   /** Every set of the team's own entries that a step may have been carried forward from. */
@@ -253,16 +279,31 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
         value: entry.entry.value,
       };
     }
-    const judgement = withActivitySlips(
-      judgeEntry(ready, entry, { rows: carriedRows(step), judgeFigures: settings.judgeFigures }),
-      { step, ready, entry },
-    );
+    const sets = sourceSets(step);
+    const carried = carriedRows(step);
+    const rows = [
+      ...carried,
+      ...sets
+        .slice(1)
+        .flatMap((set): readonly CarriedRows[] => [
+          { carried: set, sound: true, lookAt: '' },
+          ...carried.map((row) => ({ ...row, carried: { ...set, ...row.carried } })),
+        ]),
+    ];
+    const judgement = withActivitySlips(judgeEntry(ready, entry, { rows, judgeFigures: settings.judgeFigures }), {
+      step,
+      ready,
+      entry,
+    });
     const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
+    const spans = entry.kind === 'number' ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
+    const unrounded = [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
     const unsound = from.find((row) => !isSound(row) && !isFact(row));
     const isRight = judgement.status === 'on target' || judgement.status === 'close';
     const final = isRight && unsound ? { status: 'follows' as const, lookAt: unsound.root } : judgement;
     return {
       ...value,
+      unrounded,
       status: final.status,
       lookAt: feedbackText(final, ready.quantity),
       slips: final.status === 'not yet' ? final.slips : [],
@@ -272,21 +313,27 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
 
   /** What a reading is compared with, or the name of what is wrong, or what to say of the row that it waits for. */
   function expectedReading({ id, expects, unit }: MeasuredStep) {
+    if (typeof expects !== 'string' && 'expected' in expects) {
+      const worked = expectedValue(expects, { givens, decimalMark: settings.decimalMark });
+      return worked.ok
+        ? { bad: '', expected: worked.value, waitsFor: '' }
+        : { bad: badGiven(worked.error.argument), expected: undefined, waitsFor: '' };
+    }
     if (typeof expects !== 'string') {
       const read = readQuantity(givens[expects.given], kindOfUnit[unit] ?? 'concentration', expects.given, settings);
       return read.ok
-        ? { bad: '', expectedValue: read.value.value, waitsFor: '' }
-        : { bad: badGiven(expects.given), expectedValue: undefined, waitsFor: '' };
+        ? { bad: '', expected: read.value.value, waitsFor: '' }
+        : { bad: badGiven(expects.given), expected: undefined, waitsFor: '' };
     }
-    const expected = stepOf(expects);
-    if (expected?.kind !== 'calculated') throw new Error(`the step “${id}” expects no calculated step`);
-    const { bad, ready, waitsFor } = prepared(expected);
-    return { bad, expectedValue: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor };
+    const row = stepOf(expects);
+    if (row?.kind !== 'calculated') throw new Error(`the step “${id}” expects no calculated step`);
+    const { bad, ready, waitsFor } = prepared(row);
+    return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor };
   }
 
   function judgeMeasured(step: MeasuredStep, cell: CellValue): Partial<JudgedRow> {
-    const { bad, expectedValue, waitsFor } = expectedReading(step);
-    if (bad !== '' || expectedValue === undefined) return { status: 'unreadable', lookAt: bad };
+    const { bad, expected, waitsFor } = expectedReading(step);
+    if (bad !== '' || expected === undefined) return { status: 'unreadable', lookAt: bad };
     const entry = readEntry(cell, kindOfUnit[step.unit] ?? 'mass', settings);
     const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
     if (entry.kind === 'number' && waitsFor !== '') {
@@ -296,17 +343,18 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     const tools: ToolUsed[] = [];
     for (const used of step.tools ?? (instrument === 'bench' ? [] : [{ tool: instrument }])) {
       if (used.tool === 'balance') {
-        tools.push({ tool: used.tool, mass: grams(expectedValue) });
+        tools.push({ tool: used.tool, mass: grams(expected) });
         continue;
       }
       // A vessel that a given names has that size; the one that is read holds what is expected.
       const name = 'volume' in used ? used.volume : undefined;
       const size = name === undefined ? undefined : readQuantity(givens[name], 'volume', name, settings);
       if (size?.ok === false) return { status: 'unreadable', lookAt: badGiven(name ?? '') };
-      tools.push({ tool: used.tool, volume: millilitres(size?.value.value ?? expectedValue) });
+      tools.push({ tool: used.tool, volume: millilitres(size?.value.value ?? expected) });
     }
     const { cells, decimalMark } = settings;
-    return { ...value, ...checkReading(cell, { expected: expectedValue, unit, tools, settings: cells, decimalMark }) };
+    const share = step.techniqueShare === undefined ? {} : { techniqueShare: step.techniqueShare };
+    return { ...value, ...checkReading(cell, { expected, unit, tools, ...share, settings: cells, decimalMark }) };
   }
 
   /** Nobody goes to the bench on our word before the cautions are ticked, or while an earlier row needs another look. */

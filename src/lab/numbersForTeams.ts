@@ -17,14 +17,14 @@ import { numbersRemarks, startTexts } from './texts/numbers.ts';
 
 /** The given that an unmet demand is about, by its place in the recipe. */
 function givenOf({ numbers }: Activity, about: Unmet['about']): string {
-  const { solid, dilution, reagent, serial, residue } = numbers;
+  const { solid, dilution, reagent, serial, residue, density } = numbers;
   const names = {
-    molarity: solid?.molarity ?? residue?.molarity,
+    molarity: solid?.molarity ?? residue?.molarity ?? density?.molarity,
     flask: solid?.flask ?? serial?.flask,
     stock: dilution?.stock ?? serial?.stock,
     target: dilution?.target ?? reagent?.target,
     volume: dilution?.volume ?? reagent?.volume,
-    portion: serial?.portion ?? residue?.portion,
+    portion: serial?.portion ?? residue?.portion ?? density?.portion,
   };
   return names[about] ?? numbers.formula;
 }
@@ -105,17 +105,17 @@ function clearest(
 const oddNumbers = { molarity: 0.3173, flask: 237.1, target: 0.04519, volume: 173.3, portion: 13.7 } as const;
 
 function inherentConfusions({ numbers }: Activity, steps: readonly StepReady[]): ReadonlySet<string> {
-  const { solid, dilution, reagent, serial, residue } = numbers;
+  const { solid, dilution, reagent, serial, residue, density } = numbers;
   const values: Record<string, number> = {};
   const put = (name: string | undefined, value: number) => {
     if (name !== undefined) values[name] = value;
   };
-  for (const name of [solid?.molarity, dilution?.stock, serial?.stock, residue?.molarity])
+  for (const name of [solid?.molarity, dilution?.stock, serial?.stock, residue?.molarity, density?.molarity])
     put(name, oddNumbers.molarity);
   for (const name of [solid?.flask, serial?.flask]) put(name, oddNumbers.flask);
   for (const name of [dilution?.target, reagent?.target]) put(name, oddNumbers.target);
   for (const name of [dilution?.volume, reagent?.volume]) put(name, oddNumbers.volume);
-  for (const name of [serial?.portion, residue?.portion]) put(name, oddNumbers.portion);
+  for (const name of [serial?.portion, residue?.portion, density?.portion]) put(name, oddNumbers.portion);
   return new Set(confusions(steps, values).map(confusionName));
 }
 
@@ -197,7 +197,7 @@ function substanceRemarks({ numbers }: Activity, { substance, remarks }: StartNu
   const caution = plannerCaution(substance.formula);
   return [
     ...(caution === '' ? [] : [numbersRemarks.caution(substance.formula, caution)]),
-    ...((numbers.solid ?? numbers.residue) && substance.solubleMolarity === undefined
+    ...((numbers.solid ?? numbers.residue ?? numbers.density) && substance.solubleMolarity === undefined
       ? [numbersRemarks.solubilityUnknown(substance.formula)]
       : []),
     ...remarks,
@@ -232,7 +232,13 @@ export function numbersForTeams(setup: Setup): Result<TeamNumbers> {
     decimals: Number(settings['atomic-weight decimals']) || 2,
     decimalMark,
   });
-  const asTyped = Object.fromEntries(activity.givens.map(({ name }) => [name, (setup.givens[name] ?? '').trim()]));
+  const inMark = (text: string): string => (decimalMark === 'comma' ? text.replace('.', ',') : text);
+  const asTyped = Object.fromEntries(
+    activity.givens.map(({ name, fromTable }) => {
+      const own = (setup.givens[name] ?? '').trim();
+      return [name, own === '' && fromTable ? inMark(start.value.typed[name]?.typed ?? '') : own];
+    }),
+  );
   const about = substanceRemarks(activity, start.value);
 
   if (!setup.ownNumbers) {
@@ -260,7 +266,6 @@ export function numbersForTeams(setup: Setup): Result<TeamNumbers> {
   );
   if (sets.length === 0) return nothingFits(activity, { start: start.value, bench, list });
   const { given, remarks } = dealt(sets, { setup, start: start.value, steps });
-  const inMark = (text: string): string => (decimalMark === 'comma' ? text.replace('.', ',') : text);
   return success({
     teams: given.map(({ place, candidate }): TeamPlan => {
       const own = Object.fromEntries(Object.entries(candidate.texts).map(([name, text]) => [name, inMark(text)]));

@@ -4,6 +4,7 @@ import { pipetteToFlask } from './procedures/pipetteToFlask.ts';
 import type { Procedure } from './procedures/procedure.ts';
 import { serialFlasks } from './procedures/serialFlasks.ts';
 import { solidToFlask } from './procedures/solidToFlask.ts';
+import { weighPortion } from './procedures/weighPortion.ts';
 
 /** Every procedure that a step can ask the order of. */
 export const allProcedures = (): readonly Procedure[] => [
@@ -12,6 +13,7 @@ export const allProcedures = (): readonly Procedure[] => [
   concentratedAcid,
   serialFlasks,
   dryResidue,
+  weighPortion,
 ];
 
 /** The procedure of that name; a step that names one that is not there is a mistake in the program. */

@@ -1,8 +1,10 @@
 import type { QuantityName } from './activity.ts';
+import { densityQuantity } from './quantities/densityQuantity.ts';
 import { dilutedMolarityQuantity } from './quantities/dilutedMolarityQuantity.ts';
 import { dilutionFactor } from './quantities/dilutionFactor.ts';
 import { ionMolarityQuantity } from './quantities/ionMolarityQuantity.ts';
 import { massOfSolute } from './quantities/massOfSolute.ts';
+import { massPercentQuantity } from './quantities/massPercentQuantity.ts';
 import { molarity } from './quantities/molarity.ts';
 import { molarMassQuantity } from './quantities/molarMassQuantity.ts';
 import { molesOfSolute } from './quantities/molesOfSolute.ts';
@@ -25,6 +27,8 @@ export const quantities = {
   'ion molarity': ionMolarityQuantity,
   'percent error': percentErrorQuantity,
   'reagent molarity': reagentMolarityQuantity,
+  density: densityQuantity,
+  'mass percent': massPercentQuantity,
 } as const satisfies { readonly [Name in QuantityName]: QuantityEntry };
 
 const quantityNames: readonly string[] = Object.keys(quantities);

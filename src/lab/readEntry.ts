@@ -5,7 +5,7 @@ import { unitNamed } from '../measurement/unit.ts';
 import type { QuantityEntry } from './quantities/quantityEntry.ts';
 import type { TypedEntry } from './typedEntry.ts';
 
-export type EntryKind = QuantityEntry['entryKind'] | 'density';
+export type EntryKind = QuantityEntry['entryKind'];
 
 /** Why no number is taken from an entry; `calculation` is one that is not worked out, `more than a number` a mark beside one. */
 export type Unreadable = 'two ways' | 'not a number' | 'other kind' | 'calculation' | 'more than a number';

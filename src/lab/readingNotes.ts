@@ -56,7 +56,10 @@ export function readingNotes(activity: Activity, { settings, givens }: NoteInput
     const examples: { reading: string; limit: string }[] = [];
     let words = '';
     for (const reading of roundReadings[step.unit] ?? anyReadings) {
-      const tolerance = readingTolerance({ expected: reading, tools: toolsOf(step, reading, givens) }, settings);
+      const tolerance = readingTolerance(
+        { expected: reading, tools: toolsOf(step, reading, givens), techniqueShare: step.techniqueShare },
+        settings,
+      );
       if (!tolerance.ok) return tolerance;
       examples.push({ reading: String(reading), limit: shortLimit(tolerance.value.limit) });
       words = tolerance.value.words;

@@ -112,11 +112,21 @@ function toolPart(used: ToolUsed, settings: SettingCells): Result<Part> {
  * Source: JCGM 100:2008, 4.3.7 and 5.1.6.
  */
 export function readingTolerance(
-  { expected, tools }: { readonly expected: number; readonly tools: readonly ToolUsed[] },
+  {
+    expected,
+    tools,
+    techniqueShare = 1,
+  }: {
+    readonly expected: number;
+    readonly tools: readonly ToolUsed[];
+    /** Part of the allowance for technique that counts. */
+    readonly techniqueShare?: number | undefined;
+  },
   settings: SettingCells,
 ): Result<ReadingTolerance> {
   const percent = allowancePercent(settings);
   if (!percent.ok) return percent;
+  const counted = percent.value * techniqueShare;
   const parts: Part[] = [];
   for (const used of tools) {
     const part = toolPart(used, settings);
@@ -125,10 +135,10 @@ export function readingTolerance(
   }
   const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
   return success({
-    limit: Math.abs(expected) * (2 * relative + percent.value / 100),
+    limit: Math.abs(expected) * (2 * relative + counted / 100),
     words: toleranceTexts.whole({
       tools: parts.map(({ words }) => words).join(' and of '),
-      percent: short(percent.value),
+      percent: short(counted),
     }),
   });
 }

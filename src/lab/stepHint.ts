@@ -28,9 +28,11 @@ export interface HintWanted {
 const titleOf = (activity: Activity | undefined, id: string): string =>
   activity?.steps.find((step) => step.id === id)?.title ?? id;
 
-/** Title of the row that a reading is planned in, or the name of the given that it is compared with. */
-const expectedName = ({ expects }: MeasuredStep, activity: Activity | undefined): string =>
-  typeof expects === 'string' ? titleOf(activity, expects) : expects.given;
+/** Title of the row that a reading is planned in, or the name of what it is compared with. */
+const expectedName = ({ expects }: MeasuredStep, activity: Activity | undefined): string => {
+  if (typeof expects === 'string') return titleOf(activity, expects);
+  return 'given' in expects ? expects.given : expects.expected;
+};
 
 function calculatedHint(step: CalculatedStep, level: 1 | 2 | 3, wanted: HintWanted): string {
   const shown = (name: string): string | undefined => {
@@ -51,7 +53,10 @@ function ourHint(step: Step, level: 1 | 2 | 3, wanted: HintWanted): string {
     case 'calculated':
       return calculatedHint(step, level, wanted);
     case 'measured':
-      return readingHints[step.instrument][level - 1]?.replace('{row}', expectedName(step, wanted.activity)) ?? '';
+      return (
+        readingHints[step.hints ?? step.instrument][level - 1]?.replace('{row}', expectedName(step, wanted.activity)) ??
+        ''
+      );
     case 'ordered':
       return procedureByName(step.procedure).hints[level - 1] ?? '';
     case 'chosen': {

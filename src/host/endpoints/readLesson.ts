@@ -55,11 +55,11 @@ function activityViews(): readonly ActivityView[] {
       id,
       title,
       aim,
-      givens: givens.map(({ name, unit, about, optional, start }) => ({
+      givens: givens.map(({ name, unit, about, optional, fromTable, start }) => ({
         name,
         unit,
         about,
-        optional: optional === true,
+        optional: optional === true || fromTable === true,
         ...(flasks.includes(name) ? { flask: true } : {}),
         ...(start === undefined ? {} : { start }),
       })),

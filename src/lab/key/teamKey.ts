@@ -4,6 +4,8 @@ import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { Activity, CalculatedStep, MeasuredStep, Step } from '../activity.ts';
 import { letteredOptions } from '../checkChoice.ts';
 import { decimalText } from '../decimalText.ts';
+import { expectedValue } from '../expectedValue.ts';
+import { takesLessonFigures } from '../lessonFigures.ts';
 import { readLessonSettings } from '../lessonSettings.ts';
 import { plainText } from '../numbers/nearbyNumbers.ts';
 import { orderedActions } from '../orderedActions.ts';
@@ -70,7 +72,7 @@ export function teamKey({
       numbers[name as NumberName] = from.value;
       rests ||= from.rests;
     }
-    const figuresRead = quantity.figures !== 'decimals' && quantity.name !== 'percent error';
+    const figuresRead = takesLessonFigures(quantity);
     const result = prepareStep(quantity, cells, {
       ...(figuresRead ? { figures: settings.figures } : {}),
       decimals: settings.decimals,
@@ -123,6 +125,10 @@ export function teamKey({
     if (typeof expects === 'string') {
       expected = worked.get(expects)?.value;
       if (expected === undefined) return { answer: '', note: words.needs(stepOf(expects)?.title ?? expects) };
+    } else if ('expected' in expects) {
+      const found = expectedValue(expects, { givens: team.givens, decimalMark });
+      if (!found.ok) return { answer: '', note: errorText(found.error) };
+      expected = found.value;
     } else {
       const kind = unit === 'g' ? 'mass' : unit === 'mL' ? 'volume' : unit === 'g/mL' ? 'density' : 'concentration';
       const read = readQuantity(team.givens[expects.given], kind, expects.given, { decimalMark });

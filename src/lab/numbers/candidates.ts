@@ -1,8 +1,10 @@
 import type { Activity } from '../activity.ts';
 import type { Bench } from './demands.ts';
 import { isSame, type LessonNumbers } from './lessonNumbers.ts';
+import { lineTexts } from './lineTexts.ts';
 import { nearbyNumbers, plainText } from './nearbyNumbers.ts';
 import { lessonNumbers, type StartNumbers } from './startNumbers.ts';
+import { tableLines } from './tableLines.ts';
 
 /** One set of numbers that a team could get. */
 export interface Candidate {
@@ -109,7 +111,7 @@ const valuesOf = (name: string, list: readonly { readonly value: number; readonl
 
 /** Every set of numbers near the start that the shelf's sizes give, in a fixed order; demands are not looked at yet. */
 export function candidatesNear(activity: Activity, start: StartNumbers, bench: Bench): CandidateList {
-  const { solid, dilution, reagent, serial, residue } = activity.numbers;
+  const { solid, dilution, reagent, serial, residue, density } = activity.numbers;
   let lacks: CandidateList['lacks'];
   let otherDigits = false;
   const lacking = (what: CandidateList['lacks'], parts: readonly Part[]): readonly Part[] => {
@@ -171,6 +173,19 @@ export function candidatesNear(activity: Activity, start: StartNumbers, bench: B
       ),
     );
   };
+  /** Each molarity with the lines of the table that enclose it, where the plan leaves them to us. */
+  const withLines = (names: NonNullable<typeof density>, molarities: readonly Part[]): readonly Part[] => {
+    const { table, substance } = start;
+    if (table === undefined) return molarities;
+    return molarities.flatMap((part) => {
+      const molarity = part.values[names.molarity] ?? Number.NaN;
+      const pair = tableLines(table, { molarMass: substance.molarMass, molarity });
+      if (pair === undefined) return [];
+      const texts = lineTexts(names, pair);
+      const values = Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, Number(text)]));
+      return [{ ...part, values: { ...part.values, ...values }, texts: { ...part.texts, ...texts } }];
+    });
+  };
   const parts = [
     ...(solid ? [flasks(solid.flask, 'flask')] : []),
     ...(solid && !dilution ? [nearby(solid.molarity)] : []),
@@ -178,6 +193,7 @@ export function candidatesNear(activity: Activity, start: StartNumbers, bench: B
     ...(reagent ? [nearby(reagent.target), flasks(reagent.volume, 'final flask')] : []),
     ...(serial ? [nearby(serial.stock), flasks(serial.flask, 'flask'), portionsNear(serial.portion)] : []),
     ...(residue ? [nearby(residue.molarity), portionsNear(residue.portion)] : []),
+    ...(density ? [withLines(density, nearby(density.molarity)), portionsNear(density.portion)] : []),
   ];
   const fixed = Object.fromEntries(Object.entries(start.typed).map(([name, { value }]) => [name, value]));
   const candidates = parts

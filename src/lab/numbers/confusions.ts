@@ -1,5 +1,6 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { Activity, CalculatedStep } from '../activity.ts';
+import { takesLessonFigures } from '../lessonFigures.ts';
 import type { PreparedStep } from '../preparedStep.ts';
 import { prepareStep } from '../prepareStep.ts';
 import { quantities } from '../quantities.ts';
@@ -36,7 +37,7 @@ export function readySteps(
     if (Object.keys(reads).length < Object.keys(step.takes).length) continue;
     const cells = Object.fromEntries(Object.entries(reads).map(([name, given]) => [name, givens[given]]));
     const prepared = prepareStep(quantities[step.quantity], cells, {
-      ...(quantities[step.quantity].figures === 'decimals' ? {} : { figures: settings.figures }),
+      ...(takesLessonFigures(quantities[step.quantity]) ? { figures: settings.figures } : {}),
       decimals: settings.decimals,
       decimalMark: settings.decimalMark,
       names: reads,

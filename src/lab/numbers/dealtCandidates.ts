@@ -18,7 +18,8 @@ const startOf = ({ lesson }: Candidate): number | undefined =>
   lesson.dilution?.stock ??
   lesson.reagent?.target ??
   lesson.serial?.stock ??
-  lesson.residue?.molarity;
+  lesson.residue?.molarity ??
+  lesson.density?.molarity;
 
 /**
  * Gives each team a set of its own: each looks from a place of its own in the pool for one whose parts nobody has, then

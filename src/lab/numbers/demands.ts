@@ -1,7 +1,9 @@
+import { waterAt20 } from '../../chemistry/densityLines.ts';
 import type { Shelf } from '../setup.ts';
 import { demandTexts } from '../texts/numbers.ts';
 import { isSame, type LessonNumbers, portionOf, type Substance } from './lessonNumbers.ts';
 import type { Portion } from './portions.ts';
+import { densityOnLine, liesBetween } from './tableLines.ts';
 
 /** What the shelf, the balance and the substance ask of a team's numbers. */
 export type Demand =
@@ -12,7 +14,10 @@ export type Demand =
   | 'portion within stock'
   | 'mass fine enough'
   | 'mass within range'
-  | 'dissolves';
+  | 'dissolves'
+  | 'within table'
+  | 'density differs'
+  | 'portion fine enough';
 
 /** What numbers are tried against. */
 export interface Bench {
@@ -41,9 +46,43 @@ const massOf = (
 /** Smallest share of a weighing that the balance may be unsure of: one part in a hundred. */
 const readabilitiesNeeded = 100;
 
+/** A portion is weighed far finer than a solid: only its difference from water counts. One part in a thousand. */
+const readabilitiesOfPortion = 1000;
+/** g: a small closed vessel that the portion is weighed in (common practice, no source). */
+const vesselG = 60;
+/** Least share by which the density differs from that of water: twice what a careful team's own may be off. */
+const differenceNeeded = 0.01;
+
+/** What a weighed portion asks of the table, the solution and the balance. */
+function unmetOfDensity(
+  density: NonNullable<LessonNumbers['density']>,
+  { shelf, substance }: Pick<Bench, 'shelf' | 'substance'>,
+): readonly Unmet[] {
+  const { molarity, portion } = density;
+  const { formula, molarMass } = substance;
+  const expected = densityOnLine(density, { molarMass, molarity });
+  if (expected === undefined || !liesBetween(expected, density)) {
+    return [{ demand: 'within table', about: 'molarity', ...demandTexts.withinTable({ molarity, formula }) }];
+  }
+  const unmet: Unmet[] = [];
+  if (Math.abs(expected / waterAt20.density - 1) < differenceNeeded) {
+    unmet.push({ demand: 'density differs', about: 'molarity', ...demandTexts.densityDiffers({ molarity }) });
+  }
+  const mass = expected * portion;
+  if (mass < readabilitiesOfPortion * shelf.balanceReadabilityG) {
+    const found = { portion, readability: shelf.balanceReadabilityG };
+    unmet.push({ demand: 'portion fine enough', about: 'portion', ...demandTexts.portionFine(found) });
+  }
+  if (mass + vesselG > shelf.balanceMaxG) {
+    const found = { portion, most: shelf.balanceMaxG };
+    unmet.push({ demand: 'mass within range', about: 'portion', ...demandTexts.portionRange(found) });
+  }
+  return unmet;
+}
+
 /** Demands that a team's numbers do not meet, the most basic first. Volumes in mL, masses in g, molarities in mol/L. */
 export function unmetDemands(
-  { solid, dilution, reagent, serial, residue }: LessonNumbers,
+  { solid, dilution, reagent, serial, residue, density }: LessonNumbers,
   { shelf, deliverable, substance }: Bench,
 ): readonly Unmet[] {
   const unmet: Unmet[] = [];
@@ -81,7 +120,7 @@ export function unmetDemands(
       unmet.push({ demand: 'portion within stock', about: 'flask', ...demandTexts.portionWithinStock(solid) });
     }
   }
-  const portion = serial?.portion ?? residue?.portion;
+  const portion = serial?.portion ?? residue?.portion ?? density?.portion;
   if (portion !== undefined && !isDeliverable(portion)) {
     unmet.push({
       demand: 'portion deliverable',
@@ -107,11 +146,13 @@ export function unmetDemands(
         ...demandTexts.massRange({ most: shelf.balanceMaxG }),
       });
     }
-    const limit = substance.solubleMolarity;
-    if (limit !== undefined && weighed.molarity > limit) {
-      const found = { formula: substance.formula, molarity: weighed.molarity, limit };
-      unmet.push({ demand: 'dissolves', about: 'molarity', ...demandTexts.dissolves(found) });
-    }
+  }
+  if (density) unmet.push(...unmetOfDensity(density, { shelf, substance }));
+  const dissolved = weighed?.molarity ?? density?.molarity;
+  const limit = substance.solubleMolarity;
+  if (dissolved !== undefined && limit !== undefined && dissolved > limit) {
+    const found = { formula: substance.formula, molarity: dissolved, limit };
+    unmet.push({ demand: 'dissolves', about: 'molarity', ...demandTexts.dissolves(found) });
   }
   return unmet;
 }

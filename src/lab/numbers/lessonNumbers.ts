@@ -1,3 +1,5 @@
+import type { LinePair } from './tableLines.ts';
+
 /** The numbers of one team that the shelf has a say in: mol/L, mL and, for a portion, mL by pipette. */
 export interface LessonNumbers {
   /** A solution from a solid. */
@@ -7,6 +9,8 @@ export interface LessonNumbers {
   readonly reagent?: { readonly stock: number; readonly target: number; readonly volume: number };
   readonly serial?: { readonly stock: number; readonly portion: number; readonly flask: number };
   readonly residue?: { readonly molarity: number; readonly portion: number };
+  /** A portion that is weighed, with two lines of a table of densities; not numbers where the table has none. */
+  readonly density?: LinePair & { readonly molarity: number; readonly portion: number };
 }
 
 /** What is the same for all teams of a lesson. */

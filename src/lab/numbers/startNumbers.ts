@@ -1,6 +1,8 @@
+import { type DensityLine, densityFormulas, densityLines, listedFormula } from '../../chemistry/densityLines.ts';
 import type { Formula } from '../../chemistry/formula.ts';
 import { molarMass } from '../../chemistry/molarMass.ts';
 import { readFormula } from '../../chemistry/readFormula.ts';
+import { notALine } from '../../chemistry/straightLine.ts';
 import { quoted } from '../../errors/quoted.ts';
 import { failure, type Result, success } from '../../errors/result.ts';
 import { isBlank } from '../../measurement/cellValue.ts';
@@ -10,8 +12,10 @@ import { concentratedReagents } from '../concentratedReagents.ts';
 import { ionCounts } from '../ionCounts.ts';
 import type { Setup } from '../setup.ts';
 import { solubleMolarity } from '../solutes.ts';
-import { numbersRemarks, startTexts } from '../texts/numbers.ts';
+import { demandTexts, numbersRemarks, startTexts } from '../texts/numbers.ts';
 import type { LessonNumbers, Substance } from './lessonNumbers.ts';
+import { lineTexts } from './lineTexts.ts';
+import { straightLineOf, tableLines } from './tableLines.ts';
 
 /** The numbers that a teacher starts from, read. */
 export interface StartNumbers {
@@ -19,6 +23,8 @@ export interface StartNumbers {
   /** By name of the given, for each that holds a number. */
   readonly typed: Readonly<Record<string, TypedQuantity>>;
   readonly lesson: LessonNumbers;
+  /** The table of densities, where the plan leaves its lines to us. */
+  readonly table: readonly DensityLine[] | undefined;
   /** What to know about the substance, in plain words. */
   readonly remarks: readonly string[];
 }
@@ -32,7 +38,7 @@ export function lessonNumbers(
   { values, molarMass }: { readonly values: Readonly<Record<string, number>>; readonly molarMass: number },
 ): LessonNumbers {
   const value = (name: string): number => values[name] ?? Number.NaN;
-  const { solid, dilution, reagent, serial, residue } = numbers;
+  const { solid, dilution, reagent, serial, residue, density } = numbers;
   return {
     ...(solid ? { solid: { molarity: value(solid.molarity), flask: value(solid.flask) } } : {}),
     ...(dilution
@@ -51,6 +57,18 @@ export function lessonNumbers(
       ? { serial: { stock: value(serial.stock), portion: value(serial.portion), flask: value(serial.flask) } }
       : {}),
     ...(residue ? { residue: { molarity: value(residue.molarity), portion: value(residue.portion) } } : {}),
+    ...(density
+      ? {
+          density: {
+            molarity: value(density.molarity),
+            portion: value(density.portion),
+            lighterPercent: value(density.lighterPercent),
+            lighterDensity: value(density.lighterDensity),
+            heavierPercent: value(density.heavierPercent),
+            heavierDensity: value(density.heavierDensity),
+          },
+        }
+      : {}),
   };
 }
 
@@ -75,10 +93,11 @@ const isAmong = (formula: Formula, list: readonly string[]): boolean =>
 
 /** What a lesson asks of its substance, where this one does not fit. */
 function unfitSubstance(
-  { residue, hydrate, reagent }: Activity['numbers'],
+  { residue, hydrate, reagent, density }: Activity['numbers'],
   { formula, received }: { readonly formula: Formula; readonly received: string },
 ) {
   if (residue && !isAmong(formula, dryingSalts)) return startTexts.dryingSalt(received, dryingSalts);
+  if (density && listedFormula(formula) === undefined) return startTexts.densityTable(received, densityFormulas());
   if (hydrate && !formula.hydrate) return startTexts.hydrate(received, someHydrates);
   if (reagent) {
     const listed = concentratedReagents();
@@ -98,6 +117,66 @@ function unfitSubstance(
 }
 
 /**
+ * The two lines of a table of densities, as typed; where all four values are blank those of our own table are filled in.
+ * Fails with `numbers-start` where some are blank, with `numbers-shelf` where the table ends below the molarity, or as
+ * `notALine` does.
+ */
+function readLines(
+  { numbers: { density } }: Activity,
+  {
+    typed,
+    formula,
+    molarMass: mass,
+  }: {
+    readonly typed: StartNumbers['typed'];
+    readonly formula: Formula;
+    readonly molarMass: number;
+  },
+): Result<{ readonly filled: StartNumbers['typed']; readonly table: StartNumbers['table'] }> {
+  if (density === undefined) return success({ filled: {}, table: undefined });
+  const names = [density.lighterPercent, density.lighterDensity, density.heavierPercent, density.heavierDensity];
+  const blank = names.filter((name) => typed[name] === undefined);
+  const value = (name: string): number => typed[name]?.value ?? Number.NaN;
+  if (blank.length === 0) {
+    const error = notALine(
+      straightLineOf({
+        lighterPercent: value(density.lighterPercent),
+        lighterDensity: value(density.lighterDensity),
+        heavierPercent: value(density.heavierPercent),
+        heavierDensity: value(density.heavierDensity),
+      }),
+    );
+    return error
+      ? failure({ ...error, argument: error.argument.replace('_', ' ') })
+      : success({ filled: {}, table: undefined });
+  }
+  if (blank.length < names.length) {
+    return failure({ code: 'numbers-start', argument: blank[0] ?? '', ...startTexts.linesTogether });
+  }
+  const table = densityLines(listedFormula(formula) ?? '');
+  const molarity = value(density.molarity);
+  const pair = table && tableLines(table, { molarMass: mass, molarity });
+  if (!pair) {
+    const found = demandTexts.withinTable({ molarity, formula: formula.text });
+    return failure({ code: 'numbers-shelf', argument: density.molarity, ...found });
+  }
+  const filled: Record<string, TypedQuantity> = {};
+  for (const [name, text] of Object.entries(lineTexts(density, pair))) {
+    const read = readQuantity(
+      text,
+      name === density.lighterPercent || name === density.heavierPercent ? 'percent' : 'density',
+      name,
+      {
+        decimalMark: 'point',
+      },
+    );
+    if (!read.ok) return read;
+    filled[name] = read.value;
+  }
+  return success({ filled, table });
+}
+
+/**
  * Reads what a plan starts from. Fails with `numbers-start` for a blank, `numbers-solute` for a substance that the lesson
  * cannot be done with, or as reading the number, the formula or the ion does; `argument` is the given's name.
  */
@@ -108,14 +187,14 @@ export function readStartNumbers(activity: Activity, setup: Setup): Result<Start
     const cell = setup.givens[given.name];
     if (isBlank(cell)) {
       // Whether there is an ion to name depends on the formula, which is read below.
-      if (given.optional || given.name === activity.numbers.ion) continue;
+      if (given.optional || given.fromTable || given.name === activity.numbers.ion) continue;
       return failure({ code: 'numbers-start', argument: given.name, ...startTexts.missing(given.about) });
     }
     const kind = kindOf(given);
     if (kind === undefined) continue;
     const read = readQuantity(cell, kind, given.name, { decimalMark });
     if (!read.ok) return read;
-    if (!(read.value.value > 0)) {
+    if (!(read.value.value > 0) && !(given.fromTable && read.value.value === 0)) {
       return failure({ code: 'numbers-start', argument: given.name, ...startTexts.notPositive(quoted(cell)) });
     }
     typed[given.name] = read.value;
@@ -141,10 +220,15 @@ export function readStartNumbers(activity: Activity, setup: Setup): Result<Start
       return failure({ ...counts.error, argument: numbers.ion });
     }
   }
-  const values = Object.fromEntries(Object.entries(typed).map(([name, { value }]) => [name, value]));
+  const lines = readLines(activity, { typed, formula: formula.value, molarMass: mass.value });
+  if (!lines.ok) return lines;
+  const values = Object.fromEntries(
+    Object.entries({ ...typed, ...lines.value.filled }).map(([name, { value }]) => [name, value]),
+  );
   const purity = numbers.solid?.purity;
   return success({
-    typed,
+    typed: { ...typed, ...lines.value.filled },
+    table: lines.value.table,
     remarks,
     substance: {
       formula: formulaText.trim(),

@@ -125,5 +125,6 @@ export function readSolutions({ activity, givens, decimalMark }: TeamNumbersToRe
   }
   if (numbers.solid) return alone(numbers.solid.molarity, numbers.solid.flask);
   if (numbers.residue) return alone(numbers.residue.molarity, numbers.residue.portion);
+  if (numbers.density) return alone(numbers.density.molarity, numbers.density.portion);
   throw new Error('An activity makes no solution that could be drawn.');
 }

@@ -16,7 +16,9 @@ export type GlasswareKind =
   | 'stirring rod'
   | 'dropper'
   | 'wash bottle'
-  | 'evaporating dish';
+  | 'evaporating dish'
+  | 'closed vessel'
+  | 'thermometer';
 
 /** One line of what to lay out. */
 export interface GlasswareCount {
@@ -71,6 +73,9 @@ function piecesOf(use: TeamUse, shelf: Shelf): readonly Piece[] {
   if (use.poured) pieces.push({ kind: 'measuring cylinder' }, { kind: 'beaker' }, { kind: 'stirring rod' });
   if (use.flasksMl.length > 0) pieces.push({ kind: 'dropper' }, { kind: 'wash bottle' });
   for (let dried = 0; dried < use.driedCount; dried += 1) pieces.push({ kind: 'evaporating dish' });
+  for (let closed = 0; closed < use.closedCount; closed += 1) {
+    pieces.push({ kind: 'closed vessel' }, { kind: 'thermometer' });
+  }
   return pieces;
 }
 
@@ -88,6 +93,8 @@ const order: readonly GlasswareKind[] = [
   'dropper',
   'wash bottle',
   'evaporating dish',
+  'closed vessel',
+  'thermometer',
 ];
 
 /** Glassware by kind and size, from the teams' own numbers. */

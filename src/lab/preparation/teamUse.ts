@@ -1,3 +1,4 @@
+import { densityOfMolarity } from '../../chemistry/densityOfMolarity.ts';
 import { molarMass } from '../../chemistry/molarMass.ts';
 import { type Formula, readFormula } from '../../chemistry/readFormula.ts';
 import { reagentMolarity } from '../../chemistry/reagentMolarity.ts';
@@ -8,6 +9,7 @@ import { isBlank } from '../../measurement/cellValue.ts';
 import {
   type Grams,
   type GramsPerMillilitre,
+  grams,
   type Millilitres,
   type MolesPerLitre,
   millilitres,
@@ -50,6 +52,8 @@ export interface TeamUse {
   readonly deliveredMl: readonly number[];
   /** Portions that are dried and weighed. */
   readonly driedCount: number;
+  /** Portions that are weighed in a closed vessel. */
+  readonly closedCount: number;
   readonly weighings: readonly Grams[];
 }
 
@@ -59,6 +63,8 @@ const dilutionsIn = ({ steps }: Activity): number =>
 
 /** Two weighings in a row that agree, and one before them: the least for drying to constant mass. */
 const weighingsOfResidue = 3;
+/** The vessel empty, and with the portion. */
+const weighingsOfPortion = 2;
 
 /**
  * Reads a team's line of the Plan.
@@ -103,6 +109,7 @@ export function teamUse(
     flasksMl: [],
     deliveredMl: [],
     driedCount: 0,
+    closedCount: 0,
     weighings: [],
   };
   const portion = (molarity: MolesPerLitre, volume: Millilitres, given?: string): Portion => {
@@ -110,7 +117,7 @@ export function teamUse(
     // With a unit of its own it is shown as it was read.
     return { formula: formula.value, molarity, volume, ...(/^[\d.,]+$/.test(cell) ? { typed: cell } : {}) };
   };
-  const { solid, dilution, reagent, serial, residue } = numbers;
+  const { solid, dilution, reagent, serial, residue, density } = numbers;
 
   if (solid) {
     const molarity = read<MolesPerLitre>(solid.molarity, 'concentration');
@@ -176,6 +183,23 @@ export function teamUse(
     use.deliveredMl = [millilitres(volume)];
     use.driedCount = 1;
     use.weighings = Array.from({ length: weighingsOfResidue }, () => left.value);
+  }
+  if (density) {
+    const molarity = read<MolesPerLitre>(density.molarity, 'concentration');
+    const volume = read<Millilitres>(density.portion, 'volume');
+    const line = {
+      lighterPercent: read<Percent>(density.lighterPercent, 'percent'),
+      lighterDensity: read<GramsPerMillilitre>(density.lighterDensity, 'density'),
+      heavierPercent: read<Percent>(density.heavierPercent, 'percent'),
+      heavierDensity: read<GramsPerMillilitre>(density.heavierDensity, 'density'),
+    };
+    if (trouble) return trouble;
+    const expected = densityOfMolarity({ ...line, molarMass: mass.value, molarity });
+    if (!expected.ok) return expected;
+    use.taken = portion(molarity, volume, density.molarity);
+    use.deliveredMl = [volume];
+    use.closedCount = 1;
+    use.weighings = Array.from({ length: weighingsOfPortion }, () => grams(expected.value * volume));
   }
   return success(use);
 }

@@ -12,6 +12,7 @@ export const percentErrorQuantity: QuantityEntry = {
   entryKind: 'percent',
   unit: '%',
   figures: 2,
+  ownFigures: true,
   wideClose: false,
   buildsOn: [],
   chemistry: (n) => percentError({ measured: n.measured, accepted: n.accepted }),

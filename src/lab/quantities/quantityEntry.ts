@@ -39,6 +39,10 @@ export type NumberName =
   | 'accepted'
   | 'mass percent'
   | 'density'
+  | 'lighter percent'
+  | 'lighter density'
+  | 'heavier percent'
+  | 'heavier density'
   | 'molar mass'
   | 'moles of solute'
   | 'dilution factor';
@@ -78,10 +82,12 @@ export interface QuantityEntry {
   readonly name: QuantityName;
   readonly takes: readonly QuantityArgument[];
   /** What the entry is read as: a kind of measurement, or one of two of its own. */
-  readonly entryKind: 'volume' | 'mass' | 'amount' | 'concentration' | 'molar mass' | 'ratio' | 'percent';
+  readonly entryKind: 'volume' | 'mass' | 'amount' | 'concentration' | 'density' | 'molar mass' | 'ratio' | 'percent';
   readonly unit: string;
   /** Figures asked where nobody says otherwise; `decimals` follows the rounding of atomic weights. */
   readonly figures: number | 'decimals';
+  /** True: asked so, whatever figures a lesson asks for elsewhere. */
+  readonly ownFigures?: true;
   /** Whether an entry within 1 % is close, because several rounded steps lead to it. */
   readonly wideClose: boolean;
   /** Quantities it is worked from on the way, in order, each with how it follows from the numbers before it. */

@@ -68,6 +68,14 @@ export const slipTexts = {
         fits: 'grams times the molar mass',
         ask: 'How do you turn grams in a litre into moles?',
       },
+      density: {
+        fits: 'the volume of one gram',
+        ask: 'Grams for each mL: which of the two goes below the line?',
+      },
+      'mass percent': {
+        fits: 'a share of the way that is turned upside down',
+        ask: 'Which gap of the densities is the whole way, and which is your part?',
+      },
     },
   },
   'volumes-multiplied': {
@@ -77,6 +85,10 @@ export const slipTexts = {
       molarity: {
         fits: 'work that multiplies by the volume',
         ask: 'The same solute in a bigger flask: is it more crowded or less?',
+      },
+      density: {
+        fits: 'the mass times the volume',
+        ask: 'What would just one mL of it weigh?',
       },
     },
   },
@@ -261,6 +273,34 @@ export const slipTexts = {
   'per-mL-not-L': {
     fits: 'the moles in one mL',
     ask: 'Molarity is moles in how much solution?',
+  },
+  'volume-in-litres': {
+    fits: 'the mass of one litre',
+    ask: 'Which unit of volume does this row ask for?',
+  },
+  'table-line-taken': {
+    fits: 'a line of the table as it stands',
+    ask: 'Is your density just that of the line, or some way along?',
+  },
+  'middle-of-lines': {
+    fits: 'the middle of the two lines',
+    ask: 'Is your density in the middle too?',
+  },
+  'share-mirrored': {
+    fits: 'a way that is counted from the other line',
+    ask: 'Is your density closer to the lighter line or to the heavier?',
+  },
+  'step-unscaled': {
+    fits: 'the lighter line plus the bare share of the way',
+    ask: 'How long is the whole way, in percent?',
+  },
+  'line-not-added': {
+    fits: 'the part of the way from the lighter line',
+    ask: 'At what percent does the way begin?',
+  },
+  'share-reported': {
+    fits: 'the share of the way between the lines',
+    ask: 'How many percent is that share worth, and from where does it count?',
   },
   'planned-for-made': {
     fits: 'the molarity of the plan',

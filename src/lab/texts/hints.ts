@@ -120,6 +120,32 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
       ' × 100 = ?',
     ],
   },
+  density: {
+    idea: 'Density says what one mL of the solution weighs. What does your whole portion weigh?',
+    relation: 'density = mass of the portion ÷ its volume in mL',
+    setUp: [{ given: 'mass' }, ' g ÷ ', { given: 'volume' }, ' mL = ?'],
+  },
+  'mass percent': {
+    idea: 'Your density lies between two lines of the table, or close to them. How far along the way is it?',
+    relation:
+      'mass percent = lighter percent + share × gap of the percents, where share = gap up to your density ÷ gap of the densities.',
+    setUp: [
+      { given: 'lighter percent' },
+      ' + (',
+      { given: 'density' },
+      ' − ',
+      { given: 'lighter density' },
+      ') ÷ (',
+      { given: 'heavier density' },
+      ' − ',
+      { given: 'lighter density' },
+      ') × (',
+      { given: 'heavier percent' },
+      ' − ',
+      { given: 'lighter percent' },
+      ') = ?',
+    ],
+  },
   'reagent molarity': {
     idea: 'Picture one litre from the bottle. What does it weigh, and how much of that is the solute?',
     relation: 'molarity = mass of one litre × (mass percent ÷ 100) ÷ molar mass',
@@ -137,7 +163,7 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
 
 /** Help with a reading, by the instrument that it is taken from; {row} is the title of the row it is planned in. */
 export const readingHints: Readonly<
-  Record<'balance' | 'flask' | 'pipette' | 'bench', readonly [string, string, string]>
+  Record<'balance' | 'flask' | 'pipette' | 'bench' | 'portion', readonly [string, string, string]>
 > = {
   balance: [
     'The balance tells what is really there. It need not agree with your plan to the last digit.',
@@ -153,6 +179,11 @@ export const readingHints: Readonly<
     'A pipette gives its volume from its mark to its tip, with the last drop left in.',
     'Fill past the mark, wipe the tip, let down to the mark at eye level, then let it run out.',
     'Your plan stands in “{row}”. Which mark did you start from, and where did you stop?',
+  ],
+  portion: [
+    'The balance tells what is really there. A few drops more or less can be seen at once.',
+    'Mass of the portion = reading with the solution − reading of the same dry vessel with its lid.',
+    'What would so many mL of water weigh? A portion that is far from that needs another look. Write every figure.',
   ],
   bench: [
     'A reading tells what is in the flask now. The plan tells what should be.',

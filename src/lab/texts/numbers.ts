@@ -65,6 +65,26 @@ export const demandTexts = {
     received: 'more than that',
     advice: 'Use a weaker solution, a smaller flask, or a balance with a wider range.',
   }),
+  withinTable: (found: { readonly molarity: number; readonly formula: string }) => ({
+    expected: `a molarity whose density lies between two lines of the table for ${found.formula}`,
+    received: `${found.molarity} mol/L`,
+    advice: 'Use a weaker solution, or type two lines of another table that enclose it.',
+  }),
+  densityDiffers: ({ molarity }: { readonly molarity: number }) => ({
+    expected: 'a solution whose density differs from that of water by 1 % at least',
+    received: `${molarity} mol/L`,
+    advice: 'Use a stronger solution: below that the pipette decides more than the solute.',
+  }),
+  portionFine: ({ portion, readability }: { readonly portion: number; readonly readability: number }) => ({
+    expected: 'a portion that weighs a thousand times what the balance can tell apart',
+    received: `${portion} mL`,
+    advice: `Use a larger portion, or a balance that reads finer than ${readability} g.`,
+  }),
+  portionRange: ({ portion, most }: { readonly portion: number; readonly most: number }) => ({
+    expected: `a portion that stays within the balance’s range, up to ${most} g, with its vessel`,
+    received: `${portion} mL`,
+    advice: 'Use a smaller portion, or a balance with a wider range.',
+  }),
   dissolves: (found: { readonly formula: string; readonly molarity: number; readonly limit: number }) => ({
     expected: `a molarity at which ${found.formula} dissolves at room temperature, up to about ${limitText(found.limit)} mol/L,`,
     received: `${found.molarity} mol/L`,
@@ -89,7 +109,7 @@ export const numbersRemarks = {
   solubilityUnknown: (formula: string): string =>
     `No solubility figure is known here for ${formula}: make sure that it dissolves at room temperature.`,
   noIons: (formula: string): string =>
-    `${formula} gives no ions that can be counted here, so rows about one ion cannot be judged: leave them out.`,
+    `${formula} gives no ions that can be counted here, so the build leaves out the rows about one ion.`,
   caution: (formula: string, reason: string): string => `${formula}: ${reason}`,
 } as const;
 
@@ -123,6 +143,16 @@ export const startTexts = {
     received,
     advice: 'Choose one of these; others change or spatter when they are heated.',
   }),
+  densityTable: (received: string, formulas: readonly string[]) => ({
+    expected: `a solute in the table of densities, without water of hydration (${formulas.join(', ')})`,
+    received,
+    advice: 'Choose one of these; of a hydrate write the formula without its water.',
+  }),
+  linesTogether: {
+    expected: 'two whole lines of a table of densities, or none of their values',
+    received: 'a blank',
+    advice: 'Fill in both lines, or clear them: then our own table at 20 °C fills them in.',
+  },
   hydrate: (received: string, hydrates: readonly string[]) => ({
     expected: `a formula with water of hydration (such as ${hydrates.join(', ')})`,
     received,

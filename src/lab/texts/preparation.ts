@@ -90,6 +90,8 @@ export const preparationTexts = {
     dropper: 'dropper',
     'wash bottle': 'wash bottle with water',
     'evaporating dish': 'evaporating dish',
+    'closed vessel': 'small vessel with a lid, to weigh a portion in',
+    thermometer: 'thermometer',
   } satisfies Readonly<Record<GlasswareKind, string>>,
   sized: (name: string, size: string) => `${name} ${size} mL`,
   atOnce: (allDay: number) =>

@@ -1,0 +1,49 @@
+import { quoted } from '../errors/quoted.ts';
+import type { ChemError } from '../errors/result.ts';
+import { notAboveZero } from '../measurement/aboveZero.ts';
+import type { GramsPerMillilitre, Percent } from '../measurement/quantity.ts';
+
+/** Two lines of a table of densities, between which density and mass percent go along a straight line. */
+export interface StraightLine {
+  readonly lighterPercent: Percent;
+  readonly lighterDensity: GramsPerMillilitre;
+  readonly heavierPercent: Percent;
+  readonly heavierDensity: GramsPerMillilitre;
+}
+
+/** Why no straight line goes through two lines of a table; undefined where one does. */
+export function notALine({
+  lighterPercent,
+  lighterDensity,
+  heavierPercent,
+  heavierDensity,
+}: StraightLine): ChemError | undefined {
+  const error = notAboveZero(
+    { value: lighterDensity, argument: 'lighter_density', unit: 'g/mL' },
+    { value: heavierDensity, argument: 'heavier_density', unit: 'g/mL' },
+  );
+  if (error) return error;
+  for (const [value, argument] of [
+    [lighterPercent, 'lighter_percent'],
+    [heavierPercent, 'heavier_percent'],
+  ] as const) {
+    if (!(value >= 0 && value <= 100)) {
+      return {
+        code: 'percent-of-line',
+        argument,
+        expected: 'from 0 % to 100 %',
+        received: `${quoted(value)} %`,
+        advice: 'Copy it once more from the table of densities.',
+      };
+    }
+  }
+  if (lighterDensity !== heavierDensity && lighterPercent !== heavierPercent) return undefined;
+  const isDensity = lighterDensity === heavierDensity;
+  return {
+    code: 'lines-alike',
+    argument: isDensity ? 'heavier_density' : 'heavier_percent',
+    expected: 'another value than that of the lighter line',
+    received: isDensity ? `${quoted(heavierDensity)} g/mL` : `${quoted(heavierPercent)} %`,
+    advice: 'Take two different lines of the table.',
+  };
+}

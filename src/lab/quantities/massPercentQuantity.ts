@@ -1,0 +1,42 @@
+import { massPercentOfDensity } from '../../chemistry/massPercentOfDensity.ts';
+import { gramsPerMillilitre, percent } from '../../measurement/quantity.ts';
+import type { QuantityEntry, StepNumbers } from './quantityEntry.ts';
+
+/** How far the density is on its way from the lighter line to the heavier. */
+const share = (n: StepNumbers) => (n.density - n['lighter density']) / (n['heavier density'] - n['lighter density']);
+const step = (n: StepNumbers) => n['heavier percent'] - n['lighter percent'];
+
+/** A straight line between two lines of a table of densities. */
+export const massPercentQuantity: QuantityEntry = {
+  name: 'mass percent',
+  takes: [
+    { name: 'density', kind: 'density', unit: 'g/mL' },
+    { name: 'lighter percent', kind: 'percent', unit: '%' },
+    { name: 'lighter density', kind: 'density', unit: 'g/mL' },
+    { name: 'heavier percent', kind: 'percent', unit: '%' },
+    { name: 'heavier density', kind: 'density', unit: 'g/mL' },
+  ],
+  entryKind: 'percent',
+  unit: '%',
+  figures: 3,
+  wideClose: true,
+  buildsOn: [],
+  chemistry: (n) =>
+    massPercentOfDensity({
+      density: gramsPerMillilitre(n.density),
+      lighterPercent: percent(n['lighter percent']),
+      lighterDensity: gramsPerMillilitre(n['lighter density']),
+      heavierPercent: percent(n['heavier percent']),
+      heavierDensity: gramsPerMillilitre(n['heavier density']),
+    }),
+  relation: (n) => n['lighter percent'] + share(n) * step(n),
+  slips: [
+    { id: 'table-line-taken', value: (n) => [n['lighter percent'], n['heavier percent']] },
+    { id: 'middle-of-lines', value: (n) => (n['lighter percent'] + n['heavier percent']) / 2 },
+    { id: 'share-mirrored', value: (n) => n['heavier percent'] - share(n) * step(n) },
+    { id: 'step-unscaled', value: (n) => n['lighter percent'] + share(n) },
+    { id: 'line-not-added', value: (n) => share(n) * step(n) },
+    { id: 'share-reported', value: share },
+    { id: 'ratio-inverted', value: (n) => n['lighter percent'] + step(n) / share(n) },
+  ],
+};
