@@ -5,8 +5,8 @@ import { rate, type Share, type SlipShare, simulate, tellsAnswer, total } from '
 const usage = 'npm run simulate -- [plans, 2200 unless given] [seed]';
 const plans = Number(process.argv[2] ?? 2200);
 const seed = process.argv[3] ?? 'students';
-if (!Number.isInteger(plans) || plans < 11) {
-  console.error(`Expected a whole number of plans, 11 or more, received “${process.argv[2]}”. Type ${usage}.`);
+if (!Number.isInteger(plans) || plans < 13) {
+  console.error(`Expected a whole number of plans, 13 or more, received “${process.argv[2]}”. Type ${usage}.`);
   process.exit(1);
 }
 

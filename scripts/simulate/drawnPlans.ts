@@ -1,3 +1,4 @@
+import { type DensityLine, densityLines } from '../../src/chemistry/densityLines.ts';
 import type { QuantityName } from '../../src/lab/activity.ts';
 import type { Random } from '../../src/lab/seededRandom.ts';
 import type { CellValue } from '../../src/measurement/cellValue.ts';
@@ -69,6 +70,18 @@ const reagents: readonly (readonly [
   ['H3PO4', [75, 85], [1.58, 1.69]],
   ['H2O2', [27, 35], [1.1, 1.13]],
 ];
+
+/** Solutes with many lines in the table of densities. */
+const tabled = ['C12H22O11', 'NaCl', 'NaOH', 'KCl', 'CaCl2', '(NH4)2SO4', 'C6H12O6'] as const;
+
+/** Lines of a table that stand side by side, or with one between them, two percent apart or more. */
+const pairsOf = (lines: readonly DensityLine[]): readonly (readonly [DensityLine, DensityLine])[] =>
+  lines.flatMap((line, at) =>
+    lines
+      .slice(at + 1, at + 3)
+      .filter(({ massPercent }) => massPercent - line.massPercent >= 2)
+      .map((other) => [line, other] as const),
+  );
 
 export const pick = <T>(random: Random, items: readonly T[]): T => items[Math.floor(random() * items.length)] as T;
 
@@ -180,6 +193,33 @@ export function drawPlan(quantity: QuantityName, random: Random): DrawnPlan {
         given: [
           ['measured', plainDigits(Number(accepted) * (1 + off), 3)],
           ['accepted', accepted],
+        ],
+      };
+    }
+    case 'density': {
+      const volume = pick(random, ['5', '10', '15', '20', '25', '50']);
+      const heaviness = 1.01 + 0.25 * random();
+      return {
+        quantity,
+        given: [
+          ['mass', (Number(volume) * heaviness).toFixed(2)],
+          ['volume', volume],
+        ],
+      };
+    }
+    case 'mass percent': {
+      const lines = (densityLines(pick(random, tabled)) ?? []).filter(({ massPercent }) => massPercent > 1);
+      const [lighter, heavier] = pick(random, pairsOf(lines));
+      // Some portions are a little lighter or heavier than both lines.
+      const share = -0.2 + 1.4 * random();
+      return {
+        quantity,
+        given: [
+          ['density', (lighter.density + share * (heavier.density - lighter.density)).toFixed(5)],
+          ['lighter percent', String(lighter.massPercent)],
+          ['lighter density', lighter.density.toFixed(4)],
+          ['heavier percent', String(heavier.massPercent)],
+          ['heavier density', heavier.density.toFixed(4)],
         ],
       };
     }

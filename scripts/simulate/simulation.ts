@@ -132,7 +132,7 @@ export const slipLines = (names: readonly QuantityName[]): SlipShare[] =>
     ),
   );
 
-/** Makes every slip of a step, typed to three figures, and counts whether it is named, and named alone. */
+/** Makes every slip of a step, typed to three figures or as many as are asked, and counts whether it is named, and named alone. */
 export function findSlips({
   step,
   check,
@@ -159,7 +159,7 @@ export function findSlips({
     for (const { low, middle, high } of spans) {
       const value = pick(random, [low, middle, high]);
       if (!Number.isFinite(value) || value === 0) continue;
-      const place = 'decimals' in step.asked ? -step.asked.decimals : placeOf(value, 3);
+      const place = 'decimals' in step.asked ? -step.asked.decimals : placeOf(value, Math.max(3, step.asked.figures));
       const found = check(typedTo(value, place, random() < 0.5 ? 'up' : 'even'));
       if (found.status === 'on target' || found.status === 'close' || isOnTarget(value, tolerance)) {
         line.hidden += 1;

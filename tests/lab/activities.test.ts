@@ -49,6 +49,10 @@ describe('allActivities', () => {
             break;
           }
           case 'measured': {
+            if (typeof step.expects !== 'string' && 'expected' in step.expects) {
+              for (const { given } of Object.values(step.expects.takes)) expect(givens).toContain(given);
+              break;
+            }
             if (typeof step.expects !== 'string') {
               const { given } = step.expects;
               expect(activity.givens.find(({ name }) => name === given)?.unit).toBe(step.unit);

@@ -6,6 +6,7 @@ import { cautionWords } from '../../src/lab/cautionWords.ts';
 import { checkTeam } from '../../src/lab/checkTeam.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
 import { startingGivens } from '../../src/lab/startingGivens.ts';
+import { firstTeamGivens } from './firstTeam.ts';
 import { startOf } from './otherActivities.ts';
 import { rightEntries } from './rightEntries.ts';
 
@@ -19,7 +20,7 @@ function rowsOf(
 ) {
   const activity = activityById(id);
   if (activity === undefined) throw new Error(`no activity ${id}`);
-  const givens = startingGivens(activity);
+  const givens = firstTeamGivens(activity);
   const rows = checkTeam({
     givenNames: Object.keys(givens),
     givenValues: Object.values(givens),

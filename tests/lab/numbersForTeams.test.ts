@@ -296,7 +296,9 @@ describe('numbersForTeams', () => {
   it('plans a solute that stays whole, and says which rows to leave out', () => {
     const { teams, remarks } = numbers(withGivens({ formula: 'C12H22O11', ion: '' }));
     expect(teams).toHaveLength(12);
-    expect(remarks.join()).toContain('gives no ions');
+    expect(remarks.join()).toContain(
+      'gives no ions that can be counted here, so the build leaves out the rows about one ion',
+    );
     expect(numbersForTeams(withGivens({ ion: '' }))).toMatchObject({ ok: false, error: { argument: 'ion' } });
   });
 
@@ -316,7 +318,8 @@ describe('numbersForTeams', () => {
         }
       }
       const shared = numbersForTeams({ ...startOf(activity), ownNumbers: false });
-      expect(shared.ok && shared.value.teams[0]?.givens).toEqual(startOf(activity).givens);
+      const filled = Object.fromEntries(Object.entries(startOf(activity).givens).filter(([, text]) => text !== ''));
+      expect(shared.ok && shared.value.teams[0]?.givens).toMatchObject(filled);
     });
 
     it('dries only salts that survive it', () => {

@@ -7,6 +7,7 @@ import { labels } from '../../src/lab/preparation/labels.ts';
 import { preparationRows } from '../../src/lab/preparation/preparationRows.ts';
 import { roundedUp, spareShare, withSparePieces } from '../../src/lab/preparation/spare.ts';
 import type { TeamPlan } from '../../src/lab/setup.ts';
+import { firstTeamGivens } from './firstTeam.ts';
 
 const activity = (id: string) => {
   const found = activityById(id);
@@ -263,13 +264,33 @@ describe('stocks that staff make', () => {
       'solution from an impure solid',
       'serial dilution',
     ];
-    for (const id of [...ids, 'weighed residue']) {
-      const { givens } = activity(id);
-      const start = Object.fromEntries(givens.map(({ name, start: typed = '' }) => [name, typed]));
-      const prepared = day(id, [team('Fern class', 'Otter', start)]);
+    for (const id of [...ids, 'weighed residue', 'measured density']) {
+      const prepared = day(id, [team('Fern class', 'Otter', firstTeamGivens(activity(id)))]);
       expect(prepared.problems).toEqual([]);
       expect(prepared.solids.length + prepared.staffMade.length, id).toBe(1);
     }
+  });
+
+  // By hand: sucrose of 0.500 mol/L is 171.15 g/L. On the line from 14 % (1.0549) to 18 % (1.0721) g/mL, 16.10 % has
+  // 1.06393 g/mL, and 10 · 16.09 · 1.0639 is 171.2. So 25 mL weigh 26.60 g. Each team takes 25 mL and rinses with 10 mL.
+  it('makes stock and lays out closed vessels for a weighed portion', () => {
+    const givens = firstTeamGivens(activity('measured density'));
+    const prepared = day('measured density', [
+      team('Fern class', 'Otter', givens),
+      team('Fern class', 'Heron', givens),
+    ]);
+    expect(prepared.staffMade).toMatchObject([{ teams: 2, neededMl: 70, withSpareMl: 77, flaskMl: 100, fillings: 1 }]);
+    expect(prepared.staffMade[0]?.from).toMatchObject({ kind: 'solid', gramsEach: 17.11 });
+    expect(prepared.balance).toMatchObject({ weighings: 4, smallestG: 26.6, largestG: 26.6 });
+    for (const kind of ['closed vessel', 'thermometer'] as const) {
+      expect(lay(prepared, kind)).toEqual([{ sizeMl: undefined, atOnce: 2, withSpare: 3, allDay: 2 }]);
+    }
+    expect(lay(prepared, 'pipette')).toEqual([{ sizeMl: 25, atOnce: 2, withSpare: 3, allDay: 2 }]);
+    expect(labels(prepared, 'point').map(({ strength }) => strength)).toEqual(['0.500 mol/L']);
+    const lines = preparationRows(prepared, 'point').map(({ what }) => what);
+    expect(lines).toContain('small vessel with a lid, to weigh a portion in');
+    const unread = day('measured density', [team('Fern class', 'Otter', { ...givens, 'lighter density': 'thin' })]);
+    expect(unread.problems[0]?.message).toContain('lighter density');
   });
 
   it('lays out three flasks and one pipette for a serial dilution', () => {

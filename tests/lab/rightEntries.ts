@@ -1,5 +1,6 @@
-import type { Activity, CalculatedStep } from '../../src/lab/activity.ts';
+import type { Activity, CalculatedStep, MeasuredStep } from '../../src/lab/activity.ts';
 import { letteredOptions } from '../../src/lab/checkChoice.ts';
+import { expectedValue } from '../../src/lab/expectedValue.ts';
 import { orderedActions } from '../../src/lab/orderedActions.ts';
 import { prepareStep } from '../../src/lab/prepareStep.ts';
 import { procedureByName } from '../../src/lab/procedures.ts';
@@ -24,15 +25,20 @@ export function rightEntries(activity: Activity, givens: Readonly<Record<string,
     const { middle } = spanOver(prepared.value, quantity.relation);
     return 'decimals' in asked ? middle.toFixed(asked.decimals) : String(Number(middle.toPrecision(asked.figures)));
   };
+  const expected = ({ id, expects }: MeasuredStep): number => {
+    if (typeof expects === 'string') return Number(entries[expects]);
+    if ('given' in expects) return Number(givens[expects.given]);
+    const found = expectedValue(expects, { givens, decimalMark: 'point' });
+    if (!found.ok) throw new Error(`${activity.id}, ${id}: ${found.error.argument} ${found.error.code}`);
+    return found.value;
+  };
   for (const step of activity.steps) {
     switch (step.kind) {
       case 'calculated':
         entries[step.id] = calculated(step);
         break;
       case 'measured':
-        entries[step.id] = (
-          Number(typeof step.expects === 'string' ? entries[step.expects] : givens[step.expects.given]) * 1.004
-        ).toFixed(typeof step.expects === 'string' ? 2 : 5);
+        entries[step.id] = (expected(step) * 1.004).toFixed(step.unit === 'g' ? 2 : 5);
         break;
       case 'ordered':
         entries[step.id] = procedureByName(step.procedure)

@@ -200,6 +200,33 @@ const cases: readonly (readonly [
       'power-of-ten': '1.20',
     },
   ],
+  [
+    'density',
+    'mass 26.58, volume 25',
+    '1.0632',
+    {
+      'ratio-inverted': '0.94056',
+      'volume-in-litres': '1063.2',
+      'volumes-multiplied': '664.50',
+      'power-of-ten': '10.632',
+    },
+  ],
+  [
+    // 0.0052 of 0.0172 is 0.3023 of the way, and 4 % is the whole of it: 14 + 1.209.
+    'mass percent',
+    'density 1.0601, lighter percent 14, lighter density 1.0549, heavier percent 18, heavier density 1.0721',
+    '15.2',
+    {
+      'table-line-taken': ['14.0', '18.0'],
+      'middle-of-lines': '16.0',
+      'share-mirrored': '16.8',
+      'step-unscaled': '14.3',
+      'line-not-added': '1.21',
+      'share-reported': '0.302',
+      'ratio-inverted': '27.2',
+      'power-of-ten': '1.52',
+    },
+  ],
 ];
 
 const lines = cases.flatMap(([quantity, table, , wrong]) =>

@@ -5,7 +5,7 @@ import { defaultSettings } from '../../src/lab/defaultSettings.ts';
 import { checkFigure } from '../../src/lab/key/checkFigure.ts';
 import { teamKey } from '../../src/lab/key/teamKey.ts';
 import { fitted, periodPlans } from '../../src/lab/periodPlan.ts';
-import { startingGivens } from '../../src/lab/startingGivens.ts';
+import { firstTeamGivens } from './firstTeam.ts';
 
 const keyOf = (id: string, givens: Record<string, string> = {}, settings: Partial<typeof defaultSettings> = {}) => {
   const activity = activityById(id);
@@ -14,7 +14,7 @@ const keyOf = (id: string, givens: Record<string, string> = {}, settings: Partia
     key: 'c1-t1',
     className: 'Fern class',
     team: 'Otter',
-    givens: { ...startingGivens(activity), ...givens },
+    givens: { ...firstTeamGivens(activity), ...givens },
   };
   return {
     activity,
