@@ -1,5 +1,5 @@
 import { simulateChains } from './simulate/chains.ts';
-import { slipsOfGeneratedNumbers } from './simulate/generatedNumbers.ts';
+import { simulateGenerated } from './simulate/generatedNumbers.ts';
 import { rate, type Share, type SlipShare, simulate, tellsAnswer, total } from './simulate/simulation.ts';
 
 const usage = 'npm run simulate -- [plans, 2200 unless given] [seed]';
@@ -48,8 +48,23 @@ console.log(
 );
 demand('texts free of the answer', none(findings.telling, findings.texts), { least: 1 });
 
-const generated = slipsOfGeneratedNumbers({ plans, seed });
-printSlips(`numbers for ${generated.teams} teams, everyday activity`, generated.slips);
+const generated = simulateGenerated({ teams: Math.ceil(plans / 25), seed });
+printSlips(`${generated.teams} teams of ${generated.activities} activities`, generated.slips);
+demand('right entries, each from the row above as typed, on target', none(generated.notOnTarget, generated.rows), {
+  least: 1,
+});
+demand('every digit kept until it is typed, close at least', none(generated.spareDigits, generated.rows), { least: 1 });
+for (const figures of [4, 3, 2] as const) {
+  const below = figures === 2 ? 0.015 : 0.005;
+  demand(`random wrong numbers in a block accused, ${figures} figures`, generated.accused[figures], { below });
+}
+console.log('\nslips of the activities themselves');
+for (const { id, named, alone, hidden, accused } of generated.activitySlips) {
+  demand(`${id} is among those named (${hidden} hidden)`, named, { least: 0.99 });
+  console.log(`  ${id} alone: ${percent(alone)}`);
+  demand(`${id}: random wrong numbers accused, three figures`, accused[3], { below: 0.005 });
+  demand(`${id}: random wrong numbers accused, two figures`, accused[2], { below: 0.015 });
+}
 
 const chains = simulateChains({ teams: plans, seed, tellsAnswer });
 console.log(`\neveryday activity, ${chains.teams} teams that go on from what they typed`);
@@ -60,10 +75,14 @@ demand('after a wrong amount, the mass follows and names its row', none(chains.n
 demand('checks and hints at level 3 free of the answer', none(chains.telling, 2 * chains.rows), { least: 1 });
 console.log(`  one team's call: ${chains.millisecondsATeam.toFixed(2)} ms`);
 
-for (const text of [...findings.telling, ...chains.notOnTarget, ...chains.notFollowing, ...chains.telling].slice(
-  0,
-  10,
-)) {
+for (const text of [
+  ...findings.telling,
+  ...generated.notOnTarget,
+  ...generated.spareDigits,
+  ...chains.notOnTarget,
+  ...chains.notFollowing,
+  ...chains.telling,
+].slice(0, 10)) {
   console.log(`  ${text}`);
 }
 console.log(`\n${((performance.now() - started) / 1000).toFixed(1)} s`);

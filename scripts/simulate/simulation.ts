@@ -17,8 +17,8 @@ export interface Share {
   hits: number;
   of: number;
 }
-const share = (): Share => ({ hits: 0, of: 0 });
-const count = (into: Share, hit: boolean) => {
+export const share = (): Share => ({ hits: 0, of: 0 });
+export const count = (into: Share, hit: boolean) => {
   into.of += 1;
   if (hit) into.hits += 1;
 };
@@ -103,7 +103,7 @@ function roundedInBetween(step: PreparedStep, random: Random): string {
 }
 
 /** A number that anybody could type by chance: any digits, within three powers of ten of the answer. */
-const randomNumber = (random: Random, { near, figures }: { near: number; figures: number }): string => {
+export const randomNumber = (random: Random, { near, figures }: { near: number; figures: number }): string => {
   const value = near * 10 ** (6 * random() - 3);
   return typedTo(value, placeOf(value, figures));
 };
@@ -151,6 +151,11 @@ export function findSlips({
     if (!line) throw new Error(`${quantity.name} ${id} has no line`);
     return line;
   };
+  // Of a percent error of nothing at all no slip can be told.
+  if (tolerance.span.middle === 0) {
+    for (const line of lines) if (line.quantity === quantity.name) line.hidden += 1;
+    return;
+  }
   for (const slip of quantity.slips) {
     const line = lineOf(slip.id);
     // A class that slips has its own rounding of atomic weights too.

@@ -1,15 +1,17 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { simulateChains } from '../../scripts/simulate/chains.ts';
-import { slipsOfGeneratedNumbers } from '../../scripts/simulate/generatedNumbers.ts';
+import { type GeneratedFindings, simulateGenerated } from '../../scripts/simulate/generatedNumbers.ts';
 import { type Findings, rate, simulate, tellsAnswer, total } from '../../scripts/simulate/simulation.ts';
+import { allActivities } from '../../src/lab/activities.ts';
+import { quantities } from '../../src/lab/quantities.ts';
 
 describe('simulated students', () => {
   let findings: Findings;
   beforeAll(() => {
-    findings = simulate({ plans: 660, seed: 'kept for tests' });
+    findings = simulate({ plans: 780, seed: 'kept for tests' });
   });
   it('are all on target when they round honestly, with any permitted rounding of atomic weights and ties either way', () => {
-    expect(findings.honest.of).toBe(1320);
+    expect(findings.honest.of).toBe(1560);
     expect(findings.honest.hits).toBe(findings.honest.of);
   });
   it('are never below close when they round in between', () => {
@@ -42,12 +44,47 @@ describe('simulated students', () => {
   });
 });
 
-describe('slips of the numbers that a plan gives its teams', () => {
-  it('are named in at least 99 of 100 cases, and alone in at least 90', () => {
-    const { teams, slips } = slipsOfGeneratedNumbers({ plans: 240, seed: 'kept for tests' });
-    expect(teams).toBeGreaterThanOrEqual(240);
-    expect(rate(total(slips.map(({ named }) => named)))).toBeGreaterThanOrEqual(0.99);
-    expect(rate(total(slips.map(({ alone }) => alone)))).toBeGreaterThanOrEqual(0.9);
+describe('simulated teams of every activity, with the numbers that plans give them', () => {
+  let found: GeneratedFindings;
+  beforeAll(() => {
+    found = simulateGenerated({ teams: 12, seed: 'kept for tests' });
+  });
+  it('are on target in every row when they type to the figures asked and go on from what they typed', () => {
+    expect(found.activities).toBe(allActivities().length);
+    expect(found.teams).toBe(12 * found.activities);
+    expect(found.rows).toBeGreaterThan(900);
+    expect(found.notOnTarget).toEqual([]);
+  });
+  it('are never below close when they keep every digit and round at the end', () => {
+    expect(found.spareDigits).toEqual([]);
+  });
+  it('have their slips named in at least 99 of 100 cases, and alone in at least 90', () => {
+    const quantitiesAsked = new Set(found.slips.map(({ quantity }) => quantity));
+    expect([...quantitiesAsked].sort()).toEqual(Object.keys(quantities).sort());
+    expect(rate(total(found.slips.map(({ named }) => named)))).toBeGreaterThanOrEqual(0.99);
+    expect(rate(total(found.slips.map(({ alone }) => alone)))).toBeGreaterThanOrEqual(0.9);
+  });
+  it('have the slips of the activities named, and are not accused of them at random', () => {
+    expect(found.activitySlips.map(({ id }) => id).sort()).toEqual([
+      'flasks-compared',
+      'mass-reported',
+      'planned-for-made',
+    ]);
+    for (const { id, named, alone, accused } of found.activitySlips) {
+      expect(named.of, id).toBeGreaterThan(15);
+      expect(rate(named), id).toBeGreaterThanOrEqual(0.99);
+      expect(rate(alone), id).toBeGreaterThanOrEqual(0.9);
+      for (const figures of [2, 3, 4] as const) expect(accused[figures].of, id).toBeGreaterThan(10);
+      expect(rate(accused[4]), id).toBeLessThan(0.005);
+      expect(rate(accused[3]), id).toBeLessThan(0.005);
+      expect(rate(accused[2]), id).toBeLessThan(0.015);
+    }
+  });
+  it('are hardly ever accused in their block when a number is random', () => {
+    expect(found.accused[3].of).toBeGreaterThan(500);
+    expect(rate(found.accused[4])).toBeLessThan(0.005);
+    expect(rate(found.accused[3])).toBeLessThan(0.005);
+    expect(rate(found.accused[2])).toBeLessThan(0.015);
   });
 });
 
