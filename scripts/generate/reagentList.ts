@@ -7,11 +7,14 @@ export function reagentListSource(csvPath: string): string {
     .filter(
       ({ kind, ions_per_formula_unit: ions = '' }) => kind === 'concentrated reagent' && /H\+|OH-|acid|base/.test(ions),
     )
-    .map(({ formula, school_use_flag: use }) => `${formula}|${use}`);
+    .map(({ name = '', formula, school_use_flag: use, ions_per_formula_unit: ions = '' }) =>
+      // The name without the strength that the bottle happens to have.
+      [formula, use, name.split(',')[0], /H\+|acid/.test(ions) ? 'acid' : 'base'].join('|'),
+    );
   return [
     '// Generated from tests/published/reagents.csv by `npm run build`; edit that file instead.',
     '',
-    '/** Formula | use in schools. */',
+    '/** Formula | use in schools | name | acid or base. */',
     'export const reagentList = `',
     ...lines.filter((line, at) => lines.indexOf(line) === at),
     '`;',

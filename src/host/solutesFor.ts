@@ -1,19 +1,11 @@
 import { readFormula } from '../chemistry/readFormula.ts';
 import type { Activity } from '../lab/activity.ts';
+import { concentratedReagents } from '../lab/concentratedReagents.ts';
 import { defaultSettings, defaultShelf } from '../lab/defaultSettings.ts';
 import { readStartNumbers } from '../lab/numbers/startNumbers.ts';
 import { plannerCaution } from '../lab/plannerCaution.ts';
 import { type OfferedSolute, proposedSolutes } from '../lab/solutes.ts';
 import { startingGivens } from '../lab/startingGivens.ts';
-
-/** Acids that are sold concentrated and diluted for schools by staff (suppliers' tables of concentrated reagents). */
-const concentratedAcids = [
-  { name: 'hydrochloric acid', formula: 'HCl' },
-  { name: 'acetic acid', formula: 'CH3COOH' },
-  { name: 'phosphoric acid', formula: 'H3PO4' },
-  { name: 'sulfuric acid', formula: 'H2SO4' },
-  { name: 'nitric acid', formula: 'HNO3' },
-] as const;
 
 const isHydrate = (formula: string): boolean => {
   const read = readFormula(formula);
@@ -38,7 +30,9 @@ export function solutesFor(activity: Activity): readonly OfferedSolute[] | undef
   const all = proposedSolutes();
   const start = activity.givens.find(({ name }) => name === activity.numbers.formula)?.start ?? '';
   const offered = activity.numbers.reagent
-    ? concentratedAcids.map((acid) => ({ ...acid, caution: plannerCaution(acid.formula) }))
+    ? concentratedReagents()
+        .filter(({ kind, forStaff }) => kind === 'acid' && forStaff)
+        .map(({ name, formula }) => ({ name, formula, caution: plannerCaution(formula) }))
     : all.filter(({ formula }) => !isHydrate(start) || isHydrate(formula));
   const accepted = offered.filter(({ formula }) => isAccepted(activity, formula));
   return !activity.numbers.reagent && accepted.length === all.length ? undefined : accepted;

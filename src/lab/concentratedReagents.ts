@@ -1,7 +1,9 @@
 import { reagentList } from './reagentList.generated.ts';
 
 interface ListedReagent {
+  readonly name: string;
   readonly formula: string;
+  readonly kind: 'acid' | 'base';
   /** Diluted in schools by staff; the others have no place there. */
   readonly forStaff: boolean;
 }
@@ -12,6 +14,6 @@ export const concentratedReagents = (): readonly ListedReagent[] =>
     .trim()
     .split('\n')
     .map((line) => {
-      const [formula = '', use = ''] = line.split('|');
-      return { formula, forStaff: use !== 'not for students' };
+      const [formula = '', use = '', name = '', kind = ''] = line.split('|');
+      return { name, formula, kind: kind === 'acid' ? 'acid' : 'base', forStaff: use !== 'not for students' };
     });

@@ -612,6 +612,9 @@ export const texts = {
     pickHint: 'A team’s picture shows how many times it dilutes: project it once the team has found that.',
     typical: 'The numbers that the plan starts from',
     numbersOf: (team: string, className: string) => `${team}, ${className}`,
+    pickStep: 'Which dilution',
+    firstStep: '1: from the stock into flask 1',
+    laterStep: (step: number) => `${step}: from flask ${step - 1} into flask ${step}`,
     project: 'Open a page to project',
     noPicture: 'There is no picture of these numbers.',
     noActivity: 'The activity in the Plan is not one that we know. Choose one in the plan and build again.',
@@ -631,7 +634,7 @@ export const texts = {
     trulyTitle: 'How many there really are',
     inFlask: (volume: string, counts: string) => `The whole flask of ${volume} mL holds ${counts}.`,
     sameAsPortion: (inMole: string) =>
-      `That is as many as came in with the portion of stock: water brings none and takes none. Worked out with ${inMole} in each mole.`,
+      `That is as many as came in with the portion: water brings none and takes none. Worked out with ${inMole} in each mole.`,
     onlySample: (inMole: string) => `The picture can only be a sample of them. Worked out with ${inMole} in each mole.`,
     questionsTitle: 'Questions to ask',
     questionsAbout: 'The letters are those of the class sheet. Let them answer first, then open the reasons.',

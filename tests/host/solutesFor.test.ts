@@ -24,14 +24,22 @@ describe('solutesFor', () => {
     }
   });
   it('offers only acids that come concentrated, and says why the planner would not', () => {
-    expect(formulasFor('concentrated reagent')).toEqual(expect.arrayContaining(['HCl', 'H2SO4', 'CH3COOH']));
-    expect(formulasFor('concentrated reagent')).not.toContain('KBr');
+    expect(formulasFor('concentrated reagent')).toEqual(['HCl', 'H2SO4', 'HNO3', 'H3PO4', 'CH3COOH', 'HCOOH']);
     const activity = activityById('concentrated reagent');
     const sulfuric = (activity ? solutesFor(activity) : [])?.find(({ formula }) => formula === 'H2SO4');
-    expect(sulfuric?.caution).toContain('Concentrated sulfuric acid');
+    expect(sulfuric).toMatchObject({
+      name: 'sulfuric acid',
+      caution: expect.stringContaining('boils when water meets'),
+    });
   });
   it('offers for drying only what survives it', () => {
     expect(formulasFor('weighed residue')).toEqual(expect.arrayContaining(['KBr', 'KCl', 'NaCl', 'Na2SO4']));
     expect(formulasFor('weighed residue')).not.toContain('CuSO4·5H2O');
+  });
+  it('offers for a density only what the table of densities has, without its water', () => {
+    const formulas = formulasFor('measured density') ?? [];
+    expect(formulas).toEqual(expect.arrayContaining(['C12H22O11', 'NaCl', 'KCl', 'C6H12O6']));
+    expect(formulas).not.toContain('KBr');
+    expect(formulas.filter((formula) => formula.includes('·'))).toEqual([]);
   });
 });

@@ -4,6 +4,7 @@ import { allActivities } from '../../src/lab/activities.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
 import { boxText, leftOutText } from '../../src/lab/particles/boxText.ts';
 import { type Figure, type ParticlePicture, particlePicture } from '../../src/lab/particles/particlePicture.ts';
+import { picturedSteps } from '../../src/lab/particles/picturedSteps.ts';
 import { pictureQuestions } from '../../src/lab/particles/pictureQuestions.ts';
 import { readSolutions } from '../../src/lab/particles/solutions.ts';
 import { tenPower } from '../../src/lab/particles/tenPower.ts';
@@ -227,6 +228,54 @@ describe('the words of a picture', () => {
     if (box === undefined) throw new Error('Expected a box.');
     const fewer = { ...box, particles: box.particles.filter(({ kind }) => kind === 0).slice(1) };
     expect(boxText(picture, { box: fewer, figure: 'sample' })).toBe('Before, a sample of the stock: 9 K⁺ and 0 Br⁻.');
+  });
+});
+
+describe('a row of flasks', () => {
+  const givens = { formula: 'KBr', 'stock molarity': '0.500', portion: '10', flask: '50' };
+  const activity = activityOf('serial dilution');
+  it('is pictured dilution by dilution, each from the flask before', () => {
+    expect(picturedSteps(activity)).toBe(3);
+    expect(picturedSteps(activityOf('dilution'))).toBe(1);
+    // 10 mL in 50 mL: a fifth each time, of 0.500 mol/L.
+    const molarities = [1, 2, 3].map((step) => {
+      const solutions = readSolutions({ activity, givens, decimalMark: 'point', step });
+      if (!solutions.ok) throw new Error(solutions.error.advice);
+      const { first, diluted } = solutions.value;
+      const picture = particlePicture(solutions.value);
+      if (!picture.ok) throw new Error(picture.error.advice);
+      const [before, after] = picture.value.sample.boxes;
+      expect((before?.units ?? 0) / (after?.units ?? 1)).toBe(5);
+      return [first.molarity, diluted?.molarity].map((molarity) => Number(molarity?.toPrecision(6)));
+    });
+    expect(molarities).toEqual([
+      [0.5, 0.1],
+      [0.1, 0.02],
+      [0.02, 0.004],
+    ]);
+  });
+  it('says which flasks a picture is of', () => {
+    const words = (step: number) => {
+      const solutions = readSolutions({ activity, givens, decimalMark: 'point', step });
+      const picture = solutions.ok ? particlePicture(solutions.value) : solutions;
+      if (!picture.ok) throw new Error(picture.error.advice);
+      const of = picture.value;
+      return (['sample', 'flask'] as const).flatMap((figure) =>
+        (of[figure]?.boxes ?? []).map((box) => boxText(of, { box, figure }).split(':')[0]),
+      );
+    };
+    expect(words(1)).toEqual([
+      'Before, a sample of the stock',
+      'After, the same volume of the diluted solution',
+      'Before, all of a small portion of stock',
+      'After, the same portion with its water',
+    ]);
+    expect(words(3)).toEqual([
+      'Before, a sample of flask 2',
+      'After, the same volume of flask 3',
+      'Before, all of a small portion of flask 2',
+      'After, the same portion with its water, in flask 3',
+    ]);
   });
 });
 

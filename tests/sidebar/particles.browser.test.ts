@@ -34,6 +34,14 @@ const numbers: NumbersView = {
   ],
 };
 
+/** A row of three flasks, a fifth each time. */
+const row: NumbersView = {
+  ...numbers,
+  activity: 'serial dilution',
+  typical: { formula: 'KBr', 'stock molarity': '0.500', portion: '10', flask: '50' },
+  teams: [],
+};
+
 async function particles(options: Partial<SidebarOptions> = {}): Promise<Page> {
   const page = await openSidebar({
     answers: {
@@ -93,6 +101,26 @@ describe('the view Particles', () => {
     await view.getByLabel('Whose numbers').selectOption('Slate');
     await view.getByText('There is no picture of these numbers.').waitFor();
     expect(await view.locator('.notice').textContent()).toContain('weak electrolyte');
+  });
+
+  it('shows the dilution of a row that is chosen, in words too, and projects that one', async () => {
+    const view = await particles({ answers: { readNumbers: [{ value: good(row) }] } });
+    const caption = view.locator('#sample-before');
+    expect(await caption.textContent()).toMatch(/^Before, a sample of the stock/);
+    await view.getByLabel('Which dilution').selectOption('3: from flask 2 into flask 3');
+    expect(await caption.textContent()).toMatch(/^Before, a sample of flask 2/);
+    expect(await view.locator('#sample-after').textContent()).toMatch(/^After, the same volume of flask 3/);
+    expect(await accessibilityFaults(view)).toEqual([]);
+    expect(await sidewaysScroll(view)).toBe(0);
+    await view.getByRole('button', { name: 'Open a page to project' }).click();
+    await expect
+      .poll(async () => (await callsOf(view)).at(-1))
+      .toEqual({ name: 'openPage', args: ['particles', '3|'] });
+  });
+
+  it('offers no choice of dilutions where there is one', async () => {
+    const view = await particles();
+    expect(await view.getByLabel('Which dilution').count()).toBe(0);
   });
 
   it('opens the page to project with the team’s key', async () => {
@@ -194,5 +222,20 @@ describe('the page to project', () => {
     await page.getByRole('button', { name: 'Back to the sidebar' }).click();
     const open = page;
     await expect.poll(async () => (await callsOf(open)).at(-1)).toEqual({ name: 'openPage', args: ['sidebar'] });
+  });
+
+  it('shows the dilution that it was opened for, and another from the keyboard', async () => {
+    page = await openSidebar(browser, {
+      answers: { readNumbers: [{ value: good(row) }] },
+      opened: { page: 'particles', about: '2|' },
+      width: 1000,
+    });
+    const caption = page.locator('#sample-before');
+    await caption.waitFor();
+    expect(await caption.textContent()).toMatch(/^Before, a sample of flask 1/);
+    await page.getByLabel('Which dilution').focus();
+    await page.keyboard.press('ArrowDown');
+    await expect.poll(() => caption.textContent()).toMatch(/^Before, a sample of flask 2/);
+    expect(await accessibilityFaults(page)).toEqual([]);
   });
 });

@@ -9,9 +9,12 @@ const drawnCounts = (kinds: readonly Kind[], { particles }: Box): string =>
 
 /** One box in words: what it stands for and what is drawn in it. */
 export const boxText = (
-  { kinds }: Pick<ParticlePicture, 'kinds'>,
+  { kinds, step = 1 }: Pick<ParticlePicture, 'kinds'> & Partial<Pick<ParticlePicture, 'step'>>,
   { box, figure }: { readonly box: Box; readonly figure: 'sample' | 'flask' },
-): string => particleTexts.box({ name: particleTexts[figure][box.moment], counts: drawnCounts(kinds, box) });
+): string => {
+  const named = step > 1 && box.moment !== 'only' ? particleTexts.row[figure][box.moment](step) : undefined;
+  return particleTexts.box({ name: named ?? particleTexts[figure][box.moment], counts: drawnCounts(kinds, box) });
+};
 
 /** What holds for every box of a picture: how the particles are, and that water is left out. */
 export const leftOutText = ({ kinds }: Pick<ParticlePicture, 'kinds'>): string =>

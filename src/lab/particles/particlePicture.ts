@@ -47,6 +47,8 @@ export interface ParticlePicture {
   readonly sampleVolume: number;
   /** How many times as crowded it is before as after, truly and as drawn; both 1 without a dilution. */
   readonly times: { readonly truly: number; readonly drawn: number; readonly exact: boolean };
+  /** Which dilution of a row of flasks it shows, from 1 on; undefined where there is no row. */
+  readonly step: number | undefined;
   /** Particles of each kind in the whole flask, worked out with the Avogadro constant. */
   readonly inFlask: readonly number[];
 }
@@ -124,6 +126,7 @@ export function particlePicture(solutions: Solutions): Result<ParticlePicture> {
           ),
     sampleVolume: (before / (first.molarity * avogadroConstant)) * cubicNanometres,
     times: { truly: ratio, drawn: before / after, exact },
+    step: solutions.step,
     inFlask: kinds.map((kind) => kind.perUnit * total.value),
   });
 }

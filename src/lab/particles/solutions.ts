@@ -26,6 +26,8 @@ export interface Solutions {
   readonly first: { readonly molarity: MolesPerLitre; readonly volume: Millilitres };
   /** What the first becomes, where the activity dilutes: `first.volume` is then the portion that goes into it. */
   readonly diluted?: { readonly molarity: MolesPerLitre; readonly volume: Millilitres };
+  /** Which dilution of a row of flasks it is, from 1 on; left out where there is no row. */
+  readonly step?: number;
 }
 
 export interface TeamNumbersToRead {
@@ -33,14 +35,17 @@ export interface TeamNumbersToRead {
   /** By name of the given, as typed. */
   readonly givens: Readonly<Record<string, string>>;
   readonly decimalMark: 'point' | 'comma';
+  /** Which dilution of a row of flasks; the first where left out. */
+  readonly step?: number;
 }
 
 /**
- * Reads the solutions of a team from its own numbers. Of a serial dilution it is the first of the row.
+ * Reads the solutions of a team from its own numbers. Of a row of flasks it is one dilution: from the stock or the flask
+ * before into the next.
  *
  * @returns Fails as `readFormula`, `ions`, `readQuantity`, `reagentMolarity` and `stockVolume` do.
  */
-export function readSolutions({ activity, givens, decimalMark }: TeamNumbersToRead): Result<Solutions> {
+export function readSolutions({ activity, givens, decimalMark, step = 1 }: TeamNumbersToRead): Result<Solutions> {
   const { numbers } = activity;
   const formula = readFormula(givens[numbers.formula], numbers.formula);
   if (!formula.ok) return formula;
@@ -110,17 +115,20 @@ export function readSolutions({ activity, givens, decimalMark }: TeamNumbersToRe
     if (!portion.ok) return portion;
     const flask = read(numbers.serial.flask, 'volume');
     if (!flask.ok) return flask;
-    const molarity = molesPerLitre((stock.value * portion.value) / flask.value);
+    const share = portion.value / flask.value;
+    const before = molesPerLitre(stock.value * share ** (step - 1));
+    const molarity = molesPerLitre(before * share);
     const checked = stockVolume({
-      stock: molesPerLitre(stock.value),
+      stock: before,
       target: molarity,
       finalVolume: millilitres(flask.value),
     });
     if (!checked.ok) return checked;
     return success({
       ...base,
-      first: { molarity: molesPerLitre(stock.value), volume: millilitres(portion.value) },
+      first: { molarity: before, volume: millilitres(portion.value) },
       diluted: { molarity, volume: millilitres(flask.value) },
+      step,
     });
   }
   if (numbers.solid) return alone(numbers.solid.molarity, numbers.solid.flask);

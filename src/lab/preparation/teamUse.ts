@@ -18,6 +18,7 @@ import {
 } from '../../measurement/quantity.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { Activity } from '../activity.ts';
+import { dilutionsIn } from '../dilutionsIn.ts';
 import type { TeamPlan } from '../setup.ts';
 
 /** A solution at one strength, and how much of it. */
@@ -56,10 +57,6 @@ export interface TeamUse {
   readonly closedCount: number;
   readonly weighings: readonly Grams[];
 }
-
-/** What the dilution of a stock is counted as in the activity's steps. */
-const dilutionsIn = ({ steps }: Activity): number =>
-  steps.filter((step) => step.kind === 'calculated' && step.quantity === 'diluted molarity').length;
 
 /** Two weighings in a row that agree, and one before them: the least for drying to constant mass. */
 const weighingsOfResidue = 3;

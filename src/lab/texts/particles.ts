@@ -15,6 +15,17 @@ export const particleTexts = {
     after: 'After, the same portion with its water',
     only: 'All of the solution',
   },
+  /** The same from the second dilution of a row on, where it starts from a flask of the row. */
+  row: {
+    sample: {
+      before: (step: number): string => `Before, a sample of flask ${step - 1}`,
+      after: (step: number): string => `After, the same volume of flask ${step}`,
+    },
+    flask: {
+      before: (step: number): string => `Before, all of a small portion of flask ${step - 1}`,
+      after: (step: number): string => `After, the same portion with its water, in flask ${step}`,
+    },
+  },
   box: ({ name, counts }: { readonly name: string; readonly counts: string }): string => `${name}: ${counts}.`,
   apart: 'All separate, spread out evenly.',
   whole: 'Each molecule stays whole.',

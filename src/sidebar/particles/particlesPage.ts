@@ -5,10 +5,13 @@ import { problemNotice } from '../page/notice.ts';
 import { waiting } from '../page/waiting.ts';
 import type { OpenedPage } from '../pages/openedPage.ts';
 import { texts } from '../texts.ts';
+import { pictureAsked } from './aboutPicture.ts';
 import { pictureOf } from './pictureOf.ts';
+import { stepChoice, stepsOf } from './stepChoice.ts';
 
-/** The picture of particles to project. `key` is that of a team, or empty for the numbers that the plan starts from. */
-export function particlesPage(key: string): OpenedPage {
+/** The picture of particles to project; `about` says whose and of which dilution, see `aboutPicture`. */
+export function particlesPage(about: string): OpenedPage {
+  const asked = pictureAsked(about);
   const { particles } = texts;
   const status = element('p', { class: 'waiting', role: 'status' });
   const content = element('div', {});
@@ -23,14 +26,22 @@ export function particlesPage(key: string): OpenedPage {
       );
       return;
     }
-    const team = outcome.value.teams.find((one) => one.key === key);
+    const numbers = outcome.value;
+    const team = numbers.teams.find((one) => one.key === asked.key);
+    const steps = stepsOf(numbers.activity);
+    const drawn = element('div', {});
+    const draw = (step: number) =>
+      drawn.replaceChildren(...pictureOf(numbers, { givens: team?.givens ?? numbers.typical, step }));
+    const first = Math.min(asked.step, steps);
+    draw(first);
     content.replaceChildren(
       element(
         'p',
         { class: 'clock' },
         team === undefined ? particles.typical : particles.numbersOf(team.team, team.className),
       ),
-      ...pictureOf(outcome.value, team?.givens ?? outcome.value.typical),
+      ...stepChoice({ steps, step: first, chosen: draw }),
+      drawn,
     );
   }
 

@@ -7,7 +7,9 @@ import { problemNotice } from '../page/notice.ts';
 import type { View } from '../page/view.ts';
 import { waiting } from '../page/waiting.ts';
 import { texts } from '../texts.ts';
+import { aboutPicture } from './aboutPicture.ts';
 import { pictureOf } from './pictureOf.ts';
+import { stepChoice, stepsOf } from './stepChoice.ts';
 
 /** Particles before and after: of one team's own numbers, or of those that the plan starts from. */
 export function particlesView(): View {
@@ -28,6 +30,7 @@ export function particlesView(): View {
     said,
   );
   let key = '';
+  let step = 1;
   let numbers: NumbersView | undefined;
 
   async function read(): Promise<void> {
@@ -41,6 +44,7 @@ export function particlesView(): View {
     }
     numbers = outcome.value;
     if (!numbers.teams.some((team) => team.key === key)) key = '';
+    step = Math.min(step, stepsOf(numbers.activity));
     frame(numbers);
   }
 
@@ -63,6 +67,14 @@ export function particlesView(): View {
     });
     pick.replaceChildren(
       field({ id: 'particles-team', label: particles.pick, hint: particles.pickHint, control: select }).root,
+      ...stepChoice({
+        steps: stepsOf(of.activity),
+        step,
+        chosen: (picked) => {
+          step = picked;
+          draw(of);
+        },
+      }),
       element(
         'div',
         { class: 'actions' },
@@ -74,11 +86,11 @@ export function particlesView(): View {
 
   function draw(of: NumbersView): void {
     const givens = of.teams.find((team) => team.key === key)?.givens ?? of.typical;
-    content.replaceChildren(...pictureOf(of, givens));
+    content.replaceChildren(...pictureOf(of, { givens, step }));
   }
 
   async function project(): Promise<void> {
-    const outcome = await callHost('openPage', 'particles', key);
+    const outcome = await callHost('openPage', 'particles', aboutPicture({ key, step }));
     said.textContent = outcome.ok ? '' : outcome.problem.message;
   }
 

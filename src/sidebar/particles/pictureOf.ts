@@ -12,11 +12,11 @@ import { questionSection } from './questionSection.ts';
 /** Picture and questions for one team's numbers, or the reason why there is no picture. */
 export function pictureOf(
   { activity: id, decimalMark }: Pick<NumbersView, 'activity' | 'decimalMark'>,
-  givens: Readonly<Record<string, string>>,
+  { givens, step }: { readonly givens: Readonly<Record<string, string>>; readonly step: number },
 ): readonly HTMLElement[] {
   const activity = activityById(id);
   if (activity === undefined) return [reason(texts.particles.noActivity)];
-  const solutions = readSolutions({ activity, givens, decimalMark });
+  const solutions = readSolutions({ activity, givens, decimalMark, step });
   if (!solutions.ok) return [reason(errorText(solutions.error))];
   const picture = particlePicture(solutions.value);
   if (!picture.ok) return [reason(errorText(picture.error))];

@@ -1,0 +1,6 @@
+import type { Activity } from '../activity.ts';
+import { dilutionsIn } from '../dilutionsIn.ts';
+
+/** How many pictures an activity gives: one for each dilution of a row of flasks, one for any other. */
+export const picturedSteps = (activity: Pick<Activity, 'numbers' | 'steps'>): number =>
+  activity.numbers.serial ? Math.max(1, dilutionsIn(activity)) : 1;

@@ -1,0 +1,34 @@
+import { activityById } from '../../lab/activities.ts';
+import { picturedSteps } from '../../lab/particles/picturedSteps.ts';
+import { choice } from '../page/choice.ts';
+import { field } from '../page/field.ts';
+import { texts } from '../texts.ts';
+
+/** How many pictures the activity of a lesson gives; 1 where nobody knows its name. */
+export const stepsOf = (activityId: string): number => {
+  const activity = activityById(activityId);
+  return activity === undefined ? 1 : picturedSteps(activity);
+};
+
+/** Which dilution of a row of flasks is drawn; nothing to choose where there is one. */
+export function stepChoice({
+  steps,
+  step,
+  chosen,
+}: {
+  readonly steps: number;
+  readonly step: number;
+  readonly chosen: (step: number) => void;
+}): readonly HTMLElement[] {
+  if (steps < 2) return [];
+  const { particles } = texts;
+  const select = choice(
+    Array.from({ length: steps }, (_, index) => ({
+      value: String(index + 1),
+      label: index === 0 ? particles.firstStep : particles.laterStep(index + 1),
+    })),
+    String(step),
+  );
+  select.addEventListener('change', () => chosen(Number(select.value)));
+  return [field({ id: 'particles-step', label: particles.pickStep, control: select }).root];
+}
