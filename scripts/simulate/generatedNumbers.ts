@@ -15,7 +15,7 @@ import { count, findSlips, randomNumber, type Share, type SlipShare, share, slip
 import { placeOf, typedTo } from './typing.ts';
 
 /** A slip that takes a number of another row or of another part of the lesson. */
-export interface ActivitySlipShare {
+interface ActivitySlipShare {
   readonly id: SlipId;
   readonly named: Share;
   readonly alone: Share;
@@ -138,7 +138,7 @@ function findActivitySlips(
     for (const [id, entry] of wrong) {
       const line = lineFor(lines, id);
       const found = row(entry);
-      if (!found || found.status !== 'not yet') {
+      if (found?.status !== 'not yet') {
         line.hidden += 1;
         continue;
       }
