@@ -119,15 +119,18 @@ describe('cautions of what is handled', () => {
     { formula: 'NH3', stock: '2.00', codes: ['H315', 'H318'], signal: 'Danger' },
     { formula: 'AgNO3', stock: '0.100', codes: ['H315', 'H319'], signal: 'Warning' },
     { formula: 'CoCl2·6H2O', stock: '0.100', codes: ['H350i', 'H360F'], signal: 'Danger' },
-  ])('are those of $stock mol/L $formula where a stock is diluted', ({ formula, stock, codes, signal }) => {
-    for (const id of ['dilution', 'serial dilution']) {
-      const words = readIn(id, { formula, 'stock molarity': stock });
-      expect(codesIn(words)).toEqual(codes);
-      expect(words.split('\n')[0]).toMatch(new RegExp(`, ${stock} mol/L: ${signal}$`));
-      expect(words).not.toContain(', solid:');
-      expect(words).toMatch(deferring);
-    }
-  });
+  ])(
+    'are those of $stock mol/L $formula where a stock is diluted, or a portion of it weighed',
+    ({ formula, stock, codes, signal }) => {
+      for (const id of ['dilution', 'serial dilution', 'measured density']) {
+        const words = readIn(id, { formula, [id === 'measured density' ? 'molarity' : 'stock molarity']: stock });
+        expect(codesIn(words)).toEqual(codes);
+        expect(words.split('\n')[0]).toMatch(new RegExp(`, ${stock} mol/L: ${signal}$`));
+        expect(words).not.toContain(', solid:');
+        expect(words).toMatch(deferring);
+      }
+    },
+  );
 
   it('has a published limit beside each strength of that table', () => {
     const limits = readCsv('tests/published/hazard-limits.csv');

@@ -52,7 +52,7 @@ export const measuredDensity = (): Activity => ({
     },
   },
   steps: [
-    cautionsRead({ aim, substance: { formula: 'formula' } }),
+    cautionsRead({ aim, substance: { formula: 'formula', molarity: 'molarity' } }),
     molarMassStep(),
     ordered({ id: 'procedure', title: 'How to weigh a portion', procedure: 'weighed portion', period: 1 }),
     measured({
