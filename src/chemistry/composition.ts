@@ -1,6 +1,6 @@
 import { type Result, success } from '../errors/result.ts';
 import type { Formula } from './formula.ts';
-import { atomicMass, molarMass } from './molarMass.ts';
+import { atomicMass } from './molarMass.ts';
 
 /** What one element adds to a formula unit. */
 export interface ElementShare {
@@ -15,14 +15,12 @@ export interface ElementShare {
 
 /** Elements of a formula in the order of first appearance. Fails with `atomic-weight-none`. */
 export function composition(formula: Formula): Result<readonly ElementShare[]> {
-  const whole = molarMass(formula);
-  if (!whole.ok) return whole;
-  const shares: ElementShare[] = [];
+  const masses: Omit<ElementShare, 'percent'>[] = [];
   for (const { element, count } of formula.atoms) {
     const one = atomicMass(element);
     if (!one.ok) return one;
-    const mass = count * one.value;
-    shares.push({ element, atoms: count, mass, percent: (100 * mass) / whole.value });
+    masses.push({ element, atoms: count, mass: count * one.value });
   }
-  return success(shares);
+  const whole = masses.reduce((sum, { mass }) => sum + mass, 0);
+  return success(masses.map((share) => ({ ...share, percent: (100 * share.mass) / whole })));
 }

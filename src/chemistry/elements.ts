@@ -19,7 +19,7 @@ export function elements(): ReadonlyMap<string, Element> {
       .trim()
       .split('\n')
       .map((line, index) => {
-        const [symbol = '', name = '', weight = ''] = line.split(' ');
+        const [symbol, name, weight] = line.split(' ') as [string, string, string];
         const isStable = !weight.startsWith('~');
         const element: Element = {
           symbol,

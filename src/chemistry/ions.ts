@@ -83,12 +83,11 @@ const lowered = (body: string): string => body.replace(/\d/g, (digit) => '₀₁
 const ionText = ({ body, charge }: ListedIon): string =>
   `${body.includes('(CN)') || body.includes('(OH)') ? `[${lowered(body)}]` : lowered(body)}${raised(charge)}`;
 
-/** What is left of some atoms when an ion is taken out so many times; undefined where there is too little. */
-function without(counts: Counts, atoms: Formula['atoms'], times: number): Map<string, number> | undefined {
+/** What is left of some atoms when an ion is taken out so many times; below zero where there is too little. */
+function without(counts: Counts, atoms: Formula['atoms'], times: number): Map<string, number> {
   const left = new Map(counts);
   for (const { element, count } of atoms) {
     const rest = (left.get(element) ?? 0) - count * times;
-    if (rest < 0) return undefined;
     if (rest === 0) left.delete(element);
     else left.set(element, rest);
   }
@@ -135,12 +134,12 @@ function cationsFor(counts: Counts, charge: number, mayHoldAmmonium: boolean): r
     if (!ion || (symbol === 'NH4' && !mayHoldAmmonium)) return undefined;
     const count = nitrogen ?? counts.get('H') ?? 0;
     const left = without(counts, ion.atoms, count);
-    return left?.size === 0 && count === charge ? [{ ion, count }] : undefined;
+    return left.size === 0 && count === charge ? [{ ion, count }] : undefined;
   }
   const count = counts.get(next) ?? 0;
   for (const ion of ionLists().cations.filter(({ body }) => body === next)) {
     const left = without(counts, ion.atoms, count);
-    const rest = left && cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
+    const rest = cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
     if (rest) return [{ ion, count }, ...rest];
   }
   return undefined;
@@ -153,7 +152,7 @@ function takenApart(formula: Formula): { readonly cations: readonly Share[]; rea
   for (const ion of ionLists().anions) {
     for (const count of possibleCounts(counts, ion.atoms)) {
       const left = without(counts, ion.atoms, count);
-      const cations = left && cationsFor(left, -ion.charge * count, mayHoldAmmonium);
+      const cations = cationsFor(left, -ion.charge * count, mayHoldAmmonium);
       const hasHydrogen = cations?.some(({ ion: { body } }) => body === 'H') === true;
       // An acid salt is never hydrogen ions beside a metal: those hydrogens belong to the anion. A strong acid is taken
       // apart to its last hydrogen; the second step is noted.

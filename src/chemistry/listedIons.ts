@@ -18,7 +18,12 @@ export interface ListedIon {
 
 const read = (list: string): ListedIon[] =>
   list.split(' ').map((written) => {
-    const [, body = '', digits, sign] = /^(.*?)(?:\^(\d))?([+-])$/.exec(written) ?? [];
+    const [, body, digits, sign] = /^(.*?)(?:\^(\d))?([+-])$/.exec(written) as unknown as [
+      string,
+      string,
+      string?,
+      string?,
+    ];
     return { body, charge: Number(digits ?? 1) * (sign === '-' ? -1 : 1) };
   });
 

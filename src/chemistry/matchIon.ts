@@ -16,7 +16,7 @@ const sameAtoms = (one: Formula['atoms'], other: Formula['atoms']): boolean =>
  */
 export function matchIon(text: string, present: readonly IonCount[]): Result<IonCount> {
   for (const { base, charge } of splitCharge(text.trim())) {
-    const read = readFormula(base, 'ion');
+    const read = readFormula(base);
     const ion = read.ok ? assembled({ ...read.value, charge }) : undefined;
     const found = ion && present.find((one) => one.charge === charge && sameAtoms(one.atoms, ion.atoms));
     if (found) return success(found);

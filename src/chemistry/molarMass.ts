@@ -1,7 +1,7 @@
 import { failure, type Result, success } from '../errors/result.ts';
 import { finite } from '../measurement/finite.ts';
 import { type GramsPerMole, gramsPerMole } from '../measurement/quantity.ts';
-import { elementOf, elements, relativeMass } from './elements.ts';
+import { elements, relativeMass } from './elements.ts';
 import type { Formula } from './formula.ts';
 
 /**
@@ -12,15 +12,15 @@ import type { Formula } from './formula.ts';
 export function atomicMass(label: string): Result<number> {
   const mass = relativeMass(label);
   if (mass !== undefined) return success(mass);
-  const symbol = elementOf(label);
-  const element = elements().get(symbol);
+  // An isotope has a mass, so this label is the symbol of an element.
+  const element = elements().get(label);
   return failure({
     code: 'atomic-weight-none',
     argument: 'formula',
     expected: 'elements with a standard atomic weight',
-    received: `${symbol} (${element?.name ?? symbol}), which has no stable isotope and so no usual mixture in nature`,
-    advice: `Name the isotope you mean; the longest-lived is [${element?.longestLived ?? '?'}${symbol}].`,
-    brief: symbol,
+    received: `${label} (${element?.name}), which has no stable isotope and so no usual mixture in nature`,
+    advice: `Name the isotope you mean; the longest-lived is [${element?.longestLived}${label}].`,
+    brief: label,
   });
 }
 

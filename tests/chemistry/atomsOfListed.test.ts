@@ -21,6 +21,9 @@ describe('atoms of listed formulas', () => {
       });
     }
   });
+  it('are counted in brackets with and without a number', () => {
+    expect([atomsOfListed('Na(OH)'), atomsOfListed('Al(CH3)12')]).toEqual([atomsRead('NaOH'), atomsRead('AlC12H36')]);
+  });
   it.each(['Ca((OH)2)2', 'CuSO4·5H2O', 'nacl', 'Na+'])('%s is no plain formula', (body) => {
     expect(() => atomsOfListed(body)).toThrow(body);
   });

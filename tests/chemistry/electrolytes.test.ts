@@ -19,6 +19,12 @@ describe('salts in water', () => {
   it.each(hardlyDissolve.split(' '))('less than 1 g of %s dissolves in 100 g', (formula) => {
     expect(ions(succeeded(readFormula(formula)))).toMatchObject({ ok: false, error: { code: 'ions-sparingly' } });
   });
+  it.each(['Li2S', '(NH4)2S', 'MgS', 'CaS', 'SrS', 'BaS'])(
+    '%s is among the sulfides that water takes up [groups 1 and 2, textbooks]',
+    (formula) => {
+      expect(ions(succeeded(readFormula(formula)))).toMatchObject({ ok: true });
+    },
+  );
   it('tells the charges of a metal apart, where its salts differ', () => {
     const chloride = (cationCharge: number) => isSparinglySoluble({ cation: 'Cu', cationCharge, anion: 'Cl' });
     expect([chloride(1), chloride(2)]).toEqual([true, false]);

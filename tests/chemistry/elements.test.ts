@@ -51,6 +51,7 @@ describe('composition', () => {
       '⚠ Tc: no atomic weight',
     ];
     const formula = read('NaTcO4');
+    expect(molarMass(formula)).toMatchObject({ error: { argument: 'formula' } });
     expect(messagesOf(molarMass(formula))).toEqual(messages);
     expect(messagesOf(composition(formula))).toEqual(messages);
     expect(messagesOf(elementPercent(formula, 'Na'))).toEqual(messages);
@@ -89,7 +90,9 @@ describe('elementPercent', () => {
       '⚠ formula expected',
     ],
   ])('refuses “%s” for iron(III) oxide, saying why', (element, message, short) => {
-    expect(messagesOf(elementPercent(read('Fe2O3'), element))).toEqual([message, short]);
+    const found = elementPercent(read('Fe2O3'), element);
+    expect(messagesOf(found)).toEqual([message, short]);
+    expect(found).toMatchObject({ error: { argument: 'element' } });
   });
   it('lists each element of a formula once, its isotopes with it', () => {
     expect(elementPercent(read('CH3CH2D'), 'O')).toMatchObject({ error: { expected: 'one of C, H' } });

@@ -111,7 +111,8 @@ describe('isListedIon', () => {
     ['SO4', 2, false],
     ['[SO4', -2, false],
     ['SO4]', -2, false],
-    ['X[SO4]', -2, false],
+    ['S[O4]', -2, false],
+    ['[S]O4', -2, false],
     ['[SO4]2', -2, false],
     ['Xe', 1, false],
   ])('%s with charge %d: %s', (body, charge, wanted) => {
