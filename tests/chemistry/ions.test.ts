@@ -118,7 +118,7 @@ describe('ions', () => {
       },
     ]);
   });
-  it.each(['CH3COOH', 'NH3', 'HF', 'H3PO4', 'C6H8O7', 'C6H8O7·H2O', 'H2C2O4·2H2O', 'H3BO3', 'HCOOH'])(
+  it.each(['CH3COOH', 'NH3', 'HF', 'H3PO4', 'C6H8O7', 'C6H8O7·H2O', 'H2C2O4·2H2O', 'H3BO3', 'HCOOH', 'HN3', 'H2SeO3'])(
     'refuses %s as weak',
     (formula) => {
       expect(textOf(formula)).toBe('ions-weak');
