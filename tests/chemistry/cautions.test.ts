@@ -317,6 +317,7 @@ describe('cautions', () => {
   ])('tells how to dilute or dissolve only acids and strong bases that burn, not %s', (formula, at) => {
     const advice = linesOf(of(formula, at)).map(([, words]) => words);
     expect(advice).not.toContain('');
+    expect(linesOf(of('AgNO3')).filter(([text]) => text === '')).toEqual([deferring]);
     expect(advice).not.toContain(adviceTexts.acidToWater);
     expect(advice).not.toContain(adviceTexts.heatOfSolution);
   });
