@@ -5,7 +5,7 @@ var Labrow = (() => {
   // What is in backticks is source in readable form, compiled when it is first used: the host loads this file at every
   // call of a cell function, and a call needs few of the parts. What others build on comes first.
   const sources = {
-// Part base: errors/result, measurement/finite, measurement/quantity, chemistry/elementTable.generated, chemistry/elements, chemistry/molarMass and 44 more
+// Part base: errors/result, measurement/finite, measurement/quantity, chemistry/elementTable.generated, chemistry/elements, chemistry/molarMass and 47 more
 "base"() {
   return `
 // src/errors/result.ts
@@ -160,7 +160,7 @@ var bySymbol;
 function elements() {
   bySymbol != null ? bySymbol : bySymbol = new Map(
     elementTable.trim().split("\\n").map((line, index) => {
-      const [symbol = "", name = "", weight = ""] = line.split(" ");
+      const [symbol, name, weight] = line.split(" ");
       const isStable = !weight.startsWith("~");
       const element = {
         symbol,
@@ -193,18 +193,16 @@ function relativeMass(label) {
 
 // src/chemistry/molarMass.ts
 function atomicMass(label) {
-  var _a, _b;
   const mass = relativeMass(label);
   if (mass !== void 0) return success(mass);
-  const symbol = elementOf(label);
-  const element = elements().get(symbol);
+  const element = elements().get(label);
   return failure({
     code: "atomic-weight-none",
     argument: "formula",
     expected: "elements with a standard atomic weight",
-    received: \`\${symbol} (\${(_a = element == null ? void 0 : element.name) != null ? _a : symbol}), which has no stable isotope and so no usual mixture in nature\`,
-    advice: \`Name the isotope you mean; the longest-lived is [\${(_b = element == null ? void 0 : element.longestLived) != null ? _b : "?"}\${symbol}].\`,
-    brief: symbol
+    received: \`\${label} (\${element == null ? void 0 : element.name}), which has no stable isotope and so no usual mixture in nature\`,
+    advice: \`Name the isotope you mean; the longest-lived is [\${element == null ? void 0 : element.longestLived}\${label}].\`,
+    brief: label
   });
 }
 function molarMass({ atoms }) {
@@ -219,16 +217,14 @@ function molarMass({ atoms }) {
 
 // src/chemistry/composition.ts
 function composition(formula) {
-  const whole = molarMass(formula);
-  if (!whole.ok) return whole;
-  const shares = [];
+  const masses = [];
   for (const { element, count } of formula.atoms) {
     const one = atomicMass(element);
     if (!one.ok) return one;
-    const mass = count * one.value;
-    shares.push({ element, atoms: count, mass, percent: 100 * mass / whole.value });
+    masses.push({ element, atoms: count, mass: count * one.value });
   }
-  return success(shares);
+  const whole = masses.reduce((sum, { mass }) => sum + mass, 0);
+  return success(masses.map((share) => ({ ...share, percent: 100 * share.mass / whole })));
 }
 
 // src/errors/quoted.ts
@@ -277,6 +273,18 @@ function belowZero(...numbers) {
   };
 }
 
+// src/chemistry/density.ts
+function density({
+  mass,
+  volume
+}) {
+  const error = notAboveZero(
+    { value: mass, argument: "mass", unit: "g" },
+    { value: volume, argument: "volume", unit: "mL" }
+  );
+  return error ? failure(error) : finite(gramsPerMillilitre(mass / volume), "mass");
+}
+
 // src/chemistry/dilution.ts
 function dilutionError({ stock, target }) {
   const error = notAboveZero(
@@ -304,7 +312,7 @@ function stockVolume({ stock, target, finalVolume }) {
 // src/chemistry/diluentVolume.ts
 function diluentVolume(dilution) {
   const stock = stockVolume(dilution);
-  return stock.ok ? finite(millilitres(dilution.finalVolume - stock.value), "target_volume") : stock;
+  return stock.ok ? success(millilitres(dilution.finalVolume - stock.value)) : stock;
 }
 
 // src/chemistry/portionError.ts
@@ -376,25 +384,21 @@ var schoolElements = new Set(
 );
 function likelySpellings(text) {
   var _a;
-  const letters = text.replace(/[^A-Za-z]/g, "");
-  if (letters.length === 0 || letters.length > lettersMax) return [];
-  const known2 = elements();
-  const from = Array.from({ length: text.length + 1 }, () => []);
+  if (text.replace(/[^A-Za-z]/g, "").length > lettersMax) return [];
+  const from = [];
   from[text.length] = [""];
   for (let place = text.length - 1; place >= 0; place -= 1) {
     const letter = text.charAt(place);
     const found = [];
-    const add = (symbol, length) => {
+    const add = (written) => {
       var _a2;
-      for (const rest of (_a2 = from[place + length]) != null ? _a2 : []) found.push(symbol + rest);
+      for (const rest of (_a2 = from[place + written.length]) != null ? _a2 : []) found.push(written + rest);
     };
-    if (!/[A-Za-z]/.test(letter)) add(letter, 1);
+    if (!/[A-Za-z]/.test(letter)) add(letter);
     else {
-      const next = text.charAt(place + 1);
-      const two = letter.toUpperCase() + next.toLowerCase();
-      if (/[A-Za-z]/.test(next) && known2.has(two) && schoolElements.has(two)) add(two, 2);
       const one = letter.toUpperCase();
-      if (known2.has(one) && schoolElements.has(one)) add(one, 1);
+      const two = one + text.charAt(place + 1).toLowerCase();
+      for (const symbol of /* @__PURE__ */ new Set([two, one])) if (schoolElements.has(symbol)) add(symbol);
     }
     from[place] = found.slice(0, offersMax + 1);
   }
@@ -406,8 +410,7 @@ function likelySpellings(text) {
 var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Zn^2+ Cd^2+ Fe^2+ Fe^3+ Co^2+ Co^3+ Ni^2+ Cu^2+ Mn^2+ Cr^2+ Cr^3+ Al^3+ Ga^3+ Sc^3+ Bi^3+ La^3+ Ce^3+ Ce^4+ Sn^2+ Sn^4+ Pb^2+ Hg^2+ Pd^2+ Pt^2+ Au^3+ V^2+ V^3+ Ti^3+ Th^4+ H3O+";
 var anionList = "F- Cl- Br- I- OH- NO3- NO2- ClO- ClO2- ClO3- ClO4- BrO- BrO3- IO3- IO4- MnO4- CN- SCN- HCO3- HSO4- HSO3- HS- H2PO4- CH3COO- HCOO- HC8H4O4- HC2O4- S2O3^2- SO4^2- SO3^2- S^2- CO3^2- CrO4^2- Cr2O7^2- MnO4^2- HPO4^2- C2O4^2- S2O8^2- S4O6^2- SiO3^2- B4O7^2- O^2- O2^2- PO4^3- PO3^3- AsO4^3- BO3^3- C6H5O7^3- Fe(CN)6^3- Fe(CN)6^4- N3- HO2- C6H5COO- C4H4O6^2- HC4H4O6- C2H5COO- BF4- MoO4^2- WO4^2- VO3- SeO4^2- SeO3^2- B(OH)4- Al(OH)4-";
 var read = (list) => list.split(" ").map((written) => {
-  var _a;
-  const [, body = "", digits, sign] = (_a = /^(.*?)(?:\\^(\\d))?([+-])$/.exec(written)) != null ? _a : [];
+  const [, body, digits, sign] = /^(.*?)(?:\\^(\\d))?([+-])$/.exec(written);
   return { body, charge: Number(digits != null ? digits : 1) * (sign === "-" ? -1 : 1) };
 });
 var cations;
@@ -417,23 +420,74 @@ var listedAnions = () => anions != null ? anions : anions = read(anionList);
 var isListedIon = ({ body, charge }) => [...listedCations(), ...listedAnions()].some((ion) => ion.charge === charge && sameBody(ion.body, body));
 var sameBody = (one, other) => one === other.replace(/^\\[(.*)\\]$/, "$1");
 
+// src/chemistry/straightLine.ts
+function notALine({
+  lighterPercent,
+  lighterDensity,
+  heavierPercent,
+  heavierDensity
+}) {
+  const error = notAboveZero(
+    { value: lighterDensity, argument: "lighter_density", unit: "g/mL" },
+    { value: heavierDensity, argument: "heavier_density", unit: "g/mL" }
+  );
+  if (error) return error;
+  for (const [value, argument] of [
+    [lighterPercent, "lighter_percent"],
+    [heavierPercent, "heavier_percent"]
+  ]) {
+    if (!(value >= 0 && value <= 100)) {
+      return {
+        code: "percent-of-line",
+        argument,
+        expected: "from 0 % to 100 %",
+        received: \`\${quoted(value)} %\`,
+        advice: "Copy it once more from the table of densities."
+      };
+    }
+  }
+  if (lighterDensity !== heavierDensity && lighterPercent !== heavierPercent) return void 0;
+  const isDensity = lighterDensity === heavierDensity;
+  return {
+    code: "lines-alike",
+    argument: isDensity ? "heavier_density" : "heavier_percent",
+    expected: "another value than that of the lighter line",
+    received: isDensity ? \`\${quoted(heavierDensity)} g/mL\` : \`\${quoted(heavierPercent)} %\`,
+    advice: "Take two different lines of the table."
+  };
+}
+
+// src/chemistry/massPercentOfDensity.ts
+function massPercentOfDensity({
+  density: density2,
+  ...line
+}) {
+  var _a;
+  const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: density2, argument: "density", unit: "g/mL" });
+  if (error) return failure(error);
+  const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
+  const share = (density2 - lighterDensity) / (heavierDensity - lighterDensity);
+  const found = lighterPercent + share * (heavierPercent - lighterPercent);
+  if (found >= 0 && found <= 100) return success(percent(found));
+  return failure({
+    code: "percent-beyond-line",
+    argument: "density",
+    expected: "a density near those of the two lines",
+    received: \`\${quoted(density2)} g/mL\`,
+    advice: "On their straight line that would be less than nothing or more than the whole: look at the mass and the volume."
+  });
+}
+
 // src/measurement/cellValue.ts
 var isBlank = (value) => value === void 0 || value === null || typeof value === "string" && value.trim() === "";
 
 // src/chemistry/splitCharge.ts
-var superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 var signOf = (mark) => /[+＋⁺]/.test(mark) ? 1 : -1;
-var size = (digits) => {
-  const plain = Array.from(digits != null ? digits : "", (mark) => {
-    const place = superscripts.indexOf(mark);
-    return place < 0 ? mark : String(place);
-  }).join("");
-  return plain === "" ? 1 : Number(plain);
-};
+var size = (digits = "") => Number(digits.normalize("NFKC") || 1);
 var tailLength = 14;
 var clearShapes = [
-  { shape: /\\s*\\^\\s*[({]?\\s*(\\d{0,2})\\s*([+＋−–-])\\s*[)}]?$/, size: 1, sign: 2 },
-  { shape: /\\s*\\^\\s*[({]?\\s*([+＋−–-])\\s*(\\d{1,2})\\s*[)}]?$/, size: 2, sign: 1 },
+  { shape: /\\^\\s*[({]?\\s*(\\d{0,2})\\s*([+＋−–-])\\s*[)}]?$/, size: 1, sign: 2 },
+  { shape: /\\^\\s*[({]?\\s*([+＋−–-])\\s*(\\d{1,2})\\s*[)}]?$/, size: 2, sign: 1 },
   { shape: /\\((\\d{0,2})([+＋−–-])\\)$/, size: 1, sign: 2 },
   { shape: /\\(([+＋−–-])(\\d{1,2})\\)$/, size: 2, sign: 1 },
   { shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 },
@@ -444,30 +498,25 @@ var clearShapes = [
 function splitCharge(text) {
   var _a;
   const tail = text.slice(-tailLength);
-  const head = text.slice(0, text.length - tail.length);
+  const before = (end) => text.slice(0, text.length - end.length);
   for (const { shape, size: sizeAt, sign: signAt } of clearShapes) {
     const match = shape.exec(tail);
     if (match) {
-      return [
-        {
-          base: head + tail.slice(0, match.index).trimEnd(),
-          charge: size(match[sizeAt]) * signOf((_a = match[signAt]) != null ? _a : "")
-        }
-      ];
+      return [{ base: before(match[0]).trimEnd(), charge: size(match[sizeAt]) * signOf((_a = match[signAt]) != null ? _a : "") }];
     }
   }
   const bare = /(\\d*)([+＋]+|[−–-]+)$/.exec(tail);
   if (!bare) return [{ base: text, charge: 0 }];
   const [whole, digits = "", signs = ""] = bare;
-  const body = text.slice(0, text.length - whole.length);
+  const body = before(whole);
   const sign = signOf(signs);
-  if (digits === "" || signs.length > 1) return [{ base: body + digits, charge: sign * signs.length }];
+  if (signs.length > 1) return [{ base: body + digits, charge: sign * signs.length }];
   const asSubscript = { base: body + digits, charge: sign };
   const asCharge = { base: body + digits.slice(0, -1), charge: sign * Number(digits.slice(-1)) };
   if (asCharge.charge === 0) return [asSubscript];
   if (!/^[A-Z][a-z]?$/.test(body.trim())) {
-    for (const reading of [asSubscript, asCharge]) {
-      if (isListedIon({ body: reading.base.replace(/\\s/g, ""), charge: reading.charge })) return [reading];
+    for (const reading2 of [asSubscript, asCharge]) {
+      if (isListedIon({ body: reading2.base.replace(/\\s/g, ""), charge: reading2.charge })) return [reading2];
     }
   }
   return [asCharge, asSubscript];
@@ -484,8 +533,10 @@ var numberMax = 99999;
 var opening = "([{";
 var closing = ")]}";
 var separators = "·•*.∙⋅‧・";
-var subscripts = "₀₁₂₃₄₅₆₇₈₉";
-var superscripts2 = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+var digit = /[0-9₀-₉]/;
+var raisedDigit = /[⁰¹²³⁴⁵⁶⁷⁸⁹]/;
+var heavyHydrogen = { D: "[2H]", T: "[3H]" };
+var capitalsExpected = "a formula with capital letters where symbols begin";
 var fractions = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
 var Stop = class {
   constructor(error) {
@@ -507,7 +558,7 @@ var FormulaReader = class {
     this.argument = argument;
   }
   read() {
-    if (/^\\s*\\d/.test(this.text)) this.stopAtCoefficient();
+    if (/^\\d/.test(this.text)) this.stopAtCoefficient();
     while (this.place < this.end) this.readOne();
     const unclosed = this.open[this.open.length - 1];
     if (unclosed) {
@@ -542,83 +593,75 @@ var FormulaReader = class {
     });
   }
   readOne() {
-    var _a;
     const mark = this.text.charAt(this.place);
     if (/\\s/.test(mark)) this.place += 1;
     else if (/[A-Z]/.test(mark)) this.readSymbol(void 0, this.place);
     else if (mark === "[" && /\\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
-    else if (superscripts2.includes(mark)) this.readRaisedNumber();
+    else if (raisedDigit.test(mark)) this.readRaisedNumber();
     else if (opening.includes(mark)) this.openBracket(mark);
     else if (closing.includes(mark)) this.closeBracket(mark);
     else if (separators.includes(mark)) this.separate(mark);
-    else if (this.isDigit(mark)) this.readNumberAfter();
+    else if (digit.test(mark)) this.stopAtNumber(this.place);
     else if (/[a-z]/.test(mark)) this.stopAtCase(this.place);
     else {
+      const [character = mark] = this.text.slice(this.place);
       this.stop({
         code: "formula-character",
         at: this.place,
         expected: \`symbols, numbers and brackets at \${this.where(this.place)}\`,
-        received: quoted((_a = Array.from(this.text.slice(this.place))[0]) != null ? _a : mark),
+        received: quoted(character),
         advice: "Type a formula such as KBr or CuSO4·5H2O."
       });
     }
   }
-  isDigit(mark) {
-    return mark >= "0" && mark <= "9" || mark !== "" && subscripts.includes(mark);
-  }
-  digitsHere(alphabet) {
-    let digits = "";
-    while (this.place < this.end) {
-      const mark = this.text.charAt(this.place);
-      const lowered = (alphabet != null ? alphabet : subscripts).indexOf(mark);
-      if (lowered >= 0) digits += lowered;
-      else if (alphabet === void 0 && mark >= "0" && mark <= "9") digits += mark;
-      else break;
-      this.place += 1;
-    }
-    return digits;
+  /** The digits from here on, as plain ones. */
+  digitsHere(shape) {
+    const from = this.place;
+    while (this.place < this.end && shape.test(this.text.charAt(this.place))) this.place += 1;
+    return this.text.slice(from, this.place).normalize("NFKC");
   }
   /** A whole number that counts, from 1. */
-  countFrom(digits, at) {
-    if (digits.startsWith("0")) {
+  countFrom(written, at) {
+    if (written.startsWith("0")) {
       this.stop({
         code: "subscript-zero",
         at,
         expected: \`a whole number from 1 at \${this.where(at)}\`,
-        received: quoted(digits),
+        received: quoted(written),
         advice: "Leave out what is not there; did you mean the letter O?"
       });
     }
-    if (digits.length > String(numberMax).length) {
+    if (written.length > String(numberMax).length) {
       this.stop({
         code: "subscript-too-large",
         at,
         expected: \`a number up to \${numberMax} at \${this.where(at)}\`,
-        received: quoted(digits),
+        received: quoted(written),
         advice: "Check the number of atoms."
       });
     }
-    return Number(digits);
+    return Number(written);
+  }
+  passSpaces() {
+    while (/\\s/.test(this.text.charAt(this.place))) this.place += 1;
   }
   /** The number after a symbol or a bracket; 1 where none is written. */
   countAfter() {
-    while (this.place < this.end && /\\s/.test(this.text.charAt(this.place))) this.place += 1;
+    this.passSpaces();
     const at = this.place;
-    const digits = this.digitsHere();
-    return digits === "" ? 1 : this.countFrom(digits, at);
+    const written = this.digitsHere(digit);
+    return written === "" ? 1 : this.countFrom(written, at);
   }
   readSymbol(massNumber, at) {
     let symbol = this.text.charAt(this.place);
     let next = this.place + 1;
-    while (next < this.end && /[a-z]/.test(this.text.charAt(next))) {
+    while (/[a-z]/.test(this.text.charAt(next))) {
       symbol += this.text.charAt(next);
       next += 1;
     }
-    const hydrogen = massNumber === void 0 ? { D: "[2H]", T: "[3H]" }[symbol] : void 0;
-    if (hydrogen === void 0 && !elements().has(symbol)) this.stopAtSymbol(symbol);
+    const label = massNumber === void 0 ? this.plainLabel(symbol) : this.isotope(symbol, massNumber, at);
     this.place = next;
-    const label = hydrogen != null ? hydrogen : massNumber === void 0 ? symbol : this.isotope(symbol, massNumber, at);
-    if (massNumber !== void 0 && this.text.charAt(at) === "[") {
+    if (this.text.charAt(at) === "[") {
       if (this.text.charAt(this.place) !== "]") {
         this.stop({
           code: "isotope-shape",
@@ -632,9 +675,14 @@ var FormulaReader = class {
     }
     this.parts.push({ kind: "element", element: label, count: this.countAfter() });
   }
+  plainLabel(symbol) {
+    var _a, _b;
+    const label = (_b = heavyHydrogen[symbol]) != null ? _b : (_a = elements().get(symbol)) == null ? void 0 : _a.symbol;
+    return label != null ? label : this.stopAtSymbol(symbol);
+  }
   isotope(symbol, massNumber, at) {
     var _a;
-    const { atomicNumber } = (_a = elements().get(symbol)) != null ? _a : { atomicNumber: 0 };
+    const { atomicNumber } = (_a = elements().get(symbol)) != null ? _a : this.stopAtSymbol(symbol);
     const mass = Number(massNumber);
     if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
       this.stop({
@@ -650,8 +698,8 @@ var FormulaReader = class {
   readIsotopeInBrackets() {
     const at = this.place;
     this.place += 1;
-    const massNumber = this.digitsHere();
-    if (!/[A-Z]/.test(this.text.charAt(this.place)) || this.place >= this.end) {
+    const massNumber = this.digitsHere(digit);
+    if (!/[A-Z]/.test(this.text.charAt(this.place))) {
       this.stop({
         code: "isotope-shape",
         at,
@@ -660,14 +708,14 @@ var FormulaReader = class {
         advice: "Write the mass number and then the symbol between the brackets."
       });
     }
-    this.readSymbol(massNumber.slice(0, 6), at);
+    this.readSymbol(massNumber, at);
   }
   /** Raised digits before a symbol are a mass number; after one they are a number of atoms typed the wrong way up. */
   readRaisedNumber() {
     const at = this.place;
-    const digits = this.digitsHere(superscripts2);
-    if (/[A-Z]/.test(this.text.charAt(this.place)) && this.place < this.end) this.readSymbol(digits.slice(0, 6), at);
-    else this.countLast(this.countFrom(digits, at), at);
+    const written = this.digitsHere(raisedDigit);
+    if (/[A-Z]/.test(this.text.charAt(this.place))) this.readSymbol(written, at);
+    else this.countLast(this.countFrom(written, at), at);
   }
   countLast(count, at) {
     const last = this.parts.pop();
@@ -682,9 +730,6 @@ var FormulaReader = class {
       received: quoted(this.text.slice(at, at + 6)),
       advice: "Write each number after what it counts, as in H2O."
     });
-  }
-  readNumberAfter() {
-    return this.stopAtNumber(this.place);
   }
   openBracket(mark) {
     if (this.open.length >= depthMax) {
@@ -732,7 +777,7 @@ var FormulaReader = class {
   /** \`(III)\` would count as three atoms of iodine, and \`(VI)\` as vanadium iodide. */
   stopAtOxidationNumber(at) {
     const inside = this.text.slice(at + 1, this.place);
-    if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || this.isDigit(this.text.charAt(this.place + 1))) return;
+    if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || digit.test(this.text.charAt(this.place + 1))) return;
     this.stop({
       code: "formula-character",
       at,
@@ -754,23 +799,22 @@ var FormulaReader = class {
       });
     }
     this.closeUnit();
-    const before = this.text.charAt(at - 1);
     this.place += 1;
-    while (/\\s/.test(this.text.charAt(this.place)) && this.place < this.end) this.place += 1;
+    this.passSpaces();
     this.unitAt = this.place;
-    this.afterPoint = mark === "." && before >= "0" && before <= "9";
+    this.afterPoint = mark === "." && digit.test(this.text.charAt(at - 1));
     this.coefficient = this.coefficientHere();
   }
   /** The one number after a separator; it may be decimal or a fraction. */
   coefficientHere() {
-    var _a, _b;
-    const written = (_a = /^(\\d{1,6}(?:[.,]\\d{1,6})?)?\\s?([½¼¾])?/.exec(this.text.slice(this.place, this.place + 16))) != null ? _a : [""];
-    const [whole, number, fraction] = written;
-    if (whole.trim() === "") return 1;
+    var _a;
+    const written = /^((?:\\d{1,6}(?:[.,]\\d{1,6})?)?)\\s?([½¼¾]?)/.exec(this.text.slice(this.place, this.end));
+    const [whole = "", number = "", fraction = ""] = written != null ? written : [];
+    if (whole === "") return 1;
     const at = this.place;
     this.place += whole.length;
-    const value = Number((number != null ? number : "0").replace(",", ".")) + (fraction === void 0 ? 0 : (_b = fractions[fraction]) != null ? _b : 0);
-    if (value > 0 && value <= numberMax && !this.isDigit(this.text.charAt(this.place))) return value;
+    const value = Number(number.replace(",", ".")) + ((_a = fractions[fraction]) != null ? _a : 0);
+    if (value > 0 && value <= numberMax && !digit.test(this.text.charAt(this.place))) return value;
     return this.stop({
       code: "coefficient-out-of-range",
       at,
@@ -780,11 +824,20 @@ var FormulaReader = class {
     });
   }
   closeUnit() {
+    if (this.end === 0) {
+      this.stop({
+        code: "formula-part-missing",
+        at: 0,
+        expected: "a formula before its charge",
+        received: quoted(this.text),
+        advice: "Write what carries the charge, as in SO4^2-."
+      });
+    }
     if (this.parts.length === 0) {
       this.stop({
         code: "formula-part-missing",
-        at: Math.min(this.place, Math.max(0, this.end - 1)),
-        expected: this.text.trim() === "" ? "a formula such as KBr" : \`a formula on both sides of the dot in “\${this.shown()}”\`,
+        at: Math.min(this.place, this.end - 1),
+        expected: \`a formula on both sides of the dot in “\${this.shown()}”\`,
         received: "nothing on one side",
         advice: "Write what is joined by the dot, as in CuSO4·5H2O."
       });
@@ -801,68 +854,57 @@ var FormulaReader = class {
     }
     this.units.push(unit);
     this.parts = [];
-    this.coefficient = 1;
   }
   shown() {
     return this.text.length > 40 ? \`\${this.text.slice(0, 39)}…\` : this.text;
   }
   /** A small letter where a symbol should begin. */
   stopAtCase(at) {
-    const state = /\\((s|l|g|aq)\\)$/.exec(this.text.slice(-4));
-    if (state) {
+    var _a;
+    const [state] = (_a = /\\((s|l|g|aq)\\)$/.exec(this.text)) != null ? _a : [];
+    if (state !== void 0) {
       this.stop({
         code: "formula-character",
-        at: this.text.length - state[0].length,
+        at: this.text.length - state.length,
         expected: "a formula without a state of matter",
         received: quoted(this.text),
-        advice: \`Leave out \${state[0]}.\`
+        advice: \`Leave out \${state}.\`
       });
     }
-    const meant = likelySpellings(this.text.slice(0, this.end));
-    const expected = "a formula with capital letters where symbols begin";
-    const received = quoted(this.text);
-    if (meant.length > 0) {
-      const offer = meant.join(" or ");
-      return this.stop({
-        code: "formula-case",
-        at,
-        expected,
-        received,
-        advice: \`Did you mean \${offer}?\`,
-        brief: \`\${offer}?\`
-      });
-    }
+    this.offerSpellings(at);
     return this.stop({
       code: "formula-case",
       at,
-      expected,
-      received,
+      expected: capitalsExpected,
+      received: quoted(this.text),
       advice: \`Look at \${this.where(at)}: write a symbol as in NaCl.\`,
       brief: "formula: capital letters"
     });
   }
   stopAtSymbol(symbol) {
-    const at = this.place;
-    const meant = likelySpellings(this.text.slice(0, this.end));
-    if (meant.length > 0) {
-      const offer = meant.join(" or ");
-      return this.stop({
-        code: "formula-case",
-        at,
-        expected: "a formula with capital letters where symbols begin",
-        received: quoted(this.text),
-        advice: \`Did you mean \${offer}?\`,
-        brief: \`\${offer}?\`
-      });
-    }
+    this.offerSpellings(this.place);
     const shown2 = symbol.length > 12 ? \`\${symbol.slice(0, 11)}…\` : symbol;
     return this.stop({
       code: "element-unknown",
-      at,
-      expected: \`the symbol of an element at \${this.where(at)}\`,
+      at: this.place,
+      expected: \`the symbol of an element at \${this.where(this.place)}\`,
       received: quoted(shown2),
       advice: "Check the spelling on the periodic table.",
       brief: shown2
+    });
+  }
+  /** Stops with what was probably meant, where only the case of letters is wrong. */
+  offerSpellings(at) {
+    const meant = likelySpellings(this.text);
+    if (meant.length === 0) return;
+    const offer = meant.join(" or ");
+    this.stop({
+      code: "formula-case",
+      at,
+      expected: capitalsExpected,
+      received: quoted(this.text),
+      advice: \`Did you mean \${offer}?\`,
+      brief: \`\${offer}?\`
     });
   }
 };
@@ -886,22 +928,22 @@ function readFormula(cell, argument = "formula") {
       advice: "Write repeated groups in brackets with a number, as in (CH2)10."
     });
   }
-  const [reading, other] = splitCharge(text);
+  const [reading2, other] = splitCharge(text);
   if (other) {
-    const both = \`\${chargeText(reading)} or \${chargeText(other)}\`;
+    const both = \`\${chargeText(reading2)} or \${chargeText(other)}\`;
     return failure({
       code: "charge-two-readings",
       argument,
       expected: \`one reading of \${argument}\`,
       received: \`\${quoted(text)}, which could be \${both}\`,
-      advice: \`Write the charge after ^, as in \${chargeText(reading)}.\`,
+      advice: \`Write the charge after ^, as in \${chargeText(reading2)}.\`,
       brief: \`\${both}?\`,
-      at: { text, from: Math.max(0, text.length - 2) }
+      at: { text, from: text.length - 2 }
     });
   }
   try {
-    const units = new FormulaReader(text, reading.base.length, argument).read();
-    return success(assembled({ text, units, charge: reading.charge }));
+    const units = new FormulaReader(text, reading2.base.length, argument).read();
+    return success(assembled({ text, units, charge: reading2.charge }));
   } catch (stopped) {
     if (stopped instanceof Stop) return failure(stopped.error);
     throw stopped;
@@ -912,7 +954,7 @@ function readFormula(cell, argument = "formula") {
 var sameAtoms = (one, other) => one.length === other.length && one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count));
 function matchIon(text, present) {
   for (const { base, charge } of splitCharge(text.trim())) {
-    const read2 = readFormula(base, "ion");
+    const read2 = readFormula(base);
     const ion = read2.ok ? assembled({ ...read2.value, charge }) : void 0;
     const found = ion && present.find((one) => one.charge === charge && sameAtoms(one.atoms, ion.atoms));
     if (found) return success(found);
@@ -957,11 +999,11 @@ function molarity({ molarMass: molarMass2, mass, volume, purity }) {
 }
 
 // src/chemistry/reagentMolarity.ts
-function reagentMolarity({ molarMass: molarMass2, massPercent, density }) {
+function reagentMolarity({ molarMass: molarMass2, massPercent, density: density2 }) {
   var _a;
-  const error = (_a = notAShare(massPercent, "mass_percent")) != null ? _a : notAboveZero({ value: density, argument: "density", unit: "g/mL" });
+  const error = (_a = notAShare(massPercent, "mass_percent")) != null ? _a : notAboveZero({ value: density2, argument: "density", unit: "g/mL" });
   if (error) return failure(error);
-  return finite(molesPerLitre(10 * massPercent * density / molarMass2), "density");
+  return finite(molesPerLitre(10 * massPercent * density2 / molarMass2), "density");
 }
 
 // src/chemistry/soluteMass.ts
@@ -1160,6 +1202,18 @@ var messages = {
   "stages-out-of-range": {
     full: "Expected {expected} for {argument}, received {received}. {advice}",
     short: "⚠ stages: 1 to 100"
+  },
+  "percent-of-line": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument}: 0 to 100 %"
+  },
+  "percent-beyond-line": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ {argument} far off the two lines"
+  },
+  "lines-alike": {
+    full: "Expected {expected} for {argument}, received {received}. {advice}",
+    short: "⚠ two lines alike"
   },
   "percent-unclear": {
     full: "Expected {expected} for {argument}, received {received}. {advice}",
@@ -1392,41 +1446,34 @@ function commonShape(shapes) {
 }
 
 // src/measurement/decimalReadings.ts
-var grouped = (text, mark) => {
+var ungrouped = (text, mark) => {
+  if (!text.includes(mark)) return text;
   const groups = text.split(mark);
-  const [first = "", ...others] = groups;
-  if (others.length === 0) return text;
-  if (!/^[1-9][0-9]{0,2}$/.test(first) || others.some((group) => !/^[0-9]{3}$/.test(group))) return void 0;
-  return groups.join("");
+  return /^[1-9][0-9]{0,2}( [0-9]{3})+$/.test(groups.join(" ")) ? groups.join("") : void 0;
 };
-var decimal = (whole, fraction) => /^[0-9]*$/.test(whole) && (fraction === void 0 || /^[0-9]*$/.test(fraction)) && whole + (fraction != null ? fraction : "") !== "" ? [{ whole, fraction }] : [];
-var thousands = (text, mark) => {
-  const whole = grouped(text, mark);
-  return whole === void 0 ? [] : decimal(whole, void 0);
-};
+var reading = (whole, fraction) => whole === void 0 ? [] : [{ whole, fraction }];
 function decimalReadings(body, decimalMark) {
   const points = body.split(".").length - 1;
   const commas = body.split(",").length - 1;
   if (body.includes(" ")) {
     if (points + commas > 1) return [];
-    const [before2 = "", after2] = body.split(/[.,]/);
-    const whole = before2.includes(" ") ? grouped(before2, " ") : before2;
-    const behind = (after2 == null ? void 0 : after2.includes(" ")) ? /^([0-9]{3} )*[0-9]{1,3}$/.test(after2) ? after2 : void 0 : after2;
-    if (whole === void 0 || after2 !== void 0 && behind === void 0) return [];
-    return decimal(whole, behind == null ? void 0 : behind.replace(/ /g, ""));
+    const at2 = body.search(/[.,]/);
+    if (at2 < 0) return reading(ungrouped(body, " "));
+    const behind = body.slice(at2 + 1);
+    if (behind.includes(" ") && !/^([0-9]{3} )+[0-9]{1,3}$/.test(behind)) return [];
+    return reading(ungrouped(body.slice(0, at2), " "), behind.replace(/ /g, ""));
   }
-  if (points + commas === 0) return decimal(body, void 0);
+  if (points + commas === 0) return reading(body);
   if (points > 0 && commas > 0) {
     const last = Math.max(body.lastIndexOf("."), body.lastIndexOf(","));
     const group = body.charAt(last) === "." ? "," : ".";
-    const whole = grouped(body.slice(0, last), group);
-    return whole === void 0 ? [] : decimal(whole, body.slice(last + 1));
+    return reading(ungrouped(body.slice(0, last), group), body.slice(last + 1));
   }
   const mark = points > 0 ? "." : ",";
-  if (points + commas > 1) return thousands(body, mark);
-  const [before = "", after = ""] = body.split(mark);
-  const asDecimal = decimal(before, after);
-  const asThousands = thousands(body, mark);
+  const asThousands = reading(ungrouped(body, mark));
+  if (points + commas > 1) return asThousands;
+  const at = body.indexOf(mark);
+  const asDecimal = reading(body.slice(0, at), body.slice(at + 1));
   if (decimalMark !== void 0) {
     const isOther = mark !== (decimalMark === "point" ? "." : ",");
     return isOther && asThousands.length > 0 ? asThousands : asDecimal;
@@ -1435,119 +1482,81 @@ function decimalReadings(body, decimalMark) {
 }
 
 // src/measurement/scanNumber.ts
-var space = /[\\s\\u00a0\\u2000-\\u200b\\u202f\\u205f\\u2060\\u3000\\ufeff]/;
-var digit = /[0-9]/;
-var minus = "-−–‐‑﹣－";
-var plus = "+＋";
-var times = "×xX*·⋅∙✕✖";
-var superscripts3 = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-var apostrophes = "'’";
+var space = /[\\s\\u200b\\u2060]/;
+var digit2 = /[0-9]/;
+var markOrDigit = /[0-9.,]/;
+var apostrophe = /['’]/;
+var times = /[×xX*·⋅∙✕✖]/;
+var onTheLine = { digit: digit2, minus: /[-−–‐‑﹣－]/, plus: /[+＋]/ };
+var raised = { digit: /[⁰¹²³⁴-⁹]/, minus: /⁻/, plus: /⁺/ };
 var exponentDigits = 5;
 function scanNumber(text) {
+  var _a;
   let at = 0;
-  const character = () => text.charAt(at);
-  const skipSpaces = () => {
-    while (at < text.length && space.test(character())) at += 1;
+  const isAt = (kind) => kind.test(text.charAt(at));
+  const skip = (kind) => {
+    while (isAt(kind)) at += 1;
   };
-  const signHere = () => {
-    const sign = character() === "" ? 0 : minus.includes(character()) ? -1 : plus.includes(character()) ? 1 : 0;
-    if (sign !== 0) at += 1;
-    return sign;
+  const took = (kind) => {
+    const isHere = isAt(kind);
+    if (isHere) at += 1;
+    return isHere;
   };
-  const plainExponent = () => {
+  const attempt = (read2) => {
     const before = at;
-    const sign = signHere() || 1;
-    const from2 = at;
-    while (digit.test(character())) at += 1;
-    if (at > from2 && at - from2 <= exponentDigits) return sign * Number(text.slice(from2, at));
-    at = before;
-    return void 0;
+    const found = read2();
+    if (found === void 0) at = before;
+    return found;
   };
-  const raisedExponent = () => {
-    const before = at;
-    const sign = character() === "⁻" ? -1 : 1;
-    if (character() === "⁻" || character() === "⁺") at += 1;
-    let value = 0;
-    const from2 = at;
-    while (character() !== "" && superscripts3.includes(character())) {
-      value = value * 10 + superscripts3.indexOf(character());
-      at += 1;
-    }
-    if (at > from2 && at - from2 <= exponentDigits) return sign * value;
-    at = before;
-    return void 0;
+  const tookMinus = ({ minus, plus }) => {
+    const negative2 = took(minus);
+    if (!negative2) took(plus);
+    return negative2;
   };
+  const exponentIn = (signs) => {
+    const negative2 = tookMinus(signs);
+    const from = at;
+    skip(signs.digit);
+    if (at === from || at - from > exponentDigits) return void 0;
+    const size2 = Number(text.slice(from, at).normalize("NFKC"));
+    return negative2 ? -size2 : size2;
+  };
+  const raisedExponent = () => exponentIn(raised);
+  const afterCaret = () => {
+    skip(space);
+    if (!took(/\\^/)) return void 0;
+    skip(space);
+    return exponentIn(onTheLine);
+  };
+  const afterLetter = () => took(/[eE]/) ? exponentIn(onTheLine) : void 0;
   const powerOfTen = () => {
-    const raised = raisedExponent();
-    if (raised !== void 0) return raised;
-    const before = at;
-    skipSpaces();
-    if (character() === "^") {
-      at += 1;
-      skipSpaces();
-      const exponent2 = plainExponent();
-      if (exponent2 !== void 0) return exponent2;
-    }
-    at = before;
-    return void 0;
+    var _a2;
+    return (_a2 = attempt(raisedExponent)) != null ? _a2 : attempt(afterCaret);
   };
-  const readExponent = () => {
-    const before = at;
-    if (character() === "e" || character() === "E") {
-      at += 1;
-      const exponent2 = plainExponent();
-      if (exponent2 !== void 0) return exponent2;
-      at = before;
-    }
-    skipSpaces();
-    if (character() !== "" && times.includes(character())) {
-      at += 1;
-      skipSpaces();
-      if (text.startsWith("10", at)) {
-        at += 2;
-        const exponent2 = powerOfTen();
-        if (exponent2 !== void 0) return exponent2;
-      }
-    }
-    at = before;
-    return void 0;
+  const timesPowerOfTen = () => {
+    skip(space);
+    const isTimes = took(times);
+    skip(space);
+    return isTimes && took(/1/) && took(/0/) ? powerOfTen() : void 0;
   };
-  skipSpaces();
-  const negative = signHere() < 0;
-  skipSpaces();
-  const from = at;
+  const gapBeforeDigit = () => {
+    if (!took(apostrophe)) skip(space);
+    return isAt(digit2) || void 0;
+  };
+  skip(space);
+  const negative = tookMinus(onTheLine);
+  skip(space);
   let body = "";
-  let digits = 0;
-  while (at < text.length) {
-    if (digit.test(character())) {
-      digits += 1;
-      body += character();
-      at += 1;
-    } else if (character() === "." || character() === ",") {
-      body += character();
-      at += 1;
-    } else if (apostrophes.includes(character()) && digits > 0 && digit.test(text.charAt(at + 1))) {
-      body += " ";
-      at += 1;
-    } else if (space.test(character()) && digits > 0) {
-      const before = at;
-      skipSpaces();
-      if (!digit.test(character())) {
-        at = before;
-        break;
-      }
-      body += " ";
-    } else break;
+  for (; ; ) {
+    const from = at;
+    if (took(markOrDigit)) body += text.charAt(from);
+    else if (digit2.test(body) && attempt(gapBeforeDigit)) body += " ";
+    else break;
   }
-  if (digits === 0) return void 0;
-  const afterBody = at;
-  if (body === "10") {
-    const exponent2 = powerOfTen();
-    if (exponent2 !== void 0) return { negative, body: "1", exponent: exponent2, hasExponent: true, end: at };
-    at = afterBody;
-  }
-  const exponent = readExponent();
-  if (from === at) return void 0;
+  if (!digit2.test(body)) return void 0;
+  const ofOne = body === "10" ? attempt(powerOfTen) : void 0;
+  if (ofOne !== void 0) return { negative, body: "1", exponent: ofOne, hasExponent: true, end: at };
+  const exponent = (_a = attempt(afterLetter)) != null ? _a : attempt(timesPowerOfTen);
   return { negative, body, exponent: exponent != null ? exponent : 0, hasExponent: exponent !== void 0, end: at };
 }
 
@@ -1556,9 +1565,8 @@ var plainPlaces = 25;
 function shiftedDecimal({ digits, lastPlace, negative }) {
   const sign = negative && /[1-9]/.test(digits) ? "-" : "";
   const plain = digits.replace(/^0+(?=\\d)/, "");
-  if (lastPlace === 0) return sign + plain;
-  if (lastPlace > plainPlaces || lastPlace < -plainPlaces) return \`\${sign}\${plain}e\${lastPlace}\`;
-  if (lastPlace > 0) return /^0*$/.test(plain) ? "0" : sign + plain + "0".repeat(lastPlace);
+  if (Math.abs(lastPlace) > plainPlaces) return \`\${sign}\${plain}e\${lastPlace}\`;
+  if (lastPlace >= 0) return plain === "0" ? "0" : sign + plain + "0".repeat(lastPlace);
   const padded = plain.padStart(1 - lastPlace, "0");
   return \`\${sign}\${padded.slice(0, lastPlace)}.\${padded.slice(lastPlace)}\`;
 }
@@ -1566,31 +1574,29 @@ function shiftedDecimal({ digits, lastPlace, negative }) {
 // src/measurement/readNumber.ts
 var longestNumber = 60;
 function readNumber(cell, argument, options = {}) {
-  if (typeof cell === "number" && Number.isFinite(cell)) return numberFromCell(cell, argument);
-  if (typeof cell !== "string" || isBlank(cell) || cell.length > longestNumber) return notANumber(cell, argument);
-  const scanned = scanNumber(cell);
-  if (scanned === void 0 || cell.slice(scanned.end).trim() !== "") return notANumber(cell, argument);
-  return numberFromScan(scanned, { cell, argument, options });
+  const text = typeof cell === "number" ? String(cell) : cell;
+  if (typeof text !== "string" || text.length > longestNumber) return notANumber(cell, argument);
+  const scanned = scanNumber(text);
+  if (scanned === void 0 || text.slice(scanned.end).trim() !== "") return notANumber(cell, argument);
+  if (typeof cell === "string") return numberFromScan(scanned, { cell, argument, options });
+  const number = numberFromScan(scanned, { cell: text, argument, options: {} });
+  return number.ok ? success({ ...number.value, isText: false }) : number;
 }
 function numberFromScan(scanned, { cell, argument, options }) {
   const readings = decimalReadings(scanned.body, options.decimalMark);
-  const typed = readings.map((reading) => typedNumber(reading, scanned, cell));
-  const [first, second] = typed;
+  const [first, second] = readings.map((reading2) => typedNumber(reading2, scanned, cell));
   if (first === void 0) return notANumber(cell, argument);
   if (second !== void 0) {
     const same = options.sameEitherWay;
     if (same === void 0 || same(first) !== same(second)) {
-      return twoReadings(cell, argument, [shownReading(readings[0]), shownReading(readings[1])]);
+      return twoReadings(cell, argument, readings.map(shownReading).join(" or "));
     }
   }
-  const isZero = /^[0 ]*$/.test(scanned.body.replace(/[.,]/g, ""));
+  const isZero = !/[1-9]/.test(scanned.body);
   if (!Number.isFinite(first.value) || first.value === 0 && !isZero) return outOfRange(cell, argument);
   return success(first);
 }
-var shownReading = (reading) => {
-  var _a;
-  return (reading == null ? void 0 : reading.fraction) === void 0 ? (_a = reading == null ? void 0 : reading.whole) != null ? _a : "" : \`\${reading.whole}.\${reading.fraction}\`;
-};
+var shownReading = ({ whole, fraction }) => fraction === void 0 ? whole : \`\${whole}.\${fraction}\`;
 function typedNumber({ whole, fraction }, scanned, typed) {
   var _a;
   const { exponent, hasExponent, negative } = scanned;
@@ -1598,24 +1604,16 @@ function typedNumber({ whole, fraction }, scanned, typed) {
   const significant = digits.replace(/^0+/, "");
   const isWhole2 = fraction === void 0 && !hasExponent;
   const lastPlace = exponent - ((_a = fraction == null ? void 0 : fraction.length) != null ? _a : 0);
-  const decimal2 = shiftedDecimal({ digits, lastPlace, negative });
+  const decimal = shiftedDecimal({ digits, lastPlace, negative });
   return {
-    value: Number(decimal2),
-    decimal: decimal2,
+    value: Number(decimal),
+    decimal,
     figures: Math.max(significant.length, 1),
     lastPlace,
-    ambiguousZeros: isWhole2 && significant !== "" ? significant.length - significant.replace(/0+$/, "").length : 0,
+    ambiguousZeros: isWhole2 ? significant.length - significant.replace(/0+$/, "").length : 0,
     isText: true,
     typed
   };
-}
-function numberFromCell(cell, argument) {
-  const typed = String(cell);
-  const scanned = scanNumber(typed);
-  const reading = scanned && decimalReadings(scanned.body, "point")[0];
-  if (!scanned || !reading) return notANumber(cell, argument);
-  const number = typedNumber(reading, scanned, typed);
-  return success({ ...number, value: cell, isText: false });
 }
 var notANumber = (cell, argument) => failure({
   code: "number-expected",
@@ -1624,13 +1622,13 @@ var notANumber = (cell, argument) => failure({
   received: quoted(cell),
   advice: "Type a number, with digits only and at most one decimal mark."
 });
-var twoReadings = (cell, argument, [one, other]) => failure({
+var twoReadings = (cell, argument, both) => failure({
   code: "number-two-readings",
   argument,
-  expected: \`\${one} or \${other}\`,
-  received: \`\${quoted(cell)}, which could be \${one} or \${other}\`,
+  expected: both,
+  received: \`\${quoted(cell)}, which could be \${both}\`,
   advice: "Type it one of those two ways.",
-  brief: \`\${one} or \${other}\`
+  brief: both
 });
 var outOfRange = (cell, argument) => failure({
   code: "number-out-of-range",
@@ -1674,13 +1672,13 @@ var names = {
   percent: "%"
 };
 function plainUnit(text) {
-  const joined = text.normalize("NFKC").trim().replace(/[−–⁻]/g, "-").replace(/\\s*\\/\\s*/g, "/").replace(/\\^|\\./g, "").replace(
-    /\\s*[·⋅*\\s]\\s*([A-Za-zμ]+)-([13])$/,
+  const joined = text.normalize("NFKC").replace(/[−–]/g, "-").replace(/[\\^.]/g, "").replace(
+    /[·⋅*\\s]\\s*([A-Za-zμ]+)-([13])$/,
     (_, unit, power) => \`/\${unit}\${power === "3" ? "3" : ""}\`
-  ).replace(/\\s+/g, "");
+  ).replace(/\\s/g, "");
   const word = joined.toLowerCase();
   const named = Object.keys(names).includes(word) ? names[word] : void 0;
-  return (named != null ? named : joined).replace(/^u(?=[LlgmM])/, "μ").replace(/(^|[/mμcd])l$/, "$1L");
+  return (named != null ? named : joined).replace("u", "μ").replace(/(^|[/mμcd])l/, "$1L");
 }
 var known;
 function knownUnits() {
@@ -1688,8 +1686,8 @@ function knownUnits() {
   known = /* @__PURE__ */ new Map();
   for (const [kind, row] of Object.entries(unitTable)) {
     for (const pair of row.split(" ")) {
-      const [symbol = "", factor = ""] = pair.split("|");
-      known.set(plainUnit(symbol), { kind, symbol, power: Number(factor.slice(2)) });
+      const symbol = pair.slice(0, pair.indexOf("|"));
+      known.set(plainUnit(symbol), { kind, symbol, power: Number(pair.split("|1e")[1]) });
     }
   }
   known.set("%", { kind: "percent", symbol: "%", power: 0 });
@@ -1697,10 +1695,8 @@ function knownUnits() {
 }
 var unitNamed = (text) => knownUnits().get(plainUnit(text));
 function unitsOfKind(kind) {
-  var _a;
   const symbols = [...knownUnits().values()].filter((unit) => unit.kind === kind).map(({ symbol }) => symbol);
-  const last = (_a = symbols.pop()) != null ? _a : "";
-  return symbols.length > 0 ? \`\${symbols.join(", ")} or \${last}\` : last;
+  return symbols.join(", ").replace(/, ([^,]*)$/, " or $1");
 }
 
 // src/measurement/readQuantity.ts
@@ -1718,8 +1714,9 @@ var called = {
   percent: { one: "a percentage", example: "98 %", advice: "Type a percentage, as in 98 or 98 %." }
 };
 var wanted = (kind) => \`\${called[kind].one} such as \${called[kind].example}\`;
-var bareName = (kind) => called[kind].one.replace(/^an? /, "");
+var bareName = (kind) => called[kind].one.replace(/an? /, "");
 function readQuantity(cell, kind, argument, options = {}) {
+  var _a;
   const refused = () => failure({
     code: "quantity-expected",
     argument,
@@ -1732,11 +1729,12 @@ function readQuantity(cell, kind, argument, options = {}) {
   if (typeof cell !== "string" || cell.length > longestQuantity) return refused();
   const scanned = scanNumber(cell);
   if (scanned === void 0) return refused();
-  const number = numberFromScan(scanned, { cell, argument, options });
-  if (!number.ok) return number.error.code === "number-expected" ? refused() : number;
   const unitTyped = cell.slice(scanned.end).trim();
-  if (unitTyped === "") return withoutUnit(number, kind, { cell, argument });
   const unit = unitNamed(unitTyped);
+  const inDefaultUnit = { ...scanned, exponent: scanned.exponent + ((_a = unit == null ? void 0 : unit.power) != null ? _a : 0) };
+  const number = numberFromScan(inDefaultUnit, { cell, argument, options });
+  if (!number.ok) return number.error.code === "number-expected" ? refused() : number;
+  if (unitTyped === "") return withoutUnit(number, kind, { cell, argument });
   if (unit === void 0) {
     return failure({
       code: "unit-unknown",
@@ -1757,7 +1755,7 @@ function readQuantity(cell, kind, argument, options = {}) {
       brief: \`\${bareName(kind)} expected, not \${unitTyped}\`
     });
   }
-  return inDefaultUnit(number.value, unit.power, unitTyped, argument);
+  return success({ ...number.value, unit: unitTyped });
 }
 function withoutUnit(number, kind, { cell, argument }) {
   if (!number.ok) return number;
@@ -1767,8 +1765,7 @@ function withoutUnit(number, kind, { cell, argument }) {
   return success({ ...number.value, unit: "" });
 }
 function percentTwoReadings(number, { cell, argument }) {
-  var _a;
-  const asPercent = Number(\`\${number.decimal.split("e")[0]}e\${Number((_a = number.decimal.split("e")[1]) != null ? _a : 0) + 2}\`);
+  const asPercent = Number((number.value * 100).toPrecision(15));
   const both = \`\${number.value} % or \${asPercent} %\`;
   return failure({
     code: "percent-two-readings",
@@ -1779,27 +1776,6 @@ function percentTwoReadings(number, { cell, argument }) {
     brief: both
   });
 }
-function inDefaultUnit(number, power, unit, argument) {
-  if (power === 0) return success({ ...number, unit });
-  const digits = number.decimal.replace(/e.*$/, "").replace(/[-.]/g, "");
-  const decimal2 = shiftedDecimal({
-    digits: number.lastPlace > 0 ? digits.slice(0, digits.length - zerosAdded(number)) || "0" : digits,
-    lastPlace: number.lastPlace + power,
-    negative: number.decimal.startsWith("-")
-  });
-  const value = Number(decimal2);
-  if (!Number.isFinite(value) || value === 0 && number.value !== 0) {
-    return failure({
-      code: "number-out-of-range",
-      argument,
-      expected: "a number between 10^-300 and 10^300",
-      received: quoted(number.typed),
-      advice: "Look at its power of ten."
-    });
-  }
-  return success({ ...number, value, decimal: decimal2, lastPlace: number.lastPlace + power, unit });
-}
-var zerosAdded = ({ decimal: decimal2, lastPlace }) => decimal2.includes("e") ? 0 : lastPlace;
 
 // src/measurement/significantFigures.ts
 var significantFigures = (number) => number.figures - number.ambiguousZeros;
@@ -2150,10 +2126,10 @@ function percentError({ measured, accepted, signed = false }) {
   return finite(percent(signed ? difference : Math.abs(difference)), "measured");
 }
 
-return { success, failure, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elements, elementOf, relativeMass, molarMass, composition, quoted, notAboveZero, belowZero, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, atomsOfUnits, isWater, anhydrousAtoms, listedCations, listedAnions, isBlank, readFormula, matchIon, notAShare, pureShare, molarity, reagentMolarity, soluteMass, errorText, asCell, computed, readNumber, unitNamed, readQuantity, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, glassware, percentError };
+return { success, failure, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elements, elementOf, relativeMass, molarMass, composition, quoted, notAboveZero, belowZero, density, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, atomsOfUnits, isWater, anhydrousAtoms, listedCations, listedAnions, notALine, massPercentOfDensity, isBlank, readFormula, matchIon, notAShare, pureShare, molarity, reagentMolarity, soluteMass, errorText, asCell, computed, readNumber, unitNamed, readQuantity, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, glassware, percentError };
 `;
 },
-// Part chemistry/cautions: chemistry/cautionTexts, chemistry/cautionList.generated, chemistry/listedHazards
+// Part chemistry/cautions: chemistry/cautionTexts, chemistry/cautionList.generated, chemistry/listedHazards, chemistry/pictogramsOf
 "chemistry/cautions"() {
   return `
 const { failure, molarMass, notAShare, success } = part("base");
@@ -2259,91 +2235,91 @@ var cautionTexts = {
 
 // src/chemistry/cautionList.generated.ts
 var cautionList = \`
-hydrochloric acid|HCl|H290:o H314:h H335:h|Danger|05 07|h|concentrated: staff only|H314,25,,36.458,h;H315,10,25,36.458,h;H319,10,25,36.458,h;H335,10,,36.458,h;H290,,,36.458,on
-sulfuric acid|H2SO4|H290:o H314:h|Danger|05|h|concentrated: staff only|H314,15,,98.072,h;H315,5,15,98.072,h;H319,5,15,98.072,h;H290,,,98.072,on
-nitric acid|HNO3|H272:h H290:o H314:h H331:h EUH071:h|Danger|03 05 06|h|concentrated: staff only|H272,65,!70,63.012,h3;H314,20,,63.012,h;H314,5,20,63.012,h;H315,1,5,63.012,h;H318,3,5,63.012,h;H319,1,3,63.012,h;H331,26.5,,63.012,h;H332,13.25,26.5,63.012,h;EUH071,,,63.012,hn;H290,,,63.012,mn;H272,99,,63.012,h2;H272,70,99,63.012,h3;H330,!70,,63.012,h;H314,!70,,63.012,h
-phosphoric acid|H3PO4|H290:o H314:h|Danger|05|h|concentrated: staff only|H314,25,,97.994,h;H315,10,25,97.994,h;H319,10,25,97.994,h;H290,,,97.994,mn
-acetic acid|CH3COOH HC2H3O2 CH3CO2H HCH3COO HCH3CO2|H226:h H314:h|Danger|02 05|h|concentrated: staff only|H314,90,,60.052,h;H314,25,90,60.052,h;H315,10,25,60.052,h;H319,10,25,60.052,h;H226,,,60.052,hn
-formic acid|HCOOH HCO2H HCHO2|H226:h H290:h H302:h H314:h H331:h EUH071:h|Danger|02 05 06|h|concentrated: staff only|H226,!85,,46.025,h;H314,90,,46.025,h;H314,10,90,46.025,h;H315,2,10,46.025,h;H318,10,,46.025,h;H319,2,10,46.025,h;H331,74,,46.025,h;H332,37,74,46.025,h;H302,25,,46.025,h;H290,,,46.025,hn;EUH071,,,46.025,hn
-perchloric acid|HClO4|H271:h H314:h|Danger|03 05|h|not for students|H271,!50,,100.454,h;H272,,!50,100.454,h2;H314,50,,100.454,h;H314,10,50,100.454,h;H315,1,10,100.454,h;H319,1,10,100.454,h
-hydrofluoric acid|HF|H300:h H310:h H314:h H330:h|Danger|05 06|h|not for students|H314,7,,20.006,h;H314,1,7,20.006,h;H319,0.1,1,20.006,h;H310,10,,20.006,h;H310,2.5,10,20.006,h;H311,0.5,2.5,20.006,h;H312,0.25,0.5,20.006,h;H300,10,,20.006,h*;H301,1.667,10,20.006,h*;H302,0.25,1.667,20.006,h*;H330,25,,20.006,h*;H331,5,25,20.006,h*;H332,2.5,5,20.006,h*
-ammonia|NH3 NH4OH NH3·H2O|H314:h H335:o H400:h|Danger|05 07 09|h|concentrated: staff only|H335,5,,17.031,h;H314,5,,17.031,h;H315,1,5,17.031,h;H318,3,5,17.031,h;H319,1,3,17.031,h;H400,,,17.031,hn
-sodium hydroxide|NaOH|H290:o H314:h|Danger|05|h|solid: care, staff weigh out for younger students|H314,5,,39.997,h;H314,2,5,39.997,h;H315,0.5,2,39.997,h;H319,0.5,2,39.997,h;H290,,,39.997,mn
-potassium hydroxide|KOH|H290:o H302:h H314:h|Danger|05 07|h|solid: care, staff weigh out for younger students|H314,5,,56.105,h;H314,2,5,56.105,h;H315,0.5,2,56.105,h;H319,0.5,2,56.105,h;H302,25,,56.105,h*;H290,,,56.105,mn
-hydrogen peroxide|H2O2|H302:h H318:o|Danger|05 07|h|concentrated: staff only|H271,70,,34.014,h;H272,50,70,34.014,h2;H314,70,,34.014,h;H314,50,70,34.014,h;H315,35,50,34.014,h;H318,8,50,34.014,h;H319,5,8,34.014,h;H335,35,,34.014,h;H302,25,,34.014,h*;H332,30,,34.014,h*
-sodium chloride|NaCl||||o||
-potassium chloride|KCl||||o||
-copper(II) sulfate pentahydrate|CuSO4·5H2O|H302:h H318:h H410:h|Danger|05 07 09|h||H318,3,,249.677,h;H319,1,3,249.677,h;H302,24.05,,249.677,h;H400,2.5,,249.677,h;H410,25,,249.677,h;H411,2.5,25,249.677,h;H412,0.25,2.5,249.677,h
-calcium chloride dihydrate|CaCl2·2H2O|H319:h|Warning|07|h||H319,10,,110.978,h
-glucose|C6H12O6||||m||
-sucrose|C12H22O11||||m||
-potassium permanganate|KMnO4|H272:h H302:h H361d:h H410:h|Danger|03 07 08 09|h||H361d,3,,158.032,h;H302,25,,158.032,h*;H272,,,158.032,hn2;H410,,,158.032,hn
-potassium chromate|K2CrO4|H315:h H317:h H319:h H335:h H340:h H350i:h H410:h|Danger|07 08 09|h|not for students as solid; staff-made dilute solution at most|H317,0.5,,115.992,h;H350i,0.1,,115.992,h;H340,0.1,,115.992,h;H315,10,,115.992,h;H319,10,,115.992,h;H335,5,,115.992,o;H410,,,115.992,hn
-potassium dichromate|K2Cr2O7|H272:h H301:h H312:h H314:h H317:h H330:h H334:h H340:h H350:h H360FD:h H372:h H410:h|Danger|03 05 06 08 09|h|not for students|H335,5,,294.182,h;H350,0.1,,294.182,h;H340,0.1,,294.182,h;H360FD,0.3,,294.182,h;H372,10,,294.182,h;H373,1,10,294.182,h;H314,5,,294.182,h;H315,1,5,294.182,h;H318,3,5,294.182,h;H319,1,3,294.182,h;H334,0.2,,294.182,h;H317,0.2,,294.182,h;H301,33.33,,294.182,h*;H302,5,33.33,294.182,h*;H312,55,,294.182,h*;H330,10,,294.182,h*;H331,5,10,294.182,h*;H332,1,5,294.182,h*;H272,,,294.182,hn2;H410,,,294.182,hn
-cobalt(II) chloride hexahydrate|CoCl2·6H2O|H302:h H317:h H334:h H341:h H350i:h H360F:h H410:h|Danger|07 08 09|h|not for students as solid; dilute solution or paper only|H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h;H302,25,,237.925,h*;H400,2.5,,58.933,h;H410,,,58.933,hn
-nickel(II) sulfate hexahydrate|NiSO4·6H2O|H302:h H332:h H315:h H317:h H334:h H341:h H350i:h H360D:h H372:h H410:h|Danger|07 08 09|h|not for students as solid; dilute solution only|H372,1,,262.842,h;H373,0.1,1,262.842,h;H315,20,,262.842,h;H317,0.01,,262.842,h;H350i,0.1,,262.842,h;H341,1,,262.842,h;H360D,0.3,,262.842,h;H334,1,,262.842,h;H302,25,,262.842,h*;H332,30,,262.842,h*;H400,25,,262.842,h;H410,25,,262.842,h;H411,2.5,25,262.842,h;H412,0.25,2.5,262.842,h
-sodium carbonate|Na2CO3|H319:h|Warning|07|h||H319,10,,105.988,hp
-sodium hydrogen carbonate|NaHCO3||||o||
-silver nitrate|AgNO3|H272:h H314:h H410:h|Danger|03 05 09|h||H314,5,,169.872,h;H315,1,5,169.872,h;H318,3,5,169.872,h;H319,1,3,169.872,h;H272,,,169.872,hn2;H410,,,169.872,hn
-lead(II) nitrate|Pb(NO3)2|H272:o H302:h H317:o H318:o H332:h H351:o H360Df:h H372:o H410:h|Danger|03 05 07 08 09|h|not for students as solid; staff-made dilute solution at most|H360Df,0.3,,207.2,h;H361f,2.5,,207.2,h;H373,0.5,,207.2,h;H318,3,,331.208,o;H319,1,3,331.208,o;H351,1,,331.208,o;H317,1,,331.208,o;H372,10,,331.208,o;H373,1,10,331.208,o;H302,25,,331.208,h*;H332,30,,331.208,h*;H272,,,331.208,on2;H410,,,331.208,hn
-potassium iodide|KI|H372:t|Danger|08|t||H372,10,,166.003,t;H373,1,10,166.003,t
-sodium thiosulfate pentahydrate|Na2S2O3·5H2O||||o||
-iron(III) nitrate nonahydrate|Fe(NO3)3·9H2O|H272:t H315:t H319:t H335:t|Danger|03 07|t||H315,10,,403.992,t;H319,10,,403.992,t;H335,20,,403.992,t;H272,,,403.992,tn2
-magnesium sulfate heptahydrate|MgSO4·7H2O||||o||
-ammonium chloride|NH4Cl|H302:h H319:h|Warning|07|h||H319,10,,53.489,h;H302,25,,53.489,h*
-potassium nitrate|KNO3|H272:o|Warning|03|o||H272,,,101.102,on3
-citric acid|C6H8O7 H3C6H5O7|H319:h H335:h|Warning|07|h||H319,10,,192.123,h;H335,20,,192.123,h
-citric acid monohydrate|C6H8O7·H2O H3C6H5O7·H2O|H319:h H335:h|Warning|07|h||H319,10,,192.123,h;H335,20,,192.123,h
-sodium acetate trihydrate|CH3COONa·3H2O NaCH3COO·3H2O NaC2H3O2·3H2O CH3CO2Na·3H2O NaCH3CO2·3H2O||||m||
-sodium sulfate|Na2SO4||||m||
-sodium nitrate|NaNO3|H272:t H319:t|Warning|03 07|t||H319,10,,84.994,t;H272,,,84.994,tn3
-barium chloride dihydrate|BaCl2·2H2O|H301:h H332:h|Danger|06|h|care: poisonous; dilute solution for students|H301,33.33,,244.257,h*;H302,5,33.33,244.257,h*;H332,30,,244.257,h*
-iron(III) chloride hexahydrate|FeCl3·6H2O|H290:t H302:t H315:t H317:t H318:t|Danger|05 07|t||H318,3,,270.285,t;H319,1,3,270.285,t;H315,10,,270.285,t;H317,1,,270.285,t;H302,25,,270.285,t;H290,,,270.285,mn
-zinc sulfate heptahydrate|ZnSO4·7H2O|H302:h H318:h H410:h|Danger|05 07 09|h||H318,3,,287.541,h;H319,1,3,287.541,h;H302,25,,287.541,h*;H410,,,287.541,hn
-iron(II) sulfate heptahydrate|FeSO4·7H2O|H302:h H315:h H319:h|Warning|07|h||H315,25,,278.006,h;H319,10,,278.006,h;H302,25,,278.006,h*
-potassium bromide|KBr|H319:m|Warning|07|m||H319,10,,119.002,m
-potassium carbonate|K2CO3|H315:t H319:t H335:t|Warning|07|t||H315,10,,138.205,t;H319,10,,138.205,t;H335,20,,138.205,t
-ammonium sulfate|(NH4)2SO4||||o||
-magnesium nitrate|Mg(NO3)2|H272:o|Warning|03|o||H272,,,148.313,on3
-potassium hydrogen phthalate|C8H5O4K KHC8H4O4 KC8H5O4 C6H4(COOH)COOK||||m||
-oxalic acid dihydrate|H2C2O4·2H2O (COOH)2·2H2O|H302:h H312:h H318:o|Danger|05 07|h||H302,25,,126.064,h*;H312,55,,126.064,h*;H318,3,,126.064,o;H319,1,3,126.064,o
-calcium carbonate|CaCO3||||o||
-calcium hydroxide|Ca(OH)2|H315:t H318:t H335:t|Danger|05 07|t||H318,3,,74.092,tp;H319,1,3,74.092,tp;H315,10,,74.092,t;H335,20,,74.092,t
-urea|CO(NH2)2 (NH2)2CO NH2CONH2||||o||
-boric acid|H3BO3 B(OH)3|H360FD:h|Danger|08|h|not for students as solid (reproductive hazard)|H360FD,0.3,,61.831,h
-disodium hydrogen phosphate|Na2HPO4||||o||
-calcium chloride|CaCl2|*|||h||H319,10,,110.978,h
-sodium dichromate|Na2Cr2O7|*|||h||H334,0.2,,261.965,h;H317,0.2,,261.965,h;H335,5,,261.965,h;H350,0.1,,261.965,h;H340,0.1,,261.965,h
-ammonium dichromate|(NH4)2Cr2O7|*|||h||H334,0.2,,252.062,h;H317,0.2,,252.062,h;H335,5,,252.062,h;H350,0.1,,252.062,h;H340,0.1,,252.062,h
-sodium chromate|Na2CrO4|*|||h||H334,0.2,,115.992,h;H317,0.2,,115.992,h;H350,0.1,,115.992,h;H340,0.1,,115.992,h
-chromium trioxide|CrO3|*|||h||H335,1,,99.993,h;H350,0.1,,99.993,h;H340,0.1,,99.993,h
-cobalt(II) chloride|CoCl2|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h;H302,25,,237.925,h*;H400,2.5,,58.933,h;H410,,,58.933,hn
-cobalt(II) sulfate|CoSO4|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
-cobalt(II) nitrate|Co(NO3)2|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
-cobalt(II) acetate|Co(CH3COO)2 (CH3COO)2Co Co(C2H3O2)2|*|||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
-nickel(II) sulfate|NiSO4|*|||h||H372,1,,262.842,h;H373,0.1,1,262.842,h;H315,20,,262.842,h;H317,0.01,,262.842,h;H350i,0.1,,262.842,h;H341,1,,262.842,h;H360D,0.3,,262.842,h;H334,1,,262.842,h;H302,25,,262.842,h*;H332,30,,262.842,h*;H400,25,,262.842,h;H410,25,,262.842,h;H411,2.5,25,262.842,h;H412,0.25,2.5,262.842,h
-nickel(II) chloride|NiCl2|*|||h||H372,1,,237.689,h;H373,0.1,1,237.689,h;H315,20,,237.689,h;H317,0.01,,237.689,h;H350i,0.1,,237.689,h;H341,1,,237.689,h;H360D,0.3,,237.689,h;H334,1,,237.689,h
-nickel(II) nitrate|Ni(NO3)2|*|||h||H372,1,,290.791,h;H373,0.1,1,290.791,h;H315,20,,290.791,h;H317,0.01,,290.791,h;H350i,0.1,,290.791,h;H341,1,,290.791,h;H360D,0.3,,290.791,h;H334,1,,290.791,h
-barium chloride|BaCl2|*|||h||H301,33.33,,244.257,h*;H302,5,33.33,244.257,h*;H332,30,,244.257,h*
-hydrobromic acid|HBr|*|||h||H314,40,,80.912,h;H315,10,40,80.912,h;H319,10,40,80.912,h;H335,10,,80.912,h
-sodium hypochlorite|NaOCl NaClO|*|||h||H314,5,,,h;H315,1,5,,h;H318,3,5,,h;H319,1,3,,h;EUH031,5,,,h;H400,2.5,,,h;H410,25,,,h;H411,2.5,25,,h;H412,0.25,2.5,,h
-calcium hypochlorite|Ca(OCl)2 Ca(ClO)2|*|||h||H314,5,,142.983,h;H315,1,5,142.983,h;H318,3,5,142.983,h;H319,0.5,3,142.983,h;H302,25,,142.983,h*
-zinc chloride|ZnCl2|*|||h||H335,5,,136.286,h;H314,5,,136.286,h;H315,1,5,136.286,h;H318,3,5,136.286,h;H319,1,3,136.286,h;H302,25,,136.286,h*;H410,,,136.286,hn
+hydrochloric acid|HCl|H290:o H314:h H335:h|Danger|h|concentrated: staff only|H314,25,,36.458,h;H315,10,25,36.458,h;H319,10,25,36.458,h;H335,10,,36.458,h;H290,,,36.458,on
+sulfuric acid|H2SO4|H290:o H314:h|Danger|h|concentrated: staff only|H314,15,,98.072,h;H315,5,15,98.072,h;H319,5,15,98.072,h;H290,,,98.072,on
+nitric acid|HNO3|H272:h H290:o H314:h H331:h EUH071:h|Danger|h|concentrated: staff only|H272,65,!70,63.012,h3;H314,20,,63.012,h;H314,5,20,63.012,h;H315,1,5,63.012,h;H318,3,5,63.012,h;H319,1,3,63.012,h;H331,26.5,,63.012,h;H332,13.25,26.5,63.012,h;EUH071,,,63.012,hn;H290,,,63.012,mn;H272,99,,63.012,h2;H272,70,99,63.012,h3;H330,!70,,63.012,h;H314,!70,,63.012,h
+phosphoric acid|H3PO4|H290:o H314:h|Danger|h|concentrated: staff only|H314,25,,97.994,h;H315,10,25,97.994,h;H319,10,25,97.994,h;H290,,,97.994,mn
+acetic acid|CH3COOH HC2H3O2 CH3CO2H HCH3COO HCH3CO2|H226:h H314:h|Danger|h|concentrated: staff only|H314,90,,60.052,h;H314,25,90,60.052,h;H315,10,25,60.052,h;H319,10,25,60.052,h;H226,,,60.052,hn
+formic acid|HCOOH HCO2H HCHO2|H226:h H290:h H302:h H314:h H331:h EUH071:h|Danger|h|concentrated: staff only|H226,!85,,46.025,h;H314,90,,46.025,h;H314,10,90,46.025,h;H315,2,10,46.025,h;H318,10,,46.025,h;H319,2,10,46.025,h;H331,74,,46.025,h;H332,37,74,46.025,h;H302,25,,46.025,h;H290,,,46.025,hn;EUH071,,,46.025,hn
+perchloric acid|HClO4|H271:h H314:h|Danger|h|not for students|H271,!50,,100.454,h;H272,,!50,100.454,h2;H314,50,,100.454,h;H314,10,50,100.454,h;H315,1,10,100.454,h;H319,1,10,100.454,h
+hydrofluoric acid|HF|H300:h H310:h H314:h H330:h|Danger|h|not for students|H314,7,,20.006,h;H314,1,7,20.006,h;H319,0.1,1,20.006,h;H310,10,,20.006,h;H310,2.5,10,20.006,h;H311,0.5,2.5,20.006,h;H312,0.25,0.5,20.006,h;H300,10,,20.006,h*;H301,1.667,10,20.006,h*;H302,0.25,1.667,20.006,h*;H330,25,,20.006,h*;H331,5,25,20.006,h*;H332,2.5,5,20.006,h*
+ammonia|NH3 NH4OH NH3·H2O|H314:h H335:o H400:h|Danger|h|concentrated: staff only|H335,5,,17.031,h;H314,5,,17.031,h;H315,1,5,17.031,h;H318,3,5,17.031,h;H319,1,3,17.031,h;H400,,,17.031,hn
+sodium hydroxide|NaOH|H290:o H314:h|Danger|h|solid: care, staff weigh out for younger students|H314,5,,39.997,h;H314,2,5,39.997,h;H315,0.5,2,39.997,h;H319,0.5,2,39.997,h;H290,,,39.997,mn
+potassium hydroxide|KOH|H290:o H302:h H314:h|Danger|h|solid: care, staff weigh out for younger students|H314,5,,56.105,h;H314,2,5,56.105,h;H315,0.5,2,56.105,h;H319,0.5,2,56.105,h;H302,25,,56.105,h*;H290,,,56.105,mn
+hydrogen peroxide|H2O2|H302:h H318:o|Danger|h|concentrated: staff only|H271,70,,34.014,h;H272,50,70,34.014,h2;H314,70,,34.014,h;H314,50,70,34.014,h;H315,35,50,34.014,h;H318,8,50,34.014,h;H319,5,8,34.014,h;H335,35,,34.014,h;H302,25,,34.014,h*;H332,30,,34.014,h*
+sodium chloride|NaCl|||o||
+potassium chloride|KCl|||o||
+copper(II) sulfate pentahydrate|CuSO4·5H2O|H302:h H318:h H410:h|Danger|h||H318,3,,249.677,h;H319,1,3,249.677,h;H302,24.05,,249.677,h;H400,2.5,,249.677,h;H410,25,,249.677,h;H411,2.5,25,249.677,h;H412,0.25,2.5,249.677,h
+calcium chloride dihydrate|CaCl2·2H2O|H319:h|Warning|h||H319,10,,110.978,h
+glucose|C6H12O6|||m||
+sucrose|C12H22O11|||m||
+potassium permanganate|KMnO4|H272:h H302:h H361d:h H410:h|Danger|h||H361d,3,,158.032,h;H302,25,,158.032,h*;H272,,,158.032,hn2;H410,,,158.032,hn
+potassium chromate|K2CrO4|H315:h H317:h H319:h H335:h H340:h H350i:h H410:h|Danger|h|not for students as solid; staff-made dilute solution at most|H317,0.5,,115.992,h;H350i,0.1,,115.992,h;H340,0.1,,115.992,h;H315,10,,115.992,h;H319,10,,115.992,h;H335,5,,115.992,o;H410,,,115.992,hn
+potassium dichromate|K2Cr2O7|H272:h H301:h H312:h H314:h H317:h H330:h H334:h H340:h H350:h H360FD:h H372:h H410:h|Danger|h|not for students|H335,5,,294.182,h;H350,0.1,,294.182,h;H340,0.1,,294.182,h;H360FD,0.3,,294.182,h;H372,10,,294.182,h;H373,1,10,294.182,h;H314,5,,294.182,h;H315,1,5,294.182,h;H318,3,5,294.182,h;H319,1,3,294.182,h;H334,0.2,,294.182,h;H317,0.2,,294.182,h;H301,33.33,,294.182,h*;H302,5,33.33,294.182,h*;H312,55,,294.182,h*;H330,10,,294.182,h*;H331,5,10,294.182,h*;H332,1,5,294.182,h*;H272,,,294.182,hn2;H410,,,294.182,hn
+cobalt(II) chloride hexahydrate|CoCl2·6H2O|H302:h H317:h H334:h H341:h H350i:h H360F:h H410:h|Danger|h|not for students as solid; dilute solution or paper only|H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h;H302,25,,237.925,h*;H400,2.5,,58.933,h;H410,,,58.933,hn
+nickel(II) sulfate hexahydrate|NiSO4·6H2O|H302:h H332:h H315:h H317:h H334:h H341:h H350i:h H360D:h H372:h H410:h|Danger|h|not for students as solid; dilute solution only|H372,1,,262.842,h;H373,0.1,1,262.842,h;H315,20,,262.842,h;H317,0.01,,262.842,h;H350i,0.1,,262.842,h;H341,1,,262.842,h;H360D,0.3,,262.842,h;H334,1,,262.842,h;H302,25,,262.842,h*;H332,30,,262.842,h*;H400,25,,262.842,h;H410,25,,262.842,h;H411,2.5,25,262.842,h;H412,0.25,2.5,262.842,h
+sodium carbonate|Na2CO3|H319:h|Warning|h||H319,10,,105.988,hp
+sodium hydrogen carbonate|NaHCO3|||o||
+silver nitrate|AgNO3|H272:h H314:h H410:h|Danger|h||H314,5,,169.872,h;H315,1,5,169.872,h;H318,3,5,169.872,h;H319,1,3,169.872,h;H272,,,169.872,hn2;H410,,,169.872,hn
+lead(II) nitrate|Pb(NO3)2|H272:o H302:h H317:o H318:o H332:h H351:o H360Df:h H372:o H410:h|Danger|h|not for students as solid; staff-made dilute solution at most|H360Df,0.3,,207.2,h;H361f,2.5,,207.2,h;H373,0.5,,207.2,h;H318,3,,331.208,o;H319,1,3,331.208,o;H351,1,,331.208,o;H317,1,,331.208,o;H372,10,,331.208,o;H373,1,10,331.208,o;H302,25,,331.208,h*;H332,30,,331.208,h*;H272,,,331.208,on2;H410,,,331.208,hn
+potassium iodide|KI|H372:t|Danger|t||H372,10,,166.003,t;H373,1,10,166.003,t
+sodium thiosulfate pentahydrate|Na2S2O3·5H2O|||o||
+iron(III) nitrate nonahydrate|Fe(NO3)3·9H2O|H272:t H315:t H319:t H335:t|Danger|t||H315,10,,403.992,t;H319,10,,403.992,t;H335,20,,403.992,t;H272,,,403.992,tn2
+magnesium sulfate heptahydrate|MgSO4·7H2O|||o||
+ammonium chloride|NH4Cl|H302:h H319:h|Warning|h||H319,10,,53.489,h;H302,25,,53.489,h*
+potassium nitrate|KNO3|H272:o|Warning|o||H272,,,101.102,on3
+citric acid|C6H8O7 H3C6H5O7|H319:h H335:h|Warning|h||H319,10,,192.123,h;H335,20,,192.123,h
+citric acid monohydrate|C6H8O7·H2O H3C6H5O7·H2O|H319:h H335:h|Warning|h||H319,10,,192.123,h;H335,20,,192.123,h
+sodium acetate trihydrate|CH3COONa·3H2O NaCH3COO·3H2O NaC2H3O2·3H2O CH3CO2Na·3H2O NaCH3CO2·3H2O|||m||
+sodium sulfate|Na2SO4|||m||
+sodium nitrate|NaNO3|H272:t H319:t|Warning|t||H319,10,,84.994,t;H272,,,84.994,tn3
+barium chloride dihydrate|BaCl2·2H2O|H301:h H332:h|Danger|h|care: poisonous; dilute solution for students|H301,33.33,,244.257,h*;H302,5,33.33,244.257,h*;H332,30,,244.257,h*
+iron(III) chloride hexahydrate|FeCl3·6H2O|H290:t H302:t H315:t H317:t H318:t|Danger|t||H318,3,,270.285,t;H319,1,3,270.285,t;H315,10,,270.285,t;H317,1,,270.285,t;H302,25,,270.285,t;H290,,,270.285,mn
+zinc sulfate heptahydrate|ZnSO4·7H2O|H302:h H318:h H410:h|Danger|h||H318,3,,287.541,h;H319,1,3,287.541,h;H302,25,,287.541,h*;H410,,,287.541,hn
+iron(II) sulfate heptahydrate|FeSO4·7H2O|H302:h H315:h H319:h|Warning|h||H315,25,,278.006,h;H319,10,,278.006,h;H302,25,,278.006,h*
+potassium bromide|KBr|H319:m|Warning|m||H319,10,,119.002,m
+potassium carbonate|K2CO3|H315:t H319:t H335:t|Warning|t||H315,10,,138.205,t;H319,10,,138.205,t;H335,20,,138.205,t
+ammonium sulfate|(NH4)2SO4|||o||
+magnesium nitrate|Mg(NO3)2|H272:o|Warning|o||H272,,,148.313,on3
+potassium hydrogen phthalate|C8H5O4K KHC8H4O4 KC8H5O4 C6H4(COOH)COOK|||m||
+oxalic acid dihydrate|H2C2O4·2H2O (COOH)2·2H2O|H302:h H312:h H318:o|Danger|h||H302,25,,126.064,h*;H312,55,,126.064,h*;H318,3,,126.064,o;H319,1,3,126.064,o
+calcium carbonate|CaCO3|||o||
+calcium hydroxide|Ca(OH)2|H315:t H318:t H335:t|Danger|t||H318,3,,74.092,tp;H319,1,3,74.092,tp;H315,10,,74.092,t;H335,20,,74.092,t
+urea|CO(NH2)2 (NH2)2CO NH2CONH2|||o||
+boric acid|H3BO3 B(OH)3|H360FD:h|Danger|h|not for students as solid (reproductive hazard)|H360FD,0.3,,61.831,h
+disodium hydrogen phosphate|Na2HPO4|||o||
+calcium chloride|CaCl2|*||h||H319,10,,110.978,h
+sodium dichromate|Na2Cr2O7|*||h||H334,0.2,,261.965,h;H317,0.2,,261.965,h;H335,5,,261.965,h;H350,0.1,,261.965,h;H340,0.1,,261.965,h
+ammonium dichromate|(NH4)2Cr2O7|*||h||H334,0.2,,252.062,h;H317,0.2,,252.062,h;H335,5,,252.062,h;H350,0.1,,252.062,h;H340,0.1,,252.062,h
+sodium chromate|Na2CrO4|*||h||H334,0.2,,115.992,h;H317,0.2,,115.992,h;H350,0.1,,115.992,h;H340,0.1,,115.992,h
+chromium trioxide|CrO3|*||h||H335,1,,99.993,h;H350,0.1,,99.993,h;H340,0.1,,99.993,h
+cobalt(II) chloride|CoCl2|*||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h;H302,25,,237.925,h*;H400,2.5,,58.933,h;H410,,,58.933,hn
+cobalt(II) sulfate|CoSO4|*||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
+cobalt(II) nitrate|Co(NO3)2|*||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
+cobalt(II) acetate|Co(CH3COO)2 (CH3COO)2Co Co(C2H3O2)2|*||h||H350i,0.01,,58.933,h;H341,1,,58.933,h;H360F,0.3,,58.933,h;H334,1,,58.933,h;H317,1,,58.933,h
+nickel(II) sulfate|NiSO4|*||h||H372,1,,262.842,h;H373,0.1,1,262.842,h;H315,20,,262.842,h;H317,0.01,,262.842,h;H350i,0.1,,262.842,h;H341,1,,262.842,h;H360D,0.3,,262.842,h;H334,1,,262.842,h;H302,25,,262.842,h*;H332,30,,262.842,h*;H400,25,,262.842,h;H410,25,,262.842,h;H411,2.5,25,262.842,h;H412,0.25,2.5,262.842,h
+nickel(II) chloride|NiCl2|*||h||H372,1,,237.689,h;H373,0.1,1,237.689,h;H315,20,,237.689,h;H317,0.01,,237.689,h;H350i,0.1,,237.689,h;H341,1,,237.689,h;H360D,0.3,,237.689,h;H334,1,,237.689,h
+nickel(II) nitrate|Ni(NO3)2|*||h||H372,1,,290.791,h;H373,0.1,1,290.791,h;H315,20,,290.791,h;H317,0.01,,290.791,h;H350i,0.1,,290.791,h;H341,1,,290.791,h;H360D,0.3,,290.791,h;H334,1,,290.791,h
+barium chloride|BaCl2|*||h||H301,33.33,,244.257,h*;H302,5,33.33,244.257,h*;H332,30,,244.257,h*
+hydrobromic acid|HBr|*||h||H314,40,,80.912,h;H315,10,40,80.912,h;H319,10,40,80.912,h;H335,10,,80.912,h
+sodium hypochlorite|NaOCl NaClO|*||h||H314,5,,,h;H315,1,5,,h;H318,3,5,,h;H319,1,3,,h;EUH031,5,,,h;H400,2.5,,,h;H410,25,,,h;H411,2.5,25,,h;H412,0.25,2.5,,h
+calcium hypochlorite|Ca(OCl)2 Ca(ClO)2|*||h||H314,5,,142.983,h;H315,1,5,142.983,h;H318,3,5,142.983,h;H319,0.5,3,142.983,h;H302,25,,142.983,h*
+zinc chloride|ZnCl2|*||h||H335,5,,136.286,h;H314,5,,136.286,h;H315,1,5,136.286,h;H318,3,5,136.286,h;H319,1,3,136.286,h;H302,25,,136.286,h*;H410,,,136.286,hn
 \`;
 
 // src/chemistry/listedHazards.ts
 function end(text, isOpenByDefault) {
-  if (text === void 0 || text === "") return void 0;
+  if (text === "") return void 0;
   const isTurned = text.startsWith("!");
   return { percent: Number(isTurned ? text.slice(1) : text), isOpen: isTurned !== isOpenByDefault };
 }
 function limitOf(text) {
-  const [code2 = "", from, to, counted, marks = ""] = text.split(",");
+  const [code2, from, to, counted, marks] = text.split(",");
   return {
     code: marks.includes("3") ? \`\${code2}/3\` : code2,
     from: end(from, false),
     to: end(to, true),
-    countedGramsPerMole: counted === void 0 || counted === "" ? void 0 : Number(counted),
+    countedGramsPerMole: counted === "" ? void 0 : Number(counted),
     confidence: marks.charAt(0),
     isWithoutLimit: marks.includes("n"),
     isMinimum: marks.includes("*"),
@@ -2353,34 +2329,58 @@ function limitOf(text) {
 var list;
 function listedHazards() {
   list != null ? list : list = cautionList.trim().split("\\n").map((line2) => {
-    const [
-      name = "",
-      spellings = "",
-      codes = "",
-      signal = "",
-      pictograms = "",
-      confidence,
-      schoolUse = "",
-      limits = ""
-    ] = line2.split("|");
+    const [name, spellings, codes, signalWord, confidence, schoolUse, limits] = line2.split("|");
     return {
       name,
       spellings: spellings.split(" "),
       codes: codes === "*" ? void 0 : codes.split(" ").filter((pair) => pair !== "").map((pair) => {
-        var _a, _b;
-        return {
-          code: (_a = pair.split(":")[0]) != null ? _a : "",
-          confidence: (_b = pair.split(":")[1]) != null ? _b : "m"
-        };
+        const [code2, confidenceOfCode] = pair.split(":");
+        return { code: code2, confidence: confidenceOfCode };
       }),
-      signalWord: signal === "Danger" || signal === "Warning" ? signal : "",
-      pictograms: pictograms.split(" ").filter((digits) => digits !== ""),
+      signalWord,
       confidence,
       schoolUse,
       limits: limits === "" ? [] : limits.split(";").map(limitOf)
     };
   });
   return list;
+}
+
+// src/chemistry/pictogramsOf.ts
+var names = {
+  "01": "exploding bomb",
+  "02": "flame",
+  "03": "flame over circle",
+  "04": "gas cylinder",
+  "05": "corrosion",
+  "06": "skull and crossbones",
+  "07": "exclamation mark",
+  "08": "health hazard",
+  "09": "environment"
+};
+var pictogramNamed = (code2) => {
+  var _a;
+  return {
+    code: code2,
+    name: (_a = names[code2.replace("GHS", "")]) != null ? _a : code2
+  };
+};
+var irritation = ["H315", "H319"];
+var precedence = [
+  { where: ["H314", "H318"], drops: irritation },
+  { where: ["H334"], drops: ["H317", ...irritation] }
+];
+function pictogramsOf(codes) {
+  const texts = codeTexts();
+  const dropped = precedence.filter(({ where }) => where.some((code2) => codes.includes(code2)));
+  const digits = new Set(
+    codes.filter((code2) => !dropped.some(({ drops }) => drops.includes(code2))).map((code2) => {
+      var _a, _b;
+      return (_b = (_a = texts[code2]) == null ? void 0 : _a.pictogram) != null ? _b : "";
+    }).filter((pictogram) => pictogram !== "")
+  );
+  if (digits.has("06")) digits.delete("07");
+  return [...digits].sort().map((pictogram) => \`GHS\${pictogram}\`);
 }
 
 // src/chemistry/cautions.ts
@@ -2410,8 +2410,8 @@ function cautions(formula, massPercent) {
 }
 var line = (text, advice) => ({ code: "", text, advice, confidence: void 0 });
 var lastLine = line("", cautionTexts.deferring);
-var plainFormula = (text) => text.normalize("NFKC").replace(/[\\s\\u200b\\ufeff]/g, "").replace(/[[{]/g, "(").replace(/[\\]}]/g, ")").replace(/[•*.⋅∙・]/g, "·");
-var withoutWater = (spelling) => spelling.replace(/·[\\d.,½]*H2O$/, "");
+var plainFormula = (text) => text.normalize("NFKC").replace(/[\\s\\u200b\\ufeff]/g, "").replace(/[[{]/g, "(").replace(/[\\]}]/g, ")").replace(/[•*.⋅∙‧・]/g, "·");
+var withoutWater = (spelling) => spelling.replace(/·(\\d+[·,])?[\\d⁄]*H2O$/, "");
 function listedAs(text) {
   const wanted = plainFormula(text);
   const substances = listedHazards();
@@ -2428,7 +2428,7 @@ function undiluted(substance) {
     const statements = codes.map(({ code: code2, confidence }) => statementOf(bareCode(code2), confidence));
     return {
       signalWord: substance.signalWord,
-      pictograms: substance.pictograms.map((digits) => \`GHS\${digits}\`),
+      pictograms: pictogramsOf(codes.map(({ code: code2 }) => code2)),
       statements: withCare(statements, substance)
     };
   }
@@ -2486,7 +2486,7 @@ function atStrength(substance, formula, massPercent) {
   if (substance.limits.some(({ dependsOnPh }) => dependsOnPh)) {
     statements.push(line(cautionTexts.extremePh, cautionTexts.extremePhAdvice));
   }
-  return { signalWord: signalOf(all), pictograms: pictogramsOf(all), statements };
+  return { signalWord: signalOf(all), pictograms: pictogramsOf(all.map(({ code: code2 }) => code2)), statements };
 }
 function formulaMass(formula) {
   const mass = molarMass(formula);
@@ -2536,18 +2536,6 @@ var signalOf = (holding) => {
   });
   return words.includes("Danger") ? "Danger" : words.includes("Warning") ? "Warning" : "";
 };
-function pictogramsOf(holding) {
-  const codes = holding.map(({ code: code2 }) => code2);
-  const has = (code2) => codes.includes(code2);
-  const pictograms = new Set(
-    codes.filter((code2) => !(has("H314") || has("H318")) || !["H315", "H319"].includes(code2)).filter((code2) => !has("H334") || !["H317", "H315", "H319"].includes(code2)).map((code2) => {
-      var _a, _b;
-      return (_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.pictogram) != null ? _b : "";
-    }).filter((digits) => digits !== "")
-  );
-  if (pictograms.has("06")) pictograms.delete("07");
-  return Array.from(pictograms).sort().map((digits) => \`GHS\${digits}\`);
-}
 function statementOf(code2, confidence) {
   var _a, _b;
   const text = codeTexts()[code2];
@@ -2568,7 +2556,7 @@ function withCare(statements, { spellings }) {
   return care === "" ? [...statements] : [...statements, line("", care)];
 }
 
-return { adviceTexts, cautionTexts, cautions };
+return { adviceTexts, cautionTexts, pictogramNamed, cautions };
 `;
 },
 // Part CAUTIONS: functions/entries/cautionsEntry
@@ -2727,6 +2715,14 @@ var slipTexts = {
       "reagent molarity": {
         fits: "grams times the molar mass",
         ask: "How do you turn grams in a litre into moles?"
+      },
+      density: {
+        fits: "the volume of one gram",
+        ask: "Grams for each mL: which of the two goes below the line?"
+      },
+      "mass percent": {
+        fits: "a share of the way that is turned upside down",
+        ask: "Which gap of the densities is the whole way, and which is your part?"
       }
     }
   },
@@ -2737,6 +2733,10 @@ var slipTexts = {
       molarity: {
         fits: "work that multiplies by the volume",
         ask: "The same solute in a bigger flask: is it more crowded or less?"
+      },
+      density: {
+        fits: "the mass times the volume",
+        ask: "What would just one mL of it weigh?"
       }
     }
   },
@@ -2921,6 +2921,34 @@ var slipTexts = {
   "per-mL-not-L": {
     fits: "the moles in one mL",
     ask: "Molarity is moles in how much solution?"
+  },
+  "volume-in-litres": {
+    fits: "the mass of one litre",
+    ask: "Which unit of volume does this row ask for?"
+  },
+  "table-line-taken": {
+    fits: "a line of the table as it stands",
+    ask: "Is your density just that of the line, or some way along?"
+  },
+  "middle-of-lines": {
+    fits: "the middle of the two lines",
+    ask: "Is your density in the middle too?"
+  },
+  "share-mirrored": {
+    fits: "a way that is counted from the other line",
+    ask: "Is your density closer to the lighter line or to the heavier?"
+  },
+  "step-unscaled": {
+    fits: "the lighter line plus the bare share of the way",
+    ask: "How long is the whole way, in percent?"
+  },
+  "line-not-added": {
+    fits: "the part of the way from the lighter line",
+    ask: "At what percent does the way begin?"
+  },
+  "share-reported": {
+    fits: "the share of the way between the lines",
+    ask: "How many percent is that share worth, and from where does it count?"
   },
   "planned-for-made": {
     fits: "the molarity of the plan",
@@ -3253,7 +3281,8 @@ var except = {
   "Mg SO3": false,
   "Ag F": true,
   "Ag NO2": false,
-  "Be SO4": true
+  "Be SO4": true,
+  "Hg I": false
 };
 var lowWith = {
   halide: /* @__PURE__ */ new Set(["Ag", "Pb", "Cu 1"]),
@@ -3283,7 +3312,6 @@ function isSparinglySoluble({
   cationCharge,
   anion
 }) {
-  var _a, _b, _c, _d;
   const own = except[\`\${cation} \${anion}\`];
   if (own !== void 0) return !own;
   if (anion === "OH") return !solubleHydroxides.has(cation);
@@ -3291,17 +3319,16 @@ function isSparinglySoluble({
   if (anion === "S") return !["Mg", "Ca", "Sr", "Ba"].includes(cation);
   if (lowAnions.has(anion)) return true;
   if (["Cl", "Br", "I", "SCN", "CN"].includes(anion)) {
-    if (anion === "I" && cation === "Hg") return true;
-    return ((_a = lowWith.halide) == null ? void 0 : _a.has(cation)) === true || ((_b = lowWith.halide) == null ? void 0 : _b.has(\`\${cation} \${cationCharge}\`)) === true;
+    return lowWith.halide.has(cation) || lowWith.halide.has(\`\${cation} \${cationCharge}\`);
   }
-  if (anion === "F") return ((_c = lowWith.fluoride) == null ? void 0 : _c.has(cation)) === true;
-  if (anion === "SO4") return ((_d = lowWith.sulfate) == null ? void 0 : _d.has(cation)) === true;
+  if (anion === "F") return lowWith.fluoride.has(cation);
+  if (anion === "SO4") return lowWith.sulfate.has(cation);
   return false;
 }
 
 // src/chemistry/ions.ts
 var countsOf = (atoms) => new Map(atoms.map(({ element, count }) => [element === "[2H]" ? "H" : element, count]));
-var key = (counts) => [...counts].filter(([, count]) => count !== 0).map(([element, count]) => \`\${element}\${count}\`).sort().join(" ");
+var key = (counts) => [...counts].map(([element, count]) => \`\${element}\${count}\`).sort().join();
 function atomsOfListed(body) {
   const counts = /* @__PURE__ */ new Map();
   const flat = body.replace(
@@ -3340,7 +3367,6 @@ function without(counts, atoms, times) {
   const left = new Map(counts);
   for (const { element, count } of atoms) {
     const rest = ((_a = left.get(element)) != null ? _a : 0) - count * times;
-    if (rest < 0) return void 0;
     if (rest === 0) left.delete(element);
     else left.set(element, rest);
   }
@@ -3354,10 +3380,10 @@ function possibleCounts(counts, atoms) {
     return Math.floor(((_a2 = counts.get(element)) != null ? _a2 : 0) / count);
   }));
   if (most < 1) return [];
-  const own = atoms.find(({ element }) => element !== "H" && element !== "N" && !cationElements().has(element));
+  const own = atoms.find(({ element }) => !cationElements().has(element));
   if (own === void 0) return Array.from({ length: Math.min(most, countMax) }, (_, place) => most - place);
   const needed = ((_a = counts.get(own.element)) != null ? _a : 0) / own.count;
-  return Number.isInteger(needed) && needed <= most && needed <= countMax ? [needed] : [];
+  return needed === most ? [needed] : [];
 }
 var elementsOfCations;
 var cationElements = () => elementsOfCations != null ? elementsOfCations : elementsOfCations = new Set(
@@ -3374,34 +3400,32 @@ function cationsFor(counts, charge, mayHoldAmmonium) {
     if (!ion || symbol === "NH4" && !mayHoldAmmonium) return void 0;
     const count2 = (_a = nitrogen != null ? nitrogen : counts.get("H")) != null ? _a : 0;
     const left = without(counts, ion.atoms, count2);
-    return (left == null ? void 0 : left.size) === 0 && count2 === charge ? [{ ion, count: count2 }] : void 0;
+    return left.size === 0 && count2 === charge ? [{ ion, count: count2 }] : void 0;
   }
   const count = (_b = counts.get(next)) != null ? _b : 0;
   for (const ion of ionLists().cations.filter(({ body }) => body === next)) {
     const left = without(counts, ion.atoms, count);
-    const rest = left && charge - count * ion.charge >= 0 && cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
+    const rest = cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
     if (rest) return [{ ion, count }, ...rest];
   }
   return void 0;
 }
 function takenApart(formula) {
-  var _a;
   const counts = countsOf(anhydrousAtoms(formula));
-  const mayHoldAmmonium = /NH4|NH₄|H4N|N\\s*H\\s*4/.test(formula.text);
+  const mayHoldAmmonium = /N\\s*H\\s*[4₄]|H4N/.test(formula.text);
   for (const ion of ionLists().anions) {
     for (const count of possibleCounts(counts, ion.atoms)) {
       const left = without(counts, ion.atoms, count);
-      const cations = left && left.size > 0 ? cationsFor(left, -ion.charge * count, mayHoldAmmonium) : void 0;
-      const isMixed = (cations == null ? void 0 : cations.some(({ ion: { body } }) => body === "H")) === true && cations.length > 1;
-      const isHalfDone = ((_a = cations == null ? void 0 : cations[0]) == null ? void 0 : _a.ion.body) === "H" && /^H(?!C)/.test(ion.body);
-      if (cations && cations.length > 0 && !isMixed && !isHalfDone) return { cations, anion: { ion, count } };
+      const cations = cationsFor(left, -ion.charge * count, mayHoldAmmonium);
+      const hasHydrogen = (cations == null ? void 0 : cations.some(({ ion: { body } }) => body === "H")) === true;
+      const isHalfDone = hasHydrogen && (cations.length > 1 || ion.body.startsWith("H"));
+      if (cations && !isHalfDone) return { cations, anion: { ion, count } };
     }
   }
   return void 0;
 }
 var refusal = (error) => failure({ ...error, argument: "formula", expected: "a strong electrolyte or a molecular solute" });
 function ions(formula) {
-  var _a, _b;
   const shown = quoted(formula.text);
   if (formula.charge !== 0) {
     return refusal({
@@ -3422,8 +3446,8 @@ function ions(formula) {
   const salt = takenApart(formula);
   const isAcid = (salt == null ? void 0 : salt.cations.every(({ ion: { body } }) => body === "H")) === true;
   if (molecular.has(atomKey) && (!salt || isAcid)) {
-    const text = (_b = (_a = formula.text.split(/[·•*∙⋅]/)[0]) == null ? void 0 : _a.trim()) != null ? _b : formula.text;
-    return success([{ ion: text, count: 1, charge: 0, atoms }]);
+    const [ion = ""] = formula.text.split(/[·•*.∙⋅‧・]/);
+    return success([{ ion: ion.trim(), count: 1, charge: 0, atoms }]);
   }
   if (!salt) {
     return refusal({
@@ -3434,8 +3458,10 @@ function ions(formula) {
   }
   const { cations, anion } = salt;
   if (isAcid && !strong.has(atomKey)) return weakRefusal();
-  const low = cations.length === 1 && cations[0] && isSparinglySoluble({ cation: cations[0].ion.body, cationCharge: cations[0].ion.charge, anion: anion.ion.body });
-  if (low) {
+  const isLow = cations.some(
+    ({ ion: { body, charge } }) => isSparinglySoluble({ cation: body, cationCharge: charge, anion: anion.ion.body })
+  );
+  if (isLow) {
     return refusal({
       code: "ions-sparingly",
       received: \`\${shown}, which dissolves below 1 g in 100 g of water\`,
@@ -3484,12 +3510,12 @@ function namedIon(formula, ion) {
 return { namedIon };
 `;
 },
-// Part lesson: lab/givenCells, lab/ionCounts, lab/roundedWeight, lab/molarMassSpan, lab/worked, lab/slipsFound and 17 more
+// Part lesson: lab/givenCells, lab/ionCounts, lab/roundedWeight, lab/molarMassSpan, lab/worked, lab/slipsFound and 19 more
 "lesson"() {
   return `
 const { namedIon } = part("chemistry/namedIon");
 const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isOneFigureOf, isTruncated, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, tenTo, toleranceOf } = part("lab/texts/feedback");
-const { anhydrousAtoms, atomsOfUnits, diluentVolume, dilutedMolarity, dilutionFactor, elementOf, elements, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, millilitres, molarMass, molarity, molesPerLitre, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
+const { anhydrousAtoms, atomsOfUnits, density, diluentVolume, dilutedMolarity, dilutionFactor, elementOf, elements, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, massPercentOfDensity, millilitres, molarMass, molarity, molesPerLitre, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
 
 // src/lab/givenCells.ts
 var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\\s_]+/g, " ") : "";
@@ -3578,13 +3604,13 @@ function molarMassSpan({ atoms, byAtomicNumber }, decimals) {
 }
 
 // src/lab/worked.ts
-function numbersWith(step, molarMass2, carried) {
+function numbersWith(step2, molarMass2, carried) {
   const numbers = {
-    ...step.numbers,
+    ...step2.numbers,
     "molar mass": molarMass2,
     ...carried
   };
-  for (const { name, relation } of step.quantity.buildsOn) {
+  for (const { name, relation } of step2.quantity.buildsOn) {
     if (carried[name] === void 0 && relation) numbers[name] = relation(numbers);
   }
   return numbers;
@@ -3594,12 +3620,12 @@ var ordered = (first, middle, last) => ({
   middle,
   high: Math.max(first, middle, last)
 });
-function spansOver(step, calculation, {
-  molarMass: molarMass2 = step.molarMass,
+function spansOver(step2, calculation, {
+  molarMass: molarMass2 = step2.molarMass,
   carried = {}
 } = {}) {
   const at = (mass) => {
-    const result = calculation(numbersWith(step, mass, carried));
+    const result = calculation(numbersWith(step2, mass, carried));
     return typeof result === "number" ? [result] : result;
   };
   if (!molarMass2) return at(Number.NaN).map((value) => ordered(value, value, value));
@@ -3609,18 +3635,18 @@ function spansOver(step, calculation, {
     return ordered((_a = low[index]) != null ? _a : middle, middle, (_b = high[index]) != null ? _b : middle);
   });
 }
-function spanOver(step, calculation, carried = {}) {
-  const [span] = spansOver(step, calculation, { carried });
-  if (!span) throw new Error(\`\${step.quantity.name}: a calculation gave no value\`);
+function spanOver(step2, calculation, carried = {}) {
+  const [span] = spansOver(step2, calculation, { carried });
+  if (!span) throw new Error(\`\${step2.quantity.name}: a calculation gave no value\`);
   return span;
 }
 
 // src/lab/slipsFound.ts
-function slipSpans(step, slip) {
-  if ("value" in slip) return spansOver(step, slip.value);
-  if (!step.formula) return [];
-  const { decimals, quantity } = step;
-  return slip.molarMasses(step.formula).flatMap((wrong) => spansOver(step, quantity.relation, { molarMass: molarMassSpan(wrong, decimals) }));
+function slipSpans(step2, slip) {
+  if ("value" in slip) return spansOver(step2, slip.value);
+  if (!step2.formula) return [];
+  const { decimals, quantity } = step2;
+  return slip.molarMasses(step2.formula).flatMap((wrong) => spansOver(step2, quantity.relation, { molarMass: molarMassSpan(wrong, decimals) }));
 }
 var tellsApart = (span, tolerance) => {
   const accepted = acceptedEnds(tolerance);
@@ -3636,20 +3662,20 @@ function isPowerOfTen(entry, { span, asked }) {
   const ends = { low: Math.abs(span.low) * tenTo(power), high: Math.abs(span.high) * tenTo(power) };
   return Math.sign(entry.value) === Math.sign(span.middle) && isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, moved) / 2);
 }
-function slipsFound(step, entry, tolerance) {
+function slipsFound(step2, entry, tolerance) {
   if (tolerance.span.middle === 0 || entry.value === 0) return [];
-  const found = step.quantity.slips.filter((slip) => slipSpans(step, slip).some((span) => fitsSlip(span, { entry, tolerance }))).map(({ id }) => id);
+  const found = step2.quantity.slips.filter((slip) => slipSpans(step2, slip).some((span) => fitsSlip(span, { entry, tolerance }))).map(({ id }) => id);
   if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
   return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
 }
 
 // src/lab/stepTolerance.ts
-function stepTolerance(step, carried = {}) {
-  const { quantity, asked } = step;
-  return toleranceOf(spanOver(step, quantity.relation, carried), {
+function stepTolerance(step2, carried = {}) {
+  const { quantity, asked } = step2;
+  return toleranceOf(spanOver(step2, quantity.relation, carried), {
     asked,
     wideClose: quantity.wideClose,
-    ...quantity.neverFinerThan ? { coarsest: spanOver(step, quantity.neverFinerThan, carried) } : {}
+    ...quantity.neverFinerThan ? { coarsest: spanOver(step2, quantity.neverFinerThan, carried) } : {}
   });
 }
 
@@ -3660,14 +3686,14 @@ function withoutHonestSign({ quantity, numbers }, entry) {
 }
 var figuresFit = (entry, { asked, placeLow, placeHigh }) => hasFiguresAsked(entry, asked) || // Where the last place is bound otherwise, as in a difference, that place is right too.
 entry.lastPlace === leadingPlace(placeLow) || entry.lastPlace === leadingPlace(placeHigh);
-function judgeEntry(step, read, { rows = [], judgeFigures = false } = {}) {
+function judgeEntry(step2, read, { rows = [], judgeFigures = false } = {}) {
   if (read.kind === "blank") return { status: "blank" };
   if (read.kind === "unreadable") return { status: "unreadable", because: read.because };
   if (read.unit === "other kind") return { status: "not yet", slips: [], question: "unit of another kind" };
-  const entry = withoutHonestSign(step, read.entry);
-  const tolerance = stepTolerance(step);
+  const entry = withoutHonestSign(step2, read.entry);
+  const tolerance = stepTolerance(step2);
   const { asked } = tolerance;
-  const fits = rows.filter(({ carried }) => isOnTarget(entry.value, stepTolerance(step, carried)));
+  const fits = rows.filter(({ carried }) => isOnTarget(entry.value, stepTolerance(step2, carried)));
   if (isOnTarget(entry.value, tolerance) || fits.some(({ sound }) => sound)) {
     return judgeFigures && entry.isText && !figuresFit(entry, tolerance) ? { status: "close", because: "wrong figures", asked } : { status: "on target" };
   }
@@ -3681,12 +3707,12 @@ function judgeEntry(step, read, { rows = [], judgeFigures = false } = {}) {
   if (read.unit === "fits" && isOnTarget(read.bare.value, tolerance)) {
     return { status: "not yet", slips: [], question: "unit does not fit" };
   }
-  const slips = slipsFound(step, entry, tolerance);
+  const slips = slipsFound(step2, entry, tolerance);
   if (slips.length === 0 && isOneFigureOf(entry, tolerance)) {
     return { status: "not yet", slips: [], question: "one figure", asked };
   }
   if (slips.length === 0 && entry.value < 0) {
-    const isSignAlone = step.quantity.name === "percent error" && isOnTarget(-entry.value, tolerance);
+    const isSignAlone = step2.quantity.name === "percent error" && isOnTarget(-entry.value, tolerance);
     return { status: "not yet", slips, question: isSignAlone ? "sign" : "negative" };
   }
   return { status: "not yet", slips };
@@ -3707,6 +3733,10 @@ var noNumbers = {
   accepted: Number.NaN,
   "mass percent": Number.NaN,
   density: Number.NaN,
+  "lighter percent": Number.NaN,
+  "lighter density": Number.NaN,
+  "heavier percent": Number.NaN,
+  "heavier density": Number.NaN,
   "molar mass": Number.NaN,
   "moles of solute": Number.NaN,
   "dilution factor": Number.NaN,
@@ -3780,7 +3810,7 @@ function prepareStep(quantity, cells, preparation = {}) {
     if (!mass.ok) return failure({ ...mass.error, argument: sheetName(mass.error.argument, names) });
   }
   const span = weighed ? molarMassSpan(weighed, decimals) : void 0;
-  const step = {
+  const step2 = {
     quantity,
     formula: weighed,
     molarMass: span,
@@ -3788,9 +3818,9 @@ function prepareStep(quantity, cells, preparation = {}) {
     asked: askedOf(quantity, preparation),
     decimals
   };
-  if (Object.values(ready).some(Number.isNaN)) return success(step);
-  const refused = quantity.chemistry({ ...step.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
-  return refused.ok ? success(step) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
+  if (Object.values(ready).some(Number.isNaN)) return success(step2);
+  const refused = quantity.chemistry({ ...step2.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
+  return refused.ok ? success(step2) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
 }
 var givenNames = { grams: "mass", "purity percent": "purity" };
 var sheetName = (argument, names) => {
@@ -3798,6 +3828,28 @@ var sheetName = (argument, names) => {
   const spaced = argument.replace(/_/g, " ");
   const name = (_a = givenNames[spaced]) != null ? _a : spaced;
   return (_b = names[name]) != null ? _b : name;
+};
+
+// src/lab/quantities/densityQuantity.ts
+var densityQuantity = {
+  name: "density",
+  takes: [
+    { name: "mass", kind: "mass", unit: "g" },
+    { name: "volume", kind: "volume", unit: "mL" }
+  ],
+  entryKind: "density",
+  unit: "g/mL",
+  figures: 5,
+  ownFigures: true,
+  wideClose: false,
+  buildsOn: [],
+  chemistry: (n) => density({ mass: grams(n.mass), volume: millilitres(n.volume) }),
+  relation: (n) => n.mass / n.volume,
+  slips: [
+    { id: "ratio-inverted", value: (n) => n.volume / n.mass },
+    { id: "volume-in-litres", value: (n) => n.mass / (n.volume / 1e3) },
+    { id: "volumes-multiplied", value: (n) => n.mass * n.volume }
+  ]
 };
 
 // src/lab/quantities/dilutedMolarityQuantity.ts
@@ -4003,6 +4055,42 @@ var massOfSolute = {
   ]
 };
 
+// src/lab/quantities/massPercentQuantity.ts
+var share = (n) => (n.density - n["lighter density"]) / (n["heavier density"] - n["lighter density"]);
+var step = (n) => n["heavier percent"] - n["lighter percent"];
+var massPercentQuantity = {
+  name: "mass percent",
+  takes: [
+    { name: "density", kind: "density", unit: "g/mL" },
+    { name: "lighter percent", kind: "percent", unit: "%" },
+    { name: "lighter density", kind: "density", unit: "g/mL" },
+    { name: "heavier percent", kind: "percent", unit: "%" },
+    { name: "heavier density", kind: "density", unit: "g/mL" }
+  ],
+  entryKind: "percent",
+  unit: "%",
+  figures: 3,
+  wideClose: true,
+  buildsOn: [],
+  chemistry: (n) => massPercentOfDensity({
+    density: gramsPerMillilitre(n.density),
+    lighterPercent: percent(n["lighter percent"]),
+    lighterDensity: gramsPerMillilitre(n["lighter density"]),
+    heavierPercent: percent(n["heavier percent"]),
+    heavierDensity: gramsPerMillilitre(n["heavier density"])
+  }),
+  relation: (n) => n["lighter percent"] + share(n) * step(n),
+  slips: [
+    { id: "table-line-taken", value: (n) => [n["lighter percent"], n["heavier percent"]] },
+    { id: "middle-of-lines", value: (n) => (n["lighter percent"] + n["heavier percent"]) / 2 },
+    { id: "share-mirrored", value: (n) => n["heavier percent"] - share(n) * step(n) },
+    { id: "step-unscaled", value: (n) => n["lighter percent"] + share(n) },
+    { id: "line-not-added", value: (n) => share(n) * step(n) },
+    { id: "share-reported", value: share },
+    { id: "ratio-inverted", value: (n) => n["lighter percent"] + step(n) / share(n) }
+  ]
+};
+
 // src/lab/quantities/molarity.ts
 var pure = (n) => n.mass * (n.purity / 100);
 var molarity2 = {
@@ -4064,6 +4152,7 @@ var percentErrorQuantity = {
   entryKind: "percent",
   unit: "%",
   figures: 2,
+  ownFigures: true,
   wideClose: false,
   buildsOn: [],
   chemistry: (n) => percentError({ measured: n.measured, accepted: n.accepted }),
@@ -4180,7 +4269,9 @@ var quantities = {
   "diluted molarity": dilutedMolarityQuantity,
   "ion molarity": ionMolarityQuantity,
   "percent error": percentErrorQuantity,
-  "reagent molarity": reagentMolarityQuantity
+  "reagent molarity": reagentMolarityQuantity,
+  density: densityQuantity,
+  "mass percent": massPercentQuantity
 };
 var quantityNames = Object.keys(quantities);
 var isQuantityName = (text) => quantityNames.includes(text);
@@ -4329,13 +4420,13 @@ function glasswareTolerance(wanted) {
 return { glasswareFigures, glasswareTolerance };
 `;
 },
-// Part lab/ownHint: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 36 more
+// Part lab/ownHint: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 46 more
 "lab/ownHint"() {
   return `
 const { glasswareFigures } = part("measurement/glasswareTolerance");
-const { cautions } = part("chemistry/cautions");
+const { cautionTexts, cautions } = part("chemistry/cautions");
 const { plainName } = part("lesson");
-const { failure, isBlank, millilitres, percent, quoted, readFormula, readQuantity, success } = part("base");
+const { anhydrousAtoms, failure, finite, gramsPerMillilitre, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, percent, quoted, readFormula, readQuantity, success } = part("base");
 
 // src/lab/activities/commonGivens.ts
 var commonGivens = {
@@ -5168,13 +5259,73 @@ var solidToFlask = {
   ]
 };
 
+// src/lab/procedures/weighPortion.ts
+var weighPortion = {
+  name: "weighed portion",
+  actions: [
+    { id: "protect", text: "Goggles on, and a filler on the pipette: nothing is drawn up by mouth." },
+    { id: "temperature", text: "Let the solution come to the temperature of the table, and write it down." },
+    { id: "empty", text: "Weigh the clean, dry vessel with its lid." },
+    { id: "rinse", text: "Rinse the pipette with a little of the solution, and throw that away." },
+    { id: "deliver", text: "Fill the pipette to its mark and let it run into the vessel." },
+    { id: "close", text: "Put the lid on at once." },
+    { id: "full", text: "Weigh the closed vessel with the solution in it." }
+  ],
+  rules: [
+    {
+      before: "protect",
+      after: "rinse",
+      weight: "safety",
+      ask: "Stop: be protected before any solution is drawn up. Where could a splash go?"
+    },
+    {
+      before: "protect",
+      after: "deliver",
+      weight: "safety",
+      ask: "Stop: be protected before any solution is drawn up. Where could a splash go?"
+    },
+    {
+      before: "empty",
+      after: "deliver",
+      weight: "needed",
+      ask: "How will you know later which part of the mass is the vessel?"
+    },
+    {
+      before: "rinse",
+      after: "deliver",
+      weight: "needed",
+      ask: "A pipette is often wet inside. What would a few drops of water do to the density?"
+    },
+    { before: "deliver", after: "close", weight: "needed", ask: "How does the portion get in once the lid is on?" },
+    { before: "deliver", after: "full", weight: "needed", ask: "What would the second reading add to the first?" },
+    {
+      before: "close",
+      after: "full",
+      weight: "needed",
+      ask: "Water leaves an open vessel while you read. And was the lid there the first time?"
+    },
+    {
+      before: "temperature",
+      after: "deliver",
+      weight: "advised",
+      ask: "A tip: a warm solution fills the pipette with less mass, so look at the temperature early."
+    }
+  ],
+  hints: [
+    "Only the solution may count: not the vessel, not the lid, not drops of water in the pipette.",
+    "Two masses make a difference. Which things have to be just the same both times?",
+    "Ask of each letter: would the balance tell the mass of the portion if this were still to come?"
+  ]
+};
+
 // src/lab/procedures.ts
 var allProcedures = () => [
   solidToFlask,
   pipetteToFlask,
   concentratedAcid,
   serialFlasks,
-  dryResidue
+  dryResidue,
+  weighPortion
 ];
 function procedureByName(name) {
   const found = allProcedures().find((procedure) => procedure.name === name);
@@ -5214,13 +5365,13 @@ var told = (step) => ({
   bench: false
 });
 var cautionsRead = ({
-  aim: aim7,
+  aim: aim8,
   substance
 }) => ({
   id: "cautions read",
   title: "Aim and cautions",
   unit: "",
-  shown: [\`\${aim7}
+  shown: [\`\${aim8}
 Read the cautions for \`, { given: substance.formula }, " beside this row, then choose yes."],
   period: 1,
   kind: "ticked",
@@ -5343,7 +5494,7 @@ var benchReading = () => ({
   ],
   numbers: { formula: "formula", solid: { molarity: "molarity", flask: "flask" } },
   steps: [
-    cautionsRead({ aim, substance: { formula: "formula" } }),
+    cautionsRead({ aim, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
     molarMassStep(),
     molesStep(names),
     massStep(names),
@@ -5465,7 +5616,7 @@ var concentratedReagent = () => ({
     reagent: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
   },
   steps: [
-    cautionsRead({ aim: aim2, substance: { formula: "formula", massPercent: "mass percent" } }),
+    cautionsRead({ aim: aim2, substance: { formula: "formula", massPercent: "mass percent", molarity: "target molarity" } }),
     molarMassStep(),
     calculated({
       id: "reagent molarity",
@@ -5476,9 +5627,9 @@ var concentratedReagent = () => ({
         { given: "mass percent" },
         " % ",
         { given: "formula" },
-        " with ",
+        " with a density of ",
         { given: "density" },
-        " g in each mL."
+        " g/mL."
       ],
       period: 1,
       quantity: "reagent molarity",
@@ -5522,7 +5673,7 @@ var dilutionAlone = () => ({
     dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
   },
   steps: [
-    cautionsRead({ aim: aim3, substance: { formula: "formula" } }),
+    cautionsRead({ aim: aim3, substance: { formula: "formula", molarity: "stock molarity" } }),
     factorStep(names3),
     stockVolumeStep(names3),
     waterVolumeStep(names3),
@@ -5539,13 +5690,13 @@ var dilutionAlone = () => ({
 });
 
 // src/lab/activities/fromSolid.ts
-var fromSolid = ({ id, title, aim: aim7, extension, formula, start, impure, hydrate, question }) => {
+var fromSolid = ({ id, title, aim: aim8, extension, formula, start, impure, hydrate, question }) => {
   const names5 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
   const { molarity, flask, ion, purity } = commonGivens;
   return {
     id,
     title,
-    aim: aim7,
+    aim: aim8,
     extension,
     givens: [
       formula,
@@ -5561,7 +5712,7 @@ var fromSolid = ({ id, title, aim: aim7, extension, formula, start, impure, hydr
       solid: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
     },
     steps: [
-      cautionsRead({ aim: aim7, substance: { formula: "formula" } }),
+      cautionsRead({ aim: aim8, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
       molarMassStep(),
       molesStep(names5),
       massStep(names5),
@@ -5617,6 +5768,133 @@ var impureSolid = () => fromSolid({
   question: "impure solid"
 });
 
+// src/lab/activities/measuredDensity.ts
+var aim4 = "Weigh a portion of a solution, find its molarity from its density, and compare it with the label.";
+var about = (what, line) => \`\${what} of the \${line} line in a table of densities; left empty, our table at 20 °C fills it in\`;
+var lines = {
+  "lighter percent": { given: "lighter percent" },
+  "lighter density": { given: "lighter density" },
+  "heavier percent": { given: "heavier percent" },
+  "heavier density": { given: "heavier density" }
+};
+var techniqueShare = 0.1;
+var measuredDensity = () => ({
+  id: "measured density",
+  title: "What did we really make? A measured density",
+  aim: aim4,
+  extension: "Your solution was warmer than the table says. Does the molarity come out too high or too low, and why?",
+  givens: [
+    {
+      ...commonGivens.formula,
+      about: "solute in the table of densities, written without water of hydration",
+      start: "C12H22O11"
+    },
+    { ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
+    { name: "portion", unit: "mL", about: "volume that is pipetted and weighed", start: "25" },
+    { name: "lighter percent", unit: "%", about: about("mass percent", "lighter"), fromTable: true },
+    { name: "lighter density", unit: "g/mL", about: about("density", "lighter"), fromTable: true },
+    { name: "heavier percent", unit: "%", about: about("mass percent", "heavier"), fromTable: true },
+    { name: "heavier density", unit: "g/mL", about: about("density", "heavier"), fromTable: true }
+  ],
+  numbers: {
+    formula: "formula",
+    density: {
+      molarity: "molarity",
+      portion: "portion",
+      lighterPercent: "lighter percent",
+      lighterDensity: "lighter density",
+      heavierPercent: "heavier percent",
+      heavierDensity: "heavier density"
+    }
+  },
+  steps: [
+    cautionsRead({ aim: aim4, substance: { formula: "formula", molarity: "molarity" } }),
+    molarMassStep(),
+    ordered({ id: "procedure", title: "How to weigh a portion", procedure: "weighed portion", period: 1 }),
+    measured({
+      id: "portion weighed",
+      title: "Mass of the portion",
+      unit: "g",
+      shown: ["What ", { given: "portion" }, " mL of your solution weigh, every figure that the balance shows."],
+      period: 1,
+      expects: {
+        expected: "mass of portion",
+        takes: {
+          formula: { given: "formula" },
+          molarity: { given: "molarity" },
+          volume: { given: "portion" },
+          ...lines
+        }
+      },
+      instrument: "balance",
+      tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }],
+      techniqueShare,
+      hints: "portion"
+    }),
+    calculated({
+      id: "density",
+      title: "Density",
+      unit: "g/mL",
+      shown: ["Mass of one mL, from your ", { given: "portion" }, " mL. Give it to as many decimals as the table has."],
+      period: 1,
+      quantity: "density",
+      takes: { mass: { entryOf: "portion weighed" }, volume: { given: "portion" } },
+      buildsOn: {}
+    }),
+    calculated({
+      id: "mass percent",
+      title: "Mass percent",
+      unit: "%",
+      shown: [
+        "In the table mass percent ",
+        { given: "lighter percent" },
+        " has ",
+        { given: "lighter density" },
+        " g/mL, and ",
+        { given: "heavier percent" },
+        " has ",
+        { given: "heavier density" },
+        " g/mL. Which one goes with your density, on a straight line?"
+      ],
+      period: 1,
+      quantity: "mass percent",
+      takes: { density: { entryOf: "density" }, ...lines },
+      buildsOn: {}
+    }),
+    calculated({
+      id: "molarity found",
+      title: "Molarity found",
+      unit: "mol/L",
+      shown: ["Molarity of ", { given: "formula" }, " from your mass percent and your density."],
+      period: 1,
+      quantity: "reagent molarity",
+      takes: {
+        formula: { given: "formula" },
+        "mass percent": { entryOf: "mass percent" },
+        density: { entryOf: "density" }
+      },
+      buildsOn: { "molar mass": "molar mass" }
+    }),
+    calculated({
+      id: "percent error",
+      title: "Percent error",
+      unit: "%",
+      shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
+      period: 1,
+      quantity: "percent error",
+      takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
+      buildsOn: {}
+    }),
+    chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+    told({
+      id: "in your words",
+      title: "In your own words",
+      shown: ["One sentence, or a link to your recording: what may have made your density too high or too low?"],
+      period: 1
+    })
+  ]
+});
+
 // src/lab/activities/serialDilution.ts
 var flaskStep = ({
   id,
@@ -5643,11 +5921,11 @@ var flaskStep = ({
   },
   buildsOn: {}
 });
-var aim4 = "Dilute again and again, and follow what happens to the molarity.";
+var aim5 = "Dilute again and again, and follow what happens to the molarity.";
 var serialDilution = () => ({
   id: "serial dilution",
   title: "A serial dilution",
-  aim: aim4,
+  aim: aim5,
   extension: "After how many more flasks would fewer than one particle be left in each mL?",
   givens: [
     commonGivens.formula,
@@ -5657,7 +5935,7 @@ var serialDilution = () => ({
   ],
   numbers: { formula: "formula", serial: { stock: "stock molarity", portion: "portion", flask: "flask" } },
   steps: [
-    cautionsRead({ aim: aim4, substance: { formula: "formula" } }),
+    cautionsRead({ aim: aim5, substance: { formula: "formula", molarity: "stock molarity" } }),
     flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
     flaskStep({ id: "second flask", title: "Molarity in the second flask", from: "first flask" }),
     flaskStep({ id: "third flask", title: "Molarity in the third flask", from: "second flask" }),
@@ -5680,13 +5958,13 @@ var dilutionOf = (fromRealStock) => ({
   volume: "target volume",
   period: 2
 });
-var aim5 = "Make a solution of a molarity you chose, dilute it, and say what is in the flask.";
+var aim6 = "Make a solution of a molarity you chose, dilute it, and say what is in the flask.";
 function stockAndDilution({ fromRealStock }) {
   const dilution = dilutionOf(fromRealStock);
   return {
     id: "stock and dilution",
     title: "A stock solution and its dilution",
-    aim: aim5,
+    aim: aim6,
     extension: "If two stocks are mixed in one flask, how would you find the molarity of the mixture?",
     givens: [
       commonGivens.formula,
@@ -5704,7 +5982,7 @@ function stockAndDilution({ fromRealStock }) {
       dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
     },
     steps: [
-      cautionsRead({ aim: aim5, substance: { formula: "formula" } }),
+      cautionsRead({ aim: aim6, substance: { formula: "formula", solid: true, molarity: "stock molarity" } }),
       molarMassStep(),
       molesStep(solid),
       massStep(solid),
@@ -5743,11 +6021,11 @@ function stockAndDilution({ fromRealStock }) {
 
 // src/lab/activities/weighedResidue.ts
 var names4 = { molarity: "molarity", volume: "portion" };
-var aim6 = "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.";
+var aim7 = "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.";
 var weighedResidue = () => ({
   id: "weighed residue",
   title: "What did we really make? A weighed residue",
-  aim: aim6,
+  aim: aim7,
   extension: "Water is left in the residue. Does your molarity come out too high or too low, and why?",
   givens: [
     { ...commonGivens.formula, about: "a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4" },
@@ -5756,7 +6034,7 @@ var weighedResidue = () => ({
   ],
   numbers: { formula: "formula", residue: { molarity: "molarity", portion: "portion" } },
   steps: [
-    cautionsRead({ aim: aim6, substance: { formula: "formula" } }),
+    cautionsRead({ aim: aim7, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
     molarMassStep(),
     molesStep(names4),
     { ...massStep(names4), title: "Mass that should stay" },
@@ -5812,6 +6090,7 @@ var activities = {
   "serial dilution": serialDilution,
   "concentrated reagent": concentratedReagent,
   "weighed residue": weighedResidue,
+  "measured density": measuredDensity,
   "bench reading": benchReading
 };
 var allActivities = () => Object.values(activities).map((build) => build(asPlanned));
@@ -5819,6 +6098,121 @@ function activityById(id, variant = asPlanned) {
   var _a;
   const wanted = id.trim().replace(/\\s+/g, " ").toLowerCase();
   return Object.keys(activities).includes(wanted) ? (_a = activities[wanted]) == null ? void 0 : _a.call(activities, variant) : void 0;
+}
+
+// src/chemistry/strengths.generated.ts
+var densityList = \`
+NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
+HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
+H2SO4 1:1.0049 5:1.0318 10:1.0661 20:1.1398 30:1.2191 40:1.3028 50:1.3952 70:1.6105 100:1.8305
+NaOH 1:1.0095 5:1.0538 10:1.1089 20:1.2192 30:1.3277 40:1.4299
+NH3 1:0.9938 5:0.9770 10:0.9575 20:0.9228 30:0.8920
+CuSO4 1:1.0085 5:1.0511 10:1.1070
+HNO3 1:1.0037 5:1.0257 10:1.0543 20:1.1150 30:1.1801 40:1.2466
+H3PO4 1:1.0038 5:1.0254 10:1.0531 20:1.1135 30:1.1804 40:1.2536
+AgNO3 1:1.0070 5:1.0417 10:1.0882 20:1.1942 30:1.3204 40:1.4743
+KCl 1:1.0046 5:1.0304 10:1.0633 20:1.1328
+CaCl2 1:1.0065 5:1.0401 10:1.0835 20:1.1775 30:1.2816
+NH4Cl 1:1.0014 5:1.0138 10:1.0286 20:1.0567
+MgSO4 1:1.0084 5:1.0497 10:1.1034 20:1.2198
+Na2CO3 1:1.0086 5:1.0502 10:1.1029
+NaHCO3 1:1.0054 5:1.0337
+ZnSO4 1:1.0085 5:1.0511 10:1.1071
+FeCl3 1:1.0068 5:1.0408 10:1.0853
+BaCl2 1:1.0070 5:1.0434 10:1.0921 20:1.2031
+(NH4)2SO4 1:1.0042 5:1.0279 10:1.0574 20:1.1154 30:1.1721 40:1.2277
+C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.0299 10:1.0381 12:1.0465 14:1.0549 15:1.0592 16:1.0635 18:1.0721 20:1.0809 22:1.0899 24:1.0990 25:1.1035 26:1.1082 28:1.1175 30:1.1270 32:1.1366 34:1.1463 35:1.1513 36:1.1562
+C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
+\`;
+var bottleList = \`
+HCl 37.2 1.18
+H2SO4 96 1.84
+HNO3 69.6 1.41
+H3PO4 85.5 1.71
+CH3COOH 99.8 1.05
+HCOOH 90 1.13
+HClO4 70.5 1.67
+HF 49 1.19
+NH3 28.0 0.90
+H2O2 30 1.11
+\`;
+
+// src/chemistry/densityLines.ts
+var waterAt20 = { massPercent: 0, density: 0.9982 };
+var lineOf = (formula) => densityList.split("\\n").find((candidate) => candidate.startsWith(\`\${formula} \`));
+function densityLines(formula) {
+  var _a;
+  const listed = (_a = lineOf(formula)) == null ? void 0 : _a.split(" ").slice(1).map((pair) => {
+    const [massPercent = "", density = ""] = pair.split(":");
+    return { massPercent: Number(massPercent), density: Number(density) };
+  });
+  return listed && [waterAt20, ...listed.filter(({ massPercent }) => massPercent > 0)];
+}
+var densityFormulas = () => densityList.trim().split("\\n").map((line) => {
+  var _a;
+  return (_a = line.split(" ")[0]) != null ? _a : "";
+});
+var atomsOf = ({ atoms }) => atoms.map(({ element, count }) => \`\${element}\${count}\`).sort().join(" ");
+function listedFormula(formula) {
+  if (formula.hydrate) return void 0;
+  const wanted = atomsOf(formula);
+  return densityFormulas().find((written) => {
+    const read = readFormula(written);
+    return read.ok && atomsOf(read.value) === wanted;
+  });
+}
+
+// src/chemistry/solutionStrength.ts
+var withoutWater = (text) => text.replace(/\\s/g, "").replace(/[·.*•][\\d.,½]*H2O$/, "");
+function densityAt(massPercent, points) {
+  let before = waterAt20;
+  for (const point of points.slice(1)) {
+    if (massPercent < point.massPercent) {
+      const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
+      return before.density + share * (point.density - before.density);
+    }
+    before = point;
+  }
+  return before.density;
+}
+var densityUnlisted = 1;
+var densityOfStrongAmmonia = 0.88;
+function massPercentOf(formula, molarity) {
+  var _a, _b;
+  const written = molarMass(formula);
+  if (!written.ok) return written;
+  const dry = molarMass({ atoms: anhydrousAtoms(formula) });
+  if (!dry.ok) return dry;
+  const dryText = withoutWater(formula.text);
+  const points = densityLines(dryText);
+  const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
+  if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
+  const last = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
+  let gramsPerMl = waterAt20.density;
+  for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
+  if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last) gramsPerMl = densityOfStrongAmmonia;
+  return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
+}
+function bottleOf(formula) {
+  const line = bottleList.split("\\n").find((candidate) => candidate.startsWith(\`\${withoutWater(formula)} \`));
+  if (line === void 0) return void 0;
+  const [, massPercent, density] = line.split(" ");
+  return { massPercent: Number(massPercent), density: Number(density) };
+}
+
+// src/chemistry/cautionsAt.ts
+function percentOf(formula, strength) {
+  if (strength === "undiluted") return void 0;
+  if ("massPercent" in strength) return strength.massPercent;
+  const found = massPercentOf(formula, strength.molarity);
+  return found.ok ? found.value : void 0;
+}
+function cautionsAt(formula, strength) {
+  const found = cautions(formula, percentOf(formula, strength));
+  if (found.ok) return found.value;
+  const undiluted = cautions(formula);
+  if (!undiluted.ok) throw new Error(\`cautions for \${formula.text}: \${undiluted.error.code}\`);
+  return undiluted.value;
 }
 
 // src/lab/texts/ticks.ts
@@ -5830,6 +6224,9 @@ var tickTexts = {
   noFormula: "We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.",
   staffOnly: "Your teacher makes this solution. You work it out and watch.",
   withTeacher: "Only with your teacher beside you, and only as your school’s own assessment allows.",
+  solid: "solid",
+  inBottle: (share) => \`\${share} in the bottle\`,
+  noSignal: "no signal word",
   waitForTick: (row) => \`Wait at the bench. Read the cautions and tick “\${row}” first.\`
 };
 var tickHints = [
@@ -5838,22 +6235,72 @@ var tickHints = [
   "Tell your team in your own words what to wear and what not to do. Then choose yes."
 ];
 
+// src/lab/handledForms.ts
+var withUnit = (typed, unit) => {
+  const text = String(typed).trim();
+  return /^[\\d.,]+$/.test(text) ? \`\${text} \${unit}\` : text;
+};
+function handledForms({ substance, formula, givens, decimalMark }) {
+  const { solid: solid2, massPercent, molarity } = substance;
+  const read = (name, kind) => {
+    const quantity = isBlank(givens[name]) ? void 0 : readQuantity(givens[name], kind, name, { decimalMark });
+    return (quantity == null ? void 0 : quantity.ok) ? quantity.value.value : void 0;
+  };
+  const formOf = (strength, words) => ({
+    words,
+    massPercent: percentOf(formula, strength),
+    cautions: cautionsAt(formula, strength)
+  });
+  const forms = [];
+  if (solid2) forms.push(formOf("undiluted", tickTexts.solid));
+  if (massPercent !== void 0) {
+    const share = read(massPercent, "percent");
+    forms.push(
+      share === void 0 ? formOf("undiluted", "") : formOf({ massPercent: percent(share) }, tickTexts.inBottle(withUnit(givens[massPercent], "%")))
+    );
+  }
+  if (molarity !== void 0) {
+    const strength = read(molarity, "concentration");
+    forms.push(
+      strength === void 0 ? formOf("undiluted", "") : formOf({ molarity: molesPerLitre(strength) }, withUnit(givens[molarity], "mol/L"))
+    );
+  }
+  if (forms.length === 0) forms.push(formOf("undiluted", ""));
+  const told2 = ({ cautions: { signalWord, statements } }) => JSON.stringify([signalWord, statements]);
+  return forms.filter((form, place) => forms.findIndex((other) => told2(other) === told2(form)) === place);
+}
+
 // src/lab/cautionWords.ts
-function cautionWords({ formula, massPercent, decimalMark }) {
+function cautionWords({
+  studentsDilute,
+  ...handling
+}) {
+  const { substance, givens } = handling;
+  const formula = readFormula(givens[substance.formula]);
+  const maker = substance.massPercent === void 0 ? [] : [studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly];
+  if (!formula.ok) return [...maker, tickTexts.noFormula].join("\\n");
+  const forms = handledForms({ ...handling, formula: formula.value });
+  const blocks = forms.flatMap((form, place) => {
+    const { listing, statements } = form.cautions;
+    const own = statements.slice(listing === "another hydrate" && place > 0 ? 1 : 0, -1);
+    return blockOf(formula.value.text, form, place === 0 ? own : own.filter(({ advice }) => advice !== schoolAdvice));
+  });
+  return [...maker, ...blocks, deferringOf(forms)].filter((line) => line !== "").join("\\n");
+}
+var { schoolAdvice } = cautionTexts;
+var deferringOf = ([form]) => {
   var _a, _b;
-  const read = readFormula(formula);
-  if (!read.ok) return tickTexts.noFormula;
-  const strength = isBlank(massPercent) ? void 0 : readQuantity(massPercent, "percent", "mass percent", { decimalMark });
-  const found = cautions(read.value, (strength == null ? void 0 : strength.ok) ? percent(strength.value.value) : void 0);
-  if (!found.ok) return tickTexts.noFormula;
-  const { name, signalWord, statements } = found.value;
-  const advice = [...new Set(statements.flatMap((line) => line.advice.split(/(?<=\\.) /)))].filter(
-    (line) => line !== ""
-  );
-  const heading = [name, signalWord].filter((word) => word !== "").join(": ");
-  const defers = (_b = (_a = statements[statements.length - 1]) == null ? void 0 : _a.advice) != null ? _b : "";
-  const toDo = advice.filter((line) => !defers.includes(line)).join(" ");
-  return [heading, ...statements.map(({ text }) => text), toDo, defers].filter((line) => line !== "").join("\\n");
+  return (_b = (_a = form == null ? void 0 : form.cautions.statements[form.cautions.statements.length - 1]) == null ? void 0 : _a.advice) != null ? _b : "";
+};
+function blockOf(written, { words, cautions: { listing, name, signalWord } }, lines2) {
+  const advice = new Set(lines2.flatMap((line) => line.advice.split(/(?<=\\.) /)));
+  const isUnlisted = listing === "unlisted";
+  const what = isUnlisted || words === "" ? [name || written] : [name, words];
+  return [
+    \`\${what.join(", ")}\${isUnlisted ? "" : \`: \${signalWord || tickTexts.noSignal}\`}\`,
+    ...lines2.map(({ text }) => text),
+    [...advice].filter((line) => line !== "").join(" ")
+  ];
 }
 
 // src/lab/lessonSettings.ts
@@ -5926,7 +6373,7 @@ function volumetricTolerance({ vessel, volume, glassClass, standard }) {
   });
   const found = (_a = figures.find((figure) => figure.volume >= volume)) != null ? _a : figures[figures.length - 1];
   if (found === void 0) throw new Error(\`No figures for a \${vessel} of class \${glassClass} by \${standard}.\`);
-  const share = volume > found.volume ? volume / found.volume : 1;
+  const share = Math.max(1, volume / found.volume);
   return {
     tolerance: millilitres(found.tolerance * share),
     readAt: found.volume,
@@ -6018,9 +6465,14 @@ function toolPart(used, settings) {
     words: toleranceTexts[used.tool]({ size: short(used.volume), tolerance: short(tolerance), note })
   });
 }
-function readingTolerance({ expected, tools }, settings) {
+function readingTolerance({
+  expected,
+  tools,
+  techniqueShare: techniqueShare2 = 1
+}, settings) {
   const percent2 = allowancePercent(settings);
   if (!percent2.ok) return percent2;
+  const counted = percent2.value * techniqueShare2;
   const parts = [];
   for (const used of tools) {
     const part = toolPart(used, settings);
@@ -6029,13 +6481,69 @@ function readingTolerance({ expected, tools }, settings) {
   }
   const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
   return success({
-    limit: Math.abs(expected) * (2 * relative + percent2.value / 100),
+    limit: Math.abs(expected) * (2 * relative + counted / 100),
     words: toleranceTexts.whole({
       tools: parts.map(({ words }) => words).join(" and of "),
-      percent: short(percent2.value)
+      percent: short(counted)
     })
   });
 }
+
+// src/chemistry/densityOfMolarity.ts
+function densityOfMolarity({
+  molarMass: molarMass2,
+  molarity,
+  ...line
+}) {
+  var _a;
+  const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
+  if (error) return failure(error);
+  const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
+  const b = (heavierDensity - lighterDensity) / (heavierPercent - lighterPercent);
+  const a = lighterDensity - b * lighterPercent;
+  const grams = molarity * molarMass2 / 10;
+  const massPercent = 2 * grams / (a + Math.sqrt(a * a + 4 * b * grams));
+  return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
+}
+
+// src/lab/expectedValue.ts
+function expectedValue({ takes }, {
+  givens,
+  decimalMark
+}) {
+  const named = (argument) => {
+    var _a, _b;
+    return (_b = (_a = takes[argument]) == null ? void 0 : _a.given) != null ? _b : argument;
+  };
+  let trouble;
+  const read = (argument, kind) => {
+    const name = named(argument);
+    const quantity = readQuantity(givens[name], kind, name, { decimalMark });
+    if (quantity.ok) return quantity.value.value;
+    trouble != null ? trouble : trouble = quantity.error;
+    return Number.NaN;
+  };
+  const formula = readFormula(givens[named("formula")], named("formula"));
+  if (!formula.ok) return formula;
+  const mass = molarMass(formula.value);
+  if (!mass.ok) return mass;
+  const volume = read("volume", "volume");
+  const numbers = {
+    molarMass: mass.value,
+    molarity: molesPerLitre(read("molarity", "concentration")),
+    lighterPercent: percent(read("lighter percent", "percent")),
+    lighterDensity: gramsPerMillilitre(read("lighter density", "density")),
+    heavierPercent: percent(read("heavier percent", "percent")),
+    heavierDensity: gramsPerMillilitre(read("heavier density", "density"))
+  };
+  if (trouble) return failure(trouble);
+  const density = densityOfMolarity(numbers);
+  if (!density.ok) return failure({ ...density.error, argument: named(density.error.argument.replace(/_/g, " ")) });
+  return success(density.value * volume);
+}
+
+// src/lab/lessonFigures.ts
+var takesLessonFigures = ({ figures, ownFigures }) => figures !== "decimals" && ownFigures !== true;
 
 // src/lab/ownHint.ts
 var textOf = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
@@ -6051,7 +6559,7 @@ function ownHint(rows, { stepId, level }) {
   return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
 }
 
-return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, tickTexts, tickHints, cautionWords, defaultSettings, defaultShelf, readingTexts, toleranceTexts, balanceReadability, readingTolerance, readLessonSettings, ownHint };
+return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, waterAt20, densityLines, densityFormulas, listedFormula, bottleOf, cautionsAt, tickTexts, tickHints, handledForms, cautionWords, defaultSettings, defaultShelf, readingTexts, toleranceTexts, balanceReadability, readingTolerance, densityOfMolarity, expectedValue, takesLessonFigures, readLessonSettings, ownHint };
 `;
 },
 // Part lab/shownCell: lab/texts/hints, lab/quantityHint
@@ -6163,6 +6671,31 @@ var quantityHints = {
       " × 100 = ?"
     ]
   },
+  density: {
+    idea: "Density says what one mL of the solution weighs. What does your whole portion weigh?",
+    relation: "density = mass of the portion ÷ its volume in mL",
+    setUp: [{ given: "mass" }, " g ÷ ", { given: "volume" }, " mL = ?"]
+  },
+  "mass percent": {
+    idea: "Your density lies between two lines of the table, or close to them. How far along the way is it?",
+    relation: "mass percent = lighter percent + share × gap of the percents, where share = gap up to your density ÷ gap of the densities.",
+    setUp: [
+      { given: "lighter percent" },
+      " + (",
+      { given: "density" },
+      " − ",
+      { given: "lighter density" },
+      ") ÷ (",
+      { given: "heavier density" },
+      " − ",
+      { given: "lighter density" },
+      ") × (",
+      { given: "heavier percent" },
+      " − ",
+      { given: "lighter percent" },
+      ") = ?"
+    ]
+  },
   "reagent molarity": {
     idea: "Picture one litre from the bottle. What does it weigh, and how much of that is the solute?",
     relation: "molarity = mass of one litre × (mass percent ÷ 100) ÷ molar mass",
@@ -6192,6 +6725,11 @@ var readingHints = {
     "A pipette gives its volume from its mark to its tip, with the last drop left in.",
     "Fill past the mark, wipe the tip, let down to the mark at eye level, then let it run out.",
     "Your plan stands in “{row}”. Which mark did you start from, and where did you stop?"
+  ],
+  portion: [
+    "The balance tells what is really there. A few drops more or less can be seen at once.",
+    "Mass of the portion = reading with the solution − reading of the same dry vessel with its lid.",
+    "What would so many mL of water weigh? A portion that is far from that needs another look. Write every figure."
   ],
   bench: [
     "A reading tells what is in the flask now. The plan tells what should be.",
@@ -6246,7 +6784,7 @@ return { readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint, 
 // Part CHECKTEAM: lab/activitySlips, lab/texts/ordering, lab/checkOrder, lab/checkReading, lab/checkTick, lab/teamGivens and 5 more
 "CHECKTEAM"() {
   return `
-const { activityById, balanceReadability, cautionWords, checkChoice, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTexts, readingTolerance, tickHints, tickTexts } = part("lab/ownHint");
+const { activityById, balanceReadability, cautionWords, checkChoice, expectedValue, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTexts, readingTolerance, takesLessonFigures, tickHints, tickTexts } = part("lab/ownHint");
 
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/shownCell");
 
@@ -6423,7 +6961,15 @@ function teamGivens(names, values) {
 }
 
 // src/lab/judgeTeam.ts
-var quietRow = { step: void 0, status: "", lookAt: "", slips: [], value: void 0, root: "" };
+var quietRow = {
+  step: void 0,
+  status: "",
+  lookAt: "",
+  slips: [],
+  value: void 0,
+  unrounded: [],
+  root: ""
+};
 function bareStep(id) {
   if (!isQuantityName(id)) return void 0;
   const { takes, buildsOn, unit } = quantities[id];
@@ -6450,6 +6996,7 @@ var kindOfUnit = {
 var needsAnotherLook = ({ status }) => status === "not yet" || status === "follows" || status === "unreadable";
 var isSound = ({ status }) => status === "on target" || status === "close";
 var isFact = ({ step, value }) => (step == null ? void 0 : step.kind) === "measured" && value !== void 0;
+var workedFrom = (row) => row.value === void 0 ? [] : isSound(row) ? [.../* @__PURE__ */ new Set([row.value, ...row.unrounded])] : [row.value];
 function someOf(items) {
   const chosen = [[]];
   for (const item of items) {
@@ -6505,16 +7052,8 @@ function judgeTeam(block) {
     }
   }
   function judgeTicked({ substance }, cell) {
-    const { formula, massPercent } = substance;
-    const lines = cautionWords({
-      formula: givens[formula],
-      decimalMark: settings.decimalMark,
-      ...massPercent === void 0 ? {} : { massPercent: givens[massPercent] }
-    });
-    const isConcentrated = massPercent !== void 0;
-    const maker = settings.studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly;
-    return checkTick(cell, isConcentrated ? \`\${maker}
-\${lines}\` : lines);
+    const { decimalMark, studentsDilute } = settings;
+    return checkTick(cell, cautionWords({ substance, givens, decimalMark, studentsDilute }));
   }
   function prepared(step) {
     var _a, _b, _c, _d;
@@ -6539,7 +7078,7 @@ function judgeTeam(block) {
       else from.push(row);
       numbers[name] = (_c = row == null ? void 0 : row.value) != null ? _c : Number.NaN;
     }
-    const figuresRead = quantity.figures !== "decimals" && quantity.name !== "percent error";
+    const figuresRead = takesLessonFigures(quantity);
     const weightsRead = "formula" in cells && !("ion" in cells);
     const badName = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
       (name) => settings.bad.includes(name)
@@ -6562,6 +7101,14 @@ function judgeTeam(block) {
     }
     const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
     return { bad, ready: result.ok ? result.value : void 0, from, waitsFor };
+  }
+  function sourceSets({ takes }) {
+    let sets = [{}];
+    for (const [name, source] of Object.entries(takes)) {
+      const row = "entryOf" in source ? rowOf(source.entryOf) : void 0;
+      if (row) sets = workedFrom(row).flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
+    }
+    return sets;
   }
   function carriedRows(step) {
     const held = Object.keys(step.buildsOn).flatMap((name) => {
@@ -6606,16 +7153,29 @@ function judgeTeam(block) {
         value: entry.entry.value
       };
     }
-    const judgement = withActivitySlips(
-      judgeEntry(ready, entry, { rows: carriedRows(step), judgeFigures: settings.judgeFigures }),
-      { step, ready, entry }
-    );
+    const sets = sourceSets(step);
+    const carried = carriedRows(step);
+    const rows = [
+      ...carried,
+      ...sets.slice(1).flatMap((set) => [
+        { carried: set, sound: true, lookAt: "" },
+        ...carried.map((row) => ({ ...row, carried: { ...set, ...row.carried } }))
+      ])
+    ];
+    const judgement = withActivitySlips(judgeEntry(ready, entry, { rows, judgeFigures: settings.judgeFigures }), {
+      step,
+      ready,
+      entry
+    });
     const value = entry.kind === "number" ? { value: entry.entry.value } : {};
+    const spans = entry.kind === "number" ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
+    const unrounded = [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
     const unsound = from.find((row) => !isSound(row) && !isFact(row));
     const isRight = judgement.status === "on target" || judgement.status === "close";
     const final = isRight && unsound ? { status: "follows", lookAt: unsound.root } : judgement;
     return {
       ...value,
+      unrounded,
       status: final.status,
       lookAt: feedbackText(final, ready.quantity),
       slips: final.status === "not yet" ? final.slips : [],
@@ -6624,19 +7184,23 @@ function judgeTeam(block) {
   }
   function expectedReading({ id, expects, unit }) {
     var _a;
+    if (typeof expects !== "string" && "expected" in expects) {
+      const worked = expectedValue(expects, { givens, decimalMark: settings.decimalMark });
+      return worked.ok ? { bad: "", expected: worked.value, waitsFor: "" } : { bad: badGiven(worked.error.argument), expected: void 0, waitsFor: "" };
+    }
     if (typeof expects !== "string") {
       const read = readQuantity(givens[expects.given], (_a = kindOfUnit[unit]) != null ? _a : "concentration", expects.given, settings);
-      return read.ok ? { bad: "", expectedValue: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expectedValue: void 0, waitsFor: "" };
+      return read.ok ? { bad: "", expected: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expected: void 0, waitsFor: "" };
     }
-    const expected = stepOf(expects);
-    if ((expected == null ? void 0 : expected.kind) !== "calculated") throw new Error(\`the step “\${id}” expects no calculated step\`);
-    const { bad, ready, waitsFor } = prepared(expected);
-    return { bad, expectedValue: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor };
+    const row = stepOf(expects);
+    if ((row == null ? void 0 : row.kind) !== "calculated") throw new Error(\`the step “\${id}” expects no calculated step\`);
+    const { bad, ready, waitsFor } = prepared(row);
+    return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor };
   }
   function judgeMeasured(step, cell) {
     var _a, _b, _c;
-    const { bad, expectedValue, waitsFor } = expectedReading(step);
-    if (bad !== "" || expectedValue === void 0) return { status: "unreadable", lookAt: bad };
+    const { bad, expected, waitsFor } = expectedReading(step);
+    if (bad !== "" || expected === void 0) return { status: "unreadable", lookAt: bad };
     const entry = readEntry(cell, (_a = kindOfUnit[step.unit]) != null ? _a : "mass", settings);
     const value = entry.kind === "number" ? { value: entry.entry.value } : {};
     if (entry.kind === "number" && waitsFor !== "") {
@@ -6646,16 +7210,17 @@ function judgeTeam(block) {
     const tools = [];
     for (const used of (_b = step.tools) != null ? _b : instrument === "bench" ? [] : [{ tool: instrument }]) {
       if (used.tool === "balance") {
-        tools.push({ tool: used.tool, mass: grams(expectedValue) });
+        tools.push({ tool: used.tool, mass: grams(expected) });
         continue;
       }
       const name = "volume" in used ? used.volume : void 0;
       const size = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
       if ((size == null ? void 0 : size.ok) === false) return { status: "unreadable", lookAt: badGiven(name != null ? name : "") };
-      tools.push({ tool: used.tool, volume: millilitres((_c = size == null ? void 0 : size.value.value) != null ? _c : expectedValue) });
+      tools.push({ tool: used.tool, volume: millilitres((_c = size == null ? void 0 : size.value.value) != null ? _c : expected) });
     }
     const { cells, decimalMark } = settings;
-    return { ...value, ...checkReading(cell, { expected: expectedValue, unit, tools, settings: cells, decimalMark }) };
+    const share = step.techniqueShare === void 0 ? {} : { techniqueShare: step.techniqueShare };
+    return { ...value, ...checkReading(cell, { expected, unit, tools, ...share, settings: cells, decimalMark }) };
   }
   function withWait(index) {
     var _a, _b;
@@ -6675,7 +7240,10 @@ var titleOf = (activity, id) => {
   var _a, _b;
   return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
 };
-var expectedName = ({ expects }, activity) => typeof expects === "string" ? titleOf(activity, expects) : expects.given;
+var expectedName = ({ expects }, activity) => {
+  if (typeof expects === "string") return titleOf(activity, expects);
+  return "given" in expects ? expects.given : expects.expected;
+};
 function calculatedHint(step, level, wanted) {
   const shown = (name) => {
     const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
@@ -6690,22 +7258,22 @@ function calculatedHint(step, level, wanted) {
   return quantityHint(step.quantity, { level, shown });
 }
 function ourHint(step, level, wanted) {
-  var _a, _b, _c, _d, _e, _f;
+  var _a, _b, _c, _d, _e, _f, _g;
   switch (step.kind) {
     case "calculated":
       return calculatedHint(step, level, wanted);
     case "measured":
-      return (_b = (_a = readingHints[step.instrument][level - 1]) == null ? void 0 : _a.replace("{row}", expectedName(step, wanted.activity))) != null ? _b : "";
+      return (_c = (_b = readingHints[(_a = step.hints) != null ? _a : step.instrument][level - 1]) == null ? void 0 : _b.replace("{row}", expectedName(step, wanted.activity))) != null ? _c : "";
     case "ordered":
-      return (_c = procedureByName(step.procedure).hints[level - 1]) != null ? _c : "";
+      return (_d = procedureByName(step.procedure).hints[level - 1]) != null ? _d : "";
     case "chosen": {
-      const hint = (_d = questionByName(step.question).hints[level - 1]) != null ? _d : "";
+      const hint = (_e = questionByName(step.question).hints[level - 1]) != null ? _e : "";
       return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
     }
     case "ticked":
-      return (_e = tickHints[level - 1]) != null ? _e : "";
+      return (_f = tickHints[level - 1]) != null ? _f : "";
     case "told":
-      return (_f = toldHints[level - 1]) != null ? _f : "";
+      return (_g = toldHints[level - 1]) != null ? _g : "";
   }
 }
 var plainCell = (cell) => typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0;
@@ -6880,9 +7448,9 @@ var concentrationUnits = [
   "ppb",
   "mol/kg"
 ];
-var plain = (text) => text.normalize("NFKC").replace(/[\\s()]/g, "").replace(/μ/g, "u").replace(/µ/g, "u").replace(/l(?=$|\\/)/g, "L").replace(/^(w\\/[wv]|m\\/[mv])%$/, "%$1").replace(/^%m\\/m$/, "%w/w").replace(/^%m\\/v$/, "%w/v");
+var plain = (text) => text.normalize("NFKC").replace(/[\\s()]/g, "").replace("μ", "u").replace(/l/g, "L").replace(/(w\\/[wv]|m\\/[mv])%/, "%$1").replace("%m/m", "%w/w").replace("%m/v", "%w/v");
 function readConcentrationUnit(cell, argument) {
-  const wanted = typeof cell === "string" ? plain(cell) : "";
+  const wanted = plain(String(cell));
   for (const kind of Object.keys(units)) {
     for (const [symbol, power] of Object.entries(units[kind])) {
       if (plain(symbol) === wanted) return success({ symbol, kind, power });
@@ -8142,7 +8710,7 @@ var big_default = Big;
 // src/measurement/roundToFigures.ts
 var mostFigures = 30;
 var smallestPlain = -7;
-function roundToFigures(number, { figures, ties = "even" }) {
+function roundToFigures(number, { figures, ties }) {
   if (!Number.isInteger(figures) || figures < 1 || figures > mostFigures) {
     return failure({
       code: "figures-out-of-range",
@@ -8157,11 +8725,9 @@ function roundToFigures(number, { figures, ties = "even" }) {
   const rounded = exact.prec(figures, ties === "up" ? 1 : 2);
   const place = rounded.e;
   const decimals = figures - 1 - place;
-  const plain = decimals > 0 ? rounded.toFixed(decimals) : rounded.toFixed();
-  const isClear = place >= smallestPlain && (decimals > 0 || decimals === 0 && !plain.endsWith("0"));
-  if (isClear) return success(plain);
-  const [digits = ""] = rounded.toExponential(figures - 1).split("e");
-  return success(\`\${digits} × 10^\${place}\`);
+  const plain = rounded.toFixed(Math.max(decimals, 0));
+  const isClear = place >= smallestPlain && (decimals > 0 || !plain.endsWith("0"));
+  return success(isClear ? plain : rounded.toExponential(figures - 1).replace(/e\\+?/, " × 10^"));
 }
 
 // src/functions/entries/roundSigEntry.ts
@@ -8221,6 +8787,7 @@ function serialDilution({
       advice: "Type how many dilutions follow each other."
     });
   }
+  const volumes = finalVolume === void 0 ? {} : volumesOf(finalVolume, factor);
   const rows = [];
   for (let stage = 1; stage <= stages; stage += 1) {
     const molarity = molesPerLitre(stock / factor ** stage);
@@ -8233,13 +8800,14 @@ function serialDilution({
         advice: "Nothing is left to dilute after that: take fewer stages or a smaller factor."
       });
     }
-    const taken = finalVolume === void 0 ? void 0 : finalVolume / factor;
-    rows.push(
-      finalVolume === void 0 || taken === void 0 ? { stage, molarity } : { stage, molarity, taken, solvent: finalVolume - taken }
-    );
+    rows.push({ stage, molarity, ...volumes });
   }
   return success(rows);
 }
+var volumesOf = (finalVolume, factor) => ({
+  taken: finalVolume / factor,
+  solvent: finalVolume - finalVolume / factor
+});
 
 // src/functions/entries/serialDilutionEntry.ts
 var serialDilutionEntry = {
@@ -8424,6 +8992,11 @@ var classRows = { title: 1, caution: 2, note: 3, notice: 4, find: 5, firstLink: 
 var planRows = { title: 1, note: 2, notice: 3, settingsHeading: 5 };
 var planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 };
 var spareTeamLines = 60;
+var prepareCells = {
+  freshness: { row: 2, column: 1 },
+  planNow: { row: 1, column: 8 },
+  planThen: { row: 2, column: 8 }
+};
 var helpRows = { title: 1, firstNote: 2 };
 var pollColumns = {
   row: 1,
@@ -8456,7 +9029,7 @@ function withDocumentLock(milliseconds, work) {
 // src/host/dayOf.ts
 var dayOf = (spreadsheet, moment) => Utilities.formatDate(new Date(moment), spreadsheet.getSpreadsheetTimeZone(), "yyyy-MM-dd");
 
-return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, planRows, planColumns, spareTeamLines, helpRows, pollColumns, pollRows, pollMarker, countedEntry, withDocumentLock, dayOf };
+return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, planRows, planColumns, spareTeamLines, prepareCells, helpRows, pollColumns, pollRows, pollMarker, countedEntry, withDocumentLock, dayOf };
 `;
 },
 // Part host/words
@@ -8616,6 +9189,31 @@ var hostWords = {
       advice: "Type that heading there, or leave the column empty."
     }
   },
+  noPoll: {
+    expected: "a Poll sheet",
+    where: "the poll",
+    received: "a file without one",
+    advice: "Build the table again to get one; what is typed stays."
+  },
+  members: {
+    shape: {
+      expected: "names and who is absent",
+      where: "the team",
+      advice: "Open Teams again in the sidebar and try once more."
+    },
+    changed: {
+      expected: "the names as the sidebar has read them",
+      where: "the team",
+      received: "another text in its cell “Who”",
+      advice: "Somebody wrote there meanwhile, and it was left alone. Look again, then change it."
+    },
+    tooMany: (most) => ({ expected: \`at most \${most} people\`, advice: "Make it two teams." }),
+    long: (longest) => ({
+      expected: \`names of at most \${longest} letters\`,
+      advice: "A first name or initials are enough."
+    }),
+    twice: { expected: "a different name for each person", advice: "Add a letter to one of the two." }
+  },
   teamUnknown: {
     expected: "a team of this class",
     where: "the team",
@@ -8644,20 +9242,20 @@ var hostWords = {
 return { hostWords };
 `;
 },
-// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/nearbyNumbers, lab/reagentList.generated, lab/concentratedReagents, lab/texts/numbers and 118 more
+// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, lab/reagentList.generated, lab/concentratedReagents and 132 more
 "desk"() {
   return `
-const { cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, dayOf, helpRows, layoutVersion, planColumns, planRows, pollColumns, pollMarker, pollRows, spareTeamLines, withDocumentLock } = part("host/dayOf");
+const { cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, dayOf, helpRows, layoutVersion, planColumns, planRows, pollColumns, pollMarker, pollRows, prepareCells, spareTeamLines, withDocumentLock } = part("host/dayOf");
 const { hostWords } = part("host/words");
 const { choiceOf, documentVisibility, isStateRule, openSpreadsheet, recalculateEveryMinute, settle, sheetProtections, stateRuleOf, ui } = part("host/spreadsheet");
-const { activityById, allActivities, balanceReadability, cautionWords, defaultSettings, defaultShelf, letteredOptions, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTolerance, seededRandom, shuffled, stockAndDilution, tickTexts, toleranceTexts } = part("lab/ownHint");
+const { activityById, allActivities, balanceReadability, bottleOf, cautionWords, cautionsAt, defaultSettings, defaultShelf, densityFormulas, densityLines, densityOfMolarity, expectedValue, handledForms, letteredOptions, listedFormula, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTolerance, seededRandom, shuffled, stockAndDilution, takesLessonFigures, tickTexts, toleranceTexts, waterAt20 } = part("lab/ownHint");
 
-const { adviceTexts, cautionTexts, cautions } = part("chemistry/cautions");
+const { adviceTexts, cautionTexts, pictogramNamed } = part("chemistry/cautions");
 const { ionCounts, prepareStep, quantities, slipSpans, spanOver, stepTolerance } = part("lesson");
 
 
 const { acceptedEnds, checkHeadings, remarks, slipTexts } = part("lab/texts/feedback");
-const { errorText, failure, grams, gramsPerMillilitre, isBlank, millilitres, molarMass, molesPerLitre, percent, quoted, readFormula, readNumber, readQuantity, reagentMolarity, soluteMass, stockVolume, success } = part("base");
+const { errorText, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, millilitres, molarMass, molesPerLitre, notALine, percent, quoted, readFormula, readNumber, readQuantity, reagentMolarity, soluteMass, stockVolume, success } = part("base");
 
 // src/lab/lessonActivity.ts
 var lessonActivity = (settings) => activityById(settings.activity, { fromRealStock: settings["work the dilution from"] === "real stock" });
@@ -8665,6 +9263,15 @@ var lessonActivity = (settings) => activityById(settings.activity, { fromRealSto
 // src/lab/numbers/lessonNumbers.ts
 var portionOf = ({ stock, target, volume }) => target / stock * volume;
 var isSame = (one, other) => Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other));
+
+// src/lab/numbers/lineTexts.ts
+var densityDecimals = 4;
+var lineTexts = (names, pair) => ({
+  [names.lighterPercent]: String(pair.lighterPercent),
+  [names.lighterDensity]: pair.lighterDensity.toFixed(densityDecimals),
+  [names.heavierPercent]: String(pair.heavierPercent),
+  [names.heavierDensity]: pair.heavierDensity.toFixed(densityDecimals)
+});
 
 // src/lab/numbers/nearbyNumbers.ts
 function plainText(value, figures) {
@@ -8691,23 +9298,23 @@ function nearbyNumbers({ value, figures }) {
 
 // src/lab/reagentList.generated.ts
 var reagentList = \`
-HCl|concentrated: staff only
-H2SO4|concentrated: staff only
-HNO3|concentrated: staff only
-H3PO4|concentrated: staff only
-CH3COOH|concentrated: staff only
-HCOOH|concentrated: staff only
-HClO4|not for students
-HF|not for students
-NH3|concentrated: staff only
-NaOH|concentrated: staff only
-KOH|concentrated: staff only
+HCl|concentrated: staff only|hydrochloric acid|acid
+H2SO4|concentrated: staff only|sulfuric acid|acid
+HNO3|concentrated: staff only|nitric acid|acid
+H3PO4|concentrated: staff only|phosphoric acid|acid
+CH3COOH|concentrated: staff only|acetic acid|acid
+HCOOH|concentrated: staff only|formic acid|acid
+HClO4|not for students|perchloric acid|acid
+HF|not for students|hydrofluoric acid|acid
+NH3|concentrated: staff only|ammonia solution|base
+NaOH|concentrated: staff only|sodium hydroxide solution|base
+KOH|concentrated: staff only|potassium hydroxide solution|base
 \`;
 
 // src/lab/concentratedReagents.ts
 var concentratedReagents = () => reagentList.trim().split("\\n").map((line) => {
-  const [formula2 = "", use = ""] = line.split("|");
-  return { formula: formula2, forStaff: use !== "not for students" };
+  const [formula2 = "", use = "", name = "", kind = ""] = line.split("|");
+  return { name, formula: formula2, kind: kind === "acid" ? "acid" : "base", forStaff: use !== "not for students" };
 });
 
 // src/lab/texts/numbers.ts
@@ -8768,6 +9375,26 @@ var demandTexts = {
     received: "more than that",
     advice: "Use a weaker solution, a smaller flask, or a balance with a wider range."
   }),
+  withinTable: (found) => ({
+    expected: \`a molarity whose density lies between two lines of the table for \${found.formula}\`,
+    received: \`\${found.molarity} mol/L\`,
+    advice: "Use a weaker solution, or type two lines of another table that enclose it."
+  }),
+  densityDiffers: ({ molarity }) => ({
+    expected: "a solution whose density differs from that of water by 1 % at least",
+    received: \`\${molarity} mol/L\`,
+    advice: "Use a stronger solution: below that the pipette decides more than the solute."
+  }),
+  portionFine: ({ portion, readability }) => ({
+    expected: "a portion that weighs a thousand times what the balance can tell apart",
+    received: \`\${portion} mL\`,
+    advice: \`Use a larger portion, or a balance that reads finer than \${readability} g.\`
+  }),
+  portionRange: ({ portion, most }) => ({
+    expected: \`a portion that stays within the balance’s range, up to \${most} g, with its vessel\`,
+    received: \`\${portion} mL\`,
+    advice: "Use a smaller portion, or a balance with a wider range."
+  }),
   dissolves: (found) => ({
     expected: \`a molarity at which \${found.formula} dissolves at room temperature, up to about \${limitText(found.limit)} mol/L,\`,
     received: \`\${found.molarity} mol/L\`,
@@ -8783,7 +9410,7 @@ var numbersRemarks = {
   otherDigits: "Flask sizes have different numbers of digits, since the shelf has too few of one kind.",
   shared: (count2, different) => \`The shelf gives \${different} different sets of numbers for \${count2} teams, so some teams share theirs. Add a flask or a pipette to free this.\`,
   solubilityUnknown: (formula2) => \`No solubility figure is known here for \${formula2}: make sure that it dissolves at room temperature.\`,
-  noIons: (formula2) => \`\${formula2} gives no ions that can be counted here, so rows about one ion cannot be judged: leave them out.\`,
+  noIons: (formula2) => \`\${formula2} gives no ions that can be counted here, so the build leaves out the rows about one ion.\`,
   caution: (formula2, reason) => \`\${formula2}: \${reason}\`
 };
 var startTexts = {
@@ -8812,6 +9439,16 @@ var startTexts = {
     received,
     advice: "Choose one of these; others change or spatter when they are heated."
   }),
+  densityTable: (received, formulas) => ({
+    expected: \`a solute in the table of densities, without water of hydration (\${formulas.join(", ")})\`,
+    received,
+    advice: "Choose one of these; of a hydrate write the formula without its water."
+  }),
+  linesTogether: {
+    expected: "two whole lines of a table of densities, or none of their values",
+    received: "a blank",
+    advice: "Fill in both lines, or clear them: then our own table at 20 °C fills them in."
+  },
   hydrate: (received, hydrates) => ({
     expected: \`a formula with water of hydration (such as \${hydrates.join(", ")})\`,
     received,
@@ -8830,7 +9467,7 @@ var startTexts = {
 };
 
 // src/lab/plannerCaution.ts
-var cautions2 = [
+var cautions = [
   { reason: "hydrofluoric", applies: (n) => isExactly(n, { H: 1, F: 1 }) },
   { reason: "perchloric", applies: (n) => isExactly(n, { H: 1, Cl: 1, O: 4 }) },
   { reason: "sulfuric", applies: (n) => isExactly(n, { H: 2, S: 1, O: 4 }) },
@@ -8864,7 +9501,7 @@ function plannerCaution(formula2) {
   counts.H = ((_c = counts.H) != null ? _c : 0) - 2 * waters;
   counts.O = ((_d = counts.O) != null ? _d : 0) - waters;
   const written = String(formula2).normalize("NFKC").replace(/\\s/g, "");
-  const found = cautions2.find(({ applies }) => applies(counts, written));
+  const found = cautions.find(({ applies }) => applies(counts, written));
   return found === void 0 ? "" : cautionWithAdvice(cautionTexts2[found.reason]);
 }
 
@@ -8935,6 +9572,52 @@ function solubleMolarity(formula2) {
   return 1e3 * listed.solubility / mass.value / (100 + listed.solubility);
 }
 
+// src/lab/numbers/tableLines.ts
+var straightLineOf = (pair) => ({
+  lighterPercent: percent(pair.lighterPercent),
+  lighterDensity: gramsPerMillilitre(pair.lighterDensity),
+  heavierPercent: percent(pair.heavierPercent),
+  heavierDensity: gramsPerMillilitre(pair.heavierDensity)
+});
+function densityOnLine(pair, { molarMass: molarMass2, molarity }) {
+  const found = densityOfMolarity({
+    ...straightLineOf(pair),
+    molarMass: gramsPerMole(molarMass2),
+    molarity: molesPerLitre(molarity)
+  });
+  return found.ok ? found.value : void 0;
+}
+var pairOf = (one, other) => {
+  const [lighter, heavier] = one.density <= other.density ? [one, other] : [other, one];
+  return {
+    lighterPercent: lighter.massPercent,
+    lighterDensity: lighter.density,
+    heavierPercent: heavier.massPercent,
+    heavierDensity: heavier.density
+  };
+};
+var liesBetween = (density, { lighterDensity, heavierDensity }) => density >= Math.min(lighterDensity, heavierDensity) && density <= Math.max(lighterDensity, heavierDensity);
+var room = 5e-3;
+var widest = 2;
+var unclearUpTo = 1;
+function tableLines(table, label) {
+  const lines = table.filter(({ massPercent }) => massPercent === 0 || massPercent > unclearUpTo);
+  for (let at = 1; at < lines.length; at += 1) {
+    const [before, after] = [lines[at - 1], lines[at]];
+    if (!before || !after) continue;
+    const density = densityOnLine(pairOf(before, after), label);
+    if (density === void 0 || !liesBetween(density, pairOf(before, after))) continue;
+    const further = (from2, step) => {
+      const [line, next] = [lines[from2], lines[from2 + step]];
+      if (!line || !next || Math.abs(line.density - density) >= room * density) return line;
+      return Math.abs(next.massPercent - line.massPercent) > widest ? line : further(from2 + step, step);
+    };
+    const [weaker, stronger] = [further(at - 1, -1), further(at, 1)];
+    return weaker && stronger && pairOf(weaker, stronger);
+  }
+  return void 0;
+}
+
 // src/lab/numbers/startNumbers.ts
 var kinds = { "mol/L": "concentration", mL: "volume", g: "mass", "g/mL": "density", "%": "percent" };
 var kindOf = ({ unit }) => unit in kinds ? kinds[unit] : void 0;
@@ -8943,7 +9626,7 @@ function lessonNumbers({ numbers }, { values, molarMass: molarMass2 }) {
     var _a;
     return (_a = values[name]) != null ? _a : Number.NaN;
   };
-  const { solid, dilution, reagent, serial, residue } = numbers;
+  const { solid, dilution, reagent, serial, residue, density } = numbers;
   return {
     ...solid ? { solid: { molarity: value(solid.molarity), flask: value(solid.flask) } } : {},
     ...dilution ? { dilution: { stock: value(dilution.stock), target: value(dilution.target), volume: value(dilution.volume) } } : {},
@@ -8955,7 +9638,17 @@ function lessonNumbers({ numbers }, { values, molarMass: molarMass2 }) {
       }
     } : {},
     ...serial ? { serial: { stock: value(serial.stock), portion: value(serial.portion), flask: value(serial.flask) } } : {},
-    ...residue ? { residue: { molarity: value(residue.molarity), portion: value(residue.portion) } } : {}
+    ...residue ? { residue: { molarity: value(residue.molarity), portion: value(residue.portion) } } : {},
+    ...density ? {
+      density: {
+        molarity: value(density.molarity),
+        portion: value(density.portion),
+        lighterPercent: value(density.lighterPercent),
+        lighterDensity: value(density.lighterDensity),
+        heavierPercent: value(density.heavierPercent),
+        heavierDensity: value(density.heavierDensity)
+      }
+    } : {}
   };
 }
 var dryingSalts = ["NaCl", "KCl", "KBr", "Na2SO4", "K2SO4"];
@@ -8965,8 +9658,9 @@ var isAmong = (formula2, list2) => list2.some((written) => {
   const known = readFormula(written);
   return known.ok && atomsOf(known.value) === atomsOf(formula2);
 });
-function unfitSubstance({ residue, hydrate, reagent }, { formula: formula2, received }) {
+function unfitSubstance({ residue, hydrate, reagent, density }, { formula: formula2, received }) {
   if (residue && !isAmong(formula2, dryingSalts)) return startTexts.dryingSalt(received, dryingSalts);
+  if (density && listedFormula(formula2) === void 0) return startTexts.densityTable(received, densityFormulas());
   if (hydrate && !formula2.hydrate) return startTexts.hydrate(received, someHydrates);
   if (reagent) {
     const listed = concentratedReagents();
@@ -8982,6 +9676,55 @@ function unfitSubstance({ residue, hydrate, reagent }, { formula: formula2, rece
   }
   return void 0;
 }
+function readLines({ numbers: { density } }, {
+  typed: typed2,
+  formula: formula2,
+  molarMass: mass
+}) {
+  var _a, _b;
+  if (density === void 0) return success({ filled: {}, table: void 0 });
+  const names = [density.lighterPercent, density.lighterDensity, density.heavierPercent, density.heavierDensity];
+  const blank2 = names.filter((name) => typed2[name] === void 0);
+  const value = (name) => {
+    var _a2, _b2;
+    return (_b2 = (_a2 = typed2[name]) == null ? void 0 : _a2.value) != null ? _b2 : Number.NaN;
+  };
+  if (blank2.length === 0) {
+    const error = notALine(
+      straightLineOf({
+        lighterPercent: value(density.lighterPercent),
+        lighterDensity: value(density.lighterDensity),
+        heavierPercent: value(density.heavierPercent),
+        heavierDensity: value(density.heavierDensity)
+      })
+    );
+    return error ? failure({ ...error, argument: error.argument.replace("_", " ") }) : success({ filled: {}, table: void 0 });
+  }
+  if (blank2.length < names.length) {
+    return failure({ code: "numbers-start", argument: (_a = blank2[0]) != null ? _a : "", ...startTexts.linesTogether });
+  }
+  const table = densityLines((_b = listedFormula(formula2)) != null ? _b : "");
+  const molarity = value(density.molarity);
+  const pair = table && tableLines(table, { molarMass: mass, molarity });
+  if (!pair) {
+    const found = demandTexts.withinTable({ molarity, formula: formula2.text });
+    return failure({ code: "numbers-shelf", argument: density.molarity, ...found });
+  }
+  const filled = {};
+  for (const [name, text2] of Object.entries(lineTexts(density, pair))) {
+    const read = readQuantity(
+      text2,
+      name === density.lighterPercent || name === density.heavierPercent ? "percent" : "density",
+      name,
+      {
+        decimalMark: "point"
+      }
+    );
+    if (!read.ok) return read;
+    filled[name] = read.value;
+  }
+  return success({ filled, table });
+}
 function readStartNumbers(activity, setup) {
   var _a, _b, _c, _d, _e;
   const decimalMark = setup.settings["decimal mark"] === "comma" ? "comma" : "point";
@@ -8989,14 +9732,14 @@ function readStartNumbers(activity, setup) {
   for (const given of activity.givens) {
     const cell = setup.givens[given.name];
     if (isBlank(cell)) {
-      if (given.optional || given.name === activity.numbers.ion) continue;
+      if (given.optional || given.fromTable || given.name === activity.numbers.ion) continue;
       return failure({ code: "numbers-start", argument: given.name, ...startTexts.missing(given.about) });
     }
     const kind = kindOf(given);
     if (kind === void 0) continue;
     const read = readQuantity(cell, kind, given.name, { decimalMark });
     if (!read.ok) return read;
-    if (!(read.value.value > 0)) {
+    if (!(read.value.value > 0) && !(given.fromTable && read.value.value === 0)) {
       return failure({ code: "numbers-start", argument: given.name, ...startTexts.notPositive(quoted(cell)) });
     }
     typed2[given.name] = read.value;
@@ -9022,10 +9765,15 @@ function readStartNumbers(activity, setup) {
       return failure({ ...counts.error, argument: numbers.ion });
     }
   }
-  const values = Object.fromEntries(Object.entries(typed2).map(([name, { value }]) => [name, value]));
+  const lines = readLines(activity, { typed: typed2, formula: formula2.value, molarMass: mass.value });
+  if (!lines.ok) return lines;
+  const values = Object.fromEntries(
+    Object.entries({ ...typed2, ...lines.value.filled }).map(([name, { value }]) => [name, value])
+  );
   const purity = (_d = numbers.solid) == null ? void 0 : _d.purity;
   return success({
-    typed: typed2,
+    typed: { ...typed2, ...lines.value.filled },
+    table: lines.value.table,
     remarks: remarks2,
     substance: {
       formula: formulaText.trim(),
@@ -9082,7 +9830,7 @@ var joined = (one, other) => one.flatMap(
 );
 var valuesOf = (name, list2) => list2.map(({ value, text: text2 }) => ({ values: { [name]: value }, texts: { [name]: text2 }, fillings: 0 }));
 function candidatesNear(activity, start, bench3) {
-  const { solid, dilution, reagent, serial, residue } = activity.numbers;
+  const { solid, dilution, reagent, serial, residue, density } = activity.numbers;
   let lacks;
   let otherDigits = false;
   const lacking = (what, parts2) => {
@@ -9157,13 +9905,27 @@ function candidatesNear(activity, start, bench3) {
       )
     );
   };
+  const withLines = (names, molarities) => {
+    const { table, substance } = start;
+    if (table === void 0) return molarities;
+    return molarities.flatMap((part) => {
+      var _a;
+      const molarity = (_a = part.values[names.molarity]) != null ? _a : Number.NaN;
+      const pair = tableLines(table, { molarMass: substance.molarMass, molarity });
+      if (pair === void 0) return [];
+      const texts = lineTexts(names, pair);
+      const values = Object.fromEntries(Object.entries(texts).map(([name, text2]) => [name, Number(text2)]));
+      return [{ ...part, values: { ...part.values, ...values }, texts: { ...part.texts, ...texts } }];
+    });
+  };
   const parts = [
     ...solid ? [flasks(solid.flask, "flask")] : [],
     ...solid && !dilution ? [nearby(solid.molarity)] : [],
     ...dilution ? [diluted(dilution)] : [],
     ...reagent ? [nearby(reagent.target), flasks(reagent.volume, "final flask")] : [],
     ...serial ? [nearby(serial.stock), flasks(serial.flask, "flask"), portionsNear(serial.portion)] : [],
-    ...residue ? [nearby(residue.molarity), portionsNear(residue.portion)] : []
+    ...residue ? [nearby(residue.molarity), portionsNear(residue.portion)] : [],
+    ...density ? [withLines(density, nearby(density.molarity)), portionsNear(density.portion)] : []
   ];
   const fixed2 = Object.fromEntries(Object.entries(start.typed).map(([name, { value }]) => [name, value]));
   const candidates = parts.reduce(joined, [{ values: {}, texts: {}, fillings: 0 }]).map(({ values, texts, fillings }) => {
@@ -9186,7 +9948,7 @@ function readySteps({ steps }, givens, settings) {
     if (Object.keys(reads).length < Object.keys(step.takes).length) continue;
     const cells = Object.fromEntries(Object.entries(reads).map(([name, given]) => [name, givens[given]]));
     const prepared = prepareStep(quantities[step.quantity], cells, {
-      ...quantities[step.quantity].figures === "decimals" ? {} : { figures: settings.figures },
+      ...takesLessonFigures(quantities[step.quantity]) ? { figures: settings.figures } : {},
       decimals: settings.decimals,
       decimalMark: settings.decimalMark,
       names: reads
@@ -9236,8 +9998,8 @@ var confusionName = ({ step, slips }) => \`\${step.id} \${slips.join(" ")}\`;
 // src/lab/numbers/dealtCandidates.ts
 var tasksOf = ({ lesson }) => Object.entries(lesson).map(([name, numbers]) => \`\${name} \${Object.values(numbers).join(" ")}\`);
 var startOf = ({ lesson }) => {
-  var _a, _b, _c, _d, _e, _f, _g, _h, _i;
-  return (_i = (_g = (_e = (_c = (_a = lesson.solid) == null ? void 0 : _a.molarity) != null ? _c : (_b = lesson.dilution) == null ? void 0 : _b.stock) != null ? _e : (_d = lesson.reagent) == null ? void 0 : _d.target) != null ? _g : (_f = lesson.serial) == null ? void 0 : _f.stock) != null ? _i : (_h = lesson.residue) == null ? void 0 : _h.molarity;
+  var _a, _b, _c, _d, _e, _f, _g, _h, _i, _j, _k;
+  return (_k = (_i = (_g = (_e = (_c = (_a = lesson.solid) == null ? void 0 : _a.molarity) != null ? _c : (_b = lesson.dilution) == null ? void 0 : _b.stock) != null ? _e : (_d = lesson.reagent) == null ? void 0 : _d.target) != null ? _g : (_f = lesson.serial) == null ? void 0 : _f.stock) != null ? _i : (_h = lesson.residue) == null ? void 0 : _h.molarity) != null ? _k : (_j = lesson.density) == null ? void 0 : _j.molarity;
 };
 function dealtCandidates(pool, places, seed) {
   const tasks = /* @__PURE__ */ new Set();
@@ -9275,8 +10037,33 @@ function dealtCandidates(pool, places, seed) {
 // src/lab/numbers/demands.ts
 var massOf = ({ molarity, flask }, { molarMass: molarMass2, purityPercent }) => molarity * flask * molarMass2 / 1e3 / (purityPercent / 100);
 var readabilitiesNeeded = 100;
-function unmetDemands({ solid, dilution, reagent, serial, residue }, { shelf, deliverable, substance }) {
-  var _a, _b;
+var readabilitiesOfPortion = 1e3;
+var vesselG = 60;
+var differenceNeeded = 0.01;
+function unmetOfDensity(density, { shelf, substance }) {
+  const { molarity, portion } = density;
+  const { formula: formula2, molarMass: molarMass2 } = substance;
+  const expected = densityOnLine(density, { molarMass: molarMass2, molarity });
+  if (expected === void 0 || !liesBetween(expected, density)) {
+    return [{ demand: "within table", about: "molarity", ...demandTexts.withinTable({ molarity, formula: formula2 }) }];
+  }
+  const unmet = [];
+  if (Math.abs(expected / waterAt20.density - 1) < differenceNeeded) {
+    unmet.push({ demand: "density differs", about: "molarity", ...demandTexts.densityDiffers({ molarity }) });
+  }
+  const mass = expected * portion;
+  if (mass < readabilitiesOfPortion * shelf.balanceReadabilityG) {
+    const found = { portion, readability: shelf.balanceReadabilityG };
+    unmet.push({ demand: "portion fine enough", about: "portion", ...demandTexts.portionFine(found) });
+  }
+  if (mass + vesselG > shelf.balanceMaxG) {
+    const found = { portion, most: shelf.balanceMaxG };
+    unmet.push({ demand: "mass within range", about: "portion", ...demandTexts.portionRange(found) });
+  }
+  return unmet;
+}
+function unmetDemands({ solid, dilution, reagent, serial, residue, density }, { shelf, deliverable, substance }) {
+  var _a, _b, _c, _d;
   const unmet = [];
   const isOnShelf = (volume) => shelf.flasksMl.some((size2) => isSame(size2, volume));
   const isDeliverable = (volume) => deliverable.some((portion2) => isSame(portion2.volume, volume));
@@ -9312,7 +10099,7 @@ function unmetDemands({ solid, dilution, reagent, serial, residue }, { shelf, de
       unmet.push({ demand: "portion within stock", about: "flask", ...demandTexts.portionWithinStock(solid) });
     }
   }
-  const portion = (_b = serial == null ? void 0 : serial.portion) != null ? _b : residue == null ? void 0 : residue.portion;
+  const portion = (_c = (_b = serial == null ? void 0 : serial.portion) != null ? _b : residue == null ? void 0 : residue.portion) != null ? _c : density == null ? void 0 : density.portion;
   if (portion !== void 0 && !isDeliverable(portion)) {
     unmet.push({
       demand: "portion deliverable",
@@ -9338,11 +10125,13 @@ function unmetDemands({ solid, dilution, reagent, serial, residue }, { shelf, de
         ...demandTexts.massRange({ most: shelf.balanceMaxG })
       });
     }
-    const limit = substance.solubleMolarity;
-    if (limit !== void 0 && weighed.molarity > limit) {
-      const found = { formula: substance.formula, molarity: weighed.molarity, limit };
-      unmet.push({ demand: "dissolves", about: "molarity", ...demandTexts.dissolves(found) });
-    }
+  }
+  if (density) unmet.push(...unmetOfDensity(density, { shelf, substance }));
+  const dissolved = (_d = weighed == null ? void 0 : weighed.molarity) != null ? _d : density == null ? void 0 : density.molarity;
+  const limit = substance.solubleMolarity;
+  if (dissolved !== void 0 && limit !== void 0 && dissolved > limit) {
+    const found = { formula: substance.formula, molarity: dissolved, limit };
+    unmet.push({ demand: "dissolves", about: "molarity", ...demandTexts.dissolves(found) });
   }
   return unmet;
 }
@@ -9373,17 +10162,17 @@ function teamKeys(classes) {
 
 // src/lab/numbersForTeams.ts
 function givenOf({ numbers }, about) {
-  var _a, _b, _c, _d, _e, _f, _g;
-  const { solid, dilution, reagent, serial, residue } = numbers;
+  var _a, _b, _c, _d, _e, _f, _g, _h, _i;
+  const { solid, dilution, reagent, serial, residue, density } = numbers;
   const names = {
-    molarity: (_a = solid == null ? void 0 : solid.molarity) != null ? _a : residue == null ? void 0 : residue.molarity,
-    flask: (_b = solid == null ? void 0 : solid.flask) != null ? _b : serial == null ? void 0 : serial.flask,
-    stock: (_c = dilution == null ? void 0 : dilution.stock) != null ? _c : serial == null ? void 0 : serial.stock,
-    target: (_d = dilution == null ? void 0 : dilution.target) != null ? _d : reagent == null ? void 0 : reagent.target,
-    volume: (_e = dilution == null ? void 0 : dilution.volume) != null ? _e : reagent == null ? void 0 : reagent.volume,
-    portion: (_f = serial == null ? void 0 : serial.portion) != null ? _f : residue == null ? void 0 : residue.portion
+    molarity: (_b = (_a = solid == null ? void 0 : solid.molarity) != null ? _a : residue == null ? void 0 : residue.molarity) != null ? _b : density == null ? void 0 : density.molarity,
+    flask: (_c = solid == null ? void 0 : solid.flask) != null ? _c : serial == null ? void 0 : serial.flask,
+    stock: (_d = dilution == null ? void 0 : dilution.stock) != null ? _d : serial == null ? void 0 : serial.stock,
+    target: (_e = dilution == null ? void 0 : dilution.target) != null ? _e : reagent == null ? void 0 : reagent.target,
+    volume: (_f = dilution == null ? void 0 : dilution.volume) != null ? _f : reagent == null ? void 0 : reagent.volume,
+    portion: (_h = (_g = serial == null ? void 0 : serial.portion) != null ? _g : residue == null ? void 0 : residue.portion) != null ? _h : density == null ? void 0 : density.portion
   };
-  return (_g = names[about]) != null ? _g : numbers.formula;
+  return (_i = names[about]) != null ? _i : numbers.formula;
 }
 var refused = (activity, { about, expected, received, advice }) => failure({ code: "numbers-shelf", argument: givenOf(activity, about), expected, received, advice });
 var usualPipettesMl = [1, 2, 5, 10, 15, 20, 25, 50, 100];
@@ -9439,17 +10228,17 @@ function clearest(sets, steps, { least }) {
 }
 var oddNumbers = { molarity: 0.3173, flask: 237.1, target: 0.04519, volume: 173.3, portion: 13.7 };
 function inherentConfusions({ numbers }, steps) {
-  const { solid, dilution, reagent, serial, residue } = numbers;
+  const { solid, dilution, reagent, serial, residue, density } = numbers;
   const values = {};
   const put = (name, value) => {
     if (name !== void 0) values[name] = value;
   };
-  for (const name of [solid == null ? void 0 : solid.molarity, dilution == null ? void 0 : dilution.stock, serial == null ? void 0 : serial.stock, residue == null ? void 0 : residue.molarity])
+  for (const name of [solid == null ? void 0 : solid.molarity, dilution == null ? void 0 : dilution.stock, serial == null ? void 0 : serial.stock, residue == null ? void 0 : residue.molarity, density == null ? void 0 : density.molarity])
     put(name, oddNumbers.molarity);
   for (const name of [solid == null ? void 0 : solid.flask, serial == null ? void 0 : serial.flask]) put(name, oddNumbers.flask);
   for (const name of [dilution == null ? void 0 : dilution.target, reagent == null ? void 0 : reagent.target]) put(name, oddNumbers.target);
   for (const name of [dilution == null ? void 0 : dilution.volume, reagent == null ? void 0 : reagent.volume]) put(name, oddNumbers.volume);
-  for (const name of [serial == null ? void 0 : serial.portion, residue == null ? void 0 : residue.portion]) put(name, oddNumbers.portion);
+  for (const name of [serial == null ? void 0 : serial.portion, residue == null ? void 0 : residue.portion, density == null ? void 0 : density.portion]) put(name, oddNumbers.portion);
   return new Set(confusions(steps, values).map(confusionName));
 }
 var slipWords = (id, { step }) => {
@@ -9513,11 +10302,11 @@ function dealt(sets, {
   };
 }
 function substanceRemarks({ numbers }, { substance, remarks: remarks2 }) {
-  var _a;
+  var _a, _b;
   const caution = plannerCaution(substance.formula);
   return [
     ...caution === "" ? [] : [numbersRemarks.caution(substance.formula, caution)],
-    ...((_a = numbers.solid) != null ? _a : numbers.residue) && substance.solubleMolarity === void 0 ? [numbersRemarks.solubilityUnknown(substance.formula)] : [],
+    ...((_b = (_a = numbers.solid) != null ? _a : numbers.residue) != null ? _b : numbers.density) && substance.solubleMolarity === void 0 ? [numbersRemarks.solubilityUnknown(substance.formula)] : [],
     ...remarks2
   ];
 }
@@ -9541,10 +10330,14 @@ function numbersForTeams(setup) {
     decimals: Number(settings["atomic-weight decimals"]) || 2,
     decimalMark
   });
-  const asTyped = Object.fromEntries(activity.givens.map(({ name }) => {
-    var _a;
-    return [name, ((_a = setup.givens[name]) != null ? _a : "").trim()];
-  }));
+  const inMark = (text2) => decimalMark === "comma" ? text2.replace(".", ",") : text2;
+  const asTyped = Object.fromEntries(
+    activity.givens.map(({ name, fromTable }) => {
+      var _a, _b, _c;
+      const own = ((_a = setup.givens[name]) != null ? _a : "").trim();
+      return [name, own === "" && fromTable ? inMark((_c = (_b = start.value.typed[name]) == null ? void 0 : _b.typed) != null ? _c : "") : own];
+    })
+  );
   const about = substanceRemarks(activity, start.value);
   if (!setup.ownNumbers) {
     const [unmet] = unmetDemands(start.value.lesson, bench3);
@@ -9570,7 +10363,6 @@ function numbersForTeams(setup) {
   );
   if (sets.length === 0) return nothingFits(activity, { start: start.value, bench: bench3, list: list2 });
   const { given, remarks: remarks2 } = dealt(sets, { setup, start: start.value, steps });
-  const inMark = (text2) => decimalMark === "comma" ? text2.replace(".", ",") : text2;
   return success({
     teams: given.map(({ place, candidate }) => {
       const own = Object.fromEntries(Object.entries(candidate.texts).map(([name, text2]) => [name, inMark(text2)]));
@@ -9652,6 +10444,16 @@ function keptTeams({
 // src/lab/roles.ts
 var roles = ["calculates", "writes", "runs the bench", "records"];
 
+// src/lab/texts/members.ts
+var membersTexts = {
+  /** Stands in the cell until somebody writes there. */
+  heading: "Who",
+  absent: "not here today",
+  /** For a fifth person, when all roles are given. */
+  helps: "helps where needed",
+  rolesOf: (day) => \`roles of \${day}\`
+};
+
 // src/chemistry/shortCautions.ts
 var mostStatements = 3;
 var gravest = [
@@ -9668,27 +10470,29 @@ var rank = (code) => {
   const place = gravest.findIndex((family) => family.test(code));
   return place >= 0 ? place : last.test(code) ? gravest.length + 1 : gravest.length;
 };
-function shortCautions(formula2) {
-  var _a, _b, _c, _d;
-  const found = cautions(formula2);
-  if (!found.ok) throw new Error(\`Expected cautions without a strength, received \${found.error.code}.\`);
-  const { listing, signalWord, statements: statements2 } = found.value;
+function shortCautions(formula2, massPercent) {
+  var _a;
+  const { listing, signalWord, statements: statements2 } = cautionsAt(
+    formula2,
+    massPercent === void 0 ? "undiluted" : { massPercent }
+  );
   if (listing === "unlisted") return { listing, signalWord, statements: [], advice: "", use: "", otherForm: "" };
   const [otherForm = ""] = listing === "listed" ? [] : statements2.map(({ text: text2 }) => text2);
-  const known = statements2.filter(({ text: text2, code }) => text2 !== "" && text2 !== otherForm && code !== "");
-  const worst = [...known].sort((one, other) => rank(one.code) - rank(other.code));
+  const worst = statements2.filter(({ code }) => code !== "").sort((one, other) => rank(one.code) - rank(other.code));
   const care = statements2.find(
     ({ advice }) => advice === adviceTexts.acidToWater || advice === adviceTexts.heatOfSolution
   );
   const use = statements2.find(({ advice }) => advice === cautionTexts.schoolAdvice);
-  const plain3 = statements2.find((one) => one.code === "" && one.text !== "" && one.text !== otherForm && one !== use);
-  const shown = worst.length > 0 ? worst : plain3 ? [plain3] : [];
+  const shown = worst.length > 0 ? worst : statements2.filter(({ text: text2 }) => text2 !== otherForm).slice(0, 1);
   return {
     listing,
     signalWord,
     statements: shown.slice(0, mostStatements).map(({ text: text2 }) => text2),
-    advice: [(_b = (_a = shown[0]) == null ? void 0 : _a.advice) != null ? _b : "", (_c = care == null ? void 0 : care.advice) != null ? _c : ""].filter((words2) => words2 !== "").join(" "),
-    use: (_d = use == null ? void 0 : use.text) != null ? _d : "",
+    advice: [shown[0], care].map((one) => {
+      var _a2;
+      return (_a2 = one == null ? void 0 : one.advice) != null ? _a2 : "";
+    }).filter((words2) => words2 !== "").join(" "),
+    use: (_a = use == null ? void 0 : use.text) != null ? _a : "",
     otherForm
   };
 }
@@ -9718,6 +10522,7 @@ var words = {
     invented: "An invented class with invented teams, to try things out.",
     how: "Type in the tinted cells of your team, with or without a unit. The check stands beside them.",
     caution: ({ formula: formula2, signalWord }) => signalWord === "" ? \`\${formula2}: no signal word is known here.\` : \`\${formula2}: \${signalWord}.\`,
+    cautionUpTo: ({ formula: formula2, strength }) => \`\${formula2} up to \${strength}\`,
     cautionUnlisted: (formula2) => \`\${formula2}: not listed here, so treat it as harmful.\`,
     deferring: "Read the safety data sheet first; local rules decide.",
     find: "Find your team",
@@ -9725,7 +10530,6 @@ var words = {
     entry: "Your entry",
     unit: "Unit",
     help: "Help 0–3",
-    who: "Who",
     tries: "Tries",
     lastEntry: "Last entry",
     key: "team",
@@ -9741,10 +10545,11 @@ var words = {
     sheet: "Progress",
     title: "Progress",
     note: "How far each team has come. Fit for the projector: no numbers and no reasons, only where the work stands.",
-    now: "now",
-    team: "team",
-    done: "done",
-    count: "steps",
+    now: "Now",
+    done: "Done",
+    count: "Steps",
+    /** Beside a team that is marked absent in the Plan, for that day. */
+    absent: "not here today",
     of: " of ",
     /** Neutral words with a sign each, fit for everybody’s eyes. */
     states: {
@@ -9784,12 +10589,12 @@ var words = {
       "To be honest: the edit history of this file can show which account typed what. If that matters to you, let one person type for the team.",
       "Answers are for talking about how the lesson went. Nobody is marked by them."
     ],
-    soFar: "all answers so far",
-    row: "row",
-    day: "day",
-    className: "class",
-    from: "answer from",
-    openLine: "one thing that is clear now, or one that still puzzles you",
+    soFar: "All answers so far",
+    row: "Row",
+    day: "Day",
+    className: "Class",
+    from: "Answer from",
+    openLine: "One thing that is clear now, or one that still puzzles you",
     classHelp: "your class",
     fromHelp: "one student, or a team together",
     scaleHelp: "how far you agree; leave it empty if you would rather not say"
@@ -9797,12 +10602,14 @@ var words = {
   prepare: {
     sheet: "Prepare",
     title: "Prepare",
+    upToDate: "Worked out from the Plan as it is now.",
+    /** The sign at the beginning is what the tint goes by. */
+    outOfDate: "⚠ The Plan has changed since this list was written. Open Prepare in the sidebar: it brings this sheet up to the Plan.",
     notes: [
-      "Worked out from the Plan when this sheet was written. After a change in the Plan, press “Write the Prepare sheet again” under Prepare in the sidebar.",
       "Students can read this sheet: masses and volumes that a team has to find stand in the sidebar only.",
       "This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment."
     ],
-    headings: ["for", "what", "needed", "with spare", "unit", "how and what to know"],
+    headings: ["For", "What", "Needed", "With spare", "Unit", "How and what to know"],
     mark: "prepare"
   },
   share: {
@@ -9865,24 +10672,36 @@ var words = {
 };
 
 // src/workbook/cautionLine.ts
-function cautionLine({ activity }, teams2) {
-  const formulas = new Set(teams2.map(({ givens }) => {
-    var _a;
-    return ((_a = givens[activity.numbers.formula]) != null ? _a : "").trim();
-  }));
+function cautionLine({ activity, setup }, teams2) {
+  var _a;
+  const name = activity.numbers.formula;
+  const ticked = activity.steps.find((step) => step.kind === "ticked");
+  const substance = (_a = ticked == null ? void 0 : ticked.substance) != null ? _a : { formula: name };
+  const decimalMark = setup.settings["decimal mark"] === "comma" ? "comma" : "point";
+  const written = teams2.map(({ givens }) => {
+    var _a2;
+    return ((_a2 = givens[name]) != null ? _a2 : "").trim();
+  });
   const heads = [];
   const advices = /* @__PURE__ */ new Set();
-  for (const formula2 of formulas) {
+  for (const formula2 of new Set(written)) {
     const read = readFormula(formula2);
     if (!read.ok) continue;
-    const { listing, signalWord, advice, use } = shortCautions(read.value);
+    const [strongest] = teams2.filter((_, place) => written[place] === formula2).flatMap(({ givens }) => handledForms({ substance, formula: read.value, givens, decimalMark })).sort((one, other) => {
+      var _a2, _b;
+      return ((_a2 = other.massPercent) != null ? _a2 : undiluted) - ((_b = one.massPercent) != null ? _b : undiluted);
+    });
+    const { listing, signalWord, advice, use } = shortCautions(read.value, strongest == null ? void 0 : strongest.massPercent);
+    const isSolution = (strongest == null ? void 0 : strongest.massPercent) !== void 0;
+    const what = isSolution ? words.class.cautionUpTo({ formula: formula2, strength: strongest.words }) : formula2;
     heads.push(
-      listing === "unlisted" ? words.class.cautionUnlisted(formula2) : words.class.caution({ formula: formula2, signalWord })
+      listing === "unlisted" ? words.class.cautionUnlisted(formula2) : words.class.caution({ formula: what, signalWord })
     );
     for (const told of [use, advice]) if (told !== "") advices.add(told);
   }
   return heads.length === 0 ? "" : [...heads, words.class.deferring, ...advices].join(" ");
 }
+var undiluted = 101;
 
 // src/workbook/formula.ts
 var formula = (name, ...cells) => \`=\${name}(\${cells.join(",")})\`;
@@ -9971,6 +10790,7 @@ function columnLetters(column) {
 var fixed = ({ row, column }) => \`$\${columnLetters(column)}$\${row}\`;
 var fixedArea = ({ row, column, rows, columns: columns4 }) => \`\${fixed({ row, column })}:\${fixed({ row: row + rows - 1, column: column + columns4 - 1 })}\`;
 var areaName = ({ row, column, rows, columns: columns4 }) => \`\${columnLetters(column)}\${row}:\${columnLetters(column + columns4 - 1)}\${row + rows - 1}\`;
+var fixedBelow = (place) => \`\${fixed(place)}:$\${columnLetters(place.column)}\`;
 var wholeColumn = (column) => \`$\${columnLetters(column)}:$\${columnLetters(column)}\`;
 var onSheet = (sheetName, reference) => \`'\${sheetName.split("'").join("''")}'!\${reference}\`;
 var literal = (words2) => \`"\${words2.split('"').join('""')}"\`;
@@ -9997,8 +10817,8 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
     return (_b = (_a2 = lesson.activity.givens.find((given) => given.name === name)) == null ? void 0 : _a2.unit) != null ? _b : "";
   };
   const caution = cautionLine(lesson, teams2);
-  const room = Math.max(linkRows != null ? linkRows : linkRowsFor(teams2.length), teams2.length);
-  const firstBlock = classRows.firstLink + room + 1;
+  const room2 = Math.max(linkRows != null ? linkRows : linkRowsFor(teams2.length), teams2.length);
+  const firstBlock = classRows.firstLink + room2 + 1;
   const height = steps.length + 2;
   const lineColumn = classColumns.givens + givens.length;
   const columnCount = lineColumn;
@@ -10011,6 +10831,7 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
   const blocks = [];
   const checks = [];
   const writable = [];
+  const memberCells = [];
   const unprotected = [];
   const spill = [];
   const choices = [];
@@ -10020,8 +10841,8 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
     { row: classRows.caution, column: 1, rows: 1, columns: classColumns.lastEntry, look: caution === "" ? "note" : "caution" },
     { row: classRows.note, column: 1, rows: 2, columns: classColumns.lastEntry, look: "note" },
     { row: classRows.find, column: 1, rows: 1, columns: classColumns.lastEntry, look: "heading" },
-    { row: classRows.firstLink, column: 1, rows: room, columns: 1, look: "link" },
-    { row: classRows.firstLink + teams2.length, column: 1, rows: room - teams2.length, columns: 1, look: "note" },
+    { row: classRows.firstLink, column: 1, rows: room2, columns: 1, look: "link" },
+    { row: classRows.firstLink + teams2.length, column: 1, rows: room2 - teams2.length, columns: 1, look: "note" },
     { row: 1, column: classColumns.key, rows: rowCount, columns: columnCount - classColumns.key + 1, look: "mark" }
   ];
   teams2.forEach((team, index) => {
@@ -10044,16 +10865,16 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
     ]);
     blocks.push(
       { row: heading, column: classColumns.entry, cells: [[text(words.class.entry)]] },
+      { row: heading, column: classColumns.help, cells: [[text(words.class.help)]] },
       {
         row: heading,
-        column: classColumns.help,
-        cells: [[text(words.class.help), text(words.class.who), text(words.class.tries), text(words.class.lastEntry)]]
-      },
-      {
-        row: heading,
-        column: classColumns.givens,
+        column: classColumns.tries,
         cells: [
           [
+            text(words.class.tries),
+            text(words.class.lastEntry),
+            text(team.key),
+            blank,
             ...givens.map((_, place) => computed(\`=\${references.given({ lineCell, place: place + 1 })}\`)),
             computed(\`=\${references.line(keyCell)}\`)
           ]
@@ -10081,7 +10902,9 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
       ]
     });
     const stepRows = { row: heading + 1, rows: steps.length };
-    writable.push({ ...stepRows, column: classColumns.entry, columns: 1 }, { ...stepRows, column: classColumns.help, columns: 2 });
+    const members = { row: heading, column: classColumns.who, rows: 1, columns: 1 };
+    memberCells.push(members);
+    writable.push({ ...stepRows, column: classColumns.entry, columns: 1 }, { ...stepRows, column: classColumns.help, columns: 2 }, members);
     unprotected.push({ ...stepRows, column: classColumns.tries, columns: 2 }, { ...stepRows, column: classColumns.givens, columns: 1 });
     spill.push({ row: heading, column: classColumns.check, rows: height, columns: 3 });
     choices.push({
@@ -10111,6 +10934,7 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
     looks2.push(
       { row: heading, column: classColumns.find, rows: 1, columns: 1, look: "team heading" },
       { row: heading, column: classColumns.entry, rows: 1, columns: classColumns.lastEntry - 1, look: "heading" },
+      { ...members, look: "helper" },
       { ...stepRows, column: classColumns.find, columns: 1, look: "question" },
       { ...stepRows, column: classColumns.entry, columns: 1, look: "entry" },
       { ...stepRows, column: classColumns.unit, columns: 1, look: "question" },
@@ -10121,7 +10945,7 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
     );
   });
   formats.push(
-    { row: classRows.firstLink, column: 1, rows: room, columns: 1, format: "General" },
+    { row: classRows.firstLink, column: 1, rows: room2, columns: 1, format: "General" },
     { row: 1, column: classColumns.givens, rows: 1, columns: 1, format: "0" }
   );
   if (teams2.length > 0) {
@@ -10153,7 +10977,7 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
     {
       row: classRows.firstLink,
       column: 1,
-      cells: Array.from({ length: room }, (_, index) => {
+      cells: Array.from({ length: room2 }, (_, index) => {
         if (index >= teams2.length) return [text(words.class.keptForLate)];
         const target = \`\${columnLetters(classColumns.find)}\${headingRowOf(index)}\`;
         const place = \`\${literal("#gid=")}&\${sheetNumber}&\${literal("&range=A")}&\${native("ROW", target)}\`;
@@ -10174,7 +10998,7 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
       260,
       240,
       75,
-      95,
+      160,
       45,
       60,
       28,
@@ -10191,6 +11015,7 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
     states: stateWords.map(({ word, state }) => ({ areas: spill.map(checkColumn), startsWith: word, state })),
     choices,
     writable,
+    ...memberCells.length === 0 ? {} : { invitation: { places: memberCells, text: membersTexts.heading } },
     unprotected,
     spill,
     identity: {
@@ -10247,26 +11072,27 @@ function whatToFind({
     return fixed({ row: heading, column: classColumns.givens + place });
   };
   if (step.shown.length === 0) return computed(\`=\${literalLines(step.title)}\`);
-  const following = ({ words: plain3, name }) => {
+  const following2 = ({ words: plain3, name }) => {
     const unit = name === void 0 ? "" : unitOf(name);
     const start = \` \${unit}\`;
     if (name === void 0 || unit === "" || !plain3.startsWith(start) || /^[\\w/]/.test(plain3.slice(start.length))) {
       return literalLines(plain3);
     }
     const lastSign = native("RIGHT", given(name), "1");
-    const isBare = native("ISNUMBER", native("FIND", lastSign, literal("0123456789.,")));
-    const shownUnit = native("IF", isBare, literal(start), literal(""));
+    const endsInDigit = native("ISNUMBER", native("FIND", lastSign, literal("0123456789.,")));
+    const hasMetres = native("ISNUMBER", native("FIND", literal("m"), given(name)));
+    const shownUnit = native("IF", hasMetres, literal(""), native("IF", endsInDigit, literal(start), literal("")));
     const rest = plain3.slice(start.length);
     return rest === "" ? shownUnit : \`\${shownUnit}&\${literalLines(rest)}\`;
   };
   const pieces = step.shown.map((piece, index) => {
     if (typeof piece === "string") {
       const before = step.shown[index - 1];
-      return following({ words: piece, name: typeof before === "object" ? before.given : void 0 });
+      return following2({ words: piece, name: typeof before === "object" ? before.given : void 0 });
     }
     const cell = given(piece.given);
     const around = [piece.before, void 0, piece.after].map(
-      (plain3, place) => place === 1 ? cell : plain3 === void 0 ? "" : following({ words: plain3, name: place === 2 ? piece.given : void 0 })
+      (plain3, place) => place === 1 ? cell : plain3 === void 0 ? "" : following2({ words: plain3, name: place === 2 ? piece.given : void 0 })
     );
     const joined2 = around.filter((part) => part !== "").join("&");
     return joined2 === cell ? cell : native("IF", \`\${cell}=""\`, literal(""), joined2);
@@ -10298,7 +11124,10 @@ function readingNotes(activity, { settings, givens }) {
     const examples = [];
     let words2 = "";
     for (const reading of (_a = roundReadings[step.unit]) != null ? _a : anyReadings) {
-      const tolerance = readingTolerance({ expected: reading, tools: toolsOf(step, reading, givens) }, settings);
+      const tolerance = readingTolerance(
+        { expected: reading, tools: toolsOf(step, reading, givens), techniqueShare: step.techniqueShare },
+        settings
+      );
       if (!tolerance.ok) return tolerance;
       examples.push({ reading: String(reading), limit: shortLimit(tolerance.value.limit) });
       words2 = tolerance.value.words;
@@ -10519,8 +11348,11 @@ var pollTexts = {
   scale: ["agree fully", "agree mostly", "agree a little", "do not agree"],
   from: { student: "one student", team: "a team" },
   /** For the day's record: counts and plain words. */
-  line: ({ answers, best, least }) => \`\${answers} \${answers === 1 ? "answer" : "answers"}. Most agreed with “\${best.statement}” (\${best.agree} of \${best.marked}), fewest with “\${least.statement}” (\${least.agree} of \${least.marked}).\`
+  line: ({ answers, best, least }) => \`\${answersInAll(answers)} Most agreed with “\${best.statement}” (\${best.agree} of \${best.marked}), fewest with “\${least.statement}” (\${least.agree} of \${least.marked}).\`,
+  /** Where no statement stands out from the others. */
+  lineAlike: ({ answers, each: { agree, marked: marked2 } }) => \`\${answersInAll(answers)} \${agree === marked2 ? "Every statement was agreed with each time." : agree === 0 ? "No statement was agreed with." : \`Every statement was agreed with as often (\${agree} of \${marked2}).\`}\`
 };
+var answersInAll = (answers) => \`\${answers} \${answers === 1 ? "answer" : "answers"}.\`;
 
 // src/workbook/planPollSheet.ts
 var answerRows = 240;
@@ -10544,7 +11376,9 @@ function planPollSheet(lesson, names) {
     text(word),
     ...statements.map((_, place) => {
       const column = pollColumns.firstStatement + place;
-      return computed(\`=\${native("COUNTIF", fixedArea(answers(column)), wordCell(pollRows.firstCount + index))}\`);
+      return computed(
+        \`=\${native("COUNTIF", fixedBelow({ row: pollRows.firstAnswer, column }), wordCell(pollRows.firstCount + index))}\`
+      );
     })
   ];
   return {
@@ -10604,140 +11438,54 @@ function planPollSheet(lesson, names) {
     writable: [answers(pollColumns.day, pollColumns.openLine - pollColumns.day + 1)],
     unprotected: [],
     spill: [],
-    identity: {
-      firstRow: pollRows.headings,
-      columns: [pollColumns.row],
-      rows: [[poll.row], ...rowNames]
-    },
+    // The headings are left out: they may be worded anew over answers that stand where they are.
+    identity: { firstRow: pollRows.firstAnswer, columns: [pollColumns.row], rows: rowNames },
+    carriesAddedRows: true,
     carried: Array.from({ length: pollColumns.openLine - pollColumns.day + 1 }, (_, index) => pollColumns.day + index)
   };
 }
 var wordCell = (row) => fixed({ row, column: pollColumns.from });
 
-// src/chemistry/strengths.generated.ts
-var densityList = \`
-NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
-HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
-H2SO4 1:1.0049 5:1.0318 10:1.0661 20:1.1398 30:1.2191 40:1.3028 50:1.3952 70:1.6105 100:1.8305
-NaOH 1:1.0095 5:1.0538 10:1.1089 20:1.2192 30:1.3277 40:1.4299
-NH3 1:0.9938 5:0.9770 10:0.9575 20:0.9228 30:0.8920
-CuSO4 1:1.0085 5:1.0511 10:1.1070
-HNO3 1:1.0037 5:1.0257 10:1.0543 20:1.1150 30:1.1801 40:1.2466
-H3PO4 1:1.0038 5:1.0254 10:1.0531 20:1.1135 30:1.1804 40:1.2536
-AgNO3 1:1.0070 5:1.0417 10:1.0882 20:1.1942 30:1.3204 40:1.4743
-KCl 1:1.0046 5:1.0304 10:1.0633 20:1.1328
-CaCl2 1:1.0065 5:1.0401 10:1.0835 20:1.1775 30:1.2816
-NH4Cl 1:1.0014 5:1.0138 10:1.0286 20:1.0567
-MgSO4 1:1.0084 5:1.0497 10:1.1034 20:1.2198
-Na2CO3 1:1.0086 5:1.0502 10:1.1029
-NaHCO3 1:1.0054 5:1.0337
-ZnSO4 1:1.0085 5:1.0511 10:1.1071
-FeCl3 1:1.0068 5:1.0408 10:1.0853
-BaCl2 1:1.0070 5:1.0434 10:1.0921 20:1.2031
-(NH4)2SO4 1:1.0042 5:1.0279 10:1.0574 20:1.1154 30:1.1721 40:1.2277
-C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.0299 10:1.0381 12:1.0465 14:1.0549 15:1.0592 16:1.0635 18:1.0721 20:1.0809 22:1.0899 24:1.0990 25:1.1035 26:1.1082 28:1.1175 30:1.1270 32:1.1366 34:1.1463 35:1.1513 36:1.1562
-C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
-\`;
-var bottleList = \`
-HCl 37.2 1.18
-H2SO4 96 1.84
-HNO3 69.6 1.41
-H3PO4 85.5 1.71
-CH3COOH 99.8 1.05
-HCOOH 90 1.13
-HClO4 70.5 1.67
-HF 49 1.19
-NH3 28.0 0.90
-H2O2 30 1.11
-\`;
-
-// src/chemistry/solutionStrength.ts
-var water = { massPercent: 0, gramsPerMl: 0.9982 };
-var withoutWater = (text2) => text2.replace(/\\s/g, "").replace(/[·.*•][\\d.,½]*H2O$/, "");
-function pointsOf(formula2) {
-  const line = densityList.split("\\n").find((candidate) => candidate.startsWith(\`\${formula2} \`));
-  return line == null ? void 0 : line.split(" ").slice(1).map((pair) => {
-    const [massPercent = "", gramsPerMl = ""] = pair.split(":");
-    return { massPercent: Number(massPercent), gramsPerMl: Number(gramsPerMl) };
-  });
-}
-function densityAt(massPercent, points) {
-  let before = water;
-  for (const point of points) {
-    if (massPercent <= point.massPercent) {
-      const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
-      return before.gramsPerMl + share * (point.gramsPerMl - before.gramsPerMl);
-    }
-    before = point;
-  }
-  return before.gramsPerMl;
-}
-var densityUnlisted = 1;
-var densityOfStrongAmmonia = 0.88;
-function massPercentOf(formula2, molarity) {
-  var _a, _b;
-  const written = molarMass(formula2);
-  if (!written.ok) return written;
-  const dryText = withoutWater(formula2.text);
-  const dryFormula = readFormula(dryText);
-  const dry = dryFormula.ok ? molarMass(dryFormula.value) : written;
-  if (!dry.ok) return dry;
-  const points = pointsOf(dryText);
-  const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
-  if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
-  const last2 = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
-  let gramsPerMl = water.gramsPerMl;
-  for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
-  if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
-  return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
-}
-function bottleOf(formula2) {
-  const line = bottleList.split("\\n").find((candidate) => candidate.startsWith(\`\${withoutWater(formula2)} \`));
-  if (line === void 0) return void 0;
-  const [, massPercent, density] = line.split(" ");
-  return { massPercent: Number(massPercent), density: Number(density) };
-}
-
 // src/lab/preparation/cautionBlocks.ts
-function cautionsAt(formula2, molarity) {
-  const strength = massPercentOf(formula2, molarity);
-  return certain(formula2, strength.ok ? strength.value : void 0);
-}
-function certain(formula2, massPercent) {
-  const found = cautions(formula2, massPercent);
-  if (found.ok) return found.value;
-  const undiluted = cautions(formula2);
-  if (!undiluted.ok) throw new Error(\`cautions for \${formula2.text}: \${undiluted.error.code}\`);
-  return undiluted.value;
-}
-function cautionBlocks(uses, madeFromSolid) {
-  var _a, _b, _c, _d, _e, _f, _g;
+function cautionBlocks(uses, staffMade) {
+  var _a, _b, _c;
   const formulas = /* @__PURE__ */ new Map();
   const strengths = /* @__PURE__ */ new Map();
   const bottles = /* @__PURE__ */ new Map();
-  const weighed = new Set(madeFromSolid);
+  const weighed = /* @__PURE__ */ new Set();
+  const pours = (text2, bottle) => {
+    var _a2;
+    return bottles.set(text2, ((_a2 = bottles.get(text2)) != null ? _a2 : /* @__PURE__ */ new Set()).add(bottle));
+  };
+  for (const { formula: formula2, from: from2 } of staffMade) {
+    if (from2.kind === "solid") weighed.add(formula2.text);
+    else pours(formula2.text, from2.massPercent);
+  }
   for (const use of uses) {
     const { text: text2 } = use.formula;
     formulas.set(text2, use.formula);
-    if (use.solid) weighed.add(text2);
+    if (use.solid || use.driedCount > 0) weighed.add(text2);
     const known = (_a = strengths.get(text2)) != null ? _a : /* @__PURE__ */ new Set();
     for (const portion of [use.made, use.taken, use.madeByStaff, ...use.diluted]) {
       if (portion) known.add(portion.molarity);
     }
     strengths.set(text2, known);
-    const bottle = (_d = (_b = use.madeByStaff) == null ? void 0 : _b.massPercent) != null ? _d : (_c = use.poured) == null ? void 0 : _c.massPercent;
-    if (bottle !== void 0) bottles.set(text2, ((_e = bottles.get(text2)) != null ? _e : /* @__PURE__ */ new Set()).add(bottle));
+    if (use.poured) pours(text2, use.poured.massPercent);
   }
   const blocks = [];
   for (const [text2, formula2] of formulas) {
     if (weighed.has(text2))
-      blocks.push({ formula: text2, form: { kind: "solid" }, cautions: certain(formula2, void 0) });
-    for (const massPercent of (_f = bottles.get(text2)) != null ? _f : []) {
-      blocks.push({ formula: text2, form: { kind: "bottle", massPercent }, cautions: certain(formula2, massPercent) });
+      blocks.push({ formula: text2, form: { kind: "solid" }, cautions: cautionsAt(formula2, "undiluted") });
+    for (const massPercent of (_b = bottles.get(text2)) != null ? _b : []) {
+      blocks.push({
+        formula: text2,
+        form: { kind: "bottle", massPercent },
+        cautions: cautionsAt(formula2, { massPercent })
+      });
     }
     const alike = /* @__PURE__ */ new Map();
-    for (const molarity of [...(_g = strengths.get(text2)) != null ? _g : []].sort((one, other) => other - one)) {
-      const found = cautionsAt(formula2, molarity);
+    for (const molarity of [...(_c = strengths.get(text2)) != null ? _c : []].sort((one, other) => other - one)) {
+      const found = cautionsAt(formula2, { molarity });
       const key = JSON.stringify([found.signalWord, found.statements]);
       const block = alike.get(key);
       if (block) block.from = molarity;
@@ -10793,6 +11541,9 @@ function piecesOf(use, shelf) {
   if (use.poured) pieces.push({ kind: "measuring cylinder" }, { kind: "beaker" }, { kind: "stirring rod" });
   if (use.flasksMl.length > 0) pieces.push({ kind: "dropper" }, { kind: "wash bottle" });
   for (let dried = 0; dried < use.driedCount; dried += 1) pieces.push({ kind: "evaporating dish" });
+  for (let closed = 0; closed < use.closedCount; closed += 1) {
+    pieces.push({ kind: "closed vessel" }, { kind: "thermometer" });
+  }
   return pieces;
 }
 var order = [
@@ -10808,7 +11559,9 @@ var order = [
   "stirring rod",
   "dropper",
   "wash bottle",
-  "evaporating dish"
+  "evaporating dish",
+  "closed vessel",
+  "thermometer"
 ];
 function glasswareCounts(uses, { shelf, spare }) {
   var _a, _b, _c;
@@ -10918,9 +11671,12 @@ function solutionOf({ formula: formula2, molarity, typed: typed2, bottle, teams:
   };
 }
 
-// src/lab/preparation/teamUse.ts
+// src/lab/dilutionsIn.ts
 var dilutionsIn = ({ steps }) => steps.filter((step) => step.kind === "calculated" && step.quantity === "diluted molarity").length;
+
+// src/lab/preparation/teamUse.ts
 var weighingsOfResidue = 3;
+var weighingsOfPortion = 2;
 function teamUse(activity, team, {
   decimalMark,
   studentsDilute
@@ -10953,6 +11709,7 @@ function teamUse(activity, team, {
     flasksMl: [],
     deliveredMl: [],
     driedCount: 0,
+    closedCount: 0,
     weighings: []
   };
   const portion = (molarity, volume, given) => {
@@ -10960,7 +11717,7 @@ function teamUse(activity, team, {
     const cell = (given === void 0 ? "" : (_a2 = team.givens[given]) != null ? _a2 : "").trim();
     return { formula: formula2.value, molarity, volume, .../^[\\d.,]+$/.test(cell) ? { typed: cell } : {} };
   };
-  const { solid, dilution, reagent, serial, residue } = numbers;
+  const { solid, dilution, reagent, serial, residue, density } = numbers;
   if (solid) {
     const molarity = read(solid.molarity, "concentration");
     const volume = read(solid.flask, "volume");
@@ -10999,11 +11756,11 @@ function teamUse(activity, team, {
   }
   if (reagent) {
     const massPercent = read(reagent.massPercent, "percent");
-    const density = read(reagent.density, "density");
+    const density2 = read(reagent.density, "density");
     const target = read(reagent.target, "concentration");
     const volume = read(reagent.volume, "volume");
     if (trouble) return trouble;
-    const bottle = reagentMolarity({ molarMass: mass.value, massPercent, density });
+    const bottle = reagentMolarity({ molarMass: mass.value, massPercent, density: density2 });
     if (!bottle.ok) return bottle;
     const taken = stockVolume({ stock: bottle.value, target, finalVolume: volume });
     if (!taken.ok) return taken;
@@ -11013,7 +11770,7 @@ function teamUse(activity, team, {
       use.flasksMl = [volume];
       return success(use);
     }
-    use.madeByStaff = { ...portion(target, volume, reagent.target), massPercent, density };
+    use.madeByStaff = { ...portion(target, volume, reagent.target), massPercent, density: density2 };
   }
   if (residue) {
     const molarity = read(residue.molarity, "concentration");
@@ -11025,6 +11782,23 @@ function teamUse(activity, team, {
     use.deliveredMl = [millilitres(volume)];
     use.driedCount = 1;
     use.weighings = Array.from({ length: weighingsOfResidue }, () => left.value);
+  }
+  if (density) {
+    const molarity = read(density.molarity, "concentration");
+    const volume = read(density.portion, "volume");
+    const line = {
+      lighterPercent: read(density.lighterPercent, "percent"),
+      lighterDensity: read(density.lighterDensity, "density"),
+      heavierPercent: read(density.heavierPercent, "percent"),
+      heavierDensity: read(density.heavierDensity, "density")
+    };
+    if (trouble) return trouble;
+    const expected = densityOfMolarity({ ...line, molarMass: mass.value, molarity });
+    if (!expected.ok) return expected;
+    use.taken = portion(molarity, volume, density.molarity);
+    use.deliveredMl = [volume];
+    use.closedCount = 1;
+    use.weighings = Array.from({ length: weighingsOfPortion }, () => grams(expected.value * volume));
   }
   return success(use);
 }
@@ -11061,10 +11835,7 @@ function dayPreparation({ activity, teams: teams2, shelf, settings }) {
     glassware: glasswareCounts(uses, { shelf, spare: glasswareSpare }),
     balance: balanceNeed(uses, shelf),
     waterMl: roundedUp((filledMl + madeMl) * (1 + spare), 10),
-    cautions: cautionBlocks(
-      uses,
-      new Set(staffMade.filter(({ from: from2 }) => from2.kind === "solid").map(({ formula: formula2 }) => formula2.text))
-    ),
+    cautions: cautionBlocks(uses, staffMade),
     problems
   };
 }
@@ -11179,7 +11950,7 @@ var preparationTexts = {
   day: (classes, teams2) => \`\${count(classes, "class", "classes")}, \${count(teams2, "team", "teams")}\`,
   spareNote: ({ spare, glassware }) => \`Spare: \${spare} of solids, stocks and water, \${glassware} of glassware. Change both in the Plan.\`,
   solid: (formula2, purity) => purity === "" ? \`\${formula2}, solid\` : \`\${formula2}, solid of \${purity} %\`,
-  solidNote: (teams2) => \`\${count(teams2, "team weighs", "teams weigh")} its own portion.\`,
+  solidNote: (teams2) => teams2 === 1 ? "One team weighs its own portion." : \`\${teams2} teams weigh their own portions.\`,
   ownStock: (formula2, strength) => \`\${formula2}, \${strength}\`,
   ownStockNote: ({ teams: teams2, taken }) => \`Made by \${count(teams2, "team", "teams")}; for the dilutions they take \${taken} mL of it in all.\`,
   ownStockOnly: (teams2) => \`Made by \${count(teams2, "team", "teams")}.\`,
@@ -11224,7 +11995,9 @@ var preparationTexts = {
     "stirring rod": "stirring rod",
     dropper: "dropper",
     "wash bottle": "wash bottle with water",
-    "evaporating dish": "evaporating dish"
+    "evaporating dish": "evaporating dish",
+    "closed vessel": "small vessel with a lid, to weigh a portion in",
+    thermometer: "thermometer"
   },
   sized: (name, size2) => \`\${name} \${size2} mL\`,
   atOnce: (allDay) => \`At once, in the largest class; \${allDay} for the day if nothing is washed between classes.\`,
@@ -11254,17 +12027,6 @@ var preparationTexts = {
   solidStrength: "solid",
   bottleStrength: (massPercent) => \`\${massPercent} % by mass\`,
   forDay: "for the day"
-};
-var pictogramWords = {
-  GHS01: "exploding bomb",
-  GHS02: "flame",
-  GHS03: "flame over circle",
-  GHS04: "gas cylinder",
-  GHS05: "corrosion",
-  GHS06: "skull and crossbones",
-  GHS07: "exclamation mark",
-  GHS08: "health hazard",
-  GHS09: "environment"
 };
 
 // src/lab/preparation/preparationRows.ts
@@ -11423,21 +12185,22 @@ function balanceRows({ balance }, number2, forEveryone) {
     }
   ];
 }
-var cautionRowsOf = ({ formula: formula2, form, cautions: cautions3 }, number2) => cautions3.statements.map(
+var cautionRowsOf = ({ formula: formula2, form, cautions: cautions2 }, number2) => cautions2.statements.map(
   ({ text: text2, advice }, index) => ({
     section: "cautions",
     what: preparationTexts.form(formula2, form, number2),
     amount: void 0,
     withSpare: void 0,
-    unit: index === 0 ? cautions3.signalWord || preparationTexts.noSignal : "",
-    note: preparationTexts.fullLine(text2, advice)
+    unit: index === 0 ? cautions2.signalWord || preparationTexts.noSignal : "",
+    note: preparationTexts.fullLine(text2, advice),
+    ...index === 0 && cautions2.pictograms.length > 0 ? { pictograms: cautions2.pictograms.map(pictogramNamed) } : {}
   })
 );
 
 // src/workbook/planPrepareSheet.ts
 var headingRow2 = 5;
 var lineCount = 150;
-var columns2 = { section: 1, what: 2, amount: 3, withSpare: 4, unit: 5, note: 6, mark: 7 };
+var columns2 = { section: 1, what: 2, amount: 3, withSpare: 4, unit: 5, note: 6, mark: 7, hidden: 8 };
 var amount = (value) => value === void 0 ? blank : { kind: "number", value };
 var cellsOf = ({ section, what, amount: needed, withSpare, unit, note }) => [
   text(preparationTexts.sections[section]),
@@ -11447,7 +12210,7 @@ var cellsOf = ({ section, what, amount: needed, withSpare, unit, note }) => [
   text(unit),
   text(note)
 ];
-function planPrepareSheet({ setup, activity, teams: teams2 }, names) {
+function planPrepareSheet({ setup, activity, teams: teams2 }, names, places) {
   const { prepare } = words;
   const { settings, shelf } = setup;
   const day = dayPreparation({ activity, teams: teams2, shelf, settings });
@@ -11467,13 +12230,18 @@ function planPrepareSheet({ setup, activity, teams: teams2 }, names) {
     name: names.prepare,
     role: { kind: "prepare" },
     rowCount: headingRow2 + lineCount,
-    columnCount: columns2.mark,
-    columnWidths: [120, 230, 70, 80, 80, 560, 28],
-    hiddenColumns: void 0,
+    columnCount: columns2.hidden,
+    columnWidths: [120, 230, 70, 80, 80, 560, 28, 28],
+    hiddenColumns: { column: columns2.hidden, count: 1 },
     frozenRows: 1,
     frozenColumns: 0,
     blocks: [
-      { row: 1, column: 1, cells: [[text(prepare.title)], ...prepare.notes.map((note) => [text(note)])] },
+      {
+        row: 1,
+        column: 1,
+        cells: [[text(prepare.title)], [computed(\`=\${freshness()}\`)], ...prepare.notes.map((note) => [text(note)])]
+      },
+      { ...prepareCells.planNow, cells: [[computed(\`=\${planText({ names, places })}\`)]] },
       {
         row: headingRow2,
         column: 1,
@@ -11484,16 +12252,23 @@ function planPrepareSheet({ setup, activity, teams: teams2 }, names) {
     checks: [],
     looks: [
       { row: 1, column: 1, rows: 1, columns: columns2.note, look: "title" },
-      { row: 2, column: 1, rows: prepare.notes.length, columns: columns2.note, look: "note" },
+      { row: 2, column: 1, rows: 1 + prepare.notes.length, columns: columns2.note, look: "note" },
       { row: headingRow2, column: 1, rows: 1, columns: columns2.note, look: "heading" },
       { row: headingRow2, column: columns2.mark, rows: 1, columns: 1, look: "quiet" },
+      { row: 1, column: columns2.hidden, rows: headingRow2, columns: 1, look: "mark" },
       { ...lines, column: columns2.section, columns: 1, look: "quiet" },
       { ...lines, column: columns2.what, columns: 1, look: "question" },
       { ...lines, column: columns2.amount, columns: 2, look: "progress" },
       { ...lines, column: columns2.unit, columns: 2, look: "question" }
     ],
-    formats: [{ ...lines, column: columns2.amount, columns: 2, format: "General" }],
-    states: [],
+    formats: [
+      { ...lines, column: columns2.amount, columns: 2, format: "General" },
+      { ...prepareCells.freshness, rows: 1, columns: 1, format: "General" },
+      { ...prepareCells.planNow, rows: 1, columns: 1, format: "General" }
+    ],
+    states: [
+      { areas: [{ ...prepareCells.freshness, rows: 1, columns: columns2.note }], startsWith: "⚠", state: "not yet" }
+    ],
     choices: [],
     writable: [],
     unprotected: [],
@@ -11502,6 +12277,17 @@ function planPrepareSheet({ setup, activity, teams: teams2 }, names) {
     identity: { firstRow: headingRow2, columns: [columns2.mark], rows: [[prepare.mark]] },
     carried: []
   };
+}
+var freshness = () => native(
+  "IF",
+  native("EXACT", fixed(prepareCells.planNow), fixed(prepareCells.planThen)),
+  literal(words.prepare.upToDate),
+  literal(words.prepare.outOfDate)
+);
+function planText({ names, places }) {
+  const { settings, keys, givenHeadings } = places;
+  const lines = { ...keys, columns: planColumns.firstGiven - 1 + givenHeadings.columns };
+  return [settings, lines].map((area) => native("TEXTJOIN", literal("|"), "0", onSheet(names.plan, fixedArea(area)))).join("&");
 }
 
 // src/workbook/planProgressSheet.ts
@@ -11515,19 +12301,24 @@ function planProgressSheet({ lesson, classes, names, places }) {
   const keyColumn = columns3.firstStep + steps.length;
   const blocks = [
     { row: 1, column: 1, cells: [[text(progress2.title)], [text(progress2.note)]] },
-    { row: 1, column: columns3.tube, cells: [[text(progress2.now), computed(\`=\${native("NOW")}\`)]] }
+    { row: 1, column: columns3.tube, cells: [[text(progress2.now), computed(\`=\${native("NOW")}\`)]] },
+    { row: 1, column: keyColumn, cells: [[computed(\`=\${dayText(fixed({ row: 1, column: columns3.count }))}\`)]] }
   ];
   const looks2 = [
     { row: 1, column: 1, rows: 1, columns: columns3.count, look: "title" },
-    { row: 2, column: 1, rows: 1, columns: columns3.count, look: "note" }
+    { row: 2, column: 1, rows: 1, columns: columns3.count, look: "note" },
+    { row: 1, column: keyColumn, rows: 1, columns: 1, look: "mark" }
   ];
-  const formats = [{ row: 1, column: columns3.count, rows: 1, columns: 1, format: "hh:mm" }];
+  const formats = [
+    { row: 1, column: columns3.count, rows: 1, columns: 1, format: "hh:mm" },
+    { row: 1, column: keyColumn, rows: 1, columns: 1, format: "General" }
+  ];
   const stepAreas = [];
   const identityRows = [];
   let row = firstTable;
   for (const { className, teams: teams2 } of classes) {
     const headingRow4 = row;
-    const room = roomFor(teams2.length);
+    const room2 = roomFor(teams2.length);
     const cells = [
       [
         text(className),
@@ -11538,28 +12329,28 @@ function planProgressSheet({ lesson, classes, names, places }) {
         text(className)
       ],
       ...teams2.map((team, index) => teamLine({ team, row: headingRow4 + 1 + index, className })),
-      ...Array.from({ length: room - teams2.length }, () => Array.from({ length: keyColumn }, () => blank))
+      ...Array.from({ length: room2 - teams2.length }, () => Array.from({ length: keyColumn }, () => blank))
     ];
     blocks.push({ row: headingRow4, column: 1, cells });
     identityRows.push(
       [className],
       ...teams2.map(({ key }) => [key]),
-      ...Array.from({ length: room - teams2.length + 1 }, () => [""])
+      ...Array.from({ length: room2 - teams2.length + 1 }, () => [""])
     );
     looks2.push({ row: headingRow4, column: 1, rows: 1, columns: keyColumn - 1, look: "heading" });
-    const area = { row: headingRow4 + 1, column: columns3.firstStep, rows: room, columns: steps.length };
+    const area = { row: headingRow4 + 1, column: columns3.firstStep, rows: room2, columns: steps.length };
     stepAreas.push(area);
     looks2.push(
-      { row: headingRow4 + 1, column: columns3.team, rows: room, columns: 1, look: "setting name" },
-      { row: headingRow4 + 1, column: columns3.tube, rows: room, columns: 1, look: "link" },
-      { row: headingRow4 + 1, column: columns3.count, rows: room, columns: 1, look: "progress" },
+      { row: headingRow4 + 1, column: columns3.team, rows: room2, columns: 1, look: "setting name" },
+      { row: headingRow4 + 1, column: columns3.tube, rows: room2, columns: 1, look: "link" },
+      { row: headingRow4 + 1, column: columns3.count, rows: room2, columns: 1, look: "progress" },
       { ...area, look: "progress" },
-      { row: headingRow4, column: keyColumn, rows: room + 1, columns: 1, look: "quiet" }
+      { row: headingRow4, column: keyColumn, rows: room2 + 1, columns: 1, look: "quiet" }
     );
     formats.push({
       row: headingRow4 + 1,
       column: columns3.team,
-      rows: room,
+      rows: room2,
       columns: columns3.count + steps.length,
       format: "General"
     });
@@ -11581,10 +12372,22 @@ function planProgressSheet({ lesson, classes, names, places }) {
     const scored = steps.filter(({ kind }) => kind !== "told").length;
     const done2 = native("COUNTIF", line, literal(states.done));
     const tube = \`\${native("REPT", literal("●"), done2)}&\${native("REPT", literal("○"), \`\${scored}-\${done2}\`)}\`;
+    const today = onSheet(
+      names.plan,
+      fixedArea({ ...places.keys, column: planColumns.firstGiven + lesson.givenNames.length })
+    );
+    const isAbsent = (mark) => \`\${native("COUNTIFS", keys, keyCell, today, mark)}>0\`;
+    const ofToday = \`\${literal(\`\${words.plan.absent} \`)}&\${fixed({ row: 1, column: keyColumn })}\`;
+    const unlessAbsent = ({ absent, here }) => native(
+      "IF",
+      isAbsent(ofToday),
+      literal(absent),
+      native("IF", isAbsent(literal(words.plan.absent)), literal(absent), here)
+    );
     return [
       computed(\`=\${name}\`),
-      computed(\`=\${tube}\`),
-      computed(\`=\${done2}&\${literal(\`\${progress2.of}\${scored}\`)}\`),
+      computed(\`=\${unlessAbsent({ absent: progress2.absent, here: tube })}\`),
+      computed(\`=\${unlessAbsent({ absent: "", here: \`\${done2}&\${literal(\`\${progress2.of}\${scored}\`)}\` })}\`),
       ...steps.map((step) => computed(\`=\${stepState({ step, keyCell, sheet })}\`)),
       text(team.key)
     ];
@@ -11601,7 +12404,7 @@ function planProgressSheet({ lesson, classes, names, places }) {
     role: { kind: "progress" },
     rowCount: Math.max(row - 1, firstTable),
     columnCount: keyColumn,
-    columnWidths: [130, 130, 70, ...steps.map(() => 92), 28],
+    columnWidths: [130, Math.max(130, 16 + 12 * steps.length), 70, ...steps.map(() => 92), 28],
     hiddenColumns: void 0,
     frozenRows: 1,
     frozenColumns: 1,
@@ -11617,6 +12420,10 @@ function planProgressSheet({ lesson, classes, names, places }) {
     identity: { firstRow: firstTable, columns: [keyColumn], rows: identityRows },
     carried: []
   };
+}
+function dayText(moment) {
+  const two = (part) => native("RIGHT", \`\${literal("0")}&\${native(part, moment)}\`, "2");
+  return [native("YEAR", moment), two("MONTH"), two("DAY")].join(\`&\${literal("-")}&\`);
 }
 function stepState({ step, keyCell, sheet }) {
   const column = (number2) => onSheet(sheet, wholeColumn(number2));
@@ -11714,7 +12521,16 @@ function readBlock({ cells, headingRow: headingRow4, key }) {
     if (step === "") break;
     steps.push(readStep({ cells, row, key, step, known }));
   }
-  return { key, team: textAt(cells, headingRow4, classColumns.find), headingRow: headingRow4, closingRow, known, steps };
+  const who = textAt(cells, headingRow4, classColumns.who);
+  return {
+    key,
+    team: textAt(cells, headingRow4, classColumns.find),
+    who: who === membersTexts.heading ? "" : who,
+    headingRow: headingRow4,
+    closingRow,
+    known,
+    steps
+  };
 }
 function readStep({
   cells,
@@ -11966,7 +12782,7 @@ function readSetup({
 // src/workbook/carriedEntries.ts
 function carriedEntries({ plan, from: from2, to }) {
   const { columns: columns4, rows, firstRow } = plan.identity;
-  const nameOf3 = (texts) => texts.some((text2) => text2 === "") ? "" : JSON.stringify(texts);
+  const nameOf3 = (texts) => texts[0] === "" ? "" : JSON.stringify(texts);
   const rowByName = /* @__PURE__ */ new Map();
   from2.forEach((cells, index) => {
     const name = nameOf3(columns4.map((column) => cellText(cells[column - 1])));
@@ -11999,7 +12815,29 @@ function carriedEntries({ plan, from: from2, to }) {
     });
     close();
   }
-  return runs;
+  return plan.carriesAddedRows === true ? [...runs, ...addedRows({ plan, from: from2, to, rowByName })] : runs;
+}
+function addedRows({
+  plan: { identity, carried },
+  from: from2,
+  to,
+  rowByName
+}) {
+  const named = new Set(rowByName.values());
+  const added = from2.filter(
+    (cells, index) => index >= identity.firstRow - 1 && !named.has(index) && carried.some((column) => !isEmpty(cells[column - 1]))
+  );
+  const row = identity.firstRow + identity.rows.length;
+  if (added.length === 0) return [];
+  return carried.map((column) => ({
+    row,
+    column,
+    values: added.map((cells, index) => {
+      var _a, _b;
+      const present = (_a = to[row - 1 + index]) == null ? void 0 : _a[column - 1];
+      return isEmpty(present) ? (_b = cells[column - 1]) != null ? _b : "" : present;
+    })
+  }));
 }
 var isEmpty = (cell) => cell === "" || cell === null || cell === void 0;
 var carries = ({ writable, unprotected }, { row, column }) => [...writable, ...unprotected].some(
@@ -12020,10 +12858,12 @@ function layoutFits({ identity, rowCount, writable }, cells) {
     if (found(firstRow + index).some((text2) => text2 !== "")) last2 = index;
     if (texts.some((text2) => text2 !== "")) lastPlanned = index;
   });
-  const isTheirs = (row) => writable.some((area) => {
-    var _a2;
-    return area.column <= ((_a2 = columns4[0]) != null ? _a2 : 1) && row >= area.row && row < area.row + area.rows;
-  });
+  const isTheirs = (row) => writable.some(
+    ({ row: first, rows: high, column, columns: wide }) => {
+      var _a2, _b;
+      return column <= ((_a2 = columns4[0]) != null ? _a2 : 1) && column + wide > ((_b = columns4[0]) != null ? _b : 1) && row >= first && row < first + high;
+    }
+  );
   for (let row = firstRow; row <= cells.length; row += 1) {
     if (isTheirs(row)) continue;
     const planned = rows[row - firstRow];
@@ -12257,6 +13097,7 @@ function sheetFor({ spreadsheet, plan, memo }) {
   if (sheet === void 0) {
     const taken = spreadsheet.getSheets().map((other) => other.getName());
     memo.names[name] = freeName(wanted, taken);
+    memo.made = true;
     saveMemo(memo);
     sheet = spreadsheet.insertSheet(memo.names[name], placeFor({ spreadsheet, role: role2, from: from2 }));
   }
@@ -12297,9 +13138,7 @@ function writeWhole({
   const { rowCount: rows, columnCount: columns4 } = plan;
   makeRoom(sheet, { rows, columns: columns4 });
   const whole = sheet.getRange(1, 1, rows, columns4);
-  whole.setNumberFormats(
-    filledWith({ rows, columns: columns4, plain: "@", areas: plan.formats, of: ({ format }) => format })
-  );
+  whole.setNumberFormats(formatsOf(plan));
   const separator = argumentSeparator(spreadsheet, sheet, plan);
   for (const block of plan.blocks) writeBlock({ sheet, block, separator });
   writeLooks(sheet, plan);
@@ -12307,6 +13146,7 @@ function writeWhole({
   writeStateRules(sheet, plan);
   if (tag.from !== void 0) carryEntries({ spreadsheet, sheet, plan, from: tag.from });
   writeFirstEntries({ sheet, firstEntries });
+  invite(sheet, plan);
   for (const block of plan.checks) writeBlock({ sheet, block, separator });
   protect(sheet, plan, isNew);
 }
@@ -12340,8 +13180,43 @@ function rewrite(sheet, plan) {
     })
   );
   for (const block of [...plan.blocks, ...plan.checks]) {
-    if (!stands(block)) writeBlock({ sheet, block, separator });
+    if (stands(block)) continue;
+    writeFormats({ sheet, plan, block });
+    writeBlock({ sheet, block, separator });
   }
+  renewChoices(sheet, plan);
+}
+function writeFormats({ sheet, plan, block }) {
+  var _a, _b;
+  const { row, column, cells } = block;
+  const width = (_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
+  if (width === 0 || !cells.some((line) => line.some(({ kind }) => kind === "formula"))) return;
+  const formats = formatsOf(plan);
+  sheet.getRange(row, column, cells.length, width).setNumberFormats(cells.map((_, down) => {
+    var _a2, _b2;
+    return (_b2 = (_a2 = formats[row - 1 + down]) == null ? void 0 : _a2.slice(column - 1, column - 1 + width)) != null ? _b2 : [];
+  }));
+}
+var formatsOf = ({ rowCount: rows, columnCount: columns4, formats }) => filledWith({ rows, columns: columns4, plain: "@", areas: formats, of: ({ format }) => format });
+function renewChoices(sheet, plan) {
+  if (plan.choices.length === 0) return;
+  const present = sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getDataValidations();
+  const changed = plan.choices.filter(({ area, options }) => {
+    var _a;
+    const rule = (_a = present[area.row - 1]) == null ? void 0 : _a[area.column - 1];
+    const offered = rule == null ? void 0 : rule.getCriteriaValues()[0];
+    return Array.isArray(offered) && JSON.stringify(offered) !== JSON.stringify(options);
+  });
+  writeChoices(sheet, { ...plan, choices: changed });
+}
+function invite(sheet, { invitation }) {
+  if (invitation === void 0) return;
+  const cells = valuesOf2(sheet);
+  const empty = invitation.places.filter(({ row, column }) => {
+    var _a, _b;
+    return ((_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "") === "";
+  });
+  if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
 }
 function makeRoom(sheet, { rows, columns: columns4 }) {
   const presentRows = sheet.getMaxRows();
@@ -12455,10 +13330,10 @@ function writeChoices(sheet, plan) {
 }
 var standsBeside = ({ area }, { area: left }) => area.row === left.row && area.rows === left.rows && area.columns === 1 && left.columns === 1 && area.column === left.column + 1;
 function writeStateRules(sheet, plan) {
-  const ours = plan.states.filter(({ areas }) => areas.length > 0);
-  if (ours.length === 0) return;
-  const others = sheet.getConditionalFormatRules().filter((rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)));
-  const rules = ours.map(
+  const ours2 = plan.states.filter(({ areas }) => areas.length > 0);
+  if (ours2.length === 0) return;
+  const others = sheet.getConditionalFormatRules().filter((rule) => !ours2.some(({ startsWith }) => isStateRule(rule, startsWith)));
+  const rules = ours2.map(
     ({ areas, startsWith, state }) => stateRuleOf({
       startsWith,
       ...stateLooks[state],
@@ -12475,9 +13350,14 @@ function carryEntries({
 }) {
   const old = spreadsheet.getSheets().find((other) => other.getSheetId() === from2);
   if (old === void 0) return;
-  for (const { row, column, values } of carriedEntries({ plan, from: valuesOf2(old), to: valuesOf2(sheet) })) {
+  const runs = carriedEntries({ plan, from: valuesOf2(old), to: valuesOf2(sheet) });
+  const lastRow = Math.max(plan.rowCount, ...runs.map(({ row, values }) => row + values.length - 1));
+  makeRoom(sheet, { rows: lastRow, columns: plan.columnCount });
+  for (const { row, column, values } of runs) {
+    const cells = sheet.getRange(row, column, values.length, 1);
+    if (row > plan.rowCount) cells.setNumberFormat("@");
     writeTexts(
-      sheet.getRange(row, column, values.length, 1),
+      cells,
       values.map((value) => [value])
     );
   }
@@ -12519,6 +13399,43 @@ function protect(sheet, plan, isNew) {
   if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
 }
 
+// src/host/emptyFirstSheet.ts
+function emptyFirstSheet(spreadsheet) {
+  const [sheet, ...others] = spreadsheet.getSheets();
+  const isAlone = sheet !== void 0 && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
+  return isAlone && isUntouched(sheet) ? sheet : void 0;
+}
+function isUntouched(sheet) {
+  if (sheet.getLastRow() > 0 || sheet.getLastColumn() > 0) return false;
+  const isBusy = sheet.getFormUrl() !== null || sheet.getCharts().length > 0 || sheet.getImages().length > 0 || sheet.getDrawings().length > 0 || sheet.getConditionalFormatRules().length > 0 || sheetProtections(sheet).length > 0 || sheet.getDeveloperMetadata().length > 0 || sheet.getFrozenRows() > 0 || sheet.getFrozenColumns() > 0;
+  if (isBusy) return false;
+  const whole = sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns());
+  const all = (cells, isPlain) => cells.every((row) => row.every(isPlain));
+  return all(whole.getNotes(), (note) => note === "") && all(whole.getDataValidations(), (rule) => rule === null) && all(whole.getBackgrounds(), (color) => color.toLowerCase() === "#ffffff");
+}
+
+// src/host/notePreparedPlan.ts
+function notePreparedPlan({
+  spreadsheet,
+  writtenFrom,
+  readPlan
+}) {
+  var _a;
+  const sheet = (_a = sheetInUse(ownSheets(spreadsheet), { kind: "prepare" })) == null ? void 0 : _a.sheet;
+  if (sheet === void 0) return;
+  settle();
+  const { planNow, planThen } = prepareCells;
+  const joined2 = String(sheet.getRange(planNow.row, planNow.column).getValue());
+  const same2 = JSON.stringify(readPlan()) === JSON.stringify(writtenFrom);
+  const note = same2 ? joined2 : "";
+  const cell = sheet.getRange(planThen.row, planThen.column);
+  if (cell.getValue() !== note) writeTexts(cell, [[note]]);
+}
+function isPrepareOutOfDate(sheet) {
+  const { freshness: freshness2 } = prepareCells;
+  return String(sheet.getRange(freshness2.row, freshness2.column).getValue()).startsWith("⚠");
+}
+
 // src/host/outcome.ts
 var done = (value) => ({ ok: true, value });
 var problem = (parts, field) => ({
@@ -12539,6 +13456,53 @@ function guarded(work) {
 }
 var numbersProblem = (error) => problemOf(error, error.argument === "activity" ? "activity" : \`givens.\${error.argument}\`);
 
+// src/lab/members/membersText.ts
+function membersText({ members, day }) {
+  if (members.length === 0) return "";
+  const lines = members.map(({ name, absent, roles: roles2 }) => {
+    const said2 = [...absent ? [membersTexts.absent] : [], ...roles2];
+    return said2.length === 0 ? name : \`\${name}: \${said2.join(", ")}\`;
+  });
+  return [...lines, ...day === "" ? [] : [membersTexts.rolesOf(day)]].join("\\n");
+}
+
+// src/lab/members/shareRoles.ts
+var [calculates] = roles;
+var ours = [...roles, membersTexts.helps];
+function shareRoles({ before, members, day, passOn }) {
+  var _a;
+  const present = members.filter(({ absent }) => !absent).map(({ name }) => name);
+  const first = present.indexOf((_a = whoCalculates({ before, members, passOn })) != null ? _a : "");
+  const given = /* @__PURE__ */ new Map();
+  if (present.length > 0) {
+    roles.forEach((role2, place) => {
+      var _a2, _b;
+      const name = (_a2 = present[(Math.max(first, 0) + place) % present.length]) != null ? _a2 : "";
+      given.set(name, [...(_b = given.get(name)) != null ? _b : [], role2]);
+    });
+  }
+  return {
+    day,
+    members: members.map(({ name, absent }) => {
+      var _a2, _b, _c;
+      const own = ((_b = (_a2 = before.members.find((one) => one.name === name)) == null ? void 0 : _a2.roles) != null ? _b : []).filter((role2) => !ours.includes(role2));
+      const shared = absent ? [] : (_c = given.get(name)) != null ? _c : [membersTexts.helps];
+      return { name, absent, roles: [...shared, ...own] };
+    })
+  };
+}
+function whoCalculates({ before, members, passOn }) {
+  const order2 = before.members.map(({ name }) => name);
+  const last2 = before.members.findIndex((member) => member.roles.includes(calculates));
+  const isHere = (name) => members.some((member) => member.name === name && !member.absent);
+  if (last2 < 0) return void 0;
+  const from2 = last2 + (passOn ? 1 : 0);
+  return order2.map((_, step) => {
+    var _a;
+    return (_a = order2[(from2 + step) % order2.length]) != null ? _a : "";
+  }).find(isHere);
+}
+
 // src/lab/startingGivens.ts
 var startingGivens = ({ givens }) => Object.fromEntries(givens.map(({ name, start }) => [name, start != null ? start : ""]));
 
@@ -12548,6 +13512,26 @@ var sampleTexts = {
   classes: [
     { name: "Second period", teams: ["Basalt", "Quartz", "Granite", "Slate", "Marble", "Pumice"] },
     { name: "Fourth period", teams: ["Obsidian", "Gneiss", "Chalk", "Flint", "Jasper", "Shale"] }
+  ],
+  members: [
+    {
+      className: "Second period",
+      team: "Basalt",
+      people: [
+        { name: "Ana", absent: false },
+        { name: "Ben", absent: false },
+        { name: "Cy", absent: true },
+        { name: "Dov", absent: false }
+      ]
+    },
+    {
+      className: "Second period",
+      team: "Quartz",
+      people: [
+        { name: "Eda", absent: false },
+        { name: "Finn", absent: false }
+      ]
+    }
   ],
   pollBefore: ["I mixed up millilitres and litres.", "", "What is a mole again?"],
   poll: ["The ions do not go away!", "", "Why is the water never measured?", "More time for the balance."],
@@ -12580,7 +13564,7 @@ var progress = [
   ]
 ];
 var weighedShare = 1.004;
-function certain2(result, about) {
+function certain(result, about) {
   if (!result.ok) throw new Error(\`The sample lesson cannot be made: \${about}, \${result.error.code}.\`);
   return result.value;
 }
@@ -12599,7 +13583,7 @@ function teamEntries(activity, team, { steps: count2, manners = {}, tries = {}, 
       if ("given" in source) cells[name] = team.givens[source.given];
       else numbers[name] = (_a = values[source.entryOf]) != null ? _a : Number.NaN;
     }
-    return certain2(prepareStep(quantities[step.quantity], cells, { numbers }), step.id);
+    return certain(prepareStep(quantities[step.quantity], cells, { numbers }), step.id);
   };
   const calculatedEntry = (step, manner) => {
     const ready = prepared(step);
@@ -12683,7 +13667,7 @@ function sampleLesson() {
   const setup = sampleSetup();
   const activity = activityById(setup.activity);
   if (activity === void 0) throw new Error("The sample lesson has no activity.");
-  const { teams: teams2 } = certain2(numbersForTeams(setup), "numbers");
+  const { teams: teams2 } = certain(numbersForTeams(setup), "numbers");
   const entries = setup.classes.flatMap(
     ({ name, teams: names }, classAt) => names.flatMap((team, teamAt) => {
       var _a;
@@ -12692,7 +13676,7 @@ function sampleLesson() {
       return plan && done2 ? teamEntries(activity, plan, done2) : [];
     })
   );
-  return { school: sampleTexts.school, setup, entries };
+  return { school: sampleTexts.school, setup, entries, members: sampleTexts.members };
 }
 
 // src/host/sampleEntries.ts
@@ -12700,13 +13684,23 @@ var minuteMs = 6e4;
 function sampleEntries({
   plan,
   className,
-  teams: teams2
+  teams: teams2,
+  day
 }) {
-  const entries = sampleLesson().entries.filter((entry) => entry.className === className);
+  var _a, _b;
+  const sample = sampleLesson();
+  const entries = sample.entries.filter((entry) => entry.className === className);
   const { rows, firstRow } = plan.identity;
   const now = Date.now();
   const runs = [];
   for (const { key, team } of teams2) {
+    const people = (_b = (_a = sample.members.find((one) => one.className === className && one.team === team)) == null ? void 0 : _a.people) != null ? _b : [];
+    const heading = rows.findIndex(([rowKey]) => rowKey === key);
+    if (people.length > 0 && heading >= 0) {
+      const before = { members: [], day: "" };
+      const text2 = membersText(shareRoles({ before, members: people, day, passOn: false }));
+      runs.push({ row: firstRow + heading, column: classColumns.who, texts: [text2] });
+    }
     const ofTeam = entries.filter((entry) => entry.team === team);
     const first = rows.findIndex(([rowKey, step]) => rowKey === key && step !== "");
     if (ofTeam.length === 0 || first < 0) continue;
@@ -12716,8 +13710,8 @@ function sampleEntries({
       row: firstRow + first,
       column: classColumns.entry,
       texts: found.map((entry) => {
-        var _a;
-        return (_a = entry == null ? void 0 : entry.entry) != null ? _a : "";
+        var _a2;
+        return (_a2 = entry == null ? void 0 : entry.entry) != null ? _a2 : "";
       }),
       counts: {
         column: classColumns.tries,
@@ -12779,6 +13773,24 @@ function samplePollEntries(spreadsheet) {
       return (_a = row[place]) != null ? _a : "";
     })
   }));
+}
+
+// src/host/showAfterBuild.ts
+function showAfterBuild(spreadsheet, memo) {
+  var _a;
+  removeEmptySheet(spreadsheet, memo);
+  if (memo.made !== true) return;
+  const own = ownSheets(spreadsheet);
+  const isKept = (id) => own.some(({ sheet, tag }) => tag.state === "kept" && sheet.getSheetId() === id);
+  const before = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === memo.shownBefore && !isKept(sheet.getSheetId()));
+  const firstClass = own.find(({ tag }) => tag.kind === "class" && tag.state === "built");
+  (_a = before != null ? before : firstClass == null ? void 0 : firstClass.sheet) == null ? void 0 : _a.activate();
+}
+function removeEmptySheet(spreadsheet, { emptySheet }) {
+  if (emptySheet === void 0) return;
+  const sheet = spreadsheet.getSheets().find((candidate) => candidate.getSheetId() === emptySheet);
+  const isOurs = ownSheets(spreadsheet).some((one) => one.sheet.getSheetId() === emptySheet);
+  if (sheet !== void 0 && !isOurs && isUntouched(sheet)) spreadsheet.deleteSheet(sheet);
 }
 
 // src/host/build.ts
@@ -12904,8 +13916,26 @@ function newMemo({
     stamp: (_c = unfinished == null ? void 0 : unfinished.stamp) != null ? _c : stampOf(spreadsheet),
     sample,
     names,
-    replacements: { ...unfinished == null ? void 0 : unfinished.replacements }
+    replacements: { ...unfinished == null ? void 0 : unfinished.replacements },
+    ...viewBefore({ spreadsheet, isFirst: own.length === 0, unfinished })
   };
+}
+function viewBefore({
+  spreadsheet,
+  isFirst,
+  unfinished
+}) {
+  if (unfinished !== void 0) {
+    const { emptySheet, shownBefore, made } = unfinished;
+    return {
+      ...emptySheet === void 0 ? {} : { emptySheet },
+      ...shownBefore === void 0 ? {} : { shownBefore },
+      ...made === void 0 ? {} : { made }
+    };
+  }
+  if (!isFirst) return { shownBefore: spreadsheet.getActiveSheet().getSheetId() };
+  const empty = emptyFirstSheet(spreadsheet);
+  return empty === void 0 ? {} : { emptySheet: empty.getSheetId() };
 }
 var stampOf = (spreadsheet) => Utilities.formatDate(/* @__PURE__ */ new Date(), spreadsheet.getSpreadsheetTimeZone(), "yyyy-MM-dd HH.mm");
 function namesIn(memo, lesson) {
@@ -12934,9 +13964,13 @@ function continueBuild() {
     const task = memo == null ? void 0 : memo.tasks[memo.done];
     if (memo === void 0 || task === void 0) return done(stateOf(memo));
     const spreadsheet = openSpreadsheet();
+    const finished = () => {
+      if (memo.done + 1 === memo.tasks.length) showAfterBuild(spreadsheet, memo);
+      return done(advance(memo));
+    };
     if (task.putAside) {
       putAside({ spreadsheet, memo, role: task.role });
-      return done(advance(memo));
+      return finished();
     }
     if (task.role.kind === "plan") return problem({ ...hostWords.planUnfinished, received: "one that stopped" });
     const lesson = lessonInFile(spreadsheet);
@@ -12944,11 +13978,20 @@ function continueBuild() {
     refreshNames(spreadsheet, memo);
     const { kind, className } = task.role;
     const isGone = kind === "class" && !lesson.value.lesson.teams.some((team) => team.className === className);
-    if (isGone) return done(advance(memo));
+    if (isGone) return finished();
     const plan = sheetPlan({ spreadsheet, memo, task, ...lesson.value });
-    const firstEntries = memo.sample && kind === "class" && className !== void 0 ? sampleEntries({ plan, className, teams: teamsOf(lesson.value.lesson, className) }) : memo.sample && kind === "poll" ? samplePollEntries(spreadsheet) : [];
+    const firstEntries = memo.sample && kind === "class" && className !== void 0 ? sampleEntries({
+      plan,
+      className,
+      teams: teamsOf(lesson.value.lesson, className),
+      day: dayOf(spreadsheet, Date.now())
+    }) : memo.sample && kind === "poll" ? samplePollEntries(spreadsheet) : [];
     applySheet({ spreadsheet, plan, memo, firstEntries });
-    return done(advance(memo));
+    if (kind === "prepare") {
+      const { reading } = lesson.value;
+      notePreparedPlan({ spreadsheet, writtenFrom: reading, readPlan: () => planInUse(spreadsheet) });
+    }
+    return finished();
   });
   return locked.ran ? locked.value : done(stateOf(readMemo()));
 }
@@ -12988,7 +14031,7 @@ function sheetPlan({
   const { kind, className = "" } = task.role;
   if (kind === "poll") return planPollSheet(lesson, names);
   if (kind === "help") return planHelpSheet(lesson, names);
-  if (kind === "prepare") return planPrepareSheet(lesson, names);
+  if (kind === "prepare") return planPrepareSheet(lesson, names, places);
   if (kind === "progress") {
     const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
     return planProgressSheet({ lesson, classes, names, places });
@@ -13034,9 +14077,9 @@ function readSetup2(given) {
     return problem({ ...words2.shape, received: "a part of it" });
   }
   const readGivens = {};
-  for (const { name, optional } of plan.givens) {
+  for (const { name, optional, fromTable } of plan.givens) {
     const value = textOf(givens[name]);
-    if (value === "" && optional !== true && name !== plan.numbers.ion) {
+    if (value === "" && optional !== true && fromTable !== true && name !== plan.numbers.ion) {
       return problem({ ...words2.given, where: name, received: "a blank" }, \`givens.\${name}\`);
     }
     readGivens[name] = value;
@@ -13277,6 +14320,8 @@ var recordWords = {
   stillOpen: (matches) => \`Still open: \${list(matches.map(({ words: words2, teams: some }) => \`\${words2} (\${teams(some)})\`))}.\`,
   goOnAt: ({ title, teams: some }) => \`Go on at \${title} (\${teams(some)}).\`,
   absentLabel: "absent",
+  missingLabel: "not here",
+  missing: (teams2) => list(teams2.map(({ team, names }) => \`\${list(names)} (\${team})\`)),
   day: (day) => \`Record of \${day}\`,
   nothing: "No class has entries today.",
   named: (words2, names) => \`\${words2} (\${list(names)})\`,
@@ -13307,7 +14352,7 @@ function planRecordSheet() {
     role: { kind: "record" },
     rowCount: headingRow3 + recordLines,
     columnCount: recordFields.length,
-    columnWidths: [85, 110, 150, 220, 120, 100, 200, 300, 200, 200, 260],
+    columnWidths: [100, 110, 150, 220, 120, 100, 200, 300, 200, 200, 260],
     hiddenColumns: void 0,
     frozenRows: headingRow3,
     frozenColumns: 2,
@@ -13359,16 +14404,16 @@ var noBuild = () => ({
 var patienceMs2 = 2e3;
 var ownPrefix = /^labrow/i;
 function emptyCopy(given) {
-  const { share: say } = hostWords;
+  const { share: say2 } = hostWords;
   const wish = readWish(given);
   const locked = withDocumentLock(patienceMs2, () => {
     const spreadsheet = openSpreadsheet();
     const reading = planInUse(spreadsheet, readMemo());
     const activity = reading && lessonActivity(reading.setup.settings);
-    if (reading === void 0 || activity === void 0) return problem(say.noLesson);
+    if (reading === void 0 || activity === void 0) return problem(say2.noLesson);
     if (entriesOfToday(spreadsheet) > 0 && wish.fileName !== spreadsheet.getName().trim()) {
       const received = wish.fileName === "" ? "no name" : \`“\${wish.fileName}”\`;
-      return problem({ ...say.entries, received }, "fileName");
+      return problem({ ...say2.entries, received }, "fileName");
     }
     const lesson = neutralLesson(reading, activity);
     const kept = writeAnew({ spreadsheet, lesson, keepHints: wish.keepHints });
@@ -13377,7 +14422,7 @@ function emptyCopy(given) {
     PropertiesService.getDocumentProperties().deleteAllProperties();
     return done(beginAfresh(spreadsheet, lesson));
   });
-  return locked.ran ? locked.value : problem(say.busy);
+  return locked.ran ? locked.value : problem(say2.busy);
 }
 function writeAnew({
   spreadsheet,
@@ -13438,6 +14483,15 @@ function readWish(given) {
   };
 }
 
+// src/host/endpoints/goToPoll.ts
+function goToPoll() {
+  var _a;
+  const sheet = (_a = sheetInUse(ownSheets(openSpreadsheet()), { kind: "poll" })) == null ? void 0 : _a.sheet;
+  if (sheet === void 0) return problem(hostWords.noPoll);
+  sheet.activate();
+  return done(null);
+}
+
 // src/host/classSheet.ts
 function classSheet(spreadsheet, className) {
   var _a, _b;
@@ -13495,6 +14549,103 @@ function openPage(name, about = "") {
 var markedBody = (page, about) => \`<body data-page="\${page}" data-about="\${escaped(about)}">\`;
 var escaped = (text2) => text2.replace(/[&<>"']/g, (character) => \`&#\${character.charCodeAt(0)};\`).replace(/\\s+/g, " ");
 
+// src/lab/members/membersOn.ts
+var membersOn = (team, day) => team.day === "" || team.day === day ? team : { ...team, members: team.members.map((member) => ({ ...member, absent: false })) };
+
+// src/lab/members/readMembers.ts
+var dayLine = /^[^:]*?(\\d{4}-\\d{2}-\\d{2})$/;
+var absence = /^(?:(?:is )?(?:not here|absent|away)(?: today)?)$/i;
+var spellings = [
+  /^calc(?:ulat(?:es?|ing|or))?$/i,
+  /^writ(?:es?|ing|er)$/i,
+  /^(?:(?:runs?|running) )?(?:the )?bench$/i,
+  /^record(?:s|ing|er)?$/i
+];
+function readMembers(cell) {
+  var _a;
+  const members = [];
+  let day = "";
+  for (const part of cell.split(/[\\r\\n,;]+/)) {
+    const piece = part.trim();
+    if (piece === "" || piece.toLowerCase() === membersTexts.heading.toLowerCase()) continue;
+    const dated = (_a = dayLine.exec(piece)) == null ? void 0 : _a[1];
+    const last2 = members[members.length - 1];
+    if (dated !== void 0) day = dated;
+    else if (last2 !== void 0 && isKnown(piece)) say(last2, piece);
+    else {
+      const { name, said: said2 } = nameAndWords(piece);
+      const member = { name, absent: false, roles: [] };
+      members.push(member);
+      say(member, said2);
+    }
+  }
+  return { members, day };
+}
+var roleIn = (words2) => roles[spellings.findIndex((spelling) => spelling.test(words2))];
+var isKnown = (words2) => absence.test(words2) || roleIn(words2) !== void 0 || words2.toLowerCase() === membersTexts.helps;
+function nameAndWords(piece) {
+  var _a, _b, _c;
+  const split = (_a = /^(.+?)(?:\\s*:|\\s+[-–—]\\s)\\s*(.*)$/.exec(piece)) != null ? _a : /^(.+?)\\s*\\(([^)]*)\\)$/.exec(piece);
+  if (split !== null) return { name: ((_b = split[1]) != null ? _b : "").trim(), said: ((_c = split[2]) != null ? _c : "").trim() };
+  for (let space = piece.indexOf(" "); space > 0; space = piece.indexOf(" ", space + 1)) {
+    const said2 = piece.slice(space + 1).trim();
+    if (isKnown(said2)) return { name: piece.slice(0, space).trim(), said: said2 };
+  }
+  return { name: piece, said: "" };
+}
+function say(member, said2) {
+  var _a;
+  if (said2 === "") return;
+  if (absence.test(said2)) {
+    member.absent = true;
+    return;
+  }
+  const parts = said2.split(/\\s+and\\s+|\\s*[&/+]\\s*/i);
+  const each = parts.every((part) => roleIn(part) !== void 0) ? parts : [said2];
+  for (const part of each) {
+    const role2 = (_a = roleIn(part)) != null ? _a : part;
+    if (!member.roles.includes(role2)) member.roles.push(role2);
+  }
+}
+
+// src/host/teamCells.ts
+function memberCell({
+  spreadsheet,
+  className,
+  key
+}) {
+  var _a;
+  const found = classSheet(spreadsheet, className);
+  if (!found.ok) return found;
+  const block = (_a = readClassSheet(valuesOf2(found.value))) == null ? void 0 : _a.blocks.find((candidate) => candidate.key === key);
+  if (block === void 0) return problem({ ...hostWords.teamUnknown, received: \`“\${String(key)}”\` });
+  return done({ cell: memberCellOf(found.value, block.headingRow), who: block.who, team: block.team });
+}
+var memberCellOf = (sheet, headingRow4) => sheet.getRange(headingRow4, classColumns.who);
+function writeMembers(cell, text2) {
+  cell.setNumberFormat("@");
+  writeTexts(cell, [[text2]]);
+}
+
+// src/host/endpoints/passRoles.ts
+function passRoles(className) {
+  var _a, _b;
+  const spreadsheet = openSpreadsheet();
+  const found = classSheet(spreadsheet, className);
+  if (!found.ok) return found;
+  const day = dayOf(spreadsheet, Date.now());
+  let passed = 0;
+  for (const { who, headingRow: headingRow4 } of (_b = (_a = readClassSheet(valuesOf2(found.value))) == null ? void 0 : _a.blocks) != null ? _b : []) {
+    const before = readMembers(who);
+    if (before.members.length === 0 || before.day === day) continue;
+    const { members } = membersOn(before, day);
+    const text2 = membersText(shareRoles({ before, members, day, passOn: true }));
+    writeMembers(memberCellOf(found.value, headingRow4), text2);
+    passed += 1;
+  }
+  return done({ passed });
+}
+
 // src/workbook/classNow.ts
 var manyTries = 3;
 var quietMinutes = 8;
@@ -13526,7 +14677,7 @@ function concernOf({
   extension,
   now
 }) {
-  const { classNow: say } = words;
+  const { classNow: say2 } = words;
   const title = (step) => {
     var _a;
     return (_a = titles.get(step)) != null ? _a : step;
@@ -13538,7 +14689,7 @@ function concernOf({
     return {
       rank: ranks.asks,
       weight: asking.helpWanted,
-      reason: say.askedForHelp({ step: title(asking.step), level: asking.helpWanted })
+      reason: say2.askedForHelp({ step: title(asking.step), level: asking.helpWanted })
     };
   }
   const repeated = repeatedFeedback(scored);
@@ -13547,7 +14698,7 @@ function concernOf({
     return {
       rank: ranks.sameTwice,
       weight: first.tries + second.tries,
-      reason: say.sameTwice({ first: title(first.step), second: title(second.step) })
+      reason: say2.sameTwice({ first: title(first.step), second: title(second.step) })
     };
   }
   const tried = [...open].sort((one, other) => other.tries - one.tries)[0];
@@ -13555,19 +14706,19 @@ function concernOf({
     return {
       rank: ranks.manyTries,
       weight: tried.tries,
-      reason: say.manyTries({ step: title(tried.step), tries: tried.tries })
+      reason: say2.manyTries({ step: title(tried.step), tries: tried.tries })
     };
   }
   const next = open[0];
   const last2 = block.steps.reduce((latest2, { lastEntry }) => Math.max(latest2, lastEntry != null ? lastEntry : 0), 0);
   const minutes = Math.floor((now - last2) / minuteMs2);
   if (next !== void 0 && last2 > 0 && minutes >= quietMinutes) {
-    return { rank: ranks.quiet, weight: minutes, reason: say.quiet({ minutes, step: title(next.step) }) };
+    return { rank: ranks.quiet, weight: minutes, reason: say2.quiet({ minutes, step: title(next.step) }) };
   }
   const wrong = open.find(isWrong);
-  if (wrong !== void 0) return { rank: ranks.notYet, weight: wrong.tries, reason: say.notYet(title(wrong.step)) };
+  if (wrong !== void 0) return { rank: ranks.notYet, weight: wrong.tries, reason: say2.notYet(title(wrong.step)) };
   if (scored.length > 0 && scored.every(({ check }) => check === "on target")) {
-    return { rank: ranks.ready, weight: 0, reason: say.allDone(extension) };
+    return { rank: ranks.ready, weight: 0, reason: say2.allDone(extension) };
   }
   return void 0;
 }
@@ -13613,6 +14764,17 @@ var absentKeys = (plan, day) => {
   return ((_a = plan == null ? void 0 : plan.absent) != null ? _a : []).filter((mark) => mark.day === "" || mark.day === day).map(({ key }) => key);
 };
 
+// src/host/membersView.ts
+function membersView(who, day) {
+  const read = readMembers(who);
+  const { members } = membersOn(read, day);
+  return {
+    who,
+    day: read.day,
+    members: members.map(({ name, absent, roles: roles2 }) => ({ name, absent, roles: [...roles2] }))
+  };
+}
+
 // src/host/endpoints/readClass.ts
 function readClass(className) {
   var _a, _b, _c;
@@ -13628,7 +14790,8 @@ function readClass(className) {
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === "told").map(({ id }) => id);
   const now = /* @__PURE__ */ new Date();
-  const absent = absentKeys(plan, dayOf(spreadsheet, now.getTime()));
+  const day = dayOf(spreadsheet, now.getTime());
+  const absent = absentKeys(plan, day);
   const formulas = entryFormulaRows(found.value);
   const errors = percentErrors(reading, {
     steps,
@@ -13651,6 +14814,7 @@ function readClass(className) {
       team: block.team,
       key: block.key,
       ...absent.includes(block.key) ? { absent: true } : {},
+      members: membersView(block.who, day).members,
       done: block.steps.filter(({ step, check }) => scored(step) && check === "on target").length,
       steps: block.steps.map(({ row, step, check, entry, lookAt, tries, helpWanted, who }) => {
         var _a2;
@@ -13738,7 +14902,7 @@ function teamKey({
       numbers[name] = from2.value;
       rests || (rests = from2.rests);
     }
-    const figuresRead = quantity.figures !== "decimals" && quantity.name !== "percent error";
+    const figuresRead = takesLessonFigures(quantity);
     const result = prepareStep(quantity, cells, {
       ...figuresRead ? { figures: settings.figures } : {},
       decimals: settings.decimals,
@@ -13779,6 +14943,10 @@ function teamKey({
     if (typeof expects === "string") {
       expected = (_a = worked.get(expects)) == null ? void 0 : _a.value;
       if (expected === void 0) return { answer: "", note: keyTexts.needs((_c = (_b = stepOf(expects)) == null ? void 0 : _b.title) != null ? _c : expects) };
+    } else if ("expected" in expects) {
+      const found = expectedValue(expects, { givens: team.givens, decimalMark });
+      if (!found.ok) return { answer: "", note: errorText(found.error) };
+      expected = found.value;
     } else {
       const kind = unit === "g" ? "mass" : unit === "mL" ? "volume" : unit === "g/mL" ? "density" : "concentration";
       const read = readQuantity(team.givens[expects.given], kind, expects.given, { decimalMark });
@@ -13913,13 +15081,6 @@ function firstSetup(decimalMark) {
 }
 
 // src/host/solutesFor.ts
-var concentratedAcids = [
-  { name: "hydrochloric acid", formula: "HCl" },
-  { name: "acetic acid", formula: "CH3COOH" },
-  { name: "phosphoric acid", formula: "H3PO4" },
-  { name: "sulfuric acid", formula: "H2SO4" },
-  { name: "nitric acid", formula: "HNO3" }
-];
 var isHydrate = (formula2) => {
   const read = readFormula(formula2);
   return read.ok && read.value.hydrate !== void 0;
@@ -13939,7 +15100,7 @@ function solutesFor(activity) {
   var _a, _b;
   const all = proposedSolutes();
   const start = (_b = (_a = activity.givens.find(({ name }) => name === activity.numbers.formula)) == null ? void 0 : _a.start) != null ? _b : "";
-  const offered = activity.numbers.reagent ? concentratedAcids.map((acid) => ({ ...acid, caution: plannerCaution(acid.formula) })) : all.filter(({ formula: formula2 }) => !isHydrate(start) || isHydrate(formula2));
+  const offered = activity.numbers.reagent ? concentratedReagents().filter(({ kind, forStaff }) => kind === "acid" && forStaff).map(({ name, formula: formula2 }) => ({ name, formula: formula2, caution: plannerCaution(formula2) })) : all.filter(({ formula: formula2 }) => !isHydrate(start) || isHydrate(formula2));
   const accepted = offered.filter(({ formula: formula2 }) => isAccepted(activity, formula2));
   return !activity.numbers.reagent && accepted.length === all.length ? void 0 : accepted;
 }
@@ -13986,11 +15147,11 @@ function activityViews() {
       id,
       title,
       aim,
-      givens: givens.map(({ name, unit, about, optional, start }) => ({
+      givens: givens.map(({ name, unit, about, optional, fromTable, start }) => ({
         name,
         unit,
         about,
-        optional: optional === true,
+        optional: optional === true || fromTable === true,
         ...flasks.includes(name) ? { flask: true } : {},
         ...start === void 0 ? {} : { start }
       })),
@@ -14015,12 +15176,23 @@ function readNumbers() {
 }
 
 // src/lab/shownWords.ts
-var shownWords = ({ shown }, givens) => shown.map((piece) => pieceWords(piece, givens)).join("");
-function pieceWords(piece, givens) {
-  var _a, _b, _c;
-  if (typeof piece === "string") return piece;
-  const value = ((_a = givens[piece.given]) != null ? _a : "").trim();
-  return value === "" ? "" : \`\${(_b = piece.before) != null ? _b : ""}\${value}\${(_c = piece.after) != null ? _c : ""}\`;
+var shownWords = ({ shown }, team) => shown.map((piece, place) => pieceWords({ piece, before: shown[place - 1] }, team)).join("");
+var typedFor = (name, { values }) => {
+  var _a;
+  return ((_a = values[name]) != null ? _a : "").trim();
+};
+function pieceWords({ piece, before }, team) {
+  var _a, _b;
+  if (typeof piece === "string") return typeof before === "object" ? following(piece, before.given, team) : piece;
+  const value = typedFor(piece.given, team);
+  return value === "" ? "" : \`\${(_a = piece.before) != null ? _a : ""}\${value}\${following((_b = piece.after) != null ? _b : "", piece.given, team)}\`;
+}
+function following(words2, name, team) {
+  var _a, _b;
+  const unit = (_b = (_a = team.givens.find((given) => given.name === name)) == null ? void 0 : _a.unit) != null ? _b : "";
+  const start = \` \${unit}\`;
+  if (unit === "" || !words2.startsWith(start) || /^[\\w/]/.test(words2.slice(start.length))) return words2;
+  return /^[\\d.,\\s]*$/.test(typedFor(name, team)) ? words2 : words2.slice(start.length);
 }
 
 // src/host/endpoints/readPaper.ts
@@ -14040,18 +15212,19 @@ function readPaper() {
         team: team.team,
         key: team.key,
         steps: activity.steps.map((step, index) => {
-          var _a, _b, _c;
+          var _a, _b;
           return {
             title: step.title,
             // On paper nothing stands beside the row, so the cautions stand in it.
             shown: step.kind === "ticked" ? cautionWords({
-              formula: team.givens[step.substance.formula],
-              massPercent: team.givens[(_a = step.substance.massPercent) != null ? _a : ""],
-              decimalMark: markOf(plan)
-            }) : shownWords(step, team.givens),
+              substance: step.substance,
+              givens: team.givens,
+              decimalMark: markOf(plan),
+              studentsDilute: settings["concentrated reagents"] === "students"
+            }) : shownWords(step, { values: team.givens, givens: activity.givens }),
             unit: step.unit,
             kind: step.kind,
-            checkFigures: (_c = (_b = key[index]) == null ? void 0 : _b.checkFigures) != null ? _c : []
+            checkFigures: (_b = (_a = key[index]) == null ? void 0 : _a.checkFigures) != null ? _b : []
           };
         })
       };
@@ -14141,7 +15314,7 @@ function labels(day, decimalMark) {
     named.push({
       formula: formula2,
       strength: preparationTexts.solidStrength,
-      cautions: certain(formula2, void 0),
+      cautions: cautionsAt(formula2, "undiluted"),
       whose: preparationTexts.forDay,
       copies: 1
     });
@@ -14151,17 +15324,27 @@ function labels(day, decimalMark) {
     named.push({
       formula: formula2,
       strength: molar(solution),
-      cautions: cautionsAt(formula2, molarity),
+      cautions: cautionsAt(formula2, { molarity }),
       whose: preparationTexts.forDay,
       copies: fillings
     });
   }
-  for (const { team, made, diluted } of day.uses) {
+  for (const { team, formula: formula2, poured, made, diluted } of day.uses) {
+    if (poured) {
+      const { massPercent } = poured;
+      named.push({
+        formula: formula2,
+        strength: preparationTexts.bottleStrength(number2(massPercent)),
+        cautions: cautionsAt(formula2, { massPercent }),
+        whose: \`\${team.className} · \${team.team}\`,
+        copies: 1
+      });
+    }
     for (const portion of [...made ? [made] : [], ...diluted]) {
       named.push({
         formula: portion.formula,
         strength: molar(portion),
-        cautions: cautionsAt(portion.formula, portion.molarity),
+        cautions: cautionsAt(portion.formula, { molarity: portion.molarity }),
         whose: \`\${team.className} · \${team.team}\`,
         copies: 1
       });
@@ -14170,20 +15353,17 @@ function labels(day, decimalMark) {
   return named.map(labelOf);
 }
 var sureness = / \\((?:harmonised|two sources|one source)[^()]*\\)$/;
-function labelOf({ formula: formula2, strength, cautions: cautions3, whose, copies }) {
+function labelOf({ formula: formula2, strength, cautions: cautions2, whose, copies }) {
   var _a, _b;
-  const { statements: statements2, signalWord, pictograms } = cautions3;
+  const { statements: statements2, signalWord, pictograms } = cautions2;
   const told = statements2.slice(0, -1);
   const advice = new Set(told.flatMap(({ advice: words2 }) => words2.split(/(?<=\\.) /)).filter((line) => line !== ""));
   return {
-    name: nameOf2(formula2, cautions3),
+    name: nameOf2(formula2, cautions2),
     formula: formula2.text,
     strength,
     signalWord,
-    pictograms: pictograms.map((code) => {
-      var _a2;
-      return \`\${code} \${(_a2 = pictogramWords[code]) != null ? _a2 : ""}\`.trim();
-    }),
+    pictograms: pictograms.map(pictogramNamed),
     statements: told.filter(({ text: text2 }) => text2 !== "").map(({ text: text2 }) => text2.replace(sureness, "")),
     advice: [...advice],
     deferring: (_b = (_a = statements2[statements2.length - 1]) == null ? void 0 : _a.advice) != null ? _b : "",
@@ -14200,12 +15380,14 @@ function nameOf2({ text: text2 }, { listing, name }) {
 
 // src/host/endpoints/readPreparation.ts
 function readPreparation() {
+  var _a;
   const lesson = lessonNow();
   if (!lesson.ok) return lesson;
   const { plan, activity } = lesson.value;
   const { settings, shelf } = plan.setup;
   const day = dayPreparation({ activity, teams: plan.teams, shelf, settings });
   const mark = markOf(plan);
+  const sheet = (_a = sheetInUse(ownSheets(openSpreadsheet()), { kind: "prepare" })) == null ? void 0 : _a.sheet;
   const rows = preparationRows(day, mark);
   const names = Object.keys(preparationTexts.sections);
   return done({
@@ -14216,14 +15398,16 @@ function readPreparation() {
     sections: names.map((name) => ({
       name,
       title: preparationTexts.sections[name],
-      rows: rows.filter(({ section }) => section === name).map(({ what, amount: amount2, withSpare, unit, note }) => ({
+      rows: rows.filter(({ section }) => section === name).map(({ what, amount: amount2, withSpare, unit, note, pictograms }) => ({
         what,
         unit,
         note,
         amount: amount2 != null ? amount2 : null,
-        withSpare: withSpare != null ? withSpare : null
+        withSpare: withSpare != null ? withSpare : null,
+        ...pictograms === void 0 ? {} : { pictograms }
       }))
     })).filter((section) => section.rows.length > 0),
+    sheet: sheet === void 0 ? "none" : isPrepareOutOfDate(sheet) ? "out of date" : "up to date",
     labels: labels(day, mark),
     periods: periodPlans(activity, Number(settings.periods))
   });
@@ -14254,7 +15438,8 @@ function classFacts({ day, className, activity, aim, teams: teams2, poll }) {
     names: {
       present: present.map(({ team }) => team),
       absent: absent.map(({ team }) => team),
-      finished: finished.map(({ team }) => team)
+      finished: finished.map(({ team }) => team),
+      absentMembers: present.filter(({ absentMembers }) => absentMembers.length > 0).map(({ team, absentMembers }) => ({ team, names: absentMembers }))
     }
   };
 }
@@ -14367,7 +15552,7 @@ function pollLine({ answers, statements: statements2 }) {
   const [best] = ordered;
   const least = ordered[ordered.length - 1];
   if (best === void 0 || least === void 0) return "";
-  return pollTexts.line({ answers, best, least });
+  return share(best) === share(least) ? pollTexts.lineAlike({ answers, each: best }) : pollTexts.line({ answers, best, least });
 }
 
 // src/host/pollLine.ts
@@ -14403,6 +15588,7 @@ function classDays(spreadsheet, day) {
       teams: reading.blocks.map((block) => ({
         team: block.team,
         absent: absent.includes(block.key),
+        absentMembers: membersOn(readMembers(block.who), day).members.filter((member) => member.absent).map(({ name }) => name),
         here: block.steps.some(({ entry, lastEntry }) => hasTimes ? isToday(lastEntry) : entry !== ""),
         steps: block.steps.map(({ step, check, entry, lookAt, tries }) => {
           var _a2;
@@ -14481,15 +15667,31 @@ function readShare() {
 
 // src/host/endpoints/readTeams.ts
 function readTeams() {
+  var _a, _b;
   const spreadsheet = openSpreadsheet();
   const plan = planInUse(spreadsheet, readMemo());
   if (plan === void 0) return problem(hostWords.teams.noLesson);
-  const absent = absentKeys(plan, dayOf(spreadsheet, Date.now()));
+  const day = dayOf(spreadsheet, Date.now());
+  const absent = absentKeys(plan, day);
+  const cells = /* @__PURE__ */ new Map();
+  for (const { sheet, tag } of ownSheets(spreadsheet)) {
+    if (tag.kind !== "class" || tag.state !== "built") continue;
+    for (const { key, who } of (_b = (_a = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _a.blocks) != null ? _b : []) cells.set(key, who);
+  }
   return done({
     classes: plan.setup.classes.map(({ name }) => ({
       name,
-      teams: plan.teams.filter(({ className }) => className === name).map(({ team, key }) => ({ team, key, absent: absent.includes(key) }))
-    }))
+      teams: plan.teams.filter(({ className }) => className === name).map(({ team, key }) => {
+        const who = cells.get(key);
+        return {
+          team,
+          key,
+          absent: absent.includes(key),
+          ...who === void 0 ? {} : { members: membersView(who, day) }
+        };
+      })
+    })),
+    day
   });
 }
 
@@ -14506,7 +15708,7 @@ function mergedWords({
 }
 
 // src/lab/record/nameIn.ts
-var shortest = 3;
+var shortest = 2;
 var wordCharacter = /[\\p{L}\\p{N}]/u;
 function nameIn(words2, names) {
   return names.find((name) => name.length >= shortest && standsIn(words2, name));
@@ -14526,13 +15728,13 @@ var patienceMs3 = 2e3;
 var longest2 = 2e3;
 var mostRows = 50;
 function saveRecord(given) {
-  const { record: say } = hostWords;
+  const { record: say2 } = hostWords;
   if (!Array.isArray(given) || given.length === 0 || given.length > mostRows)
-    return problem({ ...say.rows, received: Array.isArray(given) ? \`\${given.length} of them\` : typeof given });
+    return problem({ ...say2.rows, received: Array.isArray(given) ? \`\${given.length} of them\` : typeof given });
   const rows = [];
   for (const sent of given) {
     const row = readRow(sent);
-    if (row === void 0) return problem({ ...say.rows, received: "one of another shape" });
+    if (row === void 0) return problem({ ...say2.rows, received: "one of another shape" });
     rows.push(row);
   }
   const spreadsheet = openSpreadsheet();
@@ -14541,14 +15743,14 @@ function saveRecord(given) {
     for (const field of wordFields) {
       const where = \`“\${recordWords.labels[field]}” of \${entry.className}\`;
       if (entry[field].length > longest2)
-        return problem({ ...say.tooLong, where, received: String(entry[field].length) }, \`\${entry.className}.\${field}\`);
+        return problem({ ...say2.tooLong, where, received: String(entry[field].length) }, \`\${entry.className}.\${field}\`);
       const name = nameIn(entry[field], names);
       if (name !== void 0)
-        return problem({ ...say.named, where, received: \`“\${name}”\` }, \`\${entry.className}.\${field}\`);
+        return problem({ ...say2.named, where, received: \`“\${name}”\` }, \`\${entry.className}.\${field}\`);
     }
   }
   const locked = withDocumentLock(patienceMs3, () => write(spreadsheet, rows));
-  return locked.ran ? locked.value : problem(say.busy);
+  return locked.ran ? locked.value : problem(say2.busy);
 }
 function write(spreadsheet, rows) {
   var _a, _b;
@@ -14598,8 +15800,10 @@ function namesInFile(spreadsheet) {
   const known = roles;
   for (const { sheet, tag } of ownSheets(spreadsheet)) {
     if (tag.kind !== "class" || tag.state !== "built") continue;
-    for (const { steps } of (_d = (_c = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _c.blocks) != null ? _d : [])
+    for (const { who: team, steps } of (_d = (_c = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _c.blocks) != null ? _d : []) {
+      for (const { name } of readMembers(team).members) names.add(name);
       for (const { who } of steps) if (who !== "" && !known.includes(who)) names.add(who);
+    }
   }
   return [...names];
 }
@@ -14637,10 +15841,55 @@ function setAbsent(key, absent) {
   const index = cells.findIndex((line, row) => row >= headingRow4 && cellText(line[planColumns.key - 1]) === key);
   if (index < 0) return problem({ ...hostWords.teams.unknown, received: \`“\${String(key)}”\` });
   if (heading === "") writeTexts(sheet.getRange(headingRow4, column), [[words.plan.today]]);
+  const today = dayOf(spreadsheet, Date.now());
+  for (const mark of reading.value.absent) {
+    if (mark.day === "" || mark.day === today) continue;
+    const row = cells.findIndex((line, at) => at >= headingRow4 && cellText(line[planColumns.key - 1]) === mark.key);
+    if (row >= 0) sheet.getRange(row + 1, column).setValue("");
+  }
   const cell = sheet.getRange(index + 1, column);
   cell.setNumberFormat("@");
-  writeTexts(cell, [[absent === true ? \`\${words.plan.absent} \${dayOf(spreadsheet, Date.now())}\` : ""]]);
+  writeTexts(cell, [[absent === true ? \`\${words.plan.absent} \${today}\` : ""]]);
   return done(null);
+}
+
+// src/host/endpoints/setMembers.ts
+var longestName2 = 40;
+var mostMembers = 8;
+function setMembers(className, key, wish) {
+  const { members: say2 } = hostWords;
+  const read = readWish2(wish);
+  if (read === void 0) return problem({ ...say2.shape, received: typeof wish });
+  const spreadsheet = openSpreadsheet();
+  const found = memberCell({ spreadsheet, className, key });
+  if (!found.ok) return found;
+  const { who } = found.value;
+  if (who !== read.base) return problem(say2.changed, "names");
+  const names = readMembers(read.names).members.map(({ name }) => name);
+  const where = \`the names in \${found.value.team}\`;
+  if (names.length > mostMembers)
+    return problem({ ...say2.tooMany(mostMembers), where, received: String(names.length) }, "names");
+  const long = names.find((name) => name.length > longestName2);
+  if (long !== void 0) return problem({ ...say2.long(longestName2), where, received: \`“\${long}”\` }, "names");
+  const twice = names.find((name, index) => names.indexOf(name) < index);
+  if (twice !== void 0) return problem({ ...say2.twice, where, received: \`“\${twice}” twice\` }, "names");
+  const day = dayOf(spreadsheet, Date.now());
+  const before = readMembers(who);
+  const team = shareRoles({
+    before,
+    members: names.map((name) => ({ name, absent: read.absent.includes(name) })),
+    day,
+    passOn: before.day !== "" && before.day !== day
+  });
+  const text2 = membersText(team);
+  writeMembers(found.value.cell, text2 === "" ? membersTexts.heading : text2);
+  return done(membersView(text2, day));
+}
+function readWish2(wish) {
+  if (typeof wish !== "object" || wish === null) return void 0;
+  const { names, absent, base } = wish;
+  if (typeof names !== "string" || typeof base !== "string" || !Array.isArray(absent)) return void 0;
+  return { names, base, absent: absent.map(String) };
 }
 
 // src/host/endpoints/startBuild.ts
@@ -14676,8 +15925,8 @@ function writeKeySheet(confirmed) {
     const sheet = spreadsheet.insertSheet(name, spreadsheet.getSheets().length);
     const width = keySheet.headings.length;
     const lines = [[keySheet.warning, ...Array.from({ length: width - 1 }, () => "")], [...keySheet.headings], ...rows];
-    const room = sheet.getMaxRows();
-    if (room < lines.length) sheet.insertRowsAfter(room, lines.length - room);
+    const room2 = sheet.getMaxRows();
+    if (room2 < lines.length) sheet.insertRowsAfter(room2, lines.length - room2);
     const range = sheet.getRange(1, 1, lines.length, width);
     range.setNumberFormats(lines.map((line) => line.map(() => "@")));
     writeTexts(range, lines);
@@ -14688,7 +15937,7 @@ function writeKeySheet(confirmed) {
 }
 
 // src/host/endpoints/writePrepareSheet.ts
-function writePrepareSheet() {
+function writePrepareSheet(stay) {
   const lesson = lessonNow();
   if (!lesson.ok) return lesson;
   const { plan, activity } = lesson.value;
@@ -14699,19 +15948,23 @@ function writePrepareSheet() {
     return (_a = sheetInUse(ownSheets(spreadsheet), role2)) == null ? void 0 : _a.sheet;
   };
   const locked = withDocumentLock(2e3, () => {
-    var _a, _b, _c, _d;
+    var _a, _b, _c, _d, _e;
     const taken = spreadsheet.getSheets().map((sheet) => sheet.getName());
     const { prepare } = newSheetNames([], taken);
+    const planSheet = (_a = sheetInUse(ownSheets(spreadsheet), { kind: "plan" })) == null ? void 0 : _a.sheet;
+    if (planSheet === void 0) return;
     const { setup, teams: teams2, givenNames, invented } = plan;
     applySheet({
       spreadsheet,
       plan: planPrepareSheet(
         { setup, activity, teams: teams2, givenNames, invented },
-        { prepare: (_b = (_a = sheetNow()) == null ? void 0 : _a.getName()) != null ? _b : prepare }
+        { prepare: (_c = (_b = sheetNow()) == null ? void 0 : _b.getName()) != null ? _c : prepare, plan: planSheet.getName() },
+        plan.places
       ),
-      memo: (_c = readMemo()) != null ? _c : noBuild()
+      memo: (_d = readMemo()) != null ? _d : noBuild()
     });
-    (_d = sheetNow()) == null ? void 0 : _d.activate();
+    notePreparedPlan({ spreadsheet, writtenFrom: plan, readPlan: () => planInUse(spreadsheet, readMemo()) });
+    if (stay !== true) (_e = sheetNow()) == null ? void 0 : _e.activate();
   });
   return locked.ran ? done(null) : problem({ ...hostWords.fileBusy, where: "the Prepare sheet" });
 }
@@ -14744,6 +15997,8 @@ var endpoints_ = {
   addTeam: (className, team) => guarded(() => addTeam(className, team)),
   addClass: (className, teams2) => guarded(() => addClass(className, teams2)),
   setAbsent: (key, absent) => guarded(() => setAbsent(key, absent)),
+  setMembers: (className, key, wish) => guarded(() => setMembers(className, key, wish)),
+  passRoles: (className) => guarded(() => passRoles(className)),
   readLesson: () => guarded(readLesson2),
   draftTeams: (setup) => guarded(() => draftTeams(setup)),
   startBuild: (setup) => guarded(() => startBuild2(setup)),
@@ -14756,10 +16011,11 @@ var endpoints_ = {
   readPreparation: () => guarded(readPreparation),
   readKey: () => guarded(readKey),
   readPaper: () => guarded(readPaper),
-  writePrepareSheet: () => guarded(writePrepareSheet),
+  writePrepareSheet: (stay) => guarded(() => writePrepareSheet(stay)),
   writeKeySheet: (confirmed) => guarded(() => writeKeySheet(confirmed)),
   readNumbers: () => guarded(readNumbers),
-  readPoll: () => guarded(readPoll)
+  readPoll: () => guarded(readPoll),
+  goToPoll: () => guarded(goToPoll)
 };
 return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_ };
 `;
@@ -15352,6 +16608,16 @@ function setAbsent(...request) {
 }
 
 /** Called from the sidebar. */
+function setMembers(...request) {
+  return Labrow.part_("desk").endpoints_.setMembers(...request);
+}
+
+/** Called from the sidebar. */
+function passRoles(...request) {
+  return Labrow.part_("desk").endpoints_.passRoles(...request);
+}
+
+/** Called from the sidebar. */
 function readLesson(...request) {
   return Labrow.part_("desk").endpoints_.readLesson(...request);
 }
@@ -15429,4 +16695,9 @@ function readNumbers(...request) {
 /** Called from the sidebar. */
 function readPoll(...request) {
   return Labrow.part_("desk").endpoints_.readPoll(...request);
+}
+
+/** Called from the sidebar. */
+function goToPoll(...request) {
+  return Labrow.part_("desk").endpoints_.goToPoll(...request);
 }

@@ -1,4 +1,3 @@
-import Big from 'big.js';
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import type { CellValue } from './cellValue.ts';
@@ -111,7 +110,8 @@ function percentTwoReadings(
   number: TypedNumber,
   { cell, argument }: { readonly cell: CellValue; readonly argument: string },
 ): Result<never> {
-  const asPercent = new Big(number.decimal).times(100).toNumber();
+  // Fifteen digits, which drops the tail of binary arithmetic: every quantity is read here, so no library for one product.
+  const asPercent = Number((number.value * 100).toPrecision(15));
   const both = `${number.value} % or ${asPercent} %`;
   return failure({
     code: 'percent-two-readings',

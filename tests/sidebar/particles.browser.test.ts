@@ -225,7 +225,7 @@ describe('the page to project', () => {
   });
 
   it('shows the dilution that it was opened for, and another from the keyboard', async () => {
-    page = await openSidebar(browser, {
+    const page = await openSidebar({
       answers: { readNumbers: [{ value: good(row) }] },
       opened: { page: 'particles', about: '2|' },
       width: 1000,
