@@ -82,7 +82,8 @@ describe('allActivities', () => {
             expect(step.substance.molarity).toBe(
               (numbers.solid ?? numbers.residue)?.molarity ??
                 (numbers.dilution ?? numbers.serial)?.stock ??
-                numbers.reagent?.target,
+                numbers.reagent?.target ??
+                numbers.density?.molarity,
             );
             break;
           case 'told':

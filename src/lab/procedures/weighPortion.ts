@@ -23,12 +23,6 @@ export const weighPortion: Procedure = {
       ask: 'Stop: be protected before any solution is drawn up. Where could a splash go?',
     },
     {
-      before: 'protect',
-      after: 'deliver',
-      weight: 'safety',
-      ask: 'Stop: be protected before any solution is drawn up. Where could a splash go?',
-    },
-    {
       before: 'empty',
       after: 'deliver',
       weight: 'needed',
@@ -41,7 +35,6 @@ export const weighPortion: Procedure = {
       ask: 'A pipette is often wet inside. What would a few drops of water do to the density?',
     },
     { before: 'deliver', after: 'close', weight: 'needed', ask: 'How does the portion get in once the lid is on?' },
-    { before: 'deliver', after: 'full', weight: 'needed', ask: 'What would the second reading add to the first?' },
     {
       before: 'close',
       after: 'full',
