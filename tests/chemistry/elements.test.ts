@@ -58,6 +58,14 @@ describe('composition', () => {
   });
 });
 
+describe('molarMass', () => {
+  it('refuses more atoms than a number can weigh', () => {
+    expect(molarMass({ atoms: [{ element: 'U', count: 1e307 }] })).toMatchObject({
+      error: { code: 'result-not-finite', argument: 'formula' },
+    });
+  });
+});
+
 describe('elementPercent', () => {
   it.each([
     ['NH4NO3', 'N', 35.0],
