@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { adviceTexts, cautionTexts } from '../../src/chemistry/cautionTexts.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { shortCautions } from '../../src/chemistry/shortCautions.ts';
+import { percent } from '../../src/measurement/quantity.ts';
+import { succeeded } from './succeeded.ts';
 
 const of = (text: string) => {
   const formula = readFormula(text);
@@ -41,6 +43,12 @@ describe('shortCautions', () => {
   ])('puts first what is gravest of %s: %s', (text, codes) => {
     const shown = of(text).statements.map((statement) => /^\w+/.exec(statement)?.[0]);
     expect(shown.join(' ')).toBe(codes);
+  });
+  it('takes the strength of a solution [HCl: H315 and H319 from 10 %, H314 from 25 %, CLP Annex VI]', () => {
+    const formula = succeeded(readFormula('HCl'));
+    expect(shortCautions(formula, percent(15)).signalWord).toBe('Warning');
+    expect(shortCautions(formula, percent(30)).signalWord).toBe('Danger');
+    expect(shortCautions(formula, percent(5)).signalWord).toBe('');
   });
   it('joins what to do about the gravest with how to dilute or dissolve it', () => {
     expect(of('HClO4').advice).toBe(`${adviceTexts.corrosive} ${adviceTexts.acidToWater}`);
