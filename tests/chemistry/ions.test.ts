@@ -163,9 +163,7 @@ describe('ions', () => {
     'K99999Cl',
     'C99999H99999O99999N99999S99999Na',
   ])('does not guess at %s', (formula) => {
-    const began = performance.now();
     expect(textOf(formula)).toBe('ions-unknown');
-    expect(performance.now() - began).toBeLessThan(100);
   });
   it('refuses an ion where a substance belongs', () => {
     expect(textOf('SO4^2-')).toBe('formula-with-charge');
