@@ -329,7 +329,8 @@ function whatToFind({
     const endsInDigit = native('ISNUMBER', native('FIND', lastSign, literal('0123456789.,')));
     // Units that end in a digit are of metres: cm3, mol/dm3, g/cm3.
     const hasMetres = native('ISNUMBER', native('FIND', literal('m'), given(name)));
-    const shownUnit = native('IF', hasMetres, literal(''), native('IF', endsInDigit, literal(start), literal('')));
+    const unlessTyped = native('IF', endsInDigit, literal(start), literal(''));
+    const shownUnit = unit === '%' ? unlessTyped : native('IF', hasMetres, literal(''), unlessTyped);
     const rest = plain.slice(start.length);
     return rest === '' ? shownUnit : `${shownUnit}&${literalLines(rest)}`;
   };
