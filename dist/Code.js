@@ -5279,12 +5279,6 @@ var weighPortion = {
       ask: "Stop: be protected before any solution is drawn up. Where could a splash go?"
     },
     {
-      before: "protect",
-      after: "deliver",
-      weight: "safety",
-      ask: "Stop: be protected before any solution is drawn up. Where could a splash go?"
-    },
-    {
       before: "empty",
       after: "deliver",
       weight: "needed",
@@ -5297,7 +5291,6 @@ var weighPortion = {
       ask: "A pipette is often wet inside. What would a few drops of water do to the density?"
     },
     { before: "deliver", after: "close", weight: "needed", ask: "How does the portion get in once the lid is on?" },
-    { before: "deliver", after: "full", weight: "needed", ask: "What would the second reading add to the first?" },
     {
       before: "close",
       after: "full",
@@ -11081,7 +11074,8 @@ function whatToFind({
     const lastSign = native("RIGHT", given(name), "1");
     const endsInDigit = native("ISNUMBER", native("FIND", lastSign, literal("0123456789.,")));
     const hasMetres = native("ISNUMBER", native("FIND", literal("m"), given(name)));
-    const shownUnit = native("IF", hasMetres, literal(""), native("IF", endsInDigit, literal(start), literal("")));
+    const unlessTyped = native("IF", endsInDigit, literal(start), literal(""));
+    const shownUnit = unit === "%" ? unlessTyped : native("IF", hasMetres, literal(""), unlessTyped);
     const rest = plain3.slice(start.length);
     return rest === "" ? shownUnit : \`\${shownUnit}&\${literalLines(rest)}\`;
   };
