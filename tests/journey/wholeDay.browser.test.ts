@@ -2,6 +2,7 @@ import type { Browser, FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
 import { stockAndDilution } from '../../src/lab/activities/stockAndDilution.ts';
+import { roles } from '../../src/lab/roles.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
 import { rightEntries } from '../lab/rightEntries.ts';
@@ -14,6 +15,7 @@ const classes = [
   { name: 'Noon class', teams: ['Crane', 'Teal', 'Dipper'] },
   { name: 'Late class', teams: ['Perch', 'Tench', 'Bream'] },
 ] as const;
+type Entry = readonly [step: string, text: string];
 type Place = { readonly className: string; readonly team: string };
 
 const activity = stockAndDilution({ fromRealStock: false });
@@ -54,7 +56,7 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
   const stateOf = (place: Place, step: string) => school1.textAt(place.className, rowOf(place, step), at.check);
 
   /** One student's keys, row after row: each entry is one more try of that row. */
-  async function work(page: Page, place: Place, entries: readonly (readonly [step: string, text: string])[]) {
+  async function work(page: Page, place: Place, entries: readonly Entry[]) {
     for (const [step, text] of entries) {
       const name = `${place.className} ${place.team} ${step}`;
       typed.set(name, [...(typed.get(name) ?? []), text]);
@@ -62,7 +64,7 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
     }
   }
   const rightFor = (place: Place) => rightEntries(activity, school1.planned(place.className, place.team).givens);
-  const firstRight = (place: Place, steps: number): (readonly [string, string])[] => {
+  const firstRight = (place: Place, steps: number): Entry[] => {
     const right = rightFor(place);
     return stepIds.slice(0, steps).map((step) => [step, right[step] ?? ''] as const);
   };
@@ -98,6 +100,21 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
       }),
     );
     expect(new Set(numbers).size).toBe(9);
+  });
+
+  it('says who is in a team, who is not here today, and shares the roles among the others', async () => {
+    await openView(sidebar, 'Teams');
+    await sidebar.getByText('People in Otter').click();
+    await sidebar.getByLabel('Names in Otter, one on each line').fill('Ana\nBo\nCy');
+    await sidebar.getByRole('button', { name: 'Keep the names in Otter' }).click();
+    await sidebar.getByLabel('Cy is not here today').check();
+    const heading = rowOf({ className: 'Early class', team: 'Otter' }, stepIds[0] ?? '') - 1;
+    const who = () => school1.textAt('Early class', heading, at.who);
+    await expect.poll(who).toContain('Cy: not here today');
+    for (const role of roles) expect(who().replace(/Cy.*/, '')).toContain(role);
+    await sidebar.getByLabel('Bream is absent today').check();
+    await sidebar.getByText('Bream is marked as absent.').waitFor();
+    await picture(teacher, 'teams');
   });
 
   it('is prepared: what to weigh, and labels to print', async () => {
@@ -138,25 +155,39 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
         const { givens } = school1.planned(className, place.team);
         return Number(givens['stock molarity']) * Number(givens.flask);
       };
-      const leftInMillilitres = (place: Place): (readonly [string, string])[] => [
+      const leftInMillilitres = (place: Place): Entry[] => [
         ...firstRight(place, 2),
         ['moles of solute', inMillilitres(place).toPrecision(3)],
       ];
       const pages = students as [Page, Page, Page];
-      const entries: Record<string, readonly (readonly [string, string])[]> = {
-        [first.team]: firstRight(first, isFirstClass ? stepIds.length : 4),
-        [second.team]: isSecondClass ? leftInMillilitres(second) : firstRight(second, isFirstClass ? 8 : 3),
-        [third.team]: isFirstClass
+      const right = rightFor(second);
+      // What each of the three students types, and in whose rows. In the last class one team is absent, and two students
+      // share the rows of another.
+      const seats: readonly [Place, readonly Entry[]][] = isFirstClass
+        ? [
+            [first, firstRight(first, stepIds.length)],
+            [second, firstRight(second, 8)],
+            [
+              third,
+              [
+                ...leftInMillilitres(third),
+                ['moles of solute', inMillilitres(third).toPrecision(4)],
+                ['moles of solute', `${inMillilitres(third).toPrecision(3)} mol`],
+              ],
+            ],
+          ]
+        : isSecondClass
           ? [
-              ...leftInMillilitres(third),
-              ['moles of solute', inMillilitres(third).toPrecision(4)],
-              ['moles of solute', `${inMillilitres(third).toPrecision(3)} mol`],
+              [first, firstRight(first, 4)],
+              [second, leftInMillilitres(second)],
+              [third, leftInMillilitres(third)],
             ]
-          : isSecondClass
-            ? leftInMillilitres(third)
-            : firstRight(third, 3),
-      };
-      await Promise.all(places.map((place, index) => work(pages[index] as Page, place, entries[place.team] ?? [])));
+          : [
+              [first, firstRight(first, 4)],
+              [second, firstRight(second, 3)],
+              [second, ['particles', 'in your words'].map((step) => [step, right[step] ?? ''] as const)],
+            ];
+      await Promise.all(seats.map(([place, entries], index) => work(pages[index] as Page, place, entries)));
       if (isFirstClass) {
         await typeInto(pages[2], {
           sheet: className,
@@ -168,8 +199,8 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
       }
 
       // Nothing that was typed is lost or has moved, and every check stands beside its own entry.
-      for (const place of places) {
-        for (const step of new Set((entries[place.team] ?? []).map(([id]) => id))) {
+      for (const [place, entries] of seats) {
+        for (const step of new Set(entries.map(([id]) => id))) {
           const row = rowOf(place, step);
           const texts = typed.get(`${className} ${place.team} ${step}`) ?? [];
           expect(school1.textAt(className, row, at.entry)).toBe(texts[texts.length - 1]);
@@ -205,6 +236,7 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
     expect(await say.textContent()).toMatch(/2 teams.*mL/s);
 
     await tab(teacher, 'Progress').click();
+    await expect.poll(() => teacher.getByRole('grid').textContent()).toMatch(/Bream.*not here today/s);
     await picture(teacher, 'progress');
   });
 
@@ -248,12 +280,13 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
     await sidebar.getByText('Kept: 3 rows in the Record sheet.').waitFor();
     spoken = await text.inputValue();
     const [early, noon, late] = classes.map(({ name }) => spoken.slice(spoken.indexOf(name)));
-    for (const part of [early, noon, late]) expect(part).toMatch(/^[\s\S]*?Present: 3 of 3 teams/);
+    for (const part of [early, noon]) expect(part).toMatch(/^.*?Present: 3 of 3 teams\n/s);
+    expect(late).toMatch(/^.*?Present: 2 of 3 teams, 1 team absent/s);
     expect(early).toMatch(/Finished: 1 of 3 teams/);
     expect(noon).toMatch(/Finished: 0 of 3 teams/);
     expect(early).toMatch(/Moles of solute/);
     expect(early).toContain('A calm day. Weigh earlier next time.');
-    for (const team of classes.flatMap(({ teams }) => teams)) expect(spoken).not.toContain(team);
+    for (const name of [...classes.flatMap(({ teams }) => teams), 'Cy']) expect(spoken).not.toContain(name);
     await sidebar.getByRole('button', { name: 'Copy the text' }).click();
     await sidebar.getByText(/Copied\.|The text is marked/).waitFor();
     await picture(teacher, 'record');
@@ -282,6 +315,7 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
       'Litres, not mL!',
       'More time to weigh.',
       'A calm day',
+      'Cy: not here today',
       'The ions are spread out.',
     ];
     for (const words of personal) {
