@@ -40,6 +40,8 @@ export interface GeneratedFindings {
 }
 
 const figuresTyped = [2, 3, 4] as const;
+/** Random numbers of each length in a row of such a slip: there are few such rows, and chance hits are rare. */
+const triesInRow = 6;
 
 /** Above or below the plan by less than any bench allows, and by so much that the plan can be told from it. */
 const careful = 0.003;
@@ -148,8 +150,10 @@ function findActivitySlips(
     const [slip] = wrong;
     if (slip === undefined) continue;
     for (const figures of figuresTyped) {
-      const found = row(randomNumber(random, { near: Number(entries[step.id]), figures }));
-      if (found?.status === 'not yet') count(lineFor(lines, slip[0]).accused[figures], found.slips.includes(slip[0]));
+      for (let more = 0; more < triesInRow; more += 1) {
+        const found = row(randomNumber(random, { near: Number(entries[step.id]), figures }));
+        if (found?.status === 'not yet') count(lineFor(lines, slip[0]).accused[figures], found.slips.includes(slip[0]));
+      }
     }
   }
 }
