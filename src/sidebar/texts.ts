@@ -60,7 +60,7 @@ export const texts = {
       which: 'Which labels',
       all: 'All of them',
       date: 'Date on the labels',
-      noSignal: 'No signal word',
+      noSignal: 'No signal word known',
       made: (date: string) => `Made ${date}`,
       initials: 'Initials',
     },

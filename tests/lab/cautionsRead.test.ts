@@ -110,10 +110,10 @@ describe('cautions of what is handled', () => {
   it.each([
     { formula: 'HCl', stock: '8.00', codes: ['H314', 'H335'], signal: 'Danger' },
     { formula: 'HCl', stock: '4.00', codes: ['H315', 'H319', 'H335'], signal: 'Warning' },
-    { formula: 'HCl', stock: '2.00', codes: [], signal: 'no signal word' },
+    { formula: 'HCl', stock: '2.00', codes: [], signal: 'no signal word known' },
     { formula: 'NaOH', stock: '2.00', codes: ['H314'], signal: 'Danger' },
     { formula: 'NaOH', stock: '0.300', codes: ['H315', 'H319'], signal: 'Warning' },
-    { formula: 'NaOH', stock: '0.100', codes: [], signal: 'no signal word' },
+    { formula: 'NaOH', stock: '0.100', codes: [], signal: 'no signal word known' },
     { formula: 'H2SO4', stock: '2.00', codes: ['H314'], signal: 'Danger' },
     { formula: 'H2SO4', stock: '1.00', codes: ['H315', 'H319'], signal: 'Warning' },
     { formula: 'NH3', stock: '2.00', codes: ['H315', 'H318'], signal: 'Danger' },
@@ -203,7 +203,7 @@ describe('cautions of what is handled', () => {
   });
 
   it('are never weaker than what is handled: every stronger solution of a listed substance keeps the signal word', () => {
-    const order = ['no signal word', 'Warning', 'Danger'];
+    const order = ['no signal word known', 'Warning', 'Danger'];
     for (const { formula = '' } of readCsv('tests/published/reagents.csv')) {
       const ranks = ['0.001', '0.01', '0.1', '0.5', '1', '3', '6', '12'].map((stock) => {
         const [head = ''] = readIn('dilution', { formula, 'stock molarity': stock }).split('\n');

@@ -114,7 +114,7 @@ export const preparationTexts = {
     return `${formula}, ${preparationTexts.strength(number(form.from), number(form.to))}`;
   },
   strength: (from: string, to: string) => (from === to ? `${from} mol/L` : `${from} to ${to} mol/L`),
-  noSignal: 'no signal word',
+  noSignal: 'no signal word known',
   fullLine: (text: string, advice: string) => [text, advice].filter((words) => words !== '').join(' '),
   disposal: 'what is left over',
   disposalNote:

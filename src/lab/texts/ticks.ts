@@ -9,7 +9,7 @@ export const tickTexts = {
   withTeacher: 'Only with your teacher beside you, and only as your school’s own assessment allows.',
   solid: 'solid',
   inBottle: (share: string): string => `${share} in the bottle`,
-  noSignal: 'no signal word',
+  noSignal: 'no signal word known',
   waitForTick: (row: string): string => `Wait at the bench. Read the cautions and tick “${row}” first.`,
 } as const;
 
