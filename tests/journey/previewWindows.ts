@@ -28,11 +28,16 @@ export class Preview {
   readonly #server: PreviewServer;
   readonly #pages: Page[] = [];
   readonly #failed: string[] = [];
+  readonly #rows = new Map<string, number>();
+  #view: ReturnType<StandIn['view']> | undefined;
 
   private constructor(browser: Browser, host: StandIn, server: PreviewServer) {
     this.#browser = browser;
     this.host = host;
     this.#server = server;
+    host.onChange(() => {
+      this.#view = undefined;
+    });
   }
 
   static async open(browser: Browser, bundle: PageBundle, options: Partial<StandInOptions> = {}): Promise<Preview> {
@@ -62,8 +67,13 @@ export class Preview {
     expect([...this.#failed, ...this.host.triggerErrors]).toEqual([]);
   }
 
+  /** The workbook as it is shown, drawn up anew only after a change. */
+  #shown() {
+    this.#view ??= this.host.view('teacher');
+    return this.#view;
+  }
   sheet(name: string) {
-    const sheet = this.host.view('teacher').sheets.find((one) => one.name === name);
+    const sheet = this.#shown().sheets.find((one) => one.name === name);
     if (!sheet) throw new Error(`There is no sheet ${name}.`);
     return sheet;
   }
@@ -71,8 +81,14 @@ export class Preview {
     return this.sheet(name).cells[`${row},${column}`]?.text ?? '';
   }
 
-  /** Row of a team's step in a class sheet, by the narrow columns that repeat both. */
+  /** Row of a team's step in a class sheet, by the narrow columns that repeat both; rows stay where they were built. */
   rowOf(className: string, team: string, step: string): number {
+    const name = [className, team, step].join('|');
+    const row = this.#rows.get(name) ?? this.#findRow(className, team, step);
+    this.#rows.set(name, row);
+    return row;
+  }
+  #findRow(className: string, team: string, step: string): number {
     const { key } = this.planned(className, team);
     const { cells, rows } = this.sheet(className);
     const found = Array.from({ length: rows }, (_, index) => index + 1).find(
