@@ -6219,7 +6219,7 @@ var tickTexts = {
   withTeacher: "Only with your teacher beside you, and only as your school’s own assessment allows.",
   solid: "solid",
   inBottle: (share) => \`\${share} in the bottle\`,
-  noSignal: "no signal word",
+  noSignal: "no signal word known",
   waitForTick: (row) => \`Wait at the bench. Read the cautions and tick “\${row}” first.\`
 };
 var tickHints = [
@@ -12012,7 +12012,7 @@ var preparationTexts = {
     return \`\${formula2}, \${preparationTexts.strength(number2(form.from), number2(form.to))}\`;
   },
   strength: (from2, to) => from2 === to ? \`\${from2} mol/L\` : \`\${from2} to \${to} mol/L\`,
-  noSignal: "no signal word",
+  noSignal: "no signal word known",
   fullLine: (text2, advice) => [text2, advice].filter((words2) => words2 !== "").join(" "),
   disposal: "what is left over",
   disposalNote: "Local rules decide what may go down a drain and what is collected. Ask the person who is in charge of it at your school before the day.",
