@@ -8,6 +8,7 @@ import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { reagentMolarity } from '../../src/chemistry/reagentMolarity.ts';
 import { errorText } from '../../src/errors/errorText.ts';
+import type { Result } from '../../src/errors/result.ts';
 import {
   grams,
   gramsPerMillilitre,
@@ -17,6 +18,8 @@ import {
   percent,
 } from '../../src/measurement/quantity.ts';
 import { succeeded } from './succeeded.ts';
+
+const messageOf = (result: Result<unknown>): string => (result.ok ? 'no error' : errorText(result.error));
 
 interface Line {
   readonly massPercent: number;
@@ -118,24 +121,75 @@ describe('two lines of a table', () => {
     const read = massPercentOfDensity({ ...ammonia, density: gramsPerMillilitre(0.9731) });
     expect(succeeded(read)).toBeCloseTo(6, 10);
   });
-  it.each([
-    [{ lighterDensity: 0 }, 'not-above-zero', 'lighter_density'],
-    [{ lighterPercent: -1 }, 'percent-of-line', 'lighter_percent'],
-    [{ heavierPercent: 101 }, 'percent-of-line', 'heavier_percent'],
-    [{ heavierPercent: 14 }, 'lines-alike', 'heavier_percent'],
-    [{ heavierDensity: 1.0549 }, 'lines-alike', 'heavier_density'],
-    [{ density: 0 }, 'not-above-zero', 'density'],
-    [{ density: 0.99 }, 'percent-beyond-line', 'density'],
-    [{ density: 1.6 }, 'percent-beyond-line', 'density'],
-  ])('are refused as %o: %s', (changed, code, argument) => {
-    const result = found(changed);
-    expect(result).toMatchObject({ ok: false, error: { code, argument } });
-    expect(!result.ok && errorText(result.error).length).toBeLessThan(260);
+  it('read nothing and all of a solution at their very ends', () => {
+    expect(succeeded(found({ lighterPercent: 0, density: 1.0549 }))).toBe(0);
+    expect(succeeded(found({ heavierPercent: 100, density: 1.0721 }))).toBe(100);
   });
-  it('refuse a molarity that is none', () => {
-    expect(densityOfMolarity({ ...sugar, molarMass: gramsPerMole(342.3), molarity: molesPerLitre(0) })).toMatchObject({
-      error: { code: 'not-above-zero', argument: 'molarity' },
+  it.each([
+    [{ lighterDensity: 0 }, 'lighter_density', 'more than 0 g/mL', '0 g/mL'],
+    [{ heavierDensity: -1 }, 'heavier_density', 'more than 0 g/mL', '-1 g/mL'],
+    [{ lighterPercent: -1 }, 'lighter_percent', 'from 0 % to 100 %', '-1 %'],
+    [{ heavierPercent: 101 }, 'heavier_percent', 'from 0 % to 100 %', '101 %'],
+    [{ density: 0 }, 'density', 'more than 0 g/mL', '0 g/mL'],
+  ])('are refused as %o', (changed, argument, wanted, received) => {
+    const said = messageOf(found(changed));
+    for (const words of [argument, wanted, received]) expect(said).toContain(words);
+  });
+  it.each([
+    [
+      { lighterPercent: -1 },
+      'Expected from 0 % to 100 % for lighter_percent, received -1 %. Copy it once more from the table of densities.',
+    ],
+    [
+      { heavierPercent: 14 },
+      'Expected another value than that of the lighter line for heavier_percent, received 14 %. Take two different lines of the table.',
+    ],
+    [
+      { heavierDensity: 1.0549 },
+      'Expected another value than that of the lighter line for heavier_density, received 1.0549 g/mL. Take two different lines of the table.',
+    ],
+    [
+      { density: 0.99 },
+      'Expected a density near those of the two lines for density, received 0.99 g/mL. On their straight line that would be less than nothing or more than the whole: look at the mass and the volume.',
+    ],
+    [
+      { density: 1.6 },
+      'Expected a density near those of the two lines for density, received 1.6 g/mL. On their straight line that would be less than nothing or more than the whole: look at the mass and the volume.',
+    ],
+  ])('are refused as %o in these words', (changed, said) => {
+    expect(messageOf(found(changed))).toBe(said);
+  });
+  it.each([
+    ['molarity', 0, /molarity.*0 mol\/L/],
+    ['molarity', 1e308, /for molarity, /],
+  ])('refuse a %s of %f', (_, molarity, said) => {
+    const refused = densityOfMolarity({
+      ...sugar,
+      molarMass: gramsPerMole(342.3),
+      molarity: molesPerLitre(molarity),
     });
+    expect(messageOf(refused)).toMatch(said);
+  });
+});
+
+describe('density', () => {
+  it.each([
+    [0, 25, /mass.*0 g/],
+    [26.58, 0, /volume.*0 mL/],
+    [1e300, 1e-300, /for mass, /],
+  ])('of %f g in %f mL is refused by name and unit', (mass, volume, said) => {
+    expect(messageOf(density({ mass: grams(mass), volume: millilitres(volume) }))).toMatch(said);
+  });
+});
+
+describe('densityLines', () => {
+  it('begin with water, once, and go on as the table is printed', () => {
+    const [water, first] = densityLines('C12H22O11') ?? [];
+    expect(water).toEqual({ massPercent: 0, density: 0.9982 });
+    expect(first).toEqual({ massPercent: 1, density: 1.0021 });
+  });
+  it('are none for a substance that the table has not', () => {
+    expect(densityLines('KBr')).toBeUndefined();
   });
 });
 
@@ -143,6 +197,9 @@ describe('listedFormula', () => {
   it.each([
     ['C12H22O11', 'C12H22O11'],
     ['N2H8SO4', '(NH4)2SO4'],
+    // As many kinds of atoms of the same number, in other amounts.
+    ['C1H22O112', undefined],
+    ['CuSO4·0.5H2O', undefined],
     ['CuSO4', 'CuSO4'],
     ['CuSO4·5H2O', undefined],
     ['KBr', undefined],
