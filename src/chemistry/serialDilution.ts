@@ -67,7 +67,7 @@ export function serialDilution({
       return failure({
         code: 'stages-out-of-range',
         argument: 'stages',
-        expected: `at most ${stage - 1} stages with this factor`,
+        expected: `at most ${stage - 1} ${stage === 2 ? 'stage' : 'stages'} with this factor`,
         received: quoted(stages),
         advice: 'Nothing is left to dilute after that: take fewer stages or a smaller factor.',
       });

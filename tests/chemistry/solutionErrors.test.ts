@@ -221,7 +221,12 @@ describe('a dilution that cannot be', () => {
   it('goes on after nothing is left', () => {
     // 10^-400 is below the smallest number, 5 × 10^-324.
     expect(messageOf(series(1, 1e200, 3))).toBe(
-      'Expected at most 1 stages with this factor for stages, received 3. ' +
+      'Expected at most 1 stage with this factor for stages, received 3. ' +
+        'Nothing is left to dilute after that: take fewer stages or a smaller factor.',
+    );
+    // 10^-300 is left after two stages, and after the third nothing.
+    expect(messageOf(series(1, 1e150, 3))).toBe(
+      'Expected at most 2 stages with this factor for stages, received 3. ' +
         'Nothing is left to dilute after that: take fewer stages or a smaller factor.',
     );
   });
