@@ -1,8 +1,8 @@
-import { activityById } from '../../src/lab/activities.ts';
 import type { Step } from '../../src/lab/activity.ts';
 import { letteredOptions } from '../../src/lab/checkChoice.ts';
 import { checkReadyStep } from '../../src/lab/checkStep.ts';
-import { type JudgedRow, judgeTeam } from '../../src/lab/judgeTeam.ts';
+import { judgeTeam } from '../../src/lab/judgeTeam.ts';
+import type { JudgedRow } from '../../src/lab/judging/judgedRow.ts';
 import { orderedActions } from '../../src/lab/orderedActions.ts';
 import { procedureByName } from '../../src/lab/procedures.ts';
 import { questionByName } from '../../src/lab/questions.ts';
@@ -201,6 +201,6 @@ export function simulateGenerated({ teams, seed }: { teams: number; seed: string
     }
     findActivitySlips(team, { lines: activitySlips, random });
   }
-  const activities = new Set(dealt.map(({ activity }) => activity.id).filter((id) => activityById(id))).size;
+  const activities = new Set(dealt.map(({ activity }) => activity.id)).size;
   return { teams: dealt.length, activities, slips, activitySlips, rows, notOnTarget, spareDigits, accused };
 }

@@ -1,6 +1,6 @@
-import type { CellValue } from '../measurement/cellValue.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
-import type { Activity, CalculatedStep, Step } from './activity.ts';
+import type { CalculatedStep } from './activity.ts';
+import type { Surroundings } from './judging/surroundings.ts';
 import type { PreparedStep } from './preparedStep.ts';
 import { fitsSlip } from './slipsFound.ts';
 import type { Span } from './span.ts';
@@ -10,18 +10,15 @@ import type { TypedEntry } from './typedEntry.ts';
 import { spanOver } from './worked.ts';
 
 /** What surrounds a step in its activity, for slips that its own quantity knows nothing of. */
-interface Surroundings {
-  readonly activity: Activity | undefined;
-  readonly stepOf: (id: string) => Step | undefined;
+interface StepSurroundings extends Pick<Surroundings, 'activity' | 'stepOf' | 'givens'> {
   readonly readyOf: (step: CalculatedStep) => PreparedStep | undefined;
-  readonly givens: Readonly<Record<string, CellValue>>;
   readonly decimalMark: 'point' | 'comma';
 }
 
 const exactly = (value: number): Span => ({ low: value, middle: value, high: value });
 
 /** The molarity planned, where that of a weighed mass is asked. */
-function plannedMolarity(step: CalculatedStep, { stepOf, readyOf }: Surroundings): readonly Span[] {
+function plannedMolarity(step: CalculatedStep, { stepOf, readyOf }: StepSurroundings): readonly Span[] {
   const { mass } = step.takes;
   const weighed = mass && 'entryOf' in mass ? stepOf(mass.entryOf) : undefined;
   const planned =
@@ -32,7 +29,7 @@ function plannedMolarity(step: CalculatedStep, { stepOf, readyOf }: Surroundings
 }
 
 /** The mass, where the moles are asked that it is worked from. */
-function massToWeigh({ id }: CalculatedStep, { activity, readyOf }: Surroundings): readonly Span[] {
+function massToWeigh({ id }: CalculatedStep, { activity, readyOf }: StepSurroundings): readonly Span[] {
   const mass = activity?.steps.find(
     (step): step is CalculatedStep =>
       step.kind === 'calculated' && step.quantity === 'mass of solute' && step.buildsOn['moles of solute'] === id,
@@ -42,7 +39,7 @@ function massToWeigh({ id }: CalculatedStep, { activity, readyOf }: Surroundings
 }
 
 /** The ratio, either way up, of the flask of stock and the flask it is diluted in. */
-function flasksCompared({ activity, givens, decimalMark }: Surroundings): readonly Span[] {
+function flasksCompared({ activity, givens, decimalMark }: StepSurroundings): readonly Span[] {
   const { solid, dilution } = activity?.numbers ?? {};
   if (!solid || !dilution) return [];
   const stock = readQuantity(givens[solid.flask], 'volume', solid.flask, { decimalMark });
@@ -55,7 +52,7 @@ function flasksCompared({ activity, givens, decimalMark }: Surroundings): readon
 /** Slips that take a number of another row or of another part of the lesson; the entry is known not to be right. */
 export function activitySlips(
   step: CalculatedStep,
-  { ready, entry, ...around }: Surroundings & { readonly ready: PreparedStep; readonly entry: TypedEntry },
+  { ready, entry, ...around }: StepSurroundings & { readonly ready: PreparedStep; readonly entry: TypedEntry },
 ): readonly SlipId[] {
   const tolerance = stepTolerance(ready);
   const agrees = (spans: readonly Span[]) => spans.some((span) => fitsSlip(span, { entry, tolerance }));

@@ -1,10 +1,11 @@
 import type { CellValue } from '../measurement/cellValue.ts';
-import { type EntryKind, readEntry } from './readEntry.ts';
+import { readEntry } from './readEntry.ts';
 import { balanceReadability, readingTolerance, type SettingCells, type ToolUsed } from './readingTolerance.ts';
 import type { RowCheck } from './rowCheck.ts';
 import { badSetting } from './texts/feedback.ts';
 import { readingTexts } from './texts/readings.ts';
 import type { TypedEntry } from './typedEntry.ts';
+import { unitKind } from './unitKind.ts';
 
 export interface Reading {
   /** What the reading is compared with, in the unit that the row asks for. */
@@ -16,14 +17,6 @@ export interface Reading {
   readonly settings: SettingCells;
   readonly decimalMark: 'point' | 'comma';
 }
-
-const kinds: Readonly<Record<string, EntryKind>> = {
-  g: 'mass',
-  mL: 'volume',
-  mol: 'amount',
-  'mol/L': 'concentration',
-  'g/mL': 'density',
-};
 
 /** From this many times the plan on, or this share of it down, a unit is likelier to be amiss than the technique. */
 const farTimes = 3;
@@ -41,9 +34,7 @@ function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }: TypedEn
 
 /** Judges a reading by what the tools and the teacher's allowance for technique permit; see `readingTolerance`. */
 export function checkReading(entry: CellValue, reading: Reading): RowCheck {
-  const kind = kinds[reading.unit];
-  if (kind === undefined) throw new Error(`No reading is asked for in “${reading.unit}”.`);
-  const read = readEntry(entry, kind, { decimalMark: reading.decimalMark });
+  const read = readEntry(entry, unitKind(reading.unit), { decimalMark: reading.decimalMark });
   if (read.kind === 'blank') return { status: 'blank', lookAt: '' };
   if (read.kind === 'unreadable') return { status: 'unreadable', lookAt: readingTexts.unreadable };
   if (read.unit === 'other kind') return { status: 'not yet', lookAt: readingTexts.unit };

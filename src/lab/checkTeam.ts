@@ -1,7 +1,8 @@
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { activityById } from './activities.ts';
 import { plainName } from './givenCells.ts';
-import { type JudgedRow, judgeTeam, type TeamBlock } from './judgeTeam.ts';
+import { judgeTeam, type TeamBlock } from './judgeTeam.ts';
+import type { JudgedRow } from './judging/judgedRow.ts';
 import { readLessonSettings } from './lessonSettings.ts';
 import { stepHint } from './stepHint.ts';
 import { teamGivens } from './teamGivens.ts';

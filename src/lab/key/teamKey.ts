@@ -19,6 +19,7 @@ import { balanceReadability } from '../readingTolerance.ts';
 import type { Settings, TeamPlan } from '../setup.ts';
 import type { Span } from '../span.ts';
 import { keyTexts as words } from '../texts/key.ts';
+import { unitKind } from '../unitKind.ts';
 import { spanOver } from '../worked.ts';
 import { checkFigure } from './checkFigure.ts';
 
@@ -130,8 +131,7 @@ export function teamKey({
       if (!found.ok) return { answer: '', note: errorText(found.error) };
       expected = found.value;
     } else {
-      const kind = unit === 'g' ? 'mass' : unit === 'mL' ? 'volume' : unit === 'g/mL' ? 'density' : 'concentration';
-      const read = readQuantity(team.givens[expects.given], kind, expects.given, { decimalMark });
+      const read = readQuantity(team.givens[expects.given], unitKind(unit), expects.given, { decimalMark });
       if (!read.ok) return { answer: '', note: errorText(read.error) };
       expected = read.value.value;
     }

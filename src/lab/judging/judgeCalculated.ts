@@ -1,0 +1,51 @@
+import type { CellValue } from '../../measurement/cellValue.ts';
+import type { CalculatedStep } from '../activity.ts';
+import { feedbackText } from '../feedbackText.ts';
+import { type CarriedRows, judgeEntry } from '../judgeEntry.ts';
+import { readEntry } from '../readEntry.ts';
+import { spanOver } from '../worked.ts';
+import { carriedRows } from './carriedRows.ts';
+import { isFact } from './isFact.ts';
+import { isSound } from './isSound.ts';
+import type { JudgedRow } from './judgedRow.ts';
+import { readyStep } from './readyStep.ts';
+import { sourceSets } from './sourceSets.ts';
+import type { Surroundings } from './surroundings.ts';
+import { withActivitySlips } from './withActivitySlips.ts';
+
+/** Judges what a team worked out, from its givens and from its own entries in the rows that the step rests on. */
+export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: Surroundings): Partial<JudgedRow> {
+  const { settings } = around;
+  const { bad, ready, from, waitsFor } = readyStep(step, around);
+  if (bad !== '' || !ready) return { status: 'unreadable', lookAt: bad };
+  const entry = readEntry(cell, ready.quantity.entryKind, settings);
+  if (entry.kind === 'number' && waitsFor !== '') {
+    return { status: 'not yet', lookAt: waitsFor, value: entry.entry.value };
+  }
+  const sets = sourceSets(step, around);
+  const carried = carriedRows(step, around);
+  const rows = [
+    ...carried,
+    ...sets
+      .slice(1)
+      .flatMap((set): readonly CarriedRows[] => [
+        { carried: set, sound: true, lookAt: '' },
+        ...carried.map((row) => ({ ...row, carried: { ...set, ...row.carried } })),
+      ]),
+  ];
+  const own = judgeEntry(ready, entry, { rows, judgeFigures: settings.judgeFigures });
+  const judgement = withActivitySlips({ judgement: own, step, ready, entry }, around);
+  const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
+  const spans = entry.kind === 'number' ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
+  const unrounded = [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
+  const unsound = from.find((row) => !isSound(row) && !isFact(row));
+  const final = isSound(judgement) && unsound ? { status: 'follows' as const, lookAt: unsound.root } : judgement;
+  return {
+    ...value,
+    unrounded,
+    status: final.status,
+    lookAt: feedbackText(final, ready.quantity),
+    slips: final.status === 'not yet' ? final.slips : [],
+    ...(final.status === 'follows' ? { root: final.lookAt } : {}),
+  };
+}

@@ -1,0 +1,32 @@
+import type { CellValue } from '../../measurement/cellValue.ts';
+import type { MeasuredStep } from '../activity.ts';
+import { checkReading } from '../checkReading.ts';
+import { readEntry } from '../readEntry.ts';
+import { badGiven } from '../texts/feedback.ts';
+import { unitKind } from '../unitKind.ts';
+import { expectedReading } from './expectedReading.ts';
+import type { JudgedRow } from './judgedRow.ts';
+import type { Surroundings } from './surroundings.ts';
+import { toolsOfReading } from './toolsOfReading.ts';
+
+/** Judges what a team read from a tool, by what the tools and the allowance for technique permit. */
+export function judgeMeasured(step: MeasuredStep, cell: CellValue, around: Surroundings): Partial<JudgedRow> {
+  const { bad, expected, waitsFor } = expectedReading(step, around);
+  if (bad !== '' || expected === undefined) return { status: 'unreadable', lookAt: bad };
+  const { unit, techniqueShare } = step;
+  const { settings } = around;
+  const entry = readEntry(cell, unitKind(unit), settings);
+  const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
+  if (entry.kind === 'number' && waitsFor !== '') return { ...value, status: 'not yet', lookAt: waitsFor };
+  const tools = toolsOfReading({ ...step, expected }, around);
+  if (!tools.ok) return { status: 'unreadable', lookAt: badGiven(tools.error.argument) };
+  const reading = {
+    expected,
+    unit,
+    tools: tools.value,
+    ...(techniqueShare === undefined ? {} : { techniqueShare }),
+    settings: settings.cells,
+    decimalMark: settings.decimalMark,
+  };
+  return { ...value, ...checkReading(cell, reading) };
+}

@@ -1,0 +1,15 @@
+import type { CellValue } from '../../measurement/cellValue.ts';
+import type { TickedStep } from '../activity.ts';
+import { cautionWords } from '../cautionWords.ts';
+import { checkTick } from '../checkTick.ts';
+import type { RowCheck } from '../rowCheck.ts';
+import type { Surroundings } from './surroundings.ts';
+
+/** Judges whether the cautions of what the team handles are ticked as read. */
+export function judgeTicked(
+  { substance }: TickedStep,
+  cell: CellValue,
+  { givens, settings: { decimalMark, studentsDilute } }: Pick<Surroundings, 'givens' | 'settings'>,
+): RowCheck {
+  return checkTick(cell, cautionWords({ substance, givens, decimalMark, studentsDilute }));
+}

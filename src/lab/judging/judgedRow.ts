@@ -1,0 +1,19 @@
+import type { Step } from '../activity.ts';
+import type { Status } from '../status.ts';
+import type { SlipId } from '../texts/feedback.ts';
+
+/** What is known of a row once it is judged. */
+export interface JudgedRow {
+  /** Where the row has no step id, or one that nobody knows, there is none. */
+  readonly step: Step | undefined;
+  /** Empty for a row that is never judged. */
+  readonly status: Status | '';
+  readonly lookAt: string;
+  readonly slips: readonly SlipId[];
+  /** The number typed, in the unit asked, where there is one. */
+  readonly value: number | undefined;
+  /** What the row comes to before it is rounded, from the numbers it may rest on; people keep spare digits. */
+  readonly unrounded: readonly number[];
+  /** Title of the row to look at first where this one needs another look. */
+  readonly root: string;
+}

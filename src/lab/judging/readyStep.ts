@@ -1,0 +1,75 @@
+import type { CellValue } from '../../measurement/cellValue.ts';
+import type { CalculatedStep } from '../activity.ts';
+import { filled } from '../feedbackText.ts';
+import { takesLessonFigures } from '../lessonFigures.ts';
+import type { PreparedStep } from '../preparedStep.ts';
+import { prepareStep } from '../prepareStep.ts';
+import type { NumberName } from '../quantities/quantityEntry.ts';
+import { quantities } from '../quantities.ts';
+import { badGiven, badSetting, remarks } from '../texts/feedback.ts';
+import { isSound } from './isSound.ts';
+import type { JudgedRow } from './judgedRow.ts';
+import type { Surroundings } from './surroundings.ts';
+
+/** A calculated step of a team, as far as it can be worked out. */
+export interface ReadyStep {
+  /** What to say of a given or a setting that cannot be used; empty where all can. */
+  readonly bad: string;
+  /** Undefined where something bad stands in the way. */
+  readonly ready: PreparedStep | undefined;
+  /** Rows whose entries it takes. */
+  readonly from: readonly JudgedRow[];
+  /** What to say of the row that it waits for; empty where it waits for none. */
+  readonly waitsFor: string;
+}
+
+/** A calculated step with the team's own numbers in place: its givens, and its entries in the rows that the step names. */
+export function readyStep(step: CalculatedStep, { settings, givens, stepOf, rowOf }: Surroundings): ReadyStep {
+  const quantity = quantities[step.quantity];
+  const cells: Record<string, CellValue> = {};
+  const names: Record<string, string> = {};
+  const numbers: Partial<Record<NumberName, number>> = {};
+  const from: JudgedRow[] = [];
+  let waitsFor = '';
+  for (const { name } of quantity.takes) {
+    const source = step.takes[name];
+    if (!source) continue;
+    if ('given' in source) {
+      cells[name] = givens[source.given];
+      names[name] = source.given;
+      continue;
+    }
+    const row = rowOf(source.entryOf);
+    const title = stepOf(source.entryOf)?.title ?? source.entryOf;
+    names[name] = title;
+    if (row?.value === undefined) waitsFor ||= filled(remarks.needsRow, { row: row?.root || title });
+    else from.push(row);
+    // A number that is still to come is held open by one that spoils nothing else.
+    numbers[name as NumberName] = row?.value ?? Number.NaN;
+  }
+  const figuresRead = takesLessonFigures(quantity);
+  const weightsRead = 'formula' in cells && !('ion' in cells);
+  const badName = [...(figuresRead ? ['figures'] : []), ...(weightsRead ? ['atomic-weight decimals'] : [])].find(
+    (name) => settings.bad.includes(name),
+  );
+  const prepareWith = (fromEntries: typeof numbers) =>
+    prepareStep(quantity, cells, {
+      ...(figuresRead ? { figures: settings.figures } : {}),
+      decimals: settings.decimals,
+      decimalMark: settings.decimalMark,
+      numbers: fromEntries,
+      names,
+    });
+  let result = prepareWith(numbers);
+  const [first] = from;
+  if (!result.ok && first) {
+    // Fine without the team's own entries: then it is one of those that cannot be, such as more stock than flask.
+    const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
+    if (open.ok) {
+      result = open;
+      waitsFor ||= filled(remarks.lookFirst, { row: (from.find((row) => !isSound(row)) ?? first).root });
+    }
+  }
+  const bad = result.ok ? (badName === undefined ? '' : badSetting(badName)) : badGiven(result.error.argument);
+  return { bad, ready: result.ok ? result.value : undefined, from, waitsFor };
+}

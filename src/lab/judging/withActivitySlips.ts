@@ -1,0 +1,38 @@
+import type { CalculatedStep } from '../activity.ts';
+import { activitySlips } from '../activitySlips.ts';
+import type { Judgement } from '../judgeEntry.ts';
+import type { PreparedStep } from '../preparedStep.ts';
+import type { ReadEntry } from '../readEntry.ts';
+import { readyStep } from './readyStep.ts';
+import type { Surroundings } from './surroundings.ts';
+
+interface JudgedStep {
+  readonly judgement: Judgement;
+  readonly step: CalculatedStep;
+  readonly ready: PreparedStep;
+  readonly entry: ReadEntry;
+}
+
+/** Adds what a slip beside the quantity itself explains; a misplaced point is named only where nothing else does. */
+export function withActivitySlips({ judgement, step, ready, entry }: JudgedStep, around: Surroundings): Judgement {
+  if (judgement.status !== 'close' && judgement.status !== 'not yet') return judgement;
+  const isOpen =
+    judgement.status === 'close'
+      ? judgement.because === 'rounding' || judgement.because === 'cut off'
+      : judgement.question === undefined || judgement.question === 'one figure';
+  if (!isOpen || entry.kind !== 'number') return judgement;
+  const more = activitySlips(step, {
+    activity: around.activity,
+    stepOf: around.stepOf,
+    readyOf: (other) => readyStep(other, around).ready,
+    givens: around.givens,
+    decimalMark: around.settings.decimalMark,
+    ready,
+    entry: entry.entry,
+  });
+  if (more.length === 0) return judgement;
+  if (judgement.status === 'close') {
+    return more.includes('planned-for-made') ? { ...judgement, because: 'planned for made' } : judgement;
+  }
+  return { status: 'not yet', slips: [...judgement.slips.filter((id) => id !== 'power-of-ten'), ...more] };
+}
