@@ -2,6 +2,7 @@ import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import type { CellValue } from './cellValue.ts';
 import { type DecimalReading, decimalReadings } from './decimalReadings.ts';
+import { restAfter } from './restAfter.ts';
 import { type ScannedNumber, scanNumber } from './scanNumber.ts';
 import { shiftedDecimal } from './shiftedDecimal.ts';
 import type { TypedNumber } from './typedNumber.ts';
@@ -30,7 +31,7 @@ export function readNumber(cell: CellValue, argument: string, options: NumberOpt
   const text = typeof cell === 'number' ? String(cell) : cell;
   if (typeof text !== 'string' || text.length > longestNumber) return notANumber(cell, argument);
   const scanned = scanNumber(text);
-  if (scanned === undefined || text.slice(scanned.end).trim() !== '') return notANumber(cell, argument);
+  if (scanned === undefined || restAfter(text, scanned) !== '') return notANumber(cell, argument);
   if (typeof cell === 'string') return numberFromScan(scanned, { cell, argument, options });
   const number = numberFromScan(scanned, { cell: text, argument, options: {} });
   return number.ok ? success({ ...number.value, isText: false }) : number;

@@ -2,6 +2,7 @@ import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import type { CellValue } from './cellValue.ts';
 import { type NumberOptions, numberFromScan, readNumber } from './readNumber.ts';
+import { restAfter } from './restAfter.ts';
 import { scanNumber } from './scanNumber.ts';
 import type { TypedNumber } from './typedNumber.ts';
 import { type QuantityKind, unitNamed, unitsOfKind } from './unit.ts';
@@ -63,7 +64,7 @@ export function readQuantity(
   if (typeof cell !== 'string' || cell.length > longestQuantity) return refused();
   const scanned = scanNumber(cell);
   if (scanned === undefined) return refused();
-  const unitTyped = cell.slice(scanned.end).trim();
+  const unitTyped = restAfter(cell, scanned);
   const unit = unitNamed(unitTyped);
   // The units differ by powers of ten, so the unit's power joins the one that was typed.
   const inDefaultUnit = { ...scanned, exponent: scanned.exponent + (unit?.power ?? 0) };
