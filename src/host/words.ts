@@ -182,6 +182,8 @@ export const hostWords = {
       advice: 'A first name or initials are enough.',
     }),
     twice: { expected: 'a different name for each person', advice: 'Add a letter to one of the two.' },
+    sameTwice: (name: string) => `“${name}” twice`,
+    namesIn: (team: string) => `the names in ${team}`,
   },
   teamUnknown: {
     expected: 'a team of this class',

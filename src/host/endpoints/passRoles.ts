@@ -9,7 +9,7 @@ import { classSheet } from '../classSheet.ts';
 import { dayOf } from '../dayOf.ts';
 import { done } from '../outcome.ts';
 import { openSpreadsheet } from '../spreadsheet.ts';
-import { memberCellOf, writeMembers } from '../teamCells.ts';
+import { writeMembers } from '../writeMembers.ts';
 
 /** Passes the roles on in every team of a class whose roles are of another day; pressed twice it changes nothing more. */
 export function passRoles(className: unknown): Outcome<{ readonly passed: number }> {
@@ -23,7 +23,7 @@ export function passRoles(className: unknown): Outcome<{ readonly passed: number
     if (before.members.length === 0 || before.day === day) continue;
     const { members } = membersOn(before, day);
     const text = membersText(shareRoles({ before, members, day, passOn: true }));
-    writeMembers(memberCellOf(found.value, headingRow), text);
+    writeMembers(found.value, { headingRow, text });
     passed += 1;
   }
   return done({ passed });

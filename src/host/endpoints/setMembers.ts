@@ -7,8 +7,9 @@ import { dayOf } from '../dayOf.ts';
 import { membersView } from '../membersView.ts';
 import { done, problem } from '../outcome.ts';
 import { openSpreadsheet } from '../spreadsheet.ts';
-import { memberCell, writeMembers } from '../teamCells.ts';
+import { teamBlock } from '../teamBlock.ts';
 import { hostWords } from '../words.ts';
+import { writeMembers } from '../writeMembers.ts';
 
 const longestName = 40;
 const mostMembers = 8;
@@ -23,19 +24,20 @@ export function setMembers(className: unknown, key: unknown, wish: unknown): Out
   const read = readWish(wish);
   if (read === undefined) return problem({ ...say.shape, received: typeof wish });
   const spreadsheet = openSpreadsheet();
-  const found = memberCell({ spreadsheet, className, key });
+  const found = teamBlock({ spreadsheet, className, key });
   if (!found.ok) return found;
-  const { who } = found.value;
+  const { sheet, block } = found.value;
+  const { who, headingRow } = block;
   if (who !== read.base) return problem(say.changed, 'names');
 
   const names = readMembers(read.names).members.map(({ name }) => name);
-  const where = `the names in ${found.value.team}`;
+  const where = say.namesIn(block.team);
   if (names.length > mostMembers)
     return problem({ ...say.tooMany(mostMembers), where, received: String(names.length) }, 'names');
   const long = names.find((name) => name.length > longestName);
   if (long !== undefined) return problem({ ...say.long(longestName), where, received: `“${long}”` }, 'names');
   const twice = names.find((name, index) => names.indexOf(name) < index);
-  if (twice !== undefined) return problem({ ...say.twice, where, received: `“${twice}” twice` }, 'names');
+  if (twice !== undefined) return problem({ ...say.twice, where, received: say.sameTwice(twice) }, 'names');
 
   const day = dayOf(spreadsheet, Date.now());
   const before = readMembers(who);
@@ -46,7 +48,7 @@ export function setMembers(className: unknown, key: unknown, wish: unknown): Out
     passOn: before.day !== '' && before.day !== day,
   });
   const text = membersText(team);
-  writeMembers(found.value.cell, text === '' ? membersTexts.heading : text);
+  writeMembers(sheet, { headingRow, text: text === '' ? membersTexts.heading : text });
   return done(membersView(text, day));
 }
 
