@@ -1,5 +1,3 @@
-import type { Formula } from './formula.ts';
-import { readFormula } from './readFormula.ts';
 import { densityList } from './strengths.generated.ts';
 
 /** One line of a table of densities at 20 °C: mass percent and g/mL. */
@@ -37,19 +35,3 @@ export const densityFormulas = (): readonly string[] =>
     .trim()
     .split('\n')
     .map((line) => line.split(' ')[0] ?? '');
-
-const atomsOf = ({ atoms }: Formula): string =>
-  atoms
-    .map(({ element, count }) => `${element}${count}`)
-    .sort()
-    .join(' ');
-
-/** As the table writes a formula, by the atoms in it; undefined for a hydrate and for what it does not have. */
-export function listedFormula(formula: Formula): string | undefined {
-  if (formula.hydrate) return undefined;
-  const wanted = atomsOf(formula);
-  return densityFormulas().find((written) => {
-    const read = readFormula(written);
-    return read.ok && atomsOf(read.value) === wanted;
-  });
-}

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../scripts/generate/csv.ts';
 import { density } from '../../src/chemistry/density.ts';
-import { densityFormulas, densityLines, listedFormula } from '../../src/chemistry/densityLines.ts';
+import { densityFormulas, densityLines } from '../../src/chemistry/densityLines.ts';
 import { densityOfMolarity } from '../../src/chemistry/densityOfMolarity.ts';
+import { listedFormula } from '../../src/chemistry/listedFormula.ts';
 import { massPercentOfDensity } from '../../src/chemistry/massPercentOfDensity.ts';
 import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';

@@ -1,9 +1,10 @@
 import { waterAt20 } from '../../chemistry/densityLines.ts';
 import type { Shelf } from '../setup.ts';
 import { demandTexts } from '../texts/numbers.ts';
+import { densityOnLine } from './densityOnLine.ts';
 import { isSame, type LessonNumbers, portionOf, type Substance } from './lessonNumbers.ts';
+import { liesBetween } from './liesBetween.ts';
 import type { Portion } from './portions.ts';
-import { densityOnLine, liesBetween } from './tableLines.ts';
 
 /** What the shelf, the balance and the substance ask of a team's numbers. */
 export type Demand =

@@ -1,4 +1,4 @@
-import type { LinePair } from './tableLines.ts';
+import type { LinePair } from './linePair.ts';
 
 /** The numbers of one team that the shelf has a say in: mol/L, mL and, for a portion, mL by pipette. */
 export interface LessonNumbers {

@@ -1,5 +1,5 @@
 import type { Activity } from '../activity.ts';
-import type { LinePair } from './tableLines.ts';
+import type { LinePair } from './linePair.ts';
 
 /** Decimals that tables of densities have. */
 const densityDecimals = 4;

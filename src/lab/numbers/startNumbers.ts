@@ -1,8 +1,8 @@
-import { type DensityLine, densityFormulas, densityLines, listedFormula } from '../../chemistry/densityLines.ts';
+import { type DensityLine, densityFormulas } from '../../chemistry/densityLines.ts';
 import type { Formula } from '../../chemistry/formula.ts';
+import { listedFormula } from '../../chemistry/listedFormula.ts';
 import { molarMass } from '../../chemistry/molarMass.ts';
 import { readFormula } from '../../chemistry/readFormula.ts';
-import { notALine } from '../../chemistry/straightLine.ts';
 import { quoted } from '../../errors/quoted.ts';
 import { failure, type Result, success } from '../../errors/result.ts';
 import { isBlank } from '../../measurement/cellValue.ts';
@@ -12,10 +12,9 @@ import { concentratedReagents } from '../concentratedReagents.ts';
 import { ionCounts } from '../ionCounts.ts';
 import type { Setup } from '../setup.ts';
 import { solubleMolarity } from '../solutes.ts';
-import { demandTexts, numbersRemarks, startTexts } from '../texts/numbers.ts';
+import { numbersRemarks, startTexts } from '../texts/numbers.ts';
 import type { LessonNumbers, Substance } from './lessonNumbers.ts';
-import { lineTexts } from './lineTexts.ts';
-import { straightLineOf, tableLines } from './tableLines.ts';
+import { readTableLines } from './readTableLines.ts';
 
 /** The numbers that a teacher starts from, read. */
 export interface StartNumbers {
@@ -117,66 +116,6 @@ function unfitSubstance(
 }
 
 /**
- * The two lines of a table of densities, as typed; where all four values are blank those of our own table are filled in.
- * Fails with `numbers-start` where some are blank, with `numbers-shelf` where the table ends below the molarity, or as
- * `notALine` does.
- */
-function readLines(
-  { numbers: { density } }: Activity,
-  {
-    typed,
-    formula,
-    molarMass: mass,
-  }: {
-    readonly typed: StartNumbers['typed'];
-    readonly formula: Formula;
-    readonly molarMass: number;
-  },
-): Result<{ readonly filled: StartNumbers['typed']; readonly table: StartNumbers['table'] }> {
-  if (density === undefined) return success({ filled: {}, table: undefined });
-  const names = [density.lighterPercent, density.lighterDensity, density.heavierPercent, density.heavierDensity];
-  const blank = names.filter((name) => typed[name] === undefined);
-  const value = (name: string): number => typed[name]?.value ?? Number.NaN;
-  if (blank.length === 0) {
-    const error = notALine(
-      straightLineOf({
-        lighterPercent: value(density.lighterPercent),
-        lighterDensity: value(density.lighterDensity),
-        heavierPercent: value(density.heavierPercent),
-        heavierDensity: value(density.heavierDensity),
-      }),
-    );
-    return error
-      ? failure({ ...error, argument: error.argument.replace('_', ' ') })
-      : success({ filled: {}, table: undefined });
-  }
-  if (blank.length < names.length) {
-    return failure({ code: 'numbers-start', argument: blank[0] ?? '', ...startTexts.linesTogether });
-  }
-  const table = densityLines(listedFormula(formula) ?? '');
-  const molarity = value(density.molarity);
-  const pair = table && tableLines(table, { molarMass: mass, molarity });
-  if (!pair) {
-    const found = demandTexts.withinTable({ molarity, formula: formula.text });
-    return failure({ code: 'numbers-shelf', argument: density.molarity, ...found });
-  }
-  const filled: Record<string, TypedQuantity> = {};
-  for (const [name, text] of Object.entries(lineTexts(density, pair))) {
-    const read = readQuantity(
-      text,
-      name === density.lighterPercent || name === density.heavierPercent ? 'percent' : 'density',
-      name,
-      {
-        decimalMark: 'point',
-      },
-    );
-    if (!read.ok) return read;
-    filled[name] = read.value;
-  }
-  return success({ filled, table });
-}
-
-/**
  * Reads what a plan starts from. Fails with `numbers-start` for a blank, `numbers-solute` for a substance that the lesson
  * cannot be done with, or as reading the number, the formula or the ion does; `argument` is the given's name.
  */
@@ -220,7 +159,7 @@ export function readStartNumbers(activity: Activity, setup: Setup): Result<Start
       return failure({ ...counts.error, argument: numbers.ion });
     }
   }
-  const lines = readLines(activity, { typed, formula: formula.value, molarMass: mass.value });
+  const lines = readTableLines(activity, { typed, formula: formula.value, molarMass: mass.value });
   if (!lines.ok) return lines;
   const values = Object.fromEntries(
     Object.entries({ ...typed, ...lines.value.filled }).map(([name, { value }]) => [name, value]),

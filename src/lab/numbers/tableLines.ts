@@ -1,38 +1,7 @@
 import type { DensityLine } from '../../chemistry/densityLines.ts';
-import { densityOfMolarity } from '../../chemistry/densityOfMolarity.ts';
-import type { StraightLine } from '../../chemistry/straightLine.ts';
-import { gramsPerMillilitre, gramsPerMole, molesPerLitre, percent } from '../../measurement/quantity.ts';
-
-/** Two lines of a table with the values of the givens as they are read. */
-export interface LinePair {
-  readonly lighterPercent: number;
-  readonly lighterDensity: number;
-  readonly heavierPercent: number;
-  readonly heavierDensity: number;
-}
-
-/** The pair as chemistry takes it. */
-export const straightLineOf = (pair: LinePair): StraightLine => ({
-  lighterPercent: percent(pair.lighterPercent),
-  lighterDensity: gramsPerMillilitre(pair.lighterDensity),
-  heavierPercent: percent(pair.heavierPercent),
-  heavierDensity: gramsPerMillilitre(pair.heavierDensity),
-});
-
-export interface Label {
-  readonly molarMass: number;
-  readonly molarity: number;
-}
-
-/** g/mL of a solution of the label's molarity, on the line through a pair; undefined where there is none. */
-export function densityOnLine(pair: LinePair, { molarMass, molarity }: Label): number | undefined {
-  const found = densityOfMolarity({
-    ...straightLineOf(pair),
-    molarMass: gramsPerMole(molarMass),
-    molarity: molesPerLitre(molarity),
-  });
-  return found.ok ? found.value : undefined;
-}
+import { densityOnLine, type Label } from './densityOnLine.ts';
+import { liesBetween } from './liesBetween.ts';
+import type { LinePair } from './linePair.ts';
 
 const pairOf = (one: DensityLine, other: DensityLine): LinePair => {
   // Of most solutes the stronger solution is the heavier; of ammonia it is the lighter.
@@ -44,9 +13,6 @@ const pairOf = (one: DensityLine, other: DensityLine): LinePair => {
     heavierDensity: heavier.density,
   };
 };
-
-export const liesBetween = (density: number, { lighterDensity, heavierDensity }: LinePair): boolean =>
-  density >= Math.min(lighterDensity, heavierDensity) && density <= Math.max(lighterDensity, heavierDensity);
 
 /**
  * Share of the density by which a careful team's own may be off: what a pipette of class B, a balance of 0.01 g and the
