@@ -1,4 +1,4 @@
-import type { Pictogram } from '../chemistry/pictogramsOf.ts';
+import type { Pictogram } from '../chemistry/pictogramNamed.ts';
 import type { PeriodPlan } from '../lab/periodPlan.ts';
 import type { PollAnswer } from '../lab/poll/pollAnswer.ts';
 import type { Label } from '../lab/preparation/labels.ts';

@@ -1,4 +1,5 @@
-import { type Sheet, type Spreadsheet, sheetProtections } from './spreadsheet.ts';
+import { isUntouched } from './isUntouched.ts';
+import type { Sheet, Spreadsheet } from './spreadsheet.ts';
 
 /**
  * The one sheet of a file in which nobody has done anything yet, or undefined. It is told by what is in it and not by its
@@ -8,28 +9,4 @@ export function emptyFirstSheet(spreadsheet: Spreadsheet): Sheet | undefined {
   const [sheet, ...others] = spreadsheet.getSheets();
   const isAlone = sheet !== undefined && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
   return isAlone && isUntouched(sheet) ? sheet : undefined;
-}
-
-/** Nothing typed, noted, drawn, coloured or agreed on in any cell. */
-export function isUntouched(sheet: Sheet): boolean {
-  if (sheet.getLastRow() > 0 || sheet.getLastColumn() > 0) return false;
-  const isBusy =
-    sheet.getFormUrl() !== null ||
-    sheet.getCharts().length > 0 ||
-    sheet.getImages().length > 0 ||
-    sheet.getDrawings().length > 0 ||
-    sheet.getConditionalFormatRules().length > 0 ||
-    sheetProtections(sheet).length > 0 ||
-    sheet.getDeveloperMetadata().length > 0 ||
-    sheet.getFrozenRows() > 0 ||
-    sheet.getFrozenColumns() > 0;
-  if (isBusy) return false;
-  const whole = sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns());
-  const all = <T>(cells: readonly (readonly T[])[], isPlain: (cell: T) => boolean) =>
-    cells.every((row) => row.every(isPlain));
-  return (
-    all(whole.getNotes(), (note) => note === '') &&
-    all(whole.getDataValidations(), (rule) => rule === null) &&
-    all(whole.getBackgrounds(), (color) => color.toLowerCase() === '#ffffff')
-  );
 }

@@ -1,7 +1,7 @@
 import { prepareCells } from '../workbook/layout.ts';
 import type { PlanReading } from '../workbook/readLesson.ts';
 import { ownSheets, sheetInUse } from './ownSheets.ts';
-import { type Sheet, type Spreadsheet, settle } from './spreadsheet.ts';
+import { type Spreadsheet, settle } from './spreadsheet.ts';
 import { writeTexts } from './writeTexts.ts';
 
 /**
@@ -28,10 +28,4 @@ export function notePreparedPlan({
   const note = same ? joined : '';
   const cell = sheet.getRange(planThen.row, planThen.column);
   if (cell.getValue() !== note) writeTexts(cell, [[note]]);
-}
-
-/** Does the list say that the Plan is another by now? */
-export function isPrepareOutOfDate(sheet: Sheet): boolean {
-  const { freshness } = prepareCells;
-  return String(sheet.getRange(freshness.row, freshness.column).getValue()).startsWith('⚠');
 }

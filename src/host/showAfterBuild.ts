@@ -1,5 +1,5 @@
 import type { BuildMemo } from './buildMemo.ts';
-import { isUntouched } from './emptyFirstSheet.ts';
+import { isUntouched } from './isUntouched.ts';
 import { ownSheets } from './ownSheets.ts';
 import type { Spreadsheet } from './spreadsheet.ts';
 

@@ -1,6 +1,7 @@
 import type { Cautions } from '../chemistry/cautions.ts';
-import { cautionsAt, percentOf, type Strength } from '../chemistry/cautionsAt.ts';
+import { cautionsAt } from '../chemistry/cautionsAt.ts';
 import type { Formula } from '../chemistry/formula.ts';
+import { type Strength, strengthPercent } from '../chemistry/strengthPercent.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { molesPerLitre, type Percent, percent } from '../measurement/quantity.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
@@ -41,7 +42,7 @@ export function handledForms({ substance, formula, givens, decimalMark }: Handli
   };
   const formOf = (strength: Strength, words: string): HandledForm => ({
     words,
-    massPercent: percentOf(formula, strength),
+    massPercent: strengthPercent(formula, strength),
     cautions: cautionsAt(formula, strength),
   });
   const forms: HandledForm[] = [];

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../scripts/generate/csv.ts';
 import { codeTexts } from '../../src/chemistry/cautionTexts.ts';
-import { pictogramNamed, pictogramsOf } from '../../src/chemistry/pictogramsOf.ts';
+import { pictogramNamed } from '../../src/chemistry/pictogramNamed.ts';
+import { pictogramsOf } from '../../src/chemistry/pictogramsOf.ts';
 
 /*
  * CLP Annex I, label elements, from memory; precedence: CLP Article 26(1) (b) to (d), read in a public transcription, and

@@ -1,6 +1,6 @@
 import type { Cautions } from '../../chemistry/cautions.ts';
 import { cautionsAt } from '../../chemistry/cautionsAt.ts';
-import { type Pictogram, pictogramNamed } from '../../chemistry/pictogramsOf.ts';
+import { type Pictogram, pictogramNamed } from '../../chemistry/pictogramNamed.ts';
 import type { Formula } from '../../chemistry/readFormula.ts';
 import { decimalText } from '../decimalText.ts';
 import { listedSolutes } from '../solutes.ts';

@@ -1,4 +1,4 @@
-import { type Pictogram, pictogramNamed } from '../../chemistry/pictogramsOf.ts';
+import { type Pictogram, pictogramNamed } from '../../chemistry/pictogramNamed.ts';
 import { decimalText } from '../decimalText.ts';
 import { preparationTexts as words } from '../texts/preparation.ts';
 import type { CautionBlock } from './cautionBlocks.ts';

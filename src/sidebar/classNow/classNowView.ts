@@ -4,7 +4,7 @@ import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
 import { focusHeading, viewHeading } from '../page/heading.ts';
-import { makeLookAgain } from '../page/lookAgain.ts';
+import { makeLookAgain } from '../page/makeLookAgain.ts';
 import { problemNotice } from '../page/notice.ts';
 import type { Page } from '../page/page.ts';
 import { tube } from '../page/tube.ts';

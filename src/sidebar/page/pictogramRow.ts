@@ -1,4 +1,4 @@
-import type { Pictogram } from '../../chemistry/pictogramsOf.ts';
+import type { Pictogram } from '../../chemistry/pictogramNamed.ts';
 import { drawPictogram } from './drawPictogram.ts';
 import { element } from './element.ts';
 

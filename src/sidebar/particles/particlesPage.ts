@@ -7,7 +7,8 @@ import type { OpenedPage } from '../pages/openedPage.ts';
 import { texts } from '../texts.ts';
 import { pictureAsked } from './aboutPicture.ts';
 import { pictureOf } from './pictureOf.ts';
-import { stepChoice, stepsOf } from './stepChoice.ts';
+import { stepChoice } from './stepChoice.ts';
+import { stepsOf } from './stepsOf.ts';
 
 /** The picture of particles to project; `about` says whose and of which dilution, see `aboutPicture`. */
 export function particlesPage(about: string): OpenedPage {

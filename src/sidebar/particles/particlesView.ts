@@ -9,7 +9,8 @@ import { waiting } from '../page/waiting.ts';
 import { texts } from '../texts.ts';
 import { aboutPicture } from './aboutPicture.ts';
 import { pictureOf } from './pictureOf.ts';
-import { stepChoice, stepsOf } from './stepChoice.ts';
+import { stepChoice } from './stepChoice.ts';
+import { stepsOf } from './stepsOf.ts';
 
 /** Particles before and after: of one team's own numbers, or of those that the plan starts from. */
 export function particlesView(): View {

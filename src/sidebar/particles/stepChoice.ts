@@ -1,14 +1,6 @@
-import { activityById } from '../../lab/activities.ts';
-import { picturedSteps } from '../../lab/particles/picturedSteps.ts';
 import { choice } from '../page/choice.ts';
 import { field } from '../page/field.ts';
 import { texts } from '../texts.ts';
-
-/** How many pictures the activity of a lesson gives; 1 where nobody knows its name. */
-export const stepsOf = (activityId: string): number => {
-  const activity = activityById(activityId);
-  return activity === undefined ? 1 : picturedSteps(activity);
-};
 
 /** Which dilution of a row of flasks is drawn; nothing to choose where there is one. */
 export function stepChoice({
