@@ -3,6 +3,7 @@ import { cautionsAt } from '../chemistry/cautionsAt.ts';
 import type { Formula } from '../chemistry/formula.ts';
 import { type Strength, strengthPercent } from '../chemistry/strengthPercent.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { isBareNumber } from '../measurement/isBareNumber.ts';
 import { molesPerLitre, type Percent, percent } from '../measurement/quantity.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
 import type { Substance } from './activity.ts';
@@ -27,7 +28,7 @@ export interface Handling {
 /** With a unit of its own it is shown as it was typed. */
 const withUnit = (typed: CellValue, unit: string): string => {
   const text = String(typed).trim();
-  return /^[\d.,]+$/.test(text) ? `${text} ${unit}` : text;
+  return isBareNumber(text) ? `${text} ${unit}` : text;
 };
 
 /**

@@ -1,3 +1,4 @@
+import { isBareNumber } from '../measurement/isBareNumber.ts';
 import type { Given, Shown, Step } from './activity.ts';
 
 interface TeamNumbers {
@@ -26,5 +27,6 @@ function following(words: string, name: string, team: TeamNumbers): string {
   const unit = team.givens.find((given) => given.name === name)?.unit ?? '';
   const start = ` ${unit}`;
   if (unit === '' || !words.startsWith(start) || /^[\w/]/.test(words.slice(start.length))) return words;
-  return /^[\d.,\s]*$/.test(typedFor(name, team)) ? words : words.slice(start.length);
+  const typed = typedFor(name, team);
+  return typed === '' || isBareNumber(typed) ? words : words.slice(start.length);
 }

@@ -27,6 +27,7 @@ describe('shownWords', () => {
   });
   it.each([
     ['200', 'in 200 mL of 0.300 mol/L solution'],
+    ['2e2', 'in 2e2 mL of 0.300 mol/L solution'],
     ['0.2 L', 'in 0.2 L of 0.300 mol/L solution'],
     ['200 cm3', 'in 200 cm3 of 0.300 mol/L solution'],
   ])('says a volume of %s with one unit', (typed, shown) => {

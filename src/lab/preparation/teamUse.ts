@@ -6,6 +6,7 @@ import { soluteMass } from '../../chemistry/soluteMass.ts';
 import { stockVolume } from '../../chemistry/stockVolume.ts';
 import { failure, type Result, success } from '../../errors/result.ts';
 import { isBlank } from '../../measurement/cellValue.ts';
+import { isBareNumber } from '../../measurement/isBareNumber.ts';
 import {
   type Grams,
   type GramsPerMillilitre,
@@ -112,7 +113,7 @@ export function teamUse(
   const portion = (molarity: MolesPerLitre, volume: Millilitres, given?: string): Portion => {
     const cell = (given === undefined ? '' : (team.givens[given] ?? '')).trim();
     // With a unit of its own it is shown as it was read.
-    return { formula: formula.value, molarity, volume, ...(/^[\d.,]+$/.test(cell) ? { typed: cell } : {}) };
+    return { formula: formula.value, molarity, volume, ...(isBareNumber(cell) ? { typed: cell } : {}) };
   };
   const { solid, dilution, reagent, serial, residue, density } = numbers;
 
