@@ -1,5 +1,6 @@
 import type { Activity } from '../activity.ts';
 import { commonGivens } from './commonGivens.ts';
+import { labelErrorStep } from './labelErrorStep.ts';
 import { calculated, cautionsRead, chosen, measured, ordered, told } from './sharedSteps.ts';
 import { molarMassStep } from './solidSteps.ts';
 
@@ -119,16 +120,7 @@ export const measuredDensity = (): Activity => ({
       },
       buildsOn: { 'molar mass': 'molar mass' },
     }),
-    calculated({
-      id: 'percent error',
-      title: 'Percent error',
-      unit: '%',
-      shown: ['How far your molarity is from the label’s ', { given: 'molarity' }, ' mol/L.'],
-      period: 1,
-      quantity: 'percent error',
-      takes: { measured: { entryOf: 'molarity found' }, accepted: { given: 'molarity' } },
-      buildsOn: {},
-    }),
+    labelErrorStep(),
     chosen({ id: 'particles', title: 'What the particles do', question: 'portion strength', period: 1 }),
     told({
       id: 'in your words',
