@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cautions } from '../../src/chemistry/cautions.ts';
-import { cautionsAt, percentOf, type Strength } from '../../src/chemistry/cautionsAt.ts';
+import { cautionsAt } from '../../src/chemistry/cautionsAt.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
+import { type Strength, strengthPercent } from '../../src/chemistry/strengthPercent.ts';
 import { molesPerLitre, percent } from '../../src/measurement/quantity.ts';
 import { succeeded } from './succeeded.ts';
 
@@ -29,7 +30,7 @@ describe('cautionsAt', () => {
     expect(cautionsAt(formula(text), strength)).toEqual(succeeded(cautions(formula(text))));
   });
   it('stay those of the bottle where an element has no atomic weight to tell a strength by', () => {
-    expect(percentOf(formula('Tc'), { molarity: molesPerLitre(1) })).toBeUndefined();
+    expect(strengthPercent(formula('Tc'), { molarity: molesPerLitre(1) })).toBeUndefined();
     expect(cautionsAt(formula('Tc'), { molarity: molesPerLitre(1) }).listing).toBe('unlisted');
   });
 });
