@@ -1,3 +1,4 @@
+import type { Asked } from './asked.ts';
 import { molarMassSpan } from './molarMassSpan.ts';
 import { tenTo } from './place.ts';
 import type { PreparedStep } from './preparedStep.ts';
@@ -25,12 +26,21 @@ const tellsApart = (span: Span, tolerance: Tolerance): boolean => {
   return span.high < accepted.low - slack || span.low > accepted.high + slack;
 };
 
-/** Whether an entry is what a slip gives, to half a unit of its last figure, where that can be told from the target. */
+/** A value with the figures of everyday work is compared to those: more are asked only where the target needs them. */
+const usualFigures = 3;
+const askedOfSlip = (asked: Asked): Asked =>
+  'decimals' in asked ? asked : { figures: Math.min(asked.figures, usualFigures) };
+
+/**
+ * Whether an entry is what a slip gives, to half a unit of its last figure, where that can be told from the target. A 0
+ * is only a slip that gives just that.
+ */
 export const fitsSlip = (
   span: Span,
   { entry, tolerance }: { readonly entry: TypedEntry; readonly tolerance: Tolerance },
 ): boolean =>
-  tellsApart(span, tolerance) && isWithin(entry.value, span, lastFigureFilledUp(entry, tolerance.asked) / 2);
+  tellsApart(span, tolerance) &&
+  isWithin(entry.value, span, entry.value === 0 ? 0 : lastFigureFilledUp(entry, askedOfSlip(tolerance.asked)) / 2);
 
 function isPowerOfTen(entry: TypedEntry, { span, asked }: Tolerance): boolean {
   if (entry.value === 0 || span.middle === 0) return false;
@@ -50,7 +60,7 @@ function isPowerOfTen(entry: TypedEntry, { span, asked }: Tolerance): boolean {
  * nothing else explains the entry. The entry itself is known not to agree with the target.
  */
 export function slipsFound(step: PreparedStep, entry: TypedEntry, tolerance: Tolerance): SlipId[] {
-  if (tolerance.span.middle === 0 || entry.value === 0) return [];
+  if (tolerance.span.middle === 0) return [];
   const found = step.quantity.slips
     .filter((slip) => slipSpans(step, slip).some((span) => fitsSlip(span, { entry, tolerance })))
     .map(({ id }) => id);

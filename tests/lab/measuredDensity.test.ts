@@ -202,6 +202,8 @@ describe('a molarity from a density, by hand', () => {
   });
   it.each([
     ['density', '0.94056', 'ratio-inverted'],
+    ['density', '0.9406', 'ratio-inverted'],
+    ['density', '0.941', 'ratio-inverted'],
     ['density', '1063.2', 'volume-in-litres'],
     ['mass percent', '18.0', 'table-line-taken'],
     ['mass percent', '14.5', 'step-unscaled'],
@@ -210,6 +212,28 @@ describe('a molarity from a density, by hand', () => {
     ['percent error', '98.8', 'ratio-reported'],
   ])('names in %s what %s matches', (id, entry, slip) => {
     expect(rows({ ...right, [id]: entry })[id]).toMatchObject({ status: 'not yet', slips: [slip] });
+  });
+  it('names what a line of 0 % can be taken for, one way at a time', () => {
+    const salt = {
+      formula: 'NaCl',
+      molarity: '0.3',
+      portion: '20',
+      'lighter percent': '0',
+      'lighter density': '0.9982',
+      'heavier percent': '4',
+      'heavier density': '1.0268',
+    };
+    const entries = { 'portion weighed': '20.25', density: '1.0125' };
+    for (const [entry, slip] of [
+      ['0', 'table-line-taken'],
+      ['4', 'table-line-taken'],
+      ['0.500', 'share-reported'],
+    ] as const) {
+      expect(rows({ ...entries, 'mass percent': entry }, salt)['mass percent']).toMatchObject({
+        status: 'not yet',
+        slips: [slip],
+      });
+    }
   });
   it('helps with the team’s own numbers and never with the answer', () => {
     const hint = (stepId: string, level: number) =>

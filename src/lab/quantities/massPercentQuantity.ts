@@ -34,7 +34,8 @@ export const massPercentQuantity: QuantityEntry = {
     { id: 'table-line-taken', value: (n) => [n['lighter percent'], n['heavier percent']] },
     { id: 'middle-of-lines', value: (n) => (n['lighter percent'] + n['heavier percent']) / 2 },
     { id: 'share-mirrored', value: (n) => n['heavier percent'] - share(n) * step(n) },
-    { id: 'step-unscaled', value: (n) => n['lighter percent'] + share(n) },
+    // From a line of 0 % it is the bare share, which has a slip of its own.
+    { id: 'step-unscaled', value: (n) => (n['lighter percent'] === 0 ? [] : n['lighter percent'] + share(n)) },
     { id: 'line-not-added', value: (n) => share(n) * step(n) },
     { id: 'share-reported', value: share },
     { id: 'ratio-inverted', value: (n) => n['lighter percent'] + step(n) / share(n) },
