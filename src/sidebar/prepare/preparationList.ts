@@ -1,5 +1,6 @@
 import type { PreparationView } from '../../host/calls.ts';
 import { decimalText } from '../../lab/decimalText.ts';
+import { preparationTexts } from '../../lab/texts/preparation.ts';
 import { element } from '../page/element.ts';
 import { pictogramRow } from '../page/pictogramRow.ts';
 import { texts } from '../texts.ts';
@@ -34,7 +35,8 @@ const rowList = ({ rows }: Section, mark: 'point' | 'comma'): HTMLElement =>
   );
 
 function amountWords({ amount, withSpare, unit }: Row, mark: 'point' | 'comma'): string {
-  const words = (value: number) => `${decimalText(value, mark)} ${unit}`;
+  const unitOf = (value: number) => (unit === preparationTexts.piece(2) ? preparationTexts.piece(value) : unit);
+  const words = (value: number) => `${decimalText(value, mark)} ${unitOf(value)}`;
   const { needed, spare } = texts.prepare;
   return [
     ...(amount === null ? [] : [withSpare === null ? words(amount) : needed(words(amount))]),
