@@ -107,7 +107,7 @@ export const cautionTexts = {
   notClassified: 'Not classified: below the limits for labels.',
   notClassifiedAsFarAsKnown: 'Not classified by the limits that are known.',
   notClassifiedAsFarAsKnownAdvice: 'That is not the same as harmless: eye protection stays on.',
-  notClassifiedUndiluted: 'Not classified by the source we have.',
+  notClassifiedUndiluted: (confidence: string) => `Not classified by the source we have (${confidence}).`,
   notClassifiedAdvice: 'That is not the same as harmless: eye protection stays on, and ordinary care.',
   notKnown: 'Not known: the figures are from memory and could not be confirmed.',
   notKnownAdvice: 'See the supplier’s safety data sheet; eye protection stays on.',

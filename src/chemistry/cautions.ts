@@ -113,7 +113,7 @@ function undiluted(substance: ListedHazards): Hazards {
       substance.confidence === 'm'
         ? line(cautionTexts.notKnown, cautionTexts.notKnownAdvice)
         : line(
-            `${cautionTexts.notClassifiedUndiluted} (${confidenceTexts[substance.confidence]})`,
+            cautionTexts.notClassifiedUndiluted(confidenceTexts[substance.confidence]),
             cautionTexts.notClassifiedAdvice,
           ),
     ],

@@ -465,7 +465,7 @@ export const texts = {
     reading: 'Looking at the Plan …',
     today: 'Who is here',
     absent: (team: string) => `${team} is absent today`,
-    absentAbout: 'An absent team is left out of whom to talk to first. The mark is for today only.',
+    absentAbout: 'An absent team is left out of “Talk to first”. The mark is for today only.',
     marked: (team: string, absent: boolean) => (absent ? `${team} is marked as absent.` : `${team} is here.`),
     people: {
       summary: (team: string, people: number) => (people === 0 ? `People in ${team}` : `People in ${team}: ${people}`),
@@ -609,7 +609,7 @@ export const texts = {
     title: 'Particles',
     reading: 'Reading the numbers from the Plan …',
     pick: 'Whose numbers',
-    pickHint: 'A team’s picture shows how many times it dilutes: project it once the team has found that.',
+    pickHint: 'A team’s picture shows what it has to find: project it once the team has found that.',
     typical: 'The numbers that the plan starts from',
     numbersOf: (team: string, className: string) => `${team}, ${className}`,
     pickStep: 'Which dilution',
@@ -632,7 +632,7 @@ export const texts = {
     flaskTitle: 'The whole portion, before and after',
     flaskAbout: 'Not equal volumes this time: the same particles, and more room for them.',
     trulyTitle: 'How many there really are',
-    inFlask: (volume: string, counts: string) => `The whole flask of ${volume} mL holds ${counts}.`,
+    inFlask: (volume: string, counts: string) => `All ${volume} mL together hold ${counts}.`,
     sameAsPortion: (inMole: string) =>
       `That is as many as came in with the portion: water brings none and takes none. Worked out with ${inMole} in each mole.`,
     onlySample: (inMole: string) => `The picture can only be a sample of them. Worked out with ${inMole} in each mole.`,

@@ -161,7 +161,7 @@ describe('cautions', () => {
     expect(linesOf(of('XeF2'))).toEqual([[cautionTexts.unlisted, cautionTexts.unlistedAdvice], deferring]);
     expect(of('CaCO3')).toEqual({ ...bare, listing: 'listed', name: 'calcium carbonate' });
     expect(linesOf(of('CaCO3'))).toEqual([
-      ['Not classified by the source we have. (one source, not harmonised)', cautionTexts.notClassifiedAdvice],
+      ['Not classified by the source we have (one source, not harmonised).', cautionTexts.notClassifiedAdvice],
       deferring,
     ]);
     expect(of('C6H12O6')).toEqual({ ...bare, listing: 'listed', name: 'glucose' });

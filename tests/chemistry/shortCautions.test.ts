@@ -61,7 +61,7 @@ describe('shortCautions', () => {
     expect(of('Na2S2O3')).toEqual({
       listing: 'another hydrate',
       signalWord: '',
-      statements: ['Not classified by the source we have. (one source, not harmonised)'],
+      statements: ['Not classified by the source we have (one source, not harmonised).'],
       advice: cautionTexts.notClassifiedAdvice,
       use: '',
       otherForm: cautionTexts.otherHydrate('Na2S2O3·5H2O'),

@@ -75,7 +75,7 @@ export const checkEntryHelp = {
       call: [[['0.31'], ['0.25'], ['']], 0.3, 5],
       gives: [
         ['on target', 'Yes, this fits your numbers.'],
-        ['not yet', 'Not yet. Compare the units, then ask if the size makes sense.'],
+        ['not yet', 'Not yet. Look at each number that goes in and at its unit. Does the size make sense?'],
         ['blank', ''],
       ],
     },

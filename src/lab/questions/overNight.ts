@@ -26,7 +26,7 @@ export const overNight: Question = {
     },
     {
       id: 'solid',
-      text: ['Nowhere: the solid is back on the ground by then.'],
+      text: ['Nowhere: the solid is back at the bottom by then.'],
       reply: 'No water left the flask. What would push the particles out of it?',
     },
   ],

@@ -291,15 +291,15 @@ export const slipTexts = {
     ask: 'Is your density closer to the lighter line or to the heavier?',
   },
   'step-unscaled': {
-    fits: 'the lighter line plus the bare share of the way',
-    ask: 'How long is the whole way, in percent?',
+    fits: 'the percent of the lighter line plus the share of the way',
+    ask: 'How many percent is that share worth?',
   },
   'line-not-added': {
     fits: 'the part of the way from the lighter line',
     ask: 'At what percent does the way begin?',
   },
   'share-reported': {
-    fits: 'the share of the way between the lines',
+    fits: 'only the share of the way between the lines',
     ask: 'How many percent is that share worth, and from where does it count?',
   },
   'planned-for-made': {
@@ -332,7 +332,7 @@ export const remarks = {
   wrongFigures: 'The value is right. Give it to {figures}.',
   follows: 'This step fits the value in “{row}”. Look at that row first.',
   oneFigure: 'Not yet. One figure says too little here. Give the value to {figures}.',
-  notYet: 'Not yet. Compare the units, then ask if the size makes sense.',
+  notYet: 'Not yet. Look at each number that goes in and at its unit. Does the size make sense?',
   signOfError: 'Look at the sign. Is the measured value above or below the accepted one?',
   negative: 'Not yet. Can this value be below zero?',
   unitWanted: 'Look at the unit. This row asks for {unit}. Does yours measure the same thing?',

@@ -31,7 +31,7 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
     setUp: [{ given: 'molarity' }, ' mol/L × ', ...litres, ' = ?'],
   },
   'mass of solute': {
-    idea: 'First find how many moles you need, then what so many moles weigh.',
+    idea: 'First find how many moles you need, then what that many moles weigh.',
     relation: 'mass = moles × molar mass, where moles = molarity × volume in litres.',
     impure: 'Your solid is not pure, so you need more of it.',
     setUp: [
@@ -183,7 +183,7 @@ export const readingHints: Readonly<
   portion: [
     'The balance tells what is really there. A few drops more or less can be seen at once.',
     'Mass of the portion = reading with the solution − reading of the same dry vessel with its lid.',
-    'What would so many mL of water weigh? A portion that is far from that needs another look. Write every figure.',
+    'What would the same volume of water weigh? A portion that is far from that needs another look. Write every figure.',
   ],
   bench: [
     'A reading tells what is in the flask now. The plan tells what should be.',
