@@ -5,7 +5,7 @@ var Labrow = (() => {
   // What is in backticks is source in readable form, compiled when it is first used: the host loads this file at every
   // call of a cell function, and a call needs few of the parts. What others build on comes first.
   const sources = {
-// Part base: errors/result, measurement/finite, measurement/quantity, chemistry/elementTable.generated, chemistry/elements, chemistry/molarMass and 47 more
+// Part base: errors/result, measurement/finite, measurement/quantity, chemistry/elementTable.generated, chemistry/elements, chemistry/molarMass and 48 more
 "base"() {
   return `
 // src/errors/result.ts
@@ -1481,6 +1481,9 @@ function decimalReadings(body, decimalMark) {
   return mark === "," ? [...asThousands, ...asDecimal] : asDecimal;
 }
 
+// src/measurement/restAfter.ts
+var restAfter = (text, { end }) => text.slice(end).replace(/[\\u200b\\u2060]/g, "").trim();
+
 // src/measurement/scanNumber.ts
 var space = /[\\s\\u200b\\u2060]/;
 var digit2 = /[0-9]/;
@@ -1577,7 +1580,7 @@ function readNumber(cell, argument, options = {}) {
   const text = typeof cell === "number" ? String(cell) : cell;
   if (typeof text !== "string" || text.length > longestNumber) return notANumber(cell, argument);
   const scanned = scanNumber(text);
-  if (scanned === void 0 || text.slice(scanned.end).trim() !== "") return notANumber(cell, argument);
+  if (scanned === void 0 || restAfter(text, scanned) !== "") return notANumber(cell, argument);
   if (typeof cell === "string") return numberFromScan(scanned, { cell, argument, options });
   const number = numberFromScan(scanned, { cell: text, argument, options: {} });
   return number.ok ? success({ ...number.value, isText: false }) : number;
@@ -1729,7 +1732,7 @@ function readQuantity(cell, kind, argument, options = {}) {
   if (typeof cell !== "string" || cell.length > longestQuantity) return refused();
   const scanned = scanNumber(cell);
   if (scanned === void 0) return refused();
-  const unitTyped = cell.slice(scanned.end).trim();
+  const unitTyped = restAfter(cell, scanned);
   const unit = unitNamed(unitTyped);
   const inDefaultUnit = { ...scanned, exponent: scanned.exponent + ((_a = unit == null ? void 0 : unit.power) != null ? _a : 0) };
   const number = numberFromScan(inDefaultUnit, { cell, argument, options });
@@ -2126,7 +2129,7 @@ function percentError({ measured, accepted, signed = false }) {
   return finite(percent(signed ? difference : Math.abs(difference)), "measured");
 }
 
-return { success, failure, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elements, elementOf, relativeMass, molarMass, composition, quoted, notAboveZero, belowZero, density, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, atomsOfUnits, isWater, anhydrousAtoms, listedCations, listedAnions, notALine, massPercentOfDensity, isBlank, readFormula, matchIon, notAShare, pureShare, molarity, reagentMolarity, soluteMass, errorText, asCell, computed, readNumber, unitNamed, readQuantity, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, glassware, percentError };
+return { success, failure, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elements, elementOf, relativeMass, molarMass, composition, quoted, notAboveZero, belowZero, density, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, atomsOfUnits, isWater, anhydrousAtoms, listedCations, listedAnions, notALine, massPercentOfDensity, isBlank, readFormula, matchIon, notAShare, pureShare, molarity, reagentMolarity, soluteMass, errorText, asCell, computed, restAfter, scanNumber, readNumber, unitNamed, readQuantity, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, glassware, percentError };
 `;
 },
 // Part chemistry/cautions: chemistry/cautionTexts, chemistry/cautionList.generated, chemistry/listedHazards, chemistry/pictogramsOf
@@ -2218,7 +2221,7 @@ var cautionTexts = {
   notClassified: "Not classified: below the limits for labels.",
   notClassifiedAsFarAsKnown: "Not classified by the limits that are known.",
   notClassifiedAsFarAsKnownAdvice: "That is not the same as harmless: eye protection stays on.",
-  notClassifiedUndiluted: "Not classified by the source we have.",
+  notClassifiedUndiluted: (confidence) => \`Not classified by the source we have (\${confidence}).\`,
   notClassifiedAdvice: "That is not the same as harmless: eye protection stays on, and ordinary care.",
   notKnown: "Not known: the figures are from memory and could not be confirmed.",
   notKnownAdvice: "See the supplier’s safety data sheet; eye protection stays on.",
@@ -2347,24 +2350,6 @@ function listedHazards() {
 }
 
 // src/chemistry/pictogramsOf.ts
-var names = {
-  "01": "exploding bomb",
-  "02": "flame",
-  "03": "flame over circle",
-  "04": "gas cylinder",
-  "05": "corrosion",
-  "06": "skull and crossbones",
-  "07": "exclamation mark",
-  "08": "health hazard",
-  "09": "environment"
-};
-var pictogramNamed = (code2) => {
-  var _a;
-  return {
-    code: code2,
-    name: (_a = names[code2.replace("GHS", "")]) != null ? _a : code2
-  };
-};
 var irritation = ["H315", "H319"];
 var precedence = [
   { where: ["H314", "H318"], drops: irritation },
@@ -2437,7 +2422,7 @@ function undiluted(substance) {
     pictograms: [],
     statements: [
       substance.confidence === "m" ? line(cautionTexts.notKnown, cautionTexts.notKnownAdvice) : line(
-        \`\${cautionTexts.notClassifiedUndiluted} (\${confidenceTexts[substance.confidence]})\`,
+        cautionTexts.notClassifiedUndiluted(confidenceTexts[substance.confidence]),
         cautionTexts.notClassifiedAdvice
       )
     ]
@@ -2556,7 +2541,7 @@ function withCare(statements, { spellings }) {
   return care === "" ? [...statements] : [...statements, line("", care)];
 }
 
-return { adviceTexts, cautionTexts, pictogramNamed, cautions };
+return { adviceTexts, cautionTexts, cautions };
 `;
 },
 // Part CAUTIONS: functions/entries/cautionsEntry
@@ -2939,15 +2924,15 @@ var slipTexts = {
     ask: "Is your density closer to the lighter line or to the heavier?"
   },
   "step-unscaled": {
-    fits: "the lighter line plus the bare share of the way",
-    ask: "How long is the whole way, in percent?"
+    fits: "the percent of the lighter line plus the share of the way",
+    ask: "How many percent is that share worth?"
   },
   "line-not-added": {
     fits: "the part of the way from the lighter line",
     ask: "At what percent does the way begin?"
   },
   "share-reported": {
-    fits: "the share of the way between the lines",
+    fits: "only the share of the way between the lines",
     ask: "How many percent is that share worth, and from where does it count?"
   },
   "planned-for-made": {
@@ -2976,7 +2961,7 @@ var remarks = {
   wrongFigures: "The value is right. Give it to {figures}.",
   follows: "This step fits the value in “{row}”. Look at that row first.",
   oneFigure: "Not yet. One figure says too little here. Give the value to {figures}.",
-  notYet: "Not yet. Compare the units, then ask if the size makes sense.",
+  notYet: "Not yet. Look at each number that goes in and at its unit. Does the size make sense?",
   signOfError: "Look at the sign. Is the measured value above or below the accepted one?",
   negative: "Not yet. Can this value be below zero?",
   unitWanted: "Look at the unit. This row asks for {unit}. Does yours measure the same thing?",
@@ -3269,7 +3254,7 @@ const { anhydrousAtoms, failure, listedAnions, listedCations, quoted, success } 
 
 // src/chemistry/electrolytes.ts
 var strongAcids = ["HCl", "HBr", "HI", "HNO3", "HClO4", "HClO3", "H2SO4"];
-var weakElectrolytes = "CH3COOH HCOOH HF H3PO4 H3PO3 H2CO3 NH3 H2S HNO2 HClO HClO2 HBrO HCN H2SO3 H3BO3 C6H8O7 H2C2O4 C6H5COOH C2H5COOH C3H6O3 C4H6O6 C6H8O6 C6H5OH CH3NH2 C2H5NH2 (CH3)2NH C5H5N N2H4 H2O2S HIO3 C8H6O4 C7H6O3 H2CrO4 HSCN".split(" ");
+var weakElectrolytes = "CH3COOH HCOOH HF H3PO4 H3PO3 H2CO3 NH3 H2S HNO2 HClO HClO2 HBrO HCN H2SO3 H3BO3 C6H8O7 H2C2O4 C6H5COOH C2H5COOH C3H6O3 C4H6O6 C6H8O6 C6H5OH CH3NH2 C2H5NH2 (CH3)2NH C5H5N N2H4 H2O2S HIO3 C8H6O4 C7H6O3 H2CrO4 HSCN FeF3".split(" ");
 var molecularSolutes = "C6H12O6 C12H22O11 CO(NH2)2 H2O2 C2H5OH CH3OH C3H7OH C3H8O3 C2H6O2 (CH3)2CO C6H14O6 C8H10N4O2 C4H8O HCHO CH3CN CS(NH2)2 O2 N2 CO2 C5H10O5 C18H32O16 C6H12O5 H2O".split(" ");
 var solubleHydroxides = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "Ba", "Sr", "NH4"]);
 var always = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "NH4", "H"]);
@@ -3282,11 +3267,20 @@ var except = {
   "Ag F": true,
   "Ag NO2": false,
   "Be SO4": true,
-  "Hg I": false
+  "Hg Br": false,
+  "Hg I": false,
+  "Hg SCN": false,
+  "Sn I": false,
+  "Co NO2": false,
+  "Ag BrO3": false,
+  "Ba BrO3": false,
+  "K IO4": false,
+  "K BF4": false
 };
 var lowWith = {
   halide: /* @__PURE__ */ new Set(["Ag", "Pb", "Cu 1"]),
-  fluoride: /* @__PURE__ */ new Set(["Mg", "Ca", "Sr", "Ba", "Pb", "Al", "Cu", "Fe", "Cr", "Th", "La", "Ce"]),
+  fluoride: /* @__PURE__ */ new Set(["Mg", "Ca", "Sr", "Ba", "Pb", "Al", "Cu", "Fe 2", "Cr", "Th", "La", "Ce"]),
+  iodate: /* @__PURE__ */ new Set(["Ag", "Ba", "Ca", "Cd", "Mn", "Pb", "Sr", "Zn"]),
   sulfate: /* @__PURE__ */ new Set(["Ba", "Sr", "Pb", "Ca", "Ag"])
 };
 var lowAnions = /* @__PURE__ */ new Set([
@@ -3318,11 +3312,11 @@ function isSparinglySoluble({
   if (always.has(cation)) return false;
   if (anion === "S") return !["Mg", "Ca", "Sr", "Ba"].includes(cation);
   if (lowAnions.has(anion)) return true;
-  if (["Cl", "Br", "I", "SCN", "CN"].includes(anion)) {
-    return lowWith.halide.has(cation) || lowWith.halide.has(\`\${cation} \${cationCharge}\`);
-  }
-  if (anion === "F") return lowWith.fluoride.has(cation);
-  if (anion === "SO4") return lowWith.sulfate.has(cation);
+  const isAmong = (cations) => cations.has(cation) || cations.has(\`\${cation} \${cationCharge}\`);
+  if (["Cl", "Br", "I", "SCN", "CN"].includes(anion)) return isAmong(lowWith.halide);
+  if (anion === "F") return isAmong(lowWith.fluoride);
+  if (anion === "IO3") return isAmong(lowWith.iodate);
+  if (anion === "SO4") return isAmong(lowWith.sulfate);
   return false;
 }
 
@@ -3653,7 +3647,9 @@ var tellsApart = (span, tolerance) => {
   const slack = relativeSlack * Math.max(Math.abs(span.high), Math.abs(accepted.high));
   return span.high < accepted.low - slack || span.low > accepted.high + slack;
 };
-var fitsSlip = (span, { entry, tolerance }) => tellsApart(span, tolerance) && isWithin(entry.value, span, lastFigureFilledUp(entry, tolerance.asked) / 2);
+var usualFigures = 3;
+var askedOfSlip = (asked) => "decimals" in asked ? asked : { figures: Math.min(asked.figures, usualFigures) };
+var fitsSlip = (span, { entry, tolerance }) => tellsApart(span, tolerance) && isWithin(entry.value, span, entry.value === 0 ? 0 : lastFigureFilledUp(entry, askedOfSlip(tolerance.asked)) / 2);
 function isPowerOfTen(entry, { span, asked }) {
   if (entry.value === 0 || span.middle === 0) return false;
   const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
@@ -3663,7 +3659,7 @@ function isPowerOfTen(entry, { span, asked }) {
   return Math.sign(entry.value) === Math.sign(span.middle) && isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, moved) / 2);
 }
 function slipsFound(step2, entry, tolerance) {
-  if (tolerance.span.middle === 0 || entry.value === 0) return [];
+  if (tolerance.span.middle === 0) return [];
   const found = step2.quantity.slips.filter((slip) => slipSpans(step2, slip).some((span) => fitsSlip(span, { entry, tolerance }))).map(({ id }) => id);
   if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
   return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
@@ -4084,7 +4080,8 @@ var massPercentQuantity = {
     { id: "table-line-taken", value: (n) => [n["lighter percent"], n["heavier percent"]] },
     { id: "middle-of-lines", value: (n) => (n["lighter percent"] + n["heavier percent"]) / 2 },
     { id: "share-mirrored", value: (n) => n["heavier percent"] - share(n) * step(n) },
-    { id: "step-unscaled", value: (n) => n["lighter percent"] + share(n) },
+    // From a line of 0 % it is the bare share, which has a slip of its own.
+    { id: "step-unscaled", value: (n) => n["lighter percent"] === 0 ? [] : n["lighter percent"] + share(n) },
     { id: "line-not-added", value: (n) => share(n) * step(n) },
     { id: "share-reported", value: share },
     { id: "ratio-inverted", value: (n) => n["lighter percent"] + step(n) / share(n) }
@@ -4420,13 +4417,13 @@ function glasswareTolerance(wanted) {
 return { glasswareFigures, glasswareTolerance };
 `;
 },
-// Part lab/ownHint: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 46 more
+// Part lab/ownHint: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 50 more
 "lab/ownHint"() {
   return `
 const { glasswareFigures } = part("measurement/glasswareTolerance");
 const { cautionTexts, cautions } = part("chemistry/cautions");
 const { plainName } = part("lesson");
-const { anhydrousAtoms, failure, finite, gramsPerMillilitre, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, percent, quoted, readFormula, readQuantity, success } = part("base");
+const { anhydrousAtoms, failure, finite, gramsPerMillilitre, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, success } = part("base");
 
 // src/lab/activities/commonGivens.ts
 var commonGivens = {
@@ -4756,7 +4753,7 @@ var overNight = {
     },
     {
       id: "solid",
-      text: ["Nowhere: the solid is back on the ground by then."],
+      text: ["Nowhere: the solid is back at the bottom by then."],
       reply: "No water left the flask. What would push the particles out of it?"
     }
   ],
@@ -5761,6 +5758,18 @@ var impureSolid = () => fromSolid({
   question: "impure solid"
 });
 
+// src/lab/activities/labelErrorStep.ts
+var labelErrorStep = () => calculated({
+  id: "percent error",
+  title: "Percent error",
+  unit: "%",
+  shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
+  period: 1,
+  quantity: "percent error",
+  takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
+  buildsOn: {}
+});
+
 // src/lab/activities/measuredDensity.ts
 var aim4 = "Weigh a portion of a solution, find its molarity from its density, and compare it with the label.";
 var about = (what, line) => \`\${what} of the \${line} line in a table of densities; left empty, our table at 20 °C fills it in\`;
@@ -5868,16 +5877,7 @@ var measuredDensity = () => ({
       },
       buildsOn: { "molar mass": "molar mass" }
     }),
-    calculated({
-      id: "percent error",
-      title: "Percent error",
-      unit: "%",
-      shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
-      period: 1,
-      quantity: "percent error",
-      takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
-      buildsOn: {}
-    }),
+    labelErrorStep(),
     chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
     told({
       id: "in your words",
@@ -6052,16 +6052,7 @@ var weighedResidue = () => ({
       takes: { formula: { given: "formula" }, mass: { entryOf: "residue weighed" }, volume: { given: "portion" } },
       buildsOn: { "molar mass": "molar mass" }
     }),
-    calculated({
-      id: "percent error",
-      title: "Percent error",
-      unit: "%",
-      shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
-      period: 1,
-      quantity: "percent error",
-      takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
-      buildsOn: {}
-    }),
+    labelErrorStep(),
     chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
     told({
       id: "in your words",
@@ -6145,15 +6136,6 @@ var densityFormulas = () => densityList.trim().split("\\n").map((line) => {
   var _a;
   return (_a = line.split(" ")[0]) != null ? _a : "";
 });
-var atomsOf = ({ atoms }) => atoms.map(({ element, count }) => \`\${element}\${count}\`).sort().join(" ");
-function listedFormula(formula) {
-  if (formula.hydrate) return void 0;
-  const wanted = atomsOf(formula);
-  return densityFormulas().find((written) => {
-    const read = readFormula(written);
-    return read.ok && atomsOf(read.value) === wanted;
-  });
-}
 
 // src/chemistry/solutionStrength.ts
 var withoutWater = (text) => text.replace(/\\s/g, "").replace(/[·.*•][\\d.,½]*H2O$/, "");
@@ -6193,19 +6175,27 @@ function bottleOf(formula) {
   return { massPercent: Number(massPercent), density: Number(density) };
 }
 
-// src/chemistry/cautionsAt.ts
-function percentOf(formula, strength) {
+// src/chemistry/strengthPercent.ts
+function strengthPercent(formula, strength) {
   if (strength === "undiluted") return void 0;
   if ("massPercent" in strength) return strength.massPercent;
   const found = massPercentOf(formula, strength.molarity);
   return found.ok ? found.value : void 0;
 }
+
+// src/chemistry/cautionsAt.ts
 function cautionsAt(formula, strength) {
-  const found = cautions(formula, percentOf(formula, strength));
+  const found = cautions(formula, strengthPercent(formula, strength));
   if (found.ok) return found.value;
   const undiluted = cautions(formula);
   if (!undiluted.ok) throw new Error(\`cautions for \${formula.text}: \${undiluted.error.code}\`);
   return undiluted.value;
+}
+
+// src/measurement/isBareNumber.ts
+function isBareNumber(text) {
+  const scanned = scanNumber(text);
+  return scanned !== void 0 && restAfter(text, scanned) === "";
 }
 
 // src/lab/texts/ticks.ts
@@ -6231,7 +6221,7 @@ var tickHints = [
 // src/lab/handledForms.ts
 var withUnit = (typed, unit) => {
   const text = String(typed).trim();
-  return /^[\\d.,]+$/.test(text) ? \`\${text} \${unit}\` : text;
+  return isBareNumber(text) ? \`\${text} \${unit}\` : text;
 };
 function handledForms({ substance, formula, givens, decimalMark }) {
   const { solid: solid2, massPercent, molarity } = substance;
@@ -6241,7 +6231,7 @@ function handledForms({ substance, formula, givens, decimalMark }) {
   };
   const formOf = (strength, words) => ({
     words,
-    massPercent: percentOf(formula, strength),
+    massPercent: strengthPercent(formula, strength),
     cautions: cautionsAt(formula, strength)
   });
   const forms = [];
@@ -6329,6 +6319,9 @@ function readLessonSettings(table) {
     cells
   };
 }
+
+// src/lab/lessonFigures.ts
+var takesLessonFigures = ({ figures, ownFigures }) => figures !== "decimals" && ownFigures !== true;
 
 // src/lab/defaultSettings.ts
 var defaultSettings = {
@@ -6482,6 +6475,20 @@ function readingTolerance({
   });
 }
 
+// src/lab/unitKind.ts
+var kinds = {
+  g: "mass",
+  mL: "volume",
+  mol: "amount",
+  "mol/L": "concentration",
+  "g/mL": "density"
+};
+function unitKind(unit) {
+  const kind = kinds[unit];
+  if (kind === void 0) throw new Error(\`No reading is asked for in “\${unit}”.\`);
+  return kind;
+}
+
 // src/chemistry/densityOfMolarity.ts
 function densityOfMolarity({
   molarMass: molarMass2,
@@ -6535,9 +6542,6 @@ function expectedValue({ takes }, {
   return success(density.value * volume);
 }
 
-// src/lab/lessonFigures.ts
-var takesLessonFigures = ({ figures, ownFigures }) => figures !== "decimals" && ownFigures !== true;
-
 // src/lab/ownHint.ts
 var textOf = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
 var linkOf = (cell) => {
@@ -6552,7 +6556,7 @@ function ownHint(rows, { stepId, level }) {
   return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
 }
 
-return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, waterAt20, densityLines, densityFormulas, listedFormula, bottleOf, cautionsAt, tickTexts, tickHints, handledForms, cautionWords, defaultSettings, defaultShelf, readingTexts, toleranceTexts, balanceReadability, readingTolerance, densityOfMolarity, expectedValue, takesLessonFigures, readLessonSettings, ownHint };
+return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, takesLessonFigures, defaultSettings, defaultShelf, readingTexts, toleranceTexts, balanceReadability, readingTolerance, unitKind, densityOfMolarity, expectedValue, waterAt20, densityLines, densityFormulas, bottleOf, cautionsAt, isBareNumber, tickTexts, tickHints, handledForms, cautionWords, readLessonSettings, ownHint };
 `;
 },
 // Part lab/shownCell: lab/texts/hints, lab/quantityHint
@@ -6575,7 +6579,7 @@ var quantityHints = {
     setUp: [{ given: "molarity" }, " mol/L × ", ...litres, " = ?"]
   },
   "mass of solute": {
-    idea: "First find how many moles you need, then what so many moles weigh.",
+    idea: "First find how many moles you need, then what that many moles weigh.",
     relation: "mass = moles × molar mass, where moles = molarity × volume in litres.",
     impure: "Your solid is not pure, so you need more of it.",
     setUp: [
@@ -6722,7 +6726,7 @@ var readingHints = {
   portion: [
     "The balance tells what is really there. A few drops more or less can be seen at once.",
     "Mass of the portion = reading with the solution − reading of the same dry vessel with its lid.",
-    "What would so many mL of water weigh? A portion that is far from that needs another look. Write every figure."
+    "What would the same volume of water weigh? A portion that is far from that needs another look. Write every figure."
   ],
   bench: [
     "A reading tells what is in the flask now. The plan tells what should be.",
@@ -6774,10 +6778,10 @@ function shownCell(cell, { argument, decimalMark }) {
 return { readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint, shownCell };
 `;
 },
-// Part CHECKTEAM: lab/activitySlips, lab/texts/ordering, lab/checkOrder, lab/checkReading, lab/checkTick, lab/teamGivens and 5 more
+// Part CHECKTEAM: lab/judging/bareStep, lab/texts/ordering, lab/checkOrder, lab/judging/carriedRows, lab/judging/isFact, lab/judging/isSound and 19 more
 "CHECKTEAM"() {
   return `
-const { activityById, balanceReadability, cautionWords, checkChoice, expectedValue, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTexts, readingTolerance, takesLessonFigures, tickHints, tickTexts } = part("lab/ownHint");
+const { activityById, balanceReadability, cautionWords, checkChoice, expectedValue, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTexts, readingTolerance, takesLessonFigures, tickHints, tickTexts, unitKind } = part("lab/ownHint");
 
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/shownCell");
 
@@ -6788,46 +6792,22 @@ const { feedbackText, filled, readEntry } = part("lab/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, remarks } = part("lab/texts/feedback");
 const { asCell, computed, failure, grams, isBlank, millilitres, readQuantity, spreadOf, success } = part("base");
 
-// src/lab/activitySlips.ts
-var exactly = (value) => ({ low: value, middle: value, high: value });
-function plannedMolarity(step, { stepOf, readyOf }) {
-  const { mass } = step.takes;
-  const weighed = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
-  const planned = (weighed == null ? void 0 : weighed.kind) === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
-  if ((planned == null ? void 0 : planned.kind) !== "calculated" || planned.quantity !== "mass of solute") return [];
-  const ready = readyOf(planned);
-  return ready ? [exactly(ready.numbers.molarity)] : [];
-}
-function massToWeigh({ id }, { activity, readyOf }) {
-  const mass = activity == null ? void 0 : activity.steps.find(
-    (step) => step.kind === "calculated" && step.quantity === "mass of solute" && step.buildsOn["moles of solute"] === id
-  );
-  const ready = mass && readyOf(mass);
-  return ready ? [spanOver(ready, ready.quantity.relation)] : [];
-}
-function flasksCompared({ activity, givens, decimalMark }) {
-  var _a;
-  const { solid, dilution } = (_a = activity == null ? void 0 : activity.numbers) != null ? _a : {};
-  if (!solid || !dilution) return [];
-  const stock = readQuantity(givens[solid.flask], "volume", solid.flask, { decimalMark });
-  const diluted = readQuantity(givens[dilution.volume], "volume", dilution.volume, { decimalMark });
-  if (!stock.ok || !diluted.ok) return [];
-  const ratio = stock.value.value / diluted.value.value;
-  return [exactly(ratio), exactly(1 / ratio)];
-}
-function activitySlips(step, { ready, entry, ...around }) {
-  const tolerance = stepTolerance(ready);
-  const agrees = (spans) => spans.some((span) => fitsSlip(span, { entry, tolerance }));
-  switch (step.quantity) {
-    case "molarity":
-      return agrees(plannedMolarity(step, around)) ? ["planned-for-made"] : [];
-    case "moles of solute":
-      return agrees(massToWeigh(step, around)) ? ["mass-reported"] : [];
-    case "dilution factor":
-      return agrees(flasksCompared(around)) ? ["flasks-compared"] : [];
-    default:
-      return [];
-  }
+// src/lab/judging/bareStep.ts
+function bareStep(id) {
+  if (!isQuantityName(id)) return void 0;
+  const { takes, buildsOn, unit } = quantities[id];
+  return {
+    kind: "calculated",
+    id,
+    title: id,
+    unit,
+    shown: [],
+    period: 1,
+    bench: false,
+    quantity: id,
+    takes: Object.fromEntries(takes.map(({ name }) => [name, { given: name }])),
+    buildsOn: Object.fromEntries(buildsOn.map(({ name }) => [name, name]))
+  };
 }
 
 // src/lab/texts/ordering.ts
@@ -6897,14 +6877,193 @@ function checkOrder(procedureName, entry) {
   return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
 }
 
+// src/lab/judging/carriedRows.ts
+function someOf(items) {
+  const chosen = [[]];
+  for (const item of items) {
+    for (const some of chosen.slice()) chosen.push([...some, item]);
+  }
+  return chosen.slice(1);
+}
+function carriedRows({ buildsOn }, { rowOf }) {
+  const held = Object.keys(buildsOn).flatMap((name) => {
+    var _a;
+    const row = rowOf((_a = buildsOn[name]) != null ? _a : "");
+    return (row == null ? void 0 : row.value) === void 0 ? [] : [{ name, row, value: row.value }];
+  });
+  return someOf(held).map((some) => {
+    var _a;
+    const carried = Object.fromEntries(some.map(({ name, value }) => [name, value]));
+    const unsound = some.find(({ row }) => row.status !== "on target");
+    return { carried, sound: !unsound, lookAt: (_a = unsound == null ? void 0 : unsound.row.root) != null ? _a : "" };
+  });
+}
+
+// src/lab/judging/isFact.ts
+var isFact = ({ step, value }) => (step == null ? void 0 : step.kind) === "measured" && value !== void 0;
+
+// src/lab/judging/isSound.ts
+var isSound = ({ status }) => status === "on target" || status === "close";
+
+// src/lab/judging/readyStep.ts
+function readyStep(step, { settings, givens, stepOf, rowOf }) {
+  var _a, _b, _c, _d;
+  const quantity = quantities[step.quantity];
+  const cells = {};
+  const names = {};
+  const numbers = {};
+  const from = [];
+  let waitsFor = "";
+  for (const { name } of quantity.takes) {
+    const source = step.takes[name];
+    if (!source) continue;
+    if ("given" in source) {
+      cells[name] = givens[source.given];
+      names[name] = source.given;
+      continue;
+    }
+    const row = rowOf(source.entryOf);
+    const title = (_b = (_a = stepOf(source.entryOf)) == null ? void 0 : _a.title) != null ? _b : source.entryOf;
+    names[name] = title;
+    if ((row == null ? void 0 : row.value) === void 0) waitsFor || (waitsFor = filled(remarks.needsRow, { row: (row == null ? void 0 : row.root) || title }));
+    else from.push(row);
+    numbers[name] = (_c = row == null ? void 0 : row.value) != null ? _c : Number.NaN;
+  }
+  const figuresRead = takesLessonFigures(quantity);
+  const weightsRead = "formula" in cells && !("ion" in cells);
+  const badName = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
+    (name) => settings.bad.includes(name)
+  );
+  const prepareWith = (fromEntries) => prepareStep(quantity, cells, {
+    ...figuresRead ? { figures: settings.figures } : {},
+    decimals: settings.decimals,
+    decimalMark: settings.decimalMark,
+    numbers: fromEntries,
+    names
+  });
+  let result = prepareWith(numbers);
+  const [first] = from;
+  if (!result.ok && first) {
+    const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
+    if (open.ok) {
+      result = open;
+      waitsFor || (waitsFor = filled(remarks.lookFirst, { row: ((_d = from.find((row) => !isSound(row))) != null ? _d : first).root }));
+    }
+  }
+  const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
+  return { bad, ready: result.ok ? result.value : void 0, from, waitsFor };
+}
+
+// src/lab/judging/sourceSets.ts
+var workedFrom = (row) => row.value === void 0 ? [] : isSound(row) ? [.../* @__PURE__ */ new Set([row.value, ...row.unrounded])] : [row.value];
+function sourceSets({ takes }, { rowOf }) {
+  let sets = [{}];
+  for (const [name, source] of Object.entries(takes)) {
+    const row = "entryOf" in source ? rowOf(source.entryOf) : void 0;
+    if (row) sets = workedFrom(row).flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
+  }
+  return sets;
+}
+
+// src/lab/activitySlips.ts
+var exactly = (value) => ({ low: value, middle: value, high: value });
+function plannedMolarity(step, { stepOf, readyOf }) {
+  const { mass } = step.takes;
+  const weighed = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
+  const planned = (weighed == null ? void 0 : weighed.kind) === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
+  if ((planned == null ? void 0 : planned.kind) !== "calculated" || planned.quantity !== "mass of solute") return [];
+  const ready = readyOf(planned);
+  return ready ? [exactly(ready.numbers.molarity)] : [];
+}
+function massToWeigh({ id }, { activity, readyOf }) {
+  const mass = activity == null ? void 0 : activity.steps.find(
+    (step) => step.kind === "calculated" && step.quantity === "mass of solute" && step.buildsOn["moles of solute"] === id
+  );
+  const ready = mass && readyOf(mass);
+  return ready ? [spanOver(ready, ready.quantity.relation)] : [];
+}
+function flasksCompared({ activity, givens, decimalMark }) {
+  var _a;
+  const { solid, dilution } = (_a = activity == null ? void 0 : activity.numbers) != null ? _a : {};
+  if (!solid || !dilution) return [];
+  const stock = readQuantity(givens[solid.flask], "volume", solid.flask, { decimalMark });
+  const diluted = readQuantity(givens[dilution.volume], "volume", dilution.volume, { decimalMark });
+  if (!stock.ok || !diluted.ok) return [];
+  const ratio = stock.value.value / diluted.value.value;
+  return [exactly(ratio), exactly(1 / ratio)];
+}
+function activitySlips(step, { ready, entry, ...around }) {
+  const tolerance = stepTolerance(ready);
+  const agrees = (spans) => spans.some((span) => fitsSlip(span, { entry, tolerance }));
+  switch (step.quantity) {
+    case "molarity":
+      return agrees(plannedMolarity(step, around)) ? ["planned-for-made"] : [];
+    case "moles of solute":
+      return agrees(massToWeigh(step, around)) ? ["mass-reported"] : [];
+    case "dilution factor":
+      return agrees(flasksCompared(around)) ? ["flasks-compared"] : [];
+    default:
+      return [];
+  }
+}
+
+// src/lab/judging/withActivitySlips.ts
+function withActivitySlips({ judgement, step, ready, entry }, around) {
+  if (judgement.status !== "close" && judgement.status !== "not yet") return judgement;
+  const isOpen = judgement.status === "close" ? judgement.because === "rounding" || judgement.because === "cut off" : judgement.question === void 0 || judgement.question === "one figure";
+  if (!isOpen || entry.kind !== "number") return judgement;
+  const more = activitySlips(step, {
+    activity: around.activity,
+    stepOf: around.stepOf,
+    readyOf: (other) => readyStep(other, around).ready,
+    givens: around.givens,
+    decimalMark: around.settings.decimalMark,
+    ready,
+    entry: entry.entry
+  });
+  if (more.length === 0) return judgement;
+  if (judgement.status === "close") {
+    return more.includes("planned-for-made") ? { ...judgement, because: "planned for made" } : judgement;
+  }
+  return { status: "not yet", slips: [...judgement.slips.filter((id) => id !== "power-of-ten"), ...more] };
+}
+
+// src/lab/judging/judgeCalculated.ts
+function judgeCalculated(step, cell, around) {
+  const { settings } = around;
+  const { bad, ready, from, waitsFor } = readyStep(step, around);
+  if (bad !== "" || !ready) return { status: "unreadable", lookAt: bad };
+  const entry = readEntry(cell, ready.quantity.entryKind, settings);
+  if (entry.kind === "number" && waitsFor !== "") {
+    return { status: "not yet", lookAt: waitsFor, value: entry.entry.value };
+  }
+  const sets = sourceSets(step, around);
+  const carried = carriedRows(step, around);
+  const rows = [
+    ...carried,
+    ...sets.slice(1).flatMap((set) => [
+      { carried: set, sound: true, lookAt: "" },
+      ...carried.map((row) => ({ ...row, carried: { ...set, ...row.carried } }))
+    ])
+  ];
+  const own = judgeEntry(ready, entry, { rows, judgeFigures: settings.judgeFigures });
+  const judgement = withActivitySlips({ judgement: own, step, ready, entry }, around);
+  const value = entry.kind === "number" ? { value: entry.entry.value } : {};
+  const spans = entry.kind === "number" ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
+  const unrounded = [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
+  const unsound = from.find((row) => !isSound(row) && !isFact(row));
+  const final = isSound(judgement) && unsound ? { status: "follows", lookAt: unsound.root } : judgement;
+  return {
+    ...value,
+    unrounded,
+    status: final.status,
+    lookAt: feedbackText(final, ready.quantity),
+    slips: final.status === "not yet" ? final.slips : [],
+    ...final.status === "follows" ? { root: final.lookAt } : {}
+  };
+}
+
 // src/lab/checkReading.ts
-var kinds = {
-  g: "mass",
-  mL: "volume",
-  mol: "amount",
-  "mol/L": "concentration",
-  "g/mL": "density"
-};
 var farTimes = 3;
 function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }, settings) {
   const finest = balanceReadability(settings);
@@ -6913,9 +7072,7 @@ function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }, setting
   return lastPlace <= place && place <= lastPlace + figuresMax - figuresMin;
 }
 function checkReading(entry, reading) {
-  const kind = kinds[reading.unit];
-  if (kind === void 0) throw new Error(\`No reading is asked for in “\${reading.unit}”.\`);
-  const read = readEntry(entry, kind, { decimalMark: reading.decimalMark });
+  const read = readEntry(entry, unitKind(reading.unit), { decimalMark: reading.decimalMark });
   if (read.kind === "blank") return { status: "blank", lookAt: "" };
   if (read.kind === "unreadable") return { status: "unreadable", lookAt: readingTexts.unreadable };
   if (read.unit === "other kind") return { status: "not yet", lookAt: readingTexts.unit };
@@ -6933,6 +7090,62 @@ function checkReading(entry, reading) {
   return { status: "not yet", lookAt: value > expected ? readingTexts.above : readingTexts.below };
 }
 
+// src/lab/judging/expectedReading.ts
+function expectedReading({ id, expects, unit }, around) {
+  const { givens, settings } = around;
+  if (typeof expects !== "string" && "expected" in expects) {
+    const worked = expectedValue(expects, { givens, decimalMark: settings.decimalMark });
+    return worked.ok ? { bad: "", expected: worked.value, waitsFor: "" } : { bad: badGiven(worked.error.argument), expected: void 0, waitsFor: "" };
+  }
+  if (typeof expects !== "string") {
+    const read = readQuantity(givens[expects.given], unitKind(unit), expects.given, settings);
+    return read.ok ? { bad: "", expected: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expected: void 0, waitsFor: "" };
+  }
+  const row = around.stepOf(expects);
+  if ((row == null ? void 0 : row.kind) !== "calculated") throw new Error(\`the step “\${id}” expects no calculated step\`);
+  const { bad, ready, waitsFor } = readyStep(row, around);
+  return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor };
+}
+
+// src/lab/judging/toolsOfReading.ts
+function toolsOfReading({ tools, instrument, expected }, { givens, settings }) {
+  var _a;
+  const used = [];
+  for (const one of tools != null ? tools : instrument === "bench" ? [] : [{ tool: instrument }]) {
+    if (one.tool === "balance") {
+      used.push({ tool: one.tool, mass: grams(expected) });
+      continue;
+    }
+    const name = "volume" in one ? one.volume : void 0;
+    const size = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
+    if ((size == null ? void 0 : size.ok) === false) return size;
+    used.push({ tool: one.tool, volume: millilitres((_a = size == null ? void 0 : size.value.value) != null ? _a : expected) });
+  }
+  return success(used);
+}
+
+// src/lab/judging/judgeMeasured.ts
+function judgeMeasured(step, cell, around) {
+  const { bad, expected, waitsFor } = expectedReading(step, around);
+  if (bad !== "" || expected === void 0) return { status: "unreadable", lookAt: bad };
+  const { unit, techniqueShare } = step;
+  const { settings } = around;
+  const entry = readEntry(cell, unitKind(unit), settings);
+  const value = entry.kind === "number" ? { value: entry.entry.value } : {};
+  if (entry.kind === "number" && waitsFor !== "") return { ...value, status: "not yet", lookAt: waitsFor };
+  const tools = toolsOfReading({ ...step, expected }, around);
+  if (!tools.ok) return { status: "unreadable", lookAt: badGiven(tools.error.argument) };
+  const reading = {
+    expected,
+    unit,
+    tools: tools.value,
+    ...techniqueShare === void 0 ? {} : { techniqueShare },
+    settings: settings.cells,
+    decimalMark: settings.decimalMark
+  };
+  return { ...value, ...checkReading(cell, reading) };
+}
+
 // src/lab/checkTick.ts
 var ticks = ["yes", "y", "x", "ok", "read", "done", "✓", "✔", "☑"];
 var isTick = (entry) => entry === true || typeof entry === "string" && ticks.includes(entry.trim().toLowerCase());
@@ -6941,6 +7154,42 @@ function checkTick(entry, cautionLines) {
   return isBlank(entry) ? { status: "blank", lookAt: \`\${tickTexts.readFirst}
 \${cautionLines}\` } : { status: "unreadable", lookAt: \`\${tickTexts.notYes}
 \${cautionLines}\` };
+}
+
+// src/lab/judging/judgeTicked.ts
+function judgeTicked({ substance }, cell, { givens, settings: { decimalMark, studentsDilute } }) {
+  return checkTick(cell, cautionWords({ substance, givens, decimalMark, studentsDilute }));
+}
+
+// src/lab/judging/judgeStep.ts
+function judgeStep(step, cell, around) {
+  switch (step.kind) {
+    case "calculated":
+      return judgeCalculated(step, cell, around);
+    case "measured":
+      return judgeMeasured(step, cell, around);
+    case "ordered":
+      return checkOrder(step.procedure, cell);
+    case "chosen":
+      return checkChoice(step.question, cell);
+    case "ticked":
+      return judgeTicked(step, cell, around);
+    case "told":
+      return {};
+  }
+}
+
+// src/lab/judging/withWait.ts
+var needsAnotherLook = ({ status }) => status === "not yet" || status === "follows" || status === "unreadable";
+function withWait(row, earlier) {
+  var _a, _b;
+  if (((_a = row.step) == null ? void 0 : _a.kind) === "told" || !((_b = row.step) == null ? void 0 : _b.bench) || row.status === "on target") return row;
+  const unticked = earlier.find(({ step, status }) => (step == null ? void 0 : step.kind) === "ticked" && status !== "on target");
+  if (unticked == null ? void 0 : unticked.step) return { ...row, lookAt: tickTexts.waitForTick(unticked.step.title) };
+  const first = earlier.find(
+    (other) => other.step && other.step.kind !== "chosen" && needsAnotherLook(other) && !isFact(other)
+  );
+  return first ? { ...row, lookAt: filled(remarks.waitForRow, { row: first.root }) } : row;
 }
 
 // src/lab/teamGivens.ts
@@ -6963,55 +7212,24 @@ var quietRow = {
   unrounded: [],
   root: ""
 };
-function bareStep(id) {
-  if (!isQuantityName(id)) return void 0;
-  const { takes, buildsOn, unit } = quantities[id];
-  return {
-    kind: "calculated",
-    id,
-    title: id,
-    unit,
-    shown: [],
-    period: 1,
-    bench: false,
-    quantity: id,
-    takes: Object.fromEntries(takes.map(({ name }) => [name, { given: name }])),
-    buildsOn: Object.fromEntries(buildsOn.map(({ name }) => [name, name]))
-  };
-}
-var kindOfUnit = {
-  g: "mass",
-  mL: "volume",
-  mol: "amount",
-  "mol/L": "concentration",
-  "g/mL": "density"
-};
-var needsAnotherLook = ({ status }) => status === "not yet" || status === "follows" || status === "unreadable";
-var isSound = ({ status }) => status === "on target" || status === "close";
-var isFact = ({ step, value }) => (step == null ? void 0 : step.kind) === "measured" && value !== void 0;
-var workedFrom = (row) => row.value === void 0 ? [] : isSound(row) ? [.../* @__PURE__ */ new Set([row.value, ...row.unrounded])] : [row.value];
-function someOf(items) {
-  const chosen = [[]];
-  for (const item of items) {
-    for (const some of chosen.slice()) chosen.push([...some, item]);
-  }
-  return chosen.slice(1);
-}
 function judgeTeam(block) {
   const settings = readLessonSettings(block.settings);
   const activity = activityById(settings.activity, settings);
-  const givens = teamGivens(block.givenNames, block.givenValues);
   const ids = block.steps.map(plainName);
-  const stepOf = (id) => {
-    var _a;
-    return (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) != null ? _a : bareStep(id);
+  const around = {
+    activity,
+    settings,
+    givens: teamGivens(block.givenNames, block.givenValues),
+    stepOf: (id) => {
+      var _a;
+      return (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) != null ? _a : bareStep(id);
+    },
+    rowOf: (id) => {
+      const index = ids.indexOf(id);
+      return index < 0 ? void 0 : judge(index);
+    }
   };
-  const steps = ids.map(stepOf);
   const judged = [];
-  const rowOf = (id) => {
-    const index = ids.indexOf(id);
-    return index < 0 ? void 0 : judge(index);
-  };
   function judge(index) {
     const known = judged[index];
     if (known === "under way") throw new Error(\`the step “\${ids[index]}” builds on itself\`);
@@ -7022,210 +7240,14 @@ function judgeTeam(block) {
     return row;
   }
   function judgeFresh(index) {
-    const step = steps[index];
-    const entry = block.entries[index];
-    if (!step) {
-      const isNamed = !isBlank(block.steps[index]);
-      return isNamed ? { ...quietRow, status: "unreadable", lookAt: badStep(String(block.steps[index])) } : quietRow;
-    }
-    const row = { ...quietRow, step, root: step.title };
-    switch (step.kind) {
-      case "calculated":
-        return { ...row, ...judgeCalculated(step, entry) };
-      case "measured":
-        return { ...row, ...judgeMeasured(step, entry) };
-      case "ordered":
-        return { ...row, ...checkOrder(step.procedure, entry) };
-      case "chosen":
-        return { ...row, ...checkChoice(step.question, entry) };
-      case "ticked":
-        return { ...row, ...judgeTicked(step, entry) };
-      case "told":
-        return row;
-    }
-  }
-  function judgeTicked({ substance }, cell) {
-    const { decimalMark, studentsDilute } = settings;
-    return checkTick(cell, cautionWords({ substance, givens, decimalMark, studentsDilute }));
-  }
-  function prepared(step) {
-    var _a, _b, _c, _d;
-    const quantity = quantities[step.quantity];
-    const cells = {};
-    const names = {};
-    const numbers = {};
-    const from = [];
-    let waitsFor = "";
-    for (const { name } of quantity.takes) {
-      const source = step.takes[name];
-      if (!source) continue;
-      if ("given" in source) {
-        cells[name] = givens[source.given];
-        names[name] = source.given;
-        continue;
-      }
-      const row = rowOf(source.entryOf);
-      const title = (_b = (_a = stepOf(source.entryOf)) == null ? void 0 : _a.title) != null ? _b : source.entryOf;
-      names[name] = title;
-      if ((row == null ? void 0 : row.value) === void 0) waitsFor || (waitsFor = filled(remarks.needsRow, { row: (row == null ? void 0 : row.root) || title }));
-      else from.push(row);
-      numbers[name] = (_c = row == null ? void 0 : row.value) != null ? _c : Number.NaN;
-    }
-    const figuresRead = takesLessonFigures(quantity);
-    const weightsRead = "formula" in cells && !("ion" in cells);
-    const badName = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
-      (name) => settings.bad.includes(name)
-    );
-    const prepareWith = (fromEntries) => prepareStep(quantity, cells, {
-      ...figuresRead ? { figures: settings.figures } : {},
-      decimals: settings.decimals,
-      decimalMark: settings.decimalMark,
-      numbers: fromEntries,
-      names
-    });
-    let result = prepareWith(numbers);
-    const [first] = from;
-    if (!result.ok && first) {
-      const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
-      if (open.ok) {
-        result = open;
-        waitsFor || (waitsFor = filled(remarks.lookFirst, { row: ((_d = from.find((row) => !isSound(row))) != null ? _d : first).root }));
-      }
-    }
-    const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
-    return { bad, ready: result.ok ? result.value : void 0, from, waitsFor };
-  }
-  function sourceSets({ takes }) {
-    let sets = [{}];
-    for (const [name, source] of Object.entries(takes)) {
-      const row = "entryOf" in source ? rowOf(source.entryOf) : void 0;
-      if (row) sets = workedFrom(row).flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
-    }
-    return sets;
-  }
-  function carriedRows(step) {
-    const held = Object.keys(step.buildsOn).flatMap((name) => {
-      var _a;
-      const row = rowOf((_a = step.buildsOn[name]) != null ? _a : "");
-      return (row == null ? void 0 : row.value) === void 0 ? [] : [{ name, row, value: row.value }];
-    });
-    return someOf(held).map((some) => {
-      var _a;
-      const carried = Object.fromEntries(some.map(({ name, value }) => [name, value]));
-      const unsound = some.find(({ row }) => row.status !== "on target");
-      return { carried, sound: !unsound, lookAt: (_a = unsound == null ? void 0 : unsound.row.root) != null ? _a : "" };
-    });
-  }
-  function withActivitySlips(judgement, { step, ready, entry }) {
-    if (judgement.status !== "close" && judgement.status !== "not yet") return judgement;
-    const isOpen = judgement.status === "close" ? judgement.because === "rounding" || judgement.because === "cut off" : judgement.question === void 0 || judgement.question === "one figure";
-    if (!isOpen || entry.kind !== "number") return judgement;
-    const more = activitySlips(step, {
-      activity,
-      stepOf,
-      readyOf: (other) => prepared(other).ready,
-      givens,
-      decimalMark: settings.decimalMark,
-      ready,
-      entry: entry.entry
-    });
-    if (more.length === 0) return judgement;
-    if (judgement.status === "close") {
-      return more.includes("planned-for-made") ? { ...judgement, because: "planned for made" } : judgement;
-    }
-    return { status: "not yet", slips: [...judgement.slips.filter((id) => id !== "power-of-ten"), ...more] };
-  }
-  function judgeCalculated(step, cell) {
-    const { bad, ready, from, waitsFor } = prepared(step);
-    if (bad !== "" || !ready) return { status: "unreadable", lookAt: bad };
-    const entry = readEntry(cell, ready.quantity.entryKind, settings);
-    if (entry.kind === "number" && waitsFor !== "") {
-      return {
-        status: "not yet",
-        lookAt: waitsFor,
-        value: entry.entry.value
-      };
-    }
-    const sets = sourceSets(step);
-    const carried = carriedRows(step);
-    const rows = [
-      ...carried,
-      ...sets.slice(1).flatMap((set) => [
-        { carried: set, sound: true, lookAt: "" },
-        ...carried.map((row) => ({ ...row, carried: { ...set, ...row.carried } }))
-      ])
-    ];
-    const judgement = withActivitySlips(judgeEntry(ready, entry, { rows, judgeFigures: settings.judgeFigures }), {
-      step,
-      ready,
-      entry
-    });
-    const value = entry.kind === "number" ? { value: entry.entry.value } : {};
-    const spans = entry.kind === "number" ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
-    const unrounded = [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
-    const unsound = from.find((row) => !isSound(row) && !isFact(row));
-    const isRight = judgement.status === "on target" || judgement.status === "close";
-    const final = isRight && unsound ? { status: "follows", lookAt: unsound.root } : judgement;
-    return {
-      ...value,
-      unrounded,
-      status: final.status,
-      lookAt: feedbackText(final, ready.quantity),
-      slips: final.status === "not yet" ? final.slips : [],
-      ...final.status === "follows" ? { root: final.lookAt } : {}
-    };
-  }
-  function expectedReading({ id, expects, unit }) {
     var _a;
-    if (typeof expects !== "string" && "expected" in expects) {
-      const worked = expectedValue(expects, { givens, decimalMark: settings.decimalMark });
-      return worked.ok ? { bad: "", expected: worked.value, waitsFor: "" } : { bad: badGiven(worked.error.argument), expected: void 0, waitsFor: "" };
-    }
-    if (typeof expects !== "string") {
-      const read = readQuantity(givens[expects.given], (_a = kindOfUnit[unit]) != null ? _a : "concentration", expects.given, settings);
-      return read.ok ? { bad: "", expected: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expected: void 0, waitsFor: "" };
-    }
-    const row = stepOf(expects);
-    if ((row == null ? void 0 : row.kind) !== "calculated") throw new Error(\`the step “\${id}” expects no calculated step\`);
-    const { bad, ready, waitsFor } = prepared(row);
-    return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor };
+    const step = around.stepOf((_a = ids[index]) != null ? _a : "");
+    if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
+    const isNamed = !isBlank(block.steps[index]);
+    return isNamed ? { ...quietRow, status: "unreadable", lookAt: badStep(String(block.steps[index])) } : quietRow;
   }
-  function judgeMeasured(step, cell) {
-    var _a, _b, _c;
-    const { bad, expected, waitsFor } = expectedReading(step);
-    if (bad !== "" || expected === void 0) return { status: "unreadable", lookAt: bad };
-    const entry = readEntry(cell, (_a = kindOfUnit[step.unit]) != null ? _a : "mass", settings);
-    const value = entry.kind === "number" ? { value: entry.entry.value } : {};
-    if (entry.kind === "number" && waitsFor !== "") {
-      return { ...value, status: "not yet", lookAt: waitsFor };
-    }
-    const { unit, instrument } = step;
-    const tools = [];
-    for (const used of (_b = step.tools) != null ? _b : instrument === "bench" ? [] : [{ tool: instrument }]) {
-      if (used.tool === "balance") {
-        tools.push({ tool: used.tool, mass: grams(expected) });
-        continue;
-      }
-      const name = "volume" in used ? used.volume : void 0;
-      const size = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
-      if ((size == null ? void 0 : size.ok) === false) return { status: "unreadable", lookAt: badGiven(name != null ? name : "") };
-      tools.push({ tool: used.tool, volume: millilitres((_c = size == null ? void 0 : size.value.value) != null ? _c : expected) });
-    }
-    const { cells, decimalMark } = settings;
-    const share = step.techniqueShare === void 0 ? {} : { techniqueShare: step.techniqueShare };
-    return { ...value, ...checkReading(cell, { expected, unit, tools, ...share, settings: cells, decimalMark }) };
-  }
-  function withWait(index) {
-    var _a, _b;
-    const row = judge(index);
-    if (((_a = row.step) == null ? void 0 : _a.kind) === "told" || !((_b = row.step) == null ? void 0 : _b.bench) || row.status === "on target") return row;
-    const unticked = steps.slice(0, index).find((step, place) => (step == null ? void 0 : step.kind) === "ticked" && judge(place).status !== "on target");
-    if (unticked) return { ...row, lookAt: tickTexts.waitForTick(unticked.title) };
-    const earlier = steps.slice(0, index).flatMap((step, place) => step && step.kind !== "chosen" ? [judge(place)] : []);
-    const first = earlier.find((other) => needsAnotherLook(other) && !isFact(other));
-    return first ? { ...row, lookAt: filled(remarks.waitForRow, { row: first.root }) } : row;
-  }
-  return steps.map((_, index) => withWait(index));
+  const rows = ids.map((_, index) => judge(index));
+  return rows.map((row, index) => withWait(row, rows.slice(0, index)));
 }
 
 // src/lab/stepHint.ts
@@ -8788,7 +8810,7 @@ function serialDilution({
       return failure({
         code: "stages-out-of-range",
         argument: "stages",
-        expected: \`at most \${stage - 1} stages with this factor\`,
+        expected: \`at most \${stage - 1} \${stage === 2 ? "stage" : "stages"} with this factor\`,
         received: quoted(stages),
         advice: "Nothing is left to dilute after that: take fewer stages or a smaller factor."
       });
@@ -9205,7 +9227,9 @@ var hostWords = {
       expected: \`names of at most \${longest} letters\`,
       advice: "A first name or initials are enough."
     }),
-    twice: { expected: "a different name for each person", advice: "Add a letter to one of the two." }
+    twice: { expected: "a different name for each person", advice: "Add a letter to one of the two." },
+    sameTwice: (name) => \`“\${name}” twice\`,
+    namesIn: (team) => \`the names in \${team}\`
   },
   teamUnknown: {
     expected: "a team of this class",
@@ -9235,15 +9259,15 @@ var hostWords = {
 return { hostWords };
 `;
 },
-// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, lab/reagentList.generated, lab/concentratedReagents and 132 more
+// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, chemistry/listedFormula, lab/reagentList.generated and 142 more
 "desk"() {
   return `
 const { cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, dayOf, helpRows, layoutVersion, planColumns, planRows, pollColumns, pollMarker, pollRows, prepareCells, spareTeamLines, withDocumentLock } = part("host/dayOf");
 const { hostWords } = part("host/words");
 const { choiceOf, documentVisibility, isStateRule, openSpreadsheet, recalculateEveryMinute, settle, sheetProtections, stateRuleOf, ui } = part("host/spreadsheet");
-const { activityById, allActivities, balanceReadability, bottleOf, cautionWords, cautionsAt, defaultSettings, defaultShelf, densityFormulas, densityLines, densityOfMolarity, expectedValue, handledForms, letteredOptions, listedFormula, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTolerance, seededRandom, shuffled, stockAndDilution, takesLessonFigures, tickTexts, toleranceTexts, waterAt20 } = part("lab/ownHint");
+const { activityById, allActivities, balanceReadability, bottleOf, cautionWords, cautionsAt, defaultSettings, defaultShelf, densityFormulas, densityLines, densityOfMolarity, expectedValue, handledForms, isBareNumber, letteredOptions, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTolerance, seededRandom, shuffled, stockAndDilution, takesLessonFigures, tickTexts, toleranceTexts, unitKind, waterAt20 } = part("lab/ownHint");
 
-const { adviceTexts, cautionTexts, pictogramNamed } = part("chemistry/cautions");
+const { adviceTexts, cautionTexts } = part("chemistry/cautions");
 const { ionCounts, prepareStep, quantities, slipSpans, spanOver, stepTolerance } = part("lesson");
 
 
@@ -9259,11 +9283,11 @@ var isSame = (one, other) => Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(o
 
 // src/lab/numbers/lineTexts.ts
 var densityDecimals = 4;
-var lineTexts = (names, pair) => ({
-  [names.lighterPercent]: String(pair.lighterPercent),
-  [names.lighterDensity]: pair.lighterDensity.toFixed(densityDecimals),
-  [names.heavierPercent]: String(pair.heavierPercent),
-  [names.heavierDensity]: pair.heavierDensity.toFixed(densityDecimals)
+var lineTexts = (names2, pair) => ({
+  [names2.lighterPercent]: String(pair.lighterPercent),
+  [names2.lighterDensity]: pair.lighterDensity.toFixed(densityDecimals),
+  [names2.heavierPercent]: String(pair.heavierPercent),
+  [names2.heavierDensity]: pair.heavierDensity.toFixed(densityDecimals)
 });
 
 // src/lab/numbers/nearbyNumbers.ts
@@ -9287,6 +9311,17 @@ function nearbyNumbers({ value, figures }) {
     if (near > 0 && plainText(near, figures) !== void 0) found.push(near);
   }
   return found;
+}
+
+// src/chemistry/listedFormula.ts
+var atomsOf = ({ atoms }) => atoms.map(({ element, count: count2 }) => \`\${element}\${count2}\`).sort().join(" ");
+function listedFormula(formula2) {
+  if (formula2.hydrate) return void 0;
+  const wanted = atomsOf(formula2);
+  return densityFormulas().find((written) => {
+    const read = readFormula(written);
+    return read.ok && atomsOf(read.value) === wanted;
+  });
 }
 
 // src/lab/reagentList.generated.ts
@@ -9565,13 +9600,15 @@ function solubleMolarity(formula2) {
   return 1e3 * listed.solubility / mass.value / (100 + listed.solubility);
 }
 
-// src/lab/numbers/tableLines.ts
+// src/lab/numbers/linePair.ts
 var straightLineOf = (pair) => ({
   lighterPercent: percent(pair.lighterPercent),
   lighterDensity: gramsPerMillilitre(pair.lighterDensity),
   heavierPercent: percent(pair.heavierPercent),
   heavierDensity: gramsPerMillilitre(pair.heavierDensity)
 });
+
+// src/lab/numbers/densityOnLine.ts
 function densityOnLine(pair, { molarMass: molarMass2, molarity }) {
   const found = densityOfMolarity({
     ...straightLineOf(pair),
@@ -9580,6 +9617,11 @@ function densityOnLine(pair, { molarMass: molarMass2, molarity }) {
   });
   return found.ok ? found.value : void 0;
 }
+
+// src/lab/numbers/liesBetween.ts
+var liesBetween = (density, { lighterDensity, heavierDensity }) => density >= Math.min(lighterDensity, heavierDensity) && density <= Math.max(lighterDensity, heavierDensity);
+
+// src/lab/numbers/tableLines.ts
 var pairOf = (one, other) => {
   const [lighter, heavier] = one.density <= other.density ? [one, other] : [other, one];
   return {
@@ -9589,7 +9631,6 @@ var pairOf = (one, other) => {
     heavierDensity: heavier.density
   };
 };
-var liesBetween = (density, { lighterDensity, heavierDensity }) => density >= Math.min(lighterDensity, heavierDensity) && density <= Math.max(lighterDensity, heavierDensity);
 var room = 5e-3;
 var widest = 2;
 var unclearUpTo = 1;
@@ -9609,6 +9650,51 @@ function tableLines(table, label) {
     return weaker && stronger && pairOf(weaker, stronger);
   }
   return void 0;
+}
+
+// src/lab/numbers/readTableLines.ts
+function readTableLines({ numbers: { density } }, {
+  typed: typed2,
+  formula: formula2,
+  molarMass: mass
+}) {
+  var _a, _b;
+  if (density === void 0) return success({ filled: {}, table: void 0 });
+  const names2 = [density.lighterPercent, density.lighterDensity, density.heavierPercent, density.heavierDensity];
+  const blank2 = names2.filter((name) => typed2[name] === void 0);
+  const value = (name) => {
+    var _a2, _b2;
+    return (_b2 = (_a2 = typed2[name]) == null ? void 0 : _a2.value) != null ? _b2 : Number.NaN;
+  };
+  if (blank2.length === 0) {
+    const error = notALine(
+      straightLineOf({
+        lighterPercent: value(density.lighterPercent),
+        lighterDensity: value(density.lighterDensity),
+        heavierPercent: value(density.heavierPercent),
+        heavierDensity: value(density.heavierDensity)
+      })
+    );
+    return error ? failure({ ...error, argument: error.argument.replace("_", " ") }) : success({ filled: {}, table: void 0 });
+  }
+  if (blank2.length < names2.length) {
+    return failure({ code: "numbers-start", argument: (_a = blank2[0]) != null ? _a : "", ...startTexts.linesTogether });
+  }
+  const table = densityLines((_b = listedFormula(formula2)) != null ? _b : "");
+  const molarity = value(density.molarity);
+  const pair = table && tableLines(table, { molarMass: mass, molarity });
+  if (!pair) {
+    const found = demandTexts.withinTable({ molarity, formula: formula2.text });
+    return failure({ code: "numbers-shelf", argument: density.molarity, ...found });
+  }
+  const filled = {};
+  for (const [name, text2] of Object.entries(lineTexts(density, pair))) {
+    const isPercent = name === density.lighterPercent || name === density.heavierPercent;
+    const read = readQuantity(text2, isPercent ? "percent" : "density", name, { decimalMark: "point" });
+    if (!read.ok) return read;
+    filled[name] = read.value;
+  }
+  return success({ filled, table });
 }
 
 // src/lab/numbers/startNumbers.ts
@@ -9646,10 +9732,10 @@ function lessonNumbers({ numbers }, { values, molarMass: molarMass2 }) {
 }
 var dryingSalts = ["NaCl", "KCl", "KBr", "Na2SO4", "K2SO4"];
 var someHydrates = ["CuSO4·5H2O", "MgSO4·7H2O", "CaCl2·2H2O"];
-var atomsOf = ({ atoms }) => atoms.map(({ element, count: count2 }) => \`\${element}\${count2}\`).sort().join(" ");
+var atomsOf2 = ({ atoms }) => atoms.map(({ element, count: count2 }) => \`\${element}\${count2}\`).sort().join(" ");
 var isAmong = (formula2, list2) => list2.some((written) => {
   const known = readFormula(written);
-  return known.ok && atomsOf(known.value) === atomsOf(formula2);
+  return known.ok && atomsOf2(known.value) === atomsOf2(formula2);
 });
 function unfitSubstance({ residue, hydrate, reagent, density }, { formula: formula2, received }) {
   if (residue && !isAmong(formula2, dryingSalts)) return startTexts.dryingSalt(received, dryingSalts);
@@ -9668,55 +9754,6 @@ function unfitSubstance({ residue, hydrate, reagent, density }, { formula: formu
     }
   }
   return void 0;
-}
-function readLines({ numbers: { density } }, {
-  typed: typed2,
-  formula: formula2,
-  molarMass: mass
-}) {
-  var _a, _b;
-  if (density === void 0) return success({ filled: {}, table: void 0 });
-  const names = [density.lighterPercent, density.lighterDensity, density.heavierPercent, density.heavierDensity];
-  const blank2 = names.filter((name) => typed2[name] === void 0);
-  const value = (name) => {
-    var _a2, _b2;
-    return (_b2 = (_a2 = typed2[name]) == null ? void 0 : _a2.value) != null ? _b2 : Number.NaN;
-  };
-  if (blank2.length === 0) {
-    const error = notALine(
-      straightLineOf({
-        lighterPercent: value(density.lighterPercent),
-        lighterDensity: value(density.lighterDensity),
-        heavierPercent: value(density.heavierPercent),
-        heavierDensity: value(density.heavierDensity)
-      })
-    );
-    return error ? failure({ ...error, argument: error.argument.replace("_", " ") }) : success({ filled: {}, table: void 0 });
-  }
-  if (blank2.length < names.length) {
-    return failure({ code: "numbers-start", argument: (_a = blank2[0]) != null ? _a : "", ...startTexts.linesTogether });
-  }
-  const table = densityLines((_b = listedFormula(formula2)) != null ? _b : "");
-  const molarity = value(density.molarity);
-  const pair = table && tableLines(table, { molarMass: mass, molarity });
-  if (!pair) {
-    const found = demandTexts.withinTable({ molarity, formula: formula2.text });
-    return failure({ code: "numbers-shelf", argument: density.molarity, ...found });
-  }
-  const filled = {};
-  for (const [name, text2] of Object.entries(lineTexts(density, pair))) {
-    const read = readQuantity(
-      text2,
-      name === density.lighterPercent || name === density.heavierPercent ? "percent" : "density",
-      name,
-      {
-        decimalMark: "point"
-      }
-    );
-    if (!read.ok) return read;
-    filled[name] = read.value;
-  }
-  return success({ filled, table });
 }
 function readStartNumbers(activity, setup) {
   var _a, _b, _c, _d, _e;
@@ -9758,7 +9795,7 @@ function readStartNumbers(activity, setup) {
       return failure({ ...counts.error, argument: numbers.ion });
     }
   }
-  const lines = readLines(activity, { typed: typed2, formula: formula2.value, molarMass: mass.value });
+  const lines = readTableLines(activity, { typed: typed2, formula: formula2.value, molarMass: mass.value });
   if (!lines.ok) return lines;
   const values = Object.fromEntries(
     Object.entries({ ...typed2, ...lines.value.filled }).map(([name, { value }]) => [name, value])
@@ -9865,24 +9902,24 @@ function candidatesNear(activity, start, bench3) {
       )
     );
   };
-  const diluted = (names) => {
-    const stocks = nearby(names.stock);
-    const volumes = flasks(names.volume, "final flask");
+  const diluted = (names2) => {
+    const stocks = nearby(names2.stock);
+    const volumes = flasks(names2.volume, "final flask");
     const stockText = (value) => {
       var _a, _b;
-      return (_b = (_a = stocks.find(({ values }) => values[names.stock] === value)) == null ? void 0 : _a.texts[names.stock]) != null ? _b : "";
+      return (_b = (_a = stocks.find(({ values }) => values[names2.stock] === value)) == null ? void 0 : _a.texts[names2.stock]) != null ? _b : "";
     };
     const made = dilutionsNear(
       start,
-      { dilution: names },
+      { dilution: names2 },
       {
         stocks: stocks.map(({ values }) => {
           var _a;
-          return (_a = values[names.stock]) != null ? _a : Number.NaN;
+          return (_a = values[names2.stock]) != null ? _a : Number.NaN;
         }),
         volumes: volumes.map(({ values }) => {
           var _a;
-          return (_a = values[names.volume]) != null ? _a : Number.NaN;
+          return (_a = values[names2.volume]) != null ? _a : Number.NaN;
         }),
         deliverable: bench3.deliverable
       }
@@ -9891,22 +9928,22 @@ function candidatesNear(activity, start, bench3) {
       "portion",
       made.map(
         ({ stock, target, volume, targetText, fillings }) => ({
-          values: { [names.stock]: stock, [names.target]: target, [names.volume]: volume },
-          texts: { [names.stock]: stockText(stock), [names.target]: targetText, [names.volume]: String(volume) },
+          values: { [names2.stock]: stock, [names2.target]: target, [names2.volume]: volume },
+          texts: { [names2.stock]: stockText(stock), [names2.target]: targetText, [names2.volume]: String(volume) },
           fillings
         })
       )
     );
   };
-  const withLines = (names, molarities) => {
+  const withLines = (names2, molarities) => {
     const { table, substance } = start;
     if (table === void 0) return molarities;
     return molarities.flatMap((part) => {
       var _a;
-      const molarity = (_a = part.values[names.molarity]) != null ? _a : Number.NaN;
+      const molarity = (_a = part.values[names2.molarity]) != null ? _a : Number.NaN;
       const pair = tableLines(table, { molarMass: substance.molarMass, molarity });
       if (pair === void 0) return [];
-      const texts = lineTexts(names, pair);
+      const texts = lineTexts(names2, pair);
       const values = Object.fromEntries(Object.entries(texts).map(([name, text2]) => [name, Number(text2)]));
       return [{ ...part, values: { ...part.values, ...values }, texts: { ...part.texts, ...texts } }];
     });
@@ -10157,7 +10194,7 @@ function teamKeys(classes) {
 function givenOf({ numbers }, about) {
   var _a, _b, _c, _d, _e, _f, _g, _h, _i;
   const { solid, dilution, reagent, serial, residue, density } = numbers;
-  const names = {
+  const names2 = {
     molarity: (_b = (_a = solid == null ? void 0 : solid.molarity) != null ? _a : residue == null ? void 0 : residue.molarity) != null ? _b : density == null ? void 0 : density.molarity,
     flask: (_c = solid == null ? void 0 : solid.flask) != null ? _c : serial == null ? void 0 : serial.flask,
     stock: (_d = dilution == null ? void 0 : dilution.stock) != null ? _d : serial == null ? void 0 : serial.stock,
@@ -10165,7 +10202,7 @@ function givenOf({ numbers }, about) {
     volume: (_f = dilution == null ? void 0 : dilution.volume) != null ? _f : reagent == null ? void 0 : reagent.volume,
     portion: (_h = (_g = serial == null ? void 0 : serial.portion) != null ? _g : residue == null ? void 0 : residue.portion) != null ? _h : density == null ? void 0 : density.portion
   };
-  return (_i = names[about]) != null ? _i : numbers.formula;
+  return (_i = names2[about]) != null ? _i : numbers.formula;
 }
 var refused = (activity, { about, expected, received, advice }) => failure({ code: "numbers-shelf", argument: givenOf(activity, about), expected, received, advice });
 var usualPipettesMl = [1, 2, 5, 10, 15, 20, 25, 50, 100];
@@ -10727,13 +10764,13 @@ var ownHintsArea = ({ steps }) => ({
   rows: 1 + steps.length * levels.length + spareLines,
   columns: columns.link
 });
-function planHelpSheet({ activity }, names) {
+function planHelpSheet({ activity }, names2) {
   const { help } = words;
   const lines = activity.steps.flatMap(({ id }) => levels.map((level) => [id, level]));
   const own = { row: headingRow + 1, column: columns.wording, columns: 2 };
   const spare = { row: headingRow + 1 + lines.length, rows: spareLines };
   return {
-    name: names.help,
+    name: names2.help,
     role: { kind: "help" },
     rowCount: headingRow + lines.length + spareLines,
     columnCount: columns.link,
@@ -10801,7 +10838,7 @@ var stateWords = [
 
 // src/workbook/planClassSheet.ts
 var linkRowsFor = (teamCount) => teamCount + 2;
-function planClassSheet({ lesson, className, teams: teams2, names, places, linkRows }) {
+function planClassSheet({ lesson, className, teams: teams2, names: names2, places, linkRows }) {
   var _a;
   const { steps } = lesson.activity;
   const givens = lesson.givenNames;
@@ -10817,7 +10854,7 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
   const columnCount = lineColumn;
   const rowCount = firstBlock + teams2.length * height - 1;
   const headingRowOf = (index) => firstBlock + index * height;
-  const references = planReferences({ names, places });
+  const references = planReferences({ names: names2, places });
   const unitCells = [];
   const findCells = [];
   const keyCells = [];
@@ -10888,7 +10925,7 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
               fixedArea(column(classColumns.step)),
               fixedArea(column(classColumns.entry)),
               fixedArea(column(classColumns.help)),
-              onSheet(names.help, fixedArea(ownHintsArea(lesson.activity)))
+              onSheet(names2.help, fixedArea(ownHintsArea(lesson.activity)))
             )
           )
         ]
@@ -10979,7 +11016,7 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
     }
   );
   return {
-    name: (_a = names.classes[className]) != null ? _a : className,
+    name: (_a = names2.classes[className]) != null ? _a : className,
     role: { kind: "class", className },
     rowCount,
     columnCount,
@@ -11024,8 +11061,8 @@ function planClassSheet({ lesson, className, teams: teams2, names, places, linkR
   };
 }
 var checkColumn = ({ row, rows }) => ({ row, column: classColumns.check, rows, columns: 1 });
-function planReferences({ names, places }) {
-  const inPlan = (area) => onSheet(names.plan, fixedArea(area));
+function planReferences({ names: names2, places }) {
+  const inPlan = (area) => onSheet(names2.plan, fixedArea(area));
   const keys = inPlan(places.keys);
   const givens = inPlan({ ...places.givenHeadings, rows: places.keys.rows });
   const teamNames = inPlan({ ...places.keys, column: planColumns.team });
@@ -11167,7 +11204,7 @@ var settingOptions = {
 var sizes2 = (list2) => list2.map(String).join("; ");
 function settingLines({ setup, activity, invented }) {
   var _a;
-  const { settings: names, settingNotes: notes } = words;
+  const { settings: names2, settingNotes: notes } = words;
   const { shelf } = setup;
   const lines = settingNames.map((name) => {
     const options = settingOptions[name];
@@ -11175,21 +11212,21 @@ function settingLines({ setup, activity, invented }) {
     return { name, value, about: notes[name], ...options === void 0 ? {} : { options } };
   });
   lines.push(
-    { name: names.flasks, value: sizes2(shelf.flasksMl), about: notes[names.flasks] },
-    { name: names.pipettes, value: sizes2(shelf.pipettesMl), about: notes[names.pipettes] },
-    { name: names.balanceRange, value: \`\${shelf.balanceMaxG} g\`, about: notes[names.balanceRange] },
+    { name: names2.flasks, value: sizes2(shelf.flasksMl), about: notes[names2.flasks] },
+    { name: names2.pipettes, value: sizes2(shelf.pipettesMl), about: notes[names2.pipettes] },
+    { name: names2.balanceRange, value: \`\${shelf.balanceMaxG} g\`, about: notes[names2.balanceRange] },
     {
-      name: names.numbers,
-      value: setup.ownNumbers ? names.ownNumbers : names.sharedNumbers,
+      name: names2.numbers,
+      value: setup.ownNumbers ? names2.ownNumbers : names2.sharedNumbers,
       about: notes.numbers,
-      options: [names.ownNumbers, names.sharedNumbers]
+      options: [names2.ownNumbers, names2.sharedNumbers]
     }
   );
   for (const { name } of activity.givens) {
-    lines.push({ name: \`\${names.startPrefix}\${name}\`, value: (_a = setup.givens[name]) != null ? _a : "", about: notes.start });
+    lines.push({ name: \`\${names2.startPrefix}\${name}\`, value: (_a = setup.givens[name]) != null ? _a : "", about: notes.start });
   }
-  lines.push({ name: names.layout, value: String(layoutVersion), about: notes.layout });
-  if (invented) lines.push({ name: names.invented, value: "yes", about: notes.invented });
+  lines.push({ name: names2.layout, value: String(layoutVersion), about: notes.layout });
+  if (invented) lines.push({ name: names2.invented, value: "yes", about: notes.invented });
   return lines;
 }
 function readingLines({ setup, activity }) {
@@ -11219,7 +11256,7 @@ function planPlaces(lesson) {
     }
   };
 }
-function planPlanSheet(lesson, names) {
+function planPlanSheet(lesson, names2) {
   const { plan } = words;
   const places = planPlaces(lesson);
   const lines = settingLines(lesson);
@@ -11285,7 +11322,7 @@ function planPlanSheet(lesson, names) {
     );
   }
   return {
-    name: names.plan,
+    name: names2.plan,
     role: { kind: "plan" },
     rowCount: lastRow + spareTeamLines,
     columnCount,
@@ -11351,7 +11388,7 @@ var answersInAll = (answers) => \`\${answers} \${answers === 1 ? "answer" : "ans
 // src/workbook/planPollSheet.ts
 var answerRows = 240;
 var { statements, scale, from } = pollTexts;
-function planPollSheet(lesson, names) {
+function planPollSheet(lesson, names2) {
   const { poll } = words;
   const answers = (column, columns4 = 1) => ({
     row: pollRows.firstAnswer,
@@ -11376,7 +11413,7 @@ function planPollSheet(lesson, names) {
     })
   ];
   return {
-    name: names.poll,
+    name: names2.poll,
     role: { kind: "poll" },
     rowCount: pollRows.firstAnswer + answerRows - 1,
     columnCount: pollColumns.marker + 1,
@@ -11709,7 +11746,7 @@ function teamUse(activity, team, {
   const portion = (molarity, volume, given) => {
     var _a2;
     const cell = (given === void 0 ? "" : (_a2 = team.givens[given]) != null ? _a2 : "").trim();
-    return { formula: formula2.value, molarity, volume, .../^[\\d.,]+$/.test(cell) ? { typed: cell } : {} };
+    return { formula: formula2.value, molarity, volume, ...isBareNumber(cell) ? { typed: cell } : {} };
   };
   const { solid, dilution, reagent, serial, residue, density } = numbers;
   if (solid) {
@@ -11919,6 +11956,26 @@ function balanceNeed(uses, shelf) {
     balances: Math.ceil(teamsAtOnce / teamsPerBalance)
   };
 }
+
+// src/chemistry/pictogramNamed.ts
+var names = {
+  "01": "exploding bomb",
+  "02": "flame",
+  "03": "flame over circle",
+  "04": "gas cylinder",
+  "05": "corrosion",
+  "06": "skull and crossbones",
+  "07": "exclamation mark",
+  "08": "health hazard",
+  "09": "environment"
+};
+var pictogramNamed = (code) => {
+  var _a;
+  return {
+    code,
+    name: (_a = names[code.replace("GHS", "")]) != null ? _a : code
+  };
+};
 
 // src/lab/decimalText.ts
 function decimalText(value, decimalMark) {
@@ -12204,7 +12261,7 @@ var cellsOf = ({ section, what, amount: needed, withSpare, unit, note }) => [
   text(unit),
   text(note)
 ];
-function planPrepareSheet({ setup, activity, teams: teams2 }, names, places) {
+function planPrepareSheet({ setup, activity, teams: teams2 }, names2, places) {
   const { prepare } = words;
   const { settings, shelf } = setup;
   const day = dayPreparation({ activity, teams: teams2, shelf, settings });
@@ -12221,7 +12278,7 @@ function planPrepareSheet({ setup, activity, teams: teams2 }, names, places) {
   );
   const lines = { row: headingRow2 + 1, rows: lineCount };
   return {
-    name: names.prepare,
+    name: names2.prepare,
     role: { kind: "prepare" },
     rowCount: headingRow2 + lineCount,
     columnCount: columns2.hidden,
@@ -12235,7 +12292,7 @@ function planPrepareSheet({ setup, activity, teams: teams2 }, names, places) {
         column: 1,
         cells: [[text(prepare.title)], [computed(\`=\${freshness()}\`)], ...prepare.notes.map((note) => [text(note)])]
       },
-      { ...prepareCells.planNow, cells: [[computed(\`=\${planText({ names, places })}\`)]] },
+      { ...prepareCells.planNow, cells: [[computed(\`=\${planText({ names: names2, places })}\`)]] },
       {
         row: headingRow2,
         column: 1,
@@ -12278,10 +12335,10 @@ var freshness = () => native(
   literal(words.prepare.upToDate),
   literal(words.prepare.outOfDate)
 );
-function planText({ names, places }) {
+function planText({ names: names2, places }) {
   const { settings, keys, givenHeadings } = places;
   const lines = { ...keys, columns: planColumns.firstGiven - 1 + givenHeadings.columns };
-  return [settings, lines].map((area) => native("TEXTJOIN", literal("|"), "0", onSheet(names.plan, fixedArea(area)))).join("&");
+  return [settings, lines].map((area) => native("TEXTJOIN", literal("|"), "0", onSheet(names2.plan, fixedArea(area)))).join("&");
 }
 
 // src/workbook/planProgressSheet.ts
@@ -12289,7 +12346,7 @@ var columns3 = { team: 1, tube: 2, count: 3, firstStep: 4 };
 var firstTable = 4;
 var states = words.progress.states;
 var roomFor = (teamCount) => Math.ceil((teamCount + 1) / 4) * 4;
-function planProgressSheet({ lesson, classes, names, places }) {
+function planProgressSheet({ lesson, classes, names: names2, places }) {
   const { progress: progress2 } = words;
   const { steps } = lesson.activity;
   const keyColumn = columns3.firstStep + steps.length;
@@ -12353,9 +12410,9 @@ function planProgressSheet({ lesson, classes, names, places }) {
   function teamLine({ team, row: row2, className }) {
     var _a;
     const keyCell = \`$\${columnLetters(keyColumn)}\${row2}\`;
-    const sheet = (_a = names.classes[className]) != null ? _a : className;
-    const keys = onSheet(names.plan, fixedArea(places.keys));
-    const teamNames = onSheet(names.plan, fixedArea({ ...places.keys, column: planColumns.team }));
+    const sheet = (_a = names2.classes[className]) != null ? _a : className;
+    const keys = onSheet(names2.plan, fixedArea(places.keys));
+    const teamNames = onSheet(names2.plan, fixedArea({ ...places.keys, column: planColumns.team }));
     const name = native(
       "IF",
       \`\${native("COUNTIF", keys, keyCell)}=1\`,
@@ -12367,7 +12424,7 @@ function planProgressSheet({ lesson, classes, names, places }) {
     const done2 = native("COUNTIF", line, literal(states.done));
     const tube = \`\${native("REPT", literal("●"), done2)}&\${native("REPT", literal("○"), \`\${scored}-\${done2}\`)}\`;
     const today = onSheet(
-      names.plan,
+      names2.plan,
       fixedArea({ ...places.keys, column: planColumns.firstGiven + lesson.givenNames.length })
     );
     const isAbsent = (mark) => \`\${native("COUNTIFS", keys, keyCell, today, mark)}>0\`;
@@ -12394,7 +12451,7 @@ function planProgressSheet({ lesson, classes, names, places }) {
     { areas: stepAreas, startsWith: "…", state: "blank" }
   ];
   return {
-    name: names.progress,
+    name: names2.progress,
     role: { kind: "progress" },
     rowCount: Math.max(row - 1, firstTable),
     columnCount: keyColumn,
@@ -12641,12 +12698,12 @@ function headings({
   textAt: textAt2,
   headingRow: headingRow4
 }) {
-  const names = [];
+  const names2 = [];
   for (let column = planColumns.firstGiven; textAt2(headingRow4, column) !== ""; column += 1) {
     if (textAt2(headingRow4, column) === words.plan.today) break;
-    names.push(textAt2(headingRow4, column));
+    names2.push(textAt2(headingRow4, column));
   }
-  return names;
+  return names2;
 }
 function absentTeams({
   cells,
@@ -12730,7 +12787,7 @@ function readSetup({
   problems
 }) {
   var _a, _b, _c, _d, _e, _f, _g;
-  const names = words.settings;
+  const names2 = words.settings;
   const decimalMark = settings["decimal mark"] === "comma" ? "comma" : "point";
   const read = (cell, kind, name) => {
     const quantity = readQuantity(cell, kind, \`the setting “\${name}”\`, { decimalMark });
@@ -12756,18 +12813,18 @@ function readSetup({
   }
   const givens = {};
   for (const name of givenNames) {
-    givens[name] = (_d = (_c = (_a = table.get(\`\${names.startPrefix}\${name}\`)) == null ? void 0 : _a.value) != null ? _c : (_b = teams2[0]) == null ? void 0 : _b.givens[name]) != null ? _d : "";
+    givens[name] = (_d = (_c = (_a = table.get(\`\${names2.startPrefix}\${name}\`)) == null ? void 0 : _a.value) != null ? _c : (_b = teams2[0]) == null ? void 0 : _b.givens[name]) != null ? _d : "";
   }
   return {
     activity: settings.activity,
     givens,
-    ownNumbers: ((_e = table.get(names.numbers)) == null ? void 0 : _e.value) !== names.sharedNumbers,
+    ownNumbers: ((_e = table.get(names2.numbers)) == null ? void 0 : _e.value) !== names2.sharedNumbers,
     settings,
     shelf: {
-      flasksMl: sizesOf(names.flasks, defaultShelf.flasksMl),
-      pipettesMl: sizesOf(names.pipettes, defaultShelf.pipettesMl),
+      flasksMl: sizesOf(names2.flasks, defaultShelf.flasksMl),
+      pipettesMl: sizesOf(names2.pipettes, defaultShelf.pipettesMl),
       balanceReadabilityG: massOf2("balance", settings.balance, defaultShelf.balanceReadabilityG),
-      balanceMaxG: massOf2(names.balanceRange, (_g = (_f = table.get(names.balanceRange)) == null ? void 0 : _f.value) != null ? _g : "", defaultShelf.balanceMaxG)
+      balanceMaxG: massOf2(names2.balanceRange, (_g = (_f = table.get(names2.balanceRange)) == null ? void 0 : _f.value) != null ? _g : "", defaultShelf.balanceMaxG)
     },
     classes
   };
@@ -13393,12 +13450,7 @@ function protect(sheet, plan, isNew) {
   if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
 }
 
-// src/host/emptyFirstSheet.ts
-function emptyFirstSheet(spreadsheet) {
-  const [sheet, ...others] = spreadsheet.getSheets();
-  const isAlone = sheet !== void 0 && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
-  return isAlone && isUntouched(sheet) ? sheet : void 0;
-}
+// src/host/isUntouched.ts
 function isUntouched(sheet) {
   if (sheet.getLastRow() > 0 || sheet.getLastColumn() > 0) return false;
   const isBusy = sheet.getFormUrl() !== null || sheet.getCharts().length > 0 || sheet.getImages().length > 0 || sheet.getDrawings().length > 0 || sheet.getConditionalFormatRules().length > 0 || sheetProtections(sheet).length > 0 || sheet.getDeveloperMetadata().length > 0 || sheet.getFrozenRows() > 0 || sheet.getFrozenColumns() > 0;
@@ -13406,6 +13458,13 @@ function isUntouched(sheet) {
   const whole = sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns());
   const all = (cells, isPlain) => cells.every((row) => row.every(isPlain));
   return all(whole.getNotes(), (note) => note === "") && all(whole.getDataValidations(), (rule) => rule === null) && all(whole.getBackgrounds(), (color) => color.toLowerCase() === "#ffffff");
+}
+
+// src/host/emptyFirstSheet.ts
+function emptyFirstSheet(spreadsheet) {
+  const [sheet, ...others] = spreadsheet.getSheets();
+  const isAlone = sheet !== void 0 && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
+  return isAlone && isUntouched(sheet) ? sheet : void 0;
 }
 
 // src/host/notePreparedPlan.ts
@@ -13424,10 +13483,6 @@ function notePreparedPlan({
   const note = same2 ? joined2 : "";
   const cell = sheet.getRange(planThen.row, planThen.column);
   if (cell.getValue() !== note) writeTexts(cell, [[note]]);
-}
-function isPrepareOutOfDate(sheet) {
-  const { freshness: freshness2 } = prepareCells;
-  return String(sheet.getRange(freshness2.row, freshness2.column).getValue()).startsWith("⚠");
 }
 
 // src/host/outcome.ts
@@ -13450,14 +13505,16 @@ function guarded(work) {
 }
 var numbersProblem = (error) => problemOf(error, error.argument === "activity" ? "activity" : \`givens.\${error.argument}\`);
 
+// src/lab/members/memberWords.ts
+function memberWords({ name, absent, roles: roles2 }) {
+  const said2 = [...absent ? [membersTexts.absent] : [], ...roles2];
+  return said2.length === 0 ? name : \`\${name}: \${said2.join(", ")}\`;
+}
+
 // src/lab/members/membersText.ts
 function membersText({ members, day }) {
   if (members.length === 0) return "";
-  const lines = members.map(({ name, absent, roles: roles2 }) => {
-    const said2 = [...absent ? [membersTexts.absent] : [], ...roles2];
-    return said2.length === 0 ? name : \`\${name}: \${said2.join(", ")}\`;
-  });
-  return [...lines, ...day === "" ? [] : [membersTexts.rolesOf(day)]].join("\\n");
+  return [...members.map(memberWords), ...day === "" ? [] : [membersTexts.rolesOf(day)]].join("\\n");
 }
 
 // src/lab/members/shareRoles.ts
@@ -13663,7 +13720,7 @@ function sampleLesson() {
   if (activity === void 0) throw new Error("The sample lesson has no activity.");
   const { teams: teams2 } = certain(numbersForTeams(setup), "numbers");
   const entries = setup.classes.flatMap(
-    ({ name, teams: names }, classAt) => names.flatMap((team, teamAt) => {
+    ({ name, teams: names2 }, classAt) => names2.flatMap((team, teamAt) => {
       var _a;
       const plan = teams2.find((line) => line.className === name && line.team === team);
       const done2 = (_a = progress[classAt]) == null ? void 0 : _a[teamAt];
@@ -13889,7 +13946,7 @@ function newMemo({
     { role: pollRole, label: hostWords.buildLabels.poll }
   ];
   const unfinished = earlier2 !== void 0 && earlier2.done < earlier2.tasks.length ? earlier2 : void 0;
-  const names = {};
+  const names2 = {};
   const promised = { ...unfinished == null ? void 0 : unfinished.names };
   for (const { sheet, tag } of own) {
     const isLeaving = ((_a = unfinished == null ? void 0 : unfinished.replacements[roleName(tag)]) == null ? void 0 : _a.sheetId) === sheet.getSheetId();
@@ -13902,14 +13959,14 @@ function newMemo({
     return kind === "class" ? (_a2 = fresh.classes[className]) != null ? _a2 : className : kind === "record" ? words.record.sheet : fresh[kind];
   };
   for (const { role: role2, putAside: aside } of tasks) {
-    if (!aside) names[roleName(role2)] = (_b = promised[roleName(role2)]) != null ? _b : freshName(role2);
+    if (!aside) names2[roleName(role2)] = (_b = promised[roleName(role2)]) != null ? _b : freshName(role2);
   }
   return {
     tasks,
     done: 0,
     stamp: (_c = unfinished == null ? void 0 : unfinished.stamp) != null ? _c : stampOf(spreadsheet),
     sample,
-    names,
+    names: names2,
     replacements: { ...unfinished == null ? void 0 : unfinished.replacements },
     ...viewBefore({ spreadsheet, isFirst: own.length === 0, unfinished })
   };
@@ -14020,15 +14077,15 @@ function sheetPlan({
   reading
 }) {
   var _a;
-  const names = namesIn(memo, lesson);
+  const names2 = namesIn(memo, lesson);
   const { places } = reading;
   const { kind, className = "" } = task.role;
-  if (kind === "poll") return planPollSheet(lesson, names);
-  if (kind === "help") return planHelpSheet(lesson, names);
-  if (kind === "prepare") return planPrepareSheet(lesson, names, places);
+  if (kind === "poll") return planPollSheet(lesson, names2);
+  if (kind === "help") return planHelpSheet(lesson, names2);
+  if (kind === "prepare") return planPrepareSheet(lesson, names2, places);
   if (kind === "progress") {
     const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
-    return planProgressSheet({ lesson, classes, names, places });
+    return planProgressSheet({ lesson, classes, names: names2, places });
   }
   const present = sheetToRead(spreadsheet, task.role, memo);
   const found = present === void 0 ? void 0 : readClassSheet(valuesOf2(present));
@@ -14040,7 +14097,7 @@ function sheetPlan({
     lesson,
     className,
     teams: teams2,
-    names,
+    names: names2,
     places,
     ...keepsRows ? { linkRows: found.linkRows } : {}
   });
@@ -14315,10 +14372,10 @@ var recordWords = {
   goOnAt: ({ title, teams: some }) => \`Go on at \${title} (\${teams(some)}).\`,
   absentLabel: "absent",
   missingLabel: "not here",
-  missing: (teams2) => list(teams2.map(({ team, names }) => \`\${list(names)} (\${team})\`)),
+  missing: (teams2) => list(teams2.map(({ team, names: names2 }) => \`\${list(names2)} (\${team})\`)),
   day: (day) => \`Record of \${day}\`,
   nothing: "No class has entries today.",
-  named: (words2, names) => \`\${words2} (\${list(names)})\`,
+  named: (words2, names2) => \`\${words2} (\${list(names2)})\`,
   labels: {
     day: "day",
     className: "class",
@@ -14423,16 +14480,16 @@ function writeAnew({
   lesson,
   keepHints
 }) {
-  const names = newSheetNames(classNames(lesson));
+  const names2 = newSheetNames(classNames(lesson));
   const memo = noBuild();
-  applySheet({ spreadsheet, plan: planPlanSheet(lesson, names), memo, replace: true });
+  applySheet({ spreadsheet, plan: planPlanSheet(lesson, names2), memo, replace: true });
   const inUse = (kind) => {
     var _a;
     return (_a = sheetInUse(ownSheets(spreadsheet), { kind })) == null ? void 0 : _a.sheet;
   };
   const before = inUse("help");
   if (keepHints && before !== void 0) {
-    const plan = planHelpSheet(lesson, names);
+    const plan = planHelpSheet(lesson, names2);
     const added = addedHints(valuesOf2(before), plan);
     applySheet({ spreadsheet, plan, memo, replace: true });
     const after = inUse("help");
@@ -14602,21 +14659,9 @@ function say(member, said2) {
   }
 }
 
-// src/host/teamCells.ts
-function memberCell({
-  spreadsheet,
-  className,
-  key
-}) {
-  var _a;
-  const found = classSheet(spreadsheet, className);
-  if (!found.ok) return found;
-  const block = (_a = readClassSheet(valuesOf2(found.value))) == null ? void 0 : _a.blocks.find((candidate) => candidate.key === key);
-  if (block === void 0) return problem({ ...hostWords.teamUnknown, received: \`“\${String(key)}”\` });
-  return done({ cell: memberCellOf(found.value, block.headingRow), who: block.who, team: block.team });
-}
-var memberCellOf = (sheet, headingRow4) => sheet.getRange(headingRow4, classColumns.who);
-function writeMembers(cell, text2) {
+// src/host/writeMembers.ts
+function writeMembers(sheet, { headingRow: headingRow4, text: text2 }) {
+  const cell = sheet.getRange(headingRow4, classColumns.who);
   cell.setNumberFormat("@");
   writeTexts(cell, [[text2]]);
 }
@@ -14634,7 +14679,7 @@ function passRoles(className) {
     if (before.members.length === 0 || before.day === day) continue;
     const { members } = membersOn(before, day);
     const text2 = membersText(shareRoles({ before, members, day, passOn: true }));
-    writeMembers(memberCellOf(found.value, headingRow4), text2);
+    writeMembers(found.value, { headingRow: headingRow4, text: text2 });
     passed += 1;
   }
   return done({ passed });
@@ -14882,13 +14927,13 @@ function teamKey({
     var _a, _b;
     const quantity = quantities[step.quantity];
     const cells = {};
-    const names = {};
+    const names2 = {};
     const numbers = {};
     let rests = false;
     for (const [name, source] of Object.entries(step.takes)) {
       if ("given" in source) {
         cells[name] = team.givens[source.given];
-        names[name] = source.given;
+        names2[name] = source.given;
         continue;
       }
       const from2 = worked.get(source.entryOf);
@@ -14902,7 +14947,7 @@ function teamKey({
       decimals: settings.decimals,
       decimalMark,
       numbers,
-      names
+      names: names2
     });
     return result.ok ? { ready: result.value, rests, trouble: "" } : { rests, trouble: errorText(result.error) };
   }
@@ -14942,8 +14987,7 @@ function teamKey({
       if (!found.ok) return { answer: "", note: errorText(found.error) };
       expected = found.value;
     } else {
-      const kind = unit === "g" ? "mass" : unit === "mL" ? "volume" : unit === "g/mL" ? "density" : "concentration";
-      const read = readQuantity(team.givens[expects.given], kind, expects.given, { decimalMark });
+      const read = readQuantity(team.givens[expects.given], unitKind(unit), expects.given, { decimalMark });
       if (!read.ok) return { answer: "", note: errorText(read.error) };
       expected = read.value.value;
     }
@@ -15186,7 +15230,8 @@ function following(words2, name, team) {
   const unit = (_b = (_a = team.givens.find((given) => given.name === name)) == null ? void 0 : _a.unit) != null ? _b : "";
   const start = \` \${unit}\`;
   if (unit === "" || !words2.startsWith(start) || /^[\\w/]/.test(words2.slice(start.length))) return words2;
-  return /^[\\d.,\\s]*$/.test(typedFor(name, team)) ? words2 : words2.slice(start.length);
+  const typed2 = typedFor(name, team);
+  return typed2 === "" || isBareNumber(typed2) ? words2 : words2.slice(start.length);
 }
 
 // src/host/endpoints/readPaper.ts
@@ -15372,6 +15417,12 @@ function nameOf2({ text: text2 }, { listing, name }) {
   return (_b = (_a = listedSolutes().find(({ formula: formula2 }) => formula2 === dotted)) == null ? void 0 : _a.name) != null ? _b : text2;
 }
 
+// src/host/isPrepareOutOfDate.ts
+function isPrepareOutOfDate(sheet) {
+  const { freshness: freshness2 } = prepareCells;
+  return String(sheet.getRange(freshness2.row, freshness2.column).getValue()).startsWith("⚠");
+}
+
 // src/host/endpoints/readPreparation.ts
 function readPreparation() {
   var _a;
@@ -15383,13 +15434,13 @@ function readPreparation() {
   const mark = markOf(plan);
   const sheet = (_a = sheetInUse(ownSheets(openSpreadsheet()), { kind: "prepare" })) == null ? void 0 : _a.sheet;
   const rows = preparationRows(day, mark);
-  const names = Object.keys(preparationTexts.sections);
+  const names2 = Object.keys(preparationTexts.sections);
   return done({
     date: todayText(),
     decimalMark: mark,
     activity: activity.title,
     aim: activity.aim,
-    sections: names.map((name) => ({
+    sections: names2.map((name) => ({
       name,
       title: preparationTexts.sections[name],
       rows: rows.filter(({ section }) => section === name).map(({ what, amount: amount2, withSpare, unit, note, pictograms }) => ({
@@ -15615,11 +15666,11 @@ function readRecord() {
   const reading = recordReading(spreadsheet);
   const classes = classDays(spreadsheet, day).map((found) => {
     var _a;
-    const { entry, names } = classFacts(found);
+    const { entry, names: names2 } = classFacts(found);
     const saved = reading === void 0 ? void 0 : (_a = rowFor(reading, entry)) == null ? void 0 : _a.entry;
     return {
       proposal: entry,
-      names,
+      names: names2,
       hasEntriesToday: found.hasEntriesToday,
       ...saved === void 0 ? {} : { saved }
     };
@@ -15704,8 +15755,8 @@ function mergedWords({
 // src/lab/record/nameIn.ts
 var shortest = 2;
 var wordCharacter = /[\\p{L}\\p{N}]/u;
-function nameIn(words2, names) {
-  return names.find((name) => name.length >= shortest && standsIn(words2, name));
+function nameIn(words2, names2) {
+  return names2.find((name) => name.length >= shortest && standsIn(words2, name));
 }
 function standsIn(words2, name) {
   var _a, _b;
@@ -15732,13 +15783,13 @@ function saveRecord(given) {
     rows.push(row);
   }
   const spreadsheet = openSpreadsheet();
-  const names = namesInFile(spreadsheet);
+  const names2 = namesInFile(spreadsheet);
   for (const { entry } of rows) {
     for (const field of wordFields) {
       const where = \`“\${recordWords.labels[field]}” of \${entry.className}\`;
       if (entry[field].length > longest2)
         return problem({ ...say2.tooLong, where, received: String(entry[field].length) }, \`\${entry.className}.\${field}\`);
-      const name = nameIn(entry[field], names);
+      const name = nameIn(entry[field], names2);
       if (name !== void 0)
         return problem({ ...say2.named, where, received: \`“\${name}”\` }, \`\${entry.className}.\${field}\`);
     }
@@ -15790,16 +15841,16 @@ function writeRow({
 }
 function namesInFile(spreadsheet) {
   var _a, _b, _c, _d;
-  const names = new Set(((_b = (_a = planInUse(spreadsheet)) == null ? void 0 : _a.teams) != null ? _b : []).map(({ team }) => team));
+  const names2 = new Set(((_b = (_a = planInUse(spreadsheet)) == null ? void 0 : _a.teams) != null ? _b : []).map(({ team }) => team));
   const known = roles;
   for (const { sheet, tag } of ownSheets(spreadsheet)) {
     if (tag.kind !== "class" || tag.state !== "built") continue;
     for (const { who: team, steps } of (_d = (_c = readClassSheet(valuesOf2(sheet))) == null ? void 0 : _c.blocks) != null ? _d : []) {
-      for (const { name } of readMembers(team).members) names.add(name);
-      for (const { who } of steps) if (who !== "" && !known.includes(who)) names.add(who);
+      for (const { name } of readMembers(team).members) names2.add(name);
+      for (const { who } of steps) if (who !== "" && !known.includes(who)) names2.add(who);
     }
   }
-  return [...names];
+  return [...names2];
 }
 function readRow(sent) {
   if (typeof sent !== "object" || sent === null || !("entry" in sent)) return void 0;
@@ -15847,6 +15898,20 @@ function setAbsent(key, absent) {
   return done(null);
 }
 
+// src/host/teamBlock.ts
+function teamBlock({
+  spreadsheet,
+  className,
+  key
+}) {
+  var _a;
+  const found = classSheet(spreadsheet, className);
+  if (!found.ok) return found;
+  const block = (_a = readClassSheet(valuesOf2(found.value))) == null ? void 0 : _a.blocks.find((candidate) => candidate.key === key);
+  if (block === void 0) return problem({ ...hostWords.teamUnknown, received: \`“\${String(key)}”\` });
+  return done({ sheet: found.value, block });
+}
+
 // src/host/endpoints/setMembers.ts
 var longestName2 = 40;
 var mostMembers = 8;
@@ -15855,35 +15920,36 @@ function setMembers(className, key, wish) {
   const read = readWish2(wish);
   if (read === void 0) return problem({ ...say2.shape, received: typeof wish });
   const spreadsheet = openSpreadsheet();
-  const found = memberCell({ spreadsheet, className, key });
+  const found = teamBlock({ spreadsheet, className, key });
   if (!found.ok) return found;
-  const { who } = found.value;
+  const { sheet, block } = found.value;
+  const { who, headingRow: headingRow4 } = block;
   if (who !== read.base) return problem(say2.changed, "names");
-  const names = readMembers(read.names).members.map(({ name }) => name);
-  const where = \`the names in \${found.value.team}\`;
-  if (names.length > mostMembers)
-    return problem({ ...say2.tooMany(mostMembers), where, received: String(names.length) }, "names");
-  const long = names.find((name) => name.length > longestName2);
+  const names2 = readMembers(read.names).members.map(({ name }) => name);
+  const where = say2.namesIn(block.team);
+  if (names2.length > mostMembers)
+    return problem({ ...say2.tooMany(mostMembers), where, received: String(names2.length) }, "names");
+  const long = names2.find((name) => name.length > longestName2);
   if (long !== void 0) return problem({ ...say2.long(longestName2), where, received: \`“\${long}”\` }, "names");
-  const twice = names.find((name, index) => names.indexOf(name) < index);
-  if (twice !== void 0) return problem({ ...say2.twice, where, received: \`“\${twice}” twice\` }, "names");
+  const twice = names2.find((name, index) => names2.indexOf(name) < index);
+  if (twice !== void 0) return problem({ ...say2.twice, where, received: say2.sameTwice(twice) }, "names");
   const day = dayOf(spreadsheet, Date.now());
   const before = readMembers(who);
   const team = shareRoles({
     before,
-    members: names.map((name) => ({ name, absent: read.absent.includes(name) })),
+    members: names2.map((name) => ({ name, absent: read.absent.includes(name) })),
     day,
     passOn: before.day !== "" && before.day !== day
   });
   const text2 = membersText(team);
-  writeMembers(found.value.cell, text2 === "" ? membersTexts.heading : text2);
+  writeMembers(sheet, { headingRow: headingRow4, text: text2 === "" ? membersTexts.heading : text2 });
   return done(membersView(text2, day));
 }
 function readWish2(wish) {
   if (typeof wish !== "object" || wish === null) return void 0;
-  const { names, absent, base } = wish;
-  if (typeof names !== "string" || typeof base !== "string" || !Array.isArray(absent)) return void 0;
-  return { names, base, absent: absent.map(String) };
+  const { names: names2, absent, base } = wish;
+  if (typeof names2 !== "string" || typeof base !== "string" || !Array.isArray(absent)) return void 0;
+  return { names: names2, base, absent: absent.map(String) };
 }
 
 // src/host/endpoints/startBuild.ts
