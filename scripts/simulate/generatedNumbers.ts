@@ -47,7 +47,7 @@ const triesInRow = 6;
 const careful = 0.003;
 const off = 0.06;
 
-function otherEntry(step: Step): string {
+function otherEntry(step: Step, givens: DealtTeam['givens']): string {
   switch (step.kind) {
     case 'ordered':
       return procedureByName(step.procedure)
@@ -59,7 +59,7 @@ function otherEntry(step: Step): string {
         ''
       );
     case 'ticked':
-      return 'yes';
+      return `yes, ${givens[step.substance.formula]}`;
     default:
       return '';
   }
@@ -92,7 +92,7 @@ function goneThrough(
     } else if (step.kind === 'measured') {
       entries[step.id] = readingOff(step, readings, { activity, givens, entries });
       unrounded[step.id] = entries[step.id] ?? '';
-    } else entries[step.id] = otherEntry(step);
+    } else entries[step.id] = otherEntry(step, givens);
   }
   return entries;
 }

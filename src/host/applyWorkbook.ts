@@ -6,6 +6,7 @@ import { layoutFits } from '../workbook/layoutFits.ts';
 import { looks, plainLook, stateLooks, tabColors } from '../workbook/looks.ts';
 import { areaName } from '../workbook/reference.ts';
 import { freeName } from '../workbook/sheetNames.ts';
+import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { Block, CellContent, Choice, SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { type BuildMemo, saveMemo } from './buildMemo.ts';
 import { countedEntry } from './countedEntry.ts';
@@ -57,7 +58,7 @@ export function applySheet({ spreadsheet, plan, memo, replace = false, firstEntr
   if (present !== undefined) {
     const fit = layoutFits(plan, valuesOf(present.sheet));
     const unfinished = present.tag.state === 'building';
-    if (fit === 'other' || (replace && !unfinished)) {
+    if (fit === 'other' || isOfAnother(present.tag, plan) || (replace && !unfinished)) {
       startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
     } else if (fit === 'same' && !unfinished) {
       rewrite(present.sheet, plan);
@@ -70,9 +71,15 @@ export function applySheet({ spreadsheet, plan, memo, replace = false, firstEntr
   writeWhole({ spreadsheet, sheet, plan, tag, isNew, firstEntries: isNew ? firstEntries : [] });
   // From here on the sheet stands by itself: an entry that a team clears must not come back from the kept sheet.
   const { from: _, ...done } = tag;
-  writeTag(sheet, { ...done, layout: layoutVersion, state: 'built' });
+  writeTag(sheet, { ...done, ...activityOf(plan), layout: layoutVersion, state: 'built' });
   forgetReplacement(memo, role);
 }
+
+const activityOf = ({ activity }: { readonly activity?: string }) => (activity === undefined ? {} : { activity });
+
+/** Whether a sheet was built for another activity than it is wanted for. */
+const isOfAnother = (tag: SheetTag, { activity }: SheetPlan): boolean =>
+  tag.activity !== undefined && activity !== undefined && tag.activity !== activity;
 
 /** Keeps a sheet whose class is no longer in the plan, under a dated name. */
 export function putAside({
@@ -133,9 +140,11 @@ function finishReplacement({
   if (old === undefined) return;
   if (old.getName() !== replacement.keptName) old.setName(replacement.keptName);
   old.setTabColor(tabColors.kept);
+  const before = ownSheets(spreadsheet).find(({ sheet }) => sheet.getSheetId() === old.getSheetId())?.tag;
   writeTag(old, {
     kind: role.kind,
     ...(role.className === undefined ? {} : { className: role.className }),
+    ...activityOf(before ?? {}),
     layout: layoutVersion,
     state: 'kept',
   });
@@ -170,6 +179,7 @@ function sheetFor({ spreadsheet, plan, memo }: { spreadsheet: Spreadsheet; plan:
   const tag: SheetTag = {
     kind: role.kind,
     ...(role.className === undefined ? {} : { className: role.className }),
+    ...activityOf(plan),
     layout: layoutVersion,
     state: 'building',
     ...(from === undefined ? {} : { from }),
@@ -478,9 +488,10 @@ function carryEntries({
   plan: SheetPlan;
   from: number;
 }): void {
-  const old = spreadsheet.getSheets().find((other) => other.getSheetId() === from);
+  const old = ownSheets(spreadsheet).find((other) => other.sheet.getSheetId() === from);
   if (old === undefined) return;
-  const runs = carriedEntries({ plan, from: valuesOf(old), to: valuesOf(sheet) });
+  const wanted = isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan;
+  const runs = carriedEntries({ plan: wanted, from: valuesOf(old.sheet), to: valuesOf(sheet) });
   const lastRow = Math.max(plan.rowCount, ...runs.map(({ row, values }) => row + values.length - 1));
   makeRoom(sheet, { rows: lastRow, columns: plan.columnCount });
   for (const { row, column, values } of runs) {

@@ -10,6 +10,8 @@ export interface SheetTag {
   readonly layout: number;
   /** `kept`: an earlier sheet of this role, left as it was. */
   readonly state: 'building' | 'built' | 'kept';
+  /** Activity that the rows of a class were built for; unknown for sheets of earlier versions. */
+  readonly activity?: string;
   /** Number of the sheet that entries are copied from. */
   readonly from?: number;
 }

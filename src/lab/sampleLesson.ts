@@ -171,7 +171,7 @@ function teamEntries(
         return letteredOptions(step.question).find(({ item }) => item.id === chosen?.id)?.letter ?? '';
       }
       case 'ticked':
-        return tickTexts.answer;
+        return tickTexts.answer(team.givens[step.substance.formula] ?? '');
       case 'told':
         return sampleTexts.told;
     }

@@ -148,11 +148,11 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       options: roles,
       help: words.class.whoChoice,
     });
-    steps.forEach(({ kind }, place) => {
-      if (kind !== 'ticked') return;
+    steps.forEach((step, place) => {
+      if (step.kind !== 'ticked') return;
       choices.push({
         area: { row: heading + 1 + place, column: at.entry, rows: 1, columns: 1 },
-        options: [tickTexts.answer],
+        options: [tickTexts.answer((team.givens[step.substance.formula] ?? '').trim())],
         help: words.class.tickChoice,
       });
     });
@@ -221,6 +221,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
   return {
     name: names.classes[className] ?? className,
     role: { kind: 'class', className },
+    activity: lesson.activity.id,
     rowCount,
     columnCount,
     columnWidths: [

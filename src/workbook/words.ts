@@ -41,7 +41,7 @@ export const words = {
     keyTwice: '⚠ two lines of the Plan have this team’s key',
     closing: ' on target so far',
     whoChoice: 'a role or a name, or leave it empty',
-    tickChoice: 'yes, once your team has read the cautions beside this row',
+    tickChoice: 'once your team has read the cautions beside this row',
     helpChoice: '0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers',
   },
   progress: {

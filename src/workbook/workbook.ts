@@ -86,6 +86,8 @@ interface Identity {
 export interface SheetPlan {
   readonly name: string;
   readonly role: SheetRole;
+  /** Activity that its rows are of: what was typed for another one is not carried into them. */
+  readonly activity?: string;
   readonly rowCount: number;
   readonly columnCount: number;
   readonly columnWidths: readonly number[];

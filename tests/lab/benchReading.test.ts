@@ -13,7 +13,7 @@ function rows(entries: Readonly<Record<string, string>>, molarity = '0.250') {
     givenValues: ['KBr', molarity, '200'],
     settings: [['activity', 'bench reading']],
     steps: ids,
-    entries: ids.map((id) => ({ 'cautions read': 'yes', ...entries })[id] ?? ''),
+    entries: ids.map((id) => ({ 'cautions read': 'yes, KBr', ...entries })[id] ?? ''),
   });
   return Object.fromEntries(ids.map((id, at) => [id, judged[at]]));
 }

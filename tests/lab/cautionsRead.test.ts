@@ -39,10 +39,10 @@ describe('the row of cautions', () => {
   it('shows the cautions before and after it is ticked, with the line that defers last', () => {
     const untouched = rowsOf('stock and dilution', {})['cautions read'];
     expect(untouched?.check).toBe('blank');
-    expect(untouched?.lookAt).toMatch(/^Read this, then choose yes:/);
+    expect(untouched?.lookAt).toMatch(/^Read this, then choose “yes, KBr”:/);
     expect(untouched?.lookAt).toContain('Warning');
     expect(untouched?.lookAt).toMatch(deferring);
-    for (const entry of ['yes', ' Yes', 'x', '✓', 'OK']) {
+    for (const entry of ['yes, KBr', ' Yes KBr', 'x: KBr', '✓ KBr', 'OK - KBr', 'read KBr', 'BrK', 'KBr']) {
       const ticked = rowsOf('stock and dilution', { 'cautions read': entry })['cautions read'];
       expect([entry, ticked?.check]).toEqual([entry, 'on target']);
       expect(ticked?.lookAt).toMatch(deferring);
@@ -56,6 +56,18 @@ describe('the row of cautions', () => {
     }
   });
 
+  it.each([
+    ['yes', 'Say for which substance. Read this, then choose “yes, KBr”:'],
+    [' ✓ ', 'Say for which substance. Read this, then choose “yes, KBr”:'],
+    ['yes, NaCl', 'That is another substance. Read this about the one you have now, then choose “yes, KBr”:'],
+    ['AgNO3', 'That is another substance. Read this about the one you have now, then choose “yes, KBr”:'],
+  ])('takes no tick that is for another substance, or for none: %s', (entry, said) => {
+    const { check, lookAt } = rowsOf('stock and dilution', { 'cautions read': entry })['cautions read'] ?? {};
+    expect(check).toBe('not yet');
+    expect(lookAt?.split('\n')[0]).toBe(said);
+    expect(lookAt).toMatch(deferring);
+  });
+
   it('lets no bench row open before it is ticked', () => {
     const activity = activityById('stock and dilution');
     if (activity === undefined) throw new Error('no everyday activity');
@@ -64,10 +76,12 @@ describe('the row of cautions', () => {
     expect(rowsOf('stock and dilution', benchBefore)['mass weighed']?.lookAt).toBe(
       'Wait at the bench. Read the cautions and tick “Aim and cautions” first.',
     );
-    expect(rowsOf('stock and dilution', { ...benchBefore, 'cautions read': 'yes' })['mass weighed']).toMatchObject({
-      check: 'blank',
-      lookAt: '',
-    });
+    expect(rowsOf('stock and dilution', { ...benchBefore, 'cautions read': 'yes, KBr' })['mass weighed']).toMatchObject(
+      {
+        check: 'blank',
+        lookAt: '',
+      },
+    );
     // Rows at the desk are judged as ever.
     expect(rowsOf('stock and dilution', benchBefore)['mass of solute']?.check).toBe('on target');
   });

@@ -21,7 +21,7 @@ function rows(entries: Readonly<Record<string, string>>, givens: Readonly<Record
     givenValues: Object.values(givens),
     settings: Object.entries({ ...defaultSettings, activity: activity.id }),
     steps: ids,
-    entries: ids.map((id) => ({ 'cautions read': 'yes', ...entries })[id] ?? ''),
+    entries: ids.map((id) => ({ 'cautions read': `yes, ${givens.formula}`, ...entries })[id] ?? ''),
   });
   return Object.fromEntries(ids.map((id, at) => [id, judged[at]]));
 }

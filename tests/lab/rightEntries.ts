@@ -51,7 +51,7 @@ export function rightEntries(activity: Activity, givens: Readonly<Record<string,
         break;
       }
       case 'ticked':
-        entries[step.id] = 'yes';
+        entries[step.id] = `yes, ${givens[step.substance.formula]}`;
         break;
       case 'told':
         entries[step.id] = 'The ions are spread out.';

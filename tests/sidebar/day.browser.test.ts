@@ -273,6 +273,10 @@ describe('teams', () => {
   });
   it('passes roles of another day on, for a class at a time', async () => {
     const opened = await open('Teams', {}, { passRoles: value(good({ passed: 1 })) });
+    await opened
+      .getByRole('button', { name: /Pass the roles on/ })
+      .first()
+      .waitFor();
     expect(await opened.getByRole('button', { name: /Pass the roles on/ }).count()).toBe(1);
     await opened.getByRole('button', { name: 'Pass the roles on in Second period' }).click();
     await opened.getByText('Roles passed on in 1 team.').waitFor();

@@ -42,7 +42,7 @@ export const cautionsRead = ({
   id: 'cautions read',
   title: 'Aim and cautions',
   unit: '',
-  shown: [`${aim}\nRead the cautions for `, { given: substance.formula }, ' beside this row, then choose yes.'],
+  shown: [`${aim}\nRead the cautions beside this row, then choose “yes, `, { given: substance.formula }, '”.'],
   period: 1,
   kind: 'ticked',
   bench: false,

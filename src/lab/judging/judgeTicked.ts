@@ -11,5 +11,8 @@ export function judgeTicked(
   cell: CellValue,
   { givens, settings: { decimalMark, studentsDilute } }: Pick<Surroundings, 'givens' | 'settings'>,
 ): RowCheck {
-  return checkTick(cell, cautionWords({ substance, givens, decimalMark, studentsDilute }));
+  return checkTick(cell, {
+    substance: givens[substance.formula],
+    cautionLines: cautionWords({ substance, givens, decimalMark, studentsDilute }),
+  });
 }

@@ -19,6 +19,7 @@ import { balanceReadability } from '../readingTolerance.ts';
 import type { Settings, TeamPlan } from '../setup.ts';
 import type { Span } from '../span.ts';
 import { keyTexts as words } from '../texts/key.ts';
+import { tickTexts } from '../texts/ticks.ts';
 import { unitKind } from '../unitKind.ts';
 import { spanOver } from '../worked.ts';
 import { checkFigure } from './checkFigure.ts';
@@ -160,7 +161,7 @@ export function teamKey({
         return { answer: letter, note: right.reply };
       }
       case 'ticked':
-        return { answer: words.ticked, note: '' };
+        return { answer: tickTexts.answer(team.givens[step.substance.formula] ?? ''), note: '' };
       case 'told':
         return { answer: '', note: words.told };
     }

@@ -1,3 +1,4 @@
+import { atomsKey } from '../../chemistry/atomsKey.ts';
 import { type DensityLine, densityFormulas } from '../../chemistry/densityLines.ts';
 import type { Formula } from '../../chemistry/formula.ts';
 import { listedFormula } from '../../chemistry/listedFormula.ts';
@@ -77,17 +78,11 @@ const dryingSalts = ['NaCl', 'KCl', 'KBr', 'Na2SO4', 'K2SO4'];
 /** Hydrates of school laboratories to name where one is asked for. */
 const someHydrates = ['CuSO4·5H2O', 'MgSO4·7H2O', 'CaCl2·2H2O'];
 
-const atomsOf = ({ atoms }: Formula): string =>
-  atoms
-    .map(({ element, count }) => `${element}${count}`)
-    .sort()
-    .join(' ');
-
 /** Whether a formula has the atoms of one of a list. */
 const isAmong = (formula: Formula, list: readonly string[]): boolean =>
   list.some((written) => {
     const known = readFormula(written);
-    return known.ok && atomsOf(known.value) === atomsOf(formula);
+    return known.ok && atomsKey(known.value) === atomsKey(formula);
   });
 
 /** What a lesson asks of its substance, where this one does not fit. */

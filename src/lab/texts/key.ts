@@ -5,6 +5,5 @@ export const keyTexts = {
   reading: 'What the instrument shows decides; this is what the plan gives.',
   fromReading: 'If the reading is as planned; otherwise it follows from the team’s own reading.',
   oneOrder: 'One order that is right; others may be.',
-  ticked: 'yes',
   told: 'In their own words: read it and talk about it. It is never scored.',
 } as const;
