@@ -9,7 +9,7 @@ const aim = 'Make a solution at a real or simulated bench, read its molarity the
 /** The concentration of what was made, as a bench shows it, simulated or real, and how far it is from the plan. */
 export const benchReading = (): Activity => ({
   id: 'bench reading',
-  title: 'What did we really make? A reading at the bench',
+  title: 'A reading at the bench: what did we really make?',
   aim,
   extension: 'Your reading is off by a little. Which single slip at the bench would explain just that?',
   givens: [

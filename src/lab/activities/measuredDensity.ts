@@ -25,7 +25,7 @@ const techniqueShare = 0.1;
 /** The concentration of what was made, from the mass of a pipetted portion and a table of densities. */
 export const measuredDensity = (): Activity => ({
   id: 'measured density',
-  title: 'What did we really make? A measured density',
+  title: 'A measured density: what did we really make?',
   aim,
   extension: 'Your solution was warmer than the table says. Does the molarity come out too high or too low, and why?',
   givens: [

@@ -11,7 +11,7 @@ const aim = 'Dry a portion of a solution, weigh what stays, and compare the mola
 /** The concentration of what was made, from the salt that a dried portion leaves, and how far off it is. */
 export const weighedResidue = (): Activity => ({
   id: 'weighed residue',
-  title: 'What did we really make? A weighed residue',
+  title: 'A weighed residue: what did we really make?',
   aim,
   extension: 'Water is left in the residue. Does your molarity come out too high or too low, and why?',
   givens: [

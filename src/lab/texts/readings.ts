@@ -1,12 +1,12 @@
 /** What the check says about a reading, and how its tolerance is explained in the Plan. No text holds what is expected. */
 export const readingTexts = {
-  onTarget: 'Yes, this is as close to the plan as the tools and careful work allow.',
+  onTarget: 'Yes, this is as close to what your numbers promise as the tools and careful work allow.',
   above:
-    'The reading is above the plan, by more than careful work allows. Was the empty boat or dish taken off? Read again, or go on with what you have.',
+    'The reading is above what your numbers promise, by more than careful work allows. Was the empty boat or dish taken off? Read again, or go on with what you have.',
   below:
-    'The reading is below the plan, by more than careful work allows. Did some of it stay behind on the way? Read again, or go on with what you have.',
-  farAbove: 'Stop before you go on: the reading is far above the plan. Do both have the same unit?',
-  farBelow: 'Stop before you go on: the reading is far below the plan. Do both have the same unit?',
+    'The reading is below what your numbers promise, by more than careful work allows. Did some of it stay behind on the way? Read again, or go on with what you have.',
+  farAbove: 'Stop before you go on: the reading is far above what your numbers promise. Do both have the same unit?',
+  farBelow: 'Stop before you go on: the reading is far below what your numbers promise. Do both have the same unit?',
   unit: 'Look at the unit. What does the instrument show, and what does this row ask for?',
   unreadable: 'Write the number that the instrument shows, with or without its unit.',
   decimals: 'Close. Write every figure the balance shows.',
