@@ -273,7 +273,7 @@ export interface Calls {
   checkAgain(): Outcome<{ readonly renewed: number }>;
   /** Goes to a team's block in the sheet. */
   goToTeam(className: string, key: string): Outcome<null>;
-  /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` goes to the page, such as a class. */
+  /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` goes to the page, such as a class, or is the view that the sidebar opens with. */
   openPage(page: PageName | 'sidebar', about?: string): Outcome<null>;
   readPreparation(): Outcome<PreparationView>;
   readKey(): Outcome<KeyView>;

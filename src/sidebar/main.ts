@@ -33,6 +33,9 @@ const viewNames: readonly ViewName[] = [
   'help',
 ];
 
+/** The view that the sidebar is opened with, such as the one that a page to print was opened from. */
+const viewAskedFor = (): ViewName | undefined => viewNames.find((name) => name === document.body.dataset.about);
+
 function start(): void {
   const main = element('main', {});
   const opening = element('p', { class: 'waiting', role: 'status' });
@@ -99,7 +102,7 @@ function start(): void {
     const outcome = await waiting(opening, texts.opening, callHost('readLesson'));
     if (!outcome.ok) {
       if (current === 'help') return false;
-      const wanted = current;
+      const wanted = current ?? viewAskedFor();
       main.replaceChildren(
         viewHeading(texts.title),
         problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void open(wanted) }),
@@ -129,7 +132,7 @@ function start(): void {
   }
 
   document.body.append(nav, due.root, main);
-  void open();
+  void open(viewAskedFor());
 }
 
 if (!startPage()) start();

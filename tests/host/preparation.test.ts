@@ -45,6 +45,14 @@ describe('opening pages', () => {
     expect(panel?.html).toBe(page);
   });
 
+  it('opens the sidebar again with the view it is to show, as data', () => {
+    expect(call(host, 'openPage', 'sidebar', 'prepare"').ok).toBe(true);
+    const panel = host.takePanel?.('teacher');
+    expect(panel?.kind).toBe('sidebar');
+    expect(panel?.title).toBe('Labrow');
+    expect(panel?.html).toBe(page.replace('<body>', '<body data-page="sidebar" data-about="prepare&#34;">'));
+  });
+
   it('refuses a page that nobody knows, in three parts', () => {
     const outcome = call(host, 'openPage', 'wages' as 'labels');
     expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected a page .* for .*, received “wages”\. .+\.$/);

@@ -140,6 +140,7 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
     await picture(teacher, 'labels');
     await page.getByRole('button', { name: 'Back to the sidebar' }).click();
     await expect.poll(() => teacher.locator('iframe').count()).toBe(1);
+    await sidebar.getByText('To weigh out').waitFor();
   });
 
   it('is run: three classes, three students in each typing at once, one team stuck', async () => {

@@ -221,7 +221,9 @@ describe('the page to project', () => {
     expect(await sidewaysScroll(page)).toBe(0);
     await page.getByRole('button', { name: 'Back to the sidebar' }).click();
     const open = page;
-    await expect.poll(async () => (await callsOf(open)).at(-1)).toEqual({ name: 'openPage', args: ['sidebar'] });
+    await expect
+      .poll(async () => (await callsOf(open)).at(-1))
+      .toEqual({ name: 'openPage', args: ['sidebar', 'particles'] });
   });
 
   it('shows the dilution that it was opened for, and another from the keyboard', async () => {

@@ -62,6 +62,29 @@ describe('prepare in the sidebar', () => {
     expect(await accessibilityFaults(opened)).toEqual([]);
   });
 
+  it('is what the sidebar shows first where it was opened for it, and the lesson is read as ever', async () => {
+    const opened = await open({ opened: { page: 'sidebar', about: 'prepare' } });
+    await opened.getByRole('heading', { name: 'To weigh out' }).waitFor();
+    expect(await opened.locator('nav [aria-current=page]').textContent()).toBe('Prepare');
+    expect((await callsOf(opened)).map(({ name }) => name)).toEqual(['readLesson', 'recordDue', 'readPreparation']);
+    await opened.getByRole('navigation').getByRole('button', { name: 'Class now' }).click();
+    await opened.getByText('Talk first to Basalt').waitFor();
+  });
+
+  it('is shown at the second try where the lesson could not be read', async () => {
+    const opened = await open({
+      answers: { ...answers, readLesson: [{ value: bad('The file is busy.') }, ...value(good(builtLesson))] },
+      opened: { page: 'sidebar', about: 'prepare' },
+    });
+    await button(opened, 'Try again').click();
+    await opened.getByRole('heading', { name: 'To weigh out' }).waitFor();
+  });
+
+  it('is not shown first where the view asked for is none', async () => {
+    const opened = await open({ opened: { page: 'sidebar', about: 'wages' } });
+    await opened.getByText('Talk first to Basalt').waitFor();
+  });
+
   it('opens each page to print by its name, from the keyboard', async () => {
     const opened = await prepare();
     for (const name of [
@@ -269,6 +292,6 @@ describe('pages to print', () => {
     const one = await opened('done');
     expect(await one.locator('main').textContent()).toContain('a count and not a mark');
     await button(one, 'Back to the sidebar').click();
-    expect((await callsOf(one)).find(({ name }) => name === 'openPage')?.args).toEqual(['sidebar']);
+    expect((await callsOf(one)).find(({ name }) => name === 'openPage')?.args).toEqual(['sidebar', 'prepare']);
   });
 });

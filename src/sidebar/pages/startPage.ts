@@ -1,6 +1,7 @@
 import type { PageName } from '../../host/pages.ts';
 import { callHost } from '../callHost.ts';
 import { element } from '../page/element.ts';
+import type { ViewName } from '../page/view.ts';
 import { particlesPage } from '../particles/particlesPage.ts';
 import { texts } from '../texts.ts';
 import { donePage } from './donePage.ts';
@@ -22,6 +23,9 @@ const pages: Readonly<Partial<Record<PageName, (about: string) => OpenedPage>>> 
   particles: particlesPage,
 };
 
+/** The view that a page was opened from: pages to print are opened in Prepare. */
+const openedFrom = (name: string): ViewName => (name === 'particles' ? 'particles' : 'prepare');
+
 /** Shows the page that the document was opened for; false where it was opened as the sidebar. */
 export function startPage(): boolean {
   const { page: name = '', about = '' } = document.body.dataset;
@@ -30,7 +34,7 @@ export function startPage(): boolean {
   const page = make(about);
   const trouble = element('p', { class: 'field-problem', role: 'status' });
   const back = async () => {
-    const outcome = await callHost('openPage', 'sidebar');
+    const outcome = await callHost('openPage', 'sidebar', openedFrom(name));
     trouble.textContent = outcome.ok ? '' : outcome.problem.message;
   };
   document.body.classList.add('opened-page', page.isProjected ? 'projected' : 'on-paper');
