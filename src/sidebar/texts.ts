@@ -80,13 +80,14 @@ export const texts = {
       write: 'room to write',
       figures: (figures: readonly string[]) => figures.join(' or '),
       otherwise: {
+        figure: 'Show it to your teacher.',
         calculated: 'From your own reading: show it to your teacher.',
         measured: 'Show your teacher before you go on.',
         ordered: 'Compare with another team: why this order?',
         chosen: 'Give your reason to another team.',
         told: 'Your own words.',
         ticked: 'Tick when all of you have read them.',
-      } as Readonly<Record<string, string>> & { readonly calculated: string },
+      } as Readonly<Record<string, string>> & { readonly figure: string; readonly calculated: string },
       doneCount: (steps: number) => `Steps done: ____ of ${steps}. This is a count and not a mark.`,
     },
     period: {

@@ -277,6 +277,44 @@ describe('pages to print', () => {
     expect(await one.locator('.paper-sheet').count()).toBe(3);
   });
 
+  it('leaves the rule of check figures out where fewer than three rows have one', async () => {
+    const paper = answerOf(call(host, 'readPaper'));
+    const [first, ...others] = paper.teams;
+    if (!first) throw new Error('Expected a team on paper.');
+    let left = 2;
+    const steps = first.steps.map((step) => ({
+      ...step,
+      checkFigures: step.checkFigures.length > 0 && left-- > 0 ? step.checkFigures : [],
+    }));
+    expect(steps.filter(({ checkFigures }) => checkFigures.length > 0)).toHaveLength(2);
+    const few = { ...paper, teams: [{ ...first, steps }, ...others] };
+    for (const width of [1000, 300]) {
+      const one = await open({
+        answers: { ...answers, readPaper: value(good(few)) },
+        opened: { page: 'paper' },
+        width,
+      });
+      const headings = one.locator('.paper-sheet thead th');
+      await headings.first().waitFor();
+      expect(await headings.allTextContents()).toEqual(['What to find', 'Your result', 'Unit']);
+      expect(await one.locator('.check-rule').count()).toBe(0);
+      const asked = await one.locator('.paper-sheet tbody .self-check').allTextContents();
+      expect(asked).toHaveLength(steps.length);
+      for (const [index, { kind, checkFigures }] of steps.entries()) {
+        if (checkFigures.length > 0) expect(asked[index]).toBe('Show it to your teacher.');
+        else if (kind === 'measured') expect(asked[index]).toBe('Show your teacher before you go on.');
+        else if (kind === 'calculated') expect(asked[index]).toMatch(/^From your own reading/);
+      }
+      expect(await sidewaysScroll(one)).toBe(0);
+      expect(await accessibilityFaults(one)).toEqual([]);
+      await shot(one, `paper-few-${width}`);
+      // A team with more of them has the rule.
+      await one.getByLabel('Which team').selectOption(others[0]?.key ?? '');
+      await one.locator('.check-rule').waitFor();
+      expect(await headings.allTextContents()).toContain('Check figure');
+    }
+  });
+
   it('shares the minutes that are typed out over the steps', async () => {
     const one = await opened('period');
     const total = one.getByLabel('Minutes in all').first();

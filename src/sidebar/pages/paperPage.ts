@@ -9,6 +9,9 @@ import { readingPage } from './readingPage.ts';
 
 type Team = PaperView['teams'][number];
 
+/** Below so many rows with a check figure its rule is longer than what it is good for. */
+const fewestFigures = 3;
+
 /** A table for a team without a device: its own numbers, room to write, and a figure to check each result by. */
 export const paperPage = (): OpenedPage =>
   readingPage({
@@ -47,21 +50,20 @@ function drawn(view: PaperView): readonly HTMLElement[] {
 
 function teamSheet({ className, team, steps }: Team, { activity, aim, date }: PaperView): HTMLElement {
   const words = texts.pages.paper;
+  const withFigures = steps.filter(({ checkFigures }) => checkFigures.length > 0).length >= fewestFigures;
+  const headings = withFigures ? words.headings : words.headings.slice(0, -1);
   return element(
     'section',
     { class: 'paper-sheet' },
     element('h2', {}, `${className} · ${team}`),
     element('p', {}, `${activity} · ${date}`),
     element('p', {}, aim),
-    element('p', { class: 'check-rule' }, element('b', {}, words.ruleTitle), ` ${words.rule} ${words.ruleExample}`),
+    withFigures &&
+      element('p', { class: 'check-rule' }, element('b', {}, words.ruleTitle), ` ${words.rule} ${words.ruleExample}`),
     element(
       'table',
       { class: 'paper-table' },
-      element(
-        'thead',
-        {},
-        element('tr', {}, ...words.headings.map((heading) => element('th', { scope: 'col' }, heading))),
-      ),
+      element('thead', {}, element('tr', {}, ...headings.map((heading) => element('th', { scope: 'col' }, heading)))),
       element(
         'tbody',
         {},
@@ -69,10 +71,16 @@ function teamSheet({ className, team, steps }: Team, { activity, aim, date }: Pa
           element(
             'tr',
             {},
-            element('th', { scope: 'row' }, element('b', {}, step.title), element('p', {}, step.shown)),
+            element(
+              'th',
+              { scope: 'row' },
+              element('b', {}, step.title),
+              element('p', {}, step.shown),
+              !withFigures && element('p', { class: 'self-check' }, withoutFigure(step)),
+            ),
             element('td', { class: 'room' }, element('span', { class: 'spoken' }, words.write)),
             element('td', {}, step.unit),
-            element('td', {}, selfCheck(step)),
+            withFigures && element('td', {}, selfCheck(step)),
           ),
         ),
       ),
@@ -81,8 +89,12 @@ function teamSheet({ className, team, steps }: Team, { activity, aim, date }: Pa
   );
 }
 
-function selfCheck({ checkFigures, kind }: Team['steps'][number]): string {
-  const words = texts.pages.paper;
-  if (checkFigures.length > 0) return words.figures(checkFigures.map(String));
-  return words.otherwise[kind] ?? words.otherwise.calculated;
+type PaperStep = Team['steps'][number];
+
+const selfCheck = (step: PaperStep): string =>
+  step.checkFigures.length > 0 ? texts.pages.paper.figures(step.checkFigures.map(String)) : withoutFigure(step);
+
+function withoutFigure({ checkFigures, kind }: PaperStep): string {
+  const { otherwise } = texts.pages.paper;
+  return checkFigures.length > 0 ? otherwise.figure : (otherwise[kind] ?? otherwise.calculated);
 }
