@@ -6,6 +6,8 @@ import { type Candidate, type CandidateList, candidatesNear, hasWholeFactor } fr
 import { type Confusion, confusionName, confusions, readySteps, type StepReady } from './numbers/confusions.ts';
 import { type Dealt, dealtCandidates } from './numbers/dealtCandidates.ts';
 import { type Bench, type Demand, type Unmet, unmetDemands } from './numbers/demands.ts';
+import { isSame, type LessonNumbers } from './numbers/lessonNumbers.ts';
+import { mostFigures } from './numbers/nearbyNumbers.ts';
 import { portions } from './numbers/portions.ts';
 import { readStartNumbers, type StartNumbers } from './numbers/startNumbers.ts';
 import { teamKeys } from './numbers/teamKeys.ts';
@@ -35,13 +37,19 @@ const refused = (activity: Activity, { about, expected, received, advice }: Unme
 /** Sizes that pipettes are commonly made in (common practice, no source): what could be added to a shelf. */
 const usualPipettesMl = [1, 2, 5, 10, 15, 20, 25, 50, 100];
 
+/** Where all teams weigh one portion, the pipette nearest to it comes first. */
+const usualPipettesFor = (portion: number | undefined): readonly number[] =>
+  portion === undefined
+    ? usualPipettesMl
+    : [...usualPipettesMl].sort((one, other) => Math.abs(one - portion) - Math.abs(other - portion));
+
 /** Why no numbers near the start fit, with the one thing that would free them. */
 function nothingFits(
   activity: Activity,
   { start, bench, list }: { readonly start: StartNumbers; readonly bench: Bench; readonly list: CandidateList },
 ): Result<never> {
   if (list.lacks === 'portion') {
-    const size = usualPipettesMl.find((volume) => {
+    const size = usualPipettesFor(weighedPortionOf(start.lesson)).find((volume) => {
       const shelf = { ...bench.shelf, pipettesMl: [...bench.shelf.pipettesMl, volume] };
       const richer = { ...bench, shelf, deliverable: portions(shelf) };
       return candidatesNear(activity, start, richer).candidates.some(
@@ -51,7 +59,7 @@ function nothingFits(
     return failure({
       code: 'numbers-shelf',
       argument: givenOf(activity, activity.numbers.dilution ? 'target' : 'portion'),
-      ...startTexts.noPipette(size),
+      ...startTexts.noPipette(size, activity.numbers.dilution ? 'target' : 'portion'),
     });
   }
   if (list.lacks !== undefined) {
@@ -131,6 +139,7 @@ function givenUp(
   teams: readonly Readonly<Record<string, number>>[],
 ): readonly string[] {
   const inherent = inherentConfusions(activity, steps);
+  const frees = (activity.numbers.residue ?? activity.numbers.density) ? 'portion' : 'sizes';
   const counts: Record<string, { readonly confusion: Confusion; teams: number }> = {};
   for (const values of teams) {
     const here: Record<string, Confusion> = {};
@@ -146,7 +155,7 @@ function givenUp(
       const words = { step: confusion.step.title, teams: numbersRemarks.teams(count, teams.length) };
       const [first, second] = confusion.slips;
       return second === undefined
-        ? numbersRemarks.looksRight({ ...words, slip: slipWords(first, confusion) })
+        ? numbersRemarks.looksRight({ ...words, slip: slipWords(first, confusion), frees })
         : numbersRemarks.lookAlike({
             ...words,
             slips: `${slipWords(first, confusion)}; ${slipWords(second, confusion)}`,
@@ -154,25 +163,36 @@ function givenUp(
     });
 }
 
+/** mL of a portion that is weighed; undefined where none is. */
+const weighedPortionOf = ({ residue, density }: LessonNumbers): number | undefined => (residue ?? density)?.portion;
+
 /** Takes the narrowest kind of sets that gives every team its own: as hard as the start, with one filling of a pipette. */
 function dealt(
   sets: readonly Candidate[],
   {
+    activity,
     setup,
     start,
     steps,
-  }: { readonly setup: Setup; readonly start: StartNumbers; readonly steps: readonly StepReady[] },
+  }: {
+    readonly activity: Activity;
+    readonly setup: Setup;
+    readonly start: StartNumbers;
+    readonly steps: readonly StepReady[];
+  },
 ): Dealt & { readonly remarks: readonly string[]; readonly different: number } {
   const places = teamKeys(setup.classes);
   const whole = hasWholeFactor(start.lesson);
   const asWhole = ({ wholeFactor }: Candidate) => wholeFactor === whole;
   const oneFilling = ({ fillings }: Candidate) => fillings < 2;
-  const kinds = [
-    sets.filter((candidate) => asWhole(candidate) && oneFilling(candidate)),
-    sets.filter((candidate) => !asWhole(candidate) && oneFilling(candidate)),
-    sets.filter(asWhole),
-    sets,
+  const kindsOf = (all: readonly Candidate[]) => [
+    all.filter((candidate) => asWhole(candidate) && oneFilling(candidate)),
+    all.filter((candidate) => !asWhole(candidate) && oneFilling(candidate)),
+    all.filter(asWhole),
+    all,
   ];
+  const near = sets.filter(({ nearRatio }) => nearRatio);
+  const kinds = near.length < sets.length ? [...kindsOf(near), ...kindsOf(sets)] : kindsOf(sets);
   let outcome: (Dealt & { readonly different: number }) | undefined;
   for (const kind of kinds) {
     if (kind.length === 0) continue;
@@ -183,12 +203,26 @@ function dealt(
   }
   if (outcome === undefined) throw new Error('There are no numbers to deal.');
   const given = outcome.given.map(({ candidate }) => candidate);
+  const asked = weighedPortionOf(start.lesson);
+  const portion = given[0] && weighedPortionOf(given[0].lesson);
+  const otherPortion =
+    asked === undefined || portion === undefined || isSame(asked, portion)
+      ? []
+      : [numbersRemarks.otherPortion({ asked, portion })];
+  // Where all teams weigh one portion, sizes on the shelf would give no more sets, and figures only up to the third.
+  const molarity = start.typed[(activity.numbers.residue ?? activity.numbers.density)?.molarity ?? ''];
+  const frees = molarity === undefined ? 'sizes' : molarity.figures < mostFigures ? 'figures' : 'nothing';
+  const twoFillings = asked === undefined ? numbersRemarks.twoFillings : numbersRemarks.portionInTwo;
   return {
     ...outcome,
     remarks: [
-      ...(given.some(({ fillings }) => fillings === 2) ? [numbersRemarks.twoFillings] : []),
+      ...(given.some(({ fillings }) => fillings === 2) ? [twoFillings] : []),
       ...(given.some(asWhole) && !given.every(asWhole) ? [numbersRemarks.mixedFactors] : []),
-      ...(outcome.shared > 0 ? [numbersRemarks.shared(places.length, outcome.different)] : []),
+      ...(given.every(({ nearRatio }) => nearRatio) ? [] : [numbersRemarks.otherRatios]),
+      ...otherPortion,
+      ...(outcome.shared > 0
+        ? [numbersRemarks.shared({ teams: places.length, different: outcome.different, frees })]
+        : []),
     ],
   };
 }
@@ -265,7 +299,7 @@ export function numbersForTeams(setup: Setup): Result<TeamNumbers> {
     seededRandom(`${settings.seed} sets`),
   );
   if (sets.length === 0) return nothingFits(activity, { start: start.value, bench, list });
-  const { given, remarks } = dealt(sets, { setup, start: start.value, steps });
+  const { given, remarks } = dealt(sets, { activity, setup, start: start.value, steps });
   return success({
     teams: given.map(({ place, candidate }): TeamPlan => {
       const own = Object.fromEntries(Object.entries(candidate.texts).map(([name, text]) => [name, inMark(text)]));

@@ -322,6 +322,88 @@ describe('numbersForTeams', () => {
       expect(shared.ok && shared.value.teams[0]?.givens).toMatchObject(filled);
     });
 
+    describe.each(['measured density', 'weighed residue'])('“%s”', (activity) => {
+      const start = startOf(activity);
+      const planned = (givens: Record<string, string>, shelf: Partial<Shelf> = {}): Setup => ({
+        ...start,
+        givens: { ...start.givens, ...givens },
+        shelf: { ...start.shelf, ...shelf },
+      });
+      const portionsOf = (setup: Setup) => [...new Set(numbers(setup).teams.map(({ givens }) => givens.portion))];
+
+      it.each(['10', '20', '25'])('weighs the same portion in every team: %s mL', (portion) => {
+        const setup = planned({ portion, molarity: '0.600' });
+        expect(portionsOf(setup)).toEqual([portion]);
+        const { teams, remarks } = numbers(setup);
+        expect(new Set(teams.map(({ givens }) => givens.molarity)).size).toBe(teams.length);
+        expect(remarks.filter((remark) => /portion/i.test(remark))).toEqual([]);
+      });
+
+      it('takes what comes nearest where the shelf does not give the portion, and says so', () => {
+        const other = planned({ portion: '25' }, { pipettesMl: [10, 20] });
+        expect(portionsOf(other)).toEqual(['20']);
+        expect(numbers(other).remarks).toContain(
+          'All teams take 20 mL, since the pipettes on the shelf do not give 25 mL.',
+        );
+        const twice = planned({ portion: '50' }, { pipettesMl: [25] });
+        expect(portionsOf(twice)).toEqual(['50']);
+        expect(numbers(twice).remarks).toContain(
+          'The portion takes two fillings of a pipette, since no pipette on the shelf gives it in one.',
+        );
+      });
+
+      it('refuses a portion that nothing on the shelf comes within a quarter of', () => {
+        const refused = numbersForTeams(planned({ portion: '25' }, { pipettesMl: [5, 50] }));
+        expect(refused).toMatchObject({ ok: false, error: { code: 'numbers-shelf', argument: 'portion' } });
+        expect(!refused.ok && refused.error.advice).toBe('Add a 25 mL pipette to the shelf, or change the portion.');
+      });
+
+      it('says what gives teams numbers of their own where the molarity has too few figures', () => {
+        expect(numbers(planned({ molarity: '0.6' })).remarks.join()).toContain(
+          'Type the molarity with one more figure',
+        );
+        expect(numbers(planned({ molarity: '0.60' })).remarks.join()).not.toContain('share');
+      });
+    });
+
+    describe('“serial dilution”', () => {
+      const start = startOf('serial dilution');
+      const planned = (givens: Record<string, string>, shelf: Partial<Shelf> = {}): Setup => ({
+        ...start,
+        givens: { ...start.givens, ...givens },
+        shelf: { ...start.shelf, ...shelf },
+      });
+      const furthest = (setup: Setup): number => {
+        const asked = value(setup.givens.flask) / value(setup.givens.portion);
+        return Math.max(
+          ...numbers(setup).teams.map(({ givens }) => {
+            const away = value(givens.flask) / value(givens.portion) / asked;
+            return Math.max(away, 1 / away);
+          }),
+        );
+      };
+
+      it.each([
+        ['5', '100'],
+        ['10', '100'],
+        ['25', '100'],
+        ['10', '250'],
+      ])('dilutes every time about as far as %s mL in %s mL', (portion, flask) => {
+        const setup = planned({ portion, flask });
+        expect(furthest(setup)).toBeLessThanOrEqual(1.6 + 1e-9);
+        expect(numbers(setup).remarks.join()).not.toContain('much more');
+      });
+
+      it('goes further only where the teams would share numbers otherwise, and says so', () => {
+        const few = planned(
+          { 'stock molarity': '0.3', portion: '10', flask: '100' },
+          { flasksMl: [100, 250], pipettesMl: [10, 20] },
+        );
+        expect(furthest(few)).toBeGreaterThan(1.6);
+        expect(numbers(few).remarks.join()).toContain('Some teams dilute much more, or much less');
+      });
+    });
+
     it('dries only salts that survive it', () => {
       const setup = startOf('weighed residue');
       const other = { ...setup, givens: { ...setup.givens, formula: 'CaCl2·2H2O' } };

@@ -16,6 +16,8 @@ export interface Candidate {
   readonly fillings: 0 | 1 | 2;
   /** A whole dilution factor is easier to see through than another. */
   readonly wholeFactor: boolean;
+  /** Flask over portion near the start's; true where nothing is diluted in a row. */
+  readonly nearRatio: boolean;
 }
 
 export interface CandidateList {
@@ -49,6 +51,30 @@ export const hasWholeFactor = ({ dilution, serial }: LessonNumbers): boolean =>
 
 /** How far from the start the dilution factor goes, as a share of it. */
 const factorRange = 2.5;
+
+/** The same where a dilution is done again and again: three in a row make it four times as far at the most. */
+const ratioRange = 1.6;
+
+function isNearRatio(serial: LessonNumbers['serial'], start: LessonNumbers['serial']): boolean {
+  if (serial === undefined || start === undefined) return true;
+  const away = serial.flask / serial.portion / (start.flask / start.portion);
+  return away <= ratioRange * (1 + 1e-9) && away >= 1 / ratioRange / (1 + 1e-9);
+}
+
+/** How far from the start a portion that is weighed may lie, as a share of it. */
+const portionRoom = 0.25;
+
+/**
+ * The portion of the start where one filling of a pipette gives it, else what comes nearest to it: portions of one size
+ * are weighed equally well, so that the results of teams can be compared.
+ */
+function portionLike(from: number, deliverable: Bench['deliverable']): Bench['deliverable'] {
+  const away = ({ volume }: Bench['deliverable'][number]): number => Math.abs(volume - from);
+  const near = deliverable
+    .filter((portion) => away(portion) <= portionRoom * from * (1 + 1e-9))
+    .sort((one, other) => away(one) - away(other) || one.fillings - other.fillings);
+  return near.slice(0, 1);
+}
 
 interface Diluted {
   readonly stock: number;
@@ -138,16 +164,22 @@ export function candidatesNear(activity: Activity, start: StartNumbers, bench: B
       ),
     );
   };
-  const portionsNear = (name: string): readonly Part[] => {
-    const from = start.typed[name]?.value ?? Number.NaN;
-    const near = bench.deliverable.filter(({ volume }) => volume >= from / factorRange && volume <= from * factorRange);
-    return lacking(
+  const portionParts = (name: string, near: Bench['deliverable']): readonly Part[] =>
+    lacking(
       'portion',
       near.map(
         ({ volume, fillings }): Part => ({ values: { [name]: volume }, texts: { [name]: String(volume) }, fillings }),
       ),
     );
+  const portionsNear = (name: string): readonly Part[] => {
+    const from = start.typed[name]?.value ?? Number.NaN;
+    return portionParts(
+      name,
+      bench.deliverable.filter(({ volume }) => volume >= from / factorRange && volume <= from * factorRange),
+    );
   };
+  const weighedPortion = (name: string): readonly Part[] =>
+    portionParts(name, portionLike(start.typed[name]?.value ?? Number.NaN, bench.deliverable));
   const diluted = (names: NonNullable<typeof dilution>): readonly Part[] => {
     const stocks = nearby(names.stock);
     const volumes = flasks(names.volume, 'final flask');
@@ -192,8 +224,8 @@ export function candidatesNear(activity: Activity, start: StartNumbers, bench: B
     ...(dilution ? [diluted(dilution)] : []),
     ...(reagent ? [nearby(reagent.target), flasks(reagent.volume, 'final flask')] : []),
     ...(serial ? [nearby(serial.stock), flasks(serial.flask, 'flask'), portionsNear(serial.portion)] : []),
-    ...(residue ? [nearby(residue.molarity), portionsNear(residue.portion)] : []),
-    ...(density ? [withLines(density, nearby(density.molarity)), portionsNear(density.portion)] : []),
+    ...(residue ? [nearby(residue.molarity), weighedPortion(residue.portion)] : []),
+    ...(density ? [withLines(density, nearby(density.molarity)), weighedPortion(density.portion)] : []),
   ];
   const fixed = Object.fromEntries(Object.entries(start.typed).map(([name, { value }]) => [name, value]));
   const candidates = parts
@@ -203,7 +235,8 @@ export function candidatesNear(activity: Activity, start: StartNumbers, bench: B
         values: { ...fixed, ...values },
         molarMass: start.substance.molarMass,
       });
-      return { lesson, values, texts, fillings, wholeFactor: hasWholeFactor(lesson) };
+      const nearRatio = isNearRatio(lesson.serial, start.lesson.serial);
+      return { lesson, values, texts, fillings, wholeFactor: hasWholeFactor(lesson), nearRatio };
     });
   return { candidates, otherDigits, lacks };
 }

@@ -12,14 +12,17 @@ export function plainText(value: number, figures: number): string | undefined {
 /** How far from the start numbers go, as shares of it: near enough to be as hard, wide enough for many teams. */
 const nearest = { least: 0.6, most: 1.6 } as const;
 
+/** Figures that numbers differ in at the most. */
+export const mostFigures = 3;
+
 /**
  * Numbers near a typed one with as many figures. With three figures or more the third is 0 or 5, as on a label; with
  * fewer, every last figure is used.
  */
 export function nearbyNumbers({ value, figures }: TypedQuantity): readonly number[] {
-  const resolved = Math.min(figures, 3);
+  const resolved = Math.min(figures, mostFigures);
   const place = Math.floor(Math.log10(value) + 1e-12) - resolved + 1;
-  const step = resolved === 3 ? 5 : 1;
+  const step = resolved === mostFigures ? 5 : 1;
   // Dividing by a power of ten keeps decimals exact where multiplying by a tenth would not.
   const scaled = (count: number): number => (place < 0 ? count / 10 ** -place : count * 10 ** place);
   const first = Math.ceil((nearest.least * value) / scaled(1) / step);

@@ -94,8 +94,13 @@ export const demandTexts = {
 
 /** What had to be given up, and what to know about the numbers. */
 export const numbersRemarks = {
-  looksRight: (found: { readonly step: string; readonly slip: string; readonly teams: string }): string =>
-    `In “${found.step}”, ${found.slip} would look right (${found.teams}). Other sizes of flask or pipette would free this.`,
+  looksRight: (found: {
+    readonly step: string;
+    readonly slip: string;
+    readonly teams: string;
+    readonly frees: 'sizes' | 'portion';
+  }): string =>
+    `In “${found.step}”, ${found.slip} would look right (${found.teams}). ${found.frees === 'portion' ? 'Another portion' : 'Other sizes of flask or pipette'} would free this.`,
   lookAlike: (found: { readonly step: string; readonly slips: string; readonly teams: string }): string =>
     `In “${found.step}”, two mistakes give the same number (${found.teams}): ${found.slips}.`,
   teams: (count: number, all: number): string =>
@@ -104,8 +109,23 @@ export const numbersRemarks = {
   mixedFactors:
     'Some teams have a whole number as dilution factor and some have not, since the shelf gives too few of one kind.',
   otherDigits: 'Flask sizes have different numbers of digits, since the shelf has too few of one kind.',
-  shared: (count: number, different: number): string =>
-    `The shelf gives ${different} different sets of numbers for ${count} teams, so some teams share theirs. Add a flask or a pipette to free this.`,
+  otherRatios:
+    'Some teams dilute much more, or much less, than these numbers do, since the shelf gives too few sets that are closer.',
+  portionInTwo: 'The portion takes two fillings of a pipette, since no pipette on the shelf gives it in one.',
+  otherPortion: ({ asked, portion }: { readonly asked: number; readonly portion: number }): string =>
+    `All teams take ${portion} mL, since the pipettes on the shelf do not give ${asked} mL.`,
+  shared: ({
+    teams,
+    different,
+    frees,
+  }: {
+    readonly teams: number;
+    readonly different: number;
+    readonly frees: 'sizes' | 'figures' | 'nothing';
+  }): string =>
+    frees === 'sizes'
+      ? `The shelf gives ${different} different sets of numbers for ${teams} teams, so some teams share theirs. Add a flask or a pipette to free this.`
+      : `With one portion for all there are ${different} different sets of numbers for ${teams} teams, so some teams share theirs.${frees === 'figures' ? ' Type the molarity with one more figure to free this.' : ''}`,
   solubilityUnknown: (formula: string): string =>
     `No solubility figure is known here for ${formula}: make sure that it dissolves at room temperature.`,
   noIons: (formula: string): string =>
@@ -130,13 +150,13 @@ export const startTexts = {
     received,
     advice: 'Choose one of these in the plan.',
   }),
-  noPipette: (size: number | undefined) => ({
+  noPipette: (size: number | undefined, what: 'target' | 'portion') => ({
     expected: 'a pipette on the shelf that gives a portion near these numbers',
     received: 'none that does',
     advice:
       size === undefined
-        ? 'Add a flask or a pipette to the shelf, or change the target.'
-        : `Add a ${size} mL pipette to the shelf, or change the target.`,
+        ? `Add a flask or a pipette to the shelf, or change the ${what}.`
+        : `Add a ${size} mL pipette to the shelf, or change the ${what}.`,
   }),
   dryingSalt: (received: string, salts: readonly string[]) => ({
     expected: `a salt that survives drying (${salts.join(', ')})`,
