@@ -85,7 +85,9 @@ export function judgeEntry(
     return { status: 'not yet', slips: [], question: 'unit does not fit' };
   }
   const slips = slipsFound(step, entry, tolerance);
-  if (slips.length === 0 && isOneFigureOf(entry, tolerance)) {
+  // One figure of the target is short before it is anything else that shortens a number.
+  const saysShortAlone = slips.every((id) => id === 'weights-rounded-early');
+  if (saysShortAlone && isOneFigureOf(entry, tolerance)) {
     return { status: 'not yet', slips: [], question: 'one figure', asked };
   }
   if (slips.length === 0 && entry.value < 0) {

@@ -1,22 +1,41 @@
+/** An atomic weight with fewer decimals than it is printed with, one number for each way to shorten it. */
+export interface ShortenedWeight {
+  readonly halfUp: number;
+  readonly halfEven: number;
+  readonly cutOff: number;
+}
+
+/** A weight at `kept` decimals; as it stands where it has no more. */
+export function shortenedWeight(weight: number, kept: number): ShortenedWeight {
+  if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight, cutOff: weight };
+  // Shifted by its exponent, the double nearest to the decimal, so that a tie is exactly one half.
+  const shifted = Number(`${weight}e${kept}`);
+  const below = Math.floor(shifted);
+  const part = shifted - below;
+  const halfUp = part >= 0.5 ? below + 1 : below;
+  const halfEven = part === 0.5 && below % 2 === 0 ? below : halfUp;
+  const unshifted = (whole: number): number => Number(`${whole}e-${kept}`);
+  return { halfUp: unshifted(halfUp), halfEven: unshifted(halfEven), cutOff: unshifted(below) };
+}
+
+function decimalsOf(weight: number): number {
+  const printed = String(weight);
+  const point = printed.indexOf('.');
+  return point < 0 ? 0 : printed.length - point - 1;
+}
+
 /**
  * Least and greatest value of an atomic weight that is left unrounded or rounded, half up or half to even, to
  * `decimals` or more decimals.
  */
 export function roundedWeight(weight: number, decimals: number): { readonly low: number; readonly high: number } {
-  const printed = String(weight);
-  const point = printed.indexOf('.');
-  const own = point < 0 ? 0 : printed.length - point - 1;
+  const own = decimalsOf(weight);
   let low = weight;
   let high = weight;
   for (let kept = decimals; kept < own; kept += 1) {
-    // Shifted by its exponent, the double nearest to the decimal, so that a tie is exactly one half.
-    const shifted = Number(`${printed}e${kept}`);
-    const below = Math.floor(shifted);
-    const part = shifted - below;
-    const halfUp = part >= 0.5 ? below + 1 : below;
-    const halfEven = part === 0.5 && below % 2 === 0 ? below : halfUp;
-    low = Math.min(low, Number(`${halfEven}e-${kept}`));
-    high = Math.max(high, Number(`${halfUp}e-${kept}`));
+    const { halfUp, halfEven } = shortenedWeight(weight, kept);
+    low = Math.min(low, halfEven);
+    high = Math.max(high, halfUp);
   }
   return { low, high };
 }

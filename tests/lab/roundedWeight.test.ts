@@ -59,6 +59,19 @@ describe('molarMassSpan', () => {
   });
 });
 
+describe('molarMassSpan with shortened weights', () => {
+  const atoms = ['K', 'Cl'].map((element) => ({ element, count: 1 }));
+  // K 39.0983; Cl 35.45, a tie at one decimal.
+  it.each([
+    { shortened: { decimals: 1, way: 'halfUp' }, sum: 39.1 + 35.5 },
+    { shortened: { decimals: 1, way: 'halfEven' }, sum: 39.1 + 35.4 },
+    { shortened: { decimals: 1, way: 'cutOff' }, sum: 39.0 + 35.4 },
+    { shortened: { decimals: 0, way: 'halfUp' }, sum: 39 + 35 },
+  ] as const)('takes every weight so: $shortened', ({ shortened, sum }) => {
+    expect(molarMassSpan({ atoms, shortened }, 2)).toEqual({ low: sum, middle: sum, high: sum });
+  });
+});
+
 describe('leadingPlace', () => {
   it.each([
     [584, 2],

@@ -24,6 +24,8 @@ const cases: readonly (readonly [
       'one-water-only': '177.62',
       'subscripts-ignored': '201.68',
       'atomic-numbers-used': '127',
+      // 63.5 + 32.1 + 9 × 16.0 + 10 × 1.0, and 64 + 32 + 9 × 16 + 10 × 1.
+      'weights-rounded-early': ['249.6', '250.00'],
       'power-of-ten': '24.968',
     },
   ],
@@ -279,6 +281,18 @@ describe('a slip', () => {
     // K 39 with Br 79.904 gives 7134 at the least, where whole numbers are permitted.
     expect(checkStep('mass of solute', kbr, '7139', 4, 0).slip).toBe('volume-in-mL');
     expect(checkStep('mass of solute', kbr, '7139', 4, 2).slip).toBe('');
+  });
+  it('of shortened weights is named only where the class asks for more and the entry is not close', () => {
+    const molarMassOf = (formula: string, entry: string, decimals: number) =>
+      checkStep('molar mass', given(`formula ${formula}`), entry, undefined, decimals);
+    // 23.0 + 35.5, and 39.0 + 79.9 with the rest cut off.
+    expect(molarMassOf('NaCl', '58.5', 2).slip).toBe('weights-rounded-early');
+    expect(molarMassOf('KBr', '118.9', 2).slip).toBe('weights-rounded-early');
+    expect(molarMassOf('NaCl', '58.5', 1)).toMatchObject({ status: 'on target', slip: '' });
+    expect(molarMassOf('KBr', '119.0', 2)).toMatchObject({ status: 'on target', slip: '' });
+    // 58.4 is 58.44 with a figure less, and 40.1 + 2 × 19.0 is off in the last place by two.
+    expect(molarMassOf('NaCl', '58.4', 2)).toMatchObject({ status: 'close', slip: '' });
+    expect(molarMassOf('CaF2', '78.10', 2)).toMatchObject({ status: 'close', slip: '' });
   });
   it('of ten is named only where nothing else explains the entry', () => {
     expect(checkStep('moles of solute', given('molarity 0.300, volume 200'), '60.0').slip).toBe('volume-in-mL');

@@ -1,6 +1,7 @@
 import type { Formula } from '../../chemistry/formula.ts';
 import type { Result } from '../../errors/result.ts';
 import type { QuantityName } from '../activity.ts';
+import type { ShortenedWeight } from '../roundedWeight.ts';
 import type { SlipId } from '../texts/feedback.ts';
 
 /** What an argument of a quantity is read as; `number` is a pure number or one with any unit of the list. */
@@ -59,10 +60,14 @@ export type StepNumbers = Readonly<Record<NumberName, number>> & {
 
 export type Calculation = (numbers: StepNumbers) => number;
 
-/** A molar mass worked out wrongly: other atoms than the formula has, or atomic numbers in place of weights. */
+/**
+ * A molar mass worked out wrongly: other atoms than the formula has, atomic numbers in place of weights, or every weight
+ * shortened to so many decimals and no more, all in one way.
+ */
 export interface WrongMolarMass {
   readonly atoms: Formula['atoms'];
   readonly byAtomicNumber?: true;
+  readonly shortened?: { readonly decimals: number; readonly way: keyof ShortenedWeight };
 }
 
 /** A wrong calculation that people are known to do, beside the relation that it deforms. */

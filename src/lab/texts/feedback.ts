@@ -140,6 +140,10 @@ export const slipTexts = {
       ask: 'Which number on the periodic table tells you the mass?',
     }),
   },
+  'weights-rounded-early': {
+    fits: 'a molar mass from weights with few decimal places',
+    ask: 'To how many places were the atomic weights taken?',
+  },
   'purity-ignored': {
     fits: 'work with a solid that is all pure',
     ask: 'How much of your solid is the salt itself?',
