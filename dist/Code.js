@@ -2773,6 +2773,10 @@ var slipTexts = {
       ask: "Which number on the periodic table tells you the mass?"
     })
   },
+  "weights-rounded-early": {
+    fits: "a molar mass from weights with few decimal places",
+    ask: "To how many places were the atomic weights taken?"
+  },
   "purity-ignored": {
     fits: "work with a solid that is all pure",
     ask: "How much of your solid is the salt itself?"
@@ -3562,26 +3566,35 @@ function ionCounts(formula, ion) {
 }
 
 // src/lab/roundedWeight.ts
-function roundedWeight(weight, decimals) {
+function shortenedWeight(weight, kept) {
+  if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight, cutOff: weight };
+  const shifted = Number(\`\${weight}e\${kept}\`);
+  const below = Math.floor(shifted);
+  const part = shifted - below;
+  const halfUp = part >= 0.5 ? below + 1 : below;
+  const halfEven = part === 0.5 && below % 2 === 0 ? below : halfUp;
+  const unshifted = (whole) => Number(\`\${whole}e-\${kept}\`);
+  return { halfUp: unshifted(halfUp), halfEven: unshifted(halfEven), cutOff: unshifted(below) };
+}
+function decimalsOf(weight) {
   const printed = String(weight);
   const point = printed.indexOf(".");
-  const own = point < 0 ? 0 : printed.length - point - 1;
+  return point < 0 ? 0 : printed.length - point - 1;
+}
+function roundedWeight(weight, decimals) {
+  const own = decimalsOf(weight);
   let low = weight;
   let high = weight;
   for (let kept = decimals; kept < own; kept += 1) {
-    const shifted = Number(\`\${printed}e\${kept}\`);
-    const below = Math.floor(shifted);
-    const part = shifted - below;
-    const halfUp = part >= 0.5 ? below + 1 : below;
-    const halfEven = part === 0.5 && below % 2 === 0 ? below : halfUp;
-    low = Math.min(low, Number(\`\${halfEven}e-\${kept}\`));
-    high = Math.max(high, Number(\`\${halfUp}e-\${kept}\`));
+    const { halfUp, halfEven } = shortenedWeight(weight, kept);
+    low = Math.min(low, halfEven);
+    high = Math.max(high, halfUp);
   }
   return { low, high };
 }
 
 // src/lab/molarMassSpan.ts
-function molarMassSpan({ atoms, byAtomicNumber }, decimals) {
+function molarMassSpan({ atoms, byAtomicNumber, shortened }, decimals) {
   var _a;
   let low = 0;
   let middle = 0;
@@ -3589,9 +3602,10 @@ function molarMassSpan({ atoms, byAtomicNumber }, decimals) {
   for (const { element, count } of atoms) {
     const weight = byAtomicNumber ? (_a = elements().get(elementOf(element))) == null ? void 0 : _a.atomicNumber : relativeMass(element);
     if (weight === void 0) throw new Error(\`\${element} has no atomic weight, which is found before this\`);
-    const rounded = byAtomicNumber ? { low: weight, high: weight } : roundedWeight(weight, decimals);
+    const own = shortened ? shortenedWeight(weight, shortened.decimals)[shortened.way] : weight;
+    const rounded = byAtomicNumber || shortened ? { low: own, high: own } : roundedWeight(weight, decimals);
     low += count * rounded.low;
-    middle += count * weight;
+    middle += count * own;
     high += count * rounded.high;
   }
   return { low, middle, high };
@@ -3704,7 +3718,8 @@ function judgeEntry(step2, read, { rows = [], judgeFigures = false } = {}) {
     return { status: "not yet", slips: [], question: "unit does not fit" };
   }
   const slips = slipsFound(step2, entry, tolerance);
-  if (slips.length === 0 && isOneFigureOf(entry, tolerance)) {
+  const saysShortAlone = slips.every((id) => id === "weights-rounded-early");
+  if (saysShortAlone && isOneFigureOf(entry, tolerance)) {
     return { status: "not yet", slips: [], question: "one figure", asked };
   }
   if (slips.length === 0 && entry.value < 0) {
@@ -4125,6 +4140,12 @@ var molarity2 = {
 };
 
 // src/lab/quantities/molarMassQuantity.ts
+var shortenings = [
+  { decimals: 0, way: "halfUp" },
+  { decimals: 1, way: "halfUp" },
+  { decimals: 1, way: "halfEven" },
+  { decimals: 1, way: "cutOff" }
+];
 var molarMassQuantity = {
   name: "molar mass",
   takes: [{ name: "formula", kind: "formula", unit: "" }],
@@ -4135,7 +4156,10 @@ var molarMassQuantity = {
   buildsOn: [],
   chemistry: (n) => success(n["molar mass"]),
   relation: (n) => n["molar mass"],
-  slips: [...formulaSlips]
+  slips: [
+    ...formulaSlips,
+    { id: "weights-rounded-early", molarMasses: ({ atoms }) => shortenings.map((shortened) => ({ atoms, shortened })) }
+  ]
 };
 
 // src/lab/quantities/percentErrorQuantity.ts
@@ -4417,8 +4441,8 @@ function glasswareTolerance(wanted) {
 return { glasswareFigures, glasswareTolerance };
 `;
 },
-// Part lab/ownHint: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 50 more
-"lab/ownHint"() {
+// Part chemistry/atomsKey: lab/activities/commonGivens, lab/letterOf, lab/seededRandom, lab/lettered, lab/questions/crystalWater, lab/questions/diluteAcid and 51 more
+"chemistry/atomsKey"() {
   return `
 const { glasswareFigures } = part("measurement/glasswareTolerance");
 const { cautionTexts, cautions } = part("chemistry/cautions");
@@ -5362,7 +5386,7 @@ var cautionsRead = ({
   title: "Aim and cautions",
   unit: "",
   shown: [\`\${aim8}
-Read the cautions for \`, { given: substance.formula }, " beside this row, then choose yes."],
+Read the cautions beside this row, then choose “yes, \`, { given: substance.formula }, "”."],
   period: 1,
   kind: "ticked",
   bench: false,
@@ -5474,7 +5498,7 @@ var names = { molarity: "molarity", volume: "flask" };
 var aim = "Make a solution at a real or simulated bench, read its molarity there, and say how far off it is.";
 var benchReading = () => ({
   id: "bench reading",
-  title: "What did we really make? A reading at the bench",
+  title: "A reading at the bench: what did we really make?",
   aim,
   extension: "Your reading is off by a little. Which single slip at the bench would explain just that?",
   givens: [
@@ -5782,7 +5806,7 @@ var lines = {
 var techniqueShare = 0.1;
 var measuredDensity = () => ({
   id: "measured density",
-  title: "What did we really make? A measured density",
+  title: "A measured density: what did we really make?",
   aim: aim4,
   extension: "Your solution was warmer than the table says. Does the molarity come out too high or too low, and why?",
   givens: [
@@ -6017,7 +6041,7 @@ var names4 = { molarity: "molarity", volume: "portion" };
 var aim7 = "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.";
 var weighedResidue = () => ({
   id: "weighed residue",
-  title: "What did we really make? A weighed residue",
+  title: "A weighed residue: what did we really make?",
   aim: aim7,
   extension: "Water is left in the residue. Does your molarity come out too high or too low, and why?",
   givens: [
@@ -6200,10 +6224,12 @@ function isBareNumber(text) {
 
 // src/lab/texts/ticks.ts
 var tickTexts = {
-  /** The one answer that the sheet offers. */
-  answer: "yes",
-  readFirst: "Read this, then choose yes:",
-  notYes: "Only yes counts here. Read this, then choose yes:",
+  /** The one answer that the sheet offers: it names the substance that the cautions are for. */
+  answer: (formula) => formula === "" ? "yes" : \`yes, \${formula}\`,
+  readFirst: (answer) => \`Read this, then choose “\${answer}”:\`,
+  nameIt: (answer) => \`Say for which substance. Read this, then choose “\${answer}”:\`,
+  anotherSubstance: (answer) => \`That is another substance. Read this about the one you have now, then choose “\${answer}”:\`,
+  notYes: (answer) => \`Only “\${answer}” counts here. Read this, then choose it:\`,
   noFormula: "We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.",
   staffOnly: "Your teacher makes this solution. You work it out and watch.",
   withTeacher: "Only with your teacher beside you, and only as your school’s own assessment allows.",
@@ -6215,7 +6241,7 @@ var tickTexts = {
 var tickHints = [
   "Who might be hurt at the bench, and by what?",
   "Each line says what the substance can do, and then what you do about it.",
-  "Tell your team in your own words what to wear and what not to do. Then choose yes."
+  "Tell your team in your own words what to wear and what not to do. Then tick that you have read them."
 ];
 
 // src/lab/handledForms.ts
@@ -6369,11 +6395,11 @@ function volumetricTolerance({ vessel, volume, glassClass, standard }) {
 
 // src/lab/texts/readings.ts
 var readingTexts = {
-  onTarget: "Yes, this is as close to the plan as the tools and careful work allow.",
-  above: "The reading is above the plan, by more than careful work allows. Was the empty boat or dish taken off? Read again, or go on with what you have.",
-  below: "The reading is below the plan, by more than careful work allows. Did some of it stay behind on the way? Read again, or go on with what you have.",
-  farAbove: "Stop before you go on: the reading is far above the plan. Do both have the same unit?",
-  farBelow: "Stop before you go on: the reading is far below the plan. Do both have the same unit?",
+  onTarget: "Yes, this is as close to what your numbers promise as the tools and careful work allow.",
+  above: "The reading is above what your numbers promise, by more than careful work allows. Was the empty boat or dish taken off? Read again, or go on with what you have.",
+  below: "The reading is below what your numbers promise, by more than careful work allows. Did some of it stay behind on the way? Read again, or go on with what you have.",
+  farAbove: "Stop before you go on: the reading is far above what your numbers promise. Do both have the same unit?",
+  farBelow: "Stop before you go on: the reading is far below what your numbers promise. Do both have the same unit?",
   unit: "Look at the unit. What does the instrument show, and what does this row ask for?",
   unreadable: "Write the number that the instrument shows, with or without its unit.",
   decimals: "Close. Write every figure the balance shows."
@@ -6556,7 +6582,10 @@ function ownHint(rows, { stepId, level }) {
   return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
 }
 
-return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, takesLessonFigures, defaultSettings, defaultShelf, readingTexts, toleranceTexts, balanceReadability, readingTolerance, unitKind, densityOfMolarity, expectedValue, waterAt20, densityLines, densityFormulas, bottleOf, cautionsAt, isBareNumber, tickTexts, tickHints, handledForms, cautionWords, readLessonSettings, ownHint };
+// src/chemistry/atomsKey.ts
+var atomsKey = ({ atoms }) => atoms.map(({ element, count }) => \`\${element}\${count}\`).sort().join(" ");
+
+return { seededRandom, shuffled, questionByName, letteredOptions, checkChoice, procedureByName, orderedActions, stockAndDilution, allActivities, activityById, takesLessonFigures, defaultSettings, defaultShelf, readingTexts, toleranceTexts, balanceReadability, readingTolerance, unitKind, densityOfMolarity, expectedValue, waterAt20, densityLines, densityFormulas, bottleOf, cautionsAt, isBareNumber, tickTexts, tickHints, handledForms, cautionWords, atomsKey, readLessonSettings, ownHint };
 `;
 },
 // Part lab/shownCell: lab/texts/hints, lab/quantityHint
@@ -6781,7 +6810,7 @@ return { readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint, 
 // Part CHECKTEAM: lab/judging/bareStep, lab/texts/ordering, lab/checkOrder, lab/judging/carriedRows, lab/judging/isFact, lab/judging/isSound and 19 more
 "CHECKTEAM"() {
   return `
-const { activityById, balanceReadability, cautionWords, checkChoice, expectedValue, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTexts, readingTolerance, takesLessonFigures, tickHints, tickTexts, unitKind } = part("lab/ownHint");
+const { activityById, atomsKey, balanceReadability, cautionWords, checkChoice, expectedValue, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTexts, readingTolerance, takesLessonFigures, tickHints, tickTexts, unitKind } = part("chemistry/atomsKey");
 
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/shownCell");
 
@@ -6790,7 +6819,7 @@ const { fitsSlip, isQuantityName, judgeEntry, plainName, prepareStep, quantities
 
 const { feedbackText, filled, readEntry } = part("lab/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, remarks } = part("lab/texts/feedback");
-const { asCell, computed, failure, grams, isBlank, millilitres, readQuantity, spreadOf, success } = part("base");
+const { asCell, computed, failure, grams, isBlank, millilitres, readFormula, readQuantity, spreadOf, success } = part("base");
 
 // src/lab/judging/bareStep.ts
 function bareStep(id) {
@@ -7147,18 +7176,33 @@ function judgeMeasured(step, cell, around) {
 }
 
 // src/lab/checkTick.ts
-var ticks = ["yes", "y", "x", "ok", "read", "done", "✓", "✔", "☑"];
-var isTick = (entry) => entry === true || typeof entry === "string" && ticks.includes(entry.trim().toLowerCase());
-function checkTick(entry, cautionLines) {
-  if (isTick(entry)) return { status: "on target", lookAt: cautionLines };
-  return isBlank(entry) ? { status: "blank", lookAt: \`\${tickTexts.readFirst}
-\${cautionLines}\` } : { status: "unreadable", lookAt: \`\${tickTexts.notYes}
-\${cautionLines}\` };
+var tick = /^(?:yes|y|x|ok|read|done|[✓✔☑])(?:[\\s,:;–-]+|$)/i;
+function checkTick(entry, { substance, cautionLines }) {
+  const formula = String(substance != null ? substance : "").trim();
+  const answer = tickTexts.answer(formula);
+  const withLines = (status, said) => ({
+    status,
+    lookAt: \`\${said}
+\${cautionLines}\`
+  });
+  if (isBlank(entry)) return withLines("blank", tickTexts.readFirst(answer));
+  const typed = entry === true ? tickTexts.answer("") : String(entry).trim();
+  const isTicked = tick.test(typed);
+  const named = typed.replace(tick, "").trim();
+  const known = readFormula(substance);
+  if (isTicked && (named === formula || !known.ok)) return { status: "on target", lookAt: cautionLines };
+  if (isTicked && named === "") return withLines("not yet", tickTexts.nameIt(answer));
+  const other = readFormula(named);
+  if (!known.ok || !other.ok) return withLines("unreadable", tickTexts.notYes(answer));
+  return atomsKey(other.value) === atomsKey(known.value) ? { status: "on target", lookAt: cautionLines } : withLines("not yet", tickTexts.anotherSubstance(answer));
 }
 
 // src/lab/judging/judgeTicked.ts
 function judgeTicked({ substance }, cell, { givens, settings: { decimalMark, studentsDilute } }) {
-  return checkTick(cell, cautionWords({ substance, givens, decimalMark, studentsDilute }));
+  return checkTick(cell, {
+    substance: givens[substance.formula],
+    cautionLines: cautionWords({ substance, givens, decimalMark, studentsDilute })
+  });
 }
 
 // src/lab/judging/judgeStep.ts
@@ -9259,13 +9303,13 @@ var hostWords = {
 return { hostWords };
 `;
 },
-// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, chemistry/listedFormula, lab/reagentList.generated and 142 more
+// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, chemistry/listedFormula, lab/reagentList.generated and 143 more
 "desk"() {
   return `
 const { cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, dayOf, helpRows, layoutVersion, planColumns, planRows, pollColumns, pollMarker, pollRows, prepareCells, spareTeamLines, withDocumentLock } = part("host/dayOf");
 const { hostWords } = part("host/words");
 const { choiceOf, documentVisibility, isStateRule, openSpreadsheet, recalculateEveryMinute, settle, sheetProtections, stateRuleOf, ui } = part("host/spreadsheet");
-const { activityById, allActivities, balanceReadability, bottleOf, cautionWords, cautionsAt, defaultSettings, defaultShelf, densityFormulas, densityLines, densityOfMolarity, expectedValue, handledForms, isBareNumber, letteredOptions, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTolerance, seededRandom, shuffled, stockAndDilution, takesLessonFigures, tickTexts, toleranceTexts, unitKind, waterAt20 } = part("lab/ownHint");
+const { activityById, allActivities, atomsKey, balanceReadability, bottleOf, cautionWords, cautionsAt, defaultSettings, defaultShelf, densityFormulas, densityLines, densityOfMolarity, expectedValue, handledForms, isBareNumber, letteredOptions, orderedActions, ownHint, procedureByName, questionByName, readLessonSettings, readingTolerance, seededRandom, shuffled, stockAndDilution, takesLessonFigures, tickTexts, toleranceTexts, unitKind, waterAt20 } = part("chemistry/atomsKey");
 
 const { adviceTexts, cautionTexts } = part("chemistry/cautions");
 const { ionCounts, prepareStep, quantities, slipSpans, spanOver, stepTolerance } = part("lesson");
@@ -9298,10 +9342,11 @@ function plainText(value, figures) {
   return places < 0 ? shown.toFixed(0) : shown.toFixed(Math.min(places, 100));
 }
 var nearest = { least: 0.6, most: 1.6 };
+var mostFigures = 3;
 function nearbyNumbers({ value, figures }) {
-  const resolved = Math.min(figures, 3);
+  const resolved = Math.min(figures, mostFigures);
   const place = Math.floor(Math.log10(value) + 1e-12) - resolved + 1;
-  const step = resolved === 3 ? 5 : 1;
+  const step = resolved === mostFigures ? 5 : 1;
   const scaled = (count2) => place < 0 ? count2 / 10 ** -place : count2 * 10 ** place;
   const first = Math.ceil(nearest.least * value / scaled(1) / step);
   const last2 = Math.floor(nearest.most * value / scaled(1) / step + 1e-9);
@@ -9314,13 +9359,12 @@ function nearbyNumbers({ value, figures }) {
 }
 
 // src/chemistry/listedFormula.ts
-var atomsOf = ({ atoms }) => atoms.map(({ element, count: count2 }) => \`\${element}\${count2}\`).sort().join(" ");
 function listedFormula(formula2) {
   if (formula2.hydrate) return void 0;
-  const wanted = atomsOf(formula2);
+  const wanted = atomsKey(formula2);
   return densityFormulas().find((written) => {
     const read = readFormula(written);
-    return read.ok && atomsOf(read.value) === wanted;
+    return read.ok && atomsKey(read.value) === wanted;
   });
 }
 
@@ -9430,13 +9474,20 @@ var demandTexts = {
   })
 };
 var numbersRemarks = {
-  looksRight: (found) => \`In “\${found.step}”, \${found.slip} would look right (\${found.teams}). Other sizes of flask or pipette would free this.\`,
+  looksRight: (found) => \`In “\${found.step}”, \${found.slip} would look right (\${found.teams}). \${found.frees === "portion" ? "Another portion" : "Other sizes of flask or pipette"} would free this.\`,
   lookAlike: (found) => \`In “\${found.step}”, two mistakes give the same number (\${found.teams}): \${found.slips}.\`,
   teams: (count2, all) => count2 === all ? "all teams" : count2 === 1 ? "1 team" : \`\${count2} teams\`,
   twoFillings: "Some portions take two fillings of a pipette, since one filling gives too few different numbers.",
   mixedFactors: "Some teams have a whole number as dilution factor and some have not, since the shelf gives too few of one kind.",
   otherDigits: "Flask sizes have different numbers of digits, since the shelf has too few of one kind.",
-  shared: (count2, different) => \`The shelf gives \${different} different sets of numbers for \${count2} teams, so some teams share theirs. Add a flask or a pipette to free this.\`,
+  otherRatios: "Some teams dilute much more, or much less, than these numbers do, since the shelf gives too few sets that are closer.",
+  portionInTwo: "The portion takes two fillings of a pipette, since no pipette on the shelf gives it in one.",
+  otherPortion: ({ asked, portion }) => \`All teams take \${portion} mL, since the pipettes on the shelf do not give \${asked} mL.\`,
+  shared: ({
+    teams: teams2,
+    different,
+    frees
+  }) => frees === "sizes" ? \`The shelf gives \${different} different sets of numbers for \${teams2} teams, so some teams share theirs. Add a flask or a pipette to free this.\` : \`With one portion for all there are \${different} different sets of numbers for \${teams2} teams, so some teams share theirs.\${frees === "figures" ? " Type the molarity with one more figure to free this." : ""}\`,
   solubilityUnknown: (formula2) => \`No solubility figure is known here for \${formula2}: make sure that it dissolves at room temperature.\`,
   noIons: (formula2) => \`\${formula2} gives no ions that can be counted here, so the build leaves out the rows about one ion.\`,
   caution: (formula2, reason) => \`\${formula2}: \${reason}\`
@@ -9457,10 +9508,10 @@ var startTexts = {
     received,
     advice: "Choose one of these in the plan."
   }),
-  noPipette: (size2) => ({
+  noPipette: (size2, what) => ({
     expected: "a pipette on the shelf that gives a portion near these numbers",
     received: "none that does",
-    advice: size2 === void 0 ? "Add a flask or a pipette to the shelf, or change the target." : \`Add a \${size2} mL pipette to the shelf, or change the target.\`
+    advice: size2 === void 0 ? \`Add a flask or a pipette to the shelf, or change the \${what}.\` : \`Add a \${size2} mL pipette to the shelf, or change the \${what}.\`
   }),
   dryingSalt: (received, salts) => ({
     expected: \`a salt that survives drying (\${salts.join(", ")})\`,
@@ -9732,10 +9783,9 @@ function lessonNumbers({ numbers }, { values, molarMass: molarMass2 }) {
 }
 var dryingSalts = ["NaCl", "KCl", "KBr", "Na2SO4", "K2SO4"];
 var someHydrates = ["CuSO4·5H2O", "MgSO4·7H2O", "CaCl2·2H2O"];
-var atomsOf2 = ({ atoms }) => atoms.map(({ element, count: count2 }) => \`\${element}\${count2}\`).sort().join(" ");
 var isAmong = (formula2, list2) => list2.some((written) => {
   const known = readFormula(written);
-  return known.ok && atomsOf2(known.value) === atomsOf2(formula2);
+  return known.ok && atomsKey(known.value) === atomsKey(formula2);
 });
 function unfitSubstance({ residue, hydrate, reagent, density }, { formula: formula2, received }) {
   if (residue && !isAmong(formula2, dryingSalts)) return startTexts.dryingSalt(received, dryingSalts);
@@ -9825,6 +9875,18 @@ function flasksNear(size2, flasksMl) {
 var isWholeFactor = ({ stock, target }) => isSame(stock / target, Math.round(stock / target));
 var hasWholeFactor = ({ dilution, serial }) => dilution !== void 0 ? isWholeFactor(dilution) : serial !== void 0 && isWholeFactor({ stock: serial.flask, target: serial.portion });
 var factorRange = 2.5;
+var ratioRange = 1.6;
+function isNearRatio(serial, start) {
+  if (serial === void 0 || start === void 0) return true;
+  const away = serial.flask / serial.portion / (start.flask / start.portion);
+  return away <= ratioRange * (1 + 1e-9) && away >= 1 / ratioRange / (1 + 1e-9);
+}
+var portionRoom = 0.25;
+function portionLike(from2, deliverable) {
+  const away = ({ volume }) => Math.abs(volume - from2);
+  const near = deliverable.filter((portion) => away(portion) <= portionRoom * from2 * (1 + 1e-9)).sort((one, other) => away(one) - away(other) || one.fillings - other.fillings);
+  return near.slice(0, 1);
+}
 function dilutionsNear(start, { dilution }, {
   stocks,
   volumes,
@@ -9891,16 +9953,23 @@ function candidatesNear(activity, start, bench3) {
       )
     );
   };
+  const portionParts = (name, near) => lacking(
+    "portion",
+    near.map(
+      ({ volume, fillings }) => ({ values: { [name]: volume }, texts: { [name]: String(volume) }, fillings })
+    )
+  );
   const portionsNear = (name) => {
     var _a, _b;
     const from2 = (_b = (_a = start.typed[name]) == null ? void 0 : _a.value) != null ? _b : Number.NaN;
-    const near = bench3.deliverable.filter(({ volume }) => volume >= from2 / factorRange && volume <= from2 * factorRange);
-    return lacking(
-      "portion",
-      near.map(
-        ({ volume, fillings }) => ({ values: { [name]: volume }, texts: { [name]: String(volume) }, fillings })
-      )
+    return portionParts(
+      name,
+      bench3.deliverable.filter(({ volume }) => volume >= from2 / factorRange && volume <= from2 * factorRange)
     );
+  };
+  const weighedPortion = (name) => {
+    var _a, _b;
+    return portionParts(name, portionLike((_b = (_a = start.typed[name]) == null ? void 0 : _a.value) != null ? _b : Number.NaN, bench3.deliverable));
   };
   const diluted = (names2) => {
     const stocks = nearby(names2.stock);
@@ -9954,8 +10023,8 @@ function candidatesNear(activity, start, bench3) {
     ...dilution ? [diluted(dilution)] : [],
     ...reagent ? [nearby(reagent.target), flasks(reagent.volume, "final flask")] : [],
     ...serial ? [nearby(serial.stock), flasks(serial.flask, "flask"), portionsNear(serial.portion)] : [],
-    ...residue ? [nearby(residue.molarity), portionsNear(residue.portion)] : [],
-    ...density ? [withLines(density, nearby(density.molarity)), portionsNear(density.portion)] : []
+    ...residue ? [nearby(residue.molarity), weighedPortion(residue.portion)] : [],
+    ...density ? [withLines(density, nearby(density.molarity)), weighedPortion(density.portion)] : []
   ];
   const fixed2 = Object.fromEntries(Object.entries(start.typed).map(([name, { value }]) => [name, value]));
   const candidates = parts.reduce(joined, [{ values: {}, texts: {}, fillings: 0 }]).map(({ values, texts, fillings }) => {
@@ -9963,7 +10032,8 @@ function candidatesNear(activity, start, bench3) {
       values: { ...fixed2, ...values },
       molarMass: start.substance.molarMass
     });
-    return { lesson, values, texts, fillings, wholeFactor: hasWholeFactor(lesson) };
+    const nearRatio = isNearRatio(lesson.serial, start.lesson.serial);
+    return { lesson, values, texts, fillings, wholeFactor: hasWholeFactor(lesson), nearRatio };
   });
   return { candidates, otherDigits, lacks };
 }
@@ -10206,10 +10276,11 @@ function givenOf({ numbers }, about) {
 }
 var refused = (activity, { about, expected, received, advice }) => failure({ code: "numbers-shelf", argument: givenOf(activity, about), expected, received, advice });
 var usualPipettesMl = [1, 2, 5, 10, 15, 20, 25, 50, 100];
+var usualPipettesFor = (portion) => portion === void 0 ? usualPipettesMl : [...usualPipettesMl].sort((one, other) => Math.abs(one - portion) - Math.abs(other - portion));
 function nothingFits(activity, { start, bench: bench3, list: list2 }) {
   var _a, _b;
   if (list2.lacks === "portion") {
-    const size2 = usualPipettesMl.find((volume) => {
+    const size2 = usualPipettesFor(weighedPortionOf(start.lesson)).find((volume) => {
       const shelf = { ...bench3.shelf, pipettesMl: [...bench3.shelf.pipettesMl, volume] };
       const richer = { ...bench3, shelf, deliverable: portions(shelf) };
       return candidatesNear(activity, start, richer).candidates.some(
@@ -10219,7 +10290,7 @@ function nothingFits(activity, { start, bench: bench3, list: list2 }) {
     return failure({
       code: "numbers-shelf",
       argument: givenOf(activity, activity.numbers.dilution ? "target" : "portion"),
-      ...startTexts.noPipette(size2)
+      ...startTexts.noPipette(size2, activity.numbers.dilution ? "target" : "portion")
     });
   }
   if (list2.lacks !== void 0) {
@@ -10277,41 +10348,50 @@ var slipWords = (id, { step }) => {
   return ((_b = (_a = text2.in) == null ? void 0 : _a[step.quantity]) != null ? _b : text2).fits;
 };
 function givenUp(activity, steps, teams2) {
-  var _a, _b;
+  var _a, _b, _c;
   const inherent = inherentConfusions(activity, steps);
+  const frees = ((_a = activity.numbers.residue) != null ? _a : activity.numbers.density) ? "portion" : "sizes";
   const counts = {};
   for (const values of teams2) {
     const here = {};
     for (const confusion of confusions(steps, values)) here[confusionName(confusion)] = confusion;
     for (const [name, confusion] of Object.entries(here)) {
       if (inherent.has(name)) continue;
-      counts[name] = { confusion, teams: ((_b = (_a = counts[name]) == null ? void 0 : _a.teams) != null ? _b : 0) + 1 };
+      counts[name] = { confusion, teams: ((_c = (_b = counts[name]) == null ? void 0 : _b.teams) != null ? _c : 0) + 1 };
     }
   }
   return Object.values(counts).sort((one, other) => other.teams - one.teams).map(({ confusion, teams: count2 }) => {
     const words2 = { step: confusion.step.title, teams: numbersRemarks.teams(count2, teams2.length) };
     const [first, second] = confusion.slips;
-    return second === void 0 ? numbersRemarks.looksRight({ ...words2, slip: slipWords(first, confusion) }) : numbersRemarks.lookAlike({
+    return second === void 0 ? numbersRemarks.looksRight({ ...words2, slip: slipWords(first, confusion), frees }) : numbersRemarks.lookAlike({
       ...words2,
       slips: \`\${slipWords(first, confusion)}; \${slipWords(second, confusion)}\`
     });
   });
 }
+var weighedPortionOf = ({ residue, density }) => {
+  var _a;
+  return (_a = residue != null ? residue : density) == null ? void 0 : _a.portion;
+};
 function dealt(sets, {
+  activity,
   setup,
   start,
   steps
 }) {
+  var _a, _b, _c;
   const places = teamKeys(setup.classes);
   const whole = hasWholeFactor(start.lesson);
   const asWhole = ({ wholeFactor }) => wholeFactor === whole;
   const oneFilling = ({ fillings }) => fillings < 2;
-  const kinds2 = [
-    sets.filter((candidate) => asWhole(candidate) && oneFilling(candidate)),
-    sets.filter((candidate) => !asWhole(candidate) && oneFilling(candidate)),
-    sets.filter(asWhole),
-    sets
+  const kindsOf = (all) => [
+    all.filter((candidate) => asWhole(candidate) && oneFilling(candidate)),
+    all.filter((candidate) => !asWhole(candidate) && oneFilling(candidate)),
+    all.filter(asWhole),
+    all
   ];
+  const near = sets.filter(({ nearRatio }) => nearRatio);
+  const kinds2 = near.length < sets.length ? [...kindsOf(near), ...kindsOf(sets)] : kindsOf(sets);
   let outcome;
   for (const kind of kinds2) {
     if (kind.length === 0) continue;
@@ -10322,12 +10402,20 @@ function dealt(sets, {
   }
   if (outcome === void 0) throw new Error("There are no numbers to deal.");
   const given = outcome.given.map(({ candidate }) => candidate);
+  const asked = weighedPortionOf(start.lesson);
+  const portion = given[0] && weighedPortionOf(given[0].lesson);
+  const otherPortion = asked === void 0 || portion === void 0 || isSame(asked, portion) ? [] : [numbersRemarks.otherPortion({ asked, portion })];
+  const molarity = start.typed[(_c = (_b = (_a = activity.numbers.residue) != null ? _a : activity.numbers.density) == null ? void 0 : _b.molarity) != null ? _c : ""];
+  const frees = molarity === void 0 ? "sizes" : molarity.figures < mostFigures ? "figures" : "nothing";
+  const twoFillings = asked === void 0 ? numbersRemarks.twoFillings : numbersRemarks.portionInTwo;
   return {
     ...outcome,
     remarks: [
-      ...given.some(({ fillings }) => fillings === 2) ? [numbersRemarks.twoFillings] : [],
+      ...given.some(({ fillings }) => fillings === 2) ? [twoFillings] : [],
       ...given.some(asWhole) && !given.every(asWhole) ? [numbersRemarks.mixedFactors] : [],
-      ...outcome.shared > 0 ? [numbersRemarks.shared(places.length, outcome.different)] : []
+      ...given.every(({ nearRatio }) => nearRatio) ? [] : [numbersRemarks.otherRatios],
+      ...otherPortion,
+      ...outcome.shared > 0 ? [numbersRemarks.shared({ teams: places.length, different: outcome.different, frees })] : []
     ]
   };
 }
@@ -10392,7 +10480,7 @@ function numbersForTeams(setup) {
     seededRandom(\`\${settings.seed} sets\`)
   );
   if (sets.length === 0) return nothingFits(activity, { start: start.value, bench: bench3, list: list2 });
-  const { given, remarks: remarks2 } = dealt(sets, { setup, start: start.value, steps });
+  const { given, remarks: remarks2 } = dealt(sets, { activity, setup, start: start.value, steps });
   return success({
     teams: given.map(({ place, candidate }) => {
       const own = Object.fromEntries(Object.entries(candidate.texts).map(([name, text2]) => [name, inMark(text2)]));
@@ -10568,7 +10656,7 @@ var words = {
     keyTwice: "⚠ two lines of the Plan have this team’s key",
     closing: " on target so far",
     whoChoice: "a role or a name, or leave it empty",
-    tickChoice: "yes, once your team has read the cautions beside this row",
+    tickChoice: "once your team has read the cautions beside this row",
     helpChoice: "0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers"
   },
   progress: {
@@ -10947,11 +11035,12 @@ function planClassSheet({ lesson, className, teams: teams2, names: names2, place
       options: roles,
       help: words.class.whoChoice
     });
-    steps.forEach(({ kind }, place) => {
-      if (kind !== "ticked") return;
+    steps.forEach((step, place) => {
+      var _a2;
+      if (step.kind !== "ticked") return;
       choices.push({
         area: { row: heading + 1 + place, column: classColumns.entry, rows: 1, columns: 1 },
-        options: [tickTexts.answer],
+        options: [tickTexts.answer(((_a2 = team.givens[step.substance.formula]) != null ? _a2 : "").trim())],
         help: words.class.tickChoice
       });
     });
@@ -11018,6 +11107,7 @@ function planClassSheet({ lesson, className, teams: teams2, names: names2, place
   return {
     name: (_a = names2.classes[className]) != null ? _a : className,
     role: { kind: "class", className },
+    activity: lesson.activity.id,
     rowCount,
     columnCount,
     columnWidths: [
@@ -12976,6 +13066,13 @@ var tabColors = {
   kept: "#a5b3c0"
 };
 
+// src/workbook/teamsAlone.ts
+var teamsAlone = (plan) => ({
+  ...plan,
+  carried: [classColumns.who],
+  identity: { ...plan.identity, rows: plan.identity.rows.map((texts) => texts[1] === "" ? texts : ["", ""]) }
+});
+
 // src/host/buildMemo.ts
 var property = "labrow.build";
 var pieceLength = 8e3;
@@ -13071,7 +13168,7 @@ function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [
   if (present !== void 0) {
     const fit = layoutFits(plan, valuesOf2(present.sheet));
     const unfinished = present.tag.state === "building";
-    if (fit === "other" || replace && !unfinished) {
+    if (fit === "other" || isOfAnother(present.tag, plan) || replace && !unfinished) {
       startReplacement({ spreadsheet, memo, role: role2, sheet: present.sheet });
     } else if (fit === "same" && !unfinished) {
       rewrite(present.sheet, plan);
@@ -13083,9 +13180,11 @@ function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [
   writeTag(sheet, { ...tag, state: "building" });
   writeWhole({ spreadsheet, sheet, plan, tag, isNew, firstEntries: isNew ? firstEntries : [] });
   const { from: _, ...done2 } = tag;
-  writeTag(sheet, { ...done2, layout: layoutVersion, state: "built" });
+  writeTag(sheet, { ...done2, ...activityOf(plan), layout: layoutVersion, state: "built" });
   forgetReplacement(memo, role2);
 }
+var activityOf = ({ activity }) => activity === void 0 ? {} : { activity };
+var isOfAnother = (tag, { activity }) => tag.activity !== void 0 && activity !== void 0 && tag.activity !== activity;
 function putAside({
   spreadsheet,
   memo,
@@ -13120,15 +13219,18 @@ function finishReplacement({
   memo,
   role: role2
 }) {
+  var _a;
   const replacement = memo.replacements[roleName(role2)];
   if (replacement === void 0) return;
   const old = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
   if (old === void 0) return;
   if (old.getName() !== replacement.keptName) old.setName(replacement.keptName);
   old.setTabColor(tabColors.kept);
+  const before = (_a = ownSheets(spreadsheet).find(({ sheet }) => sheet.getSheetId() === old.getSheetId())) == null ? void 0 : _a.tag;
   writeTag(old, {
     kind: role2.kind,
     ...role2.className === void 0 ? {} : { className: role2.className },
+    ...activityOf(before != null ? before : {}),
     layout: layoutVersion,
     state: "kept"
   });
@@ -13155,6 +13257,7 @@ function sheetFor({ spreadsheet, plan, memo }) {
   const tag = {
     kind: role2.kind,
     ...role2.className === void 0 ? {} : { className: role2.className },
+    ...activityOf(plan),
     layout: layoutVersion,
     state: "building",
     ...from2 === void 0 ? {} : { from: from2 }
@@ -13399,9 +13502,10 @@ function carryEntries({
   plan,
   from: from2
 }) {
-  const old = spreadsheet.getSheets().find((other) => other.getSheetId() === from2);
+  const old = ownSheets(spreadsheet).find((other) => other.sheet.getSheetId() === from2);
   if (old === void 0) return;
-  const runs = carriedEntries({ plan, from: valuesOf2(old), to: valuesOf2(sheet) });
+  const wanted = isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan;
+  const runs = carriedEntries({ plan: wanted, from: valuesOf2(old.sheet), to: valuesOf2(sheet) });
   const lastRow = Math.max(plan.rowCount, ...runs.map(({ row, values }) => row + values.length - 1));
   makeRoom(sheet, { rows: lastRow, columns: plan.columnCount });
   for (const { row, column, values } of runs) {
@@ -13670,7 +13774,7 @@ function teamEntries(activity, team, { steps: count2, manners = {}, tries = {}, 
     return [...order2, ...isWrong2 ? [last2, before] : [before, last2]].join(" ");
   };
   const entryOf = (step) => {
-    var _a, _b;
+    var _a, _b, _c;
     const manner = manners[step.id];
     const as = manner && "as" in manner ? manner.as : void 0;
     switch (step.kind) {
@@ -13689,7 +13793,7 @@ function teamEntries(activity, team, { steps: count2, manners = {}, tries = {}, 
         return (_b = (_a = letteredOptions(step.question).find(({ item }) => item.id === (chosen == null ? void 0 : chosen.id))) == null ? void 0 : _a.letter) != null ? _b : "";
       }
       case "ticked":
-        return tickTexts.answer;
+        return tickTexts.answer((_c = team.givens[step.substance.formula]) != null ? _c : "");
       case "told":
         return sampleTexts.told;
     }
@@ -14582,22 +14686,21 @@ var bodyStart = "<body>";
 var size = { width: 1e3, height: 720 };
 function openPage(name, about = "") {
   const output = HtmlService.createHtmlOutputFromFile(file);
+  const handed = typeof about === "string" ? about : "";
   if (name === "sidebar") {
-    ui().showSidebar(output.setTitle(hostWords.title));
+    const opened = handed === "" ? output : HtmlService.createHtmlOutput(withMark(output.getContent(), { name, about: handed }));
+    ui().showSidebar(opened.setTitle(hostWords.title));
     return done(null);
   }
   const page = pageNames.find((known) => known === name);
   if (page === void 0) return problem({ ...hostWords.pageUnknown, received: \`“\${String(name)}”\` });
   const content = output.getContent();
   if (!content.includes(bodyStart)) return problem({ ...hostWords.pageUnknown, received: "a page without a body" });
-  const marked2 = content.replace(bodyStart, () => markedBody(page, typeof about === "string" ? about : ""));
-  ui().showModalDialog(
-    HtmlService.createHtmlOutput(marked2).setWidth(size.width).setHeight(size.height),
-    hostWords.pageTitles[page]
-  );
+  const marked2 = HtmlService.createHtmlOutput(withMark(content, { name: page, about: handed }));
+  ui().showModalDialog(marked2.setWidth(size.width).setHeight(size.height), hostWords.pageTitles[page]);
   return done(null);
 }
-var markedBody = (page, about) => \`<body data-page="\${page}" data-about="\${escaped(about)}">\`;
+var withMark = (content, { name, about }) => content.replace(bodyStart, () => \`<body data-page="\${name}" data-about="\${escaped(about)}">\`);
 var escaped = (text2) => text2.replace(/[&<>"']/g, (character) => \`&#\${character.charCodeAt(0)};\`).replace(/\\s+/g, " ");
 
 // src/lab/members/membersOn.ts
@@ -14893,7 +14996,6 @@ var keyTexts = {
   reading: "What the instrument shows decides; this is what the plan gives.",
   fromReading: "If the reading is as planned; otherwise it follows from the team’s own reading.",
   oneOrder: "One order that is right; others may be.",
-  ticked: "yes",
   told: "In their own words: read it and talk about it. It is never scored."
 };
 
@@ -14996,7 +15098,7 @@ function teamKey({
     return { answer: keyTexts.about(inMark(shownReading)), note: keyTexts.reading };
   }
   function lineOf(step) {
-    var _a, _b;
+    var _a, _b, _c;
     switch (step.kind) {
       case "calculated":
         return calculatedLine(step);
@@ -15018,7 +15120,7 @@ function teamKey({
         return { answer: letter, note: right.reply };
       }
       case "ticked":
-        return { answer: keyTexts.ticked, note: "" };
+        return { answer: tickTexts.answer((_c = team.givens[step.substance.formula]) != null ? _c : ""), note: "" };
       case "told":
         return { answer: "", note: keyTexts.told };
     }
