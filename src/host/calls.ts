@@ -20,6 +20,8 @@ export interface ActivityView {
   readonly id: string;
   readonly title: string;
   readonly aim: string;
+  /** How many periods it is made for; the Plan may say otherwise. */
+  readonly periods: number;
   readonly givens: readonly {
     readonly name: string;
     readonly unit: string;

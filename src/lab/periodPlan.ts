@@ -24,9 +24,14 @@ export interface PeriodPlan {
   readonly minutes: number;
 }
 
+const periodsOf = (steps: readonly Step[]): readonly number[] => [...new Set(steps.map(({ period }) => period))].sort();
+
+/** How many periods the activity is made for. */
+export const periodCount = ({ steps }: Activity): number => periodsOf(steps).length;
+
 /** What happens in each period, with the usual minutes; one period where the Plan says so, whatever the activity's two. */
 export function periodPlans({ steps }: Activity, periods: number): readonly PeriodPlan[] {
-  const numbers = periods > 1 ? [...new Set(steps.map(({ period }) => period))].sort() : [1];
+  const numbers = periods > 1 ? periodsOf(steps) : [1];
   return numbers.map((period) => {
     const lines = [
       { title: periodTexts.opening, minutes: opening },

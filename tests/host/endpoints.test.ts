@@ -26,6 +26,8 @@ describe('readLesson', () => {
     expect(view.built).toBe(false);
     expect(view.setup.classes[0]?.teams).toHaveLength(6);
     expect(view.solutes.length).toBeGreaterThan(3);
+    expect(view.activities.filter(({ periods }) => periods === 2).map(({ id }) => id)).toEqual(['stock and dilution']);
+    expect(view.activities.filter(({ periods }) => periods === 1)).toHaveLength(view.activities.length - 1);
     expect(answerOf(call(empty, 'draftTeams', view.setup)).teams).toHaveLength(6);
     expect(workbookText(empty)).toBe(before);
   });

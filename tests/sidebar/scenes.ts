@@ -50,6 +50,7 @@ const activities: LessonView['activities'] = [
     id: 'stock and dilution',
     title: 'A stock solution, then its dilution',
     aim: 'Make a solution of known concentration from a solid, then make a weaker one from it.',
+    periods: 2,
     givens: [
       { name: 'formula', unit: '', about: 'the substance', optional: false },
       { name: 'stock molarity', unit: 'mol/L', about: 'concentration of the stock', optional: false },
@@ -64,6 +65,7 @@ const activities: LessonView['activities'] = [
     id: 'dilution',
     title: 'A dilution',
     aim: 'Make a weaker solution from a stock.',
+    periods: 1,
     givens: [
       { name: 'stock molarity', unit: 'mol/L', about: 'concentration of the stock', optional: false, start: '2.00' },
       { name: 'density', unit: 'g/mL', about: 'density of the stock', optional: false, start: '1.05' },

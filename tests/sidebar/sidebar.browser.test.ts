@@ -295,6 +295,42 @@ describe('plan and build', () => {
     expect(await opened.getByLabel('Substance to dissolve').count()).toBe(0);
   });
 
+  it('follows the activity in its number of periods until the teacher picks one', async () => {
+    const opened = await open(emptyFile);
+    const activity = opened.getByLabel('Activity');
+    const periods = opened.getByLabel('Periods', { exact: true });
+    expect(await periods.inputValue()).toBe('2');
+    await activity.selectOption({ value: 'dilution' });
+    expect(await periods.inputValue()).toBe('1');
+    await activity.selectOption({ value: 'stock and dilution' });
+    expect(await periods.inputValue()).toBe('2');
+    await opened.locator('summary', { hasText: texts.plan.checks }).click();
+    await periods.selectOption('1');
+    await activity.selectOption({ value: 'dilution' });
+    await activity.selectOption({ value: 'stock and dilution' });
+    expect(await periods.inputValue()).toBe('1');
+    await buildButton(opened).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    const [sent] = (await callsOf(opened)).filter(({ name }) => name === 'startBuild');
+    expect(sent?.args[0]).toMatchObject({ settings: { periods: '1' } });
+  });
+
+  it('sends the periods of the activity that was chosen, and leaves fewer that the Plan asks for', async () => {
+    const opened = await open(emptyFile);
+    await opened.getByLabel('Activity').selectOption({ value: 'dilution' });
+    await buildButton(opened).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    const [sent] = (await callsOf(opened)).filter(({ name }) => name === 'startBuild');
+    expect(sent?.args[0]).toMatchObject({ activity: 'dilution', settings: { periods: '1' } });
+
+    const { setup } = emptyLesson;
+    const single = { ...emptyLesson, setup: { ...setup, settings: { ...setup.settings, periods: '1' } } };
+    const other = await open({ ...emptyFile, readLesson: value(good(single)) });
+    await other.getByLabel('Activity').selectOption({ value: 'dilution' });
+    await other.getByLabel('Activity').selectOption({ value: 'stock and dilution' });
+    expect(await other.getByLabel('Periods', { exact: true }).inputValue()).toBe('1');
+  });
+
   it('adds and removes classes, puts one back, and never loses a team name to a smaller number', async () => {
     const opened = await open(emptyFile);
     await opened.getByRole('button', { name: 'Remove Second period' }).click();

@@ -1,5 +1,6 @@
 import { allActivities } from '../../lab/activities.ts';
 import type { Activity } from '../../lab/activity.ts';
+import { periodCount } from '../../lab/periodPlan.ts';
 import { proposedSolutes } from '../../lab/solutes.ts';
 import { linkProblems } from '../../workbook/linkProblems.ts';
 import { readLesson as readPlan } from '../../workbook/readLesson.ts';
@@ -55,6 +56,7 @@ function activityViews(): readonly ActivityView[] {
       id,
       title,
       aim,
+      periods: periodCount(activity),
       givens: givens.map(({ name, unit, about, optional, fromTable, start }) => ({
         name,
         unit,

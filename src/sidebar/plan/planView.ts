@@ -221,6 +221,9 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     substance.replaceChildren(...substances);
     numbers.replaceChildren(...rows);
   };
+  // Once the teacher has picked a number of periods, no choice of an activity changes it. Fewer than the activity is made
+  // for were picked earlier.
+  let periodsPicked = Number(draft.settings.periods) < (activityNow()?.periods ?? 1);
   const activityField = field({
     id: 'activity',
     label: texts.plan.activity,
@@ -237,6 +240,11 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
       ...(activity ? { givens: givensAfter(activity, { givens, otherFormula, solutes: lesson.solutes }) } : {}),
     });
     drawGivens();
+    if (activity === undefined || periodsPicked) return;
+    const periods = String(activity.periods);
+    putSetting('periods', periods);
+    const control = fields.get('settings.periods')?.control;
+    if (control) control.value = periods;
   });
   drawGivens();
 
@@ -292,6 +300,10 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     putSetting('concentrated reagents', value),
   );
   register('settings.concentrated reagents', reagents);
+  const periodsPicker = settingPicker('periods', texts.plan.periods, plain('1', '2'));
+  periodsPicker.addEventListener('change', () => {
+    periodsPicked = true;
+  });
   const checks = foldable(
     texts.plan.checks,
     settingPicker('figures', texts.plan.figures, plain('2', '3', '4', '5')),
@@ -316,7 +328,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
       },
       (value) => putSetting('allowance for technique', `${value} %`),
     ),
-    settingPicker('periods', texts.plan.periods, plain('1', '2')),
+    periodsPicker,
     settingPicker(
       'work the dilution from',
       texts.plan.dilutionFrom,
