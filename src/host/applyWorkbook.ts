@@ -10,6 +10,7 @@ import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { Block, CellContent, Choice, SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { type BuildMemo, saveMemo } from './buildMemo.ts';
 import { countedEntry } from './countedEntry.ts';
+import { moveBehindAll } from './moveBehindAll.ts';
 import { ownSheets, roleName, type SheetTag, sheetInUse, writeTag } from './ownSheets.ts';
 import {
   choiceOf,
@@ -62,6 +63,8 @@ export function applySheet({ spreadsheet, plan, memo, replace = false, firstEntr
       startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
     } else if (fit === 'same' && !unfinished) {
       rewrite(present.sheet, plan);
+      // A build may have stopped after the new sheet stood and before the kept one had left its place.
+      endReplacement({ spreadsheet, memo, role });
       return;
     }
   }
@@ -72,7 +75,7 @@ export function applySheet({ spreadsheet, plan, memo, replace = false, firstEntr
   // From here on the sheet stands by itself: an entry that a team clears must not come back from the kept sheet.
   const { from: _, ...done } = tag;
   writeTag(sheet, { ...done, ...activityOf(plan), layout: layoutVersion, state: 'built' });
-  forgetReplacement(memo, role);
+  endReplacement({ spreadsheet, memo, role });
 }
 
 const activityOf = ({ activity }: { readonly activity?: string }) => (activity === undefined ? {} : { activity });
@@ -94,11 +97,23 @@ export function putAside({
   const present = sheetInUse(ownSheets(spreadsheet), role);
   if (present !== undefined) startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
   finishReplacement({ spreadsheet, memo, role });
-  forgetReplacement(memo, role);
+  endReplacement({ spreadsheet, memo, role });
 }
 
-function forgetReplacement(memo: BuildMemo, role: SheetRole): void {
-  if (memo.replacements[roleName(role)] === undefined) return;
+/** The kept sheet leaves its place once the new one has taken it, since until then it says where that is. */
+function endReplacement({
+  spreadsheet,
+  memo,
+  role,
+}: {
+  spreadsheet: Spreadsheet;
+  memo: BuildMemo;
+  role: SheetRole;
+}): void {
+  const replacement = memo.replacements[roleName(role)];
+  if (replacement === undefined) return;
+  const kept = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
+  if (kept !== undefined) moveBehindAll(spreadsheet, kept);
   delete memo.replacements[roleName(role)];
   saveMemo(memo);
 }
@@ -188,7 +203,10 @@ function sheetFor({ spreadsheet, plan, memo }: { spreadsheet: Spreadsheet; plan:
   return { sheet, tag };
 }
 
-/** Tabs stand in the order Plan, classes, Progress, Help; a new sheet in place of a kept one stands before it. */
+/**
+ * Tabs stand in the order Plan, classes, Progress, Help; a new sheet in place of one that is put aside takes its place.
+ * Kept sheets stay behind all others.
+ */
 function placeFor({
   spreadsheet,
   role,
@@ -212,7 +230,11 @@ function placeFor({
         (role.kind === 'progress' && tag.kind === 'help') ||
         (role.kind === 'poll' && (tag.kind === 'record' || tag.kind === 'help'))),
   );
-  return behind === undefined ? sheets.length : behind.sheet.getIndex() - 1;
+  if (behind !== undefined) return behind.sheet.getIndex() - 1;
+  const kept = own.filter(({ tag }) => tag.state === 'kept').map(({ sheet }) => sheet.getSheetId());
+  let place = sheets.length;
+  while (place > 0 && kept.includes(sheets[place - 1]?.getSheetId() ?? Number.NaN)) place -= 1;
+  return place;
 }
 
 /** Writes everything but what people type: formats first, words, looks, what people had typed elsewhere, checks last. */

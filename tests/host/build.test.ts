@@ -6,6 +6,12 @@ import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
 const names = (host: StandIn) => host.book.sheets.map(({ name }) => name);
+const inView = (host: StandIn) => {
+  const view = host.view('teacher');
+  return view.sheets.find(({ id }) => id === view.activeSheet)?.name;
+};
+/** The cell in hand, as the last thing that a script put there. */
+const inHand = (host: StandIn) => host.changeSince('teacher', 0).activate;
 const entryOf = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
   valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 2 });
 const type = (host: StandIn, at: { sheet: string; key: string; step: string }, text: string) =>
@@ -50,10 +56,6 @@ describe('a build', () => {
     expect(host.book.interval).toBe('MINUTE');
   });
 
-  const inView = (host: StandIn) => {
-    const view = host.view('teacher');
-    return view.sheets.find(({ id }) => id === view.activeSheet)?.name;
-  };
   it('shows the first class after the first build, and goes back to where the teacher was after a later one', () => {
     const host = open();
     buildSetup(host, setup);
@@ -236,6 +238,57 @@ describe('building again with other teams', () => {
     buildSetup(host, { ...setup, classes: setup.classes.slice(0, 1) });
     expect(names(host).some((name) => name.startsWith('Moss class, kept '))).toBe(true);
     expect(names(host)).not.toContain('Moss class');
+  });
+
+  it('moves kept sheets behind all others, hidden ones as hidden as they were', () => {
+    const host = open();
+    buildSetup(host, setup);
+    host.book.addSheet('Roster', host.book.sheets.length);
+    host.run('teacher', 'goToTeam', ['Fern class', keyOf(host, 'Fern class', 'Heron')]);
+    sheetState(host, 'Moss class').hidden = true;
+    buildSetup(host, { ...setup, classes: setup.classes.slice(0, 1) });
+    const live = ['Plan', 'Fern class', 'Progress', 'Poll', 'Help', 'Prepare', 'Roster'];
+    const withoutDates = () => names(host).map((name) => name.replace(/, kept .*/, ', kept'));
+    expect(withoutDates().slice(0, live.length)).toEqual(live);
+    expect(withoutDates().slice(live.length)).toEqual(expect.arrayContaining(['Moss class, kept']));
+    expect(
+      withoutDates()
+        .slice(live.length)
+        .filter((name) => !name.endsWith(', kept')),
+    ).toEqual([]);
+    expect(host.book.sheets.filter(({ hidden }) => hidden).map(({ name }) => name)).toEqual([
+      expect.stringMatching(/^Moss class, kept /),
+    ]);
+    expect(inView(host)).toBe('Fern class');
+
+    // A class that comes later stands among the live sheets, and so does a sheet that is made again.
+    host.book.removeSheet(sheetState(host, 'Prepare'));
+    buildSetup(host, setup);
+    expect(withoutDates().filter((name) => !name.endsWith(', kept'))).toEqual([
+      'Plan',
+      'Fern class',
+      'Moss class',
+      'Progress',
+      'Poll',
+      'Help',
+      'Roster',
+      'Prepare',
+    ]);
+    expect(withoutDates().findIndex((name) => name.endsWith(', kept'))).toBe(8);
+  });
+
+  it('puts a class aside without a look away from the cell in hand', () => {
+    const host = open();
+    buildSetup(host, setup);
+    let state = answerOf(call(host, 'startBuild', { ...setup, classes: setup.classes.slice(0, 1) }));
+    while (!state.label.includes('Moss class') && !state.finished) state = answerOf(call(host, 'continueBuild'));
+    host.run('teacher', 'goToTeam', ['Fern class', keyOf(host, 'Fern class', 'Heron')]);
+    const before = inHand(host);
+    expect(before?.row).toBeGreaterThan(1);
+    answerOf(call(host, 'continueBuild'));
+    expect(names(host).at(-1)).toMatch(/^Moss class, kept /);
+    expect(inView(host)).toBe('Fern class');
+    expect(inHand(host)).toEqual(before);
   });
 
   it('keeps no copy of the Plan while no line of a team changes', () => {

@@ -1,0 +1,15 @@
+import type { Sheet, Spreadsheet } from './spreadsheet.ts';
+
+/** The host moves only the sheet in view: what the teacher had in view and in hand comes back, and a hidden sheet stays so. */
+export function moveBehindAll(spreadsheet: Spreadsheet, sheet: Sheet): void {
+  const last = spreadsheet.getSheets().length;
+  if (sheet.getIndex() === last) return;
+  const shown = spreadsheet.getActiveSheet();
+  const selected = spreadsheet.getActiveRange();
+  const wasHidden = sheet.isSheetHidden();
+  spreadsheet.setActiveSheet(sheet);
+  spreadsheet.moveActiveSheet(last);
+  if (selected === null) spreadsheet.setActiveSheet(shown);
+  else spreadsheet.setActiveRange(selected);
+  if (wasHidden) sheet.hideSheet();
+}
