@@ -107,6 +107,8 @@ function wrongEntries(step: Step, { activity, givens, entries }: TeamSoFar): rea
     const planned = givens[solid?.molarity ?? residue?.molarity ?? ''];
     return planned === undefined ? [] : [['planned-for-made', planned]];
   }
+  const label = givens[activity.numbers.density?.molarity ?? ''];
+  if (step.quantity === 'reagent molarity' && label !== undefined) return [['planned-for-made', label]];
   if (step.quantity === 'moles of solute' && entries['mass of solute'] !== undefined) {
     return [['mass-reported', entries['mass of solute']]];
   }

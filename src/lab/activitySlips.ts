@@ -28,6 +28,15 @@ function plannedMolarity(step: CalculatedStep, { stepOf, readyOf }: StepSurround
   return ready ? [exactly(ready.numbers.molarity)] : [];
 }
 
+/** The molarity on the label, where that of a mass percent and a density found at the bench is asked. */
+function labelledMolarity(step: CalculatedStep, { activity, givens, decimalMark }: StepSurroundings): readonly Span[] {
+  const name = activity?.numbers.density?.molarity;
+  const { density } = step.takes;
+  if (name === undefined || !density || !('entryOf' in density)) return [];
+  const label = readQuantity(givens[name], 'concentration', name, { decimalMark });
+  return label.ok ? [exactly(label.value.value)] : [];
+}
+
 /** The mass, where the moles are asked that it is worked from. */
 function massToWeigh({ id }: CalculatedStep, { activity, readyOf }: StepSurroundings): readonly Span[] {
   const mass = activity?.steps.find(
@@ -59,6 +68,8 @@ export function activitySlips(
   switch (step.quantity) {
     case 'molarity':
       return agrees(plannedMolarity(step, around)) ? ['planned-for-made'] : [];
+    case 'reagent molarity':
+      return agrees(labelledMolarity(step, around)) ? ['planned-for-made'] : [];
     case 'moles of solute':
       return agrees(massToWeigh(step, around)) ? ['mass-reported'] : [];
     case 'dilution factor':

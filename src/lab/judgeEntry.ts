@@ -84,7 +84,11 @@ export function judgeEntry(
   if (read.unit === 'fits' && isOnTarget(read.bare.value, tolerance)) {
     return { status: 'not yet', slips: [], question: 'unit does not fit' };
   }
-  const slips = slipsFound(step, entry, tolerance);
+  const slips = slipsFound(
+    step,
+    entry,
+    rows.filter(({ sound }) => sound).map(({ carried }) => carried),
+  );
   // One figure of the target is short before it is anything else that shortens a number.
   const saysShortAlone = slips.every((id) => id === 'weights-rounded-early');
   if (saysShortAlone && isOneFigureOf(entry, tolerance)) {

@@ -1,22 +1,23 @@
 import type { Asked } from './asked.ts';
 import { molarMassSpan } from './molarMassSpan.ts';
 import { tenTo } from './place.ts';
-import type { PreparedStep } from './preparedStep.ts';
+import type { Carried, PreparedStep } from './preparedStep.ts';
 import type { SlipEntry } from './quantities/quantityEntry.ts';
 import { isWithin, relativeSlack, type Span } from './span.ts';
+import { stepTolerance } from './stepTolerance.ts';
 import type { SlipId } from './texts/feedback.ts';
 import { acceptedEnds, type Tolerance } from './tolerance.ts';
 import { lastFigureFilledUp, type TypedEntry } from './typedEntry.ts';
 import { spansOver } from './worked.ts';
 
 /** What a slip's wrong calculation gives for a step's numbers. */
-export function slipSpans(step: PreparedStep, slip: SlipEntry): Span[] {
-  if ('value' in slip) return spansOver(step, slip.value);
+export function slipSpans(step: PreparedStep, slip: SlipEntry, carried: Carried = {}): Span[] {
+  if ('value' in slip) return spansOver(step, slip.value, { carried });
   if (!step.formula) return [];
   const { decimals, quantity } = step;
   return slip
     .molarMasses(step.formula)
-    .flatMap((wrong) => spansOver(step, quantity.relation, { molarMass: molarMassSpan(wrong, decimals) }));
+    .flatMap((wrong) => spansOver(step, quantity.relation, { molarMass: molarMassSpan(wrong, decimals), carried }));
 }
 
 /** A slip that gives the target for these numbers says nothing. */
@@ -55,15 +56,28 @@ function isPowerOfTen(entry: TypedEntry, { span, asked }: Tolerance): boolean {
   );
 }
 
-/**
- * Slips whose own calculation gives the entry, to half a unit of its last figure. `power-of-ten` is named only where
- * nothing else explains the entry. The entry itself is known not to agree with the target.
- */
-export function slipsFound(step: PreparedStep, entry: TypedEntry, tolerance: Tolerance): SlipId[] {
+/** Slips that explain an entry with one set of numbers; `power-of-ten` only where nothing else does. */
+function slipsWith(step: PreparedStep, entry: TypedEntry, carried: Carried): readonly SlipId[] {
+  const tolerance = stepTolerance(step, carried);
   if (tolerance.span.middle === 0) return [];
   const found = step.quantity.slips
-    .filter((slip) => slipSpans(step, slip).some((span) => fitsSlip(span, { entry, tolerance })))
+    .filter((slip) => slipSpans(step, slip, carried).some((span) => fitsSlip(span, { entry, tolerance })))
     .map(({ id }) => id);
   if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
   return isPowerOfTen(entry, tolerance) ? ['power-of-ten'] : [];
+}
+
+/**
+ * Slips whose own calculation gives the entry, to half a unit of its last figure. The entry itself is known not to agree
+ * with the target.
+ *
+ * @param others - Other numbers that the step may honestly have been worked from, such as rows above before they were
+ * rounded. They are tried in turn where the step's own explain nothing.
+ */
+export function slipsFound(step: PreparedStep, entry: TypedEntry, others: readonly Carried[]): readonly SlipId[] {
+  for (const carried of [{}, ...others]) {
+    const found = slipsWith(step, entry, carried);
+    if (found.length > 0) return found;
+  }
+  return [];
 }

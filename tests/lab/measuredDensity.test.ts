@@ -205,10 +205,16 @@ describe('a molarity from a density, by hand', () => {
     ['density', '0.9406', 'ratio-inverted'],
     ['density', '0.941', 'ratio-inverted'],
     ['density', '1063.2', 'volume-in-litres'],
+    ['density', '26.58', 'mass-reported'],
+    ['density', '26.6', 'mass-reported'],
     ['mass percent', '18.0', 'table-line-taken'],
     ['mass percent', '14.5', 'step-unscaled'],
     ['mass percent', '1.93', 'line-not-added'],
     ['molarity found', '49.4', 'percent-not-divided'],
+    ['molarity found', '0.500', 'planned-for-made'],
+    ['percent error', '0.012', 'fraction-reported'],
+    // From 0.49387 in place of 0.494: 0.00613 ÷ 0.500.
+    ['percent error', '0.0123', 'fraction-reported'],
     ['percent error', '98.8', 'ratio-reported'],
   ])('names in %s what %s matches', (id, entry, slip) => {
     expect(rows({ ...right, [id]: entry })[id]).toMatchObject({ status: 'not yet', slips: [slip] });

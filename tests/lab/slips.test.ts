@@ -208,6 +208,7 @@ const cases: readonly (readonly [
     '1.0632',
     {
       'ratio-inverted': '0.94056',
+      'mass-reported': '26.58',
       'volume-in-litres': '1063.2',
       'volumes-multiplied': '664.50',
       'power-of-ten': '10.632',

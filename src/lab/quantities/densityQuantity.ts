@@ -20,6 +20,7 @@ export const densityQuantity: QuantityEntry = {
   slips: [
     { id: 'ratio-inverted', value: (n) => n.volume / n.mass },
     { id: 'volume-in-litres', value: (n) => n.mass / (n.volume / 1000) },
+    { id: 'mass-reported', value: (n) => n.mass },
     { id: 'volumes-multiplied', value: (n) => n.mass * n.volume },
   ],
 };

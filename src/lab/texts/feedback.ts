@@ -309,10 +309,22 @@ export const slipTexts = {
   'planned-for-made': {
     fits: 'the molarity of the plan',
     ask: 'Which mass did the balance really show?',
+    in: {
+      'reagent molarity': {
+        fits: 'the molarity on the label',
+        ask: 'Which molarity do your mass percent and your density give?',
+      },
+    },
   },
   'mass-reported': {
     fits: 'the mass in grams',
     ask: 'This row asks for moles. Which step comes before the mass?',
+    in: {
+      density: {
+        fits: 'the mass of the whole portion',
+        ask: 'How many mL share that mass?',
+      },
+    },
   },
   'flasks-compared': {
     fits: 'the sizes of the two flasks compared',
