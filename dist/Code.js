@@ -2941,11 +2941,23 @@ var slipTexts = {
   },
   "planned-for-made": {
     fits: "the molarity of the plan",
-    ask: "Which mass did the balance really show?"
+    ask: "Which mass did the balance really show?",
+    in: {
+      "reagent molarity": {
+        fits: "the molarity on the label",
+        ask: "Which molarity do your mass percent and your density give?"
+      }
+    }
   },
   "mass-reported": {
     fits: "the mass in grams",
-    ask: "This row asks for moles. Which step comes before the mass?"
+    ask: "This row asks for moles. Which step comes before the mass?",
+    in: {
+      density: {
+        fits: "the mass of the whole portion",
+        ask: "How many mL share that mass?"
+      }
+    }
   },
   "flasks-compared": {
     fits: "the sizes of the two flasks compared",
@@ -3508,7 +3520,7 @@ function namedIon(formula, ion) {
 return { namedIon };
 `;
 },
-// Part lesson: lab/givenCells, lab/ionCounts, lab/roundedWeight, lab/molarMassSpan, lab/worked, lab/slipsFound and 19 more
+// Part lesson: lab/givenCells, lab/ionCounts, lab/roundedWeight, lab/molarMassSpan, lab/worked, lab/stepTolerance and 19 more
 "lesson"() {
   return `
 const { namedIon } = part("chemistry/namedIon");
@@ -3649,12 +3661,22 @@ function spanOver(step2, calculation, carried = {}) {
   return span;
 }
 
+// src/lab/stepTolerance.ts
+function stepTolerance(step2, carried = {}) {
+  const { quantity, asked } = step2;
+  return toleranceOf(spanOver(step2, quantity.relation, carried), {
+    asked,
+    wideClose: quantity.wideClose,
+    ...quantity.neverFinerThan ? { coarsest: spanOver(step2, quantity.neverFinerThan, carried) } : {}
+  });
+}
+
 // src/lab/slipsFound.ts
-function slipSpans(step2, slip) {
-  if ("value" in slip) return spansOver(step2, slip.value);
+function slipSpans(step2, slip, carried = {}) {
+  if ("value" in slip) return spansOver(step2, slip.value, { carried });
   if (!step2.formula) return [];
   const { decimals, quantity } = step2;
-  return slip.molarMasses(step2.formula).flatMap((wrong) => spansOver(step2, quantity.relation, { molarMass: molarMassSpan(wrong, decimals) }));
+  return slip.molarMasses(step2.formula).flatMap((wrong) => spansOver(step2, quantity.relation, { molarMass: molarMassSpan(wrong, decimals), carried }));
 }
 var tellsApart = (span, tolerance) => {
   const accepted = acceptedEnds(tolerance);
@@ -3672,21 +3694,19 @@ function isPowerOfTen(entry, { span, asked }) {
   const ends = { low: Math.abs(span.low) * tenTo(power), high: Math.abs(span.high) * tenTo(power) };
   return Math.sign(entry.value) === Math.sign(span.middle) && isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, moved) / 2);
 }
-function slipsFound(step2, entry, tolerance) {
+function slipsWith(step2, entry, carried) {
+  const tolerance = stepTolerance(step2, carried);
   if (tolerance.span.middle === 0) return [];
-  const found = step2.quantity.slips.filter((slip) => slipSpans(step2, slip).some((span) => fitsSlip(span, { entry, tolerance }))).map(({ id }) => id);
+  const found = step2.quantity.slips.filter((slip) => slipSpans(step2, slip, carried).some((span) => fitsSlip(span, { entry, tolerance }))).map(({ id }) => id);
   if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
   return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
 }
-
-// src/lab/stepTolerance.ts
-function stepTolerance(step2, carried = {}) {
-  const { quantity, asked } = step2;
-  return toleranceOf(spanOver(step2, quantity.relation, carried), {
-    asked,
-    wideClose: quantity.wideClose,
-    ...quantity.neverFinerThan ? { coarsest: spanOver(step2, quantity.neverFinerThan, carried) } : {}
-  });
+function slipsFound(step2, entry, others) {
+  for (const carried of [{}, ...others]) {
+    const found = slipsWith(step2, entry, carried);
+    if (found.length > 0) return found;
+  }
+  return [];
 }
 
 // src/lab/judgeEntry.ts
@@ -3717,7 +3737,11 @@ function judgeEntry(step2, read, { rows = [], judgeFigures = false } = {}) {
   if (read.unit === "fits" && isOnTarget(read.bare.value, tolerance)) {
     return { status: "not yet", slips: [], question: "unit does not fit" };
   }
-  const slips = slipsFound(step2, entry, tolerance);
+  const slips = slipsFound(
+    step2,
+    entry,
+    rows.filter(({ sound }) => sound).map(({ carried }) => carried)
+  );
   const saysShortAlone = slips.every((id) => id === "weights-rounded-early");
   if (saysShortAlone && isOneFigureOf(entry, tolerance)) {
     return { status: "not yet", slips: [], question: "one figure", asked };
@@ -3859,6 +3883,7 @@ var densityQuantity = {
   slips: [
     { id: "ratio-inverted", value: (n) => n.volume / n.mass },
     { id: "volume-in-litres", value: (n) => n.mass / (n.volume / 1e3) },
+    { id: "mass-reported", value: (n) => n.mass },
     { id: "volumes-multiplied", value: (n) => n.mass * n.volume }
   ]
 };
@@ -4297,7 +4322,7 @@ var quantities = {
 var quantityNames = Object.keys(quantities);
 var isQuantityName = (text) => quantityNames.includes(text);
 
-return { plainName, readGivenCells, ionCounts, spanOver, slipSpans, fitsSlip, stepTolerance, judgeEntry, prepareStep, quantities, isQuantityName };
+return { plainName, readGivenCells, ionCounts, spanOver, stepTolerance, slipSpans, fitsSlip, judgeEntry, prepareStep, quantities, isQuantityName };
 `;
 },
 // Part lab/checkStep
@@ -7004,6 +7029,14 @@ function plannedMolarity(step, { stepOf, readyOf }) {
   const ready = readyOf(planned);
   return ready ? [exactly(ready.numbers.molarity)] : [];
 }
+function labelledMolarity(step, { activity, givens, decimalMark }) {
+  var _a;
+  const name = (_a = activity == null ? void 0 : activity.numbers.density) == null ? void 0 : _a.molarity;
+  const { density } = step.takes;
+  if (name === void 0 || !density || !("entryOf" in density)) return [];
+  const label = readQuantity(givens[name], "concentration", name, { decimalMark });
+  return label.ok ? [exactly(label.value.value)] : [];
+}
 function massToWeigh({ id }, { activity, readyOf }) {
   const mass = activity == null ? void 0 : activity.steps.find(
     (step) => step.kind === "calculated" && step.quantity === "mass of solute" && step.buildsOn["moles of solute"] === id
@@ -7027,6 +7060,8 @@ function activitySlips(step, { ready, entry, ...around }) {
   switch (step.quantity) {
     case "molarity":
       return agrees(plannedMolarity(step, around)) ? ["planned-for-made"] : [];
+    case "reagent molarity":
+      return agrees(labelledMolarity(step, around)) ? ["planned-for-made"] : [];
     case "moles of solute":
       return agrees(massToWeigh(step, around)) ? ["mass-reported"] : [];
     case "dilution factor":
@@ -9303,7 +9338,7 @@ var hostWords = {
 return { hostWords };
 `;
 },
-// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, chemistry/listedFormula, lab/reagentList.generated and 143 more
+// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, chemistry/listedFormula, lab/reagentList.generated and 144 more
 "desk"() {
   return `
 const { cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, dayOf, helpRows, layoutVersion, planColumns, planRows, pollColumns, pollMarker, pollRows, prepareCells, spareTeamLines, withDocumentLock } = part("host/dayOf");
@@ -13099,6 +13134,20 @@ function saveMemo(memo) {
   store.setProperty(property, String(count2));
 }
 
+// src/host/moveBehindAll.ts
+function moveBehindAll(spreadsheet, sheet) {
+  const last2 = spreadsheet.getSheets().length;
+  if (sheet.getIndex() === last2) return;
+  const shown = spreadsheet.getActiveSheet();
+  const selected = spreadsheet.getActiveRange();
+  const wasHidden = sheet.isSheetHidden();
+  spreadsheet.setActiveSheet(sheet);
+  spreadsheet.moveActiveSheet(last2);
+  if (selected === null) spreadsheet.setActiveSheet(shown);
+  else spreadsheet.setActiveRange(selected);
+  if (wasHidden) sheet.hideSheet();
+}
+
 // src/host/ownSheets.ts
 var tagKey = "labrow-sheet";
 var tagOn = (sheet) => sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
@@ -13172,6 +13221,7 @@ function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [
       startReplacement({ spreadsheet, memo, role: role2, sheet: present.sheet });
     } else if (fit === "same" && !unfinished) {
       rewrite(present.sheet, plan);
+      endReplacement({ spreadsheet, memo, role: role2 });
       return;
     }
   }
@@ -13181,7 +13231,7 @@ function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [
   writeWhole({ spreadsheet, sheet, plan, tag, isNew, firstEntries: isNew ? firstEntries : [] });
   const { from: _, ...done2 } = tag;
   writeTag(sheet, { ...done2, ...activityOf(plan), layout: layoutVersion, state: "built" });
-  forgetReplacement(memo, role2);
+  endReplacement({ spreadsheet, memo, role: role2 });
 }
 var activityOf = ({ activity }) => activity === void 0 ? {} : { activity };
 var isOfAnother = (tag, { activity }) => tag.activity !== void 0 && activity !== void 0 && tag.activity !== activity;
@@ -13193,10 +13243,17 @@ function putAside({
   const present = sheetInUse(ownSheets(spreadsheet), role2);
   if (present !== void 0) startReplacement({ spreadsheet, memo, role: role2, sheet: present.sheet });
   finishReplacement({ spreadsheet, memo, role: role2 });
-  forgetReplacement(memo, role2);
+  endReplacement({ spreadsheet, memo, role: role2 });
 }
-function forgetReplacement(memo, role2) {
-  if (memo.replacements[roleName(role2)] === void 0) return;
+function endReplacement({
+  spreadsheet,
+  memo,
+  role: role2
+}) {
+  const replacement = memo.replacements[roleName(role2)];
+  if (replacement === void 0) return;
+  const kept = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
+  if (kept !== void 0) moveBehindAll(spreadsheet, kept);
   delete memo.replacements[roleName(role2)];
   saveMemo(memo);
 }
@@ -13270,6 +13327,7 @@ function placeFor({
   role: role2,
   from: from2
 }) {
+  var _a, _b;
   const sheets = spreadsheet.getSheets();
   if (from2 !== void 0) {
     const old = sheets.findIndex((sheet) => sheet.getSheetId() === from2);
@@ -13279,7 +13337,11 @@ function placeFor({
   const behind = own.find(
     ({ tag }) => tag.state !== "kept" && (role2.kind === "plan" && tag.kind !== "plan" || role2.kind === "class" && (tag.kind === "progress" || tag.kind === "help") || role2.kind === "progress" && tag.kind === "help" || role2.kind === "poll" && (tag.kind === "record" || tag.kind === "help"))
   );
-  return behind === void 0 ? sheets.length : behind.sheet.getIndex() - 1;
+  if (behind !== void 0) return behind.sheet.getIndex() - 1;
+  const kept = own.filter(({ tag }) => tag.state === "kept").map(({ sheet }) => sheet.getSheetId());
+  let place = sheets.length;
+  while (place > 0 && kept.includes((_b = (_a = sheets[place - 1]) == null ? void 0 : _a.getSheetId()) != null ? _b : Number.NaN)) place -= 1;
+  return place;
 }
 function writeWhole({
   spreadsheet,
@@ -15169,6 +15231,47 @@ function readKey() {
   });
 }
 
+// src/lab/texts/period.ts
+var periodTexts = {
+  opening: "Aim of the day, who does what, eye protection on",
+  bench: "At the bench",
+  clearing: "Clear up, wash hands, one sentence about the day"
+};
+
+// src/lab/periodPlan.ts
+var usualMinutes = {
+  ticked: 3,
+  calculated: 3,
+  ordered: 6,
+  measured: 12,
+  chosen: 3,
+  told: 3
+};
+var opening = 4;
+var clearing = 5;
+var bench2 = 10;
+var periodsOf = (steps) => [...new Set(steps.map(({ period }) => period))].sort();
+var periodCount = ({ steps }) => periodsOf(steps).length;
+function periodPlans({ steps }, periods) {
+  const numbers = periods > 1 ? periodsOf(steps) : [1];
+  return numbers.map((period) => {
+    const lines = [
+      { title: periodTexts.opening, minutes: opening },
+      ...stepLines(steps.filter((step) => numbers.length === 1 || step.period === period)),
+      { title: periodTexts.clearing, minutes: clearing }
+    ];
+    return { period, lines, minutes: total(lines) };
+  });
+}
+var stepLines = (steps) => steps.flatMap(({ title, kind }, index) => {
+  var _a;
+  return [
+    { title, minutes: usualMinutes[kind] },
+    ...kind === "ordered" && ((_a = steps[index + 1]) == null ? void 0 : _a.kind) !== "measured" ? [{ title: periodTexts.bench, minutes: bench2 }] : []
+  ];
+});
+var total = (lines) => lines.reduce((sum, { minutes }) => sum + minutes, 0);
+
 // src/workbook/linkProblems.ts
 function linkProblems(cells) {
   const { help } = words;
@@ -15287,6 +15390,7 @@ function activityViews() {
       id,
       title,
       aim,
+      periods: periodCount(activity),
       givens: givens.map(({ name, unit, about, optional, fromTable, start }) => ({
         name,
         unit,
@@ -15399,45 +15503,6 @@ function readPoll() {
   if (sheet === void 0) return done({ sheet: "", today, answers: [] });
   return done({ sheet: sheet.getName(), today, answers: readPollSheet(valuesOf2(sheet)) });
 }
-
-// src/lab/texts/period.ts
-var periodTexts = {
-  opening: "Aim of the day, who does what, eye protection on",
-  bench: "At the bench",
-  clearing: "Clear up, wash hands, one sentence about the day"
-};
-
-// src/lab/periodPlan.ts
-var usualMinutes = {
-  ticked: 3,
-  calculated: 3,
-  ordered: 6,
-  measured: 12,
-  chosen: 3,
-  told: 3
-};
-var opening = 4;
-var clearing = 5;
-var bench2 = 10;
-function periodPlans({ steps }, periods) {
-  const numbers = periods > 1 ? [...new Set(steps.map(({ period }) => period))].sort() : [1];
-  return numbers.map((period) => {
-    const lines = [
-      { title: periodTexts.opening, minutes: opening },
-      ...stepLines(steps.filter((step) => numbers.length === 1 || step.period === period)),
-      { title: periodTexts.clearing, minutes: clearing }
-    ];
-    return { period, lines, minutes: total(lines) };
-  });
-}
-var stepLines = (steps) => steps.flatMap(({ title, kind }, index) => {
-  var _a;
-  return [
-    { title, minutes: usualMinutes[kind] },
-    ...kind === "ordered" && ((_a = steps[index + 1]) == null ? void 0 : _a.kind) !== "measured" ? [{ title: periodTexts.bench, minutes: bench2 }] : []
-  ];
-});
-var total = (lines) => lines.reduce((sum, { minutes }) => sum + minutes, 0);
 
 // src/lab/preparation/labels.ts
 function labels(day, decimalMark) {
