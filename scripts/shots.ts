@@ -2,8 +2,8 @@
 import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Browser, chromium, type Page } from 'playwright-core';
-import { findBrowser } from './findBrowser.mjs';
+import type { Browser, Page } from 'playwright-core';
+import { launchBrowser } from './launchBrowser.ts';
 import { stop } from './prepare.mjs';
 import { buildSample } from './preview/buildSample.ts';
 import { startServer } from './preview/server.ts';
@@ -88,10 +88,7 @@ const host = openStandIn({
 buildSample(host, () => {});
 typeEntries(host);
 const server = await startServer({ host });
-const browser = await chromium.launch({
-  executablePath: findBrowser(),
-  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'],
-});
+const browser = await launchBrowser();
 try {
   const teacher = await openWindow(browser, `${server.url}/`, { width: 1280, height: 800 });
   await teacher.getByRole('button', { name: 'Labrow' }).click();

@@ -1,9 +1,10 @@
 import type { Browser, FrameLocator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { launchBrowser } from '../../scripts/launchBrowser.ts';
 import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
 import { texts } from '../../src/sidebar/texts.ts';
 import { classColumns } from '../../src/workbook/layout.ts';
-import { cell, launchBrowser, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
+import { cell, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
 
 /** The files that ship, in two windows: the teacher's with the sidebar, a student's without. */
 let browser: Browser;

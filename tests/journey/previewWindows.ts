@@ -1,25 +1,10 @@
 import { readFileSync } from 'node:fs';
-import { type Browser, chromium, type FrameLocator, type Locator, type Page } from 'playwright-core';
+import type { Browser, FrameLocator, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { findBrowser } from '../../scripts/findBrowser.mjs';
 import type { PageBundle } from '../../scripts/preview/pageBundle.ts';
 import { type PreviewServer, startServer } from '../../scripts/preview/server.ts';
 import { openStandIn, type StandIn, type StandInOptions } from '../../scripts/preview/standin/openStandIn.ts';
 import { classColumns } from '../../src/workbook/layout.ts';
-
-export const launchBrowser = (): Promise<Browser> =>
-  chromium.launch({
-    executablePath: findBrowser(),
-    args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
-  });
 
 /** A workbook on the local preview with the files that ship, and the windows that look at it. */
 export class Preview {

@@ -1,12 +1,13 @@
 import type { Browser, FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser } from '../../scripts/launchBrowser.ts';
 import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
 import { stockAndDilution } from '../../src/lab/activities/stockAndDilution.ts';
 import { roles } from '../../src/lab/roles.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
 import { rightEntries } from '../lab/rightEntries.ts';
-import { cell, launchBrowser, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
+import { cell, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
 
 /** An invented school: nobody of these names exists. */
 const school = 'Alder Bend School (invented)';

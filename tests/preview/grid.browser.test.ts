@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { findBrowser } from '../../scripts/findBrowser.mjs';
+import { launchBrowser } from '../../scripts/launchBrowser.ts';
 import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
 import { type PreviewServer, startServer } from '../../scripts/preview/server.ts';
 import { FakeHost, type FakeSheet } from './fakeHost.ts';
@@ -59,10 +59,7 @@ let server: PreviewServer;
 /** Errors of the page itself, which no test may leave behind. */
 let failed: string[] = [];
 beforeAll(async () => {
-  [browser, bundle] = await Promise.all([
-    chromium.launch({ executablePath: findBrowser(), args: ['--no-sandbox', '--disable-gpu', '--disable-quic'] }),
-    pageBundle(),
-  ]);
+  [browser, bundle] = await Promise.all([launchBrowser(), pageBundle()]);
 });
 afterAll(() => browser?.close());
 beforeEach(async () => {

@@ -1,33 +1,11 @@
-import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import { sidebarHtml } from '../../scripts/build/sidebar.ts';
+import { launchBrowser } from '../../scripts/launchBrowser.ts';
 import { type FakeAnswer, type FakeAnswers, installFakeHost } from './fakeHost.ts';
 
 const address = 'http://sidebar.test/';
-
-/** Starts Chromium, or fails with a line that says what to install: these tests are never skipped. */
-async function startBrowser(): Promise<Browser> {
-  const executablePath = process.env.LABROW_BROWSER ?? '/usr/bin/chromium';
-  if (!existsSync(executablePath)) {
-    throw new Error(
-      `The browser tests need Chromium, and ${executablePath} is not there. On Debian or Ubuntu run “apt-get install chromium”; elsewhere set LABROW_BROWSER to its path.`,
-    );
-  }
-  return chromium.launch({
-    executablePath,
-    args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
-  });
-}
 
 export interface SidebarOptions {
   readonly answers: FakeAnswers;
@@ -50,7 +28,7 @@ export function sidebarPages(): (options: SidebarOptions) => Promise<Page> {
   let browser: Browser;
   let pages: Page[] = [];
   beforeAll(async () => {
-    browser = await startBrowser();
+    browser = await launchBrowser();
   });
   afterAll(async () => {
     await browser?.close();
