@@ -1,15 +1,12 @@
 import type { Step } from '../../src/lab/activity.ts';
-import { letteredOptions } from '../../src/lab/checkChoice.ts';
 import { checkReadyStep } from '../../src/lab/checkStep.ts';
 import { judgeTeam } from '../../src/lab/judgeTeam.ts';
 import type { JudgedRow } from '../../src/lab/judging/judgedRow.ts';
-import { orderedActions } from '../../src/lab/orderedActions.ts';
-import { procedureByName } from '../../src/lab/procedures.ts';
-import { questionByName } from '../../src/lab/questions.ts';
 import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
 import type { SlipId } from '../../src/lab/texts/feedback.ts';
 import { spanOver } from '../../src/lab/worked.ts';
 import { type DealtTeam, dealtTeams } from './dealtTeams.ts';
+import { otherEntry } from './otherEntry.ts';
 import { readingOff, rightEntry, stepOfTeam, type TeamSoFar } from './rightEntry.ts';
 import { count, findSlips, randomNumber, type Share, type SlipShare, share, slipLines } from './simulation.ts';
 import { placeOf, typedTo } from './typing.ts';
@@ -46,24 +43,6 @@ const triesInRow = 6;
 /** Above or below the plan by less than any bench allows, and by so much that the plan can be told from it. */
 const careful = 0.003;
 const off = 0.06;
-
-function otherEntry(step: Step, givens: DealtTeam['givens']): string {
-  switch (step.kind) {
-    case 'ordered':
-      return procedureByName(step.procedure)
-        .actions.map(({ id }) => orderedActions(step.procedure).find(({ item }) => item.id === id)?.letter)
-        .join(' ');
-    case 'chosen':
-      return (
-        letteredOptions(step.question).find(({ item }) => item.id === questionByName(step.question).right.id)?.letter ??
-        ''
-      );
-    case 'ticked':
-      return `yes, ${givens[step.substance.formula]}`;
-    default:
-      return '';
-  }
-}
 
 /** The block of a team, judged as its sheet does it. */
 function judged({ activity, givens, entries }: TeamSoFar): Readonly<Record<string, JudgedRow>> {

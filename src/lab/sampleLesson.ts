@@ -2,15 +2,14 @@ import type { Result } from '../errors/result.ts';
 import { stockAndDilution } from './activities/stockAndDilution.ts';
 import { activityById } from './activities.ts';
 import type { Activity, CalculatedStep, MeasuredStep, Step } from './activity.ts';
-import { letteredOptions } from './checkChoice.ts';
 import { defaultSettings, defaultShelf } from './defaultSettings.ts';
+import { letterOfOption } from './letterOfOption.ts';
+import { lettersInOrder } from './lettersInOrder.ts';
 import type { Member } from './members/teamMembers.ts';
 import { plainText } from './numbers/nearbyNumbers.ts';
 import { numbersForTeams } from './numbersForTeams.ts';
-import { orderedActions } from './orderedActions.ts';
 import type { PreparedStep } from './preparedStep.ts';
 import { prepareStep } from './prepareStep.ts';
-import { procedureByName } from './procedures.ts';
 import type { NumberName } from './quantities/quantityEntry.ts';
 import { quantities } from './quantities.ts';
 import { questionByName } from './questions.ts';
@@ -143,11 +142,8 @@ function teamEntries(
     const decimals = Math.max(0, Math.round(-Math.log10(defaultShelf.balanceReadabilityG)));
     return (spanOver(ready, ready.quantity.relation).middle * weighedShare).toFixed(decimals);
   };
-  const lettersInOrder = (procedure: string, isWrong: boolean): string => {
-    const lettered = orderedActions(procedure);
-    const order = procedureByName(procedure).actions.map(
-      ({ id }) => lettered.find(({ item }) => item.id === id)?.letter ?? '',
-    );
+  const orderTyped = (procedure: string, isWrong: boolean): string => {
+    const order = [...lettersInOrder(procedure)];
     // The last two change places: the flask is turned over before it is closed.
     const [last = '', before = ''] = [order.pop(), order.pop()];
     return [...order, ...(isWrong ? [last, before] : [before, last])].join(' ');
@@ -164,11 +160,11 @@ function teamEntries(
         return reading;
       }
       case 'ordered':
-        return lettersInOrder(step.procedure, as === 'wrong order');
+        return orderTyped(step.procedure, as === 'wrong order');
       case 'chosen': {
         const { right, others } = questionByName(step.question);
         const chosen = as === 'wrong choice' ? others[0] : right;
-        return letteredOptions(step.question).find(({ item }) => item.id === chosen?.id)?.letter ?? '';
+        return letterOfOption(step.question, chosen);
       }
       case 'ticked':
         return tickTexts.answer(team.givens[step.substance.formula] ?? '');

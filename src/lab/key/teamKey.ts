@@ -2,16 +2,15 @@ import { errorText } from '../../errors/errorText.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { Activity, CalculatedStep, MeasuredStep, Step } from '../activity.ts';
-import { letteredOptions } from '../checkChoice.ts';
 import { decimalText } from '../decimalText.ts';
 import { expectedValue } from '../expectedValue.ts';
 import { takesLessonFigures } from '../lessonFigures.ts';
 import { readLessonSettings } from '../lessonSettings.ts';
+import { letterOfOption } from '../letterOfOption.ts';
+import { lettersInOrder } from '../lettersInOrder.ts';
 import { plainText } from '../numbers/nearbyNumbers.ts';
-import { orderedActions } from '../orderedActions.ts';
 import type { PreparedStep } from '../preparedStep.ts';
 import { prepareStep } from '../prepareStep.ts';
-import { procedureByName } from '../procedures.ts';
 import type { NumberName } from '../quantities/quantityEntry.ts';
 import { quantities } from '../quantities.ts';
 import { questionByName } from '../questions.ts';
@@ -148,17 +147,11 @@ export function teamKey({
         return calculatedLine(step);
       case 'measured':
         return measuredLine(step);
-      case 'ordered': {
-        const lettered = orderedActions(step.procedure);
-        const order = procedureByName(step.procedure).actions.map(
-          ({ id }) => lettered.find(({ item }) => item.id === id)?.letter ?? '',
-        );
-        return { answer: order.join(' '), note: words.oneOrder };
-      }
+      case 'ordered':
+        return { answer: lettersInOrder(step.procedure).join(' '), note: words.oneOrder };
       case 'chosen': {
         const { right } = questionByName(step.question);
-        const letter = letteredOptions(step.question).find(({ item }) => item.id === right.id)?.letter ?? '';
-        return { answer: letter, note: right.reply };
+        return { answer: letterOfOption(step.question, right), note: right.reply };
       }
       case 'ticked':
         return { answer: tickTexts.answer(team.givens[step.substance.formula] ?? ''), note: '' };
