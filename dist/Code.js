@@ -9338,7 +9338,7 @@ var hostWords = {
 return { hostWords };
 `;
 },
-// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, chemistry/listedFormula, lab/reagentList.generated and 144 more
+// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, chemistry/listedFormula, lab/reagentList.generated and 146 more
 "desk"() {
   return `
 const { cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, dayOf, helpRows, layoutVersion, planColumns, planRows, pollColumns, pollMarker, pollRows, prepareCells, spareTeamLines, withDocumentLock } = part("host/dayOf");
@@ -13151,19 +13151,19 @@ function moveBehindAll(spreadsheet, sheet) {
 // src/host/ownSheets.ts
 var tagKey = "labrow-sheet";
 var tagOn = (sheet) => sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
-function readTag(words2) {
+function tagOf(sheet) {
+  var _a, _b;
   try {
-    const tag = JSON.parse(words2 != null ? words2 : "");
+    const tag = JSON.parse((_b = (_a = tagOn(sheet)) == null ? void 0 : _a.getValue()) != null ? _b : "");
     return typeof tag === "object" && tag !== null && "kind" in tag ? tag : void 0;
   } catch {
     return void 0;
   }
 }
 function ownSheets(spreadsheet) {
-  var _a, _b;
   const own = [];
   for (const sheet of spreadsheet.getSheets()) {
-    const tag = readTag((_b = (_a = tagOn(sheet)) == null ? void 0 : _a.getValue()) != null ? _b : null);
+    const tag = tagOf(sheet);
     if (tag !== void 0) own.push({ sheet, tag });
   }
   return own;
@@ -13233,37 +13233,25 @@ function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [
   writeTag(sheet, { ...done2, ...activityOf(plan), layout: layoutVersion, state: "built" });
   endReplacement({ spreadsheet, memo, role: role2 });
 }
-var activityOf = ({ activity }) => activity === void 0 ? {} : { activity };
-var isOfAnother = (tag, { activity }) => tag.activity !== void 0 && activity !== void 0 && tag.activity !== activity;
-function putAside({
-  spreadsheet,
-  memo,
-  role: role2
-}) {
+var sheetById = (spreadsheet, id) => spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === id);
+var activityOf = (of) => (of == null ? void 0 : of.activity) === void 0 ? {} : { activity: of.activity };
+var isOfAnother = (tag, { activity }) => (tag == null ? void 0 : tag.activity) !== void 0 && activity !== void 0 && tag.activity !== activity;
+function putAside({ spreadsheet, memo, role: role2 }) {
   const present = sheetInUse(ownSheets(spreadsheet), role2);
   if (present !== void 0) startReplacement({ spreadsheet, memo, role: role2, sheet: present.sheet });
   finishReplacement({ spreadsheet, memo, role: role2 });
   endReplacement({ spreadsheet, memo, role: role2 });
 }
-function endReplacement({
-  spreadsheet,
-  memo,
-  role: role2
-}) {
+function endReplacement({ spreadsheet, memo, role: role2 }) {
   const replacement = memo.replacements[roleName(role2)];
   if (replacement === void 0) return;
-  const kept = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
+  const kept = sheetById(spreadsheet, replacement.sheetId);
   if (kept !== void 0) moveBehindAll(spreadsheet, kept);
   delete memo.replacements[roleName(role2)];
   saveMemo(memo);
 }
 var valuesOf2 = (sheet) => sheet.getDataRange().getValues();
-function startReplacement({
-  spreadsheet,
-  memo,
-  role: role2,
-  sheet
-}) {
+function startReplacement({ spreadsheet, memo, role: role2, sheet }) {
   const taken = spreadsheet.getSheets().map((other) => other.getName());
   const keptName = freeName(hostWords.keptName(sheet.getName(), memo.stamp), taken);
   memo.names[roleName(role2)] = sheet.getName();
@@ -13271,23 +13259,17 @@ function startReplacement({
   saveMemo(memo);
   finishReplacement({ spreadsheet, memo, role: role2 });
 }
-function finishReplacement({
-  spreadsheet,
-  memo,
-  role: role2
-}) {
-  var _a;
+function finishReplacement({ spreadsheet, memo, role: role2 }) {
   const replacement = memo.replacements[roleName(role2)];
   if (replacement === void 0) return;
-  const old = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
+  const old = sheetById(spreadsheet, replacement.sheetId);
   if (old === void 0) return;
   if (old.getName() !== replacement.keptName) old.setName(replacement.keptName);
   old.setTabColor(tabColors.kept);
-  const before = (_a = ownSheets(spreadsheet).find(({ sheet }) => sheet.getSheetId() === old.getSheetId())) == null ? void 0 : _a.tag;
   writeTag(old, {
     kind: role2.kind,
     ...role2.className === void 0 ? {} : { className: role2.className },
-    ...activityOf(before != null ? before : {}),
+    ...activityOf(tagOf(old)),
     layout: layoutVersion,
     state: "kept"
   });
@@ -13564,10 +13546,10 @@ function carryEntries({
   plan,
   from: from2
 }) {
-  const old = ownSheets(spreadsheet).find((other) => other.sheet.getSheetId() === from2);
+  const old = sheetById(spreadsheet, from2);
   if (old === void 0) return;
-  const wanted = isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan;
-  const runs = carriedEntries({ plan: wanted, from: valuesOf2(old.sheet), to: valuesOf2(sheet) });
+  const wanted = isOfAnother(tagOf(old), plan) ? teamsAlone(plan) : plan;
+  const runs = carriedEntries({ plan: wanted, from: valuesOf2(old), to: valuesOf2(sheet) });
   const lastRow = Math.max(plan.rowCount, ...runs.map(({ row, values }) => row + values.length - 1));
   makeRoom(sheet, { rows: lastRow, columns: plan.columnCount });
   for (const { row, column, values } of runs) {
@@ -13720,6 +13702,21 @@ function whoCalculates({ before, members, passOn }) {
   }).find(isHere);
 }
 
+// src/lab/letterOfOption.ts
+var letterOfOption = (question, option) => {
+  var _a, _b;
+  return (_b = (_a = letteredOptions(question).find(({ item }) => item.id === (option == null ? void 0 : option.id))) == null ? void 0 : _a.letter) != null ? _b : "";
+};
+
+// src/lab/lettersInOrder.ts
+function lettersInOrder(procedure) {
+  const lettered = orderedActions(procedure);
+  return procedureByName(procedure).actions.map(({ id }) => {
+    var _a, _b;
+    return (_b = (_a = lettered.find(({ item }) => item.id === id)) == null ? void 0 : _a.letter) != null ? _b : "";
+  });
+}
+
 // src/lab/startingGivens.ts
 var startingGivens = ({ givens }) => Object.fromEntries(givens.map(({ name, start }) => [name, start != null ? start : ""]));
 
@@ -13824,19 +13821,13 @@ function teamEntries(activity, team, { steps: count2, manners = {}, tries = {}, 
     const decimals = Math.max(0, Math.round(-Math.log10(defaultShelf.balanceReadabilityG)));
     return (spanOver(ready, ready.quantity.relation).middle * weighedShare).toFixed(decimals);
   };
-  const lettersInOrder = (procedure, isWrong2) => {
-    const lettered = orderedActions(procedure);
-    const order2 = procedureByName(procedure).actions.map(
-      ({ id }) => {
-        var _a, _b;
-        return (_b = (_a = lettered.find(({ item }) => item.id === id)) == null ? void 0 : _a.letter) != null ? _b : "";
-      }
-    );
+  const orderTyped = (procedure, isWrong2) => {
+    const order2 = [...lettersInOrder(procedure)];
     const [last2 = "", before = ""] = [order2.pop(), order2.pop()];
     return [...order2, ...isWrong2 ? [last2, before] : [before, last2]].join(" ");
   };
   const entryOf = (step) => {
-    var _a, _b, _c;
+    var _a;
     const manner = manners[step.id];
     const as = manner && "as" in manner ? manner.as : void 0;
     switch (step.kind) {
@@ -13848,14 +13839,14 @@ function teamEntries(activity, team, { steps: count2, manners = {}, tries = {}, 
         return reading;
       }
       case "ordered":
-        return lettersInOrder(step.procedure, as === "wrong order");
+        return orderTyped(step.procedure, as === "wrong order");
       case "chosen": {
         const { right, others } = questionByName(step.question);
         const chosen = as === "wrong choice" ? others[0] : right;
-        return (_b = (_a = letteredOptions(step.question).find(({ item }) => item.id === (chosen == null ? void 0 : chosen.id))) == null ? void 0 : _a.letter) != null ? _b : "";
+        return letterOfOption(step.question, chosen);
       }
       case "ticked":
-        return tickTexts.answer((_c = team.givens[step.substance.formula]) != null ? _c : "");
+        return tickTexts.answer((_a = team.givens[step.substance.formula]) != null ? _a : "");
       case "told":
         return sampleTexts.told;
     }
@@ -15160,29 +15151,20 @@ function teamKey({
     return { answer: keyTexts.about(inMark(shownReading)), note: keyTexts.reading };
   }
   function lineOf(step) {
-    var _a, _b, _c;
+    var _a;
     switch (step.kind) {
       case "calculated":
         return calculatedLine(step);
       case "measured":
         return measuredLine(step);
-      case "ordered": {
-        const lettered = orderedActions(step.procedure);
-        const order2 = procedureByName(step.procedure).actions.map(
-          ({ id }) => {
-            var _a2, _b2;
-            return (_b2 = (_a2 = lettered.find(({ item }) => item.id === id)) == null ? void 0 : _a2.letter) != null ? _b2 : "";
-          }
-        );
-        return { answer: order2.join(" "), note: keyTexts.oneOrder };
-      }
+      case "ordered":
+        return { answer: lettersInOrder(step.procedure).join(" "), note: keyTexts.oneOrder };
       case "chosen": {
         const { right } = questionByName(step.question);
-        const letter = (_b = (_a = letteredOptions(step.question).find(({ item }) => item.id === right.id)) == null ? void 0 : _a.letter) != null ? _b : "";
-        return { answer: letter, note: right.reply };
+        return { answer: letterOfOption(step.question, right), note: right.reply };
       }
       case "ticked":
-        return { answer: tickTexts.answer((_c = team.givens[step.substance.formula]) != null ? _c : ""), note: "" };
+        return { answer: tickTexts.answer((_a = team.givens[step.substance.formula]) != null ? _a : ""), note: "" };
       case "told":
         return { answer: "", note: keyTexts.told };
     }

@@ -11,7 +11,7 @@ import type { Block, CellContent, Choice, SheetPlan, SheetRole } from '../workbo
 import { type BuildMemo, saveMemo } from './buildMemo.ts';
 import { countedEntry } from './countedEntry.ts';
 import { moveBehindAll } from './moveBehindAll.ts';
-import { ownSheets, roleName, type SheetTag, sheetInUse, writeTag } from './ownSheets.ts';
+import { ownSheets, roleName, type SheetTag, sheetInUse, tagOf, writeTag } from './ownSheets.ts';
 import {
   choiceOf,
   isStateRule,
@@ -78,22 +78,25 @@ export function applySheet({ spreadsheet, plan, memo, replace = false, firstEntr
   endReplacement({ spreadsheet, memo, role });
 }
 
-const activityOf = ({ activity }: { readonly activity?: string }) => (activity === undefined ? {} : { activity });
+/** Which sheet a build is at, by its role. */
+interface RoleInBuild {
+  readonly spreadsheet: Spreadsheet;
+  readonly memo: BuildMemo;
+  readonly role: SheetRole;
+}
+
+const sheetById = (spreadsheet: Spreadsheet, id: number): Sheet | undefined =>
+  spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === id);
+
+const activityOf = (of: { readonly activity?: string } | undefined) =>
+  of?.activity === undefined ? {} : { activity: of.activity };
 
 /** Whether a sheet was built for another activity than it is wanted for. */
-const isOfAnother = (tag: SheetTag, { activity }: SheetPlan): boolean =>
-  tag.activity !== undefined && activity !== undefined && tag.activity !== activity;
+const isOfAnother = (tag: SheetTag | undefined, { activity }: SheetPlan): boolean =>
+  tag?.activity !== undefined && activity !== undefined && tag.activity !== activity;
 
 /** Keeps a sheet whose class is no longer in the plan, under a dated name. */
-export function putAside({
-  spreadsheet,
-  memo,
-  role,
-}: {
-  spreadsheet: Spreadsheet;
-  memo: BuildMemo;
-  role: SheetRole;
-}): void {
+export function putAside({ spreadsheet, memo, role }: RoleInBuild): void {
   const present = sheetInUse(ownSheets(spreadsheet), role);
   if (present !== undefined) startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
   finishReplacement({ spreadsheet, memo, role });
@@ -101,18 +104,10 @@ export function putAside({
 }
 
 /** The kept sheet leaves its place once the new one has taken it, since until then it says where that is. */
-function endReplacement({
-  spreadsheet,
-  memo,
-  role,
-}: {
-  spreadsheet: Spreadsheet;
-  memo: BuildMemo;
-  role: SheetRole;
-}): void {
+function endReplacement({ spreadsheet, memo, role }: RoleInBuild): void {
   const replacement = memo.replacements[roleName(role)];
   if (replacement === undefined) return;
-  const kept = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
+  const kept = sheetById(spreadsheet, replacement.sheetId);
   if (kept !== undefined) moveBehindAll(spreadsheet, kept);
   delete memo.replacements[roleName(role)];
   saveMemo(memo);
@@ -121,17 +116,7 @@ function endReplacement({
 /** Every cell in use, from A1 on. */
 export const valuesOf = (sheet: Sheet): CellValue[][] => sheet.getDataRange().getValues();
 
-function startReplacement({
-  spreadsheet,
-  memo,
-  role,
-  sheet,
-}: {
-  spreadsheet: Spreadsheet;
-  memo: BuildMemo;
-  role: SheetRole;
-  sheet: Sheet;
-}): void {
+function startReplacement({ spreadsheet, memo, role, sheet }: RoleInBuild & { readonly sheet: Sheet }): void {
   const taken = spreadsheet.getSheets().map((other) => other.getName());
   const keptName = freeName(hostWords.keptName(sheet.getName(), memo.stamp), taken);
   memo.names[roleName(role)] = sheet.getName();
@@ -140,26 +125,17 @@ function startReplacement({
   finishReplacement({ spreadsheet, memo, role });
 }
 
-function finishReplacement({
-  spreadsheet,
-  memo,
-  role,
-}: {
-  spreadsheet: Spreadsheet;
-  memo: BuildMemo;
-  role: SheetRole;
-}): void {
+function finishReplacement({ spreadsheet, memo, role }: RoleInBuild): void {
   const replacement = memo.replacements[roleName(role)];
   if (replacement === undefined) return;
-  const old = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === replacement.sheetId);
+  const old = sheetById(spreadsheet, replacement.sheetId);
   if (old === undefined) return;
   if (old.getName() !== replacement.keptName) old.setName(replacement.keptName);
   old.setTabColor(tabColors.kept);
-  const before = ownSheets(spreadsheet).find(({ sheet }) => sheet.getSheetId() === old.getSheetId())?.tag;
   writeTag(old, {
     kind: role.kind,
     ...(role.className === undefined ? {} : { className: role.className }),
-    ...activityOf(before ?? {}),
+    ...activityOf(tagOf(old)),
     layout: layoutVersion,
     state: 'kept',
   });
@@ -510,10 +486,10 @@ function carryEntries({
   plan: SheetPlan;
   from: number;
 }): void {
-  const old = ownSheets(spreadsheet).find((other) => other.sheet.getSheetId() === from);
+  const old = sheetById(spreadsheet, from);
   if (old === undefined) return;
-  const wanted = isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan;
-  const runs = carriedEntries({ plan: wanted, from: valuesOf(old.sheet), to: valuesOf(sheet) });
+  const wanted = isOfAnother(tagOf(old), plan) ? teamsAlone(plan) : plan;
+  const runs = carriedEntries({ plan: wanted, from: valuesOf(old), to: valuesOf(sheet) });
   const lastRow = Math.max(plan.rowCount, ...runs.map(({ row, values }) => row + values.length - 1));
   makeRoom(sheet, { rows: lastRow, columns: plan.columnCount });
   for (const { row, column, values } of runs) {

@@ -23,9 +23,10 @@ export interface OwnSheet {
 
 const tagOn = (sheet: Sheet) => sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
 
-function readTag(words: string | null): SheetTag | undefined {
+/** What a sheet is; undefined for one that is not ours. */
+export function tagOf(sheet: Sheet): SheetTag | undefined {
   try {
-    const tag: unknown = JSON.parse(words ?? '');
+    const tag: unknown = JSON.parse(tagOn(sheet)?.getValue() ?? '');
     return typeof tag === 'object' && tag !== null && 'kind' in tag ? (tag as SheetTag) : undefined;
   } catch {
     return undefined;
@@ -36,7 +37,7 @@ function readTag(words: string | null): SheetTag | undefined {
 export function ownSheets(spreadsheet: Spreadsheet): readonly OwnSheet[] {
   const own: OwnSheet[] = [];
   for (const sheet of spreadsheet.getSheets()) {
-    const tag = readTag(tagOn(sheet)?.getValue() ?? null);
+    const tag = tagOf(sheet);
     if (tag !== undefined) own.push({ sheet, tag });
   }
   return own;
