@@ -9338,7 +9338,7 @@ var hostWords = {
 return { hostWords };
 `;
 },
-// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, chemistry/listedFormula, lab/reagentList.generated and 146 more
+// Part desk: lab/lessonActivity, lab/numbers/lessonNumbers, lab/numbers/lineTexts, lab/numbers/nearbyNumbers, chemistry/listedFormula, lab/reagentList.generated and 147 more
 "desk"() {
   return `
 const { cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, dayOf, helpRows, layoutVersion, planColumns, planRows, pollColumns, pollMarker, pollRows, prepareCells, spareTeamLines, withDocumentLock } = part("host/dayOf");
@@ -13182,6 +13182,9 @@ var sheetInUse = (own, role2) => own.find(
 );
 var roleName = ({ kind, className }) => JSON.stringify([kind, className != null ? className : ""]);
 
+// src/host/sheetById.ts
+var sheetById = (spreadsheet, id) => spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === id);
+
 // src/host/writeTexts.ts
 var risky = /^[=+\\-@']/;
 var isRisky = (value) => typeof value === "string" && risky.test(value);
@@ -13233,7 +13236,6 @@ function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [
   writeTag(sheet, { ...done2, ...activityOf(plan), layout: layoutVersion, state: "built" });
   endReplacement({ spreadsheet, memo, role: role2 });
 }
-var sheetById = (spreadsheet, id) => spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === id);
 var activityOf = (of) => (of == null ? void 0 : of.activity) === void 0 ? {} : { activity: of.activity };
 var isOfAnother = (tag, { activity }) => (tag == null ? void 0 : tag.activity) !== void 0 && activity !== void 0 && tag.activity !== activity;
 function putAside({ spreadsheet, memo, role: role2 }) {
@@ -13985,20 +13987,20 @@ function samplePollEntries(spreadsheet) {
 
 // src/host/showAfterBuild.ts
 function showAfterBuild(spreadsheet, memo) {
-  var _a;
+  var _a, _b;
   removeEmptySheet(spreadsheet, memo);
   if (memo.made !== true) return;
-  const own = ownSheets(spreadsheet);
-  const isKept = (id) => own.some(({ sheet, tag }) => tag.state === "kept" && sheet.getSheetId() === id);
-  const before = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === memo.shownBefore && !isKept(sheet.getSheetId()));
-  const firstClass = own.find(({ tag }) => tag.kind === "class" && tag.state === "built");
-  (_a = before != null ? before : firstClass == null ? void 0 : firstClass.sheet) == null ? void 0 : _a.activate();
+  const before = sheetById(spreadsheet, memo.shownBefore);
+  if (before !== void 0 && ((_a = tagOf(before)) == null ? void 0 : _a.state) !== "kept") {
+    before.activate();
+    return;
+  }
+  (_b = ownSheets(spreadsheet).find(({ tag }) => tag.kind === "class" && tag.state === "built")) == null ? void 0 : _b.sheet.activate();
 }
 function removeEmptySheet(spreadsheet, { emptySheet }) {
   if (emptySheet === void 0) return;
-  const sheet = spreadsheet.getSheets().find((candidate) => candidate.getSheetId() === emptySheet);
-  const isOurs = ownSheets(spreadsheet).some((one) => one.sheet.getSheetId() === emptySheet);
-  if (sheet !== void 0 && !isOurs && isUntouched(sheet)) spreadsheet.deleteSheet(sheet);
+  const sheet = sheetById(spreadsheet, emptySheet);
+  if (sheet !== void 0 && tagOf(sheet) === void 0 && isUntouched(sheet)) spreadsheet.deleteSheet(sheet);
 }
 
 // src/host/build.ts
@@ -14014,7 +14016,7 @@ function sheetToRead(spreadsheet, role2, memo) {
   const present = sheetInUse(ownSheets(spreadsheet), role2);
   const aside = memo == null ? void 0 : memo.replacements[roleName(role2)];
   if (aside === void 0 || (present == null ? void 0 : present.tag.state) === "built") return present == null ? void 0 : present.sheet;
-  return (_a = spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === aside.sheetId)) != null ? _a : present == null ? void 0 : present.sheet;
+  return (_a = sheetById(spreadsheet, aside.sheetId)) != null ? _a : present == null ? void 0 : present.sheet;
 }
 function planInUse(spreadsheet, memo) {
   const sheet = sheetToRead(spreadsheet, planRole, memo);

@@ -12,6 +12,7 @@ import { type BuildMemo, saveMemo } from './buildMemo.ts';
 import { countedEntry } from './countedEntry.ts';
 import { moveBehindAll } from './moveBehindAll.ts';
 import { ownSheets, roleName, type SheetTag, sheetInUse, tagOf, writeTag } from './ownSheets.ts';
+import { sheetById } from './sheetById.ts';
 import {
   choiceOf,
   isStateRule,
@@ -84,9 +85,6 @@ interface RoleInBuild {
   readonly memo: BuildMemo;
   readonly role: SheetRole;
 }
-
-const sheetById = (spreadsheet: Spreadsheet, id: number): Sheet | undefined =>
-  spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === id);
 
 const activityOf = (of: { readonly activity?: string } | undefined) =>
   of?.activity === undefined ? {} : { activity: of.activity };

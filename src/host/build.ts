@@ -27,6 +27,7 @@ import { done, numbersProblem, problem, problemOf } from './outcome.ts';
 import { ownSheets, roleName, sheetInUse } from './ownSheets.ts';
 import { sampleEntries } from './sampleEntries.ts';
 import { samplePollEntries } from './samplePollEntries.ts';
+import { sheetById } from './sheetById.ts';
 import { showAfterBuild } from './showAfterBuild.ts';
 import { openSpreadsheet, recalculateEveryMinute, type Sheet, type Spreadsheet } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
@@ -45,7 +46,7 @@ function sheetToRead(spreadsheet: Spreadsheet, role: SheetRole, memo: BuildMemo 
   const present = sheetInUse(ownSheets(spreadsheet), role);
   const aside = memo?.replacements[roleName(role)];
   if (aside === undefined || present?.tag.state === 'built') return present?.sheet;
-  return spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === aside.sheetId) ?? present?.sheet;
+  return sheetById(spreadsheet, aside.sheetId) ?? present?.sheet;
 }
 
 /** The lesson as the Plan has it; undefined in a file without one. */

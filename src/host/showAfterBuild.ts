@@ -1,6 +1,7 @@
 import type { BuildMemo } from './buildMemo.ts';
 import { isUntouched } from './isUntouched.ts';
-import { ownSheets } from './ownSheets.ts';
+import { ownSheets, tagOf } from './ownSheets.ts';
+import { sheetById } from './sheetById.ts';
 import type { Spreadsheet } from './spreadsheet.ts';
 
 /**
@@ -11,19 +12,19 @@ import type { Spreadsheet } from './spreadsheet.ts';
 export function showAfterBuild(spreadsheet: Spreadsheet, memo: BuildMemo): void {
   removeEmptySheet(spreadsheet, memo);
   if (memo.made !== true) return;
-  const own = ownSheets(spreadsheet);
-  const isKept = (id: number) => own.some(({ sheet, tag }) => tag.state === 'kept' && sheet.getSheetId() === id);
-  const before = spreadsheet
-    .getSheets()
-    .find((sheet) => sheet.getSheetId() === memo.shownBefore && !isKept(sheet.getSheetId()));
-  const firstClass = own.find(({ tag }) => tag.kind === 'class' && tag.state === 'built');
-  (before ?? firstClass?.sheet)?.activate();
+  const before = sheetById(spreadsheet, memo.shownBefore);
+  if (before !== undefined && tagOf(before)?.state !== 'kept') {
+    before.activate();
+    return;
+  }
+  ownSheets(spreadsheet)
+    .find(({ tag }) => tag.kind === 'class' && tag.state === 'built')
+    ?.sheet.activate();
 }
 
 /** The sheet that every new file begins with goes, if it is still as empty as when the build began. */
 function removeEmptySheet(spreadsheet: Spreadsheet, { emptySheet }: BuildMemo): void {
   if (emptySheet === undefined) return;
-  const sheet = spreadsheet.getSheets().find((candidate) => candidate.getSheetId() === emptySheet);
-  const isOurs = ownSheets(spreadsheet).some((one) => one.sheet.getSheetId() === emptySheet);
-  if (sheet !== undefined && !isOurs && isUntouched(sheet)) spreadsheet.deleteSheet(sheet);
+  const sheet = sheetById(spreadsheet, emptySheet);
+  if (sheet !== undefined && tagOf(sheet) === undefined && isUntouched(sheet)) spreadsheet.deleteSheet(sheet);
 }
