@@ -37,7 +37,8 @@ function serve(...args: readonly string[]): Run {
     });
   }
   const ended = new Promise<number | null>((settle) => {
-    child.on('exit', (code) => {
+    // Closed, and not only exited: by then all that it said has come.
+    child.on('close', (code) => {
       running.delete(child);
       settle(code);
     });
@@ -63,7 +64,8 @@ describe('serve', () => {
   }, async () => {
     const first = serve('--port', '0');
     const url = await first.url();
-    expect(first.said()).toContain(`${url}/?seat=student`);
+    // The lines of the two windows may come one after the other.
+    await expect.poll(first.said).toContain(`${url}/?seat=student`);
     const built = await workbook(url);
     expect(built.sheets.length).toBeGreaterThan(2);
     const sheet = built.sheets.at(-1);
