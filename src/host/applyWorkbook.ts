@@ -8,10 +8,9 @@ import { areaName } from '../workbook/reference.ts';
 import { freeName } from '../workbook/sheetNames.ts';
 import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { Block, CellContent, Choice, SheetPlan, SheetRole } from '../workbook/workbook.ts';
-import { type BuildMemo, saveMemo } from './buildMemo.ts';
 import { countedEntry } from './countedEntry.ts';
 import { moveBehindAll } from './moveBehindAll.ts';
-import { ownSheets, roleName, type SheetTag, sheetInUse, tagOf, writeTag } from './ownSheets.ts';
+import { type OwnSheet, ownSheets, type SheetTag, sheetInUse, sheetLeaving, tagOf, writeTag } from './ownSheets.ts';
 import { sheetById } from './sheetById.ts';
 import {
   choiceOf,
@@ -33,58 +32,82 @@ export interface FirstEntries {
   /** Left out where the trigger counts nothing. */
   readonly counts?: {
     readonly column: number;
-    /** Tries and the time of the last one; blank where there is no entry. */
-    readonly rows: readonly (readonly [number, Date] | readonly ['', ''])[];
+    /** Tries and the time of the last one in milliseconds since 1970; null where there is no entry. */
+    readonly rows: readonly (readonly [tries: number, time: number] | null)[];
   };
 }
 
-export interface ApplyInput {
+export interface ApplyRequest {
   readonly spreadsheet: Spreadsheet;
+  /** Its name is the one wanted for a sheet that has to be made. */
   readonly plan: SheetPlan;
-  readonly memo: BuildMemo;
+  /** Dated name for the old sheet, where it has to be replaced. */
+  readonly keptName: string;
   /** True: the sheet that is there is kept as it is, even if its layout would fit. */
   readonly replace?: boolean;
   /** Typed once into a sheet that is new and holds no other entries; for the sample only. */
   readonly firstEntries?: readonly FirstEntries[];
 }
 
+/** Which sheet stands for the plan now. */
+export interface Applied {
+  readonly sheetId: number;
+  readonly name: string;
+  /** True where this run made the sheet: it is then in view. */
+  readonly made: boolean;
+  /** Number of the old sheet that was replaced. */
+  readonly keptId?: number;
+}
+
 /**
- * Brings one sheet to its plan, and may be run again after it stopped at any point. Where the layout that is there fits,
- * only planned cells are written; where it does not, the sheet is kept under a dated name and a new one takes what people
- * had typed. Cells that people write in are never written otherwise and never cleared.
+ * Brings one sheet to its plan, and may be run again after it stopped at any point: the same request finishes it. Where
+ * the layout that is there fits, only planned cells are written; where it does not, the old sheet is kept under a dated
+ * name and a new one takes what people had typed. Cells that people write in are never written otherwise and never
+ * cleared.
  */
-export function applySheet({ spreadsheet, plan, memo, replace = false, firstEntries = [] }: ApplyInput): void {
+export function applySheet({ spreadsheet, plan, keptName, replace = false, firstEntries = [] }: ApplyRequest): Applied {
   const role = plan.role;
-  finishReplacement({ spreadsheet, memo, role });
-  const present = sheetInUse(ownSheets(spreadsheet), role);
-  if (present !== undefined) {
+  let own = ownSheets(spreadsheet);
+  let old = sheetLeaving(own, role);
+  const present = sheetInUse(own, role);
+  if (present !== undefined && old === undefined) {
     const fit = layoutFits(plan, valuesOf(present.sheet));
     const unfinished = present.tag.state === 'building';
     if (fit === 'other' || isOfAnother(present.tag, plan) || (replace && !unfinished)) {
-      startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
+      old = leave({ spreadsheet, old: present, keptName });
+      own = ownSheets(spreadsheet);
     } else if (fit === 'same' && !unfinished) {
+      writeTag(present.sheet, present.tag);
       rewrite(present.sheet, plan);
-      // A build may have stopped after the new sheet stood and before the kept one had left its place.
-      endReplacement({ spreadsheet, memo, role });
-      return;
+      return applied(present.sheet, false);
+    }
+  } else if (old !== undefined) {
+    old = leave({ spreadsheet, old, keptName: old.tag.keptName ?? keptName });
+    // A build may have stopped after the new sheet stood and before the old one was put behind the others.
+    if (present?.tag.state === 'built') {
+      keep(spreadsheet, old);
+      return applySheet({ spreadsheet, plan, keptName, replace, firstEntries });
     }
   }
-  const isNew = present?.tag.state !== 'built';
-  const { sheet, tag } = sheetFor({ spreadsheet, plan, memo });
+  const found = sheetInUse(own, role);
+  const isNew = found?.tag.state !== 'built';
+  const { sheet, tag, made } =
+    found === undefined ? newSheet({ spreadsheet, own, plan, old }) : { ...found, made: false };
   writeTag(sheet, { ...tag, state: 'building' });
   writeWhole({ spreadsheet, sheet, plan, tag, isNew, firstEntries: isNew ? firstEntries : [] });
-  // From here on the sheet stands by itself: an entry that a team clears must not come back from the kept sheet.
+  // From here on the sheet stands by itself: an entry that a team clears must not come back from the old sheet.
   const { from: _, ...done } = tag;
   writeTag(sheet, { ...done, ...activityOf(plan), layout: layoutVersion, state: 'built' });
-  endReplacement({ spreadsheet, memo, role });
+  if (old === undefined) return applied(sheet, made);
+  keep(spreadsheet, old);
+  return { ...applied(sheet, made), keptId: old.sheet.getSheetId() };
 }
 
-/** Which sheet a build is at, by its role. */
-interface RoleInBuild {
-  readonly spreadsheet: Spreadsheet;
-  readonly memo: BuildMemo;
-  readonly role: SheetRole;
-}
+const applied = (sheet: Sheet, made: boolean): Applied => ({
+  sheetId: sheet.getSheetId(),
+  name: sheet.getName(),
+  made,
+});
 
 const activityOf = (of: { readonly activity?: string } | undefined) =>
   of?.activity === undefined ? {} : { activity: of.activity };
@@ -93,65 +116,69 @@ const activityOf = (of: { readonly activity?: string } | undefined) =>
 const isOfAnother = (tag: SheetTag | undefined, { activity }: SheetPlan): boolean =>
   tag?.activity !== undefined && activity !== undefined && tag.activity !== activity;
 
-/** Keeps a sheet whose class is no longer in the plan, under a dated name. */
-export function putAside({ spreadsheet, memo, role }: RoleInBuild): void {
-  const present = sheetInUse(ownSheets(spreadsheet), role);
-  if (present !== undefined) startReplacement({ spreadsheet, memo, role, sheet: present.sheet });
-  finishReplacement({ spreadsheet, memo, role });
-  endReplacement({ spreadsheet, memo, role });
-}
-
-/** The kept sheet leaves its place once the new one has taken it, since until then it says where that is. */
-function endReplacement({ spreadsheet, memo, role }: RoleInBuild): void {
-  const replacement = memo.replacements[roleName(role)];
-  if (replacement === undefined) return;
-  const kept = sheetById(spreadsheet, replacement.sheetId);
-  if (kept !== undefined) moveBehindAll(spreadsheet, kept);
-  delete memo.replacements[roleName(role)];
-  saveMemo(memo);
+/** Keeps a sheet whose class is no longer in the plan, under a dated name. A sheet that is not ours stays as it is. */
+export function putAside({
+  spreadsheet,
+  sheetId,
+  keptName,
+}: {
+  readonly spreadsheet: Spreadsheet;
+  readonly sheetId: number;
+  readonly keptName: string;
+}): void {
+  const present = ownSheets(spreadsheet).find(({ sheet }) => sheet.getSheetId() === sheetId);
+  if (present === undefined || present.tag.state === 'kept') return;
+  const name = present.tag.keptName ?? keptName;
+  keep(spreadsheet, leave({ spreadsheet, old: present, keptName: name }));
 }
 
 /** Every cell in use, from A1 on. */
 export const valuesOf = (sheet: Sheet): CellValue[][] => sheet.getDataRange().getValues();
 
-function startReplacement({ spreadsheet, memo, role, sheet }: RoleInBuild & { readonly sheet: Sheet }): void {
-  const taken = spreadsheet.getSheets().map((other) => other.getName());
-  const keptName = freeName(hostWords.keptName(sheet.getName(), memo.stamp), taken);
-  memo.names[roleName(role)] = sheet.getName();
-  memo.replacements[roleName(role)] = { sheetId: sheet.getSheetId(), keptName };
-  saveMemo(memo);
-  finishReplacement({ spreadsheet, memo, role });
+/** Marks a sheet as leaving before its name changes, so that whoever goes on after a stop finds it by its tag. */
+function leave({
+  spreadsheet,
+  old: { sheet, tag },
+  keptName,
+}: {
+  spreadsheet: Spreadsheet;
+  old: OwnSheet;
+  keptName: string;
+}): OwnSheet {
+  const others = spreadsheet.getSheets().filter((other) => other.getSheetId() !== sheet.getSheetId());
+  const name = freeName(
+    keptName,
+    others.map((other) => other.getName()),
+  );
+  const { from: _, ...rest } = tag;
+  const leaving: SheetTag = { ...rest, state: 'leaving', keptName: name, name: tag.name ?? sheet.getName() };
+  writeTag(sheet, leaving);
+  if (sheet.getName() !== name) sheet.setName(name);
+  sheet.setTabColor(tabColors.kept);
+  return { sheet, tag: leaving };
 }
 
-function finishReplacement({ spreadsheet, memo, role }: RoleInBuild): void {
-  const replacement = memo.replacements[roleName(role)];
-  if (replacement === undefined) return;
-  const old = sheetById(spreadsheet, replacement.sheetId);
-  if (old === undefined) return;
-  if (old.getName() !== replacement.keptName) old.setName(replacement.keptName);
-  old.setTabColor(tabColors.kept);
-  writeTag(old, {
-    kind: role.kind,
-    ...(role.className === undefined ? {} : { className: role.className }),
-    ...activityOf(tagOf(old)),
-    layout: layoutVersion,
-    state: 'kept',
-  });
+/** The old sheet leaves its place once the new one has taken it: until then it says where that is. */
+function keep(spreadsheet: Spreadsheet, { sheet, tag }: OwnSheet): void {
+  moveBehindAll(spreadsheet, sheet);
+  const { keptName: _, name: __, ...rest } = tag;
+  writeTag(sheet, { ...rest, state: 'kept' });
 }
 
-/** The sheet to write into: the one in use, one that an interrupted build left untagged and empty, or a new one. */
-function sheetFor({ spreadsheet, plan, memo }: { spreadsheet: Spreadsheet; plan: SheetPlan; memo: BuildMemo }): {
-  readonly sheet: Sheet;
-  readonly tag: SheetTag;
-} {
+/** The sheet to write into: one that a stopped run left untagged and empty, or a new one. */
+function newSheet({
+  spreadsheet,
+  own,
+  plan,
+  old,
+}: {
+  spreadsheet: Spreadsheet;
+  own: readonly OwnSheet[];
+  plan: SheetPlan;
+  old: OwnSheet | undefined;
+}): { readonly sheet: Sheet; readonly tag: SheetTag; readonly made: boolean } {
   const { role } = plan;
-  const name = roleName(role);
-  const own = ownSheets(spreadsheet);
-  const present = sheetInUse(own, role);
-  if (present !== undefined) return present;
-
-  const from = memo.replacements[name]?.sheetId;
-  const wanted = memo.names[name] ?? plan.name;
+  const wanted = old?.tag.name ?? plan.name;
   const orphan = spreadsheet.getSheetByName(wanted);
   const isOrphan =
     orphan !== null &&
@@ -160,10 +187,7 @@ function sheetFor({ spreadsheet, plan, memo }: { spreadsheet: Spreadsheet; plan:
   let sheet = isOrphan ? orphan : undefined;
   if (sheet === undefined) {
     const taken = spreadsheet.getSheets().map((other) => other.getName());
-    memo.names[name] = freeName(wanted, taken);
-    memo.made = true;
-    saveMemo(memo);
-    sheet = spreadsheet.insertSheet(memo.names[name], placeFor({ spreadsheet, role, from }));
+    sheet = spreadsheet.insertSheet(freeName(wanted, taken), placeFor({ spreadsheet, own, role, old }));
   }
   const tag: SheetTag = {
     kind: role.kind,
@@ -171,31 +195,28 @@ function sheetFor({ spreadsheet, plan, memo }: { spreadsheet: Spreadsheet; plan:
     ...activityOf(plan),
     layout: layoutVersion,
     state: 'building',
-    ...(from === undefined ? {} : { from }),
+    ...(old === undefined ? {} : { from: old.sheet.getSheetId() }),
   };
   writeTag(sheet, tag);
-  return { sheet, tag };
+  return { sheet, tag, made: !isOrphan };
 }
 
 /**
- * Tabs stand in the order Plan, classes, Progress, Help; a new sheet in place of one that is put aside takes its place.
+ * Tabs stand in the order Plan, classes, Progress, Help; a new sheet in place of an old one takes its place.
  * Kept sheets stay behind all others.
  */
 function placeFor({
   spreadsheet,
+  own,
   role,
-  from,
+  old,
 }: {
   spreadsheet: Spreadsheet;
+  own: readonly OwnSheet[];
   role: SheetRole;
-  from: number | undefined;
+  old: OwnSheet | undefined;
 }): number {
-  const sheets = spreadsheet.getSheets();
-  if (from !== undefined) {
-    const old = sheets.findIndex((sheet) => sheet.getSheetId() === from);
-    if (old >= 0) return old;
-  }
-  const own = ownSheets(spreadsheet);
+  if (old !== undefined) return old.sheet.getIndex() - 1;
   const behind = own.find(
     ({ tag }) =>
       tag.state !== 'kept' &&
@@ -205,6 +226,7 @@ function placeFor({
         (role.kind === 'poll' && (tag.kind === 'record' || tag.kind === 'help'))),
   );
   if (behind !== undefined) return behind.sheet.getIndex() - 1;
+  const sheets = spreadsheet.getSheets();
   const kept = own.filter(({ tag }) => tag.state === 'kept').map(({ sheet }) => sheet.getSheetId());
   let place = sheets.length;
   while (place > 0 && kept.includes(sheets[place - 1]?.getSheetId() ?? Number.NaN)) place -= 1;
@@ -521,8 +543,9 @@ function writeFirstEntries({ sheet, firstEntries }: { sheet: Sheet; firstEntries
       texts.map((text) => [text]),
     );
     if (counts === undefined) continue;
-    if (counts === undefined) continue;
-    sheet.getRange(row, counts.column, counts.rows.length, 2).setValues(counts.rows.map((cells) => [...cells]));
+    sheet
+      .getRange(row, counts.column, counts.rows.length, 2)
+      .setValues(counts.rows.map((noted) => (noted === null ? ['', ''] : [noted[0], new Date(noted[1])])));
     sheet
       .getRange(row, countedColumn, texts.length, 1)
       .setValues(texts.map((text) => [text === '' ? '' : countedEntry(text)]));

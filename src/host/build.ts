@@ -16,7 +16,7 @@ import { type PlanReading, readLesson } from '../workbook/readLesson.ts';
 import { newSheetNames } from '../workbook/sheetNames.ts';
 import { words } from '../workbook/words.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
-import { applySheet, putAside, valuesOf } from './applyWorkbook.ts';
+import { applySheet, type FirstEntries, putAside, valuesOf } from './applyWorkbook.ts';
 import { type BuildMemo, type BuildTask, readMemo, saveMemo } from './buildMemo.ts';
 import type { BuildState, Outcome } from './calls.ts';
 import { dayOf } from './dayOf.ts';
@@ -24,12 +24,12 @@ import { withDocumentLock } from './documentLock.ts';
 import { emptyFirstSheet } from './emptyFirstSheet.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
 import { done, numbersProblem, problem, problemOf } from './outcome.ts';
-import { ownSheets, roleName, sheetInUse } from './ownSheets.ts';
+import { ownSheets, roleName, sheetInUse, sheetLeaving } from './ownSheets.ts';
 import { sampleEntries } from './sampleEntries.ts';
 import { samplePollEntries } from './samplePollEntries.ts';
-import { sheetById } from './sheetById.ts';
 import { showAfterBuild } from './showAfterBuild.ts';
 import { openSpreadsheet, recalculateEveryMinute, type Sheet, type Spreadsheet } from './spreadsheet.ts';
+import { stampOf } from './stampOf.ts';
 import { hostWords } from './words.ts';
 
 const patienceMs = 2000;
@@ -41,17 +41,16 @@ const pollRole: SheetRole = { kind: 'poll' };
 const prepareRole: SheetRole = { kind: 'prepare' };
 const classRole = (className: string): SheetRole => ({ kind: 'class', className });
 
-/** The sheet of a role to read from: the one in use or, while that is being made anew, the one put aside for it. */
-function sheetToRead(spreadsheet: Spreadsheet, role: SheetRole, memo: BuildMemo | undefined): Sheet | undefined {
-  const present = sheetInUse(ownSheets(spreadsheet), role);
-  const aside = memo?.replacements[roleName(role)];
-  if (aside === undefined || present?.tag.state === 'built') return present?.sheet;
-  return sheetById(spreadsheet, aside.sheetId) ?? present?.sheet;
+/** The sheet of a role to read from: the one in use or, while that is being made anew, the old one. */
+function sheetToRead(spreadsheet: Spreadsheet, role: SheetRole): Sheet | undefined {
+  const own = ownSheets(spreadsheet);
+  const present = sheetInUse(own, role);
+  return present?.tag.state === 'built' ? present.sheet : (sheetLeaving(own, role) ?? present)?.sheet;
 }
 
 /** The lesson as the Plan has it; undefined in a file without one. */
-export function planInUse(spreadsheet: Spreadsheet, memo?: BuildMemo): PlanReading | undefined {
-  const sheet = sheetToRead(spreadsheet, planRole, memo);
+export function planInUse(spreadsheet: Spreadsheet): PlanReading | undefined {
+  const sheet = sheetToRead(spreadsheet, planRole);
   if (sheet === undefined) return undefined;
   const reading = readLesson(valuesOf(sheet));
   return reading.ok ? reading.value : undefined;
@@ -67,7 +66,7 @@ export function startBuild(setup: Setup, { sample }: { sample: boolean }): Outco
   const locked = withDocumentLock(patienceMs, (): Outcome<BuildState> => {
     const spreadsheet = openSpreadsheet();
     const earlier = readMemo();
-    const before = planInUse(spreadsheet, earlier);
+    const before = planInUse(spreadsheet);
     if (before !== undefined && before.keysUsedTwice.length > 0) {
       return problem({ ...hostWords.keyTwice, received: `“${before.keysUsedTwice.join('”, “')}” twice` });
     }
@@ -85,11 +84,32 @@ export function startBuild(setup: Setup, { sample }: { sample: boolean }): Outco
     const memo = newMemo({ spreadsheet, lesson, earlier, sample });
     saveMemo(memo);
     const plan = planPlanSheet(lesson, namesIn(memo, lesson));
-    applySheet({ spreadsheet, plan, memo, replace: before !== undefined && loses(before, lesson) });
+    apply({ spreadsheet, memo, plan, replace: before !== undefined && loses(before, lesson) });
     recalculateEveryMinute(spreadsheet);
     return done(advance(memo));
   });
   return locked.ran ? locked.value : done(stateOf(readMemo()));
+}
+
+/** Brings a sheet to its plan, and notes what became of it. */
+function apply({
+  spreadsheet,
+  memo,
+  plan,
+  replace = false,
+  firstEntries = [],
+}: {
+  spreadsheet: Spreadsheet;
+  memo: BuildMemo;
+  plan: SheetPlan;
+  replace?: boolean;
+  firstEntries?: readonly FirstEntries[];
+}): void {
+  const present = sheetInUse(ownSheets(spreadsheet), plan.role);
+  const keptName = hostWords.keptName(present?.sheet.getName() ?? plan.name, memo.stamp);
+  const { name, made } = applySheet({ spreadsheet, plan, keptName, replace, firstEntries });
+  memo.names[roleName(plan.role)] = name;
+  if (made) memo.made = true;
 }
 
 /** A sample stays one while all its teams are still the invented ones. */
@@ -146,9 +166,8 @@ function newMemo({
   // Names promised by an unfinished build are kept, so that a sheet it made and could not tag is found.
   const promised = { ...unfinished?.names };
   for (const { sheet, tag } of own) {
-    // A sheet that is just being put aside may have its new name already and not yet its new tag.
-    const isLeaving = unfinished?.replacements[roleName(tag)]?.sheetId === sheet.getSheetId();
-    if (tag.state !== 'kept' && !isLeaving) promised[roleName(tag)] = sheet.getName();
+    if (tag.state === 'leaving') promised[roleName(tag)] = tag.name ?? sheet.getName();
+    else if (tag.state !== 'kept') promised[roleName(tag)] = sheet.getName();
   }
   const taken = [...spreadsheet.getSheets().map((sheet) => sheet.getName()), ...Object.values(promised)];
   const fresh = newSheetNames(classes, taken);
@@ -163,7 +182,6 @@ function newMemo({
     stamp: unfinished?.stamp ?? stampOf(spreadsheet),
     sample,
     names,
-    replacements: { ...unfinished?.replacements },
     ...viewBefore({ spreadsheet, isFirst: own.length === 0, unfinished }),
   };
 }
@@ -190,10 +208,6 @@ function viewBefore({
   const empty = emptyFirstSheet(spreadsheet);
   return empty === undefined ? {} : { emptySheet: empty.getSheetId() };
 }
-
-/** Day and time for names of kept sheets, in the spreadsheet's own time zone. */
-const stampOf = (spreadsheet: Spreadsheet): string =>
-  Utilities.formatDate(new Date(), spreadsheet.getSpreadsheetTimeZone(), 'yyyy-MM-dd HH.mm');
 
 function namesIn(memo: BuildMemo, lesson: Lesson): SheetNames {
   const name = (role: SheetRole, otherwise: string) => memo.names[roleName(role)] ?? otherwise;
@@ -224,7 +238,11 @@ export function continueBuild(): Outcome<BuildState> {
       return done(advance(memo));
     };
     if (task.putAside) {
-      putAside({ spreadsheet, memo, role: task.role });
+      for (const { sheet, tag } of ownSheets(spreadsheet)) {
+        if (tag.state === 'kept' || roleName(tag) !== roleName(task.role)) continue;
+        const keptName = hostWords.keptName(sheet.getName(), memo.stamp);
+        putAside({ spreadsheet, sheetId: sheet.getSheetId(), keptName });
+      }
       return finished();
     }
     if (task.role.kind === 'plan') return problem({ ...hostWords.planUnfinished, received: 'one that stopped' });
@@ -247,7 +265,7 @@ export function continueBuild(): Outcome<BuildState> {
         : memo.sample && kind === 'poll'
           ? samplePollEntries(spreadsheet)
           : [];
-    applySheet({ spreadsheet, plan, memo, firstEntries });
+    apply({ spreadsheet, memo, plan, firstEntries });
     if (kind === 'prepare') {
       const { reading } = lesson.value;
       notePreparedPlan({ spreadsheet, writtenFrom: reading, readPlan: () => planInUse(spreadsheet) });
@@ -260,8 +278,7 @@ export function continueBuild(): Outcome<BuildState> {
 /** A teacher may rename sheets between two calls: formulas name them as they are called now. */
 function refreshNames(spreadsheet: Spreadsheet, memo: BuildMemo): void {
   for (const { sheet, tag } of ownSheets(spreadsheet)) {
-    if (tag.state !== 'kept' && memo.replacements[roleName(tag)] === undefined)
-      memo.names[roleName(tag)] = sheet.getName();
+    if (tag.state === 'built' || tag.state === 'building') memo.names[roleName(tag)] = sheet.getName();
   }
 }
 
@@ -305,7 +322,7 @@ function sheetPlan({
     const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
     return planProgressSheet({ lesson, classes, names, places });
   }
-  const present = sheetToRead(spreadsheet, task.role, memo);
+  const present = sheetToRead(spreadsheet, task.role);
   const found = present === undefined ? undefined : readClassSheet(valuesOf(present));
   const order = found?.blocks.map(({ key }) => key) ?? [];
   const place = (key: string) => (order.includes(key) ? order.indexOf(key) : order.length);

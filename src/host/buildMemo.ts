@@ -7,12 +7,6 @@ export interface BuildTask {
   readonly putAside?: true;
 }
 
-/** A sheet that is being replaced: what a build that stopped half-way has to finish first. */
-interface Replacement {
-  readonly sheetId: number;
-  readonly keptName: string;
-}
-
 /** How far a build has come. Kept in the document's properties, since each call begins anew. */
 export interface BuildMemo {
   readonly tasks: readonly BuildTask[];
@@ -22,7 +16,6 @@ export interface BuildMemo {
   readonly sample: boolean;
   /** By role: the name that its sheet has or will have. Written before the sheet is made, so that it is found again. */
   readonly names: Record<string, string>;
-  readonly replacements: Record<string, Replacement>;
   /** Number of the empty sheet that the file began with, where this is its first build. */
   readonly emptySheet?: number;
   /** Number of the sheet in view when a later build began. */

@@ -1,8 +1,9 @@
 import { planRecordSheet } from '../workbook/planRecordSheet.ts';
 import { applySheet } from './applyWorkbook.ts';
-import { type BuildMemo, readMemo } from './buildMemo.ts';
 import { ownSheets, sheetInUse } from './ownSheets.ts';
 import type { Sheet, Spreadsheet } from './spreadsheet.ts';
+import { stampOf } from './stampOf.ts';
+import { hostWords } from './words.ts';
 
 const role = { kind: 'record' } as const;
 
@@ -16,16 +17,7 @@ export function recordSheet(spreadsheet: Spreadsheet): Sheet | undefined {
 export function recordSheetMade(spreadsheet: Spreadsheet): Sheet | undefined {
   const present = recordSheet(spreadsheet);
   if (present !== undefined) return present;
-  applySheet({ spreadsheet, plan: planRecordSheet(), memo: readMemo() ?? noBuild() });
+  const plan = planRecordSheet();
+  applySheet({ spreadsheet, plan, keptName: hostWords.keptName(plan.name, stampOf(spreadsheet)) });
   return recordSheet(spreadsheet);
 }
-
-/** The notes of a file in which nothing is being built. */
-export const noBuild = (): BuildMemo => ({
-  tasks: [],
-  done: 0,
-  stamp: '',
-  sample: false,
-  names: {},
-  replacements: {},
-});

@@ -45,9 +45,7 @@ export function sampleEntries({
       texts: found.map((entry) => entry?.entry ?? ''),
       counts: {
         column: at.tries,
-        rows: found.map((entry) =>
-          entry === undefined ? ['', ''] : [entry.tries, new Date(now - entry.minutesAgo * minuteMs)],
-        ),
+        rows: found.map((entry) => (entry === undefined ? null : [entry.tries, now - entry.minutesAgo * minuteMs])),
       },
     });
   }

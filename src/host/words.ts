@@ -8,6 +8,8 @@ export const hostWords = {
   },
   protection: 'Labrow: a reminder before anything but the tinted cells is changed',
   keptName: (name: string, stamp: string) => `${name}, kept ${stamp}`,
+  /** Whether a sheet bears a name that `keptName` gives, with or without a number behind it. */
+  isKeptName: (name: string) => /, kept \d{4}-\d\d-\d\d/.test(name),
   sampleBuilt: 'The sample class is ready. Everything in it is invented.',
   checkedAgain: (renewed: number) =>
     renewed === 0 ? 'Every check is there already.' : `Entered again: ${renewed} of the checks.`,

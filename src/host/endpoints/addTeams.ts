@@ -1,6 +1,5 @@
 import type { ClassSetup } from '../../lab/setup.ts';
 import { planInUse, startBuild } from '../build.ts';
-import { readMemo } from '../buildMemo.ts';
 import type { BuildState, Outcome } from '../calls.ts';
 import { problem } from '../outcome.ts';
 import { readSetup } from '../readSetup.ts';
@@ -34,7 +33,7 @@ export function addClass(className: unknown, teams: unknown): Outcome<BuildState
 
 /** The lesson that is there with other classes, begun to be built as from the sidebar: nobody's rows are touched. */
 function withClasses(change: (classes: readonly ClassSetup[]) => Outcome<readonly ClassSetup[]>): Outcome<BuildState> {
-  const plan = planInUse(openSpreadsheet(), readMemo());
+  const plan = planInUse(openSpreadsheet());
   if (plan === undefined) return problem(hostWords.teams.noLesson);
   const classes = change(plan.setup.classes);
   if (!classes.ok) return classes;

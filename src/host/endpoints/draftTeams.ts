@@ -2,7 +2,6 @@ import { activityById } from '../../lab/activities.ts';
 import { numbersForTeams } from '../../lab/numbersForTeams.ts';
 import { keptTeams } from '../../workbook/keptTeams.ts';
 import { planInUse } from '../build.ts';
-import { readMemo } from '../buildMemo.ts';
 import type { DraftView, Outcome } from '../calls.ts';
 import { done, numbersProblem } from '../outcome.ts';
 import { readSetup } from '../readSetup.ts';
@@ -14,7 +13,7 @@ export function draftTeams(given: unknown): Outcome<DraftView> {
   if (!setup.ok) return setup;
   const numbers = numbersForTeams(setup.value);
   if (!numbers.ok) return numbersProblem(numbers.error);
-  const before = planInUse(openSpreadsheet(), readMemo());
+  const before = planInUse(openSpreadsheet());
   return done({
     givenNames: (activityById(setup.value.activity)?.givens ?? []).map(({ name }) => name),
     teams: keptTeams({ drafted: numbers.value.teams, before, setup: setup.value }),

@@ -7,16 +7,16 @@ import { planPlanSheet } from '../../workbook/planPlanSheet.ts';
 import { classNames } from '../../workbook/planWorkbook.ts';
 import { newSheetNames } from '../../workbook/sheetNames.ts';
 import { words } from '../../workbook/words.ts';
+import type { SheetPlan } from '../../workbook/workbook.ts';
 import { applySheet, valuesOf } from '../applyWorkbook.ts';
 import { beginAfresh, planInUse } from '../build.ts';
-import { readMemo } from '../buildMemo.ts';
 import type { BuildState, EmptyWish, Outcome } from '../calls.ts';
 import { withDocumentLock } from '../documentLock.ts';
 import { entriesOfToday } from '../entriesOfToday.ts';
 import { done, problem } from '../outcome.ts';
 import { ownSheets, sheetInUse } from '../ownSheets.ts';
-import { noBuild } from '../recordSheet.ts';
 import { openSpreadsheet, type Sheet, type Spreadsheet } from '../spreadsheet.ts';
+import { stampOf } from '../stampOf.ts';
 import { hostWords } from '../words.ts';
 import { writeTexts } from '../writeTexts.ts';
 
@@ -33,7 +33,7 @@ export function emptyCopy(given: unknown): Outcome<BuildState> {
   const wish = readWish(given);
   const locked = withDocumentLock(patienceMs, (): Outcome<BuildState> => {
     const spreadsheet = openSpreadsheet();
-    const reading = planInUse(spreadsheet, readMemo());
+    const reading = planInUse(spreadsheet);
     const activity = reading && lessonActivity(reading.setup.settings);
     if (reading === undefined || activity === undefined) return problem(say.noLesson);
     if (entriesOfToday(spreadsheet) > 0 && wish.fileName !== spreadsheet.getName().trim()) {
@@ -61,14 +61,15 @@ function writeAnew({
   keepHints: boolean;
 }): readonly { readonly sheet: Sheet; readonly name: string }[] {
   const names = newSheetNames(classNames(lesson));
-  const memo = noBuild();
-  applySheet({ spreadsheet, plan: planPlanSheet(lesson, names), memo, replace: true });
+  const anew = (plan: SheetPlan) =>
+    applySheet({ spreadsheet, plan, keptName: hostWords.keptName(plan.name, stampOf(spreadsheet)), replace: true });
+  anew(planPlanSheet(lesson, names));
   const inUse = (kind: 'plan' | 'help') => sheetInUse(ownSheets(spreadsheet), { kind })?.sheet;
   const before = inUse('help');
   if (keepHints && before !== undefined) {
     const plan = planHelpSheet(lesson, names);
     const added = addedHints(valuesOf(before), plan);
-    applySheet({ spreadsheet, plan, memo, replace: true });
+    anew(plan);
     const after = inUse('help');
     const spare = plan.writable[1];
     if (after !== undefined && spare !== undefined && added.length > 0) {

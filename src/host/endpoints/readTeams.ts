@@ -2,7 +2,6 @@ import { readClassSheet } from '../../workbook/readClassSheet.ts';
 import { absentKeys } from '../absentKeys.ts';
 import { valuesOf } from '../applyWorkbook.ts';
 import { planInUse } from '../build.ts';
-import { readMemo } from '../buildMemo.ts';
 import type { Outcome, TeamsView } from '../calls.ts';
 import { dayOf } from '../dayOf.ts';
 import { membersView } from '../membersView.ts';
@@ -14,7 +13,7 @@ import { hostWords } from '../words.ts';
 /** Classes and teams as the Plan has them, with who is marked absent today and who is in each team. */
 export function readTeams(): Outcome<TeamsView> {
   const spreadsheet = openSpreadsheet();
-  const plan = planInUse(spreadsheet, readMemo());
+  const plan = planInUse(spreadsheet);
   if (plan === undefined) return problem(hostWords.teams.noLesson);
   const day = dayOf(spreadsheet, Date.now());
   const absent = absentKeys(plan, day);

@@ -2,15 +2,14 @@ import { planPrepareSheet } from '../../workbook/planPrepareSheet.ts';
 import { newSheetNames } from '../../workbook/sheetNames.ts';
 import { applySheet } from '../applyWorkbook.ts';
 import { planInUse } from '../build.ts';
-import { readMemo } from '../buildMemo.ts';
 import type { Outcome } from '../calls.ts';
 import { withDocumentLock } from '../documentLock.ts';
 import { lessonNow } from '../lessonNow.ts';
 import { notePreparedPlan } from '../notePreparedPlan.ts';
 import { done, problem } from '../outcome.ts';
 import { ownSheets, sheetInUse } from '../ownSheets.ts';
-import { noBuild } from '../recordSheet.ts';
 import { openSpreadsheet } from '../spreadsheet.ts';
+import { stampOf } from '../stampOf.ts';
 import { hostWords } from '../words.ts';
 
 /** Brings the Prepare sheet to the Plan as it is now, and shows it unless what is in view is to stay. */
@@ -27,16 +26,14 @@ export function writePrepareSheet(stay?: unknown): Outcome<null> {
     const planSheet = sheetInUse(ownSheets(spreadsheet), { kind: 'plan' })?.sheet;
     if (planSheet === undefined) return;
     const { setup, teams, givenNames, invented } = plan;
-    applySheet({
-      spreadsheet,
-      plan: planPrepareSheet(
-        { setup, activity, teams, givenNames, invented },
-        { prepare: sheetNow()?.getName() ?? prepare, plan: planSheet.getName() },
-        plan.places,
-      ),
-      memo: readMemo() ?? noBuild(),
-    });
-    notePreparedPlan({ spreadsheet, writtenFrom: plan, readPlan: () => planInUse(spreadsheet, readMemo()) });
+    const prepareSheet = planPrepareSheet(
+      { setup, activity, teams, givenNames, invented },
+      { prepare: sheetNow()?.getName() ?? prepare, plan: planSheet.getName() },
+      plan.places,
+    );
+    const keptName = hostWords.keptName(prepareSheet.name, stampOf(spreadsheet));
+    applySheet({ spreadsheet, plan: prepareSheet, keptName });
+    notePreparedPlan({ spreadsheet, writtenFrom: plan, readPlan: () => planInUse(spreadsheet) });
     if (stay !== true) sheetNow()?.activate();
   });
   return locked.ran ? done(null) : problem({ ...hostWords.fileBusy, where: 'the Prepare sheet' });
