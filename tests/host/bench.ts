@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { codeFile } from '../../scripts/build/codeFile.ts';
-import { openStandIn, type StandIn, type StandInOptions } from '../../scripts/preview/standin/openStandIn.ts';
+import { openStandIn, type StandIn, type StandInOptions } from '../../src/preview/standin/openStandIn.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import type { BuildState, Calls, Outcome } from '../../src/host/calls.ts';
 import { callNames } from '../../src/host/calls.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import type { Setup } from '../../src/lab/setup.ts';
 import { buildSetup, call, open, stepRow, typeIn } from './bench.ts';
 import { workbookText } from './cells.ts';

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import type { MembersWish, TeamMembersView } from '../../src/host/calls.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { answerOf, buildSample, buildSetup, call, open, stepRow, typeIn } from './bench.ts';

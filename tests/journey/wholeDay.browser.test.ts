@@ -1,7 +1,7 @@
 import type { Browser, FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser } from '../../scripts/launchBrowser.ts';
-import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
+import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle.ts';
 import { stockAndDilution } from '../../src/lab/activities/stockAndDilution.ts';
 import { roles } from '../../src/lab/roles.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';

@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { launchBrowser } from '../../scripts/launchBrowser.ts';
-import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
-import { type PreviewServer, startServer } from '../../scripts/preview/server.ts';
-import { FakeHost, type FakeSheet } from './fakeHost.ts';
+import { launchBrowser } from '../../../scripts/launchBrowser.ts';
+import { type PageBundle, pageBundle } from '../../../src/preview/server/pageBundle.ts';
+import { type PreviewServer, startServer } from '../../../src/preview/server/server.ts';
+import { FakeHost, type FakeSheet } from '../fakeHost.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const lesson: FakeSheet = {

@@ -1,4 +1,4 @@
-import { panelSandbox } from '../panelPage.ts';
+import { panelSandbox } from '../panelSandbox.ts';
 import type { PageMessage } from './bridge/messages.ts';
 import { readPanelMessage } from './bridge/messages.ts';
 import { openDialog } from './dialogs.ts';

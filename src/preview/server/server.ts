@@ -1,10 +1,10 @@
 import { randomUUID } from 'node:crypto';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import type { PanelView, PreviewHost, Seat } from '../view.ts';
 import { type PageBundle, pageBundle } from './pageBundle.ts';
 import { panelPage, panelPolicy } from './panelPage.ts';
 import { BadRequest, readArea, readEdits, readFields, readList, readSeat, readText, readWhole } from './requests.ts';
-import type { PanelView, PreviewHost, Seat } from './view.ts';
 
 export interface PreviewServerOptions {
   readonly host: PreviewHost;

@@ -1,10 +1,10 @@
 import { request } from 'node:http';
 import { createServer } from 'node:net';
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
-import { type PreviewServer, startServer } from '../../scripts/preview/server.ts';
-import type { ChangeView, WorkbookView } from '../../scripts/preview/view.ts';
-import { FakeHost } from './fakeHost.ts';
+import { type PageBundle, pageBundle } from '../../../src/preview/server/pageBundle.ts';
+import { type PreviewServer, startServer } from '../../../src/preview/server/server.ts';
+import type { ChangeView, WorkbookView } from '../../../src/preview/view.ts';
+import { FakeHost } from '../fakeHost.ts';
 
 let bundle: PageBundle;
 let host: FakeHost;

@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import type { WorkbookView } from '../../scripts/preview/view.ts';
+import type { WorkbookView } from '../../../src/preview/view.ts';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
+const root = fileURLToPath(new URL('../../..', import.meta.url));
 let folder = '';
 const running = new Set<ChildProcess>();
 beforeAll(() => {
@@ -26,7 +26,7 @@ interface Run {
 function serve(...args: readonly string[]): Run {
   const child = spawn(
     process.execPath,
-    ['--import', 'tsx', 'scripts/preview/serve.ts', '--no-open', '--file', join(folder, 'workbook.json'), ...args],
+    ['--import', 'tsx', 'src/preview/server/serve.ts', '--no-open', '--file', join(folder, 'workbook.json'), ...args],
     { cwd: root, env: { ...process.env, CI: '1' } },
   );
   running.add(child);

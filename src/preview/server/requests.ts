@@ -1,4 +1,4 @@
-import type { Edit, Seat } from './view.ts';
+import type { Edit, Seat } from '../view.ts';
 
 /** A request that cannot be answered: its status and one line for people. */
 export class BadRequest extends Error {

@@ -1,5 +1,5 @@
-import type { BuildState, Calls, Outcome } from '../../src/host/calls.ts';
-import type { PreviewHost, Seat } from './view.ts';
+import type { BuildState, Calls, Outcome } from '../../host/calls.ts';
+import type { PreviewHost, Seat } from '../view.ts';
 
 /** More calls than any lesson has sheets: a build that never finishes must not hang the preview. */
 const mostCalls = 200;

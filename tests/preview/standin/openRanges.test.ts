@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { engineFormula, reopenedFormula } from '../../scripts/preview/standin/formulaText.ts';
+import { engineFormula, reopenedFormula } from '../../../src/preview/standin/formulaText.ts';
 
 describe('engineFormula', () => {
   it.each([

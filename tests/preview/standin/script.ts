@@ -1,4 +1,4 @@
-import { openStandIn, type StandIn, type StandInOptions } from '../../scripts/preview/standin/openStandIn.ts';
+import { openStandIn, type StandIn, type StandInOptions } from '../../../src/preview/standin/openStandIn.ts';
 
 /** Functions of a small script of the tests' own. */
 const functions = `

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lockedWords } from '../../scripts/preview/standin/guards.ts';
+import { lockedWords } from '../../../src/preview/standin/guards.ts';
 import { cellView, open, typeIn } from './script.ts';
 
 const script = `

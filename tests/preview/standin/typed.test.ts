@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { localeOf } from '../../scripts/preview/standin/localeOf.ts';
-import { needsApostrophe, readTyped } from '../../scripts/preview/standin/typed.ts';
+import { localeOf } from '../../../src/preview/standin/localeOf.ts';
+import { needsApostrophe, readTyped } from '../../../src/preview/standin/typed.ts';
 import { cellView, open, text, typeIn } from './script.ts';
 
 const read = (typed: string, locale = 'en_GB', numberFormat?: string) =>

@@ -3,13 +3,13 @@ import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { openStandIn, type StandIn } from '../standin/openStandIn.ts';
 import { buildSample } from './buildSample.ts';
 import { hasDisplay, openBrowser } from './openBrowser.ts';
 import { type PreviewServer, startServer } from './server.ts';
-import { openStandIn, type StandIn } from './standin/openStandIn.ts';
 import { type WorkbookFile, workbookFile } from './workbookFile.ts';
 
-const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
+const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..', '..');
 const usualPort = 4390;
 const minuteMs = 60_000;
 

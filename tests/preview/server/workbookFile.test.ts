@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { workbookFile } from '../../scripts/preview/workbookFile.ts';
+import { workbookFile } from '../../../src/preview/server/workbookFile.ts';
 
 let folder = '';
 beforeEach(() => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formulaFunctionsUsed } from '../../scripts/preview/standin/formulaFunctionsUsed.ts';
+import { formulaFunctionsUsed } from '../../../src/preview/standin/formulaFunctionsUsed.ts';
 import { cellView, open, text, typeIn } from './script.ts';
 
 const dress = (body: string, options = {}) => {

@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
-const folder = join(dirname(fileURLToPath(import.meta.url)), 'page');
+const folder = join(dirname(fileURLToPath(import.meta.url)), '..', 'page');
 
 /** Everything the browser gets, as text; `shim` is the script that stands before a panel's own HTML. */
 export interface PageBundle {
