@@ -33,7 +33,8 @@ export default {
     ...arrows,
     {
       name: 'no-cycles',
-      comment: 'The objects of the host lead to each other, a sheet to its ranges and a range to its sheet; so do these.',
+      comment:
+        'The objects of the host lead to each other, a sheet to its ranges and a range to its sheet; so do these.',
       severity: 'error',
       from: { path: '(^|/)src/', pathNot: '(^|/)src/preview/standin/services/' },
       to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
