@@ -1,5 +1,6 @@
 import { covers } from './address.ts';
-import { type Book, loading } from './book.ts';
+import { loading } from './book/engine.ts';
+import type { Book } from './book.ts';
 import { engineFormula, shiftedFormula } from './formulaText.ts';
 import { HostError } from './hostError.ts';
 import type { Condition, Rule, SheetState } from './sheetState.ts';

@@ -1,34 +1,22 @@
-import vm from 'node:vm';
 import type { ChangeView, Edit, FunctionHelp, MenuView, PanelView, PreviewHost, Seat } from '../view.ts';
-import { type Area, cellKey, columnOf, rowOf } from './address.ts';
-import { Book, loading } from './book.ts';
+import { Book } from './book.ts';
 import { passed } from './bridge.ts';
-import { cellResult } from './cellResult.ts';
+import { changeViewOf } from './changeViewOf.ts';
 import { Counts } from './counts.ts';
 import { declaredFunctions } from './declared.ts';
-import type { Argument, ArgumentCell, CallOutcome, EngineCall } from './enginePlugins.ts';
-import type { Execution, Mode } from './execution.ts';
-import { guardAt, lockedWords, refuseLocked, refuseLockedSheet } from './guards.ts';
-import { HostError, HostException } from './hostError.ts';
-import { hostFunctions } from './hostFunctions.ts';
-import { HostConstant, HostObject } from './hostObject.ts';
-import { refuseWithoutPermission } from './permissions.ts';
+import { refuseLocked, refuseLockedSheet } from './guards.ts';
+import { HostException } from './hostError.ts';
 import { deleteRowsUndoably, insertRowsUndoably, sortRowsUndoably } from './rowChanges.ts';
 import { readSaved, restore, savedText } from './savedBook.ts';
-import { ScriptContext } from './scriptContext.ts';
-import { dateOf } from './serial.ts';
-import { LoggerStandIn, ScriptAppStandIn, SessionStandIn, UtilitiesStandIn } from './services/basics.ts';
+import { limited, ScriptRuns } from './scriptRuns.ts';
 import type { Desk, Selection } from './services/desk.ts';
-import { HtmlServiceStandIn } from './services/html.ts';
 import { RangeStandIn } from './services/range.ts';
 import { SpreadsheetStandIn } from './services/spreadsheet.ts';
-import { SpreadsheetAppStandIn } from './services/spreadsheetApp.ts';
-import { CacheServiceStandIn, emptyStores, LockServiceStandIn, PropertiesServiceStandIn } from './services/stores.ts';
-import type { CellState, SheetState } from './sheetState.ts';
-import { readTyped } from './typed.ts';
+import { emptyStores } from './services/stores.ts';
+import type { SheetState } from './sheetState.ts';
+import { areaOf, type CellStates, eventText, typeInto } from './typing.ts';
 import { type Undoable, UndoList } from './undoList.ts';
-import { validationRefusal } from './validate.ts';
-import { cellViewOf, changedKeys, sheetViewOf, workbookViewOf } from './viewOf.ts';
+import { workbookViewOf } from './viewOf.ts';
 
 export interface StandInOptions {
   /** The script as it is pushed. */
@@ -71,126 +59,46 @@ export interface StandIn extends PreviewHost {
   readonly logged: readonly string[];
 }
 
-/** An event of the host's simple triggers has this mode. */
-const limited = new HostConstant('LIMITED');
-const tooMany = 'There are too many scripts running simultaneously for this Google user account.';
-
-/** Services that exist on the host and need a consent that the manifest does not ask for. */
-class NotConsented extends HostObject {
-  readonly kind_: string;
-  readonly refuses_ = true;
-  constructor(kind: string) {
-    super();
-    this.kind_ = kind;
-  }
-}
-const notConsented = ['UrlFetchApp', 'DriveApp', 'GmailApp', 'MailApp', 'DocumentApp', 'CalendarApp', 'FormApp'];
+const seats = ['teacher', 'student'] as const;
+const forSeats = <T>(make: () => T): Record<Seat, T> => ({ teacher: make(), student: make() });
 
 export function openStandIn(options: StandInOptions): StandIn {
   const declared = declaredFunctions(options.code);
-  const declaredNames = new Map(declared.map(({ name }) => [name.toUpperCase(), name]));
-  for (const { name, custom } of declared) {
-    if (custom && hostFunctions.has(name.toUpperCase())) {
-      throw new Error(`A custom function must not have the name of a built-in one, received ${name}.`);
-    }
-  }
-  const help = options.functions ?? declared.filter(({ custom }) => custom).map((one) => one.help);
-  const script = new vm.Script(options.code, { filename: 'Code.gs' });
-  const htmlFiles = { Sidebar: options.sidebarHtml, ...options.htmlFiles };
   const counts = new Counts();
   const stores = emptyStores();
-  const triggerErrors: string[] = [];
-  const logged: string[] = [];
-  const failing = new Map<string, { times: number; words: string }>();
   const listeners = new Set<() => void>();
   const saved = options.saved === undefined ? undefined : readSaved(options.saved);
 
-  const menus: Desk['menus'] = { teacher: new Map<string, MenuView>(), student: new Map<string, MenuView>() };
-  const selections: Record<Seat, Selection> = {
-    teacher: { sheet: 0, row: 1, column: 1, rows: 1, columns: 1 },
-    student: { sheet: 0, row: 1, column: 1, rows: 1, columns: 1 },
-  };
-  const activated: Record<Seat, number> = { teacher: 0, student: 0 };
+  const menus: Desk['menus'] = forSeats(() => new Map<string, MenuView>());
+  const selections = forSeats((): Selection => ({ sheet: 0, row: 1, column: 1, rows: 1, columns: 1 }));
+  const activated = forSeats(() => 0);
   const toasts: Partial<Record<Seat, { version: number; title: string; message: string }>> = {};
-  const opened: Record<Seat, PanelView | null> = { teacher: null, student: null };
-  const undoLists: Record<Seat, UndoList> = { teacher: new UndoList(), student: new UndoList() };
+  const opened = forSeats((): PanelView | null => null);
+  const undoLists = forSeats(() => new UndoList());
 
-  // One load of the script
-
-  const deskFor = (execution: Execution): Desk => ({
-    book,
-    execution,
-    selections,
-    menus,
-    stores,
-    htmlFiles,
-    toast: (message, title) => {
-      toasts[execution.seat] = { version: book.version + 1, title, message };
+  const runs: ScriptRuns = new ScriptRuns({
+    code: options.code,
+    declared,
+    counts,
+    clock: options.clock,
+    freshContexts: options.freshContexts ?? false,
+    book: () => book,
+    surroundings: {
+      selections,
+      menus,
+      stores,
+      htmlFiles: { Sidebar: options.sidebarHtml, ...options.htmlFiles },
+      toast: (seat, message, title) => {
+        toasts[seat] = { version: book.version + 1, title, message };
+      },
+      activated: (seat) => {
+        activated[seat] = book.version + 1;
+      },
     },
-    activated: (seat) => {
-      activated[seat] = book.version + 1;
+    onMoved: () => {
+      for (const list of Object.values(undoLists)) list.clear();
     },
-    log: (line) => {
-      logged.push(line);
-      if (logged.length > 1000) logged.shift();
-    },
-    // Waiting would hold up the one process that plays the host; nothing else runs meanwhile that could be waited for.
-    sleep: () => {},
   });
-  const load = (desk: Desk): ScriptContext => {
-    const services: Record<string, HostObject> = {
-      SpreadsheetApp: new SpreadsheetAppStandIn(desk),
-      LockService: new LockServiceStandIn(desk),
-      PropertiesService: new PropertiesServiceStandIn(desk),
-      CacheService: new CacheServiceStandIn(desk),
-      HtmlService: new HtmlServiceStandIn(desk),
-      Utilities: new UtilitiesStandIn(desk),
-      Session: new SessionStandIn(desk),
-      ScriptApp: new ScriptAppStandIn(),
-      Logger: new LoggerStandIn(desk, 'Logger'),
-      console: new LoggerStandIn(desk, 'console'),
-      ...Object.fromEntries(notConsented.map((kind) => [kind, new NotConsented(kind)])),
-    };
-    const permit = (kind: string, member: string): void => refuseWithoutPermission(desk.execution, kind, member);
-    return new ScriptContext(script, services, counts, permit, options.clock);
-  };
-
-  // Functions in cells
-
-  let cellContext: { context: ScriptContext; at: { sheet: number; row: number; column: number } } | undefined;
-  const contextForCells = (call: EngineCall): ScriptContext => {
-    const sheet = book.sheets.find(({ engine }) => engine === call.cell.sheet);
-    const at = { sheet: sheet?.id ?? 0, row: call.cell.row + 1, column: call.cell.col + 1 };
-    if (!cellContext || options.freshContexts) {
-      const place = { ...at };
-      const desk = { ...deskFor({ mode: 'CUSTOM_FUNCTION', seat: 'teacher', panel: null }), callingCell: place };
-      cellContext = { context: load(desk), at: place };
-    }
-    Object.assign(cellContext.at, at);
-    return cellContext.context;
-  };
-  const callFromCell = (call: EngineCall): CallOutcome => {
-    const name = declaredNames.get(call.name) ?? call.name;
-    counts.countFunction(name);
-    const failure = failing.get(name);
-    if (failure && failure.times > 0) {
-      failure.times -= 1;
-      return { kind: 'error', message: failure.words };
-    }
-    try {
-      const context = contextForCells(call);
-      return cellResult(
-        context.call(
-          name,
-          call.arguments.map((argument) => context.toScript(dated(argument))),
-        ),
-      );
-    } catch (thrown) {
-      const { name: kind, message, stack } = thrown as Error;
-      const line = /Code\.gs:(\d+)/.exec(stack ?? '')?.[1];
-      return { kind: 'error', message: `${kind}: ${message}${line ? ` (line ${line}).` : ''}` };
-    }
-  };
 
   const book: Book = new Book({
     name: options.name ?? saved?.name ?? 'Workbook',
@@ -198,74 +106,40 @@ export function openStandIn(options: StandInOptions): StandIn {
     timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
     plainTextKeepsApostrophe: options.plainTextKeepsApostrophe ?? false,
     clock: options.clock ?? (() => new Date()),
-    scripts: { names: declared.map(({ name }) => name).filter((name) => !name.endsWith('_')), call: callFromCell },
+    scripts: {
+      names: declared.map(({ name }) => name).filter((name) => !name.endsWith('_')),
+      call: (call) => runs.callFromCell(call),
+    },
   });
-  book.delayed = options.delays ?? false;
+  book.calls.delayed = options.delays ?? false;
   if (saved) {
     restore(saved, book, stores);
-    selections.teacher.sheet = saved.active.teacher;
-    selections.student.sheet = saved.active.student;
+    for (const seat of seats) selections[seat].sheet = saved.active[seat];
   } else {
     book.addSheet('Sheet1');
   }
   for (const selection of Object.values(selections)) {
     if (!book.sheets.some(({ id }) => id === selection.sheet)) selection.sheet = book.sheets[0]?.id ?? 0;
   }
-
-  // Runs
+  for (const seat of seats) {
+    runs.trigger('onOpen', seat, (desk) => ({ authMode: limited, source: new SpreadsheetStandIn(desk) }));
+  }
+  book.publish();
+  counts.reset();
 
   const finish = (): void => {
     book.publish();
     for (const listener of listeners) listener();
   };
-  const execute = <T>(mode: Mode, seat: Seat, body: (context: ScriptContext, desk: Desk) => T): T => {
-    const desk = deskFor({ mode, seat, panel: null });
-    const { moves } = book;
-    try {
-      return body(load(desk), desk);
-    } finally {
-      book.settle();
-      if (book.moves !== moves) for (const list of Object.values(undoLists)) list.clear();
-    }
-  };
-  const trigger = (name: 'onOpen' | 'onEdit', seat: Seat, event: (desk: Desk) => Record<string, unknown>): void => {
-    if (!declared.some((one) => one.name === name)) return;
-    try {
-      execute('LIMITED', seat, (context, desk) => context.call(name, [context.toScript(event(desk))]));
-    } catch (thrown) {
-      const error = thrown as Error;
-      triggerErrors.push(`${name}: ${error.name}: ${error.message}`);
-    }
-  };
-  for (const seat of ['teacher', 'student'] as const) {
-    trigger('onOpen', seat, (desk) => ({ authMode: limited, source: new SpreadsheetStandIn(desk) }));
-  }
-  book.publish();
-  counts.reset();
 
-  const textOf = (sheet: SheetState, row: number, column: number): string | undefined => {
-    const value = book.value(sheet, row, column);
-    if (value === '') return undefined;
-    if (value === loading) return 'Loading...';
-    return value instanceof HostError ? value.code : String(value);
-  };
+  // Typing
 
   const type = (seat: Seat, edits: readonly Edit[]): ReturnType<PreviewHost['type']> => {
-    const refused: { edit: Edit; reason: string }[] = [];
-    const before = new Map<SheetState, Map<number, CellState | undefined>>();
-    const first = edits[0];
-    const oldValue = edits.length === 1 && first ? textOf(book.sheet(first.sheet), first.row, first.column) : undefined;
-    const accepted: Edit[] = [];
-    for (const edit of edits) {
-      const sheet = book.sheet(edit.sheet);
-      const reason = writeTyped(seat, sheet, edit, before);
-      if (reason === undefined) accepted.push(edit);
-      else refused.push({ edit, reason });
-    }
-    book.settle();
-    const start = accepted[0];
-    if (start) {
-      const after = new Map([...before].map(([sheet, cells]) => [sheet, statesOf(sheet, cells.keys())] as const));
+    const [first] = edits;
+    const alone = edits.length === 1 && first;
+    const oldValue = alone ? eventText(book, book.sheet(first.sheet), first.row, first.column) : undefined;
+    const { refused, accepted, before, after } = typeInto(book, seat, edits);
+    if (accepted.length > 0) {
       undoLists[seat].add({ undo: () => putBack(before), redo: () => putBack(after) });
       fireOnEdit(seat, accepted, oldValue);
       finish();
@@ -273,50 +147,15 @@ export function openStandIn(options: StandInOptions): StandIn {
     return { refused };
   };
 
-  const writeTyped = (
-    seat: Seat,
-    sheet: SheetState,
-    { row, column, text }: Edit,
-    before: Map<SheetState, Map<number, CellState | undefined>>,
-  ): string | undefined => {
-    if (row < 1 || column < 1 || row > sheet.rows || column > sheet.columns) return 'This cell is outside the sheet.';
-    if (guardAt(sheet, row, column, seat) === 'locked') return lockedWords;
-    const cell = book.cell(sheet, row, column);
-    const reading = readTyped(text, { numberFormat: cell.format?.numberFormat, locale: book.locale });
-    const reason = validationRefusal(cell.validation, reading.content);
-    if (reason !== undefined) return reason;
-    const cells = before.get(sheet) ?? new Map<number, CellState | undefined>();
-    before.set(sheet, cells);
-    const key = cellKey(row, column);
-    if (!cells.has(key)) cells.set(key, sheet.cells.get(key));
-    const { numberFormat } = reading;
-    if (numberFormat !== undefined) {
-      book.decorate(sheet, row, column, (state) => ({ ...state, format: { ...state.format, numberFormat } }));
-    }
-    book.setContent(sheet, row, column, reading.content);
-    return undefined;
-  };
-
   /** One event for what was typed or pasted at once: its sheet's cells as one range. */
   const fireOnEdit = (seat: Seat, edits: readonly Edit[], oldValue: string | undefined): void => {
-    const sheets = [...new Set(edits.map(({ sheet }) => sheet))];
-    for (const id of sheets) {
+    const single = edits.length === 1;
+    for (const id of new Set(edits.map(({ sheet }) => sheet))) {
       const sheet = book.sheet(id);
-      const own = edits.filter((edit) => edit.sheet === id);
-      const rows = own.map(({ row }) => row);
-      const columns = own.map(({ column }) => column);
-      const row = Math.min(...rows);
-      const column = Math.min(...columns);
-      const area: Area = {
-        row,
-        column,
-        rows: Math.max(...rows) - row + 1,
-        columns: Math.max(...columns) - column + 1,
-      };
+      const area = areaOf(edits.filter((edit) => edit.sheet === id));
       Object.assign(selections[seat], { sheet: id, ...area });
-      const single = edits.length === 1;
-      const value = single ? textOf(sheet, row, column) : undefined;
-      trigger('onEdit', seat, (desk) => ({
+      const value = single ? eventText(book, sheet, area.row, area.column) : undefined;
+      runs.trigger('onEdit', seat, (desk) => ({
         authMode: limited,
         source: new SpreadsheetStandIn(desk),
         range: new RangeStandIn(desk, sheet, area),
@@ -326,10 +165,12 @@ export function openStandIn(options: StandInOptions): StandIn {
     }
   };
 
-  const putBack = (cells: ReadonlyMap<SheetState, ReadonlyMap<number, CellState | undefined>>): boolean => {
+  const putBack = (cells: CellStates): boolean => {
     for (const [sheet, states] of cells) if (book.sheets.includes(sheet)) book.restoreCells(sheet, states);
     return true;
   };
+
+  // Rows
 
   /** A change of rows. The other seat's list ends here: its places mean other cells from now on. */
   const reshape = (seat: Seat, change: () => Undoable): void => {
@@ -343,11 +184,17 @@ export function openStandIn(options: StandInOptions): StandIn {
     undoLists[seat].add({ undo: alone(entry.undo), redo: alone(entry.redo) });
     finish();
   };
+  const openForRows = (seat: Seat, id: number, fits: (sheet: SheetState) => boolean): SheetState => {
+    const sheet = book.sheet(id);
+    refuseLockedSheet(sheet, seat);
+    if (!fits(sheet)) throw new HostException('Those rows are out of bounds.');
+    return sheet;
+  };
 
   return {
     book,
-    triggerErrors,
-    logged,
+    triggerErrors: runs.triggerErrors,
+    logged: runs.logged,
     counts,
     resetCounts: () => counts.reset(),
     view: (seat) => workbookViewOf(book, seat, selections[seat].sheet),
@@ -363,19 +210,11 @@ export function openStandIn(options: StandInOptions): StandIn {
       return redone;
     },
     insertRows: (seat, id, before, count) => {
-      const sheet = book.sheet(id);
-      refuseLockedSheet(sheet, seat);
-      if (before < 1 || before > sheet.rows + 1 || count < 1) {
-        throw new HostException('Those rows are out of bounds.');
-      }
+      const sheet = openForRows(seat, id, ({ rows }) => before >= 1 && before <= rows + 1 && count >= 1);
       reshape(seat, () => insertRowsUndoably(book, sheet, before, count));
     },
     deleteRows: (seat, id, first, count) => {
-      const sheet = book.sheet(id);
-      refuseLockedSheet(sheet, seat);
-      if (first < 1 || count < 1 || first + count - 1 > sheet.rows) {
-        throw new HostException('Those rows are out of bounds.');
-      }
+      const sheet = openForRows(seat, id, ({ rows }) => first >= 1 && count >= 1 && first + count - 1 <= rows);
       reshape(seat, () => deleteRowsUndoably(book, sheet, first, count));
     },
     sortRows: (seat, id, area, byColumn, ascending) => {
@@ -386,29 +225,20 @@ export function openStandIn(options: StandInOptions): StandIn {
     menus: (seat) => [...menus[seat].values()],
     choose: (seat, run) => {
       try {
-        return execute('FULL', seat, (context, desk): PanelView | null => {
-          // Menu items may name methods of objects, such as `menu.open`.
-          if (run.includes('.')) throw new HostException(`Script function not found: ${run}`);
-          context.call(run, []);
-          return desk.execution.panel;
-        });
+        return runs.choose(seat, run);
       } finally {
         finish();
       }
     },
     run: (seat, name, args) => {
-      if (name.endsWith('_') || !declared.some((one) => one.name === name)) {
+      if (name.endsWith('_') || !runs.isDeclared(name)) {
         throw new HostException(`Script function not found: ${name}`);
       }
       const handed = args.map((argument, index) => passed(argument, `argument ${index}`));
       try {
-        return execute('FULL', seat, (context, desk) => {
-          const result = passed(
-            context.call(
-              name,
-              handed.map((argument) => context.toScript(argument)),
-            ),
-          );
+        return runs.execute('FULL', seat, (context, desk) => {
+          const given = handed.map((argument) => context.toScript(argument));
+          const result = passed(context.call(name, given));
           opened[seat] = desk.execution.panel;
           return result;
         });
@@ -421,7 +251,7 @@ export function openStandIn(options: StandInOptions): StandIn {
       opened[seat] = null;
       return panel;
     },
-    functions: () => help,
+    functions: () => options.functions ?? runs.help,
     onChange: (listener) => {
       listeners.add(listener);
       return () => {
@@ -429,30 +259,11 @@ export function openStandIn(options: StandInOptions): StandIn {
       };
     },
     changeSince: (seat, version): ChangeView => {
-      book.settle();
-      const whole = book.sheets.filter((sheet) => (book.restructured.get(sheet.id) ?? 0) > version);
-      const selection = selections[seat];
+      const { sheet, row, column } = selections[seat];
       const toast = toasts[seat];
       return {
-        version: book.version,
-        sheets: whole.map((sheet) => sheetViewOf(book, sheet, seat)),
-        removedSheets: [...book.removed].filter(([, at]) => at > version).map(([id]) => id),
-        order: book.sheets.map(({ id }) => id),
-        cells: book.sheets
-          .filter((sheet) => !whole.includes(sheet))
-          .map((sheet) => ({
-            sheet: sheet.id,
-            cells: Object.fromEntries(
-              changedKeys(book, sheet, version).map((key) => [
-                `${rowOf(key)},${columnOf(key)}`,
-                cellViewOf(book, sheet, key, seat) ?? null,
-              ]),
-            ),
-          }))
-          .filter(({ cells }) => Object.keys(cells).length > 0),
-        ...(activated[seat] > version
-          ? { activate: { seat, sheet: selection.sheet, row: selection.row, column: selection.column } }
-          : {}),
+        ...changeViewOf(book, seat, version),
+        ...(activated[seat] > version ? { activate: { seat, sheet, row, column } } : {}),
         ...(toast && toast.version > version ? { toast: { title: toast.title, message: toast.message } } : {}),
       };
     },
@@ -467,20 +278,9 @@ export function openStandIn(options: StandInOptions): StandIn {
       finish();
       return released;
     },
-    failCalls: (name, times, words = tooMany) => {
-      failing.set(name, { times, words });
-    },
+    failCalls: (name, times, words) => runs.fail(name, times, words),
     holdLock: (held) => {
       stores.lockedByOther = held;
     },
   };
 }
-
-const dated = (argument: Argument): unknown =>
-  Array.isArray(argument)
-    ? (argument as readonly (readonly ArgumentCell[])[]).map((row) => row.map(datedCell))
-    : datedCell(argument as ArgumentCell);
-const datedCell = (cell: ArgumentCell): unknown => (typeof cell === 'object' ? dateOf(cell.date) : cell);
-
-const statesOf = (sheet: SheetState, keys: Iterable<number>): Map<number, CellState | undefined> =>
-  new Map(Array.from(keys, (key) => [key, sheet.cells.get(key)]));

@@ -1,5 +1,5 @@
 import type { Area } from './address.ts';
-import type { Value } from './book.ts';
+import type { Value } from './book/engine.ts';
 
 const rank = (value: Value): number => {
   if (value === '') return 4;

@@ -1,6 +1,7 @@
 import type { CellView, Seat, SheetView, WorkbookView } from '../view.ts';
-import { cellKey, columnOf, rowOf } from './address.ts';
-import { type Book, loading } from './book.ts';
+import { columnOf, rowOf } from './address.ts';
+import { loading } from './book/engine.ts';
+import type { Book } from './book.ts';
 import { ruleAt } from './conditionalFormat.ts';
 import { guardAt } from './guards.ts';
 import { HostError } from './hostError.ts';
@@ -95,22 +96,4 @@ export function workbookViewOf(book: Book, seat: Seat, activeSheet: number): Wor
     activeSheet,
     sheets: book.sheets.map((sheet) => sheetViewOf(book, sheet, seat)),
   };
-}
-
-/** Cells that may look different since a version: those that changed, and those whose colour hangs on others. */
-export function changedKeys(book: Book, sheet: SheetState, version: number): number[] {
-  const keys = new Set<number>();
-  for (const [key, at] of book.changed.get(sheet.id) ?? []) if (at > version) keys.add(key);
-  for (const { condition, areas } of sheet.rules) {
-    if (condition.kind !== 'formula') continue;
-    for (const { row, column, rows, columns } of areas) {
-      for (let down = 0; down < rows; down += 1) {
-        for (let across = 0; across < columns; across += 1) {
-          const key = cellKey(row + down, column + across);
-          if (sheet.cells.has(key) || sheet.spilled.has(key)) keys.add(key);
-        }
-      }
-    }
-  }
-  return [...keys];
 }

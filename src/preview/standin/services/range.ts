@@ -1,5 +1,6 @@
 import { type Area, areaName, cellKey, cellName, columnOf, covers, overlaps, rowOf } from '../address.ts';
-import { type Book, loading, type Value } from '../book.ts';
+import { loading, type Value } from '../book/engine.ts';
+import type { Book } from '../book.ts';
 import { colour } from '../colour.ts';
 import { localFormula } from '../formulaText.ts';
 import { refuseLocked } from '../guards.ts';
