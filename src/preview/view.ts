@@ -71,6 +71,17 @@ export interface Edit {
   readonly column: number;
   readonly text: string;
 }
+export interface PlaceView {
+  readonly sheet: number;
+  readonly row: number;
+  readonly column: number;
+}
+/** What taking back, or doing again, came to: the cells that changed, and those left alone as somebody changed them since. */
+export interface StepView {
+  readonly done: boolean;
+  readonly changed: readonly PlaceView[];
+  readonly left: readonly PlaceView[];
+}
 export interface MenuView {
   readonly title: string;
   readonly items: readonly ({ readonly label: string; readonly run: string } | null)[];
@@ -88,24 +99,29 @@ export interface FunctionHelp {
   readonly arguments: readonly { readonly name: string; readonly about: string; readonly optional: boolean }[];
 }
 
-/** The stand-in, as the preview's server and the integration tests use it. */
+/**
+ * The stand-in, as the preview's server and the integration tests use it. A `window` is any name for one of the windows
+ * of a seat: each takes back only what it did itself. Left out, all windows of the seat are one.
+ */
 export interface PreviewHost {
   view(seat: Seat): WorkbookView;
   /** What people type, paste or clear: read as the host reads it; triggers onEdit. One entry on the undo list. */
   type(
     seat: Seat,
     edits: readonly Edit[],
+    window?: string,
   ): { readonly refused: readonly { readonly edit: Edit; readonly reason: string }[] };
-  undo(seat: Seat): boolean;
-  redo(seat: Seat): boolean;
-  insertRows(seat: Seat, sheet: number, before: number, count: number): void;
-  deleteRows(seat: Seat, sheet: number, first: number, count: number): void;
+  undo(seat: Seat, window?: string): StepView;
+  redo(seat: Seat, window?: string): StepView;
+  insertRows(seat: Seat, sheet: number, before: number, count: number, window?: string): void;
+  deleteRows(seat: Seat, sheet: number, first: number, count: number, window?: string): void;
   sortRows(
     seat: Seat,
     sheet: number,
     area: { row: number; column: number; rows: number; columns: number },
     byColumn: number,
     ascending: boolean,
+    window?: string,
   ): void;
   menus(seat: Seat): readonly MenuView[];
   /** Runs a menu item; a sidebar or dialog that it opened comes back. */

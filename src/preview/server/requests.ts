@@ -32,6 +32,13 @@ export function readSeat(value: unknown): Seat {
   if (value === 'teacher' || value === 'student') return value;
   throw expected('seat to be teacher or student', value);
 }
+const longestWindow = 64;
+/** The name that a window gave itself; a window without one shares what its seat did. */
+export function readWindow(value: unknown, seat: Seat): string {
+  if (value === undefined) return seat;
+  if (typeof value === 'string' && value.length > 0 && value.length <= longestWindow) return `${seat} ${value}`;
+  throw expected(`window to be a text of 1 to ${longestWindow} signs`, value);
+}
 /** A whole number of at least `least`: positions count from 1, versions and sheet ids from 0. */
 export function readWhole(name: string, value: unknown, least: number): number {
   if (typeof value === 'number' && Number.isSafeInteger(value) && value >= least) return value;

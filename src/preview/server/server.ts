@@ -4,7 +4,18 @@ import type { AddressInfo } from 'node:net';
 import type { PanelView, PreviewHost, Seat } from '../view.ts';
 import { type PageBundle, pageBundle } from './pageBundle.ts';
 import { panelPage, panelPolicy } from './panelPage.ts';
-import { BadRequest, readArea, readEdits, readFields, readList, readSeat, readText, readWhole } from './requests.ts';
+import {
+  BadRequest,
+  readArea,
+  readEdits,
+  readFields,
+  readList,
+  readSeat,
+  readText,
+  readWhole,
+  readWindow,
+} from './requests.ts';
+import { sharedChanges } from './sharedChanges.ts';
 
 export interface PreviewServerOptions {
   readonly host: PreviewHost;
@@ -12,11 +23,15 @@ export interface PreviewServerOptions {
   readonly port?: number;
   /** The page, where several servers share one bundle. */
   readonly bundle?: PageBundle;
+  /** Answered to whoever asks whether this preview is the one that holds a workbook's file. */
+  readonly claim?: string;
 }
 export interface PreviewServer {
   /** Address of the teacher's window, such as `http://127.0.0.1:4317`. */
   readonly url: string;
   readonly port: number;
+  /** Shows one line in every window until it is taken away again. */
+  setNotice(notice: string | undefined): void;
   close(): Promise<void>;
 }
 
@@ -28,6 +43,14 @@ interface PanelAddress {
   readonly width: number | null;
   readonly height: number | null;
 }
+
+/** A window that hears of changes, and the version that it was told last. */
+interface Listener {
+  readonly seat: Seat;
+  version: number;
+  readonly response: ServerResponse;
+}
+type Fields = Readonly<Record<string, unknown>>;
 
 const address = '127.0.0.1';
 const largestBody = 4 * 1024 * 1024;
@@ -88,7 +111,9 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
   const { host } = options;
   const bundle = options.bundle ?? (await pageBundle());
   const panels = new Map<string, string>();
-  const listeners = new Set<{ seat: Seat; version: number; response: ServerResponse }>();
+  const listeners = new Set<Listener>();
+  const changes = sharedChanges(host);
+  let notice: string | undefined;
   let origins: readonly string[] = [];
 
   function panelAddress(panel: PanelView | null | undefined): PanelAddress | null {
@@ -103,13 +128,17 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
     return { address: `/panel/${id}`, title, kind, width, height };
   }
 
-  function sendChange(listener: { seat: Seat; version: number; response: ServerResponse }): void {
-    const change = host.changeSince(listener.seat, listener.version);
-    listener.version = change.version;
-    listener.response.write(`data: ${JSON.stringify(change)}\n\n`);
+  function sendChange(listener: Listener): void {
+    // A window that is behind is sent nothing more until it has read what it was sent; then it skips to the newest.
+    if (listener.response.writableNeedDrain) return;
+    const { version, text } = changes.since(listener.seat, listener.version);
+    listener.version = version;
+    listener.response.write(`data: ${text}\n\n`);
   }
+  const noticeEvent = (): string => `event: notice\ndata: ${JSON.stringify(notice ?? null)}\n\n`;
   let waiting = false;
   const stopListening = host.onChange(() => {
+    changes.renew();
     // One edit may report several changes; the browser gets them as one.
     if (waiting) return;
     waiting = true;
@@ -124,25 +153,31 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
   }, 20_000);
   pulse.unref();
 
-  const actions: Readonly<Record<string, (fields: Readonly<Record<string, unknown>>, seat: Seat) => object>> = {
-    type: ({ edits }, seat) => host.type(seat, readEdits(edits)),
-    undo: (_fields, seat) => ({ done: host.undo(seat) }),
-    redo: (_fields, seat) => ({ done: host.redo(seat) }),
-    'insert-rows': ({ sheet, row, count }, seat) => {
-      host.insertRows(seat, readWhole('sheet', sheet, 0), readWhole('row', row, 1), readWhole('count', count, 1));
+  const rows = ({ sheet, row, count }: Fields): [number, number, number] => [
+    readWhole('sheet', sheet, 0),
+    readWhole('row', row, 1),
+    readWhole('count', count, 1),
+  ];
+  const actions: Readonly<Record<string, (fields: Fields, seat: Seat, window: string) => object>> = {
+    type: ({ edits }, seat, window) => host.type(seat, readEdits(edits), window),
+    undo: (_fields, seat, window) => host.undo(seat, window),
+    redo: (_fields, seat, window) => host.redo(seat, window),
+    'insert-rows': (fields, seat, window) => {
+      host.insertRows(seat, ...rows(fields), window);
       return {};
     },
-    'delete-rows': ({ sheet, row, count }, seat) => {
-      host.deleteRows(seat, readWhole('sheet', sheet, 0), readWhole('row', row, 1), readWhole('count', count, 1));
+    'delete-rows': (fields, seat, window) => {
+      host.deleteRows(seat, ...rows(fields), window);
       return {};
     },
-    'sort-rows': ({ sheet, area, column, ascending }, seat) => {
+    'sort-rows': ({ sheet, area, column, ascending }, seat, window) => {
       host.sortRows(
         seat,
         readWhole('sheet', sheet, 0),
         readArea(area),
         readWhole('column', column, 1),
         ascending !== false,
+        window,
       );
       return {};
     },
@@ -186,12 +221,14 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
       const since = readWhole('since', fields.since ?? 0, 0);
       let result: object;
       try {
-        result = action(fields, seat);
+        result = action(fields, seat, readWindow(fields.window, seat));
       } catch (error) {
         if (error instanceof BadRequest) throw error;
         throw new BadRequest(422, error instanceof Error ? error.message : String(error));
       }
-      return json({ ...result, change: host.changeSince(seat, since) });
+      const answered = JSON.stringify(result).slice(1, -1);
+      const { text } = changes.since(seat, since);
+      return send('application/json', `{${answered}${answered && ','}"change":${text}}`);
     }
     if (request.method !== 'GET' && request.method !== 'HEAD') {
       throw new BadRequest(405, `Expected GET or POST, received ${request.method}.`);
@@ -206,6 +243,8 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
       case '/favicon.ico':
       case '/emblem.svg':
         return send('image/svg+xml', emblem);
+      case '/api/alive':
+        return json({ claim: options.claim ?? null });
       case '/api/state':
       case '/api/changes': {
         if (!own) throw new BadRequest(403, 'The workbook is shown to the preview’s own page only.');
@@ -219,6 +258,8 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
         const listener = { seat, version, response };
         listeners.add(listener);
         response.on('close', () => listeners.delete(listener));
+        response.on('drain', () => sendChange(listener));
+        response.write(noticeEvent());
         return sendChange(listener);
       }
     }
@@ -252,6 +293,11 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
   return {
     url,
     port,
+    setNotice(next) {
+      if (next === notice) return;
+      notice = next;
+      for (const { response } of listeners) response.write(noticeEvent());
+    },
     close: () =>
       new Promise((settle) => {
         stopListening();

@@ -3,6 +3,7 @@ import {
   CellError,
   EmptyValue,
   ErrorType,
+  FunctionArgumentType,
   FunctionPlugin,
   type FunctionPluginDefinition,
   HyperFormula,
@@ -45,6 +46,8 @@ export interface ScriptBinding {
   /** True while a formula that is one whole script call is being entered. */
   enteringWholeCall(): boolean;
   now(): number;
+  /** HYPERLINK in a cell gave this address and this text. */
+  linked(cell: EngineAddress, link: { readonly address: string; readonly label: string }): void;
 }
 
 // The engine does not publish the types of its syntax tree; these are the parts that are read here.
@@ -81,7 +84,7 @@ const errorWords: Readonly<Record<string, string>> = {
 
 class StillLoading extends Error {}
 
-/** Binds the script's functions, and NOW and TODAY on the stand-in's own clock, to one engine. */
+/** Binds to one engine the script's functions, and those of the host that the engine itself does otherwise. */
 export function enginePlugins(names: readonly string[], binding: ScriptBinding): FunctionPluginDefinition[] {
   const asCell = (value: unknown, address: EngineAddress | undefined): ArgumentCell => {
     if (value instanceof CellError) {
@@ -149,30 +152,67 @@ export function enginePlugins(names: readonly string[], binding: ScriptBinding):
     ),
   });
 
-  class ClockFunctions extends FunctionPlugin {
+  class HostFunctions extends FunctionPlugin {
     now(ast: unknown, state: unknown): unknown {
-      return this.runFunction((ast as { args: never }).args, state as never, this.metadata('NOW'), () => binding.now());
+      return this.#run('NOW', ast, state, () => binding.now());
     }
     today(ast: unknown, state: unknown): unknown {
-      const today = () => Math.floor(binding.now());
-      return this.runFunction((ast as { args: never }).args, state as never, this.metadata('TODAY'), today);
+      return this.#run('TODAY', ast, state, () => Math.floor(binding.now()));
+    }
+    /** The engine's own keeps the address with the parsed formula, which cells of the same text share. */
+    hyperlink(ast: unknown, state: unknown): unknown {
+      return this.#run('HYPERLINK', ast, state, (address: string, label = address) => {
+        binding.linked((state as State).formulaAddress, { address, label });
+        return label;
+      });
+    }
+    /** The engine's own would make a text of any length. */
+    rept(ast: unknown, state: unknown): unknown {
+      return this.#run('REPT', ast, state, (text: string, count: number) => {
+        if (count < 0) return new CellError(ErrorType.VALUE);
+        const times = Math.trunc(count);
+        return text.length * times > longestText ? tooLong() : text.repeat(times);
+      });
+    }
+    /** Stands for a formula that the engine cannot take. */
+    refused(ast: unknown, state: unknown): unknown {
+      return this.#run(refusedName, ast, state, (words: string) => new CellError(ErrorType.ERROR, words));
+    }
+    #run(name: string, ast: unknown, state: unknown, body: (...args: never[]) => unknown): unknown {
+      return this.runFunction((ast as { args: never }).args, state as never, this.metadata(name), body as never);
     }
   }
-  const clockFunctions = Object.assign(ClockFunctions, {
+  const text = { argumentType: FunctionArgumentType.STRING } as const;
+  const hostFunctions = Object.assign(HostFunctions, {
     implementedFunctions: {
       NOW: { method: 'now', parameters: [], isVolatile: true, returnNumberType: 'NUMBER_DATETIME' },
       TODAY: { method: 'today', parameters: [], isVolatile: true, returnNumberType: 'NUMBER_DATE' },
+      HYPERLINK: { method: 'hyperlink', parameters: [text, { ...text, optionalArg: true }] },
+      REPT: { method: 'rept', parameters: [text, { argumentType: FunctionArgumentType.NUMBER }] },
+      [refusedName]: { method: 'refused', parameters: [text] },
     },
   });
-  return [scriptFunctions, clockFunctions] as unknown as FunctionPluginDefinition[];
+  return [scriptFunctions, hostFunctions] as unknown as FunctionPluginDefinition[];
 }
+
+/** Longest text that a cell of the host holds. */
+export const longestText = 50_000;
+export const tooLong = (vertex?: unknown): CellError =>
+  new CellError(
+    ErrorType.ERROR,
+    `Your input contains more than the maximum of ${longestText} characters in a single cell.`,
+    vertex as never,
+  );
+const refusedName = 'STANDINREFUSED';
+/** What the engine is given in place of a formula that it cannot take: an error with these words. */
+export const refusedFormula = (words: string): string => `=${refusedName}("${words.replaceAll('"', '""')}")`;
 
 /** The engine's English with the script's own names added; registered once for each set of names. */
 export function engineLanguage(names: readonly string[]): string {
   const upper = names.map((name) => name.toUpperCase()).sort();
   const code = `standin:${upper.join(',')}`;
   if (!HyperFormula.getRegisteredLanguagesCodes().includes(code)) {
-    const own = Object.fromEntries(upper.map((name) => [name, name]));
+    const own = Object.fromEntries([...upper, refusedName].map((name) => [name, name]));
     HyperFormula.registerLanguage(code, { ...enUS, functions: { ...enUS.functions, ...own } });
   }
   return code;

@@ -1,4 +1,4 @@
-import type { ChangeView, Edit, FunctionHelp, MenuView, PanelView, PreviewHost, Seat } from '../view.ts';
+import type { ChangeView, Edit, FunctionHelp, MenuView, PanelView, PreviewHost, Seat, StepView } from '../view.ts';
 import { Book } from './book.ts';
 import { passed } from './bridge.ts';
 import { changeViewOf } from './changeViewOf.ts';
@@ -6,7 +6,7 @@ import { Counts } from './counts.ts';
 import { declaredFunctions } from './declared.ts';
 import { refuseLocked, refuseLockedSheet } from './guards.ts';
 import { HostException } from './hostError.ts';
-import { deleteRowsUndoably, insertRowsUndoably, sortRowsUndoably } from './rowChanges.ts';
+import { deleteRowsUndoably, insertRowsUndoably, type RowChange, sortRowsUndoably } from './rowChanges.ts';
 import { readSaved, restore, savedText } from './savedBook.ts';
 import { limited, ScriptRuns } from './scriptRuns.ts';
 import type { Desk, Selection } from './services/desk.ts';
@@ -14,8 +14,9 @@ import { RangeStandIn } from './services/range.ts';
 import { SpreadsheetStandIn } from './services/spreadsheet.ts';
 import { emptyStores } from './services/stores.ts';
 import type { SheetState } from './sheetState.ts';
-import { areaOf, type CellStates, eventText, typeInto } from './typing.ts';
-import { type Undoable, UndoList } from './undoList.ts';
+import { typedStep } from './typedStep.ts';
+import { areaOf, eventText, typeInto } from './typing.ts';
+import { UndoLists } from './undoList.ts';
 import { workbookViewOf } from './viewOf.ts';
 
 export interface StandInOptions {
@@ -41,6 +42,8 @@ export interface StandInOptions {
    * the host has is not known; by default the apostrophe goes, and a bare `=` from a script is refused there.
    */
   readonly plainTextKeepsApostrophe?: boolean;
+  /** Lets the script make code from text (`eval`, `Function`, WebAssembly), of which nothing is documented. */
+  readonly allowCodeFromText?: boolean;
 }
 
 export interface StandIn extends PreviewHost {
@@ -57,6 +60,8 @@ export interface StandIn extends PreviewHost {
   readonly triggerErrors: readonly string[];
   /** What the script logged. */
   readonly logged: readonly string[];
+  /** Cells of a saved workbook that could not be read; each holds, as text, what was saved of it. */
+  readonly unreadCells: readonly string[];
 }
 
 const seats = ['teacher', 'student'] as const;
@@ -74,7 +79,7 @@ export function openStandIn(options: StandInOptions): StandIn {
   const activated = forSeats(() => 0);
   const toasts: Partial<Record<Seat, { version: number; title: string; message: string }>> = {};
   const opened = forSeats((): PanelView | null => null);
-  const undoLists = forSeats(() => new UndoList());
+  const undoLists = new UndoLists();
 
   const runs: ScriptRuns = new ScriptRuns({
     code: options.code,
@@ -82,6 +87,7 @@ export function openStandIn(options: StandInOptions): StandIn {
     counts,
     clock: options.clock,
     freshContexts: options.freshContexts ?? false,
+    allowCodeFromText: options.allowCodeFromText ?? true,
     book: () => book,
     surroundings: {
       selections,
@@ -95,9 +101,7 @@ export function openStandIn(options: StandInOptions): StandIn {
         activated[seat] = book.version + 1;
       },
     },
-    onMoved: () => {
-      for (const list of Object.values(undoLists)) list.clear();
-    },
+    onMoved: () => undoLists.clear(),
   });
 
   const book: Book = new Book({
@@ -112,8 +116,8 @@ export function openStandIn(options: StandInOptions): StandIn {
     },
   });
   book.calls.delayed = options.delays ?? false;
+  const unreadCells = saved ? restore(saved, book, stores) : [];
   if (saved) {
-    restore(saved, book, stores);
     for (const seat of seats) selections[seat].sheet = saved.active[seat];
   } else {
     book.addSheet('Sheet1');
@@ -134,13 +138,13 @@ export function openStandIn(options: StandInOptions): StandIn {
 
   // Typing
 
-  const type = (seat: Seat, edits: readonly Edit[]): ReturnType<PreviewHost['type']> => {
+  const type = (seat: Seat, edits: readonly Edit[], window: string = seat): ReturnType<PreviewHost['type']> => {
     const [first] = edits;
     const alone = edits.length === 1 && first;
     const oldValue = alone ? eventText(book, book.sheet(first.sheet), first.row, first.column) : undefined;
     const { refused, accepted, before, after } = typeInto(book, seat, edits);
     if (accepted.length > 0) {
-      undoLists[seat].add({ undo: () => putBack(before), redo: () => putBack(after) });
+      undoLists.of(window).add(typedStep(book, { before, after }));
       fireOnEdit(seat, accepted, oldValue);
       finish();
     }
@@ -165,24 +169,18 @@ export function openStandIn(options: StandInOptions): StandIn {
     }
   };
 
-  const putBack = (cells: CellStates): boolean => {
-    for (const [sheet, states] of cells) if (book.sheets.includes(sheet)) book.restoreCells(sheet, states);
-    return true;
-  };
+  // Rows, and the way back
 
-  // Rows
-
-  /** A change of rows. The other seat's list ends here: its places mean other cells from now on. */
-  const reshape = (seat: Seat, change: () => Undoable): void => {
-    const entry = change();
-    const other = undoLists[seat === 'teacher' ? 'student' : 'teacher'];
-    const alone = (step: () => boolean) => (): boolean => {
-      other.clear();
-      return step();
-    };
-    other.clear();
-    undoLists[seat].add({ undo: alone(entry.undo), redo: alone(entry.redo) });
+  const reshape = (window: string, { moved, step }: RowChange): void => {
+    undoLists.of(window).add(step);
+    undoLists.follow(moved, window);
     finish();
+  };
+  const step = (way: 'undo' | 'redo', window: string): StepView => {
+    const { moved, ...done } = undoLists.of(window)[way]();
+    if (moved) undoLists.follow(moved, window);
+    if (done.done) finish();
+    return done;
   };
   const openForRows = (seat: Seat, id: number, fits: (sheet: SheetState) => boolean): SheetState => {
     const sheet = book.sheet(id);
@@ -195,32 +193,25 @@ export function openStandIn(options: StandInOptions): StandIn {
     book,
     triggerErrors: runs.triggerErrors,
     logged: runs.logged,
+    unreadCells,
     counts,
     resetCounts: () => counts.reset(),
     view: (seat) => workbookViewOf(book, seat, selections[seat].sheet),
     type,
-    undo: (seat) => {
-      const undone = undoLists[seat].undo();
-      if (undone) finish();
-      return undone;
-    },
-    redo: (seat) => {
-      const redone = undoLists[seat].redo();
-      if (redone) finish();
-      return redone;
-    },
-    insertRows: (seat, id, before, count) => {
+    undo: (seat, window = seat) => step('undo', window),
+    redo: (seat, window = seat) => step('redo', window),
+    insertRows: (seat, id, before, count, window = seat) => {
       const sheet = openForRows(seat, id, ({ rows }) => before >= 1 && before <= rows + 1 && count >= 1);
-      reshape(seat, () => insertRowsUndoably(book, sheet, before, count));
+      reshape(window, insertRowsUndoably(book, sheet, before, count));
     },
-    deleteRows: (seat, id, first, count) => {
+    deleteRows: (seat, id, first, count, window = seat) => {
       const sheet = openForRows(seat, id, ({ rows }) => first >= 1 && count >= 1 && first + count - 1 <= rows);
-      reshape(seat, () => deleteRowsUndoably(book, sheet, first, count));
+      reshape(window, deleteRowsUndoably(book, sheet, first, count));
     },
-    sortRows: (seat, id, area, byColumn, ascending) => {
+    sortRows: (seat, id, area, byColumn, ascending, window = seat) => {
       const sheet = book.sheet(id);
       refuseLocked(sheet, area, seat);
-      reshape(seat, () => sortRowsUndoably(book, sheet, area, { byColumn, ascending }));
+      reshape(window, sortRowsUndoably(book, sheet, area, { byColumn, ascending }));
     },
     menus: (seat) => [...menus[seat].values()],
     choose: (seat, run) => {

@@ -1,33 +1,50 @@
 import { type Area, cellKey, columnOf, rowOf } from './address.ts';
 import type { Book } from './book.ts';
+import { movedLines } from './movedLines.ts';
 import { rowOrder } from './rowOrder.ts';
 import type { CellState, SheetState } from './sheetState.ts';
-import type { Undoable } from './undoList.ts';
+import { type CellsMoved, type StepDone, stepped, type Undoable } from './undoList.ts';
+
+/** A change of rows that was made: how it went, and the way back. */
+export interface RowChange {
+  readonly moved: CellsMoved;
+  readonly step: Undoable;
+}
+
+const movedRows = (sheet: SheetState, at: number, by: number): CellsMoved => ({
+  sheet,
+  key: movedLines({ along: 'row', at, by }).movedKey,
+});
+const atRow = (sheet: SheetState, row: number) => ({ sheet: sheet.id, row: Math.min(row, sheet.rows), column: 1 });
+/** Rows that moved once more under a change of rows are hard to follow: it ends there. */
+const follow = (): undefined => undefined;
 
 /** Inserts rows; taken away again only while they are empty, since nothing typed may be lost. */
-export function insertRowsUndoably(book: Book, sheet: SheetState, before: number, count: number): Undoable {
-  const insert = (): boolean => {
+export function insertRowsUndoably(book: Book, sheet: SheetState, before: number, count: number): RowChange {
+  const inserted = movedRows(sheet, before, count);
+  const insert = (): StepDone => {
     book.insertRows(sheet, before, count);
-    return true;
+    return { ...stepped([atRow(sheet, before)]), moved: inserted };
   };
   insert();
-  return {
-    undo: () => {
-      const typed = [...sheet.cells].some(
-        ([key, { content }]) => content && rowOf(key) >= before && rowOf(key) < before + count,
-      );
-      if (typed) return false;
-      book.deleteRows(sheet, before, count);
-      return true;
-    },
-    redo: insert,
+  const undo = (): StepDone => {
+    const typed = [...sheet.cells].flatMap(([key, { content }]) =>
+      content && rowOf(key) >= before && rowOf(key) < before + count
+        ? [{ sheet: sheet.id, row: rowOf(key), column: columnOf(key) }]
+        : [],
+    );
+    if (typed.length > 0) return stepped([], typed);
+    book.deleteRows(sheet, before, count);
+    return { ...stepped([atRow(sheet, before)]), moved: movedRows(sheet, before, -count) };
   };
+  return { moved: inserted, step: { undo, redo: insert, follow } };
 }
 
 /** Deletes rows; brought back with all that stood in them, and with the references that were lost with them. */
-export function deleteRowsUndoably(book: Book, sheet: SheetState, first: number, count: number): Undoable {
+export function deleteRowsUndoably(book: Book, sheet: SheetState, first: number, count: number): RowChange {
+  const deleted = movedRows(sheet, first, -count);
   let undo = (): void => {};
-  const remove = (): boolean => {
+  const remove = (): StepDone => {
     const lost = [...sheet.cells].filter(([key]) => rowOf(key) >= first && rowOf(key) < first + count);
     const formulasBefore = formulasOf(book);
     const areas = { merges: sheet.merges, rules: sheet.rules, protections: sheet.protections };
@@ -49,16 +66,14 @@ export function deleteRowsUndoably(book: Book, sheet: SheetState, first: number,
       if (untouched === unchanged) Object.assign(sheet, areas);
       book.settle();
     };
-    return true;
+    return { ...stepped([atRow(sheet, first)]), moved: deleted };
   };
   remove();
-  return {
-    undo: () => {
-      undo();
-      return true;
-    },
-    redo: remove,
+  const bringBack = (): StepDone => {
+    undo();
+    return { ...stepped([atRow(sheet, first)]), moved: movedRows(sheet, first, count) };
   };
+  return { moved: deleted, step: { undo: bringBack, redo: remove, follow } };
 }
 
 /** Sorts rows; the way back is the same rows in the order they had. */
@@ -67,16 +82,24 @@ export function sortRowsUndoably(
   sheet: SheetState,
   area: Area,
   { byColumn, ascending }: { readonly byColumn: number; readonly ascending: boolean },
-): Undoable {
+): RowChange {
   const valueIn = (row: number) => book.value(sheet, row, byColumn);
   const order = rowOrder(area, valueIn, { ascending, language: book.locale.tag });
   const back = order.map((_, index) => area.row + order.indexOf(area.row + index));
-  const arrange = (rows: readonly number[]) => (): boolean => {
+  const moved = (rows: readonly number[]): CellsMoved => {
+    const to = new Map(rows.map((from, index) => [from, area.row + index]));
+    const key = (at: number): number => {
+      const within = columnOf(at) >= area.column && columnOf(at) < area.column + area.columns;
+      return within ? cellKey(to.get(rowOf(at)) ?? rowOf(at), columnOf(at)) : at;
+    };
+    return { sheet, key };
+  };
+  const arrange = (rows: readonly number[]) => (): StepDone => {
     book.arrangeRows(sheet, area, rows);
-    return true;
+    return { ...stepped([{ sheet: sheet.id, row: area.row, column: area.column }]), moved: moved(rows) };
   };
   arrange(order)();
-  return { undo: arrange(back), redo: arrange(order) };
+  return { moved: moved(order), step: { undo: arrange(back), redo: arrange(order), follow } };
 }
 
 type Formulas = ReadonlyMap<SheetState, ReadonlyMap<number, string>>;

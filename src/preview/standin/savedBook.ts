@@ -1,8 +1,10 @@
 import type { Area } from './address.ts';
-import { columnOf, rowOf } from './address.ts';
+import { cellName, columnOf, rowOf } from './address.ts';
 import type { Book } from './book.ts';
+import { longestText } from './enginePlugins.ts';
 import type { Stores } from './services/stores.ts';
 import type { CellState, Metadata, ProtectionState, Rule, SheetState } from './sheetState.ts';
+import type { Content } from './typed.ts';
 
 interface SavedSheet {
   readonly id: number;
@@ -81,8 +83,13 @@ export function readSaved(text: string): Saved {
   return saved as Saved;
 }
 
-/** Puts a saved workbook into an empty one; every formula is worked out again. */
-export function restore(saved: Saved, book: Book, stores: Stores): void {
+/**
+ * Puts a saved workbook into an empty one; every formula is worked out again.
+ * A cell that cannot be read becomes a text that says what was saved of it, so that the rest is there all the same.
+ * Returns the names of such cells.
+ */
+export function restore(saved: Saved, book: Book, stores: Stores): readonly string[] {
+  const unread: string[] = [];
   book.interval = saved.interval;
   book.metadata.push(...saved.metadata);
   for (const [name, entries] of Object.entries(saved.properties)) {
@@ -112,10 +119,33 @@ export function restore(saved: Saved, book: Book, stores: Stores): void {
   });
   for (const { name, sheet, area } of saved.named) book.setNamed(name, book.sheet(sheet), area);
   for (const [sheet, state] of states) {
-    for (const [row, column, { content, ...looks }] of sheet.cells) {
-      book.decorate(state, row, column, () => looks);
-      if (content) book.setContent(state, row, column, content);
+    for (const [row, column, cell] of sheet.cells) {
+      if (restoreCell(book, state, row, column, cell)) continue;
+      unread.push(`${sheet.name} ${cellName(row, column)}`);
+      const kept = `Could not be read: ${JSON.stringify(cell)}`.slice(0, longestText);
+      book.decorate(state, row, column, () => ({}));
+      book.setContent(state, row, column, { kind: 'text', text: kept });
     }
   }
   book.settle();
+  return unread;
+}
+
+function restoreCell(book: Book, sheet: SheetState, row: number, column: number, cell: unknown): boolean {
+  try {
+    const { content, ...looks } = cell as CellState;
+    if (content && !isContent(content)) return false;
+    book.decorate(sheet, row, column, () => looks);
+    if (content) book.setContent(sheet, row, column, content);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function isContent(content: unknown): content is Content {
+  const { kind, value, text, formula } = content as Record<string, unknown>;
+  if (kind === 'number') return typeof value === 'number' && Number.isFinite(value);
+  if (kind === 'boolean') return typeof value === 'boolean';
+  return kind === 'text' ? typeof text === 'string' : kind === 'formula' && typeof formula === 'string';
 }

@@ -34,10 +34,15 @@ const realmSource = `({
 export const isDateObject = (value: unknown): value is Date =>
   Object.prototype.toString.call(value) === '[object Date]';
 
-/**
- * One load of the script: a bare V8 context that has what the host has and nothing else. Code may be made from text there,
- * as on the host, which evaluates libraries that scripts fetch: ours compiles its parts so.
- */
+interface ContextOptions {
+  readonly counts: Counts;
+  /** Throws where this kind of run may not call this. */
+  readonly permit: (kind: string, member: string) => void;
+  readonly clock: (() => Date) | undefined;
+  readonly allowCodeFromText: boolean;
+}
+
+/** One load of the script: a bare V8 context that has what the host has and nothing else. */
 export class ScriptContext {
   readonly globals: Record<string, unknown>;
   readonly #realm: Realm;
@@ -50,16 +55,12 @@ export class ScriptContext {
   constructor(
     script: vm.Script,
     services: Readonly<Record<string, HostObject>>,
-    counts: Counts,
-    permit: (kind: string, member: string) => void,
-    clock: (() => Date) | undefined,
+    { counts, permit, clock, allowCodeFromText }: ContextOptions,
   ) {
     this.#counts = counts;
     this.#permit = permit;
-    this.globals = vm.createContext(Object.create(null), { codeGeneration: { strings: true } }) as Record<
-      string,
-      unknown
-    >;
+    const codeGeneration = { strings: allowCodeFromText, wasm: allowCodeFromText };
+    this.globals = vm.createContext(Object.create(null), { codeGeneration }) as Record<string, unknown>;
     this.#realm = vm.runInContext(realmSource, this.globals) as Realm;
     if (clock) (vm.runInContext(clockSource, this.globals) as (now: () => number) => void)(() => clock().getTime());
     for (const [name, service] of Object.entries(services)) this.globals[name] = this.toScript(service);

@@ -39,6 +39,7 @@ export interface ScriptRunsOptions {
   readonly counts: Counts;
   readonly clock: (() => Date) | undefined;
   readonly freshContexts: boolean;
+  readonly allowCodeFromText: boolean;
   readonly book: () => Book;
   /** What a run sees of the workbook and its windows, besides which run it is. */
   readonly surroundings: Omit<Desk, 'book' | 'execution' | 'log' | 'sleep' | 'toast' | 'activated'> & {
@@ -108,7 +109,7 @@ export class ScriptRuns {
       ...Object.fromEntries(notConsented.map((kind) => [kind, new NotConsented(kind)])),
     };
     const permit = (kind: string, member: string): void => refuseWithoutPermission(desk.execution, kind, member);
-    return new ScriptContext(this.#script, services, this.#options.counts, permit, this.#options.clock);
+    return new ScriptContext(this.#script, services, { ...this.#options, permit });
   }
 
   #contextForCells(call: EngineCall): ScriptContext {

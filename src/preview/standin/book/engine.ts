@@ -14,6 +14,7 @@ import {
   type EngineCall,
   engineLanguage,
   enginePlugins,
+  refusedFormula,
 } from '../enginePlugins.ts';
 import { engineFormula } from '../formulaText.ts';
 import { type HostError, hostError } from '../hostError.ts';
@@ -22,6 +23,7 @@ import { dateOf, serialOf } from '../serial.ts';
 import type { SheetState, SpilledValue } from '../sheetState.ts';
 import type { Content } from '../typed.ts';
 import type { ChangeLog } from './changeLog.ts';
+import { failureWords, keepFailuresInTheirCells, tooMuch } from './failures.ts';
 import { addressKey, type CellPlace, engineAddress, movePlaces, placeKey, readPlaceKey } from './places.ts';
 import { isWholeCall } from './wholeCall.ts';
 
@@ -40,6 +42,8 @@ export class Engine {
   readonly #innerUsed = new Map<string, string>();
   /** The engine's own array formulas that found no room; the engine does not try again by itself. */
   readonly #cramped = new Set<string>();
+  /** What HYPERLINK gave last, by the cell of its formula. */
+  readonly #links = new Map<string, { readonly address: string; readonly label: string }>();
   #entering = false;
   #ticks = 0;
 
@@ -57,6 +61,7 @@ export class Engine {
       innerSize: (cell) => this.#inner.get(addressKey(cell)),
       enteringWholeCall: () => this.#entering,
       now: () => serialOf(options.clock()),
+      linked: (cell, link) => this.#links.set(addressKey(cell), link),
     });
     this.formulas = HyperFormula.buildEmpty({
       licenseKey: 'gpl-v3',
@@ -67,6 +72,7 @@ export class Engine {
       dateFormats: ['YYYY-MM-DD', 'DD/MM/YYYY'],
       maxRows: 100_000,
     });
+    keepFailuresInTheirCells(this.formulas);
     for (const constant of ['TRUE', 'FALSE']) this.formulas.addNamedExpression(constant, `=${constant}()`);
     this.formulas.addNamedExpression('StandInTicks', 0);
   }
@@ -109,8 +115,12 @@ export class Engine {
       const size = this.#inner.get(placeKey(sheet, key));
       this.#innerUsed.set(placeKey(sheet, key), size ? `${size.rows}x${size.columns}` : '1x1');
     }
+    const address = engineAddress(sheet, key);
     try {
-      this.#record(this.formulas.setCellContents(engineAddress(sheet, key), this.#raw(sheet, key, content)));
+      this.#record(this.formulas.setCellContents(address, this.#raw(sheet, key, content)));
+    } catch (error) {
+      if (content?.kind !== 'formula') throw error;
+      this.formulas.setCellContents(address, refusedFormula(failureWords(error)));
     } finally {
       this.#entering = false;
     }
@@ -135,6 +145,7 @@ export class Engine {
   forget(sheet: SheetState, key: number): void {
     this.#inner.delete(placeKey(sheet, key));
     this.#innerUsed.delete(placeKey(sheet, key));
+    this.#links.delete(placeKey(sheet, key));
   }
   noteInnerSize(key: string, rows: readonly (readonly SpilledValue[])[]): void {
     this.#inner.set(key, { rows: rows.length, columns: rows[0]?.length ?? 1 });
@@ -164,12 +175,15 @@ export class Engine {
     else this.formulas.removeColumns(sheet.engine, span);
   }
   moved(sheet: SheetState, movedKey: (key: number) => number | undefined): void {
-    for (const store of [this.#inner, this.#innerUsed, this.#cramped]) movePlaces(store, sheet, movedKey);
+    for (const store of [this.#inner, this.#innerUsed, this.#links, this.#cramped]) movePlaces(store, sheet, movedKey);
   }
 
   #raw(sheet: SheetState, key: number, content: Content | undefined): RawCellContent {
     if (!content) return null;
-    if (content.kind === 'formula') return engineFormula(content.formula);
+    if (content.kind === 'formula') {
+      const words = tooMuch(content.formula);
+      return words === undefined ? engineFormula(content.formula) : refusedFormula(words);
+    }
     if (content.kind === 'text') return `'${content.text}`;
     if (content.kind === 'boolean') return content.value;
     const numberFormat = sheet.cells.get(key)?.format?.numberFormat;
@@ -229,8 +243,10 @@ export class Engine {
         return 'General';
     }
   }
+  /** Where the link of a cell leads, if HYPERLINK gave what the cell shows. */
   link(sheet: SheetState, row: number, column: number): string | undefined {
-    return this.formulas.getCellHyperlink({ sheet: sheet.engine, row: row - 1, col: column - 1 });
+    const link = this.#links.get(placeKey(sheet, cellKey(row, column)));
+    return link && this.value(sheet, row, column) === link.label ? link.address : undefined;
   }
   formulaAt(sheet: SheetState, key: number): string | undefined {
     return this.formulas.getCellFormula(engineAddress(sheet, key));
