@@ -8,6 +8,7 @@ const rooms = {
   workbook: ['errors', 'measurement', 'chemistry', 'lab', 'functions'],
   host: ['errors', 'measurement', 'chemistry', 'lab', 'functions', 'workbook'],
   sidebar: ['errors', 'measurement', 'chemistry', 'lab'],
+  preview: [],
 };
 
 const arrows = Object.entries(rooms).map(([room, reach]) => ({
@@ -21,6 +22,7 @@ const arrows = Object.entries(rooms).map(([room, reach]) => ({
       ...[room, ...reach].map((name) => `(^|/)src/${name}/`),
       // The page knows the host's calls by type only; the workbook's planned formulas name catalogue entries.
       ...(room === 'sidebar' ? ['(^|/)src/host/(calls|pages)\\.ts$'] : []),
+      ...(room === 'preview' ? ['(^|/)src/host/calls\\.ts$'] : []),
     ],
   },
 }));
@@ -31,21 +33,37 @@ export default {
     ...arrows,
     {
       name: 'no-cycles',
+      comment:
+        'The objects of the host lead to each other, a sheet to its ranges and a range to its sheet; so do these.',
       severity: 'error',
-      from: { path: '(^|/)src/' },
+      from: { path: '(^|/)src/', pathNot: '(^|/)src/preview/standin/services/' },
       to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
+    {
+      name: 'preview-knows-types-only',
+      comment: 'The preview runs the script as it is built; of its sources it knows the types of the calls.',
+      severity: 'error',
+      from: { path: '(^|/)src/preview/' },
+      to: { path: '(^|/)src/host/', dependencyTypesNot: ['type-only'] },
+    },
+    {
+      name: 'preview-page-stands-apart',
+      comment: 'The page runs in a browser: of the rest of the preview it knows what the two say to each other.',
+      severity: 'error',
+      from: { path: '(^|/)src/preview/page/' },
+      to: { path: '(^|/)src/', pathNot: '(^|/)src/preview/(page/|[^/]+\\.ts$)' },
     },
     {
       name: 'core-without-packages',
       comment: 'What runs in cells carries big.js and nothing else; the page may also use mathjs.',
       severity: 'error',
-      from: { path: '(^|/)src/(?!sidebar/)' },
+      from: { path: '(^|/)src/(?!sidebar/|preview/(standin|server)/)' },
       to: { path: 'node_modules/', pathNot: 'node_modules/(@types/)?big\\.js/' },
     },
     {
       name: 'core-without-node',
       severity: 'error',
-      from: { path: '(^|/)src/' },
+      from: { path: '(^|/)src/(?!preview/(standin|server)/)' },
       to: { dependencyTypes: ['core'] },
     },
   ],

@@ -5,7 +5,7 @@ export default {
   plugins: ['@stryker-mutator/vitest-runner'],
   vitest: { configFile: 'scripts/mutation.vitest.ts', related: false },
   mutate: ['src/chemistry/**/*.ts', 'src/measurement/**/*.ts', '!src/**/*.generated.ts', '!src/**/*Texts.ts'],
-  ignorePatterns: ['dist', 'scripts/preview', 'reports', '.preview'],
+  ignorePatterns: ['dist', 'src/preview', 'reports', '.preview'],
   reporters: ['clear-text', 'json'],
   jsonReporter: { fileName: 'reports/mutation.json' },
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportScoreTable: true },

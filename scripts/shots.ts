@@ -3,11 +3,11 @@ import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
+import { buildSample } from '../src/preview/server/buildSample.ts';
+import { startServer } from '../src/preview/server/server.ts';
+import { openStandIn, type StandIn } from '../src/preview/standin/openStandIn.ts';
 import { launchBrowser } from './launchBrowser.ts';
 import { stop } from './prepare.mjs';
-import { buildSample } from './preview/buildSample.ts';
-import { startServer } from './preview/server.ts';
-import { openStandIn, type StandIn } from './preview/standin/openStandIn.ts';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const folder = join(root, 'scripts', 'screenshots');

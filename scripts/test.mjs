@@ -8,7 +8,7 @@ prepare();
 /** @param {string} bin @param {string[]} args */
 const tool = (bin, ...args) => run(process.execPath, [join(root, 'node_modules', bin), ...args]);
 
-const projects = ['.', 'src/host', 'src/sidebar', 'scripts', 'scripts/preview/page', 'tests'];
+const projects = ['.', 'src/host', 'src/sidebar', 'src/preview', 'src/preview/page', 'scripts', 'tests'];
 /** @type {[string, () => number, string][]} */
 const checks = [
   [

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
 import type { Setup } from '../../src/lab/setup.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { buildSetup, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';

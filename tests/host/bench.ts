@@ -1,10 +1,10 @@
 import { fileURLToPath } from 'node:url';
 import { codeFile } from '../../scripts/build/codeFile.ts';
-import { openStandIn, type StandIn, type StandInOptions } from '../../scripts/preview/standin/openStandIn.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import type { BuildState, Calls, Outcome } from '../../src/host/calls.ts';
 import { callNames } from '../../src/host/calls.ts';
 import type { Setup } from '../../src/lab/setup.ts';
+import { openStandIn, type StandIn, type StandInOptions } from '../../src/preview/standin/openStandIn.ts';
 import { sheetState, valueAt } from './cells.ts';
 
 /** The script as it is pushed, from the sources as they are now. */

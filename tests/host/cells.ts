@@ -1,4 +1,4 @@
-import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 
 export const sheetState = (host: StandIn, name: string) => {
   const sheet = host.book.sheets.find((candidate) => candidate.name === name);

@@ -1,4 +1,4 @@
-import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 
 /** Calls that change the workbook or the script's stores: between two of them a failure leaves the same state. */
 const isChange = (name: string): boolean =>

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
 import { activityById } from '../../src/lab/activities.ts';
 import type { Setup, TeamPlan } from '../../src/lab/setup.ts';
 import { startingGivens } from '../../src/lab/startingGivens.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { rightEntries } from '../lab/rightEntries.ts';
 import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';

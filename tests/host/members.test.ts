@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
 import type { MembersWish, TeamMembersView } from '../../src/host/calls.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { answerOf, buildSample, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
 import { valueAt, workbookText } from './cells.ts';

@@ -1,8 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { cellKey } from '../../scripts/preview/standin/address.ts';
-import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
 import { pollDays, pollSummary } from '../../src/lab/poll/pollSummary.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
+import { cellKey } from '../../src/preview/standin/address.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { pollColumns as at, pollRows } from '../../src/workbook/layout.ts';
 import { answerOf, buildSample, buildSetup, call, open, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';

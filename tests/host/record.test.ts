@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
 import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { setup } from './setup.ts';

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { StandIn } from '../../scripts/preview/standin/openStandIn.ts';
 import type { EmptyWish } from '../../src/host/calls.ts';
 import type { Setup } from '../../src/lab/setup.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { answerOf, buildSetup, call, open, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { setup } from './setup.ts';

@@ -1,7 +1,7 @@
 import type { Browser, FrameLocator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { launchBrowser } from '../../scripts/launchBrowser.ts';
-import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
+import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle.ts';
 import { texts } from '../../src/sidebar/texts.ts';
 import { classColumns } from '../../src/workbook/layout.ts';
 import { cell, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, FrameLocator, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
-import type { PageBundle } from '../../scripts/preview/pageBundle.ts';
-import { type PreviewServer, startServer } from '../../scripts/preview/server.ts';
-import { openStandIn, type StandIn, type StandInOptions } from '../../scripts/preview/standin/openStandIn.ts';
+import type { PageBundle } from '../../src/preview/server/pageBundle.ts';
+import { type PreviewServer, startServer } from '../../src/preview/server/server.ts';
+import { openStandIn, type StandIn, type StandInOptions } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns } from '../../src/workbook/layout.ts';
 
 /** A workbook on the local preview with the files that ship, and the windows that look at it. */

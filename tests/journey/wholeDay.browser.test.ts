@@ -1,10 +1,10 @@
 import type { Browser, FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser } from '../../scripts/launchBrowser.ts';
-import { type PageBundle, pageBundle } from '../../scripts/preview/pageBundle.ts';
 import { stockAndDilution } from '../../src/lab/activities/stockAndDilution.ts';
 import { roles } from '../../src/lab/roles.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
+import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle.ts';
 import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
 import { rightEntries } from '../lab/rightEntries.ts';
 import { cell, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';

@@ -9,7 +9,7 @@ import type {
   Seat,
   SheetView,
   WorkbookView,
-} from '../../scripts/preview/view.ts';
+} from '../../src/preview/view.ts';
 
 /** Cells of a sheet under test by "row,column". */
 type Cells = Record<string, CellView>;

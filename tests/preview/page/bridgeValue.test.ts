@@ -1,6 +1,6 @@
 import { runInNewContext } from 'node:vm';
 import { describe, expect, it } from 'vitest';
-import { bridgeValue } from '../../../scripts/preview/page/bridge/bridgeValue.ts';
+import { bridgeValue } from '../../../src/preview/page/bridge/bridgeValue.ts';
 
 describe('bridgeValue', () => {
   it('lets plain data through as a copy', () => {

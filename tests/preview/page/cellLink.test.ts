@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { destination } from '../../../scripts/preview/page/cellLink.ts';
-import type { SheetView } from '../../../scripts/preview/view.ts';
+import { destination } from '../../../src/preview/page/cellLink.ts';
+import type { SheetView } from '../../../src/preview/view.ts';
 
 const sheets = [
   { id: 0, name: 'Plan' },

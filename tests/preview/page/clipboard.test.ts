@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { clipOf, pasteInto } from '../../../scripts/preview/page/clipboard.ts';
-import type { SheetView } from '../../../scripts/preview/view.ts';
+import { clipOf, pasteInto } from '../../../src/preview/page/clipboard.ts';
+import type { SheetView } from '../../../src/preview/view.ts';
 
 const sheet = {
   rows: 9,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { followedRow } from '../../../scripts/preview/page/followedRow.ts';
-import type { SheetView } from '../../../scripts/preview/view.ts';
+import { followedRow } from '../../../src/preview/page/followedRow.ts';
+import type { SheetView } from '../../../src/preview/view.ts';
 
 /** A sheet whose first column holds these words; the second is the one typed in. */
 const sheet = (words: readonly string[]): SheetView =>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formulaPlace } from '../../../scripts/preview/page/formulaPlace.ts';
+import { formulaPlace } from '../../../src/preview/page/formulaPlace.ts';
 
 /** The caret stands at the bar. */
 const at = (marked: string) => formulaPlace(marked.replace('|', ''), marked.indexOf('|'));

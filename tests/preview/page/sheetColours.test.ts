@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { coloursShown, contrast } from '../../../scripts/preview/page/sheetColours.ts';
+import { coloursShown, contrast } from '../../../src/preview/page/sheetColours.ts';
 
 const colour = fc.integer({ min: 0, max: 0xffffff }).map((value) => `#${value.toString(16).padStart(6, '0')}`);
 const darkPaper = '#141b21';

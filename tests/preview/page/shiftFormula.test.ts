@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shiftFormula } from '../../../scripts/preview/page/shiftFormula.ts';
+import { shiftFormula } from '../../../src/preview/page/shiftFormula.ts';
 
 describe('shiftFormula', () => {
   const down = { rows: 2, columns: 1 };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readTabbed, writeTabbed } from '../../../scripts/preview/page/tabbedText.ts';
+import { readTabbed, writeTabbed } from '../../../src/preview/page/tabbedText.ts';
 
 describe('readTabbed', () => {
   it.each([

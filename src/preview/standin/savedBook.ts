@@ -1,0 +1,151 @@
+import type { Area } from './address.ts';
+import { cellName, columnOf, rowOf } from './address.ts';
+import type { Book } from './book.ts';
+import { longestText } from './enginePlugins.ts';
+import type { Stores } from './services/stores.ts';
+import type { CellState, Metadata, ProtectionState, Rule, SheetState } from './sheetState.ts';
+import type { Content } from './typed.ts';
+
+interface SavedSheet {
+  readonly id: number;
+  readonly name: string;
+  readonly hidden: boolean;
+  readonly tabColor?: string;
+  readonly gridlinesHidden: boolean;
+  readonly rows: number;
+  readonly columns: number;
+  readonly frozenRows: number;
+  readonly frozenColumns: number;
+  readonly columnWidths: readonly (readonly [number, number])[];
+  readonly rowHeights: readonly (readonly [number, number])[];
+  readonly hiddenColumns: readonly number[];
+  readonly hiddenRows: readonly number[];
+  readonly merges: Area[];
+  readonly cells: readonly (readonly [number, number, CellState])[];
+  readonly rules: Rule[];
+  readonly protections: ProtectionState[];
+  readonly metadata: Metadata[];
+}
+interface Saved {
+  readonly form: 1;
+  readonly name: string;
+  readonly locale: string;
+  readonly interval: Book['interval'];
+  readonly metadata: Metadata[];
+  readonly named: readonly { readonly name: string; readonly sheet: number; readonly area: Area }[];
+  readonly properties: Readonly<Record<string, readonly (readonly [string, string])[]>>;
+  readonly active: Readonly<Record<'teacher' | 'student', number>>;
+  readonly sheets: readonly SavedSheet[];
+}
+
+export function savedText(book: Book, stores: Stores, active: Saved['active']): string {
+  book.settle();
+  const saved: Saved = {
+    form: 1,
+    name: book.name,
+    locale: book.locale.name,
+    interval: book.interval,
+    metadata: book.metadata,
+    named: book.named,
+    properties: Object.fromEntries(Object.entries(stores.properties).map(([name, store]) => [name, [...store]])),
+    active,
+    sheets: book.sheets.map((sheet) => ({
+      id: sheet.id,
+      name: sheet.name,
+      hidden: sheet.hidden,
+      ...(sheet.tabColor ? { tabColor: sheet.tabColor } : {}),
+      gridlinesHidden: sheet.gridlinesHidden,
+      rows: sheet.rows,
+      columns: sheet.columns,
+      frozenRows: sheet.frozenRows,
+      frozenColumns: sheet.frozenColumns,
+      columnWidths: [...sheet.columnWidths],
+      rowHeights: [...sheet.rowHeights],
+      hiddenColumns: [...sheet.hiddenColumns],
+      hiddenRows: [...sheet.hiddenRows],
+      merges: sheet.merges,
+      cells: [...sheet.cells].map(([key, cell]) => [rowOf(key), columnOf(key), cell] as const),
+      rules: sheet.rules,
+      protections: sheet.protections,
+      metadata: sheet.metadata,
+    })),
+  };
+  return JSON.stringify(saved);
+}
+
+export function readSaved(text: string): Saved {
+  const saved = JSON.parse(text) as Partial<Saved>;
+  if (saved.form !== 1 || !Array.isArray(saved.sheets)) {
+    throw new Error(
+      `Expected a workbook saved by the stand-in (form 1) for the saved workbook, received form ${String(saved.form)}. Start with a fresh one.`,
+    );
+  }
+  return saved as Saved;
+}
+
+/**
+ * Puts a saved workbook into an empty one; every formula is worked out again.
+ * A cell that cannot be read becomes a text that says what was saved of it, so that the rest is there all the same.
+ * Returns the names of such cells.
+ */
+export function restore(saved: Saved, book: Book, stores: Stores): readonly string[] {
+  const unread: string[] = [];
+  book.interval = saved.interval;
+  book.metadata.push(...saved.metadata);
+  for (const [name, entries] of Object.entries(saved.properties)) {
+    const store = stores.properties[name as keyof Stores['properties']];
+    for (const [key, value] of entries) store.set(key, value);
+  }
+  const states = saved.sheets.map((sheet): [SavedSheet, SheetState] => {
+    const state = book.addSheet(sheet.name, book.sheets.length, sheet.id);
+    Object.assign(state, {
+      hidden: sheet.hidden,
+      tabColor: sheet.tabColor,
+      gridlinesHidden: sheet.gridlinesHidden,
+      rows: sheet.rows,
+      columns: sheet.columns,
+      frozenRows: sheet.frozenRows,
+      frozenColumns: sheet.frozenColumns,
+      columnWidths: new Map(sheet.columnWidths),
+      rowHeights: new Map(sheet.rowHeights),
+      hiddenColumns: new Set(sheet.hiddenColumns),
+      hiddenRows: new Set(sheet.hiddenRows),
+      merges: sheet.merges,
+      rules: sheet.rules,
+      protections: sheet.protections,
+      metadata: sheet.metadata,
+    });
+    return [sheet, state];
+  });
+  for (const { name, sheet, area } of saved.named) book.setNamed(name, book.sheet(sheet), area);
+  for (const [sheet, state] of states) {
+    for (const [row, column, cell] of sheet.cells) {
+      if (restoreCell(book, state, row, column, cell)) continue;
+      unread.push(`${sheet.name} ${cellName(row, column)}`);
+      const kept = `Could not be read: ${JSON.stringify(cell)}`.slice(0, longestText);
+      book.decorate(state, row, column, () => ({}));
+      book.setContent(state, row, column, { kind: 'text', text: kept });
+    }
+  }
+  book.settle();
+  return unread;
+}
+
+function restoreCell(book: Book, sheet: SheetState, row: number, column: number, cell: unknown): boolean {
+  try {
+    const { content, ...looks } = cell as CellState;
+    if (content && !isContent(content)) return false;
+    book.decorate(sheet, row, column, () => looks);
+    if (content) book.setContent(sheet, row, column, content);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function isContent(content: unknown): content is Content {
+  const { kind, value, text, formula } = content as Record<string, unknown>;
+  if (kind === 'number') return typeof value === 'number' && Number.isFinite(value);
+  if (kind === 'boolean') return typeof value === 'boolean';
+  return kind === 'text' ? typeof text === 'string' : kind === 'formula' && typeof formula === 'string';
+}

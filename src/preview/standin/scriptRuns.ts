@@ -1,0 +1,188 @@
+import vm from 'node:vm';
+import type { FunctionHelp, Seat } from '../view.ts';
+import type { Book } from './book.ts';
+import { cellResult } from './cellResult.ts';
+import type { Counts } from './counts.ts';
+import type { declaredFunctions } from './declared.ts';
+import type { Argument, ArgumentCell, CallOutcome, EngineCall } from './enginePlugins.ts';
+import type { Mode } from './execution.ts';
+import { HostException } from './hostError.ts';
+import { hostFunctions } from './hostFunctions.ts';
+import { HostConstant, HostObject } from './hostObject.ts';
+import { refuseWithoutPermission } from './permissions.ts';
+import { ScriptContext } from './scriptContext.ts';
+import { dateOf } from './serial.ts';
+import { LoggerStandIn, ScriptAppStandIn, SessionStandIn, UtilitiesStandIn } from './services/basics.ts';
+import type { Desk } from './services/desk.ts';
+import { HtmlServiceStandIn } from './services/html.ts';
+import { SpreadsheetAppStandIn } from './services/spreadsheetApp.ts';
+import { CacheServiceStandIn, LockServiceStandIn, PropertiesServiceStandIn } from './services/stores.ts';
+
+/** Services that exist on the host and need a consent that the manifest does not ask for. */
+class NotConsented extends HostObject {
+  readonly kind_: string;
+  readonly refuses_ = true;
+  constructor(kind: string) {
+    super();
+    this.kind_ = kind;
+  }
+}
+const notConsented = ['UrlFetchApp', 'DriveApp', 'GmailApp', 'MailApp', 'DocumentApp', 'CalendarApp', 'FormApp'];
+
+/** An event of the host's simple triggers has this mode. */
+export const limited = new HostConstant('LIMITED');
+const tooMany = 'There are too many scripts running simultaneously for this Google user account.';
+
+export interface ScriptRunsOptions {
+  readonly code: string;
+  readonly declared: ReturnType<typeof declaredFunctions>;
+  readonly counts: Counts;
+  readonly clock: (() => Date) | undefined;
+  readonly freshContexts: boolean;
+  readonly allowCodeFromText: boolean;
+  readonly book: () => Book;
+  /** What a run sees of the workbook and its windows, besides which run it is. */
+  readonly surroundings: Omit<Desk, 'book' | 'execution' | 'log' | 'sleep' | 'toast' | 'activated'> & {
+    toast(seat: Seat, message: string, title: string): void;
+    activated(seat: Seat): void;
+  };
+  /** A run moved cells, so that kept positions mean something else. */
+  readonly onMoved: () => void;
+}
+
+/** Runs of the script: from a cell, by a trigger, by a menu item or a panel; each in a context of its own. */
+export class ScriptRuns {
+  readonly triggerErrors: string[] = [];
+  readonly logged: string[] = [];
+  readonly #options: ScriptRunsOptions;
+  readonly #script: vm.Script;
+  readonly #names: ReadonlyMap<string, string>;
+  readonly #failing = new Map<string, { times: number; words: string }>();
+  #cells: { context: ScriptContext; at: { sheet: number; row: number; column: number } } | undefined;
+
+  constructor(options: ScriptRunsOptions) {
+    this.#options = options;
+    for (const { name, custom } of options.declared) {
+      if (custom && hostFunctions.has(name.toUpperCase())) {
+        throw new Error(`A custom function must not have the name of a built-in one, received ${name}.`);
+      }
+    }
+    this.#names = new Map(options.declared.map(({ name }) => [name.toUpperCase(), name]));
+    this.#script = new vm.Script(options.code, { filename: 'Code.gs' });
+  }
+
+  isDeclared(name: string): boolean {
+    return this.#options.declared.some((one) => one.name === name);
+  }
+  get help(): readonly FunctionHelp[] {
+    return this.#options.declared.filter(({ custom }) => custom).map((one) => one.help);
+  }
+
+  #desk(mode: Mode, seat: Seat): Desk {
+    const { toast, activated, ...surroundings } = this.#options.surroundings;
+    return {
+      ...surroundings,
+      book: this.#options.book(),
+      execution: { mode, seat, panel: null },
+      toast: (message, title) => toast(seat, message, title),
+      activated,
+      log: (line) => {
+        this.logged.push(line);
+        if (this.logged.length > 1000) this.logged.shift();
+      },
+      // Waiting would hold up the one process that plays the host; nothing else runs meanwhile that could be waited for.
+      sleep: () => {},
+    };
+  }
+  #load(desk: Desk): ScriptContext {
+    const services: Record<string, HostObject> = {
+      SpreadsheetApp: new SpreadsheetAppStandIn(desk),
+      LockService: new LockServiceStandIn(desk),
+      PropertiesService: new PropertiesServiceStandIn(desk),
+      CacheService: new CacheServiceStandIn(desk),
+      HtmlService: new HtmlServiceStandIn(desk),
+      Utilities: new UtilitiesStandIn(desk),
+      Session: new SessionStandIn(desk),
+      ScriptApp: new ScriptAppStandIn(),
+      Logger: new LoggerStandIn(desk, 'Logger'),
+      console: new LoggerStandIn(desk, 'console'),
+      ...Object.fromEntries(notConsented.map((kind) => [kind, new NotConsented(kind)])),
+    };
+    const permit = (kind: string, member: string): void => refuseWithoutPermission(desk.execution, kind, member);
+    return new ScriptContext(this.#script, services, { ...this.#options, permit });
+  }
+
+  #contextForCells(call: EngineCall): ScriptContext {
+    const sheet = this.#options.book().sheets.find(({ engine }) => engine === call.cell.sheet);
+    const at = { sheet: sheet?.id ?? 0, row: call.cell.row + 1, column: call.cell.col + 1 };
+    if (!this.#cells || this.#options.freshContexts) {
+      const place = { ...at };
+      const desk = { ...this.#desk('CUSTOM_FUNCTION', 'teacher'), callingCell: place };
+      this.#cells = { context: this.#load(desk), at: place };
+    }
+    Object.assign(this.#cells.at, at);
+    return this.#cells.context;
+  }
+
+  /** Runs a function for a cell. */
+  callFromCell(call: EngineCall): CallOutcome {
+    const name = this.#names.get(call.name) ?? call.name;
+    this.#options.counts.countFunction(name);
+    const failure = this.#failing.get(name);
+    if (failure && failure.times > 0) {
+      failure.times -= 1;
+      return { kind: 'error', message: failure.words };
+    }
+    try {
+      const context = this.#contextForCells(call);
+      const handed = call.arguments.map((argument) => context.toScript(dated(argument)));
+      return cellResult(context.call(name, handed));
+    } catch (thrown) {
+      const { name: kind, message, stack } = thrown as Error;
+      const line = /Code\.gs:(\d+)/.exec(stack ?? '')?.[1];
+      return { kind: 'error', message: `${kind}: ${message}${line ? ` (line ${line}).` : ''}` };
+    }
+  }
+  /** The next calls of a function from cells fail as the host does when too many scripts run. */
+  fail(name: string, times: number, words = tooMany): void {
+    this.#failing.set(name, { times, words });
+  }
+
+  /** One run in a fresh context; what it changed is worked out before its end. */
+  execute<T>(mode: Mode, seat: Seat, body: (context: ScriptContext, desk: Desk) => T): T {
+    const book = this.#options.book();
+    const desk = this.#desk(mode, seat);
+    const { moves } = book.log;
+    try {
+      return body(this.#load(desk), desk);
+    } finally {
+      book.settle();
+      if (book.log.moves !== moves) this.#options.onMoved();
+    }
+  }
+  /** A simple trigger, where the script has it: what it throws is told nobody at the sheet. */
+  trigger(name: 'onOpen' | 'onEdit', seat: Seat, event: (desk: Desk) => Record<string, unknown>): void {
+    if (!this.isDeclared(name)) return;
+    try {
+      this.execute('LIMITED', seat, (context, desk) => context.call(name, [context.toScript(event(desk))]));
+    } catch (thrown) {
+      const error = thrown as Error;
+      this.triggerErrors.push(`${name}: ${error.name}: ${error.message}`);
+    }
+  }
+  /** Runs a menu item. */
+  choose(seat: Seat, run: string): Desk['execution']['panel'] {
+    return this.execute('FULL', seat, (context, desk) => {
+      // Menu items may name methods of objects, such as `menu.open`.
+      if (run.includes('.')) throw new HostException(`Script function not found: ${run}`);
+      context.call(run, []);
+      return desk.execution.panel;
+    });
+  }
+}
+
+const dated = (argument: Argument): unknown =>
+  Array.isArray(argument)
+    ? (argument as readonly (readonly ArgumentCell[])[]).map((row) => row.map(datedCell))
+    : datedCell(argument as ArgumentCell);
+const datedCell = (cell: ArgumentCell): unknown => (typeof cell === 'object' ? dateOf(cell.date) : cell);
