@@ -8,10 +8,10 @@ const math = create(all);
 const wanted: Readonly<Record<string, { readonly base: string; readonly units: Readonly<Record<string, string>> }>> = {
   volume: {
     base: 'mL',
-    units: { L: 'L', dL: 'dL', cL: 'cL', mL: 'mL', µL: 'uL', 'dm³': 'dm^3', 'cm³': 'cm^3' },
+    units: { L: 'L', dL: 'dL', cL: 'cL', mL: 'mL', µL: 'uL', 'dm³': 'dm^3', 'cm³': 'cm^3', 'm³': 'm^3' },
   },
-  mass: { base: 'g', units: { kg: 'kg', g: 'g', mg: 'mg', µg: 'ug' } },
-  amount: { base: 'mol', units: { mol: 'mol', mmol: 'mmol' } },
+  mass: { base: 'g', units: { kg: 'kg', g: 'g', mg: 'mg', µg: 'ug', ng: 'ng' } },
+  amount: { base: 'mol', units: { kmol: 'kmol', mol: 'mol', mmol: 'mmol', µmol: 'umol' } },
   concentration: {
     base: 'mol/L',
     units: {

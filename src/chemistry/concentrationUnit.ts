@@ -1,6 +1,7 @@
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
+import { longestUnit, unitNamed } from '../measurement/unit.ts';
 
 /**
  * What a unit of concentration counts: amount in a volume of solution, mass in a volume of solution, mass in a mass of
@@ -15,12 +16,24 @@ export interface ConcentrationUnit {
   readonly power: number;
 }
 
-/** Each unit with its power of ten; the definitions are the symbols themselves, % w/v is g in 100 mL. */
-const units: Readonly<Record<ConcentrationKind, Readonly<Record<string, number>>>> = {
-  'amount in volume': { 'mol/L': 0, M: 0, 'mmol/L': -3, mM: -3, 'µmol/L': -6, µM: -6 },
-  'mass in volume': { 'g/L': 0, 'mg/L': -3, 'mg/dL': -2, 'g/dL': 1, 'µg/mL': -3, 'mg/mL': 0, '% w/v': 1 },
-  'mass in mass': { '% w/w': -2, ppm: -6, ppb: -9 },
-  'amount in solvent': { 'mol/kg': 0 },
+/** What no symbol of mass, amount or volume says: shares. % w/v is g in 100 mL; ppm and ppb are by mass. */
+const shares: readonly (ConcentrationUnit & { readonly spelling: RegExp })[] = [
+  {
+    symbol: '% w/v',
+    kind: 'mass in volume',
+    power: 1,
+    spelling: /^(?:(?:%|percent)\(?[wm]\/v\)?|[wm]\/v(?:%|percent)|g\/100ml|g\/100cm3)$/,
+  },
+  { symbol: 'ppm', kind: 'mass in mass', power: -6, spelling: /^ppm(?:\(?(?:w\/w|m\/m|bymass)\)?)?$/ },
+  { symbol: 'ppb', kind: 'mass in mass', power: -9, spelling: /^ppb(?:\(?(?:w\/w|m\/m|bymass)\)?)?$/ },
+];
+const percentByMass: ConcentrationUnit = { symbol: '% w/w', kind: 'mass in mass', power: -2 };
+
+/** What a unit made of two symbols counts, with the power of ten from the default unit of `unitNamed` to that of the kind. */
+const composed: Readonly<Record<string, { readonly kind: ConcentrationKind; readonly shift: number }>> = {
+  concentration: { kind: 'amount in volume', shift: 0 },
+  density: { kind: 'mass in volume', shift: 3 },
+  molality: { kind: 'amount in solvent', shift: 0 },
 };
 
 /** The units that the reference and messages list. */
@@ -35,33 +48,33 @@ export const concentrationUnits: readonly string[] = [
   'mg/dL',
   'g/dL',
   'µg/mL',
+  'mol/dm³',
+  'g/dm³',
+  'µg/L',
+  'ng/mL',
   '% w/v',
   '% w/w',
   'ppm',
   'ppb',
   'mol/kg',
+  'molal',
 ];
-
-/** One spelling of a unit; the normal form has turned each sign for micro into the Greek letter. */
-const plain = (text: string): string =>
-  text
-    .normalize('NFKC')
-    .replace(/[\s()]/g, '')
-    .replace('μ', 'u')
-    .replace(/l/g, 'L')
-    .replace(/(w\/[wv]|m\/[mv])%/, '%$1')
-    .replace('%m/m', '%w/w')
-    .replace('%m/v', '%w/v');
 
 /** Reads a unit of concentration. Fails with `concentration-unit-unknown`, or `percent-unclear` for a bare percent sign. */
 export function readConcentrationUnit(cell: CellValue, argument: string): Result<ConcentrationUnit> {
-  const wanted = plain(String(cell));
-  for (const kind of Object.keys(units) as ConcentrationKind[]) {
-    for (const [symbol, power] of Object.entries(units[kind])) {
-      if (plain(symbol) === wanted) return success({ symbol, kind, power });
-    }
+  const text = typeof cell === 'string' ? cell.trim() : '';
+  const unit = unitNamed(text);
+  // A bare percent sign says no kind; w/w, m/m, wt and “by mass” do.
+  const isBarePercent = unit?.kind === 'percent' && !/[wm]/i.test(text);
+  if (unit?.kind === 'percent' && !isBarePercent) return success(percentByMass);
+  const made = unit && composed[unit.kind];
+  if (unit && made) return success({ symbol: unit.symbol, kind: made.kind, power: unit.power + made.shift });
+  if (text.length <= longestUnit) {
+    const plain = text.normalize('NFKC').replace(/\s/g, '').toLowerCase();
+    const share = shares.find(({ spelling }) => spelling.test(plain));
+    if (share) return success({ symbol: share.symbol, kind: share.kind, power: share.power });
   }
-  if (wanted === '%') {
+  if (isBarePercent) {
     return failure({
       code: 'percent-unclear',
       argument,

@@ -1,9 +1,10 @@
 import { quoted } from '../errors/quoted.ts';
 import { type ChemError, failure, type Result } from '../errors/result.ts';
-import { belowZero, notAboveZero } from '../measurement/aboveZero.ts';
+import { belowZero } from '../measurement/aboveZero.ts';
 import { finite } from '../measurement/finite.ts';
 import type { GramsPerMillilitre, GramsPerMole } from '../measurement/quantity.ts';
 import type { ConcentrationKind, ConcentrationUnit } from './concentrationUnit.ts';
+import { notASolutionDensity } from './solutionDensity.ts';
 
 export interface Conversion {
   readonly value: number;
@@ -32,7 +33,7 @@ export function conversionNeeds(
  * solvent as all that is not solute.
  *
  * @returns The value in `to`, not rounded. Fails with `below-zero`, `conversion-needs` where the pair needs a formula or a
- * density, or `solute-over-whole` where the solute would outweigh its solution.
+ * density, `not-above-zero` or `density-unlikely` of the density, or `solute-over-whole` where the solute would outweigh its solution.
  * Source: definitions of mass fraction, mass concentration, amount concentration and molality, IUPAC Gold Book; ppm and
  * ppb, OpenStax Chemistry 2e, section 3.4; % w/v is common practice, no source.
  */
@@ -42,7 +43,7 @@ export function convertConcentration({ value, from, to, molarMass, density }: Co
     belowZero({ value, argument: 'value', unit: from.symbol }) ??
     missing(needs.formula && molarMass === undefined, 'formula', { from, to }) ??
     missing(needs.density && density === undefined, 'density', { from, to }) ??
-    (density === undefined ? undefined : notAboveZero({ value: density, argument: 'density', unit: 'g/mL' }));
+    (density === undefined ? undefined : notASolutionDensity({ value: density, argument: 'density' }));
   if (error) return failure(error);
   const [perMole, perMillilitre] = [molarMass ?? Number.NaN, density ?? Number.NaN];
   const amount = shifted(value, from.power);

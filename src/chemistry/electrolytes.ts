@@ -7,12 +7,12 @@
 export const strongAcids = ['HCl', 'HBr', 'HI', 'HNO3', 'HClO4', 'HClO3', 'H2SO4'];
 
 /**
- * Weak acids and bases, and iron(III) fluoride, which dissolves but keeps its fluoride on the iron (common practice, no
- * source): only a small part of them is ions.
+ * Weak acids and bases; iron(III) fluoride, which dissolves but keeps its fluoride on the iron, and the chloride and
+ * cyanide of mercury(II), whose molecules stay whole (common practice, no source): only a small part of them is ions.
  */
 export const weakElectrolytes = (
   'CH3COOH HCOOH HF H3PO4 H3PO3 H2CO3 NH3 H2S HNO2 HClO HClO2 HBrO HCN H2SO3 H3BO3 C6H8O7 H2C2O4 C6H5COOH C2H5COOH C3H6O3 ' +
-  'C4H6O6 C6H8O6 C6H5OH CH3NH2 C2H5NH2 (CH3)2NH C5H5N N2H4 H2O2S HIO3 C8H6O4 C7H6O3 H2CrO4 HSCN FeF3'
+  'C4H6O6 C6H8O6 C6H5OH CH3NH2 C2H5NH2 (CH3)2NH C5H5N N2H4 H2O2S HIO3 C8H6O4 C7H6O3 H2CrO4 HSCN FeF3 HgCl2 Hg(CN)2'
 ).split(' ');
 
 /** Substances that stay whole. */
@@ -23,6 +23,12 @@ export const molecularSolutes = (
 
 /** Hydroxides of which more than 1 g dissolves in 100 g of water at room temperature. */
 const solubleHydroxides = new Set(['Li', 'Na', 'K', 'Rb', 'Cs', 'Ba', 'Sr', 'NH4']);
+
+/**
+ * Hydroxides that dissolve a little and then are ions altogether, with the molarity of the saturated solution: about
+ * 1.7 g/L of calcium hydroxide at 20 °C, about 48 g/L of barium hydroxide at 25 °C. From memory.
+ */
+export const saturatedHydroxides: Readonly<Record<string, number>> = { Ca: 0.0235, Ba: 0.28 };
 
 /** Cations whose salts all dissolve, for the rules below. */
 const always = new Set(['Li', 'Na', 'K', 'Rb', 'Cs', 'NH4', 'H']);

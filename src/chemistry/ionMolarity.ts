@@ -1,3 +1,4 @@
+import { quoted } from '../errors/quoted.ts';
 import { failure, type Result } from '../errors/result.ts';
 import { belowZero } from '../measurement/aboveZero.ts';
 import { finite } from '../measurement/finite.ts';
@@ -9,7 +10,8 @@ import { namedIon } from './namedIon.ts';
  * Concentration of one ion in a solution of a substance that dissociates completely.
  *
  * @param ion - One of the ions that the substance gives, in any usual spelling.
- * @returns mol/L, not rounded. Fails with `below-zero` and with what `namedIon` fails with.
+ * @returns mol/L, not rounded. Fails with `below-zero`, with `molarity-above-saturated` where that much does not dissolve,
+ * and with what `namedIon` fails with.
  */
 export function ionMolarity({
   formula,
@@ -23,5 +25,16 @@ export function ionMolarity({
   const named = namedIon(formula, ion);
   if (!named.ok) return named;
   const negative = belowZero({ value: molarity, argument: 'molarity', unit: 'mol/L' });
-  return negative ? failure(negative) : finite(molesPerLitre(molarity * named.value.ion.count), 'molarity');
+  if (negative) return failure(negative);
+  const { saturated } = named.value.ion;
+  if (saturated !== undefined && molarity > saturated) {
+    return failure({
+      code: 'molarity-above-saturated',
+      argument: 'molarity',
+      expected: `at most ${saturated} mol/L, about what dissolves of ${formula.text},`,
+      received: `${quoted(molarity)} mol/L`,
+      advice: 'The rest stays a solid and gives no ions: take a lower molarity.',
+    });
+  }
+  return finite(molesPerLitre(molarity * named.value.ion.count), 'molarity');
 }

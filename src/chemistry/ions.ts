@@ -1,6 +1,12 @@
 import { quoted } from '../errors/quoted.ts';
 import { type ChemError, failure, type Result, success } from '../errors/result.ts';
-import { isSparinglySoluble, molecularSolutes, strongAcids, weakElectrolytes } from './electrolytes.ts';
+import {
+  isSparinglySoluble,
+  molecularSolutes,
+  saturatedHydroxides,
+  strongAcids,
+  weakElectrolytes,
+} from './electrolytes.ts';
 import { anhydrousAtoms, type Formula } from './formula.ts';
 import { type ListedIon, listedAnions, listedCations } from './listedIons.ts';
 
@@ -16,6 +22,8 @@ export interface IonCount {
   readonly atoms: Formula['atoms'];
   /** Anything to know about this ion. */
   readonly note?: string;
+  /** mol/L of the substance in its saturated solution, where it dissolves only a little. */
+  readonly saturated?: number;
 }
 
 type Counts = ReadonlyMap<string, number>;
@@ -55,6 +63,12 @@ const byAtoms = () =>
     weak: new Set(weakElectrolytes.map((body) => key(countsOf(atomsOfListed(body))))),
     molecular: new Set(molecularSolutes.map((body) => key(countsOf(atomsOfListed(body))))),
   });
+
+/** Whether a substance stands in the lists of strong acids, weak electrolytes or molecular solutes. */
+export function isListedSolute(formula: Formula): boolean {
+  const atomKey = key(countsOf(anhydrousAtoms(formula)));
+  return Object.values(byAtoms()).some((list) => list.has(atomKey));
+}
 
 interface KnownIon extends ListedIon {
   readonly atoms: Formula['atoms'];
@@ -170,7 +184,8 @@ const refusal = (error: Pick<ChemError, 'code' | 'received' | 'advice'>): Result
  * Particles that one formula unit gives in water, taken as completely dissociated; water of hydration is never one.
  *
  * @returns Ions with their number, or a molecular solute once. Fails with `formula-with-charge`, `ions-weak`,
- * `ions-sparingly` (below 1 g in 100 g of water) or `ions-unknown`.
+ * `ions-sparingly` (below 1 g in 100 g of water; but calcium and barium hydroxide are taken as far as they dissolve) or
+ * `ions-unknown`.
  * Source: list of reagents and of usual ions, see `electrolytes.ts` and `listedIons.ts`.
  */
 export function ions(formula: Formula): Result<readonly IonCount[]> {
@@ -208,9 +223,14 @@ export function ions(formula: Formula): Result<readonly IonCount[]> {
   }
   const { cations, anion } = salt;
   if (isAcid && !strong.has(atomKey)) return weakRefusal();
-  const isLow = cations.some(({ ion: { body, charge } }) =>
-    isSparinglySoluble({ cation: body, cationCharge: charge, anion: anion.ion.body }),
-  );
+  const [only] = cations;
+  const isHydroxide = cations.length === 1 && anion.ion.body === 'OH';
+  const saturated = isHydroxide && only ? saturatedHydroxides[only.ion.body] : undefined;
+  const isLow =
+    saturated === undefined &&
+    cations.some(({ ion: { body, charge } }) =>
+      isSparinglySoluble({ cation: body, cationCharge: charge, anion: anion.ion.body }),
+    );
   if (isLow) {
     return refusal({
       code: 'ions-sparingly',
@@ -226,6 +246,9 @@ export function ions(formula: Formula): Result<readonly IonCount[]> {
       charge: ion.charge,
       atoms: ion.atoms,
       ...(isSulfuric ? { note: 'the second step is partial: some HSO₄⁻ stays whole' } : {}),
+      ...(saturated === undefined
+        ? {}
+        : { note: `as far as it dissolves, up to about ${saturated} mol/L at room temperature`, saturated }),
     })),
   );
 }

@@ -2,8 +2,9 @@ import { quoted } from '../errors/quoted.ts';
 import { type ChemError, failure, type Result, success } from '../errors/result.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { elements } from './elements.ts';
-import { assembled, atomsOfUnits, type Formula, type FormulaPart, type FormulaUnit } from './formula.ts';
+import { assembled, atomsOfUnits, type Formula, type FormulaPart, type FormulaUnit, isWater } from './formula.ts';
 import { likelySpellings } from './likelySpellings.ts';
+import { lookAlikes } from './lookAlikes.ts';
 import { chargeText, splitCharge } from './splitCharge.ts';
 
 export type { Formula } from './formula.ts';
@@ -15,12 +16,14 @@ const numberMax = 99_999;
 
 const opening = '([{';
 const closing = ')]}';
-const separators = '·•*.∙⋅‧・';
+const separators = '·•*.×,∙⋅‧・';
 const digit = /[0-9₀-₉]/;
 const raisedDigit = /[⁰¹²³⁴⁵⁶⁷⁸⁹]/;
 const heavyHydrogen: Readonly<Record<string, string>> = { D: '[2H]', T: '[3H]' };
 const capitalsExpected = 'a formula with capital letters where symbols begin';
 const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75 };
+const fractionSign = (value: number): string =>
+  Object.keys(fractions).find((sign) => fractions[sign] === value) ?? String(value);
 
 /** Stops the reading of a formula; caught in `readFormula` and nowhere else. */
 class Stop {
@@ -46,6 +49,9 @@ class FormulaReader {
   /** Where the unit began, and whether a plain point between digits began it. */
   private unitAt = 0;
   private afterPoint = false;
+  private afterComma = false;
+  /** What else people type for a dot or for ½, and what a formula has there. */
+  private readonly replaced: { readonly from: number; readonly to: number; readonly by: string }[] = [];
   private readonly text: string;
   private readonly end: number;
   private readonly argument: string;
@@ -75,6 +81,13 @@ class FormulaReader {
     return this.units;
   }
 
+  /** The text with · for every separator and ½ for 1/2, so that one formula has one spelling further on. */
+  plainText(): string {
+    let plain = this.text;
+    for (const { from, to, by } of [...this.replaced].reverse()) plain = plain.slice(0, from) + by + plain.slice(to);
+    return plain;
+  }
+
   private stop(error: Omit<ChemError, 'argument' | 'at'> & { readonly at: number }): never {
     throw new Stop({ ...error, argument: this.argument, at: { text: this.text, from: error.at } });
   }
@@ -101,6 +114,7 @@ class FormulaReader {
   private readOne(): void {
     const mark = this.text.charAt(this.place);
     if (/\s/.test(mark)) this.place += 1;
+    else if (this.isTimesBetweenSpaces()) this.separate(mark);
     else if (/[A-Z]/.test(mark)) this.readSymbol(undefined, this.place);
     else if (mark === '[' && /\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
     else if (raisedDigit.test(mark)) this.readRaisedNumber();
@@ -108,8 +122,10 @@ class FormulaReader {
     else if (closing.includes(mark)) this.closeBracket(mark);
     else if (separators.includes(mark)) this.separate(mark);
     else if (digit.test(mark)) this.stopAtNumber(this.place);
-    else if (/[a-z]/.test(mark)) this.stopAtCase(this.place);
-    else {
+    else if (/[a-z]/.test(mark)) {
+      if (/\s/.test(this.text.charAt(this.place - 1))) this.stopAtLetterForNumber();
+      this.stopAtCase(this.place);
+    } else {
       const [character = mark] = this.text.slice(this.place);
       this.stop({
         code: 'formula-character',
@@ -119,6 +135,28 @@ class FormulaReader {
         advice: 'Type a formula such as KBr or CuSO4·5H2O.',
       });
     }
+  }
+
+  /** The x of `CuSO4 x 5H2O`. */
+  private isTimesBetweenSpaces(): boolean {
+    return (
+      /[xX]/.test(this.text.charAt(this.place)) &&
+      /\s/.test(this.text.charAt(this.place - 1)) &&
+      /[\s\d½¼¾]/.test(this.text.charAt(this.place + 1))
+    );
+  }
+
+  /** `CuSO4·nH2O` says that nobody knows how much water it holds. */
+  private stopAtLetterForNumber(): void {
+    const at = this.place;
+    if (!/^[nxyz]\s?\(?H/.test(this.text.slice(at, at + 4))) return;
+    this.stop({
+      code: 'coefficient-out-of-range',
+      at,
+      expected: `the number of H2O at ${this.where(at)}`,
+      received: quoted(this.text.charAt(at)),
+      advice: 'Look on the label for how many of them one formula unit holds, as in CuSO4·5H2O.',
+    });
   }
 
   /** The digits from here on, as plain ones. */
@@ -320,21 +358,34 @@ class FormulaReader {
       });
     }
     this.closeUnit();
+    if (/[x×,]/i.test(mark)) this.replaced.push({ from: at, to: at + 1, by: '·' });
     this.place += 1;
     this.passSpaces();
     this.unitAt = this.place;
     this.afterPoint = mark === '.' && digit.test(this.text.charAt(at - 1));
+    this.afterComma = mark === ',';
+    this.stopAtLetterForNumber();
     this.coefficient = this.coefficientHere();
   }
 
   /** The one number after a separator; it may be decimal or a fraction. */
   private coefficientHere(): number {
+    const asFraction = /^(?:(\d{1,3})\s)?(\d{1,3})\s?[/⁄]\s?(\d{1,3})/.exec(this.text.slice(this.place, this.end));
+    if (asFraction) {
+      const [whole, before = '0', over, under] = asFraction;
+      const value = Number(before) + Number(over) / Number(under);
+      this.replaced.push({ from: this.place, to: this.place + whole.length, by: fractionSign(value) });
+      return this.coefficientOf(whole, value);
+    }
     const written = /^((?:\d{1,6}(?:[.,]\d{1,6})?)?)\s?([½¼¾]?)/.exec(this.text.slice(this.place, this.end));
     const [whole = '', number = '', fraction = ''] = written ?? [];
     if (whole === '') return 1;
+    return this.coefficientOf(whole, Number(number.replace(',', '.')) + (fractions[fraction] ?? 0));
+  }
+
+  private coefficientOf(written: string, value: number): number {
     const at = this.place;
-    this.place += whole.length;
-    const value = Number(number.replace(',', '.')) + (fractions[fraction] ?? 0);
+    this.place += written.length;
     if (value > 0 && value <= numberMax && !digit.test(this.text.charAt(this.place))) return value;
     return this.stop({
       code: 'coefficient-out-of-range',
@@ -372,6 +423,15 @@ class FormulaReader {
         expected: `whole numbers after symbols at ${this.where(this.unitAt - 1)}`,
         received: quoted(this.text),
         advice: 'Atoms are counted in whole numbers; only water of hydration may have 0.5 before it.',
+      });
+    }
+    if (this.afterComma && !isWater(unit)) {
+      this.stop({
+        code: 'formula-character',
+        at: this.unitAt - 1,
+        expected: `one formula, with a comma only before its water, at ${this.where(this.unitAt - 1)}`,
+        received: quoted(this.text),
+        advice: 'Type one substance in each cell.',
       });
     }
     this.units.push(unit);
@@ -434,12 +494,38 @@ class FormulaReader {
   }
 }
 
+/** Reads what was typed as it stands, whether or not it was meant so. */
+function readAsTyped(text: string, argument: string): Result<Formula> {
+  const [reading, other] = splitCharge(text);
+  if (other) {
+    const both = `${chargeText(reading)} or ${chargeText(other)}`;
+    return failure({
+      code: 'charge-two-readings',
+      argument,
+      expected: `one reading of ${argument}`,
+      received: `${quoted(text)}, which could be ${both}`,
+      advice: `Write the charge after ^, as in ${chargeText(reading)}.`,
+      brief: `${both}?`,
+      at: { text, from: text.length - 2 },
+    });
+  }
+  try {
+    const reader = new FormulaReader(text, reading.base.length, argument);
+    const units = reader.read();
+    return success(assembled({ text: reader.plainText(), units, charge: reading.charge }));
+  } catch (stopped) {
+    if (stopped instanceof Stop) return failure(stopped.error);
+    throw stopped;
+  }
+}
+
 /**
  * A formula as people type it: nested brackets of three kinds, hydrates after a dot, subscript digits, isotopes such as
  * `[13C]`, D and T, and a charge at the end. Reading takes time in proportion to the length of the text.
  *
  * @returns Fails with `formula-expected`, `formula-too-long` (over 250 characters), `formula-too-deep` (over 20
- * brackets), `charge-two-readings`, or an error that points at the place.
+ * brackets), `charge-two-readings`, `formula-look-alike` where a 0 or a 1 stands for a letter, or an error that points at
+ * the place.
  * @example readFormula('CuSO4·5H2O')
  */
 export function readFormula(cell: CellValue, argument = 'formula'): Result<Formula> {
@@ -462,24 +548,35 @@ export function readFormula(cell: CellValue, argument = 'formula'): Result<Formu
       advice: 'Write repeated groups in brackets with a number, as in (CH2)10.',
     });
   }
-  const [reading, other] = splitCharge(text);
-  if (other) {
-    const both = `${chargeText(reading)} or ${chargeText(other)}`;
-    return failure({
-      code: 'charge-two-readings',
-      argument,
-      expected: `one reading of ${argument}`,
-      received: `${quoted(text)}, which could be ${both}`,
-      advice: `Write the charge after ^, as in ${chargeText(reading)}.`,
-      brief: `${both}?`,
-      at: { text, from: text.length - 2 },
-    });
-  }
-  try {
-    const units = new FormulaReader(text, reading.base.length, argument).read();
-    return success(assembled({ text, units, charge: reading.charge }));
-  } catch (stopped) {
-    if (stopped instanceof Stop) return failure(stopped.error);
-    throw stopped;
-  }
+  const read = readAsTyped(text, argument);
+  const meant = lookAlikes(read, text, (other) => readAsTyped(other, argument));
+  if (meant.length === 0) return read;
+  return lookAlikeError({ text, meant, argument });
+}
+
+const lookOf: Readonly<Record<string, string>> = { 0: 'the digit 0', 1: 'the digit 1', I: 'a capital I' };
+
+function lookAlikeError({
+  text,
+  meant,
+  argument,
+}: {
+  readonly text: string;
+  readonly meant: readonly string[];
+  readonly argument: string;
+}): Result<never> {
+  const [first = text] = meant;
+  const places = Array.from(text, (_, place) => place).filter((place) => text.charAt(place) !== first.charAt(place));
+  const letters = new Set(places.map((place) => `the letter ${first.charAt(place)}`));
+  const typed = new Set(places.map((place) => lookOf[text.charAt(place)]));
+  const offer = meant.join(' or ');
+  return failure({
+    code: 'formula-look-alike',
+    argument,
+    expected: `a formula with ${[...letters].join(' and ')}`,
+    received: `${quoted(text)}, with ${[...typed].join(' and ')} there`,
+    advice: `Did you mean ${offer}? If not, type the number as a subscript such as ₂₀.`,
+    brief: `${offer}?`,
+    at: { text, from: places[0] ?? 0 },
+  });
 }

@@ -1,5 +1,4 @@
 import { failure, type Result } from '../errors/result.ts';
-import { notAboveZero } from '../measurement/aboveZero.ts';
 import { finite } from '../measurement/finite.ts';
 import {
   type GramsPerMillilitre,
@@ -9,6 +8,7 @@ import {
   type Percent,
 } from '../measurement/quantity.ts';
 import { notAShare } from './purity.ts';
+import { notASolutionDensity } from './solutionDensity.ts';
 
 export interface Reagent {
   readonly molarMass: GramsPerMole;
@@ -20,12 +20,11 @@ export interface Reagent {
 /**
  * Amount concentration of a concentrated reagent from what its label prints.
  *
- * @returns mol/L, not rounded. Fails with `purity-out-of-range` or `not-above-zero`.
+ * @returns mol/L, not rounded. Fails with `purity-out-of-range`, `not-above-zero` or `density-unlikely`.
  * Source: definitions of mass fraction, density and amount concentration, IUPAC Gold Book.
  */
 export function reagentMolarity({ molarMass, massPercent, density }: Reagent): Result<MolesPerLitre> {
-  const error =
-    notAShare(massPercent, 'mass_percent') ?? notAboveZero({ value: density, argument: 'density', unit: 'g/mL' });
+  const error = notAShare(massPercent, 'mass_percent') ?? notASolutionDensity({ value: density, argument: 'density' });
   if (error) return failure(error);
   return finite(molesPerLitre((10 * massPercent * density) / molarMass), 'density');
 }

@@ -1,7 +1,7 @@
 import { quoted } from '../errors/quoted.ts';
 import type { ChemError } from '../errors/result.ts';
-import { notAboveZero } from '../measurement/aboveZero.ts';
 import type { GramsPerMillilitre, Percent } from '../measurement/quantity.ts';
+import { notASolutionDensity } from './solutionDensity.ts';
 
 /** Two lines of a table of densities, between which density and mass percent go along a straight line. */
 export interface StraightLine {
@@ -18,9 +18,9 @@ export function notALine({
   heavierPercent,
   heavierDensity,
 }: StraightLine): ChemError | undefined {
-  const error = notAboveZero(
-    { value: lighterDensity, argument: 'lighter_density', unit: 'g/mL' },
-    { value: heavierDensity, argument: 'heavier_density', unit: 'g/mL' },
+  const error = notASolutionDensity(
+    { value: lighterDensity, argument: 'lighter_density' },
+    { value: heavierDensity, argument: 'heavier_density' },
   );
   if (error) return error;
   for (const [value, argument] of [

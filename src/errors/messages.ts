@@ -133,6 +133,10 @@ export const messages = {
     full: 'Expected {expected}, received {received}. {advice}',
     short: '⚠ mass number?',
   },
+  'formula-look-alike': {
+    full: 'Expected {expected}, received {received}. {advice}',
+    short: '⚠ {brief}',
+  },
   'charge-two-readings': {
     full: 'Expected one reading of {argument}, received {received}. {advice}',
     short: '⚠ {brief}',
@@ -169,7 +173,15 @@ export const messages = {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ gives no ions',
   },
+  'molarity-above-saturated': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ more than dissolves',
+  },
   // chemistry: solutions
+  'density-unlikely': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument} in kg/m³?',
+  },
   'purity-out-of-range': {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ {argument}: 0 to 100 %',
@@ -321,6 +333,14 @@ export const messages = {
   'text-expected': {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ {argument}: text expected',
+  },
+  'text-too-long': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ {argument}: too long',
+  },
+  'ratio-two-readings': {
+    full: 'Expected one reading of {argument}, received {received}. {advice}',
+    short: '⚠ {brief}?',
   },
   'choice-unknown': {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',

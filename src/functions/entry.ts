@@ -2,6 +2,7 @@ import type { Formula } from '../chemistry/formula.ts';
 import type { Result } from '../errors/result.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import type { Grams, GramsPerMillilitre, Millilitres, Moles, MolesPerLitre, Percent } from '../measurement/quantity.ts';
+import type { Measure } from '../measurement/readMeasure.ts';
 import type { TypedNumber } from '../measurement/readNumber.ts';
 
 /** Rows of cells, all of one length. */
@@ -27,6 +28,10 @@ interface Readings {
   /** Percent or percentage points where less than 1 is usual: text with its sign, or a bare number as printed. */
   readonly 'percentage points': Percent;
   readonly number: number;
+  /** A number with or without a unit of any kind; what it is compared with says what fits. */
+  readonly measure: Measure;
+  /** How many times a volume grows, more than 1; a ratio has two readings. */
+  readonly factor: number;
   /** A number with the digits that were typed. */
   readonly digits: TypedNumber;
   /** A number, with or without a unit, of which only the figures count; so a comma may be read either way. */
@@ -52,6 +57,8 @@ export interface ArgumentEntry {
   readonly optional?: true;
   /** The only texts that the argument can be; reading ignores case and spacing. */
   readonly oneOf?: readonly string[];
+  /** What else people call one of those. */
+  readonly otherNames?: Readonly<Record<string, string>>;
 }
 
 interface FunctionExample {

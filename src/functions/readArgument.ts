@@ -2,10 +2,12 @@ import { readFormula } from '../chemistry/readFormula.ts';
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { readMeasure } from '../measurement/readMeasure.ts';
 import { readNumber, type TypedNumber } from '../measurement/readNumber.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
 import { significantFigures } from '../measurement/significantFigures.ts';
 import type { ArgumentEntry } from './entry.ts';
+import { readFactor } from './readFactor.ts';
 
 /**
  * Reads one cell as its argument asks. A blank cell of an optional argument is undefined, as if it were left out.
@@ -35,9 +37,9 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
       advice: 'Mend the cell that it comes from first.',
     });
   }
+  if (kind === 'formula') return readFormula(cell, name);
+  if (typeof cell === 'string' && cell.length > longestText) return textTooLong(cell, name);
   switch (kind) {
-    case 'formula':
-      return readFormula(cell, name);
     case 'volume':
     case 'mass':
     case 'amount':
@@ -49,6 +51,10 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
       return valueIn(readNumber(withoutPercentSign(cell), name));
     case 'number':
       return valueIn(readNumber(cell, name));
+    case 'measure':
+      return readMeasure(cell, name);
+    case 'factor':
+      return readFactor(cell, name);
     case 'digits':
       return readNumber(cell, name);
     case 'figures':
@@ -64,6 +70,18 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
   }
 }
 
+/** Longest text that an argument is read from; a formula has a limit of its own, an entry is judged. */
+export const longestText = 300;
+
+const textTooLong = (cell: string, name: string): Result<never> =>
+  failure({
+    code: 'text-too-long',
+    argument: name,
+    expected: `at most ${longestText} characters`,
+    received: `${cell.length}, ${quoted(cell)}`,
+    advice: 'Type only what is asked for here.',
+  });
+
 /** How the host writes the result of a formula that failed. */
 const hostErrors = /^#(N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|ERROR!)/;
 
@@ -74,16 +92,19 @@ const valueIn = (read: Result<{ readonly value: number }>): Result<number> =>
 const withoutPercentSign = (cell: CellValue): CellValue =>
   typeof cell === 'string' ? cell.replace(/\s*%\s*$/, '') : cell;
 
-/** A unit does not change how many figures there are, so any that is known may follow. */
+/** A number that stands apart; digits joined to a letter, as in cm3 or s-1, belong to a unit. */
+const anotherNumber = /(?<![\p{L}\d]\^?[-−–]?)\d/u;
+
+/** A unit does not change how many figures there are, so any may follow, known or not. */
 function readFigures(cell: CellValue, name: string): Result<TypedNumber> {
   const options = { sameEitherWay: significantFigures };
-  const read = readNumber(cell, name, options);
-  if (read.ok || read.error.code !== 'number-expected') return read;
-  for (const kind of ['volume', 'mass', 'amount', 'concentration', 'density', 'percent'] as const) {
-    const quantity = readQuantity(cell, kind, name, options);
-    if (quantity.ok || quantity.error.code === 'number-two-readings') return quantity;
-  }
-  return read;
+  const read = readMeasure(cell, name, options);
+  if (!read.ok) return read;
+  const { number, unit, unitTyped } = read.value;
+  const behind = unitTyped.normalize('NFKC');
+  const isUnit =
+    unitTyped === '' || unit !== undefined || (/^[\p{L}°%‰′″]/u.test(behind) && !anotherNumber.test(behind));
+  return isUnit ? success(number) : readNumber(cell, name, options);
 }
 
 function readWholeNumber(cell: CellValue, argument: ArgumentEntry): Result<number> {
@@ -113,7 +134,7 @@ function readYesOrNo(cell: CellValue, argument: ArgumentEntry): Result<boolean> 
 }
 
 function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
-  const { name, oneOf } = argument;
+  const { name, oneOf, otherNames = {} } = argument;
   if (typeof cell !== 'string') {
     return failure({
       code: 'text-expected',
@@ -125,7 +146,8 @@ function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
   }
   if (!oneOf) return success(cell.trim());
   const plain = cell.trim().toLowerCase().replace(/\s+/g, ' ');
-  const chosen = oneOf.find((choice) => choice.toLowerCase() === plain);
+  const wanted = Object.keys(otherNames).includes(plain) ? otherNames[plain] : plain;
+  const chosen = oneOf.find((choice) => choice.toLowerCase() === wanted);
   if (chosen !== undefined) return success(chosen);
   return failure({
     code: 'choice-unknown',
@@ -158,7 +180,10 @@ function exampleOf({ kind, about }: ArgumentEntry): string {
       return 'a whole number such as 3';
     case 'yes or no':
       return 'TRUE or FALSE';
+    case 'factor':
+      return 'a number above 1 such as 10';
     case 'number':
+    case 'measure':
     case 'digits':
     case 'figures':
       return 'a number such as 0.25';

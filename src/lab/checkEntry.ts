@@ -1,6 +1,7 @@
 import type { CellValue } from '../measurement/cellValue.ts';
+import type { NamedUnit } from '../measurement/unit.ts';
 import { filled, unreadableText } from './feedbackText.ts';
-import { type EntryKind, type ReadEntry, readEntry } from './readEntry.ts';
+import { type ReadEntry, readEntry } from './readEntry.ts';
 import { isWithin } from './span.ts';
 import type { Status } from './status.ts';
 import { figureWords, remarks } from './texts/feedback.ts';
@@ -19,19 +20,32 @@ export interface EntryTarget {
   /** Significant figures asked, 3 where left out. */
   readonly figures?: number | undefined;
   readonly decimalMark?: 'point' | 'comma' | undefined;
+  /** The unit that the target was typed in, where it has one. */
+  readonly unit?: NamedUnit | undefined;
 }
 
-const kinds: readonly EntryKind[] = ['volume', 'mass', 'amount', 'concentration', 'density', 'percent'];
-
-/** A bare target says no unit, so an entry with one counts as it stands or converted to the unit of its kind. */
-function readings(cell: CellValue, decimalMark: EntryTarget['decimalMark']): readonly ReadEntry[] {
+/**
+ * The readings of an entry, in the unit of the target. A bare target says no unit, so that an entry with one counts as it
+ * stands or converted to the unit of its kind; beside a target with a unit a bare entry counts in that unit.
+ */
+function readings(cell: CellValue, { decimalMark, unit }: EntryTarget): readonly ReadEntry[] {
+  if (unit !== undefined) {
+    const read = readEntry(cell, unit.kind, { decimalMark });
+    return [
+      read.kind === 'number' && read.unit === 'fits' ? { ...read, entry: shifted(read.entry, -unit.power) } : read,
+    ];
+  }
   const asTyped = readEntry(cell, 'ratio', { decimalMark });
-  if (asTyped.kind !== 'number' || asTyped.unit === 'none') return [asTyped];
-  const converted = kinds
-    .map((kind) => readEntry(cell, kind, { decimalMark }))
-    .filter((read) => read.kind === 'number' && read.unit === 'fits');
-  return [asTyped, ...converted];
+  if (asTyped.kind !== 'number' || asTyped.named === undefined) return [asTyped];
+  return [{ ...asTyped, unit: 'fits' }, readEntry(cell, asTyped.named.kind, { decimalMark })];
 }
+
+/** An entry in another unit of its kind: its digits stay, only their places change. */
+const shifted = (entry: TypedEntry, power: number): TypedEntry => ({
+  ...entry,
+  value: power < 0 ? entry.value / 10 ** -power : entry.value * 10 ** power,
+  lastPlace: entry.lastPlace + power,
+});
 
 function judge(entry: TypedEntry, tolerance: Tolerance, tolerancePercent: number | undefined): EntryCheck {
   const target = tolerance.span.middle;
@@ -68,11 +82,15 @@ function judge(entry: TypedEntry, tolerance: Tolerance, tolerancePercent: number
  * Judges an entry against a number. Never fails; a target of 0 needs a tolerance and without one only 0 is on target.
  */
 export function checkEntry(cell: CellValue, wanted: EntryTarget): EntryCheck {
-  const { target, tolerancePercent, figures = 3, decimalMark } = wanted;
+  const { target, tolerancePercent, figures = 3, unit } = wanted;
   const tolerance = toleranceOf({ low: target, middle: target, high: target }, { asked: { figures }, wideClose: true });
-  const checks = readings(cell, decimalMark).map((read): EntryCheck => {
+  const checks = readings(cell, wanted).map((read): EntryCheck => {
     if (read.kind === 'blank') return { status: 'blank', lookAt: '' };
     if (read.kind === 'unreadable') return { status: 'unreadable', lookAt: unreadableText(read.because) };
+    if (read.unit === 'other kind') {
+      const question = unit === undefined ? remarks.unitUnknown : filled(remarks.unitWanted, { unit: unit.symbol });
+      return { status: 'not yet', lookAt: question };
+    }
     return judge(read.entry, tolerance, tolerancePercent);
   });
   const [asTyped = { status: 'blank', lookAt: '' }] = checks;

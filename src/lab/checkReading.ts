@@ -2,7 +2,7 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import { readEntry } from './readEntry.ts';
 import { balanceReadability, readingTolerance, type SettingCells, type ToolUsed } from './readingTolerance.ts';
 import type { RowCheck } from './rowCheck.ts';
-import { badSetting } from './texts/feedback.ts';
+import { badSetting, remarks, unreadableTexts } from './texts/feedback.ts';
 import { readingTexts } from './texts/readings.ts';
 import type { TypedEntry } from './typedEntry.ts';
 import { unitKind } from './unitKind.ts';
@@ -36,20 +36,26 @@ function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }: TypedEn
 export function checkReading(entry: CellValue, reading: Reading): RowCheck {
   const read = readEntry(entry, unitKind(reading.unit), { decimalMark: reading.decimalMark });
   if (read.kind === 'blank') return { status: 'blank', lookAt: '' };
-  if (read.kind === 'unreadable') return { status: 'unreadable', lookAt: readingTexts.unreadable };
+  if (read.kind === 'unreadable') {
+    const { because } = read;
+    const saysWhy = because === 'two numbers' || because === 'too long';
+    return { status: 'unreadable', lookAt: saysWhy ? unreadableTexts[because] : readingTexts.unreadable };
+  }
   if (read.unit === 'other kind') return { status: 'not yet', lookAt: readingTexts.unit };
   const tolerance = readingTolerance(reading, reading.settings);
   if (!tolerance.ok) return { status: 'unreadable', lookAt: badSetting(tolerance.error.argument) };
   const { value } = read.entry;
   const { expected } = reading;
   // A decimal at the very edge counts as inside, whatever its binary form.
-  const slack = 1e-12 * Math.max(Math.abs(value), Math.abs(expected));
-  if (Math.abs(value - expected) <= tolerance.value.limit + slack) {
+  const isWithinLimit = (reading: number) =>
+    Math.abs(reading - expected) <= tolerance.value.limit + 1e-12 * Math.max(Math.abs(reading), Math.abs(expected));
+  if (isWithinLimit(value)) {
     const isOfBalance = reading.unit === 'g' && reading.tools.some(({ tool }) => tool === 'balance');
     return isOfBalance && !showsEveryFigure(read.entry, reading.settings)
       ? { status: 'close', lookAt: readingTexts.decimals }
       : { status: 'on target', lookAt: readingTexts.onTarget };
   }
+  if (read.otherMark && isWithinLimit(read.otherMark.value)) return { status: 'not yet', lookAt: remarks.otherMark };
   if (value > expected * farTimes) return { status: 'not yet', lookAt: readingTexts.farAbove };
   if (value < expected / farTimes) return { status: 'not yet', lookAt: readingTexts.farBelow };
   return { status: 'not yet', lookAt: value > expected ? readingTexts.above : readingTexts.below };

@@ -62,6 +62,8 @@ export function feedbackText(judgement: Judgement, { name, unit }: QuantityEntry
           return unitQuestion(remarks.unitWanted, unit);
         case 'unit does not fit':
           return unitQuestion(remarks.unitEvidently, unit);
+        case 'other mark':
+          return remarks.otherMark;
         case 'sign':
           return remarks.signOfError;
         case 'negative':

@@ -29,7 +29,7 @@ export type Judgement =
       readonly status: 'not yet';
       readonly slips: readonly SlipId[];
       /** Something about the entry itself that is plainer than any slip. */
-      readonly question?: 'unit of another kind' | 'unit does not fit' | 'sign' | 'negative';
+      readonly question?: 'unit of another kind' | 'unit does not fit' | 'other mark' | 'sign' | 'negative';
     }
   | {
       readonly status: 'not yet';
@@ -78,6 +78,13 @@ export function judgeEntry(
   if (near) {
     const isCutOff = near === 'rounding' && isTruncated(entry, tolerance);
     return { status: 'close', because: isCutOff ? 'cut off' : near, asked };
+  }
+  if (read.otherMark) {
+    const other = withoutHonestSign(step, read.otherMark);
+    const isSoundWith = (row: CarriedRows) => row.sound && isOnTarget(other.value, stepTolerance(step, row.carried));
+    if (isOnTarget(other.value, tolerance) || rows.some(isSoundWith)) {
+      return { status: 'not yet', slips: [], question: 'other mark' };
+    }
   }
   const [followed] = fits;
   if (followed) return { status: 'follows', lookAt: followed.lookAt };

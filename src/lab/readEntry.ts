@@ -1,14 +1,23 @@
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
-import { readNumber, type TypedNumber } from '../measurement/readNumber.ts';
-import { readQuantity } from '../measurement/readQuantity.ts';
-import { unitNamed } from '../measurement/unit.ts';
-import type { QuantityEntry } from './quantities/quantityEntry.ts';
+import { withPower } from '../measurement/readMeasure.ts';
+import { numberFromScan, numberOfOtherMark, readNumber, type TypedNumber } from '../measurement/readNumber.ts';
+import { scanNumber } from '../measurement/scanNumber.ts';
+import type { NamedUnit, UnitKind } from '../measurement/unit.ts';
+import { behindNumber } from './behindNumber.ts';
 import type { TypedEntry } from './typedEntry.ts';
 
-export type EntryKind = QuantityEntry['entryKind'];
+export type EntryKind = UnitKind | 'ratio';
 
 /** Why no number is taken from an entry; `calculation` is one that is not worked out, `more than a number` a mark beside one. */
-export type Unreadable = 'two ways' | 'not a number' | 'other kind' | 'calculation' | 'more than a number';
+export type Unreadable =
+  | 'two ways'
+  | 'not a number'
+  | 'other kind'
+  | 'calculation'
+  | 'more than a number'
+  | 'two numbers'
+  | 'ratio'
+  | 'too long';
 
 /** What stands in an entry cell. A number with a unit that does not fit is a number still, with a question to ask. */
 export type ReadEntry =
@@ -21,75 +30,75 @@ export type ReadEntry =
       /** The number as it stands, without its unit. */
       readonly bare: TypedEntry;
       readonly unit: 'none' | 'fits' | 'other kind';
+      /** The unit that was typed, where it is one of the trade's. */
+      readonly named?: NamedUnit;
+      /** In the unit asked, by the other reading of a decimal mark that the settings decide. */
+      readonly otherMark?: TypedEntry;
     };
 
-const measurementKinds = ['volume', 'mass', 'amount', 'concentration', 'density', 'percent'] as const;
+/** Longest entry that is read, in characters: an answer with a remark, not a page. */
+export const longestEntry = 200;
 
-/** Spellings of units that only an entry has; the number is the factor to the unit asked. */
-const ownUnits: Readonly<Record<'molar mass' | 'ratio' | 'percent', Readonly<Record<string, number>>>> = {
-  'molar mass': { 'g/mol': 1, 'gmol-1': 1, 'g*mol-1': 1, 'kg/mol': 1000, 'kg/kmol': 1, 'mg/mmol': 1 },
-  ratio: { x: 1, times: 1, fold: 1, '-fold': 1 },
-  percent: { '%': 1, percent: 1, percenterror: 1 },
-};
+const typedEntry = ({ value, figures, ambiguousZeros, lastPlace, isText }: TypedNumber): TypedEntry => ({
+  value,
+  figuresMin: figures - ambiguousZeros,
+  figuresMax: figures,
+  lastPlace,
+  isText,
+});
 
-const plainUnit = (unit: string): string =>
-  unit
-    .normalize('NFKC')
-    .replace(/[\s^]/gu, '')
-    .replace(/[−–⁻]/gu, '-')
-    .replace(/[·⋅×.]/gu, '*')
-    .replace(/^\*$/, 'x');
+/** Words and signs before a number that say it is rough. */
+const roughly =
+  /^(?:(?:about|around|approx(?:imately)?|roughly|nearly|almost|circa|ca|c)\b\.?|[~≈≃≅∼∽])\s*(?=[\d.,~≈≃≅∼∽+−–-]|about|ca)/iu;
+/** A times sign before a pure number. */
+const timesBefore = /^[×x✕✖*]\s*(?=[\d.,])/iu;
 
-const typedEntry = (typed: TypedNumber, value = typed.value): TypedEntry => {
-  // Units of one kind differ by a power of ten, so that a digit keeps its meaning and only moves.
-  const shift = typed.value === 0 ? 0 : Math.round(Math.log10(value / typed.value));
-  return {
-    value,
-    figuresMin: typed.figures - typed.ambiguousZeros,
-    figuresMax: typed.figures,
-    lastPlace: typed.lastPlace + shift,
-    isText: typed.isText,
-  };
-};
-
-/** One comma before exactly three digits: 1,234 is 1234 to some and 1.234 to others. */
-const thousandsOrDecimals = /^[^\d]*[1-9]\d{0,2},\d{3}(?:\D|$)/;
-
-/** The number at the start of a text and what follows it. */
-function splitAtUnit(text: string): { readonly number: string; readonly unit: string } | undefined {
-  const match =
-    /^(.*?\d[\d\s.,'’]*(?:(?:[eE]|\s*[×x*·]\s*10\s*\^?)\s*[-+−]?\d+|\s*[×x*·]\s*10[⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹]+)?)\s*(-?[^\d\s.,;:'’+−-].*)$/su.exec(
-      text.trim(),
-    );
-  return match?.[1] !== undefined && match[2] !== undefined
-    ? { number: match[1].trim(), unit: match[2].trim() }
-    : undefined;
+function withoutRough(text: string): string {
+  const once = text.trim().replace(roughly, '');
+  return once.replace(roughly, '');
 }
 
-/** What is no arithmetic though it has its signs: mol/L, g*mol, mol^-1, L-1, and the water of a formula. */
-const signsOfSpellings = /(?<=\p{L})\s*[/*]\s*\(?(?=\p{L})|(?<=\p{L})\^?[-−–]?\d+|(?<=[\p{L}\d])[*.·]\d*H2O/gu;
-
-/** Whether what stands behind a number goes on with the work, or holds a mark that no unit has. */
-function unreadableBehind(unit: string): Unreadable | undefined {
-  const rest = unit.normalize('NFKC').replace(signsOfSpellings, '');
-  if (/[/*÷^+√]|^[×x·⋅−–-]\s*[\d(.]|=\s*\S/u.test(rest)) return 'calculation';
-  return /[=?]/.test(rest) ? 'more than a number' : undefined;
-}
-
-/** What to ask of a text that begins with no number, or that is no number and a unit. */
+/** What to ask of a text that begins with no number. */
 function unreadableText(text: string): Unreadable {
   const plain = text.normalize('NFKC');
-  if (/^\s*=.*\d.*[-+*/^÷×(]|^\s*=.*[-+*/^÷×(].*\d|[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/su.test(plain)) {
-    // Two hyphens between digits make a date.
-    return /\d-\d+-\d/.test(plain) ? 'not a number' : 'calculation';
+  if (/^\s*=.*\d.*[-+*/^÷×(]|^\s*=.*[-+*/^÷×(].*\d|[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/su.test(plain)) return 'calculation';
+  return /\d/.test(plain) ? 'more than a number' : 'not a number';
+}
+
+function readText(cell: string, kind: EntryKind, decimalMark: 'point' | 'comma' | undefined): ReadEntry {
+  if (cell.length > longestEntry) return { kind: 'unreadable', because: 'too long' };
+  const rough = withoutRough(cell);
+  const text = kind === 'ratio' ? rough.replace(timesBefore, '') : rough;
+  // Two hyphens between digits make a date.
+  if (/^\d+-\d+-\d/.test(text)) return { kind: 'unreadable', because: 'not a number' };
+  const scanned = scanNumber(text);
+  if (scanned === undefined) return { kind: 'unreadable', because: unreadableText(text) };
+  const from = { cell: text, argument: 'entry', options: { decimalMark } };
+  const number = numberFromScan(scanned, from);
+  if (!number.ok) {
+    if (number.error.code === 'number-two-readings') return { kind: 'unreadable', because: 'two ways' };
+    return { kind: 'unreadable', because: scanned.body.includes(' ') ? 'two numbers' : 'not a number' };
   }
-  if (thousandsOrDecimals.test(text)) return 'two ways';
-  return /\d/.test(plain) && /[=?]/.test(plain) ? 'more than a number' : 'not a number';
+  const behind = behindNumber(text.slice(scanned.end), kind);
+  if ('unreadable' in behind) return { kind: 'unreadable', because: behind.unreadable };
+  const bare = typedEntry(number.value);
+  const power = 'unit' in behind && behind.unit.kind === kind ? behind.unit.power : 0;
+  const converted = numberFromScan(withPower(scanned, power), from);
+  const other = decimalMark && numberOfOtherMark(withPower(scanned, power), { cell: text, decimalMark });
+  const mark = other ? { otherMark: typedEntry(other) } : {};
+  if ('unit' in behind) {
+    const fits = behind.unit.kind === kind && converted.ok;
+    const entry = fits ? typedEntry(converted.value) : bare;
+    return { kind: 'number', entry, bare, unit: fits ? 'fits' : 'other kind', named: behind.unit, ...mark };
+  }
+  const unit = { nothing: 'none', times: 'fits', 'another unit': 'other kind' } as const;
+  return { kind: 'number', entry: bare, bare, unit: unit[behind.says], ...mark };
 }
 
 /**
- * Reads an entry of a kind; never fails. A Boolean, a date, plain words or a calculation are `unreadable`; a number with
- * any unit, known or not, is a number.
+ * Reads an entry of a kind; never fails. People write to a teacher: words before the number that say it is rough, and any
+ * remark behind number and unit that holds no second number, are passed over. A Boolean, a date, plain words, a
+ * calculation, two numbers or more than 200 characters are `unreadable`; a number with any unit, known or not, is a number.
  */
 export function readEntry(
   cell: CellValue,
@@ -97,25 +106,10 @@ export function readEntry(
   options: { readonly decimalMark?: 'point' | 'comma' | undefined } = {},
 ): ReadEntry {
   if (isBlank(cell)) return { kind: 'blank' };
-  if (typeof cell !== 'string' && typeof cell !== 'number') return { kind: 'unreadable', because: 'other kind' };
-  const marks = options.decimalMark ? { decimalMark: options.decimalMark } : {};
-  const plain = readNumber(cell, 'entry', marks);
-  if (plain.ok) return { kind: 'number', entry: typedEntry(plain.value), bare: typedEntry(plain.value), unit: 'none' };
-  const split = typeof cell === 'string' ? splitAtUnit(cell) : undefined;
-  const number = split && readNumber(split.number, 'entry', marks);
-  if (!split || !number?.ok) {
-    return { kind: 'unreadable', because: typeof cell === 'string' ? unreadableText(cell) : 'not a number' };
-  }
+  if (typeof cell === 'string') return readText(cell, kind, options.decimalMark);
+  if (typeof cell !== 'number') return { kind: 'unreadable', because: 'other kind' };
+  const number = readNumber(cell, 'entry');
+  if (!number.ok) return { kind: 'unreadable', because: 'not a number' };
   const bare = typedEntry(number.value);
-  const own = kind === 'molar mass' || kind === 'ratio' || kind === 'percent' ? ownUnits[kind] : undefined;
-  const factor = own?.[plainUnit(split.unit)];
-  if (factor !== undefined) {
-    return { kind: 'number', entry: typedEntry(number.value, number.value.value * factor), bare, unit: 'fits' };
-  }
-  const measured = measurementKinds.find((known) => known === kind);
-  const quantity = measured && readQuantity(cell, measured, 'entry', marks);
-  if (quantity?.ok)
-    return { kind: 'number', entry: typedEntry(number.value, quantity.value.value), bare, unit: 'fits' };
-  const because = unitNamed(split.unit) ? undefined : unreadableBehind(split.unit);
-  return because ? { kind: 'unreadable', because } : { kind: 'number', entry: bare, bare, unit: 'other kind' };
+  return { kind: 'number', entry: bare, bare, unit: 'none' };
 }

@@ -51,3 +51,14 @@ export function decimalReadings(body: string, decimalMark?: 'point' | 'comma'): 
   }
   return mark === ',' ? [...asThousands, ...asDecimal] : asDecimal;
 }
+
+/**
+ * The reading of a lone mark that the sheet's settings do not take: 7.140 is 7140 where the mark is a comma, and this
+ * gives 7.140. Undefined where the mark can be read in one way only.
+ */
+export function otherReading(body: string, decimalMark: 'point' | 'comma'): DecimalReading | undefined {
+  if (!/^[1-9][0-9]{0,2}[.,][0-9]{3}$/.test(body)) return undefined;
+  const [taken] = decimalReadings(body, decimalMark);
+  const [whole = '', fraction = ''] = body.split(/[.,]/);
+  return taken?.fraction === undefined ? { whole, fraction } : { whole: whole + fraction, fraction: undefined };
+}

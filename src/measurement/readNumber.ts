@@ -1,7 +1,7 @@
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import type { CellValue } from './cellValue.ts';
-import { type DecimalReading, decimalReadings } from './decimalReadings.ts';
+import { type DecimalReading, decimalReadings, otherReading } from './decimalReadings.ts';
 import { restAfter } from './restAfter.ts';
 import { type ScannedNumber, scanNumber } from './scanNumber.ts';
 import { shiftedDecimal } from './shiftedDecimal.ts';
@@ -54,6 +54,15 @@ export function numberFromScan(
   const isZero = !/[1-9]/.test(scanned.body);
   if (!Number.isFinite(first.value) || (first.value === 0 && !isZero)) return outOfRange(cell, argument);
   return success(first);
+}
+
+/** The number that the other reading of its mark gives, where a sheet's settings decide; undefined where there is none. */
+export function numberOfOtherMark(
+  scanned: ScannedNumber,
+  { cell, decimalMark }: { readonly cell: string; readonly decimalMark: 'point' | 'comma' },
+): TypedNumber | undefined {
+  const reading = otherReading(scanned.body, decimalMark);
+  return reading && typedNumber(reading, scanned, cell);
 }
 
 const shownReading = ({ whole, fraction }: DecimalReading): string =>

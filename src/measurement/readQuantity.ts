@@ -5,7 +5,7 @@ import { type NumberOptions, numberFromScan, readNumber } from './readNumber.ts'
 import { restAfter } from './restAfter.ts';
 import { scanNumber } from './scanNumber.ts';
 import type { TypedNumber } from './typedNumber.ts';
-import { type QuantityKind, unitNamed, unitsOfKind } from './unit.ts';
+import { type NamedUnit, type QuantityKind, type UnitKind, unitNamed, unitsOfKind } from './unit.ts';
 
 export type { QuantityKind } from './unit.ts';
 
@@ -16,7 +16,7 @@ export interface TypedQuantity extends TypedNumber {
 }
 
 /** Longest text that can be a number with its unit. */
-const longestQuantity = 100;
+export const longestQuantity = 100;
 
 /** How each kind is called in messages. */
 const called: Readonly<
@@ -33,6 +33,14 @@ const called: Readonly<
   density: { one: 'a density', example: '1.05 g/mL', advice: 'Type a density in g/mL, or with its unit.' },
   percent: { one: 'a percentage', example: '98 %', advice: 'Type a percentage, as in 98 or 98 %.' },
 };
+
+/** A kind in words, with its article. */
+export const nameOfKind = (kind: UnitKind): string =>
+  kind === 'molar mass' || kind === 'molality' ? `a ${kind}` : called[kind].one;
+
+/** What a unit of another kind measures: grams in litres are said of a solute, grams in millilitres of a whole. */
+const nameOfUnit = ({ kind, symbol }: NamedUnit): string =>
+  kind === 'density' && !/^(?:g\/mL|g\/cm³|kg\/m³)$/.test(symbol) ? 'a mass concentration' : nameOfKind(kind);
 
 const wanted = (kind: QuantityKind): string => `${called[kind].one} such as ${called[kind].example}`;
 const bareName = (kind: QuantityKind): string => called[kind].one.replace(/an? /, '');
@@ -86,8 +94,11 @@ export function readQuantity(
       code: 'unit-other-kind',
       argument,
       expected: wanted(kind),
-      received: `${called[unit.kind].one}, ${quoted(cell)}`,
-      advice: called[kind].advice,
+      received: `${nameOfUnit(unit)}, ${quoted(cell)}`,
+      advice:
+        kind === 'concentration' && unit.kind === 'density'
+          ? 'Type it in mol/L; CONVERTCONCENTRATION turns grams in a volume into that.'
+          : called[kind].advice,
       brief: `${bareName(kind)} expected, not ${unitTyped}`,
     });
   }

@@ -29,7 +29,8 @@ const exponentDigits = 5;
 
 /**
  * Reads the longest number at the start of a text; undefined where there is none. Goes through the text once.
- * A power of ten is `e-3`, `E-3`, `× 10^-3`, `x10^-3`, `*10^-3` or `× 10⁻³`; `10^-3` alone is one of it.
+ * A power of ten is `e-3`, `E-3`, ` e-3`, `× 10^-3`, `x10^(-3)`, `*10^-3`, `× 10⁻³` or, with its minus sign only, `x10-3`;
+ * `10^-3` alone is one of it.
  */
 export function scanNumber(text: string): ScannedNumber | undefined {
   let at = 0;
@@ -67,16 +68,26 @@ export function scanNumber(text: string): ScannedNumber | undefined {
     skip(space);
     if (!took(/\^/)) return undefined;
     skip(space);
-    return exponentIn(onTheLine);
+    const isOpen = took(/[({]/);
+    const found = exponentIn(onTheLine);
+    return isOpen && !took(/[)}]/) ? undefined : found;
   };
   const afterLetter = () => (took(/[eE]/) ? exponentIn(onTheLine) : undefined);
+  /** Behind a space a letter e begins an exponent only with a sign: `5 e3` could be anything. */
+  const afterSpacedLetter = () => {
+    if (!took(space)) return undefined;
+    skip(space);
+    return took(/[eE]/) && (isAt(onTheLine.minus) || isAt(onTheLine.plus)) ? exponentIn(onTheLine) : undefined;
+  };
+  /** `x10-3`, as people type it who find no raised digits. */
+  const minusAlone = () => (isAt(onTheLine.minus) ? exponentIn(onTheLine) : undefined);
   /** What follows the ten of a power of ten. */
   const powerOfTen = () => attempt(raisedExponent) ?? attempt(afterCaret);
   const timesPowerOfTen = () => {
     skip(space);
     const isTimes = took(times);
     skip(space);
-    return isTimes && took(/1/) && took(/0/) ? powerOfTen() : undefined;
+    return isTimes && took(/1/) && took(/0/) ? (powerOfTen() ?? attempt(minusAlone)) : undefined;
   };
   const gapBeforeDigit = () => {
     if (!took(apostrophe)) skip(space);
@@ -94,8 +105,13 @@ export function scanNumber(text: string): ScannedNumber | undefined {
     else break;
   }
   if (!digit.test(body)) return undefined;
+  // A second mark at the very end is punctuation, as in “7.14.” or “7.14, rounded”; but 1,234. is 1234 with its point.
+  if (/[.,].*[.,]$/.test(body) && !/^\d{1,3}(?:,\d{3})+\.$/.test(body)) {
+    body = body.slice(0, -1);
+    at -= 1;
+  }
   const ofOne = body === '10' ? attempt(powerOfTen) : undefined;
   if (ofOne !== undefined) return { negative, body: '1', exponent: ofOne, hasExponent: true, end: at };
-  const exponent = attempt(afterLetter) ?? attempt(timesPowerOfTen);
+  const exponent = attempt(afterLetter) ?? attempt(afterSpacedLetter) ?? attempt(timesPowerOfTen);
   return { negative, body, exponent: exponent ?? 0, hasExponent: exponent !== undefined, end: at };
 }

@@ -1,6 +1,5 @@
 import type { Step } from '../lab/activity.ts';
-import { readNumber } from '../measurement/readNumber.ts';
-import { readQuantity } from '../measurement/readQuantity.ts';
+import { readEntry } from '../lab/readEntry.ts';
 import type { ClassReading } from './readClassSheet.ts';
 
 /** Checks under which a percent error is worked rightly and from readings that are sound. */
@@ -20,10 +19,9 @@ export function percentErrors(
   if (asked.length === 0) return undefined;
   return blocks
     .flatMap(({ steps: rows }) => rows.filter(({ step, check }) => asked.includes(step) && soundChecks.includes(check)))
-    .flatMap(({ entry, step }) => {
-      const plain = readNumber(entry, step, { decimalMark });
-      const read = plain.ok ? plain : readQuantity(entry, 'percent', step, { decimalMark });
-      return read.ok ? [Math.abs(read.value.value)] : [];
+    .flatMap(({ entry }) => {
+      const read = readEntry(entry, 'percent', { decimalMark });
+      return read.kind === 'number' ? [Math.abs(read.entry.value)] : [];
     })
     .sort((one, other) => one - other);
 }

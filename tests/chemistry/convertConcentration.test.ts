@@ -142,13 +142,23 @@ describe('convertConcentration', () => {
       'Expected more than 0 g/mL for density, received 0 g/mL. Look at the sign, and at the cell it comes from.',
     );
   });
+  it.each([0.4, 5.1, 1190])('asks about a density of %d g/mL, which no solution has', (dense) => {
+    const given = { value: 1, from: unit('g/L'), to: unit('ppm'), density: gramsPerMillilitre(dense) };
+    const found = convertConcentration(given);
+    expect(found).toMatchObject({ ok: false, error: { code: 'density-unlikely', argument: 'density' } });
+    expect(messageOf(found)).toMatch(/ 0\.5 to 5 g\/mL, for density, received .+ g\/mL\. Is it in kg\/m³.*\?/);
+    expect(!found.ok && shortErrorText(found.error)).toBe('⚠ density in kg/m³?');
+  });
+  it.each([0.5, 0.79, 1.19, 5])('takes a density of %d g/mL', (dense) => {
+    const given = { value: 1, from: unit('g/L'), to: unit('ppm'), density: gramsPerMillilitre(dense) };
+    expect(convertConcentration(given).ok).toBe(true);
+  });
   it.each([
-    ['one kind of unit', 1e307, 'M', 'µM', undefined],
-    ['amount and mass in a volume', 1e308, 'mol/L', 'g/L', undefined],
-    ['mass and volume', 1, '% w/w', 'mg/L', gramsPerMillilitre(1e308)],
-  ] as const)('refuses a result beyond every number, within %s', (_, value, from, to, dense) => {
+    ['one kind of unit', 1e307, 'M', 'µM'],
+    ['amount and mass in a volume', 1e308, 'mol/L', 'g/L'],
+  ] as const)('refuses a result beyond every number, within %s', (_, value, from, to) => {
     const given = { value, from: unit(from), to: unit(to), molarMass };
-    expect(convertConcentration({ ...given, density: dense })).toMatchObject({
+    expect(convertConcentration(given)).toMatchObject({
       ok: false,
       error: { code: 'result-not-finite', argument: 'value' },
     });
@@ -177,6 +187,22 @@ describe('readConcentrationUnit', () => {
     ['ppm', 'ppm'],
     ['mol/kg', 'mol/kg'],
     [' g/L ', 'g/L'],
+    ['mol/dm³', 'mol/dm³'],
+    ['mol dm-3', 'mol/dm³'],
+    ['moldm⁻³', 'mol/dm³'],
+    ['mole/litre', 'mol/L'],
+    ['molar', 'M'],
+    ['g/dm³', 'g/dm³'],
+    ['g dm-3', 'g/dm³'],
+    ['grams per litre', 'g/L'],
+    ['µg/L', 'µg/L'],
+    ['ng/mL', 'ng/mL'],
+    ['molal', 'mol/kg'],
+    ['mol kg-1', 'mol/kg'],
+    ['g/100 mL', '% w/v'],
+    ['wt %', '% w/w'],
+    ['% by mass', '% w/w'],
+    ['ppm (w/w)', 'ppm'],
   ])('reads %s as %s', (typed, symbol) => {
     expect(succeeded(readConcentrationUnit(typed, 'to')).symbol).toBe(symbol);
   });
@@ -188,7 +214,8 @@ describe('readConcentrationUnit', () => {
   });
   it('lists the units for any other text', () => {
     expect(messageOf(readConcentrationUnit('furlongs', 'to'))).toBe(
-      'Expected one of mol/L, M, mmol/L, mM, µmol/L, g/L, mg/L, mg/dL, g/dL, µg/mL, % w/v, % w/w, ppm, ppb, mol/kg ' +
+      'Expected one of mol/L, M, mmol/L, mM, µmol/L, g/L, mg/L, mg/dL, g/dL, µg/mL, mol/dm³, g/dm³, µg/L, ' +
+        'ng/mL, % w/v, % w/w, ppm, ppb, mol/kg, molal ' +
         'for to, received “furlongs”. Type one of those units.',
     );
   });

@@ -43,7 +43,9 @@ describe('salts in water', () => {
     expect(isSparinglySoluble({ cation: 'Fe', cationCharge: 2, anion: 'F' })).toBe(true);
   });
   it.each(dissolve.split(' '))('more than 1 g of %s dissolves in 100 g', (formula) => {
-    expect(ions(succeeded(readFormula(formula)))).toMatchObject({ ok: true });
+    // Mercury(II) chloride dissolves as molecules.
+    const found = ions(succeeded(readFormula(formula)));
+    expect(found.ok || found.error.code).toBe(formula === 'HgCl2' ? 'ions-weak' : true);
   });
   it.each(hardlyDissolve.split(' '))('less than 1 g of %s dissolves in 100 g', (formula) => {
     expect(ions(succeeded(readFormula(formula)))).toMatchObject({ ok: false, error: { code: 'ions-sparingly' } });

@@ -68,9 +68,9 @@ const mistakes: readonly (readonly [string, number, string, string])[] = [
     '⚠ formula: number in front',
   ],
   [
-    'NaCl0',
-    4,
-    'Expected a whole number from 1 at character 5 of “NaCl0”, received “0”. Leave out what is not there; did you mean the letter O?',
+    'Xe0',
+    2,
+    'Expected a whole number from 1 at character 3 of “Xe0”, received “0”. Leave out what is not there; did you mean the letter O?',
     '⚠ formula: 0 after a symbol',
   ],
   [
@@ -114,6 +114,49 @@ const mistakes: readonly (readonly [string, number, string, string])[] = [
     6,
     'Expected a number over 0 and up to 99999 at character 7 of “CuSO4·0H2O”, received “0H2O”. Write how many of them one formula unit holds, as in CuSO4·5H2O.',
     '⚠ formula: number after the dot',
+  ],
+  [
+    'CuSO4·nH2O',
+    6,
+    'Expected the number of H2O at character 7 of “CuSO4·nH2O”, received “n”. Look on the label for how many of them one formula unit holds, as in CuSO4·5H2O.',
+    '⚠ formula: number after the dot',
+  ],
+  [
+    'CuSO4 xH2O',
+    6,
+    'Expected the number of H2O at character 7 of “CuSO4 xH2O”, received “x”. Look on the label for how many of them one formula unit holds, as in CuSO4·5H2O.',
+    '⚠ formula: number after the dot',
+  ],
+  [
+    'NaCl,KBr',
+    4,
+    'Expected one formula, with a comma only before its water, at character 5 of “NaCl,KBr”, received “NaCl,KBr”. Type one substance in each cell.',
+    '⚠ formula: other character',
+  ],
+  // Letters that look like digits
+  [
+    'H20',
+    2,
+    'Expected a formula with the letter O, received “H20”, with the digit 0 there. Did you mean H2O? If not, type the number as a subscript such as ₂₀.',
+    '⚠ H2O?',
+  ],
+  [
+    'NaC1',
+    3,
+    'Expected a formula with the letter l, received “NaC1”, with the digit 1 there. Did you mean NaCl? If not, type the number as a subscript such as ₂₀.',
+    '⚠ NaCl?',
+  ],
+  [
+    'HCI',
+    2,
+    'Expected a formula with the letter l, received “HCI”, with a capital I there. Did you mean HCl? If not, type the number as a subscript such as ₂₀.',
+    '⚠ HCl?',
+  ],
+  [
+    'A1C13·6H20',
+    1,
+    'Expected a formula with the letter l and the letter O, received “A1C13·6H20”, with the digit 1 and the digit 0 there. Did you mean AlCl3·6H2O? If not, type the number as a subscript such as ₂₀.',
+    '⚠ AlCl3·6H2O?',
   ],
   // Symbols
   [
@@ -328,6 +371,10 @@ describe('a formula that cannot be read', () => {
     ['isotope', '[5C]', 'isotope-unlikely', 0],
     ['isotope', '²³C', 'isotope-unlikely', 0],
     ['dot', 'CuSO4·5', 'formula-part-missing', 6],
+    ['dot', 'CaSO4·1/0H2O', 'coefficient-out-of-range', 6],
+    ['dot', 'CaSO4·xH2O', 'coefficient-out-of-range', 6],
+    ['dot', 'CaSO4, n H2O', 'coefficient-out-of-range', 7],
+    ['dot', 'NaCl, NaBr', 'formula-character', 5],
     ['dot', 'H2O··H2O', 'formula-part-missing', 4],
     ['dot', 'CuSO4·0.0H2O', 'coefficient-out-of-range', 6],
     ['dot', 'CuSO4·100000H2O', 'coefficient-out-of-range', 6],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkEntry } from '../../src/lab/checkEntry.ts';
+import { unitNamed } from '../../src/measurement/unit.ts';
 
 describe('checkEntry', () => {
   it.each([
@@ -46,4 +47,42 @@ describe('checkEntry', () => {
     expect(checkEntry('-1.5', { target: -1.5 }).status).toBe('on target');
     expect(checkEntry('1.5', { target: -1.5 }).status).toBe('not yet');
   });
+  it.each([
+    ['7.14', 'on target'],
+    ['7.14 g', 'on target'],
+    ['7140 mg', 'on target'],
+    ['0.00714 kg KBr', 'on target'],
+    ['7140', 'not yet'],
+    ['7.14 mL', 'not yet'],
+    ['7.14 apples', 'not yet'],
+  ])('beside a target in g judges %s as %s', (entry, status) => {
+    const unit = unitNamed('g');
+    expect(checkEntry(entry, { target: 7.140138, unit }).status).toBe(status);
+    if (/mL|apples/.test(entry)) expect(checkEntry(entry, { target: 7.140138, unit }).lookAt).toContain('asks for g.');
+  });
+  it('counts a bare entry in the unit of the target', () => {
+    const judged = (entry: string) => checkEntry(entry, { target: 0.25, unit: unitNamed('L') }).status;
+    expect(['0.250', '250 mL', '0.250 L', '250'].map(judged)).toEqual([
+      'on target',
+      'on target',
+      'on target',
+      'not yet',
+    ]);
+  });
+  it('asks about a word behind the number that is no unit, and says why it reads no two numbers', () => {
+    expect(checkEntry('7.14 apples', { target: 7.14 })).toEqual({
+      status: 'not yet',
+      lookAt: 'Look at the word behind the number. Is it a unit that fits here?',
+    });
+    expect(checkEntry('7.14 or 7.15', { target: 7.14 })).toEqual({
+      status: 'unreadable',
+      lookAt: 'There is more than one number here. Which one is your answer? Type that one alone.',
+    });
+  });
+  it.each(['7.14 g KBr', 'about 7.14', '7.14 g (we think)', '7140 mg'])(
+    'takes %s beside a bare target of 7.14',
+    (entry) => {
+      expect(checkEntry(entry, { target: 7.14 }).status).toBe('on target');
+    },
+  );
 });

@@ -220,7 +220,49 @@ describe('checkStep of what cannot be judged', () => {
     });
   });
   it('asks for the number alone where a mark stands beside it', () => {
-    expect(checkStep('mass of solute', kbr, '7.14?').feedback).toContain('number alone');
+    expect(checkStep('mass of solute', kbr, 'm = 7.14').feedback).toContain('number alone');
+  });
+  it.each([
+    '7.14 g KBr',
+    '7.14 g (we think)',
+    '7.14 grammes',
+    '7.14 gm',
+    'about 7.14 g',
+    '~7.14',
+    '7.14?',
+    '7140 mg KBr',
+  ])('takes %s for an answer that is right', (entry) => {
+    expect(checkStep('mass of solute', kbr, entry)).toMatchObject({ status: 'on target', slip: '' });
+  });
+  it.each(['7.14 apples', '7.14 g per L', '7.14 mL', '7.14 N', '7.14 g mol'])('asks about the unit of %s', (entry) => {
+    expect(checkStep('mass of solute', kbr, entry)).toEqual({
+      status: 'not yet',
+      feedback: 'Look at the unit. This row asks for g. Does yours measure the same thing?',
+      slip: '',
+    });
+  });
+  it('says why it reads no entry of two numbers, and none that is too long', () => {
+    expect(checkStep('mass of solute', kbr, '7.14 or 7.15')).toMatchObject({
+      status: 'unreadable',
+      feedback: expect.stringContaining('more than one number'),
+    });
+    expect(checkStep('mass of solute', kbr, `7.14 g ${'x'.repeat(200)}`)).toMatchObject({
+      status: 'unreadable',
+      feedback: expect.stringContaining('too long'),
+    });
+  });
+  it('takes a times sign beside a dilution factor, and asks about a ratio', () => {
+    const given = [
+      ['stock molarity', '0.300'],
+      ['target molarity', '0.0450'],
+    ];
+    for (const entry of ['6.67', '×6.67', 'x6.67', '6.67 times', '6.67x', '6.67-fold']) {
+      expect([entry, checkStep('dilution factor', given, entry).status]).toEqual([entry, 'on target']);
+    }
+    expect(checkStep('dilution factor', given, '1:6.67')).toMatchObject({
+      status: 'unreadable',
+      feedback: expect.stringMatching(/Which parts .+\?/),
+    });
   });
   it('says that 1,234 can be read in two ways', () => {
     expect(checkStep('mass of solute', kbr, '1,234').feedback).toContain('two ways');

@@ -292,6 +292,46 @@ describe('checkTeam by its settings', () => {
     expect(statuses({ 'mass of solute': '15,000' }, settings(['decimal mark', 'comma']))).toEqual(['on target']);
     expect(statuses({ 'mass of solute': '15,000' }, settings())).toEqual(['not yet']);
   });
+  it.each([
+    ['comma', 'mass of solute', '14.981'],
+    ['point', 'mass of solute', '14,981'],
+    ['comma', 'molar mass', '249.680'],
+    ['comma', 'water volume', '225.000'],
+  ] as const)('asks about the mark, and names no slip, where a %s decides and %s is %s', (mark, step, entry) => {
+    const found = checks({ [step]: entry }, settings(['decimal mark', mark]))[step];
+    expect(found).toMatchObject({ check: 'not yet', lookAt: expect.stringContaining('mark in your number') });
+  });
+  it('asks about the mark of a reading too', () => {
+    const rows = {
+      'molar mass': '249,68',
+      'moles of solute': '0,0600',
+      'mass of solute': '15,0',
+    };
+    const read = checks({ ...rows, 'mass weighed': '15.020' }, settings(['decimal mark', 'comma']))['mass weighed'];
+    expect(read).toMatchObject({ check: 'not yet', lookAt: expect.stringContaining('mark in your number') });
+  });
+  it('says why it reads no two numbers, in calculated and measured rows', () => {
+    const one = checks({ ...right, 'mass of solute': '15.0 or 15.1' })['mass of solute'];
+    const other = checks({ ...right, 'mass weighed': '15.02 or 15.03' })['mass weighed'];
+    for (const found of [one, other]) {
+      expect(found).toMatchObject({ check: 'unreadable', lookAt: expect.stringContaining('more than one number') });
+    }
+  });
+  it('takes what people write around a number', () => {
+    const remarks = {
+      'molar mass': '249.68 g/mol of CuSO4·5H2O',
+      'moles of solute': '0.0600mols',
+      'mass of solute': 'about 15.0 g CuSO4·5H2O',
+      'mass weighed': '15.02 g (balance two)',
+      'stock made': '0.301 mole/litre',
+      'dilution factor': '×10.0',
+      'stock volume': '25.0 ml stock',
+      'water volume': '~225 cc',
+      'diluted molarity': '3.01x10-2 moldm-3',
+      'ion molarity': '3.00 e-2 M Cu2+',
+    };
+    expect(statuses(remarks)).toEqual(Object.keys(remarks).map(() => 'on target'));
+  });
   it('judges figures where asked, of entries typed as text alone', () => {
     const judged = settings(['judge figures', 'yes']);
     expect(statuses({ 'mass of solute': '15' }, settings())).toEqual(['on target']);

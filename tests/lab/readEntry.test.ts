@@ -36,7 +36,14 @@ describe('readEntry', () => {
     '5 g * cm',
     '5 mol·g^-1',
     '5 s-1',
-    '5 g CuSO4·5H2O',
+    '5 g per L',
+    '5 g / L',
+    '5 g per bottle',
+    '5 g mL',
+    '5 gKBr',
+    '5 -g',
+    '5 N',
+    '5 or so',
   ])('keeps the number of %j and says that the unit is another', (cell) => {
     expect(read(cell)).toMatchObject({ kind: 'number', unit: 'other kind', entry: { value: 5 } });
   });
@@ -53,7 +60,18 @@ describe('readEntry', () => {
     [true, 'other kind'],
     [new Date(0), 'other kind'],
     ['seven', 'not a number'],
-    ['1:10', 'not a number'],
+    ['1:10', 'two numbers'],
+    ['7.14 or 7.15', 'two numbers'],
+    ['7.14 g or 7.15 g', 'two numbers'],
+    ['7.14 ± 0.01 g', 'two numbers'],
+    ['7.14 g (team 3)', 'two numbers'],
+    ['7.14 g in 200 mL', 'two numbers'],
+    ['7.14 15', 'two numbers'],
+    ['7.1-7.2', 'calculation'],
+    ['5 g/100 mL', 'calculation'],
+    ['1.2.3', 'not a number'],
+    ['5'.repeat(201), 'too long'],
+    [`5 g ${'x'.repeat(200)}`, 'too long'],
     ['=1+1', 'calculation'],
     ['=0.5*0.195', 'calculation'],
     ['=A1/2', 'calculation'],
@@ -73,12 +91,11 @@ describe('readEntry', () => {
     ['(0.5*2)', 'calculation'],
     ['2^3', 'calculation'],
     ['0.5*0.195=0.0975', 'calculation'],
-    ['249.68?', 'more than a number'],
-    ['249.68 g ?', 'more than a number'],
     ['249.68 =', 'more than a number'],
     ['? 249.68', 'more than a number'],
     ['= 249.68', 'more than a number'],
     ['m = 15.0 g', 'more than a number'],
+    ['mass 15.0 g', 'more than a number'],
     ['why?', 'not a number'],
     ['2026-05-04', 'not a number'],
     ['1,234', 'two ways'],
@@ -87,6 +104,106 @@ describe('readEntry', () => {
     [Number.POSITIVE_INFINITY, 'not a number'],
   ])('calls %j unreadable: %s', (cell, because) => {
     expect(read(cell)).toEqual({ kind: 'unreadable', because });
+  });
+  it.each([
+    '7.14 g KBr',
+    '7.14 g of KBr',
+    '7.14g (KBr)',
+    '7.14 g (we think)',
+    '7.14 g, rounded',
+    '7.14 g?',
+    '7.14 g CuSO4·5H2O',
+    '7.14 g CuSO4.5H2O',
+    '7.14 g CuSO4 x 5 H2O',
+    '7.14 g (CuSO4 · 5H2O)',
+    '7.14 g Ca(NO3)2·4H2O',
+    '7.14 g of [Co(NH3)6]Cl3',
+    '7.14 g CaSO4·½H2O',
+    '7.14 g CaSO4·0.5H2O',
+    '7.14 grammes',
+    '7.14 gm',
+    '7.14 Grams',
+    '7.14gms',
+    '7140 mg KBr',
+    '0.00714 kg',
+    'about 7.14 g',
+    'About 7.14 grams of salt',
+    'approx. 7.14 g',
+    'ca. 7.14 g',
+    '~7.14 g',
+    '≈ 7.14 g',
+    'about ~7.14 g',
+    'roughly 7.14 g',
+    '\u00a07.14\u202fg\u00a0',
+    '7.14 g.',
+    '714 × 10⁻² g',
+    '714x10-2 g',
+    '7.14 e+0 g',
+  ])('reads %s as 7.14 g', (cell) => {
+    const found = read(cell);
+    expect(found).toMatchObject({ kind: 'number', unit: 'fits' });
+    expect(found.kind === 'number' && found.entry.value).toBeCloseTo(7.14, 12);
+  });
+  it.each([
+    '7.14 KBr',
+    '7.14 CuSO4·5H2O',
+    '7.14 (we think)',
+    '7.14?',
+    '7.14.',
+    '7.14, rounded',
+    '7.14!',
+    '~7.14',
+    'ca 7.14',
+  ])('reads %s as a number without a unit', (cell) => {
+    expect(read(cell)).toMatchObject({ kind: 'number', unit: 'none', entry: { value: 7.14 } });
+  });
+  it.each([
+    ['0.2 M', 'concentration'],
+    ['0.2 molar', 'concentration'],
+    ['0.2 mol/L', 'concentration'],
+    ['0.2 mole/litre', 'concentration'],
+    ['0.2 mol dm-3', 'concentration'],
+    ['0.2 moldm⁻³', 'concentration'],
+    ['0.2 mol·L⁻¹', 'concentration'],
+    ['0.2 mol/dm³ KBr', 'concentration'],
+    ['0.2 moles per litre of solution', 'concentration'],
+    ['0.2mols', 'amount'],
+    ['0.2 moles of KBr', 'amount'],
+    ['0.2 ml', 'volume'],
+    ['0.2 cc', 'volume'],
+    ['0.2 cm3', 'volume'],
+    ['0.2 g/cm3', 'density'],
+    ['0.2 g mL-1', 'density'],
+    ['0.2 g/mol', 'molar mass'],
+    ['0.2 grams per mole', 'molar mass'],
+    ['0.2 g mol⁻¹ of KBr', 'molar mass'],
+    ['0.2 % too low', 'percent'],
+    ['0.2 percent error', 'percent'],
+    ['0.2 times', 'ratio'],
+    ['0.2x', 'ratio'],
+    ['0.2 fold', 'ratio'],
+  ] as const)('reads %s as a %s', (cell, kind) => {
+    expect(read(cell, kind)).toMatchObject({ kind: 'number', unit: 'fits', entry: { value: 0.2 } });
+  });
+  it.each(['×0.2', 'x0.2', '* 0.2'])('passes over the times sign of %s where a pure number is asked for', (cell) => {
+    expect(read(cell, 'ratio')).toMatchObject({ kind: 'number', unit: 'none', entry: { value: 0.2 } });
+    expect(read(cell, 'mass')).toEqual({ kind: 'unreadable', because: 'more than a number' });
+  });
+  it('knows a ratio where a pure number is asked for', () => {
+    for (const cell of ['1:6.67', '1 : 10', '1 to 10']) {
+      expect(read(cell, 'ratio')).toEqual({ kind: 'unreadable', because: 'ratio' });
+    }
+  });
+  it('reads 200 characters and no longer', () => {
+    const remark = (length: number) => `7.14 g ${'x'.repeat(length - 7)}`;
+    expect(read(remark(200))).toMatchObject({ kind: 'number', unit: 'fits' });
+    expect(read(remark(201))).toEqual({ kind: 'unreadable', because: 'too long' });
+  });
+  it('keeps the other reading of a mark that the settings decide', () => {
+    expect(read('7.140 g', 'mass', 'comma')).toMatchObject({ entry: { value: 7140 }, otherMark: { value: 7.14 } });
+    expect(read('7,140 mg', 'mass', 'point')).toMatchObject({ entry: { value: 7.14 }, otherMark: { value: 0.00714 } });
+    expect(read('7.14 g', 'mass', 'comma')).not.toHaveProperty('otherMark');
+    expect(read('7.140 g', 'mass')).not.toHaveProperty('otherMark');
   });
   it('is never in doubt where the sheet has a decimal mark', () => {
     expect(read('1,234 g', 'mass', 'comma')).toMatchObject({ kind: 'number', entry: { value: 1.234 } });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { decimalReadings } from '../../src/measurement/decimalReadings.ts';
+import { decimalReadings, otherReading } from '../../src/measurement/decimalReadings.ts';
 
 /** A reading with a point for its decimal mark; without one where no mark was typed. */
 const shown = (body: string, decimalMark?: 'point' | 'comma'): readonly string[] =>
@@ -103,4 +103,23 @@ describe('decimalReadings', () => {
     expect(shown(body, 'point')).toEqual([point]);
     expect(shown(body, 'comma')).toEqual([comma]);
   });
+});
+
+describe('otherReading', () => {
+  it.each([
+    ['7.140', 'comma', '7.140'],
+    ['7,140', 'comma', '7140'],
+    ['7,140', 'point', '7.140'],
+    ['7.140', 'point', '7140'],
+    ['123.456', 'comma', '123.456'],
+  ] as const)('reads %s, where the mark is a %s, the other way as %s', (body, mark, other) => {
+    const found = otherReading(body, mark);
+    expect(found && [found.whole, found.fraction].filter((part) => part !== undefined).join('.')).toBe(other);
+  });
+  it.each(['7.14', '0.140', '7140', '1234.567', '1.234.567', '1,234.5', '7.1400', '7 140'])(
+    'has no other reading of %s',
+    (body) => {
+      for (const mark of ['point', 'comma'] as const) expect(otherReading(body, mark)).toBeUndefined();
+    },
+  );
 });

@@ -65,7 +65,13 @@ describe('readQuantity', () => {
     ['40.0 mg', 'mass', 0.04],
     ['1.19 g/mL', 'density', 1.19],
     ['1005.3 kg/m^3', 'density', 1.0053],
+    ['1190 g/L', 'density', 1.19],
+    ['0.2 mole/litre', 'concentration', 0.2],
+    ['0.2 moldm⁻³', 'concentration', 0.2],
+    ['6.00x10-2 mol/L', 'concentration', 0.06],
+    ['2.5 e-2 mol', 'amount', 0.025],
     ['98 %', 'percent', 98],
+    ['37 % w/w', 'percent', 37],
     ['0.9%', 'percent', 0.9],
     ['98', 'percent', 98],
     ['0.25 mol', 'amount', 0.25],
@@ -103,14 +109,12 @@ describe('readQuantity', () => {
     },
   );
   it.each([
-    ['5 gal', 'volume', 'L, dL, cL, mL, µL, dm³ or cm³'],
-    ['5 oz', 'mass', 'kg, g, mg or µg'],
+    ['5 gal', 'volume', 'L, dL, cL, mL, µL, dm³, cm³ or m³'],
+    ['5 oz', 'mass', 'kg, g, mg, µg or ng'],
     ['5 N', 'concentration', 'mol/L'],
-    ['1 mol/kg', 'concentration', 'mol/L'],
     ['5 constructor', 'volume', 'mL'],
     ['5 __proto__', 'mass', 'g'],
     ['5 g g', 'mass', 'g'],
-    ['5 g/L', 'density', 'g/mL'],
     ['1 ML', 'volume', 'mL'],
   ] as const)('lists the units of the kind for %s', (typed, kind, listed) => {
     const read = readQuantity(typed, kind, 'x');
@@ -183,6 +187,9 @@ describe('readQuantity', () => {
     ['mass', 'a mass', '5 mol', 'an amount', 'mass expected, not mol'],
     ['amount', 'an amount', '5 mM', 'a concentration', 'amount expected, not mM'],
     ['concentration', 'a concentration', '5 g/mL', 'a density', 'concentration expected, not g/mL'],
+    ['concentration', 'a concentration', '5 g/L', 'a mass concentration', 'concentration expected, not g/L'],
+    ['concentration', 'a concentration', '1 mol/kg', 'a molality', 'concentration expected, not mol/kg'],
+    ['mass', 'a mass', '119 g/mol', 'a molar mass', 'mass expected, not g/mol'],
     ['density', 'a density', '98 %', 'a percentage', 'density expected, not %'],
     ['percent', 'a percentage', '5 mL', 'a volume', 'percentage expected, not mL'],
   ] as const)('says that it wants %s and got another kind', (kind, one, typed, other, brief) => {
@@ -194,13 +201,13 @@ describe('readQuantity', () => {
     expect(!read.ok && read.error.expected).toMatch(new RegExp(`^${one} such as `));
   });
   it.each([
-    ['5 gal', 'volume', 'a volume in L, dL, cL, mL, µL, dm³ or cm³', 'gal'],
+    ['5 gal', 'volume', 'a volume in L, dL, cL, mL, µL, dm³, cm³ or m³', 'gal'],
     ['5 parts', 'percent', 'a percentage in %', 'parts'],
-    ['5 barleycorns', 'volume', 'a volume in L, dL, cL, mL, µL, dm³ or cm³', 'barleycorns'],
-    ['5 tablespoons', 'volume', 'a volume in L, dL, cL, mL, µL, dm³ or cm³', 'tablespoons'],
-    ['5 barley-corns', 'volume', 'a volume in L, dL, cL, mL, µL, dm³ or cm³', 'barley-corns'],
-    ['5 troy  ounces', 'mass', 'a mass in kg, g, mg or µg', 'troy  ounces'],
-    ['5 troy   ounces', 'mass', 'a mass in kg, g, mg or µg', 'troy   ounce…'],
+    ['5 barleycorns', 'volume', 'a volume in L, dL, cL, mL, µL, dm³, cm³ or m³', 'barleycorns'],
+    ['5 tablespoons', 'volume', 'a volume in L, dL, cL, mL, µL, dm³, cm³ or m³', 'tablespoons'],
+    ['5 barley-corns', 'volume', 'a volume in L, dL, cL, mL, µL, dm³, cm³ or m³', 'barley-corns'],
+    ['5 troy  ounces', 'mass', 'a mass in kg, g, mg, µg or ng', 'troy  ounces'],
+    ['5 troy   ounces', 'mass', 'a mass in kg, g, mg, µg or ng', 'troy   ounce…'],
   ] as const)('does not know the unit of %s', (typed, kind, expected, brief) => {
     expect(readQuantity(typed, kind, 'given')).toEqual({
       ok: false,

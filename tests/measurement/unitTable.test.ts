@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { all, create } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { unitsSource } from '../../scripts/generate/units.ts';
+import { readMeasure } from '../../src/measurement/readMeasure.ts';
 import { readQuantity } from '../../src/measurement/readQuantity.ts';
 import { unitsOfKind } from '../../src/measurement/unit.ts';
 
@@ -12,7 +13,9 @@ const forMathjs: Readonly<Record<string, string>> = {
   µL: 'uL',
   'dm³': 'dm^3',
   'cm³': 'cm^3',
+  'm³': 'm^3',
   µg: 'ug',
+  µmol: 'umol',
   M: 'mol/L',
   mM: 'mmol/L',
   µM: 'umol/L',
@@ -41,5 +44,24 @@ describe('the table of units', () => {
       const theirs = math.unit(Number(number), forMathjs[unit] ?? unit).toNumber(defaults[kind]);
       expect(read.ok && Math.abs(read.value.value / theirs - 1)).toBeLessThan(1e-14);
     }
+  });
+
+  /** Units that are made of two: each mass and amount over each volume, mass and amount. */
+  const composed = ['kg', 'g', 'mg', 'µg', 'ng', 'kmol', 'mol', 'mmol', 'µmol'].flatMap((over) =>
+    ['L', 'dL', 'mL', 'dm³', 'cm³', 'm³', 'kg', 'g', 'mol', 'mmol', 'kmol'].map((under) => ({ over, under })),
+  );
+  it.each(composed)('converts $over/$under as mathjs does, or has no such unit', ({ over, under }) => {
+    const read = readMeasure(`7.25 ${over}/${under}`, 'value');
+    const unit = read.ok ? read.value.unit : undefined;
+    const own = { density: 'g/mL', concentration: 'mol/L', 'molar mass': 'g/mol', molality: 'mol/kg' } as const;
+    if (unit === undefined) {
+      const dimension = (one: string) => (/mol$/.test(one) ? 'amount' : /g$/.test(one) ? 'mass' : 'volume');
+      expect(dimension(over)).toBe(dimension(under));
+      return;
+    }
+    const theirs = math
+      .unit(7.25, `${forMathjs[over] ?? over} / (${forMathjs[under] ?? under})`)
+      .toNumber(own[unit.kind as keyof typeof own]);
+    expect(read.ok && Math.abs(read.value.converted.value / theirs - 1)).toBeLessThan(1e-14);
   });
 });

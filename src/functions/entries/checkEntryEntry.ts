@@ -2,6 +2,7 @@ import { failure, type Result, success } from '../../errors/result.ts';
 import { checkEntry } from '../../lab/checkEntry.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { Percent } from '../../measurement/quantity.ts';
+import { type Measure, unitNotKnown } from '../../measurement/readMeasure.ts';
 import type { EntryHelp, Filled, FunctionEntry } from '../entry.ts';
 import { rowByRow } from '../rowByRow.ts';
 import { withinLimits } from '../withinLimits.ts';
@@ -10,7 +11,7 @@ export const checkEntryEntry = {
   name: 'CHECKENTRY',
   arguments: [
     { name: 'entry', kind: 'entry', unit: '', about: 'what was typed, with or without a unit' },
-    { name: 'target', kind: 'number', unit: '', about: 'the right value' },
+    { name: 'target', kind: 'measure', unit: '', about: 'the right value, with or without a unit' },
     {
       name: 'tolerance_percent',
       kind: 'percentage points',
@@ -30,10 +31,12 @@ export const checkEntryEntry = {
   call: rowByRow,
   compute(
     entry: CellValue,
-    target: number,
+    measured: Measure,
     tolerancePercent: Percent | undefined,
     figures: number | undefined,
   ): Result<Filled[]> {
+    if (measured.unitTyped !== '' && measured.unit === undefined) return unitNotKnown(measured, 'target');
+    const target = measured.number.value;
     if (target === 0 && tolerancePercent === undefined) {
       return failure({
         code: 'target-zero',
@@ -54,7 +57,7 @@ export const checkEntryEntry = {
     }
     const asked = withinLimits(figures, { argument: 'figures', least: 1, most: 15 });
     if (!asked.ok) return asked;
-    const { status, lookAt } = checkEntry(entry, { target, tolerancePercent, figures });
+    const { status, lookAt } = checkEntry(entry, { target, tolerancePercent, figures, unit: measured.unit });
     return success([status, lookAt]);
   },
 } as const satisfies FunctionEntry;
@@ -66,10 +69,13 @@ export const checkEntryHelp = {
   source: 'common practice, no source',
   notes: [
     'The status is one of on target, close, not yet, blank, unreadable.',
+    'Beside a target with a unit the entry is converted to it; a bare entry counts in that unit.',
+    'Words such as about, and a remark behind the number and its unit, are passed over.',
     'Columns are gone through row by row. An entry never gives an error; a target of 0 needs a tolerance.',
   ],
   examples: [
     { call: ['7.14', 7.140138], gives: [['on target', 'Yes, this fits your numbers.']] },
+    { call: ['about 7140 mg KBr', '7.14 g'], gives: [['on target', 'Yes, this fits your numbers.']] },
     { call: ['', 7.140138], gives: [['blank', '']] },
     {
       call: [[['0.31'], ['0.25'], ['']], 0.3, 5],
@@ -81,6 +87,10 @@ export const checkEntryHelp = {
     },
   ],
   refuses: [
+    {
+      call: ['7.14', '7.14 apples'],
+      says: 'Expected a number, or one with a unit such as g, mL or mol/L, for target, received “7.14 apples”. Type the number alone, or with a unit that is known here; “apples” is not.',
+    },
     {
       call: ['0', 0],
       says: 'Expected a tolerance with a target of 0 for tolerance_percent, received none. Give a tolerance, such as 5.',

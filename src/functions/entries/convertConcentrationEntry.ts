@@ -1,7 +1,10 @@
-import { readConcentrationUnit } from '../../chemistry/concentrationUnit.ts';
+import { type ConcentrationUnit, readConcentrationUnit } from '../../chemistry/concentrationUnit.ts';
 import { conversionNeeds, convertConcentration } from '../../chemistry/convertConcentration.ts';
 import type { Formula } from '../../chemistry/formula.ts';
+import { quoted } from '../../errors/quoted.ts';
+import { type ChemError, failure } from '../../errors/result.ts';
 import type { GramsPerMillilitre } from '../../measurement/quantity.ts';
+import type { Measure } from '../../measurement/readMeasure.ts';
 import { cellByCell } from '../cellByCell.ts';
 import type { EntryHelp, FunctionEntry } from '../entry.ts';
 import { withMolarMass } from '../withMolarMass.ts';
@@ -9,7 +12,7 @@ import { withMolarMass } from '../withMolarMass.ts';
 export const convertConcentrationEntry = {
   name: 'CONVERTCONCENTRATION',
   arguments: [
-    { name: 'value', kind: 'number', unit: '', about: 'the number to convert' },
+    { name: 'value', kind: 'measure', unit: '', about: 'the number to convert; it may carry the unit of from' },
     { name: 'from', kind: 'text', unit: '', about: 'its unit, such as g/L' },
     { name: 'to', kind: 'text', unit: '', about: 'the unit wanted, such as mol/L' },
     {
@@ -29,7 +32,7 @@ export const convertConcentrationEntry = {
   ],
   call: cellByCell,
   compute(
-    value: number,
+    value: Measure,
     fromText: string,
     toText: string,
     formula: Formula | undefined,
@@ -39,7 +42,9 @@ export const convertConcentrationEntry = {
     if (!from.ok) return from;
     const to = readConcentrationUnit(toText, 'to');
     if (!to.ok) return to;
-    const conversion = { value, from: from.value, to: to.value, density };
+    const error = unitOfValue(value, from.value);
+    if (error) return failure(error);
+    const conversion = { value: value.number.value, from: from.value, to: to.value, density };
     if (formula === undefined || !conversionNeeds(from.value.kind, to.value.kind).formula) {
       return convertConcentration(conversion);
     }
@@ -47,20 +52,40 @@ export const convertConcentrationEntry = {
   },
 } as const satisfies FunctionEntry;
 
+/** A value may repeat the unit in `from`, and a percent sign either of the two; any other unit is a slip to ask about. */
+function unitOfValue({ number, unitTyped }: Measure, from: ConcentrationUnit): ChemError | undefined {
+  if (unitTyped === '' || (/^(?:%|percent)$/i.test(unitTyped) && from.symbol.startsWith('%'))) return undefined;
+  const own = readConcentrationUnit(unitTyped, 'value');
+  if (own.ok && own.value.kind === from.kind && own.value.power === from.power) return undefined;
+  return {
+    code: 'unit-other-kind',
+    argument: 'value',
+    expected: `a number in ${from.symbol}, the unit in from,`,
+    received: quoted(number.typed),
+    advice: 'Type the number alone, or put its unit in from.',
+    brief: `${from.symbol} expected`,
+  };
+}
+
 export const convertConcentrationHelp = {
   group: 'Converting',
   summary: 'A concentration in another unit.',
   returns: 'the value in the unit wanted, not rounded',
   source: 'definitions of amount concentration, mass concentration, mass fraction and molality, IUPAC Gold Book',
   notes: [
-    'Units: mol/L, M, mmol/L, mM, µmol/L, g/L, mg/L, mg/dL, g/dL, µg/mL, % w/v, % w/w, ppm, ppb (both by mass), mol/kg.',
+    'Units: mol/L, M, mmol/L, mM, µmol/L, g/L, mg/L, mg/dL, g/dL, µg/mL, mol/dm³, g/dm³, µg/L, ng/mL, % w/v, % w/w, ppm, ppb (both by mass), mol/kg, molal; in words and with negative exponents too, such as mol dm-3.',
     'mol/kg counts kilograms of solvent. Capital M is mol/L.',
   ],
   examples: [
     { call: [0.9, '% w/v', 'g/L'], gives: 9 },
     { call: [5.950115, 'g/L', 'mol/L', 'KBr'], gives: 0.05 },
+    { call: ['0.25 M', 'mol dm-3', 'mmol/L'], gives: 250 },
   ],
   refuses: [
+    {
+      call: ['5 g/L', 'mol/L', 'mmol/L'],
+      says: 'Expected a number in mol/L, the unit in from, for value, received “5 g/L”. Type the number alone, or put its unit in from.',
+    },
     {
       call: [5, 'g/L', 'mol/L'],
       says: 'Expected a formula such as KBr for formula, received nothing. From g/L to mol/L the molar mass is needed: type it.',

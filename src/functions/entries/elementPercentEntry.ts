@@ -7,7 +7,7 @@ export const elementPercentEntry = {
   name: 'ELEMENTPERCENT',
   arguments: [
     { name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as Ca(NO3)2' },
-    { name: 'element', kind: 'text', unit: '', about: 'symbol of the element, such as N' },
+    { name: 'element', kind: 'text', unit: '', about: 'symbol of the element, such as N, or of an isotope, such as D' },
   ],
   call: cellByCell,
   compute: (formula: Formula, element: string) => elementPercent(formula, element),
@@ -18,8 +18,11 @@ export const elementPercentHelp = {
   summary: 'Mass percent of one element in a substance.',
   returns: '% by mass, not rounded',
   source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
-  notes: [],
-  examples: [{ call: ['KBr', 'Br'], gives: 67.1449207284229 }],
+  notes: ['An element counts with all of its isotopes; D, T or an isotope such as [13C] counts alone.'],
+  examples: [
+    { call: ['KBr', 'Br'], gives: 67.1449207284229 },
+    { call: ['D2O', 'D'], gives: 20.11365962545447 },
+  ],
   refuses: [
     {
       call: ['KBr', 'Cl'],

@@ -13,6 +13,23 @@ export const glasswareToleranceEntry = {
       unit: '',
       about: 'volumetric flask, volumetric pipette, graduated pipette, burette, graduated cylinder or beaker',
       oneOf: ['volumetric flask', 'volumetric pipette', 'graduated pipette', 'burette', 'graduated cylinder', 'beaker'],
+      otherNames: {
+        'measuring flask': 'volumetric flask',
+        'graduated flask': 'volumetric flask',
+        'standard flask': 'volumetric flask',
+        'one-mark flask': 'volumetric flask',
+        'bulb pipette': 'volumetric pipette',
+        'transfer pipette': 'volumetric pipette',
+        'one-mark pipette': 'volumetric pipette',
+        'bulb pipet': 'volumetric pipette',
+        'transfer pipet': 'volumetric pipette',
+        'volumetric pipet': 'volumetric pipette',
+        'measuring pipette': 'graduated pipette',
+        'measuring pipet': 'graduated pipette',
+        'graduated pipet': 'graduated pipette',
+        buret: 'burette',
+        'measuring cylinder': 'graduated cylinder',
+      },
     },
     { name: 'volume', kind: 'volume', unit: 'mL', about: 'nominal size' },
     {
@@ -54,11 +71,13 @@ export const glasswareToleranceHelp = {
     'Confirmed in a published table: ISO volumetric flasks, volumetric pipettes and burettes, and the ASTM figures not named below.',
     'From memory: ISO graduated pipettes and graduated cylinders; ASTM burettes, volumetric flasks of 5, 10, 200 and 500 mL, volumetric pipettes of 15 and 20 mL, graduated pipettes but for class A of 2, 5 and 10 mL, graduated cylinders of 1000 and 2000 mL.',
     'Beakers: 5 % of the size, common practice, no source; class and standard do not matter. A size that the table lacks is refused with its neighbours.',
+    'Other names are known too: measuring cylinder, bulb pipette, transfer pipette, measuring flask, buret, pipet.',
   ],
   examples: [
     { call: ['volumetric flask', 250], gives: 0.15 },
     { call: ['volumetric pipette', '25 mL', 'B'], gives: 0.06 },
     { call: ['graduated cylinder', 100, 'A', 'ASTM'], gives: 0.5 },
+    { call: ['bulb pipette', 25], gives: 0.03 },
   ],
   refuses: [
     {

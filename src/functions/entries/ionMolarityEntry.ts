@@ -20,10 +20,15 @@ export const ionMolarityHelp = {
   summary: 'Concentration of one ion in a solution of a salt, acid or base that dissociates completely.',
   returns: 'mol/L of that ion, not rounded',
   source: 'list of strong electrolytes and of the usual ions, as for IONS',
-  notes: ['The ion is looked for among those that the compound has, so Ca2+, Ca^2+, Ca²⁺ and Ca+2 are one.'],
+  notes: [
+    'The ion is looked for among those that the compound has, so Ca2+, Ca^2+, Ca²⁺ and Ca+2 are one, and H3O+ is H+.',
+    'Calcium and barium hydroxide are taken as far as they dissolve; more than that is refused.',
+  ],
   examples: [
     { call: ['MgCl2', 0.15, 'Cl-'], gives: 0.3 },
     { call: ['Al2(SO4)3', '20 mmol/L', 'Al+3'], gives: 0.04 },
+    { call: ['HCl', 0.1, 'H3O+'], gives: 0.1 },
+    { call: ['Ca(OH)2', 0.02, 'OH-'], gives: 0.04 },
   ],
   refuses: [
     {

@@ -26,7 +26,7 @@ export const ionsHelp = {
   source: 'list of strong electrolytes and of the usual ions; solubilities at 20 °C, CRC Handbook and from memory',
   notes: [
     'Strong electrolytes and salts of the usual ions, taken as completely dissociated. Water of hydration is never an ion; a molecular solute gives itself, once.',
-    'A weak or sparingly soluble electrolyte (below 1 g in 100 g of water) is refused.',
+    'A weak or sparingly soluble electrolyte (below 1 g in 100 g of water) is refused, but for calcium and barium hydroxide, which are taken as far as they dissolve.',
   ],
   examples: [
     {

@@ -17,11 +17,12 @@ export const molarMassHelp = {
   source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
   notes: [
     'Elements whose standard atomic weight is an interval are taken at its conventional value.',
-    'Brackets of three kinds, hydrates after ·, •, * or a point, subscript digits, charges at the end, and isotopes such as [13C], D and T are read.',
+    'Brackets of three kinds, hydrates after ·, •, *, ×, a point, a comma or an x between spaces, subscript digits, charges at the end, and isotopes such as [13C], D and T are read.',
   ],
   examples: [
     { call: ['KBr'], gives: 119.0023 },
     { call: ['CuSO4·5H2O'], gives: 249.677 },
+    { call: ['CaSO4 x 1/2 H2O'], gives: 145.1415 },
     { call: [[['Ca(OH)2'], [''], ['D2O']]], gives: [[74.092], [''], [20.027203555688]] },
   ],
   refuses: [
@@ -40,6 +41,10 @@ export const molarMassHelp = {
     {
       call: ['nacl'],
       says: 'Expected a formula with capital letters where symbols begin, received “nacl”. Did you mean NaCl?',
+    },
+    {
+      call: ['H20'],
+      says: 'Expected a formula with the letter O, received “H20”, with the digit 0 there. Did you mean H2O? If not, type the number as a subscript such as ₂₀.',
     },
     {
       call: ['Ca(OH2'],

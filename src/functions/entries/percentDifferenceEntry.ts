@@ -1,15 +1,25 @@
+import { comparedValues } from '../../measurement/comparedValues.ts';
 import { percentDifference } from '../../measurement/percentDifference.ts';
+import type { Measure } from '../../measurement/readMeasure.ts';
 import { cellByCell } from '../cellByCell.ts';
 import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const percentDifferenceEntry = {
   name: 'PERCENTDIFFERENCE',
   arguments: [
-    { name: 'first', kind: 'number', unit: '', about: 'one value' },
-    { name: 'second', kind: 'number', unit: '', about: 'the other value, in the same unit' },
+    { name: 'first', kind: 'measure', unit: '', about: 'one value, with or without a unit' },
+    {
+      name: 'second',
+      kind: 'measure',
+      unit: '',
+      about: 'the other value; without a unit it counts in that of the first',
+    },
   ],
   call: cellByCell,
-  compute: (first: number, second: number) => percentDifference({ first, second }),
+  compute(first: Measure, second: Measure) {
+    const values = comparedValues({ name: 'first', measure: first }, { name: 'second', measure: second });
+    return values.ok ? percentDifference({ first: values.value.one, second: values.value.other }) : values;
+  },
 } as const satisfies FunctionEntry;
 
 export const percentDifferenceHelp = {
@@ -17,8 +27,14 @@ export const percentDifferenceHelp = {
   summary: 'How far two values of equal standing lie apart, in percent of their mean.',
   returns: '%, not rounded',
   source: 'common practice in teaching laboratories, no source',
-  notes: ['Where one of the two is accepted as right, use PERCENTERROR.'],
-  examples: [{ call: [0.19, 0.21], gives: 10 }],
+  notes: [
+    'Both may carry units of one kind, which are converted; a bare value counts in the unit of the other.',
+    'Where one of the two is accepted as right, use PERCENTERROR.',
+  ],
+  examples: [
+    { call: [0.19, 0.21], gives: 10 },
+    { call: ['190 mL', '0.21 L'], gives: 10 },
+  ],
   refuses: [
     {
       call: [1, -1],

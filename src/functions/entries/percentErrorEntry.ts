@@ -1,12 +1,19 @@
+import { comparedValues } from '../../measurement/comparedValues.ts';
 import { percentError } from '../../measurement/percentError.ts';
+import type { Measure } from '../../measurement/readMeasure.ts';
 import { cellByCell } from '../cellByCell.ts';
 import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const percentErrorEntry = {
   name: 'PERCENTERROR',
   arguments: [
-    { name: 'measured', kind: 'number', unit: '', about: 'the measured value' },
-    { name: 'accepted', kind: 'number', unit: '', about: 'the accepted value, in the same unit' },
+    { name: 'measured', kind: 'measure', unit: '', about: 'the measured value, with or without a unit' },
+    {
+      name: 'accepted',
+      kind: 'measure',
+      unit: '',
+      about: 'the accepted value; without a unit it counts in that of the measured one',
+    },
     {
       name: 'signed',
       kind: 'yes or no',
@@ -16,8 +23,11 @@ export const percentErrorEntry = {
     },
   ],
   call: cellByCell,
-  compute: (measured: number, accepted: number, signed: boolean | undefined) =>
-    percentError({ measured, accepted, signed }),
+  compute(measured: Measure, accepted: Measure, signed: boolean | undefined) {
+    const values = comparedValues({ name: 'measured', measure: measured }, { name: 'accepted', measure: accepted });
+    if (!values.ok) return values;
+    return percentError({ measured: values.value.one, accepted: values.value.other, signed });
+  },
 } as const satisfies FunctionEntry;
 
 export const percentErrorHelp = {
@@ -25,15 +35,20 @@ export const percentErrorHelp = {
   summary: 'How far a measured value lies from an accepted one, in percent of the accepted one.',
   returns: '%, not rounded, absolute unless signed is TRUE',
   source: 'common practice in teaching laboratories, no source',
-  notes: [],
+  notes: ['Both may carry units of one kind, which are converted; a bare value counts in the unit of the other.'],
   examples: [
     { call: [0.291, 0.3], gives: 3 },
     { call: ['0.291', '0.300', true], gives: -3 },
+    { call: ['95 mmol/L', '0.100 mol/L'], gives: 5 },
   ],
   refuses: [
     {
       call: [0.3, 0],
       says: 'Expected a value other than 0 for accepted, received 0. A share of nothing does not exist: compare the plain difference instead.',
+    },
+    {
+      call: ['5.1 g', '5.0 mL'],
+      says: 'Expected a mass, as measured is, for accepted, received a volume, “5.0 mL”. Give both in units of one kind.',
     },
     {
       call: ['1,234', 1.25],

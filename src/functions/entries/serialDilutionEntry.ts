@@ -8,7 +8,7 @@ export const serialDilutionEntry = {
   name: 'SERIALDILUTION',
   arguments: [
     { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
-    { name: 'factor', kind: 'number', unit: '', about: 'how many times each stage is diluted, more than 1' },
+    { name: 'factor', kind: 'factor', unit: '', about: 'how many times each stage is diluted, more than 1' },
     { name: 'stages', kind: 'whole number', unit: '', about: 'how many dilutions follow each other' },
     {
       name: 'final_volume',
@@ -57,6 +57,10 @@ export const serialDilutionHelp = {
     },
   ],
   refuses: [
+    {
+      call: [0.5, '1:10', 3],
+      says: 'Expected one reading of factor, received “1:10”, which could be 10 or 11. Type 10 if the whole has 10 parts, 11 if that many are added.',
+    },
     {
       call: [0.5, 0.1, 3],
       says: 'Expected factor to be more than 1, received 0.1. Type how many times the volume grows at each stage, such as 10.',

@@ -25,6 +25,7 @@ export const sigFigsHelp = {
   source: 'rules for significant figures, OpenStax Chemistry 2e, section 1.5',
   notes: [
     'A cell that holds a number has lost its trailing zeros, so format the cell as plain text or type the number in quotes.',
+    'A unit behind the number does not count.',
     'Trailing zeros of a whole number without a decimal point are not counted.',
   ],
   examples: [
@@ -32,6 +33,7 @@ export const sigFigsHelp = {
     { call: ['2.05 × 10^8'], gives: 3 },
     { call: ['86,002'], gives: 5 },
     { call: ['25.00 mL'], gives: 4 },
+    { call: ['2.54 cm'], gives: 3 },
   ],
   refuses: [
     {

@@ -354,6 +354,8 @@ export const remarks = {
   unitWanted: 'Look at the unit. This row asks for {unit}. Does yours measure the same thing?',
   unitNone: 'Look at the unit. This row asks for a plain number. What cancels out?',
   unitEvidently: 'The number looks fine. Does the unit with it fit? This row asks for {unit}.',
+  unitUnknown: 'Look at the word behind the number. Is it a unit that fits here?',
+  otherMark: 'Look at the mark in your number. Does it come before the decimals, or does it part the thousands?',
   signOnly: 'Not yet. Look at the sign.',
   shifted: 'Not yet. The digits fit, but the point has moved. Look at the units.',
   figuresAsked: 'the figures asked',
@@ -373,6 +375,9 @@ export const unreadableTexts = {
   'other kind': 'Type a number here. This cell holds something else.',
   calculation: 'Work it out and type one number.',
   'more than a number': 'Type the number alone, with or without its unit.',
+  'two numbers': 'There is more than one number here. Which one is your answer? Type that one alone.',
+  ratio: 'A ratio can be read in two ways. Which parts does each of its numbers count? Type one number.',
+  'too long': 'This is too long to read. Type one number, with or without its unit.',
 } as const;
 
 /** Beside a row whose given, or the setting it needs, cannot be used: its name comes first, for the teacher to find it. */

@@ -1,0 +1,39 @@
+import { quoted } from '../errors/quoted.ts';
+import { failure, type Result, success } from '../errors/result.ts';
+import type { CellValue } from '../measurement/cellValue.ts';
+import { readNumber } from '../measurement/readNumber.ts';
+
+/** Twelve digits, which drops the tail of a division in binary. */
+const shown = (value: number): string => String(Number(value.toPrecision(12)));
+
+/**
+ * How many times a volume grows, as a number. A ratio such as 1:10 is used for one part in ten and for one part with ten,
+ * so neither is guessed.
+ *
+ * @returns Fails with `ratio-two-readings`, or like `readNumber`.
+ */
+export function readFactor(cell: CellValue, argument: string): Result<number> {
+  const read = readNumber(cell, argument);
+  if (read.ok) return success(read.value.value);
+  if (read.error.code !== 'number-expected') return read;
+  const [, first, second] = (typeof cell === 'string' && /^([^:]{1,20})(?::| to )([^:]{1,20})$/.exec(cell)) || [];
+  const part = readNumber(first, argument);
+  const parts = readNumber(second, argument);
+  if (part.ok && parts.ok && part.value.value > 0 && parts.value.value > 0) {
+    const inAll = shown(parts.value.value / part.value.value);
+    const besides = shown(parts.value.value / part.value.value + 1);
+    return failure({
+      code: 'ratio-two-readings',
+      argument,
+      expected: `${inAll} or ${besides}`,
+      received: `${quoted(cell)}, which could be ${inAll} or ${besides}`,
+      advice: `Type ${inAll} if the whole has ${parts.value.typed.trim()} parts, ${besides} if that many are added.`,
+      brief: `${inAll} or ${besides}`,
+    });
+  }
+  return failure({
+    ...read.error,
+    expected: 'a number above 1 such as 10',
+    advice: 'Type how many times the volume grows at each stage.',
+  });
+}
