@@ -51,7 +51,7 @@ interface StepBase {
   readonly shown: readonly Shown[];
   /** 1 or 2: in which period of the activity the step is done. */
   readonly period: 1 | 2;
-  /** Work at the bench: told to wait while an earlier row still needs another look. */
+  /** Read at the bench, or the order of work there: waits for the cautions and for every earlier row that needs another look. */
   readonly bench: boolean;
 }
 

@@ -3,7 +3,7 @@ import { readEntry } from './readEntry.ts';
 import { balanceReadability, readingTolerance, type SettingCells, type ToolUsed } from './readingTolerance.ts';
 import type { RowCheck } from './rowCheck.ts';
 import { badSetting, remarks, unreadableTexts } from './texts/feedback.ts';
-import { readingTexts } from './texts/readings.ts';
+import { type ReadingOf, readingAdvice, readingTexts } from './texts/readings.ts';
 import type { TypedEntry } from './typedEntry.ts';
 import { unitKind } from './unitKind.ts';
 
@@ -11,6 +11,8 @@ export interface Reading {
   /** What the reading is compared with, in the unit that the row asks for. */
   readonly expected: number;
   readonly unit: string;
+  /** What is read: what can be done about it differs. */
+  readonly of: ReadingOf;
   readonly tools: readonly ToolUsed[];
   /** Part of the allowance for technique that counts; all of it where left out. */
   readonly techniqueShare?: number;
@@ -20,6 +22,8 @@ export interface Reading {
 
 /** From this many times the plan on, or this share of it down, a unit is likelier to be amiss than the technique. */
 const farTimes = 3;
+/** Share of the plan by which a reading may be off and still be gone on with (common practice, no source). */
+const nearShare = 0.1;
 
 /**
  * Whether an entry in grams ends where the display of the balance does. A number cell has lost its zeros, so that only
@@ -43,7 +47,7 @@ export function checkReading(entry: CellValue, reading: Reading): RowCheck {
   }
   if (read.unit === 'other kind') return { status: 'not yet', lookAt: readingTexts.unit };
   const tolerance = readingTolerance(reading, reading.settings);
-  if (!tolerance.ok) return { status: 'unreadable', lookAt: badSetting(tolerance.error.argument) };
+  if (!tolerance.ok) return { status: 'unreadable', isUnusable: true, lookAt: badSetting(tolerance.error.argument) };
   const { value } = read.entry;
   const { expected } = reading;
   // A decimal at the very edge counts as inside, whatever its binary form.
@@ -58,5 +62,8 @@ export function checkReading(entry: CellValue, reading: Reading): RowCheck {
   if (read.otherMark && isWithinLimit(read.otherMark.value)) return { status: 'not yet', lookAt: remarks.otherMark };
   if (value > expected * farTimes) return { status: 'not yet', lookAt: readingTexts.farAbove };
   if (value < expected / farTimes) return { status: 'not yet', lookAt: readingTexts.farBelow };
-  return { status: 'not yet', lookAt: value > expected ? readingTexts.above : readingTexts.below };
+  const side = value > expected ? 'above' : 'below';
+  const { ask, near, further } = readingAdvice[reading.of][side];
+  const isNear = Math.abs(value - expected) <= nearShare * Math.abs(expected) + slack;
+  return { status: 'not yet', lookAt: [readingTexts[side], ask, isNear ? near : further].join(' ') };
 }

@@ -1,11 +1,9 @@
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
-import { activityById } from './activities.ts';
 import { plainName } from './givenCells.ts';
 import { judgeTeam, type TeamBlock } from './judgeTeam.ts';
 import type { JudgedRow } from './judging/judgedRow.ts';
-import { readLessonSettings } from './lessonSettings.ts';
 import { stepHint } from './stepHint.ts';
-import { teamGivens } from './teamGivens.ts';
+import { readTeamLesson } from './teamLesson.ts';
 import { checkHeadings } from './texts/feedback.ts';
 import { levelAsked } from './texts/hints.ts';
 
@@ -36,9 +34,8 @@ function levelWanted(cell: CellValue): number | undefined {
  * unknown or whose given is bad is `unreadable` and names it, and the others are judged as ever.
  */
 export function checkTeam(table: TeamTable): readonly CheckedRow[] {
-  const settings = readLessonSettings(table.settings);
-  const activity = activityById(settings.activity, settings);
-  const givens = teamGivens(table.givenNames, table.givenValues);
+  const lesson = readTeamLesson(table);
+  const { settings, activity, givens } = lesson;
   const entries: Record<string, CellValue> = Object.create(null);
   table.steps.forEach((cell, index) => {
     const id = plainName(cell);
@@ -59,7 +56,7 @@ export function checkTeam(table: TeamTable): readonly CheckedRow[] {
       ownHints: table.ownHints,
     });
   };
-  return judgeTeam(table).map((row, index) =>
+  return judgeTeam(table, lesson).map((row, index) =>
     index === 0 && isBlank(table.steps[0])
       ? checkHeadings
       : { check: row.status, lookAt: row.lookAt, hint: hintFor(row, index) },

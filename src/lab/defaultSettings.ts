@@ -10,6 +10,7 @@ export const defaultSettings: Settings = {
   periods: '2',
   figures: '3',
   'atomic-weight decimals': '2',
+  'chlorine on the table': '35.45',
   'decimal mark': 'point',
   'judge figures': 'no',
   'highest help level': '3',

@@ -1,4 +1,3 @@
-import type { QuantityName } from './activity.ts';
 import type { Asked } from './asked.ts';
 import type { Judgement } from './judgeEntry.ts';
 import type { QuantityEntry } from './quantities/quantityEntry.ts';
@@ -11,23 +10,27 @@ import {
   type SlipText,
   slipTexts,
   unreadableTexts,
+  type Wording,
 } from './texts/feedback.ts';
 
 /** Puts words in place of the names in braces. */
 export const filled = (text: string, words: Readonly<Record<string, string>>): string =>
   text.replace(/\{(\w+)\}/g, (whole, name: string) => words[name] ?? whole);
 
-const slipText = (id: SlipId, quantity: QuantityName): SlipText => {
-  const text: SlipText & { readonly in?: Partial<Record<QuantityName, SlipText>> } = slipTexts[id];
-  return text.in?.[quantity] ?? text;
+/** The words of a slip for the most special of some wordings that it has any for. */
+const slipText = (id: SlipId, wordings: readonly Wording[]): SlipText => {
+  const text: SlipText & { readonly in?: Partial<Record<Wording, SlipText>> } = slipTexts[id];
+  const own = wordings.find((wording) => text.in?.[wording]);
+  return (own && text.in?.[own]) ?? text;
 };
 
-/** One slip is named alone; several are named together, and every question fits. */
-function slipsText(slips: readonly SlipId[], quantity: QuantityName): string {
-  const texts = slips.map((id) => slipText(id, quantity));
-  return filled(texts.length === 1 ? remarks.oneFits : remarks.severalFit, {
-    fits: texts.map(({ fits }) => fits).join(', or '),
-    ask: texts.map(({ ask }) => ask).join(' '),
+/** One slip is named alone; several are named together, and every question fits, none of them twice. */
+function slipsText(slips: readonly SlipId[], wordings: readonly Wording[]): string {
+  const texts = slips.map((id) => slipText(id, wordings));
+  const fits = [...new Set(texts.map((text) => text.fits))];
+  return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
+    fits: fits.join(', or '),
+    ask: [...new Set(texts.map(({ ask }) => ask))].join(' '),
   });
 }
 
@@ -38,8 +41,16 @@ const unitQuestion = (text: string, unit: string): string => (unit === '' ? rema
 
 export const unreadableText = (because: Unreadable): string => unreadableTexts[because];
 
-/** What an entry's row says: about the work, without a digit of the answer. */
-export function feedbackText(judgement: Judgement, { name, unit }: QuantityEntry): string {
+/**
+ * What an entry's row says: about the work, without a digit of the answer.
+ *
+ * @param special - Wordings that come before those for the quantity.
+ */
+export function feedbackText(
+  judgement: Judgement,
+  { name, unit }: QuantityEntry,
+  special: readonly Wording[] = [],
+): string {
   switch (judgement.status) {
     case 'blank':
       return remarks.blank;
@@ -50,7 +61,7 @@ export function feedbackText(judgement: Judgement, { name, unit }: QuantityEntry
     case 'close': {
       if (judgement.because === 'rounding') return remarks.closeRounding;
       if (judgement.because === 'cut off') return remarks.closeCutOff;
-      if (judgement.because === 'planned for made') return remarks.closePlanned;
+      if (judgement.because === 'table') return remarks.closeTable;
       const text = judgement.because === 'few figures' ? remarks.closeFewFigures : remarks.wrongFigures;
       return filled(text, { figures: askedWords(judgement.asked) });
     }
@@ -71,7 +82,7 @@ export function feedbackText(judgement: Judgement, { name, unit }: QuantityEntry
         case 'one figure':
           return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
         default:
-          return judgement.slips.length > 0 ? slipsText(judgement.slips, name) : remarks.notYet;
+          return judgement.slips.length > 0 ? slipsText(judgement.slips, [...special, name]) : remarks.notYet;
       }
   }
 }

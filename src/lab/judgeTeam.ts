@@ -1,13 +1,11 @@
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
-import { activityById } from './activities.ts';
 import { plainName } from './givenCells.ts';
 import { bareStep } from './judging/bareStep.ts';
 import type { JudgedRow } from './judging/judgedRow.ts';
 import { judgeStep } from './judging/judgeStep.ts';
 import type { Surroundings } from './judging/surroundings.ts';
 import { withWait } from './judging/withWait.ts';
-import { readLessonSettings } from './lessonSettings.ts';
-import { teamGivens } from './teamGivens.ts';
+import { readTeamLesson, type TeamLesson } from './teamLesson.ts';
 import { badStep } from './texts/feedback.ts';
 
 /** A team's block of the class sheet, as its one check receives it. */
@@ -29,22 +27,21 @@ const quietRow: JudgedRow = {
   slips: [],
   value: undefined,
   unrounded: [],
+  isUnusable: false,
   root: '',
 };
 
 /**
  * Judges a team's whole block: every row from its givens, and from the team's own entries in the rows it builds on. A
  * rounded number carried forward counts as right, and a wrong one is looked for where it first stands.
+ *
+ * @param lesson - The block's own, where it stands ready.
  */
-export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
-  const settings = readLessonSettings(block.settings);
-  const activity = activityById(settings.activity, settings);
+export function judgeTeam(block: TeamBlock, lesson: TeamLesson = readTeamLesson(block)): readonly JudgedRow[] {
   const ids = block.steps.map(plainName);
   const around: Surroundings = {
-    activity,
-    settings,
-    givens: teamGivens(block.givenNames, block.givenValues),
-    stepOf: (id) => activity?.steps.find((step) => step.id === id) ?? bareStep(id),
+    ...lesson,
+    stepOf: (id) => lesson.activity?.steps.find((step) => step.id === id) ?? bareStep(id),
     rowOf: (id) => {
       const index = ids.indexOf(id);
       return index < 0 ? undefined : judge(index);
@@ -67,7 +64,9 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     const step = around.stepOf(ids[index] ?? '');
     if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
     const isNamed = !isBlank(block.steps[index]);
-    return isNamed ? { ...quietRow, status: 'unreadable', lookAt: badStep(String(block.steps[index])) } : quietRow;
+    return isNamed
+      ? { ...quietRow, status: 'unreadable', isUnusable: true, lookAt: badStep(String(block.steps[index])) }
+      : quietRow;
   }
 
   const rows = ids.map((_, index) => judge(index));

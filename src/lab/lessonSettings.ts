@@ -6,6 +6,8 @@ export interface LessonSettings {
   readonly activity: string;
   readonly figures: number;
   readonly decimals: number;
+  /** Whether the class works with a short table of atomic weights, one that prints 35.5 for chlorine. */
+  readonly shortTable: boolean;
   readonly decimalMark: 'point' | 'comma';
   readonly judgeFigures: boolean;
   readonly highestHelpLevel: number;
@@ -46,6 +48,7 @@ export function readLessonSettings(table: readonly (readonly CellValue[])[]): Le
     activity: typeof cells.activity === 'string' ? cells.activity : '',
     figures: level('figures', { least: 1, most: 15, otherwise: 3 }),
     decimals: level('atomic-weight decimals', { least: 0, most: 10, otherwise: 2 }),
+    shortTable: /^\s*35[.,]50*\s*$/.test(String(cells['chlorine on the table'] ?? '')),
     decimalMark: plainName(cells['decimal mark']) === 'comma' ? 'comma' : 'point',
     judgeFigures: isYes(cells['judge figures']),
     highestHelpLevel: level('highest help level', { least: 0, most: 3, otherwise: 3 }),

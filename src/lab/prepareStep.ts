@@ -46,6 +46,7 @@ const noNumbers: StepNumbers = {
   'moles of solute': Number.NaN,
   'dilution factor': Number.NaN,
   ionCount: Number.NaN,
+  ionCharge: Number.NaN,
   otherIonCounts: [],
 };
 
@@ -93,7 +94,7 @@ export function prepareStep(
   const numbers: Record<string, number> = {};
   let formula: Formula | undefined;
   let compared: ComparedKind | undefined;
-  let ions: Pick<StepNumbers, 'ionCount' | 'otherIonCounts'> | undefined;
+  let ions: Pick<StepNumbers, 'ionCount' | 'ionCharge' | 'otherIonCounts'> | undefined;
   for (const argument of quantity.takes) {
     const cell = cells[argument.name];
     if (argument.kind !== 'formula' && argument.kind !== 'ion' && argument.name in ready) continue;

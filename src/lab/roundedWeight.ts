@@ -2,12 +2,11 @@
 export interface ShortenedWeight {
   readonly halfUp: number;
   readonly halfEven: number;
-  readonly cutOff: number;
 }
 
 /** A weight at `kept` decimals; as it stands where it has no more. */
 export function shortenedWeight(weight: number, kept: number): ShortenedWeight {
-  if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight, cutOff: weight };
+  if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight };
   // Shifted by its exponent, the double nearest to the decimal, so that a tie is exactly one half.
   const shifted = Number(`${weight}e${kept}`);
   const below = Math.floor(shifted);
@@ -15,7 +14,7 @@ export function shortenedWeight(weight: number, kept: number): ShortenedWeight {
   const halfUp = part >= 0.5 ? below + 1 : below;
   const halfEven = part === 0.5 && below % 2 === 0 ? below : halfUp;
   const unshifted = (whole: number): number => Number(`${whole}e-${kept}`);
-  return { halfUp: unshifted(halfUp), halfEven: unshifted(halfEven), cutOff: unshifted(below) };
+  return { halfUp: unshifted(halfUp), halfEven: unshifted(halfEven) };
 }
 
 function decimalsOf(weight: number): number {

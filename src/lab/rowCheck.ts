@@ -4,4 +4,6 @@ import type { Status } from './status.ts';
 export interface RowCheck {
   readonly status: Status;
   readonly lookAt: string;
+  /** Set where a setting that it needs cannot be used. */
+  readonly isUnusable?: true;
 }

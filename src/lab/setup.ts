@@ -4,6 +4,7 @@ export const settingNames = [
   'periods',
   'figures',
   'atomic-weight decimals',
+  'chlorine on the table',
   'decimal mark',
   'judge figures',
   'highest help level',

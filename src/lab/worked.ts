@@ -4,7 +4,7 @@ import type { Span } from './span.ts';
 
 /** The numbers of a step with one molar mass in place, and everything that the quantity builds on worked from them. */
 function numbersWith(step: PreparedStep, molarMass: number, carried: Carried): StepNumbers {
-  const numbers: Record<NumberName, number> & Pick<StepNumbers, 'ionCount' | 'otherIonCounts'> = {
+  const numbers: Record<NumberName, number> & Pick<StepNumbers, 'ionCount' | 'ionCharge' | 'otherIonCounts'> = {
     ...step.numbers,
     'molar mass': molarMass,
     ...carried,

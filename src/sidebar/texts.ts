@@ -283,6 +283,7 @@ export const texts = {
     checks: 'Checks and hints',
     figures: 'Significant figures asked for',
     weightDecimals: 'Decimals of atomic weights',
+    chlorine: 'Chlorine on your table of atomic weights',
     decimalMark: 'Decimal mark',
     decimalMarks: { point: 'point (0.5)', comma: 'comma (0,5)' },
     judgeFigures: 'Judge the number of figures',

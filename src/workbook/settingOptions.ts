@@ -3,6 +3,7 @@ import type { SettingName } from '../lab/setup.ts';
 /** Settings that take one of a few values, offered as a list in the Plan. */
 export const settingOptions: Readonly<Partial<Record<SettingName, readonly string[]>>> = {
   periods: ['1', '2'],
+  'chlorine on the table': ['35.45', '35.5'],
   'decimal mark': ['point', 'comma'],
   'judge figures': ['yes', 'no'],
   'highest help level': ['0', '1', '2', '3'],

@@ -153,6 +153,8 @@ export const words = {
     periods: 'how many periods the activity takes',
     figures: 'significant figures asked for, unless a step says otherwise',
     'atomic-weight decimals': 'decimals of the atomic weights that your class uses',
+    'chlorine on the table':
+      'as the table of your class has it; 35.5: molar masses from such a short table are right too',
     'decimal mark': 'point or comma: how your class writes numbers',
     'judge figures': 'yes: a right number with the wrong number of figures is only close',
     'highest help level': '0 to 3: how far hints may go',

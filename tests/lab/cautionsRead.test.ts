@@ -74,7 +74,7 @@ describe('the row of cautions', () => {
     const right = rightEntries(activity, startingGivens(activity));
     const benchBefore = { ...right, 'cautions read': '', 'mass weighed': '' };
     expect(rowsOf('stock and dilution', benchBefore)['mass weighed']?.lookAt).toBe(
-      'Wait at the bench. Read the cautions and tick “Aim and cautions” first.',
+      'Wait at the bench. Look at “Aim and cautions” first: read the cautions and tick them.',
     );
     expect(rowsOf('stock and dilution', { ...benchBefore, 'cautions read': 'yes, KBr' })['mass weighed']).toMatchObject(
       {

@@ -98,6 +98,52 @@ describe('checkStep close', () => {
   });
 });
 
+describe('checkStep of a molar mass from a short table of weights', () => {
+  const of = (formula: string, entry: string, decimals?: number) =>
+    checkStep('molar mass', [['formula', formula]], entry, undefined, decimals);
+  const whichTable = {
+    status: 'close',
+    feedback: 'Close. Tables of atomic weights differ. Which one does your class use?',
+    slip: '',
+  };
+  // 23.0 + 35.5; 2 + 32 + 64; 63.5 + 32 + 64 + 90; 63.5 + 32.1 + 9 × 16.0 + 10 × 1.0; 24.3 + 2 × 35.4 + 6 × 18.0.
+  it.each([
+    ['NaCl', '58.5'],
+    ['NaCl', '58.50'],
+    ['H2SO4', '98.0'],
+    ['H2SO4', '98.00'],
+    ['CuSO4·5H2O', '249.5'],
+    ['CuSO4·5H2O', '249.6'],
+    ['MgCl2·6H2O', '203.1'],
+    ['KCl', '74.50'],
+    ['HCl', '36.50'],
+    // A whole number, and one figure that is all of it.
+    ['CuCl2', '134.50'],
+    ['LiH', '8'],
+  ])('asks which one the class uses: %s %s', (formula, entry) => {
+    expect(of(formula, entry)).toEqual(whichTable);
+  });
+  it('asks for more places first where there are too few for the class’s own table', () => {
+    expect(of('NaCl', '58.4').feedback).toContain('two decimals');
+    expect(of('H2SO4', '98').feedback).toContain('two decimals');
+  });
+  it('takes no other molar mass for one, and no other quantity', () => {
+    // 39.0 + 79.9 has a weight cut off, and 250.00 is 64 for copper.
+    for (const [formula, entry] of [
+      ['KBr', '118.9'],
+      ['CuSO4·5H2O', '250.00'],
+      ['NaCl', '58.6'],
+      ['NaCl', '1e2'],
+    ] as const)
+      expect([entry, of(formula, entry).status]).toEqual([entry, 'not yet']);
+    expect(checkStep('mass of solute', kbr, '7.35').status).toBe('not yet');
+  });
+  it('is right where the class rounds weights as far itself', () => {
+    expect(of('NaCl', '58.5', 1)).toMatchObject({ status: 'on target', slip: '' });
+    expect(of('KBr', '119.0')).toMatchObject({ status: 'on target', slip: '' });
+  });
+});
+
 describe('checkStep of figures cut off', () => {
   // 250 ÷ 15 is 16.67: 0.300 mol/L to 0.0180 mol/L.
   const factor: Table = [
@@ -129,7 +175,7 @@ describe('checkStep of one figure', () => {
         feedback: 'Not yet. One figure says too little here. Give the value to three figures.',
         slip: '',
       });
-    expect(checkStep('molar mass', [['formula', 'Li']], '7').feedback).toContain('two decimals');
+    expect(checkStep('molar mass', [['formula', 'Sc']], '4e1').feedback).toContain('two decimals');
     expect(checkStep('molar mass', [['formula', 'KBr']], '100').feedback).not.toContain('decimals');
   });
   it('says nothing of figures where that figure is another, or where one is asked', () => {

@@ -76,9 +76,20 @@ describe('feedback texts', () => {
     expect(text).toMatch(/^Your value matches .+\. .*\?/);
     expect(text.length).toBeLessThan(170);
   });
+  it.each(
+    (['notYet', 'farFromTarget', 'follows', 'needsRow', 'lookFirst', 'waitForRow', 'waitForTick'] as const).map(
+      (name) => [name, remarks[name]] as const,
+    ),
+  )('begin with words of their own where they name no slip, so that they can be told: %s', (_, text) => {
+    expect(text.split('{')[0]?.length).toBeGreaterThan(5);
+  });
+  it('of a row that waits all begin alike, whichever row it waits for', () => {
+    const start = remarks.waitForRow.split('{')[0] ?? '';
+    expect(remarks.waitForTick.startsWith(start)).toBe(true);
+  });
   it('are all used by some quantity', () => {
     const used = new Set<string>(Object.values(quantities).flatMap(({ slips }) => slips.map(({ id }) => id)));
-    const ofActivities = ['planned-for-made', 'mass-reported', 'flasks-compared'];
+    const ofActivities = ['planned-for-made', 'mass-reported', 'flasks-compared', 'other-given-used', 'factors-added'];
     const others = [...ofActivities, 'power-of-ten'];
     expect(Object.keys(slipTexts).filter((id) => !used.has(id) && !others.includes(id))).toEqual([]);
   });

@@ -8,7 +8,7 @@ import { allQuestions } from '../../src/lab/questions.ts';
 import { stepHint } from '../../src/lab/stepHint.ts';
 import { quantityHints, readingHints, toldHints } from '../../src/lab/texts/hints.ts';
 import { orderTexts } from '../../src/lab/texts/ordering.ts';
-import { readingTexts } from '../../src/lab/texts/readings.ts';
+import { readingAdvice, readingTexts } from '../../src/lab/texts/readings.ts';
 import { startOf } from './otherActivities.ts';
 import { fleschKincaidGrade, wordsOf } from './readingGrade.ts';
 import { rightEntries } from './rightEntries.ts';
@@ -27,7 +27,14 @@ const questionTexts = allQuestions().flatMap(({ stem, right, others, hints }) =>
   hints[0],
   hints[1],
 ]);
-const readings = Object.values(readingTexts).filter((text): text is string => typeof text === 'string');
+const readings = [
+  ...Object.values(readingTexts),
+  ...Object.values(readingAdvice).flatMap((sides) =>
+    (['above', 'below'] as const).flatMap((side) =>
+      (['near', 'further'] as const).map((how) => `${readingTexts[side]} ${sides[side].ask} ${sides[side][how]}`),
+    ),
+  ),
+];
 const hints = [
   ...Object.values(quantityHints).flatMap(({ idea, relation }) => [idea, relation]),
   ...Object.values(readingHints).flat(),

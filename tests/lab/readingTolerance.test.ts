@@ -99,6 +99,7 @@ describe('checkReading', () => {
   const reading: Reading = {
     expected: 8,
     unit: 'g',
+    of: 'balance',
     tools: [{ tool: 'balance', mass: grams(8) }],
     settings: { 'allowance for technique': '2 %', balance: '0.01 g' },
     decimalMark: 'point',
@@ -141,12 +142,13 @@ describe('checkReading', () => {
   ])('of %j on a balance that reads to %s is %s', (entry, balance, status) => {
     const found = checkReading(entry, { ...reading, settings: { ...reading.settings, balance } });
     expect(found.status).toBe(status);
-    if (status === 'close') expect(found.lookAt).toBe('Close. Write every figure the balance shows.');
+    if (status === 'close') expect(found.lookAt).toBe('Close. Write every figure that the balance shows.');
   });
 
   it('names a setting that it cannot use', () => {
     expect(checkReading('8', { ...reading, settings: { balance: 'the good one' } })).toEqual({
       status: 'unreadable',
+      isUnusable: true,
       lookAt: '⚠ balance. This setting cannot be read. Tell your teacher.',
     });
   });

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { molarMassSpan } from '../../src/lab/molarMassSpan.ts';
 import { leadingPlace, tenTo } from '../../src/lab/place.ts';
 import { roundedWeight } from '../../src/lab/roundedWeight.ts';
+import { schoolMolarMasses } from '../../src/lab/schoolTables.ts';
 
 describe('roundedWeight', () => {
   it.each([
@@ -59,16 +61,33 @@ describe('molarMassSpan', () => {
   });
 });
 
-describe('molarMassSpan with shortened weights', () => {
-  const atoms = ['K', 'Cl'].map((element) => ({ element, count: 1 }));
-  // K 39.0983; Cl 35.45, a tie at one decimal.
+describe('molarMassSpan of a part multiplied by another', () => {
+  it('multiplies the ends', () => {
+    const [salt, water] = [[{ element: 'K', count: 1 }], [{ element: 'H', count: 2 }]];
+    // K 39.098 to 39.10, H 1.008 to 1.01.
+    const { low, middle, high } = molarMassSpan({ atoms: salt, times: water }, 2);
+    expect(low).toBeCloseTo(39.098 * 2.016, 9);
+    expect(middle).toBeCloseTo(39.0983 * 2.016, 9);
+    expect(high).toBeCloseTo(39.1 * 2.02, 9);
+  });
+});
+
+describe('schoolMolarMasses', () => {
+  const named = (text: string) => {
+    const formula = readFormula(text);
+    if (!formula.ok) throw new Error(text);
+    return schoolMolarMasses(formula.value).map((mass) => Number(mass.toFixed(6)));
+  };
+  // One decimal, ties up and to even, then whole numbers with Cl 35.5 and Cu 63.5. Cl 35.45 is a tie at one decimal.
   it.each([
-    { shortened: { decimals: 1, way: 'halfUp' }, sum: 39.1 + 35.5 },
-    { shortened: { decimals: 1, way: 'halfEven' }, sum: 39.1 + 35.4 },
-    { shortened: { decimals: 1, way: 'cutOff' }, sum: 39.0 + 35.4 },
-    { shortened: { decimals: 0, way: 'halfUp' }, sum: 39 + 35 },
-  ] as const)('takes every weight so: $shortened', ({ shortened, sum }) => {
-    expect(molarMassSpan({ atoms, shortened }, 2)).toEqual({ low: sum, middle: sum, high: sum });
+    ['NaCl', [58.5, 58.4, 58.5]],
+    ['CuSO4·5H2O', [249.6, 249.6, 249.5]],
+    ['H2SO4', [98.1, 98.1, 98]],
+    ['KBr', [119, 119, 119]],
+    ['MgCl2·6H2O', [203.3, 203.1, 203]],
+    ['Li', [6.9, 6.9, 7]],
+  ])('of %s are %j', (formula, masses) => {
+    expect(named(formula)).toEqual(masses);
   });
 });
 

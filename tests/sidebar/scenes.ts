@@ -25,6 +25,7 @@ const setup: Setup = {
     periods: '2',
     figures: '3',
     'atomic-weight decimals': '2',
+    'chlorine on the table': '35.45',
     'decimal mark': 'point',
     'judge figures': 'no',
     'highest help level': '3',

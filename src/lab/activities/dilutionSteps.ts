@@ -68,8 +68,20 @@ export const waterVolumeStep = (names: DilutionNames): CalculatedStep =>
     buildsOn: { 'stock volume': 'stock volume' },
   });
 
-/** Molarity of one ion in a solution whose molarity is given. */
-export const ionStep = ({ molarity, period }: { readonly molarity: string; readonly period: 1 | 2 }): CalculatedStep =>
+/**
+ * Molarity of one ion in a solution whose molarity is given.
+ *
+ * @param really - Row that holds the molarity which the team's own solution really has: worked from that it is right too.
+ */
+export const ionStep = ({
+  molarity,
+  really,
+  period,
+}: {
+  readonly molarity: string;
+  readonly really?: string;
+  readonly period: 1 | 2;
+}): CalculatedStep =>
   calculated({
     id: 'ion molarity',
     title: 'Molarity of one ion',
@@ -78,5 +90,5 @@ export const ionStep = ({ molarity, period }: { readonly molarity: string; reado
     period,
     quantity: 'ion molarity',
     takes: { formula: { given: 'formula' }, molarity: { given: molarity }, ion: { given: 'ion' } },
-    buildsOn: {},
+    buildsOn: really === undefined ? {} : { molarity: really },
   });

@@ -49,7 +49,7 @@ const fromSolid = ({ id, title, aim, extension, formula, start, impure, hydrate,
       ordered({ id: 'procedure', title: 'How to make it', procedure: 'solid to flask', period: 1 }),
       massWeighedStep(),
       stockMadeStep(names),
-      ionStep({ molarity: 'molarity', period: 1 }),
+      ionStep({ molarity: 'molarity', really: 'stock made', period: 1 }),
       chosen({ id: 'particles', title: 'What the particles do', question, period: 1 }),
       told({
         id: 'in your words',

@@ -54,7 +54,7 @@ export const ordered = (step: Pick<OrderedStep, 'id' | 'title' | 'procedure' | '
   ...step,
   kind: 'ordered',
   unit: '',
-  bench: false,
+  bench: true,
   shown: [
     'Write the letters in an order that works.',
     ...orderedActions(step.procedure).map(({ letter, item }) => `\n${letter}) ${item.text}`),

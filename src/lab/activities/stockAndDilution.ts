@@ -63,7 +63,7 @@ export function stockAndDilution({ fromRealStock }: Variant): Activity {
         },
         buildsOn: {},
       }),
-      ionStep({ molarity: 'target molarity', period: 2 }),
+      ionStep({ molarity: 'target molarity', really: 'diluted molarity', period: 2 }),
       chosen({ id: 'particles', title: 'What the particles do', question: 'dilution particles', period: 2 }),
       told({
         id: 'in your words',

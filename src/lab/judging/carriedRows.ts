@@ -1,7 +1,9 @@
 import type { CalculatedStep } from '../activity.ts';
 import type { CarriedRows } from '../judgeEntry.ts';
 import type { Carried } from '../preparedStep.ts';
+import { quantities } from '../quantities.ts';
 import type { Surroundings } from './surroundings.ts';
+import { workedFrom } from './workedFrom.ts';
 
 /** Every choice of some of the items, but not of none. */
 function someOf<T>(items: readonly T[]): readonly (readonly T[])[] {
@@ -12,18 +14,26 @@ function someOf<T>(items: readonly T[]): readonly (readonly T[])[] {
   return chosen.slice(1);
 }
 
-/** Every set of the team's own entries that a step may have been carried forward from. */
+/**
+ * Every set of the team's own entries that a step may have been carried forward from. Of a row that stands for a number
+ * given, such as the molarity really made, also what a right entry was rounded from; what the step works out itself has
+ * that in its own span.
+ */
 export function carriedRows(
-  { buildsOn }: CalculatedStep,
+  { quantity, buildsOn }: CalculatedStep,
   { rowOf }: Pick<Surroundings, 'rowOf'>,
 ): readonly CarriedRows[] {
+  const isGiven = (name: string): boolean => quantities[quantity].takes.some((argument) => argument.name === name);
   const held = Object.keys(buildsOn).flatMap((name) => {
     const row = rowOf(buildsOn[name] ?? '');
-    return row?.value === undefined ? [] : [{ name, row, value: row.value }];
+    if (row?.value === undefined) return [];
+    return [{ name, row, values: isGiven(name) ? workedFrom(row) : [row.value] }];
   });
-  return someOf(held).map((some) => {
-    const carried: Carried = Object.fromEntries(some.map(({ name, value }) => [name, value]));
+  return someOf(held).flatMap((some) => {
     const unsound = some.find(({ row }) => row.status !== 'on target');
-    return { carried, sound: !unsound, lookAt: unsound?.row.root ?? '' };
+    let sets: readonly Carried[] = [{}];
+    for (const { name, values } of some)
+      sets = values.flatMap((value) => sets.map((set): Carried => ({ ...set, [name]: value })));
+    return sets.map((carried) => ({ carried, sound: !unsound, lookAt: unsound?.row.root ?? '' }));
   });
 }

@@ -13,11 +13,18 @@ import { sourceSets } from './sourceSets.ts';
 import type { Surroundings } from './surroundings.ts';
 import { withActivitySlips } from './withActivitySlips.ts';
 
+/** Whether a dilution goes on from another one and not from the stock. */
+function isFromFlaskBefore({ takes }: CalculatedStep, { stepOf }: Surroundings): boolean {
+  const source = takes['stock molarity'];
+  const before = source && 'entryOf' in source ? stepOf(source.entryOf) : undefined;
+  return before?.kind === 'calculated' && before.quantity === 'diluted molarity';
+}
+
 /** Judges what a team worked out, from its givens and from its own entries in the rows that the step rests on. */
 export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: Surroundings): Partial<JudgedRow> {
   const { settings } = around;
   const { bad, ready, from, waitsFor } = readyStep(step, around);
-  if (bad !== '' || !ready) return { status: 'unreadable', lookAt: bad };
+  if (bad !== '' || !ready) return { status: 'unreadable', isUnusable: true, lookAt: bad };
   const entry = readEntry(cell, ready.quantity.entryKind, settings);
   if (entry.kind === 'number' && waitsFor !== '') {
     return { status: 'not yet', lookAt: waitsFor, value: entry.entry.value };
@@ -33,7 +40,11 @@ export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: S
         ...carried.map((row) => ({ ...row, carried: { ...set, ...row.carried } })),
       ]),
   ];
-  const own = judgeEntry(ready, entry, { rows, judgeFigures: settings.judgeFigures });
+  const own = judgeEntry(ready, entry, {
+    rows,
+    judgeFigures: settings.judgeFigures,
+    shortTable: settings.shortTable,
+  });
   const judgement = withActivitySlips({ judgement: own, step, ready, entry }, around);
   const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
   const spans = entry.kind === 'number' ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
@@ -44,7 +55,7 @@ export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: S
     ...value,
     unrounded,
     status: final.status,
-    lookAt: feedbackText(final, ready.quantity),
+    lookAt: feedbackText(final, ready.quantity, isFromFlaskBefore(step, around) ? ['flask before'] : []),
     slips: final.status === 'not yet' ? final.slips : [],
     ...(final.status === 'follows' ? { root: final.lookAt } : {}),
   };

@@ -1,13 +1,9 @@
-import type { Activity, Step } from '../activity.ts';
-import type { GivenCells } from '../givenCells.ts';
-import type { LessonSettings } from '../lessonSettings.ts';
+import type { Step } from '../activity.ts';
+import type { TeamLesson } from '../teamLesson.ts';
 import type { JudgedRow } from './judgedRow.ts';
 
 /** What a row is judged with beside its own entry: the lesson, the team's numbers and the other rows of the block. */
-export interface Surroundings {
-  readonly activity: Activity | undefined;
-  readonly settings: LessonSettings;
-  readonly givens: GivenCells;
+export interface Surroundings extends TeamLesson {
   /** A step of the activity, or a bare quantity as one. */
   readonly stepOf: (id: string) => Step | undefined;
   /** The row with this step, judged; undefined where the block has none. */

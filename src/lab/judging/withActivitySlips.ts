@@ -13,7 +13,10 @@ interface JudgedStep {
   readonly entry: ReadEntry;
 }
 
-/** Adds what a slip beside the quantity itself explains; a misplaced point is named only where nothing else does. */
+/**
+ * Adds what a slip beside the quantity itself explains; a misplaced point is named only where nothing else does. The
+ * planned value in place of the real one lies so near it that rounding would explain it as well, and is named all the same.
+ */
 export function withActivitySlips({ judgement, step, ready, entry }: JudgedStep, around: Surroundings): Judgement {
   if (judgement.status !== 'close' && judgement.status !== 'not yet') return judgement;
   const isOpen =
@@ -32,7 +35,7 @@ export function withActivitySlips({ judgement, step, ready, entry }: JudgedStep,
   });
   if (more.length === 0) return judgement;
   if (judgement.status === 'close') {
-    return more.includes('planned-for-made') ? { ...judgement, because: 'planned for made' } : judgement;
+    return more.includes('planned-for-made') ? { status: 'not yet', slips: ['planned-for-made'] } : judgement;
   }
   return { status: 'not yet', slips: [...judgement.slips.filter((id) => id !== 'power-of-ten'), ...more] };
 }

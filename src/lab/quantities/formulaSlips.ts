@@ -2,8 +2,10 @@ import type { SlipEntry } from './quantityEntry.ts';
 import {
   bracketNumberOnOneAtom,
   bracketNumbersDropped,
+  oneSubscriptMissed,
   oneWater,
   symbolsCountedOnce,
+  waterNumberOnOneAtom,
   withoutWater,
 } from './wrongAtoms.ts';
 
@@ -11,6 +13,10 @@ import {
 export const formulaSlips: readonly SlipEntry[] = [
   { id: 'water-of-hydration-left-out', molarMasses: (formula) => withoutWater(formula).map((atoms) => ({ atoms })) },
   { id: 'one-water-only', molarMasses: (formula) => oneWater(formula).map((atoms) => ({ atoms })) },
+  {
+    id: 'water-number-on-one-atom',
+    molarMasses: (formula) => waterNumberOnOneAtom(formula).map((atoms) => ({ atoms })),
+  },
   {
     id: 'group-subscript-ignored',
     molarMasses: (formula) => bracketNumbersDropped(formula).map((atoms) => ({ atoms })),
@@ -20,5 +26,6 @@ export const formulaSlips: readonly SlipEntry[] = [
     molarMasses: (formula) => bracketNumberOnOneAtom(formula).map((atoms) => ({ atoms })),
   },
   { id: 'subscripts-ignored', molarMasses: (formula) => symbolsCountedOnce(formula).map((atoms) => ({ atoms })) },
+  { id: 'one-subscript-missed', molarMasses: (formula) => oneSubscriptMissed(formula).map((atoms) => ({ atoms })) },
   { id: 'atomic-numbers-used', molarMasses: ({ atoms }) => [{ atoms, byAtomicNumber: true }] },
 ];

@@ -27,5 +27,7 @@ export const ionMolarityQuantity: QuantityEntry = {
       id: "other-ion's-count",
       value: (n) => n.otherIonCounts.filter((count) => count !== 1).map((count) => n.molarity * count),
     },
+    // A charge of one looks the same as no count at all too.
+    { id: 'charge-for-count', value: (n) => (n.ionCharge === 1 ? [] : n.molarity * n.ionCharge) },
   ],
 };

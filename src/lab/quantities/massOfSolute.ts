@@ -34,6 +34,8 @@ export const massOfSolute: QuantityEntry = {
       id: 'volumes-multiplied',
       value: (n) => ((n.molarity / (n.volume / 1000)) * n['molar mass']) / (n.purity / 100),
     },
+    { id: 'upside-down', value: (n) => n['molar mass'] / n['moles of solute'] / (n.purity / 100) },
+    { id: 'molar-mass-reported', value: (n) => n['molar mass'] },
     ...formulaSlips,
     { id: 'purity-ignored', value: (n) => n['moles of solute'] * n['molar mass'] },
     { id: 'purity-inverted', value: (n) => n['moles of solute'] * n['molar mass'] * (n.purity / 100) },

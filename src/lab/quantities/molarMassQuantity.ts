@@ -1,14 +1,7 @@
 import { success } from '../../errors/result.ts';
 import { formulaSlips } from './formulaSlips.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
-
-/** To whole numbers, or to one decimal (common practice, no source); where a lesson asks for no more, it is the target. */
-const shortenings = [
-  { decimals: 0, way: 'halfUp' },
-  { decimals: 1, way: 'halfUp' },
-  { decimals: 1, way: 'halfEven' },
-  { decimals: 1, way: 'cutOff' },
-] as const;
+import { saltTimesWater } from './wrongAtoms.ts';
 
 export const molarMassQuantity: QuantityEntry = {
   name: 'molar mass',
@@ -20,8 +13,5 @@ export const molarMassQuantity: QuantityEntry = {
   buildsOn: [],
   chemistry: (n) => success(n['molar mass']),
   relation: (n) => n['molar mass'],
-  slips: [
-    ...formulaSlips,
-    { id: 'weights-rounded-early', molarMasses: ({ atoms }) => shortenings.map((shortened) => ({ atoms, shortened })) },
-  ],
+  slips: [...formulaSlips, { id: 'dot-as-times', molarMasses: saltTimesWater }],
 };

@@ -24,6 +24,7 @@ export const molesOfSolute: QuantityEntry = {
   slips: [
     { id: 'volume-in-mL', value: (n) => n.molarity * n.volume },
     { id: 'volume-ignored', value: (n) => n.molarity },
+    { id: 'upside-down', value: (n) => [n.volume / n.molarity, n.volume / 1000 / n.molarity] },
     { id: 'volumes-multiplied', value: (n) => n.molarity / (n.volume / 1000) },
   ],
 };

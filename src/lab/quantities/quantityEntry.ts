@@ -1,7 +1,6 @@
 import type { Formula } from '../../chemistry/formula.ts';
 import type { Result } from '../../errors/result.ts';
 import type { QuantityName } from '../activity.ts';
-import type { ShortenedWeight } from '../roundedWeight.ts';
 import type { SlipId } from '../texts/feedback.ts';
 
 /** What an argument of a quantity is read as; `number` is a pure number or one with any unit of the list. */
@@ -53,21 +52,22 @@ export type NumberName =
  * A name that the quantity does not take is absent and reads as NaN through `relation`'s type, so no entry may use it.
  */
 export type StepNumbers = Readonly<Record<NumberName, number>> & {
-  /** For an ion: how many of it, and of each other kind, one formula unit gives. */
+  /** For an ion: how many of it, and of each other kind, one formula unit gives, and the size of its charge. */
   readonly ionCount: number;
+  readonly ionCharge: number;
   readonly otherIonCounts: readonly number[];
 };
 
 export type Calculation = (numbers: StepNumbers) => number;
 
 /**
- * A molar mass worked out wrongly: other atoms than the formula has, atomic numbers in place of weights, or every weight
- * shortened to so many decimals and no more, all in one way.
+ * A molar mass worked out wrongly: other atoms than the formula has, atomic numbers in place of weights, or one part
+ * multiplied by another that should be added.
  */
 export interface WrongMolarMass {
   readonly atoms: Formula['atoms'];
   readonly byAtomicNumber?: true;
-  readonly shortened?: { readonly decimals: number; readonly way: keyof ShortenedWeight };
+  readonly times?: Formula['atoms'];
 }
 
 /** A wrong calculation that people are known to do, beside the relation that it deforms. */

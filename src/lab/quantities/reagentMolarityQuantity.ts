@@ -28,5 +28,13 @@ export const reagentMolarityQuantity: QuantityEntry = {
     { id: 'percent-left-out', value: (n) => (1000 * n.density) / n['molar mass'] },
     { id: 'density-ignored', value: (n) => (10 * n['mass percent']) / n['molar mass'] },
     { id: 'per-mL-not-L', value: (n) => (n['mass percent'] / 100) * (n.density / n['molar mass']) },
+    { id: 'grams-per-litre', value: (n) => 10 * n['mass percent'] * n.density },
+    { id: 'moles-in-100-g', value: (n) => n['mass percent'] / n['molar mass'] },
+    {
+      id: 'molality-reported',
+      // Without any water there is no molality.
+      value: (n) =>
+        n['mass percent'] < 100 ? (1000 * n['mass percent']) / (100 - n['mass percent']) / n['molar mass'] : [],
+    },
   ],
 };

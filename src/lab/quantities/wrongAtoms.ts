@@ -6,6 +6,7 @@ import {
   type FormulaUnit,
   isWater,
 } from '../../chemistry/formula.ts';
+import type { WrongMolarMass } from './quantityEntry.ts';
 
 type Atoms = Formula['atoms'];
 type Parts = readonly FormulaPart[];
@@ -64,3 +65,44 @@ export const symbolsCountedOnce = ({ units }: Formula): readonly Atoms[] => [
     units.map((unit, index) => (isOfSalt(unit, index) ? { coefficient: 1, parts: onceEach(unit.parts) } : unit)),
   ),
 ];
+
+/** One number directly behind a symbol taken as 1, every other as it should be, one list for each such number. */
+export const oneSubscriptMissed = ({ units }: Formula): readonly Atoms[] =>
+  units.flatMap((unit, index) =>
+    numbersMissed(unit.parts).map((parts) =>
+      atomsOfUnits([...units.slice(0, index), { ...unit, parts }, ...units.slice(index + 1)]),
+    ),
+  );
+
+function numbersMissed(parts: Parts): readonly Parts[] {
+  return parts.flatMap((part, index) => {
+    const put = (other: FormulaPart) => [...parts.slice(0, index), other, ...parts.slice(index + 1)];
+    if (part.kind === 'group') return numbersMissed(part.parts).map((inside) => put({ ...part, parts: inside }));
+    return part.count === 1 ? [] : [put({ ...part, count: 1 })];
+  });
+}
+
+/** The number of waters on the hydrogen alone, as in five H2 and one O. */
+export const waterNumberOnOneAtom = ({ units, hydrate }: Formula): readonly Atoms[] => {
+  if (!hydrate || hydrate.count === 1) return [];
+  const [hydrogen, oxygen] = water.parts;
+  if (!hydrogen || !oxygen) return [];
+  return [
+    atomsOfUnits([
+      ...units.filter(isOfSalt),
+      { coefficient: hydrate.count, parts: [hydrogen] },
+      { coefficient: 1, parts: [oxygen] },
+    ]),
+  ];
+};
+
+/** The molar mass of the salt multiplied by that of its water, the dot read as a times sign. */
+export const saltTimesWater = ({ units, hydrate }: Formula): readonly WrongMolarMass[] =>
+  hydrate
+    ? [
+        {
+          atoms: atomsOfUnits(units.filter(isOfSalt)),
+          times: atomsOfUnits(units.filter((unit, index) => !isOfSalt(unit, index))),
+        },
+      ]
+    : [];

@@ -7,13 +7,16 @@ export interface SlipText {
   readonly ask: string;
 }
 
+/** What a slip can have words of its own for. */
+export type Wording = QuantityName | 'flask before';
+
 /** Words for a slip in a molar mass, where another quantity is worked from it. */
 const workedWith = (text: SlipText) => ({ 'mass of solute': text, molarity: text }) as const;
 
 /**
  * All feedback on entries, in one place, for readers of 13 to 16. It speaks of the value and never of the person, asks
  * rather than tells, and holds no digit at all, so that it cannot give an answer away. `in` rewords a slip for one
- * quantity. Words in braces are filled in: {unit}, {row}.
+ * quantity, or for a dilution of the flask before. Words in braces are filled in: {unit}, {row}.
  */
 export const slipTexts = {
   'volume-in-mL': {
@@ -30,14 +33,14 @@ export const slipTexts = {
   },
   'moles-reported': {
     fits: 'the amount in moles',
-    ask: 'You have the moles. What does the balance read?',
+    ask: 'You have the moles. What will the balance show for them?',
   },
   'molar-mass-ignored': {
-    fits: 'grams in each litre',
+    fits: 'the grams in each litre',
     ask: 'Molarity counts moles. How do you get from grams to moles?',
   },
   'ratio-inverted': {
-    fits: 'work with one step turned upside down',
+    fits: 'work with one step the other way round',
     ask: 'Should this step multiply or divide?',
     in: {
       'mass of solute': {
@@ -49,15 +52,15 @@ export const slipTexts = {
         ask: 'If one mole weighs more, do the same grams hold more moles or fewer?',
       },
       'stock volume': {
-        fits: 'the two molarities the other way up',
+        fits: 'the two molarities divided the other way round',
         ask: 'Can you take out more stock than the flask holds?',
       },
       'dilution factor': {
-        fits: 'the part of the stock that is left',
-        ask: 'Your ratio is the other way up. How many times as big is the volume at the end?',
+        fits: 'the molarity at the end divided by that of the stock',
+        ask: 'The volume gets bigger. How many times as big is it at the end?',
       },
       'diluted molarity': {
-        fits: 'the two volumes the other way up',
+        fits: 'the two volumes divided the other way round',
         ask: 'Can adding water make a solution stronger?',
       },
       'ion molarity': {
@@ -66,21 +69,21 @@ export const slipTexts = {
       },
       'reagent molarity': {
         fits: 'grams times the molar mass',
-        ask: 'How do you turn grams in a litre into moles?',
+        ask: 'How do you get from the grams in a litre to the moles?',
       },
       density: {
         fits: 'the volume of one gram',
-        ask: 'Grams for each mL: which of the two goes below the line?',
+        ask: 'Density is the grams in each mL. Which of the two do you divide by?',
       },
       'mass percent': {
-        fits: 'a share of the way that is turned upside down',
-        ask: 'Which gap of the densities is the whole way, and which is your part?',
+        fits: 'the two gaps of the densities divided the other way round',
+        ask: 'Which gap reaches from line to line, and which one only up to your density?',
       },
     },
   },
   'volumes-multiplied': {
     fits: 'work that divides by the volume',
-    ask: 'Does a bigger flask of it need more of the solute or less?',
+    ask: 'Does a bigger flask of the same solution need more solute or less?',
     in: {
       molarity: {
         fits: 'work that multiplies by the volume',
@@ -88,7 +91,7 @@ export const slipTexts = {
       },
       density: {
         fits: 'the mass times the volume',
-        ask: 'What would just one mL of it weigh?',
+        ask: 'What does just one mL of it weigh?',
       },
     },
   },
@@ -117,10 +120,10 @@ export const slipTexts = {
     }),
   },
   'bracket-number-on-one-atom': {
-    fits: 'a molar mass where the number after a bracket acts on one atom only',
+    fits: 'a molar mass where the number after a bracket counts for one atom only',
     ask: 'Which atoms stand inside the bracket?',
     in: workedWith({
-      fits: 'work with a molar mass where a bracket’s number acts on one atom only',
+      fits: 'work with a molar mass where a bracket’s number counts for one atom only',
       ask: 'Which atoms stand inside the bracket?',
     }),
   },
@@ -132,6 +135,26 @@ export const slipTexts = {
       ask: 'What do the small numbers in the formula tell you?',
     }),
   },
+  'one-subscript-missed': {
+    fits: 'a molar mass with one small number left out',
+    ask: 'What do the small numbers in the formula tell you?',
+    in: workedWith({
+      fits: 'work with a molar mass that leaves out one small number',
+      ask: 'What do the small numbers in the formula tell you?',
+    }),
+  },
+  'water-number-on-one-atom': {
+    fits: 'a molar mass where the number of waters counts for the hydrogen only',
+    ask: 'Which atoms are in one water, and how many waters are there?',
+    in: workedWith({
+      fits: 'work with a molar mass where the number of waters counts for the hydrogen only',
+      ask: 'Which atoms are in one water, and how many waters are there?',
+    }),
+  },
+  'dot-as-times': {
+    fits: 'the masses of salt and water multiplied',
+    ask: 'Does the dot in the formula join two parts or multiply them?',
+  },
   'atomic-numbers-used': {
     fits: 'the sum of atomic numbers',
     ask: 'Which number on the periodic table tells you the mass?',
@@ -140,20 +163,16 @@ export const slipTexts = {
       ask: 'Which number on the periodic table tells you the mass?',
     }),
   },
-  'weights-rounded-early': {
-    fits: 'a molar mass from weights with few decimal places',
-    ask: 'To how many places were the atomic weights taken?',
-  },
   'purity-ignored': {
-    fits: 'work with a solid that is all pure',
+    fits: 'work that takes all of the solid as pure',
     ask: 'How much of your solid is the salt itself?',
   },
   'purity-inverted': {
-    fits: 'work with the purity turned upside down',
+    fits: 'work with the purity used the other way round',
     ask: 'If only part of the solid is the salt, do you need more of it or less?',
     in: {
       molarity: {
-        fits: 'work with the purity turned upside down',
+        fits: 'work with the purity used the other way round',
         ask: 'If only part of the solid is the salt, does it give more moles or fewer?',
       },
     },
@@ -163,12 +182,26 @@ export const slipTexts = {
     ask: 'What volume are those moles in?',
   },
   'volume-over-amount': {
-    fits: 'litres for each mole',
-    ask: 'Moles per litre: which of the two goes below the line?',
+    fits: 'the litres for each mole',
+    ask: 'Molarity is the moles in each litre. Which of the two do you divide by?',
+  },
+  'upside-down': {
+    fits: 'the volume divided by the molarity',
+    ask: 'If the solution is stronger, does the same volume hold more moles or fewer?',
+    in: {
+      'mass of solute': {
+        fits: 'the molar mass divided by the moles',
+        ask: 'If you need more moles, do you weigh out more grams or fewer?',
+      },
+    },
+  },
+  'molar-mass-reported': {
+    fits: 'the mass of one mole',
+    ask: 'How many moles does your solution need?',
   },
   'water-for-stock': {
     fits: 'the volume of water',
-    ask: 'Which bottle do you draw from with the pipette?',
+    ask: 'Does this row ask for the stronger solution or for the water?',
   },
   'stock-for-water': {
     fits: 'the volume of stock',
@@ -176,14 +209,14 @@ export const slipTexts = {
   },
   'final-volume-for-water': {
     fits: 'the whole volume at the end',
-    ask: 'What is in the flask before the water goes in?',
+    ask: 'How much of that volume is stock?',
   },
   'volumes-added': {
     fits: 'the two volumes added up',
     ask: 'Can the total be more than the flask holds?',
   },
   'parts-miscounted': {
-    fits: 'a ratio with the parts counted in another way',
+    fits: 'work with the parts counted in another way',
     ask: 'One part of stock in how many parts of the whole?',
   },
   'volume-left-out': {
@@ -196,7 +229,7 @@ export const slipTexts = {
   },
   'factor-less-one': {
     fits: 'parts of water for each part of stock',
-    ask: 'Did the part of stock get counted in the total?',
+    ask: 'Is the stock itself one of the parts in the total?',
   },
   'total-counted-twice': {
     fits: 'the ratio with one part too many',
@@ -204,7 +237,7 @@ export const slipTexts = {
   },
   'total-over-water': {
     fits: 'the total divided by the water',
-    ask: 'Which part is being diluted?',
+    ask: 'Which one is diluted, the stock or the water?',
   },
   'difference-for-ratio': {
     fits: 'the difference of the two molarities',
@@ -221,6 +254,20 @@ export const slipTexts = {
   'molarity-unchanged': {
     fits: 'the molarity of the stock',
     ask: 'What stays the same when you add water, and what changes?',
+    in: {
+      'flask before': {
+        fits: 'the molarity in the flask before',
+        ask: 'What stays the same when you add water, and what changes?',
+      },
+    },
+  },
+  'factors-added': {
+    fits: 'the stock divided by factors that are added up',
+    ask: 'Each flask dilutes the one before. Do the factors add up or multiply?',
+  },
+  'other-given-used': {
+    fits: 'the right way of working with another of your numbers',
+    ask: 'Which solution is this row about, and which numbers belong to it?',
   },
   'ion-count-ignored': {
     fits: 'the molarity of the whole salt',
@@ -231,12 +278,16 @@ export const slipTexts = {
     ask: 'Which ion does this row ask about?',
   },
   "other-ion's-count": {
-    fits: 'the number of the other ion',
+    fits: 'work with the number of the other ion',
     ask: 'Which ion is asked for, and how many of it are there?',
+  },
+  'charge-for-count': {
+    fits: 'work with the charge of the ion as its number',
+    ask: 'Does the charge of an ion tell how many of them there are?',
   },
   'divided-by-measured': {
     fits: 'the gap divided by the measured value',
-    ask: 'Which of the two values do you judge against?',
+    ask: 'Which of the two values do you compare with?',
   },
   'mean-as-base': {
     fits: 'the gap divided by the mean of the two',
@@ -244,19 +295,19 @@ export const slipTexts = {
   },
   'ratio-reported': {
     fits: 'the measured value as a percent of the accepted one',
-    ask: 'Does the row ask what share it is, or how far off?',
+    ask: 'Does this row ask how big a share it is, or how far off it is?',
   },
   'difference-reported': {
     fits: 'the plain gap between the two values',
-    ask: 'Percent of what?',
+    ask: 'Which value is the gap a percent of?',
   },
   'fraction-reported': {
-    fits: 'a fraction',
+    fits: 'a fraction where a percent is asked for',
     ask: 'How do you turn a fraction into a percent?',
   },
   'sign-reversed': {
-    fits: 'the two values taken away the other way round',
-    ask: 'Which one comes first?',
+    fits: 'the two volumes subtracted the other way round',
+    ask: 'Which of the two is bigger?',
   },
   'density-divided': {
     fits: 'work that divides by the density',
@@ -264,7 +315,7 @@ export const slipTexts = {
   },
   'percent-not-divided': {
     fits: 'a percent used as a plain number',
-    ask: 'A percent means out of how many?',
+    ask: 'How do you write a percent as a fraction?',
   },
   'percent-left-out': {
     fits: 'a liquid that is all solute',
@@ -278,38 +329,66 @@ export const slipTexts = {
     fits: 'the moles in one mL',
     ask: 'Molarity is moles in how much solution?',
   },
+  'grams-per-litre': {
+    fits: 'the grams of solute in one litre',
+    ask: 'How do you get from grams to moles?',
+  },
+  'moles-in-100-g': {
+    fits: 'the moles in a hundred grams of the liquid',
+    ask: 'What is the mass of one litre of it?',
+  },
+  'molality-reported': {
+    fits: 'the moles for each kilogram of water',
+    ask: 'Is molarity worked with the water alone, or with the whole solution?',
+  },
   'volume-in-litres': {
     fits: 'the mass of one litre',
     ask: 'Which unit of volume does this row ask for?',
   },
   'table-line-taken': {
     fits: 'a line of the table as it stands',
-    ask: 'Is your density just that of the line, or some way along?',
+    ask: 'Is your density exactly the one in that line?',
   },
   'middle-of-lines': {
     fits: 'the middle of the two lines',
     ask: 'Is your density in the middle too?',
   },
   'share-mirrored': {
-    fits: 'a way that is counted from the other line',
-    ask: 'Is your density closer to the lighter line or to the heavier?',
+    fits: 'work that starts from the heavier line and goes back',
+    ask: 'Which line is your density closer to? Is your percent closer to that line too?',
   },
   'step-unscaled': {
-    fits: 'the percent of the lighter line plus the share of the way',
-    ask: 'How many percent is that share worth?',
+    fits: 'the percent of the lighter line plus a bare fraction',
+    ask: 'How many percent is that fraction of the gap worth?',
   },
   'line-not-added': {
-    fits: 'the part of the way from the lighter line',
-    ask: 'At what percent does the way begin?',
+    fits: 'only what comes on top of the lighter line',
+    ask: 'What percent does the lighter line have already?',
   },
   'share-reported': {
-    fits: 'only the share of the way between the lines',
-    ask: 'How many percent is that share worth, and from where does it count?',
+    fits: 'only the fraction of the gap between the lines',
+    ask: 'How many percent is that fraction worth, and on top of which line?',
   },
   'planned-for-made': {
     fits: 'the molarity of the plan',
     ask: 'Which mass did the balance really show?',
     in: {
+      'diluted molarity': {
+        fits: 'the molarity of the plan',
+        ask: 'Which molarity does your stock really have?',
+      },
+      'dilution factor': {
+        fits: 'work with the molarity that was planned for the stock',
+        ask: 'Which molarity does your stock really have?',
+      },
+      'stock volume': {
+        fits: 'work with the molarity that was planned for the stock',
+        ask: 'Which molarity does your stock really have?',
+      },
+      'water volume': {
+        fits: 'work with the molarity that was planned for the stock',
+        ask: 'Which molarity does your stock really have?',
+      },
       'reagent molarity': {
         fits: 'the molarity on the label',
         ask: 'Which molarity do your mass percent and your density give?',
@@ -334,7 +413,7 @@ export const slipTexts = {
     fits: 'the right digits with the point moved',
     ask: 'What size of number makes sense here? Look at the units.',
   },
-} as const satisfies Record<string, SlipText & { readonly in?: Partial<Record<QuantityName, SlipText>> }>;
+} as const satisfies Record<string, SlipText & { readonly in?: Partial<Record<Wording, SlipText>> }>;
 
 export type SlipId = keyof typeof slipTexts;
 
@@ -343,7 +422,7 @@ export const remarks = {
   onTarget: 'Yes, this fits your numbers.',
   closeRounding: 'Close. Keep spare digits as you work and round at the end.',
   closeCutOff: 'Close. Look at the next digit of your result: round up or down?',
-  closePlanned: 'Close. Is it worked from the mass that the balance really showed?',
+  closeTable: 'Close. Tables of atomic weights differ. Which one does your class use?',
   closeFewFigures: 'Close. Give the value to {figures}.',
   wrongFigures: 'The value is right. Give it to {figures}.',
   follows: 'This step fits the value in “{row}”. Look at that row first.',
@@ -363,6 +442,7 @@ export const remarks = {
   needsRow: 'Fill in “{row}” first. This row is worked from it.',
   lookFirst: 'Look at “{row}” first. This row is worked from it.',
   waitForRow: 'Wait at the bench. Look at “{row}” first.',
+  waitForTick: 'Wait at the bench. Look at “{row}” first: read the cautions and tick them.',
   farFromTarget: 'Not yet. Look at it once more.',
   severalFit: 'Your value fits more than one way of working: {fits}. {ask}',
   oneFits: 'Your value matches {fits}. {ask}',

@@ -13,7 +13,6 @@ export const tickTexts = {
   solid: 'solid',
   inBottle: (share: string): string => `${share} in the bottle`,
   noSignal: 'no signal word known',
-  waitForTick: (row: string): string => `Wait at the bench. Read the cautions and tick “${row}” first.`,
 } as const;
 
 export const tickHints: readonly [string, string, string] = [

@@ -309,6 +309,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     settingPicker('figures', texts.plan.figures, plain('2', '3', '4', '5')),
     judge.root,
     settingPicker('atomic-weight decimals', texts.plan.weightDecimals, plain('1', '2', '3', '4')),
+    settingPicker('chlorine on the table', texts.plan.chlorine, plain('35.45', '35.5')),
     settingPicker('decimal mark', texts.plan.decimalMark, [
       { value: 'point', label: texts.plan.decimalMarks.point },
       { value: 'comma', label: texts.plan.decimalMarks.comma },
