@@ -1,4 +1,4 @@
-import type { QuantityName } from './activity.ts';
+import type { CalculatedStep, QuantityName } from './activity.ts';
 import type { Asked } from './asked.ts';
 import type { Judgement } from './judgeEntry.ts';
 import type { QuantityEntry } from './quantities/quantityEntry.ts';
@@ -23,11 +23,11 @@ const slipText = (id: SlipId, quantity: QuantityName): SlipText => {
 };
 
 /** One slip is named alone; several are named together, and every question fits. */
-function slipsText(slips: readonly SlipId[], quantity: QuantityName): string {
+function slipsText(slips: readonly SlipId[], quantity: QuantityName, asks: CalculatedStep['asks'] = {}): string {
   const texts = slips.map((id) => slipText(id, quantity));
   return filled(texts.length === 1 ? remarks.oneFits : remarks.severalFit, {
     fits: texts.map(({ fits }) => fits).join(', or '),
-    ask: texts.map(({ ask }) => ask).join(' '),
+    ask: texts.map(({ ask }, place) => asks[slips[place] as SlipId] ?? ask).join(' '),
   });
 }
 
@@ -38,8 +38,16 @@ const unitQuestion = (text: string, unit: string): string => (unit === '' ? rema
 
 export const unreadableText = (because: Unreadable): string => unreadableTexts[because];
 
-/** What an entry's row says: about the work, without a digit of the answer. */
-export function feedbackText(judgement: Judgement, { name, unit }: QuantityEntry): string {
+/**
+ * What an entry's row says: about the work, without a digit of the answer.
+ *
+ * @param asks - Questions of the step's own, which win over those of its quantity.
+ */
+export function feedbackText(
+  judgement: Judgement,
+  { name, unit }: QuantityEntry,
+  asks?: CalculatedStep['asks'],
+): string {
   switch (judgement.status) {
     case 'blank':
       return remarks.blank;
@@ -69,7 +77,7 @@ export function feedbackText(judgement: Judgement, { name, unit }: QuantityEntry
         case 'one figure':
           return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
         default:
-          return judgement.slips.length > 0 ? slipsText(judgement.slips, name) : remarks.notYet;
+          return judgement.slips.length > 0 ? slipsText(judgement.slips, name, asks) : remarks.notYet;
       }
   }
 }

@@ -44,7 +44,7 @@ export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: S
     ...value,
     unrounded,
     status: final.status,
-    lookAt: feedbackText(final, ready.quantity),
+    lookAt: feedbackText(final, ready.quantity, step.asks),
     slips: final.status === 'not yet' ? final.slips : [],
     ...(final.status === 'follows' ? { root: final.lookAt } : {}),
   };

@@ -6,32 +6,32 @@ export const lastFlask: Question = {
   stem: [
     'Take one mL from the first flask and one mL from the third. Compare the dissolved ',
     { given: 'formula' },
-    '.',
+    '. How much is in the mL from the third?',
   ],
   right: {
     id: 'fewer in each mL',
-    text: ['The same kind of particles, and fewer of them in the mL from the third.'],
+    text: ['fewer particles, of the same kind'],
     reply: 'Yes: each flask spreads its portion out again, and the particles stay what they are.',
   },
   others: [
     {
       id: 'same number',
-      text: ['Just as many in both, since each flask got the same portion.'],
+      text: ['just as many, from equal portions'],
       reply: 'The portions had the same volume. Were they equally crowded?',
     },
     {
       id: 'smaller',
-      text: ['Just as many in both, but smaller ones in the third.'],
+      text: ['just as many, but smaller ones'],
       reply: 'Can water cut a particle, or only move in between?',
     },
     {
       id: 'same steps',
-      text: ['Fewer in the third, by the same number as in the step before.'],
+      text: ['fewer, by the same number each time'],
       reply: 'Does each flask take the same number away, or the same share?',
     },
     {
       id: 'more',
-      text: ['More of them in the third, since it was diluted more often.'],
+      text: ['more, since it was diluted more often'],
       reply: 'What joined the portion each time: solute or water?',
     },
   ],
