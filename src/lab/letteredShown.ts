@@ -16,16 +16,27 @@ type LetteredStep = Pick<OrderedStep, 'kind' | 'id' | 'procedure'> | Pick<Chosen
 export function letteredShown(step: LetteredStep, key = ''): readonly Shown[] {
   const whose = { step: step.id, key };
   if (step.kind === 'chosen') {
-    return [
+    return joined([
       ...questionByName(step.question).stem,
       ...letteredOptions(step.question, whose).flatMap<Shown>(({ letter, item }) => [`\n${letter}) `, ...item.text]),
       `\n${choiceTexts.asked}`,
-    ];
+    ]);
   }
   const actions = orderedActions(step.procedure, whose);
-  return [
+  return joined([
     orderTexts.asked,
-    ...actions.flatMap<Shown>(({ letter, item }, place) => [`${place === 0 ? '\n' : ' · '}${letter}) `, ...item.text]),
+    ...actions.flatMap<Shown>(({ letter, item }, place) => [`${place === 0 ? ' ' : ' · '}${letter}) `, ...item.text]),
     `\n${procedureByName(step.procedure).leftovers}`,
-  ];
+  ]);
+}
+
+/** Words that stand beside each other as one piece, since every piece is a part of the formula in the sheet. */
+function joined(pieces: readonly Shown[]): readonly Shown[] {
+  const all: Shown[] = [];
+  for (const piece of pieces) {
+    const last = all[all.length - 1];
+    if (typeof last === 'string' && typeof piece === 'string') all[all.length - 1] = `${last}${piece}`;
+    else all.push(piece);
+  }
+  return all;
 }

@@ -5,9 +5,9 @@ export const crystalWater: Question = {
   name: 'crystal water',
   // True of every formula, since a team may have one without water.
   stem: [
-    'Look at ',
+    'Water after a dot, if ',
     { given: 'formula' },
-    '. Water after a dot in a formula is part of the crystals. Where is such water once the flask is full?',
+    ' has some, sits in the crystals. Where is it in the full flask?',
   ],
   right: {
     id: 'joins the rest',
@@ -23,17 +23,17 @@ export const crystalWater: Question = {
     },
     {
       id: 'extra volume',
-      text: ['extra: more than the flask says'],
+      text: ['extra, above what the flask says'],
       reply: 'Up to where did you fill, and was that water in the flask already?',
     },
     {
       id: 'more moles',
-      text: ['it has become more moles of salt'],
+      text: ['it became more moles of salt'],
       reply: 'One formula unit comes with its waters. How many units of the salt itself is that?',
     },
     {
       id: 'gone on balance',
-      text: ['nowhere: it never counts, even when weighed'],
+      text: ['nowhere: it never counts'],
       reply: 'If the water weighed nothing, would the molar mass need the part after the dot?',
     },
   ],

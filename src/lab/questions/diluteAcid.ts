@@ -15,7 +15,7 @@ export const diluteAcid: Question = {
   ],
   right: {
     id: 'spread out',
-    text: ['spread it out: fewer particles in each mL'],
+    text: ['spread it out: fewer in each mL'],
     reply: {
       acid: 'Yes: dilute says how crowded. Strong and weak say how far an acid comes apart.',
       base: 'Yes: dilute says how crowded. Strong and weak say how much of a base turns into hydroxide ions.',
@@ -30,7 +30,7 @@ export const diluteAcid: Question = {
     },
     {
       id: 'neutral',
-      text: ['made it harmless: no more care needed'],
+      text: ['made it harmless: no more care'],
       reply: 'Would you leave the goggles off? What is still in the flask?',
     },
     {

@@ -4,26 +4,26 @@ import type { Question } from './question.ts';
 export const dilutionParticles: Question = {
   name: 'dilution particles',
   stem: [
-    'Your portion of stock is now part of ',
+    'The portion of stock is now part of ',
     { given: 'target volume' },
-    ' mL. Compare the dissolved ',
+    ' mL. How much ',
     { given: 'formula' },
-    ' before and after the water went in.',
+    ' is in there?',
   ],
   right: {
     id: 'spread out',
-    text: ['just as much, spread through more water'],
+    text: ['just as much, more spread out'],
     reply: 'Yes: the water spreads the particles out. None are made or lost, so each mL holds fewer of them.',
   },
   others: [
     {
       id: 'amount falls',
-      text: ['less, because the molarity went down'],
+      text: ['less, as the molarity went down'],
       reply: 'Molarity says how crowded the particles are. If none left the flask, where could the others have gone?',
     },
     {
       id: 'amount grows',
-      text: ['more, because there is more solution'],
+      text: ['more, as there is more solution'],
       reply: 'The volume grew because of water. Does water bring any of the solute with it?',
     },
     {
@@ -33,7 +33,7 @@ export const dilutionParticles: Question = {
     },
     {
       id: 'weaker particles',
-      text: ['as many particles, but each one weaker'],
+      text: ['as many particles, each weaker'],
       reply: 'Can water change one particle, or only how far apart they are?',
     },
   ],

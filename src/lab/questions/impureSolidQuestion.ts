@@ -8,7 +8,7 @@ export const impureSolidQuestion: Question = {
     { given: 'purity' },
     ' % ',
     { given: 'formula' },
-    '. A pure one of the same mass goes into another such flask. What does your own flask hold?',
+    '. Another flask got the same mass, but pure. What does yours hold?',
   ],
   right: {
     id: 'fewer',

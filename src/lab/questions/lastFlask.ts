@@ -4,19 +4,19 @@ import type { Question } from './question.ts';
 export const lastFlask: Question = {
   name: 'last flask',
   stem: [
-    'Take one mL from the first flask and one mL from the third. Compare the dissolved ',
+    'Take one mL from the first flask and one from the third. How much ',
     { given: 'formula' },
-    '. How much is in the mL from the third?',
+    ' is in the third?',
   ],
   right: {
     id: 'fewer in each mL',
-    text: ['fewer particles, of the same kind'],
+    text: ['fewer, of the same kind'],
     reply: 'Yes: each flask spreads its portion out again, and the particles stay what they are.',
   },
   others: [
     {
       id: 'same number',
-      text: ['just as many, from equal portions'],
+      text: ['just as many, in equal portions'],
       reply: 'The portions had the same volume. Were they equally crowded?',
     },
     {
@@ -26,12 +26,12 @@ export const lastFlask: Question = {
     },
     {
       id: 'same steps',
-      text: ['fewer, by the same number each time'],
+      text: ['fewer, by equal steps each time'],
       reply: 'Does each flask take the same number away, or the same share?',
     },
     {
       id: 'more',
-      text: ['more, since it was diluted more often'],
+      text: ['more, as it was diluted again'],
       reply: 'What joined the portion each time: solute or water?',
     },
   ],

@@ -26,7 +26,7 @@ export const overNight: Question = {
     },
     {
       id: 'solid',
-      text: ['nowhere: the solid has settled out again'],
+      text: ['nowhere: the solid has settled out'],
       reply: 'No water left the flask. What would push the particles out of it?',
     },
   ],

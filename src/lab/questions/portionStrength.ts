@@ -3,7 +3,7 @@ import type { Question } from './question.ts';
 /** A portion has the molarity of the whole; only its amount is smaller. */
 export const portionStrength: Question = {
   name: 'portion strength',
-  stem: ['Half of your ', { given: 'formula' }, ' solution is poured into a clean, dry beaker. What is in the beaker?'],
+  stem: ['Half of your ', { given: 'formula' }, ' solution goes into a clean, dry beaker. What is in it?'],
   right: {
     id: 'same molarity',
     text: ['same molarity, half the amount'],
@@ -12,17 +12,17 @@ export const portionStrength: Question = {
   others: [
     {
       id: 'half molarity',
-      text: ['half the molarity, half the amount'],
+      text: ['half molarity, half the amount'],
       reply: 'Think of soup at home: is a spoonful of it weaker than the pot it came from?',
     },
     {
       id: 'double molarity',
-      text: ['twice the molarity, in less space'],
+      text: ['twice the molarity, less space'],
       reply: 'The particles moved together with their water. Did anything bring them closer to each other?',
     },
     {
       id: 'same amount',
-      text: ['same molarity, same amount as before'],
+      text: ['same molarity, same amount'],
       reply: 'What stayed in the flask? Can all of the solute be in the beaker?',
     },
     {
