@@ -3,6 +3,7 @@ import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
+import { lettersInOrder } from '../src/lab/lettersInOrder.ts';
 import { buildSample } from '../src/preview/server/buildSample.ts';
 import { startServer } from '../src/preview/server/server.ts';
 import { openStandIn, type StandIn } from '../src/preview/standin/openStandIn.ts';
@@ -29,7 +30,7 @@ const shown = {
     { step: 'molar mass', text: '54', check: 'not yet' },
     { step: 'moles of solute', text: '0.022', check: 'close' },
     { step: 'mass of solute', text: '1.16', check: 'follows' },
-    { step: 'stock procedure', text: 'e c f g d h b a i', check: 'on target' },
+    { step: 'stock procedure', text: lettersInOrder('solid to flask').join(' '), check: 'on target' },
   ],
 } as const;
 const columns = { entry: 2, check: 4, step: 12 };

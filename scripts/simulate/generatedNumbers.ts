@@ -5,6 +5,7 @@ import type { JudgedRow } from '../../src/lab/judging/judgedRow.ts';
 import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
 import type { SlipId } from '../../src/lab/texts/feedback.ts';
 import { spanOver } from '../../src/lab/worked.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
 import { type DealtTeam, dealtTeams } from './dealtTeams.ts';
 import { otherEntry } from './otherEntry.ts';
 import { readingOff, rightEntry, stepOfTeam, type TeamSoFar } from './rightEntry.ts';
@@ -49,7 +50,10 @@ function judged({ activity, givens, entries }: TeamSoFar): Readonly<Record<strin
   const rows = judgeTeam({
     givenNames: Object.keys(givens),
     givenValues: Object.values(givens),
-    settings: [['activity', activity.id]],
+    settings: [
+      ['activity', activity.id],
+      ['layout', String(layoutVersion)],
+    ],
     steps: activity.steps.map(({ id }) => id),
     entries: activity.steps.map(({ id }) => entries[id] ?? ''),
   });

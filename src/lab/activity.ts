@@ -1,3 +1,5 @@
+import type { SlipId } from './texts/feedback.ts';
+
 /** Name of a quantity in the contract, such as `mass of solute`. */
 export type QuantityName =
   | 'molar mass'
@@ -62,6 +64,8 @@ export interface CalculatedStep extends StepBase {
   readonly takes: Readonly<Record<string, { readonly given: string } | { readonly entryOf: string }>>;
   /** For each quantity or argument this step can be carried forward from, the step that holds it. */
   readonly buildsOn: Readonly<Record<string, string>>;
+  /** What to ask about a slip, by its id, where the words of its quantity do not fit how the step is worked. */
+  readonly asks?: Readonly<Partial<Record<SlipId, string>>>;
 }
 export interface MeasuredStep extends StepBase {
   readonly kind: 'measured';
@@ -82,6 +86,8 @@ export interface OrderedStep extends StepBase {
   readonly kind: 'ordered';
   /** Name of the procedure in `lab/procedures`. */
   readonly procedure: string;
+  /** What the team handles in it, where its strength decides how much care the order takes. */
+  readonly handles?: Pick<Substance, 'formula' | 'solid' | 'molarity'>;
 }
 export interface ChosenStep extends StepBase {
   readonly kind: 'chosen';

@@ -1,14 +1,18 @@
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
-import { lettered } from './lettered.ts';
+import { type LettersOf, lettered, letterSeed } from './lettered.ts';
+import { optionReply } from './optionReply.ts';
 import type { QuestionOption } from './questions/question.ts';
 import { questionByName } from './questions.ts';
 import type { RowCheck } from './rowCheck.ts';
 import { choiceTexts } from './texts/choosing.ts';
 
-/** Options of a question in the mixed order in which the sheet letters them; always the same for a question. */
-export function letteredOptions(questionName: string) {
+/**
+ * Options of a question in the mixed order in which the sheet letters them; always the same for a question, or for a
+ * team's key where one is given.
+ */
+export function letteredOptions(questionName: string, whose: LettersOf = {}) {
   const { right, others } = questionByName(questionName);
-  return lettered<QuestionOption>(questionName, [right, ...others]);
+  return lettered<QuestionOption>(letterSeed(questionName, whose), [right, ...others]);
 }
 
 /** The letter of an entry such as “b”, “(B)” or “b, because …”; undefined where it is not one letter. */
@@ -20,15 +24,27 @@ function chosenLetter(entry: CellValue): string | undefined {
   return read?.[1];
 }
 
+/** What a lettered answer is judged with, beside the question. */
+interface ChoiceSurroundings {
+  /** Whose letters the entry is written in. */
+  readonly letters?: LettersOf;
+  /** Formula of the solute, for replies that differ for acids and bases. */
+  readonly solute?: CellValue;
+}
+
 /** Judges a lettered answer: the reason where it is right, a question that fits the idea behind it where it is not. */
-export function checkChoice(questionName: string, entry: CellValue): RowCheck {
+export function checkChoice(
+  questionName: string,
+  entry: CellValue,
+  { letters = {}, solute = '' }: ChoiceSurroundings = {},
+): RowCheck {
   if (isBlank(entry)) return { status: 'blank', lookAt: '' };
-  const options = letteredOptions(questionName);
+  const options = letteredOptions(questionName, letters);
   const letter = chosenLetter(entry);
   const chosen = options.find((option) => option.letter === letter);
   if (chosen === undefined) {
     return { status: 'unreadable', lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
   }
   const isRight = chosen.item.id === questionByName(questionName).right.id;
-  return { status: isRight ? 'on target' : 'not yet', lookAt: chosen.item.reply };
+  return { status: isRight ? 'on target' : 'not yet', lookAt: optionReply(chosen.item, solute) };
 }

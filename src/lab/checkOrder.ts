@@ -1,7 +1,7 @@
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
-import type { Lettered } from './lettered.ts';
+import type { Lettered, LettersOf } from './lettered.ts';
 import { orderedActions } from './orderedActions.ts';
-import type { OrderRule, ProcedureAction } from './procedures/procedure.ts';
+import type { OrderRule, Precaution, ProcedureAction } from './procedures/procedure.ts';
 import { procedureByName } from './procedures.ts';
 import type { RowCheck } from './rowCheck.ts';
 import { orderTexts } from './texts/ordering.ts';
@@ -46,19 +46,35 @@ function lettersAmiss(entry: CellValue, actions: readonly Lettered<ProcedureActi
   return letters;
 }
 
+/** What an order is judged with, beside the procedure. */
+interface OrderSurroundings {
+  /** Whose letters the entry is written in. */
+  readonly letters?: LettersOf;
+  /** What this team's substance asks for beyond what all teams need. */
+  readonly precautions?: readonly Precaution[];
+}
+
 /**
  * Judges an order of lettered actions by which must come before which, since more than one order is right.
  * What to look at names the first pair that is out of order and asks for its reason; it never shows a whole order.
  */
-export function checkOrder(procedureName: string, entry: CellValue): RowCheck {
+export function checkOrder(
+  procedureName: string,
+  entry: CellValue,
+  { letters: whose = {}, precautions = [] }: OrderSurroundings = {},
+): RowCheck {
   if (isBlank(entry)) return { status: 'blank', lookAt: '' };
-  const actions = orderedActions(procedureName);
+  const { rules, reminders = {} } = procedureByName(procedureName);
+  const actions = orderedActions(procedureName, whose);
   const letters = lettersAmiss(entry, actions);
   if (typeof letters === 'string') return { status: 'unreadable', lookAt: letters };
   const order = letters.map((letter) => actions.find((action) => action.letter === letter)?.item.id ?? '');
-  const broken = brokenFirst(procedureByName(procedureName).rules, order);
-  if (broken === undefined) return { status: 'on target', lookAt: orderTexts.works };
-  if (broken.weight === 'advised') return { status: 'on target', lookAt: `${orderTexts.works} ${broken.ask}` };
+  const holding = rules.filter(({ when }) => when === undefined || precautions.includes(when));
+  const broken = brokenFirst(holding, order);
+  if (broken === undefined || broken.weight === 'advised') {
+    const said = [orderTexts.works, ...precautions.map((one) => reminders[one]), broken?.ask];
+    return { status: 'on target', lookAt: said.filter((text) => text !== undefined).join(' ') };
+  }
   // In the order of the entry, so that the pair itself does not say more than the question does.
   const pair = {
     sooner: letters[order.indexOf(broken.after)] ?? '',

@@ -64,6 +64,6 @@ export function checkReading(entry: CellValue, reading: Reading): RowCheck {
   if (value < expected / farTimes) return { status: 'not yet', lookAt: readingTexts.farBelow };
   const side = value > expected ? 'above' : 'below';
   const { ask, near, further } = readingAdvice[reading.of][side];
-  const isNear = Math.abs(value - expected) <= nearShare * Math.abs(expected) + slack;
+  const isNear = Math.abs(value - expected) <= nearShare * Math.abs(expected);
   return { status: 'not yet', lookAt: [readingTexts[side], ask, isNear ? near : further].join(' ') };
 }

@@ -1,3 +1,4 @@
+import type { CalculatedStep } from './activity.ts';
 import type { Asked } from './asked.ts';
 import type { Judgement } from './judgeEntry.ts';
 import type { QuantityEntry } from './quantities/quantityEntry.ts';
@@ -25,8 +26,11 @@ const slipText = (id: SlipId, wordings: readonly Wording[]): SlipText => {
 };
 
 /** One slip is named alone; several are named together, and every question fits, none of them twice. */
-function slipsText(slips: readonly SlipId[], wordings: readonly Wording[]): string {
-  const texts = slips.map((id) => slipText(id, wordings));
+function slipsText(slips: readonly SlipId[], wordings: readonly Wording[], asks: CalculatedStep['asks'] = {}): string {
+  const texts = slips.map((id) => ({
+    ...slipText(id, wordings),
+    ...(asks[id] === undefined ? {} : { ask: asks[id] }),
+  }));
   const fits = [...new Set(texts.map((text) => text.fits))];
   return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
     fits: fits.join(', or '),
@@ -45,11 +49,12 @@ export const unreadableText = (because: Unreadable): string => unreadableTexts[b
  * What an entry's row says: about the work, without a digit of the answer.
  *
  * @param special - Wordings that come before those for the quantity.
+ * @param asks - Questions of the step's own, which win over those of its quantity.
  */
 export function feedbackText(
   judgement: Judgement,
   { name, unit }: QuantityEntry,
-  special: readonly Wording[] = [],
+  { special = [], asks }: { readonly special?: readonly Wording[]; readonly asks?: CalculatedStep['asks'] } = {},
 ): string {
   switch (judgement.status) {
     case 'blank':
@@ -82,7 +87,7 @@ export function feedbackText(
         case 'one figure':
           return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
         default:
-          return judgement.slips.length > 0 ? slipsText(judgement.slips, [...special, name]) : remarks.notYet;
+          return judgement.slips.length > 0 ? slipsText(judgement.slips, [...special, name], asks) : remarks.notYet;
       }
   }
 }

@@ -15,6 +15,8 @@ export interface LessonSettings {
   readonly studentsDilute: boolean;
   /** Whether a dilution is worked from the stock that the team really made. */
   readonly fromRealStock: boolean;
+  /** Of the sheet that the entries stand in; 0, older than any, where it does not say. */
+  readonly layout: number;
   /** Names of settings whose value cannot be used; only rows that need them are unreadable. */
   readonly bad: readonly string[];
   /** The cell beside each name, for what others read. */
@@ -54,6 +56,7 @@ export function readLessonSettings(table: readonly (readonly CellValue[])[]): Le
     highestHelpLevel: level('highest help level', { least: 0, most: 3, otherwise: 3 }),
     studentsDilute: plainName(cells['concentrated reagents']) === 'students',
     fromRealStock: plainName(cells['work the dilution from']) === 'real stock',
+    layout: Math.max(0, whole(cells.layout) || 0),
     bad,
     cells,
   };

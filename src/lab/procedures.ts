@@ -1,4 +1,4 @@
-import { concentratedAcid } from './procedures/concentratedAcid.ts';
+import { concentratedToFlask } from './procedures/concentratedToFlask.ts';
 import { dryResidue } from './procedures/dryResidue.ts';
 import { pipetteToFlask } from './procedures/pipetteToFlask.ts';
 import type { Procedure } from './procedures/procedure.ts';
@@ -10,7 +10,7 @@ import { weighPortion } from './procedures/weighPortion.ts';
 export const allProcedures = (): readonly Procedure[] => [
   solidToFlask,
   pipetteToFlask,
-  concentratedAcid,
+  concentratedToFlask,
   serialFlasks,
   dryResidue,
   weighPortion,

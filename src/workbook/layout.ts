@@ -1,5 +1,8 @@
-/** Where things stand in a class sheet. A change here is a new layout: raise the version. */
-export const layoutVersion = 2;
+/**
+ * Where things stand in a class sheet. A change here is a new layout: raise the version. So is a change of an action in a
+ * procedure, since its letters change with it (`sinceLayout` of the procedure).
+ */
+export const layoutVersion = 3;
 
 /** Columns of a class sheet, from 1. */
 export const classColumns = {

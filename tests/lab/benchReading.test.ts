@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { activityById } from '../../src/lab/activities.ts';
 import { judgeTeam } from '../../src/lab/judgeTeam.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
 
 const activity = activityById('bench reading');
 if (activity === undefined) throw new Error('no bench reading');
@@ -11,7 +12,10 @@ function rows(entries: Readonly<Record<string, string>>, molarity = '0.250') {
   const judged = judgeTeam({
     givenNames: ['formula', 'molarity', 'flask'],
     givenValues: ['KBr', molarity, '200'],
-    settings: [['activity', 'bench reading']],
+    settings: [
+      ['activity', 'bench reading'],
+      ['layout', String(layoutVersion)],
+    ],
     steps: ids,
     entries: ids.map((id) => ({ 'cautions read': 'yes, KBr', ...entries })[id] ?? ''),
   });

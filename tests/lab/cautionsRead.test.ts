@@ -6,6 +6,7 @@ import { cautionWords } from '../../src/lab/cautionWords.ts';
 import { checkTeam } from '../../src/lab/checkTeam.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
 import { startingGivens } from '../../src/lab/startingGivens.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 import { startOf } from './otherActivities.ts';
 import { rightEntries } from './rightEntries.ts';
@@ -24,7 +25,7 @@ function rowsOf(
   const rows = checkTeam({
     givenNames: Object.keys(givens),
     givenValues: Object.values(givens),
-    settings: [['activity', id], ...settings],
+    settings: [['activity', id], ['layout', String(layoutVersion)], ...settings],
     steps: activity.steps.map((step) => step.id),
     entries: activity.steps.map((step) => entries[step.id] ?? ''),
   });

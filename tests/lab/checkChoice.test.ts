@@ -1,16 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import { checkChoice, letteredOptions } from '../../src/lab/checkChoice.ts';
+import { optionReply } from '../../src/lab/optionReply.ts';
 import { allQuestions } from '../../src/lab/questions.ts';
+
+/** An acid, a base, and what is neither. */
+const solutes = ['HCl', 'NH3', 'KBr'];
 
 describe('checkChoice', () => {
   it.each(allQuestions().map((question) => [question.name, question] as const))(
     'gives the reason for the right answer of %s and a question for every other',
     (name, { right, others }) => {
       for (const { letter, item } of letteredOptions(name)) {
-        const check = checkChoice(name, letter);
-        const isRight = item.id === right.id;
-        expect(check).toEqual({ status: isRight ? 'on target' : 'not yet', lookAt: item.reply });
-        expect(item.reply.includes('?'), item.id).toBe(!isRight);
+        for (const solute of solutes) {
+          const check = checkChoice(name, letter, { solute });
+          const isRight = item.id === right.id;
+          const reply = optionReply(item, solute);
+          expect(check).toEqual({ status: isRight ? 'on target' : 'not yet', lookAt: reply });
+          expect(reply.includes('?'), item.id).toBe(!isRight);
+        }
       }
       expect(letteredOptions(name).map(({ letter }) => letter)).toEqual(
         Array.from({ length: others.length + 1 }, (_, place) => String.fromCharCode(97 + place)),
@@ -21,7 +28,9 @@ describe('checkChoice', () => {
   it('does not give the right answer away in what it says to another', () => {
     for (const { right, others } of allQuestions()) {
       const words = right.text.filter((piece): piece is string => typeof piece === 'string').join('');
-      for (const { reply } of others) expect(reply).not.toContain(words);
+      for (const option of others) {
+        for (const solute of solutes) expect(optionReply(option, solute)).not.toContain(words);
+      }
     }
   });
 

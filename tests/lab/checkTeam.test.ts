@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { activityById } from '../../src/lab/activities.ts';
 import { checkTeam, type TeamTable } from '../../src/lab/checkTeam.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
 
 const givens = {
   formula: 'CuSO4·5H2O',
@@ -20,7 +21,10 @@ function checks(rows: Readonly<Record<string, unknown>>, { givens: own, ...chang
   const table = checkTeam({
     givenNames: Object.keys(named),
     givenValues: Object.values(named) as string[],
-    settings: [['activity', 'stock and dilution']],
+    settings: [
+      ['activity', 'stock and dilution'],
+      ['layout', String(layoutVersion)],
+    ],
     steps: ['', ...ids, ''],
     entries: ['Entry', ...(Object.values(rows) as string[]), ''],
     ...changes,

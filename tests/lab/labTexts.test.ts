@@ -9,6 +9,7 @@ import { stepHint } from '../../src/lab/stepHint.ts';
 import { quantityHints, readingHints, toldHints } from '../../src/lab/texts/hints.ts';
 import { orderTexts } from '../../src/lab/texts/ordering.ts';
 import { readingAdvice, readingTexts } from '../../src/lab/texts/readings.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
 import { startOf } from './otherActivities.ts';
 import { fleschKincaidGrade, wordsOf } from './readingGrade.ts';
 import { rightEntries } from './rightEntries.ts';
@@ -16,14 +17,19 @@ import { rightEntries } from './rightEntries.ts';
 const words = (pieces: readonly Shown[]): string =>
   pieces.map((piece) => (typeof piece === 'string' ? piece : 'salt')).join('');
 
-const procedureTexts = allProcedures().flatMap(({ rules, hints, actions }) => [
+const procedureTexts = allProcedures().flatMap(({ rules, hints, actions, leftovers, reminders = {} }) => [
   ...rules.map(({ ask }) => ask),
   ...hints,
-  ...actions.map(({ text }) => text),
+  ...actions.map(({ text }) => words(text)),
+  leftovers,
+  ...Object.values(reminders),
 ]);
 const questionTexts = allQuestions().flatMap(({ stem, right, others, hints }) => [
   words(stem),
-  ...[right, ...others].flatMap(({ text, reply }) => [words(text), reply]),
+  ...[right, ...others].flatMap(({ text, reply }) => [
+    words(text),
+    ...(typeof reply === 'string' ? [reply] : Object.values(reply)),
+  ]),
   hints[0],
   hints[1],
 ]);
@@ -83,7 +89,7 @@ describe('every activity, gone through with right entries', () => {
         const rows = judgeTeam({
           givenNames: Object.keys(givens),
           givenValues: Object.values(givens),
-          settings: Object.entries(setup.settings),
+          settings: [...Object.entries(setup.settings), ['layout', String(layoutVersion)]],
           steps: activity.steps.map((step) => step.id),
           entries: activity.steps.map((step) => entries[step.id] ?? ''),
         });

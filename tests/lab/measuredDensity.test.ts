@@ -5,6 +5,7 @@ import { judgeTeam } from '../../src/lab/judgeTeam.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
 import { readingNotes } from '../../src/lab/readingNotes.ts';
 import { stepHint } from '../../src/lab/stepHint.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 import { startOf } from './otherActivities.ts';
 
@@ -19,7 +20,7 @@ function rows(entries: Readonly<Record<string, string>>, givens: Readonly<Record
   const judged = judgeTeam({
     givenNames: Object.keys(givens),
     givenValues: Object.values(givens),
-    settings: Object.entries({ ...defaultSettings, activity: activity.id }),
+    settings: Object.entries({ ...defaultSettings, activity: activity.id, layout: String(layoutVersion) }),
     steps: ids,
     entries: ids.map((id) => ({ 'cautions read': `yes, ${givens.formula}`, ...entries })[id] ?? ''),
   });

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { activityById, addActivity, allActivities } from '../../src/lab/activities.ts';
 import { judgeTeam } from '../../src/lab/judgeTeam.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
 import { planWorkbook } from '../../src/workbook/planWorkbook.ts';
 import { startOf } from './otherActivities.ts';
 import { rightEntries } from './rightEntries.ts';
@@ -61,7 +62,7 @@ describe('an activity of a department’s own', () => {
       const rows = judgeTeam({
         givenNames: Object.keys(givens),
         givenValues: Object.values(givens),
-        settings: Object.entries(setup.settings),
+        settings: [...Object.entries(setup.settings), ['layout', String(layoutVersion)]],
         steps: activity.steps.map(({ id }) => id),
         entries: activity.steps.map(({ id }) => entries[id] ?? ''),
       });

@@ -3,6 +3,7 @@ import { activityById } from '../../src/lab/activities.ts';
 import { judgeTeam } from '../../src/lab/judgeTeam.ts';
 import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
 import { sampleLesson } from '../../src/lab/sampleLesson.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
 
 const sample = sampleLesson();
 const numbers = numbersForTeams(sample.setup);
@@ -19,7 +20,7 @@ const judged = numbers.value.teams.map((team) => {
   const rows = judgeTeam({
     givenNames: Object.keys(team.givens),
     givenValues: Object.values(team.givens),
-    settings: Object.entries(sample.setup.settings),
+    settings: [...Object.entries(sample.setup.settings), ['layout', String(layoutVersion)]],
     steps: steps.map(({ id }) => id),
     entries,
   });

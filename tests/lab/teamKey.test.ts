@@ -5,6 +5,7 @@ import { defaultSettings } from '../../src/lab/defaultSettings.ts';
 import { checkFigure } from '../../src/lab/key/checkFigure.ts';
 import { teamKey } from '../../src/lab/key/teamKey.ts';
 import { fitted, periodPlans } from '../../src/lab/periodPlan.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 
 const keyOf = (id: string, givens: Record<string, string> = {}, settings: Partial<typeof defaultSettings> = {}) => {
@@ -49,7 +50,7 @@ describe('the key', () => {
     const checked = checkTeam({
       givenNames: names,
       givenValues: names.map((name) => team.givens[name]),
-      settings: Object.entries({ ...defaultSettings, activity: id }),
+      settings: Object.entries({ ...defaultSettings, activity: id, layout: String(layoutVersion) }),
       steps: lines.map(({ step }) => step),
       entries: lines.map(({ answer }) => answer.replace('about ', '')),
     });

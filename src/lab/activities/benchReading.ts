@@ -23,7 +23,13 @@ export const benchReading = (): Activity => ({
     molarMassStep(),
     molesStep(names),
     massStep(names),
-    ordered({ id: 'procedure', title: 'How to make it', procedure: 'solid to flask', period: 1 }),
+    ordered({
+      id: 'procedure',
+      title: 'How to make it',
+      procedure: 'solid to flask',
+      handles: { formula: 'formula', solid: true },
+      period: 1,
+    }),
     measured({
       id: 'molarity read',
       title: 'Molarity read at the bench',

@@ -11,20 +11,21 @@ const names: DilutionNames = {
   period: 1,
 };
 
-const aim = 'Work out how a concentrated acid is diluted, and in which order that is safe. Staff make the solution.';
+const aim =
+  'Work out how a concentrated acid or base is diluted, and in which order that is safe. Staff make the solution.';
 
 /**
- * From a concentrated acid: students calculate and watch, staff make the solution. A new plan starts from hydrochloric
- * acid of 37.2 % and 1.18 g/mL, as a supplier’s table of concentrated reagents has it.
+ * From a concentrated acid or base: students calculate and watch, staff make the solution, so that no text here sends a
+ * student to the bottle, and none calls what is in it an acid. A new plan starts from hydrochloric acid of 37.2 % and
+ * 1.18 g/mL, as a supplier’s table of concentrated reagents has it.
  */
 export const concentratedReagent = (): Activity => ({
   id: 'concentrated reagent',
-  title: 'A solution from a concentrated acid',
+  title: 'A solution from a concentrated acid or base',
   aim,
-  extension:
-    'The bottle stood open and lost some vapour. What does that do to your solution, and how would you notice?',
+  extension: 'The bottle stood open for a week. What may have gone out or come in, and how would you notice?',
   givens: [
-    { ...commonGivens.formula, about: 'acid in the bottle', start: 'HCl' },
+    { ...commonGivens.formula, about: 'acid or base in the bottle', start: 'HCl' },
     { name: 'mass percent', unit: '%', about: 'mass percent on the label of the bottle', start: '37.2' },
     { name: 'density', unit: 'g/mL', about: 'density on the label of the bottle', start: '1.18' },
     { ...commonGivens.target, start: '0.500' },
@@ -59,9 +60,21 @@ export const concentratedReagent = (): Activity => ({
       },
       buildsOn: { 'molar mass': 'molar mass' },
     }),
-    { ...stockVolumeStep(names), title: 'Acid to take', buildsOn: {} },
+    {
+      ...stockVolumeStep(names),
+      title: 'From the bottle',
+      shown: [
+        'Volume from the bottle for ',
+        { given: 'target volume' },
+        ' mL of ',
+        { given: 'target molarity' },
+        ' mol/L.',
+      ],
+      buildsOn: {},
+      asks: { 'water-for-stock': 'Which of the two liquids holds the solute?' },
+    },
     waterVolumeStep(names),
-    ordered({ id: 'procedure', title: 'How to dilute it safely', procedure: 'concentrated acid', period: 1 }),
+    ordered({ id: 'procedure', title: 'How to dilute it safely', procedure: 'concentrated to flask', period: 1 }),
     chosen({ id: 'particles', title: 'What the particles do', question: 'dilute acid', period: 1 }),
     told({
       id: 'in your words',

@@ -29,7 +29,13 @@ export const dilutionAlone = (): Activity => ({
     factorStep(names),
     stockVolumeStep(names),
     waterVolumeStep(names),
-    ordered({ id: 'procedure', title: 'How to dilute', procedure: 'pipette to flask', period: 1 }),
+    ordered({
+      id: 'procedure',
+      title: 'How to dilute',
+      procedure: 'pipette to flask',
+      handles: { formula: 'formula', molarity: 'stock molarity' },
+      period: 1,
+    }),
     ionStep({ molarity: 'target molarity', period: 1 }),
     chosen({ id: 'particles', title: 'What the particles do', question: 'dilution particles', period: 1 }),
     told({

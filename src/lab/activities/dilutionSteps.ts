@@ -61,11 +61,16 @@ export const waterVolumeStep = (names: DilutionNames): CalculatedStep =>
     id: 'water volume',
     title: 'Water, about',
     unit: 'mL',
-    shown: ['About how much water joins the stock, up to ', { given: names.volume }, ' mL.'],
+    shown: ['About how much of the ', { given: names.volume }, ' mL is water.'],
     period: names.period,
     quantity: 'water volume',
     takes: dilutionTaken(names),
     buildsOn: { 'stock volume': 'stock volume' },
+    // Nothing here may say that the stock is in before the water: where it heats the water, that is the wrong way round.
+    asks: {
+      'stock-for-water': 'Stock and water share the flask. How much of it is left for water?',
+      'final-volume-for-water': 'What shares the flask with the water?',
+    },
   });
 
 /**

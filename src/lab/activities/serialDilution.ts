@@ -57,7 +57,13 @@ export const serialDilution = (): Activity => ({
     flaskStep({ id: 'first flask', title: 'Molarity in the first flask' }),
     flaskStep({ id: 'second flask', title: 'Molarity in the second flask', from: 'first flask' }),
     flaskStep({ id: 'third flask', title: 'Molarity in the third flask', from: 'second flask' }),
-    ordered({ id: 'procedure', title: 'How to dilute twice', procedure: 'serial dilution', period: 1 }),
+    ordered({
+      id: 'procedure',
+      title: 'How to dilute twice',
+      procedure: 'serial dilution',
+      handles: { formula: 'formula', molarity: 'stock molarity' },
+      period: 1,
+    }),
     chosen({ id: 'particles', title: 'What the particles do', question: 'last flask', period: 1 }),
     told({
       id: 'in your words',

@@ -1,15 +1,5 @@
-import type {
-  CalculatedStep,
-  ChosenStep,
-  MeasuredStep,
-  OrderedStep,
-  Shown,
-  TickedStep,
-  ToldStep,
-} from '../activity.ts';
-import { letteredOptions } from '../checkChoice.ts';
-import { orderedActions } from '../orderedActions.ts';
-import { questionByName } from '../questions.ts';
+import type { CalculatedStep, ChosenStep, MeasuredStep, OrderedStep, TickedStep, ToldStep } from '../activity.ts';
+import { letteredShown } from '../letteredShown.ts';
 
 /** Says how pure the solid is, where the team has been given that. */
 export const purityShown = { given: 'purity', before: ' The solid is ', after: ' % pure.' } as const;
@@ -50,15 +40,12 @@ export const cautionsRead = ({
 });
 
 /** Puts the lettered actions in the line under the title, since people answer with their letters. */
-export const ordered = (step: Pick<OrderedStep, 'id' | 'title' | 'procedure' | 'period'>): OrderedStep => ({
+export const ordered = (step: Pick<OrderedStep, 'id' | 'title' | 'procedure' | 'handles' | 'period'>): OrderedStep => ({
   ...step,
   kind: 'ordered',
   unit: '',
   bench: true,
-  shown: [
-    'Write the letters in an order that works.',
-    ...orderedActions(step.procedure).map(({ letter, item }) => `\n${letter}) ${item.text}`),
-  ],
+  shown: letteredShown({ ...step, kind: 'ordered' }),
 });
 
 /** Puts the question and its lettered answers in the line under the title. */
@@ -67,9 +54,5 @@ export const chosen = (step: Pick<ChosenStep, 'id' | 'title' | 'question' | 'per
   kind: 'chosen',
   unit: '',
   bench: false,
-  shown: [
-    ...questionByName(step.question).stem,
-    ...letteredOptions(step.question).flatMap<Shown>(({ letter, item }) => [`\n${letter}) `, ...item.text]),
-    '\nAnswer with a letter.',
-  ],
+  shown: letteredShown({ ...step, kind: 'chosen' }),
 });

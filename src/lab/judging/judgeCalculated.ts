@@ -55,7 +55,10 @@ export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: S
     ...value,
     unrounded,
     status: final.status,
-    lookAt: feedbackText(final, ready.quantity, isFromFlaskBefore(step, around) ? ['flask before'] : []),
+    lookAt: feedbackText(final, ready.quantity, {
+      special: isFromFlaskBefore(step, around) ? ['flask before'] : [],
+      asks: step.asks,
+    }),
     slips: final.status === 'not yet' ? final.slips : [],
     ...(final.status === 'follows' ? { root: final.lookAt } : {}),
   };

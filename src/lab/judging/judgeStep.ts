@@ -1,10 +1,10 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { Step } from '../activity.ts';
-import { checkChoice } from '../checkChoice.ts';
-import { checkOrder } from '../checkOrder.ts';
 import { judgeCalculated } from './judgeCalculated.ts';
+import { judgeChosen } from './judgeChosen.ts';
 import type { JudgedRow } from './judgedRow.ts';
 import { judgeMeasured } from './judgeMeasured.ts';
+import { judgeOrdered } from './judgeOrdered.ts';
 import { judgeTicked } from './judgeTicked.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -16,9 +16,9 @@ export function judgeStep(step: Step, cell: CellValue, around: Surroundings): Pa
     case 'measured':
       return judgeMeasured(step, cell, around);
     case 'ordered':
-      return checkOrder(step.procedure, cell);
+      return judgeOrdered(step, cell, around);
     case 'chosen':
-      return checkChoice(step.question, cell);
+      return judgeChosen(step, cell, around);
     case 'ticked':
       return judgeTicked(step, cell, around);
     case 'told':

@@ -6,9 +6,11 @@ import { decimalText } from '../decimalText.ts';
 import { expectedValue } from '../expectedValue.ts';
 import { takesLessonFigures } from '../lessonFigures.ts';
 import { readLessonSettings } from '../lessonSettings.ts';
+import type { LettersOf } from '../lettered.ts';
 import { letterOfOption } from '../letterOfOption.ts';
 import { lettersInOrder } from '../lettersInOrder.ts';
 import { plainText } from '../numbers/nearbyNumbers.ts';
+import { optionReply } from '../optionReply.ts';
 import type { PreparedStep } from '../preparedStep.ts';
 import { prepareStep } from '../prepareStep.ts';
 import type { NumberName } from '../quantities/quantityEntry.ts';
@@ -46,14 +48,18 @@ export function teamKey({
   activity,
   team,
   settings: given,
+  lettersByTeam = false,
 }: {
   readonly activity: Activity;
   readonly team: TeamPlan;
   readonly settings: Settings;
+  /** The sheets letter actions and options by the key of the team, and hand it to the check. */
+  readonly lettersByTeam?: boolean;
 }): readonly KeyLine[] {
   const settings = readLessonSettings(Object.entries(given));
   const { decimalMark } = settings;
   const worked = new Map<string, Worked>();
+  const whose = ({ id }: Step): LettersOf => (lettersByTeam ? { step: id, key: team.key } : {});
   const stepOf = (id: string): Step | undefined => activity.steps.find((step) => step.id === id);
 
   function prepared(step: CalculatedStep): { ready?: PreparedStep; rests: boolean; trouble: string } {
@@ -148,10 +154,13 @@ export function teamKey({
       case 'measured':
         return measuredLine(step);
       case 'ordered':
-        return { answer: lettersInOrder(step.procedure).join(' '), note: words.oneOrder };
+        return { answer: lettersInOrder(step.procedure, whose(step)).join(' '), note: words.oneOrder };
       case 'chosen': {
         const { right } = questionByName(step.question);
-        return { answer: letterOfOption(step.question, right), note: right.reply };
+        return {
+          answer: letterOfOption(step.question, right, whose(step)),
+          note: optionReply(right, team.givens[activity.numbers.formula]),
+        };
       }
       case 'ticked':
         return { answer: tickTexts.answer(team.givens[step.substance.formula] ?? ''), note: '' };

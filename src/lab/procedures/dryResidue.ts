@@ -3,21 +3,24 @@ import type { Procedure } from './procedure.ts';
 /** A portion dried to constant mass; only for salts that survive it. Hot salt spatters, so protection is never waived. */
 export const dryResidue: Procedure = {
   name: 'weighed residue',
+  sinceLayout: 3,
   actions: [
-    { id: 'protect', text: 'Goggles on, hair tied back, face away: a drying salt can spatter.' },
-    { id: 'dish', text: 'Weigh the clean, dry dish.' },
-    { id: 'portion', text: 'Let a pipette of solution run into the dish.' },
-    { id: 'heat', text: 'Heat gently until the salt is dry.' },
-    { id: 'cool', text: 'Let the dish cool to room temperature in a dry place.' },
-    { id: 'weigh', text: 'Weigh the dish with the dry salt.' },
-    { id: 'again', text: 'Heat, cool and weigh again until two weighings agree.' },
+    { id: 'protect', text: ['goggles, filler on, hair back'] },
+    { id: 'dish', text: ['weigh the clean, dry dish'] },
+    { id: 'rinse', text: ['rinse pipette with solution'] },
+    { id: 'portion', text: ['one pipette into the dish'] },
+    { id: 'heat', text: ['heat gently until dry'] },
+    { id: 'cool', text: ['with tongs, put it to cool'] },
+    { id: 'weigh', text: ['weigh dish and salt'] },
+    { id: 'again', text: ['repeat until two weighings agree'] },
   ],
+  leftovers: 'Rinsings, leftovers: waste beaker.',
   rules: [
     {
       before: 'protect',
-      after: 'heat',
+      after: 'rinse',
       weight: 'safety',
-      ask: 'Stop: be protected before anything is heated. Where can hot salt fly?',
+      ask: 'Stop: be protected before solution is drawn up, never by mouth, and before a drying salt can spatter. Where can it fly?',
     },
     {
       before: 'dish',
@@ -25,12 +28,18 @@ export const dryResidue: Procedure = {
       weight: 'needed',
       ask: 'How will you know later which part of the mass is the dish?',
     },
+    {
+      before: 'rinse',
+      after: 'portion',
+      weight: 'needed',
+      ask: 'A pipette is often wet inside. What would a few drops of water do to your portion?',
+    },
     { before: 'portion', after: 'heat', weight: 'needed', ask: 'What is there to dry in an empty dish?' },
     {
       before: 'heat',
       after: 'cool',
       weight: 'needed',
-      ask: 'When does a dish need time to cool?',
+      ask: 'Hot glass looks just like cold glass. When does a dish need tongs and time?',
     },
     {
       before: 'cool',

@@ -2,20 +2,37 @@ import type { Procedure } from './procedure.ts';
 
 /**
  * A portion of stock by pipette, made up to a mark. Free in order: the two rinses, and whether some water is in the flask
- * before the stock is.
+ * before the stock is; a stock that heats its water needs the water first.
  */
 export const pipetteToFlask: Procedure = {
   name: 'pipette to flask',
+  sinceLayout: 3,
   actions: [
-    { id: 'rinse flask', text: 'Rinse the flask with water only, and empty it.' },
-    { id: 'rinse pipette', text: 'Rinse the pipette with a little stock, and throw that stock away.' },
-    { id: 'deliver', text: 'Fill the pipette to its mark and let it run into the flask.' },
-    { id: 'water', text: 'Add water and swirl, staying under the mark.' },
-    { id: 'mark', text: 'Add water drop by drop to the mark, at eye level.' },
-    { id: 'stopper', text: 'Put the stopper in.' },
-    { id: 'mix', text: 'Turn the flask over many times.' },
+    { id: 'protect', text: ['goggles, pipette filler on'] },
+    { id: 'rinse flask', text: ['rinse flask with water'] },
+    { id: 'water', text: ['some water into the flask'] },
+    { id: 'rinse pipette', text: ['rinse pipette with stock'] },
+    { id: 'deliver', text: ['run one pipette of stock in'] },
+    { id: 'swirl', text: ['swirl until room temperature'] },
+    { id: 'mark', text: ['fill to the mark, drops last'] },
+    { id: 'stopper', text: ['stopper in'] },
+    { id: 'mix', text: ['turn over many times'] },
   ],
+  leftovers: 'Rinsings, leftovers: waste beaker.',
   rules: [
+    {
+      before: 'protect',
+      after: 'rinse pipette',
+      weight: 'safety',
+      ask: 'Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?',
+    },
+    {
+      before: 'water',
+      after: 'deliver',
+      weight: 'safety',
+      when: 'water first',
+      ask: 'Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?',
+    },
     {
       before: 'rinse flask',
       after: 'deliver',
@@ -34,17 +51,18 @@ export const pipetteToFlask: Procedure = {
       weight: 'needed',
       ask: 'A pipette is often wet inside. What would a few drops of water do to your portion of stock?',
     },
-    {
-      before: 'deliver',
-      after: 'mark',
-      weight: 'needed',
-      ask: 'If the water is at the mark already, where will the stock take the level?',
-    },
+    { before: 'deliver', after: 'swirl', weight: 'needed', ask: 'What is there to mix before the stock is in?' },
     {
       before: 'water',
       after: 'mark',
       weight: 'needed',
-      ask: 'You cannot take water out again. How do you come up to the mark without passing it?',
+      ask: 'If the water stands at the mark already, is there room for more?',
+    },
+    {
+      before: 'swirl',
+      after: 'mark',
+      weight: 'needed',
+      ask: 'Mixing can change the warmth and the volume. When can you trust the mark?',
     },
     { before: 'mark', after: 'stopper', weight: 'needed', ask: 'Can water go in while the flask is closed?' },
     {
@@ -53,7 +71,14 @@ export const pipetteToFlask: Procedure = {
       weight: 'needed',
       ask: 'What happens to the solution if you turn an open flask over?',
     },
+    {
+      before: 'water',
+      after: 'swirl',
+      weight: 'advised',
+      ask: 'A tip: swirl once water and stock are both in, or there is nothing to mix.',
+    },
   ],
+  reminders: { 'water first': 'Let this stock run in slowly and swirl: it heats the water.' },
   hints: [
     'Only the stock that you measured may bring solute, and the water must end at the mark.',
     'Rinsing comes with emptying. Some things need an open flask, some a closed one. Sort the letters.',

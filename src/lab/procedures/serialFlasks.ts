@@ -1,25 +1,48 @@
 import type { Procedure } from './procedure.ts';
 
-/** Two steps of a serial dilution: the first flask is finished before anything is taken from it. */
+/**
+ * Two steps of a serial dilution: the first flask is finished before anything is taken from it. Free in order: whether
+ * some water is in the flasks before the stock is, unless the stock heats its water.
+ */
 export const serialFlasks: Procedure = {
   name: 'serial dilution',
+  sinceLayout: 3,
   actions: [
-    { id: 'rinse flasks', text: 'Rinse both flasks with water only, and empty them.' },
-    { id: 'first portion', text: 'Let a pipette of stock run into the first flask.' },
-    { id: 'first mark', text: 'Fill the first flask with water to its mark.' },
-    { id: 'first mix', text: 'Close the first flask and turn it over many times.' },
-    { id: 'rinse pipette', text: 'Rinse the pipette with solution from the first flask, and throw that away.' },
-    { id: 'second portion', text: 'Let a pipette from the first flask run into the second.' },
-    { id: 'second mark', text: 'Fill the second flask with water to its mark.' },
-    { id: 'second mix', text: 'Close the second flask and turn it over many times.' },
-    { id: 'label', text: 'Write the first molarity on the first flask.' },
+    { id: 'protect', text: ['goggles, pipette filler on'] },
+    { id: 'rinse flasks', text: ['rinse both flasks with water'] },
+    { id: 'water', text: ['some water into both flasks'] },
+    { id: 'first portion', text: ['run stock into the first'] },
+    { id: 'first mark', text: ['swirl, fill first to the mark'] },
+    { id: 'first mix', text: ['close and turn the first'] },
+    { id: 'rinse pipette', text: ['rinse pipette from the first'] },
+    { id: 'second', text: ['from first to second, the same'] },
   ],
+  leftovers: 'Rinsings, leftovers: waste beaker.',
   rules: [
+    {
+      before: 'protect',
+      after: 'first portion',
+      weight: 'safety',
+      ask: 'Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?',
+    },
+    {
+      before: 'water',
+      after: 'first portion',
+      weight: 'safety',
+      when: 'water first',
+      ask: 'Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?',
+    },
     {
       before: 'rinse flasks',
       after: 'first portion',
       weight: 'needed',
       ask: 'What would rinsing and emptying do to the stock that you put in?',
+    },
+    {
+      before: 'rinse flasks',
+      after: 'water',
+      weight: 'needed',
+      ask: 'What would rinsing and emptying do to the water that you added?',
     },
     {
       before: 'first portion',
@@ -28,10 +51,16 @@ export const serialFlasks: Procedure = {
       ask: 'If the water is at the mark already, where will the stock take the level?',
     },
     {
+      before: 'water',
+      after: 'first mark',
+      weight: 'needed',
+      ask: 'If the water stands at the mark already, is there room for more?',
+    },
+    {
       before: 'first mark',
       after: 'first mix',
       weight: 'needed',
-      ask: 'Water added after the mixing stays on top. Is the solution the same all through?',
+      ask: 'Water that comes in last stays on top for a long time. Is the solution the same all through?',
     },
     {
       before: 'first mix',
@@ -41,29 +70,12 @@ export const serialFlasks: Procedure = {
     },
     {
       before: 'rinse pipette',
-      after: 'second portion',
+      after: 'second',
       weight: 'needed',
       ask: 'Drops of the stronger stock are still in the pipette. What do they do to the next flask?',
     },
-    {
-      before: 'second portion',
-      after: 'second mark',
-      weight: 'needed',
-      ask: 'If the water is at the mark already, where will the portion take the level?',
-    },
-    {
-      before: 'second mark',
-      after: 'second mix',
-      weight: 'needed',
-      ask: 'Water added after the mixing stays on top. Is the solution the same all through?',
-    },
-    {
-      before: 'first portion',
-      after: 'label',
-      weight: 'needed',
-      ask: 'What would the label say while the flask is empty?',
-    },
   ],
+  reminders: { 'water first': 'Let this stock run in slowly and swirl: it heats the water.' },
   hints: [
     'Each flask is a dilution of its own. When is a flask ready to give a portion away?',
     'Sort the letters: those about the first flask, those about the second, those about the pipette.',

@@ -1,23 +1,47 @@
 import type { Procedure } from './procedure.ts';
 
 /**
- * A weighed solid to a flask filled to its mark. Accepted beside the usual order: the solid tipped straight into the flask
- * and dissolved there; cooling in the flask, before the mark; rinsing before or after most of the water is in.
+ * A weighed solid to a flask filled to its mark. Accepted beside the usual order: the solid brought straight into the flask
+ * and dissolved there, unless it heats its water; cooling in the flask, before the mark; rinsing before or after most of
+ * the water is in.
  */
 export const solidToFlask: Procedure = {
   name: 'solid to flask',
+  sinceLayout: 3,
   actions: [
-    { id: 'weigh', text: 'Weigh the solid and write down what the balance shows.' },
-    { id: 'dissolve', text: 'Dissolve the solid in water, about half of the final volume.' },
-    { id: 'cool', text: 'Let it come to room temperature.' },
-    { id: 'transfer', text: 'Move it through a funnel into the volumetric flask.' },
-    { id: 'rinse', text: 'Rinse what held it, and the funnel, into the flask.' },
-    { id: 'near', text: 'Add water to just under the mark.' },
-    { id: 'mark', text: 'Add water drop by drop to the mark, at eye level.' },
-    { id: 'stopper', text: 'Put the stopper in.' },
-    { id: 'mix', text: 'Turn the flask over many times.' },
+    { id: 'protect', text: ['goggles and coat on'] },
+    { id: 'weigh', text: ['weigh the solid'] },
+    { id: 'dissolve', text: ['dissolve in half the water'] },
+    { id: 'cool', text: ['wait for room temperature'] },
+    { id: 'transfer', text: ['into the flask by funnel'] },
+    { id: 'rinse', text: ['rinse beaker and funnel in'] },
+    { id: 'near', text: ['water nearly to the mark'] },
+    { id: 'mark', text: ['drops to the mark, eye level'] },
+    { id: 'stopper', text: ['stopper in'] },
+    { id: 'mix', text: ['turn over many times'] },
   ],
+  leftovers: 'Leftovers: waste beaker.',
   rules: [
+    {
+      before: 'protect',
+      after: 'weigh',
+      weight: 'safety',
+      ask: 'Stop: be protected before the solid is out of its jar. What could dust or a splash reach?',
+    },
+    {
+      before: 'dissolve',
+      after: 'transfer',
+      weight: 'safety',
+      when: 'dissolves hot',
+      ask: 'Stop: this solid heats its water and can spit. Never straight in the flask: stir it slowly into water in a heat-proof beaker. Where could hot drops fly?',
+    },
+    {
+      before: 'cool',
+      after: 'transfer',
+      weight: 'needed',
+      when: 'dissolves hot',
+      ask: 'This solid heats its water. What can heat do to a flask that is made to hold one exact volume?',
+    },
     { before: 'weigh', after: 'dissolve', weight: 'needed', ask: 'Can you still weigh a solid that is in the water?' },
     { before: 'weigh', after: 'transfer', weight: 'needed', ask: 'How will you know what mass went into the flask?' },
     {
@@ -83,6 +107,9 @@ export const solidToFlask: Procedure = {
       ask: 'A tip: leave room for the rinsing water, or the level may pass the mark.',
     },
   ],
+  reminders: {
+    'dissolves hot': 'This solid heats its water: stir it in slowly, a little at a time, in a heat-proof beaker.',
+  },
   hints: [
     'The flask is right only if all the solute is in it, at room temperature, with the water at the mark.',
     'Some things need an empty flask, some an open one, some a closed one. Sort the letters into those three.',

@@ -6,21 +6,24 @@ import type { Procedure } from './procedure.ts';
  */
 export const weighPortion: Procedure = {
   name: 'weighed portion',
+  sinceLayout: 3,
   actions: [
-    { id: 'protect', text: 'Goggles on, and a filler on the pipette: nothing is drawn up by mouth.' },
-    { id: 'temperature', text: 'Let the solution come to the temperature of the table, and write it down.' },
-    { id: 'empty', text: 'Weigh the clean, dry vessel with its lid.' },
-    { id: 'rinse', text: 'Rinse the pipette with a little of the solution, and throw that away.' },
-    { id: 'deliver', text: 'Fill the pipette to its mark and let it run into the vessel.' },
-    { id: 'close', text: 'Put the lid on at once.' },
-    { id: 'full', text: 'Weigh the closed vessel with the solution in it.' },
+    { id: 'protect', text: ['goggles, pipette filler on'] },
+    { id: 'temperature', text: ['reach the table’s temperature'] },
+    { id: 'empty', text: ['weigh the dry vessel and lid'] },
+    { id: 'rinse', text: ['rinse pipette with solution'] },
+    { id: 'deliver', text: ['one pipette into the vessel'] },
+    { id: 'close', text: ['lid on at once'] },
+    { id: 'full', text: ['weigh vessel, lid and solution'] },
+    { id: 'waste', text: ['empty it into the waste beaker'] },
   ],
+  leftovers: 'Rinsings: waste beaker too.',
   rules: [
     {
       before: 'protect',
       after: 'rinse',
       weight: 'safety',
-      ask: 'Stop: be protected before any solution is drawn up. Where could a splash go?',
+      ask: 'Stop: be protected before any solution is drawn up, and never by mouth. Where could a splash go?',
     },
     {
       before: 'empty',
@@ -41,6 +44,7 @@ export const weighPortion: Procedure = {
       weight: 'needed',
       ask: 'Water leaves an open vessel while you read. And was the lid there the first time?',
     },
+    { before: 'full', after: 'waste', weight: 'needed', ask: 'Can you still weigh a portion that is poured away?' },
     {
       before: 'temperature',
       after: 'deliver',

@@ -5,34 +5,35 @@ export const crystalWater: Question = {
   name: 'crystal water',
   // True of every formula, since a team may have one without water.
   stem: [
-    'Look at ',
+    'Water after a dot, if ',
     { given: 'formula' },
-    '. Water after a dot in a formula is part of the crystals. Where is such water once the flask is full?',
+    ' has some, sits in the crystals. Where is it in the full flask?',
   ],
   right: {
     id: 'joins the rest',
-    text: ['It is part of the water in the flask, and the mark takes care of the volume.'],
-    reply: 'Yes: it counted on the balance, and in the flask it is water like the rest.',
+    text: ['part of the water in the flask'],
+    reply:
+      'Yes: it counted on the balance, and in the flask it is water like the rest. The mark takes care of the volume.',
   },
   others: [
     {
       id: 'stays bound',
-      text: ['It stays bound to the salt, in little crystals.'],
+      text: ['still bound, in tiny crystals'],
       reply: 'The solution is clear. What has happened to the crystals that held the water?',
     },
     {
       id: 'extra volume',
-      text: ['It is extra, so the volume is more than the flask says.'],
+      text: ['extra, above what the flask says'],
       reply: 'Up to where did you fill, and was that water in the flask already?',
     },
     {
       id: 'more moles',
-      text: ['It makes more moles of salt, one for each water.'],
+      text: ['it became more moles of salt'],
       reply: 'One formula unit comes with its waters. How many units of the salt itself is that?',
     },
     {
       id: 'gone on balance',
-      text: ['It does not count at all, not on the balance either.'],
+      text: ['nowhere: it never counts'],
       reply: 'If the water weighed nothing, would the molar mass need the part after the dot?',
     },
   ],

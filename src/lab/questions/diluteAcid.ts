@@ -1,6 +1,9 @@
 import type { Question } from './question.ts';
 
-/** Dilute and weak are different things. Holds for acids that come apart completely as well as for those that do not. */
+/**
+ * Dilute and weak are different things. Holds for acids and bases, those that come apart completely and those that do not,
+ * and for a reagent that is neither; the name is older than the bases.
+ */
 export const diluteAcid: Question = {
   name: 'dilute acid',
   stem: [
@@ -12,24 +15,32 @@ export const diluteAcid: Question = {
   ],
   right: {
     id: 'spread out',
-    text: ['It spread the acid out. It is the same acid, and fewer particles of it are in each mL.'],
-    reply: 'Yes: dilute says how crowded. Strong and weak say how far an acid comes apart.',
+    text: ['spread it out: fewer in each mL'],
+    reply: {
+      acid: 'Yes: dilute says how crowded. Strong and weak say how far an acid comes apart.',
+      base: 'Yes: dilute says how crowded. Strong and weak say how much of a base turns into hydroxide ions.',
+      neither: 'Yes: dilute says how crowded the particles are. The water did not change what they are.',
+    },
   },
   others: [
     {
       id: 'used up',
-      text: ['It used up most of the acid.'],
-      reply: 'If the acid were used up, what would have taken its place?',
+      text: ['used up most of it'],
+      reply: 'If it were used up, what would have taken its place?',
     },
     {
       id: 'neutral',
-      text: ['It made the acid neutral, so no care is needed.'],
+      text: ['made it harmless: no more care'],
       reply: 'Would you leave the goggles off? What is still in the flask?',
     },
     {
       id: 'another acid',
-      text: ['It turned it into another, weaker kind of acid.'],
-      reply: 'Does the word weak tell you how much water there is, or what the acid itself does?',
+      text: ['made a weaker substance of it'],
+      reply: {
+        acid: 'Does the word weak tell you how much water there is, or what the acid itself does?',
+        base: 'Does the word weak tell you how much water there is, or what the base itself does?',
+        neither: 'Are the particles other ones now, or are they only further apart?',
+      },
     },
   ],
   hints: [

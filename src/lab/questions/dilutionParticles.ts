@@ -4,36 +4,36 @@ import type { Question } from './question.ts';
 export const dilutionParticles: Question = {
   name: 'dilution particles',
   stem: [
-    'Your portion of stock is now part of ',
+    'The portion of stock is now part of ',
     { given: 'target volume' },
-    ' mL. Compare the dissolved ',
+    ' mL. How much ',
     { given: 'formula' },
-    ' before and after the water went in.',
+    ' is in there?',
   ],
   right: {
     id: 'spread out',
-    text: ['Just as much of it, spread through more water.'],
+    text: ['just as much, more spread out'],
     reply: 'Yes: the water spreads the particles out. None are made or lost, so each mL holds fewer of them.',
   },
   others: [
     {
       id: 'amount falls',
-      text: ['Less of it, because the molarity went down.'],
+      text: ['less, as the molarity went down'],
       reply: 'Molarity says how crowded the particles are. If none left the flask, where could the others have gone?',
     },
     {
       id: 'amount grows',
-      text: ['More of it, because there is more solution.'],
+      text: ['more, as there is more solution'],
       reply: 'The volume grew because of water. Does water bring any of the solute with it?',
     },
     {
       id: 'same molarity',
-      text: ['Just as much of it, and just as much in each mL.'],
+      text: ['just as much, also in each mL'],
       reply: 'Picture one mL before and one mL after. Would you count the same number in both?',
     },
     {
       id: 'weaker particles',
-      text: ['The same number of particles, but each one is weaker.'],
+      text: ['as many particles, each weaker'],
       reply: 'Can water change one particle, or only how far apart they are?',
     },
   ],

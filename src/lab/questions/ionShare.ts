@@ -10,23 +10,23 @@ export const ionShare: Question = {
   ],
   right: {
     id: 'same ratio',
-    text: ['There are fewer of each, in the same ratio to each other as before.'],
+    text: ['fewer of each, in the same ratio'],
     reply: 'Yes: the formula sets the ratio. Water spreads all kinds out alike.',
   },
   others: [
     {
       id: 'equal',
-      text: ['The more water, the closer the numbers come to each other.'],
+      text: ['their numbers come closer together'],
       reply: 'To come closer, one kind would have to thin out faster. What would hold the others back?',
     },
     {
       id: 'only one',
-      text: ['Only the positive ones get fewer.'],
+      text: ['only the positive ones get fewer'],
       reply: 'What would the charges in that mL add up to?',
     },
     {
       id: 'depends',
-      text: ['That depends on how much water went in.'],
+      text: ['that depends on how much water'],
       reply: 'Does water bring ions of the salt, or take some of one kind away?',
     },
   ],

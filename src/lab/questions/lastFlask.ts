@@ -4,34 +4,34 @@ import type { Question } from './question.ts';
 export const lastFlask: Question = {
   name: 'last flask',
   stem: [
-    'Take one mL from the first flask and one mL from the third. Compare the dissolved ',
+    'Take one mL from the first flask and one from the third. How much ',
     { given: 'formula' },
-    '.',
+    ' is in the third?',
   ],
   right: {
     id: 'fewer in each mL',
-    text: ['The same kind of particles, and fewer of them in the mL from the third.'],
+    text: ['fewer, of the same kind'],
     reply: 'Yes: each flask spreads its portion out again, and the particles stay what they are.',
   },
   others: [
     {
       id: 'same number',
-      text: ['Just as many in both, since each flask got the same portion.'],
+      text: ['just as many, in equal portions'],
       reply: 'The portions had the same volume. Were they equally crowded?',
     },
     {
       id: 'smaller',
-      text: ['Just as many in both, but smaller ones in the third.'],
+      text: ['just as many, but smaller ones'],
       reply: 'Can water cut a particle, or only move in between?',
     },
     {
       id: 'same steps',
-      text: ['Fewer in the third, by the same number as in the step before.'],
+      text: ['fewer, by equal steps each time'],
       reply: 'Does each flask take the same number away, or the same share?',
     },
     {
       id: 'more',
-      text: ['More of them in the third, since it was diluted more often.'],
+      text: ['more, as it was diluted again'],
       reply: 'What joined the portion each time: solute or water?',
     },
   ],

@@ -3,31 +3,31 @@ import type { Question } from './question.ts';
 /** A portion has the molarity of the whole; only its amount is smaller. */
 export const portionStrength: Question = {
   name: 'portion strength',
-  stem: ['Half of your ', { given: 'formula' }, ' solution is poured into a clean, dry beaker. What is in the beaker?'],
+  stem: ['Half of your ', { given: 'formula' }, ' solution goes into a clean, dry beaker. What is in it?'],
   right: {
     id: 'same molarity',
-    text: ['A solution of the same molarity, with half of the amount.'],
+    text: ['same molarity, half the amount'],
     reply: 'Yes: each mL holds what it held before. There are just fewer mL.',
   },
   others: [
     {
       id: 'half molarity',
-      text: ['A solution of half the molarity.'],
-      reply: 'Does a spoonful taste weaker than the bowl that it came from?',
+      text: ['half molarity, half the amount'],
+      reply: 'Think of soup at home: is a spoonful of it weaker than the pot it came from?',
     },
     {
       id: 'double molarity',
-      text: ['A solution of twice the molarity, since it is in less space.'],
+      text: ['twice the molarity, less space'],
       reply: 'The particles moved together with their water. Did anything bring them closer to each other?',
     },
     {
       id: 'same amount',
-      text: ['A solution of the same molarity, with the same amount.'],
+      text: ['same molarity, same amount'],
       reply: 'What stayed in the flask? Can all of the solute be in the beaker?',
     },
     {
       id: 'beaker decides',
-      text: ['That depends on the size of the beaker.'],
+      text: ['that depends on the beaker'],
       reply: 'Does an empty, dry beaker add anything or take anything away?',
     },
   ],

@@ -6,28 +6,28 @@ export const separateIons: Question = {
   stem: ['The ', { given: 'formula' }, ' has all dissolved. What comes from one formula unit?'],
   right: {
     id: 'separate',
-    text: ['Each ion by itself, as many of each kind as the formula says.'],
+    text: ['each ion apart, as many as written'],
     reply: 'Yes: water comes between the ions, and a small number in the formula counts ions that are apart.',
   },
   others: [
     {
       id: 'one piece',
-      text: ['One piece: the ions of a unit stay side by side.'],
+      text: ['one piece: its ions stay together'],
       reply: 'Salt water carries a current. Could it, if each piece had no charge left over?',
     },
     {
       id: 'clump',
-      text: ['Ions of the same kind stuck together in one clump.'],
+      text: ['ions of one kind stuck together'],
       reply: 'Ions of the same kind have the same charge. Would they hold on to each other?',
     },
     {
       id: 'atoms',
-      text: ['Atoms without a charge, one for each letter of the formula.'],
+      text: ['atoms without charge, one per letter'],
       reply: 'What would have to happen for an ion to lose its charge? Does water do that?',
     },
     {
       id: 'one each',
-      text: ['One ion of each kind, whatever the formula says.'],
+      text: ['always one ion of each kind'],
       reply: 'Add up the charges of what you chose. Does the solution as a whole have a charge?',
     },
   ],

@@ -6,28 +6,28 @@ export const wholeMolecules: Question = {
   stem: ['The ', { given: 'formula' }, ' has all dissolved, and the solution looks like water. What is in it?'],
   right: {
     id: 'whole',
-    text: ['Whole molecules of it, apart from each other, among those of water.'],
+    text: ['whole molecules, apart from each other'],
     reply: 'Yes: water pulls the molecules away from each other and leaves each of them whole.',
   },
   others: [
     {
       id: 'atoms',
-      text: ['The atoms of its formula, each by itself.'],
+      text: ['its atoms, each by itself'],
       reply: 'Dry the solution and the solid is back. Could loose atoms find their places again?',
     },
     {
       id: 'ions',
-      text: ['Positive and negative ions.'],
+      text: ['positive and negative ions'],
       reply: 'Would this solution carry a current the way salt water does?',
     },
     {
       id: 'melted',
-      text: ['The solid in liquid form: it has melted.'],
+      text: ['the solid, melted to a liquid'],
       reply: 'Melting needs warmth and only one substance. What did the water do here?',
     },
     {
       id: 'gone',
-      text: ['Only water: the solid is gone.'],
+      text: ['only water: the solid is gone'],
       reply: 'Put the flask on a balance before and after. Would the reading drop?',
     },
   ],

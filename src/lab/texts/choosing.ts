@@ -1,5 +1,7 @@
-/** What the check says about a lettered answer that it cannot read. */
+/** What is said about a lettered answer. */
 export const choiceTexts = {
+  /** Below the options. */
+  asked: 'Answer with a letter.',
   oneLetter: (letters: readonly string[]): string =>
     `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`,
 };

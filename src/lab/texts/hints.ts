@@ -60,7 +60,7 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
     ],
   },
   'stock volume': {
-    idea: 'All the solute in the diluted solution comes from the stock you take. Water brings none.',
+    idea: 'All the solute in the diluted solution comes from the stock. Water brings none.',
     relation: 'stock molarity × stock volume = target molarity × target volume',
     setUp: [
       { given: 'target molarity' },

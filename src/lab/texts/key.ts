@@ -5,5 +5,7 @@ export const keyTexts = {
   reading: 'What the instrument shows decides; this is what the plan gives.',
   fromReading: 'If the reading is as planned; otherwise it follows from the team’s own reading.',
   oneOrder: 'One order that is right; others may be.',
+  /** The actions of an order, one after the other, as a person says them. */
+  inWords: (actions: readonly string[]): string => actions.join(', then '),
   told: 'In their own words: read it and talk about it. It is never scored.',
 } as const;

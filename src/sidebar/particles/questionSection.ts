@@ -1,5 +1,6 @@
 import type { Shown } from '../../lab/activity.ts';
 import { letteredOptions } from '../../lab/checkChoice.ts';
+import { optionReply } from '../../lab/optionReply.ts';
 import type { Question } from '../../lab/questions/question.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
@@ -50,7 +51,7 @@ export const questionSection = (
                 'li',
                 {},
                 element('b', {}, item.id === question.right.id ? particles.rightOne(letter) : `${letter}  `),
-                item.reply,
+                optionReply(item, givens.formula),
               ),
             ),
           ),
