@@ -24,6 +24,8 @@ export interface CellView {
   readonly guarded?: 'warning' | 'locked';
   /** Filled by the formula of another cell. */
   readonly spilled?: boolean;
+  /** The cell of the script's formula that fills it, as "row,column". */
+  readonly filledBy?: string;
 }
 export interface MergeView {
   readonly row: number;

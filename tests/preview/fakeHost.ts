@@ -8,6 +8,7 @@ import type {
   PreviewHost,
   Seat,
   SheetView,
+  StepView,
   WorkbookView,
 } from '../../src/preview/view.ts';
 
@@ -91,10 +92,10 @@ export class FakeHost implements PreviewHost {
     this.pending = { at: this.version + 1, said: pending };
     this.tell();
   }
-  undo(): boolean {
+  undo(): StepView {
     return this.restore(this.past, this.future);
   }
-  redo(): boolean {
+  redo(): StepView {
     return this.restore(this.future, this.past);
   }
   insertRows(seat: Seat, sheet: number, before: number, count: number): void {
@@ -181,16 +182,23 @@ export class FakeHost implements PreviewHost {
     this.past.push(JSON.stringify(this.sheets.map(({ cells }) => cells)));
     this.future.length = 0;
   }
-  private restore(from: string[], to: string[]): boolean {
+  private restore(from: string[], to: string[]): StepView {
     const saved = from.pop();
-    if (saved === undefined) return false;
+    if (saved === undefined) return { done: false, changed: [], left: [] };
     to.push(JSON.stringify(this.sheets.map(({ cells }) => cells)));
+    const changed: { sheet: number; row: number; column: number }[] = [];
     for (const [index, cells] of (JSON.parse(saved) as Cells[]).entries()) {
       const sheet = this.sheets[index];
-      if (sheet) Object.assign(sheet, { cells, shape: this.version + 1 });
+      if (!sheet) continue;
+      for (const key of new Set([...Object.keys(cells), ...Object.keys(sheet.cells)])) {
+        if (cells[key]?.input === sheet.cells[key]?.input) continue;
+        const [row = 0, column = 0] = key.split(',').map(Number);
+        changed.push({ sheet: sheet.view.id, row, column });
+      }
+      Object.assign(sheet, { cells, shape: this.version + 1 });
     }
     this.tell();
-    return true;
+    return { done: true, changed, left: [] };
   }
   private tell(): void {
     this.version += 1;

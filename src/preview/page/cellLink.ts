@@ -19,9 +19,21 @@ export function destination(link: string, sheets: Iterable<SheetView>): Destinat
     const sheet = all.find(({ id }) => String(id) === gid);
     return sheet && place ? { kind: 'cell', sheet: sheet.id, place } : undefined;
   }
-  const [, quoted, plain, cell] = /^(?:'((?:[^']|'')+)'|([^!]+))!(.+)$/.exec(decodeURIComponent(inside)) ?? [];
+  const [, quoted, plain, cell] = /^(?:'((?:[^']|'')+)'|([^!]+))!(.+)$/.exec(unescaped(inside)) ?? [];
   const name = quoted?.replace(/''/g, "'") ?? plain;
   const sheet = all.find((one) => one.name === name);
   const place = readCellName(cell ?? '');
   return sheet && place ? { kind: 'cell', sheet: sheet.id, place } : undefined;
+}
+
+/** What may stand in an anchor: addresses that lead somewhere; `javascript:`, `data:` and their like lead nowhere. */
+export const hrefOf = (link: string): string | undefined => (/^(?:https?:\/\/|#.)/i.test(link) ? link : undefined);
+
+function unescaped(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    // A percent sign that escapes nothing is a percent sign.
+    return text;
+  }
 }

@@ -25,8 +25,12 @@ export function connect(options: {
   readonly onState: (state: State) => void;
   readonly onChange: (change: ChangeView) => void;
   readonly onLink: (link: 'open' | 'lost') => void;
+  /** One line that every window shows until it is taken away, as when the workbook cannot be saved. */
+  readonly onNotice: (notice: string | null) => void;
 }): Connection {
   const { seat } = options;
+  /** What this window did is known by this name, so that it takes back nothing of the others. */
+  const own = crypto.randomUUID();
   let stream: EventSource | undefined;
   let link: 'open' | 'lost' | 'starting' = 'starting';
   let retry: number | undefined;
@@ -49,7 +53,7 @@ export function connect(options: {
       fetch(`/api/${action}`, {
         method: 'POST',
         headers: { 'content-type': 'application/json' },
-        body: JSON.stringify({ seat, since: options.version(), ...fields }),
+        body: JSON.stringify({ seat, window: own, since: options.version(), ...fields }),
       }),
     ).catch((error: unknown) => {
       if (error instanceof Unreachable) lost();
@@ -86,6 +90,9 @@ export function connect(options: {
     stream = new EventSource(`/api/changes?seat=${seat}&since=${options.version()}`);
     stream.addEventListener('message', (event: MessageEvent<string>) =>
       options.onChange(JSON.parse(event.data) as ChangeView),
+    );
+    stream.addEventListener('notice', (event: MessageEvent<string>) =>
+      options.onNotice(JSON.parse(event.data) as string | null),
     );
     stream.addEventListener('error', lost);
   }

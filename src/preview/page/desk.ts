@@ -1,27 +1,46 @@
-import type { CellView, ChangeView, Edit, FunctionHelp, MenuView, Seat, SheetView } from '../view.ts';
+import type {
+  CellView,
+  ChangeView,
+  Edit,
+  FunctionHelp,
+  MenuView,
+  PlaceView,
+  Seat,
+  SheetView,
+  StepView,
+} from '../view.ts';
 import { announce } from './announce.ts';
 import { destination } from './cellLink.ts';
 import { blockName, cellKey, cellName, columnLetters, type Place, readCellName } from './cellName.ts';
 import { createCellTip } from './cellTip.ts';
 import { type Clip, clipOf, type PlacedText, pasteInto } from './clipboard.ts';
+import { createColumnWidths } from './columnWidths.ts';
 import { connect, type State, Unreachable } from './connection.ts';
 import { askFirst, openDialog } from './dialogs.ts';
 import { createEditor, type Session } from './editor.ts';
 import { byId, element } from './element.ts';
+import { fillDown } from './fillDown.ts';
 import { followedRow } from './followedRow.ts';
 import { type Arrival, createGrid } from './grid.ts';
 import { gridKeys } from './gridKeys.ts';
+import { guardQuestion } from './guardQuestion.ts';
+import { createKeptEdits, type KeptEdit, typedOver } from './keptEdits.ts';
 import { messageParts } from './messageParts.ts';
 import { createPanels, type PanelAddress } from './panel.ts';
 import { type MenuLine, menuButtons, openMenu } from './popupMenu.ts';
+import { rowNews } from './rowNews.ts';
 import { createTabs } from './tabs.ts';
 import { texts } from './texts.ts';
+import { whoseRows } from './whose.ts';
 import { cellAt, nextPlace, ownerOf, textExtent, type WorkbookModel, workbookModel } from './workbookModel.ts';
 
 interface TypeAnswer {
   readonly refused: readonly { readonly edit: Edit; readonly reason: string }[];
 }
-type Question = keyof typeof texts.guardQuestion;
+type Guarded = 'cells' | 'rows';
+const widthStep = 40;
+/** So many cells emptied at once by another window are worth a word. */
+const manyCleared = 10;
 type Step = { readonly rows: number; readonly columns: number };
 
 /** The window of one seat: puts grid, line, tabs, menus and panel to work on one connection. */
@@ -29,7 +48,6 @@ export function startDesk(seat: Seat): void {
   document.body.dataset.seat = seat;
   byId('seat-line').textContent = texts.seatLine[seat];
   const sheetBox = byId('sheet');
-  const strip = byId('strip');
   const followButton = byId<HTMLButtonElement>('follow-link');
   const remembersSheet = `labrow sheet ${seat}`;
 
@@ -38,15 +56,21 @@ export function startDesk(seat: Seat): void {
   let menus: readonly MenuView[] = [];
   let current = -1;
   let link: 'open' | 'lost' = 'open';
-  /** Questions that were answered with yes: each is asked once. */
-  const answered = new Set<Question>();
+  /** The line that the server wants shown, as when the workbook cannot be saved. */
+  let notice: string | null = null;
+  /** Questions that hold for this window once they were answered with yes. */
+  const answered = new Set<Guarded>();
   let clip: Clip | undefined;
   /** Column where a run of Tab began: Enter goes back under it. */
   let tabColumn: number | undefined;
-  /** Texts that could not be sent while something else was being typed. */
-  let kept: readonly { readonly edit: Edit; readonly reason: string }[] = [];
   const latestEcho = new Map<string, number>();
   let sends = 0;
+  /** Counts what is on its way, and what the reader did: what comes back must not take the focus from somebody busy. */
+  let sending = 0;
+  let doings = 0;
+  /** Rows whose news were told since the last entry went out. */
+  const told = new Set<number>();
+  const widths = createColumnWidths(sessionStorage, seat);
 
   const sheetNow = (): SheetView | undefined => model?.sheets.get(current);
   const visibleSheets = (): SheetView[] =>
@@ -76,7 +100,15 @@ export function startDesk(seat: Seat): void {
       typeOver(text);
     },
     menu: (place, at) => rowMenu(place, at),
-    moved: showCell,
+    moved() {
+      doings += 1;
+      showCell();
+    },
+    filled: (lastRow) => void fill(lastRow),
+    resized(column, width) {
+      widths.set(current, column, width);
+    },
+    ownWidths: (sheet) => widths.of(sheet),
   });
   const editor = createEditor({
     container: sheetBox,
@@ -110,7 +142,7 @@ export function startDesk(seat: Seat): void {
     byId('cell-name').textContent = many ? blockName(block) : cellName(active);
     editor.rest({
       text: cell?.input ?? '',
-      readOnly: cell?.spilled === true || cell?.guarded === 'locked',
+      readOnly: cell?.guarded === 'locked',
     });
     const message = byId('cell-message');
     const said = cell?.error ?? cell?.note ?? (cell?.spilled ? texts.spilledCell : undefined) ?? guardText(cell);
@@ -165,41 +197,35 @@ export function startDesk(seat: Seat): void {
     else showCell();
     editor.reposition();
   }
-  function showStrip(): void {
-    const lines: Node[] = [];
-    if (link === 'lost') lines.push(element('p', {}, texts.linkLost));
-    for (const one of kept) {
-      const cell = `${model?.sheets.get(one.edit.sheet)?.name ?? ''} ${cellName(one.edit)}`.trim();
-      const again = element('button', { type: 'button', class: 'act small' }, texts.tryAgain);
-      const back = element('button', { type: 'button', class: 'act small quiet' }, texts.putBack);
-      const forget = (): void => {
-        kept = kept.filter((other) => other !== one);
-        showStrip();
-      };
-      again.addEventListener('click', () => {
-        forget();
-        void send([one.edit]);
-      });
-      back.addEventListener('click', () => {
-        void leaveCell(() => {
-          forget();
-          openSheet(one.edit.sheet, one.edit);
-          openCell(one.edit, one.edit.text, one.reason);
-        });
-      });
-      lines.push(element('p', {}, `${texts.keptEdit(cell, one.edit.text)}. ${one.reason} `, again, ' ', back));
-    }
-    strip.replaceChildren(...lines);
-    strip.hidden = lines.length === 0;
+  const kept = createKeptEdits({
+    strip: byId('strip'),
+    lines: () => [...(notice === null ? [] : [notice]), ...(link === 'lost' ? [texts.linkLost] : [])],
+    sheet: (id) => model?.sheets.get(id),
+    send: (edits) => void sendAgain(edits),
+    putBack: (one) =>
+      void leaveCell(() => {
+        kept.forget(one);
+        openSheet(one.edit.sheet, one.edit);
+        openCell(one.edit, one.edit.text, one.reason);
+      }),
+  });
+  async function sendAgain(edits: readonly Edit[]): Promise<void> {
+    if (await send(edits)) announce(texts.savedAfterAll(edits.map((edit) => cellName(edit)).join(', ')));
   }
-  function toast(title: string, message: string): void {
+  function toast(title: string, message: string, back = false): void {
+    const undo = element('button', { type: 'button', class: 'close' }, texts.undo);
     const close = element('button', { type: 'button', class: 'close' }, texts.dismiss);
     const box = element(
       'div',
       { class: 'toast' },
       element('p', {}, element('b', {}, title), title ? ' ' : '', message),
+      ...(back ? [undo] : []),
       close,
     );
+    undo.addEventListener('click', () => {
+      box.remove();
+      void step('undo');
+    });
     close.addEventListener('click', () => box.remove());
     document.querySelector('.toast')?.remove();
     byId('desk').append(box);
@@ -224,10 +250,8 @@ export function startDesk(seat: Seat): void {
       choices: cell?.options,
     };
   };
-  function refusesTyping(sheet: SheetView, place: Place): string | undefined {
-    const cell = cellAt(sheet, ownerOf(sheet, place));
-    return cell?.spilled ? texts.spilledRefused : cell?.guarded === 'locked' ? texts.lockedRefused : undefined;
-  }
+  const refusesTyping = (sheet: SheetView, place: Place): string | undefined =>
+    cellAt(sheet, ownerOf(sheet, place))?.guarded === 'locked' ? texts.lockedRefused : undefined;
   function openCell(place: Place, text?: string, message?: string): void {
     const sheet = sheetNow();
     if (!sheet) return;
@@ -261,12 +285,15 @@ export function startDesk(seat: Seat): void {
     if (editor.session) await keep(editor.text, undefined, then);
     else then();
   }
-  async function allowed(places: readonly Place[], question: Question = 'cells'): Promise<boolean> {
+  /** Asks before a change that may hurt: how many cells, and whose. */
+  async function allowed(places: readonly Place[], kind: Guarded = 'cells'): Promise<boolean> {
     const sheet = sheetNow();
-    if (answered.has(question) || !sheet) return true;
-    if (!places.some((place) => cellAt(sheet, place)?.guarded === 'warning')) return true;
-    if (!(await askFirst(texts.guardQuestion[question]))) return false;
-    answered.add(question);
+    if (!sheet) return true;
+    const mine = lastTypedRow === 0 ? [] : whoseRows(sheet, [lastTypedRow]);
+    const question = guardQuestion(sheet, { kind, places, mine });
+    if (!question || (!question.eachTime && answered.has(kind))) return true;
+    if (!(await askFirst(question))) return false;
+    if (!question.eachTime) answered.add(kind);
     return true;
   }
   async function keep(text: string, move: Step | undefined, then?: () => void): Promise<void> {
@@ -290,7 +317,6 @@ export function startDesk(seat: Seat): void {
       return;
     }
     editor.close();
-    if (!untouched) lastTypedRow = place.row;
     if (then) then();
     else {
       if (move?.columns) tabColumn ??= place.column;
@@ -299,7 +325,11 @@ export function startDesk(seat: Seat): void {
       grid.select(move ? nextPlace(sheet, under, move) : place);
     }
     showCell();
-    if (!untouched) await send([{ sheet: sheet.id, ...place, text }]);
+    if (untouched) return;
+    lastTypedRow = place.row;
+    const covered = cellAt(sheet, place)?.spilled === true && text !== '';
+    if ((await send([{ sheet: sheet.id, ...place, text }])) && covered)
+      toast('', texts.inTheWay(cellName(place)), true);
   }
 
   /** Shows what was typed at once, sends it, and brings it back with the reason where it was not taken. */
@@ -307,11 +337,19 @@ export function startDesk(seat: Seat): void {
     if (edits.length === 0) return true;
     sends += 1;
     const mine = sends;
+    const done = doings;
+    const before = new Map<Edit, KeptEdit['typedOver']>();
     for (const edit of edits) {
+      const sheet = model?.sheets.get(edit.sheet);
+      if (sheet) before.set(edit, typedOver(sheet, edit));
       latestEcho.set(`${edit.sheet}:${cellKey(edit)}`, mine);
       const formula = edit.text.startsWith('=');
       grid.echo(edit.sheet, edit, formula ? '…' : edit.text.replace(/^'/, ''));
     }
+    const working = workingRows(edits);
+    for (const [sheet, rows] of working) grid.working(sheet, rows, true);
+    told.clear();
+    sending += 1;
     let refused: TypeAnswer['refused'] = [];
     let failed: unknown;
     try {
@@ -322,6 +360,8 @@ export function startDesk(seat: Seat): void {
       failed = error;
       refused = edits.map((edit) => ({ edit, reason: error instanceof Error ? error.message : String(error) }));
     }
+    sending -= 1;
+    for (const [sheet, rows] of working) grid.working(sheet, rows, false);
     for (const edit of edits) {
       const key = `${edit.sheet}:${cellKey(edit)}`;
       if (latestEcho.get(key) !== mine) continue;
@@ -330,16 +370,13 @@ export function startDesk(seat: Seat): void {
     }
     const [first] = refused;
     if (!first) {
-      // An entry whose check stays as it was changes no cell; who listens wants to hear the check all the same.
-      const sheet = sheetNow();
-      const [edit] = edits;
-      if (sheet && edit && edits.length === 1 && edit.sheet === sheet.id && edit.text !== '') {
-        const keysOfRow = Object.keys(sheet.cells).filter((key) => key.startsWith(`${edit.row},`));
-        sayRowNews(undefined, sheet, keysOfRow);
-      }
+      sayUnchanged(edits);
       return true;
     }
-    if (edits.length === 1 || failed instanceof Unreachable) giveBack(refused);
+    if (failed instanceof Unreachable) {
+      kept.add(refused.map((one) => ({ ...one, typedOver: before.get(one.edit) }) as KeptEdit));
+      announce(first.reason, 'urgent');
+    } else if (edits.length === 1) giveBack(first, done === doings);
     else {
       const said = texts.someRefused(refused.length, edits.length, first.reason);
       toast('', said);
@@ -347,19 +384,33 @@ export function startDesk(seat: Seat): void {
     }
     return false;
   }
-  function giveBack(refused: TypeAnswer['refused']): void {
-    const [first, ...others] = refused;
-    if (!first) return;
-    if (editor.session || document.querySelector('dialog[open]')) {
-      kept = [...kept, ...refused];
-      announce(first.reason, 'urgent');
-    } else {
-      kept = [...kept, ...others];
-      if (first.edit.sheet !== current) openSheet(first.edit.sheet);
-      grid.select(first.edit);
-      openCell(first.edit, first.edit.text, first.reason);
+  /** Rows whose checks an entry sets to work, by sheet. */
+  function workingRows(edits: readonly Edit[]): Map<number, number[]> {
+    const rows = new Map<number, number[]>();
+    for (const { sheet, row } of edits) {
+      const known = rows.get(sheet) ?? [];
+      rows.set(sheet, known.includes(row) ? known : [...known, row]);
     }
-    showStrip();
+    return rows;
+  }
+  /** An entry whose check stays as it was changes no cell; who listens wants to hear the check all the same. */
+  function sayUnchanged(edits: readonly Edit[]): void {
+    const sheet = sheetNow();
+    const [edit] = edits;
+    if (!sheet || !edit || edits.length > 1 || edit.sheet !== sheet.id || edit.text === '' || told.has(edit.row))
+      return;
+    announce(rowNews(sheet, edit.row) ?? '');
+  }
+  /** A text that was not taken goes back into its cell only while nobody does anything else. */
+  function giveBack(one: KeptEdit, idle: boolean): void {
+    if (!idle || editor.session || document.querySelector('dialog[open]')) {
+      kept.add([{ edit: one.edit, reason: one.reason }]);
+      announce(one.reason, 'urgent');
+      return;
+    }
+    if (one.edit.sheet !== current) openSheet(one.edit.sheet);
+    grid.select(one.edit);
+    openCell(one.edit, one.edit.text, one.reason);
   }
 
   // ── changes from the server ──
@@ -385,7 +436,9 @@ export function startDesk(seat: Seat): void {
       if (found) noticeOthers();
       editor.reposition();
     } else showCell();
-    if (before && before.id === sheet.id) sayRowNews(before, sheet, keys);
+    if (!before || before.id !== sheet.id) return;
+    sayRowNews(before, sheet, keys);
+    sayCleared(before, sheet, keys);
   }
   /** Rows moved under the cell being typed in: goes along with its row, or says that it cannot. */
   function followRow(before: SheetView, sheet: SheetView): boolean {
@@ -418,19 +471,24 @@ export function startDesk(seat: Seat): void {
     announce(said);
   }
   /** Says what formulas now tell about the row in hand: its check, and what to look at. */
-  function sayRowNews(before: SheetView | undefined, sheet: SheetView, keys: readonly string[]): void {
-    const rows = new Set([grid.selection.active.row, lastTypedRow]);
-    const news = new Map<number, string[]>();
-    for (const key of keys) {
-      const [row = 0, column = 0] = key.split(',').map(Number);
-      const cell = sheet.cells[key];
-      if (!rows.has(row) || !cell || cell.text === '' || sheet.hiddenColumns.includes(column)) continue;
-      if (!cell.spilled && !cell.input.startsWith('=')) continue;
-      if (cell.text === before?.cells[key]?.text) continue;
-      news.set(row, [...(news.get(row) ?? []), cell.text]);
-    }
-    const said = [...news].map(([row, words]) => texts.rowNow(row, words.join('. ')));
-    announce(said.join(' '));
+  function sayRowNews(before: SheetView, sheet: SheetView, keys: readonly string[]): void {
+    const changed = new Set(keys.map((key) => Number.parseInt(key, 10)));
+    const rows = [...new Set([lastTypedRow, grid.selection.active.row])].filter((row) => changed.has(row));
+    const news = rows.flatMap((row) => {
+      const said = rowNews(sheet, row, before);
+      if (said !== undefined) told.add(row);
+      return said === undefined ? [] : [said];
+    });
+    announce(news.join(' '));
+  }
+  /** Says when another window emptied many cells of the sheet in view. */
+  function sayCleared(before: SheetView, sheet: SheetView, keys: readonly string[]): void {
+    if (sending > 0) return;
+    const cleared = keys.filter((key) => {
+      const was = before.cells[key];
+      return was && was.input !== '' && !was.spilled && (sheet.cells[key]?.input ?? '') === '';
+    }).length;
+    if (cleared >= manyCleared) toast('', texts.clearedElsewhere(cleared));
   }
   let lastTypedRow = 0;
 
@@ -464,30 +522,60 @@ export function startDesk(seat: Seat): void {
       complain(new Error(texts.pasteTooLarge(rows, columns)));
       return;
     }
-    if (!(await allowed(cells))) return;
-    const open = cells.filter((cell: PlacedText) => !cellAt(sheet, cell)?.spilled);
-    if (open.length < cells.length && open.length === 0) {
-      complain(new Error(texts.spilledRefused));
+    // Blank cells beside what is pasted say nothing about what a formula or the table holds there.
+    const wanted = cells.filter(({ text: pasted, ...place }: PlacedText) => {
+      const cell = cellAt(sheet, place);
+      return pasted !== '' || ((cell?.input ?? '') !== '' && !cell?.spilled && cell?.guarded === undefined);
+    });
+    if (!(await allowed(wanted))) return;
+    grid.select({ row: top, column: left }, { row: block.bottom, column: block.right });
+    if (await send(wanted.map((cell) => ({ sheet: sheet.id, ...cell })))) announce(texts.pasted(blockName(block)));
+  }
+  /** Fills down from the block's first row, or goes on with its last down to another row. */
+  async function fill(lastRow?: number): Promise<void> {
+    const sheet = sheetNow();
+    if (!sheet) return;
+    const { block } = grid;
+    if (lastRow === undefined && block.bottom === 1) {
+      complain(new Error(texts.nothingAbove));
       return;
     }
-    grid.select({ row: top, column: left }, { row: block.bottom, column: block.right });
-    const whole = await send(open.map((cell) => ({ sheet: sheet.id, ...cell })));
-    if (open.length < cells.length) {
-      complain(new Error(texts.someRefused(cells.length - open.length, cells.length, texts.spilledCell)));
-    } else if (whole) announce(texts.pasted(blockName(block)));
+    const cells = fillDown(sheet, block, lastRow);
+    if (cells.length === 0 || !(await allowed(cells))) return;
+    const bottom = lastRow ?? block.bottom;
+    if (lastRow !== undefined) {
+      grid.select({ row: block.top, column: block.left }, { row: bottom, column: block.right });
+    }
+    const whole = await send(cells.map((cell) => ({ sheet: sheet.id, ...cell })));
+    if (whole) announce(texts.filledDown(blockName({ ...block, bottom })));
   }
+  /** Takes back, or does again, what this window did; goes to the cell that it changes and names it. */
   async function step(action: 'undo' | 'redo'): Promise<void> {
     try {
-      const { done, change } = await connection.ask<{ done: boolean }>(action, {});
+      const { change, changed, left } = await connection.ask<StepView>(action, {});
       apply(change);
-      const said =
-        action === 'undo' ? (done ? texts.undone : texts.nothingToUndo) : done ? texts.redone : texts.nothingToRedo;
-      announce(said);
-      if (!done) toast('', said);
+      const [first] = changed;
+      const leftAlone = left.length > 0 ? texts.leftAlone(namesOf(left)) : '';
+      if (!first) {
+        const said = leftAlone || (action === 'undo' ? texts.nothingToUndo : texts.nothingToRedo);
+        toast('', said);
+        return;
+      }
+      openSheet(first.sheet, first);
+      const sheet = model?.sheets.get(first.sheet);
+      const now = changed.length === 1 && sheet ? texts.nowHolds(cellAt(sheet, first)?.text ?? '') : '';
+      const said = (action === 'undo' ? texts.undone : texts.redone)(namesOf(changed), now);
+      if (leftAlone) toast('', `${said} ${leftAlone}`);
+      else announce(said);
     } catch (error) {
       complain(error);
     }
   }
+  const namesOf = (places: readonly PlaceView[]): string => {
+    const most = 3;
+    const names = places.slice(0, most).map((place) => cellName(place));
+    return [...names, ...(places.length > most ? [texts.moreCells(places.length - most)] : [])].join(', ');
+  };
   async function changeRows(action: string, fields: object, said: string): Promise<void> {
     const sheet = current;
     // From here on keys belong to the rows again, so that Ctrl+Z takes the change back.
@@ -550,7 +638,19 @@ export function startDesk(seat: Seat): void {
       null,
       { label: texts.sortUp(column), act: () => sort(true) },
       { label: texts.sortDown(column), act: () => sort(false) },
+      null,
+      { label: texts.wider(column), act: () => widen(place.column, widthStep) },
+      { label: texts.narrower(column), act: () => widen(place.column, -widthStep) },
     ];
+  }
+  /** By the menu, for those who do not drag. */
+  function widen(column: number, by: number): void {
+    const sheet = sheetNow();
+    if (!sheet) return;
+    const now = widths.of(sheet.id)[column] ?? sheet.columnWidths[column - 1] ?? 100;
+    widths.set(sheet.id, column, now + by);
+    grid.show(sheet);
+    grid.focus();
   }
   function rowMenu(place: Place, at: { readonly x: number; readonly y: number }): void {
     openMenu({ label: texts.rowMenu, lines: rowLines(place), at, onClose: () => grid.focus() });
@@ -579,6 +679,7 @@ export function startDesk(seat: Seat): void {
     },
     clear: () => void clearBlock(),
     step: (action) => void step(action),
+    fillDown: () => void fill(),
     menu() {
       const box = grid.cell(grid.selection.active)?.getBoundingClientRect();
       rowMenu(grid.selection.active, { x: (box?.left ?? 0) + 12, y: box?.bottom ?? 0 });
@@ -712,13 +813,21 @@ export function startDesk(seat: Seat): void {
     onLink(next) {
       const was = link;
       link = next;
-      showStrip();
+      kept.show();
       if (next === 'lost' && was !== 'lost') announce(texts.linkLost, 'urgent');
-      if (next === 'open' && was === 'lost') announce(texts.linkBack);
+      if (next === 'open' && was === 'lost') {
+        announce(texts.linkBack);
+        kept.sendAgain();
+      }
+    },
+    onNotice(next) {
+      if (next !== null && next !== notice) announce(next, 'urgent');
+      notice = next;
+      kept.show();
     },
   });
   window.addEventListener('beforeunload', (event) => {
     // The browser asks before text that is nowhere else is thrown away.
-    if (kept.length > 0 || (editor.session && editor.text !== editor.session.before)) event.preventDefault();
+    if (kept.any || (editor.session && editor.text !== editor.session.before)) event.preventDefault();
   });
 }

@@ -11,7 +11,7 @@ export interface Session {
   /** What the cell held when typing began. */
   before: string;
   /** Opened by typing over the cell: the arrow keys then keep the text and move on. */
-  readonly quick: boolean;
+  quick: boolean;
   readonly choices: readonly string[] | undefined;
 }
 export interface EditorEvents {
@@ -42,6 +42,13 @@ export interface Editor {
   /** What the line above the grid shows while nobody types. */
   rest(options: { readonly text: string; readonly readOnly: boolean }): void;
 }
+
+const arrows: Readonly<Record<string, { readonly rows: number; readonly columns: number }>> = {
+  ArrowUp: { rows: -1, columns: 0 },
+  ArrowDown: { rows: 1, columns: 0 },
+  ArrowLeft: { rows: 0, columns: -1 },
+  ArrowRight: { rows: 0, columns: 1 },
+};
 
 export function createEditor(options: {
   readonly container: HTMLElement;
@@ -130,6 +137,10 @@ export function createEditor(options: {
         if (session && one.value.startsWith('=') && !suggestions.active) suggestions.forFormula(one);
       });
     }
+    // Who puts the caret somewhere means to go on in the text.
+    one.addEventListener('mousedown', () => {
+      if (session) session.quick = false;
+    });
     one.addEventListener('keydown', (event) => {
       if (!session || event.isComposing) return;
       const back = event.shiftKey ? -1 : 1;
@@ -148,12 +159,8 @@ export function createEditor(options: {
         else events.leave();
       } else if ((event.key === 'ArrowDown' || event.key === 'ArrowUp') && suggestions.open) {
         suggestions.move(event.key === 'ArrowDown' ? 1 : -1);
-      } else if (
-        (event.key === 'ArrowDown' || event.key === 'ArrowUp') &&
-        session.quick &&
-        !one.value.startsWith('=')
-      ) {
-        events.keep(one.value, { rows: event.key === 'ArrowDown' ? 1 : -1, columns: 0 });
+      } else if (arrows[event.key] && session.quick && !one.value.startsWith('=') && !event.shiftKey) {
+        events.keep(one.value, arrows[event.key]);
       } else if (event.key === 'ArrowDown' && event.altKey && session.choices) suggest();
       else return;
       event.preventDefault();

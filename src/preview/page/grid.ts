@@ -1,6 +1,8 @@
 import type { CellView, SheetView } from '../view.ts';
+import { hrefOf } from './cellLink.ts';
 import { type Block, blockBetween, cellKey, cellName, columnLetters, type Place, readCellName } from './cellName.ts';
 import { element } from './element.ts';
+import { gripDrag, handleDrag } from './gridDrags.ts';
 import { coloursShown } from './sheetColours.ts';
 import { texts } from './texts.ts';
 import { cellAt, mergeAt, ownerOf, usedExtent, wholeBlock } from './workbookModel.ts';
@@ -26,6 +28,12 @@ export interface GridEvents {
   composed(place: Place, text: string): void;
   menu(place: Place, at: { readonly x: number; readonly y: number }): void;
   moved(): void;
+  /** The handle of the selected block was dragged down to this row. */
+  filled(lastRow: number): void;
+  /** The edge of a column was dragged; undefined gives back its own width. */
+  resized(column: number, width: number | undefined): void;
+  /** Widths of this window's own. */
+  ownWidths(sheet: number): Readonly<Record<number, number>>;
 }
 export interface Grid {
   readonly sheet: SheetView | undefined;
@@ -44,6 +52,8 @@ export interface Grid {
   cell(place: Place): HTMLTableCellElement | undefined;
   /** Text that is on its way to the server, shown at once. */
   echo(sheetId: number, place: Place, text: string | undefined): void;
+  /** What formulas say in these rows is being worked out anew, and no longer known to be true. */
+  working(sheetId: number, rows: readonly number[], on: boolean): void;
   /** How many rows fit in view, for the page keys. */
   rowsInView(): number;
 }
@@ -75,6 +85,11 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
   const echoes = new Map<string, string>();
   let body = element('tbody');
   let marked: HTMLElement[] = [];
+  let own: Readonly<Record<number, number>> = {};
+  /** Rows whose checks are being worked out, each with how many entries wait for it. */
+  const busy = new Map<string, number>();
+  const handle = element('span', { class: 'fill-handle', 'aria-hidden': 'true' });
+  let handleHome: HTMLElement | undefined;
 
   const wantedHeadingWidth = (): number =>
     container.clientWidth < headingWidths.narrowBelow ? headingWidths.narrow : headingWidths.usual;
@@ -83,7 +98,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     const hidden = new Set(of.hiddenColumns);
     return Array.from({ length: lastColumn }, (_, index) => index + 1).filter((column) => !hidden.has(column));
   };
-  const widthOf = (of: SheetView, column: number): number => of.columnWidths[column - 1] ?? 100;
+  const widthOf = (of: SheetView, column: number): number => own[column] ?? of.columnWidths[column - 1] ?? 100;
   const frozenWidth = (of: SheetView): number =>
     visibleColumns(of)
       .filter((column) => column <= of.frozenColumns)
@@ -146,7 +161,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     td.classList.toggle('noted', Boolean(cell?.note));
     td.classList.toggle('sending', echoed !== undefined);
     td.classList.toggle('locked', cell?.guarded === 'locked');
-    const readOnly = cell?.guarded === 'locked' || cell?.spilled === true;
+    const readOnly = cell?.guarded === 'locked';
     if (readOnly) td.setAttribute('aria-readonly', 'true');
     else td.removeAttribute('aria-readonly');
     const description = describe(cell);
@@ -155,11 +170,17 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     if (cell?.options) td.setAttribute('aria-haspopup', 'listbox');
     else td.removeAttribute('aria-haspopup');
 
+    const working = cell?.spilled === true && (busy.get(`${of.id}:${place.row}`) ?? 0) > 0;
+    td.classList.toggle('working', working);
+    if (working) td.setAttribute('aria-busy', 'true');
+    else td.removeAttribute('aria-busy');
+
     const content: HTMLElement[] = [];
     if (text !== '') {
+      const href = cell?.link && echoed === undefined ? hrefOf(cell.link) : undefined;
       const shown =
-        cell?.link && echoed === undefined
-          ? element('a', { href: cell.link, tabindex: -1, class: 'text', rel: 'noopener noreferrer' }, text)
+        href !== undefined
+          ? element('a', { href, tabindex: -1, class: 'text', rel: 'noopener noreferrer' }, text)
           : element('span', { class: 'text' }, text);
       if (!cell?.wrap) {
         const room = roomFor(of, place, cell ?? { text, input: text });
@@ -168,10 +189,14 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
         // Clipping thousands of cells is slow to draw; only text that may be too long needs it.
         shown.classList.toggle('clip', text.length * 11 > room - 13);
       }
+      // The old text keeps its room, so that nothing jumps, and says nothing meanwhile.
+      if (working) shown.setAttribute('aria-hidden', 'true');
       content.push(shown);
+      if (working) content.push(element('span', { class: 'working-mark' }, `… ${texts.working}`));
     }
     if (cell?.options && !readOnly)
       content.push(element('span', { class: 'choose', 'aria-hidden': 'true', title: texts.choose }));
+    if (td === handleHome) content.push(handle);
     td.replaceChildren(...content);
   }
 
@@ -261,6 +286,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     const used = usedExtent(of);
     const drawnBefore = drawnSheet === of.id ? lastRow : 0;
     drawnSheet = of.id;
+    own = events.ownWidths(of.id);
     cells.clear();
     rows.clear();
     lefts.clear();
@@ -308,6 +334,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
         'th',
         { role: 'columnheader', scope: 'col', 'aria-colindex': column + 1, 'data-column': column },
         columnLetters(column),
+        element('span', { class: 'width-grip', 'aria-hidden': 'true', title: texts.gripLabel }),
       );
       const held = lefts.get(column);
       if (held !== undefined && columnsHeld) {
@@ -380,6 +407,9 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
       }
       marked.push(one);
     }
+    handle.remove();
+    handleHome = cells.get(cellKey({ row: bottom, column: right })) ?? one;
+    handleHome?.append(handle);
   }
 
   /** Scrolls the grid alone, once the line above it has settled at its height. */
@@ -477,6 +507,13 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
       else echoes.set(echoKey(sheetId, place), text);
       if (sheet?.id === sheetId && rows.has(place.row)) drawRow(sheet, place.row);
     },
+    working(sheetId, workingRows, on) {
+      for (const row of workingRows) {
+        const key = `${sheetId}:${row}`;
+        busy.set(key, Math.max(0, (busy.get(key) ?? 0) + (on ? 1 : -1)));
+        if (sheet?.id === sheetId && rows.has(row)) drawRow(sheet, row);
+      }
+    },
     rowsInView: () => Math.max(3, Math.floor(container.clientHeight / 30) - 3),
   };
 
@@ -486,7 +523,23 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
   };
   let dragging = false;
   let pressedActive = false;
+  const fill = handleDrag(table, {
+    block: () => grid.block,
+    rowAt: (target) => placeOf(target)?.row,
+    rowElement: (row) => rows.get(row),
+    filled: (lastRow) => events.filled(lastRow),
+  });
+  const widths = gripDrag(table, {
+    width: (column) => (sheet ? widthOf(sheet, column) : 100),
+    column: (column) => table.querySelectorAll<HTMLElement>('col')[visibleColumnIndex(column)],
+    resized: (column, width) => {
+      events.resized(column, width);
+      if (sheet) grid.show(sheet);
+    },
+  });
+  const visibleColumnIndex = (column: number): number => (sheet ? visibleColumns(sheet).indexOf(column) + 1 : -1);
   table.addEventListener('mousedown', (event) => {
+    if (fill.start(event) || widths.start(event)) return;
     const target = event.target as HTMLElement;
     const place = placeOf(target);
     const heading = target.closest<HTMLElement>('th');

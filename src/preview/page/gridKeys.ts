@@ -1,7 +1,7 @@
 import type { SheetView } from '../view.ts';
 import type { Place } from './cellName.ts';
 import type { Grid } from './grid.ts';
-import { nextPlace, textExtent } from './workbookModel.ts';
+import { nextPlace, textExtent, usedExtent } from './workbookModel.ts';
 
 /** What the keys of the grid do besides moving. */
 export interface KeyActions {
@@ -12,6 +12,7 @@ export interface KeyActions {
   clear(): void;
   step(action: 'undo' | 'redo'): void;
   menu(): void;
+  fillDown(): void;
   /** The link of the selected cell. */
   link(): string | undefined;
   follow(link: string): void;
@@ -105,10 +106,19 @@ export function gridKeys(container: HTMLElement, actions: KeyActions): void {
       grid.select(next);
       return;
     }
+    if (event.key === ' ' && (event.shiftKey || control)) {
+      used();
+      const { top, left, bottom, right } = grid.block;
+      const last = usedExtent(sheet);
+      if (event.shiftKey) grid.select({ row: top, column: 1 }, { row: bottom, column: Math.max(1, last.column) });
+      else grid.select({ row: 1, column: left }, { row: Math.max(1, last.row), column: right });
+      return;
+    }
     if (control) {
       const key = event.key.toLowerCase();
       if (key === 'z') actions.step(event.shiftKey ? 'redo' : 'undo');
       else if (key === 'y') actions.step('redo');
+      else if (key === 'd') actions.fillDown();
       else if (key === 'a') grid.select({ row: 1, column: 1 }, textExtent(sheet));
       else if (event.key === 'Enter' && link) actions.follow(link);
       else return;

@@ -1,5 +1,14 @@
 import type { Seat } from '../view.ts';
 
+const number = (count: number): string => count.toLocaleString('en');
+/** Basalt, Quartz and 3 more. */
+const listed = (names: readonly string[], most: number): string => {
+  const shown = names.slice(0, names.length > most ? most - 1 : most);
+  const rest = names.length - shown.length;
+  const last = rest > 0 ? `${rest} more` : shown.pop();
+  return shown.length > 0 ? `${shown.join(', ')} and ${last}` : `${last}`;
+};
+
 /** Every text of the page, in one place. */
 export const texts = {
   seatLine: {
@@ -8,8 +17,12 @@ export const texts = {
   } satisfies Record<Seat, string>,
   unreachable: 'The preview is not answering. It may have been stopped.',
   refusedWithoutReason: 'That was not done, and no reason was given.',
-  linkLost: 'The preview is not answering. What you type is kept here; it is tried again every few seconds.',
+  linkLost: 'The preview is not answering. What you type is kept here, and saved when it answers again.',
   linkBack: 'Connected again. The sheet shows the latest state.',
+  savedAfterAll: (cells: string) => `Saved now: ${cells}.`,
+  takenMeanwhile: (text: string) =>
+    text === '' ? 'Somebody cleared this cell meanwhile.' : `Somebody else typed “${text}” here meanwhile.`,
+  rowChangedMeanwhile: 'The rows changed meanwhile, so this may be another row now.',
   noSheet: 'There is no sheet to show yet.',
   keptEdit: (cell: string, text: string) => `Not saved yet, ${cell}: “${text}”`,
   tryAgain: 'Save it now',
@@ -18,30 +31,49 @@ export const texts = {
   rowLabel: (row: number) => `Row ${row}`,
   lockedCell: 'This cell is locked in this window.',
   guardedCell: 'Part of the table: you are asked before it changes.',
-  spilledCell: 'Filled by a formula in another cell. Change what that formula reads.',
-  spilledRefused:
-    'This cell is filled by a formula in another cell, so it takes no typing. Change the cells that the formula reads.',
+  spilledCell: 'Filled by a formula in another cell: you are asked before you type over it.',
   lockedRefused: 'This cell is locked in this window, so it takes no typing. Your text is still here to copy.',
   guardQuestion: {
     cells: {
-      title: 'Change a cell of the table?',
-      body: 'This cell holds the table together. It can be changed, and undone again. You are asked once in this window.',
+      title: (count: number) => (count === 1 ? 'Change a cell of the table?' : `Change ${number(count)} cells?`),
       yes: 'Change it',
       no: 'Leave it',
     },
     rows: {
-      title: 'Change rows of the table?',
-      body: 'These rows hold the table together. They can be removed or ordered, and undone again. You are asked once in this window.',
+      title: (count: number) => `Change rows with ${number(count)} cells of the table?`,
       yes: 'Change them',
       no: 'Leave them',
     },
   },
+  belongTo: (count: number, whose: readonly string[]) =>
+    `${count === 1 ? 'It belongs' : 'They belong'} to ${listed(whose, 4)}.`,
+  holdsTogether: (count: number) =>
+    count === 1 ? 'It holds the table together.' : `${number(count)} of them hold the table together.`,
+  fillsStop: (count: number) =>
+    count === 1
+      ? 'A formula fills it. While your text stands there, all that this formula fills goes blank.'
+      : `A formula fills ${number(count)} of them. While your text stands there, all that it fills goes blank.`,
+  undoBrings: (count: number) => (count === 1 ? 'Undo brings it back.' : 'Undo brings them back.'),
+  askedOnce: 'You are asked once in this window.',
+  inTheWay: (cell: string) =>
+    `What you typed in ${cell} stands where a formula puts its results, so they are gone. Undo, or clear ${cell}, to have them back.`,
   undo: 'Undo',
   redo: 'Redo',
   nothingToUndo: 'There is nothing to undo.',
   nothingToRedo: 'There is nothing to redo.',
-  undone: 'Undone.',
-  redone: 'Done again.',
+  undone: (cells: string, now: string) => `Undone in ${cells}${now}.`,
+  redone: (cells: string, now: string) => `Done again in ${cells}${now}.`,
+  nowHolds: (text: string) => (text === '' ? ', which is empty now' : `, which is “${text}” now`),
+  leftAlone: (cells: string) => `Left as it is, since it was changed meanwhile: ${cells}.`,
+  moreCells: (count: number) => `${number(count)} more`,
+  filledDown: (block: string) => `Filled down ${block}.`,
+  nothingAbove: 'There is no row above to fill from.',
+  wider: (column: string) => `Make column ${column} wider`,
+  narrower: (column: string) => `Make column ${column} narrower`,
+  clearedElsewhere: (count: number) =>
+    `Another window cleared ${number(count)} cells here. Undo in that window brings them back.`,
+  working: 'working',
+  gripLabel: 'Drag to change the width',
   rowMenu: 'Rows',
   keys: 'Keys',
   addRowAbove: (count: number) => (count === 1 ? 'Add a row above' : `Add ${count} rows above`),
@@ -80,7 +112,6 @@ export const texts = {
   followOutside: 'Open in a new tab',
   linkBroken: 'That link leads to a place that is not in this workbook.',
   editing: (cell: string) => `Editing ${cell}`,
-  rowNow: (row: number, said: string) => `Row ${row}: ${said}`,
   closePanel: 'Close',
   panelFailed: 'The panel could not be opened.',
   dismiss: 'Dismiss',
@@ -96,6 +127,8 @@ export const texts = {
     ['Enter, Tab, with Shift the other way', 'keep it and move on'],
     ['Escape', 'leave the cell as it was'],
     ['Delete', 'clear'],
+    ['Ctrl + D', 'fill down: the block takes what its first row holds'],
+    ['Shift + Space, Ctrl + Space', 'select the row, the column'],
     ['Alt + arrow down', 'open the choices of a cell'],
     ['Ctrl + C, X, V', 'copy, cut, paste'],
     ['Ctrl + Z, Ctrl + Y', 'undo, redo'],

@@ -17,7 +17,8 @@ export function cellViewOf(book: Book, sheet: SheetState, key: number, seat: Sea
   const link = book.hyperlink(sheet, row, column);
   const options = optionsOf(validation);
   const guard = guardAt(sheet, row, column, seat);
-  const spilled = sheet.spilled.has(key) || book.isNativeSpill(sheet, key);
+  const from = sheet.spilled.get(key)?.from;
+  const spilled = from !== undefined || book.isNativeSpill(sheet, key);
   const view: CellView = {
     text: book.display(sheet, row, column),
     input: book.input(sheet, row, column),
@@ -29,6 +30,7 @@ export function cellViewOf(book: Book, sheet: SheetState, key: number, seat: Sea
     ...(options ? { options } : {}),
     ...(guard ? { guarded: guard } : {}),
     ...(spilled ? { spilled } : {}),
+    ...(from === undefined ? {} : { filledBy: `${rowOf(from)},${columnOf(from)}` }),
   };
   return Object.keys(view).length > 2 || view.text || view.input ? view : undefined;
 }

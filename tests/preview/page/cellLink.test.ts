@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { destination } from '../../../src/preview/page/cellLink.ts';
+import { destination, hrefOf } from '../../../src/preview/page/cellLink.ts';
 import type { SheetView } from '../../../src/preview/view.ts';
 
 const sheets = [
@@ -17,10 +17,32 @@ describe('destination', () => {
   ])('reads $link', ({ link, gives }) => {
     expect(destination(link, sheets)).toEqual(gives);
   });
-  it.each(['#gid=8', '#gid=7&range=nowhere', 'javascript:alert(1)', 'data:text/html,x', '#', 'file:///etc/hosts'])(
-    'refuses %s',
-    (link) => {
-      expect(destination(link, sheets)).toBeUndefined();
-    },
-  );
+  it.each([
+    '#gid=8',
+    '#gid=7&range=nowhere',
+    'javascript:alert(1)',
+    'data:text/html,x',
+    '#',
+    'file:///etc/hosts',
+    '#%E0',
+    "#'%E0'!A1",
+  ])('refuses %s', (link) => {
+    expect(destination(link, sheets)).toBeUndefined();
+  });
+});
+
+describe('hrefOf', () => {
+  it('gives an address that leads somewhere, and none that runs something', () => {
+    expect(hrefOf('https://example.org/a')).toBe('https://example.org/a');
+    expect(hrefOf('#gid=7')).toBe('#gid=7');
+    for (const link of [
+      'javascript:alert(1)',
+      'JavaScript:alert(1)',
+      ' javascript:x',
+      'data:text/html,x',
+      'vbscript:x',
+      '#',
+    ])
+      expect(hrefOf(link)).toBeUndefined();
+  });
 });

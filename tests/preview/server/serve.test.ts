@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -107,9 +107,50 @@ describe('serve', () => {
     expect(await fifth.ended).toBe(0);
     expect(readdirSync(folder).filter((name) => /part|open/.test(name))).toEqual([]);
   });
+  const type = (url: string, text: string): Promise<Response> =>
+    fetch(`${url}/api/type`, {
+      method: 'POST',
+      headers: { origin: url, 'content-type': 'application/json' },
+      body: JSON.stringify({ seat: 'teacher', since: 0, edits: [{ sheet: 0, row: 1, column: 1, text }] }),
+    });
+  it('starts without a sample, past the claim of a preview that was killed', { timeout: 90_000 }, async () => {
+    const path = join(folder, 'empty.json');
+    writeFileSync(`${path}.open`, JSON.stringify({ pid: process.pid, url: 'http://127.0.0.1:1', id: 'killed' }));
+    const run = serve('--port', '0', '--empty', '--file', path);
+    const { sheets } = await workbook(await run.url());
+    expect(sheets.map(({ cells }) => Object.keys(cells))).toEqual([[]]);
+    expect(run.said()).not.toContain('building');
+    run.child.kill('SIGINT');
+    expect(await run.ended).toBe(0);
+  });
+  it('does not end with work that is nowhere else, and ends by itself once it is saved', {
+    timeout: 90_000,
+  }, async () => {
+    const path = join(folder, 'stuck.json');
+    const run = serve('--port', '0', '--empty', '--file', path);
+    const url = await run.url();
+    // A folder in the place of the part that is written first: as good as a full disk, and for every user.
+    const inTheWay = `${path}.${run.child.pid}.part`;
+    mkdirSync(join(inTheWay, 'full'), { recursive: true });
+    expect((await type(url, 'nowhere else')).status).toBe(200);
+    await expect.poll(run.said, { timeout: 30_000 }).toContain('The workbook is not saved');
+    run.child.kill('SIGINT');
+    await expect.poll(run.said, { timeout: 30_000 }).toContain('Ctrl+C once more');
+    expect(run.child.exitCode).toBeNull();
+    rmSync(inTheWay, { recursive: true });
+    expect(await run.ended).toBe(0);
+    expect(readFileSync(path, 'utf8')).toContain('nowhere else');
+  });
+  it('says in one line where nothing can be kept', async () => {
+    writeFileSync(join(folder, 'a file'), '');
+    const run = serve('--empty', '--file', join(folder, 'a file', 'workbook.json'));
+    expect(await run.ended).toBe(1);
+    expect(run.said().trim().split('\n')).toHaveLength(1);
+    expect(run.said()).toContain('Name another file with --file');
+  });
   it.each([
     { args: ['--port', 'eighty'], says: 'expected a port from 0 to 65535 after --port, received “eighty”' },
-    { args: ['--fancy'], says: 'Known are --fresh, --port N, --no-open and --file PATH' },
+    { args: ['--fancy'], says: 'Known are --fresh, --empty, --port N, --no-open and --file PATH' },
   ])('answers $args with one line', async ({ args, says }) => {
     const run = serve(...args);
     expect(await run.ended).toBe(1);

@@ -152,7 +152,7 @@ describe('startServer', () => {
     expect(host.asked.map(({ what, args }) => [what, ...args])).toEqual([
       ['insertRows', 1, 2, 3],
       ['deleteRows', 1, 4, 1],
-      ['sortRows', 1, { row: 2, column: 1, rows: 3, columns: 2 }, 2, false],
+      ['sortRows', 1, { row: 2, column: 1, rows: 3, columns: 2 }, 2, false, 'teacher'],
     ]);
     expect((await post('undo', {})).body.done).toBe(true);
     expect((await post('redo', {})).body.done).toBe(true);

@@ -1,4 +1,15 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -31,21 +42,29 @@ describe('workbookFile', () => {
     await expect.poll(() => file.read()).toBe('49');
     expect(asked).toBe(1);
   });
-  it('leaves the old file whole where a save fails, says so, and saves later', () => {
-    const said: string[] = [];
-    const file = workbookFile({ path: path(), onError: (message) => said.push(message) });
+  it('leaves the old file whole where a save fails, says so, and saves later by itself', async () => {
+    const said: (string | undefined)[] = [];
+    const file = workbookFile({ path: path(), againMs: 20, onTrouble: (trouble) => said.push(trouble) });
     file.saveSoon(() => 'old');
-    file.saveNow();
+    expect(file.saveNow()).toBeUndefined();
     let broken = true;
     file.saveSoon(() => {
-      if (broken) throw new Error('no room');
+      if (broken) throw Object.assign(new Error('ENOSPC: no space left'), { code: 'ENOSPC' });
       return 'new';
     });
-    file.saveNow();
-    expect([file.read(), said.length, said[0]?.includes('no room')]).toEqual(['old', 1, true]);
+    expect(file.saveNow()).toBe(`The workbook is not saved: the disk is full (${path()}).`);
+    expect([file.read(), said[0]]).toEqual(['old', file.saveNow()]);
     broken = false;
-    file.saveNow();
-    expect(file.read()).toBe('new');
+    await expect.poll(() => file.read()).toBe('new');
+    expect(said.at(-1)).toBeUndefined();
+  });
+  it('leaves no part of a file where the save fails half way', () => {
+    const file = workbookFile({ path: path() });
+    // A folder where the file should be: written beside it, but not put in its place.
+    mkdirSync(path(), { recursive: true });
+    file.saveSoon(() => 'x');
+    expect(file.saveNow()).toContain('The workbook is not saved');
+    expect(readdirSync(join(folder, 'kept'))).toEqual(['workbook.json']);
   });
   it('leaves no part of a file behind', () => {
     const file = workbookFile({ path: path() });
@@ -63,14 +82,56 @@ describe('workbookFile', () => {
     const kept = readdirSync(join(folder, 'kept')).map((name) => readFileSync(join(folder, 'kept', name), 'utf8'));
     expect(kept.sort()).toEqual(['first', 'second']);
   });
-  it('is claimed by one running preview at a time', () => {
+});
+
+describe('the claim of a workbook file', () => {
+  const claimed = (claim: object | string): void => {
+    mkdirSync(join(folder, 'kept'), { recursive: true });
+    writeFileSync(`${path()}.open`, typeof claim === 'string' ? claim : JSON.stringify(claim));
+  };
+  /** A server that answers as a preview does which holds the claim of this name. */
+  async function alive(claim: string): Promise<{ url: string; close: () => void }> {
+    const server = createServer((_request, response) => response.end(JSON.stringify({ claim })));
+    await new Promise<void>((settle) => server.listen(0, '127.0.0.1', settle));
+    return { url: `http://127.0.0.1:${(server.address() as AddressInfo).port}`, close: () => server.close() };
+  }
+  it('is taken, and given back at the end', async () => {
     const file = workbookFile({ path: path() });
-    expect(file.claim()).toBeUndefined();
+    expect(await file.claim()).toBeUndefined();
+    expect(existsSync(`${path()}.open`)).toBe(true);
     file.release();
-    writeFileSync(`${path()}.open`, JSON.stringify({ pid: process.ppid, url: 'http://127.0.0.1:1' }));
-    expect(file.claim()).toEqual({ heldBy: 'http://127.0.0.1:1' });
-    writeFileSync(`${path()}.open`, '{"pid":');
-    expect(file.claim()).toBeUndefined();
-    file.release();
+    expect(existsSync(`${path()}.open`)).toBe(false);
+  });
+  it('is held by a preview that says so itself, and names its file', async () => {
+    const other = await alive('theirs');
+    claimed({ pid: process.ppid, url: other.url, id: 'theirs' });
+    expect(await workbookFile({ path: path() }).claim()).toEqual({ heldBy: other.url, path: `${path()}.open` });
+    other.close();
+  });
+  it('is not held by a process that got the number of one that was killed', async () => {
+    claimed({ pid: process.ppid, url: 'http://127.0.0.1:1', id: 'gone' });
+    expect(await workbookFile({ path: path() }).claim()).toBeUndefined();
+    const another = await alive('of another workbook');
+    claimed({ pid: process.ppid, url: another.url, id: 'gone' });
+    expect(await workbookFile({ path: path() }).claim()).toBeUndefined();
+    another.close();
+    claimed({ pid: process.ppid, url: 'file:///etc/hosts', id: 'gone' });
+    const minuteAgo = new Date(Date.now() - 61_000);
+    utimesSync(`${path()}.open`, minuteAgo, minuteAgo);
+    expect(await workbookFile({ path: path() }).claim()).toBeUndefined();
+    claimed('{"pid":');
+    expect(await workbookFile({ path: path() }).claim()).toBeUndefined();
+  });
+  it('is held by a preview that is starting, as long as it says so', async () => {
+    claimed({ pid: process.ppid, url: '', id: 'starting' });
+    expect(await workbookFile({ path: path() }).claim()).toMatchObject({ heldBy: '' });
+    const minuteAgo = new Date(Date.now() - 61_000);
+    utimesSync(`${path()}.open`, minuteAgo, minuteAgo);
+    const file = workbookFile({ path: path() });
+    expect(await file.claim()).toBeUndefined();
+    utimesSync(`${path()}.open`, minuteAgo, minuteAgo);
+    file.stillStarting();
+    claimed({ ...JSON.parse(readFileSync(`${path()}.open`, 'utf8')), pid: process.ppid });
+    expect(await workbookFile({ path: path() }).claim()).toMatchObject({ heldBy: '' });
   });
 });
