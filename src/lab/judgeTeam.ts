@@ -22,6 +22,9 @@ export interface TeamBlock {
   readonly entries: readonly CellValue[];
 }
 
+/** What a message shows of a step id that nobody knows. */
+const longestName = 40;
+
 const quietRow: JudgedRow = {
   step: undefined,
   status: '',
@@ -67,7 +70,9 @@ export function judgeTeam(block: TeamBlock): readonly JudgedRow[] {
     const step = around.stepOf(ids[index] ?? '');
     if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
     const isNamed = !isBlank(block.steps[index]);
-    return isNamed ? { ...quietRow, status: 'unreadable', lookAt: badStep(String(block.steps[index])) } : quietRow;
+    return isNamed
+      ? { ...quietRow, status: 'unreadable', lookAt: badStep(String(block.steps[index]).slice(0, longestName)) }
+      : quietRow;
   }
 
   const rows = ids.map((_, index) => judge(index));
