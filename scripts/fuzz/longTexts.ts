@@ -81,8 +81,8 @@ export function longTexts(length: number): LongTexts {
         for (const before of ['', '7.14 g ', 'b', 'yes, KBr ']) {
           const began = process.cpuUsage();
           callFunction('CHECKTEAM', [
-            ['formula', 'molarity'],
-            ['KBr', '0.3'],
+            [['formula', 'molarity']],
+            [['KBr', '0.3']],
             [['activity', id]],
             [[''], [step]],
             [[''], [before + text]],

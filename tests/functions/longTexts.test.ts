@@ -16,8 +16,8 @@ const places = catalogue.flatMap(({ name, arguments: taken, examples }) =>
 );
 const team = (id: string, step: string, entry: string) =>
   callFunction('CHECKTEAM', [
-    ['formula', 'molarity'],
-    ['KBr', '0.300'],
+    [['formula', 'molarity']],
+    [['KBr', '0.300']],
     [['activity', id]],
     [[''], [step]],
     [[''], [entry]],
@@ -91,8 +91,8 @@ describe('a text as long as a cell holds', () => {
   });
   it('is shown by its beginning where nobody knows the step', () => {
     const [, row] = callFunction('CHECKTEAM', [
-      ['formula'],
-      ['KBr'],
+      [['formula']],
+      [['KBr']],
       [['activity', 'dilution']],
       [[''], ['x'.repeat(cellful)]],
       [[''], ['1']],
