@@ -71,7 +71,7 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
 }
 
 /** Longest text that an argument is read from; a formula has a limit of its own, an entry is judged. */
-export const longestText = 300;
+const longestText = 300;
 
 const textTooLong = (cell: string, name: string): Result<never> =>
   failure({

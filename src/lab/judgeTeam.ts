@@ -20,6 +20,9 @@ export interface TeamBlock {
   readonly entries: readonly CellValue[];
 }
 
+/** What a message shows of a step id that nobody knows. */
+const longestName = 40;
+
 const quietRow: JudgedRow = {
   step: undefined,
   status: '',
@@ -65,7 +68,12 @@ export function judgeTeam(block: TeamBlock, lesson: TeamLesson = readTeamLesson(
     if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
     const isNamed = !isBlank(block.steps[index]);
     return isNamed
-      ? { ...quietRow, status: 'unreadable', isUnusable: true, lookAt: badStep(String(block.steps[index])) }
+      ? {
+          ...quietRow,
+          status: 'unreadable',
+          isUnusable: true,
+          lookAt: badStep(String(block.steps[index]).slice(0, longestName)),
+        }
       : quietRow;
   }
 

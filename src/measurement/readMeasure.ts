@@ -56,4 +56,4 @@ export const unitNotKnown = ({ number, unitTyped }: Measure, argument: string): 
   });
 
 /** Long texts are no units, and would fill a message. */
-export const shortUnit = (unit: string): string => (unit.length > 12 ? `${unit.slice(0, 12)}…` : unit);
+const shortUnit = (unit: string): string => (unit.length > 12 ? `${unit.slice(0, 12)}…` : unit);

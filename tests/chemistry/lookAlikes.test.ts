@@ -81,7 +81,7 @@ describe('a formula with a digit where a letter was meant', () => {
   it('takes every formula of the list as it stands', () => {
     expect(reagents.filter((formula) => !readFormula(formula).ok)).toEqual([]);
     expect(reagents.length).toBeGreaterThan(50);
-    expect(slips.length).toBeGreaterThan(100);
+    expect(slips.length).toBeGreaterThan(80);
   });
   it('answers at once where very many places look alike', () => {
     for (const typed of ['C1'.repeat(125), '0'.repeat(250), 'H0'.repeat(125)]) readFormula(typed);

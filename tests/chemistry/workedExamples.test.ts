@@ -339,14 +339,15 @@ const byId: Readonly<Record<string, Answer>> = {
 const differs: Readonly<Record<string, string>> = {
   'os-3.2-cyl': 'the book adds rounded weights (40.08, 30.97, 16.00); today 310.17',
   'os-3.4-cyl': 'the book takes 197.0 g/mol for gold; with 196.966570 it is 504.43',
-  'os-3.8a': 'the quotient is 1.315 × 10^20, which the book cuts to 1.31',
+  'os-3.8a': 'with 183.18 g/mol and 6.022 × 10^23 it is 1.31499 × 10^20, rightly 1.31; today 1.31501 × 10^20',
   'os-3.8b': 'the book multiplies its rounded 1.31 × 10^20 by 7',
   'os-3.16-cyl': 'the book takes 128.9 g/mol for CoCl2; today 129.83',
   'os-11.4-solute': 'the book divides by 55 mol of water, rounded',
   'os-11.6-n': 'ethanol comes to 4.003 mol; the book writes 4.000',
   'os-11.13-m': 'the unrounded 1.1499 prints as 1.1; the book rounds the amount first',
-  'os-11.ex-Cl2-x': 'unrounded 0.193 and 0.807; the book has 0.192 and 0.808',
-  'os-11.ex-C5H9N-x': 'unrounded 0.00425 and 0.996; the book has 0.00426 and 0.997',
+  'os-11.ex-Cl2-x': 'unrounded 0.193 and 0.807; the printed ones are those of 0.35 mol in 1.82 mol, rounded on the way',
+  'os-11.ex-C5H9N-x':
+    'unrounded 0.00425 and 0.996; the printed ones are shares of 1.05 mol, the sum rounded on the way',
   'os-11.ex-NH4NO3-m': 'unrounded 5.68; the book rounds on the way',
   'quam-A2-M': 'older weights: C 12.0107, H 1.00794, O 15.9994',
   'hyd-CuSO4-M': 'the page adds H 1.01 and S 32.07',
@@ -444,5 +445,28 @@ describe('worked examples', () => {
       results.some((result) => Math.abs(result / (example.recomputed ?? Number.NaN) - 1) < 2e-6),
       `${results}`,
     ).toBe(true);
+  });
+
+  it('tells what rounding on the way gives the printed values where that is the reason', () => {
+    // os-3.8a: the book's own molar mass and constant.
+    const saccharin = (0.04 / 183.18) * 6.022e23;
+    expect(saccharin.toPrecision(3)).toBe('1.31e+20');
+    expect(saccharin.toPrecision(6)).toBe('1.31499e+20');
+    // os-11.ex-Cl2: both amounts and their sum to two decimals.
+    const [chlorine, methylene] = [25 / perMole('Cl2'), 125 / perMole('CH2Cl2')].map((mol) => Number(mol.toFixed(2)));
+    const sum = (chlorine ?? 0) + (methylene ?? 0);
+    expect([sum, (chlorine ?? 0) / sum, (methylene ?? 0) / sum].map((value) => value.toPrecision(3))).toEqual([
+      '1.82',
+      '0.192',
+      '0.808',
+    ]);
+    // os-11.ex-C5H9N: the sum to three figures, not the amounts.
+    const [base, chloroform] = [0.372 / perMole('C5H9N'), 125 / perMole('CHCl3')];
+    const whole = Number((base + chloroform).toPrecision(3));
+    expect([whole, base / whole, chloroform / whole].map((value) => value.toPrecision(3))).toEqual([
+      '1.05',
+      '0.00426',
+      '0.997',
+    ]);
   });
 });

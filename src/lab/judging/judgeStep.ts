@@ -1,5 +1,6 @@
-import type { CellValue } from '../../measurement/cellValue.ts';
+import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
 import type { Step } from '../activity.ts';
+import { remarks } from '../texts/feedback.ts';
 import { judgeCalculated } from './judgeCalculated.ts';
 import { judgeChosen } from './judgeChosen.ts';
 import type { JudgedRow } from './judgedRow.ts';
@@ -8,8 +9,16 @@ import { judgeOrdered } from './judgeOrdered.ts';
 import { judgeTicked } from './judgeTicked.ts';
 import type { Surroundings } from './surroundings.ts';
 
+/** Longest entry that is looked through for letters, a tick or an option with its reason, in characters. */
+export const longestAnswer = 1000;
+
+const isTooLong = (cell: CellValue): boolean =>
+  typeof cell === 'string' && cell.length > longestAnswer && !isBlank(cell);
+
 /** Judges an entry by the kind of its step; what is told is never judged, so nothing is said of it. */
 export function judgeStep(step: Step, cell: CellValue, around: Surroundings): Partial<JudgedRow> {
+  const isInWords = step.kind === 'ordered' || step.kind === 'chosen' || step.kind === 'ticked';
+  if (isInWords && isTooLong(cell)) return { status: 'unreadable', lookAt: remarks.tooLong };
   switch (step.kind) {
     case 'calculated':
       return judgeCalculated(step, cell, around);

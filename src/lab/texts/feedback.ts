@@ -438,6 +438,7 @@ export const remarks = {
   signOnly: 'Not yet. Look at the sign.',
   shifted: 'Not yet. The digits fit, but the point has moved. Look at the units.',
   figuresAsked: 'the figures asked',
+  tooLong: 'This is too long to read. Type only what this row asks for.',
   blank: '',
   needsRow: 'Fill in “{row}” first. This row is worked from it.',
   lookFirst: 'Look at “{row}” first. This row is worked from it.',
