@@ -27,7 +27,6 @@ const quietRow: JudgedRow = {
   slips: [],
   value: undefined,
   unrounded: [],
-  isUnusable: false,
   root: '',
 };
 

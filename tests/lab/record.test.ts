@@ -48,7 +48,7 @@ describe('classFacts', () => {
   it('says what went well and what was hard in plain words', () => {
     expect(day.entry.wentWell).toBe('On target in every team: Molar mass.');
     expect(day.entry.hard).toBe(
-      'Most tries: Mass (at least 10, several in 2 teams). Still open: work with the volume left in mL (2 teams).',
+      'Most tries: Mass (at least 10, several in 2 teams). Still open: a result with the volume left in mL (2 teams).',
     );
     expect(day.entry.next).toBe('Go on at Mass (2 teams).');
   });

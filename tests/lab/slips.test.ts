@@ -368,7 +368,7 @@ describe('a slip', () => {
       status: 'not yet',
       slip: 'subscripts-ignored or one-subscript-missed',
       feedback:
-        'Your value matches more than one thing: a molar mass with each atom counted just once, or a molar mass with one small number in the formula left out. What do the small numbers in the formula tell you?',
+        'Your value fits more than one thing: a molar mass with each atom counted just once, or a molar mass with one small number in the formula left out. What do the small numbers in the formula tell you?',
     });
     expect(checkStep('ion molarity', given('formula MgCl2, molarity 0.150, ion Mg^2+'), '0.300').slip).toBe(
       "other-ion's-count or charge-for-count",

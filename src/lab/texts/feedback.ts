@@ -442,7 +442,7 @@ export const remarks = {
   waitForRow: 'Wait at the bench. Look at “{row}” first.',
   waitForTick: 'Wait at the bench. Look at “{row}” first: read the cautions and tick them.',
   farFromTarget: 'Not yet. Look at it once more.',
-  severalFit: 'Your value matches more than one thing: {fits}. {ask}',
+  severalFit: 'Your value fits more than one thing: {fits}. {ask}',
   oneFits: 'Your value matches {fits}. {ask}',
 } as const;
 
