@@ -20,15 +20,25 @@ function demand(what: string, value: Share, { least = 0, below = Infinity }: { l
   console.log(`${holds ? '✓' : '✗'} ${what.padEnd(64)}${percent(value).padStart(9)} of ${value.of} (${wanted})`);
 }
 function printSlips(title: string, slips: readonly SlipShare[]): void {
-  console.log(`\n${title.padEnd(49)}    named     alone   at two figures   cases  hidden`);
-  for (const { quantity, id, named, alone, namedAtTwo, hidden } of slips) {
+  console.log(`\n${title.padEnd(49)}    named     alone   at two figures   cases  hidden   accuses at random`);
+  for (const { quantity, id, named, alone, namedAtTwo, hidden, accused } of slips) {
     const figures = [percent(named).padStart(9), percent(alone).padStart(10), percent(namedAtTwo).padStart(17)];
-    console.log(
-      `${quantity.padEnd(18)}${id.padEnd(31)}${figures.join('')}${String(named.of).padStart(8)}${String(hidden).padStart(8)}`,
-    );
+    const counts = [named.of, hidden].map((number) => String(number).padStart(8)).join('');
+    console.log(`${quantity.padEnd(18)}${id.padEnd(31)}${figures.join('')}${counts}${percent(accused).padStart(20)}`);
   }
   demand('the slip is among those named', total(slips.map(({ named }) => named)), { least: 0.99 });
-  demand('the slip is named alone', total(slips.map(({ alone }) => alone)), { least: 0.9 });
+  demand('alone, where no other gives the same figures', total(slips.map(({ alone }) => alone)), { least: 0.95 });
+  console.log('\nslips that give the same figures as another, of how many');
+  for (const { quantity, id, named, twins } of slips) {
+    for (const [other, times] of twins) {
+      if (20 * times >= named.of) console.log(`  ${quantity.padEnd(18)}${id} and ${other}: ${times} of ${named.of}`);
+    }
+  }
+}
+function printNear(title: string, near: ReadonlyMap<string, Share>): void {
+  console.log(`\n${title}`);
+  demand('three figures, all quantities', total([...near.values()]), { below: 0.005 });
+  for (const [quantity, accused] of near) demand(`  ${quantity}`, accused, { below: 0.012 });
 }
 const none = (found: readonly string[], of: number): Share => ({ hits: of - found.length, of });
 
@@ -46,6 +56,7 @@ console.log(`  random wrong numbers accused, one figure: ${percent(findings.accu
 console.log(
   `  right answers with one digit mistyped, accused: ${percent(findings.mistyped)} of ${findings.mistyped.of}`,
 );
+printNear('random numbers between 0.2 and 3.2 times the answer, accused', findings.accusedNear);
 demand('texts free of the answer', none(findings.telling, findings.texts), { least: 1 });
 
 const generated = simulateGenerated({ teams: Math.ceil(plans / 25), seed });
@@ -58,12 +69,12 @@ for (const figures of [4, 3, 2] as const) {
   const below = figures === 2 ? 0.015 : 0.005;
   demand(`random wrong numbers in a block accused, ${figures} figures`, generated.accused[figures], { below });
 }
+printNear('the same in a block', generated.accusedNear);
 console.log('\nslips of the activities themselves');
-for (const { id, named, alone, hidden, accused } of generated.activitySlips) {
-  demand(`${id} is among those named (${hidden} hidden)`, named, { least: 0.99 });
-  console.log(`  ${id} alone: ${percent(alone)}`);
-  demand(`${id}: random wrong numbers accused, three figures`, accused[3], { below: 0.005 });
-  demand(`${id}: random wrong numbers accused, two figures`, accused[2], { below: 0.015 });
+for (const { quantity, id, named, alone, hidden, accused } of generated.activitySlips) {
+  demand(`${quantity}: ${id} is among those named (${hidden} hidden)`, named, { least: 0.99 });
+  console.log(`    alone, where no other gives the same: ${percent(alone)} of ${alone.of}`);
+  console.log(`    accuses a random number: ${percent(accused)} of ${accused.of}`);
 }
 
 const chains = simulateChains({ teams: plans, seed, tellsAnswer });

@@ -6,6 +6,7 @@ import type { StepNumbers } from '../../src/lab/quantities/quantityEntry.ts';
 import { quantities } from '../../src/lab/quantities.ts';
 import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
 import { slipSpans } from '../../src/lab/slipsFound.ts';
+import type { Span } from '../../src/lab/span.ts';
 import { stepTolerance } from '../../src/lab/stepTolerance.ts';
 import { isOnTarget } from '../../src/lab/tolerance.ts';
 import { spanOver } from '../../src/lab/worked.ts';
@@ -30,8 +31,13 @@ export interface SlipShare {
   readonly quantity: QuantityName;
   readonly id: string;
   readonly named: Share;
+  /** Of those for which no other slip of the row gives the same figures. */
   readonly alone: Share;
   readonly namedAtTwo: Share;
+  /** Random numbers near the answer, to three figures, that it is named for. */
+  readonly accused: Share;
+  /** Other slips that give the same figures, with how often. */
+  readonly twins: Map<string, number>;
   /** Numbers for which the slip gives an answer that is right or close, so that nothing can be told. */
   hidden: number;
 }
@@ -43,6 +49,8 @@ export interface Findings {
   readonly slips: readonly SlipShare[];
   /** Random wrong numbers that some slip is named for, by the figures typed. */
   readonly accused: Readonly<Record<1 | 2 | 3 | 4, Share>>;
+  /** The same for numbers near the answer to three figures, by quantity. */
+  readonly accusedNear: ReadonlyMap<string, Share>;
   readonly mistyped: Share;
   /** Texts that hold the answer, as found. */
   readonly telling: readonly string[];
@@ -108,6 +116,28 @@ export const randomNumber = (random: Random, { near, figures }: { near: number; 
   return typedTo(value, placeOf(value, figures));
 };
 
+/** A number as wrong answers are, to three figures: of the size of the answer, up to three times as large. */
+export const numberNear = (random: Random, near: number): string => {
+  const value = near * (0.2 + 3 * random());
+  return typedTo(value, placeOf(value, 3));
+};
+
+/** Counts a wrong number near the answer in the line of each slip of its quantity, and in all. */
+export function countNear(
+  found: { readonly status: string; readonly slips: readonly string[] },
+  { lines, all }: { readonly lines: readonly { readonly id: string; readonly accused: Share }[]; readonly all: Share },
+): void {
+  if (found.status !== 'not yet') return;
+  count(all, found.slips.length > 0);
+  for (const { id, accused } of lines) count(accused, found.slips.includes(id));
+}
+
+export const shareIn = (shares: Map<string, Share>, name: string): Share => {
+  const known = shares.get(name) ?? share();
+  shares.set(name, known);
+  return known;
+};
+
 /** One digit of a right answer hit one key beside, or replaced by any other. */
 function mistyped(text: string, random: Random): string {
   const places = [...text].flatMap((sign, at) => (/\d/.test(sign) ? [at] : []));
@@ -128,9 +158,25 @@ function prepared(plan: DrawnPlan): PreparedStep | undefined {
 export const slipLines = (names: readonly QuantityName[]): SlipShare[] =>
   names.flatMap((quantity) =>
     [...quantities[quantity].slips.map(({ id }) => id), 'power-of-ten'].map(
-      (id): SlipShare => ({ quantity, id, named: share(), alone: share(), namedAtTwo: share(), hidden: 0 }),
+      (id): SlipShare => ({
+        quantity,
+        id,
+        named: share(),
+        alone: share(),
+        namedAtTwo: share(),
+        accused: share(),
+        twins: new Map(),
+        hidden: 0,
+      }),
     ),
   );
+
+/** Whether two wrong calculations come to the same figures, as typed, for some rounding of atomic weights. */
+const giveTheSame = (entry: string, { spans, place }: { readonly spans: readonly Span[]; readonly place: number }) =>
+  spans.some(({ low, high }) => {
+    if (!Number.isFinite(low) || !Number.isFinite(high)) return false;
+    return Number(typedTo(low, place)) <= Number(entry) && Number(entry) <= Number(typedTo(high, place));
+  });
 
 /** Makes every slip of a step, typed to three figures or as many as are asked, and counts whether it is named, and named alone. */
 export function findSlips({
@@ -138,11 +184,14 @@ export function findSlips({
   check,
   random,
   lines,
+  more = [],
 }: {
   readonly step: PreparedStep;
-  readonly check: (entry: string) => StepCheck;
+  readonly check: (entry: string) => Pick<StepCheck, 'status' | 'slip'>;
   readonly random: Random;
   readonly lines: readonly SlipShare[];
+  /** What slips beside the quantity give in this row, as typed. */
+  readonly more?: readonly (readonly [id: string, entry: string])[];
 }): void {
   const { quantity } = step;
   const tolerance = stepTolerance(step);
@@ -165,14 +214,22 @@ export function findSlips({
       const value = pick(random, [low, middle, high]);
       if (!Number.isFinite(value) || value === 0) continue;
       const place = 'decimals' in step.asked ? -step.asked.decimals : placeOf(value, Math.max(3, step.asked.figures));
-      const found = check(typedTo(value, place, random() < 0.5 ? 'up' : 'even'));
+      const entry = typedTo(value, place, random() < 0.5 ? 'up' : 'even');
+      const found = check(entry);
       if (found.status === 'on target' || found.status === 'close' || isOnTarget(value, tolerance)) {
         line.hidden += 1;
         continue;
       }
       const ids = found.slip.split(' or ');
       count(line.named, ids.includes(slip.id));
-      count(line.alone, ids.length === 1 && ids[0] === slip.id);
+      const twins = new Set([
+        ...quantity.slips
+          .filter((other) => other.id !== slip.id && giveTheSame(entry, { spans: slipSpans(step, other), place }))
+          .map(({ id }): string => id),
+        ...more.filter(([, typed]) => Number(typed) === Number(entry)).map(([id]) => id),
+      ]);
+      for (const id of twins) line.twins.set(id, (line.twins.get(id) ?? 0) + 1);
+      if (twins.size === 0) count(line.alone, ids.length === 1 && ids[0] === slip.id);
       const two = checkReadyStep(step, typedTo(value, placeOf(value, 2)));
       count(line.namedAtTwo, two.slip.split(' or ').includes(slip.id));
     }
@@ -206,6 +263,7 @@ export function simulate({ plans, seed }: { plans: number; seed: string }): Find
     roundedInBetween: share(),
     slips: slipLines(names),
     accused: { 1: share(), 2: share(), 3: share(), 4: share() },
+    accusedNear: new Map<string, Share>(),
     mistyped: share(),
     telling: [] as string[],
     texts: 0,
@@ -245,6 +303,16 @@ export function simulate({ plans, seed }: { plans: number; seed: string }): Find
         const wrong = check(entry);
         if (wrong.status === 'not yet') count(findings.accused[figures], wrong.slip !== '');
       }
+    }
+    for (let more = 0; more < 20; more += 1) {
+      const wrong = check(numberNear(random, target));
+      countNear(
+        { status: wrong.status, slips: wrong.slip === '' ? [] : wrong.slip.split(' or ') },
+        {
+          lines: findings.slips.filter((line) => line.quantity === quantity),
+          all: shareIn(findings.accusedNear, quantity),
+        },
+      );
     }
     const right = typedTo(target, askedPlace(step, target));
     for (let more = 0; more < 5; more += 1) {

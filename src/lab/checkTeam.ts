@@ -3,7 +3,7 @@ import { plainName } from './givenCells.ts';
 import { judgeTeam, type TeamBlock } from './judgeTeam.ts';
 import type { JudgedRow } from './judging/judgedRow.ts';
 import { stepHint } from './stepHint.ts';
-import { readTeamLesson } from './teamLesson.ts';
+import { readTeamLesson, type TeamLesson } from './teamLesson.ts';
 import { checkHeadings } from './texts/feedback.ts';
 import { levelAsked } from './texts/hints.ts';
 
@@ -28,6 +28,15 @@ function levelWanted(cell: CellValue): number | undefined {
   return level === 0 || level === 1 || level === 2 || level === 3 ? level : undefined;
 }
 
+/** How far hints go for a team: as far as the lesson lets them, or less far where the team's own line of the Plan says so. */
+function highestLevel({ settings, givens }: TeamLesson): number {
+  const own = givens['highest help level'];
+  return Math.min(
+    settings.highestHelpLevel,
+    (isBlank(own) ? undefined : levelWanted(own)) ?? settings.highestHelpLevel,
+  );
+}
+
 /**
  * A team's whole block in one go: check, what to look at and the hint that was asked for, one row for each row given. The
  * first row gives the headings where it has no step id; any other row without one stays empty. Never fails: a row that is
@@ -36,6 +45,7 @@ function levelWanted(cell: CellValue): number | undefined {
 export function checkTeam(table: TeamTable): readonly CheckedRow[] {
   const lesson = readTeamLesson(table);
   const { settings, activity, givens } = lesson;
+  const highest = highestLevel(lesson);
   const entries: Record<string, CellValue> = Object.create(null);
   table.steps.forEach((cell, index) => {
     const id = plainName(cell);
@@ -45,7 +55,7 @@ export function checkTeam(table: TeamTable): readonly CheckedRow[] {
     if (!row.step) return '';
     const wanted = levelWanted(table.helpWanted?.[index]);
     if (wanted === undefined) return levelAsked;
-    const level = Math.min(wanted, settings.highestHelpLevel);
+    const level = Math.min(wanted, highest);
     return stepHint({
       activity,
       stepId: row.step.id,

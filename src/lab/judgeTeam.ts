@@ -30,7 +30,6 @@ const quietRow: JudgedRow = {
   slips: [],
   value: undefined,
   unrounded: [],
-  isUnusable: false,
   root: '',
 };
 

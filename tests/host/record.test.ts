@@ -47,7 +47,7 @@ describe('readRecord', () => {
       notes: '',
     });
     expect(proposal.hard).toContain('Most tries: Molar mass (at least 4, several in 1 team).');
-    expect(proposal.hard).toContain('Still open: work with the volume left in mL (1 team).');
+    expect(proposal.hard).toContain('Still open: a result with the volume left in mL (1 team).');
     expect(names).toEqual({ present: ['Otter'], absent: [], finished: [], absentMembers: [] });
     expect(JSON.stringify(proposal)).not.toMatch(/Otter|Heron/);
     expect(host.book.sheets.length).toBe(before);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { activityById, allActivities } from '../../src/lab/activities.ts';
 import { judgeTeam } from '../../src/lab/judgeTeam.ts';
+import type { JudgedRow } from '../../src/lab/judging/judgedRow.ts';
+import { withWait } from '../../src/lab/judging/withWait.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 import { rightEntries } from './rightEntries.ts';
 
@@ -115,5 +117,34 @@ describe('rows of the bench', () => {
       { givens: { formula: 'KBr', molarity: 'half', flask: '200' } },
     );
     expect(bad['molarity read']).toMatchObject({ status: 'unreadable', lookAt: expect.stringMatching(/^⚠ molarity/) });
+  });
+});
+
+describe('withWait', () => {
+  const everyday = activityOf('stock and dilution');
+  const row = (id: string, found: Partial<JudgedRow>): JudgedRow => ({
+    step: everyday.steps.find((step) => step.id === id),
+    status: 'on target',
+    lookAt: 'as it was',
+    slips: [],
+    value: undefined,
+    unrounded: [],
+    root: id,
+    ...found,
+  });
+  it.each(['not yet', 'follows', 'unreadable'] as const)('holds a row back for one that is %s', (status) => {
+    const held = withWait(row('mass weighed', { slips: ['power-of-ten'] }), [
+      row('molar mass', { status: 'close' }),
+      row('mass of solute', { status, root: 'Moles of solute' }),
+    ]);
+    expect(held).toMatchObject({
+      status: 'not yet',
+      lookAt: 'Wait at the bench. Look at “Moles of solute” first.',
+      slips: [],
+    });
+  });
+  it.each(['on target', 'close', 'blank', ''] as const)('holds none back for one that is %j', (status) => {
+    const free = row('mass weighed', {});
+    expect(withWait(free, [row('mass of solute', { status })])).toBe(free);
   });
 });

@@ -62,7 +62,7 @@ describe('another given in place of the one a row is about, by hand', () => {
     expect(rowsOf('stock and dilution', givens, { [id]: entry })[id]).toMatchObject({
       status: 'not yet',
       slips: ['other-given-used'],
-      lookAt: expect.stringMatching(/^Your value matches .* another of your numbers\. Which .*\?$/),
+      lookAt: expect.stringMatching(/^Your value matches .* another of your given numbers\. Which .*\?$/),
     });
   });
   it.each([

@@ -166,7 +166,7 @@ describe('checkTeam with numbers carried forward', () => {
   });
   it('says in the row for the mass that a molar mass without water was worked with', () => {
     expect(checks({ 'mass of solute': '9.58' })['mass of solute']?.lookAt).toContain(
-      'matches work with the molar mass of the salt without its water',
+      'matches a result with the molar mass of the salt without its water',
     );
   });
   it('names grams in the row for moles, also of an impure solid', () => {
@@ -394,6 +394,20 @@ describe('checkTeam by its settings', () => {
       expect(hint(wanted), String(wanted)).toBe('Choose 0, 1, 2 or 3.');
     expect(hint('3: set-up')).toBe(third);
     expect(hint('  ')).toBe('');
+  });
+  it('gives a team hints up to its own highest level where that is lower', () => {
+    const hint = (own: unknown, level: string) =>
+      checks(
+        { 'moles of solute': '' },
+        { ...settings(['highest help level', level]), givens: { 'highest help level': own }, helpWanted: ['', 3, ''] },
+      )['moles of solute']?.hint;
+    const [first, second, third] = [hint('', '1'), hint('', '2'), hint('', '3')];
+    expect(hint('1', '3')).toBe(first);
+    expect(hint(2, '3')).toBe(second);
+    expect(hint('3', '2')).toBe(second);
+    expect(hint('0', '3')).toBe('');
+    // A cell that names no level changes nothing.
+    for (const own of ['', undefined, 'all', 7]) expect(hint(own, '3')).toBe(third);
   });
   it('lets the teacher’s own words win', () => {
     const found = checks(

@@ -221,7 +221,7 @@ describe('numbersForTeams', () => {
       givens: { ...everyday.givens, flask: '1000', 'target volume': '1000', 'target molarity': '0.00450' },
     });
     expect(only.remarks.join('\n')).toContain(
-      'In “Mass to weigh”, work that leaves out the volume would look right (all teams)',
+      'In “Mass to weigh”, a result without the volume would look right (all teams)',
     );
   });
 

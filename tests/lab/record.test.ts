@@ -15,7 +15,7 @@ const step = (title: string, found: Partial<StepDay> = {}): StepDay => ({
   ...found,
 });
 const right = (title: string, tries = 1) => step(title, { check: 'on target', entry: '1', tries });
-const slip = 'Your value matches work with the volume left in mL. Which unit of volume goes with mol/L?';
+const slip = 'Your value matches a result with the volume left in mL. Which unit of volume goes with mol/L?';
 const wrong = (title: string, tries: number) => step(title, { check: 'not yet', entry: '2', lookAt: slip, tries });
 const team = (name: string, steps: readonly StepDay[], found: Partial<TeamDay> = {}): TeamDay => ({
   team: name,
@@ -48,7 +48,7 @@ describe('classFacts', () => {
   it('says what went well and what was hard in plain words', () => {
     expect(day.entry.wentWell).toBe('On target in every team: Molar mass.');
     expect(day.entry.hard).toBe(
-      'Most tries: Mass (at least 10, several in 2 teams). Still open: work with the volume left in mL (2 teams).',
+      'Most tries: Mass (at least 10, several in 2 teams). Still open: a result with the volume left in mL (2 teams).',
     );
     expect(day.entry.next).toBe('Go on at Mass (2 teams).');
   });

@@ -83,7 +83,7 @@ export const checkStepHelp = {
       gives: [
         [
           'not yet',
-          'Your value matches work with the volume left in mL. Which unit of volume goes with mol/L?',
+          'Your value matches a result with the volume left in mL. Which unit of volume goes with mol/L?',
           'volume-in-mL',
         ],
       ],

@@ -15,8 +15,8 @@ export interface JudgedRow {
   readonly value: number | undefined;
   /** What the row comes to before it is rounded, from the numbers it may rest on; people keep spare digits. */
   readonly unrounded: readonly number[];
-  /** True where a given or a setting that the row needs cannot be used, so that nothing can be said of its entry. */
-  readonly isUnusable: boolean;
+  /** Set where a given or a setting that the row needs cannot be used, so that nothing can be said of its entry. */
+  readonly isUnusable?: true;
   /** Title of the row to look at first where this one needs another look. */
   readonly root: string;
 }

@@ -20,7 +20,7 @@ const workedWith = (text: SlipText) => ({ 'mass of solute': text, molarity: text
  */
 export const slipTexts = {
   'volume-in-mL': {
-    fits: 'work with the volume left in mL',
+    fits: 'a result with the volume left in mL',
     ask: 'Which unit of volume goes with mol/L?',
   },
   'litres-reported': {
@@ -28,7 +28,7 @@ export const slipTexts = {
     ask: 'Which unit does this row ask for?',
   },
   'volume-ignored': {
-    fits: 'work that leaves out the volume',
+    fits: 'a result without the volume',
     ask: 'Would a small flask and a big flask need the same amount?',
   },
   'moles-reported': {
@@ -40,15 +40,15 @@ export const slipTexts = {
     ask: 'Molarity counts moles. How do you get from grams to moles?',
   },
   'ratio-inverted': {
-    fits: 'work with one step the other way round',
+    fits: 'a result with one step the other way round',
     ask: 'Should this step multiply or divide?',
     in: {
       'mass of solute': {
-        fits: 'moles divided by the molar mass',
+        fits: 'the moles divided by the molar mass',
         ask: 'One mole has a mass of many grams. So should the grams be more or less than the moles?',
       },
       molarity: {
-        fits: 'grams times the molar mass',
+        fits: 'the grams times the molar mass',
         ask: 'If one mole weighs more, do the same grams hold more moles or fewer?',
       },
       'stock volume': {
@@ -68,7 +68,7 @@ export const slipTexts = {
         ask: 'Is it shared out, or does each ion count?',
       },
       'reagent molarity': {
-        fits: 'grams times the molar mass',
+        fits: 'the grams times the molar mass',
         ask: 'How do you get from the grams in a litre to the moles?',
       },
       density: {
@@ -82,11 +82,11 @@ export const slipTexts = {
     },
   },
   'volumes-multiplied': {
-    fits: 'work that divides by the volume',
+    fits: 'a result divided by the volume',
     ask: 'Does a bigger flask of the same solution need more solute or less?',
     in: {
       molarity: {
-        fits: 'work that multiplies by the volume',
+        fits: 'a result multiplied by the volume',
         ask: 'The same solute in a bigger flask: is it more crowded or less?',
       },
       density: {
@@ -99,7 +99,7 @@ export const slipTexts = {
     fits: 'the molar mass of the salt with no water in it',
     ask: 'What stands after the dot in the formula?',
     in: workedWith({
-      fits: 'work with the molar mass of the salt without its water',
+      fits: 'a result with the molar mass of the salt without its water',
       ask: 'What stands after the dot in the formula?',
     }),
   },
@@ -107,23 +107,23 @@ export const slipTexts = {
     fits: 'the molar mass with just one water',
     ask: 'How many waters does the formula show after the dot?',
     in: workedWith({
-      fits: 'work with the molar mass of the salt with just one water',
+      fits: 'a result with just one water in the molar mass',
       ask: 'How many waters does the formula show after the dot?',
     }),
   },
   'group-subscript-ignored': {
     fits: 'a molar mass without the number after a bracket',
-    ask: 'What does the small number after the bracket act on?',
+    ask: 'Which atoms does the small number after the bracket count for?',
     in: workedWith({
-      fits: 'work with a molar mass that leaves out the number after a bracket',
-      ask: 'What does the small number after the bracket act on?',
+      fits: 'a result without the number after a bracket in the molar mass',
+      ask: 'Which atoms does the small number after the bracket count for?',
     }),
   },
   'bracket-number-on-one-atom': {
     fits: 'a molar mass where the number after a bracket counts for one atom only',
     ask: 'Which atoms stand inside the bracket?',
     in: workedWith({
-      fits: 'work with a molar mass where a bracket’s number counts for one atom only',
+      fits: 'a result where the number after a bracket counts for one atom only',
       ask: 'Which atoms stand inside the bracket?',
     }),
   },
@@ -131,15 +131,15 @@ export const slipTexts = {
     fits: 'a molar mass with each atom counted just once',
     ask: 'What do the small numbers in the formula tell you?',
     in: workedWith({
-      fits: 'work with a molar mass that counts each atom just once',
+      fits: 'a result with each atom counted just once',
       ask: 'What do the small numbers in the formula tell you?',
     }),
   },
   'one-subscript-missed': {
-    fits: 'a molar mass with one small number left out',
+    fits: 'a molar mass with one small number in the formula left out',
     ask: 'What do the small numbers in the formula tell you?',
     in: workedWith({
-      fits: 'work with a molar mass that leaves out one small number',
+      fits: 'a result with one small number in the formula left out',
       ask: 'What do the small numbers in the formula tell you?',
     }),
   },
@@ -147,7 +147,7 @@ export const slipTexts = {
     fits: 'a molar mass where the number of waters counts for the hydrogen only',
     ask: 'Which atoms are in one water, and how many waters are there?',
     in: workedWith({
-      fits: 'work with a molar mass where the number of waters counts for the hydrogen only',
+      fits: 'a result where the number of waters counts for the hydrogen only',
       ask: 'Which atoms are in one water, and how many waters are there?',
     }),
   },
@@ -159,20 +159,20 @@ export const slipTexts = {
     fits: 'the sum of atomic numbers',
     ask: 'Which number on the periodic table tells you the mass?',
     in: workedWith({
-      fits: 'work with a sum of atomic numbers',
+      fits: 'a result with a sum of atomic numbers',
       ask: 'Which number on the periodic table tells you the mass?',
     }),
   },
   'purity-ignored': {
-    fits: 'work that takes all of the solid as pure',
+    fits: 'a result for a pure solid',
     ask: 'How much of your solid is the salt itself?',
   },
   'purity-inverted': {
-    fits: 'work with the purity used the other way round',
+    fits: 'a result with the purity used the other way round',
     ask: 'If only part of the solid is the salt, do you need more of it or less?',
     in: {
       molarity: {
-        fits: 'work with the purity used the other way round',
+        fits: 'a result with the purity used the other way round',
         ask: 'If only part of the solid is the salt, does it give more moles or fewer?',
       },
     },
@@ -216,7 +216,7 @@ export const slipTexts = {
     ask: 'Can the total be more than the flask holds?',
   },
   'parts-miscounted': {
-    fits: 'work with the parts counted in another way',
+    fits: 'a result with the parts counted in another way',
     ask: 'One part of stock in how many parts of the whole?',
   },
   'volume-left-out': {
@@ -224,11 +224,11 @@ export const slipTexts = {
     ask: 'How big is the flask that you fill?',
   },
   'amount-for-volume': {
-    fits: 'molarity times volume, which is an amount',
+    fits: 'the molarity times the volume, which is an amount',
     ask: 'What unit do you get from mol/L times a volume?',
   },
   'factor-less-one': {
-    fits: 'parts of water for each part of stock',
+    fits: 'the parts of water for each part of stock',
     ask: 'Is the stock itself one of the parts in the total?',
   },
   'total-counted-twice': {
@@ -244,11 +244,11 @@ export const slipTexts = {
     ask: 'Does the factor say how much less, or how many times?',
   },
   'solvent-added-to-final': {
-    fits: 'work where the final volume counts as added water',
+    fits: 'a result where the final volume counts as added water',
     ask: 'Is the final volume the water you add, or all that is in the flask?',
   },
   'water-as-final': {
-    fits: 'work that divides by the volume of water',
+    fits: 'a result divided by the volume of water',
     ask: 'Which volume is the solute in now?',
   },
   'molarity-unchanged': {
@@ -266,7 +266,7 @@ export const slipTexts = {
     ask: 'Each flask dilutes the one before. Do the factors add up or multiply?',
   },
   'other-given-used': {
-    fits: 'the right way of working with another of your numbers',
+    fits: 'the result with another of your given numbers',
     ask: 'Which solution is this row about, and which numbers belong to it?',
   },
   'ion-count-ignored': {
@@ -278,11 +278,11 @@ export const slipTexts = {
     ask: 'Which ion does this row ask about?',
   },
   "other-ion's-count": {
-    fits: 'work with the number of the other ion',
+    fits: 'a result with the number of the other ion',
     ask: 'Which ion is asked for, and how many of it are there?',
   },
   'charge-for-count': {
-    fits: 'work with the charge of the ion as its number',
+    fits: 'a result with the charge of the ion as its number',
     ask: 'Does the charge of an ion tell how many of them there are?',
   },
   'divided-by-measured': {
@@ -310,19 +310,19 @@ export const slipTexts = {
     ask: 'Which of the two is bigger?',
   },
   'density-divided': {
-    fits: 'work that divides by the density',
+    fits: 'a result divided by the density',
     ask: 'If the liquid is heavier than water, does a litre of it hold more grams or fewer?',
   },
   'percent-not-divided': {
-    fits: 'a percent used as a plain number',
+    fits: 'a result with the percent as a plain number',
     ask: 'How do you write a percent as a fraction?',
   },
   'percent-left-out': {
-    fits: 'a liquid that is all solute',
+    fits: 'a result for a liquid that is all solute',
     ask: 'What share of the liquid is the solute?',
   },
   'density-ignored': {
-    fits: 'a litre with the mass of a litre of water',
+    fits: 'a result with the mass of a litre of water',
     ask: 'What is the mass of one litre of this liquid?',
   },
   'per-mL-not-L': {
@@ -346,15 +346,15 @@ export const slipTexts = {
     ask: 'Which unit of volume does this row ask for?',
   },
   'table-line-taken': {
-    fits: 'a line of the table as it stands',
+    fits: 'the percent in one line of the table',
     ask: 'Is your density exactly the one in that line?',
   },
   'middle-of-lines': {
-    fits: 'the middle of the two lines',
-    ask: 'Is your density in the middle too?',
+    fits: 'the middle between the percents of the two lines',
+    ask: 'Is your density in the middle between theirs?',
   },
   'share-mirrored': {
-    fits: 'work that starts from the heavier line and goes back',
+    fits: 'a result that counts back from the heavier line',
     ask: 'Which line is your density closer to? Is your percent closer to that line too?',
   },
   'step-unscaled': {
@@ -362,12 +362,12 @@ export const slipTexts = {
     ask: 'How many percent is that fraction of the gap worth?',
   },
   'line-not-added': {
-    fits: 'only what comes on top of the lighter line',
+    fits: 'only what is added to the lighter line',
     ask: 'What percent does the lighter line have already?',
   },
   'share-reported': {
     fits: 'only the fraction of the gap between the lines',
-    ask: 'How many percent is that fraction worth, and on top of which line?',
+    ask: 'How many percent is that fraction worth, and to which line is it added?',
   },
   'planned-for-made': {
     fits: 'the molarity of the plan',
@@ -378,15 +378,15 @@ export const slipTexts = {
         ask: 'Which molarity does your stock really have?',
       },
       'dilution factor': {
-        fits: 'work with the molarity that was planned for the stock',
+        fits: 'a result with the molarity that was planned for the stock',
         ask: 'Which molarity does your stock really have?',
       },
       'stock volume': {
-        fits: 'work with the molarity that was planned for the stock',
+        fits: 'a result with the molarity that was planned for the stock',
         ask: 'Which molarity does your stock really have?',
       },
       'water volume': {
-        fits: 'work with the molarity that was planned for the stock',
+        fits: 'a result with the molarity that was planned for the stock',
         ask: 'Which molarity does your stock really have?',
       },
       'reagent molarity': {
@@ -431,7 +431,7 @@ export const remarks = {
   signOfError: 'Look at the sign. Is the measured value above or below the accepted one?',
   negative: 'Not yet. Can this value be below zero?',
   unitWanted: 'Look at the unit. This row asks for {unit}. Does yours measure the same thing?',
-  unitNone: 'Look at the unit. This row asks for a plain number. What cancels out?',
+  unitNone: 'Look at the unit. This row asks for a plain number. Which units cancel out?',
   unitEvidently: 'The number looks fine. Does the unit with it fit? This row asks for {unit}.',
   unitUnknown: 'Look at the word behind the number. Is it a unit that fits here?',
   otherMark: 'Look at the mark in your number. Does it come before the decimals, or does it part the thousands?',
@@ -445,7 +445,7 @@ export const remarks = {
   waitForRow: 'Wait at the bench. Look at “{row}” first.',
   waitForTick: 'Wait at the bench. Look at “{row}” first: read the cautions and tick them.',
   farFromTarget: 'Not yet. Look at it once more.',
-  severalFit: 'Your value fits more than one way of working: {fits}. {ask}',
+  severalFit: 'Your value fits more than one thing: {fits}. {ask}',
   oneFits: 'Your value matches {fits}. {ask}',
 } as const;
 

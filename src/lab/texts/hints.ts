@@ -172,12 +172,12 @@ export const readingHints: Readonly<
   ],
   flask: [
     'The flask holds its volume when the lowest point of the curve touches the mark.',
-    'Look with your eye level with the mark. From above or below the level seems to be elsewhere.',
+    'Look with your eye level with the mark. From above or from below it seems to be in another place.',
     'Your plan stands in “{row}”. Read the scale at eye level and write every figure of it.',
   ],
   pipette: [
     'A pipette gives its volume from its mark to its tip, with the last drop left in.',
-    'Fill past the mark, wipe the tip, let down to the mark at eye level, then let it run out.',
+    'Fill it past the mark and wipe the tip. Let it down to the mark at eye level, then let it run out.',
     'Your plan stands in “{row}”. Which mark did you start from, and where did you stop?',
   ],
   portion: [
