@@ -1,12 +1,11 @@
+import { acidOrBase } from './acidOrBase.ts';
+import { cautionsAt } from './cautionsAt.ts';
 import { anhydrousAtoms, type Formula } from './formula.ts';
 
 const alkaliMetals = ['Li', 'Na', 'K', 'Rb', 'Cs'];
 
-/**
- * Whether a solid heats its water so much that a hot, caustic solution can spatter: the hydroxides of the alkali metals.
- * Dissolving one mole sets free about 45 kJ (NaOH) and 58 kJ (KOH): enthalpies of solution from memory.
- */
-export function dissolvesHot(formula: Formula): boolean {
+/** Whether it is the hydroxide of an alkali metal, with or without water of hydration. */
+function isAlkaliHydroxide(formula: Formula): boolean {
   const atoms = anhydrousAtoms(formula);
   const countOf = (element: string) => atoms.find((atom) => atom.element === element)?.count ?? 0;
   return (
@@ -16,3 +15,13 @@ export function dissolvesHot(formula: Formula): boolean {
     alkaliMetals.some((element) => countOf(element) === 1)
   );
 }
+
+/**
+ * Whether a substance, weighed as it is, heats its water so much that a hot, corrosive solution can spatter: the hydroxides
+ * of the alkali metals, and acids and bases that burn the skin (H314) undiluted. Dissolving one mole sets free about 45 kJ
+ * (NaOH) and 58 kJ (KOH): enthalpies of solution from memory.
+ */
+export const dissolvesHot = (formula: Formula): boolean =>
+  isAlkaliHydroxide(formula) ||
+  (acidOrBase(formula) !== 'neither' &&
+    cautionsAt(formula, 'undiluted').statements.some(({ code }) => code === 'H314'));

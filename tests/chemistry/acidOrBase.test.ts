@@ -72,6 +72,10 @@ describe('dissolvesHot', () => {
     ['KOH', true],
     ['LiOH·H2O', true],
     ['HONa', true],
+    // Liquids that somebody may weigh like a solid.
+    ['H2SO4', true],
+    ['CH3COOH', true],
+    ['C6H8O7', false],
     ['Ba(OH)2·8H2O', false],
     ['KBr', false],
     ['NaHCO3', false],

@@ -80,7 +80,7 @@ describe('a class that measures a density', () => {
     expect(text).toContain('Mass of the portion');
     expect(text).toMatch(/about \d\d?\.\d\d/);
     const paper = answerOf(call(host, 'readPaper'));
-    expect(JSON.stringify(paper)).toContain('Put the lid on at once.');
+    expect(JSON.stringify(paper)).toContain('lid on at once');
     const prepared = answerOf(call(host, 'readPreparation'));
     expect(JSON.stringify(prepared)).toContain('small vessel with a lid');
   });

@@ -249,7 +249,7 @@ describe('every order of work', () => {
     const order = 'protect|weigh|transfer|rinse|dissolve|cool|near|mark|stopper|mix'.split('|');
     const { check, lookAt } = answer(order);
     expect(check).toBe('not yet');
-    expect(lookAt).toContain('Stop: this solid heats its water and can spit.');
+    expect(lookAt).toContain('Stop: this substance heats its water and can spit.');
     expect(lookAt).toContain('heat-proof beaker');
     const plain = judge({ activity: 'solution from a solid', step: 'procedure', stock: 'KBr 0.300', more: none });
     expect(plain(order).check).toBe('on target');

@@ -8,7 +8,7 @@ export interface ProcedureAction {
 
 /**
  * What a team's own substance asks for beyond what all teams need. `water first`: heat is set free where its stock meets
- * water. `dissolves hot`: its solid heats the water.
+ * water. `dissolves hot`: what is weighed heats its water.
  */
 export type Precaution = 'water first' | 'dissolves hot';
 

@@ -33,14 +33,14 @@ export const solidToFlask: Procedure = {
       after: 'transfer',
       weight: 'safety',
       when: 'dissolves hot',
-      ask: 'Stop: this solid heats its water and can spit. Never straight in the flask: stir it slowly into water in a heat-proof beaker. Where could hot drops fly?',
+      ask: 'Stop: this substance heats its water and can spit. Never straight in the flask: stir it slowly into water in a heat-proof beaker. Where could hot drops fly?',
     },
     {
       before: 'cool',
       after: 'transfer',
       weight: 'needed',
       when: 'dissolves hot',
-      ask: 'This solid heats its water. What can heat do to a flask that is made to hold one exact volume?',
+      ask: 'This substance heats its water. What can heat do to a flask that is made to hold one exact volume?',
     },
     { before: 'weigh', after: 'dissolve', weight: 'needed', ask: 'Can you still weigh a solid that is in the water?' },
     { before: 'weigh', after: 'transfer', weight: 'needed', ask: 'How will you know what mass went into the flask?' },
@@ -108,7 +108,7 @@ export const solidToFlask: Procedure = {
     },
   ],
   reminders: {
-    'dissolves hot': 'This solid heats its water: stir it in slowly, a little at a time, in a heat-proof beaker.',
+    'dissolves hot': 'This substance heats its water: stir it in slowly, a little at a time, in a heat-proof beaker.',
   },
   hints: [
     'The flask is right only if all the solute is in it, at room temperature, with the water at the mark.',

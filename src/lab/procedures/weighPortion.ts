@@ -9,7 +9,7 @@ export const weighPortion: Procedure = {
   sinceLayout: 3,
   actions: [
     { id: 'protect', text: ['goggles, pipette filler on'] },
-    { id: 'temperature', text: ['reach the table’s temperature'] },
+    { id: 'temperature', text: ['wait for the table’s temperature'] },
     { id: 'empty', text: ['weigh the dry vessel and lid'] },
     { id: 'rinse', text: ['rinse pipette with solution'] },
     { id: 'deliver', text: ['one pipette into the vessel'] },
