@@ -38,6 +38,8 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
   switch (kind) {
     case 'formula':
       return readFormula(cell, name);
+    case 'substance':
+      return success(cell);
     case 'volume':
     case 'mass':
     case 'amount':
