@@ -29,6 +29,7 @@ export const argumentHelp = ({ about, unit, optional }: ArgumentEntry): string =
 function scriptType({ kind }: ArgumentEntry): string {
   switch (kind) {
     case 'formula':
+    case 'substance':
     case 'text':
       return 'string';
     case 'yes or no':

@@ -1,10 +1,20 @@
-import { cautionListSource } from './cautionList.ts';
+import { cautionListSource, type HazardTables } from './cautionList.ts';
 import { elementsSource } from './elements.ts';
 import { glasswareSource } from './glassware.ts';
+import { hazardSourcesSource } from './hazardSources.ts';
 import { reagentListSource } from './reagentList.ts';
 import { soluteListSource } from './soluteList.ts';
 import { strengthsSource } from './strengths.ts';
 import { unitsSource } from './units.ts';
+
+/** The published tables of hazards, by path from the project folder. */
+export const hazardTables: HazardTables = {
+  substances: 'tests/published/substances.csv',
+  limits: 'tests/published/hazard-limits.csv',
+  substancesAdded: 'tests/published/substances-added.csv',
+  limitsAdded: 'tests/published/hazard-limits-added.csv',
+  reagents: 'tests/published/reagents.csv',
+};
 
 /** Sources that are made from published tables and from mathjs, by path from the project folder. */
 export async function generatedSources(): Promise<Readonly<Record<string, string>>> {
@@ -12,10 +22,8 @@ export async function generatedSources(): Promise<Readonly<Record<string, string
     'src/measurement/unitTable.generated.ts': unitsSource(),
     'src/measurement/glassware.generated.ts': glasswareSource('tests/published/glassware-tolerances.csv'),
     'src/chemistry/elementTable.generated.ts': elementsSource('tests/published/atomic-weights.csv'),
-    'src/chemistry/cautionList.generated.ts': cautionListSource({
-      reagents: 'tests/published/reagents.csv',
-      limits: 'tests/published/hazard-limits.csv',
-    }),
+    'src/chemistry/cautionList.generated.ts': cautionListSource(hazardTables),
+    'src/chemistry/hazardSources.generated.ts': hazardSourcesSource(hazardTables),
     'src/lab/reagentList.generated.ts': reagentListSource('tests/published/reagents.csv'),
     'src/chemistry/strengths.generated.ts': strengthsSource({
       density: 'tests/published/density.csv',

@@ -9,7 +9,7 @@ export interface HazardLimit {
   /** % by mass of what is counted; the end belongs to the range unless it is open. */
   readonly from: { readonly percent: number; readonly isOpen: boolean } | undefined;
   readonly to: { readonly percent: number; readonly isOpen: boolean } | undefined;
-  /** g/mol of what the limit counts, such as cobalt; undefined where it counts the substance itself. */
+  /** g/mol of what the limit counts, such as cobalt; undefined where it counts the form that is weighed. */
   readonly countedGramsPerMole: number | undefined;
   readonly confidence: Confidence;
   /** No limit is known for this code: whether it holds for a diluted solution needs a test. */
@@ -21,11 +21,17 @@ export interface HazardLimit {
 
 export interface ListedHazards {
   readonly name: string;
+  /** The first as people write it, the others with one kind of dot and of brackets. */
   readonly spellings: readonly string[];
-  /** Codes of the undiluted substance; undefined where the limits at 100 % say them. */
-  readonly codes: readonly { readonly code: string; readonly confidence: Confidence }[] | undefined;
-  readonly signalWord: 'Danger' | 'Warning' | '';
+  /** Other names, in small letters. */
+  readonly names: readonly string[];
+  /** Mass percent of the solution that is sold; undefined for a solid and for a pure liquid. */
+  readonly soldPercent: number | undefined;
+  /** Codes of the substance as it is sold. */
+  readonly codes: readonly { readonly code: string; readonly confidence: Confidence }[];
   readonly confidence: Confidence;
+  /** Whether what is left may go down the drain, at any strength or up to one in %; `never` is said of it by a source. */
+  readonly drain: 'yes' | 'no' | 'never' | { readonly upTo: number };
   readonly schoolUse: string;
   readonly limits: readonly HazardLimit[];
 }
@@ -51,44 +57,70 @@ function limitOf(text: string): HazardLimit {
   };
 }
 
+const drainOf = (mark: string): ListedHazards['drain'] =>
+  mark === 'd' ? 'yes' : mark === 'n' ? 'never' : mark === 'b' ? 'no' : { upTo: Number(mark.slice(1)) };
+
 /** The columns of the table, as its first lines say them. */
 type Line = [
   name: string,
   spellings: string,
+  names: string,
+  sold: string,
   codes: string,
-  signalWord: ListedHazards['signalWord'],
-  confidence: Confidence,
+  marks: string,
   schoolUse: string,
   limits: string,
 ];
 
-let list: readonly ListedHazards[] | undefined;
+function substanceOf(line: string): ListedHazards {
+  const [name, spellings, names, sold, codes, marks, schoolUse, limits] = line.split('|') as Line;
+  const confidence = marks.charAt(0) as Confidence;
+  return {
+    name,
+    spellings: spellings.split(' '),
+    names: names === '' ? [] : names.split(';'),
+    soldPercent: /\d/.test(sold) ? Number(sold) : undefined,
+    codes: codes
+      .split(' ')
+      .filter((pair) => pair !== '')
+      .map((pair) => {
+        const [code = '', own] = pair.split(':') as [string, Confidence | undefined];
+        return { code, confidence: own ?? confidence };
+      }),
+    confidence,
+    drain: drainOf(marks.slice(1)),
+    schoolUse,
+    limits: limits === '' ? [] : limits.split(';').map(limitOf),
+  };
+}
 
-/** Every listed substance, read from the table on first use. */
-export function listedHazards(): readonly ListedHazards[] {
+interface Listed {
+  readonly name: string;
+  readonly spellings: readonly string[];
+  readonly names: readonly string[];
+  /** Reads the whole line; most lookups want one of many. */
+  readonly read: () => ListedHazards;
+}
+
+let list: readonly Listed[] | undefined;
+
+/** Every listed substance by what it is called, read from the table on first use. */
+export function listedSubstances(): readonly Listed[] {
   list ??= cautionList
     .trim()
     .split('\n')
     .map((line) => {
-      const [name, spellings, codes, signalWord, confidence, schoolUse, limits] = line.split('|') as Line;
+      const [name = '', spellings = '', names = ''] = line.split('|', 3);
+      let read: ListedHazards | undefined;
       return {
         name,
         spellings: spellings.split(' '),
-        codes:
-          codes === '*'
-            ? undefined
-            : codes
-                .split(' ')
-                .filter((pair) => pair !== '')
-                .map((pair) => {
-                  const [code, confidenceOfCode] = pair.split(':') as [string, Confidence];
-                  return { code, confidence: confidenceOfCode };
-                }),
-        signalWord,
-        confidence,
-        schoolUse,
-        limits: limits === '' ? [] : limits.split(';').map(limitOf),
+        names: names === '' ? [] : names.split(';'),
+        read: () => (read ??= substanceOf(line)),
       };
     });
   return list;
 }
+
+/** Every listed substance with all that is known of it. */
+export const listedHazards = (): readonly ListedHazards[] => listedSubstances().map(({ read }) => read());

@@ -17,6 +17,8 @@ export type Filled = string | number | boolean;
 /** What an argument is read as, and what `compute` receives for it. */
 interface Readings {
   readonly formula: Formula;
+  /** A formula, or a name of the list of substances: the cell itself, since which of the two it is decides what follows. */
+  readonly substance: CellValue;
   readonly text: string;
   readonly volume: Millilitres;
   readonly mass: Grams;

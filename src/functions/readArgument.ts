@@ -40,6 +40,8 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
   if (kind === 'formula') return readFormula(cell, name);
   if (typeof cell === 'string' && cell.length > longestText) return textTooLong(cell, name);
   switch (kind) {
+    case 'substance':
+      return success(cell);
     case 'volume':
     case 'mass':
     case 'amount':

@@ -13,6 +13,8 @@ import { tickTexts } from './texts/ticks.ts';
 export interface HandledForm {
   /** What sets it apart from the others, such as `solid` or `0.300 mol/L`; empty where its strength is not known. */
   readonly words: string;
+  /** The same in as few words as can be, such as `37.2 %`. */
+  readonly short: string;
   /** Undefined for the substance itself, and where its strength is not known. */
   readonly massPercent: Percent | undefined;
   readonly cautions: Cautions;
@@ -41,8 +43,9 @@ export function handledForms({ substance, formula, givens, decimalMark }: Handli
     const quantity = isBlank(givens[name]) ? undefined : readQuantity(givens[name], kind, name, { decimalMark });
     return quantity?.ok ? quantity.value.value : undefined;
   };
-  const formOf = (strength: Strength, words: string): HandledForm => ({
+  const formOf = (strength: Strength, words: string, short = words): HandledForm => ({
     words,
+    short,
     massPercent: strengthPercent(formula, strength),
     cautions: cautionsAt(formula, strength),
   });
@@ -53,7 +56,11 @@ export function handledForms({ substance, formula, givens, decimalMark }: Handli
     forms.push(
       share === undefined
         ? formOf('undiluted', '')
-        : formOf({ massPercent: percent(share) }, tickTexts.inBottle(withUnit(givens[massPercent], '%'))),
+        : formOf(
+            { massPercent: percent(share) },
+            tickTexts.inBottle(withUnit(givens[massPercent], '%')),
+            withUnit(givens[massPercent], '%'),
+          ),
     );
   }
   if (molarity !== undefined) {

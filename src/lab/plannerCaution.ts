@@ -1,5 +1,8 @@
+import { cautionsAt } from '../chemistry/cautionsAt.ts';
+import type { Formula } from '../chemistry/formula.ts';
 import { readFormula } from '../chemistry/readFormula.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
+import { keptFromStudents } from './keptFromStudents.ts';
 import { cautionTexts, cautionWithAdvice } from './texts/numbers.ts';
 
 type Counts = Readonly<Record<string, number>>;
@@ -42,5 +45,17 @@ export function plannerCaution(formula: CellValue): string {
   counts.O = (counts.O ?? 0) - waters;
   const written = String(formula).normalize('NFKC').replace(/\s/g, '');
   const found = cautions.find(({ applies }) => applies(counts, written));
-  return found === undefined ? '' : cautionWithAdvice(cautionTexts[found.reason]);
+  if (found !== undefined) return cautionWithAdvice(cautionTexts[found.reason]);
+  return solidCaution(read.value);
+}
+
+/** Why students do not weigh it out, so that no proposal contradicts the caution of its own solid; empty where they may. */
+function solidCaution(formula: Formula): string {
+  const cautions = cautionsAt(formula, 'undiluted');
+  const isSoldConcentrated = cautions.statements.some(
+    ({ about, text }) => about === 'use' && text.includes('concentrated'),
+  );
+  if (cautions.listing === 'unlisted' || isSoldConcentrated) return '';
+  if (keptFromStudents(cautions, false)) return cautionTexts.kept;
+  return cautions.codes.includes('H314') ? cautionTexts.burning : '';
 }

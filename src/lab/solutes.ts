@@ -1,5 +1,6 @@
 import { molarMass } from '../chemistry/molarMass.ts';
 import { readFormula } from '../chemistry/readFormula.ts';
+import { substancesListed } from '../chemistry/substancesListed.ts';
 import { plannerCaution } from './plannerCaution.ts';
 import { soluteList } from './soluteList.generated.ts';
 
@@ -33,12 +34,22 @@ export const listedSolutes = (): readonly ListedSolute[] =>
 /** g in 100 g of water below which a solute is of no use for a solution of everyday molarity. */
 const soluteNeeded = 5;
 
-/** Solutes that the planner proposes for a solution from a solid, by name. */
+/** Its hazards stand in the act, or two sources agree on them; of substances with one formula, those of the usual one. */
+const isSettled = (formula: string): boolean => {
+  const [usual] = substancesListed(formula)?.substances ?? [];
+  return usual !== undefined && (usual.confidence === 'h' || usual.confidence === 't');
+};
+
+/** Solutes that the planner proposes for a solution from a solid, by name: students may weigh them, and we are sure of it. */
 export const proposedSolutes = (): readonly OfferedSolute[] =>
   listedSolutes()
     .filter(
       ({ formula, solubility, use }) =>
-        use === '' && solubility !== undefined && solubility >= soluteNeeded && plannerCaution(formula) === '',
+        use === '' &&
+        solubility !== undefined &&
+        solubility >= soluteNeeded &&
+        isSettled(formula) &&
+        plannerCaution(formula) === '',
     )
     .map(({ name, formula }) => ({ name, formula, caution: '' }))
     .sort((one, other) => (one.name < other.name ? -1 : 1));

@@ -56,7 +56,7 @@ export const texts = {
     labels: {
       title: 'Labels',
       about:
-        'For vessels other than the supplier’s own. Cut them out and tape them on, or print on sticky paper. Check each against the safety data sheet before you use it.',
+        'For vessels other than the supplier’s own. Cut them out and tape them on, or print on sticky paper. Check each against the safety data sheet before you use it. Statements beside codes are the wording of CLP Annex III; where they come from stands under Prepare.',
       which: 'Which labels',
       all: 'All of them',
       date: 'Date on the labels',

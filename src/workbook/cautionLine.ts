@@ -23,15 +23,15 @@ export function cautionLine({ activity, setup }: Pick<Lesson, 'activity' | 'setu
       .filter((_, place) => written[place] === formula)
       .flatMap(({ givens }) => handledForms({ substance, formula: read.value, givens, decimalMark }))
       .sort((one, other) => (other.massPercent ?? undiluted) - (one.massPercent ?? undiluted));
-    const { listing, signalWord, advice, use } = shortCautions(read.value, strongest?.massPercent);
+    const { listing, verdict, signalWord, advice, use, waste } = shortCautions(read.value, strongest?.massPercent);
     const isSolution = strongest?.massPercent !== undefined;
     const what = isSolution ? words.class.cautionUpTo({ formula, strength: strongest.words }) : formula;
     heads.push(
       listing === 'unlisted'
         ? words.class.cautionUnlisted(formula)
-        : words.class.caution({ formula: what, signalWord }),
+        : words.class.caution({ formula: what, signalWord, isSettled: verdict !== 'unsure' }),
     );
-    for (const told of [use, advice]) if (told !== '') advices.add(told);
+    for (const told of [use, advice, waste]) if (told !== '') advices.add(told);
   }
   // The line may be longer than the sheet is wide: what stands above all of it comes before what we advise.
   return heads.length === 0 ? '' : [...heads, words.class.deferring, ...advices].join(' ');

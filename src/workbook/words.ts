@@ -23,8 +23,10 @@ export const words = {
       'This is practice, not a test. The checks answer whoever types, and protected cells guard against accidents only.',
     invented: 'An invented class with invented teams, to try things out.',
     how: 'Type in the tinted cells of your team, with or without a unit. The check stands beside them.',
-    caution: ({ formula, signalWord }: { formula: string; signalWord: string }) =>
-      signalWord === '' ? `${formula}: no signal word is known here.` : `${formula}: ${signalWord}.`,
+    caution: ({ formula, signalWord, isSettled }: { formula: string; signalWord: string; isSettled: boolean }) => {
+      if (signalWord !== '') return `${formula}: ${signalWord}.`;
+      return isSettled ? `${formula}: no signal word, still take care.` : `${formula}: no signal word is known here.`;
+    },
     cautionUpTo: ({ formula, strength }: { formula: string; strength: string }) => `${formula} up to ${strength}`,
     cautionUnlisted: (formula: string) => `${formula}: not listed here, so treat it as harmful.`,
     deferring: 'Read the safety data sheet first; local rules decide.',

@@ -30,11 +30,11 @@ describe('shortCautions', () => {
   it.each([
     ['HF', 'H300 H310 H330'],
     ['HCOOH', 'H331 H314 H226'],
-    ['HNO3', 'H331 H314 H272'],
-    ['HClO4', 'H314 H271'],
+    ['HNO3', 'H330 H314 H272'],
+    ['HClO4', 'H314 H271 H302'],
     ['AgNO3', 'H314 H272 H410'],
     ['NH3', 'H314 H335 H400'],
-    ['KMnO4', 'H272 H302 H361d'],
+    ['KMnO4', 'H314 H361d H272'],
     ['CuSO4·5H2O', 'H318 H302 H410'],
     ['FeCl3·6H2O', 'H318 H302 H315'],
     ['NiSO4·6H2O', 'H350i H360D H334'],
@@ -58,11 +58,13 @@ describe('shortCautions', () => {
     expect([of('KI').use, of('KI').otherForm]).toEqual(['', '']);
   });
   it('says of another hydrate without a class which one is listed, and of both what is known', () => {
-    expect(of('Na2S2O3')).toEqual({
+    expect(of('Na2S2O3·2H2O')).toEqual({
       listing: 'another hydrate',
+      verdict: 'none',
       signalWord: '',
-      statements: ['Not classified by the source we have (one source, not harmonised).'],
+      statements: ['Not classified by the source we have (two sources agree).'],
       advice: cautionTexts.notClassifiedAdvice,
+      waste: cautionTexts.drain,
       use: '',
       otherForm: cautionTexts.otherHydrate('Na2S2O3·5H2O'),
     });
@@ -82,9 +84,11 @@ describe('shortCautions', () => {
   it('says nothing of an unlisted substance, and says that it is unlisted', () => {
     expect(of('XeF2')).toEqual({
       listing: 'unlisted',
+      verdict: 'unsure',
       signalWord: '',
       statements: [],
       advice: '',
+      waste: cautionTexts.beaker,
       use: '',
       otherForm: '',
     });

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { cautionsAt } from '../../src/chemistry/cautionsAt.ts';
+import { readFormula } from '../../src/chemistry/readFormula.ts';
+import { activityById, allActivities } from '../../src/lab/activities.ts';
+import { keptFromStudents } from '../../src/lab/keptFromStudents.ts';
 import { plannerCaution } from '../../src/lab/plannerCaution.ts';
 import { cautionedSolutes, listedSolutes, proposedSolutes, solubleMolarity } from '../../src/lab/solutes.ts';
+import { startingGivens } from '../../src/lab/startingGivens.ts';
 
 describe('plannerCaution', () => {
   it.each([
@@ -28,6 +33,16 @@ describe('plannerCaution', () => {
     expect(plannerCaution(formula)).toContain('safety data sheet');
   });
 
+  it.each(['KMnO4', 'NaF', 'KClO3', 'AlCl3', 'Na2B4O7·10H2O', 'CuCl2·2H2O'])(
+    'says that staff alone handle %s as it stands in the bottle',
+    (formula) => {
+      expect(plannerCaution(formula)).toMatch(/for staff only\. Let staff make a dilute stock/);
+    },
+  );
+  it.each(['NaOH', 'KOH', 'AgNO3', 'ZnCl2', 'Na3PO4·12H2O'])('says that solid %s burns', (formula) => {
+    expect(plannerCaution(formula)).toMatch(/burns skin and eyes badly\. Let staff weigh it out/);
+  });
+
   it.each(['KBr', 'CO(NH2)2', 'CrCl3·6H2O', 'Cr(OH)3', 'BaSO4', 'Na2SO4', 'KNO3', 'CuSO4·5H2O', 'HCl', 'nonsense', ''])(
     'has nothing of its own against %s',
     (formula) => {
@@ -50,6 +65,81 @@ describe('proposedSolutes', () => {
     for (const { formula, caution } of cautionedSolutes()) {
       expect(caution).not.toBe('');
       expect(offered.map((solute) => solute.formula)).not.toContain(formula);
+    }
+  });
+});
+
+/** How sure the hazards of a substance are: that of its codes, or of there being none. */
+function isSettled(formula: string): boolean {
+  const read = readFormula(formula);
+  if (!read.ok) throw new Error(formula);
+  const { statements, verdict } = cautionsAt(read.value, 'undiluted');
+  const hazards = statements.filter(({ about }) => about === 'hazard');
+  return hazards.length === 0
+    ? verdict === 'none'
+    : hazards.every(({ code, confidence }) => confidence === 'h' || confidence === 't' || code === 'H290');
+}
+
+describe('what a new plan starts from', () => {
+  it('is settled by the act or by two sources, is no table salt, and is nothing that the planner would not propose', () => {
+    const starts = allActivities().map((activity) => {
+      const formula = startingGivens(activity)[activity.numbers.formula] ?? '';
+      return [activity.id, formula] as const;
+    });
+    expect(Object.fromEntries(starts)).toEqual({
+      'solution from a solid': 'KBr',
+      'solution from a hydrate': 'CuSO4·5H2O',
+      'solution from an impure solid': 'Na2CO3',
+      'concentrated reagent': 'HCl',
+      dilution: 'KBr',
+      'stock and dilution': 'KBr',
+      'serial dilution': 'KBr',
+      'weighed residue': 'KBr',
+      'measured density': 'C12H22O11',
+      'bench reading': 'KBr',
+    });
+    const offered = proposedSolutes().map(({ formula }) => formula);
+    for (const [id, formula] of starts) {
+      expect([id, formula, isSettled(formula)]).toEqual([id, formula, true]);
+      if (activityById(id)?.numbers.reagent === undefined) expect(offered).toContain(formula);
+    }
+  });
+});
+
+describe('proposed solutes and their own cautions', () => {
+  it('never contradict each other: what students weigh is for students, does not burn, and rests on two sources', () => {
+    const offered = proposedSolutes().map(({ formula }) => formula);
+    expect(offered).toHaveLength(22);
+    for (const formula of offered) {
+      const read = readFormula(formula);
+      if (!read.ok) throw new Error(formula);
+      const cautions = cautionsAt(read.value, 'undiluted');
+      expect([formula, keptFromStudents(cautions, false), cautions.codes.includes('H314')]).toEqual([
+        formula,
+        false,
+        false,
+      ]);
+      expect([
+        formula,
+        cautions.statements
+          .map(({ advice }) => advice)
+          .join(' ')
+          .includes('staff only'),
+      ]).toEqual([formula, false]);
+      expect([formula, isSettled(formula)]).toEqual([formula, true]);
+    }
+    // One source, or contradicted; grave as a solid; named in the list of what is never proposed.
+    for (const formula of [
+      'C8H5O4K',
+      'CH3COONa·3H2O',
+      'CO(NH2)2',
+      'Mg(NO3)2',
+      'KMnO4',
+      'AgNO3',
+      'NaOH',
+      'BaCl2·2H2O',
+    ]) {
+      expect(offered).not.toContain(formula);
     }
   });
 });

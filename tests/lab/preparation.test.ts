@@ -3,6 +3,7 @@ import { readCsv } from '../../scripts/generate/csv.ts';
 import { activityById } from '../../src/lab/activities.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
 import { type DayPreparation, dayPreparation } from '../../src/lab/preparation/dayPreparation.ts';
+import { hazardSourceRows } from '../../src/lab/preparation/hazardSourceRows.ts';
 import { labels } from '../../src/lab/preparation/labels.ts';
 import { preparationRows } from '../../src/lab/preparation/preparationRows.ts';
 import { roundedUp, spareShare, withSparePieces } from '../../src/lab/preparation/spare.ts';
@@ -365,6 +366,51 @@ describe('cautions of the day', () => {
     expect(labels(prepared, 'point').every(({ statements }) => statements.join(' ').includes('Unlisted'))).toBe(true);
   });
 
+  it('gives the teacher codes, sources, doubts and the date, and everyone plain words', () => {
+    const prepared = day('stock and dilution', threeTeams);
+    const teacher = cautionRows(prepared)
+      .map(({ note }) => note)
+      .join('\n');
+    expect(teacher).toContain('H319: irritates eyes strongly (two sources agree)');
+    const everyone = preparationRows(prepared, 'point', { forEveryone: true })
+      .filter(({ section }) => section === 'cautions')
+      .map(({ note }) => note)
+      .join('\n');
+    expect(everyone).toContain('Irritates eyes strongly. Wear eye protection.');
+    expect(everyone).not.toMatch(/H\d{3}|harmonised|sources? agree|from memory/);
+    const behind = hazardSourceRows(prepared, '2026-11-29');
+    expect(behind.map(({ what }) => what)).toEqual([
+      'potassium bromide: where this comes from',
+      'potassium bromide: where this comes from',
+      'potassium bromide: where this comes from',
+      'hazard data',
+    ]);
+    expect(behind[0]?.note).toMatch(/^Sources: .*ask for a current sheet/);
+    expect(behind[3]?.note).toContain('CLP Annex VI as of 2026-07-01');
+    expect(behind[3]?.note).not.toContain('newer copy');
+    expect(hazardSourceRows(prepared, '2028-01-02')[3]?.note).toContain('get a newer copy of Labrow');
+  });
+
+  it('names the sources of each of several substances with one formula, and none of an unlisted one', () => {
+    const of = (formula: string) =>
+      hazardSourceRows(
+        day('dilution', [
+          team('Fern class', 'Otter', {
+            formula,
+            'stock molarity': '0.500',
+            'target molarity': '0.100',
+            'target volume': '100',
+            ion: '',
+          }),
+        ]),
+        '2026-11-29',
+      ).map(({ what }) => what);
+    expect(new Set(of('C6H12O6'))).toEqual(
+      new Set(['glucose: where this comes from', 'fructose: where this comes from', 'hazard data']),
+    );
+    expect(of('RbI')).toEqual(['hazard data']);
+  });
+
   it('leaves disposal to local rules and names no drain or bin of its own', () => {
     const row = preparationRows(day('stock and dilution', threeTeams), 'point').find(
       ({ section }) => section === 'disposal',
@@ -403,6 +449,56 @@ describe('labels', () => {
     expect(stock?.advice.length).toBeGreaterThan(0);
     expect(new Set(stock?.advice).size).toBe(stock?.advice.length);
     expect(stock?.deferring).toContain('safety data sheet');
+  });
+
+  it('quote the prescribed statements, and keep sources and doubts off', () => {
+    const of = (formula: string, stock: string) =>
+      labels(
+        day('dilution', [
+          team('Fern class', 'Otter', {
+            formula,
+            'stock molarity': stock,
+            'target molarity': '0.0100',
+            'target volume': '100',
+            ion: '',
+          }),
+        ]),
+        'point',
+      )[0];
+    // CLP Annex III.
+    expect(of('AgNO3', '0.100')?.statements).toEqual(
+      expect.arrayContaining(['H315: Causes skin irritation.', 'H319: Causes serious eye irritation.']),
+    );
+    expect(of('CuSO4·5H2O', '0.500')?.statements).toContain('H318: Causes serious eye damage.');
+    for (const formula of ['AgNO3', 'KMnO4', 'C6H12O6', 'NaH2PO4', 'CuSO4', 'RbI']) {
+      const { statements = [], advice = [] } = of(formula, '0.100') ?? {};
+      expect([...statements, ...advice].join(' ')).not.toMatch(/harmonised|from memory|one source|sources agree/);
+      expect(advice.join(' ')).toMatch(/drain/);
+    }
+  });
+
+  it('leave the line of the signal word out where nothing holds, and keep it where nobody knows', () => {
+    const of = (formula: string) =>
+      labels(
+        day('dilution', [
+          team('Fern class', 'Otter', {
+            formula,
+            'stock molarity': '0.100',
+            'target molarity': '0.0100',
+            'target volume': '100',
+            ion: '',
+          }),
+        ]),
+        'point',
+      )[0];
+    for (const formula of ['KBr', 'NaCl', 'C12H22O11', 'Na2SO4']) {
+      expect([formula, of(formula)]).toMatchObject([formula, { signalWord: '', isSignalUnknown: false }]);
+      expect(of(formula)?.statements.join(' ')).toContain('Not classified');
+    }
+    for (const formula of ['RbI', 'NaH2PO4', 'AgF', 'KMnO4']) {
+      expect([formula, of(formula)]).toMatchObject([formula, { signalWord: '', isSignalUnknown: true }]);
+    }
+    expect(of('RbI')?.statements.join(' ')).toContain('does not mean that it is harmless');
   });
 
   it('are as many as the vessels: a jar of solid, and two flasks for each team', () => {

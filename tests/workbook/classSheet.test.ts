@@ -16,6 +16,12 @@ describe('cautionLine', () => {
     expect(cautionOf('NaOH')).toMatch(/^NaOH: Danger\. Read the safety data sheet.*local rules.*Wear goggles/);
     expect(cautionOf('CuSO4·5H2O')).toMatch(/^CuSO4·5H2O: Danger\./);
   });
+  it('says where left-overs go, and tells no class from nothing known', () => {
+    expect(cautionOf('AgNO3')).toMatch(/into the waste beaker for silver\. Staff deal with it\.$/);
+    expect(cautionOf('KBr')).toMatch(/down the drain with plenty of water, where your local rules allow it\.$/);
+    expect(cautionOf('NaCl')).toMatch(/^NaCl: no signal word, still take care\./);
+    expect(cautionOf('NaH2PO4')).toMatch(/^NaH2PO4: no signal word is known here\./);
+  });
   it('says that a substance is not listed, never that it is safe', () => {
     expect(cautionOf('XeF2')).toMatch(/^XeF2: not listed here.*safety data sheet/);
     for (const formula of ['XeF2', 'NaCl', 'C12H22O11']) expect(cautionOf(formula)).not.toMatch(/\bsafe\b/);

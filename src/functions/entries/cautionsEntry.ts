@@ -1,6 +1,6 @@
-import { cautions } from '../../chemistry/cautions.ts';
-import type { Formula } from '../../chemistry/formula.ts';
+import { cautionRows, cautionsNamed } from '../../chemistry/cautions.ts';
 import { success } from '../../errors/result.ts';
+import type { CellValue } from '../../measurement/cellValue.ts';
 import type { Percent } from '../../measurement/quantity.ts';
 import type { EntryHelp, Filled, FunctionEntry } from '../entry.ts';
 import { oneTable } from '../oneTable.ts';
@@ -8,24 +8,25 @@ import { oneTable } from '../oneTable.ts';
 export const cautionsEntry = {
   name: 'CAUTIONS',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance as it stands in the bottle' },
+    {
+      name: 'formula',
+      kind: 'substance',
+      unit: '',
+      about: 'formula of the substance as it stands in the bottle, or its name, such as glucose',
+    },
     {
       name: 'mass_percent',
       kind: 'percent',
       unit: '%',
-      about: 'grams of the substance in 100 g of a solution in water; undiluted if left out',
+      about: 'grams of the substance in 100 g of a solution in water; as it is sold if left out',
       optional: true,
     },
   ],
   columns: ['signal word', 'what it can do', 'what to do about it'],
   call: oneTable,
-  compute(formula: Formula, massPercent: Percent | undefined) {
-    const found = cautions(formula, massPercent);
-    if (!found.ok) return found;
-    const { signalWord, statements } = found.value;
-    return success<Filled[][]>(
-      statements.map(({ text, advice }, line) => [line === 0 ? signalWord : '', text, advice]),
-    );
+  compute(substance: CellValue, massPercent: Percent | undefined) {
+    const found = cautionsNamed(substance, massPercent);
+    return found.ok ? success<Filled[][]>(cautionRows(found.value).map((row) => [...row])) : found;
   },
 } as const satisfies FunctionEntry;
 
@@ -37,7 +38,9 @@ export const cautionsHelp = {
     'CLP Annex VI and Annex I as consolidated 2026-07-01 (codes and limits), supplier sheets where Annex VI has no entry',
   notes: [
     'Each line begins with its GHS code and ends with how sure it is. Rules of precedence and signal words are from memory.',
-    'Substances are found by a list of spellings. One that is not listed is said to be unlisted, which never means safe.',
+    'Substances are found by a list of spellings and names. One that is not listed is said to be unlisted, which never means safe. A formula that several substances share shows each by its name.',
+    'What is sold in several strengths, such as hydrogen peroxide, shows the strictest without a mass percent.',
+    'The last line but one says where left-overs go. It goes by the metal and the hazard at every strength.',
     'This is no safety data sheet. Read the sheet of your supplier and follow your local rules.',
   ],
   examples: [
@@ -47,9 +50,32 @@ export const cautionsHelp = {
         ['signal word', 'what it can do', 'what to do about it'],
         [
           'Warning',
-          'H272: makes a fire burn harder (one source, not harmonised)',
+          'H272: makes a fire burn more fiercely (two sources agree)',
           'Keep away from anything that burns; never grind or heat it with other substances. Wear eye protection.',
         ],
+        ['', '', 'Left-overs may go down the drain with plenty of water, where your local rules allow it.'],
+        [
+          '',
+          '',
+          'This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment.',
+        ],
+      ],
+    },
+    {
+      call: ['lime water', '0.16 %'],
+      gives: [
+        ['signal word', 'what it can do', 'what to do about it'],
+        [
+          '',
+          'Not classified: below the limits for labels.',
+          'That is not the same as harmless: eye protection stays on, and ordinary care.',
+        ],
+        [
+          '',
+          'At pH 11.5 or more, or 2 or less, it counts as burning skin and eyes unless tests say otherwise.',
+          'Measure the pH of what you made; wear eye protection.',
+        ],
+        ['', '', 'Nothing down the drain: all of it, rinsings too, into the waste beaker. Staff deal with it.'],
         [
           '',
           '',
@@ -66,6 +92,7 @@ export const cautionsHelp = {
           'Unlisted: nothing is known here about this formula. That does not mean that it is harmless.',
           'Read the safety data sheet before anyone opens the bottle; until then treat it as harmful.',
         ],
+        ['', '', 'Nothing down the drain: all of it, rinsings too, into the waste beaker. Staff deal with it.'],
         [
           '',
           '',

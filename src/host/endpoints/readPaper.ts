@@ -1,6 +1,6 @@
-import { cautionWords } from '../../lab/cautionWords.ts';
 import { teamKey } from '../../lab/key/teamKey.ts';
 import { shownWords } from '../../lab/shownWords.ts';
+import { wholeCautions } from '../../lab/wholeCautions.ts';
 import type { Outcome, PaperView } from '../calls.ts';
 import { lessonNow, markOf, todayText } from '../lessonNow.ts';
 import { done } from '../outcome.ts';
@@ -26,7 +26,7 @@ export function readPaper(): Outcome<PaperView> {
           // On paper nothing stands beside the row, so the cautions stand in it.
           shown:
             step.kind === 'ticked'
-              ? cautionWords({
+              ? wholeCautions({
                   substance: step.substance,
                   givens: team.givens,
                   decimalMark: markOf(plan),

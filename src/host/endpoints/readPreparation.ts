@@ -1,5 +1,6 @@
 import { periodPlans } from '../../lab/periodPlan.ts';
 import { dayPreparation } from '../../lab/preparation/dayPreparation.ts';
+import { hazardSourceRows } from '../../lab/preparation/hazardSourceRows.ts';
 import { labels } from '../../lab/preparation/labels.ts';
 import { preparationRows } from '../../lab/preparation/preparationRows.ts';
 import { preparationTexts } from '../../lab/texts/preparation.ts';
@@ -19,7 +20,7 @@ export function readPreparation(): Outcome<PreparationView> {
   const day = dayPreparation({ activity, teams: plan.teams, shelf, settings });
   const mark = markOf(plan);
   const sheet = sheetInUse(ownSheets(openSpreadsheet()), { kind: 'prepare' })?.sheet;
-  const rows = preparationRows(day, mark);
+  const rows = [...preparationRows(day, mark), ...hazardSourceRows(day, todayText())];
   const names = Object.keys(preparationTexts.sections) as (keyof typeof preparationTexts.sections)[];
   return done({
     date: todayText(),

@@ -1,5 +1,6 @@
 import type { Cautions } from '../../chemistry/cautions.ts';
 import { cautionsAt } from '../../chemistry/cautionsAt.ts';
+import { hazardStatement } from '../../chemistry/hazardStatement.ts';
 import { type Pictogram, pictogramNamed } from '../../chemistry/pictogramNamed.ts';
 import type { Formula } from '../../chemistry/readFormula.ts';
 import { decimalText } from '../decimalText.ts';
@@ -14,8 +15,10 @@ export interface Label {
   readonly formula: string;
   readonly strength: string;
   readonly signalWord: string;
+  /** Nobody knows whether it needs a signal word; false where it simply needs none. */
+  readonly isSignalUnknown: boolean;
   readonly pictograms: readonly Pictogram[];
-  /** Statements with their codes, and what is not known. */
+  /** The prescribed statements with their codes, and what is not known. */
   readonly statements: readonly string[];
   /** What to wear and to do, without the deferring line. */
   readonly advice: readonly string[];
@@ -37,7 +40,7 @@ interface Named {
 
 /**
  * Labels for everything that stands in a vessel other than the supplier's: jars of solid, stocks, and what teams make.
- * What a label carries follows OSHA 29 CFR 1910.1200(f)(6) for workplace containers and the label elements of the GHS
+ * Statements are quoted from CLP Annex III. What a label carries follows OSHA 29 CFR 1910.1200(f)(6) for workplace containers and the label elements of the GHS
  * (identifier, signal word, statements, pictograms), both from memory; date and initials are common practice, no source.
  */
 export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): readonly Label[] {
@@ -94,12 +97,11 @@ export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): rea
   return named.map(labelOf);
 }
 
-/** Where a figure comes from is left out of a label's words, unless it is not confirmed. */
-const sureness = / \((?:harmonised|two sources|one source)[^()]*\)$/;
-
 function labelOf({ formula, strength, cautions, whose, copies }: Named): Label {
-  const { statements, signalWord, pictograms } = cautions;
+  const { statements, signalWord, pictograms, verdict } = cautions;
   const told = statements.slice(0, -1);
+  // Of several substances with one formula each statement is quoted once.
+  const lines = told.map(({ code, plain }) => (code === '' ? plain : `${code}: ${hazardStatement(code)}`));
   const advice = new Set(told.flatMap(({ advice: words }) => words.split(/(?<=\.) /)).filter((line) => line !== ''));
   return {
     name: nameOf(formula, cautions),
@@ -107,7 +109,8 @@ function labelOf({ formula, strength, cautions, whose, copies }: Named): Label {
     strength,
     signalWord,
     pictograms: pictograms.map(pictogramNamed),
-    statements: told.filter(({ text }) => text !== '').map(({ text }) => text.replace(sureness, '')),
+    isSignalUnknown: signalWord === '' && verdict === 'unsure',
+    statements: Array.from(new Set(lines)).filter((line) => line !== ''),
     advice: [...advice],
     deferring: statements[statements.length - 1]?.advice ?? '',
     whose,

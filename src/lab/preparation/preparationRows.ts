@@ -111,7 +111,7 @@ export function preparationRows(
             note: words.waterNote,
           },
         ]),
-    ...day.cautions.flatMap((block) => cautionRowsOf(block, number)),
+    ...day.cautions.flatMap((block) => cautionRowsOf(block, { number, forEveryone })),
     { section: 'disposal', what: words.disposal, ...bare, note: words.disposalNote },
   ];
 }
@@ -210,15 +210,32 @@ function balanceRows({ balance }: DayPreparation, number: Numbers, forEveryone: 
   ];
 }
 
-const cautionRowsOf = ({ formula, form, cautions }: CautionBlock, number: Numbers): readonly PreparationRow[] =>
-  cautions.statements.map(
-    ({ text, advice }, index): PreparationRow => ({
-      section: 'cautions',
-      what: words.form(formula, form, number),
-      amount: undefined,
-      withSpare: undefined,
-      unit: index === 0 ? cautions.signalWord || words.noSignal : '',
-      note: words.fullLine(text, advice),
-      ...(index === 0 && cautions.pictograms.length > 0 ? { pictograms: cautions.pictograms.map(pictogramNamed) } : {}),
-    }),
+/** Where there is no signal word: whether that is because nothing holds, or because nobody knows. */
+const signalText = ({ signalWord, verdict }: CautionBlock['cautions']): string =>
+  signalWord ||
+  (verdict === 'none' ? words.notClassified : verdict === 'hazards' ? words.withoutSignal : words.noSignal);
+
+/** For everyone all of it in plain words; for the teacher with codes, and how sure each is. */
+function cautionRowsOf(
+  { formula, form, cautions }: CautionBlock,
+  { number, forEveryone }: { readonly number: Numbers; readonly forEveryone: boolean },
+): readonly PreparationRow[] {
+  const notes = cautions.statements.map(({ text, plain, advice }) =>
+    words.fullLine(forEveryone ? plain : text, advice),
   );
+  return notes
+    .filter((note) => note !== '')
+    .map(
+      (note, index): PreparationRow => ({
+        section: 'cautions',
+        what: words.form(formula, form, number),
+        amount: undefined,
+        withSpare: undefined,
+        unit: index === 0 ? signalText(cautions) : '',
+        note,
+        ...(index === 0 && cautions.pictograms.length > 0
+          ? { pictograms: cautions.pictograms.map(pictogramNamed) }
+          : {}),
+      }),
+    );
+}

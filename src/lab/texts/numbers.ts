@@ -13,6 +13,8 @@ export const cautionTexts = {
   barium: 'Barium salts that dissolve are poisonous if swallowed.',
   boric: 'Boric acid can harm fertility and the unborn child.',
   oxalic: 'Oxalic acid is poisonous and harms the eyes.',
+  kept: 'As it stands in the bottle it is for staff only. Let staff make a dilute stock, and choose an activity that begins from it.',
+  burning: 'As a solid it burns skin and eyes badly. Let staff weigh it out, or begin from a dilute stock.',
 } as const;
 
 export const cautionWithAdvice = (reason: string): string =>

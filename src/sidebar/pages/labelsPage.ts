@@ -54,13 +54,15 @@ const groupOf = (whose: string): string => whose.split(' · ')[0] ?? whose;
 
 function labelItem(label: Label, date: string): HTMLElement {
   const words = texts.pages.labels;
-  const { name, formula, strength, signalWord, statements, pictograms, advice, deferring, whose } = label;
+  const { name, formula, strength, signalWord, isSignalUnknown, statements, pictograms, advice, deferring, whose } =
+    label;
   return element(
     'li',
     { class: 'label' },
     element('p', { class: 'label-name' }, name === formula ? formula : `${name}, ${formula}`),
     element('p', { class: 'label-strength' }, strength),
-    element('p', { class: 'label-signal' }, signalWord === '' ? words.noSignal : signalWord),
+    (signalWord !== '' || isSignalUnknown) &&
+      element('p', { class: 'label-signal' }, signalWord === '' ? words.noSignal : signalWord),
     pictograms.length > 0 && pictogramRow(pictograms),
     element('ul', {}, ...statements.map((statement) => element('li', {}, statement))),
     advice.length > 0 && element('p', {}, advice.join(' ')),

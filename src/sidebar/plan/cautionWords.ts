@@ -10,6 +10,7 @@ export interface CautionWords {
   readonly signalWord: string;
   /** Where only another form is listed, that first; then hazards with their codes and how sure each is. */
   readonly statements: readonly string[];
+  /** What to do about the gravest, and where left-overs go. */
   readonly advice: string;
 }
 
@@ -18,12 +19,12 @@ export function cautionWords(formula: string): CautionWords | undefined {
   const read = readFormula(formula);
   if (!read.ok) return undefined;
   const planner = plannerCaution(formula);
-  const { listing, signalWord, statements, advice, use, otherForm } = shortCautions(read.value);
-  if (listing === 'unlisted') return { planner, signalWord: '', statements: [texts.plan.unlisted], advice: '' };
+  const { listing, signalWord, statements, advice, waste, use, otherForm } = shortCautions(read.value);
+  if (listing === 'unlisted') return { planner, signalWord: '', statements: [texts.plan.unlisted], advice: waste };
   return {
     planner,
     signalWord,
     statements: [otherForm, ...statements, use].filter((words) => words !== ''),
-    advice,
+    advice: [advice, waste].filter((words) => words !== '').join(' '),
   };
 }
