@@ -10,7 +10,7 @@ export const dryResidue: Procedure = {
     { id: 'rinse', text: ['rinse pipette with solution'] },
     { id: 'portion', text: ['one pipette into the dish'] },
     { id: 'heat', text: ['heat gently until dry'] },
-    { id: 'cool', text: ['with tongs, put it to cool'] },
+    { id: 'cool', text: ['with tongs, set it to cool'] },
     { id: 'weigh', text: ['weigh dish and salt'] },
     { id: 'again', text: ['repeat until two weighings agree'] },
   ],

@@ -13,9 +13,9 @@ export const serialFlasks: Procedure = {
     { id: 'water', text: ['some water into both flasks'] },
     { id: 'first portion', text: ['run stock into the first'] },
     { id: 'first mark', text: ['swirl, fill first to the mark'] },
-    { id: 'first mix', text: ['close and turn the first'] },
+    { id: 'first mix', text: ['close and turn over the first'] },
     { id: 'rinse pipette', text: ['rinse pipette from the first'] },
-    { id: 'second', text: ['from first to second, the same'] },
+    { id: 'second', text: ['the same again, into the second'] },
   ],
   leftovers: 'Rinsings, leftovers: waste beaker.',
   rules: [

@@ -7,7 +7,7 @@ export const crystalWater: Question = {
   stem: [
     'Water after a dot, if ',
     { given: 'formula' },
-    ' has some, sits in the crystals. Where is it in the full flask?',
+    ' has some, is part of the crystals. Where is it in the full flask?',
   ],
   right: {
     id: 'joins the rest',

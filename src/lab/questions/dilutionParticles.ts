@@ -4,11 +4,11 @@ import type { Question } from './question.ts';
 export const dilutionParticles: Question = {
   name: 'dilution particles',
   stem: [
-    'The portion of stock is now part of ',
+    'A portion of stock becomes ',
     { given: 'target volume' },
-    ' mL. How much ',
+    ' mL of solution. Is there as much ',
     { given: 'formula' },
-    ' is in there?',
+    ' as before?',
   ],
   right: {
     id: 'spread out',

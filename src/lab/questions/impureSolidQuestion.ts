@@ -18,7 +18,7 @@ export const impureSolidQuestion: Question = {
   others: [
     {
       id: 'same',
-      text: ['just as many, by the balance'],
+      text: ['as many particles, by the balance'],
       reply: 'Can the balance tell the solute from what is mixed into it?',
     },
     {

@@ -4,9 +4,9 @@ import type { Question } from './question.ts';
 export const lastFlask: Question = {
   name: 'last flask',
   stem: [
-    'Take one mL from the first flask and one from the third. How much ',
+    'Take one mL from the first flask and one from the third. How many ',
     { given: 'formula' },
-    ' is in the third?',
+    ' particles has the third?',
   ],
   right: {
     id: 'fewer in each mL',
@@ -26,7 +26,7 @@ export const lastFlask: Question = {
     },
     {
       id: 'same steps',
-      text: ['fewer, by equal steps each time'],
+      text: ['fewer, by the same number'],
       reply: 'Does each flask take the same number away, or the same share?',
     },
     {
