@@ -15,7 +15,7 @@ export interface LessonSettings {
   readonly studentsDilute: boolean;
   /** Whether a dilution is worked from the stock that the team really made. */
   readonly fromRealStock: boolean;
-  /** Of the sheet that the entries stand in; 0, older than any, where it does not say. */
+  /** Of the sheet that the entries stand in; older than any where it says what is no layout, of today for a call without a sheet. */
   readonly layout: number;
   /** Names of settings whose value cannot be used; only rows that need them are unreadable. */
   readonly bad: readonly string[];
@@ -56,7 +56,8 @@ export function readLessonSettings(table: readonly (readonly CellValue[])[]): Le
     highestHelpLevel: level('highest help level', { least: 0, most: 3, otherwise: 3 }),
     studentsDilute: plainName(cells['concentrated reagents']) === 'students',
     fromRealStock: plainName(cells['work the dilution from']) === 'real stock',
-    layout: Math.max(0, whole(cells.layout) || 0),
+    // Every Plan that was ever built has a line for it: settings without one were typed for this call.
+    layout: 'layout' in cells ? Math.max(0, whole(cells.layout) || 0) : Number.POSITIVE_INFINITY,
     bad,
     cells,
   };

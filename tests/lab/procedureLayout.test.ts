@@ -46,13 +46,13 @@ describe('the letters of a procedure that has changed', () => {
       const { procedure } = one.step;
       const { sinceLayout } = procedureByName(procedure);
       const right = lettersInOrder(procedure).join(' ');
-      for (const layout of [undefined, '', 'new', '1', sinceLayout - 1, `${sinceLayout - 1}`]) {
+      for (const layout of ['', 'new', '1', sinceLayout - 1, `${sinceLayout - 1}`]) {
         for (const entry of [right, [...right].reverse().join(''), 'e c b f g a d', 'stock first']) {
           expect(answer(one, entry, layout)).toMatchObject({ check: 'unreadable', lookAt: orderTexts.buildAgain });
         }
         expect(answer(one, '', layout)).toMatchObject({ check: 'blank', lookAt: orderTexts.buildAgain });
       }
-      for (const layout of [layoutVersion, `${layoutVersion}`, layoutVersion + 1]) {
+      for (const layout of [undefined, layoutVersion, `${layoutVersion}`, layoutVersion + 1]) {
         expect(answer(one, right, layout)?.check).toBe('on target');
       }
     },

@@ -70,7 +70,7 @@ export const checkTeamHelp = {
     'A step id is the id of a step of the activity that the settings name, or the name of a quantity as in CHECKSTEP, which takes the givens of its own names.',
     'The first row gives the headings where its step id is blank; any other row without a step id stays blank, so rows can be inserted and deleted.',
     'Settings read: activity, figures, atomic-weight decimals, chlorine on the table (35.45 or 35.5), decimal mark (point or comma), judge figures, highest help level, and what measured answers depend on. Other names are passed over.',
-    'An order of letters is read only where the setting layout says that the sheet has the letters of today; an older one, or one that does not say, is told to be built again. A given named key letters actions and options for its block alone.',
+    'Where the setting layout says that a sheet is older than the letters of today, its orders of letters are not judged and the row says to build again; settings without that line are taken as of today. A given named key letters actions and options for its block alone.',
     'Numbers that a team rounded and carried forward are on target. An entry that follows rightly from one that needs another look says follows and names the row.',
   ],
   examples: [
