@@ -258,7 +258,9 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
         const listener = { seat, version, response };
         listeners.add(listener);
         response.on('close', () => listeners.delete(listener));
-        response.on('drain', () => sendChange(listener));
+        response.on('drain', () => {
+          if (changes.since(seat, listener.version).version > listener.version) sendChange(listener);
+        });
         response.write(noticeEvent());
         return sendChange(listener);
       }

@@ -110,7 +110,11 @@ export function workbookFile(options: {
       renameSync(beside, path);
     } catch (error) {
       // Half a file beside the workbook helps nobody, least of all on a full disk.
-      rmSync(beside, { force: true });
+      try {
+        rmSync(beside, { force: true });
+      } catch {
+        // What stands there is none of ours.
+      }
       throw error;
     }
   }

@@ -158,6 +158,87 @@ describe('startServer', () => {
     expect((await post('redo', {})).body.done).toBe(true);
   });
 
+  it('hands the host each window by a name of its own', async () => {
+    await post('insert-rows', { sheet: 1, row: 2, count: 3, window: 'one' });
+    await post('sort-rows', { sheet: 1, area: { row: 2, column: 1, rows: 3, columns: 2 }, column: 2, window: 'two' });
+    expect(host.asked.at(-1)?.args.at(-1)).toBe('teacher two');
+    for (const window of ['', 'x'.repeat(65), 7]) expect((await post('undo', { window })).status).toBe(400);
+  });
+  it('says whether it is the preview that holds a workbook', async () => {
+    expect((await ask('/api/alive')).body).toEqual({ claim: null });
+    const other = await startServer({ host, bundle, claim: 'mine' });
+    expect(await (await fetch(`${other.url}/api/alive`)).json()).toEqual({ claim: 'mine' });
+    await other.close();
+  });
+
+  describe('with many windows', () => {
+    /** One window: what it was sent, and whether it reads. */
+    interface Heard {
+      readonly versions: () => number[];
+      readonly reads: (on: boolean) => void;
+      readonly end: () => void;
+    }
+    function window(seat: string): Promise<Heard> {
+      return new Promise((settle, fail) => {
+        const asked = request(`${server.url}/api/changes?seat=${seat}&since=1`, (response) => {
+          const versions: number[] = [];
+          // Of each line its beginning is enough: kept whole, megabytes would be searched again and again.
+          let line = '';
+          response.setEncoding('utf8');
+          response.on('data', (part: string) => {
+            for (const [index, piece] of part.split('\n').entries()) {
+              if (index > 0) {
+                const version = /^data: \{"version":(\d+)/.exec(line)?.[1];
+                if (version) versions.push(Number(version));
+                line = '';
+              }
+              line = (line + piece.slice(0, 60)).slice(0, 60);
+            }
+          });
+          settle({
+            versions: () => versions,
+            reads: (on) => (on ? response.resume() : response.pause()),
+            end: () => asked.destroy(),
+          });
+        });
+        asked.on('error', fail);
+        asked.end();
+      });
+    }
+    it('works out a change once for a seat and version', async () => {
+      const windows = await Promise.all(
+        Array.from({ length: 12 }, (_, index) => window(index < 8 ? 'student' : 'teacher')),
+      );
+      const asked: string[] = [];
+      const { changeSince } = host;
+      host.changeSince = (seat, version) => {
+        asked.push(`${seat} ${version}`);
+        return changeSince.call(host, seat, version);
+      };
+      const { body } = await post('type', { edits: [edit], since: 1 });
+      expect((body.change as ChangeView).version).toBe(2);
+      for (const one of windows) await expect.poll(() => one.versions().at(-1)).toBe(2);
+      await post('type', { edits: [edit], since: 2 });
+      for (const one of windows) await expect.poll(() => one.versions().at(-1)).toBe(3);
+      expect(asked.sort()).toEqual(['student 1', 'student 2', 'teacher 1', 'teacher 2']);
+      for (const one of windows) one.end();
+    });
+    it('lets one that is behind skip to the newest', async () => {
+      const [slow, quick] = await Promise.all([window('student'), window('student')]);
+      slow.reads(false);
+      const changes = 40;
+      for (let count = 0; count < changes; count += 1) {
+        host.set(1, 5, 5, { text: `${count} ${'x'.repeat(1_000_000)}` });
+        await expect.poll(() => quick.versions().at(-1)).toBe(count + 2);
+      }
+      slow.reads(true);
+      await expect.poll(() => slow.versions().at(-1), { timeout: 10_000 }).toBe(changes + 1);
+      expect(slow.versions().length).toBeLessThan(changes / 2);
+      expect(quick.versions()).toHaveLength(changes + 1);
+      for (const one of [slow, quick]) one.end();
+    });
+  });
+
   describe('refuses', () => {
     it('a name that was pointed at this address', async () => {
       for (const path of ['/', '/api/state?seat=teacher', '/page.js']) {
