@@ -4,12 +4,14 @@ import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
 import type { ChemError, Result } from '../../src/errors/result.ts';
+import { type EntryKind, readEntry } from '../../src/lab/readEntry.ts';
 import { readNumber } from '../../src/measurement/readNumber.ts';
 import { type QuantityKind, readQuantity } from '../../src/measurement/readQuantity.ts';
 import { roundToFigures } from '../../src/measurement/roundToFigures.ts';
 import { fuzzText, seededRandom } from './texts.ts';
 
 const kinds: readonly QuantityKind[] = ['volume', 'mass', 'amount', 'concentration', 'density', 'percent'];
+const entryKinds: readonly EntryKind[] = [...kinds, 'molar mass', 'molality', 'ratio'];
 const slowMs = 100;
 
 export interface FuzzReport {
@@ -17,6 +19,7 @@ export interface FuzzReport {
   readonly formulas: number;
   readonly numbers: number;
   readonly quantities: number;
+  readonly entries: number;
   readonly slowestMs: number;
   readonly failures: readonly string[];
 }
@@ -32,7 +35,7 @@ function errorFault(error: ChemError): string | undefined {
 export function fuzzReaders({ seed, texts }: { readonly seed: number; readonly texts: number }): FuzzReport {
   const random = seededRandom(seed);
   const failures: string[] = [];
-  const counts = { formulas: 0, numbers: 0, quantities: 0 };
+  const counts = { formulas: 0, numbers: 0, quantities: 0, entries: 0 };
   let slowestMs = 0;
   const judged = <T>(result: Result<T>, isSound: (value: T) => boolean): string | undefined =>
     result.ok ? (isSound(result.value) ? undefined : 'no sound value') : errorFault(result.error);
@@ -70,6 +73,12 @@ export function fuzzReaders({ seed, texts }: { readonly seed: number; readonly t
         const quantity = readQuantity(text, kind, 'value');
         if (quantity.ok) counts.quantities += 1;
         faults.push(judged(quantity, ({ value }) => /\d/.test(text) && Number.isFinite(value)));
+      }
+      for (const kind of entryKinds) {
+        const entry = readEntry(text, kind);
+        if (entry.kind !== 'number') continue;
+        counts.entries += 1;
+        if (!/\d/.test(text) || !Number.isFinite(entry.entry.value)) faults.push(`no sound entry of ${kind}`);
       }
       for (const fault of faults)
         if (fault !== undefined) failures.push(`${JSON.stringify(text.slice(0, 80))}: ${fault}`);
