@@ -1,7 +1,7 @@
 import { leadingPlace } from './place.ts';
 import type { Carried, PreparedStep } from './preparedStep.ts';
 import type { ReadEntry, Unreadable } from './readEntry.ts';
-import { isOfSchoolTable } from './schoolTables.ts';
+import { isOfSchoolTable } from './schoolMolarMasses.ts';
 import { slipsFound } from './slipsFound.ts';
 import { stepTolerance } from './stepTolerance.ts';
 import type { SlipId } from './texts/feedback.ts';

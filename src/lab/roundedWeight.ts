@@ -1,5 +1,5 @@
 /** An atomic weight with fewer decimals than it is printed with, one number for each way to shorten it. */
-export interface ShortenedWeight {
+interface ShortenedWeight {
   readonly halfUp: number;
   readonly halfEven: number;
 }

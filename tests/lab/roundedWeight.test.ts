@@ -4,7 +4,7 @@ import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { molarMassSpan } from '../../src/lab/molarMassSpan.ts';
 import { leadingPlace, tenTo } from '../../src/lab/place.ts';
 import { roundedWeight } from '../../src/lab/roundedWeight.ts';
-import { schoolMolarMasses } from '../../src/lab/schoolTables.ts';
+import { schoolMolarMasses } from '../../src/lab/schoolMolarMasses.ts';
 
 describe('roundedWeight', () => {
   it.each([
