@@ -314,7 +314,8 @@ function atStrength(substance: ListedHazards, formula: Formula, massPercent: num
     );
   });
   const statements: Statement[] = withCare(holding.map(statementOf), substance);
-  const isSureOfAll = unknown.length + minimum.length === 0;
+  const goesByPh = substance.limits.some(({ dependsOnPh }) => dependsOnPh);
+  const isSureOfAll = unknown.length + minimum.length === 0 && !goesByPh;
   // Nothing is known of a solution that is stronger than the only one that anybody looked at.
   const isBeyond = substance.limits.length === 0 && massPercent > (substance.soldPercent ?? 100);
   if (holding.length === 0) statements.push(noneHolding(substance, { isSureOfAll, isBeyond }));
@@ -326,7 +327,7 @@ function atStrength(substance: ListedHazards, formula: Formula, massPercent: num
   if (unknown.length > 0) {
     statements.push(line('note', cautionTexts.partNotKnown(codeList(unknown)), cautionTexts.partNotKnownAdvice));
   }
-  if (substance.limits.some(({ dependsOnPh }) => dependsOnPh)) {
+  if (goesByPh) {
     statements.push(line('note', cautionTexts.extremePh, cautionTexts.extremePhAdvice));
   }
   const isNone = isSettled(substance.confidence) && isSureOfAll && !isBeyond;

@@ -380,7 +380,7 @@ describe('cautions', () => {
       'Na2CO3',
       5,
       [
-        [cautionTexts.notClassified, cautionTexts.notClassifiedAdvice],
+        [cautionTexts.notClassifiedAsFarAsKnown, cautionTexts.notClassifiedAsFarAsKnownAdvice],
         [cautionTexts.extremePh, cautionTexts.extremePhAdvice],
       ],
     ],
@@ -421,6 +421,11 @@ describe('cautions', () => {
         .join(' '),
     ).not.toContain('ordinary care');
     expect(of('NaHCO3', 5).statements[0]?.text).toBe(cautionTexts.notClassified);
+  });
+  it('is not sure of what burns by its pH, however little of it there is [CLP Annex I, 3.2.3.1.2]', () => {
+    expect(of('Ca(OH)2', 0.16)).toMatchObject({ verdict: 'unsure', signalWord: '' });
+    expect(of('Na2CO3', 2)).toMatchObject({ verdict: 'unsure' });
+    expect(of('NaHCO3', 2)).toMatchObject({ verdict: 'none' });
   });
   it('does not call unclassified what is only remembered', () => {
     expect(of('NaH2PO4').statements[0]?.text).toBe(cautionTexts.notKnown);

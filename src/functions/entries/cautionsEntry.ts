@@ -67,8 +67,8 @@ export const cautionsHelp = {
         ['signal word', 'what it can do', 'what to do about it'],
         [
           '',
-          'Not classified: below the limits for labels.',
-          'That is not the same as harmless: eye protection stays on, and ordinary care.',
+          'Not classified by the limits that are known.',
+          'That is not the same as harmless: eye protection stays on.',
         ],
         [
           '',
