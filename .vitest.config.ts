@@ -6,6 +6,7 @@ const patience = process.env.LABROW_DEEP === '1' ? 1_800_000 : 120_000;
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
+    globalSetup: ['tests/globalSetup.ts'],
     setupFiles: ['tests/setup.ts'],
     testTimeout: patience,
     hookTimeout: patience,
