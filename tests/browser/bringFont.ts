@@ -18,7 +18,9 @@ export async function bringFont(context: BrowserContext): Promise<void> {
     });
     document.fonts.add(face);
     const sheet = new CSSStyleSheet();
-    sheet.replaceSync(`*, ::before, ::after, ::placeholder, ::marker { font-family: "${family}" !important; }`);
+    // Letters as wide as the font says, whatever the machine does to fit them to its screen.
+    const style = `font-family: "${family}" !important; text-rendering: geometricPrecision !important`;
+    sheet.replaceSync(`*, ::before, ::after, ::placeholder, ::marker { ${style}; }`);
     document.adoptedStyleSheets.push(sheet);
   }, bytes);
 }
