@@ -1,5 +1,5 @@
 /** True under `npm run deep`, where tests take their long form. */
-export const isDeep = process.env.LABROW_DEEP === '1';
+const isDeep = process.env.LABROW_DEEP === '1';
 
 /** Where every drawn case comes from: always the same one in `npm test`, a fresh one for each `npm run deep`. */
 export const seed = Number(process.env.LABROW_SEED ?? 20_261_125);
