@@ -5,6 +5,7 @@ import { conversionNeeds, convertConcentration } from '../../src/chemistry/conve
 import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
 import type { Result } from '../../src/errors/result.ts';
 import { gramsPerMillilitre, gramsPerMole } from '../../src/measurement/quantity.ts';
+import { cases } from '../depth.ts';
 import { succeeded } from './succeeded.ts';
 
 const messageOf = (result: Result<unknown>): string => (result.ok ? 'no error' : errorText(result.error));
@@ -71,7 +72,7 @@ describe('convertConcentration', () => {
         const there = succeeded(convert(value, from, to));
         expect(Math.abs(succeeded(convert(there, to, from)) / value - 1)).toBeLessThan(1e-11);
       }),
-      { numRuns: 2000, seed: 31 },
+      { numRuns: cases({ short: 400, deep: 10_000 }) },
     );
   });
   it('asks for a formula or a density exactly where the pair needs it', () => {

@@ -10,6 +10,7 @@ import { elements } from '../../src/chemistry/elements.ts';
 import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { formulaLengthMax, readFormula } from '../../src/chemistry/readFormula.ts';
 import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
+import { cases, seed } from '../depth.ts';
 import { succeeded } from './succeeded.ts';
 
 const published = (name: string) => new URL(`../published/${name}`, import.meta.url).pathname;
@@ -295,8 +296,8 @@ describe('readFormula', () => {
       expect(readFormula(text).ok).toBe(false);
     }
   });
-  it('never throws and never reads nonsense in 4,000 random and mutated texts', () => {
-    const { failures, formulas, quantities } = fuzzReaders({ seed: 7, texts: 4000 });
+  it('never throws and never reads nonsense in random and mutated texts', () => {
+    const { failures, formulas, quantities } = fuzzReaders({ seed, texts: cases({ short: 1500, deep: 20_000 }) });
     expect(failures).toEqual([]);
     expect(formulas).toBeGreaterThan(100);
     expect(quantities).toBeGreaterThan(100);
@@ -370,7 +371,7 @@ describe('molarMass', () => {
         const whole = massOf(`${first}(${second})${times}`);
         expect(Math.abs(whole / (massOf(first) + times * massOf(second)) - 1)).toBeLessThan(1e-13);
       }),
-      { numRuns: 1000, seed: 11 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
   it('does not depend on the order of atoms', () => {
@@ -381,7 +382,7 @@ describe('molarMass', () => {
           expect(Math.abs(massOf(one.join('')) / massOf(other.join('')) - 1)).toBeLessThan(1e-13);
         },
       ),
-      { numRuns: 1000, seed: 12 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
   it('of a hydrate is that of salt and water in every spelling', () => {
@@ -398,7 +399,7 @@ describe('molarMass', () => {
         expect(Math.abs(whole / (massOf(salt) + count * massOf('H2O')) - 1)).toBeLessThan(1e-13);
         expect(atomsOf(`${shown(salt)}${separator}${count}${shown('H2O')}`)).toBe(atomsOf(`${salt}·${count}H2O`));
       }),
-      { numRuns: 1000, seed: 13 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
 });

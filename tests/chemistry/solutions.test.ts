@@ -27,10 +27,11 @@ import {
   molesPerLitre,
   percent,
 } from '../../src/measurement/quantity.ts';
+import { cases } from '../depth.ts';
 import { succeeded } from './succeeded.ts';
 
 const kbr = gramsPerMole(119.0023);
-const runs = { numRuns: 1000, seed: 21 };
+const runs = { numRuns: cases({ short: 200, deep: 5000 }) };
 const molar = fc.double({ min: 0.001, max: 18, noNaN: true }).map(molesPerLitre);
 const volumes = fc.double({ min: 0.1, max: 5000, noNaN: true }).map(millilitres);
 const weights = fc.double({ min: 1, max: 1000, noNaN: true }).map(gramsPerMole);

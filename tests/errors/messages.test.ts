@@ -19,6 +19,7 @@ import { gramsPerMole, millilitres, molesPerLitre, percent } from '../../src/mea
 import { readNumber } from '../../src/measurement/readNumber.ts';
 import { readQuantity } from '../../src/measurement/readQuantity.ts';
 import { succeeded } from '../chemistry/succeeded.ts';
+import { cases } from '../depth.ts';
 
 const source = new URL('../../src/', import.meta.url);
 const threeParts = /^Expected [\s\S]+, received [\s\S]+\. [\s\S]*[A-Z“‘0-9][\s\S]*[.?]$/;
@@ -121,7 +122,7 @@ describe('messages', () => {
         const read = readNumber(text, 'measured');
         if (!read.ok) expect(errorText(read.error)).toContain(`“${text}”`);
       }),
-      { numRuns: 1000, seed: 41 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
 });

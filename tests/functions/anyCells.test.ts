@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { callFunction } from '../../src/functions/callFunction.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import type { CellArgument } from '../../src/functions/entry.ts';
+import { cases } from '../depth.ts';
 
 const likely = fc.constantFrom(
   'KBr',
@@ -84,7 +85,7 @@ describe.each(catalogue.map((entry) => ({ entry, name: entry.name })))('$name', 
         }
         expect(isRectangle(found), JSON.stringify(found)).toBe(true);
       }),
-      { numRuns: 1000, seed: 20261125 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
   it('leaves what it was given as it was', () => {

@@ -1,13 +1,13 @@
-import type { Browser, FrameLocator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { launchBrowser } from '../../scripts/launchBrowser.ts';
+import type { FrameLocator, Page } from 'playwright-core';
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle.ts';
 import { texts } from '../../src/sidebar/texts.ts';
 import { classColumns } from '../../src/workbook/layout.ts';
+import { browserPages } from '../browser/browserPages.ts';
 import { cell, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
 
 /** The files that ship, in two windows: the teacher's with the sidebar, a student's without. */
-let browser: Browser;
+const pages = browserPages();
 let bundle: PageBundle;
 let preview: Preview;
 let teacher: Page;
@@ -15,13 +15,11 @@ let student: Page;
 let sidebar: FrameLocator;
 
 beforeAll(async () => {
-  browser = await launchBrowser();
   bundle = await pageBundle();
 });
-afterAll(() => browser?.close());
 
 beforeEach(async () => {
-  preview = await Preview.open(browser, bundle, { name: 'An invented school' });
+  preview = await Preview.open(pages, bundle, { name: 'An invented school' });
   teacher = await preview.window('teacher');
   student = await preview.window('student');
   sidebar = await openSidebar(teacher);
@@ -30,21 +28,20 @@ afterEach(() => preview.close());
 
 const sheet = 'Second period';
 const team = 'Pumice';
-const shown = (page: Page, row: number, column: number) =>
-  expect.poll(() => cell(page, row, column).textContent(), { timeout: 1000 });
+const shown = (page: Page, row: number, column: number) => expect.poll(() => cell(page, row, column).textContent());
 
 async function buildSample(): Promise<void> {
   await sidebar.getByRole('button', { name: 'Build a sample class' }).click();
-  await sidebar.getByText('The table is built').waitFor({ timeout: 60_000 });
+  await sidebar.getByText('The table is built').waitFor();
 }
 
-describe('a lesson in two windows', { timeout: 120_000 }, () => {
+describe('a lesson in two windows', () => {
   it('is built by the teacher, worked by a student, and follows the Plan', async () => {
     await buildSample();
     for (const name of ['Plan', sheet, 'Fourth period', 'Progress', 'Help']) await tab(teacher, name).waitFor();
     await tab(student, sheet).waitFor();
 
-    // A student types a right value with its unit: the check stands beside it, in both windows, within a second.
+    // A student types a right value with its unit: the check comes to stand beside it, in both windows.
     const row = preview.rowOf(sheet, team, 'molar mass');
     preview.host.resetCounts();
     await typeInto(student, { sheet, row, column: 2, text: '119.00 g/mol' });
@@ -77,7 +74,7 @@ describe('a lesson in two windows', { timeout: 120_000 }, () => {
       column: planned.columnOf('stock molarity'),
       text: '0.911',
     });
-    await expect.poll(() => preview.textAt(sheet, moles, 4), { timeout: 1000 }).toBe('not yet');
+    await expect.poll(() => preview.textAt(sheet, moles, 4)).toBe('not yet');
     await shown(student, moles, 1).toContain('0.911 mol/L');
     // What the student typed is still there, to the last figure.
     expect(preview.textAt(sheet, moles, 2)).toBe(right);
@@ -88,7 +85,7 @@ describe('a lesson in two windows', { timeout: 120_000 }, () => {
     await sidebar.getByRole('textbox', { name: 'Flask', exact: true }).fill('1/4 L');
     await sidebar.getByText('= 250 mL').first().waitFor();
     await sidebar.getByRole('button', { name: 'Build the table' }).click();
-    await sidebar.getByText('The table is built').waitFor({ timeout: 60_000 });
+    await sidebar.getByText('The table is built').waitFor();
     const plan = Object.values(preview.sheet('Plan').cells).map(({ text }) => text);
     expect(plan).toContain('0.250');
     expect(plan).not.toContain('0.25');
@@ -123,7 +120,7 @@ const notWeb = [
 ];
 const web = ['https://school.test/hint?a=1', 'HTTP://school.test/other'];
 
-describe('a link in Help', { timeout: 120_000 }, () => {
+describe('a link in Help', () => {
   beforeEach(buildSample);
 
   it('is shown to a team only where it is a web address, and the teacher hears of every other', async () => {
@@ -153,7 +150,7 @@ describe('a link in Help', { timeout: 120_000 }, () => {
         { sheet: preview.sheet(sheet).id, row, column: classColumns.help, text: String(level) },
       ]);
       const hint = cell(student, row, classColumns.hint);
-      await expect.poll(() => hint.textContent(), { timeout: 5000 }).not.toBe('');
+      await expect.poll(() => hint.textContent()).not.toBe('');
       expect(await hint.textContent()).not.toContain(link.trim());
       expect(await hint.locator('a').count()).toBe(0);
       // What stands in the Help sheet itself is text for its reader too.
@@ -167,7 +164,7 @@ describe('a link in Help', { timeout: 120_000 }, () => {
     await sidebar.locator('body').evaluate(() => window.location.reload());
     await openView(sidebar, texts.views.plan);
     const told = sidebar.getByText(/a web address that begins with/);
-    await expect.poll(() => told.count(), { timeout: 15_000 }).toBe(placed.length);
+    await expect.poll(() => told.count()).toBe(placed.length);
     expect(await addressesInSidebar()).toEqual([]);
 
     for (const [at, link] of web.entries()) {
@@ -177,12 +174,12 @@ describe('a link in Help', { timeout: 120_000 }, () => {
       preview.host.type('student', [
         { sheet: preview.sheet(sheet).id, row, column: classColumns.help, text: String(level) },
       ]);
-      await expect.poll(() => cell(student, row, classColumns.hint).textContent(), { timeout: 5000 }).toContain(link);
+      await expect.poll(() => cell(student, row, classColumns.hint).textContent()).toContain(link);
     }
   });
 });
 
-describe('an entry that is a formula', { timeout: 120_000 }, () => {
+describe('an entry that is a formula', () => {
   beforeEach(buildSample);
 
   it('is marked for the teacher alone, in the class now', async () => {

@@ -1,23 +1,22 @@
 import { readFileSync } from 'node:fs';
-import type { Browser, FrameLocator, Locator, Page } from 'playwright-core';
+import type { FrameLocator, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { PageBundle } from '../../src/preview/server/pageBundle.ts';
 import { type PreviewServer, startServer } from '../../src/preview/server/server.ts';
 import { openStandIn, type StandIn, type StandInOptions } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns } from '../../src/workbook/layout.ts';
+import type { BrowserPages } from '../browser/browserPages.ts';
 
 /** A workbook on the local preview with the files that ship, and the windows that look at it. */
 export class Preview {
   readonly host: StandIn;
-  readonly #browser: Browser;
+  readonly #pages: BrowserPages;
   readonly #server: PreviewServer;
-  readonly #pages: Page[] = [];
-  readonly #failed: string[] = [];
   readonly #rows = new Map<string, number>();
   #view: ReturnType<StandIn['view']> | undefined;
 
-  private constructor(browser: Browser, host: StandIn, server: PreviewServer) {
-    this.#browser = browser;
+  private constructor(pages: BrowserPages, host: StandIn, server: PreviewServer) {
+    this.#pages = pages;
     this.host = host;
     this.#server = server;
     host.onChange(() => {
@@ -25,31 +24,28 @@ export class Preview {
     });
   }
 
-  static async open(browser: Browser, bundle: PageBundle, options: Partial<StandInOptions> = {}): Promise<Preview> {
+  static async open(pages: BrowserPages, bundle: PageBundle, options: Partial<StandInOptions> = {}): Promise<Preview> {
     const host = openStandIn({
       code: readFileSync('dist/Code.js', 'utf8'),
       sidebarHtml: readFileSync('dist/Sidebar.html', 'utf8'),
       ...options,
     });
-    return new Preview(browser, host, await startServer({ host, bundle }));
+    return new Preview(pages, host, await startServer({ host, bundle }));
   }
 
   async window(seat: 'teacher' | 'student'): Promise<Page> {
-    const context = await this.#browser.newContext({ viewport: { width: 1440, height: 900 } });
-    const page = await context.newPage();
-    page.setDefaultTimeout(15_000);
-    page.on('pageerror', (error) => this.#failed.push(error.message));
-    await page.goto(`${this.#server.url}/${seat === 'student' ? '?seat=student' : ''}`);
+    const page = await this.#pages.open(`${this.#server.url}/${seat === 'student' ? '?seat=student' : ''}`, {
+      viewport: { width: 1440, height: 900 },
+    });
     await page.getByRole('grid').waitFor();
-    this.#pages.push(page);
     return page;
   }
 
   /** Any error that a page or a trigger met on the way fails the test here. */
   async close(): Promise<void> {
-    for (const page of this.#pages) await page.context().close();
+    const met = await this.#pages.close();
     await this.#server.close();
-    expect([...this.#failed, ...this.host.triggerErrors]).toEqual([]);
+    expect([...met, ...this.host.triggerErrors]).toEqual([]);
   }
 
   /** The workbook as it is shown, drawn up anew only after a change. */

@@ -1,11 +1,11 @@
-import type { Browser, FrameLocator, Page } from 'playwright-core';
+import type { FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser } from '../../scripts/launchBrowser.ts';
 import { stockAndDilution } from '../../src/lab/activities/stockAndDilution.ts';
 import { roles } from '../../src/lab/roles.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle.ts';
 import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
+import { browserPages } from '../browser/browserPages.ts';
 import { rightEntries } from '../lab/rightEntries.ts';
 import { cell, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
 
@@ -25,7 +25,7 @@ const stepIds = activity.steps.map(({ id }) => id);
 /** g/mol of CaCl2·2H2O by abridged standard atomic weights, IUPAC Commission on Isotopic Abundances and Atomic Weights 2021. */
 const calciumChlorideDihydrate = 40.078 + 2 * 35.45 + 2 * (2 * 1.008 + 15.999);
 
-let browser: Browser;
+const pages = browserPages();
 let bundle: PageBundle;
 let now = new Date('2026-03-05T08:05:00Z');
 const clock = () => now;
@@ -34,17 +34,15 @@ const minutesPass = (minutes: number) => {
 };
 
 beforeAll(async () => {
-  browser = await launchBrowser();
   bundle = await pageBundle();
 });
-afterAll(() => browser?.close());
 
 const picture = async (page: Page, name: string): Promise<void> => {
   if (process.env.LABROW_PICTURES !== undefined)
     await page.screenshot({ path: `${process.env.LABROW_PICTURES}/day-${name}.png` });
 };
 
-describe('a teacher’s day', { timeout: 300_000 }, () => {
+describe('a teacher’s day', { timeout: 600_000 }, () => {
   let school1: Preview;
   let teacher: Page;
   let sidebar: FrameLocator;
@@ -71,7 +69,7 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
   };
 
   beforeAll(async () => {
-    school1 = await Preview.open(browser, bundle, { name: school, clock });
+    school1 = await Preview.open(pages, bundle, { name: school, clock });
     teacher = await school1.window('teacher');
     students = await Promise.all([1, 2, 3].map(() => school1.window('student')));
     sidebar = await openSidebar(teacher);
@@ -91,7 +89,7 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
     }
     await sidebar.getByLabel('Give each team its own numbers').check();
     await sidebar.getByRole('button', { name: 'Build the table' }).click();
-    await sidebar.getByText('The table is built').waitFor({ timeout: 60_000 });
+    await sidebar.getByText('The table is built').waitFor();
     await picture(teacher, 'planned');
 
     const numbers = classes.flatMap(({ name, teams }) =>
@@ -298,7 +296,7 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
 
   it('is handed on as a template with the plan and nobody’s data, and used the same day', async () => {
     const fileName = `Copy of ${school}`;
-    const copy = await Preview.open(browser, bundle, { name: fileName, saved: school1.host.save(), clock });
+    const copy = await Preview.open(pages, bundle, { name: fileName, saved: school1.host.save(), clock });
     const colleague = await copy.window('teacher');
     const panel = await openSidebar(colleague);
     await openView(panel, 'Share');
@@ -308,7 +306,7 @@ describe('a teacher’s day', { timeout: 300_000 }, () => {
     await panel.locator('.field-problem').first().waitFor();
     await panel.getByLabel('Type the name of this file').fill(fileName);
     await panel.getByRole('button', { name: 'Empty this copy' }).click();
-    await panel.getByText('The copy is empty and built anew.').waitFor({ timeout: 60_000 });
+    await panel.getByText('The copy is empty and built anew.').waitFor();
     await picture(colleague, 'shared');
 
     const kept = copy.host.save();

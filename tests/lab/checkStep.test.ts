@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkStep } from '../../src/lab/checkStep.ts';
+import { cases } from '../depth.ts';
 
 type Table = readonly (readonly [string, string | number])[];
 const kbr: Table = [
@@ -321,7 +322,7 @@ describe('checkStep of what cannot be judged', () => {
         expect(['on target', 'close', 'not yet', 'blank', 'unreadable']).toContain(status);
         expect(feedback).not.toMatch(/undefined|NaN|\{/);
       }),
-      { numRuns: 2000, seed: 41 },
+      { numRuns: cases({ short: 400, deep: 10_000 }) },
     );
   });
 });

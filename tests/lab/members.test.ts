@@ -6,6 +6,7 @@ import { readMembers } from '../../src/lab/members/readMembers.ts';
 import { shareRoles } from '../../src/lab/members/shareRoles.ts';
 import type { TeamMembers } from '../../src/lab/members/teamMembers.ts';
 import { roles } from '../../src/lab/roles.ts';
+import { cases } from '../depth.ts';
 
 const person = (name: string, said: readonly string[] = [], absent = false) => ({ name, absent, roles: said });
 const nobody: TeamMembers = { members: [], day: '' };
@@ -39,7 +40,7 @@ describe('readMembers', () => {
         const read = readMembers(cell);
         for (const { name } of read.members) expect(name).not.toBe('');
       }),
-      { numRuns: 1000, seed: 7 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
   it('reads back what is written, whoever is there', () => {
@@ -59,7 +60,7 @@ describe('readMembers', () => {
         fc.pre(!isRole(one));
         expect(readMembers(membersText(one))).toEqual(one);
       }),
-      { numRuns: 1000, seed: 7 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
 });
@@ -113,7 +114,7 @@ describe('shareRoles', () => {
           someoneHere ? [...roles].sort() : [],
         );
       }),
-      { numRuns: 1000, seed: 7 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
   it.each([2, 3, 4, 5])('passes on from day to day, so that each of %i calculates in turn', (size) => {

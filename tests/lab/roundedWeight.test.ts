@@ -5,6 +5,7 @@ import { molarMassSpan } from '../../src/lab/molarMassSpan.ts';
 import { leadingPlace, tenTo } from '../../src/lab/place.ts';
 import { roundedWeight } from '../../src/lab/roundedWeight.ts';
 import { schoolMolarMasses } from '../../src/lab/schoolMolarMasses.ts';
+import { cases } from '../depth.ts';
 
 describe('roundedWeight', () => {
   it.each([
@@ -31,7 +32,7 @@ describe('roundedWeight', () => {
         expect(high).toBeGreaterThanOrEqual(weight);
         expect(Math.max(high - weight, weight - low)).toBeLessThanOrEqual(0.5 * 10 ** -decimals + 1e-12);
       }),
-      { numRuns: 1000, seed: 7 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
 });

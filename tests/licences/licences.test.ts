@@ -13,6 +13,7 @@ const approved = new Set([
   'ISC',
   'MIT',
   'MPL-2.0',
+  'OFL-1.1',
   'Python-2.0',
 ]);
 

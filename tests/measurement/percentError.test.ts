@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { errorText } from '../../src/errors/errorText.ts';
 import { percentDifference } from '../../src/measurement/percentDifference.ts';
 import { percentError } from '../../src/measurement/percentError.ts';
+import { cases } from '../depth.ts';
 
 const number = fc.double({ noNaN: true, noDefaultInfinity: true });
 
@@ -52,7 +53,7 @@ describe('percentError', () => {
         if (result.ok) expect(result.value >= 0 && Number.isFinite(result.value)).toBe(true);
         else expect(['accepted-zero', 'result-not-finite']).toContain(result.error.code);
       }),
-      { numRuns: 1000, seed: 7 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
 });
@@ -96,7 +97,7 @@ describe('percentDifference', () => {
         const result = percentDifference({ first, second });
         if (result.ok) expect(result.value >= 0 && Number.isFinite(result.value)).toBe(true);
       }),
-      { numRuns: 1000, seed: 8 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
 });

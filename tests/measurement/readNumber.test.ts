@@ -4,6 +4,7 @@ import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
 import { quoted } from '../../src/errors/quoted.ts';
 import { readNumber } from '../../src/measurement/readNumber.ts';
 import { significantFigures } from '../../src/measurement/significantFigures.ts';
+import { cases } from '../depth.ts';
 
 describe('readNumber', () => {
   it.each([
@@ -197,7 +198,7 @@ describe('readNumber', () => {
         expect(read.ok && read.value.value).toBe(value === 0 ? 0 : value);
         expect(readNumber(value, 'value')).toMatchObject({ ok: true, value: { isText: false } });
       }),
-      { numRuns: 2000, seed: 1 },
+      { numRuns: cases({ short: 400, deep: 10_000 }) },
     );
   });
   it('counts the figures that were typed', () => {
@@ -210,7 +211,7 @@ describe('readNumber', () => {
           value: { figures: whole.length + part.length, lastPlace: power - part.length, ambiguousZeros: 0 },
         });
       }),
-      { numRuns: 1000, seed: 2 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
   it('gives a result for any text, finite where it gives a number', () => {
@@ -220,7 +221,7 @@ describe('readNumber', () => {
         if (read.ok) expect(Number.isFinite(read.value.value)).toBe(true);
         else expect(read.error.received.length).toBeGreaterThan(0);
       }),
-      { numRuns: 2000, seed: 3 },
+      { numRuns: cases({ short: 400, deep: 10_000 }) },
     );
   });
 });

@@ -5,6 +5,7 @@ import { errorText } from '../../src/errors/errorText.ts';
 import { quoted } from '../../src/errors/quoted.ts';
 import { type QuantityKind, readQuantity } from '../../src/measurement/readQuantity.ts';
 import { unitsOfKind } from '../../src/measurement/unit.ts';
+import { cases } from '../depth.ts';
 
 const defaults = { volume: 'mL', mass: 'g', amount: 'mol', concentration: 'mol/L', density: 'g/mL' } as const;
 const everyUnit = (Object.keys(defaults) as (keyof typeof defaults)[]).flatMap((kind) =>
@@ -31,7 +32,7 @@ describe('readQuantity', () => {
           expect(read.value.value).toBe(Number(read.value.decimal));
         },
       ),
-      { numRuns: 1500, seed: 4 },
+      { numRuns: cases({ short: 300, deep: 7500 }) },
     );
   });
 

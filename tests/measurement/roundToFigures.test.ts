@@ -5,6 +5,7 @@ import { errorText } from '../../src/errors/errorText.ts';
 import { readNumber } from '../../src/measurement/readNumber.ts';
 import { roundToFigures } from '../../src/measurement/roundToFigures.ts';
 import { significantFigures } from '../../src/measurement/significantFigures.ts';
+import { cases } from '../depth.ts';
 
 const rounded = (typed: string | number, figures: number, ties?: 'even' | 'up') => {
   const read = readNumber(typed, 'value', { decimalMark: 'point' });
@@ -95,7 +96,7 @@ describe('roundToFigures', () => {
         const away = new Big(again.value.decimal).minus(String(value)).abs();
         expect(away.times(2).lte(`1e${again.value.lastPlace}`)).toBe(true);
       }),
-      { numRuns: 2000, seed: 5 },
+      { numRuns: cases({ short: 400, deep: 10_000 }) },
     );
   });
   it('changes nothing when asked twice', () => {
@@ -103,7 +104,7 @@ describe('roundToFigures', () => {
       fc.property(number, figures, (value, asked) => {
         expect(rounded(rounded(value, asked), asked)).toBe(rounded(value, asked));
       }),
-      { numRuns: 1000, seed: 6 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
 });

@@ -1,8 +1,8 @@
 import { createRequire } from 'node:module';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect } from 'vitest';
-import { sidebarHtml } from '../../scripts/build/sidebar.ts';
-import { launchBrowser } from '../../scripts/launchBrowser.ts';
+import type { Page } from 'playwright-core';
+import { afterEach, expect } from 'vitest';
+import { type BrowserPages, browserPages } from '../browser/browserPages.ts';
+import { builtText } from '../builtText.ts';
 import { type FakeAnswer, type FakeAnswers, installFakeHost } from './fakeHost.ts';
 
 const address = 'http://sidebar.test/';
@@ -25,73 +25,47 @@ export interface SidebarOptions {
  * its pages are closed; an error in one of them, or a request that one made, fails the test then.
  */
 export function sidebarPages(): (options: SidebarOptions) => Promise<Page> {
-  let browser: Browser;
-  let pages: Page[] = [];
-  beforeAll(async () => {
-    browser = await launchBrowser();
-  });
-  afterAll(async () => {
-    await browser?.close();
-  });
+  const pages = browserPages();
   afterEach(async () => {
-    const opened = pages;
-    pages = [];
-    const troubles: string[] = [];
-    for (const page of opened) troubles.push(...(await closePage(page)));
-    expect(troubles).toEqual([]);
+    expect(await pages.close()).toEqual([]);
   });
-  return async (options) => {
-    const page = await openIn(browser, options);
-    pages.push(page);
-    return page;
-  };
+  return (options) => openIn(pages, options);
 }
 
-let html: Promise<string> | undefined;
+/** Pages in which no time passes by itself. */
+const standsStill = new WeakSet<Page>();
 
-async function openIn(browser: Browser, options: SidebarOptions): Promise<Page> {
-  html ??= sidebarHtml();
-  const { opened } = options;
-  const built = await html;
+async function openIn(pages: BrowserPages, options: SidebarOptions): Promise<Page> {
+  const { opened, clock } = options;
+  const built = await builtText('dist/Sidebar.html');
   const text = opened
     ? built.replace('<body>', `<body data-page="${opened.page}" data-about="${opened.about ?? ''}">`)
     : built;
-  const context = await browser.newContext({
+  return pages.open(address, {
     viewport: { width: options.width ?? 300, height: 760 },
     colorScheme: options.dark ? 'dark' : 'light',
-  });
-  const page = await context.newPage();
-  page.setDefaultTimeout(10_000);
-  const troubles: string[] = [];
-  page.on('pageerror', (error) => troubles.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') troubles.push(message.text());
-  });
-  await page.route('**/*', (route) => {
-    if (route.request().url() === address) {
-      const sandbox = 'sandbox allow-scripts allow-forms';
-      return route.fulfill({
-        contentType: 'text/html; charset=utf-8',
-        body: text,
-        headers: options.withoutStorage ? { 'content-security-policy': sandbox } : {},
+    before: async (page, trouble) => {
+      await page.route('**/*', (route) => {
+        if (route.request().url() === address) {
+          const sandbox = 'sandbox allow-scripts allow-forms';
+          return route.fulfill({
+            contentType: 'text/html; charset=utf-8',
+            body: text,
+            headers: options.withoutStorage ? { 'content-security-policy': sandbox } : {},
+          });
+        }
+        if (!route.request().url().endsWith('/favicon.ico')) trouble(`asked the network for ${route.request().url()}`);
+        return route.abort();
       });
-    }
-    if (!route.request().url().endsWith('/favicon.ico'))
-      troubles.push(`asked the network for ${route.request().url()}`);
-    return route.abort();
+      if (clock) {
+        standsStill.add(page);
+        // Installed time runs on until it is stopped, so it starts well before.
+        await page.clock.install({ time: new Date('2026-03-02T09:42:00Z') });
+        await page.clock.pauseAt(new Date('2026-03-02T10:42:00Z'));
+      }
+      await page.addInitScript(installFakeHost, { answers: options.answers, delay: options.delay ?? 0 });
+    },
   });
-  if (options.clock) await page.clock.install({ time: new Date('2026-03-02T10:42:00Z') });
-  await page.addInitScript(installFakeHost, { answers: options.answers, delay: options.delay ?? 0 });
-  await page.goto(address);
-  troublesOf.set(page, troubles);
-  return page;
-}
-
-const troublesOf = new WeakMap<Page, string[]>();
-
-async function closePage(page: Page): Promise<readonly string[]> {
-  await page.context().close();
-  return troublesOf.get(page) ?? [];
 }
 
 interface FakeFrame {
@@ -113,22 +87,30 @@ const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 /** Every rule that axe knows for WCAG 2.2 AA and good practice; returns what it finds wrong, with where. */
 export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
   await page.addScriptTag({ path: axePath });
-  return page.evaluate(async () => {
-    // What happens to lie half under the list of views, which stays at the top, would count as too small to press.
-    window.scrollTo(0, 0);
-    const { axe } = window as unknown as {
-      axe: {
-        run(
-          where: Document,
-          options: unknown,
-        ): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
+  let looking = true;
+  const found = page
+    .evaluate(async () => {
+      // What happens to lie half under the list of views, which stays at the top, would count as too small to press.
+      window.scrollTo(0, 0);
+      const { axe } = window as unknown as {
+        axe: {
+          run(
+            where: Document,
+            options: unknown,
+          ): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
+        };
       };
-    };
-    const { violations } = await axe.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      const { violations } = await axe.run(document, {
+        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      });
+      return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html} ${node.failureSummary}`));
+    })
+    .finally(() => {
+      looking = false;
     });
-    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html} ${node.failureSummary}`));
-  });
+  // The rules wait for timers of no length, which must pass where time stands still.
+  while (looking && standsStill.has(page)) await page.clock.runFor(1);
+  return found;
 }
 
 /** How far the page can be scrolled sideways, in px. */

@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { RecordView, ShareView, TeamMembersView, TeamsView } from '../../src/host/calls.ts';
 import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
+import { settled } from '../browser/settled.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -317,7 +318,7 @@ describe.each(['Record', 'Share', 'Teams'])('%s', (name) => {
   it.each([false, true])('is sound for everybody at 300 px, dark: %s', async (dark) => {
     const opened = await open(name, { dark });
     await opened.locator('main section').nth(2).waitFor();
-    await opened.waitForTimeout(100);
+    await settled(opened);
     if (process.env.LABROW_PICTURES !== undefined)
       await opened.screenshot({
         path: `${process.env.LABROW_PICTURES}/${name}-${dark ? 'dark' : 'light'}.png`,

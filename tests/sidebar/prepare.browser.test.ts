@@ -33,7 +33,9 @@ const openSidebar = sidebarPages();
 const open = (options: Partial<SidebarOptions> = {}): Promise<Page> => openSidebar({ answers, ...options });
 async function prepare(options: Partial<SidebarOptions> = {}): Promise<Page> {
   const opened = await open(options);
+  if (options.clock) await opened.clock.runFor(100);
   await opened.getByRole('navigation').getByRole('button', { name: 'Prepare' }).click();
+  if (options.clock) await opened.clock.runFor(100);
   await opened.getByRole('heading', { name: 'To weigh out' }).waitFor();
   return opened;
 }

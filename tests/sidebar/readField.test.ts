@@ -3,6 +3,7 @@ import * as mathjs from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import type { DecimalMark } from '../../src/sidebar/arithmetic/pointNumbers.ts';
 import { readField } from '../../src/sidebar/arithmetic/readField.ts';
+import { cases } from '../depth.ts';
 
 const read = (typed: string, unit: string, mark: DecimalMark = 'point') => readField({ typed, unit, mark });
 const textOf = (typed: string, unit: string, mark: DecimalMark = 'point') => {
@@ -125,7 +126,7 @@ describe('readField', () => {
           if (reading.kind === 'value') expect(Math.abs(reading.value / expected - 1)).toBeLessThan(1e-11);
         },
       ),
-      { numRuns: 1000 },
+      { numRuns: cases({ short: 200, deep: 5000 }) },
     );
   });
   it('answers any text with a reading, finite and above 0 where it is a value', () => {
@@ -172,7 +173,7 @@ describe('readField', () => {
           }
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: cases({ short: 400, deep: 10_000 }) },
     );
   });
 });

@@ -225,7 +225,7 @@ describe('plan and build', () => {
     expect(shown).toContain('With these pipettes two teams have the same target volume.');
     expect(shown).toMatch(/The same for every team.*formulaKBr.*flask200 mL/);
     expect(shown).toMatch(/Quartz.*stock molarity0\.310 mol\/L/);
-    expect(await focusedText(opened)).toBe('The teams’ numbers');
+    await expect.poll(() => focusedText(opened)).toBe('The teams’ numbers');
     expect(await accessibilityFaults(opened)).toEqual([]);
     await opened.getByRole('button', { name: 'Try other numbers' }).click();
     await expect.poll(async () => (await callsOf(opened)).length).toBe(3);
@@ -335,7 +335,7 @@ describe('plan and build', () => {
     const opened = await open(emptyFile);
     await opened.getByRole('button', { name: 'Remove Second period' }).click();
     expect(await opened.getByLabel('Name of the class').count()).toBe(1);
-    expect(await focusedText(opened)).toBe('Put it back');
+    await expect.poll(() => focusedText(opened)).toBe('Put it back');
     await opened.keyboard.press('Enter');
     expect(await opened.getByLabel('Name of the class').first().inputValue()).toBe('Second period');
     const names = opened.getByLabel('Team names, one on each line').first();
@@ -356,19 +356,24 @@ describe('plan and build', () => {
   });
 
   it('shows the build in words and as a tube, rests when left, and goes on', async () => {
-    const opened = await open(emptyFile, { delay: 500 });
+    const opened = await open(emptyFile, { delay: 500, clock: true });
+    // One answer a time: first the lesson, then the teams' numbers, then sheet after sheet.
+    await opened.clock.runFor(600);
     await buildButton(opened).click();
+    await opened.clock.runFor(1100);
     await opened.getByText('Second period · 40 percent').waitFor();
     expect(await opened.getByRole('progressbar').getAttribute('aria-valuenow')).toBe('40');
     await opened.getByRole('button', { name: 'Leave it for now' }).click();
+    await opened.clock.runFor(500);
     await opened.getByRole('heading', { name: 'The build rests' }).waitFor();
     expect(await accessibilityFaults(opened)).toEqual([]);
     const asked = (await callsOf(opened)).length;
-    await opened.waitForTimeout(700);
+    await opened.clock.runFor(700);
     expect((await callsOf(opened)).length).toBe(asked);
     await opened.getByRole('button', { name: 'Go on building' }).click();
+    await opened.clock.runFor(3000);
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
-    expect(await focusedText(opened)).toBe('The table is built');
+    await expect.poll(() => focusedText(opened)).toBe('The table is built');
   });
 
   it('is sound while it builds', async () => {
@@ -376,7 +381,7 @@ describe('plan and build', () => {
     await buildButton(opened).click();
     await opened.getByText('Plan · 20 percent').waitFor();
     expect(await accessibilityFaults(opened)).toEqual([]);
-    expect(await focusedText(opened)).toBe('Building the table');
+    await expect.poll(() => focusedText(opened)).toBe('Building the table');
   });
 
   it('goes on building while another view is open', async () => {
@@ -529,7 +534,7 @@ describe('help and opening', () => {
   it('explains every state, and what is hidden and what is not', async () => {
     const opened = await open(builtFile);
     await view(opened, 'Help');
-    expect(await focusedText(opened)).toBe('Help');
+    await expect.poll(() => focusedText(opened)).toBe('Help');
     const text = await opened.locator('main').textContent();
     for (const part of [
       'on target',
@@ -560,11 +565,12 @@ describe('help and opening', () => {
   });
 
   it('stays in the view that was asked for while the lesson is still being read', async () => {
-    const opened = await open(builtFile, { delay: 300 });
+    const opened = await open(builtFile, { delay: 300, clock: true });
     await view(opened, 'Help');
-    await opened.waitForTimeout(600);
+    await opened.clock.runFor(600);
     expect(await opened.getByRole('heading', { level: 1 }).textContent()).toBe('Help');
     await view(opened, 'Class now');
+    await opened.clock.runFor(600);
     await opened.getByText('Talk first to Basalt').waitFor();
   });
 
@@ -643,9 +649,11 @@ describe('the look', () => {
     expect(before).toHaveLength(9);
     expect(new Set(before.map(([, top]) => top)).size).toBe(rows);
     for (const name of await buttons.allTextContents()) {
-      await opened.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
       const button = opened.getByRole('navigation').getByRole('button', { name, exact: true });
-      for (let press = 0; press < 200 && !(await isFocused(button)); press += 1) await opened.keyboard.press('Tab');
+      // Backwards from the heading of a view, since the names stand right above it.
+      for (let press = 0; press < 200 && !(await isFocused(button)); press += 1) {
+        await opened.keyboard.press('Shift+Tab');
+      }
       await opened.keyboard.press('Enter');
       expect(await button.getAttribute('aria-current')).toBe('page');
       expect(await opened.locator('nav [aria-current]').count()).toBe(1);

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { launchBrowser } from '../../../scripts/launchBrowser.ts';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type PageBundle, pageBundle } from '../../../src/preview/server/pageBundle.ts';
 import { type PreviewServer, startServer } from '../../../src/preview/server/server.ts';
+import { browserPages } from '../../browser/browserPages.ts';
+import { settled } from '../../browser/settled.ts';
 import { FakeHost, type FakeSheet } from '../fakeHost.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -52,37 +53,30 @@ const help = [
   },
 ];
 
-let browser: Browser;
+const pages = browserPages();
 let bundle: PageBundle;
 let host: FakeHost;
 let server: PreviewServer;
-/** Errors of the page itself, which no test may leave behind. */
-let failed: string[] = [];
 beforeAll(async () => {
-  [browser, bundle] = await Promise.all([launchBrowser(), pageBundle()]);
+  bundle = await pageBundle();
 });
-afterAll(() => browser?.close());
 beforeEach(async () => {
   host = new FakeHost([lesson, { name: 'Progress' }]);
   host.help = help;
-  failed = [];
   server = await startServer({ host, bundle });
   return async () => {
-    for (const context of browser.contexts()) await context.close();
+    const met = await pages.close();
     await server.close();
-    expect(failed).toEqual([]);
+    expect(met).toEqual([]);
   };
 });
 
 async function open(seat: 'teacher' | 'student' = 'student', options: BrowserContextOptions = {}): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
-  const page = await context.newPage();
-  page.on('pageerror', (error) => failed.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error' && !/ERR_CONNECTION|ERR_INCOMPLETE|422/.test(message.text()))
-      failed.push(message.text());
+  const page = await pages.open(`${server.url}/${seat === 'student' ? '?seat=student' : ''}`, {
+    viewport: { width: 1280, height: 800 },
+    mayLog: /ERR_CONNECTION|ERR_INCOMPLETE|422/,
+    ...options,
   });
-  await page.goto(`${server.url}/${seat === 'student' ? '?seat=student' : ''}`);
   await page.waitForSelector('[data-cell=A1]');
   return page;
 }
@@ -111,11 +105,11 @@ describe('the grid', () => {
     const page = await open();
     await page.click('[data-cell=B2]');
     await press(page, 'ArrowRight', 'ArrowDown', 'Home');
-    expect(await focused(page)).toBe('A3');
+    await expect.poll(() => focused(page)).toBe('A3');
     await press(page, 'Control+End');
-    expect(await focused(page)).toBe('F6');
+    await expect.poll(() => focused(page)).toBe('F6');
     await press(page, 'Control+Home', 'PageDown');
-    expect(Number((await focused(page))?.slice(1))).toBeGreaterThan(10);
+    await expect.poll(async () => Number((await focused(page))?.slice(1))).toBeGreaterThan(10);
     await page.click('[data-cell=B2]');
     await press(page, 'Shift+ArrowDown', 'Shift+ArrowRight');
     expect(
@@ -129,25 +123,25 @@ describe('the grid', () => {
     const page = await open();
     await page.click('[data-cell=B2]');
     for (let count = 0; count < 57; count += 1) await page.keyboard.press('ArrowDown');
-    expect(await focused(page)).toBe('B59');
+    await expect.poll(() => focused(page)).toBe('B59');
     await press(page, 'ArrowDown', 'ArrowDown', 'ArrowDown');
-    expect(await focused(page)).toBe('B60');
+    await expect.poll(() => focused(page)).toBe('B60');
   });
   it('replaces by typing, changes by F2 and Enter, leaves by Escape, clears by Delete', async () => {
     const page = await open();
     await page.click('[data-cell=B2]');
     await page.keyboard.type('0.0640');
     await page.keyboard.press('Enter');
-    expect(await focused(page)).toBe('B3');
+    await expect.poll(() => focused(page)).toBe('B3');
     await expect.poll(() => text(page, 'B2')).toBe('0.0640');
     await press(page, 'F2', 'End', '5', 'Tab');
     await expect.poll(() => text(page, 'B3')).toBe('76165');
-    expect(await focused(page)).toBe('C3');
+    await expect.poll(() => focused(page)).toBe('C3');
     await page.click('[data-cell=B3]');
     await page.keyboard.type('nonsense');
     await page.keyboard.press('Escape');
-    expect(await text(page, 'B3')).toBe('76165');
-    expect(await focused(page)).toBe('B3');
+    await expect.poll(() => text(page, 'B3')).toBe('76165');
+    await expect.poll(() => focused(page)).toBe('B3');
     await page.keyboard.press('Delete');
     await expect.poll(() => text(page, 'B3')).toBe('');
     await press(page, 'Control+z');
@@ -169,7 +163,7 @@ describe('the grid', () => {
     await page.click('[data-cell=H20]');
     await press(page, 'Control+v');
     await expect.poll(() => text(page, 'I21')).toBe('7616');
-    expect(await text(page, 'H20')).toBe('Moles of solute');
+    await expect.poll(() => text(page, 'H20')).toBe('Moles of solute');
   });
   it('shows one seat’s typing to the other, and leaves alone what is being typed', async () => {
     const [student, teacher] = [await open('student'), await open('teacher')];
@@ -179,9 +173,9 @@ describe('the grid', () => {
     await teacher.keyboard.type('77');
     await teacher.keyboard.press('Enter');
     await student.getByText('Someone else typed “77” here meanwhile.').first().waitFor();
-    expect(await student.locator('.cell-field').inputValue()).toBe('12');
+    await expect.poll(() => student.locator('.cell-field').inputValue()).toBe('12');
     await student.keyboard.press('Escape');
-    expect(await text(student, 'B2')).toBe('77');
+    await expect.poll(() => text(student, 'B2')).toBe('77');
   });
   it('goes along when rows are added above the cell being typed in', async () => {
     const [student, teacher] = [await open('student'), await open('teacher')];
@@ -201,8 +195,8 @@ describe('the grid', () => {
     await page.keyboard.type('nine');
     await page.keyboard.press('Enter');
     await page.locator('.field-message', { hasText: 'Expected a number here.' }).waitFor();
-    expect(await page.locator('.cell-field').inputValue()).toBe('nine');
-    expect(await heard(page)).toContain('Expected a number here.');
+    await expect.poll(() => page.locator('.cell-field').inputValue()).toBe('nine');
+    await expect.poll(() => heard(page)).toContain('Expected a number here.');
   });
   it('keeps what was typed while the server is away, and saves it afterwards', async () => {
     const page = await open();
@@ -214,8 +208,8 @@ describe('the grid', () => {
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('.cell-field').inputValue()).toBe('0.0640');
     server = await startServer({ host, bundle, port });
-    await expect.poll(() => page.locator('#strip').isHidden(), { timeout: 10_000 }).toBe(true);
-    expect(await page.locator('.cell-field').inputValue()).toBe('0.0640');
+    await expect.poll(() => page.locator('#strip').isHidden()).toBe(true);
+    await expect.poll(() => page.locator('.cell-field').inputValue()).toBe('0.0640');
     await page.keyboard.press('Enter');
     await expect.poll(() => text(page, 'B2')).toBe('0.0640');
   });
@@ -230,7 +224,7 @@ describe('the grid', () => {
     await page.keyboard.type('Moles');
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'Leave it' }).click();
-    expect(await page.locator('.cell-field').inputValue()).toBe('Moles');
+    await expect.poll(() => page.locator('.cell-field').inputValue()).toBe('Moles');
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'Change it' }).click();
     await expect.poll(() => text(page, 'A2')).toBe('Moles');
@@ -244,19 +238,19 @@ describe('the grid', () => {
     await page.click('[data-cell=F3]');
     await press(page, 'Alt+ArrowDown', 'ArrowDown', 'ArrowDown', 'ArrowDown', 'Enter');
     await expect.poll(() => text(page, 'F3')).toBe('2');
-    expect(await focused(page)).toBe('F3');
+    await expect.poll(() => focused(page)).toBe('F3');
   });
   it('helps with functions, completes a name by Tab and takes a cell by pointing', async () => {
     const page = await open();
     await page.click('[data-cell=H9]');
     await page.keyboard.type('=molar');
     await page.keyboard.press('Tab');
-    expect(await page.locator('.cell-field').inputValue()).toBe('=MOLARMASS(');
+    await expect.poll(() => page.locator('.cell-field').inputValue()).toBe('=MOLARMASS(');
     await page.keyboard.press('Escape');
     await page.keyboard.type('=MOLES("KBr",');
     expect(await page.locator('.signature mark').textContent()).toBe('grams');
     await page.click('[data-cell=B3]');
-    expect(await page.locator('.cell-field').inputValue()).toBe('=MOLES("KBr",B3');
+    await expect.poll(() => page.locator('.cell-field').inputValue()).toBe('=MOLES("KBr",B3');
   });
   it('follows a link within the workbook', async () => {
     const page = await open();
@@ -278,7 +272,7 @@ describe('the grid', () => {
     await page.mouse.move(link.x + 20, link.y + link.height - 2);
     await page.mouse.down();
     // A hand holds a button down for a while; the grid must not move away under it.
-    await page.waitForTimeout(120);
+    await settled(page);
     expect(await page.locator('[data-cell=A4] a').boundingBox()).toEqual(link);
     await page.mouse.up();
     await expect.poll(() => focused(page)).toBe(at);
@@ -315,7 +309,7 @@ describe('the grid', () => {
     await page.getByRole('tab', { name: 'Second period' }).click();
     await page.click('[data-cell=B4]');
     await press(page, 'ArrowLeft', 'F2');
-    expect(await page.locator('.cell-field').inputValue()).toBe('Find your team');
+    await expect.poll(() => page.locator('.cell-field').inputValue()).toBe('Find your team');
   });
   it('keeps what is being typed when a link is clicked', async () => {
     const page = await open();
@@ -336,7 +330,7 @@ describe('the grid', () => {
     await remove();
     await page.getByRole('button', { name: 'Leave them' }).click();
     expect(host.asked).toEqual([]);
-    expect(await focused(page)).toBe('B2');
+    await expect.poll(() => focused(page)).toBe('B2');
     await remove();
     await page.getByRole('button', { name: 'Change them' }).click();
     await expect.poll(() => text(page, 'A2')).toBe('Mass of solute');
@@ -367,7 +361,7 @@ describe('the grid', () => {
     await expect.poll(() => text(page, 'B3')).toBe('µ');
     await page.click('[data-cell=D2]');
     await page.keyboard.insertText('x');
-    expect(await text(page, 'D2')).toBe('↻ not yet');
+    await expect.poll(() => text(page, 'D2')).toBe('↻ not yet');
   });
   it('keeps what an input method holds when another cell is pressed', async () => {
     const page = await open();
@@ -475,7 +469,7 @@ describe('the grid', () => {
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Labrow');
     await page.click('[data-cell=A1]');
     await page.keyboard.press('Shift+Tab');
-    expect(await focused(page)).toBeUndefined();
+    await expect.poll(() => focused(page)).toBeUndefined();
   });
 });
 
@@ -527,7 +521,9 @@ describe('panels', () => {
     const page = await openPanel('sidebar');
     await page.evaluate(() => window.postMessage({ labrow: 'run', id: 1, name: 'erase', args: [] }, '*'));
     await page.evaluate(() => window.postMessage({ labrow: 'close' }, '*'));
-    await page.waitForTimeout(200);
+    // What the panel itself asks comes after both, and is answered.
+    await page.frames()[1]?.evaluate('run().withSuccessHandler(()=>say("answered")).ping()');
+    await expect.poll(() => page.frames()[1]?.textContent('#said')).toBe('answered');
     expect(host.asked.map(({ what }) => what)).not.toContain('erase');
     expect(await page.locator('#panel').isVisible()).toBe(true);
   });
