@@ -61,7 +61,7 @@ function write(book: Book, sheet: SheetState, edit: Edit): void {
   book.setContent(sheet, row, column, content);
 }
 
-export const statesNow = (like: CellStates): CellStates =>
+const statesNow = (like: CellStates): CellStates =>
   new Map(
     [...like].map(([sheet, cells]) => [sheet, new Map([...cells.keys()].map((key) => [key, sheet.cells.get(key)]))]),
   );

@@ -18,7 +18,7 @@ export interface Undoable {
   follow(moved: CellsMoved): Undoable | undefined;
 }
 
-export const nothingDone: StepView = { done: false, changed: [], left: [] };
+const nothingDone: StepView = { done: false, changed: [], left: [] };
 export const stepped = (changed: readonly PlaceView[], left: readonly PlaceView[] = []): StepView => ({
   done: changed.length > 0,
   changed,
