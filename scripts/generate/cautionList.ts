@@ -206,7 +206,7 @@ const codesIn = (statements: string): readonly string[] =>
  * d may go down the drain (with a number: up to that strength), n never, b into the waste beaker: diluting or
  * neutralising first, a flammable, small volumes only are for staff.
  */
-export function wasteMark({ bottle, limits }: Pick<TableSubstance, 'bottle' | 'limits'>): string {
+function wasteMark({ bottle, limits }: Pick<TableSubstance, 'bottle' | 'limits'>): string {
   const drain = cell(bottle, 'drain');
   if (drain === '') throw new Error(`${cell(bottle, 'formula')}: where it goes is not said.`);
   if (/^never/.test(drain)) return 'n';

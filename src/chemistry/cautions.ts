@@ -13,7 +13,7 @@ import { type Waste, wasteOf } from './wasteOf.ts';
 
 type SignalWord = 'Danger' | 'Warning' | '';
 
-export interface Statement {
+interface Statement {
   /** What the line is about: a code of the GHS, how to dilute it, what is not known, its use in schools, where it goes. */
   readonly about: 'substance' | 'form' | 'hazard' | 'care' | 'note' | 'use' | 'waste' | 'deferring';
   /** Code of the GHS, such as H314; empty for a line that is none of its statements. */

@@ -22,7 +22,7 @@ export const plainFormula = (text: string): string =>
     .replace(/[•*.⋅∙‧・]/g, '·');
 
 /** The number before the water may be decimal, its point a separator by now, or a fraction with a slash of its own. */
-export const withoutWater = (spelling: string): string => spelling.replace(/·(\d+[·,])?[\d⁄]*H2O$/, '');
+const withoutWater = (spelling: string): string => spelling.replace(/·(\d+[·,])?[\d⁄]*H2O$/, '');
 
 export const waterOf = (plain: string): string => plain.slice(withoutWater(plain).length);
 
