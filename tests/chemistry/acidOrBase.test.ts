@@ -76,7 +76,7 @@ describe('dissolvesHot', () => {
     ['H2SO4', true],
     ['CH3COOH', true],
     ['C6H8O7', false],
-    ['Ba(OH)2·8H2O', false],
+    ['Ba(OH)2·8H2O', true],
     ['KBr', false],
     ['NaHCO3', false],
     ['HClO', false],

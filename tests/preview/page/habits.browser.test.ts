@@ -1,20 +1,18 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { launchBrowser } from '../../../scripts/launchBrowser.ts';
+import type { Page } from 'playwright-core';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type PageBundle, pageBundle } from '../../../src/preview/server/pageBundle.ts';
 import { type PreviewServer, startServer } from '../../../src/preview/server/server.ts';
 import type { StandIn } from '../../../src/preview/standin/openStandIn.ts';
+import { browserPages } from '../../browser/browserPages.ts';
 import { open as openHost, typeIn } from '../standin/script.ts';
 
-let browser: Browser;
+const pages = browserPages();
 let bundle: PageBundle;
 let host: StandIn;
 let server: PreviewServer;
-let failed: string[] = [];
 beforeAll(async () => {
-  [browser, bundle] = await Promise.all([launchBrowser(), pageBundle()]);
+  bundle = await pageBundle();
 });
-afterAll(() => browser?.close());
 
 /** Checks the rows of a block as a team's check does: what was typed, and whether it is ten. */
 const checks = `
@@ -28,20 +26,20 @@ beforeEach(async () => {
   typeIn(host, { A2: 'Basalt', A3: 'Molar mass', A4: 'Moles', B3: '10', D2: '=CHECKS(B2:B5)' });
   typeIn(host, { A12: 'Quartz', A13: 'Molar mass', A14: 'Moles', B13: '9', B14: '3', D12: '=CHECKS(B12:B15)' });
   host.book.addSheet('Other');
-  failed = [];
   server = await startServer({ host, bundle });
   return async () => {
-    for (const context of browser.contexts()) await context.close();
+    const troubles = await pages.close();
     await server.close();
-    expect(failed).toEqual([]);
+    expect(troubles).toEqual([]);
   };
 });
 
 async function open(): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-  const page = await context.newPage();
-  page.on('pageerror', (error) => failed.push(error.message));
-  await page.goto(`${server.url}/?seat=student`);
+  const page = await pages.open(`${server.url}/?seat=student`, {
+    viewport: { width: 1280, height: 800 },
+    // A window that cannot save is told so by the browser as well.
+    mayLog: /Failed to load resource/,
+  });
   await page.waitForSelector('[data-cell=A1]');
   return page;
 }

@@ -116,8 +116,8 @@ describe('the claim of a workbook file', () => {
     expect(await workbookFile({ path: path() }).claim()).toBeUndefined();
     another.close();
     claimed({ pid: process.ppid, url: 'file:///etc/hosts', id: 'gone' });
-    const minuteAgo = new Date(Date.now() - 61_000);
-    utimesSync(`${path()}.open`, minuteAgo, minuteAgo);
+    const longAgo = new Date(0);
+    utimesSync(`${path()}.open`, longAgo, longAgo);
     expect(await workbookFile({ path: path() }).claim()).toBeUndefined();
     claimed('{"pid":');
     expect(await workbookFile({ path: path() }).claim()).toBeUndefined();
@@ -125,11 +125,11 @@ describe('the claim of a workbook file', () => {
   it('is held by a preview that is starting, as long as it says so', async () => {
     claimed({ pid: process.ppid, url: '', id: 'starting' });
     expect(await workbookFile({ path: path() }).claim()).toMatchObject({ heldBy: '' });
-    const minuteAgo = new Date(Date.now() - 61_000);
-    utimesSync(`${path()}.open`, minuteAgo, minuteAgo);
+    const longAgo = new Date(0);
+    utimesSync(`${path()}.open`, longAgo, longAgo);
     const file = workbookFile({ path: path() });
     expect(await file.claim()).toBeUndefined();
-    utimesSync(`${path()}.open`, minuteAgo, minuteAgo);
+    utimesSync(`${path()}.open`, longAgo, longAgo);
     file.stillStarting();
     claimed({ ...JSON.parse(readFileSync(`${path()}.open`, 'utf8')), pid: process.ppid });
     expect(await workbookFile({ path: path() }).claim()).toMatchObject({ heldBy: '' });
