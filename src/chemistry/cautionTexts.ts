@@ -140,7 +140,7 @@ export const cautionTexts = {
   minimumClassPlain: 'Just below a limit, so treat it as if it were above.',
   extremePh: 'At pH 11.5 or more, or 2 or less, it counts as burning skin and eyes unless tests say otherwise.',
   extremePhAdvice: 'Measure the pH of what you made; wear eye protection.',
-  drain: 'Left-overs may go down the drain with plenty of water, where your local rules allow it.',
+  drain: 'Leftovers may go down the drain with plenty of water, where your local rules allow it.',
   beaker: 'Nothing down the drain: all of it, rinsings too, into the waste beaker. Staff deal with it.',
   metalBeaker: (metal: string) =>
     `Nothing down the drain: all of it, rinsings too, into the waste beaker for ${metal}. Staff deal with it.`,

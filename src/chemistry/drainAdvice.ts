@@ -7,7 +7,7 @@ import type { Strength } from './strengthPercent.ts';
 export type DrainAdvice = Cautions['waste'];
 
 /**
- * Where left-overs and rinsings go. By the metal and the hazard, at every strength: a limit that is not known, a least
+ * Where leftovers and rinsings go. By the metal and the hazard, at every strength: a limit that is not known, a least
  * class and an unlisted substance all keep it out of the drain. Neutralising and reducing is for staff, so what may go
  * down a drain only after that goes into the waste beaker.
  *

@@ -13,7 +13,7 @@ export interface ShortCautions {
   readonly statements: readonly string[];
   /** What to do about the gravest; empty where nothing is known. */
   readonly advice: string;
-  /** Where left-overs go; said of an unlisted substance too. */
+  /** Where leftovers go; said of an unlisted substance too. */
   readonly waste: string;
   /** What schools commonly allow, or empty. */
   readonly use: string;

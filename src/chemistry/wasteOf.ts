@@ -1,7 +1,7 @@
 import type { Formula } from './formula.ts';
 import type { ListedHazards } from './listedHazards.ts';
 
-/** Where left-overs and rinsings go; `metal` is the one that they are collected for. */
+/** Where leftovers and rinsings go; `metal` is the one that they are collected for. */
 export interface Waste {
   readonly goesTo: 'drain' | 'waste beaker';
   readonly metal: string;

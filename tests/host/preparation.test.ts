@@ -64,6 +64,20 @@ describe('opening pages', () => {
  * 4 × 7.1401 = 28.5605 → 28.57 g; × 1.10 = 31.4166 → 31.42 g.
  */
 describe('preparation from the Plan', () => {
+  it('tells the teacher where the hazards come from and how old the data is', () => {
+    const { sections } = answerOf(call(host, 'readPreparation'));
+    const rows = sections.find(({ name }) => name === 'cautions')?.rows ?? [];
+    expect(rows.map(({ note }) => note).join(' ')).toContain('(two sources agree)');
+    expect(rows.find(({ what }) => what === 'potassium bromide: where this comes from')?.note).toMatch(/^Sources: /);
+    expect(rows[rows.length - 1]).toMatchObject({
+      what: 'hazard data',
+      note: expect.stringContaining('CLP Annex VI as of 2026-07-01'),
+    });
+    // What everyone may open says none of it.
+    expect(call(host, 'writePrepareSheet').ok).toBe(true);
+    expect(column('Prepare', 6).join(' ')).not.toMatch(/Sources: |sources agree|from memory/);
+  });
+
   it('is worked out for the sidebar and writes nothing', () => {
     const before = workbookText(host);
     const view = answerOf(call(host, 'readPreparation'));

@@ -16,7 +16,7 @@ describe('cautionLine', () => {
     expect(cautionOf('NaOH')).toMatch(/^NaOH: Danger\. Read the safety data sheet.*local rules.*Wear goggles/);
     expect(cautionOf('CuSO4·5H2O')).toMatch(/^CuSO4·5H2O: Danger\./);
   });
-  it('says where left-overs go, and tells no class from nothing known', () => {
+  it('says where leftovers go, and tells no class from nothing known', () => {
     expect(cautionOf('AgNO3')).toMatch(/into the waste beaker for silver\. Staff deal with it\.$/);
     expect(cautionOf('KBr')).toMatch(/down the drain with plenty of water, where your local rules allow it\.$/);
     expect(cautionOf('NaCl')).toMatch(/^NaCl: no signal word, still take care\./);

@@ -40,7 +40,7 @@ export const cautionsHelp = {
     'Each line begins with its GHS code and ends with how sure it is. Rules of precedence and signal words are from memory.',
     'Substances are found by a list of spellings and names. One that is not listed is said to be unlisted, which never means safe. A formula that several substances share shows each by its name.',
     'What is sold in several strengths, such as hydrogen peroxide, shows the strictest without a mass percent.',
-    'The last line but one says where left-overs go. It goes by the metal and the hazard at every strength.',
+    'The last line but one says where leftovers go. It goes by the metal and the hazard at every strength.',
     'This is no safety data sheet. Read the sheet of your supplier and follow your local rules.',
   ],
   examples: [
@@ -53,7 +53,7 @@ export const cautionsHelp = {
           'H272: makes a fire burn more fiercely (two sources agree)',
           'Keep away from anything that burns; never grind or heat it with other substances. Wear eye protection.',
         ],
-        ['', '', 'Left-overs may go down the drain with plenty of water, where your local rules allow it.'],
+        ['', '', 'Leftovers may go down the drain with plenty of water, where your local rules allow it.'],
         [
           '',
           '',

@@ -10,7 +10,7 @@ export interface CautionWords {
   readonly signalWord: string;
   /** Where only another form is listed, that first; then hazards with their codes and how sure each is. */
   readonly statements: readonly string[];
-  /** What to do about the gravest, and where left-overs go. */
+  /** What to do about the gravest, and where leftovers go. */
   readonly advice: string;
 }
 
