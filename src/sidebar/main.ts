@@ -1,6 +1,7 @@
 // The sidebar's page: reads the lesson once, then shows one view at a time. Opened with a mark, it is one page to print or project.
-import type { LessonView, Problem } from '../host/calls.ts';
-import { callHost } from './callHost.ts';
+import type { Problem } from '../desk/outcome.ts';
+import type { LessonView } from '../desk/views.ts';
+import { askAfresh, askDesk } from './askDesk.ts';
 import { classNowView } from './classNow/classNowView.ts';
 import { helpView } from './help/helpView.ts';
 import { element } from './page/element.ts';
@@ -40,7 +41,7 @@ function start(): void {
   const main = element('main', {});
   const opening = element('p', { class: 'waiting', role: 'status' });
   const builder = makeBuilder({
-    next: () => callHost('continueBuild'),
+    next: () => askDesk('continueBuild'),
     finishing: async () => {
       await refresh();
     },
@@ -93,13 +94,13 @@ function start(): void {
     if (read) show(name);
   }
   async function refresh(): Promise<Problem | undefined> {
-    const outcome = await callHost('readLesson');
+    const outcome = await askDesk('readLesson');
     if (!outcome.ok) return outcome.problem;
     lesson = outcome.value;
     return undefined;
   }
   async function readLesson(): Promise<boolean> {
-    const outcome = await waiting(opening, texts.opening, callHost('readLesson'));
+    const outcome = await waiting(opening, texts.opening, askDesk('readLesson'));
     if (!outcome.ok) {
       if (current === 'help') return false;
       const wanted = current ?? viewAskedFor();

@@ -1,5 +1,5 @@
-import type { ClassView, TeamView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { ClassView, TeamView } from '../../desk/views.ts';
+import { askDesk } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -39,7 +39,7 @@ export function classNowView(page: Page): View {
     if (looking || className === '') return;
     looking = true;
     const asked = className;
-    const answer = callHost('readClass', asked);
+    const answer = askDesk('readClass', asked);
     const outcome = await (quiet ? answer : waiting(status, texts.classNow.reading, answer));
     looking = false;
     if (asked !== className) return look(false);
@@ -160,12 +160,12 @@ export function classNowView(page: Page): View {
     );
 
   async function goTo(inClass: string, team: TeamView): Promise<void> {
-    const outcome = await callHost('goToTeam', inClass, team.key);
+    const outcome = await askDesk('goToTeam', inClass, team.key);
     said.textContent = outcome.ok ? texts.classNow.went(team.team) : outcome.problem.message;
   }
   async function checkAgain(): Promise<void> {
     said.textContent = '';
-    const outcome = await waiting(status, texts.classNow.reading, callHost('checkAgain'));
+    const outcome = await waiting(status, texts.classNow.reading, askDesk('checkAgain'));
     said.textContent = outcome.ok ? texts.classNow.renewed(outcome.value.renewed) : outcome.problem.message;
     if (outcome.ok) await look(true);
   }

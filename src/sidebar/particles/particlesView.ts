@@ -1,5 +1,5 @@
-import type { NumbersView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { NumbersView } from '../../desk/views.ts';
+import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
 import { focusHeading, viewHeading } from '../page/heading.ts';
@@ -36,7 +36,7 @@ export function particlesView(): View {
 
   async function read(): Promise<void> {
     trouble.replaceChildren();
-    const outcome = await waiting(status, particles.reading, callHost('readNumbers'));
+    const outcome = await waiting(status, particles.reading, askDesk('readNumbers'));
     if (!outcome.ok) {
       trouble.replaceChildren(
         problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void read() }),
@@ -91,7 +91,7 @@ export function particlesView(): View {
   }
 
   async function project(): Promise<void> {
-    const outcome = await callHost('openPage', 'particles', aboutPicture({ key, step }));
+    const outcome = await askDesk('openPage', 'particles', aboutPicture({ key, step }));
     said.textContent = outcome.ok ? '' : outcome.problem.message;
   }
 

@@ -1,4 +1,5 @@
-import type { BuildState, Outcome, Problem } from '../../host/calls.ts';
+import type { Outcome, Problem } from '../../desk/outcome.ts';
+import type { BuildState } from '../../desk/views.ts';
 import { focusHeading, viewHeading } from '../page/heading.ts';
 import type { Builder } from './builder.ts';
 import { buildPanel } from './buildPanel.ts';

@@ -1,4 +1,5 @@
-import type { BuildState, Outcome, Problem } from '../../host/calls.ts';
+import type { Outcome, Problem } from '../../desk/outcome.ts';
+import type { BuildState } from '../../desk/views.ts';
 import { texts } from '../texts.ts';
 
 export type BuildPhase =

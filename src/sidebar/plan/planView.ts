@@ -1,7 +1,8 @@
-import type { ActivityView, Problem } from '../../host/calls.ts';
+import type { Problem } from '../../desk/outcome.ts';
+import type { ActivityView } from '../../desk/views.ts';
 import type { SettingName } from '../../lab/setup.ts';
 import { readSizes } from '../arithmetic/readSizes.ts';
-import { callHost } from '../callHost.ts';
+import { askDesk } from '../askDesk.ts';
 import { checkbox } from '../page/checkbox.ts';
 import { choice, type Option } from '../page/choice.ts';
 import { drafts } from '../page/drafts.ts';
@@ -384,7 +385,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     if (!setup || !activity || asking) return;
     asking = true;
     const asked = JSON.stringify(draft);
-    const outcome = await waiting(status, texts.plan.previewing, callHost('draftTeams', setup));
+    const outcome = await waiting(status, texts.plan.previewing, askDesk('draftTeams', setup));
     asking = false;
     if (!outcome.ok) return showHostProblem(outcome.problem, () => void showNumbers());
     previewed = asked;
@@ -418,7 +419,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
       if (unread) return showHostProblem(unread, () => void build());
       if (JSON.stringify(draftOf(page.lesson)) !== began) return askWhichCounts();
     }
-    const problem = await builder.start(() => callHost('startBuild', setup));
+    const problem = await builder.start(() => askDesk('startBuild', setup));
     if (problem) showHostProblem(problem, () => void build());
     else if (builder.now.phase === 'finished') drafts.drop(draftName);
   }
@@ -498,7 +499,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
         element('p', {}, texts.plan.sample.about),
         element(
           'button',
-          { type: 'button', class: 'act', onclick: () => void builder.start(() => callHost('startSample'), true) },
+          { type: 'button', class: 'act', onclick: () => void builder.start(() => askDesk('startSample'), true) },
           texts.plan.sample.button,
         ),
       ),

@@ -1,4 +1,4 @@
-import type { PollView } from '../../host/calls.ts';
+import type { PollView } from '../../desk/views.ts';
 import {
   answersOf,
   dayBefore,
@@ -8,7 +8,7 @@ import {
   pollSummary,
   type StatementCounts,
 } from '../../lab/poll/pollSummary.ts';
-import { callHost } from '../callHost.ts';
+import { askDesk } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -54,7 +54,7 @@ export function pollView(page: Page): View {
   let day = '';
 
   async function read(): Promise<void> {
-    const outcome = await waiting(status, words.reading, callHost('readPoll'));
+    const outcome = await waiting(status, words.reading, askDesk('readPoll'));
     if (!outcome.ok) {
       trouble.replaceChildren(
         problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void read() }),
@@ -66,7 +66,7 @@ export function pollView(page: Page): View {
   }
 
   async function goToSheet(): Promise<void> {
-    const outcome = await callHost('goToPoll');
+    const outcome = await askDesk('goToPoll');
     said.textContent = outcome.ok ? words.went : outcome.problem.message;
   }
 

@@ -1,4 +1,4 @@
-import { callHost } from '../callHost.ts';
+import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 
@@ -31,7 +31,7 @@ export function makeDue({ isBuilt, write }: { readonly isBuilt: () => boolean; r
   const look = async (): Promise<void> => {
     clearTimeout(timer);
     if (isBuilt() && document.visibilityState === 'visible') {
-      const outcome = await callHost('recordDue');
+      const outcome = await askDesk('recordDue');
       // What cannot be told just now is told next time.
       if (outcome.ok) classes = outcome.value.due;
       draw();

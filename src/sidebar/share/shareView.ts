@@ -1,5 +1,5 @@
-import type { ShareView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { ShareView } from '../../desk/views.ts';
+import { askDesk } from '../askDesk.ts';
 import { checkbox } from '../page/checkbox.ts';
 import { copyText } from '../page/copyText.ts';
 import { element } from '../page/element.ts';
@@ -47,7 +47,7 @@ export function shareView(page: Page, builder: Builder): View {
       step(say.tellTitle, [], told.root, copyText(told.control as HTMLTextAreaElement, say.copy)),
     );
     focusHeading(root);
-    const outcome = await waiting(status, say.reading, callHost('readShare'));
+    const outcome = await waiting(status, say.reading, askDesk('readShare'));
     empty.replaceChildren(
       ...(outcome.ok
         ? emptyForm(outcome.value)
@@ -84,7 +84,7 @@ export function shareView(page: Page, builder: Builder): View {
         keepHints: hints.control.checked,
         removeOthers: others.control.checked,
       };
-      const outcome = await waiting(status, texts.build.first, callHost('emptyCopy', wish));
+      const outcome = await waiting(status, texts.build.first, askDesk('emptyCopy', wish));
       const problem = build.start(outcome);
       if (problem === undefined) return;
       if (problem.field === 'fileName' && entriesToday > 0) {

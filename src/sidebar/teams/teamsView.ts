@@ -1,5 +1,5 @@
-import type { TeamsView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { TeamsView } from '../../desk/views.ts';
+import { askDesk } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -33,7 +33,7 @@ export function teamsView(page: Page, builder: Builder): View {
     said.textContent = '';
     root.replaceChildren(viewHeading(texts.teams.title), status);
     focusHeading(root);
-    const outcome = await waiting(status, texts.teams.reading, callHost('readTeams'));
+    const outcome = await waiting(status, texts.teams.reading, askDesk('readTeams'));
     if (build.showing()) return;
     if (!outcome.ok) {
       root.replaceChildren(
@@ -111,7 +111,7 @@ export function teamsView(page: Page, builder: Builder): View {
     if (!isOfAnotherDay) return false;
     const about = `pass-on-${place}`;
     const press = async () => {
-      const outcome = await callHost('passRoles', name);
+      const outcome = await askDesk('passRoles', name);
       if (!outcome.ok) return say(outcome.problem.message);
       await open();
       say(texts.teams.passed(outcome.value.passed));
@@ -130,7 +130,7 @@ export function teamsView(page: Page, builder: Builder): View {
 
   async function mark(control: HTMLInputElement, { key, team }: { key: string; team: string }): Promise<void> {
     const absent = control.checked;
-    const outcome = await callHost('setAbsent', key, absent);
+    const outcome = await askDesk('setAbsent', key, absent);
     if (outcome.ok) said.textContent = texts.teams.marked(team, absent);
     else {
       control.checked = !absent;
@@ -158,7 +158,7 @@ export function teamsView(page: Page, builder: Builder): View {
       fields: [pick, name],
       button: texts.teams.addTeam,
       send: async () => {
-        const problem = build.start(await callHost('addTeam', pick.control.value, name.control.value));
+        const problem = build.start(await askDesk('addTeam', pick.control.value, name.control.value));
         name.setProblem(problem?.message ?? '');
         return problem === undefined;
       },
@@ -187,7 +187,7 @@ export function teamsView(page: Page, builder: Builder): View {
           .split('\n')
           .map((line) => line.trim())
           .filter((line) => line !== '');
-        const problem = build.start(await callHost('addClass', name.control.value, lines));
+        const problem = build.start(await askDesk('addClass', name.control.value, lines));
         name.setProblem(problem?.message ?? '');
         return problem === undefined;
       },
