@@ -1,5 +1,6 @@
-// What every custom-function call pays: loading the script in a fresh context, and its first answer there. Compared in
-// one run with a minified bundle of mathjs's create(all), the obvious other way to carry units. CPU time, since a busy
+// What a cell waits for: loading the script in a fresh context and its first answer there, together, since cost that is
+// moved from one to the other helps nobody. Compared in one run with a minified bundle of mathjs's create(all) and its
+// first unit answer, the obvious other way to carry units. CPU time, since a busy
 // machine stretches the clock; the smallest of many interleaved rounds, since noise only adds. Ratios are what counts.
 // V8 keeps what it compiled, by text and across contexts; that is switched off, since the host may start from nothing.
 import { readFileSync } from 'node:fs';
@@ -10,12 +11,13 @@ import { sampleBlock } from './sampleBlock.ts';
 
 setFlagsFromString('--no-compilation-cache');
 const rounds = 25;
-const limit = 0.15;
 
 interface Contender {
   readonly name: string;
   readonly text: string;
   readonly question: string;
+  /** Load and first answer, to those of mathjs, at most. */
+  readonly limit?: number;
 }
 
 const cpuMs = (): number => {
@@ -60,9 +62,9 @@ const mathjs = {
 };
 const contenders: readonly Contender[] = [
   mathjs,
-  { name: 'MOLARMASS', text: ours, question: 'MOLARMASS("CuSO4·5H2O")' },
-  { name: 'SOLUTEMASS', text: ours, question: 'SOLUTEMASS("CuSO4·5H2O", 0.25, "0.5 L")' },
-  { name: 'CHECKTEAM, a whole block', text: ours, question: `CHECKTEAM(${block})` },
+  { name: 'MOLARMASS', text: ours, question: 'MOLARMASS("CuSO4·5H2O")', limit: 0.07 },
+  { name: 'SOLUTEMASS', text: ours, question: 'SOLUTEMASS("CuSO4·5H2O", 0.25, "0.5 L")', limit: 0.07 },
+  { name: 'CHECKTEAM, a whole block', text: ours, question: `CHECKTEAM(${block})`, limit: 0.18 },
 ];
 
 const taken = contenders.map(() => ({ load: [] as number[], answer: [] as number[] }));
@@ -80,16 +82,19 @@ const rows = contenders.map(({ name, text }, place) => ({
   'load ms': least(taken[place]?.load),
   'load and first answer ms': least(taken[place]?.answer),
 }));
-const [other, ...own] = rows as [(typeof rows)[number], ...typeof rows];
+const other = rows[0] as (typeof rows)[number];
+const toMathjs = (row: (typeof rows)[number]): number =>
+  row['load and first answer ms'] / other['load and first answer ms'];
 console.table(
-  rows.map((row) => ({
+  rows.map((row, place) => ({
     ...row,
     'load ms': row['load ms'].toFixed(2),
     'load and first answer ms': row['load and first answer ms'].toFixed(2),
     'load, to mathjs': (row['load ms'] / other['load ms']).toFixed(3),
-    'answer, to mathjs': (row['load and first answer ms'] / other['load and first answer ms']).toFixed(3),
+    'both, to mathjs': toMathjs(row).toFixed(3),
+    'wanted at most': contenders[place]?.limit ?? '',
   })),
 );
-const ratio = Math.max(...own.map((row) => row['load ms'])) / other['load ms'];
-console.log(`loading, ours to mathjs: ${ratio.toFixed(3)} (wanted: at most ${limit})`);
-process.exitCode = ratio <= limit ? 0 : 1;
+const missed = rows.filter((row, place) => toMathjs(row) > (contenders[place]?.limit ?? Number.POSITIVE_INFINITY));
+for (const { name } of missed) console.log(`${name} takes longer than wanted.`);
+process.exitCode = missed.length > 0 ? 1 : 0;

@@ -44,33 +44,29 @@ export async function codeFile(
 }
 
 /**
- * Each part is the text that a function returns, so that loading passes over it without keeping it. Text in backticks
- * stands as it was written, but for a backslash before `, \\ and ${.
+ * Each part is a function that is called once, when something first asks for it. Loading passes over its body without
+ * compiling it, and no code is made from text: what is pushed is what runs, line by line, for whoever reads it.
  */
 function library(parts: readonly Part[]): string {
   if (parts[0]?.name !== base) throw new Error(`The first part is ${parts[0]?.name}; the base must build on no other.`);
   return `
 var Labrow = (() => {
-  // What is in backticks is source in readable form, compiled when it is first used: the host loads this file at every
-  // call of a cell function, and a call needs few of the parts. What others build on comes first.
-  const sources = {
+  // The host loads this file at every call of a cell function, and a call needs few of the parts. Each is a function that
+  // is run when it is first asked for, and sees nothing but the host and, by part(name), what other parts give.
+  const parts = {
 ${parts.map(method).join('\n')}
   };
-  const compiled = {};
-  /** A part's exports. It is compiled once, with the parts it builds on, and sees nothing but these and the host. */
+  const given = {};
+  /** What a part gives. */
   const part_ = (name) => {
-    if (!(name in compiled)) {
-      const source = '(function (part) {\\n"use strict";\\n' + sources[name]() + "\\n})\\n//# sourceURL=Labrow/" + name;
-      compiled[name] = (0, eval)(source)(part_);
-    }
-    return compiled[name];
+    if (!(name in given)) given[name] = parts[name](part_);
+    return given[name];
   };
   return { part_, callFunction_: (name, cells) => part_(name).entry.call(cells) };
 })();`;
 }
 
-const method = (part: Part): string =>
-  `// ${about(part)}\n"${part.name}"() {\n  return \`\n${part.body.replace(/[\\`]|\$\{/g, '\\$&')}\n\`;\n},`;
+const method = (part: Part): string => `// ${about(part)}\n"${part.name}"(part) {\n${part.body}\n},`;
 
 /** What a part holds, in one line. */
 function about({ name, modules }: Part): string {

@@ -4,7 +4,7 @@ import { pathToFileURL } from 'node:url';
 import { type ImportDeclaration, type Node, parse } from 'acorn';
 import { build, type Metafile, type Plugin } from 'esbuild';
 
-/** A piece of the script that is kept as text and compiled when something first asks for it. */
+/** A piece of the script: a function that runs when something first asks for it. */
 export interface Part {
   readonly name: string;
   /** Modules in it, by path from src, in the order they stand in. */
@@ -24,7 +24,7 @@ interface Groups {
   readonly lesson: readonly string[];
 }
 
-/** What most calls of a cell function need. It is no text but plain code, compiled when the script is loaded. */
+/** What most calls of a cell function need. */
 export const base = 'base';
 
 /**

@@ -11,6 +11,8 @@ export async function sidebarHtml(): Promise<string> {
     bundle: true,
     format: 'iife',
     target: ['es2021', 'chrome109', 'firefox115', 'safari15.4'],
+    // The host strips what looks like a comment (`//`, `/*`) inside template literals of a page's script.
+    supported: { 'template-literal': false },
     charset: 'utf8',
     platform: 'browser',
     minify: true,

@@ -1,41 +1,17 @@
-import type { CellValue } from '../measurement/cellValue.ts';
-import { carriedEntries } from '../workbook/carriedEntries.ts';
-import { withSeparator } from '../workbook/formula.ts';
-import { countedColumn, layoutVersion } from '../workbook/layout.ts';
+import { layoutVersion } from '../workbook/layout.ts';
 import { layoutFits } from '../workbook/layoutFits.ts';
-import { looks, plainLook, stateLooks, tabColors } from '../workbook/looks.ts';
-import { areaName } from '../workbook/reference.ts';
+import { tabColors } from '../workbook/looks.ts';
 import { freeName } from '../workbook/sheetNames.ts';
 import { teamsAlone } from '../workbook/teamsAlone.ts';
-import type { Block, CellContent, Choice, SheetPlan, SheetRole } from '../workbook/workbook.ts';
-import { countedEntry } from './countedEntry.ts';
+import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { moveBehindAll } from './moveBehindAll.ts';
-import { type OwnSheet, ownSheets, type SheetTag, sheetInUse, sheetLeaving, tagOf, writeTag } from './ownSheets.ts';
-import { sheetById } from './sheetById.ts';
-import {
-  choiceOf,
-  isStateRule,
-  type Sheet,
-  type Spreadsheet,
-  settle,
-  sheetProtections,
-  stateRuleOf,
-} from './spreadsheet.ts';
-import { hostWords } from './words.ts';
-import { writeTexts } from './writeTexts.ts';
+import { keptIds, type OwnSheet, ownSheets, type SheetTag, sheetInUse, sheetLeaving, writeTag } from './ownSheets.ts';
+import type { Sheet, Spreadsheet } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
+import { type FirstEntries, rewriteSheet, writeSheet } from './writeSheet.ts';
 
-/** Entries for a sheet that is made: a column of texts, and what the trigger would have noted beside them. */
-export interface FirstEntries {
-  readonly row: number;
-  readonly column: number;
-  readonly texts: readonly string[];
-  /** Left out where the trigger counts nothing. */
-  readonly counts?: {
-    readonly column: number;
-    /** Tries and the time of the last one in milliseconds since 1970; null where there is no entry. */
-    readonly rows: readonly (readonly [tries: number, time: number] | null)[];
-  };
-}
+export { valuesOf } from './valuesOf.ts';
+export type { FirstEntries } from './writeSheet.ts';
 
 export interface ApplyRequest {
   readonly spreadsheet: Spreadsheet;
@@ -65,7 +41,13 @@ export interface Applied {
  * name and a new one takes what people had typed. Cells that people write in are never written otherwise and never
  * cleared.
  */
-export function applySheet({ spreadsheet, plan, keptName, replace = false, firstEntries = [] }: ApplyRequest): Applied {
+export const applySheet = (request: ApplyRequest): Applied => bringToPlan(request, 1);
+
+/** People go on moving rows while a script runs; after so many rounds what is there stays, and the next build goes on. */
+const mostRounds = 3;
+
+function bringToPlan(request: ApplyRequest, round: number): Applied {
+  const { spreadsheet, plan, keptName, replace = false, firstEntries = [] } = request;
   const role = plan.role;
   let own = ownSheets(spreadsheet);
   let old = sheetLeaving(own, role);
@@ -74,33 +56,57 @@ export function applySheet({ spreadsheet, plan, keptName, replace = false, first
     const fit = layoutFits(plan, valuesOf(present.sheet));
     const unfinished = present.tag.state === 'building';
     if (fit === 'other' || isOfAnother(present.tag, plan) || (replace && !unfinished)) {
-      old = leave({ spreadsheet, old: present, keptName });
-      own = ownSheets(spreadsheet);
+      const leaving = leave({ spreadsheet, old: present, keptName });
+      own = own.map((one) => (one === present ? leaving : one));
+      old = leaving;
     } else if (fit === 'same' && !unfinished) {
-      writeTag(present.sheet, present.tag);
-      rewrite(present.sheet, plan);
-      return applied(present.sheet, false);
+      writeTag(present, present.tag);
+      const wrote = rewriteSheet(present.sheet, plan);
+      if (!wrote || !rowsMoved(present.sheet, plan, round)) return applied(present.sheet, false);
+      return carryOn({ request, moved: present, round });
     }
   } else if (old !== undefined) {
     old = leave({ spreadsheet, old, keptName: old.tag.keptName ?? keptName });
     // A build may have stopped after the new sheet stood and before the old one was put behind the others.
     if (present?.tag.state === 'built') {
       keep(spreadsheet, old);
-      return applySheet({ spreadsheet, plan, keptName, replace, firstEntries });
+      return bringToPlan(request, round);
     }
   }
   const found = sheetInUse(own, role);
   const isNew = found?.tag.state !== 'built';
-  const { sheet, tag, made } =
-    found === undefined ? newSheet({ spreadsheet, own, plan, old }) : { ...found, made: false };
-  writeTag(sheet, { ...tag, state: 'building' });
-  writeWhole({ spreadsheet, sheet, plan, tag, isNew, firstEntries: isNew ? firstEntries : [] });
+  const target = found ?? newSheet({ spreadsheet, own, plan, old });
+  const made = found === undefined;
+  writeTag(target, { ...target.tag, state: 'building' });
+  writeSheet({
+    spreadsheet,
+    sheet: target.sheet,
+    plan,
+    stands: made ? 'empty' : isNew ? 'begun' : 'shorter',
+    ...(target.tag.from === undefined ? {} : { carried: carriedFrom({ own, from: target.tag.from, plan }) }),
+    firstEntries: isNew ? firstEntries : [],
+  });
+  if (rowsMoved(target.sheet, plan, round)) {
+    if (old !== undefined) keep(spreadsheet, old);
+    return carryOn({ request, moved: target, round });
+  }
   // From here on the sheet stands by itself: an entry that a team clears must not come back from the old sheet.
-  const { from: _, ...done } = tag;
-  writeTag(sheet, { ...done, ...activityOf(plan), layout: layoutVersion, state: 'built' });
-  if (old === undefined) return applied(sheet, made);
+  const { from: _, ...done } = target.tag;
+  writeTag(target, { ...done, ...activityOf(plan), layout: layoutVersion, state: 'built' });
+  if (old === undefined) return applied(target.sheet, made);
   keep(spreadsheet, old);
-  return { ...applied(sheet, made), keptId: old.sheet.getSheetId() };
+  return { ...applied(target.sheet, made), keptId: old.sheet.getSheetId() };
+}
+
+/** Whether people moved rows of a class while they were being written: its keys are read once more. */
+const rowsMoved = (sheet: Sheet, plan: SheetPlan, round: number): boolean =>
+  round < mostRounds && plan.role.kind === 'class' && layoutFits(plan, valuesOf(sheet)) !== 'same';
+
+/** What stands where is told by the keys in the rows, so it is carried to a sheet that is made anew. */
+function carryOn({ request, moved, round }: { request: ApplyRequest; moved: OwnSheet; round: number }): Applied {
+  const { spreadsheet, plan, keptName } = request;
+  leave({ spreadsheet, old: moved, keptName });
+  return bringToPlan({ spreadsheet, plan, keptName }, round + 1);
 }
 
 const applied = (sheet: Sheet, made: boolean): Applied => ({
@@ -115,6 +121,12 @@ const activityOf = (of: { readonly activity?: string } | undefined) =>
 /** Whether a sheet was built for another activity than it is wanted for. */
 const isOfAnother = (tag: SheetTag | undefined, { activity }: SheetPlan): boolean =>
   tag?.activity !== undefined && activity !== undefined && tag.activity !== activity;
+
+/** The old sheet that entries come from, and what of it belongs to the plan's activity. */
+function carriedFrom({ own, from, plan }: { own: readonly OwnSheet[]; from: number; plan: SheetPlan }) {
+  const old = own.find(({ sheet }) => sheet.getSheetId() === from);
+  return { from: old?.sheet, wanted: isOfAnother(old?.tag, plan) ? teamsAlone(plan) : plan };
+}
 
 /** Keeps a sheet whose class is no longer in the plan, under a dated name. A sheet that is not ours stays as it is. */
 export function putAside({
@@ -132,19 +144,17 @@ export function putAside({
   keep(spreadsheet, leave({ spreadsheet, old: present, keptName: name }));
 }
 
-/** Every cell in use, from A1 on. */
-export const valuesOf = (sheet: Sheet): CellValue[][] => sheet.getDataRange().getValues();
-
 /** Marks a sheet as leaving before its name changes, so that whoever goes on after a stop finds it by its tag. */
 function leave({
   spreadsheet,
-  old: { sheet, tag },
+  old,
   keptName,
 }: {
   spreadsheet: Spreadsheet;
   old: OwnSheet;
   keptName: string;
 }): OwnSheet {
+  const { sheet, tag } = old;
   const others = spreadsheet.getSheets().filter((other) => other.getSheetId() !== sheet.getSheetId());
   const name = freeName(
     keptName,
@@ -152,17 +162,17 @@ function leave({
   );
   const { from: _, ...rest } = tag;
   const leaving: SheetTag = { ...rest, state: 'leaving', keptName: name, name: tag.name ?? sheet.getName() };
-  writeTag(sheet, leaving);
+  writeTag(old, leaving);
   if (sheet.getName() !== name) sheet.setName(name);
   sheet.setTabColor(tabColors.kept);
-  return { sheet, tag: leaving };
+  return { ...old, tag: leaving };
 }
 
 /** The old sheet leaves its place once the new one has taken it: until then it says where that is. */
-function keep(spreadsheet: Spreadsheet, { sheet, tag }: OwnSheet): void {
-  moveBehindAll(spreadsheet, sheet);
-  const { keptName: _, name: __, ...rest } = tag;
-  writeTag(sheet, { ...rest, state: 'kept' });
+function keep(spreadsheet: Spreadsheet, old: OwnSheet): void {
+  moveBehindAll(spreadsheet, old.sheet);
+  const { keptName: _, name: __, ...rest } = old.tag;
+  writeTag(old, { ...rest, state: 'kept' });
 }
 
 /** The sheet to write into: one that a stopped run left untagged and empty, or a new one. */
@@ -176,7 +186,7 @@ function newSheet({
   own: readonly OwnSheet[];
   plan: SheetPlan;
   old: OwnSheet | undefined;
-}): { readonly sheet: Sheet; readonly tag: SheetTag; readonly made: boolean } {
+}): OwnSheet {
   const { role } = plan;
   const wanted = old?.tag.name ?? plan.name;
   const orphan = spreadsheet.getSheetByName(wanted);
@@ -197,8 +207,8 @@ function newSheet({
     state: 'building',
     ...(old === undefined ? {} : { from: old.sheet.getSheetId() }),
   };
-  writeTag(sheet, tag);
-  return { sheet, tag, made: !isOrphan };
+  writeTag({ sheet }, tag);
+  return { sheet, tag };
 }
 
 /**
@@ -220,6 +230,7 @@ function placeFor({
   const behind = own.find(
     ({ tag }) =>
       tag.state !== 'kept' &&
+      tag.state !== 'leaving' &&
       ((role.kind === 'plan' && tag.kind !== 'plan') ||
         (role.kind === 'class' && (tag.kind === 'progress' || tag.kind === 'help')) ||
         (role.kind === 'progress' && tag.kind === 'help') ||
@@ -227,342 +238,8 @@ function placeFor({
   );
   if (behind !== undefined) return behind.sheet.getIndex() - 1;
   const sheets = spreadsheet.getSheets();
-  const kept = own.filter(({ tag }) => tag.state === 'kept').map(({ sheet }) => sheet.getSheetId());
+  const kept = [...keptIds(), ...own.filter(({ tag }) => tag.state === 'kept').map(({ sheet }) => sheet.getSheetId())];
   let place = sheets.length;
   while (place > 0 && kept.includes(sheets[place - 1]?.getSheetId() ?? Number.NaN)) place -= 1;
   return place;
-}
-
-/** Writes everything but what people type: formats first, words, looks, what people had typed elsewhere, checks last. */
-function writeWhole({
-  spreadsheet,
-  sheet,
-  plan,
-  tag,
-  isNew,
-  firstEntries,
-}: {
-  spreadsheet: Spreadsheet;
-  sheet: Sheet;
-  plan: SheetPlan;
-  tag: SheetTag;
-  isNew: boolean;
-  firstEntries: readonly FirstEntries[];
-}): void {
-  const { rowCount: rows, columnCount: columns } = plan;
-  makeRoom(sheet, { rows, columns });
-  const whole = sheet.getRange(1, 1, rows, columns);
-  whole.setNumberFormats(formatsOf(plan));
-  const separator = argumentSeparator(spreadsheet, sheet, plan);
-  for (const block of plan.blocks) writeBlock({ sheet, block, separator });
-  writeLooks(sheet, plan);
-  writeChoices(sheet, plan);
-  writeStateRules(sheet, plan);
-  if (tag.from !== undefined) carryEntries({ spreadsheet, sheet, plan, from: tag.from });
-  writeFirstEntries({ sheet, firstEntries });
-  invite(sheet, plan);
-  for (const block of plan.checks) writeBlock({ sheet, block, separator });
-  protect(sheet, plan, isNew);
-}
-
-/** Writes only the blocks that differ from what is there. */
-function rewrite(sheet: Sheet, plan: SheetPlan): void {
-  const range = sheet.getRange(1, 1, plan.rowCount, plan.columnCount);
-  const values = range.getValues();
-  const formulas = range.getFormulas();
-  let separator: ',' | ';' = ',';
-  const usesSemicolons = formulas.some((row) =>
-    row.some((formula) => /;/.test(formula.replace(/"[^"]*"|'[^']*'/g, ''))),
-  );
-  if (usesSemicolons) separator = ';';
-  const sheetId = sheet.getSheetId();
-  const stands = ({ row, column, cells }: Block): boolean =>
-    cells.every((contents, down) =>
-      contents.every((content, right) => {
-        const value = values[row - 1 + down]?.[column - 1 + right];
-        const formula = formulas[row - 1 + down]?.[column - 1 + right] ?? '';
-        switch (content.kind) {
-          case 'formula':
-            return formula === withSeparator(content.formula, separator);
-          case 'text':
-            return formula === '' && value === content.text;
-          case 'number':
-            return formula === '' && value === content.value;
-          case 'sheet id':
-            return formula === '' && value === sheetId;
-          default:
-            return formula === '' && value === '';
-        }
-      }),
-    );
-  for (const block of [...plan.blocks, ...plan.checks]) {
-    if (stands(block)) continue;
-    writeFormats({ sheet, plan, block });
-    writeBlock({ sheet, block, separator });
-  }
-  renewChoices(sheet, plan);
-}
-
-/** The formats of a block's cells: a formula in a cell that was text until now would stay its own words. */
-function writeFormats({ sheet, plan, block }: { sheet: Sheet; plan: SheetPlan; block: Block }): void {
-  const { row, column, cells } = block;
-  const width = cells[0]?.length ?? 0;
-  if (width === 0 || !cells.some((line) => line.some(({ kind }) => kind === 'formula'))) return;
-  const formats = formatsOf(plan);
-  sheet
-    .getRange(row, column, cells.length, width)
-    .setNumberFormats(cells.map((_, down) => formats[row - 1 + down]?.slice(column - 1, column - 1 + width) ?? []));
-}
-
-const formatsOf = ({ rowCount: rows, columnCount: columns, formats }: SheetPlan): string[][] =>
-  filledWith({ rows, columns, plain: '@' as string, areas: formats, of: ({ format }) => format });
-
-/** Lists that offer something else by now, such as the classes in the Poll; what the teacher made of other cells stays. */
-function renewChoices(sheet: Sheet, plan: SheetPlan): void {
-  if (plan.choices.length === 0) return;
-  const present = sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getDataValidations();
-  const changed = plan.choices.filter(({ area, options }) => {
-    const rule = present[area.row - 1]?.[area.column - 1];
-    const offered: unknown = rule?.getCriteriaValues()[0];
-    return Array.isArray(offered) && JSON.stringify(offered) !== JSON.stringify(options);
-  });
-  writeChoices(sheet, { ...plan, choices: changed });
-}
-
-/** Where nobody has written yet, a word says what the cell is for. */
-function invite(sheet: Sheet, { invitation }: SheetPlan): void {
-  if (invitation === undefined) return;
-  const cells = valuesOf(sheet);
-  const empty = invitation.places.filter(({ row, column }) => (cells[row - 1]?.[column - 1] ?? '') === '');
-  if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
-}
-
-function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {
-  const presentRows = sheet.getMaxRows();
-  if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
-  const presentColumns = sheet.getMaxColumns();
-  if (presentColumns < columns) sheet.insertColumnsAfter(presentColumns, columns - presentColumns);
-}
-
-function writeBlock({ sheet, block, separator }: { sheet: Sheet; block: Block; separator: ',' | ';' }): void {
-  const { row, column, cells } = block;
-  const width = cells[0]?.length ?? 0;
-  if (width === 0) return;
-  const range = sheet.getRange(row, column, cells.length, width);
-  const values = cells.map((contents) => contents.map((content) => inputOf({ content, sheet, separator })));
-  writeTexts(range, values, (down, right) => cells[down]?.[right]?.kind === 'formula');
-}
-
-function inputOf({
-  content,
-  sheet,
-  separator,
-}: {
-  content: CellContent;
-  sheet: Sheet;
-  separator: ',' | ';';
-}): string | number {
-  switch (content.kind) {
-    case 'text':
-      return content.text;
-    case 'number':
-      return content.value;
-    case 'formula':
-      return withSeparator(content.formula, separator);
-    case 'sheet id':
-      return sheet.getSheetId();
-    default:
-      return '';
-  }
-}
-
-/**
- * Which separator a formula set by a script takes here. English locales take the comma; elsewhere a cell that is ours
- * and not yet written tells, since the host does not document it.
- */
-function argumentSeparator(spreadsheet: Spreadsheet, sheet: Sheet, plan: SheetPlan): ',' | ';' {
-  if (/^en/i.test(spreadsheet.getSpreadsheetLocale()) || !hasFormula(plan)) return ',';
-  const cell = sheet.getRange(1, 1);
-  cell.setNumberFormat('General');
-  cell.setValue('=SUM(1,2)');
-  settle();
-  const reads = cell.getValue() === 3;
-  cell.setValue('');
-  cell.setNumberFormat('@');
-  return reads ? ',' : ';';
-}
-
-const hasFormula = ({ blocks, checks }: SheetPlan): boolean =>
-  [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === 'formula')));
-
-/** A rectangle filled with `plain`, and over it what each area asks for, later areas on top. */
-function filledWith<T, A extends { row: number; column: number; rows: number; columns: number }>({
-  rows,
-  columns,
-  plain,
-  areas,
-  of,
-}: {
-  rows: number;
-  columns: number;
-  plain: T;
-  areas: readonly A[];
-  of: (area: A) => T;
-}): T[][] {
-  const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain));
-  for (const area of areas) {
-    const value = of(area);
-    for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
-      for (let column = area.column; column < area.column + area.columns && column <= columns; column += 1) {
-        const line = filled[row - 1];
-        if (line !== undefined) line[column - 1] = value;
-      }
-    }
-  }
-  return filled;
-}
-
-function writeLooks(sheet: Sheet, plan: SheetPlan): void {
-  const { rowCount: rows, columnCount: columns } = plan;
-  const whole = sheet.getRange(1, 1, rows, columns);
-  const each = filledWith({ rows, columns, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] });
-  const as = <T>(read: (look: typeof plainLook) => T): T[][] => each.map((row) => row.map(read));
-  whole.setBackgrounds(as(({ background }) => background));
-  whole.setFontColors(as(({ color }) => color));
-  whole.setFontWeights(as(({ bold }) => (bold ? 'bold' : 'normal')));
-  whole.setFontSizes(as(({ size }) => size));
-  whole.setWraps(as(({ wrap }) => wrap));
-  for (const { look, row, column, rows: high, columns: wide } of plan.looks) {
-    if (looks[look].clip !== true) continue;
-    sheet.getRange(row, column, high, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
-  }
-  whole.setHorizontalAlignments(as(({ align }) => align));
-  whole.setVerticalAlignment('top');
-  let from = 0;
-  plan.columnWidths.forEach((width, index) => {
-    if (plan.columnWidths[index + 1] === width) return;
-    sheet.setColumnWidths(from + 1, index - from + 1, width);
-    from = index + 1;
-  });
-  if (plan.hiddenColumns !== undefined) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
-  sheet.setFrozenRows(plan.frozenRows);
-  sheet.setFrozenColumns(plan.frozenColumns);
-  sheet.setTabColor(tabColors[plan.role.kind]);
-}
-
-function writeChoices(sheet: Sheet, plan: SheetPlan): void {
-  const written = new Set<Choice>();
-  for (const choice of plan.choices) {
-    if (written.has(choice)) continue;
-    const { area, options, help } = choice;
-    const rule = choiceOf(options, help);
-    const beside = plan.choices.find((other) => standsBeside(other, choice));
-    if (beside === undefined) {
-      sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(rule);
-      continue;
-    }
-    // Neighbours go in one call: a class of twelve teams has twelve of them.
-    written.add(beside);
-    const both = [rule, choiceOf(beside.options, beside.help)];
-    sheet
-      .getRange(area.row, area.column, area.rows, 2)
-      .setDataValidations(Array.from({ length: area.rows }, () => both));
-  }
-}
-
-/** Is this choice one column, right beside another as high as itself? */
-const standsBeside = ({ area }: Choice, { area: left }: Choice): boolean =>
-  area.row === left.row &&
-  area.rows === left.rows &&
-  area.columns === 1 &&
-  left.columns === 1 &&
-  area.column === left.column + 1;
-
-/** Ours anew, whatever else the teacher has set stays. */
-function writeStateRules(sheet: Sheet, plan: SheetPlan): void {
-  const ours = plan.states.filter(({ areas }) => areas.length > 0);
-  if (ours.length === 0) return;
-  const others = sheet
-    .getConditionalFormatRules()
-    .filter((rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)));
-  const rules = ours.map(({ areas, startsWith, state }) =>
-    stateRuleOf({
-      startsWith,
-      ...stateLooks[state],
-      ranges: sheet.getRangeList(areas.map(areaName)).getRanges(),
-    }),
-  );
-  sheet.setConditionalFormatRules([...others, ...rules]);
-}
-
-function carryEntries({
-  spreadsheet,
-  sheet,
-  plan,
-  from,
-}: {
-  spreadsheet: Spreadsheet;
-  sheet: Sheet;
-  plan: SheetPlan;
-  from: number;
-}): void {
-  const old = sheetById(spreadsheet, from);
-  if (old === undefined) return;
-  const wanted = isOfAnother(tagOf(old), plan) ? teamsAlone(plan) : plan;
-  const runs = carriedEntries({ plan: wanted, from: valuesOf(old), to: valuesOf(sheet) });
-  const lastRow = Math.max(plan.rowCount, ...runs.map(({ row, values }) => row + values.length - 1));
-  makeRoom(sheet, { rows: lastRow, columns: plan.columnCount });
-  for (const { row, column, values } of runs) {
-    const cells = sheet.getRange(row, column, values.length, 1);
-    // Rows that people added lie below those whose format was set.
-    if (row > plan.rowCount) cells.setNumberFormat('@');
-    writeTexts(
-      cells,
-      values.map((value) => [value]),
-    );
-  }
-}
-
-/** Nothing is written where anybody has typed something else; an interrupted build goes on with what is still blank. */
-function writeFirstEntries({ sheet, firstEntries }: { sheet: Sheet; firstEntries: readonly FirstEntries[] }): void {
-  if (firstEntries.length === 0) return;
-  const cells = valuesOf(sheet);
-  const at = (row: number, column: number) => cells[row - 1]?.[column - 1] ?? '';
-  const blank = firstEntries.filter(({ row, column, texts }) =>
-    texts.every((_, down) => at(row + down, column) === ''),
-  );
-  const others = firstEntries.some(
-    (run) =>
-      !blank.includes(run) &&
-      run.texts.some((text, down) => ![text, ''].includes(String(at(run.row + down, run.column)))),
-  );
-  if (others) return;
-  for (const { row, column, texts, counts } of blank) {
-    writeTexts(
-      sheet.getRange(row, column, texts.length, 1),
-      texts.map((text) => [text]),
-    );
-    if (counts === undefined) continue;
-    sheet
-      .getRange(row, counts.column, counts.rows.length, 2)
-      .setValues(counts.rows.map((noted) => (noted === null ? ['', ''] : [noted[0], new Date(noted[1])])));
-    sheet
-      .getRange(row, countedColumn, texts.length, 1)
-      .setValues(texts.map((text) => [text === '' ? '' : countedEntry(text)]));
-  }
-}
-
-/**
- * One warning-only protection for the sheet, found again by its description; a protection of the teacher's stays. One
- * without words on a sheet that is being made is ours, from a build that stopped before it was described.
- */
-function protect(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
-  const present = sheetProtections(sheet)[0];
-  const description = present?.getDescription() ?? '';
-  if (present !== undefined && description !== hostWords.protection && !(isNew && description === '')) return;
-  const protection = present ?? sheet.protect();
-  protection.setDescription(hostWords.protection);
-  protection.setWarningOnly(true);
-  const open = [...plan.writable, ...plan.unprotected];
-  if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
 }

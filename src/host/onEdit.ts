@@ -2,13 +2,10 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
 import { classColumns as at, classMarker, countedColumn, pollColumns } from '../workbook/layout.ts';
 import { countedEntry } from './countedEntry.ts';
-import { withDocumentLock } from './documentLock.ts';
 import { notePollDay } from './notePollDay.ts';
 
 type EditEvent = GoogleAppsScript.Events.SheetsOnEdit;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
-
-const patienceMs = 300;
 
 /**
  * Simple trigger: counts a try in each edited row of a class sheet whose entry is new, and notes the time. It runs as
@@ -33,10 +30,14 @@ function countTries({ range }: EditEvent): void {
   if (cellText(sheet.getRange(1, at.key).getValue()) !== classMarker) return;
   const firstRow = range.getRow();
   const rowCount = range.getNumRows();
-  withDocumentLock(patienceMs, () => countRows({ sheet, firstRow, rowCount }));
+  countRows({ sheet, firstRow, rowCount });
 }
 
-/** Reads the rows again under the lock: what the event says may be older than what stands there. */
+/**
+ * Reads the rows once more: what the event says may be older than what stands there. No lock is asked for and nothing is
+ * flushed, since a class that types at once would wait for both and lose a quarter of its counts. Two runs in one row at
+ * once may cost one count, so tries means at least so many.
+ */
 function countRows({ sheet, firstRow, rowCount }: { sheet: Sheet; firstRow: number; rowCount: number }): void {
   const rows: CellValue[][] = sheet.getRange(firstRow, 1, rowCount, countedColumn).getValues();
   const now = new Date();

@@ -27,6 +27,8 @@ export interface SheetTag {
 export interface OwnSheet {
   readonly sheet: Sheet;
   readonly tag: SheetTag;
+  /** Where the tag stands; left out for a sheet that was known by its cells. */
+  readonly entry?: GoogleAppsScript.Spreadsheet.DeveloperMetadata;
 }
 
 const tagOn = (sheet: Sheet) => sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
@@ -58,12 +60,20 @@ function tagByContents(sheet: Sheet): SheetTag | undefined {
   return { ...found, state: hostWords.isKeptName(sheet.getName()) ? 'kept' : 'built' };
 }
 
-/** Every sheet that is ours, in the order of the tabs: by its tag or, where that is gone, by what stands in it. */
-export function ownSheets(spreadsheet: Spreadsheet): readonly OwnSheet[] {
-  const sheets = spreadsheet.getSheets().map((sheet) => ({ sheet, tag: tagOf(sheet) }));
+/**
+ * Every sheet that is ours, in the order of the tabs: by its tag or, where that is gone, by what stands in it. Sheets
+ * that were kept are many after a year and answer nothing: they are asked only where `kept` is true.
+ */
+export function ownSheets(spreadsheet: Spreadsheet, { kept = false }: { kept?: boolean } = {}): readonly OwnSheet[] {
+  const passedOver = kept ? [] : keptIds();
+  const sheets = spreadsheet.getSheets().flatMap((sheet) => {
+    if (passedOver.length > 0 && passedOver.includes(sheet.getSheetId())) return [];
+    const entry = tagOn(sheet);
+    return [{ sheet, entry, tag: entry === undefined ? undefined : readTag(entry.getValue() ?? '') }];
+  });
   const inUse = new Set(sheets.flatMap(({ tag }) => (tag === undefined || isOld(tag) ? [] : [roleName(tag)])));
   const own: OwnSheet[] = [];
-  for (const { sheet, tag: written } of sheets) {
+  for (const { sheet, entry, tag: written } of sheets) {
     const tag = written ?? tagByContents(sheet);
     if (tag === undefined) continue;
     if (written === undefined && !isOld(tag)) {
@@ -71,16 +81,32 @@ export function ownSheets(spreadsheet: Spreadsheet): readonly OwnSheet[] {
       if (inUse.has(roleName(tag))) continue;
       inUse.add(roleName(tag));
     }
-    own.push({ sheet, tag });
+    own.push({ sheet, tag, ...(entry === undefined ? {} : { entry }) });
   }
   return own;
 }
 
-export function writeTag(sheet: Sheet, tag: SheetTag): void {
-  const found = tagOn(sheet);
+/** Writes what a sheet is, where the cell that holds it says something else. */
+export function writeTag({ sheet, entry }: Pick<OwnSheet, 'sheet' | 'entry'>, tag: SheetTag): void {
+  const found = entry ?? tagOn(sheet);
   const words = JSON.stringify(tag);
   if (found === undefined) sheet.addDeveloperMetadata(tagKey, words, documentVisibility());
   else if (found.getValue() !== words) found.setValue(words);
+  if (tag.state === 'kept') noteKept(sheet.getSheetId());
+}
+
+const keptProperty = 'labrow.kept';
+
+/** Numbers of sheets that are known to be kept. A copy of the file may come without this list, and asks every sheet. */
+export function keptIds(): readonly number[] {
+  const words = PropertiesService.getDocumentProperties().getProperty(keptProperty) ?? '';
+  return words === '' ? [] : words.split(' ').map(Number);
+}
+
+function noteKept(sheetId: number): void {
+  const ids = keptIds();
+  if (!ids.includes(sheetId))
+    PropertiesService.getDocumentProperties().setProperty(keptProperty, [...ids, sheetId].join(' '));
 }
 
 const isOld = ({ state }: SheetTag): boolean => state === 'kept' || state === 'leaving';

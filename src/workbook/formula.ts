@@ -16,6 +16,7 @@ export const nativeFunctions = [
   'FIND',
   'HYPERLINK',
   'IF',
+  'IFERROR',
   'INDEX',
   'ISNUMBER',
   'MATCH',

@@ -30,7 +30,13 @@ export const classRows = { title: 1, caution: 2, note: 3, notice: 4, find: 5, fi
 export const planRows = { title: 1, note: 2, notice: 3, settingsHeading: 5 } as const;
 export const planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 } as const;
 /** Lines kept under the last team, so that a late team typed there is found by its key. */
-export const spareTeamLines = 60;
+const spareTeamLines = 60;
+/**
+ * Lines of the Plan's table, used and spare. Formulas in all sheets name its last line: it stays the same for any number
+ * of teams that a teacher has, so that a late team changes no formula of another class.
+ */
+export const teamLinesFor = (teamCount: number): number =>
+  Math.max(300, Math.ceil((teamCount + spareTeamLines) / 100) * 100);
 
 /** In Prepare: whether the list is up to the Plan, the Plan as one text now, and as it was when the list was written. */
 export const prepareCells = {

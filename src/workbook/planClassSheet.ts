@@ -24,6 +24,11 @@ import {
   text,
 } from './workbook.ts';
 
+/** Column of a row's name, key and step joined, by which Progress finds it with one match: behind all others. */
+export const rowNameColumnOf = (givenCount: number): number => at.givens + givenCount + 1;
+
+export const rowName = ({ key, step }: { key: string; step: string }): string => `${key}|${step}`;
+
 export interface ClassSheetInput {
   readonly lesson: Lesson;
   readonly className: string;
@@ -48,7 +53,8 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
   const firstBlock = classRows.firstLink + room + 1;
   const height = steps.length + 2;
   const lineColumn = at.givens + givens.length;
-  const columnCount = lineColumn;
+  const rowNameColumn = rowNameColumnOf(givens.length);
+  const columnCount = rowNameColumn;
   const rowCount = firstBlock + teams.length * height - 1;
   const headingRowOf = (index: number) => firstBlock + index * height;
 
@@ -56,6 +62,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
   const unitCells: CellContent[][] = [];
   const findCells: CellContent[][] = [];
   const keyCells: CellContent[][] = [];
+  const rowNames: CellContent[][] = [];
   const blocks: Block[] = [];
   const checks: Block[] = [];
   const writable: Area[] = [];
@@ -94,6 +101,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       text(team.key),
       blank,
     ]);
+    rowNames.push([blank], ...steps.map(({ id }) => [text(rowName({ key: team.key, step: id }))]), [blank]);
     blocks.push(
       { row: heading, column: at.entry, cells: [[text(words.class.entry)]] },
       { row: heading, column: at.help, cells: [[text(words.class.help)]] },
@@ -186,6 +194,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       { row: firstBlock, column: at.key, cells: keyCells },
       { row: firstBlock, column: at.find, cells: findCells },
       { row: firstBlock, column: at.unit, cells: unitCells },
+      { row: firstBlock, column: rowNameColumn, cells: rowNames },
     );
   }
   const sheetNumber = fixed({ row: 1, column: at.givens });

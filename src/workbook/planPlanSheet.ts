@@ -1,6 +1,6 @@
 import { readingNotes } from '../lab/readingNotes.ts';
 import { settingNames } from '../lab/setup.ts';
-import { layoutVersion, planColumns, planRows, spareTeamLines } from './layout.ts';
+import { layoutVersion, planColumns, planRows, teamLinesFor } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
 import { settingOptions } from './settingOptions.ts';
 import { words } from './words.ts';
@@ -66,7 +66,7 @@ export function planPlaces(lesson: Lesson): PlanPlaces {
   const headingRow = blankRow + 1;
   return {
     settings: { row: first, column: 1, rows: blankRow - first + 1, columns: 2 },
-    keys: { row: headingRow, column: planColumns.key, rows: 1 + lesson.teams.length + spareTeamLines, columns: 1 },
+    keys: { row: headingRow, column: planColumns.key, rows: 1 + teamLinesFor(lesson.teams.length), columns: 1 },
     givenHeadings: {
       row: headingRow,
       column: planColumns.firstGiven,
@@ -87,7 +87,6 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
   const headingRow = places.keys.row;
   const todayColumn = planColumns.firstGiven + givens.length;
   const columnCount = Math.max(todayColumn, 8);
-  const lastRow = headingRow + lesson.teams.length;
 
   const settingCells: CellContent[][] = [
     [text(plan.setting), text(plan.value), text(plan.about)],
@@ -113,7 +112,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     }
   });
   choices.push({
-    area: { row: headingRow + 1, column: todayColumn, rows: lesson.teams.length + spareTeamLines, columns: 1 },
+    area: { row: headingRow + 1, column: todayColumn, rows: teamLinesFor(lesson.teams.length), columns: 1 },
     options: [plan.absent],
     help: plan.absentHelp,
   });
@@ -143,7 +142,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
   return {
     name: names.plan,
     role: { kind: 'plan' },
-    rowCount: lastRow + spareTeamLines,
+    rowCount: headingRow + teamLinesFor(lesson.teams.length),
     columnCount,
     columnWidths: [210, 170, 130, ...Array.from({ length: columnCount - 3 }, () => 100)],
     hiddenColumns: undefined,
@@ -168,7 +167,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     writable: [],
     unprotected: [
       { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1 },
-      { row: headingRow + 1, column: 2, rows: lesson.teams.length + spareTeamLines, columns: 3 + givens.length },
+      { row: headingRow + 1, column: 2, rows: teamLinesFor(lesson.teams.length), columns: 3 + givens.length },
     ],
     spill: [],
     identity: {

@@ -3,6 +3,7 @@ import type { TeamPlan } from '../lab/setup.ts';
 import { native } from './formula.ts';
 import { classColumns, planColumns } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
+import { rowName, rowNameColumnOf } from './planClassSheet.ts';
 import { columnLetters, fixed, fixedArea, literal, onSheet, wholeColumn } from './reference.ts';
 import { words } from './words.ts';
 import {
@@ -37,16 +38,20 @@ export interface ProgressInput {
 export function planProgressSheet({ lesson, classes, names, places }: ProgressInput): SheetPlan {
   const { progress } = words;
   const { steps } = lesson.activity;
+  const givenCount = lesson.givenNames.length;
   const keyColumn = columns.firstStep + steps.length;
+  const table = wordTable(keyColumn + 1);
   const blocks: Block[] = [
     { row: 1, column: 1, cells: [[text(progress.title)], [text(progress.note)]] },
     { row: 1, column: columns.tube, cells: [[text(progress.now), computed(`=${native('NOW')}`)]] },
     { row: 1, column: keyColumn, cells: [[computed(`=${dayText(fixed({ row: 1, column: columns.count }))}`)]] },
+    { row: 1, column: keyColumn + 1, cells: shownAs.map(([check, shown]) => [text(check), text(shown)]) },
   ];
   const looks: LookArea[] = [
     { row: 1, column: 1, rows: 1, columns: columns.count, look: 'title' },
     { row: 2, column: 1, rows: 1, columns: columns.count, look: 'note' },
     { row: 1, column: keyColumn, rows: 1, columns: 1, look: 'mark' },
+    { row: 1, column: keyColumn + 1, rows: shownAs.length, columns: 2, look: 'mark' },
   ];
   const formats: FormatArea[] = [
     { row: 1, column: columns.count, rows: 1, columns: 1, format: 'hh:mm' },
@@ -129,7 +134,7 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
       computed(`=${name}`),
       computed(`=${unlessAbsent({ absent: progress.absent, here: tube })}`),
       computed(`=${unlessAbsent({ absent: '', here: `${done}&${literal(`${progress.of}${scored}`)}` })}`),
-      ...steps.map((step) => computed(`=${stepState({ step, keyCell, sheet })}`)),
+      ...steps.map((step) => computed(`=${stepState({ step, keyCell, sheet, givenCount, table })}`)),
       text(team.key),
     ];
   }
@@ -148,10 +153,10 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
   return {
     name: names.progress,
     role: { kind: 'progress' },
-    rowCount: Math.max(row - 1, firstTable),
-    columnCount: keyColumn,
-    columnWidths: [130, Math.max(130, 16 + 12 * steps.length), 70, ...steps.map(() => 92), 28],
-    hiddenColumns: undefined,
+    rowCount: Math.max(row - 1, firstTable, shownAs.length),
+    columnCount: keyColumn + 2,
+    columnWidths: [130, Math.max(130, 16 + 12 * steps.length), 70, ...steps.map(() => 92), 28, 28, 28],
+    hiddenColumns: { column: keyColumn + 1, count: 2 },
     frozenRows: 1,
     frozenColumns: 1,
     blocks,
@@ -174,24 +179,51 @@ function dayText(moment: string): string {
   return [native('YEAR', moment), two('MONTH'), two('DAY')].join(`&${literal('-')}&`);
 }
 
-/** A loading or failed check matches no word, so it reads as not yet known and never as wrong. */
-function stepState({ step, keyCell, sheet }: { step: Step; keyCell: string; sheet: string }): string {
+/** What Progress shows for each word that a check can give. */
+const shownAs = [
+  ['on target', states.done],
+  ['close', states.nearly],
+  ['blank', states.toCome],
+  ['not yet', states.inWork],
+  ['follows', states.inWork],
+  ['unreadable', states.inWork],
+] as const;
+
+/** Where that table stands, to the right of all else: the words of checks, and beside them what is shown. */
+const wordTable = (column: number) => ({
+  checks: fixedArea({ row: 1, column, rows: shownAs.length, columns: 1 }),
+  shown: fixedArea({ row: 1, column: column + 1, rows: shownAs.length, columns: 1 }),
+});
+
+/**
+ * One match finds the row by its name. A check that is loading or failed, and a row that is not there, give an error or no
+ * word of the table: both read as not yet known and never as wrong.
+ */
+function stepState({
+  step,
+  keyCell,
+  sheet,
+  givenCount,
+  table,
+}: {
+  step: Step;
+  keyCell: string;
+  sheet: string;
+  givenCount: number;
+  table: ReturnType<typeof wordTable>;
+}): string {
   const column = (number: number) => onSheet(sheet, wholeColumn(number));
-  const rows = [column(classColumns.key), keyCell, column(classColumns.step), literal(step.id)];
-  const some = (number: number, criterion: string) =>
-    `${native('COUNTIFS', ...rows, column(number), literal(criterion))}>0`;
-  const check = (word: string) => some(classColumns.check, word);
+  const name = `${keyCell}&${literal(rowName({ key: '', step: step.id }))}`;
+  const row = native('MATCH', name, column(rowNameColumnOf(givenCount)), '0');
   if (step.kind === 'told') {
-    return native('IF', some(classColumns.entry, '?*'), literal(states.written), literal(states.toCome));
+    const isBlank = `${native('INDEX', column(classColumns.entry), row)}=""`;
+    return native(
+      'IFERROR',
+      native('IF', isBlank, literal(states.toCome), literal(states.written)),
+      literal(states.toCome),
+    );
   }
-  const inWork = ['not yet', 'follows', 'unreadable'].reduceRight(
-    (otherwise, word) => native('IF', check(word), literal(states.inWork), otherwise),
-    literal(states.notYetKnown),
-  );
-  return native(
-    'IF',
-    check('on target'),
-    literal(states.done),
-    native('IF', check('close'), literal(states.nearly), native('IF', check('blank'), literal(states.toCome), inWork)),
-  );
+  const check = native('INDEX', column(classColumns.check), row);
+  const shown = native('INDEX', table.shown, native('MATCH', check, table.checks, '0'));
+  return native('IFERROR', shown, literal(states.notYetKnown));
 }

@@ -12,7 +12,7 @@ import {
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
 import { cellText } from './cellText.ts';
-import { planColumns, spareTeamLines } from './layout.ts';
+import { planColumns, teamLinesFor } from './layout.ts';
 import type { PlanPlaces } from './lesson.ts';
 import { settingOptions } from './settingOptions.ts';
 import { words } from './words.ts';
@@ -71,7 +71,7 @@ export function readLesson(cells: Cells): Result<PlanReading> {
     absent: absentTeams({ cells, headingRow, givenNames }),
     places: {
       settings: { row: settingsRow, column: 1, rows: headingRow - settingsRow, columns: 2 },
-      keys: { row: headingRow, column: planColumns.key, rows: lastLine - headingRow + 1 + spareTeamLines, columns: 1 },
+      keys: { row: headingRow, column: planColumns.key, rows: 1 + teamLinesFor(lastLine - headingRow), columns: 1 },
       givenHeadings: {
         row: headingRow,
         column: planColumns.firstGiven,

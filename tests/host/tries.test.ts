@@ -117,15 +117,19 @@ describe('onEdit', () => {
     expect(host.counts.functions).toEqual({ CHECKTEAM: 1 });
   });
 
-  it('skips in silence when it cannot have the lock, and the check stands all the same', () => {
+  it('asks for no lock and flushes nothing, so a build or a class that types at once costs no count', () => {
     host.holdLock(true);
+    host.resetCounts();
     type(first, '119.00');
-    expect(tries(first)).toBe('');
+    expect(tries(first)).toBe('1');
     expect(valueAt(host, { sheet, row: first, column: 4 })).toBe('on target');
+    const calls = host.counts.host;
+    expect(Object.keys(calls).filter((name) => /Lock|flush/.test(name))).toEqual([]);
+    expect(calls['Range.getValue']).toBe(1);
+    expect(calls['Range.getValues']).toBe(1);
+    expect(calls['Range.setValues']).toBe(2);
     expect(host.triggerErrors).toEqual([]);
     host.holdLock(false);
-    type(first, '119.0');
-    expect(tries(first)).toBe('1');
   });
 
   it('keeps an entry that looks like a formula from becoming one anywhere', () => {

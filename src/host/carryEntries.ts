@@ -1,0 +1,50 @@
+import { carriedEntries } from '../workbook/carriedEntries.ts';
+import { cellText } from '../workbook/cellText.ts';
+import type { SheetPlan } from '../workbook/workbook.ts';
+import type { Sheet } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
+import { writeTexts } from './writeTexts.ts';
+
+/** Rows can be moved by people between reading and writing; after so many rounds the rest waits for the next build. */
+const mostRounds = 3;
+
+/**
+ * Copies what people had typed in the old sheet to the rows of the same names in the new one, and looks afterwards
+ * whether the rows are still where they were: where somebody moved them meanwhile, what landed beside a wrong row is
+ * taken out again and written where it belongs. Cells that hold something keep it.
+ */
+export function carryEntries({ sheet, plan, from }: { sheet: Sheet; plan: SheetPlan; from: Sheet }): void {
+  const old = valuesOf(from);
+  for (let round = 1; round <= mostRounds; round += 1) {
+    const to = valuesOf(sheet);
+    const runs = carriedEntries({ plan, from: old, to });
+    if (runs.length === 0) return;
+    const lastRow = Math.max(...runs.map(({ row, values }) => row + values.length - 1));
+    const room = sheet.getMaxRows();
+    if (room < lastRow) sheet.insertRowsAfter(room, lastRow - room);
+    for (const { row, column, values } of runs) {
+      const cells = sheet.getRange(row, column, values.length, 1);
+      // Rows that people added lie below those whose format was set.
+      if (row > plan.rowCount) cells.setNumberFormat('@');
+      writeTexts(
+        cells,
+        values.map((value) => [value]),
+      );
+    }
+    if (plan.role.kind !== 'class') return;
+    const now = valuesOf(sheet);
+    const nameIn = (cells: typeof now, row: number) =>
+      plan.identity.columns.map((column) => cellText(cells[row - 1]?.[column - 1])).join('\n');
+    const strayed = runs.flatMap(({ row, column, values }) =>
+      values.flatMap((value, down) => {
+        const place = row + down;
+        const moved = nameIn(to, place) !== nameIn(now, place);
+        const wasEmpty = cellText(to[place - 1]?.[column - 1]) === '';
+        const isOurs = cellText(now[place - 1]?.[column - 1]) === cellText(value) && cellText(value) !== '';
+        return moved && wasEmpty && isOurs ? [{ row: place, column }] : [];
+      }),
+    );
+    if (strayed.length === 0) return;
+    for (const { row, column } of strayed) sheet.getRange(row, column).setValue('');
+  }
+}

@@ -1,0 +1,181 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { withSeparator } from '../workbook/formula.ts';
+import { areaName } from '../workbook/reference.ts';
+import type { Area, Block, CellContent, FormatArea, SheetPlan } from '../workbook/workbook.ts';
+import type { Sheet } from './spreadsheet.ts';
+import { writeTexts } from './writeTexts.ts';
+
+interface Present {
+  readonly values: readonly (readonly CellValue[])[];
+  readonly formulas: readonly (readonly string[])[];
+}
+
+interface WriteInput {
+  readonly sheet: Sheet;
+  readonly plan: SheetPlan;
+  readonly blocks: readonly Block[];
+  /** What stands there; left out for a sheet that this run made, in which nobody has written. */
+  readonly present: Present | undefined;
+  readonly separator: ',' | ';';
+}
+
+/**
+ * Writes planned contents in as few calls as the cells of people allow: into an empty sheet one block for each run of
+ * columns in which nobody writes; elsewhere of each block the rows that differ. A text that stands in many single cells
+ * goes into all of them in one call. Cells that people write in are never part of a block. False where nothing differs.
+ */
+export function writePlanned({ sheet, plan, blocks, present, separator }: WriteInput): boolean {
+  const sheetId = sheet.getSheetId();
+  const input = (content: CellContent) => inputOf({ content, sheetId, separator });
+  const wanted = present === undefined ? blocks : blocks.flatMap((block) => differing({ block, present, input }));
+  if (wanted.length === 0) return false;
+  const { single, wide } = parted(present === undefined ? merged(wanted, plan) : wanted);
+  for (const [words, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words);
+  for (const block of wide) {
+    if (present !== undefined) writeFormulaFormats(sheet, plan, block);
+    const range = sheet.getRange(block.row, block.column, block.cells.length, block.cells[0]?.length ?? 1);
+    writeTexts(
+      range,
+      block.cells.map((row) => row.map(input)),
+      (down, right) => block.cells[down]?.[right]?.kind === 'formula',
+    );
+  }
+  return true;
+}
+
+function inputOf({
+  content,
+  sheetId,
+  separator,
+}: {
+  content: CellContent;
+  sheetId: number;
+  separator: ',' | ';';
+}): string | number {
+  switch (content.kind) {
+    case 'text':
+      return content.text;
+    case 'number':
+      return content.value;
+    case 'formula':
+      return withSeparator(content.formula, separator);
+    case 'sheet id':
+      return sheetId;
+    default:
+      return '';
+  }
+}
+
+/** The rows of a block from the first that differs from what stands there to the last. */
+function differing({
+  block,
+  present: { values, formulas },
+  input,
+}: {
+  block: Block;
+  present: Present;
+  input: (content: CellContent) => string | number;
+}): readonly Block[] {
+  const stands = (content: CellContent, row: number, column: number): boolean => {
+    const formula = formulas[row - 1]?.[column - 1] ?? '';
+    if (content.kind === 'formula') return formula === input(content);
+    return formula === '' && (values[row - 1]?.[column - 1] ?? '') === input(content);
+  };
+  const changed = block.cells.flatMap((contents, down) =>
+    contents.every((content, right) => stands(content, block.row + down, block.column + right)) ? [] : [down],
+  );
+  const [first] = changed;
+  const last = changed[changed.length - 1];
+  if (first === undefined || last === undefined) return [];
+  return [{ ...block, row: block.row + first, cells: block.cells.slice(first, last + 1) }];
+}
+
+const blank: CellContent = { kind: 'blank' };
+
+/**
+ * Blocks joined, for each run of columns in which nobody writes, to one from its first planned cell to its last. What
+ * stands between the cells of people, such as a heading above them, stays a block of its own.
+ */
+function merged(blocks: readonly Block[], { columnCount, writable }: SheetPlan): readonly Block[] {
+  const isWritable = (column: number) =>
+    writable.some((area) => column >= area.column && column < area.column + area.columns);
+  const joined: Block[] = [];
+  for (let first = 1; first <= columnCount; first += 1) {
+    const open = !isWritable(first);
+    let last = first;
+    while (last < columnCount && isWritable(last + 1) !== open) last += 1;
+    const within = blocks.flatMap((block) => columnsBetween(block, first, last));
+    if (open && within.length > 0) joined.push(oneBlock(within));
+    else joined.push(...within);
+    first = last;
+  }
+  return joined;
+}
+
+/** The part of a block that lies in these columns. */
+function columnsBetween(block: Block, first: number, last: number): readonly Block[] {
+  const from = Math.max(first, block.column);
+  const cells = block.cells.map((row) => row.slice(from - block.column, last + 1 - block.column));
+  return from > last || (cells[0]?.length ?? 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
+}
+
+function oneBlock(blocks: readonly Block[]): Block {
+  const width = (block: Block) => block.cells[0]?.length ?? 0;
+  const row = Math.min(...blocks.map((block) => block.row));
+  const column = Math.min(...blocks.map((block) => block.column));
+  const bottom = Math.max(...blocks.map((block) => block.row + block.cells.length));
+  const right = Math.max(...blocks.map((block) => block.column + width(block)));
+  const cells = Array.from({ length: bottom - row }, () => Array.from({ length: right - column }, () => blank));
+  for (const block of blocks) {
+    block.cells.forEach((contents, down) => {
+      contents.forEach((content, across) => {
+        const line = cells[block.row - row + down];
+        if (line !== undefined) line[block.column - column + across] = content;
+      });
+    });
+  }
+  return { row, column, cells };
+}
+
+/** Texts that stand in several single cells, by their words; and all other blocks. */
+function parted(blocks: readonly Block[]): {
+  readonly single: ReadonlyMap<string, readonly Area[]>;
+  readonly wide: readonly Block[];
+} {
+  const byWords = new Map<string, { areas: Area[]; blocks: Block[] }>();
+  for (const block of blocks) {
+    const [content] = block.cells[0] ?? [];
+    // A text that the host might read as a formula or a mark goes the careful way.
+    if (block.cells.length !== 1 || block.cells[0]?.length !== 1 || content?.kind !== 'text') continue;
+    if (!/^\w/.test(content.text)) continue;
+    const found = byWords.get(content.text) ?? { areas: [], blocks: [] };
+    found.areas.push({ row: block.row, column: block.column, rows: 1, columns: 1 });
+    found.blocks.push(block);
+    byWords.set(content.text, found);
+  }
+  const single = new Map(
+    [...byWords].filter(([, { areas }]) => areas.length > 1).map(([words, { areas }]) => [words, areas]),
+  );
+  const taken = new Set([...byWords].filter(([words]) => single.has(words)).flatMap(([, found]) => found.blocks));
+  return { single, wide: blocks.filter((block) => !taken.has(block)) };
+}
+
+/** The formats of a block's cells: a formula in a cell that was text until now would stay its own words. */
+function writeFormulaFormats(sheet: Sheet, { formats }: SheetPlan, block: Block): void {
+  if (!block.cells.some((line) => line.some(({ kind }) => kind === 'formula'))) return;
+  const rows = block.cells.map((line, down) =>
+    line.map((_, right) => formatAt(formats, { row: block.row + down, column: block.column + right })),
+  );
+  sheet.getRange(block.row, block.column, rows.length, rows[0]?.length ?? 1).setNumberFormats(rows);
+}
+
+/** The last area that holds a cell says its format. */
+function formatAt(formats: readonly FormatArea[], { row, column }: { row: number; column: number }): string {
+  let format: string = '@';
+  for (const area of formats) {
+    const isWithin =
+      row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
+    if (isWithin) format = area.format;
+  }
+  return format;
+}

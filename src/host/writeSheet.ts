@@ -1,0 +1,320 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { countedColumn } from '../workbook/layout.ts';
+import { looks, plainLook, stateLooks, tabColors } from '../workbook/looks.ts';
+import { areaName } from '../workbook/reference.ts';
+import type { Choice, SheetPlan } from '../workbook/workbook.ts';
+import { carryEntries } from './carryEntries.ts';
+import { countedEntry } from './countedEntry.ts';
+import {
+  choiceOf,
+  isStateRule,
+  type Sheet,
+  type Spreadsheet,
+  settle,
+  sheetProtections,
+  stateRuleOf,
+  type Validation,
+} from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
+import { hostWords } from './words.ts';
+import { writePlanned } from './writePlanned.ts';
+import { writeTexts } from './writeTexts.ts';
+
+/** Entries for a sheet that is made: a column of texts, and what the trigger would have noted beside them. */
+export interface FirstEntries {
+  readonly row: number;
+  readonly column: number;
+  readonly texts: readonly string[];
+  /** Left out where the trigger counts nothing. */
+  readonly counts?: {
+    readonly column: number;
+    /** Tries and the time of the last one in milliseconds since 1970; null where there is no entry. */
+    readonly rows: readonly (readonly [tries: number, time: number] | null)[];
+  };
+}
+
+/**
+ * Writes everything but what people type: formats first, words, looks, what people had typed elsewhere, checks last.
+ * `stands` says what is there: `empty` where this run made the sheet, `begun` where an earlier run stopped in it,
+ * `shorter` where it was built and only rows below are new.
+ */
+export function writeSheet({
+  spreadsheet,
+  sheet,
+  plan,
+  stands,
+  carried,
+  firstEntries,
+}: {
+  spreadsheet: Spreadsheet;
+  sheet: Sheet;
+  plan: SheetPlan;
+  stands: 'empty' | 'begun' | 'shorter';
+  carried?: { readonly from: Sheet | undefined; readonly wanted: SheetPlan };
+  firstEntries: readonly FirstEntries[];
+}): void {
+  makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+  const present = stands === 'empty' ? undefined : read(sheet, plan);
+  const firstRow = stands === 'shorter' ? firstNewRow(plan, present?.values ?? []) : 1;
+  writeFormats(sheet, plan, firstRow);
+  const separator = (present && separatorIn(present.formulas)) ?? argumentSeparator(spreadsheet, sheet, plan);
+  writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
+  writeLooks(sheet, plan, firstRow);
+  if (stands !== 'shorter') writeFrame(sheet, plan);
+  writeChoices(
+    sheet,
+    plan.choices.filter(({ area }) => area.row >= firstRow),
+  );
+  if (stands === 'shorter') renewChoices(sheet, plan);
+  writeStateRules(sheet, plan);
+  if (carried?.from !== undefined) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
+  writeFirstEntries({ sheet, firstEntries });
+  invite(sheet, plan);
+  writePlanned({ sheet, plan, blocks: plan.checks, present, separator });
+  protect(sheet, plan, stands !== 'shorter');
+}
+
+/** Writes only what differs from what is there; false where nothing does. */
+export function rewriteSheet(sheet: Sheet, plan: SheetPlan): boolean {
+  makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+  const present = read(sheet, plan);
+  const separator = separatorIn(present.formulas) ?? ',';
+  const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
+  renewChoices(sheet, plan);
+  return wrote;
+}
+
+function read(sheet: Sheet, plan: SheetPlan) {
+  const range = sheet.getRange(1, 1, plan.rowCount, plan.columnCount);
+  return { values: range.getValues() as CellValue[][], formulas: range.getFormulas() };
+}
+
+/** The separator of the formulas that stand there; undefined where none of them tells. */
+function separatorIn(formulas: readonly (readonly string[])[]): ',' | ';' | undefined {
+  const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ''));
+  if (bare.some((formula) => formula.includes(';'))) return ';';
+  return bare.some((formula) => formula.includes(',')) ? ',' : undefined;
+}
+
+/** The row below the last one that bears a name of ours. */
+function firstNewRow({ identity }: SheetPlan, cells: readonly (readonly CellValue[])[]): number {
+  let row = cells.length;
+  while (row > 0 && identity.columns.every((column) => (cells[row - 1]?.[column - 1] ?? '') === '')) row -= 1;
+  return row + 1;
+}
+
+/** Lists that offer something else by now, such as the classes in the Poll; what the teacher made of other cells stays. */
+function renewChoices(sheet: Sheet, plan: SheetPlan): void {
+  if (plan.choices.length === 0) return;
+  const present = sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getDataValidations();
+  const changed = plan.choices.filter(({ area, options }) => {
+    const rule = present[area.row - 1]?.[area.column - 1];
+    const offered: unknown = rule?.getCriteriaValues()[0];
+    return Array.isArray(offered) && JSON.stringify(offered) !== JSON.stringify(options);
+  });
+  for (const { area, options, help } of changed) {
+    sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+  }
+}
+
+/** Where nobody has written yet, a word says what the cell is for. */
+function invite(sheet: Sheet, { invitation }: SheetPlan): void {
+  if (invitation === undefined) return;
+  const cells = valuesOf(sheet);
+  const empty = invitation.places.filter(({ row, column }) => (cells[row - 1]?.[column - 1] ?? '') === '');
+  if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
+}
+
+function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {
+  const presentRows = sheet.getMaxRows();
+  if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
+  const presentColumns = sheet.getMaxColumns();
+  if (presentColumns < columns) sheet.insertColumnsAfter(presentColumns, columns - presentColumns);
+}
+
+/**
+ * Which separator a formula set by a script takes here. English locales take the comma; elsewhere a cell that is ours
+ * and not yet written tells, since the host does not document it.
+ */
+function argumentSeparator(spreadsheet: Spreadsheet, sheet: Sheet, plan: SheetPlan): ',' | ';' {
+  if (/^en/i.test(spreadsheet.getSpreadsheetLocale()) || !hasFormula(plan)) return ',';
+  const cell = sheet.getRange(1, 1);
+  cell.setNumberFormat('General');
+  cell.setValue('=SUM(1,2)');
+  settle();
+  const reads = cell.getValue() === 3;
+  cell.setValue('');
+  cell.setNumberFormat('@');
+  return reads ? ',' : ';';
+}
+
+const hasFormula = ({ blocks, checks }: SheetPlan): boolean =>
+  [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === 'formula')));
+
+/** A rectangle filled with `plain`, and over it what each area asks for, later areas on top. */
+function filledWith<T, A extends { row: number; column: number; rows: number; columns: number }>({
+  rows,
+  columns,
+  plain,
+  areas,
+  of,
+}: {
+  rows: number;
+  columns: number;
+  plain: T;
+  areas: readonly A[];
+  of: (area: A) => T;
+}): T[][] {
+  const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain));
+  for (const area of areas) {
+    const value = of(area);
+    for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
+      for (let column = area.column; column < area.column + area.columns && column <= columns; column += 1) {
+        const line = filled[row - 1];
+        if (line !== undefined) line[column - 1] = value;
+      }
+    }
+  }
+  return filled;
+}
+
+const formatsOf = ({ rowCount: rows, columnCount: columns, formats }: SheetPlan): string[][] =>
+  filledWith({ rows, columns, plain: '@' as string, areas: formats, of: ({ format }) => format });
+
+function writeFormats(sheet: Sheet, plan: SheetPlan, firstRow: number): void {
+  const rows = formatsOf(plan).slice(firstRow - 1);
+  if (rows.length > 0) sheet.getRange(firstRow, 1, rows.length, plan.columnCount).setNumberFormats(rows);
+}
+
+/** Colours, sizes and wrapping from a row on: rows above stay as the teacher has made them. */
+function writeLooks(sheet: Sheet, plan: SheetPlan, firstRow: number): void {
+  const { rowCount: rows, columnCount: columns } = plan;
+  const each = filledWith({ rows, columns, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] }).slice(
+    firstRow - 1,
+  );
+  if (each.length === 0) return;
+  const range = sheet.getRange(firstRow, 1, each.length, columns);
+  const as = <T>(part: (look: typeof plainLook) => T): T[][] => each.map((row) => row.map(part));
+  range.setBackgrounds(as(({ background }) => background));
+  range.setFontColors(as(({ color }) => color));
+  range.setFontWeights(as(({ bold }) => (bold ? 'bold' : 'normal')));
+  range.setFontSizes(as(({ size }) => size));
+  range.setWraps(as(({ wrap }) => wrap));
+  for (const { look, row, column, rows: high, columns: wide } of plan.looks) {
+    const from = Math.max(row, firstRow);
+    if (looks[look].clip !== true || from > row + high - 1) continue;
+    sheet.getRange(from, column, row + high - from, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
+  }
+  range.setHorizontalAlignments(as(({ align }) => align));
+  range.setVerticalAlignment('top');
+}
+
+/** Widths, hidden columns, frozen lines and the colour of the tab. */
+function writeFrame(sheet: Sheet, plan: SheetPlan): void {
+  let from = 0;
+  plan.columnWidths.forEach((width, index) => {
+    if (plan.columnWidths[index + 1] === width) return;
+    sheet.setColumnWidths(from + 1, index - from + 1, width);
+    from = index + 1;
+  });
+  if (plan.hiddenColumns !== undefined) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
+  sheet.setFrozenRows(plan.frozenRows);
+  sheet.setFrozenColumns(plan.frozenColumns);
+  sheet.setTabColor(tabColors[plan.role.kind]);
+}
+
+/** One call for each run of columns that hold lists, from its first list to its last; cells between get none. */
+function writeChoices(sheet: Sheet, choices: readonly Choice[]): void {
+  if (choices.length === 0) return;
+  const rules = new Map<string, Validation>();
+  const ruleOf = ({ options, help }: Choice): Validation => {
+    const name = JSON.stringify([options, help]);
+    const rule = rules.get(name) ?? choiceOf(options, help);
+    rules.set(name, rule);
+    return rule;
+  };
+  const columns = [...new Set(choices.flatMap(({ area }) => columnsOf(area)))].sort((one, other) => one - other);
+  let run: number[] = [];
+  columns.forEach((column, index) => {
+    run.push(column);
+    if (columns[index + 1] === column + 1) return;
+    const [first = column] = run;
+    const within = choices.filter(({ area }) => area.column >= first && area.column <= column);
+    const top = Math.min(...within.map(({ area }) => area.row));
+    const bottom = Math.max(...within.map(({ area }) => area.row + area.rows - 1));
+    const cells = filledWith<Validation | null, Choice['area'] & { choice: Choice }>({
+      rows: bottom,
+      columns: column,
+      plain: null,
+      areas: within.map((choice) => ({ ...choice.area, choice })),
+      of: ({ choice }) => ruleOf(choice),
+    });
+    const rows = cells.slice(top - 1).map((row) => row.slice(first - 1));
+    sheet.getRange(top, first, rows.length, column - first + 1).setDataValidations(rows);
+    run = [];
+  });
+}
+
+const columnsOf = ({ column, columns }: Choice['area']): number[] =>
+  Array.from({ length: columns }, (_, index) => column + index);
+
+/** Ours anew, whatever else the teacher has set stays. */
+function writeStateRules(sheet: Sheet, plan: SheetPlan): void {
+  const ours = plan.states.filter(({ areas }) => areas.length > 0);
+  if (ours.length === 0) return;
+  const others = sheet
+    .getConditionalFormatRules()
+    .filter((rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)));
+  const rules = ours.map(({ areas, startsWith, state }) =>
+    stateRuleOf({
+      startsWith,
+      ...stateLooks[state],
+      ranges: sheet.getRangeList(areas.map(areaName)).getRanges(),
+    }),
+  );
+  sheet.setConditionalFormatRules([...others, ...rules]);
+}
+
+/** Nothing is written where anybody has typed something else; an interrupted build goes on with what is still blank. */
+function writeFirstEntries({ sheet, firstEntries }: { sheet: Sheet; firstEntries: readonly FirstEntries[] }): void {
+  if (firstEntries.length === 0) return;
+  const cells = valuesOf(sheet);
+  const at = (row: number, column: number) => cells[row - 1]?.[column - 1] ?? '';
+  const blank = firstEntries.filter(({ row, column, texts }) =>
+    texts.every((_, down) => at(row + down, column) === ''),
+  );
+  const others = firstEntries.some(
+    (run) =>
+      !blank.includes(run) &&
+      run.texts.some((text, down) => ![text, ''].includes(String(at(run.row + down, run.column)))),
+  );
+  if (others) return;
+  for (const { row, column, texts, counts } of blank) {
+    writeTexts(
+      sheet.getRange(row, column, texts.length, 1),
+      texts.map((text) => [text]),
+    );
+    if (counts === undefined) continue;
+    sheet
+      .getRange(row, counts.column, counts.rows.length, 2)
+      .setValues(counts.rows.map((noted) => (noted === null ? ['', ''] : [noted[0], new Date(noted[1])])));
+    sheet
+      .getRange(row, countedColumn, texts.length, 1)
+      .setValues(texts.map((text) => [text === '' ? '' : countedEntry(text)]));
+  }
+}
+
+/**
+ * One warning-only protection for the sheet, found again by its description; a protection of the teacher's stays. One
+ * without words on a sheet that is being made is ours, from a build that stopped before it was described.
+ */
+function protect(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
+  const present = sheetProtections(sheet)[0];
+  const description = present?.getDescription() ?? '';
+  if (present !== undefined && description !== hostWords.protection && !(isNew && description === '')) return;
+  const protection = present ?? sheet.protect();
+  protection.setDescription(hostWords.protection);
+  protection.setWarningOnly(true);
+  const open = [...plan.writable, ...plan.unprotected];
+  if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
+}
