@@ -1,5 +1,5 @@
 import { layoutFits } from '../workbook/layoutFits.ts';
-import { type Applied, applySheet, valuesOf } from './applyWorkbook.ts';
+import { type Applied, applySheet } from './applyWorkbook.ts';
 import { saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
 import { isUntouched } from './isUntouched.ts';
@@ -8,6 +8,7 @@ import { done } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
 import { sheetById } from './sheetById.ts';
 import { recalculateEveryMinute, type Spreadsheet } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
 
 /** How often a sheet is written anew because somebody moved its rows while it was being written. */
 const mostMoves = 2;

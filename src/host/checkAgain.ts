@@ -1,12 +1,12 @@
 import { classColumns } from '../workbook/layout.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
-import { valuesOf } from './applyWorkbook.ts';
 import type { Outcome } from './calls.ts';
 import { withDocumentLock } from './documentLock.ts';
 import { busy, done } from './outcome.ts';
 import { ownSheets } from './ownSheets.ts';
 import { sheetById } from './sheetById.ts';
 import { openSpreadsheet, type Sheet, type Spreadsheet, settle } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
 
 const property = 'labrow.check';
 

@@ -1,11 +1,12 @@
 import { cellText } from '../workbook/cellText.ts';
 import { layoutFits } from '../workbook/layoutFits.ts';
-import { applySheet, valuesOf } from './applyWorkbook.ts';
+import { applySheet } from './applyWorkbook.ts';
 import { saveNote } from './buildNote.ts';
 import type { EmptyFileWish, Outcome } from './calls.ts';
 import { done, problem } from './outcome.ts';
 import { ownSheets, sheetInUse } from './ownSheets.ts';
 import { recalculateEveryMinute, type Sheet, type Spreadsheet } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
 
 const ownPrefix = /^labrow/i;

@@ -1,9 +1,9 @@
 import { prepareCells } from '../workbook/layout.ts';
-import { valuesOf } from './applyWorkbook.ts';
 import type { Seen } from './calls.ts';
 import { markOf } from './markOf.ts';
 import { ownSheets, sheetInUse } from './ownSheets.ts';
 import { type Spreadsheet, settle } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
 import { writeTexts } from './writeTexts.ts';
 
 /**

@@ -1,6 +1,5 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { classColumns } from '../workbook/layout.ts';
-import { valuesOf } from './applyWorkbook.ts';
 import { readNote } from './buildNote.ts';
 import type { BookReading, ReadWish, SheetRead } from './calls.ts';
 import { cellSent } from './cellSent.ts';
@@ -9,6 +8,7 @@ import { emptyFirstSheet } from './emptyFirstSheet.ts';
 import { markOf } from './markOf.ts';
 import { ownSheets, type SheetTag } from './ownSheets.ts';
 import { type Sheet, type Spreadsheet, settle } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
 
 /** The list of sheets, and the cells of those in use whose kind is asked for. No sheet that was kept is read. */
 export function readBook(spreadsheet: Spreadsheet, { kinds }: ReadWish): BookReading {

@@ -1,4 +1,3 @@
-import type { SheetPlan } from '../workbook/workbook.ts';
 import type {
   ApplyWish,
   AsideWish,
@@ -17,6 +16,7 @@ import type {
   WriteWish,
 } from './calls.ts';
 import type { PageName } from './pages.ts';
+import { readPlanSent } from './readPlanSent.ts';
 
 /*
  * What came over the bridge, which anybody who may open the file can call with anything. Each reader hands back a value of
@@ -51,10 +51,10 @@ export function readApplyWish(given: unknown): ApplyWish | undefined {
 /** A plan and what goes with it: undefined where one of them is none. */
 function readOneSheet(given: unknown): EmptyFileWish['anew'][number] | undefined {
   const { plan, keptName, firstEntries } = record(given);
-  const planRead = 'role' in record(plan) ? (plan as SheetPlan) : undefined;
+  const planRead = readPlanSent(plan);
   const entries = isList(firstEntries) ? allOf(firstEntries, readFirstEntries) : [];
-  if (planRead === undefined || !isName(keptName) || entries === undefined) return undefined;
-  return { plan: planRead, keptName, firstEntries: entries };
+  if (!planRead.ok || !isName(keptName) || entries === undefined) return undefined;
+  return { plan: planRead.plan, keptName, firstEntries: entries };
 }
 
 export function readAsideWish(given: unknown): AsideWish | undefined {

@@ -1,11 +1,11 @@
 import { recognisedSheet } from '../workbook/recognisedSheet.ts';
-import { valuesOf } from './applyWorkbook.ts';
 import type { CellSent, CellsWish, CellWish, Outcome } from './calls.ts';
 import { cellSent } from './cellSent.ts';
 import { changed, done, problem } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
 import { sheetById } from './sheetById.ts';
 import type { Sheet, Spreadsheet } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
 import { writeTexts } from './writeTexts.ts';
 

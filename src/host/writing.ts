@@ -1,5 +1,4 @@
 import { recognisedSheet } from '../workbook/recognisedSheet.ts';
-import { valuesOf } from './applyWorkbook.ts';
 import type { BookReading, Outcome, WriteWish } from './calls.ts';
 import { withDocumentLock } from './documentLock.ts';
 import { markOf } from './markOf.ts';
@@ -8,6 +7,7 @@ import { tagOf } from './ownSheets.ts';
 import { readBook } from './readBook.ts';
 import { sheetById } from './sheetById.ts';
 import { openSpreadsheet, type Spreadsheet } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
 
 const patienceMs = 2000;

@@ -1,4 +1,6 @@
 import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import type { Plugin } from 'esbuild';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import { sidebarHtml } from '../../scripts/build/sidebar.ts';
@@ -47,10 +49,18 @@ export function sidebarPages(): (options: SidebarOptions) => Promise<Page> {
   };
 }
 
+/** The page with answers by name in place of the desk; everything else is the page as it ships. */
+const overFakeDesk: Plugin = {
+  name: 'fake desk',
+  setup({ onResolve }) {
+    const path = fileURLToPath(new URL('fakeDesk.ts', import.meta.url));
+    onResolve({ filter: /\/askDesk\.ts$/ }, () => ({ path }));
+  },
+};
 let html: Promise<string> | undefined;
 
 async function openIn(browser: Browser, options: SidebarOptions): Promise<Page> {
-  html ??= sidebarHtml();
+  html ??= sidebarHtml({ plugins: [overFakeDesk] });
   const { opened } = options;
   const built = await html;
   const text = opened

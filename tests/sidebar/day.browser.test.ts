@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import type { RecordView, ShareView, TeamMembersView, TeamsView } from '../../src/host/calls.ts';
+import type { RecordView, ShareView, TeamMembersView, TeamsView } from '../../src/desk/views.ts';
 import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
 import {
   accessibilityFaults,

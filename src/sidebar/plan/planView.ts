@@ -1,6 +1,8 @@
+import type { BuildAnswers } from '../../desk/building/buildNote.ts';
+import type { BuildQuestion } from '../../desk/building/questions.ts';
 import type { Problem } from '../../desk/outcome.ts';
 import type { ActivityView } from '../../desk/views.ts';
-import type { SettingName } from '../../lab/setup.ts';
+import type { SettingName, Setup } from '../../lab/setup.ts';
 import { readSizes } from '../arithmetic/readSizes.ts';
 import { askDesk } from '../askDesk.ts';
 import { checkbox } from '../page/checkbox.ts';
@@ -21,6 +23,7 @@ import { ionChoice } from './ionChoice.ts';
 import { numberField } from './numberField.ts';
 import { numbersPreview } from './numbersPreview.ts';
 import { draftOf, givensAfter, keptDraft, type PlanDraft } from './planDraft.ts';
+import { questionNotice } from './questionNotice.ts';
 import { type FieldProblem, markOf, numberPart, readPlan } from './readPlan.ts';
 import { reagentChoice } from './reagentChoice.ts';
 import { soluteFields } from './soluteFields.ts';
@@ -409,7 +412,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     if (control) control.value = next;
     void showNumbers();
   };
-  async function build(asHere = false): Promise<void> {
+  async function build(asHere = false, answers: BuildAnswers = {}): Promise<void> {
     const setup = readyPlan();
     if (!setup || asking) return;
     if (lesson.built && !asHere) {
@@ -419,10 +422,30 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
       if (unread) return showHostProblem(unread, () => void build());
       if (JSON.stringify(draftOf(page.lesson)) !== began) return askWhichCounts();
     }
-    const problem = await builder.start(() => askDesk('startBuild', setup));
-    if (problem) showHostProblem(problem, () => void build());
-    else if (builder.now.phase === 'finished') drafts.drop(draftName);
+    const problem = await builder.start(() => askDesk('startBuild', setup, answers));
+    if (problem?.question) {
+      askFirst(problem.question, (given) => void build(true, { ...answers, ...given }));
+    } else if (problem?.reason === 'changed') {
+      await waiting(status, texts.plan.comparing, page.refresh());
+      askWhichCounts();
+    } else if (problem) showHostProblem(problem, () => void build(asHere, answers));
+    else if (builder.now.phase === 'finished' && stands(setup)) drafts.drop(draftName);
   }
+
+  /** What was asked for is in the file: only then is there nothing left to keep of what was typed. */
+  const stands = (wanted: Setup): boolean => {
+    const there = draftOf(page.lesson);
+    const read = readPlan(
+      there,
+      page.lesson.activities.find(({ id }) => id === there.activity),
+    );
+    return 'setup' in read && JSON.stringify(read.setup) === JSON.stringify(wanted);
+  };
+  const askFirst = (question: BuildQuestion, answered: (answers: BuildAnswers) => void) => {
+    const notice = questionNotice(question, { answer: answered, leave: () => result.replaceChildren() });
+    result.replaceChildren(notice);
+    notice.querySelector('button')?.focus();
+  };
 
   const askWhichCounts = () => {
     const button = (label: string, run: () => void) =>

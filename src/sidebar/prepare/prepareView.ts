@@ -1,6 +1,6 @@
 import type { KeyView } from '../../desk/views.ts';
 import type { PageName } from '../../host/pages.ts';
-import { askDesk } from '../askDesk.ts';
+import { askAfresh, askDesk, isStale } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -41,9 +41,12 @@ export function prepareView(): View {
   };
 
   let shown = '';
-  /** Reads the Plan once. A quiet look that fails leaves what is shown: the next one follows by itself. */
-  async function read(quiet: boolean): Promise<void> {
-    const answer = askDesk('readPreparation');
+  /**
+   * Looks at the Plan once, in the sheet or in what was read of it. A quiet look that fails leaves what is shown: the next
+   * one follows by itself.
+   */
+  async function read(quiet: boolean, ask: typeof askAfresh = askAfresh): Promise<void> {
+    const answer = ask('readPreparation');
     const outcome = await (quiet ? answer : waiting(status, prepare.reading, answer));
     if (!outcome.ok) {
       if (quiet && shown !== '') return;
@@ -65,6 +68,10 @@ export function prepareView(): View {
     said.textContent = outcome.ok ? prepare.broughtUp : prepare.notBroughtUp(outcome.problem.message);
   }
   const again = makeLookAgain(() => read(true));
+  async function come(): Promise<void> {
+    await read(false, askDesk);
+    if (root.isConnected && isStale()) await read(true);
+  }
 
   function keyClosed(): void {
     keyPlace.replaceChildren(
@@ -171,7 +178,7 @@ export function prepareView(): View {
       said.textContent = '';
       keyClosed();
       focusHeading(root);
-      void read(false);
+      void come();
       again.start();
     },
     leave() {

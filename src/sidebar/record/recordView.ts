@@ -1,7 +1,7 @@
 import type { RecordClassView, RecordSent, RecordView } from '../../desk/views.ts';
 import { dayText } from '../../lab/record/dayText.ts';
 import { type RecordEntry, type WordField, wordFields } from '../../lab/record/recordEntry.ts';
-import { askDesk } from '../askDesk.ts';
+import { askAfresh, askDesk, isStale } from '../askDesk.ts';
 import { checkbox } from '../page/checkbox.ts';
 import { copyText } from '../page/copyText.ts';
 import { drafts } from '../page/drafts.ts';
@@ -60,11 +60,24 @@ export function recordView(page: Page, due: Due): View {
       root.append(problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void open() }));
       return;
     }
-    seen = outcome.value;
+    take(outcome.value);
+    draw();
+    if (!isStale()) return;
+    // A look behind what is shown draws anew only where it finds something else and nobody is writing.
+    const later = await askAfresh('readRecord');
+    const isNews = later.ok && JSON.stringify(later.value) !== JSON.stringify(seen);
+    if (!later.ok || !isNews || !root.isConnected || isWriting()) return;
+    take(later.value);
+    draw();
+    focusHeading(root);
+  }
+  function take(view: RecordView): void {
+    seen = view;
     const before = drafts.read(draftName) as KeptDrafts | null;
     kept = before?.day === seen.day ? before : { day: seen.day, classes: {} };
-    draw();
   }
+  const isWriting = (): boolean =>
+    document.activeElement instanceof HTMLElement && document.activeElement.matches('input, textarea, button');
 
   function draw(): void {
     fields.clear();
