@@ -1,4 +1,3 @@
-import { layoutFits } from '../workbook/layoutFits.ts';
 import { type Applied, applySheet } from './applyWorkbook.ts';
 import { saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
@@ -8,10 +7,6 @@ import { done } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
 import { sheetById } from './sheetById.ts';
 import { recalculateEveryMinute, type Spreadsheet } from './spreadsheet.ts';
-import { valuesOf } from './valuesOf.ts';
-
-/** How often a sheet is written anew because somebody moved its rows while it was being written. */
-const mostMoves = 2;
 
 /** Brings one sheet to its plan, with what belongs to such a sheet besides its cells. */
 export function applyCall(
@@ -20,28 +15,13 @@ export function applyCall(
 ): Outcome<Pick<Applied, 'sheetId' | 'name' | 'made'>> {
   const { plan, keptName, replace = false, firstEntries = [], tab, note, show } = wish;
   if (note?.before !== undefined) saveNote(note.before);
-  let { sheetId, made } = applySheet({ spreadsheet, plan, keptName, replace, firstEntries });
-  for (let moves = 0; moves < mostMoves && hasMoved(spreadsheet, { sheetId, wish }); moves += 1) {
-    const again = applySheet({ spreadsheet, plan, keptName });
-    made = made || again.made;
-    sheetId = again.sheetId;
-  }
+  const { sheetId, made } = applySheet({ spreadsheet, plan, keptName, replace, firstEntries });
   if (plan.role.kind === 'plan') recalculateEveryMinute(spreadsheet);
   if (plan.role.kind === 'prepare') notePreparedPlan({ spreadsheet, seen: wish.seen });
   if (tab !== undefined) renameTab(spreadsheet, { sheetId, tab });
   if (show === true) sheetById(spreadsheet, sheetId)?.activate();
   afterStep(spreadsheet, wish);
   return done({ sheetId, made, name: sheetById(spreadsheet, sheetId)?.getName() ?? plan.name });
-}
-
-/** Rows that people put in or took out while a class sheet was written: the lock stops scripts only. */
-function hasMoved(
-  spreadsheet: Spreadsheet,
-  { sheetId, wish }: { readonly sheetId: number; readonly wish: ApplyWish },
-): boolean {
-  if (wish.plan.role.kind !== 'class') return false;
-  const sheet = sheetById(spreadsheet, sheetId);
-  return sheet !== undefined && layoutFits(wish.plan, valuesOf(sheet)) === 'other';
 }
 
 /** A tab that somebody has given a name of their own keeps it. */

@@ -31,7 +31,6 @@ export interface TagSeen {
   readonly layout: number;
   readonly state: 'building' | 'built' | 'leaving' | 'kept';
   readonly activity?: string;
-  readonly from?: number;
   readonly keptName?: string;
   /** Of a sheet that is leaving: the name that its successor takes over. */
   readonly name?: string;
@@ -41,11 +40,9 @@ export interface TagSeen {
 export interface SheetListed {
   readonly id: number;
   readonly name: string;
-  readonly hidden: boolean;
-  /** Null for a sheet that is not ours. */
+  /** Null for a sheet that is not ours, and for one of ours that was kept. */
   readonly tag: TagSeen | null;
-  /** Room that it has, written or not. */
-  readonly rows: number;
+  readonly kept: boolean;
 }
 
 /** A sheet that was asked for, with its cells from A1 on. */

@@ -68,11 +68,11 @@ function removeOthers({
   kept: readonly Kept[];
   everything: boolean;
 }): void {
-  const keptIds = kept.map(({ sheet }) => sheet.getSheetId());
-  const own = ownSheets(spreadsheet).map(({ sheet }) => sheet.getSheetId());
+  const stayingIds = kept.map(({ sheet }) => sheet.getSheetId());
+  const own = ownSheets(spreadsheet, { kept: true }).map(({ sheet }) => sheet.getSheetId());
   const leaving = spreadsheet
     .getSheets()
-    .filter((sheet) => !keptIds.includes(sheet.getSheetId()))
+    .filter((sheet) => !stayingIds.includes(sheet.getSheetId()))
     .filter((sheet) => everything || own.includes(sheet.getSheetId()));
   const leavingIds = leaving.map((sheet) => sheet.getSheetId());
   // A name for a range is words that people typed as well.

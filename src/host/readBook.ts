@@ -6,7 +6,7 @@ import { cellSent } from './cellSent.ts';
 import { decimalMarkOf } from './decimalMark.ts';
 import { emptyFirstSheet } from './emptyFirstSheet.ts';
 import { markOf } from './markOf.ts';
-import { ownSheets, type SheetTag } from './ownSheets.ts';
+import { keptIds, ownSheets, type SheetTag } from './ownSheets.ts';
 import { type Sheet, type Spreadsheet, settle } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 
@@ -14,6 +14,7 @@ import { valuesOf } from './valuesOf.ts';
 export function readBook(spreadsheet: Spreadsheet, { kinds }: ReadWish): BookReading {
   settle();
   const own = new Map(ownSheets(spreadsheet).map(({ sheet, tag }) => [sheet.getSheetId(), tag]));
+  const kept = keptIds();
   const sheets = spreadsheet.getSheets().map((sheet) => ({ sheet, id: sheet.getSheetId() }));
   const now = new Date();
   const timeZone = spreadsheet.getSpreadsheetTimeZone();
@@ -34,13 +35,11 @@ export function readBook(spreadsheet: Spreadsheet, { kinds }: ReadWish): BookRea
     activeSheet: spreadsheet.getActiveSheet().getSheetId(),
     emptySheet: emptyFirstSheet(spreadsheet)?.getSheetId() ?? null,
     note: readNote(),
-    sheets: sheets.map(({ sheet, id }) => ({
-      id,
-      name: sheet.getName(),
-      hidden: sheet.isSheetHidden(),
-      tag: own.get(id) ?? null,
-      rows: sheet.getMaxRows(),
-    })),
+    sheets: sheets.map(({ sheet, id }) => {
+      const tag = own.get(id);
+      const isKept = kept.includes(id) || tag?.state === 'kept';
+      return { id, name: sheet.getName(), tag: isKept ? null : (tag ?? null), kept: isKept };
+    }),
     read,
   };
 }

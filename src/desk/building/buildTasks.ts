@@ -19,7 +19,7 @@ export function newNote(
   // What an earlier build has left undone is done as well.
   const tasks =
     wish.joins === undefined || earlier !== undefined ? all : tasksJoining(book, { all, lesson, ...wish.joins });
-  const isFirst = !book.sheets.some(({ tag }) => tag !== null);
+  const isFirst = !book.sheets.some(({ tag, kept }) => tag !== null || kept);
   return {
     version: 2,
     wish,
@@ -113,7 +113,7 @@ function namesFor({
 }): Readonly<Record<string, string>> {
   const promised = { ...earlier?.names };
   for (const { tag, name } of book.sheets) {
-    if (tag !== null && tag.state !== 'kept') promised[roleName(tag)] = tag.name ?? name;
+    if (tag !== null) promised[roleName(tag)] = tag.name ?? name;
   }
   const fresh = newSheetNames(classNames(lesson), [...book.sheets.map(({ name }) => name), ...Object.values(promised)]);
   const freshName = ({ kind }: SheetRole, label: string): string =>

@@ -40,7 +40,7 @@ interface Step {
 
 function* putAside(file: File, { book, note, aside }: Step & { readonly aside: number }): Work<Outcome<BuildState>> {
   const sheet = book.sheets.find(({ id }) => id === aside);
-  if (sheet === undefined || sheet.tag?.state === 'kept') return done(stepped(file, { book, note, made: false }));
+  if (sheet === undefined || sheet.kept) return done(stepped(file, { book, note, made: false }));
   const answer = yield* ask('putAside', {
     sheetId: aside,
     keptName: sheet.tag?.keptName ?? deskWords.keptName(sheet.name, note.stamp),
@@ -104,7 +104,7 @@ function closing({
 function lastTouch(book: Book, { made, emptySheet, shownBefore }: BuildNote): LastTouch {
   if (!made) return { emptySheet, show: null };
   const before = book.sheets.find(({ id }) => id === shownBefore);
-  const stays = before !== undefined && before.tag?.state !== 'kept' && before.tag?.state !== 'leaving';
+  const stays = before !== undefined && !before.kept && before.tag?.state !== 'leaving';
   const firstClass = sheetsInUse(book).find(({ tag }) => tag.kind === 'class' && tag.state === 'built');
   return { emptySheet, show: stays ? before.id : (firstClass?.id ?? null) };
 }

@@ -85,7 +85,7 @@ const emptied = (book: Book, removesOthers: boolean): Book => ({
   ...book,
   note: '',
   emptySheet: null,
-  sheets: removesOthers ? [] : book.sheets.filter(({ tag }) => tag === null),
+  sheets: removesOthers ? [] : book.sheets.filter(({ tag, kept }) => tag === null && !kept),
 });
 
 function readWish(given: unknown): EmptyWish {

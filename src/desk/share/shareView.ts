@@ -9,7 +9,7 @@ export const shareView = (book: Book): Outcome<ShareView> =>
   done({
     fileName: book.fileName,
     entriesToday: entriesToday(book),
-    otherSheets: book.sheets.filter(({ tag }) => tag === null).map(({ name }) => name),
+    otherSheets: book.sheets.filter(({ tag, kept }) => tag === null && !kept).map(({ name }) => name),
   });
 
 /** Entries of today in the classes in use. One whose time nobody noted may be of today: it counts. */
