@@ -1,6 +1,8 @@
+import type { SheetKind } from '../host/calls.ts';
 import { continueBuild } from './building/continueBuild.ts';
 import { startBuild, startSample } from './building/startBuild.ts';
 import { checkAgain } from './classes/checkAgain.ts';
+import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
 import { goToTeam } from './classes/goToTeam.ts';
 import { ask, type Work } from './file/ask.ts';
@@ -84,10 +86,38 @@ export type DeskAnswer<Name extends DeskCall> = Name extends ViewCall
 
 const isView = (name: DeskCall): name is ViewCall => name in views;
 
+/** The sheets that each view is made from: it looks at these and at no others. A page begins with the lesson, and reads all. */
+const viewKinds: Readonly<Record<ViewCall, readonly SheetKind[]>> = {
+  readLesson: allKinds,
+  draftTeams: ['plan'],
+  readNumbers: ['plan'],
+  readClass: ['plan', 'class'],
+  readTeams: ['plan', 'class'],
+  readPreparation: ['plan', 'prepare'],
+  readKey: ['plan'],
+  readPaper: ['plan'],
+  readPoll: ['plan', 'class', 'poll'],
+  readRecord: ['plan', 'class', 'poll', 'record'],
+  recordDue: ['plan', 'class', 'poll', 'record'],
+  readShare: ['plan', 'class'],
+};
+export const kindsFor = (name: ViewCall): readonly SheetKind[] => viewKinds[name];
+
 /** A view from what was read already, or from a new look where `afresh` says so. */
-function* viewed(file: File, view: (book: Book) => Outcome<unknown>, afresh: boolean): Work<Outcome<unknown>> {
-  const book = afresh ? yield* look(file, allKinds) : yield* known(file, allKinds);
-  return book.ok ? view(book.value) : book;
+function* viewed(
+  file: File,
+  { name, about, afresh }: { readonly name: ViewCall; readonly about: readonly unknown[]; readonly afresh: boolean },
+): Work<Outcome<unknown>> {
+  const book = afresh ? yield* lookFor(file, name, about) : yield* known(file, viewKinds[name]);
+  const view = views[name] as (book: Book, ...about: readonly unknown[]) => Outcome<unknown>;
+  return book.ok ? view(book.value, ...about) : book;
+}
+
+/** The class now is looked at every few seconds: once its sheet is known, that one is read and no other class. */
+function lookFor(file: File, name: ViewCall, [about]: readonly unknown[]): Work<Outcome<Book>> {
+  const { book } = file;
+  const shown = name === 'readClass' && book !== undefined ? classCalled(book, about) : undefined;
+  return shown?.ok ? look(file, ['plan'], [shown.value.sheet.id]) : look(file, viewKinds[name]);
 }
 
 /** The work behind a name: what a page or a test runs. */
@@ -99,11 +129,7 @@ export function workFor<Name extends DeskCall>(
 ): Work<DeskAnswer<Name>> {
   const rest = about as unknown[];
   const work = isView(name)
-    ? viewed(
-        file,
-        (book) => (views[name] as (book: Book, ...about: unknown[]) => Outcome<unknown>)(book, ...rest),
-        afresh,
-      )
+    ? viewed(file, { name, about: rest, afresh })
     : (acts[name as keyof Acts] as (file: File, ...about: unknown[]) => Work<Outcome<unknown>>)(file, ...rest);
   return work as unknown as Work<DeskAnswer<Name>>;
 }

@@ -58,6 +58,8 @@ export interface SheetRead {
 export interface ReadWish {
   /** Sheets in use of these kinds, and old ones whose place is being taken; kept ones are never read by kind. */
   readonly kinds: readonly SheetKind[];
+  /** Single sheets of ours besides. */
+  readonly ids?: readonly number[];
 }
 
 export interface BookReading {

@@ -11,7 +11,7 @@ import { type Sheet, type Spreadsheet, settle } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 
 /** The list of sheets, and the cells of those in use whose kind is asked for. No sheet that was kept is read. */
-export function readBook(spreadsheet: Spreadsheet, { kinds }: ReadWish): BookReading {
+export function readBook(spreadsheet: Spreadsheet, { kinds, ids = [] }: ReadWish): BookReading {
   settle();
   const own = new Map(ownSheets(spreadsheet).map(({ sheet, tag }) => [sheet.getSheetId(), tag]));
   const kept = keptIds();
@@ -22,7 +22,7 @@ export function readBook(spreadsheet: Spreadsheet, { kinds }: ReadWish): BookRea
   const read: SheetRead[] = [];
   for (const { sheet, id } of sheets) {
     const tag = own.get(id);
-    if (tag === undefined || tag.state === 'kept' || !kinds.includes(tag.kind)) continue;
+    if (tag === undefined || tag.state === 'kept' || !(kinds.includes(tag.kind) || ids.includes(id))) continue;
     read.push(sheetRead({ sheet, id, tag }));
   }
   return {

@@ -27,8 +27,9 @@ const longestName = 100;
 const mostCells = 2000;
 
 export function readReadWish(given: unknown): ReadWish | undefined {
-  const { kinds } = record(given);
-  return isList(kinds) && kinds.every(isText) ? { kinds: kinds as readonly SheetKind[] } : undefined;
+  const { kinds, ids } = record(given);
+  if (!isList(kinds) || !kinds.every(isText)) return undefined;
+  return { kinds: kinds as readonly SheetKind[], ids: isList(ids) ? ids.filter(isId) : [] };
 }
 
 export function readApplyWish(given: unknown): ApplyWish | undefined {

@@ -1,13 +1,14 @@
-import { type DeskAnswer, type DeskArguments, type DeskCall, workFor } from '../desk/acts.ts';
-import type { Work } from '../desk/file/ask.ts';
+import { type DeskAnswer, type DeskArguments, type DeskCall, kindsFor, type ViewCall, workFor } from '../desk/acts.ts';
+import type { Asked, Work } from '../desk/file/ask.ts';
 import type { File } from '../desk/file/look.ts';
+import type { SheetKind } from '../host/calls.ts';
 import { callHost } from './callHost.ts';
 import { texts } from './texts.ts';
 
 /** What this page has read of the file. Views are shown from it at once; whatever the script answers brings it up to date. */
 const file: File = { book: undefined };
 
-const secondsUntilStale = 20;
+const secondsUntilStale = 2;
 
 /** Asks the desk for a view or to do something. What was read already is asked of nobody again. */
 export const askDesk = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>): Promise<DeskAnswer<Name>> =>
@@ -19,10 +20,22 @@ export const askAfresh = <Name extends DeskCall>(
   ...about: DeskArguments<Name>
 ): Promise<DeskAnswer<Name>> => run(workFor(file, name, about, { afresh: true }));
 
-/** Whether what was read is so old that a view should look again, behind what it shows. */
-export const isStale = (): boolean => Date.now() - readAt > secondsUntilStale * 1000;
+/** Whether what a view is made from was read so long ago that it should look again, behind what it shows. */
+export const isStale = (name: ViewCall): boolean =>
+  kindsFor(name).some((kind) => Date.now() - (readAt.get(kind) ?? 0) > secondsUntilStale * 1000);
 
-let readAt = 0;
+const readAt = new Map<SheetKind, number>();
+
+/** Notes what an answer has read: on its own, or after what it wrote. */
+function noteRead(asked: Asked): void {
+  const wish =
+    asked.call === 'readBook'
+      ? asked.wish
+      : 'wish' in asked && asked.wish !== undefined && 'read' in asked.wish
+        ? asked.wish.read
+        : undefined;
+  for (const kind of wish?.kinds ?? []) readAt.set(kind, Date.now());
+}
 
 /** Runs work of the desk: each call goes to the script, and its answer back into the work. Never rejects. */
 async function run<T>(work: Work<T>): Promise<T> {
@@ -31,7 +44,7 @@ async function run<T>(work: Work<T>): Promise<T> {
     while (step.done !== true) {
       const { value: asked } = step;
       const answer = await callHost(asked);
-      if (asked.call === 'readBook' && answer.ok) readAt = Date.now();
+      if (answer.ok) noteRead(asked);
       step = work.next(answer);
     }
     return step.value;

@@ -194,10 +194,7 @@ describe('share', () => {
       'Share',
       {},
       {
-        emptyCopy: [
-          { value: bad(refusal, 'fileName') },
-          { value: good({ ...building(1), left: ['Plan', 'Roster'] }) },
-        ],
+        emptyCopy: [{ value: bad(refusal, 'fileName') }, { value: good({ ...building(1), left: ['Plan', 'Roster'] }) }],
       },
     );
     const button = opened.getByRole('button', { name: 'Empty this copy' });

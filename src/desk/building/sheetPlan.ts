@@ -8,7 +8,7 @@ import { planProgressSheet } from '../../workbook/planProgressSheet.ts';
 import { classNames, teamsOf } from '../../workbook/planWorkbook.ts';
 import { readClassSheet } from '../../workbook/readClassSheet.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
-import type { SheetPlan } from '../../workbook/workbook.ts';
+import type { SheetPlan, SheetRole } from '../../workbook/workbook.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import type { Book } from '../file/book.ts';
 import { cellsOf, sheetToRead } from '../file/sheets.ts';
@@ -39,7 +39,10 @@ export function sheetPlan({
     case 'prepare':
       return planPrepareSheet(lesson, names, places);
     case 'progress': {
-      const classes = classNames(lesson).map((name) => ({ className: name, teams: teamsOf(lesson, name) }));
+      const classes = classNames(lesson).map((name) => {
+        const { className: id = name } = classRole({ book, note, lesson }, name);
+        return { className: name, teams: teamsOf(lesson, name), id };
+      });
       return planProgressSheet({ lesson, classes, names, places });
     }
     case 'class':
@@ -79,27 +82,22 @@ function classPlan({
 export const classNameNow = (lesson: Pick<Lesson, 'teams'>, keys: readonly string[]): string | undefined =>
   lesson.teams.find(({ key }) => keys.includes(key))?.className;
 
-function namesNow({
-  book,
-  note,
-  lesson,
-}: {
-  readonly book: Book;
-  readonly note: BuildNote;
-  readonly lesson: Lesson;
-}): SheetNames {
+type Naming = Omit<SheetPlanInput, 'task'>;
+
+/** What the sheet of a class is found by. */
+function classRole({ book, note, lesson }: Naming, name: string): SheetRole {
+  const keys = teamsOf(lesson, name).map(({ key }) => key);
+  const isOf = (own: readonly string[] | undefined) => own?.some((key) => keys.includes(key)) === true;
+  const task = note.tasks.find((one) => isOf(one.keys));
+  const inFile = classesInFile(book).find((one) => isOf(one.keys));
+  return task?.role ?? { kind: 'class', className: inFile?.id ?? name };
+}
+
+function namesNow(naming: Naming): SheetNames {
+  const { book, note, lesson } = naming;
   const named = (kind: 'plan' | 'progress' | 'help' | 'prepare' | 'poll') => nameOf(book, note, { kind });
-  const inFile = classesInFile(book);
   const classes: Record<string, string> = Object.create(null);
-  for (const name of classNames(lesson)) {
-    const keys = teamsOf(lesson, name).map(({ key }) => key);
-    const task = note.tasks.find(({ keys: own }) => own?.some((key) => keys.includes(key)) === true);
-    const role = task?.role ?? {
-      kind: 'class' as const,
-      className: inFile.find((one) => one.keys.some((key) => keys.includes(key)))?.id ?? name,
-    };
-    classes[name] = nameOf(book, note, role);
-  }
+  for (const name of classNames(lesson)) classes[name] = nameOf(book, note, classRole(naming, name));
   return {
     plan: named('plan'),
     progress: named('progress'),

@@ -12,9 +12,9 @@ export interface File {
 /** What all views together are made from. Progress is for people to look at: nothing is made from it. */
 export const allKinds: readonly SheetKind[] = ['plan', 'class', 'help', 'prepare', 'poll', 'record'];
 
-/** Reads these sheets now. */
-export function* look(file: File, kinds: readonly SheetKind[]): Work<Outcome<Book>> {
-  const answer = yield* ask('readBook', { kinds });
+/** Reads these sheets now, and single ones besides. */
+export function* look(file: File, kinds: readonly SheetKind[], ids: readonly number[] = []): Work<Outcome<Book>> {
+  const answer = yield* ask('readBook', { kinds, ids });
   return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
 }
 

@@ -60,7 +60,7 @@ export function classNowView(page: Page): View {
   /** What was read is shown at once, and looked at again behind it where it is old. */
   async function come(): Promise<void> {
     await look(shown !== undefined, askDesk);
-    if (here && isStale()) await look(true);
+    if (here && isStale('readClass')) await look(true);
   }
 
   function draw(): void {

@@ -52,7 +52,7 @@ export function particlesView(): View {
     if (!numbers.teams.some((team) => team.key === key)) key = '';
     step = Math.min(step, stepsOf(numbers.activity));
     frame(numbers);
-    if (!behind && isStale()) await read(true);
+    if (!behind && isStale('readNumbers')) await read(true);
   }
 
   function frame(of: NumbersView): void {

@@ -70,7 +70,7 @@ export function pollView(page: Page): View {
   /** What was read is shown at once, and looked at again behind it where it is old. */
   async function come(): Promise<void> {
     await read(askDesk);
-    if (!isStale()) return;
+    if (!isStale('readPoll')) return;
     const outcome = await askAfresh('readPoll');
     if (!outcome.ok || JSON.stringify(outcome.value) === shown) return;
     shown = JSON.stringify(outcome.value);

@@ -70,7 +70,7 @@ export function prepareView(): View {
   const again = makeLookAgain(() => read(true));
   async function come(): Promise<void> {
     await read(false, askDesk);
-    if (root.isConnected && isStale()) await read(true);
+    if (root.isConnected && isStale('readPreparation')) await read(true);
   }
 
   function keyClosed(): void {

@@ -62,7 +62,7 @@ export function recordView(page: Page, due: Due): View {
     }
     take(outcome.value);
     draw();
-    if (!isStale()) return;
+    if (!isStale('readRecord')) return;
     // A look behind what is shown draws anew only where it finds something else and nobody is writing.
     const later = await askAfresh('readRecord');
     const isNews = later.ok && JSON.stringify(later.value) !== JSON.stringify(seen);

@@ -46,7 +46,7 @@ export function teamsView(page: Page, builder: Builder): View {
       return;
     }
     draw(outcome.value);
-    if (!isStale()) return;
+    if (!isStale('readTeams')) return;
     // A look behind what is shown draws anew only where it finds something else and nobody has begun to type or tick.
     touched = false;
     const later = await askAfresh('readTeams');
