@@ -6,8 +6,9 @@ const rooms = {
   lab: ['errors', 'measurement', 'chemistry'],
   functions: ['errors', 'measurement', 'chemistry', 'lab'],
   workbook: ['errors', 'measurement', 'chemistry', 'lab', 'functions'],
+  desk: ['errors', 'measurement', 'chemistry', 'lab', 'functions', 'workbook'],
   host: ['errors', 'measurement', 'chemistry', 'lab', 'functions', 'workbook'],
-  sidebar: ['errors', 'measurement', 'chemistry', 'lab'],
+  sidebar: ['errors', 'measurement', 'chemistry', 'lab', 'functions', 'workbook', 'desk'],
   preview: [],
 };
 
@@ -20,8 +21,8 @@ const arrows = Object.entries(rooms).map(([room, reach]) => ({
     path: '(^|/)(src|tests|scripts)/',
     pathNot: [
       ...[room, ...reach].map((name) => `(^|/)src/${name}/`),
-      // The page knows the host's calls by type only; the workbook's planned formulas name catalogue entries.
-      ...(room === 'sidebar' ? ['(^|/)src/host/(calls|pages)\\.ts$'] : []),
+      // The desk and the page know the host's calls, by type only: what is asked and what is answered is plain data.
+      ...(['desk', 'sidebar'].includes(room) ? ['(^|/)src/host/(calls|pages)\\.ts$'] : []),
       ...(room === 'preview' ? ['(^|/)src/host/calls\\.ts$'] : []),
     ],
   },
@@ -31,6 +32,20 @@ const arrows = Object.entries(rooms).map(([room, reach]) => ({
 export default {
   forbidden: [
     ...arrows,
+    {
+      name: 'calls-by-type-only',
+      comment: 'The script runs elsewhere: the desk and the page may not carry any of it.',
+      severity: 'error',
+      from: { path: '(^|/)src/(desk|sidebar)/' },
+      to: { path: '(^|/)src/host/', dependencyTypesNot: ['type-only'] },
+    },
+    {
+      name: 'thin-host',
+      comment: 'The script brings sheets to plans that the page made; it neither plans nor works out a lesson.',
+      severity: 'error',
+      from: { path: '(^|/)src/host/' },
+      to: { path: '(^|/)src/(desk|sidebar)/|(^|/)src/workbook/(plan|keptTeams|neutralLesson|classNow)' },
+    },
     {
       name: 'no-cycles',
       comment:

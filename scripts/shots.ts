@@ -4,9 +4,9 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { lettersInOrder } from '../src/lab/lettersInOrder.ts';
-import { buildSample } from '../src/preview/server/buildSample.ts';
 import { startServer } from '../src/preview/server/server.ts';
 import { openStandIn, type StandIn } from '../src/preview/standin/openStandIn.ts';
+import { buildSample } from './buildSample.ts';
 import { launchBrowser } from './launchBrowser.ts';
 import { stop } from './prepare.mjs';
 

@@ -3,4 +3,4 @@ import { prepare, runTypeScript, stop } from './prepare.mjs';
 
 prepare();
 if (runTypeScript('scripts/build.ts', ['--quiet']) !== 0) stop('the build failed; the lines above say where.');
-process.exit(runTypeScript('src/preview/server/serve.ts', process.argv.slice(2)));
+process.exit(runTypeScript('scripts/serve.ts', process.argv.slice(2)));

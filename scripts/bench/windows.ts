@@ -3,9 +3,9 @@ import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
-import { buildSample } from '../../src/preview/server/buildSample.ts';
 import { startServer } from '../../src/preview/server/server.ts';
 import { openStandIn } from '../../src/preview/standin/openStandIn.ts';
+import { buildSample } from '../buildSample.ts';
 import { stop } from '../prepare.mjs';
 
 const dist = join(dirname(fileURLToPath(import.meta.url)), '..', '..', 'dist');

@@ -1,12 +1,13 @@
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { build, type Plugin } from 'esbuild';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 
-/** The sidebar as one HTML text: its script and styles inside it, nothing fetched from anywhere. */
-export async function sidebarHtml(): Promise<string> {
+/** The sidebar as one HTML text: its script and styles inside it, nothing fetched from anywhere. Tests may swap modules. */
+export async function sidebarHtml({ plugins = [] }: { readonly plugins?: Plugin[] } = {}): Promise<string> {
   const outcome = await build({
+    plugins,
     entryPoints: { script: join(root, 'src/sidebar/main.ts'), styles: join(root, 'src/sidebar/styles.css') },
     bundle: true,
     format: 'iife',

@@ -1,321 +1,212 @@
-import type { Pictogram } from '../chemistry/pictogramNamed.ts';
-import type { PeriodPlan } from '../lab/periodPlan.ts';
-import type { PollAnswer } from '../lab/poll/pollAnswer.ts';
-import type { Label } from '../lab/preparation/labels.ts';
-import type { ClassFacts } from '../lab/record/classFacts.ts';
-import type { RecordEntry } from '../lab/record/recordEntry.ts';
-import type { Setup, TeamPlan } from '../lab/setup.ts';
+import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import type { PageName } from './pages.ts';
 
-/** Calls from the sidebar. Every value is plain data: the bridge refuses dates. */
+/*
+ * What the page may ask of the script: eight calls that know nothing of lessons. Every value is plain data, since the
+ * bridge refuses dates; a moment crosses as milliseconds since 1970.
+ */
+
 export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
 
-/** Something to mend, in words for people; `field` names the sidebar field it belongs to, such as `givens.stock molarity`. */
+/** Something to mend, in words for people; `field` names the field of the page that it belongs to. */
 export interface Problem {
   readonly message: string;
   readonly field?: string;
+  /**
+   * `busy`: another run was at work and nothing was done. `changed`: the file is another than the page has seen, and
+   * nothing was written. `older`: the page belongs to another version of the script.
+   */
+  readonly reason?: 'busy' | 'changed' | 'older';
 }
 
-export interface ActivityView {
-  readonly id: string;
-  readonly title: string;
-  readonly aim: string;
-  /** How many periods it is made for; the Plan may say otherwise. */
-  readonly periods: number;
-  readonly givens: readonly {
-    readonly name: string;
-    readonly unit: string;
-    readonly about: string;
-    readonly optional: boolean;
-    /** The size of a flask, to be found on the shelf. */
-    readonly flask?: boolean;
-    /** A value to begin with when this activity is picked, as text. */
-    readonly start?: string;
-  }[];
-  /** The substances that it can be done with; left out where any solute of the lesson will do. */
-  readonly solutes?: readonly SoluteView[];
+export type SheetKind = SheetRole['kind'];
+
+/** What a cell holds as it crosses the bridge. */
+export type CellSent = string | number | boolean | { readonly date: number };
+
+/** What a sheet of ours is, as its tag says. */
+interface TagSeen {
+  readonly kind: SheetKind;
+  readonly className?: string;
+  readonly layout: number;
+  readonly state: 'building' | 'built' | 'leaving' | 'kept';
+  readonly activity?: string;
+  readonly keptName?: string;
+  /** Of a sheet that is leaving: the name that its successor takes over. */
+  readonly name?: string;
 }
-export interface SoluteView {
+
+/** One sheet of the list that every reading brings along. */
+export interface SheetListed {
+  readonly id: number;
   readonly name: string;
-  readonly formula: string;
-  /** Why the planner does not propose it, or empty. */
-  readonly caution: string;
-}
-export interface LessonView {
-  /** True once a table has been built in this file. */
-  readonly built: boolean;
-  readonly setup: Setup;
-  readonly activities: readonly ActivityView[];
-  readonly solutes: readonly SoluteView[];
-  readonly classes: readonly string[];
-  readonly decimalMark: 'point' | 'comma';
-  /** Problems found in the Plan as it stands, such as a key used twice. */
-  readonly problems: readonly string[];
-  /** How far an unfinished build has come, so that it can be taken up again; left out when none is open. */
-  readonly building?: BuildState;
-}
-export interface DraftView {
-  readonly givenNames: readonly string[];
-  readonly teams: readonly TeamPlan[];
-  readonly remarks: readonly string[];
-}
-export interface BuildState {
-  readonly done: number;
-  readonly total: number;
-  /** What is being built now, or was built last. */
-  readonly label: string;
-  readonly finished: boolean;
-}
-/** Who is in a team today, and who does what. */
-export interface TeamMembersView {
-  /** The team's cell as it stands; handed back with a change, so that nobody's words are written over. */
-  readonly who: string;
-  /** Year-month-day that the roles are of, or empty. */
-  readonly day: string;
-  readonly members: readonly { readonly name: string; readonly absent: boolean; readonly roles: readonly string[] }[];
-}
-export interface MembersWish {
-  /** As typed: names between commas or lines, with or without a role. */
-  readonly names: string;
-  /** Names of those who are absent today. */
-  readonly absent: readonly string[];
-  /** The cell as it was read. */
-  readonly base: string;
-}
-export interface TeamView {
-  readonly team: string;
-  readonly key: string;
-  /** Marked absent today in the Plan. */
-  readonly absent?: boolean;
-  readonly members?: TeamMembersView['members'];
-  readonly done: number;
-  readonly steps: readonly {
-    readonly id: string;
-    readonly title: string;
-    readonly check: string;
-    readonly entry: string;
-    readonly lookAt: string;
-    readonly tries: number;
-    /** 0 to 3. */
-    readonly helpWanted?: number;
-    readonly who?: string;
-    /** The entry is a formula and not something typed: for the teacher to know. */
-    readonly isFormula?: boolean;
-  }[];
-}
-export interface ClassView {
-  readonly className: string;
-  readonly clock: string;
-  readonly stepCount: number;
-  readonly teams: readonly TeamView[];
-  /** Whom to talk to first, and why; `ready` for a team that has finished. */
-  readonly talkFirst: readonly { readonly team: string; readonly reason: string; readonly ready?: true }[];
-  /** One sentence for the class about its commonest slip, or empty. */
-  readonly sayToClass: string;
-  /** Rows whose check the host has not worked out yet. */
-  readonly notYetKnown: number;
-  /** Percent errors found so far, smallest first; left out in an activity that asks for none. */
-  readonly percentErrors?: readonly number[];
+  /** Null for a sheet that is not ours, and for one of ours that was kept. */
+  readonly tag: TagSeen | null;
+  readonly kept: boolean;
 }
 
-export interface PollView {
-  /** Name of the sheet, or empty where it has not been built. */
-  readonly sheet: string;
-  /** As days are noted in the sheet. */
+/** A sheet that was asked for, with its cells from A1 on. */
+export interface SheetRead {
+  readonly id: number;
+  readonly cells: readonly (readonly CellSent[])[];
+  /** Of a class sheet: rows whose entry is a formula and not something typed. */
+  readonly formulaEntries: readonly number[];
+  /** What was seen, as one short text: of a class sheet its teams and steps, of any other all its cells. */
+  readonly mark: string;
+}
+
+export interface ReadWish {
+  /** Sheets in use of these kinds, and old ones whose place is being taken; kept ones are never read by kind. */
+  readonly kinds: readonly SheetKind[];
+  /** Single sheets of ours besides. */
+  readonly ids?: readonly number[];
+}
+
+export interface BookReading {
+  readonly fileName: string;
+  readonly decimalMark: 'point' | 'comma';
+  readonly timeZone: string;
+  /** Milliseconds since 1970, and the same moment in the file's own time zone. */
+  readonly now: number;
+  /** Year-month-day. */
   readonly today: string;
-  readonly answers: readonly PollAnswer[];
+  /** Hours and minutes. */
+  readonly clock: string;
+  readonly activeSheet: number;
+  /** The one sheet of a file in which nobody has done anything yet; null in any other file. */
+  readonly emptySheet: number | null;
+  /** What the page noted about a build that is under way; empty where none is. */
+  readonly note: string;
+  readonly sheets: readonly SheetListed[];
+  readonly read: readonly SheetRead[];
 }
 
-/** What pictures and pages are drawn from: the teams' numbers as the Plan has them now. */
-export interface NumbersView {
-  readonly activity: string;
-  readonly decimalMark: 'point' | 'comma';
-  /** The numbers that the plan starts from, by name of the given. */
-  readonly typical: Readonly<Record<string, string>>;
-  readonly teams: readonly TeamPlan[];
+/** A sheet as the page saw it; the script compares before it writes. */
+export interface Seen {
+  readonly id: number;
+  readonly mark: string;
 }
 
-export interface RecordClassView {
-  /** The entry as the class's sheet tells it now; its words hold no names. */
-  readonly proposal: RecordEntry;
-  /** Today's row, where the Record has one. */
-  readonly saved?: RecordEntry;
-  /** For the copied text only. */
-  readonly names: ClassFacts['names'];
-  readonly hasEntriesToday: boolean;
+/** What every call that writes may carry. */
+export interface WriteWish {
+  /** Sheets that what is written was worked out from. */
+  readonly seen: readonly Seen[];
+  /** Read again when all is written, so that the page goes on from what stands there now. */
+  readonly read: ReadWish;
 }
-export interface RecordView {
-  /** Year-month-day in the file's own time zone. */
-  readonly day: string;
-  readonly classes: readonly RecordClassView[];
+
+/** Entries for a sheet that is made: a column of texts, and what the trigger would have noted beside them. */
+export interface FirstEntriesSent {
+  readonly row: number;
+  readonly column: number;
+  readonly texts: readonly string[];
+  readonly counts?: {
+    readonly column: number;
+    readonly rows: readonly (readonly [tries: number, time: number] | null)[];
+  };
 }
-export interface RecordSent {
-  readonly entry: RecordEntry;
-  /** The row as it was read, or null where there was none. */
-  readonly base: RecordEntry | null;
+
+export interface ApplyWish extends WriteWish {
+  readonly plan: SheetPlan;
+  /** Dated name for the old sheet, where it has to be replaced. */
+  readonly keptName: string;
+  readonly replace?: boolean;
+  readonly firstEntries?: readonly FirstEntriesSent[];
+  /** The name that its tab gets, where it still has the one that it had. */
+  readonly tab?: { readonly was: string; readonly now: string };
+  readonly note?: NoteWish;
+  readonly last?: LastTouch;
+  readonly show?: boolean;
 }
-export interface ShareView {
+
+/** What is noted before anything is written, and when it is written, so that whoever opens the file next can go on. */
+export interface NoteWish {
+  readonly before?: string;
+  readonly after?: string;
+}
+
+/** What the last step of a build leaves behind: no note, no empty first sheet, and a sheet in view. */
+export interface LastTouch {
+  readonly show: number | null;
+  readonly emptySheet: number | null;
+}
+
+interface AppliedReading {
+  readonly sheetId: number;
+  readonly name: string;
+  readonly made: boolean;
+  readonly reading: BookReading;
+}
+
+export interface CellWish {
+  readonly sheetId: number;
+  readonly row: number;
+  readonly column: number;
+  /** What stood there when the page looked; anything else refuses the whole call. */
+  readonly was: CellSent;
+  /** Text, and text it stays whatever it begins with. */
+  readonly now: string;
+}
+export interface CellsWish extends WriteWish {
+  readonly cells: readonly CellWish[];
+}
+
+export interface AsideWish extends WriteWish {
+  readonly sheetId: number;
+  readonly keptName: string;
+  readonly note?: NoteWish;
+  readonly last?: LastTouch;
+}
+
+export interface EmptyFileWish extends WriteWish {
+  /** The file's name as typed. */
   readonly fileName: string;
-  /** Entries of today, and those whose time is not known. */
-  readonly entriesToday: number;
-  /** Sheets that are not ours, by name. */
-  readonly otherSheets: readonly string[];
-}
-export interface EmptyWish {
-  /** The file's name as typed, or empty. */
-  readonly fileName: string;
-  /** The teacher's own wording and links in Help stay. */
-  readonly keepHints: boolean;
+  /** The Plan that stays, and Help with the teacher's own wording where that is to stay; both take the place of what is there. */
+  readonly anew: readonly Pick<ApplyWish, 'plan' | 'keptName' | 'firstEntries'>[];
   /** Sheets that are not ours go as well. */
   readonly removeOthers: boolean;
-}
-export interface TeamsView {
-  readonly classes: readonly {
-    readonly name: string;
-    readonly teams: readonly {
-      readonly team: string;
-      readonly key: string;
-      readonly absent: boolean;
-      /** Left out where the team has no block yet. */
-      readonly members?: TeamMembersView;
-    }[];
-  }[];
-  /** Year-month-day in the file's own time zone. */
-  readonly day: string;
+  readonly note: string;
 }
 
-/** What the day takes, for the teacher's eyes. */
-export interface PreparationView {
-  readonly date: string;
-  readonly decimalMark: 'point' | 'comma';
-  readonly activity: string;
-  readonly aim: string;
-  readonly sections: readonly {
-    readonly name: string;
-    readonly title: string;
-    readonly rows: readonly {
-      readonly what: string;
-      readonly amount: number | null;
-      readonly withSpare: number | null;
-      readonly unit: string;
-      readonly note: string;
-      /** In the first row of what cautions are for; left out where there are none. */
-      readonly pictograms?: readonly Pictogram[];
-    }[];
-  }[];
-  /** Whether the Prepare sheet is up to the Plan; `none` where there is no such sheet. */
-  readonly sheet: 'none' | 'up to date' | 'out of date';
-  readonly labels: readonly Label[];
-  readonly periods: readonly PeriodPlan[];
-}
-export interface KeyView {
-  readonly date: string;
-  readonly activity: string;
-  readonly teams: readonly {
-    readonly className: string;
-    readonly team: string;
-    readonly key: string;
-    readonly lines: readonly {
-      readonly title: string;
-      readonly unit: string;
-      readonly answer: string;
-      readonly note: string;
-    }[];
-  }[];
-}
-/** Tables for paper; there is no answer in them. */
-export interface PaperView {
-  readonly date: string;
-  readonly activity: string;
-  readonly aim: string;
-  readonly teams: readonly {
-    readonly className: string;
-    readonly team: string;
-    readonly key: string;
-    readonly steps: readonly {
-      readonly title: string;
-      readonly shown: string;
-      readonly unit: string;
-      readonly kind: string;
-      readonly checkFigures: readonly number[];
-    }[];
-  }[];
+export interface ShowWish {
+  readonly sheetId: number;
+  /** A cell to go to; left out where the sheet is enough. */
+  readonly cell?: { readonly row: number; readonly column: number };
 }
 
-/** Endpoint name → its type. The build writes one top-level declaration for each; nothing else is callable. */
+export interface PageWish {
+  readonly page: PageName | 'sidebar';
+  readonly about: string;
+}
+
+/** Name of the call → its type. The build writes one top-level declaration for each; nothing else is callable. */
 export interface Calls {
-  /** The day's entry of every class, as the sheets tell it now and as the Record has it. */
-  readRecord(): Outcome<RecordView>;
-  /** Writes or rewrites one row for each class and day; what people wrote there since it was read stays. */
-  saveRecord(rows: readonly RecordSent[]): Outcome<{ readonly saved: readonly RecordEntry[] }>;
-  /** Classes with entries today and no row of today in the Record. */
-  recordDue(): Outcome<{ readonly due: readonly string[] }>;
-  readShare(): Outcome<ShareView>;
-  /** Takes everything personal out of the file and begins to build it anew; `continueBuild` goes on. */
-  emptyCopy(wish: EmptyWish): Outcome<BuildState>;
-  readTeams(): Outcome<TeamsView>;
-  /** Adds a team to a class in mid-lesson; `continueBuild` goes on. */
-  addTeam(className: string, team: string): Outcome<BuildState>;
-  addClass(className: string, teams: readonly string[]): Outcome<BuildState>;
-  /** Marks a team as absent today, or as here. */
-  setAbsent(key: string, absent: boolean): Outcome<null>;
-  /** Says who is in a team and who of them is absent today; the roles are shared among the others. */
-  setMembers(className: string, key: string, wish: MembersWish): Outcome<TeamMembersView>;
-  /** Passes the roles on in every team of a class whose roles are of another day. */
-  passRoles(className: string): Outcome<{ readonly passed: number }>;
-  readLesson(): Outcome<LessonView>;
-  draftTeams(setup: Setup): Outcome<DraftView>;
-  /** Writes the plan and the list of what is still to build; `continueBuild` does one sheet a call until finished. */
-  startBuild(setup: Setup): Outcome<BuildState>;
-  continueBuild(): Outcome<BuildState>;
-  /** An invented class, ready to try. */
-  startSample(): Outcome<BuildState>;
-  readClass(className: string): Outcome<ClassView>;
-  /** Enters again only the formulas that failed or never finished. */
-  checkAgain(): Outcome<{ readonly renewed: number }>;
-  /** Goes to a team's block in the sheet. */
-  goToTeam(className: string, key: string): Outcome<null>;
-  /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` goes to the page, such as a class, or is the view that the sidebar opens with. */
-  openPage(page: PageName | 'sidebar', about?: string): Outcome<null>;
-  readPreparation(): Outcome<PreparationView>;
-  readKey(): Outcome<KeyView>;
-  readPaper(): Outcome<PaperView>;
-  /** Brings the Prepare sheet to the Plan; `stay` leaves in view what is in view. */
-  writePrepareSheet(stay?: boolean): Outcome<null>;
-  /** Writes the key to a new sheet, after the teacher has said yes to the warning. */
-  writeKeySheet(confirmed: boolean): Outcome<{ readonly name: string }>;
-  readNumbers(): Outcome<NumbersView>;
-  readPoll(): Outcome<PollView>;
-  /** Goes to the Poll sheet. */
-  goToPoll(): Outcome<null>;
+  /** The list of sheets, and the cells of those asked for. Nothing is written. */
+  readBook(version: number, wish: ReadWish): Outcome<BookReading>;
+  /** Brings one sheet to its plan; the same call finishes one that stopped. */
+  applySheet(version: number, wish: ApplyWish): Outcome<AppliedReading>;
+  /** Writes texts into cells of our sheets, or none of them where one holds something else by now. */
+  writeCells(version: number, wish: CellsWish): Outcome<BookReading>;
+  /** Keeps a sheet under a dated name, behind all others. */
+  putAside(version: number, wish: AsideWish): Outcome<BookReading>;
+  /** Takes everything personal out of a copy, which must be named. */
+  emptyFile(
+    version: number,
+    wish: EmptyFileWish,
+  ): Outcome<{ readonly left: readonly string[]; readonly reading: BookReading }>;
+  show(version: number, wish: ShowWish): Outcome<null>;
+  /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` is handed over as data. */
+  openPage(version: number, wish: PageWish): Outcome<null>;
+  /** Enters again only the checks that failed or never finished; `missing` are sheets where a formula is gone. */
+  checkAgain(version: number): Outcome<{ readonly renewed: number; readonly missing: readonly number[] }>;
 }
 export const callNames = [
-  'readRecord',
-  'saveRecord',
-  'recordDue',
-  'readShare',
-  'emptyCopy',
-  'readTeams',
-  'addTeam',
-  'addClass',
-  'setAbsent',
-  'setMembers',
-  'passRoles',
-  'readLesson',
-  'draftTeams',
-  'startBuild',
-  'continueBuild',
-  'startSample',
-  'readClass',
-  'checkAgain',
-  'goToTeam',
+  'readBook',
+  'applySheet',
+  'writeCells',
+  'putAside',
+  'emptyFile',
+  'show',
   'openPage',
-  'readPreparation',
-  'readKey',
-  'readPaper',
-  'writePrepareSheet',
-  'writeKeySheet',
-  'readNumbers',
-  'readPoll',
-  'goToPoll',
+  'checkAgain',
 ] as const satisfies readonly (keyof Calls)[];

@@ -1,6 +1,5 @@
-import { continueBuild } from './build.ts';
-import { checkAgain } from './endpoints/checkAgain.ts';
-import { startSample } from './endpoints/startSample.ts';
+import { checkAgain } from './checkAgain.ts';
+import { openPage } from './openPage.ts';
 import { guarded } from './outcome.ts';
 import { openSpreadsheet, ui } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
@@ -10,17 +9,16 @@ export function openSidebar_(): void {
   ui().showSidebar(HtmlService.createHtmlOutputFromFile('Sidebar').setTitle(hostWords.title));
 }
 
-/** Menu: builds the invented class in one go; the host gives a menu item six minutes. */
+/** Menu: opens the sidebar, which builds the invented class. */
 export function buildSampleFromMenu_(): void {
-  let state = guarded(startSample);
-  while (state.ok && !state.value.finished) state = guarded(continueBuild);
-  tell(state.ok ? hostWords.sampleBuilt : state.problem.message);
+  const outcome = guarded(() => openPage({ page: 'sidebar', about: 'sample' }));
+  if (!outcome.ok) tell(outcome.problem.message);
 }
 
 /** Menu: enters again the checks that did not finish. */
 export function checkAgainFromMenu_(): void {
   const outcome = guarded(checkAgain);
-  tell(outcome.ok ? hostWords.checkedAgain(outcome.value.renewed) : outcome.problem.message);
+  tell(outcome.ok ? hostWords.checkedAgain(outcome.value) : outcome.problem.message);
 }
 
 const tell = (message: string): void => {

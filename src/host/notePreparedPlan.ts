@@ -1,7 +1,9 @@
 import { prepareCells } from '../workbook/layout.ts';
-import type { PlanReading } from '../workbook/readLesson.ts';
+import type { Seen } from './calls.ts';
+import { markOf } from './markOf.ts';
 import { ownSheets, sheetInUse } from './ownSheets.ts';
 import { type Spreadsheet, settle } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
 import { writeTexts } from './writeTexts.ts';
 
 /**
@@ -11,21 +13,21 @@ import { writeTexts } from './writeTexts.ts';
  */
 export function notePreparedPlan({
   spreadsheet,
-  writtenFrom,
-  readPlan,
+  seen,
 }: {
   spreadsheet: Spreadsheet;
-  writtenFrom: PlanReading;
-  /** Reads the Plan again, after its text was taken. */
-  readPlan: () => PlanReading | undefined;
+  /** The Plan as the page saw it when it made the list. */
+  seen: readonly Seen[];
 }): void {
-  const sheet = sheetInUse(ownSheets(spreadsheet), { kind: 'prepare' })?.sheet;
-  if (sheet === undefined) return;
+  const own = ownSheets(spreadsheet);
+  const sheet = sheetInUse(own, { kind: 'prepare' })?.sheet;
+  const plan = sheetInUse(own, { kind: 'plan' })?.sheet;
+  if (sheet === undefined || plan === undefined) return;
   settle();
   const { planNow, planThen } = prepareCells;
   const joined = String(sheet.getRange(planNow.row, planNow.column).getValue());
-  const same = JSON.stringify(readPlan()) === JSON.stringify(writtenFrom);
-  const note = same ? joined : '';
+  const mark = markOf('plan', valuesOf(plan));
+  const note = seen.some((one) => one.id === plan.getSheetId() && one.mark === mark) ? joined : '';
   const cell = sheet.getRange(planThen.row, planThen.column);
   if (cell.getValue() !== note) writeTexts(cell, [[note]]);
 }

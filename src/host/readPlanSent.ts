@@ -11,7 +11,7 @@ const allowed: ReadonlySet<string> = new Set<string>([...ownFunctions, ...native
 /** Far above any sheet of ours, and far below what the host would choke on. */
 const most = { rows: 5000, columns: 200, items: 5000, text: 5000, formula: 4000, name: 100 } as const;
 
-const kinds: readonly SheetRole['kind'][] = ['poll', 'plan', 'class', 'progress', 'help', 'prepare', 'record'];
+const kinds: readonly SheetRole['kind'][] = ['poll', 'plan', 'class', 'progress', 'help', 'prepare', 'record', 'key'];
 const formats: readonly string[] = ['@', 'General', '0', 'hh:mm'];
 const states: readonly string[] = stateWords.map(({ state }) => state);
 

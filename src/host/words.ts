@@ -1,4 +1,4 @@
-/** Every text for people that the host code shows: menu, progress of a build, problems. */
+/** Every text for people that the host code shows: menu, titles of pages, refusals. */
 export const hostWords = {
   title: 'Labrow',
   menu: {
@@ -7,12 +7,14 @@ export const hostWords = {
     checkAgain: 'Check again',
   },
   protection: 'Labrow: a reminder before anything but the tinted cells is changed',
-  keptName: (name: string, stamp: string) => `${name}, kept ${stamp}`,
-  /** Whether a sheet bears a name that `keptName` gives, with or without a number behind it. */
+  /** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
   isKeptName: (name: string) => /, kept \d{4}-\d\d-\d\d/.test(name),
-  sampleBuilt: 'The sample class is ready. Everything in it is invented.',
-  checkedAgain: (renewed: number) =>
-    renewed === 0 ? 'Every check is there already.' : `Entered again: ${renewed} of the checks.`,
+  checkedAgain: ({ renewed, missing }: { readonly renewed: number; readonly missing: readonly number[] }) =>
+    missing.length > 0
+      ? 'Some checks are gone from their cells. Open the sidebar and press “Check again” in Class now: it puts them back.'
+      : renewed === 0
+        ? 'Every check is there already.'
+        : `Entered again: ${renewed} of the checks.`,
   problem: ({
     expected,
     where,
@@ -24,70 +26,40 @@ export const hostWords = {
     received: string;
     advice: string;
   }) => `Expected ${expected} for ${where}, received ${received}. ${advice}`,
-  firstClass: 'First class',
-  teamNumber: (number: number) => `Team ${number}`,
   refused: {
     expected: 'the file to take the change',
     where: 'this step',
     advice: 'Nothing that was typed is lost. Wait a moment and press the button again.',
   },
-  buildLabels: {
-    plan: 'Plan',
-    help: 'Help',
-    prepare: 'Prepare',
-    progress: 'Progress',
-    poll: 'Poll',
-    putAside: (className: string) => `keeping ${className} aside`,
-  },
-  keyTwice: {
-    expected: 'each key in one line of the Plan',
-    where: 'building again',
-    advice: 'Give one of these lines another key in the Plan, then build.',
-  },
-  lessonThere: {
-    expected: 'a file without a lesson',
-    where: 'the sample class',
-    advice: 'Make a new spreadsheet from the template and build the sample there.',
-  },
-  lessonOf: (teams: number) => `a Plan with ${teams} teams`,
-  planUnfinished: {
-    expected: 'a finished Plan',
-    where: 'the build',
-    advice: 'Press build once more; it goes on where it stopped.',
-  },
-  headingMissing: (name: string) => ({
-    expected: `the heading “${name}”`,
-    where: 'the lines of the Plan',
-    advice: 'Type the heading again above its numbers, or build from the sidebar.',
-  }),
-  classUnknown: {
-    expected: 'a class that has been built',
-    where: 'the class',
-    advice: 'Choose one from the list, or build it.',
-  },
-  classUnreadable: {
-    expected: 'the marks of a class sheet in columns K and L',
-    advice: 'Undo what moved the columns, or build the class again: what was typed is copied.',
-  },
-  noLesson: {
-    expected: 'a Plan with an activity',
-    where: 'what to prepare',
-    advice: 'Plan a lesson in the sidebar and build it, or build the sample class.',
-  },
-  fileBusy: {
+  busy: {
     expected: 'the file to be free',
-    received: 'one that is being written',
-    advice: 'Wait a moment and press the button again.',
+    where: 'this step',
+    received: 'one in which something else is being written',
+    advice: 'Nothing was done. Wait a moment and press the button again.',
   },
-  keyUnconfirmed: {
-    expected: 'a yes to the warning',
-    where: 'the key in a sheet',
-    advice: 'Press the button again and read what it says first.',
+  changed: {
+    expected: 'the file as the sidebar has read it',
+    received: 'another one',
+    advice: 'Somebody changed it meanwhile, so nothing was written. Look again and press once more.',
   },
-  keySheet: {
-    name: (date: string) => `Key ${date}`,
-    warning: 'The key. Everyone who can edit this file can read it. Delete this sheet before you share the file.',
-    headings: ['class', 'team', 'step', 'answer', 'unit', 'note'],
+  theSheet: (name: string) => `the sheet “${name}”`,
+  aSheetGone: 'a sheet that is no longer there',
+  olderPage: {
+    expected: 'a sidebar of the same version as the script',
+    where: 'this button',
+    received: 'another version',
+    advice: 'Close the sidebar and open it again from the menu.',
+  },
+  oddWish: {
+    expected: 'a call that the sidebar makes',
+    where: 'the script',
+    received: 'one of another shape',
+    advice: 'Close the sidebar, open it again from the menu and press the button once more.',
+  },
+  notOurs: {
+    expected: 'a sheet that was built here',
+    where: 'the cells to write',
+    advice: 'Look again in the sidebar, then press once more.',
   },
   pageTitles: {
     preparation: 'What to prepare',
@@ -103,29 +75,9 @@ export const hostWords = {
     where: 'the page to open',
     advice: 'Close the sidebar, open it again from the menu and press the button once more.',
   },
-  record: {
-    rows: { expected: 'the entries of the day', where: 'the record', advice: 'Open the Record again in the sidebar.' },
-    headings: {
-      expected: 'its headings in one row',
-      where: 'the Record sheet',
-      received: 'a sheet without some of them',
-      advice: 'Undo the change to the headings; what you wrote stays in the sidebar.',
-    },
-    named: {
-      expected: 'words without names',
-      advice: 'Say “one team” there; names may stand in the text that you copy.',
-    },
-    tooLong: { expected: 'at most 2000 characters', advice: 'Shorten it.' },
-    busy: {
-      expected: 'the file to be free',
-      where: 'the record',
-      received: 'one that is being written',
-      advice: 'Wait a moment and save again.',
-    },
-  },
   share: {
-    entries: {
-      expected: 'the name of this file, since it has entries of today,',
+    name: {
+      expected: 'the name of this file',
       where: 'emptying it',
       advice: 'Is this the copy? Then type its name as it stands above. If it is the class’s file, leave it.',
     },
@@ -135,79 +87,10 @@ export const hostWords = {
       received: 'one without',
       advice: 'Open the copy that was made from a lesson.',
     },
-    busy: {
-      expected: 'the file to be free',
-      where: 'emptying it',
-      received: 'one that is being written',
-      advice: 'Wait a moment and press again.',
+    notWritten: {
+      expected: 'a new sheet that holds what is to stay',
+      received: 'one that differs',
+      advice: 'Nothing was removed. Press the button once more.',
     },
-  },
-  teams: {
-    noLesson: {
-      expected: 'a lesson that has been built',
-      where: 'a late team or another class',
-      received: 'a file without one',
-      advice: 'Plan and build it first.',
-    },
-    unknown: {
-      expected: 'a team of the Plan',
-      where: 'the team',
-      advice: 'Look again in the sidebar and choose one from the list.',
-    },
-    columnTaken: {
-      expected: 'the heading “today” behind the numbers',
-      where: 'the Plan',
-      advice: 'Type that heading there, or leave the column empty.',
-    },
-  },
-  noPoll: {
-    expected: 'a Poll sheet',
-    where: 'the poll',
-    received: 'a file without one',
-    advice: 'Build the table again to get one; what is typed stays.',
-  },
-  members: {
-    shape: {
-      expected: 'names and who is absent',
-      where: 'the team',
-      advice: 'Open Teams again in the sidebar and try once more.',
-    },
-    changed: {
-      expected: 'the names as the sidebar has read them',
-      where: 'the team',
-      received: 'another text in its cell “Who”',
-      advice: 'Somebody wrote there meanwhile, and it was left alone. Look again, then change it.',
-    },
-    tooMany: (most: number) => ({ expected: `at most ${most} people`, advice: 'Make it two teams.' }),
-    long: (longest: number) => ({
-      expected: `names of at most ${longest} letters`,
-      advice: 'A first name or initials are enough.',
-    }),
-    twice: { expected: 'a different name for each person', advice: 'Add a letter to one of the two.' },
-    sameTwice: (name: string) => `“${name}” twice`,
-    namesIn: (team: string) => `the names in ${team}`,
-  },
-  teamUnknown: {
-    expected: 'a team of this class',
-    where: 'the team',
-    advice: 'Read the class again and choose one from the list.',
-  },
-  setupProblems: {
-    shape: { expected: 'a whole plan', where: 'the build', advice: 'Open the sidebar again and try once more.' },
-    activity: { expected: 'an activity from the list', where: 'the activity', advice: 'Choose one in the sidebar.' },
-    given: { expected: 'a value', advice: 'Fill it in; every team starts from it.' },
-    sizes: { expected: 'sizes in mL, such as 100 and 250,', advice: 'Say what is on the shelf.' },
-    balance: {
-      expected: 'a mass in g, such as 0.01,',
-      where: 'the balance',
-      advice: 'Say what the balance reads to and holds.',
-    },
-    className: { expected: 'a name', where: 'each class', advice: 'Type one, such as Second period.' },
-    classTwice: { expected: 'a different name', where: 'each class', advice: 'Change one of the two.' },
-    noClasses: { expected: 'at least one class', where: 'the lesson', advice: 'Add a class and its teams.' },
-    noTeams: { expected: 'at least one team', advice: 'Add a team.' },
-    teamName: { expected: 'a name for each team', advice: 'Type one, or remove the team.' },
-    teamTwice: { expected: 'a different name for each team', advice: 'Change one of the two.' },
-    tooMany: { expected: 'at most 200 teams', where: 'one file', advice: 'Use a second file for some of the classes.' },
   },
 } as const;

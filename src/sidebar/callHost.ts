@@ -1,7 +1,7 @@
+import type { Asked } from '../desk/file/ask.ts';
 import type { Calls, Outcome, Problem } from '../host/calls.ts';
+import { layoutVersion } from '../workbook/layout.ts';
 import { texts } from './texts.ts';
-
-type CallName = keyof Calls;
 
 interface Runner {
   withSuccessHandler(handler: (answer: unknown) => void): Runner;
@@ -11,31 +11,27 @@ interface HostWindow {
   readonly google?: { readonly script?: { readonly run?: Runner } };
 }
 
-/** The host ends a run after six minutes; a build step may need most of them, everything else is quick. */
-const slowCalls: readonly CallName[] = [
-  'startBuild',
-  'continueBuild',
-  'startSample',
-  'addTeam',
-  'addClass',
-  'emptyCopy',
-];
-const secondsToWait = (name: CallName): number => (slowCalls.includes(name) ? 380 : 90);
+/** The host ends a run after six minutes; a whole sheet may need most of them, everything else is quick. */
+const slowCalls: readonly (keyof Calls)[] = ['applySheet', 'putAside', 'emptyFile'];
+export const patience = { slow: 380, quick: 90 } as const;
+
+/** Makes one call of the desk. Each says of which version this page is: a newer script asks to open it again. */
+export const callHost = ({ call, wish }: Asked): Promise<Outcome<unknown>> =>
+  sendToScript(
+    call,
+    wish === undefined ? [layoutVersion] : [layoutVersion, wish],
+    slowCalls.includes(call) ? patience.slow : patience.quick,
+  );
 
 /**
- * Calls one endpoint of the script. Never rejects: no host, no answer in time and an error on the other side all come
- * back as a problem in words for people.
+ * Calls a function of the script. Never rejects: no host, no answer in time and an error on the other side all come back
+ * as a problem in words for people.
  */
-export function callHost<Name extends CallName>(
-  name: Name,
-  ...args: Parameters<Calls[Name]>
-): Promise<ReturnType<Calls[Name]>> {
+export function sendToScript(name: string, args: readonly unknown[], seconds: number): Promise<Outcome<unknown>> {
   return new Promise((resolve) => {
-    const answer = (outcome: unknown) => resolve(outcome as ReturnType<Calls[Name]>);
-    const fail = (problem: Problem) => answer({ ok: false, problem });
+    const fail = (problem: Problem) => resolve({ ok: false, problem });
     const run = (window as unknown as HostWindow).google?.script?.run;
     if (!run) return fail({ message: texts.calls.noHost });
-    const seconds = secondsToWait(name);
     const timer = setTimeout(() => fail({ message: texts.calls.timedOut(seconds) }), seconds * 1000);
     const settled =
       <T>(then: (value: T) => void) =>
@@ -45,11 +41,11 @@ export function callHost<Name extends CallName>(
       };
     const runner = run
       .withSuccessHandler(
-        settled((value) => (isOutcome(value) ? answer(value) : fail({ message: texts.calls.oddAnswer }))),
+        settled((value) => (isOutcome(value) ? resolve(value) : fail({ message: texts.calls.oddAnswer }))),
       )
       .withFailureHandler(settled((error) => fail(problemOfFailure(error))));
     try {
-      (runner as unknown as Readonly<Record<CallName, (...args: readonly unknown[]) => void>>)[name](...args);
+      (runner as unknown as Readonly<Record<string, (...args: readonly unknown[]) => void>>)[name]?.(...args);
     } catch (error) {
       settled(() => fail(problemOfFailure(error)))(undefined);
     }

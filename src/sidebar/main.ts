@@ -1,6 +1,7 @@
 // The sidebar's page: reads the lesson once, then shows one view at a time. Opened with a mark, it is one page to print or project.
-import type { LessonView, Problem } from '../host/calls.ts';
-import { callHost } from './callHost.ts';
+import type { Problem } from '../desk/outcome.ts';
+import type { LessonView } from '../desk/views.ts';
+import { askAfresh, askDesk } from './askDesk.ts';
 import { classNowView } from './classNow/classNowView.ts';
 import { helpView } from './help/helpView.ts';
 import { element } from './page/element.ts';
@@ -34,15 +35,21 @@ const viewNames: readonly ViewName[] = [
 ];
 
 /** The view that the sidebar is opened with, such as the one that a page to print was opened from. */
-const viewAskedFor = (): ViewName | undefined => viewNames.find((name) => name === document.body.dataset.about);
+const viewAskedFor = (): ViewName | undefined =>
+  isSampleAskedFor() ? 'plan' : viewNames.find((name) => name === document.body.dataset.about);
+
+/** Opened from the menu to build the sample class. */
+const isSampleAskedFor = (): boolean => document.body.dataset.about === 'sample';
 
 function start(): void {
   const main = element('main', {});
   const opening = element('p', { class: 'waiting', role: 'status' });
   const builder = makeBuilder({
-    next: () => callHost('continueBuild'),
+    next: () => askDesk('continueBuild'),
+    // The last step has read the whole file: nothing more is asked.
     finishing: async () => {
-      await refresh();
+      const outcome = await askDesk('readLesson');
+      if (outcome.ok) lesson = outcome.value;
     },
   });
   let lesson: LessonView | undefined;
@@ -93,13 +100,13 @@ function start(): void {
     if (read) show(name);
   }
   async function refresh(): Promise<Problem | undefined> {
-    const outcome = await callHost('readLesson');
+    const outcome = await askAfresh('readLesson');
     if (!outcome.ok) return outcome.problem;
     lesson = outcome.value;
     return undefined;
   }
   async function readLesson(): Promise<boolean> {
-    const outcome = await waiting(opening, texts.opening, callHost('readLesson'));
+    const outcome = await waiting(opening, texts.opening, askDesk('readLesson'));
     if (!outcome.ok) {
       if (current === 'help') return false;
       const wanted = current ?? viewAskedFor();
@@ -132,7 +139,9 @@ function start(): void {
   }
 
   document.body.append(nav, due.root, main);
-  void open(viewAskedFor());
+  void open(viewAskedFor()).then(() => {
+    if (isSampleAskedFor() && lesson !== undefined) void builder.start(() => askDesk('startSample'), true);
+  });
 }
 
 if (!startPage()) start();

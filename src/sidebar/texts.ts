@@ -1,4 +1,5 @@
 // Every text of the sidebar that people read, in the order of the page. A translation replaces this file.
+import type { NamePair } from '../desk/building/questions.ts';
 import type { TwoReadings } from './arithmetic/pointNumbers.ts';
 
 const units = (unit: string) => (unit === '' || unit === '%' ? 'a number' : `a number in ${unit}`);
@@ -236,6 +237,23 @@ export const texts = {
     fromSheet: 'Use what is in the Plan sheet',
     sheetChanged: 'The Plan sheet changed since this page read it. Which of the two counts?',
     fromHere: 'Build with what is here',
+    names: {
+      ask: 'People have typed there, so this has to be clear first:',
+      pair: ({ kind, from, to, className }: NamePair) =>
+        kind === 'class'
+          ? `“${from}” is gone from the plan and “${to}” is new. Is it the same class?`
+          : `“${from}” is gone from ${className} and “${to}” is new. Is it the same team?`,
+      same: 'Yes, the same with a new name',
+      other: 'No, somebody else',
+    },
+    typed: {
+      ask: (cells: number) =>
+        `This plan has no place for ${count(cells, 'cell', 'cells')} that people typed. They stay in a sheet that is kept behind the others, but not in the table:`,
+      where: ({ className, team, cells }: { className: string; team: string; cells: number }) =>
+        `${className}, ${team}: ${count(cells, 'cell', 'cells')}`,
+      yes: (cells: number) => `Yes, set ${count(cells, 'cell', 'cells')} aside`,
+      no: 'No, change the plan first',
+    },
     comparing: 'Looking at the Plan sheet …',
     sheetProblems: 'In the sheets, look at',
     lesson: 'The lesson',
@@ -518,6 +536,7 @@ export const texts = {
     stays: 'What stays: the plan with its numbers and settings. Classes and teams are counted instead of named.',
     entries: (entries: number) =>
       `${count(entries, 'entry here is', 'entries here are')} of today or of a time nobody noted. Is this really the copy?`,
+    left: (sheets: readonly string[]) => `Left in it as they were: ${sheets.join(', ')}.`,
     typeName: 'Type the name of this file',
     otherSheets: (names: readonly string[]) => `Sheets of your own in this file: ${names.join(', ')}.`,
     removeOthers: 'Remove those sheets too',

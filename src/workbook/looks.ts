@@ -63,5 +63,6 @@ export const tabColors = {
   prepare: '#3f4a5a',
   record: '#851c58',
   poll: '#3f4a5a',
+  key: '#3f4a5a',
   kept: '#a5b3c0',
 } as const;

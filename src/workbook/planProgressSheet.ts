@@ -29,7 +29,12 @@ const roomFor = (teamCount: number): number => Math.ceil((teamCount + 1) / 4) * 
 export interface ProgressInput {
   readonly lesson: Lesson;
   /** For each class its teams, in the order of their blocks. */
-  readonly classes: readonly { readonly className: string; readonly teams: readonly TeamPlan[] }[];
+  readonly classes: readonly {
+    readonly className: string;
+    readonly teams: readonly TeamPlan[];
+    /** What the class was called when its sheet was made; by it the layout stays the same under another name. */
+    readonly id?: string;
+  }[];
   readonly names: SheetNames;
   readonly places: PlanPlaces;
 }
@@ -61,7 +66,7 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
   const identityRows: string[][] = [];
   let row = firstTable;
 
-  for (const { className, teams } of classes) {
+  for (const { className, teams, id = className } of classes) {
     const headingRow = row;
     const room = roomFor(teams.length);
     const cells: CellContent[][] = [
@@ -71,14 +76,14 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
         text(progress.count),
         ...steps.map(({ title }) => text(title)),
         // The class once more, where the layout is told by the keys.
-        text(className),
+        text(id),
       ],
       ...teams.map((team, index) => teamLine({ team, row: headingRow + 1 + index, className })),
       ...Array.from({ length: room - teams.length }, () => Array.from({ length: keyColumn }, () => blank)),
     ];
     blocks.push({ row: headingRow, column: 1, cells });
     identityRows.push(
-      [className],
+      [id],
       ...teams.map(({ key }) => [key]),
       ...Array.from({ length: room - teams.length + 1 }, () => ['']),
     );

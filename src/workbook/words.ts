@@ -180,4 +180,9 @@ export const words = {
     'balance range': 'g, the most it can weigh',
     start: 'what the sidebar starts from when it gives numbers; the checks read the team lines below',
   },
+  keySheet: {
+    name: (date: string) => `Key ${date}`,
+    warning: 'The key. Everyone who can edit this file can read it. Delete this sheet before you share the file.',
+    headings: ['class', 'team', 'step', 'answer', 'unit', 'note'],
+  },
 } as const;

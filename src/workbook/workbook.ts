@@ -69,7 +69,7 @@ export interface Choice {
 
 /** What a sheet is, so that it is found again after it was renamed; for a class, its name. */
 export interface SheetRole {
-  readonly kind: 'poll' | 'plan' | 'class' | 'progress' | 'help' | 'prepare' | 'record';
+  readonly kind: 'poll' | 'plan' | 'class' | 'progress' | 'help' | 'prepare' | 'record' | 'key';
   readonly className?: string;
 }
 

@@ -1,24 +1,33 @@
-import { fileURLToPath } from 'node:url';
-import { codeFile } from '../../scripts/build/codeFile.ts';
-import { catalogue } from '../../src/functions/catalogue.ts';
-import type { BuildState, Calls, Outcome } from '../../src/host/calls.ts';
-import { callNames } from '../../src/host/calls.ts';
+import { type DeskAnswer, type DeskArguments, type DeskCall, workFor } from '../../src/desk/acts.ts';
+import type { Work } from '../../src/desk/file/ask.ts';
+import type { File } from '../../src/desk/file/look.ts';
+import type { Outcome } from '../../src/desk/outcome.ts';
+import { runWork } from '../../src/desk/runWork.ts';
+import type { BuildState } from '../../src/desk/views.ts';
 import type { Setup } from '../../src/lab/setup.ts';
 import { openStandIn, type StandIn, type StandInOptions } from '../../src/preview/standin/openStandIn.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
+import { builtText } from '../builtText.ts';
 import { sheetState, valueAt } from './cells.ts';
 
 /** The script as it is pushed, from the sources as they are now. */
-const script = await codeFile(fileURLToPath(new URL('../..', import.meta.url)), { catalogue, callNames });
+const script = await builtText('dist/Code.js');
 
 export const open = (options: Partial<StandInOptions> = {}): StandIn =>
   openStandIn({ code: script, sidebarHtml: '<p>sidebar</p>', ...options });
 
-/** Calls an endpoint as the sidebar does. */
-export const call = <Name extends keyof Calls>(
+/** Runs work of the desk over the script of a stand-in, which answers at once. */
+export const run = <T>(host: StandIn, work: Work<T>): T =>
+  runWork(work, ({ call: name, wish }) =>
+    host.run('teacher', name, wish === undefined ? [layoutVersion] : [layoutVersion, wish]),
+  );
+
+/** Asks the desk as the sidebar does, from a page that was just opened: it has read nothing yet. */
+export const call = <Name extends DeskCall>(
   host: StandIn,
   name: Name,
-  ...args: Parameters<Calls[Name]>
-): ReturnType<Calls[Name]> => host.run('teacher', name, args) as ReturnType<Calls[Name]>;
+  ...about: DeskArguments<Name>
+): DeskAnswer<Name> => run(host, workFor({ book: undefined }, name, about));
 
 /** The value of an outcome; a problem fails the test with its own words. */
 export function answerOf<T>(outcome: Outcome<T>): T {
@@ -26,19 +35,22 @@ export function answerOf<T>(outcome: Outcome<T>): T {
   return outcome.value;
 }
 
-/** Builds to the end, one call for each sheet, and hands back the last state. */
-function buildAll(host: StandIn, first: (host: StandIn) => Outcome<BuildState>): BuildState {
-  let state = answerOf(first(host));
+/** Goes on to the end, sheet by sheet, as a page does that was opened after the first step; hands back the last state. */
+export function finish(host: StandIn, first: Outcome<BuildState>): BuildState {
+  const page: File = { book: undefined };
+  let state = answerOf(first);
   for (let calls = 0; !state.finished; calls += 1) {
     if (calls > 40) throw new Error(`Expected the build to finish, received ${state.done} of ${state.total}.`);
-    state = answerOf(call(host, 'continueBuild'));
+    state = answerOf(run(host, workFor(page, 'continueBuild', [])));
   }
   return state;
 }
 
-export const buildSample = (host: StandIn): BuildState => buildAll(host, (one) => call(one, 'startSample'));
+export const buildSample = (host: StandIn): BuildState => finish(host, call(host, 'startSample'));
+
+/** Builds whatever is in the way: names that changed are others, and what was typed for what is gone is set aside. */
 export const buildSetup = (host: StandIn, setup: Setup): BuildState =>
-  buildAll(host, (one) => call(one, 'startBuild', setup));
+  finish(host, call(host, 'startBuild', setup, { names: 'other', setAside: true }));
 
 /** Row of a team's step in a class sheet, found by its key and step id. */
 export function stepRow(host: StandIn, { sheet, key, step }: { sheet: string; key: string; step: string }): number {

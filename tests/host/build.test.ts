@@ -60,7 +60,7 @@ describe('a build', () => {
     const host = open();
     buildSetup(host, setup);
     expect(inView(host)).toBe('Fern class');
-    host.run('teacher', 'goToTeam', ['Moss class', keyOf(host, 'Moss class', 'Newt')]);
+    answerOf(call(host, 'goToTeam', 'Moss class', keyOf(host, 'Moss class', 'Newt')));
     buildSetup(host, { ...setup, classes: [...setup.classes, { name: 'Reed class', teams: ['Carp'] }] });
     expect(inView(host)).toBe('Moss class');
   });
@@ -135,12 +135,22 @@ describe('a build', () => {
     expect(workbookText(host)).toBe(before);
   });
 
-  it('refuses nothing to a double press: one build goes on', () => {
+  it('says that the file is busy where another run is at work, and never that something was built', () => {
     const host = open();
+    host.holdLock(true);
+    for (const outcome of [call(host, 'startBuild', setup), call(host, 'startSample')]) {
+      expect(outcome).toMatchObject({ ok: false, problem: { reason: 'busy' } });
+      expect(outcome.ok ? '' : outcome.problem.message).toMatch(
+        /^Expected .+ for .+, received .+\. Nothing was done\./,
+      );
+    }
+    host.holdLock(false);
     answerOf(call(host, 'startBuild', setup));
     host.holdLock(true);
-    expect(answerOf(call(host, 'startBuild', setup))).toMatchObject({ done: 1, finished: false });
-    expect(answerOf(call(host, 'continueBuild'))).toMatchObject({ done: 1, finished: false });
+    expect(call(host, 'continueBuild')).toMatchObject({ ok: false, problem: { reason: 'busy' } });
+    expect(call(host, 'addClass', 'Reed class', ['Carp'])).toMatchObject({ ok: false, problem: { reason: 'busy' } });
+    expect(call(host, 'checkAgain')).toMatchObject({ ok: false, problem: { reason: 'busy' } });
+    expect(names(host)).toEqual(['Sheet1', 'Plan']);
     host.holdLock(false);
     expect(buildSetup(host, setup).finished).toBe(true);
   });
@@ -244,7 +254,7 @@ describe('building again with other teams', () => {
     const host = open();
     buildSetup(host, setup);
     host.book.addSheet('Roster', host.book.sheets.length);
-    host.run('teacher', 'goToTeam', ['Fern class', keyOf(host, 'Fern class', 'Heron')]);
+    answerOf(call(host, 'goToTeam', 'Fern class', keyOf(host, 'Fern class', 'Heron')));
     sheetState(host, 'Moss class').hidden = true;
     buildSetup(host, { ...setup, classes: setup.classes.slice(0, 1) });
     const live = ['Plan', 'Fern class', 'Progress', 'Poll', 'Help', 'Prepare', 'Roster'];
@@ -282,7 +292,7 @@ describe('building again with other teams', () => {
     buildSetup(host, setup);
     let state = answerOf(call(host, 'startBuild', { ...setup, classes: setup.classes.slice(0, 1) }));
     while (!state.label.includes('Moss class') && !state.finished) state = answerOf(call(host, 'continueBuild'));
-    host.run('teacher', 'goToTeam', ['Fern class', keyOf(host, 'Fern class', 'Heron')]);
+    answerOf(call(host, 'goToTeam', 'Fern class', keyOf(host, 'Fern class', 'Heron')));
     const before = inHand(host);
     expect(before?.row).toBeGreaterThan(1);
     answerOf(call(host, 'continueBuild'));
@@ -454,10 +464,10 @@ describe('the sample', () => {
     buildSetup(host, { ...read, classes: [{ name: 'Our own', teams: ['Newt'] }] });
     expect(valueAt(host, { sheet: 'Plan', row: 3, column: 1 })).not.toContain('invented');
   });
-  it('is built from the menu in one go', () => {
-    const host = open();
-    host.choose('teacher', 'buildSampleFromMenu');
-    expect(names(host)).toContain('Progress');
-    expect(answerOf(call(host, 'readLesson')).building).toBeUndefined();
+  it('is asked for from the menu: the sidebar opens and is told to build it', () => {
+    const host = open({ sidebarHtml: '<body><p>sidebar</p></body>' });
+    const panel = host.choose('teacher', 'buildSampleFromMenu');
+    expect(panel?.html).toBe('<body data-page="sidebar" data-about="sample"><p>sidebar</p></body>');
+    expect(names(host)).toEqual(['Sheet1']);
   });
 });

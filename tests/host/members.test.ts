@@ -1,8 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { MembersWish, TeamMembersView } from '../../src/host/calls.ts';
+import type { MembersWish, TeamMembersView } from '../../src/desk/views.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
-import { answerOf, buildSample, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSample, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
@@ -69,13 +69,15 @@ describe('who is in a team', () => {
     answerOf(set('Ana\nBen\nCy'));
     expect(who('c1-t1')).toContain('Cy: calculates');
   });
-  it('changes that cell only, runs no check, and waits for nobody’s count', () => {
+  it('changes that cell only and runs no check; where something else is being written it says so', () => {
     typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), at.entry, '119.00']] });
     const before = workbookText(host).split('\n');
     host.resetCounts();
     host.holdLock(true);
-    answerOf(set('Ana\nBen'));
+    expect(set('Ana\nBen')).toMatchObject({ ok: false, problem: { reason: 'busy' } });
+    expect(who('c1-t1')).toBe('Who');
     host.holdLock(false);
+    answerOf(set('Ana\nBen'));
     const after = workbookText(host).split('\n');
     expect(host.counts.functions).toEqual({});
     expect(after.filter((line, index) => line !== before[index])).toHaveLength(1);
@@ -114,7 +116,7 @@ describe('who is in a team', () => {
     ['c1-t1', 'Ana'],
     ['c1-t1', { names: 7 }],
   ])('refuses %j, %j', (key, wish) => {
-    expect(host.run('teacher', 'setMembers', [sheet, key, wish])).toMatchObject({ ok: false });
+    expect(call(host, 'setMembers', sheet, key, wish)).toMatchObject({ ok: false });
   });
 });
 
@@ -124,8 +126,7 @@ describe('the cell of a team when the lesson is built again', () => {
     const before = workbookText(host);
     buildSetup(host, setup);
     expect(workbookText(host)).toBe(before);
-    let state = answerOf(call(host, 'addTeam', sheet, 'Late team'));
-    while (!state.finished) state = answerOf(call(host, 'continueBuild'));
+    finish(host, call(host, 'addTeam', sheet, 'Late team'));
     expect(who('c1-t1')).toContain('Ana: calculates');
     expect(valueAt(host, { sheet, row: headingRow('c1-t3'), column: at.who })).toBe('Who');
   });

@@ -4,7 +4,7 @@ import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { cellKey } from '../../src/preview/standin/address.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { pollColumns as at, pollRows } from '../../src/workbook/layout.ts';
-import { answerOf, buildSample, buildSetup, call, open, typeIn } from './bench.ts';
+import { answerOf, buildSample, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
@@ -92,8 +92,7 @@ describe('the Poll in the built workbook', () => {
     const offered = (row: number, column: number) =>
       sheetState(host, 'Poll').cells.get(cellKey(row, column))?.validation?.options;
     expect(offered(first, at.className)).toEqual(['Fern class', 'Moss class']);
-    let state = answerOf(call(host, 'addClass', 'Reed class', ['Carp']));
-    while (!state.finished) state = answerOf(call(host, 'continueBuild'));
+    finish(host, call(host, 'addClass', 'Reed class', ['Carp']));
     for (const row of [first, first + 100, first + 239])
       expect(offered(row, at.className)).toEqual(['Fern class', 'Moss class', 'Reed class']);
     expect(offered(first, at.from)).toEqual(['one student', 'a team']);
@@ -158,8 +157,7 @@ describe('an emptied copy', () => {
   it('holds no answer and no line of the poll', () => {
     type([first, at.className, 'Fern class'], [first, at.openLine, 'Zinnia said so']);
     const fileName = host.book.name;
-    let state = answerOf(call(host, 'emptyCopy', { fileName, keepHints: false, removeOthers: false }));
-    while (!state.finished) state = answerOf(call(host, 'continueBuild'));
+    finish(host, call(host, 'emptyCopy', { fileName, keepHints: false, removeOthers: false }));
     expect(answerOf(call(host, 'readPoll'))).toMatchObject({ sheet: 'Poll', answers: [] });
     expect(workbookText(host)).not.toContain('Zinnia');
   });

@@ -1,8 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { EmptyWish } from '../../src/host/calls.ts';
+import type { EmptyWish } from '../../src/desk/views.ts';
 import type { Setup } from '../../src/lab/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { answerOf, buildSetup, call, open, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { setup } from './setup.ts';
 
@@ -29,10 +29,9 @@ beforeEach(() => {
   host = open({ saved, name, clock });
 });
 
-const wish: EmptyWish = { fileName: '', keepHints: false, removeOthers: false };
+const wish: EmptyWish = { fileName: name, keepHints: false, removeOthers: false };
 function empty(given: Partial<EmptyWish> = {}): void {
-  let state = answerOf(call(host, 'emptyCopy', { ...wish, ...given }));
-  while (!state.finished) state = answerOf(call(host, 'continueBuild'));
+  finish(host, call(host, 'emptyCopy', { ...wish, ...given }));
 }
 const rowsOf = (sheet: string, column: number, wanted: (value: string) => boolean): readonly number[] =>
   Array.from({ length: sheetState(host, sheet).rows }, (_, index) => index + 1).filter((row) =>
@@ -177,7 +176,7 @@ describe('emptyCopy', () => {
     expect(host.book.sheets.filter((sheet) => sheet.name.startsWith('Help'))).toHaveLength(1);
   });
 
-  it('is refused where there are entries of today, unless the name of the file is typed', () => {
+  it('is refused unless the name of the file is typed, and says what stands in it of today', () => {
     typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 2, '1']] });
     expect(answerOf(call(host, 'readShare'))).toMatchObject({ fileName: name, entriesToday: 1 });
     const before = host.save();
@@ -191,17 +190,28 @@ describe('emptyCopy', () => {
     expect(marksIn()).toEqual([]);
   });
 
-  it('asks for the name too where nobody noted when an entry was made', () => {
-    typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 2, '1']] });
-    typeIn(host, { sheet: first, seat: 'teacher', cells: [[stepRows(first)[0] ?? 0, 10, '']] });
-    expect(call(host, 'emptyCopy', wish)).toMatchObject({ ok: false });
+  it('asks for the name whatever day the entries are of, and in a file without any', () => {
+    for (const day of ['2026-03-02', '2026-03-03']) {
+      host = open({ saved: host.save(), name, clock: () => new Date(`${day}T10:00:00Z`) });
+      const before = host.save();
+      expect(call(host, 'emptyCopy', { ...wish, fileName: '' })).toMatchObject({
+        ok: false,
+        problem: { field: 'fileName' },
+      });
+      expect(host.save()).toBe(before);
+      typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 2, day]] });
+    }
+    expect(answerOf(call(host, 'readShare')).entriesToday).toBe(1);
+    empty();
+    expect(marksIn()).toEqual([]);
   });
 
-  it('needs no name for entries of another day', () => {
-    typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 2, '1']] });
-    host = open({ saved: host.save(), name, clock: () => new Date('2026-03-03T10:00:00Z') });
-    expect(answerOf(call(host, 'readShare')).entriesToday).toBe(0);
-    empty();
+  it('takes a key that was written to a sheet out of the file, and says what is left', () => {
+    const { name: key } = answerOf(call(host, 'writeKeySheet', true));
+    host.book.addSheet('Roster', host.book.sheets.length);
+    const { left } = answerOf(call(host, 'emptyCopy', wish));
+    expect(left).toEqual(expect.arrayContaining(['Plan', 'Roster']));
+    expect(left).not.toContain(key);
     expect(marksIn()).toEqual([]);
   });
 
@@ -224,6 +234,7 @@ describe('emptyCopy', () => {
   });
 
   it('says what to do in a file without a lesson', () => {
-    expect(call(open(), 'emptyCopy', wish)).toMatchObject({ ok: false });
+    const outcome = call(open({ name }), 'emptyCopy', wish);
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected a file with a Plan /);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
-import { solutesFor } from '../../src/host/solutesFor.ts';
+import { solutesFor } from '../../src/desk/lesson/solutesFor.ts';
 import { activityById } from '../../src/lab/activities.ts';
 
 const formulasFor = (id: string) => {

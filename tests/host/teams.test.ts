@@ -1,7 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import type { BuildState, Outcome } from '../../src/host/calls.ts';
+import type { Outcome } from '../../src/desk/outcome.ts';
+import type { BuildState } from '../../src/desk/views.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, finish as finishOn, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { setup } from './setup.ts';
 
@@ -18,10 +19,7 @@ beforeEach(() => {
   host = open({ saved, clock: () => new Date('2026-03-02T10:00:00Z') });
 });
 
-function finish(first: Outcome<BuildState>): void {
-  let state = answerOf(first);
-  while (!state.finished) state = answerOf(call(host, 'continueBuild'));
-}
+const finish = (first: Outcome<BuildState>): BuildState => finishOn(host, first);
 
 /** Every cell that people and the trigger write, of every block of a sheet, by team and step. */
 function entered(name: string): readonly string[] {

@@ -1,8 +1,10 @@
 import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import type { Plugin } from 'esbuild';
 import type { Page } from 'playwright-core';
 import { afterEach, expect } from 'vitest';
+import { sidebarHtml } from '../../scripts/build/sidebar.ts';
 import { type BrowserPages, browserPages } from '../browser/browserPages.ts';
-import { builtText } from '../builtText.ts';
 import { type FakeAnswer, type FakeAnswers, installFakeHost } from './fakeHost.ts';
 
 const address = 'http://sidebar.test/';
@@ -32,12 +34,23 @@ export function sidebarPages(): (options: SidebarOptions) => Promise<Page> {
   return (options) => openIn(pages, options);
 }
 
+/** The page with answers by name in place of the desk; everything else is the page as it ships. */
+const overFakeDesk: Plugin = {
+  name: 'fake desk',
+  setup({ onResolve }) {
+    const path = fileURLToPath(new URL('fakeDesk.ts', import.meta.url));
+    onResolve({ filter: /\/askDesk\.ts$/ }, () => ({ path }));
+  },
+};
+let html: Promise<string> | undefined;
+
 /** Pages in which no time passes by itself. */
 const standsStill = new WeakSet<Page>();
 
 async function openIn(pages: BrowserPages, options: SidebarOptions): Promise<Page> {
+  html ??= sidebarHtml({ plugins: [overFakeDesk] });
   const { opened, clock } = options;
-  const built = await builtText('dist/Sidebar.html');
+  const built = await html;
   const text = opened
     ? built.replace('<body>', `<body data-page="${opened.page}" data-about="${opened.about ?? ''}">`)
     : built;

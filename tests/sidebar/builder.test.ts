@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { BuildState, Outcome } from '../../src/host/calls.ts';
+import type { Outcome } from '../../src/desk/outcome.ts';
+import type { BuildState } from '../../src/desk/views.ts';
 import { makeBuilder, percentDone } from '../../src/sidebar/plan/builder.ts';
 import { bad, building, good } from './scenes.ts';
 

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import type { RecordView, ShareView, TeamMembersView, TeamsView } from '../../src/host/calls.ts';
+import type { RecordView, ShareView, TeamMembersView, TeamsView } from '../../src/desk/views.ts';
 import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
 import { settled } from '../browser/settled.ts';
 import {
@@ -80,7 +80,7 @@ const answers: FakeAnswers = {
   setAbsent: value(good(null)),
   addTeam: value(good(building(1))),
   addClass: value(good(building(1))),
-  emptyCopy: value(good(building(1))),
+  emptyCopy: value(good({ ...building(1), left: ['Plan', 'Roster'] })),
   continueBuild: [2, 3, 4, 5].map((done) => ({ value: good(building(done)) })),
 };
 async function open(name: string, options: Partial<SidebarOptions> = {}, more: FakeAnswers = {}): Promise<Page> {
@@ -194,7 +194,9 @@ describe('share', () => {
     const opened = await open(
       'Share',
       {},
-      { emptyCopy: [{ value: bad(refusal, 'fileName') }, { value: good(building(1)) }] },
+      {
+        emptyCopy: [{ value: bad(refusal, 'fileName') }, { value: good({ ...building(1), left: ['Plan', 'Roster'] }) }],
+      },
     );
     const button = opened.getByRole('button', { name: 'Empty this copy' });
     await button.click();
@@ -207,6 +209,7 @@ describe('share', () => {
     await opened.getByLabel('Keep my own wording').check();
     await button.click();
     await opened.getByText('The copy is empty and built anew.').waitFor();
+    await opened.getByText('Left in it as they were: Roster.').waitFor();
     expect((await sent(opened, 'emptyCopy'))[1]).toEqual([
       { fileName: 'Copy of solutions', keepHints: true, removeOthers: false },
     ]);
@@ -300,7 +303,7 @@ describe('teams', () => {
     await opened.getByLabel('Name of the team').fill('Flint');
     await opened.keyboard.press('Enter');
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
-    expect((await sent(opened, 'addTeam'))[1]).toEqual(['Second period', 'Flint']);
+    expect((await sent(opened, 'addTeam'))[1]).toEqual(['Second period', 'Flint', {}]);
     await opened.getByRole('button', { name: 'Back to classes and teams' }).click();
     await opened.getByLabel('Name of the team').waitFor();
   });
@@ -310,7 +313,7 @@ describe('teams', () => {
     await opened.getByLabel('Team names').fill('Flint\n\n Chert ');
     await opened.getByRole('button', { name: 'Add the class' }).click();
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
-    expect(await sent(opened, 'addClass')).toEqual([['Sixth period', ['Flint', 'Chert']]]);
+    expect(await sent(opened, 'addClass')).toEqual([['Sixth period', ['Flint', 'Chert'], {}]]);
   });
 });
 

@@ -1,8 +1,8 @@
-import type { Calls } from '../../src/host/calls.ts';
+import type { DeskCall } from '../../src/desk/acts.ts';
 
 /** One answer: a value handed over, an error on the other side, or no answer at all. */
 export type FakeAnswer = { readonly value: unknown } | { readonly fails: string } | { readonly silent: true };
-export type FakeAnswers = Partial<Record<keyof Calls, readonly FakeAnswer[]>>;
+export type FakeAnswers = Partial<Record<DeskCall, readonly FakeAnswer[]>>;
 
 interface FakeWindow {
   fake: {

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import type { NumbersView } from '../../src/host/calls.ts';
+import type { NumbersView } from '../../src/desk/views.ts';
 import {
   accessibilityFaults,
   answerNext,

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import type { PollView } from '../../src/host/calls.ts';
+import type { PollView } from '../../src/desk/views.ts';
 import type { PollAnswer } from '../../src/lab/poll/pollAnswer.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
 import {

@@ -1,5 +1,6 @@
 // What a host might answer, for an invented school. Nobody in it is real.
-import type { BuildState, ClassView, DraftView, LessonView, Outcome } from '../../src/host/calls.ts';
+import type { Outcome } from '../../src/desk/outcome.ts';
+import type { BuildState, ClassView, DraftView, LessonView } from '../../src/desk/views.ts';
 import type { Setup } from '../../src/lab/setup.ts';
 
 export const good = <T>(value: T): Outcome<T> => ({ ok: true, value });

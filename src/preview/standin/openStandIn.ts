@@ -87,7 +87,7 @@ export function openStandIn(options: StandInOptions): StandIn {
     counts,
     clock: options.clock,
     freshContexts: options.freshContexts ?? false,
-    allowCodeFromText: options.allowCodeFromText ?? true,
+    allowCodeFromText: options.allowCodeFromText ?? false,
     book: () => book,
     surroundings: {
       selections,

@@ -1,5 +1,5 @@
-import type { ClassView, TeamView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { ClassView, TeamView } from '../../desk/views.ts';
+import { askAfresh, askDesk, isStale } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -34,15 +34,18 @@ export function classNowView(page: Page): View {
   let looking = false;
   let here = false;
 
-  /** Looks at the class once. A quiet look leaves what is shown alone when it fails: the next one follows by itself. */
-  async function look(quiet: boolean): Promise<void> {
+  /**
+   * Looks at the class once, in the sheet or in what was read of it. A quiet look leaves what is shown alone when it
+   * fails: the next one follows by itself.
+   */
+  async function look(quiet: boolean, ask: typeof askAfresh = askAfresh): Promise<void> {
     if (looking || className === '') return;
     looking = true;
     const asked = className;
-    const answer = callHost('readClass', asked);
+    const answer = ask('readClass', asked);
     const outcome = await (quiet ? answer : waiting(status, texts.classNow.reading, answer));
     looking = false;
-    if (asked !== className) return look(false);
+    if (asked !== className) return look(false, ask);
     if (outcome.ok) {
       trouble.replaceChildren();
       shown = outcome.value;
@@ -54,6 +57,11 @@ export function classNowView(page: Page): View {
       );
   }
   const again = makeLookAgain(() => look(true));
+  /** What was read is shown at once, and looked at again behind it where it is old. */
+  async function come(): Promise<void> {
+    await look(shown !== undefined, askDesk);
+    if (here && isStale('readClass')) await look(true);
+  }
 
   function draw(): void {
     if (!shown) return;
@@ -160,12 +168,12 @@ export function classNowView(page: Page): View {
     );
 
   async function goTo(inClass: string, team: TeamView): Promise<void> {
-    const outcome = await callHost('goToTeam', inClass, team.key);
+    const outcome = await askDesk('goToTeam', inClass, team.key);
     said.textContent = outcome.ok ? texts.classNow.went(team.team) : outcome.problem.message;
   }
   async function checkAgain(): Promise<void> {
     said.textContent = '';
-    const outcome = await waiting(status, texts.classNow.reading, callHost('checkAgain'));
+    const outcome = await waiting(status, texts.classNow.reading, askDesk('checkAgain'));
     said.textContent = outcome.ok ? texts.classNow.renewed(outcome.value.renewed) : outcome.problem.message;
     if (outcome.ok) await look(true);
   }
@@ -198,7 +206,7 @@ export function classNowView(page: Page): View {
       open.clear();
       clock.textContent = '';
       content.replaceChildren();
-      void look(false);
+      void come();
     });
     pick.replaceChildren(field({ id: 'class-now', label: texts.classNow.pick, control: select }).root);
     root.replaceChildren(
@@ -238,7 +246,7 @@ export function classNowView(page: Page): View {
       here = true;
       frame();
       focusHeading(root);
-      void look(shown !== undefined);
+      void come();
       again.start();
     },
     leave() {

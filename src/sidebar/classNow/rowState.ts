@@ -1,4 +1,4 @@
-import type { TeamView } from '../../host/calls.ts';
+import type { TeamView } from '../../desk/views.ts';
 import { texts } from '../texts.ts';
 
 export type RowStateName = keyof typeof texts.states;

@@ -1,4 +1,4 @@
-import type { TeamView } from '../../host/calls.ts';
+import type { TeamView } from '../../desk/views.ts';
 import { texts } from '../texts.ts';
 
 /** Who works on the row, how often it was tried and how much help was taken, in one quiet line. */

@@ -1,4 +1,4 @@
-import type { ClassView } from '../../host/calls.ts';
+import type { ClassView } from '../../desk/views.ts';
 import { texts } from '../texts.ts';
 
 /** Whom to talk to, in order: the heading of each card and the reason under it. */

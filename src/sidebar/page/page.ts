@@ -1,4 +1,5 @@
-import type { LessonView, Problem } from '../../host/calls.ts';
+import type { Problem } from '../../desk/outcome.ts';
+import type { LessonView } from '../../desk/views.ts';
 import type { ViewName } from './view.ts';
 
 /** What a view may ask of the page around it. */

@@ -1,5 +1,6 @@
-import type { ClassView, Outcome } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { Outcome } from '../../desk/outcome.ts';
+import type { ClassView } from '../../desk/views.ts';
+import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { tube } from '../page/tube.ts';
 import { texts } from '../texts.ts';
@@ -19,11 +20,11 @@ export const donePage = (): OpenedPage =>
   });
 
 async function everyClass(): Promise<Outcome<readonly ClassView[]>> {
-  const lesson = await callHost('readLesson');
+  const lesson = await askDesk('readLesson');
   if (!lesson.ok) return lesson;
   const classes: ClassView[] = [];
   for (const name of lesson.value.classes) {
-    const one = await callHost('readClass', name);
+    const one = await askDesk('readClass', name);
     if (!one.ok) return one;
     classes.push(one.value);
   }

@@ -1,4 +1,4 @@
-import { callHost } from '../callHost.ts';
+import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { keyTable } from '../prepare/keyTable.ts';
 import { texts } from '../texts.ts';
@@ -10,7 +10,7 @@ export const keyPage = (): OpenedPage =>
   readingPage({
     title: texts.pages.key.title,
     className: 'key-page',
-    read: () => callHost('readKey'),
+    read: () => askDesk('readKey'),
     draw: ({ teams, activity, date }) => [
       element('p', { class: 'notice' }, texts.pages.key.warning),
       element('p', { class: 'clock' }, `${activity} · ${date}`),

@@ -1,5 +1,5 @@
-import type { PreparationView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { PreparationView } from '../../desk/views.ts';
+import { askDesk } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -15,7 +15,7 @@ export const labelsPage = (): OpenedPage =>
   readingPage({
     title: texts.pages.labels.title,
     className: 'labels-page',
-    read: () => callHost('readPreparation'),
+    read: () => askDesk('readPreparation'),
     draw: drawn,
   });
 

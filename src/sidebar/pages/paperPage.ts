@@ -1,5 +1,5 @@
-import type { PaperView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { PaperView } from '../../desk/views.ts';
+import { askDesk } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -17,7 +17,7 @@ export const paperPage = (): OpenedPage =>
   readingPage({
     title: texts.pages.paper.title,
     className: 'paper-page',
-    read: () => callHost('readPaper'),
+    read: () => askDesk('readPaper'),
     draw: drawn,
   });
 

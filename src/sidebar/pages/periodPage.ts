@@ -1,6 +1,6 @@
-import type { PreparationView } from '../../host/calls.ts';
+import type { PreparationView } from '../../desk/views.ts';
 import { fitted } from '../../lab/periodPlan.ts';
-import { callHost } from '../callHost.ts';
+import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
 import { texts } from '../texts.ts';
@@ -14,7 +14,7 @@ export const periodPage = (): OpenedPage =>
   readingPage({
     title: texts.pages.period.title,
     className: 'period-page',
-    read: () => callHost('readPreparation'),
+    read: () => askDesk('readPreparation'),
     draw: ({ periods, activity, aim }) => [
       element('p', { class: 'clock' }, activity),
       element('p', {}, aim),

@@ -1,4 +1,4 @@
-import { callHost } from '../callHost.ts';
+import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { preparationList } from '../prepare/preparationList.ts';
 import { texts } from '../texts.ts';
@@ -10,6 +10,6 @@ export const preparationPage = (): OpenedPage =>
   readingPage({
     title: texts.pages.preparation,
     className: 'preparation-page',
-    read: () => callHost('readPreparation'),
+    read: () => askDesk('readPreparation'),
     draw: (view) => [element('p', { class: 'clock' }, `${view.activity} · ${view.date}`), ...preparationList(view)],
   });

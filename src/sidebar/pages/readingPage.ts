@@ -1,4 +1,4 @@
-import type { Outcome } from '../../host/calls.ts';
+import type { Outcome } from '../../desk/outcome.ts';
 import { element } from '../page/element.ts';
 import { viewHeading } from '../page/heading.ts';
 import { problemNotice } from '../page/notice.ts';

@@ -1,5 +1,5 @@
 import type { PageName } from '../../host/pages.ts';
-import { callHost } from '../callHost.ts';
+import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import type { ViewName } from '../page/view.ts';
 import { particlesPage } from '../particles/particlesPage.ts';
@@ -34,7 +34,7 @@ export function startPage(): boolean {
   const page = make(about);
   const trouble = element('p', { class: 'field-problem', role: 'status' });
   const back = async () => {
-    const outcome = await callHost('openPage', 'sidebar', openedFrom(name));
+    const outcome = await askDesk('openPage', 'sidebar', openedFrom(name));
     trouble.textContent = outcome.ok ? '' : outcome.problem.message;
   };
   document.body.classList.add('opened-page', page.isProjected ? 'projected' : 'on-paper');

@@ -1,4 +1,4 @@
-import { callHost } from '../callHost.ts';
+import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { viewHeading } from '../page/heading.ts';
 import { problemNotice } from '../page/notice.ts';
@@ -20,7 +20,7 @@ export function particlesPage(about: string): OpenedPage {
 
   async function read(): Promise<void> {
     content.replaceChildren();
-    const outcome = await waiting(status, particles.reading, callHost('readNumbers'));
+    const outcome = await waiting(status, particles.reading, askDesk('readNumbers'));
     if (!outcome.ok) {
       content.replaceChildren(
         problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void read() }),

@@ -1,5 +1,5 @@
-import type { NumbersView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { NumbersView } from '../../desk/views.ts';
+import { askAfresh, askDesk, isStale } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
 import { focusHeading, viewHeading } from '../page/heading.ts';
@@ -34,9 +34,14 @@ export function particlesView(): View {
   let step = 1;
   let numbers: NumbersView | undefined;
 
-  async function read(): Promise<void> {
+  /** A look behind what is shown changes nothing where it fails, or finds the same. */
+  async function read(behind = false): Promise<void> {
     trouble.replaceChildren();
-    const outcome = await waiting(status, particles.reading, callHost('readNumbers'));
+    const outcome = await (behind
+      ? askAfresh('readNumbers')
+      : waiting(status, particles.reading, askDesk('readNumbers')));
+    const isNews = outcome.ok && JSON.stringify(outcome.value) !== JSON.stringify(numbers);
+    if (behind && !isNews) return;
     if (!outcome.ok) {
       trouble.replaceChildren(
         problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void read() }),
@@ -47,6 +52,7 @@ export function particlesView(): View {
     if (!numbers.teams.some((team) => team.key === key)) key = '';
     step = Math.min(step, stepsOf(numbers.activity));
     frame(numbers);
+    if (!behind && isStale('readNumbers')) await read(true);
   }
 
   function frame(of: NumbersView): void {
@@ -91,7 +97,7 @@ export function particlesView(): View {
   }
 
   async function project(): Promise<void> {
-    const outcome = await callHost('openPage', 'particles', aboutPicture({ key, step }));
+    const outcome = await askDesk('openPage', 'particles', aboutPicture({ key, step }));
     said.textContent = outcome.ok ? '' : outcome.problem.message;
   }
 

@@ -1,5 +1,5 @@
+import type { NumbersView } from '../../desk/views.ts';
 import { errorText } from '../../errors/errorText.ts';
-import type { NumbersView } from '../../host/calls.ts';
 import { activityById } from '../../lab/activities.ts';
 import { particlePicture } from '../../lab/particles/particlePicture.ts';
 import { pictureQuestions } from '../../lab/particles/pictureQuestions.ts';

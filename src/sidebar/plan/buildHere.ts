@@ -1,7 +1,12 @@
-import type { BuildState, Outcome, Problem } from '../../host/calls.ts';
+import type { BuildAnswers } from '../../desk/building/buildNote.ts';
+import type { Outcome, Problem } from '../../desk/outcome.ts';
+import type { BuildState } from '../../desk/views.ts';
+import { element } from '../page/element.ts';
 import { focusHeading, viewHeading } from '../page/heading.ts';
+import { problemNotice } from '../page/notice.ts';
 import type { Builder } from './builder.ts';
 import { buildPanel } from './buildPanel.ts';
+import { questionNotice } from './questionNotice.ts';
 
 /** Shows a build in the view that began it, in place of what stands there, until somebody goes back. */
 export function buildHere({
@@ -19,8 +24,14 @@ export function buildHere({
   readonly toClass: () => void;
   readonly redraw: () => void;
 }): {
-  /** Goes on from the first answer; a problem comes back and nothing is shown. */
-  start(first: Outcome<BuildState>): Problem | undefined;
+  /**
+   * Goes on from the first answer; a problem comes back and nothing is shown. Where the answer is a question it is asked
+   * in place of the view, and `again` is what is done with what was said.
+   */
+  start(
+    first: Outcome<BuildState>,
+    again?: (answers: BuildAnswers) => Promise<Outcome<BuildState>>,
+  ): Problem | undefined;
   showing(): boolean;
 } {
   let mine = false;
@@ -46,11 +57,36 @@ export function buildHere({
     if (root.isConnected) focusHeading(panel.root);
   };
   builder.onChange(show);
+  const askFirst = (
+    { problem: { question, message } }: { readonly problem: Problem },
+    {
+      said,
+      again,
+    }: { readonly said: BuildAnswers; readonly again: (answers: BuildAnswers) => Promise<Outcome<BuildState>> },
+  ): void => {
+    const place = element('div', {});
+    const go = async (given: BuildAnswers) => {
+      const answers = { ...said, ...given };
+      place.replaceChildren();
+      const outcome = await again(answers);
+      if (!outcome.ok && outcome.problem.question) askFirst(outcome, { said: answers, again });
+      else if (!outcome.ok) place.replaceChildren(problemNotice(outcome.problem.message));
+      else begin(outcome);
+    };
+    if (question === undefined) place.replaceChildren(problemNotice(message));
+    else place.replaceChildren(questionNotice(question, { answer: (given) => void go(given), leave: redraw }));
+    root.replaceChildren(viewHeading(title), place);
+    focusHeading(root);
+  };
+  const begin = (first: Outcome<BuildState>): void => {
+    mine = true;
+    void builder.start(() => Promise.resolve(first));
+  };
   return {
-    start(first) {
-      if (!first.ok) return first.problem;
-      mine = true;
-      void builder.start(() => Promise.resolve(first));
+    start(first, again) {
+      if (first.ok) begin(first);
+      else if (first.problem.question && again) askFirst(first, { said: {}, again });
+      else return first.problem;
       return undefined;
     },
     showing() {

@@ -1,4 +1,4 @@
-import type { ActivityView, DraftView } from '../../host/calls.ts';
+import type { ActivityView, DraftView } from '../../desk/views.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 

@@ -1,4 +1,4 @@
-import type { ActivityView, LessonView } from '../../host/calls.ts';
+import type { ActivityView, LessonView } from '../../desk/views.ts';
 import type { SettingName, Setup } from '../../lab/setup.ts';
 import { texts } from '../texts.ts';
 import { ionChoice } from './ionChoice.ts';

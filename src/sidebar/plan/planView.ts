@@ -1,7 +1,10 @@
-import type { ActivityView, Problem } from '../../host/calls.ts';
-import type { SettingName } from '../../lab/setup.ts';
+import type { BuildAnswers } from '../../desk/building/buildNote.ts';
+import type { BuildQuestion } from '../../desk/building/questions.ts';
+import type { Problem } from '../../desk/outcome.ts';
+import type { ActivityView } from '../../desk/views.ts';
+import type { SettingName, Setup } from '../../lab/setup.ts';
 import { readSizes } from '../arithmetic/readSizes.ts';
-import { callHost } from '../callHost.ts';
+import { askDesk } from '../askDesk.ts';
 import { checkbox } from '../page/checkbox.ts';
 import { choice, type Option } from '../page/choice.ts';
 import { drafts } from '../page/drafts.ts';
@@ -20,6 +23,7 @@ import { ionChoice } from './ionChoice.ts';
 import { numberField } from './numberField.ts';
 import { numbersPreview } from './numbersPreview.ts';
 import { draftOf, givensAfter, keptDraft, type PlanDraft } from './planDraft.ts';
+import { questionNotice } from './questionNotice.ts';
 import { type FieldProblem, markOf, numberPart, readPlan } from './readPlan.ts';
 import { reagentChoice } from './reagentChoice.ts';
 import { soluteFields } from './soluteFields.ts';
@@ -385,7 +389,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     if (!setup || !activity || asking) return;
     asking = true;
     const asked = JSON.stringify(draft);
-    const outcome = await waiting(status, texts.plan.previewing, callHost('draftTeams', setup));
+    const outcome = await waiting(status, texts.plan.previewing, askDesk('draftTeams', setup));
     asking = false;
     if (!outcome.ok) return showHostProblem(outcome.problem, () => void showNumbers());
     previewed = asked;
@@ -409,7 +413,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
     if (control) control.value = next;
     void showNumbers();
   };
-  async function build(asHere = false): Promise<void> {
+  async function build(asHere = false, answers: BuildAnswers = {}): Promise<void> {
     const setup = readyPlan();
     if (!setup || asking) return;
     if (lesson.built && !asHere) {
@@ -419,10 +423,30 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
       if (unread) return showHostProblem(unread, () => void build());
       if (JSON.stringify(draftOf(page.lesson)) !== began) return askWhichCounts();
     }
-    const problem = await builder.start(() => callHost('startBuild', setup));
-    if (problem) showHostProblem(problem, () => void build());
-    else if (builder.now.phase === 'finished') drafts.drop(draftName);
+    const problem = await builder.start(() => askDesk('startBuild', setup, answers));
+    if (problem?.question) {
+      askFirst(problem.question, (given) => void build(true, { ...answers, ...given }));
+    } else if (problem?.reason === 'changed') {
+      await waiting(status, texts.plan.comparing, page.refresh());
+      askWhichCounts();
+    } else if (problem) showHostProblem(problem, () => void build(asHere, answers));
+    else if (builder.now.phase === 'finished' && stands(setup)) drafts.drop(draftName);
   }
+
+  /** What was asked for is in the file: only then is there nothing left to keep of what was typed. */
+  const stands = (wanted: Setup): boolean => {
+    const there = draftOf(page.lesson);
+    const read = readPlan(
+      there,
+      page.lesson.activities.find(({ id }) => id === there.activity),
+    );
+    return 'setup' in read && JSON.stringify(read.setup) === JSON.stringify(wanted);
+  };
+  const askFirst = (question: BuildQuestion, answered: (answers: BuildAnswers) => void) => {
+    const notice = questionNotice(question, { answer: answered, leave: () => result.replaceChildren() });
+    result.replaceChildren(notice);
+    notice.querySelector('button')?.focus();
+  };
 
   const askWhichCounts = () => {
     const button = (label: string, run: () => void) =>
@@ -499,7 +523,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
         element('p', {}, texts.plan.sample.about),
         element(
           'button',
-          { type: 'button', class: 'act', onclick: () => void builder.start(() => callHost('startSample'), true) },
+          { type: 'button', class: 'act', onclick: () => void builder.start(() => askDesk('startSample'), true) },
           texts.plan.sample.button,
         ),
       ),

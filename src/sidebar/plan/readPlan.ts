@@ -1,6 +1,6 @@
 import { readFormula } from '../../chemistry/readFormula.ts';
+import type { ActivityView } from '../../desk/views.ts';
 import { errorText } from '../../errors/errorText.ts';
-import type { ActivityView } from '../../host/calls.ts';
 import type { ClassSetup, Setup } from '../../lab/setup.ts';
 import type { DecimalMark } from '../arithmetic/pointNumbers.ts';
 import { readField } from '../arithmetic/readField.ts';

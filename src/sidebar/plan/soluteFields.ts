@@ -1,8 +1,8 @@
 import Big from 'big.js';
 import { molarMass } from '../../chemistry/molarMass.ts';
 import { readFormula } from '../../chemistry/readFormula.ts';
+import type { SoluteView } from '../../desk/views.ts';
 import { errorText } from '../../errors/errorText.ts';
-import type { SoluteView } from '../../host/calls.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { type Field, field } from '../page/field.ts';

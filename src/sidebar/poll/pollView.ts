@@ -1,4 +1,4 @@
-import type { PollView } from '../../host/calls.ts';
+import type { PollView } from '../../desk/views.ts';
 import {
   answersOf,
   dayBefore,
@@ -8,7 +8,7 @@ import {
   pollSummary,
   type StatementCounts,
 } from '../../lab/poll/pollSummary.ts';
-import { callHost } from '../callHost.ts';
+import { askAfresh, askDesk, isStale } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -52,9 +52,10 @@ export function pollView(page: Page): View {
   );
   let className = '';
   let day = '';
+  let shown = '';
 
-  async function read(): Promise<void> {
-    const outcome = await waiting(status, words.reading, callHost('readPoll'));
+  async function read(ask: typeof askAfresh = askAfresh): Promise<void> {
+    const outcome = await waiting(status, words.reading, ask('readPoll'));
     if (!outcome.ok) {
       trouble.replaceChildren(
         problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void read() }),
@@ -62,11 +63,22 @@ export function pollView(page: Page): View {
       return;
     }
     trouble.replaceChildren();
+    shown = JSON.stringify(outcome.value);
+    frame(outcome.value);
+  }
+
+  /** What was read is shown at once, and looked at again behind it where it is old. */
+  async function come(): Promise<void> {
+    await read(askDesk);
+    if (!isStale('readPoll')) return;
+    const outcome = await askAfresh('readPoll');
+    if (!outcome.ok || JSON.stringify(outcome.value) === shown) return;
+    shown = JSON.stringify(outcome.value);
     frame(outcome.value);
   }
 
   async function goToSheet(): Promise<void> {
-    const outcome = await callHost('goToPoll');
+    const outcome = await askDesk('goToPoll');
     said.textContent = outcome.ok ? words.went : outcome.problem.message;
   }
 
@@ -146,7 +158,7 @@ export function pollView(page: Page): View {
     enter() {
       said.textContent = '';
       focusHeading(root);
-      void read();
+      void come();
     },
     leave() {},
   };

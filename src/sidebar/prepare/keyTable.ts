@@ -1,4 +1,4 @@
-import type { KeyView } from '../../host/calls.ts';
+import type { KeyView } from '../../desk/views.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 

@@ -1,4 +1,4 @@
-import type { PreparationView } from '../../host/calls.ts';
+import type { PreparationView } from '../../desk/views.ts';
 import { decimalText } from '../../lab/decimalText.ts';
 import { preparationTexts } from '../../lab/texts/preparation.ts';
 import { element } from '../page/element.ts';

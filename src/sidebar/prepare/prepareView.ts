@@ -1,6 +1,6 @@
-import type { KeyView } from '../../host/calls.ts';
+import type { KeyView } from '../../desk/views.ts';
 import type { PageName } from '../../host/pages.ts';
-import { callHost } from '../callHost.ts';
+import { askAfresh, askDesk, isStale } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -32,18 +32,21 @@ export function prepareView(): View {
 
   const openPage = async (name: PageName) => {
     said.textContent = '';
-    const outcome = await callHost('openPage', name);
+    const outcome = await askDesk('openPage', name);
     said.textContent = outcome.ok ? '' : outcome.problem.message;
   };
   const writeSheet = async () => {
-    const outcome = await waiting(status, prepare.writing, callHost('writePrepareSheet'));
+    const outcome = await waiting(status, prepare.writing, askDesk('writePrepareSheet'));
     said.textContent = outcome.ok ? prepare.written : outcome.problem.message;
   };
 
   let shown = '';
-  /** Reads the Plan once. A quiet look that fails leaves what is shown: the next one follows by itself. */
-  async function read(quiet: boolean): Promise<void> {
-    const answer = callHost('readPreparation');
+  /**
+   * Looks at the Plan once, in the sheet or in what was read of it. A quiet look that fails leaves what is shown: the next
+   * one follows by itself.
+   */
+  async function read(quiet: boolean, ask: typeof askAfresh = askAfresh): Promise<void> {
+    const answer = ask('readPreparation');
     const outcome = await (quiet ? answer : waiting(status, prepare.reading, answer));
     if (!outcome.ok) {
       if (quiet && shown !== '') return;
@@ -61,10 +64,14 @@ export function prepareView(): View {
   }
   /** Nothing but the sheet’s own list is written, and what is in view stays. */
   async function bringUp(): Promise<void> {
-    const outcome = await callHost('writePrepareSheet', true);
+    const outcome = await askDesk('writePrepareSheet', true);
     said.textContent = outcome.ok ? prepare.broughtUp : prepare.notBroughtUp(outcome.problem.message);
   }
   const again = makeLookAgain(() => read(true));
+  async function come(): Promise<void> {
+    await read(false, askDesk);
+    if (root.isConnected && isStale('readPreparation')) await read(true);
+  }
 
   function keyClosed(): void {
     keyPlace.replaceChildren(
@@ -73,7 +80,7 @@ export function prepareView(): View {
     );
   }
   async function showKey(): Promise<void> {
-    const outcome = await waiting(status, prepare.keyReading, callHost('readKey'));
+    const outcome = await waiting(status, prepare.keyReading, askDesk('readKey'));
     if (!outcome.ok) {
       keyPlace.replaceChildren(
         problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void showKey() }),
@@ -113,7 +120,7 @@ export function prepareView(): View {
       ask.querySelectorAll('button')[1]?.focus();
     };
     const write = async () => {
-      const outcome = await waiting(status, prepare.keyWriting, callHost('writeKeySheet', true));
+      const outcome = await waiting(status, prepare.keyWriting, askDesk('writeKeySheet', true));
       said.textContent = outcome.ok ? prepare.keyWritten(outcome.value.name) : outcome.problem.message;
       offer();
       ask.querySelector('button')?.focus();
@@ -171,7 +178,7 @@ export function prepareView(): View {
       said.textContent = '';
       keyClosed();
       focusHeading(root);
-      void read(false);
+      void come();
       again.start();
     },
     leave() {

@@ -1,4 +1,4 @@
-import { callHost } from '../callHost.ts';
+import { askAfresh, askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 
@@ -28,10 +28,10 @@ export function makeDue({ isBuilt, write }: { readonly isBuilt: () => boolean; r
     root.hidden = isQuiet || classes.length === 0;
     words.textContent = texts.due.missing(classes);
   };
-  const look = async (): Promise<void> => {
+  const look = async (ask: typeof askAfresh = askAfresh): Promise<void> => {
     clearTimeout(timer);
     if (isBuilt() && document.visibilityState === 'visible') {
-      const outcome = await callHost('recordDue');
+      const outcome = await ask('recordDue');
       // What cannot be told just now is told next time.
       if (outcome.ok) classes = outcome.value.due;
       draw();
@@ -41,9 +41,9 @@ export function makeDue({ isBuilt, write }: { readonly isBuilt: () => boolean; r
   };
   return {
     root,
-    look: () => void look(),
+    look: () => void look(askDesk),
     quiet(quiet) {
-      if (isQuiet && !quiet) void look();
+      if (isQuiet && !quiet) void look(askDesk);
       isQuiet = quiet;
       draw();
     },

@@ -1,7 +1,7 @@
-import type { RecordClassView, RecordSent, RecordView } from '../../host/calls.ts';
+import type { RecordClassView, RecordSent, RecordView } from '../../desk/views.ts';
 import { dayText } from '../../lab/record/dayText.ts';
 import { type RecordEntry, type WordField, wordFields } from '../../lab/record/recordEntry.ts';
-import { callHost } from '../callHost.ts';
+import { askAfresh, askDesk, isStale } from '../askDesk.ts';
 import { checkbox } from '../page/checkbox.ts';
 import { copyText } from '../page/copyText.ts';
 import { drafts } from '../page/drafts.ts';
@@ -55,16 +55,29 @@ export function recordView(page: Page, due: Due): View {
     said.textContent = '';
     root.replaceChildren(viewHeading(say.title), status);
     focusHeading(root);
-    const outcome = await waiting(status, say.reading, callHost('readRecord'));
+    const outcome = await waiting(status, say.reading, askDesk('readRecord'));
     if (!outcome.ok) {
       root.append(problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void open() }));
       return;
     }
-    seen = outcome.value;
+    take(outcome.value);
+    draw();
+    if (!isStale('readRecord')) return;
+    // A look behind what is shown draws anew only where it finds something else and nobody is writing.
+    const later = await askAfresh('readRecord');
+    const isNews = later.ok && JSON.stringify(later.value) !== JSON.stringify(seen);
+    if (!later.ok || !isNews || !root.isConnected || isWriting()) return;
+    take(later.value);
+    draw();
+    focusHeading(root);
+  }
+  function take(view: RecordView): void {
+    seen = view;
     const before = drafts.read(draftName) as KeptDrafts | null;
     kept = before?.day === seen.day ? before : { day: seen.day, classes: {} };
-    draw();
   }
+  const isWriting = (): boolean =>
+    document.activeElement instanceof HTMLElement && document.activeElement.matches('input, textarea, button');
 
   function draw(): void {
     fields.clear();
@@ -231,7 +244,7 @@ export function recordView(page: Page, due: Due): View {
     for (const made of fields.values()) made.setProblem('');
     const rows: RecordSent[] = written().map(draftOf);
     const sent = JSON.stringify(kept.classes);
-    const outcome = await waiting(status, say.saving, callHost('saveRecord', rows));
+    const outcome = await waiting(status, say.saving, askDesk('saveRecord', rows));
     if (!outcome.ok) {
       const found = fields.get(outcome.problem.field ?? '');
       if (found === undefined) trouble.replaceChildren(problemNotice(outcome.problem.message));

@@ -1,5 +1,5 @@
-import type { ShareView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { ShareView } from '../../desk/views.ts';
+import { askAfresh, askDesk } from '../askDesk.ts';
 import { checkbox } from '../page/checkbox.ts';
 import { copyText } from '../page/copyText.ts';
 import { element } from '../page/element.ts';
@@ -18,11 +18,12 @@ export function shareView(page: Page, builder: Builder): View {
   const { share: say } = texts;
   const root = element('div', { class: 'view share' });
   const empty = element('div', {});
+  const emptied = { back: say.back, done: say.emptied as string };
   const build = buildHere({
     root,
     title: say.title,
     builder,
-    words: { back: say.back, done: say.emptied },
+    words: emptied,
     toClass: () => page.show('classNow'),
     redraw: () => void open(),
   });
@@ -47,7 +48,7 @@ export function shareView(page: Page, builder: Builder): View {
       step(say.tellTitle, [], told.root, copyText(told.control as HTMLTextAreaElement, say.copy)),
     );
     focusHeading(root);
-    const outcome = await waiting(status, say.reading, callHost('readShare'));
+    const outcome = await waiting(status, say.reading, askAfresh('readShare'));
     empty.replaceChildren(
       ...(outcome.ok
         ? emptyForm(outcome.value)
@@ -84,16 +85,16 @@ export function shareView(page: Page, builder: Builder): View {
         keepHints: hints.control.checked,
         removeOthers: others.control.checked,
       };
-      const outcome = await waiting(status, texts.build.first, callHost('emptyCopy', wish));
+      const outcome = await waiting(status, texts.build.first, askDesk('emptyCopy', wish));
+      if (outcome.ok) {
+        const others = otherSheets.filter((sheet) => outcome.value.left.includes(sheet));
+        emptied.done = others.length === 0 ? say.emptied : `${say.emptied} ${say.left(others)}`;
+      }
       const problem = build.start(outcome);
       if (problem === undefined) return;
-      if (problem.field === 'fileName' && entriesToday > 0) {
+      if (problem.field === 'fileName') {
         name.setProblem(problem.message);
         name.control.focus();
-      } else if (problem.field === 'fileName') {
-        // Entries have come since this file was looked at.
-        await open();
-        empty.prepend(problemNotice(problem.message));
       } else trouble.replaceChildren(problemNotice(problem.message));
     };
     return [
@@ -102,7 +103,8 @@ export function shareView(page: Page, builder: Builder): View {
       element('p', { class: 'hint' }, say.stays),
       ...(otherSheets.length > 0 ? [element('p', {}, say.otherSheets(otherSheets)), others.root] : []),
       hints.root,
-      ...(entriesToday > 0 ? [element('p', { class: 'notice problem' }, say.entries(entriesToday)), name.root] : []),
+      ...(entriesToday > 0 ? [element('p', { class: 'notice problem' }, say.entries(entriesToday))] : []),
+      name.root,
       isCopy.root,
       trouble,
       status,

@@ -1,4 +1,4 @@
-import type { TeamMembersView } from '../../host/calls.ts';
+import type { TeamMembersView } from '../../desk/views.ts';
 import { memberWords } from '../../lab/members/memberWords.ts';
 
 /** The people of a team in one line, each with what they do today. */

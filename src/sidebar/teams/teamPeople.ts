@@ -1,5 +1,5 @@
-import type { TeamMembersView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { TeamMembersView } from '../../desk/views.ts';
+import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
 import { waiting } from '../page/waiting.ts';
@@ -38,7 +38,7 @@ export function teamPeople({ id, className, team, key, members, say }: TeamPeopl
     const outcome = await waiting(
       status,
       words.saving,
-      callHost('setMembers', className, key, { ...wanted, base: shown.who }),
+      askDesk('setMembers', className, key, { ...wanted, base: shown.who }),
     );
     sending = false;
     names.setProblem(outcome.ok ? '' : outcome.problem.message);

@@ -1,5 +1,7 @@
-import type { TeamsView } from '../../host/calls.ts';
-import { callHost } from '../callHost.ts';
+import type { BuildAnswers } from '../../desk/building/buildNote.ts';
+import type { Problem } from '../../desk/outcome.ts';
+import type { TeamsView } from '../../desk/views.ts';
+import { askAfresh, askDesk, isStale } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -33,7 +35,7 @@ export function teamsView(page: Page, builder: Builder): View {
     said.textContent = '';
     root.replaceChildren(viewHeading(texts.teams.title), status);
     focusHeading(root);
-    const outcome = await waiting(status, texts.teams.reading, callHost('readTeams'));
+    const outcome = await waiting(status, texts.teams.reading, askDesk('readTeams'));
     if (build.showing()) return;
     if (!outcome.ok) {
       root.replaceChildren(
@@ -43,13 +45,22 @@ export function teamsView(page: Page, builder: Builder): View {
       );
       return;
     }
-    root.replaceChildren(
-      viewHeading(texts.teams.title),
-      here(outcome.value),
-      late(outcome.value),
-      another(),
-      otherwise(),
-    );
+    draw(outcome.value);
+    if (!isStale('readTeams')) return;
+    // A look behind what is shown draws anew only where it finds something else and nobody has begun to type or tick.
+    touched = false;
+    const later = await askAfresh('readTeams');
+    const isNews = later.ok && JSON.stringify(later.value) !== JSON.stringify(outcome.value);
+    if (!later.ok || !isNews || touched || !root.isConnected || build.showing()) return;
+    draw(later.value);
+  }
+  let touched = false;
+  for (const event of ['input', 'change', 'focusin'])
+    root.addEventListener(event, ({ target }) => {
+      touched ||= target instanceof HTMLElement && target.matches('input, textarea, select, button, summary');
+    });
+  function draw(view: TeamsView): void {
+    root.replaceChildren(viewHeading(texts.teams.title), here(view), late(view), another(), otherwise());
   }
 
   const here = ({ classes, day }: TeamsView): HTMLElement =>
@@ -111,7 +122,7 @@ export function teamsView(page: Page, builder: Builder): View {
     if (!isOfAnotherDay) return false;
     const about = `pass-on-${place}`;
     const press = async () => {
-      const outcome = await callHost('passRoles', name);
+      const outcome = await askDesk('passRoles', name);
       if (!outcome.ok) return say(outcome.problem.message);
       await open();
       say(texts.teams.passed(outcome.value.passed));
@@ -130,7 +141,7 @@ export function teamsView(page: Page, builder: Builder): View {
 
   async function mark(control: HTMLInputElement, { key, team }: { key: string; team: string }): Promise<void> {
     const absent = control.checked;
-    const outcome = await callHost('setAbsent', key, absent);
+    const outcome = await askDesk('setAbsent', key, absent);
     if (outcome.ok) said.textContent = texts.teams.marked(team, absent);
     else {
       control.checked = !absent;
@@ -158,9 +169,8 @@ export function teamsView(page: Page, builder: Builder): View {
       fields: [pick, name],
       button: texts.teams.addTeam,
       send: async () => {
-        const problem = build.start(await callHost('addTeam', pick.control.value, name.control.value));
-        name.setProblem(problem?.message ?? '');
-        return problem === undefined;
+        const join = (answers: BuildAnswers) => askDesk('addTeam', pick.control.value, name.control.value, answers);
+        return tell(name, build.start(await join({}), join));
       },
     });
   }
@@ -187,12 +197,16 @@ export function teamsView(page: Page, builder: Builder): View {
           .split('\n')
           .map((line) => line.trim())
           .filter((line) => line !== '');
-        const problem = build.start(await callHost('addClass', name.control.value, lines));
-        name.setProblem(problem?.message ?? '');
-        return problem === undefined;
+        const join = (answers: BuildAnswers) => askDesk('addClass', name.control.value, lines, answers);
+        return tell(name, build.start(await join({}), join));
       },
     });
   }
+
+  const tell = (name: ReturnType<typeof field>, problem: Problem | undefined): boolean => {
+    name.setProblem(problem?.message ?? '');
+    return problem === undefined;
+  };
 
   const otherwise = (): HTMLElement =>
     element(

@@ -1,0 +1,135 @@
+import type { SheetKind } from '../host/calls.ts';
+import { continueBuild } from './building/continueBuild.ts';
+import { startBuild, startSample } from './building/startBuild.ts';
+import { checkAgain } from './classes/checkAgain.ts';
+import { classCalled } from './classes/classCalled.ts';
+import { classView } from './classes/classView.ts';
+import { goToTeam } from './classes/goToTeam.ts';
+import { ask, type Work } from './file/ask.ts';
+import type { Book } from './file/book.ts';
+import { allKinds, type File, known, look } from './file/look.ts';
+import { draftTeams } from './lesson/draftTeams.ts';
+import { lessonView } from './lesson/lessonView.ts';
+import { numbersView } from './lesson/numbersView.ts';
+import type { Outcome } from './outcome.ts';
+import { goToPoll } from './poll/goToPoll.ts';
+import { pollView } from './poll/pollView.ts';
+import { keyView } from './preparation/keyView.ts';
+import { paperView } from './preparation/paperView.ts';
+import { preparationView } from './preparation/preparationView.ts';
+import { writeKeySheet } from './preparation/writeKeySheet.ts';
+import { writePrepareSheet } from './preparation/writePrepareSheet.ts';
+import { recordDue, recordView } from './record/recordView.ts';
+import { saveRecord } from './record/saveRecord.ts';
+import { emptyCopy } from './share/emptyCopy.ts';
+import { shareView } from './share/shareView.ts';
+import { addClass, addTeam } from './teams/addTeams.ts';
+import { passRoles } from './teams/passRoles.ts';
+import { setAbsent } from './teams/setAbsent.ts';
+import { setMembers } from './teams/setMembers.ts';
+import { teamsView } from './teams/teamsView.ts';
+
+/** What is shown of a file, each worked out from what was read of it, and nothing else. */
+const views = {
+  readLesson: lessonView,
+  draftTeams,
+  readNumbers: numbersView,
+  readClass: classView,
+  readTeams: teamsView,
+  readPreparation: preparationView,
+  readKey: keyView,
+  readPaper: paperView,
+  readPoll: pollView,
+  readRecord: recordView,
+  recordDue,
+  readShare: shareView,
+} as const satisfies Record<string, (book: Book, ...about: never[]) => Outcome<unknown>>;
+
+/** What is done with a file: each asks the script for what it needs, and only for that. */
+const acts = {
+  startBuild,
+  startSample,
+  continueBuild,
+  addTeam,
+  addClass,
+  setAbsent,
+  setMembers,
+  passRoles,
+  checkAgain,
+  goToTeam,
+  goToPoll,
+  writePrepareSheet,
+  writeKeySheet,
+  saveRecord,
+  emptyCopy,
+  openPage: (_: File, page: Parameters<typeof ask<'openPage'>>[1]['page'], about = '') =>
+    ask('openPage', { page, about }),
+} as const satisfies Record<string, (file: File, ...about: never[]) => Work<Outcome<unknown>>>;
+
+type Views = typeof views;
+type Acts = typeof acts;
+export type ViewCall = keyof Views;
+export type DeskCall = ViewCall | keyof Acts;
+type Rest<T> = T extends [unknown, ...infer Others] ? Others : never;
+export type DeskArguments<Name extends DeskCall> = Name extends ViewCall
+  ? Rest<Parameters<Views[Name]>>
+  : Name extends keyof Acts
+    ? Rest<Parameters<Acts[Name]>>
+    : never;
+export type DeskAnswer<Name extends DeskCall> = Name extends ViewCall
+  ? ReturnType<Views[Name]>
+  : Name extends keyof Acts
+    ? ReturnType<Acts[Name]> extends Generator<unknown, infer Answer, unknown>
+      ? Answer
+      : never
+    : never;
+
+const isView = (name: DeskCall): name is ViewCall => name in views;
+
+/** The sheets that each view is made from: it looks at these and at no others. A page begins with the lesson, and reads all. */
+const viewKinds: Readonly<Record<ViewCall, readonly SheetKind[]>> = {
+  readLesson: allKinds,
+  draftTeams: ['plan'],
+  readNumbers: ['plan'],
+  readClass: ['plan', 'class'],
+  readTeams: ['plan', 'class'],
+  readPreparation: ['plan', 'prepare'],
+  readKey: ['plan'],
+  readPaper: ['plan'],
+  readPoll: ['plan', 'class', 'poll'],
+  readRecord: ['plan', 'class', 'poll', 'record'],
+  recordDue: ['plan', 'class', 'poll', 'record'],
+  readShare: ['plan', 'class'],
+};
+export const kindsFor = (name: ViewCall): readonly SheetKind[] => viewKinds[name];
+
+/** A view from what was read already, or from a new look where `afresh` says so. */
+function* viewed(
+  file: File,
+  { name, about, afresh }: { readonly name: ViewCall; readonly about: readonly unknown[]; readonly afresh: boolean },
+): Work<Outcome<unknown>> {
+  const book = afresh ? yield* lookFor(file, name, about) : yield* known(file, viewKinds[name]);
+  const view = views[name] as (book: Book, ...about: readonly unknown[]) => Outcome<unknown>;
+  return book.ok ? view(book.value, ...about) : book;
+}
+
+/** The class now is looked at every few seconds: once its sheet is known, that one is read and no other class. */
+function lookFor(file: File, name: ViewCall, [about]: readonly unknown[]): Work<Outcome<Book>> {
+  const { book } = file;
+  const shown = name === 'readClass' && book !== undefined ? classCalled(book, about) : undefined;
+  return shown?.ok ? look(file, ['plan'], [shown.value.sheet.id]) : look(file, viewKinds[name]);
+}
+
+/** The work behind a name: what a page or a test runs. */
+export function workFor<Name extends DeskCall>(
+  file: File,
+  name: Name,
+  about: DeskArguments<Name>,
+  { afresh = false } = {},
+): Work<DeskAnswer<Name>> {
+  const rest = about as unknown[];
+  const work = isView(name)
+    ? viewed(file, { name, about: rest, afresh })
+    : (acts[name as keyof Acts] as (file: File, ...about: unknown[]) => Work<Outcome<unknown>>)(file, ...rest);
+  return work as unknown as Work<DeskAnswer<Name>>;
+}

@@ -1,0 +1,69 @@
+import type { Setup } from '../../lab/setup.ts';
+import type { SheetRole } from '../../workbook/workbook.ts';
+import type { Book } from '../file/book.ts';
+import type { BuildState } from '../views.ts';
+
+/** One sheet that is to be built, or put aside because its class is no longer in the Plan. */
+export interface BuildTask {
+  readonly role: SheetRole;
+  readonly label: string;
+  /** Of a class: its teams, by which it is found in the Plan whatever it is called. */
+  readonly keys?: readonly string[];
+  /** The sheet to put aside. */
+  readonly aside?: number;
+}
+
+/** What a build was begun with, so that one that stopped in the Plan can begin again with the same. */
+export interface BuildWish {
+  readonly setup: Setup;
+  readonly sample: boolean;
+  /** A class to which one more team comes, or which comes itself: the others' sheets are not touched. */
+  readonly joins?: { readonly className: string };
+  readonly answers: BuildAnswers;
+}
+
+/** What the teacher said to a question of the build. */
+export interface BuildAnswers {
+  /** Names that changed belong to the same class or team, or to another one. */
+  readonly names?: 'same' | 'other';
+  /** Cells that people typed may be set aside with the sheets that they stand in. */
+  readonly setAside?: boolean;
+}
+
+/** How far a build has come. It stands in the file, so that any page can go on with it. */
+export interface BuildNote {
+  readonly version: 2;
+  readonly wish: BuildWish;
+  readonly tasks: readonly BuildTask[];
+  readonly done: number;
+  /** Date for the names of sheets that are kept. */
+  readonly stamp: string;
+  /** By role: the name that a new sheet gets, so that one which was made and not yet tagged is found again. */
+  readonly names: Readonly<Record<string, string>>;
+  /** The empty sheet that the file began with, where this is its first build. */
+  readonly emptySheet: number | null;
+  /** The sheet in view when a later build began. */
+  readonly shownBefore: number | null;
+  /** A sheet was made, and with it what is in view has changed. */
+  readonly made: boolean;
+}
+
+/** The build that is under way in a file. One that an earlier version noted is begun again from the Plan. */
+export function noteIn({ note }: Pick<Book, 'note'>): BuildNote | undefined {
+  if (note === '') return undefined;
+  try {
+    const read = JSON.parse(note) as Partial<BuildNote>;
+    return read.version === 2 ? (read as BuildNote) : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Progress as the sidebar shows it: the label is what comes next, or what was built last. */
+export function stateOf({ tasks, done }: Pick<BuildNote, 'tasks' | 'done'>): BuildState {
+  const total = tasks.length;
+  return { done, total, label: tasks[Math.min(done, total - 1)]?.label ?? '', finished: done >= total };
+}
+
+/** A role as one text, to name it in a stored list. */
+export const roleName = ({ kind, className }: SheetRole): string => JSON.stringify([kind, className ?? '']);

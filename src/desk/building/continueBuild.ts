@@ -1,0 +1,148 @@
+import type { ApplyWish, LastTouch } from '../../host/calls.ts';
+import { cellText } from '../../workbook/cellText.ts';
+import { teamsOf } from '../../workbook/planWorkbook.ts';
+import { freeName, tabName } from '../../workbook/sheetNames.ts';
+import type { SheetPlan } from '../../workbook/workbook.ts';
+import { ask, type Work } from '../file/ask.ts';
+import type { Book } from '../file/book.ts';
+import { allKinds, type File, noted } from '../file/look.ts';
+import { cellsOf, sheetInUse, sheetsInUse, sheetToRead } from '../file/sheets.ts';
+import { attempt, seenOf } from '../file/writing.ts';
+import { lessonInFile } from '../lesson/planInFile.ts';
+import { done, type Outcome, problem } from '../outcome.ts';
+import type { BuildState } from '../views.ts';
+import { deskWords } from '../words.ts';
+import { type BuildNote, type BuildTask, noteIn, stateOf } from './buildNote.ts';
+import { sampleEntries } from './sampleEntries.ts';
+import { samplePollEntries } from './samplePollEntries.ts';
+import { classNameNow, sheetPlan } from './sheetPlan.ts';
+import { beginBuild } from './startBuild.ts';
+
+/** One sheet more, from the Plan as it stands in the file, until finished; also of a build that another page left. */
+export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
+  attempt(file, allKinds, function* (book) {
+    const note = noteIn(book);
+    if (note === undefined) return problem(deskWords.nothingBuilding);
+    // One that stopped in the Plan begins again with what it was begun with.
+    if (note.done === 0) return yield* beginBuild(file, book, note.wish);
+    const task = note.tasks[note.done];
+    if (task === undefined) return done(stateOf(note));
+    return task.aside === undefined
+      ? yield* buildSheet(file, { book, note, task })
+      : yield* putAside(file, { book, note, task, aside: task.aside });
+  });
+
+interface Step {
+  readonly book: Book;
+  readonly note: BuildNote;
+  readonly task: BuildTask;
+}
+
+function* putAside(file: File, { book, note, aside }: Step & { readonly aside: number }): Work<Outcome<BuildState>> {
+  const sheet = book.sheets.find(({ id }) => id === aside);
+  if (sheet === undefined || sheet.kept) return done(stepped(file, { book, note, made: false }));
+  const answer = yield* ask('putAside', {
+    sheetId: aside,
+    keptName: sheet.tag?.keptName ?? deskWords.keptName(sheet.name, note.stamp),
+    ...closing({ book, note, made: false }),
+    seen: [],
+  });
+  if (!answer.ok) return answer;
+  return done(stepped(file, { book: noted(file, answer.value, readAfter(note)), note, made: false }));
+}
+
+function* buildSheet(file: File, { book, note, task }: Step): Work<Outcome<BuildState>> {
+  const inFile = lessonInFile(book);
+  if (!inFile.ok) return inFile;
+  const { lesson, reading, sheet: planSheet } = inFile.value;
+  const { role } = task;
+  const className = classNameNow(lesson, task.keys ?? []);
+  // A class that was removed from the Plan meanwhile keeps the sheet it has.
+  if (role.kind === 'class' && className === undefined) return done(stepped(file, { book, note, made: false }));
+  const plan = sheetPlan({ book, note, task, lesson, places: reading.places });
+  const present = sheetInUse(book, role);
+  const read = sheetToRead(book, role);
+  const willMake = present === undefined;
+  const answer = yield* ask('applySheet', {
+    plan,
+    keptName: deskWords.keptName(present?.name ?? plan.name, note.stamp),
+    firstEntries: note.wish.sample ? entriesOf({ book, plan, className, lesson }) : [],
+    ...(role.kind === 'class' ? renamedTab(book, { task, className: className ?? '' }) : {}),
+    ...closing({ book, note, made: willMake }),
+    seen: seenOf(planSheet, role.kind === 'class' ? read : undefined),
+  });
+  if (!answer.ok) return answer;
+  const { reading: after, made } = answer.value;
+  return done(stepped(file, { book: noted(file, after, readAfter(note)), note, made }));
+}
+
+const isLast = ({ tasks, done: built }: BuildNote): boolean => built + 1 >= tasks.length;
+
+/** Between two sheets only the Plan is needed anew; at the end everything that views are made from. */
+const readAfter = (note: BuildNote) => (isLast(note) ? allKinds : (['plan'] as const));
+
+/** What goes with every step: what is read afterwards, and how far the build has come then. */
+function closing({
+  book,
+  note,
+  made,
+}: {
+  readonly book: Book;
+  readonly note: BuildNote;
+  readonly made: boolean;
+}): Pick<ApplyWish, 'read' | 'note' | 'last'> {
+  const read = { kinds: readAfter(note) };
+  const next: BuildNote = { ...note, done: note.done + 1, made: note.made || made };
+  return isLast(note) ? { read, last: lastTouch(book, next) } : { read, note: { after: JSON.stringify(next) } };
+}
+
+/**
+ * What a build leaves on the screen. Making a sheet shows it, so the last one made would be in view. After a first build
+ * that is the first class: whoever pressed build wants to see the table that the students will see. Later the teacher
+ * goes back to where they were. Where nothing was made nothing moves.
+ */
+function lastTouch(book: Book, { made, emptySheet, shownBefore }: BuildNote): LastTouch {
+  if (!made) return { emptySheet, show: null };
+  const before = book.sheets.find(({ id }) => id === shownBefore);
+  const stays = before !== undefined && !before.kept && before.tag?.state !== 'leaving';
+  const firstClass = sheetsInUse(book).find(({ tag }) => tag.kind === 'class' && tag.state === 'built');
+  return { emptySheet, show: stays ? before.id : (firstClass?.id ?? null) };
+}
+
+/** The page knows of the step at once: the next one goes on from here. */
+function stepped(
+  file: File,
+  { book, note, made }: { readonly book: Book; readonly note: BuildNote; readonly made: boolean },
+): BuildState {
+  const next: BuildNote = { ...note, done: note.done + 1, made: note.made || made };
+  file.book = { ...book, note: next.done < next.tasks.length ? JSON.stringify(next) : '' };
+  return stateOf(next);
+}
+
+/** A tab that is still called as its class was follows the name of the class. */
+function renamedTab(
+  book: Book,
+  { task, className }: { readonly task: BuildTask; readonly className: string },
+): Pick<ApplyWish, 'tab'> {
+  const sheet = sheetInUse(book, task.role);
+  const before = cellText(cellsOf(sheet)[0]?.[0]);
+  if (sheet === undefined || before === '' || before === className || sheet.name !== tabName(before)) return {};
+  const others = book.sheets.filter(({ id }) => id !== sheet.id).map(({ name }) => name);
+  return { tab: { was: sheet.name, now: freeName(tabName(className), others) } };
+}
+
+function entriesOf({
+  book,
+  plan,
+  className,
+  lesson,
+}: {
+  readonly book: Book;
+  readonly plan: SheetPlan;
+  readonly className: string | undefined;
+  readonly lesson: Parameters<typeof teamsOf>[0];
+}): NonNullable<ApplyWish['firstEntries']> {
+  if (plan.role.kind === 'poll') return samplePollEntries(book);
+  if (plan.role.kind !== 'class' || className === undefined) return [];
+  return sampleEntries({ plan, className, teams: teamsOf(lesson, className), book });
+}

@@ -1,0 +1,90 @@
+import { lessonActivity } from '../../lab/lessonActivity.ts';
+import { numbersForTeams } from '../../lab/numbersForTeams.ts';
+import type { TeamPlan } from '../../lab/setup.ts';
+import { activityInUse } from '../../workbook/activityInUse.ts';
+import { keptTeams } from '../../workbook/keptTeams.ts';
+import type { Lesson } from '../../workbook/lesson.ts';
+import type { PlanReading } from '../../workbook/readLesson.ts';
+import { classesInFile } from '../classes/classesInFile.ts';
+import type { Book } from '../file/book.ts';
+import { planInFile } from '../lesson/planInFile.ts';
+import { done, numbersProblem, type Outcome, type Problem, problem } from '../outcome.ts';
+import { deskWords } from '../words.ts';
+import type { BuildWish } from './buildNote.ts';
+import type { BuildQuestion } from './questions.ts';
+import { renamed } from './renamed.ts';
+import { setAsideBy } from './setAside.ts';
+import { typedInBlock } from './typedCells.ts';
+
+export interface LessonWanted {
+  readonly lesson: Lesson;
+  /** Writing it over the Plan that is there would lose a line or a number: that one is kept. */
+  readonly replacesPlan: boolean;
+}
+
+/** The lesson that a build is to make, or what has to be mended or asked first. Nothing is written. */
+export function lessonWanted(book: Book, { setup, sample, answers }: BuildWish): Outcome<LessonWanted> {
+  const numbers = numbersForTeams(setup);
+  if (!numbers.ok) return numbersProblem(numbers.error);
+  const activity = lessonActivity(setup.settings);
+  if (activity === undefined)
+    return problem({ ...deskWords.setupProblems.activity, received: `“${setup.activity}”` }, 'activity');
+  const plan = planInFile(book);
+  if (plan.state === 'unreadable') return { ok: false, problem: plan.problem };
+  const there = plan.state === 'there' ? plan.reading : undefined;
+  if (there !== undefined && there.keysUsedTwice.length > 0) {
+    return problem({ ...deskWords.keyTwice, received: `“${there.keysUsedTwice.join('”, “')}” twice` });
+  }
+  if (sample && there !== undefined && !there.invented) {
+    return problem({ ...deskWords.lessonThere, received: deskWords.lessonOf(there.teams.length) });
+  }
+  const typed = typedByKey(book);
+  const names =
+    there &&
+    renamed({
+      before: there,
+      classes: setup.classes,
+      // Where nobody has typed, a name is corrected and the sheet stays: nothing hangs on it.
+      isSame: (keys) => (keys.some((key) => (typed.get(key) ?? 0) > 0) ? answerOf(answers.names) : true),
+    });
+  if (names !== undefined && names.unsure.length > 0) return question({ about: 'names', pairs: names.unsure });
+  const before = names?.before;
+  const teams = keptTeams({ drafted: numbers.value.teams, before, setup });
+  const lesson: Lesson = {
+    setup,
+    activity: activityInUse(activity, teams),
+    teams,
+    givenNames: activity.givens.map(({ name }) => name),
+    invented: sample || staysInvented(before, teams),
+  };
+  const aside = answers.setAside === true ? undefined : setAsideBy(book, lesson);
+  if (aside !== undefined) return question(aside);
+  return done({ lesson, replacesPlan: before !== undefined && loses(before, lesson) });
+}
+
+const answerOf = (names: BuildWish['answers']['names']): boolean | undefined =>
+  names === undefined ? undefined : names === 'same';
+
+function question(asked: BuildQuestion): { readonly ok: false; readonly problem: Problem } {
+  return { ok: false, problem: { message: deskWords.question(asked), question: asked } };
+}
+
+/** How many cells people have typed in, by team. */
+function typedByKey(book: Book): ReadonlyMap<string, number> {
+  const typed = new Map<string, number>();
+  for (const { reading } of classesInFile(book))
+    for (const block of reading?.blocks ?? []) typed.set(block.key, typedInBlock(block));
+  return typed;
+}
+
+/** A sample stays one while all its teams are still the invented ones. */
+const staysInvented = (before: PlanReading | undefined, teams: readonly TeamPlan[]): boolean =>
+  before?.invented === true && teams.every(({ key }) => before.teams.some((line) => line.key === key));
+
+/** Would writing this lesson over the Plan lose a line or a number that stands there? */
+function loses(before: PlanReading, lesson: Lesson): boolean {
+  return before.teams.some(({ key, givens }, index) => {
+    const line = lesson.teams[index];
+    return line?.key !== key || before.givenNames.some((name) => (line.givens[name] ?? '') !== (givens[name] ?? ''));
+  });
+}

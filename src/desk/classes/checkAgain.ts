@@ -1,0 +1,55 @@
+import { cellText } from '../../workbook/cellText.ts';
+import { classColumns } from '../../workbook/layout.ts';
+import { layoutFits } from '../../workbook/layoutFits.ts';
+import { newNote } from '../building/buildTasks.ts';
+import { sheetPlan } from '../building/sheetPlan.ts';
+import { ask, type Work } from '../file/ask.ts';
+import type { Book } from '../file/book.ts';
+import { stampOf } from '../file/dayIn.ts';
+import { allKinds, type File, look, noted } from '../file/look.ts';
+import { cellsOf } from '../file/sheets.ts';
+import { seenOf } from '../file/writing.ts';
+import { lessonInFile } from '../lesson/planInFile.ts';
+import { done, type Outcome } from '../outcome.ts';
+import { deskWords } from '../words.ts';
+import { classesInFile } from './classesInFile.ts';
+
+/** Enters again the checks that failed or never finished, and plans anew those whose formula is gone from its cell. */
+export function* checkAgain(file: File): Work<Outcome<{ readonly renewed: number }>> {
+  const answer = yield* ask('checkAgain', undefined);
+  if (!answer.ok) return answer;
+  let { renewed } = answer.value;
+  for (const id of answer.value.missing) {
+    const book = yield* look(file, allKinds);
+    if (!book.ok) return book;
+    const put = yield* putBack(file, book.value, id);
+    if (!put.ok) return put;
+    renewed += put.value;
+  }
+  return done({ renewed });
+}
+
+/** Brings a class sheet to its plan where it still has the layout; what is missing in it is written. */
+function* putBack(file: File, book: Book, id: number): Work<Outcome<number>> {
+  const inFile = lessonInFile(book);
+  if (!inFile.ok) return inFile;
+  const { lesson, reading, sheet: planSheet } = inFile.value;
+  const found = classesInFile(book).find(({ sheet }) => sheet?.id === id);
+  const note = newNote(book, { lesson, wish: { setup: lesson.setup, sample: false, answers: {} } });
+  const task = note.tasks.find(({ role, aside }) => aside === undefined && role.className === found?.id);
+  if (found?.sheet === undefined || task === undefined) return done(0);
+  const plan = sheetPlan({ book, note, task, lesson, places: reading.places });
+  const cells = cellsOf(found.sheet);
+  if (layoutFits(plan, cells) !== 'same') return done(0);
+  const isGone = (row: number) => cellText(cells[row - 1]?.[classColumns.check - 1]) === '';
+  const count = (found.reading?.blocks ?? []).filter(({ headingRow }) => isGone(headingRow)).length;
+  const answer = yield* ask('applySheet', {
+    plan,
+    keptName: deskWords.keptName(found.sheet.name, stampOf(book)),
+    seen: seenOf(planSheet, found.sheet),
+    read: { kinds: ['class'] },
+  });
+  if (!answer.ok) return answer;
+  noted(file, answer.value.reading, ['class']);
+  return done(count);
+}

@@ -1,0 +1,68 @@
+import { activityById } from '../../lab/activities.ts';
+import { activityInUse } from '../../workbook/activityInUse.ts';
+import { classNow } from '../../workbook/classNow.ts';
+import { percentErrors } from '../../workbook/percentErrors.ts';
+import type { Book } from '../file/book.ts';
+import { planInFile } from '../lesson/planInFile.ts';
+import { done, type Outcome } from '../outcome.ts';
+import { absentKeys } from '../teams/absentKeys.ts';
+import { membersView } from '../teams/membersView.ts';
+import type { ClassView } from '../views.ts';
+import { classCalled } from './classCalled.ts';
+
+/** The class now, for the teacher's eyes: teams by steps, whom to talk to first and why. */
+export function classView(book: Book, className: unknown): Outcome<ClassView> {
+  const found = classCalled(book, className);
+  if (!found.ok) return found;
+  const { reading, sheet, name } = found.value;
+  const inFile = planInFile(book);
+  if (inFile.state === 'unreadable') return { ok: false, problem: inFile.problem };
+  const plan = inFile.state === 'there' ? inFile.reading : undefined;
+  const activity = activityById(plan?.setup.activity ?? '');
+  const steps = activity === undefined ? [] : activityInUse(activity, plan?.teams ?? []).steps;
+  const titles = new Map(steps.map(({ id, title }) => [id, title]));
+  const told = steps.filter(({ kind }) => kind === 'told').map(({ id }) => id);
+  const { today, now } = book;
+  const absent = absentKeys(plan, today);
+  const formulas = new Set(sheet.formulaEntries);
+  const errors = percentErrors(reading, {
+    steps,
+    decimalMark: plan?.setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
+  });
+  const { talkFirst, sayToClass, notYetKnown } = classNow({
+    reading,
+    titles,
+    told,
+    absent,
+    extension: activity?.extension ?? '',
+    now,
+  });
+  const scored = (step: string) => !told.includes(step);
+  return done({
+    className: name,
+    clock: book.clock,
+    stepCount: steps.filter(({ kind }) => kind !== 'told').length,
+    teams: reading.blocks.map((block) => ({
+      team: block.team,
+      key: block.key,
+      ...(absent.includes(block.key) ? { absent: true } : {}),
+      members: membersView(block.who, today).members,
+      done: block.steps.filter(({ step, check }) => scored(step) && check === 'on target').length,
+      steps: block.steps.map(({ row, step, check, entry, lookAt, tries, helpWanted, who }) => ({
+        id: step,
+        title: titles.get(step) ?? step,
+        check,
+        entry,
+        lookAt,
+        tries,
+        helpWanted,
+        who,
+        isFormula: formulas.has(row),
+      })),
+    })),
+    talkFirst,
+    sayToClass,
+    notYetKnown,
+    ...(errors === undefined ? {} : { percentErrors: errors }),
+  });
+}

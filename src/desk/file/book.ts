@@ -1,0 +1,36 @@
+import type { BookReading, CellSent, SheetKind, SheetListed, SheetRead } from '../../host/calls.ts';
+import type { CellValue } from '../../measurement/cellValue.ts';
+
+export type Cells = readonly (readonly CellValue[])[];
+
+/** A sheet of the file, with its cells where they were read. */
+export interface BookSheet extends SheetListed {
+  readonly cells?: Cells;
+  readonly formulaEntries?: readonly number[];
+  readonly mark?: string;
+}
+
+/** What was read of a file, as a value: the list of its sheets, and the cells of those that were asked for so far. */
+export interface Book extends Omit<BookReading, 'sheets' | 'read'> {
+  readonly sheets: readonly BookSheet[];
+  /** Kinds whose sheets were read. */
+  readonly kinds: readonly SheetKind[];
+}
+
+const cellOf = (sent: CellSent): CellValue => (typeof sent === 'object' ? new Date(sent.date) : sent);
+
+/** A new reading over what was read before: sheets that it does not hold keep the cells they had. */
+export function bookAfter(before: Book | undefined, reading: BookReading, kinds: readonly SheetKind[]): Book {
+  const { sheets, read, ...rest } = reading;
+  const withCells = (listed: SheetListed): BookSheet => {
+    const found: SheetRead | undefined = read.find(({ id }) => id === listed.id);
+    if (found !== undefined) {
+      const { mark, formulaEntries } = found;
+      return { ...listed, mark, formulaEntries, cells: found.cells.map((line) => line.map(cellOf)) };
+    }
+    const earlier = before?.sheets.find(({ id }) => id === listed.id);
+    if (earlier?.cells === undefined || earlier.mark === undefined) return listed;
+    return { ...listed, cells: earlier.cells, mark: earlier.mark, formulaEntries: earlier.formulaEntries ?? [] };
+  };
+  return { ...rest, sheets: sheets.map(withCells), kinds: [...new Set([...(before?.kinds ?? []), ...kinds])] };
+}

@@ -1,0 +1,31 @@
+import type { BookReading, SheetKind } from '../../host/calls.ts';
+import type { Outcome } from '../outcome.ts';
+import { done } from '../outcome.ts';
+import { ask, type Work } from './ask.ts';
+import { type Book, bookAfter } from './book.ts';
+
+/** The file as this page knows it: what was read of it last, which every answer of the script brings up to date. */
+export interface File {
+  book: Book | undefined;
+}
+
+/** What all views together are made from. Progress is for people to look at: nothing is made from it. */
+export const allKinds: readonly SheetKind[] = ['plan', 'class', 'help', 'prepare', 'poll', 'record'];
+
+/** Reads these sheets now, and single ones besides. */
+export function* look(file: File, kinds: readonly SheetKind[], ids: readonly number[] = []): Work<Outcome<Book>> {
+  const answer = yield* ask('readBook', { kinds, ids });
+  return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
+}
+
+/** What was read of these sheets already, or else reads them. */
+export function* known(file: File, kinds: readonly SheetKind[]): Work<Outcome<Book>> {
+  const { book } = file;
+  return book !== undefined && kinds.every((kind) => book.kinds.includes(kind)) ? done(book) : yield* look(file, kinds);
+}
+
+/** Takes in what a call has read after it wrote. */
+export function noted(file: File, reading: BookReading, kinds: readonly SheetKind[]): Book {
+  file.book = bookAfter(file.book, reading, kinds);
+  return file.book;
+}

@@ -1,0 +1,41 @@
+import type { CellWish, Seen, SheetKind } from '../../host/calls.ts';
+import { done, type Outcome, type Problem } from '../outcome.ts';
+import { ask, type Work } from './ask.ts';
+import type { Book, BookSheet } from './book.ts';
+import { type File, known, look, noted } from './look.ts';
+
+/** The sheets that something was worked out from, as the page saw them. */
+export const seenOf = (...sheets: readonly (BookSheet | undefined)[]): readonly Seen[] =>
+  sheets.flatMap((sheet) => (sheet?.mark === undefined ? [] : [{ id: sheet.id, mark: sheet.mark }]));
+
+const isChanged = ({ reason }: Problem): boolean => reason === 'changed';
+
+/**
+ * Works something out from what was read and writes it. Where somebody changed the file meanwhile the script has written
+ * nothing: then it is read again and worked out anew, once.
+ */
+export function* attempt<T>(
+  file: File,
+  kinds: readonly SheetKind[],
+  work: (book: Book) => Work<Outcome<T>>,
+): Work<Outcome<T>> {
+  const book = yield* known(file, kinds);
+  if (!book.ok) return book;
+  const first = yield* work(book.value);
+  if (first.ok || !isChanged(first.problem)) return first;
+  const again = yield* look(file, kinds);
+  return again.ok ? yield* work(again.value) : again;
+}
+
+/** Writes cells, and takes in what stands in the sheets of these kinds afterwards. */
+export function* writeCells(
+  file: File,
+  {
+    cells,
+    seen,
+    kinds,
+  }: { readonly cells: readonly CellWish[]; readonly seen: readonly Seen[]; readonly kinds: readonly SheetKind[] },
+): Work<Outcome<Book>> {
+  const answer = yield* ask('writeCells', { cells, seen, read: { kinds } });
+  return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
+}

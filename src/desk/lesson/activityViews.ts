@@ -1,0 +1,36 @@
+import { allActivities } from '../../lab/activities.ts';
+import type { Activity } from '../../lab/activity.ts';
+import { periodCount } from '../../lab/periodPlan.ts';
+import type { ActivityView } from '../views.ts';
+import { solutesFor } from './solutesFor.ts';
+
+let made: readonly ActivityView[] | undefined;
+
+/** The activities that a lesson may have, with what each asks for. They never change, so they are worked out once. */
+export function activityViews(): readonly ActivityView[] {
+  made ??= allActivities().map((activity) => {
+    const { id, title, aim, givens } = activity;
+    const flasks = flaskGivens(activity);
+    const solutes = solutesFor(activity);
+    return {
+      id,
+      title,
+      aim,
+      periods: periodCount(activity),
+      givens: givens.map(({ name, unit, about, optional, fromTable, start }) => ({
+        name,
+        unit,
+        about,
+        optional: optional === true || fromTable === true,
+        ...(flasks.includes(name) ? { flask: true } : {}),
+        ...(start === undefined ? {} : { start }),
+      })),
+      ...(solutes === undefined ? {} : { solutes }),
+    };
+  });
+  return made;
+}
+
+/** Givens that hold the size of a flask that is filled. */
+const flaskGivens = ({ numbers: { solid, dilution, reagent, serial } }: Activity): readonly string[] =>
+  [solid?.flask, dilution?.volume, reagent?.volume, serial?.flask].filter((name) => name !== undefined);

@@ -1,0 +1,24 @@
+import { defaultSettings, defaultShelf } from '../../lab/defaultSettings.ts';
+import { sampleSetup } from '../../lab/sampleLesson.ts';
+import type { Setup } from '../../lab/setup.ts';
+import { deskWords } from '../words.ts';
+
+const firstTeams = 6;
+
+/** What the sidebar begins with in a file that has no lesson yet. */
+export function firstSetup(decimalMark: 'point' | 'comma'): Setup {
+  const setup = sampleSetup();
+  return {
+    activity: setup.activity,
+    givens: setup.givens,
+    ownNumbers: true,
+    settings: { ...defaultSettings, activity: setup.activity, 'decimal mark': decimalMark },
+    shelf: defaultShelf,
+    classes: [
+      {
+        name: deskWords.firstClass,
+        teams: Array.from({ length: firstTeams }, (_, index) => deskWords.teamNumber(index + 1)),
+      },
+    ],
+  };
+}

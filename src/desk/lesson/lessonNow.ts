@@ -1,0 +1,22 @@
+import type { Activity } from '../../lab/activity.ts';
+import { lessonActivity } from '../../lab/lessonActivity.ts';
+import type { PlanReading } from '../../workbook/readLesson.ts';
+import type { Book, BookSheet } from '../file/book.ts';
+import { done, type Outcome, problem } from '../outcome.ts';
+import { deskWords } from '../words.ts';
+import { planOf } from './planInFile.ts';
+
+/** The lesson as the Plan has it now, edits by hand included; refused in a file without one. */
+export function lessonNow(
+  book: Book,
+): Outcome<{ readonly plan: PlanReading; readonly activity: Activity; readonly sheet: BookSheet }> {
+  const found = planOf(book, { ...deskWords.noLesson, received: 'none' });
+  if (!found.ok) return found;
+  const { reading: plan, sheet } = found.value;
+  const activity = lessonActivity(plan.setup.settings);
+  if (activity === undefined) return problem({ ...deskWords.noLesson, received: `“${plan.setup.activity}”` });
+  return done({ plan, activity, sheet });
+}
+
+export const markOf = ({ setup }: Pick<PlanReading, 'setup'>): 'point' | 'comma' =>
+  setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point';

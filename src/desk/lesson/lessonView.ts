@@ -1,0 +1,40 @@
+import { proposedSolutes } from '../../lab/solutes.ts';
+import { linkProblems } from '../../workbook/linkProblems.ts';
+import { noteIn, stateOf } from '../building/buildNote.ts';
+import { classesInFile } from '../classes/classesInFile.ts';
+import type { Book } from '../file/book.ts';
+import { cellsOf, sheetInUse } from '../file/sheets.ts';
+import { done, type Outcome } from '../outcome.ts';
+import type { LessonView } from '../views.ts';
+import { activityViews } from './activityViews.ts';
+import { firstSetup } from './firstSetup.ts';
+import { markOf } from './lessonNow.ts';
+import { planInFile } from './planInFile.ts';
+
+/** The lesson as the Plan has it now, edits by hand included, and what the sidebar can offer. */
+export function lessonView(book: Book): Outcome<LessonView> {
+  const note = noteIn(book);
+  const offer = {
+    activities: activityViews(),
+    solutes: proposedSolutes(),
+    classes: classesInFile(book)
+      .filter(({ sheet }) => sheet?.tag?.state === 'built')
+      .map(({ name }) => name),
+    ...(note === undefined ? {} : { building: stateOf(note) }),
+  };
+  const plan = planInFile(book);
+  if (plan.state === 'unreadable') return { ok: false, problem: plan.problem };
+  if (plan.state === 'none') {
+    const { decimalMark } = book;
+    return done({ ...offer, built: false, setup: firstSetup(decimalMark), decimalMark, problems: [] });
+  }
+  const { setup, problems } = plan.reading;
+  const help = sheetInUse(book, { kind: 'help' });
+  return done({
+    ...offer,
+    built: offer.classes.length > 0,
+    setup,
+    decimalMark: markOf(plan.reading),
+    problems: [...problems, ...(help === undefined ? [] : linkProblems(cellsOf(help)))],
+  });
+}

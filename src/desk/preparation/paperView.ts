@@ -1,0 +1,44 @@
+import { teamKey } from '../../lab/key/teamKey.ts';
+import { shownWords } from '../../lab/shownWords.ts';
+import { wholeCautions } from '../../lab/wholeCautions.ts';
+import type { Book } from '../file/book.ts';
+import { lessonNow, markOf } from '../lesson/lessonNow.ts';
+import { done, type Outcome } from '../outcome.ts';
+import type { PaperView } from '../views.ts';
+
+/** Every team's table for paper: what to find with its own numbers, and check figures, never an answer. */
+export function paperView(book: Book): Outcome<PaperView> {
+  const lesson = lessonNow(book);
+  if (!lesson.ok) return lesson;
+  const { plan, activity } = lesson.value;
+  const { settings } = plan.setup;
+  return done({
+    date: book.today,
+    activity: activity.title,
+    aim: activity.aim,
+    teams: plan.teams.map((team) => {
+      const key = teamKey({ activity, team, settings });
+      return {
+        className: team.className,
+        team: team.team,
+        key: team.key,
+        steps: activity.steps.map((step, index) => ({
+          title: step.title,
+          // On paper nothing stands beside the row, so the cautions stand in it.
+          shown:
+            step.kind === 'ticked'
+              ? wholeCautions({
+                  substance: step.substance,
+                  givens: team.givens,
+                  decimalMark: markOf(plan),
+                  studentsDilute: settings['concentrated reagents'] === 'students',
+                })
+              : shownWords(step, { values: team.givens, givens: activity.givens }),
+          unit: step.unit,
+          kind: step.kind,
+          checkFigures: key[index]?.checkFigures ?? [],
+        })),
+      };
+    }),
+  });
+}

@@ -1,0 +1,58 @@
+import { periodPlans } from '../../lab/periodPlan.ts';
+import { dayPreparation } from '../../lab/preparation/dayPreparation.ts';
+import { hazardSourceRows } from '../../lab/preparation/hazardSourceRows.ts';
+import { labels } from '../../lab/preparation/labels.ts';
+import { preparationRows } from '../../lab/preparation/preparationRows.ts';
+import { preparationTexts } from '../../lab/texts/preparation.ts';
+import { cellText } from '../../workbook/cellText.ts';
+import { prepareCells } from '../../workbook/layout.ts';
+import type { Book } from '../file/book.ts';
+import { cellsOf, sheetInUse } from '../file/sheets.ts';
+import { lessonNow, markOf } from '../lesson/lessonNow.ts';
+import { done, type Outcome } from '../outcome.ts';
+import type { PreparationView } from '../views.ts';
+
+/** What the day takes, labels and the period in minutes, from the Plan as it is. */
+export function preparationView(book: Book): Outcome<PreparationView> {
+  const lesson = lessonNow(book);
+  if (!lesson.ok) return lesson;
+  const { plan, activity } = lesson.value;
+  const { settings, shelf } = plan.setup;
+  const day = dayPreparation({ activity, teams: plan.teams, shelf, settings });
+  const mark = markOf(plan);
+  const rows = [...preparationRows(day, mark), ...hazardSourceRows(day, book.today)];
+  const names = Object.keys(preparationTexts.sections) as (keyof typeof preparationTexts.sections)[];
+  return done({
+    date: book.today,
+    decimalMark: mark,
+    activity: activity.title,
+    aim: activity.aim,
+    sections: names
+      .map((name) => ({
+        name,
+        title: preparationTexts.sections[name],
+        rows: rows
+          .filter(({ section }) => section === name)
+          .map(({ what, amount, withSpare, unit, note, pictograms }) => ({
+            what,
+            unit,
+            note,
+            amount: amount ?? null,
+            withSpare: withSpare ?? null,
+            ...(pictograms === undefined ? {} : { pictograms }),
+          })),
+      }))
+      .filter((section) => section.rows.length > 0),
+    sheet: freshness(book),
+    labels: labels(day, mark),
+    periods: periodPlans(activity, Number(settings.periods)),
+  });
+}
+
+/** Whether the Prepare sheet says that the Plan is another by now. */
+function freshness(book: Book): PreparationView['sheet'] {
+  const sheet = sheetInUse(book, { kind: 'prepare' });
+  if (sheet === undefined) return 'none';
+  const { row, column } = prepareCells.freshness;
+  return cellText(cellsOf(sheet)[row - 1]?.[column - 1]).startsWith('⚠') ? 'out of date' : 'up to date';
+}

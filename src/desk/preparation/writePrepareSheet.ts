@@ -1,0 +1,34 @@
+import { planPrepareSheet } from '../../workbook/planPrepareSheet.ts';
+import { words } from '../../workbook/words.ts';
+import { ask, type Work } from '../file/ask.ts';
+import { stampOf } from '../file/dayIn.ts';
+import { type File, noted } from '../file/look.ts';
+import { sheetInUse } from '../file/sheets.ts';
+import { attempt, seenOf } from '../file/writing.ts';
+import { lessonNow } from '../lesson/lessonNow.ts';
+import { done, type Outcome } from '../outcome.ts';
+import { deskWords } from '../words.ts';
+
+/** Brings the Prepare sheet to the Plan as it is now, and shows it unless what is in view is to stay. */
+export const writePrepareSheet = (file: File, stay?: unknown): Work<Outcome<null>> =>
+  attempt(file, ['plan', 'prepare'], function* (book) {
+    const lesson = lessonNow(book);
+    if (!lesson.ok) return lesson;
+    const { plan, activity, sheet } = lesson.value;
+    const { setup, teams, givenNames, invented } = plan;
+    const name = sheetInUse(book, { kind: 'prepare' })?.name ?? words.prepare.sheet;
+    const answer = yield* ask('applySheet', {
+      plan: planPrepareSheet(
+        { setup, activity, teams, givenNames, invented },
+        { prepare: name, plan: sheet.name },
+        plan.places,
+      ),
+      keptName: deskWords.keptName(name, stampOf(book)),
+      seen: seenOf(sheet),
+      read: { kinds: ['plan', 'prepare'] },
+      show: stay !== true,
+    });
+    if (!answer.ok) return answer;
+    noted(file, answer.value.reading, ['plan', 'prepare']);
+    return done(null);
+  });

@@ -1,0 +1,59 @@
+import { lessonActivity } from '../../lab/lessonActivity.ts';
+import { membersOn } from '../../lab/members/membersOn.ts';
+import { readMembers } from '../../lab/members/readMembers.ts';
+import type { ClassDay } from '../../lab/record/classFacts.ts';
+import { classesInFile } from '../classes/classesInFile.ts';
+import type { Book } from '../file/book.ts';
+import { dayIn } from '../file/dayIn.ts';
+import { planInFile } from '../lesson/planInFile.ts';
+import { pollLine } from '../poll/pollLine.ts';
+import { absentKeys } from '../teams/absentKeys.ts';
+
+interface ClassDayFound extends ClassDay {
+  readonly hasEntriesToday: boolean;
+}
+
+/** The day of every class that has a sheet, in the order of the tabs. */
+export function classDays(book: Book): readonly ClassDayFound[] {
+  const day = book.today;
+  const inFile = planInFile(book);
+  const plan = inFile.state === 'there' ? inFile.reading : undefined;
+  const activity = plan && lessonActivity(plan.setup.settings);
+  const absent = absentKeys(plan, day);
+  const isToday = (moment: number | undefined) => moment !== undefined && dayIn(book, moment) === day;
+  return classesInFile(book).flatMap(({ name: className, sheet, reading }): readonly ClassDayFound[] => {
+    if (sheet?.tag?.state !== 'built' || reading === undefined) return [];
+    const steps = reading.blocks.flatMap((block) => block.steps);
+    // Where no time was ever noted, what is typed there is all that is known.
+    const hasTimes = steps.some(({ lastEntry }) => lastEntry !== undefined);
+    return [
+      {
+        day,
+        className,
+        activity: activity?.title ?? plan?.setup.activity ?? '',
+        aim: activity?.aim ?? '',
+        hasEntriesToday: steps.some(({ lastEntry }) => isToday(lastEntry)),
+        teams: reading.blocks.map((block) => ({
+          team: block.team,
+          absent: absent.includes(block.key),
+          absentMembers: membersOn(readMembers(block.who), day)
+            .members.filter((member) => member.absent)
+            .map(({ name }) => name),
+          here: block.steps.some(({ entry, lastEntry }) => (hasTimes ? isToday(lastEntry) : entry !== '')),
+          steps: block.steps.map(({ step, check, entry, lookAt, tries }) => {
+            const planned = activity?.steps.find(({ id }) => id === step);
+            return {
+              title: planned?.title ?? step,
+              scored: planned !== undefined && planned.kind !== 'told',
+              check,
+              entry,
+              lookAt,
+              tries,
+            };
+          }),
+        })),
+        poll: pollLine(book, className),
+      },
+    ];
+  });
+}

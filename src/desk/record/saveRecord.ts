@@ -1,0 +1,116 @@
+import type { CellWish } from '../../host/calls.ts';
+import { mergedWords } from '../../lab/record/mergedWords.ts';
+import { nameIn } from '../../lab/record/nameIn.ts';
+import { type RecordEntry, type RecordField, recordFields, wordFields } from '../../lab/record/recordEntry.ts';
+import { recordWords } from '../../lab/texts/record.ts';
+import { planRecordSheet } from '../../workbook/planRecordSheet.ts';
+import { type RecordReading, rowFor } from '../../workbook/readRecordSheet.ts';
+import { ask, type Work } from '../file/ask.ts';
+import type { Book, BookSheet } from '../file/book.ts';
+import { cellWas } from '../file/cellWas.ts';
+import { stampOf } from '../file/dayIn.ts';
+import { type File, look, noted } from '../file/look.ts';
+import { attempt, seenOf, writeCells } from '../file/writing.ts';
+import { done, type Outcome, problem } from '../outcome.ts';
+import { deskWords } from '../words.ts';
+import { namesInFile } from './namesInFile.ts';
+import { readRows, type SentRow } from './readRows.ts';
+import { recordInFile } from './recordInFile.ts';
+
+const longest = 2000;
+const kinds = ['plan', 'class', 'record'] as const;
+
+/**
+ * Writes one row for each class and day. A row that is there is rewritten where the sidebar has new words; what somebody
+ * wrote in the sheet since it was read stays, beside the new words where both changed.
+ */
+export function* saveRecord(file: File, given: unknown): Work<Outcome<{ readonly saved: readonly RecordEntry[] }>> {
+  const rows = readRows(given);
+  if (!rows.ok) return rows;
+  // Names may have come since the sidebar looked, and what people wrote in the Record meanwhile is to stay.
+  const book = yield* look(file, kinds);
+  if (!book.ok) return book;
+  const refused = wordProblem(rows.value, namesInFile(book.value));
+  if (refused !== undefined) return refused;
+  return yield* attempt(file, kinds, function* (now) {
+    const there = recordInFile(now) === undefined ? yield* makeRecord(file, now) : done(now);
+    return there.ok ? yield* write(file, there.value, rows.value) : there;
+  });
+}
+
+/** The first word that may not stand in a sheet that the school reads. */
+function wordProblem(rows: readonly SentRow[], names: readonly string[]): Outcome<never> | undefined {
+  const { record: say } = deskWords;
+  for (const { entry } of rows) {
+    for (const field of wordFields) {
+      const where = `“${recordWords.labels[field]}” of ${entry.className}`;
+      if (entry[field].length > longest)
+        return problem({ ...say.tooLong, where, received: String(entry[field].length) }, `${entry.className}.${field}`);
+      const name = nameIn(entry[field], names);
+      if (name !== undefined)
+        return problem({ ...say.named, where, received: `“${name}”` }, `${entry.className}.${field}`);
+    }
+  }
+  return undefined;
+}
+
+/** The Record, made where there is none yet. One that is there is left as it is. */
+function* makeRecord(file: File, book: Book): Work<Outcome<Book>> {
+  const plan = planRecordSheet();
+  const keptName = deskWords.keptName(plan.name, stampOf(book));
+  const answer = yield* ask('applySheet', { plan, keptName, seen: [], read: { kinds: ['record'] } });
+  return answer.ok ? done(noted(file, answer.value.reading, ['record'])) : answer;
+}
+
+function* write(
+  file: File,
+  book: Book,
+  rows: readonly SentRow[],
+): Work<Outcome<{ readonly saved: readonly RecordEntry[] }>> {
+  const record = recordInFile(book);
+  if (record?.reading === undefined) return problem(deskWords.record.headings);
+  const { sheet, reading } = record;
+  const saved: RecordEntry[] = [];
+  const cells: CellWish[] = [];
+  let { freeRow } = reading;
+  for (const { entry, base } of rows) {
+    const there = rowFor(reading, entry);
+    const written = {} as Record<RecordField, string>;
+    for (const field of recordFields) {
+      written[field] =
+        there === undefined
+          ? entry[field]
+          : mergedWords({ base: base?.[field] ?? '', there: there.entry[field], typed: entry[field] });
+    }
+    const row = there?.row ?? freeRow;
+    if (there === undefined) freeRow += 1;
+    cells.push(...rowCells({ sheet, reading, row, entry: written, there: there?.entry }));
+    saved.push(written);
+  }
+  if (cells.length === 0) return done({ saved });
+  const outcome = yield* writeCells(file, { cells, seen: seenOf(sheet), kinds: ['record'] });
+  return outcome.ok ? done({ saved }) : outcome;
+}
+
+/** Only cells that change are written. */
+function rowCells({
+  sheet,
+  reading,
+  row,
+  entry,
+  there,
+}: {
+  sheet: BookSheet;
+  reading: RecordReading;
+  row: number;
+  entry: RecordEntry;
+  there: RecordEntry | undefined;
+}): readonly CellWish[] {
+  return recordFields
+    .filter((field) => entry[field] !== (there?.[field] ?? ''))
+    .map((field) => {
+      const column = reading.columns[field];
+      return { sheetId: sheet.id, row, column, was: cellWas(sheet, { row, column }), now: entry[field] };
+    })
+    .sort((one, other) => one.column - other.column);
+}

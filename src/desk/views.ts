@@ -1,0 +1,235 @@
+import type { Pictogram } from '../chemistry/pictogramNamed.ts';
+import type { PeriodPlan } from '../lab/periodPlan.ts';
+import type { PollAnswer } from '../lab/poll/pollAnswer.ts';
+import type { Label } from '../lab/preparation/labels.ts';
+import type { ClassFacts } from '../lab/record/classFacts.ts';
+import type { RecordEntry } from '../lab/record/recordEntry.ts';
+import type { Setup, TeamPlan } from '../lab/setup.ts';
+
+/** What the page shows and hands back: plain data, made from what was read of a file. */
+
+export interface ActivityView {
+  readonly id: string;
+  readonly title: string;
+  readonly aim: string;
+  /** How many periods it is made for; the Plan may say otherwise. */
+  readonly periods: number;
+  readonly givens: readonly {
+    readonly name: string;
+    readonly unit: string;
+    readonly about: string;
+    readonly optional: boolean;
+    /** The size of a flask, to be found on the shelf. */
+    readonly flask?: boolean;
+    /** A value to begin with when this activity is picked, as text. */
+    readonly start?: string;
+  }[];
+  /** The substances that it can be done with; left out where any solute of the lesson will do. */
+  readonly solutes?: readonly SoluteView[];
+}
+export interface SoluteView {
+  readonly name: string;
+  readonly formula: string;
+  /** Why the planner does not propose it, or empty. */
+  readonly caution: string;
+}
+export interface LessonView {
+  /** True once a table has been built in this file. */
+  readonly built: boolean;
+  readonly setup: Setup;
+  readonly activities: readonly ActivityView[];
+  readonly solutes: readonly SoluteView[];
+  readonly classes: readonly string[];
+  readonly decimalMark: 'point' | 'comma';
+  /** Problems found in the Plan as it stands, such as a key used twice. */
+  readonly problems: readonly string[];
+  /** How far an unfinished build has come, so that it can be taken up again; left out when none is open. */
+  readonly building?: BuildState;
+}
+export interface DraftView {
+  readonly givenNames: readonly string[];
+  readonly teams: readonly TeamPlan[];
+  readonly remarks: readonly string[];
+}
+export interface BuildState {
+  readonly done: number;
+  readonly total: number;
+  /** What is being built now, or was built last. */
+  readonly label: string;
+  readonly finished: boolean;
+}
+/** Who is in a team today, and who does what. */
+export interface TeamMembersView {
+  /** The team's cell as it stands; handed back with a change, so that nobody's words are written over. */
+  readonly who: string;
+  /** Year-month-day that the roles are of, or empty. */
+  readonly day: string;
+  readonly members: readonly { readonly name: string; readonly absent: boolean; readonly roles: readonly string[] }[];
+}
+export interface MembersWish {
+  /** As typed: names between commas or lines, with or without a role. */
+  readonly names: string;
+  /** Names of those who are absent today. */
+  readonly absent: readonly string[];
+  /** The cell as it was read. */
+  readonly base: string;
+}
+export interface TeamView {
+  readonly team: string;
+  readonly key: string;
+  /** Marked absent today in the Plan. */
+  readonly absent?: boolean;
+  readonly members?: TeamMembersView['members'];
+  readonly done: number;
+  readonly steps: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly check: string;
+    readonly entry: string;
+    readonly lookAt: string;
+    readonly tries: number;
+    /** 0 to 3. */
+    readonly helpWanted?: number;
+    readonly who?: string;
+    /** The entry is a formula and not something typed: for the teacher to know. */
+    readonly isFormula?: boolean;
+  }[];
+}
+export interface ClassView {
+  readonly className: string;
+  readonly clock: string;
+  readonly stepCount: number;
+  readonly teams: readonly TeamView[];
+  /** Whom to talk to first, and why; `ready` for a team that has finished. */
+  readonly talkFirst: readonly { readonly team: string; readonly reason: string; readonly ready?: true }[];
+  /** One sentence for the class about its commonest slip, or empty. */
+  readonly sayToClass: string;
+  /** Rows whose check the host has not worked out yet. */
+  readonly notYetKnown: number;
+  /** Percent errors found so far, smallest first; left out in an activity that asks for none. */
+  readonly percentErrors?: readonly number[];
+}
+
+export interface PollView {
+  /** Name of the sheet, or empty where it has not been built. */
+  readonly sheet: string;
+  /** As days are noted in the sheet. */
+  readonly today: string;
+  readonly answers: readonly PollAnswer[];
+}
+
+/** What pictures and pages are drawn from: the teams' numbers as the Plan has them now. */
+export interface NumbersView {
+  readonly activity: string;
+  readonly decimalMark: 'point' | 'comma';
+  /** The numbers that the plan starts from, by name of the given. */
+  readonly typical: Readonly<Record<string, string>>;
+  readonly teams: readonly TeamPlan[];
+}
+
+export interface RecordClassView {
+  /** The entry as the class's sheet tells it now; its words hold no names. */
+  readonly proposal: RecordEntry;
+  /** Today's row, where the Record has one. */
+  readonly saved?: RecordEntry;
+  /** For the copied text only. */
+  readonly names: ClassFacts['names'];
+  readonly hasEntriesToday: boolean;
+}
+export interface RecordView {
+  /** Year-month-day in the file's own time zone. */
+  readonly day: string;
+  readonly classes: readonly RecordClassView[];
+}
+export interface RecordSent {
+  readonly entry: RecordEntry;
+  /** The row as it was read, or null where there was none. */
+  readonly base: RecordEntry | null;
+}
+export interface ShareView {
+  readonly fileName: string;
+  /** Entries of today, and those whose time is not known; those in sheets that were kept are not among them. */
+  readonly entriesToday: number;
+  /** Sheets that are not ours, by name. */
+  readonly otherSheets: readonly string[];
+}
+export interface EmptyWish {
+  /** The file's name as typed, or empty. */
+  readonly fileName: string;
+  /** The teacher's own wording and links in Help stay. */
+  readonly keepHints: boolean;
+  /** Sheets that are not ours go as well. */
+  readonly removeOthers: boolean;
+}
+export interface TeamsView {
+  readonly classes: readonly {
+    readonly name: string;
+    readonly teams: readonly {
+      readonly team: string;
+      readonly key: string;
+      readonly absent: boolean;
+      /** Left out where the team has no block yet. */
+      readonly members?: TeamMembersView;
+    }[];
+  }[];
+  /** Year-month-day in the file's own time zone. */
+  readonly day: string;
+}
+
+/** What the day takes, for the teacher's eyes. */
+export interface PreparationView {
+  readonly date: string;
+  readonly decimalMark: 'point' | 'comma';
+  readonly activity: string;
+  readonly aim: string;
+  readonly sections: readonly {
+    readonly name: string;
+    readonly title: string;
+    readonly rows: readonly {
+      readonly what: string;
+      readonly amount: number | null;
+      readonly withSpare: number | null;
+      readonly unit: string;
+      readonly note: string;
+      /** In the first row of what cautions are for; left out where there are none. */
+      readonly pictograms?: readonly Pictogram[];
+    }[];
+  }[];
+  /** Whether the Prepare sheet is up to the Plan; `none` where there is no such sheet. */
+  readonly sheet: 'none' | 'up to date' | 'out of date';
+  readonly labels: readonly Label[];
+  readonly periods: readonly PeriodPlan[];
+}
+export interface KeyView {
+  readonly date: string;
+  readonly activity: string;
+  readonly teams: readonly {
+    readonly className: string;
+    readonly team: string;
+    readonly key: string;
+    readonly lines: readonly {
+      readonly title: string;
+      readonly unit: string;
+      readonly answer: string;
+      readonly note: string;
+    }[];
+  }[];
+}
+/** Tables for paper; there is no answer in them. */
+export interface PaperView {
+  readonly date: string;
+  readonly activity: string;
+  readonly aim: string;
+  readonly teams: readonly {
+    readonly className: string;
+    readonly team: string;
+    readonly key: string;
+    readonly steps: readonly {
+      readonly title: string;
+      readonly shown: string;
+      readonly unit: string;
+      readonly kind: string;
+      readonly checkFigures: readonly number[];
+    }[];
+  }[];
+}

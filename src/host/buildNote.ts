@@ -1,0 +1,23 @@
+const property = 'labrow.build';
+/** The host allows 9 kB in one property. */
+const pieceLength = 8000;
+
+/** What the page noted about a build that is under way. A long note is kept in several properties; the first counts them. */
+export function readNote(): string {
+  const stored = PropertiesService.getDocumentProperties().getProperties();
+  const count = Number(stored[property] ?? '0');
+  let note = '';
+  for (let piece = 1; piece <= count; piece += 1) note += stored[`${property}.${piece}`] ?? '';
+  return note;
+}
+
+/** The count goes last: a longer note that stops between its pieces reads as none, and the build is begun again. */
+export function saveNote(note: string): void {
+  const store = PropertiesService.getDocumentProperties();
+  let count = 0;
+  for (let from = 0; from < note.length; from += pieceLength) {
+    count += 1;
+    store.setProperty(`${property}.${count}`, note.slice(from, from + pieceLength));
+  }
+  store.setProperty(property, String(count));
+}

@@ -1,0 +1,74 @@
+import { classColumns } from '../workbook/layout.ts';
+import { readClassSheet } from '../workbook/readClassSheet.ts';
+import type { Outcome } from './calls.ts';
+import { withDocumentLock } from './documentLock.ts';
+import { busy, done } from './outcome.ts';
+import { ownSheets } from './ownSheets.ts';
+import { sheetById } from './sheetById.ts';
+import { openSpreadsheet, type Sheet, type Spreadsheet, settle } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
+
+const property = 'labrow.check';
+
+/** A check whose cell is empty for a moment: where it stands and what belongs there. */
+interface CheckNoted {
+  readonly sheetId: number;
+  readonly row: number;
+  readonly formula: string;
+}
+
+/**
+ * Enters again only the checks that failed or never finished; those that stand cost the host nothing. A formula is noted
+ * before its cell is emptied, so that the next press puts it back where this one stops. Sheets where a formula is gone
+ * altogether are named: the page plans them anew.
+ */
+export function checkAgain(): Outcome<{ readonly renewed: number; readonly missing: readonly number[] }> {
+  const locked = withDocumentLock(2000, () => {
+    const spreadsheet = openSpreadsheet();
+    let renewed = putBack(spreadsheet) ? 1 : 0;
+    const missing = new Set<number>();
+    for (const { sheet, tag } of ownSheets(spreadsheet)) {
+      if (tag.kind !== 'class' || tag.state === 'kept') continue;
+      for (const { known, headingRow } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
+        if (known) continue;
+        const formula = checkCell(sheet, headingRow).getFormula();
+        if (formula === '') missing.add(sheet.getSheetId());
+        else {
+          renew(sheet, { sheetId: sheet.getSheetId(), row: headingRow, formula });
+          renewed += 1;
+        }
+      }
+    }
+    return { renewed, missing: [...missing] };
+  });
+  return locked.ran ? done(locked.value) : busy();
+}
+
+const checkCell = (sheet: Sheet, row: number) => sheet.getRange(row, classColumns.check);
+
+/** The same formula set over itself is not worked out again, so the cell is empty in between. */
+function renew(sheet: Sheet, noted: CheckNoted): void {
+  const store = PropertiesService.getDocumentProperties();
+  store.setProperty(property, JSON.stringify(noted));
+  const cell = checkCell(sheet, noted.row);
+  cell.setValue('');
+  settle();
+  cell.setValue(noted.formula);
+  store.deleteProperty(property);
+}
+
+/** A formula that an earlier press took out and could not put back, where its block still stands as it did. */
+function putBack(spreadsheet: Spreadsheet): boolean {
+  const store = PropertiesService.getDocumentProperties();
+  const words = store.getProperty(property);
+  if (words === null) return false;
+  const noted = JSON.parse(words) as CheckNoted;
+  const sheet = sheetById(spreadsheet, noted.sheetId);
+  const isHeading =
+    sheet !== undefined &&
+    readClassSheet(valuesOf(sheet))?.blocks.some(({ headingRow }) => headingRow === noted.row) === true;
+  const isEmpty = isHeading && checkCell(sheet, noted.row).getFormula() === '';
+  if (isEmpty) checkCell(sheet, noted.row).setValue(noted.formula);
+  store.deleteProperty(property);
+  return isEmpty;
+}

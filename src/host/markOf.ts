@@ -1,0 +1,33 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { cellText } from '../workbook/cellText.ts';
+import { classColumns } from '../workbook/layout.ts';
+import type { SheetKind } from './calls.ts';
+import { cellSent } from './cellSent.ts';
+
+type Cells = readonly (readonly CellValue[])[];
+
+/**
+ * What was seen of a sheet, as one short text to compare by. Of a class sheet only which team and step stands in which
+ * row: what students type there meanwhile changes nothing that is planned from it.
+ */
+export const markOf = (kind: SheetKind | undefined, cells: Cells): string =>
+  digest(JSON.stringify(kind === 'class' ? structureOf(cells) : cells.map((line) => line.map(cellSent))));
+
+/** Team and step of each row, down to the last that has one: what people type below the table is none of it. */
+function structureOf(cells: Cells): readonly (readonly string[])[] {
+  const rows = cells.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
+  while (rows.length > 0 && rows[rows.length - 1]?.join('') === '') rows.pop();
+  return rows;
+}
+
+/** Two sums of 32 bits over the characters (FNV-1a, and one that begins elsewhere), and how many there are. */
+function digest(text: string): string {
+  let one = 0x811c9dc5;
+  let other = 0x01000193;
+  for (let at = 0; at < text.length; at += 1) {
+    const code = text.charCodeAt(at);
+    one = Math.imul(one ^ code, 0x01000193) >>> 0;
+    other = (Math.imul(other, 31) + code) >>> 0;
+  }
+  return `${one.toString(36)}-${other.toString(36)}-${text.length}`;
+}

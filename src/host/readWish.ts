@@ -1,0 +1,156 @@
+import type {
+  ApplyWish,
+  AsideWish,
+  CellSent,
+  CellsWish,
+  CellWish,
+  EmptyFileWish,
+  FirstEntriesSent,
+  LastTouch,
+  NoteWish,
+  PageWish,
+  ReadWish,
+  Seen,
+  SheetKind,
+  ShowWish,
+  WriteWish,
+} from './calls.ts';
+import type { PageName } from './pages.ts';
+import { readPlanSent } from './readPlanSent.ts';
+
+/*
+ * What came over the bridge, which anybody who may open the file can call with anything. Each reader hands back a value of
+ * its type, made anew of what was looked at, or undefined.
+ */
+
+const longestName = 100;
+const mostCells = 2000;
+
+export function readReadWish(given: unknown): ReadWish | undefined {
+  const { kinds, ids } = record(given);
+  if (!isList(kinds) || !kinds.every(isText)) return undefined;
+  return { kinds: kinds as readonly SheetKind[], ids: isList(ids) ? ids.filter(isId) : [] };
+}
+
+export function readApplyWish(given: unknown): ApplyWish | undefined {
+  const { replace, show, tab, note, last } = record(given);
+  const write = readWriteWish(given);
+  const one = readOneSheet(given);
+  const tabRead = tab === undefined || tab === null ? undefined : readTab(tab);
+  if (write === undefined || one === undefined || tabRead === null) return undefined;
+  return {
+    ...write,
+    ...one,
+    replace: replace === true,
+    show: show === true,
+    ...(tabRead === undefined ? {} : { tab: tabRead }),
+    ...noteOf(note),
+    ...lastOf(last),
+  };
+}
+
+/** A plan and what goes with it: undefined where one of them is none. */
+function readOneSheet(given: unknown): EmptyFileWish['anew'][number] | undefined {
+  const { plan, keptName, firstEntries } = record(given);
+  const planRead = readPlanSent(plan);
+  const entries = isList(firstEntries) ? allOf(firstEntries, readFirstEntries) : [];
+  if (!planRead.ok || !isName(keptName) || entries === undefined) return undefined;
+  return { plan: planRead.plan, keptName, firstEntries: entries };
+}
+
+export function readAsideWish(given: unknown): AsideWish | undefined {
+  const { sheetId, keptName, note, last } = record(given);
+  const write = readWriteWish(given);
+  if (write === undefined || !isId(sheetId) || !isName(keptName)) return undefined;
+  return { ...write, sheetId, keptName, ...noteOf(note), ...lastOf(last) };
+}
+
+export function readCellsWish(given: unknown): CellsWish | undefined {
+  const { cells } = record(given);
+  const write = readWriteWish(given);
+  const read = isList(cells) && cells.length <= mostCells ? allOf(cells, readCell) : undefined;
+  return write === undefined || read === undefined ? undefined : { ...write, cells: read };
+}
+
+export function readEmptyFileWish(given: unknown): EmptyFileWish | undefined {
+  const { fileName, anew, removeOthers, note } = record(given);
+  const write = readWriteWish(given);
+  const sheets = isList(anew) ? allOf(anew, readOneSheet) : undefined;
+  if (write === undefined || sheets === undefined || !isText(fileName) || !isText(note)) return undefined;
+  return { ...write, fileName, anew: sheets, removeOthers: removeOthers === true, note };
+}
+
+export function readShowWish(given: unknown): ShowWish | undefined {
+  const { sheetId, cell } = record(given);
+  if (!isId(sheetId)) return undefined;
+  if (cell === undefined || cell === null) return { sheetId };
+  const { row, column } = record(cell);
+  return isPlace(row) && isPlace(column) ? { sheetId, cell: { row, column } } : undefined;
+}
+
+export function readPageWish(given: unknown): PageWish | undefined {
+  const { page, about } = record(given);
+  return isText(page) ? { page: page as PageName, about: isText(about) ? about : '' } : undefined;
+}
+
+function readWriteWish(given: unknown): WriteWish | undefined {
+  const { seen, read } = record(given);
+  const marks = isList(seen) ? allOf(seen, readSeen) : undefined;
+  const wish = readReadWish(read);
+  return marks === undefined || wish === undefined ? undefined : { seen: marks, read: wish };
+}
+
+function readSeen(given: unknown): Seen | undefined {
+  const { id, mark } = record(given);
+  return isId(id) && isText(mark) ? { id, mark } : undefined;
+}
+
+function readCell(given: unknown): CellWish | undefined {
+  const { sheetId, row, column, was, now } = record(given);
+  if (!isId(sheetId) || !isPlace(row) || !isPlace(column) || !isText(now)) return undefined;
+  return { sheetId, row, column, was: was as CellSent, now };
+}
+
+function readFirstEntries(given: unknown): FirstEntriesSent | undefined {
+  const { row, column, texts, counts } = record(given);
+  if (!isPlace(row) || !isPlace(column) || !isList(texts) || !texts.every(isText)) return undefined;
+  const run = { row, column, texts: texts as readonly string[] };
+  if (counts === undefined || counts === null) return run;
+  const { column: at, rows } = record(counts);
+  const isCount = (entry: unknown): entry is readonly [number, number] | null =>
+    entry === null || (isList(entry) && entry.length === 2 && entry.every((part) => typeof part === 'number'));
+  return isPlace(at) && isList(rows) && rows.every(isCount) ? { ...run, counts: { column: at, rows } } : undefined;
+}
+
+/** Null for what is no name of a tab. */
+function readTab(given: unknown): ApplyWish['tab'] | null {
+  const { was, now } = record(given);
+  return isName(was) && isName(now) ? { was, now } : null;
+}
+
+function noteOf(given: unknown): { readonly note?: NoteWish } {
+  if (given === undefined || given === null) return {};
+  const { before, after } = record(given);
+  return { note: { ...(isText(before) ? { before } : {}), ...(isText(after) ? { after } : {}) } };
+}
+
+function lastOf(given: unknown): { readonly last?: LastTouch } {
+  if (given === undefined || given === null) return {};
+  const { show, emptySheet } = record(given);
+  return { last: { show: isId(show) ? show : null, emptySheet: isId(emptySheet) ? emptySheet : null } };
+}
+
+const record = (given: unknown): Record<string, unknown> =>
+  typeof given === 'object' && given !== null ? (given as Record<string, unknown>) : {};
+
+/** Every item read, or undefined where one could not be. */
+function allOf<T>(items: readonly unknown[], read: (item: unknown) => T | undefined): readonly T[] | undefined {
+  const all = items.map(read);
+  return all.includes(undefined) ? undefined : (all as readonly T[]);
+}
+
+const isList = (given: unknown): given is readonly unknown[] => Array.isArray(given);
+const isText = (given: unknown): given is string => typeof given === 'string';
+const isName = (given: unknown): given is string => isText(given) && given !== '' && given.length <= longestName;
+const isId = (given: unknown): given is number => typeof given === 'number' && Number.isInteger(given);
+const isPlace = (given: unknown): given is number => isId(given) && given >= 1;

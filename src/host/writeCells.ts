@@ -1,0 +1,68 @@
+import { recognisedSheet } from '../workbook/recognisedSheet.ts';
+import type { CellSent, CellsWish, CellWish, Outcome } from './calls.ts';
+import { cellSent } from './cellSent.ts';
+import { changed, done, problem } from './outcome.ts';
+import { tagOf } from './ownSheets.ts';
+import { sheetById } from './sheetById.ts';
+import type { Sheet, Spreadsheet } from './spreadsheet.ts';
+import { valuesOf } from './valuesOf.ts';
+import { hostWords } from './words.ts';
+import { writeTexts } from './writeTexts.ts';
+
+/** Cells side by side in one row, read and written together. */
+interface Run {
+  readonly sheet: Sheet;
+  readonly row: number;
+  readonly column: number;
+  readonly cells: CellWish[];
+}
+
+/** Writes texts into cells of our sheets: all of them, or none where one holds something else than the page has seen. */
+export function writeCells(spreadsheet: Spreadsheet, { cells }: CellsWish): Outcome<object> {
+  const runs = runsOf(spreadsheet, cells);
+  if (runs === undefined) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
+  for (const { sheet, row } of runs) {
+    const missing = row - sheet.getMaxRows();
+    if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
+  }
+  for (const run of runs) {
+    const there: CellSent[] = (rangeOf(run).getValues()[0] ?? []).map(cellSent);
+    const other = run.cells.find(({ was }, index) => !isSame(there[index], was));
+    if (other !== undefined) return changed(hostWords.theSheet(run.sheet.getName()));
+  }
+  for (const run of runs) {
+    const range = rangeOf(run);
+    range.setNumberFormat('@');
+    writeTexts(range, [run.cells.map(({ now }) => now)]);
+  }
+  return done({});
+}
+
+const isSame = (one: CellSent | undefined, other: CellSent): boolean => JSON.stringify(one) === JSON.stringify(other);
+
+const rangeOf = ({ sheet, row, column, cells }: Run) => sheet.getRange(row, column, 1, cells.length);
+
+const isOurs = (sheet: Sheet): boolean => tagOf(sheet) !== undefined || recognisedSheet(valuesOf(sheet)) !== undefined;
+
+/** Undefined where a sheet is gone or is none of ours. */
+function runsOf(spreadsheet: Spreadsheet, cells: readonly CellWish[]): readonly Run[] | undefined {
+  const runs: Run[] = [];
+  const ours = new Map<number, Sheet>();
+  for (const cell of cells) {
+    const last = runs[runs.length - 1];
+    if (
+      last !== undefined &&
+      last.cells[0]?.sheetId === cell.sheetId &&
+      last.row === cell.row &&
+      last.column + last.cells.length === cell.column
+    ) {
+      last.cells.push(cell);
+      continue;
+    }
+    const sheet = ours.get(cell.sheetId) ?? sheetById(spreadsheet, cell.sheetId);
+    if (sheet === undefined || (!ours.has(cell.sheetId) && !isOurs(sheet))) return undefined;
+    ours.set(cell.sheetId, sheet);
+    runs.push({ sheet, row: cell.row, column: cell.column, cells: [cell] });
+  }
+  return runs;
+}

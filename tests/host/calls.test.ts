@@ -1,0 +1,196 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { type DeskAnswer, type DeskArguments, type DeskCall, workFor } from '../../src/desk/acts.ts';
+import type { File } from '../../src/desk/file/look.ts';
+import { callNames, type Outcome } from '../../src/host/calls.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { layoutVersion } from '../../src/workbook/layout.ts';
+import { answerOf, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
+import { sheetState, valueAt, workbookText } from './cells.ts';
+import { setup } from './setup.ts';
+
+const sheet = 'Fern class';
+const clock = () => new Date('2026-03-02T10:00:00Z');
+const saved = (() => {
+  const host = open({ clock });
+  buildSetup(host, setup);
+  return host.save();
+})();
+let host: StandIn;
+/** A page that stays open, with what it has read. */
+let page: File;
+beforeEach(() => {
+  host = open({ saved, clock });
+  page = { book: undefined };
+});
+const ask = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>): DeskAnswer<Name> =>
+  run(host, workFor(page, name, about));
+const calls = () => Object.values(host.counts.host).reduce((sum, count) => sum + count, 0);
+const readEverything = () => answerOf(ask('readLesson'));
+const planRow = (key: string) =>
+  Array.from({ length: sheetState(host, 'Plan').rows }, (_, index) => index + 1).find(
+    (row) => valueAt(host, { sheet: 'Plan', row, column: 1 }) === key,
+  ) ?? 0;
+
+describe('the eight calls', () => {
+  it('are all that a page can call', () => {
+    expect(callNames).toHaveLength(8);
+    expect(() => host.run('teacher', 'startBuild', [setup])).toThrow('not found');
+  });
+  it.each(callNames)('%s tells a page of another version to open the sidebar again, and does nothing', (name) => {
+    const before = host.save();
+    const outcome = host.run('teacher', name, [layoutVersion + 1, {}]) as Outcome<unknown>;
+    expect(outcome).toMatchObject({ ok: false, problem: { reason: 'older' } });
+    expect(outcome.ok ? '' : outcome.problem.message).toContain('open it again from the menu');
+    expect(host.save()).toBe(before);
+  });
+  it.each(callNames.filter((name) => name !== 'checkAgain'))(
+    '%s refuses odd wishes in words and changes nothing',
+    (name) => {
+      const before = workbookText(host);
+      const seen: never[] = [];
+      const read = { kinds: [] };
+      const odd = [null, 7, 'x', [], {}, { seen, read }, { seen, read, cells: [{}], plan: { role: {} }, keptName: '' }];
+      for (const wish of odd.filter((one) => name !== 'writeCells' || JSON.stringify(one) !== '{}')) {
+        const outcome = host.run('teacher', name, [layoutVersion, wish]) as Outcome<unknown>;
+        expect(outcome.ok, `${name} ${JSON.stringify(wish)}`).toBe(false);
+        expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /s);
+      }
+      expect(workbookText(host)).toBe(before);
+    },
+  );
+  it('writes no formula into a cell, and only into sheets that were built here', () => {
+    const { id } = sheetState(host, 'Plan');
+    const own = host.book.addSheet('Roster', 0);
+    const write = (sheetId: number) =>
+      host.run('teacher', 'writeCells', [
+        layoutVersion,
+        { seen: [], read: { kinds: [] }, cells: [{ sheetId, row: 2, column: 7, was: '', now: '=1+1' }] },
+      ]);
+    expect(write(own.id)).toMatchObject({ ok: false });
+    expect(write(id)).toMatchObject({ ok: true });
+    expect(valueAt(host, { sheet: 'Plan', row: 2, column: 7 })).toBe('=1+1');
+  });
+});
+
+describe('a page that has read the file once', () => {
+  it('shows every view without another call', () => {
+    readEverything();
+    host.resetCounts();
+    for (const name of [
+      'readLesson',
+      'readNumbers',
+      'readTeams',
+      'readPreparation',
+      'readKey',
+      'readPaper',
+      'readPoll',
+      'readRecord',
+      'recordDue',
+      'readShare',
+    ] as const)
+      answerOf<unknown>(ask(name));
+    answerOf(ask('readClass', sheet));
+    answerOf(ask('draftTeams', setup));
+    expect(calls()).toBe(0);
+  });
+  it('reads no sheet that was kept', () => {
+    readEverything();
+    host.resetCounts();
+    answerOf(run(host, workFor(page, 'readLesson', [], { afresh: true })));
+    const before = host.counts.host['Range.getValues'];
+    buildSetup(host, { ...setup, classes: setup.classes.slice(0, 1) });
+    expect(host.book.sheets.some(({ name }) => name.startsWith('Moss class, kept'))).toBe(true);
+    host.resetCounts();
+    answerOf(run(host, workFor(page, 'readLesson', [], { afresh: true })));
+    expect(host.counts.host['Range.getValues']).toBe((before ?? 0) - 1);
+  });
+  it('works again from what stands there where somebody changed it meanwhile', () => {
+    readEverything();
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[planRow('c1-t1'), 5, '0.317']] });
+    answerOf(ask('setAbsent', 'c1-t2', true));
+    expect(answerOf(ask('readTeams')).classes[0]?.teams[1]?.absent).toBe(true);
+    expect(answerOf(ask('readNumbers')).teams[0]?.givens['stock molarity']).toBe('0.317');
+    // Somebody else writes who is in a team while the page still shows it empty.
+    const heading = stepRow(host, { sheet, key: 'c1-t1', step: 'cautions read' }) - 1;
+    typeIn(host, { sheet, cells: [[heading, 8, 'Dov']] });
+    const outcome = ask('setMembers', sheet, 'c1-t1', { names: 'Ana', absent: [], base: '' });
+    expect(outcome).toMatchObject({ ok: false, problem: { field: 'names' } });
+    expect(valueAt(host, { sheet, row: heading, column: 8 })).toBe('Dov');
+    expect(answerOf(ask('readTeams')).classes[0]?.teams[0]?.members?.who).toBe('Dov');
+  });
+  it('lets two teachers add a team each, and loses neither', () => {
+    readEverything();
+    const other: File = { book: undefined };
+    answerOf(run(host, workFor(other, 'readLesson', [])));
+    answerOf(ask('addTeam', sheet, 'Wren'));
+    let state = answerOf(run(host, workFor(other, 'addTeam', [sheet, 'Pike'])));
+    while (!state.finished) state = answerOf(run(host, workFor(other, 'continueBuild', [])));
+    expect(answerOf(call(host, 'readClass', sheet)).teams.map(({ team }) => team)).toEqual([
+      'Otter',
+      'Heron',
+      'Wren',
+      'Pike',
+    ]);
+  });
+  it('builds nothing from the Plan of a moment ago', () => {
+    const state = answerOf(ask('startBuild', setup));
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[planRow('c1-t1'), 3, 'Beaver']] });
+    let now = state;
+    while (!now.finished) now = answerOf(ask('continueBuild'));
+    expect(answerOf(call(host, 'readClass', sheet)).teams[0]?.team).toBe('Beaver');
+    expect(answerOf(call(host, 'readPreparation')).sheet).toBe('up to date');
+  });
+});
+
+describe('a Plan that cannot be read', () => {
+  beforeEach(() => {
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[5, 1, '']] });
+  });
+  it('is told apart from none, by every view and every press, and nothing is written over it', () => {
+    const before = workbookText(host);
+    const outcomes = [
+      ask('readLesson'),
+      ask('readNumbers'),
+      ask('readTeams'),
+      ask('readPreparation'),
+      ask('readClass', sheet),
+      ask('readRecord'),
+      ask('startBuild', setup),
+      ask('startSample'),
+      ask('addTeam', sheet, 'Wren'),
+      ask('addClass', 'Reed class', ['Carp']),
+      ask('setAbsent', 'c1-t1', true),
+      ask('writePrepareSheet'),
+      ask('writeKeySheet', true),
+      ask('emptyCopy', { fileName: 'Workbook', keepHints: false, removeOthers: false }),
+    ];
+    for (const outcome of outcomes) {
+      expect(outcome.ok).toBe(false);
+      expect(outcome.ok ? '' : outcome.problem.message).toContain('Undo the change to the headings');
+    }
+    expect(workbookText(host)).toBe(before);
+  });
+});
+
+describe('checkAgain', () => {
+  const check = (key: string) => ({ sheet, row: stepRow(host, { sheet, key, step: 'cautions read' }) - 1, column: 4 });
+  it('puts back a check that is gone from its cell', () => {
+    const cell = check('c1-t1');
+    typeIn(host, { sheet, seat: 'teacher', cells: [[cell.row, cell.column, '']] });
+    expect(answerOf(ask('readClass', sheet)).notYetKnown).toBe(15);
+    expect(answerOf(ask('checkAgain'))).toEqual({ renewed: 1 });
+    expect(answerOf(call(host, 'readClass', sheet)).notYetKnown).toBe(0);
+    expect(answerOf(ask('checkAgain'))).toEqual({ renewed: 0 });
+  });
+});
+
+describe('a build that another page began', () => {
+  it('is gone on with from wherever somebody presses', () => {
+    const fresh = open({ clock });
+    answerOf(call(fresh, 'startBuild', setup));
+    expect(answerOf(call(fresh, 'readLesson')).building).toMatchObject({ done: 1, finished: false });
+    expect(finish(fresh, call(fresh, 'continueBuild')).finished).toBe(true);
+    expect(answerOf(call(fresh, 'readLesson')).building).toBeUndefined();
+    expect(call(fresh, 'continueBuild')).toMatchObject({ ok: false });
+  });
+});
