@@ -30,7 +30,7 @@ import { setMembers } from './teams/setMembers.ts';
 import { teamsView } from './teams/teamsView.ts';
 
 /** What is shown of a file, each worked out from what was read of it, and nothing else. */
-export const views = {
+const views = {
   readLesson: lessonView,
   draftTeams,
   readNumbers: numbersView,
@@ -46,7 +46,7 @@ export const views = {
 } as const satisfies Record<string, (book: Book, ...about: never[]) => Outcome<unknown>>;
 
 /** What is done with a file: each asks the script for what it needs, and only for that. */
-export const acts = {
+const acts = {
   startBuild,
   startSample,
   continueBuild,

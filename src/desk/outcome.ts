@@ -22,7 +22,7 @@ export const problem = (
   problem: { message: deskWords.problem(parts), ...(field === undefined ? {} : { field }) },
 });
 
-export const problemOf = (error: ChemError, field?: string): Outcome<never> => ({
+const problemOf = (error: ChemError, field?: string): Outcome<never> => ({
   ok: false,
   problem: { message: errorText(error), ...(field === undefined ? {} : { field }) },
 });

@@ -10,9 +10,6 @@ import type { Sheet, Spreadsheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { type FirstEntries, rewriteSheet, writeSheet } from './writeSheet.ts';
 
-export { valuesOf } from './valuesOf.ts';
-export type { FirstEntries } from './writeSheet.ts';
-
 export interface ApplyRequest {
   readonly spreadsheet: Spreadsheet;
   /** Its name is the one wanted for a sheet that has to be made. */

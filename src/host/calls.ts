@@ -25,7 +25,7 @@ export type SheetKind = SheetRole['kind'];
 export type CellSent = string | number | boolean | { readonly date: number };
 
 /** What a sheet of ours is, as its tag says. */
-export interface TagSeen {
+interface TagSeen {
   readonly kind: SheetKind;
   readonly className?: string;
   readonly layout: number;
@@ -131,7 +131,7 @@ export interface LastTouch {
   readonly emptySheet: number | null;
 }
 
-export interface AppliedReading {
+interface AppliedReading {
   readonly sheetId: number;
   readonly name: string;
   readonly made: boolean;

@@ -123,4 +123,4 @@ export const sheetLeaving = (own: readonly OwnSheet[], role: SheetRole): OwnShee
   own.find(({ tag }) => tag.state === 'leaving' && isOf(tag, role));
 
 /** A role as one text, to name it in a stored list. */
-export const roleName = ({ kind, className }: SheetRole): string => JSON.stringify([kind, className ?? '']);
+const roleName = ({ kind, className }: SheetRole): string => JSON.stringify([kind, className ?? '']);
