@@ -11901,7 +11901,9 @@ function applyCall(spreadsheet, wish) {
 }
 function renameTab(spreadsheet, { sheetId, tab }) {
   const sheet = sheetById(spreadsheet, sheetId);
-  if ((sheet == null ? void 0 : sheet.getName()) === tab.was && spreadsheet.getSheetByName(tab.now) === null) sheet.setName(tab.now);
+  if ((sheet == null ? void 0 : sheet.getName()) !== tab.was) return;
+  const other = spreadsheet.getSheetByName(tab.now);
+  if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
 }
 function afterStep(spreadsheet, { note, last }) {
   if ((note == null ? void 0 : note.after) !== void 0) saveNote(note.after);

@@ -30,7 +30,10 @@ function renameTab(
   { sheetId, tab }: { readonly sheetId: number; readonly tab: { readonly was: string; readonly now: string } },
 ): void {
   const sheet = sheetById(spreadsheet, sheetId);
-  if (sheet?.getName() === tab.was && spreadsheet.getSheetByName(tab.now) === null) sheet.setName(tab.now);
+  if (sheet?.getName() !== tab.was) return;
+  // The host does not tell case apart: a name that differs in nothing else is the sheet’s own.
+  const other = spreadsheet.getSheetByName(tab.now);
+  if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
 }
 
 /** How far a build has come with a step, or what it leaves with its last one. */

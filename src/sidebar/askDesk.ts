@@ -8,7 +8,7 @@ import { texts } from './texts.ts';
 /** What this page has read of the file. Views are shown from it at once; whatever the script answers brings it up to date. */
 const file: File = { book: undefined };
 
-const secondsUntilStale = 2;
+const secondsUntilStale = 0.5;
 
 /** Asks the desk for a view or to do something. What was read already is asked of nobody again. */
 export const askDesk = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>): Promise<DeskAnswer<Name>> =>

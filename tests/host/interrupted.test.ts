@@ -86,24 +86,27 @@ describe('a build that is stopped', () => {
   );
 });
 
+/** Without colours: a line that was kept free for a late team has another one than a line that is written anew. */
+const withoutColours = (host: StandIn): string => compared(host).replace(/"color":"#[0-9a-f]{6}",/g, '');
+
 describe('a late team whose build is stopped', () => {
   it('is there after the same press once more, wherever it stopped', () => {
     const start = () => open({ clock, saved: savedWithEntries() });
     const whole = start();
     const changes = saveAtChanges(whole);
     finish(whole, call(whole, 'addTeam', 'Fern class', 'Wren'));
-    const expected = compared(whole);
+    const expected = withoutColours(whole);
     const different: (number | string)[] = [];
     for (const { place, saved } of some(changes, 3, 5)) {
       const host = open({ clock, saved });
       const again = call(host, 'addTeam', 'Fern class', 'Wren');
       if (!again.ok && /different name for each team/.test(again.problem.message)) {
         // Everything of the team stood already: only what lists all teams may be open.
-        if (compared(host) !== expected) different.push(`${place}: ${again.problem.message}`);
+        if (withoutColours(host) !== expected) different.push(`${place}: ${again.problem.message}`);
         continue;
       }
       finish(host, again);
-      if (compared(host) !== expected) different.push(place);
+      if (withoutColours(host) !== expected) different.push(place);
     }
     expect(changes.length).toBeGreaterThan(10);
     expect(different).toEqual([]);

@@ -14,7 +14,7 @@ export interface Builder {
   readonly now: BuildPhase;
   readonly sample: boolean;
   onChange(listener: () => void): void;
-  /** Returns a problem that is mended or answered in the plan; every other one shows as a stopped build. */
+  /** Returns a problem that belongs to a field of the plan; every other one shows as a stopped build. */
   start(first: () => Promise<Outcome<BuildState>>, sample?: boolean): Promise<Problem | undefined>;
   goOn(): Promise<void>;
   leave(): void;
@@ -94,7 +94,7 @@ export function makeBuilder({ next, finishing }: BuilderParts): Builder {
       sample = isSample;
       now = { phase: 'idle' };
       const problem = await run(first);
-      if (problem === undefined || !isForThePlan(problem)) return undefined;
+      if (problem?.field === undefined) return undefined;
       become({ phase: 'idle' });
       return problem;
     },
@@ -114,10 +114,6 @@ export function makeBuilder({ next, finishing }: BuilderParts): Builder {
     },
   };
 }
-
-/** One that belongs to a field, or asks something, or tells that the plan was made for another file: nothing was built. */
-const isForThePlan = ({ field, question, reason }: Problem): boolean =>
-  field !== undefined || question !== undefined || reason === 'changed';
 
 export const percentDone = (build: BuildState | undefined): number =>
   build && build.total > 0 ? Math.round((100 * Math.min(Math.max(build.done, 0), build.total)) / build.total) : 0;

@@ -423,14 +423,21 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
       if (unread) return showHostProblem(unread, () => void build());
       if (JSON.stringify(draftOf(page.lesson)) !== began) return askWhichCounts();
     }
-    const problem = await builder.start(() => askDesk('startBuild', setup, answers));
-    if (problem?.question) {
-      askFirst(problem.question, (given) => void build(true, { ...answers, ...given }));
-    } else if (problem?.reason === 'changed') {
+    // The form stays until the Plan is written: what has to be mended or answered is shown where it was typed.
+    asking = true;
+    const first = await waiting(status, texts.build.first, askDesk('startBuild', setup, answers));
+    asking = false;
+    if (first.ok) {
+      await builder.start(() => Promise.resolve(first));
+      if (builder.now.phase === 'finished' && stands(setup)) drafts.drop(draftName);
+      return;
+    }
+    const { problem } = first;
+    if (problem.question) askFirst(problem.question, (given) => void build(true, { ...answers, ...given }));
+    else if (problem.reason === 'changed') {
       await waiting(status, texts.plan.comparing, page.refresh());
       askWhichCounts();
-    } else if (problem) showHostProblem(problem, () => void build(asHere, answers));
-    else if (builder.now.phase === 'finished' && stands(setup)) drafts.drop(draftName);
+    } else showHostProblem(problem, () => void build(asHere, answers));
   }
 
   /** What was asked for is in the file: only then is there nothing left to keep of what was typed. */
