@@ -2,9 +2,9 @@
 "use strict";
 
 var Labrow = (() => {
-  // The host loads this file at every call of a cell function, and a call needs few of the parts. Each is a function that
-  // is run when it is first asked for, and sees nothing but the host and, by part(name), what other parts give.
-  const parts = {
+	// The host loads this file at every call of a cell function, and a call needs few of the parts. Each is a function that
+	// is run when it is first asked for, and sees nothing but the host and, by part(name), what other parts give.
+	const parts = {
 // Part base: chemistry/atomsKey, errors/result, measurement/finite, measurement/quantity, chemistry/elementTable.generated, chemistry/elements and 58 more
 "base"(part) {
 // src/chemistry/atomsKey.ts
@@ -16,14 +16,14 @@ var failure = (error) => ({ ok: false, error });
 
 // src/measurement/finite.ts
 function finite(value, argument) {
-  if (Number.isFinite(value)) return success(value);
-  return failure({
-    code: "result-not-finite",
-    argument,
-    expected: "numbers whose result can be written",
-    received: "numbers that lead beyond every number",
-    advice: "Look at their powers of ten and their units."
-  });
+	if (Number.isFinite(value)) return success(value);
+	return failure({
+		code: "result-not-finite",
+		argument,
+		expected: "numbers whose result can be written",
+		received: "numbers that lead beyond every number",
+		advice: "Look at their powers of ten and their units."
+	});
 }
 
 // src/measurement/quantity.ts
@@ -160,73 +160,73 @@ Og oganesson ~294
 // src/chemistry/elements.ts
 var bySymbol;
 function elements() {
-  bySymbol != null ? bySymbol : bySymbol = new Map(
-    elementTable.trim().split("\n").map((line, index) => {
-      const [symbol, name, weight] = line.split(" ");
-      const isStable = !weight.startsWith("~");
-      const element = {
-        symbol,
-        name,
-        atomicNumber: index + 1,
-        weight: isStable ? Number(weight) : void 0,
-        longestLived: isStable ? void 0 : Number(weight.slice(1))
-      };
-      return [symbol, element];
-    })
-  );
-  return bySymbol;
+	bySymbol != null ? bySymbol : bySymbol = new Map(
+		elementTable.trim().split("\n").map((line, index) => {
+			const [symbol, name, weight] = line.split(" ");
+			const isStable = !weight.startsWith("~");
+			const element = {
+				symbol,
+				name,
+				atomicNumber: index + 1,
+				weight: isStable ? Number(weight) : void 0,
+				longestLived: isStable ? void 0 : Number(weight.slice(1))
+			};
+			return [symbol, element];
+		})
+	);
+	return bySymbol;
 }
 var isotopeMasses = /* @__PURE__ */ new Map([
-  ["[2H]", 2.014101777844],
-  ["[3H]", 3.01604928132],
-  ["[13C]", 13.003354835336]
+	["[2H]", 2.014101777844],
+	["[3H]", 3.01604928132],
+	["[13C]", 13.003354835336]
 ]);
 var isotopeShape = /^\[(\d+)([A-Z][a-z]?)\]$/;
 var elementOf = (label) => {
-  var _a, _b;
-  return (_b = (_a = isotopeShape.exec(label)) == null ? void 0 : _a[2]) != null ? _b : label;
+	var _a, _b;
+	return (_b = (_a = isotopeShape.exec(label)) == null ? void 0 : _a[2]) != null ? _b : label;
 };
 function relativeMass(label) {
-  var _a, _b;
-  const isotope = isotopeShape.exec(label);
-  if (!isotope) return (_a = elements().get(label)) == null ? void 0 : _a.weight;
-  return (_b = isotopeMasses.get(label)) != null ? _b : Number(isotope[1]);
+	var _a, _b;
+	const isotope = isotopeShape.exec(label);
+	if (!isotope) return (_a = elements().get(label)) == null ? void 0 : _a.weight;
+	return (_b = isotopeMasses.get(label)) != null ? _b : Number(isotope[1]);
 }
 
 // src/chemistry/molarMass.ts
 function atomicMass(label) {
-  const mass = relativeMass(label);
-  if (mass !== void 0) return success(mass);
-  const element = elements().get(label);
-  return failure({
-    code: "atomic-weight-none",
-    argument: "formula",
-    expected: "elements with a standard atomic weight",
-    received: `${label} (${element == null ? void 0 : element.name}), which has no stable isotope and so no usual mixture in nature`,
-    advice: `Name the isotope you mean; the longest-lived is [${element == null ? void 0 : element.longestLived}${label}].`,
-    brief: label
-  });
+	const mass = relativeMass(label);
+	if (mass !== void 0) return success(mass);
+	const element = elements().get(label);
+	return failure({
+		code: "atomic-weight-none",
+		argument: "formula",
+		expected: "elements with a standard atomic weight",
+		received: `${label} (${element == null ? void 0 : element.name}), which has no stable isotope and so no usual mixture in nature`,
+		advice: `Name the isotope you mean; the longest-lived is [${element == null ? void 0 : element.longestLived}${label}].`,
+		brief: label
+	});
 }
 function molarMass({ atoms }) {
-  let sum = 0;
-  for (const { element, count } of atoms) {
-    const mass = atomicMass(element);
-    if (!mass.ok) return mass;
-    sum += count * mass.value;
-  }
-  return finite(gramsPerMole(sum), "formula");
+	let sum = 0;
+	for (const { element, count } of atoms) {
+		const mass = atomicMass(element);
+		if (!mass.ok) return mass;
+		sum += count * mass.value;
+	}
+	return finite(gramsPerMole(sum), "formula");
 }
 
 // src/chemistry/composition.ts
 function composition(formula) {
-  const masses = [];
-  for (const { element, count } of formula.atoms) {
-    const one = atomicMass(element);
-    if (!one.ok) return one;
-    masses.push({ element, atoms: count, mass: count * one.value });
-  }
-  const whole = masses.reduce((sum, { mass }) => sum + mass, 0);
-  return success(masses.map((share) => ({ ...share, percent: 100 * share.mass / whole })));
+	const masses = [];
+	for (const { element, count } of formula.atoms) {
+		const one = atomicMass(element);
+		if (!one.ok) return one;
+		masses.push({ element, atoms: count, mass: count * one.value });
+	}
+	const whole = masses.reduce((sum, { mass }) => sum + mass, 0);
+	return success(masses.map((share) => ({ ...share, percent: 100 * share.mass / whole })));
 }
 
 // src/errors/quoted.ts
@@ -234,120 +234,120 @@ var shownWhole = 60;
 var shownAtStart = 40;
 var shownAtEnd = 15;
 function shortened(text) {
-  const characters = Array.from(text);
-  if (characters.length <= shownWhole) return text;
-  return `${characters.slice(0, shownAtStart).join("")} … ${characters.slice(-shownAtEnd).join("")}`;
+	const characters = Array.from(text);
+	if (characters.length <= shownWhole) return text;
+	return `${characters.slice(0, shownAtStart).join("")} … ${characters.slice(-shownAtEnd).join("")}`;
 }
 function quoted(cell) {
-  if (typeof cell === "string") return cell.trim() === "" ? "a blank cell" : `“${shortened(cell)}”`;
-  if (cell === void 0 || cell === null) return "a blank cell";
-  if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
-  if (typeof cell === "number") return String(cell);
-  if (Object.prototype.toString.call(cell) === "[object Date]") {
-    const time = cell.getTime();
-    return Number.isFinite(time) ? `the date ${new Date(time).toISOString().slice(0, 10)}` : "a date";
-  }
-  return "something that is neither text nor a number";
+	if (typeof cell === "string") return cell.trim() === "" ? "a blank cell" : `“${shortened(cell)}”`;
+	if (cell === void 0 || cell === null) return "a blank cell";
+	if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
+	if (typeof cell === "number") return String(cell);
+	if (Object.prototype.toString.call(cell) === "[object Date]") {
+		const time = cell.getTime();
+		return Number.isFinite(time) ? `the date ${new Date(time).toISOString().slice(0, 10)}` : "a date";
+	}
+	return "something that is neither text nor a number";
 }
 
 // src/measurement/aboveZero.ts
 var shown = ({ value, unit }) => unit === "" ? quoted(value) : `${quoted(value)} ${unit}`;
 function notAboveZero(...numbers) {
-  const found = numbers.find(({ value }) => !(value > 0 && Number.isFinite(value)));
-  if (found === void 0) return void 0;
-  return {
-    code: "not-above-zero",
-    argument: found.argument,
-    expected: found.unit === "" ? "a number above 0" : `more than 0 ${found.unit}`,
-    received: shown(found),
-    advice: "Look at the sign, and at the cell it comes from."
-  };
+	const found = numbers.find(({ value }) => !(value > 0 && Number.isFinite(value)));
+	if (found === void 0) return void 0;
+	return {
+		code: "not-above-zero",
+		argument: found.argument,
+		expected: found.unit === "" ? "a number above 0" : `more than 0 ${found.unit}`,
+		received: shown(found),
+		advice: "Look at the sign, and at the cell it comes from."
+	};
 }
 function belowZero(...numbers) {
-  const found = numbers.find(({ value }) => !(value >= 0 && Number.isFinite(value)));
-  if (found === void 0) return void 0;
-  return {
-    code: "below-zero",
-    argument: found.argument,
-    expected: found.unit === "" ? "0 or more" : `0 ${found.unit} or more`,
-    received: shown(found),
-    advice: "Look at the sign, and at the cell it comes from."
-  };
+	const found = numbers.find(({ value }) => !(value >= 0 && Number.isFinite(value)));
+	if (found === void 0) return void 0;
+	return {
+		code: "below-zero",
+		argument: found.argument,
+		expected: found.unit === "" ? "0 or more" : `0 ${found.unit} or more`,
+		received: shown(found),
+		advice: "Look at the sign, and at the cell it comes from."
+	};
 }
 
 // src/chemistry/density.ts
 function density({
-  mass,
-  volume
+	mass,
+	volume
 }) {
-  const error = notAboveZero(
-    { value: mass, argument: "mass", unit: "g" },
-    { value: volume, argument: "volume", unit: "mL" }
-  );
-  return error ? failure(error) : finite(gramsPerMillilitre(mass / volume), "mass");
+	const error = notAboveZero(
+		{ value: mass, argument: "mass", unit: "g" },
+		{ value: volume, argument: "volume", unit: "mL" }
+	);
+	return error ? failure(error) : finite(gramsPerMillilitre(mass / volume), "mass");
 }
 
 // src/chemistry/dilution.ts
 function dilutionError({ stock, target }) {
-  const error = notAboveZero(
-    { value: stock, argument: "stock_molarity", unit: "mol/L" },
-    { value: target, argument: "target_molarity", unit: "mol/L" }
-  );
-  if (error || target < stock) return error;
-  return {
-    code: "target-not-below-stock",
-    argument: "target_molarity",
-    expected: `less than the stock, ${quoted(stock)} mol/L`,
-    received: `${quoted(target)} mol/L`,
-    advice: "Use a stronger stock, or swap the two cells."
-  };
+	const error = notAboveZero(
+		{ value: stock, argument: "stock_molarity", unit: "mol/L" },
+		{ value: target, argument: "target_molarity", unit: "mol/L" }
+	);
+	if (error || target < stock) return error;
+	return {
+		code: "target-not-below-stock",
+		argument: "target_molarity",
+		expected: `less than the stock, ${quoted(stock)} mol/L`,
+		received: `${quoted(target)} mol/L`,
+		advice: "Use a stronger stock, or swap the two cells."
+	};
 }
 
 // src/chemistry/stockVolume.ts
 function stockVolume({ stock, target, finalVolume }) {
-  var _a;
-  const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: finalVolume, argument: "target_volume", unit: "mL" });
-  if (error) return failure(error);
-  return finite(millilitres(target * finalVolume / stock), "target_volume");
+	var _a;
+	const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: finalVolume, argument: "target_volume", unit: "mL" });
+	if (error) return failure(error);
+	return finite(millilitres(target * finalVolume / stock), "target_volume");
 }
 
 // src/chemistry/diluentVolume.ts
 function diluentVolume(dilution) {
-  const stock = stockVolume(dilution);
-  return stock.ok ? success(millilitres(dilution.finalVolume - stock.value)) : stock;
+	const stock = stockVolume(dilution);
+	return stock.ok ? success(millilitres(dilution.finalVolume - stock.value)) : stock;
 }
 
 // src/chemistry/portionError.ts
 function portionError({
-  stockVolume: stockVolume2,
-  finalVolume
+	stockVolume: stockVolume2,
+	finalVolume
 }) {
-  if (stockVolume2 <= finalVolume) return void 0;
-  return {
-    code: "final-below-stock-volume",
-    argument: "final_volume",
-    expected: `at least the stock taken, ${quoted(stockVolume2)} mL`,
-    received: `${quoted(finalVolume)} mL`,
-    advice: "Filling up only adds volume: swap the two cells, or look at their units."
-  };
+	if (stockVolume2 <= finalVolume) return void 0;
+	return {
+		code: "final-below-stock-volume",
+		argument: "final_volume",
+		expected: `at least the stock taken, ${quoted(stockVolume2)} mL`,
+		received: `${quoted(finalVolume)} mL`,
+		advice: "Filling up only adds volume: swap the two cells, or look at their units."
+	};
 }
 
 // src/chemistry/dilutedMolarity.ts
 function dilutedMolarity({ stock, stockVolume: stockVolume2, finalVolume }) {
-  var _a;
-  const error = (_a = notAboveZero(
-    { value: stock, argument: "stock_molarity", unit: "mol/L" },
-    { value: stockVolume2, argument: "stock_volume", unit: "mL" },
-    { value: finalVolume, argument: "final_volume", unit: "mL" }
-  )) != null ? _a : portionError({ stockVolume: stockVolume2, finalVolume });
-  if (error) return failure(error);
-  return finite(molesPerLitre(stock * stockVolume2 / finalVolume), "stock_molarity");
+	var _a;
+	const error = (_a = notAboveZero(
+		{ value: stock, argument: "stock_molarity", unit: "mol/L" },
+		{ value: stockVolume2, argument: "stock_volume", unit: "mL" },
+		{ value: finalVolume, argument: "final_volume", unit: "mL" }
+	)) != null ? _a : portionError({ stockVolume: stockVolume2, finalVolume });
+	if (error) return failure(error);
+	return finite(molesPerLitre(stock * stockVolume2 / finalVolume), "stock_molarity");
 }
 
 // src/chemistry/dilutionFactor.ts
 function dilutionFactor({ stock, target }) {
-  const error = dilutionError({ stock, target });
-  return error ? failure(error) : finite(stock / target, "stock_molarity");
+	const error = dilutionError({ stock, target });
+	return error ? failure(error) : finite(stock / target, "stock_molarity");
 }
 
 // src/chemistry/electrolytes.ts
@@ -358,92 +358,92 @@ var solubleHydroxides = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "B
 var saturatedHydroxides = { Ca: 0.0235, Ba: 0.28 };
 var always = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "NH4", "H"]);
 var except = {
-  "Li F": false,
-  "Li PO4": false,
-  "Mg CrO4": true,
-  "Ca CrO4": true,
-  "Mg SO3": false,
-  "Ag F": true,
-  "Ag NO2": false,
-  "Be SO4": true,
-  "Hg Br": false,
-  "Hg I": false,
-  "Hg SCN": false,
-  "Sn I": false,
-  "Co NO2": false,
-  "Ag BrO3": false,
-  "Ba BrO3": false,
-  "K IO4": false,
-  "K BF4": false
+	"Li F": false,
+	"Li PO4": false,
+	"Mg CrO4": true,
+	"Ca CrO4": true,
+	"Mg SO3": false,
+	"Ag F": true,
+	"Ag NO2": false,
+	"Be SO4": true,
+	"Hg Br": false,
+	"Hg I": false,
+	"Hg SCN": false,
+	"Sn I": false,
+	"Co NO2": false,
+	"Ag BrO3": false,
+	"Ba BrO3": false,
+	"K IO4": false,
+	"K BF4": false
 };
 var lowWith = {
-  halide: /* @__PURE__ */ new Set(["Ag", "Pb", "Cu 1"]),
-  fluoride: /* @__PURE__ */ new Set(["Mg", "Ca", "Sr", "Ba", "Pb", "Al", "Cu", "Fe 2", "Cr", "Th", "La", "Ce"]),
-  iodate: /* @__PURE__ */ new Set(["Ag", "Ba", "Ca", "Cd", "Mn", "Pb", "Sr", "Zn"]),
-  sulfate: /* @__PURE__ */ new Set(["Ba", "Sr", "Pb", "Ca", "Ag"])
+	halide: /* @__PURE__ */ new Set(["Ag", "Pb", "Cu 1"]),
+	fluoride: /* @__PURE__ */ new Set(["Mg", "Ca", "Sr", "Ba", "Pb", "Al", "Cu", "Fe 2", "Cr", "Th", "La", "Ce"]),
+	iodate: /* @__PURE__ */ new Set(["Ag", "Ba", "Ca", "Cd", "Mn", "Pb", "Sr", "Zn"]),
+	sulfate: /* @__PURE__ */ new Set(["Ba", "Sr", "Pb", "Ca", "Ag"])
 };
 var lowAnions = /* @__PURE__ */ new Set([
-  "CO3",
-  "PO4",
-  "PO3",
-  "AsO4",
-  "BO3",
-  "SiO3",
-  "S",
-  "SO3",
-  "C2O4",
-  "CrO4",
-  "MoO4",
-  "WO4",
-  "B4O7",
-  "C4H4O6",
-  "SeO3",
-  "HPO4"
+	"CO3",
+	"PO4",
+	"PO3",
+	"AsO4",
+	"BO3",
+	"SiO3",
+	"S",
+	"SO3",
+	"C2O4",
+	"CrO4",
+	"MoO4",
+	"WO4",
+	"B4O7",
+	"C4H4O6",
+	"SeO3",
+	"HPO4"
 ]);
 function isSparinglySoluble({
-  cation,
-  cationCharge,
-  anion
+	cation,
+	cationCharge,
+	anion
 }) {
-  const own = except[`${cation} ${anion}`];
-  if (own !== void 0) return !own;
-  if (anion === "OH") return !solubleHydroxides.has(cation);
-  if (always.has(cation)) return false;
-  if (anion === "S") return !["Mg", "Ca", "Sr", "Ba"].includes(cation);
-  if (lowAnions.has(anion)) return true;
-  const isAmong = (cations2) => cations2.has(cation) || cations2.has(`${cation} ${cationCharge}`);
-  if (["Cl", "Br", "I", "SCN", "CN"].includes(anion)) return isAmong(lowWith.halide);
-  if (anion === "F") return isAmong(lowWith.fluoride);
-  if (anion === "IO3") return isAmong(lowWith.iodate);
-  if (anion === "SO4") return isAmong(lowWith.sulfate);
-  return false;
+	const own = except[`${cation} ${anion}`];
+	if (own !== void 0) return !own;
+	if (anion === "OH") return !solubleHydroxides.has(cation);
+	if (always.has(cation)) return false;
+	if (anion === "S") return !["Mg", "Ca", "Sr", "Ba"].includes(cation);
+	if (lowAnions.has(anion)) return true;
+	const isAmong = (cations2) => cations2.has(cation) || cations2.has(`${cation} ${cationCharge}`);
+	if (["Cl", "Br", "I", "SCN", "CN"].includes(anion)) return isAmong(lowWith.halide);
+	if (anion === "F") return isAmong(lowWith.fluoride);
+	if (anion === "IO3") return isAmong(lowWith.iodate);
+	if (anion === "SO4") return isAmong(lowWith.sulfate);
+	return false;
 }
 
 // src/chemistry/formula.ts
 var partsAtoms = (parts, times2, counts) => {
-  var _a;
-  for (const part of parts) {
-    if (part.kind === "group") partsAtoms(part.parts, times2 * part.count, counts);
-    else counts.set(part.element, ((_a = counts.get(part.element)) != null ? _a : 0) + times2 * part.count);
-  }
+	var _a;
+	for (const part of parts) {
+		if (part.kind === "group") partsAtoms(part.parts, times2 * part.count, counts);
+		else counts.set(part.element, ((_a = counts.get(part.element)) != null ? _a : 0) + times2 * part.count);
+	}
 };
 function atomsOfUnits(units) {
-  const counts = /* @__PURE__ */ new Map();
-  for (const { coefficient, parts } of units) partsAtoms(parts, coefficient, counts);
-  return [...counts].map(([element, count]) => ({ element, count }));
+	const counts = /* @__PURE__ */ new Map();
+	for (const { coefficient, parts } of units) partsAtoms(parts, coefficient, counts);
+	return [...counts].map(([element, count]) => ({ element, count }));
 }
 var isWater = ({ parts }) => {
-  const atoms = atomsOfUnits([{ coefficient: 1, parts }]);
-  const count = (symbol) => {
-    var _a;
-    return (_a = atoms.find(({ element }) => element === symbol)) == null ? void 0 : _a.count;
-  };
-  return atoms.length === 2 && count("H") === 2 && count("O") === 1;
+	const atoms = atomsOfUnits([{ coefficient: 1, parts }]);
+	const count = (symbol) => {
+		var _a;
+		return (_a = atoms.find(({ element }) => element === symbol)) == null ? void 0 : _a.count;
+	};
+	return atoms.length === 2 && count("H") === 2 && count("O") === 1;
 };
 function assembled({ text, units, charge }) {
-  const water = units.slice(1).filter(isWater);
-  const waters = water.reduce((sum, { coefficient }) => sum + coefficient, 0);
-  return { text, units, charge, atoms: atomsOfUnits(units), hydrate: waters > 0 ? { count: waters } : void 0 };
+	const water = units.slice(1).filter(isWater);
+	const waters = water.reduce((sum, { coefficient }) => sum + coefficient, 0);
+	return { text, units, charge, atoms: atomsOfUnits(units), hydrate: waters > 0 ? { count: waters } : void 0 };
 }
 var anhydrousAtoms = ({ units }) => atomsOfUnits(units.filter((unit, index) => index === 0 || !isWater(unit)));
 
@@ -451,8 +451,8 @@ var anhydrousAtoms = ({ units }) => atomsOfUnits(units.filter((unit, index) => i
 var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Zn^2+ Cd^2+ Fe^2+ Fe^3+ Co^2+ Co^3+ Ni^2+ Cu^2+ Mn^2+ Cr^2+ Cr^3+ Al^3+ Ga^3+ Sc^3+ Bi^3+ La^3+ Ce^3+ Ce^4+ Sn^2+ Sn^4+ Pb^2+ Hg^2+ Pd^2+ Pt^2+ Au^3+ V^2+ V^3+ Ti^3+ Th^4+ H3O+";
 var anionList = "F- Cl- Br- I- OH- NO3- NO2- ClO- ClO2- ClO3- ClO4- BrO- BrO3- IO3- IO4- MnO4- CN- SCN- HCO3- HSO4- HSO3- HS- H2PO4- CH3COO- HCOO- HC8H4O4- HC2O4- S2O3^2- SO4^2- SO3^2- S^2- CO3^2- CrO4^2- Cr2O7^2- MnO4^2- HPO4^2- C2O4^2- S2O8^2- S4O6^2- SiO3^2- B4O7^2- O^2- O2^2- PO4^3- PO3^3- AsO4^3- BO3^3- C6H5O7^3- Fe(CN)6^3- Fe(CN)6^4- N3- HO2- C6H5COO- C4H4O6^2- HC4H4O6- C2H5COO- BF4- MoO4^2- WO4^2- VO3- SeO4^2- SeO3^2- B(OH)4- Al(OH)4-";
 var read = (list) => list.split(" ").map((written) => {
-  const [, body, digits, sign] = /^(.*?)(?:\^(\d))?([+-])$/.exec(written);
-  return { body, charge: Number(digits != null ? digits : 1) * (sign === "-" ? -1 : 1) };
+	const [, body, digits, sign] = /^(.*?)(?:\^(\d))?([+-])$/.exec(written);
+	return { body, charge: Number(digits != null ? digits : 1) * (sign === "-" ? -1 : 1) };
 });
 var cations;
 var anions;
@@ -465,192 +465,192 @@ var sameBody = (one, other) => one === other.replace(/^\[(.*)\]$/, "$1");
 var countsOf = (atoms) => new Map(atoms.map(({ element, count }) => [element === "[2H]" ? "H" : element, count]));
 var key = (counts) => [...counts].map(([element, count]) => `${element}${count}`).sort().join();
 function atomsOfListed(body) {
-  const counts = /* @__PURE__ */ new Map();
-  const flat = body.replace(
-    /\(([^()]*)\)(\d*)/g,
-    (_, inside, times2) => inside.repeat(Number(times2 || 1))
-  );
-  const left = flat.replace(/([A-Z][a-z]?)(\d*)/g, (_, element, count) => {
-    var _a;
-    counts.set(element, ((_a = counts.get(element)) != null ? _a : 0) + Number(count || 1));
-    return "";
-  });
-  if (left !== "") throw new Error(`The list of ions has ${body}, which is no plain formula.`);
-  return [...counts].map(([element, count]) => ({ element, count }));
+	const counts = /* @__PURE__ */ new Map();
+	const flat = body.replace(
+		/\(([^()]*)\)(\d*)/g,
+		(_, inside, times2) => inside.repeat(Number(times2 || 1))
+	);
+	const left = flat.replace(/([A-Z][a-z]?)(\d*)/g, (_, element, count) => {
+		var _a;
+		counts.set(element, ((_a = counts.get(element)) != null ? _a : 0) + Number(count || 1));
+		return "";
+	});
+	if (left !== "") throw new Error(`The list of ions has ${body}, which is no plain formula.`);
+	return [...counts].map(([element, count]) => ({ element, count }));
 }
 var lists;
 var byAtoms = () => lists != null ? lists : lists = {
-  strong: new Set(strongAcids.map((body) => key(countsOf(atomsOfListed(body))))),
-  weak: new Set(weakElectrolytes.map((body) => key(countsOf(atomsOfListed(body))))),
-  molecular: new Set(molecularSolutes.map((body) => key(countsOf(atomsOfListed(body)))))
+	strong: new Set(strongAcids.map((body) => key(countsOf(atomsOfListed(body))))),
+	weak: new Set(weakElectrolytes.map((body) => key(countsOf(atomsOfListed(body))))),
+	molecular: new Set(molecularSolutes.map((body) => key(countsOf(atomsOfListed(body)))))
 };
 function isListedSolute(formula) {
-  const atomKey = key(countsOf(anhydrousAtoms(formula)));
-  return Object.values(byAtoms()).some((list) => list.has(atomKey));
+	const atomKey = key(countsOf(anhydrousAtoms(formula)));
+	return Object.values(byAtoms()).some((list) => list.has(atomKey));
 }
 var knownIons;
 var ionLists = () => knownIons != null ? knownIons : knownIons = {
-  cations: listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })),
-  // Larger ones first: hydrogen carbonate is looked for before carbonate.
-  anions: listedAnions().filter(({ body }) => body !== "O" && body !== "O2").map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })).sort((one, other) => total(other.atoms) - total(one.atoms))
+	cations: listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })),
+	// Larger ones first: hydrogen carbonate is looked for before carbonate.
+	anions: listedAnions().filter(({ body }) => body !== "O" && body !== "O2").map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })).sort((one, other) => total(other.atoms) - total(one.atoms))
 };
 var total = (atoms) => atoms.reduce((sum, { count }) => sum + count, 0);
 var raised = (charge) => {
-  const digits = Math.abs(charge) === 1 ? "" : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(Math.abs(charge));
-  return digits + (charge < 0 ? "⁻" : "⁺");
+	const digits = Math.abs(charge) === 1 ? "" : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(Math.abs(charge));
+	return digits + (charge < 0 ? "⁻" : "⁺");
 };
 var lowered = (body) => body.replace(/\d/g, (digit3) => "₀₁₂₃₄₅₆₇₈₉".charAt(Number(digit3)));
 var ionText = ({ body, charge }) => `${body.includes("(CN)") || body.includes("(OH)") ? `[${lowered(body)}]` : lowered(body)}${raised(charge)}`;
 function without(counts, atoms, times2) {
-  var _a;
-  const left = new Map(counts);
-  for (const { element, count } of atoms) {
-    const rest = ((_a = left.get(element)) != null ? _a : 0) - count * times2;
-    if (rest === 0) left.delete(element);
-    else left.set(element, rest);
-  }
-  return left;
+	var _a;
+	const left = new Map(counts);
+	for (const { element, count } of atoms) {
+		const rest = ((_a = left.get(element)) != null ? _a : 0) - count * times2;
+		if (rest === 0) left.delete(element);
+		else left.set(element, rest);
+	}
+	return left;
 }
 var countMax = 50;
 function possibleCounts(counts, atoms) {
-  var _a;
-  const most = Math.min(...atoms.map(({ element, count }) => {
-    var _a2;
-    return Math.floor(((_a2 = counts.get(element)) != null ? _a2 : 0) / count);
-  }));
-  if (most < 1) return [];
-  const own = atoms.find(({ element }) => !cationElements().has(element));
-  if (own === void 0) return Array.from({ length: Math.min(most, countMax) }, (_, place) => most - place);
-  const needed = ((_a = counts.get(own.element)) != null ? _a : 0) / own.count;
-  return needed === most ? [needed] : [];
+	var _a;
+	const most = Math.min(...atoms.map(({ element, count }) => {
+		var _a2;
+		return Math.floor(((_a2 = counts.get(element)) != null ? _a2 : 0) / count);
+	}));
+	if (most < 1) return [];
+	const own = atoms.find(({ element }) => !cationElements().has(element));
+	if (own === void 0) return Array.from({ length: Math.min(most, countMax) }, (_, place) => most - place);
+	const needed = ((_a = counts.get(own.element)) != null ? _a : 0) / own.count;
+	return needed === most ? [needed] : [];
 }
 var elementsOfCations;
 var cationElements = () => elementsOfCations != null ? elementsOfCations : elementsOfCations = new Set(
-  ionLists().cations.flatMap(({ atoms }) => atoms.map(({ element }) => element)).filter((element) => element !== "O")
+	ionLists().cations.flatMap(({ atoms }) => atoms.map(({ element }) => element)).filter((element) => element !== "O")
 );
 function cationsFor(counts, charge, mayHoldAmmonium) {
-  var _a, _b;
-  const [next] = [...counts.keys()].filter((element) => element !== "N" && element !== "H");
-  if (next === void 0) {
-    if (counts.size === 0) return charge === 0 ? [] : void 0;
-    const nitrogen = counts.get("N");
-    const symbol = nitrogen === void 0 ? "H" : "NH4";
-    const ion = ionLists().cations.find(({ body }) => body === symbol);
-    if (!ion || symbol === "NH4" && !mayHoldAmmonium) return void 0;
-    const count2 = (_a = nitrogen != null ? nitrogen : counts.get("H")) != null ? _a : 0;
-    const left = without(counts, ion.atoms, count2);
-    return left.size === 0 && count2 === charge ? [{ ion, count: count2 }] : void 0;
-  }
-  const count = (_b = counts.get(next)) != null ? _b : 0;
-  for (const ion of ionLists().cations.filter(({ body }) => body === next)) {
-    const left = without(counts, ion.atoms, count);
-    const rest = cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
-    if (rest) return [{ ion, count }, ...rest];
-  }
-  return void 0;
+	var _a, _b;
+	const [next] = [...counts.keys()].filter((element) => element !== "N" && element !== "H");
+	if (next === void 0) {
+		if (counts.size === 0) return charge === 0 ? [] : void 0;
+		const nitrogen = counts.get("N");
+		const symbol = nitrogen === void 0 ? "H" : "NH4";
+		const ion = ionLists().cations.find(({ body }) => body === symbol);
+		if (!ion || symbol === "NH4" && !mayHoldAmmonium) return void 0;
+		const count2 = (_a = nitrogen != null ? nitrogen : counts.get("H")) != null ? _a : 0;
+		const left = without(counts, ion.atoms, count2);
+		return left.size === 0 && count2 === charge ? [{ ion, count: count2 }] : void 0;
+	}
+	const count = (_b = counts.get(next)) != null ? _b : 0;
+	for (const ion of ionLists().cations.filter(({ body }) => body === next)) {
+		const left = without(counts, ion.atoms, count);
+		const rest = cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
+		if (rest) return [{ ion, count }, ...rest];
+	}
+	return void 0;
 }
 function takenApart(formula) {
-  const counts = countsOf(anhydrousAtoms(formula));
-  const mayHoldAmmonium = /N\s*H\s*[4₄]|H4N/.test(formula.text);
-  for (const ion of ionLists().anions) {
-    for (const count of possibleCounts(counts, ion.atoms)) {
-      const left = without(counts, ion.atoms, count);
-      const cations2 = cationsFor(left, -ion.charge * count, mayHoldAmmonium);
-      const hasHydrogen = (cations2 == null ? void 0 : cations2.some(({ ion: { body } }) => body === "H")) === true;
-      const isHalfDone = hasHydrogen && (cations2.length > 1 || ion.body.startsWith("H"));
-      if (cations2 && !isHalfDone) return { cations: cations2, anion: { ion, count } };
-    }
-  }
-  return void 0;
+	const counts = countsOf(anhydrousAtoms(formula));
+	const mayHoldAmmonium = /N\s*H\s*[4₄]|H4N/.test(formula.text);
+	for (const ion of ionLists().anions) {
+		for (const count of possibleCounts(counts, ion.atoms)) {
+			const left = without(counts, ion.atoms, count);
+			const cations2 = cationsFor(left, -ion.charge * count, mayHoldAmmonium);
+			const hasHydrogen = (cations2 == null ? void 0 : cations2.some(({ ion: { body } }) => body === "H")) === true;
+			const isHalfDone = hasHydrogen && (cations2.length > 1 || ion.body.startsWith("H"));
+			if (cations2 && !isHalfDone) return { cations: cations2, anion: { ion, count } };
+		}
+	}
+	return void 0;
 }
 var refusal = (error) => failure({ ...error, argument: "formula", expected: "a strong electrolyte or a molecular solute" });
 function ions(formula) {
-  const shown3 = quoted(formula.text);
-  if (formula.charge !== 0) {
-    return refusal({
-      code: "formula-with-charge",
-      received: `the ion ${shown3}`,
-      advice: "Type the substance that is dissolved, without a charge."
-    });
-  }
-  const atoms = anhydrousAtoms(formula);
-  const atomKey = key(countsOf(atoms));
-  const { strong, weak, molecular } = byAtoms();
-  const weakRefusal = () => refusal({
-    code: "ions-weak",
-    received: `${shown3}, a weak electrolyte`,
-    advice: "Most of it stays whole in water: a formula alone cannot count its ions."
-  });
-  if (weak.has(atomKey)) return weakRefusal();
-  const salt = takenApart(formula);
-  const isAcid = (salt == null ? void 0 : salt.cations.every(({ ion: { body } }) => body === "H")) === true;
-  if (molecular.has(atomKey) && (!salt || isAcid)) {
-    const [ion = ""] = formula.text.split(/[·•*.∙⋅‧・]/);
-    return success([{ ion: ion.trim(), count: 1, charge: 0, atoms }]);
-  }
-  if (!salt) {
-    return refusal({
-      code: "ions-unknown",
-      received: `${shown3}, which is not among those known here`,
-      advice: "Look up how it dissolves, and count its ions by hand."
-    });
-  }
-  const { cations: cations2, anion } = salt;
-  if (isAcid && !strong.has(atomKey)) return weakRefusal();
-  const [only] = cations2;
-  const isHydroxide = cations2.length === 1 && anion.ion.body === "OH";
-  const saturated = isHydroxide && only ? saturatedHydroxides[only.ion.body] : void 0;
-  const isLow = saturated === void 0 && cations2.some(
-    ({ ion: { body, charge } }) => isSparinglySoluble({ cation: body, cationCharge: charge, anion: anion.ion.body })
-  );
-  if (isLow) {
-    return refusal({
-      code: "ions-sparingly",
-      received: `${shown3}, which dissolves below 1 g in 100 g of water`,
-      advice: "Choose a salt that dissolves."
-    });
-  }
-  const isSulfuric = isAcid && anion.ion.body === "SO4";
-  return success(
-    [...cations2, anion].map(({ ion, count }) => ({
-      ion: ionText(ion),
-      count,
-      charge: ion.charge,
-      atoms: ion.atoms,
-      ...isSulfuric ? { note: "the second step is partial: some HSO₄⁻ stays whole" } : {},
-      ...saturated === void 0 ? {} : { note: `as far as it dissolves, up to about ${saturated} mol/L at room temperature`, saturated }
-    }))
-  );
+	const shown3 = quoted(formula.text);
+	if (formula.charge !== 0) {
+		return refusal({
+			code: "formula-with-charge",
+			received: `the ion ${shown3}`,
+			advice: "Type the substance that is dissolved, without a charge."
+		});
+	}
+	const atoms = anhydrousAtoms(formula);
+	const atomKey = key(countsOf(atoms));
+	const { strong, weak, molecular } = byAtoms();
+	const weakRefusal = () => refusal({
+		code: "ions-weak",
+		received: `${shown3}, a weak electrolyte`,
+		advice: "Most of it stays whole in water: a formula alone cannot count its ions."
+	});
+	if (weak.has(atomKey)) return weakRefusal();
+	const salt = takenApart(formula);
+	const isAcid = (salt == null ? void 0 : salt.cations.every(({ ion: { body } }) => body === "H")) === true;
+	if (molecular.has(atomKey) && (!salt || isAcid)) {
+		const [ion = ""] = formula.text.split(/[·•*.∙⋅‧・]/);
+		return success([{ ion: ion.trim(), count: 1, charge: 0, atoms }]);
+	}
+	if (!salt) {
+		return refusal({
+			code: "ions-unknown",
+			received: `${shown3}, which is not among those known here`,
+			advice: "Look up how it dissolves, and count its ions by hand."
+		});
+	}
+	const { cations: cations2, anion } = salt;
+	if (isAcid && !strong.has(atomKey)) return weakRefusal();
+	const [only] = cations2;
+	const isHydroxide = cations2.length === 1 && anion.ion.body === "OH";
+	const saturated = isHydroxide && only ? saturatedHydroxides[only.ion.body] : void 0;
+	const isLow = saturated === void 0 && cations2.some(
+		({ ion: { body, charge } }) => isSparinglySoluble({ cation: body, cationCharge: charge, anion: anion.ion.body })
+	);
+	if (isLow) {
+		return refusal({
+			code: "ions-sparingly",
+			received: `${shown3}, which dissolves below 1 g in 100 g of water`,
+			advice: "Choose a salt that dissolves."
+		});
+	}
+	const isSulfuric = isAcid && anion.ion.body === "SO4";
+	return success(
+		[...cations2, anion].map(({ ion, count }) => ({
+			ion: ionText(ion),
+			count,
+			charge: ion.charge,
+			atoms: ion.atoms,
+			...isSulfuric ? { note: "the second step is partial: some HSO₄⁻ stays whole" } : {},
+			...saturated === void 0 ? {} : { note: `as far as it dissolves, up to about ${saturated} mol/L at room temperature`, saturated }
+		}))
+	);
 }
 
 // src/chemistry/likelySpellings.ts
 var lettersMax = 24;
 var offersMax = 2;
 var schoolElements = new Set(
-  "H Li Be B C N O F Na Mg Al Si P S Cl K Ca Cr Mn Fe Co Ni Cu Zn Br Ag Cd Sn I Ba Pt Au Hg Pb Bi Sr".split(" ")
+	"H Li Be B C N O F Na Mg Al Si P S Cl K Ca Cr Mn Fe Co Ni Cu Zn Br Ag Cd Sn I Ba Pt Au Hg Pb Bi Sr".split(" ")
 );
 function likelySpellings(text) {
-  var _a;
-  if (text.replace(/[^A-Za-z]/g, "").length > lettersMax) return [];
-  const from = [];
-  from[text.length] = [""];
-  for (let place = text.length - 1; place >= 0; place -= 1) {
-    const letter = text.charAt(place);
-    const found = [];
-    const add = (written) => {
-      var _a2;
-      for (const rest of (_a2 = from[place + written.length]) != null ? _a2 : []) found.push(written + rest);
-    };
-    if (!/[A-Za-z]/.test(letter)) add(letter);
-    else {
-      const one = letter.toUpperCase();
-      const two = one + text.charAt(place + 1).toLowerCase();
-      for (const symbol of /* @__PURE__ */ new Set([two, one])) if (schoolElements.has(symbol)) add(symbol);
-    }
-    from[place] = found.slice(0, offersMax + 1);
-  }
-  const spellings = ((_a = from[0]) != null ? _a : []).filter((spelling) => spelling !== text);
-  return spellings.length > offersMax ? [] : spellings;
+	var _a;
+	if (text.replace(/[^A-Za-z]/g, "").length > lettersMax) return [];
+	const from = [];
+	from[text.length] = [""];
+	for (let place = text.length - 1; place >= 0; place -= 1) {
+		const letter = text.charAt(place);
+		const found = [];
+		const add = (written) => {
+			var _a2;
+			for (const rest of (_a2 = from[place + written.length]) != null ? _a2 : []) found.push(written + rest);
+		};
+		if (!/[A-Za-z]/.test(letter)) add(letter);
+		else {
+			const one = letter.toUpperCase();
+			const two = one + text.charAt(place + 1).toLowerCase();
+			for (const symbol of /* @__PURE__ */ new Set([two, one])) if (schoolElements.has(symbol)) add(symbol);
+		}
+		from[place] = found.slice(0, offersMax + 1);
+	}
+	const spellings = ((_a = from[0]) != null ? _a : []).filter((spelling) => spelling !== text);
+	return spellings.length > offersMax ? [] : spellings;
 }
 
 // src/chemistry/lookAlikes.ts
@@ -660,121 +660,121 @@ var otherKeys = () => others != null ? others : others = new Set(otherSubstances
 var commonFactor = (one, other) => other === 0 ? one : commonFactor(other, one % other);
 var isSmallest = (counts) => counts.reduce((factor, { count }) => commonFactor(count, factor), 0) === 1;
 function isListed(formula) {
-  if (formula.charge !== 0) return false;
-  if (otherKeys().has(atomsKey(formula)) || isListedSolute(formula)) return true;
-  const found = ions(formula);
-  if (found.ok) return isSmallest(found.value);
-  return found.error.code.startsWith("ions-") && found.error.code !== "ions-unknown" && isSmallest(formula.atoms);
+	if (formula.charge !== 0) return false;
+	if (otherKeys().has(atomsKey(formula)) || isListedSolute(formula)) return true;
+	const found = ions(formula);
+	if (found.ok) return isSmallest(found.value);
+	return found.error.code.startsWith("ions-") && found.error.code !== "ions-unknown" && isSmallest(formula.atoms);
 }
 var look = /0|(?<=[ACT])1|(?<=[AC])I(?![a-z])/g;
 var meantBy = { 0: "O", 1: "l", I: "l" };
 var placesMax = 6;
 var loneOne = /[A-Za-z)\]}]1(?!\d)/;
 var withLetters = (text, places, chosen) => places.reduce(
-  (written, place, bit) => chosen & 1 << bit ? written.slice(0, place) + meantBy[text.charAt(place)] + written.slice(place + 1) : written,
-  text
+	(written, place, bit) => chosen & 1 << bit ? written.slice(0, place) + meantBy[text.charAt(place)] + written.slice(place + 1) : written,
+	text
 );
 var answers = /* @__PURE__ */ new Map();
 var answersMax = 200;
 function lookAlikes(typed, text, read2) {
-  const known2 = answers.get(text);
-  if (known2 !== void 0) return known2;
-  const places = [];
-  text.replace(look, (mark, place) => {
-    places.push(place);
-    return mark;
-  });
-  if (places.length === 0) return [];
-  const all = (1 << Math.min(places.length, 30)) - 1;
-  const choices = places.length > placesMax ? [all] : Array.from({ length: all }, (_, choice) => all - choice);
-  const found = [];
-  for (const choice of choices) {
-    const written = withLetters(text, places, choice);
-    if (loneOne.test(written)) continue;
-    const meant = read2(written);
-    if (meant.ok && isListed(meant.value)) found.push(written);
-    if (found.length === 2) break;
-  }
-  const answer = found.length > 0 && typed.ok && isListed(typed.value) ? [] : found;
-  if (answers.size >= answersMax) answers.clear();
-  answers.set(text, answer);
-  return answer;
+	const known2 = answers.get(text);
+	if (known2 !== void 0) return known2;
+	const places = [];
+	text.replace(look, (mark, place) => {
+		places.push(place);
+		return mark;
+	});
+	if (places.length === 0) return [];
+	const all = (1 << Math.min(places.length, 30)) - 1;
+	const choices = places.length > placesMax ? [all] : Array.from({ length: all }, (_, choice) => all - choice);
+	const found = [];
+	for (const choice of choices) {
+		const written = withLetters(text, places, choice);
+		if (loneOne.test(written)) continue;
+		const meant = read2(written);
+		if (meant.ok && isListed(meant.value)) found.push(written);
+		if (found.length === 2) break;
+	}
+	const answer = found.length > 0 && typed.ok && isListed(typed.value) ? [] : found;
+	if (answers.size >= answersMax) answers.clear();
+	answers.set(text, answer);
+	return answer;
 }
 
 // src/chemistry/solutionDensity.ts
 var lightest = 0.5;
 var heaviest = 5;
 function notASolutionDensity(...densities) {
-  const error = notAboveZero(...densities.map((density2) => ({ ...density2, unit: "g/mL" })));
-  if (error) return error;
-  const found = densities.find(({ value }) => value < lightest || value > heaviest);
-  if (found === void 0) return void 0;
-  const isLikelyPerCubicMetre = found.value >= 1e3 * lightest && found.value <= 1e3 * heaviest;
-  return {
-    code: "density-unlikely",
-    argument: found.argument,
-    expected: `the density of a solution, ${lightest} to ${heaviest} g/mL,`,
-    received: `${quoted(found.value)} g/mL`,
-    advice: isLikelyPerCubicMetre ? `Is it in kg/m³? Then type it with its unit, as in "${found.value} kg/m³".` : 'Is it in kg/m³ or g/L? Then type it with its unit, as in "1190 kg/m³".'
-  };
+	const error = notAboveZero(...densities.map((density2) => ({ ...density2, unit: "g/mL" })));
+	if (error) return error;
+	const found = densities.find(({ value }) => value < lightest || value > heaviest);
+	if (found === void 0) return void 0;
+	const isLikelyPerCubicMetre = found.value >= 1e3 * lightest && found.value <= 1e3 * heaviest;
+	return {
+		code: "density-unlikely",
+		argument: found.argument,
+		expected: `the density of a solution, ${lightest} to ${heaviest} g/mL,`,
+		received: `${quoted(found.value)} g/mL`,
+		advice: isLikelyPerCubicMetre ? `Is it in kg/m³? Then type it with its unit, as in "${found.value} kg/m³".` : 'Is it in kg/m³ or g/L? Then type it with its unit, as in "1190 kg/m³".'
+	};
 }
 
 // src/chemistry/straightLine.ts
 function notALine({
-  lighterPercent,
-  lighterDensity,
-  heavierPercent,
-  heavierDensity
+	lighterPercent,
+	lighterDensity,
+	heavierPercent,
+	heavierDensity
 }) {
-  const error = notASolutionDensity(
-    { value: lighterDensity, argument: "lighter_density" },
-    { value: heavierDensity, argument: "heavier_density" }
-  );
-  if (error) return error;
-  for (const [value, argument] of [
-    [lighterPercent, "lighter_percent"],
-    [heavierPercent, "heavier_percent"]
-  ]) {
-    if (!(value >= 0 && value <= 100)) {
-      return {
-        code: "percent-of-line",
-        argument,
-        expected: "from 0 % to 100 %",
-        received: `${quoted(value)} %`,
-        advice: "Copy it once more from the table of densities."
-      };
-    }
-  }
-  if (lighterDensity !== heavierDensity && lighterPercent !== heavierPercent) return void 0;
-  const isDensity = lighterDensity === heavierDensity;
-  return {
-    code: "lines-alike",
-    argument: isDensity ? "heavier_density" : "heavier_percent",
-    expected: "another value than that of the lighter line",
-    received: isDensity ? `${quoted(heavierDensity)} g/mL` : `${quoted(heavierPercent)} %`,
-    advice: "Take two different lines of the table."
-  };
+	const error = notASolutionDensity(
+		{ value: lighterDensity, argument: "lighter_density" },
+		{ value: heavierDensity, argument: "heavier_density" }
+	);
+	if (error) return error;
+	for (const [value, argument] of [
+		[lighterPercent, "lighter_percent"],
+		[heavierPercent, "heavier_percent"]
+	]) {
+		if (!(value >= 0 && value <= 100)) {
+			return {
+				code: "percent-of-line",
+				argument,
+				expected: "from 0 % to 100 %",
+				received: `${quoted(value)} %`,
+				advice: "Copy it once more from the table of densities."
+			};
+		}
+	}
+	if (lighterDensity !== heavierDensity && lighterPercent !== heavierPercent) return void 0;
+	const isDensity = lighterDensity === heavierDensity;
+	return {
+		code: "lines-alike",
+		argument: isDensity ? "heavier_density" : "heavier_percent",
+		expected: "another value than that of the lighter line",
+		received: isDensity ? `${quoted(heavierDensity)} g/mL` : `${quoted(heavierPercent)} %`,
+		advice: "Take two different lines of the table."
+	};
 }
 
 // src/chemistry/massPercentOfDensity.ts
 function massPercentOfDensity({
-  density: density2,
-  ...line
+	density: density2,
+	...line
 }) {
-  var _a;
-  const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: density2, argument: "density", unit: "g/mL" });
-  if (error) return failure(error);
-  const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
-  const share = (density2 - lighterDensity) / (heavierDensity - lighterDensity);
-  const found = lighterPercent + share * (heavierPercent - lighterPercent);
-  if (found >= 0 && found <= 100) return success(percent(found));
-  return failure({
-    code: "percent-beyond-line",
-    argument: "density",
-    expected: "a density near those of the two lines",
-    received: `${quoted(density2)} g/mL`,
-    advice: "On their straight line that would be less than nothing or more than the whole: look at the mass and the volume."
-  });
+	var _a;
+	const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: density2, argument: "density", unit: "g/mL" });
+	if (error) return failure(error);
+	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
+	const share = (density2 - lighterDensity) / (heavierDensity - lighterDensity);
+	const found = lighterPercent + share * (heavierPercent - lighterPercent);
+	if (found >= 0 && found <= 100) return success(percent(found));
+	return failure({
+		code: "percent-beyond-line",
+		argument: "density",
+		expected: "a density near those of the two lines",
+		received: `${quoted(density2)} g/mL`,
+		advice: "On their straight line that would be less than nothing or more than the whole: look at the mass and the volume."
+	});
 }
 
 // src/measurement/cellValue.ts
@@ -785,44 +785,44 @@ var signOf = (mark) => /[+＋⁺]/.test(mark) ? 1 : -1;
 var size = (digits = "") => Number(digits.normalize("NFKC") || 1);
 var tailLength = 14;
 var clearShapes = [
-  { shape: /\^\s*[({]?\s*(\d{0,2})\s*([+＋−–-])\s*[)}]?$/, size: 1, sign: 2 },
-  { shape: /\^\s*[({]?\s*([+＋−–-])\s*(\d{1,2})\s*[)}]?$/, size: 2, sign: 1 },
-  { shape: /\((\d{0,2})([+＋−–-])\)$/, size: 1, sign: 2 },
-  { shape: /\(([+＋−–-])(\d{1,2})\)$/, size: 2, sign: 1 },
-  { shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 },
-  { shape: /([⁺⁻])([¹²³⁴⁵⁶⁷⁸⁹]{1,2})$/, size: 2, sign: 1 },
-  { shape: /(?<=[₀-₉\s])(\d)([+＋−–-])$/, size: 1, sign: 2 },
-  { shape: /([+＋−–-])(\d{1,2})$/, size: 2, sign: 1 }
+	{ shape: /\^\s*[({]?\s*(\d{0,2})\s*([+＋−–-])\s*[)}]?$/, size: 1, sign: 2 },
+	{ shape: /\^\s*[({]?\s*([+＋−–-])\s*(\d{1,2})\s*[)}]?$/, size: 2, sign: 1 },
+	{ shape: /\((\d{0,2})([+＋−–-])\)$/, size: 1, sign: 2 },
+	{ shape: /\(([+＋−–-])(\d{1,2})\)$/, size: 2, sign: 1 },
+	{ shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 },
+	{ shape: /([⁺⁻])([¹²³⁴⁵⁶⁷⁸⁹]{1,2})$/, size: 2, sign: 1 },
+	{ shape: /(?<=[₀-₉\s])(\d)([+＋−–-])$/, size: 1, sign: 2 },
+	{ shape: /([+＋−–-])(\d{1,2})$/, size: 2, sign: 1 }
 ];
 function splitCharge(text) {
-  var _a;
-  const tail = text.slice(-tailLength);
-  const before = (end) => text.slice(0, text.length - end.length);
-  for (const { shape, size: sizeAt, sign: signAt } of clearShapes) {
-    const match = shape.exec(tail);
-    if (match) {
-      return [{ base: before(match[0]).trimEnd(), charge: size(match[sizeAt]) * signOf((_a = match[signAt]) != null ? _a : "") }];
-    }
-  }
-  const bare = /(\d*)([+＋]+|[−–-]+)$/.exec(tail);
-  if (!bare) return [{ base: text, charge: 0 }];
-  const [whole, digits = "", signs = ""] = bare;
-  const body = before(whole);
-  const sign = signOf(signs);
-  if (signs.length > 1) return [{ base: body + digits, charge: sign * signs.length }];
-  const asSubscript = { base: body + digits, charge: sign };
-  const asCharge = { base: body + digits.slice(0, -1), charge: sign * Number(digits.slice(-1)) };
-  if (asCharge.charge === 0) return [asSubscript];
-  if (!/^[A-Z][a-z]?$/.test(body.trim())) {
-    for (const reading2 of [asSubscript, asCharge]) {
-      if (isListedIon({ body: reading2.base.replace(/\s/g, ""), charge: reading2.charge })) return [reading2];
-    }
-  }
-  return [asCharge, asSubscript];
+	var _a;
+	const tail = text.slice(-tailLength);
+	const before = (end) => text.slice(0, text.length - end.length);
+	for (const { shape, size: sizeAt, sign: signAt } of clearShapes) {
+		const match = shape.exec(tail);
+		if (match) {
+			return [{ base: before(match[0]).trimEnd(), charge: size(match[sizeAt]) * signOf((_a = match[signAt]) != null ? _a : "") }];
+		}
+	}
+	const bare = /(\d*)([+＋]+|[−–-]+)$/.exec(tail);
+	if (!bare) return [{ base: text, charge: 0 }];
+	const [whole, digits = "", signs = ""] = bare;
+	const body = before(whole);
+	const sign = signOf(signs);
+	if (signs.length > 1) return [{ base: body + digits, charge: sign * signs.length }];
+	const asSubscript = { base: body + digits, charge: sign };
+	const asCharge = { base: body + digits.slice(0, -1), charge: sign * Number(digits.slice(-1)) };
+	if (asCharge.charge === 0) return [asSubscript];
+	if (!/^[A-Z][a-z]?$/.test(body.trim())) {
+		for (const reading2 of [asSubscript, asCharge]) {
+			if (isListedIon({ body: reading2.base.replace(/\s/g, ""), charge: reading2.charge })) return [reading2];
+		}
+	}
+	return [asCharge, asSubscript];
 }
 var chargeText = ({ base, charge }) => {
-  const digits = Math.abs(charge) === 1 ? "" : String(Math.abs(charge));
-  return `${base}^${digits}${charge < 0 ? "-" : "+"}`;
+	const digits = Math.abs(charge) === 1 ? "" : String(Math.abs(charge));
+	return `${base}^${digits}${charge < 0 ? "-" : "+"}`;
 };
 
 // src/chemistry/readFormula.ts
@@ -838,1020 +838,1020 @@ var heavyHydrogen = { D: "[2H]", T: "[3H]" };
 var capitalsExpected = "a formula with capital letters where symbols begin";
 var fractions = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
 var fractionSign = (value) => {
-  var _a;
-  return (_a = Object.keys(fractions).find((sign) => fractions[sign] === value)) != null ? _a : String(value);
+	var _a;
+	return (_a = Object.keys(fractions).find((sign) => fractions[sign] === value)) != null ? _a : String(value);
 };
 var Stop = class {
-  constructor(error) {
-    this.error = error;
-  }
+	constructor(error) {
+		this.error = error;
+	}
 };
 var FormulaReader = class {
-  constructor(text, end, argument) {
-    this.place = 0;
-    this.units = [];
-    this.open = [];
-    this.parts = [];
-    this.coefficient = 1;
-    /** Where the unit began, and whether a plain point between digits began it. */
-    this.unitAt = 0;
-    this.afterPoint = false;
-    this.afterComma = false;
-    /** What else people type for a dot or for ½, and what a formula has there. */
-    this.replaced = [];
-    this.text = text;
-    this.end = end;
-    this.argument = argument;
-  }
-  read() {
-    if (/^\d/.test(this.text)) this.stopAtCoefficient();
-    while (this.place < this.end) this.readOne();
-    const unclosed = this.open[this.open.length - 1];
-    if (unclosed) {
-      const wanted2 = closing.charAt(opening.indexOf(unclosed.mark));
-      this.stop({
-        code: "bracket-not-closed",
-        at: unclosed.at,
-        expected: `“${wanted2}” to close the bracket at ${this.where(unclosed.at)}`,
-        received: "the end of the text",
-        advice: "Add the bracket, as in Ca(OH)2.",
-        brief: `“${wanted2}” missing`
-      });
-    }
-    this.closeUnit();
-    return this.units;
-  }
-  /** The text with · for every separator and ½ for 1/2, so that one formula has one spelling further on. */
-  plainText() {
-    let plain2 = this.text;
-    for (const { from, to, by } of [...this.replaced].reverse()) plain2 = plain2.slice(0, from) + by + plain2.slice(to);
-    return plain2;
-  }
-  stop(error) {
-    throw new Stop({ ...error, argument: this.argument, at: { text: this.text, from: error.at } });
-  }
-  /** A place in words, with the text around it. */
-  where(at) {
-    const around = this.text.length <= 30 ? this.text : `${at > 10 ? "…" : ""}${this.text.slice(Math.max(0, at - 10), at + 14)}${at + 14 < this.text.length ? "…" : ""}`;
-    return `character ${at + 1} of “${around}”`;
-  }
-  stopAtCoefficient() {
-    return this.stop({
-      code: "coefficient-before-formula",
-      at: 0,
-      expected: "a formula without a number before it",
-      received: quoted(this.text),
-      advice: "A number in front counts formula units in an equation, not atoms in one unit: leave it out."
-    });
-  }
-  readOne() {
-    const mark = this.text.charAt(this.place);
-    if (/\s/.test(mark)) this.place += 1;
-    else if (this.isTimesBetweenSpaces()) this.separate(mark);
-    else if (/[A-Z]/.test(mark)) this.readSymbol(void 0, this.place);
-    else if (mark === "[" && /\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
-    else if (raisedDigit.test(mark)) this.readRaisedNumber();
-    else if (opening.includes(mark)) this.openBracket(mark);
-    else if (closing.includes(mark)) this.closeBracket(mark);
-    else if (separators.includes(mark)) this.separate(mark);
-    else if (digit.test(mark)) this.stopAtNumber(this.place);
-    else if (/[a-z]/.test(mark)) {
-      if (/\s/.test(this.text.charAt(this.place - 1))) this.stopAtLetterForNumber();
-      this.stopAtCase(this.place);
-    } else {
-      const [character = mark] = this.text.slice(this.place);
-      this.stop({
-        code: "formula-character",
-        at: this.place,
-        expected: `symbols, numbers and brackets at ${this.where(this.place)}`,
-        received: quoted(character),
-        advice: "Type a formula such as KBr or CuSO4·5H2O."
-      });
-    }
-  }
-  /** The x of `CuSO4 x 5H2O`. */
-  isTimesBetweenSpaces() {
-    return /[xX]/.test(this.text.charAt(this.place)) && /\s/.test(this.text.charAt(this.place - 1)) && /[\s\d½¼¾]/.test(this.text.charAt(this.place + 1));
-  }
-  /** `CuSO4·nH2O` says that nobody knows how much water it holds. */
-  stopAtLetterForNumber() {
-    const at = this.place;
-    if (!/^[nxyz]\s?\(?H/.test(this.text.slice(at, at + 4))) return;
-    this.stop({
-      code: "coefficient-out-of-range",
-      at,
-      expected: `the number of H2O at ${this.where(at)}`,
-      received: quoted(this.text.charAt(at)),
-      advice: "Look on the label for how many of them one formula unit holds, as in CuSO4·5H2O."
-    });
-  }
-  /** The digits from here on, as plain ones. */
-  digitsHere(shape) {
-    const from = this.place;
-    while (this.place < this.end && shape.test(this.text.charAt(this.place))) this.place += 1;
-    return this.text.slice(from, this.place).normalize("NFKC");
-  }
-  /** A whole number that counts, from 1. */
-  countFrom(written, at) {
-    if (written.startsWith("0")) {
-      this.stop({
-        code: "subscript-zero",
-        at,
-        expected: `a whole number from 1 at ${this.where(at)}`,
-        received: quoted(written),
-        advice: "Leave out what is not there; did you mean the letter O?"
-      });
-    }
-    if (written.length > String(numberMax).length) {
-      this.stop({
-        code: "subscript-too-large",
-        at,
-        expected: `a number up to ${numberMax} at ${this.where(at)}`,
-        received: quoted(written),
-        advice: "Check the number of atoms."
-      });
-    }
-    return Number(written);
-  }
-  passSpaces() {
-    while (/\s/.test(this.text.charAt(this.place))) this.place += 1;
-  }
-  /** The number after a symbol or a bracket; 1 where none is written. */
-  countAfter() {
-    this.passSpaces();
-    const at = this.place;
-    const written = this.digitsHere(digit);
-    return written === "" ? 1 : this.countFrom(written, at);
-  }
-  readSymbol(massNumber, at) {
-    let symbol = this.text.charAt(this.place);
-    let next = this.place + 1;
-    while (/[a-z]/.test(this.text.charAt(next))) {
-      symbol += this.text.charAt(next);
-      next += 1;
-    }
-    const label = massNumber === void 0 ? this.plainLabel(symbol) : this.isotope(symbol, massNumber, at);
-    this.place = next;
-    if (this.text.charAt(at) === "[") {
-      if (this.text.charAt(this.place) !== "]") {
-        this.stop({
-          code: "isotope-shape",
-          at,
-          expected: `one isotope in its own brackets at ${this.where(at)}`,
-          received: quoted(this.text.slice(at, at + 12)),
-          advice: "Write the isotope alone in the brackets, as in [13C]H4."
-        });
-      }
-      this.place += 1;
-    }
-    this.parts.push({ kind: "element", element: label, count: this.countAfter() });
-  }
-  plainLabel(symbol) {
-    var _a, _b;
-    const label = (_b = heavyHydrogen[symbol]) != null ? _b : (_a = elements().get(symbol)) == null ? void 0 : _a.symbol;
-    return label != null ? label : this.stopAtSymbol(symbol);
-  }
-  isotope(symbol, massNumber, at) {
-    var _a;
-    const { atomicNumber } = (_a = elements().get(symbol)) != null ? _a : this.stopAtSymbol(symbol);
-    const mass = Number(massNumber);
-    if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
-      this.stop({
-        code: "isotope-unlikely",
-        at,
-        expected: `a mass number that ${symbol} can have at ${this.where(at)}`,
-        received: quoted(`${massNumber}${symbol}`),
-        advice: `It counts protons and neutrons, and ${symbol} has ${atomicNumber} protons. For a number of atoms write it after the symbol.`
-      });
-    }
-    return `[${mass}${symbol}]`;
-  }
-  readIsotopeInBrackets() {
-    const at = this.place;
-    this.place += 1;
-    const massNumber = this.digitsHere(digit);
-    if (!/[A-Z]/.test(this.text.charAt(this.place))) {
-      this.stop({
-        code: "isotope-shape",
-        at,
-        expected: `an isotope such as [13C] at ${this.where(at)}`,
-        received: quoted(this.text.slice(at, at + 12)),
-        advice: "Write the mass number and then the symbol between the brackets."
-      });
-    }
-    this.readSymbol(massNumber, at);
-  }
-  /** Raised digits before a symbol are a mass number; after one they are a number of atoms typed the wrong way up. */
-  readRaisedNumber() {
-    const at = this.place;
-    const written = this.digitsHere(raisedDigit);
-    if (/[A-Z]/.test(this.text.charAt(this.place))) this.readSymbol(written, at);
-    else this.countLast(this.countFrom(written, at), at);
-  }
-  countLast(count, at) {
-    const last = this.parts.pop();
-    if ((last == null ? void 0 : last.count) !== 1) this.stopAtNumber(at);
-    this.parts.push({ ...last, count });
-  }
-  stopAtNumber(at) {
-    return this.stop({
-      code: "number-out-of-place",
-      at,
-      expected: `a symbol or a bracket before the number at ${this.where(at)}`,
-      received: quoted(this.text.slice(at, at + 6)),
-      advice: "Write each number after what it counts, as in H2O."
-    });
-  }
-  openBracket(mark) {
-    if (this.open.length >= depthMax) {
-      this.stop({
-        code: "formula-too-deep",
-        at: this.place,
-        expected: `brackets at most ${depthMax} deep`,
-        received: `more at ${this.where(this.place)}`,
-        advice: "Write the formula with fewer brackets."
-      });
-    }
-    this.open.push({ parts: this.parts, mark, at: this.place });
-    this.parts = [];
-    this.place += 1;
-  }
-  closeBracket(mark) {
-    const at = this.place;
-    const bracket = this.open.pop();
-    const wanted2 = bracket && closing.charAt(opening.indexOf(bracket.mark));
-    if (!bracket || wanted2 !== mark) {
-      this.stop({
-        code: "bracket-not-opened",
-        at,
-        expected: bracket ? `“${wanted2}” at ${this.where(at)}` : `a bracket that was opened before ${this.where(at)}`,
-        received: `“${mark}”`,
-        advice: bracket ? "Close each bracket with its own kind." : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
-        brief: `“${mark}”`
-      });
-    }
-    if (this.parts.length === 0) {
-      this.stop({
-        code: "bracket-empty",
-        at,
-        expected: `symbols between the brackets at ${this.where(bracket.at)}`,
-        received: "nothing between them",
-        advice: "Fill the brackets or leave them out."
-      });
-    }
-    const inside = this.parts;
-    this.stopAtOxidationNumber(bracket.at);
-    this.place += 1;
-    this.parts = bracket.parts;
-    this.parts.push({ kind: "group", parts: inside, count: this.countAfter() });
-  }
-  /** `(III)` would count as three atoms of iodine, and `(VI)` as vanadium iodide. */
-  stopAtOxidationNumber(at) {
-    const inside = this.text.slice(at + 1, this.place);
-    if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || digit.test(this.text.charAt(this.place + 1))) return;
-    this.stop({
-      code: "formula-character",
-      at,
-      expected: `symbols, numbers and brackets at ${this.where(at)}`,
-      received: `the oxidation number ${quoted(`(${inside})`)}`,
-      advice: "Leave it out: the numbers of atoms say it, as in FeCl3."
-    });
-  }
-  separate(mark) {
-    const at = this.place;
-    const bracket = this.open[this.open.length - 1];
-    if (bracket) {
-      this.stop({
-        code: "separator-in-bracket",
-        at,
-        expected: `the bracket at ${this.where(bracket.at)} to be closed before “${mark}”`,
-        received: quoted(this.text),
-        advice: "Close it first, as in Ca(NO3)2·4H2O."
-      });
-    }
-    this.closeUnit();
-    if (/[x×,]/i.test(mark)) this.replaced.push({ from: at, to: at + 1, by: "·" });
-    this.place += 1;
-    this.passSpaces();
-    this.unitAt = this.place;
-    this.afterPoint = mark === "." && digit.test(this.text.charAt(at - 1));
-    this.afterComma = mark === ",";
-    this.stopAtLetterForNumber();
-    this.coefficient = this.coefficientHere();
-  }
-  /** The one number after a separator; it may be decimal or a fraction. */
-  coefficientHere() {
-    var _a;
-    const asFraction = /^(?:(\d{1,3})\s)?(\d{1,3})\s?[/⁄]\s?(\d{1,3})/.exec(this.text.slice(this.place, this.end));
-    if (asFraction) {
-      const [whole2, before = "0", over, under] = asFraction;
-      const value = Number(before) + Number(over) / Number(under);
-      this.replaced.push({ from: this.place, to: this.place + whole2.length, by: fractionSign(value) });
-      return this.coefficientOf(whole2, value);
-    }
-    const written = /^((?:\d{1,6}(?:[.,]\d{1,6})?)?)\s?([½¼¾]?)/.exec(this.text.slice(this.place, this.end));
-    const [whole = "", number = "", fraction = ""] = written != null ? written : [];
-    if (whole === "") return 1;
-    return this.coefficientOf(whole, Number(number.replace(",", ".")) + ((_a = fractions[fraction]) != null ? _a : 0));
-  }
-  coefficientOf(written, value) {
-    const at = this.place;
-    this.place += written.length;
-    if (value > 0 && value <= numberMax && !digit.test(this.text.charAt(this.place))) return value;
-    return this.stop({
-      code: "coefficient-out-of-range",
-      at,
-      expected: `a number over 0 and up to ${numberMax} at ${this.where(at)}`,
-      received: quoted(this.text.slice(at, at + 12)),
-      advice: "Write how many of them one formula unit holds, as in CuSO4·5H2O."
-    });
-  }
-  closeUnit() {
-    if (this.end === 0) {
-      this.stop({
-        code: "formula-part-missing",
-        at: 0,
-        expected: "a formula before its charge",
-        received: quoted(this.text),
-        advice: "Write what carries the charge, as in SO4^2-."
-      });
-    }
-    if (this.parts.length === 0) {
-      this.stop({
-        code: "formula-part-missing",
-        at: Math.min(this.place, this.end - 1),
-        expected: `a formula on both sides of the dot in “${this.shown()}”`,
-        received: "nothing on one side",
-        advice: "Write what is joined by the dot, as in CuSO4·5H2O."
-      });
-    }
-    const unit = { coefficient: this.coefficient, parts: this.parts };
-    if (this.afterPoint && atomsOfUnits([unit]).length === 1) {
-      this.stop({
-        code: "subscript-not-whole",
-        at: this.unitAt - 1,
-        expected: `whole numbers after symbols at ${this.where(this.unitAt - 1)}`,
-        received: quoted(this.text),
-        advice: "Atoms are counted in whole numbers; only water of hydration may have 0.5 before it."
-      });
-    }
-    if (this.afterComma && !isWater(unit)) {
-      this.stop({
-        code: "formula-character",
-        at: this.unitAt - 1,
-        expected: `one formula, with a comma only before its water, at ${this.where(this.unitAt - 1)}`,
-        received: quoted(this.text),
-        advice: "Type one substance in each cell."
-      });
-    }
-    this.units.push(unit);
-    this.parts = [];
-  }
-  shown() {
-    return this.text.length > 40 ? `${this.text.slice(0, 39)}…` : this.text;
-  }
-  /** A small letter where a symbol should begin. */
-  stopAtCase(at) {
-    var _a;
-    const [state] = (_a = /\((s|l|g|aq)\)$/.exec(this.text)) != null ? _a : [];
-    if (state !== void 0) {
-      this.stop({
-        code: "formula-character",
-        at: this.text.length - state.length,
-        expected: "a formula without a state of matter",
-        received: quoted(this.text),
-        advice: `Leave out ${state}.`
-      });
-    }
-    this.offerSpellings(at);
-    return this.stop({
-      code: "formula-case",
-      at,
-      expected: capitalsExpected,
-      received: quoted(this.text),
-      advice: `Look at ${this.where(at)}: write a symbol as in NaCl.`,
-      brief: "formula: capital letters"
-    });
-  }
-  stopAtSymbol(symbol) {
-    this.offerSpellings(this.place);
-    const shown3 = symbol.length > 12 ? `${symbol.slice(0, 11)}…` : symbol;
-    return this.stop({
-      code: "element-unknown",
-      at: this.place,
-      expected: `the symbol of an element at ${this.where(this.place)}`,
-      received: quoted(shown3),
-      advice: "Check the spelling on the periodic table.",
-      brief: shown3
-    });
-  }
-  /** Stops with what was probably meant, where only the case of letters is wrong. */
-  offerSpellings(at) {
-    const meant = likelySpellings(this.text);
-    if (meant.length === 0) return;
-    const offer = meant.join(" or ");
-    this.stop({
-      code: "formula-case",
-      at,
-      expected: capitalsExpected,
-      received: quoted(this.text),
-      advice: `Did you mean ${offer}?`,
-      brief: `${offer}?`
-    });
-  }
+	constructor(text, end, argument) {
+		this.place = 0;
+		this.units = [];
+		this.open = [];
+		this.parts = [];
+		this.coefficient = 1;
+		/** Where the unit began, and whether a plain point between digits began it. */
+		this.unitAt = 0;
+		this.afterPoint = false;
+		this.afterComma = false;
+		/** What else people type for a dot or for ½, and what a formula has there. */
+		this.replaced = [];
+		this.text = text;
+		this.end = end;
+		this.argument = argument;
+	}
+	read() {
+		if (/^\d/.test(this.text)) this.stopAtCoefficient();
+		while (this.place < this.end) this.readOne();
+		const unclosed = this.open[this.open.length - 1];
+		if (unclosed) {
+			const wanted2 = closing.charAt(opening.indexOf(unclosed.mark));
+			this.stop({
+				code: "bracket-not-closed",
+				at: unclosed.at,
+				expected: `“${wanted2}” to close the bracket at ${this.where(unclosed.at)}`,
+				received: "the end of the text",
+				advice: "Add the bracket, as in Ca(OH)2.",
+				brief: `“${wanted2}” missing`
+			});
+		}
+		this.closeUnit();
+		return this.units;
+	}
+	/** The text with · for every separator and ½ for 1/2, so that one formula has one spelling further on. */
+	plainText() {
+		let plain2 = this.text;
+		for (const { from, to, by } of [...this.replaced].reverse()) plain2 = plain2.slice(0, from) + by + plain2.slice(to);
+		return plain2;
+	}
+	stop(error) {
+		throw new Stop({ ...error, argument: this.argument, at: { text: this.text, from: error.at } });
+	}
+	/** A place in words, with the text around it. */
+	where(at) {
+		const around = this.text.length <= 30 ? this.text : `${at > 10 ? "…" : ""}${this.text.slice(Math.max(0, at - 10), at + 14)}${at + 14 < this.text.length ? "…" : ""}`;
+		return `character ${at + 1} of “${around}”`;
+	}
+	stopAtCoefficient() {
+		return this.stop({
+			code: "coefficient-before-formula",
+			at: 0,
+			expected: "a formula without a number before it",
+			received: quoted(this.text),
+			advice: "A number in front counts formula units in an equation, not atoms in one unit: leave it out."
+		});
+	}
+	readOne() {
+		const mark = this.text.charAt(this.place);
+		if (/\s/.test(mark)) this.place += 1;
+		else if (this.isTimesBetweenSpaces()) this.separate(mark);
+		else if (/[A-Z]/.test(mark)) this.readSymbol(void 0, this.place);
+		else if (mark === "[" && /\d/.test(this.text.charAt(this.place + 1))) this.readIsotopeInBrackets();
+		else if (raisedDigit.test(mark)) this.readRaisedNumber();
+		else if (opening.includes(mark)) this.openBracket(mark);
+		else if (closing.includes(mark)) this.closeBracket(mark);
+		else if (separators.includes(mark)) this.separate(mark);
+		else if (digit.test(mark)) this.stopAtNumber(this.place);
+		else if (/[a-z]/.test(mark)) {
+			if (/\s/.test(this.text.charAt(this.place - 1))) this.stopAtLetterForNumber();
+			this.stopAtCase(this.place);
+		} else {
+			const [character = mark] = this.text.slice(this.place);
+			this.stop({
+				code: "formula-character",
+				at: this.place,
+				expected: `symbols, numbers and brackets at ${this.where(this.place)}`,
+				received: quoted(character),
+				advice: "Type a formula such as KBr or CuSO4·5H2O."
+			});
+		}
+	}
+	/** The x of `CuSO4 x 5H2O`. */
+	isTimesBetweenSpaces() {
+		return /[xX]/.test(this.text.charAt(this.place)) && /\s/.test(this.text.charAt(this.place - 1)) && /[\s\d½¼¾]/.test(this.text.charAt(this.place + 1));
+	}
+	/** `CuSO4·nH2O` says that nobody knows how much water it holds. */
+	stopAtLetterForNumber() {
+		const at = this.place;
+		if (!/^[nxyz]\s?\(?H/.test(this.text.slice(at, at + 4))) return;
+		this.stop({
+			code: "coefficient-out-of-range",
+			at,
+			expected: `the number of H2O at ${this.where(at)}`,
+			received: quoted(this.text.charAt(at)),
+			advice: "Look on the label for how many of them one formula unit holds, as in CuSO4·5H2O."
+		});
+	}
+	/** The digits from here on, as plain ones. */
+	digitsHere(shape) {
+		const from = this.place;
+		while (this.place < this.end && shape.test(this.text.charAt(this.place))) this.place += 1;
+		return this.text.slice(from, this.place).normalize("NFKC");
+	}
+	/** A whole number that counts, from 1. */
+	countFrom(written, at) {
+		if (written.startsWith("0")) {
+			this.stop({
+				code: "subscript-zero",
+				at,
+				expected: `a whole number from 1 at ${this.where(at)}`,
+				received: quoted(written),
+				advice: "Leave out what is not there; did you mean the letter O?"
+			});
+		}
+		if (written.length > String(numberMax).length) {
+			this.stop({
+				code: "subscript-too-large",
+				at,
+				expected: `a number up to ${numberMax} at ${this.where(at)}`,
+				received: quoted(written),
+				advice: "Check the number of atoms."
+			});
+		}
+		return Number(written);
+	}
+	passSpaces() {
+		while (/\s/.test(this.text.charAt(this.place))) this.place += 1;
+	}
+	/** The number after a symbol or a bracket; 1 where none is written. */
+	countAfter() {
+		this.passSpaces();
+		const at = this.place;
+		const written = this.digitsHere(digit);
+		return written === "" ? 1 : this.countFrom(written, at);
+	}
+	readSymbol(massNumber, at) {
+		let symbol = this.text.charAt(this.place);
+		let next = this.place + 1;
+		while (/[a-z]/.test(this.text.charAt(next))) {
+			symbol += this.text.charAt(next);
+			next += 1;
+		}
+		const label = massNumber === void 0 ? this.plainLabel(symbol) : this.isotope(symbol, massNumber, at);
+		this.place = next;
+		if (this.text.charAt(at) === "[") {
+			if (this.text.charAt(this.place) !== "]") {
+				this.stop({
+					code: "isotope-shape",
+					at,
+					expected: `one isotope in its own brackets at ${this.where(at)}`,
+					received: quoted(this.text.slice(at, at + 12)),
+					advice: "Write the isotope alone in the brackets, as in [13C]H4."
+				});
+			}
+			this.place += 1;
+		}
+		this.parts.push({ kind: "element", element: label, count: this.countAfter() });
+	}
+	plainLabel(symbol) {
+		var _a, _b;
+		const label = (_b = heavyHydrogen[symbol]) != null ? _b : (_a = elements().get(symbol)) == null ? void 0 : _a.symbol;
+		return label != null ? label : this.stopAtSymbol(symbol);
+	}
+	isotope(symbol, massNumber, at) {
+		var _a;
+		const { atomicNumber } = (_a = elements().get(symbol)) != null ? _a : this.stopAtSymbol(symbol);
+		const mass = Number(massNumber);
+		if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
+			this.stop({
+				code: "isotope-unlikely",
+				at,
+				expected: `a mass number that ${symbol} can have at ${this.where(at)}`,
+				received: quoted(`${massNumber}${symbol}`),
+				advice: `It counts protons and neutrons, and ${symbol} has ${atomicNumber} protons. For a number of atoms write it after the symbol.`
+			});
+		}
+		return `[${mass}${symbol}]`;
+	}
+	readIsotopeInBrackets() {
+		const at = this.place;
+		this.place += 1;
+		const massNumber = this.digitsHere(digit);
+		if (!/[A-Z]/.test(this.text.charAt(this.place))) {
+			this.stop({
+				code: "isotope-shape",
+				at,
+				expected: `an isotope such as [13C] at ${this.where(at)}`,
+				received: quoted(this.text.slice(at, at + 12)),
+				advice: "Write the mass number and then the symbol between the brackets."
+			});
+		}
+		this.readSymbol(massNumber, at);
+	}
+	/** Raised digits before a symbol are a mass number; after one they are a number of atoms typed the wrong way up. */
+	readRaisedNumber() {
+		const at = this.place;
+		const written = this.digitsHere(raisedDigit);
+		if (/[A-Z]/.test(this.text.charAt(this.place))) this.readSymbol(written, at);
+		else this.countLast(this.countFrom(written, at), at);
+	}
+	countLast(count, at) {
+		const last = this.parts.pop();
+		if ((last == null ? void 0 : last.count) !== 1) this.stopAtNumber(at);
+		this.parts.push({ ...last, count });
+	}
+	stopAtNumber(at) {
+		return this.stop({
+			code: "number-out-of-place",
+			at,
+			expected: `a symbol or a bracket before the number at ${this.where(at)}`,
+			received: quoted(this.text.slice(at, at + 6)),
+			advice: "Write each number after what it counts, as in H2O."
+		});
+	}
+	openBracket(mark) {
+		if (this.open.length >= depthMax) {
+			this.stop({
+				code: "formula-too-deep",
+				at: this.place,
+				expected: `brackets at most ${depthMax} deep`,
+				received: `more at ${this.where(this.place)}`,
+				advice: "Write the formula with fewer brackets."
+			});
+		}
+		this.open.push({ parts: this.parts, mark, at: this.place });
+		this.parts = [];
+		this.place += 1;
+	}
+	closeBracket(mark) {
+		const at = this.place;
+		const bracket = this.open.pop();
+		const wanted2 = bracket && closing.charAt(opening.indexOf(bracket.mark));
+		if (!bracket || wanted2 !== mark) {
+			this.stop({
+				code: "bracket-not-opened",
+				at,
+				expected: bracket ? `“${wanted2}” at ${this.where(at)}` : `a bracket that was opened before ${this.where(at)}`,
+				received: `“${mark}”`,
+				advice: bracket ? "Close each bracket with its own kind." : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
+				brief: `“${mark}”`
+			});
+		}
+		if (this.parts.length === 0) {
+			this.stop({
+				code: "bracket-empty",
+				at,
+				expected: `symbols between the brackets at ${this.where(bracket.at)}`,
+				received: "nothing between them",
+				advice: "Fill the brackets or leave them out."
+			});
+		}
+		const inside = this.parts;
+		this.stopAtOxidationNumber(bracket.at);
+		this.place += 1;
+		this.parts = bracket.parts;
+		this.parts.push({ kind: "group", parts: inside, count: this.countAfter() });
+	}
+	/** `(III)` would count as three atoms of iodine, and `(VI)` as vanadium iodide. */
+	stopAtOxidationNumber(at) {
+		const inside = this.text.slice(at + 1, this.place);
+		if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || digit.test(this.text.charAt(this.place + 1))) return;
+		this.stop({
+			code: "formula-character",
+			at,
+			expected: `symbols, numbers and brackets at ${this.where(at)}`,
+			received: `the oxidation number ${quoted(`(${inside})`)}`,
+			advice: "Leave it out: the numbers of atoms say it, as in FeCl3."
+		});
+	}
+	separate(mark) {
+		const at = this.place;
+		const bracket = this.open[this.open.length - 1];
+		if (bracket) {
+			this.stop({
+				code: "separator-in-bracket",
+				at,
+				expected: `the bracket at ${this.where(bracket.at)} to be closed before “${mark}”`,
+				received: quoted(this.text),
+				advice: "Close it first, as in Ca(NO3)2·4H2O."
+			});
+		}
+		this.closeUnit();
+		if (/[x×,]/i.test(mark)) this.replaced.push({ from: at, to: at + 1, by: "·" });
+		this.place += 1;
+		this.passSpaces();
+		this.unitAt = this.place;
+		this.afterPoint = mark === "." && digit.test(this.text.charAt(at - 1));
+		this.afterComma = mark === ",";
+		this.stopAtLetterForNumber();
+		this.coefficient = this.coefficientHere();
+	}
+	/** The one number after a separator; it may be decimal or a fraction. */
+	coefficientHere() {
+		var _a;
+		const asFraction = /^(?:(\d{1,3})\s)?(\d{1,3})\s?[/⁄]\s?(\d{1,3})/.exec(this.text.slice(this.place, this.end));
+		if (asFraction) {
+			const [whole2, before = "0", over, under] = asFraction;
+			const value = Number(before) + Number(over) / Number(under);
+			this.replaced.push({ from: this.place, to: this.place + whole2.length, by: fractionSign(value) });
+			return this.coefficientOf(whole2, value);
+		}
+		const written = /^((?:\d{1,6}(?:[.,]\d{1,6})?)?)\s?([½¼¾]?)/.exec(this.text.slice(this.place, this.end));
+		const [whole = "", number = "", fraction = ""] = written != null ? written : [];
+		if (whole === "") return 1;
+		return this.coefficientOf(whole, Number(number.replace(",", ".")) + ((_a = fractions[fraction]) != null ? _a : 0));
+	}
+	coefficientOf(written, value) {
+		const at = this.place;
+		this.place += written.length;
+		if (value > 0 && value <= numberMax && !digit.test(this.text.charAt(this.place))) return value;
+		return this.stop({
+			code: "coefficient-out-of-range",
+			at,
+			expected: `a number over 0 and up to ${numberMax} at ${this.where(at)}`,
+			received: quoted(this.text.slice(at, at + 12)),
+			advice: "Write how many of them one formula unit holds, as in CuSO4·5H2O."
+		});
+	}
+	closeUnit() {
+		if (this.end === 0) {
+			this.stop({
+				code: "formula-part-missing",
+				at: 0,
+				expected: "a formula before its charge",
+				received: quoted(this.text),
+				advice: "Write what carries the charge, as in SO4^2-."
+			});
+		}
+		if (this.parts.length === 0) {
+			this.stop({
+				code: "formula-part-missing",
+				at: Math.min(this.place, this.end - 1),
+				expected: `a formula on both sides of the dot in “${this.shown()}”`,
+				received: "nothing on one side",
+				advice: "Write what is joined by the dot, as in CuSO4·5H2O."
+			});
+		}
+		const unit = { coefficient: this.coefficient, parts: this.parts };
+		if (this.afterPoint && atomsOfUnits([unit]).length === 1) {
+			this.stop({
+				code: "subscript-not-whole",
+				at: this.unitAt - 1,
+				expected: `whole numbers after symbols at ${this.where(this.unitAt - 1)}`,
+				received: quoted(this.text),
+				advice: "Atoms are counted in whole numbers; only water of hydration may have 0.5 before it."
+			});
+		}
+		if (this.afterComma && !isWater(unit)) {
+			this.stop({
+				code: "formula-character",
+				at: this.unitAt - 1,
+				expected: `one formula, with a comma only before its water, at ${this.where(this.unitAt - 1)}`,
+				received: quoted(this.text),
+				advice: "Type one substance in each cell."
+			});
+		}
+		this.units.push(unit);
+		this.parts = [];
+	}
+	shown() {
+		return this.text.length > 40 ? `${this.text.slice(0, 39)}…` : this.text;
+	}
+	/** A small letter where a symbol should begin. */
+	stopAtCase(at) {
+		var _a;
+		const [state] = (_a = /\((s|l|g|aq)\)$/.exec(this.text)) != null ? _a : [];
+		if (state !== void 0) {
+			this.stop({
+				code: "formula-character",
+				at: this.text.length - state.length,
+				expected: "a formula without a state of matter",
+				received: quoted(this.text),
+				advice: `Leave out ${state}.`
+			});
+		}
+		this.offerSpellings(at);
+		return this.stop({
+			code: "formula-case",
+			at,
+			expected: capitalsExpected,
+			received: quoted(this.text),
+			advice: `Look at ${this.where(at)}: write a symbol as in NaCl.`,
+			brief: "formula: capital letters"
+		});
+	}
+	stopAtSymbol(symbol) {
+		this.offerSpellings(this.place);
+		const shown3 = symbol.length > 12 ? `${symbol.slice(0, 11)}…` : symbol;
+		return this.stop({
+			code: "element-unknown",
+			at: this.place,
+			expected: `the symbol of an element at ${this.where(this.place)}`,
+			received: quoted(shown3),
+			advice: "Check the spelling on the periodic table.",
+			brief: shown3
+		});
+	}
+	/** Stops with what was probably meant, where only the case of letters is wrong. */
+	offerSpellings(at) {
+		const meant = likelySpellings(this.text);
+		if (meant.length === 0) return;
+		const offer = meant.join(" or ");
+		this.stop({
+			code: "formula-case",
+			at,
+			expected: capitalsExpected,
+			received: quoted(this.text),
+			advice: `Did you mean ${offer}?`,
+			brief: `${offer}?`
+		});
+	}
 };
 function readAsTyped(text, argument) {
-  const [reading2, other] = splitCharge(text);
-  if (other) {
-    const both = `${chargeText(reading2)} or ${chargeText(other)}`;
-    return failure({
-      code: "charge-two-readings",
-      argument,
-      expected: `one reading of ${argument}`,
-      received: `${quoted(text)}, which could be ${both}`,
-      advice: `Write the charge after ^, as in ${chargeText(reading2)}.`,
-      brief: `${both}?`,
-      at: { text, from: text.length - 2 }
-    });
-  }
-  try {
-    const reader = new FormulaReader(text, reading2.base.length, argument);
-    const units = reader.read();
-    return success(assembled({ text: reader.plainText(), units, charge: reading2.charge }));
-  } catch (stopped) {
-    if (stopped instanceof Stop) return failure(stopped.error);
-    throw stopped;
-  }
+	const [reading2, other] = splitCharge(text);
+	if (other) {
+		const both = `${chargeText(reading2)} or ${chargeText(other)}`;
+		return failure({
+			code: "charge-two-readings",
+			argument,
+			expected: `one reading of ${argument}`,
+			received: `${quoted(text)}, which could be ${both}`,
+			advice: `Write the charge after ^, as in ${chargeText(reading2)}.`,
+			brief: `${both}?`,
+			at: { text, from: text.length - 2 }
+		});
+	}
+	try {
+		const reader = new FormulaReader(text, reading2.base.length, argument);
+		const units = reader.read();
+		return success(assembled({ text: reader.plainText(), units, charge: reading2.charge }));
+	} catch (stopped) {
+		if (stopped instanceof Stop) return failure(stopped.error);
+		throw stopped;
+	}
 }
 function readFormula(cell, argument = "formula") {
-  if (typeof cell !== "string" || isBlank(cell)) {
-    return failure({
-      code: "formula-expected",
-      argument,
-      expected: "a formula such as KBr",
-      received: isBlank(cell) ? "nothing" : quoted(cell),
-      advice: "Type the formula as text."
-    });
-  }
-  const text = cell.trim();
-  if (text.length > formulaLengthMax) {
-    return failure({
-      code: "formula-too-long",
-      argument,
-      expected: `a formula of at most ${formulaLengthMax} characters`,
-      received: `${text.length} characters`,
-      advice: "Write repeated groups in brackets with a number, as in (CH2)10."
-    });
-  }
-  const read2 = readAsTyped(text, argument);
-  const meant = lookAlikes(read2, text, (other) => readAsTyped(other, argument));
-  if (meant.length === 0) return read2;
-  return lookAlikeError({ text, meant, argument });
+	if (typeof cell !== "string" || isBlank(cell)) {
+		return failure({
+			code: "formula-expected",
+			argument,
+			expected: "a formula such as KBr",
+			received: isBlank(cell) ? "nothing" : quoted(cell),
+			advice: "Type the formula as text."
+		});
+	}
+	const text = cell.trim();
+	if (text.length > formulaLengthMax) {
+		return failure({
+			code: "formula-too-long",
+			argument,
+			expected: `a formula of at most ${formulaLengthMax} characters`,
+			received: `${text.length} characters`,
+			advice: "Write repeated groups in brackets with a number, as in (CH2)10."
+		});
+	}
+	const read2 = readAsTyped(text, argument);
+	const meant = lookAlikes(read2, text, (other) => readAsTyped(other, argument));
+	if (meant.length === 0) return read2;
+	return lookAlikeError({ text, meant, argument });
 }
 var lookOf = { 0: "the digit 0", 1: "the digit 1", I: "a capital I" };
 function lookAlikeError({
-  text,
-  meant,
-  argument
+	text,
+	meant,
+	argument
 }) {
-  var _a;
-  const [first = text] = meant;
-  const places = Array.from(text, (_, place) => place).filter((place) => text.charAt(place) !== first.charAt(place));
-  const letters = new Set(places.map((place) => `the letter ${first.charAt(place)}`));
-  const typed = new Set(places.map((place) => lookOf[text.charAt(place)]));
-  const offer = meant.join(" or ");
-  return failure({
-    code: "formula-look-alike",
-    argument,
-    expected: `a formula with ${[...letters].join(" and ")}`,
-    received: `${quoted(text)}, with ${[...typed].join(" and ")} there`,
-    advice: `Did you mean ${offer}? If not, type the number as a subscript such as ₂₀.`,
-    brief: `${offer}?`,
-    at: { text, from: (_a = places[0]) != null ? _a : 0 }
-  });
+	var _a;
+	const [first = text] = meant;
+	const places = Array.from(text, (_, place) => place).filter((place) => text.charAt(place) !== first.charAt(place));
+	const letters = new Set(places.map((place) => `the letter ${first.charAt(place)}`));
+	const typed = new Set(places.map((place) => lookOf[text.charAt(place)]));
+	const offer = meant.join(" or ");
+	return failure({
+		code: "formula-look-alike",
+		argument,
+		expected: `a formula with ${[...letters].join(" and ")}`,
+		received: `${quoted(text)}, with ${[...typed].join(" and ")} there`,
+		advice: `Did you mean ${offer}? If not, type the number as a subscript such as ₂₀.`,
+		brief: `${offer}?`,
+		at: { text, from: (_a = places[0]) != null ? _a : 0 }
+	});
 }
 
 // src/chemistry/matchIon.ts
 var sameAtoms = (one, other) => one.length === other.length && one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count));
 var isHydronium = ({ charge, atoms }) => charge === 1 && sameAtoms(atoms, [
-  { element: "H", count: 3 },
-  { element: "O", count: 1 }
+	{ element: "H", count: 3 },
+	{ element: "O", count: 1 }
 ]);
 function matchIon(text, present) {
-  for (const { base, charge } of splitCharge(text.trim())) {
-    const read2 = readFormula(base);
-    const ion = read2.ok ? assembled({ ...read2.value, charge }) : void 0;
-    const atoms = ion && isHydronium(ion) ? [{ element: "H", count: 1 }] : ion == null ? void 0 : ion.atoms;
-    const found = atoms && present.find((one) => one.charge === charge && sameAtoms(one.atoms, atoms));
-    if (found) return success(found);
-  }
-  return failure({
-    code: "ion-not-in-formula",
-    argument: "ion",
-    expected: `one of ${present.map(({ ion }) => ion).join(", ")}`,
-    received: quoted(text),
-    advice: "Type one of the ions that the substance gives, with its charge.",
-    brief: present.map(({ ion }) => ion).join(" or ")
-  });
+	for (const { base, charge } of splitCharge(text.trim())) {
+		const read2 = readFormula(base);
+		const ion = read2.ok ? assembled({ ...read2.value, charge }) : void 0;
+		const atoms = ion && isHydronium(ion) ? [{ element: "H", count: 1 }] : ion == null ? void 0 : ion.atoms;
+		const found = atoms && present.find((one) => one.charge === charge && sameAtoms(one.atoms, atoms));
+		if (found) return success(found);
+	}
+	return failure({
+		code: "ion-not-in-formula",
+		argument: "ion",
+		expected: `one of ${present.map(({ ion }) => ion).join(", ")}`,
+		received: quoted(text),
+		advice: "Type one of the ions that the substance gives, with its charge.",
+		brief: present.map(({ ion }) => ion).join(" or ")
+	});
 }
 
 // src/chemistry/purity.ts
 function notAShare(value, argument) {
-  if (value > 0 && value <= 100) return void 0;
-  return {
-    code: "purity-out-of-range",
-    argument,
-    expected: "more than 0 % and at most 100 %",
-    received: `${quoted(value)} %`,
-    advice: "A part cannot be more than the whole: look at the label of the bottle."
-  };
+	if (value > 0 && value <= 100) return void 0;
+	return {
+		code: "purity-out-of-range",
+		argument,
+		expected: "more than 0 % and at most 100 %",
+		received: `${quoted(value)} %`,
+		advice: "A part cannot be more than the whole: look at the label of the bottle."
+	};
 }
 function pureShare(purity) {
-  if (purity === void 0) return success(1);
-  const error = notAShare(purity, "purity_percent");
-  return error === void 0 ? success(purity / 100) : failure(error);
+	if (purity === void 0) return success(1);
+	const error = notAShare(purity, "purity_percent");
+	return error === void 0 ? success(purity / 100) : failure(error);
 }
 
 // src/chemistry/molarity.ts
 function molarity({ molarMass: molarMass2, mass, volume, purity }) {
-  const error = notAboveZero(
-    { value: mass, argument: "grams", unit: "g" },
-    { value: volume, argument: "volume", unit: "mL" }
-  );
-  if (error) return failure(error);
-  const share = pureShare(purity);
-  if (!share.ok) return share;
-  return finite(molesPerLitre(mass * share.value / molarMass2 / (volume / 1e3)), "grams");
+	const error = notAboveZero(
+		{ value: mass, argument: "grams", unit: "g" },
+		{ value: volume, argument: "volume", unit: "mL" }
+	);
+	if (error) return failure(error);
+	const share = pureShare(purity);
+	if (!share.ok) return share;
+	return finite(molesPerLitre(mass * share.value / molarMass2 / (volume / 1e3)), "grams");
 }
 
 // src/chemistry/namedIon.ts
 function namedIon(formula, ion) {
-  const present = ions(formula);
-  if (!present.ok) return present;
-  if (present.value.every(({ charge }) => charge === 0)) {
-    return failure({
-      code: "ion-none",
-      argument: "formula",
-      expected: "a substance that gives ions in water",
-      received: `${quoted(formula.text)}, which stays whole`,
-      advice: "Its molecules are the particles: their molarity is that of the solution."
-    });
-  }
-  const matched = matchIon(ion, present.value);
-  if (!matched.ok) return matched;
-  return success({ ion: matched.value, others: present.value.filter((one) => one !== matched.value) });
+	const present = ions(formula);
+	if (!present.ok) return present;
+	if (present.value.every(({ charge }) => charge === 0)) {
+		return failure({
+			code: "ion-none",
+			argument: "formula",
+			expected: "a substance that gives ions in water",
+			received: `${quoted(formula.text)}, which stays whole`,
+			advice: "Its molecules are the particles: their molarity is that of the solution."
+		});
+	}
+	const matched = matchIon(ion, present.value);
+	if (!matched.ok) return matched;
+	return success({ ion: matched.value, others: present.value.filter((one) => one !== matched.value) });
 }
 
 // src/chemistry/reagentMolarity.ts
 function reagentMolarity({ molarMass: molarMass2, massPercent, density: density2 }) {
-  var _a;
-  const error = (_a = notAShare(massPercent, "mass_percent")) != null ? _a : notASolutionDensity({ value: density2, argument: "density" });
-  if (error) return failure(error);
-  return finite(molesPerLitre(10 * massPercent * density2 / molarMass2), "density");
+	var _a;
+	const error = (_a = notAShare(massPercent, "mass_percent")) != null ? _a : notASolutionDensity({ value: density2, argument: "density" });
+	if (error) return failure(error);
+	return finite(molesPerLitre(10 * massPercent * density2 / molarMass2), "density");
 }
 
 // src/chemistry/soluteMass.ts
 function soluteMass({ molarMass: molarMass2, molarity: molarity2, volume, purity }) {
-  const error = notAboveZero(
-    { value: molarity2, argument: "molarity", unit: "mol/L" },
-    { value: volume, argument: "volume", unit: "mL" }
-  );
-  if (error) return failure(error);
-  const share = pureShare(purity);
-  if (!share.ok) return share;
-  return finite(grams(molarity2 * (volume / 1e3) * molarMass2 / share.value), "molarity");
+	const error = notAboveZero(
+		{ value: molarity2, argument: "molarity", unit: "mol/L" },
+		{ value: volume, argument: "volume", unit: "mL" }
+	);
+	if (error) return failure(error);
+	const share = pureShare(purity);
+	if (!share.ok) return share;
+	return finite(grams(molarity2 * (volume / 1e3) * molarMass2 / share.value), "molarity");
 }
 
 // src/chemistry/wasteOf.ts
 var collected = {
-  Ag: "silver",
-  As: "arsenic",
-  Ba: "barium",
-  Be: "beryllium",
-  Cd: "cadmium",
-  Co: "cobalt",
-  Cr: "chromium",
-  Cu: "copper",
-  Hg: "mercury",
-  Mn: "manganese",
-  Mo: "molybdenum",
-  Ni: "nickel",
-  Pb: "lead",
-  Sb: "antimony",
-  Se: "selenium",
-  Sn: "tin",
-  Tl: "thallium",
-  U: "uranium",
-  V: "vanadium",
-  W: "tungsten",
-  Zn: "zinc"
+	Ag: "silver",
+	As: "arsenic",
+	Ba: "barium",
+	Be: "beryllium",
+	Cd: "cadmium",
+	Co: "cobalt",
+	Cr: "chromium",
+	Cu: "copper",
+	Hg: "mercury",
+	Mn: "manganese",
+	Mo: "molybdenum",
+	Ni: "nickel",
+	Pb: "lead",
+	Sb: "antimony",
+	Se: "selenium",
+	Sn: "tin",
+	Tl: "thallium",
+	U: "uranium",
+	V: "vanadium",
+	W: "tungsten",
+	Zn: "zinc"
 };
 var mild = /^(H272.*|H302|H315|H319|H335)$/;
 function wasteOf({ atoms }, {
-  substance,
-  codes,
-  massPercent
+	substance,
+	codes,
+	massPercent
 }) {
-  var _a, _b, _c;
-  const metal = (_a = atoms.map(({ element }) => {
-    var _a2;
-    return (_a2 = collected[element]) != null ? _a2 : "";
-  }).find((name) => name !== "")) != null ? _a : "";
-  const drain = (_b = substance == null ? void 0 : substance.drain) != null ? _b : "no";
-  const isAllowed = drain === "yes" || typeof drain === "object" && ((_c = massPercent != null ? massPercent : substance == null ? void 0 : substance.soldPercent) != null ? _c : 100) <= drain.upTo;
-  const goesTo = isAllowed && metal === "" && codes.every((code) => mild.test(code)) ? "drain" : "waste beaker";
-  return { goesTo, metal };
+	var _a, _b, _c;
+	const metal = (_a = atoms.map(({ element }) => {
+		var _a2;
+		return (_a2 = collected[element]) != null ? _a2 : "";
+	}).find((name) => name !== "")) != null ? _a : "";
+	const drain = (_b = substance == null ? void 0 : substance.drain) != null ? _b : "no";
+	const isAllowed = drain === "yes" || typeof drain === "object" && ((_c = massPercent != null ? massPercent : substance == null ? void 0 : substance.soldPercent) != null ? _c : 100) <= drain.upTo;
+	const goesTo = isAllowed && metal === "" && codes.every((code) => mild.test(code)) ? "drain" : "waste beaker";
+	return { goesTo, metal };
 }
 
 // src/errors/messages.ts
 var messages = {
-  // measurement
-  "number-expected": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: number expected"
-  },
-  "number-two-readings": {
-    full: "Expected one reading of {argument}, received {received}. {advice}",
-    short: "⚠ {brief}?"
-  },
-  "number-out-of-range": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: power of ten"
-  },
-  "figures-out-of-range": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ figures: 1 to 30"
-  },
-  "accepted-zero": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ accepted is 0"
-  },
-  "mean-zero": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ mean is 0"
-  },
-  "quantity-expected": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {brief} expected"
-  },
-  "unit-other-kind": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {brief}"
-  },
-  "unit-unknown": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ unit: {brief}?"
-  },
-  "percent-two-readings": {
-    full: "Expected one reading of {argument}, received {received}. {advice}",
-    short: "⚠ {brief}?"
-  },
-  "not-above-zero": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument} not above 0"
-  },
-  "below-zero": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument} below 0"
-  },
-  "glassware-size": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ size: {brief}"
-  },
-  // chemistry: formulas and ions
-  "formula-expected": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ formula expected"
-  },
-  "formula-too-long": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ formula too long"
-  },
-  "formula-too-deep": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: too many brackets"
-  },
-  "formula-case": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ {brief}"
-  },
-  "formula-character": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: other character"
-  },
-  "formula-part-missing": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: part missing"
-  },
-  "element-unknown": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ element {brief}?"
-  },
-  "bracket-not-closed": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: {brief}"
-  },
-  "bracket-not-opened": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: {brief} out of place"
-  },
-  "bracket-empty": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: empty brackets"
-  },
-  "separator-in-bracket": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: bracket still open"
-  },
-  "coefficient-before-formula": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: number in front"
-  },
-  "coefficient-out-of-range": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: number after the dot"
-  },
-  "number-out-of-place": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: number out of place"
-  },
-  "subscript-zero": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: 0 after a symbol"
-  },
-  "subscript-too-large": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: number too large"
-  },
-  "subscript-not-whole": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ formula: whole numbers"
-  },
-  "isotope-shape": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ isotope as in [13C]"
-  },
-  "isotope-unlikely": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ mass number?"
-  },
-  "formula-look-alike": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ {brief}"
-  },
-  "charge-two-readings": {
-    full: "Expected one reading of {argument}, received {received}. {advice}",
-    short: "⚠ {brief}"
-  },
-  "formula-with-charge": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ substance without a charge"
-  },
-  "atomic-weight-none": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ {brief}: no atomic weight"
-  },
-  "element-not-in-formula": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ no {brief} in it"
-  },
-  "ions-weak": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ weak: mostly undissociated"
-  },
-  "ions-sparingly": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ hardly dissolves"
-  },
-  "ions-unknown": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ ions not known here"
-  },
-  "ion-not-in-formula": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ ion: {brief}?"
-  },
-  "ion-none": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ gives no ions"
-  },
-  "molarity-above-saturated": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ more than dissolves"
-  },
-  // chemistry: solutions
-  "density-unlikely": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument} in kg/m³?"
-  },
-  "purity-out-of-range": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: 0 to 100 %"
-  },
-  "final-below-stock-volume": {
-    full: "Expected {argument} to be {expected}, received {received}. {advice}",
-    short: "⚠ final volume too small"
-  },
-  "factor-not-above-one": {
-    full: "Expected {argument} to be {expected}, received {received}. {advice}",
-    short: "⚠ factor not above 1"
-  },
-  "stages-out-of-range": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ stages: 1 to 100"
-  },
-  "percent-of-line": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: 0 to 100 %"
-  },
-  "percent-beyond-line": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument} far off the two lines"
-  },
-  "lines-alike": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ two lines alike"
-  },
-  "percent-unclear": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ % w/w or % w/v?"
-  },
-  "concentration-unit-unknown": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: unit"
-  },
-  "conversion-needs": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {brief} needed"
-  },
-  "solute-over-whole": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ more solute than solution"
-  },
-  "target-not-below-stock": {
-    full: "Expected {argument} to be {expected}, received {received}. {advice}",
-    short: "⚠ target not below stock"
-  },
-  // workbook
-  "plan-without-lines": {
-    full: "Expected {expected} in {argument}, received {received}. {advice}",
-    short: "⚠ no lines in the Plan"
-  },
-  "plan-setting": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ setting"
-  },
-  "plan-line": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ line of the Plan"
-  },
-  // lab: a quantity and what it is given
-  "quantity-unknown": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ quantity unknown"
-  },
-  "given-shape": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ given: two columns"
-  },
-  "given-unknown": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ given: {brief}"
-  },
-  "given-twice": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ given twice: {brief}"
-  },
-  "given-missing": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {brief} missing"
-  },
-  // lab: hints, readings, numbers for teams
-  "hint-level": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ level 1, 2 or 3"
-  },
-  "lesson-setting": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ setting"
-  },
-  "numbers-shelf": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ not with this shelf"
-  },
-  "numbers-solute": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ solute"
-  },
-  "numbers-start": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ number to start from"
-  },
-  "particles-too-far-apart": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ too far apart to draw"
-  },
-  // functions: cells and ranges
-  "ranges-unfit": {
-    full: "Expected {expected}, received {received}. {advice}",
-    short: "⚠ ranges do not fit"
-  },
-  "one-cell-only": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: one cell only"
-  },
-  "columns-only": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: one column only"
-  },
-  "range-shape": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: other shape"
-  },
-  "range-missing": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument} missing"
-  },
-  "arguments-too-many": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ too many arguments"
-  },
-  "cell-missing": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument} missing"
-  },
-  "cell-holds-error": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: an error"
-  },
-  "whole-number-expected": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: whole number"
-  },
-  "yes-or-no-expected": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: TRUE or FALSE"
-  },
-  "text-expected": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: text expected"
-  },
-  "text-too-long": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: too long"
-  },
-  "ratio-two-readings": {
-    full: "Expected one reading of {argument}, received {received}. {advice}",
-    short: "⚠ {brief}?"
-  },
-  "choice-unknown": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: not one of the choices"
-  },
-  "out-of-limits": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ {argument}: {expected}"
-  },
-  "target-zero": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ target 0 needs a tolerance"
-  },
-  "result-not-finite": {
-    full: "Expected {expected} for {argument}, received {received}. {advice}",
-    short: "⚠ result beyond all numbers"
-  }
+	// measurement
+	"number-expected": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: number expected"
+	},
+	"number-two-readings": {
+		full: "Expected one reading of {argument}, received {received}. {advice}",
+		short: "⚠ {brief}?"
+	},
+	"number-out-of-range": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: power of ten"
+	},
+	"figures-out-of-range": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ figures: 1 to 30"
+	},
+	"accepted-zero": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ accepted is 0"
+	},
+	"mean-zero": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ mean is 0"
+	},
+	"quantity-expected": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {brief} expected"
+	},
+	"unit-other-kind": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {brief}"
+	},
+	"unit-unknown": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ unit: {brief}?"
+	},
+	"percent-two-readings": {
+		full: "Expected one reading of {argument}, received {received}. {advice}",
+		short: "⚠ {brief}?"
+	},
+	"not-above-zero": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument} not above 0"
+	},
+	"below-zero": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument} below 0"
+	},
+	"glassware-size": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ size: {brief}"
+	},
+	// chemistry: formulas and ions
+	"formula-expected": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ formula expected"
+	},
+	"formula-too-long": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ formula too long"
+	},
+	"formula-too-deep": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: too many brackets"
+	},
+	"formula-case": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ {brief}"
+	},
+	"formula-character": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: other character"
+	},
+	"formula-part-missing": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: part missing"
+	},
+	"element-unknown": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ element {brief}?"
+	},
+	"bracket-not-closed": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: {brief}"
+	},
+	"bracket-not-opened": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: {brief} out of place"
+	},
+	"bracket-empty": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: empty brackets"
+	},
+	"separator-in-bracket": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: bracket still open"
+	},
+	"coefficient-before-formula": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: number in front"
+	},
+	"coefficient-out-of-range": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: number after the dot"
+	},
+	"number-out-of-place": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: number out of place"
+	},
+	"subscript-zero": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: 0 after a symbol"
+	},
+	"subscript-too-large": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: number too large"
+	},
+	"subscript-not-whole": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ formula: whole numbers"
+	},
+	"isotope-shape": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ isotope as in [13C]"
+	},
+	"isotope-unlikely": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ mass number?"
+	},
+	"formula-look-alike": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ {brief}"
+	},
+	"charge-two-readings": {
+		full: "Expected one reading of {argument}, received {received}. {advice}",
+		short: "⚠ {brief}"
+	},
+	"formula-with-charge": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ substance without a charge"
+	},
+	"atomic-weight-none": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ {brief}: no atomic weight"
+	},
+	"element-not-in-formula": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ no {brief} in it"
+	},
+	"ions-weak": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ weak: mostly undissociated"
+	},
+	"ions-sparingly": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ hardly dissolves"
+	},
+	"ions-unknown": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ ions not known here"
+	},
+	"ion-not-in-formula": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ ion: {brief}?"
+	},
+	"ion-none": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ gives no ions"
+	},
+	"molarity-above-saturated": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ more than dissolves"
+	},
+	// chemistry: solutions
+	"density-unlikely": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument} in kg/m³?"
+	},
+	"purity-out-of-range": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: 0 to 100 %"
+	},
+	"final-below-stock-volume": {
+		full: "Expected {argument} to be {expected}, received {received}. {advice}",
+		short: "⚠ final volume too small"
+	},
+	"factor-not-above-one": {
+		full: "Expected {argument} to be {expected}, received {received}. {advice}",
+		short: "⚠ factor not above 1"
+	},
+	"stages-out-of-range": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ stages: 1 to 100"
+	},
+	"percent-of-line": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: 0 to 100 %"
+	},
+	"percent-beyond-line": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument} far off the two lines"
+	},
+	"lines-alike": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ two lines alike"
+	},
+	"percent-unclear": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ % w/w or % w/v?"
+	},
+	"concentration-unit-unknown": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: unit"
+	},
+	"conversion-needs": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {brief} needed"
+	},
+	"solute-over-whole": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ more solute than solution"
+	},
+	"target-not-below-stock": {
+		full: "Expected {argument} to be {expected}, received {received}. {advice}",
+		short: "⚠ target not below stock"
+	},
+	// workbook
+	"plan-without-lines": {
+		full: "Expected {expected} in {argument}, received {received}. {advice}",
+		short: "⚠ no lines in the Plan"
+	},
+	"plan-setting": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ setting"
+	},
+	"plan-line": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ line of the Plan"
+	},
+	// lab: a quantity and what it is given
+	"quantity-unknown": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ quantity unknown"
+	},
+	"given-shape": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ given: two columns"
+	},
+	"given-unknown": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ given: {brief}"
+	},
+	"given-twice": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ given twice: {brief}"
+	},
+	"given-missing": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {brief} missing"
+	},
+	// lab: hints, readings, numbers for teams
+	"hint-level": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ level 1, 2 or 3"
+	},
+	"lesson-setting": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ setting"
+	},
+	"numbers-shelf": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ not with this shelf"
+	},
+	"numbers-solute": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ solute"
+	},
+	"numbers-start": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ number to start from"
+	},
+	"particles-too-far-apart": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ too far apart to draw"
+	},
+	// functions: cells and ranges
+	"ranges-unfit": {
+		full: "Expected {expected}, received {received}. {advice}",
+		short: "⚠ ranges do not fit"
+	},
+	"one-cell-only": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: one cell only"
+	},
+	"columns-only": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: one column only"
+	},
+	"range-shape": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: other shape"
+	},
+	"range-missing": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument} missing"
+	},
+	"arguments-too-many": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ too many arguments"
+	},
+	"cell-missing": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument} missing"
+	},
+	"cell-holds-error": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: an error"
+	},
+	"whole-number-expected": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: whole number"
+	},
+	"yes-or-no-expected": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: TRUE or FALSE"
+	},
+	"text-expected": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: text expected"
+	},
+	"text-too-long": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: too long"
+	},
+	"ratio-two-readings": {
+		full: "Expected one reading of {argument}, received {received}. {advice}",
+		short: "⚠ {brief}?"
+	},
+	"choice-unknown": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: not one of the choices"
+	},
+	"out-of-limits": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ {argument}: {expected}"
+	},
+	"target-zero": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ target 0 needs a tolerance"
+	},
+	"result-not-finite": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ result beyond all numbers"
+	}
 };
 
 // src/errors/errorText.ts
 var filled = (template, error) => template.replace(
-  /\{(argument|expected|received|advice|brief)\}/g,
-  (_, name) => {
-    var _a;
-    return String((_a = error[name]) != null ? _a : "");
-  }
+	/\{(argument|expected|received|advice|brief)\}/g,
+	(_, name) => {
+		var _a;
+		return String((_a = error[name]) != null ? _a : "");
+	}
 );
 var errorText = (error) => filled(messages[error.code].full, error);
 var shortErrorText = (error) => filled(messages[error.code].short, error);
 
 // src/functions/asCell.ts
 function asCell(result, place) {
-  if (result.ok) return result.value;
-  if (place === "alone") throw new Error(errorText(result.error));
-  return shortErrorText(result.error);
+	if (result.ok) return result.value;
+	if (place === "alone") throw new Error(errorText(result.error));
+	return shortErrorText(result.error);
 }
 
 // src/functions/computed.ts
 function computed(entry, values) {
-  if (!values.ok) return values;
-  const result = entry.compute(...values.value);
-  if (!result.ok || isAllFinite(result.value)) return result;
-  return failure({
-    code: "result-not-finite",
-    argument: entry.name,
-    expected: "values with a result that a number can hold",
-    received: "values whose result is beyond that",
-    advice: "Look for a number that is far too big or far too small."
-  });
+	if (!values.ok) return values;
+	const result = entry.compute(...values.value);
+	if (!result.ok || isAllFinite(result.value)) return result;
+	return failure({
+		code: "result-not-finite",
+		argument: entry.name,
+		expected: "values with a result that a number can hold",
+		received: "values whose result is beyond that",
+		advice: "Look for a number that is far too big or far too small."
+	});
 }
 var isAllFinite = (value) => Array.isArray(value) ? value.every(isAllFinite) : typeof value !== "number" || Number.isFinite(value);
 
@@ -1859,97 +1859,97 @@ var isAllFinite = (value) => Array.isArray(value) ? value.every(isAllFinite) : t
 var isList = (value) => Array.isArray(value);
 var isDate = (value) => Object.prototype.toString.call(value) === "[object Date]";
 function cellOf(value) {
-  if (value === void 0 || value === null) return void 0;
-  if (typeof value === "string" || typeof value === "number" || typeof value === "boolean" || isDate(value)) {
-    return value;
-  }
-  return Object.prototype.toString.call(value);
+	if (value === void 0 || value === null) return void 0;
+	if (typeof value === "string" || typeof value === "number" || typeof value === "boolean" || isDate(value)) {
+		return value;
+	}
+	return Object.prototype.toString.call(value);
 }
 function gridOf(argument) {
-  if (!isList(argument)) return [[cellOf(argument)]];
-  const rows = argument.some(isList) ? argument.map((row) => isList(row) ? row : [row]) : [argument];
-  const columns = Math.max(1, ...rows.map((row) => row.length));
-  return rows.map((row) => Array.from({ length: columns }, (_, column) => cellOf(row[column])));
+	if (!isList(argument)) return [[cellOf(argument)]];
+	const rows = argument.some(isList) ? argument.map((row) => isList(row) ? row : [row]) : [argument];
+	const columns = Math.max(1, ...rows.map((row) => row.length));
+	return rows.map((row) => Array.from({ length: columns }, (_, column) => cellOf(row[column])));
 }
 var shapeOf = (grid) => {
-  var _a, _b;
-  return { rows: grid.length, columns: (_b = (_a = grid[0]) == null ? void 0 : _a.length) != null ? _b : 1 };
+	var _a, _b;
+	return { rows: grid.length, columns: (_b = (_a = grid[0]) == null ? void 0 : _a.length) != null ? _b : 1 };
 };
 var isOneCell = ({ rows, columns }) => rows === 1 && columns === 1;
 var cellAt = (grid, row, column) => {
-  const line = grid.length === 1 ? grid[0] : grid[row];
-  return (line == null ? void 0 : line.length) === 1 ? line[0] : line == null ? void 0 : line[column];
+	const line = grid.length === 1 ? grid[0] : grid[row];
+	return (line == null ? void 0 : line.length) === 1 ? line[0] : line == null ? void 0 : line[column];
 };
 var isAllBlank = (grid) => grid.every((row) => row.every(isBlank));
 function shapeText({ rows, columns }) {
-  const rowsText = `${rows} ${rows === 1 ? "row" : "rows"}`;
-  const columnsText = `${columns} ${columns === 1 ? "column" : "columns"}`;
-  if (columns === 1) return rowsText;
-  return rows === 1 ? columnsText : `${rowsText} and ${columnsText}`;
+	const rowsText = `${rows} ${rows === 1 ? "row" : "rows"}`;
+	const columnsText = `${columns} ${columns === 1 ? "column" : "columns"}`;
+	if (columns === 1) return rowsText;
+	return rows === 1 ? columnsText : `${rowsText} and ${columnsText}`;
 }
 
 // src/functions/commonShape.ts
 function commonShape(shapes) {
-  const common = { rows: 1, columns: 1 };
-  for (const side of ["rows", "columns"]) {
-    const long = shapes.filter((shape) => shape[side] > 1);
-    const [first] = long;
-    if (first === void 0) continue;
-    const other = long.find((shape) => shape[side] !== first[side]);
-    if (other !== void 0) {
-      return failure({
-        code: "ranges-unfit",
-        argument: other.name,
-        expected: "ranges that fit each other",
-        received: `${shapeText(first)} for ${first.name} and ${shapeText(other)} for ${other.name}`,
-        advice: `Make both cover the same ${side}, or give one cell.`
-      });
-    }
-    common[side] = first[side];
-  }
-  return success(common);
+	const common = { rows: 1, columns: 1 };
+	for (const side of ["rows", "columns"]) {
+		const long = shapes.filter((shape) => shape[side] > 1);
+		const [first] = long;
+		if (first === void 0) continue;
+		const other = long.find((shape) => shape[side] !== first[side]);
+		if (other !== void 0) {
+			return failure({
+				code: "ranges-unfit",
+				argument: other.name,
+				expected: "ranges that fit each other",
+				received: `${shapeText(first)} for ${first.name} and ${shapeText(other)} for ${other.name}`,
+				advice: `Make both cover the same ${side}, or give one cell.`
+			});
+		}
+		common[side] = first[side];
+	}
+	return success(common);
 }
 
 // src/measurement/decimalReadings.ts
 var ungrouped = (text, mark) => {
-  if (!text.includes(mark)) return text;
-  const groups = text.split(mark);
-  return /^[1-9][0-9]{0,2}( [0-9]{3})+$/.test(groups.join(" ")) ? groups.join("") : void 0;
+	if (!text.includes(mark)) return text;
+	const groups = text.split(mark);
+	return /^[1-9][0-9]{0,2}( [0-9]{3})+$/.test(groups.join(" ")) ? groups.join("") : void 0;
 };
 var reading = (whole, fraction) => whole === void 0 ? [] : [{ whole, fraction }];
 function decimalReadings(body, decimalMark) {
-  const points = body.split(".").length - 1;
-  const commas = body.split(",").length - 1;
-  if (body.includes(" ")) {
-    if (points + commas > 1) return [];
-    const at2 = body.search(/[.,]/);
-    if (at2 < 0) return reading(ungrouped(body, " "));
-    const behind = body.slice(at2 + 1);
-    if (behind.includes(" ") && !/^([0-9]{3} )+[0-9]{1,3}$/.test(behind)) return [];
-    return reading(ungrouped(body.slice(0, at2), " "), behind.replace(/ /g, ""));
-  }
-  if (points + commas === 0) return reading(body);
-  if (points > 0 && commas > 0) {
-    const last = Math.max(body.lastIndexOf("."), body.lastIndexOf(","));
-    const group = body.charAt(last) === "." ? "," : ".";
-    return reading(ungrouped(body.slice(0, last), group), body.slice(last + 1));
-  }
-  const mark = points > 0 ? "." : ",";
-  const asThousands = reading(ungrouped(body, mark));
-  if (points + commas > 1) return asThousands;
-  const at = body.indexOf(mark);
-  const asDecimal = reading(body.slice(0, at), body.slice(at + 1));
-  if (decimalMark !== void 0) {
-    const isOther = mark !== (decimalMark === "point" ? "." : ",");
-    return isOther && asThousands.length > 0 ? asThousands : asDecimal;
-  }
-  return mark === "," ? [...asThousands, ...asDecimal] : asDecimal;
+	const points = body.split(".").length - 1;
+	const commas = body.split(",").length - 1;
+	if (body.includes(" ")) {
+		if (points + commas > 1) return [];
+		const at2 = body.search(/[.,]/);
+		if (at2 < 0) return reading(ungrouped(body, " "));
+		const behind = body.slice(at2 + 1);
+		if (behind.includes(" ") && !/^([0-9]{3} )+[0-9]{1,3}$/.test(behind)) return [];
+		return reading(ungrouped(body.slice(0, at2), " "), behind.replace(/ /g, ""));
+	}
+	if (points + commas === 0) return reading(body);
+	if (points > 0 && commas > 0) {
+		const last = Math.max(body.lastIndexOf("."), body.lastIndexOf(","));
+		const group = body.charAt(last) === "." ? "," : ".";
+		return reading(ungrouped(body.slice(0, last), group), body.slice(last + 1));
+	}
+	const mark = points > 0 ? "." : ",";
+	const asThousands = reading(ungrouped(body, mark));
+	if (points + commas > 1) return asThousands;
+	const at = body.indexOf(mark);
+	const asDecimal = reading(body.slice(0, at), body.slice(at + 1));
+	if (decimalMark !== void 0) {
+		const isOther = mark !== (decimalMark === "point" ? "." : ",");
+		return isOther && asThousands.length > 0 ? asThousands : asDecimal;
+	}
+	return mark === "," ? [...asThousands, ...asDecimal] : asDecimal;
 }
 function otherReading(body, decimalMark) {
-  if (!/^[1-9][0-9]{0,2}[.,][0-9]{3}$/.test(body)) return void 0;
-  const [taken] = decimalReadings(body, decimalMark);
-  const [whole = "", fraction = ""] = body.split(/[.,]/);
-  return (taken == null ? void 0 : taken.fraction) === void 0 ? { whole, fraction } : { whole: whole + fraction, fraction: void 0 };
+	if (!/^[1-9][0-9]{0,2}[.,][0-9]{3}$/.test(body)) return void 0;
+	const [taken] = decimalReadings(body, decimalMark);
+	const [whole = "", fraction = ""] = body.split(/[.,]/);
+	return (taken == null ? void 0 : taken.fraction) === void 0 ? { whole, fraction } : { whole: whole + fraction, fraction: void 0 };
 }
 
 // src/measurement/restAfter.ts
@@ -1965,397 +1965,397 @@ var onTheLine = { digit: digit2, minus: /[-−–‐‑﹣－]/, plus: /[+＋]/ 
 var raised2 = { digit: /[⁰¹²³⁴-⁹]/, minus: /⁻/, plus: /⁺/ };
 var exponentDigits = 5;
 function scanNumber(text) {
-  var _a, _b;
-  let at = 0;
-  const isAt = (kind) => kind.test(text.charAt(at));
-  const skip = (kind) => {
-    while (isAt(kind)) at += 1;
-  };
-  const took = (kind) => {
-    const isHere = isAt(kind);
-    if (isHere) at += 1;
-    return isHere;
-  };
-  const attempt = (read2) => {
-    const before = at;
-    const found = read2();
-    if (found === void 0) at = before;
-    return found;
-  };
-  const tookMinus = ({ minus, plus }) => {
-    const negative2 = took(minus);
-    if (!negative2) took(plus);
-    return negative2;
-  };
-  const exponentIn = (signs) => {
-    const negative2 = tookMinus(signs);
-    const from = at;
-    skip(signs.digit);
-    if (at === from || at - from > exponentDigits) return void 0;
-    const size2 = Number(text.slice(from, at).normalize("NFKC"));
-    return negative2 ? -size2 : size2;
-  };
-  const raisedExponent = () => exponentIn(raised2);
-  const afterCaret = () => {
-    skip(space);
-    if (!took(/\^/)) return void 0;
-    skip(space);
-    const isOpen = took(/[({]/);
-    const found = exponentIn(onTheLine);
-    return isOpen && !took(/[)}]/) ? void 0 : found;
-  };
-  const afterLetter = () => took(/[eE]/) ? exponentIn(onTheLine) : void 0;
-  const afterSpacedLetter = () => {
-    if (!took(space)) return void 0;
-    skip(space);
-    return took(/[eE]/) && (isAt(onTheLine.minus) || isAt(onTheLine.plus)) ? exponentIn(onTheLine) : void 0;
-  };
-  const minusAlone = () => isAt(onTheLine.minus) ? exponentIn(onTheLine) : void 0;
-  const powerOfTen = () => {
-    var _a2;
-    return (_a2 = attempt(raisedExponent)) != null ? _a2 : attempt(afterCaret);
-  };
-  const timesPowerOfTen = () => {
-    var _a2;
-    skip(space);
-    const isTimes = took(times);
-    skip(space);
-    return isTimes && took(/1/) && took(/0/) ? (_a2 = powerOfTen()) != null ? _a2 : attempt(minusAlone) : void 0;
-  };
-  const gapBeforeDigit = () => {
-    if (!took(apostrophe)) skip(space);
-    return isAt(digit2) || void 0;
-  };
-  skip(space);
-  const negative = tookMinus(onTheLine);
-  skip(space);
-  let body = "";
-  for (; ; ) {
-    const from = at;
-    if (took(markOrDigit)) body += text.charAt(from);
-    else if (digit2.test(body) && attempt(gapBeforeDigit)) body += " ";
-    else break;
-  }
-  if (!digit2.test(body)) return void 0;
-  if (/[.,].*[.,]$/.test(body) && !/^\d{1,3}(?:,\d{3})+\.$/.test(body)) {
-    body = body.slice(0, -1);
-    at -= 1;
-  }
-  const ofOne = body === "10" ? attempt(powerOfTen) : void 0;
-  if (ofOne !== void 0) return { negative, body: "1", exponent: ofOne, hasExponent: true, end: at };
-  const exponent = (_b = (_a = attempt(afterLetter)) != null ? _a : attempt(afterSpacedLetter)) != null ? _b : attempt(timesPowerOfTen);
-  return { negative, body, exponent: exponent != null ? exponent : 0, hasExponent: exponent !== void 0, end: at };
+	var _a, _b;
+	let at = 0;
+	const isAt = (kind) => kind.test(text.charAt(at));
+	const skip = (kind) => {
+		while (isAt(kind)) at += 1;
+	};
+	const took = (kind) => {
+		const isHere = isAt(kind);
+		if (isHere) at += 1;
+		return isHere;
+	};
+	const attempt = (read2) => {
+		const before = at;
+		const found = read2();
+		if (found === void 0) at = before;
+		return found;
+	};
+	const tookMinus = ({ minus, plus }) => {
+		const negative2 = took(minus);
+		if (!negative2) took(plus);
+		return negative2;
+	};
+	const exponentIn = (signs) => {
+		const negative2 = tookMinus(signs);
+		const from = at;
+		skip(signs.digit);
+		if (at === from || at - from > exponentDigits) return void 0;
+		const size2 = Number(text.slice(from, at).normalize("NFKC"));
+		return negative2 ? -size2 : size2;
+	};
+	const raisedExponent = () => exponentIn(raised2);
+	const afterCaret = () => {
+		skip(space);
+		if (!took(/\^/)) return void 0;
+		skip(space);
+		const isOpen = took(/[({]/);
+		const found = exponentIn(onTheLine);
+		return isOpen && !took(/[)}]/) ? void 0 : found;
+	};
+	const afterLetter = () => took(/[eE]/) ? exponentIn(onTheLine) : void 0;
+	const afterSpacedLetter = () => {
+		if (!took(space)) return void 0;
+		skip(space);
+		return took(/[eE]/) && (isAt(onTheLine.minus) || isAt(onTheLine.plus)) ? exponentIn(onTheLine) : void 0;
+	};
+	const minusAlone = () => isAt(onTheLine.minus) ? exponentIn(onTheLine) : void 0;
+	const powerOfTen = () => {
+		var _a2;
+		return (_a2 = attempt(raisedExponent)) != null ? _a2 : attempt(afterCaret);
+	};
+	const timesPowerOfTen = () => {
+		var _a2;
+		skip(space);
+		const isTimes = took(times);
+		skip(space);
+		return isTimes && took(/1/) && took(/0/) ? (_a2 = powerOfTen()) != null ? _a2 : attempt(minusAlone) : void 0;
+	};
+	const gapBeforeDigit = () => {
+		if (!took(apostrophe)) skip(space);
+		return isAt(digit2) || void 0;
+	};
+	skip(space);
+	const negative = tookMinus(onTheLine);
+	skip(space);
+	let body = "";
+	for (; ; ) {
+		const from = at;
+		if (took(markOrDigit)) body += text.charAt(from);
+		else if (digit2.test(body) && attempt(gapBeforeDigit)) body += " ";
+		else break;
+	}
+	if (!digit2.test(body)) return void 0;
+	if (/[.,].*[.,]$/.test(body) && !/^\d{1,3}(?:,\d{3})+\.$/.test(body)) {
+		body = body.slice(0, -1);
+		at -= 1;
+	}
+	const ofOne = body === "10" ? attempt(powerOfTen) : void 0;
+	if (ofOne !== void 0) return { negative, body: "1", exponent: ofOne, hasExponent: true, end: at };
+	const exponent = (_b = (_a = attempt(afterLetter)) != null ? _a : attempt(afterSpacedLetter)) != null ? _b : attempt(timesPowerOfTen);
+	return { negative, body, exponent: exponent != null ? exponent : 0, hasExponent: exponent !== void 0, end: at };
 }
 
 // src/measurement/shiftedDecimal.ts
 var plainPlaces = 25;
 function shiftedDecimal({ digits, lastPlace, negative }) {
-  const sign = negative && /[1-9]/.test(digits) ? "-" : "";
-  const plain2 = digits.replace(/^0+(?=\d)/, "");
-  if (Math.abs(lastPlace) > plainPlaces) return `${sign}${plain2}e${lastPlace}`;
-  if (lastPlace >= 0) return plain2 === "0" ? "0" : sign + plain2 + "0".repeat(lastPlace);
-  const padded = plain2.padStart(1 - lastPlace, "0");
-  return `${sign}${padded.slice(0, lastPlace)}.${padded.slice(lastPlace)}`;
+	const sign = negative && /[1-9]/.test(digits) ? "-" : "";
+	const plain2 = digits.replace(/^0+(?=\d)/, "");
+	if (Math.abs(lastPlace) > plainPlaces) return `${sign}${plain2}e${lastPlace}`;
+	if (lastPlace >= 0) return plain2 === "0" ? "0" : sign + plain2 + "0".repeat(lastPlace);
+	const padded = plain2.padStart(1 - lastPlace, "0");
+	return `${sign}${padded.slice(0, lastPlace)}.${padded.slice(lastPlace)}`;
 }
 
 // src/measurement/readNumber.ts
 var longestNumber = 60;
 function readNumber(cell, argument, options = {}) {
-  const text = typeof cell === "number" ? String(cell) : cell;
-  if (typeof text !== "string" || text.length > longestNumber) return notANumber(cell, argument);
-  const scanned = scanNumber(text);
-  if (scanned === void 0 || restAfter(text, scanned) !== "") return notANumber(cell, argument);
-  if (typeof cell === "string") return numberFromScan(scanned, { cell, argument, options });
-  const number = numberFromScan(scanned, { cell: text, argument, options: {} });
-  return number.ok ? success({ ...number.value, isText: false }) : number;
+	const text = typeof cell === "number" ? String(cell) : cell;
+	if (typeof text !== "string" || text.length > longestNumber) return notANumber(cell, argument);
+	const scanned = scanNumber(text);
+	if (scanned === void 0 || restAfter(text, scanned) !== "") return notANumber(cell, argument);
+	if (typeof cell === "string") return numberFromScan(scanned, { cell, argument, options });
+	const number = numberFromScan(scanned, { cell: text, argument, options: {} });
+	return number.ok ? success({ ...number.value, isText: false }) : number;
 }
 function numberFromScan(scanned, { cell, argument, options }) {
-  const readings = decimalReadings(scanned.body, options.decimalMark);
-  const [first, second] = readings.map((reading2) => typedNumber(reading2, scanned, cell));
-  if (first === void 0) return notANumber(cell, argument);
-  if (second !== void 0) {
-    const same = options.sameEitherWay;
-    if (same === void 0 || same(first) !== same(second)) {
-      return twoReadings(cell, argument, readings.map(shownReading).join(" or "));
-    }
-  }
-  const isZero = !/[1-9]/.test(scanned.body);
-  if (!Number.isFinite(first.value) || first.value === 0 && !isZero) return outOfRange(cell, argument);
-  return success(first);
+	const readings = decimalReadings(scanned.body, options.decimalMark);
+	const [first, second] = readings.map((reading2) => typedNumber(reading2, scanned, cell));
+	if (first === void 0) return notANumber(cell, argument);
+	if (second !== void 0) {
+		const same = options.sameEitherWay;
+		if (same === void 0 || same(first) !== same(second)) {
+			return twoReadings(cell, argument, readings.map(shownReading).join(" or "));
+		}
+	}
+	const isZero = !/[1-9]/.test(scanned.body);
+	if (!Number.isFinite(first.value) || first.value === 0 && !isZero) return outOfRange(cell, argument);
+	return success(first);
 }
 function numberOfOtherMark(scanned, { cell, decimalMark }) {
-  const reading2 = otherReading(scanned.body, decimalMark);
-  return reading2 && typedNumber(reading2, scanned, cell);
+	const reading2 = otherReading(scanned.body, decimalMark);
+	return reading2 && typedNumber(reading2, scanned, cell);
 }
 var shownReading = ({ whole, fraction }) => fraction === void 0 ? whole : `${whole}.${fraction}`;
 function typedNumber({ whole, fraction }, scanned, typed) {
-  var _a;
-  const { exponent, hasExponent, negative } = scanned;
-  const digits = whole + (fraction != null ? fraction : "");
-  const significant = digits.replace(/^0+/, "");
-  const isWhole2 = fraction === void 0 && !hasExponent;
-  const lastPlace = exponent - ((_a = fraction == null ? void 0 : fraction.length) != null ? _a : 0);
-  const decimal = shiftedDecimal({ digits, lastPlace, negative });
-  return {
-    value: Number(decimal),
-    decimal,
-    figures: Math.max(significant.length, 1),
-    lastPlace,
-    ambiguousZeros: isWhole2 ? significant.length - significant.replace(/0+$/, "").length : 0,
-    isText: true,
-    typed
-  };
+	var _a;
+	const { exponent, hasExponent, negative } = scanned;
+	const digits = whole + (fraction != null ? fraction : "");
+	const significant = digits.replace(/^0+/, "");
+	const isWhole2 = fraction === void 0 && !hasExponent;
+	const lastPlace = exponent - ((_a = fraction == null ? void 0 : fraction.length) != null ? _a : 0);
+	const decimal = shiftedDecimal({ digits, lastPlace, negative });
+	return {
+		value: Number(decimal),
+		decimal,
+		figures: Math.max(significant.length, 1),
+		lastPlace,
+		ambiguousZeros: isWhole2 ? significant.length - significant.replace(/0+$/, "").length : 0,
+		isText: true,
+		typed
+	};
 }
 var notANumber = (cell, argument) => failure({
-  code: "number-expected",
-  argument,
-  expected: "a number such as 0.25",
-  received: quoted(cell),
-  advice: "Type a number, with digits only and at most one decimal mark."
+	code: "number-expected",
+	argument,
+	expected: "a number such as 0.25",
+	received: quoted(cell),
+	advice: "Type a number, with digits only and at most one decimal mark."
 });
 var twoReadings = (cell, argument, both) => failure({
-  code: "number-two-readings",
-  argument,
-  expected: both,
-  received: `${quoted(cell)}, which could be ${both}`,
-  advice: "Type it one of those two ways.",
-  brief: both
+	code: "number-two-readings",
+	argument,
+	expected: both,
+	received: `${quoted(cell)}, which could be ${both}`,
+	advice: "Type it one of those two ways.",
+	brief: both
 });
 var outOfRange = (cell, argument) => failure({
-  code: "number-out-of-range",
-  argument,
-  expected: "a number between 10^-300 and 10^300",
-  received: quoted(cell),
-  advice: "Look at its power of ten."
+	code: "number-out-of-range",
+	argument,
+	expected: "a number between 10^-300 and 10^300",
+	received: quoted(cell),
+	advice: "Look at its power of ten."
 });
 
 // src/measurement/unitTable.generated.ts
 var unitTable = {
-  volume: "L|1e3 dL|1e2 cL|1e1 mL|1e0 µL|1e-3 dm³|1e3 cm³|1e0 m³|1e6",
-  mass: "kg|1e3 g|1e0 mg|1e-3 µg|1e-6 ng|1e-9",
-  amount: "kmol|1e3 mol|1e0 mmol|1e-3 µmol|1e-6",
-  concentration: "mol/L|1e0 mmol/L|1e-3 mol/dm³|1e0 M|1e0 mM|1e-3 µM|1e-6 µmol/L|1e-6",
-  density: "g/mL|1e0 g/cm³|1e0 kg/m³|1e-3"
+	volume: "L|1e3 dL|1e2 cL|1e1 mL|1e0 µL|1e-3 dm³|1e3 cm³|1e0 m³|1e6",
+	mass: "kg|1e3 g|1e0 mg|1e-3 µg|1e-6 ng|1e-9",
+	amount: "kmol|1e3 mol|1e0 mmol|1e-3 µmol|1e-6",
+	concentration: "mol/L|1e0 mmol/L|1e-3 mol/dm³|1e0 M|1e0 mM|1e-3 µM|1e-6 µmol/L|1e-6",
+	density: "g/mL|1e0 g/cm³|1e0 kg/m³|1e-3"
 };
 
 // src/measurement/unit.ts
 var longestUnit = 40;
 var prefixes = {
-  kilo: "k",
-  deci: "d",
-  centi: "c",
-  milli: "m",
-  micro: "μ",
-  nano: "n"
+	kilo: "k",
+	deci: "d",
+	centi: "c",
+	milli: "m",
+	micro: "μ",
+	nano: "n"
 };
 var stems = {
-  litre: "L",
-  liter: "L",
-  gramme: "g",
-  gram: "g",
-  mole: "mol",
-  mol: "mol",
-  molar: "M"
+	litre: "L",
+	liter: "L",
+	gramme: "g",
+	gram: "g",
+	mole: "mol",
+	mol: "mol",
+	molar: "M"
 };
 var word = /^(kilo|deci|centi|milli|micro|nano)?(litre|liter|gramme|gram|mole|mol|molar)s?$/;
 var cubicWord = /^cubic(centi|deci)?met(?:re|er)s?$/;
 var shortForms = {
-  cc: "cm3",
-  ccm: "cm3",
-  gm: "g",
-  gms: "g",
-  mls: "mL",
-  mgs: "mg",
-  kgs: "kg",
-  kilo: "kg",
-  kilos: "kg",
-  mmols: "mmol",
-  ltr: "L",
-  ltrs: "L"
+	cc: "cm3",
+	ccm: "cm3",
+	gm: "g",
+	gms: "g",
+	mls: "mL",
+	mgs: "mg",
+	kgs: "kg",
+	kilo: "kg",
+	kilos: "kg",
+	mmols: "mmol",
+	ltr: "L",
+	ltrs: "L"
 };
 function symbolOfWord(text) {
-  var _a, _b, _c;
-  const lower = text.toLowerCase();
-  if (text === lower || text === "CC") {
-    const short = Object.keys(shortForms).includes(lower) ? shortForms[lower] : void 0;
-    if (short !== void 0) return short;
-  }
-  if (text !== lower && text !== text.toUpperCase() && text.slice(1) !== lower.slice(1)) return void 0;
-  const [isWord, prefix, stem = ""] = (_a = word.exec(lower)) != null ? _a : [];
-  if (isWord !== void 0) return `${prefix === void 0 ? "" : prefixes[prefix]}${stems[stem]}`;
-  const [isCubic, size2 = ""] = (_b = cubicWord.exec(lower)) != null ? _b : [];
-  return isCubic === void 0 ? void 0 : `${(_c = prefixes[size2]) != null ? _c : ""}m3`;
+	var _a, _b, _c;
+	const lower = text.toLowerCase();
+	if (text === lower || text === "CC") {
+		const short = Object.keys(shortForms).includes(lower) ? shortForms[lower] : void 0;
+		if (short !== void 0) return short;
+	}
+	if (text !== lower && text !== text.toUpperCase() && text.slice(1) !== lower.slice(1)) return void 0;
+	const [isWord, prefix, stem = ""] = (_a = word.exec(lower)) != null ? _a : [];
+	if (isWord !== void 0) return `${prefix === void 0 ? "" : prefixes[prefix]}${stems[stem]}`;
+	const [isCubic, size2 = ""] = (_b = cubicWord.exec(lower)) != null ? _b : [];
+	return isCubic === void 0 ? void 0 : `${(_c = prefixes[size2]) != null ? _c : ""}m3`;
 }
 var percentSign = /^(?:(?:w\/w|m\/m|wt|mass)?(?:%|percent)|(?:%|percent)(?:\(?(?:w\/w|m\/m|wt)\)?|by(?:mass|weight)))$/i;
 var plain = (text) => text.normalize("NFKC").replace(/[−–]/g, "-").replace(/\^/g, "").trim().replace(/\s*\.$/, "");
 var known;
 function knownUnits() {
-  if (known) return known;
-  known = /* @__PURE__ */ new Map();
-  for (const [kind, row] of Object.entries(unitTable)) {
-    for (const pair of row.split(" ")) {
-      const symbol = pair.slice(0, pair.indexOf("|"));
-      const power = Number(pair.split("|1e")[1]);
-      known.set(plain(symbol), { kind, symbol, power });
-    }
-  }
-  known.set("%", { kind: "percent", symbol: "%", power: 0 });
-  known.set("molal", { kind: "molality", symbol: "mol/kg", power: 0 });
-  return known;
+	if (known) return known;
+	known = /* @__PURE__ */ new Map();
+	for (const [kind, row] of Object.entries(unitTable)) {
+		for (const pair of row.split(" ")) {
+			const symbol = pair.slice(0, pair.indexOf("|"));
+			const power = Number(pair.split("|1e")[1]);
+			known.set(plain(symbol), { kind, symbol, power });
+		}
+	}
+	known.set("%", { kind: "percent", symbol: "%", power: 0 });
+	known.set("molal", { kind: "molality", symbol: "mol/kg", power: 0 });
+	return known;
 }
 function simpleUnit(text) {
-  var _a;
-  const joined = text.replace(/\s/g, "");
-  if (percentSign.test(joined)) return knownUnits().get("%");
-  const symbol = (_a = symbolOfWord(joined)) != null ? _a : joined.replace(/^u(?=[A-Za-z])/, "μ").replace(/^([dcmnμ]?)l$/, (_, size2) => `${size2}L`);
-  return knownUnits().get(symbol);
+	var _a;
+	const joined = text.replace(/\s/g, "");
+	if (percentSign.test(joined)) return knownUnits().get("%");
+	const symbol = (_a = symbolOfWord(joined)) != null ? _a : joined.replace(/^u(?=[A-Za-z])/, "μ").replace(/^([dcmnμ]?)l$/, (_, size2) => `${size2}L`);
+	return knownUnits().get(symbol);
 }
 var quotients = {
-  "amount/volume": { kind: "concentration", shift: 3 },
-  "mass/volume": { kind: "density", shift: 0 },
-  "mass/amount": { kind: "molar mass", shift: 0 },
-  "amount/mass": { kind: "molality", shift: 3 }
+	"amount/volume": { kind: "concentration", shift: 3 },
+	"mass/volume": { kind: "density", shift: 0 },
+	"mass/amount": { kind: "molar mass", shift: 0 },
+	"amount/mass": { kind: "molality", shift: 3 }
 };
 function quotient(over, under) {
-  if (over === void 0 || under === void 0) return void 0;
-  const made = quotients[`${over.kind}/${under.kind}`];
-  if (made === void 0) return void 0;
-  return { kind: made.kind, symbol: `${over.symbol}/${under.symbol}`, power: over.power - under.power + made.shift };
+	if (over === void 0 || under === void 0) return void 0;
+	const made = quotients[`${over.kind}/${under.kind}`];
+	if (made === void 0) return void 0;
+	return { kind: made.kind, symbol: `${over.symbol}/${under.symbol}`, power: over.power - under.power + made.shift };
 }
 function withNegativeExponent(text) {
-  var _a;
-  const [, body = "", exponent = ""] = (_a = /^(.+)-([13])$/.exec(text)) != null ? _a : [];
-  const cube = exponent === "3" ? "3" : "";
-  for (let at = 1; at < body.length; at += 1) {
-    const under = simpleUnit(body.slice(at) + cube);
-    const over = under && simpleUnit(body.slice(0, at).replace(/[\s·⋅∙•*.]+$/, ""));
-    const found = quotient(over, under);
-    if (found) return found;
-  }
-  return void 0;
+	var _a;
+	const [, body = "", exponent = ""] = (_a = /^(.+)-([13])$/.exec(text)) != null ? _a : [];
+	const cube = exponent === "3" ? "3" : "";
+	for (let at = 1; at < body.length; at += 1) {
+		const under = simpleUnit(body.slice(at) + cube);
+		const over = under && simpleUnit(body.slice(0, at).replace(/[\s·⋅∙•*.]+$/, ""));
+		const found = quotient(over, under);
+		if (found) return found;
+	}
+	return void 0;
 }
 function unitNamed(text) {
-  var _a;
-  if (text.length > longestUnit) return void 0;
-  const wanted2 = plain(text);
-  const simple = simpleUnit(wanted2);
-  if (simple) return simple;
-  const [, over, under] = (_a = /^(.+?)\s*(?:\/|\bper\b)\s*(.+)$/i.exec(wanted2)) != null ? _a : [];
-  if (over !== void 0 && under !== void 0) return quotient(simpleUnit(over), simpleUnit(under));
-  return withNegativeExponent(wanted2);
+	var _a;
+	if (text.length > longestUnit) return void 0;
+	const wanted2 = plain(text);
+	const simple = simpleUnit(wanted2);
+	if (simple) return simple;
+	const [, over, under] = (_a = /^(.+?)\s*(?:\/|\bper\b)\s*(.+)$/i.exec(wanted2)) != null ? _a : [];
+	if (over !== void 0 && under !== void 0) return quotient(simpleUnit(over), simpleUnit(under));
+	return withNegativeExponent(wanted2);
 }
 function unitsOfKind(kind) {
-  const symbols = [...knownUnits().values()].filter((unit) => unit.kind === kind).map(({ symbol }) => symbol);
-  return symbols.join(", ").replace(/, ([^,]*)$/, " or $1");
+	const symbols = [...knownUnits().values()].filter((unit) => unit.kind === kind).map(({ symbol }) => symbol);
+	return symbols.join(", ").replace(/, ([^,]*)$/, " or $1");
 }
 
 // src/measurement/readQuantity.ts
 var longestQuantity = 100;
 var called = {
-  volume: { one: "a volume", example: "200 mL", advice: "Type the volume of solution you want." },
-  mass: { one: "a mass", example: "2.5 g", advice: "Type a mass in grams, or with its unit." },
-  amount: { one: "an amount", example: "0.25 mol", advice: "Type an amount in moles, or with its unit." },
-  concentration: {
-    one: "a concentration",
-    example: "0.3 mol/L",
-    advice: "Type a concentration in mol/L, or with its unit."
-  },
-  density: { one: "a density", example: "1.05 g/mL", advice: "Type a density in g/mL, or with its unit." },
-  percent: { one: "a percentage", example: "98 %", advice: "Type a percentage, as in 98 or 98 %." }
+	volume: { one: "a volume", example: "200 mL", advice: "Type the volume of solution you want." },
+	mass: { one: "a mass", example: "2.5 g", advice: "Type a mass in grams, or with its unit." },
+	amount: { one: "an amount", example: "0.25 mol", advice: "Type an amount in moles, or with its unit." },
+	concentration: {
+		one: "a concentration",
+		example: "0.3 mol/L",
+		advice: "Type a concentration in mol/L, or with its unit."
+	},
+	density: { one: "a density", example: "1.05 g/mL", advice: "Type a density in g/mL, or with its unit." },
+	percent: { one: "a percentage", example: "98 %", advice: "Type a percentage, as in 98 or 98 %." }
 };
 var nameOfKind = (kind) => kind === "molar mass" || kind === "molality" ? `a ${kind}` : called[kind].one;
 var nameOfUnit = ({ kind, symbol }) => kind === "density" && !/^(?:g\/mL|g\/cm³|kg\/m³)$/.test(symbol) ? "a mass concentration" : nameOfKind(kind);
 var wanted = (kind) => `${called[kind].one} such as ${called[kind].example}`;
 var bareName = (kind) => called[kind].one.replace(/an? /, "");
 function readQuantity(cell, kind, argument, options = {}) {
-  var _a;
-  const refused = () => failure({
-    code: "quantity-expected",
-    argument,
-    expected: wanted(kind),
-    received: quoted(cell),
-    advice: called[kind].advice,
-    brief: bareName(kind)
-  });
-  if (typeof cell === "number") return withoutUnit(readNumber(cell, argument), kind, { cell, argument });
-  if (typeof cell !== "string" || cell.length > longestQuantity) return refused();
-  const scanned = scanNumber(cell);
-  if (scanned === void 0) return refused();
-  const unitTyped = restAfter(cell, scanned);
-  const unit = unitNamed(unitTyped);
-  const inDefaultUnit = { ...scanned, exponent: scanned.exponent + ((_a = unit == null ? void 0 : unit.power) != null ? _a : 0) };
-  const number = numberFromScan(inDefaultUnit, { cell, argument, options });
-  if (!number.ok) return number.error.code === "number-expected" ? refused() : number;
-  if (unitTyped === "") return withoutUnit(number, kind, { cell, argument });
-  if (unit === void 0) {
-    return failure({
-      code: "unit-unknown",
-      argument,
-      expected: `${called[kind].one} in ${unitsOfKind(kind)}`,
-      received: quoted(cell),
-      advice: "Type the number with one of those units.",
-      brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped
-    });
-  }
-  if (unit.kind !== kind) {
-    return failure({
-      code: "unit-other-kind",
-      argument,
-      expected: wanted(kind),
-      received: `${nameOfUnit(unit)}, ${quoted(cell)}`,
-      advice: kind === "concentration" && unit.kind === "density" ? "Type it in mol/L; CONVERTCONCENTRATION turns grams in a volume into that." : called[kind].advice,
-      brief: `${bareName(kind)} expected, not ${unitTyped}`
-    });
-  }
-  return success({ ...number.value, unit: unitTyped });
+	var _a;
+	const refused = () => failure({
+		code: "quantity-expected",
+		argument,
+		expected: wanted(kind),
+		received: quoted(cell),
+		advice: called[kind].advice,
+		brief: bareName(kind)
+	});
+	if (typeof cell === "number") return withoutUnit(readNumber(cell, argument), kind, { cell, argument });
+	if (typeof cell !== "string" || cell.length > longestQuantity) return refused();
+	const scanned = scanNumber(cell);
+	if (scanned === void 0) return refused();
+	const unitTyped = restAfter(cell, scanned);
+	const unit = unitNamed(unitTyped);
+	const inDefaultUnit = { ...scanned, exponent: scanned.exponent + ((_a = unit == null ? void 0 : unit.power) != null ? _a : 0) };
+	const number = numberFromScan(inDefaultUnit, { cell, argument, options });
+	if (!number.ok) return number.error.code === "number-expected" ? refused() : number;
+	if (unitTyped === "") return withoutUnit(number, kind, { cell, argument });
+	if (unit === void 0) {
+		return failure({
+			code: "unit-unknown",
+			argument,
+			expected: `${called[kind].one} in ${unitsOfKind(kind)}`,
+			received: quoted(cell),
+			advice: "Type the number with one of those units.",
+			brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped
+		});
+	}
+	if (unit.kind !== kind) {
+		return failure({
+			code: "unit-other-kind",
+			argument,
+			expected: wanted(kind),
+			received: `${nameOfUnit(unit)}, ${quoted(cell)}`,
+			advice: kind === "concentration" && unit.kind === "density" ? "Type it in mol/L; CONVERTCONCENTRATION turns grams in a volume into that." : called[kind].advice,
+			brief: `${bareName(kind)} expected, not ${unitTyped}`
+		});
+	}
+	return success({ ...number.value, unit: unitTyped });
 }
 function withoutUnit(number, kind, { cell, argument }) {
-  if (!number.ok) return number;
-  if (kind === "percent" && number.value.value <= 1 && number.value.value !== 0) {
-    return percentTwoReadings(number.value, { cell, argument });
-  }
-  return success({ ...number.value, unit: "" });
+	if (!number.ok) return number;
+	if (kind === "percent" && number.value.value <= 1 && number.value.value !== 0) {
+		return percentTwoReadings(number.value, { cell, argument });
+	}
+	return success({ ...number.value, unit: "" });
 }
 function percentTwoReadings(number, { cell, argument }) {
-  const asPercent = Number((number.value * 100).toPrecision(15));
-  const both = `${number.value} % or ${asPercent} %`;
-  return failure({
-    code: "percent-two-readings",
-    argument,
-    expected: both,
-    received: `${quoted(cell)}, which could be ${both}`,
-    advice: 'Type it as text with its sign, such as "98 %".',
-    brief: both
-  });
+	const asPercent = Number((number.value * 100).toPrecision(15));
+	const both = `${number.value} % or ${asPercent} %`;
+	return failure({
+		code: "percent-two-readings",
+		argument,
+		expected: both,
+		received: `${quoted(cell)}, which could be ${both}`,
+		advice: 'Type it as text with its sign, such as "98 %".',
+		brief: both
+	});
 }
 
 // src/measurement/readMeasure.ts
 var withPower = (scanned, power) => ({
-  ...scanned,
-  exponent: scanned.exponent + power
+	...scanned,
+	exponent: scanned.exponent + power
 });
 function readMeasure(cell, argument, options = {}) {
-  var _a;
-  const scanned = typeof cell === "string" && cell.length <= longestQuantity ? scanNumber(cell) : void 0;
-  if (typeof cell !== "string" || scanned === void 0) {
-    const number2 = readNumber(cell, argument, options);
-    if (!number2.ok) return number2;
-    return success({ number: number2.value, converted: number2.value, unit: void 0, unitTyped: "" });
-  }
-  const number = numberFromScan(scanned, { cell, argument, options });
-  if (!number.ok) return number;
-  const unitTyped = restAfter(cell, scanned);
-  const unit = unitNamed(unitTyped);
-  const converted = numberFromScan(withPower(scanned, (_a = unit == null ? void 0 : unit.power) != null ? _a : 0), { cell, argument, options });
-  return converted.ok ? success({ number: number.value, converted: converted.value, unit, unitTyped }) : converted;
+	var _a;
+	const scanned = typeof cell === "string" && cell.length <= longestQuantity ? scanNumber(cell) : void 0;
+	if (typeof cell !== "string" || scanned === void 0) {
+		const number2 = readNumber(cell, argument, options);
+		if (!number2.ok) return number2;
+		return success({ number: number2.value, converted: number2.value, unit: void 0, unitTyped: "" });
+	}
+	const number = numberFromScan(scanned, { cell, argument, options });
+	if (!number.ok) return number;
+	const unitTyped = restAfter(cell, scanned);
+	const unit = unitNamed(unitTyped);
+	const converted = numberFromScan(withPower(scanned, (_a = unit == null ? void 0 : unit.power) != null ? _a : 0), { cell, argument, options });
+	return converted.ok ? success({ number: number.value, converted: converted.value, unit, unitTyped }) : converted;
 }
 var unitNotKnown = ({ number, unitTyped }, argument) => failure({
-  code: "unit-unknown",
-  argument,
-  expected: "a number, or one with a unit such as g, mL or mol/L,",
-  received: quoted(number.typed),
-  advice: `Type the number alone, or with a unit that is known here; “${shortUnit(unitTyped)}” is not.`,
-  brief: shortUnit(unitTyped)
+	code: "unit-unknown",
+	argument,
+	expected: "a number, or one with a unit such as g, mL or mol/L,",
+	received: quoted(number.typed),
+	advice: `Type the number alone, or with a unit that is known here; “${shortUnit(unitTyped)}” is not.`,
+	brief: shortUnit(unitTyped)
 });
 var shortUnit = (unit) => unit.length > 12 ? `${unit.slice(0, 12)}…` : unit;
 
@@ -2365,415 +2365,415 @@ var significantFigures = (number) => number.figures - number.ambiguousZeros;
 // src/functions/readFactor.ts
 var shown2 = (value) => String(Number(value.toPrecision(12)));
 function readFactor(cell, argument) {
-  const read2 = readNumber(cell, argument);
-  if (read2.ok) return success(read2.value.value);
-  if (read2.error.code !== "number-expected") return read2;
-  const [, first, second] = typeof cell === "string" && /^([^:]{1,20})(?::| to )([^:]{1,20})$/.exec(cell) || [];
-  const part = readNumber(first, argument);
-  const parts = readNumber(second, argument);
-  if (part.ok && parts.ok && part.value.value > 0 && parts.value.value > 0) {
-    const inAll = shown2(parts.value.value / part.value.value);
-    const besides = shown2(parts.value.value / part.value.value + 1);
-    return failure({
-      code: "ratio-two-readings",
-      argument,
-      expected: `${inAll} or ${besides}`,
-      received: `${quoted(cell)}, which could be ${inAll} or ${besides}`,
-      advice: `Type ${inAll} if the whole has ${parts.value.typed.trim()} parts, ${besides} if that many are added.`,
-      brief: `${inAll} or ${besides}`
-    });
-  }
-  return failure({
-    ...read2.error,
-    expected: "a number above 1 such as 10",
-    advice: "Type how many times the volume grows at each stage."
-  });
+	const read2 = readNumber(cell, argument);
+	if (read2.ok) return success(read2.value.value);
+	if (read2.error.code !== "number-expected") return read2;
+	const [, first, second] = typeof cell === "string" && /^([^:]{1,20})(?::| to )([^:]{1,20})$/.exec(cell) || [];
+	const part = readNumber(first, argument);
+	const parts = readNumber(second, argument);
+	if (part.ok && parts.ok && part.value.value > 0 && parts.value.value > 0) {
+		const inAll = shown2(parts.value.value / part.value.value);
+		const besides = shown2(parts.value.value / part.value.value + 1);
+		return failure({
+			code: "ratio-two-readings",
+			argument,
+			expected: `${inAll} or ${besides}`,
+			received: `${quoted(cell)}, which could be ${inAll} or ${besides}`,
+			advice: `Type ${inAll} if the whole has ${parts.value.typed.trim()} parts, ${besides} if that many are added.`,
+			brief: `${inAll} or ${besides}`
+		});
+	}
+	return failure({
+		...read2.error,
+		expected: "a number above 1 such as 10",
+		advice: "Type how many times the volume grows at each stage."
+	});
 }
 
 // src/functions/readArgument.ts
 function readArgument(cell, argument) {
-  const { name, kind, optional } = argument;
-  if (kind === "entry") return success(cell);
-  if (isBlank(cell)) {
-    if (optional) return success(void 0);
-    return failure({
-      code: "cell-missing",
-      argument: name,
-      expected: exampleOf(argument),
-      received: "a blank cell",
-      advice: "Type it, or point to the cell that holds it."
-    });
-  }
-  if (typeof cell === "string" && hostErrors.test(cell.trim())) {
-    return failure({
-      code: "cell-holds-error",
-      argument: name,
-      expected: exampleOf(argument),
-      received: `the error ${quoted(cell)}`,
-      advice: "Mend the cell that it comes from first."
-    });
-  }
-  if (kind === "formula") return readFormula(cell, name);
-  if (typeof cell === "string" && cell.length > longestText) return textTooLong(cell, name);
-  switch (kind) {
-    case "substance":
-      return success(cell);
-    case "volume":
-    case "mass":
-    case "amount":
-    case "concentration":
-    case "density":
-    case "percent":
-      return valueIn(readQuantity(cell, kind, name));
-    case "percentage points":
-      return valueIn(readNumber(withoutPercentSign(cell), name));
-    case "number":
-      return valueIn(readNumber(cell, name));
-    case "measure":
-      return readMeasure(cell, name);
-    case "factor":
-      return readFactor(cell, name);
-    case "digits":
-      return readNumber(cell, name);
-    case "figures":
-      return readFigures(cell, name);
-    case "whole number":
-      return readWholeNumber(cell, argument);
-    case "yes or no":
-      return readYesOrNo(cell, argument);
-    case "text":
-      return readText(cell, argument);
-    default:
-      throw new Error(`Nothing reads ${kind} from one cell.`);
-  }
+	const { name, kind, optional } = argument;
+	if (kind === "entry") return success(cell);
+	if (isBlank(cell)) {
+		if (optional) return success(void 0);
+		return failure({
+			code: "cell-missing",
+			argument: name,
+			expected: exampleOf(argument),
+			received: "a blank cell",
+			advice: "Type it, or point to the cell that holds it."
+		});
+	}
+	if (typeof cell === "string" && hostErrors.test(cell.trim())) {
+		return failure({
+			code: "cell-holds-error",
+			argument: name,
+			expected: exampleOf(argument),
+			received: `the error ${quoted(cell)}`,
+			advice: "Mend the cell that it comes from first."
+		});
+	}
+	if (kind === "formula") return readFormula(cell, name);
+	if (typeof cell === "string" && cell.length > longestText) return textTooLong(cell, name);
+	switch (kind) {
+		case "substance":
+			return success(cell);
+		case "volume":
+		case "mass":
+		case "amount":
+		case "concentration":
+		case "density":
+		case "percent":
+			return valueIn(readQuantity(cell, kind, name));
+		case "percentage points":
+			return valueIn(readNumber(withoutPercentSign(cell), name));
+		case "number":
+			return valueIn(readNumber(cell, name));
+		case "measure":
+			return readMeasure(cell, name);
+		case "factor":
+			return readFactor(cell, name);
+		case "digits":
+			return readNumber(cell, name);
+		case "figures":
+			return readFigures(cell, name);
+		case "whole number":
+			return readWholeNumber(cell, argument);
+		case "yes or no":
+			return readYesOrNo(cell, argument);
+		case "text":
+			return readText(cell, argument);
+		default:
+			throw new Error(`Nothing reads ${kind} from one cell.`);
+	}
 }
 var longestText = 300;
 var textTooLong = (cell, name) => failure({
-  code: "text-too-long",
-  argument: name,
-  expected: `at most ${longestText} characters`,
-  received: `${cell.length}, ${quoted(cell)}`,
-  advice: "Type only what is asked for here."
+	code: "text-too-long",
+	argument: name,
+	expected: `at most ${longestText} characters`,
+	received: `${cell.length}, ${quoted(cell)}`,
+	advice: "Type only what is asked for here."
 });
 var hostErrors = /^#(N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|ERROR!)/;
 var valueIn = (read2) => read2.ok ? success(read2.value.value) : read2;
 var withoutPercentSign = (cell) => typeof cell === "string" ? cell.replace(/\s*%\s*$/, "") : cell;
 var anotherNumber = /(?<![\p{L}\d]\^?[-−–]?)\d/u;
 function readFigures(cell, name) {
-  const options = { sameEitherWay: significantFigures };
-  const read2 = readMeasure(cell, name, options);
-  if (!read2.ok) return read2;
-  const { number, unit, unitTyped } = read2.value;
-  const behind = unitTyped.normalize("NFKC");
-  const isUnit = unitTyped === "" || unit !== void 0 || /^[\p{L}°%‰′″]/u.test(behind) && !anotherNumber.test(behind);
-  return isUnit ? success(number) : readNumber(cell, name, options);
+	const options = { sameEitherWay: significantFigures };
+	const read2 = readMeasure(cell, name, options);
+	if (!read2.ok) return read2;
+	const { number, unit, unitTyped } = read2.value;
+	const behind = unitTyped.normalize("NFKC");
+	const isUnit = unitTyped === "" || unit !== void 0 || /^[\p{L}°%‰′″]/u.test(behind) && !anotherNumber.test(behind);
+	return isUnit ? success(number) : readNumber(cell, name, options);
 }
 function readWholeNumber(cell, argument) {
-  const read2 = valueIn(readNumber(cell, argument.name));
-  if (!read2.ok || Number.isInteger(read2.value)) return read2;
-  return failure({
-    code: "whole-number-expected",
-    argument: argument.name,
-    expected: exampleOf(argument),
-    received: quoted(cell),
-    advice: "Type a number without decimals."
-  });
+	const read2 = valueIn(readNumber(cell, argument.name));
+	if (!read2.ok || Number.isInteger(read2.value)) return read2;
+	return failure({
+		code: "whole-number-expected",
+		argument: argument.name,
+		expected: exampleOf(argument),
+		received: quoted(cell),
+		advice: "Type a number without decimals."
+	});
 }
 function readYesOrNo(cell, argument) {
-  if (typeof cell === "boolean") return success(cell);
-  const word2 = typeof cell === "string" ? cell.trim().toLowerCase() : "";
-  if (word2 === "true" || word2 === "yes") return success(true);
-  if (word2 === "false" || word2 === "no") return success(false);
-  return failure({
-    code: "yes-or-no-expected",
-    argument: argument.name,
-    expected: exampleOf(argument),
-    received: quoted(cell),
-    advice: "Type TRUE or FALSE."
-  });
+	if (typeof cell === "boolean") return success(cell);
+	const word2 = typeof cell === "string" ? cell.trim().toLowerCase() : "";
+	if (word2 === "true" || word2 === "yes") return success(true);
+	if (word2 === "false" || word2 === "no") return success(false);
+	return failure({
+		code: "yes-or-no-expected",
+		argument: argument.name,
+		expected: exampleOf(argument),
+		received: quoted(cell),
+		advice: "Type TRUE or FALSE."
+	});
 }
 function readText(cell, argument) {
-  const { name, oneOf, otherNames = {} } = argument;
-  if (typeof cell !== "string") {
-    return failure({
-      code: "text-expected",
-      argument: name,
-      expected: exampleOf(argument),
-      received: quoted(cell),
-      advice: oneOf ? `Type one of ${oneOf.join(", ")}.` : "Type it as text."
-    });
-  }
-  if (!oneOf) return success(cell.trim());
-  const plain2 = cell.trim().toLowerCase().replace(/\s+/g, " ");
-  const wanted2 = Object.keys(otherNames).includes(plain2) ? otherNames[plain2] : plain2;
-  const chosen = oneOf.find((choice) => choice.toLowerCase() === wanted2);
-  if (chosen !== void 0) return success(chosen);
-  return failure({
-    code: "choice-unknown",
-    argument: name,
-    expected: `one of ${oneOf.join(", ")}`,
-    received: quoted(cell),
-    advice: `Type one of those for ${name}.`
-  });
+	const { name, oneOf, otherNames = {} } = argument;
+	if (typeof cell !== "string") {
+		return failure({
+			code: "text-expected",
+			argument: name,
+			expected: exampleOf(argument),
+			received: quoted(cell),
+			advice: oneOf ? `Type one of ${oneOf.join(", ")}.` : "Type it as text."
+		});
+	}
+	if (!oneOf) return success(cell.trim());
+	const plain2 = cell.trim().toLowerCase().replace(/\s+/g, " ");
+	const wanted2 = Object.keys(otherNames).includes(plain2) ? otherNames[plain2] : plain2;
+	const chosen = oneOf.find((choice) => choice.toLowerCase() === wanted2);
+	if (chosen !== void 0) return success(chosen);
+	return failure({
+		code: "choice-unknown",
+		argument: name,
+		expected: `one of ${oneOf.join(", ")}`,
+		received: quoted(cell),
+		advice: `Type one of those for ${name}.`
+	});
 }
 function exampleOf({ kind, about }) {
-  switch (kind) {
-    case "formula":
-      return "a formula such as KBr";
-    case "volume":
-      return "a volume such as 200 mL";
-    case "mass":
-      return "a mass such as 2.5 g";
-    case "amount":
-      return "an amount such as 0.25 mol";
-    case "concentration":
-      return "a concentration such as 0.3 mol/L";
-    case "density":
-      return "a density such as 1.05 g/mL";
-    case "percent":
-    case "percentage points":
-      return "a percentage such as 5 %";
-    case "whole number":
-      return "a whole number such as 3";
-    case "yes or no":
-      return "TRUE or FALSE";
-    case "factor":
-      return "a number above 1 such as 10";
-    case "number":
-    case "measure":
-    case "digits":
-    case "figures":
-      return "a number such as 0.25";
-    default:
-      return about;
-  }
+	switch (kind) {
+		case "formula":
+			return "a formula such as KBr";
+		case "volume":
+			return "a volume such as 200 mL";
+		case "mass":
+			return "a mass such as 2.5 g";
+		case "amount":
+			return "an amount such as 0.25 mol";
+		case "concentration":
+			return "a concentration such as 0.3 mol/L";
+		case "density":
+			return "a density such as 1.05 g/mL";
+		case "percent":
+		case "percentage points":
+			return "a percentage such as 5 %";
+		case "whole number":
+			return "a whole number such as 3";
+		case "yes or no":
+			return "TRUE or FALSE";
+		case "factor":
+			return "a number above 1 such as 10";
+		case "number":
+		case "measure":
+		case "digits":
+		case "figures":
+			return "a number such as 0.25";
+		default:
+			return about;
+	}
 }
 
 // src/functions/readWhole.ts
 var isWhole = ({ kind }) => kind === "row" || kind === "column" || kind === "table";
 function readWhole(grid, argument) {
-  var _a, _b;
-  const { name, kind, optional } = argument;
-  const shape = shapeOf(grid);
-  if (optional && isAllBlank(grid)) return success(void 0);
-  if (isOneCell(shape) && ((_a = grid[0]) == null ? void 0 : _a[0]) === void 0) {
-    return failure({
-      code: "range-missing",
-      argument: name,
-      expected: expectedText(argument),
-      received: "nothing",
-      advice: `Select the cells for ${name}.`
-    });
-  }
-  if (kind === "row" && shape.rows > 1 || kind === "column" && shape.columns > 1) {
-    return failure({
-      code: "range-shape",
-      argument: name,
-      expected: expectedText(argument),
-      received: shapeText(shape),
-      advice: `Select one ${kind} only.`
-    });
-  }
-  if (kind === "row") return success((_b = grid[0]) != null ? _b : []);
-  return success(kind === "column" ? grid.map(([cell]) => cell) : grid);
+	var _a, _b;
+	const { name, kind, optional } = argument;
+	const shape = shapeOf(grid);
+	if (optional && isAllBlank(grid)) return success(void 0);
+	if (isOneCell(shape) && ((_a = grid[0]) == null ? void 0 : _a[0]) === void 0) {
+		return failure({
+			code: "range-missing",
+			argument: name,
+			expected: expectedText(argument),
+			received: "nothing",
+			advice: `Select the cells for ${name}.`
+		});
+	}
+	if (kind === "row" && shape.rows > 1 || kind === "column" && shape.columns > 1) {
+		return failure({
+			code: "range-shape",
+			argument: name,
+			expected: expectedText(argument),
+			received: shapeText(shape),
+			advice: `Select one ${kind} only.`
+		});
+	}
+	if (kind === "row") return success((_b = grid[0]) != null ? _b : []);
+	return success(kind === "column" ? grid.map(([cell]) => cell) : grid);
 }
 var expectedText = ({ kind, about }) => `a ${kind} of cells: ${about}`;
 
 // src/functions/spread.ts
 function spreadOf(entry, cells) {
-  if (cells.slice(entry.arguments.length).some((cell) => !isAllBlank(gridOf(cell)))) {
-    return failure({
-      code: "arguments-too-many",
-      argument: entry.name,
-      expected: `at most ${entry.arguments.length} ${entry.arguments.length === 1 ? "argument" : "arguments"}`,
-      received: String(cells.length),
-      advice: `It takes ${entry.arguments.map(({ name }) => name).join(", ")}.`
-    });
-  }
-  const laid = entry.arguments.map((argument, place) => {
-    const grid = gridOf(cells[place]);
-    return { argument, grid, shape: shapeOf(grid) };
-  });
-  const ranges = laid.filter(({ argument, shape: shape2 }) => !isWhole(argument) && !isOneCell(shape2));
-  const shape = commonShape(ranges.map(({ argument, shape: shape2 }) => ({ ...shape2, name: argument.name })));
-  if (!shape.ok) return shape;
-  const readers = laid.map(readerOf);
-  return success({
-    shape: shape.value,
-    alone: ranges.length === 0,
-    valuesAt(row, column) {
-      const values = [];
-      for (const read2 of readers) {
-        const value = read2(row, column);
-        if (!value.ok) return value;
-        values.push(value.value);
-      }
-      return success(values);
-    },
-    isBlankAt: (row, column) => ranges.every(({ grid }) => isBlank(cellAt(grid, row, column)))
-  });
+	if (cells.slice(entry.arguments.length).some((cell) => !isAllBlank(gridOf(cell)))) {
+		return failure({
+			code: "arguments-too-many",
+			argument: entry.name,
+			expected: `at most ${entry.arguments.length} ${entry.arguments.length === 1 ? "argument" : "arguments"}`,
+			received: String(cells.length),
+			advice: `It takes ${entry.arguments.map(({ name }) => name).join(", ")}.`
+		});
+	}
+	const laid = entry.arguments.map((argument, place) => {
+		const grid = gridOf(cells[place]);
+		return { argument, grid, shape: shapeOf(grid) };
+	});
+	const ranges = laid.filter(({ argument, shape: shape2 }) => !isWhole(argument) && !isOneCell(shape2));
+	const shape = commonShape(ranges.map(({ argument, shape: shape2 }) => ({ ...shape2, name: argument.name })));
+	if (!shape.ok) return shape;
+	const readers = laid.map(readerOf);
+	return success({
+		shape: shape.value,
+		alone: ranges.length === 0,
+		valuesAt(row, column) {
+			const values = [];
+			for (const read2 of readers) {
+				const value = read2(row, column);
+				if (!value.ok) return value;
+				values.push(value.value);
+			}
+			return success(values);
+		},
+		isBlankAt: (row, column) => ranges.every(({ grid }) => isBlank(cellAt(grid, row, column)))
+	});
 }
 function readerOf({ argument, grid, shape }) {
-  if (isWhole(argument)) {
-    const whole = readWhole(grid, argument);
-    return () => whole;
-  }
-  const read2 = /* @__PURE__ */ new Map();
-  return (row, column) => {
-    const at = (shape.rows === 1 ? 0 : row) * shape.columns + (shape.columns === 1 ? 0 : column);
-    const known2 = read2.get(at);
-    if (known2 !== void 0) return known2;
-    const value = readArgument(cellAt(grid, row, column), argument);
-    read2.set(at, value);
-    return value;
-  };
+	if (isWhole(argument)) {
+		const whole = readWhole(grid, argument);
+		return () => whole;
+	}
+	const read2 = /* @__PURE__ */ new Map();
+	return (row, column) => {
+		const at = (shape.rows === 1 ? 0 : row) * shape.columns + (shape.columns === 1 ? 0 : column);
+		const known2 = read2.get(at);
+		if (known2 !== void 0) return known2;
+		const value = readArgument(cellAt(grid, row, column), argument);
+		read2.set(at, value);
+		return value;
+	};
 }
 
 // src/functions/cellByCell.ts
 function cellByCell(cells) {
-  const spread = asCell(spreadOf(this, cells), "alone");
-  if (spread.alone) return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
-  return Array.from(
-    { length: spread.shape.rows },
-    (_, row) => Array.from(
-      { length: spread.shape.columns },
-      (_2, column) => spread.isBlankAt(row, column) ? "" : asCell(computed(this, spread.valuesAt(row, column)), "in a range")
-    )
-  );
+	const spread = asCell(spreadOf(this, cells), "alone");
+	if (spread.alone) return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
+	return Array.from(
+		{ length: spread.shape.rows },
+		(_, row) => Array.from(
+			{ length: spread.shape.columns },
+			(_2, column) => spread.isBlankAt(row, column) ? "" : asCell(computed(this, spread.valuesAt(row, column)), "in a range")
+		)
+	);
 }
 
 // src/functions/oneTable.ts
 function oneTable(cells) {
-  var _a, _b;
-  const spread = asCell(singleCells(this, cells), "alone");
-  const rows = asCell(computed(this, spread.valuesAt(0, 0)), "alone");
-  return [((_a = this.columns) != null ? _a : []).slice(0, (_b = rows[0]) == null ? void 0 : _b.length), ...rows];
+	var _a, _b;
+	const spread = asCell(singleCells(this, cells), "alone");
+	const rows = asCell(computed(this, spread.valuesAt(0, 0)), "alone");
+	return [((_a = this.columns) != null ? _a : []).slice(0, (_b = rows[0]) == null ? void 0 : _b.length), ...rows];
 }
 function singleCells(entry, cells) {
-  for (const [place, argument] of entry.arguments.entries()) {
-    const shape = shapeOf(gridOf(cells[place]));
-    if (isWhole(argument) || isOneCell(shape)) continue;
-    return failure({
-      code: "one-cell-only",
-      argument: argument.name,
-      expected: "one cell",
-      received: shapeText(shape),
-      advice: `${entry.name} fills a table from single values, so call it once for each.`
-    });
-  }
-  return spreadOf(entry, cells);
+	for (const [place, argument] of entry.arguments.entries()) {
+		const shape = shapeOf(gridOf(cells[place]));
+		if (isWhole(argument) || isOneCell(shape)) continue;
+		return failure({
+			code: "one-cell-only",
+			argument: argument.name,
+			expected: "one cell",
+			received: shapeText(shape),
+			advice: `${entry.name} fills a table from single values, so call it once for each.`
+		});
+	}
+	return spreadOf(entry, cells);
 }
 
 // src/functions/rowByRow.ts
 var blankStatus = "blank";
 function rowByRow(cells) {
-  var _a, _b;
-  const spread = asCell(columnsOnly(this, cells), "alone");
-  if (spread.alone) return [asCell(computed(this, spread.valuesAt(0, 0)), "alone")];
-  const width = (_b = (_a = this.columns) == null ? void 0 : _a.length) != null ? _b : 1;
-  const rowOf = (first) => [first, ...Array.from({ length: width - 1 }, () => "")];
-  const entries = gridOf(cells[this.arguments.findIndex(({ kind }) => kind === "entry")]);
-  const entryIsRange = !isOneCell(shapeOf(entries));
-  return Array.from({ length: spread.shape.rows }, (_, row) => {
-    if (entryIsRange && isBlank(cellAt(entries, row, 0))) return rowOf(blankStatus);
-    if (spread.isBlankAt(row, 0)) return rowOf("");
-    const filled2 = asCell(computed(this, spread.valuesAt(row, 0)), "in a range");
-    return typeof filled2 === "string" ? rowOf(filled2) : filled2;
-  });
+	var _a, _b;
+	const spread = asCell(columnsOnly(this, cells), "alone");
+	if (spread.alone) return [asCell(computed(this, spread.valuesAt(0, 0)), "alone")];
+	const width = (_b = (_a = this.columns) == null ? void 0 : _a.length) != null ? _b : 1;
+	const rowOf = (first) => [first, ...Array.from({ length: width - 1 }, () => "")];
+	const entries = gridOf(cells[this.arguments.findIndex(({ kind }) => kind === "entry")]);
+	const entryIsRange = !isOneCell(shapeOf(entries));
+	return Array.from({ length: spread.shape.rows }, (_, row) => {
+		if (entryIsRange && isBlank(cellAt(entries, row, 0))) return rowOf(blankStatus);
+		if (spread.isBlankAt(row, 0)) return rowOf("");
+		const filled2 = asCell(computed(this, spread.valuesAt(row, 0)), "in a range");
+		return typeof filled2 === "string" ? rowOf(filled2) : filled2;
+	});
 }
 function columnsOnly(entry, cells) {
-  for (const [place, argument] of entry.arguments.entries()) {
-    const shape = shapeOf(gridOf(cells[place]));
-    if (isWhole(argument) || shape.columns === 1) continue;
-    return failure({
-      code: "columns-only",
-      argument: argument.name,
-      expected: "one column or one cell",
-      received: shapeText(shape),
-      advice: `${entry.name} fills a row for each entry, so put the entries below each other.`
-    });
-  }
-  return spreadOf(entry, cells);
+	for (const [place, argument] of entry.arguments.entries()) {
+		const shape = shapeOf(gridOf(cells[place]));
+		if (isWhole(argument) || shape.columns === 1) continue;
+		return failure({
+			code: "columns-only",
+			argument: argument.name,
+			expected: "one column or one cell",
+			received: shapeText(shape),
+			advice: `${entry.name} fills a row for each entry, so put the entries below each other.`
+		});
+	}
+	return spreadOf(entry, cells);
 }
 
 // src/functions/withMolarMass.ts
 function withMolarMass(formula, goOn) {
-  const mass = molarMass(formula);
-  return mass.ok ? goOn(mass.value) : mass;
+	const mass = molarMass(formula);
+	return mass.ok ? goOn(mass.value) : mass;
 }
 
 // src/functions/withinLimits.ts
 function withinLimits(value, { argument, least, most }) {
-  if (value === void 0 || value >= least && value <= most) return success(value);
-  return failure({
-    code: "out-of-limits",
-    argument,
-    expected: `${least} to ${most}`,
-    received: String(value),
-    advice: `Type a whole number from ${least} to ${most}.`
-  });
+	if (value === void 0 || value >= least && value <= most) return success(value);
+	return failure({
+		code: "out-of-limits",
+		argument,
+		expected: `${least} to ${most}`,
+		received: String(value),
+		advice: `Type a whole number from ${least} to ${most}.`
+	});
 }
 
 // src/measurement/comparedValues.ts
 function comparedValues(one, other) {
-  for (const { name, measure } of [one, other]) {
-    if (measure.unitTyped !== "" && measure.unit === void 0) return unitNotKnown(measure, name);
-  }
-  const [first, second] = [one.measure, other.measure];
-  if (first.unit === void 0 || second.unit === void 0) {
-    return success({ one: first.number.value, other: second.number.value });
-  }
-  if (first.unit.kind === second.unit.kind) {
-    return success({ one: first.converted.value, other: second.converted.value });
-  }
-  return failure({
-    code: "unit-other-kind",
-    argument: other.name,
-    expected: `${nameOfKind(first.unit.kind)}, as ${one.name} is,`,
-    received: `${nameOfKind(second.unit.kind)}, ${quoted(second.number.typed)}`,
-    advice: "Give both in units of one kind.",
-    brief: "units of two kinds"
-  });
+	for (const { name, measure } of [one, other]) {
+		if (measure.unitTyped !== "" && measure.unit === void 0) return unitNotKnown(measure, name);
+	}
+	const [first, second] = [one.measure, other.measure];
+	if (first.unit === void 0 || second.unit === void 0) {
+		return success({ one: first.number.value, other: second.number.value });
+	}
+	if (first.unit.kind === second.unit.kind) {
+		return success({ one: first.converted.value, other: second.converted.value });
+	}
+	return failure({
+		code: "unit-other-kind",
+		argument: other.name,
+		expected: `${nameOfKind(first.unit.kind)}, as ${one.name} is,`,
+		received: `${nameOfKind(second.unit.kind)}, ${quoted(second.number.typed)}`,
+		advice: "Give both in units of one kind.",
+		brief: "units of two kinds"
+	});
 }
 
 // src/measurement/glassware.generated.ts
 var glassware = {
-  "ASTM burette A": "10:0.02:m 25:0.03:m 50:0.05:m 100:0.1:m",
-  "ASTM burette B": "10:0.04:m 25:0.06:m 50:0.1:m 100:0.2:m",
-  "ASTM graduated cylinder A": "5:0.05 10:0.1 25:0.17 50:0.25 100:0.5 250:1 500:2 1000:3:m 2000:6:m",
-  "ASTM graduated cylinder B": "5:0.1 10:0.2 25:0.34 50:0.5 100:1 250:2 500:4 1000:6:m 2000:12:m",
-  "ASTM graduated pipette A": "1:0.01:m 2:0.01 5:0.02 10:0.03 25:0.05:m",
-  "ASTM graduated pipette B": "1:0.02:m 2:0.02:m 5:0.04:m 10:0.06:m 25:0.1:m",
-  "ASTM volumetric flask A": "5:0.02:m 10:0.02:m 25:0.03 50:0.05 100:0.08 200:0.1:m 250:0.12 500:0.2:m 1000:0.3 2000:0.5",
-  "ASTM volumetric flask B": "5:0.04:m 10:0.04:m 25:0.06 50:0.1 100:0.16 200:0.2:m 250:0.24 500:0.4:m 1000:0.6 2000:1",
-  "ASTM volumetric pipette A": "0.5:0.006 1:0.006 2:0.006 3:0.01 4:0.01 5:0.01 6:0.01 7:0.01 10:0.02 15:0.03:m 20:0.03:m 25:0.03 50:0.05 100:0.08",
-  "ASTM volumetric pipette B": "0.5:0.012 1:0.012 2:0.012 3:0.02 4:0.02 5:0.02 6:0.03 7:0.03 10:0.04 15:0.06:m 20:0.06:m 25:0.06 50:0.1 100:0.16",
-  "ISO burette A": "1:0.006 2:0.01 5:0.01 10:0.03 25:0.05 50:0.05 100:0.1",
-  "ISO burette B": "1:0.01 2:0.02 5:0.02 10:0.05 25:0.1 50:0.1 100:0.2",
-  "ISO graduated cylinder A": "5:0.05:m 10:0.1:m 25:0.25:m 50:0.5:m 100:0.5:m 250:1:m 500:2.5:m 1000:5:m 2000:10:m",
-  "ISO graduated cylinder B": "5:0.1:m 10:0.2:m 25:0.5:m 50:1:m 100:1:m 250:2:m 500:5:m 1000:10:m 2000:20:m",
-  "ISO graduated pipette A": "1:0.007:m 2:0.01:m 5:0.03:m 10:0.05:m 25:0.1:m",
-  "ISO graduated pipette B": "1:0.01:m 2:0.02:m 5:0.05:m 10:0.1:m 25:0.2:m",
-  "ISO volumetric flask A": "1:0.025 2:0.025 5:0.025 10:0.025 20:0.04 25:0.04 50:0.06 100:0.1 200:0.15 250:0.15 500:0.25 1000:0.4 2000:0.6 5000:1.2",
-  "ISO volumetric flask B": "1:0.05 2:0.05 5:0.05 10:0.05 20:0.08 25:0.08 50:0.12 100:0.2 200:0.3 250:0.3 500:0.5 1000:0.8 2000:1.2 5000:2.4",
-  "ISO volumetric pipette A": "0.5:0.005 1:0.008 2:0.01 5:0.015 10:0.02 20:0.03 25:0.03 50:0.05 100:0.08",
-  "ISO volumetric pipette B": "0.5:0.01 1:0.015 2:0.02 5:0.03 10:0.04 20:0.06 25:0.06 50:0.1 100:0.15",
-  "beaker": "50:2.5:c 100:5:c 250:12.5:c 500:25:c 1000:50:c"
+	"ASTM burette A": "10:0.02:m 25:0.03:m 50:0.05:m 100:0.1:m",
+	"ASTM burette B": "10:0.04:m 25:0.06:m 50:0.1:m 100:0.2:m",
+	"ASTM graduated cylinder A": "5:0.05 10:0.1 25:0.17 50:0.25 100:0.5 250:1 500:2 1000:3:m 2000:6:m",
+	"ASTM graduated cylinder B": "5:0.1 10:0.2 25:0.34 50:0.5 100:1 250:2 500:4 1000:6:m 2000:12:m",
+	"ASTM graduated pipette A": "1:0.01:m 2:0.01 5:0.02 10:0.03 25:0.05:m",
+	"ASTM graduated pipette B": "1:0.02:m 2:0.02:m 5:0.04:m 10:0.06:m 25:0.1:m",
+	"ASTM volumetric flask A": "5:0.02:m 10:0.02:m 25:0.03 50:0.05 100:0.08 200:0.1:m 250:0.12 500:0.2:m 1000:0.3 2000:0.5",
+	"ASTM volumetric flask B": "5:0.04:m 10:0.04:m 25:0.06 50:0.1 100:0.16 200:0.2:m 250:0.24 500:0.4:m 1000:0.6 2000:1",
+	"ASTM volumetric pipette A": "0.5:0.006 1:0.006 2:0.006 3:0.01 4:0.01 5:0.01 6:0.01 7:0.01 10:0.02 15:0.03:m 20:0.03:m 25:0.03 50:0.05 100:0.08",
+	"ASTM volumetric pipette B": "0.5:0.012 1:0.012 2:0.012 3:0.02 4:0.02 5:0.02 6:0.03 7:0.03 10:0.04 15:0.06:m 20:0.06:m 25:0.06 50:0.1 100:0.16",
+	"ISO burette A": "1:0.006 2:0.01 5:0.01 10:0.03 25:0.05 50:0.05 100:0.1",
+	"ISO burette B": "1:0.01 2:0.02 5:0.02 10:0.05 25:0.1 50:0.1 100:0.2",
+	"ISO graduated cylinder A": "5:0.05:m 10:0.1:m 25:0.25:m 50:0.5:m 100:0.5:m 250:1:m 500:2.5:m 1000:5:m 2000:10:m",
+	"ISO graduated cylinder B": "5:0.1:m 10:0.2:m 25:0.5:m 50:1:m 100:1:m 250:2:m 500:5:m 1000:10:m 2000:20:m",
+	"ISO graduated pipette A": "1:0.007:m 2:0.01:m 5:0.03:m 10:0.05:m 25:0.1:m",
+	"ISO graduated pipette B": "1:0.01:m 2:0.02:m 5:0.05:m 10:0.1:m 25:0.2:m",
+	"ISO volumetric flask A": "1:0.025 2:0.025 5:0.025 10:0.025 20:0.04 25:0.04 50:0.06 100:0.1 200:0.15 250:0.15 500:0.25 1000:0.4 2000:0.6 5000:1.2",
+	"ISO volumetric flask B": "1:0.05 2:0.05 5:0.05 10:0.05 20:0.08 25:0.08 50:0.12 100:0.2 200:0.3 250:0.3 500:0.5 1000:0.8 2000:1.2 5000:2.4",
+	"ISO volumetric pipette A": "0.5:0.005 1:0.008 2:0.01 5:0.015 10:0.02 20:0.03 25:0.03 50:0.05 100:0.08",
+	"ISO volumetric pipette B": "0.5:0.01 1:0.015 2:0.02 5:0.03 10:0.04 20:0.06 25:0.06 50:0.1 100:0.15",
+	"beaker": "50:2.5:c 100:5:c 250:12.5:c 500:25:c 1000:50:c"
 };
 
 // src/measurement/percentError.ts
 function percentError({ measured, accepted, signed = false }) {
-  if (accepted === 0) {
-    return failure({
-      code: "accepted-zero",
-      argument: "accepted",
-      expected: "a value other than 0",
-      received: "0",
-      advice: "A share of nothing does not exist: compare the plain difference instead."
-    });
-  }
-  const difference = 100 * (measured - accepted) / Math.abs(accepted);
-  return finite(percent(signed ? difference : Math.abs(difference)), "measured");
+	if (accepted === 0) {
+		return failure({
+			code: "accepted-zero",
+			argument: "accepted",
+			expected: "a value other than 0",
+			received: "0",
+			advice: "A share of nothing does not exist: compare the plain difference instead."
+		});
+	}
+	const difference = 100 * (measured - accepted) / Math.abs(accepted);
+	return finite(percent(signed ? difference : Math.abs(difference)), "measured");
 }
 
 return { atomsKey, success, failure, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elements, elementOf, relativeMass, molarMass, composition, quoted, notAboveZero, belowZero, density, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, strongAcids, weakElectrolytes, atomsOfUnits, isWater, anhydrousAtoms, ions, notASolutionDensity, notALine, massPercentOfDensity, isBlank, readFormula, notAShare, pureShare, molarity, namedIon, reagentMolarity, soluteMass, wasteOf, asCell, computed, restAfter, scanNumber, readNumber, numberFromScan, numberOfOtherMark, longestUnit, unitNamed, readQuantity, withPower, unitNotKnown, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, comparedValues, glassware, percentError };
@@ -2784,23 +2784,23 @@ const { failure, molarMass, notAShare, readFormula, success, wasteOf } = part("b
 
 // src/chemistry/cautionTexts.ts
 var adviceTexts = {
-  eyes: "Wear eye protection.",
-  corrosive: "Wear goggles, gloves and a lab coat; rinse skin or eyes with plenty of water at once and get help.",
-  gloves: "Wear gloves; wash off splashes and wash hands afterwards.",
-  hood: "Use a fume hood or strong ventilation; breathe in no dust, mist or vapour.",
-  mouth: "Never eat, drink or pipette by mouth here; wash hands afterwards.",
-  poison: "Staff only, behind lock and key; call a doctor at once after any contact or swallowing.",
-  flame: "Keep away from flames, sparks and hot surfaces.",
-  oxidiser: "Keep away from anything that burns; never grind or heat it with other substances.",
-  metal: "Keep it off metal; use its own bottle or glass.",
-  asthma: "Not for people with asthma or allergies; raise no dust or spray.",
-  lasting: "Choose a safer substance if it does the job. Solid and strong solutions: staff only, gloves, no dust.",
-  organs: "Avoid repeated contact; gloves, no dust, wash hands.",
-  waters: "Keep it out of drains, rivers and soil.",
-  dries: "Wear gloves; wash hands afterwards.",
-  acids: "Never mix it with acid.",
-  acidToWater: "Add the acid to water, slowly and with stirring, never water to acid; let it cool.",
-  heatOfSolution: "Dissolve it slowly in cold water in heat-proof glass: it gets hot; let it cool before filling up."
+	eyes: "Wear eye protection.",
+	corrosive: "Wear goggles, gloves and a lab coat; rinse skin or eyes with plenty of water at once and get help.",
+	gloves: "Wear gloves; wash off splashes and wash hands afterwards.",
+	hood: "Use a fume hood or strong ventilation; breathe in no dust, mist or vapour.",
+	mouth: "Never eat, drink or pipette by mouth here; wash hands afterwards.",
+	poison: "Staff only, behind lock and key; call a doctor at once after any contact or swallowing.",
+	flame: "Keep away from flames, sparks and hot surfaces.",
+	oxidiser: "Keep away from anything that burns; never grind or heat it with other substances.",
+	metal: "Keep it off metal; use its own bottle or glass.",
+	asthma: "Not for people with asthma or allergies; raise no dust or spray.",
+	lasting: "Choose a safer substance if it does the job. Solid and strong solutions: staff only, gloves, no dust.",
+	organs: "Avoid repeated contact; gloves, no dust, wash hands.",
+	waters: "Keep it out of drains, rivers and soil.",
+	dries: "Wear gloves; wash hands afterwards.",
+	acids: "Never mix it with acid.",
+	acidToWater: "Add the acid to water, slowly and with stirring, never water to acid; let it cool.",
+	heatOfSolution: "Dissolve it slowly in cold water in heat-proof glass: it gets hot; let it cool before filling up."
 };
 var corrosive = ["corrosive"];
 var irritant = ["eyes", "gloves"];
@@ -2809,116 +2809,116 @@ var waters = ["waters"];
 var code = (means, signal, pictogram, advice) => ({ means, signal, pictogram, advice });
 var byCode;
 function codeTexts() {
-  byCode != null ? byCode : byCode = allCodeTexts();
-  return byCode;
+	byCode != null ? byCode : byCode = allCodeTexts();
+	return byCode;
 }
 var allCodeTexts = () => ({
-  H225: code("liquid and vapour catch fire very easily", "Danger", "02", ["flame", "hood"]),
-  H226: code("liquid and vapour catch fire", "Warning", "02", ["flame", "hood"]),
-  H271: code("can make other things burn or explode", "Danger", "03", ["oxidiser", "eyes"]),
-  H272: code("makes a fire burn more fiercely", "Danger", "03", ["oxidiser", "eyes"]),
-  "H272/3": code("makes a fire burn more fiercely", "Warning", "03", ["oxidiser", "eyes"]),
-  H290: code("eats away some metals", "Warning", "05", ["metal"]),
-  H300: code("deadly if swallowed", "Danger", "06", ["poison", "mouth"]),
-  H301: code("poisonous if swallowed", "Danger", "06", ["mouth", "gloves", "eyes"]),
-  H302: code("harms if swallowed", "Warning", "07", ["mouth"]),
-  H310: code("deadly through the skin", "Danger", "06", ["poison", "gloves"]),
-  H311: code("poisonous through the skin", "Danger", "06", ["gloves", "eyes"]),
-  H312: code("harms through the skin", "Warning", "07", ["gloves"]),
-  H314: code("burns skin badly and damages eyes", "Danger", "05", corrosive),
-  H315: code("irritates skin", "Warning", "07", ["gloves"]),
-  H317: code("can start a skin allergy", "Warning", "07", ["gloves"]),
-  H318: code("damages eyes permanently", "Danger", "05", corrosive),
-  H319: code("irritates eyes strongly", "Warning", "07", irritant),
-  H330: code("deadly if breathed in", "Danger", "06", ["poison", "hood"]),
-  H331: code("poisonous if breathed in", "Danger", "06", ["hood", "eyes"]),
-  H332: code("harms if breathed in", "Warning", "07", ["hood"]),
-  H334: code("can start asthma or an allergy when breathed in", "Danger", "08", ["asthma", "hood"]),
-  H335: code("irritates the airways", "Warning", "07", ["hood"]),
-  H336: code("makes sleepy or dizzy", "Warning", "07", ["hood"]),
-  H340: code("changes inherited genes", "Danger", "08", lasting),
-  H341: code("may change inherited genes", "Warning", "08", lasting),
-  H350: code("causes cancer", "Danger", "08", lasting),
-  H350i: code("causes cancer when breathed in", "Danger", "08", lasting),
-  H351: code("may cause cancer", "Warning", "08", lasting),
-  H360: code("harms fertility or the unborn child", "Danger", "08", lasting),
-  H360D: code("harms the unborn child", "Danger", "08", lasting),
-  H360Df: code("harms the unborn child and may harm fertility", "Danger", "08", lasting),
-  H360F: code("harms fertility", "Danger", "08", lasting),
-  H360FD: code("harms fertility and the unborn child", "Danger", "08", lasting),
-  H361: code("may harm fertility or the unborn child", "Warning", "08", lasting),
-  H361d: code("may harm the unborn child", "Warning", "08", lasting),
-  H361f: code("may harm fertility", "Warning", "08", lasting),
-  H362: code("may harm breast-fed children", "", "", lasting),
-  H370: code("damages organs", "Danger", "08", ["organs", "hood"]),
-  H371: code("may damage organs", "Warning", "08", ["organs", "hood"]),
-  H372: code("damages organs with long or repeated contact", "Danger", "08", ["organs"]),
-  H373: code("may damage organs with long or repeated contact", "Warning", "08", ["organs"]),
-  H400: code("very poisonous to life in water", "Warning", "09", waters),
-  H410: code("very poisonous to life in water for a long time", "Warning", "09", waters),
-  H411: code("poisonous to life in water for a long time", "", "09", waters),
-  H412: code("harms life in water for a long time", "", "", waters),
-  EUH031: code("gives off poisonous gas with acid", "", "", ["acids", "hood"]),
-  EUH032: code("gives off very poisonous gas with acid", "", "", ["acids", "hood"]),
-  EUH066: code("dries and cracks skin on repeated contact", "", "", ["dries"]),
-  EUH071: code("burns the airways", "", "", ["hood"])
+	H225: code("liquid and vapour catch fire very easily", "Danger", "02", ["flame", "hood"]),
+	H226: code("liquid and vapour catch fire", "Warning", "02", ["flame", "hood"]),
+	H271: code("can make other things burn or explode", "Danger", "03", ["oxidiser", "eyes"]),
+	H272: code("makes a fire burn more fiercely", "Danger", "03", ["oxidiser", "eyes"]),
+	"H272/3": code("makes a fire burn more fiercely", "Warning", "03", ["oxidiser", "eyes"]),
+	H290: code("eats away some metals", "Warning", "05", ["metal"]),
+	H300: code("deadly if swallowed", "Danger", "06", ["poison", "mouth"]),
+	H301: code("poisonous if swallowed", "Danger", "06", ["mouth", "gloves", "eyes"]),
+	H302: code("harms if swallowed", "Warning", "07", ["mouth"]),
+	H310: code("deadly through the skin", "Danger", "06", ["poison", "gloves"]),
+	H311: code("poisonous through the skin", "Danger", "06", ["gloves", "eyes"]),
+	H312: code("harms through the skin", "Warning", "07", ["gloves"]),
+	H314: code("burns skin badly and damages eyes", "Danger", "05", corrosive),
+	H315: code("irritates skin", "Warning", "07", ["gloves"]),
+	H317: code("can start a skin allergy", "Warning", "07", ["gloves"]),
+	H318: code("damages eyes permanently", "Danger", "05", corrosive),
+	H319: code("irritates eyes strongly", "Warning", "07", irritant),
+	H330: code("deadly if breathed in", "Danger", "06", ["poison", "hood"]),
+	H331: code("poisonous if breathed in", "Danger", "06", ["hood", "eyes"]),
+	H332: code("harms if breathed in", "Warning", "07", ["hood"]),
+	H334: code("can start asthma or an allergy when breathed in", "Danger", "08", ["asthma", "hood"]),
+	H335: code("irritates the airways", "Warning", "07", ["hood"]),
+	H336: code("makes sleepy or dizzy", "Warning", "07", ["hood"]),
+	H340: code("changes inherited genes", "Danger", "08", lasting),
+	H341: code("may change inherited genes", "Warning", "08", lasting),
+	H350: code("causes cancer", "Danger", "08", lasting),
+	H350i: code("causes cancer when breathed in", "Danger", "08", lasting),
+	H351: code("may cause cancer", "Warning", "08", lasting),
+	H360: code("harms fertility or the unborn child", "Danger", "08", lasting),
+	H360D: code("harms the unborn child", "Danger", "08", lasting),
+	H360Df: code("harms the unborn child and may harm fertility", "Danger", "08", lasting),
+	H360F: code("harms fertility", "Danger", "08", lasting),
+	H360FD: code("harms fertility and the unborn child", "Danger", "08", lasting),
+	H361: code("may harm fertility or the unborn child", "Warning", "08", lasting),
+	H361d: code("may harm the unborn child", "Warning", "08", lasting),
+	H361f: code("may harm fertility", "Warning", "08", lasting),
+	H362: code("may harm breast-fed children", "", "", lasting),
+	H370: code("damages organs", "Danger", "08", ["organs", "hood"]),
+	H371: code("may damage organs", "Warning", "08", ["organs", "hood"]),
+	H372: code("damages organs with long or repeated contact", "Danger", "08", ["organs"]),
+	H373: code("may damage organs with long or repeated contact", "Warning", "08", ["organs"]),
+	H400: code("very poisonous to life in water", "Warning", "09", waters),
+	H410: code("very poisonous to life in water for a long time", "Warning", "09", waters),
+	H411: code("poisonous to life in water for a long time", "", "09", waters),
+	H412: code("harms life in water for a long time", "", "", waters),
+	EUH031: code("gives off poisonous gas with acid", "", "", ["acids", "hood"]),
+	EUH032: code("gives off very poisonous gas with acid", "", "", ["acids", "hood"]),
+	EUH066: code("dries and cracks skin on repeated contact", "", "", ["dries"]),
+	EUH071: code("burns the airways", "", "", ["hood"])
 });
 var confidenceTexts = {
-  h: "harmonised, CLP Annex VI",
-  t: "two sources agree",
-  o: "one source, not harmonised",
-  m: "from memory, not confirmed"
+	h: "harmonised, CLP Annex VI",
+	t: "two sources agree",
+	o: "one source, not harmonised",
+	m: "from memory, not confirmed"
 };
 var cautionTexts = {
-  unlisted: "Unlisted: nothing is known here about this formula. That does not mean that it is harmless.",
-  unlistedAdvice: "Read the safety data sheet before anyone opens the bottle; until then treat it as harmful.",
-  otherHydrate: (listed) => `Only ${listed} is listed. What follows is for that form and may differ for the one you typed.`,
-  notClassified: "Not classified: below the limits for labels.",
-  notClassifiedAsFarAsKnown: "Not classified by the limits that are known.",
-  notClassifiedAsFarAsKnownAdvice: "That is not the same as harmless: eye protection stays on.",
-  notClassifiedUndiluted: (confidence) => `Not classified by the source we have (${confidence}).`,
-  notClassifiedAdvice: "That is not the same as harmless: eye protection stays on, and ordinary care.",
-  /** Before what is said of each of several substances with one formula. */
-  ifItIs: (name) => `If it is ${name}:`,
-  asSold: (strength) => `As it is sold, about ${strength} %. Give its mass percent for another strength.`,
-  strictest: (strength) => `Sold in several strengths, often about ${strength} %: this is the strictest. Give the mass percent of your bottle.`,
-  notKnown: "Not known: the figures are from memory and could not be confirmed.",
-  notKnownPlain: "Its hazards are not known for sure, so treat it as harmful.",
-  notClassifiedPlain: "Not classified.",
-  notKnownAdvice: "See the supplier’s safety data sheet; eye protection stays on.",
-  strengthNotKnown: "Not known: only a weaker solution is listed.",
-  partNotKnown: (codes) => `Not known at this strength: ${codes}.`,
-  partNotKnownAdvice: "See the supplier’s safety data sheet for this strength.",
-  nearEdge: "Close to a limit, so the stricter side is shown.",
-  minimumClass: (codes) => `Just below the limit of ${codes}, which is a least class only: the truth may be stricter.`,
-  minimumClassPlain: "Just below a limit, so treat it as if it were above.",
-  extremePh: "At pH 11.5 or more, or 2 or less, it counts as burning skin and eyes unless tests say otherwise.",
-  extremePhAdvice: "Measure the pH of what you made; wear eye protection.",
-  drain: "Leftovers may go down the drain with plenty of water, where your local rules allow it.",
-  beaker: "Nothing down the drain: all of it, rinsings too, into the waste beaker. Staff deal with it.",
-  metalBeaker: (metal) => `Nothing down the drain: all of it, rinsings too, into the waste beaker for ${metal}. Staff deal with it.`,
-  school: (use) => `Use in schools, common practice: ${use}.`,
-  schoolAdvice: "Rules differ by place: your school’s own rule decides.",
-  deferring: "This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment."
+	unlisted: "Unlisted: nothing is known here about this formula. That does not mean that it is harmless.",
+	unlistedAdvice: "Read the safety data sheet before anyone opens the bottle; until then treat it as harmful.",
+	otherHydrate: (listed) => `Only ${listed} is listed. What follows is for that form and may differ for the one you typed.`,
+	notClassified: "Not classified: below the limits for labels.",
+	notClassifiedAsFarAsKnown: "Not classified by the limits that are known.",
+	notClassifiedAsFarAsKnownAdvice: "That is not the same as harmless: eye protection stays on.",
+	notClassifiedUndiluted: (confidence) => `Not classified by the source we have (${confidence}).`,
+	notClassifiedAdvice: "That is not the same as harmless: eye protection stays on, and ordinary care.",
+	/** Before what is said of each of several substances with one formula. */
+	ifItIs: (name) => `If it is ${name}:`,
+	asSold: (strength) => `As it is sold, about ${strength} %. Give its mass percent for another strength.`,
+	strictest: (strength) => `Sold in several strengths, often about ${strength} %: this is the strictest. Give the mass percent of your bottle.`,
+	notKnown: "Not known: the figures are from memory and could not be confirmed.",
+	notKnownPlain: "Its hazards are not known for sure, so treat it as harmful.",
+	notClassifiedPlain: "Not classified.",
+	notKnownAdvice: "See the supplier’s safety data sheet; eye protection stays on.",
+	strengthNotKnown: "Not known: only a weaker solution is listed.",
+	partNotKnown: (codes) => `Not known at this strength: ${codes}.`,
+	partNotKnownAdvice: "See the supplier’s safety data sheet for this strength.",
+	nearEdge: "Close to a limit, so the stricter side is shown.",
+	minimumClass: (codes) => `Just below the limit of ${codes}, which is a least class only: the truth may be stricter.`,
+	minimumClassPlain: "Just below a limit, so treat it as if it were above.",
+	extremePh: "At pH 11.5 or more, or 2 or less, it counts as burning skin and eyes unless tests say otherwise.",
+	extremePhAdvice: "Measure the pH of what you made; wear eye protection.",
+	drain: "Leftovers may go down the drain with plenty of water, where your local rules allow it.",
+	beaker: "Nothing down the drain: all of it, rinsings too, into the waste beaker. Staff deal with it.",
+	metalBeaker: (metal) => `Nothing down the drain: all of it, rinsings too, into the waste beaker for ${metal}. Staff deal with it.`,
+	school: (use) => `Use in schools, common practice: ${use}.`,
+	schoolAdvice: "Rules differ by place: your school’s own rule decides.",
+	deferring: "This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment."
 };
 
 // src/chemistry/pictogramsOf.ts
 var irritation = ["H315", "H319"];
 var precedence = [
-  { where: ["H314", "H318"], drops: irritation },
-  { where: ["H334"], drops: ["H317", ...irritation] }
+	{ where: ["H314", "H318"], drops: irritation },
+	{ where: ["H334"], drops: ["H317", ...irritation] }
 ];
 function pictogramsOf(codes) {
-  const texts = codeTexts();
-  const dropped = precedence.filter(({ where }) => where.some((code2) => codes.includes(code2)));
-  const digits = new Set(
-    codes.filter((code2) => !dropped.some(({ drops }) => drops.includes(code2))).map((code2) => {
-      var _a, _b;
-      return (_b = (_a = texts[code2]) == null ? void 0 : _a.pictogram) != null ? _b : "";
-    }).filter((pictogram) => pictogram !== "")
-  );
-  if (digits.has("06")) digits.delete("07");
-  return [...digits].sort().map((pictogram) => `GHS${pictogram}`);
+	const texts = codeTexts();
+	const dropped = precedence.filter(({ where }) => where.some((code2) => codes.includes(code2)));
+	const digits = new Set(
+		codes.filter((code2) => !dropped.some(({ drops }) => drops.includes(code2))).map((code2) => {
+			var _a, _b;
+			return (_b = (_a = texts[code2]) == null ? void 0 : _a.pictogram) != null ? _b : "";
+		}).filter((pictogram) => pictogram !== "")
+	);
+	if (digits.has("06")) digits.delete("07");
+	return [...digits].sort().map((pictogram) => `GHS${pictogram}`);
 }
 
 // src/chemistry/cautionList.generated.ts
@@ -3074,55 +3074,55 @@ hydrobromic acid|HBr||48|H290:m H314 H335|hb|concentrated: staff only|H314,40,,8
 
 // src/chemistry/listedHazards.ts
 function end(text, isOpenByDefault) {
-  if (text === "") return void 0;
-  const isTurned = text.startsWith("!");
-  return { percent: Number(isTurned ? text.slice(1) : text), isOpen: isTurned !== isOpenByDefault };
+	if (text === "") return void 0;
+	const isTurned = text.startsWith("!");
+	return { percent: Number(isTurned ? text.slice(1) : text), isOpen: isTurned !== isOpenByDefault };
 }
 function limitOf(text) {
-  const [code2, from, to, counted, marks] = text.split(",");
-  return {
-    code: marks.includes("3") ? `${code2}/3` : code2,
-    from: end(from, false),
-    to: end(to, true),
-    countedGramsPerMole: counted === "" ? void 0 : Number(counted),
-    confidence: marks.charAt(0),
-    isWithoutLimit: marks.includes("n"),
-    isMinimum: marks.includes("*"),
-    dependsOnPh: marks.includes("p")
-  };
+	const [code2, from, to, counted, marks] = text.split(",");
+	return {
+		code: marks.includes("3") ? `${code2}/3` : code2,
+		from: end(from, false),
+		to: end(to, true),
+		countedGramsPerMole: counted === "" ? void 0 : Number(counted),
+		confidence: marks.charAt(0),
+		isWithoutLimit: marks.includes("n"),
+		isMinimum: marks.includes("*"),
+		dependsOnPh: marks.includes("p")
+	};
 }
 var drainOf = (mark) => mark === "d" ? "yes" : mark === "n" ? "never" : mark === "b" ? "no" : { upTo: Number(mark.slice(1)) };
 function substanceOf(line2) {
-  const [name, spellings, names, sold, codes, marks, schoolUse, limits] = line2.split("|");
-  const confidence = marks.charAt(0);
-  return {
-    name,
-    spellings: spellings.split(" "),
-    names: names === "" ? [] : names.split(";"),
-    soldPercent: /\d/.test(sold) ? Number(sold) : void 0,
-    codes: codes.split(" ").filter((pair) => pair !== "").map((pair) => {
-      const [code2 = "", own] = pair.split(":");
-      return { code: code2, confidence: own != null ? own : confidence };
-    }),
-    confidence,
-    drain: drainOf(marks.slice(1)),
-    schoolUse,
-    limits: limits === "" ? [] : limits.split(";").map(limitOf)
-  };
+	const [name, spellings, names, sold, codes, marks, schoolUse, limits] = line2.split("|");
+	const confidence = marks.charAt(0);
+	return {
+		name,
+		spellings: spellings.split(" "),
+		names: names === "" ? [] : names.split(";"),
+		soldPercent: /\d/.test(sold) ? Number(sold) : void 0,
+		codes: codes.split(" ").filter((pair) => pair !== "").map((pair) => {
+			const [code2 = "", own] = pair.split(":");
+			return { code: code2, confidence: own != null ? own : confidence };
+		}),
+		confidence,
+		drain: drainOf(marks.slice(1)),
+		schoolUse,
+		limits: limits === "" ? [] : limits.split(";").map(limitOf)
+	};
 }
 var list;
 function listedSubstances() {
-  list != null ? list : list = cautionList.trim().split("\n").map((line2) => {
-    const [name = "", spellings = "", names = ""] = line2.split("|", 3);
-    let read;
-    return {
-      name,
-      spellings: spellings.split(" "),
-      names: names === "" ? [] : names.split(";"),
-      read: () => read != null ? read : read = substanceOf(line2)
-    };
-  });
-  return list;
+	list != null ? list : list = cautionList.trim().split("\n").map((line2) => {
+		const [name = "", spellings = "", names = ""] = line2.split("|", 3);
+		let read;
+		return {
+			name,
+			spellings: spellings.split(" "),
+			names: names === "" ? [] : names.split(";"),
+			read: () => read != null ? read : read = substanceOf(line2)
+		};
+	});
+	return list;
 }
 
 // src/chemistry/substancesListed.ts
@@ -3131,317 +3131,317 @@ var withoutWater = (spelling) => spelling.replace(/·(\d+[·,])?[\d⁄]*H2O$/, "
 var waterOf = (plain) => plain.slice(withoutWater(plain).length);
 var plainName = (text) => text.normalize("NFKC").trim().toLowerCase().replace(/\s+/g, " ").replace(/sulph/g, "sulf").replace(/aluminum/g, "aluminium");
 function substancesListed(text) {
-  var _a, _b, _c;
-  const all = listedSubstances();
-  const found = (kind, test) => {
-    const substances = all.filter(test).map(({ read }) => read());
-    return substances.length === 0 ? void 0 : { ...kind, substances };
-  };
-  const wanted = plainFormula(text);
-  const dry = withoutWater(wanted);
-  const name = plainName(text);
-  const water = waterOf(wanted);
-  return (_c = (_b = (_a = found({ listing: "listed", by: "formula" }, ({ spellings }) => spellings.includes(wanted))) != null ? _a : (
-    // Any spelling of the salt with any of the waters that the list has for it.
-    found(
-      { listing: "listed", by: "formula" },
-      ({ spellings }) => spellings.some((spelling) => waterOf(spelling) === water) && spellings.some((spelling) => withoutWater(spelling) === dry)
-    )
-  )) != null ? _b : found({ listing: "listed", by: "name" }, (one) => one.name.toLowerCase() === name || one.names.includes(name))) != null ? _c : found(
-    { listing: "another hydrate", by: "formula" },
-    ({ spellings }) => spellings.some((spelling) => withoutWater(spelling) === dry)
-  );
+	var _a, _b, _c;
+	const all = listedSubstances();
+	const found = (kind, test) => {
+		const substances = all.filter(test).map(({ read }) => read());
+		return substances.length === 0 ? void 0 : { ...kind, substances };
+	};
+	const wanted = plainFormula(text);
+	const dry = withoutWater(wanted);
+	const name = plainName(text);
+	const water = waterOf(wanted);
+	return (_c = (_b = (_a = found({ listing: "listed", by: "formula" }, ({ spellings }) => spellings.includes(wanted))) != null ? _a : (
+		// Any spelling of the salt with any of the waters that the list has for it.
+		found(
+			{ listing: "listed", by: "formula" },
+			({ spellings }) => spellings.some((spelling) => waterOf(spelling) === water) && spellings.some((spelling) => withoutWater(spelling) === dry)
+		)
+	)) != null ? _b : found({ listing: "listed", by: "name" }, (one) => one.name.toLowerCase() === name || one.names.includes(name))) != null ? _c : found(
+		{ listing: "another hydrate", by: "formula" },
+		({ spellings }) => spellings.some((spelling) => withoutWater(spelling) === dry)
+	);
 }
 
 // src/chemistry/cautions.ts
 function cautions(formula, massPercent) {
-  const error = massPercent === void 0 ? void 0 : notAShare(massPercent, "mass_percent");
-  if (error) return failure(error);
-  const found = substancesListed(formula.text);
-  if (found === void 0) return success(unlisted(formula));
-  return success(together(found, found.by === "name" ? void 0 : formula, massPercent));
+	const error = massPercent === void 0 ? void 0 : notAShare(massPercent, "mass_percent");
+	if (error) return failure(error);
+	const found = substancesListed(formula.text);
+	if (found === void 0) return success(unlisted(formula));
+	return success(together(found, found.by === "name" ? void 0 : formula, massPercent));
 }
 function cautionsNamed(cell, massPercent) {
-  const read = readFormula(cell);
-  if (read.ok) return cautions(read.value, massPercent);
-  const error = massPercent === void 0 ? void 0 : notAShare(massPercent, "mass_percent");
-  if (error) return failure(error);
-  const found = typeof cell === "string" ? substancesListed(cell) : void 0;
-  return found === void 0 ? read : success(together(found, void 0, massPercent));
+	const read = readFormula(cell);
+	if (read.ok) return cautions(read.value, massPercent);
+	const error = massPercent === void 0 ? void 0 : notAShare(massPercent, "mass_percent");
+	if (error) return failure(error);
+	const found = typeof cell === "string" ? substancesListed(cell) : void 0;
+	return found === void 0 ? read : success(together(found, void 0, massPercent));
 }
 var line = (about, text, advice, plain = text) => ({
-  about,
-  code: "",
-  text,
-  plain,
-  advice,
-  confidence: void 0
+	about,
+	code: "",
+	text,
+	plain,
+	advice,
+	confidence: void 0
 });
 var lastLine = line("deferring", "", cautionTexts.deferring);
 function wasteLine({ goesTo, metal }) {
-  if (goesTo === "drain") return line("waste", "", cautionTexts.drain);
-  return line("waste", "", metal === "" ? cautionTexts.beaker : cautionTexts.metalBeaker(metal));
+	if (goesTo === "drain") return line("waste", "", cautionTexts.drain);
+	return line("waste", "", metal === "" ? cautionTexts.beaker : cautionTexts.metalBeaker(metal));
 }
 function unlisted(formula) {
-  const waste = wasteOf(formula, { substance: void 0, codes: [], massPercent: void 0 });
-  return {
-    listing: "unlisted",
-    name: "",
-    listedNames: [],
-    verdict: "unsure",
-    signalWord: "",
-    pictograms: [],
-    statements: [line("note", cautionTexts.unlisted, cautionTexts.unlistedAdvice), wasteLine(waste), lastLine],
-    codes: [],
-    unknownCodes: [],
-    waste
-  };
+	const waste = wasteOf(formula, { substance: void 0, codes: [], massPercent: void 0 });
+	return {
+		listing: "unlisted",
+		name: "",
+		listedNames: [],
+		verdict: "unsure",
+		signalWord: "",
+		pictograms: [],
+		statements: [line("note", cautionTexts.unlisted, cautionTexts.unlistedAdvice), wasteLine(waste), lastLine],
+		codes: [],
+		unknownCodes: [],
+		waste
+	};
 }
 function together({ listing, substances }, formula, massPercent) {
-  var _a, _b;
-  const all = substances.map(
-    (substance) => knownOf(substance, { listing, formula: formula != null ? formula : formulaOf(substance), massPercent })
-  );
-  const codes = Array.from(new Set(all.flatMap(({ holding }) => holding.map(({ code: code2 }) => code2))));
-  const waste = (_b = all.map((known) => known.waste).find(({ goesTo }) => goesTo !== "drain")) != null ? _b : (_a = all[0]) == null ? void 0 : _a.waste;
-  if (waste === void 0) throw new Error("Found without a substance.");
-  const blocks = all.length === 1 ? all.flatMap(({ statements }) => statements) : all.flatMap(({ name, holding, statements }) => [
-    {
-      ...line("substance", cautionTexts.ifItIs(name), ""),
-      signalWord: signalOf(holding.map(({ code: code2 }) => code2))
-    },
-    ...statements
-  ]);
-  return {
-    listing,
-    name: all.map(({ name }) => name).join(" or "),
-    listedNames: substances.map(({ name }) => name),
-    verdict: verdictOf(all),
-    signalWord: signalOf(codes),
-    pictograms: pictogramsOf(codes),
-    statements: [...blocks, wasteLine(waste), lastLine],
-    codes: codes.map(bareCode),
-    unknownCodes: Array.from(new Set(all.flatMap(({ unknownCodes }) => unknownCodes.map(bareCode)))),
-    waste
-  };
+	var _a, _b;
+	const all = substances.map(
+		(substance) => knownOf(substance, { listing, formula: formula != null ? formula : formulaOf(substance), massPercent })
+	);
+	const codes = Array.from(new Set(all.flatMap(({ holding }) => holding.map(({ code: code2 }) => code2))));
+	const waste = (_b = all.map((known) => known.waste).find(({ goesTo }) => goesTo !== "drain")) != null ? _b : (_a = all[0]) == null ? void 0 : _a.waste;
+	if (waste === void 0) throw new Error("Found without a substance.");
+	const blocks = all.length === 1 ? all.flatMap(({ statements }) => statements) : all.flatMap(({ name, holding, statements }) => [
+		{
+			...line("substance", cautionTexts.ifItIs(name), ""),
+			signalWord: signalOf(holding.map(({ code: code2 }) => code2))
+		},
+		...statements
+	]);
+	return {
+		listing,
+		name: all.map(({ name }) => name).join(" or "),
+		listedNames: substances.map(({ name }) => name),
+		verdict: verdictOf(all),
+		signalWord: signalOf(codes),
+		pictograms: pictogramsOf(codes),
+		statements: [...blocks, wasteLine(waste), lastLine],
+		codes: codes.map(bareCode),
+		unknownCodes: Array.from(new Set(all.flatMap(({ unknownCodes }) => unknownCodes.map(bareCode)))),
+		waste
+	};
 }
 function verdictOf(all) {
-  if (all.some(({ verdict }) => verdict === "hazards")) return "hazards";
-  const isOpen = all.some(({ hasDoubts }) => hasDoubts);
-  return !isOpen && all.some(({ verdict }) => verdict === "none") ? "none" : "unsure";
+	if (all.some(({ verdict }) => verdict === "hazards")) return "hazards";
+	const isOpen = all.some(({ hasDoubts }) => hasDoubts);
+	return !isOpen && all.some(({ verdict }) => verdict === "none") ? "none" : "unsure";
 }
 function knownOf(substance, {
-  listing,
-  formula,
-  massPercent
+	listing,
+	formula,
+	massPercent
 }) {
-  const [primary = ""] = substance.spellings;
-  const { holding, unknownCodes, verdict, statements } = massPercent === void 0 ? asSold(substance, formula) : atStrength(substance, formula, massPercent);
-  return {
-    name: nameOfForm(substance, formula),
-    holding,
-    unknownCodes,
-    verdict,
-    hasDoubts: verdict === "unsure" && substance.codes.length + substance.limits.length > 0,
-    statements: [
-      ...listing === "listed" ? [] : [line("form", cautionTexts.otherHydrate(primary), "")],
-      ...statements,
-      ...substance.schoolUse === "" ? [] : [line("use", cautionTexts.school(substance.schoolUse), cautionTexts.schoolAdvice)]
-    ],
-    waste: wasteOf(formula, {
-      substance,
-      codes: [...holding.map(({ code: code2 }) => code2), ...unknownCodes],
-      massPercent
-    })
-  };
+	const [primary = ""] = substance.spellings;
+	const { holding, unknownCodes, verdict, statements } = massPercent === void 0 ? asSold(substance, formula) : atStrength(substance, formula, massPercent);
+	return {
+		name: nameOfForm(substance, formula),
+		holding,
+		unknownCodes,
+		verdict,
+		hasDoubts: verdict === "unsure" && substance.codes.length + substance.limits.length > 0,
+		statements: [
+			...listing === "listed" ? [] : [line("form", cautionTexts.otherHydrate(primary), "")],
+			...statements,
+			...substance.schoolUse === "" ? [] : [line("use", cautionTexts.school(substance.schoolUse), cautionTexts.schoolAdvice)]
+		],
+		waste: wasteOf(formula, {
+			substance,
+			codes: [...holding.map(({ code: code2 }) => code2), ...unknownCodes],
+			massPercent
+		})
+	};
 }
 function nameOfForm({ name, spellings: [primary = ""] }, { text }) {
-  return waterOf(plainFormula(text)) !== waterOf(plainFormula(primary)) ? name.replace(/ [a-z]+hydrate$/, "") : name;
+	return waterOf(plainFormula(text)) !== waterOf(plainFormula(primary)) ? name.replace(/ [a-z]+hydrate$/, "") : name;
 }
 function formulaOf({ name, spellings }) {
-  const read = readFormula(spellings[0]);
-  if (!read.ok) throw new Error(`${name}: ${spellings[0]} cannot be read`);
-  return read.value;
+	const read = readFormula(spellings[0]);
+	if (!read.ok) throw new Error(`${name}: ${spellings[0]} cannot be read`);
+	return read.value;
 }
 function asSold(substance, formula) {
-  const { codes, limits, confidence, soldPercent } = substance;
-  const percentCounted = percentCountedFor(substance, formula, 100);
-  const strongest = limits.filter((limit) => !limit.isWithoutLimit && isWithin(percentCounted(limit), limit));
-  const holding = tidied([...codes, ...strongest]);
-  const sold = new Set(tidied(codes).map(({ code: code2 }) => code2));
-  const isStricter = holding.some(({ code: code2 }) => !sold.has(code2));
-  const shown = soldPercent === void 0 ? "" : String(soldPercent);
-  const strength = shown === "" ? [] : [line("note", isStricter ? cautionTexts.strictest(shown) : cautionTexts.asSold(shown), "", "")];
-  if (holding.length > 0) {
-    return {
-      holding,
-      unknownCodes: [],
-      verdict: "hazards",
-      statements: [...withCare(holding.map(statementOf), substance), ...strength]
-    };
-  }
-  return {
-    holding,
-    unknownCodes: [],
-    verdict: isSettled(confidence) ? "none" : "unsure",
-    statements: [confidence === "m" ? notKnown() : notClassifiedBy(confidence), ...strength]
-  };
+	const { codes, limits, confidence, soldPercent } = substance;
+	const percentCounted = percentCountedFor(substance, formula, 100);
+	const strongest = limits.filter((limit) => !limit.isWithoutLimit && isWithin(percentCounted(limit), limit));
+	const holding = tidied([...codes, ...strongest]);
+	const sold = new Set(tidied(codes).map(({ code: code2 }) => code2));
+	const isStricter = holding.some(({ code: code2 }) => !sold.has(code2));
+	const shown = soldPercent === void 0 ? "" : String(soldPercent);
+	const strength = shown === "" ? [] : [line("note", isStricter ? cautionTexts.strictest(shown) : cautionTexts.asSold(shown), "", "")];
+	if (holding.length > 0) {
+		return {
+			holding,
+			unknownCodes: [],
+			verdict: "hazards",
+			statements: [...withCare(holding.map(statementOf), substance), ...strength]
+		};
+	}
+	return {
+		holding,
+		unknownCodes: [],
+		verdict: isSettled(confidence) ? "none" : "unsure",
+		statements: [confidence === "m" ? notKnown() : notClassifiedBy(confidence), ...strength]
+	};
 }
 var notKnown = () => line("note", cautionTexts.notKnown, cautionTexts.notKnownAdvice, cautionTexts.notKnownPlain);
 var notClassifiedBy = (confidence) => line(
-  "note",
-  cautionTexts.notClassifiedUndiluted(confidenceTexts[confidence]),
-  cautionTexts.notClassifiedAdvice,
-  isSettled(confidence) ? cautionTexts.notClassifiedPlain : cautionTexts.notKnownPlain
+	"note",
+	cautionTexts.notClassifiedUndiluted(confidenceTexts[confidence]),
+	cautionTexts.notClassifiedAdvice,
+	isSettled(confidence) ? cautionTexts.notClassifiedPlain : cautionTexts.notKnownPlain
 );
 var isSettled = (confidence) => confidence === "h" || confidence === "t";
 var nearEdge = 0.05;
 var nearMinimum = 0.5;
 function isWithin(percent, { from, to }) {
-  if (from && (from.isOpen ? percent <= from.percent : percent < from.percent)) return false;
-  return !(to && (to.isOpen ? percent >= to.percent : percent > to.percent));
+	if (from && (from.isOpen ? percent <= from.percent : percent < from.percent)) return false;
+	return !(to && (to.isOpen ? percent >= to.percent : percent > to.percent));
 }
 function percentCountedFor(substance, formula, massPercent) {
-  const [primary = ""] = substance.spellings;
-  const mass = formulaMass(formula);
-  const listed = waterOf(plainFormula(formula.text)) === waterOf(plainFormula(primary)) ? mass : formulaMass(formulaOf(substance));
-  const asWeighed = mass === void 0 || listed === void 0 ? massPercent : massPercent * Math.max(mass, listed) / mass;
-  return ({ countedGramsPerMole }) => {
-    if (countedGramsPerMole === void 0) return asWeighed;
-    return mass === void 0 ? massPercent : massPercent * countedGramsPerMole / mass;
-  };
+	const [primary = ""] = substance.spellings;
+	const mass = formulaMass(formula);
+	const listed = waterOf(plainFormula(formula.text)) === waterOf(plainFormula(primary)) ? mass : formulaMass(formulaOf(substance));
+	const asWeighed = mass === void 0 || listed === void 0 ? massPercent : massPercent * Math.max(mass, listed) / mass;
+	return ({ countedGramsPerMole }) => {
+		if (countedGramsPerMole === void 0) return asWeighed;
+		return mass === void 0 ? massPercent : massPercent * countedGramsPerMole / mass;
+	};
 }
 function atStrength(substance, formula, massPercent) {
-  var _a;
-  const counted = percentCountedFor(substance, formula, massPercent);
-  const known = substance.limits.filter((limit) => !limit.isWithoutLimit);
-  const within = known.filter((limit) => isWithin(counted(limit), limit));
-  const near = known.filter((limit) => {
-    const percent = counted(limit);
-    return limit.from !== void 0 && !isWithin(percent, limit) && percent < limit.from.percent * (1 + 1e-12) && percent >= limit.from.percent * (1 - nearEdge);
-  });
-  const holding = tidied([...within, ...near]);
-  const shown = new Set(holding.map(({ code: code2 }) => code2));
-  const unknown = substance.limits.filter(({ isWithoutLimit, code: code2 }) => isWithoutLimit && !shown.has(code2));
-  const minimum = known.filter((limit) => {
-    const percent = counted(limit);
-    return limit.isMinimum && limit.from !== void 0 && percent < limit.from.percent && percent >= limit.from.percent * nearMinimum && !near.includes(limit);
-  });
-  const statements = withCare(holding.map(statementOf), substance);
-  const goesByPh = substance.limits.some(({ dependsOnPh }) => dependsOnPh);
-  const isSureOfAll = unknown.length + minimum.length === 0 && !goesByPh;
-  const isBeyond = substance.limits.length === 0 && massPercent > ((_a = substance.soldPercent) != null ? _a : 100);
-  if (holding.length === 0) statements.push(noneHolding(substance, { isSureOfAll, isBeyond }));
-  if (near.length > 0) statements.push(line("note", cautionTexts.nearEdge, ""));
-  if (minimum.length > 0) {
-    const { minimumClass, partNotKnownAdvice, minimumClassPlain } = cautionTexts;
-    statements.push(line("note", minimumClass(codeList(minimum)), partNotKnownAdvice, minimumClassPlain));
-  }
-  if (unknown.length > 0) {
-    statements.push(line("note", cautionTexts.partNotKnown(codeList(unknown)), cautionTexts.partNotKnownAdvice));
-  }
-  if (goesByPh) {
-    statements.push(line("note", cautionTexts.extremePh, cautionTexts.extremePhAdvice));
-  }
-  const isNone = isSettled(substance.confidence) && isSureOfAll && !isBeyond;
-  return {
-    holding,
-    unknownCodes: unknown.map(({ code: code2 }) => code2),
-    verdict: holding.length > 0 ? "hazards" : isNone ? "none" : "unsure",
-    statements
-  };
+	var _a;
+	const counted = percentCountedFor(substance, formula, massPercent);
+	const known = substance.limits.filter((limit) => !limit.isWithoutLimit);
+	const within = known.filter((limit) => isWithin(counted(limit), limit));
+	const near = known.filter((limit) => {
+		const percent = counted(limit);
+		return limit.from !== void 0 && !isWithin(percent, limit) && percent < limit.from.percent * (1 + 1e-12) && percent >= limit.from.percent * (1 - nearEdge);
+	});
+	const holding = tidied([...within, ...near]);
+	const shown = new Set(holding.map(({ code: code2 }) => code2));
+	const unknown = substance.limits.filter(({ isWithoutLimit, code: code2 }) => isWithoutLimit && !shown.has(code2));
+	const minimum = known.filter((limit) => {
+		const percent = counted(limit);
+		return limit.isMinimum && limit.from !== void 0 && percent < limit.from.percent && percent >= limit.from.percent * nearMinimum && !near.includes(limit);
+	});
+	const statements = withCare(holding.map(statementOf), substance);
+	const goesByPh = substance.limits.some(({ dependsOnPh }) => dependsOnPh);
+	const isSureOfAll = unknown.length + minimum.length === 0 && !goesByPh;
+	const isBeyond = substance.limits.length === 0 && massPercent > ((_a = substance.soldPercent) != null ? _a : 100);
+	if (holding.length === 0) statements.push(noneHolding(substance, { isSureOfAll, isBeyond }));
+	if (near.length > 0) statements.push(line("note", cautionTexts.nearEdge, ""));
+	if (minimum.length > 0) {
+		const { minimumClass, partNotKnownAdvice, minimumClassPlain } = cautionTexts;
+		statements.push(line("note", minimumClass(codeList(minimum)), partNotKnownAdvice, minimumClassPlain));
+	}
+	if (unknown.length > 0) {
+		statements.push(line("note", cautionTexts.partNotKnown(codeList(unknown)), cautionTexts.partNotKnownAdvice));
+	}
+	if (goesByPh) {
+		statements.push(line("note", cautionTexts.extremePh, cautionTexts.extremePhAdvice));
+	}
+	const isNone = isSettled(substance.confidence) && isSureOfAll && !isBeyond;
+	return {
+		holding,
+		unknownCodes: unknown.map(({ code: code2 }) => code2),
+		verdict: holding.length > 0 ? "hazards" : isNone ? "none" : "unsure",
+		statements
+	};
 }
 function noneHolding({ confidence, codes }, { isSureOfAll, isBeyond }) {
-  const { strengthNotKnown, notKnownAdvice, notKnownPlain } = cautionTexts;
-  if (confidence === "m") return notKnown();
-  if (isBeyond) return line("note", strengthNotKnown, notKnownAdvice, notKnownPlain);
-  if (!isSureOfAll) {
-    return line("note", cautionTexts.notClassifiedAsFarAsKnown, cautionTexts.notClassifiedAsFarAsKnownAdvice);
-  }
-  return codes.length === 0 && !isSettled(confidence) ? notClassifiedBy(confidence) : line("note", cautionTexts.notClassified, cautionTexts.notClassifiedAdvice);
+	const { strengthNotKnown, notKnownAdvice, notKnownPlain } = cautionTexts;
+	if (confidence === "m") return notKnown();
+	if (isBeyond) return line("note", strengthNotKnown, notKnownAdvice, notKnownPlain);
+	if (!isSureOfAll) {
+		return line("note", cautionTexts.notClassifiedAsFarAsKnown, cautionTexts.notClassifiedAsFarAsKnownAdvice);
+	}
+	return codes.length === 0 && !isSettled(confidence) ? notClassifiedBy(confidence) : line("note", cautionTexts.notClassified, cautionTexts.notClassifiedAdvice);
 }
 function formulaMass(formula) {
-  const mass = molarMass(formula);
-  return mass.ok ? mass.value : void 0;
+	const mass = molarMass(formula);
+	return mass.ok ? mass.value : void 0;
 }
 var sentence = (words) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 var bareCode = (code2) => code2.replace("/3", "");
 var codeList = (holding) => Array.from(new Set(holding.map(({ code: code2 }) => {
-  var _a, _b;
-  return `${bareCode(code2)} (${(_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.means) != null ? _b : ""})`;
+	var _a, _b;
+	return `${bareCode(code2)} (${(_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.means) != null ? _b : ""})`;
 }))).join(", ");
 var hides = [
-  ["H225", ["H226"]],
-  ["H314", ["H318", "H315", "H319"]],
-  ["H318", ["H319"]],
-  ["H410", ["H400", "H411", "H412"]],
-  ["H411", ["H412"]],
-  ["H271", ["H272", "H272/3"]],
-  ["H272", ["H272/3"]],
-  ["H300", ["H301", "H302"]],
-  ["H301", ["H302"]],
-  ["H310", ["H311", "H312"]],
-  ["H311", ["H312"]],
-  ["H330", ["H331", "H332"]],
-  ["H331", ["H332"]],
-  ["H340", ["H341"]],
-  ["H350", ["H350i", "H351"]],
-  ["H350i", ["H351"]],
-  ["H360FD", ["H360", "H360D", "H360Df", "H360F", "H361", "H361d", "H361f"]],
-  ["H360Df", ["H360D", "H361f"]],
-  ["H360D", ["H361d"]],
-  ["H360F", ["H361f"]],
-  ["H370", ["H371"]],
-  ["H372", ["H373"]]
+	["H225", ["H226"]],
+	["H314", ["H318", "H315", "H319"]],
+	["H318", ["H319"]],
+	["H410", ["H400", "H411", "H412"]],
+	["H411", ["H412"]],
+	["H271", ["H272", "H272/3"]],
+	["H272", ["H272/3"]],
+	["H300", ["H301", "H302"]],
+	["H301", ["H302"]],
+	["H310", ["H311", "H312"]],
+	["H311", ["H312"]],
+	["H330", ["H331", "H332"]],
+	["H331", ["H332"]],
+	["H340", ["H341"]],
+	["H350", ["H350i", "H351"]],
+	["H350i", ["H351"]],
+	["H360FD", ["H360", "H360D", "H360Df", "H360F", "H361", "H361d", "H361f"]],
+	["H360Df", ["H360D", "H361f"]],
+	["H360D", ["H361d"]],
+	["H360F", ["H361f"]],
+	["H370", ["H371"]],
+	["H372", ["H373"]]
 ];
 function tidied(all) {
-  const codes = new Set(all.map(({ code: code2 }) => code2));
-  for (const [strict, weaker] of hides) {
-    if (codes.has(strict)) for (const code2 of weaker) codes.delete(code2);
-  }
-  return Array.from(codes).map((code2) => {
-    var _a, _b;
-    return {
-      code: code2,
-      confidence: (_b = (_a = all.find((one) => one.code === code2)) == null ? void 0 : _a.confidence) != null ? _b : "m"
-    };
-  });
+	const codes = new Set(all.map(({ code: code2 }) => code2));
+	for (const [strict, weaker] of hides) {
+		if (codes.has(strict)) for (const code2 of weaker) codes.delete(code2);
+	}
+	return Array.from(codes).map((code2) => {
+		var _a, _b;
+		return {
+			code: code2,
+			confidence: (_b = (_a = all.find((one) => one.code === code2)) == null ? void 0 : _a.confidence) != null ? _b : "m"
+		};
+	});
 }
 var signalOf = (codes) => {
-  const words = codes.map((code2) => {
-    var _a, _b;
-    return (_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.signal) != null ? _b : "";
-  });
-  return words.includes("Danger") ? "Danger" : words.includes("Warning") ? "Warning" : "";
+	const words = codes.map((code2) => {
+		var _a, _b;
+		return (_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.signal) != null ? _b : "";
+	});
+	return words.includes("Danger") ? "Danger" : words.includes("Warning") ? "Warning" : "";
 };
 function statementOf({ code: code2, confidence }) {
-  var _a, _b, _c;
-  const text = codeTexts()[code2];
-  const advice = (_a = text == null ? void 0 : text.advice) != null ? _a : [];
-  return {
-    about: "hazard",
-    code: bareCode(code2),
-    text: `${bareCode(code2)}: ${(_b = text == null ? void 0 : text.means) != null ? _b : ""} (${confidenceTexts[confidence]})`,
-    plain: sentence((_c = text == null ? void 0 : text.means) != null ? _c : ""),
-    advice: advice.map((name) => adviceTexts[name]).join(" "),
-    confidence
-  };
+	var _a, _b, _c;
+	const text = codeTexts()[code2];
+	const advice = (_a = text == null ? void 0 : text.advice) != null ? _a : [];
+	return {
+		about: "hazard",
+		code: bareCode(code2),
+		text: `${bareCode(code2)}: ${(_b = text == null ? void 0 : text.means) != null ? _b : ""} (${confidenceTexts[confidence]})`,
+		plain: sentence((_c = text == null ? void 0 : text.means) != null ? _c : ""),
+		advice: advice.map((name) => adviceTexts[name]).join(" "),
+		confidence
+	};
 }
 var acids = ["HCl", "H2SO4", "HNO3", "H3PO4", "CH3COOH", "HCOOH", "HClO4", "HF", "HBr"];
 var hotBases = ["NaOH", "KOH"];
 function withCare(statements, { spellings }) {
-  if (!statements.some(({ code: code2 }) => code2 === "H314")) return [...statements];
-  const [formula = ""] = spellings;
-  const care = acids.includes(formula) ? adviceTexts.acidToWater : hotBases.includes(formula) ? adviceTexts.heatOfSolution : "";
-  return care === "" ? [...statements] : [...statements, line("care", "", care)];
+	if (!statements.some(({ code: code2 }) => code2 === "H314")) return [...statements];
+	const [formula = ""] = spellings;
+	const care = acids.includes(formula) ? adviceTexts.acidToWater : hotBases.includes(formula) ? adviceTexts.heatOfSolution : "";
+	return care === "" ? [...statements] : [...statements, line("care", "", care)];
 }
 var cautionRows = ({ signalWord, statements }) => statements.map((statement, row) => {
-  var _a;
-  return [
-    (_a = statement.signalWord) != null ? _a : row === 0 ? signalWord : "",
-    statement.text,
-    statement.advice
-  ];
+	var _a;
+	return [
+		(_a = statement.signalWord) != null ? _a : row === 0 ? signalWord : "",
+		statement.text,
+		statement.advice
+	];
 });
 
 return { adviceTexts, cautions, cautionsNamed, cautionRows };
@@ -3453,28 +3453,28 @@ const { oneTable, success } = part("base");
 
 // src/functions/entries/cautionsEntry.ts
 var cautionsEntry = {
-  name: "CAUTIONS",
-  arguments: [
-    {
-      name: "formula",
-      kind: "substance",
-      unit: "",
-      about: "formula of the substance as it stands in the bottle, or its name, such as glucose"
-    },
-    {
-      name: "mass_percent",
-      kind: "percent",
-      unit: "%",
-      about: "grams of the substance in 100 g of a solution in water; as it is sold if left out",
-      optional: true
-    }
-  ],
-  columns: ["signal word", "what it can do", "what to do about it"],
-  call: oneTable,
-  compute(substance, massPercent) {
-    const found = cautionsNamed(substance, massPercent);
-    return found.ok ? success(cautionRows(found.value).map((row) => [...row])) : found;
-  }
+	name: "CAUTIONS",
+	arguments: [
+		{
+			name: "formula",
+			kind: "substance",
+			unit: "",
+			about: "formula of the substance as it stands in the bottle, or its name, such as glucose"
+		},
+		{
+			name: "mass_percent",
+			kind: "percent",
+			unit: "%",
+			about: "grams of the substance in 100 g of a solution in water; as it is sold if left out",
+			optional: true
+		}
+	],
+	columns: ["signal word", "what it can do", "what to do about it"],
+	call: oneTable,
+	compute(substance, massPercent) {
+		const found = cautionsNamed(substance, massPercent);
+		return found.ok ? success(cautionRows(found.value).map((row) => [...row])) : found;
+	}
 };
 return { entry: cautionsEntry };
 },
@@ -3483,527 +3483,527 @@ return { entry: cautionsEntry };
 // src/lab/span.ts
 var relativeSlack = 1e-12;
 var isWithin = (value, { low, high }, room = 0) => {
-  const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
-  return value >= low - room - slack && value <= high + room + slack;
+	const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
+	return value >= low - room - slack && value <= high + room + slack;
 };
 var distanceFrom = (value, { low, high }) => value < low ? low - value : value > high ? value - high : 0;
 
 // src/lab/place.ts
 var leadingPlace = (value) => {
-  const [, exponent] = Math.abs(value).toExponential(12).split("e");
-  return Number(exponent);
+	const [, exponent] = Math.abs(value).toExponential(12).split("e");
+	return Number(exponent);
 };
 var tenTo = (power) => Number(`1e${power}`);
 
 // src/lab/typedEntry.ts
 function lastFigureFilledUp({ value, figuresMin }, asked) {
-  const sure = leadingPlace(value) - figuresMin + 1;
-  const wanted = "decimals" in asked ? -asked.decimals : leadingPlace(value) - asked.figures + 1;
-  return tenTo(Math.min(sure, wanted));
+	const sure = leadingPlace(value) - figuresMin + 1;
+	const wanted = "decimals" in asked ? -asked.decimals : leadingPlace(value) - asked.figures + 1;
+	return tenTo(Math.min(sure, wanted));
 }
 function isShort({ figuresMax, lastPlace }, asked) {
-  if (figuresMax < 2) return false;
-  return "decimals" in asked ? lastPlace > -asked.decimals : figuresMax < asked.figures;
+	if (figuresMax < 2) return false;
+	return "decimals" in asked ? lastPlace > -asked.decimals : figuresMax < asked.figures;
 }
 function hasFiguresAsked(entry, asked) {
-  if ("decimals" in asked) return entry.lastPlace === -asked.decimals;
-  return entry.figuresMin <= asked.figures && asked.figures <= entry.figuresMax;
+	if ("decimals" in asked) return entry.lastPlace === -asked.decimals;
+	return entry.figuresMin <= asked.figures && asked.figures <= entry.figuresMax;
 }
 
 // src/lab/tolerance.ts
 var placeAsked = (value, asked) => "decimals" in asked ? tenTo(-asked.decimals) : tenTo(leadingPlace(value) - asked.figures + 1);
 function toleranceOf(span, { asked, wideClose, coarsest }) {
-  const floor = coarsest ? Math.max(placeAsked(coarsest.low, asked), placeAsked(coarsest.high, asked)) : 0;
-  return {
-    span,
-    asked,
-    placeLow: Math.max(placeAsked(span.low, asked), floor),
-    placeHigh: Math.max(placeAsked(span.high, asked), floor),
-    wideClose
-  };
+	const floor = coarsest ? Math.max(placeAsked(coarsest.low, asked), placeAsked(coarsest.high, asked)) : 0;
+	return {
+		span,
+		asked,
+		placeLow: Math.max(placeAsked(span.low, asked), floor),
+		placeHigh: Math.max(placeAsked(span.high, asked), floor),
+		wideClose
+	};
 }
 var acceptedEnds = ({ span, placeLow, placeHigh }) => ({
-  low: span.low - placeLow / 2,
-  high: span.high + placeHigh / 2
+	low: span.low - placeLow / 2,
+	high: span.high + placeHigh / 2
 });
 var isOnTarget = (value, tolerance) => tolerance.span.middle === 0 ? value === 0 : isWithin(value, acceptedEnds(tolerance));
 function closeness(entry, tolerance) {
-  const { span, placeLow, placeHigh, wideClose, asked } = tolerance;
-  const target = Math.abs(span.middle);
-  if (target === 0) return false;
-  if (isShort(entry, asked) && isWithin(entry.value, span, tenTo(entry.lastPlace) / 2)) return "few figures";
-  const away = distanceFrom(entry.value, span);
-  const place = entry.value < span.low ? placeLow : placeHigh;
-  const room = Math.max(Math.min(2 * place, 0.02 * target), wideClose ? 0.01 * target : 0);
-  return away <= room + relativeSlack * Math.max(target, Math.abs(entry.value)) && "rounding";
+	const { span, placeLow, placeHigh, wideClose, asked } = tolerance;
+	const target = Math.abs(span.middle);
+	if (target === 0) return false;
+	if (isShort(entry, asked) && isWithin(entry.value, span, tenTo(entry.lastPlace) / 2)) return "few figures";
+	const away = distanceFrom(entry.value, span);
+	const place = entry.value < span.low ? placeLow : placeHigh;
+	const room = Math.max(Math.min(2 * place, 0.02 * target), wideClose ? 0.01 * target : 0);
+	return away <= room + relativeSlack * Math.max(target, Math.abs(entry.value)) && "rounding";
 }
 var isOneFigureOf = (entry, { span, asked }) => entry.value !== 0 && entry.figuresMax === 1 && ("decimals" in asked ? entry.lastPlace > -asked.decimals : asked.figures > 1) && isWithin(entry.value, span, tenTo(leadingPlace(entry.value)) / 2);
 function isTruncated(entry, { span, asked }) {
-  if (!hasFiguresAsked(entry, asked)) return false;
-  const size = Math.abs(entry.value);
-  const [low, high] = [Math.abs(span.low), Math.abs(span.high)];
-  const next = size + tenTo("decimals" in asked ? -asked.decimals : leadingPlace(size) - asked.figures + 1);
-  return Math.min(low, high) > size && Math.max(low, high) < next;
+	if (!hasFiguresAsked(entry, asked)) return false;
+	const size = Math.abs(entry.value);
+	const [low, high] = [Math.abs(span.low), Math.abs(span.high)];
+	const next = size + tenTo("decimals" in asked ? -asked.decimals : leadingPlace(size) - asked.figures + 1);
+	return Math.min(low, high) > size && Math.max(low, high) < next;
 }
 
 // src/lab/texts/feedback.ts
 var workedWith = (text) => ({ "mass of solute": text, molarity: text });
 var slipTexts = {
-  "volume-in-mL": {
-    fits: "a result with the volume left in mL",
-    ask: "Which unit of volume goes with mol/L?"
-  },
-  "litres-reported": {
-    fits: "the right volume in litres",
-    ask: "Which unit does this row ask for?"
-  },
-  "volume-ignored": {
-    fits: "a result without the volume",
-    ask: "Would a small flask and a big flask need the same amount?"
-  },
-  "moles-reported": {
-    fits: "the amount in moles",
-    ask: "You have the moles. What will the balance show for them?"
-  },
-  "molar-mass-ignored": {
-    fits: "the grams in each litre",
-    ask: "Molarity counts moles. How do you get from grams to moles?"
-  },
-  "ratio-inverted": {
-    fits: "a result with one step the other way round",
-    ask: "Should this step multiply or divide?",
-    in: {
-      "mass of solute": {
-        fits: "the moles divided by the molar mass",
-        ask: "One mole has a mass of many grams. So should the grams be more or less than the moles?"
-      },
-      molarity: {
-        fits: "the grams times the molar mass",
-        ask: "If one mole weighs more, do the same grams hold more moles or fewer?"
-      },
-      "stock volume": {
-        fits: "the two molarities divided the other way round",
-        ask: "Can you take out more stock than the flask holds?"
-      },
-      "dilution factor": {
-        fits: "the molarity at the end divided by that of the stock",
-        ask: "The volume gets bigger. How many times as big is it at the end?"
-      },
-      "diluted molarity": {
-        fits: "the two volumes divided the other way round",
-        ask: "Can adding water make a solution stronger?"
-      },
-      "ion molarity": {
-        fits: "the molarity shared out among the ions",
-        ask: "Is it shared out, or does each ion count?"
-      },
-      "reagent molarity": {
-        fits: "the grams times the molar mass",
-        ask: "How do you get from the grams in a litre to the moles?"
-      },
-      density: {
-        fits: "the volume of one gram",
-        ask: "Density is the grams in each mL. Which of the two do you divide by?"
-      },
-      "mass percent": {
-        fits: "the two gaps of the densities divided the other way round",
-        ask: "Which gap reaches from line to line, and which one only up to your density?"
-      }
-    }
-  },
-  "volumes-multiplied": {
-    fits: "a result divided by the volume",
-    ask: "Does a bigger flask of the same solution need more solute or less?",
-    in: {
-      molarity: {
-        fits: "a result multiplied by the volume",
-        ask: "The same solute in a bigger flask: is it more crowded or less?"
-      },
-      density: {
-        fits: "the mass times the volume",
-        ask: "What does just one mL of it weigh?"
-      }
-    }
-  },
-  "water-of-hydration-left-out": {
-    fits: "the molar mass of the salt with no water in it",
-    ask: "What stands after the dot in the formula?",
-    in: workedWith({
-      fits: "a result with the molar mass of the salt without its water",
-      ask: "What stands after the dot in the formula?"
-    })
-  },
-  "one-water-only": {
-    fits: "the molar mass with just one water",
-    ask: "How many waters does the formula show after the dot?",
-    in: workedWith({
-      fits: "a result with just one water in the molar mass",
-      ask: "How many waters does the formula show after the dot?"
-    })
-  },
-  "group-subscript-ignored": {
-    fits: "a molar mass without the number after a bracket",
-    ask: "Which atoms does the small number after the bracket count for?",
-    in: workedWith({
-      fits: "a result without the number after a bracket in the molar mass",
-      ask: "Which atoms does the small number after the bracket count for?"
-    })
-  },
-  "bracket-number-on-one-atom": {
-    fits: "a molar mass where the number after a bracket counts for one atom only",
-    ask: "Which atoms stand inside the bracket?",
-    in: workedWith({
-      fits: "a result where the number after a bracket counts for one atom only",
-      ask: "Which atoms stand inside the bracket?"
-    })
-  },
-  "subscripts-ignored": {
-    fits: "a molar mass with each atom counted just once",
-    ask: "What do the small numbers in the formula tell you?",
-    in: workedWith({
-      fits: "a result with each atom counted just once",
-      ask: "What do the small numbers in the formula tell you?"
-    })
-  },
-  "one-subscript-missed": {
-    fits: "a molar mass with one small number in the formula left out",
-    ask: "What do the small numbers in the formula tell you?",
-    in: workedWith({
-      fits: "a result with one small number in the formula left out",
-      ask: "What do the small numbers in the formula tell you?"
-    })
-  },
-  "water-number-on-one-atom": {
-    fits: "a molar mass where the number of waters counts for the hydrogen only",
-    ask: "Which atoms are in one water, and how many waters are there?",
-    in: workedWith({
-      fits: "a result where the number of waters counts for the hydrogen only",
-      ask: "Which atoms are in one water, and how many waters are there?"
-    })
-  },
-  "dot-as-times": {
-    fits: "the masses of salt and water multiplied",
-    ask: "Does the dot in the formula join two parts or multiply them?"
-  },
-  "atomic-numbers-used": {
-    fits: "the sum of atomic numbers",
-    ask: "Which number on the periodic table tells you the mass?",
-    in: workedWith({
-      fits: "a result with a sum of atomic numbers",
-      ask: "Which number on the periodic table tells you the mass?"
-    })
-  },
-  "purity-ignored": {
-    fits: "a result for a pure solid",
-    ask: "How much of your solid is the salt itself?"
-  },
-  "purity-inverted": {
-    fits: "a result with the purity used the other way round",
-    ask: "If only part of the solid is the salt, do you need more of it or less?",
-    in: {
-      molarity: {
-        fits: "a result with the purity used the other way round",
-        ask: "If only part of the solid is the salt, does it give more moles or fewer?"
-      }
-    }
-  },
-  "amount-as-molarity": {
-    fits: "the moles in the flask",
-    ask: "What volume are those moles in?"
-  },
-  "volume-over-amount": {
-    fits: "the litres for each mole",
-    ask: "Molarity is the moles in each litre. Which of the two do you divide by?"
-  },
-  "upside-down": {
-    fits: "the volume divided by the molarity",
-    ask: "If the solution is stronger, does the same volume hold more moles or fewer?",
-    in: {
-      "mass of solute": {
-        fits: "the molar mass divided by the moles",
-        ask: "If you need more moles, do you weigh out more grams or fewer?"
-      }
-    }
-  },
-  "molar-mass-reported": {
-    fits: "the mass of one mole",
-    ask: "How many moles does your solution need?"
-  },
-  "water-for-stock": {
-    fits: "the volume of water",
-    ask: "Does this row ask for the stronger solution or for the water?"
-  },
-  "stock-for-water": {
-    fits: "the volume of stock",
-    ask: "Once the stock is in, how much room is left?"
-  },
-  "final-volume-for-water": {
-    fits: "the whole volume at the end",
-    ask: "How much of that volume is stock?"
-  },
-  "volumes-added": {
-    fits: "the two volumes added up",
-    ask: "Can the total be more than the flask holds?"
-  },
-  "parts-miscounted": {
-    fits: "a result with the parts counted in another way",
-    ask: "One part of stock in how many parts of the whole?"
-  },
-  "volume-left-out": {
-    fits: "the ratio of the two molarities",
-    ask: "How big is the flask that you fill?"
-  },
-  "amount-for-volume": {
-    fits: "the molarity times the volume, which is an amount",
-    ask: "What unit do you get from mol/L times a volume?"
-  },
-  "factor-less-one": {
-    fits: "the parts of water for each part of stock",
-    ask: "Is the stock itself one of the parts in the total?"
-  },
-  "total-counted-twice": {
-    fits: "the ratio with one part too many",
-    ask: "Is the stock already part of the total?"
-  },
-  "total-over-water": {
-    fits: "the total divided by the water",
-    ask: "Which one is diluted, the stock or the water?"
-  },
-  "difference-for-ratio": {
-    fits: "the difference of the two molarities",
-    ask: "Does the factor say how much less, or how many times?"
-  },
-  "solvent-added-to-final": {
-    fits: "a result where the final volume counts as added water",
-    ask: "Is the final volume the water you add, or all that is in the flask?"
-  },
-  "water-as-final": {
-    fits: "a result divided by the volume of water",
-    ask: "Which volume is the solute in now?"
-  },
-  "molarity-unchanged": {
-    fits: "the molarity of the stock",
-    ask: "What stays the same when you add water, and what changes?",
-    in: {
-      "flask before": {
-        fits: "the molarity in the flask before",
-        ask: "What stays the same when you add water, and what changes?"
-      }
-    }
-  },
-  "factors-added": {
-    fits: "the stock divided by factors that are added up",
-    ask: "Each flask dilutes the one before. Do the factors add up or multiply?"
-  },
-  "other-given-used": {
-    fits: "the result with another of your given numbers",
-    ask: "Which solution is this row about, and which numbers belong to it?"
-  },
-  "ion-count-ignored": {
-    fits: "the molarity of the whole salt",
-    ask: "How many of this ion does one formula unit give?"
-  },
-  "all-ions-counted": {
-    fits: "the molarity of all the ions at once",
-    ask: "Which ion does this row ask about?"
-  },
-  "other-ion's-count": {
-    fits: "a result with the number of the other ion",
-    ask: "Which ion is asked for, and how many of it are there?"
-  },
-  "charge-for-count": {
-    fits: "a result with the charge of the ion as its number",
-    ask: "Does the charge of an ion tell how many of them there are?"
-  },
-  "divided-by-measured": {
-    fits: "the gap divided by the measured value",
-    ask: "Which of the two values do you compare with?"
-  },
-  "mean-as-base": {
-    fits: "the gap divided by the mean of the two",
-    ask: "Is one of the two values the accepted one?"
-  },
-  "ratio-reported": {
-    fits: "the measured value as a percent of the accepted one",
-    ask: "Does this row ask how big a share it is, or how far off it is?"
-  },
-  "difference-reported": {
-    fits: "the plain gap between the two values",
-    ask: "Which value is the gap a percent of?"
-  },
-  "fraction-reported": {
-    fits: "a fraction where a percent is asked for",
-    ask: "How do you turn a fraction into a percent?"
-  },
-  "sign-reversed": {
-    fits: "the two volumes subtracted the other way round",
-    ask: "Which of the two is bigger?"
-  },
-  "density-divided": {
-    fits: "a result divided by the density",
-    ask: "If the liquid is heavier than water, does a litre of it hold more grams or fewer?"
-  },
-  "percent-not-divided": {
-    fits: "a result with the percent as a plain number",
-    ask: "How do you write a percent as a fraction?"
-  },
-  "percent-left-out": {
-    fits: "a result for a liquid that is all solute",
-    ask: "What share of the liquid is the solute?"
-  },
-  "density-ignored": {
-    fits: "a result with the mass of a litre of water",
-    ask: "What is the mass of one litre of this liquid?"
-  },
-  "per-mL-not-L": {
-    fits: "the moles in one mL",
-    ask: "Molarity is moles in how much solution?"
-  },
-  "grams-per-litre": {
-    fits: "the grams of solute in one litre",
-    ask: "How do you get from grams to moles?"
-  },
-  "moles-in-100-g": {
-    fits: "the moles in a hundred grams of the liquid",
-    ask: "What is the mass of one litre of it?"
-  },
-  "molality-reported": {
-    fits: "the moles for each kilogram of water",
-    ask: "Is molarity worked with the water alone, or with the whole solution?"
-  },
-  "volume-in-litres": {
-    fits: "the mass of one litre",
-    ask: "Which unit of volume does this row ask for?"
-  },
-  "table-line-taken": {
-    fits: "the percent in one line of the table",
-    ask: "Is your density exactly the one in that line?"
-  },
-  "middle-of-lines": {
-    fits: "the middle between the percents of the two lines",
-    ask: "Is your density in the middle between theirs?"
-  },
-  "share-mirrored": {
-    fits: "a result that counts back from the heavier line",
-    ask: "Which line is your density closer to? Is your percent closer to that line too?"
-  },
-  "step-unscaled": {
-    fits: "the percent of the lighter line plus a bare fraction",
-    ask: "How many percent is that fraction of the gap worth?"
-  },
-  "line-not-added": {
-    fits: "only what is added to the lighter line",
-    ask: "What percent does the lighter line have already?"
-  },
-  "share-reported": {
-    fits: "only the fraction of the gap between the lines",
-    ask: "How many percent is that fraction worth, and to which line is it added?"
-  },
-  "planned-for-made": {
-    fits: "the molarity of the plan",
-    ask: "Which mass did the balance really show?",
-    in: {
-      "diluted molarity": {
-        fits: "the molarity of the plan",
-        ask: "Which molarity does your stock really have?"
-      },
-      "dilution factor": {
-        fits: "a result with the molarity that was planned for the stock",
-        ask: "Which molarity does your stock really have?"
-      },
-      "stock volume": {
-        fits: "a result with the molarity that was planned for the stock",
-        ask: "Which molarity does your stock really have?"
-      },
-      "water volume": {
-        fits: "a result with the molarity that was planned for the stock",
-        ask: "Which molarity does your stock really have?"
-      },
-      "reagent molarity": {
-        fits: "the molarity on the label",
-        ask: "Which molarity do your mass percent and your density give?"
-      }
-    }
-  },
-  "mass-reported": {
-    fits: "the mass in grams",
-    ask: "This row asks for moles. Which step comes before the mass?",
-    in: {
-      density: {
-        fits: "the mass of the whole portion",
-        ask: "How many mL share that mass?"
-      }
-    }
-  },
-  "flasks-compared": {
-    fits: "the sizes of the two flasks compared",
-    ask: "Does all of the stock go into the second flask?"
-  },
-  "power-of-ten": {
-    fits: "the right digits with the point moved",
-    ask: "What size of number makes sense here? Look at the units."
-  }
+	"volume-in-mL": {
+		fits: "a result with the volume left in mL",
+		ask: "Which unit of volume goes with mol/L?"
+	},
+	"litres-reported": {
+		fits: "the right volume in litres",
+		ask: "Which unit does this row ask for?"
+	},
+	"volume-ignored": {
+		fits: "a result without the volume",
+		ask: "Would a small flask and a big flask need the same amount?"
+	},
+	"moles-reported": {
+		fits: "the amount in moles",
+		ask: "You have the moles. What will the balance show for them?"
+	},
+	"molar-mass-ignored": {
+		fits: "the grams in each litre",
+		ask: "Molarity counts moles. How do you get from grams to moles?"
+	},
+	"ratio-inverted": {
+		fits: "a result with one step the other way round",
+		ask: "Should this step multiply or divide?",
+		in: {
+			"mass of solute": {
+				fits: "the moles divided by the molar mass",
+				ask: "One mole has a mass of many grams. So should the grams be more or less than the moles?"
+			},
+			molarity: {
+				fits: "the grams times the molar mass",
+				ask: "If one mole weighs more, do the same grams hold more moles or fewer?"
+			},
+			"stock volume": {
+				fits: "the two molarities divided the other way round",
+				ask: "Can you take out more stock than the flask holds?"
+			},
+			"dilution factor": {
+				fits: "the molarity at the end divided by that of the stock",
+				ask: "The volume gets bigger. How many times as big is it at the end?"
+			},
+			"diluted molarity": {
+				fits: "the two volumes divided the other way round",
+				ask: "Can adding water make a solution stronger?"
+			},
+			"ion molarity": {
+				fits: "the molarity shared out among the ions",
+				ask: "Is it shared out, or does each ion count?"
+			},
+			"reagent molarity": {
+				fits: "the grams times the molar mass",
+				ask: "How do you get from the grams in a litre to the moles?"
+			},
+			density: {
+				fits: "the volume of one gram",
+				ask: "Density is the grams in each mL. Which of the two do you divide by?"
+			},
+			"mass percent": {
+				fits: "the two gaps of the densities divided the other way round",
+				ask: "Which gap reaches from line to line, and which one only up to your density?"
+			}
+		}
+	},
+	"volumes-multiplied": {
+		fits: "a result divided by the volume",
+		ask: "Does a bigger flask of the same solution need more solute or less?",
+		in: {
+			molarity: {
+				fits: "a result multiplied by the volume",
+				ask: "The same solute in a bigger flask: is it more crowded or less?"
+			},
+			density: {
+				fits: "the mass times the volume",
+				ask: "What does just one mL of it weigh?"
+			}
+		}
+	},
+	"water-of-hydration-left-out": {
+		fits: "the molar mass of the salt with no water in it",
+		ask: "What stands after the dot in the formula?",
+		in: workedWith({
+			fits: "a result with the molar mass of the salt without its water",
+			ask: "What stands after the dot in the formula?"
+		})
+	},
+	"one-water-only": {
+		fits: "the molar mass with just one water",
+		ask: "How many waters does the formula show after the dot?",
+		in: workedWith({
+			fits: "a result with just one water in the molar mass",
+			ask: "How many waters does the formula show after the dot?"
+		})
+	},
+	"group-subscript-ignored": {
+		fits: "a molar mass without the number after a bracket",
+		ask: "Which atoms does the small number after the bracket count for?",
+		in: workedWith({
+			fits: "a result without the number after a bracket in the molar mass",
+			ask: "Which atoms does the small number after the bracket count for?"
+		})
+	},
+	"bracket-number-on-one-atom": {
+		fits: "a molar mass where the number after a bracket counts for one atom only",
+		ask: "Which atoms stand inside the bracket?",
+		in: workedWith({
+			fits: "a result where the number after a bracket counts for one atom only",
+			ask: "Which atoms stand inside the bracket?"
+		})
+	},
+	"subscripts-ignored": {
+		fits: "a molar mass with each atom counted just once",
+		ask: "What do the small numbers in the formula tell you?",
+		in: workedWith({
+			fits: "a result with each atom counted just once",
+			ask: "What do the small numbers in the formula tell you?"
+		})
+	},
+	"one-subscript-missed": {
+		fits: "a molar mass with one small number in the formula left out",
+		ask: "What do the small numbers in the formula tell you?",
+		in: workedWith({
+			fits: "a result with one small number in the formula left out",
+			ask: "What do the small numbers in the formula tell you?"
+		})
+	},
+	"water-number-on-one-atom": {
+		fits: "a molar mass where the number of waters counts for the hydrogen only",
+		ask: "Which atoms are in one water, and how many waters are there?",
+		in: workedWith({
+			fits: "a result where the number of waters counts for the hydrogen only",
+			ask: "Which atoms are in one water, and how many waters are there?"
+		})
+	},
+	"dot-as-times": {
+		fits: "the masses of salt and water multiplied",
+		ask: "Does the dot in the formula join two parts or multiply them?"
+	},
+	"atomic-numbers-used": {
+		fits: "the sum of atomic numbers",
+		ask: "Which number on the periodic table tells you the mass?",
+		in: workedWith({
+			fits: "a result with a sum of atomic numbers",
+			ask: "Which number on the periodic table tells you the mass?"
+		})
+	},
+	"purity-ignored": {
+		fits: "a result for a pure solid",
+		ask: "How much of your solid is the salt itself?"
+	},
+	"purity-inverted": {
+		fits: "a result with the purity used the other way round",
+		ask: "If only part of the solid is the salt, do you need more of it or less?",
+		in: {
+			molarity: {
+				fits: "a result with the purity used the other way round",
+				ask: "If only part of the solid is the salt, does it give more moles or fewer?"
+			}
+		}
+	},
+	"amount-as-molarity": {
+		fits: "the moles in the flask",
+		ask: "What volume are those moles in?"
+	},
+	"volume-over-amount": {
+		fits: "the litres for each mole",
+		ask: "Molarity is the moles in each litre. Which of the two do you divide by?"
+	},
+	"upside-down": {
+		fits: "the volume divided by the molarity",
+		ask: "If the solution is stronger, does the same volume hold more moles or fewer?",
+		in: {
+			"mass of solute": {
+				fits: "the molar mass divided by the moles",
+				ask: "If you need more moles, do you weigh out more grams or fewer?"
+			}
+		}
+	},
+	"molar-mass-reported": {
+		fits: "the mass of one mole",
+		ask: "How many moles does your solution need?"
+	},
+	"water-for-stock": {
+		fits: "the volume of water",
+		ask: "Does this row ask for the stronger solution or for the water?"
+	},
+	"stock-for-water": {
+		fits: "the volume of stock",
+		ask: "Once the stock is in, how much room is left?"
+	},
+	"final-volume-for-water": {
+		fits: "the whole volume at the end",
+		ask: "How much of that volume is stock?"
+	},
+	"volumes-added": {
+		fits: "the two volumes added up",
+		ask: "Can the total be more than the flask holds?"
+	},
+	"parts-miscounted": {
+		fits: "a result with the parts counted in another way",
+		ask: "One part of stock in how many parts of the whole?"
+	},
+	"volume-left-out": {
+		fits: "the ratio of the two molarities",
+		ask: "How big is the flask that you fill?"
+	},
+	"amount-for-volume": {
+		fits: "the molarity times the volume, which is an amount",
+		ask: "What unit do you get from mol/L times a volume?"
+	},
+	"factor-less-one": {
+		fits: "the parts of water for each part of stock",
+		ask: "Is the stock itself one of the parts in the total?"
+	},
+	"total-counted-twice": {
+		fits: "the ratio with one part too many",
+		ask: "Is the stock already part of the total?"
+	},
+	"total-over-water": {
+		fits: "the total divided by the water",
+		ask: "Which one is diluted, the stock or the water?"
+	},
+	"difference-for-ratio": {
+		fits: "the difference of the two molarities",
+		ask: "Does the factor say how much less, or how many times?"
+	},
+	"solvent-added-to-final": {
+		fits: "a result where the final volume counts as added water",
+		ask: "Is the final volume the water you add, or all that is in the flask?"
+	},
+	"water-as-final": {
+		fits: "a result divided by the volume of water",
+		ask: "Which volume is the solute in now?"
+	},
+	"molarity-unchanged": {
+		fits: "the molarity of the stock",
+		ask: "What stays the same when you add water, and what changes?",
+		in: {
+			"flask before": {
+				fits: "the molarity in the flask before",
+				ask: "What stays the same when you add water, and what changes?"
+			}
+		}
+	},
+	"factors-added": {
+		fits: "the stock divided by factors that are added up",
+		ask: "Each flask dilutes the one before. Do the factors add up or multiply?"
+	},
+	"other-given-used": {
+		fits: "the result with another of your given numbers",
+		ask: "Which solution is this row about, and which numbers belong to it?"
+	},
+	"ion-count-ignored": {
+		fits: "the molarity of the whole salt",
+		ask: "How many of this ion does one formula unit give?"
+	},
+	"all-ions-counted": {
+		fits: "the molarity of all the ions at once",
+		ask: "Which ion does this row ask about?"
+	},
+	"other-ion's-count": {
+		fits: "a result with the number of the other ion",
+		ask: "Which ion is asked for, and how many of it are there?"
+	},
+	"charge-for-count": {
+		fits: "a result with the charge of the ion as its number",
+		ask: "Does the charge of an ion tell how many of them there are?"
+	},
+	"divided-by-measured": {
+		fits: "the gap divided by the measured value",
+		ask: "Which of the two values do you compare with?"
+	},
+	"mean-as-base": {
+		fits: "the gap divided by the mean of the two",
+		ask: "Is one of the two values the accepted one?"
+	},
+	"ratio-reported": {
+		fits: "the measured value as a percent of the accepted one",
+		ask: "Does this row ask how big a share it is, or how far off it is?"
+	},
+	"difference-reported": {
+		fits: "the plain gap between the two values",
+		ask: "Which value is the gap a percent of?"
+	},
+	"fraction-reported": {
+		fits: "a fraction where a percent is asked for",
+		ask: "How do you turn a fraction into a percent?"
+	},
+	"sign-reversed": {
+		fits: "the two volumes subtracted the other way round",
+		ask: "Which of the two is bigger?"
+	},
+	"density-divided": {
+		fits: "a result divided by the density",
+		ask: "If the liquid is heavier than water, does a litre of it hold more grams or fewer?"
+	},
+	"percent-not-divided": {
+		fits: "a result with the percent as a plain number",
+		ask: "How do you write a percent as a fraction?"
+	},
+	"percent-left-out": {
+		fits: "a result for a liquid that is all solute",
+		ask: "What share of the liquid is the solute?"
+	},
+	"density-ignored": {
+		fits: "a result with the mass of a litre of water",
+		ask: "What is the mass of one litre of this liquid?"
+	},
+	"per-mL-not-L": {
+		fits: "the moles in one mL",
+		ask: "Molarity is moles in how much solution?"
+	},
+	"grams-per-litre": {
+		fits: "the grams of solute in one litre",
+		ask: "How do you get from grams to moles?"
+	},
+	"moles-in-100-g": {
+		fits: "the moles in a hundred grams of the liquid",
+		ask: "What is the mass of one litre of it?"
+	},
+	"molality-reported": {
+		fits: "the moles for each kilogram of water",
+		ask: "Is molarity worked with the water alone, or with the whole solution?"
+	},
+	"volume-in-litres": {
+		fits: "the mass of one litre",
+		ask: "Which unit of volume does this row ask for?"
+	},
+	"table-line-taken": {
+		fits: "the percent in one line of the table",
+		ask: "Is your density exactly the one in that line?"
+	},
+	"middle-of-lines": {
+		fits: "the middle between the percents of the two lines",
+		ask: "Is your density in the middle between theirs?"
+	},
+	"share-mirrored": {
+		fits: "a result that counts back from the heavier line",
+		ask: "Which line is your density closer to? Is your percent closer to that line too?"
+	},
+	"step-unscaled": {
+		fits: "the percent of the lighter line plus a bare fraction",
+		ask: "How many percent is that fraction of the gap worth?"
+	},
+	"line-not-added": {
+		fits: "only what is added to the lighter line",
+		ask: "What percent does the lighter line have already?"
+	},
+	"share-reported": {
+		fits: "only the fraction of the gap between the lines",
+		ask: "How many percent is that fraction worth, and to which line is it added?"
+	},
+	"planned-for-made": {
+		fits: "the molarity of the plan",
+		ask: "Which mass did the balance really show?",
+		in: {
+			"diluted molarity": {
+				fits: "the molarity of the plan",
+				ask: "Which molarity does your stock really have?"
+			},
+			"dilution factor": {
+				fits: "a result with the molarity that was planned for the stock",
+				ask: "Which molarity does your stock really have?"
+			},
+			"stock volume": {
+				fits: "a result with the molarity that was planned for the stock",
+				ask: "Which molarity does your stock really have?"
+			},
+			"water volume": {
+				fits: "a result with the molarity that was planned for the stock",
+				ask: "Which molarity does your stock really have?"
+			},
+			"reagent molarity": {
+				fits: "the molarity on the label",
+				ask: "Which molarity do your mass percent and your density give?"
+			}
+		}
+	},
+	"mass-reported": {
+		fits: "the mass in grams",
+		ask: "This row asks for moles. Which step comes before the mass?",
+		in: {
+			density: {
+				fits: "the mass of the whole portion",
+				ask: "How many mL share that mass?"
+			}
+		}
+	},
+	"flasks-compared": {
+		fits: "the sizes of the two flasks compared",
+		ask: "Does all of the stock go into the second flask?"
+	},
+	"power-of-ten": {
+		fits: "the right digits with the point moved",
+		ask: "What size of number makes sense here? Look at the units."
+	}
 };
 var remarks = {
-  onTarget: "Yes, this fits your numbers.",
-  closeRounding: "Close. Keep spare digits as you work and round at the end.",
-  closeCutOff: "Close. Look at the next digit of your result: round up or down?",
-  closeTable: "Close. Tables of atomic weights differ. Which one does your class use?",
-  closeFewFigures: "Close. Give the value to {figures}.",
-  wrongFigures: "The value is right. Give it to {figures}.",
-  follows: "This step fits the value in “{row}”. Look at that row first.",
-  oneFigure: "Not yet. One figure says too little here. Give the value to {figures}.",
-  notYet: "Not yet. Look at each number that goes in and at its unit. Does the size make sense?",
-  signOfError: "Look at the sign. Is the measured value above or below the accepted one?",
-  negative: "Not yet. Can this value be below zero?",
-  unitWanted: "Look at the unit. This row asks for {unit}. Does yours measure the same thing?",
-  unitNone: "Look at the unit. This row asks for a plain number. Which units cancel out?",
-  unitEvidently: "The number looks fine. Does the unit with it fit? This row asks for {unit}.",
-  unitUnknown: "Look at the word behind the number. Is it a unit that fits here?",
-  otherMark: "Look at the mark in your number. Does it come before the decimals, or does it part the thousands?",
-  signOnly: "Not yet. Look at the sign.",
-  shifted: "Not yet. The digits fit, but the point has moved. Look at the units.",
-  figuresAsked: "the figures asked",
-  tooLong: "This is too long to read. Type only what this row asks for.",
-  blank: "",
-  needsRow: "Fill in “{row}” first. This row is worked from it.",
-  lookFirst: "Look at “{row}” first. This row is worked from it.",
-  waitForRow: "Wait at the bench. Look at “{row}” first.",
-  waitForTick: "Wait at the bench. Look at “{row}” first: read the cautions and tick them.",
-  farFromTarget: "Not yet. Look at it once more.",
-  severalFit: "Your value fits more than one thing: {fits}. {ask}",
-  oneFits: "Your value matches {fits}. {ask}"
+	onTarget: "Yes, this fits your numbers.",
+	closeRounding: "Close. Keep spare digits as you work and round at the end.",
+	closeCutOff: "Close. Look at the next digit of your result: round up or down?",
+	closeTable: "Close. Tables of atomic weights differ. Which one does your class use?",
+	closeFewFigures: "Close. Give the value to {figures}.",
+	wrongFigures: "The value is right. Give it to {figures}.",
+	follows: "This step fits the value in “{row}”. Look at that row first.",
+	oneFigure: "Not yet. One figure says too little here. Give the value to {figures}.",
+	notYet: "Not yet. Look at each number that goes in and at its unit. Does the size make sense?",
+	signOfError: "Look at the sign. Is the measured value above or below the accepted one?",
+	negative: "Not yet. Can this value be below zero?",
+	unitWanted: "Look at the unit. This row asks for {unit}. Does yours measure the same thing?",
+	unitNone: "Look at the unit. This row asks for a plain number. Which units cancel out?",
+	unitEvidently: "The number looks fine. Does the unit with it fit? This row asks for {unit}.",
+	unitUnknown: "Look at the word behind the number. Is it a unit that fits here?",
+	otherMark: "Look at the mark in your number. Does it come before the decimals, or does it part the thousands?",
+	signOnly: "Not yet. Look at the sign.",
+	shifted: "Not yet. The digits fit, but the point has moved. Look at the units.",
+	figuresAsked: "the figures asked",
+	tooLong: "This is too long to read. Type only what this row asks for.",
+	blank: "",
+	needsRow: "Fill in “{row}” first. This row is worked from it.",
+	lookFirst: "Look at “{row}” first. This row is worked from it.",
+	waitForRow: "Wait at the bench. Look at “{row}” first.",
+	waitForTick: "Wait at the bench. Look at “{row}” first: read the cautions and tick them.",
+	farFromTarget: "Not yet. Look at it once more.",
+	severalFit: "Your value fits more than one thing: {fits}. {ask}",
+	oneFits: "Your value matches {fits}. {ask}"
 };
 var unreadableTexts = {
-  "not a number": "Type one number here, with or without its unit.",
-  "two ways": "This can be read in two ways. Type it with no mark between the thousands.",
-  "other kind": "Type a number here. This cell holds something else.",
-  calculation: "Work it out and type one number.",
-  "more than a number": "Type the number alone, with or without its unit.",
-  "two numbers": "There is more than one number here. Which one is your answer? Type that one alone.",
-  ratio: "A ratio can be read in two ways. Which parts does each of its numbers count? Type one number.",
-  "too long": "This is too long to read. Type one number, with or without its unit."
+	"not a number": "Type one number here, with or without its unit.",
+	"two ways": "This can be read in two ways. Type it with no mark between the thousands.",
+	"other kind": "Type a number here. This cell holds something else.",
+	calculation: "Work it out and type one number.",
+	"more than a number": "Type the number alone, with or without its unit.",
+	"two numbers": "There is more than one number here. Which one is your answer? Type that one alone.",
+	ratio: "A ratio can be read in two ways. Which parts does each of its numbers count? Type one number.",
+	"too long": "This is too long to read. Type one number, with or without its unit."
 };
 var badGiven = (name) => name === "formula" || name === "ion" ? `⚠ ${name}. The one for your team is missing or cannot be read. Tell your teacher.` : `⚠ ${name}. The number for your team is missing or cannot be read. Tell your teacher.`;
 var badSetting = (name) => `⚠ ${name}. This setting cannot be read. Tell your teacher.`;
 var badStep = (id) => `⚠ ${id}. This row is not known here. Tell your teacher.`;
 var figureWords = [
-  "no figures",
-  "one figure",
-  "two figures",
-  "three figures",
-  "four figures",
-  "five figures",
-  "six figures"
+	"no figures",
+	"one figure",
+	"two figures",
+	"three figures",
+	"four figures",
+	"five figures",
+	"six figures"
 ];
 var decimalWords = [
-  "a whole number",
-  "one decimal",
-  "two decimals",
-  "three decimals",
-  "four decimals",
-  "five decimals",
-  "six decimals"
+	"a whole number",
+	"one decimal",
+	"two decimals",
+	"three decimals",
+	"four decimals",
+	"five decimals",
+	"six decimals"
 ];
 var checkHeadings = { check: "Check", lookAt: "What to look at", hint: "Hint" };
 
@@ -4016,70 +4016,70 @@ const { isBlank, longestUnit, numberFromScan, numberOfOtherMark, readFormula, re
 
 // src/lab/feedbackText.ts
 var filled = (text, words) => text.replace(/\{(\w+)\}/g, (whole, name) => {
-  var _a;
-  return (_a = words[name]) != null ? _a : whole;
+	var _a;
+	return (_a = words[name]) != null ? _a : whole;
 });
 var slipText = (id, wordings) => {
-  var _a, _b;
-  const text = slipTexts[id];
-  const own = wordings.find((wording) => {
-    var _a2;
-    return (_a2 = text.in) == null ? void 0 : _a2[wording];
-  });
-  return (_b = own && ((_a = text.in) == null ? void 0 : _a[own])) != null ? _b : text;
+	var _a, _b;
+	const text = slipTexts[id];
+	const own = wordings.find((wording) => {
+		var _a2;
+		return (_a2 = text.in) == null ? void 0 : _a2[wording];
+	});
+	return (_b = own && ((_a = text.in) == null ? void 0 : _a[own])) != null ? _b : text;
 };
 function slipsText(slips, wordings, asks = {}) {
-  const texts = slips.map((id) => ({
-    ...slipText(id, wordings),
-    ...asks[id] === void 0 ? {} : { ask: asks[id] }
-  }));
-  const fits = [...new Set(texts.map((text) => text.fits))];
-  return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
-    fits: fits.join(", or "),
-    ask: [...new Set(texts.map(({ ask }) => ask))].join(" ")
-  });
+	const texts = slips.map((id) => ({
+		...slipText(id, wordings),
+		...asks[id] === void 0 ? {} : { ask: asks[id] }
+	}));
+	const fits = [...new Set(texts.map((text) => text.fits))];
+	return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
+		fits: fits.join(", or "),
+		ask: [...new Set(texts.map(({ ask }) => ask))].join(" ")
+	});
 }
 var askedWords = (asked) => {
-  var _a;
-  return (_a = "decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) != null ? _a : remarks.figuresAsked;
+	var _a;
+	return (_a = "decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) != null ? _a : remarks.figuresAsked;
 };
 var unitQuestion = (text, unit) => unit === "" ? remarks.unitNone : filled(text, { unit });
 var unreadableText = (because) => unreadableTexts[because];
 function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
-  switch (judgement.status) {
-    case "blank":
-      return remarks.blank;
-    case "unreadable":
-      return unreadableText(judgement.because);
-    case "on target":
-      return remarks.onTarget;
-    case "close": {
-      if (judgement.because === "rounding") return remarks.closeRounding;
-      if (judgement.because === "cut off") return remarks.closeCutOff;
-      if (judgement.because === "table") return remarks.closeTable;
-      const text = judgement.because === "few figures" ? remarks.closeFewFigures : remarks.wrongFigures;
-      return filled(text, { figures: askedWords(judgement.asked) });
-    }
-    case "follows":
-      return filled(remarks.follows, { row: judgement.lookAt });
-    case "not yet":
-      switch (judgement.question) {
-        case "unit of another kind":
-          return unitQuestion(remarks.unitWanted, unit);
-        case "unit does not fit":
-          return unitQuestion(remarks.unitEvidently, unit);
-        case "other mark":
-          return remarks.otherMark;
-        case "sign":
-          return remarks.signOfError;
-        case "negative":
-          return remarks.negative;
-        case "one figure":
-          return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
-        default:
-          return judgement.slips.length > 0 ? slipsText(judgement.slips, [...special, name], asks) : remarks.notYet;
-      }
-  }
+	switch (judgement.status) {
+		case "blank":
+			return remarks.blank;
+		case "unreadable":
+			return unreadableText(judgement.because);
+		case "on target":
+			return remarks.onTarget;
+		case "close": {
+			if (judgement.because === "rounding") return remarks.closeRounding;
+			if (judgement.because === "cut off") return remarks.closeCutOff;
+			if (judgement.because === "table") return remarks.closeTable;
+			const text = judgement.because === "few figures" ? remarks.closeFewFigures : remarks.wrongFigures;
+			return filled(text, { figures: askedWords(judgement.asked) });
+		}
+		case "follows":
+			return filled(remarks.follows, { row: judgement.lookAt });
+		case "not yet":
+			switch (judgement.question) {
+				case "unit of another kind":
+					return unitQuestion(remarks.unitWanted, unit);
+				case "unit does not fit":
+					return unitQuestion(remarks.unitEvidently, unit);
+				case "other mark":
+					return remarks.otherMark;
+				case "sign":
+					return remarks.signOfError;
+				case "negative":
+					return remarks.negative;
+				case "one figure":
+					return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
+				default:
+					return judgement.slips.length > 0 ? slipsText(judgement.slips, [...special, name], asks) : remarks.notYet;
+			}
+	}
 }
 
 // src/lab/behindNumber.ts
@@ -4088,8 +4088,8 @@ var bare = (word) => word.replace(/^["'“‘]+/u, "").replace(/[.,;:!?"'”’]
 var unbracketed = (word) => bare(word).replace(/^[([]/, "").replace(/[)\]]$/, "");
 var isFormula = (word) => /[A-Z]/.test(word) && [bare(word), bare(word).replace(/^[([]|[)\]]$/, ""), unbracketed(word)].some((plain) => readFormula(plain).ok);
 function holdsNumber(text) {
-  const words = joinedHydrates(text).split(/\s+/).filter((word) => !(/[\d½¼¾]/.test(word) && isFormula(word)));
-  return /(?<![\p{L}\d]\^?\(?[-−–]?)\d/u.test(words.join(" ").normalize("NFKC"));
+	const words = joinedHydrates(text).split(/\s+/).filter((word) => !(/[\d½¼¾]/.test(word) && isFormula(word)));
+	return /(?<![\p{L}\d]\^?\(?[-−–]?)\d/u.test(words.join(" ").normalize("NFKC"));
 }
 var calculation = /[*÷^+√=]|^\s*[×x·⋅−–-]|[/×x·⋅]\s*[\d(]/u;
 var ratio = /^\s*(?::|to\b)/i;
@@ -4097,90 +4097,90 @@ var timesWord = /^(?:[×x✕✖]|times\b|-?\s?fold\b)/iu;
 var endOfWord = /[\s(,;:!?]/;
 var remark = /^[([{,;:.!?"'“‘]/u;
 function unitAtStart(text) {
-  for (let end = Math.min(text.length, longestUnit); end > 0; end -= 1) {
-    if (end < text.length && !endOfWord.test(text.charAt(end))) continue;
-    const unit = unitNamed(text.slice(0, end).trim());
-    if (unit) return { unit, tail: text.slice(end).trim() };
-  }
-  return void 0;
+	for (let end = Math.min(text.length, longestUnit); end > 0; end -= 1) {
+		if (end < text.length && !endOfWord.test(text.charAt(end))) continue;
+		const unit = unitNamed(text.slice(0, end).trim());
+		if (unit) return { unit, tail: text.slice(end).trim() };
+	}
+	return void 0;
 }
 function goesOn(tail) {
-  if (/^(?:[/*·⋅]|per\b)/i.test(tail)) return true;
-  const [next = ""] = tail.split(/[\s(,;:!?]/);
-  return next !== "" && next.length <= 3 && unitNamed(next) !== void 0;
+	if (/^(?:[/*·⋅]|per\b)/i.test(tail)) return true;
+	const [next = ""] = tail.split(/[\s(,;:!?]/);
+	return next !== "" && next.length <= 3 && unitNamed(next) !== void 0;
 }
 function behindNumber(typed, kind) {
-  const text = typed.replace(/[\u200b\u2060]/g, "").trim();
-  if (text === "") return { says: "nothing" };
-  if (holdsNumber(text)) {
-    if (kind === "ratio" && ratio.test(text)) return { unreadable: "ratio" };
-    return { unreadable: calculation.test(text.normalize("NFKC")) ? "calculation" : "two numbers" };
-  }
-  if (/=/.test(text)) return { unreadable: "more than a number" };
-  if (kind === "ratio" && timesWord.test(text)) return { says: "times" };
-  const found = unitAtStart(text);
-  if (found) return goesOn(found.tail) ? { says: "another unit" } : { unit: found.unit };
-  if (remark.test(text)) return { says: "nothing" };
-  const [word = ""] = joinedHydrates(text).split(/\s/);
-  return { says: word.length > 1 && isFormula(word) ? "nothing" : "another unit" };
+	const text = typed.replace(/[\u200b\u2060]/g, "").trim();
+	if (text === "") return { says: "nothing" };
+	if (holdsNumber(text)) {
+		if (kind === "ratio" && ratio.test(text)) return { unreadable: "ratio" };
+		return { unreadable: calculation.test(text.normalize("NFKC")) ? "calculation" : "two numbers" };
+	}
+	if (/=/.test(text)) return { unreadable: "more than a number" };
+	if (kind === "ratio" && timesWord.test(text)) return { says: "times" };
+	const found = unitAtStart(text);
+	if (found) return goesOn(found.tail) ? { says: "another unit" } : { unit: found.unit };
+	if (remark.test(text)) return { says: "nothing" };
+	const [word = ""] = joinedHydrates(text).split(/\s/);
+	return { says: word.length > 1 && isFormula(word) ? "nothing" : "another unit" };
 }
 
 // src/lab/readEntry.ts
 var longestEntry = 200;
 var typedEntry = ({ value, figures, ambiguousZeros, lastPlace, isText }) => ({
-  value,
-  figuresMin: figures - ambiguousZeros,
-  figuresMax: figures,
-  lastPlace,
-  isText
+	value,
+	figuresMin: figures - ambiguousZeros,
+	figuresMax: figures,
+	lastPlace,
+	isText
 });
 var roughly = /^(?:(?:about|around|approx(?:imately)?|roughly|nearly|almost|circa|ca|c)\b\.?|[~≈≃≅∼∽])\s*(?=[\d.,~≈≃≅∼∽+−–-]|about|ca)/iu;
 var timesBefore = /^[×x✕✖*]\s*(?=[\d.,])/iu;
 function withoutRough(text) {
-  const once = text.trim().replace(roughly, "");
-  return once.replace(roughly, "");
+	const once = text.trim().replace(roughly, "");
+	return once.replace(roughly, "");
 }
 function unreadableText2(text) {
-  const plain = text.normalize("NFKC");
-  if (/^\s*=.*\d.*[-+*/^÷×(]|^\s*=.*[-+*/^÷×(].*\d|[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/su.test(plain)) return "calculation";
-  return /\d/.test(plain) ? "more than a number" : "not a number";
+	const plain = text.normalize("NFKC");
+	if (/^\s*=.*\d.*[-+*/^÷×(]|^\s*=.*[-+*/^÷×(].*\d|[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/su.test(plain)) return "calculation";
+	return /\d/.test(plain) ? "more than a number" : "not a number";
 }
 function readText(cell, kind, decimalMark) {
-  if (cell.length > longestEntry) return { kind: "unreadable", because: "too long" };
-  const rough = withoutRough(cell);
-  const text = kind === "ratio" ? rough.replace(timesBefore, "") : rough;
-  if (/^\d+-\d+-\d/.test(text)) return { kind: "unreadable", because: "not a number" };
-  const scanned = scanNumber(text);
-  if (scanned === void 0) return { kind: "unreadable", because: unreadableText2(text) };
-  const from = { cell: text, argument: "entry", options: { decimalMark } };
-  const number = numberFromScan(scanned, from);
-  if (!number.ok) {
-    if (number.error.code === "number-two-readings") return { kind: "unreadable", because: "two ways" };
-    return { kind: "unreadable", because: scanned.body.includes(" ") ? "two numbers" : "not a number" };
-  }
-  const behind = behindNumber(text.slice(scanned.end), kind);
-  if ("unreadable" in behind) return { kind: "unreadable", because: behind.unreadable };
-  const bare2 = typedEntry(number.value);
-  const power = "unit" in behind && behind.unit.kind === kind ? behind.unit.power : 0;
-  const converted = numberFromScan(withPower(scanned, power), from);
-  const other = decimalMark && numberOfOtherMark(withPower(scanned, power), { cell: text, decimalMark });
-  const mark = other ? { otherMark: typedEntry(other) } : {};
-  if ("unit" in behind) {
-    const fits = behind.unit.kind === kind && converted.ok;
-    const entry = fits ? typedEntry(converted.value) : bare2;
-    return { kind: "number", entry, bare: bare2, unit: fits ? "fits" : "other kind", named: behind.unit, ...mark };
-  }
-  const unit = { nothing: "none", times: "fits", "another unit": "other kind" };
-  return { kind: "number", entry: bare2, bare: bare2, unit: unit[behind.says], ...mark };
+	if (cell.length > longestEntry) return { kind: "unreadable", because: "too long" };
+	const rough = withoutRough(cell);
+	const text = kind === "ratio" ? rough.replace(timesBefore, "") : rough;
+	if (/^\d+-\d+-\d/.test(text)) return { kind: "unreadable", because: "not a number" };
+	const scanned = scanNumber(text);
+	if (scanned === void 0) return { kind: "unreadable", because: unreadableText2(text) };
+	const from = { cell: text, argument: "entry", options: { decimalMark } };
+	const number = numberFromScan(scanned, from);
+	if (!number.ok) {
+		if (number.error.code === "number-two-readings") return { kind: "unreadable", because: "two ways" };
+		return { kind: "unreadable", because: scanned.body.includes(" ") ? "two numbers" : "not a number" };
+	}
+	const behind = behindNumber(text.slice(scanned.end), kind);
+	if ("unreadable" in behind) return { kind: "unreadable", because: behind.unreadable };
+	const bare2 = typedEntry(number.value);
+	const power = "unit" in behind && behind.unit.kind === kind ? behind.unit.power : 0;
+	const converted = numberFromScan(withPower(scanned, power), from);
+	const other = decimalMark && numberOfOtherMark(withPower(scanned, power), { cell: text, decimalMark });
+	const mark = other ? { otherMark: typedEntry(other) } : {};
+	if ("unit" in behind) {
+		const fits = behind.unit.kind === kind && converted.ok;
+		const entry = fits ? typedEntry(converted.value) : bare2;
+		return { kind: "number", entry, bare: bare2, unit: fits ? "fits" : "other kind", named: behind.unit, ...mark };
+	}
+	const unit = { nothing: "none", times: "fits", "another unit": "other kind" };
+	return { kind: "number", entry: bare2, bare: bare2, unit: unit[behind.says], ...mark };
 }
 function readEntry(cell, kind, options = {}) {
-  if (isBlank(cell)) return { kind: "blank" };
-  if (typeof cell === "string") return readText(cell, kind, options.decimalMark);
-  if (typeof cell !== "number") return { kind: "unreadable", because: "other kind" };
-  const number = readNumber(cell, "entry");
-  if (!number.ok) return { kind: "unreadable", because: "not a number" };
-  const bare2 = typedEntry(number.value);
-  return { kind: "number", entry: bare2, bare: bare2, unit: "none" };
+	if (isBlank(cell)) return { kind: "blank" };
+	if (typeof cell === "string") return readText(cell, kind, options.decimalMark);
+	if (typeof cell !== "number") return { kind: "unreadable", because: "other kind" };
+	const number = readNumber(cell, "entry");
+	if (!number.ok) return { kind: "unreadable", because: "not a number" };
+	const bare2 = typedEntry(number.value);
+	return { kind: "number", entry: bare2, bare: bare2, unit: "none" };
 }
 
 return { filled, unreadableText, feedbackText, readEntry };
@@ -4193,113 +4193,113 @@ const { failure, rowByRow, success, unitNotKnown, withinLimits } = part("base");
 
 // src/lab/checkEntry.ts
 function readings(cell, { decimalMark, unit }) {
-  if (unit !== void 0) {
-    const read = readEntry(cell, unit.kind, { decimalMark });
-    return [
-      read.kind === "number" && read.unit === "fits" ? { ...read, entry: shifted(read.entry, -unit.power) } : read
-    ];
-  }
-  const asTyped = readEntry(cell, "ratio", { decimalMark });
-  if (asTyped.kind !== "number" || asTyped.named === void 0) return [asTyped];
-  return [{ ...asTyped, unit: "fits" }, readEntry(cell, asTyped.named.kind, { decimalMark })];
+	if (unit !== void 0) {
+		const read = readEntry(cell, unit.kind, { decimalMark });
+		return [
+			read.kind === "number" && read.unit === "fits" ? { ...read, entry: shifted(read.entry, -unit.power) } : read
+		];
+	}
+	const asTyped = readEntry(cell, "ratio", { decimalMark });
+	if (asTyped.kind !== "number" || asTyped.named === void 0) return [asTyped];
+	return [{ ...asTyped, unit: "fits" }, readEntry(cell, asTyped.named.kind, { decimalMark })];
 }
 var shifted = (entry, power) => ({
-  ...entry,
-  value: power < 0 ? entry.value / 10 ** -power : entry.value * 10 ** power,
-  lastPlace: entry.lastPlace + power
+	...entry,
+	value: power < 0 ? entry.value / 10 ** -power : entry.value * 10 ** power,
+	lastPlace: entry.lastPlace + power
 });
 function judge(entry, tolerance, tolerancePercent) {
-  const target = tolerance.span.middle;
-  if (tolerancePercent !== void 0) {
-    const room = Math.abs(target) * (tolerancePercent / 100);
-    if (isWithin(entry.value, { low: target, high: target }, room))
-      return { status: "on target", lookAt: remarks.onTarget };
-  } else if (isOnTarget(entry.value, tolerance)) {
-    return { status: "on target", lookAt: remarks.onTarget };
-  } else {
-    const near = closeness(entry, tolerance);
-    const figures = "figures" in tolerance.asked ? figureWords[tolerance.asked.figures] : void 0;
-    if (near === "few figures") {
-      return { status: "close", lookAt: filled(remarks.closeFewFigures, { figures: figures != null ? figures : remarks.figuresAsked }) };
-    }
-    if (near) {
-      return { status: "close", lookAt: isTruncated(entry, tolerance) ? remarks.closeCutOff : remarks.closeRounding };
-    }
-    if (isOneFigureOf(entry, tolerance)) {
-      return { status: "not yet", lookAt: filled(remarks.oneFigure, { figures: figures != null ? figures : remarks.figuresAsked }) };
-    }
-  }
-  if (entry.value === -target) return { status: "not yet", lookAt: remarks.signOnly };
-  const power = Math.log10(Math.abs(entry.value / target));
-  const isShifted = Number.isFinite(power) && Math.round(power) !== 0 && Math.abs(power - Math.round(power)) < 2e-3 && entry.value * target > 0;
-  return { status: "not yet", lookAt: isShifted ? remarks.shifted : remarks.notYet };
+	const target = tolerance.span.middle;
+	if (tolerancePercent !== void 0) {
+		const room = Math.abs(target) * (tolerancePercent / 100);
+		if (isWithin(entry.value, { low: target, high: target }, room))
+			return { status: "on target", lookAt: remarks.onTarget };
+	} else if (isOnTarget(entry.value, tolerance)) {
+		return { status: "on target", lookAt: remarks.onTarget };
+	} else {
+		const near = closeness(entry, tolerance);
+		const figures = "figures" in tolerance.asked ? figureWords[tolerance.asked.figures] : void 0;
+		if (near === "few figures") {
+			return { status: "close", lookAt: filled(remarks.closeFewFigures, { figures: figures != null ? figures : remarks.figuresAsked }) };
+		}
+		if (near) {
+			return { status: "close", lookAt: isTruncated(entry, tolerance) ? remarks.closeCutOff : remarks.closeRounding };
+		}
+		if (isOneFigureOf(entry, tolerance)) {
+			return { status: "not yet", lookAt: filled(remarks.oneFigure, { figures: figures != null ? figures : remarks.figuresAsked }) };
+		}
+	}
+	if (entry.value === -target) return { status: "not yet", lookAt: remarks.signOnly };
+	const power = Math.log10(Math.abs(entry.value / target));
+	const isShifted = Number.isFinite(power) && Math.round(power) !== 0 && Math.abs(power - Math.round(power)) < 2e-3 && entry.value * target > 0;
+	return { status: "not yet", lookAt: isShifted ? remarks.shifted : remarks.notYet };
 }
 function checkEntry(cell, wanted) {
-  var _a;
-  const { target, tolerancePercent, figures = 3, unit } = wanted;
-  const tolerance = toleranceOf({ low: target, middle: target, high: target }, { asked: { figures }, wideClose: true });
-  const checks = readings(cell, wanted).map((read) => {
-    if (read.kind === "blank") return { status: "blank", lookAt: "" };
-    if (read.kind === "unreadable") return { status: "unreadable", lookAt: unreadableText(read.because) };
-    if (read.unit === "other kind") {
-      const question = unit === void 0 ? remarks.unitUnknown : filled(remarks.unitWanted, { unit: unit.symbol });
-      return { status: "not yet", lookAt: question };
-    }
-    return judge(read.entry, tolerance, tolerancePercent);
-  });
-  const [asTyped = { status: "blank", lookAt: "" }] = checks;
-  return (_a = ["on target", "close"].map((best) => checks.find(({ status }) => status === best)).find(Boolean)) != null ? _a : asTyped;
+	var _a;
+	const { target, tolerancePercent, figures = 3, unit } = wanted;
+	const tolerance = toleranceOf({ low: target, middle: target, high: target }, { asked: { figures }, wideClose: true });
+	const checks = readings(cell, wanted).map((read) => {
+		if (read.kind === "blank") return { status: "blank", lookAt: "" };
+		if (read.kind === "unreadable") return { status: "unreadable", lookAt: unreadableText(read.because) };
+		if (read.unit === "other kind") {
+			const question = unit === void 0 ? remarks.unitUnknown : filled(remarks.unitWanted, { unit: unit.symbol });
+			return { status: "not yet", lookAt: question };
+		}
+		return judge(read.entry, tolerance, tolerancePercent);
+	});
+	const [asTyped = { status: "blank", lookAt: "" }] = checks;
+	return (_a = ["on target", "close"].map((best) => checks.find(({ status }) => status === best)).find(Boolean)) != null ? _a : asTyped;
 }
 
 // src/functions/entries/checkEntryEntry.ts
 var checkEntryEntry = {
-  name: "CHECKENTRY",
-  arguments: [
-    { name: "entry", kind: "entry", unit: "", about: "what was typed, with or without a unit" },
-    { name: "target", kind: "measure", unit: "", about: "the right value, with or without a unit" },
-    {
-      name: "tolerance_percent",
-      kind: "percentage points",
-      unit: "%",
-      about: "share of the target that counts as on target; honest rounding decides if left out",
-      optional: true
-    },
-    {
-      name: "figures",
-      kind: "whole number",
-      unit: "",
-      about: "significant figures asked for, 1 to 15; 3 if left out",
-      optional: true
-    }
-  ],
-  columns: ["status", "what to look at"],
-  call: rowByRow,
-  compute(entry, measured, tolerancePercent, figures) {
-    if (measured.unitTyped !== "" && measured.unit === void 0) return unitNotKnown(measured, "target");
-    const target = measured.number.value;
-    if (target === 0 && tolerancePercent === void 0) {
-      return failure({
-        code: "target-zero",
-        argument: "tolerance_percent",
-        expected: "a tolerance with a target of 0",
-        received: "none",
-        advice: "Give a tolerance, such as 5."
-      });
-    }
-    if (tolerancePercent !== void 0 && tolerancePercent < 0) {
-      return failure({
-        code: "out-of-limits",
-        argument: "tolerance_percent",
-        expected: "0 or more",
-        received: `${tolerancePercent} %`,
-        advice: "Type it without the minus sign."
-      });
-    }
-    const asked = withinLimits(figures, { argument: "figures", least: 1, most: 15 });
-    if (!asked.ok) return asked;
-    const { status, lookAt } = checkEntry(entry, { target, tolerancePercent, figures, unit: measured.unit });
-    return success([status, lookAt]);
-  }
+	name: "CHECKENTRY",
+	arguments: [
+		{ name: "entry", kind: "entry", unit: "", about: "what was typed, with or without a unit" },
+		{ name: "target", kind: "measure", unit: "", about: "the right value, with or without a unit" },
+		{
+			name: "tolerance_percent",
+			kind: "percentage points",
+			unit: "%",
+			about: "share of the target that counts as on target; honest rounding decides if left out",
+			optional: true
+		},
+		{
+			name: "figures",
+			kind: "whole number",
+			unit: "",
+			about: "significant figures asked for, 1 to 15; 3 if left out",
+			optional: true
+		}
+	],
+	columns: ["status", "what to look at"],
+	call: rowByRow,
+	compute(entry, measured, tolerancePercent, figures) {
+		if (measured.unitTyped !== "" && measured.unit === void 0) return unitNotKnown(measured, "target");
+		const target = measured.number.value;
+		if (target === 0 && tolerancePercent === void 0) {
+			return failure({
+				code: "target-zero",
+				argument: "tolerance_percent",
+				expected: "a tolerance with a target of 0",
+				received: "none",
+				advice: "Give a tolerance, such as 5."
+			});
+		}
+		if (tolerancePercent !== void 0 && tolerancePercent < 0) {
+			return failure({
+				code: "out-of-limits",
+				argument: "tolerance_percent",
+				expected: "0 or more",
+				received: `${tolerancePercent} %`,
+				advice: "Type it without the minus sign."
+			});
+		}
+		const asked = withinLimits(figures, { argument: "figures", least: 1, most: 15 });
+		if (!asked.ok) return asked;
+		const { status, lookAt } = checkEntry(entry, { target, tolerancePercent, figures, unit: measured.unit });
+		return success([status, lookAt]);
+	}
 };
 return { entry: checkEntryEntry };
 },
@@ -4312,881 +4312,881 @@ const { anhydrousAtoms, atomsOfUnits, density, diluentVolume, dilutedMolarity, d
 var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : "";
 var namesTaken = ({ takes }) => takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", ");
 function readGivenCells(quantity, table) {
-  const cells = /* @__PURE__ */ Object.create(null);
-  for (const row of table) {
-    if (row.length !== 2) {
-      return failure({
-        code: "given-shape",
-        argument: "given",
-        expected: "two columns, name and value,",
-        received: row.length === 1 ? "one column" : `${row.length} columns`,
-        advice: `Put the names in the first column: ${namesTaken(quantity)}.`
-      });
-    }
-    const [nameCell, value] = row;
-    if (isBlank(nameCell)) continue;
-    const name = plainName(nameCell);
-    if (!quantity.takes.some((argument) => argument.name === name)) {
-      return failure({
-        code: "given-unknown",
-        argument: "given",
-        expected: `names that ${quantity.name} takes`,
-        received: quoted(nameCell),
-        advice: `It takes ${namesTaken(quantity)}.`,
-        brief: quoted(nameCell)
-      });
-    }
-    if (name in cells) {
-      return failure({
-        code: "given-twice",
-        argument: "given",
-        expected: `each name once`,
-        received: `${quoted(nameCell)} twice`,
-        advice: `Keep one row for each of ${namesTaken(quantity)}.`,
-        brief: name
-      });
-    }
-    cells[name] = value;
-  }
-  return success(cells);
+	const cells = /* @__PURE__ */ Object.create(null);
+	for (const row of table) {
+		if (row.length !== 2) {
+			return failure({
+				code: "given-shape",
+				argument: "given",
+				expected: "two columns, name and value,",
+				received: row.length === 1 ? "one column" : `${row.length} columns`,
+				advice: `Put the names in the first column: ${namesTaken(quantity)}.`
+			});
+		}
+		const [nameCell, value] = row;
+		if (isBlank(nameCell)) continue;
+		const name = plainName(nameCell);
+		if (!quantity.takes.some((argument) => argument.name === name)) {
+			return failure({
+				code: "given-unknown",
+				argument: "given",
+				expected: `names that ${quantity.name} takes`,
+				received: quoted(nameCell),
+				advice: `It takes ${namesTaken(quantity)}.`,
+				brief: quoted(nameCell)
+			});
+		}
+		if (name in cells) {
+			return failure({
+				code: "given-twice",
+				argument: "given",
+				expected: `each name once`,
+				received: `${quoted(nameCell)} twice`,
+				advice: `Keep one row for each of ${namesTaken(quantity)}.`,
+				brief: name
+			});
+		}
+		cells[name] = value;
+	}
+	return success(cells);
 }
 
 // src/lab/ionCounts.ts
 function ionCounts(formula, ion) {
-  const named = namedIon(formula, String(ion));
-  if (!named.ok) return named;
-  const { ion: asked, others } = named.value;
-  return success({
-    ionCount: asked.count,
-    ionCharge: Math.abs(asked.charge),
-    otherIonCounts: others.map(({ count }) => count)
-  });
+	const named = namedIon(formula, String(ion));
+	if (!named.ok) return named;
+	const { ion: asked, others } = named.value;
+	return success({
+		ionCount: asked.count,
+		ionCharge: Math.abs(asked.charge),
+		otherIonCounts: others.map(({ count }) => count)
+	});
 }
 
 // src/lab/roundedWeight.ts
 function shortenedWeight(weight, kept) {
-  if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight };
-  const shifted = Number(`${weight}e${kept}`);
-  const below = Math.floor(shifted);
-  const part = shifted - below;
-  const halfUp = part >= 0.5 ? below + 1 : below;
-  const halfEven = part === 0.5 && below % 2 === 0 ? below : halfUp;
-  const unshifted = (whole) => Number(`${whole}e-${kept}`);
-  return { halfUp: unshifted(halfUp), halfEven: unshifted(halfEven) };
+	if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight };
+	const shifted = Number(`${weight}e${kept}`);
+	const below = Math.floor(shifted);
+	const part = shifted - below;
+	const halfUp = part >= 0.5 ? below + 1 : below;
+	const halfEven = part === 0.5 && below % 2 === 0 ? below : halfUp;
+	const unshifted = (whole) => Number(`${whole}e-${kept}`);
+	return { halfUp: unshifted(halfUp), halfEven: unshifted(halfEven) };
 }
 function decimalsOf(weight) {
-  const printed = String(weight);
-  const point = printed.indexOf(".");
-  return point < 0 ? 0 : printed.length - point - 1;
+	const printed = String(weight);
+	const point = printed.indexOf(".");
+	return point < 0 ? 0 : printed.length - point - 1;
 }
 function roundedWeight(weight, decimals) {
-  const own = decimalsOf(weight);
-  let low = weight;
-  let high = weight;
-  for (let kept = decimals; kept < own; kept += 1) {
-    const { halfUp, halfEven } = shortenedWeight(weight, kept);
-    low = Math.min(low, halfEven);
-    high = Math.max(high, halfUp);
-  }
-  return { low, high };
+	const own = decimalsOf(weight);
+	let low = weight;
+	let high = weight;
+	for (let kept = decimals; kept < own; kept += 1) {
+		const { halfUp, halfEven } = shortenedWeight(weight, kept);
+		low = Math.min(low, halfEven);
+		high = Math.max(high, halfUp);
+	}
+	return { low, high };
 }
 
 // src/lab/schoolMolarMasses.ts
 var printedWithHalf = { Cl: 35.5, Cu: 63.5 };
 function schoolMolarMasses({ atoms }) {
-  const sum = (weightIn) => atoms.reduce(
-    (mass, { element, count }) => {
-      var _a;
-      return mass + count * weightIn((_a = relativeMass(element)) != null ? _a : Number.NaN, element);
-    },
-    0
-  );
-  return [
-    sum((weight) => shortenedWeight(weight, 1).halfUp),
-    sum((weight) => shortenedWeight(weight, 1).halfEven),
-    sum((weight, element) => {
-      var _a;
-      return (_a = printedWithHalf[element]) != null ? _a : shortenedWeight(weight, 0).halfUp;
-    })
-  ];
+	const sum = (weightIn) => atoms.reduce(
+		(mass, { element, count }) => {
+			var _a;
+			return mass + count * weightIn((_a = relativeMass(element)) != null ? _a : Number.NaN, element);
+		},
+		0
+	);
+	return [
+		sum((weight) => shortenedWeight(weight, 1).halfUp),
+		sum((weight) => shortenedWeight(weight, 1).halfEven),
+		sum((weight, element) => {
+			var _a;
+			return (_a = printedWithHalf[element]) != null ? _a : shortenedWeight(weight, 0).halfUp;
+		})
+	];
 }
 function isOfSchoolTable({ value, figuresMax, lastPlace }, formula) {
-  const room = figuresMax > 1 ? tenTo(lastPlace) / 2 : 0;
-  return schoolMolarMasses(formula).some((mass) => isWithin(value, { low: mass, high: mass }, room));
+	const room = figuresMax > 1 ? tenTo(lastPlace) / 2 : 0;
+	return schoolMolarMasses(formula).some((mass) => isWithin(value, { low: mass, high: mass }, room));
 }
 
 // src/lab/molarMassSpan.ts
 function sumOf({ atoms, byAtomicNumber, decimals }) {
-  var _a;
-  let low = 0;
-  let middle = 0;
-  let high = 0;
-  for (const { element, count } of atoms) {
-    const weight = byAtomicNumber ? (_a = elements().get(elementOf(element))) == null ? void 0 : _a.atomicNumber : relativeMass(element);
-    if (weight === void 0) throw new Error(`${element} has no atomic weight, which is found before this`);
-    const rounded = byAtomicNumber ? { low: weight, high: weight } : roundedWeight(weight, decimals);
-    low += count * rounded.low;
-    middle += count * weight;
-    high += count * rounded.high;
-  }
-  return { low, middle, high };
+	var _a;
+	let low = 0;
+	let middle = 0;
+	let high = 0;
+	for (const { element, count } of atoms) {
+		const weight = byAtomicNumber ? (_a = elements().get(elementOf(element))) == null ? void 0 : _a.atomicNumber : relativeMass(element);
+		if (weight === void 0) throw new Error(`${element} has no atomic weight, which is found before this`);
+		const rounded = byAtomicNumber ? { low: weight, high: weight } : roundedWeight(weight, decimals);
+		low += count * rounded.low;
+		middle += count * weight;
+		high += count * rounded.high;
+	}
+	return { low, middle, high };
 }
 function molarMassSpan({ atoms, byAtomicNumber: numbers, times }, decimals) {
-  const byAtomicNumber = numbers === true;
-  const span = sumOf({ atoms, byAtomicNumber, decimals });
-  if (!times) return span;
-  const other = sumOf({ atoms: times, byAtomicNumber, decimals });
-  return { low: span.low * other.low, middle: span.middle * other.middle, high: span.high * other.high };
+	const byAtomicNumber = numbers === true;
+	const span = sumOf({ atoms, byAtomicNumber, decimals });
+	if (!times) return span;
+	const other = sumOf({ atoms: times, byAtomicNumber, decimals });
+	return { low: span.low * other.low, middle: span.middle * other.middle, high: span.high * other.high };
 }
 
 // src/lab/worked.ts
 function numbersWith(step2, molarMass2, carried) {
-  const numbers = {
-    ...step2.numbers,
-    "molar mass": molarMass2,
-    ...carried
-  };
-  for (const { name, relation } of step2.quantity.buildsOn) {
-    if (carried[name] === void 0 && relation) numbers[name] = relation(numbers);
-  }
-  return numbers;
+	const numbers = {
+		...step2.numbers,
+		"molar mass": molarMass2,
+		...carried
+	};
+	for (const { name, relation } of step2.quantity.buildsOn) {
+		if (carried[name] === void 0 && relation) numbers[name] = relation(numbers);
+	}
+	return numbers;
 }
 var ordered = (first, middle, last) => ({
-  low: Math.min(first, middle, last),
-  middle,
-  high: Math.max(first, middle, last)
+	low: Math.min(first, middle, last),
+	middle,
+	high: Math.max(first, middle, last)
 });
 function spansOver(step2, calculation, {
-  molarMass: molarMass2 = step2.molarMass,
-  carried = {}
+	molarMass: molarMass2 = step2.molarMass,
+	carried = {}
 } = {}) {
-  const at = (mass) => {
-    const result = calculation(numbersWith(step2, mass, carried));
-    return typeof result === "number" ? [result] : result;
-  };
-  if (!molarMass2) return at(Number.NaN).map((value) => ordered(value, value, value));
-  const [low, high] = [at(molarMass2.low), at(molarMass2.high)];
-  return at(molarMass2.middle).map((middle, index) => {
-    var _a, _b;
-    return ordered((_a = low[index]) != null ? _a : middle, middle, (_b = high[index]) != null ? _b : middle);
-  });
+	const at = (mass) => {
+		const result = calculation(numbersWith(step2, mass, carried));
+		return typeof result === "number" ? [result] : result;
+	};
+	if (!molarMass2) return at(Number.NaN).map((value) => ordered(value, value, value));
+	const [low, high] = [at(molarMass2.low), at(molarMass2.high)];
+	return at(molarMass2.middle).map((middle, index) => {
+		var _a, _b;
+		return ordered((_a = low[index]) != null ? _a : middle, middle, (_b = high[index]) != null ? _b : middle);
+	});
 }
 function spanOver(step2, calculation, carried = {}) {
-  const [span] = spansOver(step2, calculation, { carried });
-  if (!span) throw new Error(`${step2.quantity.name}: a calculation gave no value`);
-  return span;
+	const [span] = spansOver(step2, calculation, { carried });
+	if (!span) throw new Error(`${step2.quantity.name}: a calculation gave no value`);
+	return span;
 }
 
 // src/lab/stepTolerance.ts
 function stepTolerance(step2, carried = {}) {
-  const { quantity, asked } = step2;
-  return toleranceOf(spanOver(step2, quantity.relation, carried), {
-    asked,
-    wideClose: quantity.wideClose,
-    ...quantity.neverFinerThan ? { coarsest: spanOver(step2, quantity.neverFinerThan, carried) } : {}
-  });
+	const { quantity, asked } = step2;
+	return toleranceOf(spanOver(step2, quantity.relation, carried), {
+		asked,
+		wideClose: quantity.wideClose,
+		...quantity.neverFinerThan ? { coarsest: spanOver(step2, quantity.neverFinerThan, carried) } : {}
+	});
 }
 
 // src/lab/slipsFound.ts
 function slipSpans(step2, slip, carried = {}) {
-  if ("value" in slip) return spansOver(step2, slip.value, { carried });
-  if (!step2.formula) return [];
-  const { decimals, quantity } = step2;
-  return slip.molarMasses(step2.formula).flatMap((wrong) => spansOver(step2, quantity.relation, { molarMass: molarMassSpan(wrong, decimals), carried }));
+	if ("value" in slip) return spansOver(step2, slip.value, { carried });
+	if (!step2.formula) return [];
+	const { decimals, quantity } = step2;
+	return slip.molarMasses(step2.formula).flatMap((wrong) => spansOver(step2, quantity.relation, { molarMass: molarMassSpan(wrong, decimals), carried }));
 }
 var tellsApart = (span, tolerance) => {
-  const accepted = acceptedEnds(tolerance);
-  const slack = relativeSlack * Math.max(Math.abs(span.high), Math.abs(accepted.high));
-  return span.high < accepted.low - slack || span.low > accepted.high + slack;
+	const accepted = acceptedEnds(tolerance);
+	const slack = relativeSlack * Math.max(Math.abs(span.high), Math.abs(accepted.high));
+	return span.high < accepted.low - slack || span.low > accepted.high + slack;
 };
 var usualFigures = 3;
 var askedOfSlip = (asked) => "decimals" in asked ? asked : { figures: Math.min(asked.figures, usualFigures) };
 var fitsSlip = (span, { entry, tolerance }) => tellsApart(span, tolerance) && isWithin(entry.value, span, entry.value === 0 ? 0 : lastFigureFilledUp(entry, askedOfSlip(tolerance.asked)) / 2);
 function isPowerOfTen(entry, { span, asked }) {
-  if (entry.value === 0 || span.middle === 0) return false;
-  const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
-  if (power === 0) return false;
-  const moved = "decimals" in asked ? { decimals: asked.decimals - power } : asked;
-  const ends = { low: Math.abs(span.low) * tenTo(power), high: Math.abs(span.high) * tenTo(power) };
-  return Math.sign(entry.value) === Math.sign(span.middle) && isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, moved) / 2);
+	if (entry.value === 0 || span.middle === 0) return false;
+	const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
+	if (power === 0) return false;
+	const moved = "decimals" in asked ? { decimals: asked.decimals - power } : asked;
+	const ends = { low: Math.abs(span.low) * tenTo(power), high: Math.abs(span.high) * tenTo(power) };
+	return Math.sign(entry.value) === Math.sign(span.middle) && isWithin(Math.abs(entry.value), ends, lastFigureFilledUp(entry, moved) / 2);
 }
 function slipsWith(step2, entry, carried) {
-  const tolerance = stepTolerance(step2, carried);
-  if (tolerance.span.middle === 0) return [];
-  const found = step2.quantity.slips.filter((slip) => slipSpans(step2, slip, carried).some((span) => fitsSlip(span, { entry, tolerance }))).map(({ id }) => id);
-  if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
-  return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
+	const tolerance = stepTolerance(step2, carried);
+	if (tolerance.span.middle === 0) return [];
+	const found = step2.quantity.slips.filter((slip) => slipSpans(step2, slip, carried).some((span) => fitsSlip(span, { entry, tolerance }))).map(({ id }) => id);
+	if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
+	return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
 }
 function slipsFound(step2, entry, others) {
-  for (const carried of [{}, ...others]) {
-    const found = slipsWith(step2, entry, carried);
-    if (found.length > 0) return found;
-  }
-  return [];
+	for (const carried of [{}, ...others]) {
+		const found = slipsWith(step2, entry, carried);
+		if (found.length > 0) return found;
+	}
+	return [];
 }
 
 // src/lab/judgeEntry.ts
 function withoutHonestSign({ quantity, numbers }, entry) {
-  const isSigned = quantity.name === "percent error" && entry.value < 0;
-  return isSigned && numbers.measured < numbers.accepted ? { ...entry, value: -entry.value } : entry;
+	const isSigned = quantity.name === "percent error" && entry.value < 0;
+	return isSigned && numbers.measured < numbers.accepted ? { ...entry, value: -entry.value } : entry;
 }
 var figuresFit = (entry, { asked, placeLow, placeHigh }) => hasFiguresAsked(entry, asked) || // Where the last place is bound otherwise, as in a difference, that place is right too.
 entry.lastPlace === leadingPlace(placeLow) || entry.lastPlace === leadingPlace(placeHigh);
 function judgeEntry(step2, read, {
-  rows = [],
-  judgeFigures = false,
-  shortTable = false
+	rows = [],
+	judgeFigures = false,
+	shortTable = false
 } = {}) {
-  if (read.kind === "blank") return { status: "blank" };
-  if (read.kind === "unreadable") return { status: "unreadable", because: read.because };
-  if (read.unit === "other kind") return { status: "not yet", slips: [], question: "unit of another kind" };
-  const entry = withoutHonestSign(step2, read.entry);
-  const tolerance = stepTolerance(step2);
-  const { asked } = tolerance;
-  const fits = rows.filter(({ carried }) => isOnTarget(entry.value, stepTolerance(step2, carried)));
-  if (isOnTarget(entry.value, tolerance) || fits.some(({ sound }) => sound)) {
-    return judgeFigures && entry.isText && !figuresFit(entry, tolerance) ? { status: "close", because: "wrong figures", asked } : { status: "on target" };
-  }
-  const isOfTable = step2.quantity.name === "molar mass" && step2.formula !== void 0 && isOfSchoolTable(entry, step2.formula);
-  if (isOfTable && shortTable) return { status: "on target" };
-  const near = closeness(entry, tolerance);
-  if (near === "few figures") return { status: "close", because: near, asked };
-  if (isOfTable) return { status: "close", because: "table", asked };
-  if (near) {
-    const isCutOff = near === "rounding" && isTruncated(entry, tolerance);
-    return { status: "close", because: isCutOff ? "cut off" : near, asked };
-  }
-  if (read.otherMark) {
-    const other = withoutHonestSign(step2, read.otherMark);
-    const isSoundWith = (row) => row.sound && isOnTarget(other.value, stepTolerance(step2, row.carried));
-    if (isOnTarget(other.value, tolerance) || rows.some(isSoundWith)) {
-      return { status: "not yet", slips: [], question: "other mark" };
-    }
-  }
-  const [followed] = fits;
-  if (followed) return { status: "follows", lookAt: followed.lookAt };
-  if (read.unit === "fits" && isOnTarget(read.bare.value, tolerance)) {
-    return { status: "not yet", slips: [], question: "unit does not fit" };
-  }
-  const slips = slipsFound(
-    step2,
-    entry,
-    rows.filter(({ sound }) => sound).map(({ carried }) => carried)
-  );
-  if (slips.length === 0 && isOneFigureOf(entry, tolerance)) {
-    return { status: "not yet", slips: [], question: "one figure", asked };
-  }
-  if (slips.length === 0 && entry.value < 0) {
-    const isSignAlone = step2.quantity.name === "percent error" && isOnTarget(-entry.value, tolerance);
-    return { status: "not yet", slips, question: isSignAlone ? "sign" : "negative" };
-  }
-  return { status: "not yet", slips };
+	if (read.kind === "blank") return { status: "blank" };
+	if (read.kind === "unreadable") return { status: "unreadable", because: read.because };
+	if (read.unit === "other kind") return { status: "not yet", slips: [], question: "unit of another kind" };
+	const entry = withoutHonestSign(step2, read.entry);
+	const tolerance = stepTolerance(step2);
+	const { asked } = tolerance;
+	const fits = rows.filter(({ carried }) => isOnTarget(entry.value, stepTolerance(step2, carried)));
+	if (isOnTarget(entry.value, tolerance) || fits.some(({ sound }) => sound)) {
+		return judgeFigures && entry.isText && !figuresFit(entry, tolerance) ? { status: "close", because: "wrong figures", asked } : { status: "on target" };
+	}
+	const isOfTable = step2.quantity.name === "molar mass" && step2.formula !== void 0 && isOfSchoolTable(entry, step2.formula);
+	if (isOfTable && shortTable) return { status: "on target" };
+	const near = closeness(entry, tolerance);
+	if (near === "few figures") return { status: "close", because: near, asked };
+	if (isOfTable) return { status: "close", because: "table", asked };
+	if (near) {
+		const isCutOff = near === "rounding" && isTruncated(entry, tolerance);
+		return { status: "close", because: isCutOff ? "cut off" : near, asked };
+	}
+	if (read.otherMark) {
+		const other = withoutHonestSign(step2, read.otherMark);
+		const isSoundWith = (row) => row.sound && isOnTarget(other.value, stepTolerance(step2, row.carried));
+		if (isOnTarget(other.value, tolerance) || rows.some(isSoundWith)) {
+			return { status: "not yet", slips: [], question: "other mark" };
+		}
+	}
+	const [followed] = fits;
+	if (followed) return { status: "follows", lookAt: followed.lookAt };
+	if (read.unit === "fits" && isOnTarget(read.bare.value, tolerance)) {
+		return { status: "not yet", slips: [], question: "unit does not fit" };
+	}
+	const slips = slipsFound(
+		step2,
+		entry,
+		rows.filter(({ sound }) => sound).map(({ carried }) => carried)
+	);
+	if (slips.length === 0 && isOneFigureOf(entry, tolerance)) {
+		return { status: "not yet", slips: [], question: "one figure", asked };
+	}
+	if (slips.length === 0 && entry.value < 0) {
+		const isSignAlone = step2.quantity.name === "percent error" && isOnTarget(-entry.value, tolerance);
+		return { status: "not yet", slips, question: isSignAlone ? "sign" : "negative" };
+	}
+	return { status: "not yet", slips };
 }
 
 // src/lab/prepareStep.ts
 var noNumbers = {
-  molarity: Number.NaN,
-  volume: Number.NaN,
-  mass: Number.NaN,
-  purity: 100,
-  "stock molarity": Number.NaN,
-  "target molarity": Number.NaN,
-  "target volume": Number.NaN,
-  "stock volume": Number.NaN,
-  "final volume": Number.NaN,
-  measured: Number.NaN,
-  accepted: Number.NaN,
-  "mass percent": Number.NaN,
-  density: Number.NaN,
-  "lighter percent": Number.NaN,
-  "lighter density": Number.NaN,
-  "heavier percent": Number.NaN,
-  "heavier density": Number.NaN,
-  "molar mass": Number.NaN,
-  "moles of solute": Number.NaN,
-  "dilution factor": Number.NaN,
-  ionCount: Number.NaN,
-  ionCharge: Number.NaN,
-  otherIonCounts: []
+	molarity: Number.NaN,
+	volume: Number.NaN,
+	mass: Number.NaN,
+	purity: 100,
+	"stock molarity": Number.NaN,
+	"target molarity": Number.NaN,
+	"target volume": Number.NaN,
+	"stock volume": Number.NaN,
+	"final volume": Number.NaN,
+	measured: Number.NaN,
+	accepted: Number.NaN,
+	"mass percent": Number.NaN,
+	density: Number.NaN,
+	"lighter percent": Number.NaN,
+	"lighter density": Number.NaN,
+	"heavier percent": Number.NaN,
+	"heavier density": Number.NaN,
+	"molar mass": Number.NaN,
+	"moles of solute": Number.NaN,
+	"dilution factor": Number.NaN,
+	ionCount: Number.NaN,
+	ionCharge: Number.NaN,
+	otherIonCounts: []
 };
 function askedOf(quantity, { figures, decimals = 2 }) {
-  if (figures !== void 0) return { figures };
-  return quantity.figures === "decimals" ? { decimals } : { figures: quantity.figures };
+	if (figures !== void 0) return { figures };
+	return quantity.figures === "decimals" ? { decimals } : { figures: quantity.figures };
 }
 var comparedKinds = ["concentration", "mass", "volume", "density", "amount", "percent"];
 function readAnyNumber(cell, name, { marks, kind }) {
-  const plain = readNumber(cell, name, marks);
-  if (plain.ok) return success({ value: plain.value.value, kind });
-  for (const tried of kind ? [kind] : comparedKinds) {
-    const quantity = readQuantity(cell, tried, name, marks);
-    if (quantity.ok) return success({ value: quantity.value.value, kind: tried });
-    if (kind) return quantity;
-  }
-  return plain;
+	const plain = readNumber(cell, name, marks);
+	if (plain.ok) return success({ value: plain.value.value, kind });
+	for (const tried of kind ? [kind] : comparedKinds) {
+		const quantity = readQuantity(cell, tried, name, marks);
+		if (quantity.ok) return success({ value: quantity.value.value, kind: tried });
+		if (kind) return quantity;
+	}
+	return plain;
 }
 function prepareStep(quantity, cells, preparation = {}) {
-  var _a;
-  const { decimals = 2, numbers: ready = {}, names = {} } = preparation;
-  const marks = preparation.decimalMark ? { decimalMark: preparation.decimalMark } : {};
-  const called = ({ name }) => {
-    var _a2;
-    return (_a2 = names[name]) != null ? _a2 : name;
-  };
-  const numbers = {};
-  let formula;
-  let compared;
-  let ions;
-  for (const argument of quantity.takes) {
-    const cell = cells[argument.name];
-    if (argument.kind !== "formula" && argument.kind !== "ion" && argument.name in ready) continue;
-    if (isBlank(cell)) {
-      if (argument.optional) continue;
-      return failure({
-        code: "given-missing",
-        argument: called(argument),
-        expected: "a value",
-        received: "a blank",
-        advice: `${quantity.name} takes ${namesTaken(quantity)}.`,
-        brief: called(argument)
-      });
-    }
-    if (argument.kind === "formula") {
-      const read = readFormula(cell, called(argument));
-      if (!read.ok) return read;
-      formula = read.value;
-    } else if (argument.kind === "ion") {
-      if (!formula) throw new Error(`${quantity.name}: the ion comes after its formula`);
-      const counts = ionCounts(formula, cell);
-      if (!counts.ok) return failure({ ...counts.error, argument: sheetName(counts.error.argument, names) });
-      ions = counts.value;
-    } else if (argument.kind === "number") {
-      const read = readAnyNumber(cell, called(argument), { marks, kind: compared });
-      if (!read.ok) return read;
-      numbers[argument.name] = read.value.value;
-      compared = read.value.kind;
-    } else {
-      const read = readQuantity(cell, argument.kind, called(argument), marks);
-      if (!read.ok) return read;
-      numbers[argument.name] = read.value.value;
-    }
-  }
-  const weighed = ions ? void 0 : formula;
-  if (weighed) {
-    const mass = molarMass(weighed);
-    if (!mass.ok) return failure({ ...mass.error, argument: sheetName(mass.error.argument, names) });
-  }
-  const span = weighed ? molarMassSpan(weighed, decimals) : void 0;
-  const step2 = {
-    quantity,
-    formula: weighed,
-    molarMass: span,
-    numbers: { ...noNumbers, ...ions, ...numbers, ...ready },
-    asked: askedOf(quantity, preparation),
-    decimals
-  };
-  if (Object.values(ready).some(Number.isNaN)) return success(step2);
-  const refused = quantity.chemistry({ ...step2.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
-  return refused.ok ? success(step2) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
+	var _a;
+	const { decimals = 2, numbers: ready = {}, names = {} } = preparation;
+	const marks = preparation.decimalMark ? { decimalMark: preparation.decimalMark } : {};
+	const called = ({ name }) => {
+		var _a2;
+		return (_a2 = names[name]) != null ? _a2 : name;
+	};
+	const numbers = {};
+	let formula;
+	let compared;
+	let ions;
+	for (const argument of quantity.takes) {
+		const cell = cells[argument.name];
+		if (argument.kind !== "formula" && argument.kind !== "ion" && argument.name in ready) continue;
+		if (isBlank(cell)) {
+			if (argument.optional) continue;
+			return failure({
+				code: "given-missing",
+				argument: called(argument),
+				expected: "a value",
+				received: "a blank",
+				advice: `${quantity.name} takes ${namesTaken(quantity)}.`,
+				brief: called(argument)
+			});
+		}
+		if (argument.kind === "formula") {
+			const read = readFormula(cell, called(argument));
+			if (!read.ok) return read;
+			formula = read.value;
+		} else if (argument.kind === "ion") {
+			if (!formula) throw new Error(`${quantity.name}: the ion comes after its formula`);
+			const counts = ionCounts(formula, cell);
+			if (!counts.ok) return failure({ ...counts.error, argument: sheetName(counts.error.argument, names) });
+			ions = counts.value;
+		} else if (argument.kind === "number") {
+			const read = readAnyNumber(cell, called(argument), { marks, kind: compared });
+			if (!read.ok) return read;
+			numbers[argument.name] = read.value.value;
+			compared = read.value.kind;
+		} else {
+			const read = readQuantity(cell, argument.kind, called(argument), marks);
+			if (!read.ok) return read;
+			numbers[argument.name] = read.value.value;
+		}
+	}
+	const weighed = ions ? void 0 : formula;
+	if (weighed) {
+		const mass = molarMass(weighed);
+		if (!mass.ok) return failure({ ...mass.error, argument: sheetName(mass.error.argument, names) });
+	}
+	const span = weighed ? molarMassSpan(weighed, decimals) : void 0;
+	const step2 = {
+		quantity,
+		formula: weighed,
+		molarMass: span,
+		numbers: { ...noNumbers, ...ions, ...numbers, ...ready },
+		asked: askedOf(quantity, preparation),
+		decimals
+	};
+	if (Object.values(ready).some(Number.isNaN)) return success(step2);
+	const refused = quantity.chemistry({ ...step2.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
+	return refused.ok ? success(step2) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
 }
 var givenNames = { grams: "mass", "purity percent": "purity" };
 var sheetName = (argument, names) => {
-  var _a, _b;
-  const spaced = argument.replace(/_/g, " ");
-  const name = (_a = givenNames[spaced]) != null ? _a : spaced;
-  return (_b = names[name]) != null ? _b : name;
+	var _a, _b;
+	const spaced = argument.replace(/_/g, " ");
+	const name = (_a = givenNames[spaced]) != null ? _a : spaced;
+	return (_b = names[name]) != null ? _b : name;
 };
 
 // src/lab/quantities/densityQuantity.ts
 var densityQuantity = {
-  name: "density",
-  takes: [
-    { name: "mass", kind: "mass", unit: "g" },
-    { name: "volume", kind: "volume", unit: "mL" }
-  ],
-  entryKind: "density",
-  unit: "g/mL",
-  figures: 5,
-  ownFigures: true,
-  wideClose: false,
-  buildsOn: [],
-  chemistry: (n) => density({ mass: grams(n.mass), volume: millilitres(n.volume) }),
-  relation: (n) => n.mass / n.volume,
-  slips: [
-    { id: "ratio-inverted", value: (n) => n.volume / n.mass },
-    { id: "volume-in-litres", value: (n) => n.mass / (n.volume / 1e3) },
-    { id: "mass-reported", value: (n) => n.mass },
-    { id: "volumes-multiplied", value: (n) => n.mass * n.volume }
-  ]
+	name: "density",
+	takes: [
+		{ name: "mass", kind: "mass", unit: "g" },
+		{ name: "volume", kind: "volume", unit: "mL" }
+	],
+	entryKind: "density",
+	unit: "g/mL",
+	figures: 5,
+	ownFigures: true,
+	wideClose: false,
+	buildsOn: [],
+	chemistry: (n) => density({ mass: grams(n.mass), volume: millilitres(n.volume) }),
+	relation: (n) => n.mass / n.volume,
+	slips: [
+		{ id: "ratio-inverted", value: (n) => n.volume / n.mass },
+		{ id: "volume-in-litres", value: (n) => n.mass / (n.volume / 1e3) },
+		{ id: "mass-reported", value: (n) => n.mass },
+		{ id: "volumes-multiplied", value: (n) => n.mass * n.volume }
+	]
 };
 
 // src/lab/quantities/dilutedMolarityQuantity.ts
 var dilutedMolarityQuantity = {
-  name: "diluted molarity",
-  takes: [
-    { name: "stock molarity", kind: "concentration", unit: "mol/L" },
-    { name: "stock volume", kind: "volume", unit: "mL" },
-    { name: "final volume", kind: "volume", unit: "mL" }
-  ],
-  entryKind: "concentration",
-  unit: "mol/L",
-  figures: 3,
-  wideClose: true,
-  buildsOn: [],
-  chemistry: (n) => dilutedMolarity({
-    stock: molesPerLitre(n["stock molarity"]),
-    stockVolume: millilitres(n["stock volume"]),
-    finalVolume: millilitres(n["final volume"])
-  }),
-  relation: (n) => n["stock molarity"] * n["stock volume"] / n["final volume"],
-  slips: [
-    { id: "ratio-inverted", value: (n) => n["stock molarity"] * n["final volume"] / n["stock volume"] },
-    {
-      id: "solvent-added-to-final",
-      value: (n) => n["stock molarity"] * n["stock volume"] / (n["stock volume"] + n["final volume"])
-    },
-    {
-      id: "water-as-final",
-      value: (n) => n["stock molarity"] * n["stock volume"] / (n["final volume"] - n["stock volume"])
-    },
-    { id: "molarity-unchanged", value: (n) => n["stock molarity"] }
-  ]
+	name: "diluted molarity",
+	takes: [
+		{ name: "stock molarity", kind: "concentration", unit: "mol/L" },
+		{ name: "stock volume", kind: "volume", unit: "mL" },
+		{ name: "final volume", kind: "volume", unit: "mL" }
+	],
+	entryKind: "concentration",
+	unit: "mol/L",
+	figures: 3,
+	wideClose: true,
+	buildsOn: [],
+	chemistry: (n) => dilutedMolarity({
+		stock: molesPerLitre(n["stock molarity"]),
+		stockVolume: millilitres(n["stock volume"]),
+		finalVolume: millilitres(n["final volume"])
+	}),
+	relation: (n) => n["stock molarity"] * n["stock volume"] / n["final volume"],
+	slips: [
+		{ id: "ratio-inverted", value: (n) => n["stock molarity"] * n["final volume"] / n["stock volume"] },
+		{
+			id: "solvent-added-to-final",
+			value: (n) => n["stock molarity"] * n["stock volume"] / (n["stock volume"] + n["final volume"])
+		},
+		{
+			id: "water-as-final",
+			value: (n) => n["stock molarity"] * n["stock volume"] / (n["final volume"] - n["stock volume"])
+		},
+		{ id: "molarity-unchanged", value: (n) => n["stock molarity"] }
+	]
 };
 
 // src/lab/quantities/dilutionFactor.ts
 var dilutionFactor2 = {
-  name: "dilution factor",
-  takes: [
-    { name: "stock molarity", kind: "concentration", unit: "mol/L" },
-    { name: "target molarity", kind: "concentration", unit: "mol/L" }
-  ],
-  entryKind: "ratio",
-  unit: "",
-  figures: 3,
-  wideClose: false,
-  buildsOn: [],
-  chemistry: (n) => dilutionFactor({ stock: molesPerLitre(n["stock molarity"]), target: molesPerLitre(n["target molarity"]) }),
-  relation: (n) => n["stock molarity"] / n["target molarity"],
-  slips: [
-    { id: "ratio-inverted", value: (n) => n["target molarity"] / n["stock molarity"] },
-    { id: "factor-less-one", value: (n) => n["stock molarity"] / n["target molarity"] - 1 },
-    { id: "total-counted-twice", value: (n) => n["stock molarity"] / n["target molarity"] + 1 },
-    { id: "total-over-water", value: (n) => n["stock molarity"] / (n["stock molarity"] - n["target molarity"]) },
-    { id: "difference-for-ratio", value: (n) => n["stock molarity"] - n["target molarity"] }
-  ]
+	name: "dilution factor",
+	takes: [
+		{ name: "stock molarity", kind: "concentration", unit: "mol/L" },
+		{ name: "target molarity", kind: "concentration", unit: "mol/L" }
+	],
+	entryKind: "ratio",
+	unit: "",
+	figures: 3,
+	wideClose: false,
+	buildsOn: [],
+	chemistry: (n) => dilutionFactor({ stock: molesPerLitre(n["stock molarity"]), target: molesPerLitre(n["target molarity"]) }),
+	relation: (n) => n["stock molarity"] / n["target molarity"],
+	slips: [
+		{ id: "ratio-inverted", value: (n) => n["target molarity"] / n["stock molarity"] },
+		{ id: "factor-less-one", value: (n) => n["stock molarity"] / n["target molarity"] - 1 },
+		{ id: "total-counted-twice", value: (n) => n["stock molarity"] / n["target molarity"] + 1 },
+		{ id: "total-over-water", value: (n) => n["stock molarity"] / (n["stock molarity"] - n["target molarity"]) },
+		{ id: "difference-for-ratio", value: (n) => n["stock molarity"] - n["target molarity"] }
+	]
 };
 
 // src/lab/quantities/ionMolarityQuantity.ts
 var ionMolarityQuantity = {
-  name: "ion molarity",
-  takes: [
-    { name: "formula", kind: "formula", unit: "" },
-    { name: "molarity", kind: "concentration", unit: "mol/L" },
-    { name: "ion", kind: "ion", unit: "" }
-  ],
-  entryKind: "concentration",
-  unit: "mol/L",
-  figures: 3,
-  wideClose: true,
-  buildsOn: [],
-  chemistry: (n) => success(n.molarity * n.ionCount),
-  relation: (n) => n.molarity * n.ionCount,
-  slips: [
-    { id: "ratio-inverted", value: (n) => n.molarity / n.ionCount },
-    { id: "ion-count-ignored", value: (n) => n.molarity },
-    {
-      id: "all-ions-counted",
-      value: (n) => n.molarity * n.otherIonCounts.reduce((all, count) => all + count, n.ionCount)
-    },
-    // One of another ion looks the same as no count at all, which is the plainer reading.
-    {
-      id: "other-ion's-count",
-      value: (n) => n.otherIonCounts.filter((count) => count !== 1).map((count) => n.molarity * count)
-    },
-    // A charge of one looks the same as no count at all too.
-    { id: "charge-for-count", value: (n) => n.ionCharge === 1 ? [] : n.molarity * n.ionCharge }
-  ]
+	name: "ion molarity",
+	takes: [
+		{ name: "formula", kind: "formula", unit: "" },
+		{ name: "molarity", kind: "concentration", unit: "mol/L" },
+		{ name: "ion", kind: "ion", unit: "" }
+	],
+	entryKind: "concentration",
+	unit: "mol/L",
+	figures: 3,
+	wideClose: true,
+	buildsOn: [],
+	chemistry: (n) => success(n.molarity * n.ionCount),
+	relation: (n) => n.molarity * n.ionCount,
+	slips: [
+		{ id: "ratio-inverted", value: (n) => n.molarity / n.ionCount },
+		{ id: "ion-count-ignored", value: (n) => n.molarity },
+		{
+			id: "all-ions-counted",
+			value: (n) => n.molarity * n.otherIonCounts.reduce((all, count) => all + count, n.ionCount)
+		},
+		// One of another ion looks the same as no count at all, which is the plainer reading.
+		{
+			id: "other-ion's-count",
+			value: (n) => n.otherIonCounts.filter((count) => count !== 1).map((count) => n.molarity * count)
+		},
+		// A charge of one looks the same as no count at all too.
+		{ id: "charge-for-count", value: (n) => n.ionCharge === 1 ? [] : n.molarity * n.ionCharge }
+	]
 };
 
 // src/lab/quantities/wrongAtoms.ts
 var water = {
-  coefficient: 1,
-  parts: [
-    { kind: "element", element: "H", count: 2 },
-    { kind: "element", element: "O", count: 1 }
-  ]
+	coefficient: 1,
+	parts: [
+		{ kind: "element", element: "H", count: 2 },
+		{ kind: "element", element: "O", count: 1 }
+	]
 };
 var isOfSalt = (unit, index) => index === 0 || !isWater(unit);
 var withoutWater = (formula) => formula.hydrate ? [anhydrousAtoms(formula)] : [];
 var oneWater = (formula) => formula.hydrate ? [atomsOfUnits([...formula.units.filter(isOfSalt), water])] : [];
 function bracketsReplaced(parts, replace) {
-  return parts.flatMap((part, index) => {
-    if (part.kind === "element") return [];
-    const put = (others) => [...parts.slice(0, index), ...others, ...parts.slice(index + 1)];
-    const deeper = bracketsReplaced(part.parts, replace).map((inside) => put([{ ...part, parts: inside }]));
-    return part.count === 1 ? deeper : [...replace(part.parts, part.count).map(put), ...deeper];
-  });
+	return parts.flatMap((part, index) => {
+		if (part.kind === "element") return [];
+		const put = (others) => [...parts.slice(0, index), ...others, ...parts.slice(index + 1)];
+		const deeper = bracketsReplaced(part.parts, replace).map((inside) => put([{ ...part, parts: inside }]));
+		return part.count === 1 ? deeper : [...replace(part.parts, part.count).map(put), ...deeper];
+	});
 }
 var inUnits = ({ units }, replace) => units.flatMap(
-  (unit, index) => bracketsReplaced(unit.parts, replace).map(
-    (parts) => atomsOfUnits([...units.slice(0, index), { ...unit, parts }, ...units.slice(index + 1)])
-  )
+	(unit, index) => bracketsReplaced(unit.parts, replace).map(
+		(parts) => atomsOfUnits([...units.slice(0, index), { ...unit, parts }, ...units.slice(index + 1)])
+	)
 );
 var bracketNumbersDropped = (formula) => inUnits(formula, (inside) => [inside]);
 var bracketNumberOnOneAtom = (formula) => inUnits(formula, (inside, count) => {
-  const last = inside.length - 1;
-  if (last < 1) return [];
-  return [0, last].map(
-    (only) => inside.map((part, index) => index === only ? { ...part, count: part.count * count } : part)
-  );
+	const last = inside.length - 1;
+	if (last < 1) return [];
+	return [0, last].map(
+		(only) => inside.map((part, index) => index === only ? { ...part, count: part.count * count } : part)
+	);
 });
 var onceEach = (parts) => parts.flatMap((part) => part.kind === "element" ? [{ ...part, count: 1 }] : onceEach(part.parts));
 var symbolsCountedOnce = ({ units }) => [
-  atomsOfUnits(
-    units.map((unit, index) => isOfSalt(unit, index) ? { coefficient: 1, parts: onceEach(unit.parts) } : unit)
-  )
+	atomsOfUnits(
+		units.map((unit, index) => isOfSalt(unit, index) ? { coefficient: 1, parts: onceEach(unit.parts) } : unit)
+	)
 ];
 var oneSubscriptMissed = ({ units }) => units.flatMap(
-  (unit, index) => numbersMissed(unit.parts).map(
-    (parts) => atomsOfUnits([...units.slice(0, index), { ...unit, parts }, ...units.slice(index + 1)])
-  )
+	(unit, index) => numbersMissed(unit.parts).map(
+		(parts) => atomsOfUnits([...units.slice(0, index), { ...unit, parts }, ...units.slice(index + 1)])
+	)
 );
 function numbersMissed(parts) {
-  return parts.flatMap((part, index) => {
-    const put = (other) => [...parts.slice(0, index), other, ...parts.slice(index + 1)];
-    if (part.kind === "group") return numbersMissed(part.parts).map((inside) => put({ ...part, parts: inside }));
-    return part.count === 1 ? [] : [put({ ...part, count: 1 })];
-  });
+	return parts.flatMap((part, index) => {
+		const put = (other) => [...parts.slice(0, index), other, ...parts.slice(index + 1)];
+		if (part.kind === "group") return numbersMissed(part.parts).map((inside) => put({ ...part, parts: inside }));
+		return part.count === 1 ? [] : [put({ ...part, count: 1 })];
+	});
 }
 var waterNumberOnOneAtom = ({ units, hydrate }) => {
-  if (!hydrate || hydrate.count === 1) return [];
-  const [hydrogen, oxygen] = water.parts;
-  if (!hydrogen || !oxygen) return [];
-  return [
-    atomsOfUnits([
-      ...units.filter(isOfSalt),
-      { coefficient: hydrate.count, parts: [hydrogen] },
-      { coefficient: 1, parts: [oxygen] }
-    ])
-  ];
+	if (!hydrate || hydrate.count === 1) return [];
+	const [hydrogen, oxygen] = water.parts;
+	if (!hydrogen || !oxygen) return [];
+	return [
+		atomsOfUnits([
+			...units.filter(isOfSalt),
+			{ coefficient: hydrate.count, parts: [hydrogen] },
+			{ coefficient: 1, parts: [oxygen] }
+		])
+	];
 };
 var saltTimesWater = ({ units, hydrate }) => hydrate ? [
-  {
-    atoms: atomsOfUnits(units.filter(isOfSalt)),
-    times: atomsOfUnits(units.filter((unit, index) => !isOfSalt(unit, index)))
-  }
+	{
+		atoms: atomsOfUnits(units.filter(isOfSalt)),
+		times: atomsOfUnits(units.filter((unit, index) => !isOfSalt(unit, index)))
+	}
 ] : [];
 
 // src/lab/quantities/formulaSlips.ts
 var formulaSlips = [
-  { id: "water-of-hydration-left-out", molarMasses: (formula) => withoutWater(formula).map((atoms) => ({ atoms })) },
-  { id: "one-water-only", molarMasses: (formula) => oneWater(formula).map((atoms) => ({ atoms })) },
-  {
-    id: "water-number-on-one-atom",
-    molarMasses: (formula) => waterNumberOnOneAtom(formula).map((atoms) => ({ atoms }))
-  },
-  {
-    id: "group-subscript-ignored",
-    molarMasses: (formula) => bracketNumbersDropped(formula).map((atoms) => ({ atoms }))
-  },
-  {
-    id: "bracket-number-on-one-atom",
-    molarMasses: (formula) => bracketNumberOnOneAtom(formula).map((atoms) => ({ atoms }))
-  },
-  { id: "subscripts-ignored", molarMasses: (formula) => symbolsCountedOnce(formula).map((atoms) => ({ atoms })) },
-  { id: "one-subscript-missed", molarMasses: (formula) => oneSubscriptMissed(formula).map((atoms) => ({ atoms })) },
-  { id: "atomic-numbers-used", molarMasses: ({ atoms }) => [{ atoms, byAtomicNumber: true }] }
+	{ id: "water-of-hydration-left-out", molarMasses: (formula) => withoutWater(formula).map((atoms) => ({ atoms })) },
+	{ id: "one-water-only", molarMasses: (formula) => oneWater(formula).map((atoms) => ({ atoms })) },
+	{
+		id: "water-number-on-one-atom",
+		molarMasses: (formula) => waterNumberOnOneAtom(formula).map((atoms) => ({ atoms }))
+	},
+	{
+		id: "group-subscript-ignored",
+		molarMasses: (formula) => bracketNumbersDropped(formula).map((atoms) => ({ atoms }))
+	},
+	{
+		id: "bracket-number-on-one-atom",
+		molarMasses: (formula) => bracketNumberOnOneAtom(formula).map((atoms) => ({ atoms }))
+	},
+	{ id: "subscripts-ignored", molarMasses: (formula) => symbolsCountedOnce(formula).map((atoms) => ({ atoms })) },
+	{ id: "one-subscript-missed", molarMasses: (formula) => oneSubscriptMissed(formula).map((atoms) => ({ atoms })) },
+	{ id: "atomic-numbers-used", molarMasses: ({ atoms }) => [{ atoms, byAtomicNumber: true }] }
 ];
 
 // src/lab/quantities/molesOfSolute.ts
 var molesOfSolute = {
-  name: "moles of solute",
-  takes: [
-    { name: "molarity", kind: "concentration", unit: "mol/L" },
-    { name: "volume", kind: "volume", unit: "mL" }
-  ],
-  entryKind: "amount",
-  unit: "mol",
-  figures: 3,
-  wideClose: true,
-  buildsOn: [],
-  // As many grams as moles, where a mole has one gram.
-  chemistry: (n) => soluteMass({
-    molarMass: gramsPerMole(1),
-    molarity: molesPerLitre(n.molarity),
-    volume: millilitres(n.volume)
-  }),
-  relation: (n) => n.molarity * n.volume / 1e3,
-  slips: [
-    { id: "volume-in-mL", value: (n) => n.molarity * n.volume },
-    { id: "volume-ignored", value: (n) => n.molarity },
-    { id: "upside-down", value: (n) => [n.volume / n.molarity, n.volume / 1e3 / n.molarity] },
-    { id: "volumes-multiplied", value: (n) => n.molarity / (n.volume / 1e3) }
-  ]
+	name: "moles of solute",
+	takes: [
+		{ name: "molarity", kind: "concentration", unit: "mol/L" },
+		{ name: "volume", kind: "volume", unit: "mL" }
+	],
+	entryKind: "amount",
+	unit: "mol",
+	figures: 3,
+	wideClose: true,
+	buildsOn: [],
+	// As many grams as moles, where a mole has one gram.
+	chemistry: (n) => soluteMass({
+		molarMass: gramsPerMole(1),
+		molarity: molesPerLitre(n.molarity),
+		volume: millilitres(n.volume)
+	}),
+	relation: (n) => n.molarity * n.volume / 1e3,
+	slips: [
+		{ id: "volume-in-mL", value: (n) => n.molarity * n.volume },
+		{ id: "volume-ignored", value: (n) => n.molarity },
+		{ id: "upside-down", value: (n) => [n.volume / n.molarity, n.volume / 1e3 / n.molarity] },
+		{ id: "volumes-multiplied", value: (n) => n.molarity / (n.volume / 1e3) }
+	]
 };
 
 // src/lab/quantities/massOfSolute.ts
 var massOfSolute = {
-  name: "mass of solute",
-  takes: [
-    { name: "formula", kind: "formula", unit: "" },
-    { name: "molarity", kind: "concentration", unit: "mol/L" },
-    { name: "volume", kind: "volume", unit: "mL" },
-    { name: "purity", kind: "percent", unit: "%", optional: true }
-  ],
-  entryKind: "mass",
-  unit: "g",
-  figures: 3,
-  wideClose: true,
-  buildsOn: [{ name: "molar mass" }, { name: "moles of solute", relation: molesOfSolute.relation }],
-  chemistry: (n) => soluteMass({
-    molarMass: gramsPerMole(n["molar mass"]),
-    molarity: molesPerLitre(n.molarity),
-    volume: millilitres(n.volume),
-    purity: percent(n.purity)
-  }),
-  relation: (n) => n["moles of solute"] * n["molar mass"] / (n.purity / 100),
-  slips: [
-    { id: "volume-in-mL", value: (n) => n.molarity * n.volume * n["molar mass"] / (n.purity / 100) },
-    { id: "volume-ignored", value: (n) => n.molarity * n["molar mass"] / (n.purity / 100) },
-    { id: "moles-reported", value: (n) => n["moles of solute"] },
-    { id: "ratio-inverted", value: (n) => n["moles of solute"] / n["molar mass"] / (n.purity / 100) },
-    {
-      id: "volumes-multiplied",
-      value: (n) => n.molarity / (n.volume / 1e3) * n["molar mass"] / (n.purity / 100)
-    },
-    { id: "upside-down", value: (n) => n["molar mass"] / n["moles of solute"] / (n.purity / 100) },
-    { id: "molar-mass-reported", value: (n) => n["molar mass"] },
-    ...formulaSlips,
-    { id: "purity-ignored", value: (n) => n["moles of solute"] * n["molar mass"] },
-    { id: "purity-inverted", value: (n) => n["moles of solute"] * n["molar mass"] * (n.purity / 100) }
-  ]
+	name: "mass of solute",
+	takes: [
+		{ name: "formula", kind: "formula", unit: "" },
+		{ name: "molarity", kind: "concentration", unit: "mol/L" },
+		{ name: "volume", kind: "volume", unit: "mL" },
+		{ name: "purity", kind: "percent", unit: "%", optional: true }
+	],
+	entryKind: "mass",
+	unit: "g",
+	figures: 3,
+	wideClose: true,
+	buildsOn: [{ name: "molar mass" }, { name: "moles of solute", relation: molesOfSolute.relation }],
+	chemistry: (n) => soluteMass({
+		molarMass: gramsPerMole(n["molar mass"]),
+		molarity: molesPerLitre(n.molarity),
+		volume: millilitres(n.volume),
+		purity: percent(n.purity)
+	}),
+	relation: (n) => n["moles of solute"] * n["molar mass"] / (n.purity / 100),
+	slips: [
+		{ id: "volume-in-mL", value: (n) => n.molarity * n.volume * n["molar mass"] / (n.purity / 100) },
+		{ id: "volume-ignored", value: (n) => n.molarity * n["molar mass"] / (n.purity / 100) },
+		{ id: "moles-reported", value: (n) => n["moles of solute"] },
+		{ id: "ratio-inverted", value: (n) => n["moles of solute"] / n["molar mass"] / (n.purity / 100) },
+		{
+			id: "volumes-multiplied",
+			value: (n) => n.molarity / (n.volume / 1e3) * n["molar mass"] / (n.purity / 100)
+		},
+		{ id: "upside-down", value: (n) => n["molar mass"] / n["moles of solute"] / (n.purity / 100) },
+		{ id: "molar-mass-reported", value: (n) => n["molar mass"] },
+		...formulaSlips,
+		{ id: "purity-ignored", value: (n) => n["moles of solute"] * n["molar mass"] },
+		{ id: "purity-inverted", value: (n) => n["moles of solute"] * n["molar mass"] * (n.purity / 100) }
+	]
 };
 
 // src/lab/quantities/massPercentQuantity.ts
 var share = (n) => (n.density - n["lighter density"]) / (n["heavier density"] - n["lighter density"]);
 var step = (n) => n["heavier percent"] - n["lighter percent"];
 var massPercentQuantity = {
-  name: "mass percent",
-  takes: [
-    { name: "density", kind: "density", unit: "g/mL" },
-    { name: "lighter percent", kind: "percent", unit: "%" },
-    { name: "lighter density", kind: "density", unit: "g/mL" },
-    { name: "heavier percent", kind: "percent", unit: "%" },
-    { name: "heavier density", kind: "density", unit: "g/mL" }
-  ],
-  entryKind: "percent",
-  unit: "%",
-  figures: 3,
-  wideClose: true,
-  buildsOn: [],
-  chemistry: (n) => massPercentOfDensity({
-    density: gramsPerMillilitre(n.density),
-    lighterPercent: percent(n["lighter percent"]),
-    lighterDensity: gramsPerMillilitre(n["lighter density"]),
-    heavierPercent: percent(n["heavier percent"]),
-    heavierDensity: gramsPerMillilitre(n["heavier density"])
-  }),
-  relation: (n) => n["lighter percent"] + share(n) * step(n),
-  slips: [
-    { id: "table-line-taken", value: (n) => [n["lighter percent"], n["heavier percent"]] },
-    { id: "middle-of-lines", value: (n) => (n["lighter percent"] + n["heavier percent"]) / 2 },
-    { id: "share-mirrored", value: (n) => n["heavier percent"] - share(n) * step(n) },
-    // From a line of 0 % it is the bare share, which has a slip of its own.
-    { id: "step-unscaled", value: (n) => n["lighter percent"] === 0 ? [] : n["lighter percent"] + share(n) },
-    { id: "line-not-added", value: (n) => share(n) * step(n) },
-    { id: "share-reported", value: share },
-    { id: "ratio-inverted", value: (n) => n["lighter percent"] + step(n) / share(n) }
-  ]
+	name: "mass percent",
+	takes: [
+		{ name: "density", kind: "density", unit: "g/mL" },
+		{ name: "lighter percent", kind: "percent", unit: "%" },
+		{ name: "lighter density", kind: "density", unit: "g/mL" },
+		{ name: "heavier percent", kind: "percent", unit: "%" },
+		{ name: "heavier density", kind: "density", unit: "g/mL" }
+	],
+	entryKind: "percent",
+	unit: "%",
+	figures: 3,
+	wideClose: true,
+	buildsOn: [],
+	chemistry: (n) => massPercentOfDensity({
+		density: gramsPerMillilitre(n.density),
+		lighterPercent: percent(n["lighter percent"]),
+		lighterDensity: gramsPerMillilitre(n["lighter density"]),
+		heavierPercent: percent(n["heavier percent"]),
+		heavierDensity: gramsPerMillilitre(n["heavier density"])
+	}),
+	relation: (n) => n["lighter percent"] + share(n) * step(n),
+	slips: [
+		{ id: "table-line-taken", value: (n) => [n["lighter percent"], n["heavier percent"]] },
+		{ id: "middle-of-lines", value: (n) => (n["lighter percent"] + n["heavier percent"]) / 2 },
+		{ id: "share-mirrored", value: (n) => n["heavier percent"] - share(n) * step(n) },
+		// From a line of 0 % it is the bare share, which has a slip of its own.
+		{ id: "step-unscaled", value: (n) => n["lighter percent"] === 0 ? [] : n["lighter percent"] + share(n) },
+		{ id: "line-not-added", value: (n) => share(n) * step(n) },
+		{ id: "share-reported", value: share },
+		{ id: "ratio-inverted", value: (n) => n["lighter percent"] + step(n) / share(n) }
+	]
 };
 
 // src/lab/quantities/molarity.ts
 var pure = (n) => n.mass * (n.purity / 100);
 var molarity2 = {
-  name: "molarity",
-  takes: [
-    { name: "formula", kind: "formula", unit: "" },
-    { name: "mass", kind: "mass", unit: "g" },
-    { name: "volume", kind: "volume", unit: "mL" },
-    { name: "purity", kind: "percent", unit: "%", optional: true }
-  ],
-  entryKind: "concentration",
-  unit: "mol/L",
-  figures: 3,
-  wideClose: true,
-  buildsOn: [{ name: "molar mass" }],
-  chemistry: (n) => molarity({
-    molarMass: gramsPerMole(n["molar mass"]),
-    mass: grams(n.mass),
-    volume: millilitres(n.volume),
-    purity: percent(n.purity)
-  }),
-  relation: (n) => pure(n) / n["molar mass"] / (n.volume / 1e3),
-  slips: [
-    { id: "volume-in-mL", value: (n) => pure(n) / n["molar mass"] / n.volume },
-    // Grams over litres, whether or not the purity was seen to.
-    { id: "molar-mass-ignored", value: (n) => [n.mass / (n.volume / 1e3), pure(n) / (n.volume / 1e3)] },
-    { id: "ratio-inverted", value: (n) => pure(n) * n["molar mass"] / (n.volume / 1e3) },
-    { id: "volumes-multiplied", value: (n) => pure(n) / n["molar mass"] * (n.volume / 1e3) },
-    { id: "amount-as-molarity", value: (n) => pure(n) / n["molar mass"] },
-    { id: "volume-over-amount", value: (n) => n.volume / 1e3 / (pure(n) / n["molar mass"]) },
-    ...formulaSlips,
-    { id: "purity-ignored", value: (n) => n.mass / n["molar mass"] / (n.volume / 1e3) },
-    { id: "purity-inverted", value: (n) => n.mass / (n.purity / 100) / n["molar mass"] / (n.volume / 1e3) }
-  ]
+	name: "molarity",
+	takes: [
+		{ name: "formula", kind: "formula", unit: "" },
+		{ name: "mass", kind: "mass", unit: "g" },
+		{ name: "volume", kind: "volume", unit: "mL" },
+		{ name: "purity", kind: "percent", unit: "%", optional: true }
+	],
+	entryKind: "concentration",
+	unit: "mol/L",
+	figures: 3,
+	wideClose: true,
+	buildsOn: [{ name: "molar mass" }],
+	chemistry: (n) => molarity({
+		molarMass: gramsPerMole(n["molar mass"]),
+		mass: grams(n.mass),
+		volume: millilitres(n.volume),
+		purity: percent(n.purity)
+	}),
+	relation: (n) => pure(n) / n["molar mass"] / (n.volume / 1e3),
+	slips: [
+		{ id: "volume-in-mL", value: (n) => pure(n) / n["molar mass"] / n.volume },
+		// Grams over litres, whether or not the purity was seen to.
+		{ id: "molar-mass-ignored", value: (n) => [n.mass / (n.volume / 1e3), pure(n) / (n.volume / 1e3)] },
+		{ id: "ratio-inverted", value: (n) => pure(n) * n["molar mass"] / (n.volume / 1e3) },
+		{ id: "volumes-multiplied", value: (n) => pure(n) / n["molar mass"] * (n.volume / 1e3) },
+		{ id: "amount-as-molarity", value: (n) => pure(n) / n["molar mass"] },
+		{ id: "volume-over-amount", value: (n) => n.volume / 1e3 / (pure(n) / n["molar mass"]) },
+		...formulaSlips,
+		{ id: "purity-ignored", value: (n) => n.mass / n["molar mass"] / (n.volume / 1e3) },
+		{ id: "purity-inverted", value: (n) => n.mass / (n.purity / 100) / n["molar mass"] / (n.volume / 1e3) }
+	]
 };
 
 // src/lab/quantities/molarMassQuantity.ts
 var molarMassQuantity = {
-  name: "molar mass",
-  takes: [{ name: "formula", kind: "formula", unit: "" }],
-  entryKind: "molar mass",
-  unit: "g/mol",
-  figures: "decimals",
-  wideClose: false,
-  buildsOn: [],
-  chemistry: (n) => success(n["molar mass"]),
-  relation: (n) => n["molar mass"],
-  slips: [...formulaSlips, { id: "dot-as-times", molarMasses: saltTimesWater }]
+	name: "molar mass",
+	takes: [{ name: "formula", kind: "formula", unit: "" }],
+	entryKind: "molar mass",
+	unit: "g/mol",
+	figures: "decimals",
+	wideClose: false,
+	buildsOn: [],
+	chemistry: (n) => success(n["molar mass"]),
+	relation: (n) => n["molar mass"],
+	slips: [...formulaSlips, { id: "dot-as-times", molarMasses: saltTimesWater }]
 };
 
 // src/lab/quantities/percentErrorQuantity.ts
 var gap = (n) => Math.abs(n.measured - n.accepted);
 var percentErrorQuantity = {
-  name: "percent error",
-  takes: [
-    { name: "measured", kind: "number", unit: "" },
-    { name: "accepted", kind: "number", unit: "" }
-  ],
-  entryKind: "percent",
-  unit: "%",
-  figures: 2,
-  ownFigures: true,
-  wideClose: false,
-  buildsOn: [],
-  chemistry: (n) => percentError({ measured: n.measured, accepted: n.accepted }),
-  relation: (n) => 100 * gap(n) / Math.abs(n.accepted),
-  slips: [
-    { id: "divided-by-measured", value: (n) => 100 * gap(n) / Math.abs(n.measured) },
-    { id: "ratio-reported", value: (n) => 100 * n.measured / n.accepted },
-    { id: "fraction-reported", value: (n) => gap(n) / Math.abs(n.accepted) },
-    { id: "mean-as-base", value: (n) => 200 * gap(n) / Math.abs(n.measured + n.accepted) },
-    { id: "difference-reported", value: (n) => gap(n) }
-  ]
+	name: "percent error",
+	takes: [
+		{ name: "measured", kind: "number", unit: "" },
+		{ name: "accepted", kind: "number", unit: "" }
+	],
+	entryKind: "percent",
+	unit: "%",
+	figures: 2,
+	ownFigures: true,
+	wideClose: false,
+	buildsOn: [],
+	chemistry: (n) => percentError({ measured: n.measured, accepted: n.accepted }),
+	relation: (n) => 100 * gap(n) / Math.abs(n.accepted),
+	slips: [
+		{ id: "divided-by-measured", value: (n) => 100 * gap(n) / Math.abs(n.measured) },
+		{ id: "ratio-reported", value: (n) => 100 * n.measured / n.accepted },
+		{ id: "fraction-reported", value: (n) => gap(n) / Math.abs(n.accepted) },
+		{ id: "mean-as-base", value: (n) => 200 * gap(n) / Math.abs(n.measured + n.accepted) },
+		{ id: "difference-reported", value: (n) => gap(n) }
+	]
 };
 
 // src/lab/quantities/reagentMolarityQuantity.ts
 var reagentMolarityQuantity = {
-  name: "reagent molarity",
-  takes: [
-    { name: "formula", kind: "formula", unit: "" },
-    { name: "mass percent", kind: "percent", unit: "%" },
-    { name: "density", kind: "density", unit: "g/mL" }
-  ],
-  entryKind: "concentration",
-  unit: "mol/L",
-  figures: 3,
-  wideClose: true,
-  buildsOn: [{ name: "molar mass" }],
-  chemistry: (n) => reagentMolarity({
-    molarMass: gramsPerMole(n["molar mass"]),
-    massPercent: percent(n["mass percent"]),
-    density: gramsPerMillilitre(n.density)
-  }),
-  relation: (n) => 10 * n["mass percent"] * n.density / n["molar mass"],
-  slips: [
-    { id: "ratio-inverted", value: (n) => 10 * n["mass percent"] * n.density * n["molar mass"] },
-    { id: "density-divided", value: (n) => 10 * n["mass percent"] / n.density / n["molar mass"] },
-    { id: "percent-not-divided", value: (n) => 1e3 * n["mass percent"] * n.density / n["molar mass"] },
-    { id: "percent-left-out", value: (n) => 1e3 * n.density / n["molar mass"] },
-    { id: "density-ignored", value: (n) => 10 * n["mass percent"] / n["molar mass"] },
-    { id: "per-mL-not-L", value: (n) => n["mass percent"] / 100 * (n.density / n["molar mass"]) },
-    { id: "grams-per-litre", value: (n) => 10 * n["mass percent"] * n.density },
-    { id: "moles-in-100-g", value: (n) => n["mass percent"] / n["molar mass"] },
-    {
-      id: "molality-reported",
-      // Without any water there is no molality.
-      value: (n) => n["mass percent"] < 100 ? 1e3 * n["mass percent"] / (100 - n["mass percent"]) / n["molar mass"] : []
-    }
-  ]
+	name: "reagent molarity",
+	takes: [
+		{ name: "formula", kind: "formula", unit: "" },
+		{ name: "mass percent", kind: "percent", unit: "%" },
+		{ name: "density", kind: "density", unit: "g/mL" }
+	],
+	entryKind: "concentration",
+	unit: "mol/L",
+	figures: 3,
+	wideClose: true,
+	buildsOn: [{ name: "molar mass" }],
+	chemistry: (n) => reagentMolarity({
+		molarMass: gramsPerMole(n["molar mass"]),
+		massPercent: percent(n["mass percent"]),
+		density: gramsPerMillilitre(n.density)
+	}),
+	relation: (n) => 10 * n["mass percent"] * n.density / n["molar mass"],
+	slips: [
+		{ id: "ratio-inverted", value: (n) => 10 * n["mass percent"] * n.density * n["molar mass"] },
+		{ id: "density-divided", value: (n) => 10 * n["mass percent"] / n.density / n["molar mass"] },
+		{ id: "percent-not-divided", value: (n) => 1e3 * n["mass percent"] * n.density / n["molar mass"] },
+		{ id: "percent-left-out", value: (n) => 1e3 * n.density / n["molar mass"] },
+		{ id: "density-ignored", value: (n) => 10 * n["mass percent"] / n["molar mass"] },
+		{ id: "per-mL-not-L", value: (n) => n["mass percent"] / 100 * (n.density / n["molar mass"]) },
+		{ id: "grams-per-litre", value: (n) => 10 * n["mass percent"] * n.density },
+		{ id: "moles-in-100-g", value: (n) => n["mass percent"] / n["molar mass"] },
+		{
+			id: "molality-reported",
+			// Without any water there is no molality.
+			value: (n) => n["mass percent"] < 100 ? 1e3 * n["mass percent"] / (100 - n["mass percent"]) / n["molar mass"] : []
+		}
+	]
 };
 
 // src/lab/quantities/stockVolumeQuantity.ts
 var stockVolumeQuantity = {
-  name: "stock volume",
-  takes: [
-    { name: "stock molarity", kind: "concentration", unit: "mol/L" },
-    { name: "target molarity", kind: "concentration", unit: "mol/L" },
-    { name: "target volume", kind: "volume", unit: "mL" }
-  ],
-  entryKind: "volume",
-  unit: "mL",
-  figures: 3,
-  wideClose: true,
-  buildsOn: [{ name: "dilution factor", relation: dilutionFactor2.relation }],
-  chemistry: (n) => stockVolume({
-    stock: molesPerLitre(n["stock molarity"]),
-    target: molesPerLitre(n["target molarity"]),
-    finalVolume: millilitres(n["target volume"])
-  }),
-  relation: (n) => n["target volume"] / n["dilution factor"],
-  slips: [
-    { id: "litres-reported", value: (n) => n["target volume"] / n["dilution factor"] / 1e3 },
-    { id: "ratio-inverted", value: (n) => n["target volume"] * n["dilution factor"] },
-    { id: "water-for-stock", value: (n) => n["target volume"] - n["target volume"] / n["dilution factor"] },
-    { id: "volume-left-out", value: (n) => n["target molarity"] / n["stock molarity"] },
-    {
-      id: "amount-for-volume",
-      value: (n) => [n["target molarity"] * n["target volume"], n["target molarity"] * n["target volume"] / 1e3]
-    },
-    {
-      id: "parts-miscounted",
-      value: (n) => [n["target volume"] / (n["dilution factor"] - 1), n["target volume"] / (n["dilution factor"] + 1)]
-    }
-  ]
+	name: "stock volume",
+	takes: [
+		{ name: "stock molarity", kind: "concentration", unit: "mol/L" },
+		{ name: "target molarity", kind: "concentration", unit: "mol/L" },
+		{ name: "target volume", kind: "volume", unit: "mL" }
+	],
+	entryKind: "volume",
+	unit: "mL",
+	figures: 3,
+	wideClose: true,
+	buildsOn: [{ name: "dilution factor", relation: dilutionFactor2.relation }],
+	chemistry: (n) => stockVolume({
+		stock: molesPerLitre(n["stock molarity"]),
+		target: molesPerLitre(n["target molarity"]),
+		finalVolume: millilitres(n["target volume"])
+	}),
+	relation: (n) => n["target volume"] / n["dilution factor"],
+	slips: [
+		{ id: "litres-reported", value: (n) => n["target volume"] / n["dilution factor"] / 1e3 },
+		{ id: "ratio-inverted", value: (n) => n["target volume"] * n["dilution factor"] },
+		{ id: "water-for-stock", value: (n) => n["target volume"] - n["target volume"] / n["dilution factor"] },
+		{ id: "volume-left-out", value: (n) => n["target molarity"] / n["stock molarity"] },
+		{
+			id: "amount-for-volume",
+			value: (n) => [n["target molarity"] * n["target volume"], n["target molarity"] * n["target volume"] / 1e3]
+		},
+		{
+			id: "parts-miscounted",
+			value: (n) => [n["target volume"] / (n["dilution factor"] - 1), n["target volume"] / (n["dilution factor"] + 1)]
+		}
+	]
 };
 
 // src/lab/quantities/waterVolume.ts
 var stockVolume2 = (n) => n["target molarity"] / n["stock molarity"] * n["target volume"];
 var waterVolume = {
-  name: "water volume",
-  takes: stockVolumeQuantity.takes,
-  entryKind: "volume",
-  unit: "mL",
-  figures: 3,
-  wideClose: true,
-  buildsOn: [{ name: "stock volume", relation: stockVolume2 }],
-  chemistry: (n) => diluentVolume({
-    stock: molesPerLitre(n["stock molarity"]),
-    target: molesPerLitre(n["target molarity"]),
-    finalVolume: millilitres(n["target volume"])
-  }),
-  relation: (n) => n["target volume"] - n["stock volume"],
-  // A difference is no finer than what was taken away.
-  neverFinerThan: (n) => n["stock volume"],
-  slips: [
-    { id: "litres-reported", value: (n) => (n["target volume"] - n["stock volume"]) / 1e3 },
-    { id: "stock-for-water", value: (n) => n["stock volume"] },
-    { id: "final-volume-for-water", value: (n) => n["target volume"] },
-    { id: "volumes-added", value: (n) => n["target volume"] + n["stock volume"] },
-    { id: "sign-reversed", value: (n) => n["stock volume"] - n["target volume"] }
-  ]
+	name: "water volume",
+	takes: stockVolumeQuantity.takes,
+	entryKind: "volume",
+	unit: "mL",
+	figures: 3,
+	wideClose: true,
+	buildsOn: [{ name: "stock volume", relation: stockVolume2 }],
+	chemistry: (n) => diluentVolume({
+		stock: molesPerLitre(n["stock molarity"]),
+		target: molesPerLitre(n["target molarity"]),
+		finalVolume: millilitres(n["target volume"])
+	}),
+	relation: (n) => n["target volume"] - n["stock volume"],
+	// A difference is no finer than what was taken away.
+	neverFinerThan: (n) => n["stock volume"],
+	slips: [
+		{ id: "litres-reported", value: (n) => (n["target volume"] - n["stock volume"]) / 1e3 },
+		{ id: "stock-for-water", value: (n) => n["stock volume"] },
+		{ id: "final-volume-for-water", value: (n) => n["target volume"] },
+		{ id: "volumes-added", value: (n) => n["target volume"] + n["stock volume"] },
+		{ id: "sign-reversed", value: (n) => n["stock volume"] - n["target volume"] }
+	]
 };
 
 // src/lab/quantities.ts
 var quantities = {
-  "molar mass": molarMassQuantity,
-  "moles of solute": molesOfSolute,
-  "mass of solute": massOfSolute,
-  molarity: molarity2,
-  "stock volume": stockVolumeQuantity,
-  "water volume": waterVolume,
-  "dilution factor": dilutionFactor2,
-  "diluted molarity": dilutedMolarityQuantity,
-  "ion molarity": ionMolarityQuantity,
-  "percent error": percentErrorQuantity,
-  "reagent molarity": reagentMolarityQuantity,
-  density: densityQuantity,
-  "mass percent": massPercentQuantity
+	"molar mass": molarMassQuantity,
+	"moles of solute": molesOfSolute,
+	"mass of solute": massOfSolute,
+	molarity: molarity2,
+	"stock volume": stockVolumeQuantity,
+	"water volume": waterVolume,
+	"dilution factor": dilutionFactor2,
+	"diluted molarity": dilutedMolarityQuantity,
+	"ion molarity": ionMolarityQuantity,
+	"percent error": percentErrorQuantity,
+	"reagent molarity": reagentMolarityQuantity,
+	density: densityQuantity,
+	"mass percent": massPercentQuantity
 };
 var quantityNames = Object.keys(quantities);
 var isQuantityName = (text) => quantityNames.includes(text);
@@ -5201,29 +5201,29 @@ const { failure, quoted, success } = part("base");
 
 // src/lab/checkStep.ts
 function readQuantityName(cell) {
-  const name = plainName(cell);
-  if (isQuantityName(name)) return success(name);
-  return failure({
-    code: "quantity-unknown",
-    argument: "quantity",
-    expected: "the name of a quantity",
-    received: quoted(cell),
-    advice: `Use one of ${Object.keys(quantities).join(", ")}.`
-  });
+	const name = plainName(cell);
+	if (isQuantityName(name)) return success(name);
+	return failure({
+		code: "quantity-unknown",
+		argument: "quantity",
+		expected: "the name of a quantity",
+		received: quoted(cell),
+		advice: `Use one of ${Object.keys(quantities).join(", ")}.`
+	});
 }
 function readStep(quantity, given, options = {}) {
-  const name = readQuantityName(quantity);
-  if (!name.ok) return name;
-  const cells = readGivenCells(quantities[name.value], given);
-  return cells.ok ? prepareStep(quantities[name.value], cells.value, options) : cells;
+	const name = readQuantityName(quantity);
+	if (!name.ok) return name;
+	const cells = readGivenCells(quantities[name.value], given);
+	return cells.ok ? prepareStep(quantities[name.value], cells.value, options) : cells;
 }
 function checkReadyStep(step, entry) {
-  const judgement = judgeEntry(step, readEntry(entry, step.quantity.entryKind));
-  return {
-    status: judgement.status,
-    feedback: feedbackText(judgement, step.quantity),
-    slip: judgement.status === "not yet" ? judgement.slips.join(" or ") : ""
-  };
+	const judgement = judgeEntry(step, readEntry(entry, step.quantity.entryKind));
+	return {
+		status: judgement.status,
+		feedback: feedbackText(judgement, step.quantity),
+		slip: judgement.status === "not yet" ? judgement.slips.join(" or ") : ""
+	};
 }
 
 return { readQuantityName, readStep, checkReadyStep };
@@ -5238,38 +5238,38 @@ const { rowByRow, success, withinLimits } = part("base");
 
 // src/functions/entries/checkStepEntry.ts
 var checkStepEntry = {
-  name: "CHECKSTEP",
-  arguments: [
-    { name: "quantity", kind: "text", unit: "", about: "what is asked for, such as mass of solute" },
-    { name: "given", kind: "table", unit: "", about: "given numbers in two columns, name and value" },
-    { name: "entry", kind: "entry", unit: "", about: "what was typed, with or without a unit" },
-    {
-      name: "figures",
-      kind: "whole number",
-      unit: "",
-      about: "significant figures asked for; the usual number for the quantity if left out",
-      optional: true
-    },
-    {
-      name: "atomic_weight_decimals",
-      kind: "whole number",
-      unit: "",
-      about: "decimals that atomic weights may be rounded to; 2 if left out",
-      optional: true
-    }
-  ],
-  columns: ["status", "feedback", "slip"],
-  call: rowByRow,
-  compute(quantity, given, entry, figures, decimals) {
-    const asked = withinLimits(figures, { argument: "figures", least: 1, most: 15 });
-    if (!asked.ok) return asked;
-    const rounded = withinLimits(decimals, { argument: "atomic_weight_decimals", least: 0, most: 10 });
-    if (!rounded.ok) return rounded;
-    const step = readStep(quantity, given, { figures, decimals });
-    if (!step.ok) return step;
-    const { status, feedback, slip } = checkReadyStep(step.value, entry);
-    return success([status, feedback, slip]);
-  }
+	name: "CHECKSTEP",
+	arguments: [
+		{ name: "quantity", kind: "text", unit: "", about: "what is asked for, such as mass of solute" },
+		{ name: "given", kind: "table", unit: "", about: "given numbers in two columns, name and value" },
+		{ name: "entry", kind: "entry", unit: "", about: "what was typed, with or without a unit" },
+		{
+			name: "figures",
+			kind: "whole number",
+			unit: "",
+			about: "significant figures asked for; the usual number for the quantity if left out",
+			optional: true
+		},
+		{
+			name: "atomic_weight_decimals",
+			kind: "whole number",
+			unit: "",
+			about: "decimals that atomic weights may be rounded to; 2 if left out",
+			optional: true
+		}
+	],
+	columns: ["status", "feedback", "slip"],
+	call: rowByRow,
+	compute(quantity, given, entry, figures, decimals) {
+		const asked = withinLimits(figures, { argument: "figures", least: 1, most: 15 });
+		if (!asked.ok) return asked;
+		const rounded = withinLimits(decimals, { argument: "atomic_weight_decimals", least: 0, most: 10 });
+		if (!rounded.ok) return rounded;
+		const step = readStep(quantity, given, { figures, decimals });
+		if (!step.ok) return step;
+		const { status, feedback, slip } = checkReadyStep(step.value, entry);
+		return success([status, feedback, slip]);
+	}
 };
 return { entry: checkStepEntry };
 },
@@ -5279,49 +5279,49 @@ const { failure, glassware, millilitres, quoted, success } = part("base");
 
 // src/measurement/glasswareTolerance.ts
 var glasswareKinds = {
-  "volumetric flask": { ISO: "ISO 1042", ASTM: "ASTM E288" },
-  "volumetric pipette": { ISO: "ISO 648", ASTM: "ASTM E969" },
-  "graduated pipette": { ISO: "ISO 835", ASTM: "ASTM E1293" },
-  burette: { ISO: "ISO 385", ASTM: "ASTM E287" },
-  "graduated cylinder": { ISO: "ISO 4788", ASTM: "ASTM E1272" },
-  beaker: void 0
+	"volumetric flask": { ISO: "ISO 1042", ASTM: "ASTM E288" },
+	"volumetric pipette": { ISO: "ISO 648", ASTM: "ASTM E969" },
+	"graduated pipette": { ISO: "ISO 835", ASTM: "ASTM E1293" },
+	burette: { ISO: "ISO 385", ASTM: "ASTM E287" },
+	"graduated cylinder": { ISO: "ISO 4788", ASTM: "ASTM E1272" },
+	beaker: void 0
 };
 var bases = { m: "memory", c: "practice" };
 function glasswareFigures({
-  kind,
-  glassClass = "A",
-  standard = "ISO"
+	kind,
+	glassClass = "A",
+	standard = "ISO"
 }) {
-  var _a;
-  const list = (_a = glassware[glasswareKinds[kind] === void 0 ? kind : `${standard} ${kind} ${glassClass}`]) != null ? _a : "";
-  return list.split(" ").map((line) => {
-    const [size, tolerance, mark] = line.split(":");
-    return {
-      volume: millilitres(Number(size)),
-      tolerance: millilitres(Number(tolerance)),
-      basis: mark === "m" || mark === "c" ? bases[mark] : "source"
-    };
-  });
+	var _a;
+	const list = (_a = glassware[glasswareKinds[kind] === void 0 ? kind : `${standard} ${kind} ${glassClass}`]) != null ? _a : "";
+	return list.split(" ").map((line) => {
+		const [size, tolerance, mark] = line.split(":");
+		return {
+			volume: millilitres(Number(size)),
+			tolerance: millilitres(Number(tolerance)),
+			basis: mark === "m" || mark === "c" ? bases[mark] : "source"
+		};
+	});
 }
 var sizeText = ({ volume, tolerance }) => `${volume} mL (± ${tolerance} mL)`;
 function glasswareTolerance(wanted) {
-  var _a, _b;
-  const { kind, volume, standard = "ISO" } = wanted;
-  const figures = glasswareFigures(wanted);
-  const found = figures.find((figure) => Math.abs(figure.volume - volume) <= 1e-9 * figure.volume);
-  if (found) return success(found);
-  const smaller = figures.filter((figure) => figure.volume < volume).pop();
-  const larger = figures.find((figure) => figure.volume > volume);
-  const neighbours = [smaller, larger].flatMap((figure) => figure ? [figure] : []);
-  const table = (_b = (_a = glasswareKinds[kind]) == null ? void 0 : _a[standard]) != null ? _b : "the table of beakers";
-  return failure({
-    code: "glassware-size",
-    argument: "volume",
-    expected: `a size of ${kind} in ${table}`,
-    received: `${quoted(volume)} mL`,
-    advice: `Take ${neighbours.map(sizeText).join(" or ")}.`,
-    brief: neighbours.map((figure) => `${figure.volume}`).join(" or ")
-  });
+	var _a, _b;
+	const { kind, volume, standard = "ISO" } = wanted;
+	const figures = glasswareFigures(wanted);
+	const found = figures.find((figure) => Math.abs(figure.volume - volume) <= 1e-9 * figure.volume);
+	if (found) return success(found);
+	const smaller = figures.filter((figure) => figure.volume < volume).pop();
+	const larger = figures.find((figure) => figure.volume > volume);
+	const neighbours = [smaller, larger].flatMap((figure) => figure ? [figure] : []);
+	const table = (_b = (_a = glasswareKinds[kind]) == null ? void 0 : _a[standard]) != null ? _b : "the table of beakers";
+	return failure({
+		code: "glassware-size",
+		argument: "volume",
+		expected: `a size of ${kind} in ${table}`,
+		received: `${quoted(volume)} mL`,
+		advice: `Take ${neighbours.map(sizeText).join(" or ")}.`,
+		brief: neighbours.map((figure) => `${figure.volume}`).join(" or ")
+	});
 }
 
 return { glasswareFigures, glasswareTolerance };
@@ -5334,211 +5334,211 @@ const { isBlank, readFormula, readNumber, readQuantity } = part("base");
 var atomsShown = "atoms";
 var litres = ["(", { given: "volume" }, " mL ÷ 1000)"];
 var quantityHints = {
-  "molar mass": {
-    idea: "A molar mass is the mass of one mole of the whole formula, so each atom in it counts.",
-    relation: "Add up atomic weight × number of atoms. A number after a bracket counts for all that is in it; after a dot, for the whole part.",
-    setUp: ["Put the atomic weight in place of each symbol: ", { given: atomsShown }, " = ?"]
-  },
-  "moles of solute": {
-    idea: "Molarity says how many moles are in one litre. How many litres do you have?",
-    relation: "moles = molarity × volume in litres",
-    setUp: [{ given: "molarity" }, " mol/L × ", ...litres, " = ?"]
-  },
-  "mass of solute": {
-    idea: "First find how many moles you need, then what that many moles weigh.",
-    relation: "mass = moles × molar mass, where moles = molarity × volume in litres.",
-    impure: "Your solid is not pure, so you need more of it.",
-    setUp: [
-      { given: "molarity" },
-      " mol/L × ",
-      ...litres,
-      " × molar mass of ",
-      { given: "formula" },
-      { given: "purity", before: " ÷ (", after: " ÷ 100)" },
-      " = ?"
-    ]
-  },
-  molarity: {
-    idea: "Molarity says how crowded the solute is: how many moles are in each litre of solution?",
-    relation: "molarity = moles ÷ volume in litres, where moles = mass ÷ molar mass.",
-    impure: "Only the pure part of your solid counts.",
-    setUp: [
-      { given: "mass" },
-      " g",
-      { given: "purity", before: " × (", after: " ÷ 100)" },
-      " ÷ molar mass of ",
-      { given: "formula" },
-      " ÷ ",
-      ...litres,
-      " = ?"
-    ]
-  },
-  "stock volume": {
-    idea: "All the solute in the diluted solution comes from the stock. Water brings none.",
-    relation: "stock molarity × stock volume = target molarity × target volume",
-    setUp: [
-      { given: "target molarity" },
-      " mol/L × ",
-      { given: "target volume" },
-      " mL ÷ ",
-      { given: "stock molarity" },
-      " mol/L = ?"
-    ]
-  },
-  "water volume": {
-    idea: "Stock and water share the flask. What room is left for the water?",
-    relation: "water volume = target volume − stock volume (about, since volumes need not add up exactly)",
-    setUp: [
-      { given: "target volume" },
-      " mL − (",
-      { given: "target molarity" },
-      " × ",
-      { given: "target volume" },
-      " ÷ ",
-      { given: "stock molarity" },
-      ") mL = ?"
-    ]
-  },
-  "dilution factor": {
-    idea: "How many times as big does the volume get? The stock is part of the total.",
-    relation: "dilution factor = final volume ÷ stock volume = stock molarity ÷ target molarity",
-    setUp: [{ given: "stock molarity" }, " ÷ ", { given: "target molarity" }, " = ?"]
-  },
-  "diluted molarity": {
-    idea: "The moles that you took are spread through a bigger volume now.",
-    relation: "molarity after = stock molarity × stock volume ÷ final volume",
-    setUp: [
-      { given: "stock molarity" },
-      " mol/L × ",
-      { given: "stock volume" },
-      " mL ÷ ",
-      { given: "final volume" },
-      " mL = ?"
-    ]
-  },
-  "ion molarity": {
-    idea: "One formula unit comes apart in water. How many of this ion does it give?",
-    relation: "ion molarity = molarity of the salt × number of that ion in one formula unit",
-    setUp: [{ given: "molarity" }, " mol/L × number of ", { given: "ion" }, " in one ", { given: "formula" }, " = ?"]
-  },
-  "percent error": {
-    idea: "How far off is the result, as a share of the accepted value?",
-    relation: "percent error = gap between the two ÷ accepted value × 100",
-    setUp: [
-      "gap between ",
-      { given: "measured" },
-      " and ",
-      { given: "accepted" },
-      ", ÷ ",
-      { given: "accepted" },
-      " × 100 = ?"
-    ]
-  },
-  density: {
-    idea: "Density says what one mL of the solution weighs. What does your whole portion weigh?",
-    relation: "density = mass of the portion ÷ its volume in mL",
-    setUp: [{ given: "mass" }, " g ÷ ", { given: "volume" }, " mL = ?"]
-  },
-  "mass percent": {
-    idea: "Your density lies between two lines of the table, or close to them. How far along the way is it?",
-    relation: "mass percent = lighter percent + share × gap of the percents, where share = gap up to your density ÷ gap of the densities.",
-    setUp: [
-      { given: "lighter percent" },
-      " + (",
-      { given: "density" },
-      " − ",
-      { given: "lighter density" },
-      ") ÷ (",
-      { given: "heavier density" },
-      " − ",
-      { given: "lighter density" },
-      ") × (",
-      { given: "heavier percent" },
-      " − ",
-      { given: "lighter percent" },
-      ") = ?"
-    ]
-  },
-  "reagent molarity": {
-    idea: "Picture one litre from the bottle. What does it weigh, and how much of that is the solute?",
-    relation: "molarity = mass of one litre × (mass percent ÷ 100) ÷ molar mass",
-    setUp: [
-      "1000 mL × ",
-      { given: "density" },
-      " g/mL × (",
-      { given: "mass percent" },
-      " ÷ 100) ÷ molar mass of ",
-      { given: "formula" },
-      " = ?"
-    ]
-  }
+	"molar mass": {
+		idea: "A molar mass is the mass of one mole of the whole formula, so each atom in it counts.",
+		relation: "Add up atomic weight × number of atoms. A number after a bracket counts for all that is in it; after a dot, for the whole part.",
+		setUp: ["Put the atomic weight in place of each symbol: ", { given: atomsShown }, " = ?"]
+	},
+	"moles of solute": {
+		idea: "Molarity says how many moles are in one litre. How many litres do you have?",
+		relation: "moles = molarity × volume in litres",
+		setUp: [{ given: "molarity" }, " mol/L × ", ...litres, " = ?"]
+	},
+	"mass of solute": {
+		idea: "First find how many moles you need, then what that many moles weigh.",
+		relation: "mass = moles × molar mass, where moles = molarity × volume in litres.",
+		impure: "Your solid is not pure, so you need more of it.",
+		setUp: [
+			{ given: "molarity" },
+			" mol/L × ",
+			...litres,
+			" × molar mass of ",
+			{ given: "formula" },
+			{ given: "purity", before: " ÷ (", after: " ÷ 100)" },
+			" = ?"
+		]
+	},
+	molarity: {
+		idea: "Molarity says how crowded the solute is: how many moles are in each litre of solution?",
+		relation: "molarity = moles ÷ volume in litres, where moles = mass ÷ molar mass.",
+		impure: "Only the pure part of your solid counts.",
+		setUp: [
+			{ given: "mass" },
+			" g",
+			{ given: "purity", before: " × (", after: " ÷ 100)" },
+			" ÷ molar mass of ",
+			{ given: "formula" },
+			" ÷ ",
+			...litres,
+			" = ?"
+		]
+	},
+	"stock volume": {
+		idea: "All the solute in the diluted solution comes from the stock. Water brings none.",
+		relation: "stock molarity × stock volume = target molarity × target volume",
+		setUp: [
+			{ given: "target molarity" },
+			" mol/L × ",
+			{ given: "target volume" },
+			" mL ÷ ",
+			{ given: "stock molarity" },
+			" mol/L = ?"
+		]
+	},
+	"water volume": {
+		idea: "Stock and water share the flask. What room is left for the water?",
+		relation: "water volume = target volume − stock volume (about, since volumes need not add up exactly)",
+		setUp: [
+			{ given: "target volume" },
+			" mL − (",
+			{ given: "target molarity" },
+			" × ",
+			{ given: "target volume" },
+			" ÷ ",
+			{ given: "stock molarity" },
+			") mL = ?"
+		]
+	},
+	"dilution factor": {
+		idea: "How many times as big does the volume get? The stock is part of the total.",
+		relation: "dilution factor = final volume ÷ stock volume = stock molarity ÷ target molarity",
+		setUp: [{ given: "stock molarity" }, " ÷ ", { given: "target molarity" }, " = ?"]
+	},
+	"diluted molarity": {
+		idea: "The moles that you took are spread through a bigger volume now.",
+		relation: "molarity after = stock molarity × stock volume ÷ final volume",
+		setUp: [
+			{ given: "stock molarity" },
+			" mol/L × ",
+			{ given: "stock volume" },
+			" mL ÷ ",
+			{ given: "final volume" },
+			" mL = ?"
+		]
+	},
+	"ion molarity": {
+		idea: "One formula unit comes apart in water. How many of this ion does it give?",
+		relation: "ion molarity = molarity of the salt × number of that ion in one formula unit",
+		setUp: [{ given: "molarity" }, " mol/L × number of ", { given: "ion" }, " in one ", { given: "formula" }, " = ?"]
+	},
+	"percent error": {
+		idea: "How far off is the result, as a share of the accepted value?",
+		relation: "percent error = gap between the two ÷ accepted value × 100",
+		setUp: [
+			"gap between ",
+			{ given: "measured" },
+			" and ",
+			{ given: "accepted" },
+			", ÷ ",
+			{ given: "accepted" },
+			" × 100 = ?"
+		]
+	},
+	density: {
+		idea: "Density says what one mL of the solution weighs. What does your whole portion weigh?",
+		relation: "density = mass of the portion ÷ its volume in mL",
+		setUp: [{ given: "mass" }, " g ÷ ", { given: "volume" }, " mL = ?"]
+	},
+	"mass percent": {
+		idea: "Your density lies between two lines of the table, or close to them. How far along the way is it?",
+		relation: "mass percent = lighter percent + share × gap of the percents, where share = gap up to your density ÷ gap of the densities.",
+		setUp: [
+			{ given: "lighter percent" },
+			" + (",
+			{ given: "density" },
+			" − ",
+			{ given: "lighter density" },
+			") ÷ (",
+			{ given: "heavier density" },
+			" − ",
+			{ given: "lighter density" },
+			") × (",
+			{ given: "heavier percent" },
+			" − ",
+			{ given: "lighter percent" },
+			") = ?"
+		]
+	},
+	"reagent molarity": {
+		idea: "Picture one litre from the bottle. What does it weigh, and how much of that is the solute?",
+		relation: "molarity = mass of one litre × (mass percent ÷ 100) ÷ molar mass",
+		setUp: [
+			"1000 mL × ",
+			{ given: "density" },
+			" g/mL × (",
+			{ given: "mass percent" },
+			" ÷ 100) ÷ molar mass of ",
+			{ given: "formula" },
+			" = ?"
+		]
+	}
 };
 var readingHints = {
-  balance: [
-    "The balance tells what is really there. It need not agree with your plan to the last digit.",
-    "Mass of the solid = reading with the solid − reading of the empty boat. Some balances do this with one key.",
-    "Your plan stands in “{row}”. Come close to it, then write every figure that the balance shows."
-  ],
-  flask: [
-    "The flask holds its volume when the lowest point of the curve touches the mark.",
-    "Look with your eye level with the mark. From above or from below it seems to be in another place.",
-    "Your plan stands in “{row}”. Read the scale at eye level and write every figure of it."
-  ],
-  pipette: [
-    "A pipette gives its volume from its mark to its tip, with the last drop left in.",
-    "Fill it past the mark and wipe the tip. Let it down to the mark at eye level, then let it run out.",
-    "Your plan stands in “{row}”. Which mark did you start from, and where did you stop?"
-  ],
-  portion: [
-    "The balance tells what is really there. A few drops more or less can be seen at once.",
-    "Mass of the portion = reading with the solution − reading of the same dry vessel with its lid.",
-    "What would the same volume of water weigh? A portion that is far from that needs another look. Write every figure."
-  ],
-  bench: [
-    "A reading tells what is in the flask now. The plan tells what should be.",
-    "Write every figure that is shown, and its unit. Read it twice.",
-    "Your plan is the {row} you were given. If the reading is far off, go back over what went into the flask."
-  ]
+	balance: [
+		"The balance tells what is really there. It need not agree with your plan to the last digit.",
+		"Mass of the solid = reading with the solid − reading of the empty boat. Some balances do this with one key.",
+		"Your plan stands in “{row}”. Come close to it, then write every figure that the balance shows."
+	],
+	flask: [
+		"The flask holds its volume when the lowest point of the curve touches the mark.",
+		"Look with your eye level with the mark. From above or from below it seems to be in another place.",
+		"Your plan stands in “{row}”. Read the scale at eye level and write every figure of it."
+	],
+	pipette: [
+		"A pipette gives its volume from its mark to its tip, with the last drop left in.",
+		"Fill it past the mark and wipe the tip. Let it down to the mark at eye level, then let it run out.",
+		"Your plan stands in “{row}”. Which mark did you start from, and where did you stop?"
+	],
+	portion: [
+		"The balance tells what is really there. A few drops more or less can be seen at once.",
+		"Mass of the portion = reading with the solution − reading of the same dry vessel with its lid.",
+		"What would the same volume of water weigh? A portion that is far from that needs another look. Write every figure."
+	],
+	bench: [
+		"A reading tells what is in the flask now. The plan tells what should be.",
+		"Write every figure that is shown, and its unit. Read it twice.",
+		"Your plan is the {row} you were given. If the reading is far off, go back over what went into the flask."
+	]
 };
 var toldHints = [
-  "Think of a friend who missed the lab. What would you show first?",
-  "Say what you saw or worked out first, then how it fits together. Use words of this lab, such as molarity.",
-  "Begin with: “We know that …, because …”."
+	"Think of a friend who missed the lab. What would you show first?",
+	"Say what you saw or worked out first, then how it fits together. Use words of this lab, such as molarity.",
+	"Begin with: “We know that …, because …”."
 ];
 var levelAsked = "Choose 0, 1, 2 or 3.";
 var rowShown = (title) => `(your “${title}”)`;
 
 // src/lab/quantityHint.ts
 function atomsOf(formula) {
-  const read = readFormula(formula);
-  if (!read.ok) return void 0;
-  return read.value.atoms.map(({ element, count }) => `${count} × ${element}`).join(" + ");
+	const read = readFormula(formula);
+	if (!read.ok) return void 0;
+	return read.value.atoms.map(({ element, count }) => `${count} × ${element}`).join(" + ");
 }
 var filledIn = (pieces, shown) => pieces.map((piece) => {
-  var _a, _b;
-  if (typeof piece === "string") return piece;
-  const value = shown(piece.given);
-  return value === void 0 ? "" : `${(_a = piece.before) != null ? _a : ""}${value}${(_b = piece.after) != null ? _b : ""}`;
+	var _a, _b;
+	if (typeof piece === "string") return piece;
+	const value = shown(piece.given);
+	return value === void 0 ? "" : `${(_a = piece.before) != null ? _a : ""}${value}${(_b = piece.after) != null ? _b : ""}`;
 }).join("");
 function quantityHint(quantity, { level, shown }) {
-  const { idea, relation, impure, setUp } = quantityHints[quantity];
-  if (level === 1) return idea;
-  if (level === 2) return impure !== void 0 && shown("purity") !== void 0 ? `${relation} ${impure}` : relation;
-  return filledIn(setUp, (name) => name === atomsShown ? atomsOf(shown("formula")) : shown(name));
+	const { idea, relation, impure, setUp } = quantityHints[quantity];
+	if (level === 1) return idea;
+	if (level === 2) return impure !== void 0 && shown("purity") !== void 0 ? `${relation} ${impure}` : relation;
+	return filledIn(setUp, (name) => name === atomsShown ? atomsOf(shown("formula")) : shown(name));
 }
 
 // src/lab/shownCell.ts
 function shownCell(cell, { argument, decimalMark }) {
-  if (isBlank(cell)) return void 0;
-  const { kind, name } = argument;
-  if (kind === "formula" || kind === "ion") return typeof cell === "string" ? cell.trim() : void 0;
-  if (kind === "number") {
-    const read2 = readNumber(cell, name, { decimalMark });
-    return read2.ok ? read2.value.typed.trim() : void 0;
-  }
-  const read = readQuantity(cell, kind, name, { decimalMark });
-  if (!read.ok) return void 0;
-  return read.value.unit === "" ? read.value.typed.trim() : String(read.value.value);
+	if (isBlank(cell)) return void 0;
+	const { kind, name } = argument;
+	if (kind === "formula" || kind === "ion") return typeof cell === "string" ? cell.trim() : void 0;
+	if (kind === "number") {
+		const read2 = readNumber(cell, name, { decimalMark });
+		return read2.ok ? read2.value.typed.trim() : void 0;
+	}
+	const read = readQuantity(cell, kind, name, { decimalMark });
+	if (!read.ok) return void 0;
+	return read.value.unit === "" ? read.value.typed.trim() : String(read.value.value);
 }
 
 return { readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint, shownCell };
@@ -5555,20 +5555,20 @@ const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gram
 
 // src/lab/judging/bareStep.ts
 function bareStep(id) {
-  if (!isQuantityName(id)) return void 0;
-  const { takes, buildsOn, unit } = quantities[id];
-  return {
-    kind: "calculated",
-    id,
-    title: id,
-    unit,
-    shown: [],
-    period: 1,
-    bench: false,
-    quantity: id,
-    takes: Object.fromEntries(takes.map(({ name }) => [name, { given: name }])),
-    buildsOn: Object.fromEntries(buildsOn.map(({ name }) => [name, name]))
-  };
+	if (!isQuantityName(id)) return void 0;
+	const { takes, buildsOn, unit } = quantities[id];
+	return {
+		kind: "calculated",
+		id,
+		title: id,
+		unit,
+		shown: [],
+		period: 1,
+		bench: false,
+		quantity: id,
+		takes: Object.fromEntries(takes.map(({ name }) => [name, { given: name }])),
+		buildsOn: Object.fromEntries(buildsOn.map(({ name }) => [name, name]))
+	};
 }
 
 // src/lab/judging/isSound.ts
@@ -5579,30 +5579,30 @@ var workedFrom = (row) => row.value === void 0 ? [] : isSound(row) ? [.../* @__P
 
 // src/lab/judging/carriedRows.ts
 function someOf(items) {
-  const chosen2 = [[]];
-  for (const item of items) {
-    for (const some of chosen2.slice()) chosen2.push([...some, item]);
-  }
-  return chosen2.slice(1);
+	const chosen2 = [[]];
+	for (const item of items) {
+		for (const some of chosen2.slice()) chosen2.push([...some, item]);
+	}
+	return chosen2.slice(1);
 }
 function carriedRows({ quantity, buildsOn }, { rowOf }) {
-  const isGiven = (name) => quantities[quantity].takes.some((argument) => argument.name === name);
-  const held = Object.keys(buildsOn).flatMap((name) => {
-    var _a;
-    const row = rowOf((_a = buildsOn[name]) != null ? _a : "");
-    if ((row == null ? void 0 : row.value) === void 0) return [];
-    return [{ name, row, values: isGiven(name) ? workedFrom(row) : [row.value] }];
-  });
-  return someOf(held).flatMap((some) => {
-    const unsound = some.find(({ row }) => row.status !== "on target");
-    let sets = [{}];
-    for (const { name, values } of some)
-      sets = values.flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
-    return sets.map((carried) => {
-      var _a;
-      return { carried, sound: !unsound, lookAt: (_a = unsound == null ? void 0 : unsound.row.root) != null ? _a : "" };
-    });
-  });
+	const isGiven = (name) => quantities[quantity].takes.some((argument) => argument.name === name);
+	const held = Object.keys(buildsOn).flatMap((name) => {
+		var _a;
+		const row = rowOf((_a = buildsOn[name]) != null ? _a : "");
+		if ((row == null ? void 0 : row.value) === void 0) return [];
+		return [{ name, row, values: isGiven(name) ? workedFrom(row) : [row.value] }];
+	});
+	return someOf(held).flatMap((some) => {
+		const unsound = some.find(({ row }) => row.status !== "on target");
+		let sets = [{}];
+		for (const { name, values } of some)
+			sets = values.flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
+		return sets.map((carried) => {
+			var _a;
+			return { carried, sound: !unsound, lookAt: (_a = unsound == null ? void 0 : unsound.row.root) != null ? _a : "" };
+		});
+	});
 }
 
 // src/lab/judging/isFact.ts
@@ -5613,251 +5613,251 @@ var takesLessonFigures = ({ figures, ownFigures }) => figures !== "decimals" && 
 
 // src/lab/judging/readyStep.ts
 function readyStep(step, { settings, givens, stepOf, rowOf }) {
-  var _a, _b, _c, _d;
-  const quantity = quantities[step.quantity];
-  const cells = {};
-  const names5 = {};
-  const numbers = {};
-  const from = [];
-  let waitsFor2 = "";
-  for (const { name } of quantity.takes) {
-    const source = step.takes[name];
-    if (!source) continue;
-    if ("given" in source) {
-      cells[name] = givens[source.given];
-      names5[name] = source.given;
-      continue;
-    }
-    const row = rowOf(source.entryOf);
-    const title = (_b = (_a = stepOf(source.entryOf)) == null ? void 0 : _a.title) != null ? _b : source.entryOf;
-    names5[name] = title;
-    if ((row == null ? void 0 : row.value) === void 0) waitsFor2 || (waitsFor2 = filled(remarks.needsRow, { row: (row == null ? void 0 : row.root) || title }));
-    else from.push(row);
-    numbers[name] = (_c = row == null ? void 0 : row.value) != null ? _c : Number.NaN;
-  }
-  const figuresRead = takesLessonFigures(quantity);
-  const weightsRead = "formula" in cells && !("ion" in cells);
-  const badName = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
-    (name) => settings.bad.includes(name)
-  );
-  const prepareWith = (fromEntries) => prepareStep(quantity, cells, {
-    ...figuresRead ? { figures: settings.figures } : {},
-    decimals: settings.decimals,
-    decimalMark: settings.decimalMark,
-    numbers: fromEntries,
-    names: names5
-  });
-  let result = prepareWith(numbers);
-  const [first] = from;
-  if (!result.ok && first) {
-    const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
-    if (open.ok) {
-      result = open;
-      waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: ((_d = from.find((row) => !isSound(row))) != null ? _d : first).root }));
-    }
-  }
-  const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
-  return { bad, ready: result.ok ? result.value : void 0, from, waitsFor: waitsFor2 };
+	var _a, _b, _c, _d;
+	const quantity = quantities[step.quantity];
+	const cells = {};
+	const names5 = {};
+	const numbers = {};
+	const from = [];
+	let waitsFor2 = "";
+	for (const { name } of quantity.takes) {
+		const source = step.takes[name];
+		if (!source) continue;
+		if ("given" in source) {
+			cells[name] = givens[source.given];
+			names5[name] = source.given;
+			continue;
+		}
+		const row = rowOf(source.entryOf);
+		const title = (_b = (_a = stepOf(source.entryOf)) == null ? void 0 : _a.title) != null ? _b : source.entryOf;
+		names5[name] = title;
+		if ((row == null ? void 0 : row.value) === void 0) waitsFor2 || (waitsFor2 = filled(remarks.needsRow, { row: (row == null ? void 0 : row.root) || title }));
+		else from.push(row);
+		numbers[name] = (_c = row == null ? void 0 : row.value) != null ? _c : Number.NaN;
+	}
+	const figuresRead = takesLessonFigures(quantity);
+	const weightsRead = "formula" in cells && !("ion" in cells);
+	const badName = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
+		(name) => settings.bad.includes(name)
+	);
+	const prepareWith = (fromEntries) => prepareStep(quantity, cells, {
+		...figuresRead ? { figures: settings.figures } : {},
+		decimals: settings.decimals,
+		decimalMark: settings.decimalMark,
+		numbers: fromEntries,
+		names: names5
+	});
+	let result = prepareWith(numbers);
+	const [first] = from;
+	if (!result.ok && first) {
+		const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
+		if (open.ok) {
+			result = open;
+			waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: ((_d = from.find((row) => !isSound(row))) != null ? _d : first).root }));
+		}
+	}
+	const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
+	return { bad, ready: result.ok ? result.value : void 0, from, waitsFor: waitsFor2 };
 }
 
 // src/lab/judging/sourceSets.ts
 function sourceSets({ takes }, { rowOf }) {
-  let sets = [{}];
-  for (const [name, source] of Object.entries(takes)) {
-    const row = "entryOf" in source ? rowOf(source.entryOf) : void 0;
-    if (row) sets = workedFrom(row).flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
-  }
-  return sets;
+	let sets = [{}];
+	for (const [name, source] of Object.entries(takes)) {
+		const row = "entryOf" in source ? rowOf(source.entryOf) : void 0;
+		if (row) sets = workedFrom(row).flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
+	}
+	return sets;
 }
 
 // src/lab/unitKind.ts
 var kinds = {
-  g: "mass",
-  mL: "volume",
-  mol: "amount",
-  "mol/L": "concentration",
-  "g/mL": "density"
+	g: "mass",
+	mL: "volume",
+	mol: "amount",
+	"mol/L": "concentration",
+	"g/mL": "density"
 };
 function unitKind(unit) {
-  const kind = kinds[unit];
-  if (kind === void 0) throw new Error(`No reading is asked for in “${unit}”.`);
-  return kind;
+	const kind = kinds[unit];
+	if (kind === void 0) throw new Error(`No reading is asked for in “${unit}”.`);
+	return kind;
 }
 
 // src/lab/activitySlips.ts
 var exactly = (value) => ({ low: value, middle: value, high: value });
 function givenNumber(name, { activity, givens, decimalMark }) {
-  const given = activity == null ? void 0 : activity.givens.find((one) => one.name === name);
-  if (given === void 0 || given.unit === "") return [];
-  const kind = given.unit === "%" ? "percent" : unitKind(given.unit);
-  const read = readQuantity(givens[given.name], kind, given.name, { decimalMark });
-  return read.ok ? [read.value.value] : [];
+	const given = activity == null ? void 0 : activity.givens.find((one) => one.name === name);
+	if (given === void 0 || given.unit === "") return [];
+	const kind = given.unit === "%" ? "percent" : unitKind(given.unit);
+	const read = readQuantity(givens[given.name], kind, given.name, { decimalMark });
+	return read.ok ? [read.value.value] : [];
 }
 function plannedMolarity(step, { stepOf, readyOf }) {
-  const { mass } = step.takes;
-  const weighed = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
-  const planned = (weighed == null ? void 0 : weighed.kind) === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
-  if ((planned == null ? void 0 : planned.kind) !== "calculated" || planned.quantity !== "mass of solute") return [];
-  const ready = readyOf(planned);
-  return ready ? [ready.numbers.molarity] : [];
+	const { mass } = step.takes;
+	const weighed = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
+	const planned = (weighed == null ? void 0 : weighed.kind) === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
+	if ((planned == null ? void 0 : planned.kind) !== "calculated" || planned.quantity !== "mass of solute") return [];
+	const ready = readyOf(planned);
+	return ready ? [ready.numbers.molarity] : [];
 }
 function plannedDilution(step, around) {
-  var _a;
-  const { "stock molarity": stock, "final volume": volume } = step.takes;
-  const made = stock && "entryOf" in stock ? around.stepOf(stock.entryOf) : void 0;
-  if ((made == null ? void 0 : made.kind) !== "calculated") return [];
-  const planned = plannedMolarity(made, around);
-  if (planned.length === 0) return [];
-  const worked = planned.map(
-    (molarity) => spanOver(around.ready, around.ready.quantity.relation, { "stock molarity": molarity })
-  );
-  const dilution = (_a = around.activity) == null ? void 0 : _a.numbers.dilution;
-  const isOfPlan = dilution && volume && "given" in volume && volume.given === dilution.volume;
-  return [...worked, ...isOfPlan ? givenNumber(dilution.target, around).map(exactly) : []];
+	var _a;
+	const { "stock molarity": stock, "final volume": volume } = step.takes;
+	const made = stock && "entryOf" in stock ? around.stepOf(stock.entryOf) : void 0;
+	if ((made == null ? void 0 : made.kind) !== "calculated") return [];
+	const planned = plannedMolarity(made, around);
+	if (planned.length === 0) return [];
+	const worked = planned.map(
+		(molarity) => spanOver(around.ready, around.ready.quantity.relation, { "stock molarity": molarity })
+	);
+	const dilution = (_a = around.activity) == null ? void 0 : _a.numbers.dilution;
+	const isOfPlan = dilution && volume && "given" in volume && volume.given === dilution.volume;
+	return [...worked, ...isOfPlan ? givenNumber(dilution.target, around).map(exactly) : []];
 }
 function labelledMolarity(step, around) {
-  var _a, _b;
-  const { density } = step.takes;
-  if (!density || !("entryOf" in density)) return [];
-  return givenNumber((_b = (_a = around.activity) == null ? void 0 : _a.numbers.density) == null ? void 0 : _b.molarity, around).map(exactly);
+	var _a, _b;
+	const { density } = step.takes;
+	if (!density || !("entryOf" in density)) return [];
+	return givenNumber((_b = (_a = around.activity) == null ? void 0 : _a.numbers.density) == null ? void 0 : _b.molarity, around).map(exactly);
 }
 function massToWeigh({ id }, { activity, readyOf }) {
-  const mass = activity == null ? void 0 : activity.steps.find(
-    (step) => step.kind === "calculated" && step.quantity === "mass of solute" && step.buildsOn["moles of solute"] === id
-  );
-  const ready = mass && readyOf(mass);
-  return ready ? [spanOver(ready, ready.quantity.relation)] : [];
+	const mass = activity == null ? void 0 : activity.steps.find(
+		(step) => step.kind === "calculated" && step.quantity === "mass of solute" && step.buildsOn["moles of solute"] === id
+	);
+	const ready = mass && readyOf(mass);
+	return ready ? [spanOver(ready, ready.quantity.relation)] : [];
 }
 function flasksCompared(around) {
-  var _a, _b;
-  const { solid: solid2, dilution } = (_b = (_a = around.activity) == null ? void 0 : _a.numbers) != null ? _b : {};
-  if (!solid2 || !dilution) return [];
-  const [stock] = givenNumber(solid2.flask, around);
-  const [diluted] = givenNumber(dilution.volume, around);
-  if (stock === void 0 || diluted === void 0) return [];
-  return [exactly(stock / diluted), exactly(diluted / stock)];
+	var _a, _b;
+	const { solid: solid2, dilution } = (_b = (_a = around.activity) == null ? void 0 : _a.numbers) != null ? _b : {};
+	if (!solid2 || !dilution) return [];
+	const [stock] = givenNumber(solid2.flask, around);
+	const [diluted] = givenNumber(dilution.volume, around);
+	if (stock === void 0 || diluted === void 0) return [];
+	return [exactly(stock / diluted), exactly(diluted / stock)];
 }
 function otherGivens(step, around) {
-  const { activity, ready } = around;
-  const taken = Object.values(step.takes).flatMap((source) => "given" in source ? [source.given] : []);
-  return Object.entries(step.takes).flatMap(([name, source]) => {
-    var _a;
-    if (!("given" in source)) return [];
-    const own = activity == null ? void 0 : activity.givens.find((given) => given.name === source.given);
-    if (own === void 0 || own.unit === "") return [];
-    return ((_a = activity == null ? void 0 : activity.givens) != null ? _a : []).filter((other) => other.unit === own.unit && !taken.includes(other.name)).flatMap((other) => givenNumber(other.name, around)).map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
-  });
+	const { activity, ready } = around;
+	const taken = Object.values(step.takes).flatMap((source) => "given" in source ? [source.given] : []);
+	return Object.entries(step.takes).flatMap(([name, source]) => {
+		var _a;
+		if (!("given" in source)) return [];
+		const own = activity == null ? void 0 : activity.givens.find((given) => given.name === source.given);
+		if (own === void 0 || own.unit === "") return [];
+		return ((_a = activity == null ? void 0 : activity.givens) != null ? _a : []).filter((other) => other.unit === own.unit && !taken.includes(other.name)).flatMap((other) => givenNumber(other.name, around)).map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
+	});
 }
 function factorsAdded(step, around) {
-  let stage = 1;
-  let first = step;
-  const alike = (one, other) => ["stock volume", "final volume"].every(
-    (name) => JSON.stringify(one.takes[name]) === JSON.stringify(other.takes[name])
-  );
-  for (; ; ) {
-    const source = first.takes["stock molarity"];
-    if (!source || "given" in source) {
-      const factor = around.ready.numbers["final volume"] / around.ready.numbers["stock volume"];
-      return stage > 1 ? givenNumber(source == null ? void 0 : source.given, around).map((stock) => exactly(stock / (stage * factor))) : [];
-    }
-    const before = around.stepOf(source.entryOf);
-    if ((before == null ? void 0 : before.kind) !== "calculated" || before.quantity !== "diluted molarity" || !alike(before, step)) return [];
-    stage += 1;
-    first = before;
-  }
+	let stage = 1;
+	let first = step;
+	const alike = (one, other) => ["stock volume", "final volume"].every(
+		(name) => JSON.stringify(one.takes[name]) === JSON.stringify(other.takes[name])
+	);
+	for (; ; ) {
+		const source = first.takes["stock molarity"];
+		if (!source || "given" in source) {
+			const factor = around.ready.numbers["final volume"] / around.ready.numbers["stock volume"];
+			return stage > 1 ? givenNumber(source == null ? void 0 : source.given, around).map((stock) => exactly(stock / (stage * factor))) : [];
+		}
+		const before = around.stepOf(source.entryOf);
+		if ((before == null ? void 0 : before.kind) !== "calculated" || before.quantity !== "diluted molarity" || !alike(before, step)) return [];
+		stage += 1;
+		first = before;
+	}
 }
 var otherGivenUsed = ["other-given-used", otherGivens];
 var plannedStockUsed = ["planned-for-made", plannedDilution];
 var slipsOf = {
-  molarity: [["planned-for-made", (step, around) => plannedMolarity(step, around).map(exactly)]],
-  "reagent molarity": [["planned-for-made", labelledMolarity]],
-  "moles of solute": [["mass-reported", massToWeigh], otherGivenUsed],
-  "mass of solute": [otherGivenUsed],
-  "dilution factor": [["flasks-compared", (_, around) => flasksCompared(around)], plannedStockUsed],
-  "stock volume": [plannedStockUsed, otherGivenUsed],
-  "water volume": [plannedStockUsed],
-  "diluted molarity": [plannedStockUsed, ["factors-added", factorsAdded], otherGivenUsed],
-  "ion molarity": [otherGivenUsed]
+	molarity: [["planned-for-made", (step, around) => plannedMolarity(step, around).map(exactly)]],
+	"reagent molarity": [["planned-for-made", labelledMolarity]],
+	"moles of solute": [["mass-reported", massToWeigh], otherGivenUsed],
+	"mass of solute": [otherGivenUsed],
+	"dilution factor": [["flasks-compared", (_, around) => flasksCompared(around)], plannedStockUsed],
+	"stock volume": [plannedStockUsed, otherGivenUsed],
+	"water volume": [plannedStockUsed],
+	"diluted molarity": [plannedStockUsed, ["factors-added", factorsAdded], otherGivenUsed],
+	"ion molarity": [otherGivenUsed]
 };
 function activitySlips(step, { entry, ...around }) {
-  var _a;
-  const tolerance = stepTolerance(around.ready);
-  const found = ((_a = slipsOf[step.quantity]) != null ? _a : []).filter(([, spans]) => spans(step, around).some((span) => fitsSlip(span, { entry, tolerance }))).map(([id]) => id);
-  return found.includes("planned-for-made") ? found.filter((id) => id !== "other-given-used") : found;
+	var _a;
+	const tolerance = stepTolerance(around.ready);
+	const found = ((_a = slipsOf[step.quantity]) != null ? _a : []).filter(([, spans]) => spans(step, around).some((span) => fitsSlip(span, { entry, tolerance }))).map(([id]) => id);
+	return found.includes("planned-for-made") ? found.filter((id) => id !== "other-given-used") : found;
 }
 
 // src/lab/judging/withActivitySlips.ts
 function withActivitySlips({ judgement, step, ready, entry }, around) {
-  if (judgement.status !== "close" && judgement.status !== "not yet") return judgement;
-  const isOpen = judgement.status === "close" ? judgement.because === "rounding" || judgement.because === "cut off" : judgement.question === void 0 || judgement.question === "one figure";
-  if (!isOpen || entry.kind !== "number") return judgement;
-  const more = activitySlips(step, {
-    activity: around.activity,
-    stepOf: around.stepOf,
-    readyOf: (other) => readyStep(other, around).ready,
-    givens: around.givens,
-    decimalMark: around.settings.decimalMark,
-    ready,
-    entry: entry.entry
-  });
-  if (more.length === 0) return judgement;
-  if (judgement.status === "close") {
-    return more.includes("planned-for-made") ? { status: "not yet", slips: ["planned-for-made"] } : judgement;
-  }
-  return { status: "not yet", slips: [...judgement.slips.filter((id) => id !== "power-of-ten"), ...more] };
+	if (judgement.status !== "close" && judgement.status !== "not yet") return judgement;
+	const isOpen = judgement.status === "close" ? judgement.because === "rounding" || judgement.because === "cut off" : judgement.question === void 0 || judgement.question === "one figure";
+	if (!isOpen || entry.kind !== "number") return judgement;
+	const more = activitySlips(step, {
+		activity: around.activity,
+		stepOf: around.stepOf,
+		readyOf: (other) => readyStep(other, around).ready,
+		givens: around.givens,
+		decimalMark: around.settings.decimalMark,
+		ready,
+		entry: entry.entry
+	});
+	if (more.length === 0) return judgement;
+	if (judgement.status === "close") {
+		return more.includes("planned-for-made") ? { status: "not yet", slips: ["planned-for-made"] } : judgement;
+	}
+	return { status: "not yet", slips: [...judgement.slips.filter((id) => id !== "power-of-ten"), ...more] };
 }
 
 // src/lab/judging/judgeCalculated.ts
 function isFromFlaskBefore({ takes }, { stepOf }) {
-  const source = takes["stock molarity"];
-  const before = source && "entryOf" in source ? stepOf(source.entryOf) : void 0;
-  return (before == null ? void 0 : before.kind) === "calculated" && before.quantity === "diluted molarity";
+	const source = takes["stock molarity"];
+	const before = source && "entryOf" in source ? stepOf(source.entryOf) : void 0;
+	return (before == null ? void 0 : before.kind) === "calculated" && before.quantity === "diluted molarity";
 }
 function judgeCalculated(step, cell, around) {
-  const { settings } = around;
-  const { bad, ready, from, waitsFor: waitsFor2 } = readyStep(step, around);
-  if (bad !== "" || !ready) return { status: "unreadable", isUnusable: true, lookAt: bad };
-  const entry = readEntry(cell, ready.quantity.entryKind, settings);
-  if (entry.kind === "number" && waitsFor2 !== "") {
-    return { status: "not yet", lookAt: waitsFor2, value: entry.entry.value };
-  }
-  const sets = sourceSets(step, around);
-  const carried = carriedRows(step, around);
-  const rows = [
-    ...carried,
-    ...sets.slice(1).flatMap((set) => [
-      { carried: set, sound: true, lookAt: "" },
-      ...carried.map((row) => ({ ...row, carried: { ...set, ...row.carried } }))
-    ])
-  ];
-  const own = judgeEntry(ready, entry, {
-    rows,
-    judgeFigures: settings.judgeFigures,
-    shortTable: settings.shortTable
-  });
-  const judgement = withActivitySlips({ judgement: own, step, ready, entry }, around);
-  const value = entry.kind === "number" ? { value: entry.entry.value } : {};
-  const spans = entry.kind === "number" ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
-  const unrounded = [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
-  const unsound = from.find((row) => !isSound(row) && !isFact(row));
-  const final = isSound(judgement) && unsound ? { status: "follows", lookAt: unsound.root } : judgement;
-  return {
-    ...value,
-    unrounded,
-    status: final.status,
-    lookAt: feedbackText(final, ready.quantity, {
-      special: isFromFlaskBefore(step, around) ? ["flask before"] : [],
-      asks: step.asks
-    }),
-    slips: final.status === "not yet" ? final.slips : [],
-    ...final.status === "follows" ? { root: final.lookAt } : {}
-  };
+	const { settings } = around;
+	const { bad, ready, from, waitsFor: waitsFor2 } = readyStep(step, around);
+	if (bad !== "" || !ready) return { status: "unreadable", isUnusable: true, lookAt: bad };
+	const entry = readEntry(cell, ready.quantity.entryKind, settings);
+	if (entry.kind === "number" && waitsFor2 !== "") {
+		return { status: "not yet", lookAt: waitsFor2, value: entry.entry.value };
+	}
+	const sets = sourceSets(step, around);
+	const carried = carriedRows(step, around);
+	const rows = [
+		...carried,
+		...sets.slice(1).flatMap((set) => [
+			{ carried: set, sound: true, lookAt: "" },
+			...carried.map((row) => ({ ...row, carried: { ...set, ...row.carried } }))
+		])
+	];
+	const own = judgeEntry(ready, entry, {
+		rows,
+		judgeFigures: settings.judgeFigures,
+		shortTable: settings.shortTable
+	});
+	const judgement = withActivitySlips({ judgement: own, step, ready, entry }, around);
+	const value = entry.kind === "number" ? { value: entry.entry.value } : {};
+	const spans = entry.kind === "number" ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
+	const unrounded = [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
+	const unsound = from.find((row) => !isSound(row) && !isFact(row));
+	const final = isSound(judgement) && unsound ? { status: "follows", lookAt: unsound.root } : judgement;
+	return {
+		...value,
+		unrounded,
+		status: final.status,
+		lookAt: feedbackText(final, ready.quantity, {
+			special: isFromFlaskBefore(step, around) ? ["flask before"] : [],
+			asks: step.asks
+		}),
+		slips: final.status === "not yet" ? final.slips : [],
+		...final.status === "follows" ? { root: final.lookAt } : {}
+	};
 }
 
 // src/lab/blockKey.ts
 var blockKey = (givens) => {
-  var _a;
-  return String((_a = givens.key) != null ? _a : "").trim();
+	var _a;
+	return String((_a = givens.key) != null ? _a : "").trim();
 };
 
 // src/lab/letterOf.ts
@@ -5865,28 +5865,28 @@ var letterOf = (place) => String.fromCharCode(97 + place);
 
 // src/lab/seededRandom.ts
 var hashOf = (text) => {
-  let hash = 2166136261;
-  for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 16777619);
-  return hash >>> 0;
+	let hash = 2166136261;
+	for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 16777619);
+	return hash >>> 0;
 };
 function seededRandom(seed) {
-  let state = hashOf(seed);
-  return () => {
-    state = state + 2654435769 | 0;
-    let bits = Math.imul(state ^ state >>> 16, 2246822507);
-    bits = Math.imul(bits ^ bits >>> 13, 3266489909);
-    return ((bits ^ bits >>> 16) >>> 0) / 4294967296;
-  };
+	let state = hashOf(seed);
+	return () => {
+		state = state + 2654435769 | 0;
+		let bits = Math.imul(state ^ state >>> 16, 2246822507);
+		bits = Math.imul(bits ^ bits >>> 13, 3266489909);
+		return ((bits ^ bits >>> 16) >>> 0) / 4294967296;
+	};
 }
 function shuffled(items, random) {
-  const dealt = items.slice();
-  for (let last2 = dealt.length - 1; last2 > 0; last2 -= 1) {
-    const drawn = Math.floor(random() * (last2 + 1));
-    const moved = dealt[last2];
-    dealt[last2] = dealt[drawn];
-    dealt[drawn] = moved;
-  }
-  return dealt;
+	const dealt = items.slice();
+	for (let last2 = dealt.length - 1; last2 > 0; last2 -= 1) {
+		const drawn = Math.floor(random() * (last2 + 1));
+		const moved = dealt[last2];
+		dealt[last2] = dealt[drawn];
+		dealt[drawn] = moved;
+	}
+	return dealt;
 }
 
 // src/lab/lettered.ts
@@ -5898,1410 +5898,1410 @@ var weakBases = ["NH3", "CH3NH2", "C2H5NH2", "(CH3)2NH", "C5H5N", "N2H4"];
 var neitherOfThem = ["FeF3"];
 var byAtoms;
 function listed() {
-  const entries = (formulas, kind) => formulas.flatMap((text) => {
-    const read = readFormula(text);
-    return read.ok ? [[atomsKey(read.value), kind]] : [];
-  });
-  byAtoms != null ? byAtoms : byAtoms = new Map([
-    ...entries([...strongAcids, ...weakElectrolytes], "acid"),
-    ...entries(weakBases, "base"),
-    ...entries(neitherOfThem, "neither")
-  ]);
-  return byAtoms;
+	const entries = (formulas, kind) => formulas.flatMap((text) => {
+		const read = readFormula(text);
+		return read.ok ? [[atomsKey(read.value), kind]] : [];
+	});
+	byAtoms != null ? byAtoms : byAtoms = new Map([
+		...entries([...strongAcids, ...weakElectrolytes], "acid"),
+		...entries(weakBases, "base"),
+		...entries(neitherOfThem, "neither")
+	]);
+	return byAtoms;
 }
 var carboxyl = /COOH|CO2H|HOOC/;
 var hydroxide = /^(?:[A-Z][a-z]?|NH4|\(NH4\))\(?OH\)?\d*$/;
 function acidOrBase(formula) {
-  const known = listed().get(atomsKey({ atoms: anhydrousAtoms(formula) }));
-  if (known !== void 0) return known;
-  const written = formula.text.normalize("NFKC").replace(/\s|[·•*.⋅∙‧・].*$/gu, "");
-  if (carboxyl.test(written)) return "acid";
-  if (hydroxide.test(written)) return "base";
-  const found = ions(formula);
-  if (found.ok) {
-    const cations = found.value.filter(({ charge }) => charge > 0);
-    if (cations.length > 0 && cations.every(({ ion }) => ion === "H⁺")) return "acid";
-    return found.value.some(({ ion }) => ion === "OH⁻") ? "base" : "neither";
-  }
-  return found.error.code === "ions-weak" ? "acid" : "neither";
+	const known = listed().get(atomsKey({ atoms: anhydrousAtoms(formula) }));
+	if (known !== void 0) return known;
+	const written = formula.text.normalize("NFKC").replace(/\s|[·•*.⋅∙‧・].*$/gu, "");
+	if (carboxyl.test(written)) return "acid";
+	if (hydroxide.test(written)) return "base";
+	const found = ions(formula);
+	if (found.ok) {
+		const cations = found.value.filter(({ charge }) => charge > 0);
+		if (cations.length > 0 && cations.every(({ ion }) => ion === "H⁺")) return "acid";
+		return found.value.some(({ ion }) => ion === "OH⁻") ? "base" : "neither";
+	}
+	return found.error.code === "ions-weak" ? "acid" : "neither";
 }
 
 // src/lab/optionReply.ts
 function optionReply({ reply }, solute) {
-  if (typeof reply === "string") return reply;
-  const formula = readFormula(solute);
-  return reply[formula.ok ? acidOrBase(formula.value) : "neither"];
+	if (typeof reply === "string") return reply;
+	const formula = readFormula(solute);
+	return reply[formula.ok ? acidOrBase(formula.value) : "neither"];
 }
 
 // src/lab/questions/crystalWater.ts
 var crystalWater = {
-  name: "crystal water",
-  // True of every formula, since a team may have one without water.
-  stem: [
-    "Water after a dot, if ",
-    { given: "formula" },
-    " has some, is part of the crystals. Where is it in the full flask?"
-  ],
-  right: {
-    id: "joins the rest",
-    text: ["part of the water in the flask"],
-    reply: "Yes: it counted on the balance, and in the flask it is water like the rest. The mark takes care of the volume."
-  },
-  others: [
-    {
-      id: "stays bound",
-      text: ["still bound, in tiny crystals"],
-      reply: "The solution is clear. What has happened to the crystals that held the water?"
-    },
-    {
-      id: "extra volume",
-      text: ["extra, above what the flask says"],
-      reply: "Up to where did you fill, and was that water in the flask already?"
-    },
-    {
-      id: "more moles",
-      text: ["it became more moles of salt"],
-      reply: "One formula unit comes with its waters. How many units of the salt itself is that?"
-    },
-    {
-      id: "gone on balance",
-      text: ["nowhere: it never counts"],
-      reply: "If the water weighed nothing, would the molar mass need the part after the dot?"
-    }
-  ],
-  hints: [
-    "Follow the water: from the bottle to the balance, and from there to the flask.",
-    "The mark fixes the volume of everything together, whichever way the water came in.",
-    ["Your flask holds ", { given: "flask" }, " mL in all. Whose water fills it up to there?"]
-  ]
+	name: "crystal water",
+	// True of every formula, since a team may have one without water.
+	stem: [
+		"Water after a dot, if ",
+		{ given: "formula" },
+		" has some, is part of the crystals. Where is it in the full flask?"
+	],
+	right: {
+		id: "joins the rest",
+		text: ["part of the water in the flask"],
+		reply: "Yes: it counted on the balance, and in the flask it is water like the rest. The mark takes care of the volume."
+	},
+	others: [
+		{
+			id: "stays bound",
+			text: ["still bound, in tiny crystals"],
+			reply: "The solution is clear. What has happened to the crystals that held the water?"
+		},
+		{
+			id: "extra volume",
+			text: ["extra, above what the flask says"],
+			reply: "Up to where did you fill, and was that water in the flask already?"
+		},
+		{
+			id: "more moles",
+			text: ["it became more moles of salt"],
+			reply: "One formula unit comes with its waters. How many units of the salt itself is that?"
+		},
+		{
+			id: "gone on balance",
+			text: ["nowhere: it never counts"],
+			reply: "If the water weighed nothing, would the molar mass need the part after the dot?"
+		}
+	],
+	hints: [
+		"Follow the water: from the bottle to the balance, and from there to the flask.",
+		"The mark fixes the volume of everything together, whichever way the water came in.",
+		["Your flask holds ", { given: "flask" }, " mL in all. Whose water fills it up to there?"]
+	]
 };
 
 // src/lab/questions/diluteAcid.ts
 var diluteAcid = {
-  name: "dilute acid",
-  stem: [
-    "The ",
-    { given: "formula" },
-    " from the bottle now has ",
-    { given: "target molarity" },
-    " mol/L. What did the water do?"
-  ],
-  right: {
-    id: "spread out",
-    text: ["spread it out: fewer in each mL"],
-    reply: {
-      acid: "Yes: dilute says how crowded. Strong and weak say how far an acid comes apart.",
-      base: "Yes: dilute says how crowded. Strong and weak say how much of a base turns into hydroxide ions.",
-      neither: "Yes: dilute says how crowded the particles are. The water did not change what they are."
-    }
-  },
-  others: [
-    {
-      id: "used up",
-      text: ["used up most of it"],
-      reply: "If it were used up, what would have taken its place?"
-    },
-    {
-      id: "neutral",
-      text: ["made it harmless: no more care"],
-      reply: "Would you leave the goggles off? What is still in the flask?"
-    },
-    {
-      id: "another acid",
-      text: ["made a weaker substance of it"],
-      reply: {
-        acid: "Does the word weak tell you how much water there is, or what the acid itself does?",
-        base: "Does the word weak tell you how much water there is, or what the base itself does?",
-        neither: "Are the particles other ones now, or are they only further apart?"
-      }
-    }
-  ],
-  hints: [
-    "Keep two words apart: dilute and weak.",
-    "Dilution changes how many particles are in each mL. Does it change what they are?",
-    ["Each litre in the flask now holds ", { given: "target molarity" }, " mol. Where did they come from?"]
-  ]
+	name: "dilute acid",
+	stem: [
+		"The ",
+		{ given: "formula" },
+		" from the bottle now has ",
+		{ given: "target molarity" },
+		" mol/L. What did the water do?"
+	],
+	right: {
+		id: "spread out",
+		text: ["spread it out: fewer in each mL"],
+		reply: {
+			acid: "Yes: dilute says how crowded. Strong and weak say how far an acid comes apart.",
+			base: "Yes: dilute says how crowded. Strong and weak say how much of a base turns into hydroxide ions.",
+			neither: "Yes: dilute says how crowded the particles are. The water did not change what they are."
+		}
+	},
+	others: [
+		{
+			id: "used up",
+			text: ["used up most of it"],
+			reply: "If it were used up, what would have taken its place?"
+		},
+		{
+			id: "neutral",
+			text: ["made it harmless: no more care"],
+			reply: "Would you leave the goggles off? What is still in the flask?"
+		},
+		{
+			id: "another acid",
+			text: ["made a weaker substance of it"],
+			reply: {
+				acid: "Does the word weak tell you how much water there is, or what the acid itself does?",
+				base: "Does the word weak tell you how much water there is, or what the base itself does?",
+				neither: "Are the particles other ones now, or are they only further apart?"
+			}
+		}
+	],
+	hints: [
+		"Keep two words apart: dilute and weak.",
+		"Dilution changes how many particles are in each mL. Does it change what they are?",
+		["Each litre in the flask now holds ", { given: "target molarity" }, " mol. Where did they come from?"]
+	]
 };
 
 // src/lab/questions/dilutionParticles.ts
 var dilutionParticles = {
-  name: "dilution particles",
-  stem: [
-    "A portion of stock becomes ",
-    { given: "target volume" },
-    " mL of solution. Is there as much ",
-    { given: "formula" },
-    " as before?"
-  ],
-  right: {
-    id: "spread out",
-    text: ["just as much, more spread out"],
-    reply: "Yes: the water spreads the particles out. None are made or lost, so each mL holds fewer of them."
-  },
-  others: [
-    {
-      id: "amount falls",
-      text: ["less, as the molarity went down"],
-      reply: "Molarity says how crowded the particles are. If none left the flask, where could the others have gone?"
-    },
-    {
-      id: "amount grows",
-      text: ["more, as there is more solution"],
-      reply: "The volume grew because of water. Does water bring any of the solute with it?"
-    },
-    {
-      id: "same molarity",
-      text: ["just as much, also in each mL"],
-      reply: "Picture one mL before and one mL after. Would you count the same number in both?"
-    },
-    {
-      id: "weaker particles",
-      text: ["as many particles, each weaker"],
-      reply: "Can water change one particle, or only how far apart they are?"
-    }
-  ],
-  hints: [
-    "Keep two things apart: how much there is, and how crowded it is.",
-    "amount = molarity × volume. If one of the two goes down and the other up, what does the amount do?",
-    [
-      "Before: ",
-      { given: "stock molarity" },
-      " mol/L in your portion. After: ",
-      { given: "target molarity" },
-      " mol/L in ",
-      { given: "target volume" },
-      " mL. Picture every particle of the portion, then pour in the water."
-    ]
-  ]
+	name: "dilution particles",
+	stem: [
+		"A portion of stock becomes ",
+		{ given: "target volume" },
+		" mL of solution. Is there as much ",
+		{ given: "formula" },
+		" as before?"
+	],
+	right: {
+		id: "spread out",
+		text: ["just as much, more spread out"],
+		reply: "Yes: the water spreads the particles out. None are made or lost, so each mL holds fewer of them."
+	},
+	others: [
+		{
+			id: "amount falls",
+			text: ["less, as the molarity went down"],
+			reply: "Molarity says how crowded the particles are. If none left the flask, where could the others have gone?"
+		},
+		{
+			id: "amount grows",
+			text: ["more, as there is more solution"],
+			reply: "The volume grew because of water. Does water bring any of the solute with it?"
+		},
+		{
+			id: "same molarity",
+			text: ["just as much, also in each mL"],
+			reply: "Picture one mL before and one mL after. Would you count the same number in both?"
+		},
+		{
+			id: "weaker particles",
+			text: ["as many particles, each weaker"],
+			reply: "Can water change one particle, or only how far apart they are?"
+		}
+	],
+	hints: [
+		"Keep two things apart: how much there is, and how crowded it is.",
+		"amount = molarity × volume. If one of the two goes down and the other up, what does the amount do?",
+		[
+			"Before: ",
+			{ given: "stock molarity" },
+			" mol/L in your portion. After: ",
+			{ given: "target molarity" },
+			" mol/L in ",
+			{ given: "target volume" },
+			" mL. Picture every particle of the portion, then pour in the water."
+		]
+	]
 };
 
 // src/lab/questions/impureSolidQuestion.ts
 var impureSolidQuestion = {
-  name: "impure solid",
-  stem: [
-    "Your solid is ",
-    { given: "purity" },
-    " % ",
-    { given: "formula" },
-    ". Another flask got the same mass, but pure. What does yours hold?"
-  ],
-  right: {
-    id: "fewer",
-    text: ["fewer particles of the solute"],
-    reply: "Yes: part of what the balance showed is something else. That is why you weigh out more."
-  },
-  others: [
-    {
-      id: "same",
-      text: ["as many particles, by the balance"],
-      reply: "Can the balance tell the solute from what is mixed into it?"
-    },
-    {
-      id: "more",
-      text: ["more particles of the solute"],
-      reply: "If part of the mass is something else, what is left for the solute?"
-    },
-    {
-      id: "smaller",
-      text: ["as many, but less pure particles"],
-      reply: "Look at one particle. Is it the particle that is impure, or the heap it came from?"
-    }
-  ],
-  hints: [
-    "A balance weighs all that lies on it.",
-    "mass of solute = mass of solid × purity ÷ 100",
-    ["Of every 100 g of your solid, ", { given: "purity" }, " g are solute. What is the rest?"]
-  ]
+	name: "impure solid",
+	stem: [
+		"Your solid is ",
+		{ given: "purity" },
+		" % ",
+		{ given: "formula" },
+		". Another flask got the same mass, but pure. What does yours hold?"
+	],
+	right: {
+		id: "fewer",
+		text: ["fewer particles of the solute"],
+		reply: "Yes: part of what the balance showed is something else. That is why you weigh out more."
+	},
+	others: [
+		{
+			id: "same",
+			text: ["as many particles, by the balance"],
+			reply: "Can the balance tell the solute from what is mixed into it?"
+		},
+		{
+			id: "more",
+			text: ["more particles of the solute"],
+			reply: "If part of the mass is something else, what is left for the solute?"
+		},
+		{
+			id: "smaller",
+			text: ["as many, but less pure particles"],
+			reply: "Look at one particle. Is it the particle that is impure, or the heap it came from?"
+		}
+	],
+	hints: [
+		"A balance weighs all that lies on it.",
+		"mass of solute = mass of solid × purity ÷ 100",
+		["Of every 100 g of your solid, ", { given: "purity" }, " g are solute. What is the rest?"]
+	]
 };
 
 // src/lab/questions/ionShare.ts
 var ionShare = {
-  name: "ion share",
-  stem: [
-    "More water goes into the ",
-    { given: "formula" },
-    " solution. Count each kind of ion in one mL, before and after. How do the kinds compare?"
-  ],
-  right: {
-    id: "same ratio",
-    text: ["fewer of each, in the same ratio"],
-    reply: "Yes: the formula sets the ratio. Water spreads all kinds out alike."
-  },
-  others: [
-    {
-      id: "equal",
-      text: ["their numbers come closer together"],
-      reply: "To come closer, one kind would have to thin out faster. What would hold the others back?"
-    },
-    {
-      id: "only one",
-      text: ["only the positive ones get fewer"],
-      reply: "What would the charges in that mL add up to?"
-    },
-    {
-      id: "depends",
-      text: ["that depends on how much water"],
-      reply: "Does water bring ions of the salt, or take some of one kind away?"
-    }
-  ],
-  hints: [
-    "Follow one formula unit and all of its ions while the water goes in.",
-    "Each kind is spread through the same, larger volume. By which factor does each get less crowded?",
-    ["Draw ten units of ", { given: "formula" }, " as ions in a small box, then the same ions in a larger one."]
-  ]
+	name: "ion share",
+	stem: [
+		"More water goes into the ",
+		{ given: "formula" },
+		" solution. Count each kind of ion in one mL, before and after. How do the kinds compare?"
+	],
+	right: {
+		id: "same ratio",
+		text: ["fewer of each, in the same ratio"],
+		reply: "Yes: the formula sets the ratio. Water spreads all kinds out alike."
+	},
+	others: [
+		{
+			id: "equal",
+			text: ["their numbers come closer together"],
+			reply: "To come closer, one kind would have to thin out faster. What would hold the others back?"
+		},
+		{
+			id: "only one",
+			text: ["only the positive ones get fewer"],
+			reply: "What would the charges in that mL add up to?"
+		},
+		{
+			id: "depends",
+			text: ["that depends on how much water"],
+			reply: "Does water bring ions of the salt, or take some of one kind away?"
+		}
+	],
+	hints: [
+		"Follow one formula unit and all of its ions while the water goes in.",
+		"Each kind is spread through the same, larger volume. By which factor does each get less crowded?",
+		["Draw ten units of ", { given: "formula" }, " as ions in a small box, then the same ions in a larger one."]
+	]
 };
 
 // src/lab/questions/lastFlask.ts
 var lastFlask = {
-  name: "last flask",
-  stem: [
-    "Take one mL from the first flask and one from the third. How many ",
-    { given: "formula" },
-    " particles has the third?"
-  ],
-  right: {
-    id: "fewer in each mL",
-    text: ["fewer, of the same kind"],
-    reply: "Yes: each flask spreads its portion out again, and the particles stay what they are."
-  },
-  others: [
-    {
-      id: "same number",
-      text: ["just as many, in equal portions"],
-      reply: "The portions had the same volume. Were they equally crowded?"
-    },
-    {
-      id: "smaller",
-      text: ["just as many, but smaller ones"],
-      reply: "Can water cut a particle, or only move in between?"
-    },
-    {
-      id: "same steps",
-      text: ["fewer, by the same number"],
-      reply: "Does each flask take the same number away, or the same share?"
-    },
-    {
-      id: "more",
-      text: ["more, as it was diluted again"],
-      reply: "What joined the portion each time: solute or water?"
-    }
-  ],
-  hints: [
-    "Follow one portion: what comes along with it, and what joins it?",
-    "Each flask keeps the same share of the molarity before: portion ÷ flask.",
-    [
-      "Each time ",
-      { given: "portion" },
-      " mL become ",
-      { given: "flask" },
-      " mL. What does that do to how crowded they are?"
-    ]
-  ]
+	name: "last flask",
+	stem: [
+		"Take one mL from the first flask and one from the third. How many ",
+		{ given: "formula" },
+		" particles has the third?"
+	],
+	right: {
+		id: "fewer in each mL",
+		text: ["fewer, of the same kind"],
+		reply: "Yes: each flask spreads its portion out again, and the particles stay what they are."
+	},
+	others: [
+		{
+			id: "same number",
+			text: ["just as many, in equal portions"],
+			reply: "The portions had the same volume. Were they equally crowded?"
+		},
+		{
+			id: "smaller",
+			text: ["just as many, but smaller ones"],
+			reply: "Can water cut a particle, or only move in between?"
+		},
+		{
+			id: "same steps",
+			text: ["fewer, by the same number"],
+			reply: "Does each flask take the same number away, or the same share?"
+		},
+		{
+			id: "more",
+			text: ["more, as it was diluted again"],
+			reply: "What joined the portion each time: solute or water?"
+		}
+	],
+	hints: [
+		"Follow one portion: what comes along with it, and what joins it?",
+		"Each flask keeps the same share of the molarity before: portion ÷ flask.",
+		[
+			"Each time ",
+			{ given: "portion" },
+			" mL become ",
+			{ given: "flask" },
+			" mL. What does that do to how crowded they are?"
+		]
+	]
 };
 
 // src/lab/questions/overNight.ts
 var overNight = {
-  name: "over night",
-  stem: [
-    "A clear, well mixed ",
-    { given: "formula" },
-    " solution stands overnight with its stopper in. Where is it strongest in the morning?"
-  ],
-  right: {
-    id: "even",
-    text: ["nowhere: it is the same all through"],
-    reply: "Yes: particles never stop moving about, and nothing sorts them once they are spread out."
-  },
-  others: [
-    {
-      id: "bottom",
-      text: ["at the bottom: the solute is heavier"],
-      reply: "Sand settles. Is a single particle among water like a grain of sand?"
-    },
-    {
-      id: "top",
-      text: ["at the top: the water sinks"],
-      reply: "What would have to hold the water and the solute apart for one of them to sink?"
-    },
-    {
-      id: "solid",
-      text: ["nowhere: the solid has settled out"],
-      reply: "No water left the flask. What would push the particles out of it?"
-    }
-  ],
-  hints: [
-    "Think of what particles do when nobody is looking.",
-    "Left alone, things mix by themselves, though it takes long. Do they ever unmix?",
-    ["Follow one particle of ", { given: "formula" }, " through the night. Does it rest?"]
-  ]
+	name: "over night",
+	stem: [
+		"A clear, well mixed ",
+		{ given: "formula" },
+		" solution stands overnight with its stopper in. Where is it strongest in the morning?"
+	],
+	right: {
+		id: "even",
+		text: ["nowhere: it is the same all through"],
+		reply: "Yes: particles never stop moving about, and nothing sorts them once they are spread out."
+	},
+	others: [
+		{
+			id: "bottom",
+			text: ["at the bottom: the solute is heavier"],
+			reply: "Sand settles. Is a single particle among water like a grain of sand?"
+		},
+		{
+			id: "top",
+			text: ["at the top: the water sinks"],
+			reply: "What would have to hold the water and the solute apart for one of them to sink?"
+		},
+		{
+			id: "solid",
+			text: ["nowhere: the solid has settled out"],
+			reply: "No water left the flask. What would push the particles out of it?"
+		}
+	],
+	hints: [
+		"Think of what particles do when nobody is looking.",
+		"Left alone, things mix by themselves, though it takes long. Do they ever unmix?",
+		["Follow one particle of ", { given: "formula" }, " through the night. Does it rest?"]
+	]
 };
 
 // src/lab/questions/portionStrength.ts
 var portionStrength = {
-  name: "portion strength",
-  stem: ["Half of your ", { given: "formula" }, " solution goes into a clean, dry beaker. What is in it?"],
-  right: {
-    id: "same molarity",
-    text: ["same molarity, half the amount"],
-    reply: "Yes: each mL holds what it held before. There are just fewer mL."
-  },
-  others: [
-    {
-      id: "half molarity",
-      text: ["half molarity, half the amount"],
-      reply: "Think of soup at home: is a spoonful of it weaker than the pot it came from?"
-    },
-    {
-      id: "double molarity",
-      text: ["twice the molarity, less space"],
-      reply: "The particles moved together with their water. Did anything bring them closer to each other?"
-    },
-    {
-      id: "same amount",
-      text: ["same molarity, same amount"],
-      reply: "What stayed in the flask? Can all of the solute be in the beaker?"
-    },
-    {
-      id: "beaker decides",
-      text: ["that depends on the beaker"],
-      reply: "Does an empty, dry beaker add anything or take anything away?"
-    }
-  ],
-  hints: [
-    "Keep two things apart: how much there is, and how crowded it is.",
-    "amount = molarity × volume. Which of the three changes when you pour?",
-    ["Think of one mL of your ", { given: "molarity" }, " mol/L solution. Is that mL changed by being poured?"]
-  ]
+	name: "portion strength",
+	stem: ["Half of your ", { given: "formula" }, " solution goes into a clean, dry beaker. What is in it?"],
+	right: {
+		id: "same molarity",
+		text: ["same molarity, half the amount"],
+		reply: "Yes: each mL holds what it held before. There are just fewer mL."
+	},
+	others: [
+		{
+			id: "half molarity",
+			text: ["half molarity, half the amount"],
+			reply: "Think of soup at home: is a spoonful of it weaker than the pot it came from?"
+		},
+		{
+			id: "double molarity",
+			text: ["twice the molarity, less space"],
+			reply: "The particles moved together with their water. Did anything bring them closer to each other?"
+		},
+		{
+			id: "same amount",
+			text: ["same molarity, same amount"],
+			reply: "What stayed in the flask? Can all of the solute be in the beaker?"
+		},
+		{
+			id: "beaker decides",
+			text: ["that depends on the beaker"],
+			reply: "Does an empty, dry beaker add anything or take anything away?"
+		}
+	],
+	hints: [
+		"Keep two things apart: how much there is, and how crowded it is.",
+		"amount = molarity × volume. Which of the three changes when you pour?",
+		["Think of one mL of your ", { given: "molarity" }, " mol/L solution. Is that mL changed by being poured?"]
+	]
 };
 
 // src/lab/questions/separateIons.ts
 var separateIons = {
-  name: "separate ions",
-  stem: ["The ", { given: "formula" }, " has all dissolved. What comes from one formula unit?"],
-  right: {
-    id: "separate",
-    text: ["each ion apart, as many as written"],
-    reply: "Yes: water comes between the ions, and a small number in the formula counts ions that are apart."
-  },
-  others: [
-    {
-      id: "one piece",
-      text: ["one piece: its ions stay together"],
-      reply: "Salt water carries a current. Could it, if each piece had no charge left over?"
-    },
-    {
-      id: "clump",
-      text: ["ions of one kind stuck together"],
-      reply: "Ions of the same kind have the same charge. Would they hold on to each other?"
-    },
-    {
-      id: "atoms",
-      text: ["atoms without charge, one per letter"],
-      reply: "What would have to happen for an ion to lose its charge? Does water do that?"
-    },
-    {
-      id: "one each",
-      text: ["always one ion of each kind"],
-      reply: "Add up the charges of what you chose. Does the solution as a whole have a charge?"
-    }
-  ],
-  hints: [
-    "Ask what water does to a crystal: which parts can it pull apart?",
-    "All charges in a solution add up to nothing. Count ions until they do.",
-    ["Write ", { given: "formula" }, " as its ions, each with its charge. How many of each make the charges even?"]
-  ]
+	name: "separate ions",
+	stem: ["The ", { given: "formula" }, " has all dissolved. What comes from one formula unit?"],
+	right: {
+		id: "separate",
+		text: ["each ion apart, as many as written"],
+		reply: "Yes: water comes between the ions, and a small number in the formula counts ions that are apart."
+	},
+	others: [
+		{
+			id: "one piece",
+			text: ["one piece: its ions stay together"],
+			reply: "Salt water carries a current. Could it, if each piece had no charge left over?"
+		},
+		{
+			id: "clump",
+			text: ["ions of one kind stuck together"],
+			reply: "Ions of the same kind have the same charge. Would they hold on to each other?"
+		},
+		{
+			id: "atoms",
+			text: ["atoms without charge, one per letter"],
+			reply: "What would have to happen for an ion to lose its charge? Does water do that?"
+		},
+		{
+			id: "one each",
+			text: ["always one ion of each kind"],
+			reply: "Add up the charges of what you chose. Does the solution as a whole have a charge?"
+		}
+	],
+	hints: [
+		"Ask what water does to a crystal: which parts can it pull apart?",
+		"All charges in a solution add up to nothing. Count ions until they do.",
+		["Write ", { given: "formula" }, " as its ions, each with its charge. How many of each make the charges even?"]
+	]
 };
 
 // src/lab/questions/wholeMolecules.ts
 var wholeMolecules = {
-  name: "whole molecules",
-  stem: ["The ", { given: "formula" }, " has all dissolved, and the solution looks like water. What is in it?"],
-  right: {
-    id: "whole",
-    text: ["whole molecules, apart from each other"],
-    reply: "Yes: water pulls the molecules away from each other and leaves each of them whole."
-  },
-  others: [
-    {
-      id: "atoms",
-      text: ["its atoms, each by itself"],
-      reply: "Dry the solution and the solid is back. Could loose atoms find their places again?"
-    },
-    {
-      id: "ions",
-      text: ["positive and negative ions"],
-      reply: "Would this solution carry a current the way salt water does?"
-    },
-    {
-      id: "melted",
-      text: ["the solid, melted to a liquid"],
-      reply: "Melting needs warmth and only one substance. What did the water do here?"
-    },
-    {
-      id: "gone",
-      text: ["only water: the solid is gone"],
-      reply: "Put the flask on a balance before and after. Would the reading drop?"
-    }
-  ],
-  hints: [
-    "Not to be seen is not the same as not there.",
-    "Water can part molecules from each other. Parting the atoms of one takes a reaction.",
-    ["Picture one molecule of ", { given: "formula" }, " at the edge of the solid. What does the water pull on?"]
-  ]
+	name: "whole molecules",
+	stem: ["The ", { given: "formula" }, " has all dissolved, and the solution looks like water. What is in it?"],
+	right: {
+		id: "whole",
+		text: ["whole molecules, apart from each other"],
+		reply: "Yes: water pulls the molecules away from each other and leaves each of them whole."
+	},
+	others: [
+		{
+			id: "atoms",
+			text: ["its atoms, each by itself"],
+			reply: "Dry the solution and the solid is back. Could loose atoms find their places again?"
+		},
+		{
+			id: "ions",
+			text: ["positive and negative ions"],
+			reply: "Would this solution carry a current the way salt water does?"
+		},
+		{
+			id: "melted",
+			text: ["the solid, melted to a liquid"],
+			reply: "Melting needs warmth and only one substance. What did the water do here?"
+		},
+		{
+			id: "gone",
+			text: ["only water: the solid is gone"],
+			reply: "Put the flask on a balance before and after. Would the reading drop?"
+		}
+	],
+	hints: [
+		"Not to be seen is not the same as not there.",
+		"Water can part molecules from each other. Parting the atoms of one takes a reaction.",
+		["Picture one molecule of ", { given: "formula" }, " at the edge of the solid. What does the water pull on?"]
+	]
 };
 
 // src/lab/questions.ts
 var allQuestions = () => [
-  dilutionParticles,
-  portionStrength,
-  crystalWater,
-  impureSolidQuestion,
-  lastFlask,
-  diluteAcid,
-  separateIons,
-  ionShare,
-  wholeMolecules,
-  overNight
+	dilutionParticles,
+	portionStrength,
+	crystalWater,
+	impureSolidQuestion,
+	lastFlask,
+	diluteAcid,
+	separateIons,
+	ionShare,
+	wholeMolecules,
+	overNight
 ];
 function questionByName(name) {
-  const found = allQuestions().find((question) => question.name === name);
-  if (found === void 0) throw new Error(`No question is called “${name}”.`);
-  return found;
+	const found = allQuestions().find((question) => question.name === name);
+	if (found === void 0) throw new Error(`No question is called “${name}”.`);
+	return found;
 }
 
 // src/lab/texts/choosing.ts
 var choiceTexts = {
-  /** Below the options. */
-  asked: "Answer with a letter.",
-  oneLetter: (letters) => `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`
+	/** Below the options. */
+	asked: "Answer with a letter.",
+	oneLetter: (letters) => `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`
 };
 
 // src/lab/checkChoice.ts
 function letteredOptions(questionName, whose = {}) {
-  const { right, others } = questionByName(questionName);
-  return lettered(letterSeed(questionName, whose), [right, ...others]);
+	const { right, others } = questionByName(questionName);
+	return lettered(letterSeed(questionName, whose), [right, ...others]);
 }
 function chosenLetter(entry) {
-  if (typeof entry !== "string") return void 0;
-  const read = /^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)/su.exec(
-    entry.normalize("NFKC").toLowerCase()
-  );
-  return read == null ? void 0 : read[1];
+	if (typeof entry !== "string") return void 0;
+	const read = /^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)/su.exec(
+		entry.normalize("NFKC").toLowerCase()
+	);
+	return read == null ? void 0 : read[1];
 }
 function checkChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
-  if (isBlank(entry)) return { status: "blank", lookAt: "" };
-  const options = letteredOptions(questionName, letters);
-  const letter = chosenLetter(entry);
-  const chosen2 = options.find((option) => option.letter === letter);
-  if (chosen2 === void 0) {
-    return { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
-  }
-  const isRight = chosen2.item.id === questionByName(questionName).right.id;
-  return { status: isRight ? "on target" : "not yet", lookAt: optionReply(chosen2.item, solute) };
+	if (isBlank(entry)) return { status: "blank", lookAt: "" };
+	const options = letteredOptions(questionName, letters);
+	const letter = chosenLetter(entry);
+	const chosen2 = options.find((option) => option.letter === letter);
+	if (chosen2 === void 0) {
+		return { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
+	}
+	const isRight = chosen2.item.id === questionByName(questionName).right.id;
+	return { status: isRight ? "on target" : "not yet", lookAt: optionReply(chosen2.item, solute) };
 }
 
 // src/lab/judging/judgeChosen.ts
 var judgeChosen = (step, cell, { activity, givens }) => {
-  var _a;
-  return checkChoice(step.question, cell, {
-    letters: { step: step.id, key: blockKey(givens) },
-    solute: givens[(_a = activity == null ? void 0 : activity.numbers.formula) != null ? _a : ""]
-  });
+	var _a;
+	return checkChoice(step.question, cell, {
+		letters: { step: step.id, key: blockKey(givens) },
+		solute: givens[(_a = activity == null ? void 0 : activity.numbers.formula) != null ? _a : ""]
+	});
 };
 
 // src/measurement/volumetricTolerance.ts
 function volumetricTolerance({ vessel, volume, glassClass, standard }) {
-  var _a;
-  const figures = glasswareFigures({
-    kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette",
-    glassClass,
-    standard
-  });
-  const found = (_a = figures.find((figure) => figure.volume >= volume)) != null ? _a : figures[figures.length - 1];
-  if (found === void 0) throw new Error(`No figures for a ${vessel} of class ${glassClass} by ${standard}.`);
-  const share = Math.max(1, volume / found.volume);
-  return {
-    tolerance: millilitres(found.tolerance * share),
-    readAt: found.volume,
-    confirmed: found.basis === "source"
-  };
+	var _a;
+	const figures = glasswareFigures({
+		kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette",
+		glassClass,
+		standard
+	});
+	const found = (_a = figures.find((figure) => figure.volume >= volume)) != null ? _a : figures[figures.length - 1];
+	if (found === void 0) throw new Error(`No figures for a ${vessel} of class ${glassClass} by ${standard}.`);
+	const share = Math.max(1, volume / found.volume);
+	return {
+		tolerance: millilitres(found.tolerance * share),
+		readAt: found.volume,
+		confirmed: found.basis === "source"
+	};
 }
 
 // src/lab/defaultSettings.ts
 var defaultSettings = {
-  activity: "stock and dilution",
-  periods: "2",
-  figures: "3",
-  "atomic-weight decimals": "2",
-  "chlorine on the table": "35.45",
-  "decimal mark": "point",
-  "judge figures": "no",
-  "highest help level": "3",
-  "glassware class": "B",
-  "glassware standard": "ISO",
-  balance: "0.01 g",
-  "allowance for technique": "2 %",
-  spare: "10 %",
-  "spare glassware": "10 %",
-  "work the dilution from": "nominal stock",
-  "concentrated reagents": "staff",
-  seed: "1"
+	activity: "stock and dilution",
+	periods: "2",
+	figures: "3",
+	"atomic-weight decimals": "2",
+	"chlorine on the table": "35.45",
+	"decimal mark": "point",
+	"judge figures": "no",
+	"highest help level": "3",
+	"glassware class": "B",
+	"glassware standard": "ISO",
+	balance: "0.01 g",
+	"allowance for technique": "2 %",
+	spare: "10 %",
+	"spare glassware": "10 %",
+	"work the dilution from": "nominal stock",
+	"concentrated reagents": "staff",
+	seed: "1"
 };
 
 // src/lab/texts/readings.ts
 var readingTexts = {
-  onTarget: "Yes, this is as close to what your numbers give as the tools and careful work allow.",
-  above: "The reading is above what your numbers give, by more than careful work allows.",
-  below: "The reading is below what your numbers give, by more than careful work allows.",
-  farAbove: "Stop before you go on: the reading is far above what your numbers give. Do both have the same unit?",
-  farBelow: "Stop before you go on: the reading is far below what your numbers give. Do both have the same unit?",
-  unit: "Look at the unit. What does the instrument show, and what does this row ask for?",
-  unreadable: "Write the number that the instrument shows, with or without its unit.",
-  decimals: "Close. Write every figure that the balance shows."
+	onTarget: "Yes, this is as close to what your numbers give as the tools and careful work allow.",
+	above: "The reading is above what your numbers give, by more than careful work allows.",
+	below: "The reading is below what your numbers give, by more than careful work allows.",
+	farAbove: "Stop before you go on: the reading is far above what your numbers give. Do both have the same unit?",
+	farBelow: "Stop before you go on: the reading is far below what your numbers give. Do both have the same unit?",
+	unit: "Look at the unit. What does the instrument show, and what does this row ask for?",
+	unreadable: "Write the number that the instrument shows, with or without its unit.",
+	decimals: "Close. Write every figure that the balance shows."
 };
 var readAgain = {
-  near: "Read again, or go on with what you have.",
-  further: "Read again before you go on."
+	near: "Read again, or go on with what you have.",
+	further: "Read again before you go on."
 };
 var weighAgain = {
-  near: "Weigh again, or go on with what you have.",
-  further: "Weigh again before you go on."
+	near: "Weigh again, or go on with what you have.",
+	further: "Weigh again before you go on."
 };
 var readingAdvice = {
-  balance: {
-    above: {
-      ask: "Was the empty boat or dish taken off?",
-      near: "If it was, take a little solid away, or go on with what you have.",
-      further: "If it was, take some solid away and read again."
-    },
-    below: {
-      ask: "How much solid is still missing?",
-      near: "Add a little more solid, or go on with what you have.",
-      further: "Add more solid, a little at a time, and read again."
-    }
-  },
-  residue: {
-    above: { ask: "Is it dry all through, and was the empty dish taken off?", ...weighAgain },
-    below: { ask: "Did some of it jump out of the dish, or stay in the pipette?", ...weighAgain }
-  },
-  portion: {
-    above: { ask: "Was the empty vessel taken off, with its lid, and is it dry outside?", ...weighAgain },
-    below: { ask: "Was the pipette full to its mark, and did all of it run out?", ...weighAgain }
-  },
-  bench: {
-    above: { ask: "Does the water reach the mark, and how much solid went in?", ...readAgain },
-    below: { ask: "Is all of the solid in the flask, and is the water not above the mark?", ...readAgain }
-  },
-  flask: {
-    above: { ask: "Was your eye level with the lowest point of the curve?", ...readAgain },
-    below: { ask: "Was your eye level with the lowest point of the curve?", ...readAgain }
-  },
-  pipette: {
-    above: { ask: "Which mark did it start from, and was the last drop left in?", ...readAgain },
-    below: { ask: "Which mark did it start from, and did it run out to the end?", ...readAgain }
-  }
+	balance: {
+		above: {
+			ask: "Was the empty boat or dish taken off?",
+			near: "If it was, take a little solid away, or go on with what you have.",
+			further: "If it was, take some solid away and read again."
+		},
+		below: {
+			ask: "How much solid is still missing?",
+			near: "Add a little more solid, or go on with what you have.",
+			further: "Add more solid, a little at a time, and read again."
+		}
+	},
+	residue: {
+		above: { ask: "Is it dry all through, and was the empty dish taken off?", ...weighAgain },
+		below: { ask: "Did some of it jump out of the dish, or stay in the pipette?", ...weighAgain }
+	},
+	portion: {
+		above: { ask: "Was the empty vessel taken off, with its lid, and is it dry outside?", ...weighAgain },
+		below: { ask: "Was the pipette full to its mark, and did all of it run out?", ...weighAgain }
+	},
+	bench: {
+		above: { ask: "Does the water reach the mark, and how much solid went in?", ...readAgain },
+		below: { ask: "Is all of the solid in the flask, and is the water not above the mark?", ...readAgain }
+	},
+	flask: {
+		above: { ask: "Was your eye level with the lowest point of the curve?", ...readAgain },
+		below: { ask: "Was your eye level with the lowest point of the curve?", ...readAgain }
+	},
+	pipette: {
+		above: { ask: "Which mark did it start from, and was the last drop left in?", ...readAgain },
+		below: { ask: "Which mark did it start from, and did it run out to the end?", ...readAgain }
+	}
 };
 var toleranceTexts = {
-  balance: (toleranceG) => `the balance (±${toleranceG} g, read empty and loaded)`,
-  flask: (part) => `the ${part.size} mL flask (±${part.tolerance} mL${part.note})`,
-  pipette: (part) => `the ${part.size} mL pipette (±${part.tolerance} mL${part.note})`,
-  fromMemory: ", a figure not confirmed",
-  readAt: (size) => `, the figure of the ${size} mL size`,
-  /** In lines that fit beside the settings. */
-  whole: (parts) => `Twice the standard uncertainty of ${parts.tools},
+	balance: (toleranceG) => `the balance (±${toleranceG} g, read empty and loaded)`,
+	flask: (part) => `the ${part.size} mL flask (±${part.tolerance} mL${part.note})`,
+	pipette: (part) => `the ${part.size} mL pipette (±${part.tolerance} mL${part.note})`,
+	fromMemory: ", a figure not confirmed",
+	readAt: (size) => `, the figure of the ${size} mL size`,
+	/** In lines that fit beside the settings. */
+	whole: (parts) => `Twice the standard uncertainty of ${parts.tools},
 as rectangular distributions by JCGM 100, plus ${parts.percent} % of what is expected for technique.`,
-  /** Worked for round readings of no team, so that nothing is given away. */
-  examples: (unit, parts) => `So ${parts.map(({ reading, limit }) => `${reading} ${unit} may be off by ${limit} ${unit}`).join(", and ")}.`
+	/** Worked for round readings of no team, so that nothing is given away. */
+	examples: (unit, parts) => `So ${parts.map(({ reading, limit }) => `${reading} ${unit} may be off by ${limit} ${unit}`).join(", and ")}.`
 };
 
 // src/lab/readingTolerance.ts
 var settingCell = (settings, name) => isBlank(settings[name]) ? defaultSettings[name] : settings[name];
 var badSetting2 = (name, wanted) => failure({
-  code: "lesson-setting",
-  argument: name,
-  expected: wanted.expected,
-  received: quoted(wanted.received),
-  advice: "Change it in the settings of the Plan."
+	code: "lesson-setting",
+	argument: name,
+	expected: wanted.expected,
+	received: quoted(wanted.received),
+	advice: "Change it in the settings of the Plan."
 });
 function allowancePercent(settings) {
-  var _a, _b;
-  const name = "allowance for technique";
-  const cell = settingCell(settings, name);
-  const typed = (_b = (_a = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/.exec(String(cell))) == null ? void 0 : _a[1]) == null ? void 0 : _b.replace(",", ".");
-  const percent2 = Number(typed);
-  return typed !== void 0 && percent2 <= 50 ? success(percent2) : badSetting2(name, { expected: "a percentage from 0 to 50, such as 2 %,", received: cell });
+	var _a, _b;
+	const name = "allowance for technique";
+	const cell = settingCell(settings, name);
+	const typed = (_b = (_a = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/.exec(String(cell))) == null ? void 0 : _a[1]) == null ? void 0 : _b.replace(",", ".");
+	const percent2 = Number(typed);
+	return typed !== void 0 && percent2 <= 50 ? success(percent2) : badSetting2(name, { expected: "a percentage from 0 to 50, such as 2 %,", received: cell });
 }
 function glassware(settings) {
-  const classCell = settingCell(settings, "glassware class");
-  const standardCell = settingCell(settings, "glassware standard");
-  const glassClass = String(classCell).trim().toUpperCase();
-  const standard = String(standardCell).trim().toUpperCase();
-  if (glassClass !== "A" && glassClass !== "B" && glassClass !== "AS") {
-    return badSetting2("glassware class", { expected: "A or B", received: classCell });
-  }
-  if (standard !== "ISO" && standard !== "ASTM") {
-    return badSetting2("glassware standard", { expected: "ISO or ASTM", received: standardCell });
-  }
-  return success({ glassClass: glassClass === "B" ? "B" : "A", standard });
+	const classCell = settingCell(settings, "glassware class");
+	const standardCell = settingCell(settings, "glassware standard");
+	const glassClass = String(classCell).trim().toUpperCase();
+	const standard = String(standardCell).trim().toUpperCase();
+	if (glassClass !== "A" && glassClass !== "B" && glassClass !== "AS") {
+		return badSetting2("glassware class", { expected: "A or B", received: classCell });
+	}
+	if (standard !== "ISO" && standard !== "ASTM") {
+		return badSetting2("glassware standard", { expected: "ISO or ASTM", received: standardCell });
+	}
+	return success({ glassClass: glassClass === "B" ? "B" : "A", standard });
 }
 function balanceReadability(settings) {
-  const cell = settingCell(settings, "balance");
-  const read = readQuantity(cell, "mass", "balance");
-  return read.ok && read.value.value > 0 ? success(read.value) : badSetting2("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
+	const cell = settingCell(settings, "balance");
+	const read = readQuantity(cell, "mass", "balance");
+	return read.ok && read.value.value > 0 ? success(read.value) : badSetting2("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
 }
 var short = (value) => String(Number(value.toPrecision(3)));
 function toolPart(used, settings) {
-  if (used.tool === "balance") {
-    const readability = balanceReadability(settings);
-    if (!readability.ok) return readability;
-    const tolerance2 = readability.value.value;
-    const uncertainty = tolerance2 / Math.sqrt(3) * Math.SQRT2;
-    return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance2)) });
-  }
-  const kind = glassware(settings);
-  if (!kind.ok) return kind;
-  const { tolerance, readAt, confirmed } = volumetricTolerance({
-    vessel: used.tool,
-    volume: used.volume,
-    ...kind.value
-  });
-  const note = [
-    readAt === used.volume ? "" : toleranceTexts.readAt(short(readAt)),
-    confirmed ? "" : toleranceTexts.fromMemory
-  ].join("");
-  return success({
-    relative: tolerance / Math.sqrt(3) / used.volume,
-    words: toleranceTexts[used.tool]({ size: short(used.volume), tolerance: short(tolerance), note })
-  });
+	if (used.tool === "balance") {
+		const readability = balanceReadability(settings);
+		if (!readability.ok) return readability;
+		const tolerance2 = readability.value.value;
+		const uncertainty = tolerance2 / Math.sqrt(3) * Math.SQRT2;
+		return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance2)) });
+	}
+	const kind = glassware(settings);
+	if (!kind.ok) return kind;
+	const { tolerance, readAt, confirmed } = volumetricTolerance({
+		vessel: used.tool,
+		volume: used.volume,
+		...kind.value
+	});
+	const note = [
+		readAt === used.volume ? "" : toleranceTexts.readAt(short(readAt)),
+		confirmed ? "" : toleranceTexts.fromMemory
+	].join("");
+	return success({
+		relative: tolerance / Math.sqrt(3) / used.volume,
+		words: toleranceTexts[used.tool]({ size: short(used.volume), tolerance: short(tolerance), note })
+	});
 }
 function readingTolerance({
-  expected,
-  tools,
-  techniqueShare: techniqueShare2 = 1
+	expected,
+	tools,
+	techniqueShare: techniqueShare2 = 1
 }, settings) {
-  const percent2 = allowancePercent(settings);
-  if (!percent2.ok) return percent2;
-  const counted = percent2.value * techniqueShare2;
-  const parts = [];
-  for (const used of tools) {
-    const part = toolPart(used, settings);
-    if (!part.ok) return part;
-    parts.push(part.value);
-  }
-  const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
-  return success({
-    limit: Math.abs(expected) * (2 * relative + counted / 100),
-    words: toleranceTexts.whole({
-      tools: parts.map(({ words }) => words).join(" and of "),
-      percent: short(counted)
-    })
-  });
+	const percent2 = allowancePercent(settings);
+	if (!percent2.ok) return percent2;
+	const counted = percent2.value * techniqueShare2;
+	const parts = [];
+	for (const used of tools) {
+		const part = toolPart(used, settings);
+		if (!part.ok) return part;
+		parts.push(part.value);
+	}
+	const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
+	return success({
+		limit: Math.abs(expected) * (2 * relative + counted / 100),
+		words: toleranceTexts.whole({
+			tools: parts.map(({ words }) => words).join(" and of "),
+			percent: short(counted)
+		})
+	});
 }
 
 // src/lab/checkReading.ts
 var farTimes = 3;
 var nearShare = 0.1;
 function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }, settings) {
-  const finest = balanceReadability(settings);
-  if (!isText || !finest.ok) return true;
-  const place = finest.value.lastPlace;
-  return lastPlace <= place && place <= lastPlace + figuresMax - figuresMin;
+	const finest = balanceReadability(settings);
+	if (!isText || !finest.ok) return true;
+	const place = finest.value.lastPlace;
+	return lastPlace <= place && place <= lastPlace + figuresMax - figuresMin;
 }
 function checkReading(entry, reading) {
-  const read = readEntry(entry, unitKind(reading.unit), { decimalMark: reading.decimalMark });
-  if (read.kind === "blank") return { status: "blank", lookAt: "" };
-  if (read.kind === "unreadable") {
-    const { because } = read;
-    const saysWhy = because === "two numbers" || because === "too long";
-    return { status: "unreadable", lookAt: saysWhy ? unreadableTexts[because] : readingTexts.unreadable };
-  }
-  if (read.unit === "other kind") return { status: "not yet", lookAt: readingTexts.unit };
-  const tolerance = readingTolerance(reading, reading.settings);
-  if (!tolerance.ok) return { status: "unreadable", isUnusable: true, lookAt: badSetting(tolerance.error.argument) };
-  const { value } = read.entry;
-  const { expected } = reading;
-  const isWithinLimit = (reading2) => Math.abs(reading2 - expected) <= tolerance.value.limit + 1e-12 * Math.max(Math.abs(reading2), Math.abs(expected));
-  if (isWithinLimit(value)) {
-    const isOfBalance = reading.unit === "g" && reading.tools.some(({ tool }) => tool === "balance");
-    return isOfBalance && !showsEveryFigure(read.entry, reading.settings) ? { status: "close", lookAt: readingTexts.decimals } : { status: "on target", lookAt: readingTexts.onTarget };
-  }
-  if (read.otherMark && isWithinLimit(read.otherMark.value)) return { status: "not yet", lookAt: remarks.otherMark };
-  if (value > expected * farTimes) return { status: "not yet", lookAt: readingTexts.farAbove };
-  if (value < expected / farTimes) return { status: "not yet", lookAt: readingTexts.farBelow };
-  const side = value > expected ? "above" : "below";
-  const { ask, near, further } = readingAdvice[reading.of][side];
-  const isNear = Math.abs(value - expected) <= nearShare * Math.abs(expected);
-  return { status: "not yet", lookAt: [readingTexts[side], ask, isNear ? near : further].join(" ") };
+	const read = readEntry(entry, unitKind(reading.unit), { decimalMark: reading.decimalMark });
+	if (read.kind === "blank") return { status: "blank", lookAt: "" };
+	if (read.kind === "unreadable") {
+		const { because } = read;
+		const saysWhy = because === "two numbers" || because === "too long";
+		return { status: "unreadable", lookAt: saysWhy ? unreadableTexts[because] : readingTexts.unreadable };
+	}
+	if (read.unit === "other kind") return { status: "not yet", lookAt: readingTexts.unit };
+	const tolerance = readingTolerance(reading, reading.settings);
+	if (!tolerance.ok) return { status: "unreadable", isUnusable: true, lookAt: badSetting(tolerance.error.argument) };
+	const { value } = read.entry;
+	const { expected } = reading;
+	const isWithinLimit = (reading2) => Math.abs(reading2 - expected) <= tolerance.value.limit + 1e-12 * Math.max(Math.abs(reading2), Math.abs(expected));
+	if (isWithinLimit(value)) {
+		const isOfBalance = reading.unit === "g" && reading.tools.some(({ tool }) => tool === "balance");
+		return isOfBalance && !showsEveryFigure(read.entry, reading.settings) ? { status: "close", lookAt: readingTexts.decimals } : { status: "on target", lookAt: readingTexts.onTarget };
+	}
+	if (read.otherMark && isWithinLimit(read.otherMark.value)) return { status: "not yet", lookAt: remarks.otherMark };
+	if (value > expected * farTimes) return { status: "not yet", lookAt: readingTexts.farAbove };
+	if (value < expected / farTimes) return { status: "not yet", lookAt: readingTexts.farBelow };
+	const side = value > expected ? "above" : "below";
+	const { ask, near, further } = readingAdvice[reading.of][side];
+	const isNear = Math.abs(value - expected) <= nearShare * Math.abs(expected);
+	return { status: "not yet", lookAt: [readingTexts[side], ask, isNear ? near : further].join(" ") };
 }
 
 // src/chemistry/densityOfMolarity.ts
 function densityOfMolarity({
-  molarMass: molarMass2,
-  molarity,
-  ...line
+	molarMass: molarMass2,
+	molarity,
+	...line
 }) {
-  var _a;
-  const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
-  if (error) return failure(error);
-  const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
-  const b = (heavierDensity - lighterDensity) / (heavierPercent - lighterPercent);
-  const a = lighterDensity - b * lighterPercent;
-  const grams2 = molarity * molarMass2 / 10;
-  const massPercent = 2 * grams2 / (a + Math.sqrt(a * a + 4 * b * grams2));
-  return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
+	var _a;
+	const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
+	if (error) return failure(error);
+	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
+	const b = (heavierDensity - lighterDensity) / (heavierPercent - lighterPercent);
+	const a = lighterDensity - b * lighterPercent;
+	const grams2 = molarity * molarMass2 / 10;
+	const massPercent = 2 * grams2 / (a + Math.sqrt(a * a + 4 * b * grams2));
+	return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
 }
 
 // src/lab/expectedValue.ts
 function expectedValue({ takes }, {
-  givens,
-  decimalMark
+	givens,
+	decimalMark
 }) {
-  const named = (argument) => {
-    var _a, _b;
-    return (_b = (_a = takes[argument]) == null ? void 0 : _a.given) != null ? _b : argument;
-  };
-  let trouble;
-  const read = (argument, kind) => {
-    const name = named(argument);
-    const quantity = readQuantity(givens[name], kind, name, { decimalMark });
-    if (quantity.ok) return quantity.value.value;
-    trouble != null ? trouble : trouble = quantity.error;
-    return Number.NaN;
-  };
-  const formula = readFormula(givens[named("formula")], named("formula"));
-  if (!formula.ok) return formula;
-  const mass = molarMass(formula.value);
-  if (!mass.ok) return mass;
-  const volume = read("volume", "volume");
-  const numbers = {
-    molarMass: mass.value,
-    molarity: molesPerLitre(read("molarity", "concentration")),
-    lighterPercent: percent(read("lighter percent", "percent")),
-    lighterDensity: gramsPerMillilitre(read("lighter density", "density")),
-    heavierPercent: percent(read("heavier percent", "percent")),
-    heavierDensity: gramsPerMillilitre(read("heavier density", "density"))
-  };
-  if (trouble) return failure(trouble);
-  const density = densityOfMolarity(numbers);
-  if (!density.ok) return failure({ ...density.error, argument: named(density.error.argument.replace(/_/g, " ")) });
-  return success(density.value * volume);
+	const named = (argument) => {
+		var _a, _b;
+		return (_b = (_a = takes[argument]) == null ? void 0 : _a.given) != null ? _b : argument;
+	};
+	let trouble;
+	const read = (argument, kind) => {
+		const name = named(argument);
+		const quantity = readQuantity(givens[name], kind, name, { decimalMark });
+		if (quantity.ok) return quantity.value.value;
+		trouble != null ? trouble : trouble = quantity.error;
+		return Number.NaN;
+	};
+	const formula = readFormula(givens[named("formula")], named("formula"));
+	if (!formula.ok) return formula;
+	const mass = molarMass(formula.value);
+	if (!mass.ok) return mass;
+	const volume = read("volume", "volume");
+	const numbers = {
+		molarMass: mass.value,
+		molarity: molesPerLitre(read("molarity", "concentration")),
+		lighterPercent: percent(read("lighter percent", "percent")),
+		lighterDensity: gramsPerMillilitre(read("lighter density", "density")),
+		heavierPercent: percent(read("heavier percent", "percent")),
+		heavierDensity: gramsPerMillilitre(read("heavier density", "density"))
+	};
+	if (trouble) return failure(trouble);
+	const density = densityOfMolarity(numbers);
+	if (!density.ok) return failure({ ...density.error, argument: named(density.error.argument.replace(/_/g, " ")) });
+	return success(density.value * volume);
 }
 
 // src/lab/judging/expectedReading.ts
 function expectedReading({ id, expects, unit }, around) {
-  const { givens, settings } = around;
-  if (typeof expects !== "string" && "expected" in expects) {
-    const worked = expectedValue(expects, { givens, decimalMark: settings.decimalMark });
-    return worked.ok ? { bad: "", expected: worked.value, waitsFor: "" } : { bad: badGiven(worked.error.argument), expected: void 0, waitsFor: "" };
-  }
-  if (typeof expects !== "string") {
-    const read = readQuantity(givens[expects.given], unitKind(unit), expects.given, settings);
-    return read.ok ? { bad: "", expected: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expected: void 0, waitsFor: "" };
-  }
-  const row = around.stepOf(expects);
-  if ((row == null ? void 0 : row.kind) !== "calculated") throw new Error(`the step “${id}” expects no calculated step`);
-  const { bad, ready, waitsFor: waitsFor2 } = readyStep(row, around);
-  return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor: waitsFor2 };
+	const { givens, settings } = around;
+	if (typeof expects !== "string" && "expected" in expects) {
+		const worked = expectedValue(expects, { givens, decimalMark: settings.decimalMark });
+		return worked.ok ? { bad: "", expected: worked.value, waitsFor: "" } : { bad: badGiven(worked.error.argument), expected: void 0, waitsFor: "" };
+	}
+	if (typeof expects !== "string") {
+		const read = readQuantity(givens[expects.given], unitKind(unit), expects.given, settings);
+		return read.ok ? { bad: "", expected: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expected: void 0, waitsFor: "" };
+	}
+	const row = around.stepOf(expects);
+	if ((row == null ? void 0 : row.kind) !== "calculated") throw new Error(`the step “${id}” expects no calculated step`);
+	const { bad, ready, waitsFor: waitsFor2 } = readyStep(row, around);
+	return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor: waitsFor2 };
 }
 
 // src/lab/judging/toolsOfReading.ts
 function toolsOfReading({ tools, instrument, expected }, { givens, settings }) {
-  var _a;
-  const used = [];
-  for (const one of tools != null ? tools : instrument === "bench" ? [] : [{ tool: instrument }]) {
-    if (one.tool === "balance") {
-      used.push({ tool: one.tool, mass: grams(expected) });
-      continue;
-    }
-    const name = "volume" in one ? one.volume : void 0;
-    const size = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
-    if ((size == null ? void 0 : size.ok) === false) return size;
-    used.push({ tool: one.tool, volume: millilitres((_a = size == null ? void 0 : size.value.value) != null ? _a : expected) });
-  }
-  return success(used);
+	var _a;
+	const used = [];
+	for (const one of tools != null ? tools : instrument === "bench" ? [] : [{ tool: instrument }]) {
+		if (one.tool === "balance") {
+			used.push({ tool: one.tool, mass: grams(expected) });
+			continue;
+		}
+		const name = "volume" in one ? one.volume : void 0;
+		const size = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
+		if ((size == null ? void 0 : size.ok) === false) return size;
+		used.push({ tool: one.tool, volume: millilitres((_a = size == null ? void 0 : size.value.value) != null ? _a : expected) });
+	}
+	return success(used);
 }
 
 // src/lab/judging/judgeMeasured.ts
 var readingOf = ({ instrument, hints, tools = [] }) => hints != null ? hints : instrument === "balance" && tools.some(({ tool }) => tool === "pipette") ? "residue" : instrument;
 function judgeMeasured(step, cell, around) {
-  const { bad, expected, waitsFor: waitsFor2 } = expectedReading(step, around);
-  if (bad !== "" || expected === void 0) return { status: "unreadable", isUnusable: true, lookAt: bad };
-  const { unit, techniqueShare: techniqueShare2 } = step;
-  const { settings } = around;
-  const entry = readEntry(cell, unitKind(unit), settings);
-  const value = entry.kind === "number" ? { value: entry.entry.value } : {};
-  if (entry.kind === "number" && waitsFor2 !== "") return { ...value, status: "not yet", lookAt: waitsFor2 };
-  const tools = toolsOfReading({ ...step, expected }, around);
-  if (!tools.ok) return { status: "unreadable", isUnusable: true, lookAt: badGiven(tools.error.argument) };
-  const reading = {
-    expected,
-    unit,
-    of: readingOf(step),
-    tools: tools.value,
-    ...techniqueShare2 === void 0 ? {} : { techniqueShare: techniqueShare2 },
-    settings: settings.cells,
-    decimalMark: settings.decimalMark
-  };
-  return { ...value, ...checkReading(cell, reading) };
+	const { bad, expected, waitsFor: waitsFor2 } = expectedReading(step, around);
+	if (bad !== "" || expected === void 0) return { status: "unreadable", isUnusable: true, lookAt: bad };
+	const { unit, techniqueShare: techniqueShare2 } = step;
+	const { settings } = around;
+	const entry = readEntry(cell, unitKind(unit), settings);
+	const value = entry.kind === "number" ? { value: entry.entry.value } : {};
+	if (entry.kind === "number" && waitsFor2 !== "") return { ...value, status: "not yet", lookAt: waitsFor2 };
+	const tools = toolsOfReading({ ...step, expected }, around);
+	if (!tools.ok) return { status: "unreadable", isUnusable: true, lookAt: badGiven(tools.error.argument) };
+	const reading = {
+		expected,
+		unit,
+		of: readingOf(step),
+		tools: tools.value,
+		...techniqueShare2 === void 0 ? {} : { techniqueShare: techniqueShare2 },
+		settings: settings.cells,
+		decimalMark: settings.decimalMark
+	};
+	return { ...value, ...checkReading(cell, reading) };
 }
 
 // src/lab/procedures/concentratedToFlask.ts
 var concentratedToFlask = {
-  name: "concentrated to flask",
-  sinceLayout: 3,
-  actions: [
-    { id: "protect", text: ["goggles, gloves, fume hood on"] },
-    { id: "water", text: ["water in a heat-proof beaker"] },
-    { id: "reagent", text: ["run ", { given: "formula" }, " in slowly, stirring"] },
-    { id: "cool", text: ["cool to room temperature"] },
-    { id: "transfer", text: ["pour and rinse into the flask"] },
-    { id: "mark", text: ["fill to the mark, drops last"] },
-    { id: "mix", text: ["close, turn over many times"] },
-    { id: "label", text: ["label the flask"] }
-  ],
-  leftovers: "Leftovers: waste beaker.",
-  rules: [
-    {
-      before: "protect",
-      after: "reagent",
-      weight: "safety",
-      ask: "Stop: be protected before the bottle is opened. What could a splash or the vapour reach?"
-    },
-    {
-      before: "water",
-      after: "reagent",
-      weight: "safety",
-      ask: "Stop: water goes in first, then what is in the bottle, slowly. What would the heat do to a little water on top?"
-    },
-    {
-      before: "reagent",
-      after: "cool",
-      weight: "needed",
-      ask: "Mixing sets heat free. So when is the waiting of use?"
-    },
-    {
-      before: "cool",
-      after: "transfer",
-      weight: "needed",
-      ask: "What can heat do to a flask that is made to hold one exact volume?"
-    },
-    { before: "transfer", after: "mark", weight: "needed", ask: "What is in the flask when you reach the mark?" },
-    {
-      before: "mark",
-      after: "mix",
-      weight: "needed",
-      ask: "Water that comes in last stays on top for a long time. Is the solution the same all through?"
-    },
-    { before: "transfer", after: "label", weight: "needed", ask: "What would the label say while the flask is empty?" },
-    {
-      before: "mix",
-      after: "label",
-      weight: "advised",
-      ask: "A tip: write the label as soon as you know what is inside, and check it again at the end."
-    }
-  ],
-  hints: [
-    "Heat is what makes this one different. Where can it go, and whom can it hurt?",
-    "Think of three places: outside the hood, the beaker, the flask. Which letters belong to which?",
-    "Ask of each letter: would you do this with a liquid that is hot, or with no goggles on?"
-  ]
+	name: "concentrated to flask",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles, gloves, fume hood on"] },
+		{ id: "water", text: ["water in a heat-proof beaker"] },
+		{ id: "reagent", text: ["run ", { given: "formula" }, " in slowly, stirring"] },
+		{ id: "cool", text: ["cool to room temperature"] },
+		{ id: "transfer", text: ["pour and rinse into the flask"] },
+		{ id: "mark", text: ["fill to the mark, drops last"] },
+		{ id: "mix", text: ["close, turn over many times"] },
+		{ id: "label", text: ["label the flask"] }
+	],
+	leftovers: "Leftovers: waste beaker.",
+	rules: [
+		{
+			before: "protect",
+			after: "reagent",
+			weight: "safety",
+			ask: "Stop: be protected before the bottle is opened. What could a splash or the vapour reach?"
+		},
+		{
+			before: "water",
+			after: "reagent",
+			weight: "safety",
+			ask: "Stop: water goes in first, then what is in the bottle, slowly. What would the heat do to a little water on top?"
+		},
+		{
+			before: "reagent",
+			after: "cool",
+			weight: "needed",
+			ask: "Mixing sets heat free. So when is the waiting of use?"
+		},
+		{
+			before: "cool",
+			after: "transfer",
+			weight: "needed",
+			ask: "What can heat do to a flask that is made to hold one exact volume?"
+		},
+		{ before: "transfer", after: "mark", weight: "needed", ask: "What is in the flask when you reach the mark?" },
+		{
+			before: "mark",
+			after: "mix",
+			weight: "needed",
+			ask: "Water that comes in last stays on top for a long time. Is the solution the same all through?"
+		},
+		{ before: "transfer", after: "label", weight: "needed", ask: "What would the label say while the flask is empty?" },
+		{
+			before: "mix",
+			after: "label",
+			weight: "advised",
+			ask: "A tip: write the label as soon as you know what is inside, and check it again at the end."
+		}
+	],
+	hints: [
+		"Heat is what makes this one different. Where can it go, and whom can it hurt?",
+		"Think of three places: outside the hood, the beaker, the flask. Which letters belong to which?",
+		"Ask of each letter: would you do this with a liquid that is hot, or with no goggles on?"
+	]
 };
 
 // src/lab/procedures/dryResidue.ts
 var dryResidue = {
-  name: "weighed residue",
-  sinceLayout: 3,
-  actions: [
-    { id: "protect", text: ["goggles, filler on, hair back"] },
-    { id: "dish", text: ["weigh the clean, dry dish"] },
-    { id: "rinse", text: ["rinse pipette with solution"] },
-    { id: "portion", text: ["one pipette into the dish"] },
-    { id: "heat", text: ["heat gently until dry"] },
-    { id: "cool", text: ["with tongs, set it to cool"] },
-    { id: "weigh", text: ["weigh dish and salt"] },
-    { id: "again", text: ["repeat until two weighings agree"] }
-  ],
-  leftovers: "Rinsings, leftovers: waste beaker.",
-  rules: [
-    {
-      before: "protect",
-      after: "rinse",
-      weight: "safety",
-      ask: "Stop: be protected before solution is drawn up, never by mouth, and before a drying salt can spatter. Where can it fly?"
-    },
-    {
-      before: "dish",
-      after: "portion",
-      weight: "needed",
-      ask: "How will you know later which part of the mass is the dish?"
-    },
-    {
-      before: "rinse",
-      after: "portion",
-      weight: "needed",
-      ask: "A pipette is often wet inside. What would a few drops of water do to your portion?"
-    },
-    { before: "portion", after: "heat", weight: "needed", ask: "What is there to dry in an empty dish?" },
-    {
-      before: "heat",
-      after: "cool",
-      weight: "needed",
-      ask: "Hot glass looks just like cold glass. When does a dish need tongs and time?"
-    },
-    {
-      before: "cool",
-      after: "weigh",
-      weight: "needed",
-      ask: "Warm air rises from a hot dish. What does that do to the reading?"
-    },
-    {
-      before: "weigh",
-      after: "again",
-      weight: "needed",
-      ask: "With what can a second weighing agree?"
-    }
-  ],
-  hints: [
-    "Only the salt may count: not the dish, not the water, not the warm air above a hot dish.",
-    "Two masses make a difference. Which things have to be done before each of them?",
-    "Ask of each letter: would the balance tell the truth if this were still to come?"
-  ]
+	name: "weighed residue",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles, filler on, hair back"] },
+		{ id: "dish", text: ["weigh the clean, dry dish"] },
+		{ id: "rinse", text: ["rinse pipette with solution"] },
+		{ id: "portion", text: ["one pipette into the dish"] },
+		{ id: "heat", text: ["heat gently until dry"] },
+		{ id: "cool", text: ["with tongs, set it to cool"] },
+		{ id: "weigh", text: ["weigh dish and salt"] },
+		{ id: "again", text: ["repeat until two weighings agree"] }
+	],
+	leftovers: "Rinsings, leftovers: waste beaker.",
+	rules: [
+		{
+			before: "protect",
+			after: "rinse",
+			weight: "safety",
+			ask: "Stop: be protected before solution is drawn up, never by mouth, and before a drying salt can spatter. Where can it fly?"
+		},
+		{
+			before: "dish",
+			after: "portion",
+			weight: "needed",
+			ask: "How will you know later which part of the mass is the dish?"
+		},
+		{
+			before: "rinse",
+			after: "portion",
+			weight: "needed",
+			ask: "A pipette is often wet inside. What would a few drops of water do to your portion?"
+		},
+		{ before: "portion", after: "heat", weight: "needed", ask: "What is there to dry in an empty dish?" },
+		{
+			before: "heat",
+			after: "cool",
+			weight: "needed",
+			ask: "Hot glass looks just like cold glass. When does a dish need tongs and time?"
+		},
+		{
+			before: "cool",
+			after: "weigh",
+			weight: "needed",
+			ask: "Warm air rises from a hot dish. What does that do to the reading?"
+		},
+		{
+			before: "weigh",
+			after: "again",
+			weight: "needed",
+			ask: "With what can a second weighing agree?"
+		}
+	],
+	hints: [
+		"Only the salt may count: not the dish, not the water, not the warm air above a hot dish.",
+		"Two masses make a difference. Which things have to be done before each of them?",
+		"Ask of each letter: would the balance tell the truth if this were still to come?"
+	]
 };
 
 // src/lab/procedures/pipetteToFlask.ts
 var pipetteToFlask = {
-  name: "pipette to flask",
-  sinceLayout: 3,
-  actions: [
-    { id: "protect", text: ["goggles, pipette filler on"] },
-    { id: "rinse flask", text: ["rinse flask with water"] },
-    { id: "water", text: ["some water into the flask"] },
-    { id: "rinse pipette", text: ["rinse pipette with stock"] },
-    { id: "deliver", text: ["run one pipette of stock in"] },
-    { id: "swirl", text: ["swirl until room temperature"] },
-    { id: "mark", text: ["fill to the mark, drops last"] },
-    { id: "stopper", text: ["stopper in"] },
-    { id: "mix", text: ["turn over many times"] }
-  ],
-  leftovers: "Rinsings, leftovers: waste beaker.",
-  rules: [
-    {
-      before: "protect",
-      after: "rinse pipette",
-      weight: "safety",
-      ask: "Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?"
-    },
-    {
-      before: "water",
-      after: "deliver",
-      weight: "safety",
-      when: "water first",
-      ask: "Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?"
-    },
-    {
-      before: "rinse flask",
-      after: "deliver",
-      weight: "needed",
-      ask: "What would rinsing and emptying do to the stock that you put in?"
-    },
-    {
-      before: "rinse flask",
-      after: "water",
-      weight: "needed",
-      ask: "What would rinsing and emptying do to the water that you added?"
-    },
-    {
-      before: "rinse pipette",
-      after: "deliver",
-      weight: "needed",
-      ask: "A pipette is often wet inside. What would a few drops of water do to your portion of stock?"
-    },
-    { before: "deliver", after: "swirl", weight: "needed", ask: "What is there to mix before the stock is in?" },
-    {
-      before: "water",
-      after: "mark",
-      weight: "needed",
-      ask: "If the water stands at the mark already, is there room for more?"
-    },
-    {
-      before: "swirl",
-      after: "mark",
-      weight: "needed",
-      ask: "Mixing can change the warmth and the volume. When can you trust the mark?"
-    },
-    { before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
-    {
-      before: "stopper",
-      after: "mix",
-      weight: "needed",
-      ask: "What happens to the solution if you turn an open flask over?"
-    },
-    {
-      before: "water",
-      after: "swirl",
-      weight: "advised",
-      ask: "A tip: swirl once water and stock are both in, or there is nothing to mix."
-    }
-  ],
-  reminders: { "water first": "Let this stock run in slowly and swirl: it heats the water." },
-  hints: [
-    "Only the stock that you measured may bring solute, and the water must end at the mark.",
-    "Rinsing comes with emptying. Some things need an open flask, some a closed one. Sort the letters.",
-    "Ask of each letter: what would go wrong if the stock were in the flask already?"
-  ]
+	name: "pipette to flask",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles, pipette filler on"] },
+		{ id: "rinse flask", text: ["rinse flask with water"] },
+		{ id: "water", text: ["some water into the flask"] },
+		{ id: "rinse pipette", text: ["rinse pipette with stock"] },
+		{ id: "deliver", text: ["run one pipette of stock in"] },
+		{ id: "swirl", text: ["swirl until room temperature"] },
+		{ id: "mark", text: ["fill to the mark, drops last"] },
+		{ id: "stopper", text: ["stopper in"] },
+		{ id: "mix", text: ["turn over many times"] }
+	],
+	leftovers: "Rinsings, leftovers: waste beaker.",
+	rules: [
+		{
+			before: "protect",
+			after: "rinse pipette",
+			weight: "safety",
+			ask: "Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?"
+		},
+		{
+			before: "water",
+			after: "deliver",
+			weight: "safety",
+			when: "water first",
+			ask: "Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?"
+		},
+		{
+			before: "rinse flask",
+			after: "deliver",
+			weight: "needed",
+			ask: "What would rinsing and emptying do to the stock that you put in?"
+		},
+		{
+			before: "rinse flask",
+			after: "water",
+			weight: "needed",
+			ask: "What would rinsing and emptying do to the water that you added?"
+		},
+		{
+			before: "rinse pipette",
+			after: "deliver",
+			weight: "needed",
+			ask: "A pipette is often wet inside. What would a few drops of water do to your portion of stock?"
+		},
+		{ before: "deliver", after: "swirl", weight: "needed", ask: "What is there to mix before the stock is in?" },
+		{
+			before: "water",
+			after: "mark",
+			weight: "needed",
+			ask: "If the water stands at the mark already, is there room for more?"
+		},
+		{
+			before: "swirl",
+			after: "mark",
+			weight: "needed",
+			ask: "Mixing can change the warmth and the volume. When can you trust the mark?"
+		},
+		{ before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
+		{
+			before: "stopper",
+			after: "mix",
+			weight: "needed",
+			ask: "What happens to the solution if you turn an open flask over?"
+		},
+		{
+			before: "water",
+			after: "swirl",
+			weight: "advised",
+			ask: "A tip: swirl once water and stock are both in, or there is nothing to mix."
+		}
+	],
+	reminders: { "water first": "Let this stock run in slowly and swirl: it heats the water." },
+	hints: [
+		"Only the stock that you measured may bring solute, and the water must end at the mark.",
+		"Rinsing comes with emptying. Some things need an open flask, some a closed one. Sort the letters.",
+		"Ask of each letter: what would go wrong if the stock were in the flask already?"
+	]
 };
 
 // src/lab/procedures/serialFlasks.ts
 var serialFlasks = {
-  name: "serial dilution",
-  sinceLayout: 3,
-  actions: [
-    { id: "protect", text: ["goggles, pipette filler on"] },
-    { id: "rinse flasks", text: ["rinse both flasks with water"] },
-    { id: "water", text: ["some water into both flasks"] },
-    { id: "first portion", text: ["run stock into the first"] },
-    { id: "first mark", text: ["swirl, fill first to the mark"] },
-    { id: "first mix", text: ["close and turn over the first"] },
-    { id: "rinse pipette", text: ["rinse pipette from the first"] },
-    { id: "second", text: ["the same again, into the second"] }
-  ],
-  leftovers: "Rinsings, leftovers: waste beaker.",
-  rules: [
-    {
-      before: "protect",
-      after: "first portion",
-      weight: "safety",
-      ask: "Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?"
-    },
-    {
-      before: "water",
-      after: "first portion",
-      weight: "safety",
-      when: "water first",
-      ask: "Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?"
-    },
-    {
-      before: "rinse flasks",
-      after: "first portion",
-      weight: "needed",
-      ask: "What would rinsing and emptying do to the stock that you put in?"
-    },
-    {
-      before: "rinse flasks",
-      after: "water",
-      weight: "needed",
-      ask: "What would rinsing and emptying do to the water that you added?"
-    },
-    {
-      before: "first portion",
-      after: "first mark",
-      weight: "needed",
-      ask: "If the water is at the mark already, where will the stock take the level?"
-    },
-    {
-      before: "water",
-      after: "first mark",
-      weight: "needed",
-      ask: "If the water stands at the mark already, is there room for more?"
-    },
-    {
-      before: "first mark",
-      after: "first mix",
-      weight: "needed",
-      ask: "Water that comes in last stays on top for a long time. Is the solution the same all through?"
-    },
-    {
-      before: "first mix",
-      after: "rinse pipette",
-      weight: "needed",
-      ask: "Is what you rinse with the same as what you will measure, while the flask is not mixed?"
-    },
-    {
-      before: "rinse pipette",
-      after: "second",
-      weight: "needed",
-      ask: "Drops of the stronger stock are still in the pipette. What do they do to the next flask?"
-    }
-  ],
-  reminders: { "water first": "Let this stock run in slowly and swirl: it heats the water." },
-  hints: [
-    "Each flask is a dilution of its own. When is a flask ready to give a portion away?",
-    "Sort the letters: those about the first flask, those about the second, those about the pipette.",
-    "Ask of each letter: would the portion be right if this were still to come?"
-  ]
+	name: "serial dilution",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles, pipette filler on"] },
+		{ id: "rinse flasks", text: ["rinse both flasks with water"] },
+		{ id: "water", text: ["some water into both flasks"] },
+		{ id: "first portion", text: ["run stock into the first"] },
+		{ id: "first mark", text: ["swirl, fill first to the mark"] },
+		{ id: "first mix", text: ["close and turn over the first"] },
+		{ id: "rinse pipette", text: ["rinse pipette from the first"] },
+		{ id: "second", text: ["the same again, into the second"] }
+	],
+	leftovers: "Rinsings, leftovers: waste beaker.",
+	rules: [
+		{
+			before: "protect",
+			after: "first portion",
+			weight: "safety",
+			ask: "Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?"
+		},
+		{
+			before: "water",
+			after: "first portion",
+			weight: "safety",
+			when: "water first",
+			ask: "Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?"
+		},
+		{
+			before: "rinse flasks",
+			after: "first portion",
+			weight: "needed",
+			ask: "What would rinsing and emptying do to the stock that you put in?"
+		},
+		{
+			before: "rinse flasks",
+			after: "water",
+			weight: "needed",
+			ask: "What would rinsing and emptying do to the water that you added?"
+		},
+		{
+			before: "first portion",
+			after: "first mark",
+			weight: "needed",
+			ask: "If the water is at the mark already, where will the stock take the level?"
+		},
+		{
+			before: "water",
+			after: "first mark",
+			weight: "needed",
+			ask: "If the water stands at the mark already, is there room for more?"
+		},
+		{
+			before: "first mark",
+			after: "first mix",
+			weight: "needed",
+			ask: "Water that comes in last stays on top for a long time. Is the solution the same all through?"
+		},
+		{
+			before: "first mix",
+			after: "rinse pipette",
+			weight: "needed",
+			ask: "Is what you rinse with the same as what you will measure, while the flask is not mixed?"
+		},
+		{
+			before: "rinse pipette",
+			after: "second",
+			weight: "needed",
+			ask: "Drops of the stronger stock are still in the pipette. What do they do to the next flask?"
+		}
+	],
+	reminders: { "water first": "Let this stock run in slowly and swirl: it heats the water." },
+	hints: [
+		"Each flask is a dilution of its own. When is a flask ready to give a portion away?",
+		"Sort the letters: those about the first flask, those about the second, those about the pipette.",
+		"Ask of each letter: would the portion be right if this were still to come?"
+	]
 };
 
 // src/lab/procedures/solidToFlask.ts
 var solidToFlask = {
-  name: "solid to flask",
-  sinceLayout: 3,
-  actions: [
-    { id: "protect", text: ["goggles and coat on"] },
-    { id: "weigh", text: ["weigh the solid"] },
-    { id: "dissolve", text: ["dissolve in half the water"] },
-    { id: "cool", text: ["wait for room temperature"] },
-    { id: "transfer", text: ["into the flask by funnel"] },
-    { id: "rinse", text: ["rinse beaker and funnel in"] },
-    { id: "near", text: ["water nearly to the mark"] },
-    { id: "mark", text: ["drops to the mark, eye level"] },
-    { id: "stopper", text: ["stopper in"] },
-    { id: "mix", text: ["turn over many times"] }
-  ],
-  leftovers: "Leftovers: waste beaker.",
-  rules: [
-    {
-      before: "protect",
-      after: "weigh",
-      weight: "safety",
-      ask: "Stop: be protected before the solid is out of its jar. What could dust or a splash reach?"
-    },
-    {
-      before: "dissolve",
-      after: "transfer",
-      weight: "safety",
-      when: "dissolves hot",
-      ask: "Stop: this substance heats its water and can spit. Never straight in the flask: stir it slowly into water in a heat-proof beaker. Where could hot drops fly?"
-    },
-    {
-      before: "cool",
-      after: "transfer",
-      weight: "needed",
-      when: "dissolves hot",
-      ask: "This substance heats its water. What can heat do to a flask that is made to hold one exact volume?"
-    },
-    { before: "weigh", after: "dissolve", weight: "needed", ask: "Can you still weigh a solid that is in the water?" },
-    { before: "weigh", after: "transfer", weight: "needed", ask: "How will you know what mass went into the flask?" },
-    {
-      before: "dissolve",
-      after: "cool",
-      weight: "needed",
-      ask: "Dissolving can warm or chill the water. So when is it worth waiting for room temperature?"
-    },
-    {
-      before: "dissolve",
-      after: "near",
-      weight: "needed",
-      ask: "How easily does a solid dissolve when the flask is almost full? And can the volume still change?"
-    },
-    {
-      before: "cool",
-      after: "mark",
-      weight: "needed",
-      ask: "The mark is right at room temperature. What happens to the level of a warm solution later?"
-    },
-    {
-      before: "transfer",
-      after: "rinse",
-      weight: "needed",
-      ask: "What is there to rinse while everything is still where it was?"
-    },
-    {
-      before: "transfer",
-      after: "near",
-      weight: "needed",
-      ask: "If the flask is almost full of water, is there room for the rest?"
-    },
-    {
-      before: "rinse",
-      after: "mark",
-      weight: "needed",
-      ask: "Where would the rinsing water take the level, once it stands at the mark?"
-    },
-    {
-      before: "near",
-      after: "mark",
-      weight: "needed",
-      ask: "You cannot take water out again. How do you come up to the mark without passing it?"
-    },
-    { before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
-    {
-      before: "stopper",
-      after: "mix",
-      weight: "needed",
-      ask: "What happens to the solution if you turn an open flask over?"
-    },
-    {
-      before: "cool",
-      after: "transfer",
-      weight: "advised",
-      ask: "A tip: hot liquid can strain the flask, so check that it is cool to the touch as you pour.",
-      unless: { before: "transfer", after: "dissolve" }
-    },
-    {
-      before: "rinse",
-      after: "near",
-      weight: "advised",
-      ask: "A tip: leave room for the rinsing water, or the level may pass the mark."
-    }
-  ],
-  reminders: {
-    "dissolves hot": "This substance heats its water: stir it in slowly, a little at a time, in a heat-proof beaker."
-  },
-  hints: [
-    "The flask is right only if all the solute is in it, at room temperature, with the water at the mark.",
-    "Some things need an empty flask, some an open one, some a closed one. Sort the letters into those three.",
-    "Ask of each letter: what would go wrong if the water were at the mark already?"
-  ]
+	name: "solid to flask",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles and coat on"] },
+		{ id: "weigh", text: ["weigh the solid"] },
+		{ id: "dissolve", text: ["dissolve in half the water"] },
+		{ id: "cool", text: ["wait for room temperature"] },
+		{ id: "transfer", text: ["into the flask by funnel"] },
+		{ id: "rinse", text: ["rinse beaker and funnel in"] },
+		{ id: "near", text: ["water nearly to the mark"] },
+		{ id: "mark", text: ["drops to the mark, eye level"] },
+		{ id: "stopper", text: ["stopper in"] },
+		{ id: "mix", text: ["turn over many times"] }
+	],
+	leftovers: "Leftovers: waste beaker.",
+	rules: [
+		{
+			before: "protect",
+			after: "weigh",
+			weight: "safety",
+			ask: "Stop: be protected before the solid is out of its jar. What could dust or a splash reach?"
+		},
+		{
+			before: "dissolve",
+			after: "transfer",
+			weight: "safety",
+			when: "dissolves hot",
+			ask: "Stop: this substance heats its water and can spit. Never straight in the flask: stir it slowly into water in a heat-proof beaker. Where could hot drops fly?"
+		},
+		{
+			before: "cool",
+			after: "transfer",
+			weight: "needed",
+			when: "dissolves hot",
+			ask: "This substance heats its water. What can heat do to a flask that is made to hold one exact volume?"
+		},
+		{ before: "weigh", after: "dissolve", weight: "needed", ask: "Can you still weigh a solid that is in the water?" },
+		{ before: "weigh", after: "transfer", weight: "needed", ask: "How will you know what mass went into the flask?" },
+		{
+			before: "dissolve",
+			after: "cool",
+			weight: "needed",
+			ask: "Dissolving can warm or chill the water. So when is it worth waiting for room temperature?"
+		},
+		{
+			before: "dissolve",
+			after: "near",
+			weight: "needed",
+			ask: "How easily does a solid dissolve when the flask is almost full? And can the volume still change?"
+		},
+		{
+			before: "cool",
+			after: "mark",
+			weight: "needed",
+			ask: "The mark is right at room temperature. What happens to the level of a warm solution later?"
+		},
+		{
+			before: "transfer",
+			after: "rinse",
+			weight: "needed",
+			ask: "What is there to rinse while everything is still where it was?"
+		},
+		{
+			before: "transfer",
+			after: "near",
+			weight: "needed",
+			ask: "If the flask is almost full of water, is there room for the rest?"
+		},
+		{
+			before: "rinse",
+			after: "mark",
+			weight: "needed",
+			ask: "Where would the rinsing water take the level, once it stands at the mark?"
+		},
+		{
+			before: "near",
+			after: "mark",
+			weight: "needed",
+			ask: "You cannot take water out again. How do you come up to the mark without passing it?"
+		},
+		{ before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
+		{
+			before: "stopper",
+			after: "mix",
+			weight: "needed",
+			ask: "What happens to the solution if you turn an open flask over?"
+		},
+		{
+			before: "cool",
+			after: "transfer",
+			weight: "advised",
+			ask: "A tip: hot liquid can strain the flask, so check that it is cool to the touch as you pour.",
+			unless: { before: "transfer", after: "dissolve" }
+		},
+		{
+			before: "rinse",
+			after: "near",
+			weight: "advised",
+			ask: "A tip: leave room for the rinsing water, or the level may pass the mark."
+		}
+	],
+	reminders: {
+		"dissolves hot": "This substance heats its water: stir it in slowly, a little at a time, in a heat-proof beaker."
+	},
+	hints: [
+		"The flask is right only if all the solute is in it, at room temperature, with the water at the mark.",
+		"Some things need an empty flask, some an open one, some a closed one. Sort the letters into those three.",
+		"Ask of each letter: what would go wrong if the water were at the mark already?"
+	]
 };
 
 // src/lab/procedures/weighPortion.ts
 var weighPortion = {
-  name: "weighed portion",
-  sinceLayout: 3,
-  actions: [
-    { id: "protect", text: ["goggles, pipette filler on"] },
-    { id: "temperature", text: ["wait for the table’s temperature"] },
-    { id: "empty", text: ["weigh the dry vessel and lid"] },
-    { id: "rinse", text: ["rinse pipette with solution"] },
-    { id: "deliver", text: ["one pipette into the vessel"] },
-    { id: "close", text: ["lid on at once"] },
-    { id: "full", text: ["weigh vessel, lid and solution"] },
-    { id: "waste", text: ["empty it into the waste beaker"] }
-  ],
-  leftovers: "Rinsings: waste beaker too.",
-  rules: [
-    {
-      before: "protect",
-      after: "rinse",
-      weight: "safety",
-      ask: "Stop: be protected before any solution is drawn up, and never by mouth. Where could a splash go?"
-    },
-    {
-      before: "empty",
-      after: "deliver",
-      weight: "needed",
-      ask: "How will you know later which part of the mass is the vessel?"
-    },
-    {
-      before: "rinse",
-      after: "deliver",
-      weight: "needed",
-      ask: "A pipette is often wet inside. What would a few drops of water do to the density?"
-    },
-    { before: "deliver", after: "close", weight: "needed", ask: "How does the portion get in once the lid is on?" },
-    {
-      before: "close",
-      after: "full",
-      weight: "needed",
-      ask: "Water leaves an open vessel while you read. And was the lid there the first time?"
-    },
-    { before: "full", after: "waste", weight: "needed", ask: "Can you still weigh a portion that is poured away?" },
-    {
-      before: "temperature",
-      after: "deliver",
-      weight: "advised",
-      ask: "A tip: a warm solution fills the pipette with less mass, so look at the temperature early."
-    }
-  ],
-  hints: [
-    "Only the solution may count: not the vessel, not the lid, not drops of water in the pipette.",
-    "Two masses make a difference. Which things have to be just the same both times?",
-    "Ask of each letter: would the balance tell the mass of the portion if this were still to come?"
-  ]
+	name: "weighed portion",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles, pipette filler on"] },
+		{ id: "temperature", text: ["wait for the table’s temperature"] },
+		{ id: "empty", text: ["weigh the dry vessel and lid"] },
+		{ id: "rinse", text: ["rinse pipette with solution"] },
+		{ id: "deliver", text: ["one pipette into the vessel"] },
+		{ id: "close", text: ["lid on at once"] },
+		{ id: "full", text: ["weigh vessel, lid and solution"] },
+		{ id: "waste", text: ["empty it into the waste beaker"] }
+	],
+	leftovers: "Rinsings: waste beaker too.",
+	rules: [
+		{
+			before: "protect",
+			after: "rinse",
+			weight: "safety",
+			ask: "Stop: be protected before any solution is drawn up, and never by mouth. Where could a splash go?"
+		},
+		{
+			before: "empty",
+			after: "deliver",
+			weight: "needed",
+			ask: "How will you know later which part of the mass is the vessel?"
+		},
+		{
+			before: "rinse",
+			after: "deliver",
+			weight: "needed",
+			ask: "A pipette is often wet inside. What would a few drops of water do to the density?"
+		},
+		{ before: "deliver", after: "close", weight: "needed", ask: "How does the portion get in once the lid is on?" },
+		{
+			before: "close",
+			after: "full",
+			weight: "needed",
+			ask: "Water leaves an open vessel while you read. And was the lid there the first time?"
+		},
+		{ before: "full", after: "waste", weight: "needed", ask: "Can you still weigh a portion that is poured away?" },
+		{
+			before: "temperature",
+			after: "deliver",
+			weight: "advised",
+			ask: "A tip: a warm solution fills the pipette with less mass, so look at the temperature early."
+		}
+	],
+	hints: [
+		"Only the solution may count: not the vessel, not the lid, not drops of water in the pipette.",
+		"Two masses make a difference. Which things have to be just the same both times?",
+		"Ask of each letter: would the balance tell the mass of the portion if this were still to come?"
+	]
 };
 
 // src/lab/procedures.ts
 var allProcedures = () => [
-  solidToFlask,
-  pipetteToFlask,
-  concentratedToFlask,
-  serialFlasks,
-  dryResidue,
-  weighPortion
+	solidToFlask,
+	pipetteToFlask,
+	concentratedToFlask,
+	serialFlasks,
+	dryResidue,
+	weighPortion
 ];
 function procedureByName(name) {
-  const found = allProcedures().find((procedure) => procedure.name === name);
-  if (found === void 0) throw new Error(`No procedure is called “${name}”.`);
-  return found;
+	const found = allProcedures().find((procedure) => procedure.name === name);
+	if (found === void 0) throw new Error(`No procedure is called “${name}”.`);
+	return found;
 }
 
 // src/lab/orderedActions.ts
 var brokenRules = (procedure, order) => procedure.rules.filter(
-  ({ before, after, weight, when }) => weight !== "advised" && when === void 0 && order.indexOf(after) < order.indexOf(before)
+	({ before, after, weight, when }) => weight !== "advised" && when === void 0 && order.indexOf(after) < order.indexOf(before)
 ).length;
 function orderedActions(name, whose = {}) {
-  const procedure = procedureByName(name);
-  const seed = letterSeed(name, whose);
-  for (let mix = 1; ; mix += 1) {
-    const actions = lettered(`${seed} ${mix}`, procedure.actions);
-    const order = actions.map(({ item }) => item.id);
-    if (brokenRules(procedure, order) >= 3) return actions;
-  }
+	const procedure = procedureByName(name);
+	const seed = letterSeed(name, whose);
+	for (let mix = 1; ; mix += 1) {
+		const actions = lettered(`${seed} ${mix}`, procedure.actions);
+		const order = actions.map(({ item }) => item.id);
+		if (brokenRules(procedure, order) >= 3) return actions;
+	}
 }
 
 // src/lab/texts/ordering.ts
 var several = (letters) => letters.join(", ");
 var orderTexts = {
-  /** Above the actions. */
-  asked: "Put the letters in order:",
-  /** Where the letters in the sheet are those of an older layout. */
-  buildAgain: "These letters are from an older table. Ask your teacher to build it again.",
-  works: "Yes, this order works.",
-  lettersOnly: (known) => `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would work.`,
-  wordsTyped: (known) => `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`,
-  lettersAmiss: (found) => [
-    orderTexts.lettersOnly(found.known),
-    found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : "",
-    found.missing.length > 0 ? `Still missing: ${several(found.missing)}.` : "",
-    found.twice.length > 0 ? `More than once: ${several(found.twice)}.` : ""
-  ].filter((part) => part !== "").join(" "),
-  brokenPair: ({ sooner, later, ask }) => `Look at ${sooner} and ${later}. ${ask}`
+	/** Above the actions. */
+	asked: "Put the letters in order:",
+	/** Where the letters in the sheet are those of an older layout. */
+	buildAgain: "These letters are from an older table. Ask your teacher to build it again.",
+	works: "Yes, this order works.",
+	lettersOnly: (known) => `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would work.`,
+	wordsTyped: (known) => `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`,
+	lettersAmiss: (found) => [
+		orderTexts.lettersOnly(found.known),
+		found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : "",
+		found.missing.length > 0 ? `Still missing: ${several(found.missing)}.` : "",
+		found.twice.length > 0 ? `More than once: ${several(found.twice)}.` : ""
+	].filter((part) => part !== "").join(" "),
+	brokenPair: ({ sooner, later, ask }) => `Look at ${sooner} and ${later}. ${ask}`
 };
 
 // src/lab/checkOrder.ts
 var linkingWords = /\b(?:and|then|next)\b/g;
 function lettersIn(entry) {
-  const plain = entry.normalize("NFKC").toLowerCase();
-  const linked = plain.replace(linkingWords, " ");
-  if (/[\p{N}]/u.test(linked)) return void 0;
-  const letters = linked.match(/\p{L}/gu);
-  return letters != null ? letters : void 0;
+	const plain = entry.normalize("NFKC").toLowerCase();
+	const linked = plain.replace(linkingWords, " ");
+	if (/[\p{N}]/u.test(linked)) return void 0;
+	const letters = linked.match(/\p{L}/gu);
+	return letters != null ? letters : void 0;
 }
 var brokenFirst = (rules, order) => {
-  const place = (id) => order.indexOf(id);
-  const isBroken = ({ before, after, unless }) => place(after) < place(before) && !(unless !== void 0 && place(unless.before) < place(unless.after));
-  const broken = rules.filter(isBroken);
-  for (const weight of ["safety", "needed", "advised"]) {
-    const [earliest] = broken.filter((rule) => rule.weight === weight).sort((one, other) => place(one.after) - place(other.after) || place(one.before) - place(other.before));
-    if (earliest !== void 0) return earliest;
-  }
-  return void 0;
+	const place = (id) => order.indexOf(id);
+	const isBroken = ({ before, after, unless }) => place(after) < place(before) && !(unless !== void 0 && place(unless.before) < place(unless.after));
+	const broken = rules.filter(isBroken);
+	for (const weight of ["safety", "needed", "advised"]) {
+		const [earliest] = broken.filter((rule) => rule.weight === weight).sort((one, other) => place(one.after) - place(other.after) || place(one.before) - place(other.before));
+		if (earliest !== void 0) return earliest;
+	}
+	return void 0;
 };
 function lettersAmiss(entry, actions) {
-  const known = actions.map(({ letter }) => letter);
-  const letters = typeof entry === "string" ? lettersIn(entry) : void 0;
-  if (letters === void 0) return orderTexts.lettersOnly(known);
-  const strange = letters.filter((letter, at) => !known.includes(letter) && letters.indexOf(letter) === at);
-  if (strange.length > 2) return orderTexts.wordsTyped(known);
-  const missing = known.filter((letter) => !letters.includes(letter));
-  const twice = known.filter((letter) => letters.indexOf(letter) !== letters.lastIndexOf(letter));
-  if (strange.length > 0 || missing.length > 0 || twice.length > 0) {
-    return orderTexts.lettersAmiss({ known, strange, missing, twice });
-  }
-  return letters;
+	const known = actions.map(({ letter }) => letter);
+	const letters = typeof entry === "string" ? lettersIn(entry) : void 0;
+	if (letters === void 0) return orderTexts.lettersOnly(known);
+	const strange = letters.filter((letter, at) => !known.includes(letter) && letters.indexOf(letter) === at);
+	if (strange.length > 2) return orderTexts.wordsTyped(known);
+	const missing = known.filter((letter) => !letters.includes(letter));
+	const twice = known.filter((letter) => letters.indexOf(letter) !== letters.lastIndexOf(letter));
+	if (strange.length > 0 || missing.length > 0 || twice.length > 0) {
+		return orderTexts.lettersAmiss({ known, strange, missing, twice });
+	}
+	return letters;
 }
 function checkOrder(procedureName, entry, { letters: whose = {}, precautions: precautions2 = [] } = {}) {
-  var _a, _b;
-  if (isBlank(entry)) return { status: "blank", lookAt: "" };
-  const { rules, reminders = {} } = procedureByName(procedureName);
-  const actions = orderedActions(procedureName, whose);
-  const letters = lettersAmiss(entry, actions);
-  if (typeof letters === "string") return { status: "unreadable", lookAt: letters };
-  const order = letters.map((letter) => {
-    var _a2, _b2;
-    return (_b2 = (_a2 = actions.find((action) => action.letter === letter)) == null ? void 0 : _a2.item.id) != null ? _b2 : "";
-  });
-  const holding = rules.filter(({ when }) => when === void 0 || precautions2.includes(when));
-  const broken = brokenFirst(holding, order);
-  if (broken === void 0 || broken.weight === "advised") {
-    const said = [orderTexts.works, ...precautions2.map((one) => reminders[one]), broken == null ? void 0 : broken.ask];
-    return { status: "on target", lookAt: said.filter((text) => text !== void 0).join(" ") };
-  }
-  const pair = {
-    sooner: (_a = letters[order.indexOf(broken.after)]) != null ? _a : "",
-    later: (_b = letters[order.indexOf(broken.before)]) != null ? _b : ""
-  };
-  return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
+	var _a, _b;
+	if (isBlank(entry)) return { status: "blank", lookAt: "" };
+	const { rules, reminders = {} } = procedureByName(procedureName);
+	const actions = orderedActions(procedureName, whose);
+	const letters = lettersAmiss(entry, actions);
+	if (typeof letters === "string") return { status: "unreadable", lookAt: letters };
+	const order = letters.map((letter) => {
+		var _a2, _b2;
+		return (_b2 = (_a2 = actions.find((action) => action.letter === letter)) == null ? void 0 : _a2.item.id) != null ? _b2 : "";
+	});
+	const holding = rules.filter(({ when }) => when === void 0 || precautions2.includes(when));
+	const broken = brokenFirst(holding, order);
+	if (broken === void 0 || broken.weight === "advised") {
+		const said = [orderTexts.works, ...precautions2.map((one) => reminders[one]), broken == null ? void 0 : broken.ask];
+		return { status: "on target", lookAt: said.filter((text) => text !== void 0).join(" ") };
+	}
+	const pair = {
+		sooner: (_a = letters[order.indexOf(broken.after)]) != null ? _a : "",
+		later: (_b = letters[order.indexOf(broken.before)]) != null ? _b : ""
+	};
+	return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
 }
 
 // src/chemistry/strengths.generated.ts
@@ -7333,1588 +7333,1588 @@ C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
 var waterAt20 = { massPercent: 0, density: 0.9982 };
 var lineOf = (formula) => densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `));
 function densityLines(formula) {
-  var _a;
-  const listed2 = (_a = lineOf(formula)) == null ? void 0 : _a.split(" ").slice(1).map((pair) => {
-    const [massPercent = "", density = ""] = pair.split(":");
-    return { massPercent: Number(massPercent), density: Number(density) };
-  });
-  return listed2 && [waterAt20, ...listed2.filter(({ massPercent }) => massPercent > 0)];
+	var _a;
+	const listed2 = (_a = lineOf(formula)) == null ? void 0 : _a.split(" ").slice(1).map((pair) => {
+		const [massPercent = "", density = ""] = pair.split(":");
+		return { massPercent: Number(massPercent), density: Number(density) };
+	});
+	return listed2 && [waterAt20, ...listed2.filter(({ massPercent }) => massPercent > 0)];
 }
 
 // src/chemistry/solutionStrength.ts
 var withoutWater = (text) => text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, "");
 function densityAt(massPercent, points) {
-  let before = waterAt20;
-  for (const point of points.slice(1)) {
-    if (massPercent < point.massPercent) {
-      const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
-      return before.density + share * (point.density - before.density);
-    }
-    before = point;
-  }
-  return before.density;
+	let before = waterAt20;
+	for (const point of points.slice(1)) {
+		if (massPercent < point.massPercent) {
+			const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
+			return before.density + share * (point.density - before.density);
+		}
+		before = point;
+	}
+	return before.density;
 }
 var densityUnlisted = 1;
 var densityOfStrongAmmonia = 0.88;
 function massPercentOf(formula, molarity) {
-  var _a, _b;
-  const written = molarMass(formula);
-  if (!written.ok) return written;
-  const dry = molarMass({ atoms: anhydrousAtoms(formula) });
-  if (!dry.ok) return dry;
-  const dryText = withoutWater(formula.text);
-  const points = densityLines(dryText);
-  const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
-  if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
-  const last2 = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
-  let gramsPerMl = waterAt20.density;
-  for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
-  if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
-  return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
+	var _a, _b;
+	const written = molarMass(formula);
+	if (!written.ok) return written;
+	const dry = molarMass({ atoms: anhydrousAtoms(formula) });
+	if (!dry.ok) return dry;
+	const dryText = withoutWater(formula.text);
+	const points = densityLines(dryText);
+	const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
+	if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
+	const last2 = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
+	let gramsPerMl = waterAt20.density;
+	for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
+	if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
+	return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
 }
 
 // src/chemistry/strengthPercent.ts
 function strengthPercent(formula, strength) {
-  if (strength === "undiluted") return void 0;
-  if ("massPercent" in strength) return strength.massPercent;
-  const found = massPercentOf(formula, strength.molarity);
-  return found.ok ? found.value : void 0;
+	if (strength === "undiluted") return void 0;
+	if ("massPercent" in strength) return strength.massPercent;
+	const found = massPercentOf(formula, strength.molarity);
+	return found.ok ? found.value : void 0;
 }
 
 // src/chemistry/cautionsAt.ts
 function cautionsAt(formula, strength) {
-  const found = cautions(formula, strengthPercent(formula, strength));
-  if (found.ok) return found.value;
-  const undiluted = cautions(formula);
-  if (!undiluted.ok) throw new Error(`cautions for ${formula.text}: ${undiluted.error.code}`);
-  return undiluted.value;
+	const found = cautions(formula, strengthPercent(formula, strength));
+	if (found.ok) return found.value;
+	const undiluted = cautions(formula);
+	if (!undiluted.ok) throw new Error(`cautions for ${formula.text}: ${undiluted.error.code}`);
+	return undiluted.value;
 }
 
 // src/chemistry/dissolvesHot.ts
 var alkaliMetals = ["Li", "Na", "K", "Rb", "Cs"];
 function isAlkaliHydroxide(formula) {
-  const atoms = anhydrousAtoms(formula);
-  const countOf = (element) => {
-    var _a, _b;
-    return (_b = (_a = atoms.find((atom) => atom.element === element)) == null ? void 0 : _a.count) != null ? _b : 0;
-  };
-  return atoms.length === 3 && countOf("O") === 1 && countOf("H") === 1 && alkaliMetals.some((element) => countOf(element) === 1);
+	const atoms = anhydrousAtoms(formula);
+	const countOf = (element) => {
+		var _a, _b;
+		return (_b = (_a = atoms.find((atom) => atom.element === element)) == null ? void 0 : _a.count) != null ? _b : 0;
+	};
+	return atoms.length === 3 && countOf("O") === 1 && countOf("H") === 1 && alkaliMetals.some((element) => countOf(element) === 1);
 }
 var dissolvesHot = (formula) => isAlkaliHydroxide(formula) || acidOrBase(formula) !== "neither" && cautionsAt(formula, "undiluted").statements.some(({ code }) => code === "H314");
 
 // src/chemistry/needsWaterFirst.ts
 var strongAcidFrom = 2;
 function needsWaterFirst(formula, molarity) {
-  const kind = acidOrBase(formula);
-  if (kind === "neither") return false;
-  if (kind === "acid" && (molarity === void 0 || molarity >= strongAcidFrom)) return true;
-  const { statements } = cautionsAt(formula, molarity === void 0 ? "undiluted" : { molarity });
-  return statements.some(({ code, text }) => code === "H314" || text.includes("H314"));
+	const kind = acidOrBase(formula);
+	if (kind === "neither") return false;
+	if (kind === "acid" && (molarity === void 0 || molarity >= strongAcidFrom)) return true;
+	const { statements } = cautionsAt(formula, molarity === void 0 ? "undiluted" : { molarity });
+	return statements.some(({ code, text }) => code === "H314" || text.includes("H314"));
 }
 
 // src/lab/precautions.ts
 function precautions({ handles }, { givens, decimalMark }) {
-  if (handles === void 0) return success([]);
-  const formula = readFormula(givens[handles.formula]);
-  if (!formula.ok) return failure({ ...formula.error, argument: handles.formula });
-  const found = [];
-  if (handles.solid && dissolvesHot(formula.value)) found.push("dissolves hot");
-  if (handles.molarity !== void 0) {
-    const molarity = readQuantity(givens[handles.molarity], "concentration", handles.molarity, { decimalMark });
-    if (!molarity.ok) return molarity;
-    if (needsWaterFirst(formula.value, molesPerLitre(molarity.value.value))) found.push("water first");
-  }
-  return success(found);
+	if (handles === void 0) return success([]);
+	const formula = readFormula(givens[handles.formula]);
+	if (!formula.ok) return failure({ ...formula.error, argument: handles.formula });
+	const found = [];
+	if (handles.solid && dissolvesHot(formula.value)) found.push("dissolves hot");
+	if (handles.molarity !== void 0) {
+		const molarity = readQuantity(givens[handles.molarity], "concentration", handles.molarity, { decimalMark });
+		if (!molarity.ok) return molarity;
+		if (needsWaterFirst(formula.value, molesPerLitre(molarity.value.value))) found.push("water first");
+	}
+	return success(found);
 }
 
 // src/lab/judging/judgeOrdered.ts
 function judgeOrdered(step, cell, { givens, settings }) {
-  if (settings.layout < procedureByName(step.procedure).sinceLayout) {
-    return { status: isBlank(cell) ? "blank" : "unreadable", lookAt: orderTexts.buildAgain };
-  }
-  const found = precautions(step, { givens, decimalMark: settings.decimalMark });
-  if (!found.ok) return { status: "unreadable", lookAt: badGiven(found.error.argument) };
-  return checkOrder(step.procedure, cell, {
-    letters: { step: step.id, key: blockKey(givens) },
-    precautions: found.value
-  });
+	if (settings.layout < procedureByName(step.procedure).sinceLayout) {
+		return { status: isBlank(cell) ? "blank" : "unreadable", lookAt: orderTexts.buildAgain };
+	}
+	const found = precautions(step, { givens, decimalMark: settings.decimalMark });
+	if (!found.ok) return { status: "unreadable", lookAt: badGiven(found.error.argument) };
+	return checkOrder(step.procedure, cell, {
+		letters: { step: step.id, key: blockKey(givens) },
+		precautions: found.value
+	});
 }
 
 // src/chemistry/gravityOf.ts
 var gravest = [
-  /^H3[013]0$/,
-  /^H3[456]0/,
-  /^H3[013]1$/,
-  /^(H314|H318)$/,
-  /^(H334|H370|H372)$/,
-  /^(H341|H351|H361[a-z]*|H362)$/,
-  /^H27[12]$/,
-  /^H22[56]$/
+	/^H3[013]0$/,
+	/^H3[456]0/,
+	/^H3[013]1$/,
+	/^(H314|H318)$/,
+	/^(H334|H370|H372)$/,
+	/^(H341|H351|H361[a-z]*|H362)$/,
+	/^H27[12]$/,
+	/^H22[56]$/
 ];
 var last = [/^H4\d\d$/, /^H290$/];
 function gravityOf(code) {
-  const place = gravest.findIndex((family) => family.test(code));
-  if (place >= 0) return place;
-  return gravest.length + 1 + last.findIndex((family) => family.test(code));
+	const place = gravest.findIndex((family) => family.test(code));
+	if (place >= 0) return place;
+	return gravest.length + 1 + last.findIndex((family) => family.test(code));
 }
 
 // src/measurement/isBareNumber.ts
 function isBareNumber(text) {
-  const scanned = scanNumber(text);
-  return scanned !== void 0 && restAfter(text, scanned) === "";
+	const scanned = scanNumber(text);
+	return scanned !== void 0 && restAfter(text, scanned) === "";
 }
 
 // src/lab/texts/ticks.ts
 var tickTexts = {
-  /** The one answer that the sheet offers: it names the substance that the cautions are for. */
-  answer: (formula) => formula === "" ? "yes" : `yes, ${formula}`,
-  readFirst: (answer) => `Read this, then choose “${answer}”:`,
-  nameIt: (answer) => `Which one? Read this, then choose “${answer}”:`,
-  anotherSubstance: (answer) => `Another substance now. Read this, choose “${answer}”:`,
-  notYes: (answer) => `Read this, then choose exactly “${answer}”:`,
-  noFormula: "We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.",
-  staffOnly: "Your teacher makes this; you calculate and watch.",
-  withTeacher: "Only beside your teacher, if school rules allow.",
-  solid: "solid",
-  inBottle: (share) => `${share} in the bottle`,
-  noSignal: "no signal word known",
-  notClassified: "not classified, still take care",
-  notKnown: "not fully known, treat as harmful",
-  unlisted: "not in our list, treat as harmful",
-  and: " and ",
-  staffOnlyForm: "staff only",
-  deferring: "Unsure? Ask your teacher; the safety data sheet decides.",
-  readSheetFirst: "Touch nothing before your teacher has read its safety data sheet.",
-  wear: {
-    eyes: "Wear goggles.",
-    hands: "Wear goggles and gloves.",
-    all: "Wear goggles, gloves, lab coat."
-  },
-  acidToWater: "Acid into water, never the reverse.",
-  heatOfSolution: "Dissolve it slowly in cold water.",
-  neverWithAcid: "Never mix it with acid.",
-  noFlames: "No flames near it.",
-  awayFromFuel: "Keep it from paper and anything that burns.",
-  hood: "Work in the fume hood.",
-  drain: "Leftovers: down the drain with plenty of water.",
-  beaker: "Leftovers, rinsings too: waste beaker, never the drain.",
-  metalBeaker: (metal) => `Leftovers, rinsings too: ${metal} waste beaker, never the drain.`
+	/** The one answer that the sheet offers: it names the substance that the cautions are for. */
+	answer: (formula) => formula === "" ? "yes" : `yes, ${formula}`,
+	readFirst: (answer) => `Read this, then choose “${answer}”:`,
+	nameIt: (answer) => `Which one? Read this, then choose “${answer}”:`,
+	anotherSubstance: (answer) => `Another substance now. Read this, choose “${answer}”:`,
+	notYes: (answer) => `Read this, then choose exactly “${answer}”:`,
+	noFormula: "We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.",
+	staffOnly: "Your teacher makes this; you calculate and watch.",
+	withTeacher: "Only beside your teacher, if school rules allow.",
+	solid: "solid",
+	inBottle: (share) => `${share} in the bottle`,
+	noSignal: "no signal word known",
+	notClassified: "not classified, still take care",
+	notKnown: "not fully known, treat as harmful",
+	unlisted: "not in our list, treat as harmful",
+	and: " and ",
+	staffOnlyForm: "staff only",
+	deferring: "Unsure? Ask your teacher; the safety data sheet decides.",
+	readSheetFirst: "Touch nothing before your teacher has read its safety data sheet.",
+	wear: {
+		eyes: "Wear goggles.",
+		hands: "Wear goggles and gloves.",
+		all: "Wear goggles, gloves, lab coat."
+	},
+	acidToWater: "Acid into water, never the reverse.",
+	heatOfSolution: "Dissolve it slowly in cold water.",
+	neverWithAcid: "Never mix it with acid.",
+	noFlames: "No flames near it.",
+	awayFromFuel: "Keep it from paper and anything that burns.",
+	hood: "Work in the fume hood.",
+	drain: "Leftovers: down the drain with plenty of water.",
+	beaker: "Leftovers, rinsings too: waste beaker, never the drain.",
+	metalBeaker: (metal) => `Leftovers, rinsings too: ${metal} waste beaker, never the drain.`
 };
 var shortEffects = {
-  H225: "catches fire very easily",
-  H226: "catches fire",
-  H271: "makes things burn or explode",
-  H272: "makes fires fiercer",
-  H290: "eats metal",
-  H300: "deadly if swallowed",
-  H301: "poisonous if swallowed",
-  H302: "harmful if swallowed",
-  H310: "deadly through the skin",
-  H311: "poisonous through the skin",
-  H312: "harmful through the skin",
-  H314: "burns skin and eyes",
-  H315: "irritates skin",
-  H317: "can start a skin allergy",
-  H318: "damages eyes permanently",
-  H319: "irritates eyes",
-  H330: "deadly if breathed in",
-  H331: "poisonous if breathed in",
-  H332: "harmful if breathed in",
-  H334: "can start asthma",
-  H335: "irritates the airways",
-  H336: "makes you sleepy",
-  H340: "damages inherited genes",
-  H341: "may damage inherited genes",
-  H350: "causes cancer",
-  H350i: "causes cancer if breathed in",
-  H351: "may cause cancer",
-  H360: "harms fertility or unborn children",
-  H360D: "harms unborn children",
-  H360Df: "harms unborn children",
-  H360F: "harms fertility",
-  H360FD: "harms fertility and unborn children",
-  H361: "may harm fertility or unborn children",
-  H361d: "may harm unborn children",
-  H361f: "may harm fertility",
-  H362: "may harm breast-fed children",
-  H370: "damages organs",
-  H371: "may damage organs",
-  H372: "damages organs over time",
-  H373: "may damage organs over time",
-  H400: "poisons life in water",
-  H410: "poisons life in water",
-  H411: "poisons life in water",
-  H412: "harms life in water",
-  EUH031: "poisonous gas with acid",
-  EUH032: "very poisonous gas with acid",
-  EUH066: "dries skin",
-  EUH071: "burns the airways"
+	H225: "catches fire very easily",
+	H226: "catches fire",
+	H271: "makes things burn or explode",
+	H272: "makes fires fiercer",
+	H290: "eats metal",
+	H300: "deadly if swallowed",
+	H301: "poisonous if swallowed",
+	H302: "harmful if swallowed",
+	H310: "deadly through the skin",
+	H311: "poisonous through the skin",
+	H312: "harmful through the skin",
+	H314: "burns skin and eyes",
+	H315: "irritates skin",
+	H317: "can start a skin allergy",
+	H318: "damages eyes permanently",
+	H319: "irritates eyes",
+	H330: "deadly if breathed in",
+	H331: "poisonous if breathed in",
+	H332: "harmful if breathed in",
+	H334: "can start asthma",
+	H335: "irritates the airways",
+	H336: "makes you sleepy",
+	H340: "damages inherited genes",
+	H341: "may damage inherited genes",
+	H350: "causes cancer",
+	H350i: "causes cancer if breathed in",
+	H351: "may cause cancer",
+	H360: "harms fertility or unborn children",
+	H360D: "harms unborn children",
+	H360Df: "harms unborn children",
+	H360F: "harms fertility",
+	H360FD: "harms fertility and unborn children",
+	H361: "may harm fertility or unborn children",
+	H361d: "may harm unborn children",
+	H361f: "may harm fertility",
+	H362: "may harm breast-fed children",
+	H370: "damages organs",
+	H371: "may damage organs",
+	H372: "damages organs over time",
+	H373: "may damage organs over time",
+	H400: "poisons life in water",
+	H410: "poisons life in water",
+	H411: "poisons life in water",
+	H412: "harms life in water",
+	EUH031: "poisonous gas with acid",
+	EUH032: "very poisonous gas with acid",
+	EUH066: "dries skin",
+	EUH071: "burns the airways"
 };
 var tickHints = [
-  "Who might be hurt at the bench, and by what?",
-  "Each line says what the substance can do, and then what you do about it.",
-  "Tell your team in your own words what to wear and what not to do. Then tick that you have read them."
+	"Who might be hurt at the bench, and by what?",
+	"Each line says what the substance can do, and then what you do about it.",
+	"Tell your team in your own words what to wear and what not to do. Then tick that you have read them."
 ];
 
 // src/lab/handledForms.ts
 var withUnit = (typed, unit) => {
-  const text = String(typed).trim();
-  return isBareNumber(text) ? `${text} ${unit}` : text;
+	const text = String(typed).trim();
+	return isBareNumber(text) ? `${text} ${unit}` : text;
 };
 function handledForms({ substance, formula, givens, decimalMark }) {
-  const { solid: solid2, massPercent, molarity } = substance;
-  const read = (name, kind) => {
-    const quantity = isBlank(givens[name]) ? void 0 : readQuantity(givens[name], kind, name, { decimalMark });
-    return (quantity == null ? void 0 : quantity.ok) ? quantity.value.value : void 0;
-  };
-  const formOf = (strength, words, short2 = words) => ({
-    words,
-    short: short2,
-    massPercent: strengthPercent(formula, strength),
-    cautions: cautionsAt(formula, strength)
-  });
-  const forms = [];
-  if (solid2) forms.push(formOf("undiluted", tickTexts.solid));
-  if (massPercent !== void 0) {
-    const share = read(massPercent, "percent");
-    forms.push(
-      share === void 0 ? formOf("undiluted", "") : formOf(
-        { massPercent: percent(share) },
-        tickTexts.inBottle(withUnit(givens[massPercent], "%")),
-        withUnit(givens[massPercent], "%")
-      )
-    );
-  }
-  if (molarity !== void 0) {
-    const strength = read(molarity, "concentration");
-    forms.push(
-      strength === void 0 ? formOf("undiluted", "") : formOf({ molarity: molesPerLitre(strength) }, withUnit(givens[molarity], "mol/L"))
-    );
-  }
-  if (forms.length === 0) forms.push(formOf("undiluted", ""));
-  const told2 = ({ cautions: { signalWord, statements } }) => JSON.stringify([signalWord, statements]);
-  return forms.filter((form, place) => forms.findIndex((other) => told2(other) === told2(form)) === place);
+	const { solid: solid2, massPercent, molarity } = substance;
+	const read = (name, kind) => {
+		const quantity = isBlank(givens[name]) ? void 0 : readQuantity(givens[name], kind, name, { decimalMark });
+		return (quantity == null ? void 0 : quantity.ok) ? quantity.value.value : void 0;
+	};
+	const formOf = (strength, words, short2 = words) => ({
+		words,
+		short: short2,
+		massPercent: strengthPercent(formula, strength),
+		cautions: cautionsAt(formula, strength)
+	});
+	const forms = [];
+	if (solid2) forms.push(formOf("undiluted", tickTexts.solid));
+	if (massPercent !== void 0) {
+		const share = read(massPercent, "percent");
+		forms.push(
+			share === void 0 ? formOf("undiluted", "") : formOf(
+				{ massPercent: percent(share) },
+				tickTexts.inBottle(withUnit(givens[massPercent], "%")),
+				withUnit(givens[massPercent], "%")
+			)
+		);
+	}
+	if (molarity !== void 0) {
+		const strength = read(molarity, "concentration");
+		forms.push(
+			strength === void 0 ? formOf("undiluted", "") : formOf({ molarity: molesPerLitre(strength) }, withUnit(givens[molarity], "mol/L"))
+		);
+	}
+	if (forms.length === 0) forms.push(formOf("undiluted", ""));
+	const told2 = ({ cautions: { signalWord, statements } }) => JSON.stringify([signalWord, statements]);
+	return forms.filter((form, place) => forms.findIndex((other) => told2(other) === told2(form)) === place);
 }
 
 // src/lab/keptFromStudents.ts
 var grave = /^H(300|301|310|311|330|331|334|34\d.*|35\d.*|36\d.*|370|271)$/;
 var graveInSolution = /^H(300|310|330|34\d.*|35\d.*|36\d.*)$/;
 function keptFromStudents({ codes, statements }, isSolution) {
-  const uses = statements.filter(({ about: about2 }) => about2 === "use").map(({ text }) => text);
-  if (codes.some((code) => (isSolution ? graveInSolution : grave).test(code))) return true;
-  return uses.some(
-    (use) => (isSolution ? /: not for students\.$/ : /not for students|staff only|staff weigh it out|: solid: staff|staff weigh out(?! for younger)/).test(use)
-  );
+	const uses = statements.filter(({ about: about2 }) => about2 === "use").map(({ text }) => text);
+	if (codes.some((code) => (isSolution ? graveInSolution : grave).test(code))) return true;
+	return uses.some(
+		(use) => (isSolution ? /: not for students\.$/ : /not for students|staff only|staff weigh it out|: solid: staff|staff weigh out(?! for younger)/).test(use)
+	);
 }
 
 // src/lab/cautionWords.ts
 var mostCautionWords = 52;
 function cautionWords({ studentsDilute, ...handling }) {
-  var _a;
-  const { substance, givens } = handling;
-  const formula = readFormula(givens[substance.formula]);
-  const maker = substance.massPercent === void 0 ? [] : [studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly];
-  if (!formula.ok) return [...maker, tickTexts.noFormula].join("\n");
-  const forms = handledForms({ ...handling, formula: formula.value });
-  const isUnlisted = forms.some(({ cautions: cautions2 }) => cautions2.listing === "unlisted");
-  const linesWith = (nameLength) => toldAlike(forms.map((form, place) => lineOf2(form, { written: place === 0 ? formula.value.text : "", nameLength })));
-  let lines2 = linesWith(mostWordsOfName);
-  let shown = lines2.map(({ effects }) => effects.slice(0, 1));
-  const doing = [];
-  const told2 = () => [
-    ...maker,
-    ...lines2.map((line, place) => {
-      var _a2;
-      return sentences(line, (_a2 = shown[place]) != null ? _a2 : []);
-    }),
-    ...isUnlisted ? [tickTexts.readSheetFirst] : [],
-    [wearFor(forms), ...careFor(forms), ...doing].join(" "),
-    wasteFor(forms),
-    tickTexts.deferring
-  ].join("\n");
-  if (wordsIn(told2()) > mostCautionWords) {
-    lines2 = linesWith(0);
-    shown = lines2.map(({ effects }, place) => place === 0 ? effects.slice(0, 1) : []);
-  }
-  const keep = (list, piece) => {
-    list.push(piece);
-    if (wordsIn(told2()) > mostCautionWords) list.pop();
-  };
-  for (const what of doingFor(forms)) keep(doing, what);
-  for (const [place, { effects }] of lines2.entries()) {
-    const list = (_a = shown[place]) != null ? _a : [];
-    for (const effect of effects.slice(list.length)) keep(list, effect);
-  }
-  return told2();
+	var _a;
+	const { substance, givens } = handling;
+	const formula = readFormula(givens[substance.formula]);
+	const maker = substance.massPercent === void 0 ? [] : [studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly];
+	if (!formula.ok) return [...maker, tickTexts.noFormula].join("\n");
+	const forms = handledForms({ ...handling, formula: formula.value });
+	const isUnlisted = forms.some(({ cautions: cautions2 }) => cautions2.listing === "unlisted");
+	const linesWith = (nameLength) => toldAlike(forms.map((form, place) => lineOf2(form, { written: place === 0 ? formula.value.text : "", nameLength })));
+	let lines2 = linesWith(mostWordsOfName);
+	let shown = lines2.map(({ effects }) => effects.slice(0, 1));
+	const doing = [];
+	const told2 = () => [
+		...maker,
+		...lines2.map((line, place) => {
+			var _a2;
+			return sentences(line, (_a2 = shown[place]) != null ? _a2 : []);
+		}),
+		...isUnlisted ? [tickTexts.readSheetFirst] : [],
+		[wearFor(forms), ...careFor(forms), ...doing].join(" "),
+		wasteFor(forms),
+		tickTexts.deferring
+	].join("\n");
+	if (wordsIn(told2()) > mostCautionWords) {
+		lines2 = linesWith(0);
+		shown = lines2.map(({ effects }, place) => place === 0 ? effects.slice(0, 1) : []);
+	}
+	const keep = (list, piece) => {
+		list.push(piece);
+		if (wordsIn(told2()) > mostCautionWords) list.pop();
+	};
+	for (const what of doingFor(forms)) keep(doing, what);
+	for (const [place, { effects }] of lines2.entries()) {
+		const list = (_a = shown[place]) != null ? _a : [];
+		for (const effect of effects.slice(list.length)) keep(list, effect);
+	}
+	return told2();
 }
 var wordsIn = (text) => text.split(/\s+/).filter((word) => word !== "").length;
 var mostWordsOfName = 3;
 function lineOf2({ cautions: cautions2, massPercent, short: short2 }, { written, nameLength }) {
-  const { listing, name, verdict, signalWord, codes } = cautions2;
-  const called = name !== "" && wordsIn(name) <= nameLength ? name : written;
-  const signal = listing === "unlisted" ? tickTexts.unlisted : verdict === "hazards" ? signalWord : verdict === "none" ? tickTexts.notClassified : tickTexts.notKnown;
-  const isKept = keptFromStudents(cautions2, massPercent !== void 0);
-  const gravest2 = [...codes].sort((one, other) => gravityOf(one) - gravityOf(other));
-  return {
-    what: [written === "" ? "" : called, short2].filter((words) => words !== "").join(", "),
-    marks: [isKept && verdict !== "hazards" ? "" : signal, isKept ? tickTexts.staffOnlyForm : ""].filter(
-      (words) => words !== ""
-    ),
-    effects: Array.from(new Set(gravest2.map((code) => {
-      var _a;
-      return (_a = shortEffects[code]) != null ? _a : code;
-    })))
-  };
+	const { listing, name, verdict, signalWord, codes } = cautions2;
+	const called = name !== "" && wordsIn(name) <= nameLength ? name : written;
+	const signal = listing === "unlisted" ? tickTexts.unlisted : verdict === "hazards" ? signalWord : verdict === "none" ? tickTexts.notClassified : tickTexts.notKnown;
+	const isKept = keptFromStudents(cautions2, massPercent !== void 0);
+	const gravest2 = [...codes].sort((one, other) => gravityOf(one) - gravityOf(other));
+	return {
+		what: [written === "" ? "" : called, short2].filter((words) => words !== "").join(", "),
+		marks: [isKept && verdict !== "hazards" ? "" : signal, isKept ? tickTexts.staffOnlyForm : ""].filter(
+			(words) => words !== ""
+		),
+		effects: Array.from(new Set(gravest2.map((code) => {
+			var _a;
+			return (_a = shortEffects[code]) != null ? _a : code;
+		})))
+	};
 }
 function toldAlike(lines2) {
-  const told2 = ({ marks, effects }) => JSON.stringify([marks, effects]);
-  return lines2.flatMap(
-    (line, place) => lines2.findIndex((other) => told2(other) === told2(line)) < place ? [] : [
-      {
-        ...line,
-        what: lines2.filter((other) => told2(other) === told2(line)).map(({ what }) => what).join(tickTexts.and)
-      }
-    ]
-  );
+	const told2 = ({ marks, effects }) => JSON.stringify([marks, effects]);
+	return lines2.flatMap(
+		(line, place) => lines2.findIndex((other) => told2(other) === told2(line)) < place ? [] : [
+			{
+				...line,
+				what: lines2.filter((other) => told2(other) === told2(line)).map(({ what }) => what).join(tickTexts.and)
+			}
+		]
+	);
 }
 function sentences({ what, marks }, effects) {
-  const words = effects.join(", ");
-  const head = [what, marks.join(", ")].filter((part) => part !== "").join(": ");
-  return [head, `${words.charAt(0).toUpperCase()}${words.slice(1)}`].filter((part) => part !== "").map((part) => `${part}.`).join(" ");
+	const words = effects.join(", ");
+	const head = [what, marks.join(", ")].filter((part) => part !== "").join(": ");
+	return [head, `${words.charAt(0).toUpperCase()}${words.slice(1)}`].filter((part) => part !== "").map((part) => `${part}.`).join(" ");
 }
 var codesOf = (forms) => forms.flatMap(({ cautions: cautions2 }) => cautions2.codes);
 function wearFor(forms) {
-  const codes = codesOf(forms);
-  if (codes.some((code) => /^H(314|318|310|311|300|330)$/.test(code))) return tickTexts.wear.all;
-  const isOpen = forms.some(({ cautions: cautions2 }) => cautions2.verdict === "unsure");
-  return isOpen || codes.some((code) => /^(H3|EUH066)/.test(code)) ? tickTexts.wear.hands : tickTexts.wear.eyes;
+	const codes = codesOf(forms);
+	if (codes.some((code) => /^H(314|318|310|311|300|330)$/.test(code))) return tickTexts.wear.all;
+	const isOpen = forms.some(({ cautions: cautions2 }) => cautions2.verdict === "unsure");
+	return isOpen || codes.some((code) => /^(H3|EUH066)/.test(code)) ? tickTexts.wear.hands : tickTexts.wear.eyes;
 }
 function careFor(forms) {
-  const cares = forms.flatMap(({ cautions: { statements } }) => statements.filter(({ about: about2 }) => about2 === "care"));
-  if (cares.length === 0) return [];
-  const isAcid = cares.some(({ advice }) => advice === adviceTexts.acidToWater);
-  return [isAcid ? tickTexts.acidToWater : tickTexts.heatOfSolution];
+	const cares = forms.flatMap(({ cautions: { statements } }) => statements.filter(({ about: about2 }) => about2 === "care"));
+	if (cares.length === 0) return [];
+	const isAcid = cares.some(({ advice }) => advice === adviceTexts.acidToWater);
+	return [isAcid ? tickTexts.acidToWater : tickTexts.heatOfSolution];
 }
 function doingFor(forms) {
-  const codes = codesOf(forms);
-  const has = (pattern) => codes.some((code) => pattern.test(code));
-  return [
-    ...has(/^EUH03[12]$/) ? [tickTexts.neverWithAcid] : [],
-    ...has(/^H22/) ? [tickTexts.noFlames] : [],
-    ...has(/^H27/) ? [tickTexts.awayFromFuel] : [],
-    ...has(/^(H33[0-6]|EUH071)$/) ? [tickTexts.hood] : []
-  ];
+	const codes = codesOf(forms);
+	const has = (pattern) => codes.some((code) => pattern.test(code));
+	return [
+		...has(/^EUH03[12]$/) ? [tickTexts.neverWithAcid] : [],
+		...has(/^H22/) ? [tickTexts.noFlames] : [],
+		...has(/^H27/) ? [tickTexts.awayFromFuel] : [],
+		...has(/^(H33[0-6]|EUH071)$/) ? [tickTexts.hood] : []
+	];
 }
 function wasteFor(forms) {
-  const wastes = forms.map(({ cautions: cautions2 }) => cautions2.waste);
-  if (wastes.every(({ goesTo }) => goesTo === "drain")) return tickTexts.drain;
-  const metal = wastes.map((waste) => waste.metal).find((name) => name !== "");
-  return metal === void 0 ? tickTexts.beaker : tickTexts.metalBeaker(metal);
+	const wastes = forms.map(({ cautions: cautions2 }) => cautions2.waste);
+	if (wastes.every(({ goesTo }) => goesTo === "drain")) return tickTexts.drain;
+	const metal = wastes.map((waste) => waste.metal).find((name) => name !== "");
+	return metal === void 0 ? tickTexts.beaker : tickTexts.metalBeaker(metal);
 }
 
 // src/lab/checkTick.ts
 var tick = /^(?:yes|y|x|ok|read|done|[✓✔☑])(?:[\s,:;–-]+|$)/i;
 function checkTick(entry, { substance, cautionLines }) {
-  const formula = String(substance != null ? substance : "").trim();
-  const answer = tickTexts.answer(formula);
-  const withLines = (status, said) => ({
-    status,
-    lookAt: `${said}
+	const formula = String(substance != null ? substance : "").trim();
+	const answer = tickTexts.answer(formula);
+	const withLines = (status, said) => ({
+		status,
+		lookAt: `${said}
 ${cautionLines}`
-  });
-  if (isBlank(entry)) return withLines("blank", tickTexts.readFirst(answer));
-  const typed = entry === true ? tickTexts.answer("") : String(entry).trim();
-  const isTicked = tick.test(typed);
-  const named = typed.replace(tick, "").trim();
-  const known = readFormula(substance);
-  if (isTicked && (named === formula || !known.ok)) return { status: "on target", lookAt: cautionLines };
-  if (isTicked && named === "") return withLines("not yet", tickTexts.nameIt(answer));
-  const other = readFormula(named);
-  if (!known.ok || !other.ok) return withLines("unreadable", tickTexts.notYes(answer));
-  return atomsKey(other.value) === atomsKey(known.value) ? { status: "on target", lookAt: cautionLines } : withLines("not yet", tickTexts.anotherSubstance(answer));
+	});
+	if (isBlank(entry)) return withLines("blank", tickTexts.readFirst(answer));
+	const typed = entry === true ? tickTexts.answer("") : String(entry).trim();
+	const isTicked = tick.test(typed);
+	const named = typed.replace(tick, "").trim();
+	const known = readFormula(substance);
+	if (isTicked && (named === formula || !known.ok)) return { status: "on target", lookAt: cautionLines };
+	if (isTicked && named === "") return withLines("not yet", tickTexts.nameIt(answer));
+	const other = readFormula(named);
+	if (!known.ok || !other.ok) return withLines("unreadable", tickTexts.notYes(answer));
+	return atomsKey(other.value) === atomsKey(known.value) ? { status: "on target", lookAt: cautionLines } : withLines("not yet", tickTexts.anotherSubstance(answer));
 }
 
 // src/lab/judging/judgeTicked.ts
 function judgeTicked({ substance }, cell, { givens, settings: { decimalMark, studentsDilute } }) {
-  return checkTick(cell, {
-    substance: givens[substance.formula],
-    cautionLines: cautionWords({ substance, givens, decimalMark, studentsDilute })
-  });
+	return checkTick(cell, {
+		substance: givens[substance.formula],
+		cautionLines: cautionWords({ substance, givens, decimalMark, studentsDilute })
+	});
 }
 
 // src/lab/judging/judgeStep.ts
 var longestAnswer = 1e3;
 var isTooLong = (cell) => typeof cell === "string" && cell.length > longestAnswer && !isBlank(cell);
 function judgeStep(step, cell, around) {
-  const isInWords = step.kind === "ordered" || step.kind === "chosen" || step.kind === "ticked";
-  if (isInWords && isTooLong(cell)) return { status: "unreadable", lookAt: remarks.tooLong };
-  switch (step.kind) {
-    case "calculated":
-      return judgeCalculated(step, cell, around);
-    case "measured":
-      return judgeMeasured(step, cell, around);
-    case "ordered":
-      return judgeOrdered(step, cell, around);
-    case "chosen":
-      return judgeChosen(step, cell, around);
-    case "ticked":
-      return judgeTicked(step, cell, around);
-    case "told":
-      return {};
-  }
+	const isInWords = step.kind === "ordered" || step.kind === "chosen" || step.kind === "ticked";
+	if (isInWords && isTooLong(cell)) return { status: "unreadable", lookAt: remarks.tooLong };
+	switch (step.kind) {
+		case "calculated":
+			return judgeCalculated(step, cell, around);
+		case "measured":
+			return judgeMeasured(step, cell, around);
+		case "ordered":
+			return judgeOrdered(step, cell, around);
+		case "chosen":
+			return judgeChosen(step, cell, around);
+		case "ticked":
+			return judgeTicked(step, cell, around);
+		case "told":
+			return {};
+	}
 }
 
 // src/lab/judging/withWait.ts
 var needsAnotherLook = ({ status }) => status === "not yet" || status === "follows" || status === "unreadable";
 function waitsFor(earlier) {
-  const unticked = earlier.find(({ step, status }) => (step == null ? void 0 : step.kind) === "ticked" && status !== "on target");
-  if (unticked) return filled(remarks.waitForTick, { row: unticked.root });
-  const first = earlier.find(
-    (other) => other.step && other.step.kind !== "chosen" && needsAnotherLook(other) && !isFact(other)
-  );
-  return first && filled(remarks.waitForRow, { row: first.root });
+	const unticked = earlier.find(({ step, status }) => (step == null ? void 0 : step.kind) === "ticked" && status !== "on target");
+	if (unticked) return filled(remarks.waitForTick, { row: unticked.root });
+	const first = earlier.find(
+		(other) => other.step && other.step.kind !== "chosen" && needsAnotherLook(other) && !isFact(other)
+	);
+	return first && filled(remarks.waitForRow, { row: first.root });
 }
 function withWait(row, earlier) {
-  var _a;
-  const isOfBench = ((_a = row.step) == null ? void 0 : _a.bench) && row.step.kind !== "told" && !row.isUnusable;
-  const lookAt = isOfBench ? waitsFor(earlier) : void 0;
-  if (lookAt === void 0) return row;
-  return { ...row, status: row.status === "blank" ? "blank" : "not yet", lookAt, slips: [] };
+	var _a;
+	const isOfBench = ((_a = row.step) == null ? void 0 : _a.bench) && row.step.kind !== "told" && !row.isUnusable;
+	const lookAt = isOfBench ? waitsFor(earlier) : void 0;
+	if (lookAt === void 0) return row;
+	return { ...row, status: row.status === "blank" ? "blank" : "not yet", lookAt, slips: [] };
 }
 
 // src/lab/activities/commonGivens.ts
 var commonGivens = {
-  formula: { name: "formula", unit: "", about: "solute as its bottle says, with water of hydration", start: "KBr" },
-  molarity: { name: "molarity", unit: "mol/L", about: "concentration that is made", start: "0.250" },
-  stock: { name: "stock molarity", unit: "mol/L", about: "concentration of the stock", start: "0.300" },
-  flask: { name: "flask", unit: "mL", about: "volume of the flask that is filled", start: "200" },
-  target: { name: "target molarity", unit: "mol/L", about: "concentration after the dilution", start: "0.0450" },
-  volume: { name: "target volume", unit: "mL", about: "volume after the dilution", start: "100" },
-  ion: { name: "ion", unit: "", about: "ion that is asked about", start: "Br-" },
-  purity: { name: "purity", unit: "%", about: "mass percent of solute in the solid" }
+	formula: { name: "formula", unit: "", about: "solute as its bottle says, with water of hydration", start: "KBr" },
+	molarity: { name: "molarity", unit: "mol/L", about: "concentration that is made", start: "0.250" },
+	stock: { name: "stock molarity", unit: "mol/L", about: "concentration of the stock", start: "0.300" },
+	flask: { name: "flask", unit: "mL", about: "volume of the flask that is filled", start: "200" },
+	target: { name: "target molarity", unit: "mol/L", about: "concentration after the dilution", start: "0.0450" },
+	volume: { name: "target volume", unit: "mL", about: "volume after the dilution", start: "100" },
+	ion: { name: "ion", unit: "", about: "ion that is asked about", start: "Br-" },
+	purity: { name: "purity", unit: "%", about: "mass percent of solute in the solid" }
 };
 
 // src/lab/letteredShown.ts
 function letteredShown(step, key = "") {
-  const whose = { step: step.id, key };
-  if (step.kind === "chosen") {
-    return joined([
-      ...questionByName(step.question).stem,
-      ...letteredOptions(step.question, whose).flatMap(({ letter, item }) => [`
+	const whose = { step: step.id, key };
+	if (step.kind === "chosen") {
+		return joined([
+			...questionByName(step.question).stem,
+			...letteredOptions(step.question, whose).flatMap(({ letter, item }) => [`
 ${letter}) `, ...item.text]),
-      `
+			`
 ${choiceTexts.asked}`
-    ]);
-  }
-  const actions = orderedActions(step.procedure, whose);
-  return joined([
-    orderTexts.asked,
-    ...actions.flatMap(({ letter, item }, place) => [`${place === 0 ? " " : " · "}${letter}) `, ...item.text]),
-    `
+		]);
+	}
+	const actions = orderedActions(step.procedure, whose);
+	return joined([
+		orderTexts.asked,
+		...actions.flatMap(({ letter, item }, place) => [`${place === 0 ? " " : " · "}${letter}) `, ...item.text]),
+		`
 ${procedureByName(step.procedure).leftovers}`
-  ]);
+	]);
 }
 function joined(pieces) {
-  const all = [];
-  for (const piece of pieces) {
-    const last2 = all[all.length - 1];
-    if (typeof last2 === "string" && typeof piece === "string") all[all.length - 1] = `${last2}${piece}`;
-    else all.push(piece);
-  }
-  return all;
+	const all = [];
+	for (const piece of pieces) {
+		const last2 = all[all.length - 1];
+		if (typeof last2 === "string" && typeof piece === "string") all[all.length - 1] = `${last2}${piece}`;
+		else all.push(piece);
+	}
+	return all;
 }
 
 // src/lab/activities/sharedSteps.ts
 var purityShown = { given: "purity", before: " The solid is ", after: " % pure." };
 var calculated = (step) => ({
-  ...step,
-  kind: "calculated",
-  bench: false
+	...step,
+	kind: "calculated",
+	bench: false
 });
 var measured = (step) => ({
-  ...step,
-  kind: "measured",
-  bench: true
+	...step,
+	kind: "measured",
+	bench: true
 });
 var told = (step) => ({
-  ...step,
-  kind: "told",
-  unit: "",
-  bench: false
+	...step,
+	kind: "told",
+	unit: "",
+	bench: false
 });
 var cautionsRead = ({
-  aim: aim8,
-  substance
+	aim: aim8,
+	substance
 }) => ({
-  id: "cautions read",
-  title: "Aim and cautions",
-  unit: "",
-  shown: [`${aim8}
+	id: "cautions read",
+	title: "Aim and cautions",
+	unit: "",
+	shown: [`${aim8}
 Read the cautions beside this row, then choose “yes, `, { given: substance.formula }, "”."],
-  period: 1,
-  kind: "ticked",
-  bench: false,
-  substance
+	period: 1,
+	kind: "ticked",
+	bench: false,
+	substance
 });
 var ordered = (step) => ({
-  ...step,
-  kind: "ordered",
-  unit: "",
-  bench: true,
-  shown: letteredShown({ ...step, kind: "ordered" })
+	...step,
+	kind: "ordered",
+	unit: "",
+	bench: true,
+	shown: letteredShown({ ...step, kind: "ordered" })
 });
 var chosen = (step) => ({
-  ...step,
-  kind: "chosen",
-  unit: "",
-  bench: false,
-  shown: letteredShown({ ...step, kind: "chosen" })
+	...step,
+	kind: "chosen",
+	unit: "",
+	bench: false,
+	shown: letteredShown({ ...step, kind: "chosen" })
 });
 
 // src/lab/activities/solidSteps.ts
 var purityTaken = ({ purity }) => purity === void 0 ? {} : { purity: { given: purity } };
 var purityPieces = ({ purity }) => purity === void 0 ? [] : [{ ...purityShown, given: purity }];
 var molarMassStep = () => calculated({
-  id: "molar mass",
-  title: "Molar mass",
-  unit: "g/mol",
-  shown: ["Molar mass of ", { given: "formula" }, "."],
-  period: 1,
-  quantity: "molar mass",
-  takes: { formula: { given: "formula" } },
-  buildsOn: {}
+	id: "molar mass",
+	title: "Molar mass",
+	unit: "g/mol",
+	shown: ["Molar mass of ", { given: "formula" }, "."],
+	period: 1,
+	quantity: "molar mass",
+	takes: { formula: { given: "formula" } },
+	buildsOn: {}
 });
 var molesStep = ({ molarity, volume }) => calculated({
-  id: "moles of solute",
-  title: "Moles of solute",
-  unit: "mol",
-  shown: ["Amount in ", { given: volume }, " mL of ", { given: molarity }, " mol/L solution."],
-  period: 1,
-  quantity: "moles of solute",
-  takes: { molarity: { given: molarity }, volume: { given: volume } },
-  buildsOn: {}
+	id: "moles of solute",
+	title: "Moles of solute",
+	unit: "mol",
+	shown: ["Amount in ", { given: volume }, " mL of ", { given: molarity }, " mol/L solution."],
+	period: 1,
+	quantity: "moles of solute",
+	takes: { molarity: { given: molarity }, volume: { given: volume } },
+	buildsOn: {}
 });
 var massStep = (names5) => calculated({
-  id: "mass of solute",
-  title: "Mass to weigh",
-  unit: "g",
-  shown: [
-    "Mass of ",
-    { given: "formula" },
-    " for ",
-    { given: names5.volume },
-    " mL of ",
-    { given: names5.molarity },
-    " mol/L solution.",
-    ...purityPieces(names5)
-  ],
-  period: 1,
-  quantity: "mass of solute",
-  takes: {
-    formula: { given: "formula" },
-    molarity: { given: names5.molarity },
-    volume: { given: names5.volume },
-    ...purityTaken(names5)
-  },
-  buildsOn: { "molar mass": "molar mass", "moles of solute": "moles of solute" }
+	id: "mass of solute",
+	title: "Mass to weigh",
+	unit: "g",
+	shown: [
+		"Mass of ",
+		{ given: "formula" },
+		" for ",
+		{ given: names5.volume },
+		" mL of ",
+		{ given: names5.molarity },
+		" mol/L solution.",
+		...purityPieces(names5)
+	],
+	period: 1,
+	quantity: "mass of solute",
+	takes: {
+		formula: { given: "formula" },
+		molarity: { given: names5.molarity },
+		volume: { given: names5.volume },
+		...purityTaken(names5)
+	},
+	buildsOn: { "molar mass": "molar mass", "moles of solute": "moles of solute" }
 });
 var massWeighedStep = () => measured({
-  id: "mass weighed",
-  title: "Mass really weighed",
-  unit: "g",
-  shown: ["What the balance shows for your solid, every figure of it."],
-  period: 1,
-  expects: "mass of solute",
-  instrument: "balance"
+	id: "mass weighed",
+	title: "Mass really weighed",
+	unit: "g",
+	shown: ["What the balance shows for your solid, every figure of it."],
+	period: 1,
+	expects: "mass of solute",
+	instrument: "balance"
 });
 var stockMadeStep = (names5) => calculated({
-  id: "stock made",
-  title: "Molarity really made",
-  unit: "mol/L",
-  shown: [
-    "Molarity of your solution, from the mass you weighed, in ",
-    { given: names5.volume },
-    " mL.",
-    ...purityPieces(names5)
-  ],
-  period: 1,
-  quantity: "molarity",
-  takes: {
-    formula: { given: "formula" },
-    mass: { entryOf: "mass weighed" },
-    volume: { given: names5.volume },
-    ...purityTaken(names5)
-  },
-  buildsOn: { "molar mass": "molar mass" }
+	id: "stock made",
+	title: "Molarity really made",
+	unit: "mol/L",
+	shown: [
+		"Molarity of your solution, from the mass you weighed, in ",
+		{ given: names5.volume },
+		" mL.",
+		...purityPieces(names5)
+	],
+	period: 1,
+	quantity: "molarity",
+	takes: {
+		formula: { given: "formula" },
+		mass: { entryOf: "mass weighed" },
+		volume: { given: names5.volume },
+		...purityTaken(names5)
+	},
+	buildsOn: { "molar mass": "molar mass" }
 });
 
 // src/lab/activities/benchReading.ts
 var names = { molarity: "molarity", volume: "flask" };
 var aim = "Make a solution at a real or simulated bench, read its molarity there, and say how far off it is.";
 var benchReading = () => ({
-  id: "bench reading",
-  title: "A reading at the bench: what did we really make?",
-  aim,
-  extension: "Your reading is off by a little. Which single slip at the bench would explain just that?",
-  givens: [
-    commonGivens.formula,
-    { ...commonGivens.molarity, about: "concentration that is planned" },
-    commonGivens.flask
-  ],
-  numbers: { formula: "formula", solid: { molarity: "molarity", flask: "flask" } },
-  steps: [
-    cautionsRead({ aim, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
-    molarMassStep(),
-    molesStep(names),
-    massStep(names),
-    ordered({
-      id: "procedure",
-      title: "How to make it",
-      procedure: "solid to flask",
-      handles: { formula: "formula", solid: true },
-      period: 1
-    }),
-    measured({
-      id: "molarity read",
-      title: "Molarity read at the bench",
-      unit: "mol/L",
-      shown: ["What the bench shows for the solution in your ", { given: "flask" }, " mL flask, every figure of it."],
-      period: 1,
-      expects: { given: "molarity" },
-      instrument: "bench",
-      tools: [{ tool: "flask", volume: "flask" }]
-    }),
-    calculated({
-      id: "percent error",
-      title: "Percent error",
-      unit: "%",
-      shown: ["How far your reading is from the ", { given: "molarity" }, " mol/L of the plan."],
-      period: 1,
-      quantity: "percent error",
-      takes: { measured: { entryOf: "molarity read" }, accepted: { given: "molarity" } },
-      buildsOn: {}
-    }),
-    chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
-    told({
-      id: "in your words",
-      title: "In your own words",
-      shown: ["One sentence, or a link to your recording: what may have made your reading too high or too low?"],
-      period: 1
-    })
-  ]
+	id: "bench reading",
+	title: "A reading at the bench: what did we really make?",
+	aim,
+	extension: "Your reading is off by a little. Which single slip at the bench would explain just that?",
+	givens: [
+		commonGivens.formula,
+		{ ...commonGivens.molarity, about: "concentration that is planned" },
+		commonGivens.flask
+	],
+	numbers: { formula: "formula", solid: { molarity: "molarity", flask: "flask" } },
+	steps: [
+		cautionsRead({ aim, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
+		molarMassStep(),
+		molesStep(names),
+		massStep(names),
+		ordered({
+			id: "procedure",
+			title: "How to make it",
+			procedure: "solid to flask",
+			handles: { formula: "formula", solid: true },
+			period: 1
+		}),
+		measured({
+			id: "molarity read",
+			title: "Molarity read at the bench",
+			unit: "mol/L",
+			shown: ["What the bench shows for the solution in your ", { given: "flask" }, " mL flask, every figure of it."],
+			period: 1,
+			expects: { given: "molarity" },
+			instrument: "bench",
+			tools: [{ tool: "flask", volume: "flask" }]
+		}),
+		calculated({
+			id: "percent error",
+			title: "Percent error",
+			unit: "%",
+			shown: ["How far your reading is from the ", { given: "molarity" }, " mol/L of the plan."],
+			period: 1,
+			quantity: "percent error",
+			takes: { measured: { entryOf: "molarity read" }, accepted: { given: "molarity" } },
+			buildsOn: {}
+		}),
+		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: what may have made your reading too high or too low?"],
+			period: 1
+		})
+	]
 });
 
 // src/lab/activities/dilutionSteps.ts
 var stockShown = ({ stock }) => "given" in stock ? [{ given: stock.given }, " mol/L stock"] : ["the stock whose molarity you found"];
 var dilutionTaken = ({ stock, target, volume }) => ({
-  "stock molarity": stock,
-  "target molarity": { given: target },
-  "target volume": { given: volume }
+	"stock molarity": stock,
+	"target molarity": { given: target },
+	"target volume": { given: volume }
 });
 var factorStep = (names5) => calculated({
-  id: "dilution factor",
-  title: "Dilution factor",
-  unit: "",
-  shown: [
-    "How many times larger the volume gets, from ",
-    ...stockShown(names5),
-    " to ",
-    { given: names5.target },
-    " mol/L."
-  ],
-  period: names5.period,
-  quantity: "dilution factor",
-  takes: { "stock molarity": names5.stock, "target molarity": { given: names5.target } },
-  buildsOn: {}
+	id: "dilution factor",
+	title: "Dilution factor",
+	unit: "",
+	shown: [
+		"How many times larger the volume gets, from ",
+		...stockShown(names5),
+		" to ",
+		{ given: names5.target },
+		" mol/L."
+	],
+	period: names5.period,
+	quantity: "dilution factor",
+	takes: { "stock molarity": names5.stock, "target molarity": { given: names5.target } },
+	buildsOn: {}
 });
 var stockVolumeStep = (names5) => calculated({
-  id: "stock volume",
-  title: "Stock to take",
-  unit: "mL",
-  shown: [
-    "Volume of ",
-    ...stockShown(names5),
-    " for ",
-    { given: names5.volume },
-    " mL of ",
-    { given: names5.target },
-    " mol/L."
-  ],
-  period: names5.period,
-  quantity: "stock volume",
-  takes: dilutionTaken(names5),
-  buildsOn: { "dilution factor": "dilution factor" }
+	id: "stock volume",
+	title: "Stock to take",
+	unit: "mL",
+	shown: [
+		"Volume of ",
+		...stockShown(names5),
+		" for ",
+		{ given: names5.volume },
+		" mL of ",
+		{ given: names5.target },
+		" mol/L."
+	],
+	period: names5.period,
+	quantity: "stock volume",
+	takes: dilutionTaken(names5),
+	buildsOn: { "dilution factor": "dilution factor" }
 });
 var waterVolumeStep = (names5) => calculated({
-  id: "water volume",
-  title: "Water, about",
-  unit: "mL",
-  shown: ["About how much of the ", { given: names5.volume }, " mL is water."],
-  period: names5.period,
-  quantity: "water volume",
-  takes: dilutionTaken(names5),
-  buildsOn: { "stock volume": "stock volume" },
-  // Nothing here may say that the stock is in before the water: where it heats the water, that is the wrong way round.
-  asks: {
-    "stock-for-water": "Stock and water share the flask. How much of it is left for water?",
-    "final-volume-for-water": "What shares the flask with the water?"
-  }
+	id: "water volume",
+	title: "Water, about",
+	unit: "mL",
+	shown: ["About how much of the ", { given: names5.volume }, " mL is water."],
+	period: names5.period,
+	quantity: "water volume",
+	takes: dilutionTaken(names5),
+	buildsOn: { "stock volume": "stock volume" },
+	// Nothing here may say that the stock is in before the water: where it heats the water, that is the wrong way round.
+	asks: {
+		"stock-for-water": "Stock and water share the flask. How much of it is left for water?",
+		"final-volume-for-water": "What shares the flask with the water?"
+	}
 });
 var ionStep = ({
-  molarity,
-  really,
-  period
+	molarity,
+	really,
+	period
 }) => calculated({
-  id: "ion molarity",
-  title: "Molarity of one ion",
-  unit: "mol/L",
-  shown: ["Molarity of ", { given: "ion" }, " in ", { given: molarity }, " mol/L ", { given: "formula" }, "."],
-  period,
-  quantity: "ion molarity",
-  takes: { formula: { given: "formula" }, molarity: { given: molarity }, ion: { given: "ion" } },
-  buildsOn: really === void 0 ? {} : { molarity: really }
+	id: "ion molarity",
+	title: "Molarity of one ion",
+	unit: "mol/L",
+	shown: ["Molarity of ", { given: "ion" }, " in ", { given: molarity }, " mol/L ", { given: "formula" }, "."],
+	period,
+	quantity: "ion molarity",
+	takes: { formula: { given: "formula" }, molarity: { given: molarity }, ion: { given: "ion" } },
+	buildsOn: really === void 0 ? {} : { molarity: really }
 });
 
 // src/lab/activities/concentratedReagent.ts
 var names2 = {
-  stock: { entryOf: "reagent molarity" },
-  target: "target molarity",
-  volume: "target volume",
-  period: 1
+	stock: { entryOf: "reagent molarity" },
+	target: "target molarity",
+	volume: "target volume",
+	period: 1
 };
 var aim2 = "Work out how a concentrated acid or base is diluted, and in which order that is safe. Staff make the solution.";
 var concentratedReagent = () => ({
-  id: "concentrated reagent",
-  title: "A solution from a concentrated acid or base",
-  aim: aim2,
-  extension: "The bottle stood open for a week. What may have gone out or come in, and how would you notice?",
-  givens: [
-    { ...commonGivens.formula, about: "acid or base in the bottle", start: "HCl" },
-    { name: "mass percent", unit: "%", about: "mass percent on the label of the bottle", start: "37.2" },
-    { name: "density", unit: "g/mL", about: "density on the label of the bottle", start: "1.18" },
-    { ...commonGivens.target, start: "0.500" },
-    { ...commonGivens.volume, start: "250" }
-  ],
-  numbers: {
-    formula: "formula",
-    reagent: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
-  },
-  steps: [
-    cautionsRead({ aim: aim2, substance: { formula: "formula", massPercent: "mass percent", molarity: "target molarity" } }),
-    molarMassStep(),
-    calculated({
-      id: "reagent molarity",
-      title: "Molarity in the bottle",
-      unit: "mol/L",
-      shown: [
-        "Molarity of ",
-        { given: "mass percent" },
-        " % ",
-        { given: "formula" },
-        " with a density of ",
-        { given: "density" },
-        " g/mL."
-      ],
-      period: 1,
-      quantity: "reagent molarity",
-      takes: {
-        formula: { given: "formula" },
-        "mass percent": { given: "mass percent" },
-        density: { given: "density" }
-      },
-      buildsOn: { "molar mass": "molar mass" }
-    }),
-    {
-      ...stockVolumeStep(names2),
-      title: "From the bottle",
-      shown: [
-        "Volume from the bottle for ",
-        { given: "target volume" },
-        " mL of ",
-        { given: "target molarity" },
-        " mol/L."
-      ],
-      buildsOn: {},
-      asks: { "water-for-stock": "Which of the two liquids holds the solute?" }
-    },
-    waterVolumeStep(names2),
-    ordered({ id: "procedure", title: "How to dilute it safely", procedure: "concentrated to flask", period: 1 }),
-    chosen({ id: "particles", title: "What the particles do", question: "dilute acid", period: 1 }),
-    told({
-      id: "in your words",
-      title: "In your own words",
-      shown: ["One sentence, or a link to your recording: why does the water go in first?"],
-      period: 1
-    })
-  ]
+	id: "concentrated reagent",
+	title: "A solution from a concentrated acid or base",
+	aim: aim2,
+	extension: "The bottle stood open for a week. What may have gone out or come in, and how would you notice?",
+	givens: [
+		{ ...commonGivens.formula, about: "acid or base in the bottle", start: "HCl" },
+		{ name: "mass percent", unit: "%", about: "mass percent on the label of the bottle", start: "37.2" },
+		{ name: "density", unit: "g/mL", about: "density on the label of the bottle", start: "1.18" },
+		{ ...commonGivens.target, start: "0.500" },
+		{ ...commonGivens.volume, start: "250" }
+	],
+	numbers: {
+		formula: "formula",
+		reagent: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
+	},
+	steps: [
+		cautionsRead({ aim: aim2, substance: { formula: "formula", massPercent: "mass percent", molarity: "target molarity" } }),
+		molarMassStep(),
+		calculated({
+			id: "reagent molarity",
+			title: "Molarity in the bottle",
+			unit: "mol/L",
+			shown: [
+				"Molarity of ",
+				{ given: "mass percent" },
+				" % ",
+				{ given: "formula" },
+				" with a density of ",
+				{ given: "density" },
+				" g/mL."
+			],
+			period: 1,
+			quantity: "reagent molarity",
+			takes: {
+				formula: { given: "formula" },
+				"mass percent": { given: "mass percent" },
+				density: { given: "density" }
+			},
+			buildsOn: { "molar mass": "molar mass" }
+		}),
+		{
+			...stockVolumeStep(names2),
+			title: "From the bottle",
+			shown: [
+				"Volume from the bottle for ",
+				{ given: "target volume" },
+				" mL of ",
+				{ given: "target molarity" },
+				" mol/L."
+			],
+			buildsOn: {},
+			asks: { "water-for-stock": "Which of the two liquids holds the solute?" }
+		},
+		waterVolumeStep(names2),
+		ordered({ id: "procedure", title: "How to dilute it safely", procedure: "concentrated to flask", period: 1 }),
+		chosen({ id: "particles", title: "What the particles do", question: "dilute acid", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: why does the water go in first?"],
+			period: 1
+		})
+	]
 });
 
 // src/lab/activities/dilutionAlone.ts
 var names3 = {
-  stock: { given: "stock molarity" },
-  target: "target molarity",
-  volume: "target volume",
-  period: 1
+	stock: { given: "stock molarity" },
+	target: "target molarity",
+	volume: "target volume",
+	period: 1
 };
 var aim3 = "Make a weaker solution from a stock, and say what is in the flask.";
 var dilutionAlone = () => ({
-  id: "dilution",
-  title: "A dilution",
-  aim: aim3,
-  extension: "Is there a way to the same solution in two smaller dilutions, and when would that be better?",
-  givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
-  numbers: {
-    formula: "formula",
-    ion: "ion",
-    dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
-  },
-  steps: [
-    cautionsRead({ aim: aim3, substance: { formula: "formula", molarity: "stock molarity" } }),
-    factorStep(names3),
-    stockVolumeStep(names3),
-    waterVolumeStep(names3),
-    ordered({
-      id: "procedure",
-      title: "How to dilute",
-      procedure: "pipette to flask",
-      handles: { formula: "formula", molarity: "stock molarity" },
-      period: 1
-    }),
-    ionStep({ molarity: "target molarity", period: 1 }),
-    chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 1 }),
-    told({
-      id: "in your words",
-      title: "In your own words",
-      shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
-      period: 1
-    })
-  ]
+	id: "dilution",
+	title: "A dilution",
+	aim: aim3,
+	extension: "Is there a way to the same solution in two smaller dilutions, and when would that be better?",
+	givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
+	numbers: {
+		formula: "formula",
+		ion: "ion",
+		dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
+	},
+	steps: [
+		cautionsRead({ aim: aim3, substance: { formula: "formula", molarity: "stock molarity" } }),
+		factorStep(names3),
+		stockVolumeStep(names3),
+		waterVolumeStep(names3),
+		ordered({
+			id: "procedure",
+			title: "How to dilute",
+			procedure: "pipette to flask",
+			handles: { formula: "formula", molarity: "stock molarity" },
+			period: 1
+		}),
+		ionStep({ molarity: "target molarity", period: 1 }),
+		chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
+			period: 1
+		})
+	]
 });
 
 // src/lab/activities/fromSolid.ts
 var fromSolid = ({ id, title, aim: aim8, extension, formula, start, impure, hydrate, question }) => {
-  const names5 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
-  const { molarity, flask, ion, purity } = commonGivens;
-  return {
-    id,
-    title,
-    aim: aim8,
-    extension,
-    givens: [
-      formula,
-      molarity,
-      flask,
-      { ...ion, start: start.ion },
-      ...impure ? [{ ...purity, ...start.purity === void 0 ? {} : { start: start.purity } }] : []
-    ],
-    numbers: {
-      formula: "formula",
-      ion: "ion",
-      ...hydrate ? { hydrate } : {},
-      solid: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
-    },
-    steps: [
-      cautionsRead({ aim: aim8, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
-      molarMassStep(),
-      molesStep(names5),
-      massStep(names5),
-      ordered({
-        id: "procedure",
-        title: "How to make it",
-        procedure: "solid to flask",
-        handles: { formula: "formula", solid: true },
-        period: 1
-      }),
-      massWeighedStep(),
-      stockMadeStep(names5),
-      ionStep({ molarity: "molarity", really: "stock made", period: 1 }),
-      chosen({ id: "particles", title: "What the particles do", question, period: 1 }),
-      told({
-        id: "in your words",
-        title: "In your own words",
-        shown: [
-          "One sentence, or a link to your recording: how do you know that your flask holds what its label says?"
-        ],
-        period: 1
-      })
-    ]
-  };
+	const names5 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
+	const { molarity, flask, ion, purity } = commonGivens;
+	return {
+		id,
+		title,
+		aim: aim8,
+		extension,
+		givens: [
+			formula,
+			molarity,
+			flask,
+			{ ...ion, start: start.ion },
+			...impure ? [{ ...purity, ...start.purity === void 0 ? {} : { start: start.purity } }] : []
+		],
+		numbers: {
+			formula: "formula",
+			ion: "ion",
+			...hydrate ? { hydrate } : {},
+			solid: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
+		},
+		steps: [
+			cautionsRead({ aim: aim8, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
+			molarMassStep(),
+			molesStep(names5),
+			massStep(names5),
+			ordered({
+				id: "procedure",
+				title: "How to make it",
+				procedure: "solid to flask",
+				handles: { formula: "formula", solid: true },
+				period: 1
+			}),
+			massWeighedStep(),
+			stockMadeStep(names5),
+			ionStep({ molarity: "molarity", really: "stock made", period: 1 }),
+			chosen({ id: "particles", title: "What the particles do", question, period: 1 }),
+			told({
+				id: "in your words",
+				title: "In your own words",
+				shown: [
+					"One sentence, or a link to your recording: how do you know that your flask holds what its label says?"
+				],
+				period: 1
+			})
+		]
+	};
 };
 var plainSolid = () => fromSolid({
-  id: "solution from a solid",
-  title: "A solution from a solid",
-  aim: "Make a solution of a chosen molarity from a solid that is pure and dry.",
-  extension: "The flask was filled past its mark. Can the solution be saved, and how?",
-  formula: { ...commonGivens.formula, about: "solute as its bottle says" },
-  start: { ion: "Br-" },
-  impure: false,
-  question: "portion strength"
+	id: "solution from a solid",
+	title: "A solution from a solid",
+	aim: "Make a solution of a chosen molarity from a solid that is pure and dry.",
+	extension: "The flask was filled past its mark. Can the solution be saved, and how?",
+	formula: { ...commonGivens.formula, about: "solute as its bottle says" },
+	start: { ion: "Br-" },
+	impure: false,
+	question: "portion strength"
 });
 var hydrateSolid = () => fromSolid({
-  id: "solution from a hydrate",
-  title: "A solution from a hydrate",
-  aim: "Make a solution of a chosen molarity from crystals that hold water.",
-  extension: "The crystals lost some of their water in the jar. Is your solution stronger or weaker than planned?",
-  formula: {
-    ...commonGivens.formula,
-    about: "solute with its water of hydration, as in CuSO4·5H2O",
-    start: "CuSO4·5H2O"
-  },
-  start: { ion: "Cu^2+" },
-  impure: false,
-  hydrate: true,
-  question: "crystal water"
+	id: "solution from a hydrate",
+	title: "A solution from a hydrate",
+	aim: "Make a solution of a chosen molarity from crystals that hold water.",
+	extension: "The crystals lost some of their water in the jar. Is your solution stronger or weaker than planned?",
+	formula: {
+		...commonGivens.formula,
+		about: "solute with its water of hydration, as in CuSO4·5H2O",
+		start: "CuSO4·5H2O"
+	},
+	start: { ion: "Cu^2+" },
+	impure: false,
+	hydrate: true,
+	question: "crystal water"
 });
 var impureSolid = () => fromSolid({
-  id: "solution from an impure solid",
-  title: "A solution from a solid that is not pure",
-  aim: "Make a solution of a chosen molarity from a solid of known purity.",
-  extension: "What would you need to know about the rest of the solid before you use the solution?",
-  formula: { ...commonGivens.formula, start: "Na2CO3" },
-  start: { ion: "Na+", purity: "94.5" },
-  impure: true,
-  question: "impure solid"
+	id: "solution from an impure solid",
+	title: "A solution from a solid that is not pure",
+	aim: "Make a solution of a chosen molarity from a solid of known purity.",
+	extension: "What would you need to know about the rest of the solid before you use the solution?",
+	formula: { ...commonGivens.formula, start: "Na2CO3" },
+	start: { ion: "Na+", purity: "94.5" },
+	impure: true,
+	question: "impure solid"
 });
 
 // src/lab/activities/labelErrorStep.ts
 var labelErrorStep = () => calculated({
-  id: "percent error",
-  title: "Percent error",
-  unit: "%",
-  shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
-  period: 1,
-  quantity: "percent error",
-  takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
-  buildsOn: {}
+	id: "percent error",
+	title: "Percent error",
+	unit: "%",
+	shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
+	period: 1,
+	quantity: "percent error",
+	takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
+	buildsOn: {}
 });
 
 // src/lab/activities/measuredDensity.ts
 var aim4 = "Weigh a portion of a solution, find its molarity from its density, and compare it with the label.";
 var about = (what, line) => `${what} of the ${line} line in a table of densities; left empty, our table at 20 °C fills it in`;
 var lines = {
-  "lighter percent": { given: "lighter percent" },
-  "lighter density": { given: "lighter density" },
-  "heavier percent": { given: "heavier percent" },
-  "heavier density": { given: "heavier density" }
+	"lighter percent": { given: "lighter percent" },
+	"lighter density": { given: "lighter density" },
+	"heavier percent": { given: "heavier percent" },
+	"heavier density": { given: "heavier density" }
 };
 var techniqueShare = 0.1;
 var measuredDensity = () => ({
-  id: "measured density",
-  title: "A measured density: what did we really make?",
-  aim: aim4,
-  extension: "Your solution was warmer than the table says. Does the molarity come out too high or too low, and why?",
-  givens: [
-    {
-      ...commonGivens.formula,
-      about: "solute in the table of densities, written without water of hydration",
-      start: "C12H22O11"
-    },
-    { ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
-    { name: "portion", unit: "mL", about: "volume that is pipetted and weighed", start: "25" },
-    { name: "lighter percent", unit: "%", about: about("mass percent", "lighter"), fromTable: true },
-    { name: "lighter density", unit: "g/mL", about: about("density", "lighter"), fromTable: true },
-    { name: "heavier percent", unit: "%", about: about("mass percent", "heavier"), fromTable: true },
-    { name: "heavier density", unit: "g/mL", about: about("density", "heavier"), fromTable: true }
-  ],
-  numbers: {
-    formula: "formula",
-    density: {
-      molarity: "molarity",
-      portion: "portion",
-      lighterPercent: "lighter percent",
-      lighterDensity: "lighter density",
-      heavierPercent: "heavier percent",
-      heavierDensity: "heavier density"
-    }
-  },
-  steps: [
-    cautionsRead({ aim: aim4, substance: { formula: "formula", molarity: "molarity" } }),
-    molarMassStep(),
-    ordered({ id: "procedure", title: "How to weigh a portion", procedure: "weighed portion", period: 1 }),
-    measured({
-      id: "portion weighed",
-      title: "Mass of the portion",
-      unit: "g",
-      shown: ["What ", { given: "portion" }, " mL of your solution weigh, every figure that the balance shows."],
-      period: 1,
-      expects: {
-        expected: "mass of portion",
-        takes: {
-          formula: { given: "formula" },
-          molarity: { given: "molarity" },
-          volume: { given: "portion" },
-          ...lines
-        }
-      },
-      instrument: "balance",
-      tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }],
-      techniqueShare,
-      hints: "portion"
-    }),
-    calculated({
-      id: "density",
-      title: "Density",
-      unit: "g/mL",
-      shown: ["Mass of one mL, from your ", { given: "portion" }, " mL. Give it to as many decimals as the table has."],
-      period: 1,
-      quantity: "density",
-      takes: { mass: { entryOf: "portion weighed" }, volume: { given: "portion" } },
-      buildsOn: {}
-    }),
-    calculated({
-      id: "mass percent",
-      title: "Mass percent",
-      unit: "%",
-      shown: [
-        "In the table mass percent ",
-        { given: "lighter percent" },
-        " has ",
-        { given: "lighter density" },
-        " g/mL, and ",
-        { given: "heavier percent" },
-        " has ",
-        { given: "heavier density" },
-        " g/mL. Which one goes with your density, on a straight line?"
-      ],
-      period: 1,
-      quantity: "mass percent",
-      takes: { density: { entryOf: "density" }, ...lines },
-      buildsOn: {}
-    }),
-    calculated({
-      id: "molarity found",
-      title: "Molarity found",
-      unit: "mol/L",
-      shown: ["Molarity of ", { given: "formula" }, " from your mass percent and your density."],
-      period: 1,
-      quantity: "reagent molarity",
-      takes: {
-        formula: { given: "formula" },
-        "mass percent": { entryOf: "mass percent" },
-        density: { entryOf: "density" }
-      },
-      buildsOn: { "molar mass": "molar mass" }
-    }),
-    labelErrorStep(),
-    chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
-    told({
-      id: "in your words",
-      title: "In your own words",
-      shown: ["One sentence, or a link to your recording: what may have made your density too high or too low?"],
-      period: 1
-    })
-  ]
+	id: "measured density",
+	title: "A measured density: what did we really make?",
+	aim: aim4,
+	extension: "Your solution was warmer than the table says. Does the molarity come out too high or too low, and why?",
+	givens: [
+		{
+			...commonGivens.formula,
+			about: "solute in the table of densities, written without water of hydration",
+			start: "C12H22O11"
+		},
+		{ ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
+		{ name: "portion", unit: "mL", about: "volume that is pipetted and weighed", start: "25" },
+		{ name: "lighter percent", unit: "%", about: about("mass percent", "lighter"), fromTable: true },
+		{ name: "lighter density", unit: "g/mL", about: about("density", "lighter"), fromTable: true },
+		{ name: "heavier percent", unit: "%", about: about("mass percent", "heavier"), fromTable: true },
+		{ name: "heavier density", unit: "g/mL", about: about("density", "heavier"), fromTable: true }
+	],
+	numbers: {
+		formula: "formula",
+		density: {
+			molarity: "molarity",
+			portion: "portion",
+			lighterPercent: "lighter percent",
+			lighterDensity: "lighter density",
+			heavierPercent: "heavier percent",
+			heavierDensity: "heavier density"
+		}
+	},
+	steps: [
+		cautionsRead({ aim: aim4, substance: { formula: "formula", molarity: "molarity" } }),
+		molarMassStep(),
+		ordered({ id: "procedure", title: "How to weigh a portion", procedure: "weighed portion", period: 1 }),
+		measured({
+			id: "portion weighed",
+			title: "Mass of the portion",
+			unit: "g",
+			shown: ["What ", { given: "portion" }, " mL of your solution weigh, every figure that the balance shows."],
+			period: 1,
+			expects: {
+				expected: "mass of portion",
+				takes: {
+					formula: { given: "formula" },
+					molarity: { given: "molarity" },
+					volume: { given: "portion" },
+					...lines
+				}
+			},
+			instrument: "balance",
+			tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }],
+			techniqueShare,
+			hints: "portion"
+		}),
+		calculated({
+			id: "density",
+			title: "Density",
+			unit: "g/mL",
+			shown: ["Mass of one mL, from your ", { given: "portion" }, " mL. Give it to as many decimals as the table has."],
+			period: 1,
+			quantity: "density",
+			takes: { mass: { entryOf: "portion weighed" }, volume: { given: "portion" } },
+			buildsOn: {}
+		}),
+		calculated({
+			id: "mass percent",
+			title: "Mass percent",
+			unit: "%",
+			shown: [
+				"In the table mass percent ",
+				{ given: "lighter percent" },
+				" has ",
+				{ given: "lighter density" },
+				" g/mL, and ",
+				{ given: "heavier percent" },
+				" has ",
+				{ given: "heavier density" },
+				" g/mL. Which one goes with your density, on a straight line?"
+			],
+			period: 1,
+			quantity: "mass percent",
+			takes: { density: { entryOf: "density" }, ...lines },
+			buildsOn: {}
+		}),
+		calculated({
+			id: "molarity found",
+			title: "Molarity found",
+			unit: "mol/L",
+			shown: ["Molarity of ", { given: "formula" }, " from your mass percent and your density."],
+			period: 1,
+			quantity: "reagent molarity",
+			takes: {
+				formula: { given: "formula" },
+				"mass percent": { entryOf: "mass percent" },
+				density: { entryOf: "density" }
+			},
+			buildsOn: { "molar mass": "molar mass" }
+		}),
+		labelErrorStep(),
+		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: what may have made your density too high or too low?"],
+			period: 1
+		})
+	]
 });
 
 // src/lab/activities/serialDilution.ts
 var flaskStep = ({
-  id,
-  title,
-  from
+	id,
+	title,
+	from
 }) => calculated({
-  id,
-  title,
-  unit: "mol/L",
-  shown: from === void 0 ? [
-    { given: "portion" },
-    " mL of ",
-    { given: "stock molarity" },
-    " mol/L stock, made up to ",
-    { given: "flask" },
-    " mL."
-  ] : [{ given: "portion" }, " mL from the flask before, made up to ", { given: "flask" }, " mL."],
-  period: 1,
-  quantity: "diluted molarity",
-  takes: {
-    "stock molarity": from === void 0 ? { given: "stock molarity" } : { entryOf: from },
-    "stock volume": { given: "portion" },
-    "final volume": { given: "flask" }
-  },
-  buildsOn: {}
+	id,
+	title,
+	unit: "mol/L",
+	shown: from === void 0 ? [
+		{ given: "portion" },
+		" mL of ",
+		{ given: "stock molarity" },
+		" mol/L stock, made up to ",
+		{ given: "flask" },
+		" mL."
+	] : [{ given: "portion" }, " mL from the flask before, made up to ", { given: "flask" }, " mL."],
+	period: 1,
+	quantity: "diluted molarity",
+	takes: {
+		"stock molarity": from === void 0 ? { given: "stock molarity" } : { entryOf: from },
+		"stock volume": { given: "portion" },
+		"final volume": { given: "flask" }
+	},
+	buildsOn: {}
 });
 var aim5 = "Dilute again and again, and follow what happens to the molarity.";
 var serialDilution = () => ({
-  id: "serial dilution",
-  title: "A serial dilution",
-  aim: aim5,
-  extension: "After how many more flasks would fewer than one particle be left in each mL?",
-  givens: [
-    commonGivens.formula,
-    commonGivens.stock,
-    { name: "portion", unit: "mL", about: "volume that is taken each time", start: "10" },
-    { ...commonGivens.flask, about: "volume that it is made up to each time", start: "100" }
-  ],
-  numbers: { formula: "formula", serial: { stock: "stock molarity", portion: "portion", flask: "flask" } },
-  steps: [
-    cautionsRead({ aim: aim5, substance: { formula: "formula", molarity: "stock molarity" } }),
-    flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
-    flaskStep({ id: "second flask", title: "Molarity in the second flask", from: "first flask" }),
-    flaskStep({ id: "third flask", title: "Molarity in the third flask", from: "second flask" }),
-    ordered({
-      id: "procedure",
-      title: "How to dilute twice",
-      procedure: "serial dilution",
-      handles: { formula: "formula", molarity: "stock molarity" },
-      period: 1
-    }),
-    chosen({ id: "particles", title: "What the particles do", question: "last flask", period: 1 }),
-    told({
-      id: "in your words",
-      title: "In your own words",
-      shown: ["One sentence, or a link to your recording: why not take a tiny portion once?"],
-      period: 1
-    })
-  ]
+	id: "serial dilution",
+	title: "A serial dilution",
+	aim: aim5,
+	extension: "After how many more flasks would fewer than one particle be left in each mL?",
+	givens: [
+		commonGivens.formula,
+		commonGivens.stock,
+		{ name: "portion", unit: "mL", about: "volume that is taken each time", start: "10" },
+		{ ...commonGivens.flask, about: "volume that it is made up to each time", start: "100" }
+	],
+	numbers: { formula: "formula", serial: { stock: "stock molarity", portion: "portion", flask: "flask" } },
+	steps: [
+		cautionsRead({ aim: aim5, substance: { formula: "formula", molarity: "stock molarity" } }),
+		flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
+		flaskStep({ id: "second flask", title: "Molarity in the second flask", from: "first flask" }),
+		flaskStep({ id: "third flask", title: "Molarity in the third flask", from: "second flask" }),
+		ordered({
+			id: "procedure",
+			title: "How to dilute twice",
+			procedure: "serial dilution",
+			handles: { formula: "formula", molarity: "stock molarity" },
+			period: 1
+		}),
+		chosen({ id: "particles", title: "What the particles do", question: "last flask", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: why not take a tiny portion once?"],
+			period: 1
+		})
+	]
 });
 
 // src/lab/activities/stockAndDilution.ts
 var solid = { molarity: "stock molarity", volume: "flask", purity: "purity" };
 var dilutionOf = (fromRealStock) => ({
-  stock: fromRealStock ? { entryOf: "stock made" } : { given: "stock molarity" },
-  target: "target molarity",
-  volume: "target volume",
-  period: 2
+	stock: fromRealStock ? { entryOf: "stock made" } : { given: "stock molarity" },
+	target: "target molarity",
+	volume: "target volume",
+	period: 2
 });
 var aim6 = "Make a solution of a molarity you chose, dilute it, and say what is in the flask.";
 function stockAndDilution({ fromRealStock }) {
-  const dilution = dilutionOf(fromRealStock);
-  return {
-    id: "stock and dilution",
-    title: "A stock solution and its dilution",
-    aim: aim6,
-    extension: "If two stocks are mixed in one flask, how would you find the molarity of the mixture?",
-    givens: [
-      commonGivens.formula,
-      commonGivens.stock,
-      { ...commonGivens.flask, about: "volume of stock that is made" },
-      commonGivens.target,
-      commonGivens.volume,
-      commonGivens.ion,
-      { ...commonGivens.purity, optional: true }
-    ],
-    numbers: {
-      formula: "formula",
-      ion: "ion",
-      solid: { molarity: "stock molarity", flask: "flask", purity: "purity" },
-      dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
-    },
-    steps: [
-      cautionsRead({ aim: aim6, substance: { formula: "formula", solid: true, molarity: "stock molarity" } }),
-      molarMassStep(),
-      molesStep(solid),
-      massStep(solid),
-      ordered({
-        id: "stock procedure",
-        title: "How to make the stock",
-        procedure: "solid to flask",
-        handles: { formula: "formula", solid: true },
-        period: 1
-      }),
-      massWeighedStep(),
-      stockMadeStep(solid),
-      factorStep(dilution),
-      stockVolumeStep(dilution),
-      waterVolumeStep(dilution),
-      ordered({
-        id: "dilution procedure",
-        title: "How to dilute",
-        procedure: "pipette to flask",
-        handles: { formula: "formula", molarity: "stock molarity" },
-        period: 2
-      }),
-      calculated({
-        id: "diluted molarity",
-        title: "Molarity after dilution",
-        unit: "mol/L",
-        shown: ["From the stock you really made and the stock you take, in ", { given: "target volume" }, " mL."],
-        period: 2,
-        quantity: "diluted molarity",
-        takes: {
-          "stock molarity": { entryOf: "stock made" },
-          "stock volume": { entryOf: "stock volume" },
-          "final volume": { given: "target volume" }
-        },
-        buildsOn: {}
-      }),
-      ionStep({ molarity: "target molarity", really: "diluted molarity", period: 2 }),
-      chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 2 }),
-      told({
-        id: "in your words",
-        title: "In your own words",
-        shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
-        period: 2
-      })
-    ]
-  };
+	const dilution = dilutionOf(fromRealStock);
+	return {
+		id: "stock and dilution",
+		title: "A stock solution and its dilution",
+		aim: aim6,
+		extension: "If two stocks are mixed in one flask, how would you find the molarity of the mixture?",
+		givens: [
+			commonGivens.formula,
+			commonGivens.stock,
+			{ ...commonGivens.flask, about: "volume of stock that is made" },
+			commonGivens.target,
+			commonGivens.volume,
+			commonGivens.ion,
+			{ ...commonGivens.purity, optional: true }
+		],
+		numbers: {
+			formula: "formula",
+			ion: "ion",
+			solid: { molarity: "stock molarity", flask: "flask", purity: "purity" },
+			dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
+		},
+		steps: [
+			cautionsRead({ aim: aim6, substance: { formula: "formula", solid: true, molarity: "stock molarity" } }),
+			molarMassStep(),
+			molesStep(solid),
+			massStep(solid),
+			ordered({
+				id: "stock procedure",
+				title: "How to make the stock",
+				procedure: "solid to flask",
+				handles: { formula: "formula", solid: true },
+				period: 1
+			}),
+			massWeighedStep(),
+			stockMadeStep(solid),
+			factorStep(dilution),
+			stockVolumeStep(dilution),
+			waterVolumeStep(dilution),
+			ordered({
+				id: "dilution procedure",
+				title: "How to dilute",
+				procedure: "pipette to flask",
+				handles: { formula: "formula", molarity: "stock molarity" },
+				period: 2
+			}),
+			calculated({
+				id: "diluted molarity",
+				title: "Molarity after dilution",
+				unit: "mol/L",
+				shown: ["From the stock you really made and the stock you take, in ", { given: "target volume" }, " mL."],
+				period: 2,
+				quantity: "diluted molarity",
+				takes: {
+					"stock molarity": { entryOf: "stock made" },
+					"stock volume": { entryOf: "stock volume" },
+					"final volume": { given: "target volume" }
+				},
+				buildsOn: {}
+			}),
+			ionStep({ molarity: "target molarity", really: "diluted molarity", period: 2 }),
+			chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 2 }),
+			told({
+				id: "in your words",
+				title: "In your own words",
+				shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
+				period: 2
+			})
+		]
+	};
 }
 
 // src/lab/activities/weighedResidue.ts
 var names4 = { molarity: "molarity", volume: "portion" };
 var aim7 = "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.";
 var weighedResidue = () => ({
-  id: "weighed residue",
-  title: "A weighed residue: what did we really make?",
-  aim: aim7,
-  extension: "Water is left in the residue. Does your molarity come out too high or too low, and why?",
-  givens: [
-    { ...commonGivens.formula, about: "a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4" },
-    { ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
-    { name: "portion", unit: "mL", about: "volume that is dried", start: "25" }
-  ],
-  numbers: { formula: "formula", residue: { molarity: "molarity", portion: "portion" } },
-  steps: [
-    cautionsRead({ aim: aim7, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
-    molarMassStep(),
-    molesStep(names4),
-    { ...massStep(names4), title: "Mass that should stay" },
-    ordered({ id: "procedure", title: "How to dry and weigh", procedure: "weighed residue", period: 1 }),
-    measured({
-      id: "residue weighed",
-      title: "Mass of the dry residue",
-      unit: "g",
-      shown: ["The salt from ", { given: "portion" }, " mL, dried until two weighings agree."],
-      period: 1,
-      expects: "mass of solute",
-      instrument: "balance",
-      tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }]
-    }),
-    calculated({
-      id: "molarity found",
-      title: "Molarity found",
-      unit: "mol/L",
-      shown: ["Molarity from your residue, in ", { given: "portion" }, " mL."],
-      period: 1,
-      quantity: "molarity",
-      takes: { formula: { given: "formula" }, mass: { entryOf: "residue weighed" }, volume: { given: "portion" } },
-      buildsOn: { "molar mass": "molar mass" }
-    }),
-    labelErrorStep(),
-    chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
-    told({
-      id: "in your words",
-      title: "In your own words",
-      shown: ["One sentence, or a link to your recording: what may have made your result too high or too low?"],
-      period: 1
-    })
-  ]
+	id: "weighed residue",
+	title: "A weighed residue: what did we really make?",
+	aim: aim7,
+	extension: "Water is left in the residue. Does your molarity come out too high or too low, and why?",
+	givens: [
+		{ ...commonGivens.formula, about: "a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4" },
+		{ ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
+		{ name: "portion", unit: "mL", about: "volume that is dried", start: "25" }
+	],
+	numbers: { formula: "formula", residue: { molarity: "molarity", portion: "portion" } },
+	steps: [
+		cautionsRead({ aim: aim7, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
+		molarMassStep(),
+		molesStep(names4),
+		{ ...massStep(names4), title: "Mass that should stay" },
+		ordered({ id: "procedure", title: "How to dry and weigh", procedure: "weighed residue", period: 1 }),
+		measured({
+			id: "residue weighed",
+			title: "Mass of the dry residue",
+			unit: "g",
+			shown: ["The salt from ", { given: "portion" }, " mL, dried until two weighings agree."],
+			period: 1,
+			expects: "mass of solute",
+			instrument: "balance",
+			tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }]
+		}),
+		calculated({
+			id: "molarity found",
+			title: "Molarity found",
+			unit: "mol/L",
+			shown: ["Molarity from your residue, in ", { given: "portion" }, " mL."],
+			period: 1,
+			quantity: "molarity",
+			takes: { formula: { given: "formula" }, mass: { entryOf: "residue weighed" }, volume: { given: "portion" } },
+			buildsOn: { "molar mass": "molar mass" }
+		}),
+		labelErrorStep(),
+		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: what may have made your result too high or too low?"],
+			period: 1
+		})
+	]
 });
 
 // src/lab/activities.ts
 var asPlanned = { fromRealStock: false };
 var activities = {
-  "stock and dilution": stockAndDilution,
-  "solution from a solid": plainSolid,
-  "solution from a hydrate": hydrateSolid,
-  "solution from an impure solid": impureSolid,
-  dilution: dilutionAlone,
-  "serial dilution": serialDilution,
-  "concentrated reagent": concentratedReagent,
-  "weighed residue": weighedResidue,
-  "measured density": measuredDensity,
-  "bench reading": benchReading
+	"stock and dilution": stockAndDilution,
+	"solution from a solid": plainSolid,
+	"solution from a hydrate": hydrateSolid,
+	"solution from an impure solid": impureSolid,
+	dilution: dilutionAlone,
+	"serial dilution": serialDilution,
+	"concentrated reagent": concentratedReagent,
+	"weighed residue": weighedResidue,
+	"measured density": measuredDensity,
+	"bench reading": benchReading
 };
 function activityById(id, variant = asPlanned) {
-  var _a;
-  const wanted = id.trim().replace(/\s+/g, " ").toLowerCase();
-  return Object.keys(activities).includes(wanted) ? (_a = activities[wanted]) == null ? void 0 : _a.call(activities, variant) : void 0;
+	var _a;
+	const wanted = id.trim().replace(/\s+/g, " ").toLowerCase();
+	return Object.keys(activities).includes(wanted) ? (_a = activities[wanted]) == null ? void 0 : _a.call(activities, variant) : void 0;
 }
 
 // src/lab/lessonSettings.ts
 var whole = (cell) => {
-  const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
-  return Number.isInteger(typed) ? typed : Number.NaN;
+	const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
+	return Number.isInteger(typed) ? typed : Number.NaN;
 };
 var isYes = (cell) => cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim());
 function readLessonSettings(table) {
-  var _a;
-  const cells = /* @__PURE__ */ Object.create(null);
-  for (const [name, value] of table) {
-    const plain = plainName(name);
-    if (plain !== "" && !(plain in cells)) cells[plain] = value;
-  }
-  const bad = [];
-  const level = (name, { least, most, otherwise }) => {
-    if (isBlank(cells[name])) return otherwise;
-    const value = whole(cells[name]);
-    if (value >= least && value <= most) return value;
-    bad.push(name);
-    return otherwise;
-  };
-  return {
-    activity: typeof cells.activity === "string" ? cells.activity : "",
-    figures: level("figures", { least: 1, most: 15, otherwise: 3 }),
-    decimals: level("atomic-weight decimals", { least: 0, most: 10, otherwise: 2 }),
-    shortTable: /^\s*35[.,]50*\s*$/.test(String((_a = cells["chlorine on the table"]) != null ? _a : "")),
-    decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
-    judgeFigures: isYes(cells["judge figures"]),
-    highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
-    studentsDilute: plainName(cells["concentrated reagents"]) === "students",
-    fromRealStock: plainName(cells["work the dilution from"]) === "real stock",
-    // Every Plan that was ever built has a line for it: settings without one were typed for this call.
-    layout: "layout" in cells ? Math.max(0, whole(cells.layout) || 0) : Number.POSITIVE_INFINITY,
-    bad,
-    cells
-  };
+	var _a;
+	const cells = /* @__PURE__ */ Object.create(null);
+	for (const [name, value] of table) {
+		const plain = plainName(name);
+		if (plain !== "" && !(plain in cells)) cells[plain] = value;
+	}
+	const bad = [];
+	const level = (name, { least, most, otherwise }) => {
+		if (isBlank(cells[name])) return otherwise;
+		const value = whole(cells[name]);
+		if (value >= least && value <= most) return value;
+		bad.push(name);
+		return otherwise;
+	};
+	return {
+		activity: typeof cells.activity === "string" ? cells.activity : "",
+		figures: level("figures", { least: 1, most: 15, otherwise: 3 }),
+		decimals: level("atomic-weight decimals", { least: 0, most: 10, otherwise: 2 }),
+		shortTable: /^\s*35[.,]50*\s*$/.test(String((_a = cells["chlorine on the table"]) != null ? _a : "")),
+		decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
+		judgeFigures: isYes(cells["judge figures"]),
+		highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
+		studentsDilute: plainName(cells["concentrated reagents"]) === "students",
+		fromRealStock: plainName(cells["work the dilution from"]) === "real stock",
+		// Every Plan that was ever built has a line for it: settings without one were typed for this call.
+		layout: "layout" in cells ? Math.max(0, whole(cells.layout) || 0) : Number.POSITIVE_INFINITY,
+		bad,
+		cells
+	};
 }
 
 // src/lab/teamGivens.ts
 var longestGiven = 300;
 var shortened = (cell) => typeof cell === "string" && cell.length > longestGiven ? cell.slice(0, longestGiven) : cell;
 function teamGivens(names5, values) {
-  const cells = /* @__PURE__ */ Object.create(null);
-  const plain = names5.map(plainName);
-  plain.forEach((name, column) => {
-    if (name !== "" && plain.indexOf(name) === plain.lastIndexOf(name)) cells[name] = shortened(values[column]);
-  });
-  return cells;
+	const cells = /* @__PURE__ */ Object.create(null);
+	const plain = names5.map(plainName);
+	plain.forEach((name, column) => {
+		if (name !== "" && plain.indexOf(name) === plain.lastIndexOf(name)) cells[name] = shortened(values[column]);
+	});
+	return cells;
 }
 
 // src/lab/teamLesson.ts
 function readTeamLesson({
-  givenNames,
-  givenValues,
-  settings: table
+	givenNames,
+	givenValues,
+	settings: table
 }) {
-  const settings = readLessonSettings(table);
-  return {
-    settings,
-    activity: activityById(settings.activity, settings),
-    givens: teamGivens(givenNames, givenValues)
-  };
+	const settings = readLessonSettings(table);
+	return {
+		settings,
+		activity: activityById(settings.activity, settings),
+		givens: teamGivens(givenNames, givenValues)
+	};
 }
 
 // src/lab/judgeTeam.ts
 var longestName = 40;
 var quietRow = {
-  step: void 0,
-  status: "",
-  lookAt: "",
-  slips: [],
-  value: void 0,
-  unrounded: [],
-  root: ""
+	step: void 0,
+	status: "",
+	lookAt: "",
+	slips: [],
+	value: void 0,
+	unrounded: [],
+	root: ""
 };
 function judgeTeam(block, lesson = readTeamLesson(block)) {
-  const ids = block.steps.map(plainName);
-  const around = {
-    ...lesson,
-    stepOf: (id) => {
-      var _a, _b;
-      return (_b = (_a = lesson.activity) == null ? void 0 : _a.steps.find((step) => step.id === id)) != null ? _b : bareStep(id);
-    },
-    rowOf: (id) => {
-      const index = ids.indexOf(id);
-      return index < 0 ? void 0 : judge(index);
-    }
-  };
-  const judged = [];
-  function judge(index) {
-    const known = judged[index];
-    if (known === "under way") throw new Error(`the step “${ids[index]}” builds on itself`);
-    if (known) return known;
-    judged[index] = "under way";
-    const row = judgeFresh(index);
-    judged[index] = row;
-    return row;
-  }
-  function judgeFresh(index) {
-    var _a;
-    const step = around.stepOf((_a = ids[index]) != null ? _a : "");
-    if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
-    const isNamed = !isBlank(block.steps[index]);
-    return isNamed ? {
-      ...quietRow,
-      status: "unreadable",
-      isUnusable: true,
-      lookAt: badStep(String(block.steps[index]).slice(0, longestName))
-    } : quietRow;
-  }
-  const rows = ids.map((_, index) => judge(index));
-  return rows.map((row, index) => withWait(row, rows.slice(0, index)));
+	const ids = block.steps.map(plainName);
+	const around = {
+		...lesson,
+		stepOf: (id) => {
+			var _a, _b;
+			return (_b = (_a = lesson.activity) == null ? void 0 : _a.steps.find((step) => step.id === id)) != null ? _b : bareStep(id);
+		},
+		rowOf: (id) => {
+			const index = ids.indexOf(id);
+			return index < 0 ? void 0 : judge(index);
+		}
+	};
+	const judged = [];
+	function judge(index) {
+		const known = judged[index];
+		if (known === "under way") throw new Error(`the step “${ids[index]}” builds on itself`);
+		if (known) return known;
+		judged[index] = "under way";
+		const row = judgeFresh(index);
+		judged[index] = row;
+		return row;
+	}
+	function judgeFresh(index) {
+		var _a;
+		const step = around.stepOf((_a = ids[index]) != null ? _a : "");
+		if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
+		const isNamed = !isBlank(block.steps[index]);
+		return isNamed ? {
+			...quietRow,
+			status: "unreadable",
+			isUnusable: true,
+			lookAt: badStep(String(block.steps[index]).slice(0, longestName))
+		} : quietRow;
+	}
+	const rows = ids.map((_, index) => judge(index));
+	return rows.map((row, index) => withWait(row, rows.slice(0, index)));
 }
 
 // src/lab/ownHint.ts
 var textOf = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
 var linkOf = (cell) => {
-  const typed = textOf(cell);
-  return /^https?:\/\/[^\s"'<>]+$/i.test(typed) ? typed : "";
+	const typed = textOf(cell);
+	return /^https?:\/\/[^\s"'<>]+$/i.test(typed) ? typed : "";
 };
 function ownHint(rows, { stepId, level }) {
-  const wanted = stepId.trim().toLowerCase();
-  const line = rows.find(
-    ([step, at, words, link]) => wanted !== "" && textOf(step).toLowerCase() === wanted && textOf(at) === String(level) && !(isBlank(words) && isBlank(link))
-  );
-  return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
+	const wanted = stepId.trim().toLowerCase();
+	const line = rows.find(
+		([step, at, words, link]) => wanted !== "" && textOf(step).toLowerCase() === wanted && textOf(at) === String(level) && !(isBlank(words) && isBlank(link))
+	);
+	return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
 }
 
 // src/lab/stepHint.ts
 var titleOf = (activity, id) => {
-  var _a, _b;
-  return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
+	var _a, _b;
+	return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
 };
 var expectedName = ({ expects }, activity) => {
-  if (typeof expects === "string") return titleOf(activity, expects);
-  return "given" in expects ? expects.given : expects.expected;
+	if (typeof expects === "string") return titleOf(activity, expects);
+	return "given" in expects ? expects.given : expects.expected;
 };
 function calculatedHint(step, level, wanted) {
-  const shown = (name) => {
-    const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
-    const source = step.takes[name];
-    if (argument === void 0 || source === void 0) return void 0;
-    if ("given" in source) {
-      return shownCell(wanted.givens[source.given], { argument, decimalMark: wanted.decimalMark });
-    }
-    const entry = shownCell(wanted.entries[source.entryOf], { argument, decimalMark: wanted.decimalMark });
-    return entry != null ? entry : rowShown(titleOf(wanted.activity, source.entryOf));
-  };
-  return quantityHint(step.quantity, { level, shown });
+	const shown = (name) => {
+		const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
+		const source = step.takes[name];
+		if (argument === void 0 || source === void 0) return void 0;
+		if ("given" in source) {
+			return shownCell(wanted.givens[source.given], { argument, decimalMark: wanted.decimalMark });
+		}
+		const entry = shownCell(wanted.entries[source.entryOf], { argument, decimalMark: wanted.decimalMark });
+		return entry != null ? entry : rowShown(titleOf(wanted.activity, source.entryOf));
+	};
+	return quantityHint(step.quantity, { level, shown });
 }
 function ourHint(step, level, wanted) {
-  var _a, _b, _c, _d, _e, _f, _g;
-  switch (step.kind) {
-    case "calculated":
-      return calculatedHint(step, level, wanted);
-    case "measured":
-      return (_c = (_b = readingHints[(_a = step.hints) != null ? _a : step.instrument][level - 1]) == null ? void 0 : _b.replace("{row}", expectedName(step, wanted.activity))) != null ? _c : "";
-    case "ordered":
-      return (_d = procedureByName(step.procedure).hints[level - 1]) != null ? _d : "";
-    case "chosen": {
-      const hint = (_e = questionByName(step.question).hints[level - 1]) != null ? _e : "";
-      return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
-    }
-    case "ticked":
-      return (_f = tickHints[level - 1]) != null ? _f : "";
-    case "told":
-      return (_g = toldHints[level - 1]) != null ? _g : "";
-  }
+	var _a, _b, _c, _d, _e, _f, _g;
+	switch (step.kind) {
+		case "calculated":
+			return calculatedHint(step, level, wanted);
+		case "measured":
+			return (_c = (_b = readingHints[(_a = step.hints) != null ? _a : step.instrument][level - 1]) == null ? void 0 : _b.replace("{row}", expectedName(step, wanted.activity))) != null ? _c : "";
+		case "ordered":
+			return (_d = procedureByName(step.procedure).hints[level - 1]) != null ? _d : "";
+		case "chosen": {
+			const hint = (_e = questionByName(step.question).hints[level - 1]) != null ? _e : "";
+			return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
+		}
+		case "ticked":
+			return (_f = tickHints[level - 1]) != null ? _f : "";
+		case "told":
+			return (_g = toldHints[level - 1]) != null ? _g : "";
+	}
 }
 var plainCell = (cell) => typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0;
 function bareQuantityHint(name, level, { givens, decimalMark }) {
-  if (!isQuantityName(name)) return "";
-  const takes = quantities[name].takes;
-  const shown = (wanted) => {
-    const argument = takes.find((taken) => taken.name === wanted);
-    return argument && shownCell(givens[wanted], { argument, decimalMark });
-  };
-  return quantityHint(name, { level, shown });
+	if (!isQuantityName(name)) return "";
+	const takes = quantities[name].takes;
+	const shown = (wanted) => {
+		const argument = takes.find((taken) => taken.name === wanted);
+		return argument && shownCell(givens[wanted], { argument, decimalMark });
+	};
+	return quantityHint(name, { level, shown });
 }
 function stepHint(wanted) {
-  const { activity, stepId, level, ownHints = [] } = wanted;
-  if (level !== 1 && level !== 2 && level !== 3) return "";
-  const step = activity == null ? void 0 : activity.steps.find(({ id }) => id === stepId);
-  const { words, link } = ownHint(ownHints, { stepId, level });
-  const ours = () => step ? ourHint(step, level, wanted) : bareQuantityHint(stepId, level, wanted);
-  return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
+	const { activity, stepId, level, ownHints = [] } = wanted;
+	if (level !== 1 && level !== 2 && level !== 3) return "";
+	const step = activity == null ? void 0 : activity.steps.find(({ id }) => id === stepId);
+	const { words, link } = ownHint(ownHints, { stepId, level });
+	const ours = () => step ? ourHint(step, level, wanted) : bareQuantityHint(stepId, level, wanted);
+	return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
 }
 
 // src/lab/checkTeam.ts
 function levelWanted(cell) {
-  var _a;
-  if (isBlank(cell)) return 0;
-  const typed = typeof cell === "string" ? (_a = /^\s*([0-3])(?![\d.,/])/.exec(cell)) == null ? void 0 : _a[1] : cell;
-  const level = typeof typed === "string" ? Number(typed) : typed;
-  return level === 0 || level === 1 || level === 2 || level === 3 ? level : void 0;
+	var _a;
+	if (isBlank(cell)) return 0;
+	const typed = typeof cell === "string" ? (_a = /^\s*([0-3])(?![\d.,/])/.exec(cell)) == null ? void 0 : _a[1] : cell;
+	const level = typeof typed === "string" ? Number(typed) : typed;
+	return level === 0 || level === 1 || level === 2 || level === 3 ? level : void 0;
 }
 function highestLevel({ settings, givens }) {
-  var _a;
-  const own = givens["highest help level"];
-  return Math.min(
-    settings.highestHelpLevel,
-    (_a = isBlank(own) ? void 0 : levelWanted(own)) != null ? _a : settings.highestHelpLevel
-  );
+	var _a;
+	const own = givens["highest help level"];
+	return Math.min(
+		settings.highestHelpLevel,
+		(_a = isBlank(own) ? void 0 : levelWanted(own)) != null ? _a : settings.highestHelpLevel
+	);
 }
 function checkTeam(table) {
-  const lesson = readTeamLesson(table);
-  const { settings, activity, givens } = lesson;
-  const highest = highestLevel(lesson);
-  const entries = /* @__PURE__ */ Object.create(null);
-  table.steps.forEach((cell, index) => {
-    const id = plainName(cell);
-    if (id !== "" && !(id in entries)) entries[id] = table.entries[index];
-  });
-  const hintFor = (row, index) => {
-    var _a;
-    if (!row.step) return "";
-    const wanted = levelWanted((_a = table.helpWanted) == null ? void 0 : _a[index]);
-    if (wanted === void 0) return levelAsked;
-    const level = Math.min(wanted, highest);
-    return stepHint({
-      activity,
-      stepId: row.step.id,
-      level,
-      givens,
-      entries,
-      decimalMark: settings.decimalMark,
-      ownHints: table.ownHints
-    });
-  };
-  return judgeTeam(table, lesson).map(
-    (row, index) => index === 0 && isBlank(table.steps[0]) ? checkHeadings : { check: row.status, lookAt: row.lookAt, hint: hintFor(row, index) }
-  );
+	const lesson = readTeamLesson(table);
+	const { settings, activity, givens } = lesson;
+	const highest = highestLevel(lesson);
+	const entries = /* @__PURE__ */ Object.create(null);
+	table.steps.forEach((cell, index) => {
+		const id = plainName(cell);
+		if (id !== "" && !(id in entries)) entries[id] = table.entries[index];
+	});
+	const hintFor = (row, index) => {
+		var _a;
+		if (!row.step) return "";
+		const wanted = levelWanted((_a = table.helpWanted) == null ? void 0 : _a[index]);
+		if (wanted === void 0) return levelAsked;
+		const level = Math.min(wanted, highest);
+		return stepHint({
+			activity,
+			stepId: row.step.id,
+			level,
+			givens,
+			entries,
+			decimalMark: settings.decimalMark,
+			ownHints: table.ownHints
+		});
+	};
+	return judgeTeam(table, lesson).map(
+		(row, index) => index === 0 && isBlank(table.steps[0]) ? checkHeadings : { check: row.status, lookAt: row.lookAt, hint: hintFor(row, index) }
+	);
 }
 
 // src/functions/wholeBlock.ts
 function wholeBlock(cells) {
-  const spread = asCell(spreadOf(this, cells), "alone");
-  return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
+	const spread = asCell(spreadOf(this, cells), "alone");
+	return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
 }
 
 // src/functions/entries/checkTeamEntry.ts
 var checkTeamEntry = {
-  name: "CHECKTEAM",
-  arguments: [
-    { name: "given_names", kind: "row", unit: "", about: "names of the given numbers" },
-    { name: "given_values", kind: "row", unit: "", about: "this team's values, below or beside those names" },
-    { name: "settings", kind: "table", unit: "", about: "settings in two columns, name and value" },
-    { name: "steps", kind: "column", unit: "", about: "step ids, from the heading row to the closing row" },
-    { name: "entries", kind: "column", unit: "", about: "the team's entries, of the same height" },
-    {
-      name: "help_wanted",
-      kind: "column",
-      unit: "",
-      about: "help wanted in each row, 0 to 3, of the same height",
-      optional: true
-    },
-    {
-      name: "own_hints",
-      kind: "table",
-      unit: "",
-      about: "the teacher's own hints and links, as the Help sheet has them",
-      optional: true
-    }
-  ],
-  columns: ["check", "what to look at", "hint"],
-  call: wholeBlock,
-  compute(givenNames, givenValues, settings, steps, entries, helpWanted, ownHints) {
-    var _a, _b;
-    if (givenNames.length !== givenValues.length) {
-      return unequal("given_values", "as many cells as given_names", [givenNames.length, givenValues.length, "cells"]);
-    }
-    if (steps.length !== entries.length) {
-      return unequal("entries", "as many rows as steps", [steps.length, entries.length, "rows"]);
-    }
-    if (helpWanted !== void 0 && helpWanted.length !== steps.length) {
-      return unequal("help_wanted", "as many rows as steps", [steps.length, helpWanted.length, "rows"]);
-    }
-    if (((_b = (_a = settings[0]) == null ? void 0 : _a.length) != null ? _b : 0) < 2) {
-      return failure({
-        code: "range-shape",
-        argument: "settings",
-        expected: "two columns, name and value,",
-        received: "one column",
-        advice: "Select the names together with the values beside them."
-      });
-    }
-    const rows = checkTeam({ givenNames, givenValues, settings, steps, entries, helpWanted, ownHints });
-    return success(rows.map(({ check, lookAt, hint }) => [check, lookAt, hint]));
-  }
+	name: "CHECKTEAM",
+	arguments: [
+		{ name: "given_names", kind: "row", unit: "", about: "names of the given numbers" },
+		{ name: "given_values", kind: "row", unit: "", about: "this team's values, below or beside those names" },
+		{ name: "settings", kind: "table", unit: "", about: "settings in two columns, name and value" },
+		{ name: "steps", kind: "column", unit: "", about: "step ids, from the heading row to the closing row" },
+		{ name: "entries", kind: "column", unit: "", about: "the team's entries, of the same height" },
+		{
+			name: "help_wanted",
+			kind: "column",
+			unit: "",
+			about: "help wanted in each row, 0 to 3, of the same height",
+			optional: true
+		},
+		{
+			name: "own_hints",
+			kind: "table",
+			unit: "",
+			about: "the teacher's own hints and links, as the Help sheet has them",
+			optional: true
+		}
+	],
+	columns: ["check", "what to look at", "hint"],
+	call: wholeBlock,
+	compute(givenNames, givenValues, settings, steps, entries, helpWanted, ownHints) {
+		var _a, _b;
+		if (givenNames.length !== givenValues.length) {
+			return unequal("given_values", "as many cells as given_names", [givenNames.length, givenValues.length, "cells"]);
+		}
+		if (steps.length !== entries.length) {
+			return unequal("entries", "as many rows as steps", [steps.length, entries.length, "rows"]);
+		}
+		if (helpWanted !== void 0 && helpWanted.length !== steps.length) {
+			return unequal("help_wanted", "as many rows as steps", [steps.length, helpWanted.length, "rows"]);
+		}
+		if (((_b = (_a = settings[0]) == null ? void 0 : _a.length) != null ? _b : 0) < 2) {
+			return failure({
+				code: "range-shape",
+				argument: "settings",
+				expected: "two columns, name and value,",
+				received: "one column",
+				advice: "Select the names together with the values beside them."
+			});
+		}
+		const rows = checkTeam({ givenNames, givenValues, settings, steps, entries, helpWanted, ownHints });
+		return success(rows.map(({ check, lookAt, hint }) => [check, lookAt, hint]));
+	}
 };
 var unequal = (argument, expected, [wanted, found, what]) => failure({
-  code: "range-shape",
-  argument,
-  expected: `${expected}, ${wanted},`,
-  received: `${found} ${what}`,
-  advice: "Make both cover the same rows and columns of the block."
+	code: "range-shape",
+	argument,
+	expected: `${expected}, ${wanted},`,
+	received: `${found} ${what}`,
+	advice: "Make both cover the same rows and columns of the block."
 });
 return { entry: checkTeamEntry };
 },
@@ -8924,15 +8924,15 @@ const { composition, oneTable, success } = part("base");
 
 // src/functions/entries/compositionEntry.ts
 var compositionEntry = {
-  name: "COMPOSITION",
-  arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as Ca(NO3)2" }],
-  columns: ["element", "atoms", "g/mol", "mass percent"],
-  call: oneTable,
-  compute(formula) {
-    const parts = composition(formula);
-    if (!parts.ok) return parts;
-    return success(parts.value.map(({ element, atoms, mass, percent }) => [element, atoms, mass, percent]));
-  }
+	name: "COMPOSITION",
+	arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as Ca(NO3)2" }],
+	columns: ["element", "atoms", "g/mol", "mass percent"],
+	call: oneTable,
+	compute(formula) {
+		const parts = composition(formula);
+		if (!parts.ok) return parts;
+		return success(parts.value.map(({ element, atoms, mass, percent }) => [element, atoms, mass, percent]));
+	}
 };
 return { entry: compositionEntry };
 },
@@ -8942,199 +8942,199 @@ const { belowZero, cellByCell, failure, finite, longestUnit, notASolutionDensity
 
 // src/chemistry/concentrationUnit.ts
 var shares = [
-  {
-    symbol: "% w/v",
-    kind: "mass in volume",
-    power: 1,
-    spelling: /^(?:(?:%|percent)\(?[wm]\/v\)?|[wm]\/v(?:%|percent)|g\/100ml|g\/100cm3)$/
-  },
-  { symbol: "ppm", kind: "mass in mass", power: -6, spelling: /^ppm(?:\(?(?:w\/w|m\/m|bymass)\)?)?$/ },
-  { symbol: "ppb", kind: "mass in mass", power: -9, spelling: /^ppb(?:\(?(?:w\/w|m\/m|bymass)\)?)?$/ }
+	{
+		symbol: "% w/v",
+		kind: "mass in volume",
+		power: 1,
+		spelling: /^(?:(?:%|percent)\(?[wm]\/v\)?|[wm]\/v(?:%|percent)|g\/100ml|g\/100cm3)$/
+	},
+	{ symbol: "ppm", kind: "mass in mass", power: -6, spelling: /^ppm(?:\(?(?:w\/w|m\/m|bymass)\)?)?$/ },
+	{ symbol: "ppb", kind: "mass in mass", power: -9, spelling: /^ppb(?:\(?(?:w\/w|m\/m|bymass)\)?)?$/ }
 ];
 var percentByMass = { symbol: "% w/w", kind: "mass in mass", power: -2 };
 var composed = {
-  concentration: { kind: "amount in volume", shift: 0 },
-  density: { kind: "mass in volume", shift: 3 },
-  molality: { kind: "amount in solvent", shift: 0 }
+	concentration: { kind: "amount in volume", shift: 0 },
+	density: { kind: "mass in volume", shift: 3 },
+	molality: { kind: "amount in solvent", shift: 0 }
 };
 var concentrationUnits = [
-  "mol/L",
-  "M",
-  "mmol/L",
-  "mM",
-  "µmol/L",
-  "g/L",
-  "mg/L",
-  "mg/dL",
-  "g/dL",
-  "µg/mL",
-  "mol/dm³",
-  "g/dm³",
-  "µg/L",
-  "ng/mL",
-  "% w/v",
-  "% w/w",
-  "ppm",
-  "ppb",
-  "mol/kg",
-  "molal"
+	"mol/L",
+	"M",
+	"mmol/L",
+	"mM",
+	"µmol/L",
+	"g/L",
+	"mg/L",
+	"mg/dL",
+	"g/dL",
+	"µg/mL",
+	"mol/dm³",
+	"g/dm³",
+	"µg/L",
+	"ng/mL",
+	"% w/v",
+	"% w/w",
+	"ppm",
+	"ppb",
+	"mol/kg",
+	"molal"
 ];
 function readConcentrationUnit(cell, argument) {
-  const text = typeof cell === "string" ? cell.trim() : "";
-  const unit = unitNamed(text);
-  const isBarePercent = (unit == null ? void 0 : unit.kind) === "percent" && !/[wm]/i.test(text);
-  if ((unit == null ? void 0 : unit.kind) === "percent" && !isBarePercent) return success(percentByMass);
-  const made = unit && composed[unit.kind];
-  if (unit && made) return success({ symbol: unit.symbol, kind: made.kind, power: unit.power + made.shift });
-  if (text.length <= longestUnit) {
-    const plain = text.normalize("NFKC").replace(/\s/g, "").toLowerCase();
-    const share = shares.find(({ spelling }) => spelling.test(plain));
-    if (share) return success({ symbol: share.symbol, kind: share.kind, power: share.power });
-  }
-  if (isBarePercent) {
-    return failure({
-      code: "percent-unclear",
-      argument,
-      expected: "one kind of percentage",
-      received: `${quoted(cell)}, which could be % w/w or % w/v`,
-      advice: "Type % w/w for grams in 100 g, or % w/v for grams in 100 mL."
-    });
-  }
-  return failure({
-    code: "concentration-unit-unknown",
-    argument,
-    expected: `one of ${concentrationUnits.join(", ")}`,
-    received: quoted(cell),
-    advice: "Type one of those units."
-  });
+	const text = typeof cell === "string" ? cell.trim() : "";
+	const unit = unitNamed(text);
+	const isBarePercent = (unit == null ? void 0 : unit.kind) === "percent" && !/[wm]/i.test(text);
+	if ((unit == null ? void 0 : unit.kind) === "percent" && !isBarePercent) return success(percentByMass);
+	const made = unit && composed[unit.kind];
+	if (unit && made) return success({ symbol: unit.symbol, kind: made.kind, power: unit.power + made.shift });
+	if (text.length <= longestUnit) {
+		const plain = text.normalize("NFKC").replace(/\s/g, "").toLowerCase();
+		const share = shares.find(({ spelling }) => spelling.test(plain));
+		if (share) return success({ symbol: share.symbol, kind: share.kind, power: share.power });
+	}
+	if (isBarePercent) {
+		return failure({
+			code: "percent-unclear",
+			argument,
+			expected: "one kind of percentage",
+			received: `${quoted(cell)}, which could be % w/w or % w/v`,
+			advice: "Type % w/w for grams in 100 g, or % w/v for grams in 100 mL."
+		});
+	}
+	return failure({
+		code: "concentration-unit-unknown",
+		argument,
+		expected: `one of ${concentrationUnits.join(", ")}`,
+		received: quoted(cell),
+		advice: "Type one of those units."
+	});
 }
 
 // src/chemistry/convertConcentration.ts
 function conversionNeeds(from, to) {
-  const isAmount = (kind) => kind.startsWith("amount");
-  const isInVolume = (kind) => kind.endsWith("volume");
-  return {
-    formula: from !== to && (isAmount(from) || isAmount(to)),
-    density: isInVolume(from) !== isInVolume(to)
-  };
+	const isAmount = (kind) => kind.startsWith("amount");
+	const isInVolume = (kind) => kind.endsWith("volume");
+	return {
+		formula: from !== to && (isAmount(from) || isAmount(to)),
+		density: isInVolume(from) !== isInVolume(to)
+	};
 }
 function convertConcentration({ value, from, to, molarMass, density }) {
-  var _a, _b, _c;
-  const needs = conversionNeeds(from.kind, to.kind);
-  const error = (_c = (_b = (_a = belowZero({ value, argument: "value", unit: from.symbol })) != null ? _a : missing(needs.formula && molarMass === void 0, "formula", { from, to })) != null ? _b : missing(needs.density && density === void 0, "density", { from, to })) != null ? _c : density === void 0 ? void 0 : notASolutionDensity({ value: density, argument: "density" });
-  if (error) return failure(error);
-  const [perMole, perMillilitre] = [molarMass != null ? molarMass : Number.NaN, density != null ? density : Number.NaN];
-  const amount = shifted(value, from.power);
-  const own = { amount, perMole, perMillilitre };
-  if (from.kind === to.kind) {
-    if (from.kind === "mass in mass" && amount > 1) return soluteOverWhole(value, from);
-    return finite(shifted(value, from.power - to.power), "value");
-  }
-  if (from.kind.endsWith("volume") && to.kind.endsWith("volume")) {
-    return finite(shifted(to.kind.startsWith("amount") ? amount / perMole : amount * perMole, -to.power), "value");
-  }
-  const share = massShare({ kind: from.kind, ...own });
-  if (share > 1 || share === 1 && to.kind === "amount in solvent") return soluteOverWhole(value, from);
-  return finite(shifted(fromShare({ kind: to.kind, share, perMole, perMillilitre }), -to.power), "value");
+	var _a, _b, _c;
+	const needs = conversionNeeds(from.kind, to.kind);
+	const error = (_c = (_b = (_a = belowZero({ value, argument: "value", unit: from.symbol })) != null ? _a : missing(needs.formula && molarMass === void 0, "formula", { from, to })) != null ? _b : missing(needs.density && density === void 0, "density", { from, to })) != null ? _c : density === void 0 ? void 0 : notASolutionDensity({ value: density, argument: "density" });
+	if (error) return failure(error);
+	const [perMole, perMillilitre] = [molarMass != null ? molarMass : Number.NaN, density != null ? density : Number.NaN];
+	const amount = shifted(value, from.power);
+	const own = { amount, perMole, perMillilitre };
+	if (from.kind === to.kind) {
+		if (from.kind === "mass in mass" && amount > 1) return soluteOverWhole(value, from);
+		return finite(shifted(value, from.power - to.power), "value");
+	}
+	if (from.kind.endsWith("volume") && to.kind.endsWith("volume")) {
+		return finite(shifted(to.kind.startsWith("amount") ? amount / perMole : amount * perMole, -to.power), "value");
+	}
+	const share = massShare({ kind: from.kind, ...own });
+	if (share > 1 || share === 1 && to.kind === "amount in solvent") return soluteOverWhole(value, from);
+	return finite(shifted(fromShare({ kind: to.kind, share, perMole, perMillilitre }), -to.power), "value");
 }
 var shifted = (value, power) => power < 0 ? value / 10 ** -power : value * 10 ** power;
 function massShare({ kind, amount, perMole, perMillilitre }) {
-  switch (kind) {
-    case "amount in volume":
-      return amount * perMole / (1e3 * perMillilitre);
-    case "mass in volume":
-      return amount / (1e3 * perMillilitre);
-    case "mass in mass":
-      return amount;
-    case "amount in solvent":
-      return amount * perMole / (1e3 + amount * perMole);
-  }
+	switch (kind) {
+		case "amount in volume":
+			return amount * perMole / (1e3 * perMillilitre);
+		case "mass in volume":
+			return amount / (1e3 * perMillilitre);
+		case "mass in mass":
+			return amount;
+		case "amount in solvent":
+			return amount * perMole / (1e3 + amount * perMole);
+	}
 }
 function fromShare({
-  kind,
-  share,
-  perMole,
-  perMillilitre
+	kind,
+	share,
+	perMole,
+	perMillilitre
 }) {
-  switch (kind) {
-    case "amount in volume":
-      return share * 1e3 * perMillilitre / perMole;
-    case "mass in volume":
-      return share * 1e3 * perMillilitre;
-    case "mass in mass":
-      return share;
-    case "amount in solvent":
-      return 1e3 * share / (perMole * (1 - share));
-  }
+	switch (kind) {
+		case "amount in volume":
+			return share * 1e3 * perMillilitre / perMole;
+		case "mass in volume":
+			return share * 1e3 * perMillilitre;
+		case "mass in mass":
+			return share;
+		case "amount in solvent":
+			return 1e3 * share / (perMole * (1 - share));
+	}
 }
 function missing(isMissing, argument, { from, to }) {
-  if (!isMissing) return void 0;
-  return {
-    code: "conversion-needs",
-    argument,
-    expected: argument === "formula" ? "a formula such as KBr" : "the density of the solution, such as 1.05 g/mL,",
-    received: "nothing",
-    advice: `From ${from.symbol} to ${to.symbol} the ${argument === "formula" ? "molar mass" : "density"} is needed: type it.`,
-    brief: argument
-  };
+	if (!isMissing) return void 0;
+	return {
+		code: "conversion-needs",
+		argument,
+		expected: argument === "formula" ? "a formula such as KBr" : "the density of the solution, such as 1.05 g/mL,",
+		received: "nothing",
+		advice: `From ${from.symbol} to ${to.symbol} the ${argument === "formula" ? "molar mass" : "density"} is needed: type it.`,
+		brief: argument
+	};
 }
 var soluteOverWhole = (value, { symbol }) => failure({
-  code: "solute-over-whole",
-  argument: "value",
-  expected: "no more solute than solution",
-  received: `${quoted(value)} ${symbol}`,
-  advice: "Look at the units, the density and the powers of ten."
+	code: "solute-over-whole",
+	argument: "value",
+	expected: "no more solute than solution",
+	received: `${quoted(value)} ${symbol}`,
+	advice: "Look at the units, the density and the powers of ten."
 });
 
 // src/functions/entries/convertConcentrationEntry.ts
 var convertConcentrationEntry = {
-  name: "CONVERTCONCENTRATION",
-  arguments: [
-    { name: "value", kind: "measure", unit: "", about: "the number to convert; it may carry the unit of from" },
-    { name: "from", kind: "text", unit: "", about: "its unit, such as g/L" },
-    { name: "to", kind: "text", unit: "", about: "the unit wanted, such as mol/L" },
-    {
-      name: "formula",
-      kind: "formula",
-      unit: "",
-      about: "formula of the solute; needed between amount and mass only",
-      optional: true
-    },
-    {
-      name: "density",
-      kind: "density",
-      unit: "g/mL",
-      about: "density of the solution; needed between a volume and a mass of solution only",
-      optional: true
-    }
-  ],
-  call: cellByCell,
-  compute(value, fromText, toText, formula, density) {
-    const from = readConcentrationUnit(fromText, "from");
-    if (!from.ok) return from;
-    const to = readConcentrationUnit(toText, "to");
-    if (!to.ok) return to;
-    const error = unitOfValue(value, from.value);
-    if (error) return failure(error);
-    const conversion = { value: value.number.value, from: from.value, to: to.value, density };
-    if (formula === void 0 || !conversionNeeds(from.value.kind, to.value.kind).formula) {
-      return convertConcentration(conversion);
-    }
-    return withMolarMass(formula, (molarMass) => convertConcentration({ ...conversion, molarMass }));
-  }
+	name: "CONVERTCONCENTRATION",
+	arguments: [
+		{ name: "value", kind: "measure", unit: "", about: "the number to convert; it may carry the unit of from" },
+		{ name: "from", kind: "text", unit: "", about: "its unit, such as g/L" },
+		{ name: "to", kind: "text", unit: "", about: "the unit wanted, such as mol/L" },
+		{
+			name: "formula",
+			kind: "formula",
+			unit: "",
+			about: "formula of the solute; needed between amount and mass only",
+			optional: true
+		},
+		{
+			name: "density",
+			kind: "density",
+			unit: "g/mL",
+			about: "density of the solution; needed between a volume and a mass of solution only",
+			optional: true
+		}
+	],
+	call: cellByCell,
+	compute(value, fromText, toText, formula, density) {
+		const from = readConcentrationUnit(fromText, "from");
+		if (!from.ok) return from;
+		const to = readConcentrationUnit(toText, "to");
+		if (!to.ok) return to;
+		const error = unitOfValue(value, from.value);
+		if (error) return failure(error);
+		const conversion = { value: value.number.value, from: from.value, to: to.value, density };
+		if (formula === void 0 || !conversionNeeds(from.value.kind, to.value.kind).formula) {
+			return convertConcentration(conversion);
+		}
+		return withMolarMass(formula, (molarMass) => convertConcentration({ ...conversion, molarMass }));
+	}
 };
 function unitOfValue({ number, unitTyped }, from) {
-  if (unitTyped === "" || /^(?:%|percent)$/i.test(unitTyped) && from.symbol.startsWith("%")) return void 0;
-  const own = readConcentrationUnit(unitTyped, "value");
-  if (own.ok && own.value.kind === from.kind && own.value.power === from.power) return void 0;
-  return {
-    code: "unit-other-kind",
-    argument: "value",
-    expected: `a number in ${from.symbol}, the unit in from,`,
-    received: quoted(number.typed),
-    advice: "Type the number alone, or put its unit in from.",
-    brief: `${from.symbol} expected`
-  };
+	if (unitTyped === "" || /^(?:%|percent)$/i.test(unitTyped) && from.symbol.startsWith("%")) return void 0;
+	const own = readConcentrationUnit(unitTyped, "value");
+	if (own.ok && own.value.kind === from.kind && own.value.power === from.power) return void 0;
+	return {
+		code: "unit-other-kind",
+		argument: "value",
+		expected: `a number in ${from.symbol}, the unit in from,`,
+		received: quoted(number.typed),
+		advice: "Type the number alone, or put its unit in from.",
+		brief: `${from.symbol} expected`
+	};
 }
 return { entry: convertConcentrationEntry };
 },
@@ -9144,14 +9144,14 @@ const { cellByCell, diluentVolume } = part("base");
 
 // src/functions/entries/diluentVolumeEntry.ts
 var diluentVolumeEntry = {
-  name: "DILUENTVOLUME",
-  arguments: [
-    { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-    { name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-    { name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
-  ],
-  call: cellByCell,
-  compute: (stock, target, finalVolume) => diluentVolume({ stock, target, finalVolume })
+	name: "DILUENTVOLUME",
+	arguments: [
+		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
+		{ name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
+		{ name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
+	],
+	call: cellByCell,
+	compute: (stock, target, finalVolume) => diluentVolume({ stock, target, finalVolume })
 };
 return { entry: diluentVolumeEntry };
 },
@@ -9161,22 +9161,22 @@ const { cellByCell, dilutionError, failure, finite, millilitres, notAboveZero } 
 
 // src/chemistry/dilutedVolume.ts
 function dilutedVolume({ stock, stockVolume, target }) {
-  var _a;
-  const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: stockVolume, argument: "stock_volume", unit: "mL" });
-  if (error) return failure(error);
-  return finite(millilitres(stock * stockVolume / target), "stock_volume");
+	var _a;
+	const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: stockVolume, argument: "stock_volume", unit: "mL" });
+	if (error) return failure(error);
+	return finite(millilitres(stock * stockVolume / target), "stock_volume");
 }
 
 // src/functions/entries/dilutedVolumeEntry.ts
 var dilutedVolumeEntry = {
-  name: "DILUTEDVOLUME",
-  arguments: [
-    { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-    { name: "stock_volume", kind: "volume", unit: "mL", about: "volume of stock taken" },
-    { name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" }
-  ],
-  call: cellByCell,
-  compute: (stock, stockVolume, target) => dilutedVolume({ stock, stockVolume, target })
+	name: "DILUTEDVOLUME",
+	arguments: [
+		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
+		{ name: "stock_volume", kind: "volume", unit: "mL", about: "volume of stock taken" },
+		{ name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" }
+	],
+	call: cellByCell,
+	compute: (stock, stockVolume, target) => dilutedVolume({ stock, stockVolume, target })
 };
 return { entry: dilutedVolumeEntry };
 },
@@ -9186,14 +9186,14 @@ const { cellByCell, dilutedMolarity } = part("base");
 
 // src/functions/entries/dilutionMolarityEntry.ts
 var dilutionMolarityEntry = {
-  name: "DILUTIONMOLARITY",
-  arguments: [
-    { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-    { name: "stock_volume", kind: "volume", unit: "mL", about: "volume of stock taken" },
-    { name: "final_volume", kind: "volume", unit: "mL", about: "volume after filling up" }
-  ],
-  call: cellByCell,
-  compute: (stock, stockVolume, finalVolume) => dilutedMolarity({ stock, stockVolume, finalVolume })
+	name: "DILUTIONMOLARITY",
+	arguments: [
+		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
+		{ name: "stock_volume", kind: "volume", unit: "mL", about: "volume of stock taken" },
+		{ name: "final_volume", kind: "volume", unit: "mL", about: "volume after filling up" }
+	],
+	call: cellByCell,
+	compute: (stock, stockVolume, finalVolume) => dilutedMolarity({ stock, stockVolume, finalVolume })
 };
 return { entry: dilutionMolarityEntry };
 },
@@ -9203,14 +9203,14 @@ const { cellByCell, stockVolume } = part("base");
 
 // src/functions/entries/dilutionVolumeEntry.ts
 var dilutionVolumeEntry = {
-  name: "DILUTIONVOLUME",
-  arguments: [
-    { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-    { name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-    { name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
-  ],
-  call: cellByCell,
-  compute: (stock, target, finalVolume) => stockVolume({ stock, target, finalVolume })
+	name: "DILUTIONVOLUME",
+	arguments: [
+		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
+		{ name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
+		{ name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
+	],
+	call: cellByCell,
+	compute: (stock, target, finalVolume) => stockVolume({ stock, target, finalVolume })
 };
 return { entry: dilutionVolumeEntry };
 },
@@ -9220,61 +9220,61 @@ const { cellByCell, composition, elementOf, elements, failure, quoted, readFormu
 
 // src/chemistry/elementPercent.ts
 function elementPercent(formula, element) {
-  var _a;
-  const typed = element.trim();
-  const isotope = isotopeNamed(typed);
-  if (isotope !== void 0)
-    return shareOf(formula, { element, wanted: isotope, isWanted: (label) => label === isotope });
-  const named = [...elements().values()].find(({ name }) => name === typed.toLowerCase());
-  const wanted = (_a = named == null ? void 0 : named.symbol) != null ? _a : typed;
-  if (!elements().has(wanted)) {
-    const read = readFormula(typed, "element");
-    if (!read.ok) return read;
-    return failure({
-      code: "element-unknown",
-      argument: "element",
-      expected: "the symbol of one element such as N for element",
-      received: quoted(element),
-      advice: "Type one symbol, without a number.",
-      brief: typed
-    });
-  }
-  return shareOf(formula, { element, wanted, isWanted: (label) => elementOf(label) === wanted });
+	var _a;
+	const typed = element.trim();
+	const isotope = isotopeNamed(typed);
+	if (isotope !== void 0)
+		return shareOf(formula, { element, wanted: isotope, isWanted: (label) => label === isotope });
+	const named = [...elements().values()].find(({ name }) => name === typed.toLowerCase());
+	const wanted = (_a = named == null ? void 0 : named.symbol) != null ? _a : typed;
+	if (!elements().has(wanted)) {
+		const read = readFormula(typed, "element");
+		if (!read.ok) return read;
+		return failure({
+			code: "element-unknown",
+			argument: "element",
+			expected: "the symbol of one element such as N for element",
+			received: quoted(element),
+			advice: "Type one symbol, without a number.",
+			brief: typed
+		});
+	}
+	return shareOf(formula, { element, wanted, isWanted: (label) => elementOf(label) === wanted });
 }
 function isotopeNamed(typed) {
-  const read = readFormula(typed, "element");
-  const [only, ...others] = read.ok ? read.value.atoms : [];
-  return (only == null ? void 0 : only.element.startsWith("[")) && only.count === 1 && others.length === 0 ? only.element : void 0;
+	const read = readFormula(typed, "element");
+	const [only, ...others] = read.ok ? read.value.atoms : [];
+	return (only == null ? void 0 : only.element.startsWith("[")) && only.count === 1 && others.length === 0 ? only.element : void 0;
 }
 function shareOf(formula, {
-  element,
-  wanted,
-  isWanted
+	element,
+	wanted,
+	isWanted
 }) {
-  const shares = composition(formula);
-  if (!shares.ok) return shares;
-  const found = shares.value.filter((share) => isWanted(share.element));
-  if (found.length > 0) return success(found.reduce((sum, { percent }) => sum + percent, 0));
-  const present = [...new Set(shares.value.map((share) => elementOf(share.element)))];
-  return failure({
-    code: "element-not-in-formula",
-    argument: "element",
-    expected: `one of ${present.join(", ")}`,
-    received: quoted(element),
-    advice: "Choose an element that the formula has.",
-    brief: wanted
-  });
+	const shares = composition(formula);
+	if (!shares.ok) return shares;
+	const found = shares.value.filter((share) => isWanted(share.element));
+	if (found.length > 0) return success(found.reduce((sum, { percent }) => sum + percent, 0));
+	const present = [...new Set(shares.value.map((share) => elementOf(share.element)))];
+	return failure({
+		code: "element-not-in-formula",
+		argument: "element",
+		expected: `one of ${present.join(", ")}`,
+		received: quoted(element),
+		advice: "Choose an element that the formula has.",
+		brief: wanted
+	});
 }
 
 // src/functions/entries/elementPercentEntry.ts
 var elementPercentEntry = {
-  name: "ELEMENTPERCENT",
-  arguments: [
-    { name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as Ca(NO3)2" },
-    { name: "element", kind: "text", unit: "", about: "symbol of the element, such as N, or of an isotope, such as D" }
-  ],
-  call: cellByCell,
-  compute: (formula, element) => elementPercent(formula, element)
+	name: "ELEMENTPERCENT",
+	arguments: [
+		{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as Ca(NO3)2" },
+		{ name: "element", kind: "text", unit: "", about: "symbol of the element, such as N, or of an isotope, such as D" }
+	],
+	call: cellByCell,
+	compute: (formula, element) => elementPercent(formula, element)
 };
 return { entry: elementPercentEntry };
 },
@@ -9285,55 +9285,55 @@ const { cellByCell, success } = part("base");
 
 // src/functions/entries/glasswareToleranceEntry.ts
 var glasswareToleranceEntry = {
-  name: "GLASSWARETOLERANCE",
-  arguments: [
-    {
-      name: "kind",
-      kind: "text",
-      unit: "",
-      about: "volumetric flask, volumetric pipette, graduated pipette, burette, graduated cylinder or beaker",
-      oneOf: ["volumetric flask", "volumetric pipette", "graduated pipette", "burette", "graduated cylinder", "beaker"],
-      otherNames: {
-        "measuring flask": "volumetric flask",
-        "graduated flask": "volumetric flask",
-        "standard flask": "volumetric flask",
-        "one-mark flask": "volumetric flask",
-        "bulb pipette": "volumetric pipette",
-        "transfer pipette": "volumetric pipette",
-        "one-mark pipette": "volumetric pipette",
-        "bulb pipet": "volumetric pipette",
-        "transfer pipet": "volumetric pipette",
-        "volumetric pipet": "volumetric pipette",
-        "measuring pipette": "graduated pipette",
-        "measuring pipet": "graduated pipette",
-        "graduated pipet": "graduated pipette",
-        buret: "burette",
-        "measuring cylinder": "graduated cylinder"
-      }
-    },
-    { name: "volume", kind: "volume", unit: "mL", about: "nominal size" },
-    {
-      name: "glass_class",
-      kind: "text",
-      unit: "",
-      about: "A or B; A if left out",
-      optional: true,
-      oneOf: ["A", "B"]
-    },
-    {
-      name: "standard",
-      kind: "text",
-      unit: "",
-      about: "ISO or ASTM; ISO if left out",
-      optional: true,
-      oneOf: ["ISO", "ASTM"]
-    }
-  ],
-  call: cellByCell,
-  compute(kind, volume, glassClass, standard) {
-    const figure = glasswareTolerance({ kind, volume, glassClass, standard });
-    return figure.ok ? success(figure.value.tolerance) : figure;
-  }
+	name: "GLASSWARETOLERANCE",
+	arguments: [
+		{
+			name: "kind",
+			kind: "text",
+			unit: "",
+			about: "volumetric flask, volumetric pipette, graduated pipette, burette, graduated cylinder or beaker",
+			oneOf: ["volumetric flask", "volumetric pipette", "graduated pipette", "burette", "graduated cylinder", "beaker"],
+			otherNames: {
+				"measuring flask": "volumetric flask",
+				"graduated flask": "volumetric flask",
+				"standard flask": "volumetric flask",
+				"one-mark flask": "volumetric flask",
+				"bulb pipette": "volumetric pipette",
+				"transfer pipette": "volumetric pipette",
+				"one-mark pipette": "volumetric pipette",
+				"bulb pipet": "volumetric pipette",
+				"transfer pipet": "volumetric pipette",
+				"volumetric pipet": "volumetric pipette",
+				"measuring pipette": "graduated pipette",
+				"measuring pipet": "graduated pipette",
+				"graduated pipet": "graduated pipette",
+				buret: "burette",
+				"measuring cylinder": "graduated cylinder"
+			}
+		},
+		{ name: "volume", kind: "volume", unit: "mL", about: "nominal size" },
+		{
+			name: "glass_class",
+			kind: "text",
+			unit: "",
+			about: "A or B; A if left out",
+			optional: true,
+			oneOf: ["A", "B"]
+		},
+		{
+			name: "standard",
+			kind: "text",
+			unit: "",
+			about: "ISO or ASTM; ISO if left out",
+			optional: true,
+			oneOf: ["ISO", "ASTM"]
+		}
+	],
+	call: cellByCell,
+	compute(kind, volume, glassClass, standard) {
+		const figure = glasswareTolerance({ kind, volume, glassClass, standard });
+		return figure.ok ? success(figure.value.tolerance) : figure;
+	}
 };
 return { entry: glasswareToleranceEntry };
 },
@@ -9343,22 +9343,22 @@ const { belowZero, cellByCell, failure, finite, grams, withMolarMass } = part("b
 
 // src/chemistry/massOf.ts
 function massOf({
-  molarMass,
-  amount
+	molarMass,
+	amount
 }) {
-  const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
-  return error ? failure(error) : finite(grams(amount * molarMass), "moles");
+	const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
+	return error ? failure(error) : finite(grams(amount * molarMass), "moles");
 }
 
 // src/functions/entries/gramsEntry.ts
 var gramsEntry = {
-  name: "GRAMS",
-  arguments: [
-    { name: "formula", kind: "formula", unit: "", about: "formula of the substance" },
-    { name: "moles", kind: "amount", unit: "mol", about: "its amount" }
-  ],
-  call: cellByCell,
-  compute: (formula, amount) => withMolarMass(formula, (molarMass) => massOf({ molarMass, amount }))
+	name: "GRAMS",
+	arguments: [
+		{ name: "formula", kind: "formula", unit: "", about: "formula of the substance" },
+		{ name: "moles", kind: "amount", unit: "mol", about: "its amount" }
+	],
+	call: cellByCell,
+	compute: (formula, amount) => withMolarMass(formula, (molarMass) => massOf({ molarMass, amount }))
 };
 return { entry: gramsEntry };
 },
@@ -9373,46 +9373,46 @@ const { cellByCell, failure, quoted, success } = part("base");
 
 // src/lab/hintStep.ts
 function hintStep(quantity, table, level) {
-  const wanted = typeof level === "string" ? Number(plainName(level)) : level;
-  if (wanted !== 1 && wanted !== 2 && wanted !== 3) {
-    return failure({
-      code: "hint-level",
-      argument: "level",
-      expected: "1, 2 or 3",
-      received: quoted(level),
-      advice: "Level 1 is the idea, 2 the relation, 3 the set-up with your numbers."
-    });
-  }
-  const entry = quantities[quantity];
-  const cells = readGivenCells(entry, table);
-  if (!cells.ok) return cells;
-  const prepared = prepareStep(entry, cells.value, {});
-  if (!prepared.ok) return prepared;
-  const shown = (name) => {
-    const argument = entry.takes.find((taken) => taken.name === name);
-    return argument && shownCell(cells.value[name], { argument, decimalMark: "point" });
-  };
-  return success(quantityHint(quantity, { level: wanted, shown }));
+	const wanted = typeof level === "string" ? Number(plainName(level)) : level;
+	if (wanted !== 1 && wanted !== 2 && wanted !== 3) {
+		return failure({
+			code: "hint-level",
+			argument: "level",
+			expected: "1, 2 or 3",
+			received: quoted(level),
+			advice: "Level 1 is the idea, 2 the relation, 3 the set-up with your numbers."
+		});
+	}
+	const entry = quantities[quantity];
+	const cells = readGivenCells(entry, table);
+	if (!cells.ok) return cells;
+	const prepared = prepareStep(entry, cells.value, {});
+	if (!prepared.ok) return prepared;
+	const shown = (name) => {
+		const argument = entry.takes.find((taken) => taken.name === name);
+		return argument && shownCell(cells.value[name], { argument, decimalMark: "point" });
+	};
+	return success(quantityHint(quantity, { level: wanted, shown }));
 }
 
 // src/functions/entries/hintStepEntry.ts
 var hintStepEntry = {
-  name: "HINTSTEP",
-  arguments: [
-    { name: "quantity", kind: "text", unit: "", about: "what is asked for, such as mass of solute" },
-    { name: "given", kind: "table", unit: "", about: "given numbers in two columns, name and value" },
-    {
-      name: "level",
-      kind: "whole number",
-      unit: "",
-      about: "1 the idea, 2 the relation, 3 the set-up with these numbers"
-    }
-  ],
-  call: cellByCell,
-  compute(quantity, given, level) {
-    const name = readQuantityName(quantity);
-    return name.ok ? hintStep(name.value, given, level) : name;
-  }
+	name: "HINTSTEP",
+	arguments: [
+		{ name: "quantity", kind: "text", unit: "", about: "what is asked for, such as mass of solute" },
+		{ name: "given", kind: "table", unit: "", about: "given numbers in two columns, name and value" },
+		{
+			name: "level",
+			kind: "whole number",
+			unit: "",
+			about: "1 the idea, 2 the relation, 3 the set-up with these numbers"
+		}
+	],
+	call: cellByCell,
+	compute(quantity, given, level) {
+		const name = readQuantityName(quantity);
+		return name.ok ? hintStep(name.value, given, level) : name;
+	}
 };
 return { entry: hintStepEntry };
 },
@@ -9422,37 +9422,37 @@ const { belowZero, cellByCell, failure, finite, molesPerLitre, namedIon, quoted 
 
 // src/chemistry/ionMolarity.ts
 function ionMolarity({
-  formula,
-  molarity,
-  ion
+	formula,
+	molarity,
+	ion
 }) {
-  const named = namedIon(formula, ion);
-  if (!named.ok) return named;
-  const negative = belowZero({ value: molarity, argument: "molarity", unit: "mol/L" });
-  if (negative) return failure(negative);
-  const { saturated } = named.value.ion;
-  if (saturated !== void 0 && molarity > saturated) {
-    return failure({
-      code: "molarity-above-saturated",
-      argument: "molarity",
-      expected: `at most ${saturated} mol/L, about what dissolves of ${formula.text},`,
-      received: `${quoted(molarity)} mol/L`,
-      advice: "The rest stays a solid and gives no ions: take a lower molarity."
-    });
-  }
-  return finite(molesPerLitre(molarity * named.value.ion.count), "molarity");
+	const named = namedIon(formula, ion);
+	if (!named.ok) return named;
+	const negative = belowZero({ value: molarity, argument: "molarity", unit: "mol/L" });
+	if (negative) return failure(negative);
+	const { saturated } = named.value.ion;
+	if (saturated !== void 0 && molarity > saturated) {
+		return failure({
+			code: "molarity-above-saturated",
+			argument: "molarity",
+			expected: `at most ${saturated} mol/L, about what dissolves of ${formula.text},`,
+			received: `${quoted(molarity)} mol/L`,
+			advice: "The rest stays a solid and gives no ions: take a lower molarity."
+		});
+	}
+	return finite(molesPerLitre(molarity * named.value.ion.count), "molarity");
 }
 
 // src/functions/entries/ionMolarityEntry.ts
 var ionMolarityEntry = {
-  name: "IONMOLARITY",
-  arguments: [
-    { name: "formula", kind: "formula", unit: "", about: "formula of what is dissolved" },
-    { name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration of the whole" },
-    { name: "ion", kind: "text", unit: "", about: "the ion asked for, such as Mg2+ or Cl-" }
-  ],
-  call: cellByCell,
-  compute: (formula, molarity, ion) => ionMolarity({ formula, molarity, ion })
+	name: "IONMOLARITY",
+	arguments: [
+		{ name: "formula", kind: "formula", unit: "", about: "formula of what is dissolved" },
+		{ name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration of the whole" },
+		{ name: "ion", kind: "text", unit: "", about: "the ion asked for, such as Mg2+ or Cl-" }
+	],
+	call: cellByCell,
+	compute: (formula, molarity, ion) => ionMolarity({ formula, molarity, ion })
 };
 return { entry: ionMolarityEntry };
 },
@@ -9462,18 +9462,18 @@ const { ions, oneTable, success } = part("base");
 
 // src/functions/entries/ionsEntry.ts
 var ionsEntry = {
-  name: "IONS",
-  arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula of the substance that is dissolved" }],
-  columns: ["ion", "number per formula unit", "note"],
-  call: oneTable,
-  compute(formula) {
-    const found = ions(formula);
-    if (!found.ok) return found;
-    const isNoted = found.value.some(({ note }) => note !== void 0);
-    return success(
-      found.value.map(({ ion, count, note = "" }) => isNoted ? [ion, count, note] : [ion, count])
-    );
-  }
+	name: "IONS",
+	arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula of the substance that is dissolved" }],
+	columns: ["ion", "number per formula unit", "note"],
+	call: oneTable,
+	compute(formula) {
+		const found = ions(formula);
+		if (!found.ok) return found;
+		const isNoted = found.value.some(({ note }) => note !== void 0);
+		return success(
+			found.value.map(({ ion, count, note = "" }) => isNoted ? [ion, count, note] : [ion, count])
+		);
+	}
 };
 return { entry: ionsEntry };
 },
@@ -9483,24 +9483,24 @@ const { cellByCell, failure, finite, notAboveZero, withMolarMass } = part("base"
 
 // src/chemistry/molality.ts
 function molality({ molarMass, mass, solventMass }) {
-  const error = notAboveZero(
-    { value: mass, argument: "grams", unit: "g" },
-    { value: solventMass, argument: "solvent_grams", unit: "g" }
-  );
-  if (error) return failure(error);
-  return finite(1e3 * (mass / molarMass) / solventMass, "grams");
+	const error = notAboveZero(
+		{ value: mass, argument: "grams", unit: "g" },
+		{ value: solventMass, argument: "solvent_grams", unit: "g" }
+	);
+	if (error) return failure(error);
+	return finite(1e3 * (mass / molarMass) / solventMass, "grams");
 }
 
 // src/functions/entries/molalityEntry.ts
 var molalityEntry = {
-  name: "MOLALITY",
-  arguments: [
-    { name: "formula", kind: "formula", unit: "", about: "formula of the solute" },
-    { name: "grams", kind: "mass", unit: "g", about: "mass of solute" },
-    { name: "solvent_grams", kind: "mass", unit: "g", about: "mass of solvent" }
-  ],
-  call: cellByCell,
-  compute: (formula, mass, solventMass) => withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass }))
+	name: "MOLALITY",
+	arguments: [
+		{ name: "formula", kind: "formula", unit: "", about: "formula of the solute" },
+		{ name: "grams", kind: "mass", unit: "g", about: "mass of solute" },
+		{ name: "solvent_grams", kind: "mass", unit: "g", about: "mass of solvent" }
+	],
+	call: cellByCell,
+	compute: (formula, mass, solventMass) => withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass }))
 };
 return { entry: molalityEntry };
 },
@@ -9510,21 +9510,21 @@ const { cellByCell, molarity, withMolarMass } = part("base");
 
 // src/functions/entries/molarityEntry.ts
 var molarityEntry = {
-  name: "MOLARITY",
-  arguments: [
-    { name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
-    { name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
-    { name: "volume", kind: "volume", unit: "mL", about: "volume of the solution" },
-    {
-      name: "purity_percent",
-      kind: "percent",
-      unit: "%",
-      about: "purity of the solid by mass; 100 % if left out",
-      optional: true
-    }
-  ],
-  call: cellByCell,
-  compute: (formula, mass, volume, purity) => withMolarMass(formula, (molarMass) => molarity({ molarMass, mass, volume, purity }))
+	name: "MOLARITY",
+	arguments: [
+		{ name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
+		{ name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
+		{ name: "volume", kind: "volume", unit: "mL", about: "volume of the solution" },
+		{
+			name: "purity_percent",
+			kind: "percent",
+			unit: "%",
+			about: "purity of the solid by mass; 100 % if left out",
+			optional: true
+		}
+	],
+	call: cellByCell,
+	compute: (formula, mass, volume, purity) => withMolarMass(formula, (molarMass) => molarity({ molarMass, mass, volume, purity }))
 };
 return { entry: molarityEntry };
 },
@@ -9535,55 +9535,55 @@ const { belowZero, cellByCell, failure, finite, molarity, molesPerLitre, notAbov
 // src/chemistry/molarityUncertainty.ts
 var rectangular = (halfWidth, value) => halfWidth / Math.sqrt(3) / value;
 function molarityUncertainty(solution) {
-  var _a;
-  const { mass, volume, balanceTolerance, flaskTolerance, purity = 100, purityTolerance = 0 } = solution;
-  const made = molarity(solution);
-  if (!made.ok) return made;
-  const error = (_a = belowZero(
-    { value: balanceTolerance, argument: "balance_tolerance", unit: "g" },
-    { value: flaskTolerance, argument: "flask_tolerance", unit: "mL" },
-    { value: purityTolerance, argument: "purity_tolerance", unit: "percentage points" }
-  )) != null ? _a : notAboveZero({ value: made.value, argument: "grams", unit: "mol/L" });
-  if (error) return failure(error);
-  const weighing = rectangular(balanceTolerance, mass);
-  const relative = Math.hypot(
-    weighing,
-    weighing,
-    rectangular(flaskTolerance, volume),
-    rectangular(purityTolerance, purity)
-  );
-  return finite(molesPerLitre(made.value * relative), "grams");
+	var _a;
+	const { mass, volume, balanceTolerance, flaskTolerance, purity = 100, purityTolerance = 0 } = solution;
+	const made = molarity(solution);
+	if (!made.ok) return made;
+	const error = (_a = belowZero(
+		{ value: balanceTolerance, argument: "balance_tolerance", unit: "g" },
+		{ value: flaskTolerance, argument: "flask_tolerance", unit: "mL" },
+		{ value: purityTolerance, argument: "purity_tolerance", unit: "percentage points" }
+	)) != null ? _a : notAboveZero({ value: made.value, argument: "grams", unit: "mol/L" });
+	if (error) return failure(error);
+	const weighing = rectangular(balanceTolerance, mass);
+	const relative = Math.hypot(
+		weighing,
+		weighing,
+		rectangular(flaskTolerance, volume),
+		rectangular(purityTolerance, purity)
+	);
+	return finite(molesPerLitre(made.value * relative), "grams");
 }
 
 // src/functions/entries/molarityUncertaintyEntry.ts
 var molarityUncertaintyEntry = {
-  name: "MOLARITYUNCERTAINTY",
-  arguments: [
-    { name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
-    { name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
-    { name: "volume", kind: "volume", unit: "mL", about: "volume of the flask" },
-    { name: "balance_tolerance", kind: "mass", unit: "g", about: "± of one reading of the balance" },
-    { name: "flask_tolerance", kind: "volume", unit: "mL", about: "± of the flask" },
-    {
-      name: "purity_percent",
-      kind: "percent",
-      unit: "%",
-      about: "purity of the solid by mass; 100 % if left out",
-      optional: true
-    },
-    {
-      name: "purity_tolerance",
-      kind: "percentage points",
-      unit: "percentage points",
-      about: "± of the purity; 0 if left out",
-      optional: true
-    }
-  ],
-  call: cellByCell,
-  compute: (formula, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance) => withMolarMass(
-    formula,
-    (molarMass) => molarityUncertainty({ molarMass, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance })
-  )
+	name: "MOLARITYUNCERTAINTY",
+	arguments: [
+		{ name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
+		{ name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
+		{ name: "volume", kind: "volume", unit: "mL", about: "volume of the flask" },
+		{ name: "balance_tolerance", kind: "mass", unit: "g", about: "± of one reading of the balance" },
+		{ name: "flask_tolerance", kind: "volume", unit: "mL", about: "± of the flask" },
+		{
+			name: "purity_percent",
+			kind: "percent",
+			unit: "%",
+			about: "purity of the solid by mass; 100 % if left out",
+			optional: true
+		},
+		{
+			name: "purity_tolerance",
+			kind: "percentage points",
+			unit: "percentage points",
+			about: "± of the purity; 0 if left out",
+			optional: true
+		}
+	],
+	call: cellByCell,
+	compute: (formula, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance) => withMolarMass(
+		formula,
+		(molarMass) => molarityUncertainty({ molarMass, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance })
+	)
 };
 return { entry: molarityUncertaintyEntry };
 },
@@ -9593,10 +9593,10 @@ const { cellByCell, molarMass } = part("base");
 
 // src/functions/entries/molarMassEntry.ts
 var molarMassEntry = {
-  name: "MOLARMASS",
-  arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as CuSO4·5H2O" }],
-  call: cellByCell,
-  compute: (formula) => molarMass(formula)
+	name: "MOLARMASS",
+	arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as CuSO4·5H2O" }],
+	call: cellByCell,
+	compute: (formula) => molarMass(formula)
 };
 return { entry: molarMassEntry };
 },
@@ -9606,39 +9606,39 @@ const { belowZero, cellByCell, failure, finite, notAboveZero, withMolarMass } = 
 
 // src/chemistry/moleFraction.ts
 function moleFraction({
-  first,
-  second
+	first,
+	second
 }) {
-  var _a;
-  const error = (_a = belowZero(
-    { value: first.mass, argument: "grams_1", unit: "g" },
-    { value: second.mass, argument: "grams_2", unit: "g" }
-  )) != null ? _a : notAboveZero({ value: first.mass + second.mass, argument: "grams_1", unit: "g" });
-  if (error) return failure(error);
-  const amount = first.mass / first.molarMass;
-  return finite(amount / (amount + second.mass / second.molarMass), "grams_1");
+	var _a;
+	const error = (_a = belowZero(
+		{ value: first.mass, argument: "grams_1", unit: "g" },
+		{ value: second.mass, argument: "grams_2", unit: "g" }
+	)) != null ? _a : notAboveZero({ value: first.mass + second.mass, argument: "grams_1", unit: "g" });
+	if (error) return failure(error);
+	const amount = first.mass / first.molarMass;
+	return finite(amount / (amount + second.mass / second.molarMass), "grams_1");
 }
 
 // src/functions/entries/moleFractionEntry.ts
 var moleFractionEntry = {
-  name: "MOLEFRACTION",
-  arguments: [
-    { name: "formula_1", kind: "formula", unit: "", about: "formula of the first substance" },
-    { name: "grams_1", kind: "mass", unit: "g", about: "its mass" },
-    { name: "formula_2", kind: "formula", unit: "", about: "formula of the second substance" },
-    { name: "grams_2", kind: "mass", unit: "g", about: "its mass" }
-  ],
-  call: cellByCell,
-  compute: (first, firstMass, second, secondMass) => withMolarMass(
-    first,
-    (firstMolarMass) => withMolarMass(
-      second,
-      (secondMolarMass) => moleFraction({
-        first: { molarMass: firstMolarMass, mass: firstMass },
-        second: { molarMass: secondMolarMass, mass: secondMass }
-      })
-    )
-  )
+	name: "MOLEFRACTION",
+	arguments: [
+		{ name: "formula_1", kind: "formula", unit: "", about: "formula of the first substance" },
+		{ name: "grams_1", kind: "mass", unit: "g", about: "its mass" },
+		{ name: "formula_2", kind: "formula", unit: "", about: "formula of the second substance" },
+		{ name: "grams_2", kind: "mass", unit: "g", about: "its mass" }
+	],
+	call: cellByCell,
+	compute: (first, firstMass, second, secondMass) => withMolarMass(
+		first,
+		(firstMolarMass) => withMolarMass(
+			second,
+			(secondMolarMass) => moleFraction({
+				first: { molarMass: firstMolarMass, mass: firstMass },
+				second: { molarMass: secondMolarMass, mass: secondMass }
+			})
+		)
+	)
 };
 return { entry: moleFractionEntry };
 },
@@ -9648,22 +9648,22 @@ const { belowZero, cellByCell, failure, finite, moles, withMolarMass } = part("b
 
 // src/chemistry/amountOf.ts
 function amountOf({
-  molarMass,
-  mass
+	molarMass,
+	mass
 }) {
-  const error = belowZero({ value: mass, argument: "grams", unit: "g" });
-  return error ? failure(error) : finite(moles(mass / molarMass), "grams");
+	const error = belowZero({ value: mass, argument: "grams", unit: "g" });
+	return error ? failure(error) : finite(moles(mass / molarMass), "grams");
 }
 
 // src/functions/entries/molesEntry.ts
 var molesEntry = {
-  name: "MOLES",
-  arguments: [
-    { name: "formula", kind: "formula", unit: "", about: "formula of the substance" },
-    { name: "grams", kind: "mass", unit: "g", about: "its mass" }
-  ],
-  call: cellByCell,
-  compute: (formula, mass) => withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass }))
+	name: "MOLES",
+	arguments: [
+		{ name: "formula", kind: "formula", unit: "", about: "formula of the substance" },
+		{ name: "grams", kind: "mass", unit: "g", about: "its mass" }
+	],
+	call: cellByCell,
+	compute: (formula, mass) => withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass }))
 };
 return { entry: molesEntry };
 },
@@ -9674,16 +9674,16 @@ const { belowZero, cellByCell, failure, finite } = part("base");
 // src/chemistry/particleCount.ts
 var avogadroConstant = 602214076e15;
 function particleCount(amount) {
-  const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
-  return error ? failure(error) : finite(amount * avogadroConstant, "moles");
+	const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
+	return error ? failure(error) : finite(amount * avogadroConstant, "moles");
 }
 
 // src/functions/entries/particleCountEntry.ts
 var particleCountEntry = {
-  name: "PARTICLECOUNT",
-  arguments: [{ name: "moles", kind: "amount", unit: "mol", about: "the amount" }],
-  call: cellByCell,
-  compute: (amount) => particleCount(amount)
+	name: "PARTICLECOUNT",
+	arguments: [{ name: "moles", kind: "amount", unit: "mol", about: "the amount" }],
+	call: cellByCell,
+	compute: (amount) => particleCount(amount)
 };
 return { entry: particleCountEntry };
 },
@@ -9693,39 +9693,39 @@ const { cellByCell, comparedValues, failure, finite, percent } = part("base");
 
 // src/measurement/percentDifference.ts
 function percentDifference({
-  first,
-  second
+	first,
+	second
 }) {
-  const mean = Math.abs(first / 2 + second / 2);
-  if (mean === 0) {
-    return failure({
-      code: "mean-zero",
-      argument: "second",
-      expected: "two values whose mean is not 0",
-      received: `${first} and ${second}`,
-      advice: "A share of nothing does not exist: compare the plain difference instead."
-    });
-  }
-  return finite(percent(100 * Math.abs(first - second) / mean), "first");
+	const mean = Math.abs(first / 2 + second / 2);
+	if (mean === 0) {
+		return failure({
+			code: "mean-zero",
+			argument: "second",
+			expected: "two values whose mean is not 0",
+			received: `${first} and ${second}`,
+			advice: "A share of nothing does not exist: compare the plain difference instead."
+		});
+	}
+	return finite(percent(100 * Math.abs(first - second) / mean), "first");
 }
 
 // src/functions/entries/percentDifferenceEntry.ts
 var percentDifferenceEntry = {
-  name: "PERCENTDIFFERENCE",
-  arguments: [
-    { name: "first", kind: "measure", unit: "", about: "one value, with or without a unit" },
-    {
-      name: "second",
-      kind: "measure",
-      unit: "",
-      about: "the other value; without a unit it counts in that of the first"
-    }
-  ],
-  call: cellByCell,
-  compute(first, second) {
-    const values = comparedValues({ name: "first", measure: first }, { name: "second", measure: second });
-    return values.ok ? percentDifference({ first: values.value.one, second: values.value.other }) : values;
-  }
+	name: "PERCENTDIFFERENCE",
+	arguments: [
+		{ name: "first", kind: "measure", unit: "", about: "one value, with or without a unit" },
+		{
+			name: "second",
+			kind: "measure",
+			unit: "",
+			about: "the other value; without a unit it counts in that of the first"
+		}
+	],
+	call: cellByCell,
+	compute(first, second) {
+		const values = comparedValues({ name: "first", measure: first }, { name: "second", measure: second });
+		return values.ok ? percentDifference({ first: values.value.one, second: values.value.other }) : values;
+	}
 };
 return { entry: percentDifferenceEntry };
 },
@@ -9735,29 +9735,29 @@ const { cellByCell, comparedValues, percentError } = part("base");
 
 // src/functions/entries/percentErrorEntry.ts
 var percentErrorEntry = {
-  name: "PERCENTERROR",
-  arguments: [
-    { name: "measured", kind: "measure", unit: "", about: "the measured value, with or without a unit" },
-    {
-      name: "accepted",
-      kind: "measure",
-      unit: "",
-      about: "the accepted value; without a unit it counts in that of the measured one"
-    },
-    {
-      name: "signed",
-      kind: "yes or no",
-      unit: "",
-      about: "TRUE keeps the sign of measured − accepted; without sign if left out",
-      optional: true
-    }
-  ],
-  call: cellByCell,
-  compute(measured, accepted, signed) {
-    const values = comparedValues({ name: "measured", measure: measured }, { name: "accepted", measure: accepted });
-    if (!values.ok) return values;
-    return percentError({ measured: values.value.one, accepted: values.value.other, signed });
-  }
+	name: "PERCENTERROR",
+	arguments: [
+		{ name: "measured", kind: "measure", unit: "", about: "the measured value, with or without a unit" },
+		{
+			name: "accepted",
+			kind: "measure",
+			unit: "",
+			about: "the accepted value; without a unit it counts in that of the measured one"
+		},
+		{
+			name: "signed",
+			kind: "yes or no",
+			unit: "",
+			about: "TRUE keeps the sign of measured − accepted; without sign if left out",
+			optional: true
+		}
+	],
+	call: cellByCell,
+	compute(measured, accepted, signed) {
+		const values = comparedValues({ name: "measured", measure: measured }, { name: "accepted", measure: accepted });
+		if (!values.ok) return values;
+		return percentError({ measured: values.value.one, accepted: values.value.other, signed });
+	}
 };
 return { entry: percentErrorEntry };
 },
@@ -9767,14 +9767,14 @@ const { cellByCell, reagentMolarity, withMolarMass } = part("base");
 
 // src/functions/entries/reagentMolarityEntry.ts
 var reagentMolarityEntry = {
-  name: "REAGENTMOLARITY",
-  arguments: [
-    { name: "formula", kind: "formula", unit: "", about: "formula of the solute in the bottle" },
-    { name: "mass_percent", kind: "percent", unit: "%", about: "mass percent on the label; 37 means 37 %" },
-    { name: "density", kind: "density", unit: "g/mL", about: "density of the reagent" }
-  ],
-  call: cellByCell,
-  compute: (formula, massPercent, density) => withMolarMass(formula, (molarMass) => reagentMolarity({ molarMass, massPercent, density }))
+	name: "REAGENTMOLARITY",
+	arguments: [
+		{ name: "formula", kind: "formula", unit: "", about: "formula of the solute in the bottle" },
+		{ name: "mass_percent", kind: "percent", unit: "%", about: "mass percent on the label; 37 means 37 %" },
+		{ name: "density", kind: "density", unit: "g/mL", about: "density of the reagent" }
+	],
+	call: cellByCell,
+	compute: (formula, massPercent, density) => withMolarMass(formula, (molarMass) => reagentMolarity({ molarMass, massPercent, density }))
 };
 return { entry: reagentMolarityEntry };
 },
@@ -9799,473 +9799,473 @@ var P = {};
 var UNDEFINED = void 0;
 var NUMERIC = /^-?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 function _Big_() {
-  function Big2(n) {
-    var x = this;
-    if (!(x instanceof Big2)) {
-      return n === UNDEFINED && arguments.length === 0 ? _Big_() : new Big2(n);
-    }
-    if (n instanceof Big2) {
-      x.s = n.s;
-      x.e = n.e;
-      x.c = n.c.slice();
-    } else {
-      if (typeof n !== "string") {
-        if (Big2.strict === true && typeof n !== "bigint") {
-          throw TypeError(INVALID + "value");
-        }
-        n = n === 0 && 1 / n < 0 ? "-0" : String(n);
-      }
-      parse(x, n);
-    }
-    x.constructor = Big2;
-  }
-  Big2.prototype = P;
-  Big2.DP = DP;
-  Big2.RM = RM;
-  Big2.NE = NE;
-  Big2.PE = PE;
-  Big2.strict = STRICT;
-  Big2.roundDown = 0;
-  Big2.roundHalfUp = 1;
-  Big2.roundHalfEven = 2;
-  Big2.roundUp = 3;
-  return Big2;
+	function Big2(n) {
+		var x = this;
+		if (!(x instanceof Big2)) {
+			return n === UNDEFINED && arguments.length === 0 ? _Big_() : new Big2(n);
+		}
+		if (n instanceof Big2) {
+			x.s = n.s;
+			x.e = n.e;
+			x.c = n.c.slice();
+		} else {
+			if (typeof n !== "string") {
+				if (Big2.strict === true && typeof n !== "bigint") {
+					throw TypeError(INVALID + "value");
+				}
+				n = n === 0 && 1 / n < 0 ? "-0" : String(n);
+			}
+			parse(x, n);
+		}
+		x.constructor = Big2;
+	}
+	Big2.prototype = P;
+	Big2.DP = DP;
+	Big2.RM = RM;
+	Big2.NE = NE;
+	Big2.PE = PE;
+	Big2.strict = STRICT;
+	Big2.roundDown = 0;
+	Big2.roundHalfUp = 1;
+	Big2.roundHalfEven = 2;
+	Big2.roundUp = 3;
+	return Big2;
 }
 function parse(x, n) {
-  var e, i, nl;
-  if (!NUMERIC.test(n)) {
-    throw Error(INVALID + "number");
-  }
-  x.s = n.charAt(0) == "-" ? (n = n.slice(1), -1) : 1;
-  if ((e = n.indexOf(".")) > -1) n = n.replace(".", "");
-  if ((i = n.search(/e/i)) > 0) {
-    if (e < 0) e = i;
-    e += +n.slice(i + 1);
-    n = n.substring(0, i);
-  } else if (e < 0) {
-    e = n.length;
-  }
-  nl = n.length;
-  for (i = 0; i < nl && n.charAt(i) == "0"; ) ++i;
-  if (i == nl) {
-    x.c = [x.e = 0];
-  } else {
-    for (; nl > 0 && n.charAt(--nl) == "0"; ) ;
-    x.e = e - i - 1;
-    x.c = [];
-    for (e = 0; i <= nl; ) x.c[e++] = +n.charAt(i++);
-  }
-  return x;
+	var e, i, nl;
+	if (!NUMERIC.test(n)) {
+		throw Error(INVALID + "number");
+	}
+	x.s = n.charAt(0) == "-" ? (n = n.slice(1), -1) : 1;
+	if ((e = n.indexOf(".")) > -1) n = n.replace(".", "");
+	if ((i = n.search(/e/i)) > 0) {
+		if (e < 0) e = i;
+		e += +n.slice(i + 1);
+		n = n.substring(0, i);
+	} else if (e < 0) {
+		e = n.length;
+	}
+	nl = n.length;
+	for (i = 0; i < nl && n.charAt(i) == "0"; ) ++i;
+	if (i == nl) {
+		x.c = [x.e = 0];
+	} else {
+		for (; nl > 0 && n.charAt(--nl) == "0"; ) ;
+		x.e = e - i - 1;
+		x.c = [];
+		for (e = 0; i <= nl; ) x.c[e++] = +n.charAt(i++);
+	}
+	return x;
 }
 function round(x, sd, rm, more) {
-  var xc = x.c;
-  if (rm === UNDEFINED) rm = x.constructor.RM;
-  if (rm !== 0 && rm !== 1 && rm !== 2 && rm !== 3) {
-    throw Error(INVALID_RM);
-  }
-  if (sd < 1) {
-    more = rm === 3 && (more || !!xc[0]) || sd === 0 && (rm === 1 && xc[0] >= 5 || rm === 2 && (xc[0] > 5 || xc[0] === 5 && (more || xc[1] !== UNDEFINED)));
-    xc.length = 1;
-    if (more) {
-      x.e = x.e - sd + 1;
-      xc[0] = 1;
-    } else {
-      xc[0] = x.e = 0;
-    }
-  } else if (sd < xc.length) {
-    more = rm === 1 && xc[sd] >= 5 || rm === 2 && (xc[sd] > 5 || xc[sd] === 5 && (more || xc[sd + 1] !== UNDEFINED || xc[sd - 1] & 1)) || rm === 3 && (more || !!xc[0]);
-    xc.length = sd;
-    if (more) {
-      for (; ++xc[--sd] > 9; ) {
-        xc[sd] = 0;
-        if (sd === 0) {
-          ++x.e;
-          xc.unshift(1);
-          break;
-        }
-      }
-    }
-    for (sd = xc.length; !xc[--sd]; ) xc.pop();
-  }
-  return x;
+	var xc = x.c;
+	if (rm === UNDEFINED) rm = x.constructor.RM;
+	if (rm !== 0 && rm !== 1 && rm !== 2 && rm !== 3) {
+		throw Error(INVALID_RM);
+	}
+	if (sd < 1) {
+		more = rm === 3 && (more || !!xc[0]) || sd === 0 && (rm === 1 && xc[0] >= 5 || rm === 2 && (xc[0] > 5 || xc[0] === 5 && (more || xc[1] !== UNDEFINED)));
+		xc.length = 1;
+		if (more) {
+			x.e = x.e - sd + 1;
+			xc[0] = 1;
+		} else {
+			xc[0] = x.e = 0;
+		}
+	} else if (sd < xc.length) {
+		more = rm === 1 && xc[sd] >= 5 || rm === 2 && (xc[sd] > 5 || xc[sd] === 5 && (more || xc[sd + 1] !== UNDEFINED || xc[sd - 1] & 1)) || rm === 3 && (more || !!xc[0]);
+		xc.length = sd;
+		if (more) {
+			for (; ++xc[--sd] > 9; ) {
+				xc[sd] = 0;
+				if (sd === 0) {
+					++x.e;
+					xc.unshift(1);
+					break;
+				}
+			}
+		}
+		for (sd = xc.length; !xc[--sd]; ) xc.pop();
+	}
+	return x;
 }
 function stringify(x, doExponential, isNonzero) {
-  var e = x.e, s = x.c.join(""), n = s.length;
-  if (doExponential) {
-    s = s.charAt(0) + (n > 1 ? "." + s.slice(1) : "") + (e < 0 ? "e" : "e+") + e;
-  } else if (e < 0) {
-    for (; ++e; ) s = "0" + s;
-    s = "0." + s;
-  } else if (e > 0) {
-    if (++e > n) {
-      for (e -= n; e--; ) s += "0";
-    } else if (e < n) {
-      s = s.slice(0, e) + "." + s.slice(e);
-    }
-  } else if (n > 1) {
-    s = s.charAt(0) + "." + s.slice(1);
-  }
-  return x.s < 0 && isNonzero ? "-" + s : s;
+	var e = x.e, s = x.c.join(""), n = s.length;
+	if (doExponential) {
+		s = s.charAt(0) + (n > 1 ? "." + s.slice(1) : "") + (e < 0 ? "e" : "e+") + e;
+	} else if (e < 0) {
+		for (; ++e; ) s = "0" + s;
+		s = "0." + s;
+	} else if (e > 0) {
+		if (++e > n) {
+			for (e -= n; e--; ) s += "0";
+		} else if (e < n) {
+			s = s.slice(0, e) + "." + s.slice(e);
+		}
+	} else if (n > 1) {
+		s = s.charAt(0) + "." + s.slice(1);
+	}
+	return x.s < 0 && isNonzero ? "-" + s : s;
 }
 P.abs = function() {
-  var x = new this.constructor(this);
-  x.s = 1;
-  return x;
+	var x = new this.constructor(this);
+	x.s = 1;
+	return x;
 };
 P.cmp = function(y) {
-  var isneg, x = this, xc = x.c, yc = (y = new x.constructor(y)).c, i = x.s, j = y.s, k = x.e, l = y.e;
-  if (!xc[0] || !yc[0]) return !xc[0] ? !yc[0] ? 0 : -j : i;
-  if (i != j) return i;
-  isneg = i < 0;
-  if (k != l) return k > l ^ isneg ? 1 : -1;
-  j = (k = xc.length) < (l = yc.length) ? k : l;
-  for (i = -1; ++i < j; ) {
-    if (xc[i] != yc[i]) return xc[i] > yc[i] ^ isneg ? 1 : -1;
-  }
-  return k == l ? 0 : k > l ^ isneg ? 1 : -1;
+	var isneg, x = this, xc = x.c, yc = (y = new x.constructor(y)).c, i = x.s, j = y.s, k = x.e, l = y.e;
+	if (!xc[0] || !yc[0]) return !xc[0] ? !yc[0] ? 0 : -j : i;
+	if (i != j) return i;
+	isneg = i < 0;
+	if (k != l) return k > l ^ isneg ? 1 : -1;
+	j = (k = xc.length) < (l = yc.length) ? k : l;
+	for (i = -1; ++i < j; ) {
+		if (xc[i] != yc[i]) return xc[i] > yc[i] ^ isneg ? 1 : -1;
+	}
+	return k == l ? 0 : k > l ^ isneg ? 1 : -1;
 };
 P.div = function(y) {
-  var x = this, Big2 = x.constructor, a = x.c, b = (y = new Big2(y)).c, k = x.s == y.s ? 1 : -1, dp = Big2.DP;
-  if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
-    throw Error(INVALID_DP);
-  }
-  if (!b[0]) {
-    throw Error(DIV_BY_ZERO);
-  }
-  if (!a[0]) {
-    y.s = k;
-    y.c = [y.e = 0];
-    return y;
-  }
-  var bl, bt, n, cmp, ri, bz = b.slice(), ai = bl = b.length, al = a.length, r = a.slice(0, bl), rl = r.length, q = y, qc = q.c = [], qi = 0, p = dp + (q.e = x.e - y.e) + 1;
-  q.s = k;
-  k = p < 0 ? 0 : p;
-  bz.unshift(0);
-  for (; rl++ < bl; ) r.push(0);
-  do {
-    for (n = 0; n < 10; n++) {
-      if (bl != (rl = r.length)) {
-        cmp = bl > rl ? 1 : -1;
-      } else {
-        for (ri = -1, cmp = 0; ++ri < bl; ) {
-          if (b[ri] != r[ri]) {
-            cmp = b[ri] > r[ri] ? 1 : -1;
-            break;
-          }
-        }
-      }
-      if (cmp < 0) {
-        for (bt = rl == bl ? b : bz; rl; ) {
-          if (r[--rl] < bt[rl]) {
-            ri = rl;
-            for (; ri && !r[--ri]; ) r[ri] = 9;
-            --r[ri];
-            r[rl] += 10;
-          }
-          r[rl] -= bt[rl];
-        }
-        for (; !r[0]; ) r.shift();
-      } else {
-        break;
-      }
-    }
-    qc[qi++] = cmp ? n : ++n;
-    if (r[0] && cmp) r[rl] = a[ai] || 0;
-    else r = [a[ai]];
-  } while ((ai++ < al || r[0] !== UNDEFINED) && k--);
-  if (!qc[0] && qi != 1) {
-    qc.shift();
-    q.e--;
-    p--;
-  }
-  if (qi > p) round(q, p, Big2.RM, r[0] !== UNDEFINED);
-  return q;
+	var x = this, Big2 = x.constructor, a = x.c, b = (y = new Big2(y)).c, k = x.s == y.s ? 1 : -1, dp = Big2.DP;
+	if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
+		throw Error(INVALID_DP);
+	}
+	if (!b[0]) {
+		throw Error(DIV_BY_ZERO);
+	}
+	if (!a[0]) {
+		y.s = k;
+		y.c = [y.e = 0];
+		return y;
+	}
+	var bl, bt, n, cmp, ri, bz = b.slice(), ai = bl = b.length, al = a.length, r = a.slice(0, bl), rl = r.length, q = y, qc = q.c = [], qi = 0, p = dp + (q.e = x.e - y.e) + 1;
+	q.s = k;
+	k = p < 0 ? 0 : p;
+	bz.unshift(0);
+	for (; rl++ < bl; ) r.push(0);
+	do {
+		for (n = 0; n < 10; n++) {
+			if (bl != (rl = r.length)) {
+				cmp = bl > rl ? 1 : -1;
+			} else {
+				for (ri = -1, cmp = 0; ++ri < bl; ) {
+					if (b[ri] != r[ri]) {
+						cmp = b[ri] > r[ri] ? 1 : -1;
+						break;
+					}
+				}
+			}
+			if (cmp < 0) {
+				for (bt = rl == bl ? b : bz; rl; ) {
+					if (r[--rl] < bt[rl]) {
+						ri = rl;
+						for (; ri && !r[--ri]; ) r[ri] = 9;
+						--r[ri];
+						r[rl] += 10;
+					}
+					r[rl] -= bt[rl];
+				}
+				for (; !r[0]; ) r.shift();
+			} else {
+				break;
+			}
+		}
+		qc[qi++] = cmp ? n : ++n;
+		if (r[0] && cmp) r[rl] = a[ai] || 0;
+		else r = [a[ai]];
+	} while ((ai++ < al || r[0] !== UNDEFINED) && k--);
+	if (!qc[0] && qi != 1) {
+		qc.shift();
+		q.e--;
+		p--;
+	}
+	if (qi > p) round(q, p, Big2.RM, r[0] !== UNDEFINED);
+	return q;
 };
 P.eq = function(y) {
-  return this.cmp(y) === 0;
+	return this.cmp(y) === 0;
 };
 P.gt = function(y) {
-  return this.cmp(y) > 0;
+	return this.cmp(y) > 0;
 };
 P.gte = function(y) {
-  return this.cmp(y) > -1;
+	return this.cmp(y) > -1;
 };
 P.lt = function(y) {
-  return this.cmp(y) < 0;
+	return this.cmp(y) < 0;
 };
 P.lte = function(y) {
-  return this.cmp(y) < 1;
+	return this.cmp(y) < 1;
 };
 P.minus = P.sub = function(y) {
-  var i, j, t, xlty, x = this, Big2 = x.constructor, a = x.s, b = (y = new Big2(y)).s;
-  if (a != b) {
-    y.s = -b;
-    return x.plus(y);
-  }
-  var xc = x.c.slice(), xe = x.e, yc = y.c, ye = y.e;
-  if (!xc[0] || !yc[0]) {
-    if (yc[0]) {
-      y.s = -b;
-    } else if (xc[0]) {
-      y = new Big2(x);
-    } else {
-      y.s = 1;
-    }
-    return y;
-  }
-  if (a = xe - ye) {
-    if (xlty = a < 0) {
-      a = -a;
-      t = xc;
-    } else {
-      ye = xe;
-      t = yc;
-    }
-    t.reverse();
-    for (b = a; b--; ) t.push(0);
-    t.reverse();
-  } else {
-    j = ((xlty = xc.length < yc.length) ? xc : yc).length;
-    for (a = b = 0; b < j; b++) {
-      if (xc[b] != yc[b]) {
-        xlty = xc[b] < yc[b];
-        break;
-      }
-    }
-  }
-  if (xlty) {
-    t = xc;
-    xc = yc;
-    yc = t;
-    y.s = -y.s;
-  }
-  if ((b = (j = yc.length) - (i = xc.length)) > 0) for (; b--; ) xc[i++] = 0;
-  for (b = i; j > a; ) {
-    if (xc[--j] < yc[j]) {
-      for (i = j; i && !xc[--i]; ) xc[i] = 9;
-      --xc[i];
-      xc[j] += 10;
-    }
-    xc[j] -= yc[j];
-  }
-  for (; xc[--b] === 0; ) xc.pop();
-  for (; xc[0] === 0; ) {
-    xc.shift();
-    --ye;
-  }
-  if (!xc[0]) {
-    y.s = 1;
-    xc = [ye = 0];
-  }
-  y.c = xc;
-  y.e = ye;
-  return y;
+	var i, j, t, xlty, x = this, Big2 = x.constructor, a = x.s, b = (y = new Big2(y)).s;
+	if (a != b) {
+		y.s = -b;
+		return x.plus(y);
+	}
+	var xc = x.c.slice(), xe = x.e, yc = y.c, ye = y.e;
+	if (!xc[0] || !yc[0]) {
+		if (yc[0]) {
+			y.s = -b;
+		} else if (xc[0]) {
+			y = new Big2(x);
+		} else {
+			y.s = 1;
+		}
+		return y;
+	}
+	if (a = xe - ye) {
+		if (xlty = a < 0) {
+			a = -a;
+			t = xc;
+		} else {
+			ye = xe;
+			t = yc;
+		}
+		t.reverse();
+		for (b = a; b--; ) t.push(0);
+		t.reverse();
+	} else {
+		j = ((xlty = xc.length < yc.length) ? xc : yc).length;
+		for (a = b = 0; b < j; b++) {
+			if (xc[b] != yc[b]) {
+				xlty = xc[b] < yc[b];
+				break;
+			}
+		}
+	}
+	if (xlty) {
+		t = xc;
+		xc = yc;
+		yc = t;
+		y.s = -y.s;
+	}
+	if ((b = (j = yc.length) - (i = xc.length)) > 0) for (; b--; ) xc[i++] = 0;
+	for (b = i; j > a; ) {
+		if (xc[--j] < yc[j]) {
+			for (i = j; i && !xc[--i]; ) xc[i] = 9;
+			--xc[i];
+			xc[j] += 10;
+		}
+		xc[j] -= yc[j];
+	}
+	for (; xc[--b] === 0; ) xc.pop();
+	for (; xc[0] === 0; ) {
+		xc.shift();
+		--ye;
+	}
+	if (!xc[0]) {
+		y.s = 1;
+		xc = [ye = 0];
+	}
+	y.c = xc;
+	y.e = ye;
+	return y;
 };
 P.mod = function(y) {
-  var ygtx, x = this, Big2 = x.constructor, a = x.s, b = (y = new Big2(y)).s;
-  if (!y.c[0]) {
-    throw Error(DIV_BY_ZERO);
-  }
-  x.s = y.s = 1;
-  ygtx = y.cmp(x) == 1;
-  x.s = a;
-  y.s = b;
-  if (ygtx) return new Big2(x);
-  a = Big2.DP;
-  b = Big2.RM;
-  Big2.DP = Big2.RM = 0;
-  x = x.div(y);
-  Big2.DP = a;
-  Big2.RM = b;
-  return this.minus(x.times(y));
+	var ygtx, x = this, Big2 = x.constructor, a = x.s, b = (y = new Big2(y)).s;
+	if (!y.c[0]) {
+		throw Error(DIV_BY_ZERO);
+	}
+	x.s = y.s = 1;
+	ygtx = y.cmp(x) == 1;
+	x.s = a;
+	y.s = b;
+	if (ygtx) return new Big2(x);
+	a = Big2.DP;
+	b = Big2.RM;
+	Big2.DP = Big2.RM = 0;
+	x = x.div(y);
+	Big2.DP = a;
+	Big2.RM = b;
+	return this.minus(x.times(y));
 };
 P.neg = function() {
-  var x = new this.constructor(this);
-  x.s = -x.s;
-  return x;
+	var x = new this.constructor(this);
+	x.s = -x.s;
+	return x;
 };
 P.plus = P.add = function(y) {
-  var e, k, t, x = this, Big2 = x.constructor;
-  y = new Big2(y);
-  if (x.s != y.s) {
-    y.s = -y.s;
-    return x.minus(y);
-  }
-  var xe = x.e, xc = x.c, ye = y.e, yc = y.c;
-  if (!xc[0] || !yc[0]) {
-    if (!yc[0]) {
-      if (xc[0]) {
-        y = new Big2(x);
-      } else {
-        y.s = x.s;
-      }
-    }
-    return y;
-  }
-  xc = xc.slice();
-  if (e = xe - ye) {
-    if (e > 0) {
-      ye = xe;
-      t = yc;
-    } else {
-      e = -e;
-      t = xc;
-    }
-    t.reverse();
-    for (; e--; ) t.push(0);
-    t.reverse();
-  }
-  if (xc.length - yc.length < 0) {
-    t = yc;
-    yc = xc;
-    xc = t;
-  }
-  e = yc.length;
-  for (k = 0; e; xc[e] %= 10) k = (xc[--e] = xc[e] + yc[e] + k) / 10 | 0;
-  if (k) {
-    xc.unshift(k);
-    ++ye;
-  }
-  for (e = xc.length; xc[--e] === 0; ) xc.pop();
-  y.c = xc;
-  y.e = ye;
-  return y;
+	var e, k, t, x = this, Big2 = x.constructor;
+	y = new Big2(y);
+	if (x.s != y.s) {
+		y.s = -y.s;
+		return x.minus(y);
+	}
+	var xe = x.e, xc = x.c, ye = y.e, yc = y.c;
+	if (!xc[0] || !yc[0]) {
+		if (!yc[0]) {
+			if (xc[0]) {
+				y = new Big2(x);
+			} else {
+				y.s = x.s;
+			}
+		}
+		return y;
+	}
+	xc = xc.slice();
+	if (e = xe - ye) {
+		if (e > 0) {
+			ye = xe;
+			t = yc;
+		} else {
+			e = -e;
+			t = xc;
+		}
+		t.reverse();
+		for (; e--; ) t.push(0);
+		t.reverse();
+	}
+	if (xc.length - yc.length < 0) {
+		t = yc;
+		yc = xc;
+		xc = t;
+	}
+	e = yc.length;
+	for (k = 0; e; xc[e] %= 10) k = (xc[--e] = xc[e] + yc[e] + k) / 10 | 0;
+	if (k) {
+		xc.unshift(k);
+		++ye;
+	}
+	for (e = xc.length; xc[--e] === 0; ) xc.pop();
+	y.c = xc;
+	y.e = ye;
+	return y;
 };
 P.pow = function(n) {
-  var x = this, one = new x.constructor("1"), y = one, isneg = n < 0;
-  if (n !== ~~n || n < -MAX_POWER || n > MAX_POWER) {
-    throw Error(INVALID + "exponent");
-  }
-  if (isneg) n = -n;
-  for (; ; ) {
-    if (n & 1) y = y.times(x);
-    n >>= 1;
-    if (!n) break;
-    x = x.times(x);
-  }
-  return isneg ? one.div(y) : y;
+	var x = this, one = new x.constructor("1"), y = one, isneg = n < 0;
+	if (n !== ~~n || n < -MAX_POWER || n > MAX_POWER) {
+		throw Error(INVALID + "exponent");
+	}
+	if (isneg) n = -n;
+	for (; ; ) {
+		if (n & 1) y = y.times(x);
+		n >>= 1;
+		if (!n) break;
+		x = x.times(x);
+	}
+	return isneg ? one.div(y) : y;
 };
 P.prec = function(sd, rm) {
-  if (sd !== ~~sd || sd < 1 || sd > MAX_DP) {
-    throw Error(INVALID + "precision");
-  }
-  return round(new this.constructor(this), sd, rm);
+	if (sd !== ~~sd || sd < 1 || sd > MAX_DP) {
+		throw Error(INVALID + "precision");
+	}
+	return round(new this.constructor(this), sd, rm);
 };
 P.round = function(dp, rm) {
-  if (dp === UNDEFINED) dp = 0;
-  else if (dp !== ~~dp || dp < -MAX_DP || dp > MAX_DP) {
-    throw Error(INVALID_DP);
-  }
-  return round(new this.constructor(this), dp + this.e + 1, rm);
+	if (dp === UNDEFINED) dp = 0;
+	else if (dp !== ~~dp || dp < -MAX_DP || dp > MAX_DP) {
+		throw Error(INVALID_DP);
+	}
+	return round(new this.constructor(this), dp + this.e + 1, rm);
 };
 P.sqrt = function() {
-  var r, c, t, x = this, Big2 = x.constructor, s = x.s, e = x.e, half = new Big2("0.5");
-  if (!x.c[0]) return new Big2(x);
-  if (s < 0) {
-    throw Error(NAME + "No square root");
-  }
-  s = Math.sqrt(+stringify(x, true, true));
-  if (s === 0 || s === 1 / 0) {
-    c = x.c.join("");
-    if (!(c.length + e & 1)) c += "0";
-    s = Math.sqrt(c);
-    e = ((e + 1) / 2 | 0) - (e < 0 || e & 1);
-    r = new Big2((s == 1 / 0 ? "5e" : (s = s.toExponential()).slice(0, s.indexOf("e") + 1)) + e);
-  } else {
-    r = new Big2(s + "");
-  }
-  e = r.e + (Big2.DP += 4);
-  do {
-    t = r;
-    r = half.times(t.plus(x.div(t)));
-  } while (t.c.slice(0, e).join("") !== r.c.slice(0, e).join(""));
-  return round(r, (Big2.DP -= 4) + r.e + 1, Big2.RM);
+	var r, c, t, x = this, Big2 = x.constructor, s = x.s, e = x.e, half = new Big2("0.5");
+	if (!x.c[0]) return new Big2(x);
+	if (s < 0) {
+		throw Error(NAME + "No square root");
+	}
+	s = Math.sqrt(+stringify(x, true, true));
+	if (s === 0 || s === 1 / 0) {
+		c = x.c.join("");
+		if (!(c.length + e & 1)) c += "0";
+		s = Math.sqrt(c);
+		e = ((e + 1) / 2 | 0) - (e < 0 || e & 1);
+		r = new Big2((s == 1 / 0 ? "5e" : (s = s.toExponential()).slice(0, s.indexOf("e") + 1)) + e);
+	} else {
+		r = new Big2(s + "");
+	}
+	e = r.e + (Big2.DP += 4);
+	do {
+		t = r;
+		r = half.times(t.plus(x.div(t)));
+	} while (t.c.slice(0, e).join("") !== r.c.slice(0, e).join(""));
+	return round(r, (Big2.DP -= 4) + r.e + 1, Big2.RM);
 };
 P.times = P.mul = function(y) {
-  var c, x = this, Big2 = x.constructor, xc = x.c, yc = (y = new Big2(y)).c, a = xc.length, b = yc.length, i = x.e, j = y.e;
-  y.s = x.s == y.s ? 1 : -1;
-  if (!xc[0] || !yc[0]) {
-    y.c = [y.e = 0];
-    return y;
-  }
-  y.e = i + j;
-  if (a < b) {
-    c = xc;
-    xc = yc;
-    yc = c;
-    j = a;
-    a = b;
-    b = j;
-  }
-  for (c = new Array(j = a + b); j--; ) c[j] = 0;
-  for (i = b; i--; ) {
-    b = 0;
-    for (j = a + i; j > i; ) {
-      b = c[j] + yc[i] * xc[j - i - 1] + b;
-      c[j--] = b % 10;
-      b = b / 10 | 0;
-    }
-    c[j] = b;
-  }
-  if (b) ++y.e;
-  else c.shift();
-  for (i = c.length; !c[--i]; ) c.pop();
-  y.c = c;
-  return y;
+	var c, x = this, Big2 = x.constructor, xc = x.c, yc = (y = new Big2(y)).c, a = xc.length, b = yc.length, i = x.e, j = y.e;
+	y.s = x.s == y.s ? 1 : -1;
+	if (!xc[0] || !yc[0]) {
+		y.c = [y.e = 0];
+		return y;
+	}
+	y.e = i + j;
+	if (a < b) {
+		c = xc;
+		xc = yc;
+		yc = c;
+		j = a;
+		a = b;
+		b = j;
+	}
+	for (c = new Array(j = a + b); j--; ) c[j] = 0;
+	for (i = b; i--; ) {
+		b = 0;
+		for (j = a + i; j > i; ) {
+			b = c[j] + yc[i] * xc[j - i - 1] + b;
+			c[j--] = b % 10;
+			b = b / 10 | 0;
+		}
+		c[j] = b;
+	}
+	if (b) ++y.e;
+	else c.shift();
+	for (i = c.length; !c[--i]; ) c.pop();
+	y.c = c;
+	return y;
 };
 P.toExponential = function(dp, rm) {
-  var x = this, n = x.c[0];
-  if (dp !== UNDEFINED) {
-    if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
-      throw Error(INVALID_DP);
-    }
-    x = round(new x.constructor(x), ++dp, rm);
-    for (; x.c.length < dp; ) x.c.push(0);
-  }
-  return stringify(x, true, !!n);
+	var x = this, n = x.c[0];
+	if (dp !== UNDEFINED) {
+		if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
+			throw Error(INVALID_DP);
+		}
+		x = round(new x.constructor(x), ++dp, rm);
+		for (; x.c.length < dp; ) x.c.push(0);
+	}
+	return stringify(x, true, !!n);
 };
 P.toFixed = function(dp, rm) {
-  var x = this, n = x.c[0];
-  if (dp !== UNDEFINED) {
-    if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
-      throw Error(INVALID_DP);
-    }
-    x = round(new x.constructor(x), dp + x.e + 1, rm);
-    for (dp = dp + x.e + 1; x.c.length < dp; ) x.c.push(0);
-  }
-  return stringify(x, false, !!n);
+	var x = this, n = x.c[0];
+	if (dp !== UNDEFINED) {
+		if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
+			throw Error(INVALID_DP);
+		}
+		x = round(new x.constructor(x), dp + x.e + 1, rm);
+		for (dp = dp + x.e + 1; x.c.length < dp; ) x.c.push(0);
+	}
+	return stringify(x, false, !!n);
 };
 P.toJSON = P.toString = function() {
-  var x = this, Big2 = x.constructor;
-  return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, !!x.c[0]);
+	var x = this, Big2 = x.constructor;
+	return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, !!x.c[0]);
 };
 if (typeof Symbol !== "undefined") {
-  P[/* @__PURE__ */ Symbol.for("nodejs.util.inspect.custom")] = P.toJSON;
+	P[/* @__PURE__ */ Symbol.for("nodejs.util.inspect.custom")] = P.toJSON;
 }
 P.toNumber = function() {
-  var n = +stringify(this, true, true);
-  if (this.constructor.strict === true && !this.eq(n.toString())) {
-    throw Error(NAME + "Imprecise conversion");
-  }
-  return n;
+	var n = +stringify(this, true, true);
+	if (this.constructor.strict === true && !this.eq(n.toString())) {
+		throw Error(NAME + "Imprecise conversion");
+	}
+	return n;
 };
 P.toPrecision = function(sd, rm) {
-  var x = this, Big2 = x.constructor, n = x.c[0];
-  if (sd !== UNDEFINED) {
-    if (sd !== ~~sd || sd < 1 || sd > MAX_DP) {
-      throw Error(INVALID + "precision");
-    }
-    x = round(new Big2(x), sd, rm);
-    for (; x.c.length < sd; ) x.c.push(0);
-  }
-  return stringify(x, sd <= x.e || x.e <= Big2.NE || x.e >= Big2.PE, !!n);
+	var x = this, Big2 = x.constructor, n = x.c[0];
+	if (sd !== UNDEFINED) {
+		if (sd !== ~~sd || sd < 1 || sd > MAX_DP) {
+			throw Error(INVALID + "precision");
+		}
+		x = round(new Big2(x), sd, rm);
+		for (; x.c.length < sd; ) x.c.push(0);
+	}
+	return stringify(x, sd <= x.e || x.e <= Big2.NE || x.e >= Big2.PE, !!n);
 };
 P.valueOf = function() {
-  var x = this, Big2 = x.constructor;
-  if (Big2.strict === true) {
-    throw Error(NAME + "valueOf disallowed");
-  }
-  return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, true);
+	var x = this, Big2 = x.constructor;
+	if (Big2.strict === true) {
+		throw Error(NAME + "valueOf disallowed");
+	}
+	return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, true);
 };
 var Big = _Big_();
 var big_default = Big;
@@ -10274,42 +10274,42 @@ var big_default = Big;
 var mostFigures = 30;
 var smallestPlain = -7;
 function roundToFigures(number, { figures, ties }) {
-  if (!Number.isInteger(figures) || figures < 1 || figures > mostFigures) {
-    return failure({
-      code: "figures-out-of-range",
-      argument: "figures",
-      expected: `a whole number from 1 to ${mostFigures}`,
-      received: String(figures),
-      advice: "Type how many significant figures you want, such as 3."
-    });
-  }
-  const exact = new big_default(number.decimal);
-  if (exact.eq(0)) return success("0");
-  const rounded = exact.prec(figures, ties === "up" ? 1 : 2);
-  const place = rounded.e;
-  const decimals = figures - 1 - place;
-  const plain = rounded.toFixed(Math.max(decimals, 0));
-  const isClear = place >= smallestPlain && (decimals > 0 || !plain.endsWith("0"));
-  return success(isClear ? plain : rounded.toExponential(figures - 1).replace(/e\+?/, " × 10^"));
+	if (!Number.isInteger(figures) || figures < 1 || figures > mostFigures) {
+		return failure({
+			code: "figures-out-of-range",
+			argument: "figures",
+			expected: `a whole number from 1 to ${mostFigures}`,
+			received: String(figures),
+			advice: "Type how many significant figures you want, such as 3."
+		});
+	}
+	const exact = new big_default(number.decimal);
+	if (exact.eq(0)) return success("0");
+	const rounded = exact.prec(figures, ties === "up" ? 1 : 2);
+	const place = rounded.e;
+	const decimals = figures - 1 - place;
+	const plain = rounded.toFixed(Math.max(decimals, 0));
+	const isClear = place >= smallestPlain && (decimals > 0 || !plain.endsWith("0"));
+	return success(isClear ? plain : rounded.toExponential(figures - 1).replace(/e\+?/, " × 10^"));
 }
 
 // src/functions/entries/roundSigEntry.ts
 var roundSigEntry = {
-  name: "ROUNDSIG",
-  arguments: [
-    { name: "value", kind: "digits", unit: "", about: "the number" },
-    { name: "figures", kind: "whole number", unit: "", about: "how many significant figures" },
-    {
-      name: "ties",
-      kind: "text",
-      unit: "",
-      about: "half-way cases: even takes the even digit, up goes away from zero; even if left out, but schools differ",
-      optional: true,
-      oneOf: ["even", "up"]
-    }
-  ],
-  call: cellByCell,
-  compute: (value, figures, ties) => roundToFigures(value, { figures, ties })
+	name: "ROUNDSIG",
+	arguments: [
+		{ name: "value", kind: "digits", unit: "", about: "the number" },
+		{ name: "figures", kind: "whole number", unit: "", about: "how many significant figures" },
+		{
+			name: "ties",
+			kind: "text",
+			unit: "",
+			about: "half-way cases: even takes the even digit, up goes away from zero; even if left out, but schools differ",
+			optional: true,
+			oneOf: ["even", "up"]
+		}
+	],
+	call: cellByCell,
+	compute: (value, figures, ties) => roundToFigures(value, { figures, ties })
 };
 return { entry: roundSigEntry };
 },
@@ -10320,82 +10320,82 @@ const { failure, molesPerLitre, notAboveZero, oneTable, quoted, success } = part
 // src/chemistry/serialDilution.ts
 var mostStages = 100;
 function serialDilution({
-  stock,
-  factor,
-  stages,
-  finalVolume
+	stock,
+	factor,
+	stages,
+	finalVolume
 }) {
-  const error = notAboveZero(
-    { value: stock, argument: "stock_molarity", unit: "mol/L" },
-    ...finalVolume === void 0 ? [] : [{ value: finalVolume, argument: "final_volume", unit: "mL" }]
-  );
-  if (error) return failure(error);
-  if (!(factor > 1 && Number.isFinite(factor))) {
-    return failure({
-      code: "factor-not-above-one",
-      argument: "factor",
-      expected: "more than 1",
-      received: quoted(factor),
-      advice: "Type how many times the volume grows at each stage, such as 10."
-    });
-  }
-  if (!(Number.isInteger(stages) && stages >= 1 && stages <= mostStages)) {
-    return failure({
-      code: "stages-out-of-range",
-      argument: "stages",
-      expected: `a whole number from 1 to ${mostStages}`,
-      received: quoted(stages),
-      advice: "Type how many dilutions follow each other."
-    });
-  }
-  const volumes = finalVolume === void 0 ? {} : volumesOf(finalVolume, factor);
-  const rows = [];
-  for (let stage = 1; stage <= stages; stage += 1) {
-    const molarity = molesPerLitre(stock / factor ** stage);
-    if (!(molarity > 0)) {
-      return failure({
-        code: "stages-out-of-range",
-        argument: "stages",
-        expected: `at most ${stage - 1} ${stage === 2 ? "stage" : "stages"} with this factor`,
-        received: quoted(stages),
-        advice: "Nothing is left to dilute after that: take fewer stages or a smaller factor."
-      });
-    }
-    rows.push({ stage, molarity, ...volumes });
-  }
-  return success(rows);
+	const error = notAboveZero(
+		{ value: stock, argument: "stock_molarity", unit: "mol/L" },
+		...finalVolume === void 0 ? [] : [{ value: finalVolume, argument: "final_volume", unit: "mL" }]
+	);
+	if (error) return failure(error);
+	if (!(factor > 1 && Number.isFinite(factor))) {
+		return failure({
+			code: "factor-not-above-one",
+			argument: "factor",
+			expected: "more than 1",
+			received: quoted(factor),
+			advice: "Type how many times the volume grows at each stage, such as 10."
+		});
+	}
+	if (!(Number.isInteger(stages) && stages >= 1 && stages <= mostStages)) {
+		return failure({
+			code: "stages-out-of-range",
+			argument: "stages",
+			expected: `a whole number from 1 to ${mostStages}`,
+			received: quoted(stages),
+			advice: "Type how many dilutions follow each other."
+		});
+	}
+	const volumes = finalVolume === void 0 ? {} : volumesOf(finalVolume, factor);
+	const rows = [];
+	for (let stage = 1; stage <= stages; stage += 1) {
+		const molarity = molesPerLitre(stock / factor ** stage);
+		if (!(molarity > 0)) {
+			return failure({
+				code: "stages-out-of-range",
+				argument: "stages",
+				expected: `at most ${stage - 1} ${stage === 2 ? "stage" : "stages"} with this factor`,
+				received: quoted(stages),
+				advice: "Nothing is left to dilute after that: take fewer stages or a smaller factor."
+			});
+		}
+		rows.push({ stage, molarity, ...volumes });
+	}
+	return success(rows);
 }
 var volumesOf = (finalVolume, factor) => ({
-  taken: finalVolume / factor,
-  solvent: finalVolume - finalVolume / factor
+	taken: finalVolume / factor,
+	solvent: finalVolume - finalVolume / factor
 });
 
 // src/functions/entries/serialDilutionEntry.ts
 var serialDilutionEntry = {
-  name: "SERIALDILUTION",
-  arguments: [
-    { name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-    { name: "factor", kind: "factor", unit: "", about: "how many times each stage is diluted, more than 1" },
-    { name: "stages", kind: "whole number", unit: "", about: "how many dilutions follow each other" },
-    {
-      name: "final_volume",
-      kind: "volume",
-      unit: "mL",
-      about: "final volume of each stage; adds the two columns of volumes",
-      optional: true
-    }
-  ],
-  columns: ["stage", "mol/L", "mL taken", "mL of solvent"],
-  call: oneTable,
-  compute(stock, factor, stages, finalVolume) {
-    const series = serialDilution({ stock, factor, stages, finalVolume });
-    if (!series.ok) return series;
-    return success(
-      series.value.map(
-        ({ stage, molarity, taken, solvent }) => taken === void 0 || solvent === void 0 ? [stage, molarity] : [stage, molarity, taken, solvent]
-      )
-    );
-  }
+	name: "SERIALDILUTION",
+	arguments: [
+		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
+		{ name: "factor", kind: "factor", unit: "", about: "how many times each stage is diluted, more than 1" },
+		{ name: "stages", kind: "whole number", unit: "", about: "how many dilutions follow each other" },
+		{
+			name: "final_volume",
+			kind: "volume",
+			unit: "mL",
+			about: "final volume of each stage; adds the two columns of volumes",
+			optional: true
+		}
+	],
+	columns: ["stage", "mol/L", "mL taken", "mL of solvent"],
+	call: oneTable,
+	compute(stock, factor, stages, finalVolume) {
+		const series = serialDilution({ stock, factor, stages, finalVolume });
+		if (!series.ok) return series;
+		return success(
+			series.value.map(
+				({ stage, molarity, taken, solvent }) => taken === void 0 || solvent === void 0 ? [stage, molarity] : [stage, molarity, taken, solvent]
+			)
+		);
+	}
 };
 return { entry: serialDilutionEntry };
 },
@@ -10405,17 +10405,17 @@ const { cellByCell, significantFigures, success } = part("base");
 
 // src/functions/entries/sigFigsEntry.ts
 var sigFigsEntry = {
-  name: "SIGFIGS",
-  arguments: [
-    {
-      name: "number_as_text",
-      kind: "figures",
-      unit: "",
-      about: 'the number as text such as "0.0750"; a number cell has lost its trailing zeros'
-    }
-  ],
-  call: cellByCell,
-  compute: (number) => success(significantFigures(number))
+	name: "SIGFIGS",
+	arguments: [
+		{
+			name: "number_as_text",
+			kind: "figures",
+			unit: "",
+			about: 'the number as text such as "0.0750"; a number cell has lost its trailing zeros'
+		}
+	],
+	call: cellByCell,
+	compute: (number) => success(significantFigures(number))
 };
 return { entry: sigFigsEntry };
 },
@@ -10425,26 +10425,26 @@ const { cellByCell, soluteMass, withMolarMass } = part("base");
 
 // src/functions/entries/soluteMassEntry.ts
 var soluteMassEntry = {
-  name: "SOLUTEMASS",
-  arguments: [
-    {
-      name: "formula",
-      kind: "formula",
-      unit: "",
-      about: "formula of the solid as it stands in the bottle, hydrate included"
-    },
-    { name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-    { name: "volume", kind: "volume", unit: "mL", about: "volume of solution wanted" },
-    {
-      name: "purity_percent",
-      kind: "percent",
-      unit: "%",
-      about: "purity of the solid by mass; 100 % if left out",
-      optional: true
-    }
-  ],
-  call: cellByCell,
-  compute: (formula, molarity, volume, purity) => withMolarMass(formula, (molarMass) => soluteMass({ molarMass, molarity, volume, purity }))
+	name: "SOLUTEMASS",
+	arguments: [
+		{
+			name: "formula",
+			kind: "formula",
+			unit: "",
+			about: "formula of the solid as it stands in the bottle, hydrate included"
+		},
+		{ name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
+		{ name: "volume", kind: "volume", unit: "mL", about: "volume of solution wanted" },
+		{
+			name: "purity_percent",
+			kind: "percent",
+			unit: "%",
+			about: "purity of the solid by mass; 100 % if left out",
+			optional: true
+		}
+	],
+	call: cellByCell,
+	compute: (formula, molarity, volume, purity) => withMolarMass(formula, (molarMass) => soluteMass({ molarMass, molarity, volume, purity }))
 };
 return { entry: soluteMassEntry };
 },
@@ -10454,33 +10454,33 @@ const { cellByCell, failure, finite, millilitres, notAboveZero, pureShare, withM
 
 // src/chemistry/solutionVolume.ts
 function solutionVolume({ molarMass, mass, molarity, purity }) {
-  const error = notAboveZero(
-    { value: mass, argument: "grams", unit: "g" },
-    { value: molarity, argument: "molarity", unit: "mol/L" }
-  );
-  if (error) return failure(error);
-  const share = pureShare(purity);
-  if (!share.ok) return share;
-  return finite(millilitres(1e3 * (mass * share.value / molarMass) / molarity), "grams");
+	const error = notAboveZero(
+		{ value: mass, argument: "grams", unit: "g" },
+		{ value: molarity, argument: "molarity", unit: "mol/L" }
+	);
+	if (error) return failure(error);
+	const share = pureShare(purity);
+	if (!share.ok) return share;
+	return finite(millilitres(1e3 * (mass * share.value / molarMass) / molarity), "grams");
 }
 
 // src/functions/entries/solutionVolumeEntry.ts
 var solutionVolumeEntry = {
-  name: "SOLUTIONVOLUME",
-  arguments: [
-    { name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
-    { name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
-    { name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-    {
-      name: "purity_percent",
-      kind: "percent",
-      unit: "%",
-      about: "purity of the solid by mass; 100 % if left out",
-      optional: true
-    }
-  ],
-  call: cellByCell,
-  compute: (formula, mass, molarity, purity) => withMolarMass(formula, (molarMass) => solutionVolume({ molarMass, mass, molarity, purity }))
+	name: "SOLUTIONVOLUME",
+	arguments: [
+		{ name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
+		{ name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
+		{ name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
+		{
+			name: "purity_percent",
+			kind: "percent",
+			unit: "%",
+			about: "purity of the solid by mass; 100 % if left out",
+			optional: true
+		}
+	],
+	call: cellByCell,
+	compute: (formula, mass, molarity, purity) => withMolarMass(formula, (molarMass) => solutionVolume({ molarMass, mass, molarity, purity }))
 };
 return { entry: solutionVolumeEntry };
 },
@@ -10488,45 +10488,45 @@ return { entry: solutionVolumeEntry };
 "host/countedEntry"(part) {
 // src/workbook/cellText.ts
 function cellText(cell) {
-  if (cell === null || cell === void 0 || cell instanceof Date) return "";
-  return String(cell).trim();
+	if (cell === null || cell === void 0 || cell instanceof Date) return "";
+	return String(cell).trim();
 }
 
 // src/workbook/layout.ts
 var layoutVersion = 3;
 var classColumns = {
-  find: 1,
-  entry: 2,
-  unit: 3,
-  check: 4,
-  lookAt: 5,
-  hint: 6,
-  help: 7,
-  who: 8,
-  tries: 9,
-  lastEntry: 10,
-  key: 11,
-  step: 12,
-  /** In a heading row the first given; in a step row the entry that was counted last. */
-  givens: 13
+	find: 1,
+	entry: 2,
+	unit: 3,
+	check: 4,
+	lookAt: 5,
+	hint: 6,
+	help: 7,
+	who: 8,
+	tries: 9,
+	lastEntry: 10,
+	key: 11,
+	step: 12,
+	/** In a heading row the first given; in a step row the entry that was counted last. */
+	givens: 13
 };
 var countedColumn = classColumns.givens;
 var classMarker = "Labrow class";
 var classRows = { title: 1, caution: 2, note: 3, notice: 4, find: 5, firstLink: 6 };
 var prepareCells = {
-  freshness: { row: 2, column: 1 },
-  planNow: { row: 1, column: 8 },
-  planThen: { row: 2, column: 8 }
+	freshness: { row: 2, column: 1 },
+	planNow: { row: 1, column: 8 },
+	planThen: { row: 2, column: 8 }
 };
 var pollColumns = {
-  row: 1,
-  day: 2,
-  className: 3,
-  from: 4,
-  firstStatement: 5,
-  openLine: 9,
-  /** Far to the right, where the trigger looks in a class sheet as well. */
-  marker: classColumns.key
+	row: 1,
+	day: 2,
+	className: 3,
+	from: 4,
+	firstStatement: 5,
+	openLine: 9,
+	/** Far to the right, where the trigger looks in a class sheet as well. */
+	marker: classColumns.key
 };
 var pollRows = { title: 1, invented: 6, firstCount: 8, headings: 13, firstAnswer: 14 };
 var pollMarker = "Labrow poll";
@@ -10544,111 +10544,111 @@ var ui = () => SpreadsheetApp.getUi();
 var settle = () => SpreadsheetApp.flush();
 var choiceOf = (options, help) => SpreadsheetApp.newDataValidation().requireValueInList([...options], true).setAllowInvalid(true).setHelpText(help).build();
 var stateRuleOf = ({
-  startsWith,
-  background,
-  color,
-  ranges
+	startsWith,
+	background,
+	color,
+	ranges
 }) => SpreadsheetApp.newConditionalFormatRule().whenTextStartsWith(startsWith).setBackground(background).setFontColor(color).setRanges(ranges).build();
 var isStateRule = (rule, startsWith) => {
-  const condition = rule.getBooleanCondition();
-  return condition !== null && condition.getCriteriaType() === SpreadsheetApp.BooleanCriteria.TEXT_STARTS_WITH && condition.getCriteriaValues()[0] === startsWith;
+	const condition = rule.getBooleanCondition();
+	return condition !== null && condition.getCriteriaType() === SpreadsheetApp.BooleanCriteria.TEXT_STARTS_WITH && condition.getCriteriaValues()[0] === startsWith;
 };
 var sheetProtections = (sheet) => sheet.getProtections(SpreadsheetApp.ProtectionType.SHEET);
 var recalculateEveryMinute = (spreadsheet) => {
-  spreadsheet.setRecalculationInterval(SpreadsheetApp.RecalculationInterval.MINUTE);
+	spreadsheet.setRecalculationInterval(SpreadsheetApp.RecalculationInterval.MINUTE);
 };
 var documentVisibility = () => SpreadsheetApp.DeveloperMetadataVisibility.DOCUMENT;
 
 // src/host/words.ts
 var hostWords = {
-  title: "Labrow",
-  menu: {
-    openSidebar: "Open the sidebar",
-    buildSample: "Build a sample class",
-    checkAgain: "Check again"
-  },
-  protection: "Labrow: a reminder before anything but the tinted cells is changed",
-  /** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
-  isKeptName: (name) => /, kept \d{4}-\d\d-\d\d/.test(name),
-  checkedAgain: ({ renewed, missing }) => missing.length > 0 ? "Some checks are gone from their cells. Open the sidebar and press “Check again” in Class now: it puts them back." : renewed === 0 ? "Every check is there already." : `Entered again: ${renewed} of the checks.`,
-  problem: ({
-    expected,
-    where,
-    received,
-    advice
-  }) => `Expected ${expected} for ${where}, received ${received}. ${advice}`,
-  refused: {
-    expected: "the file to take the change",
-    where: "this step",
-    advice: "Nothing that was typed is lost. Wait a moment and press the button again."
-  },
-  busy: {
-    expected: "the file to be free",
-    where: "this step",
-    received: "one in which something else is being written",
-    advice: "Nothing was done. Wait a moment and press the button again."
-  },
-  changed: {
-    expected: "the file as the sidebar has read it",
-    received: "another one",
-    advice: "Somebody changed it meanwhile, so nothing was written. Look again and press once more."
-  },
-  theSheet: (name) => `the sheet “${name}”`,
-  aSheetGone: "a sheet that is no longer there",
-  olderPage: {
-    expected: "a sidebar of the same version as the script",
-    where: "this button",
-    received: "another version",
-    advice: "Close the sidebar and open it again from the menu."
-  },
-  oddWish: {
-    expected: "a call that the sidebar makes",
-    where: "the script",
-    received: "one of another shape",
-    advice: "Close the sidebar, open it again from the menu and press the button once more."
-  },
-  notOurs: {
-    expected: "a sheet that was built here",
-    where: "the cells to write",
-    advice: "Look again in the sidebar, then press once more."
-  },
-  pageTitles: {
-    preparation: "What to prepare",
-    labels: "Labels to print",
-    key: "The key, for the teacher",
-    paper: "A table on paper",
-    period: "The period in minutes",
-    done: "Steps done by team",
-    particles: "Particles"
-  },
-  pageUnknown: {
-    expected: "a page of this script",
-    where: "the page to open",
-    advice: "Close the sidebar, open it again from the menu and press the button once more."
-  },
-  share: {
-    name: {
-      expected: "the name of this file",
-      where: "emptying it",
-      advice: "Is this the copy? Then type its name as it stands above. If it is the class’s file, leave it."
-    },
-    noLesson: {
-      expected: "a file with a Plan",
-      where: "emptying it",
-      received: "one without",
-      advice: "Open the copy that was made from a lesson."
-    },
-    notWritten: {
-      expected: "a new sheet that holds what is to stay",
-      received: "one that differs",
-      advice: "Nothing was removed. Press the button once more."
-    }
-  }
+	title: "Labrow",
+	menu: {
+		openSidebar: "Open the sidebar",
+		buildSample: "Build a sample class",
+		checkAgain: "Check again"
+	},
+	protection: "Labrow: a reminder before anything but the tinted cells is changed",
+	/** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
+	isKeptName: (name) => /, kept \d{4}-\d\d-\d\d/.test(name),
+	checkedAgain: ({ renewed, missing }) => missing.length > 0 ? "Some checks are gone from their cells. Open the sidebar and press “Check again” in Class now: it puts them back." : renewed === 0 ? "Every check is there already." : `Entered again: ${renewed} of the checks.`,
+	problem: ({
+		expected,
+		where,
+		received,
+		advice
+	}) => `Expected ${expected} for ${where}, received ${received}. ${advice}`,
+	refused: {
+		expected: "the file to take the change",
+		where: "this step",
+		advice: "Nothing that was typed is lost. Wait a moment and press the button again."
+	},
+	busy: {
+		expected: "the file to be free",
+		where: "this step",
+		received: "one in which something else is being written",
+		advice: "Nothing was done. Wait a moment and press the button again."
+	},
+	changed: {
+		expected: "the file as the sidebar has read it",
+		received: "another one",
+		advice: "Somebody changed it meanwhile, so nothing was written. Look again and press once more."
+	},
+	theSheet: (name) => `the sheet “${name}”`,
+	aSheetGone: "a sheet that is no longer there",
+	olderPage: {
+		expected: "a sidebar of the same version as the script",
+		where: "this button",
+		received: "another version",
+		advice: "Close the sidebar and open it again from the menu."
+	},
+	oddWish: {
+		expected: "a call that the sidebar makes",
+		where: "the script",
+		received: "one of another shape",
+		advice: "Close the sidebar, open it again from the menu and press the button once more."
+	},
+	notOurs: {
+		expected: "a sheet that was built here",
+		where: "the cells to write",
+		advice: "Look again in the sidebar, then press once more."
+	},
+	pageTitles: {
+		preparation: "What to prepare",
+		labels: "Labels to print",
+		key: "The key, for the teacher",
+		paper: "A table on paper",
+		period: "The period in minutes",
+		done: "Steps done by team",
+		particles: "Particles"
+	},
+	pageUnknown: {
+		expected: "a page of this script",
+		where: "the page to open",
+		advice: "Close the sidebar, open it again from the menu and press the button once more."
+	},
+	share: {
+		name: {
+			expected: "the name of this file",
+			where: "emptying it",
+			advice: "Is this the copy? Then type its name as it stands above. If it is the class’s file, leave it."
+		},
+		noLesson: {
+			expected: "a file with a Plan",
+			where: "emptying it",
+			received: "one without",
+			advice: "Open the copy that was made from a lesson."
+		},
+		notWritten: {
+			expected: "a new sheet that holds what is to stay",
+			received: "one that differs",
+			advice: "Nothing was removed. Press the button once more."
+		}
+	}
 };
 
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, recalculateEveryMinute, documentVisibility, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/words, workbook/sheetNames, workbook/teamsAlone, host/moveBehindAll and 39 more
+// Part desk: workbook/freeName, workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/moveBehindAll, lab/record/recordEntry and 39 more
 "desk"(part) {
 const { cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("host/countedEntry");
 const { choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
@@ -10656,37 +10656,47 @@ const { choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, r
 const { checkHeadings } = part("lab/texts/feedback");
 
 
+// src/workbook/freeName.ts
+function freeName(wanted, taken) {
+	const used = taken.map((name) => name.toLowerCase());
+	if (!used.includes(wanted.toLowerCase())) return wanted;
+	for (let number = 2; ; number += 1) {
+		const name = `${wanted} ${number}`;
+		if (!used.includes(name.toLowerCase())) return name;
+	}
+}
+
 // src/workbook/layoutFits.ts
 function layoutFits({ identity, rowCount, writable }, cells) {
-  var _a;
-  const { firstRow, columns, rows } = identity;
-  const found = (row) => columns.map((column) => {
-    var _a2;
-    return cellText((_a2 = cells[row - 1]) == null ? void 0 : _a2[column - 1]);
-  });
-  let last = 0;
-  let lastPlanned = 0;
-  rows.forEach((texts, index) => {
-    if (found(firstRow + index).some((text) => text !== "")) last = index;
-    if (texts.some((text) => text !== "")) lastPlanned = index;
-  });
-  const isTheirs = (row) => writable.some(
-    ({ row: first, rows: high, column, columns: wide }) => {
-      var _a2, _b;
-      return column <= ((_a2 = columns[0]) != null ? _a2 : 1) && column + wide > ((_b = columns[0]) != null ? _b : 1) && row >= first && row < first + high;
-    }
-  );
-  for (let row = firstRow; row <= cells.length; row += 1) {
-    if (isTheirs(row)) continue;
-    const planned = rows[row - firstRow];
-    if (found(row).some((text, index) => text !== "" && text !== (planned == null ? void 0 : planned[index]))) return "other";
-  }
-  const firstNew = firstRow + last + 1;
-  if (last === lastPlanned) return "same";
-  for (let row = firstNew; row <= Math.min(rowCount, cells.length); row += 1) {
-    if ((_a = cells[row - 1]) == null ? void 0 : _a.some((cell) => cellText(cell) !== "")) return last === 0 ? "same" : "other";
-  }
-  return "longer";
+	var _a;
+	const { firstRow, columns, rows } = identity;
+	const found = (row) => columns.map((column) => {
+		var _a2;
+		return cellText((_a2 = cells[row - 1]) == null ? void 0 : _a2[column - 1]);
+	});
+	let last = 0;
+	let lastPlanned = 0;
+	rows.forEach((texts, index) => {
+		if (found(firstRow + index).some((text) => text !== "")) last = index;
+		if (texts.some((text) => text !== "")) lastPlanned = index;
+	});
+	const isTheirs = (row) => writable.some(
+		({ row: first, rows: high, column, columns: wide }) => {
+			var _a2, _b;
+			return column <= ((_a2 = columns[0]) != null ? _a2 : 1) && column + wide > ((_b = columns[0]) != null ? _b : 1) && row >= first && row < first + high;
+		}
+	);
+	for (let row = firstRow; row <= cells.length; row += 1) {
+		if (isTheirs(row)) continue;
+		const planned = rows[row - firstRow];
+		if (found(row).some((text, index) => text !== "" && text !== (planned == null ? void 0 : planned[index]))) return "other";
+	}
+	const firstNew = firstRow + last + 1;
+	if (last === lastPlanned) return "same";
+	for (let row = firstNew; row <= Math.min(rowCount, cells.length); row += 1) {
+		if ((_a = cells[row - 1]) == null ? void 0 : _a.some((cell) => cellText(cell) !== "")) return last === 0 ? "same" : "other";
+	}
+	return "longer";
 }
 
 // src/workbook/looks.ts
@@ -10701,392 +10711,217 @@ var entryGround = "#eef8f9";
 var plain = { color: ink, background: paper, bold: false, size: 10, wrap: false, align: "left" };
 var plainLook = plain;
 var looks = {
-  title: { ...plain, bold: true, size: 14 },
-  note: { ...plain, color: soft, size: 10 },
-  heading: { ...plain, color: soft, background: bench, bold: true, size: 9, wrap: true },
-  "team heading": { ...plain, background: bench, bold: true, size: 13, wrap: true },
-  question: { ...plain, size: 11, wrap: true },
-  entry: { ...plain, background: entryGround, size: 11, wrap: true },
-  helper: { ...plain, background: entryGround, wrap: true },
-  quiet: { ...plain, color: soft, size: 8 },
-  caution: { ...plain, color: "#744400", background: "#fbebd2", size: 9 },
-  mark: { ...plain, color: pale, size: 6, clip: true },
-  spilled: { ...plain, wrap: true },
-  "setting name": { ...plain, bold: true },
-  "setting value": { ...plain, background: entryGround },
-  link: { ...plain, color: glass },
-  progress: { ...plain, align: "center", wrap: true },
-  closing: { ...plain, color: soft, background: bench, size: 9 }
+	title: { ...plain, bold: true, size: 14 },
+	note: { ...plain, color: soft, size: 10 },
+	heading: { ...plain, color: soft, background: bench, bold: true, size: 9, wrap: true },
+	"team heading": { ...plain, background: bench, bold: true, size: 13, wrap: true },
+	question: { ...plain, size: 11, wrap: true },
+	entry: { ...plain, background: entryGround, size: 11, wrap: true },
+	helper: { ...plain, background: entryGround, wrap: true },
+	quiet: { ...plain, color: soft, size: 8 },
+	caution: { ...plain, color: "#744400", background: "#fbebd2", size: 9 },
+	mark: { ...plain, color: pale, size: 6, clip: true },
+	spilled: { ...plain, wrap: true },
+	"setting name": { ...plain, bold: true },
+	"setting value": { ...plain, background: entryGround },
+	link: { ...plain, color: glass },
+	progress: { ...plain, align: "center", wrap: true },
+	closing: { ...plain, color: soft, background: bench, size: 9 }
 };
 var stateLooks = {
-  "on target": { color: "#0b5c6b", background: glassSoft },
-  close: { color: "#56398f", background: "#ece6f8" },
-  follows: { color: "#3f4a5a", background: "#e5eaf0" },
-  "not yet": { color: "#744400", background: "#fbebd2" },
-  unreadable: { color: "#851c58", background: "#f9e3ef" },
-  blank: { color: "#5d6b78", background: paper }
+	"on target": { color: "#0b5c6b", background: glassSoft },
+	close: { color: "#56398f", background: "#ece6f8" },
+	follows: { color: "#3f4a5a", background: "#e5eaf0" },
+	"not yet": { color: "#744400", background: "#fbebd2" },
+	unreadable: { color: "#851c58", background: "#f9e3ef" },
+	blank: { color: "#5d6b78", background: paper }
 };
 var tabColors = {
-  plan: "#51606f",
-  class: glass,
-  progress: "#56398f",
-  help: "#744400",
-  prepare: "#3f4a5a",
-  record: "#851c58",
-  poll: "#3f4a5a",
-  key: "#3f4a5a",
-  kept: "#a5b3c0"
+	plan: "#51606f",
+	class: glass,
+	progress: "#56398f",
+	help: "#744400",
+	prepare: "#3f4a5a",
+	record: "#851c58",
+	poll: "#3f4a5a",
+	key: "#3f4a5a",
+	kept: "#a5b3c0"
 };
-
-// src/workbook/words.ts
-var words = {
-  plan: {
-    sheet: "Plan",
-    title: "Plan",
-    note: "The settings and numbers of this lesson. Change a number here and every check, hint and question follows at once.",
-    notice: "Each line below belongs to the team with its key: sort the lines as you like, but keep each key once.",
-    invented: "An invented school, with invented classes and teams, to try things out.",
-    setting: "setting",
-    value: "value",
-    about: "what it is for",
-    key: "key",
-    className: "class",
-    team: "team",
-    today: "today",
-    absent: "absent",
-    absentHelp: "absent for a team that is not here; clear the cell when it is",
-    readings: "readings",
-    readingsAbout: "how far a reading may be off, by the settings as they were when this was built"
-  },
-  class: {
-    notice: "This is practice, not a test. The checks answer whoever types, and protected cells guard against accidents only.",
-    invented: "An invented class with invented teams, to try things out.",
-    how: "Type in the tinted cells of your team, with or without a unit. The check stands beside them.",
-    caution: ({ formula, signalWord, isSettled }) => {
-      if (signalWord !== "") return `${formula}: ${signalWord}.`;
-      return isSettled ? `${formula}: no signal word, still take care.` : `${formula}: no signal word is known here.`;
-    },
-    cautionUpTo: ({ formula, strength }) => `${formula} up to ${strength}`,
-    cautionUnlisted: (formula) => `${formula}: not listed here, so treat it as harmful.`,
-    deferring: "Read the safety data sheet first; local rules decide.",
-    find: "Find your team",
-    keptForLate: "kept for a late team",
-    entry: "Your entry",
-    unit: "Unit",
-    help: "Help 0–3",
-    tries: "Tries",
-    lastEntry: "Last entry",
-    key: "team",
-    step: "step",
-    keyMissing: "⚠ no line of the Plan has this team’s key",
-    keyTwice: "⚠ two lines of the Plan have this team’s key",
-    closing: " on target so far",
-    whoChoice: "a role or a name, or leave it empty",
-    tickChoice: "once your team has read the cautions beside this row",
-    helpChoice: "0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers"
-  },
-  progress: {
-    sheet: "Progress",
-    title: "Progress",
-    note: "How far each team has come. Fit for the projector: no numbers and no reasons, only where the work stands.",
-    now: "Now",
-    done: "Done",
-    count: "Steps",
-    /** Beside a team that is marked absent in the Plan, for that day. */
-    absent: "not here today",
-    of: " of ",
-    /** Neutral words with a sign each, fit for everybody’s eyes. */
-    states: {
-      done: "✓ done",
-      nearly: "≈ nearly",
-      inWork: "○ in work",
-      toCome: "· to come",
-      written: "✓ written",
-      notYetKnown: "… not yet known"
-    }
-  },
-  help: {
-    sheet: "Help",
-    title: "Help, in your own words",
-    notes: [
-      "Write a hint of your own beside any step and level; it is shown in place of ours. An empty cell leaves ours.",
-      "Level 1 is the idea, 2 how things are related, 3 the set-up with the team’s numbers.",
-      "A team asks for help by choosing 1, 2 or 3 in its own row. The setting “highest help level” in the Plan is the limit.",
-      "Links begin with http or https.",
-      "The checks answer whoever types them: this is a practice tool and not a test.",
-      "Whoever can edit this file can also read its script. Protection is against accidents, not against intent."
-    ],
-    step: "step",
-    level: "level",
-    wording: "your own wording",
-    link: "link",
-    where: ({ step, level }) => `the link of ${step}, level ${level}, in Help`,
-    linkExpected: "a web address that begins with http:// or https://",
-    linkAdvice: "Copy it whole from the address line; until then it is shown to nobody."
-  },
-  poll: {
-    sheet: "Poll",
-    title: "Poll",
-    notes: [
-      "How did it go? Take a free row below: choose your class and, for each statement, how far you agree. Leave out what you like.",
-      "One row for each answer, by one student or by a team. No names are asked, and please write none.",
-      "To be honest: the edit history of this file can show which account typed what. If that matters to you, let one person type for the team.",
-      "Answers are for talking about how the lesson went. Nobody is marked by them."
-    ],
-    soFar: "All answers so far",
-    row: "Row",
-    day: "Day",
-    className: "Class",
-    from: "Answer from",
-    openLine: "One thing that is clear now, or one that still puzzles you",
-    classHelp: "your class",
-    fromHelp: "one student, or a team together",
-    scaleHelp: "how far you agree; leave it empty if you would rather not say"
-  },
-  prepare: {
-    sheet: "Prepare",
-    title: "Prepare",
-    upToDate: "Worked out from the Plan as it is now.",
-    /** The sign at the beginning is what the tint goes by. */
-    outOfDate: "⚠ The Plan has changed since this list was written. Open Prepare in the sidebar: it brings this sheet up to the Plan.",
-    notes: [
-      "Students can read this sheet: masses and volumes that a team has to find stand in the sidebar only.",
-      "This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment."
-    ],
-    headings: ["For", "What", "Needed", "With spare", "Unit", "How and what to know"],
-    mark: "prepare"
-  },
-  share: {
-    /** Neutral names for a file that is given on. */
-    className: (number) => `Class ${number}`,
-    team: (number) => `Team ${number}`
-  },
-  record: {
-    sheet: "Record",
-    title: "Record",
-    note: "One row for each class and day: counts and plain words, no names of pupils or teams. Reword a row as you like; the sidebar keeps your words."
-  },
-  classNow: {
-    askedForHelp: ({ step, level }) => `Asked for help, level ${level}, at ${step}.`,
-    sameTwice: ({ first, second }) => `The same question twice, at ${first} and ${second}.`,
-    manyTries: ({ step, tries }) => `At least ${tries} tries at ${step}.`,
-    quiet: ({ minutes, step }) => `Nothing new for ${minutes} minutes, at ${step}.`,
-    notYet: (step) => `Not yet right at ${step}.`,
-    allDone: (question) => `Everything on target: ready for more. ${question}`,
-    theme: ({ teams: teams2, lookAt }) => `${teams2} teams read this now: ${lookAt}`
-  },
-  settings: {
-    layout: "layout",
-    invented: "invented",
-    numbers: "numbers",
-    ownNumbers: "each team its own",
-    sharedNumbers: "the same for all",
-    flasks: "flasks on the shelf",
-    pipettes: "pipettes on the shelf",
-    balanceReadability: "balance readability",
-    balanceRange: "balance range",
-    startPrefix: "start from "
-  },
-  settingNotes: {
-    activity: "what the teams do; change it in the sidebar, which builds new sheets",
-    periods: "how many periods the activity takes",
-    figures: "significant figures asked for, unless a step says otherwise",
-    "atomic-weight decimals": "decimals of the atomic weights that your class uses",
-    "chlorine on the table": "as the table of your class has it; 35.5: molar masses from such a short table are right too",
-    "decimal mark": "point or comma: how your class writes numbers",
-    "judge figures": "yes: a right number with the wrong number of figures is only close",
-    "highest help level": "0 to 3: how far hints may go",
-    "glassware class": "A or B, for what a measured answer may differ by",
-    "glassware standard": "ISO or ASTM",
-    balance: "readability of the balance",
-    "allowance for technique": "your own share for how people handle glassware",
-    spare: "share of solids, stocks and water to prepare beyond what the teams take",
-    "spare glassware": "share of glassware to lay out beyond what is used at once, for breakages",
-    "work the dilution from": "nominal stock: the molarity planned; real stock: what the team really made. Build again after a change",
-    "concentrated reagents": "staff make the solution and students watch; students: only where your school’s own assessment and the safety data sheet allow it",
-    seed: "the same seed gives the teams the same numbers again; any whole number",
-    layout: "the arrangement of these sheets; leave it as it is",
-    invented: "yes: a sample to try things out",
-    numbers: "each team its own, or the same for all",
-    "flasks on the shelf": "mL, between semicolons",
-    "pipettes on the shelf": "mL, between semicolons",
-    "balance readability": "g",
-    "balance range": "g, the most it can weigh",
-    start: "what the sidebar starts from when it gives numbers; the checks read the team lines below"
-  },
-  keySheet: {
-    name: (date) => `Key ${date}`,
-    warning: "The key. Everyone who can edit this file can read it. Delete this sheet before you share the file.",
-    headings: ["class", "team", "step", "answer", "unit", "note"]
-  }
-};
-
-// src/workbook/sheetNames.ts
-function freeName(wanted, taken) {
-  const used = taken.map((name) => name.toLowerCase());
-  if (!used.includes(wanted.toLowerCase())) return wanted;
-  for (let number = 2; ; number += 1) {
-    const name = `${wanted} ${number}`;
-    if (!used.includes(name.toLowerCase())) return name;
-  }
-}
 
 // src/workbook/teamsAlone.ts
 var teamsAlone = (plan) => ({
-  ...plan,
-  carried: [classColumns.who],
-  identity: { ...plan.identity, rows: plan.identity.rows.map((texts) => texts[1] === "" ? texts : ["", ""]) }
+	...plan,
+	carried: [classColumns.who],
+	identity: { ...plan.identity, rows: plan.identity.rows.map((texts) => texts[1] === "" ? texts : ["", ""]) }
 });
 
 // src/host/moveBehindAll.ts
 function moveBehindAll(spreadsheet, sheet) {
-  const last = spreadsheet.getSheets().length;
-  if (sheet.getIndex() === last) return;
-  const shown = spreadsheet.getActiveSheet();
-  const selected = spreadsheet.getActiveRange();
-  const wasHidden = sheet.isSheetHidden();
-  spreadsheet.setActiveSheet(sheet);
-  spreadsheet.moveActiveSheet(last);
-  if (selected === null) spreadsheet.setActiveSheet(shown);
-  else spreadsheet.setActiveRange(selected);
-  if (wasHidden) sheet.hideSheet();
+	const last = spreadsheet.getSheets().length;
+	if (sheet.getIndex() === last) return;
+	const shown = spreadsheet.getActiveSheet();
+	const selected = spreadsheet.getActiveRange();
+	const wasHidden = sheet.isSheetHidden();
+	spreadsheet.setActiveSheet(sheet);
+	spreadsheet.moveActiveSheet(last);
+	if (selected === null) spreadsheet.setActiveSheet(shown);
+	else spreadsheet.setActiveRange(selected);
+	if (wasHidden) sheet.hideSheet();
 }
 
 // src/lab/record/recordEntry.ts
 var recordFields = [
-  "day",
-  "className",
-  "activity",
-  "aim",
-  "present",
-  "finished",
-  "wentWell",
-  "hard",
-  "poll",
-  "next",
-  "notes"
+	"day",
+	"className",
+	"activity",
+	"aim",
+	"present",
+	"finished",
+	"wentWell",
+	"hard",
+	"poll",
+	"next",
+	"notes"
 ];
 
 // src/lab/texts/record.ts
 var teams = (number) => number === 1 ? "1 team" : `${number} teams`;
 var list = (parts) => parts.join(", ");
 var recordWords = {
-  ofTeams: ({ some, all }) => `${some} of ${teams(all)}`,
-  absent: (number) => `${teams(number)} absent`,
-  wentWell: (titles) => `On target in every team: ${list(titles)}.`,
-  mostTries: (rows) => `Most tries: ${list(rows.map(({ title, tries, teams: some }) => `${title} (at least ${tries}, several in ${teams(some)})`))}.`,
-  stillOpen: (matches) => `Still open: ${list(matches.map(({ words: words3, teams: some }) => `${words3} (${teams(some)})`))}.`,
-  goOnAt: ({ title, teams: some }) => `Go on at ${title} (${teams(some)}).`,
-  absentLabel: "absent",
-  missingLabel: "not here",
-  missing: (teams2) => list(teams2.map(({ team, names }) => `${list(names)} (${team})`)),
-  day: (day) => `Record of ${day}`,
-  nothing: "No class has entries today.",
-  named: (words3, names) => `${words3} (${list(names)})`,
-  labels: {
-    day: "day",
-    className: "class",
-    activity: "activity",
-    aim: "aim",
-    present: "present",
-    finished: "finished",
-    wentWell: "what went well",
-    hard: "what was hard",
-    poll: "poll",
-    next: "what is next",
-    notes: "in your own words"
-  }
+	ofTeams: ({ some, all }) => `${some} of ${teams(all)}`,
+	absent: (number) => `${teams(number)} absent`,
+	wentWell: (titles) => `On target in every team: ${list(titles)}.`,
+	mostTries: (rows) => `Most tries: ${list(rows.map(({ title, tries, teams: some }) => `${title} (at least ${tries}, several in ${teams(some)})`))}.`,
+	stillOpen: (matches) => `Still open: ${list(matches.map(({ words: words2, teams: some }) => `${words2} (${teams(some)})`))}.`,
+	goOnAt: ({ title, teams: some }) => `Go on at ${title} (${teams(some)}).`,
+	absentLabel: "absent",
+	missingLabel: "not here",
+	missing: (teams2) => list(teams2.map(({ team, names }) => `${list(names)} (${team})`)),
+	day: (day) => `Record of ${day}`,
+	nothing: "No class has entries today.",
+	named: (words2, names) => `${words2} (${list(names)})`,
+	labels: {
+		day: "day",
+		className: "class",
+		activity: "activity",
+		aim: "aim",
+		present: "present",
+		finished: "finished",
+		wentWell: "what went well",
+		hard: "what was hard",
+		poll: "poll",
+		next: "what is next",
+		notes: "in your own words"
+	}
+};
+
+// src/workbook/sheetHeadings.ts
+var sheetHeadings = {
+	plan: { setting: "setting", value: "value", key: "key", className: "class", team: "team" },
+	progress: { title: "Progress", now: "Now", done: "Done", count: "Steps" },
+	help: {
+		title: "Help, in your own words",
+		step: "step",
+		level: "level",
+		wording: "your own wording",
+		link: "link"
+	},
+	prepare: {
+		title: "Prepare",
+		headings: ["For", "What", "Needed", "With spare", "Unit", "How and what to know"],
+		mark: "prepare"
+	}
 };
 
 // src/workbook/recognisedSheet.ts
 function recognisedSheet(cells) {
-  const at = (row, column) => {
-    var _a;
-    return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
-  };
-  const mark = at(1, classColumns.key);
-  if (mark === classMarker) {
-    return { kind: "class", className: at(1, 1), layout: Number(at(1, classColumns.step)) || 0 };
-  }
-  if (at(1, pollColumns.marker) === pollMarker) return { kind: "poll", layout: 0 };
-  const has = (...headings) => cells.some((line) => headings.every((heading) => line.some((cell) => cellText(cell) === heading)));
-  const { plan, progress, help, prepare } = words;
-  if (has(plan.setting, plan.value) && has(plan.key, plan.className, plan.team)) return { kind: "plan", layout: 0 };
-  if (has(...recordFields.map((field) => recordWords.labels[field]))) return { kind: "record", layout: 0 };
-  if (at(1, 1) === help.title && has(help.step, help.level, help.wording, help.link))
-    return { kind: "help", layout: 0 };
-  if (at(1, 1) === prepare.title && has(...prepare.headings, prepare.mark)) return { kind: "prepare", layout: 0 };
-  if (at(1, 1) === progress.title && has(progress.now) && has(progress.done, progress.count)) {
-    return { kind: "progress", layout: 0 };
-  }
-  return void 0;
+	const at = (row, column) => {
+		var _a;
+		return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
+	};
+	const mark = at(1, classColumns.key);
+	if (mark === classMarker) {
+		return { kind: "class", className: at(1, 1), layout: Number(at(1, classColumns.step)) || 0 };
+	}
+	if (at(1, pollColumns.marker) === pollMarker) return { kind: "poll", layout: 0 };
+	const has = (...headings) => cells.some((line) => headings.every((heading) => line.some((cell) => cellText(cell) === heading)));
+	const { plan, progress, help, prepare } = sheetHeadings;
+	if (has(plan.setting, plan.value) && has(plan.key, plan.className, plan.team)) return { kind: "plan", layout: 0 };
+	if (has(...recordFields.map((field) => recordWords.labels[field]))) return { kind: "record", layout: 0 };
+	if (at(1, 1) === help.title && has(help.step, help.level, help.wording, help.link))
+		return { kind: "help", layout: 0 };
+	if (at(1, 1) === prepare.title && has(...prepare.headings, prepare.mark)) return { kind: "prepare", layout: 0 };
+	if (at(1, 1) === progress.title && has(progress.now) && has(progress.done, progress.count)) {
+		return { kind: "progress", layout: 0 };
+	}
+	return void 0;
 }
 
 // src/host/ownSheets.ts
 var tagKey = "labrow-sheet";
 var tagOn = (sheet) => sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
 function tagOf(sheet) {
-  var _a, _b;
-  const words3 = (_b = (_a = tagOn(sheet)) == null ? void 0 : _a.getValue()) != null ? _b : "";
-  return words3 === "" ? void 0 : readTag(words3);
+	var _a, _b;
+	const words2 = (_b = (_a = tagOn(sheet)) == null ? void 0 : _a.getValue()) != null ? _b : "";
+	return words2 === "" ? void 0 : readTag(words2);
 }
-function readTag(words3) {
-  try {
-    const tag = JSON.parse(words3);
-    return typeof tag === "object" && tag !== null && "kind" in tag ? tag : void 0;
-  } catch {
-    return void 0;
-  }
+function readTag(words2) {
+	try {
+		const tag = JSON.parse(words2);
+		return typeof tag === "object" && tag !== null && "kind" in tag ? tag : void 0;
+	} catch {
+		return void 0;
+	}
 }
 function tagByContents(sheet) {
-  if (sheet.getLastRow() === 0) return void 0;
-  const found = recognisedSheet(sheet.getDataRange().getValues());
-  if (found === void 0) return void 0;
-  return { ...found, state: hostWords.isKeptName(sheet.getName()) ? "kept" : "built" };
+	if (sheet.getLastRow() === 0) return void 0;
+	const found = recognisedSheet(sheet.getDataRange().getValues());
+	if (found === void 0) return void 0;
+	return { ...found, state: hostWords.isKeptName(sheet.getName()) ? "kept" : "built" };
 }
 function ownSheets(spreadsheet, { kept = false } = {}) {
-  const passedOver = kept ? [] : keptIds();
-  const sheets = spreadsheet.getSheets().flatMap((sheet) => {
-    var _a;
-    if (passedOver.length > 0 && passedOver.includes(sheet.getSheetId())) return [];
-    const entry = tagOn(sheet);
-    return [{ sheet, entry, tag: entry === void 0 ? void 0 : readTag((_a = entry.getValue()) != null ? _a : "") }];
-  });
-  const inUse = new Set(sheets.flatMap(({ tag }) => tag === void 0 || isOld(tag) ? [] : [roleName(tag)]));
-  const own = [];
-  for (const { sheet, entry, tag: written } of sheets) {
-    const tag = written != null ? written : tagByContents(sheet);
-    if (tag === void 0) continue;
-    if (written === void 0 && !isOld(tag)) {
-      if (inUse.has(roleName(tag))) continue;
-      inUse.add(roleName(tag));
-    }
-    own.push({ sheet, tag, ...entry === void 0 ? {} : { entry } });
-  }
-  return own;
+	const passedOver = kept ? [] : keptIds();
+	const sheets = spreadsheet.getSheets().flatMap((sheet) => {
+		var _a;
+		if (passedOver.length > 0 && passedOver.includes(sheet.getSheetId())) return [];
+		const entry = tagOn(sheet);
+		return [{ sheet, entry, tag: entry === void 0 ? void 0 : readTag((_a = entry.getValue()) != null ? _a : "") }];
+	});
+	const inUse = new Set(sheets.flatMap(({ tag }) => tag === void 0 || isOld(tag) ? [] : [roleName(tag)]));
+	const own = [];
+	for (const { sheet, entry, tag: written } of sheets) {
+		const tag = written != null ? written : tagByContents(sheet);
+		if (tag === void 0) continue;
+		if (written === void 0 && !isOld(tag)) {
+			if (inUse.has(roleName(tag))) continue;
+			inUse.add(roleName(tag));
+		}
+		own.push({ sheet, tag, ...entry === void 0 ? {} : { entry } });
+	}
+	return own;
 }
 function writeTag({ sheet, entry }, tag) {
-  const found = entry != null ? entry : tagOn(sheet);
-  const words3 = JSON.stringify(tag);
-  if (found === void 0) sheet.addDeveloperMetadata(tagKey, words3, documentVisibility());
-  else if (found.getValue() !== words3) found.setValue(words3);
-  if (tag.state === "kept") noteKept(sheet.getSheetId());
+	const found = entry != null ? entry : tagOn(sheet);
+	const words2 = JSON.stringify(tag);
+	if (found === void 0) sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
+	else if (found.getValue() !== words2) found.setValue(words2);
+	if (tag.state === "kept") noteKept(sheet.getSheetId());
 }
 var keptProperty = "labrow.kept";
 function keptIds() {
-  var _a;
-  const words3 = (_a = PropertiesService.getDocumentProperties().getProperty(keptProperty)) != null ? _a : "";
-  return words3 === "" ? [] : words3.split(" ").map(Number);
+	var _a;
+	const words2 = (_a = PropertiesService.getDocumentProperties().getProperty(keptProperty)) != null ? _a : "";
+	return words2 === "" ? [] : words2.split(" ").map(Number);
 }
 function noteKept(sheetId) {
-  const ids = keptIds();
-  if (!ids.includes(sheetId))
-    PropertiesService.getDocumentProperties().setProperty(keptProperty, [...ids, sheetId].join(" "));
+	const ids = keptIds();
+	if (!ids.includes(sheetId))
+		PropertiesService.getDocumentProperties().setProperty(keptProperty, [...ids, sheetId].join(" "));
 }
 var isOld = ({ state }) => state === "kept" || state === "leaving";
 var isOf = (tag, role) => {
-  var _a, _b;
-  return tag.kind === role.kind && ((_a = tag.className) != null ? _a : "") === ((_b = role.className) != null ? _b : "");
+	var _a, _b;
+	return tag.kind === role.kind && ((_a = tag.className) != null ? _a : "") === ((_b = role.className) != null ? _b : "");
 };
 var sheetInUse = (own, role) => own.find(({ tag }) => !isOld(tag) && isOf(tag, role));
 var sheetLeaving = (own, role) => own.find(({ tag }) => tag.state === "leaving" && isOf(tag, role));
@@ -11097,77 +10932,77 @@ var valuesOf = (sheet) => sheet.getDataRange().getValues();
 
 // src/workbook/reference.ts
 function columnLetters(column) {
-  let letters = "";
-  for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26)) {
-    letters = String.fromCharCode(65 + (rest - 1) % 26) + letters;
-  }
-  return letters;
+	let letters = "";
+	for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26)) {
+		letters = String.fromCharCode(65 + (rest - 1) % 26) + letters;
+	}
+	return letters;
 }
 var areaName = ({ row, column, rows, columns }) => `${columnLetters(column)}${row}:${columnLetters(column + columns - 1)}${row + rows - 1}`;
 
 // src/workbook/carriedEntries.ts
 function carriedEntries({ plan, from, to }) {
-  const { columns, rows, firstRow } = plan.identity;
-  const nameOf = (texts) => texts[0] === "" ? "" : JSON.stringify(texts);
-  const rowByName = /* @__PURE__ */ new Map();
-  from.forEach((cells, index) => {
-    const name = nameOf(columns.map((column) => cellText(cells[column - 1])));
-    if (name !== "" && !rowByName.has(name)) rowByName.set(name, index);
-  });
-  const runs = [];
-  for (const column of plan.carried) {
-    let values = [];
-    let changed2 = false;
-    let start = 0;
-    const close = () => {
-      if (changed2) runs.push({ row: start, column, values });
-      values = [];
-      changed2 = false;
-    };
-    rows.forEach((texts, index) => {
-      var _a, _b;
-      const row = firstRow + index;
-      const source = rowByName.get(nameOf(texts));
-      if (source === void 0 || !carries(plan, { row, column })) {
-        close();
-        return;
-      }
-      const present = (_a = to[row - 1]) == null ? void 0 : _a[column - 1];
-      const old = (_b = from[source]) == null ? void 0 : _b[column - 1];
-      if (values.length === 0) start = row;
-      const keeps = isEmpty(present) && !isEmpty(old);
-      values.push(keeps ? old : present);
-      changed2 = changed2 || keeps;
-    });
-    close();
-  }
-  return plan.carriesAddedRows === true ? [...runs, ...addedRows({ plan, from, to, rowByName })] : runs;
+	const { columns, rows, firstRow } = plan.identity;
+	const nameOf = (texts) => texts[0] === "" ? "" : JSON.stringify(texts);
+	const rowByName = /* @__PURE__ */ new Map();
+	from.forEach((cells, index) => {
+		const name = nameOf(columns.map((column) => cellText(cells[column - 1])));
+		if (name !== "" && !rowByName.has(name)) rowByName.set(name, index);
+	});
+	const runs = [];
+	for (const column of plan.carried) {
+		let values = [];
+		let changed2 = false;
+		let start = 0;
+		const close = () => {
+			if (changed2) runs.push({ row: start, column, values });
+			values = [];
+			changed2 = false;
+		};
+		rows.forEach((texts, index) => {
+			var _a, _b;
+			const row = firstRow + index;
+			const source = rowByName.get(nameOf(texts));
+			if (source === void 0 || !carries(plan, { row, column })) {
+				close();
+				return;
+			}
+			const present = (_a = to[row - 1]) == null ? void 0 : _a[column - 1];
+			const old = (_b = from[source]) == null ? void 0 : _b[column - 1];
+			if (values.length === 0) start = row;
+			const keeps = isEmpty(present) && !isEmpty(old);
+			values.push(keeps ? old : present);
+			changed2 = changed2 || keeps;
+		});
+		close();
+	}
+	return plan.carriesAddedRows === true ? [...runs, ...addedRows({ plan, from, to, rowByName })] : runs;
 }
 function addedRows({
-  plan: { identity, carried },
-  from,
-  to,
-  rowByName
+	plan: { identity, carried },
+	from,
+	to,
+	rowByName
 }) {
-  const named = new Set(rowByName.values());
-  const added = from.filter(
-    (cells, index) => index >= identity.firstRow - 1 && !named.has(index) && carried.some((column) => !isEmpty(cells[column - 1]))
-  );
-  const row = identity.firstRow + identity.rows.length;
-  if (added.length === 0) return [];
-  return carried.map((column) => ({
-    row,
-    column,
-    values: added.map((cells, index) => {
-      var _a, _b;
-      const present = (_a = to[row - 1 + index]) == null ? void 0 : _a[column - 1];
-      return isEmpty(present) ? (_b = cells[column - 1]) != null ? _b : "" : present;
-    })
-  }));
+	const named = new Set(rowByName.values());
+	const added = from.filter(
+		(cells, index) => index >= identity.firstRow - 1 && !named.has(index) && carried.some((column) => !isEmpty(cells[column - 1]))
+	);
+	const row = identity.firstRow + identity.rows.length;
+	if (added.length === 0) return [];
+	return carried.map((column) => ({
+		row,
+		column,
+		values: added.map((cells, index) => {
+			var _a, _b;
+			const present = (_a = to[row - 1 + index]) == null ? void 0 : _a[column - 1];
+			return isEmpty(present) ? (_b = cells[column - 1]) != null ? _b : "" : present;
+		})
+	}));
 }
 var isEmpty = (cell) => cell === "" || cell === null || cell === void 0;
 var carries = ({ writable, unprotected }, { row, column }) => [...writable, ...unprotected].some(
-  (area) => row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns
+	(area) => row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns
 );
 
 // src/host/writeTexts.ts
@@ -11175,698 +11010,698 @@ var risky = /^[=+\-@']/;
 var isRisky = (value) => typeof value === "string" && risky.test(value);
 var marked = (value) => `'${value}`;
 function writeTexts(range, values, isFormula = () => false) {
-  var _a;
-  const isText2 = (value, row, column) => isRisky(value) && !isFormula(row, column);
-  const guarded2 = values.map(
-    (cells, row) => cells.map((value, column) => isText2(value, row, column) ? marked(value) : value != null ? value : "")
-  );
-  range.setValues(guarded2);
-  const places = [];
-  values.forEach((cells, row) => {
-    cells.forEach((value, column) => {
-      if (isText2(value, row, column)) places.push({ row, column, value });
-    });
-  });
-  if (places.length === 0) return;
-  const written = range.getValues();
-  for (const { row, column, value } of places) {
-    if (((_a = written[row]) == null ? void 0 : _a[column]) !== marked(value)) continue;
-    const cell = range.getCell(row + 1, column + 1);
-    cell.setValue(value);
-    if (cell.getFormula() !== "") cell.setValue(marked(value));
-  }
+	var _a;
+	const isText2 = (value, row, column) => isRisky(value) && !isFormula(row, column);
+	const guarded2 = values.map(
+		(cells, row) => cells.map((value, column) => isText2(value, row, column) ? marked(value) : value != null ? value : "")
+	);
+	range.setValues(guarded2);
+	const places = [];
+	values.forEach((cells, row) => {
+		cells.forEach((value, column) => {
+			if (isText2(value, row, column)) places.push({ row, column, value });
+		});
+	});
+	if (places.length === 0) return;
+	const written = range.getValues();
+	for (const { row, column, value } of places) {
+		if (((_a = written[row]) == null ? void 0 : _a[column]) !== marked(value)) continue;
+		const cell = range.getCell(row + 1, column + 1);
+		cell.setValue(value);
+		if (cell.getFormula() !== "") cell.setValue(marked(value));
+	}
 }
 
 // src/host/carryEntries.ts
 var mostRounds = 3;
 function carryEntries({ sheet, plan, from }) {
-  const old = valuesOf(from);
-  for (let round = 1; round <= mostRounds; round += 1) {
-    const to = valuesOf(sheet);
-    const runs = carriedEntries({ plan, from: old, to });
-    if (runs.length === 0) return;
-    const lastRow = Math.max(...runs.map(({ row, values }) => row + values.length - 1));
-    const room = sheet.getMaxRows();
-    if (room < lastRow) sheet.insertRowsAfter(room, lastRow - room);
-    for (const { row, column, values } of runs) {
-      const cells = sheet.getRange(row, column, values.length, 1);
-      if (row > plan.rowCount) cells.setNumberFormat("@");
-      writeTexts(
-        cells,
-        values.map((value) => [value])
-      );
-    }
-    if (plan.role.kind !== "class") return;
-    const now = valuesOf(sheet);
-    const nameIn = (cells, row) => plan.identity.columns.map((column) => {
-      var _a;
-      return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
-    }).join("\n");
-    const strayed = runs.flatMap(
-      ({ row, column, values }) => values.flatMap((value, down) => {
-        var _a, _b;
-        const place = row + down;
-        const moved = nameIn(to, place) !== nameIn(now, place);
-        const wasEmpty = cellText((_a = to[place - 1]) == null ? void 0 : _a[column - 1]) === "";
-        const isOurs2 = cellText((_b = now[place - 1]) == null ? void 0 : _b[column - 1]) === cellText(value) && cellText(value) !== "";
-        return moved && wasEmpty && isOurs2 ? [{ row: place, column }] : [];
-      })
-    );
-    if (strayed.length === 0) return;
-    for (const { row, column } of strayed) sheet.getRange(row, column).setValue("");
-  }
+	const old = valuesOf(from);
+	for (let round = 1; round <= mostRounds; round += 1) {
+		const to = valuesOf(sheet);
+		const runs = carriedEntries({ plan, from: old, to });
+		if (runs.length === 0) return;
+		const lastRow = Math.max(...runs.map(({ row, values }) => row + values.length - 1));
+		const room = sheet.getMaxRows();
+		if (room < lastRow) sheet.insertRowsAfter(room, lastRow - room);
+		for (const { row, column, values } of runs) {
+			const cells = sheet.getRange(row, column, values.length, 1);
+			if (row > plan.rowCount) cells.setNumberFormat("@");
+			writeTexts(
+				cells,
+				values.map((value) => [value])
+			);
+		}
+		if (plan.role.kind !== "class") return;
+		const now = valuesOf(sheet);
+		const nameIn = (cells, row) => plan.identity.columns.map((column) => {
+			var _a;
+			return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
+		}).join("\n");
+		const strayed = runs.flatMap(
+			({ row, column, values }) => values.flatMap((value, down) => {
+				var _a, _b;
+				const place = row + down;
+				const moved = nameIn(to, place) !== nameIn(now, place);
+				const wasEmpty = cellText((_a = to[place - 1]) == null ? void 0 : _a[column - 1]) === "";
+				const isOurs2 = cellText((_b = now[place - 1]) == null ? void 0 : _b[column - 1]) === cellText(value) && cellText(value) !== "";
+				return moved && wasEmpty && isOurs2 ? [{ row: place, column }] : [];
+			})
+		);
+		if (strayed.length === 0) return;
+		for (const { row, column } of strayed) sheet.getRange(row, column).setValue("");
+	}
 }
 
 // src/workbook/formula.ts
 var nativeFunctions = [
-  "CHAR",
-  "COUNTIF",
-  "COUNTIFS",
-  "DAY",
-  "EXACT",
-  "FIND",
-  "HYPERLINK",
-  "IF",
-  "IFERROR",
-  "INDEX",
-  "ISNUMBER",
-  "MATCH",
-  "MONTH",
-  "NOW",
-  "REPT",
-  "RIGHT",
-  "ROW",
-  "TEXTJOIN",
-  "YEAR"
+	"CHAR",
+	"COUNTIF",
+	"COUNTIFS",
+	"DAY",
+	"EXACT",
+	"FIND",
+	"HYPERLINK",
+	"IF",
+	"IFERROR",
+	"INDEX",
+	"ISNUMBER",
+	"MATCH",
+	"MONTH",
+	"NOW",
+	"REPT",
+	"RIGHT",
+	"ROW",
+	"TEXTJOIN",
+	"YEAR"
 ];
 function withSeparator(formulaText, separator) {
-  if (separator === ",") return formulaText;
-  let quote = "";
-  let written = "";
-  for (const character of formulaText) {
-    if (quote === "" && (character === '"' || character === "'")) quote = character;
-    else if (character === quote) quote = "";
-    written += character === "," && quote === "" ? separator : character;
-  }
-  return written;
+	if (separator === ",") return formulaText;
+	let quote = "";
+	let written = "";
+	for (const character of formulaText) {
+		if (quote === "" && (character === '"' || character === "'")) quote = character;
+		else if (character === quote) quote = "";
+		written += character === "," && quote === "" ? separator : character;
+	}
+	return written;
 }
 
 // src/host/writePlanned.ts
 function writePlanned({ sheet, plan, blocks, present, separator }) {
-  var _a, _b;
-  const sheetId = sheet.getSheetId();
-  const input = (content) => inputOf({ content, sheetId, separator });
-  const wanted = present === void 0 ? blocks : blocks.flatMap((block) => differing({ block, present, input }));
-  if (wanted.length === 0) return false;
-  const { single, wide } = parted(present === void 0 ? merged(wanted, plan) : wanted);
-  for (const [words3, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words3);
-  for (const block of wide) {
-    if (present !== void 0) writeFormulaFormats(sheet, plan, block);
-    const range = sheet.getRange(block.row, block.column, block.cells.length, (_b = (_a = block.cells[0]) == null ? void 0 : _a.length) != null ? _b : 1);
-    writeTexts(
-      range,
-      block.cells.map((row) => row.map(input)),
-      (down, right) => {
-        var _a2, _b2;
-        return ((_b2 = (_a2 = block.cells[down]) == null ? void 0 : _a2[right]) == null ? void 0 : _b2.kind) === "formula";
-      }
-    );
-  }
-  return true;
+	var _a, _b;
+	const sheetId = sheet.getSheetId();
+	const input = (content) => inputOf({ content, sheetId, separator });
+	const wanted = present === void 0 ? blocks : blocks.flatMap((block) => differing({ block, present, input }));
+	if (wanted.length === 0) return false;
+	const { single, wide } = parted(present === void 0 ? merged(wanted, plan) : wanted);
+	for (const [words2, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words2);
+	for (const block of wide) {
+		if (present !== void 0) writeFormulaFormats(sheet, plan, block);
+		const range = sheet.getRange(block.row, block.column, block.cells.length, (_b = (_a = block.cells[0]) == null ? void 0 : _a.length) != null ? _b : 1);
+		writeTexts(
+			range,
+			block.cells.map((row) => row.map(input)),
+			(down, right) => {
+				var _a2, _b2;
+				return ((_b2 = (_a2 = block.cells[down]) == null ? void 0 : _a2[right]) == null ? void 0 : _b2.kind) === "formula";
+			}
+		);
+	}
+	return true;
 }
 function inputOf({
-  content,
-  sheetId,
-  separator
+	content,
+	sheetId,
+	separator
 }) {
-  switch (content.kind) {
-    case "text":
-      return content.text;
-    case "number":
-      return content.value;
-    case "formula":
-      return withSeparator(content.formula, separator);
-    case "sheet id":
-      return sheetId;
-    default:
-      return "";
-  }
+	switch (content.kind) {
+		case "text":
+			return content.text;
+		case "number":
+			return content.value;
+		case "formula":
+			return withSeparator(content.formula, separator);
+		case "sheet id":
+			return sheetId;
+		default:
+			return "";
+	}
 }
 function differing({
-  block,
-  present: { values, formulas },
-  input
+	block,
+	present: { values, formulas },
+	input
 }) {
-  const stands2 = (content, row, column) => {
-    var _a, _b, _c, _d;
-    const formula = (_b = (_a = formulas[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "";
-    if (content.kind === "formula") return formula === input(content);
-    return formula === "" && ((_d = (_c = values[row - 1]) == null ? void 0 : _c[column - 1]) != null ? _d : "") === input(content);
-  };
-  const changed2 = block.cells.flatMap(
-    (contents, down) => contents.every((content, right) => stands2(content, block.row + down, block.column + right)) ? [] : [down]
-  );
-  const [first] = changed2;
-  const last = changed2[changed2.length - 1];
-  if (first === void 0 || last === void 0) return [];
-  return [{ ...block, row: block.row + first, cells: block.cells.slice(first, last + 1) }];
+	const stands2 = (content, row, column) => {
+		var _a, _b, _c, _d;
+		const formula = (_b = (_a = formulas[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "";
+		if (content.kind === "formula") return formula === input(content);
+		return formula === "" && ((_d = (_c = values[row - 1]) == null ? void 0 : _c[column - 1]) != null ? _d : "") === input(content);
+	};
+	const changed2 = block.cells.flatMap(
+		(contents, down) => contents.every((content, right) => stands2(content, block.row + down, block.column + right)) ? [] : [down]
+	);
+	const [first] = changed2;
+	const last = changed2[changed2.length - 1];
+	if (first === void 0 || last === void 0) return [];
+	return [{ ...block, row: block.row + first, cells: block.cells.slice(first, last + 1) }];
 }
 var blank = { kind: "blank" };
 function merged(blocks, { columnCount, writable }) {
-  const isWritable = (column) => writable.some((area) => column >= area.column && column < area.column + area.columns);
-  const joined = [];
-  for (let first = 1; first <= columnCount; first += 1) {
-    const open = !isWritable(first);
-    let last = first;
-    while (last < columnCount && isWritable(last + 1) !== open) last += 1;
-    const within = blocks.flatMap((block) => columnsBetween(block, first, last));
-    if (open && within.length > 0) joined.push(oneBlock(within));
-    else joined.push(...within);
-    first = last;
-  }
-  return joined;
+	const isWritable = (column) => writable.some((area) => column >= area.column && column < area.column + area.columns);
+	const joined = [];
+	for (let first = 1; first <= columnCount; first += 1) {
+		const open = !isWritable(first);
+		let last = first;
+		while (last < columnCount && isWritable(last + 1) !== open) last += 1;
+		const within = blocks.flatMap((block) => columnsBetween(block, first, last));
+		if (open && within.length > 0) joined.push(oneBlock(within));
+		else joined.push(...within);
+		first = last;
+	}
+	return joined;
 }
 function columnsBetween(block, first, last) {
-  var _a, _b;
-  const from = Math.max(first, block.column);
-  const cells = block.cells.map((row) => row.slice(from - block.column, last + 1 - block.column));
-  return from > last || ((_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
+	var _a, _b;
+	const from = Math.max(first, block.column);
+	const cells = block.cells.map((row) => row.slice(from - block.column, last + 1 - block.column));
+	return from > last || ((_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
 }
 function oneBlock(blocks) {
-  const width = (block) => {
-    var _a, _b;
-    return (_b = (_a = block.cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
-  };
-  const row = Math.min(...blocks.map((block) => block.row));
-  const column = Math.min(...blocks.map((block) => block.column));
-  const bottom = Math.max(...blocks.map((block) => block.row + block.cells.length));
-  const right = Math.max(...blocks.map((block) => block.column + width(block)));
-  const cells = Array.from({ length: bottom - row }, () => Array.from({ length: right - column }, () => blank));
-  for (const block of blocks) {
-    block.cells.forEach((contents, down) => {
-      contents.forEach((content, across) => {
-        const line = cells[block.row - row + down];
-        if (line !== void 0) line[block.column - column + across] = content;
-      });
-    });
-  }
-  return { row, column, cells };
+	const width = (block) => {
+		var _a, _b;
+		return (_b = (_a = block.cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
+	};
+	const row = Math.min(...blocks.map((block) => block.row));
+	const column = Math.min(...blocks.map((block) => block.column));
+	const bottom = Math.max(...blocks.map((block) => block.row + block.cells.length));
+	const right = Math.max(...blocks.map((block) => block.column + width(block)));
+	const cells = Array.from({ length: bottom - row }, () => Array.from({ length: right - column }, () => blank));
+	for (const block of blocks) {
+		block.cells.forEach((contents, down) => {
+			contents.forEach((content, across) => {
+				const line = cells[block.row - row + down];
+				if (line !== void 0) line[block.column - column + across] = content;
+			});
+		});
+	}
+	return { row, column, cells };
 }
 function parted(blocks) {
-  var _a, _b, _c;
-  const byWords = /* @__PURE__ */ new Map();
-  for (const block of blocks) {
-    const [content] = (_a = block.cells[0]) != null ? _a : [];
-    if (block.cells.length !== 1 || ((_b = block.cells[0]) == null ? void 0 : _b.length) !== 1 || (content == null ? void 0 : content.kind) !== "text") continue;
-    if (!/^\w/.test(content.text)) continue;
-    const found = (_c = byWords.get(content.text)) != null ? _c : { areas: [], blocks: [] };
-    found.areas.push({ row: block.row, column: block.column, rows: 1, columns: 1 });
-    found.blocks.push(block);
-    byWords.set(content.text, found);
-  }
-  const single = new Map(
-    [...byWords].filter(([, { areas }]) => areas.length > 1).map(([words3, { areas }]) => [words3, areas])
-  );
-  const taken = new Set([...byWords].filter(([words3]) => single.has(words3)).flatMap(([, found]) => found.blocks));
-  return { single, wide: blocks.filter((block) => !taken.has(block)) };
+	var _a, _b, _c;
+	const byWords = /* @__PURE__ */ new Map();
+	for (const block of blocks) {
+		const [content] = (_a = block.cells[0]) != null ? _a : [];
+		if (block.cells.length !== 1 || ((_b = block.cells[0]) == null ? void 0 : _b.length) !== 1 || (content == null ? void 0 : content.kind) !== "text") continue;
+		if (!/^\w/.test(content.text)) continue;
+		const found = (_c = byWords.get(content.text)) != null ? _c : { areas: [], blocks: [] };
+		found.areas.push({ row: block.row, column: block.column, rows: 1, columns: 1 });
+		found.blocks.push(block);
+		byWords.set(content.text, found);
+	}
+	const single = new Map(
+		[...byWords].filter(([, { areas }]) => areas.length > 1).map(([words2, { areas }]) => [words2, areas])
+	);
+	const taken = new Set([...byWords].filter(([words2]) => single.has(words2)).flatMap(([, found]) => found.blocks));
+	return { single, wide: blocks.filter((block) => !taken.has(block)) };
 }
 function writeFormulaFormats(sheet, { formats: formats2 }, block) {
-  var _a, _b;
-  if (!block.cells.some((line) => line.some(({ kind }) => kind === "formula"))) return;
-  const rows = block.cells.map(
-    (line, down) => line.map((_, right) => formatAt(formats2, { row: block.row + down, column: block.column + right }))
-  );
-  sheet.getRange(block.row, block.column, rows.length, (_b = (_a = rows[0]) == null ? void 0 : _a.length) != null ? _b : 1).setNumberFormats(rows);
+	var _a, _b;
+	if (!block.cells.some((line) => line.some(({ kind }) => kind === "formula"))) return;
+	const rows = block.cells.map(
+		(line, down) => line.map((_, right) => formatAt(formats2, { row: block.row + down, column: block.column + right }))
+	);
+	sheet.getRange(block.row, block.column, rows.length, (_b = (_a = rows[0]) == null ? void 0 : _a.length) != null ? _b : 1).setNumberFormats(rows);
 }
 function formatAt(formats2, { row, column }) {
-  let format = "@";
-  for (const area of formats2) {
-    const isWithin = row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
-    if (isWithin) format = area.format;
-  }
-  return format;
+	let format = "@";
+	for (const area of formats2) {
+		const isWithin = row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
+		if (isWithin) format = area.format;
+	}
+	return format;
 }
 
 // src/host/writeSheet.ts
 function writeSheet({
-  spreadsheet,
-  sheet,
-  plan,
-  stands: stands2,
-  carried,
-  firstEntries
+	spreadsheet,
+	sheet,
+	plan,
+	stands: stands2,
+	carried,
+	firstEntries
 }) {
-  var _a, _b;
-  makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
-  const present = stands2 === "empty" ? void 0 : read(sheet, plan);
-  const firstRow = stands2 === "shorter" ? firstNewRow(plan, (_a = present == null ? void 0 : present.values) != null ? _a : []) : 1;
-  writeFormats(sheet, plan, firstRow);
-  const separator = (_b = present && separatorIn(present.formulas)) != null ? _b : argumentSeparator(spreadsheet, sheet, plan);
-  writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
-  writeLooks(sheet, plan, firstRow);
-  if (stands2 !== "shorter") writeFrame(sheet, plan);
-  writeChoices(
-    sheet,
-    plan.choices.filter(({ area }) => area.row >= firstRow)
-  );
-  if (stands2 === "shorter") renewChoices(sheet, plan);
-  writeStateRules(sheet, plan);
-  if ((carried == null ? void 0 : carried.from) !== void 0) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
-  writeFirstEntries({ sheet, firstEntries });
-  invite(sheet, plan);
-  writePlanned({ sheet, plan, blocks: plan.checks, present, separator });
-  protect(sheet, plan, stands2 !== "shorter");
+	var _a, _b;
+	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+	const present = stands2 === "empty" ? void 0 : read(sheet, plan);
+	const firstRow = stands2 === "shorter" ? firstNewRow(plan, (_a = present == null ? void 0 : present.values) != null ? _a : []) : 1;
+	writeFormats(sheet, plan, firstRow);
+	const separator = (_b = present && separatorIn(present.formulas)) != null ? _b : argumentSeparator(spreadsheet, sheet, plan);
+	writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
+	writeLooks(sheet, plan, firstRow);
+	if (stands2 !== "shorter") writeFrame(sheet, plan);
+	writeChoices(
+		sheet,
+		plan.choices.filter(({ area }) => area.row >= firstRow)
+	);
+	if (stands2 === "shorter") renewChoices(sheet, plan);
+	writeStateRules(sheet, plan);
+	if ((carried == null ? void 0 : carried.from) !== void 0) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
+	writeFirstEntries({ sheet, firstEntries });
+	invite(sheet, plan);
+	writePlanned({ sheet, plan, blocks: plan.checks, present, separator });
+	protect(sheet, plan, stands2 !== "shorter");
 }
 function rewriteSheet(sheet, plan) {
-  var _a;
-  makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
-  const present = read(sheet, plan);
-  const separator = (_a = separatorIn(present.formulas)) != null ? _a : ",";
-  const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
-  renewChoices(sheet, plan);
-  return wrote;
+	var _a;
+	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+	const present = read(sheet, plan);
+	const separator = (_a = separatorIn(present.formulas)) != null ? _a : ",";
+	const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
+	renewChoices(sheet, plan);
+	return wrote;
 }
 function read(sheet, plan) {
-  const range = sheet.getRange(1, 1, plan.rowCount, plan.columnCount);
-  return { values: range.getValues(), formulas: range.getFormulas() };
+	const range = sheet.getRange(1, 1, plan.rowCount, plan.columnCount);
+	return { values: range.getValues(), formulas: range.getFormulas() };
 }
 function separatorIn(formulas) {
-  const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ""));
-  if (bare.some((formula) => formula.includes(";"))) return ";";
-  return bare.some((formula) => formula.includes(",")) ? "," : void 0;
+	const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ""));
+	if (bare.some((formula) => formula.includes(";"))) return ";";
+	return bare.some((formula) => formula.includes(",")) ? "," : void 0;
 }
 function firstNewRow({ identity }, cells) {
-  let row = cells.length;
-  while (row > 0 && identity.columns.every((column) => {
-    var _a, _b;
-    return ((_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "") === "";
-  })) row -= 1;
-  return row + 1;
+	let row = cells.length;
+	while (row > 0 && identity.columns.every((column) => {
+		var _a, _b;
+		return ((_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "") === "";
+	})) row -= 1;
+	return row + 1;
 }
 function renewChoices(sheet, plan) {
-  if (plan.choices.length === 0) return;
-  const present = sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getDataValidations();
-  const changed2 = plan.choices.filter(({ area, options }) => {
-    var _a;
-    const rule = (_a = present[area.row - 1]) == null ? void 0 : _a[area.column - 1];
-    const offered = rule == null ? void 0 : rule.getCriteriaValues()[0];
-    return Array.isArray(offered) && JSON.stringify(offered) !== JSON.stringify(options);
-  });
-  for (const { area, options, help } of changed2) {
-    sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
-  }
+	if (plan.choices.length === 0) return;
+	const present = sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getDataValidations();
+	const changed2 = plan.choices.filter(({ area, options }) => {
+		var _a;
+		const rule = (_a = present[area.row - 1]) == null ? void 0 : _a[area.column - 1];
+		const offered = rule == null ? void 0 : rule.getCriteriaValues()[0];
+		return Array.isArray(offered) && JSON.stringify(offered) !== JSON.stringify(options);
+	});
+	for (const { area, options, help } of changed2) {
+		sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+	}
 }
 function invite(sheet, { invitation }) {
-  if (invitation === void 0) return;
-  const cells = valuesOf(sheet);
-  const empty = invitation.places.filter(({ row, column }) => {
-    var _a, _b;
-    return ((_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "") === "";
-  });
-  if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
+	if (invitation === void 0) return;
+	const cells = valuesOf(sheet);
+	const empty = invitation.places.filter(({ row, column }) => {
+		var _a, _b;
+		return ((_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "") === "";
+	});
+	if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
 }
 function makeRoom(sheet, { rows, columns }) {
-  const presentRows = sheet.getMaxRows();
-  if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
-  const presentColumns = sheet.getMaxColumns();
-  if (presentColumns < columns) sheet.insertColumnsAfter(presentColumns, columns - presentColumns);
+	const presentRows = sheet.getMaxRows();
+	if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
+	const presentColumns = sheet.getMaxColumns();
+	if (presentColumns < columns) sheet.insertColumnsAfter(presentColumns, columns - presentColumns);
 }
 function argumentSeparator(spreadsheet, sheet, plan) {
-  if (/^en/i.test(spreadsheet.getSpreadsheetLocale()) || !hasFormula(plan)) return ",";
-  const cell = sheet.getRange(1, 1);
-  cell.setNumberFormat("General");
-  cell.setValue("=SUM(1,2)");
-  settle();
-  const reads = cell.getValue() === 3;
-  cell.setValue("");
-  cell.setNumberFormat("@");
-  return reads ? "," : ";";
+	if (/^en/i.test(spreadsheet.getSpreadsheetLocale()) || !hasFormula(plan)) return ",";
+	const cell = sheet.getRange(1, 1);
+	cell.setNumberFormat("General");
+	cell.setValue("=SUM(1,2)");
+	settle();
+	const reads = cell.getValue() === 3;
+	cell.setValue("");
+	cell.setNumberFormat("@");
+	return reads ? "," : ";";
 }
 var hasFormula = ({ blocks, checks }) => [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === "formula")));
 function filledWith({
-  rows,
-  columns,
-  plain: plain2,
-  areas,
-  of
+	rows,
+	columns,
+	plain: plain2,
+	areas,
+	of
 }) {
-  const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain2));
-  for (const area of areas) {
-    const value = of(area);
-    for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
-      for (let column = area.column; column < area.column + area.columns && column <= columns; column += 1) {
-        const line = filled[row - 1];
-        if (line !== void 0) line[column - 1] = value;
-      }
-    }
-  }
-  return filled;
+	const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain2));
+	for (const area of areas) {
+		const value = of(area);
+		for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
+			for (let column = area.column; column < area.column + area.columns && column <= columns; column += 1) {
+				const line = filled[row - 1];
+				if (line !== void 0) line[column - 1] = value;
+			}
+		}
+	}
+	return filled;
 }
 var formatsOf = ({ rowCount: rows, columnCount: columns, formats: formats2 }) => filledWith({ rows, columns, plain: "@", areas: formats2, of: ({ format }) => format });
 function writeFormats(sheet, plan, firstRow) {
-  const rows = formatsOf(plan).slice(firstRow - 1);
-  if (rows.length > 0) sheet.getRange(firstRow, 1, rows.length, plan.columnCount).setNumberFormats(rows);
+	const rows = formatsOf(plan).slice(firstRow - 1);
+	if (rows.length > 0) sheet.getRange(firstRow, 1, rows.length, plan.columnCount).setNumberFormats(rows);
 }
 function writeLooks(sheet, plan, firstRow) {
-  const { rowCount: rows, columnCount: columns } = plan;
-  const each = filledWith({ rows, columns, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] }).slice(
-    firstRow - 1
-  );
-  if (each.length === 0) return;
-  const range = sheet.getRange(firstRow, 1, each.length, columns);
-  const as = (part) => each.map((row) => row.map(part));
-  range.setBackgrounds(as(({ background }) => background));
-  range.setFontColors(as(({ color }) => color));
-  range.setFontWeights(as(({ bold }) => bold ? "bold" : "normal"));
-  range.setFontSizes(as(({ size: size2 }) => size2));
-  range.setWraps(as(({ wrap }) => wrap));
-  for (const { look, row, column, rows: high, columns: wide } of plan.looks) {
-    const from = Math.max(row, firstRow);
-    if (looks[look].clip !== true || from > row + high - 1) continue;
-    sheet.getRange(from, column, row + high - from, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
-  }
-  range.setHorizontalAlignments(as(({ align }) => align));
-  range.setVerticalAlignment("top");
+	const { rowCount: rows, columnCount: columns } = plan;
+	const each = filledWith({ rows, columns, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] }).slice(
+		firstRow - 1
+	);
+	if (each.length === 0) return;
+	const range = sheet.getRange(firstRow, 1, each.length, columns);
+	const as = (part) => each.map((row) => row.map(part));
+	range.setBackgrounds(as(({ background }) => background));
+	range.setFontColors(as(({ color }) => color));
+	range.setFontWeights(as(({ bold }) => bold ? "bold" : "normal"));
+	range.setFontSizes(as(({ size: size2 }) => size2));
+	range.setWraps(as(({ wrap }) => wrap));
+	for (const { look, row, column, rows: high, columns: wide } of plan.looks) {
+		const from = Math.max(row, firstRow);
+		if (looks[look].clip !== true || from > row + high - 1) continue;
+		sheet.getRange(from, column, row + high - from, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
+	}
+	range.setHorizontalAlignments(as(({ align }) => align));
+	range.setVerticalAlignment("top");
 }
 function writeFrame(sheet, plan) {
-  let from = 0;
-  plan.columnWidths.forEach((width, index) => {
-    if (plan.columnWidths[index + 1] === width) return;
-    sheet.setColumnWidths(from + 1, index - from + 1, width);
-    from = index + 1;
-  });
-  if (plan.hiddenColumns !== void 0) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
-  sheet.setFrozenRows(plan.frozenRows);
-  sheet.setFrozenColumns(plan.frozenColumns);
-  sheet.setTabColor(tabColors[plan.role.kind]);
+	let from = 0;
+	plan.columnWidths.forEach((width, index) => {
+		if (plan.columnWidths[index + 1] === width) return;
+		sheet.setColumnWidths(from + 1, index - from + 1, width);
+		from = index + 1;
+	});
+	if (plan.hiddenColumns !== void 0) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
+	sheet.setFrozenRows(plan.frozenRows);
+	sheet.setFrozenColumns(plan.frozenColumns);
+	sheet.setTabColor(tabColors[plan.role.kind]);
 }
 function writeChoices(sheet, choices) {
-  if (choices.length === 0) return;
-  const rules = /* @__PURE__ */ new Map();
-  const ruleOf = ({ options, help }) => {
-    var _a;
-    const name = JSON.stringify([options, help]);
-    const rule = (_a = rules.get(name)) != null ? _a : choiceOf(options, help);
-    rules.set(name, rule);
-    return rule;
-  };
-  const columns = [...new Set(choices.flatMap(({ area }) => columnsOf(area)))].sort((one, other) => one - other);
-  let run = [];
-  columns.forEach((column, index) => {
-    run.push(column);
-    if (columns[index + 1] === column + 1) return;
-    const [first = column] = run;
-    const within = choices.filter(({ area }) => area.column >= first && area.column <= column);
-    const top = Math.min(...within.map(({ area }) => area.row));
-    const bottom = Math.max(...within.map(({ area }) => area.row + area.rows - 1));
-    const cells = filledWith({
-      rows: bottom,
-      columns: column,
-      plain: null,
-      areas: within.map((choice) => ({ ...choice.area, choice })),
-      of: ({ choice }) => ruleOf(choice)
-    });
-    const rows = cells.slice(top - 1).map((row) => row.slice(first - 1));
-    sheet.getRange(top, first, rows.length, column - first + 1).setDataValidations(rows);
-    run = [];
-  });
+	if (choices.length === 0) return;
+	const rules = /* @__PURE__ */ new Map();
+	const ruleOf = ({ options, help }) => {
+		var _a;
+		const name = JSON.stringify([options, help]);
+		const rule = (_a = rules.get(name)) != null ? _a : choiceOf(options, help);
+		rules.set(name, rule);
+		return rule;
+	};
+	const columns = [...new Set(choices.flatMap(({ area }) => columnsOf(area)))].sort((one, other) => one - other);
+	let run = [];
+	columns.forEach((column, index) => {
+		run.push(column);
+		if (columns[index + 1] === column + 1) return;
+		const [first = column] = run;
+		const within = choices.filter(({ area }) => area.column >= first && area.column <= column);
+		const top = Math.min(...within.map(({ area }) => area.row));
+		const bottom = Math.max(...within.map(({ area }) => area.row + area.rows - 1));
+		const cells = filledWith({
+			rows: bottom,
+			columns: column,
+			plain: null,
+			areas: within.map((choice) => ({ ...choice.area, choice })),
+			of: ({ choice }) => ruleOf(choice)
+		});
+		const rows = cells.slice(top - 1).map((row) => row.slice(first - 1));
+		sheet.getRange(top, first, rows.length, column - first + 1).setDataValidations(rows);
+		run = [];
+	});
 }
 var columnsOf = ({ column, columns }) => Array.from({ length: columns }, (_, index) => column + index);
 function writeStateRules(sheet, plan) {
-  const ours = plan.states.filter(({ areas }) => areas.length > 0);
-  if (ours.length === 0) return;
-  const others = sheet.getConditionalFormatRules().filter((rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)));
-  const rules = ours.map(
-    ({ areas, startsWith, state }) => stateRuleOf({
-      startsWith,
-      ...stateLooks[state],
-      ranges: sheet.getRangeList(areas.map(areaName)).getRanges()
-    })
-  );
-  sheet.setConditionalFormatRules([...others, ...rules]);
+	const ours = plan.states.filter(({ areas }) => areas.length > 0);
+	if (ours.length === 0) return;
+	const others = sheet.getConditionalFormatRules().filter((rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)));
+	const rules = ours.map(
+		({ areas, startsWith, state }) => stateRuleOf({
+			startsWith,
+			...stateLooks[state],
+			ranges: sheet.getRangeList(areas.map(areaName)).getRanges()
+		})
+	);
+	sheet.setConditionalFormatRules([...others, ...rules]);
 }
 function writeFirstEntries({ sheet, firstEntries }) {
-  if (firstEntries.length === 0) return;
-  const cells = valuesOf(sheet);
-  const at = (row, column) => {
-    var _a, _b;
-    return (_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "";
-  };
-  const blank2 = firstEntries.filter(
-    ({ row, column, texts }) => texts.every((_, down) => at(row + down, column) === "")
-  );
-  const others = firstEntries.some(
-    (run) => !blank2.includes(run) && run.texts.some((text, down) => ![text, ""].includes(String(at(run.row + down, run.column))))
-  );
-  if (others) return;
-  for (const { row, column, texts, counts } of blank2) {
-    writeTexts(
-      sheet.getRange(row, column, texts.length, 1),
-      texts.map((text) => [text])
-    );
-    if (counts === void 0) continue;
-    sheet.getRange(row, counts.column, counts.rows.length, 2).setValues(counts.rows.map((noted) => noted === null ? ["", ""] : [noted[0], new Date(noted[1])]));
-    sheet.getRange(row, countedColumn, texts.length, 1).setValues(texts.map((text) => [text === "" ? "" : countedEntry(text)]));
-  }
+	if (firstEntries.length === 0) return;
+	const cells = valuesOf(sheet);
+	const at = (row, column) => {
+		var _a, _b;
+		return (_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "";
+	};
+	const blank2 = firstEntries.filter(
+		({ row, column, texts }) => texts.every((_, down) => at(row + down, column) === "")
+	);
+	const others = firstEntries.some(
+		(run) => !blank2.includes(run) && run.texts.some((text, down) => ![text, ""].includes(String(at(run.row + down, run.column))))
+	);
+	if (others) return;
+	for (const { row, column, texts, counts } of blank2) {
+		writeTexts(
+			sheet.getRange(row, column, texts.length, 1),
+			texts.map((text) => [text])
+		);
+		if (counts === void 0) continue;
+		sheet.getRange(row, counts.column, counts.rows.length, 2).setValues(counts.rows.map((noted) => noted === null ? ["", ""] : [noted[0], new Date(noted[1])]));
+		sheet.getRange(row, countedColumn, texts.length, 1).setValues(texts.map((text) => [text === "" ? "" : countedEntry(text)]));
+	}
 }
 function protect(sheet, plan, isNew) {
-  var _a;
-  const present = sheetProtections(sheet)[0];
-  const description = (_a = present == null ? void 0 : present.getDescription()) != null ? _a : "";
-  if (present !== void 0 && description !== hostWords.protection && !(isNew && description === "")) return;
-  const protection = present != null ? present : sheet.protect();
-  protection.setDescription(hostWords.protection);
-  protection.setWarningOnly(true);
-  const open = [...plan.writable, ...plan.unprotected];
-  if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
+	var _a;
+	const present = sheetProtections(sheet)[0];
+	const description = (_a = present == null ? void 0 : present.getDescription()) != null ? _a : "";
+	if (present !== void 0 && description !== hostWords.protection && !(isNew && description === "")) return;
+	const protection = present != null ? present : sheet.protect();
+	protection.setDescription(hostWords.protection);
+	protection.setWarningOnly(true);
+	const open = [...plan.writable, ...plan.unprotected];
+	if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
 }
 
 // src/host/applyWorkbook.ts
 var applySheet = (request) => bringToPlan(request, 1);
 var mostRounds2 = 3;
 function bringToPlan(request, round) {
-  var _a;
-  const { spreadsheet, plan, keptName, replace = false, firstEntries = [] } = request;
-  const role = plan.role;
-  let own = ownSheets(spreadsheet);
-  let old = sheetLeaving(own, role);
-  const present = sheetInUse(own, role);
-  if (present !== void 0 && old === void 0) {
-    const fit = layoutFits(plan, valuesOf(present.sheet));
-    const unfinished = present.tag.state === "building";
-    if (fit === "other" || isOfAnother(present.tag, plan) || replace && !unfinished) {
-      const leaving = leave({ spreadsheet, old: present, keptName });
-      own = own.map((one) => one === present ? leaving : one);
-      old = leaving;
-    } else if (fit === "same" && !unfinished) {
-      writeTag(present, present.tag);
-      const wrote = rewriteSheet(present.sheet, plan);
-      if (!wrote || !rowsMoved(present.sheet, plan, round)) return applied(present.sheet, false);
-      return carryOn({ request, moved: present, round });
-    }
-  } else if (old !== void 0) {
-    old = leave({ spreadsheet, old, keptName: (_a = old.tag.keptName) != null ? _a : keptName });
-    if ((present == null ? void 0 : present.tag.state) === "built") {
-      keep(spreadsheet, old);
-      return bringToPlan(request, round);
-    }
-  }
-  const found = sheetInUse(own, role);
-  const isNew = (found == null ? void 0 : found.tag.state) !== "built";
-  const target = found != null ? found : newSheet({ spreadsheet, own, plan, old });
-  const made = found === void 0;
-  writeTag(target, { ...target.tag, state: "building" });
-  writeSheet({
-    spreadsheet,
-    sheet: target.sheet,
-    plan,
-    stands: made ? "empty" : isNew ? "begun" : "shorter",
-    ...target.tag.from === void 0 ? {} : { carried: carriedFrom({ own, from: target.tag.from, plan }) },
-    firstEntries: isNew ? firstEntries : []
-  });
-  if (rowsMoved(target.sheet, plan, round)) {
-    if (old !== void 0) keep(spreadsheet, old);
-    return carryOn({ request, moved: target, round });
-  }
-  const { from: _, ...done2 } = target.tag;
-  writeTag(target, { ...done2, ...activityOf(plan), layout: layoutVersion, state: "built" });
-  if (old === void 0) return applied(target.sheet, made);
-  keep(spreadsheet, old);
-  return { ...applied(target.sheet, made), keptId: old.sheet.getSheetId() };
+	var _a;
+	const { spreadsheet, plan, keptName, replace = false, firstEntries = [] } = request;
+	const role = plan.role;
+	let own = ownSheets(spreadsheet);
+	let old = sheetLeaving(own, role);
+	const present = sheetInUse(own, role);
+	if (present !== void 0 && old === void 0) {
+		const fit = layoutFits(plan, valuesOf(present.sheet));
+		const unfinished = present.tag.state === "building";
+		if (fit === "other" || isOfAnother(present.tag, plan) || replace && !unfinished) {
+			const leaving = leave({ spreadsheet, old: present, keptName });
+			own = own.map((one) => one === present ? leaving : one);
+			old = leaving;
+		} else if (fit === "same" && !unfinished) {
+			writeTag(present, present.tag);
+			const wrote = rewriteSheet(present.sheet, plan);
+			if (!wrote || !rowsMoved(present.sheet, plan, round)) return applied(present.sheet, false);
+			return carryOn({ request, moved: present, round });
+		}
+	} else if (old !== void 0) {
+		old = leave({ spreadsheet, old, keptName: (_a = old.tag.keptName) != null ? _a : keptName });
+		if ((present == null ? void 0 : present.tag.state) === "built") {
+			keep(spreadsheet, old);
+			return bringToPlan(request, round);
+		}
+	}
+	const found = sheetInUse(own, role);
+	const isNew = (found == null ? void 0 : found.tag.state) !== "built";
+	const target = found != null ? found : newSheet({ spreadsheet, own, plan, old });
+	const made = found === void 0;
+	writeTag(target, { ...target.tag, state: "building" });
+	writeSheet({
+		spreadsheet,
+		sheet: target.sheet,
+		plan,
+		stands: made ? "empty" : isNew ? "begun" : "shorter",
+		...target.tag.from === void 0 ? {} : { carried: carriedFrom({ own, from: target.tag.from, plan }) },
+		firstEntries: isNew ? firstEntries : []
+	});
+	if (rowsMoved(target.sheet, plan, round)) {
+		if (old !== void 0) keep(spreadsheet, old);
+		return carryOn({ request, moved: target, round });
+	}
+	const { from: _, ...done2 } = target.tag;
+	writeTag(target, { ...done2, ...activityOf(plan), layout: layoutVersion, state: "built" });
+	if (old === void 0) return applied(target.sheet, made);
+	keep(spreadsheet, old);
+	return { ...applied(target.sheet, made), keptId: old.sheet.getSheetId() };
 }
 var rowsMoved = (sheet, plan, round) => round < mostRounds2 && plan.role.kind === "class" && layoutFits(plan, valuesOf(sheet)) !== "same";
 function carryOn({ request, moved, round }) {
-  const { spreadsheet, plan, keptName } = request;
-  leave({ spreadsheet, old: moved, keptName });
-  return bringToPlan({ spreadsheet, plan, keptName }, round + 1);
+	const { spreadsheet, plan, keptName } = request;
+	leave({ spreadsheet, old: moved, keptName });
+	return bringToPlan({ spreadsheet, plan, keptName }, round + 1);
 }
 var applied = (sheet, made) => ({
-  sheetId: sheet.getSheetId(),
-  name: sheet.getName(),
-  made
+	sheetId: sheet.getSheetId(),
+	name: sheet.getName(),
+	made
 });
 var activityOf = (of) => (of == null ? void 0 : of.activity) === void 0 ? {} : { activity: of.activity };
 var isOfAnother = (tag, { activity }) => (tag == null ? void 0 : tag.activity) !== void 0 && activity !== void 0 && tag.activity !== activity;
 function carriedFrom({ own, from, plan }) {
-  const old = own.find(({ sheet }) => sheet.getSheetId() === from);
-  return { from: old == null ? void 0 : old.sheet, wanted: isOfAnother(old == null ? void 0 : old.tag, plan) ? teamsAlone(plan) : plan };
+	const old = own.find(({ sheet }) => sheet.getSheetId() === from);
+	return { from: old == null ? void 0 : old.sheet, wanted: isOfAnother(old == null ? void 0 : old.tag, plan) ? teamsAlone(plan) : plan };
 }
 function putAside({
-  spreadsheet,
-  sheetId,
-  keptName
+	spreadsheet,
+	sheetId,
+	keptName
 }) {
-  var _a;
-  const present = ownSheets(spreadsheet).find(({ sheet }) => sheet.getSheetId() === sheetId);
-  if (present === void 0 || present.tag.state === "kept") return;
-  const name = (_a = present.tag.keptName) != null ? _a : keptName;
-  keep(spreadsheet, leave({ spreadsheet, old: present, keptName: name }));
+	var _a;
+	const present = ownSheets(spreadsheet).find(({ sheet }) => sheet.getSheetId() === sheetId);
+	if (present === void 0 || present.tag.state === "kept") return;
+	const name = (_a = present.tag.keptName) != null ? _a : keptName;
+	keep(spreadsheet, leave({ spreadsheet, old: present, keptName: name }));
 }
 function leave({
-  spreadsheet,
-  old,
-  keptName
+	spreadsheet,
+	old,
+	keptName
 }) {
-  var _a;
-  const { sheet, tag } = old;
-  const others = spreadsheet.getSheets().filter((other) => other.getSheetId() !== sheet.getSheetId());
-  const name = freeName(
-    keptName,
-    others.map((other) => other.getName())
-  );
-  const { from: _, ...rest } = tag;
-  const leaving = { ...rest, state: "leaving", keptName: name, name: (_a = tag.name) != null ? _a : sheet.getName() };
-  writeTag(old, leaving);
-  if (sheet.getName() !== name) sheet.setName(name);
-  sheet.setTabColor(tabColors.kept);
-  return { ...old, tag: leaving };
+	var _a;
+	const { sheet, tag } = old;
+	const others = spreadsheet.getSheets().filter((other) => other.getSheetId() !== sheet.getSheetId());
+	const name = freeName(
+		keptName,
+		others.map((other) => other.getName())
+	);
+	const { from: _, ...rest } = tag;
+	const leaving = { ...rest, state: "leaving", keptName: name, name: (_a = tag.name) != null ? _a : sheet.getName() };
+	writeTag(old, leaving);
+	if (sheet.getName() !== name) sheet.setName(name);
+	sheet.setTabColor(tabColors.kept);
+	return { ...old, tag: leaving };
 }
 function keep(spreadsheet, old) {
-  moveBehindAll(spreadsheet, old.sheet);
-  const { keptName: _, name: __, ...rest } = old.tag;
-  writeTag(old, { ...rest, state: "kept" });
+	moveBehindAll(spreadsheet, old.sheet);
+	const { keptName: _, name: __, ...rest } = old.tag;
+	writeTag(old, { ...rest, state: "kept" });
 }
 function newSheet({
-  spreadsheet,
-  own,
-  plan,
-  old
+	spreadsheet,
+	own,
+	plan,
+	old
 }) {
-  var _a;
-  const { role } = plan;
-  const wanted = (_a = old == null ? void 0 : old.tag.name) != null ? _a : plan.name;
-  const orphan = spreadsheet.getSheetByName(wanted);
-  const isOrphan = orphan !== null && !own.some(({ sheet: sheet2 }) => sheet2.getSheetId() === orphan.getSheetId()) && orphan.getLastRow() === 0;
-  let sheet = isOrphan ? orphan : void 0;
-  if (sheet === void 0) {
-    const taken = spreadsheet.getSheets().map((other) => other.getName());
-    sheet = spreadsheet.insertSheet(freeName(wanted, taken), placeFor({ spreadsheet, own, role, old }));
-  }
-  const tag = {
-    kind: role.kind,
-    ...role.className === void 0 ? {} : { className: role.className },
-    ...activityOf(plan),
-    layout: layoutVersion,
-    state: "building",
-    ...old === void 0 ? {} : { from: old.sheet.getSheetId() }
-  };
-  writeTag({ sheet }, tag);
-  return { sheet, tag };
+	var _a;
+	const { role } = plan;
+	const wanted = (_a = old == null ? void 0 : old.tag.name) != null ? _a : plan.name;
+	const orphan = spreadsheet.getSheetByName(wanted);
+	const isOrphan = orphan !== null && !own.some(({ sheet: sheet2 }) => sheet2.getSheetId() === orphan.getSheetId()) && orphan.getLastRow() === 0;
+	let sheet = isOrphan ? orphan : void 0;
+	if (sheet === void 0) {
+		const taken = spreadsheet.getSheets().map((other) => other.getName());
+		sheet = spreadsheet.insertSheet(freeName(wanted, taken), placeFor({ spreadsheet, own, role, old }));
+	}
+	const tag = {
+		kind: role.kind,
+		...role.className === void 0 ? {} : { className: role.className },
+		...activityOf(plan),
+		layout: layoutVersion,
+		state: "building",
+		...old === void 0 ? {} : { from: old.sheet.getSheetId() }
+	};
+	writeTag({ sheet }, tag);
+	return { sheet, tag };
 }
 function placeFor({
-  spreadsheet,
-  own,
-  role,
-  old
+	spreadsheet,
+	own,
+	role,
+	old
 }) {
-  var _a, _b;
-  if (old !== void 0) return old.sheet.getIndex() - 1;
-  const behind = own.find(
-    ({ tag }) => tag.state !== "kept" && tag.state !== "leaving" && (role.kind === "plan" && tag.kind !== "plan" || role.kind === "class" && (tag.kind === "progress" || tag.kind === "help") || role.kind === "progress" && tag.kind === "help" || role.kind === "poll" && (tag.kind === "record" || tag.kind === "help"))
-  );
-  if (behind !== void 0) return behind.sheet.getIndex() - 1;
-  const sheets = spreadsheet.getSheets();
-  const kept = [...keptIds(), ...own.filter(({ tag }) => tag.state === "kept").map(({ sheet }) => sheet.getSheetId())];
-  let place = sheets.length;
-  while (place > 0 && kept.includes((_b = (_a = sheets[place - 1]) == null ? void 0 : _a.getSheetId()) != null ? _b : Number.NaN)) place -= 1;
-  return place;
+	var _a, _b;
+	if (old !== void 0) return old.sheet.getIndex() - 1;
+	const behind = own.find(
+		({ tag }) => tag.state !== "kept" && tag.state !== "leaving" && (role.kind === "plan" && tag.kind !== "plan" || role.kind === "class" && (tag.kind === "progress" || tag.kind === "help") || role.kind === "progress" && tag.kind === "help" || role.kind === "poll" && (tag.kind === "record" || tag.kind === "help"))
+	);
+	if (behind !== void 0) return behind.sheet.getIndex() - 1;
+	const sheets = spreadsheet.getSheets();
+	const kept = [...keptIds(), ...own.filter(({ tag }) => tag.state === "kept").map(({ sheet }) => sheet.getSheetId())];
+	let place = sheets.length;
+	while (place > 0 && kept.includes((_b = (_a = sheets[place - 1]) == null ? void 0 : _a.getSheetId()) != null ? _b : Number.NaN)) place -= 1;
+	return place;
 }
 
 // src/host/buildNote.ts
 var property = "labrow.build";
 var pieceLength = 8e3;
 function readNote() {
-  var _a, _b;
-  const stored = PropertiesService.getDocumentProperties().getProperties();
-  const count = Number((_a = stored[property]) != null ? _a : "0");
-  let note = "";
-  for (let piece = 1; piece <= count; piece += 1) note += (_b = stored[`${property}.${piece}`]) != null ? _b : "";
-  return note;
+	var _a, _b;
+	const stored = PropertiesService.getDocumentProperties().getProperties();
+	const count = Number((_a = stored[property]) != null ? _a : "0");
+	let note = "";
+	for (let piece = 1; piece <= count; piece += 1) note += (_b = stored[`${property}.${piece}`]) != null ? _b : "";
+	return note;
 }
 function saveNote(note) {
-  const store = PropertiesService.getDocumentProperties();
-  let count = 0;
-  for (let from = 0; from < note.length; from += pieceLength) {
-    count += 1;
-    store.setProperty(`${property}.${count}`, note.slice(from, from + pieceLength));
-  }
-  store.setProperty(property, String(count));
+	const store = PropertiesService.getDocumentProperties();
+	let count = 0;
+	for (let from = 0; from < note.length; from += pieceLength) {
+		count += 1;
+		store.setProperty(`${property}.${count}`, note.slice(from, from + pieceLength));
+	}
+	store.setProperty(property, String(count));
 }
 
 // src/host/isUntouched.ts
 function isUntouched(sheet) {
-  if (sheet.getLastRow() > 0 || sheet.getLastColumn() > 0) return false;
-  const isBusy = sheet.getFormUrl() !== null || sheet.getCharts().length > 0 || sheet.getImages().length > 0 || sheet.getDrawings().length > 0 || sheet.getConditionalFormatRules().length > 0 || sheetProtections(sheet).length > 0 || sheet.getDeveloperMetadata().length > 0 || sheet.getFrozenRows() > 0 || sheet.getFrozenColumns() > 0;
-  if (isBusy) return false;
-  const whole = sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns());
-  const all = (cells, isPlain) => cells.every((row) => row.every(isPlain));
-  return all(whole.getNotes(), (note) => note === "") && all(whole.getDataValidations(), (rule) => rule === null) && all(whole.getBackgrounds(), (color) => color.toLowerCase() === "#ffffff");
+	if (sheet.getLastRow() > 0 || sheet.getLastColumn() > 0) return false;
+	const isBusy = sheet.getFormUrl() !== null || sheet.getCharts().length > 0 || sheet.getImages().length > 0 || sheet.getDrawings().length > 0 || sheet.getConditionalFormatRules().length > 0 || sheetProtections(sheet).length > 0 || sheet.getDeveloperMetadata().length > 0 || sheet.getFrozenRows() > 0 || sheet.getFrozenColumns() > 0;
+	if (isBusy) return false;
+	const whole = sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns());
+	const all = (cells, isPlain) => cells.every((row) => row.every(isPlain));
+	return all(whole.getNotes(), (note) => note === "") && all(whole.getDataValidations(), (rule) => rule === null) && all(whole.getBackgrounds(), (color) => color.toLowerCase() === "#ffffff");
 }
 
 // src/host/cellSent.ts
 function cellSent(cell) {
-  if (cell === null || cell === void 0) return "";
-  if (Object.prototype.toString.call(cell) !== "[object Date]") return cell;
-  const moment = cell.getTime();
-  return Number.isFinite(moment) ? { date: moment } : "";
+	if (cell === null || cell === void 0) return "";
+	if (Object.prototype.toString.call(cell) !== "[object Date]") return cell;
+	const moment = cell.getTime();
+	return Number.isFinite(moment) ? { date: moment } : "";
 }
 
 // src/host/markOf.ts
 var markOf = (kind, cells) => digest(JSON.stringify(kind === "class" ? structureOf(cells) : cells.map((line) => line.map(cellSent))));
 function structureOf(cells) {
-  var _a;
-  const rows = cells.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
-  while (rows.length > 0 && ((_a = rows[rows.length - 1]) == null ? void 0 : _a.join("")) === "") rows.pop();
-  return rows;
+	var _a;
+	const rows = cells.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
+	while (rows.length > 0 && ((_a = rows[rows.length - 1]) == null ? void 0 : _a.join("")) === "") rows.pop();
+	return rows;
 }
 function digest(text) {
-  let one = 2166136261;
-  let other = 16777619;
-  for (let at = 0; at < text.length; at += 1) {
-    const code = text.charCodeAt(at);
-    one = Math.imul(one ^ code, 16777619) >>> 0;
-    other = Math.imul(other, 31) + code >>> 0;
-  }
-  return `${one.toString(36)}-${other.toString(36)}-${text.length}`;
+	let one = 2166136261;
+	let other = 16777619;
+	for (let at = 0; at < text.length; at += 1) {
+		const code = text.charCodeAt(at);
+		one = Math.imul(one ^ code, 16777619) >>> 0;
+		other = Math.imul(other, 31) + code >>> 0;
+	}
+	return `${one.toString(36)}-${other.toString(36)}-${text.length}`;
 }
 
 // src/host/notePreparedPlan.ts
 function notePreparedPlan({
-  spreadsheet,
-  seen
+	spreadsheet,
+	seen
 }) {
-  var _a, _b;
-  const own = ownSheets(spreadsheet);
-  const sheet = (_a = sheetInUse(own, { kind: "prepare" })) == null ? void 0 : _a.sheet;
-  const plan = (_b = sheetInUse(own, { kind: "plan" })) == null ? void 0 : _b.sheet;
-  if (sheet === void 0 || plan === void 0) return;
-  settle();
-  const { planNow, planThen } = prepareCells;
-  const joined = String(sheet.getRange(planNow.row, planNow.column).getValue());
-  const mark = markOf("plan", valuesOf(plan));
-  const note = seen.some((one) => one.id === plan.getSheetId() && one.mark === mark) ? joined : "";
-  const cell = sheet.getRange(planThen.row, planThen.column);
-  if (cell.getValue() !== note) writeTexts(cell, [[note]]);
+	var _a, _b;
+	const own = ownSheets(spreadsheet);
+	const sheet = (_a = sheetInUse(own, { kind: "prepare" })) == null ? void 0 : _a.sheet;
+	const plan = (_b = sheetInUse(own, { kind: "plan" })) == null ? void 0 : _b.sheet;
+	if (sheet === void 0 || plan === void 0) return;
+	settle();
+	const { planNow, planThen } = prepareCells;
+	const joined = String(sheet.getRange(planNow.row, planNow.column).getValue());
+	const mark = markOf("plan", valuesOf(plan));
+	const note = seen.some((one) => one.id === plan.getSheetId() && one.mark === mark) ? joined : "";
+	const cell = sheet.getRange(planThen.row, planThen.column);
+	if (cell.getValue() !== note) writeTexts(cell, [[note]]);
 }
 
 // src/host/outcome.ts
@@ -11875,12 +11710,12 @@ var problem = (parts, about = {}) => ({ ok: false, problem: { message: hostWords
 var busy = () => problem(hostWords.busy, { reason: "busy" });
 var changed = (where) => problem({ ...hostWords.changed, where }, { reason: "changed" });
 function guarded(work) {
-  try {
-    return work();
-  } catch (error) {
-    const received = error instanceof Error ? error.message : String(error);
-    return problem({ ...hostWords.refused, received: `“${received}”` });
-  }
+	try {
+		return work();
+	} catch (error) {
+		const received = error instanceof Error ? error.message : String(error);
+		return problem({ ...hostWords.refused, received: `“${received}”` });
+	}
 }
 
 // src/host/sheetById.ts
@@ -11888,243 +11723,243 @@ var sheetById = (spreadsheet, id) => spreadsheet.getSheets().find((sheet) => she
 
 // src/host/applyCall.ts
 function applyCall(spreadsheet, wish) {
-  var _a, _b, _c;
-  const { plan, keptName, replace = false, firstEntries = [], tab, note, show: show2 } = wish;
-  if ((note == null ? void 0 : note.before) !== void 0) saveNote(note.before);
-  const { sheetId, made } = applySheet({ spreadsheet, plan, keptName, replace, firstEntries });
-  if (plan.role.kind === "plan") recalculateEveryMinute(spreadsheet);
-  if (plan.role.kind === "prepare") notePreparedPlan({ spreadsheet, seen: wish.seen });
-  if (tab !== void 0) renameTab(spreadsheet, { sheetId, tab });
-  if (show2 === true) (_a = sheetById(spreadsheet, sheetId)) == null ? void 0 : _a.activate();
-  afterStep(spreadsheet, wish);
-  return done({ sheetId, made, name: (_c = (_b = sheetById(spreadsheet, sheetId)) == null ? void 0 : _b.getName()) != null ? _c : plan.name });
+	var _a, _b, _c;
+	const { plan, keptName, replace = false, firstEntries = [], tab, note, show: show2 } = wish;
+	if ((note == null ? void 0 : note.before) !== void 0) saveNote(note.before);
+	const { sheetId, made } = applySheet({ spreadsheet, plan, keptName, replace, firstEntries });
+	if (plan.role.kind === "plan") recalculateEveryMinute(spreadsheet);
+	if (plan.role.kind === "prepare") notePreparedPlan({ spreadsheet, seen: wish.seen });
+	if (tab !== void 0) renameTab(spreadsheet, { sheetId, tab });
+	if (show2 === true) (_a = sheetById(spreadsheet, sheetId)) == null ? void 0 : _a.activate();
+	afterStep(spreadsheet, wish);
+	return done({ sheetId, made, name: (_c = (_b = sheetById(spreadsheet, sheetId)) == null ? void 0 : _b.getName()) != null ? _c : plan.name });
 }
 function renameTab(spreadsheet, { sheetId, tab }) {
-  const sheet = sheetById(spreadsheet, sheetId);
-  if ((sheet == null ? void 0 : sheet.getName()) !== tab.was) return;
-  const other = spreadsheet.getSheetByName(tab.now);
-  if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
+	const sheet = sheetById(spreadsheet, sheetId);
+	if ((sheet == null ? void 0 : sheet.getName()) !== tab.was) return;
+	const other = spreadsheet.getSheetByName(tab.now);
+	if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
 }
 function afterStep(spreadsheet, { note, last }) {
-  if ((note == null ? void 0 : note.after) !== void 0) saveNote(note.after);
-  if (last !== void 0) touchLast(spreadsheet, last);
+	if ((note == null ? void 0 : note.after) !== void 0) saveNote(note.after);
+	if (last !== void 0) touchLast(spreadsheet, last);
 }
 function touchLast(spreadsheet, { show: show2, emptySheet }) {
-  var _a;
-  const empty = emptySheet === null ? void 0 : sheetById(spreadsheet, emptySheet);
-  if (empty !== void 0 && tagOf(empty) === void 0 && isUntouched(empty)) spreadsheet.deleteSheet(empty);
-  if (show2 !== null) (_a = sheetById(spreadsheet, show2)) == null ? void 0 : _a.activate();
-  saveNote("");
+	var _a;
+	const empty = emptySheet === null ? void 0 : sheetById(spreadsheet, emptySheet);
+	if (empty !== void 0 && tagOf(empty) === void 0 && isUntouched(empty)) spreadsheet.deleteSheet(empty);
+	if (show2 !== null) (_a = sheetById(spreadsheet, show2)) == null ? void 0 : _a.activate();
+	saveNote("");
 }
 
 // src/lab/texts/members.ts
 var membersTexts = {
-  /** Stands in the cell until somebody writes there. */
-  heading: "Who",
-  absent: "not here today",
-  /** For a fifth person, when all roles are given. */
-  helps: "helps where needed",
-  rolesOf: (day) => `roles of ${day}`
+	/** Stands in the cell until somebody writes there. */
+	heading: "Who",
+	absent: "not here today",
+	/** For a fifth person, when all roles are given. */
+	helps: "helps where needed",
+	rolesOf: (day) => `roles of ${day}`
 };
 
 // src/workbook/stateWords.ts
 var stateWords = [
-  { word: "on target", state: "on target" },
-  { word: "close", state: "close" },
-  { word: "follows", state: "follows" },
-  { word: "not yet", state: "not yet" },
-  { word: "unreadable", state: "unreadable" },
-  { word: "blank", state: "blank" }
+	{ word: "on target", state: "on target" },
+	{ word: "close", state: "close" },
+	{ word: "follows", state: "follows" },
+	{ word: "not yet", state: "not yet" },
+	{ word: "unreadable", state: "unreadable" },
+	{ word: "blank", state: "blank" }
 ];
 
 // src/workbook/readClassSheet.ts
 var notYetKnown = "not yet known";
 var checkWords = stateWords.map(({ word }) => word);
 function readClassSheet(cells) {
-  var _a, _b, _c;
-  if (cellText((_a = cells[0]) == null ? void 0 : _a[classColumns.key - 1]) !== classMarker) return void 0;
-  const blocks = [];
-  let row = classRows.firstLink;
-  while (row <= cells.length) {
-    const key = textAt(cells, row, classColumns.key);
-    if (key === "" || textAt(cells, row, classColumns.step) !== "") {
-      row += 1;
-      continue;
-    }
-    const block = readBlock({ cells, headingRow: row, key });
-    blocks.push(block);
-    row = block.closingRow + 1;
-  }
-  const firstBlock = (_c = (_b = blocks[0]) == null ? void 0 : _b.headingRow) != null ? _c : cells.length + 1;
-  return { blocks, linkRows: Math.max(0, firstBlock - 1 - classRows.firstLink) };
+	var _a, _b, _c;
+	if (cellText((_a = cells[0]) == null ? void 0 : _a[classColumns.key - 1]) !== classMarker) return void 0;
+	const blocks = [];
+	let row = classRows.firstLink;
+	while (row <= cells.length) {
+		const key = textAt(cells, row, classColumns.key);
+		if (key === "" || textAt(cells, row, classColumns.step) !== "") {
+			row += 1;
+			continue;
+		}
+		const block = readBlock({ cells, headingRow: row, key });
+		blocks.push(block);
+		row = block.closingRow + 1;
+	}
+	const firstBlock = (_c = (_b = blocks[0]) == null ? void 0 : _b.headingRow) != null ? _c : cells.length + 1;
+	return { blocks, linkRows: Math.max(0, firstBlock - 1 - classRows.firstLink) };
 }
 var textAt = (cells, row, column) => {
-  var _a;
-  return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
+	var _a;
+	return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
 };
 function readBlock({ cells, headingRow, key }) {
-  const known = textAt(cells, headingRow, classColumns.check) === checkHeadings.check;
-  const steps = [];
-  let closingRow = headingRow;
-  for (let row = headingRow + 1; row <= cells.length; row += 1) {
-    const rowKey = textAt(cells, row, classColumns.key);
-    if (rowKey === "") continue;
-    if (rowKey !== key) break;
-    closingRow = row;
-    const step = textAt(cells, row, classColumns.step);
-    if (step === "") break;
-    steps.push(readStep({ cells, row, key, step, known }));
-  }
-  const who = textAt(cells, headingRow, classColumns.who);
-  return {
-    key,
-    team: textAt(cells, headingRow, classColumns.find),
-    who: who === membersTexts.heading ? "" : who,
-    headingRow,
-    closingRow,
-    known,
-    steps
-  };
+	const known = textAt(cells, headingRow, classColumns.check) === checkHeadings.check;
+	const steps = [];
+	let closingRow = headingRow;
+	for (let row = headingRow + 1; row <= cells.length; row += 1) {
+		const rowKey = textAt(cells, row, classColumns.key);
+		if (rowKey === "") continue;
+		if (rowKey !== key) break;
+		closingRow = row;
+		const step = textAt(cells, row, classColumns.step);
+		if (step === "") break;
+		steps.push(readStep({ cells, row, key, step, known }));
+	}
+	const who = textAt(cells, headingRow, classColumns.who);
+	return {
+		key,
+		team: textAt(cells, headingRow, classColumns.find),
+		who: who === membersTexts.heading ? "" : who,
+		headingRow,
+		closingRow,
+		known,
+		steps
+	};
 }
 function readStep({
-  cells,
-  row,
-  key,
-  step,
-  known
+	cells,
+	row,
+	key,
+	step,
+	known
 }) {
-  var _a, _b;
-  const check = textAt(cells, row, classColumns.check);
-  const tries = (_a = cells[row - 1]) == null ? void 0 : _a[classColumns.tries - 1];
-  const lastEntry = (_b = cells[row - 1]) == null ? void 0 : _b[classColumns.lastEntry - 1];
-  const help = Number(textAt(cells, row, classColumns.help));
-  return {
-    row,
-    key,
-    step,
-    entry: textAt(cells, row, classColumns.entry),
-    check: known && (check === "" || checkWords.includes(check)) ? check : notYetKnown,
-    lookAt: known ? textAt(cells, row, classColumns.lookAt) : "",
-    hint: known ? textAt(cells, row, classColumns.hint) : "",
-    helpWanted: Number.isInteger(help) && help >= 0 && help <= 3 ? help : 0,
-    who: textAt(cells, row, classColumns.who),
-    tries: typeof tries === "number" && Number.isFinite(tries) ? tries : 0,
-    lastEntry: isDate(lastEntry) ? lastEntry.getTime() : void 0
-  };
+	var _a, _b;
+	const check = textAt(cells, row, classColumns.check);
+	const tries = (_a = cells[row - 1]) == null ? void 0 : _a[classColumns.tries - 1];
+	const lastEntry = (_b = cells[row - 1]) == null ? void 0 : _b[classColumns.lastEntry - 1];
+	const help = Number(textAt(cells, row, classColumns.help));
+	return {
+		row,
+		key,
+		step,
+		entry: textAt(cells, row, classColumns.entry),
+		check: known && (check === "" || checkWords.includes(check)) ? check : notYetKnown,
+		lookAt: known ? textAt(cells, row, classColumns.lookAt) : "",
+		hint: known ? textAt(cells, row, classColumns.hint) : "",
+		helpWanted: Number.isInteger(help) && help >= 0 && help <= 3 ? help : 0,
+		who: textAt(cells, row, classColumns.who),
+		tries: typeof tries === "number" && Number.isFinite(tries) ? tries : 0,
+		lastEntry: isDate(lastEntry) ? lastEntry.getTime() : void 0
+	};
 }
 var isDate = (cell) => Object.prototype.toString.call(cell) === "[object Date]";
 
 // src/host/documentLock.ts
 function withDocumentLock(milliseconds, work) {
-  const lock = LockService.getDocumentLock();
-  if (!lock.tryLock(milliseconds)) return { ran: false };
-  try {
-    return { ran: true, value: work() };
-  } finally {
-    settle();
-    lock.releaseLock();
-  }
+	const lock = LockService.getDocumentLock();
+	if (!lock.tryLock(milliseconds)) return { ran: false };
+	try {
+		return { ran: true, value: work() };
+	} finally {
+		settle();
+		lock.releaseLock();
+	}
 }
 
 // src/host/checkAgain.ts
 var property2 = "labrow.check";
 function checkAgain() {
-  const locked = withDocumentLock(2e3, () => {
-    var _a, _b;
-    const spreadsheet = openSpreadsheet();
-    let renewed = putBack(spreadsheet) ? 1 : 0;
-    const missing = /* @__PURE__ */ new Set();
-    for (const { sheet, tag } of ownSheets(spreadsheet)) {
-      if (tag.kind !== "class" || tag.state === "kept") continue;
-      for (const { known, headingRow } of (_b = (_a = readClassSheet(valuesOf(sheet))) == null ? void 0 : _a.blocks) != null ? _b : []) {
-        if (known) continue;
-        const formula = checkCell(sheet, headingRow).getFormula();
-        if (formula === "") missing.add(sheet.getSheetId());
-        else {
-          renew(sheet, { sheetId: sheet.getSheetId(), row: headingRow, formula });
-          renewed += 1;
-        }
-      }
-    }
-    return { renewed, missing: [...missing] };
-  });
-  return locked.ran ? done(locked.value) : busy();
+	const locked = withDocumentLock(2e3, () => {
+		var _a, _b;
+		const spreadsheet = openSpreadsheet();
+		let renewed = putBack(spreadsheet) ? 1 : 0;
+		const missing = /* @__PURE__ */ new Set();
+		for (const { sheet, tag } of ownSheets(spreadsheet)) {
+			if (tag.kind !== "class" || tag.state === "kept") continue;
+			for (const { known, headingRow } of (_b = (_a = readClassSheet(valuesOf(sheet))) == null ? void 0 : _a.blocks) != null ? _b : []) {
+				if (known) continue;
+				const formula = checkCell(sheet, headingRow).getFormula();
+				if (formula === "") missing.add(sheet.getSheetId());
+				else {
+					renew(sheet, { sheetId: sheet.getSheetId(), row: headingRow, formula });
+					renewed += 1;
+				}
+			}
+		}
+		return { renewed, missing: [...missing] };
+	});
+	return locked.ran ? done(locked.value) : busy();
 }
 var checkCell = (sheet, row) => sheet.getRange(row, classColumns.check);
 function renew(sheet, noted) {
-  const store = PropertiesService.getDocumentProperties();
-  store.setProperty(property2, JSON.stringify(noted));
-  const cell = checkCell(sheet, noted.row);
-  cell.setValue("");
-  settle();
-  cell.setValue(noted.formula);
-  store.deleteProperty(property2);
+	const store = PropertiesService.getDocumentProperties();
+	store.setProperty(property2, JSON.stringify(noted));
+	const cell = checkCell(sheet, noted.row);
+	cell.setValue("");
+	settle();
+	cell.setValue(noted.formula);
+	store.deleteProperty(property2);
 }
 function putBack(spreadsheet) {
-  var _a;
-  const store = PropertiesService.getDocumentProperties();
-  const words3 = store.getProperty(property2);
-  if (words3 === null) return false;
-  const noted = JSON.parse(words3);
-  const sheet = sheetById(spreadsheet, noted.sheetId);
-  const isHeading = sheet !== void 0 && ((_a = readClassSheet(valuesOf(sheet))) == null ? void 0 : _a.blocks.some(({ headingRow }) => headingRow === noted.row)) === true;
-  const isEmpty2 = isHeading && checkCell(sheet, noted.row).getFormula() === "";
-  if (isEmpty2) checkCell(sheet, noted.row).setValue(noted.formula);
-  store.deleteProperty(property2);
-  return isEmpty2;
+	var _a;
+	const store = PropertiesService.getDocumentProperties();
+	const words2 = store.getProperty(property2);
+	if (words2 === null) return false;
+	const noted = JSON.parse(words2);
+	const sheet = sheetById(spreadsheet, noted.sheetId);
+	const isHeading = sheet !== void 0 && ((_a = readClassSheet(valuesOf(sheet))) == null ? void 0 : _a.blocks.some(({ headingRow }) => headingRow === noted.row)) === true;
+	const isEmpty2 = isHeading && checkCell(sheet, noted.row).getFormula() === "";
+	if (isEmpty2) checkCell(sheet, noted.row).setValue(noted.formula);
+	store.deleteProperty(property2);
+	return isEmpty2;
 }
 
 // src/host/emptyFile.ts
 var ownPrefix = /^labrow/i;
 function emptyFile(spreadsheet, wish) {
-  var _a;
-  const { share: say } = hostWords;
-  const typed = wish.fileName.trim();
-  if (typed !== spreadsheet.getName().trim()) {
-    return problem({ ...say.name, received: typed === "" ? "no name" : `“${typed}”` }, { field: "fileName" });
-  }
-  const seesPlan = ownSheets(spreadsheet).some(({ tag }) => tag.kind === "plan" && tag.state !== "kept");
-  if (!seesPlan || !wish.anew.some(({ plan }) => plan.role.kind === "plan")) return problem(say.noLesson);
-  const kept = [];
-  for (const one of wish.anew) {
-    applySheet({ spreadsheet, replace: true, ...one });
-    const sheet = (_a = sheetInUse(ownSheets(spreadsheet), one.plan.role)) == null ? void 0 : _a.sheet;
-    if (sheet === void 0 || !stands(sheet, one)) return problem({ ...say.notWritten, where: one.plan.name });
-    kept.push({ sheet, name: one.plan.name });
-  }
-  removeOthers({ spreadsheet, kept, everything: wish.removeOthers });
-  for (const entry of spreadsheet.getDeveloperMetadata()) if (ownPrefix.test(entry.getKey())) entry.remove();
-  PropertiesService.getDocumentProperties().deleteAllProperties();
-  saveNote(wish.note);
-  recalculateEveryMinute(spreadsheet);
-  return done({ left: spreadsheet.getSheets().map((sheet) => sheet.getName()) });
+	var _a;
+	const { share: say } = hostWords;
+	const typed = wish.fileName.trim();
+	if (typed !== spreadsheet.getName().trim()) {
+		return problem({ ...say.name, received: typed === "" ? "no name" : `“${typed}”` }, { field: "fileName" });
+	}
+	const seesPlan = ownSheets(spreadsheet).some(({ tag }) => tag.kind === "plan" && tag.state !== "kept");
+	if (!seesPlan || !wish.anew.some(({ plan }) => plan.role.kind === "plan")) return problem(say.noLesson);
+	const kept = [];
+	for (const one of wish.anew) {
+		applySheet({ spreadsheet, replace: true, ...one });
+		const sheet = (_a = sheetInUse(ownSheets(spreadsheet), one.plan.role)) == null ? void 0 : _a.sheet;
+		if (sheet === void 0 || !stands(sheet, one)) return problem({ ...say.notWritten, where: one.plan.name });
+		kept.push({ sheet, name: one.plan.name });
+	}
+	removeOthers({ spreadsheet, kept, everything: wish.removeOthers });
+	for (const entry of spreadsheet.getDeveloperMetadata()) if (ownPrefix.test(entry.getKey())) entry.remove();
+	PropertiesService.getDocumentProperties().deleteAllProperties();
+	saveNote(wish.note);
+	recalculateEveryMinute(spreadsheet);
+	return done({ left: spreadsheet.getSheets().map((sheet) => sheet.getName()) });
 }
 function stands(sheet, { plan, firstEntries = [] }) {
-  const cells = valuesOf(sheet);
-  return layoutFits(plan, cells) === "same" && firstEntries.every(
-    ({ row, column, texts }) => texts.every((text, down) => {
-      var _a;
-      return cellText((_a = cells[row - 1 + down]) == null ? void 0 : _a[column - 1]) === text.trim();
-    })
-  );
+	const cells = valuesOf(sheet);
+	return layoutFits(plan, cells) === "same" && firstEntries.every(
+		({ row, column, texts }) => texts.every((text, down) => {
+			var _a;
+			return cellText((_a = cells[row - 1 + down]) == null ? void 0 : _a[column - 1]) === text.trim();
+		})
+	);
 }
 function removeOthers({
-  spreadsheet,
-  kept,
-  everything
+	spreadsheet,
+	kept,
+	everything
 }) {
-  var _a;
-  const stayingIds = kept.map(({ sheet }) => sheet.getSheetId());
-  const own = ownSheets(spreadsheet, { kept: true }).map(({ sheet }) => sheet.getSheetId());
-  const leaving = spreadsheet.getSheets().filter((sheet) => !stayingIds.includes(sheet.getSheetId())).filter((sheet) => everything || own.includes(sheet.getSheetId()));
-  const leavingIds = leaving.map((sheet) => sheet.getSheetId());
-  for (const named of spreadsheet.getNamedRanges()) {
-    if (everything || leavingIds.includes(named.getRange().getSheet().getSheetId())) named.remove();
-  }
-  (_a = kept[0]) == null ? void 0 : _a.sheet.activate();
-  for (const sheet of leaving) spreadsheet.deleteSheet(sheet);
-  const taken = spreadsheet.getSheets().map((sheet) => sheet.getName());
-  for (const { sheet, name } of kept) if (!taken.includes(name)) sheet.setName(name);
+	var _a;
+	const stayingIds = kept.map(({ sheet }) => sheet.getSheetId());
+	const own = ownSheets(spreadsheet, { kept: true }).map(({ sheet }) => sheet.getSheetId());
+	const leaving = spreadsheet.getSheets().filter((sheet) => !stayingIds.includes(sheet.getSheetId())).filter((sheet) => everything || own.includes(sheet.getSheetId()));
+	const leavingIds = leaving.map((sheet) => sheet.getSheetId());
+	for (const named of spreadsheet.getNamedRanges()) {
+		if (everything || leavingIds.includes(named.getRange().getSheet().getSheetId())) named.remove();
+	}
+	(_a = kept[0]) == null ? void 0 : _a.sheet.activate();
+	for (const sheet of leaving) spreadsheet.deleteSheet(sheet);
+	const taken = spreadsheet.getSheets().map((sheet) => sheet.getName());
+	for (const { sheet, name } of kept) if (!taken.includes(name)) sheet.setName(name);
 }
 
 // src/host/pages.ts
@@ -12135,85 +11970,85 @@ var file = "Sidebar";
 var bodyStart = "<body>";
 var size = { width: 1e3, height: 720 };
 function openPage({ page: name, about: handed }) {
-  const output = HtmlService.createHtmlOutputFromFile(file);
-  if (name === "sidebar") {
-    const opened = handed === "" ? output : HtmlService.createHtmlOutput(withMark(output.getContent(), { name, about: handed }));
-    ui().showSidebar(opened.setTitle(hostWords.title));
-    return done(null);
-  }
-  const page = pageNames.find((known) => known === name);
-  if (page === void 0) return problem({ ...hostWords.pageUnknown, received: `“${String(name)}”` });
-  const content = output.getContent();
-  if (!content.includes(bodyStart)) return problem({ ...hostWords.pageUnknown, received: "a page without a body" });
-  const marked2 = HtmlService.createHtmlOutput(withMark(content, { name: page, about: handed }));
-  ui().showModalDialog(marked2.setWidth(size.width).setHeight(size.height), hostWords.pageTitles[page]);
-  return done(null);
+	const output = HtmlService.createHtmlOutputFromFile(file);
+	if (name === "sidebar") {
+		const opened = handed === "" ? output : HtmlService.createHtmlOutput(withMark(output.getContent(), { name, about: handed }));
+		ui().showSidebar(opened.setTitle(hostWords.title));
+		return done(null);
+	}
+	const page = pageNames.find((known) => known === name);
+	if (page === void 0) return problem({ ...hostWords.pageUnknown, received: `“${String(name)}”` });
+	const content = output.getContent();
+	if (!content.includes(bodyStart)) return problem({ ...hostWords.pageUnknown, received: "a page without a body" });
+	const marked2 = HtmlService.createHtmlOutput(withMark(content, { name: page, about: handed }));
+	ui().showModalDialog(marked2.setWidth(size.width).setHeight(size.height), hostWords.pageTitles[page]);
+	return done(null);
 }
 var withMark = (content, { name, about }) => content.replace(bodyStart, () => `<body data-page="${name}" data-about="${escaped(about)}">`);
 var escaped = (text) => text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`).replace(/\s+/g, " ");
 
 // src/host/decimalMark.ts
 function decimalMarkOf(locale) {
-  try {
-    return 0.5.toLocaleString(locale.replace("_", "-")).includes(",") ? "comma" : "point";
-  } catch {
-    return "point";
-  }
+	try {
+		return 0.5.toLocaleString(locale.replace("_", "-")).includes(",") ? "comma" : "point";
+	} catch {
+		return "point";
+	}
 }
 
 // src/host/emptyFirstSheet.ts
 function emptyFirstSheet(spreadsheet) {
-  const [sheet, ...others] = spreadsheet.getSheets();
-  const isAlone = sheet !== void 0 && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
-  return isAlone && isUntouched(sheet) ? sheet : void 0;
+	const [sheet, ...others] = spreadsheet.getSheets();
+	const isAlone = sheet !== void 0 && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
+	return isAlone && isUntouched(sheet) ? sheet : void 0;
 }
 
 // src/host/readBook.ts
 function readBook(spreadsheet, { kinds: kinds2, ids = [] }) {
-  var _a, _b;
-  settle();
-  const own = new Map(ownSheets(spreadsheet).map(({ sheet, tag }) => [sheet.getSheetId(), tag]));
-  const kept = keptIds();
-  const sheets = spreadsheet.getSheets().map((sheet) => ({ sheet, id: sheet.getSheetId() }));
-  const now = /* @__PURE__ */ new Date();
-  const timeZone = spreadsheet.getSpreadsheetTimeZone();
-  const [today = "", clock = ""] = Utilities.formatDate(now, timeZone, "yyyy-MM-dd HH:mm").split(" ");
-  const read2 = [];
-  for (const { sheet, id } of sheets) {
-    const tag = own.get(id);
-    if (tag === void 0 || tag.state === "kept" || !(kinds2.includes(tag.kind) || ids.includes(id))) continue;
-    read2.push(sheetRead({ sheet, id, tag }));
-  }
-  return {
-    fileName: spreadsheet.getName(),
-    decimalMark: decimalMarkOf(spreadsheet.getSpreadsheetLocale()),
-    timeZone,
-    now: now.getTime(),
-    today,
-    clock,
-    activeSheet: spreadsheet.getActiveSheet().getSheetId(),
-    emptySheet: (_b = (_a = emptyFirstSheet(spreadsheet)) == null ? void 0 : _a.getSheetId()) != null ? _b : null,
-    note: readNote(),
-    sheets: sheets.map(({ sheet, id }) => {
-      const tag = own.get(id);
-      const isKept = kept.includes(id) || (tag == null ? void 0 : tag.state) === "kept";
-      return { id, name: sheet.getName(), tag: isKept ? null : tag != null ? tag : null, kept: isKept };
-    }),
-    read: read2
-  };
+	var _a, _b;
+	settle();
+	const own = new Map(ownSheets(spreadsheet).map(({ sheet, tag }) => [sheet.getSheetId(), tag]));
+	const kept = keptIds();
+	const sheets = spreadsheet.getSheets().map((sheet) => ({ sheet, id: sheet.getSheetId() }));
+	const now = /* @__PURE__ */ new Date();
+	const timeZone = spreadsheet.getSpreadsheetTimeZone();
+	const [today = "", clock = ""] = Utilities.formatDate(now, timeZone, "yyyy-MM-dd HH:mm").split(" ");
+	const read2 = [];
+	for (const { sheet, id } of sheets) {
+		const tag = own.get(id);
+		if (tag === void 0 || tag.state === "kept" || !(kinds2.includes(tag.kind) || ids.includes(id))) continue;
+		read2.push(sheetRead({ sheet, id, tag }));
+	}
+	return {
+		fileName: spreadsheet.getName(),
+		decimalMark: decimalMarkOf(spreadsheet.getSpreadsheetLocale()),
+		timeZone,
+		now: now.getTime(),
+		today,
+		clock,
+		activeSheet: spreadsheet.getActiveSheet().getSheetId(),
+		emptySheet: (_b = (_a = emptyFirstSheet(spreadsheet)) == null ? void 0 : _a.getSheetId()) != null ? _b : null,
+		note: readNote(),
+		sheets: sheets.map(({ sheet, id }) => {
+			const tag = own.get(id);
+			const isKept = kept.includes(id) || (tag == null ? void 0 : tag.state) === "kept";
+			return { id, name: sheet.getName(), tag: isKept ? null : tag != null ? tag : null, kept: isKept };
+		}),
+		read: read2
+	};
 }
 function sheetRead({ sheet, id, tag }) {
-  const cells = valuesOf(sheet);
-  return {
-    id,
-    cells: cells.map((line) => line.map(cellSent)),
-    formulaEntries: tag.kind === "class" && cells.length > 0 ? formulaEntries(sheet, cells.length) : [],
-    mark: markOf(tag.kind, cells)
-  };
+	const cells = valuesOf(sheet);
+	return {
+		id,
+		cells: cells.map((line) => line.map(cellSent)),
+		formulaEntries: tag.kind === "class" && cells.length > 0 ? formulaEntries(sheet, cells.length) : [],
+		mark: markOf(tag.kind, cells)
+	};
 }
 function formulaEntries(sheet, rows) {
-  const formulas = sheet.getRange(1, classColumns.entry, rows, 1).getFormulas();
-  return formulas.flatMap(([formula], index) => formula === void 0 || formula === "" ? [] : [index + 1]);
+	const formulas = sheet.getRange(1, classColumns.entry, rows, 1).getFormulas();
+	return formulas.flatMap(([formula], index) => formula === void 0 || formula === "" ? [] : [index + 1]);
 }
 
 // src/host/readPlanSent.ts
@@ -12226,284 +12061,284 @@ var states = stateWords.map(({ state }) => state);
 var Refusal = class extends Error {
 };
 function refuse(where) {
-  throw new Refusal(where);
+	throw new Refusal(where);
 }
 function fieldsOf(value, where) {
-  return typeof value === "object" && value !== null && !Array.isArray(value) ? value : refuse(where);
+	return typeof value === "object" && value !== null && !Array.isArray(value) ? value : refuse(where);
 }
 function listOf(value, where, read2, limit) {
-  if (!Array.isArray(value) || value.length > limit) return refuse(where);
-  return value.map((item, index) => read2(item, `${where} ${index + 1}`));
+	if (!Array.isArray(value) || value.length > limit) return refuse(where);
+	return value.map((item, index) => read2(item, `${where} ${index + 1}`));
 }
 function wholeNumber(value, where, { from, to }) {
-  const isWithin = typeof value === "number" && Number.isInteger(value) && value >= from && value <= to;
-  return isWithin ? value : refuse(where);
+	const isWithin = typeof value === "number" && Number.isInteger(value) && value >= from && value <= to;
+	return isWithin ? value : refuse(where);
 }
-function words2(value, where, limit = most.text) {
-  return typeof value === "string" && value.length <= limit ? value : refuse(where);
+function words(value, where, limit = most.text) {
+	return typeof value === "string" && value.length <= limit ? value : refuse(where);
 }
 function oneOf(value, where, list2) {
-  var _a;
-  return (_a = list2.find((item) => item === value)) != null ? _a : refuse(where);
+	var _a;
+	return (_a = list2.find((item) => item === value)) != null ? _a : refuse(where);
 }
 function readPlanSent(sent) {
-  try {
-    return { ok: true, plan: readPlan(fieldsOf(sent, "the plan")) };
-  } catch (error) {
-    if (error instanceof Refusal) return { ok: false, where: error.message };
-    throw error;
-  }
+	try {
+		return { ok: true, plan: readPlan(fieldsOf(sent, "the plan")) };
+	} catch (error) {
+		if (error instanceof Refusal) return { ok: false, where: error.message };
+		throw error;
+	}
 }
 function readPlan(plan) {
-  const rowCount = wholeNumber(plan.rowCount, "rowCount", { from: 1, to: most.rows });
-  const columnCount = wholeNumber(plan.columnCount, "columnCount", { from: 1, to: most.columns });
-  const bounds = { rowCount, columnCount };
-  const areas = (value, where) => listOf(value, where, (item, at) => readArea(item, at, bounds), most.items);
-  const blocks = (value, where) => listOf(value, where, (item, at) => readBlock2(item, at, bounds), most.items);
-  const hidden = plan.hiddenColumns === void 0 || plan.hiddenColumns === null ? void 0 : fieldsOf(plan.hiddenColumns, "hiddenColumns");
-  const column = (value, where) => wholeNumber(value, where, { from: 1, to: columnCount });
-  const identity = fieldsOf(plan.identity, "identity");
-  const text = (value, where) => words2(value, where);
-  return {
-    name: words2(plan.name, "name", most.name),
-    role: readRole(fieldsOf(plan.role, "role")),
-    ...plan.activity === void 0 ? {} : { activity: words2(plan.activity, "activity", most.name) },
-    rowCount,
-    columnCount,
-    columnWidths: listOf(
-      plan.columnWidths,
-      "columnWidths",
-      (item, at) => wholeNumber(item, at, { from: 1, to: 2e3 }),
-      most.columns
-    ),
-    hiddenColumns: hidden === void 0 ? void 0 : { column: column(hidden.column, "hiddenColumns"), count: column(hidden.count, "hiddenColumns") },
-    frozenRows: wholeNumber(plan.frozenRows, "frozenRows", { from: 0, to: rowCount }),
-    frozenColumns: wholeNumber(plan.frozenColumns, "frozenColumns", { from: 0, to: columnCount }),
-    blocks: blocks(plan.blocks, "blocks"),
-    checks: blocks(plan.checks, "checks"),
-    looks: listOf(
-      plan.looks,
-      "looks",
-      (item, at) => ({
-        ...readArea(item, at, bounds),
-        look: oneOf(fieldsOf(item, at).look, at, Object.keys(looks))
-      }),
-      most.items
-    ),
-    formats: listOf(
-      plan.formats,
-      "formats",
-      (item, at) => ({
-        ...readArea(item, at, bounds),
-        format: oneOf(fieldsOf(item, at).format, at, formats)
-      }),
-      most.items
-    ),
-    states: listOf(
-      plan.states,
-      "states",
-      (item, at) => {
-        const rule = fieldsOf(item, at);
-        return {
-          areas: areas(rule.areas, at),
-          startsWith: words2(rule.startsWith, at, most.name),
-          state: oneOf(rule.state, at, states)
-        };
-      },
-      most.name
-    ),
-    choices: listOf(
-      plan.choices,
-      "choices",
-      (item, at) => {
-        const choice = fieldsOf(item, at);
-        return {
-          area: readArea(choice.area, at, bounds),
-          options: listOf(choice.options, at, text, most.items),
-          help: words2(choice.help, at)
-        };
-      },
-      most.items
-    ),
-    writable: areas(plan.writable, "writable"),
-    ...plan.invitation === void 0 ? {} : { invitation: readInvitation(fieldsOf(plan.invitation, "invitation"), areas) },
-    unprotected: areas(plan.unprotected, "unprotected"),
-    spill: areas(plan.spill, "spill"),
-    identity: {
-      firstRow: wholeNumber(identity.firstRow, "identity", { from: 1, to: rowCount }),
-      columns: listOf(identity.columns, "identity", column, most.columns),
-      rows: listOf(identity.rows, "identity", (item, at) => listOf(item, at, text, most.columns), most.rows)
-    },
-    carried: listOf(plan.carried, "carried", column, most.columns),
-    ...plan.carriesAddedRows === true ? { carriesAddedRows: true } : {}
-  };
+	const rowCount = wholeNumber(plan.rowCount, "rowCount", { from: 1, to: most.rows });
+	const columnCount = wholeNumber(plan.columnCount, "columnCount", { from: 1, to: most.columns });
+	const bounds = { rowCount, columnCount };
+	const areas = (value, where) => listOf(value, where, (item, at) => readArea(item, at, bounds), most.items);
+	const blocks = (value, where) => listOf(value, where, (item, at) => readBlock2(item, at, bounds), most.items);
+	const hidden = plan.hiddenColumns === void 0 || plan.hiddenColumns === null ? void 0 : fieldsOf(plan.hiddenColumns, "hiddenColumns");
+	const column = (value, where) => wholeNumber(value, where, { from: 1, to: columnCount });
+	const identity = fieldsOf(plan.identity, "identity");
+	const text = (value, where) => words(value, where);
+	return {
+		name: words(plan.name, "name", most.name),
+		role: readRole(fieldsOf(plan.role, "role")),
+		...plan.activity === void 0 ? {} : { activity: words(plan.activity, "activity", most.name) },
+		rowCount,
+		columnCount,
+		columnWidths: listOf(
+			plan.columnWidths,
+			"columnWidths",
+			(item, at) => wholeNumber(item, at, { from: 1, to: 2e3 }),
+			most.columns
+		),
+		hiddenColumns: hidden === void 0 ? void 0 : { column: column(hidden.column, "hiddenColumns"), count: column(hidden.count, "hiddenColumns") },
+		frozenRows: wholeNumber(plan.frozenRows, "frozenRows", { from: 0, to: rowCount }),
+		frozenColumns: wholeNumber(plan.frozenColumns, "frozenColumns", { from: 0, to: columnCount }),
+		blocks: blocks(plan.blocks, "blocks"),
+		checks: blocks(plan.checks, "checks"),
+		looks: listOf(
+			plan.looks,
+			"looks",
+			(item, at) => ({
+				...readArea(item, at, bounds),
+				look: oneOf(fieldsOf(item, at).look, at, Object.keys(looks))
+			}),
+			most.items
+		),
+		formats: listOf(
+			plan.formats,
+			"formats",
+			(item, at) => ({
+				...readArea(item, at, bounds),
+				format: oneOf(fieldsOf(item, at).format, at, formats)
+			}),
+			most.items
+		),
+		states: listOf(
+			plan.states,
+			"states",
+			(item, at) => {
+				const rule = fieldsOf(item, at);
+				return {
+					areas: areas(rule.areas, at),
+					startsWith: words(rule.startsWith, at, most.name),
+					state: oneOf(rule.state, at, states)
+				};
+			},
+			most.name
+		),
+		choices: listOf(
+			plan.choices,
+			"choices",
+			(item, at) => {
+				const choice = fieldsOf(item, at);
+				return {
+					area: readArea(choice.area, at, bounds),
+					options: listOf(choice.options, at, text, most.items),
+					help: words(choice.help, at)
+				};
+			},
+			most.items
+		),
+		writable: areas(plan.writable, "writable"),
+		...plan.invitation === void 0 ? {} : { invitation: readInvitation(fieldsOf(plan.invitation, "invitation"), areas) },
+		unprotected: areas(plan.unprotected, "unprotected"),
+		spill: areas(plan.spill, "spill"),
+		identity: {
+			firstRow: wholeNumber(identity.firstRow, "identity", { from: 1, to: rowCount }),
+			columns: listOf(identity.columns, "identity", column, most.columns),
+			rows: listOf(identity.rows, "identity", (item, at) => listOf(item, at, text, most.columns), most.rows)
+		},
+		carried: listOf(plan.carried, "carried", column, most.columns),
+		...plan.carriesAddedRows === true ? { carriesAddedRows: true } : {}
+	};
 }
 function readInvitation(invitation, areas) {
-  return { places: areas(invitation.places, "invitation"), text: words2(invitation.text, "invitation", most.name) };
+	return { places: areas(invitation.places, "invitation"), text: words(invitation.text, "invitation", most.name) };
 }
 function readRole(role) {
-  const kind = oneOf(role.kind, "role", kinds);
-  return role.className === void 0 ? { kind } : { kind, className: words2(role.className, "role") };
+	const kind = oneOf(role.kind, "role", kinds);
+	return role.className === void 0 ? { kind } : { kind, className: words(role.className, "role") };
 }
 function readArea(value, where, { rowCount, columnCount }) {
-  const area = fieldsOf(value, where);
-  const row = wholeNumber(area.row, where, { from: 1, to: rowCount });
-  const column = wholeNumber(area.column, where, { from: 1, to: columnCount });
-  return {
-    row,
-    column,
-    rows: wholeNumber(area.rows, where, { from: 0, to: rowCount - row + 1 }),
-    columns: wholeNumber(area.columns, where, { from: 0, to: columnCount - column + 1 })
-  };
+	const area = fieldsOf(value, where);
+	const row = wholeNumber(area.row, where, { from: 1, to: rowCount });
+	const column = wholeNumber(area.column, where, { from: 1, to: columnCount });
+	return {
+		row,
+		column,
+		rows: wholeNumber(area.rows, where, { from: 0, to: rowCount - row + 1 }),
+		columns: wholeNumber(area.columns, where, { from: 0, to: columnCount - column + 1 })
+	};
 }
 function readBlock2(value, where, { rowCount, columnCount }) {
-  var _a, _b;
-  const block = fieldsOf(value, where);
-  const row = wholeNumber(block.row, where, { from: 1, to: rowCount });
-  const column = wholeNumber(block.column, where, { from: 1, to: columnCount });
-  const cells = listOf(
-    block.cells,
-    where,
-    (line, at) => listOf(line, at, readContent, columnCount - column + 1),
-    rowCount - row + 1
-  );
-  const width = (_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
-  if (cells.some((line) => line.length !== width)) refuse(where);
-  return { row, column, cells };
+	var _a, _b;
+	const block = fieldsOf(value, where);
+	const row = wholeNumber(block.row, where, { from: 1, to: rowCount });
+	const column = wholeNumber(block.column, where, { from: 1, to: columnCount });
+	const cells = listOf(
+		block.cells,
+		where,
+		(line, at) => listOf(line, at, readContent, columnCount - column + 1),
+		rowCount - row + 1
+	);
+	const width = (_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
+	if (cells.some((line) => line.length !== width)) refuse(where);
+	return { row, column, cells };
 }
 function readContent(value, where) {
-  const content = fieldsOf(value, where);
-  switch (content.kind) {
-    case "text":
-      return { kind: "text", text: words2(content.text, where) };
-    case "number":
-      return typeof content.value === "number" && Number.isFinite(content.value) ? { kind: "number", value: content.value } : refuse(where);
-    case "formula":
-      return { kind: "formula", formula: readFormulaSent(content.formula, where) };
-    case "sheet id":
-      return { kind: "sheet id" };
-    case "blank":
-      return { kind: "blank" };
-    default:
-      return refuse(where);
-  }
+	const content = fieldsOf(value, where);
+	switch (content.kind) {
+		case "text":
+			return { kind: "text", text: words(content.text, where) };
+		case "number":
+			return typeof content.value === "number" && Number.isFinite(content.value) ? { kind: "number", value: content.value } : refuse(where);
+		case "formula":
+			return { kind: "formula", formula: readFormulaSent(content.formula, where) };
+		case "sheet id":
+			return { kind: "sheet id" };
+		case "blank":
+			return { kind: "blank" };
+		default:
+			return refuse(where);
+	}
 }
 function readFormulaSent(value, where) {
-  var _a;
-  const formula = words2(value, where, most.formula);
-  if (!formula.startsWith("=")) return refuse(where);
-  const bare = formula.replace(/"(?:[^"]|"")*"/g, '""').replace(/'(?:[^']|'')*'/g, "''");
-  if (/["'](?!["'])/.test(bare.replace(/""|''/g, ""))) return refuse(where);
-  const calls = (_a = bare.match(/[A-Za-z_\\][\w.\\]*\s*\(/g)) != null ? _a : [];
-  if (calls.some((call) => !allowed.has(call.slice(0, -1).trim()))) return refuse(where);
-  if (/[{}[\]@\\;`]|\)\s*\(/.test(bare)) return refuse(where);
-  if (bare.includes("HYPERLINK(") && !/HYPERLINK\("#gid="&/.test(formula)) return refuse(where);
-  return formula;
+	var _a;
+	const formula = words(value, where, most.formula);
+	if (!formula.startsWith("=")) return refuse(where);
+	const bare = formula.replace(/"(?:[^"]|"")*"/g, '""').replace(/'(?:[^']|'')*'/g, "''");
+	if (/["'](?!["'])/.test(bare.replace(/""|''/g, ""))) return refuse(where);
+	const calls = (_a = bare.match(/[A-Za-z_\\][\w.\\]*\s*\(/g)) != null ? _a : [];
+	if (calls.some((call) => !allowed.has(call.slice(0, -1).trim()))) return refuse(where);
+	if (/[{}[\]@\\;`]|\)\s*\(/.test(bare)) return refuse(where);
+	if (bare.includes("HYPERLINK(") && !/HYPERLINK\("#gid="&/.test(formula)) return refuse(where);
+	return formula;
 }
 
 // src/host/readWish.ts
 var longestName = 100;
 var mostCells = 2e3;
 function readReadWish(given) {
-  const { kinds: kinds2, ids } = record(given);
-  if (!isList(kinds2) || !kinds2.every(isText)) return void 0;
-  return { kinds: kinds2, ids: isList(ids) ? ids.filter(isId) : [] };
+	const { kinds: kinds2, ids } = record(given);
+	if (!isList(kinds2) || !kinds2.every(isText)) return void 0;
+	return { kinds: kinds2, ids: isList(ids) ? ids.filter(isId) : [] };
 }
 function readApplyWish(given) {
-  const { replace, show: show2, tab, note, last } = record(given);
-  const write = readWriteWish(given);
-  const one = readOneSheet(given);
-  const tabRead = tab === void 0 || tab === null ? void 0 : readTab(tab);
-  if (write === void 0 || one === void 0 || tabRead === null) return void 0;
-  return {
-    ...write,
-    ...one,
-    replace: replace === true,
-    show: show2 === true,
-    ...tabRead === void 0 ? {} : { tab: tabRead },
-    ...noteOf(note),
-    ...lastOf(last)
-  };
+	const { replace, show: show2, tab, note, last } = record(given);
+	const write = readWriteWish(given);
+	const one = readOneSheet(given);
+	const tabRead = tab === void 0 || tab === null ? void 0 : readTab(tab);
+	if (write === void 0 || one === void 0 || tabRead === null) return void 0;
+	return {
+		...write,
+		...one,
+		replace: replace === true,
+		show: show2 === true,
+		...tabRead === void 0 ? {} : { tab: tabRead },
+		...noteOf(note),
+		...lastOf(last)
+	};
 }
 function readOneSheet(given) {
-  const { plan, keptName, firstEntries } = record(given);
-  const planRead = readPlanSent(plan);
-  const entries = isList(firstEntries) ? allOf(firstEntries, readFirstEntries) : [];
-  if (!planRead.ok || !isName(keptName) || entries === void 0) return void 0;
-  return { plan: planRead.plan, keptName, firstEntries: entries };
+	const { plan, keptName, firstEntries } = record(given);
+	const planRead = readPlanSent(plan);
+	const entries = isList(firstEntries) ? allOf(firstEntries, readFirstEntries) : [];
+	if (!planRead.ok || !isName(keptName) || entries === void 0) return void 0;
+	return { plan: planRead.plan, keptName, firstEntries: entries };
 }
 function readAsideWish(given) {
-  const { sheetId, keptName, note, last } = record(given);
-  const write = readWriteWish(given);
-  if (write === void 0 || !isId(sheetId) || !isName(keptName)) return void 0;
-  return { ...write, sheetId, keptName, ...noteOf(note), ...lastOf(last) };
+	const { sheetId, keptName, note, last } = record(given);
+	const write = readWriteWish(given);
+	if (write === void 0 || !isId(sheetId) || !isName(keptName)) return void 0;
+	return { ...write, sheetId, keptName, ...noteOf(note), ...lastOf(last) };
 }
 function readCellsWish(given) {
-  const { cells } = record(given);
-  const write = readWriteWish(given);
-  const read2 = isList(cells) && cells.length <= mostCells ? allOf(cells, readCell) : void 0;
-  return write === void 0 || read2 === void 0 ? void 0 : { ...write, cells: read2 };
+	const { cells } = record(given);
+	const write = readWriteWish(given);
+	const read2 = isList(cells) && cells.length <= mostCells ? allOf(cells, readCell) : void 0;
+	return write === void 0 || read2 === void 0 ? void 0 : { ...write, cells: read2 };
 }
 function readEmptyFileWish(given) {
-  const { fileName, anew, removeOthers: removeOthers2, note } = record(given);
-  const write = readWriteWish(given);
-  const sheets = isList(anew) ? allOf(anew, readOneSheet) : void 0;
-  if (write === void 0 || sheets === void 0 || !isText(fileName) || !isText(note)) return void 0;
-  return { ...write, fileName, anew: sheets, removeOthers: removeOthers2 === true, note };
+	const { fileName, anew, removeOthers: removeOthers2, note } = record(given);
+	const write = readWriteWish(given);
+	const sheets = isList(anew) ? allOf(anew, readOneSheet) : void 0;
+	if (write === void 0 || sheets === void 0 || !isText(fileName) || !isText(note)) return void 0;
+	return { ...write, fileName, anew: sheets, removeOthers: removeOthers2 === true, note };
 }
 function readShowWish(given) {
-  const { sheetId, cell } = record(given);
-  if (!isId(sheetId)) return void 0;
-  if (cell === void 0 || cell === null) return { sheetId };
-  const { row, column } = record(cell);
-  return isPlace(row) && isPlace(column) ? { sheetId, cell: { row, column } } : void 0;
+	const { sheetId, cell } = record(given);
+	if (!isId(sheetId)) return void 0;
+	if (cell === void 0 || cell === null) return { sheetId };
+	const { row, column } = record(cell);
+	return isPlace(row) && isPlace(column) ? { sheetId, cell: { row, column } } : void 0;
 }
 function readPageWish(given) {
-  const { page, about } = record(given);
-  return isText(page) ? { page, about: isText(about) ? about : "" } : void 0;
+	const { page, about } = record(given);
+	return isText(page) ? { page, about: isText(about) ? about : "" } : void 0;
 }
 function readWriteWish(given) {
-  const { seen, read: read2 } = record(given);
-  const marks = isList(seen) ? allOf(seen, readSeen) : void 0;
-  const wish = readReadWish(read2);
-  return marks === void 0 || wish === void 0 ? void 0 : { seen: marks, read: wish };
+	const { seen, read: read2 } = record(given);
+	const marks = isList(seen) ? allOf(seen, readSeen) : void 0;
+	const wish = readReadWish(read2);
+	return marks === void 0 || wish === void 0 ? void 0 : { seen: marks, read: wish };
 }
 function readSeen(given) {
-  const { id, mark } = record(given);
-  return isId(id) && isText(mark) ? { id, mark } : void 0;
+	const { id, mark } = record(given);
+	return isId(id) && isText(mark) ? { id, mark } : void 0;
 }
 function readCell(given) {
-  const { sheetId, row, column, was, now } = record(given);
-  if (!isId(sheetId) || !isPlace(row) || !isPlace(column) || !isText(now)) return void 0;
-  return { sheetId, row, column, was, now };
+	const { sheetId, row, column, was, now } = record(given);
+	if (!isId(sheetId) || !isPlace(row) || !isPlace(column) || !isText(now)) return void 0;
+	return { sheetId, row, column, was, now };
 }
 function readFirstEntries(given) {
-  const { row, column, texts, counts } = record(given);
-  if (!isPlace(row) || !isPlace(column) || !isList(texts) || !texts.every(isText)) return void 0;
-  const run = { row, column, texts };
-  if (counts === void 0 || counts === null) return run;
-  const { column: at, rows } = record(counts);
-  const isCount = (entry) => entry === null || isList(entry) && entry.length === 2 && entry.every((part) => typeof part === "number");
-  return isPlace(at) && isList(rows) && rows.every(isCount) ? { ...run, counts: { column: at, rows } } : void 0;
+	const { row, column, texts, counts } = record(given);
+	if (!isPlace(row) || !isPlace(column) || !isList(texts) || !texts.every(isText)) return void 0;
+	const run = { row, column, texts };
+	if (counts === void 0 || counts === null) return run;
+	const { column: at, rows } = record(counts);
+	const isCount = (entry) => entry === null || isList(entry) && entry.length === 2 && entry.every((part) => typeof part === "number");
+	return isPlace(at) && isList(rows) && rows.every(isCount) ? { ...run, counts: { column: at, rows } } : void 0;
 }
 function readTab(given) {
-  const { was, now } = record(given);
-  return isName(was) && isName(now) ? { was, now } : null;
+	const { was, now } = record(given);
+	return isName(was) && isName(now) ? { was, now } : null;
 }
 function noteOf(given) {
-  if (given === void 0 || given === null) return {};
-  const { before, after } = record(given);
-  return { note: { ...isText(before) ? { before } : {}, ...isText(after) ? { after } : {} } };
+	if (given === void 0 || given === null) return {};
+	const { before, after } = record(given);
+	return { note: { ...isText(before) ? { before } : {}, ...isText(after) ? { after } : {} } };
 }
 function lastOf(given) {
-  if (given === void 0 || given === null) return {};
-  const { show: show2, emptySheet } = record(given);
-  return { last: { show: isId(show2) ? show2 : null, emptySheet: isId(emptySheet) ? emptySheet : null } };
+	if (given === void 0 || given === null) return {};
+	const { show: show2, emptySheet } = record(given);
+	return { last: { show: isId(show2) ? show2 : null, emptySheet: isId(emptySheet) ? emptySheet : null } };
 }
 var record = (given) => typeof given === "object" && given !== null ? given : {};
 function allOf(items, read2) {
-  const all = items.map(read2);
-  return all.includes(void 0) ? void 0 : all;
+	const all = items.map(read2);
+	return all.includes(void 0) ? void 0 : all;
 }
 var isList = (given) => Array.isArray(given);
 var isText = (given) => typeof given === "string";
@@ -12513,120 +12348,120 @@ var isPlace = (given) => isId(given) && given >= 1;
 
 // src/host/show.ts
 function show({ sheetId, cell }) {
-  const sheet = sheetById(openSpreadsheet(), sheetId);
-  if (sheet === void 0) return changed(hostWords.aSheetGone);
-  sheet.activate();
-  if (cell !== void 0) sheet.getRange(cell.row, cell.column).activate();
-  return done(null);
+	const sheet = sheetById(openSpreadsheet(), sheetId);
+	if (sheet === void 0) return changed(hostWords.aSheetGone);
+	sheet.activate();
+	if (cell !== void 0) sheet.getRange(cell.row, cell.column).activate();
+	return done(null);
 }
 
 // src/host/writeCells.ts
 function writeCells(spreadsheet, { cells }) {
-  var _a;
-  const runs = runsOf(spreadsheet, cells);
-  if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
-  for (const { sheet, row } of runs) {
-    const missing = row - sheet.getMaxRows();
-    if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
-  }
-  for (const run of runs) {
-    const there = ((_a = rangeOf(run).getValues()[0]) != null ? _a : []).map(cellSent);
-    const other = run.cells.find(({ was }, index) => !isSame(there[index], was));
-    if (other !== void 0) return changed(hostWords.theSheet(run.sheet.getName()));
-  }
-  for (const run of runs) {
-    const range = rangeOf(run);
-    range.setNumberFormat("@");
-    writeTexts(range, [run.cells.map(({ now }) => now)]);
-  }
-  return done({});
+	var _a;
+	const runs = runsOf(spreadsheet, cells);
+	if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
+	for (const { sheet, row } of runs) {
+		const missing = row - sheet.getMaxRows();
+		if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
+	}
+	for (const run of runs) {
+		const there = ((_a = rangeOf(run).getValues()[0]) != null ? _a : []).map(cellSent);
+		const other = run.cells.find(({ was }, index) => !isSame(there[index], was));
+		if (other !== void 0) return changed(hostWords.theSheet(run.sheet.getName()));
+	}
+	for (const run of runs) {
+		const range = rangeOf(run);
+		range.setNumberFormat("@");
+		writeTexts(range, [run.cells.map(({ now }) => now)]);
+	}
+	return done({});
 }
 var isSame = (one, other) => JSON.stringify(one) === JSON.stringify(other);
 var rangeOf = ({ sheet, row, column, cells }) => sheet.getRange(row, column, 1, cells.length);
 var isOurs = (sheet) => tagOf(sheet) !== void 0 || recognisedSheet(valuesOf(sheet)) !== void 0;
 function runsOf(spreadsheet, cells) {
-  var _a, _b;
-  const runs = [];
-  const ours = /* @__PURE__ */ new Map();
-  for (const cell of cells) {
-    const last = runs[runs.length - 1];
-    if (last !== void 0 && ((_a = last.cells[0]) == null ? void 0 : _a.sheetId) === cell.sheetId && last.row === cell.row && last.column + last.cells.length === cell.column) {
-      last.cells.push(cell);
-      continue;
-    }
-    const sheet = (_b = ours.get(cell.sheetId)) != null ? _b : sheetById(spreadsheet, cell.sheetId);
-    if (sheet === void 0 || !ours.has(cell.sheetId) && !isOurs(sheet)) return void 0;
-    ours.set(cell.sheetId, sheet);
-    runs.push({ sheet, row: cell.row, column: cell.column, cells: [cell] });
-  }
-  return runs;
+	var _a, _b;
+	const runs = [];
+	const ours = /* @__PURE__ */ new Map();
+	for (const cell of cells) {
+		const last = runs[runs.length - 1];
+		if (last !== void 0 && ((_a = last.cells[0]) == null ? void 0 : _a.sheetId) === cell.sheetId && last.row === cell.row && last.column + last.cells.length === cell.column) {
+			last.cells.push(cell);
+			continue;
+		}
+		const sheet = (_b = ours.get(cell.sheetId)) != null ? _b : sheetById(spreadsheet, cell.sheetId);
+		if (sheet === void 0 || !ours.has(cell.sheetId) && !isOurs(sheet)) return void 0;
+		ours.set(cell.sheetId, sheet);
+		runs.push({ sheet, row: cell.row, column: cell.column, cells: [cell] });
+	}
+	return runs;
 }
 
 // src/host/writing.ts
 var patienceMs = 2e3;
 function writing({ seen, read: read2 }, work) {
-  const locked = withDocumentLock(patienceMs, () => {
-    var _a, _b, _c;
-    const spreadsheet = openSpreadsheet();
-    for (const { id, mark } of seen) {
-      const sheet = sheetById(spreadsheet, id);
-      if (sheet === void 0) return changed(hostWords.aSheetGone);
-      const cells = valuesOf(sheet);
-      const kind = (_c = (_a = tagOf(sheet)) == null ? void 0 : _a.kind) != null ? _c : (_b = recognisedSheet(cells)) == null ? void 0 : _b.kind;
-      if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(sheet.getName()));
-    }
-    const outcome = work(spreadsheet);
-    return outcome.ok ? done({ ...outcome.value, reading: readBook(spreadsheet, read2) }) : outcome;
-  });
-  return locked.ran ? locked.value : busy();
+	const locked = withDocumentLock(patienceMs, () => {
+		var _a, _b, _c;
+		const spreadsheet = openSpreadsheet();
+		for (const { id, mark } of seen) {
+			const sheet = sheetById(spreadsheet, id);
+			if (sheet === void 0) return changed(hostWords.aSheetGone);
+			const cells = valuesOf(sheet);
+			const kind = (_c = (_a = tagOf(sheet)) == null ? void 0 : _a.kind) != null ? _c : (_b = recognisedSheet(cells)) == null ? void 0 : _b.kind;
+			if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(sheet.getName()));
+		}
+		const outcome = work(spreadsheet);
+		return outcome.ok ? done({ ...outcome.value, reading: readBook(spreadsheet, read2) }) : outcome;
+	});
+	return locked.ran ? locked.value : busy();
 }
 
 // src/host/menu.ts
 function openSidebar_() {
-  ui().showSidebar(HtmlService.createHtmlOutputFromFile("Sidebar").setTitle(hostWords.title));
+	ui().showSidebar(HtmlService.createHtmlOutputFromFile("Sidebar").setTitle(hostWords.title));
 }
 function buildSampleFromMenu_() {
-  const outcome = guarded(() => openPage({ page: "sidebar", about: "sample" }));
-  if (!outcome.ok) tell(outcome.problem.message);
+	const outcome = guarded(() => openPage({ page: "sidebar", about: "sample" }));
+	if (!outcome.ok) tell(outcome.problem.message);
 }
 function checkAgainFromMenu_() {
-  const outcome = guarded(checkAgain);
-  tell(outcome.ok ? hostWords.checkedAgain(outcome.value) : outcome.problem.message);
+	const outcome = guarded(checkAgain);
+	tell(outcome.ok ? hostWords.checkedAgain(outcome.value) : outcome.problem.message);
 }
 var tell = (message) => {
-  openSpreadsheet().toast(message, hostWords.title);
+	openSpreadsheet().toast(message, hostWords.title);
 };
 
 // src/host/main.ts
 var endpoints_ = {
-  readBook: (version, wish) => asked(version, readReadWish(wish), (read2) => done(readBook(openSpreadsheet(), read2))),
-  applySheet: (version, wish) => asked(version, readApplyWish(wish), (read2) => writing(read2, (spreadsheet) => applyCall(spreadsheet, read2))),
-  writeCells: (version, wish) => asked(
-    version,
-    readCellsWish(wish),
-    (read2) => readingOf(writing(read2, (spreadsheet) => writeCells(spreadsheet, read2)))
-  ),
-  putAside: (version, wish) => asked(
-    version,
-    readAsideWish(wish),
-    (read2) => readingOf(
-      writing(read2, (spreadsheet) => {
-        putAside({ spreadsheet, sheetId: read2.sheetId, keptName: read2.keptName });
-        afterStep(spreadsheet, read2);
-        return done({});
-      })
-    )
-  ),
-  emptyFile: (version, wish) => asked(version, readEmptyFileWish(wish), (read2) => writing(read2, (spreadsheet) => emptyFile(spreadsheet, read2))),
-  show: (version, wish) => asked(version, readShowWish(wish), show),
-  openPage: (version, wish) => asked(version, readPageWish(wish), openPage),
-  checkAgain: (version) => asked(version, {}, checkAgain)
+	readBook: (version, wish) => asked(version, readReadWish(wish), (read2) => done(readBook(openSpreadsheet(), read2))),
+	applySheet: (version, wish) => asked(version, readApplyWish(wish), (read2) => writing(read2, (spreadsheet) => applyCall(spreadsheet, read2))),
+	writeCells: (version, wish) => asked(
+		version,
+		readCellsWish(wish),
+		(read2) => readingOf(writing(read2, (spreadsheet) => writeCells(spreadsheet, read2)))
+	),
+	putAside: (version, wish) => asked(
+		version,
+		readAsideWish(wish),
+		(read2) => readingOf(
+			writing(read2, (spreadsheet) => {
+				putAside({ spreadsheet, sheetId: read2.sheetId, keptName: read2.keptName });
+				afterStep(spreadsheet, read2);
+				return done({});
+			})
+		)
+	),
+	emptyFile: (version, wish) => asked(version, readEmptyFileWish(wish), (read2) => writing(read2, (spreadsheet) => emptyFile(spreadsheet, read2))),
+	show: (version, wish) => asked(version, readShowWish(wish), show),
+	openPage: (version, wish) => asked(version, readPageWish(wish), openPage),
+	checkAgain: (version) => asked(version, {}, checkAgain)
 };
 function asked(version, wish, work) {
-  return guarded(() => {
-    if (version !== layoutVersion) return problem(hostWords.olderPage, { reason: "older" });
-    return wish === void 0 ? problem(hostWords.oddWish) : work(wish);
-  });
+	return guarded(() => {
+		if (version !== layoutVersion) return problem(hostWords.olderPage, { reason: "older" });
+		return wish === void 0 ? problem(hostWords.oddWish) : work(wish);
+	});
 }
 var readingOf = (outcome) => outcome.ok ? done(outcome.value.reading) : outcome;
 return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_ };
@@ -12641,63 +12476,63 @@ var dayOf = (spreadsheet, moment) => Utilities.formatDate(new Date(moment), spre
 
 // src/host/notePollDay.ts
 function notePollDay({ range }) {
-  if (range.getLastColumn() > pollColumns.openLine) return;
-  const sheet = range.getSheet();
-  if (cellText(sheet.getRange(1, pollColumns.marker).getValue()) !== pollMarker) return;
-  const firstRow = Math.max(range.getRow(), pollRows.firstAnswer);
-  const rowCount = range.getLastRow() - firstRow + 1;
-  if (rowCount < 1) return;
-  const today = dayOf(sheet.getParent(), Date.now());
-  const rows = sheet.getRange(firstRow, 1, rowCount, pollColumns.openLine).getValues();
-  rows.forEach((cells, index) => {
-    const answered = cells.slice(pollColumns.className).some((cell) => cellText(cell) !== "");
-    if (answered && cellText(cells[pollColumns.day - 1]) === "") sheet.getRange(firstRow + index, pollColumns.day).setValue(today);
-  });
+	if (range.getLastColumn() > pollColumns.openLine) return;
+	const sheet = range.getSheet();
+	if (cellText(sheet.getRange(1, pollColumns.marker).getValue()) !== pollMarker) return;
+	const firstRow = Math.max(range.getRow(), pollRows.firstAnswer);
+	const rowCount = range.getLastRow() - firstRow + 1;
+	if (rowCount < 1) return;
+	const today = dayOf(sheet.getParent(), Date.now());
+	const rows = sheet.getRange(firstRow, 1, rowCount, pollColumns.openLine).getValues();
+	rows.forEach((cells, index) => {
+		const answered = cells.slice(pollColumns.className).some((cell) => cellText(cell) !== "");
+		if (answered && cellText(cells[pollColumns.day - 1]) === "") sheet.getRange(firstRow + index, pollColumns.day).setValue(today);
+	});
 }
 
 // src/host/onEdit.ts
 function onEdit_(event) {
-  try {
-    const first = event.range.getColumn();
-    if (first === classColumns.entry) countTries(event);
-    else if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
-  } catch {
-  }
+	try {
+		const first = event.range.getColumn();
+		if (first === classColumns.entry) countTries(event);
+		else if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
+	} catch {
+	}
 }
 function countTries({ range }) {
-  const last = range.getLastColumn();
-  if (last > classColumns.who) return;
-  const sheet = range.getSheet();
-  if (cellText(sheet.getRange(1, classColumns.key).getValue()) !== classMarker) return;
-  const firstRow = range.getRow();
-  const rowCount = range.getNumRows();
-  countRows({ sheet, firstRow, rowCount });
+	const last = range.getLastColumn();
+	if (last > classColumns.who) return;
+	const sheet = range.getSheet();
+	if (cellText(sheet.getRange(1, classColumns.key).getValue()) !== classMarker) return;
+	const firstRow = range.getRow();
+	const rowCount = range.getNumRows();
+	countRows({ sheet, firstRow, rowCount });
 }
 function countRows({ sheet, firstRow, rowCount }) {
-  const rows = sheet.getRange(firstRow, 1, rowCount, countedColumn).getValues();
-  const now = /* @__PURE__ */ new Date();
-  let run;
-  const write = () => {
-    if (run === void 0) return;
-    sheet.getRange(run.row, classColumns.tries, run.counts.length, 2).setValues(run.counts);
-    sheet.getRange(run.row, countedColumn, run.entries.length, 1).setValues(run.entries);
-    run = void 0;
-  };
-  rows.forEach((cells, index) => {
-    const entry = cellText(cells[classColumns.entry - 1]);
-    const tries = cells[classColumns.tries - 1];
-    const isStep = cellText(cells[classColumns.key - 1]) !== "" && cellText(cells[classColumns.step - 1]) !== "";
-    const isNew = entry !== "" && cellText(cells[countedColumn - 1]) !== countedEntry(entry);
-    const isCount = typeof tries === "number" || cellText(tries) === "";
-    if (!isStep || !isNew || !isCount) {
-      write();
-      return;
-    }
-    run = run != null ? run : { row: firstRow + index, counts: [], entries: [] };
-    run.counts.push([(typeof tries === "number" ? tries : 0) + 1, now]);
-    run.entries.push([countedEntry(entry)]);
-  });
-  write();
+	const rows = sheet.getRange(firstRow, 1, rowCount, countedColumn).getValues();
+	const now = /* @__PURE__ */ new Date();
+	let run;
+	const write = () => {
+		if (run === void 0) return;
+		sheet.getRange(run.row, classColumns.tries, run.counts.length, 2).setValues(run.counts);
+		sheet.getRange(run.row, countedColumn, run.entries.length, 1).setValues(run.entries);
+		run = void 0;
+	};
+	rows.forEach((cells, index) => {
+		const entry = cellText(cells[classColumns.entry - 1]);
+		const tries = cells[classColumns.tries - 1];
+		const isStep = cellText(cells[classColumns.key - 1]) !== "" && cellText(cells[classColumns.step - 1]) !== "";
+		const isNew = entry !== "" && cellText(cells[countedColumn - 1]) !== countedEntry(entry);
+		const isCount = typeof tries === "number" || cellText(tries) === "";
+		if (!isStep || !isNew || !isCount) {
+			write();
+			return;
+		}
+		run = run != null ? run : { row: firstRow + index, counts: [], entries: [] };
+		run.counts.push([(typeof tries === "number" ? tries : 0) + 1, now]);
+		run.entries.push([countedEntry(entry)]);
+	});
+	write();
 }
 return { onEdit_ };
 },
@@ -12708,20 +12543,20 @@ const { hostWords, ui } = part("host/words");
 
 // src/host/onOpen.ts
 function onOpen_() {
-  const { menu, title } = hostWords;
-  ui().createMenu(title).addItem(menu.openSidebar, "openSidebar").addItem(menu.buildSample, "buildSampleFromMenu").addItem(menu.checkAgain, "checkAgainFromMenu").addToUi();
+	const { menu, title } = hostWords;
+	ui().createMenu(title).addItem(menu.openSidebar, "openSidebar").addItem(menu.buildSample, "buildSampleFromMenu").addItem(menu.checkAgain, "checkAgainFromMenu").addToUi();
 }
 var onInstall_ = () => onOpen_();
 return { onInstall_, onOpen_ };
 },
-  };
-  const given = {};
-  /** What a part gives. */
-  const part_ = (name) => {
-    if (!(name in given)) given[name] = parts[name](part_);
-    return given[name];
-  };
-  return { part_, callFunction_: (name, cells) => part_(name).entry.call(cells) };
+	};
+	const given = {};
+	/** What a part gives. */
+	const part_ = (name) => {
+		if (!(name in given)) given[name] = parts[name](part_);
+		return given[name];
+	};
+	return { part_, callFunction_: (name, cells) => part_(name).entry.call(cells) };
 })();
 
 // Cell functions.
@@ -12733,7 +12568,7 @@ return { onInstall_, onOpen_ };
  * @customfunction
  */
 function MOLARMASS(formula) {
-  return Labrow.callFunction_('MOLARMASS', [formula]);
+	return Labrow.callFunction_('MOLARMASS', [formula]);
 }
 
 /**
@@ -12744,7 +12579,7 @@ function MOLARMASS(formula) {
  * @customfunction
  */
 function COMPOSITION(formula) {
-  return Labrow.callFunction_('COMPOSITION', [formula]);
+	return Labrow.callFunction_('COMPOSITION', [formula]);
 }
 
 /**
@@ -12756,7 +12591,7 @@ function COMPOSITION(formula) {
  * @customfunction
  */
 function ELEMENTPERCENT(formula, element) {
-  return Labrow.callFunction_('ELEMENTPERCENT', [formula, element]);
+	return Labrow.callFunction_('ELEMENTPERCENT', [formula, element]);
 }
 
 /**
@@ -12768,7 +12603,7 @@ function ELEMENTPERCENT(formula, element) {
  * @customfunction
  */
 function MOLES(formula, grams) {
-  return Labrow.callFunction_('MOLES', [formula, grams]);
+	return Labrow.callFunction_('MOLES', [formula, grams]);
 }
 
 /**
@@ -12780,7 +12615,7 @@ function MOLES(formula, grams) {
  * @customfunction
  */
 function GRAMS(formula, moles) {
-  return Labrow.callFunction_('GRAMS', [formula, moles]);
+	return Labrow.callFunction_('GRAMS', [formula, moles]);
 }
 
 /**
@@ -12791,7 +12626,7 @@ function GRAMS(formula, moles) {
  * @customfunction
  */
 function PARTICLECOUNT(moles) {
-  return Labrow.callFunction_('PARTICLECOUNT', [moles]);
+	return Labrow.callFunction_('PARTICLECOUNT', [moles]);
 }
 
 /**
@@ -12802,7 +12637,7 @@ function PARTICLECOUNT(moles) {
  * @customfunction
  */
 function IONS(formula) {
-  return Labrow.callFunction_('IONS', [formula]);
+	return Labrow.callFunction_('IONS', [formula]);
 }
 
 /**
@@ -12816,7 +12651,7 @@ function IONS(formula) {
  * @customfunction
  */
 function SOLUTEMASS(formula, molarity, volume, purity_percent) {
-  return Labrow.callFunction_('SOLUTEMASS', [formula, molarity, volume, purity_percent]);
+	return Labrow.callFunction_('SOLUTEMASS', [formula, molarity, volume, purity_percent]);
 }
 
 /**
@@ -12830,7 +12665,7 @@ function SOLUTEMASS(formula, molarity, volume, purity_percent) {
  * @customfunction
  */
 function MOLARITY(formula, grams, volume, purity_percent) {
-  return Labrow.callFunction_('MOLARITY', [formula, grams, volume, purity_percent]);
+	return Labrow.callFunction_('MOLARITY', [formula, grams, volume, purity_percent]);
 }
 
 /**
@@ -12844,7 +12679,7 @@ function MOLARITY(formula, grams, volume, purity_percent) {
  * @customfunction
  */
 function SOLUTIONVOLUME(formula, grams, molarity, purity_percent) {
-  return Labrow.callFunction_('SOLUTIONVOLUME', [formula, grams, molarity, purity_percent]);
+	return Labrow.callFunction_('SOLUTIONVOLUME', [formula, grams, molarity, purity_percent]);
 }
 
 /**
@@ -12857,7 +12692,7 @@ function SOLUTIONVOLUME(formula, grams, molarity, purity_percent) {
  * @customfunction
  */
 function REAGENTMOLARITY(formula, mass_percent, density) {
-  return Labrow.callFunction_('REAGENTMOLARITY', [formula, mass_percent, density]);
+	return Labrow.callFunction_('REAGENTMOLARITY', [formula, mass_percent, density]);
 }
 
 /**
@@ -12870,7 +12705,7 @@ function REAGENTMOLARITY(formula, mass_percent, density) {
  * @customfunction
  */
 function IONMOLARITY(formula, molarity, ion) {
-  return Labrow.callFunction_('IONMOLARITY', [formula, molarity, ion]);
+	return Labrow.callFunction_('IONMOLARITY', [formula, molarity, ion]);
 }
 
 /**
@@ -12883,7 +12718,7 @@ function IONMOLARITY(formula, molarity, ion) {
  * @customfunction
  */
 function DILUTIONVOLUME(stock_molarity, target_molarity, target_volume) {
-  return Labrow.callFunction_('DILUTIONVOLUME', [stock_molarity, target_molarity, target_volume]);
+	return Labrow.callFunction_('DILUTIONVOLUME', [stock_molarity, target_molarity, target_volume]);
 }
 
 /**
@@ -12896,7 +12731,7 @@ function DILUTIONVOLUME(stock_molarity, target_molarity, target_volume) {
  * @customfunction
  */
 function DILUENTVOLUME(stock_molarity, target_molarity, target_volume) {
-  return Labrow.callFunction_('DILUENTVOLUME', [stock_molarity, target_molarity, target_volume]);
+	return Labrow.callFunction_('DILUENTVOLUME', [stock_molarity, target_molarity, target_volume]);
 }
 
 /**
@@ -12909,7 +12744,7 @@ function DILUENTVOLUME(stock_molarity, target_molarity, target_volume) {
  * @customfunction
  */
 function DILUTIONMOLARITY(stock_molarity, stock_volume, final_volume) {
-  return Labrow.callFunction_('DILUTIONMOLARITY', [stock_molarity, stock_volume, final_volume]);
+	return Labrow.callFunction_('DILUTIONMOLARITY', [stock_molarity, stock_volume, final_volume]);
 }
 
 /**
@@ -12922,7 +12757,7 @@ function DILUTIONMOLARITY(stock_molarity, stock_volume, final_volume) {
  * @customfunction
  */
 function DILUTEDVOLUME(stock_molarity, stock_volume, target_molarity) {
-  return Labrow.callFunction_('DILUTEDVOLUME', [stock_molarity, stock_volume, target_molarity]);
+	return Labrow.callFunction_('DILUTEDVOLUME', [stock_molarity, stock_volume, target_molarity]);
 }
 
 /**
@@ -12936,7 +12771,7 @@ function DILUTEDVOLUME(stock_molarity, stock_volume, target_molarity) {
  * @customfunction
  */
 function SERIALDILUTION(stock_molarity, factor, stages, final_volume) {
-  return Labrow.callFunction_('SERIALDILUTION', [stock_molarity, factor, stages, final_volume]);
+	return Labrow.callFunction_('SERIALDILUTION', [stock_molarity, factor, stages, final_volume]);
 }
 
 /**
@@ -12951,7 +12786,7 @@ function SERIALDILUTION(stock_molarity, factor, stages, final_volume) {
  * @customfunction
  */
 function CONVERTCONCENTRATION(value, from, to, formula, density) {
-  return Labrow.callFunction_('CONVERTCONCENTRATION', [value, from, to, formula, density]);
+	return Labrow.callFunction_('CONVERTCONCENTRATION', [value, from, to, formula, density]);
 }
 
 /**
@@ -12964,7 +12799,7 @@ function CONVERTCONCENTRATION(value, from, to, formula, density) {
  * @customfunction
  */
 function MOLALITY(formula, grams, solvent_grams) {
-  return Labrow.callFunction_('MOLALITY', [formula, grams, solvent_grams]);
+	return Labrow.callFunction_('MOLALITY', [formula, grams, solvent_grams]);
 }
 
 /**
@@ -12978,7 +12813,7 @@ function MOLALITY(formula, grams, solvent_grams) {
  * @customfunction
  */
 function MOLEFRACTION(formula_1, grams_1, formula_2, grams_2) {
-  return Labrow.callFunction_('MOLEFRACTION', [formula_1, grams_1, formula_2, grams_2]);
+	return Labrow.callFunction_('MOLEFRACTION', [formula_1, grams_1, formula_2, grams_2]);
 }
 
 /**
@@ -12991,7 +12826,7 @@ function MOLEFRACTION(formula_1, grams_1, formula_2, grams_2) {
  * @customfunction
  */
 function PERCENTERROR(measured, accepted, signed) {
-  return Labrow.callFunction_('PERCENTERROR', [measured, accepted, signed]);
+	return Labrow.callFunction_('PERCENTERROR', [measured, accepted, signed]);
 }
 
 /**
@@ -13003,7 +12838,7 @@ function PERCENTERROR(measured, accepted, signed) {
  * @customfunction
  */
 function PERCENTDIFFERENCE(first, second) {
-  return Labrow.callFunction_('PERCENTDIFFERENCE', [first, second]);
+	return Labrow.callFunction_('PERCENTDIFFERENCE', [first, second]);
 }
 
 /**
@@ -13014,7 +12849,7 @@ function PERCENTDIFFERENCE(first, second) {
  * @customfunction
  */
 function SIGFIGS(number_as_text) {
-  return Labrow.callFunction_('SIGFIGS', [number_as_text]);
+	return Labrow.callFunction_('SIGFIGS', [number_as_text]);
 }
 
 /**
@@ -13027,7 +12862,7 @@ function SIGFIGS(number_as_text) {
  * @customfunction
  */
 function ROUNDSIG(value, figures, ties) {
-  return Labrow.callFunction_('ROUNDSIG', [value, figures, ties]);
+	return Labrow.callFunction_('ROUNDSIG', [value, figures, ties]);
 }
 
 /**
@@ -13041,7 +12876,7 @@ function ROUNDSIG(value, figures, ties) {
  * @customfunction
  */
 function GLASSWARETOLERANCE(kind, volume, glass_class, standard) {
-  return Labrow.callFunction_('GLASSWARETOLERANCE', [kind, volume, glass_class, standard]);
+	return Labrow.callFunction_('GLASSWARETOLERANCE', [kind, volume, glass_class, standard]);
 }
 
 /**
@@ -13058,7 +12893,7 @@ function GLASSWARETOLERANCE(kind, volume, glass_class, standard) {
  * @customfunction
  */
 function MOLARITYUNCERTAINTY(formula, grams, volume, balance_tolerance, flask_tolerance, purity_percent, purity_tolerance) {
-  return Labrow.callFunction_('MOLARITYUNCERTAINTY', [formula, grams, volume, balance_tolerance, flask_tolerance, purity_percent, purity_tolerance]);
+	return Labrow.callFunction_('MOLARITYUNCERTAINTY', [formula, grams, volume, balance_tolerance, flask_tolerance, purity_percent, purity_tolerance]);
 }
 
 /**
@@ -13072,7 +12907,7 @@ function MOLARITYUNCERTAINTY(formula, grams, volume, balance_tolerance, flask_to
  * @customfunction
  */
 function CHECKENTRY(entry, target, tolerance_percent, figures) {
-  return Labrow.callFunction_('CHECKENTRY', [entry, target, tolerance_percent, figures]);
+	return Labrow.callFunction_('CHECKENTRY', [entry, target, tolerance_percent, figures]);
 }
 
 /**
@@ -13087,7 +12922,7 @@ function CHECKENTRY(entry, target, tolerance_percent, figures) {
  * @customfunction
  */
 function CHECKSTEP(quantity, given, entry, figures, atomic_weight_decimals) {
-  return Labrow.callFunction_('CHECKSTEP', [quantity, given, entry, figures, atomic_weight_decimals]);
+	return Labrow.callFunction_('CHECKSTEP', [quantity, given, entry, figures, atomic_weight_decimals]);
 }
 
 /**
@@ -13104,7 +12939,7 @@ function CHECKSTEP(quantity, given, entry, figures, atomic_weight_decimals) {
  * @customfunction
  */
 function CHECKTEAM(given_names, given_values, settings, steps, entries, help_wanted, own_hints) {
-  return Labrow.callFunction_('CHECKTEAM', [given_names, given_values, settings, steps, entries, help_wanted, own_hints]);
+	return Labrow.callFunction_('CHECKTEAM', [given_names, given_values, settings, steps, entries, help_wanted, own_hints]);
 }
 
 /**
@@ -13117,7 +12952,7 @@ function CHECKTEAM(given_names, given_values, settings, steps, entries, help_wan
  * @customfunction
  */
 function HINTSTEP(quantity, given, level) {
-  return Labrow.callFunction_('HINTSTEP', [quantity, given, level]);
+	return Labrow.callFunction_('HINTSTEP', [quantity, given, level]);
 }
 
 /**
@@ -13129,76 +12964,76 @@ function HINTSTEP(quantity, given, level) {
  * @customfunction
  */
 function CAUTIONS(formula, mass_percent) {
-  return Labrow.callFunction_('CAUTIONS', [formula, mass_percent]);
+	return Labrow.callFunction_('CAUTIONS', [formula, mass_percent]);
 }
 
 // Triggers, menu items, and calls from the sidebar.
 /** Adds the menu when the file is opened. */
 function onOpen(event) {
-  return Labrow.part_("onOpen").onOpen_(event);
+	return Labrow.part_("onOpen").onOpen_(event);
 }
 
 /** Adds the menu when the add-on is installed. */
 function onInstall(event) {
-  return Labrow.part_("onOpen").onInstall_(event);
+	return Labrow.part_("onOpen").onInstall_(event);
 }
 
 /** Counts tries in the row that was edited. */
 function onEdit(event) {
-  return Labrow.part_("onEdit").onEdit_(event);
+	return Labrow.part_("onEdit").onEdit_(event);
 }
 
 /** Menu: opens the sidebar. */
 function openSidebar() {
-  return Labrow.part_("desk").openSidebar_();
+	return Labrow.part_("desk").openSidebar_();
 }
 
 /** Menu: builds an invented class to try. */
 function buildSampleFromMenu() {
-  return Labrow.part_("desk").buildSampleFromMenu_();
+	return Labrow.part_("desk").buildSampleFromMenu_();
 }
 
 /** Menu: enters again the checks that did not finish. */
 function checkAgainFromMenu() {
-  return Labrow.part_("desk").checkAgainFromMenu_();
+	return Labrow.part_("desk").checkAgainFromMenu_();
 }
 
 /** Called from the sidebar. */
 function readBook(...request) {
-  return Labrow.part_("desk").endpoints_.readBook(...request);
+	return Labrow.part_("desk").endpoints_.readBook(...request);
 }
 
 /** Called from the sidebar. */
 function applySheet(...request) {
-  return Labrow.part_("desk").endpoints_.applySheet(...request);
+	return Labrow.part_("desk").endpoints_.applySheet(...request);
 }
 
 /** Called from the sidebar. */
 function writeCells(...request) {
-  return Labrow.part_("desk").endpoints_.writeCells(...request);
+	return Labrow.part_("desk").endpoints_.writeCells(...request);
 }
 
 /** Called from the sidebar. */
 function putAside(...request) {
-  return Labrow.part_("desk").endpoints_.putAside(...request);
+	return Labrow.part_("desk").endpoints_.putAside(...request);
 }
 
 /** Called from the sidebar. */
 function emptyFile(...request) {
-  return Labrow.part_("desk").endpoints_.emptyFile(...request);
+	return Labrow.part_("desk").endpoints_.emptyFile(...request);
 }
 
 /** Called from the sidebar. */
 function show(...request) {
-  return Labrow.part_("desk").endpoints_.show(...request);
+	return Labrow.part_("desk").endpoints_.show(...request);
 }
 
 /** Called from the sidebar. */
 function openPage(...request) {
-  return Labrow.part_("desk").endpoints_.openPage(...request);
+	return Labrow.part_("desk").endpoints_.openPage(...request);
 }
 
 /** Called from the sidebar. */
 function checkAgain(...request) {
-  return Labrow.part_("desk").endpoints_.checkAgain(...request);
+	return Labrow.part_("desk").endpoints_.checkAgain(...request);
 }

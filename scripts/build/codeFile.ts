@@ -1,3 +1,4 @@
+import { parse } from 'acorn';
 import type { PublicFunction } from '../../src/functions/entry.ts';
 import { declarations } from '../generate/declarations.ts';
 import { base, type Part, partsOf } from './parts.ts';
@@ -21,7 +22,7 @@ export async function codeFile(
   { catalogue, callNames }: { catalogue: readonly PublicFunction[]; callNames: readonly string[] },
 ): Promise<string> {
   const parts = await partsOf(root, hostDoors);
-  return [
+  const code = [
     '// Labrow. Built by “npm run build” from src/; change the sources, not this file. MIT licence.',
     '"use strict";',
     library(parts),
@@ -41,6 +42,35 @@ export async function codeFile(
       )
       .join('\n'),
   ].join('\n');
+  return withTabs(code);
+}
+
+/**
+ * The same code indented by tabs: every second space in front of a line goes, a twentieth of what the host reads at each
+ * call. Lines inside a text that runs over several of them stay as they are.
+ */
+function withTabs(code: string): string {
+  const texts: { from: number; to: number }[] = [];
+  const program = parse(code, {
+    ecmaVersion: 2019,
+    sourceType: 'script',
+    onToken: ({ type, start, end }) => {
+      if (type.label === 'template') texts.push({ from: start, to: end });
+    },
+  });
+  if (program.body.length === 0) throw new Error('The script holds nothing.');
+  let at = 0;
+  let text = 0;
+  return code
+    .split('\n')
+    .map((line) => {
+      const start = at;
+      at += line.length + 1;
+      while ((texts[text]?.to ?? Number.POSITIVE_INFINITY) < start) text += 1;
+      const isWithin = (texts[text]?.from ?? Number.POSITIVE_INFINITY) < start;
+      return isWithin ? line : line.replace(/^(?: {2})+/, (indent) => '\t'.repeat(indent.length / 2));
+    })
+    .join('\n');
 }
 
 /**

@@ -1,7 +1,7 @@
+import { freeName } from '../workbook/freeName.ts';
 import { layoutVersion } from '../workbook/layout.ts';
 import { layoutFits } from '../workbook/layoutFits.ts';
 import { tabColors } from '../workbook/looks.ts';
-import { freeName } from '../workbook/sheetNames.ts';
 import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { moveBehindAll } from './moveBehindAll.ts';

@@ -3,7 +3,7 @@ import { recordWords } from '../lab/texts/record.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { classColumns, classMarker, pollColumns, pollMarker } from './layout.ts';
-import { words } from './words.ts';
+import { sheetHeadings } from './sheetHeadings.ts';
 import type { SheetRole } from './workbook.ts';
 
 type Cells = readonly (readonly CellValue[])[];
@@ -27,7 +27,7 @@ export function recognisedSheet(cells: Cells): RecognisedSheet | undefined {
   if (at(1, pollColumns.marker) === pollMarker) return { kind: 'poll', layout: 0 };
   const has = (...headings: readonly string[]): boolean =>
     cells.some((line) => headings.every((heading) => line.some((cell) => cellText(cell) === heading)));
-  const { plan, progress, help, prepare } = words;
+  const { plan, progress, help, prepare } = sheetHeadings;
   if (has(plan.setting, plan.value) && has(plan.key, plan.className, plan.team)) return { kind: 'plan', layout: 0 };
   if (has(...recordFields.map((field) => recordWords.labels[field]))) return { kind: 'record', layout: 0 };
   if (at(1, 1) === help.title && has(help.step, help.level, help.wording, help.link))

@@ -1,3 +1,4 @@
+import { freeName } from './freeName.ts';
 import type { SheetNames } from './lesson.ts';
 import { words } from './words.ts';
 
@@ -9,16 +10,6 @@ const longest = 80;
 export function tabName(typed: string): string {
   const name = typed.split("'").join('’').replace(awkward, ' ').trim().slice(0, longest).trim();
   return name === '' ? 'Class' : name;
-}
-
-/** `wanted`, or with a number behind it, different from all in `taken` (the host does not tell case apart). */
-export function freeName(wanted: string, taken: readonly string[]): string {
-  const used = taken.map((name) => name.toLowerCase());
-  if (!used.includes(wanted.toLowerCase())) return wanted;
-  for (let number = 2; ; number += 1) {
-    const name = `${wanted} ${number}`;
-    if (!used.includes(name.toLowerCase())) return name;
-  }
 }
 
 /** Names for a file that has no sheets of ours yet. */

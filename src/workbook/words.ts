@@ -1,17 +1,15 @@
+import { sheetHeadings } from './sheetHeadings.ts';
+
 /** Every text for people that the planned sheets hold, in one place. */
 export const words = {
   plan: {
+    ...sheetHeadings.plan,
     sheet: 'Plan',
     title: 'Plan',
     note: 'The settings and numbers of this lesson. Change a number here and every check, hint and question follows at once.',
     notice: 'Each line below belongs to the team with its key: sort the lines as you like, but keep each key once.',
     invented: 'An invented school, with invented classes and teams, to try things out.',
-    setting: 'setting',
-    value: 'value',
     about: 'what it is for',
-    key: 'key',
-    className: 'class',
-    team: 'team',
     today: 'today',
     absent: 'absent',
     absentHelp: 'absent for a team that is not here; clear the cell when it is',
@@ -47,12 +45,9 @@ export const words = {
     helpChoice: '0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers',
   },
   progress: {
+    ...sheetHeadings.progress,
     sheet: 'Progress',
-    title: 'Progress',
     note: 'How far each team has come. Fit for the projector: no numbers and no reasons, only where the work stands.',
-    now: 'Now',
-    done: 'Done',
-    count: 'Steps',
     /** Beside a team that is marked absent in the Plan, for that day. */
     absent: 'not here today',
     of: ' of ',
@@ -67,8 +62,8 @@ export const words = {
     },
   },
   help: {
+    ...sheetHeadings.help,
     sheet: 'Help',
-    title: 'Help, in your own words',
     notes: [
       'Write a hint of your own beside any step and level; it is shown in place of ours. An empty cell leaves ours.',
       'Level 1 is the idea, 2 how things are related, 3 the set-up with the team’s numbers.',
@@ -77,10 +72,6 @@ export const words = {
       'The checks answer whoever types them: this is a practice tool and not a test.',
       'Whoever can edit this file can also read its script. Protection is against accidents, not against intent.',
     ],
-    step: 'step',
-    level: 'level',
-    wording: 'your own wording',
-    link: 'link',
     where: ({ step, level }: { step: string; level: string }) => `the link of ${step}, level ${level}, in Help`,
     linkExpected: 'a web address that begins with http:// or https://',
     linkAdvice: 'Copy it whole from the address line; until then it is shown to nobody.',
@@ -105,8 +96,8 @@ export const words = {
     scaleHelp: 'how far you agree; leave it empty if you would rather not say',
   },
   prepare: {
+    ...sheetHeadings.prepare,
     sheet: 'Prepare',
-    title: 'Prepare',
     upToDate: 'Worked out from the Plan as it is now.',
     /** The sign at the beginning is what the tint goes by. */
     outOfDate:
@@ -115,8 +106,6 @@ export const words = {
       'Students can read this sheet: masses and volumes that a team has to find stand in the sidebar only.',
       'This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment.',
     ],
-    headings: ['For', 'What', 'Needed', 'With spare', 'Unit', 'How and what to know'],
-    mark: 'prepare',
   },
   share: {
     /** Neutral names for a file that is given on. */

@@ -119,7 +119,7 @@ describe('dist/Code.js', () => {
   });
   it('is not minified and stays small enough to load at every call', () => {
     expect(code.split('\n').length).toBeGreaterThan(2000);
-    expect(Buffer.byteLength(code)).toBeLessThan(700_000);
+    expect(Buffer.byteLength(code)).toBeLessThan(520_000);
   });
   it('makes no code from text', () => {
     const names: string[] = [];

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { withSeparator } from '../../src/workbook/formula.ts';
+import { freeName } from '../../src/workbook/freeName.ts';
 import { columnLetters, literal, onSheet } from '../../src/workbook/reference.ts';
-import { freeName, newSheetNames, tabName } from '../../src/workbook/sheetNames.ts';
+import { newSheetNames, tabName } from '../../src/workbook/sheetNames.ts';
 
 describe('tabName', () => {
   it.each([

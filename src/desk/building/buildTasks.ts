@@ -1,6 +1,7 @@
+import { freeName } from '../../workbook/freeName.ts';
 import type { Lesson } from '../../workbook/lesson.ts';
 import { classNames, teamsOf } from '../../workbook/planWorkbook.ts';
-import { freeName, newSheetNames } from '../../workbook/sheetNames.ts';
+import { newSheetNames } from '../../workbook/sheetNames.ts';
 import type { SheetRole } from '../../workbook/workbook.ts';
 import { type ClassInFile, classesInFile } from '../classes/classesInFile.ts';
 import type { Book } from '../file/book.ts';

@@ -1,7 +1,8 @@
 import type { ApplyWish, LastTouch } from '../../host/calls.ts';
 import { cellText } from '../../workbook/cellText.ts';
+import { freeName } from '../../workbook/freeName.ts';
 import { teamsOf } from '../../workbook/planWorkbook.ts';
-import { freeName, tabName } from '../../workbook/sheetNames.ts';
+import { tabName } from '../../workbook/sheetNames.ts';
 import type { SheetPlan } from '../../workbook/workbook.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';

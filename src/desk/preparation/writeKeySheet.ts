@@ -1,5 +1,5 @@
+import { freeName } from '../../workbook/freeName.ts';
 import { planKeySheet } from '../../workbook/planKeySheet.ts';
-import { freeName } from '../../workbook/sheetNames.ts';
 import { words } from '../../workbook/words.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
