@@ -7400,16 +7400,18 @@ function isAlkaliHydroxide(formula) {
 	};
 	return atoms.length === 3 && countOf("O") === 1 && countOf("H") === 1 && alkaliMetals.some((element) => countOf(element) === 1);
 }
-var dissolvesHot = (formula) => isAlkaliHydroxide(formula) || acidOrBase(formula) !== "neither" && cautionsAt(formula, "undiluted").statements.some(({ code }) => code === "H314");
+var dissolvesHot = (formula) => isAlkaliHydroxide(formula) || // Asked in this order, since few substances burn and the lists of acids take long to read.
+cautionsAt(formula, "undiluted").statements.some(({ code }) => code === "H314") && acidOrBase(formula) !== "neither";
 
 // src/chemistry/needsWaterFirst.ts
 var strongAcidFrom = 2;
 function needsWaterFirst(formula, molarity) {
-	const kind = acidOrBase(formula);
-	if (kind === "neither") return false;
-	if (kind === "acid" && (molarity === void 0 || molarity >= strongAcidFrom)) return true;
+	const isStrong = molarity === void 0 || molarity >= strongAcidFrom;
 	const { statements } = cautionsAt(formula, molarity === void 0 ? "undiluted" : { molarity });
-	return statements.some(({ code, text }) => code === "H314" || text.includes("H314"));
+	const burns = statements.some(({ code, text }) => code === "H314" || text.includes("H314"));
+	if (!isStrong && !burns) return false;
+	const kind = acidOrBase(formula);
+	return kind === "acid" ? isStrong || burns : kind === "base" && burns;
 }
 
 // src/lab/precautions.ts

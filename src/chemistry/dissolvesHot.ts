@@ -23,5 +23,6 @@ function isAlkaliHydroxide(formula: Formula): boolean {
  */
 export const dissolvesHot = (formula: Formula): boolean =>
   isAlkaliHydroxide(formula) ||
-  (acidOrBase(formula) !== 'neither' &&
-    cautionsAt(formula, 'undiluted').statements.some(({ code }) => code === 'H314'));
+  // Asked in this order, since few substances burn and the lists of acids take long to read.
+  (cautionsAt(formula, 'undiluted').statements.some(({ code }) => code === 'H314') &&
+    acidOrBase(formula) !== 'neither');

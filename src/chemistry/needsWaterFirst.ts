@@ -12,9 +12,11 @@ const strongAcidFrom = 2;
  * as one.
  */
 export function needsWaterFirst(formula: Formula, molarity: MolesPerLitre | undefined): boolean {
-  const kind = acidOrBase(formula);
-  if (kind === 'neither') return false;
-  if (kind === 'acid' && (molarity === undefined || molarity >= strongAcidFrom)) return true;
+  const isStrong = molarity === undefined || molarity >= strongAcidFrom;
   const { statements } = cautionsAt(formula, molarity === undefined ? 'undiluted' : { molarity });
-  return statements.some(({ code, text }) => code === 'H314' || text.includes('H314'));
+  const burns = statements.some(({ code, text }) => code === 'H314' || text.includes('H314'));
+  // The lists of acids take long to read, and most stocks are neither strong nor burn.
+  if (!isStrong && !burns) return false;
+  const kind = acidOrBase(formula);
+  return kind === 'acid' ? isStrong || burns : kind === 'base' && burns;
 }
