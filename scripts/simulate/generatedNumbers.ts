@@ -2,6 +2,7 @@ import type { Step } from '../../src/lab/activity.ts';
 import { checkReadyStep } from '../../src/lab/checkStep.ts';
 import { judgeTeam } from '../../src/lab/judgeTeam.ts';
 import type { JudgedRow } from '../../src/lab/judging/judgedRow.ts';
+import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
 import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
 import type { SlipId } from '../../src/lab/texts/feedback.ts';
 import { spanOver } from '../../src/lab/worked.ts';
@@ -79,20 +80,22 @@ function goneThrough(
 /** What an activity's own slips give in a row of a team that weighed far from its plan. */
 function wrongEntries(step: Step, { activity, givens, entries }: TeamSoFar): readonly (readonly [SlipId, string])[] {
   if (step.kind !== 'calculated') return [];
-  const { solid, residue, dilution } = activity.numbers;
+  const { numbers } = activity;
+  const recipe = recipeOf(activity);
   const { mass } = step.takes;
   const three = (value: number) => typedTo(value, placeOf(value, 3));
   if (step.quantity === 'molarity' && mass && 'entryOf' in mass) {
-    const planned = givens[solid?.molarity ?? residue?.molarity ?? ''];
+    const planned = givens[recipe?.takes[recipe.entry.startsFrom] ?? ''];
     return planned === undefined ? [] : [['planned-for-made', planned]];
   }
-  const label = givens[activity.numbers.density?.molarity ?? ''];
-  if (step.quantity === 'reagent molarity' && label !== undefined) return [['planned-for-made', label]];
+  if (step.quantity === 'reagent molarity' && numbers.recipe === 'portion for density') {
+    return [['planned-for-made', givens[numbers.takes.molarity] ?? '']];
+  }
   if (step.quantity === 'moles of solute' && entries['mass of solute'] !== undefined) {
     return [['mass-reported', entries['mass of solute']]];
   }
-  if (step.quantity === 'dilution factor' && solid && dilution) {
-    const ratio = Number(givens[solid.flask]) / Number(givens[dilution.volume]);
+  if (step.quantity === 'dilution factor' && numbers.recipe === 'solid, then a dilution') {
+    const ratio = Number(givens[numbers.takes.flask]) / Number(givens[numbers.takes.volume]);
     return [
       ['flasks-compared', three(ratio)],
       ['flasks-compared', three(1 / ratio)],

@@ -30,7 +30,7 @@ function plannedMolarity(step: CalculatedStep, { stepOf, readyOf }: StepSurround
 
 /** The molarity on the label, where that of a mass percent and a density found at the bench is asked. */
 function labelledMolarity(step: CalculatedStep, { activity, givens, decimalMark }: StepSurroundings): readonly Span[] {
-  const name = activity?.numbers.density?.molarity;
+  const name = activity?.numbers.recipe === 'portion for density' ? activity.numbers.takes.molarity : undefined;
   const { density } = step.takes;
   if (name === undefined || !density || !('entryOf' in density)) return [];
   const label = readQuantity(givens[name], 'concentration', name, { decimalMark });
@@ -49,10 +49,10 @@ function massToWeigh({ id }: CalculatedStep, { activity, readyOf }: StepSurround
 
 /** The ratio, either way up, of the flask of stock and the flask it is diluted in. */
 function flasksCompared({ activity, givens, decimalMark }: StepSurroundings): readonly Span[] {
-  const { solid, dilution } = activity?.numbers ?? {};
-  if (!solid || !dilution) return [];
-  const stock = readQuantity(givens[solid.flask], 'volume', solid.flask, { decimalMark });
-  const diluted = readQuantity(givens[dilution.volume], 'volume', dilution.volume, { decimalMark });
+  if (activity?.numbers.recipe !== 'solid, then a dilution') return [];
+  const { flask, volume } = activity.numbers.takes;
+  const stock = readQuantity(givens[flask], 'volume', flask, { decimalMark });
+  const diluted = readQuantity(givens[volume], 'volume', volume, { decimalMark });
   if (!stock.ok || !diluted.ok) return [];
   const ratio = stock.value.value / diluted.value.value;
   return [exactly(ratio), exactly(1 / ratio)];

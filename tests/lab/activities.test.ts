@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { activityById, allActivities } from '../../src/lab/activities.ts';
 import type { Shown } from '../../src/lab/activity.ts';
+import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
 import { procedureByName } from '../../src/lab/procedures.ts';
 import type { QuantityArgument } from '../../src/lab/quantities/quantityEntry.ts';
 import { quantities } from '../../src/lab/quantities.ts';
@@ -18,6 +19,7 @@ describe('allActivities', () => {
       const ids = activity.steps.map((step) => step.id);
       expect(new Set(ids).size).toBe(ids.length);
       const { numbers } = activity;
+      const recipe = recipeOf(activity);
       const givens = activity.givens.map(({ name }) => name);
       expect(new Set(givens).size).toBe(givens.length);
       activity.steps.forEach((step, at) => {
@@ -76,15 +78,10 @@ describe('allActivities', () => {
             expect(at, 'the cautions come first').toBe(0);
             for (const given of Object.values({ ...step.substance, solid: 'formula' })) expect(givens).toContain(given);
             expect(step.substance.solid === true, 'the solid is weighed').toBe(
-              numbers.solid !== undefined || numbers.residue !== undefined,
+              ['solid in a flask', 'solid, then a dilution', 'dried portion'].includes(numbers.recipe ?? ''),
             );
-            expect(step.substance.massPercent).toBe(numbers.reagent?.massPercent);
-            expect(step.substance.molarity).toBe(
-              (numbers.solid ?? numbers.residue)?.molarity ??
-                (numbers.dilution ?? numbers.serial)?.stock ??
-                numbers.reagent?.target ??
-                numbers.density?.molarity,
-            );
+            expect(step.substance.massPercent).toBe(recipe?.takes.massPercent);
+            expect(step.substance.molarity).toBe(recipe?.takes[recipe.entry.startsFrom]);
             break;
           case 'told':
             expect(step.shown.length).toBeGreaterThan(0);
@@ -97,7 +94,11 @@ describe('allActivities', () => {
   it('deals numbers only in givens that the activity has', () => {
     for (const { givens, numbers } of allActivities()) {
       const names = givens.map(({ name }) => name);
-      const dealt = Object.values(numbers).flatMap((part) => (typeof part === 'string' ? [part] : Object.values(part)));
+      const dealt = [
+        numbers.formula,
+        ...(numbers.ion ? [numbers.ion] : []),
+        ...Object.values(numbers.recipe === undefined ? {} : numbers.takes),
+      ];
       for (const name of dealt) expect(names).toContain(name);
     }
   });

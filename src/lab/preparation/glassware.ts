@@ -1,4 +1,4 @@
-import { isSame } from '../numbers/lessonNumbers.ts';
+import { isSame } from '../numbers/isSame.ts';
 import type { Shelf } from '../setup.ts';
 import { withSparePieces } from './spare.ts';
 import type { TeamUse } from './teamUse.ts';
