@@ -40,6 +40,8 @@ export interface GeneratedFindings {
 const figuresTyped = [2, 3, 4] as const;
 /** Random numbers of each length in a row of such a slip: there are few such rows, and chance hits are rare. */
 const triesInRow = 6;
+/** Random numbers of each length in any calculated row: a share near one in a hundred takes many to be seen. */
+const triesInBlock = 3;
 
 /** Above or below the plan by less than any bench allows, and by so much that the plan can be told from it. */
 const careful = 0.003;
@@ -178,9 +180,11 @@ export function simulateGenerated({ teams, seed }: { teams: number; seed: string
       if (!slips.some(({ quantity }) => quantity === step.quantity)) slips.push(...slipLines([step.quantity]));
       findSlips({ step: ready, check: (entry) => checkReadyStep(ready, entry), random, lines: slips });
       for (const figures of figuresTyped) {
-        const entry = randomNumber(random, { near: Number(entries[step.id]) || 1, figures });
-        const wrong = judged({ activity, givens, entries: { ...entries, [step.id]: entry } })[step.id];
-        if (wrong?.status === 'not yet') count(accused[figures], wrong.slips.length > 0);
+        for (let more = 0; more < triesInBlock; more += 1) {
+          const entry = randomNumber(random, { near: Number(entries[step.id]) || 1, figures });
+          const wrong = judged({ activity, givens, entries: { ...entries, [step.id]: entry } })[step.id];
+          if (wrong?.status === 'not yet') count(accused[figures], wrong.slips.length > 0);
+        }
       }
     }
     findActivitySlips(team, { lines: activitySlips, random });

@@ -1,20 +1,5 @@
 import type { RecipeUse } from './numbers/recipes.ts';
-
-/** Name of a quantity in the contract, such as `mass of solute`. */
-export type QuantityName =
-  | 'molar mass'
-  | 'moles of solute'
-  | 'mass of solute'
-  | 'molarity'
-  | 'stock volume'
-  | 'water volume'
-  | 'dilution factor'
-  | 'diluted molarity'
-  | 'ion molarity'
-  | 'percent error'
-  | 'reagent molarity'
-  | 'density'
-  | 'mass percent';
+import type { QuantityName } from './quantities.ts';
 
 /** One of the numbers a team is given: a column of the Plan. */
 export interface Given {

@@ -25,7 +25,8 @@ function plannedMolarity(step: CalculatedStep, { stepOf, readyOf }: StepSurround
     weighed?.kind === 'measured' && typeof weighed.expects === 'string' ? stepOf(weighed.expects) : undefined;
   if (planned?.kind !== 'calculated' || planned.quantity !== 'mass of solute') return [];
   const ready = readyOf(planned);
-  return ready ? [exactly(ready.numbers.molarity)] : [];
+  const molarity = ready?.numbers.molarity;
+  return typeof molarity === 'number' ? [exactly(molarity)] : [];
 }
 
 /** The molarity on the label, where that of a mass percent and a density found at the bench is asked. */

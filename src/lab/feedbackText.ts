@@ -1,7 +1,7 @@
-import type { QuantityName } from './activity.ts';
 import type { Asked } from './asked.ts';
 import type { Judgement } from './judgeEntry.ts';
 import type { QuantityEntry } from './quantities/quantityEntry.ts';
+import type { QuantityName } from './quantities.ts';
 import type { Unreadable } from './readEntry.ts';
 import {
   decimalWords,

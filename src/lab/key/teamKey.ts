@@ -11,7 +11,6 @@ import { lettersInOrder } from '../lettersInOrder.ts';
 import { plainText } from '../numbers/nearbyNumbers.ts';
 import type { PreparedStep } from '../preparedStep.ts';
 import { prepareStep } from '../prepareStep.ts';
-import type { NumberName } from '../quantities/quantityEntry.ts';
 import { quantities } from '../quantities.ts';
 import { questionByName } from '../questions.ts';
 import { balanceReadability } from '../readingTolerance.ts';
@@ -60,7 +59,7 @@ export function teamKey({
     const quantity = quantities[step.quantity];
     const cells: Record<string, CellValue> = {};
     const names: Record<string, string> = {};
-    const numbers: Partial<Record<NumberName, number>> = {};
+    const numbers: Record<string, number> = {};
     let rests = false;
     for (const [name, source] of Object.entries(step.takes)) {
       if ('given' in source) {
@@ -70,7 +69,7 @@ export function teamKey({
       }
       const from = worked.get(source.entryOf);
       if (from === undefined) return { rests, trouble: words.needs(stepOf(source.entryOf)?.title ?? source.entryOf) };
-      numbers[name as NumberName] = from.value;
+      numbers[name] = from.value;
       rests ||= from.rests;
     }
     const figuresRead = takesLessonFigures(quantity);

@@ -1,7 +1,8 @@
 import { success } from '../../errors/result.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
-export const ionMolarityQuantity: QuantityEntry = {
+export const ionMolarityQuantity: QuantityEntry = quantity({
   name: 'ion molarity',
   takes: [
     { name: 'formula', kind: 'formula', unit: '' },
@@ -28,4 +29,4 @@ export const ionMolarityQuantity: QuantityEntry = {
       value: (n) => n.otherIonCounts.filter((count) => count !== 1).map((count) => n.molarity * count),
     },
   ],
-};
+});

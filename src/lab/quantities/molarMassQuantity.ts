@@ -1,5 +1,6 @@
 import { success } from '../../errors/result.ts';
 import { formulaSlips } from './formulaSlips.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
 /** To whole numbers, or to one decimal (common practice, no source); where a lesson asks for no more, it is the target. */
@@ -10,7 +11,7 @@ const shortenings = [
   { decimals: 1, way: 'cutOff' },
 ] as const;
 
-export const molarMassQuantity: QuantityEntry = {
+export const molarMassQuantity: QuantityEntry = quantity({
   name: 'molar mass',
   takes: [{ name: 'formula', kind: 'formula', unit: '' }],
   entryKind: 'molar mass',
@@ -24,4 +25,4 @@ export const molarMassQuantity: QuantityEntry = {
     ...formulaSlips,
     { id: 'weights-rounded-early', molarMasses: ({ atoms }) => shortenings.map((shortened) => ({ atoms, shortened })) },
   ],
-};
+});

@@ -1,8 +1,9 @@
 import { reagentMolarity } from '../../chemistry/reagentMolarity.ts';
 import { gramsPerMillilitre, gramsPerMole, percent } from '../../measurement/quantity.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
-export const reagentMolarityQuantity: QuantityEntry = {
+export const reagentMolarityQuantity: QuantityEntry = quantity({
   name: 'reagent molarity',
   takes: [
     { name: 'formula', kind: 'formula', unit: '' },
@@ -29,4 +30,4 @@ export const reagentMolarityQuantity: QuantityEntry = {
     { id: 'density-ignored', value: (n) => (10 * n['mass percent']) / n['molar mass'] },
     { id: 'per-mL-not-L', value: (n) => (n['mass percent'] / 100) * (n.density / n['molar mass']) },
   ],
-};
+});
