@@ -68,12 +68,21 @@ describe('preparation for an everyday lesson', () => {
 
   it('totals the solid of all classes, with spare, rounded up to the balance', () => {
     expect(prepared.solids).toEqual([
-      { formula: 'KBr', purityPercent: undefined, teams: 3, grams: 25, gramsWithSpare: 27.49 },
+      {
+        formula: 'KBr',
+        purityPercent: undefined,
+        teams: 3,
+        grams: 25,
+        gramsWithSpare: 27.49,
+        perClass: [19.05, 5.96],
+      },
     ]);
   });
 
   it('totals the stock that teams make and take', () => {
-    expect(prepared.ownStocks).toEqual([{ formula: 'KBr', teams: 3, from: 0.25, to: 0.4, madeMl: 650, takenMl: 65 }]);
+    expect(prepared.ownStocks).toEqual([
+      { formula: 'KBr', teams: 3, from: 0.25, to: 0.4, madeMl: 650, takenMl: 65, perClass: [450, 200] },
+    ]);
     expect(prepared.staffMade).toEqual([]);
   });
 
@@ -88,6 +97,54 @@ describe('preparation for an everyday lesson', () => {
       { sizeMl: 20, atOnce: 1, withSpare: 2, allDay: 2 },
       { sizeMl: 25, atOnce: 1, withSpare: 2, allDay: 1 },
     ]);
+  });
+
+  /*
+   * By hand: Otter 200 − 20 + 50 = 230 mL left, Heron 250 − 25 + 100 = 325 mL, Newt 200 − 20 + 100 = 280 mL; Fern class
+   * 555 mL, Moss class 280 mL, 835 mL in all. Filled to four fifths, a beaker of 400 mL takes 320 mL and one of 600 mL
+   * takes 480 mL; a vessel of 1000 mL takes 800 mL. Fern class weighs 7.1401 + 11.9002 = 19.0403 g, Moss class 5.9501 g.
+   */
+  it('tells everything class by class, and names the class that needs most', () => {
+    const rows = preparationRows(prepared, 'point');
+    const counted = (what: string) => rows.find((row) => row.what === what)?.byClass?.map(({ amount }) => amount);
+    expect(rows.find(({ byClass }) => byClass)?.byClass?.map(({ className }) => className)).toEqual([
+      'Fern class',
+      'Moss class',
+    ]);
+    expect(counted('KBr, solid')).toEqual([19.05, 5.96]);
+    expect(counted('KBr, 0.25 to 0.4 mol/L')).toEqual([450, 200]);
+    expect(counted('volumetric flask 100 mL')).toEqual([1, 1]);
+    expect(counted('volumetric flask 250 mL')).toEqual([1, 0]);
+    const noteOf = (what: string) => rows.find((row) => row.what === what)?.note;
+    expect(noteOf('volumetric flask 250 mL')).toMatch(/^At once, in Fern class; 1 for the day/);
+    expect(noteOf('volumetric flask 100 mL')).toMatch(/^At once, in Fern class and Moss class; 2 for the day/);
+    for (const { glassware } of [prepared]) {
+      for (const { perClass, atOnce, allDay } of glassware) {
+        expect(Math.max(...perClass)).toBe(atOnce);
+        expect(perClass.reduce((sum, count) => sum + count, 0)).toBe(allDay);
+      }
+    }
+  });
+
+  it('sets out a waste beaker for each team and a vessel for each class, as large as what is left', () => {
+    expect(lay(prepared, 'waste beaker').map(({ sizeMl, allDay }) => ({ sizeMl, allDay }))).toEqual([
+      { sizeMl: 400, allDay: 2 },
+      { sizeMl: 600, allDay: 1 },
+    ]);
+    expect(prepared.waste).toEqual([{ formula: 'KBr', millilitres: 835, perClass: [555, 280], vesselMl: 1000 }]);
+    const row = preparationRows(prepared, 'point').find(({ what }) => what === 'waste vessel, KBr');
+    expect(row).toMatchObject({ amount: 0.83, unit: 'L' });
+    expect(row?.note).toContain('One of 1 L for each class');
+    expect(row?.byClass?.map(({ amount }) => amount)).toEqual([0.56, 0.28]);
+    const shown = preparationRows(prepared, 'point', { forEveryone: true });
+    expect(shown.find(({ what }) => what === 'waste vessel, KBr')).toMatchObject({ amount: 0.9 });
+    expect(shown.filter(({ section, byClass }) => section !== 'lay' && section !== 'stocks' && byClass)).toEqual([]);
+  });
+
+  it('counts what a row of flasks leaves once', () => {
+    const givens = { formula: 'KBr', 'stock molarity': '0.300', portion: '10', flask: '100' };
+    // Three flasks of 100 mL, less 10 mL passed on twice, and 10 mL to rinse the pipette with.
+    expect(day('serial dilution', [team('Fern class', 'Otter', givens)]).waste).toMatchObject([{ millilitres: 290 }]);
   });
 
   it('says which size the shelf does not have', () => {
@@ -119,7 +176,9 @@ describe('preparation for an everyday lesson', () => {
     const [first] = threeTeams;
     const impure = day('stock and dilution', [{ ...first, givens: { ...first?.givens, purity: '80.0' } } as TeamPlan]);
     // 7.1401 g / 0.800 = 8.9251 g
-    expect(impure.solids).toEqual([{ formula: 'KBr', purityPercent: 80, teams: 1, grams: 8.93, gramsWithSpare: 9.82 }]);
+    expect(impure.solids).toEqual([
+      { formula: 'KBr', purityPercent: 80, teams: 1, grams: 8.93, gramsWithSpare: 9.82, perClass: [8.93] },
+    ]);
   });
 
   it('names a line that cannot be read and leaves it out of the totals', () => {

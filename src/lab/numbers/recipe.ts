@@ -139,6 +139,8 @@ export interface RecipeEntry<Name extends string = string, Optional extends Name
   readonly startsFrom: Name;
   /** The molarity of a stock that stands ready: one bottle for all teams of the lesson, two at the most. */
   readonly bottle?: Name;
+  /** The flask in which a team makes its first solution, from the solid. */
+  readonly madeIn?: Name;
   /** A portion that is weighed. */
   readonly weighedPortion?: Name;
   /** One solution after the other, each from the one before: a picture for each dilution. */

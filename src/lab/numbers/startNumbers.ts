@@ -44,7 +44,10 @@ const unfitSubstance = (
  * Reads what a plan starts from. Fails with `numbers-start` for a blank, `numbers-solute` for a substance that the lesson
  * cannot be done with, or as reading the number, the formula or the ion does; `argument` is the given's name.
  */
-export function readStartNumbers(activity: Activity, setup: Setup): Result<StartNumbers> {
+export function readStartNumbers(
+  activity: Activity,
+  setup: Pick<Setup, 'givens'> & { readonly settings: Pick<Setup['settings'], 'decimal mark'> },
+): Result<StartNumbers> {
   const decimalMark = setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point';
   const typed: Record<string, TypedQuantity> = {};
   for (const given of activity.givens) {

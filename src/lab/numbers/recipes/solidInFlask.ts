@@ -17,6 +17,7 @@ export const solidInFlask: RecipeEntry<'molarity' | 'flask' | 'purity', 'purity'
   },
   tasks: [['molarity', 'flask']],
   startsFrom: 'molarity',
+  madeIn: 'flask',
   dissolves: true,
   odd: { molarity: 0.3173, flask: 237.1 },
   near: ({ numbers, typed }, { shelf }, reach) => {

@@ -32,6 +32,7 @@ export const solidThenDilution: RecipeEntry<Name, 'purity'> = {
     ['stock', 'target', 'volume'],
   ],
   startsFrom: 'stock',
+  madeIn: 'flask',
   dissolves: true,
   odd: { stock: 0.3173, flask: 237.1, target: 0.04519, volume: 173.3 },
   near: (start, { shelf, deliverable }, reach) => {
