@@ -1,6 +1,6 @@
 import { readFormula } from '../chemistry/readFormula.ts';
 import type { Activity } from '../lab/activity.ts';
-import { defaultSettings, defaultShelf } from '../lab/defaultSettings.ts';
+import { defaultSettings } from '../lab/defaultSettings.ts';
 import { recipeOf } from '../lab/numbers/recipeOf.ts';
 import { readStartNumbers } from '../lab/numbers/startNumbers.ts';
 import { type OfferedSolute, proposedSolutes } from '../lab/solutes.ts';
@@ -14,12 +14,8 @@ const isHydrate = (formula: string): boolean => {
 /** Whether numbers can be made for this substance in this activity, as far as the substance decides it. */
 function isAccepted(activity: Activity, formula: string): boolean {
   const read = readStartNumbers(activity, {
-    activity: activity.id,
     givens: { ...startingGivens(activity), [activity.numbers.formula]: formula },
-    ownNumbers: false,
     settings: defaultSettings,
-    shelf: defaultShelf,
-    classes: [],
   });
   return read.ok || read.error.argument !== activity.numbers.formula;
 }

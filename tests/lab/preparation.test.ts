@@ -234,7 +234,7 @@ describe('stocks that staff make', () => {
 
   /*
    * By hand, HCl 36.458 g/mol, 37.2 % and 1.18 g/mL: 10 × 37.2 × 1.18 / 36.458 = 12.040 mol/L in the bottle.
-   *   two teams, 250 mL of 0.500 mol/L each: 500 mL; × 1.10 = 550 mL; three fillings of 200 mL waste least
+   *   two classes watch 250 mL of 0.500 mol/L each, whatever the number of teams: 500 mL; × 1.10 = 550 mL; three fillings of 200 mL waste least
    *   (600 mL; 250 mL would take three, 750 mL; 500 mL two, 1000 mL)
    *   each: 0.500 × 200 / 12.040 = 8.306 mL → 8.3 mL; in all 24.917 → 24.9 mL
    */
@@ -249,6 +249,7 @@ describe('stocks that staff make', () => {
     const prepared = day('concentrated reagent', [
       team('Fern class', 'Otter', givens),
       team('Fern class', 'Heron', givens),
+      team('Moss class', 'Newt', givens),
     ]);
     expect(prepared.staffMade[0]).toMatchObject({
       neededMl: 500,

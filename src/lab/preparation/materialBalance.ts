@@ -21,7 +21,7 @@ export type Saving =
       readonly wasteMl: number;
     }
   | { readonly by: 'ready stock' }
-  | { readonly by: 'same numbers'; readonly solutions: number };
+  | { readonly by: 'same numbers'; readonly solutions: number; readonly wasteMl: number };
 
 /** What goes in, what is made of it, and what is poured away in the end: for all teams of a plan, without spare. */
 export interface MaterialBalance {
@@ -51,11 +51,12 @@ const madeIn = ({ ownStocks, staffMade }: DayPreparation): number =>
   sum(ownStocks.map(({ madeMl }) => madeMl)) + sum(staffMade.map(({ flaskMl, fillings }) => flaskMl * fillings));
 
 /** mL poured away: what teams leave, and what stays over of what staff made. */
-function wasteIn({ waste, staffMade, uses }: DayPreparation): number {
-  const left = staffMade.map(({ flaskMl, fillings, neededMl }) => flaskMl * fillings - neededMl);
-  // What staff make in front of a class is for no team to use up.
-  const watched = uses.map(({ madeByStaff }) => madeByStaff?.volume ?? 0);
-  return sum(waste.map(({ millilitres }) => millilitres)) + sum(left) + sum(watched);
+function wasteIn({ waste, staffMade }: DayPreparation): number {
+  const left = staffMade.map(
+    // What staff make in front of a class is for no team to use up.
+    ({ flaskMl, fillings, neededMl, isWatched }) => flaskMl * fillings - (isWatched ? 0 : neededMl),
+  );
+  return sum(waste.map(({ millilitres }) => millilitres)) + sum(left);
 }
 
 function consumedIn({ solids, staffMade, poured }: DayPreparation, step: number): readonly Consumed[] {
@@ -98,8 +99,12 @@ function inSmallerFlasks({ activity, teams, shelf, settings }: DayInput, flaskMl
 function savingOf(day: DayPreparation, input: DayInput): Saving | undefined {
   const { shelf } = input;
   const made = madeIn(day);
-  const reagents = day.staffMade.filter(({ from }) => from.kind === 'bottle' && !from.isFromTable);
-  if (reagents.length > fewSolutions) return { by: 'same numbers', solutions: reagents.length };
+  const reagents = day.staffMade.filter(({ isWatched }) => isWatched);
+  if (reagents.length > fewSolutions) {
+    const [first] = input.teams;
+    const teams = input.teams.map((team) => ({ ...team, givens: first?.givens ?? team.givens }));
+    return { by: 'same numbers', solutions: reagents.length, wasteMl: wasteIn(dayPreparation({ ...input, teams })) };
+  }
   if (day.ownStocks.length === 0) return undefined;
   const largest = Math.max(...day.uses.map((use) => use.made?.volume ?? 0));
   const tried = shelf.flasksMl
@@ -123,8 +128,7 @@ export function materialBalance(input: DayInput): MaterialBalance {
     .flatMap((use) => [use.taken?.volume, use.takenFromOwn?.volume])
     .filter((one) => one !== undefined);
   const usedMl = taken.length === 0 ? undefined : Number(sum(taken).toFixed(1));
-  const rinsed = sum(day.staffMade.map(({ neededMl }) => neededMl)) > 0 ? usedWithRinsing(day) : usedMl;
-  const isMostlyWaste = rinsed !== undefined && rinsed < half * madeMl;
+  const isMostlyWaste = usedMl !== undefined && usedWithRinsing(day) < half * madeMl;
   const saving = savingOf(day, input);
   return {
     consumed: consumedIn(day, input.shelf.balanceReadabilityG),
