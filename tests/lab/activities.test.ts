@@ -1,14 +1,25 @@
 import { describe, expect, it } from 'vitest';
 import { activityById, allActivities } from '../../src/lab/activities.ts';
-import type { Shown } from '../../src/lab/activity.ts';
+import type { Activity, Shown } from '../../src/lab/activity.ts';
 import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
+import { teamUse } from '../../src/lab/preparation/teamUse.ts';
 import { procedureByName } from '../../src/lab/procedures.ts';
 import type { QuantityArgument } from '../../src/lab/quantities/quantityEntry.ts';
 import { quantities } from '../../src/lab/quantities.ts';
 import { questionByName } from '../../src/lab/questions.ts';
+import { firstTeamGivens } from './firstTeam.ts';
 
 const givensShown = (pieces: readonly Shown[]): string[] =>
   pieces.flatMap((piece) => (typeof piece === 'string' ? [] : [piece.given]));
+
+/** Whether a team weighs its substance as a solid, from a jar or dried. */
+function weighsSolid(activity: Activity): boolean {
+  const place = { key: 'a', className: 'Fern class', team: 'Otter' };
+  const team = { ...place, givens: firstTeamGivens(activity) };
+  const use = teamUse(activity, team, { decimalMark: 'point', studentsDilute: false });
+  if (!use.ok) throw new Error(use.error.advice);
+  return use.value.solid !== undefined || use.value.driedCount > 0;
+}
 
 describe('allActivities', () => {
   it.each(allActivities().map((activity) => [activity.id, activity] as const))(
@@ -77,11 +88,13 @@ describe('allActivities', () => {
           case 'ticked':
             expect(at, 'the cautions come first').toBe(0);
             for (const given of Object.values({ ...step.substance, solid: 'formula' })) expect(givens).toContain(given);
-            expect(step.substance.solid === true, 'the solid is weighed').toBe(
-              ['solid in a flask', 'solid, then a dilution', 'dried portion'].includes(numbers.recipe ?? ''),
-            );
+            expect(step.substance.solid === true, 'the solid is weighed').toBe(weighsSolid(activity));
             expect(step.substance.massPercent).toBe(recipe?.takes.massPercent);
-            expect(step.substance.molarity).toBe(recipe?.takes[recipe.entry.startsFrom]);
+            expect(step.substance.molarity).toBe(
+              recipe?.entry.takes[recipe.entry.startsFrom]?.kind === 'concentration'
+                ? recipe.takes[recipe.entry.startsFrom]
+                : undefined,
+            );
             break;
           case 'told':
             expect(step.shown.length).toBeGreaterThan(0);
