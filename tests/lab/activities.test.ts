@@ -29,7 +29,6 @@ describe('allActivities', () => {
       expect(activity.extension).toMatch(/^[A-Z].*\?$/);
       const ids = activity.steps.map((step) => step.id);
       expect(new Set(ids).size).toBe(ids.length);
-      const { numbers } = activity;
       const recipe = recipeOf(activity);
       const givens = activity.givens.map(({ name }) => name);
       expect(new Set(givens).size).toBe(givens.length);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../scripts/generate/csv.ts';
+import { cautionsRead } from '../../src/lab/activities/sharedSteps.ts';
 import { activityById } from '../../src/lab/activities.ts';
+import type { Activity, Substance } from '../../src/lab/activity.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
 import { type DayPreparation, dayPreparation } from '../../src/lab/preparation/dayPreparation.ts';
 import { labels } from '../../src/lab/preparation/labels.ts';
@@ -430,6 +432,55 @@ describe('cautions of the day', () => {
       ({ section }) => section === 'disposal',
     );
     expect(row?.note).toMatch(/^Local rules decide/);
+  });
+});
+
+describe('preparation without a recipe', () => {
+  const aim = 'Talk about what is on the table.';
+  const bare = (substance: Substance): Activity => ({
+    id: 'talk',
+    title: 'A talk',
+    aim,
+    extension: '?',
+    givens: [],
+    numbers: { formula: 'formula' },
+    steps: [cautionsRead({ aim, substance })],
+  });
+  const prepared = (substance: Substance) =>
+    dayPreparation({
+      activity: bare(substance),
+      teams: ['Otter', 'Heron'].map((name) =>
+        team('Fern class', name, { formula: 'AgNO3', strength: '0.100', 'mass percent': '37' }),
+      ),
+      shelf: defaultShelf,
+      settings: defaultSettings,
+    });
+
+  it('lists what the teams handle, with its cautions, and says that the amount is for the teacher to say', () => {
+    const day = prepared({ formula: 'formula', solid: true, molarity: 'strength' });
+    const rows = preparationRows(day, 'point');
+    expect(rows.filter(({ section }) => section === 'solids' || section === 'make')).toMatchObject([
+      { section: 'solids', what: 'AgNO3, solid', amount: undefined },
+      { section: 'make', what: 'AgNO3, 0.100 mol/L', amount: undefined },
+    ]);
+    for (const { note } of rows.filter(({ section }) => section === 'solids')) {
+      expect(note).toBe('2 teams. How much is for you to say: this activity names no recipe.');
+    }
+    expect(day.cautions.map(({ form }) => form)).toEqual([{ kind: 'solid' }, { kind: 'solution', from: 0.1, to: 0.1 }]);
+    expect(day.problems).toEqual([]);
+  });
+
+  it('lists a bottle by its label, and the bare substance where nothing more is said', () => {
+    const what = (substance: Substance) =>
+      preparationRows(prepared(substance), 'point').flatMap((row) =>
+        row.section === 'solids' || row.section === 'make' ? [row.what] : [],
+      );
+    expect(what({ formula: 'formula', massPercent: 'mass percent' })).toEqual(['AgNO3, 37 % by mass']);
+    expect(what({ formula: 'formula' })).toEqual(['AgNO3']);
+  });
+
+  it('names a strength that cannot be read', () => {
+    expect(prepared({ formula: 'formula', molarity: 'lost' }).problems).toHaveLength(2);
   });
 });
 

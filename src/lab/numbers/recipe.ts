@@ -10,7 +10,7 @@ import type { OfferedSolute } from '../solutes.ts';
 import type { Portion as Delivered } from './portions.ts';
 
 /** One of the numbers that a recipe takes, by its own name. */
-export interface RecipeNumber {
+interface RecipeNumber {
   readonly kind: 'concentration' | 'volume' | 'mass' | 'density' | 'percent';
   readonly optional?: true;
   /** The size of a flask that is filled. */
@@ -116,9 +116,9 @@ interface Advice {
 }
 
 /** What a team needs and makes, without whose it is and of what. */
-export type Amounts = Partial<Omit<TeamUse, 'team' | 'formula' | 'handled'>>;
+type Amounts = Partial<Omit<TeamUse, 'team' | 'formula' | 'handled'>>;
 
-export interface UseContext {
+interface UseContext {
   readonly molarMass: GramsPerMole;
   /** A solution of the lesson's substance; `name` is the number that its molarity is read from, if it is. */
   readonly portion: (molarity: MolesPerLitre, volume: Millilitres, name?: string) => Portion;

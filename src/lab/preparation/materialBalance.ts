@@ -7,12 +7,12 @@ import { type DayInput, type DayPreparation, dayPreparation } from './dayPrepara
 import { roundedUp } from './spare.ts';
 
 /** A substance that is used up, weighed from its jar or measured from its bottle. */
-export type Consumed =
+type Consumed =
   | { readonly formula: string; readonly unit: 'g'; readonly amount: number; readonly purityPercent?: number }
   | { readonly formula: string; readonly unit: 'mL'; readonly amount: number; readonly massPercent: number };
 
 /** What would make less, where something would. */
-export type Saving =
+type Saving =
   | {
       readonly by: 'smaller flasks';
       readonly flaskMl: number;
