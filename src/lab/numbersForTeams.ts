@@ -194,12 +194,14 @@ interface Lesson {
   readonly start: StartNumbers;
   readonly recipe: ActivityRecipe;
   readonly steps: readonly StepReady[];
+  /** A number in the class's own decimal mark. */
+  readonly inMark: (text: string) => string;
 }
 
 /** Numbers for each team from the sets that can be made, and what was given up for them. */
 function dealt(
   found: MakeableSets,
-  { setup, start, recipe, steps }: Lesson,
+  { setup, start, recipe, steps, inMark }: Lesson,
 ): Dealt & { readonly remarks: readonly string[] } {
   const places = teamKeys(setup.classes);
   const from = startOfRecipe(recipe, start);
@@ -212,7 +214,10 @@ function dealt(
     entry: recipe.entry,
     bottles: found.bottles,
   });
-  return { ...outcome, remarks: dealRemarks(outcome, { found, start, recipe, whole, different: clear.length }) };
+  return {
+    ...outcome,
+    remarks: dealRemarks(outcome, { found, start, recipe, whole, different: clear.length, inMark }),
+  };
 }
 
 /** What was given up so that each team has numbers of its own, in plain words. */
@@ -224,7 +229,8 @@ function dealRemarks(
     recipe,
     whole,
     different,
-  }: Pick<Lesson, 'start' | 'recipe'> & {
+    inMark,
+  }: Pick<Lesson, 'start' | 'recipe' | 'inMark'> & {
     readonly found: MakeableSets;
     readonly whole: boolean;
     readonly different: number;
@@ -243,12 +249,12 @@ function dealRemarks(
   const { bottle } = entry;
   if (bottle !== undefined) {
     const used = found.bottles.filter((stock) => sets.some(({ numbers }) => numbers[bottle] === stock));
-    const texts = used.map((stock) => textOf(bottle, stock));
+    const texts = used.map((stock) => inMark(textOf(bottle, stock)));
     const typed = from[bottle] ?? Number.NaN;
     const [only] = texts;
     if (texts.length > 1) remarks.push(numbersRemarks.twoBottles(texts));
     else if (only !== undefined && !used.some((stock) => isSame(stock, typed))) {
-      remarks.push(numbersRemarks.otherBottle({ typed: String(typed), stock: only }));
+      remarks.push(numbersRemarks.otherBottle({ typed: inMark(String(typed)), stock: only }));
     }
   }
   if (sets.some(({ fillings }) => fillings === 2)) {
@@ -354,7 +360,7 @@ export function numbersForTeams(setup: Setup): Result<TeamNumbers> {
   const count = setup.classes.reduce((sum, { teams }) => sum + teams.length, 0);
   const { found, looked } = makeableSets(recipe, start.value, { bench, teams: count, seed: settings.seed });
   if (found === undefined) return nothingFits(recipe, { start: start.value, bench, looked });
-  const { given, remarks } = dealt(found, { setup, start: start.value, recipe, steps });
+  const { given, remarks } = dealt(found, { setup, start: start.value, recipe, steps, inMark });
   return success({
     teams: given.map(({ place, candidate }): TeamPlan => {
       const own = Object.fromEntries(Object.entries(candidate.texts).map(([name, text]) => [name, inMark(text)]));

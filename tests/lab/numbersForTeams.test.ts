@@ -523,6 +523,27 @@ describe('numbersForTeams', () => {
       },
     );
 
+    it('names the stocks with the decimal mark of the class', () => {
+      const { givens, settings } = planned('dilution');
+      const setup = {
+        ...planned('dilution'),
+        givens: { ...givens, 'stock molarity': '0,300', 'target molarity': '0,0450' },
+        settings: { ...settings, 'decimal mark': 'comma' },
+      };
+      expect(numbers(setup).remarks.join()).toMatch(/two stocks, 0,300 and 0,\d{3} mol\/L/);
+    });
+
+    it('takes another stock for all where nothing can be made of the one that was typed, and says so', () => {
+      // 0.337 × 15, 25, 30, 40 or 50 hundredths has more figures than three.
+      const start = planned('dilution');
+      const setup = { ...start, givens: { ...start.givens, 'stock molarity': '0.337' }, classes: classes(1, 2) };
+      const { teams, remarks } = numbers({ ...setup, shelf: { ...setup.shelf, pipettesMl: [15, 25] } });
+      const stocks = [...new Set(teams.map(({ givens }) => givens['stock molarity'] ?? ''))];
+      expect(stocks).toHaveLength(1);
+      expect(value(stocks[0])).toBeLessThan(0.337);
+      expect(remarks.join()).toContain(`All teams share one stock of ${stocks[0]} mol/L, since 0.337 mol/L gives no`);
+    });
+
     it.each(Object.keys(readyStocks))(
       'takes one bottle alone in “%s” where that gives every team its own',
       (activity) => {
