@@ -1,8 +1,8 @@
 import { relativeMass } from '../../src/chemistry/elements.ts';
-import type { QuantityName } from '../../src/lab/activity.ts';
 import { checkReadyStep, readStep, type StepCheck } from '../../src/lab/checkStep.ts';
 import type { PreparedStep } from '../../src/lab/preparedStep.ts';
 import type { StepNumbers } from '../../src/lab/quantities/quantityEntry.ts';
+import type { QuantityName } from '../../src/lab/quantities.ts';
 import { quantities } from '../../src/lab/quantities.ts';
 import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
 import { slipSpans } from '../../src/lab/slipsFound.ts';
@@ -252,11 +252,12 @@ export function findSlips({
 /**
  * Students over generated plans of every quantity: honest ones, ones who slip, ones who type anything.
  *
- * @param plans - How many plans, shared out evenly over the quantities.
+ * @param plansEach - How many plans of each quantity.
  */
-export function simulate({ plans, seed }: { plans: number; seed: string }): Findings {
+export function simulate({ plansEach, seed }: { plansEach: number; seed: string }): Findings {
   const random = seededRandom(seed);
   const names = Object.keys(quantities) as QuantityName[];
+  const plans = plansEach * names.length;
   const findings = {
     plans: 0,
     honest: share(),

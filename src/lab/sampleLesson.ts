@@ -10,7 +10,6 @@ import { plainText } from './numbers/nearbyNumbers.ts';
 import { numbersForTeams } from './numbersForTeams.ts';
 import type { PreparedStep } from './preparedStep.ts';
 import { prepareStep } from './prepareStep.ts';
-import type { NumberName } from './quantities/quantityEntry.ts';
 import { quantities } from './quantities.ts';
 import { questionByName } from './questions.ts';
 import type { Setup, TeamPlan } from './setup.ts';
@@ -110,10 +109,10 @@ function teamEntries(
   const figures = Number(defaultSettings.figures);
   const prepared = (step: CalculatedStep): PreparedStep => {
     const cells: Record<string, string | undefined> = {};
-    const numbers: Partial<Record<NumberName, number>> = {};
+    const numbers: Record<string, number> = {};
     for (const [name, source] of Object.entries(step.takes)) {
       if ('given' in source) cells[name] = team.givens[source.given];
-      else numbers[name as NumberName] = values[source.entryOf] ?? Number.NaN;
+      else numbers[name] = values[source.entryOf] ?? Number.NaN;
     }
     return certain(prepareStep(quantities[step.quantity], cells, { numbers }), step.id);
   };
