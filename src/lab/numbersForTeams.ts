@@ -4,7 +4,7 @@ import { activityById, allActivities } from './activities.ts';
 import { beyondTyped } from './numbers/beyondTyped.ts';
 import { type Candidate, type CandidateList, startOfRecipe } from './numbers/candidates.ts';
 import { type Confusion, confusionName, confusions, readySteps, type StepReady } from './numbers/confusions.ts';
-import { type Dealt, dealtCandidates } from './numbers/dealtCandidates.ts';
+import { type Dealt, dealtCandidates, type ScoredCandidate } from './numbers/dealtCandidates.ts';
 import { isSame } from './numbers/isSame.ts';
 import { type MakeableSets, makeableSets } from './numbers/makeableSets.ts';
 import { mostFigures } from './numbers/nearbyNumbers.ts';
@@ -88,18 +88,20 @@ const compared = 500;
 /** Sets that a deal is made from at the least, so that a team more or less leaves the others’ numbers alone. */
 const poolLeast = 150;
 
-/** The sets in which fewest slips are hidden, best first. */
+/** The sets in which fewest slips are hidden, and others to make up the least, best first. */
 function clearest(
   sets: readonly Candidate[],
   steps: readonly StepReady[],
   { least }: { readonly least: number },
-): Candidate[] {
+): ScoredCandidate[] {
   const scored = sets
     .slice(0, Math.max(compared, least))
     .map((candidate) => ({ candidate, hidden: confusions(steps, candidate.values).length }))
     .sort((one, other) => one.hidden - other.hidden);
   const best = scored[0]?.hidden ?? 0;
-  return scored.filter(({ hidden }, place) => hidden === best || place < least).map(({ candidate }) => candidate);
+  return scored
+    .filter(({ hidden }, place) => hidden === best || place < least)
+    .map(({ candidate, hidden }) => ({ ...candidate, isClear: hidden === best }));
 }
 
 /** Slips that cannot be told apart on any numbers, because the substance makes them alike. */

@@ -3,6 +3,11 @@ import type { Candidate } from './candidates.ts';
 import type { RecipeEntry } from './recipe.ts';
 import type { TeamPlace } from './teamKeys.ts';
 
+export interface ScoredCandidate extends Candidate {
+  /** No set hides fewer slips. */
+  readonly isClear: boolean;
+}
+
 export interface Dealt {
   readonly given: readonly { readonly place: TeamPlace; readonly candidate: Candidate }[];
   /** Teams whose numbers another team had before them. */
@@ -11,12 +16,12 @@ export interface Dealt {
 
 /**
  * Gives each team a set of its own: each looks from a place of its own in the pool for one whose parts nobody has, then
- * for one that nobody has as a whole. The place comes from the seed and the team's key alone. Sets of the first bottle go
- * out before any of the second. Where there are too few, sets are given again, those first that nobody in the class has,
+ * for one that nobody has as a whole; of those that do equally well, for a clear one. The place comes from the seed and the
+ * team's key alone. Sets of the first bottle go out before any of the second. Where there are too few, sets are given again, those first that nobody in the class has,
  * then those that the team before has not, then those that fewest have.
  */
 export function dealtCandidates(
-  pool: readonly Candidate[],
+  pool: readonly ScoredCandidate[],
   {
     places,
     seed,
@@ -53,9 +58,9 @@ export function dealtCandidates(
       (candidate: Candidate) => isFirst(candidate) && isFree(candidate),
       isFree,
     ];
-    const inTurn = pool.map((_, step) => pool[(start + step) % pool.length] as Candidate);
+    const inTurn = pool.map((_, step) => pool[(start + step) % pool.length] as ScoredCandidate);
     let found: Candidate | undefined;
-    for (const wish of wishes) found ??= inTurn.find(wish);
+    for (const wish of wishes) found ??= inTurn.find((one) => one.isClear && wish(one)) ?? inTurn.find(wish);
     if (found === undefined) {
       shared += 1;
       found = inTurn
