@@ -2,11 +2,11 @@ import { simulateChains } from './simulate/chains.ts';
 import { simulateGenerated } from './simulate/generatedNumbers.ts';
 import { rate, type Share, type SlipShare, simulate, tellsAnswer, total } from './simulate/simulation.ts';
 
-const usage = 'npm run simulate -- [plans, 2200 unless given] [seed]';
-const plans = Number(process.argv[2] ?? 2200);
+const usage = 'npm run simulate -- [plans of each quantity, 170 unless given] [seed]';
+const plansEach = Number(process.argv[2] ?? 170);
 const seed = process.argv[3] ?? 'students';
-if (!Number.isInteger(plans) || plans < 13) {
-  console.error(`Expected a whole number of plans, 13 or more, received “${process.argv[2]}”. Type ${usage}.`);
+if (!Number.isInteger(plansEach) || plansEach < 1) {
+  console.error(`Expected a whole number of plans, 1 or more, received “${process.argv[2]}”. Type ${usage}.`);
   process.exit(1);
 }
 
@@ -43,7 +43,7 @@ function printNear(title: string, near: ReadonlyMap<string, Share>): void {
 const none = (found: readonly string[], of: number): Share => ({ hits: of - found.length, of });
 
 const started = performance.now();
-const findings = simulate({ plans, seed });
+const findings = simulate({ plansEach, seed });
 console.log(`Simulated students over ${findings.plans} generated plans (seed “${seed}”)\n`);
 demand('right answers, any permitted rounding, on target', findings.honest, { least: 1 });
 demand('rounded to three figures in between, close at least', findings.roundedInBetween, { least: 1 });
@@ -59,7 +59,7 @@ console.log(
 printNear('random numbers between 0.2 and 3.2 times the answer, accused', findings.accusedNear);
 demand('texts free of the answer', none(findings.telling, findings.texts), { least: 1 });
 
-const generated = simulateGenerated({ teams: Math.ceil(plans / 25), seed });
+const generated = simulateGenerated({ teams: Math.ceil(findings.plans / 25), seed });
 printSlips(`${generated.teams} teams of ${generated.activities} activities`, generated.slips);
 demand('right entries, each from the row above as typed, on target', none(generated.notOnTarget, generated.rows), {
   least: 1,
@@ -77,7 +77,7 @@ for (const { quantity, id, named, alone, hidden, accused } of generated.activity
   console.log(`    accuses a random number: ${percent(accused)} of ${accused.of}`);
 }
 
-const chains = simulateChains({ teams: plans, seed, tellsAnswer });
+const chains = simulateChains({ teams: findings.plans, seed, tellsAnswer });
 console.log(`\neveryday activity, ${chains.teams} teams that go on from what they typed`);
 demand('rows on target', none(chains.notOnTarget, chains.rows), { least: 1 });
 demand('after a wrong amount, the mass follows and names its row', none(chains.notFollowing, chains.teams), {

@@ -1,5 +1,6 @@
 import { type DensityLine, densityLines } from '../../src/chemistry/densityLines.ts';
-import type { QuantityName } from '../../src/lab/activity.ts';
+import { readStep } from '../../src/lab/checkStep.ts';
+import { type QuantityName, quantities } from '../../src/lab/quantities.ts';
 import type { Random } from '../../src/lab/seededRandom.ts';
 import type { CellValue } from '../../src/measurement/cellValue.ts';
 
@@ -109,38 +110,9 @@ function dilution(random: Random) {
   }
 }
 
+/** Numbers for a quantity as lessons have them; one that is not named here has its arguments drawn by their kind. */
 export function drawPlan(quantity: QuantityName, random: Random): DrawnPlan {
   switch (quantity) {
-    case 'molar mass':
-      return { quantity, given: [['formula', pick(random, solutes)]] };
-    case 'moles of solute':
-      return {
-        quantity,
-        given: [
-          ['molarity', drawn(random, { from: 0.05, to: 2 })],
-          ['volume', pick(random, flasks)],
-        ],
-      };
-    case 'mass of solute':
-      return {
-        quantity,
-        given: [
-          ['formula', pick(random, solutes)],
-          ['molarity', drawn(random, { from: 0.05, to: 2 })],
-          ['volume', pick(random, flasks)],
-          ['purity', random() < 0.4 ? drawn(random, { from: 80, to: 98 }) : ''],
-        ],
-      };
-    case 'molarity':
-      return {
-        quantity,
-        given: [
-          ['formula', pick(random, solutes)],
-          ['mass', drawn(random, { from: 1, to: 50 })],
-          ['volume', pick(random, flasks)],
-          ['purity', random() < 0.4 ? drawn(random, { from: 80, to: 98 }) : ''],
-        ],
-      };
     case 'stock volume':
     case 'water volume': {
       const { stock, target, finalVolume } = dilution(random);
@@ -234,5 +206,45 @@ export function drawPlan(quantity: QuantityName, random: Random): DrawnPlan {
         ],
       };
     }
+    default:
+      return { quantity, given: drawnArguments(quantity, random) };
   }
 }
+
+/** How often a value that may be left out is given. */
+const optionalShare = 0.4;
+/** Draws before it is given up that the relation takes one. */
+const mostDraws = 200;
+
+/**
+ * Arguments drawn by their kind alone, again until the relation takes them: what a quantity without a drawing of its own
+ * above is tried with.
+ */
+function drawnArguments(quantity: QuantityName, random: Random): DrawnPlan['given'] {
+  for (let draw = 0; draw < mostDraws; draw += 1) {
+    const [salt, ions] = pick(random, salts);
+    const takesIon = quantities[quantity].takes.some(({ kind }) => kind === 'ion');
+    const given = quantities[quantity].takes.map(({ name, kind, optional }): readonly [string, CellValue] => {
+      if (optional && random() >= optionalShare) return [name, ''];
+      if (kind === 'formula') return [name, takesIon ? salt : pick(random, solutes)];
+      if (kind === 'ion') return [name, pick(random, ions)];
+      return [
+        name,
+        kind === 'volume' ? pick(random, flasks) : drawn(random, name === 'purity' ? purities : ranges[kind]),
+      ];
+    });
+    const filled = given.filter(([, value]) => value !== '');
+    if (readStep(quantity, filled).ok) return given;
+  }
+  throw new Error(`No arguments drawn for ${quantity} are taken: give it a drawing of its own in drawPlan.`);
+}
+
+const purities = { from: 80, to: 98 };
+const ranges = {
+  mass: { from: 1, to: 50 },
+  amount: { from: 0.002, to: 0.5 },
+  concentration: { from: 0.05, to: 2 },
+  density: { from: 1.01, to: 1.3 },
+  percent: { from: 2, to: 40 },
+  number: { from: 0.05, to: 5 },
+} as const;

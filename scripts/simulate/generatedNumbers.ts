@@ -1,6 +1,8 @@
 import type { Activity, CalculatedStep, Step } from '../../src/lab/activity.ts';
 import { judgeTeam } from '../../src/lab/judgeTeam.ts';
 import type { JudgedRow } from '../../src/lab/judging/judgedRow.ts';
+import { recipeNumbers } from '../../src/lab/numbers/recipeNumbers.ts';
+import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
 import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
 import { slipSpans } from '../../src/lab/slipsFound.ts';
 import type { SlipId } from '../../src/lab/texts/feedback.ts';
@@ -55,6 +57,8 @@ export interface GeneratedFindings {
 const figuresTyped = [2, 3, 4] as const;
 /** Random numbers near the answer in each row: chance hits are rare. */
 const triesInRow = 20;
+/** Random numbers of each length in any calculated row: a share near one in a hundred takes many to be seen. */
+const triesInBlock = 3;
 
 /** Above or below the plan by less than any bench allows, and by so much that the plan can be told from it. */
 const careful = 0.003;
@@ -145,7 +149,8 @@ const takesOtherGivens = ['moles of solute', 'mass of solute', 'stock volume', '
 /** What an activity's own slips give in a row of a team that weighed far from its plan. */
 function wrongEntries(step: Step, { activity, givens, entries }: TeamSoFar): readonly (readonly [SlipId, string])[] {
   if (step.kind !== 'calculated') return [];
-  const { solid, residue, dilution, serial } = activity.numbers;
+  const recipe = recipeOf(activity);
+  const given = (own: string | undefined) => givens[recipe?.takes[own ?? ''] ?? ''];
   const { mass } = step.takes;
   const three = (value: number) => typedTo(value, placeOf(value, 3));
   const wrong: (readonly [SlipId, string])[] = [];
@@ -154,24 +159,27 @@ function wrongEntries(step: Step, { activity, givens, entries }: TeamSoFar): rea
       wrong.push(['other-given-used', rightEntry(stepOfTeam(step, { activity, givens: others, entries }))]);
   }
   if (step.quantity === 'molarity' && mass && 'entryOf' in mass) {
-    const planned = givens[solid?.molarity ?? residue?.molarity ?? ''];
+    const planned = given(recipe?.entry.startsFrom);
     if (planned !== undefined) wrong.push(['planned-for-made', planned]);
   }
-  const target = givens[dilution?.target ?? ''];
+  const { bottle, madeIn, dilutes } = recipe?.entry ?? {};
+  const target = madeIn && given(dilutes?.target);
   if (step.quantity === 'diluted molarity' && target !== undefined) wrong.push(['planned-for-made', target]);
-  const label = givens[activity.numbers.density?.molarity ?? ''];
+  const label = given(bottle);
   if (step.quantity === 'reagent molarity' && label !== undefined) wrong.push(['planned-for-made', label]);
   if (step.quantity === 'moles of solute' && entries['mass of solute'] !== undefined) {
     wrong.push(['mass-reported', entries['mass of solute']]);
   }
-  if (step.quantity === 'dilution factor' && solid && dilution) {
-    const ratio = Number(givens[solid.flask]) / Number(givens[dilution.volume]);
+  if (step.quantity === 'dilution factor' && madeIn && dilutes) {
+    const ratio = Number(given(madeIn)) / Number(given(dilutes.flask));
     wrong.push(['flasks-compared', three(ratio)], ['flasks-compared', three(1 / ratio)]);
   }
   const stage = stageOf(step, activity);
-  if (serial && stage > 1) {
-    const factor = Number(givens[serial.flask]) / Number(givens[serial.portion]);
-    wrong.push(['factors-added', three(Number(givens[serial.stock]) / (stage * factor))]);
+  if (recipe?.entry.isRow && stage > 1) {
+    const values = Object.fromEntries(Object.entries(givens).map(([name, text]) => [name, Number(text)]));
+    const first = recipe.entry.picture?.(recipeNumbers(recipe, values), { molarMass: Number.NaN, step: 1 });
+    if (!first?.ok || !first.value.diluted) throw new Error(`${activity.id}: a row of flasks has no first flask`);
+    wrong.push(['factors-added', three(first.value.diluted.molarity / stage)]);
   }
   return wrong;
 }
@@ -274,9 +282,11 @@ export function simulateGenerated({ teams, seed }: { teams: number; seed: string
       if (spared !== 'on target' && spared !== 'close') spareDigits.push(`${told}: ${spared}`);
       if (step.kind !== 'calculated') continue;
       for (const figures of figuresTyped) {
-        const entry = randomNumber(random, { near: Number(entries[step.id]) || 1, figures });
-        const wrong = rowJudged(step, { activity, givens, entries: { ...entries, [step.id]: entry } });
-        if (wrong?.status === 'not yet') count(accused[figures], wrong.slips.length > 0);
+        for (let more = 0; more < triesInBlock; more += 1) {
+          const entry = randomNumber(random, { near: Number(entries[step.id]) || 1, figures });
+          const wrong = rowJudged(step, { activity, givens, entries: { ...entries, [step.id]: entry } });
+          if (wrong?.status === 'not yet') count(accused[figures], wrong.slips.length > 0);
+        }
       }
       findRowSlips(step, far, { slips, activitySlips, accusedNear, random });
     }

@@ -2,7 +2,6 @@ import type { Activity, CalculatedStep, MeasuredStep } from '../../src/lab/activ
 import { expectedValue } from '../../src/lab/expectedValue.ts';
 import type { PreparedStep } from '../../src/lab/preparedStep.ts';
 import { prepareStep } from '../../src/lab/prepareStep.ts';
-import type { NumberName } from '../../src/lab/quantities/quantityEntry.ts';
 import { quantities } from '../../src/lab/quantities.ts';
 import { spanOver } from '../../src/lab/worked.ts';
 import { placeOf, typedTo } from './typing.ts';
@@ -17,10 +16,10 @@ export interface TeamSoFar {
 /** A calculated step with the numbers that a team has for it: its givens, and what it typed in rows above. */
 export function stepOfTeam(step: CalculatedStep, { activity, givens, entries }: TeamSoFar): PreparedStep {
   const cells: Record<string, string> = {};
-  const numbers: Partial<Record<NumberName, number>> = {};
+  const numbers: Record<string, number> = {};
   for (const [name, source] of Object.entries(step.takes)) {
     if ('given' in source) cells[name] = givens[source.given] ?? '';
-    else numbers[name as NumberName] = Number(entries[source.entryOf]);
+    else numbers[name] = Number(entries[source.entryOf]);
   }
   const ready = prepareStep(quantities[step.quantity], cells, { numbers });
   if (!ready.ok) throw new Error(`${activity.id}, ${step.id}: ${ready.error.argument}, ${ready.error.received}`);

@@ -1,8 +1,8 @@
 import { relativeMass } from '../../src/chemistry/elements.ts';
-import type { QuantityName } from '../../src/lab/activity.ts';
 import { checkReadyStep, readStep, type StepCheck } from '../../src/lab/checkStep.ts';
 import type { PreparedStep } from '../../src/lab/preparedStep.ts';
 import type { StepNumbers } from '../../src/lab/quantities/quantityEntry.ts';
+import type { QuantityName } from '../../src/lab/quantities.ts';
 import { quantities } from '../../src/lab/quantities.ts';
 import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
 import { slipSpans } from '../../src/lab/slipsFound.ts';
@@ -138,6 +138,9 @@ export const shareIn = (shares: Map<string, Share>, name: string): Share => {
   return known;
 };
 
+/** Numbers near the answer for each plan: to tell a share of one in a hundred from one a fifth larger takes thousands. */
+export const triesNear = 60;
+
 /** One digit of a right answer hit one key beside, or replaced by any other. */
 function mistyped(text: string, random: Random): string {
   const places = [...text].flatMap((sign, at) => (/\d/.test(sign) ? [at] : []));
@@ -171,11 +174,14 @@ export const slipLines = (names: readonly QuantityName[]): SlipShare[] =>
     ),
   );
 
-/** Whether two wrong calculations come to the same figures, as typed, for some rounding of atomic weights. */
+/** Whether two wrong calculations come to the same figures, as typed, for some rounding of atomic weights and of ties. */
 const giveTheSame = (entry: string, { spans, place }: { readonly spans: readonly Span[]; readonly place: number }) =>
   spans.some(({ low, high }) => {
     if (!Number.isFinite(low) || !Number.isFinite(high)) return false;
-    return Number(typedTo(low, place)) <= Number(entry) && Number(entry) <= Number(typedTo(high, place));
+    const [least, most] = [low, high].map((end) =>
+      (['up', 'even'] as const).map((ties) => Number(typedTo(end, place, ties))),
+    ) as [number[], number[]];
+    return Math.min(...least) <= Number(entry) && Number(entry) <= Math.max(...most);
   });
 
 /** Makes every slip of a step, typed to three figures or as many as are asked, and counts whether it is named, and named alone. */
@@ -252,11 +258,12 @@ export function findSlips({
 /**
  * Students over generated plans of every quantity: honest ones, ones who slip, ones who type anything.
  *
- * @param plans - How many plans, shared out evenly over the quantities.
+ * @param plansEach - How many plans of each quantity.
  */
-export function simulate({ plans, seed }: { plans: number; seed: string }): Findings {
+export function simulate({ plansEach, seed }: { plansEach: number; seed: string }): Findings {
   const random = seededRandom(seed);
   const names = Object.keys(quantities) as QuantityName[];
+  const plans = plansEach * names.length;
   const findings = {
     plans: 0,
     honest: share(),
@@ -304,7 +311,7 @@ export function simulate({ plans, seed }: { plans: number; seed: string }): Find
         if (wrong.status === 'not yet') count(findings.accused[figures], wrong.slip !== '');
       }
     }
-    for (let more = 0; more < 20; more += 1) {
+    for (let more = 0; more < triesNear; more += 1) {
       const wrong = check(numberNear(random, target));
       countNear(
         { status: wrong.status, slips: wrong.slip === '' ? [] : wrong.slip.split(' or ') },

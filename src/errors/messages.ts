@@ -285,6 +285,10 @@ export const messages = {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ number to start from',
   },
+  'nothing-to-picture': {
+    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    short: '⚠ nothing to draw',
+  },
   'particles-too-far-apart': {
     full: 'Expected {expected} for {argument}, received {received}. {advice}',
     short: '⚠ too far apart to draw',

@@ -1,20 +1,6 @@
+import type { RecipeUse } from './numbers/recipes.ts';
+import type { QuantityName } from './quantities.ts';
 import type { SlipId } from './texts/feedback.ts';
-
-/** Name of a quantity in the contract, such as `mass of solute`. */
-export type QuantityName =
-  | 'molar mass'
-  | 'moles of solute'
-  | 'mass of solute'
-  | 'molarity'
-  | 'stock volume'
-  | 'water volume'
-  | 'dilution factor'
-  | 'diluted molarity'
-  | 'ion molarity'
-  | 'percent error'
-  | 'reagent molarity'
-  | 'density'
-  | 'mass percent';
 
 /** One of the numbers a team is given: a column of the Plan. */
 export interface Given {
@@ -116,37 +102,13 @@ export interface TickedStep extends StepBase {
 
 export type Step = CalculatedStep | MeasuredStep | OrderedStep | ChosenStep | ToldStep | TickedStep;
 
-/** Which givens teams get numbers of their own in; every value is the name of a given. */
-interface NumbersRecipe {
+/** What teams get numbers of their own in; every value in `takes` is the name of a given. */
+type NumbersPlan = {
   readonly formula: string;
   readonly ion?: string;
-  /** A solution made from a solid, in a flask. */
-  readonly solid?: { readonly molarity: string; readonly flask: string; readonly purity?: string };
   /** The lesson is about water of hydration, so that the formula has some. */
   readonly hydrate?: true;
-  /** A portion of stock by pipette, made up in a flask. */
-  readonly dilution?: { readonly stock: string; readonly target: string; readonly volume: string };
-  /** A solution from a concentrated reagent, whose molarity follows from its label. */
-  readonly reagent?: {
-    readonly massPercent: string;
-    readonly density: string;
-    readonly target: string;
-    readonly volume: string;
-  };
-  /** The same portion by pipette, made up to the same mark, time after time. */
-  readonly serial?: { readonly stock: string; readonly portion: string; readonly flask: string };
-  /** A portion by pipette that is dried and weighed. */
-  readonly residue?: { readonly molarity: string; readonly portion: string };
-  /** A portion by pipette that is weighed for its density, with two lines of the table of densities. */
-  readonly density?: {
-    readonly molarity: string;
-    readonly portion: string;
-    readonly lighterPercent: string;
-    readonly lighterDensity: string;
-    readonly heavierPercent: string;
-    readonly heavierDensity: string;
-  };
-}
+} & (RecipeUse | { readonly recipe?: undefined });
 
 /** A lesson as data: the numbers a team is given, and what it finds from them. */
 export interface Activity {
@@ -156,8 +118,8 @@ export interface Activity {
   /** A question for a team that has finished early: to think and talk about, with nothing to hand in. */
   readonly extension: string;
   readonly givens: readonly Given[];
-  /** How numbers for teams are made. */
-  readonly numbers: NumbersRecipe;
+  /** How numbers for teams are made: one of `lab/numbers/recipes.ts`, or none, and then all teams have the same. */
+  readonly numbers: NumbersPlan;
   readonly steps: readonly Step[];
 }
 

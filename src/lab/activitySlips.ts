@@ -1,7 +1,9 @@
 import { readQuantity } from '../measurement/readQuantity.ts';
-import type { CalculatedStep, QuantityName } from './activity.ts';
+import type { CalculatedStep } from './activity.ts';
 import type { Surroundings } from './judging/surroundings.ts';
+import { recipeOf } from './numbers/recipeOf.ts';
 import type { PreparedStep } from './preparedStep.ts';
+import type { QuantityName } from './quantities.ts';
 import { fitsSlip } from './slipsFound.ts';
 import type { Span } from './span.ts';
 import { stepTolerance } from './stepTolerance.ts';
@@ -29,6 +31,14 @@ function givenNumber(name: string | undefined, { activity, givens, decimalMark }
   return read.ok ? [read.value.value] : [];
 }
 
+/** The givens that hold some of what a recipe's entry names; undefined where it names none. */
+function givensOf({ activity }: StepSurroundings) {
+  const recipe = activity && recipeOf(activity);
+  const given = (name: string | undefined) => (name === undefined ? undefined : recipe?.takes[name]);
+  const { bottle, madeIn, dilutes } = recipe?.entry ?? {};
+  return { bottle: given(bottle), madeIn: given(madeIn), target: given(dilutes?.target), flask: given(dilutes?.flask) };
+}
+
 /** The molarity planned, where that of a weighed mass is asked. */
 function plannedMolarity(step: CalculatedStep, { stepOf, readyOf }: StepSurroundings): readonly number[] {
   const { mass } = step.takes;
@@ -37,7 +47,8 @@ function plannedMolarity(step: CalculatedStep, { stepOf, readyOf }: StepSurround
     weighed?.kind === 'measured' && typeof weighed.expects === 'string' ? stepOf(weighed.expects) : undefined;
   if (planned?.kind !== 'calculated' || planned.quantity !== 'mass of solute') return [];
   const ready = readyOf(planned);
-  return ready ? [ready.numbers.molarity] : [];
+  const molarity = ready?.numbers.molarity;
+  return typeof molarity === 'number' ? [molarity] : [];
 }
 
 /** What the planned stock gives, where the stock really made is to be worked with, and the plan for the dilution itself. */
@@ -50,16 +61,16 @@ function plannedDilution(step: CalculatedStep, around: StepSurroundings): readon
   const worked = planned.map((molarity) =>
     spanOver(around.ready, around.ready.quantity.relation, { 'stock molarity': molarity }),
   );
-  const dilution = around.activity?.numbers.dilution;
-  const isOfPlan = dilution && volume && 'given' in volume && volume.given === dilution.volume;
-  return [...worked, ...(isOfPlan ? givenNumber(dilution.target, around).map(exactly) : [])];
+  const { target, flask } = givensOf(around);
+  const isOfPlan = flask !== undefined && volume && 'given' in volume && volume.given === flask;
+  return [...worked, ...(isOfPlan ? givenNumber(target, around).map(exactly) : [])];
 }
 
 /** The molarity on the label, where that of a mass percent and a density found at the bench is asked. */
 function labelledMolarity(step: CalculatedStep, around: StepSurroundings): readonly Span[] {
   const { density } = step.takes;
   if (!density || !('entryOf' in density)) return [];
-  return givenNumber(around.activity?.numbers.density?.molarity, around).map(exactly);
+  return givenNumber(givensOf(around).bottle, around).map(exactly);
 }
 
 /** The mass, where the moles are asked that it is worked from. */
@@ -74,10 +85,9 @@ function massToWeigh({ id }: CalculatedStep, { activity, readyOf }: StepSurround
 
 /** The ratio, either way up, of the flask of stock and the flask it is diluted in. */
 function flasksCompared(around: StepSurroundings): readonly Span[] {
-  const { solid, dilution } = around.activity?.numbers ?? {};
-  if (!solid || !dilution) return [];
-  const [stock] = givenNumber(solid.flask, around);
-  const [diluted] = givenNumber(dilution.volume, around);
+  const { madeIn, flask } = givensOf(around);
+  const [stock] = givenNumber(madeIn, around);
+  const [diluted] = givenNumber(flask, around);
   if (stock === undefined || diluted === undefined) return [];
   return [exactly(stock / diluted), exactly(diluted / stock)];
 }
@@ -111,8 +121,11 @@ function factorsAdded(step: CalculatedStep, around: StepSurroundings): readonly 
   for (;;) {
     const source = first.takes['stock molarity'];
     if (!source || 'given' in source) {
-      const factor = around.ready.numbers['final volume'] / around.ready.numbers['stock volume'];
-      return stage > 1 ? givenNumber(source?.given, around).map((stock) => exactly(stock / (stage * factor))) : [];
+      if (stage === 1) return [];
+      const { ready } = around;
+      return givenNumber(source?.given, around).map((stock) =>
+        spanOver(ready, ready.quantity.relation, { 'stock molarity': stock / stage }),
+      );
     }
     const before = around.stepOf(source.entryOf);
     if (before?.kind !== 'calculated' || before.quantity !== 'diluted molarity' || !alike(before, step)) return [];

@@ -1,9 +1,9 @@
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
-import type { QuantityName } from './activity.ts';
 import { plainName, readGivenCells } from './givenCells.ts';
 import { prepareStep } from './prepareStep.ts';
+import type { QuantityName } from './quantities.ts';
 import { quantities } from './quantities.ts';
 import { quantityHint } from './quantityHint.ts';
 import { shownCell } from './shownCell.ts';

@@ -44,7 +44,7 @@ export type Judgement =
 /** A percent error may carry the sign of measured − accepted; the target is its size. */
 function withoutHonestSign({ quantity, numbers }: PreparedStep, entry: TypedEntry): TypedEntry {
   const isSigned = quantity.name === 'percent error' && entry.value < 0;
-  return isSigned && numbers.measured < numbers.accepted ? { ...entry, value: -entry.value } : entry;
+  return isSigned && Number(numbers.measured) < Number(numbers.accepted) ? { ...entry, value: -entry.value } : entry;
 }
 
 const figuresFit = (entry: TypedEntry, { asked, placeLow, placeHigh }: Tolerance): boolean =>

@@ -1,43 +1,33 @@
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { activityById, allActivities } from './activities.ts';
-import type { Activity } from './activity.ts';
-import { type Candidate, type CandidateList, candidatesNear, hasWholeFactor } from './numbers/candidates.ts';
+import { beyondTyped } from './numbers/beyondTyped.ts';
+import { type Candidate, type CandidateList, startOfRecipe } from './numbers/candidates.ts';
 import { type Confusion, confusionName, confusions, readySteps, type StepReady } from './numbers/confusions.ts';
-import { type Dealt, dealtCandidates } from './numbers/dealtCandidates.ts';
-import { type Bench, type Demand, type Unmet, unmetDemands } from './numbers/demands.ts';
-import { isSame, type LessonNumbers } from './numbers/lessonNumbers.ts';
+import { type Dealt, dealtCandidates, type ScoredCandidate } from './numbers/dealtCandidates.ts';
+import { isSame } from './numbers/isSame.ts';
+import { type MakeableSets, makeableSets } from './numbers/makeableSets.ts';
 import { mostFigures } from './numbers/nearbyNumbers.ts';
 import { portions } from './numbers/portions.ts';
+import type { Bench, Unmet } from './numbers/recipe.ts';
+import { type ActivityRecipe, recipeOf } from './numbers/recipeOf.ts';
 import { readStartNumbers, type StartNumbers } from './numbers/startNumbers.ts';
 import { teamKeys } from './numbers/teamKeys.ts';
 import { plannerCaution } from './plannerCaution.ts';
-import { seededRandom, shuffled } from './seededRandom.ts';
 import type { Setup, TeamNumbers, TeamPlan } from './setup.ts';
 import { type SlipId, type SlipText, slipTexts } from './texts/feedback.ts';
 import { numbersRemarks, startTexts } from './texts/numbers.ts';
 
-/** The given that an unmet demand is about, by its place in the recipe. */
-function givenOf({ numbers }: Activity, about: Unmet['about']): string {
-  const { solid, dilution, reagent, serial, residue, density } = numbers;
-  const names = {
-    molarity: solid?.molarity ?? residue?.molarity ?? density?.molarity,
-    flask: solid?.flask ?? serial?.flask,
-    stock: dilution?.stock ?? serial?.stock,
-    target: dilution?.target ?? reagent?.target,
-    volume: dilution?.volume ?? reagent?.volume,
-    portion: serial?.portion ?? residue?.portion ?? density?.portion,
-  };
-  return names[about] ?? numbers.formula;
-}
+/** The given that one of a recipe's numbers is read from. */
+const givenOf = (recipe: ActivityRecipe, name: string): string => recipe.takes[name] ?? name;
 
-const refused = (activity: Activity, { about, expected, received, advice }: Unmet) =>
-  failure({ code: 'numbers-shelf', argument: givenOf(activity, about), expected, received, advice });
+const refused = (recipe: ActivityRecipe, { about, expected, received, advice }: Unmet) =>
+  failure({ code: 'numbers-shelf', argument: givenOf(recipe, about), expected, received, advice });
 
 /** Sizes that pipettes are commonly made in (common practice, no source): what could be added to a shelf. */
 const usualPipettesMl = [1, 2, 5, 10, 15, 20, 25, 50, 100];
 
-/** Where all teams weigh one portion, the pipette nearest to it comes first. */
+/** Where a portion is weighed, the pipette nearest to it comes first. */
 const usualPipettesFor = (portion: number | undefined): readonly number[] =>
   portion === undefined
     ? usualPipettesMl
@@ -45,34 +35,33 @@ const usualPipettesFor = (portion: number | undefined): readonly number[] =>
 
 /** Why no numbers near the start fit, with the one thing that would free them. */
 function nothingFits(
-  activity: Activity,
-  { start, bench, list }: { readonly start: StartNumbers; readonly bench: Bench; readonly list: CandidateList },
+  recipe: ActivityRecipe,
+  { start, bench, looked }: { readonly start: StartNumbers; readonly bench: Bench; readonly looked: CandidateList },
 ): Result<never> {
-  if (list.lacks === 'portion') {
-    const size = usualPipettesFor(weighedPortionOf(start.lesson)).find((volume) => {
+  const { entry } = recipe;
+  const from = startOfRecipe(recipe, start);
+  const { lacks } = looked;
+  if (lacks?.what === 'pipette') {
+    const portion = entry.weighedPortion === undefined ? undefined : from[entry.weighedPortion];
+    const size = usualPipettesFor(portion).find((volume) => {
       const shelf = { ...bench.shelf, pipettesMl: [...bench.shelf.pipettesMl, volume] };
       const richer = { ...bench, shelf, deliverable: portions(shelf) };
-      return candidatesNear(activity, start, richer).candidates.some(
-        ({ lesson }) => unmetDemands(lesson, richer).length === 0,
-      );
+      const { found } = makeableSets(recipe, start, { bench: richer, teams: 1, seed: '' });
+      return found?.sets.some(({ away }) => away === 0);
     });
     return failure({
       code: 'numbers-shelf',
-      argument: givenOf(activity, activity.numbers.dilution ? 'target' : 'portion'),
-      ...startTexts.noPipette(size, activity.numbers.dilution ? 'target' : 'portion'),
+      argument: givenOf(recipe, lacks.about),
+      ...startTexts.noPipette(size, lacks.about === 'target' ? 'target' : 'portion'),
     });
   }
-  if (list.lacks !== undefined) {
-    return failure({
-      code: 'numbers-shelf',
-      argument: givenOf(activity, list.lacks === 'flask' ? 'flask' : 'volume'),
-      ...startTexts.noFlask,
-    });
+  if (lacks !== undefined) {
+    return failure({ code: 'numbers-shelf', argument: givenOf(recipe, lacks.about), ...startTexts.noFlask });
   }
   // The demand that stands alone in the way of most sets is the one to free.
   const standing: Record<string, { unmet: Unmet; alone: number; all: number }> = {};
-  for (const { lesson } of list.candidates) {
-    const unmet = unmetDemands(lesson, bench);
+  for (const { numbers } of looked.candidates) {
+    const unmet = entry.demands(numbers, bench);
     for (const one of unmet) {
       standing[one.demand] ??= { unmet: one, alone: 0, all: 0 };
       const counted = standing[one.demand];
@@ -83,11 +72,15 @@ function nothingFits(
     }
   }
   const [worst] = Object.values(standing).sort((one, other) => other.alone - one.alone || other.all - one.all);
-  if (worst === undefined) throw new Error('Numbers were refused though every demand was met.');
-  const atStart = unmetDemands(start.lesson, bench).find(
-    ({ demand }: { demand: Demand }) => demand === worst.unmet.demand,
-  );
-  return refused(activity, atStart ?? worst.unmet);
+  if (worst === undefined) {
+    // No number near has the figures, or a table ends below all of them: then the start itself says what is in the way.
+    const [unmet] = entry.demands(from, bench);
+    return unmet
+      ? refused(recipe, unmet)
+      : failure({ code: 'numbers-shelf', argument: givenOf(recipe, entry.startsFrom), ...startTexts.nothingNear });
+  }
+  const atStart = entry.demands(from, bench).find(({ demand }) => demand === worst.unmet.demand);
+  return refused(recipe, atStart ?? worst.unmet);
 }
 
 /** How many sets are compared for the slips that they hide; more would take longer and find hardly better ones. */
@@ -95,35 +88,29 @@ const compared = 500;
 /** Sets that a deal is made from at the least, so that a team more or less leaves the others’ numbers alone. */
 const poolLeast = 150;
 
-/** The sets in which fewest slips are hidden, best first. */
+/** The sets in which fewest slips are hidden, and others to make up the least, best first. */
 function clearest(
   sets: readonly Candidate[],
   steps: readonly StepReady[],
   { least }: { readonly least: number },
-): Candidate[] {
+): ScoredCandidate[] {
   const scored = sets
     .slice(0, Math.max(compared, least))
     .map((candidate) => ({ candidate, hidden: confusions(steps, candidate.values).length }))
     .sort((one, other) => one.hidden - other.hidden);
   const best = scored[0]?.hidden ?? 0;
-  return scored.filter(({ hidden }, place) => hidden === best || place < least).map(({ candidate }) => candidate);
+  return scored
+    .filter(({ hidden }, place) => hidden === best || place < least)
+    .map(({ candidate, hidden }) => ({ ...candidate, isClear: hidden === best }));
 }
 
-/** Odd numbers on which every slip can be told from every other, unless the substance itself makes two alike. */
-const oddNumbers = { molarity: 0.3173, flask: 237.1, target: 0.04519, volume: 173.3, portion: 13.7 } as const;
-
-function inherentConfusions({ numbers }: Activity, steps: readonly StepReady[]): ReadonlySet<string> {
-  const { solid, dilution, reagent, serial, residue, density } = numbers;
+/** Slips that cannot be told apart on any numbers, because the substance makes them alike. */
+function inherentConfusions(recipe: ActivityRecipe | undefined, steps: readonly StepReady[]): ReadonlySet<string> {
   const values: Record<string, number> = {};
-  const put = (name: string | undefined, value: number) => {
-    if (name !== undefined) values[name] = value;
-  };
-  for (const name of [solid?.molarity, dilution?.stock, serial?.stock, residue?.molarity, density?.molarity])
-    put(name, oddNumbers.molarity);
-  for (const name of [solid?.flask, serial?.flask]) put(name, oddNumbers.flask);
-  for (const name of [dilution?.target, reagent?.target]) put(name, oddNumbers.target);
-  for (const name of [dilution?.volume, reagent?.volume]) put(name, oddNumbers.volume);
-  for (const name of [serial?.portion, residue?.portion, density?.portion]) put(name, oddNumbers.portion);
+  for (const [name, value] of Object.entries(recipe?.entry.odd ?? {})) {
+    const given = recipe?.takes[name];
+    if (given !== undefined && value !== undefined) values[given] = value;
+  }
   return new Set(confusions(steps, values).map(confusionName));
 }
 
@@ -134,12 +121,12 @@ const slipWords = (id: SlipId, { step }: Confusion): string => {
 
 /** What the numbers hide, in words, the widest spread first. */
 function givenUp(
-  activity: Activity,
+  recipe: ActivityRecipe | undefined,
   steps: readonly StepReady[],
   teams: readonly Readonly<Record<string, number>>[],
 ): readonly string[] {
-  const inherent = inherentConfusions(activity, steps);
-  const frees = (activity.numbers.residue ?? activity.numbers.density) ? 'portion' : 'sizes';
+  const inherent = inherentConfusions(recipe, steps);
+  const frees = recipe?.entry.weighedPortion === undefined ? 'sizes' : 'portion';
   const counts: Record<string, { readonly confusion: Confusion; teams: number }> = {};
   for (const values of teams) {
     const here: Record<string, Confusion> = {};
@@ -163,75 +150,152 @@ function givenUp(
     });
 }
 
-/** mL of a portion that is weighed; undefined where none is. */
-const weighedPortionOf = ({ residue, density }: LessonNumbers): number | undefined => (residue ?? density)?.portion;
-
-/** Takes the narrowest kind of sets that gives every team its own: as hard as the start, with one filling of a pipette. */
-function dealt(
-  sets: readonly Candidate[],
-  {
-    activity,
-    setup,
-    start,
-    steps,
-  }: {
-    readonly activity: Activity;
-    readonly setup: Setup;
-    readonly start: StartNumbers;
-    readonly steps: readonly StepReady[];
-  },
-): Dealt & { readonly remarks: readonly string[]; readonly different: number } {
-  const places = teamKeys(setup.classes);
-  const whole = hasWholeFactor(start.lesson);
+/** Sets of one difficulty with one filling of a pipette before others; see `pool`. */
+const kindsOf = (all: readonly Candidate[], whole: boolean): readonly (readonly Candidate[])[] => {
   const asWhole = ({ wholeFactor }: Candidate) => wholeFactor === whole;
   const oneFilling = ({ fillings }: Candidate) => fillings < 2;
-  const kindsOf = (all: readonly Candidate[]) => [
+  return [
     all.filter((candidate) => asWhole(candidate) && oneFilling(candidate)),
     all.filter((candidate) => !asWhole(candidate) && oneFilling(candidate)),
     all.filter(asWhole),
     all,
   ];
-  const near = sets.filter(({ nearRatio }) => nearRatio);
-  const kinds = near.length < sets.length ? [...kindsOf(near), ...kindsOf(sets)] : kindsOf(sets);
-  let outcome: (Dealt & { readonly different: number }) | undefined;
-  for (const kind of kinds) {
-    if (kind.length === 0) continue;
-    const pool = clearest(kind, steps, { least: Math.max(poolLeast, 3 * places.length) });
-    const attempt = { ...dealtCandidates(pool, places, setup.settings.seed), different: pool.length };
-    if (outcome === undefined || attempt.shared < outcome.shared) outcome = attempt;
-    if (outcome.shared === 0) break;
+};
+
+/**
+ * The narrowest kind of sets that gives every team its own, or else the one with most. What is given up first stands last:
+ * dilutions near the start, one bottle, targets up to the start's, one difficulty, one filling of a pipette.
+ */
+function poolOf(
+  { sets, bottles: [first] }: MakeableSets,
+  {
+    recipe: { entry },
+    whole,
+    teams,
+  }: { readonly recipe: ActivityRecipe; readonly whole: boolean; readonly teams: number },
+): readonly Candidate[] {
+  const { bottle } = entry;
+  let most: readonly Candidate[] = [];
+  for (const furthest of [0, 1, 2]) {
+    const near = sets.filter(({ away }) => away <= furthest);
+    const ofOne = bottle === undefined ? near : near.filter(({ numbers }) => numbers[bottle] === first);
+    for (const ofBottles of [ofOne, near]) {
+      for (const within of [ofBottles.filter(({ withinTarget }) => withinTarget), ofBottles]) {
+        for (const kind of kindsOf(within, whole)) {
+          if (kind.length > most.length) most = kind;
+          if (most.length >= teams) return most;
+        }
+      }
+    }
   }
-  if (outcome === undefined) throw new Error('There are no numbers to deal.');
-  const given = outcome.given.map(({ candidate }) => candidate);
-  const asked = weighedPortionOf(start.lesson);
-  const portion = given[0] && weighedPortionOf(given[0].lesson);
-  const otherPortion =
-    asked === undefined || portion === undefined || isSame(asked, portion)
-      ? []
-      : [numbersRemarks.otherPortion({ asked, portion })];
-  // Where all teams weigh one portion, sizes on the shelf would give no more sets, and figures only up to the third.
-  const molarity = start.typed[(activity.numbers.residue ?? activity.numbers.density)?.molarity ?? ''];
-  const frees = molarity === undefined ? 'sizes' : molarity.figures < mostFigures ? 'figures' : 'nothing';
-  const twoFillings = asked === undefined ? numbersRemarks.twoFillings : numbersRemarks.portionInTwo;
+  return most;
+}
+
+interface Lesson {
+  readonly setup: Setup;
+  readonly start: StartNumbers;
+  readonly recipe: ActivityRecipe;
+  readonly steps: readonly StepReady[];
+  /** A number in the class's own decimal mark. */
+  readonly inMark: (text: string) => string;
+}
+
+/** Numbers for each team from the sets that can be made, and what was given up for them. */
+function dealt(
+  found: MakeableSets,
+  { setup, start, recipe, steps, inMark }: Lesson,
+): Dealt & { readonly remarks: readonly string[] } {
+  const places = teamKeys(setup.classes);
+  const from = startOfRecipe(recipe, start);
+  const whole = recipe.entry.isWhole?.(from) ?? false;
+  const pool = poolOf(found, { recipe, whole, teams: places.length });
+  const clear = clearest(pool, steps, { least: Math.max(poolLeast, 3 * places.length) });
+  const outcome = dealtCandidates(clear, {
+    places,
+    seed: setup.settings.seed,
+    entry: recipe.entry,
+    bottles: found.bottles,
+  });
   return {
     ...outcome,
-    remarks: [
-      ...(given.some(({ fillings }) => fillings === 2) ? [twoFillings] : []),
-      ...(given.some(asWhole) && !given.every(asWhole) ? [numbersRemarks.mixedFactors] : []),
-      ...(given.every(({ nearRatio }) => nearRatio) ? [] : [numbersRemarks.otherRatios]),
-      ...otherPortion,
-      ...(outcome.shared > 0
-        ? [numbersRemarks.shared({ teams: places.length, different: outcome.different, frees })]
-        : []),
-    ],
+    remarks: dealRemarks(outcome, { found, start, recipe, whole, different: clear.length, inMark }),
   };
 }
 
-function substanceRemarks({ numbers }: Activity, { substance, remarks }: StartNumbers): readonly string[] {
+/** What was given up so that each team has numbers of its own, in plain words. */
+function dealRemarks(
+  { given, shared }: Dealt,
+  {
+    found,
+    start,
+    recipe,
+    whole,
+    different,
+    inMark,
+  }: Pick<Lesson, 'start' | 'recipe' | 'inMark'> & {
+    readonly found: MakeableSets;
+    readonly whole: boolean;
+    readonly different: number;
+  },
+): readonly string[] {
+  const { entry } = recipe;
+  const sets = given.map(({ candidate }) => candidate);
+  const from = startOfRecipe(recipe, start);
+  const isWeighed = entry.weighedPortion !== undefined;
+  const remarks: string[] = [];
+  const textOf = (name: string, value: number): string =>
+    sets.find(({ numbers }) => numbers[name] === value)?.texts[givenOf(recipe, name)] ?? String(value);
+  if (sets.some(({ numbers }) => beyondTyped(entry, { numbers, from }).names.length > 0)) {
+    remarks.push(numbersRemarks.beyondTyped);
+  }
+  const { bottle } = entry;
+  if (bottle !== undefined) {
+    const used = found.bottles.filter((stock) => sets.some(({ numbers }) => numbers[bottle] === stock));
+    const texts = used.map((stock) => inMark(textOf(bottle, stock)));
+    const typed = from[bottle] ?? Number.NaN;
+    const [only] = texts;
+    if (texts.length > 1) remarks.push(numbersRemarks.twoBottles(texts));
+    else if (only !== undefined && !used.some((stock) => isSame(stock, typed))) {
+      remarks.push(numbersRemarks.otherBottle({ typed: inMark(String(typed)), stock: only }));
+    }
+  }
+  if (sets.some(({ fillings }) => fillings === 2)) {
+    remarks.push(isWeighed ? numbersRemarks.portionInTwo : numbersRemarks.twoFillings);
+  }
+  if (new Set(sets.map(({ wholeFactor }) => wholeFactor === whole)).size > 1) remarks.push(numbersRemarks.mixedFactors);
+  if (sets.some(({ away }) => away > 0)) remarks.push(numbersRemarks.otherRatios);
+  else if (!sets.every(({ withinTarget }) => withinTarget)) remarks.push(numbersRemarks.lessDiluted);
+  if (entry.weighedPortion !== undefined) {
+    const asked = from[entry.weighedPortion] ?? Number.NaN;
+    const taken = [...new Set(sets.map(({ numbers }) => numbers[entry.weighedPortion ?? ''] ?? Number.NaN))];
+    const [portion] = taken;
+    if (portion !== undefined && taken.length === 1 && !isSame(portion, asked)) {
+      remarks.push(numbersRemarks.otherPortion({ asked, portion }));
+    }
+  }
+  if (shared > 0) {
+    const figures = Object.keys(sets[0]?.texts ?? {}).flatMap((name) => {
+      const read = start.typed[name];
+      const kind = Object.entries(recipe.takes).find(([, given]) => given === name)?.[0] ?? '';
+      return read && entry.takes[kind]?.kind === 'concentration' ? [read.figures] : [];
+    });
+    const frees = isWeighed
+      ? 'portions'
+      : bottle !== undefined
+        ? 'sizes for bottles'
+        : Math.min(...figures) < mostFigures
+          ? 'figures'
+          : 'sizes';
+    remarks.push(numbersRemarks.shared({ teams: given.length, different, frees }));
+  }
+  return remarks;
+}
+
+function substanceRemarks(recipe: ActivityRecipe | undefined, { substance, remarks }: StartNumbers): readonly string[] {
   const caution = plannerCaution(substance.formula);
   return [
     ...(caution === '' ? [] : [numbersRemarks.caution(substance.formula, caution)]),
-    ...((numbers.solid ?? numbers.residue ?? numbers.density) && substance.solubleMolarity === undefined
+    ...(recipe?.entry.dissolves && substance.solubleMolarity === undefined
       ? [numbersRemarks.solubilityUnknown(substance.formula)]
       : []),
     ...remarks,
@@ -273,19 +337,21 @@ export function numbersForTeams(setup: Setup): Result<TeamNumbers> {
       return [name, own === '' && fromTable ? inMark(start.value.typed[name]?.typed ?? '') : own];
     }),
   );
-  const about = substanceRemarks(activity, start.value);
+  const recipe = recipeOf(activity);
+  const about = substanceRemarks(recipe, start.value);
 
-  if (!setup.ownNumbers) {
-    const [unmet] = unmetDemands(start.value.lesson, bench);
-    if (unmet) return refused(activity, unmet);
+  if (!setup.ownNumbers || recipe === undefined) {
+    const [unmet] = recipe?.entry.demands(startOfRecipe(recipe, start.value), bench) ?? [];
+    if (recipe && unmet) return refused(recipe, unmet);
     const values = Object.fromEntries(Object.entries(start.value.typed).map(([name, { value }]) => [name, value]));
     const teams = teamKeys(setup.classes).map((place): TeamPlan => ({ ...place, givens: asTyped }));
     return success({
       teams,
       remarks: [
         ...about,
+        ...(setup.ownNumbers ? [numbersRemarks.noRecipe] : []),
         ...givenUp(
-          activity,
+          recipe,
           steps,
           teams.map(() => values),
         ),
@@ -293,13 +359,10 @@ export function numbersForTeams(setup: Setup): Result<TeamNumbers> {
     });
   }
 
-  const list = candidatesNear(activity, start.value, bench);
-  const sets = shuffled(
-    list.candidates.filter(({ lesson }) => unmetDemands(lesson, bench).length === 0),
-    seededRandom(`${settings.seed} sets`),
-  );
-  if (sets.length === 0) return nothingFits(activity, { start: start.value, bench, list });
-  const { given, remarks } = dealt(sets, { activity, setup, start: start.value, steps });
+  const count = setup.classes.reduce((sum, { teams }) => sum + teams.length, 0);
+  const { found, looked } = makeableSets(recipe, start.value, { bench, teams: count, seed: settings.seed });
+  if (found === undefined) return nothingFits(recipe, { start: start.value, bench, looked });
+  const { given, remarks } = dealt(found, { setup, start: start.value, recipe, steps, inMark });
   return success({
     teams: given.map(({ place, candidate }): TeamPlan => {
       const own = Object.fromEntries(Object.entries(candidate.texts).map(([name, text]) => [name, inMark(text)]));
@@ -308,9 +371,9 @@ export function numbersForTeams(setup: Setup): Result<TeamNumbers> {
     remarks: [
       ...about,
       ...remarks,
-      ...(list.otherDigits ? [numbersRemarks.otherDigits] : []),
+      ...(found.otherDigits ? [numbersRemarks.otherDigits] : []),
       ...givenUp(
-        activity,
+        recipe,
         steps,
         given.map(({ candidate }) => candidate.values),
       ),

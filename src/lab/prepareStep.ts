@@ -10,7 +10,7 @@ import { type GivenCells, namesTaken } from './givenCells.ts';
 import { ionCounts } from './ionCounts.ts';
 import { molarMassSpan } from './molarMassSpan.ts';
 import type { PreparedStep } from './preparedStep.ts';
-import type { NumberName, QuantityArgument, QuantityEntry, StepNumbers } from './quantities/quantityEntry.ts';
+import type { IonNumbers, QuantityArgument, QuantityEntry } from './quantities/quantityEntry.ts';
 
 export interface Preparation {
   /** Significant figures asked; left out, the quantity's own. */
@@ -19,36 +19,20 @@ export interface Preparation {
   readonly decimals?: number | undefined;
   readonly decimalMark?: 'point' | 'comma' | undefined;
   /** Numbers that stand ready, such as a team's own entries; they need no cell. */
-  readonly numbers?: Partial<Record<NumberName, number>> | undefined;
+  readonly numbers?: Partial<Record<string, number>> | undefined;
   /** What the sheet calls an argument, where not by its own name. */
   readonly names?: Readonly<Record<string, string>> | undefined;
 }
 
-const noNumbers: StepNumbers = {
-  molarity: Number.NaN,
-  volume: Number.NaN,
-  mass: Number.NaN,
-  purity: 100,
-  'stock molarity': Number.NaN,
-  'target molarity': Number.NaN,
-  'target volume': Number.NaN,
-  'stock volume': Number.NaN,
-  'final volume': Number.NaN,
-  measured: Number.NaN,
-  accepted: Number.NaN,
-  'mass percent': Number.NaN,
-  density: Number.NaN,
-  'lighter percent': Number.NaN,
-  'lighter density': Number.NaN,
-  'heavier percent': Number.NaN,
-  'heavier density': Number.NaN,
-  'molar mass': Number.NaN,
-  'moles of solute': Number.NaN,
-  'dilution factor': Number.NaN,
-  ionCount: Number.NaN,
-  ionCharge: Number.NaN,
-  otherIonCounts: [],
-};
+/** What a quantity takes and builds on before anything is read: not a number, unless it may be left out. */
+const nothingRead = ({ takes, buildsOn }: QuantityEntry): Readonly<Record<string, number>> =>
+  Object.fromEntries([
+    ...buildsOn.map(({ name }) => [name, Number.NaN]),
+    ...takes.flatMap(({ name, kind, leftOut = Number.NaN }) =>
+      kind === 'formula' || kind === 'ion' ? [] : [[name, leftOut]],
+    ),
+  ]);
+const noIons = { ionCount: Number.NaN, ionCharge: Number.NaN, otherIonCounts: [] } as const;
 
 function askedOf(quantity: QuantityEntry, { figures, decimals = 2 }: Preparation): Asked {
   if (figures !== undefined) return { figures };
@@ -94,7 +78,7 @@ export function prepareStep(
   const numbers: Record<string, number> = {};
   let formula: Formula | undefined;
   let compared: ComparedKind | undefined;
-  let ions: Pick<StepNumbers, 'ionCount' | 'ionCharge' | 'otherIonCounts'> | undefined;
+  let ions: IonNumbers | undefined;
   for (const argument of quantity.takes) {
     const cell = cells[argument.name];
     if (argument.kind !== 'formula' && argument.kind !== 'ion' && argument.name in ready) continue;
@@ -139,7 +123,7 @@ export function prepareStep(
     quantity,
     formula: weighed,
     molarMass: span,
-    numbers: { ...noNumbers, ...ions, ...numbers, ...ready },
+    numbers: { ...nothingRead(quantity), ...noIons, ...ions, ...numbers, ...ready },
     asked: askedOf(quantity, preparation),
     decimals,
   };

@@ -1,6 +1,6 @@
 import type { Formula } from '../chemistry/formula.ts';
 import type { Asked } from './asked.ts';
-import type { NumberName, QuantityEntry, StepNumbers } from './quantities/quantityEntry.ts';
+import type { QuantityEntry, StepNumbers } from './quantities/quantityEntry.ts';
 import type { Span } from './span.ts';
 
 /** A quantity with its numbers in place, ready to judge any entry. */
@@ -16,4 +16,4 @@ export interface PreparedStep {
 }
 
 /** Values taken from a team's own entries, by the name of what they stand for. */
-export type Carried = Readonly<Partial<Record<NumberName, number>>>;
+export type Carried = Readonly<Partial<Record<string, number>>>;

@@ -1,4 +1,3 @@
-import type { QuantityName } from './activity.ts';
 import { densityQuantity } from './quantities/densityQuantity.ts';
 import { dilutedMolarityQuantity } from './quantities/dilutedMolarityQuantity.ts';
 import { dilutionFactor } from './quantities/dilutionFactor.ts';
@@ -29,7 +28,10 @@ export const quantities = {
   'reagent molarity': reagentMolarityQuantity,
   density: densityQuantity,
   'mass percent': massPercentQuantity,
-} as const satisfies { readonly [Name in QuantityName]: QuantityEntry };
+} as const satisfies Readonly<Record<string, QuantityEntry>>;
+
+/** Name of a quantity in the contract, such as `mass of solute`. */
+export type QuantityName = keyof typeof quantities;
 
 const quantityNames: readonly string[] = Object.keys(quantities);
 

@@ -1,5 +1,6 @@
 import { readFormula } from '../chemistry/readFormula.ts';
-import type { QuantityName, Shown } from './activity.ts';
+import type { Shown } from './activity.ts';
+import type { QuantityName } from './quantities.ts';
 import { atomsShown, quantityHints } from './texts/hints.ts';
 
 /** `1 × K + 1 × Br`, ready for atomic weights to be put in; undefined where the formula cannot be read. */

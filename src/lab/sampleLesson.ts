@@ -8,9 +8,9 @@ import { lettersInOrder } from './lettersInOrder.ts';
 import type { Member } from './members/teamMembers.ts';
 import { plainText } from './numbers/nearbyNumbers.ts';
 import { numbersForTeams } from './numbersForTeams.ts';
+import { leadingPlace, tenTo } from './place.ts';
 import type { PreparedStep } from './preparedStep.ts';
 import { prepareStep } from './prepareStep.ts';
-import type { NumberName } from './quantities/quantityEntry.ts';
 import { quantities } from './quantities.ts';
 import { questionByName } from './questions.ts';
 import type { Setup, TeamPlan } from './setup.ts';
@@ -48,8 +48,7 @@ export interface SampleLesson {
 /** How a team of the sample goes about a step; a step that is not named is done right. */
 type Manner =
   | { readonly slip: SlipId }
-  | { readonly figures: number }
-  | { readonly as: 'with unit' | 'words' | 'wrong order' | 'wrong choice' };
+  | { readonly as: 'with unit' | 'words' | 'rounded on the way' | 'wrong order' | 'wrong choice' };
 
 interface Progress {
   /** How many steps have an entry; the rest is blank. */
@@ -73,7 +72,11 @@ const progress: readonly (readonly Progress[])[] = [
       manners: { 'mass of solute': { slip: 'volume-in-mL' } },
       tries: { 'moles of solute': 2, 'mass of solute': 4 },
     },
-    { steps: 7, manners: { 'mass of solute': { as: 'with unit' }, 'stock made': { figures: 2 } }, minutesAgo: 11 },
+    {
+      steps: 7,
+      manners: { 'mass of solute': { as: 'with unit' }, 'stock made': { as: 'rounded on the way' } },
+      minutesAgo: 11,
+    },
     { steps: 10, manners: { 'stock volume': { slip: 'water-for-stock' } } },
     { steps: 5, manners: { 'stock procedure': { as: 'wrong order' } }, tries: { 'stock procedure': 2 } },
     { steps: 0 },
@@ -100,6 +103,13 @@ function certain<T>(result: Result<T>, about: string): T {
 const typed = (value: number, figures: number): string =>
   plainText(Number(value.toPrecision(figures)), figures) ?? String(Number(value.toPrecision(figures)));
 
+/** One more or one less in the last figure, whichever lies nearer: off by less than one part in a hundred of three figures. */
+function roundedOnTheWay(value: number, figures: number): number {
+  const rounded = Number(value.toPrecision(figures));
+  const unit = tenTo(leadingPlace(rounded) - figures + 1);
+  return value > rounded ? rounded + unit : rounded - unit;
+}
+
 /** Works a team's rows from top to bottom, each from the numbers it was given and the entries above. */
 function teamEntries(
   activity: Activity,
@@ -110,10 +120,10 @@ function teamEntries(
   const figures = Number(defaultSettings.figures);
   const prepared = (step: CalculatedStep): PreparedStep => {
     const cells: Record<string, string | undefined> = {};
-    const numbers: Partial<Record<NumberName, number>> = {};
+    const numbers: Record<string, number> = {};
     for (const [name, source] of Object.entries(step.takes)) {
       if ('given' in source) cells[name] = team.givens[source.given];
-      else numbers[name as NumberName] = values[source.entryOf] ?? Number.NaN;
+      else numbers[name] = values[source.entryOf] ?? Number.NaN;
     }
     return certain(prepareStep(quantities[step.quantity], cells, { numbers }), step.id);
   };
@@ -130,7 +140,10 @@ function teamEntries(
     const text =
       'decimals' in ready.asked
         ? value.toFixed(ready.asked.decimals)
-        : typed(value, manner && 'figures' in manner ? manner.figures : figures);
+        : typed(
+            manner && 'as' in manner && manner.as === 'rounded on the way' ? roundedOnTheWay(value, figures) : value,
+            figures,
+          );
     values[step.id] = Number(text);
     return manner && 'as' in manner && manner.as === 'with unit' ? `${text} ${step.unit}` : text;
   };

@@ -1,16 +1,12 @@
 import type { Carried, PreparedStep } from './preparedStep.ts';
-import type { Calculation, NumberName, StepNumbers } from './quantities/quantityEntry.ts';
+import type { Calculation, StepNumbers } from './quantities/quantityEntry.ts';
 import type { Span } from './span.ts';
 
 /** The numbers of a step with one molar mass in place, and everything that the quantity builds on worked from them. */
 function numbersWith(step: PreparedStep, molarMass: number, carried: Carried): StepNumbers {
-  const numbers: Record<NumberName, number> & Pick<StepNumbers, 'ionCount' | 'ionCharge' | 'otherIonCounts'> = {
-    ...step.numbers,
-    'molar mass': molarMass,
-    ...carried,
-  };
+  let numbers: StepNumbers = { ...step.numbers, 'molar mass': molarMass, ...carried };
   for (const { name, relation } of step.quantity.buildsOn) {
-    if (carried[name] === undefined && relation) numbers[name] = relation(numbers);
+    if (carried[name] === undefined && relation) numbers = { ...numbers, [name]: relation(numbers) };
   }
   return numbers;
 }

@@ -327,6 +327,24 @@ export const texts = {
     previewTitle: 'The teams’ numbers',
     previewAbout: 'Nothing is written yet. They go into the Plan sheet when you build.',
     previewSame: 'The same for every team',
+    materials: {
+      heading: 'What all teams together take, make and throw away',
+      solid: (formula: string, purity: string) => (purity === '' ? formula : `${formula}, ${purity} %`),
+      bottle: (formula: string, percent: string) => `${formula}, ${percent} % bottle`,
+      grams: (amount: string) => `${amount} g`,
+      millilitres: (amount: string) => `${amount} mL`,
+      litres: (amount: string) => `${amount} L`,
+      made: 'Solutions made',
+      used: 'of these used',
+      waste: 'Waste in the end',
+      mostly: ({ used, made }: { used: string; made: string }) =>
+        `Most of what is made is thrown away: ${used} L of ${made} L is used.`,
+      smallerFlasks: ({ flask, made, waste }: { flask: string; made: string; waste: string }) =>
+        `With flasks of ${flask} mL it would be ${made} L made and ${waste} L of waste: type ${flask} for the flask.`,
+      readyStock: 'A smaller flask on the shelf would make less, or “A dilution”, where all teams share one stock.',
+      sameNumbers: ({ solutions, waste }: { solutions: number; waste: string }) =>
+        `Staff make ${solutions} different solutions. If all teams had the same numbers, it would be one for each class, and ${waste} L of waste.`,
+    },
     otherNumbers: 'Try other numbers',
     remarks: 'Good to know',
     stale: 'You changed the plan since. See the numbers again before you build.',

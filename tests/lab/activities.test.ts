@@ -1,13 +1,25 @@
 import { describe, expect, it } from 'vitest';
 import { activityById, allActivities } from '../../src/lab/activities.ts';
-import type { Shown } from '../../src/lab/activity.ts';
+import type { Activity, Shown } from '../../src/lab/activity.ts';
+import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
+import { teamUse } from '../../src/lab/preparation/teamUse.ts';
 import { procedureByName } from '../../src/lab/procedures.ts';
 import type { QuantityArgument } from '../../src/lab/quantities/quantityEntry.ts';
 import { quantities } from '../../src/lab/quantities.ts';
 import { questionByName } from '../../src/lab/questions.ts';
+import { firstTeamGivens } from './firstTeam.ts';
 
 const givensShown = (pieces: readonly Shown[]): string[] =>
   pieces.flatMap((piece) => (typeof piece === 'string' ? [] : [piece.given]));
+
+/** Whether a team weighs its substance as a solid, from a jar or dried. */
+function weighsSolid(activity: Activity): boolean {
+  const place = { key: 'a', className: 'Fern class', team: 'Otter' };
+  const team = { ...place, givens: firstTeamGivens(activity) };
+  const use = teamUse(activity, team, { decimalMark: 'point', studentsDilute: false });
+  if (!use.ok) throw new Error(use.error.advice);
+  return use.value.solid !== undefined || use.value.driedCount > 0;
+}
 
 describe('allActivities', () => {
   it.each(allActivities().map((activity) => [activity.id, activity] as const))(
@@ -17,7 +29,7 @@ describe('allActivities', () => {
       expect(activity.extension).toMatch(/^[A-Z].*\?$/);
       const ids = activity.steps.map((step) => step.id);
       expect(new Set(ids).size).toBe(ids.length);
-      const { numbers } = activity;
+      const recipe = recipeOf(activity);
       const givens = activity.givens.map(({ name }) => name);
       expect(new Set(givens).size).toBe(givens.length);
       activity.steps.forEach((step, at) => {
@@ -76,15 +88,12 @@ describe('allActivities', () => {
           case 'ticked':
             expect(at, 'the cautions come first').toBe(0);
             for (const given of Object.values({ ...step.substance, solid: 'formula' })) expect(givens).toContain(given);
-            expect(step.substance.solid === true, 'the solid is weighed').toBe(
-              numbers.solid !== undefined || numbers.residue !== undefined,
-            );
-            expect(step.substance.massPercent).toBe(numbers.reagent?.massPercent);
+            expect(step.substance.solid === true, 'the solid is weighed').toBe(weighsSolid(activity));
+            expect(step.substance.massPercent).toBe(recipe?.takes.massPercent);
             expect(step.substance.molarity).toBe(
-              (numbers.solid ?? numbers.residue)?.molarity ??
-                (numbers.dilution ?? numbers.serial)?.stock ??
-                numbers.reagent?.target ??
-                numbers.density?.molarity,
+              recipe?.entry.takes[recipe.entry.startsFrom]?.kind === 'concentration'
+                ? recipe.takes[recipe.entry.startsFrom]
+                : undefined,
             );
             break;
           case 'told':
@@ -98,7 +107,11 @@ describe('allActivities', () => {
   it('deals numbers only in givens that the activity has', () => {
     for (const { givens, numbers } of allActivities()) {
       const names = givens.map(({ name }) => name);
-      const dealt = Object.values(numbers).flatMap((part) => (typeof part === 'string' ? [part] : Object.values(part)));
+      const dealt = [
+        numbers.formula,
+        ...(numbers.ion ? [numbers.ion] : []),
+        ...Object.values(numbers.recipe === undefined ? {} : numbers.takes),
+      ];
       for (const name of dealt) expect(names).toContain(name);
     }
   });

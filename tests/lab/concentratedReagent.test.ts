@@ -76,9 +76,11 @@ describe('a solution from a concentrated base', () => {
 
   it('is put in order like an acid: water first', () => {
     const order = lettersInOrder('concentrated to flask');
-    expect(rows({ procedure: order.join(' ') }).procedure?.check).toBe('on target');
+    const inOrder = (letters: readonly string[]) =>
+      rows({ 'cautions read': 'yes, NH3', procedure: letters.join(' ') }).procedure;
+    expect(inOrder(order)?.check).toBe('on target');
     const [protect = '', water = '', reagent = '', ...rest] = order;
-    const turned = rows({ procedure: [protect, reagent, water, ...rest].join(' ') }).procedure;
+    const turned = inOrder([protect, reagent, water, ...rest]);
     expect(turned?.check).toBe('not yet');
     expect(turned?.lookAt).toContain('Stop: water goes in first');
   });

@@ -286,10 +286,9 @@ describe('every activity', () => {
     (id, activity) => {
       const numbers = numbersForTeams(startOf(id));
       if (!numbers.ok) throw new Error(numbers.error.advice);
-      const { numbers: recipe } = activity;
       for (const { givens } of numbers.value.teams) {
         const picture = drawn(givens, id);
-        const dilutes = Boolean(recipe.dilution ?? recipe.reagent ?? recipe.serial);
+        const dilutes = ['stock and dilution', 'dilution', 'serial dilution', 'concentrated reagent'].includes(id);
         expect(picture.sample.boxes).toHaveLength(dilutes ? 2 : 1);
         expect(picture.flask === undefined).toBe(!dilutes);
         const names = pictureQuestions(activity, picture).map(({ name }) => name);

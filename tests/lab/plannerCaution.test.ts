@@ -3,6 +3,7 @@ import { cautionsAt } from '../../src/chemistry/cautionsAt.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { activityById, allActivities } from '../../src/lab/activities.ts';
 import { keptFromStudents } from '../../src/lab/keptFromStudents.ts';
+import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
 import { plannerCaution } from '../../src/lab/plannerCaution.ts';
 import { cautionedSolutes, listedSolutes, proposedSolutes, solubleMolarity } from '../../src/lab/solutes.ts';
 import { startingGivens } from '../../src/lab/startingGivens.ts';
@@ -101,7 +102,13 @@ describe('what a new plan starts from', () => {
     const offered = proposedSolutes().map(({ formula }) => formula);
     for (const [id, formula] of starts) {
       expect([id, formula, isSettled(formula)]).toEqual([id, formula, true]);
-      if (activityById(id)?.numbers.reagent === undefined) expect(offered).toContain(formula);
+      const activity = activityById(id);
+      const own =
+        activity &&
+        recipeOf(activity)
+          ?.entry.offers?.()
+          .map((one) => one.formula);
+      expect(own ?? offered).toContain(formula);
     }
   });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../scripts/generate/csv.ts';
+import { cautionsRead } from '../../src/lab/activities/sharedSteps.ts';
 import { activityById } from '../../src/lab/activities.ts';
+import type { Activity, Substance } from '../../src/lab/activity.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
 import { type DayPreparation, dayPreparation } from '../../src/lab/preparation/dayPreparation.ts';
 import { hazardSourceRows } from '../../src/lab/preparation/hazardSourceRows.ts';
@@ -69,12 +71,21 @@ describe('preparation for an everyday lesson', () => {
 
   it('totals the solid of all classes, with spare, rounded up to the balance', () => {
     expect(prepared.solids).toEqual([
-      { formula: 'KBr', purityPercent: undefined, teams: 3, grams: 25, gramsWithSpare: 27.49 },
+      {
+        formula: 'KBr',
+        purityPercent: undefined,
+        teams: 3,
+        grams: 25,
+        gramsWithSpare: 27.49,
+        perClass: [19.05, 5.96],
+      },
     ]);
   });
 
   it('totals the stock that teams make and take', () => {
-    expect(prepared.ownStocks).toEqual([{ formula: 'KBr', teams: 3, from: 0.25, to: 0.4, madeMl: 650, takenMl: 65 }]);
+    expect(prepared.ownStocks).toEqual([
+      { formula: 'KBr', teams: 3, from: 0.25, to: 0.4, madeMl: 650, takenMl: 65, perClass: [450, 200] },
+    ]);
     expect(prepared.staffMade).toEqual([]);
   });
 
@@ -89,6 +100,54 @@ describe('preparation for an everyday lesson', () => {
       { sizeMl: 20, atOnce: 1, withSpare: 2, allDay: 2 },
       { sizeMl: 25, atOnce: 1, withSpare: 2, allDay: 1 },
     ]);
+  });
+
+  /*
+   * By hand: Otter 200 − 20 + 50 = 230 mL left, Heron 250 − 25 + 100 = 325 mL, Newt 200 − 20 + 100 = 280 mL; Fern class
+   * 555 mL, Moss class 280 mL, 835 mL in all. Filled to four fifths, a beaker of 400 mL takes 320 mL and one of 600 mL
+   * takes 480 mL; a vessel of 1000 mL takes 800 mL. Fern class weighs 7.1401 + 11.9002 = 19.0403 g, Moss class 5.9501 g.
+   */
+  it('tells everything class by class, and names the class that needs most', () => {
+    const rows = preparationRows(prepared, 'point');
+    const counted = (what: string) => rows.find((row) => row.what === what)?.byClass?.map(({ amount }) => amount);
+    expect(rows.find(({ byClass }) => byClass)?.byClass?.map(({ className }) => className)).toEqual([
+      'Fern class',
+      'Moss class',
+    ]);
+    expect(counted('KBr, solid')).toEqual([19.05, 5.96]);
+    expect(counted('KBr, 0.25 to 0.4 mol/L')).toEqual([450, 200]);
+    expect(counted('volumetric flask 100 mL')).toEqual([1, 1]);
+    expect(counted('volumetric flask 250 mL')).toEqual([1, 0]);
+    const noteOf = (what: string) => rows.find((row) => row.what === what)?.note;
+    expect(noteOf('volumetric flask 250 mL')).toMatch(/^At once, in Fern class; 1 for the day/);
+    expect(noteOf('volumetric flask 100 mL')).toMatch(/^At once, in Fern class and Moss class; 2 for the day/);
+    for (const { glassware } of [prepared]) {
+      for (const { perClass, atOnce, allDay } of glassware) {
+        expect(Math.max(...perClass)).toBe(atOnce);
+        expect(perClass.reduce((sum, count) => sum + count, 0)).toBe(allDay);
+      }
+    }
+  });
+
+  it('sets out a waste beaker for each team and a vessel for each class, as large as what is left', () => {
+    expect(lay(prepared, 'waste beaker').map(({ sizeMl, allDay }) => ({ sizeMl, allDay }))).toEqual([
+      { sizeMl: 400, allDay: 2 },
+      { sizeMl: 600, allDay: 1 },
+    ]);
+    expect(prepared.waste).toEqual([{ formula: 'KBr', millilitres: 835, perClass: [555, 280], vesselMl: 1000 }]);
+    const row = preparationRows(prepared, 'point').find(({ what }) => what === 'waste vessel, KBr');
+    expect(row).toMatchObject({ amount: 0.83, unit: 'L' });
+    expect(row?.note).toContain('One of 1 L for each class');
+    expect(row?.byClass?.map(({ amount }) => amount)).toEqual([0.56, 0.28]);
+    const shown = preparationRows(prepared, 'point', { forEveryone: true });
+    expect(shown.find(({ what }) => what === 'waste vessel, KBr')).toMatchObject({ amount: 0.9 });
+    expect(shown.filter(({ section, byClass }) => section !== 'lay' && section !== 'stocks' && byClass)).toEqual([]);
+  });
+
+  it('counts what a row of flasks leaves once', () => {
+    const givens = { formula: 'KBr', 'stock molarity': '0.300', portion: '10', flask: '100' };
+    // Three flasks of 100 mL, less 10 mL passed on twice, and 10 mL to rinse the pipette with.
+    expect(day('serial dilution', [team('Fern class', 'Otter', givens)]).waste).toMatchObject([{ millilitres: 290 }]);
   });
 
   it('says which size the shelf does not have', () => {
@@ -120,7 +179,9 @@ describe('preparation for an everyday lesson', () => {
     const [first] = threeTeams;
     const impure = day('stock and dilution', [{ ...first, givens: { ...first?.givens, purity: '80.0' } } as TeamPlan]);
     // 7.1401 g / 0.800 = 8.9251 g
-    expect(impure.solids).toEqual([{ formula: 'KBr', purityPercent: 80, teams: 1, grams: 8.93, gramsWithSpare: 9.82 }]);
+    expect(impure.solids).toEqual([
+      { formula: 'KBr', purityPercent: 80, teams: 1, grams: 8.93, gramsWithSpare: 9.82, perClass: [8.93] },
+    ]);
   });
 
   it('names a line that cannot be read and leaves it out of the totals', () => {
@@ -176,7 +237,7 @@ describe('stocks that staff make', () => {
 
   /*
    * By hand, HCl 36.458 g/mol, 37.2 % and 1.18 g/mL: 10 × 37.2 × 1.18 / 36.458 = 12.040 mol/L in the bottle.
-   *   two teams, 250 mL of 0.500 mol/L each: 500 mL; × 1.10 = 550 mL; three fillings of 200 mL waste least
+   *   two classes watch 250 mL of 0.500 mol/L each, whatever the number of teams: 500 mL; × 1.10 = 550 mL; three fillings of 200 mL waste least
    *   (600 mL; 250 mL would take three, 750 mL; 500 mL two, 1000 mL)
    *   each: 0.500 × 200 / 12.040 = 8.306 mL → 8.3 mL; in all 24.917 → 24.9 mL
    */
@@ -191,6 +252,7 @@ describe('stocks that staff make', () => {
     const prepared = day('concentrated reagent', [
       team('Fern class', 'Otter', givens),
       team('Fern class', 'Heron', givens),
+      team('Moss class', 'Newt', givens),
     ]);
     expect(prepared.staffMade[0]).toMatchObject({
       neededMl: 500,
@@ -416,6 +478,55 @@ describe('cautions of the day', () => {
       ({ section }) => section === 'disposal',
     );
     expect(row?.note).toMatch(/^Local rules decide/);
+  });
+});
+
+describe('preparation without a recipe', () => {
+  const aim = 'Talk about what is on the table.';
+  const bare = (substance: Substance): Activity => ({
+    id: 'talk',
+    title: 'A talk',
+    aim,
+    extension: '?',
+    givens: [],
+    numbers: { formula: 'formula' },
+    steps: [cautionsRead({ aim, substance })],
+  });
+  const prepared = (substance: Substance) =>
+    dayPreparation({
+      activity: bare(substance),
+      teams: ['Otter', 'Heron'].map((name) =>
+        team('Fern class', name, { formula: 'AgNO3', strength: '0.100', 'mass percent': '37' }),
+      ),
+      shelf: defaultShelf,
+      settings: defaultSettings,
+    });
+
+  it('lists what the teams handle, with its cautions, and says that the amount is for the teacher to say', () => {
+    const day = prepared({ formula: 'formula', solid: true, molarity: 'strength' });
+    const rows = preparationRows(day, 'point');
+    expect(rows.filter(({ section }) => section === 'solids' || section === 'make')).toMatchObject([
+      { section: 'solids', what: 'AgNO3, solid', amount: undefined },
+      { section: 'make', what: 'AgNO3, 0.100 mol/L', amount: undefined },
+    ]);
+    for (const { note } of rows.filter(({ section }) => section === 'solids')) {
+      expect(note).toBe('2 teams. How much is for you to say: this activity names no recipe.');
+    }
+    expect(day.cautions.map(({ form }) => form)).toEqual([{ kind: 'solid' }, { kind: 'solution', from: 0.1, to: 0.1 }]);
+    expect(day.problems).toEqual([]);
+  });
+
+  it('lists a bottle by its label, and the bare substance where nothing more is said', () => {
+    const what = (substance: Substance) =>
+      preparationRows(prepared(substance), 'point').flatMap((row) =>
+        row.section === 'solids' || row.section === 'make' ? [row.what] : [],
+      );
+    expect(what({ formula: 'formula', massPercent: 'mass percent' })).toEqual(['AgNO3, 37 % by mass']);
+    expect(what({ formula: 'formula' })).toEqual(['AgNO3']);
+  });
+
+  it('names a strength that cannot be read', () => {
+    expect(prepared({ formula: 'formula', molarity: 'lost' }).problems).toHaveLength(2);
   });
 });
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { activityById, allActivities } from '../../src/lab/activities.ts';
 import type { OrderedStep } from '../../src/lab/activity.ts';
 import { checkTeam } from '../../src/lab/checkTeam.ts';
+import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
 import { orderedActions } from '../../src/lab/orderedActions.ts';
 import { seededRandom } from '../../src/lab/seededRandom.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
@@ -142,11 +143,9 @@ function judge({ activity: id, step, stock }: (typeof cases)[number]) {
   const activity = activityById(id);
   if (activity === undefined) throw new Error(id);
   const [formula = '', strength] = stock.split(' ');
-  const { molarity } = activity.numbers.dilution
-    ? { molarity: activity.numbers.dilution.stock }
-    : activity.numbers.serial
-      ? { molarity: activity.numbers.serial.stock }
-      : (activity.numbers.solid ?? { molarity: '' });
+  const recipe = recipeOf(activity);
+  if (recipe === undefined) throw new Error(`${id} has no recipe`);
+  const molarity = recipe.takes[recipe.entry.startsFrom] ?? '';
   const givens: Readonly<Record<string, string>> = {
     ...firstTeamGivens(activity),
     formula,

@@ -22,7 +22,7 @@ export const sugarSyrup = (): Activity => ({
     { ...commonGivens.molarity, start: '0.350' },
     commonGivens.flask,
   ],
-  numbers: { formula: 'formula', solid: { molarity: 'molarity', flask: 'flask' } },
+  numbers: { formula: 'formula', recipe: 'solid in a flask', takes: { molarity: 'molarity', flask: 'flask' } },
   steps: [
     cautionsRead({ aim, substance: { formula: 'formula', solid: true, molarity: 'molarity' } }),
     molarMassStep(),

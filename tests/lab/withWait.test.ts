@@ -47,9 +47,19 @@ describe('a row at the bench', () => {
     const unread = row('ticked', { status: 'blank' });
     expect(withWait(bench, [unread, row('calculated', { status: 'not yet' })]).lookAt).toContain(unread.root);
   });
-  it('is left alone once it is on target', () => {
-    const done = { ...bench, status: 'on target' } as const;
-    expect(withWait(done, [row('calculated', { status: 'not yet' })])).toBe(done);
+  it('is not right before its turn, whatever is typed, and says what it waits for in place of anything else', () => {
+    const above = row('calculated', { status: 'not yet' });
+    const typed = { ...bench, status: 'on target', slips: ['power-of-ten'] } as const;
+    expect(withWait(typed, [ticked, above])).toMatchObject({ status: 'not yet', slips: [] });
+    expect(withWait(typed, [ticked, above]).lookAt).toContain(`“${above.root}”`);
+    expect(withWait(typed, [ticked, { ...above, status: 'on target' }])).toBe(typed);
+  });
+  it('stays blank while it waits', () => {
+    expect(withWait(bench, [ticked, row('calculated', { status: 'not yet' })]).status).toBe('blank');
+  });
+  it('says what is wrong with its own numbers before it says what it waits for', () => {
+    const unusable = { ...bench, status: 'not yet', isUnusable: true } as const;
+    expect(withWait(unusable, [ticked, row('calculated', { status: 'not yet' })])).toBe(unusable);
   });
 });
 

@@ -223,6 +223,10 @@ describe('plan and build', () => {
     await opened.getByRole('heading', { name: 'The teams’ numbers' }).waitFor();
     const shown = (await opened.locator('.preview').textContent()) ?? '';
     expect(shown).toContain('With these pipettes two teams have the same target volume.');
+    // By hand: 1.54 mol/L in all × 0.200 L × 119.002 g/mol = 36.65 g; 5 × 200 mL made, 99 mL of it taken, 254 mL diluted.
+    expect(shown).toContain('KBr36.66 gSolutions made1 Lof these used0.1 LWaste in the end1.16 L');
+    expect(shown).toContain('Most of what is made is thrown away: 0.1 L of 1 L is used.');
+    expect(shown).toContain('A smaller flask on the shelf would make less');
     expect(shown).toMatch(/The same for every team.*formulaKBr.*flask200 mL/);
     expect(shown).toMatch(/Quartz.*stock molarity0\.310 mol\/L/);
     await expect.poll(() => focusedText(opened)).toBe('The teams’ numbers');

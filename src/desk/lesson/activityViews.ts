@@ -1,5 +1,6 @@
 import { allActivities } from '../../lab/activities.ts';
 import type { Activity } from '../../lab/activity.ts';
+import { recipeOf } from '../../lab/numbers/recipeOf.ts';
 import { periodCount } from '../../lab/periodPlan.ts';
 import type { ActivityView } from '../views.ts';
 import { solutesFor } from './solutesFor.ts';
@@ -32,5 +33,10 @@ export function activityViews(): readonly ActivityView[] {
 }
 
 /** Givens that hold the size of a flask that is filled. */
-const flaskGivens = ({ numbers: { solid, dilution, reagent, serial } }: Activity): readonly string[] =>
-  [solid?.flask, dilution?.volume, reagent?.volume, serial?.flask].filter((name) => name !== undefined);
+function flaskGivens(activity: Activity): readonly string[] {
+  const recipe = recipeOf(activity);
+  return Object.entries(recipe?.entry.takes ?? {}).flatMap(([name, { isFlask }]) => {
+    const given = recipe?.takes[name];
+    return isFlask && given !== undefined ? [given] : [];
+  });
+}

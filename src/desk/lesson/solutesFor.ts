@@ -1,9 +1,8 @@
 import { readFormula } from '../../chemistry/readFormula.ts';
 import type { Activity } from '../../lab/activity.ts';
-import { concentratedReagents } from '../../lab/concentratedReagents.ts';
-import { defaultSettings, defaultShelf } from '../../lab/defaultSettings.ts';
+import { defaultSettings } from '../../lab/defaultSettings.ts';
+import { recipeOf } from '../../lab/numbers/recipeOf.ts';
 import { readStartNumbers } from '../../lab/numbers/startNumbers.ts';
-import { plannerCaution } from '../../lab/plannerCaution.ts';
 import { type OfferedSolute, proposedSolutes } from '../../lab/solutes.ts';
 import { startingGivens } from '../../lab/startingGivens.ts';
 
@@ -15,12 +14,8 @@ const isHydrate = (formula: string): boolean => {
 /** Whether numbers can be made for this substance in this activity, as far as the substance decides it. */
 function isAccepted(activity: Activity, formula: string): boolean {
   const read = readStartNumbers(activity, {
-    activity: activity.id,
     givens: { ...startingGivens(activity), [activity.numbers.formula]: formula },
-    ownNumbers: false,
     settings: defaultSettings,
-    shelf: defaultShelf,
-    classes: [],
   });
   return read.ok || read.error.argument !== activity.numbers.formula;
 }
@@ -29,11 +24,8 @@ function isAccepted(activity: Activity, formula: string): boolean {
 export function solutesFor(activity: Activity): readonly OfferedSolute[] | undefined {
   const all = proposedSolutes();
   const start = activity.givens.find(({ name }) => name === activity.numbers.formula)?.start ?? '';
-  const offered = activity.numbers.reagent
-    ? concentratedReagents()
-        .filter(({ kind, forStaff }) => kind === 'acid' && forStaff)
-        .map(({ name, formula }) => ({ name, formula, caution: plannerCaution(formula) }))
-    : all.filter(({ formula }) => !isHydrate(start) || isHydrate(formula));
+  const own = recipeOf(activity)?.entry.offers?.();
+  const offered = own ?? all.filter(({ formula }) => !isHydrate(start) || isHydrate(formula));
   const accepted = offered.filter(({ formula }) => isAccepted(activity, formula));
-  return !activity.numbers.reagent && accepted.length === all.length ? undefined : accepted;
+  return own === undefined && accepted.length === all.length ? undefined : accepted;
 }

@@ -17,7 +17,7 @@ export const benchReading = (): Activity => ({
     { ...commonGivens.molarity, about: 'concentration that is planned' },
     commonGivens.flask,
   ],
-  numbers: { formula: 'formula', solid: { molarity: 'molarity', flask: 'flask' } },
+  numbers: { formula: 'formula', recipe: 'solid in a flask', takes: { molarity: 'molarity', flask: 'flask' } },
   steps: [
     cautionsRead({ aim, substance: { formula: 'formula', solid: true, molarity: 'molarity' } }),
     molarMassStep(),

@@ -33,7 +33,8 @@ export const concentratedReagent = (): Activity => ({
   ],
   numbers: {
     formula: 'formula',
-    reagent: { massPercent: 'mass percent', density: 'density', target: 'target molarity', volume: 'target volume' },
+    recipe: 'reagent diluted',
+    takes: { massPercent: 'mass percent', density: 'density', target: 'target molarity', volume: 'target volume' },
   },
   steps: [
     cautionsRead({ aim, substance: { formula: 'formula', massPercent: 'mass percent', molarity: 'target molarity' } }),

@@ -22,7 +22,8 @@ export const dilutionAlone = (): Activity => ({
   numbers: {
     formula: 'formula',
     ion: 'ion',
-    dilution: { stock: 'stock molarity', target: 'target molarity', volume: 'target volume' },
+    recipe: 'ready stock diluted',
+    takes: { stock: 'stock molarity', target: 'target molarity', volume: 'target volume' },
   },
   steps: [
     cautionsRead({ aim, substance: { formula: 'formula', molarity: 'stock molarity' } }),

@@ -43,7 +43,8 @@ export const measuredDensity = (): Activity => ({
   ],
   numbers: {
     formula: 'formula',
-    density: {
+    recipe: 'portion for density',
+    takes: {
       molarity: 'molarity',
       portion: 'portion',
       lighterPercent: 'lighter percent',

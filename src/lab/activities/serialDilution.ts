@@ -51,7 +51,11 @@ export const serialDilution = (): Activity => ({
     { name: 'portion', unit: 'mL', about: 'volume that is taken each time', start: '10' },
     { ...commonGivens.flask, about: 'volume that it is made up to each time', start: '100' },
   ],
-  numbers: { formula: 'formula', serial: { stock: 'stock molarity', portion: 'portion', flask: 'flask' } },
+  numbers: {
+    formula: 'formula',
+    recipe: 'serial flasks',
+    takes: { stock: 'stock molarity', portion: 'portion', flask: 'flask' },
+  },
   steps: [
     cautionsRead({ aim, substance: { formula: 'formula', molarity: 'stock molarity' } }),
     flaskStep({ id: 'first flask', title: 'Molarity in the first flask' }),

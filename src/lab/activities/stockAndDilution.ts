@@ -34,8 +34,14 @@ export function stockAndDilution({ fromRealStock }: Variant): Activity {
     numbers: {
       formula: 'formula',
       ion: 'ion',
-      solid: { molarity: 'stock molarity', flask: 'flask', purity: 'purity' },
-      dilution: { stock: 'stock molarity', target: 'target molarity', volume: 'target volume' },
+      recipe: 'solid, then a dilution',
+      takes: {
+        stock: 'stock molarity',
+        flask: 'flask',
+        purity: 'purity',
+        target: 'target molarity',
+        volume: 'target volume',
+      },
     },
     steps: [
       cautionsRead({ aim, substance: { formula: 'formula', solid: true, molarity: 'stock molarity' } }),

@@ -19,7 +19,7 @@ export const weighedResidue = (): Activity => ({
     { ...commonGivens.molarity, about: 'concentration on the label', start: '0.500' },
     { name: 'portion', unit: 'mL', about: 'volume that is dried', start: '25' },
   ],
-  numbers: { formula: 'formula', residue: { molarity: 'molarity', portion: 'portion' } },
+  numbers: { formula: 'formula', recipe: 'dried portion', takes: { molarity: 'molarity', portion: 'portion' } },
   steps: [
     cautionsRead({ aim, substance: { formula: 'formula', solid: true, molarity: 'molarity' } }),
     molarMassStep(),

@@ -4,7 +4,6 @@ import { filled } from '../feedbackText.ts';
 import { takesLessonFigures } from '../lessonFigures.ts';
 import type { PreparedStep } from '../preparedStep.ts';
 import { prepareStep } from '../prepareStep.ts';
-import type { NumberName } from '../quantities/quantityEntry.ts';
 import { quantities } from '../quantities.ts';
 import { badGiven, badSetting, remarks } from '../texts/feedback.ts';
 import { isSound } from './isSound.ts';
@@ -28,7 +27,7 @@ export function readyStep(step: CalculatedStep, { settings, givens, stepOf, rowO
   const quantity = quantities[step.quantity];
   const cells: Record<string, CellValue> = {};
   const names: Record<string, string> = {};
-  const numbers: Partial<Record<NumberName, number>> = {};
+  const numbers: Record<string, number> = {};
   const from: JudgedRow[] = [];
   let waitsFor = '';
   for (const { name } of quantity.takes) {
@@ -45,7 +44,7 @@ export function readyStep(step: CalculatedStep, { settings, givens, stepOf, rowO
     if (row?.value === undefined) waitsFor ||= filled(remarks.needsRow, { row: row?.root || title });
     else from.push(row);
     // A number that is still to come is held open by one that spoils nothing else.
-    numbers[name as NumberName] = row?.value ?? Number.NaN;
+    numbers[name] = row?.value ?? Number.NaN;
   }
   const figuresRead = takesLessonFigures(quantity);
   const weightsRead = 'formula' in cells && !('ion' in cells);

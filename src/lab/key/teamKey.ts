@@ -13,7 +13,6 @@ import { plainText } from '../numbers/nearbyNumbers.ts';
 import { optionReply } from '../optionReply.ts';
 import type { PreparedStep } from '../preparedStep.ts';
 import { prepareStep } from '../prepareStep.ts';
-import type { NumberName } from '../quantities/quantityEntry.ts';
 import { quantities } from '../quantities.ts';
 import { questionByName } from '../questions.ts';
 import { balanceReadability } from '../readingTolerance.ts';
@@ -66,7 +65,7 @@ export function teamKey({
     const quantity = quantities[step.quantity];
     const cells: Record<string, CellValue> = {};
     const names: Record<string, string> = {};
-    const numbers: Partial<Record<NumberName, number>> = {};
+    const numbers: Record<string, number> = {};
     let rests = false;
     for (const [name, source] of Object.entries(step.takes)) {
       if ('given' in source) {
@@ -76,7 +75,7 @@ export function teamKey({
       }
       const from = worked.get(source.entryOf);
       if (from === undefined) return { rests, trouble: words.needs(stepOf(source.entryOf)?.title ?? source.entryOf) };
-      numbers[name as NumberName] = from.value;
+      numbers[name] = from.value;
       rests ||= from.rests;
     }
     const figuresRead = takesLessonFigures(quantity);

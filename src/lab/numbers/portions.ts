@@ -1,5 +1,5 @@
 import type { Shelf } from '../setup.ts';
-import { isSame } from './lessonNumbers.ts';
+import { isSame } from './isSame.ts';
 
 export interface Portion {
   readonly volume: number;

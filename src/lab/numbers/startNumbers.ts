@@ -1,7 +1,5 @@
-import { atomsKey } from '../../chemistry/atomsKey.ts';
-import { type DensityLine, densityFormulas } from '../../chemistry/densityLines.ts';
+import type { DensityLine } from '../../chemistry/densityLines.ts';
 import type { Formula } from '../../chemistry/formula.ts';
-import { listedFormula } from '../../chemistry/listedFormula.ts';
 import { molarMass } from '../../chemistry/molarMass.ts';
 import { readFormula } from '../../chemistry/readFormula.ts';
 import { quoted } from '../../errors/quoted.ts';
@@ -9,20 +7,19 @@ import { failure, type Result, success } from '../../errors/result.ts';
 import { isBlank } from '../../measurement/cellValue.ts';
 import { readQuantity, type TypedQuantity } from '../../measurement/readQuantity.ts';
 import type { Activity, Given } from '../activity.ts';
-import { concentratedReagents } from '../concentratedReagents.ts';
 import { ionCounts } from '../ionCounts.ts';
 import type { Setup } from '../setup.ts';
 import { solubleMolarity } from '../solutes.ts';
 import { numbersRemarks, startTexts } from '../texts/numbers.ts';
-import type { LessonNumbers, Substance } from './lessonNumbers.ts';
-import { readTableLines } from './readTableLines.ts';
+import { byOwnName } from './byOwnName.ts';
+import type { Substance } from './recipe.ts';
+import { type ActivityRecipe, recipeOf } from './recipeOf.ts';
 
 /** The numbers that a teacher starts from, read. */
 export interface StartNumbers {
   readonly substance: Substance;
   /** By name of the given, for each that holds a number. */
   readonly typed: Readonly<Record<string, TypedQuantity>>;
-  readonly lesson: LessonNumbers;
   /** The table of densities, where the plan leaves its lines to us. */
   readonly table: readonly DensityLine[] | undefined;
   /** What to know about the substance, in plain words. */
@@ -32,89 +29,25 @@ export interface StartNumbers {
 const kinds = { 'mol/L': 'concentration', mL: 'volume', g: 'mass', 'g/mL': 'density', '%': 'percent' } as const;
 const kindOf = ({ unit }: Given) => (unit in kinds ? kinds[unit as keyof typeof kinds] : undefined);
 
-/** The lesson's numbers by their places in the recipe, from values by name of the given. */
-export function lessonNumbers(
-  { numbers }: Activity,
-  { values, molarMass }: { readonly values: Readonly<Record<string, number>>; readonly molarMass: number },
-): LessonNumbers {
-  const value = (name: string): number => values[name] ?? Number.NaN;
-  const { solid, dilution, reagent, serial, residue, density } = numbers;
-  return {
-    ...(solid ? { solid: { molarity: value(solid.molarity), flask: value(solid.flask) } } : {}),
-    ...(dilution
-      ? { dilution: { stock: value(dilution.stock), target: value(dilution.target), volume: value(dilution.volume) } }
-      : {}),
-    ...(reagent
-      ? {
-          reagent: {
-            stock: (10 * value(reagent.massPercent) * value(reagent.density)) / molarMass,
-            target: value(reagent.target),
-            volume: value(reagent.volume),
-          },
-        }
-      : {}),
-    ...(serial
-      ? { serial: { stock: value(serial.stock), portion: value(serial.portion), flask: value(serial.flask) } }
-      : {}),
-    ...(residue ? { residue: { molarity: value(residue.molarity), portion: value(residue.portion) } } : {}),
-    ...(density
-      ? {
-          density: {
-            molarity: value(density.molarity),
-            portion: value(density.portion),
-            lighterPercent: value(density.lighterPercent),
-            lighterDensity: value(density.lighterDensity),
-            heavierPercent: value(density.heavierPercent),
-            heavierDensity: value(density.heavierDensity),
-          },
-        }
-      : {}),
-  };
-}
-
-/** Salts that stay what they are when a portion is heated to dryness (common practice, no source). */
-const dryingSalts = ['NaCl', 'KCl', 'KBr', 'Na2SO4', 'K2SO4'];
-
 /** Hydrates of school laboratories to name where one is asked for. */
 const someHydrates = ['CuSO4·5H2O', 'MgSO4·7H2O', 'CaCl2·2H2O'];
 
-/** Whether a formula has the atoms of one of a list. */
-const isAmong = (formula: Formula, list: readonly string[]): boolean =>
-  list.some((written) => {
-    const known = readFormula(written);
-    return known.ok && atomsKey(known.value) === atomsKey(formula);
-  });
-
 /** What a lesson asks of its substance, where this one does not fit. */
-function unfitSubstance(
-  { residue, hydrate, reagent, density }: Activity['numbers'],
-  { formula, received }: { readonly formula: Formula; readonly received: string },
-) {
-  if (residue && !isAmong(formula, dryingSalts)) return startTexts.dryingSalt(received, dryingSalts);
-  if (density && listedFormula(formula) === undefined) return startTexts.densityTable(received, densityFormulas());
-  if (hydrate && !formula.hydrate) return startTexts.hydrate(received, someHydrates);
-  if (reagent) {
-    const listed = concentratedReagents();
-    if (
-      !isAmong(
-        formula,
-        listed.map((one) => one.formula),
-      )
-    ) {
-      return startTexts.concentratedReagent(
-        received,
-        listed.filter(({ forStaff }) => forStaff).map((one) => one.formula),
-      );
-    }
-  }
-  return undefined;
-}
+const unfitSubstance = (
+  { numbers }: Activity,
+  { recipe, formula, received }: { recipe: ActivityRecipe | undefined; formula: Formula; received: string },
+) =>
+  recipe?.entry.unfit?.(formula, received) ??
+  (numbers.hydrate && !formula.hydrate ? startTexts.hydrate(received, someHydrates) : undefined);
 
 /**
  * Reads what a plan starts from. Fails with `numbers-start` for a blank, `numbers-solute` for a substance that the lesson
  * cannot be done with, or as reading the number, the formula or the ion does; `argument` is the given's name.
  */
-export function readStartNumbers(activity: Activity, setup: Setup): Result<StartNumbers> {
+export function readStartNumbers(
+  activity: Activity,
+  setup: Pick<Setup, 'givens'> & { readonly settings: Pick<Setup['settings'], 'decimal mark'> },
+): Result<StartNumbers> {
   const decimalMark = setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point';
   const typed: Record<string, TypedQuantity> = {};
   for (const given of activity.givens) {
@@ -139,7 +72,8 @@ export function readStartNumbers(activity: Activity, setup: Setup): Result<Start
   if (!formula.ok) return formula;
   const mass = molarMass(formula.value);
   if (!mass.ok) return mass;
-  const unfit = unfitSubstance(numbers, { formula: formula.value, received: quoted(formulaText) });
+  const recipe = recipeOf(activity);
+  const unfit = unfitSubstance(activity, { recipe, formula: formula.value, received: quoted(formulaText) });
   if (unfit) return failure({ code: 'numbers-solute', argument: numbers.formula, ...unfit });
   const remarks: string[] = [];
   if (numbers.ion !== undefined) {
@@ -154,22 +88,24 @@ export function readStartNumbers(activity: Activity, setup: Setup): Result<Start
       return failure({ ...counts.error, argument: numbers.ion });
     }
   }
-  const lines = readTableLines(activity, { typed, formula: formula.value, molarMass: mass.value });
-  if (!lines.ok) return lines;
-  const values = Object.fromEntries(
-    Object.entries({ ...typed, ...lines.value.filled }).map(([name, { value }]) => [name, value]),
-  );
-  const purity = numbers.solid?.purity;
+  const givenOf = (name: string): string => recipe?.takes[name] ?? name;
+  const lines = recipe?.entry.fillIn?.(byOwnName(recipe.takes, typed), {
+    formula: formula.value,
+    molarMass: mass.value,
+    givenOf,
+  });
+  if (lines && !lines.ok) return lines;
+  const all = { ...typed };
+  for (const [name, filled] of Object.entries(lines?.value.filled ?? {})) if (filled) all[givenOf(name)] = filled;
   return success({
-    typed: { ...typed, ...lines.value.filled },
-    table: lines.value.table,
+    typed: all,
+    table: lines?.value.table,
     remarks,
     substance: {
       formula: formulaText.trim(),
       molarMass: mass.value,
-      purityPercent: (purity === undefined ? undefined : values[purity]) ?? 100,
+      purityPercent: all[recipe?.takes.purity ?? '']?.value ?? 100,
       solubleMolarity: solubleMolarity(formulaText),
     },
-    lesson: lessonNumbers(activity, { values, molarMass: mass.value }),
   });
 }

@@ -36,12 +36,14 @@ export function cautionBlocks(uses: readonly TeamUse[], staffMade: readonly Staf
     const { text } = use.formula;
     formulas.set(text, use.formula);
     // What a dried portion leaves is weighed as the solid that it is.
-    if (use.solid || use.driedCount > 0) weighed.add(text);
+    if (use.solid || use.driedCount > 0 || use.handled?.solid) weighed.add(text);
     const known = strengths.get(text) ?? new Set();
     for (const portion of [use.made, use.taken, use.madeByStaff, ...use.diluted]) {
       if (portion) known.add(portion.molarity);
     }
+    if (use.handled?.molarity !== undefined) known.add(use.handled.molarity);
     strengths.set(text, known);
+    if (use.handled?.massPercent !== undefined) pours(text, use.handled.massPercent);
     if (use.poured) pours(text, use.poured.massPercent);
   }
   const blocks: CautionBlock[] = [];

@@ -3,9 +3,11 @@ import type { Activity } from '../activity.ts';
 import type { Settings, Shelf, TeamPlan } from '../setup.ts';
 import { type CautionBlock, cautionBlocks } from './cautionBlocks.ts';
 import { type GlasswareCount, glasswareCounts } from './glassware.ts';
+import { liquidLeft } from './liquidLeft.ts';
 import { roundedUp, spareShare } from './spare.ts';
 import { type StaffSolution, staffSolutions } from './staffSolutions.ts';
-import { type TeamUse, teamUse } from './teamUse.ts';
+import { type Handled, type TeamUse, teamUse } from './teamUse.ts';
+import { vesselFor } from './vesselFor.ts';
 
 /** A substance that teams weigh out themselves. */
 interface SolidTotal {
@@ -15,6 +17,8 @@ interface SolidTotal {
   readonly teams: number;
   readonly grams: number;
   readonly gramsWithSpare: number;
+  /** g for each class, in the order of the day's classes. */
+  readonly perClass: readonly number[];
 }
 
 /** Stocks that teams make and use themselves, of one substance. */
@@ -26,6 +30,24 @@ interface OwnStockTotal {
   readonly to: number;
   readonly madeMl: number;
   readonly takenMl: number;
+  /** mL made in each class, in the order of the day's classes. */
+  readonly perClass: readonly number[];
+}
+
+/** What is poured away of one substance, to be collected where local rules do not let it go down a drain. */
+interface WasteTotal {
+  readonly formula: string;
+  readonly millilitres: number;
+  /** mL in each class, in the order of the day's classes. */
+  readonly perClass: readonly number[];
+  /** mL: takes what the class with most of it leaves. */
+  readonly vesselMl: number;
+}
+
+/** What stands ready where no recipe says how much of it. */
+interface HandledTotal extends Handled {
+  readonly formula: string;
+  readonly teams: number;
 }
 
 interface PouredTotal {
@@ -58,6 +80,9 @@ export interface DayPreparation {
   readonly staffMade: readonly StaffSolution[];
   /** Concentrated reagents that students dilute themselves. */
   readonly poured: readonly PouredTotal[];
+  /** Of an activity without a recipe. */
+  readonly handled: readonly HandledTotal[];
+  readonly waste: readonly WasteTotal[];
   readonly glassware: readonly GlasswareCount[];
   readonly balance: BalanceNeed | undefined;
   /** To fill every flask, in mL with spare. */
@@ -97,17 +122,21 @@ export function dayPreparation({ activity, teams, shelf, settings }: DayInput): 
   const staffMade = staffSolutions(uses, { shelf, spare });
   const filledMl = uses.flatMap(({ flasksMl }) => flasksMl).reduce((sum, size) => sum + size, 0);
   const madeMl = staffMade.reduce((sum, { flaskMl, fillings }) => sum + flaskMl * fillings, 0);
+  const classes = classesOf(teams);
+  const classNames = classes.map(({ name }) => name);
   return {
     activity,
-    classes: classesOf(teams),
+    classes,
     spare,
     glasswareSpare,
     uses,
-    solids: solidTotals(uses, { spare, step: shelf.balanceReadabilityG }),
-    ownStocks: ownStockTotals(uses),
+    solids: solidTotals(uses, { spare, step: shelf.balanceReadabilityG, classNames }),
+    ownStocks: ownStockTotals(uses, classNames),
     staffMade,
     poured: pouredTotals(uses, spare),
-    glassware: glasswareCounts(uses, { shelf, spare: glasswareSpare }),
+    handled: handledTotals(uses),
+    waste: wasteTotals(uses, classNames),
+    glassware: glasswareCounts(uses, { shelf, spare: glasswareSpare, classNames }),
     balance: balanceNeed(uses, shelf),
     waterMl: roundedUp((filledMl + madeMl) * (1 + spare), 10),
     cautions: cautionBlocks(uses, staffMade),
@@ -123,25 +152,41 @@ function classesOf(teams: readonly TeamPlan[]): readonly { readonly name: string
 
 function solidTotals(
   uses: readonly TeamUse[],
-  { spare, step }: { readonly spare: number; readonly step: number },
+  {
+    spare,
+    step,
+    classNames,
+  }: { readonly spare: number; readonly step: number; readonly classNames: readonly string[] },
 ): readonly SolidTotal[] {
   const totals = new Map<
     string,
-    { formula: string; purityPercent: number | undefined; teams: number; grams: number }
+    { formula: string; purityPercent: number | undefined; teams: number; grams: number; perClass: number[] }
   >();
-  for (const { formula, solid } of uses) {
+  for (const { team, formula, solid } of uses) {
     if (!solid) continue;
     const key = `${formula.text} ${solid.purity ?? ''}`;
-    const line = totals.get(key) ?? { formula: formula.text, purityPercent: solid.purity, teams: 0, grams: 0 };
+    const line = totals.get(key) ?? {
+      formula: formula.text,
+      purityPercent: solid.purity,
+      teams: 0,
+      grams: 0,
+      perClass: classNames.map(() => 0),
+    };
     line.teams += 1;
     line.grams += solid.mass;
+    addTo(line.perClass, classNames.indexOf(team.className), solid.mass);
     totals.set(key, line);
   }
   return [...totals.values()].map((line) => ({
     ...line,
     grams: roundedUp(line.grams, step),
     gramsWithSpare: roundedUp(line.grams * (1 + spare), step),
+    perClass: line.perClass.map((mass) => roundedUp(mass, step)),
   }));
+}
+
+function addTo(list: number[], at: number, value: number): void {
+  list[at] = (list[at] ?? 0) + value;
 }
 
 function pouredTotals(uses: readonly TeamUse[], spare: number): readonly PouredTotal[] {
@@ -166,9 +211,12 @@ function pouredTotals(uses: readonly TeamUse[], spare: number): readonly PouredT
   }));
 }
 
-function ownStockTotals(uses: readonly TeamUse[]): readonly OwnStockTotal[] {
-  const totals = new Map<string, { -readonly [Part in keyof OwnStockTotal]: OwnStockTotal[Part] }>();
-  for (const { formula, made, takenFromOwn } of uses) {
+function ownStockTotals(uses: readonly TeamUse[], classNames: readonly string[]): readonly OwnStockTotal[] {
+  const totals = new Map<
+    string,
+    { -readonly [Part in keyof OwnStockTotal]: OwnStockTotal[Part] } & { perClass: number[] }
+  >();
+  for (const { team, formula, made, takenFromOwn } of uses) {
     if (!made) continue;
     const { molarity } = made;
     const line = totals.get(formula.text) ?? {
@@ -178,15 +226,48 @@ function ownStockTotals(uses: readonly TeamUse[]): readonly OwnStockTotal[] {
       to: molarity,
       madeMl: 0,
       takenMl: 0,
+      perClass: classNames.map(() => 0),
     };
     line.teams += 1;
     line.from = Math.min(line.from, molarity);
     line.to = Math.max(line.to, molarity);
     line.madeMl += made.volume;
+    addTo(line.perClass, classNames.indexOf(team.className), made.volume);
     line.takenMl += takenFromOwn?.volume ?? 0;
     totals.set(formula.text, line);
   }
   return [...totals.values()].map((line) => ({ ...line, takenMl: Number(line.takenMl.toFixed(1)) }));
+}
+
+function wasteTotals(uses: readonly TeamUse[], classNames: readonly string[]): readonly WasteTotal[] {
+  const totals = new Map<string, number[]>();
+  for (const use of uses) {
+    const left = liquidLeft(use);
+    if (left === 0) continue;
+    const line = totals.get(use.formula.text) ?? classNames.map(() => 0);
+    addTo(line, classNames.indexOf(use.team.className), left);
+    totals.set(use.formula.text, line);
+  }
+  return [...totals].map(([formula, perClass]) => ({
+    formula,
+    millilitres: roundedUp(
+      perClass.reduce((sum, volume) => sum + volume, 0),
+      1,
+    ),
+    perClass: perClass.map((volume) => roundedUp(volume, 1)),
+    vesselMl: vesselFor(Math.max(...perClass)),
+  }));
+}
+
+function handledTotals(uses: readonly TeamUse[]): readonly HandledTotal[] {
+  const totals = new Map<string, HandledTotal>();
+  for (const { formula, handled } of uses) {
+    if (!handled) continue;
+    const key = JSON.stringify([formula.text, handled]);
+    const teams = (totals.get(key)?.teams ?? 0) + 1;
+    totals.set(key, { ...handled, formula: formula.text, teams });
+  }
+  return [...totals.values()];
 }
 
 function balanceNeed(uses: readonly TeamUse[], shelf: Shelf): BalanceNeed | undefined {

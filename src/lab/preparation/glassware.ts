@@ -1,7 +1,9 @@
-import { isSame } from '../numbers/lessonNumbers.ts';
+import { isSame } from '../numbers/isSame.ts';
 import type { Shelf } from '../setup.ts';
+import { liquidLeft } from './liquidLeft.ts';
 import { withSparePieces } from './spare.ts';
 import type { TeamUse } from './teamUse.ts';
+import { vesselFor } from './vesselFor.ts';
 
 export type GlasswareKind =
   | 'volumetric flask'
@@ -18,7 +20,8 @@ export type GlasswareKind =
   | 'wash bottle'
   | 'evaporating dish'
   | 'closed vessel'
-  | 'thermometer';
+  | 'thermometer'
+  | 'waste beaker';
 
 /** One line of what to lay out. */
 export interface GlasswareCount {
@@ -28,6 +31,8 @@ export interface GlasswareCount {
   /** For the class that needs most: enough for the day where things are washed between classes. */
   readonly atOnce: number;
   readonly withSpare: number;
+  /** For each class, in the order of the day's classes. */
+  readonly perClass: readonly number[];
   /** For all classes together, where nothing is washed between them. */
   readonly allDay: number;
   /** False where the Plan's shelf has no such size. */
@@ -76,6 +81,8 @@ function piecesOf(use: TeamUse, shelf: Shelf): readonly Piece[] {
   for (let closed = 0; closed < use.closedCount; closed += 1) {
     pieces.push({ kind: 'closed vessel' }, { kind: 'thermometer' });
   }
+  const left = liquidLeft(use);
+  if (left > 0) pieces.push({ kind: 'waste beaker', sizeMl: vesselFor(left) });
   return pieces;
 }
 
@@ -95,12 +102,17 @@ const order: readonly GlasswareKind[] = [
   'evaporating dish',
   'closed vessel',
   'thermometer',
+  'waste beaker',
 ];
 
 /** Glassware by kind and size, from the teams' own numbers. */
 export function glasswareCounts(
   uses: readonly TeamUse[],
-  { shelf, spare }: { readonly shelf: Shelf; readonly spare: number },
+  {
+    shelf,
+    spare,
+    classNames,
+  }: { readonly shelf: Shelf; readonly spare: number; readonly classNames: readonly string[] },
 ): readonly GlasswareCount[] {
   const counts = new Map<string, { piece: Piece; byClass: Map<string, number> }>();
   for (const use of uses) {
@@ -113,13 +125,14 @@ export function glasswareCounts(
   }
   return [...counts.values()]
     .map(({ piece, byClass }) => {
-      const perClass = [...byClass.values()];
+      const perClass = classNames.map((name) => byClass.get(name) ?? 0);
       const atOnce = Math.max(...perClass);
       return {
         kind: piece.kind,
         sizeMl: piece.sizeMl,
         atOnce,
         withSpare: withSparePieces(atOnce, spare),
+        perClass,
         allDay: perClass.reduce((sum, count) => sum + count, 0),
         isOnShelf: piece.isOnShelf !== false,
       };

@@ -4,6 +4,7 @@ import { preparationTexts as words } from '../texts/preparation.ts';
 import type { CautionBlock } from './cautionBlocks.ts';
 import type { DayPreparation } from './dayPreparation.ts';
 import { rinseMl, type StaffSolution } from './staffSolutions.ts';
+import type { Handled } from './teamUse.ts';
 
 type SectionName = keyof typeof words.sections;
 
@@ -16,6 +17,8 @@ export interface PreparationRow {
   readonly withSpare: number | undefined;
   readonly unit: string;
   readonly note: string;
+  /** The amount for each class of the day, in their order; left out where it is not told class by class. */
+  readonly byClass?: readonly { readonly className: string; readonly amount: number }[];
   /** Of a substance and its strength, in the first of its rows. */
   readonly pictograms?: readonly Pictogram[];
 }
@@ -44,6 +47,9 @@ export function preparationRows(
   const number: Numbers = (value) => decimalText(value, decimalMark);
   const percentText = (share: number) => `${number(Number((share * 100).toFixed(2)))} %`;
   const teams = day.uses.length + day.problems.length;
+  const byClass = (amounts: readonly number[]): Pick<PreparationRow, 'byClass'> => ({
+    byClass: day.classes.map(({ name }, at) => ({ className: name, amount: amounts[at] ?? 0 })),
+  });
   const bare = { amount: undefined, withSpare: undefined, unit: '' };
   return [
     {
@@ -64,17 +70,29 @@ export function preparationRows(
       }),
     ),
     ...day.solids.map(
-      ({ formula, purityPercent, teams: count, grams, gramsWithSpare }): PreparationRow => ({
+      ({ formula, purityPercent, teams: count, grams, gramsWithSpare, perClass }): PreparationRow => ({
         section: 'solids',
         what: words.solid(formula, purityPercent === undefined ? '' : number(purityPercent)),
         amount: forEveryone && count < fewTeams ? undefined : grams,
         withSpare: forEveryone && count < fewTeams ? coarse(gramsWithSpare) : gramsWithSpare,
         unit: 'g',
         note: words.solidNote(count),
+        // What one class needs may be what one team weighs.
+        ...(forEveryone ? {} : byClass(perClass)),
       }),
     ),
+    ...day.handled.flatMap(({ formula, teams: count, ...handled }) =>
+      handledStrengths(handled, number).map(
+        ({ section, strength }): PreparationRow => ({
+          section,
+          what: words.handled(formula, strength),
+          ...bare,
+          note: words.handledNote(count),
+        }),
+      ),
+    ),
     ...day.ownStocks.map(
-      ({ formula, from, to, teams: count, madeMl, takenMl }): PreparationRow => ({
+      ({ formula, from, to, teams: count, madeMl, takenMl, perClass }): PreparationRow => ({
         section: 'stocks',
         what: words.ownStock(formula, words.strength(number(from), number(to))),
         amount: madeMl,
@@ -84,6 +102,7 @@ export function preparationRows(
           takenMl === 0 || (forEveryone && count < fewTeams)
             ? words.ownStockOnly(count)
             : words.ownStockNote({ teams: count, taken: number(takenMl) }),
+        ...byClass(perClass),
       }),
     ),
     ...day.staffMade.map((solution) => madeRow(solution, number, forEveryone)),
@@ -113,8 +132,40 @@ export function preparationRows(
         ]),
     ...day.cautions.flatMap((block) => cautionRowsOf(block, { number, forEveryone })),
     { section: 'disposal', what: words.disposal, ...bare, note: words.disposalNote },
+    ...day.waste.map(
+      ({ formula, millilitres, perClass, vesselMl }): PreparationRow => ({
+        section: 'disposal',
+        what: words.waste(formula),
+        // To the millilitre it would tell what one team takes.
+        amount: forEveryone ? coarse(millilitres / 1000) : litres(millilitres),
+        withSpare: undefined,
+        unit: 'L',
+        note: words.wasteVessel(vesselText(vesselMl)),
+        ...(forEveryone ? {} : byClass(perClass.map(litres))),
+      }),
+    ),
   ];
 }
+
+const litres = (millilitres: number): number => Number((millilitres / 1000).toFixed(2));
+const vesselText = (sizeMl: number): string =>
+  sizeMl < 1000 ? words.wasteSizes.mL(sizeMl) : words.wasteSizes.L(sizeMl / 1000);
+
+/** Each form in which a substance stands ready, with the section that it is made ready in. */
+const handledStrengths = (
+  { solid, massPercent, molarity, typed }: Handled,
+  number: Numbers,
+): readonly { readonly section: 'solids' | 'make'; readonly strength: string }[] => [
+  ...(solid || (massPercent === undefined && molarity === undefined)
+    ? [{ section: 'solids' as const, strength: solid ? words.solidStrength : '' }]
+    : []),
+  ...(massPercent === undefined
+    ? []
+    : [{ section: 'make' as const, strength: words.bottleStrength(number(massPercent)) }]),
+  ...(molarity === undefined
+    ? []
+    : [{ section: 'make' as const, strength: words.strength(typed ?? number(molarity), typed ?? number(molarity)) }]),
+];
 
 function madeRow(solution: StaffSolution, number: Numbers, forEveryone: boolean): PreparationRow {
   const {
@@ -153,12 +204,14 @@ function madeRow(solution: StaffSolution, number: Numbers, forEveryone: boolean)
 }
 
 const layRows = (
-  { glassware, uses }: DayPreparation,
+  { glassware, uses, classes }: DayPreparation,
   number: Numbers,
   forEveryone: boolean,
 ): readonly PreparationRow[] => [
-  ...glassware.map(({ kind, sizeMl, atOnce, withSpare, allDay, isOnShelf }): PreparationRow => {
+  ...glassware.map(({ kind, sizeMl, atOnce, withSpare, allDay, perClass, isOnShelf }): PreparationRow => {
     const name = words.glassware[kind];
+    // Names stand in no sheet that everyone can read.
+    const most = forEveryone ? [] : classes.filter((_, at) => perClass[at] === atOnce).map((one) => one.name);
     return {
       section: 'lay',
       what:
@@ -168,7 +221,8 @@ const layRows = (
       amount: atOnce,
       withSpare,
       unit: words.piece(withSpare),
-      note: `${words.atOnce(allDay)}${isOnShelf ? '' : ` ${words.notOnShelf}`}`,
+      note: `${words.atOnce({ most, allDay })}${isOnShelf ? '' : ` ${words.notOnShelf}`}`,
+      byClass: classes.map((one, at) => ({ className: one.name, amount: perClass[at] ?? 0 })),
     };
   }),
   ...(uses.length === 0

@@ -20,7 +20,9 @@ export interface StaffSolution {
   /** As the Plan has it, where it is typed without a unit. */
   readonly typed?: string;
   readonly teams: number;
-  /** What the teams take, rinsing included, in mL. */
+  /** Made in front of each class once, from a concentrated reagent: no team takes of it. */
+  readonly isWatched: boolean;
+  /** What the teams take, rinsing included, or what classes watch, in mL. */
   readonly neededMl: number;
   readonly withSpareMl: number;
   /** One flask, filled so many times. */
@@ -63,31 +65,38 @@ interface Need {
     | undefined;
   teams: number;
   neededMl: number;
+  /** Of what a class watches, the largest volume of its teams, by class. */
+  readonly watchedMl: Map<string, number>;
 }
 
-/** Stocks that stand ready for the teams, and solutions of concentrated reagents, which staff make: one line a strength. */
+/**
+ * Stocks that stand ready for the teams, and solutions of concentrated reagents, which staff make: one line a strength. A
+ * reagent is diluted once in front of each class, however many of its teams have worked that solution out.
+ */
 export function staffSolutions(
   uses: readonly TeamUse[],
   { shelf, spare }: { readonly shelf: Shelf; readonly spare: number },
 ): readonly StaffSolution[] {
   const needs = new Map<string, Need>();
-  const add = (key: string, need: Omit<Need, 'teams' | 'neededMl'>, volume: number) => {
-    const line = needs.get(key) ?? { ...need, teams: 0, neededMl: 0 };
+  const lineFor = (key: string, need: Omit<Need, 'teams' | 'neededMl' | 'watchedMl'>): Need => {
+    const line = needs.get(key) ?? { ...need, teams: 0, neededMl: 0, watchedMl: new Map() };
     line.teams += 1;
-    line.neededMl += volume;
     needs.set(key, line);
+    return line;
   };
-  for (const { taken, madeByStaff } of uses) {
+  for (const { team, taken, madeByStaff } of uses) {
     if (taken) {
       const table = bottleOf(taken.formula.text);
       const bottle = table && { massPercent: percent(table.massPercent), density: table.density, isFromTable: true };
       const { formula, molarity, typed } = taken;
-      add(`${formula.text} ${molarity}`, { formula, molarity, typed, bottle }, taken.volume + rinseMl);
+      lineFor(`${formula.text} ${molarity}`, { formula, molarity, typed, bottle }).neededMl += taken.volume + rinseMl;
     }
     if (madeByStaff) {
       const { formula, molarity, massPercent, density, volume, typed } = madeByStaff;
       const bottle = { massPercent, density, isFromTable: false };
-      add(`${formula.text} ${molarity} ${massPercent} ${density}`, { formula, molarity, typed, bottle }, volume);
+      const key = `${formula.text} ${molarity} ${massPercent} ${density}`;
+      const line = lineFor(key, { formula, molarity, typed, bottle });
+      line.watchedMl.set(team.className, Math.max(volume, line.watchedMl.get(team.className) ?? 0));
     }
   }
   return [...needs.values()]
@@ -102,9 +111,10 @@ export function staffSolutions(
 }
 
 function solutionOf(
-  { formula, molarity, typed, bottle, teams, neededMl }: Need,
+  { formula, molarity, typed, bottle, teams, neededMl: takenMl, watchedMl }: Need,
   { shelf, spare }: { readonly shelf: Shelf; readonly spare: number },
 ): StaffSolution {
+  const neededMl = takenMl + [...watchedMl.values()].reduce((sum, volume) => sum + volume, 0);
   const withSpareMl = roundedUp(neededMl * (1 + spare), 1);
   const { flaskMl, fillings } = flaskFor(withSpareMl, shelf);
   const mass = molarMass(formula);
@@ -115,6 +125,7 @@ function solutionOf(
     molarity,
     ...(typed === undefined ? {} : { typed }),
     teams,
+    isWatched: watchedMl.size > 0,
     neededMl,
     withSpareMl,
     flaskMl,

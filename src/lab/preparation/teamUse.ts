@@ -1,29 +1,26 @@
-import { densityOfMolarity } from '../../chemistry/densityOfMolarity.ts';
 import { molarMass } from '../../chemistry/molarMass.ts';
 import { type Formula, readFormula } from '../../chemistry/readFormula.ts';
-import { reagentMolarity } from '../../chemistry/reagentMolarity.ts';
-import { soluteMass } from '../../chemistry/soluteMass.ts';
-import { stockVolume } from '../../chemistry/stockVolume.ts';
 import { failure, type Result, success } from '../../errors/result.ts';
 import { isBlank } from '../../measurement/cellValue.ts';
 import { isBareNumber } from '../../measurement/isBareNumber.ts';
 import {
   type Grams,
   type GramsPerMillilitre,
-  grams,
   type Millilitres,
   type MolesPerLitre,
-  millilitres,
   molesPerLitre,
   type Percent,
+  percent,
 } from '../../measurement/quantity.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { Activity } from '../activity.ts';
 import { dilutionsIn } from '../dilutionsIn.ts';
+import { recipeNumbers } from '../numbers/recipeNumbers.ts';
+import { recipeOf } from '../numbers/recipeOf.ts';
 import type { TeamPlan } from '../setup.ts';
 
 /** A solution at one strength, and how much of it. */
-interface Portion {
+export interface Portion {
   readonly formula: Formula;
   readonly molarity: MolesPerLitre;
   readonly volume: Millilitres;
@@ -57,12 +54,21 @@ export interface TeamUse {
   /** Portions that are weighed in a closed vessel. */
   readonly closedCount: number;
   readonly weighings: readonly Grams[];
+  /** Only where the activity names no recipe. */
+  readonly handled?: Handled;
 }
 
-/** Two weighings in a row that agree, and one before them: the least for drying to constant mass. */
-const weighingsOfResidue = 3;
-/** The vessel empty, and with the portion. */
-const weighingsOfPortion = 2;
+/** What the team handles where no recipe says how much: it stands ready in these forms. */
+export interface Handled {
+  /** The substance itself is weighed. */
+  readonly solid: boolean;
+  /** Of a concentrated reagent, as its label has it. */
+  readonly massPercent?: Percent;
+  /** Of the strongest solution that is handled. */
+  readonly molarity?: MolesPerLitre;
+  /** The molarity as the Plan has it. */
+  readonly typed?: string;
+}
 
 /**
  * Reads a team's line of the Plan.
@@ -84,7 +90,7 @@ export function teamUse(
   if (!mass.ok) return mass;
   let trouble: Result<never> | undefined;
   /** A given as a number in its unit; the first that cannot be read is kept as the trouble. */
-  const read = <Q extends number>(name: string, kind: Parameters<typeof readQuantity>[1]): Q => {
+  const read = (name: string, kind: Parameters<typeof readQuantity>[1]): number => {
     const cell = team.givens[name];
     const quantity: Result<{ readonly value: number }> = isBlank(cell)
       ? failure({
@@ -96,11 +102,22 @@ export function teamUse(
           brief: name,
         })
       : readQuantity(cell, kind, name, { decimalMark });
-    if (quantity.ok) return quantity.value.value as Q;
+    if (quantity.ok) return quantity.value.value;
     trouble ??= quantity;
-    return Number.NaN as Q;
+    return Number.NaN;
   };
-  const use: { -readonly [Part in keyof TeamUse]: TeamUse[Part] } = {
+  const portion = (molarity: MolesPerLitre, volume: Millilitres, given?: string): Portion => ({
+    formula: formula.value,
+    molarity,
+    volume,
+    ...typedAs(given),
+  });
+  /** With a unit of its own it is shown as it was read. */
+  const typedAs = (given: string | undefined): { readonly typed?: string } => {
+    const cell = (given === undefined ? '' : (team.givens[given] ?? '')).trim();
+    return isBareNumber(cell) ? { typed: cell } : {};
+  };
+  const nothing: TeamUse = {
     team,
     formula: formula.value,
     diluted: [],
@@ -110,94 +127,33 @@ export function teamUse(
     closedCount: 0,
     weighings: [],
   };
-  const portion = (molarity: MolesPerLitre, volume: Millilitres, given?: string): Portion => {
-    const cell = (given === undefined ? '' : (team.givens[given] ?? '')).trim();
-    // With a unit of its own it is shown as it was read.
-    return { formula: formula.value, molarity, volume, ...(isBareNumber(cell) ? { typed: cell } : {}) };
-  };
-  const { solid, dilution, reagent, serial, residue, density } = numbers;
 
-  if (solid) {
-    const molarity = read<MolesPerLitre>(solid.molarity, 'concentration');
-    const volume = read<Millilitres>(solid.flask, 'volume');
-    const isPure = solid.purity === undefined || isBlank(team.givens[solid.purity]);
-    const purity = isPure ? undefined : read<Percent>(solid.purity ?? '', 'percent');
-    if (trouble) return trouble;
-    const weighed = soluteMass({ molarMass: mass.value, molarity, volume, purity });
-    if (!weighed.ok) return weighed;
-    use.solid = { mass: weighed.value, ...(purity === undefined ? {} : { purity }) };
-    use.made = portion(molarity, volume, solid.molarity);
-    use.flasksMl = [volume];
-    use.weighings = [weighed.value];
-  }
-  if (dilution) {
-    const stock = read<MolesPerLitre>(dilution.stock, 'concentration');
-    const target = read<MolesPerLitre>(dilution.target, 'concentration');
-    const finalVolume = read<Millilitres>(dilution.volume, 'volume');
-    if (trouble) return trouble;
-    const taken = stockVolume({ stock, target, finalVolume });
-    if (!taken.ok) return taken;
-    use[solid ? 'takenFromOwn' : 'taken'] = portion(stock, taken.value, dilution.stock);
-    use.diluted = [portion(target, finalVolume, dilution.target)];
-    use.flasksMl = [...use.flasksMl, finalVolume];
-    use.deliveredMl = [taken.value];
-  }
-  if (serial) {
-    const stock = read<MolesPerLitre>(serial.stock, 'concentration');
-    const taken = read<Millilitres>(serial.portion, 'volume');
-    const flask = read<Millilitres>(serial.flask, 'volume');
-    if (trouble) return trouble;
-    use.taken = portion(stock, taken, serial.stock);
-    const flasks = Array.from({ length: dilutionsIn(activity) }, (_, index) => index + 1);
-    use.diluted = flasks.map((times) => portion(molesPerLitre(stock * (taken / flask) ** times), flask));
-    use.flasksMl = flasks.map(() => flask);
-    use.deliveredMl = [taken];
-  }
-  if (reagent) {
-    const massPercent = read<Percent>(reagent.massPercent, 'percent');
-    const density = read<GramsPerMillilitre>(reagent.density, 'density');
-    const target = read<MolesPerLitre>(reagent.target, 'concentration');
-    const volume = read<Millilitres>(reagent.volume, 'volume');
-    if (trouble) return trouble;
-    const bottle = reagentMolarity({ molarMass: mass.value, massPercent, density });
-    if (!bottle.ok) return bottle;
-    const taken = stockVolume({ stock: bottle.value, target, finalVolume: volume });
-    if (!taken.ok) return taken;
-    if (studentsDilute) {
-      use.poured = { volume: taken.value, massPercent };
-      use.diluted = [portion(target, volume, reagent.target)];
-      use.flasksMl = [volume];
-      return success(use);
-    }
-    use.madeByStaff = { ...portion(target, volume, reagent.target), massPercent, density };
-  }
-  if (residue) {
-    const molarity = read<MolesPerLitre>(residue.molarity, 'concentration');
-    const volume = read<Millilitres>(residue.portion, 'volume');
-    if (trouble) return trouble;
-    const left = soluteMass({ molarMass: mass.value, molarity, volume });
-    if (!left.ok) return left;
-    use.taken = portion(molarity, volume, residue.molarity);
-    use.deliveredMl = [millilitres(volume)];
-    use.driedCount = 1;
-    use.weighings = Array.from({ length: weighingsOfResidue }, () => left.value);
-  }
-  if (density) {
-    const molarity = read<MolesPerLitre>(density.molarity, 'concentration');
-    const volume = read<Millilitres>(density.portion, 'volume');
-    const line = {
-      lighterPercent: read<Percent>(density.lighterPercent, 'percent'),
-      lighterDensity: read<GramsPerMillilitre>(density.lighterDensity, 'density'),
-      heavierPercent: read<Percent>(density.heavierPercent, 'percent'),
-      heavierDensity: read<GramsPerMillilitre>(density.heavierDensity, 'density'),
+  const recipe = recipeOf(activity);
+  if (recipe === undefined) {
+    const ticked = activity.steps.find((step) => step.kind === 'ticked');
+    const { solid = false, massPercent, molarity } = ticked?.substance ?? {};
+    const handled: Handled = {
+      solid,
+      ...(massPercent === undefined ? {} : { massPercent: percent(read(massPercent, 'percent')) }),
+      ...(molarity === undefined
+        ? {}
+        : { molarity: molesPerLitre(read(molarity, 'concentration')), ...typedAs(molarity) }),
     };
-    if (trouble) return trouble;
-    const expected = densityOfMolarity({ ...line, molarMass: mass.value, molarity });
-    if (!expected.ok) return expected;
-    use.taken = portion(molarity, volume, density.molarity);
-    use.deliveredMl = [volume];
-    use.closedCount = 1;
-    use.weighings = Array.from({ length: weighingsOfPortion }, () => grams(expected.value * volume));
+    return trouble ?? success({ ...nothing, handled });
   }
-  return success(use);
+
+  const values: Record<string, number> = {};
+  for (const [own, { kind, optional }] of Object.entries(recipe.entry.takes)) {
+    const given = recipe.takes[own];
+    if (given === undefined || (optional && isBlank(team.givens[given]))) continue;
+    values[given] = read(given, kind);
+  }
+  if (trouble) return trouble;
+  const amounts = recipe.entry.use(recipeNumbers(recipe, values), {
+    molarMass: mass.value,
+    portion: (molarity, volume, own) => portion(molarity, volume, own === undefined ? undefined : recipe.takes[own]),
+    dilutions: dilutionsIn(activity),
+    studentsDilute,
+  });
+  return amounts.ok ? success({ ...nothing, ...amounts.value }) : amounts;
 }

@@ -1,9 +1,10 @@
 import { density } from '../../chemistry/density.ts';
 import { grams, millilitres } from '../../measurement/quantity.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
 /** As many figures as tables of densities have, since a share of small differences is worked from it. */
-export const densityQuantity: QuantityEntry = {
+export const densityQuantity: QuantityEntry = quantity({
   name: 'density',
   takes: [
     { name: 'mass', kind: 'mass', unit: 'g' },
@@ -23,4 +24,4 @@ export const densityQuantity: QuantityEntry = {
     { id: 'mass-reported', value: (n) => n.mass },
     { id: 'volumes-multiplied', value: (n) => n.mass * n.volume },
   ],
-};
+});

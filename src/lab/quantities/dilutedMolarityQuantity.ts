@@ -1,8 +1,9 @@
 import { dilutedMolarity } from '../../chemistry/dilutedMolarity.ts';
 import { millilitres, molesPerLitre } from '../../measurement/quantity.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
-export const dilutedMolarityQuantity: QuantityEntry = {
+export const dilutedMolarityQuantity: QuantityEntry = quantity({
   name: 'diluted molarity',
   takes: [
     { name: 'stock molarity', kind: 'concentration', unit: 'mol/L' },
@@ -33,4 +34,4 @@ export const dilutedMolarityQuantity: QuantityEntry = {
     },
     { id: 'molarity-unchanged', value: (n) => n['stock molarity'] },
   ],
-};
+});

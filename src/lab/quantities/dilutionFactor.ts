@@ -1,8 +1,9 @@
 import { dilutionFactor as factorOf } from '../../chemistry/dilutionFactor.ts';
 import { molesPerLitre } from '../../measurement/quantity.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
-export const dilutionFactor: QuantityEntry = {
+export const dilutionFactor: QuantityEntry = quantity({
   name: 'dilution factor',
   takes: [
     { name: 'stock molarity', kind: 'concentration', unit: 'mol/L' },
@@ -23,4 +24,4 @@ export const dilutionFactor: QuantityEntry = {
     { id: 'total-over-water', value: (n) => n['stock molarity'] / (n['stock molarity'] - n['target molarity']) },
     { id: 'difference-for-ratio', value: (n) => n['stock molarity'] - n['target molarity'] },
   ],
-};
+});

@@ -1,4 +1,4 @@
-import type { SlipEntry } from './quantityEntry.ts';
+import type { FormulaSlip } from './quantityEntry.ts';
 import {
   bracketNumberOnOneAtom,
   bracketNumbersDropped,
@@ -10,7 +10,7 @@ import {
 } from './wrongAtoms.ts';
 
 /** Slips in a molar mass; every quantity that is worked from one shares them. */
-export const formulaSlips: readonly SlipEntry[] = [
+export const formulaSlips: readonly FormulaSlip[] = [
   { id: 'water-of-hydration-left-out', molarMasses: (formula) => withoutWater(formula).map((atoms) => ({ atoms })) },
   { id: 'one-water-only', molarMasses: (formula) => oneWater(formula).map((atoms) => ({ atoms })) },
   {

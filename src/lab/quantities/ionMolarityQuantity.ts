@@ -1,7 +1,8 @@
 import { success } from '../../errors/result.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
-export const ionMolarityQuantity: QuantityEntry = {
+export const ionMolarityQuantity: QuantityEntry = quantity({
   name: 'ion molarity',
   takes: [
     { name: 'formula', kind: 'formula', unit: '' },
@@ -30,4 +31,4 @@ export const ionMolarityQuantity: QuantityEntry = {
     // A charge of one looks the same as no count at all too.
     { id: 'charge-for-count', value: (n) => (n.ionCharge === 1 ? [] : n.molarity * n.ionCharge) },
   ],
-};
+});

@@ -2,15 +2,16 @@ import { soluteMass } from '../../chemistry/soluteMass.ts';
 import { gramsPerMole, millilitres, molesPerLitre, percent } from '../../measurement/quantity.ts';
 import { formulaSlips } from './formulaSlips.ts';
 import { molesOfSolute } from './molesOfSolute.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
-export const massOfSolute: QuantityEntry = {
+export const massOfSolute: QuantityEntry = quantity({
   name: 'mass of solute',
   takes: [
     { name: 'formula', kind: 'formula', unit: '' },
     { name: 'molarity', kind: 'concentration', unit: 'mol/L' },
     { name: 'volume', kind: 'volume', unit: 'mL' },
-    { name: 'purity', kind: 'percent', unit: '%', optional: true },
+    { name: 'purity', kind: 'percent', unit: '%', optional: true, leftOut: 100 },
   ],
   entryKind: 'mass',
   unit: 'g',
@@ -40,4 +41,4 @@ export const massOfSolute: QuantityEntry = {
     { id: 'purity-ignored', value: (n) => n['moles of solute'] * n['molar mass'] },
     { id: 'purity-inverted', value: (n) => n['moles of solute'] * n['molar mass'] * (n.purity / 100) },
   ],
-};
+});

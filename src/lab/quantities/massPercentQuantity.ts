@@ -1,13 +1,16 @@
 import { massPercentOfDensity } from '../../chemistry/massPercentOfDensity.ts';
 import { gramsPerMillilitre, percent } from '../../measurement/quantity.ts';
-import type { QuantityEntry, StepNumbers } from './quantityEntry.ts';
+import { quantity } from './quantity.ts';
+import type { NumbersOf, QuantityEntry } from './quantityEntry.ts';
+
+type Numbers = NumbersOf<'density' | 'lighter percent' | 'lighter density' | 'heavier percent' | 'heavier density'>;
 
 /** How far the density is on its way from the lighter line to the heavier. */
-const share = (n: StepNumbers) => (n.density - n['lighter density']) / (n['heavier density'] - n['lighter density']);
-const step = (n: StepNumbers) => n['heavier percent'] - n['lighter percent'];
+const share = (n: Numbers) => (n.density - n['lighter density']) / (n['heavier density'] - n['lighter density']);
+const step = (n: Numbers) => n['heavier percent'] - n['lighter percent'];
 
 /** A straight line between two lines of a table of densities. */
-export const massPercentQuantity: QuantityEntry = {
+export const massPercentQuantity: QuantityEntry = quantity({
   name: 'mass percent',
   takes: [
     { name: 'density', kind: 'density', unit: 'g/mL' },
@@ -40,4 +43,4 @@ export const massPercentQuantity: QuantityEntry = {
     { id: 'share-reported', value: share },
     { id: 'ratio-inverted', value: (n) => n['lighter percent'] + step(n) / share(n) },
   ],
-};
+});

@@ -1,9 +1,10 @@
 import { success } from '../../errors/result.ts';
 import { formulaSlips } from './formulaSlips.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 import { saltTimesWater } from './wrongAtoms.ts';
 
-export const molarMassQuantity: QuantityEntry = {
+export const molarMassQuantity: QuantityEntry = quantity({
   name: 'molar mass',
   takes: [{ name: 'formula', kind: 'formula', unit: '' }],
   entryKind: 'molar mass',
@@ -14,4 +15,4 @@ export const molarMassQuantity: QuantityEntry = {
   chemistry: (n) => success(n['molar mass']),
   relation: (n) => n['molar mass'],
   slips: [...formulaSlips, { id: 'dot-as-times', molarMasses: saltTimesWater }],
-};
+});

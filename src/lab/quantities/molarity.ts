@@ -1,18 +1,19 @@
 import { molarity as molarityOf } from '../../chemistry/molarity.ts';
 import { grams, gramsPerMole, millilitres, percent } from '../../measurement/quantity.ts';
 import { formulaSlips } from './formulaSlips.ts';
-import type { QuantityEntry, StepNumbers } from './quantityEntry.ts';
+import { quantity } from './quantity.ts';
+import type { NumbersOf, QuantityEntry } from './quantityEntry.ts';
 
 /** Grams of the pure solute. */
-const pure = (n: StepNumbers) => n.mass * (n.purity / 100);
+const pure = (n: NumbersOf<'mass' | 'purity'>) => n.mass * (n.purity / 100);
 
-export const molarity: QuantityEntry = {
+export const molarity: QuantityEntry = quantity({
   name: 'molarity',
   takes: [
     { name: 'formula', kind: 'formula', unit: '' },
     { name: 'mass', kind: 'mass', unit: 'g' },
     { name: 'volume', kind: 'volume', unit: 'mL' },
-    { name: 'purity', kind: 'percent', unit: '%', optional: true },
+    { name: 'purity', kind: 'percent', unit: '%', optional: true, leftOut: 100 },
   ],
   entryKind: 'concentration',
   unit: 'mol/L',
@@ -39,4 +40,4 @@ export const molarity: QuantityEntry = {
     { id: 'purity-ignored', value: (n) => n.mass / n['molar mass'] / (n.volume / 1000) },
     { id: 'purity-inverted', value: (n) => n.mass / (n.purity / 100) / n['molar mass'] / (n.volume / 1000) },
   ],
-};
+});

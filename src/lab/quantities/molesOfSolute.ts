@@ -1,8 +1,9 @@
 import { soluteMass } from '../../chemistry/soluteMass.ts';
 import { gramsPerMole, millilitres, molesPerLitre } from '../../measurement/quantity.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
-export const molesOfSolute: QuantityEntry = {
+export const molesOfSolute: QuantityEntry = quantity({
   name: 'moles of solute',
   takes: [
     { name: 'molarity', kind: 'concentration', unit: 'mol/L' },
@@ -27,4 +28,4 @@ export const molesOfSolute: QuantityEntry = {
     { id: 'upside-down', value: (n) => [n.volume / n.molarity, n.volume / 1000 / n.molarity] },
     { id: 'volumes-multiplied', value: (n) => n.molarity / (n.volume / 1000) },
   ],
-};
+});

@@ -1,9 +1,10 @@
 import { percentError } from '../../measurement/percentError.ts';
-import type { QuantityEntry, StepNumbers } from './quantityEntry.ts';
+import { quantity } from './quantity.ts';
+import type { NumbersOf, QuantityEntry } from './quantityEntry.ts';
 
-const gap = (n: StepNumbers) => Math.abs(n.measured - n.accepted);
+const gap = (n: NumbersOf<'measured' | 'accepted'>) => Math.abs(n.measured - n.accepted);
 
-export const percentErrorQuantity: QuantityEntry = {
+export const percentErrorQuantity: QuantityEntry = quantity({
   name: 'percent error',
   takes: [
     { name: 'measured', kind: 'number', unit: '' },
@@ -24,4 +25,4 @@ export const percentErrorQuantity: QuantityEntry = {
     { id: 'mean-as-base', value: (n) => (200 * gap(n)) / Math.abs(n.measured + n.accepted) },
     { id: 'difference-reported', value: (n) => gap(n) },
   ],
-};
+});

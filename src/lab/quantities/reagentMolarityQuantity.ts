@@ -1,8 +1,9 @@
 import { reagentMolarity } from '../../chemistry/reagentMolarity.ts';
 import { gramsPerMillilitre, gramsPerMole, percent } from '../../measurement/quantity.ts';
+import { quantity } from './quantity.ts';
 import type { QuantityEntry } from './quantityEntry.ts';
 
-export const reagentMolarityQuantity: QuantityEntry = {
+export const reagentMolarityQuantity: QuantityEntry = quantity({
   name: 'reagent molarity',
   takes: [
     { name: 'formula', kind: 'formula', unit: '' },
@@ -37,4 +38,4 @@ export const reagentMolarityQuantity: QuantityEntry = {
         n['mass percent'] < 100 ? (1000 * n['mass percent']) / (100 - n['mass percent']) / n['molar mass'] : [],
     },
   ],
-};
+});

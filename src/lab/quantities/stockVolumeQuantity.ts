@@ -1,15 +1,19 @@
 import { stockVolume } from '../../chemistry/stockVolume.ts';
 import { millilitres, molesPerLitre } from '../../measurement/quantity.ts';
 import { dilutionFactor } from './dilutionFactor.ts';
-import type { QuantityEntry } from './quantityEntry.ts';
+import { quantity } from './quantity.ts';
+import type { QuantityArgument, QuantityEntry } from './quantityEntry.ts';
 
-export const stockVolumeQuantity: QuantityEntry = {
+/** What a dilution is worked from. */
+export const dilutionTakes = [
+  { name: 'stock molarity', kind: 'concentration', unit: 'mol/L' },
+  { name: 'target molarity', kind: 'concentration', unit: 'mol/L' },
+  { name: 'target volume', kind: 'volume', unit: 'mL' },
+] as const satisfies readonly QuantityArgument[];
+
+export const stockVolumeQuantity: QuantityEntry = quantity({
   name: 'stock volume',
-  takes: [
-    { name: 'stock molarity', kind: 'concentration', unit: 'mol/L' },
-    { name: 'target molarity', kind: 'concentration', unit: 'mol/L' },
-    { name: 'target volume', kind: 'volume', unit: 'mL' },
-  ],
+  takes: dilutionTakes,
   entryKind: 'volume',
   unit: 'mL',
   figures: 3,
@@ -36,4 +40,4 @@ export const stockVolumeQuantity: QuantityEntry = {
       value: (n) => [n['target volume'] / (n['dilution factor'] - 1), n['target volume'] / (n['dilution factor'] + 1)],
     },
   ],
-};
+});

@@ -1,13 +1,15 @@
 import { diluentVolume } from '../../chemistry/diluentVolume.ts';
 import { millilitres, molesPerLitre } from '../../measurement/quantity.ts';
-import type { QuantityEntry, StepNumbers } from './quantityEntry.ts';
-import { stockVolumeQuantity } from './stockVolumeQuantity.ts';
+import { quantity } from './quantity.ts';
+import type { NumbersOf, QuantityEntry } from './quantityEntry.ts';
+import { dilutionTakes } from './stockVolumeQuantity.ts';
 
-const stockVolume = (n: StepNumbers) => (n['target molarity'] / n['stock molarity']) * n['target volume'];
+const stockVolume = (n: NumbersOf<'stock molarity' | 'target molarity' | 'target volume'>) =>
+  (n['target molarity'] / n['stock molarity']) * n['target volume'];
 
-export const waterVolume: QuantityEntry = {
+export const waterVolume: QuantityEntry = quantity({
   name: 'water volume',
-  takes: stockVolumeQuantity.takes,
+  takes: dilutionTakes,
   entryKind: 'volume',
   unit: 'mL',
   figures: 3,
@@ -29,4 +31,4 @@ export const waterVolume: QuantityEntry = {
     { id: 'volumes-added', value: (n) => n['target volume'] + n['stock volume'] },
     { id: 'sign-reversed', value: (n) => n['stock volume'] - n['target volume'] },
   ],
-};
+});

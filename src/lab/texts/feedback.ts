@@ -1,4 +1,4 @@
-import type { QuantityName } from '../activity.ts';
+import type { QuantityName } from '../quantities.ts';
 
 /** What a value matches, and one question that leads back to the work. */
 export interface SlipText {

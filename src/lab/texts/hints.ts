@@ -1,4 +1,5 @@
-import type { QuantityName, Shown } from '../activity.ts';
+import type { Shown } from '../activity.ts';
+import type { QuantityName } from '../quantities.ts';
 
 /**
  * Help at three levels, for readers of 13 to 16: the idea, the relation, and the set-up with the team's own numbers, which

@@ -113,6 +113,16 @@ export const numbersRemarks = {
   otherDigits: 'Flask sizes have different numbers of digits, since the shelf has too few of one kind.',
   otherRatios:
     'Some teams dilute much more, or much less, than these numbers do, since the shelf gives too few sets that are closer.',
+  lessDiluted:
+    'Some teams dilute less far than these numbers do, never to more than the stock, since others would be too few.',
+  beyondTyped:
+    'Some teams get a larger flask or a stronger solution than you typed, since nothing up to it can be made with the shelf and the balance.',
+  otherBottle: ({ typed, stock }: { readonly typed: string; readonly stock: string }): string =>
+    `All teams share one stock of ${stock} mol/L, since ${typed} mol/L gives no target that can be made and written with as many figures.`,
+  twoBottles: (stocks: readonly string[]): string =>
+    `The teams share two stocks, ${stocks.join(' and ')} mol/L, since one gives too few different numbers.`,
+  noRecipe:
+    'All teams have the same numbers: this activity names no recipe, so nothing says which other numbers the shelf can make.',
   portionInTwo: 'The portion takes two fillings of a pipette, since no pipette on the shelf gives it in one.',
   otherPortion: ({ asked, portion }: { readonly asked: number; readonly portion: number }): string =>
     `All teams take ${portion} mL, since the pipettes on the shelf do not give ${asked} mL.`,
@@ -123,11 +133,16 @@ export const numbersRemarks = {
   }: {
     readonly teams: number;
     readonly different: number;
-    readonly frees: 'sizes' | 'figures' | 'nothing';
-  }): string =>
-    frees === 'sizes'
-      ? `The shelf gives ${different} different sets of numbers for ${teams} teams, so some teams share theirs. Add a flask or a pipette to free this.`
-      : `With one portion for all there are ${different} different sets of numbers for ${teams} teams, so some teams share theirs.${frees === 'figures' ? ' Type the molarity with one more figure to free this.' : ''}`,
+    readonly frees: 'sizes' | 'sizes for bottles' | 'portions' | 'figures';
+  }): string => {
+    const counted = `${different} different sets of numbers for ${teams} teams, so some share theirs, in a class as few as can be.`;
+    return {
+      sizes: `The shelf gives ${counted} Add a flask or a pipette to free this.`,
+      'sizes for bottles': `From stocks that all share, the shelf gives ${counted} Add a pipette, or a flask up to the one you typed, to free this.`,
+      portions: `From stocks that all share, the shelf gives ${counted} Their own readings differ all the same. A pipette a little smaller than the portion would free this.`,
+      figures: `There are ${counted} Type the numbers with one more figure to free this.`,
+    }[frees];
+  },
   solubilityUnknown: (formula: string): string =>
     `No solubility figure is known here for ${formula}: make sure that it dissolves at room temperature.`,
   noIons: (formula: string): string =>
@@ -185,6 +200,11 @@ export const startTexts = {
     received,
     advice: 'Choose one of these, or an activity that starts from a solid.',
   }),
+  nothingNear: {
+    expected: 'numbers that the shelf can make',
+    received: 'none near these',
+    advice: 'Change this number a little, or type it with one figure more.',
+  },
   noFlask: {
     expected: 'a flask on the shelf near this size',
     received: 'none',

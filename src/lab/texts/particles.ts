@@ -27,6 +27,11 @@ export const particleTexts = {
     },
   },
   box: ({ name, counts }: { readonly name: string; readonly counts: string }): string => `${name}: ${counts}.`,
+  noPicture: {
+    expected: 'a solution whose molarity is known',
+    received: 'none in this activity',
+    advice: 'Choose an activity that makes or takes a solution of a given molarity.',
+  },
   apart: 'All separate, spread out evenly.',
   whole: 'Each molecule stays whole.',
   waterLeftOut: 'Water fills the space between them and is left out.',

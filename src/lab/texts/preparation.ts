@@ -92,10 +92,18 @@ export const preparationTexts = {
     'evaporating dish': 'evaporating dish',
     'closed vessel': 'small vessel with a lid, to weigh a portion in',
     thermometer: 'thermometer',
+    'waste beaker': 'waste beaker',
   } satisfies Readonly<Record<GlasswareKind, string>>,
   sized: (name: string, size: string) => `${name} ${size} mL`,
-  atOnce: (allDay: number) =>
-    `At once, in the largest class; ${allDay} for the day if nothing is washed between classes.`,
+  atOnce: ({ most, allDay }: { most: readonly string[]; allDay: number }) =>
+    `At once, in ${most.length === 0 ? 'the class that needs most of these' : most.join(' and ')}; ${allDay} for the day if nothing is washed between classes.`,
+  handled: (formula: string, strength: string) => (strength === '' ? formula : `${formula}, ${strength}`),
+  handledNote: (teams: number) =>
+    `${count(teams, 'team', 'teams')}. How much is for you to say: this activity names no recipe.`,
+  waste: (formula: string) => `waste vessel, ${formula}`,
+  wasteVessel: (size: string) =>
+    `One of ${size} for each class, or one that is emptied between classes, with a label. Only where your local rules do not let it go down a drain.`,
+  wasteSizes: { mL: (size: number) => `${size} mL`, L: (size: number) => `${size} L` },
   notOnShelf: 'The Plan’s shelf has no such size.',
   goggles: 'eye protection',
   gogglesNote: 'One for everybody in the room, staff included.',

@@ -1,9 +1,18 @@
 import type { ActivityView, DraftView } from '../../desk/views.ts';
+import { activityById } from '../../lab/activities.ts';
+import { materialBalance } from '../../lab/preparation/materialBalance.ts';
+import type { Setup } from '../../lab/setup.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
+import { materialWords } from './materialWords.ts';
 
-/** The teams' numbers before anything is written: what all share once, then a short list for each team. */
-export function numbersPreview(draft: DraftView, activity: ActivityView): readonly HTMLElement[] {
+/**
+ * The teams' numbers before anything is written: what they cost, what all share once, then a short list for each team.
+ */
+export function numbersPreview(
+  draft: DraftView,
+  { activity, setup }: { readonly activity: ActivityView; readonly setup: Setup },
+): readonly HTMLElement[] {
   const unitOf = (name: string) => activity.givens.find((given) => given.name === name)?.unit ?? '';
   const filled = draft.givenNames.filter((name) => draft.teams.some(({ givens }) => (givens[name] ?? '') !== ''));
   const first = draft.teams[0]?.givens ?? {};
@@ -27,6 +36,7 @@ export function numbersPreview(draft: DraftView, activity: ActivityView): readon
           element('ul', { class: 'remarks' }, ...draft.remarks.map((remark) => element('li', {}, remark))),
         ]
       : []),
+    ...materialsPreview(draft.teams, setup),
     ...(shared.length > 0 ? [element('h3', {}, texts.plan.previewSame), pairs(shared, first)] : []),
     ...(own.length > 0
       ? classNames.flatMap((className) => [
@@ -39,6 +49,27 @@ export function numbersPreview(draft: DraftView, activity: ActivityView): readon
               .map(({ team, givens }) => element('li', {}, element('b', {}, team), pairs(own, givens))),
           ),
         ])
+      : []),
+  ];
+}
+
+/** What the plan takes, makes and throws away; nothing where its activity is not known here. */
+function materialsPreview(teams: DraftView['teams'], setup: Setup): readonly HTMLElement[] {
+  const { settings, shelf } = setup;
+  const activity = activityById(setup.activity);
+  if (activity === undefined) return [];
+  const balance = materialBalance({ activity, teams, shelf, settings });
+  const { lines, remarks } = materialWords(balance, settings['decimal mark'] === 'comma' ? 'comma' : 'point');
+  if (lines.length === 0) return [];
+  return [
+    element('h3', {}, texts.plan.materials.heading),
+    element(
+      'dl',
+      { class: 'givens materials' },
+      ...lines.map(({ what, amount }) => element('div', {}, element('dt', {}, what), element('dd', {}, amount))),
+    ),
+    ...(remarks.length > 0
+      ? [element('ul', { class: 'remarks' }, ...remarks.map((remark) => element('li', {}, remark)))]
       : []),
   ];
 }

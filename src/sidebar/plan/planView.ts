@@ -399,7 +399,7 @@ function planForm(page: Page, builder: Builder, redraw: () => void): readonly HT
       element('h2', { tabindex: -1 }, texts.plan.previewTitle),
       element('p', { class: 'hint' }, texts.plan.previewAbout),
       stale,
-      ...numbersPreview(outcome.value, activity),
+      ...numbersPreview(outcome.value, { activity, setup }),
       ...(setup.ownNumbers
         ? [element('button', { type: 'button', class: 'act quiet', onclick: otherNumbers }, texts.plan.otherNumbers)]
         : []),
