@@ -6,6 +6,7 @@ import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { answerOf, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
+import { saveAtChanges } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 const sheet = 'Fern class';
@@ -181,6 +182,43 @@ describe('checkAgain', () => {
     expect(answerOf(ask('checkAgain'))).toEqual({ renewed: 1 });
     expect(answerOf(call(host, 'readClass', sheet)).notYetKnown).toBe(0);
     expect(answerOf(ask('checkAgain'))).toEqual({ renewed: 0 });
+  });
+  it('loses no check where it is stopped, wherever that is: the next press puts it back', () => {
+    host.failCalls('CHECKTEAM', 1);
+    typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 2, '119.00']] });
+    const failed = host.save();
+    const changes = saveAtChanges(host);
+    answerOf(ask('checkAgain'));
+    expect(changes.length).toBeGreaterThan(3);
+    for (const { saved: stopped, name } of [...changes, { saved: failed, name: 'nothing' }]) {
+      host = open({ saved: stopped, clock });
+      answerOf(call(host, 'checkAgain'));
+      const { notYetKnown, teams } = answerOf(call(host, 'readClass', sheet));
+      expect([name, notYetKnown, teams[0]?.done]).toEqual([name, 0, 1]);
+    }
+  });
+});
+
+describe('a late team', () => {
+  it('touches the sheet of its own class and no other class, and asks nothing about others', () => {
+    // A team that is gone from the Plan of the other class has its cells there still.
+    typeIn(host, {
+      sheet: 'Moss class',
+      cells: [[stepRow(host, { sheet: 'Moss class', key: 'c2-t1', step: 'molar mass' }), 2, '1']],
+    });
+    typeIn(host, {
+      sheet: 'Plan',
+      seat: 'teacher',
+      cells: [1, 2, 3].map((column) => [planRow('c2-t1'), column, column === 1 ? 'c9-t9' : 'Newt']),
+    });
+    const other = () =>
+      workbookText(host)
+        .split('\n\n')
+        .find((text) => text.includes('"name":"Moss class"'));
+    const before = other();
+    finish(host, call(host, 'addTeam', sheet, 'Wren'));
+    expect(other()).toBe(before);
+    expect(answerOf(call(host, 'readClass', sheet)).teams.map(({ team }) => team)).toEqual(['Otter', 'Heron', 'Wren']);
   });
 });
 

@@ -4,6 +4,7 @@ import type { Setup } from '../../src/lab/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { answerOf, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
+import { saveAtChanges } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 /** Stands in every text that a person put somewhere: it must be nowhere afterwards. */
@@ -232,6 +233,28 @@ describe('emptyCopy', () => {
     expect(sheetNames()).toEqual(expect.arrayContaining(['Plan', 'Class 1', 'Class 2', 'Progress', 'Help']));
     expect(sheetNames().filter((one) => /kept|Plan .|Class . ./.test(one))).toEqual([]);
   });
+
+  it('keeps the own wording of Help wherever it was stopped and pressed again', () => {
+    const hint = rowsOf('Help', 1, (value) => value === 'molar mass')[0] ?? 0;
+    const last = Math.max(...rowsOf('Help', 1, (value) => value !== ''));
+    const cells = [
+      [hint, 3, 'Look at the table.'],
+      [last + 1, 1, 'another step'],
+      [last + 1, 2, '2'],
+      [last + 1, 3, 'Think of volumes.'],
+    ] as const;
+    typeIn(host, { sheet: 'Help', seat: 'teacher', cells });
+    const changes = saveAtChanges(host);
+    empty({ keepHints: true });
+    const emptying = changes.filter(({ saved: stopped }) => stopped.includes(mark));
+    expect(emptying.length).toBeGreaterThan(20);
+    for (const { saved: stopped } of emptying.filter((_, index) => index % 6 === 2)) {
+      host = open({ saved: stopped, name, clock });
+      empty({ keepHints: true });
+      for (const [row, column, words] of cells) expect(valueAt(host, { sheet: 'Help', row, column })).toBe(words);
+      expect(marksIn()).toEqual([]);
+    }
+  }, 300_000);
 
   it('says what to do in a file without a lesson', () => {
     const outcome = call(open({ name }), 'emptyCopy', wish);

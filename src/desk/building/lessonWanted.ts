@@ -23,7 +23,7 @@ export interface LessonWanted {
 }
 
 /** The lesson that a build is to make, or what has to be mended or asked first. Nothing is written. */
-export function lessonWanted(book: Book, { setup, sample, answers }: BuildWish): Outcome<LessonWanted> {
+export function lessonWanted(book: Book, { setup, sample, answers, joins }: BuildWish): Outcome<LessonWanted> {
   const numbers = numbersForTeams(setup);
   if (!numbers.ok) return numbersProblem(numbers.error);
   const activity = lessonActivity(setup.settings);
@@ -57,7 +57,7 @@ export function lessonWanted(book: Book, { setup, sample, answers }: BuildWish):
     givenNames: activity.givens.map(({ name }) => name),
     invented: sample || staysInvented(before, teams),
   };
-  const aside = answers.setAside === true ? undefined : setAsideBy(book, lesson);
+  const aside = answers.setAside === true ? undefined : setAsideBy(book, lesson, joins?.className);
   if (aside !== undefined) return question(aside);
   return done({ lesson, replacesPlan: before !== undefined && loses(before, lesson) });
 }

@@ -9,10 +9,16 @@ import { typedInBlock, typedInStep } from './typedCells.ts';
  * another activity, whose rows begin blank. They stay in sheets that are kept, but not in the table. Undefined where
  * there are none.
  */
-export function setAsideBy(book: Book, { teams, activity }: Lesson): BuildQuestion | undefined {
+export function setAsideBy(
+  book: Book,
+  { teams, activity }: Lesson,
+  /** Left out where every class is built. */
+  onlyClass?: string,
+): BuildQuestion | undefined {
   const keys = teams.map(({ key }) => key);
   const steps = activity.steps.map(({ id }) => id);
-  const where = classesInFile(book).flatMap(({ name, sheet, reading }) => {
+  const touched = classesInFile(book).filter(({ name }) => onlyClass === undefined || name === onlyClass);
+  const where = touched.flatMap(({ name, sheet, reading }) => {
     const isOfAnother = sheet?.tag?.activity !== undefined && sheet.tag.activity !== activity.id;
     return (reading?.blocks ?? []).map((block) => {
       const stays = keys.includes(block.key);
