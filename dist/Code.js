@@ -1747,6 +1747,10 @@ var messages = {
 		full: "Expected {expected} for {argument}, received {received}. {advice}",
 		short: "⚠ number to start from"
 	},
+	"nothing-to-picture": {
+		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		short: "⚠ nothing to draw"
+	},
 	"particles-too-far-apart": {
 		full: "Expected {expected} for {argument}, received {received}. {advice}",
 		short: "⚠ too far apart to draw"
@@ -4303,7 +4307,7 @@ var checkEntryEntry = {
 };
 return { entry: checkEntryEntry };
 },
-// Part lesson: lab/givenCells, lab/ionCounts, lab/roundedWeight, lab/schoolMolarMasses, lab/molarMassSpan, lab/worked and 20 more
+// Part lesson: lab/givenCells, lab/ionCounts, lab/roundedWeight, lab/schoolMolarMasses, lab/molarMassSpan, lab/worked and 21 more
 "lesson"(part) {
 const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isOneFigureOf, isTruncated, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, tenTo, toleranceOf } = part("lab/texts/feedback");
 const { anhydrousAtoms, atomsOfUnits, density, diluentVolume, dilutedMolarity, dilutionFactor, elementOf, elements, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, massPercentOfDensity, millilitres, molarMass, molarity, molesPerLitre, namedIon, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
@@ -4311,7 +4315,7 @@ const { anhydrousAtoms, atomsOfUnits, density, diluentVolume, dilutedMolarity, d
 // src/lab/givenCells.ts
 var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : "";
 var namesTaken = ({ takes }) => takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", ");
-function readGivenCells(quantity, table) {
+function readGivenCells(quantity2, table) {
 	const cells = /* @__PURE__ */ Object.create(null);
 	for (const row of table) {
 		if (row.length !== 2) {
@@ -4320,19 +4324,19 @@ function readGivenCells(quantity, table) {
 				argument: "given",
 				expected: "two columns, name and value,",
 				received: row.length === 1 ? "one column" : `${row.length} columns`,
-				advice: `Put the names in the first column: ${namesTaken(quantity)}.`
+				advice: `Put the names in the first column: ${namesTaken(quantity2)}.`
 			});
 		}
 		const [nameCell, value] = row;
 		if (isBlank(nameCell)) continue;
 		const name = plainName(nameCell);
-		if (!quantity.takes.some((argument) => argument.name === name)) {
+		if (!quantity2.takes.some((argument) => argument.name === name)) {
 			return failure({
 				code: "given-unknown",
 				argument: "given",
-				expected: `names that ${quantity.name} takes`,
+				expected: `names that ${quantity2.name} takes`,
 				received: quoted(nameCell),
-				advice: `It takes ${namesTaken(quantity)}.`,
+				advice: `It takes ${namesTaken(quantity2)}.`,
 				brief: quoted(nameCell)
 			});
 		}
@@ -4342,7 +4346,7 @@ function readGivenCells(quantity, table) {
 				argument: "given",
 				expected: `each name once`,
 				received: `${quoted(nameCell)} twice`,
-				advice: `Keep one row for each of ${namesTaken(quantity)}.`,
+				advice: `Keep one row for each of ${namesTaken(quantity2)}.`,
 				brief: name
 			});
 		}
@@ -4441,13 +4445,9 @@ function molarMassSpan({ atoms, byAtomicNumber: numbers, times }, decimals) {
 
 // src/lab/worked.ts
 function numbersWith(step2, molarMass2, carried) {
-	const numbers = {
-		...step2.numbers,
-		"molar mass": molarMass2,
-		...carried
-	};
+	let numbers = { ...step2.numbers, "molar mass": molarMass2, ...carried };
 	for (const { name, relation } of step2.quantity.buildsOn) {
-		if (carried[name] === void 0 && relation) numbers[name] = relation(numbers);
+		if (carried[name] === void 0 && relation) numbers = { ...numbers, [name]: relation(numbers) };
 	}
 	return numbers;
 }
@@ -4479,11 +4479,11 @@ function spanOver(step2, calculation, carried = {}) {
 
 // src/lab/stepTolerance.ts
 function stepTolerance(step2, carried = {}) {
-	const { quantity, asked } = step2;
-	return toleranceOf(spanOver(step2, quantity.relation, carried), {
+	const { quantity: quantity2, asked } = step2;
+	return toleranceOf(spanOver(step2, quantity2.relation, carried), {
 		asked,
-		wideClose: quantity.wideClose,
-		...quantity.neverFinerThan ? { coarsest: spanOver(step2, quantity.neverFinerThan, carried) } : {}
+		wideClose: quantity2.wideClose,
+		...quantity2.neverFinerThan ? { coarsest: spanOver(step2, quantity2.neverFinerThan, carried) } : {}
 	});
 }
 
@@ -4491,8 +4491,8 @@ function stepTolerance(step2, carried = {}) {
 function slipSpans(step2, slip, carried = {}) {
 	if ("value" in slip) return spansOver(step2, slip.value, { carried });
 	if (!step2.formula) return [];
-	const { decimals, quantity } = step2;
-	return slip.molarMasses(step2.formula).flatMap((wrong) => spansOver(step2, quantity.relation, { molarMass: molarMassSpan(wrong, decimals), carried }));
+	const { decimals, quantity: quantity2 } = step2;
+	return slip.molarMasses(step2.formula).flatMap((wrong) => spansOver(step2, quantity2.relation, { molarMass: molarMassSpan(wrong, decimals), carried }));
 }
 var tellsApart = (span, tolerance) => {
 	const accepted = acceptedEnds(tolerance);
@@ -4526,9 +4526,9 @@ function slipsFound(step2, entry, others) {
 }
 
 // src/lab/judgeEntry.ts
-function withoutHonestSign({ quantity, numbers }, entry) {
-	const isSigned = quantity.name === "percent error" && entry.value < 0;
-	return isSigned && numbers.measured < numbers.accepted ? { ...entry, value: -entry.value } : entry;
+function withoutHonestSign({ quantity: quantity2, numbers }, entry) {
+	const isSigned = quantity2.name === "percent error" && entry.value < 0;
+	return isSigned && Number(numbers.measured) < Number(numbers.accepted) ? { ...entry, value: -entry.value } : entry;
 }
 var figuresFit = (entry, { asked, placeLow, placeHigh }) => hasFiguresAsked(entry, asked) || // Where the last place is bound otherwise, as in a difference, that place is right too.
 entry.lastPlace === leadingPlace(placeLow) || entry.lastPlace === leadingPlace(placeHigh);
@@ -4584,47 +4584,29 @@ function judgeEntry(step2, read, {
 }
 
 // src/lab/prepareStep.ts
-var noNumbers = {
-	molarity: Number.NaN,
-	volume: Number.NaN,
-	mass: Number.NaN,
-	purity: 100,
-	"stock molarity": Number.NaN,
-	"target molarity": Number.NaN,
-	"target volume": Number.NaN,
-	"stock volume": Number.NaN,
-	"final volume": Number.NaN,
-	measured: Number.NaN,
-	accepted: Number.NaN,
-	"mass percent": Number.NaN,
-	density: Number.NaN,
-	"lighter percent": Number.NaN,
-	"lighter density": Number.NaN,
-	"heavier percent": Number.NaN,
-	"heavier density": Number.NaN,
-	"molar mass": Number.NaN,
-	"moles of solute": Number.NaN,
-	"dilution factor": Number.NaN,
-	ionCount: Number.NaN,
-	ionCharge: Number.NaN,
-	otherIonCounts: []
-};
-function askedOf(quantity, { figures, decimals = 2 }) {
+var nothingRead = ({ takes, buildsOn }) => Object.fromEntries([
+	...buildsOn.map(({ name }) => [name, Number.NaN]),
+	...takes.flatMap(
+		({ name, kind, leftOut = Number.NaN }) => kind === "formula" || kind === "ion" ? [] : [[name, leftOut]]
+	)
+]);
+var noIons = { ionCount: Number.NaN, ionCharge: Number.NaN, otherIonCounts: [] };
+function askedOf(quantity2, { figures, decimals = 2 }) {
 	if (figures !== void 0) return { figures };
-	return quantity.figures === "decimals" ? { decimals } : { figures: quantity.figures };
+	return quantity2.figures === "decimals" ? { decimals } : { figures: quantity2.figures };
 }
 var comparedKinds = ["concentration", "mass", "volume", "density", "amount", "percent"];
 function readAnyNumber(cell, name, { marks, kind }) {
 	const plain = readNumber(cell, name, marks);
 	if (plain.ok) return success({ value: plain.value.value, kind });
 	for (const tried of kind ? [kind] : comparedKinds) {
-		const quantity = readQuantity(cell, tried, name, marks);
-		if (quantity.ok) return success({ value: quantity.value.value, kind: tried });
-		if (kind) return quantity;
+		const quantity2 = readQuantity(cell, tried, name, marks);
+		if (quantity2.ok) return success({ value: quantity2.value.value, kind: tried });
+		if (kind) return quantity2;
 	}
 	return plain;
 }
-function prepareStep(quantity, cells, preparation = {}) {
+function prepareStep(quantity2, cells, preparation = {}) {
 	var _a;
 	const { decimals = 2, numbers: ready = {}, names = {} } = preparation;
 	const marks = preparation.decimalMark ? { decimalMark: preparation.decimalMark } : {};
@@ -4636,7 +4618,7 @@ function prepareStep(quantity, cells, preparation = {}) {
 	let formula;
 	let compared;
 	let ions;
-	for (const argument of quantity.takes) {
+	for (const argument of quantity2.takes) {
 		const cell = cells[argument.name];
 		if (argument.kind !== "formula" && argument.kind !== "ion" && argument.name in ready) continue;
 		if (isBlank(cell)) {
@@ -4646,7 +4628,7 @@ function prepareStep(quantity, cells, preparation = {}) {
 				argument: called(argument),
 				expected: "a value",
 				received: "a blank",
-				advice: `${quantity.name} takes ${namesTaken(quantity)}.`,
+				advice: `${quantity2.name} takes ${namesTaken(quantity2)}.`,
 				brief: called(argument)
 			});
 		}
@@ -4655,7 +4637,7 @@ function prepareStep(quantity, cells, preparation = {}) {
 			if (!read.ok) return read;
 			formula = read.value;
 		} else if (argument.kind === "ion") {
-			if (!formula) throw new Error(`${quantity.name}: the ion comes after its formula`);
+			if (!formula) throw new Error(`${quantity2.name}: the ion comes after its formula`);
 			const counts = ionCounts(formula, cell);
 			if (!counts.ok) return failure({ ...counts.error, argument: sheetName(counts.error.argument, names) });
 			ions = counts.value;
@@ -4677,15 +4659,15 @@ function prepareStep(quantity, cells, preparation = {}) {
 	}
 	const span = weighed ? molarMassSpan(weighed, decimals) : void 0;
 	const step2 = {
-		quantity,
+		quantity: quantity2,
 		formula: weighed,
 		molarMass: span,
-		numbers: { ...noNumbers, ...ions, ...numbers, ...ready },
-		asked: askedOf(quantity, preparation),
+		numbers: { ...nothingRead(quantity2), ...noIons, ...ions, ...numbers, ...ready },
+		asked: askedOf(quantity2, preparation),
 		decimals
 	};
 	if (Object.values(ready).some(Number.isNaN)) return success(step2);
-	const refused = quantity.chemistry({ ...step2.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
+	const refused = quantity2.chemistry({ ...step2.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
 	return refused.ok ? success(step2) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
 }
 var givenNames = { grams: "mass", "purity percent": "purity" };
@@ -4696,8 +4678,11 @@ var sheetName = (argument, names) => {
 	return (_b = names[name]) != null ? _b : name;
 };
 
+// src/lab/quantities/quantity.ts
+var quantity = (entry) => entry;
+
 // src/lab/quantities/densityQuantity.ts
-var densityQuantity = {
+var densityQuantity = quantity({
 	name: "density",
 	takes: [
 		{ name: "mass", kind: "mass", unit: "g" },
@@ -4717,10 +4702,10 @@ var densityQuantity = {
 		{ id: "mass-reported", value: (n) => n.mass },
 		{ id: "volumes-multiplied", value: (n) => n.mass * n.volume }
 	]
-};
+});
 
 // src/lab/quantities/dilutedMolarityQuantity.ts
-var dilutedMolarityQuantity = {
+var dilutedMolarityQuantity = quantity({
 	name: "diluted molarity",
 	takes: [
 		{ name: "stock molarity", kind: "concentration", unit: "mol/L" },
@@ -4750,10 +4735,10 @@ var dilutedMolarityQuantity = {
 		},
 		{ id: "molarity-unchanged", value: (n) => n["stock molarity"] }
 	]
-};
+});
 
 // src/lab/quantities/dilutionFactor.ts
-var dilutionFactor2 = {
+var dilutionFactor2 = quantity({
 	name: "dilution factor",
 	takes: [
 		{ name: "stock molarity", kind: "concentration", unit: "mol/L" },
@@ -4773,10 +4758,10 @@ var dilutionFactor2 = {
 		{ id: "total-over-water", value: (n) => n["stock molarity"] / (n["stock molarity"] - n["target molarity"]) },
 		{ id: "difference-for-ratio", value: (n) => n["stock molarity"] - n["target molarity"] }
 	]
-};
+});
 
 // src/lab/quantities/ionMolarityQuantity.ts
-var ionMolarityQuantity = {
+var ionMolarityQuantity = quantity({
 	name: "ion molarity",
 	takes: [
 		{ name: "formula", kind: "formula", unit: "" },
@@ -4805,7 +4790,7 @@ var ionMolarityQuantity = {
 		// A charge of one looks the same as no count at all too.
 		{ id: "charge-for-count", value: (n) => n.ionCharge === 1 ? [] : n.molarity * n.ionCharge }
 	]
-};
+});
 
 // src/lab/quantities/wrongAtoms.ts
 var water = {
@@ -4898,7 +4883,7 @@ var formulaSlips = [
 ];
 
 // src/lab/quantities/molesOfSolute.ts
-var molesOfSolute = {
+var molesOfSolute = quantity({
 	name: "moles of solute",
 	takes: [
 		{ name: "molarity", kind: "concentration", unit: "mol/L" },
@@ -4922,16 +4907,16 @@ var molesOfSolute = {
 		{ id: "upside-down", value: (n) => [n.volume / n.molarity, n.volume / 1e3 / n.molarity] },
 		{ id: "volumes-multiplied", value: (n) => n.molarity / (n.volume / 1e3) }
 	]
-};
+});
 
 // src/lab/quantities/massOfSolute.ts
-var massOfSolute = {
+var massOfSolute = quantity({
 	name: "mass of solute",
 	takes: [
 		{ name: "formula", kind: "formula", unit: "" },
 		{ name: "molarity", kind: "concentration", unit: "mol/L" },
 		{ name: "volume", kind: "volume", unit: "mL" },
-		{ name: "purity", kind: "percent", unit: "%", optional: true }
+		{ name: "purity", kind: "percent", unit: "%", optional: true, leftOut: 100 }
 	],
 	entryKind: "mass",
 	unit: "g",
@@ -4960,12 +4945,12 @@ var massOfSolute = {
 		{ id: "purity-ignored", value: (n) => n["moles of solute"] * n["molar mass"] },
 		{ id: "purity-inverted", value: (n) => n["moles of solute"] * n["molar mass"] * (n.purity / 100) }
 	]
-};
+});
 
 // src/lab/quantities/massPercentQuantity.ts
 var share = (n) => (n.density - n["lighter density"]) / (n["heavier density"] - n["lighter density"]);
 var step = (n) => n["heavier percent"] - n["lighter percent"];
-var massPercentQuantity = {
+var massPercentQuantity = quantity({
 	name: "mass percent",
 	takes: [
 		{ name: "density", kind: "density", unit: "g/mL" },
@@ -4997,17 +4982,17 @@ var massPercentQuantity = {
 		{ id: "share-reported", value: share },
 		{ id: "ratio-inverted", value: (n) => n["lighter percent"] + step(n) / share(n) }
 	]
-};
+});
 
 // src/lab/quantities/molarity.ts
 var pure = (n) => n.mass * (n.purity / 100);
-var molarity2 = {
+var molarity2 = quantity({
 	name: "molarity",
 	takes: [
 		{ name: "formula", kind: "formula", unit: "" },
 		{ name: "mass", kind: "mass", unit: "g" },
 		{ name: "volume", kind: "volume", unit: "mL" },
-		{ name: "purity", kind: "percent", unit: "%", optional: true }
+		{ name: "purity", kind: "percent", unit: "%", optional: true, leftOut: 100 }
 	],
 	entryKind: "concentration",
 	unit: "mol/L",
@@ -5033,10 +5018,10 @@ var molarity2 = {
 		{ id: "purity-ignored", value: (n) => n.mass / n["molar mass"] / (n.volume / 1e3) },
 		{ id: "purity-inverted", value: (n) => n.mass / (n.purity / 100) / n["molar mass"] / (n.volume / 1e3) }
 	]
-};
+});
 
 // src/lab/quantities/molarMassQuantity.ts
-var molarMassQuantity = {
+var molarMassQuantity = quantity({
 	name: "molar mass",
 	takes: [{ name: "formula", kind: "formula", unit: "" }],
 	entryKind: "molar mass",
@@ -5047,11 +5032,11 @@ var molarMassQuantity = {
 	chemistry: (n) => success(n["molar mass"]),
 	relation: (n) => n["molar mass"],
 	slips: [...formulaSlips, { id: "dot-as-times", molarMasses: saltTimesWater }]
-};
+});
 
 // src/lab/quantities/percentErrorQuantity.ts
 var gap = (n) => Math.abs(n.measured - n.accepted);
-var percentErrorQuantity = {
+var percentErrorQuantity = quantity({
 	name: "percent error",
 	takes: [
 		{ name: "measured", kind: "number", unit: "" },
@@ -5072,10 +5057,10 @@ var percentErrorQuantity = {
 		{ id: "mean-as-base", value: (n) => 200 * gap(n) / Math.abs(n.measured + n.accepted) },
 		{ id: "difference-reported", value: (n) => gap(n) }
 	]
-};
+});
 
 // src/lab/quantities/reagentMolarityQuantity.ts
-var reagentMolarityQuantity = {
+var reagentMolarityQuantity = quantity({
 	name: "reagent molarity",
 	takes: [
 		{ name: "formula", kind: "formula", unit: "" },
@@ -5108,16 +5093,17 @@ var reagentMolarityQuantity = {
 			value: (n) => n["mass percent"] < 100 ? 1e3 * n["mass percent"] / (100 - n["mass percent"]) / n["molar mass"] : []
 		}
 	]
-};
+});
 
 // src/lab/quantities/stockVolumeQuantity.ts
-var stockVolumeQuantity = {
+var dilutionTakes = [
+	{ name: "stock molarity", kind: "concentration", unit: "mol/L" },
+	{ name: "target molarity", kind: "concentration", unit: "mol/L" },
+	{ name: "target volume", kind: "volume", unit: "mL" }
+];
+var stockVolumeQuantity = quantity({
 	name: "stock volume",
-	takes: [
-		{ name: "stock molarity", kind: "concentration", unit: "mol/L" },
-		{ name: "target molarity", kind: "concentration", unit: "mol/L" },
-		{ name: "target volume", kind: "volume", unit: "mL" }
-	],
+	takes: dilutionTakes,
 	entryKind: "volume",
 	unit: "mL",
 	figures: 3,
@@ -5143,13 +5129,13 @@ var stockVolumeQuantity = {
 			value: (n) => [n["target volume"] / (n["dilution factor"] - 1), n["target volume"] / (n["dilution factor"] + 1)]
 		}
 	]
-};
+});
 
 // src/lab/quantities/waterVolume.ts
 var stockVolume2 = (n) => n["target molarity"] / n["stock molarity"] * n["target volume"];
-var waterVolume = {
+var waterVolume = quantity({
 	name: "water volume",
-	takes: stockVolumeQuantity.takes,
+	takes: dilutionTakes,
 	entryKind: "volume",
 	unit: "mL",
 	figures: 3,
@@ -5170,7 +5156,7 @@ var waterVolume = {
 		{ id: "volumes-added", value: (n) => n["target volume"] + n["stock volume"] },
 		{ id: "sign-reversed", value: (n) => n["stock volume"] - n["target volume"] }
 	]
-};
+});
 
 // src/lab/quantities.ts
 var quantities = {
@@ -5543,7 +5529,7 @@ function shownCell(cell, { argument, decimalMark }) {
 
 return { readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint, shownCell };
 },
-// Part CHECKTEAM: lab/judging/bareStep, lab/judging/isSound, lab/judging/workedFrom, lab/judging/carriedRows, lab/judging/isFact, lab/lessonFigures and 89 more
+// Part CHECKTEAM: lab/judging/bareStep, lab/judging/isSound, lab/judging/workedFrom, lab/judging/carriedRows, lab/judging/isFact, lab/lessonFigures and 121 more
 "CHECKTEAM"(part) {
 const { glasswareFigures } = part("measurement/glasswareTolerance");
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/shownCell");
@@ -5551,7 +5537,7 @@ const { adviceTexts, cautions } = part("chemistry/cautions");
 const { fitsSlip, isQuantityName, judgeEntry, plainName, prepareStep, quantities, spanOver, stepTolerance } = part("lesson");
 const { feedbackText, filled, readEntry } = part("lab/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, remarks, unreadableTexts } = part("lab/texts/feedback");
-const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
+const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, gramsPerMole, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, percent, quoted, readFormula, readQuantity, reagentMolarity, restAfter, scanNumber, soluteMass, spreadOf, stockVolume, strongAcids, success, weakElectrolytes } = part("base");
 
 // src/lab/judging/bareStep.ts
 function bareStep(id) {
@@ -5670,6 +5656,1089 @@ function sourceSets({ takes }, { rowOf }) {
 	return sets;
 }
 
+// src/lab/texts/numbers.ts
+var cautionTexts = {
+	hydrofluoric: "Hydrofluoric acid goes through the skin and can kill. It has no place in a class.",
+	perchloric: "Perchloric acid can explode when it dries out or meets anything that burns.",
+	sulfuric: "Concentrated sulfuric acid burns at once and boils when water meets it. Let staff make a dilute stock.",
+	nitric: "Concentrated nitric acid burns, feeds fires and gives off a poisonous gas. Let staff make a dilute stock.",
+	formic: "Concentrated formic acid burns the skin and its vapour burns too. Let staff make a dilute stock.",
+	chromium: "Chromium(VI) can cause cancer and harms fertility and waters.",
+	lead: "Lead salts harm the unborn child and build up in the body.",
+	mercury: "Mercury salts are poisonous in small amounts and build up in the body.",
+	cobalt: "Cobalt salts can cause cancer and allergies.",
+	nickel: "Nickel salts can cause cancer and allergies.",
+	barium: "Barium salts that dissolve are poisonous if swallowed.",
+	boric: "Boric acid can harm fertility and the unborn child.",
+	oxalic: "Oxalic acid is poisonous and harms the eyes.",
+	kept: "As it stands in the bottle it is for staff only. Let staff make a dilute stock, and choose an activity that begins from it.",
+	burning: "As a solid it burns skin and eyes badly. Let staff weigh it out, or begin from a dilute stock."
+};
+var cautionWithAdvice = (reason) => `${reason} Choose another solute, or read the safety data sheet and your school’s own rules first.`;
+var sizes = (list) => list.length === 0 ? "none" : `${list.join(", ")} mL`;
+var limitText = (value) => {
+	const unit = 10 ** (Math.floor(Math.log10(value)) - 1);
+	return String(Number((Math.floor(value / unit) * unit).toPrecision(2)));
+};
+var demandTexts = {
+	stockAboveTarget: ({ stock, target }) => ({
+		expected: `less than the stock, ${stock} mol/L,`,
+		received: `${target} mol/L`,
+		advice: "Dilution only lowers a molarity: use a stronger stock or a weaker target."
+	}),
+	flask: ({ size, shelf }) => ({
+		expected: `a flask on the shelf (${sizes(shelf)})`,
+		received: `${size} mL`,
+		advice: `Choose one of those sizes, or add a ${size} mL flask to the shelf.`
+	}),
+	portion: ({ pipettes }) => ({
+		expected: `a portion of stock that one or two fillings of a pipette on the shelf (${sizes(pipettes)}) deliver`,
+		received: "another volume",
+		advice: "Change the target a little, or add a pipette of that size to the shelf."
+	}),
+	portionWithinStock: ({ flask }) => ({
+		expected: "a flask of stock that holds at least twice the portion taken from it",
+		received: `${flask} mL`,
+		advice: "Make more stock in a bigger flask, or dilute to a smaller volume."
+	}),
+	portionWithinFlask: ({ flask, portion }) => ({
+		expected: `a portion of at most half the flask of ${flask} mL`,
+		received: `${portion} mL`,
+		advice: "Take a smaller portion, or a bigger flask."
+	}),
+	massFine: ({ least, readability }) => ({
+		expected: `a mass of at least ${Number(least.toPrecision(3))} g, a hundred times what the balance can tell apart,`,
+		received: "less than that",
+		advice: `Use a stronger solution, a bigger flask, or a balance that reads finer than ${readability} g.`
+	}),
+	massRange: ({ most }) => ({
+		expected: `a mass within the balance’s range, up to ${most} g,`,
+		received: "more than that",
+		advice: "Use a weaker solution, a smaller flask, or a balance with a wider range."
+	}),
+	withinTable: (found) => ({
+		expected: `a molarity whose density lies between two lines of the table for ${found.formula}`,
+		received: `${found.molarity} mol/L`,
+		advice: "Use a weaker solution, or type two lines of another table that enclose it."
+	}),
+	densityDiffers: ({ molarity }) => ({
+		expected: "a solution whose density differs from that of water by 1 % at least",
+		received: `${molarity} mol/L`,
+		advice: "Use a stronger solution: below that the pipette decides more than the solute."
+	}),
+	portionFine: ({ portion, readability }) => ({
+		expected: "a portion that weighs a thousand times what the balance can tell apart",
+		received: `${portion} mL`,
+		advice: `Use a larger portion, or a balance that reads finer than ${readability} g.`
+	}),
+	portionRange: ({ portion, most }) => ({
+		expected: `a portion that stays within the balance’s range, up to ${most} g, with its vessel`,
+		received: `${portion} mL`,
+		advice: "Use a smaller portion, or a balance with a wider range."
+	}),
+	dissolves: (found) => ({
+		expected: `a molarity at which ${found.formula} dissolves at room temperature, up to about ${limitText(found.limit)} mol/L,`,
+		received: `${found.molarity} mol/L`,
+		advice: "Use a weaker solution, or another solute."
+	})
+};
+var startTexts = {
+	missing: (about2) => ({
+		expected: `a value, ${about2},`,
+		received: "a blank",
+		advice: "Fill it in; every team’s numbers begin from it."
+	}),
+	notPositive: (received) => ({
+		expected: "a number above 0",
+		received,
+		advice: "Change it; every team’s numbers begin from it."
+	}),
+	activity: (received, known) => ({
+		expected: `an activity (${known.join(", ")})`,
+		received,
+		advice: "Choose one of these in the plan."
+	}),
+	noPipette: (size, what) => ({
+		expected: "a pipette on the shelf that gives a portion near these numbers",
+		received: "none that does",
+		advice: size === void 0 ? `Add a flask or a pipette to the shelf, or change the ${what}.` : `Add a ${size} mL pipette to the shelf, or change the ${what}.`
+	}),
+	dryingSalt: (received, salts) => ({
+		expected: `a salt that survives drying (${salts.join(", ")})`,
+		received,
+		advice: "Choose one of these; others change or spatter when they are heated."
+	}),
+	densityTable: (received, formulas) => ({
+		expected: `a solute in the table of densities, without water of hydration (${formulas.join(", ")})`,
+		received,
+		advice: "Choose one of these; of a hydrate write the formula without its water."
+	}),
+	linesTogether: {
+		expected: "two whole lines of a table of densities, or none of their values",
+		received: "a blank",
+		advice: "Fill in both lines, or clear them: then our own table at 20 °C fills them in."
+	},
+	hydrate: (received, hydrates) => ({
+		expected: `a formula with water of hydration (such as ${hydrates.join(", ")})`,
+		received,
+		advice: "Write the water after a dot, or choose the activity with a plain solid."
+	}),
+	concentratedReagent: (received, reagents) => ({
+		expected: `an acid or base that is sold concentrated (${reagents.join(", ")})`,
+		received,
+		advice: "Choose one of these, or an activity that starts from a solid."
+	}),
+	nothingNear: {
+		expected: "numbers that the shelf can make",
+		received: "none near these",
+		advice: "Change this number a little, or type it with one figure more."
+	},
+	noFlask: {
+		expected: "a flask on the shelf near this size",
+		received: "none",
+		advice: "Add a flask to the shelf, or change the size."
+	}
+};
+
+// src/lab/numbers/dissolvingDemands.ts
+function dissolvingDemands(molarity, { formula, solubleMolarity: limit }) {
+	if (limit === void 0 || !(molarity > limit)) return [];
+	return [{ demand: "dissolves", about: "molarity", ...demandTexts.dissolves({ formula, molarity, limit }) }];
+}
+
+// src/lab/numbers/massDemands.ts
+var readabilitiesNeeded = 100;
+function massDemands({ molarity, volume }, { shelf, substance: { molarMass: molarMass2, purityPercent } }) {
+	const mass = molarity * volume * molarMass2 / 1e3 / (purityPercent / 100);
+	const least = readabilitiesNeeded * shelf.balanceReadabilityG;
+	const unmet = [];
+	if (mass < least) {
+		const found = { least, readability: shelf.balanceReadabilityG };
+		unmet.push({ demand: "mass fine enough", about: "molarity", ...demandTexts.massFine(found) });
+	}
+	if (mass > shelf.balanceMaxG) {
+		const found = { most: shelf.balanceMaxG };
+		unmet.push({ demand: "mass within range", about: "molarity", ...demandTexts.massRange(found) });
+	}
+	return unmet;
+}
+
+// src/lab/numbers/isSame.ts
+var isSame = (one, other) => Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other));
+
+// src/lab/numbers/nearbyNumbers.ts
+function plainText(value, figures) {
+	const shown = Number(value.toPrecision(figures));
+	if (!isSame(shown, value)) return void 0;
+	const places = figures - 1 - Math.floor(Math.log10(shown) + 1e-12);
+	return places < 0 ? shown.toFixed(0) : shown.toFixed(Math.min(places, 100));
+}
+var within = { least: 0.5, most: 1 };
+var beyond = { least: 0.6, most: 1.6 };
+var mostFigures = 3;
+function nearbyNumbers({ value, figures }, reach) {
+	const { least, most } = reach.beyond ? beyond : within;
+	const resolved = Math.min(figures, mostFigures);
+	const place = Math.floor(Math.log10(value) + 1e-12) - resolved + 1;
+	const step = resolved === mostFigures && !reach.fine ? 5 : 1;
+	const scaled = (count) => place < 0 ? count / 10 ** -place : count * 10 ** place;
+	const first = Math.ceil(least * value / scaled(1) / step);
+	const last2 = Math.floor(most * value / scaled(1) / step + 1e-9);
+	const found = [];
+	for (let count = first; count <= last2; count += 1) {
+		const near = scaled(count * step);
+		if (near > 0 && plainText(near, figures) !== void 0) found.push(near);
+	}
+	if (plainText(value, figures) !== void 0 && !found.some((near) => isSame(near, value))) found.push(value);
+	return found;
+}
+
+// src/lab/numbers/nearTexts.ts
+var nearTexts = (typed, reach) => typed === void 0 ? [] : nearbyNumbers(typed, reach).map((value) => {
+	var _a;
+	return { value, text: (_a = plainText(value, typed.figures)) != null ? _a : String(value) };
+});
+
+// src/lab/numbers/shelfDemands.ts
+function flaskDemands(about2, size, { shelf }) {
+	if (shelf.flasksMl.some((one) => isSame(one, size))) return [];
+	return [{ demand: `${about2} on shelf`, about: about2, ...demandTexts.flask({ size, shelf: shelf.flasksMl }) }];
+}
+function portionDemands(about2, portion, { shelf, deliverable }) {
+	if (deliverable.some(({ volume }) => isSame(volume, portion))) return [];
+	return [{ demand: "portion deliverable", about: about2, ...demandTexts.portion({ pipettes: shelf.pipettesMl }) }];
+}
+function weakerDemands({
+	stock,
+	target
+}) {
+	if (target < stock && !isSame(target, stock)) return [];
+	return [{ demand: "stock above target", about: "target", ...demandTexts.stockAboveTarget({ stock, target }) }];
+}
+
+// src/lab/numbers/weighedPortions.ts
+var portionRoom = 0.25;
+function weighedPortions(from, { deliverable }, { beyond: beyond2 }) {
+	const away = ({ volume }) => Math.abs(volume - from);
+	const near = deliverable.filter((portion) => away(portion) <= portionRoom * from * (1 + 1e-9));
+	const upTo = near.filter(({ volume }) => volume <= from * (1 + 1e-9));
+	if (upTo.length > 0 && !beyond2) return upTo;
+	return [...near].sort((one, other) => away(one) - away(other) || one.fillings - other.fillings).slice(0, 1);
+}
+var weighedPortionNear = (molarities, portions) => molarities.flatMap(
+	({ value, text }) => portions.map(({ volume, fillings }) => ({
+		numbers: { molarity: value, portion: volume },
+		texts: { molarity: text, portion: String(volume) },
+		fillings,
+		away: 0,
+		withinTarget: true
+	}))
+);
+
+// src/lab/numbers/recipes/driedPortion.ts
+var dryingSalts = ["NaCl", "KCl", "KBr", "Na2SO4", "K2SO4"];
+var weighingsOfResidue = 3;
+var driedPortion = {
+	takes: { molarity: { kind: "concentration", atMostTyped: true }, portion: { kind: "volume" } },
+	tasks: [["molarity", "portion"]],
+	startsFrom: "molarity",
+	bottle: "molarity",
+	weighedPortion: "portion",
+	dissolves: true,
+	odd: { molarity: 0.3173, portion: 13.7 },
+	unfit: (formula, received) => {
+		const survives = dryingSalts.some((written) => {
+			const known = readFormula(written);
+			return known.ok && atomsKey(known.value) === atomsKey(formula);
+		});
+		return survives ? void 0 : startTexts.dryingSalt(received, dryingSalts);
+	},
+	near: ({ numbers, typed }, bench, reach) => {
+		const portions = weighedPortions(numbers.portion, bench, reach);
+		return {
+			sets: weighedPortionNear(nearTexts(typed.molarity, reach), portions),
+			otherDigits: false,
+			lacks: portions.length === 0 ? { what: "pipette", about: "portion" } : void 0
+		};
+	},
+	demands: ({ molarity, portion }, bench) => [
+		...portionDemands("portion", portion, bench),
+		...massDemands({ molarity, volume: portion }, bench),
+		...dissolvingDemands(molarity, bench.substance)
+	],
+	use: (numbers, { molarMass: molarMass2, portion }) => {
+		const molarity = molesPerLitre(numbers.molarity);
+		const volume = millilitres(numbers.portion);
+		const left = soluteMass({ molarMass: molarMass2, molarity, volume });
+		if (!left.ok) return left;
+		return success({
+			taken: portion(molarity, volume, "molarity"),
+			deliveredMl: [volume],
+			driedCount: 1,
+			weighings: Array.from({ length: weighingsOfResidue }, () => left.value)
+		});
+	},
+	picture: ({ molarity, portion }) => success({ first: { molarity: molesPerLitre(molarity), volume: millilitres(portion) } })
+};
+
+// src/chemistry/strengths.generated.ts
+var densityList = `
+NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
+HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
+H2SO4 1:1.0049 5:1.0318 10:1.0661 20:1.1398 30:1.2191 40:1.3028 50:1.3952 70:1.6105 100:1.8305
+NaOH 1:1.0095 5:1.0538 10:1.1089 20:1.2192 30:1.3277 40:1.4299
+NH3 1:0.9938 5:0.9770 10:0.9575 20:0.9228 30:0.8920
+CuSO4 1:1.0085 5:1.0511 10:1.1070
+HNO3 1:1.0037 5:1.0257 10:1.0543 20:1.1150 30:1.1801 40:1.2466
+H3PO4 1:1.0038 5:1.0254 10:1.0531 20:1.1135 30:1.1804 40:1.2536
+AgNO3 1:1.0070 5:1.0417 10:1.0882 20:1.1942 30:1.3204 40:1.4743
+KCl 1:1.0046 5:1.0304 10:1.0633 20:1.1328
+CaCl2 1:1.0065 5:1.0401 10:1.0835 20:1.1775 30:1.2816
+NH4Cl 1:1.0014 5:1.0138 10:1.0286 20:1.0567
+MgSO4 1:1.0084 5:1.0497 10:1.1034 20:1.2198
+Na2CO3 1:1.0086 5:1.0502 10:1.1029
+NaHCO3 1:1.0054 5:1.0337
+ZnSO4 1:1.0085 5:1.0511 10:1.1071
+FeCl3 1:1.0068 5:1.0408 10:1.0853
+BaCl2 1:1.0070 5:1.0434 10:1.0921 20:1.2031
+(NH4)2SO4 1:1.0042 5:1.0279 10:1.0574 20:1.1154 30:1.1721 40:1.2277
+C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.0299 10:1.0381 12:1.0465 14:1.0549 15:1.0592 16:1.0635 18:1.0721 20:1.0809 22:1.0899 24:1.0990 25:1.1035 26:1.1082 28:1.1175 30:1.1270 32:1.1366 34:1.1463 35:1.1513 36:1.1562
+C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
+`;
+
+// src/chemistry/densityLines.ts
+var waterAt20 = { massPercent: 0, density: 0.9982 };
+var lineOf = (formula) => densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `));
+function densityLines(formula) {
+	var _a;
+	const listed2 = (_a = lineOf(formula)) == null ? void 0 : _a.split(" ").slice(1).map((pair) => {
+		const [massPercent = "", density = ""] = pair.split(":");
+		return { massPercent: Number(massPercent), density: Number(density) };
+	});
+	return listed2 && [waterAt20, ...listed2.filter(({ massPercent }) => massPercent > 0)];
+}
+var densityFormulas = () => densityList.trim().split("\n").map((line) => {
+	var _a;
+	return (_a = line.split(" ")[0]) != null ? _a : "";
+});
+
+// src/chemistry/densityOfMolarity.ts
+function densityOfMolarity({
+	molarMass: molarMass2,
+	molarity,
+	...line
+}) {
+	var _a;
+	const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
+	if (error) return failure(error);
+	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
+	const b = (heavierDensity - lighterDensity) / (heavierPercent - lighterPercent);
+	const a = lighterDensity - b * lighterPercent;
+	const grams2 = molarity * molarMass2 / 10;
+	const massPercent = 2 * grams2 / (a + Math.sqrt(a * a + 4 * b * grams2));
+	return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
+}
+
+// src/chemistry/listedFormula.ts
+function listedFormula(formula) {
+	if (formula.hydrate) return void 0;
+	const wanted = atomsKey(formula);
+	return densityFormulas().find((written) => {
+		const read = readFormula(written);
+		return read.ok && atomsKey(read.value) === wanted;
+	});
+}
+
+// src/lab/numbers/linePair.ts
+var straightLineOf = (pair) => ({
+	lighterPercent: percent(pair.lighterPercent),
+	lighterDensity: gramsPerMillilitre(pair.lighterDensity),
+	heavierPercent: percent(pair.heavierPercent),
+	heavierDensity: gramsPerMillilitre(pair.heavierDensity)
+});
+
+// src/lab/numbers/densityOnLine.ts
+function densityOnLine(pair, { molarMass: molarMass2, molarity }) {
+	const found = densityOfMolarity({
+		...straightLineOf(pair),
+		molarMass: gramsPerMole(molarMass2),
+		molarity: molesPerLitre(molarity)
+	});
+	return found.ok ? found.value : void 0;
+}
+
+// src/lab/numbers/liesBetween.ts
+var liesBetween = (density, { lighterDensity, heavierDensity }) => density >= Math.min(lighterDensity, heavierDensity) && density <= Math.max(lighterDensity, heavierDensity);
+
+// src/lab/numbers/lineTexts.ts
+var densityDecimals = 4;
+var lineTexts = (pair) => ({
+	lighterPercent: String(pair.lighterPercent),
+	lighterDensity: pair.lighterDensity.toFixed(densityDecimals),
+	heavierPercent: String(pair.heavierPercent),
+	heavierDensity: pair.heavierDensity.toFixed(densityDecimals)
+});
+
+// src/lab/numbers/tableLines.ts
+var pairOf = (one, other) => {
+	const [lighter, heavier] = one.density <= other.density ? [one, other] : [other, one];
+	return {
+		lighterPercent: lighter.massPercent,
+		lighterDensity: lighter.density,
+		heavierPercent: heavier.massPercent,
+		heavierDensity: heavier.density
+	};
+};
+var room = 5e-3;
+var widest = 2;
+var unclearUpTo = 1;
+function tableLines(table, label) {
+	const lines3 = table.filter(({ massPercent }) => massPercent === 0 || massPercent > unclearUpTo);
+	for (let at = 1; at < lines3.length; at += 1) {
+		const [before, after] = [lines3[at - 1], lines3[at]];
+		if (!before || !after) continue;
+		const density = densityOnLine(pairOf(before, after), label);
+		if (density === void 0 || !liesBetween(density, pairOf(before, after))) continue;
+		const further = (from, step) => {
+			const [line, next] = [lines3[from], lines3[from + step]];
+			if (!line || !next || Math.abs(line.density - density) >= room * density) return line;
+			return Math.abs(next.massPercent - line.massPercent) > widest ? line : further(from + step, step);
+		};
+		const [weaker, stronger] = [further(at - 1, -1), further(at, 1)];
+		return weaker && stronger && pairOf(weaker, stronger);
+	}
+	return void 0;
+}
+
+// src/lab/numbers/readTableLines.ts
+var lines = ["lighterPercent", "lighterDensity", "heavierPercent", "heavierDensity"];
+function readTableLines(typed, { formula, molarMass: molarMass2, givenOf }) {
+	var _a;
+	const value = (name) => {
+		var _a2, _b;
+		return (_b = (_a2 = typed[name]) == null ? void 0 : _a2.value) != null ? _b : Number.NaN;
+	};
+	const blank = lines.filter((name) => typed[name] === void 0);
+	const [first] = blank;
+	if (first === void 0) {
+		const error = notALine(
+			straightLineOf({
+				lighterPercent: value("lighterPercent"),
+				lighterDensity: value("lighterDensity"),
+				heavierPercent: value("heavierPercent"),
+				heavierDensity: value("heavierDensity")
+			})
+		);
+		return error ? failure({ ...error, argument: error.argument.replace("_", " ") }) : success({ filled: {}, table: void 0 });
+	}
+	if (blank.length < lines.length) {
+		return failure({ code: "numbers-start", argument: givenOf(first), ...startTexts.linesTogether });
+	}
+	const table = densityLines((_a = listedFormula(formula)) != null ? _a : "");
+	const molarity = value("molarity");
+	const pair = table && tableLines(table, { molarMass: molarMass2, molarity });
+	if (!pair) {
+		const found = demandTexts.withinTable({ molarity, formula: formula.text });
+		return failure({ code: "numbers-shelf", argument: givenOf("molarity"), ...found });
+	}
+	const texts = lineTexts(pair);
+	const filled2 = {};
+	for (const name of lines) {
+		const kind = name === "lighterPercent" || name === "heavierPercent" ? "percent" : "density";
+		const read = readQuantity(texts[name], kind, givenOf(name), { decimalMark: "point" });
+		if (!read.ok) return read;
+		filled2[name] = read.value;
+	}
+	return success({ filled: filled2, table });
+}
+
+// src/lab/numbers/recipes/portionForDensity.ts
+var readabilitiesOfPortion = 1e3;
+var vesselG = 60;
+var differenceNeeded = 0.01;
+var weighingsOfPortion = 2;
+function densityDemands(numbers, { shelf, substance: { formula, molarMass: molarMass2 } }) {
+	const { molarity, portion } = numbers;
+	const expected = densityOnLine(numbers, { molarMass: molarMass2, molarity });
+	if (expected === void 0 || !liesBetween(expected, numbers)) {
+		return [{ demand: "within table", about: "molarity", ...demandTexts.withinTable({ molarity, formula }) }];
+	}
+	const unmet = [];
+	if (Math.abs(expected / waterAt20.density - 1) < differenceNeeded) {
+		unmet.push({ demand: "density differs", about: "molarity", ...demandTexts.densityDiffers({ molarity }) });
+	}
+	const mass = expected * portion;
+	if (mass < readabilitiesOfPortion * shelf.balanceReadabilityG) {
+		const found = { portion, readability: shelf.balanceReadabilityG };
+		unmet.push({ demand: "portion fine enough", about: "portion", ...demandTexts.portionFine(found) });
+	}
+	if (mass + vesselG > shelf.balanceMaxG) {
+		const found = { portion, most: shelf.balanceMaxG };
+		unmet.push({ demand: "portion within range", about: "portion", ...demandTexts.portionRange(found) });
+	}
+	return unmet;
+}
+var portionForDensity = {
+	takes: {
+		molarity: { kind: "concentration", atMostTyped: true },
+		portion: { kind: "volume" },
+		lighterPercent: { kind: "percent", isPictured: false },
+		lighterDensity: { kind: "density", isPictured: false },
+		heavierPercent: { kind: "percent", isPictured: false },
+		heavierDensity: { kind: "density", isPictured: false }
+	},
+	tasks: [["molarity", "portion"]],
+	startsFrom: "molarity",
+	bottle: "molarity",
+	weighedPortion: "portion",
+	dissolves: true,
+	odd: { molarity: 0.3173, portion: 13.7 },
+	unfit: (formula, received) => listedFormula(formula) === void 0 ? startTexts.densityTable(received, densityFormulas()) : void 0,
+	fillIn: readTableLines,
+	near: ({ numbers, typed, table }, bench, reach) => {
+		const portions = weighedPortions(numbers.portion, bench, reach);
+		const sets = weighedPortionNear(nearTexts(typed.molarity, reach), portions);
+		return {
+			sets: table === void 0 ? sets : sets.flatMap((set) => withLines(set, { table, bench })),
+			otherDigits: false,
+			lacks: portions.length === 0 ? { what: "pipette", about: "portion" } : void 0
+		};
+	},
+	demands: (numbers, bench) => [
+		...portionDemands("portion", numbers.portion, bench),
+		...densityDemands(numbers, bench),
+		...dissolvingDemands(numbers.molarity, bench.substance)
+	],
+	use: (numbers, { molarMass: molarMass2, portion }) => {
+		const molarity = molesPerLitre(numbers.molarity);
+		const volume = millilitres(numbers.portion);
+		const expected = densityOfMolarity({ ...straightLineOf(numbers), molarMass: molarMass2, molarity });
+		if (!expected.ok) return expected;
+		return success({
+			taken: portion(molarity, volume, "molarity"),
+			deliveredMl: [volume],
+			closedCount: 1,
+			weighings: Array.from({ length: weighingsOfPortion }, () => grams(expected.value * volume))
+		});
+	},
+	picture: ({ molarity, portion }) => success({ first: { molarity: molesPerLitre(molarity), volume: millilitres(portion) } })
+};
+function withLines(set, { table, bench }) {
+	var _a;
+	const pair = tableLines(table, {
+		molarMass: bench.substance.molarMass,
+		molarity: (_a = set.numbers.molarity) != null ? _a : Number.NaN
+	});
+	if (pair === void 0) return [];
+	return [{ ...set, numbers: { ...set.numbers, ...pair }, texts: { ...set.texts, ...lineTexts(pair) } }];
+}
+
+// src/lab/numbers/dilutionPicture.ts
+function dilutionPicture(numbers) {
+	const dilution = {
+		stock: molesPerLitre(numbers.stock),
+		target: molesPerLitre(numbers.target),
+		finalVolume: millilitres(numbers.volume)
+	};
+	const portion = stockVolume(dilution);
+	if (!portion.ok) return portion;
+	return success({
+		first: { molarity: dilution.stock, volume: portion.value },
+		diluted: { molarity: dilution.target, volume: dilution.finalVolume }
+	});
+}
+
+// src/lab/numbers/dilutionsNear.ts
+var factorRange = { near: 2.5, most: 4 };
+var leastFactor = 1.2;
+function dilutionsNear({ numbers: from, typed }, {
+	stocks,
+	volumes,
+	deliverable
+}) {
+	var _a;
+	const figures = (_a = typed.target) == null ? void 0 : _a.figures;
+	if (figures === void 0) return [];
+	const factor = from.stock / from.target;
+	const found = [];
+	for (const volume of volumes) {
+		for (const { volume: portion, fillings } of deliverable) {
+			const here = volume / portion;
+			const away = Math.max(here / factor, factor / here);
+			if (away > factorRange.most * (1 + 1e-9) || here < leastFactor) continue;
+			for (const { value: stock, text } of stocks) {
+				const targetText = plainText(Number((stock * portion / volume).toPrecision(15)), figures);
+				if (targetText === void 0) continue;
+				const target = Number(targetText);
+				found.push({
+					numbers: { stock, target, volume },
+					texts: { stock: text, target: targetText, volume: String(volume) },
+					fillings,
+					away: away <= factorRange.near * (1 + 1e-9) ? 0 : 1,
+					withinTarget: target <= from.target * (1 + 1e-9)
+				});
+			}
+		}
+	}
+	return found;
+}
+
+// src/lab/numbers/flasksNear.ts
+var digitsOf = (volume) => String(Math.trunc(volume)).length;
+function flasksNear(size, { flasksMl }, { beyond: beyond2 }) {
+	const near = flasksMl.filter((flask) => flask >= size / 4 && flask <= (beyond2 ? size * 4 : size * (1 + 1e-9)));
+	const alike = near.filter((flask) => digitsOf(flask) === digitsOf(size));
+	return alike.length > 0 ? { sizes: alike, otherDigits: false } : { sizes: near, otherDigits: near.length > 0 };
+}
+
+// src/lab/numbers/isWholeFactor.ts
+var isWholeFactor = (larger, smaller) => isSame(larger / smaller, Math.round(larger / smaller));
+
+// src/lab/numbers/portionOf.ts
+var portionOf = ({
+	stock,
+	target,
+	volume
+}) => target / stock * volume;
+
+// src/lab/numbers/recipes/readyStockDiluted.ts
+var readyStockDiluted = {
+	takes: {
+		stock: { kind: "concentration", atMostTyped: true },
+		target: { kind: "concentration" },
+		volume: { kind: "volume", isFlask: true, atMostTyped: true }
+	},
+	tasks: [["stock", "target", "volume"]],
+	startsFrom: "stock",
+	bottle: "stock",
+	dilutes: { target: "target", flask: "volume" },
+	dissolves: false,
+	odd: { stock: 0.3173, target: 0.04519, volume: 173.3 },
+	near: (start, { shelf, deliverable }, reach) => {
+		const { sizes: sizes2, otherDigits } = flasksNear(start.numbers.volume, shelf, reach);
+		const stocks = nearTexts(start.typed.stock, reach);
+		const sets = dilutionsNear(start, { stocks, volumes: sizes2, deliverable });
+		return {
+			sets,
+			otherDigits,
+			lacks: sizes2.length === 0 ? { what: "flask", about: "volume" } : sets.length === 0 ? { what: "pipette", about: "target" } : void 0
+		};
+	},
+	isWhole: ({ stock, target }) => isWholeFactor(stock, target),
+	demands: (numbers, bench) => {
+		const basic = [...weakerDemands(numbers), ...flaskDemands("volume", numbers.volume, bench)];
+		return basic.length > 0 ? basic : portionDemands("target", portionOf(numbers), bench);
+	},
+	use: (numbers, { portion }) => {
+		const stock = molesPerLitre(numbers.stock);
+		const target = molesPerLitre(numbers.target);
+		const finalVolume = millilitres(numbers.volume);
+		const taken = stockVolume({ stock, target, finalVolume });
+		if (!taken.ok) return taken;
+		return success({
+			taken: portion(stock, taken.value, "stock"),
+			diluted: [portion(target, finalVolume, "target")],
+			flasksMl: [finalVolume],
+			deliveredMl: [taken.value]
+		});
+	},
+	picture: dilutionPicture
+};
+
+// src/lab/reagentList.generated.ts
+var reagentList = `
+HCl|concentrated: staff only|hydrochloric acid|acid
+H2SO4|concentrated: staff only|sulfuric acid|acid
+HNO3|concentrated: staff only|nitric acid|acid
+H3PO4|concentrated: staff only|phosphoric acid|acid
+CH3COOH|concentrated: staff only|acetic acid|acid
+HCOOH|concentrated: staff only|formic acid|acid
+HClO4|not for students|perchloric acid|acid
+HF|not for students|hydrofluoric acid|acid
+NH3|concentrated: staff only|ammonia solution|base
+NaOH|concentrated: staff only|sodium hydroxide solution|base
+KOH|concentrated: staff only|potassium hydroxide solution|base
+`;
+
+// src/lab/concentratedReagents.ts
+var concentratedReagents = () => reagentList.trim().split("\n").map((line) => {
+	const [formula = "", use = "", name = "", kind = ""] = line.split("|");
+	return { name, formula, kind: kind === "acid" ? "acid" : "base", forStaff: use !== "not for students" };
+});
+
+// src/chemistry/solutionStrength.ts
+var withoutWater = (text) => text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, "");
+function densityAt(massPercent, points) {
+	let before = waterAt20;
+	for (const point of points.slice(1)) {
+		if (massPercent < point.massPercent) {
+			const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
+			return before.density + share * (point.density - before.density);
+		}
+		before = point;
+	}
+	return before.density;
+}
+var densityUnlisted = 1;
+var densityOfStrongAmmonia = 0.88;
+function massPercentOf(formula, molarity) {
+	var _a, _b;
+	const written = molarMass(formula);
+	if (!written.ok) return written;
+	const dry = molarMass({ atoms: anhydrousAtoms(formula) });
+	if (!dry.ok) return dry;
+	const dryText = withoutWater(formula.text);
+	const points = densityLines(dryText);
+	const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
+	if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
+	const last2 = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
+	let gramsPerMl = waterAt20.density;
+	for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
+	if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
+	return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
+}
+
+// src/chemistry/strengthPercent.ts
+function strengthPercent(formula, strength) {
+	if (strength === "undiluted") return void 0;
+	if ("massPercent" in strength) return strength.massPercent;
+	const found = massPercentOf(formula, strength.molarity);
+	return found.ok ? found.value : void 0;
+}
+
+// src/chemistry/cautionsAt.ts
+function cautionsAt(formula, strength) {
+	const found = cautions(formula, strengthPercent(formula, strength));
+	if (found.ok) return found.value;
+	const undiluted = cautions(formula);
+	if (!undiluted.ok) throw new Error(`cautions for ${formula.text}: ${undiluted.error.code}`);
+	return undiluted.value;
+}
+
+// src/lab/keptFromStudents.ts
+var grave = /^H(300|301|310|311|330|331|334|34\d.*|35\d.*|36\d.*|370|271)$/;
+var graveInSolution = /^H(300|310|330|34\d.*|35\d.*|36\d.*)$/;
+function keptFromStudents({ codes, statements }, isSolution) {
+	const uses = statements.filter(({ about: about2 }) => about2 === "use").map(({ text }) => text);
+	if (codes.some((code) => (isSolution ? graveInSolution : grave).test(code))) return true;
+	return uses.some(
+		(use) => (isSolution ? /: not for students\.$/ : /not for students|staff only|staff weigh it out|: solid: staff|staff weigh out(?! for younger)/).test(use)
+	);
+}
+
+// src/lab/plannerCaution.ts
+var cautions2 = [
+	{ reason: "hydrofluoric", applies: (n) => isExactly(n, { H: 1, F: 1 }) },
+	{ reason: "perchloric", applies: (n) => isExactly(n, { H: 1, Cl: 1, O: 4 }) },
+	{ reason: "sulfuric", applies: (n) => isExactly(n, { H: 2, S: 1, O: 4 }) },
+	{ reason: "nitric", applies: (n) => isExactly(n, { H: 1, N: 1, O: 3 }) },
+	{ reason: "formic", applies: (n) => isExactly(n, { H: 2, C: 1, O: 2 }) },
+	{ reason: "boric", applies: (n) => isExactly(n, { H: 3, B: 1, O: 3 }) },
+	{ reason: "oxalic", applies: (n) => isExactly(n, { H: 2, C: 2, O: 4 }) },
+	// Chromium(III) salts are not meant, and the numbers of atoms alone cannot tell the two apart.
+	{ reason: "chromium", applies: (_, written) => /CrO[34](?!\d)|Cr2O7|CrO2Cl2/.test(written) },
+	{ reason: "lead", applies: (n) => has(n, "Pb") },
+	{ reason: "mercury", applies: (n) => has(n, "Hg") },
+	{ reason: "cobalt", applies: (n) => has(n, "Co") },
+	{ reason: "nickel", applies: (n) => has(n, "Ni") },
+	{ reason: "barium", applies: (n) => has(n, "Ba") && !isExactly(n, { Ba: 1, S: 1, O: 4 }) }
+];
+var has = (counts, element) => {
+	var _a;
+	return ((_a = counts[element]) != null ? _a : 0) > 0;
+};
+var isExactly = (counts, wanted) => Object.keys(wanted).every((element) => counts[element] === wanted[element]) && Object.keys(counts).every((element) => {
+	var _a;
+	return ((_a = counts[element]) != null ? _a : 0) === 0 || wanted[element] !== void 0;
+});
+function plannerCaution(formula) {
+	var _a, _b, _c, _d;
+	const read = readFormula(formula);
+	if (!read.ok) return "";
+	const counts = /* @__PURE__ */ Object.create(null);
+	for (const { element, count } of read.value.atoms) counts[element] = count;
+	const waters = (_b = (_a = read.value.hydrate) == null ? void 0 : _a.count) != null ? _b : 0;
+	counts.H = ((_c = counts.H) != null ? _c : 0) - 2 * waters;
+	counts.O = ((_d = counts.O) != null ? _d : 0) - waters;
+	const written = String(formula).normalize("NFKC").replace(/\s/g, "");
+	const found = cautions2.find(({ applies }) => applies(counts, written));
+	if (found !== void 0) return cautionWithAdvice(cautionTexts[found.reason]);
+	return solidCaution(read.value);
+}
+function solidCaution(formula) {
+	const cautions3 = cautionsAt(formula, "undiluted");
+	const isSoldConcentrated = cautions3.statements.some(
+		({ about: about2, text }) => about2 === "use" && text.includes("concentrated")
+	);
+	if (cautions3.listing === "unlisted" || isSoldConcentrated) return "";
+	if (keptFromStudents(cautions3, false)) return cautionTexts.kept;
+	return cautions3.codes.includes("H314") ? cautionTexts.burning : "";
+}
+
+// src/lab/numbers/recipes/reagentDiluted.ts
+var inBottle = ({ massPercent, density }, molarMass2) => reagentMolarity({
+	molarMass: gramsPerMole(molarMass2),
+	massPercent: percent(massPercent),
+	density: gramsPerMillilitre(density)
+});
+var reagentDiluted = {
+	takes: {
+		massPercent: { kind: "percent" },
+		density: { kind: "density" },
+		target: { kind: "concentration", atMostTyped: true },
+		volume: { kind: "volume", isFlask: true, atMostTyped: true }
+	},
+	tasks: [["target", "volume"]],
+	startsFrom: "target",
+	dilutes: { target: "target", flask: "volume" },
+	dissolves: false,
+	odd: { target: 0.04519, volume: 173.3 },
+	unfit: (formula, received) => {
+		const listed2 = concentratedReagents();
+		const isListed = listed2.some((one) => {
+			const known = readFormula(one.formula);
+			return known.ok && atomsKey(known.value) === atomsKey(formula);
+		});
+		if (isListed) return void 0;
+		return startTexts.concentratedReagent(
+			received,
+			listed2.filter(({ forStaff }) => forStaff).map((one) => one.formula)
+		);
+	},
+	offers: () => concentratedReagents().filter(({ kind, forStaff }) => kind === "acid" && forStaff).map(({ name, formula }) => ({ name, formula, caution: plannerCaution(formula) })),
+	near: ({ numbers, typed }, { shelf }, reach) => {
+		const { sizes: sizes2, otherDigits } = flasksNear(numbers.volume, shelf, reach);
+		const targets = nearTexts(typed.target, reach);
+		return {
+			sets: targets.flatMap(
+				({ value, text }) => sizes2.map((volume) => ({
+					numbers: { target: value, volume },
+					texts: { target: text, volume: String(volume) },
+					fillings: 0,
+					away: 0,
+					withinTarget: true
+				}))
+			),
+			otherDigits,
+			lacks: sizes2.length === 0 ? { what: "flask", about: "volume" } : void 0
+		};
+	},
+	demands: (numbers, bench) => [
+		...weakerDemands({
+			stock: 10 * numbers.massPercent * numbers.density / bench.substance.molarMass,
+			target: numbers.target
+		}),
+		...flaskDemands("volume", numbers.volume, bench)
+	],
+	use: (numbers, { molarMass: molarMass2, portion, studentsDilute }) => {
+		const bottle = inBottle(numbers, molarMass2);
+		if (!bottle.ok) return bottle;
+		const target = molesPerLitre(numbers.target);
+		const volume = millilitres(numbers.volume);
+		const taken = stockVolume({ stock: bottle.value, target, finalVolume: volume });
+		if (!taken.ok) return taken;
+		const massPercent = percent(numbers.massPercent);
+		const made = portion(target, volume, "target");
+		return success(
+			studentsDilute ? { poured: { volume: taken.value, massPercent }, diluted: [made], flasksMl: [volume] } : { madeByStaff: { ...made, massPercent, density: gramsPerMillilitre(numbers.density) } }
+		);
+	},
+	picture: (numbers, { molarMass: molarMass2 }) => {
+		const bottle = inBottle(numbers, molarMass2);
+		return bottle.ok ? dilutionPicture({ stock: bottle.value, target: numbers.target, volume: numbers.volume }) : bottle;
+	}
+};
+
+// src/lab/numbers/recipes/serialFlasks.ts
+var ratioRange = { near: 1.6, further: 2.5, most: 4 };
+var slack = 1 + 1e-9;
+var serialFlasks = {
+	takes: {
+		stock: { kind: "concentration", atMostTyped: true },
+		portion: { kind: "volume" },
+		flask: { kind: "volume", isFlask: true, atMostTyped: true }
+	},
+	tasks: [["stock", "portion", "flask"]],
+	startsFrom: "stock",
+	bottle: "stock",
+	isRow: true,
+	dissolves: false,
+	odd: { stock: 0.3173, flask: 237.1, portion: 13.7 },
+	near: ({ numbers: from, typed }, { shelf, deliverable }, reach) => {
+		const stocks = nearTexts(typed.stock, reach);
+		const { sizes: sizes2, otherDigits } = flasksNear(from.flask, shelf, reach);
+		const ratio = from.flask / from.portion;
+		const sets = stocks.flatMap(
+			({ value: stock, text }) => sizes2.flatMap(
+				(flask) => deliverable.flatMap(({ volume: portion, fillings }) => {
+					const here = flask / portion;
+					const away = Math.max(here / ratio, ratio / here);
+					if (away > ratioRange.most * slack) return [];
+					return [
+						{
+							numbers: { stock, portion, flask },
+							texts: { stock: text, portion: String(portion), flask: String(flask) },
+							fillings,
+							away: away <= ratioRange.near * slack ? 0 : away <= ratioRange.further * slack ? 1 : 2,
+							withinTarget: here * slack >= ratio
+						}
+					];
+				})
+			)
+		);
+		return {
+			sets,
+			otherDigits,
+			lacks: sizes2.length === 0 ? { what: "flask", about: "flask" } : sets.length === 0 ? { what: "pipette", about: "portion" } : void 0
+		};
+	},
+	isWhole: ({ portion, flask }) => isWholeFactor(flask, portion),
+	demands: ({ portion, flask }, bench) => [
+		...flaskDemands("flask", flask, bench),
+		...portionDemands("portion", portion, bench),
+		...portion <= flask / 2 ? [] : [
+			{
+				demand: "portion within flask",
+				about: "portion",
+				...demandTexts.portionWithinFlask({ flask, portion })
+			}
+		]
+	],
+	use: (numbers, { portion, dilutions }) => {
+		const taken = millilitres(numbers.portion);
+		const flask = millilitres(numbers.flask);
+		const flasks = Array.from({ length: dilutions }, (_, index) => index + 1);
+		return success({
+			taken: portion(molesPerLitre(numbers.stock), taken, "stock"),
+			diluted: flasks.map((times) => portion(molesPerLitre(numbers.stock * (taken / flask) ** times), flask)),
+			flasksMl: flasks.map(() => flask),
+			deliveredMl: [taken]
+		});
+	},
+	picture: (numbers, { step }) => {
+		const share = numbers.portion / numbers.flask;
+		const before = numbers.stock * share ** (step - 1);
+		const checked = dilutionPicture({ stock: before, target: before * share, volume: numbers.flask });
+		if (!checked.ok) return checked;
+		const { diluted } = checked.value;
+		return success({ first: { molarity: molesPerLitre(before), volume: millilitres(numbers.portion) }, diluted, step });
+	}
+};
+
+// src/lab/numbers/recipes/solidInFlask.ts
+var solidInFlask = {
+	takes: {
+		molarity: { kind: "concentration", atMostTyped: true },
+		flask: { kind: "volume", isFlask: true, atMostTyped: true },
+		purity: { kind: "percent", optional: true, isPictured: false }
+	},
+	tasks: [["molarity", "flask"]],
+	startsFrom: "molarity",
+	madeIn: "flask",
+	dissolves: true,
+	odd: { molarity: 0.3173, flask: 237.1 },
+	near: ({ numbers, typed }, { shelf }, reach) => {
+		const { sizes: sizes2, otherDigits } = flasksNear(numbers.flask, shelf, reach);
+		const molarities = nearTexts(typed.molarity, reach);
+		return {
+			sets: sizes2.flatMap(
+				(flask) => molarities.map(({ value, text }) => ({
+					numbers: { molarity: value, flask },
+					texts: { molarity: text, flask: String(flask) },
+					fillings: 0,
+					away: 0,
+					withinTarget: true
+				}))
+			),
+			otherDigits,
+			lacks: sizes2.length === 0 ? { what: "flask", about: "flask" } : void 0
+		};
+	},
+	demands: ({ molarity, flask }, bench) => [
+		...flaskDemands("flask", flask, bench),
+		...massDemands({ molarity, volume: flask }, bench),
+		...dissolvingDemands(molarity, bench.substance)
+	],
+	use: (numbers, { molarMass: molarMass2, portion }) => {
+		const molarity = molesPerLitre(numbers.molarity);
+		const volume = millilitres(numbers.flask);
+		const purity = Number.isNaN(numbers.purity) ? void 0 : percent(numbers.purity);
+		const weighed = soluteMass({ molarMass: molarMass2, molarity, volume, purity });
+		if (!weighed.ok) return weighed;
+		return success({
+			solid: { mass: weighed.value, ...purity === void 0 ? {} : { purity } },
+			made: portion(molarity, volume, "molarity"),
+			flasksMl: [volume],
+			weighings: [weighed.value]
+		});
+	},
+	picture: ({ molarity, flask }) => success({ first: { molarity: molesPerLitre(molarity), volume: millilitres(flask) } })
+};
+
+// src/lab/numbers/recipes/solidThenDilution.ts
+var ofStock = ({ about: about2, ...unmet }) => ({ ...unmet, about: "stock" });
+var solidThenDilution = {
+	takes: {
+		stock: { kind: "concentration", atMostTyped: true },
+		flask: { kind: "volume", isFlask: true, atMostTyped: true },
+		purity: { kind: "percent", optional: true, isPictured: false },
+		target: { kind: "concentration" },
+		volume: { kind: "volume", isFlask: true, atMostTyped: true }
+	},
+	tasks: [
+		["stock", "flask"],
+		["stock", "target", "volume"]
+	],
+	startsFrom: "stock",
+	madeIn: "flask",
+	dilutes: { target: "target", flask: "volume" },
+	dissolves: true,
+	odd: { stock: 0.3173, flask: 237.1, target: 0.04519, volume: 173.3 },
+	near: (start, { shelf, deliverable }, reach) => {
+		const flasks = flasksNear(start.numbers.flask, shelf, reach);
+		const volumes = flasksNear(start.numbers.volume, shelf, reach);
+		const stocks = nearTexts(start.typed.stock, reach);
+		const dilutions = dilutionsNear(start, { stocks, volumes: volumes.sizes, deliverable });
+		return {
+			sets: flasks.sizes.flatMap(
+				(flask) => dilutions.map(
+					(dilution) => ({
+						...dilution,
+						numbers: { ...dilution.numbers, flask },
+						texts: { ...dilution.texts, flask: String(flask) }
+					})
+				)
+			),
+			otherDigits: flasks.otherDigits || volumes.otherDigits,
+			lacks: flasks.sizes.length === 0 ? { what: "flask", about: "flask" } : volumes.sizes.length === 0 ? { what: "flask", about: "volume" } : dilutions.length === 0 ? { what: "pipette", about: "target" } : void 0
+		};
+	},
+	isWhole: ({ stock, target }) => isWholeFactor(stock, target),
+	demands: (numbers, bench) => {
+		const { stock, flask, volume } = numbers;
+		const basic = [
+			...weakerDemands(numbers),
+			...flaskDemands("flask", flask, bench),
+			...flaskDemands("volume", volume, bench)
+		];
+		const portion = portionOf(numbers);
+		const ofPortion = basic.length > 0 ? [] : [
+			...portionDemands("target", portion, bench),
+			...portion > flask / 2 * (1 + 1e-9) ? [
+				{
+					demand: "portion within stock",
+					about: "flask",
+					...demandTexts.portionWithinStock({ flask })
+				}
+			] : []
+		];
+		return [
+			...basic,
+			...ofPortion,
+			...massDemands({ molarity: stock, volume: flask }, bench).map(ofStock),
+			...dissolvingDemands(stock, bench.substance).map(ofStock)
+		];
+	},
+	use: (numbers, context) => {
+		const { portion } = context;
+		const named = (name) => name === "molarity" ? "stock" : name;
+		const made = solidInFlask.use(
+			{ molarity: numbers.stock, flask: numbers.flask, purity: numbers.purity },
+			{ ...context, portion: (molarity, volume, name) => portion(molarity, volume, named(name)) }
+		);
+		if (!made.ok) return made;
+		const dilution = readyStockDiluted.use(numbers, context);
+		if (!dilution.ok) return dilution;
+		const { taken, flasksMl = [], ...diluted } = dilution.value;
+		return success({
+			...made.value,
+			...diluted,
+			...taken ? { takenFromOwn: taken } : {},
+			flasksMl: [millilitres(numbers.flask), ...flasksMl]
+		});
+	},
+	picture: dilutionPicture
+};
+
+// src/lab/numbers/recipes.ts
+var recipes = {
+	"solid in a flask": solidInFlask,
+	"solid, then a dilution": solidThenDilution,
+	"ready stock diluted": readyStockDiluted,
+	"serial flasks": serialFlasks,
+	"reagent diluted": reagentDiluted,
+	"dried portion": driedPortion,
+	"portion for density": portionForDensity
+};
+
+// src/lab/numbers/recipeOf.ts
+function recipeOf({ numbers }) {
+	if (numbers.recipe === void 0) return void 0;
+	const { recipe: name, takes } = numbers;
+	const named = Object.entries(takes).filter((pair) => pair[1] !== void 0);
+	return { name, entry: recipes[name], takes: Object.fromEntries(named) };
+}
+
 // src/lab/unitKind.ts
 var kinds = {
 	g: "mass",
@@ -5693,16 +6762,23 @@ function givenNumber(name, { activity, givens, decimalMark }) {
 	const read = readQuantity(givens[given.name], kind, given.name, { decimalMark });
 	return read.ok ? [read.value.value] : [];
 }
+function givensOf({ activity }) {
+	var _a;
+	const recipe = activity && recipeOf(activity);
+	const given = (name) => name === void 0 ? void 0 : recipe == null ? void 0 : recipe.takes[name];
+	const { bottle, madeIn, dilutes } = (_a = recipe == null ? void 0 : recipe.entry) != null ? _a : {};
+	return { bottle: given(bottle), madeIn: given(madeIn), target: given(dilutes == null ? void 0 : dilutes.target), flask: given(dilutes == null ? void 0 : dilutes.flask) };
+}
 function plannedMolarity(step, { stepOf, readyOf }) {
 	const { mass } = step.takes;
 	const weighed = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
 	const planned = (weighed == null ? void 0 : weighed.kind) === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
 	if ((planned == null ? void 0 : planned.kind) !== "calculated" || planned.quantity !== "mass of solute") return [];
 	const ready = readyOf(planned);
-	return ready ? [ready.numbers.molarity] : [];
+	const molarity = ready == null ? void 0 : ready.numbers.molarity;
+	return typeof molarity === "number" ? [molarity] : [];
 }
 function plannedDilution(step, around) {
-	var _a;
 	const { "stock molarity": stock, "final volume": volume } = step.takes;
 	const made = stock && "entryOf" in stock ? around.stepOf(stock.entryOf) : void 0;
 	if ((made == null ? void 0 : made.kind) !== "calculated") return [];
@@ -5711,15 +6787,14 @@ function plannedDilution(step, around) {
 	const worked = planned.map(
 		(molarity) => spanOver(around.ready, around.ready.quantity.relation, { "stock molarity": molarity })
 	);
-	const dilution = (_a = around.activity) == null ? void 0 : _a.numbers.dilution;
-	const isOfPlan = dilution && volume && "given" in volume && volume.given === dilution.volume;
-	return [...worked, ...isOfPlan ? givenNumber(dilution.target, around).map(exactly) : []];
+	const { target, flask } = givensOf(around);
+	const isOfPlan = flask !== void 0 && volume && "given" in volume && volume.given === flask;
+	return [...worked, ...isOfPlan ? givenNumber(target, around).map(exactly) : []];
 }
 function labelledMolarity(step, around) {
-	var _a, _b;
 	const { density } = step.takes;
 	if (!density || !("entryOf" in density)) return [];
-	return givenNumber((_b = (_a = around.activity) == null ? void 0 : _a.numbers.density) == null ? void 0 : _b.molarity, around).map(exactly);
+	return givenNumber(givensOf(around).bottle, around).map(exactly);
 }
 function massToWeigh({ id }, { activity, readyOf }) {
 	const mass = activity == null ? void 0 : activity.steps.find(
@@ -5729,11 +6804,9 @@ function massToWeigh({ id }, { activity, readyOf }) {
 	return ready ? [spanOver(ready, ready.quantity.relation)] : [];
 }
 function flasksCompared(around) {
-	var _a, _b;
-	const { solid: solid2, dilution } = (_b = (_a = around.activity) == null ? void 0 : _a.numbers) != null ? _b : {};
-	if (!solid2 || !dilution) return [];
-	const [stock] = givenNumber(solid2.flask, around);
-	const [diluted] = givenNumber(dilution.volume, around);
+	const { madeIn, flask } = givensOf(around);
+	const [stock] = givenNumber(madeIn, around);
+	const [diluted] = givenNumber(flask, around);
 	if (stock === void 0 || diluted === void 0) return [];
 	return [exactly(stock / diluted), exactly(diluted / stock)];
 }
@@ -5757,8 +6830,11 @@ function factorsAdded(step, around) {
 	for (; ; ) {
 		const source = first.takes["stock molarity"];
 		if (!source || "given" in source) {
-			const factor = around.ready.numbers["final volume"] / around.ready.numbers["stock volume"];
-			return stage > 1 ? givenNumber(source == null ? void 0 : source.given, around).map((stock) => exactly(stock / (stage * factor))) : [];
+			if (stage === 1) return [];
+			const { ready } = around;
+			return givenNumber(source == null ? void 0 : source.given, around).map(
+				(stock) => spanOver(ready, ready.quantity.relation, { "stock molarity": stock / stage })
+			);
 		}
 		const before = around.stepOf(source.entryOf);
 		if ((before == null ? void 0 : before.kind) !== "calculated" || before.quantity !== "diluted molarity" || !alike(before, step)) return [];
@@ -6634,23 +7710,6 @@ function checkReading(entry, reading) {
 	return { status: "not yet", lookAt: [readingTexts[side], ask, isNear ? near : further].join(" ") };
 }
 
-// src/chemistry/densityOfMolarity.ts
-function densityOfMolarity({
-	molarMass: molarMass2,
-	molarity,
-	...line
-}) {
-	var _a;
-	const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
-	if (error) return failure(error);
-	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
-	const b = (heavierDensity - lighterDensity) / (heavierPercent - lighterPercent);
-	const a = lighterDensity - b * lighterPercent;
-	const grams2 = molarity * molarMass2 / 10;
-	const massPercent = 2 * grams2 / (a + Math.sqrt(a * a + 4 * b * grams2));
-	return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
-}
-
 // src/lab/expectedValue.ts
 function expectedValue({ takes }, {
 	givens,
@@ -6952,7 +8011,7 @@ var pipetteToFlask = {
 };
 
 // src/lab/procedures/serialFlasks.ts
-var serialFlasks = {
+var serialFlasks2 = {
 	name: "serial dilution",
 	sinceLayout: 3,
 	actions: [
@@ -7205,7 +8264,7 @@ var allProcedures = () => [
 	solidToFlask,
 	pipetteToFlask,
 	concentratedToFlask,
-	serialFlasks,
+	serialFlasks2,
 	dryResidue,
 	weighPortion
 ];
@@ -7302,92 +8361,6 @@ function checkOrder(procedureName, entry, { letters: whose = {}, precautions: pr
 		later: (_b = letters[order.indexOf(broken.before)]) != null ? _b : ""
 	};
 	return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
-}
-
-// src/chemistry/strengths.generated.ts
-var densityList = `
-NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
-HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
-H2SO4 1:1.0049 5:1.0318 10:1.0661 20:1.1398 30:1.2191 40:1.3028 50:1.3952 70:1.6105 100:1.8305
-NaOH 1:1.0095 5:1.0538 10:1.1089 20:1.2192 30:1.3277 40:1.4299
-NH3 1:0.9938 5:0.9770 10:0.9575 20:0.9228 30:0.8920
-CuSO4 1:1.0085 5:1.0511 10:1.1070
-HNO3 1:1.0037 5:1.0257 10:1.0543 20:1.1150 30:1.1801 40:1.2466
-H3PO4 1:1.0038 5:1.0254 10:1.0531 20:1.1135 30:1.1804 40:1.2536
-AgNO3 1:1.0070 5:1.0417 10:1.0882 20:1.1942 30:1.3204 40:1.4743
-KCl 1:1.0046 5:1.0304 10:1.0633 20:1.1328
-CaCl2 1:1.0065 5:1.0401 10:1.0835 20:1.1775 30:1.2816
-NH4Cl 1:1.0014 5:1.0138 10:1.0286 20:1.0567
-MgSO4 1:1.0084 5:1.0497 10:1.1034 20:1.2198
-Na2CO3 1:1.0086 5:1.0502 10:1.1029
-NaHCO3 1:1.0054 5:1.0337
-ZnSO4 1:1.0085 5:1.0511 10:1.1071
-FeCl3 1:1.0068 5:1.0408 10:1.0853
-BaCl2 1:1.0070 5:1.0434 10:1.0921 20:1.2031
-(NH4)2SO4 1:1.0042 5:1.0279 10:1.0574 20:1.1154 30:1.1721 40:1.2277
-C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.0299 10:1.0381 12:1.0465 14:1.0549 15:1.0592 16:1.0635 18:1.0721 20:1.0809 22:1.0899 24:1.0990 25:1.1035 26:1.1082 28:1.1175 30:1.1270 32:1.1366 34:1.1463 35:1.1513 36:1.1562
-C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
-`;
-
-// src/chemistry/densityLines.ts
-var waterAt20 = { massPercent: 0, density: 0.9982 };
-var lineOf = (formula) => densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `));
-function densityLines(formula) {
-	var _a;
-	const listed2 = (_a = lineOf(formula)) == null ? void 0 : _a.split(" ").slice(1).map((pair) => {
-		const [massPercent = "", density = ""] = pair.split(":");
-		return { massPercent: Number(massPercent), density: Number(density) };
-	});
-	return listed2 && [waterAt20, ...listed2.filter(({ massPercent }) => massPercent > 0)];
-}
-
-// src/chemistry/solutionStrength.ts
-var withoutWater = (text) => text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, "");
-function densityAt(massPercent, points) {
-	let before = waterAt20;
-	for (const point of points.slice(1)) {
-		if (massPercent < point.massPercent) {
-			const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
-			return before.density + share * (point.density - before.density);
-		}
-		before = point;
-	}
-	return before.density;
-}
-var densityUnlisted = 1;
-var densityOfStrongAmmonia = 0.88;
-function massPercentOf(formula, molarity) {
-	var _a, _b;
-	const written = molarMass(formula);
-	if (!written.ok) return written;
-	const dry = molarMass({ atoms: anhydrousAtoms(formula) });
-	if (!dry.ok) return dry;
-	const dryText = withoutWater(formula.text);
-	const points = densityLines(dryText);
-	const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
-	if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
-	const last2 = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
-	let gramsPerMl = waterAt20.density;
-	for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
-	if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
-	return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
-}
-
-// src/chemistry/strengthPercent.ts
-function strengthPercent(formula, strength) {
-	if (strength === "undiluted") return void 0;
-	if ("massPercent" in strength) return strength.massPercent;
-	const found = massPercentOf(formula, strength.molarity);
-	return found.ok ? found.value : void 0;
-}
-
-// src/chemistry/cautionsAt.ts
-function cautionsAt(formula, strength) {
-	const found = cautions(formula, strengthPercent(formula, strength));
-	if (found.ok) return found.value;
-	const undiluted = cautions(formula);
-	if (!undiluted.ok) throw new Error(`cautions for ${formula.text}: ${undiluted.error.code}`);
-	return undiluted.value;
 }
 
 // src/chemistry/dissolvesHot.ts
@@ -7598,17 +8571,6 @@ function handledForms({ substance, formula, givens, decimalMark }) {
 	return forms.filter((form, place) => forms.findIndex((other) => told2(other) === told2(form)) === place);
 }
 
-// src/lab/keptFromStudents.ts
-var grave = /^H(300|301|310|311|330|331|334|34\d.*|35\d.*|36\d.*|370|271)$/;
-var graveInSolution = /^H(300|310|330|34\d.*|35\d.*|36\d.*)$/;
-function keptFromStudents({ codes, statements }, isSolution) {
-	const uses = statements.filter(({ about: about2 }) => about2 === "use").map(({ text }) => text);
-	if (codes.some((code) => (isSolution ? graveInSolution : grave).test(code))) return true;
-	return uses.some(
-		(use) => (isSolution ? /: not for students\.$/ : /not for students|staff only|staff weigh it out|: solid: staff|staff weigh out(?! for younger)/).test(use)
-	);
-}
-
 // src/lab/cautionWords.ts
 var mostCautionWords = 52;
 function cautionWords({ studentsDilute, ...handling }) {
@@ -7618,14 +8580,14 @@ function cautionWords({ studentsDilute, ...handling }) {
 	const maker = substance.massPercent === void 0 ? [] : [studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly];
 	if (!formula.ok) return [...maker, tickTexts.noFormula].join("\n");
 	const forms = handledForms({ ...handling, formula: formula.value });
-	const isUnlisted = forms.some(({ cautions: cautions2 }) => cautions2.listing === "unlisted");
+	const isUnlisted = forms.some(({ cautions: cautions3 }) => cautions3.listing === "unlisted");
 	const linesWith = (nameLength) => toldAlike(forms.map((form, place) => lineOf2(form, { written: place === 0 ? formula.value.text : "", nameLength })));
-	let lines2 = linesWith(mostWordsOfName);
-	let shown = lines2.map(({ effects }) => effects.slice(0, 1));
+	let lines3 = linesWith(mostWordsOfName);
+	let shown = lines3.map(({ effects }) => effects.slice(0, 1));
 	const doing = [];
 	const told2 = () => [
 		...maker,
-		...lines2.map((line, place) => {
+		...lines3.map((line, place) => {
 			var _a2;
 			return sentences(line, (_a2 = shown[place]) != null ? _a2 : []);
 		}),
@@ -7635,15 +8597,15 @@ function cautionWords({ studentsDilute, ...handling }) {
 		tickTexts.deferring
 	].join("\n");
 	if (wordsIn(told2()) > mostCautionWords) {
-		lines2 = linesWith(0);
-		shown = lines2.map(({ effects }, place) => place === 0 ? effects.slice(0, 1) : []);
+		lines3 = linesWith(0);
+		shown = lines3.map(({ effects }, place) => place === 0 ? effects.slice(0, 1) : []);
 	}
 	const keep = (list, piece) => {
 		list.push(piece);
 		if (wordsIn(told2()) > mostCautionWords) list.pop();
 	};
 	for (const what of doingFor(forms)) keep(doing, what);
-	for (const [place, { effects }] of lines2.entries()) {
+	for (const [place, { effects }] of lines3.entries()) {
 		const list = (_a = shown[place]) != null ? _a : [];
 		for (const effect of effects.slice(list.length)) keep(list, effect);
 	}
@@ -7651,11 +8613,11 @@ function cautionWords({ studentsDilute, ...handling }) {
 }
 var wordsIn = (text) => text.split(/\s+/).filter((word) => word !== "").length;
 var mostWordsOfName = 3;
-function lineOf2({ cautions: cautions2, massPercent, short: short2 }, { written, nameLength }) {
-	const { listing, name, verdict, signalWord, codes } = cautions2;
+function lineOf2({ cautions: cautions3, massPercent, short: short2 }, { written, nameLength }) {
+	const { listing, name, verdict, signalWord, codes } = cautions3;
 	const called = name !== "" && wordsIn(name) <= nameLength ? name : written;
 	const signal = listing === "unlisted" ? tickTexts.unlisted : verdict === "hazards" ? signalWord : verdict === "none" ? tickTexts.notClassified : tickTexts.notKnown;
-	const isKept = keptFromStudents(cautions2, massPercent !== void 0);
+	const isKept = keptFromStudents(cautions3, massPercent !== void 0);
 	const gravest2 = [...codes].sort((one, other) => gravityOf(one) - gravityOf(other));
 	return {
 		what: [written === "" ? "" : called, short2].filter((words) => words !== "").join(", "),
@@ -7668,13 +8630,13 @@ function lineOf2({ cautions: cautions2, massPercent, short: short2 }, { written,
 		})))
 	};
 }
-function toldAlike(lines2) {
+function toldAlike(lines3) {
 	const told2 = ({ marks, effects }) => JSON.stringify([marks, effects]);
-	return lines2.flatMap(
-		(line, place) => lines2.findIndex((other) => told2(other) === told2(line)) < place ? [] : [
+	return lines3.flatMap(
+		(line, place) => lines3.findIndex((other) => told2(other) === told2(line)) < place ? [] : [
 			{
 				...line,
-				what: lines2.filter((other) => told2(other) === told2(line)).map(({ what }) => what).join(tickTexts.and)
+				what: lines3.filter((other) => told2(other) === told2(line)).map(({ what }) => what).join(tickTexts.and)
 			}
 		]
 	);
@@ -7684,11 +8646,11 @@ function sentences({ what, marks }, effects) {
 	const head = [what, marks.join(", ")].filter((part) => part !== "").join(": ");
 	return [head, `${words.charAt(0).toUpperCase()}${words.slice(1)}`].filter((part) => part !== "").map((part) => `${part}.`).join(" ");
 }
-var codesOf = (forms) => forms.flatMap(({ cautions: cautions2 }) => cautions2.codes);
+var codesOf = (forms) => forms.flatMap(({ cautions: cautions3 }) => cautions3.codes);
 function wearFor(forms) {
 	const codes = codesOf(forms);
 	if (codes.some((code) => /^H(314|318|310|311|300|330)$/.test(code))) return tickTexts.wear.all;
-	const isOpen = forms.some(({ cautions: cautions2 }) => cautions2.verdict === "unsure");
+	const isOpen = forms.some(({ cautions: cautions3 }) => cautions3.verdict === "unsure");
 	return isOpen || codes.some((code) => /^(H3|EUH066)/.test(code)) ? tickTexts.wear.hands : tickTexts.wear.eyes;
 }
 function careFor(forms) {
@@ -7699,16 +8661,16 @@ function careFor(forms) {
 }
 function doingFor(forms) {
 	const codes = codesOf(forms);
-	const has = (pattern) => codes.some((code) => pattern.test(code));
+	const has2 = (pattern) => codes.some((code) => pattern.test(code));
 	return [
-		...has(/^EUH03[12]$/) ? [tickTexts.neverWithAcid] : [],
-		...has(/^H22/) ? [tickTexts.noFlames] : [],
-		...has(/^H27/) ? [tickTexts.awayFromFuel] : [],
-		...has(/^(H33[0-6]|EUH071)$/) ? [tickTexts.hood] : []
+		...has2(/^EUH03[12]$/) ? [tickTexts.neverWithAcid] : [],
+		...has2(/^H22/) ? [tickTexts.noFlames] : [],
+		...has2(/^H27/) ? [tickTexts.awayFromFuel] : [],
+		...has2(/^(H33[0-6]|EUH071)$/) ? [tickTexts.hood] : []
 	];
 }
 function wasteFor(forms) {
-	const wastes = forms.map(({ cautions: cautions2 }) => cautions2.waste);
+	const wastes = forms.map(({ cautions: cautions3 }) => cautions3.waste);
 	if (wastes.every(({ goesTo }) => goesTo === "drain")) return tickTexts.drain;
 	const metal = wastes.map((waste) => waste.metal).find((name) => name !== "");
 	return metal === void 0 ? tickTexts.beaker : tickTexts.metalBeaker(metal);
@@ -7719,21 +8681,21 @@ var tick = /^(?:yes|y|x|ok|read|done|[✓✔☑])(?:[\s,:;–-]+|$)/i;
 function checkTick(entry, { substance, cautionLines }) {
 	const formula = String(substance != null ? substance : "").trim();
 	const answer = tickTexts.answer(formula);
-	const withLines = (status, said) => ({
+	const withLines2 = (status, said) => ({
 		status,
 		lookAt: `${said}
 ${cautionLines}`
 	});
-	if (isBlank(entry)) return withLines("blank", tickTexts.readFirst(answer));
+	if (isBlank(entry)) return withLines2("blank", tickTexts.readFirst(answer));
 	const typed = entry === true ? tickTexts.answer("") : String(entry).trim();
 	const isTicked = tick.test(typed);
 	const named = typed.replace(tick, "").trim();
 	const known = readFormula(substance);
 	if (isTicked && (named === formula || !known.ok)) return { status: "on target", lookAt: cautionLines };
-	if (isTicked && named === "") return withLines("not yet", tickTexts.nameIt(answer));
+	if (isTicked && named === "") return withLines2("not yet", tickTexts.nameIt(answer));
 	const other = readFormula(named);
-	if (!known.ok || !other.ok) return withLines("unreadable", tickTexts.notYes(answer));
-	return atomsKey(other.value) === atomsKey(known.value) ? { status: "on target", lookAt: cautionLines } : withLines("not yet", tickTexts.anotherSubstance(answer));
+	if (!known.ok || !other.ok) return withLines2("unreadable", tickTexts.notYes(answer));
+	return atomsKey(other.value) === atomsKey(known.value) ? { status: "on target", lookAt: cautionLines } : withLines2("not yet", tickTexts.anotherSubstance(answer));
 }
 
 // src/lab/judging/judgeTicked.ts
@@ -7963,7 +8925,7 @@ var benchReading = () => ({
 		{ ...commonGivens.molarity, about: "concentration that is planned" },
 		commonGivens.flask
 	],
-	numbers: { formula: "formula", solid: { molarity: "molarity", flask: "flask" } },
+	numbers: { formula: "formula", recipe: "solid in a flask", takes: { molarity: "molarity", flask: "flask" } },
 	steps: [
 		cautionsRead({ aim, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
 		molarMassStep(),
@@ -8099,7 +9061,8 @@ var concentratedReagent = () => ({
 	],
 	numbers: {
 		formula: "formula",
-		reagent: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
+		recipe: "reagent diluted",
+		takes: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
 	},
 	steps: [
 		cautionsRead({ aim: aim2, substance: { formula: "formula", massPercent: "mass percent", molarity: "target molarity" } }),
@@ -8168,7 +9131,8 @@ var dilutionAlone = () => ({
 	numbers: {
 		formula: "formula",
 		ion: "ion",
-		dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
+		recipe: "ready stock diluted",
+		takes: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
 	},
 	steps: [
 		cautionsRead({ aim: aim3, substance: { formula: "formula", molarity: "stock molarity" } }),
@@ -8213,7 +9177,8 @@ var fromSolid = ({ id, title, aim: aim8, extension, formula, start, impure, hydr
 			formula: "formula",
 			ion: "ion",
 			...hydrate ? { hydrate } : {},
-			solid: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
+			recipe: "solid in a flask",
+			takes: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
 		},
 		steps: [
 			cautionsRead({ aim: aim8, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
@@ -8293,7 +9258,7 @@ var labelErrorStep = () => calculated({
 // src/lab/activities/measuredDensity.ts
 var aim4 = "Weigh a portion of a solution, find its molarity from its density, and compare it with the label.";
 var about = (what, line) => `${what} of the ${line} line in a table of densities; left empty, our table at 20 °C fills it in`;
-var lines = {
+var lines2 = {
 	"lighter percent": { given: "lighter percent" },
 	"lighter density": { given: "lighter density" },
 	"heavier percent": { given: "heavier percent" },
@@ -8320,7 +9285,8 @@ var measuredDensity = () => ({
 	],
 	numbers: {
 		formula: "formula",
-		density: {
+		recipe: "portion for density",
+		takes: {
 			molarity: "molarity",
 			portion: "portion",
 			lighterPercent: "lighter percent",
@@ -8345,7 +9311,7 @@ var measuredDensity = () => ({
 					formula: { given: "formula" },
 					molarity: { given: "molarity" },
 					volume: { given: "portion" },
-					...lines
+					...lines2
 				}
 			},
 			instrument: "balance",
@@ -8380,7 +9346,7 @@ var measuredDensity = () => ({
 			],
 			period: 1,
 			quantity: "mass percent",
-			takes: { density: { entryOf: "density" }, ...lines },
+			takes: { density: { entryOf: "density" }, ...lines2 },
 			buildsOn: {}
 		}),
 		calculated({
@@ -8446,7 +9412,11 @@ var serialDilution = () => ({
 		{ name: "portion", unit: "mL", about: "volume that is taken each time", start: "10" },
 		{ ...commonGivens.flask, about: "volume that it is made up to each time", start: "100" }
 	],
-	numbers: { formula: "formula", serial: { stock: "stock molarity", portion: "portion", flask: "flask" } },
+	numbers: {
+		formula: "formula",
+		recipe: "serial flasks",
+		takes: { stock: "stock molarity", portion: "portion", flask: "flask" }
+	},
 	steps: [
 		cautionsRead({ aim: aim5, substance: { formula: "formula", molarity: "stock molarity" } }),
 		flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
@@ -8497,8 +9467,14 @@ function stockAndDilution({ fromRealStock }) {
 		numbers: {
 			formula: "formula",
 			ion: "ion",
-			solid: { molarity: "stock molarity", flask: "flask", purity: "purity" },
-			dilution: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
+			recipe: "solid, then a dilution",
+			takes: {
+				stock: "stock molarity",
+				flask: "flask",
+				purity: "purity",
+				target: "target molarity",
+				volume: "target volume"
+			}
 		},
 		steps: [
 			cautionsRead({ aim: aim6, substance: { formula: "formula", solid: true, molarity: "stock molarity" } }),
@@ -8563,7 +9539,7 @@ var weighedResidue = () => ({
 		{ ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
 		{ name: "portion", unit: "mL", about: "volume that is dried", start: "25" }
 	],
-	numbers: { formula: "formula", residue: { molarity: "molarity", portion: "portion" } },
+	numbers: { formula: "formula", recipe: "dried portion", takes: { molarity: "molarity", portion: "portion" } },
 	steps: [
 		cautionsRead({ aim: aim7, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
 		molarMassStep(),
