@@ -12653,14 +12653,14 @@ function structureOf(cells) {
 	return rows;
 }
 function digest(text) {
-	let one = 2166136261;
+	let one = 2166136261 | 0;
 	let other = 16777619;
 	for (let at = 0; at < text.length; at += 1) {
 		const code = text.charCodeAt(at);
-		one = Math.imul(one ^ code, 16777619) >>> 0;
-		other = Math.imul(other, 31) + code >>> 0;
+		one = Math.imul(one ^ code, 16777619);
+		other = Math.imul(other, 31) + code | 0;
 	}
-	return `${one.toString(36)}-${other.toString(36)}-${text.length}`;
+	return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${text.length}`;
 }
 
 // src/host/notePreparedPlan.ts

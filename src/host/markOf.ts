@@ -22,12 +22,13 @@ function structureOf(cells: Cells): readonly (readonly string[])[] {
 
 /** Two sums of 32 bits over the characters (FNV-1a, and one that begins elsewhere), and how many there are. */
 function digest(text: string): string {
-  let one = 0x811c9dc5;
+  // Kept as whole numbers with a sign until the end: others are slow, and a Plan has ten thousand characters.
+  let one = 0x811c9dc5 | 0;
   let other = 0x01000193;
   for (let at = 0; at < text.length; at += 1) {
     const code = text.charCodeAt(at);
-    one = Math.imul(one ^ code, 0x01000193) >>> 0;
-    other = (Math.imul(other, 31) + code) >>> 0;
+    one = Math.imul(one ^ code, 0x01000193);
+    other = (Math.imul(other, 31) + code) | 0;
   }
-  return `${one.toString(36)}-${other.toString(36)}-${text.length}`;
+  return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${text.length}`;
 }

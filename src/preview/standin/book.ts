@@ -119,9 +119,10 @@ export class Book {
   }
 
   #keep(sheet: SheetState, key: number, cell: CellState): void {
-    const kept = Object.fromEntries(Object.entries(cell).filter(([, part]) => part !== undefined && part !== ''));
-    if (Object.keys(kept).length) sheet.cells.set(key, kept as CellState);
-    else sheet.cells.delete(key);
+    const parts = Object.entries(cell);
+    const kept = parts.filter(([, part]) => part !== undefined && part !== '');
+    if (kept.length === 0) sheet.cells.delete(key);
+    else sheet.cells.set(key, kept.length === parts.length ? cell : (Object.fromEntries(kept) as CellState));
   }
 
   setContent(sheet: SheetState, row: number, column: number, content: Content | undefined): void {

@@ -7,11 +7,19 @@ export interface Declared {
   readonly help: FunctionHelp;
 }
 
+let last: { readonly code: string; readonly functions: Declared[] } | undefined;
+
 /**
  * The top-level function declarations of a script, with what the host's formula helper would show of each.
  * Refuses what the host's own parser refuses when a script is pushed: anything newer than ES2019.
  */
 export function declaredFunctions(code: string): Declared[] {
+  // One script is opened again and again, and reading it takes as long as building half a class.
+  if (last?.code !== code) last = { code, functions: readFunctions(code) };
+  return last.functions;
+}
+
+function readFunctions(code: string): Declared[] {
   const comments: Comment[] = [];
   let program: ReturnType<typeof parse>;
   try {
@@ -22,8 +30,8 @@ export function declaredFunctions(code: string): Declared[] {
   }
   const functions = program.body.filter((node): node is FunctionDeclaration => node.type === 'FunctionDeclaration');
   return functions.map((node) => {
-    const last = comments.filter(({ end }) => end <= node.start).at(-1);
-    const above = last?.type === 'Block' && /^\s*$/.test(code.slice(last.end, node.start)) ? last : undefined;
+    const nearest = comments.filter(({ end }) => end <= node.start).at(-1);
+    const above = nearest?.type === 'Block' && /^\s*$/.test(code.slice(nearest.end, node.start)) ? nearest : undefined;
     const lines = (above?.value ?? '')
       .replace(/ @(?=[a-z])/g, '\n@')
       .split('\n')

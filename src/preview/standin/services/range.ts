@@ -1,13 +1,14 @@
 import { type Area, areaName, cellKey, cellName, columnOf, covers, overlaps, rowOf } from '../address.ts';
 import { loading, type Value } from '../book/engine.ts';
 import type { Book } from '../book.ts';
+import { changedFormat, type FormatChange } from '../changedFormat.ts';
 import { colour } from '../colour.ts';
 import { localFormula } from '../formulaText.ts';
 import { refuseLocked } from '../guards.ts';
 import { HostError, HostException } from '../hostError.ts';
 import { aNumber, aText, constantValue, HostObject, own, part } from '../hostObject.ts';
 import { dateOf, serialOf } from '../serial.ts';
-import type { CellState, Format, SheetState } from '../sheetState.ts';
+import type { CellState, SheetState } from '../sheetState.ts';
 import { type Content, isPlainText, readTyped } from '../typed.ts';
 import { borderStyles, wrapStrategies } from './constants.ts';
 import type { Desk } from './desk.ts';
@@ -341,23 +342,18 @@ export class RangeStandIn extends HostObject implements RangePart {
     return this.#eachCell((row, column, down, across) => this.#writeFormula(row, column, block[down]?.[across]));
   }
 
-  #format(row: number, column: number, format: Partial<Record<keyof Format, unknown>>): void {
-    this.#book.decorate(this.sheet_, row, column, (cell) => {
-      const next = Object.fromEntries(
-        Object.entries({ ...cell.format, ...format }).filter(([, value]) => value !== undefined && value !== null),
-      ) as Format;
-      const { format: _, ...rest } = cell;
-      return Object.keys(next).length ? { ...rest, format: next } : rest;
-    });
+  #format(row: number, column: number, change: FormatChange): void {
+    const before = this.#state(row, column).format;
+    const after = changedFormat(before, change);
+    if (after === before) return;
+    this.#book.decorate(this.sheet_, row, column, ({ format: _, ...rest }) =>
+      after ? { ...rest, format: after } : rest,
+    );
   }
-  #formatAll(format: Partial<Record<keyof Format, unknown>>): HostRange {
+  #formatAll(format: FormatChange): HostRange {
     return this.#eachCell((row, column) => this.#format(row, column, format));
   }
-  #formatBlock(
-    values: unknown,
-    method: string,
-    format: (value: unknown) => Partial<Record<keyof Format, unknown>>,
-  ): HostRange {
+  #formatBlock(values: unknown, method: string, format: (value: unknown) => FormatChange): HostRange {
     const block = this.#block<unknown>(values, method).map((row) => row.map(format));
     return this.#eachCell((row, column, down, across) => this.#format(row, column, block[down]?.[across] ?? {}));
   }
