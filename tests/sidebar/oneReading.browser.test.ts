@@ -113,5 +113,9 @@ describe('a sidebar that was opened', () => {
     expect(await page.getByLabel('Target molarity').inputValue()).toBe('0.150');
     await page.getByRole('button', { name: texts.tryAgain }).click();
     await page.getByRole('heading', { name: 'The table is built' }).waitFor();
+    // Now it stands in the file, and nothing is left to keep.
+    await page.getByRole('button', { name: texts.build.toPlan }).click();
+    expect(await page.getByLabel('Target molarity').inputValue()).toBe('0.150');
+    expect(await page.getByText(texts.plan.draftKept).count()).toBe(0);
   });
 });
