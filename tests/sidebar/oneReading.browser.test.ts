@@ -39,6 +39,15 @@ beforeAll(async () => {
   await page.addInitScript(() => {
     const frame = window as unknown as Bridged;
     type Handler = (value: unknown) => void;
+    const legal = (value: unknown): boolean => {
+      if (value === null || ['string', 'number', 'boolean'].includes(typeof value)) return true;
+      if (Array.isArray(value)) return value.every(legal);
+      return (
+        typeof value === 'object' &&
+        Object.getPrototypeOf(value) === Object.prototype &&
+        Object.values(value).every(legal)
+      );
+    };
     const runner = (success?: Handler, failure?: Handler): unknown =>
       new Proxy(
         {},
@@ -46,7 +55,10 @@ beforeAll(async () => {
           get(_, name: string) {
             if (name === 'withSuccessHandler') return (handler: Handler) => runner(handler, failure);
             if (name === 'withFailureHandler') return (handler: Handler) => runner(success, handler);
-            return (...args: unknown[]) => void frame.bridge(name, args).then(success, failure);
+            return (...args: unknown[]) => {
+              if (!args.every(legal)) throw new Error(`${name} was given a value that may not cross to the host`);
+              void frame.bridge(name, args).then(success, failure);
+            };
           },
         },
       );

@@ -74,6 +74,18 @@ describe('plan and build', () => {
     await opened.getByText('Talk first to Basalt').waitFor();
   });
 
+  it('builds the sample by itself where the menu has opened it for that, and says where that is refused', async () => {
+    const opened = await open(emptyFile, { opened: { page: 'sidebar', about: 'sample' } });
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    expect((await namesCalled(opened)).filter((name) => name === 'startSample')).toHaveLength(1);
+    const refused = await open(
+      { ...builtFile, startSample: value(bad('Expected a file without a lesson.')) },
+      { opened: { page: 'sidebar', about: 'sample' } },
+    );
+    await refused.getByText('Expected a file without a lesson.').waitFor();
+    expect(await namesCalled(refused)).not.toContain('continueBuild');
+  });
+
   it('does not offer the sample over a lesson that is there', async () => {
     const opened = await open(builtFile);
     await view(opened, 'Plan');
