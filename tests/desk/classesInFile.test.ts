@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { classesInFile } from '../../src/desk/classes/classesInFile.ts';
 import { type Book, bookAfter } from '../../src/desk/file/book.ts';
 import { dayIn } from '../../src/desk/file/dayIn.ts';
+import { type File, noted } from '../../src/desk/file/look.ts';
 import type { BookReading, CellSent } from '../../src/host/calls.ts';
 import { classColumns as at, classMarker, classRows } from '../../src/workbook/layout.ts';
 import { words } from '../../src/workbook/words.ts';
@@ -123,6 +124,18 @@ describe('a book after another reading', () => {
       sheets.slice(0, 2).map(({ id, cells }) => [id, cells?.length]),
     );
     expect([after.note, after.kinds]).toEqual(['x', ['plan', 'class', 'poll']]);
+  });
+});
+
+describe('an answer that comes late', () => {
+  it('does not take the place of a newer one', () => {
+    const book = bookOf([['k1', 'Fern', 'Otter']], [['Fern', ['k1']]]);
+    const { kinds: _, sheets, ...rest } = book;
+    const file: File = { book: { ...book, now: 2000, note: 'newer' } };
+    const listed = sheets.map(({ id, name, kept, tag }) => ({ id, name, kept, tag }));
+    expect(noted(file, { ...rest, now: 1000, note: 'older', sheets: listed, read: [] }, ['plan']).note).toBe('newer');
+    expect(noted(file, { ...rest, now: 3000, note: 'newest', sheets: listed, read: [] }, ['plan']).note).toBe('newest');
+    expect(file.book?.note).toBe('newest');
   });
 });
 
