@@ -62,13 +62,23 @@ function putBack(spreadsheet: Spreadsheet): boolean {
   const store = PropertiesService.getDocumentProperties();
   const words = store.getProperty(property);
   if (words === null) return false;
-  const noted = JSON.parse(words) as CheckNoted;
-  const sheet = sheetById(spreadsheet, noted.sheetId);
+  const noted = readNoted(words);
+  const sheet = noted && sheetById(spreadsheet, noted.sheetId);
   const isHeading =
+    noted !== undefined &&
     sheet !== undefined &&
     readClassSheet(valuesOf(sheet))?.blocks.some(({ headingRow }) => headingRow === noted.row) === true;
   const isEmpty = isHeading && checkCell(sheet, noted.row).getFormula() === '';
   if (isEmpty) checkCell(sheet, noted.row).setValue(noted.formula);
   store.deleteProperty(property);
   return isEmpty;
+}
+
+function readNoted(words: string): CheckNoted | undefined {
+  try {
+    return JSON.parse(words) as CheckNoted;
+  } catch {
+    // Words that are no note of ours: there is nothing to put back.
+    return undefined;
+  }
 }

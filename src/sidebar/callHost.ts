@@ -19,7 +19,8 @@ export const patience = { slow: 380, quick: 90 } as const;
 export const callHost = ({ call, wish }: Asked): Promise<Outcome<unknown>> =>
   sendToScript(
     call,
-    wish === undefined ? [layoutVersion] : [layoutVersion, wish],
+    // What is left out of a value must not cross as `undefined`, which the bridge does not list as legal.
+    wish === undefined ? [layoutVersion] : [layoutVersion, JSON.parse(JSON.stringify(wish))],
     slowCalls.includes(call) ? patience.slow : patience.quick,
   );
 

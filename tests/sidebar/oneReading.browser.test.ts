@@ -39,6 +39,15 @@ beforeAll(async () => {
   await page.addInitScript(() => {
     const frame = window as unknown as Bridged;
     type Handler = (value: unknown) => void;
+    const legal = (value: unknown): boolean => {
+      if (value === null || ['string', 'number', 'boolean'].includes(typeof value)) return true;
+      if (Array.isArray(value)) return value.every(legal);
+      return (
+        typeof value === 'object' &&
+        Object.getPrototypeOf(value) === Object.prototype &&
+        Object.values(value).every(legal)
+      );
+    };
     const runner = (success?: Handler, failure?: Handler): unknown =>
       new Proxy(
         {},
@@ -46,7 +55,10 @@ beforeAll(async () => {
           get(_, name: string) {
             if (name === 'withSuccessHandler') return (handler: Handler) => runner(handler, failure);
             if (name === 'withFailureHandler') return (handler: Handler) => runner(success, handler);
-            return (...args: unknown[]) => void frame.bridge(name, args).then(success, failure);
+            return (...args: unknown[]) => {
+              if (!args.every(legal)) throw new Error(`${name} was given a value that may not cross to the host`);
+              void frame.bridge(name, args).then(success, failure);
+            };
           },
         },
       );
@@ -113,5 +125,9 @@ describe('a sidebar that was opened', () => {
     expect(await page.getByLabel('Target molarity').inputValue()).toBe('0.150');
     await page.getByRole('button', { name: texts.tryAgain }).click();
     await page.getByRole('heading', { name: 'The table is built' }).waitFor();
+    // Now it stands in the file, and nothing is left to keep.
+    await page.getByRole('button', { name: texts.build.toPlan }).click();
+    expect(await page.getByLabel('Target molarity').inputValue()).toBe('0.150');
+    expect(await page.getByText(texts.plan.draftKept).count()).toBe(0);
   });
 });

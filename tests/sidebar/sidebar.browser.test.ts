@@ -74,6 +74,18 @@ describe('plan and build', () => {
     await opened.getByText('Talk first to Basalt').waitFor();
   });
 
+  it('builds the sample by itself where the menu has opened it for that, and says where that is refused', async () => {
+    const opened = await open(emptyFile, { opened: { page: 'sidebar', about: 'sample' } });
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    expect((await namesCalled(opened)).filter((name) => name === 'startSample')).toHaveLength(1);
+    const refused = await open(
+      { ...builtFile, startSample: value(bad('Expected a file without a lesson.')) },
+      { opened: { page: 'sidebar', about: 'sample' } },
+    );
+    await refused.getByText('Expected a file without a lesson.').waitFor();
+    expect(await namesCalled(refused)).not.toContain('continueBuild');
+  });
+
   it('does not offer the sample over a lesson that is there', async () => {
     const opened = await open(builtFile);
     await view(opened, 'Plan');
@@ -193,6 +205,38 @@ describe('plan and build', () => {
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
     const sent = (await callsOf(opened)).find(({ name }) => name === 'startBuild')?.args[0];
     expect(sent).toEqual(changed.setup);
+  });
+
+  it('keeps what was typed where the file says something else after the build', async () => {
+    const opened = await open(emptyFile);
+    await flask(opened).fill('100');
+    await buildButton(opened).click();
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    await opened.getByRole('button', { name: texts.build.toPlan }).click();
+    expect(await flask(opened).inputValue()).toBe('100');
+    await opened.getByText(texts.plan.draftKept).waitFor();
+  });
+
+  it('asks what a build has to know first, keeps what was typed, and sends the answer', async () => {
+    const pairs = [{ kind: 'team', from: 'Basalt', to: longName, className: 'Second period' }] as const;
+    const problem = { message: 'Asked.', question: { about: 'names', pairs } };
+    const opened = await open({
+      ...emptyFile,
+      startBuild: [{ value: { ok: false, problem } }, { value: good(building(1)) }],
+    });
+    await flask(opened).fill('100');
+    await buildButton(opened).click();
+    const same = opened.getByRole('button', { name: texts.plan.names.same });
+    await same.waitFor();
+    expect(await isFocused(same)).toBe(true);
+    expect(await opened.getByRole('alert').textContent()).toContain(longName);
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    expect(await sidewaysScroll(opened)).toBe(0);
+    expect(await flask(opened).inputValue()).toBe('100');
+    await opened.keyboard.press('Enter');
+    await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
+    const asked = (await callsOf(opened)).filter(({ name }) => name === 'startBuild').map(({ args }) => args[1]);
+    expect(asked).toEqual([{}, { names: 'same' }]);
   });
 
   it('keeps what was typed while it is open where storage is refused', async () => {

@@ -24,8 +24,11 @@ export function* known(file: File, kinds: readonly SheetKind[]): Work<Outcome<Bo
   return book !== undefined && kinds.every((kind) => book.kinds.includes(kind)) ? done(book) : yield* look(file, kinds);
 }
 
-/** Takes in what a call has read after it wrote. */
+/** Takes in what a call has read. An answer that comes late, after a newer one, tells nothing more. */
 export function noted(file: File, reading: BookReading, kinds: readonly SheetKind[]): Book {
-  file.book = bookAfter(file.book, reading, kinds);
+  const { book } = file;
+  const isLate = book !== undefined && reading.now < book.now && kinds.every((kind) => book.kinds.includes(kind));
+  if (isLate) return book;
+  file.book = bookAfter(book, reading, kinds);
   return file.book;
 }
