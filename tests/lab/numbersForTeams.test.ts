@@ -192,10 +192,13 @@ describe('numbersForTeams', () => {
     expect(remarks).toEqual([]);
   });
 
-  it.each(['a', 'b', 'c', 'd', 'e'])('gives out no set that hides a slip while clear ones are left, seed %s', (seed) => {
-    const settings = { ...defaultSettings, seed };
-    expect(numbers({ ...everyday, settings, classes: classes(4, 10) }).remarks).toEqual([]);
-  });
+  it.each(['a', 'b', 'c', 'd', 'e'])(
+    'gives out no set that hides a slip while clear ones are left, seed %s',
+    (seed) => {
+      const settings = { ...defaultSettings, seed };
+      expect(numbers({ ...everyday, settings, classes: classes(4, 10) }).remarks).toEqual([]);
+    },
+  );
 
   it('gives numbers of one difficulty: all dilution factors whole, or none', () => {
     for (const [target, isWhole] of [
