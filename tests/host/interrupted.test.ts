@@ -3,6 +3,7 @@ import type { Outcome } from '../../src/desk/outcome.ts';
 import type { BuildState } from '../../src/desk/views.ts';
 import type { Setup } from '../../src/lab/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { workbookText } from './cells.ts';
 import { failAtCall, saveAtChanges } from './hostFailure.ts';
@@ -13,10 +14,10 @@ const small: Setup = { ...setup, classes: [{ name: 'Fern class', teams: ['Otter'
 const clock = () => new Date('2026-03-02T10:00:00Z');
 const yes = { names: 'other', setAside: true } as const;
 
-/** A third of the places, another one for each test and always the same; every place where LABROW_DEEP is set. */
-function some<T>(places: readonly T[], seed: number, part = 3): readonly T[] {
-  if (process.env.LABROW_DEEP !== undefined) return places;
-  return places.filter((_, index) => (index * 7919 + seed) % part === 0);
+/** One place in so many, others for each test and always the same; every place in the long form. */
+function some<T>(places: readonly T[], seed: number, part = 12): readonly T[] {
+  const each = cases({ short: part, deep: 1 });
+  return places.filter((_, index) => (index * 7919 + seed) % each === 0);
 }
 
 /** A workbook with two teams and entries, as its file keeps it: what the second build starts from. */
@@ -97,7 +98,7 @@ describe('a late team whose build is stopped', () => {
     finish(whole, call(whole, 'addTeam', 'Fern class', 'Wren'));
     const expected = withoutColours(whole);
     const different: (number | string)[] = [];
-    for (const { place, saved } of some(changes, 3, 5)) {
+    for (const { place, saved } of some(changes, 3)) {
       const host = open({ clock, saved });
       const again = call(host, 'addTeam', 'Fern class', 'Wren');
       if (!again.ok && /different name for each team/.test(again.problem.message)) {
@@ -191,7 +192,7 @@ describe('a call of the script that fails once', () => {
       for (const place of some(
         Array.from({ length: count }, (_, index) => index + 1),
         count,
-        11,
+        61,
       )) {
         const host = open({ clock, saved: saved() });
         const failure = failAtCall(host, place);
