@@ -3482,9 +3482,9 @@ var cautionsEntry = {
 };
 return { entry: cautionsEntry };
 },
-// Part lab/texts/feedback: lab/span, lab/place, lab/typedEntry, lab/tolerance
+// Part lab/texts/feedback: lab/judging/span, lab/judging/place, lab/judging/typedEntry, lab/judging/tolerance
 "lab/texts/feedback"(part) {
-// src/lab/span.ts
+// src/lab/judging/span.ts
 var relativeSlack = 1e-12;
 var isWithin = (value, { low, high }, room = 0) => {
 	const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
@@ -3492,14 +3492,14 @@ var isWithin = (value, { low, high }, room = 0) => {
 };
 var distanceFrom = (value, { low, high }) => value < low ? low - value : value > high ? value - high : 0;
 
-// src/lab/place.ts
+// src/lab/judging/place.ts
 var leadingPlace = (value) => {
 	const [, exponent] = Math.abs(value).toExponential(12).split("e");
 	return Number(exponent);
 };
 var tenTo = (power) => Number(`1e${power}`);
 
-// src/lab/typedEntry.ts
+// src/lab/judging/typedEntry.ts
 function lastFigureFilledUp({ value, figuresMin }, asked) {
 	const sure = leadingPlace(value) - figuresMin + 1;
 	const wanted = "decimals" in asked ? -asked.decimals : leadingPlace(value) - asked.figures + 1;
@@ -3514,7 +3514,7 @@ function hasFiguresAsked(entry, asked) {
 	return entry.figuresMin <= asked.figures && asked.figures <= entry.figuresMax;
 }
 
-// src/lab/tolerance.ts
+// src/lab/judging/tolerance.ts
 var placeAsked = (value, asked) => "decimals" in asked ? tenTo(-asked.decimals) : tenTo(leadingPlace(value) - asked.figures + 1);
 function toleranceOf(span, { asked, wideClose, coarsest }) {
 	const floor = coarsest ? Math.max(placeAsked(coarsest.low, asked), placeAsked(coarsest.high, asked)) : 0;
@@ -4013,12 +4013,12 @@ var checkHeadings = { check: "Check", lookAt: "What to look at", hint: "Hint" };
 
 return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, toleranceOf, acceptedEnds, isOnTarget, closeness, isOneFigureOf, isTruncated };
 },
-// Part lab/readEntry: lab/feedbackText, lab/behindNumber
-"lab/readEntry"(part) {
+// Part lab/judging/readEntry: lab/judging/feedbackText, lab/judging/behindNumber
+"lab/judging/readEntry"(part) {
 const { decimalWords, figureWords, remarks, slipTexts, unreadableTexts } = part("lab/texts/feedback");
 const { isBlank, longestUnit, numberFromScan, numberOfOtherMark, readFormula, readNumber, scanNumber, unitNamed, withPower } = part("base");
 
-// src/lab/feedbackText.ts
+// src/lab/judging/feedbackText.ts
 var filled = (text, words) => text.replace(/\{(\w+)\}/g, (whole, name) => {
 	var _a;
 	return (_a = words[name]) != null ? _a : whole;
@@ -4086,7 +4086,7 @@ function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
 	}
 }
 
-// src/lab/behindNumber.ts
+// src/lab/judging/behindNumber.ts
 var joinedHydrates = (text) => text.replace(/\s?(?:[·•*×]|\s[x]\s)\s?(?=[\d½.,/]{0,6}\s?H[2₂]O)/gu, "·").replace(/(·[\d½.,/]{1,6})\s(?=H[2₂]O)/gu, "$1");
 var bare = (word) => word.replace(/^["'“‘]+/u, "").replace(/[.,;:!?"'”’]+$/u, "");
 var unbracketed = (word) => bare(word).replace(/^[([]/, "").replace(/[)\]]$/, "");
@@ -4129,7 +4129,7 @@ function behindNumber(typed, kind) {
 	return { says: word.length > 1 && isFormula(word) ? "nothing" : "another unit" };
 }
 
-// src/lab/readEntry.ts
+// src/lab/judging/readEntry.ts
 var longestEntry = 200;
 var typedEntry = ({ value, figures, ambiguousZeros, lastPlace, isText }) => ({
 	value,
@@ -4189,13 +4189,13 @@ function readEntry(cell, kind, options = {}) {
 
 return { filled, unreadableText, feedbackText, readEntry };
 },
-// Part CHECKENTRY: lab/checkEntry, functions/entries/checkEntryEntry
+// Part CHECKENTRY: lab/judging/checkEntry, functions/entries/checkEntryEntry
 "CHECKENTRY"(part) {
-const { filled, readEntry, unreadableText } = part("lab/readEntry");
+const { filled, readEntry, unreadableText } = part("lab/judging/readEntry");
 const { closeness, figureWords, isOnTarget, isOneFigureOf, isTruncated, isWithin, remarks, toleranceOf } = part("lab/texts/feedback");
 const { failure, rowByRow, success, unitNotKnown, withinLimits } = part("base");
 
-// src/lab/checkEntry.ts
+// src/lab/judging/checkEntry.ts
 function readings(cell, { decimalMark, unit }) {
 	if (unit !== void 0) {
 		const read = readEntry(cell, unit.kind, { decimalMark });
@@ -4307,55 +4307,12 @@ var checkEntryEntry = {
 };
 return { entry: checkEntryEntry };
 },
-// Part lesson: lab/givenCells, lab/ionCounts, lab/roundedWeight, lab/schoolMolarMasses, lab/molarMassSpan, lab/worked and 21 more
+// Part lesson: lab/judging/ionCounts, lab/judging/roundedWeight, lab/judging/schoolMolarMasses, lab/judging/molarMassSpan, lab/judging/worked, lab/judging/stepTolerance and 21 more
 "lesson"(part) {
 const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isOneFigureOf, isTruncated, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, tenTo, toleranceOf } = part("lab/texts/feedback");
 const { anhydrousAtoms, atomsOfUnits, density, diluentVolume, dilutedMolarity, dilutionFactor, elementOf, elements, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, massPercentOfDensity, millilitres, molarMass, molarity, molesPerLitre, namedIon, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
 
-// src/lab/givenCells.ts
-var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : "";
-var namesTaken = ({ takes }) => takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", ");
-function readGivenCells(quantity2, table) {
-	const cells = /* @__PURE__ */ Object.create(null);
-	for (const row of table) {
-		if (row.length !== 2) {
-			return failure({
-				code: "given-shape",
-				argument: "given",
-				expected: "two columns, name and value,",
-				received: row.length === 1 ? "one column" : `${row.length} columns`,
-				advice: `Put the names in the first column: ${namesTaken(quantity2)}.`
-			});
-		}
-		const [nameCell, value] = row;
-		if (isBlank(nameCell)) continue;
-		const name = plainName(nameCell);
-		if (!quantity2.takes.some((argument) => argument.name === name)) {
-			return failure({
-				code: "given-unknown",
-				argument: "given",
-				expected: `names that ${quantity2.name} takes`,
-				received: quoted(nameCell),
-				advice: `It takes ${namesTaken(quantity2)}.`,
-				brief: quoted(nameCell)
-			});
-		}
-		if (name in cells) {
-			return failure({
-				code: "given-twice",
-				argument: "given",
-				expected: `each name once`,
-				received: `${quoted(nameCell)} twice`,
-				advice: `Keep one row for each of ${namesTaken(quantity2)}.`,
-				brief: name
-			});
-		}
-		cells[name] = value;
-	}
-	return success(cells);
-}
-
-// src/lab/ionCounts.ts
+// src/lab/judging/ionCounts.ts
 function ionCounts(formula, ion) {
 	const named = namedIon(formula, String(ion));
 	if (!named.ok) return named;
@@ -4367,7 +4324,7 @@ function ionCounts(formula, ion) {
 	});
 }
 
-// src/lab/roundedWeight.ts
+// src/lab/judging/roundedWeight.ts
 function shortenedWeight(weight, kept) {
 	if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight };
 	const shifted = Number(`${weight}e${kept}`);
@@ -4395,7 +4352,7 @@ function roundedWeight(weight, decimals) {
 	return { low, high };
 }
 
-// src/lab/schoolMolarMasses.ts
+// src/lab/judging/schoolMolarMasses.ts
 var printedWithHalf = { Cl: 35.5, Cu: 63.5 };
 function schoolMolarMasses({ atoms }) {
 	const sum = (weightIn) => atoms.reduce(
@@ -4419,7 +4376,7 @@ function isOfSchoolTable({ value, figuresMax, lastPlace }, formula) {
 	return schoolMolarMasses(formula).some((mass) => isWithin(value, { low: mass, high: mass }, room));
 }
 
-// src/lab/molarMassSpan.ts
+// src/lab/judging/molarMassSpan.ts
 function sumOf({ atoms, byAtomicNumber, decimals }) {
 	var _a;
 	let low = 0;
@@ -4443,7 +4400,7 @@ function molarMassSpan({ atoms, byAtomicNumber: numbers, times }, decimals) {
 	return { low: span.low * other.low, middle: span.middle * other.middle, high: span.high * other.high };
 }
 
-// src/lab/worked.ts
+// src/lab/judging/worked.ts
 function numbersWith(step2, molarMass2, carried) {
 	let numbers = { ...step2.numbers, "molar mass": molarMass2, ...carried };
 	for (const { name, relation } of step2.quantity.buildsOn) {
@@ -4477,7 +4434,7 @@ function spanOver(step2, calculation, carried = {}) {
 	return span;
 }
 
-// src/lab/stepTolerance.ts
+// src/lab/judging/stepTolerance.ts
 function stepTolerance(step2, carried = {}) {
 	const { quantity: quantity2, asked } = step2;
 	return toleranceOf(spanOver(step2, quantity2.relation, carried), {
@@ -4487,7 +4444,7 @@ function stepTolerance(step2, carried = {}) {
 	});
 }
 
-// src/lab/slipsFound.ts
+// src/lab/judging/slipsFound.ts
 function slipSpans(step2, slip, carried = {}) {
 	if ("value" in slip) return spansOver(step2, slip.value, { carried });
 	if (!step2.formula) return [];
@@ -4525,7 +4482,7 @@ function slipsFound(step2, entry, others) {
 	return [];
 }
 
-// src/lab/judgeEntry.ts
+// src/lab/judging/judgeEntry.ts
 function withoutHonestSign({ quantity: quantity2, numbers }, entry) {
 	const isSigned = quantity2.name === "percent error" && entry.value < 0;
 	return isSigned && Number(numbers.measured) < Number(numbers.accepted) ? { ...entry, value: -entry.value } : entry;
@@ -4583,7 +4540,50 @@ function judgeEntry(step2, read, {
 	return { status: "not yet", slips };
 }
 
-// src/lab/prepareStep.ts
+// src/lab/lesson/givenCells.ts
+var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : "";
+var namesTaken = ({ takes }) => takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", ");
+function readGivenCells(quantity2, table) {
+	const cells = /* @__PURE__ */ Object.create(null);
+	for (const row of table) {
+		if (row.length !== 2) {
+			return failure({
+				code: "given-shape",
+				argument: "given",
+				expected: "two columns, name and value,",
+				received: row.length === 1 ? "one column" : `${row.length} columns`,
+				advice: `Put the names in the first column: ${namesTaken(quantity2)}.`
+			});
+		}
+		const [nameCell, value] = row;
+		if (isBlank(nameCell)) continue;
+		const name = plainName(nameCell);
+		if (!quantity2.takes.some((argument) => argument.name === name)) {
+			return failure({
+				code: "given-unknown",
+				argument: "given",
+				expected: `names that ${quantity2.name} takes`,
+				received: quoted(nameCell),
+				advice: `It takes ${namesTaken(quantity2)}.`,
+				brief: quoted(nameCell)
+			});
+		}
+		if (name in cells) {
+			return failure({
+				code: "given-twice",
+				argument: "given",
+				expected: `each name once`,
+				received: `${quoted(nameCell)} twice`,
+				advice: `Keep one row for each of ${namesTaken(quantity2)}.`,
+				brief: name
+			});
+		}
+		cells[name] = value;
+	}
+	return success(cells);
+}
+
+// src/lab/judging/prepareStep.ts
 var nothingRead = ({ takes, buildsOn }) => Object.fromEntries([
 	...buildsOn.map(({ name }) => [name, Number.NaN]),
 	...takes.flatMap(
@@ -5177,15 +5177,15 @@ var quantities = {
 var quantityNames = Object.keys(quantities);
 var isQuantityName = (text) => quantityNames.includes(text);
 
-return { plainName, readGivenCells, spanOver, stepTolerance, fitsSlip, judgeEntry, prepareStep, quantities, isQuantityName };
+return { spanOver, stepTolerance, fitsSlip, judgeEntry, plainName, readGivenCells, prepareStep, quantities, isQuantityName };
 },
-// Part lab/checkStep
-"lab/checkStep"(part) {
+// Part lab/judging/checkStep
+"lab/judging/checkStep"(part) {
 const { isQuantityName, judgeEntry, plainName, prepareStep, quantities, readGivenCells } = part("lesson");
-const { feedbackText, readEntry } = part("lab/readEntry");
+const { feedbackText, readEntry } = part("lab/judging/readEntry");
 const { failure, quoted, success } = part("base");
 
-// src/lab/checkStep.ts
+// src/lab/judging/checkStep.ts
 function readQuantityName(cell) {
 	const name = plainName(cell);
 	if (isQuantityName(name)) return success(name);
@@ -5216,7 +5216,7 @@ return { readQuantityName, readStep, checkReadyStep };
 },
 // Part CHECKSTEP: functions/entries/checkStepEntry
 "CHECKSTEP"(part) {
-const { checkReadyStep, readStep } = part("lab/checkStep");
+const { checkReadyStep, readStep } = part("lab/judging/checkStep");
 
 
 
@@ -5312,9 +5312,23 @@ function glasswareTolerance(wanted) {
 
 return { glasswareFigures, glasswareTolerance };
 },
-// Part lab/shownCell: lab/texts/hints, lab/quantityHint
-"lab/shownCell"(part) {
+// Part lab/hints/quantityHint: lab/lesson/shownCell, lab/texts/hints
+"lab/hints/quantityHint"(part) {
 const { isBlank, readFormula, readNumber, readQuantity } = part("base");
+
+// src/lab/lesson/shownCell.ts
+function shownCell(cell, { argument, decimalMark }) {
+	if (isBlank(cell)) return void 0;
+	const { kind, name } = argument;
+	if (kind === "formula" || kind === "ion") return typeof cell === "string" ? cell.trim() : void 0;
+	if (kind === "number") {
+		const read2 = readNumber(cell, name, { decimalMark });
+		return read2.ok ? read2.value.typed.trim() : void 0;
+	}
+	const read = readQuantity(cell, kind, name, { decimalMark });
+	if (!read.ok) return void 0;
+	return read.value.unit === "" ? read.value.typed.trim() : String(read.value.value);
+}
 
 // src/lab/texts/hints.ts
 var atomsShown = "atoms";
@@ -5494,7 +5508,7 @@ var toldHints = [
 var levelAsked = "Choose 0, 1, 2 or 3.";
 var rowShown = (title) => `(your “${title}”)`;
 
-// src/lab/quantityHint.ts
+// src/lab/hints/quantityHint.ts
 function atomsOf(formula) {
 	const read = readFormula(formula);
 	if (!read.ok) return void 0;
@@ -5513,31 +5527,2141 @@ function quantityHint(quantity, { level, shown }) {
 	return filledIn(setUp, (name) => name === atomsShown ? atomsOf(shown("formula")) : shown(name));
 }
 
-// src/lab/shownCell.ts
-function shownCell(cell, { argument, decimalMark }) {
-	if (isBlank(cell)) return void 0;
-	const { kind, name } = argument;
-	if (kind === "formula" || kind === "ion") return typeof cell === "string" ? cell.trim() : void 0;
-	if (kind === "number") {
-		const read2 = readNumber(cell, name, { decimalMark });
-		return read2.ok ? read2.value.typed.trim() : void 0;
-	}
-	const read = readQuantity(cell, kind, name, { decimalMark });
-	if (!read.ok) return void 0;
-	return read.value.unit === "" ? read.value.typed.trim() : String(read.value.value);
-}
-
-return { readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint, shownCell };
+return { shownCell, readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint };
 },
-// Part CHECKTEAM: lab/judging/bareStep, lab/judging/isSound, lab/judging/workedFrom, lab/judging/carriedRows, lab/judging/isFact, lab/lessonFigures and 121 more
+// Part CHECKTEAM: lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks, lab/bench/procedures/solidToFlask, lab/bench/procedures/weighPortion and 89 more
 "CHECKTEAM"(part) {
 const { glasswareFigures } = part("measurement/glasswareTolerance");
-const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/shownCell");
+const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/hints/quantityHint");
 const { adviceTexts, cautions } = part("chemistry/cautions");
 const { fitsSlip, isQuantityName, judgeEntry, plainName, prepareStep, quantities, spanOver, stepTolerance } = part("lesson");
-const { feedbackText, filled, readEntry } = part("lab/readEntry");
+const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, remarks, unreadableTexts } = part("lab/texts/feedback");
-const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, gramsPerMole, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, percent, quoted, readFormula, readQuantity, reagentMolarity, restAfter, scanNumber, soluteMass, spreadOf, stockVolume, strongAcids, success, weakElectrolytes } = part("base");
+const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
+
+// src/lab/bench/procedures/concentratedToFlask.ts
+var concentratedToFlask = {
+	name: "concentrated to flask",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles, gloves, fume hood on"] },
+		{ id: "water", text: ["water in a heat-proof beaker"] },
+		{ id: "reagent", text: ["run ", { given: "formula" }, " in slowly, stirring"] },
+		{ id: "cool", text: ["cool to room temperature"] },
+		{ id: "transfer", text: ["pour and rinse into the flask"] },
+		{ id: "mark", text: ["fill to the mark, drops last"] },
+		{ id: "mix", text: ["close, turn over many times"] },
+		{ id: "label", text: ["label the flask"] }
+	],
+	leftovers: "Leftovers: waste beaker.",
+	rules: [
+		{
+			before: "protect",
+			after: "reagent",
+			weight: "safety",
+			ask: "Stop: be protected before the bottle is opened. What could a splash or the vapour reach?"
+		},
+		{
+			before: "water",
+			after: "reagent",
+			weight: "safety",
+			ask: "Stop: water goes in first, then what is in the bottle, slowly. What would the heat do to a little water on top?"
+		},
+		{
+			before: "reagent",
+			after: "cool",
+			weight: "needed",
+			ask: "Mixing sets heat free. So when is the waiting of use?"
+		},
+		{
+			before: "cool",
+			after: "transfer",
+			weight: "needed",
+			ask: "What can heat do to a flask that is made to hold one exact volume?"
+		},
+		{ before: "transfer", after: "mark", weight: "needed", ask: "What is in the flask when you reach the mark?" },
+		{
+			before: "mark",
+			after: "mix",
+			weight: "needed",
+			ask: "Water that comes in last stays on top for a long time. Is the solution the same all through?"
+		},
+		{ before: "transfer", after: "label", weight: "needed", ask: "What would the label say while the flask is empty?" },
+		{
+			before: "mix",
+			after: "label",
+			weight: "advised",
+			ask: "A tip: write the label as soon as you know what is inside, and check it again at the end."
+		}
+	],
+	hints: [
+		"Heat is what makes this one different. Where can it go, and whom can it hurt?",
+		"Think of three places: outside the hood, the beaker, the flask. Which letters belong to which?",
+		"Ask of each letter: would you do this with a liquid that is hot, or with no goggles on?"
+	]
+};
+
+// src/lab/bench/procedures/dryResidue.ts
+var dryResidue = {
+	name: "weighed residue",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles, filler on, hair back"] },
+		{ id: "dish", text: ["weigh the clean, dry dish"] },
+		{ id: "rinse", text: ["rinse pipette with solution"] },
+		{ id: "portion", text: ["one pipette into the dish"] },
+		{ id: "heat", text: ["heat gently until dry"] },
+		{ id: "cool", text: ["with tongs, set it to cool"] },
+		{ id: "weigh", text: ["weigh dish and salt"] },
+		{ id: "again", text: ["repeat until two weighings agree"] }
+	],
+	leftovers: "Rinsings, leftovers: waste beaker.",
+	rules: [
+		{
+			before: "protect",
+			after: "rinse",
+			weight: "safety",
+			ask: "Stop: be protected before solution is drawn up, never by mouth, and before a drying salt can spatter. Where can it fly?"
+		},
+		{
+			before: "dish",
+			after: "portion",
+			weight: "needed",
+			ask: "How will you know later which part of the mass is the dish?"
+		},
+		{
+			before: "rinse",
+			after: "portion",
+			weight: "needed",
+			ask: "A pipette is often wet inside. What would a few drops of water do to your portion?"
+		},
+		{ before: "portion", after: "heat", weight: "needed", ask: "What is there to dry in an empty dish?" },
+		{
+			before: "heat",
+			after: "cool",
+			weight: "needed",
+			ask: "Hot glass looks just like cold glass. When does a dish need tongs and time?"
+		},
+		{
+			before: "cool",
+			after: "weigh",
+			weight: "needed",
+			ask: "Warm air rises from a hot dish. What does that do to the reading?"
+		},
+		{
+			before: "weigh",
+			after: "again",
+			weight: "needed",
+			ask: "With what can a second weighing agree?"
+		}
+	],
+	hints: [
+		"Only the salt may count: not the dish, not the water, not the warm air above a hot dish.",
+		"Two masses make a difference. Which things have to be done before each of them?",
+		"Ask of each letter: would the balance tell the truth if this were still to come?"
+	]
+};
+
+// src/lab/bench/procedures/pipetteToFlask.ts
+var pipetteToFlask = {
+	name: "pipette to flask",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles, pipette filler on"] },
+		{ id: "rinse flask", text: ["rinse flask with water"] },
+		{ id: "water", text: ["some water into the flask"] },
+		{ id: "rinse pipette", text: ["rinse pipette with stock"] },
+		{ id: "deliver", text: ["run one pipette of stock in"] },
+		{ id: "swirl", text: ["swirl until room temperature"] },
+		{ id: "mark", text: ["fill to the mark, drops last"] },
+		{ id: "stopper", text: ["stopper in"] },
+		{ id: "mix", text: ["turn over many times"] }
+	],
+	leftovers: "Rinsings, leftovers: waste beaker.",
+	rules: [
+		{
+			before: "protect",
+			after: "rinse pipette",
+			weight: "safety",
+			ask: "Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?"
+		},
+		{
+			before: "water",
+			after: "deliver",
+			weight: "safety",
+			when: "water first",
+			ask: "Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?"
+		},
+		{
+			before: "rinse flask",
+			after: "deliver",
+			weight: "needed",
+			ask: "What would rinsing and emptying do to the stock that you put in?"
+		},
+		{
+			before: "rinse flask",
+			after: "water",
+			weight: "needed",
+			ask: "What would rinsing and emptying do to the water that you added?"
+		},
+		{
+			before: "rinse pipette",
+			after: "deliver",
+			weight: "needed",
+			ask: "A pipette is often wet inside. What would a few drops of water do to your portion of stock?"
+		},
+		{ before: "deliver", after: "swirl", weight: "needed", ask: "What is there to mix before the stock is in?" },
+		{
+			before: "water",
+			after: "mark",
+			weight: "needed",
+			ask: "If the water stands at the mark already, is there room for more?"
+		},
+		{
+			before: "swirl",
+			after: "mark",
+			weight: "needed",
+			ask: "Mixing can change the warmth and the volume. When can you trust the mark?"
+		},
+		{ before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
+		{
+			before: "stopper",
+			after: "mix",
+			weight: "needed",
+			ask: "What happens to the solution if you turn an open flask over?"
+		},
+		{
+			before: "water",
+			after: "swirl",
+			weight: "advised",
+			ask: "A tip: swirl once water and stock are both in, or there is nothing to mix."
+		}
+	],
+	reminders: { "water first": "Let this stock run in slowly and swirl: it heats the water." },
+	hints: [
+		"Only the stock that you measured may bring solute, and the water must end at the mark.",
+		"Rinsing comes with emptying. Some things need an open flask, some a closed one. Sort the letters.",
+		"Ask of each letter: what would go wrong if the stock were in the flask already?"
+	]
+};
+
+// src/lab/bench/procedures/serialFlasks.ts
+var serialFlasks = {
+	name: "serial dilution",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles, pipette filler on"] },
+		{ id: "rinse flasks", text: ["rinse both flasks with water"] },
+		{ id: "water", text: ["some water into both flasks"] },
+		{ id: "first portion", text: ["run stock into the first"] },
+		{ id: "first mark", text: ["swirl, fill first to the mark"] },
+		{ id: "first mix", text: ["close and turn over the first"] },
+		{ id: "rinse pipette", text: ["rinse pipette from the first"] },
+		{ id: "second", text: ["the same again, into the second"] }
+	],
+	leftovers: "Rinsings, leftovers: waste beaker.",
+	rules: [
+		{
+			before: "protect",
+			after: "first portion",
+			weight: "safety",
+			ask: "Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?"
+		},
+		{
+			before: "water",
+			after: "first portion",
+			weight: "safety",
+			when: "water first",
+			ask: "Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?"
+		},
+		{
+			before: "rinse flasks",
+			after: "first portion",
+			weight: "needed",
+			ask: "What would rinsing and emptying do to the stock that you put in?"
+		},
+		{
+			before: "rinse flasks",
+			after: "water",
+			weight: "needed",
+			ask: "What would rinsing and emptying do to the water that you added?"
+		},
+		{
+			before: "first portion",
+			after: "first mark",
+			weight: "needed",
+			ask: "If the water is at the mark already, where will the stock take the level?"
+		},
+		{
+			before: "water",
+			after: "first mark",
+			weight: "needed",
+			ask: "If the water stands at the mark already, is there room for more?"
+		},
+		{
+			before: "first mark",
+			after: "first mix",
+			weight: "needed",
+			ask: "Water that comes in last stays on top for a long time. Is the solution the same all through?"
+		},
+		{
+			before: "first mix",
+			after: "rinse pipette",
+			weight: "needed",
+			ask: "Is what you rinse with the same as what you will measure, while the flask is not mixed?"
+		},
+		{
+			before: "rinse pipette",
+			after: "second",
+			weight: "needed",
+			ask: "Drops of the stronger stock are still in the pipette. What do they do to the next flask?"
+		}
+	],
+	reminders: { "water first": "Let this stock run in slowly and swirl: it heats the water." },
+	hints: [
+		"Each flask is a dilution of its own. When is a flask ready to give a portion away?",
+		"Sort the letters: those about the first flask, those about the second, those about the pipette.",
+		"Ask of each letter: would the portion be right if this were still to come?"
+	]
+};
+
+// src/lab/bench/procedures/solidToFlask.ts
+var solidToFlask = {
+	name: "solid to flask",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles and coat on"] },
+		{ id: "weigh", text: ["weigh the solid"] },
+		{ id: "dissolve", text: ["dissolve in half the water"] },
+		{ id: "cool", text: ["wait for room temperature"] },
+		{ id: "transfer", text: ["into the flask by funnel"] },
+		{ id: "rinse", text: ["rinse beaker and funnel in"] },
+		{ id: "near", text: ["water nearly to the mark"] },
+		{ id: "mark", text: ["drops to the mark, eye level"] },
+		{ id: "stopper", text: ["stopper in"] },
+		{ id: "mix", text: ["turn over many times"] }
+	],
+	leftovers: "Leftovers: waste beaker.",
+	rules: [
+		{
+			before: "protect",
+			after: "weigh",
+			weight: "safety",
+			ask: "Stop: be protected before the solid is out of its jar. What could dust or a splash reach?"
+		},
+		{
+			before: "dissolve",
+			after: "transfer",
+			weight: "safety",
+			when: "dissolves hot",
+			ask: "Stop: this substance heats its water and can spit. Never straight in the flask: stir it slowly into water in a heat-proof beaker. Where could hot drops fly?"
+		},
+		{
+			before: "cool",
+			after: "transfer",
+			weight: "needed",
+			when: "dissolves hot",
+			ask: "This substance heats its water. What can heat do to a flask that is made to hold one exact volume?"
+		},
+		{ before: "weigh", after: "dissolve", weight: "needed", ask: "Can you still weigh a solid that is in the water?" },
+		{ before: "weigh", after: "transfer", weight: "needed", ask: "How will you know what mass went into the flask?" },
+		{
+			before: "dissolve",
+			after: "cool",
+			weight: "needed",
+			ask: "Dissolving can warm or chill the water. So when is it worth waiting for room temperature?"
+		},
+		{
+			before: "dissolve",
+			after: "near",
+			weight: "needed",
+			ask: "How easily does a solid dissolve when the flask is almost full? And can the volume still change?"
+		},
+		{
+			before: "cool",
+			after: "mark",
+			weight: "needed",
+			ask: "The mark is right at room temperature. What happens to the level of a warm solution later?"
+		},
+		{
+			before: "transfer",
+			after: "rinse",
+			weight: "needed",
+			ask: "What is there to rinse while everything is still where it was?"
+		},
+		{
+			before: "transfer",
+			after: "near",
+			weight: "needed",
+			ask: "If the flask is almost full of water, is there room for the rest?"
+		},
+		{
+			before: "rinse",
+			after: "mark",
+			weight: "needed",
+			ask: "Where would the rinsing water take the level, once it stands at the mark?"
+		},
+		{
+			before: "near",
+			after: "mark",
+			weight: "needed",
+			ask: "You cannot take water out again. How do you come up to the mark without passing it?"
+		},
+		{ before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
+		{
+			before: "stopper",
+			after: "mix",
+			weight: "needed",
+			ask: "What happens to the solution if you turn an open flask over?"
+		},
+		{
+			before: "cool",
+			after: "transfer",
+			weight: "advised",
+			ask: "A tip: hot liquid can strain the flask, so check that it is cool to the touch as you pour.",
+			unless: { before: "transfer", after: "dissolve" }
+		},
+		{
+			before: "rinse",
+			after: "near",
+			weight: "advised",
+			ask: "A tip: leave room for the rinsing water, or the level may pass the mark."
+		}
+	],
+	reminders: {
+		"dissolves hot": "This substance heats its water: stir it in slowly, a little at a time, in a heat-proof beaker."
+	},
+	hints: [
+		"The flask is right only if all the solute is in it, at room temperature, with the water at the mark.",
+		"Some things need an empty flask, some an open one, some a closed one. Sort the letters into those three.",
+		"Ask of each letter: what would go wrong if the water were at the mark already?"
+	]
+};
+
+// src/lab/bench/procedures/weighPortion.ts
+var weighPortion = {
+	name: "weighed portion",
+	sinceLayout: 3,
+	actions: [
+		{ id: "protect", text: ["goggles, pipette filler on"] },
+		{ id: "temperature", text: ["wait for the table’s temperature"] },
+		{ id: "empty", text: ["weigh the dry vessel and lid"] },
+		{ id: "rinse", text: ["rinse pipette with solution"] },
+		{ id: "deliver", text: ["one pipette into the vessel"] },
+		{ id: "close", text: ["lid on at once"] },
+		{ id: "full", text: ["weigh vessel, lid and solution"] },
+		{ id: "waste", text: ["empty it into the waste beaker"] }
+	],
+	leftovers: "Rinsings: waste beaker too.",
+	rules: [
+		{
+			before: "protect",
+			after: "rinse",
+			weight: "safety",
+			ask: "Stop: be protected before any solution is drawn up, and never by mouth. Where could a splash go?"
+		},
+		{
+			before: "empty",
+			after: "deliver",
+			weight: "needed",
+			ask: "How will you know later which part of the mass is the vessel?"
+		},
+		{
+			before: "rinse",
+			after: "deliver",
+			weight: "needed",
+			ask: "A pipette is often wet inside. What would a few drops of water do to the density?"
+		},
+		{ before: "deliver", after: "close", weight: "needed", ask: "How does the portion get in once the lid is on?" },
+		{
+			before: "close",
+			after: "full",
+			weight: "needed",
+			ask: "Water leaves an open vessel while you read. And was the lid there the first time?"
+		},
+		{ before: "full", after: "waste", weight: "needed", ask: "Can you still weigh a portion that is poured away?" },
+		{
+			before: "temperature",
+			after: "deliver",
+			weight: "advised",
+			ask: "A tip: a warm solution fills the pipette with less mass, so look at the temperature early."
+		}
+	],
+	hints: [
+		"Only the solution may count: not the vessel, not the lid, not drops of water in the pipette.",
+		"Two masses make a difference. Which things have to be just the same both times?",
+		"Ask of each letter: would the balance tell the mass of the portion if this were still to come?"
+	]
+};
+
+// src/lab/bench/procedures.ts
+var allProcedures = () => [
+	solidToFlask,
+	pipetteToFlask,
+	concentratedToFlask,
+	serialFlasks,
+	dryResidue,
+	weighPortion
+];
+function procedureByName(name) {
+	const found = allProcedures().find((procedure) => procedure.name === name);
+	if (found === void 0) throw new Error(`No procedure is called “${name}”.`);
+	return found;
+}
+
+// src/lab/bench/questions/crystalWater.ts
+var crystalWater = {
+	name: "crystal water",
+	// True of every formula, since a team may have one without water.
+	stem: [
+		"Water after a dot, if ",
+		{ given: "formula" },
+		" has some, is part of the crystals. Where is it in the full flask?"
+	],
+	right: {
+		id: "joins the rest",
+		text: ["part of the water in the flask"],
+		reply: "Yes: it counted on the balance, and in the flask it is water like the rest. The mark takes care of the volume."
+	},
+	others: [
+		{
+			id: "stays bound",
+			text: ["still bound, in tiny crystals"],
+			reply: "The solution is clear. What has happened to the crystals that held the water?"
+		},
+		{
+			id: "extra volume",
+			text: ["extra, above what the flask says"],
+			reply: "Up to where did you fill, and was that water in the flask already?"
+		},
+		{
+			id: "more moles",
+			text: ["it became more moles of salt"],
+			reply: "One formula unit comes with its waters. How many units of the salt itself is that?"
+		},
+		{
+			id: "gone on balance",
+			text: ["nowhere: it never counts"],
+			reply: "If the water weighed nothing, would the molar mass need the part after the dot?"
+		}
+	],
+	hints: [
+		"Follow the water: from the bottle to the balance, and from there to the flask.",
+		"The mark fixes the volume of everything together, whichever way the water came in.",
+		["Your flask holds ", { given: "flask" }, " mL in all. Whose water fills it up to there?"]
+	]
+};
+
+// src/lab/bench/questions/diluteAcid.ts
+var diluteAcid = {
+	name: "dilute acid",
+	stem: [
+		"The ",
+		{ given: "formula" },
+		" from the bottle now has ",
+		{ given: "target molarity" },
+		" mol/L. What did the water do?"
+	],
+	right: {
+		id: "spread out",
+		text: ["spread it out: fewer in each mL"],
+		reply: {
+			acid: "Yes: dilute says how crowded. Strong and weak say how far an acid comes apart.",
+			base: "Yes: dilute says how crowded. Strong and weak say how much of a base turns into hydroxide ions.",
+			neither: "Yes: dilute says how crowded the particles are. The water did not change what they are."
+		}
+	},
+	others: [
+		{
+			id: "used up",
+			text: ["used up most of it"],
+			reply: "If it were used up, what would have taken its place?"
+		},
+		{
+			id: "neutral",
+			text: ["made it harmless: no more care"],
+			reply: "Would you leave the goggles off? What is still in the flask?"
+		},
+		{
+			id: "another acid",
+			text: ["made a weaker substance of it"],
+			reply: {
+				acid: "Does the word weak tell you how much water there is, or what the acid itself does?",
+				base: "Does the word weak tell you how much water there is, or what the base itself does?",
+				neither: "Are the particles other ones now, or are they only further apart?"
+			}
+		}
+	],
+	hints: [
+		"Keep two words apart: dilute and weak.",
+		"Dilution changes how many particles are in each mL. Does it change what they are?",
+		["Each litre in the flask now holds ", { given: "target molarity" }, " mol. Where did they come from?"]
+	]
+};
+
+// src/lab/bench/questions/dilutionParticles.ts
+var dilutionParticles = {
+	name: "dilution particles",
+	stem: [
+		"A portion of stock becomes ",
+		{ given: "target volume" },
+		" mL of solution. Is there as much ",
+		{ given: "formula" },
+		" as before?"
+	],
+	right: {
+		id: "spread out",
+		text: ["just as much, more spread out"],
+		reply: "Yes: the water spreads the particles out. None are made or lost, so each mL holds fewer of them."
+	},
+	others: [
+		{
+			id: "amount falls",
+			text: ["less, as the molarity went down"],
+			reply: "Molarity says how crowded the particles are. If none left the flask, where could the others have gone?"
+		},
+		{
+			id: "amount grows",
+			text: ["more, as there is more solution"],
+			reply: "The volume grew because of water. Does water bring any of the solute with it?"
+		},
+		{
+			id: "same molarity",
+			text: ["just as much, also in each mL"],
+			reply: "Picture one mL before and one mL after. Would you count the same number in both?"
+		},
+		{
+			id: "weaker particles",
+			text: ["as many particles, each weaker"],
+			reply: "Can water change one particle, or only how far apart they are?"
+		}
+	],
+	hints: [
+		"Keep two things apart: how much there is, and how crowded it is.",
+		"amount = molarity × volume. If one of the two goes down and the other up, what does the amount do?",
+		[
+			"Before: ",
+			{ given: "stock molarity" },
+			" mol/L in your portion. After: ",
+			{ given: "target molarity" },
+			" mol/L in ",
+			{ given: "target volume" },
+			" mL. Picture every particle of the portion, then pour in the water."
+		]
+	]
+};
+
+// src/lab/bench/questions/impureSolidQuestion.ts
+var impureSolidQuestion = {
+	name: "impure solid",
+	stem: [
+		"Your solid is ",
+		{ given: "purity" },
+		" % ",
+		{ given: "formula" },
+		". Another flask got the same mass, but pure. What does yours hold?"
+	],
+	right: {
+		id: "fewer",
+		text: ["fewer particles of the solute"],
+		reply: "Yes: part of what the balance showed is something else. That is why you weigh out more."
+	},
+	others: [
+		{
+			id: "same",
+			text: ["as many particles, by the balance"],
+			reply: "Can the balance tell the solute from what is mixed into it?"
+		},
+		{
+			id: "more",
+			text: ["more particles of the solute"],
+			reply: "If part of the mass is something else, what is left for the solute?"
+		},
+		{
+			id: "smaller",
+			text: ["as many, but less pure particles"],
+			reply: "Look at one particle. Is it the particle that is impure, or the heap it came from?"
+		}
+	],
+	hints: [
+		"A balance weighs all that lies on it.",
+		"mass of solute = mass of solid × purity ÷ 100",
+		["Of every 100 g of your solid, ", { given: "purity" }, " g are solute. What is the rest?"]
+	]
+};
+
+// src/lab/bench/questions/ionShare.ts
+var ionShare = {
+	name: "ion share",
+	stem: [
+		"More water goes into the ",
+		{ given: "formula" },
+		" solution. Count each kind of ion in one mL, before and after. How do the kinds compare?"
+	],
+	right: {
+		id: "same ratio",
+		text: ["fewer of each, in the same ratio"],
+		reply: "Yes: the formula sets the ratio. Water spreads all kinds out alike."
+	},
+	others: [
+		{
+			id: "equal",
+			text: ["their numbers come closer together"],
+			reply: "To come closer, one kind would have to thin out faster. What would hold the others back?"
+		},
+		{
+			id: "only one",
+			text: ["only the positive ones get fewer"],
+			reply: "What would the charges in that mL add up to?"
+		},
+		{
+			id: "depends",
+			text: ["that depends on how much water"],
+			reply: "Does water bring ions of the salt, or take some of one kind away?"
+		}
+	],
+	hints: [
+		"Follow one formula unit and all of its ions while the water goes in.",
+		"Each kind is spread through the same, larger volume. By which factor does each get less crowded?",
+		["Draw ten units of ", { given: "formula" }, " as ions in a small box, then the same ions in a larger one."]
+	]
+};
+
+// src/lab/bench/questions/lastFlask.ts
+var lastFlask = {
+	name: "last flask",
+	stem: [
+		"Take one mL from the first flask and one from the third. How many ",
+		{ given: "formula" },
+		" particles has the third?"
+	],
+	right: {
+		id: "fewer in each mL",
+		text: ["fewer, of the same kind"],
+		reply: "Yes: each flask spreads its portion out again, and the particles stay what they are."
+	},
+	others: [
+		{
+			id: "same number",
+			text: ["just as many, in equal portions"],
+			reply: "The portions had the same volume. Were they equally crowded?"
+		},
+		{
+			id: "smaller",
+			text: ["just as many, but smaller ones"],
+			reply: "Can water cut a particle, or only move in between?"
+		},
+		{
+			id: "same steps",
+			text: ["fewer, by the same number"],
+			reply: "Does each flask take the same number away, or the same share?"
+		},
+		{
+			id: "more",
+			text: ["more, as it was diluted again"],
+			reply: "What joined the portion each time: solute or water?"
+		}
+	],
+	hints: [
+		"Follow one portion: what comes along with it, and what joins it?",
+		"Each flask keeps the same share of the molarity before: portion ÷ flask.",
+		[
+			"Each time ",
+			{ given: "portion" },
+			" mL become ",
+			{ given: "flask" },
+			" mL. What does that do to how crowded they are?"
+		]
+	]
+};
+
+// src/lab/bench/questions/overNight.ts
+var overNight = {
+	name: "over night",
+	stem: [
+		"A clear, well mixed ",
+		{ given: "formula" },
+		" solution stands overnight with its stopper in. Where is it strongest in the morning?"
+	],
+	right: {
+		id: "even",
+		text: ["nowhere: it is the same all through"],
+		reply: "Yes: particles never stop moving about, and nothing sorts them once they are spread out."
+	},
+	others: [
+		{
+			id: "bottom",
+			text: ["at the bottom: the solute is heavier"],
+			reply: "Sand settles. Is a single particle among water like a grain of sand?"
+		},
+		{
+			id: "top",
+			text: ["at the top: the water sinks"],
+			reply: "What would have to hold the water and the solute apart for one of them to sink?"
+		},
+		{
+			id: "solid",
+			text: ["nowhere: the solid has settled out"],
+			reply: "No water left the flask. What would push the particles out of it?"
+		}
+	],
+	hints: [
+		"Think of what particles do when nobody is looking.",
+		"Left alone, things mix by themselves, though it takes long. Do they ever unmix?",
+		["Follow one particle of ", { given: "formula" }, " through the night. Does it rest?"]
+	]
+};
+
+// src/lab/bench/questions/portionStrength.ts
+var portionStrength = {
+	name: "portion strength",
+	stem: ["Half of your ", { given: "formula" }, " solution goes into a clean, dry beaker. What is in it?"],
+	right: {
+		id: "same molarity",
+		text: ["same molarity, half the amount"],
+		reply: "Yes: each mL holds what it held before. There are just fewer mL."
+	},
+	others: [
+		{
+			id: "half molarity",
+			text: ["half molarity, half the amount"],
+			reply: "Think of soup at home: is a spoonful of it weaker than the pot it came from?"
+		},
+		{
+			id: "double molarity",
+			text: ["twice the molarity, less space"],
+			reply: "The particles moved together with their water. Did anything bring them closer to each other?"
+		},
+		{
+			id: "same amount",
+			text: ["same molarity, same amount"],
+			reply: "What stayed in the flask? Can all of the solute be in the beaker?"
+		},
+		{
+			id: "beaker decides",
+			text: ["that depends on the beaker"],
+			reply: "Does an empty, dry beaker add anything or take anything away?"
+		}
+	],
+	hints: [
+		"Keep two things apart: how much there is, and how crowded it is.",
+		"amount = molarity × volume. Which of the three changes when you pour?",
+		["Think of one mL of your ", { given: "molarity" }, " mol/L solution. Is that mL changed by being poured?"]
+	]
+};
+
+// src/lab/bench/questions/separateIons.ts
+var separateIons = {
+	name: "separate ions",
+	stem: ["The ", { given: "formula" }, " has all dissolved. What comes from one formula unit?"],
+	right: {
+		id: "separate",
+		text: ["each ion apart, as many as written"],
+		reply: "Yes: water comes between the ions, and a small number in the formula counts ions that are apart."
+	},
+	others: [
+		{
+			id: "one piece",
+			text: ["one piece: its ions stay together"],
+			reply: "Salt water carries a current. Could it, if each piece had no charge left over?"
+		},
+		{
+			id: "clump",
+			text: ["ions of one kind stuck together"],
+			reply: "Ions of the same kind have the same charge. Would they hold on to each other?"
+		},
+		{
+			id: "atoms",
+			text: ["atoms without charge, one per letter"],
+			reply: "What would have to happen for an ion to lose its charge? Does water do that?"
+		},
+		{
+			id: "one each",
+			text: ["always one ion of each kind"],
+			reply: "Add up the charges of what you chose. Does the solution as a whole have a charge?"
+		}
+	],
+	hints: [
+		"Ask what water does to a crystal: which parts can it pull apart?",
+		"All charges in a solution add up to nothing. Count ions until they do.",
+		["Write ", { given: "formula" }, " as its ions, each with its charge. How many of each make the charges even?"]
+	]
+};
+
+// src/lab/bench/questions/wholeMolecules.ts
+var wholeMolecules = {
+	name: "whole molecules",
+	stem: ["The ", { given: "formula" }, " has all dissolved, and the solution looks like water. What is in it?"],
+	right: {
+		id: "whole",
+		text: ["whole molecules, apart from each other"],
+		reply: "Yes: water pulls the molecules away from each other and leaves each of them whole."
+	},
+	others: [
+		{
+			id: "atoms",
+			text: ["its atoms, each by itself"],
+			reply: "Dry the solution and the solid is back. Could loose atoms find their places again?"
+		},
+		{
+			id: "ions",
+			text: ["positive and negative ions"],
+			reply: "Would this solution carry a current the way salt water does?"
+		},
+		{
+			id: "melted",
+			text: ["the solid, melted to a liquid"],
+			reply: "Melting needs warmth and only one substance. What did the water do here?"
+		},
+		{
+			id: "gone",
+			text: ["only water: the solid is gone"],
+			reply: "Put the flask on a balance before and after. Would the reading drop?"
+		}
+	],
+	hints: [
+		"Not to be seen is not the same as not there.",
+		"Water can part molecules from each other. Parting the atoms of one takes a reaction.",
+		["Picture one molecule of ", { given: "formula" }, " at the edge of the solid. What does the water pull on?"]
+	]
+};
+
+// src/lab/bench/questions.ts
+var allQuestions = () => [
+	dilutionParticles,
+	portionStrength,
+	crystalWater,
+	impureSolidQuestion,
+	lastFlask,
+	diluteAcid,
+	separateIons,
+	ionShare,
+	wholeMolecules,
+	overNight
+];
+function questionByName(name) {
+	const found = allQuestions().find((question) => question.name === name);
+	if (found === void 0) throw new Error(`No question is called “${name}”.`);
+	return found;
+}
+
+// src/lab/texts/ticks.ts
+var tickTexts = {
+	/** The one answer that the sheet offers: it names the substance that the cautions are for. */
+	answer: (formula) => formula === "" ? "yes" : `yes, ${formula}`,
+	readFirst: (answer) => `Read this, then choose “${answer}”:`,
+	nameIt: (answer) => `Which one? Read this, then choose “${answer}”:`,
+	anotherSubstance: (answer) => `Another substance now. Read this, choose “${answer}”:`,
+	notYes: (answer) => `Read this, then choose exactly “${answer}”:`,
+	noFormula: "We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.",
+	staffOnly: "Your teacher makes this; you calculate and watch.",
+	withTeacher: "Only beside your teacher, if school rules allow.",
+	solid: "solid",
+	inBottle: (share) => `${share} in the bottle`,
+	noSignal: "no signal word known",
+	notClassified: "not classified, still take care",
+	notKnown: "not fully known, treat as harmful",
+	unlisted: "not in our list, treat as harmful",
+	and: " and ",
+	staffOnlyForm: "staff only",
+	deferring: "Unsure? Ask your teacher; the safety data sheet decides.",
+	readSheetFirst: "Touch nothing before your teacher has read its safety data sheet.",
+	wear: {
+		eyes: "Wear goggles.",
+		hands: "Wear goggles and gloves.",
+		all: "Wear goggles, gloves, lab coat."
+	},
+	acidToWater: "Acid into water, never the reverse.",
+	heatOfSolution: "Dissolve it slowly in cold water.",
+	neverWithAcid: "Never mix it with acid.",
+	noFlames: "No flames near it.",
+	awayFromFuel: "Keep it from paper and anything that burns.",
+	hood: "Work in the fume hood.",
+	drain: "Leftovers: down the drain with plenty of water.",
+	beaker: "Leftovers, rinsings too: waste beaker, never the drain.",
+	metalBeaker: (metal) => `Leftovers, rinsings too: ${metal} waste beaker, never the drain.`
+};
+var shortEffects = {
+	H225: "catches fire very easily",
+	H226: "catches fire",
+	H271: "makes things burn or explode",
+	H272: "makes fires fiercer",
+	H290: "eats metal",
+	H300: "deadly if swallowed",
+	H301: "poisonous if swallowed",
+	H302: "harmful if swallowed",
+	H310: "deadly through the skin",
+	H311: "poisonous through the skin",
+	H312: "harmful through the skin",
+	H314: "burns skin and eyes",
+	H315: "irritates skin",
+	H317: "can start a skin allergy",
+	H318: "damages eyes permanently",
+	H319: "irritates eyes",
+	H330: "deadly if breathed in",
+	H331: "poisonous if breathed in",
+	H332: "harmful if breathed in",
+	H334: "can start asthma",
+	H335: "irritates the airways",
+	H336: "makes you sleepy",
+	H340: "damages inherited genes",
+	H341: "may damage inherited genes",
+	H350: "causes cancer",
+	H350i: "causes cancer if breathed in",
+	H351: "may cause cancer",
+	H360: "harms fertility or unborn children",
+	H360D: "harms unborn children",
+	H360Df: "harms unborn children",
+	H360F: "harms fertility",
+	H360FD: "harms fertility and unborn children",
+	H361: "may harm fertility or unborn children",
+	H361d: "may harm unborn children",
+	H361f: "may harm fertility",
+	H362: "may harm breast-fed children",
+	H370: "damages organs",
+	H371: "may damage organs",
+	H372: "damages organs over time",
+	H373: "may damage organs over time",
+	H400: "poisons life in water",
+	H410: "poisons life in water",
+	H411: "poisons life in water",
+	H412: "harms life in water",
+	EUH031: "poisonous gas with acid",
+	EUH032: "very poisonous gas with acid",
+	EUH066: "dries skin",
+	EUH071: "burns the airways"
+};
+var tickHints = [
+	"Who might be hurt at the bench, and by what?",
+	"Each line says what the substance can do, and then what you do about it.",
+	"Tell your team in your own words what to wear and what not to do. Then tick that you have read them."
+];
+
+// src/lab/hints/ownHint.ts
+var textOf = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
+var linkOf = (cell) => {
+	const typed = textOf(cell);
+	return /^https?:\/\/[^\s"'<>]+$/i.test(typed) ? typed : "";
+};
+function ownHint(rows, { stepId, level }) {
+	const wanted = stepId.trim().toLowerCase();
+	const line = rows.find(
+		([step, at, words, link]) => wanted !== "" && textOf(step).toLowerCase() === wanted && textOf(at) === String(level) && !(isBlank(words) && isBlank(link))
+	);
+	return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
+}
+
+// src/lab/hints/stepHint.ts
+var titleOf = (activity, id) => {
+	var _a, _b;
+	return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
+};
+var expectedName = ({ expects }, activity) => {
+	if (typeof expects === "string") return titleOf(activity, expects);
+	return "given" in expects ? expects.given : expects.expected;
+};
+function calculatedHint(step, level, wanted) {
+	const shown = (name) => {
+		const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
+		const source = step.takes[name];
+		if (argument === void 0 || source === void 0) return void 0;
+		if ("given" in source) {
+			return shownCell(wanted.givens[source.given], { argument, decimalMark: wanted.decimalMark });
+		}
+		const entry = shownCell(wanted.entries[source.entryOf], { argument, decimalMark: wanted.decimalMark });
+		return entry != null ? entry : rowShown(titleOf(wanted.activity, source.entryOf));
+	};
+	return quantityHint(step.quantity, { level, shown });
+}
+function ourHint(step, level, wanted) {
+	var _a, _b, _c, _d, _e, _f, _g;
+	switch (step.kind) {
+		case "calculated":
+			return calculatedHint(step, level, wanted);
+		case "measured":
+			return (_c = (_b = readingHints[(_a = step.hints) != null ? _a : step.instrument][level - 1]) == null ? void 0 : _b.replace("{row}", expectedName(step, wanted.activity))) != null ? _c : "";
+		case "ordered":
+			return (_d = procedureByName(step.procedure).hints[level - 1]) != null ? _d : "";
+		case "chosen": {
+			const hint = (_e = questionByName(step.question).hints[level - 1]) != null ? _e : "";
+			return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
+		}
+		case "ticked":
+			return (_f = tickHints[level - 1]) != null ? _f : "";
+		case "told":
+			return (_g = toldHints[level - 1]) != null ? _g : "";
+	}
+}
+var plainCell = (cell) => typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0;
+function bareQuantityHint(name, level, { givens, decimalMark }) {
+	if (!isQuantityName(name)) return "";
+	const takes = quantities[name].takes;
+	const shown = (wanted) => {
+		const argument = takes.find((taken) => taken.name === wanted);
+		return argument && shownCell(givens[wanted], { argument, decimalMark });
+	};
+	return quantityHint(name, { level, shown });
+}
+function stepHint(wanted) {
+	const { activity, stepId, level, ownHints = [] } = wanted;
+	if (level !== 1 && level !== 2 && level !== 3) return "";
+	const step = activity == null ? void 0 : activity.steps.find(({ id }) => id === stepId);
+	const { words, link } = ownHint(ownHints, { stepId, level });
+	const ours = () => step ? ourHint(step, level, wanted) : bareQuantityHint(stepId, level, wanted);
+	return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
+}
+
+// src/lab/lesson/activities/commonGivens.ts
+var commonGivens = {
+	formula: { name: "formula", unit: "", about: "solute as its bottle says, with water of hydration", start: "KBr" },
+	molarity: { name: "molarity", unit: "mol/L", about: "concentration that is made", start: "0.250" },
+	stock: { name: "stock molarity", unit: "mol/L", about: "concentration of the stock", start: "0.300" },
+	flask: { name: "flask", unit: "mL", about: "volume of the flask that is filled", start: "200" },
+	target: { name: "target molarity", unit: "mol/L", about: "concentration after the dilution", start: "0.0450" },
+	volume: { name: "target volume", unit: "mL", about: "volume after the dilution", start: "100" },
+	ion: { name: "ion", unit: "", about: "ion that is asked about", start: "Br-" },
+	purity: { name: "purity", unit: "%", about: "mass percent of solute in the solid" }
+};
+
+// src/lab/numbers/seededRandom.ts
+var hashOf = (text) => {
+	let hash = 2166136261;
+	for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 16777619);
+	return hash >>> 0;
+};
+function seededRandom(seed) {
+	let state = hashOf(seed);
+	return () => {
+		state = state + 2654435769 | 0;
+		let bits = Math.imul(state ^ state >>> 16, 2246822507);
+		bits = Math.imul(bits ^ bits >>> 13, 3266489909);
+		return ((bits ^ bits >>> 16) >>> 0) / 4294967296;
+	};
+}
+function shuffled(items, random) {
+	const dealt = items.slice();
+	for (let last2 = dealt.length - 1; last2 > 0; last2 -= 1) {
+		const drawn = Math.floor(random() * (last2 + 1));
+		const moved = dealt[last2];
+		dealt[last2] = dealt[drawn];
+		dealt[drawn] = moved;
+	}
+	return dealt;
+}
+
+// src/lab/bench/letterOf.ts
+var letterOf = (place) => String.fromCharCode(97 + place);
+
+// src/lab/bench/lettered.ts
+var letterSeed = (name, { step = "", key = "" }) => key === "" ? name : `${key}|${step}|${name}`;
+var lettered = (seed, items) => shuffled(items, seededRandom(seed)).map((item, place) => ({ letter: letterOf(place), item }));
+
+// src/chemistry/acidOrBase.ts
+var weakBases = ["NH3", "CH3NH2", "C2H5NH2", "(CH3)2NH", "C5H5N", "N2H4"];
+var neitherOfThem = ["FeF3"];
+var byAtoms;
+function listed() {
+	const entries = (formulas, kind) => formulas.flatMap((text) => {
+		const read = readFormula(text);
+		return read.ok ? [[atomsKey(read.value), kind]] : [];
+	});
+	byAtoms != null ? byAtoms : byAtoms = new Map([
+		...entries([...strongAcids, ...weakElectrolytes], "acid"),
+		...entries(weakBases, "base"),
+		...entries(neitherOfThem, "neither")
+	]);
+	return byAtoms;
+}
+var carboxyl = /COOH|CO2H|HOOC/;
+var hydroxide = /^(?:[A-Z][a-z]?|NH4|\(NH4\))\(?OH\)?\d*$/;
+function acidOrBase(formula) {
+	const known = listed().get(atomsKey({ atoms: anhydrousAtoms(formula) }));
+	if (known !== void 0) return known;
+	const written = formula.text.normalize("NFKC").replace(/\s|[·•*.⋅∙‧・].*$/gu, "");
+	if (carboxyl.test(written)) return "acid";
+	if (hydroxide.test(written)) return "base";
+	const found = ions(formula);
+	if (found.ok) {
+		const cations = found.value.filter(({ charge }) => charge > 0);
+		if (cations.length > 0 && cations.every(({ ion }) => ion === "H⁺")) return "acid";
+		return found.value.some(({ ion }) => ion === "OH⁻") ? "base" : "neither";
+	}
+	return found.error.code === "ions-weak" ? "acid" : "neither";
+}
+
+// src/lab/bench/optionReply.ts
+function optionReply({ reply }, solute) {
+	if (typeof reply === "string") return reply;
+	const formula = readFormula(solute);
+	return reply[formula.ok ? acidOrBase(formula.value) : "neither"];
+}
+
+// src/lab/texts/choosing.ts
+var choiceTexts = {
+	/** Below the options. */
+	asked: "Answer with a letter.",
+	oneLetter: (letters) => `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`
+};
+
+// src/lab/judging/checkChoice.ts
+function letteredOptions(questionName, whose = {}) {
+	const { right, others } = questionByName(questionName);
+	return lettered(letterSeed(questionName, whose), [right, ...others]);
+}
+function chosenLetter(entry) {
+	if (typeof entry !== "string") return void 0;
+	const read = /^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)/su.exec(
+		entry.normalize("NFKC").toLowerCase()
+	);
+	return read == null ? void 0 : read[1];
+}
+function checkChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
+	if (isBlank(entry)) return { status: "blank", lookAt: "" };
+	const options = letteredOptions(questionName, letters);
+	const letter = chosenLetter(entry);
+	const chosen2 = options.find((option) => option.letter === letter);
+	if (chosen2 === void 0) {
+		return { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
+	}
+	const isRight = chosen2.item.id === questionByName(questionName).right.id;
+	return { status: isRight ? "on target" : "not yet", lookAt: optionReply(chosen2.item, solute) };
+}
+
+// src/lab/texts/ordering.ts
+var several = (letters) => letters.join(", ");
+var orderTexts = {
+	/** Above the actions. */
+	asked: "Put the letters in order:",
+	/** Where the letters in the sheet are those of an older layout. */
+	buildAgain: "These letters are from an older table. Ask your teacher to build it again.",
+	works: "Yes, this order works.",
+	lettersOnly: (known) => `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would work.`,
+	wordsTyped: (known) => `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`,
+	lettersAmiss: (found) => [
+		orderTexts.lettersOnly(found.known),
+		found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : "",
+		found.missing.length > 0 ? `Still missing: ${several(found.missing)}.` : "",
+		found.twice.length > 0 ? `More than once: ${several(found.twice)}.` : ""
+	].filter((part) => part !== "").join(" "),
+	brokenPair: ({ sooner, later, ask }) => `Look at ${sooner} and ${later}. ${ask}`
+};
+
+// src/lab/bench/orderedActions.ts
+var brokenRules = (procedure, order) => procedure.rules.filter(
+	({ before, after, weight, when }) => weight !== "advised" && when === void 0 && order.indexOf(after) < order.indexOf(before)
+).length;
+function orderedActions(name, whose = {}) {
+	const procedure = procedureByName(name);
+	const seed = letterSeed(name, whose);
+	for (let mix = 1; ; mix += 1) {
+		const actions = lettered(`${seed} ${mix}`, procedure.actions);
+		const order = actions.map(({ item }) => item.id);
+		if (brokenRules(procedure, order) >= 3) return actions;
+	}
+}
+
+// src/lab/bench/letteredShown.ts
+function letteredShown(step, key = "") {
+	const whose = { step: step.id, key };
+	if (step.kind === "chosen") {
+		return joined([
+			...questionByName(step.question).stem,
+			...letteredOptions(step.question, whose).flatMap(({ letter, item }) => [`
+${letter}) `, ...item.text]),
+			`
+${choiceTexts.asked}`
+		]);
+	}
+	const actions = orderedActions(step.procedure, whose);
+	return joined([
+		orderTexts.asked,
+		...actions.flatMap(({ letter, item }, place) => [`${place === 0 ? " " : " · "}${letter}) `, ...item.text]),
+		`
+${procedureByName(step.procedure).leftovers}`
+	]);
+}
+function joined(pieces) {
+	const all = [];
+	for (const piece of pieces) {
+		const last2 = all[all.length - 1];
+		if (typeof last2 === "string" && typeof piece === "string") all[all.length - 1] = `${last2}${piece}`;
+		else all.push(piece);
+	}
+	return all;
+}
+
+// src/lab/lesson/activities/sharedSteps.ts
+var purityShown = { given: "purity", before: " The solid is ", after: " % pure." };
+var calculated = (step) => ({
+	...step,
+	kind: "calculated",
+	bench: false
+});
+var measured = (step) => ({
+	...step,
+	kind: "measured",
+	bench: true
+});
+var told = (step) => ({
+	...step,
+	kind: "told",
+	unit: "",
+	bench: false
+});
+var cautionsRead = ({
+	aim: aim8,
+	substance
+}) => ({
+	id: "cautions read",
+	title: "Aim and cautions",
+	unit: "",
+	shown: [`${aim8}
+Read the cautions beside this row, then choose “yes, `, { given: substance.formula }, "”."],
+	period: 1,
+	kind: "ticked",
+	bench: false,
+	substance
+});
+var ordered = (step) => ({
+	...step,
+	kind: "ordered",
+	unit: "",
+	bench: true,
+	shown: letteredShown({ ...step, kind: "ordered" })
+});
+var chosen = (step) => ({
+	...step,
+	kind: "chosen",
+	unit: "",
+	bench: false,
+	shown: letteredShown({ ...step, kind: "chosen" })
+});
+
+// src/lab/lesson/activities/solidSteps.ts
+var purityTaken = ({ purity }) => purity === void 0 ? {} : { purity: { given: purity } };
+var purityPieces = ({ purity }) => purity === void 0 ? [] : [{ ...purityShown, given: purity }];
+var molarMassStep = () => calculated({
+	id: "molar mass",
+	title: "Molar mass",
+	unit: "g/mol",
+	shown: ["Molar mass of ", { given: "formula" }, "."],
+	period: 1,
+	quantity: "molar mass",
+	takes: { formula: { given: "formula" } },
+	buildsOn: {}
+});
+var molesStep = ({ molarity, volume }) => calculated({
+	id: "moles of solute",
+	title: "Moles of solute",
+	unit: "mol",
+	shown: ["Amount in ", { given: volume }, " mL of ", { given: molarity }, " mol/L solution."],
+	period: 1,
+	quantity: "moles of solute",
+	takes: { molarity: { given: molarity }, volume: { given: volume } },
+	buildsOn: {}
+});
+var massStep = (names5) => calculated({
+	id: "mass of solute",
+	title: "Mass to weigh",
+	unit: "g",
+	shown: [
+		"Mass of ",
+		{ given: "formula" },
+		" for ",
+		{ given: names5.volume },
+		" mL of ",
+		{ given: names5.molarity },
+		" mol/L solution.",
+		...purityPieces(names5)
+	],
+	period: 1,
+	quantity: "mass of solute",
+	takes: {
+		formula: { given: "formula" },
+		molarity: { given: names5.molarity },
+		volume: { given: names5.volume },
+		...purityTaken(names5)
+	},
+	buildsOn: { "molar mass": "molar mass", "moles of solute": "moles of solute" }
+});
+var massWeighedStep = () => measured({
+	id: "mass weighed",
+	title: "Mass really weighed",
+	unit: "g",
+	shown: ["What the balance shows for your solid, every figure of it."],
+	period: 1,
+	expects: "mass of solute",
+	instrument: "balance"
+});
+var stockMadeStep = (names5) => calculated({
+	id: "stock made",
+	title: "Molarity really made",
+	unit: "mol/L",
+	shown: [
+		"Molarity of your solution, from the mass you weighed, in ",
+		{ given: names5.volume },
+		" mL.",
+		...purityPieces(names5)
+	],
+	period: 1,
+	quantity: "molarity",
+	takes: {
+		formula: { given: "formula" },
+		mass: { entryOf: "mass weighed" },
+		volume: { given: names5.volume },
+		...purityTaken(names5)
+	},
+	buildsOn: { "molar mass": "molar mass" }
+});
+
+// src/lab/lesson/activities/benchReading.ts
+var names = { molarity: "molarity", volume: "flask" };
+var aim = "Make a solution at a real or simulated bench, read its molarity there, and say how far off it is.";
+var benchReading = () => ({
+	id: "bench reading",
+	title: "A reading at the bench: what did we really make?",
+	aim,
+	extension: "Your reading is off by a little. Which single slip at the bench would explain just that?",
+	givens: [
+		commonGivens.formula,
+		{ ...commonGivens.molarity, about: "concentration that is planned" },
+		commonGivens.flask
+	],
+	numbers: { formula: "formula", recipe: "solid in a flask", takes: { molarity: "molarity", flask: "flask" } },
+	steps: [
+		cautionsRead({ aim, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
+		molarMassStep(),
+		molesStep(names),
+		massStep(names),
+		ordered({
+			id: "procedure",
+			title: "How to make it",
+			procedure: "solid to flask",
+			handles: { formula: "formula", solid: true },
+			period: 1
+		}),
+		measured({
+			id: "molarity read",
+			title: "Molarity read at the bench",
+			unit: "mol/L",
+			shown: ["What the bench shows for the solution in your ", { given: "flask" }, " mL flask, every figure of it."],
+			period: 1,
+			expects: { given: "molarity" },
+			instrument: "bench",
+			tools: [{ tool: "flask", volume: "flask" }]
+		}),
+		calculated({
+			id: "percent error",
+			title: "Percent error",
+			unit: "%",
+			shown: ["How far your reading is from the ", { given: "molarity" }, " mol/L of the plan."],
+			period: 1,
+			quantity: "percent error",
+			takes: { measured: { entryOf: "molarity read" }, accepted: { given: "molarity" } },
+			buildsOn: {}
+		}),
+		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: what may have made your reading too high or too low?"],
+			period: 1
+		})
+	]
+});
+
+// src/lab/lesson/activities/dilutionSteps.ts
+var stockShown = ({ stock }) => "given" in stock ? [{ given: stock.given }, " mol/L stock"] : ["the stock whose molarity you found"];
+var dilutionTaken = ({ stock, target, volume }) => ({
+	"stock molarity": stock,
+	"target molarity": { given: target },
+	"target volume": { given: volume }
+});
+var factorStep = (names5) => calculated({
+	id: "dilution factor",
+	title: "Dilution factor",
+	unit: "",
+	shown: [
+		"How many times larger the volume gets, from ",
+		...stockShown(names5),
+		" to ",
+		{ given: names5.target },
+		" mol/L."
+	],
+	period: names5.period,
+	quantity: "dilution factor",
+	takes: { "stock molarity": names5.stock, "target molarity": { given: names5.target } },
+	buildsOn: {}
+});
+var stockVolumeStep = (names5) => calculated({
+	id: "stock volume",
+	title: "Stock to take",
+	unit: "mL",
+	shown: [
+		"Volume of ",
+		...stockShown(names5),
+		" for ",
+		{ given: names5.volume },
+		" mL of ",
+		{ given: names5.target },
+		" mol/L."
+	],
+	period: names5.period,
+	quantity: "stock volume",
+	takes: dilutionTaken(names5),
+	buildsOn: { "dilution factor": "dilution factor" }
+});
+var waterVolumeStep = (names5) => calculated({
+	id: "water volume",
+	title: "Water, about",
+	unit: "mL",
+	shown: ["About how much of the ", { given: names5.volume }, " mL is water."],
+	period: names5.period,
+	quantity: "water volume",
+	takes: dilutionTaken(names5),
+	buildsOn: { "stock volume": "stock volume" },
+	// Nothing here may say that the stock is in before the water: where it heats the water, that is the wrong way round.
+	asks: {
+		"stock-for-water": "Stock and water share the flask. How much of it is left for water?",
+		"final-volume-for-water": "What shares the flask with the water?"
+	}
+});
+var ionStep = ({
+	molarity,
+	really,
+	period
+}) => calculated({
+	id: "ion molarity",
+	title: "Molarity of one ion",
+	unit: "mol/L",
+	shown: ["Molarity of ", { given: "ion" }, " in ", { given: molarity }, " mol/L ", { given: "formula" }, "."],
+	period,
+	quantity: "ion molarity",
+	takes: { formula: { given: "formula" }, molarity: { given: molarity }, ion: { given: "ion" } },
+	buildsOn: really === void 0 ? {} : { molarity: really }
+});
+
+// src/lab/lesson/activities/concentratedReagent.ts
+var names2 = {
+	stock: { entryOf: "reagent molarity" },
+	target: "target molarity",
+	volume: "target volume",
+	period: 1
+};
+var aim2 = "Work out how a concentrated acid or base is diluted, and in which order that is safe. Staff make the solution.";
+var concentratedReagent = () => ({
+	id: "concentrated reagent",
+	title: "A solution from a concentrated acid or base",
+	aim: aim2,
+	extension: "The bottle stood open for a week. What may have gone out or come in, and how would you notice?",
+	givens: [
+		{ ...commonGivens.formula, about: "acid or base in the bottle", start: "HCl" },
+		{ name: "mass percent", unit: "%", about: "mass percent on the label of the bottle", start: "37.2" },
+		{ name: "density", unit: "g/mL", about: "density on the label of the bottle", start: "1.18" },
+		{ ...commonGivens.target, start: "0.500" },
+		{ ...commonGivens.volume, start: "250" }
+	],
+	numbers: {
+		formula: "formula",
+		recipe: "reagent diluted",
+		takes: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
+	},
+	steps: [
+		cautionsRead({ aim: aim2, substance: { formula: "formula", massPercent: "mass percent", molarity: "target molarity" } }),
+		molarMassStep(),
+		calculated({
+			id: "reagent molarity",
+			title: "Molarity in the bottle",
+			unit: "mol/L",
+			shown: [
+				"Molarity of ",
+				{ given: "mass percent" },
+				" % ",
+				{ given: "formula" },
+				" with a density of ",
+				{ given: "density" },
+				" g/mL."
+			],
+			period: 1,
+			quantity: "reagent molarity",
+			takes: {
+				formula: { given: "formula" },
+				"mass percent": { given: "mass percent" },
+				density: { given: "density" }
+			},
+			buildsOn: { "molar mass": "molar mass" }
+		}),
+		{
+			...stockVolumeStep(names2),
+			title: "From the bottle",
+			shown: [
+				"Volume from the bottle for ",
+				{ given: "target volume" },
+				" mL of ",
+				{ given: "target molarity" },
+				" mol/L."
+			],
+			buildsOn: {},
+			asks: { "water-for-stock": "Which of the two liquids holds the solute?" }
+		},
+		waterVolumeStep(names2),
+		ordered({ id: "procedure", title: "How to dilute it safely", procedure: "concentrated to flask", period: 1 }),
+		chosen({ id: "particles", title: "What the particles do", question: "dilute acid", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: why does the water go in first?"],
+			period: 1
+		})
+	]
+});
+
+// src/lab/lesson/activities/dilutionAlone.ts
+var names3 = {
+	stock: { given: "stock molarity" },
+	target: "target molarity",
+	volume: "target volume",
+	period: 1
+};
+var aim3 = "Make a weaker solution from a stock, and say what is in the flask.";
+var dilutionAlone = () => ({
+	id: "dilution",
+	title: "A dilution",
+	aim: aim3,
+	extension: "Is there a way to the same solution in two smaller dilutions, and when would that be better?",
+	givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
+	numbers: {
+		formula: "formula",
+		ion: "ion",
+		recipe: "ready stock diluted",
+		takes: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
+	},
+	steps: [
+		cautionsRead({ aim: aim3, substance: { formula: "formula", molarity: "stock molarity" } }),
+		factorStep(names3),
+		stockVolumeStep(names3),
+		waterVolumeStep(names3),
+		ordered({
+			id: "procedure",
+			title: "How to dilute",
+			procedure: "pipette to flask",
+			handles: { formula: "formula", molarity: "stock molarity" },
+			period: 1
+		}),
+		ionStep({ molarity: "target molarity", period: 1 }),
+		chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
+			period: 1
+		})
+	]
+});
+
+// src/lab/lesson/activities/fromSolid.ts
+var fromSolid = ({ id, title, aim: aim8, extension, formula, start, impure, hydrate, question }) => {
+	const names5 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
+	const { molarity, flask, ion, purity } = commonGivens;
+	return {
+		id,
+		title,
+		aim: aim8,
+		extension,
+		givens: [
+			formula,
+			molarity,
+			flask,
+			{ ...ion, start: start.ion },
+			...impure ? [{ ...purity, ...start.purity === void 0 ? {} : { start: start.purity } }] : []
+		],
+		numbers: {
+			formula: "formula",
+			ion: "ion",
+			...hydrate ? { hydrate } : {},
+			recipe: "solid in a flask",
+			takes: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
+		},
+		steps: [
+			cautionsRead({ aim: aim8, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
+			molarMassStep(),
+			molesStep(names5),
+			massStep(names5),
+			ordered({
+				id: "procedure",
+				title: "How to make it",
+				procedure: "solid to flask",
+				handles: { formula: "formula", solid: true },
+				period: 1
+			}),
+			massWeighedStep(),
+			stockMadeStep(names5),
+			ionStep({ molarity: "molarity", really: "stock made", period: 1 }),
+			chosen({ id: "particles", title: "What the particles do", question, period: 1 }),
+			told({
+				id: "in your words",
+				title: "In your own words",
+				shown: [
+					"One sentence, or a link to your recording: how do you know that your flask holds what its label says?"
+				],
+				period: 1
+			})
+		]
+	};
+};
+var plainSolid = () => fromSolid({
+	id: "solution from a solid",
+	title: "A solution from a solid",
+	aim: "Make a solution of a chosen molarity from a solid that is pure and dry.",
+	extension: "The flask was filled past its mark. Can the solution be saved, and how?",
+	formula: { ...commonGivens.formula, about: "solute as its bottle says" },
+	start: { ion: "Br-" },
+	impure: false,
+	question: "portion strength"
+});
+var hydrateSolid = () => fromSolid({
+	id: "solution from a hydrate",
+	title: "A solution from a hydrate",
+	aim: "Make a solution of a chosen molarity from crystals that hold water.",
+	extension: "The crystals lost some of their water in the jar. Is your solution stronger or weaker than planned?",
+	formula: {
+		...commonGivens.formula,
+		about: "solute with its water of hydration, as in CuSO4·5H2O",
+		start: "CuSO4·5H2O"
+	},
+	start: { ion: "Cu^2+" },
+	impure: false,
+	hydrate: true,
+	question: "crystal water"
+});
+var impureSolid = () => fromSolid({
+	id: "solution from an impure solid",
+	title: "A solution from a solid that is not pure",
+	aim: "Make a solution of a chosen molarity from a solid of known purity.",
+	extension: "What would you need to know about the rest of the solid before you use the solution?",
+	formula: { ...commonGivens.formula, start: "Na2CO3" },
+	start: { ion: "Na+", purity: "94.5" },
+	impure: true,
+	question: "impure solid"
+});
+
+// src/lab/lesson/activities/labelErrorStep.ts
+var labelErrorStep = () => calculated({
+	id: "percent error",
+	title: "Percent error",
+	unit: "%",
+	shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
+	period: 1,
+	quantity: "percent error",
+	takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
+	buildsOn: {}
+});
+
+// src/lab/lesson/activities/measuredDensity.ts
+var aim4 = "Weigh a portion of a solution, find its molarity from its density, and compare it with the label.";
+var about = (what, line) => `${what} of the ${line} line in a table of densities; left empty, our table at 20 °C fills it in`;
+var lines = {
+	"lighter percent": { given: "lighter percent" },
+	"lighter density": { given: "lighter density" },
+	"heavier percent": { given: "heavier percent" },
+	"heavier density": { given: "heavier density" }
+};
+var techniqueShare = 0.1;
+var measuredDensity = () => ({
+	id: "measured density",
+	title: "A measured density: what did we really make?",
+	aim: aim4,
+	extension: "Your solution was warmer than the table says. Does the molarity come out too high or too low, and why?",
+	givens: [
+		{
+			...commonGivens.formula,
+			about: "solute in the table of densities, written without water of hydration",
+			start: "C12H22O11"
+		},
+		{ ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
+		{ name: "portion", unit: "mL", about: "volume that is pipetted and weighed", start: "25" },
+		{ name: "lighter percent", unit: "%", about: about("mass percent", "lighter"), fromTable: true },
+		{ name: "lighter density", unit: "g/mL", about: about("density", "lighter"), fromTable: true },
+		{ name: "heavier percent", unit: "%", about: about("mass percent", "heavier"), fromTable: true },
+		{ name: "heavier density", unit: "g/mL", about: about("density", "heavier"), fromTable: true }
+	],
+	numbers: {
+		formula: "formula",
+		recipe: "portion for density",
+		takes: {
+			molarity: "molarity",
+			portion: "portion",
+			lighterPercent: "lighter percent",
+			lighterDensity: "lighter density",
+			heavierPercent: "heavier percent",
+			heavierDensity: "heavier density"
+		}
+	},
+	steps: [
+		cautionsRead({ aim: aim4, substance: { formula: "formula", molarity: "molarity" } }),
+		molarMassStep(),
+		ordered({ id: "procedure", title: "How to weigh a portion", procedure: "weighed portion", period: 1 }),
+		measured({
+			id: "portion weighed",
+			title: "Mass of the portion",
+			unit: "g",
+			shown: ["What ", { given: "portion" }, " mL of your solution weigh, every figure that the balance shows."],
+			period: 1,
+			expects: {
+				expected: "mass of portion",
+				takes: {
+					formula: { given: "formula" },
+					molarity: { given: "molarity" },
+					volume: { given: "portion" },
+					...lines
+				}
+			},
+			instrument: "balance",
+			tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }],
+			techniqueShare,
+			hints: "portion"
+		}),
+		calculated({
+			id: "density",
+			title: "Density",
+			unit: "g/mL",
+			shown: ["Mass of one mL, from your ", { given: "portion" }, " mL. Give it to as many decimals as the table has."],
+			period: 1,
+			quantity: "density",
+			takes: { mass: { entryOf: "portion weighed" }, volume: { given: "portion" } },
+			buildsOn: {}
+		}),
+		calculated({
+			id: "mass percent",
+			title: "Mass percent",
+			unit: "%",
+			shown: [
+				"In the table mass percent ",
+				{ given: "lighter percent" },
+				" has ",
+				{ given: "lighter density" },
+				" g/mL, and ",
+				{ given: "heavier percent" },
+				" has ",
+				{ given: "heavier density" },
+				" g/mL. Which one goes with your density, on a straight line?"
+			],
+			period: 1,
+			quantity: "mass percent",
+			takes: { density: { entryOf: "density" }, ...lines },
+			buildsOn: {}
+		}),
+		calculated({
+			id: "molarity found",
+			title: "Molarity found",
+			unit: "mol/L",
+			shown: ["Molarity of ", { given: "formula" }, " from your mass percent and your density."],
+			period: 1,
+			quantity: "reagent molarity",
+			takes: {
+				formula: { given: "formula" },
+				"mass percent": { entryOf: "mass percent" },
+				density: { entryOf: "density" }
+			},
+			buildsOn: { "molar mass": "molar mass" }
+		}),
+		labelErrorStep(),
+		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: what may have made your density too high or too low?"],
+			period: 1
+		})
+	]
+});
+
+// src/lab/lesson/activities/serialDilution.ts
+var flaskStep = ({
+	id,
+	title,
+	from
+}) => calculated({
+	id,
+	title,
+	unit: "mol/L",
+	shown: from === void 0 ? [
+		{ given: "portion" },
+		" mL of ",
+		{ given: "stock molarity" },
+		" mol/L stock, made up to ",
+		{ given: "flask" },
+		" mL."
+	] : [{ given: "portion" }, " mL from the flask before, made up to ", { given: "flask" }, " mL."],
+	period: 1,
+	quantity: "diluted molarity",
+	takes: {
+		"stock molarity": from === void 0 ? { given: "stock molarity" } : { entryOf: from },
+		"stock volume": { given: "portion" },
+		"final volume": { given: "flask" }
+	},
+	buildsOn: {}
+});
+var aim5 = "Dilute again and again, and follow what happens to the molarity.";
+var serialDilution = () => ({
+	id: "serial dilution",
+	title: "A serial dilution",
+	aim: aim5,
+	extension: "After how many more flasks would fewer than one particle be left in each mL?",
+	givens: [
+		commonGivens.formula,
+		commonGivens.stock,
+		{ name: "portion", unit: "mL", about: "volume that is taken each time", start: "10" },
+		{ ...commonGivens.flask, about: "volume that it is made up to each time", start: "100" }
+	],
+	numbers: {
+		formula: "formula",
+		recipe: "serial flasks",
+		takes: { stock: "stock molarity", portion: "portion", flask: "flask" }
+	},
+	steps: [
+		cautionsRead({ aim: aim5, substance: { formula: "formula", molarity: "stock molarity" } }),
+		flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
+		flaskStep({ id: "second flask", title: "Molarity in the second flask", from: "first flask" }),
+		flaskStep({ id: "third flask", title: "Molarity in the third flask", from: "second flask" }),
+		ordered({
+			id: "procedure",
+			title: "How to dilute twice",
+			procedure: "serial dilution",
+			handles: { formula: "formula", molarity: "stock molarity" },
+			period: 1
+		}),
+		chosen({ id: "particles", title: "What the particles do", question: "last flask", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: why not take a tiny portion once?"],
+			period: 1
+		})
+	]
+});
+
+// src/lab/lesson/activities/stockAndDilution.ts
+var solid = { molarity: "stock molarity", volume: "flask", purity: "purity" };
+var dilutionOf = (fromRealStock) => ({
+	stock: fromRealStock ? { entryOf: "stock made" } : { given: "stock molarity" },
+	target: "target molarity",
+	volume: "target volume",
+	period: 2
+});
+var aim6 = "Make a solution of a molarity you chose, dilute it, and say what is in the flask.";
+function stockAndDilution({ fromRealStock }) {
+	const dilution = dilutionOf(fromRealStock);
+	return {
+		id: "stock and dilution",
+		title: "A stock solution and its dilution",
+		aim: aim6,
+		extension: "If two stocks are mixed in one flask, how would you find the molarity of the mixture?",
+		givens: [
+			commonGivens.formula,
+			commonGivens.stock,
+			{ ...commonGivens.flask, about: "volume of stock that is made" },
+			commonGivens.target,
+			commonGivens.volume,
+			commonGivens.ion,
+			{ ...commonGivens.purity, optional: true }
+		],
+		numbers: {
+			formula: "formula",
+			ion: "ion",
+			recipe: "solid, then a dilution",
+			takes: {
+				stock: "stock molarity",
+				flask: "flask",
+				purity: "purity",
+				target: "target molarity",
+				volume: "target volume"
+			}
+		},
+		steps: [
+			cautionsRead({ aim: aim6, substance: { formula: "formula", solid: true, molarity: "stock molarity" } }),
+			molarMassStep(),
+			molesStep(solid),
+			massStep(solid),
+			ordered({
+				id: "stock procedure",
+				title: "How to make the stock",
+				procedure: "solid to flask",
+				handles: { formula: "formula", solid: true },
+				period: 1
+			}),
+			massWeighedStep(),
+			stockMadeStep(solid),
+			factorStep(dilution),
+			stockVolumeStep(dilution),
+			waterVolumeStep(dilution),
+			ordered({
+				id: "dilution procedure",
+				title: "How to dilute",
+				procedure: "pipette to flask",
+				handles: { formula: "formula", molarity: "stock molarity" },
+				period: 2
+			}),
+			calculated({
+				id: "diluted molarity",
+				title: "Molarity after dilution",
+				unit: "mol/L",
+				shown: ["From the stock you really made and the stock you take, in ", { given: "target volume" }, " mL."],
+				period: 2,
+				quantity: "diluted molarity",
+				takes: {
+					"stock molarity": { entryOf: "stock made" },
+					"stock volume": { entryOf: "stock volume" },
+					"final volume": { given: "target volume" }
+				},
+				buildsOn: {}
+			}),
+			ionStep({ molarity: "target molarity", really: "diluted molarity", period: 2 }),
+			chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 2 }),
+			told({
+				id: "in your words",
+				title: "In your own words",
+				shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
+				period: 2
+			})
+		]
+	};
+}
+
+// src/lab/lesson/activities/weighedResidue.ts
+var names4 = { molarity: "molarity", volume: "portion" };
+var aim7 = "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.";
+var weighedResidue = () => ({
+	id: "weighed residue",
+	title: "A weighed residue: what did we really make?",
+	aim: aim7,
+	extension: "Water is left in the residue. Does your molarity come out too high or too low, and why?",
+	givens: [
+		{ ...commonGivens.formula, about: "a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4" },
+		{ ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
+		{ name: "portion", unit: "mL", about: "volume that is dried", start: "25" }
+	],
+	numbers: { formula: "formula", recipe: "dried portion", takes: { molarity: "molarity", portion: "portion" } },
+	steps: [
+		cautionsRead({ aim: aim7, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
+		molarMassStep(),
+		molesStep(names4),
+		{ ...massStep(names4), title: "Mass that should stay" },
+		ordered({ id: "procedure", title: "How to dry and weigh", procedure: "weighed residue", period: 1 }),
+		measured({
+			id: "residue weighed",
+			title: "Mass of the dry residue",
+			unit: "g",
+			shown: ["The salt from ", { given: "portion" }, " mL, dried until two weighings agree."],
+			period: 1,
+			expects: "mass of solute",
+			instrument: "balance",
+			tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }]
+		}),
+		calculated({
+			id: "molarity found",
+			title: "Molarity found",
+			unit: "mol/L",
+			shown: ["Molarity from your residue, in ", { given: "portion" }, " mL."],
+			period: 1,
+			quantity: "molarity",
+			takes: { formula: { given: "formula" }, mass: { entryOf: "residue weighed" }, volume: { given: "portion" } },
+			buildsOn: { "molar mass": "molar mass" }
+		}),
+		labelErrorStep(),
+		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+		told({
+			id: "in your words",
+			title: "In your own words",
+			shown: ["One sentence, or a link to your recording: what may have made your result too high or too low?"],
+			period: 1
+		})
+	]
+});
+
+// src/lab/lesson/activities.ts
+var asPlanned = { fromRealStock: false };
+var activities = {
+	"stock and dilution": stockAndDilution,
+	"solution from a solid": plainSolid,
+	"solution from a hydrate": hydrateSolid,
+	"solution from an impure solid": impureSolid,
+	dilution: dilutionAlone,
+	"serial dilution": serialDilution,
+	"concentrated reagent": concentratedReagent,
+	"weighed residue": weighedResidue,
+	"measured density": measuredDensity,
+	"bench reading": benchReading
+};
+function activityById(id, variant = asPlanned) {
+	var _a;
+	const wanted = id.trim().replace(/\s+/g, " ").toLowerCase();
+	return Object.keys(activities).includes(wanted) ? (_a = activities[wanted]) == null ? void 0 : _a.call(activities, variant) : void 0;
+}
+
+// src/lab/lesson/lessonSettings.ts
+var whole = (cell) => {
+	const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
+	return Number.isInteger(typed) ? typed : Number.NaN;
+};
+var isYes = (cell) => cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim());
+function readLessonSettings(table) {
+	var _a;
+	const cells = /* @__PURE__ */ Object.create(null);
+	for (const [name, value] of table) {
+		const plain = plainName(name);
+		if (plain !== "" && !(plain in cells)) cells[plain] = value;
+	}
+	const bad = [];
+	const level = (name, { least, most, otherwise }) => {
+		if (isBlank(cells[name])) return otherwise;
+		const value = whole(cells[name]);
+		if (value >= least && value <= most) return value;
+		bad.push(name);
+		return otherwise;
+	};
+	return {
+		activity: typeof cells.activity === "string" ? cells.activity : "",
+		figures: level("figures", { least: 1, most: 15, otherwise: 3 }),
+		decimals: level("atomic-weight decimals", { least: 0, most: 10, otherwise: 2 }),
+		shortTable: /^\s*35[.,]50*\s*$/.test(String((_a = cells["chlorine on the table"]) != null ? _a : "")),
+		decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
+		judgeFigures: isYes(cells["judge figures"]),
+		highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
+		studentsDilute: plainName(cells["concentrated reagents"]) === "students",
+		fromRealStock: plainName(cells["work the dilution from"]) === "real stock",
+		// Every Plan that was ever built has a line for it: settings without one were typed for this call.
+		layout: "layout" in cells ? Math.max(0, whole(cells.layout) || 0) : Number.POSITIVE_INFINITY,
+		bad,
+		cells
+	};
+}
+
+// src/lab/lesson/teamGivens.ts
+var longestGiven = 300;
+var shortened = (cell) => typeof cell === "string" && cell.length > longestGiven ? cell.slice(0, longestGiven) : cell;
+function teamGivens(names5, values) {
+	const cells = /* @__PURE__ */ Object.create(null);
+	const plain = names5.map(plainName);
+	plain.forEach((name, column) => {
+		if (name !== "" && plain.indexOf(name) === plain.lastIndexOf(name)) cells[name] = shortened(values[column]);
+	});
+	return cells;
+}
+
+// src/lab/lesson/teamLesson.ts
+function readTeamLesson({
+	givenNames,
+	givenValues,
+	settings: table
+}) {
+	const settings = readLessonSettings(table);
+	return {
+		settings,
+		activity: activityById(settings.activity, settings),
+		givens: teamGivens(givenNames, givenValues)
+	};
+}
 
 // src/lab/judging/bareStep.ts
 function bareStep(id) {
@@ -5594,7 +7718,7 @@ function carriedRows({ quantity, buildsOn }, { rowOf }) {
 // src/lab/judging/isFact.ts
 var isFact = ({ step, value }) => (step == null ? void 0 : step.kind) === "measured" && value !== void 0;
 
-// src/lab/lessonFigures.ts
+// src/lab/lesson/lessonFigures.ts
 var takesLessonFigures = ({ figures, ownFigures }) => figures !== "decimals" && ownFigures !== true;
 
 // src/lab/judging/readyStep.ts
@@ -5656,1090 +7780,7 @@ function sourceSets({ takes }, { rowOf }) {
 	return sets;
 }
 
-// src/lab/texts/numbers.ts
-var cautionTexts = {
-	hydrofluoric: "Hydrofluoric acid goes through the skin and can kill. It has no place in a class.",
-	perchloric: "Perchloric acid can explode when it dries out or meets anything that burns.",
-	sulfuric: "Concentrated sulfuric acid burns at once and boils when water meets it. Let staff make a dilute stock.",
-	nitric: "Concentrated nitric acid burns, feeds fires and gives off a poisonous gas. Let staff make a dilute stock.",
-	formic: "Concentrated formic acid burns the skin and its vapour burns too. Let staff make a dilute stock.",
-	chromium: "Chromium(VI) can cause cancer and harms fertility and waters.",
-	lead: "Lead salts harm the unborn child and build up in the body.",
-	mercury: "Mercury salts are poisonous in small amounts and build up in the body.",
-	cobalt: "Cobalt salts can cause cancer and allergies.",
-	nickel: "Nickel salts can cause cancer and allergies.",
-	barium: "Barium salts that dissolve are poisonous if swallowed.",
-	boric: "Boric acid can harm fertility and the unborn child.",
-	oxalic: "Oxalic acid is poisonous and harms the eyes.",
-	kept: "As it stands in the bottle it is for staff only. Let staff make a dilute stock, and choose an activity that begins from it.",
-	burning: "As a solid it burns skin and eyes badly. Let staff weigh it out, or begin from a dilute stock."
-};
-var cautionWithAdvice = (reason) => `${reason} Choose another solute, or read the safety data sheet and your school’s own rules first.`;
-var sizes = (list) => list.length === 0 ? "none" : `${list.join(", ")} mL`;
-var limitText = (value) => {
-	const unit = 10 ** (Math.floor(Math.log10(value)) - 1);
-	return String(Number((Math.floor(value / unit) * unit).toPrecision(2)));
-};
-var demandTexts = {
-	stockAboveTarget: ({ stock, target }) => ({
-		expected: `less than the stock, ${stock} mol/L,`,
-		received: `${target} mol/L`,
-		advice: "Dilution only lowers a molarity: use a stronger stock or a weaker target."
-	}),
-	flask: ({ size, shelf }) => ({
-		expected: `a flask on the shelf (${sizes(shelf)})`,
-		received: `${size} mL`,
-		advice: `Choose one of those sizes, or add a ${size} mL flask to the shelf.`
-	}),
-	portion: ({ pipettes }) => ({
-		expected: `a portion of stock that one or two fillings of a pipette on the shelf (${sizes(pipettes)}) deliver`,
-		received: "another volume",
-		advice: "Change the target a little, or add a pipette of that size to the shelf."
-	}),
-	portionWithinStock: ({ flask }) => ({
-		expected: "a flask of stock that holds at least twice the portion taken from it",
-		received: `${flask} mL`,
-		advice: "Make more stock in a bigger flask, or dilute to a smaller volume."
-	}),
-	portionWithinFlask: ({ flask, portion }) => ({
-		expected: `a portion of at most half the flask of ${flask} mL`,
-		received: `${portion} mL`,
-		advice: "Take a smaller portion, or a bigger flask."
-	}),
-	massFine: ({ least, readability }) => ({
-		expected: `a mass of at least ${Number(least.toPrecision(3))} g, a hundred times what the balance can tell apart,`,
-		received: "less than that",
-		advice: `Use a stronger solution, a bigger flask, or a balance that reads finer than ${readability} g.`
-	}),
-	massRange: ({ most }) => ({
-		expected: `a mass within the balance’s range, up to ${most} g,`,
-		received: "more than that",
-		advice: "Use a weaker solution, a smaller flask, or a balance with a wider range."
-	}),
-	withinTable: (found) => ({
-		expected: `a molarity whose density lies between two lines of the table for ${found.formula}`,
-		received: `${found.molarity} mol/L`,
-		advice: "Use a weaker solution, or type two lines of another table that enclose it."
-	}),
-	densityDiffers: ({ molarity }) => ({
-		expected: "a solution whose density differs from that of water by 1 % at least",
-		received: `${molarity} mol/L`,
-		advice: "Use a stronger solution: below that the pipette decides more than the solute."
-	}),
-	portionFine: ({ portion, readability }) => ({
-		expected: "a portion that weighs a thousand times what the balance can tell apart",
-		received: `${portion} mL`,
-		advice: `Use a larger portion, or a balance that reads finer than ${readability} g.`
-	}),
-	portionRange: ({ portion, most }) => ({
-		expected: `a portion that stays within the balance’s range, up to ${most} g, with its vessel`,
-		received: `${portion} mL`,
-		advice: "Use a smaller portion, or a balance with a wider range."
-	}),
-	dissolves: (found) => ({
-		expected: `a molarity at which ${found.formula} dissolves at room temperature, up to about ${limitText(found.limit)} mol/L,`,
-		received: `${found.molarity} mol/L`,
-		advice: "Use a weaker solution, or another solute."
-	})
-};
-var startTexts = {
-	missing: (about2) => ({
-		expected: `a value, ${about2},`,
-		received: "a blank",
-		advice: "Fill it in; every team’s numbers begin from it."
-	}),
-	notPositive: (received) => ({
-		expected: "a number above 0",
-		received,
-		advice: "Change it; every team’s numbers begin from it."
-	}),
-	activity: (received, known) => ({
-		expected: `an activity (${known.join(", ")})`,
-		received,
-		advice: "Choose one of these in the plan."
-	}),
-	noPipette: (size, what) => ({
-		expected: "a pipette on the shelf that gives a portion near these numbers",
-		received: "none that does",
-		advice: size === void 0 ? `Add a flask or a pipette to the shelf, or change the ${what}.` : `Add a ${size} mL pipette to the shelf, or change the ${what}.`
-	}),
-	dryingSalt: (received, salts) => ({
-		expected: `a salt that survives drying (${salts.join(", ")})`,
-		received,
-		advice: "Choose one of these; others change or spatter when they are heated."
-	}),
-	densityTable: (received, formulas) => ({
-		expected: `a solute in the table of densities, without water of hydration (${formulas.join(", ")})`,
-		received,
-		advice: "Choose one of these; of a hydrate write the formula without its water."
-	}),
-	linesTogether: {
-		expected: "two whole lines of a table of densities, or none of their values",
-		received: "a blank",
-		advice: "Fill in both lines, or clear them: then our own table at 20 °C fills them in."
-	},
-	hydrate: (received, hydrates) => ({
-		expected: `a formula with water of hydration (such as ${hydrates.join(", ")})`,
-		received,
-		advice: "Write the water after a dot, or choose the activity with a plain solid."
-	}),
-	concentratedReagent: (received, reagents) => ({
-		expected: `an acid or base that is sold concentrated (${reagents.join(", ")})`,
-		received,
-		advice: "Choose one of these, or an activity that starts from a solid."
-	}),
-	nothingNear: {
-		expected: "numbers that the shelf can make",
-		received: "none near these",
-		advice: "Change this number a little, or type it with one figure more."
-	},
-	noFlask: {
-		expected: "a flask on the shelf near this size",
-		received: "none",
-		advice: "Add a flask to the shelf, or change the size."
-	}
-};
-
-// src/lab/numbers/dissolvingDemands.ts
-function dissolvingDemands(molarity, { formula, solubleMolarity: limit }) {
-	if (limit === void 0 || !(molarity > limit)) return [];
-	return [{ demand: "dissolves", about: "molarity", ...demandTexts.dissolves({ formula, molarity, limit }) }];
-}
-
-// src/lab/numbers/massDemands.ts
-var readabilitiesNeeded = 100;
-function massDemands({ molarity, volume }, { shelf, substance: { molarMass: molarMass2, purityPercent } }) {
-	const mass = molarity * volume * molarMass2 / 1e3 / (purityPercent / 100);
-	const least = readabilitiesNeeded * shelf.balanceReadabilityG;
-	const unmet = [];
-	if (mass < least) {
-		const found = { least, readability: shelf.balanceReadabilityG };
-		unmet.push({ demand: "mass fine enough", about: "molarity", ...demandTexts.massFine(found) });
-	}
-	if (mass > shelf.balanceMaxG) {
-		const found = { most: shelf.balanceMaxG };
-		unmet.push({ demand: "mass within range", about: "molarity", ...demandTexts.massRange(found) });
-	}
-	return unmet;
-}
-
-// src/lab/numbers/isSame.ts
-var isSame = (one, other) => Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other));
-
-// src/lab/numbers/nearbyNumbers.ts
-function plainText(value, figures) {
-	const shown = Number(value.toPrecision(figures));
-	if (!isSame(shown, value)) return void 0;
-	const places = figures - 1 - Math.floor(Math.log10(shown) + 1e-12);
-	return places < 0 ? shown.toFixed(0) : shown.toFixed(Math.min(places, 100));
-}
-var within = { least: 0.5, most: 1 };
-var beyond = { least: 0.6, most: 1.6 };
-var mostFigures = 3;
-function nearbyNumbers({ value, figures }, reach) {
-	const { least, most } = reach.beyond ? beyond : within;
-	const resolved = Math.min(figures, mostFigures);
-	const place = Math.floor(Math.log10(value) + 1e-12) - resolved + 1;
-	const step = resolved === mostFigures && !reach.fine ? 5 : 1;
-	const scaled = (count) => place < 0 ? count / 10 ** -place : count * 10 ** place;
-	const first = Math.ceil(least * value / scaled(1) / step);
-	const last2 = Math.floor(most * value / scaled(1) / step + 1e-9);
-	const found = [];
-	for (let count = first; count <= last2; count += 1) {
-		const near = scaled(count * step);
-		if (near > 0 && plainText(near, figures) !== void 0) found.push(near);
-	}
-	if (plainText(value, figures) !== void 0 && !found.some((near) => isSame(near, value))) found.push(value);
-	return found;
-}
-
-// src/lab/numbers/nearTexts.ts
-var nearTexts = (typed, reach) => typed === void 0 ? [] : nearbyNumbers(typed, reach).map((value) => {
-	var _a;
-	return { value, text: (_a = plainText(value, typed.figures)) != null ? _a : String(value) };
-});
-
-// src/lab/numbers/shelfDemands.ts
-function flaskDemands(about2, size, { shelf }) {
-	if (shelf.flasksMl.some((one) => isSame(one, size))) return [];
-	return [{ demand: `${about2} on shelf`, about: about2, ...demandTexts.flask({ size, shelf: shelf.flasksMl }) }];
-}
-function portionDemands(about2, portion, { shelf, deliverable }) {
-	if (deliverable.some(({ volume }) => isSame(volume, portion))) return [];
-	return [{ demand: "portion deliverable", about: about2, ...demandTexts.portion({ pipettes: shelf.pipettesMl }) }];
-}
-function weakerDemands({
-	stock,
-	target
-}) {
-	if (target < stock && !isSame(target, stock)) return [];
-	return [{ demand: "stock above target", about: "target", ...demandTexts.stockAboveTarget({ stock, target }) }];
-}
-
-// src/lab/numbers/weighedPortions.ts
-var portionRoom = 0.25;
-function weighedPortions(from, { deliverable }, { beyond: beyond2 }) {
-	const away = ({ volume }) => Math.abs(volume - from);
-	const near = deliverable.filter((portion) => away(portion) <= portionRoom * from * (1 + 1e-9));
-	const upTo = near.filter(({ volume }) => volume <= from * (1 + 1e-9));
-	if (upTo.length > 0 && !beyond2) return upTo;
-	return [...near].sort((one, other) => away(one) - away(other) || one.fillings - other.fillings).slice(0, 1);
-}
-var weighedPortionNear = (molarities, portions) => molarities.flatMap(
-	({ value, text }) => portions.map(({ volume, fillings }) => ({
-		numbers: { molarity: value, portion: volume },
-		texts: { molarity: text, portion: String(volume) },
-		fillings,
-		away: 0,
-		withinTarget: true
-	}))
-);
-
-// src/lab/numbers/recipes/driedPortion.ts
-var dryingSalts = ["NaCl", "KCl", "KBr", "Na2SO4", "K2SO4"];
-var weighingsOfResidue = 3;
-var driedPortion = {
-	takes: { molarity: { kind: "concentration", atMostTyped: true }, portion: { kind: "volume" } },
-	tasks: [["molarity", "portion"]],
-	startsFrom: "molarity",
-	bottle: "molarity",
-	weighedPortion: "portion",
-	dissolves: true,
-	odd: { molarity: 0.3173, portion: 13.7 },
-	unfit: (formula, received) => {
-		const survives = dryingSalts.some((written) => {
-			const known = readFormula(written);
-			return known.ok && atomsKey(known.value) === atomsKey(formula);
-		});
-		return survives ? void 0 : startTexts.dryingSalt(received, dryingSalts);
-	},
-	near: ({ numbers, typed }, bench, reach) => {
-		const portions = weighedPortions(numbers.portion, bench, reach);
-		return {
-			sets: weighedPortionNear(nearTexts(typed.molarity, reach), portions),
-			otherDigits: false,
-			lacks: portions.length === 0 ? { what: "pipette", about: "portion" } : void 0
-		};
-	},
-	demands: ({ molarity, portion }, bench) => [
-		...portionDemands("portion", portion, bench),
-		...massDemands({ molarity, volume: portion }, bench),
-		...dissolvingDemands(molarity, bench.substance)
-	],
-	use: (numbers, { molarMass: molarMass2, portion }) => {
-		const molarity = molesPerLitre(numbers.molarity);
-		const volume = millilitres(numbers.portion);
-		const left = soluteMass({ molarMass: molarMass2, molarity, volume });
-		if (!left.ok) return left;
-		return success({
-			taken: portion(molarity, volume, "molarity"),
-			deliveredMl: [volume],
-			driedCount: 1,
-			weighings: Array.from({ length: weighingsOfResidue }, () => left.value)
-		});
-	},
-	picture: ({ molarity, portion }) => success({ first: { molarity: molesPerLitre(molarity), volume: millilitres(portion) } })
-};
-
-// src/chemistry/strengths.generated.ts
-var densityList = `
-NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
-HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
-H2SO4 1:1.0049 5:1.0318 10:1.0661 20:1.1398 30:1.2191 40:1.3028 50:1.3952 70:1.6105 100:1.8305
-NaOH 1:1.0095 5:1.0538 10:1.1089 20:1.2192 30:1.3277 40:1.4299
-NH3 1:0.9938 5:0.9770 10:0.9575 20:0.9228 30:0.8920
-CuSO4 1:1.0085 5:1.0511 10:1.1070
-HNO3 1:1.0037 5:1.0257 10:1.0543 20:1.1150 30:1.1801 40:1.2466
-H3PO4 1:1.0038 5:1.0254 10:1.0531 20:1.1135 30:1.1804 40:1.2536
-AgNO3 1:1.0070 5:1.0417 10:1.0882 20:1.1942 30:1.3204 40:1.4743
-KCl 1:1.0046 5:1.0304 10:1.0633 20:1.1328
-CaCl2 1:1.0065 5:1.0401 10:1.0835 20:1.1775 30:1.2816
-NH4Cl 1:1.0014 5:1.0138 10:1.0286 20:1.0567
-MgSO4 1:1.0084 5:1.0497 10:1.1034 20:1.2198
-Na2CO3 1:1.0086 5:1.0502 10:1.1029
-NaHCO3 1:1.0054 5:1.0337
-ZnSO4 1:1.0085 5:1.0511 10:1.1071
-FeCl3 1:1.0068 5:1.0408 10:1.0853
-BaCl2 1:1.0070 5:1.0434 10:1.0921 20:1.2031
-(NH4)2SO4 1:1.0042 5:1.0279 10:1.0574 20:1.1154 30:1.1721 40:1.2277
-C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.0299 10:1.0381 12:1.0465 14:1.0549 15:1.0592 16:1.0635 18:1.0721 20:1.0809 22:1.0899 24:1.0990 25:1.1035 26:1.1082 28:1.1175 30:1.1270 32:1.1366 34:1.1463 35:1.1513 36:1.1562
-C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
-`;
-
-// src/chemistry/densityLines.ts
-var waterAt20 = { massPercent: 0, density: 0.9982 };
-var lineOf = (formula) => densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `));
-function densityLines(formula) {
-	var _a;
-	const listed2 = (_a = lineOf(formula)) == null ? void 0 : _a.split(" ").slice(1).map((pair) => {
-		const [massPercent = "", density = ""] = pair.split(":");
-		return { massPercent: Number(massPercent), density: Number(density) };
-	});
-	return listed2 && [waterAt20, ...listed2.filter(({ massPercent }) => massPercent > 0)];
-}
-var densityFormulas = () => densityList.trim().split("\n").map((line) => {
-	var _a;
-	return (_a = line.split(" ")[0]) != null ? _a : "";
-});
-
-// src/chemistry/densityOfMolarity.ts
-function densityOfMolarity({
-	molarMass: molarMass2,
-	molarity,
-	...line
-}) {
-	var _a;
-	const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
-	if (error) return failure(error);
-	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
-	const b = (heavierDensity - lighterDensity) / (heavierPercent - lighterPercent);
-	const a = lighterDensity - b * lighterPercent;
-	const grams2 = molarity * molarMass2 / 10;
-	const massPercent = 2 * grams2 / (a + Math.sqrt(a * a + 4 * b * grams2));
-	return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
-}
-
-// src/chemistry/listedFormula.ts
-function listedFormula(formula) {
-	if (formula.hydrate) return void 0;
-	const wanted = atomsKey(formula);
-	return densityFormulas().find((written) => {
-		const read = readFormula(written);
-		return read.ok && atomsKey(read.value) === wanted;
-	});
-}
-
-// src/lab/numbers/linePair.ts
-var straightLineOf = (pair) => ({
-	lighterPercent: percent(pair.lighterPercent),
-	lighterDensity: gramsPerMillilitre(pair.lighterDensity),
-	heavierPercent: percent(pair.heavierPercent),
-	heavierDensity: gramsPerMillilitre(pair.heavierDensity)
-});
-
-// src/lab/numbers/densityOnLine.ts
-function densityOnLine(pair, { molarMass: molarMass2, molarity }) {
-	const found = densityOfMolarity({
-		...straightLineOf(pair),
-		molarMass: gramsPerMole(molarMass2),
-		molarity: molesPerLitre(molarity)
-	});
-	return found.ok ? found.value : void 0;
-}
-
-// src/lab/numbers/liesBetween.ts
-var liesBetween = (density, { lighterDensity, heavierDensity }) => density >= Math.min(lighterDensity, heavierDensity) && density <= Math.max(lighterDensity, heavierDensity);
-
-// src/lab/numbers/lineTexts.ts
-var densityDecimals = 4;
-var lineTexts = (pair) => ({
-	lighterPercent: String(pair.lighterPercent),
-	lighterDensity: pair.lighterDensity.toFixed(densityDecimals),
-	heavierPercent: String(pair.heavierPercent),
-	heavierDensity: pair.heavierDensity.toFixed(densityDecimals)
-});
-
-// src/lab/numbers/tableLines.ts
-var pairOf = (one, other) => {
-	const [lighter, heavier] = one.density <= other.density ? [one, other] : [other, one];
-	return {
-		lighterPercent: lighter.massPercent,
-		lighterDensity: lighter.density,
-		heavierPercent: heavier.massPercent,
-		heavierDensity: heavier.density
-	};
-};
-var room = 5e-3;
-var widest = 2;
-var unclearUpTo = 1;
-function tableLines(table, label) {
-	const lines3 = table.filter(({ massPercent }) => massPercent === 0 || massPercent > unclearUpTo);
-	for (let at = 1; at < lines3.length; at += 1) {
-		const [before, after] = [lines3[at - 1], lines3[at]];
-		if (!before || !after) continue;
-		const density = densityOnLine(pairOf(before, after), label);
-		if (density === void 0 || !liesBetween(density, pairOf(before, after))) continue;
-		const further = (from, step) => {
-			const [line, next] = [lines3[from], lines3[from + step]];
-			if (!line || !next || Math.abs(line.density - density) >= room * density) return line;
-			return Math.abs(next.massPercent - line.massPercent) > widest ? line : further(from + step, step);
-		};
-		const [weaker, stronger] = [further(at - 1, -1), further(at, 1)];
-		return weaker && stronger && pairOf(weaker, stronger);
-	}
-	return void 0;
-}
-
-// src/lab/numbers/readTableLines.ts
-var lines = ["lighterPercent", "lighterDensity", "heavierPercent", "heavierDensity"];
-function readTableLines(typed, { formula, molarMass: molarMass2, givenOf }) {
-	var _a;
-	const value = (name) => {
-		var _a2, _b;
-		return (_b = (_a2 = typed[name]) == null ? void 0 : _a2.value) != null ? _b : Number.NaN;
-	};
-	const blank = lines.filter((name) => typed[name] === void 0);
-	const [first] = blank;
-	if (first === void 0) {
-		const error = notALine(
-			straightLineOf({
-				lighterPercent: value("lighterPercent"),
-				lighterDensity: value("lighterDensity"),
-				heavierPercent: value("heavierPercent"),
-				heavierDensity: value("heavierDensity")
-			})
-		);
-		return error ? failure({ ...error, argument: error.argument.replace("_", " ") }) : success({ filled: {}, table: void 0 });
-	}
-	if (blank.length < lines.length) {
-		return failure({ code: "numbers-start", argument: givenOf(first), ...startTexts.linesTogether });
-	}
-	const table = densityLines((_a = listedFormula(formula)) != null ? _a : "");
-	const molarity = value("molarity");
-	const pair = table && tableLines(table, { molarMass: molarMass2, molarity });
-	if (!pair) {
-		const found = demandTexts.withinTable({ molarity, formula: formula.text });
-		return failure({ code: "numbers-shelf", argument: givenOf("molarity"), ...found });
-	}
-	const texts = lineTexts(pair);
-	const filled2 = {};
-	for (const name of lines) {
-		const kind = name === "lighterPercent" || name === "heavierPercent" ? "percent" : "density";
-		const read = readQuantity(texts[name], kind, givenOf(name), { decimalMark: "point" });
-		if (!read.ok) return read;
-		filled2[name] = read.value;
-	}
-	return success({ filled: filled2, table });
-}
-
-// src/lab/numbers/recipes/portionForDensity.ts
-var readabilitiesOfPortion = 1e3;
-var vesselG = 60;
-var differenceNeeded = 0.01;
-var weighingsOfPortion = 2;
-function densityDemands(numbers, { shelf, substance: { formula, molarMass: molarMass2 } }) {
-	const { molarity, portion } = numbers;
-	const expected = densityOnLine(numbers, { molarMass: molarMass2, molarity });
-	if (expected === void 0 || !liesBetween(expected, numbers)) {
-		return [{ demand: "within table", about: "molarity", ...demandTexts.withinTable({ molarity, formula }) }];
-	}
-	const unmet = [];
-	if (Math.abs(expected / waterAt20.density - 1) < differenceNeeded) {
-		unmet.push({ demand: "density differs", about: "molarity", ...demandTexts.densityDiffers({ molarity }) });
-	}
-	const mass = expected * portion;
-	if (mass < readabilitiesOfPortion * shelf.balanceReadabilityG) {
-		const found = { portion, readability: shelf.balanceReadabilityG };
-		unmet.push({ demand: "portion fine enough", about: "portion", ...demandTexts.portionFine(found) });
-	}
-	if (mass + vesselG > shelf.balanceMaxG) {
-		const found = { portion, most: shelf.balanceMaxG };
-		unmet.push({ demand: "portion within range", about: "portion", ...demandTexts.portionRange(found) });
-	}
-	return unmet;
-}
-var portionForDensity = {
-	takes: {
-		molarity: { kind: "concentration", atMostTyped: true },
-		portion: { kind: "volume" },
-		lighterPercent: { kind: "percent", isPictured: false },
-		lighterDensity: { kind: "density", isPictured: false },
-		heavierPercent: { kind: "percent", isPictured: false },
-		heavierDensity: { kind: "density", isPictured: false }
-	},
-	tasks: [["molarity", "portion"]],
-	startsFrom: "molarity",
-	bottle: "molarity",
-	weighedPortion: "portion",
-	dissolves: true,
-	odd: { molarity: 0.3173, portion: 13.7 },
-	unfit: (formula, received) => listedFormula(formula) === void 0 ? startTexts.densityTable(received, densityFormulas()) : void 0,
-	fillIn: readTableLines,
-	near: ({ numbers, typed, table }, bench, reach) => {
-		const portions = weighedPortions(numbers.portion, bench, reach);
-		const sets = weighedPortionNear(nearTexts(typed.molarity, reach), portions);
-		return {
-			sets: table === void 0 ? sets : sets.flatMap((set) => withLines(set, { table, bench })),
-			otherDigits: false,
-			lacks: portions.length === 0 ? { what: "pipette", about: "portion" } : void 0
-		};
-	},
-	demands: (numbers, bench) => [
-		...portionDemands("portion", numbers.portion, bench),
-		...densityDemands(numbers, bench),
-		...dissolvingDemands(numbers.molarity, bench.substance)
-	],
-	use: (numbers, { molarMass: molarMass2, portion }) => {
-		const molarity = molesPerLitre(numbers.molarity);
-		const volume = millilitres(numbers.portion);
-		const expected = densityOfMolarity({ ...straightLineOf(numbers), molarMass: molarMass2, molarity });
-		if (!expected.ok) return expected;
-		return success({
-			taken: portion(molarity, volume, "molarity"),
-			deliveredMl: [volume],
-			closedCount: 1,
-			weighings: Array.from({ length: weighingsOfPortion }, () => grams(expected.value * volume))
-		});
-	},
-	picture: ({ molarity, portion }) => success({ first: { molarity: molesPerLitre(molarity), volume: millilitres(portion) } })
-};
-function withLines(set, { table, bench }) {
-	var _a;
-	const pair = tableLines(table, {
-		molarMass: bench.substance.molarMass,
-		molarity: (_a = set.numbers.molarity) != null ? _a : Number.NaN
-	});
-	if (pair === void 0) return [];
-	return [{ ...set, numbers: { ...set.numbers, ...pair }, texts: { ...set.texts, ...lineTexts(pair) } }];
-}
-
-// src/lab/numbers/dilutionPicture.ts
-function dilutionPicture(numbers) {
-	const dilution = {
-		stock: molesPerLitre(numbers.stock),
-		target: molesPerLitre(numbers.target),
-		finalVolume: millilitres(numbers.volume)
-	};
-	const portion = stockVolume(dilution);
-	if (!portion.ok) return portion;
-	return success({
-		first: { molarity: dilution.stock, volume: portion.value },
-		diluted: { molarity: dilution.target, volume: dilution.finalVolume }
-	});
-}
-
-// src/lab/numbers/dilutionsNear.ts
-var factorRange = { near: 2.5, most: 4 };
-var leastFactor = 1.2;
-function dilutionsNear({ numbers: from, typed }, {
-	stocks,
-	volumes,
-	deliverable
-}) {
-	var _a;
-	const figures = (_a = typed.target) == null ? void 0 : _a.figures;
-	if (figures === void 0) return [];
-	const factor = from.stock / from.target;
-	const found = [];
-	for (const volume of volumes) {
-		for (const { volume: portion, fillings } of deliverable) {
-			const here = volume / portion;
-			const away = Math.max(here / factor, factor / here);
-			if (away > factorRange.most * (1 + 1e-9) || here < leastFactor) continue;
-			for (const { value: stock, text } of stocks) {
-				const targetText = plainText(Number((stock * portion / volume).toPrecision(15)), figures);
-				if (targetText === void 0) continue;
-				const target = Number(targetText);
-				found.push({
-					numbers: { stock, target, volume },
-					texts: { stock: text, target: targetText, volume: String(volume) },
-					fillings,
-					away: away <= factorRange.near * (1 + 1e-9) ? 0 : 1,
-					withinTarget: target <= from.target * (1 + 1e-9)
-				});
-			}
-		}
-	}
-	return found;
-}
-
-// src/lab/numbers/flasksNear.ts
-var digitsOf = (volume) => String(Math.trunc(volume)).length;
-function flasksNear(size, { flasksMl }, { beyond: beyond2 }) {
-	const near = flasksMl.filter((flask) => flask >= size / 4 && flask <= (beyond2 ? size * 4 : size * (1 + 1e-9)));
-	const alike = near.filter((flask) => digitsOf(flask) === digitsOf(size));
-	return alike.length > 0 ? { sizes: alike, otherDigits: false } : { sizes: near, otherDigits: near.length > 0 };
-}
-
-// src/lab/numbers/isWholeFactor.ts
-var isWholeFactor = (larger, smaller) => isSame(larger / smaller, Math.round(larger / smaller));
-
-// src/lab/numbers/portionOf.ts
-var portionOf = ({
-	stock,
-	target,
-	volume
-}) => target / stock * volume;
-
-// src/lab/numbers/recipes/readyStockDiluted.ts
-var readyStockDiluted = {
-	takes: {
-		stock: { kind: "concentration", atMostTyped: true },
-		target: { kind: "concentration" },
-		volume: { kind: "volume", isFlask: true, atMostTyped: true }
-	},
-	tasks: [["stock", "target", "volume"]],
-	startsFrom: "stock",
-	bottle: "stock",
-	dilutes: { target: "target", flask: "volume" },
-	dissolves: false,
-	odd: { stock: 0.3173, target: 0.04519, volume: 173.3 },
-	near: (start, { shelf, deliverable }, reach) => {
-		const { sizes: sizes2, otherDigits } = flasksNear(start.numbers.volume, shelf, reach);
-		const stocks = nearTexts(start.typed.stock, reach);
-		const sets = dilutionsNear(start, { stocks, volumes: sizes2, deliverable });
-		return {
-			sets,
-			otherDigits,
-			lacks: sizes2.length === 0 ? { what: "flask", about: "volume" } : sets.length === 0 ? { what: "pipette", about: "target" } : void 0
-		};
-	},
-	isWhole: ({ stock, target }) => isWholeFactor(stock, target),
-	demands: (numbers, bench) => {
-		const basic = [...weakerDemands(numbers), ...flaskDemands("volume", numbers.volume, bench)];
-		return basic.length > 0 ? basic : portionDemands("target", portionOf(numbers), bench);
-	},
-	use: (numbers, { portion }) => {
-		const stock = molesPerLitre(numbers.stock);
-		const target = molesPerLitre(numbers.target);
-		const finalVolume = millilitres(numbers.volume);
-		const taken = stockVolume({ stock, target, finalVolume });
-		if (!taken.ok) return taken;
-		return success({
-			taken: portion(stock, taken.value, "stock"),
-			diluted: [portion(target, finalVolume, "target")],
-			flasksMl: [finalVolume],
-			deliveredMl: [taken.value]
-		});
-	},
-	picture: dilutionPicture
-};
-
-// src/lab/reagentList.generated.ts
-var reagentList = `
-HCl|concentrated: staff only|hydrochloric acid|acid
-H2SO4|concentrated: staff only|sulfuric acid|acid
-HNO3|concentrated: staff only|nitric acid|acid
-H3PO4|concentrated: staff only|phosphoric acid|acid
-CH3COOH|concentrated: staff only|acetic acid|acid
-HCOOH|concentrated: staff only|formic acid|acid
-HClO4|not for students|perchloric acid|acid
-HF|not for students|hydrofluoric acid|acid
-NH3|concentrated: staff only|ammonia solution|base
-NaOH|concentrated: staff only|sodium hydroxide solution|base
-KOH|concentrated: staff only|potassium hydroxide solution|base
-`;
-
-// src/lab/concentratedReagents.ts
-var concentratedReagents = () => reagentList.trim().split("\n").map((line) => {
-	const [formula = "", use = "", name = "", kind = ""] = line.split("|");
-	return { name, formula, kind: kind === "acid" ? "acid" : "base", forStaff: use !== "not for students" };
-});
-
-// src/chemistry/solutionStrength.ts
-var withoutWater = (text) => text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, "");
-function densityAt(massPercent, points) {
-	let before = waterAt20;
-	for (const point of points.slice(1)) {
-		if (massPercent < point.massPercent) {
-			const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
-			return before.density + share * (point.density - before.density);
-		}
-		before = point;
-	}
-	return before.density;
-}
-var densityUnlisted = 1;
-var densityOfStrongAmmonia = 0.88;
-function massPercentOf(formula, molarity) {
-	var _a, _b;
-	const written = molarMass(formula);
-	if (!written.ok) return written;
-	const dry = molarMass({ atoms: anhydrousAtoms(formula) });
-	if (!dry.ok) return dry;
-	const dryText = withoutWater(formula.text);
-	const points = densityLines(dryText);
-	const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
-	if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
-	const last2 = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
-	let gramsPerMl = waterAt20.density;
-	for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
-	if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
-	return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
-}
-
-// src/chemistry/strengthPercent.ts
-function strengthPercent(formula, strength) {
-	if (strength === "undiluted") return void 0;
-	if ("massPercent" in strength) return strength.massPercent;
-	const found = massPercentOf(formula, strength.molarity);
-	return found.ok ? found.value : void 0;
-}
-
-// src/chemistry/cautionsAt.ts
-function cautionsAt(formula, strength) {
-	const found = cautions(formula, strengthPercent(formula, strength));
-	if (found.ok) return found.value;
-	const undiluted = cautions(formula);
-	if (!undiluted.ok) throw new Error(`cautions for ${formula.text}: ${undiluted.error.code}`);
-	return undiluted.value;
-}
-
-// src/lab/keptFromStudents.ts
-var grave = /^H(300|301|310|311|330|331|334|34\d.*|35\d.*|36\d.*|370|271)$/;
-var graveInSolution = /^H(300|310|330|34\d.*|35\d.*|36\d.*)$/;
-function keptFromStudents({ codes, statements }, isSolution) {
-	const uses = statements.filter(({ about: about2 }) => about2 === "use").map(({ text }) => text);
-	if (codes.some((code) => (isSolution ? graveInSolution : grave).test(code))) return true;
-	return uses.some(
-		(use) => (isSolution ? /: not for students\.$/ : /not for students|staff only|staff weigh it out|: solid: staff|staff weigh out(?! for younger)/).test(use)
-	);
-}
-
-// src/lab/plannerCaution.ts
-var cautions2 = [
-	{ reason: "hydrofluoric", applies: (n) => isExactly(n, { H: 1, F: 1 }) },
-	{ reason: "perchloric", applies: (n) => isExactly(n, { H: 1, Cl: 1, O: 4 }) },
-	{ reason: "sulfuric", applies: (n) => isExactly(n, { H: 2, S: 1, O: 4 }) },
-	{ reason: "nitric", applies: (n) => isExactly(n, { H: 1, N: 1, O: 3 }) },
-	{ reason: "formic", applies: (n) => isExactly(n, { H: 2, C: 1, O: 2 }) },
-	{ reason: "boric", applies: (n) => isExactly(n, { H: 3, B: 1, O: 3 }) },
-	{ reason: "oxalic", applies: (n) => isExactly(n, { H: 2, C: 2, O: 4 }) },
-	// Chromium(III) salts are not meant, and the numbers of atoms alone cannot tell the two apart.
-	{ reason: "chromium", applies: (_, written) => /CrO[34](?!\d)|Cr2O7|CrO2Cl2/.test(written) },
-	{ reason: "lead", applies: (n) => has(n, "Pb") },
-	{ reason: "mercury", applies: (n) => has(n, "Hg") },
-	{ reason: "cobalt", applies: (n) => has(n, "Co") },
-	{ reason: "nickel", applies: (n) => has(n, "Ni") },
-	{ reason: "barium", applies: (n) => has(n, "Ba") && !isExactly(n, { Ba: 1, S: 1, O: 4 }) }
-];
-var has = (counts, element) => {
-	var _a;
-	return ((_a = counts[element]) != null ? _a : 0) > 0;
-};
-var isExactly = (counts, wanted) => Object.keys(wanted).every((element) => counts[element] === wanted[element]) && Object.keys(counts).every((element) => {
-	var _a;
-	return ((_a = counts[element]) != null ? _a : 0) === 0 || wanted[element] !== void 0;
-});
-function plannerCaution(formula) {
-	var _a, _b, _c, _d;
-	const read = readFormula(formula);
-	if (!read.ok) return "";
-	const counts = /* @__PURE__ */ Object.create(null);
-	for (const { element, count } of read.value.atoms) counts[element] = count;
-	const waters = (_b = (_a = read.value.hydrate) == null ? void 0 : _a.count) != null ? _b : 0;
-	counts.H = ((_c = counts.H) != null ? _c : 0) - 2 * waters;
-	counts.O = ((_d = counts.O) != null ? _d : 0) - waters;
-	const written = String(formula).normalize("NFKC").replace(/\s/g, "");
-	const found = cautions2.find(({ applies }) => applies(counts, written));
-	if (found !== void 0) return cautionWithAdvice(cautionTexts[found.reason]);
-	return solidCaution(read.value);
-}
-function solidCaution(formula) {
-	const cautions3 = cautionsAt(formula, "undiluted");
-	const isSoldConcentrated = cautions3.statements.some(
-		({ about: about2, text }) => about2 === "use" && text.includes("concentrated")
-	);
-	if (cautions3.listing === "unlisted" || isSoldConcentrated) return "";
-	if (keptFromStudents(cautions3, false)) return cautionTexts.kept;
-	return cautions3.codes.includes("H314") ? cautionTexts.burning : "";
-}
-
-// src/lab/numbers/recipes/reagentDiluted.ts
-var inBottle = ({ massPercent, density }, molarMass2) => reagentMolarity({
-	molarMass: gramsPerMole(molarMass2),
-	massPercent: percent(massPercent),
-	density: gramsPerMillilitre(density)
-});
-var reagentDiluted = {
-	takes: {
-		massPercent: { kind: "percent" },
-		density: { kind: "density" },
-		target: { kind: "concentration", atMostTyped: true },
-		volume: { kind: "volume", isFlask: true, atMostTyped: true }
-	},
-	tasks: [["target", "volume"]],
-	startsFrom: "target",
-	dilutes: { target: "target", flask: "volume" },
-	dissolves: false,
-	odd: { target: 0.04519, volume: 173.3 },
-	unfit: (formula, received) => {
-		const listed2 = concentratedReagents();
-		const isListed = listed2.some((one) => {
-			const known = readFormula(one.formula);
-			return known.ok && atomsKey(known.value) === atomsKey(formula);
-		});
-		if (isListed) return void 0;
-		return startTexts.concentratedReagent(
-			received,
-			listed2.filter(({ forStaff }) => forStaff).map((one) => one.formula)
-		);
-	},
-	offers: () => concentratedReagents().filter(({ kind, forStaff }) => kind === "acid" && forStaff).map(({ name, formula }) => ({ name, formula, caution: plannerCaution(formula) })),
-	near: ({ numbers, typed }, { shelf }, reach) => {
-		const { sizes: sizes2, otherDigits } = flasksNear(numbers.volume, shelf, reach);
-		const targets = nearTexts(typed.target, reach);
-		return {
-			sets: targets.flatMap(
-				({ value, text }) => sizes2.map((volume) => ({
-					numbers: { target: value, volume },
-					texts: { target: text, volume: String(volume) },
-					fillings: 0,
-					away: 0,
-					withinTarget: true
-				}))
-			),
-			otherDigits,
-			lacks: sizes2.length === 0 ? { what: "flask", about: "volume" } : void 0
-		};
-	},
-	demands: (numbers, bench) => [
-		...weakerDemands({
-			stock: 10 * numbers.massPercent * numbers.density / bench.substance.molarMass,
-			target: numbers.target
-		}),
-		...flaskDemands("volume", numbers.volume, bench)
-	],
-	use: (numbers, { molarMass: molarMass2, portion, studentsDilute }) => {
-		const bottle = inBottle(numbers, molarMass2);
-		if (!bottle.ok) return bottle;
-		const target = molesPerLitre(numbers.target);
-		const volume = millilitres(numbers.volume);
-		const taken = stockVolume({ stock: bottle.value, target, finalVolume: volume });
-		if (!taken.ok) return taken;
-		const massPercent = percent(numbers.massPercent);
-		const made = portion(target, volume, "target");
-		return success(
-			studentsDilute ? { poured: { volume: taken.value, massPercent }, diluted: [made], flasksMl: [volume] } : { madeByStaff: { ...made, massPercent, density: gramsPerMillilitre(numbers.density) } }
-		);
-	},
-	picture: (numbers, { molarMass: molarMass2 }) => {
-		const bottle = inBottle(numbers, molarMass2);
-		return bottle.ok ? dilutionPicture({ stock: bottle.value, target: numbers.target, volume: numbers.volume }) : bottle;
-	}
-};
-
-// src/lab/numbers/recipes/serialFlasks.ts
-var ratioRange = { near: 1.6, further: 2.5, most: 4 };
-var slack = 1 + 1e-9;
-var serialFlasks = {
-	takes: {
-		stock: { kind: "concentration", atMostTyped: true },
-		portion: { kind: "volume" },
-		flask: { kind: "volume", isFlask: true, atMostTyped: true }
-	},
-	tasks: [["stock", "portion", "flask"]],
-	startsFrom: "stock",
-	bottle: "stock",
-	isRow: true,
-	dissolves: false,
-	odd: { stock: 0.3173, flask: 237.1, portion: 13.7 },
-	near: ({ numbers: from, typed }, { shelf, deliverable }, reach) => {
-		const stocks = nearTexts(typed.stock, reach);
-		const { sizes: sizes2, otherDigits } = flasksNear(from.flask, shelf, reach);
-		const ratio = from.flask / from.portion;
-		const sets = stocks.flatMap(
-			({ value: stock, text }) => sizes2.flatMap(
-				(flask) => deliverable.flatMap(({ volume: portion, fillings }) => {
-					const here = flask / portion;
-					const away = Math.max(here / ratio, ratio / here);
-					if (away > ratioRange.most * slack) return [];
-					return [
-						{
-							numbers: { stock, portion, flask },
-							texts: { stock: text, portion: String(portion), flask: String(flask) },
-							fillings,
-							away: away <= ratioRange.near * slack ? 0 : away <= ratioRange.further * slack ? 1 : 2,
-							withinTarget: here * slack >= ratio
-						}
-					];
-				})
-			)
-		);
-		return {
-			sets,
-			otherDigits,
-			lacks: sizes2.length === 0 ? { what: "flask", about: "flask" } : sets.length === 0 ? { what: "pipette", about: "portion" } : void 0
-		};
-	},
-	isWhole: ({ portion, flask }) => isWholeFactor(flask, portion),
-	demands: ({ portion, flask }, bench) => [
-		...flaskDemands("flask", flask, bench),
-		...portionDemands("portion", portion, bench),
-		...portion <= flask / 2 ? [] : [
-			{
-				demand: "portion within flask",
-				about: "portion",
-				...demandTexts.portionWithinFlask({ flask, portion })
-			}
-		]
-	],
-	use: (numbers, { portion, dilutions }) => {
-		const taken = millilitres(numbers.portion);
-		const flask = millilitres(numbers.flask);
-		const flasks = Array.from({ length: dilutions }, (_, index) => index + 1);
-		return success({
-			taken: portion(molesPerLitre(numbers.stock), taken, "stock"),
-			diluted: flasks.map((times) => portion(molesPerLitre(numbers.stock * (taken / flask) ** times), flask)),
-			flasksMl: flasks.map(() => flask),
-			deliveredMl: [taken]
-		});
-	},
-	picture: (numbers, { step }) => {
-		const share = numbers.portion / numbers.flask;
-		const before = numbers.stock * share ** (step - 1);
-		const checked = dilutionPicture({ stock: before, target: before * share, volume: numbers.flask });
-		if (!checked.ok) return checked;
-		const { diluted } = checked.value;
-		return success({ first: { molarity: molesPerLitre(before), volume: millilitres(numbers.portion) }, diluted, step });
-	}
-};
-
-// src/lab/numbers/recipes/solidInFlask.ts
-var solidInFlask = {
-	takes: {
-		molarity: { kind: "concentration", atMostTyped: true },
-		flask: { kind: "volume", isFlask: true, atMostTyped: true },
-		purity: { kind: "percent", optional: true, isPictured: false }
-	},
-	tasks: [["molarity", "flask"]],
-	startsFrom: "molarity",
-	madeIn: "flask",
-	dissolves: true,
-	odd: { molarity: 0.3173, flask: 237.1 },
-	near: ({ numbers, typed }, { shelf }, reach) => {
-		const { sizes: sizes2, otherDigits } = flasksNear(numbers.flask, shelf, reach);
-		const molarities = nearTexts(typed.molarity, reach);
-		return {
-			sets: sizes2.flatMap(
-				(flask) => molarities.map(({ value, text }) => ({
-					numbers: { molarity: value, flask },
-					texts: { molarity: text, flask: String(flask) },
-					fillings: 0,
-					away: 0,
-					withinTarget: true
-				}))
-			),
-			otherDigits,
-			lacks: sizes2.length === 0 ? { what: "flask", about: "flask" } : void 0
-		};
-	},
-	demands: ({ molarity, flask }, bench) => [
-		...flaskDemands("flask", flask, bench),
-		...massDemands({ molarity, volume: flask }, bench),
-		...dissolvingDemands(molarity, bench.substance)
-	],
-	use: (numbers, { molarMass: molarMass2, portion }) => {
-		const molarity = molesPerLitre(numbers.molarity);
-		const volume = millilitres(numbers.flask);
-		const purity = Number.isNaN(numbers.purity) ? void 0 : percent(numbers.purity);
-		const weighed = soluteMass({ molarMass: molarMass2, molarity, volume, purity });
-		if (!weighed.ok) return weighed;
-		return success({
-			solid: { mass: weighed.value, ...purity === void 0 ? {} : { purity } },
-			made: portion(molarity, volume, "molarity"),
-			flasksMl: [volume],
-			weighings: [weighed.value]
-		});
-	},
-	picture: ({ molarity, flask }) => success({ first: { molarity: molesPerLitre(molarity), volume: millilitres(flask) } })
-};
-
-// src/lab/numbers/recipes/solidThenDilution.ts
-var ofStock = ({ about: about2, ...unmet }) => ({ ...unmet, about: "stock" });
-var solidThenDilution = {
-	takes: {
-		stock: { kind: "concentration", atMostTyped: true },
-		flask: { kind: "volume", isFlask: true, atMostTyped: true },
-		purity: { kind: "percent", optional: true, isPictured: false },
-		target: { kind: "concentration" },
-		volume: { kind: "volume", isFlask: true, atMostTyped: true }
-	},
-	tasks: [
-		["stock", "flask"],
-		["stock", "target", "volume"]
-	],
-	startsFrom: "stock",
-	madeIn: "flask",
-	dilutes: { target: "target", flask: "volume" },
-	dissolves: true,
-	odd: { stock: 0.3173, flask: 237.1, target: 0.04519, volume: 173.3 },
-	near: (start, { shelf, deliverable }, reach) => {
-		const flasks = flasksNear(start.numbers.flask, shelf, reach);
-		const volumes = flasksNear(start.numbers.volume, shelf, reach);
-		const stocks = nearTexts(start.typed.stock, reach);
-		const dilutions = dilutionsNear(start, { stocks, volumes: volumes.sizes, deliverable });
-		return {
-			sets: flasks.sizes.flatMap(
-				(flask) => dilutions.map(
-					(dilution) => ({
-						...dilution,
-						numbers: { ...dilution.numbers, flask },
-						texts: { ...dilution.texts, flask: String(flask) }
-					})
-				)
-			),
-			otherDigits: flasks.otherDigits || volumes.otherDigits,
-			lacks: flasks.sizes.length === 0 ? { what: "flask", about: "flask" } : volumes.sizes.length === 0 ? { what: "flask", about: "volume" } : dilutions.length === 0 ? { what: "pipette", about: "target" } : void 0
-		};
-	},
-	isWhole: ({ stock, target }) => isWholeFactor(stock, target),
-	demands: (numbers, bench) => {
-		const { stock, flask, volume } = numbers;
-		const basic = [
-			...weakerDemands(numbers),
-			...flaskDemands("flask", flask, bench),
-			...flaskDemands("volume", volume, bench)
-		];
-		const portion = portionOf(numbers);
-		const ofPortion = basic.length > 0 ? [] : [
-			...portionDemands("target", portion, bench),
-			...portion > flask / 2 * (1 + 1e-9) ? [
-				{
-					demand: "portion within stock",
-					about: "flask",
-					...demandTexts.portionWithinStock({ flask })
-				}
-			] : []
-		];
-		return [
-			...basic,
-			...ofPortion,
-			...massDemands({ molarity: stock, volume: flask }, bench).map(ofStock),
-			...dissolvingDemands(stock, bench.substance).map(ofStock)
-		];
-	},
-	use: (numbers, context) => {
-		const { portion } = context;
-		const named = (name) => name === "molarity" ? "stock" : name;
-		const made = solidInFlask.use(
-			{ molarity: numbers.stock, flask: numbers.flask, purity: numbers.purity },
-			{ ...context, portion: (molarity, volume, name) => portion(molarity, volume, named(name)) }
-		);
-		if (!made.ok) return made;
-		const dilution = readyStockDiluted.use(numbers, context);
-		if (!dilution.ok) return dilution;
-		const { taken, flasksMl = [], ...diluted } = dilution.value;
-		return success({
-			...made.value,
-			...diluted,
-			...taken ? { takenFromOwn: taken } : {},
-			flasksMl: [millilitres(numbers.flask), ...flasksMl]
-		});
-	},
-	picture: dilutionPicture
-};
-
-// src/lab/numbers/recipes.ts
-var recipes = {
-	"solid in a flask": solidInFlask,
-	"solid, then a dilution": solidThenDilution,
-	"ready stock diluted": readyStockDiluted,
-	"serial flasks": serialFlasks,
-	"reagent diluted": reagentDiluted,
-	"dried portion": driedPortion,
-	"portion for density": portionForDensity
-};
-
-// src/lab/numbers/recipeOf.ts
-function recipeOf({ numbers }) {
-	if (numbers.recipe === void 0) return void 0;
-	const { recipe: name, takes } = numbers;
-	const named = Object.entries(takes).filter((pair) => pair[1] !== void 0);
-	return { name, entry: recipes[name], takes: Object.fromEntries(named) };
-}
-
-// src/lab/unitKind.ts
+// src/lab/judging/unitKind.ts
 var kinds = {
 	g: "mass",
 	mL: "volume",
@@ -6753,7 +7794,7 @@ function unitKind(unit) {
 	return kind;
 }
 
-// src/lab/activitySlips.ts
+// src/lab/judging/activitySlips.ts
 var exactly = (value) => ({ low: value, middle: value, high: value });
 function givenNumber(name, { activity, givens, decimalMark }) {
 	const given = activity == null ? void 0 : activity.givens.find((one) => one.name === name);
@@ -6762,13 +7803,19 @@ function givenNumber(name, { activity, givens, decimalMark }) {
 	const read = readQuantity(givens[given.name], kind, given.name, { decimalMark });
 	return read.ok ? [read.value.value] : [];
 }
-function givensOf({ activity }) {
+function givenOf({ activity }, { quantity, takes }) {
 	var _a;
-	const recipe = activity && recipeOf(activity);
-	const given = (name) => name === void 0 ? void 0 : recipe == null ? void 0 : recipe.takes[name];
-	const { bottle, madeIn, dilutes } = (_a = recipe == null ? void 0 : recipe.entry) != null ? _a : {};
-	return { bottle: given(bottle), madeIn: given(madeIn), target: given(dilutes == null ? void 0 : dilutes.target), flask: given(dilutes == null ? void 0 : dilutes.flask) };
+	for (const step of (_a = activity == null ? void 0 : activity.steps) != null ? _a : []) {
+		if (step.kind !== "calculated" || step.quantity !== quantity) continue;
+		const source = step.takes[takes];
+		if (source && "given" in source) return source.given;
+	}
+	return void 0;
 }
+var dilutionAsked = (around) => ({
+	target: givenOf(around, { quantity: "stock volume", takes: "target molarity" }),
+	flask: givenOf(around, { quantity: "stock volume", takes: "target volume" })
+});
 function plannedMolarity(step, { stepOf, readyOf }) {
 	const { mass } = step.takes;
 	const weighed = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
@@ -6787,14 +7834,14 @@ function plannedDilution(step, around) {
 	const worked = planned.map(
 		(molarity) => spanOver(around.ready, around.ready.quantity.relation, { "stock molarity": molarity })
 	);
-	const { target, flask } = givensOf(around);
+	const { target, flask } = dilutionAsked(around);
 	const isOfPlan = flask !== void 0 && volume && "given" in volume && volume.given === flask;
 	return [...worked, ...isOfPlan ? givenNumber(target, around).map(exactly) : []];
 }
 function labelledMolarity(step, around) {
 	const { density } = step.takes;
 	if (!density || !("entryOf" in density)) return [];
-	return givenNumber(givensOf(around).bottle, around).map(exactly);
+	return givenNumber(givenOf(around, { quantity: "percent error", takes: "accepted" }), around).map(exactly);
 }
 function massToWeigh({ id }, { activity, readyOf }) {
 	const mass = activity == null ? void 0 : activity.steps.find(
@@ -6804,8 +7851,8 @@ function massToWeigh({ id }, { activity, readyOf }) {
 	return ready ? [spanOver(ready, ready.quantity.relation)] : [];
 }
 function flasksCompared(around) {
-	const { madeIn, flask } = givensOf(around);
-	const [stock] = givenNumber(madeIn, around);
+	const { flask } = dilutionAsked(around);
+	const [stock] = givenNumber(givenOf(around, { quantity: "mass of solute", takes: "volume" }), around);
 	const [diluted] = givenNumber(flask, around);
 	if (stock === void 0 || diluted === void 0) return [];
 	return [exactly(stock / diluted), exactly(diluted / stock)];
@@ -6930,551 +7977,11 @@ function judgeCalculated(step, cell, around) {
 	};
 }
 
-// src/lab/blockKey.ts
+// src/lab/bench/blockKey.ts
 var blockKey = (givens) => {
 	var _a;
 	return String((_a = givens.key) != null ? _a : "").trim();
 };
-
-// src/lab/letterOf.ts
-var letterOf = (place) => String.fromCharCode(97 + place);
-
-// src/lab/seededRandom.ts
-var hashOf = (text) => {
-	let hash = 2166136261;
-	for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 16777619);
-	return hash >>> 0;
-};
-function seededRandom(seed) {
-	let state = hashOf(seed);
-	return () => {
-		state = state + 2654435769 | 0;
-		let bits = Math.imul(state ^ state >>> 16, 2246822507);
-		bits = Math.imul(bits ^ bits >>> 13, 3266489909);
-		return ((bits ^ bits >>> 16) >>> 0) / 4294967296;
-	};
-}
-function shuffled(items, random) {
-	const dealt = items.slice();
-	for (let last2 = dealt.length - 1; last2 > 0; last2 -= 1) {
-		const drawn = Math.floor(random() * (last2 + 1));
-		const moved = dealt[last2];
-		dealt[last2] = dealt[drawn];
-		dealt[drawn] = moved;
-	}
-	return dealt;
-}
-
-// src/lab/lettered.ts
-var letterSeed = (name, { step = "", key = "" }) => key === "" ? name : `${key}|${step}|${name}`;
-var lettered = (seed, items) => shuffled(items, seededRandom(seed)).map((item, place) => ({ letter: letterOf(place), item }));
-
-// src/chemistry/acidOrBase.ts
-var weakBases = ["NH3", "CH3NH2", "C2H5NH2", "(CH3)2NH", "C5H5N", "N2H4"];
-var neitherOfThem = ["FeF3"];
-var byAtoms;
-function listed() {
-	const entries = (formulas, kind) => formulas.flatMap((text) => {
-		const read = readFormula(text);
-		return read.ok ? [[atomsKey(read.value), kind]] : [];
-	});
-	byAtoms != null ? byAtoms : byAtoms = new Map([
-		...entries([...strongAcids, ...weakElectrolytes], "acid"),
-		...entries(weakBases, "base"),
-		...entries(neitherOfThem, "neither")
-	]);
-	return byAtoms;
-}
-var carboxyl = /COOH|CO2H|HOOC/;
-var hydroxide = /^(?:[A-Z][a-z]?|NH4|\(NH4\))\(?OH\)?\d*$/;
-function acidOrBase(formula) {
-	const known = listed().get(atomsKey({ atoms: anhydrousAtoms(formula) }));
-	if (known !== void 0) return known;
-	const written = formula.text.normalize("NFKC").replace(/\s|[·•*.⋅∙‧・].*$/gu, "");
-	if (carboxyl.test(written)) return "acid";
-	if (hydroxide.test(written)) return "base";
-	const found = ions(formula);
-	if (found.ok) {
-		const cations = found.value.filter(({ charge }) => charge > 0);
-		if (cations.length > 0 && cations.every(({ ion }) => ion === "H⁺")) return "acid";
-		return found.value.some(({ ion }) => ion === "OH⁻") ? "base" : "neither";
-	}
-	return found.error.code === "ions-weak" ? "acid" : "neither";
-}
-
-// src/lab/optionReply.ts
-function optionReply({ reply }, solute) {
-	if (typeof reply === "string") return reply;
-	const formula = readFormula(solute);
-	return reply[formula.ok ? acidOrBase(formula.value) : "neither"];
-}
-
-// src/lab/questions/crystalWater.ts
-var crystalWater = {
-	name: "crystal water",
-	// True of every formula, since a team may have one without water.
-	stem: [
-		"Water after a dot, if ",
-		{ given: "formula" },
-		" has some, is part of the crystals. Where is it in the full flask?"
-	],
-	right: {
-		id: "joins the rest",
-		text: ["part of the water in the flask"],
-		reply: "Yes: it counted on the balance, and in the flask it is water like the rest. The mark takes care of the volume."
-	},
-	others: [
-		{
-			id: "stays bound",
-			text: ["still bound, in tiny crystals"],
-			reply: "The solution is clear. What has happened to the crystals that held the water?"
-		},
-		{
-			id: "extra volume",
-			text: ["extra, above what the flask says"],
-			reply: "Up to where did you fill, and was that water in the flask already?"
-		},
-		{
-			id: "more moles",
-			text: ["it became more moles of salt"],
-			reply: "One formula unit comes with its waters. How many units of the salt itself is that?"
-		},
-		{
-			id: "gone on balance",
-			text: ["nowhere: it never counts"],
-			reply: "If the water weighed nothing, would the molar mass need the part after the dot?"
-		}
-	],
-	hints: [
-		"Follow the water: from the bottle to the balance, and from there to the flask.",
-		"The mark fixes the volume of everything together, whichever way the water came in.",
-		["Your flask holds ", { given: "flask" }, " mL in all. Whose water fills it up to there?"]
-	]
-};
-
-// src/lab/questions/diluteAcid.ts
-var diluteAcid = {
-	name: "dilute acid",
-	stem: [
-		"The ",
-		{ given: "formula" },
-		" from the bottle now has ",
-		{ given: "target molarity" },
-		" mol/L. What did the water do?"
-	],
-	right: {
-		id: "spread out",
-		text: ["spread it out: fewer in each mL"],
-		reply: {
-			acid: "Yes: dilute says how crowded. Strong and weak say how far an acid comes apart.",
-			base: "Yes: dilute says how crowded. Strong and weak say how much of a base turns into hydroxide ions.",
-			neither: "Yes: dilute says how crowded the particles are. The water did not change what they are."
-		}
-	},
-	others: [
-		{
-			id: "used up",
-			text: ["used up most of it"],
-			reply: "If it were used up, what would have taken its place?"
-		},
-		{
-			id: "neutral",
-			text: ["made it harmless: no more care"],
-			reply: "Would you leave the goggles off? What is still in the flask?"
-		},
-		{
-			id: "another acid",
-			text: ["made a weaker substance of it"],
-			reply: {
-				acid: "Does the word weak tell you how much water there is, or what the acid itself does?",
-				base: "Does the word weak tell you how much water there is, or what the base itself does?",
-				neither: "Are the particles other ones now, or are they only further apart?"
-			}
-		}
-	],
-	hints: [
-		"Keep two words apart: dilute and weak.",
-		"Dilution changes how many particles are in each mL. Does it change what they are?",
-		["Each litre in the flask now holds ", { given: "target molarity" }, " mol. Where did they come from?"]
-	]
-};
-
-// src/lab/questions/dilutionParticles.ts
-var dilutionParticles = {
-	name: "dilution particles",
-	stem: [
-		"A portion of stock becomes ",
-		{ given: "target volume" },
-		" mL of solution. Is there as much ",
-		{ given: "formula" },
-		" as before?"
-	],
-	right: {
-		id: "spread out",
-		text: ["just as much, more spread out"],
-		reply: "Yes: the water spreads the particles out. None are made or lost, so each mL holds fewer of them."
-	},
-	others: [
-		{
-			id: "amount falls",
-			text: ["less, as the molarity went down"],
-			reply: "Molarity says how crowded the particles are. If none left the flask, where could the others have gone?"
-		},
-		{
-			id: "amount grows",
-			text: ["more, as there is more solution"],
-			reply: "The volume grew because of water. Does water bring any of the solute with it?"
-		},
-		{
-			id: "same molarity",
-			text: ["just as much, also in each mL"],
-			reply: "Picture one mL before and one mL after. Would you count the same number in both?"
-		},
-		{
-			id: "weaker particles",
-			text: ["as many particles, each weaker"],
-			reply: "Can water change one particle, or only how far apart they are?"
-		}
-	],
-	hints: [
-		"Keep two things apart: how much there is, and how crowded it is.",
-		"amount = molarity × volume. If one of the two goes down and the other up, what does the amount do?",
-		[
-			"Before: ",
-			{ given: "stock molarity" },
-			" mol/L in your portion. After: ",
-			{ given: "target molarity" },
-			" mol/L in ",
-			{ given: "target volume" },
-			" mL. Picture every particle of the portion, then pour in the water."
-		]
-	]
-};
-
-// src/lab/questions/impureSolidQuestion.ts
-var impureSolidQuestion = {
-	name: "impure solid",
-	stem: [
-		"Your solid is ",
-		{ given: "purity" },
-		" % ",
-		{ given: "formula" },
-		". Another flask got the same mass, but pure. What does yours hold?"
-	],
-	right: {
-		id: "fewer",
-		text: ["fewer particles of the solute"],
-		reply: "Yes: part of what the balance showed is something else. That is why you weigh out more."
-	},
-	others: [
-		{
-			id: "same",
-			text: ["as many particles, by the balance"],
-			reply: "Can the balance tell the solute from what is mixed into it?"
-		},
-		{
-			id: "more",
-			text: ["more particles of the solute"],
-			reply: "If part of the mass is something else, what is left for the solute?"
-		},
-		{
-			id: "smaller",
-			text: ["as many, but less pure particles"],
-			reply: "Look at one particle. Is it the particle that is impure, or the heap it came from?"
-		}
-	],
-	hints: [
-		"A balance weighs all that lies on it.",
-		"mass of solute = mass of solid × purity ÷ 100",
-		["Of every 100 g of your solid, ", { given: "purity" }, " g are solute. What is the rest?"]
-	]
-};
-
-// src/lab/questions/ionShare.ts
-var ionShare = {
-	name: "ion share",
-	stem: [
-		"More water goes into the ",
-		{ given: "formula" },
-		" solution. Count each kind of ion in one mL, before and after. How do the kinds compare?"
-	],
-	right: {
-		id: "same ratio",
-		text: ["fewer of each, in the same ratio"],
-		reply: "Yes: the formula sets the ratio. Water spreads all kinds out alike."
-	},
-	others: [
-		{
-			id: "equal",
-			text: ["their numbers come closer together"],
-			reply: "To come closer, one kind would have to thin out faster. What would hold the others back?"
-		},
-		{
-			id: "only one",
-			text: ["only the positive ones get fewer"],
-			reply: "What would the charges in that mL add up to?"
-		},
-		{
-			id: "depends",
-			text: ["that depends on how much water"],
-			reply: "Does water bring ions of the salt, or take some of one kind away?"
-		}
-	],
-	hints: [
-		"Follow one formula unit and all of its ions while the water goes in.",
-		"Each kind is spread through the same, larger volume. By which factor does each get less crowded?",
-		["Draw ten units of ", { given: "formula" }, " as ions in a small box, then the same ions in a larger one."]
-	]
-};
-
-// src/lab/questions/lastFlask.ts
-var lastFlask = {
-	name: "last flask",
-	stem: [
-		"Take one mL from the first flask and one from the third. How many ",
-		{ given: "formula" },
-		" particles has the third?"
-	],
-	right: {
-		id: "fewer in each mL",
-		text: ["fewer, of the same kind"],
-		reply: "Yes: each flask spreads its portion out again, and the particles stay what they are."
-	},
-	others: [
-		{
-			id: "same number",
-			text: ["just as many, in equal portions"],
-			reply: "The portions had the same volume. Were they equally crowded?"
-		},
-		{
-			id: "smaller",
-			text: ["just as many, but smaller ones"],
-			reply: "Can water cut a particle, or only move in between?"
-		},
-		{
-			id: "same steps",
-			text: ["fewer, by the same number"],
-			reply: "Does each flask take the same number away, or the same share?"
-		},
-		{
-			id: "more",
-			text: ["more, as it was diluted again"],
-			reply: "What joined the portion each time: solute or water?"
-		}
-	],
-	hints: [
-		"Follow one portion: what comes along with it, and what joins it?",
-		"Each flask keeps the same share of the molarity before: portion ÷ flask.",
-		[
-			"Each time ",
-			{ given: "portion" },
-			" mL become ",
-			{ given: "flask" },
-			" mL. What does that do to how crowded they are?"
-		]
-	]
-};
-
-// src/lab/questions/overNight.ts
-var overNight = {
-	name: "over night",
-	stem: [
-		"A clear, well mixed ",
-		{ given: "formula" },
-		" solution stands overnight with its stopper in. Where is it strongest in the morning?"
-	],
-	right: {
-		id: "even",
-		text: ["nowhere: it is the same all through"],
-		reply: "Yes: particles never stop moving about, and nothing sorts them once they are spread out."
-	},
-	others: [
-		{
-			id: "bottom",
-			text: ["at the bottom: the solute is heavier"],
-			reply: "Sand settles. Is a single particle among water like a grain of sand?"
-		},
-		{
-			id: "top",
-			text: ["at the top: the water sinks"],
-			reply: "What would have to hold the water and the solute apart for one of them to sink?"
-		},
-		{
-			id: "solid",
-			text: ["nowhere: the solid has settled out"],
-			reply: "No water left the flask. What would push the particles out of it?"
-		}
-	],
-	hints: [
-		"Think of what particles do when nobody is looking.",
-		"Left alone, things mix by themselves, though it takes long. Do they ever unmix?",
-		["Follow one particle of ", { given: "formula" }, " through the night. Does it rest?"]
-	]
-};
-
-// src/lab/questions/portionStrength.ts
-var portionStrength = {
-	name: "portion strength",
-	stem: ["Half of your ", { given: "formula" }, " solution goes into a clean, dry beaker. What is in it?"],
-	right: {
-		id: "same molarity",
-		text: ["same molarity, half the amount"],
-		reply: "Yes: each mL holds what it held before. There are just fewer mL."
-	},
-	others: [
-		{
-			id: "half molarity",
-			text: ["half molarity, half the amount"],
-			reply: "Think of soup at home: is a spoonful of it weaker than the pot it came from?"
-		},
-		{
-			id: "double molarity",
-			text: ["twice the molarity, less space"],
-			reply: "The particles moved together with their water. Did anything bring them closer to each other?"
-		},
-		{
-			id: "same amount",
-			text: ["same molarity, same amount"],
-			reply: "What stayed in the flask? Can all of the solute be in the beaker?"
-		},
-		{
-			id: "beaker decides",
-			text: ["that depends on the beaker"],
-			reply: "Does an empty, dry beaker add anything or take anything away?"
-		}
-	],
-	hints: [
-		"Keep two things apart: how much there is, and how crowded it is.",
-		"amount = molarity × volume. Which of the three changes when you pour?",
-		["Think of one mL of your ", { given: "molarity" }, " mol/L solution. Is that mL changed by being poured?"]
-	]
-};
-
-// src/lab/questions/separateIons.ts
-var separateIons = {
-	name: "separate ions",
-	stem: ["The ", { given: "formula" }, " has all dissolved. What comes from one formula unit?"],
-	right: {
-		id: "separate",
-		text: ["each ion apart, as many as written"],
-		reply: "Yes: water comes between the ions, and a small number in the formula counts ions that are apart."
-	},
-	others: [
-		{
-			id: "one piece",
-			text: ["one piece: its ions stay together"],
-			reply: "Salt water carries a current. Could it, if each piece had no charge left over?"
-		},
-		{
-			id: "clump",
-			text: ["ions of one kind stuck together"],
-			reply: "Ions of the same kind have the same charge. Would they hold on to each other?"
-		},
-		{
-			id: "atoms",
-			text: ["atoms without charge, one per letter"],
-			reply: "What would have to happen for an ion to lose its charge? Does water do that?"
-		},
-		{
-			id: "one each",
-			text: ["always one ion of each kind"],
-			reply: "Add up the charges of what you chose. Does the solution as a whole have a charge?"
-		}
-	],
-	hints: [
-		"Ask what water does to a crystal: which parts can it pull apart?",
-		"All charges in a solution add up to nothing. Count ions until they do.",
-		["Write ", { given: "formula" }, " as its ions, each with its charge. How many of each make the charges even?"]
-	]
-};
-
-// src/lab/questions/wholeMolecules.ts
-var wholeMolecules = {
-	name: "whole molecules",
-	stem: ["The ", { given: "formula" }, " has all dissolved, and the solution looks like water. What is in it?"],
-	right: {
-		id: "whole",
-		text: ["whole molecules, apart from each other"],
-		reply: "Yes: water pulls the molecules away from each other and leaves each of them whole."
-	},
-	others: [
-		{
-			id: "atoms",
-			text: ["its atoms, each by itself"],
-			reply: "Dry the solution and the solid is back. Could loose atoms find their places again?"
-		},
-		{
-			id: "ions",
-			text: ["positive and negative ions"],
-			reply: "Would this solution carry a current the way salt water does?"
-		},
-		{
-			id: "melted",
-			text: ["the solid, melted to a liquid"],
-			reply: "Melting needs warmth and only one substance. What did the water do here?"
-		},
-		{
-			id: "gone",
-			text: ["only water: the solid is gone"],
-			reply: "Put the flask on a balance before and after. Would the reading drop?"
-		}
-	],
-	hints: [
-		"Not to be seen is not the same as not there.",
-		"Water can part molecules from each other. Parting the atoms of one takes a reaction.",
-		["Picture one molecule of ", { given: "formula" }, " at the edge of the solid. What does the water pull on?"]
-	]
-};
-
-// src/lab/questions.ts
-var allQuestions = () => [
-	dilutionParticles,
-	portionStrength,
-	crystalWater,
-	impureSolidQuestion,
-	lastFlask,
-	diluteAcid,
-	separateIons,
-	ionShare,
-	wholeMolecules,
-	overNight
-];
-function questionByName(name) {
-	const found = allQuestions().find((question) => question.name === name);
-	if (found === void 0) throw new Error(`No question is called “${name}”.`);
-	return found;
-}
-
-// src/lab/texts/choosing.ts
-var choiceTexts = {
-	/** Below the options. */
-	asked: "Answer with a letter.",
-	oneLetter: (letters) => `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`
-};
-
-// src/lab/checkChoice.ts
-function letteredOptions(questionName, whose = {}) {
-	const { right, others } = questionByName(questionName);
-	return lettered(letterSeed(questionName, whose), [right, ...others]);
-}
-function chosenLetter(entry) {
-	if (typeof entry !== "string") return void 0;
-	const read = /^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)/su.exec(
-		entry.normalize("NFKC").toLowerCase()
-	);
-	return read == null ? void 0 : read[1];
-}
-function checkChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
-	if (isBlank(entry)) return { status: "blank", lookAt: "" };
-	const options = letteredOptions(questionName, letters);
-	const letter = chosenLetter(entry);
-	const chosen2 = options.find((option) => option.letter === letter);
-	if (chosen2 === void 0) {
-		return { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
-	}
-	const isRight = chosen2.item.id === questionByName(questionName).right.id;
-	return { status: isRight ? "on target" : "not yet", lookAt: optionReply(chosen2.item, solute) };
-}
 
 // src/lab/judging/judgeChosen.ts
 var judgeChosen = (step, cell, { activity, givens }) => {
@@ -7483,45 +7990,6 @@ var judgeChosen = (step, cell, { activity, givens }) => {
 		letters: { step: step.id, key: blockKey(givens) },
 		solute: givens[(_a = activity == null ? void 0 : activity.numbers.formula) != null ? _a : ""]
 	});
-};
-
-// src/measurement/volumetricTolerance.ts
-function volumetricTolerance({ vessel, volume, glassClass, standard }) {
-	var _a;
-	const figures = glasswareFigures({
-		kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette",
-		glassClass,
-		standard
-	});
-	const found = (_a = figures.find((figure) => figure.volume >= volume)) != null ? _a : figures[figures.length - 1];
-	if (found === void 0) throw new Error(`No figures for a ${vessel} of class ${glassClass} by ${standard}.`);
-	const share = Math.max(1, volume / found.volume);
-	return {
-		tolerance: millilitres(found.tolerance * share),
-		readAt: found.volume,
-		confirmed: found.basis === "source"
-	};
-}
-
-// src/lab/defaultSettings.ts
-var defaultSettings = {
-	activity: "stock and dilution",
-	periods: "2",
-	figures: "3",
-	"atomic-weight decimals": "2",
-	"chlorine on the table": "35.45",
-	"decimal mark": "point",
-	"judge figures": "no",
-	"highest help level": "3",
-	"glassware class": "B",
-	"glassware standard": "ISO",
-	balance: "0.01 g",
-	"allowance for technique": "2 %",
-	spare: "10 %",
-	"spare glassware": "10 %",
-	"work the dilution from": "nominal stock",
-	"concentrated reagents": "staff",
-	seed: "1"
 };
 
 // src/lab/texts/readings.ts
@@ -7590,7 +8058,46 @@ as rectangular distributions by JCGM 100, plus ${parts.percent} % of what is exp
 	examples: (unit, parts) => `So ${parts.map(({ reading, limit }) => `${reading} ${unit} may be off by ${limit} ${unit}`).join(", and ")}.`
 };
 
-// src/lab/readingTolerance.ts
+// src/measurement/volumetricTolerance.ts
+function volumetricTolerance({ vessel, volume, glassClass, standard }) {
+	var _a;
+	const figures = glasswareFigures({
+		kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette",
+		glassClass,
+		standard
+	});
+	const found = (_a = figures.find((figure) => figure.volume >= volume)) != null ? _a : figures[figures.length - 1];
+	if (found === void 0) throw new Error(`No figures for a ${vessel} of class ${glassClass} by ${standard}.`);
+	const share = Math.max(1, volume / found.volume);
+	return {
+		tolerance: millilitres(found.tolerance * share),
+		readAt: found.volume,
+		confirmed: found.basis === "source"
+	};
+}
+
+// src/lab/lesson/defaultSettings.ts
+var defaultSettings = {
+	activity: "stock and dilution",
+	periods: "2",
+	figures: "3",
+	"atomic-weight decimals": "2",
+	"chlorine on the table": "35.45",
+	"decimal mark": "point",
+	"judge figures": "no",
+	"highest help level": "3",
+	"glassware class": "B",
+	"glassware standard": "ISO",
+	balance: "0.01 g",
+	"allowance for technique": "2 %",
+	spare: "10 %",
+	"spare glassware": "10 %",
+	"work the dilution from": "nominal stock",
+	"concentrated reagents": "staff",
+	seed: "1"
+};
+
+// src/lab/judging/readingTolerance.ts
 var settingCell = (settings, name) => isBlank(settings[name]) ? defaultSettings[name] : settings[name];
 var badSetting2 = (name, wanted) => failure({
 	code: "lesson-setting",
@@ -7674,7 +8181,7 @@ function readingTolerance({
 	});
 }
 
-// src/lab/checkReading.ts
+// src/lab/judging/checkReading.ts
 var farTimes = 3;
 var nearShare = 0.1;
 function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }, settings) {
@@ -7710,7 +8217,24 @@ function checkReading(entry, reading) {
 	return { status: "not yet", lookAt: [readingTexts[side], ask, isNear ? near : further].join(" ") };
 }
 
-// src/lab/expectedValue.ts
+// src/chemistry/densityOfMolarity.ts
+function densityOfMolarity({
+	molarMass: molarMass2,
+	molarity,
+	...line
+}) {
+	var _a;
+	const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
+	if (error) return failure(error);
+	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
+	const b = (heavierDensity - lighterDensity) / (heavierPercent - lighterPercent);
+	const a = lighterDensity - b * lighterPercent;
+	const grams2 = molarity * molarMass2 / 10;
+	const massPercent = 2 * grams2 / (a + Math.sqrt(a * a + 4 * b * grams2));
+	return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
+}
+
+// src/lab/judging/expectedValue.ts
 function expectedValue({ takes }, {
 	givens,
 	decimalMark
@@ -7804,510 +8328,132 @@ function judgeMeasured(step, cell, around) {
 	return { ...value, ...checkReading(cell, reading) };
 }
 
-// src/lab/procedures/concentratedToFlask.ts
-var concentratedToFlask = {
-	name: "concentrated to flask",
-	sinceLayout: 3,
-	actions: [
-		{ id: "protect", text: ["goggles, gloves, fume hood on"] },
-		{ id: "water", text: ["water in a heat-proof beaker"] },
-		{ id: "reagent", text: ["run ", { given: "formula" }, " in slowly, stirring"] },
-		{ id: "cool", text: ["cool to room temperature"] },
-		{ id: "transfer", text: ["pour and rinse into the flask"] },
-		{ id: "mark", text: ["fill to the mark, drops last"] },
-		{ id: "mix", text: ["close, turn over many times"] },
-		{ id: "label", text: ["label the flask"] }
-	],
-	leftovers: "Leftovers: waste beaker.",
-	rules: [
-		{
-			before: "protect",
-			after: "reagent",
-			weight: "safety",
-			ask: "Stop: be protected before the bottle is opened. What could a splash or the vapour reach?"
-		},
-		{
-			before: "water",
-			after: "reagent",
-			weight: "safety",
-			ask: "Stop: water goes in first, then what is in the bottle, slowly. What would the heat do to a little water on top?"
-		},
-		{
-			before: "reagent",
-			after: "cool",
-			weight: "needed",
-			ask: "Mixing sets heat free. So when is the waiting of use?"
-		},
-		{
-			before: "cool",
-			after: "transfer",
-			weight: "needed",
-			ask: "What can heat do to a flask that is made to hold one exact volume?"
-		},
-		{ before: "transfer", after: "mark", weight: "needed", ask: "What is in the flask when you reach the mark?" },
-		{
-			before: "mark",
-			after: "mix",
-			weight: "needed",
-			ask: "Water that comes in last stays on top for a long time. Is the solution the same all through?"
-		},
-		{ before: "transfer", after: "label", weight: "needed", ask: "What would the label say while the flask is empty?" },
-		{
-			before: "mix",
-			after: "label",
-			weight: "advised",
-			ask: "A tip: write the label as soon as you know what is inside, and check it again at the end."
-		}
-	],
-	hints: [
-		"Heat is what makes this one different. Where can it go, and whom can it hurt?",
-		"Think of three places: outside the hood, the beaker, the flask. Which letters belong to which?",
-		"Ask of each letter: would you do this with a liquid that is hot, or with no goggles on?"
-	]
-};
+// src/chemistry/strengths.generated.ts
+var densityList = `
+NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
+HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
+H2SO4 1:1.0049 5:1.0318 10:1.0661 20:1.1398 30:1.2191 40:1.3028 50:1.3952 70:1.6105 100:1.8305
+NaOH 1:1.0095 5:1.0538 10:1.1089 20:1.2192 30:1.3277 40:1.4299
+NH3 1:0.9938 5:0.9770 10:0.9575 20:0.9228 30:0.8920
+CuSO4 1:1.0085 5:1.0511 10:1.1070
+HNO3 1:1.0037 5:1.0257 10:1.0543 20:1.1150 30:1.1801 40:1.2466
+H3PO4 1:1.0038 5:1.0254 10:1.0531 20:1.1135 30:1.1804 40:1.2536
+AgNO3 1:1.0070 5:1.0417 10:1.0882 20:1.1942 30:1.3204 40:1.4743
+KCl 1:1.0046 5:1.0304 10:1.0633 20:1.1328
+CaCl2 1:1.0065 5:1.0401 10:1.0835 20:1.1775 30:1.2816
+NH4Cl 1:1.0014 5:1.0138 10:1.0286 20:1.0567
+MgSO4 1:1.0084 5:1.0497 10:1.1034 20:1.2198
+Na2CO3 1:1.0086 5:1.0502 10:1.1029
+NaHCO3 1:1.0054 5:1.0337
+ZnSO4 1:1.0085 5:1.0511 10:1.1071
+FeCl3 1:1.0068 5:1.0408 10:1.0853
+BaCl2 1:1.0070 5:1.0434 10:1.0921 20:1.2031
+(NH4)2SO4 1:1.0042 5:1.0279 10:1.0574 20:1.1154 30:1.1721 40:1.2277
+C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.0299 10:1.0381 12:1.0465 14:1.0549 15:1.0592 16:1.0635 18:1.0721 20:1.0809 22:1.0899 24:1.0990 25:1.1035 26:1.1082 28:1.1175 30:1.1270 32:1.1366 34:1.1463 35:1.1513 36:1.1562
+C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
+`;
 
-// src/lab/procedures/dryResidue.ts
-var dryResidue = {
-	name: "weighed residue",
-	sinceLayout: 3,
-	actions: [
-		{ id: "protect", text: ["goggles, filler on, hair back"] },
-		{ id: "dish", text: ["weigh the clean, dry dish"] },
-		{ id: "rinse", text: ["rinse pipette with solution"] },
-		{ id: "portion", text: ["one pipette into the dish"] },
-		{ id: "heat", text: ["heat gently until dry"] },
-		{ id: "cool", text: ["with tongs, set it to cool"] },
-		{ id: "weigh", text: ["weigh dish and salt"] },
-		{ id: "again", text: ["repeat until two weighings agree"] }
-	],
-	leftovers: "Rinsings, leftovers: waste beaker.",
-	rules: [
-		{
-			before: "protect",
-			after: "rinse",
-			weight: "safety",
-			ask: "Stop: be protected before solution is drawn up, never by mouth, and before a drying salt can spatter. Where can it fly?"
-		},
-		{
-			before: "dish",
-			after: "portion",
-			weight: "needed",
-			ask: "How will you know later which part of the mass is the dish?"
-		},
-		{
-			before: "rinse",
-			after: "portion",
-			weight: "needed",
-			ask: "A pipette is often wet inside. What would a few drops of water do to your portion?"
-		},
-		{ before: "portion", after: "heat", weight: "needed", ask: "What is there to dry in an empty dish?" },
-		{
-			before: "heat",
-			after: "cool",
-			weight: "needed",
-			ask: "Hot glass looks just like cold glass. When does a dish need tongs and time?"
-		},
-		{
-			before: "cool",
-			after: "weigh",
-			weight: "needed",
-			ask: "Warm air rises from a hot dish. What does that do to the reading?"
-		},
-		{
-			before: "weigh",
-			after: "again",
-			weight: "needed",
-			ask: "With what can a second weighing agree?"
-		}
-	],
-	hints: [
-		"Only the salt may count: not the dish, not the water, not the warm air above a hot dish.",
-		"Two masses make a difference. Which things have to be done before each of them?",
-		"Ask of each letter: would the balance tell the truth if this were still to come?"
-	]
-};
-
-// src/lab/procedures/pipetteToFlask.ts
-var pipetteToFlask = {
-	name: "pipette to flask",
-	sinceLayout: 3,
-	actions: [
-		{ id: "protect", text: ["goggles, pipette filler on"] },
-		{ id: "rinse flask", text: ["rinse flask with water"] },
-		{ id: "water", text: ["some water into the flask"] },
-		{ id: "rinse pipette", text: ["rinse pipette with stock"] },
-		{ id: "deliver", text: ["run one pipette of stock in"] },
-		{ id: "swirl", text: ["swirl until room temperature"] },
-		{ id: "mark", text: ["fill to the mark, drops last"] },
-		{ id: "stopper", text: ["stopper in"] },
-		{ id: "mix", text: ["turn over many times"] }
-	],
-	leftovers: "Rinsings, leftovers: waste beaker.",
-	rules: [
-		{
-			before: "protect",
-			after: "rinse pipette",
-			weight: "safety",
-			ask: "Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?"
-		},
-		{
-			before: "water",
-			after: "deliver",
-			weight: "safety",
-			when: "water first",
-			ask: "Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?"
-		},
-		{
-			before: "rinse flask",
-			after: "deliver",
-			weight: "needed",
-			ask: "What would rinsing and emptying do to the stock that you put in?"
-		},
-		{
-			before: "rinse flask",
-			after: "water",
-			weight: "needed",
-			ask: "What would rinsing and emptying do to the water that you added?"
-		},
-		{
-			before: "rinse pipette",
-			after: "deliver",
-			weight: "needed",
-			ask: "A pipette is often wet inside. What would a few drops of water do to your portion of stock?"
-		},
-		{ before: "deliver", after: "swirl", weight: "needed", ask: "What is there to mix before the stock is in?" },
-		{
-			before: "water",
-			after: "mark",
-			weight: "needed",
-			ask: "If the water stands at the mark already, is there room for more?"
-		},
-		{
-			before: "swirl",
-			after: "mark",
-			weight: "needed",
-			ask: "Mixing can change the warmth and the volume. When can you trust the mark?"
-		},
-		{ before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
-		{
-			before: "stopper",
-			after: "mix",
-			weight: "needed",
-			ask: "What happens to the solution if you turn an open flask over?"
-		},
-		{
-			before: "water",
-			after: "swirl",
-			weight: "advised",
-			ask: "A tip: swirl once water and stock are both in, or there is nothing to mix."
-		}
-	],
-	reminders: { "water first": "Let this stock run in slowly and swirl: it heats the water." },
-	hints: [
-		"Only the stock that you measured may bring solute, and the water must end at the mark.",
-		"Rinsing comes with emptying. Some things need an open flask, some a closed one. Sort the letters.",
-		"Ask of each letter: what would go wrong if the stock were in the flask already?"
-	]
-};
-
-// src/lab/procedures/serialFlasks.ts
-var serialFlasks2 = {
-	name: "serial dilution",
-	sinceLayout: 3,
-	actions: [
-		{ id: "protect", text: ["goggles, pipette filler on"] },
-		{ id: "rinse flasks", text: ["rinse both flasks with water"] },
-		{ id: "water", text: ["some water into both flasks"] },
-		{ id: "first portion", text: ["run stock into the first"] },
-		{ id: "first mark", text: ["swirl, fill first to the mark"] },
-		{ id: "first mix", text: ["close and turn over the first"] },
-		{ id: "rinse pipette", text: ["rinse pipette from the first"] },
-		{ id: "second", text: ["the same again, into the second"] }
-	],
-	leftovers: "Rinsings, leftovers: waste beaker.",
-	rules: [
-		{
-			before: "protect",
-			after: "first portion",
-			weight: "safety",
-			ask: "Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?"
-		},
-		{
-			before: "water",
-			after: "first portion",
-			weight: "safety",
-			when: "water first",
-			ask: "Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?"
-		},
-		{
-			before: "rinse flasks",
-			after: "first portion",
-			weight: "needed",
-			ask: "What would rinsing and emptying do to the stock that you put in?"
-		},
-		{
-			before: "rinse flasks",
-			after: "water",
-			weight: "needed",
-			ask: "What would rinsing and emptying do to the water that you added?"
-		},
-		{
-			before: "first portion",
-			after: "first mark",
-			weight: "needed",
-			ask: "If the water is at the mark already, where will the stock take the level?"
-		},
-		{
-			before: "water",
-			after: "first mark",
-			weight: "needed",
-			ask: "If the water stands at the mark already, is there room for more?"
-		},
-		{
-			before: "first mark",
-			after: "first mix",
-			weight: "needed",
-			ask: "Water that comes in last stays on top for a long time. Is the solution the same all through?"
-		},
-		{
-			before: "first mix",
-			after: "rinse pipette",
-			weight: "needed",
-			ask: "Is what you rinse with the same as what you will measure, while the flask is not mixed?"
-		},
-		{
-			before: "rinse pipette",
-			after: "second",
-			weight: "needed",
-			ask: "Drops of the stronger stock are still in the pipette. What do they do to the next flask?"
-		}
-	],
-	reminders: { "water first": "Let this stock run in slowly and swirl: it heats the water." },
-	hints: [
-		"Each flask is a dilution of its own. When is a flask ready to give a portion away?",
-		"Sort the letters: those about the first flask, those about the second, those about the pipette.",
-		"Ask of each letter: would the portion be right if this were still to come?"
-	]
-};
-
-// src/lab/procedures/solidToFlask.ts
-var solidToFlask = {
-	name: "solid to flask",
-	sinceLayout: 3,
-	actions: [
-		{ id: "protect", text: ["goggles and coat on"] },
-		{ id: "weigh", text: ["weigh the solid"] },
-		{ id: "dissolve", text: ["dissolve in half the water"] },
-		{ id: "cool", text: ["wait for room temperature"] },
-		{ id: "transfer", text: ["into the flask by funnel"] },
-		{ id: "rinse", text: ["rinse beaker and funnel in"] },
-		{ id: "near", text: ["water nearly to the mark"] },
-		{ id: "mark", text: ["drops to the mark, eye level"] },
-		{ id: "stopper", text: ["stopper in"] },
-		{ id: "mix", text: ["turn over many times"] }
-	],
-	leftovers: "Leftovers: waste beaker.",
-	rules: [
-		{
-			before: "protect",
-			after: "weigh",
-			weight: "safety",
-			ask: "Stop: be protected before the solid is out of its jar. What could dust or a splash reach?"
-		},
-		{
-			before: "dissolve",
-			after: "transfer",
-			weight: "safety",
-			when: "dissolves hot",
-			ask: "Stop: this substance heats its water and can spit. Never straight in the flask: stir it slowly into water in a heat-proof beaker. Where could hot drops fly?"
-		},
-		{
-			before: "cool",
-			after: "transfer",
-			weight: "needed",
-			when: "dissolves hot",
-			ask: "This substance heats its water. What can heat do to a flask that is made to hold one exact volume?"
-		},
-		{ before: "weigh", after: "dissolve", weight: "needed", ask: "Can you still weigh a solid that is in the water?" },
-		{ before: "weigh", after: "transfer", weight: "needed", ask: "How will you know what mass went into the flask?" },
-		{
-			before: "dissolve",
-			after: "cool",
-			weight: "needed",
-			ask: "Dissolving can warm or chill the water. So when is it worth waiting for room temperature?"
-		},
-		{
-			before: "dissolve",
-			after: "near",
-			weight: "needed",
-			ask: "How easily does a solid dissolve when the flask is almost full? And can the volume still change?"
-		},
-		{
-			before: "cool",
-			after: "mark",
-			weight: "needed",
-			ask: "The mark is right at room temperature. What happens to the level of a warm solution later?"
-		},
-		{
-			before: "transfer",
-			after: "rinse",
-			weight: "needed",
-			ask: "What is there to rinse while everything is still where it was?"
-		},
-		{
-			before: "transfer",
-			after: "near",
-			weight: "needed",
-			ask: "If the flask is almost full of water, is there room for the rest?"
-		},
-		{
-			before: "rinse",
-			after: "mark",
-			weight: "needed",
-			ask: "Where would the rinsing water take the level, once it stands at the mark?"
-		},
-		{
-			before: "near",
-			after: "mark",
-			weight: "needed",
-			ask: "You cannot take water out again. How do you come up to the mark without passing it?"
-		},
-		{ before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
-		{
-			before: "stopper",
-			after: "mix",
-			weight: "needed",
-			ask: "What happens to the solution if you turn an open flask over?"
-		},
-		{
-			before: "cool",
-			after: "transfer",
-			weight: "advised",
-			ask: "A tip: hot liquid can strain the flask, so check that it is cool to the touch as you pour.",
-			unless: { before: "transfer", after: "dissolve" }
-		},
-		{
-			before: "rinse",
-			after: "near",
-			weight: "advised",
-			ask: "A tip: leave room for the rinsing water, or the level may pass the mark."
-		}
-	],
-	reminders: {
-		"dissolves hot": "This substance heats its water: stir it in slowly, a little at a time, in a heat-proof beaker."
-	},
-	hints: [
-		"The flask is right only if all the solute is in it, at room temperature, with the water at the mark.",
-		"Some things need an empty flask, some an open one, some a closed one. Sort the letters into those three.",
-		"Ask of each letter: what would go wrong if the water were at the mark already?"
-	]
-};
-
-// src/lab/procedures/weighPortion.ts
-var weighPortion = {
-	name: "weighed portion",
-	sinceLayout: 3,
-	actions: [
-		{ id: "protect", text: ["goggles, pipette filler on"] },
-		{ id: "temperature", text: ["wait for the table’s temperature"] },
-		{ id: "empty", text: ["weigh the dry vessel and lid"] },
-		{ id: "rinse", text: ["rinse pipette with solution"] },
-		{ id: "deliver", text: ["one pipette into the vessel"] },
-		{ id: "close", text: ["lid on at once"] },
-		{ id: "full", text: ["weigh vessel, lid and solution"] },
-		{ id: "waste", text: ["empty it into the waste beaker"] }
-	],
-	leftovers: "Rinsings: waste beaker too.",
-	rules: [
-		{
-			before: "protect",
-			after: "rinse",
-			weight: "safety",
-			ask: "Stop: be protected before any solution is drawn up, and never by mouth. Where could a splash go?"
-		},
-		{
-			before: "empty",
-			after: "deliver",
-			weight: "needed",
-			ask: "How will you know later which part of the mass is the vessel?"
-		},
-		{
-			before: "rinse",
-			after: "deliver",
-			weight: "needed",
-			ask: "A pipette is often wet inside. What would a few drops of water do to the density?"
-		},
-		{ before: "deliver", after: "close", weight: "needed", ask: "How does the portion get in once the lid is on?" },
-		{
-			before: "close",
-			after: "full",
-			weight: "needed",
-			ask: "Water leaves an open vessel while you read. And was the lid there the first time?"
-		},
-		{ before: "full", after: "waste", weight: "needed", ask: "Can you still weigh a portion that is poured away?" },
-		{
-			before: "temperature",
-			after: "deliver",
-			weight: "advised",
-			ask: "A tip: a warm solution fills the pipette with less mass, so look at the temperature early."
-		}
-	],
-	hints: [
-		"Only the solution may count: not the vessel, not the lid, not drops of water in the pipette.",
-		"Two masses make a difference. Which things have to be just the same both times?",
-		"Ask of each letter: would the balance tell the mass of the portion if this were still to come?"
-	]
-};
-
-// src/lab/procedures.ts
-var allProcedures = () => [
-	solidToFlask,
-	pipetteToFlask,
-	concentratedToFlask,
-	serialFlasks2,
-	dryResidue,
-	weighPortion
-];
-function procedureByName(name) {
-	const found = allProcedures().find((procedure) => procedure.name === name);
-	if (found === void 0) throw new Error(`No procedure is called “${name}”.`);
-	return found;
+// src/chemistry/densityLines.ts
+var waterAt20 = { massPercent: 0, density: 0.9982 };
+var lineOf = (formula) => densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `));
+function densityLines(formula) {
+	var _a;
+	const listed2 = (_a = lineOf(formula)) == null ? void 0 : _a.split(" ").slice(1).map((pair) => {
+		const [massPercent = "", density = ""] = pair.split(":");
+		return { massPercent: Number(massPercent), density: Number(density) };
+	});
+	return listed2 && [waterAt20, ...listed2.filter(({ massPercent }) => massPercent > 0)];
 }
 
-// src/lab/orderedActions.ts
-var brokenRules = (procedure, order) => procedure.rules.filter(
-	({ before, after, weight, when }) => weight !== "advised" && when === void 0 && order.indexOf(after) < order.indexOf(before)
-).length;
-function orderedActions(name, whose = {}) {
-	const procedure = procedureByName(name);
-	const seed = letterSeed(name, whose);
-	for (let mix = 1; ; mix += 1) {
-		const actions = lettered(`${seed} ${mix}`, procedure.actions);
-		const order = actions.map(({ item }) => item.id);
-		if (brokenRules(procedure, order) >= 3) return actions;
+// src/chemistry/solutionStrength.ts
+var withoutWater = (text) => text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, "");
+function densityAt(massPercent, points) {
+	let before = waterAt20;
+	for (const point of points.slice(1)) {
+		if (massPercent < point.massPercent) {
+			const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
+			return before.density + share * (point.density - before.density);
+		}
+		before = point;
 	}
+	return before.density;
+}
+var densityUnlisted = 1;
+var densityOfStrongAmmonia = 0.88;
+function massPercentOf(formula, molarity) {
+	var _a, _b;
+	const written = molarMass(formula);
+	if (!written.ok) return written;
+	const dry = molarMass({ atoms: anhydrousAtoms(formula) });
+	if (!dry.ok) return dry;
+	const dryText = withoutWater(formula.text);
+	const points = densityLines(dryText);
+	const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
+	if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
+	const last2 = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
+	let gramsPerMl = waterAt20.density;
+	for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
+	if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
+	return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
 }
 
-// src/lab/texts/ordering.ts
-var several = (letters) => letters.join(", ");
-var orderTexts = {
-	/** Above the actions. */
-	asked: "Put the letters in order:",
-	/** Where the letters in the sheet are those of an older layout. */
-	buildAgain: "These letters are from an older table. Ask your teacher to build it again.",
-	works: "Yes, this order works.",
-	lettersOnly: (known) => `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would work.`,
-	wordsTyped: (known) => `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`,
-	lettersAmiss: (found) => [
-		orderTexts.lettersOnly(found.known),
-		found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : "",
-		found.missing.length > 0 ? `Still missing: ${several(found.missing)}.` : "",
-		found.twice.length > 0 ? `More than once: ${several(found.twice)}.` : ""
-	].filter((part) => part !== "").join(" "),
-	brokenPair: ({ sooner, later, ask }) => `Look at ${sooner} and ${later}. ${ask}`
-};
+// src/chemistry/strengthPercent.ts
+function strengthPercent(formula, strength) {
+	if (strength === "undiluted") return void 0;
+	if ("massPercent" in strength) return strength.massPercent;
+	const found = massPercentOf(formula, strength.molarity);
+	return found.ok ? found.value : void 0;
+}
 
-// src/lab/checkOrder.ts
+// src/chemistry/cautionsAt.ts
+function cautionsAt(formula, strength) {
+	const found = cautions(formula, strengthPercent(formula, strength));
+	if (found.ok) return found.value;
+	const undiluted = cautions(formula);
+	if (!undiluted.ok) throw new Error(`cautions for ${formula.text}: ${undiluted.error.code}`);
+	return undiluted.value;
+}
+
+// src/chemistry/dissolvesHot.ts
+var alkaliMetals = ["Li", "Na", "K", "Rb", "Cs"];
+function isAlkaliHydroxide(formula) {
+	const atoms = anhydrousAtoms(formula);
+	const countOf = (element) => {
+		var _a, _b;
+		return (_b = (_a = atoms.find((atom) => atom.element === element)) == null ? void 0 : _a.count) != null ? _b : 0;
+	};
+	return atoms.length === 3 && countOf("O") === 1 && countOf("H") === 1 && alkaliMetals.some((element) => countOf(element) === 1);
+}
+var dissolvesHot = (formula) => isAlkaliHydroxide(formula) || // Asked in this order, since few substances burn and the lists of acids take long to read.
+cautionsAt(formula, "undiluted").statements.some(({ code }) => code === "H314") && acidOrBase(formula) !== "neither";
+
+// src/chemistry/needsWaterFirst.ts
+var strongAcidFrom = 2;
+function needsWaterFirst(formula, molarity) {
+	const isStrong = molarity === void 0 || molarity >= strongAcidFrom;
+	const { statements } = cautionsAt(formula, molarity === void 0 ? "undiluted" : { molarity });
+	const burns = statements.some(({ code, text }) => code === "H314" || text.includes("H314"));
+	if (!isStrong && !burns) return false;
+	const kind = acidOrBase(formula);
+	return kind === "acid" ? isStrong || burns : kind === "base" && burns;
+}
+
+// src/lab/bench/precautions.ts
+function precautions({ handles }, { givens, decimalMark }) {
+	if (handles === void 0) return success([]);
+	const formula = readFormula(givens[handles.formula]);
+	if (!formula.ok) return failure({ ...formula.error, argument: handles.formula });
+	const found = [];
+	if (handles.solid && dissolvesHot(formula.value)) found.push("dissolves hot");
+	if (handles.molarity !== void 0) {
+		const molarity = readQuantity(givens[handles.molarity], "concentration", handles.molarity, { decimalMark });
+		if (!molarity.ok) return molarity;
+		if (needsWaterFirst(formula.value, molesPerLitre(molarity.value.value))) found.push("water first");
+	}
+	return success(found);
+}
+
+// src/lab/judging/checkOrder.ts
 var linkingWords = /\b(?:and|then|next)\b/g;
 function lettersIn(entry) {
 	const plain = entry.normalize("NFKC").toLowerCase();
@@ -8363,45 +8509,6 @@ function checkOrder(procedureName, entry, { letters: whose = {}, precautions: pr
 	return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
 }
 
-// src/chemistry/dissolvesHot.ts
-var alkaliMetals = ["Li", "Na", "K", "Rb", "Cs"];
-function isAlkaliHydroxide(formula) {
-	const atoms = anhydrousAtoms(formula);
-	const countOf = (element) => {
-		var _a, _b;
-		return (_b = (_a = atoms.find((atom) => atom.element === element)) == null ? void 0 : _a.count) != null ? _b : 0;
-	};
-	return atoms.length === 3 && countOf("O") === 1 && countOf("H") === 1 && alkaliMetals.some((element) => countOf(element) === 1);
-}
-var dissolvesHot = (formula) => isAlkaliHydroxide(formula) || // Asked in this order, since few substances burn and the lists of acids take long to read.
-cautionsAt(formula, "undiluted").statements.some(({ code }) => code === "H314") && acidOrBase(formula) !== "neither";
-
-// src/chemistry/needsWaterFirst.ts
-var strongAcidFrom = 2;
-function needsWaterFirst(formula, molarity) {
-	const isStrong = molarity === void 0 || molarity >= strongAcidFrom;
-	const { statements } = cautionsAt(formula, molarity === void 0 ? "undiluted" : { molarity });
-	const burns = statements.some(({ code, text }) => code === "H314" || text.includes("H314"));
-	if (!isStrong && !burns) return false;
-	const kind = acidOrBase(formula);
-	return kind === "acid" ? isStrong || burns : kind === "base" && burns;
-}
-
-// src/lab/precautions.ts
-function precautions({ handles }, { givens, decimalMark }) {
-	if (handles === void 0) return success([]);
-	const formula = readFormula(givens[handles.formula]);
-	if (!formula.ok) return failure({ ...formula.error, argument: handles.formula });
-	const found = [];
-	if (handles.solid && dissolvesHot(formula.value)) found.push("dissolves hot");
-	if (handles.molarity !== void 0) {
-		const molarity = readQuantity(givens[handles.molarity], "concentration", handles.molarity, { decimalMark });
-		if (!molarity.ok) return molarity;
-		if (needsWaterFirst(formula.value, molesPerLitre(molarity.value.value))) found.push("water first");
-	}
-	return success(found);
-}
-
 // src/lab/judging/judgeOrdered.ts
 function judgeOrdered(step, cell, { givens, settings }) {
 	if (settings.layout < procedureByName(step.procedure).sinceLayout) {
@@ -8439,99 +8546,7 @@ function isBareNumber(text) {
 	return scanned !== void 0 && restAfter(text, scanned) === "";
 }
 
-// src/lab/texts/ticks.ts
-var tickTexts = {
-	/** The one answer that the sheet offers: it names the substance that the cautions are for. */
-	answer: (formula) => formula === "" ? "yes" : `yes, ${formula}`,
-	readFirst: (answer) => `Read this, then choose “${answer}”:`,
-	nameIt: (answer) => `Which one? Read this, then choose “${answer}”:`,
-	anotherSubstance: (answer) => `Another substance now. Read this, choose “${answer}”:`,
-	notYes: (answer) => `Read this, then choose exactly “${answer}”:`,
-	noFormula: "We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.",
-	staffOnly: "Your teacher makes this; you calculate and watch.",
-	withTeacher: "Only beside your teacher, if school rules allow.",
-	solid: "solid",
-	inBottle: (share) => `${share} in the bottle`,
-	noSignal: "no signal word known",
-	notClassified: "not classified, still take care",
-	notKnown: "not fully known, treat as harmful",
-	unlisted: "not in our list, treat as harmful",
-	and: " and ",
-	staffOnlyForm: "staff only",
-	deferring: "Unsure? Ask your teacher; the safety data sheet decides.",
-	readSheetFirst: "Touch nothing before your teacher has read its safety data sheet.",
-	wear: {
-		eyes: "Wear goggles.",
-		hands: "Wear goggles and gloves.",
-		all: "Wear goggles, gloves, lab coat."
-	},
-	acidToWater: "Acid into water, never the reverse.",
-	heatOfSolution: "Dissolve it slowly in cold water.",
-	neverWithAcid: "Never mix it with acid.",
-	noFlames: "No flames near it.",
-	awayFromFuel: "Keep it from paper and anything that burns.",
-	hood: "Work in the fume hood.",
-	drain: "Leftovers: down the drain with plenty of water.",
-	beaker: "Leftovers, rinsings too: waste beaker, never the drain.",
-	metalBeaker: (metal) => `Leftovers, rinsings too: ${metal} waste beaker, never the drain.`
-};
-var shortEffects = {
-	H225: "catches fire very easily",
-	H226: "catches fire",
-	H271: "makes things burn or explode",
-	H272: "makes fires fiercer",
-	H290: "eats metal",
-	H300: "deadly if swallowed",
-	H301: "poisonous if swallowed",
-	H302: "harmful if swallowed",
-	H310: "deadly through the skin",
-	H311: "poisonous through the skin",
-	H312: "harmful through the skin",
-	H314: "burns skin and eyes",
-	H315: "irritates skin",
-	H317: "can start a skin allergy",
-	H318: "damages eyes permanently",
-	H319: "irritates eyes",
-	H330: "deadly if breathed in",
-	H331: "poisonous if breathed in",
-	H332: "harmful if breathed in",
-	H334: "can start asthma",
-	H335: "irritates the airways",
-	H336: "makes you sleepy",
-	H340: "damages inherited genes",
-	H341: "may damage inherited genes",
-	H350: "causes cancer",
-	H350i: "causes cancer if breathed in",
-	H351: "may cause cancer",
-	H360: "harms fertility or unborn children",
-	H360D: "harms unborn children",
-	H360Df: "harms unborn children",
-	H360F: "harms fertility",
-	H360FD: "harms fertility and unborn children",
-	H361: "may harm fertility or unborn children",
-	H361d: "may harm unborn children",
-	H361f: "may harm fertility",
-	H362: "may harm breast-fed children",
-	H370: "damages organs",
-	H371: "may damage organs",
-	H372: "damages organs over time",
-	H373: "may damage organs over time",
-	H400: "poisons life in water",
-	H410: "poisons life in water",
-	H411: "poisons life in water",
-	H412: "harms life in water",
-	EUH031: "poisonous gas with acid",
-	EUH032: "very poisonous gas with acid",
-	EUH066: "dries skin",
-	EUH071: "burns the airways"
-};
-var tickHints = [
-	"Who might be hurt at the bench, and by what?",
-	"Each line says what the substance can do, and then what you do about it.",
-	"Tell your team in your own words what to wear and what not to do. Then tick that you have read them."
-];
-
-// src/lab/handledForms.ts
+// src/lab/lesson/handledForms.ts
 var withUnit = (typed, unit) => {
 	const text = String(typed).trim();
 	return isBareNumber(text) ? `${text} ${unit}` : text;
@@ -8571,7 +8586,18 @@ function handledForms({ substance, formula, givens, decimalMark }) {
 	return forms.filter((form, place) => forms.findIndex((other) => told2(other) === told2(form)) === place);
 }
 
-// src/lab/cautionWords.ts
+// src/lab/lesson/keptFromStudents.ts
+var grave = /^H(300|301|310|311|330|331|334|34\d.*|35\d.*|36\d.*|370|271)$/;
+var graveInSolution = /^H(300|310|330|34\d.*|35\d.*|36\d.*)$/;
+function keptFromStudents({ codes, statements }, isSolution) {
+	const uses = statements.filter(({ about: about2 }) => about2 === "use").map(({ text }) => text);
+	if (codes.some((code) => (isSolution ? graveInSolution : grave).test(code))) return true;
+	return uses.some(
+		(use) => (isSolution ? /: not for students\.$/ : /not for students|staff only|staff weigh it out|: solid: staff|staff weigh out(?! for younger)/).test(use)
+	);
+}
+
+// src/lab/lesson/cautionWords.ts
 var mostCautionWords = 52;
 function cautionWords({ studentsDilute, ...handling }) {
 	var _a;
@@ -8580,14 +8606,14 @@ function cautionWords({ studentsDilute, ...handling }) {
 	const maker = substance.massPercent === void 0 ? [] : [studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly];
 	if (!formula.ok) return [...maker, tickTexts.noFormula].join("\n");
 	const forms = handledForms({ ...handling, formula: formula.value });
-	const isUnlisted = forms.some(({ cautions: cautions3 }) => cautions3.listing === "unlisted");
+	const isUnlisted = forms.some(({ cautions: cautions2 }) => cautions2.listing === "unlisted");
 	const linesWith = (nameLength) => toldAlike(forms.map((form, place) => lineOf2(form, { written: place === 0 ? formula.value.text : "", nameLength })));
-	let lines3 = linesWith(mostWordsOfName);
-	let shown = lines3.map(({ effects }) => effects.slice(0, 1));
+	let lines2 = linesWith(mostWordsOfName);
+	let shown = lines2.map(({ effects }) => effects.slice(0, 1));
 	const doing = [];
 	const told2 = () => [
 		...maker,
-		...lines3.map((line, place) => {
+		...lines2.map((line, place) => {
 			var _a2;
 			return sentences(line, (_a2 = shown[place]) != null ? _a2 : []);
 		}),
@@ -8597,15 +8623,15 @@ function cautionWords({ studentsDilute, ...handling }) {
 		tickTexts.deferring
 	].join("\n");
 	if (wordsIn(told2()) > mostCautionWords) {
-		lines3 = linesWith(0);
-		shown = lines3.map(({ effects }, place) => place === 0 ? effects.slice(0, 1) : []);
+		lines2 = linesWith(0);
+		shown = lines2.map(({ effects }, place) => place === 0 ? effects.slice(0, 1) : []);
 	}
 	const keep = (list, piece) => {
 		list.push(piece);
 		if (wordsIn(told2()) > mostCautionWords) list.pop();
 	};
 	for (const what of doingFor(forms)) keep(doing, what);
-	for (const [place, { effects }] of lines3.entries()) {
+	for (const [place, { effects }] of lines2.entries()) {
 		const list = (_a = shown[place]) != null ? _a : [];
 		for (const effect of effects.slice(list.length)) keep(list, effect);
 	}
@@ -8613,11 +8639,11 @@ function cautionWords({ studentsDilute, ...handling }) {
 }
 var wordsIn = (text) => text.split(/\s+/).filter((word) => word !== "").length;
 var mostWordsOfName = 3;
-function lineOf2({ cautions: cautions3, massPercent, short: short2 }, { written, nameLength }) {
-	const { listing, name, verdict, signalWord, codes } = cautions3;
+function lineOf2({ cautions: cautions2, massPercent, short: short2 }, { written, nameLength }) {
+	const { listing, name, verdict, signalWord, codes } = cautions2;
 	const called = name !== "" && wordsIn(name) <= nameLength ? name : written;
 	const signal = listing === "unlisted" ? tickTexts.unlisted : verdict === "hazards" ? signalWord : verdict === "none" ? tickTexts.notClassified : tickTexts.notKnown;
-	const isKept = keptFromStudents(cautions3, massPercent !== void 0);
+	const isKept = keptFromStudents(cautions2, massPercent !== void 0);
 	const gravest2 = [...codes].sort((one, other) => gravityOf(one) - gravityOf(other));
 	return {
 		what: [written === "" ? "" : called, short2].filter((words) => words !== "").join(", "),
@@ -8630,13 +8656,13 @@ function lineOf2({ cautions: cautions3, massPercent, short: short2 }, { written,
 		})))
 	};
 }
-function toldAlike(lines3) {
+function toldAlike(lines2) {
 	const told2 = ({ marks, effects }) => JSON.stringify([marks, effects]);
-	return lines3.flatMap(
-		(line, place) => lines3.findIndex((other) => told2(other) === told2(line)) < place ? [] : [
+	return lines2.flatMap(
+		(line, place) => lines2.findIndex((other) => told2(other) === told2(line)) < place ? [] : [
 			{
 				...line,
-				what: lines3.filter((other) => told2(other) === told2(line)).map(({ what }) => what).join(tickTexts.and)
+				what: lines2.filter((other) => told2(other) === told2(line)).map(({ what }) => what).join(tickTexts.and)
 			}
 		]
 	);
@@ -8646,11 +8672,11 @@ function sentences({ what, marks }, effects) {
 	const head = [what, marks.join(", ")].filter((part) => part !== "").join(": ");
 	return [head, `${words.charAt(0).toUpperCase()}${words.slice(1)}`].filter((part) => part !== "").map((part) => `${part}.`).join(" ");
 }
-var codesOf = (forms) => forms.flatMap(({ cautions: cautions3 }) => cautions3.codes);
+var codesOf = (forms) => forms.flatMap(({ cautions: cautions2 }) => cautions2.codes);
 function wearFor(forms) {
 	const codes = codesOf(forms);
 	if (codes.some((code) => /^H(314|318|310|311|300|330)$/.test(code))) return tickTexts.wear.all;
-	const isOpen = forms.some(({ cautions: cautions3 }) => cautions3.verdict === "unsure");
+	const isOpen = forms.some(({ cautions: cautions2 }) => cautions2.verdict === "unsure");
 	return isOpen || codes.some((code) => /^(H3|EUH066)/.test(code)) ? tickTexts.wear.hands : tickTexts.wear.eyes;
 }
 function careFor(forms) {
@@ -8661,41 +8687,41 @@ function careFor(forms) {
 }
 function doingFor(forms) {
 	const codes = codesOf(forms);
-	const has2 = (pattern) => codes.some((code) => pattern.test(code));
+	const has = (pattern) => codes.some((code) => pattern.test(code));
 	return [
-		...has2(/^EUH03[12]$/) ? [tickTexts.neverWithAcid] : [],
-		...has2(/^H22/) ? [tickTexts.noFlames] : [],
-		...has2(/^H27/) ? [tickTexts.awayFromFuel] : [],
-		...has2(/^(H33[0-6]|EUH071)$/) ? [tickTexts.hood] : []
+		...has(/^EUH03[12]$/) ? [tickTexts.neverWithAcid] : [],
+		...has(/^H22/) ? [tickTexts.noFlames] : [],
+		...has(/^H27/) ? [tickTexts.awayFromFuel] : [],
+		...has(/^(H33[0-6]|EUH071)$/) ? [tickTexts.hood] : []
 	];
 }
 function wasteFor(forms) {
-	const wastes = forms.map(({ cautions: cautions3 }) => cautions3.waste);
+	const wastes = forms.map(({ cautions: cautions2 }) => cautions2.waste);
 	if (wastes.every(({ goesTo }) => goesTo === "drain")) return tickTexts.drain;
 	const metal = wastes.map((waste) => waste.metal).find((name) => name !== "");
 	return metal === void 0 ? tickTexts.beaker : tickTexts.metalBeaker(metal);
 }
 
-// src/lab/checkTick.ts
+// src/lab/judging/checkTick.ts
 var tick = /^(?:yes|y|x|ok|read|done|[✓✔☑])(?:[\s,:;–-]+|$)/i;
 function checkTick(entry, { substance, cautionLines }) {
 	const formula = String(substance != null ? substance : "").trim();
 	const answer = tickTexts.answer(formula);
-	const withLines2 = (status, said) => ({
+	const withLines = (status, said) => ({
 		status,
 		lookAt: `${said}
 ${cautionLines}`
 	});
-	if (isBlank(entry)) return withLines2("blank", tickTexts.readFirst(answer));
+	if (isBlank(entry)) return withLines("blank", tickTexts.readFirst(answer));
 	const typed = entry === true ? tickTexts.answer("") : String(entry).trim();
 	const isTicked = tick.test(typed);
 	const named = typed.replace(tick, "").trim();
 	const known = readFormula(substance);
 	if (isTicked && (named === formula || !known.ok)) return { status: "on target", lookAt: cautionLines };
-	if (isTicked && named === "") return withLines2("not yet", tickTexts.nameIt(answer));
+	if (isTicked && named === "") return withLines("not yet", tickTexts.nameIt(answer));
 	const other = readFormula(named);
-	if (!known.ok || !other.ok) return withLines2("unreadable", tickTexts.notYes(answer));
-	return atomsKey(other.value) === atomsKey(known.value) ? { status: "on target", lookAt: cautionLines } : withLines2("not yet", tickTexts.anotherSubstance(answer));
+	if (!known.ok || !other.ok) return withLines("unreadable", tickTexts.notYes(answer));
+	return atomsKey(other.value) === atomsKey(known.value) ? { status: "on target", lookAt: cautionLines } : withLines("not yet", tickTexts.anotherSubstance(answer));
 }
 
 // src/lab/judging/judgeTicked.ts
@@ -8746,922 +8772,7 @@ function withWait(row, earlier) {
 	return { ...row, status: row.status === "blank" ? "blank" : "not yet", lookAt, slips: [] };
 }
 
-// src/lab/activities/commonGivens.ts
-var commonGivens = {
-	formula: { name: "formula", unit: "", about: "solute as its bottle says, with water of hydration", start: "KBr" },
-	molarity: { name: "molarity", unit: "mol/L", about: "concentration that is made", start: "0.250" },
-	stock: { name: "stock molarity", unit: "mol/L", about: "concentration of the stock", start: "0.300" },
-	flask: { name: "flask", unit: "mL", about: "volume of the flask that is filled", start: "200" },
-	target: { name: "target molarity", unit: "mol/L", about: "concentration after the dilution", start: "0.0450" },
-	volume: { name: "target volume", unit: "mL", about: "volume after the dilution", start: "100" },
-	ion: { name: "ion", unit: "", about: "ion that is asked about", start: "Br-" },
-	purity: { name: "purity", unit: "%", about: "mass percent of solute in the solid" }
-};
-
-// src/lab/letteredShown.ts
-function letteredShown(step, key = "") {
-	const whose = { step: step.id, key };
-	if (step.kind === "chosen") {
-		return joined([
-			...questionByName(step.question).stem,
-			...letteredOptions(step.question, whose).flatMap(({ letter, item }) => [`
-${letter}) `, ...item.text]),
-			`
-${choiceTexts.asked}`
-		]);
-	}
-	const actions = orderedActions(step.procedure, whose);
-	return joined([
-		orderTexts.asked,
-		...actions.flatMap(({ letter, item }, place) => [`${place === 0 ? " " : " · "}${letter}) `, ...item.text]),
-		`
-${procedureByName(step.procedure).leftovers}`
-	]);
-}
-function joined(pieces) {
-	const all = [];
-	for (const piece of pieces) {
-		const last2 = all[all.length - 1];
-		if (typeof last2 === "string" && typeof piece === "string") all[all.length - 1] = `${last2}${piece}`;
-		else all.push(piece);
-	}
-	return all;
-}
-
-// src/lab/activities/sharedSteps.ts
-var purityShown = { given: "purity", before: " The solid is ", after: " % pure." };
-var calculated = (step) => ({
-	...step,
-	kind: "calculated",
-	bench: false
-});
-var measured = (step) => ({
-	...step,
-	kind: "measured",
-	bench: true
-});
-var told = (step) => ({
-	...step,
-	kind: "told",
-	unit: "",
-	bench: false
-});
-var cautionsRead = ({
-	aim: aim8,
-	substance
-}) => ({
-	id: "cautions read",
-	title: "Aim and cautions",
-	unit: "",
-	shown: [`${aim8}
-Read the cautions beside this row, then choose “yes, `, { given: substance.formula }, "”."],
-	period: 1,
-	kind: "ticked",
-	bench: false,
-	substance
-});
-var ordered = (step) => ({
-	...step,
-	kind: "ordered",
-	unit: "",
-	bench: true,
-	shown: letteredShown({ ...step, kind: "ordered" })
-});
-var chosen = (step) => ({
-	...step,
-	kind: "chosen",
-	unit: "",
-	bench: false,
-	shown: letteredShown({ ...step, kind: "chosen" })
-});
-
-// src/lab/activities/solidSteps.ts
-var purityTaken = ({ purity }) => purity === void 0 ? {} : { purity: { given: purity } };
-var purityPieces = ({ purity }) => purity === void 0 ? [] : [{ ...purityShown, given: purity }];
-var molarMassStep = () => calculated({
-	id: "molar mass",
-	title: "Molar mass",
-	unit: "g/mol",
-	shown: ["Molar mass of ", { given: "formula" }, "."],
-	period: 1,
-	quantity: "molar mass",
-	takes: { formula: { given: "formula" } },
-	buildsOn: {}
-});
-var molesStep = ({ molarity, volume }) => calculated({
-	id: "moles of solute",
-	title: "Moles of solute",
-	unit: "mol",
-	shown: ["Amount in ", { given: volume }, " mL of ", { given: molarity }, " mol/L solution."],
-	period: 1,
-	quantity: "moles of solute",
-	takes: { molarity: { given: molarity }, volume: { given: volume } },
-	buildsOn: {}
-});
-var massStep = (names5) => calculated({
-	id: "mass of solute",
-	title: "Mass to weigh",
-	unit: "g",
-	shown: [
-		"Mass of ",
-		{ given: "formula" },
-		" for ",
-		{ given: names5.volume },
-		" mL of ",
-		{ given: names5.molarity },
-		" mol/L solution.",
-		...purityPieces(names5)
-	],
-	period: 1,
-	quantity: "mass of solute",
-	takes: {
-		formula: { given: "formula" },
-		molarity: { given: names5.molarity },
-		volume: { given: names5.volume },
-		...purityTaken(names5)
-	},
-	buildsOn: { "molar mass": "molar mass", "moles of solute": "moles of solute" }
-});
-var massWeighedStep = () => measured({
-	id: "mass weighed",
-	title: "Mass really weighed",
-	unit: "g",
-	shown: ["What the balance shows for your solid, every figure of it."],
-	period: 1,
-	expects: "mass of solute",
-	instrument: "balance"
-});
-var stockMadeStep = (names5) => calculated({
-	id: "stock made",
-	title: "Molarity really made",
-	unit: "mol/L",
-	shown: [
-		"Molarity of your solution, from the mass you weighed, in ",
-		{ given: names5.volume },
-		" mL.",
-		...purityPieces(names5)
-	],
-	period: 1,
-	quantity: "molarity",
-	takes: {
-		formula: { given: "formula" },
-		mass: { entryOf: "mass weighed" },
-		volume: { given: names5.volume },
-		...purityTaken(names5)
-	},
-	buildsOn: { "molar mass": "molar mass" }
-});
-
-// src/lab/activities/benchReading.ts
-var names = { molarity: "molarity", volume: "flask" };
-var aim = "Make a solution at a real or simulated bench, read its molarity there, and say how far off it is.";
-var benchReading = () => ({
-	id: "bench reading",
-	title: "A reading at the bench: what did we really make?",
-	aim,
-	extension: "Your reading is off by a little. Which single slip at the bench would explain just that?",
-	givens: [
-		commonGivens.formula,
-		{ ...commonGivens.molarity, about: "concentration that is planned" },
-		commonGivens.flask
-	],
-	numbers: { formula: "formula", recipe: "solid in a flask", takes: { molarity: "molarity", flask: "flask" } },
-	steps: [
-		cautionsRead({ aim, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
-		molarMassStep(),
-		molesStep(names),
-		massStep(names),
-		ordered({
-			id: "procedure",
-			title: "How to make it",
-			procedure: "solid to flask",
-			handles: { formula: "formula", solid: true },
-			period: 1
-		}),
-		measured({
-			id: "molarity read",
-			title: "Molarity read at the bench",
-			unit: "mol/L",
-			shown: ["What the bench shows for the solution in your ", { given: "flask" }, " mL flask, every figure of it."],
-			period: 1,
-			expects: { given: "molarity" },
-			instrument: "bench",
-			tools: [{ tool: "flask", volume: "flask" }]
-		}),
-		calculated({
-			id: "percent error",
-			title: "Percent error",
-			unit: "%",
-			shown: ["How far your reading is from the ", { given: "molarity" }, " mol/L of the plan."],
-			period: 1,
-			quantity: "percent error",
-			takes: { measured: { entryOf: "molarity read" }, accepted: { given: "molarity" } },
-			buildsOn: {}
-		}),
-		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
-		told({
-			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: what may have made your reading too high or too low?"],
-			period: 1
-		})
-	]
-});
-
-// src/lab/activities/dilutionSteps.ts
-var stockShown = ({ stock }) => "given" in stock ? [{ given: stock.given }, " mol/L stock"] : ["the stock whose molarity you found"];
-var dilutionTaken = ({ stock, target, volume }) => ({
-	"stock molarity": stock,
-	"target molarity": { given: target },
-	"target volume": { given: volume }
-});
-var factorStep = (names5) => calculated({
-	id: "dilution factor",
-	title: "Dilution factor",
-	unit: "",
-	shown: [
-		"How many times larger the volume gets, from ",
-		...stockShown(names5),
-		" to ",
-		{ given: names5.target },
-		" mol/L."
-	],
-	period: names5.period,
-	quantity: "dilution factor",
-	takes: { "stock molarity": names5.stock, "target molarity": { given: names5.target } },
-	buildsOn: {}
-});
-var stockVolumeStep = (names5) => calculated({
-	id: "stock volume",
-	title: "Stock to take",
-	unit: "mL",
-	shown: [
-		"Volume of ",
-		...stockShown(names5),
-		" for ",
-		{ given: names5.volume },
-		" mL of ",
-		{ given: names5.target },
-		" mol/L."
-	],
-	period: names5.period,
-	quantity: "stock volume",
-	takes: dilutionTaken(names5),
-	buildsOn: { "dilution factor": "dilution factor" }
-});
-var waterVolumeStep = (names5) => calculated({
-	id: "water volume",
-	title: "Water, about",
-	unit: "mL",
-	shown: ["About how much of the ", { given: names5.volume }, " mL is water."],
-	period: names5.period,
-	quantity: "water volume",
-	takes: dilutionTaken(names5),
-	buildsOn: { "stock volume": "stock volume" },
-	// Nothing here may say that the stock is in before the water: where it heats the water, that is the wrong way round.
-	asks: {
-		"stock-for-water": "Stock and water share the flask. How much of it is left for water?",
-		"final-volume-for-water": "What shares the flask with the water?"
-	}
-});
-var ionStep = ({
-	molarity,
-	really,
-	period
-}) => calculated({
-	id: "ion molarity",
-	title: "Molarity of one ion",
-	unit: "mol/L",
-	shown: ["Molarity of ", { given: "ion" }, " in ", { given: molarity }, " mol/L ", { given: "formula" }, "."],
-	period,
-	quantity: "ion molarity",
-	takes: { formula: { given: "formula" }, molarity: { given: molarity }, ion: { given: "ion" } },
-	buildsOn: really === void 0 ? {} : { molarity: really }
-});
-
-// src/lab/activities/concentratedReagent.ts
-var names2 = {
-	stock: { entryOf: "reagent molarity" },
-	target: "target molarity",
-	volume: "target volume",
-	period: 1
-};
-var aim2 = "Work out how a concentrated acid or base is diluted, and in which order that is safe. Staff make the solution.";
-var concentratedReagent = () => ({
-	id: "concentrated reagent",
-	title: "A solution from a concentrated acid or base",
-	aim: aim2,
-	extension: "The bottle stood open for a week. What may have gone out or come in, and how would you notice?",
-	givens: [
-		{ ...commonGivens.formula, about: "acid or base in the bottle", start: "HCl" },
-		{ name: "mass percent", unit: "%", about: "mass percent on the label of the bottle", start: "37.2" },
-		{ name: "density", unit: "g/mL", about: "density on the label of the bottle", start: "1.18" },
-		{ ...commonGivens.target, start: "0.500" },
-		{ ...commonGivens.volume, start: "250" }
-	],
-	numbers: {
-		formula: "formula",
-		recipe: "reagent diluted",
-		takes: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
-	},
-	steps: [
-		cautionsRead({ aim: aim2, substance: { formula: "formula", massPercent: "mass percent", molarity: "target molarity" } }),
-		molarMassStep(),
-		calculated({
-			id: "reagent molarity",
-			title: "Molarity in the bottle",
-			unit: "mol/L",
-			shown: [
-				"Molarity of ",
-				{ given: "mass percent" },
-				" % ",
-				{ given: "formula" },
-				" with a density of ",
-				{ given: "density" },
-				" g/mL."
-			],
-			period: 1,
-			quantity: "reagent molarity",
-			takes: {
-				formula: { given: "formula" },
-				"mass percent": { given: "mass percent" },
-				density: { given: "density" }
-			},
-			buildsOn: { "molar mass": "molar mass" }
-		}),
-		{
-			...stockVolumeStep(names2),
-			title: "From the bottle",
-			shown: [
-				"Volume from the bottle for ",
-				{ given: "target volume" },
-				" mL of ",
-				{ given: "target molarity" },
-				" mol/L."
-			],
-			buildsOn: {},
-			asks: { "water-for-stock": "Which of the two liquids holds the solute?" }
-		},
-		waterVolumeStep(names2),
-		ordered({ id: "procedure", title: "How to dilute it safely", procedure: "concentrated to flask", period: 1 }),
-		chosen({ id: "particles", title: "What the particles do", question: "dilute acid", period: 1 }),
-		told({
-			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: why does the water go in first?"],
-			period: 1
-		})
-	]
-});
-
-// src/lab/activities/dilutionAlone.ts
-var names3 = {
-	stock: { given: "stock molarity" },
-	target: "target molarity",
-	volume: "target volume",
-	period: 1
-};
-var aim3 = "Make a weaker solution from a stock, and say what is in the flask.";
-var dilutionAlone = () => ({
-	id: "dilution",
-	title: "A dilution",
-	aim: aim3,
-	extension: "Is there a way to the same solution in two smaller dilutions, and when would that be better?",
-	givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
-	numbers: {
-		formula: "formula",
-		ion: "ion",
-		recipe: "ready stock diluted",
-		takes: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
-	},
-	steps: [
-		cautionsRead({ aim: aim3, substance: { formula: "formula", molarity: "stock molarity" } }),
-		factorStep(names3),
-		stockVolumeStep(names3),
-		waterVolumeStep(names3),
-		ordered({
-			id: "procedure",
-			title: "How to dilute",
-			procedure: "pipette to flask",
-			handles: { formula: "formula", molarity: "stock molarity" },
-			period: 1
-		}),
-		ionStep({ molarity: "target molarity", period: 1 }),
-		chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 1 }),
-		told({
-			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
-			period: 1
-		})
-	]
-});
-
-// src/lab/activities/fromSolid.ts
-var fromSolid = ({ id, title, aim: aim8, extension, formula, start, impure, hydrate, question }) => {
-	const names5 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
-	const { molarity, flask, ion, purity } = commonGivens;
-	return {
-		id,
-		title,
-		aim: aim8,
-		extension,
-		givens: [
-			formula,
-			molarity,
-			flask,
-			{ ...ion, start: start.ion },
-			...impure ? [{ ...purity, ...start.purity === void 0 ? {} : { start: start.purity } }] : []
-		],
-		numbers: {
-			formula: "formula",
-			ion: "ion",
-			...hydrate ? { hydrate } : {},
-			recipe: "solid in a flask",
-			takes: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
-		},
-		steps: [
-			cautionsRead({ aim: aim8, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
-			molarMassStep(),
-			molesStep(names5),
-			massStep(names5),
-			ordered({
-				id: "procedure",
-				title: "How to make it",
-				procedure: "solid to flask",
-				handles: { formula: "formula", solid: true },
-				period: 1
-			}),
-			massWeighedStep(),
-			stockMadeStep(names5),
-			ionStep({ molarity: "molarity", really: "stock made", period: 1 }),
-			chosen({ id: "particles", title: "What the particles do", question, period: 1 }),
-			told({
-				id: "in your words",
-				title: "In your own words",
-				shown: [
-					"One sentence, or a link to your recording: how do you know that your flask holds what its label says?"
-				],
-				period: 1
-			})
-		]
-	};
-};
-var plainSolid = () => fromSolid({
-	id: "solution from a solid",
-	title: "A solution from a solid",
-	aim: "Make a solution of a chosen molarity from a solid that is pure and dry.",
-	extension: "The flask was filled past its mark. Can the solution be saved, and how?",
-	formula: { ...commonGivens.formula, about: "solute as its bottle says" },
-	start: { ion: "Br-" },
-	impure: false,
-	question: "portion strength"
-});
-var hydrateSolid = () => fromSolid({
-	id: "solution from a hydrate",
-	title: "A solution from a hydrate",
-	aim: "Make a solution of a chosen molarity from crystals that hold water.",
-	extension: "The crystals lost some of their water in the jar. Is your solution stronger or weaker than planned?",
-	formula: {
-		...commonGivens.formula,
-		about: "solute with its water of hydration, as in CuSO4·5H2O",
-		start: "CuSO4·5H2O"
-	},
-	start: { ion: "Cu^2+" },
-	impure: false,
-	hydrate: true,
-	question: "crystal water"
-});
-var impureSolid = () => fromSolid({
-	id: "solution from an impure solid",
-	title: "A solution from a solid that is not pure",
-	aim: "Make a solution of a chosen molarity from a solid of known purity.",
-	extension: "What would you need to know about the rest of the solid before you use the solution?",
-	formula: { ...commonGivens.formula, start: "Na2CO3" },
-	start: { ion: "Na+", purity: "94.5" },
-	impure: true,
-	question: "impure solid"
-});
-
-// src/lab/activities/labelErrorStep.ts
-var labelErrorStep = () => calculated({
-	id: "percent error",
-	title: "Percent error",
-	unit: "%",
-	shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
-	period: 1,
-	quantity: "percent error",
-	takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
-	buildsOn: {}
-});
-
-// src/lab/activities/measuredDensity.ts
-var aim4 = "Weigh a portion of a solution, find its molarity from its density, and compare it with the label.";
-var about = (what, line) => `${what} of the ${line} line in a table of densities; left empty, our table at 20 °C fills it in`;
-var lines2 = {
-	"lighter percent": { given: "lighter percent" },
-	"lighter density": { given: "lighter density" },
-	"heavier percent": { given: "heavier percent" },
-	"heavier density": { given: "heavier density" }
-};
-var techniqueShare = 0.1;
-var measuredDensity = () => ({
-	id: "measured density",
-	title: "A measured density: what did we really make?",
-	aim: aim4,
-	extension: "Your solution was warmer than the table says. Does the molarity come out too high or too low, and why?",
-	givens: [
-		{
-			...commonGivens.formula,
-			about: "solute in the table of densities, written without water of hydration",
-			start: "C12H22O11"
-		},
-		{ ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
-		{ name: "portion", unit: "mL", about: "volume that is pipetted and weighed", start: "25" },
-		{ name: "lighter percent", unit: "%", about: about("mass percent", "lighter"), fromTable: true },
-		{ name: "lighter density", unit: "g/mL", about: about("density", "lighter"), fromTable: true },
-		{ name: "heavier percent", unit: "%", about: about("mass percent", "heavier"), fromTable: true },
-		{ name: "heavier density", unit: "g/mL", about: about("density", "heavier"), fromTable: true }
-	],
-	numbers: {
-		formula: "formula",
-		recipe: "portion for density",
-		takes: {
-			molarity: "molarity",
-			portion: "portion",
-			lighterPercent: "lighter percent",
-			lighterDensity: "lighter density",
-			heavierPercent: "heavier percent",
-			heavierDensity: "heavier density"
-		}
-	},
-	steps: [
-		cautionsRead({ aim: aim4, substance: { formula: "formula", molarity: "molarity" } }),
-		molarMassStep(),
-		ordered({ id: "procedure", title: "How to weigh a portion", procedure: "weighed portion", period: 1 }),
-		measured({
-			id: "portion weighed",
-			title: "Mass of the portion",
-			unit: "g",
-			shown: ["What ", { given: "portion" }, " mL of your solution weigh, every figure that the balance shows."],
-			period: 1,
-			expects: {
-				expected: "mass of portion",
-				takes: {
-					formula: { given: "formula" },
-					molarity: { given: "molarity" },
-					volume: { given: "portion" },
-					...lines2
-				}
-			},
-			instrument: "balance",
-			tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }],
-			techniqueShare,
-			hints: "portion"
-		}),
-		calculated({
-			id: "density",
-			title: "Density",
-			unit: "g/mL",
-			shown: ["Mass of one mL, from your ", { given: "portion" }, " mL. Give it to as many decimals as the table has."],
-			period: 1,
-			quantity: "density",
-			takes: { mass: { entryOf: "portion weighed" }, volume: { given: "portion" } },
-			buildsOn: {}
-		}),
-		calculated({
-			id: "mass percent",
-			title: "Mass percent",
-			unit: "%",
-			shown: [
-				"In the table mass percent ",
-				{ given: "lighter percent" },
-				" has ",
-				{ given: "lighter density" },
-				" g/mL, and ",
-				{ given: "heavier percent" },
-				" has ",
-				{ given: "heavier density" },
-				" g/mL. Which one goes with your density, on a straight line?"
-			],
-			period: 1,
-			quantity: "mass percent",
-			takes: { density: { entryOf: "density" }, ...lines2 },
-			buildsOn: {}
-		}),
-		calculated({
-			id: "molarity found",
-			title: "Molarity found",
-			unit: "mol/L",
-			shown: ["Molarity of ", { given: "formula" }, " from your mass percent and your density."],
-			period: 1,
-			quantity: "reagent molarity",
-			takes: {
-				formula: { given: "formula" },
-				"mass percent": { entryOf: "mass percent" },
-				density: { entryOf: "density" }
-			},
-			buildsOn: { "molar mass": "molar mass" }
-		}),
-		labelErrorStep(),
-		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
-		told({
-			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: what may have made your density too high or too low?"],
-			period: 1
-		})
-	]
-});
-
-// src/lab/activities/serialDilution.ts
-var flaskStep = ({
-	id,
-	title,
-	from
-}) => calculated({
-	id,
-	title,
-	unit: "mol/L",
-	shown: from === void 0 ? [
-		{ given: "portion" },
-		" mL of ",
-		{ given: "stock molarity" },
-		" mol/L stock, made up to ",
-		{ given: "flask" },
-		" mL."
-	] : [{ given: "portion" }, " mL from the flask before, made up to ", { given: "flask" }, " mL."],
-	period: 1,
-	quantity: "diluted molarity",
-	takes: {
-		"stock molarity": from === void 0 ? { given: "stock molarity" } : { entryOf: from },
-		"stock volume": { given: "portion" },
-		"final volume": { given: "flask" }
-	},
-	buildsOn: {}
-});
-var aim5 = "Dilute again and again, and follow what happens to the molarity.";
-var serialDilution = () => ({
-	id: "serial dilution",
-	title: "A serial dilution",
-	aim: aim5,
-	extension: "After how many more flasks would fewer than one particle be left in each mL?",
-	givens: [
-		commonGivens.formula,
-		commonGivens.stock,
-		{ name: "portion", unit: "mL", about: "volume that is taken each time", start: "10" },
-		{ ...commonGivens.flask, about: "volume that it is made up to each time", start: "100" }
-	],
-	numbers: {
-		formula: "formula",
-		recipe: "serial flasks",
-		takes: { stock: "stock molarity", portion: "portion", flask: "flask" }
-	},
-	steps: [
-		cautionsRead({ aim: aim5, substance: { formula: "formula", molarity: "stock molarity" } }),
-		flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
-		flaskStep({ id: "second flask", title: "Molarity in the second flask", from: "first flask" }),
-		flaskStep({ id: "third flask", title: "Molarity in the third flask", from: "second flask" }),
-		ordered({
-			id: "procedure",
-			title: "How to dilute twice",
-			procedure: "serial dilution",
-			handles: { formula: "formula", molarity: "stock molarity" },
-			period: 1
-		}),
-		chosen({ id: "particles", title: "What the particles do", question: "last flask", period: 1 }),
-		told({
-			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: why not take a tiny portion once?"],
-			period: 1
-		})
-	]
-});
-
-// src/lab/activities/stockAndDilution.ts
-var solid = { molarity: "stock molarity", volume: "flask", purity: "purity" };
-var dilutionOf = (fromRealStock) => ({
-	stock: fromRealStock ? { entryOf: "stock made" } : { given: "stock molarity" },
-	target: "target molarity",
-	volume: "target volume",
-	period: 2
-});
-var aim6 = "Make a solution of a molarity you chose, dilute it, and say what is in the flask.";
-function stockAndDilution({ fromRealStock }) {
-	const dilution = dilutionOf(fromRealStock);
-	return {
-		id: "stock and dilution",
-		title: "A stock solution and its dilution",
-		aim: aim6,
-		extension: "If two stocks are mixed in one flask, how would you find the molarity of the mixture?",
-		givens: [
-			commonGivens.formula,
-			commonGivens.stock,
-			{ ...commonGivens.flask, about: "volume of stock that is made" },
-			commonGivens.target,
-			commonGivens.volume,
-			commonGivens.ion,
-			{ ...commonGivens.purity, optional: true }
-		],
-		numbers: {
-			formula: "formula",
-			ion: "ion",
-			recipe: "solid, then a dilution",
-			takes: {
-				stock: "stock molarity",
-				flask: "flask",
-				purity: "purity",
-				target: "target molarity",
-				volume: "target volume"
-			}
-		},
-		steps: [
-			cautionsRead({ aim: aim6, substance: { formula: "formula", solid: true, molarity: "stock molarity" } }),
-			molarMassStep(),
-			molesStep(solid),
-			massStep(solid),
-			ordered({
-				id: "stock procedure",
-				title: "How to make the stock",
-				procedure: "solid to flask",
-				handles: { formula: "formula", solid: true },
-				period: 1
-			}),
-			massWeighedStep(),
-			stockMadeStep(solid),
-			factorStep(dilution),
-			stockVolumeStep(dilution),
-			waterVolumeStep(dilution),
-			ordered({
-				id: "dilution procedure",
-				title: "How to dilute",
-				procedure: "pipette to flask",
-				handles: { formula: "formula", molarity: "stock molarity" },
-				period: 2
-			}),
-			calculated({
-				id: "diluted molarity",
-				title: "Molarity after dilution",
-				unit: "mol/L",
-				shown: ["From the stock you really made and the stock you take, in ", { given: "target volume" }, " mL."],
-				period: 2,
-				quantity: "diluted molarity",
-				takes: {
-					"stock molarity": { entryOf: "stock made" },
-					"stock volume": { entryOf: "stock volume" },
-					"final volume": { given: "target volume" }
-				},
-				buildsOn: {}
-			}),
-			ionStep({ molarity: "target molarity", really: "diluted molarity", period: 2 }),
-			chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 2 }),
-			told({
-				id: "in your words",
-				title: "In your own words",
-				shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
-				period: 2
-			})
-		]
-	};
-}
-
-// src/lab/activities/weighedResidue.ts
-var names4 = { molarity: "molarity", volume: "portion" };
-var aim7 = "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.";
-var weighedResidue = () => ({
-	id: "weighed residue",
-	title: "A weighed residue: what did we really make?",
-	aim: aim7,
-	extension: "Water is left in the residue. Does your molarity come out too high or too low, and why?",
-	givens: [
-		{ ...commonGivens.formula, about: "a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4" },
-		{ ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
-		{ name: "portion", unit: "mL", about: "volume that is dried", start: "25" }
-	],
-	numbers: { formula: "formula", recipe: "dried portion", takes: { molarity: "molarity", portion: "portion" } },
-	steps: [
-		cautionsRead({ aim: aim7, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
-		molarMassStep(),
-		molesStep(names4),
-		{ ...massStep(names4), title: "Mass that should stay" },
-		ordered({ id: "procedure", title: "How to dry and weigh", procedure: "weighed residue", period: 1 }),
-		measured({
-			id: "residue weighed",
-			title: "Mass of the dry residue",
-			unit: "g",
-			shown: ["The salt from ", { given: "portion" }, " mL, dried until two weighings agree."],
-			period: 1,
-			expects: "mass of solute",
-			instrument: "balance",
-			tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }]
-		}),
-		calculated({
-			id: "molarity found",
-			title: "Molarity found",
-			unit: "mol/L",
-			shown: ["Molarity from your residue, in ", { given: "portion" }, " mL."],
-			period: 1,
-			quantity: "molarity",
-			takes: { formula: { given: "formula" }, mass: { entryOf: "residue weighed" }, volume: { given: "portion" } },
-			buildsOn: { "molar mass": "molar mass" }
-		}),
-		labelErrorStep(),
-		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
-		told({
-			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: what may have made your result too high or too low?"],
-			period: 1
-		})
-	]
-});
-
-// src/lab/activities.ts
-var asPlanned = { fromRealStock: false };
-var activities = {
-	"stock and dilution": stockAndDilution,
-	"solution from a solid": plainSolid,
-	"solution from a hydrate": hydrateSolid,
-	"solution from an impure solid": impureSolid,
-	dilution: dilutionAlone,
-	"serial dilution": serialDilution,
-	"concentrated reagent": concentratedReagent,
-	"weighed residue": weighedResidue,
-	"measured density": measuredDensity,
-	"bench reading": benchReading
-};
-function activityById(id, variant = asPlanned) {
-	var _a;
-	const wanted = id.trim().replace(/\s+/g, " ").toLowerCase();
-	return Object.keys(activities).includes(wanted) ? (_a = activities[wanted]) == null ? void 0 : _a.call(activities, variant) : void 0;
-}
-
-// src/lab/lessonSettings.ts
-var whole = (cell) => {
-	const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
-	return Number.isInteger(typed) ? typed : Number.NaN;
-};
-var isYes = (cell) => cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim());
-function readLessonSettings(table) {
-	var _a;
-	const cells = /* @__PURE__ */ Object.create(null);
-	for (const [name, value] of table) {
-		const plain = plainName(name);
-		if (plain !== "" && !(plain in cells)) cells[plain] = value;
-	}
-	const bad = [];
-	const level = (name, { least, most, otherwise }) => {
-		if (isBlank(cells[name])) return otherwise;
-		const value = whole(cells[name]);
-		if (value >= least && value <= most) return value;
-		bad.push(name);
-		return otherwise;
-	};
-	return {
-		activity: typeof cells.activity === "string" ? cells.activity : "",
-		figures: level("figures", { least: 1, most: 15, otherwise: 3 }),
-		decimals: level("atomic-weight decimals", { least: 0, most: 10, otherwise: 2 }),
-		shortTable: /^\s*35[.,]50*\s*$/.test(String((_a = cells["chlorine on the table"]) != null ? _a : "")),
-		decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
-		judgeFigures: isYes(cells["judge figures"]),
-		highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
-		studentsDilute: plainName(cells["concentrated reagents"]) === "students",
-		fromRealStock: plainName(cells["work the dilution from"]) === "real stock",
-		// Every Plan that was ever built has a line for it: settings without one were typed for this call.
-		layout: "layout" in cells ? Math.max(0, whole(cells.layout) || 0) : Number.POSITIVE_INFINITY,
-		bad,
-		cells
-	};
-}
-
-// src/lab/teamGivens.ts
-var longestGiven = 300;
-var shortened = (cell) => typeof cell === "string" && cell.length > longestGiven ? cell.slice(0, longestGiven) : cell;
-function teamGivens(names5, values) {
-	const cells = /* @__PURE__ */ Object.create(null);
-	const plain = names5.map(plainName);
-	plain.forEach((name, column) => {
-		if (name !== "" && plain.indexOf(name) === plain.lastIndexOf(name)) cells[name] = shortened(values[column]);
-	});
-	return cells;
-}
-
-// src/lab/teamLesson.ts
-function readTeamLesson({
-	givenNames,
-	givenValues,
-	settings: table
-}) {
-	const settings = readLessonSettings(table);
-	return {
-		settings,
-		activity: activityById(settings.activity, settings),
-		givens: teamGivens(givenNames, givenValues)
-	};
-}
-
-// src/lab/judgeTeam.ts
+// src/lab/judging/judgeTeam.ts
 var longestName = 40;
 var quietRow = {
 	step: void 0,
@@ -9711,81 +8822,7 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 	return rows.map((row, index) => withWait(row, rows.slice(0, index)));
 }
 
-// src/lab/ownHint.ts
-var textOf = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
-var linkOf = (cell) => {
-	const typed = textOf(cell);
-	return /^https?:\/\/[^\s"'<>]+$/i.test(typed) ? typed : "";
-};
-function ownHint(rows, { stepId, level }) {
-	const wanted = stepId.trim().toLowerCase();
-	const line = rows.find(
-		([step, at, words, link]) => wanted !== "" && textOf(step).toLowerCase() === wanted && textOf(at) === String(level) && !(isBlank(words) && isBlank(link))
-	);
-	return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
-}
-
-// src/lab/stepHint.ts
-var titleOf = (activity, id) => {
-	var _a, _b;
-	return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
-};
-var expectedName = ({ expects }, activity) => {
-	if (typeof expects === "string") return titleOf(activity, expects);
-	return "given" in expects ? expects.given : expects.expected;
-};
-function calculatedHint(step, level, wanted) {
-	const shown = (name) => {
-		const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
-		const source = step.takes[name];
-		if (argument === void 0 || source === void 0) return void 0;
-		if ("given" in source) {
-			return shownCell(wanted.givens[source.given], { argument, decimalMark: wanted.decimalMark });
-		}
-		const entry = shownCell(wanted.entries[source.entryOf], { argument, decimalMark: wanted.decimalMark });
-		return entry != null ? entry : rowShown(titleOf(wanted.activity, source.entryOf));
-	};
-	return quantityHint(step.quantity, { level, shown });
-}
-function ourHint(step, level, wanted) {
-	var _a, _b, _c, _d, _e, _f, _g;
-	switch (step.kind) {
-		case "calculated":
-			return calculatedHint(step, level, wanted);
-		case "measured":
-			return (_c = (_b = readingHints[(_a = step.hints) != null ? _a : step.instrument][level - 1]) == null ? void 0 : _b.replace("{row}", expectedName(step, wanted.activity))) != null ? _c : "";
-		case "ordered":
-			return (_d = procedureByName(step.procedure).hints[level - 1]) != null ? _d : "";
-		case "chosen": {
-			const hint = (_e = questionByName(step.question).hints[level - 1]) != null ? _e : "";
-			return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
-		}
-		case "ticked":
-			return (_f = tickHints[level - 1]) != null ? _f : "";
-		case "told":
-			return (_g = toldHints[level - 1]) != null ? _g : "";
-	}
-}
-var plainCell = (cell) => typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0;
-function bareQuantityHint(name, level, { givens, decimalMark }) {
-	if (!isQuantityName(name)) return "";
-	const takes = quantities[name].takes;
-	const shown = (wanted) => {
-		const argument = takes.find((taken) => taken.name === wanted);
-		return argument && shownCell(givens[wanted], { argument, decimalMark });
-	};
-	return quantityHint(name, { level, shown });
-}
-function stepHint(wanted) {
-	const { activity, stepId, level, ownHints = [] } = wanted;
-	if (level !== 1 && level !== 2 && level !== 3) return "";
-	const step = activity == null ? void 0 : activity.steps.find(({ id }) => id === stepId);
-	const { words, link } = ownHint(ownHints, { stepId, level });
-	const ours = () => step ? ourHint(step, level, wanted) : bareQuantityHint(stepId, level, wanted);
-	return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
-}
-
-// src/lab/checkTeam.ts
+// src/lab/judging/checkTeam.ts
 function levelWanted(cell) {
 	var _a;
 	if (isBlank(cell)) return 0;
@@ -10340,16 +9377,16 @@ var gramsEntry = {
 };
 return { entry: gramsEntry };
 },
-// Part HINTSTEP: lab/hintStep, functions/entries/hintStepEntry
+// Part HINTSTEP: lab/hints/hintStep, functions/entries/hintStepEntry
 "HINTSTEP"(part) {
-const { readQuantityName } = part("lab/checkStep");
-const { quantityHint, shownCell } = part("lab/shownCell");
+const { readQuantityName } = part("lab/judging/checkStep");
+const { quantityHint, shownCell } = part("lab/hints/quantityHint");
 const { plainName, prepareStep, quantities, readGivenCells } = part("lesson");
 
 
 const { cellByCell, failure, quoted, success } = part("base");
 
-// src/lab/hintStep.ts
+// src/lab/hints/hintStep.ts
 function hintStep(quantity, table, level) {
 	const wanted = typeof level === "string" ? Number(plainName(level)) : level;
 	if (wanted !== 1 && wanted !== 2 && wanted !== 3) {
@@ -12878,13 +11915,20 @@ function putBack(spreadsheet) {
 	const store = PropertiesService.getDocumentProperties();
 	const words2 = store.getProperty(property2);
 	if (words2 === null) return false;
-	const noted = JSON.parse(words2);
-	const sheet = sheetById(spreadsheet, noted.sheetId);
-	const isHeading = sheet !== void 0 && ((_a = readClassSheet(valuesOf(sheet))) == null ? void 0 : _a.blocks.some(({ headingRow }) => headingRow === noted.row)) === true;
+	const noted = readNoted(words2);
+	const sheet = noted && sheetById(spreadsheet, noted.sheetId);
+	const isHeading = noted !== void 0 && sheet !== void 0 && ((_a = readClassSheet(valuesOf(sheet))) == null ? void 0 : _a.blocks.some(({ headingRow }) => headingRow === noted.row)) === true;
 	const isEmpty2 = isHeading && checkCell(sheet, noted.row).getFormula() === "";
 	if (isEmpty2) checkCell(sheet, noted.row).setValue(noted.formula);
 	store.deleteProperty(property2);
 	return isEmpty2;
+}
+function readNoted(words2) {
+	try {
+		return JSON.parse(words2);
+	} catch {
+		return void 0;
+	}
 }
 
 // src/host/emptyFile.ts

@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
-import { lettersInOrder } from '../src/lab/lettersInOrder.ts';
+import { lettersInOrder } from '../src/lab/bench/lettersInOrder.ts';
 import { startServer } from '../src/preview/server/server.ts';
 import { openStandIn, type StandIn } from '../src/preview/standin/openStandIn.ts';
 import { buildSample } from './buildSample.ts';

@@ -1,6 +1,7 @@
 // How long 40 teams wait for their numbers, and how different these are. Times are this machine's.
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
-import { sampleSetup } from '../../src/lab/sampleLesson.ts';
+
+import { sampleSetup } from '../../src/lab/lesson/sampleLesson.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 
 const rounds = 15;
 const limitMs = 1000;

@@ -1,6 +1,6 @@
-import { activityById } from '../../src/lab/activities.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
-import { sampleLesson } from '../../src/lab/sampleLesson.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import { sampleLesson } from '../../src/lab/lesson/sampleLesson.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 
 /** What one cell of the sample's class sheet hands to CHECKTEAM: a team that has filled in every row. */
 export function sampleBlock(): unknown[] {

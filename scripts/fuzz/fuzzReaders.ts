@@ -4,7 +4,7 @@ import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
 import type { ChemError, Result } from '../../src/errors/result.ts';
-import { type EntryKind, readEntry } from '../../src/lab/readEntry.ts';
+import { type EntryKind, readEntry } from '../../src/lab/judging/readEntry.ts';
 import { readNumber } from '../../src/measurement/readNumber.ts';
 import { type QuantityKind, readQuantity } from '../../src/measurement/readQuantity.ts';
 import { roundToFigures } from '../../src/measurement/roundToFigures.ts';

@@ -2,7 +2,7 @@
 import { callFunction } from '../../src/functions/callFunction.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import type { CellArgument } from '../../src/functions/entry.ts';
-import { allActivities } from '../../src/lab/activities.ts';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
 
 /** Pieces that are repeated to the length wanted: each is what some reader goes through in a loop of its own. */
 const pieces = [

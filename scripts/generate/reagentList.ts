@@ -1,7 +1,7 @@
 // Concentrated acids and bases as they are sold, from tests/published/reagents.csv.
 import { readCsv } from './csv.ts';
 
-/** Text of `src/lab/reagentList.generated.ts`. Oxidisers that are neither acid nor base are left out. */
+/** Text of `src/lab/lesson/reagentList.generated.ts`. Oxidisers that are neither acid nor base are left out. */
 export function reagentListSource(csvPath: string): string {
   const lines = readCsv(csvPath)
     .filter(

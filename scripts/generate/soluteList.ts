@@ -1,7 +1,7 @@
 // Solutes with their solubility, from tests/published/reagents.csv.
 import { readCsv } from './csv.ts';
 
-/** Text of `src/lab/soluteList.generated.ts`. */
+/** Text of `src/lab/lesson/soluteList.generated.ts`. */
 export function soluteListSource(csvPath: string): string {
   const solutes = readCsv(csvPath).map((row) => (name: string): string => {
     const cell = row[name];

@@ -24,11 +24,11 @@ export async function generatedSources(): Promise<Readonly<Record<string, string
     'src/chemistry/elementTable.generated.ts': elementsSource('tests/published/atomic-weights.csv'),
     'src/chemistry/cautionList.generated.ts': cautionListSource(hazardTables),
     'src/chemistry/hazardSources.generated.ts': hazardSourcesSource(hazardTables),
-    'src/lab/reagentList.generated.ts': reagentListSource('tests/published/reagents.csv'),
+    'src/lab/lesson/reagentList.generated.ts': reagentListSource('tests/published/reagents.csv'),
     'src/chemistry/strengths.generated.ts': strengthsSource({
       density: 'tests/published/density.csv',
       reagents: 'tests/published/reagents.csv',
     }),
-    'src/lab/soluteList.generated.ts': soluteListSource('tests/published/reagents.csv'),
+    'src/lab/lesson/soluteList.generated.ts': soluteListSource('tests/published/reagents.csv'),
   };
 }

@@ -1,7 +1,7 @@
 import { relativeMass } from '../../src/chemistry/elements.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
-import { type CheckedRow, checkTeam, type TeamTable } from '../../src/lab/checkTeam.ts';
-import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
+import { type CheckedRow, checkTeam, type TeamTable } from '../../src/lab/judging/checkTeam.ts';
+import { type Random, seededRandom } from '../../src/lab/numbers/seededRandom.ts';
 import { drawPlan, pick } from './drawnPlans.ts';
 import { classWeight, placeOf, typedTo } from './typing.ts';
 

@@ -1,8 +1,8 @@
-import { allActivities } from '../../src/lab/activities.ts';
-import type { Activity } from '../../src/lab/activity.ts';
-import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
-import { startingGivens } from '../../src/lab/startingGivens.ts';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
+import type { Activity } from '../../src/lab/lesson/activity.ts';
+import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
+import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 
 type Givens = Readonly<Record<string, string>>;
 

@@ -1,7 +1,7 @@
 import { type DensityLine, densityLines } from '../../src/chemistry/densityLines.ts';
-import { readStep } from '../../src/lab/checkStep.ts';
+import { readStep } from '../../src/lab/judging/checkStep.ts';
+import type { Random } from '../../src/lab/numbers/seededRandom.ts';
 import { type QuantityName, quantities } from '../../src/lab/quantities.ts';
-import type { Random } from '../../src/lab/seededRandom.ts';
 import type { CellValue } from '../../src/measurement/cellValue.ts';
 
 /** A quantity with numbers in place, as a `given` table. */

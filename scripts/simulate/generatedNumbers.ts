@@ -1,12 +1,12 @@
-import type { Activity, CalculatedStep, Step } from '../../src/lab/activity.ts';
-import { judgeTeam } from '../../src/lab/judgeTeam.ts';
 import type { JudgedRow } from '../../src/lab/judging/judgedRow.ts';
+import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
+import { slipSpans } from '../../src/lab/judging/slipsFound.ts';
+import { spanOver } from '../../src/lab/judging/worked.ts';
+import type { Activity, CalculatedStep, Step } from '../../src/lab/lesson/activity.ts';
 import { recipeNumbers } from '../../src/lab/numbers/recipeNumbers.ts';
 import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
-import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
-import { slipSpans } from '../../src/lab/slipsFound.ts';
+import { type Random, seededRandom } from '../../src/lab/numbers/seededRandom.ts';
 import type { SlipId } from '../../src/lab/texts/feedback.ts';
-import { spanOver } from '../../src/lab/worked.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { type DealtTeam, dealtTeams } from './dealtTeams.ts';
 import { otherEntry } from './otherEntry.ts';

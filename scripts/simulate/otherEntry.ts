@@ -1,7 +1,7 @@
-import type { Step } from '../../src/lab/activity.ts';
-import { letterOfOption } from '../../src/lab/letterOfOption.ts';
-import { lettersInOrder } from '../../src/lab/lettersInOrder.ts';
-import { questionByName } from '../../src/lab/questions.ts';
+import { letterOfOption } from '../../src/lab/bench/letterOfOption.ts';
+import { lettersInOrder } from '../../src/lab/bench/lettersInOrder.ts';
+import { questionByName } from '../../src/lab/bench/questions.ts';
+import type { Step } from '../../src/lab/lesson/activity.ts';
 import { tickTexts } from '../../src/lab/texts/ticks.ts';
 import type { TeamSoFar } from './rightEntry.ts';
 

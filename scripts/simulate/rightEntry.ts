@@ -1,9 +1,9 @@
-import type { Activity, CalculatedStep, MeasuredStep } from '../../src/lab/activity.ts';
-import { expectedValue } from '../../src/lab/expectedValue.ts';
-import type { PreparedStep } from '../../src/lab/preparedStep.ts';
-import { prepareStep } from '../../src/lab/prepareStep.ts';
+import { expectedValue } from '../../src/lab/judging/expectedValue.ts';
+import type { PreparedStep } from '../../src/lab/judging/preparedStep.ts';
+import { prepareStep } from '../../src/lab/judging/prepareStep.ts';
+import { spanOver } from '../../src/lab/judging/worked.ts';
+import type { Activity, CalculatedStep, MeasuredStep } from '../../src/lab/lesson/activity.ts';
 import { quantities } from '../../src/lab/quantities.ts';
-import { spanOver } from '../../src/lab/worked.ts';
 import { placeOf, typedTo } from './typing.ts';
 
 /** A team's givens and its entries so far, by name and by step. */

@@ -1,15 +1,15 @@
 import { relativeMass } from '../../src/chemistry/elements.ts';
-import { checkReadyStep, readStep, type StepCheck } from '../../src/lab/checkStep.ts';
-import type { PreparedStep } from '../../src/lab/preparedStep.ts';
+import { checkReadyStep, readStep, type StepCheck } from '../../src/lab/judging/checkStep.ts';
+import type { PreparedStep } from '../../src/lab/judging/preparedStep.ts';
+import { slipSpans } from '../../src/lab/judging/slipsFound.ts';
+import type { Span } from '../../src/lab/judging/span.ts';
+import { stepTolerance } from '../../src/lab/judging/stepTolerance.ts';
+import { isOnTarget } from '../../src/lab/judging/tolerance.ts';
+import { spanOver } from '../../src/lab/judging/worked.ts';
+import { type Random, seededRandom } from '../../src/lab/numbers/seededRandom.ts';
 import type { StepNumbers } from '../../src/lab/quantities/quantityEntry.ts';
 import type { QuantityName } from '../../src/lab/quantities.ts';
 import { quantities } from '../../src/lab/quantities.ts';
-import { type Random, seededRandom } from '../../src/lab/seededRandom.ts';
-import { slipSpans } from '../../src/lab/slipsFound.ts';
-import type { Span } from '../../src/lab/span.ts';
-import { stepTolerance } from '../../src/lab/stepTolerance.ts';
-import { isOnTarget } from '../../src/lab/tolerance.ts';
-import { spanOver } from '../../src/lab/worked.ts';
 import { type DrawnPlan, drawPlan, pick } from './drawnPlans.ts';
 import { classWeight, placeOf, typedTo } from './typing.ts';
 

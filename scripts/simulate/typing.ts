@@ -1,6 +1,6 @@
 import Big from 'big.js';
-import { leadingPlace } from '../../src/lab/place.ts';
-import type { Random } from '../../src/lab/seededRandom.ts';
+import { leadingPlace } from '../../src/lab/judging/place.ts';
+import type { Random } from '../../src/lab/numbers/seededRandom.ts';
 import { pick } from './drawnPlans.ts';
 
 /** Rounds a value to a place, ties as told, and types it with every digit down to that place. */

@@ -1,10 +1,10 @@
 import type { Pictogram } from '../chemistry/pictogramNamed.ts';
-import type { PeriodPlan } from '../lab/periodPlan.ts';
+import type { PeriodPlan } from '../lab/lesson/periodPlan.ts';
+import type { Setup, TeamPlan } from '../lab/lesson/setup.ts';
 import type { PollAnswer } from '../lab/poll/pollAnswer.ts';
 import type { Label } from '../lab/preparation/labels.ts';
 import type { ClassFacts } from '../lab/record/classFacts.ts';
 import type { RecordEntry } from '../lab/record/recordEntry.ts';
-import type { Setup, TeamPlan } from '../lab/setup.ts';
 
 /** What the page shows and hands back: plain data, made from what was read of a file. */
 

@@ -1,5 +1,5 @@
-import type { Activity } from '../lab/activity.ts';
-import type { TeamPlan } from '../lab/setup.ts';
+import type { Activity } from '../lab/lesson/activity.ts';
+import type { TeamPlan } from '../lab/lesson/setup.ts';
 
 /**
  * The activity as these teams do it. Where no team is given an ion, the rows that ask about one are left out: they could

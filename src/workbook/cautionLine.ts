@@ -1,6 +1,6 @@
 import { readFormula } from '../chemistry/readFormula.ts';
 import { shortCautions } from '../chemistry/shortCautions.ts';
-import { handledForms } from '../lab/handledForms.ts';
+import { handledForms } from '../lab/lesson/handledForms.ts';
 import type { Lesson } from './lesson.ts';
 import { words } from './words.ts';
 

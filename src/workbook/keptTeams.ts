@@ -1,4 +1,4 @@
-import type { Setup, TeamPlan } from '../lab/setup.ts';
+import type { Setup, TeamPlan } from '../lab/lesson/setup.ts';
 import type { PlanReading } from './readLesson.ts';
 
 /** What numbers are made from: while none of it changes, lines of the Plan keep theirs, edits by hand included. */

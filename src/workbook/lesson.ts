@@ -1,5 +1,5 @@
-import type { Activity } from '../lab/activity.ts';
-import type { Setup, TeamPlan } from '../lab/setup.ts';
+import type { Activity } from '../lab/lesson/activity.ts';
+import type { Setup, TeamPlan } from '../lab/lesson/setup.ts';
 import type { Area } from './workbook.ts';
 
 /** Where the Plan's tables stand, as found in the sheet or as planned. */

@@ -1,6 +1,6 @@
 import { errorText } from '../errors/errorText.ts';
 import { quoted } from '../errors/quoted.ts';
-import { ownHint } from '../lab/ownHint.ts';
+import { ownHint } from '../lab/hints/ownHint.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { words } from './words.ts';

@@ -1,6 +1,6 @@
-import type { Activity } from '../lab/activity.ts';
-import { defaultSettings } from '../lab/defaultSettings.ts';
-import { type Settings, settingNames, type TeamPlan } from '../lab/setup.ts';
+import type { Activity } from '../lab/lesson/activity.ts';
+import { defaultSettings } from '../lab/lesson/defaultSettings.ts';
+import { type Settings, settingNames, type TeamPlan } from '../lab/lesson/setup.ts';
 import type { Lesson } from './lesson.ts';
 import { classNames } from './planWorkbook.ts';
 import type { PlanReading } from './readLesson.ts';

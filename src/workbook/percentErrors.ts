@@ -1,5 +1,5 @@
-import type { Step } from '../lab/activity.ts';
-import { readEntry } from '../lab/readEntry.ts';
+import { readEntry } from '../lab/judging/readEntry.ts';
+import type { Step } from '../lab/lesson/activity.ts';
 import type { ClassReading } from './readClassSheet.ts';
 
 /** Checks under which a percent error is worked rightly and from readings that are sound. */

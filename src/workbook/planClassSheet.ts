@@ -1,6 +1,6 @@
-import type { Step } from '../lab/activity.ts';
-import { roles } from '../lab/roles.ts';
-import type { TeamPlan } from '../lab/setup.ts';
+import type { Step } from '../lab/lesson/activity.ts';
+import { roles } from '../lab/lesson/roles.ts';
+import type { TeamPlan } from '../lab/lesson/setup.ts';
 import { membersTexts } from '../lab/texts/members.ts';
 import { tickTexts } from '../lab/texts/ticks.ts';
 import { cautionLine } from './cautionLine.ts';

@@ -1,4 +1,4 @@
-import type { Activity } from '../lab/activity.ts';
+import type { Activity } from '../lab/lesson/activity.ts';
 import { helpRows } from './layout.ts';
 import type { Lesson, SheetNames } from './lesson.ts';
 import { words } from './words.ts';

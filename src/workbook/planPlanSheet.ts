@@ -1,5 +1,5 @@
-import { readingNotes } from '../lab/readingNotes.ts';
-import { settingNames } from '../lab/setup.ts';
+import { readingNotes } from '../lab/judging/readingNotes.ts';
+import { settingNames } from '../lab/lesson/setup.ts';
 import { layoutVersion, planColumns, planRows, teamLinesFor } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
 import { settingOptions } from './settingOptions.ts';

@@ -1,5 +1,5 @@
-import type { Step } from '../lab/activity.ts';
-import type { TeamPlan } from '../lab/setup.ts';
+import type { Step } from '../lab/lesson/activity.ts';
+import type { TeamPlan } from '../lab/lesson/setup.ts';
 import { native } from './formula.ts';
 import { classColumns, planColumns } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';

@@ -1,6 +1,6 @@
 import { errorText } from '../errors/errorText.ts';
 import { type ChemError, failure, type Result, success } from '../errors/result.ts';
-import { defaultSettings, defaultShelf } from '../lab/defaultSettings.ts';
+import { defaultSettings, defaultShelf } from '../lab/lesson/defaultSettings.ts';
 import {
   type ClassSetup,
   type SettingName,
@@ -8,7 +8,7 @@ import {
   type Setup,
   settingNames,
   type TeamPlan,
-} from '../lab/setup.ts';
+} from '../lab/lesson/setup.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
 import { cellText } from './cellText.ts';

@@ -1,4 +1,4 @@
-import type { SettingName } from '../lab/setup.ts';
+import type { SettingName } from '../lab/lesson/setup.ts';
 
 /** Settings that take one of a few values, offered as a list in the Plan. */
 export const settingOptions: Readonly<Partial<Record<SettingName, readonly string[]>>> = {

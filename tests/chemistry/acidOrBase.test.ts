@@ -4,7 +4,7 @@ import { dissolvesHot } from '../../src/chemistry/dissolvesHot.ts';
 import type { Formula } from '../../src/chemistry/formula.ts';
 import { needsWaterFirst } from '../../src/chemistry/needsWaterFirst.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
-import { concentratedReagents } from '../../src/lab/concentratedReagents.ts';
+import { concentratedReagents } from '../../src/lab/lesson/concentratedReagents.ts';
 import { molesPerLitre } from '../../src/measurement/quantity.ts';
 
 const formula = (text: string): Formula => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { renamed } from '../../src/desk/building/renamed.ts';
-import type { ClassSetup } from '../../src/lab/setup.ts';
+import type { ClassSetup } from '../../src/lab/lesson/setup.ts';
 import type { PlanReading } from '../../src/workbook/readLesson.ts';
 
 const line = (key: string, className: string, team: string) => ({ key, className, team, givens: {} });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { callFunction } from '../../src/functions/callFunction.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
-import { allActivities } from '../../src/lab/activities.ts';
 import { longestAnswer } from '../../src/lab/judging/judgeStep.ts';
-import { longestEntry } from '../../src/lab/readEntry.ts';
+import { longestEntry } from '../../src/lab/judging/readEntry.ts';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
 
 /** As much as a cell holds. The limits are far below, so that what reads a text never has more than them before it. */
 const cellful = 50_000;

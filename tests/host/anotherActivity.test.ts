@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Setup } from '../../src/lab/setup.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { buildSetup, open, stepRow, typeIn } from './bench.ts';

@@ -4,7 +4,7 @@ import type { File } from '../../src/desk/file/look.ts';
 import type { Outcome } from '../../src/desk/outcome.ts';
 import { runWork } from '../../src/desk/runWork.ts';
 import type { BuildState } from '../../src/desk/views.ts';
-import type { Setup } from '../../src/lab/setup.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
 import { openStandIn, type StandIn, type StandInOptions } from '../../src/preview/standin/openStandIn.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { builtText } from '../builtText.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Setup } from '../../src/lab/setup.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { answerOf, buildSample, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Outcome } from '../../src/desk/outcome.ts';
 import type { BuildState } from '../../src/desk/views.ts';
-import type { Setup } from '../../src/lab/setup.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
-import type { Setup, TeamPlan } from '../../src/lab/setup.ts';
-import { startingGivens } from '../../src/lab/startingGivens.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import type { Setup, TeamPlan } from '../../src/lab/lesson/setup.ts';
+import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { rightEntries } from '../lab/rightEntries.ts';
 import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';

@@ -1,5 +1,5 @@
-import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
-import type { Setup } from '../../src/lab/setup.ts';
+import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
 
 /** A small invented lesson: two classes, the same numbers for all. */
 export const setup: Setup = {

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { EmptyWish } from '../../src/desk/views.ts';
-import type { Setup } from '../../src/lab/setup.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { answerOf, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { solutesFor } from '../../src/desk/lesson/solutesFor.ts';
-import { activityById } from '../../src/lab/activities.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
 
 const formulasFor = (id: string) => {
   const activity = activityById(id);

@@ -1,7 +1,7 @@
 import type { FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { stockAndDilution } from '../../src/lab/activities/stockAndDilution.ts';
-import { roles } from '../../src/lab/roles.ts';
+import { stockAndDilution } from '../../src/lab/lesson/activities/stockAndDilution.ts';
+import { roles } from '../../src/lab/lesson/roles.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle.ts';
 import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { activityById, allActivities } from '../../src/lab/activities.ts';
-import type { Activity, Shown } from '../../src/lab/activity.ts';
+import { procedureByName } from '../../src/lab/bench/procedures.ts';
+import { questionByName } from '../../src/lab/bench/questions.ts';
+import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
+import type { Activity, Shown } from '../../src/lab/lesson/activity.ts';
 import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
 import { teamUse } from '../../src/lab/preparation/teamUse.ts';
-import { procedureByName } from '../../src/lab/procedures.ts';
 import type { QuantityArgument } from '../../src/lab/quantities/quantityEntry.ts';
 import { quantities } from '../../src/lab/quantities.ts';
-import { questionByName } from '../../src/lab/questions.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 
 const givensShown = (pieces: readonly Shown[]): string[] =>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
-import { judgeTeam } from '../../src/lab/judgeTeam.ts';
+import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 
 const activity = activityById('bench reading');

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { activityById, allActivities } from '../../src/lab/activities.ts';
-import { judgeTeam } from '../../src/lab/judgeTeam.ts';
 import type { JudgedRow } from '../../src/lab/judging/judgedRow.ts';
+import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
 import { withWait } from '../../src/lab/judging/withWait.ts';
+import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 import { rightEntries } from './rightEntries.ts';
 

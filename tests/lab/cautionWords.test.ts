@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { hazardSource } from '../../src/chemistry/hazardSource.ts';
 import { listedHazards } from '../../src/chemistry/listedHazards.ts';
-import { allActivities } from '../../src/lab/activities.ts';
-import type { Substance } from '../../src/lab/activity.ts';
-import { cautionWords, mostCautionWords } from '../../src/lab/cautionWords.ts';
-import { checkTick } from '../../src/lab/checkTick.ts';
-import { startingGivens } from '../../src/lab/startingGivens.ts';
-import { wholeCautions } from '../../src/lab/wholeCautions.ts';
+import { checkTick } from '../../src/lab/judging/checkTick.ts';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
+import type { Substance } from '../../src/lab/lesson/activity.ts';
+import { cautionWords, mostCautionWords } from '../../src/lab/lesson/cautionWords.ts';
+import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
+import { wholeCautions } from '../../src/lab/lesson/wholeCautions.ts';
 
 const wordsIn = (text: string) => text.split(/\s+/).filter((word) => word !== '').length;
 const read = (substance: Substance, givens: Readonly<Record<string, string>>, studentsDilute = false) =>

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../scripts/generate/csv.ts';
-import { activityById, allActivities } from '../../src/lab/activities.ts';
-import type { Substance } from '../../src/lab/activity.ts';
-import { cautionWords } from '../../src/lab/cautionWords.ts';
-import { checkTeam } from '../../src/lab/checkTeam.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
-import { startingGivens } from '../../src/lab/startingGivens.ts';
+import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
+import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
+import type { Substance } from '../../src/lab/lesson/activity.ts';
+import { cautionWords } from '../../src/lab/lesson/cautionWords.ts';
+import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 import { startOf } from './otherActivities.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { checkChoice, letteredOptions } from '../../src/lab/checkChoice.ts';
-import { optionReply } from '../../src/lab/optionReply.ts';
-import { allQuestions } from '../../src/lab/questions.ts';
+import { optionReply } from '../../src/lab/bench/optionReply.ts';
+import { allQuestions } from '../../src/lab/bench/questions.ts';
+import { checkChoice, letteredOptions } from '../../src/lab/judging/checkChoice.ts';
 
 /** An acid, a base, and what is neither. */
 const solutes = ['HCl', 'NH3', 'KBr'];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkEntry } from '../../src/lab/checkEntry.ts';
+import { checkEntry } from '../../src/lab/judging/checkEntry.ts';
 import { unitNamed } from '../../src/measurement/unit.ts';
 
 describe('checkEntry', () => {

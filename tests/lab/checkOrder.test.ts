@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { Shown } from '../../src/lab/activity.ts';
-import { checkOrder } from '../../src/lab/checkOrder.ts';
-import { orderedActions } from '../../src/lab/orderedActions.ts';
-import type { OrderRule, Precaution, Procedure } from '../../src/lab/procedures/procedure.ts';
-import { allProcedures, procedureByName } from '../../src/lab/procedures.ts';
+import { orderedActions } from '../../src/lab/bench/orderedActions.ts';
+import type { OrderRule, Precaution, Procedure } from '../../src/lab/bench/procedures/procedure.ts';
+import { allProcedures, procedureByName } from '../../src/lab/bench/procedures.ts';
+import { checkOrder } from '../../src/lab/judging/checkOrder.ts';
+import type { Shown } from '../../src/lab/lesson/activity.ts';
 
 /** Rules that a right order has to keep, for teams with this precaution or with none. */
 const hardRules = ({ rules }: Procedure, precaution?: Precaution): readonly OrderRule[] =>

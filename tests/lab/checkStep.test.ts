@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkStep } from '../../src/lab/checkStep.ts';
+import { checkStep } from '../../src/lab/judging/checkStep.ts';
 import { cases } from '../depth.ts';
 
 type Table = readonly (readonly [string, string | number])[];

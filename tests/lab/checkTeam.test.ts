@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
-import { checkTeam, type TeamTable } from '../../src/lab/checkTeam.ts';
+import { checkTeam, type TeamTable } from '../../src/lab/judging/checkTeam.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 
 const givens = {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
-import { checkTeam } from '../../src/lab/checkTeam.ts';
-import { concentratedReagents } from '../../src/lab/concentratedReagents.ts';
-import { letterOfOption } from '../../src/lab/letterOfOption.ts';
-import { lettersInOrder } from '../../src/lab/lettersInOrder.ts';
-import { questionByName } from '../../src/lab/questions.ts';
-import { stepHint } from '../../src/lab/stepHint.ts';
+import { letterOfOption } from '../../src/lab/bench/letterOfOption.ts';
+import { lettersInOrder } from '../../src/lab/bench/lettersInOrder.ts';
+import { questionByName } from '../../src/lab/bench/questions.ts';
+import { stepHint } from '../../src/lab/hints/stepHint.ts';
+import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import { concentratedReagents } from '../../src/lab/lesson/concentratedReagents.ts';
 import { slipTexts } from '../../src/lab/texts/feedback.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 

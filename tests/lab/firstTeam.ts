@@ -1,5 +1,5 @@
-import type { Activity } from '../../src/lab/activity.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
+import type { Activity } from '../../src/lab/lesson/activity.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 import { startOf } from './otherActivities.ts';
 
 /** What a team is given where a new plan gives every team the same numbers. */

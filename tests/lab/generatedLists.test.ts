@@ -10,7 +10,7 @@ const source = (name: string) => readFileSync(new URL(`../../src/${name}`, impor
 describe('generated lists', () => {
   it('say what the published tables say', () => {
     expect(source('measurement/glassware.generated.ts')).toBe(glasswareSource(published('glassware-tolerances.csv')));
-    expect(source('lab/reagentList.generated.ts')).toBe(reagentListSource(published('reagents.csv')));
-    expect(source('lab/soluteList.generated.ts')).toBe(soluteListSource(published('reagents.csv')));
+    expect(source('lab/lesson/reagentList.generated.ts')).toBe(reagentListSource(published('reagents.csv')));
+    expect(source('lab/lesson/soluteList.generated.ts')).toBe(soluteListSource(published('reagents.csv')));
   });
 });

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { allActivities } from '../../src/lab/activities.ts';
-import type { Shown } from '../../src/lab/activity.ts';
-import { judgeTeam } from '../../src/lab/judgeTeam.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
-import { allProcedures } from '../../src/lab/procedures.ts';
-import { allQuestions } from '../../src/lab/questions.ts';
-import { stepHint } from '../../src/lab/stepHint.ts';
+import { allProcedures } from '../../src/lab/bench/procedures.ts';
+import { allQuestions } from '../../src/lab/bench/questions.ts';
+import { stepHint } from '../../src/lab/hints/stepHint.ts';
+import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
+import type { Shown } from '../../src/lab/lesson/activity.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 import { quantityHints, readingHints, toldHints } from '../../src/lab/texts/hints.ts';
 import { orderTexts } from '../../src/lab/texts/ordering.ts';
 import { readingAdvice, readingTexts } from '../../src/lab/texts/readings.ts';

@@ -1,17 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { activityById, allActivities } from '../../src/lab/activities.ts';
-import type { ChosenStep, OrderedStep, Shown } from '../../src/lab/activity.ts';
-import { letteredOptions } from '../../src/lab/checkChoice.ts';
-import { checkTeam } from '../../src/lab/checkTeam.ts';
-import { defaultSettings } from '../../src/lab/defaultSettings.ts';
+import { letteredShown } from '../../src/lab/bench/letteredShown.ts';
+import { letterOfOption } from '../../src/lab/bench/letterOfOption.ts';
+import { lettersInOrder } from '../../src/lab/bench/lettersInOrder.ts';
+import { orderedActions } from '../../src/lab/bench/orderedActions.ts';
+import { allProcedures, procedureByName } from '../../src/lab/bench/procedures.ts';
+import { allQuestions, questionByName } from '../../src/lab/bench/questions.ts';
+import { letteredOptions } from '../../src/lab/judging/checkChoice.ts';
+import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
 import { orderInWords } from '../../src/lab/key/orderInWords.ts';
 import { teamKey } from '../../src/lab/key/teamKey.ts';
-import { letteredShown } from '../../src/lab/letteredShown.ts';
-import { letterOfOption } from '../../src/lab/letterOfOption.ts';
-import { lettersInOrder } from '../../src/lab/lettersInOrder.ts';
-import { orderedActions } from '../../src/lab/orderedActions.ts';
-import { allProcedures, procedureByName } from '../../src/lab/procedures.ts';
-import { allQuestions, questionByName } from '../../src/lab/questions.ts';
+import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
+import type { ChosenStep, OrderedStep, Shown } from '../../src/lab/lesson/activity.ts';
+import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
-import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
+import type { Shelf, TeamPlan } from '../../src/lab/lesson/setup.ts';
 import { materialBalance } from '../../src/lab/preparation/materialBalance.ts';
-import type { Shelf, TeamPlan } from '../../src/lab/setup.ts';
 
 /** A plan of teams with the same numbers in each class. */
 function balanceOf(

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
-import { defaultSettings } from '../../src/lab/defaultSettings.ts';
-import { judgeTeam } from '../../src/lab/judgeTeam.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
-import { readingNotes } from '../../src/lab/readingNotes.ts';
-import { stepHint } from '../../src/lab/stepHint.ts';
+import { stepHint } from '../../src/lab/hints/stepHint.ts';
+import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
+import { readingNotes } from '../../src/lab/judging/readingNotes.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 import { startOf } from './otherActivities.ts';

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { roles } from '../../src/lab/lesson/roles.ts';
 import { membersOn } from '../../src/lab/members/membersOn.ts';
 import { membersText } from '../../src/lab/members/membersText.ts';
 import { readMembers } from '../../src/lab/members/readMembers.ts';
 import { shareRoles } from '../../src/lab/members/shareRoles.ts';
 import type { TeamMembers } from '../../src/lab/members/teamMembers.ts';
-import { roles } from '../../src/lab/roles.ts';
 import { cases } from '../depth.ts';
 
 const person = (name: string, said: readonly string[] = [], absent = false) => ({ name, absent, roles: said });

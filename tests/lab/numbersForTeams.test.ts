@@ -3,13 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { errorText } from '../../src/errors/errorText.ts';
-import { activityById, addActivity } from '../../src/lab/activities.ts';
-import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
+import { activityById, addActivity } from '../../src/lab/lesson/activities.ts';
+import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
+import type { ClassSetup, Setup, Shelf, TeamNumbers, TeamPlan } from '../../src/lab/lesson/setup.ts';
+import { solubleMolarity } from '../../src/lab/lesson/solutes.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
 import { dayPreparation } from '../../src/lab/preparation/dayPreparation.ts';
-import type { ClassSetup, Setup, Shelf, TeamNumbers, TeamPlan } from '../../src/lab/setup.ts';
-import { solubleMolarity } from '../../src/lab/solutes.ts';
 import { cases } from '../depth.ts';
 import { otherActivities, startOf } from './otherActivities.ts';
 

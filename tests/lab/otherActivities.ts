@@ -1,7 +1,7 @@
-import { activityById, allActivities } from '../../src/lab/activities.ts';
-import { sampleSetup } from '../../src/lab/sampleLesson.ts';
-import type { Setup } from '../../src/lab/setup.ts';
-import { startingGivens } from '../../src/lab/startingGivens.ts';
+import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
+import { sampleSetup } from '../../src/lab/lesson/sampleLesson.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
+import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
 
 /** The sample's plan with another activity and what a new plan of that starts from. */
 export function startOf(id: string): Setup {

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { activityById, addActivity, allActivities } from '../../src/lab/activities.ts';
-import { judgeTeam } from '../../src/lab/judgeTeam.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
+import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
+import { activityById, addActivity, allActivities } from '../../src/lab/lesson/activities.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { planWorkbook } from '../../src/workbook/planWorkbook.ts';
 import { startOf } from './otherActivities.ts';
@@ -24,10 +24,10 @@ describe('an activity of a department’s own', () => {
 
   it('is the one that the page for contributors shows', () => {
     const shown =
-      /```ts\n\/\/ src\/lab\/activities\/sugarSyrup\.ts\n([\s\S]*?)```/.exec(read('DEVELOPERS.md'))?.[1] ?? '';
+      /```ts\n\/\/ src\/lab\/lesson\/activities\/sugarSyrup\.ts\n([\s\S]*?)```/.exec(read('DEVELOPERS.md'))?.[1] ?? '';
     const file = read('tests/lab/sugarSyrup.ts')
-      .replace(/'\.\.\/\.\.\/src\/lab\/activities\//g, "'./")
-      .replace("'../../src/lab/activity.ts'", "'../activity.ts'");
+      .replace(/'\.\.\/\.\.\/src\/lab\/lesson\/activities\//g, "'./")
+      .replace("'../../src/lab/lesson/activity.ts'", "'../activity.ts'");
     const plain = (text: string) =>
       text
         .replace(/\s+/g, ' ')

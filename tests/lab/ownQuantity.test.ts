@@ -100,18 +100,20 @@ describe('a quantity, a recipe and an activity of a department’s own, as the p
 
   it('gives twelve teams numbers of their own, a list of what to prepare, and names the slips', async () => {
     const from = <Module>(file: string) => import(/* @vite-ignore */ join(copy, 'src/lab', file)) as Promise<Module>;
-    const { activityById } = await from<typeof import('../../src/lab/activities.ts')>('activities.ts');
-    const { numbersForTeams } = await from<typeof import('../../src/lab/numbersForTeams.ts')>('numbersForTeams.ts');
+    const { activityById } = await from<typeof import('../../src/lab/lesson/activities.ts')>('lesson/activities.ts');
+    const { numbersForTeams } =
+      await from<typeof import('../../src/lab/numbers/numbersForTeams.ts')>('numbers/numbersForTeams.ts');
     const { defaultSettings, defaultShelf } =
-      await from<typeof import('../../src/lab/defaultSettings.ts')>('defaultSettings.ts');
-    const { startingGivens } = await from<typeof import('../../src/lab/startingGivens.ts')>('startingGivens.ts');
+      await from<typeof import('../../src/lab/lesson/defaultSettings.ts')>('lesson/defaultSettings.ts');
+    const { startingGivens } =
+      await from<typeof import('../../src/lab/lesson/startingGivens.ts')>('lesson/startingGivens.ts');
     const { dayPreparation } = await from<typeof import('../../src/lab/preparation/dayPreparation.ts')>(
       'preparation/dayPreparation.ts',
     );
     const { preparationRows } = await from<typeof import('../../src/lab/preparation/preparationRows.ts')>(
       'preparation/preparationRows.ts',
     );
-    const { judgeTeam } = await from<typeof import('../../src/lab/judgeTeam.ts')>('judgeTeam.ts');
+    const { judgeTeam } = await from<typeof import('../../src/lab/judging/judgeTeam.ts')>('judging/judgeTeam.ts');
 
     const activity = activityById('sugar water');
     if (activity === undefined) throw new Error('the activity was not added');

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { allActivities } from '../../src/lab/activities.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 import { boxText, leftOutText } from '../../src/lab/particles/boxText.ts';
 import { type Figure, type ParticlePicture, particlePicture } from '../../src/lab/particles/particlePicture.ts';
 import { picturedSteps } from '../../src/lab/particles/picturedSteps.ts';

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { cautionsAt } from '../../src/chemistry/cautionsAt.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
-import { activityById, allActivities } from '../../src/lab/activities.ts';
-import { keptFromStudents } from '../../src/lab/keptFromStudents.ts';
+import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
+import { keptFromStudents } from '../../src/lab/lesson/keptFromStudents.ts';
+import { plannerCaution } from '../../src/lab/lesson/plannerCaution.ts';
+import { cautionedSolutes, listedSolutes, proposedSolutes, solubleMolarity } from '../../src/lab/lesson/solutes.ts';
+import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
 import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
-import { plannerCaution } from '../../src/lab/plannerCaution.ts';
-import { cautionedSolutes, listedSolutes, proposedSolutes, solubleMolarity } from '../../src/lab/solutes.ts';
-import { startingGivens } from '../../src/lab/startingGivens.ts';
 
 describe('plannerCaution', () => {
   it.each([

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../scripts/generate/csv.ts';
-import { cautionsRead } from '../../src/lab/activities/sharedSteps.ts';
-import { activityById } from '../../src/lab/activities.ts';
-import type { Activity, Substance } from '../../src/lab/activity.ts';
-import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
+import { cautionsRead } from '../../src/lab/lesson/activities/sharedSteps.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import type { Activity, Substance } from '../../src/lab/lesson/activity.ts';
+import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
+import type { TeamPlan } from '../../src/lab/lesson/setup.ts';
 import { type DayPreparation, dayPreparation } from '../../src/lab/preparation/dayPreparation.ts';
 import { hazardSourceRows } from '../../src/lab/preparation/hazardSourceRows.ts';
 import { labels } from '../../src/lab/preparation/labels.ts';
 import { preparationRows } from '../../src/lab/preparation/preparationRows.ts';
 import { roundedUp, spareShare, withSparePieces } from '../../src/lab/preparation/spare.ts';
-import type { TeamPlan } from '../../src/lab/setup.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 
 const activity = (id: string) => {

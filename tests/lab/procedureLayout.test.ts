@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { allActivities } from '../../src/lab/activities.ts';
-import { checkTeam } from '../../src/lab/checkTeam.ts';
-import { lettersInOrder } from '../../src/lab/lettersInOrder.ts';
-import { allProcedures, procedureByName } from '../../src/lab/procedures.ts';
+import { lettersInOrder } from '../../src/lab/bench/lettersInOrder.ts';
+import { allProcedures, procedureByName } from '../../src/lab/bench/procedures.ts';
+import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
 import { orderTexts } from '../../src/lab/texts/ordering.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { firstTeamGivens } from './firstTeam.ts';

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { drawPlan } from '../../scripts/simulate/drawnPlans.ts';
-import { readStep } from '../../src/lab/checkStep.ts';
+import { readStep } from '../../src/lab/judging/checkStep.ts';
+import { slipSpans } from '../../src/lab/judging/slipsFound.ts';
+import { spanOver } from '../../src/lab/judging/worked.ts';
+import { seededRandom } from '../../src/lab/numbers/seededRandom.ts';
 import type { QuantityName } from '../../src/lab/quantities.ts';
 import { isQuantityName, quantities } from '../../src/lab/quantities.ts';
-import { seededRandom } from '../../src/lab/seededRandom.ts';
-import { slipSpans } from '../../src/lab/slipsFound.ts';
 import { slipTexts } from '../../src/lab/texts/feedback.ts';
-import { spanOver } from '../../src/lab/worked.ts';
 
 const names = Object.keys(quantities) as QuantityName[];
 const drawnSteps = (name: QuantityName, count: number) => {

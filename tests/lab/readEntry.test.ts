@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readEntry } from '../../src/lab/readEntry.ts';
+import { readEntry } from '../../src/lab/judging/readEntry.ts';
 import { unitTable } from '../../src/measurement/unitTable.generated.ts';
 
 const read = (cell: unknown, kind: Parameters<typeof readEntry>[1] = 'mass', decimalMark?: 'point' | 'comma') =>

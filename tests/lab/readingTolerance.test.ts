@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
-import { checkReading, type Reading } from '../../src/lab/checkReading.ts';
-import { readingNotes } from '../../src/lab/readingNotes.ts';
-import { readingTolerance } from '../../src/lab/readingTolerance.ts';
-import { startingGivens } from '../../src/lab/startingGivens.ts';
+import { checkReading, type Reading } from '../../src/lab/judging/checkReading.ts';
+import { readingNotes } from '../../src/lab/judging/readingNotes.ts';
+import { readingTolerance } from '../../src/lab/judging/readingTolerance.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
 import { grams, millilitres } from '../../src/measurement/quantity.ts';
 
 const noAllowance = { 'allowance for technique': '0' };

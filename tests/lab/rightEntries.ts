@@ -1,6 +1,6 @@
 import { otherEntry } from '../../scripts/simulate/otherEntry.ts';
 import { readingOff, rightEntry, stepOfTeam } from '../../scripts/simulate/rightEntry.ts';
-import type { Activity } from '../../src/lab/activity.ts';
+import type { Activity } from '../../src/lab/lesson/activity.ts';
 
 /** Right entries of every step by id: numbers to the figures asked, readings a little above the plan. */
 export function rightEntries(activity: Activity, givens: Readonly<Record<string, string>>): Record<string, string> {

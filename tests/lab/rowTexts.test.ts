@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { allActivities } from '../../src/lab/activities.ts';
-import type { Shown } from '../../src/lab/activity.ts';
-import { letteredShown } from '../../src/lab/letteredShown.ts';
-import { allProcedures, procedureByName } from '../../src/lab/procedures.ts';
-import { allQuestions } from '../../src/lab/questions.ts';
+import { letteredShown } from '../../src/lab/bench/letteredShown.ts';
+import { allProcedures, procedureByName } from '../../src/lab/bench/procedures.ts';
+import { allQuestions } from '../../src/lab/bench/questions.ts';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
+import type { Shown } from '../../src/lab/lesson/activity.ts';
 
 const values: Readonly<Record<string, string>> = { formula: 'CuSO4·5H2O', purity: '94.5', 'target volume': '250' };
 const plain = (pieces: readonly Shown[]): string =>

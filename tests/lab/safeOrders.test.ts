@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { activityById, allActivities } from '../../src/lab/activities.ts';
-import type { OrderedStep } from '../../src/lab/activity.ts';
-import { checkTeam } from '../../src/lab/checkTeam.ts';
+import { orderedActions } from '../../src/lab/bench/orderedActions.ts';
+import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
+import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
+import type { OrderedStep } from '../../src/lab/lesson/activity.ts';
 import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
-import { orderedActions } from '../../src/lab/orderedActions.ts';
-import { seededRandom } from '../../src/lab/seededRandom.ts';
+import { seededRandom } from '../../src/lab/numbers/seededRandom.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
-import { judgeTeam } from '../../src/lab/judgeTeam.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
-import { sampleLesson } from '../../src/lab/sampleLesson.ts';
+import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import { sampleLesson } from '../../src/lab/lesson/sampleLesson.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 
 const sample = sampleLesson();

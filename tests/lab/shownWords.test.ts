@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
-import { shownWords } from '../../src/lab/shownWords.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import { shownWords } from '../../src/lab/lesson/shownWords.ts';
 
 /** A step's line as a team reads it, with one of its starting values typed another way. */
 function lineOf(

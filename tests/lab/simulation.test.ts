@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { simulateChains } from '../../scripts/simulate/chains.ts';
 import { type GeneratedFindings, simulateGenerated } from '../../scripts/simulate/generatedNumbers.ts';
 import { type Findings, rate, simulate, tellsAnswer, total, triesNear } from '../../scripts/simulate/simulation.ts';
-import { allActivities } from '../../src/lab/activities.ts';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
 import { quantities } from '../../src/lab/quantities.ts';
 import { cases } from '../depth.ts';
 

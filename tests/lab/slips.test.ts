@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkStep } from '../../src/lab/checkStep.ts';
+import { checkStep } from '../../src/lab/judging/checkStep.ts';
 import { quantities } from '../../src/lab/quantities.ts';
 
 /** `formula KBr, molarity 0.300` as a table of two columns. */

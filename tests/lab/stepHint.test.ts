@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
-import type { Activity } from '../../src/lab/activity.ts';
-import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
-import { hintStep } from '../../src/lab/hintStep.ts';
-import { numbersForTeams } from '../../src/lab/numbersForTeams.ts';
-import { stepHint } from '../../src/lab/stepHint.ts';
+import { hintStep } from '../../src/lab/hints/hintStep.ts';
+import { stepHint } from '../../src/lab/hints/stepHint.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import type { Activity } from '../../src/lab/lesson/activity.ts';
+import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 import { cases } from '../depth.ts';
 import { rightEntries } from './rightEntries.ts';
 

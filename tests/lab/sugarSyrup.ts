@@ -1,13 +1,13 @@
-import { commonGivens } from '../../src/lab/activities/commonGivens.ts';
-import { calculated, cautionsRead, told } from '../../src/lab/activities/sharedSteps.ts';
+import { commonGivens } from '../../src/lab/lesson/activities/commonGivens.ts';
+import { calculated, cautionsRead, told } from '../../src/lab/lesson/activities/sharedSteps.ts';
 import {
   massStep,
   massWeighedStep,
   molarMassStep,
   molesStep,
   stockMadeStep,
-} from '../../src/lab/activities/solidSteps.ts';
-import type { Activity } from '../../src/lab/activity.ts';
+} from '../../src/lab/lesson/activities/solidSteps.ts';
+import type { Activity } from '../../src/lab/lesson/activity.ts';
 
 const aim = 'Make a sugar syrup of a chosen molarity, and say how far off the plan it is.';
 const names = { molarity: 'molarity', volume: 'flask' };

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { activityById, allActivities } from '../../src/lab/activities.ts';
-import { checkTeam } from '../../src/lab/checkTeam.ts';
-import { defaultSettings } from '../../src/lab/defaultSettings.ts';
+import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
 import { checkFigure } from '../../src/lab/key/checkFigure.ts';
 import { teamKey } from '../../src/lab/key/teamKey.ts';
-import { fitted, periodPlans } from '../../src/lab/periodPlan.ts';
+import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
+import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
+import { fitted, periodPlans } from '../../src/lab/lesson/periodPlan.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
 import type { JudgedRow } from '../../src/lab/judging/judgedRow.ts';
 import { withWait } from '../../src/lab/judging/withWait.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
 
 const steps = activityById('stock and dilution')?.steps ?? [];
 

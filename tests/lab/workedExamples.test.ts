@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { checkStep } from '../../src/lab/checkStep.ts';
+import { checkStep } from '../../src/lab/judging/checkStep.ts';
 
 interface Example {
   readonly id: string;

@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { sidebarHtml } from '../../scripts/build/sidebar.ts';
-import { launchBrowser } from '../../scripts/launchBrowser.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { texts } from '../../src/sidebar/texts.ts';
+import { browserPages } from '../browser/browserPages.ts';
+import { builtText } from '../builtText.ts';
 import { buildSetup, open as openHost, stepRow, typeIn } from '../host/bench.ts';
 import { setup } from '../host/setup.ts';
 
@@ -15,7 +15,7 @@ const sheet = 'Fern class';
 let host: StandIn;
 let page: Page;
 const calls: string[] = [];
-let close: () => Promise<void>;
+const pages = browserPages();
 
 interface Bridged {
   bridge(name: string, args: unknown[]): Promise<unknown>;
@@ -27,10 +27,18 @@ beforeAll(async () => {
   buildSetup(host, setup);
   const row = stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' });
   typeIn(host, { sheet, cells: [[row, 2, '64']] });
-  const html = await sidebarHtml();
-  const browser = await launchBrowser();
-  close = () => browser.close();
-  page = await browser.newPage({ viewport: { width: 300, height: 760 } });
+  const html = await builtText('dist/Sidebar.html');
+  page = await pages.open(address, {
+    viewport: { width: 300, height: 760 },
+    before: (opened) => bridged(opened, html),
+  });
+}, 300_000);
+afterAll(async () => {
+  expect(await pages.close()).toEqual([]);
+});
+
+/** The page with a way to the script behind it, in place of the host's. */
+async function bridged(page: Page, html: string): Promise<void> {
   await page.route('**/*', (route) => route.fulfill({ contentType: 'text/html; charset=utf-8', body: html }));
   await page.exposeFunction('bridge', (name: string, args: unknown[]) => {
     calls.push(name);
@@ -65,10 +73,8 @@ beforeAll(async () => {
     frame.google = { script: { run: runner() } };
   });
   // The clock of the page stands still: nothing that was read grows old while the test looks at it.
-  await page.clock.setFixedTime(new Date());
-  await page.goto(address);
-}, 300_000);
-afterAll(() => close());
+  await page.clock.setFixedTime(new Date('2026-03-02T10:42:00Z'));
+}
 
 const view = (name: string) => page.getByRole('navigation').getByRole('button', { name, exact: true }).click();
 

@@ -1,7 +1,7 @@
 // What a host might answer, for an invented school. Nobody in it is real.
 import type { Outcome } from '../../src/desk/outcome.ts';
 import type { BuildState, ClassView, DraftView, LessonView } from '../../src/desk/views.ts';
-import type { Setup } from '../../src/lab/setup.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
 
 export const good = <T>(value: T): Outcome<T> => ({ ok: true, value });
 export const bad = (message: string, field?: string): Outcome<never> => ({

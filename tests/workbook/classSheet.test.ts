@@ -1,6 +1,6 @@
 import { HyperFormula } from 'hyperformula';
 import { describe, expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
 import { activityInUse } from '../../src/workbook/activityInUse.ts';
 import { cautionLine } from '../../src/workbook/cautionLine.ts';
 import { linkProblems } from '../../src/workbook/linkProblems.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Setup } from '../../src/lab/setup.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
 import { keptTeams } from '../../src/workbook/keptTeams.ts';
 import type { PlanReading } from '../../src/workbook/readLesson.ts';
 import { lesson, setup, teams } from './lesson.ts';

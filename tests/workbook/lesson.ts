@@ -1,6 +1,6 @@
-import { activityById } from '../../src/lab/activities.ts';
-import { defaultSettings, defaultShelf } from '../../src/lab/defaultSettings.ts';
-import type { Setup, TeamPlan } from '../../src/lab/setup.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
+import type { Setup, TeamPlan } from '../../src/lab/lesson/setup.ts';
 import type { Lesson } from '../../src/workbook/lesson.ts';
 
 /** An invented lesson with two classes; the second begins with names that a spreadsheet could take for formulas. */

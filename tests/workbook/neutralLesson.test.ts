@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { defaultSettings } from '../../src/lab/defaultSettings.ts';
+import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
 import { neutralLesson } from '../../src/workbook/neutralLesson.ts';
 import { planPlanSheet } from '../../src/workbook/planPlanSheet.ts';
 import { readLesson } from '../../src/workbook/readLesson.ts';

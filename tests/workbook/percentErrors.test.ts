@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { activityById } from '../../src/lab/activities.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
 import { percentErrors } from '../../src/workbook/percentErrors.ts';
 import type { ClassReading, StepReading } from '../../src/workbook/readClassSheet.ts';
 

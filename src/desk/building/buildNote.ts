@@ -1,4 +1,4 @@
-import type { Setup } from '../../lab/setup.ts';
+import type { Setup } from '../../lab/lesson/setup.ts';
 import type { SheetRole } from '../../workbook/workbook.ts';
 import type { Book } from '../file/book.ts';
 import type { BuildState } from '../views.ts';

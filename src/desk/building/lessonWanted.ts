@@ -1,6 +1,6 @@
-import { lessonActivity } from '../../lab/lessonActivity.ts';
-import { numbersForTeams } from '../../lab/numbersForTeams.ts';
-import type { TeamPlan } from '../../lab/setup.ts';
+import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
+import type { TeamPlan } from '../../lab/lesson/setup.ts';
+import { numbersForTeams } from '../../lab/numbers/numbersForTeams.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import { keptTeams } from '../../workbook/keptTeams.ts';
 import type { Lesson } from '../../workbook/lesson.ts';

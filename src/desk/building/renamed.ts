@@ -1,4 +1,4 @@
-import type { ClassSetup, TeamPlan } from '../../lab/setup.ts';
+import type { ClassSetup, TeamPlan } from '../../lab/lesson/setup.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
 import type { NamePair } from './questions.ts';
 

@@ -1,8 +1,8 @@
 import type { FirstEntriesSent } from '../../host/calls.ts';
+import { sampleLesson } from '../../lab/lesson/sampleLesson.ts';
+import type { TeamPlan } from '../../lab/lesson/setup.ts';
 import { membersText } from '../../lab/members/membersText.ts';
 import { shareRoles } from '../../lab/members/shareRoles.ts';
-import { sampleLesson } from '../../lab/sampleLesson.ts';
-import type { TeamPlan } from '../../lab/setup.ts';
 import { classColumns as at } from '../../workbook/layout.ts';
 import type { SheetPlan } from '../../workbook/workbook.ts';
 import type { Book } from '../file/book.ts';

@@ -1,4 +1,4 @@
-import { sampleSetup } from '../../lab/sampleLesson.ts';
+import { sampleSetup } from '../../lab/lesson/sampleLesson.ts';
 import { layoutFits } from '../../workbook/layoutFits.ts';
 import { planPlanSheet } from '../../workbook/planPlanSheet.ts';
 import { classNames } from '../../workbook/planWorkbook.ts';

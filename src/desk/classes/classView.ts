@@ -1,4 +1,4 @@
-import { activityById } from '../../lab/activities.ts';
+import { activityById } from '../../lab/lesson/activities.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import { classNow } from '../../workbook/classNow.ts';
 import { percentErrors } from '../../workbook/percentErrors.ts';

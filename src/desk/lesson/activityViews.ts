@@ -1,7 +1,7 @@
-import { allActivities } from '../../lab/activities.ts';
-import type { Activity } from '../../lab/activity.ts';
+import { allActivities } from '../../lab/lesson/activities.ts';
+import type { Activity } from '../../lab/lesson/activity.ts';
+import { periodCount } from '../../lab/lesson/periodPlan.ts';
 import { recipeOf } from '../../lab/numbers/recipeOf.ts';
-import { periodCount } from '../../lab/periodPlan.ts';
 import type { ActivityView } from '../views.ts';
 import { solutesFor } from './solutesFor.ts';
 

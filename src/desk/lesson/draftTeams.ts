@@ -1,5 +1,5 @@
-import { activityById } from '../../lab/activities.ts';
-import { numbersForTeams } from '../../lab/numbersForTeams.ts';
+import { activityById } from '../../lab/lesson/activities.ts';
+import { numbersForTeams } from '../../lab/numbers/numbersForTeams.ts';
 import { keptTeams } from '../../workbook/keptTeams.ts';
 import type { Book } from '../file/book.ts';
 import { done, numbersProblem, type Outcome } from '../outcome.ts';

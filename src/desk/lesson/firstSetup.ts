@@ -1,6 +1,6 @@
-import { defaultSettings, defaultShelf } from '../../lab/defaultSettings.ts';
-import { sampleSetup } from '../../lab/sampleLesson.ts';
-import type { Setup } from '../../lab/setup.ts';
+import { defaultSettings, defaultShelf } from '../../lab/lesson/defaultSettings.ts';
+import { sampleSetup } from '../../lab/lesson/sampleLesson.ts';
+import type { Setup } from '../../lab/lesson/setup.ts';
 import { deskWords } from '../words.ts';
 
 const firstTeams = 6;

@@ -1,5 +1,5 @@
-import type { Activity } from '../../lab/activity.ts';
-import { lessonActivity } from '../../lab/lessonActivity.ts';
+import type { Activity } from '../../lab/lesson/activity.ts';
+import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
 import type { Book, BookSheet } from '../file/book.ts';
 import { done, type Outcome, problem } from '../outcome.ts';

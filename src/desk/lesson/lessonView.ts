@@ -1,4 +1,4 @@
-import { proposedSolutes } from '../../lab/solutes.ts';
+import { proposedSolutes } from '../../lab/lesson/solutes.ts';
 import { linkProblems } from '../../workbook/linkProblems.ts';
 import { noteIn, stateOf } from '../building/buildNote.ts';
 import { classesInFile } from '../classes/classesInFile.ts';

@@ -1,5 +1,5 @@
 import { errorText } from '../../errors/errorText.ts';
-import { lessonActivity } from '../../lab/lessonActivity.ts';
+import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import type { Lesson } from '../../workbook/lesson.ts';
 import { type PlanReading, readLesson } from '../../workbook/readLesson.ts';

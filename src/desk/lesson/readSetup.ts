@@ -1,6 +1,6 @@
-import { activityById } from '../../lab/activities.ts';
-import { defaultSettings } from '../../lab/defaultSettings.ts';
-import { type ClassSetup, type Setup, settingNames } from '../../lab/setup.ts';
+import { activityById } from '../../lab/lesson/activities.ts';
+import { defaultSettings } from '../../lab/lesson/defaultSettings.ts';
+import { type ClassSetup, type Setup, settingNames } from '../../lab/lesson/setup.ts';
 import type { Outcome } from '../outcome.ts';
 import { done, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';

@@ -1,10 +1,10 @@
 import { readFormula } from '../../chemistry/readFormula.ts';
-import type { Activity } from '../../lab/activity.ts';
-import { defaultSettings } from '../../lab/defaultSettings.ts';
+import type { Activity } from '../../lab/lesson/activity.ts';
+import { defaultSettings } from '../../lab/lesson/defaultSettings.ts';
+import { type OfferedSolute, proposedSolutes } from '../../lab/lesson/solutes.ts';
+import { startingGivens } from '../../lab/lesson/startingGivens.ts';
 import { recipeOf } from '../../lab/numbers/recipeOf.ts';
 import { readStartNumbers } from '../../lab/numbers/startNumbers.ts';
-import { type OfferedSolute, proposedSolutes } from '../../lab/solutes.ts';
-import { startingGivens } from '../../lab/startingGivens.ts';
 
 const isHydrate = (formula: string): boolean => {
   const read = readFormula(formula);

@@ -1,6 +1,6 @@
 import { teamKey } from '../../lab/key/teamKey.ts';
-import { shownWords } from '../../lab/shownWords.ts';
-import { wholeCautions } from '../../lab/wholeCautions.ts';
+import { shownWords } from '../../lab/lesson/shownWords.ts';
+import { wholeCautions } from '../../lab/lesson/wholeCautions.ts';
 import type { Book } from '../file/book.ts';
 import { lessonNow, markOf } from '../lesson/lessonNow.ts';
 import { done, type Outcome } from '../outcome.ts';

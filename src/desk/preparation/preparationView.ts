@@ -1,4 +1,4 @@
-import { periodPlans } from '../../lab/periodPlan.ts';
+import { periodPlans } from '../../lab/lesson/periodPlan.ts';
 import { dayPreparation } from '../../lab/preparation/dayPreparation.ts';
 import { hazardSourceRows } from '../../lab/preparation/hazardSourceRows.ts';
 import { labels } from '../../lab/preparation/labels.ts';

@@ -1,4 +1,4 @@
-import { lessonActivity } from '../../lab/lessonActivity.ts';
+import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import { membersOn } from '../../lab/members/membersOn.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
 import type { ClassDay } from '../../lab/record/classFacts.ts';

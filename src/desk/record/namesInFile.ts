@@ -1,5 +1,5 @@
+import { roles } from '../../lab/lesson/roles.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
-import { roles } from '../../lab/roles.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import type { Book } from '../file/book.ts';
 import { planInFile } from '../lesson/planInFile.ts';

@@ -1,5 +1,5 @@
 import type { EmptyFileWish } from '../../host/calls.ts';
-import { lessonActivity } from '../../lab/lessonActivity.ts';
+import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import { addedHints } from '../../workbook/addedHints.ts';
 import { neutralLesson } from '../../workbook/neutralLesson.ts';
 import { planHelpSheet } from '../../workbook/planHelpSheet.ts';

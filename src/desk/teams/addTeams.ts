@@ -1,4 +1,4 @@
-import type { ClassSetup } from '../../lab/setup.ts';
+import type { ClassSetup } from '../../lab/lesson/setup.ts';
 import type { BuildAnswers } from '../building/buildNote.ts';
 import { noteIn } from '../building/buildNote.ts';
 import { continueBuild } from '../building/continueBuild.ts';

@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../../errors/result.ts';
-import { checkEntry } from '../../lab/checkEntry.ts';
+import { checkEntry } from '../../lab/judging/checkEntry.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { Percent } from '../../measurement/quantity.ts';
 import { type Measure, unitNotKnown } from '../../measurement/readMeasure.ts';

@@ -1,5 +1,5 @@
 import { type Result, success } from '../../errors/result.ts';
-import { checkReadyStep, readStep } from '../../lab/checkStep.ts';
+import { checkReadyStep, readStep } from '../../lab/judging/checkStep.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { EntryHelp, Filled, FunctionEntry, Grid } from '../entry.ts';
 import { rowByRow } from '../rowByRow.ts';

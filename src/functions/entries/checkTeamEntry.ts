@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../../errors/result.ts';
-import { checkTeam } from '../../lab/checkTeam.ts';
+import { checkTeam } from '../../lab/judging/checkTeam.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { EntryHelp, Filled, FunctionEntry, Grid } from '../entry.ts';
 import { wholeBlock } from '../wholeBlock.ts';

@@ -1,6 +1,6 @@
 import type { Result } from '../../errors/result.ts';
-import { readQuantityName } from '../../lab/checkStep.ts';
-import { hintStep } from '../../lab/hintStep.ts';
+import { hintStep } from '../../lab/hints/hintStep.ts';
+import { readQuantityName } from '../../lab/judging/checkStep.ts';
 import { cellByCell } from '../cellByCell.ts';
 import type { EntryHelp, FunctionEntry, Grid } from '../entry.ts';
 

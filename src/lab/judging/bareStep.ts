@@ -1,4 +1,4 @@
-import type { CalculatedStep } from '../activity.ts';
+import type { CalculatedStep } from '../lesson/activity.ts';
 import { isQuantityName, quantities } from '../quantities.ts';
 
 /** A bare quantity as a step: it takes the givens of its own names and builds on the quantities of the block. */

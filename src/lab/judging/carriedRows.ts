@@ -1,7 +1,7 @@
-import type { CalculatedStep } from '../activity.ts';
-import type { CarriedRows } from '../judgeEntry.ts';
-import type { Carried } from '../preparedStep.ts';
+import type { CalculatedStep } from '../lesson/activity.ts';
 import { quantities } from '../quantities.ts';
+import type { CarriedRows } from './judgeEntry.ts';
+import type { Carried } from './preparedStep.ts';
 import type { Surroundings } from './surroundings.ts';
 import { workedFrom } from './workedFrom.ts';
 

@@ -1,11 +1,11 @@
 import { readQuantity } from '../../measurement/readQuantity.ts';
-import type { MeasuredStep } from '../activity.ts';
-import { expectedValue } from '../expectedValue.ts';
+import type { MeasuredStep } from '../lesson/activity.ts';
 import { badGiven } from '../texts/feedback.ts';
-import { unitKind } from '../unitKind.ts';
-import { spanOver } from '../worked.ts';
+import { expectedValue } from './expectedValue.ts';
 import { readyStep } from './readyStep.ts';
 import type { Surroundings } from './surroundings.ts';
+import { unitKind } from './unitKind.ts';
+import { spanOver } from './worked.ts';
 
 interface ExpectedReading {
   /** What to say of a given or a setting that cannot be used; empty where all can. */

@@ -1,17 +1,17 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
-import type { CalculatedStep } from '../activity.ts';
-import { feedbackText } from '../feedbackText.ts';
-import { type CarriedRows, judgeEntry } from '../judgeEntry.ts';
-import { readEntry } from '../readEntry.ts';
-import { spanOver } from '../worked.ts';
+import type { CalculatedStep } from '../lesson/activity.ts';
 import { carriedRows } from './carriedRows.ts';
+import { feedbackText } from './feedbackText.ts';
 import { isFact } from './isFact.ts';
 import { isSound } from './isSound.ts';
 import type { JudgedRow } from './judgedRow.ts';
+import { type CarriedRows, judgeEntry } from './judgeEntry.ts';
+import { readEntry } from './readEntry.ts';
 import { readyStep } from './readyStep.ts';
 import { sourceSets } from './sourceSets.ts';
 import type { Surroundings } from './surroundings.ts';
 import { withActivitySlips } from './withActivitySlips.ts';
+import { spanOver } from './worked.ts';
 
 /** Whether a dilution goes on from another one and not from the stock. */
 function isFromFlaskBefore({ takes }: CalculatedStep, { stepOf }: Surroundings): boolean {

@@ -1,8 +1,8 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
-import type { ChosenStep } from '../activity.ts';
-import { blockKey } from '../blockKey.ts';
-import { checkChoice } from '../checkChoice.ts';
-import type { RowCheck } from '../rowCheck.ts';
+import { blockKey } from '../bench/blockKey.ts';
+import type { ChosenStep } from '../lesson/activity.ts';
+import { checkChoice } from './checkChoice.ts';
+import type { RowCheck } from './rowCheck.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** Judges a lettered answer in the team's own letters. */

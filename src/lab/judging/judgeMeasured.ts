@@ -1,14 +1,14 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
-import type { MeasuredStep } from '../activity.ts';
-import { checkReading } from '../checkReading.ts';
-import { readEntry } from '../readEntry.ts';
+import type { MeasuredStep } from '../lesson/activity.ts';
 import { badGiven } from '../texts/feedback.ts';
 import type { ReadingOf } from '../texts/readings.ts';
-import { unitKind } from '../unitKind.ts';
+import { checkReading } from './checkReading.ts';
 import { expectedReading } from './expectedReading.ts';
 import type { JudgedRow } from './judgedRow.ts';
+import { readEntry } from './readEntry.ts';
 import type { Surroundings } from './surroundings.ts';
 import { toolsOfReading } from './toolsOfReading.ts';
+import { unitKind } from './unitKind.ts';
 
 /** What is read: a balance shows a solid, a dried residue, or a portion of a solution. */
 const readingOf = ({ instrument, hints, tools = [] }: MeasuredStep): ReadingOf =>

@@ -1,12 +1,12 @@
 import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
-import type { OrderedStep } from '../activity.ts';
-import { blockKey } from '../blockKey.ts';
-import { checkOrder } from '../checkOrder.ts';
-import { precautions } from '../precautions.ts';
-import { procedureByName } from '../procedures.ts';
-import type { RowCheck } from '../rowCheck.ts';
+import { blockKey } from '../bench/blockKey.ts';
+import { precautions } from '../bench/precautions.ts';
+import { procedureByName } from '../bench/procedures.ts';
+import type { OrderedStep } from '../lesson/activity.ts';
 import { badGiven } from '../texts/feedback.ts';
 import { orderTexts } from '../texts/ordering.ts';
+import { checkOrder } from './checkOrder.ts';
+import type { RowCheck } from './rowCheck.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
-import type { Step } from '../activity.ts';
+import type { Step } from '../lesson/activity.ts';
 import { remarks } from '../texts/feedback.ts';
 import { judgeCalculated } from './judgeCalculated.ts';
 import { judgeChosen } from './judgeChosen.ts';

@@ -1,8 +1,8 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
-import type { TickedStep } from '../activity.ts';
-import { cautionWords } from '../cautionWords.ts';
-import { checkTick } from '../checkTick.ts';
-import type { RowCheck } from '../rowCheck.ts';
+import type { TickedStep } from '../lesson/activity.ts';
+import { cautionWords } from '../lesson/cautionWords.ts';
+import { checkTick } from './checkTick.ts';
+import type { RowCheck } from './rowCheck.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** Judges whether the cautions of what the team handles are ticked as read. */

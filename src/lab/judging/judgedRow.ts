@@ -1,6 +1,6 @@
-import type { Step } from '../activity.ts';
-import type { Status } from '../status.ts';
+import type { Step } from '../lesson/activity.ts';
 import type { SlipId } from '../texts/feedback.ts';
+import type { Status } from './status.ts';
 
 /** What is known of a row once it is judged. */
 export interface JudgedRow {

@@ -1,13 +1,13 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
-import type { CalculatedStep } from '../activity.ts';
-import { filled } from '../feedbackText.ts';
-import { takesLessonFigures } from '../lessonFigures.ts';
-import type { PreparedStep } from '../preparedStep.ts';
-import { prepareStep } from '../prepareStep.ts';
+import type { CalculatedStep } from '../lesson/activity.ts';
+import { takesLessonFigures } from '../lesson/lessonFigures.ts';
 import { quantities } from '../quantities.ts';
 import { badGiven, badSetting, remarks } from '../texts/feedback.ts';
+import { filled } from './feedbackText.ts';
 import { isSound } from './isSound.ts';
 import type { JudgedRow } from './judgedRow.ts';
+import type { PreparedStep } from './preparedStep.ts';
+import { prepareStep } from './prepareStep.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** A calculated step of a team, as far as it can be worked out. */

@@ -1,5 +1,5 @@
-import type { CalculatedStep } from '../activity.ts';
-import type { Carried } from '../preparedStep.ts';
+import type { CalculatedStep } from '../lesson/activity.ts';
+import type { Carried } from './preparedStep.ts';
 import type { Surroundings } from './surroundings.ts';
 import { workedFrom } from './workedFrom.ts';
 

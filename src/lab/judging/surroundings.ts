@@ -1,5 +1,5 @@
-import type { Step } from '../activity.ts';
-import type { TeamLesson } from '../teamLesson.ts';
+import type { Step } from '../lesson/activity.ts';
+import type { TeamLesson } from '../lesson/teamLesson.ts';
 import type { JudgedRow } from './judgedRow.ts';
 
 /** What a row is judged with beside its own entry: the lesson, the team's numbers and the other rows of the block. */

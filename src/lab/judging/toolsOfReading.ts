@@ -1,8 +1,8 @@
 import { type Result, success } from '../../errors/result.ts';
 import { grams, millilitres } from '../../measurement/quantity.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
-import type { MeasuredStep } from '../activity.ts';
-import type { ToolUsed } from '../readingTolerance.ts';
+import type { MeasuredStep } from '../lesson/activity.ts';
+import type { ToolUsed } from './readingTolerance.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /**

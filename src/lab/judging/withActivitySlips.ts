@@ -1,8 +1,8 @@
-import type { CalculatedStep } from '../activity.ts';
-import { activitySlips } from '../activitySlips.ts';
-import type { Judgement } from '../judgeEntry.ts';
-import type { PreparedStep } from '../preparedStep.ts';
-import type { ReadEntry } from '../readEntry.ts';
+import type { CalculatedStep } from '../lesson/activity.ts';
+import { activitySlips } from './activitySlips.ts';
+import type { Judgement } from './judgeEntry.ts';
+import type { PreparedStep } from './preparedStep.ts';
+import type { ReadEntry } from './readEntry.ts';
 import { readyStep } from './readyStep.ts';
 import type { Surroundings } from './surroundings.ts';
 

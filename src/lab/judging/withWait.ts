@@ -1,5 +1,5 @@
-import { filled } from '../feedbackText.ts';
 import { remarks } from '../texts/feedback.ts';
+import { filled } from './feedbackText.ts';
 import { isFact } from './isFact.ts';
 import type { JudgedRow } from './judgedRow.ts';
 

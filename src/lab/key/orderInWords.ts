@@ -1,5 +1,5 @@
-import type { GivenCells } from '../givenCells.ts';
-import { procedureByName } from '../procedures.ts';
+import { procedureByName } from '../bench/procedures.ts';
+import type { GivenCells } from '../lesson/givenCells.ts';
 import { keyTexts } from '../texts/key.ts';
 
 /** An order that works for every team, said once in words, since each team may have letters of its own. */

@@ -1,4 +1,4 @@
-import { roles } from '../roles.ts';
+import { roles } from '../lesson/roles.ts';
 import { membersTexts } from '../texts/members.ts';
 import type { Member, TeamMembers } from './teamMembers.ts';
 

@@ -1,6 +1,6 @@
-import { seededRandom, shuffled } from '../seededRandom.ts';
 import type { Candidate } from './candidates.ts';
 import { isSame } from './isSame.ts';
+import { seededRandom, shuffled } from './seededRandom.ts';
 
 /** How far apart two bottles are at the least, as a share of the first, so that nobody takes one for the other. */
 const apart = 0.05;

@@ -1,14 +1,14 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
-import type { Activity, CalculatedStep } from '../activity.ts';
-import { takesLessonFigures } from '../lessonFigures.ts';
-import type { PreparedStep } from '../preparedStep.ts';
-import { prepareStep } from '../prepareStep.ts';
+import type { PreparedStep } from '../judging/preparedStep.ts';
+import { prepareStep } from '../judging/prepareStep.ts';
+import { slipSpans } from '../judging/slipsFound.ts';
+import type { Span } from '../judging/span.ts';
+import { stepTolerance } from '../judging/stepTolerance.ts';
+import { acceptedEnds, type Tolerance } from '../judging/tolerance.ts';
+import type { Activity, CalculatedStep } from '../lesson/activity.ts';
+import { takesLessonFigures } from '../lesson/lessonFigures.ts';
 import { quantities } from '../quantities.ts';
-import { slipSpans } from '../slipsFound.ts';
-import type { Span } from '../span.ts';
-import { stepTolerance } from '../stepTolerance.ts';
 import type { SlipId } from '../texts/feedback.ts';
-import { acceptedEnds, type Tolerance } from '../tolerance.ts';
 
 /** A slip that looks right for a team's numbers, or two that give the same number. */
 export interface Confusion {

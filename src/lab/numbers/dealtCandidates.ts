@@ -1,6 +1,6 @@
-import { seededRandom } from '../seededRandom.ts';
 import type { Candidate } from './candidates.ts';
 import type { RecipeEntry } from './recipe.ts';
+import { seededRandom } from './seededRandom.ts';
 import type { TeamPlace } from './teamKeys.ts';
 
 export interface ScoredCandidate extends Candidate {

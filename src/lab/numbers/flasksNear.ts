@@ -1,4 +1,4 @@
-import type { Shelf } from '../setup.ts';
+import type { Shelf } from '../lesson/setup.ts';
 import type { Reach } from './recipe.ts';
 
 const digitsOf = (volume: number): number => String(Math.trunc(volume)).length;

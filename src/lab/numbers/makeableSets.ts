@@ -1,9 +1,9 @@
-import { seededRandom, shuffled } from '../seededRandom.ts';
 import { leastBeyond } from './beyondTyped.ts';
 import { bottles } from './bottles.ts';
 import { type Candidate, type CandidateList, candidatesNear, startOfRecipe } from './candidates.ts';
 import type { Bench, Reach } from './recipe.ts';
 import type { ActivityRecipe } from './recipeOf.ts';
+import { seededRandom, shuffled } from './seededRandom.ts';
 import type { StartNumbers } from './startNumbers.ts';
 
 export interface MakeableSets {

@@ -1,4 +1,4 @@
-import type { Shelf } from '../setup.ts';
+import type { Shelf } from '../lesson/setup.ts';
 import { isSame } from './isSame.ts';
 
 export interface Portion {

@@ -3,10 +3,10 @@ import type { Formula } from '../../chemistry/formula.ts';
 import type { Result } from '../../errors/result.ts';
 import type { GramsPerMole, Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
 import type { TypedQuantity } from '../../measurement/readQuantity.ts';
+import type { Shelf } from '../lesson/setup.ts';
+import type { OfferedSolute } from '../lesson/solutes.ts';
 import type { Solutions } from '../particles/solutions.ts';
 import type { Portion, TeamUse } from '../preparation/teamUse.ts';
-import type { Shelf } from '../setup.ts';
-import type { OfferedSolute } from '../solutes.ts';
 import type { Portion as Delivered } from './portions.ts';
 
 /** One of the numbers that a recipe takes, by its own name. */

@@ -1,4 +1,4 @@
-import type { Activity } from '../activity.ts';
+import type { Activity } from '../lesson/activity.ts';
 import type { RecipeEntry } from './recipe.ts';
 import { type RecipeName, recipes } from './recipes.ts';
 

@@ -1,4 +1,4 @@
-import type { ClassSetup } from '../setup.ts';
+import type { ClassSetup } from '../lesson/setup.ts';
 
 export interface TeamPlace {
   readonly key: string;

@@ -1,6 +1,6 @@
-import type { Activity } from '../activity.ts';
-import type { Question } from '../questions/question.ts';
-import { questionByName } from '../questions.ts';
+import type { Question } from '../bench/questions/question.ts';
+import { questionByName } from '../bench/questions.ts';
+import type { Activity } from '../lesson/activity.ts';
 import type { ParticlePicture } from './particlePicture.ts';
 
 /** Questions to ask beside a picture: those of the activity's own steps, then those that fit what is drawn. */

@@ -1,5 +1,5 @@
-import type { Activity } from '../activity.ts';
-import { dilutionsIn } from '../dilutionsIn.ts';
+import type { Activity } from '../lesson/activity.ts';
+import { dilutionsIn } from '../lesson/dilutionsIn.ts';
 import { recipeOf } from '../numbers/recipeOf.ts';
 
 /** How many pictures an activity gives: one for each dilution of a row of flasks, one for any other. */

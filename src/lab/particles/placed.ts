@@ -1,4 +1,4 @@
-import { type Random, seededRandom, shuffled } from '../seededRandom.ts';
+import { type Random, seededRandom, shuffled } from '../numbers/seededRandom.ts';
 
 export interface Particle {
   /** Place of its kind in the list of kinds. */

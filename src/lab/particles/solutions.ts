@@ -6,7 +6,7 @@ import { notAboveZero } from '../../measurement/aboveZero.ts';
 import { isBlank } from '../../measurement/cellValue.ts';
 import type { Millilitres, MolesPerLitre } from '../../measurement/quantity.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
-import type { Activity } from '../activity.ts';
+import type { Activity } from '../lesson/activity.ts';
 import { recipeNumbers } from '../numbers/recipeNumbers.ts';
 import { recipeOf } from '../numbers/recipeOf.ts';
 import { particleTexts } from '../texts/particles.ts';

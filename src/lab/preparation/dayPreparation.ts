@@ -1,6 +1,6 @@
 import { errorText } from '../../errors/errorText.ts';
-import type { Activity } from '../activity.ts';
-import type { Settings, Shelf, TeamPlan } from '../setup.ts';
+import type { Activity } from '../lesson/activity.ts';
+import type { Settings, Shelf, TeamPlan } from '../lesson/setup.ts';
 import { type CautionBlock, cautionBlocks } from './cautionBlocks.ts';
 import { type GlasswareCount, glasswareCounts } from './glassware.ts';
 import { liquidLeft } from './liquidLeft.ts';

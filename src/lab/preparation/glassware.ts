@@ -1,5 +1,5 @@
+import type { Shelf } from '../lesson/setup.ts';
 import { isSame } from '../numbers/isSame.ts';
-import type { Shelf } from '../setup.ts';
 import { liquidLeft } from './liquidLeft.ts';
 import { withSparePieces } from './spare.ts';
 import type { TeamUse } from './teamUse.ts';

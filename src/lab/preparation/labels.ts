@@ -3,8 +3,8 @@ import { cautionsAt } from '../../chemistry/cautionsAt.ts';
 import { hazardStatement } from '../../chemistry/hazardStatement.ts';
 import { type Pictogram, pictogramNamed } from '../../chemistry/pictogramNamed.ts';
 import type { Formula } from '../../chemistry/readFormula.ts';
-import { decimalText } from '../decimalText.ts';
-import { listedSolutes } from '../solutes.ts';
+import { decimalText } from '../judging/decimalText.ts';
+import { listedSolutes } from '../lesson/solutes.ts';
 import { preparationTexts as words } from '../texts/preparation.ts';
 import type { DayPreparation } from './dayPreparation.ts';
 

@@ -1,8 +1,8 @@
+import type { TeamPlan } from '../lesson/setup.ts';
 import { portions } from '../numbers/portions.ts';
 import { recipeNumbers } from '../numbers/recipeNumbers.ts';
 import { recipeOf } from '../numbers/recipeOf.ts';
 import { readStartNumbers } from '../numbers/startNumbers.ts';
-import type { TeamPlan } from '../setup.ts';
 import { type DayInput, type DayPreparation, dayPreparation } from './dayPreparation.ts';
 import { roundedUp } from './spare.ts';
 

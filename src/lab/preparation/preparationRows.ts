@@ -1,5 +1,5 @@
 import { type Pictogram, pictogramNamed } from '../../chemistry/pictogramNamed.ts';
-import { decimalText } from '../decimalText.ts';
+import { decimalText } from '../judging/decimalText.ts';
 import { preparationTexts as words } from '../texts/preparation.ts';
 import type { CautionBlock } from './cautionBlocks.ts';
 import type { DayPreparation } from './dayPreparation.ts';

@@ -9,7 +9,7 @@ import {
   type Percent,
   percent,
 } from '../../measurement/quantity.ts';
-import type { Shelf } from '../setup.ts';
+import type { Shelf } from '../lesson/setup.ts';
 import { roundedUp } from './spare.ts';
 import type { TeamUse } from './teamUse.ts';
 

@@ -13,11 +13,11 @@ import {
   percent,
 } from '../../measurement/quantity.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
-import type { Activity } from '../activity.ts';
-import { dilutionsIn } from '../dilutionsIn.ts';
+import type { Activity } from '../lesson/activity.ts';
+import { dilutionsIn } from '../lesson/dilutionsIn.ts';
+import type { TeamPlan } from '../lesson/setup.ts';
 import { recipeNumbers } from '../numbers/recipeNumbers.ts';
 import { recipeOf } from '../numbers/recipeOf.ts';
-import type { TeamPlan } from '../setup.ts';
 
 /** A solution at one strength, and how much of it. */
 export interface Portion {

@@ -1,4 +1,4 @@
-import type { Shown } from '../activity.ts';
+import type { Shown } from '../lesson/activity.ts';
 import type { QuantityName } from '../quantities.ts';
 
 /**

@@ -1,5 +1,5 @@
 import type { PreparationView } from '../../desk/views.ts';
-import { fitted } from '../../lab/periodPlan.ts';
+import { fitted } from '../../lab/lesson/periodPlan.ts';
 import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';

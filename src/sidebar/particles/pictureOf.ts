@@ -1,6 +1,6 @@
 import type { NumbersView } from '../../desk/views.ts';
 import { errorText } from '../../errors/errorText.ts';
-import { activityById } from '../../lab/activities.ts';
+import { activityById } from '../../lab/lesson/activities.ts';
 import { particlePicture } from '../../lab/particles/particlePicture.ts';
 import { pictureQuestions } from '../../lab/particles/pictureQuestions.ts';
 import { readSolutions } from '../../lab/particles/solutions.ts';

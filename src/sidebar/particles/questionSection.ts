@@ -1,7 +1,7 @@
-import type { Shown } from '../../lab/activity.ts';
-import { letteredOptions } from '../../lab/checkChoice.ts';
-import { optionReply } from '../../lab/optionReply.ts';
-import type { Question } from '../../lab/questions/question.ts';
+import { optionReply } from '../../lab/bench/optionReply.ts';
+import type { Question } from '../../lab/bench/questions/question.ts';
+import { letteredOptions } from '../../lab/judging/checkChoice.ts';
+import type { Shown } from '../../lab/lesson/activity.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 

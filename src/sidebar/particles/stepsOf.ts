@@ -1,4 +1,4 @@
-import { activityById } from '../../lab/activities.ts';
+import { activityById } from '../../lab/lesson/activities.ts';
 import { picturedSteps } from '../../lab/particles/picturedSteps.ts';
 
 /** How many pictures the activity of a lesson gives; 1 where nobody knows its name. */

@@ -1,6 +1,6 @@
 import { readFormula } from '../../chemistry/readFormula.ts';
 import { shortCautions } from '../../chemistry/shortCautions.ts';
-import { plannerCaution } from '../../lab/plannerCaution.ts';
+import { plannerCaution } from '../../lab/lesson/plannerCaution.ts';
 import { texts } from '../texts.ts';
 
 /** What to know before planning with a substance, part by part; empty parts are left out of the page. */

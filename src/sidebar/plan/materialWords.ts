@@ -1,4 +1,4 @@
-import { decimalText } from '../../lab/decimalText.ts';
+import { decimalText } from '../../lab/judging/decimalText.ts';
 import type { MaterialBalance } from '../../lab/preparation/materialBalance.ts';
 import { texts } from '../texts.ts';
 

@@ -1,7 +1,7 @@
 import type { ActivityView, DraftView } from '../../desk/views.ts';
-import { activityById } from '../../lab/activities.ts';
+import { activityById } from '../../lab/lesson/activities.ts';
+import type { Setup } from '../../lab/lesson/setup.ts';
 import { materialBalance } from '../../lab/preparation/materialBalance.ts';
-import type { Setup } from '../../lab/setup.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 import { materialWords } from './materialWords.ts';

@@ -1,5 +1,5 @@
 import type { ActivityView, LessonView } from '../../desk/views.ts';
-import type { SettingName, Setup } from '../../lab/setup.ts';
+import type { SettingName, Setup } from '../../lab/lesson/setup.ts';
 import { texts } from '../texts.ts';
 import { ionChoice } from './ionChoice.ts';
 import { namesForCount, teamsToStart } from './teamNames.ts';

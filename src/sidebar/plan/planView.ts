@@ -2,7 +2,7 @@ import type { BuildAnswers } from '../../desk/building/buildNote.ts';
 import type { BuildQuestion } from '../../desk/building/questions.ts';
 import type { Problem } from '../../desk/outcome.ts';
 import type { ActivityView } from '../../desk/views.ts';
-import type { SettingName, Setup } from '../../lab/setup.ts';
+import type { SettingName, Setup } from '../../lab/lesson/setup.ts';
 import { readSizes } from '../arithmetic/readSizes.ts';
 import { askDesk } from '../askDesk.ts';
 import { checkbox } from '../page/checkbox.ts';

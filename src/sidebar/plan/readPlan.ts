@@ -1,7 +1,7 @@
 import { readFormula } from '../../chemistry/readFormula.ts';
 import type { ActivityView } from '../../desk/views.ts';
 import { errorText } from '../../errors/errorText.ts';
-import type { ClassSetup, Setup } from '../../lab/setup.ts';
+import type { ClassSetup, Setup } from '../../lab/lesson/setup.ts';
 import type { DecimalMark } from '../arithmetic/pointNumbers.ts';
 import { readField } from '../arithmetic/readField.ts';
 import { readSizes } from '../arithmetic/readSizes.ts';

@@ -1,5 +1,5 @@
 import type { PreparationView } from '../../desk/views.ts';
-import { decimalText } from '../../lab/decimalText.ts';
+import { decimalText } from '../../lab/judging/decimalText.ts';
 import { preparationTexts } from '../../lab/texts/preparation.ts';
 import { element } from '../page/element.ts';
 import { pictogramRow } from '../page/pictogramRow.ts';

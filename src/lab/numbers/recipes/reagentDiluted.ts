@@ -10,8 +10,8 @@ import {
   molesPerLitre,
   percent,
 } from '../../../measurement/quantity.ts';
-import { concentratedReagents } from '../../concentratedReagents.ts';
-import { plannerCaution } from '../../plannerCaution.ts';
+import { concentratedReagents } from '../../lesson/concentratedReagents.ts';
+import { plannerCaution } from '../../lesson/plannerCaution.ts';
 import { startTexts } from '../../texts/numbers.ts';
 import { dilutionPicture } from '../dilutionPicture.ts';
 import { flasksNear } from '../flasksNear.ts';

@@ -1,0 +1,42 @@
+import { letteredOptions } from '../judging/checkChoice.ts';
+import type { ChosenStep, OrderedStep, Shown } from '../lesson/activity.ts';
+import { choiceTexts } from '../texts/choosing.ts';
+import { orderTexts } from '../texts/ordering.ts';
+import { orderedActions } from './orderedActions.ts';
+import { procedureByName } from './procedures.ts';
+import { questionByName } from './questions.ts';
+
+/** A step that is answered with letters, as far as its row needs it. */
+type LetteredStep = Pick<OrderedStep, 'kind' | 'id' | 'procedure'> | Pick<ChosenStep, 'kind' | 'id' | 'question'>;
+
+/**
+ * The line under the title of a step that is answered with letters: for the team whose block has this key, or for all teams
+ * alike where none is given. The check has to be given the same key.
+ */
+export function letteredShown(step: LetteredStep, key = ''): readonly Shown[] {
+  const whose = { step: step.id, key };
+  if (step.kind === 'chosen') {
+    return joined([
+      ...questionByName(step.question).stem,
+      ...letteredOptions(step.question, whose).flatMap<Shown>(({ letter, item }) => [`\n${letter}) `, ...item.text]),
+      `\n${choiceTexts.asked}`,
+    ]);
+  }
+  const actions = orderedActions(step.procedure, whose);
+  return joined([
+    orderTexts.asked,
+    ...actions.flatMap<Shown>(({ letter, item }, place) => [`${place === 0 ? ' ' : ' · '}${letter}) `, ...item.text]),
+    `\n${procedureByName(step.procedure).leftovers}`,
+  ]);
+}
+
+/** Words that stand beside each other as one piece, since every piece is a part of the formula in the sheet. */
+function joined(pieces: readonly Shown[]): readonly Shown[] {
+  const all: Shown[] = [];
+  for (const piece of pieces) {
+    const last = all[all.length - 1];
+    if (typeof last === 'string' && typeof piece === 'string') all[all.length - 1] = `${last}${piece}`;
+    else all.push(piece);
+  }
+  return all;
+}

@@ -1,0 +1,50 @@
+import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
+import { type LettersOf, lettered, letterSeed } from '../bench/lettered.ts';
+import { optionReply } from '../bench/optionReply.ts';
+import type { QuestionOption } from '../bench/questions/question.ts';
+import { questionByName } from '../bench/questions.ts';
+import { choiceTexts } from '../texts/choosing.ts';
+import type { RowCheck } from './rowCheck.ts';
+
+/**
+ * Options of a question in the mixed order in which the sheet letters them; always the same for a question, or for a
+ * team's key where one is given.
+ */
+export function letteredOptions(questionName: string, whose: LettersOf = {}) {
+  const { right, others } = questionByName(questionName);
+  return lettered<QuestionOption>(letterSeed(questionName, whose), [right, ...others]);
+}
+
+/** The letter of an entry such as “b”, “(B)” or “b, because …”; undefined where it is not one letter. */
+function chosenLetter(entry: CellValue): string | undefined {
+  if (typeof entry !== 'string') return undefined;
+  const read = /^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)/su.exec(
+    entry.normalize('NFKC').toLowerCase(),
+  );
+  return read?.[1];
+}
+
+/** What a lettered answer is judged with, beside the question. */
+interface ChoiceSurroundings {
+  /** Whose letters the entry is written in. */
+  readonly letters?: LettersOf;
+  /** Formula of the solute, for replies that differ for acids and bases. */
+  readonly solute?: CellValue;
+}
+
+/** Judges a lettered answer: the reason where it is right, a question that fits the idea behind it where it is not. */
+export function checkChoice(
+  questionName: string,
+  entry: CellValue,
+  { letters = {}, solute = '' }: ChoiceSurroundings = {},
+): RowCheck {
+  if (isBlank(entry)) return { status: 'blank', lookAt: '' };
+  const options = letteredOptions(questionName, letters);
+  const letter = chosenLetter(entry);
+  const chosen = options.find((option) => option.letter === letter);
+  if (chosen === undefined) {
+    return { status: 'unreadable', lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
+  }
+  const isRight = chosen.item.id === questionByName(questionName).right.id;
+  return { status: isRight ? 'on target' : 'not yet', lookAt: optionReply(chosen.item, solute) };
+}

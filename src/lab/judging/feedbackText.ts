@@ -1,0 +1,93 @@
+import type { CalculatedStep } from '../lesson/activity.ts';
+import type { QuantityEntry } from '../quantities/quantityEntry.ts';
+import {
+  decimalWords,
+  figureWords,
+  remarks,
+  type SlipId,
+  type SlipText,
+  slipTexts,
+  unreadableTexts,
+  type Wording,
+} from '../texts/feedback.ts';
+import type { Asked } from './asked.ts';
+import type { Judgement } from './judgeEntry.ts';
+import type { Unreadable } from './readEntry.ts';
+
+/** Puts words in place of the names in braces. */
+export const filled = (text: string, words: Readonly<Record<string, string>>): string =>
+  text.replace(/\{(\w+)\}/g, (whole, name: string) => words[name] ?? whole);
+
+/** The words of a slip for the most special of some wordings that it has any for. */
+const slipText = (id: SlipId, wordings: readonly Wording[]): SlipText => {
+  const text: SlipText & { readonly in?: Partial<Record<Wording, SlipText>> } = slipTexts[id];
+  const own = wordings.find((wording) => text.in?.[wording]);
+  return (own && text.in?.[own]) ?? text;
+};
+
+/** One slip is named alone; several are named together, and every question fits, none of them twice. */
+function slipsText(slips: readonly SlipId[], wordings: readonly Wording[], asks: CalculatedStep['asks'] = {}): string {
+  const texts = slips.map((id) => ({
+    ...slipText(id, wordings),
+    ...(asks[id] === undefined ? {} : { ask: asks[id] }),
+  }));
+  const fits = [...new Set(texts.map((text) => text.fits))];
+  return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
+    fits: fits.join(', or '),
+    ask: [...new Set(texts.map(({ ask }) => ask))].join(' '),
+  });
+}
+
+const askedWords = (asked: Asked): string =>
+  ('decimals' in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) ?? remarks.figuresAsked;
+
+const unitQuestion = (text: string, unit: string): string => (unit === '' ? remarks.unitNone : filled(text, { unit }));
+
+export const unreadableText = (because: Unreadable): string => unreadableTexts[because];
+
+/**
+ * What an entry's row says: about the work, without a digit of the answer.
+ *
+ * @param special - Wordings that come before those for the quantity.
+ * @param asks - Questions of the step's own, which win over those of its quantity.
+ */
+export function feedbackText(
+  judgement: Judgement,
+  { name, unit }: QuantityEntry,
+  { special = [], asks }: { readonly special?: readonly Wording[]; readonly asks?: CalculatedStep['asks'] } = {},
+): string {
+  switch (judgement.status) {
+    case 'blank':
+      return remarks.blank;
+    case 'unreadable':
+      return unreadableText(judgement.because);
+    case 'on target':
+      return remarks.onTarget;
+    case 'close': {
+      if (judgement.because === 'rounding') return remarks.closeRounding;
+      if (judgement.because === 'cut off') return remarks.closeCutOff;
+      if (judgement.because === 'table') return remarks.closeTable;
+      const text = judgement.because === 'few figures' ? remarks.closeFewFigures : remarks.wrongFigures;
+      return filled(text, { figures: askedWords(judgement.asked) });
+    }
+    case 'follows':
+      return filled(remarks.follows, { row: judgement.lookAt });
+    case 'not yet':
+      switch (judgement.question) {
+        case 'unit of another kind':
+          return unitQuestion(remarks.unitWanted, unit);
+        case 'unit does not fit':
+          return unitQuestion(remarks.unitEvidently, unit);
+        case 'other mark':
+          return remarks.otherMark;
+        case 'sign':
+          return remarks.signOfError;
+        case 'negative':
+          return remarks.negative;
+        case 'one figure':
+          return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
+        default:
+          return judgement.slips.length > 0 ? slipsText(judgement.slips, [...special, name], asks) : remarks.notYet;
+      }
+  }
+}
