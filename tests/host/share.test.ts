@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { EmptyWish } from '../../src/desk/views.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { saveAtChanges } from './hostFailure.ts';
@@ -248,7 +249,8 @@ describe('emptyCopy', () => {
     empty({ keepHints: true });
     const emptying = changes.filter(({ saved: stopped }) => stopped.includes(mark));
     expect(emptying.length).toBeGreaterThan(20);
-    for (const { saved: stopped } of emptying.filter((_, index) => index % 6 === 2)) {
+    const each = cases({ short: 40, deep: 1 });
+    for (const { saved: stopped } of emptying.filter((_, index) => index % each === 2 % each)) {
       host = open({ saved: stopped, name, clock });
       empty({ keepHints: true });
       for (const [row, column, words] of cells) expect(valueAt(host, { sheet: 'Help', row, column })).toBe(words);
