@@ -7701,10 +7701,13 @@ function carriedRows({ quantity, buildsOn }, { rowOf }) {
 		var _a;
 		const row = rowOf((_a = buildsOn[name]) != null ? _a : "");
 		if ((row == null ? void 0 : row.value) === void 0) return [];
-		return [{ name, row, values: isGiven(name) ? workedFrom(row) : [row.value] }];
+		const isRight = row.status === "on target";
+		const own = { name, row, isRight, values: isGiven(name) ? workedFrom(row) : [row.value] };
+		const really = isGiven(name) && !isRight && row.unrounded.length > 0;
+		return really ? [own, { name, row, isRight: true, values: row.unrounded }] : [own];
 	});
 	return someOf(held).flatMap((some) => {
-		const unsound = some.find(({ row }) => row.status !== "on target");
+		const unsound = some.find(({ isRight }) => !isRight);
 		let sets = [{}];
 		for (const { name, values } of some)
 			sets = values.flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
@@ -7961,8 +7964,8 @@ function judgeCalculated(step, cell, around) {
 	const judgement = withActivitySlips({ judgement: own, step, ready, entry }, around);
 	const value = entry.kind === "number" ? { value: entry.entry.value } : {};
 	const spans = entry.kind === "number" ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
-	const unrounded = [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
 	const unsound = from.find((row) => !isSound(row) && !isFact(row));
+	const unrounded = unsound ? [] : [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
 	const final = isSound(judgement) && unsound ? { status: "follows", lookAt: unsound.root } : judgement;
 	return {
 		...value,

@@ -171,6 +171,19 @@ describe('the planned molarity in place of the one really made, by hand', () => 
 });
 
 describe('the ion row', () => {
+  it('takes the molarity that the stock really gives while the row before still has the planned one', () => {
+    const entries = {
+      'mass weighed': '7.28',
+      'stock made': '0.306',
+      'stock volume': '15.0',
+      'diluted molarity': '0.0450',
+    };
+    const status = (entry: string) =>
+      rowsOf('stock and dilution', bromide, { ...entries, 'ion molarity': entry })['ion molarity']?.status;
+    expect(rowsOf('stock and dilution', bromide, entries)['diluted molarity']?.status).toBe('not yet');
+    expect([status('0.0459'), status('0.0450'), status('0.0480')]).toEqual(['on target', 'on target', 'not yet']);
+  });
+
   it('is right with the molarity planned, and with the one that was really made', () => {
     const entries = {
       'mass weighed': '7.28',

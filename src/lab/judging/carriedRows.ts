@@ -16,8 +16,8 @@ function someOf<T>(items: readonly T[]): readonly (readonly T[])[] {
 
 /**
  * Every set of the team's own entries that a step may have been carried forward from. Of a row that stands for a number
- * given, such as the molarity really made, also what a right entry was rounded from; what the step works out itself has
- * that in its own span.
+ * given, such as the molarity really made, also what a right entry is rounded from, whether or not it is the one typed;
+ * what the step works out itself has that in its own span.
  */
 export function carriedRows(
   { quantity, buildsOn }: CalculatedStep,
@@ -27,10 +27,14 @@ export function carriedRows(
   const held = Object.keys(buildsOn).flatMap((name) => {
     const row = rowOf(buildsOn[name] ?? '');
     if (row?.value === undefined) return [];
-    return [{ name, row, values: isGiven(name) ? workedFrom(row) : [row.value] }];
+    const isRight = row.status === 'on target';
+    const own = { name, row, isRight, values: isGiven(name) ? workedFrom(row) : [row.value] };
+    // A row that is still wrong takes nothing from who works on from what it should have been.
+    const really = isGiven(name) && !isRight && row.unrounded.length > 0;
+    return really ? [own, { name, row, isRight: true, values: row.unrounded }] : [own];
   });
   return someOf(held).flatMap((some) => {
-    const unsound = some.find(({ row }) => row.status !== 'on target');
+    const unsound = some.find(({ isRight }) => !isRight);
     let sets: readonly Carried[] = [{}];
     for (const { name, values } of some)
       sets = values.flatMap((value) => sets.map((set): Carried => ({ ...set, [name]: value })));

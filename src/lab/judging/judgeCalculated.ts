@@ -48,8 +48,9 @@ export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: S
   const judgement = withActivitySlips({ judgement: own, step, ready, entry }, around);
   const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
   const spans = entry.kind === 'number' ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
-  const unrounded = [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
   const unsound = from.find((row) => !isSound(row) && !isFact(row));
+  // What rests on a row that needs another look is nobody's right value.
+  const unrounded = unsound ? [] : [...new Set(spans.flatMap(({ low, middle, high }) => [middle, low, high]))];
   const final = isSound(judgement) && unsound ? { status: 'follows' as const, lookAt: unsound.root } : judgement;
   return {
     ...value,
