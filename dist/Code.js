@@ -6477,7 +6477,7 @@ var tickTexts = {
 	noFlames: "No flames near it.",
 	awayFromFuel: "Keep it from paper and anything that burns.",
 	hood: "Work in the fume hood.",
-	drain: "Leftovers: down the drain with plenty of water.",
+	drain: "Leftovers: waste beaker, then the drain with plenty of water.",
 	beaker: "Leftovers, rinsings too: waste beaker, never the drain.",
 	metalBeaker: (metal) => `Leftovers, rinsings too: ${metal} waste beaker, never the drain.`
 };

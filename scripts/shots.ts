@@ -3,7 +3,6 @@ import { existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
-import { lettersInOrder } from '../src/lab/bench/lettersInOrder.ts';
 import { startServer } from '../src/preview/server/server.ts';
 import { openStandIn, type StandIn } from '../src/preview/standin/openStandIn.ts';
 import { buildSample } from './buildSample.ts';
@@ -19,20 +18,37 @@ function readBuilt(name: string): string {
   return existsSync(path) ? readFileSync(path, 'utf8') : stop(`dist/${name} is missing. Run “npm run build” first.`);
 }
 
+/** One team of the sample, the last, which has typed nothing. */
+const shown = { className: 'Second period', team: 'Pumice' } as const;
+
+/** Where the Plan has a team's numbers, found as people find them: by class, team and heading. */
+function numberOf(host: StandIn, heading: string): number {
+  const plan = host.view('teacher').sheets.find(({ name }) => name === 'Plan');
+  const text = (row: number, column: number): string => plan?.cells[`${row},${column}`]?.text ?? '';
+  const rows = Array.from({ length: plan?.rows ?? 0 }, (_, index) => index + 1);
+  const headings = rows.find((row) => text(row, 1) === 'key' && text(row, 2) === 'class') ?? 0;
+  const line = rows.find((row) => text(row, 2) === shown.className && text(row, 3) === shown.team) ?? 0;
+  const column = Array.from({ length: plan?.columns ?? 0 }, (_, index) => index + 1).find(
+    (one) => text(headings, one) === heading,
+  );
+  return Number(text(line, column ?? 0)) || stop(`The Plan has no ${heading} for ${shown.team}.`);
+}
+
 /**
- * One team of the sample (the last, which has typed nothing) with an entry for each answer worth showing. Its molar
- * mass is the sum of the atomic numbers, its moles have too few figures, and its mass is right for that molar mass.
+ * An entry for each answer worth showing: a molar mass that is the sum of the atomic numbers, moles that are one off in
+ * the last figure, and a mass that is right for that molar mass.
  */
-const shown = {
-  className: 'Second period',
-  team: 'Pumice',
-  entries: [
-    { step: 'molar mass', text: '54', check: 'not yet' },
-    { step: 'moles of solute', text: '0.022', check: 'close' },
-    { step: 'mass of solute', text: '1.16', check: 'follows' },
-    { step: 'stock procedure', text: lettersInOrder('solid to flask').join(' '), check: 'on target' },
-  ],
-} as const;
+function shownEntries(host: StandIn) {
+  const atomicNumbers = 54;
+  const moles = (numberOf(host, 'stock molarity') * numberOf(host, 'flask')) / 1000;
+  const lastPlace = 10 ** (Math.floor(Math.log10(moles)) - 2);
+  return [
+    { step: 'molar mass', text: String(atomicNumbers), check: 'not yet' },
+    { step: 'moles of solute', text: (moles + lastPlace).toPrecision(3), check: 'close' },
+    { step: 'mass of solute', text: (moles * atomicNumbers).toPrecision(3), check: 'follows' },
+    { step: 'cautions read', text: 'yes, KBr', check: 'on target' },
+  ];
+}
 const columns = { entry: 2, check: 4, step: 12 };
 
 /** Types the entries as a student does, and makes sure that each gets the answer it is there for. */
@@ -47,7 +63,7 @@ function typeEntries(host: StandIn): void {
   const sheet = sheetNow();
   if (!sheet || heading === undefined)
     throw new Error(`The sample has no rows of ${shown.team} in ${shown.className}.`);
-  const placed = shown.entries.map((entry) => {
+  const placed = shownEntries(host).map((entry) => {
     const row = rows.find((one) => one > heading && textIn(one, columns.step) === entry.step);
     return row === undefined ? stop(`${shown.team} has no row for ${entry.step}.`) : { ...entry, row };
   });

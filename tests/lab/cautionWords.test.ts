@@ -70,7 +70,7 @@ describe('cautionWords', () => {
     [
       'KBr',
       '0.300',
-      'potassium bromide, solid: Warning. Irritates eyes.\n0.300 mol/L: not classified, still take care.\nWear goggles and gloves.\nLeftovers: down the drain with plenty of water.\nUnsure? Ask your teacher; the safety data sheet decides.',
+      'potassium bromide, solid: Warning. Irritates eyes.\n0.300 mol/L: not classified, still take care.\nWear goggles and gloves.\nLeftovers: waste beaker, then the drain with plenty of water.\nUnsure? Ask your teacher; the safety data sheet decides.',
     ],
     [
       'XeF2',

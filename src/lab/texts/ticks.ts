@@ -30,7 +30,7 @@ export const tickTexts = {
   noFlames: 'No flames near it.',
   awayFromFuel: 'Keep it from paper and anything that burns.',
   hood: 'Work in the fume hood.',
-  drain: 'Leftovers: down the drain with plenty of water.',
+  drain: 'Leftovers: waste beaker, then the drain with plenty of water.',
   beaker: 'Leftovers, rinsings too: waste beaker, never the drain.',
   metalBeaker: (metal: string): string => `Leftovers, rinsings too: ${metal} waste beaker, never the drain.`,
 } as const;
