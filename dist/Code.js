@@ -3482,7 +3482,7 @@ var cautionsEntry = {
 };
 return { entry: cautionsEntry };
 },
-// Part lab/texts/feedback: lab/judging/span, lab/judging/place, lab/judging/typedEntry, lab/judging/tolerance
+// Part lab/texts/feedback: lab/judging/span, lab/judging/typedEntry, lab/judging/worked, lab/judging/tolerance
 "lab/texts/feedback"(part) {
 // src/lab/judging/span.ts
 var relativeSlack = 1e-12;
@@ -3491,8 +3491,6 @@ var isWithin = (value, { low, high }, room = 0) => {
 	return value >= low - room - slack && value <= high + room + slack;
 };
 var distanceFrom = (value, { low, high }) => value < low ? low - value : value > high ? value - high : 0;
-
-// src/lab/judging/place.ts
 var leadingPlace = (value) => {
 	const [, exponent] = Math.abs(value).toExponential(12).split("e");
 	return Number(exponent);
@@ -3512,6 +3510,40 @@ function isShort({ figuresMax, lastPlace }, asked) {
 function hasFiguresAsked(entry, asked) {
 	if ("decimals" in asked) return entry.lastPlace === -asked.decimals;
 	return entry.figuresMin <= asked.figures && asked.figures <= entry.figuresMax;
+}
+
+// src/lab/judging/worked.ts
+function numbersWith(step, molarMass, carried) {
+	let numbers = { ...step.numbers, "molar mass": molarMass, ...carried };
+	for (const { name, relation } of step.quantity.buildsOn) {
+		if (carried[name] === void 0 && relation) numbers = { ...numbers, [name]: relation(numbers) };
+	}
+	return numbers;
+}
+var ordered = (first, middle, last) => ({
+	low: Math.min(first, middle, last),
+	middle,
+	high: Math.max(first, middle, last)
+});
+function spansOver(step, calculation, {
+	molarMass = step.molarMass,
+	carried = {}
+} = {}) {
+	const at = (mass) => {
+		const result = calculation(numbersWith(step, mass, carried));
+		return typeof result === "number" ? [result] : result;
+	};
+	if (!molarMass) return at(Number.NaN).map((value) => ordered(value, value, value));
+	const [low, high] = [at(molarMass.low), at(molarMass.high)];
+	return at(molarMass.middle).map((middle, index) => {
+		var _a, _b;
+		return ordered((_a = low[index]) != null ? _a : middle, middle, (_b = high[index]) != null ? _b : middle);
+	});
+}
+function spanOver(step, calculation, carried = {}) {
+	const [span] = spansOver(step, calculation, { carried });
+	if (!span) throw new Error(`${step.quantity.name}: a calculation gave no value`);
+	return span;
 }
 
 // src/lab/judging/tolerance.ts
@@ -3548,6 +3580,14 @@ function isTruncated(entry, { span, asked }) {
 	const [low, high] = [Math.abs(span.low), Math.abs(span.high)];
 	const next = size + tenTo("decimals" in asked ? -asked.decimals : leadingPlace(size) - asked.figures + 1);
 	return Math.min(low, high) > size && Math.max(low, high) < next;
+}
+function stepTolerance(step, carried = {}) {
+	const { quantity, asked } = step;
+	return toleranceOf(spanOver(step, quantity.relation, carried), {
+		asked,
+		wideClose: quantity.wideClose,
+		...quantity.neverFinerThan ? { coarsest: spanOver(step, quantity.neverFinerThan, carried) } : {}
+	});
 }
 
 // src/lab/texts/feedback.ts
@@ -4011,7 +4051,7 @@ var decimalWords = [
 ];
 var checkHeadings = { check: "Check", lookAt: "What to look at", hint: "Hint" };
 
-return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, toleranceOf, acceptedEnds, isOnTarget, closeness, isOneFigureOf, isTruncated };
+return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, spansOver, spanOver, toleranceOf, acceptedEnds, isOnTarget, closeness, isOneFigureOf, isTruncated, stepTolerance };
 },
 // Part lab/judging/readEntry: lab/judging/feedbackText, lab/judging/behindNumber
 "lab/judging/readEntry"(part) {
@@ -4189,13 +4229,13 @@ function readEntry(cell, kind, options = {}) {
 
 return { filled, unreadableText, feedbackText, readEntry };
 },
-// Part CHECKENTRY: lab/judging/checkEntry, functions/entries/checkEntryEntry
+// Part CHECKENTRY: lab/judging/judgeNumber, functions/entries/checkEntryEntry
 "CHECKENTRY"(part) {
 const { filled, readEntry, unreadableText } = part("lab/judging/readEntry");
 const { closeness, figureWords, isOnTarget, isOneFigureOf, isTruncated, isWithin, remarks, toleranceOf } = part("lab/texts/feedback");
 const { failure, rowByRow, success, unitNotKnown, withinLimits } = part("base");
 
-// src/lab/judging/checkEntry.ts
+// src/lab/judging/judgeNumber.ts
 function readings(cell, { decimalMark, unit }) {
 	if (unit !== void 0) {
 		const read = readEntry(cell, unit.kind, { decimalMark });
@@ -4238,7 +4278,7 @@ function judge(entry, tolerance, tolerancePercent) {
 	const isShifted = Number.isFinite(power) && Math.round(power) !== 0 && Math.abs(power - Math.round(power)) < 2e-3 && entry.value * target > 0;
 	return { status: "not yet", lookAt: isShifted ? remarks.shifted : remarks.notYet };
 }
-function checkEntry(cell, wanted) {
+function judgeNumber(cell, wanted) {
 	var _a;
 	const { target, tolerancePercent, figures = 3, unit } = wanted;
 	const tolerance = toleranceOf({ low: target, middle: target, high: target }, { asked: { figures }, wideClose: true });
@@ -4301,16 +4341,59 @@ var checkEntryEntry = {
 		}
 		const asked = withinLimits(figures, { argument: "figures", least: 1, most: 15 });
 		if (!asked.ok) return asked;
-		const { status, lookAt } = checkEntry(entry, { target, tolerancePercent, figures, unit: measured.unit });
+		const { status, lookAt } = judgeNumber(entry, { target, tolerancePercent, figures, unit: measured.unit });
 		return success([status, lookAt]);
 	}
 };
 return { entry: checkEntryEntry };
 },
-// Part lesson: lab/judging/ionCounts, lab/judging/roundedWeight, lab/judging/schoolMolarMasses, lab/judging/molarMassSpan, lab/judging/worked, lab/judging/stepTolerance and 21 more
+// Part lesson: lab/lesson/givenCells, lab/judging/ionCounts, lab/judging/roundedWeight, lab/judging/molarMassSpan, lab/judging/fillQuantity, lab/judging/schoolMolarMasses and 19 more
 "lesson"(part) {
-const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isOneFigureOf, isTruncated, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, tenTo, toleranceOf } = part("lab/texts/feedback");
+const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isOneFigureOf, isTruncated, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, spansOver, stepTolerance, tenTo } = part("lab/texts/feedback");
 const { anhydrousAtoms, atomsOfUnits, density, diluentVolume, dilutedMolarity, dilutionFactor, elementOf, elements, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, massPercentOfDensity, millilitres, molarMass, molarity, molesPerLitre, namedIon, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
+
+// src/lab/lesson/givenCells.ts
+var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : "";
+var namesTaken = ({ takes }) => takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", ");
+function readGivenCells(quantity2, table) {
+	const cells = /* @__PURE__ */ Object.create(null);
+	for (const row of table) {
+		if (row.length !== 2) {
+			return failure({
+				code: "given-shape",
+				argument: "given",
+				expected: "two columns, name and value,",
+				received: row.length === 1 ? "one column" : `${row.length} columns`,
+				advice: `Put the names in the first column: ${namesTaken(quantity2)}.`
+			});
+		}
+		const [nameCell, value] = row;
+		if (isBlank(nameCell)) continue;
+		const name = plainName(nameCell);
+		if (!quantity2.takes.some((argument) => argument.name === name)) {
+			return failure({
+				code: "given-unknown",
+				argument: "given",
+				expected: `names that ${quantity2.name} takes`,
+				received: quoted(nameCell),
+				advice: `It takes ${namesTaken(quantity2)}.`,
+				brief: quoted(nameCell)
+			});
+		}
+		if (name in cells) {
+			return failure({
+				code: "given-twice",
+				argument: "given",
+				expected: `each name once`,
+				received: `${quoted(nameCell)} twice`,
+				advice: `Keep one row for each of ${namesTaken(quantity2)}.`,
+				brief: name
+			});
+		}
+		cells[name] = value;
+	}
+	return success(cells);
+}
 
 // src/lab/judging/ionCounts.ts
 function ionCounts(formula, ion) {
@@ -4352,30 +4435,6 @@ function roundedWeight(weight, decimals) {
 	return { low, high };
 }
 
-// src/lab/judging/schoolMolarMasses.ts
-var printedWithHalf = { Cl: 35.5, Cu: 63.5 };
-function schoolMolarMasses({ atoms }) {
-	const sum = (weightIn) => atoms.reduce(
-		(mass, { element, count }) => {
-			var _a;
-			return mass + count * weightIn((_a = relativeMass(element)) != null ? _a : Number.NaN, element);
-		},
-		0
-	);
-	return [
-		sum((weight) => shortenedWeight(weight, 1).halfUp),
-		sum((weight) => shortenedWeight(weight, 1).halfEven),
-		sum((weight, element) => {
-			var _a;
-			return (_a = printedWithHalf[element]) != null ? _a : shortenedWeight(weight, 0).halfUp;
-		})
-	];
-}
-function isOfSchoolTable({ value, figuresMax, lastPlace }, formula) {
-	const room = figuresMax > 1 ? tenTo(lastPlace) / 2 : 0;
-	return schoolMolarMasses(formula).some((mass) => isWithin(value, { low: mass, high: mass }, room));
-}
-
 // src/lab/judging/molarMassSpan.ts
 function sumOf({ atoms, byAtomicNumber, decimals }) {
 	var _a;
@@ -4400,48 +4459,123 @@ function molarMassSpan({ atoms, byAtomicNumber: numbers, times }, decimals) {
 	return { low: span.low * other.low, middle: span.middle * other.middle, high: span.high * other.high };
 }
 
-// src/lab/judging/worked.ts
-function numbersWith(step2, molarMass2, carried) {
-	let numbers = { ...step2.numbers, "molar mass": molarMass2, ...carried };
-	for (const { name, relation } of step2.quantity.buildsOn) {
-		if (carried[name] === void 0 && relation) numbers = { ...numbers, [name]: relation(numbers) };
+// src/lab/judging/fillQuantity.ts
+var nothingRead = ({ takes, buildsOn }) => Object.fromEntries([
+	...buildsOn.map(({ name }) => [name, Number.NaN]),
+	...takes.flatMap(
+		({ name, kind, leftOut = Number.NaN }) => kind === "formula" || kind === "ion" ? [] : [[name, leftOut]]
+	)
+]);
+var noIons = { ionCount: Number.NaN, ionCharge: Number.NaN, otherIonCounts: [] };
+function askedOf(quantity2, { figures, decimals = 2 }) {
+	if (figures !== void 0) return { figures };
+	return quantity2.figures === "decimals" ? { decimals } : { figures: quantity2.figures };
+}
+var comparedKinds = ["concentration", "mass", "volume", "density", "amount", "percent"];
+function readAnyNumber(cell, name, { marks, kind }) {
+	const plain = readNumber(cell, name, marks);
+	if (plain.ok) return success({ value: plain.value.value, kind });
+	for (const tried of kind ? [kind] : comparedKinds) {
+		const quantity2 = readQuantity(cell, tried, name, marks);
+		if (quantity2.ok) return success({ value: quantity2.value.value, kind: tried });
+		if (kind) return quantity2;
 	}
-	return numbers;
+	return plain;
 }
-var ordered = (first, middle, last) => ({
-	low: Math.min(first, middle, last),
-	middle,
-	high: Math.max(first, middle, last)
-});
-function spansOver(step2, calculation, {
-	molarMass: molarMass2 = step2.molarMass,
-	carried = {}
-} = {}) {
-	const at = (mass) => {
-		const result = calculation(numbersWith(step2, mass, carried));
-		return typeof result === "number" ? [result] : result;
+function fillQuantity(quantity2, cells, preparation = {}) {
+	var _a;
+	const { decimals = 2, numbers: ready = {}, names = {} } = preparation;
+	const marks = preparation.decimalMark ? { decimalMark: preparation.decimalMark } : {};
+	const called = ({ name }) => {
+		var _a2;
+		return (_a2 = names[name]) != null ? _a2 : name;
 	};
-	if (!molarMass2) return at(Number.NaN).map((value) => ordered(value, value, value));
-	const [low, high] = [at(molarMass2.low), at(molarMass2.high)];
-	return at(molarMass2.middle).map((middle, index) => {
-		var _a, _b;
-		return ordered((_a = low[index]) != null ? _a : middle, middle, (_b = high[index]) != null ? _b : middle);
-	});
+	const numbers = {};
+	let formula;
+	let compared;
+	let ions;
+	for (const argument of quantity2.takes) {
+		const cell = cells[argument.name];
+		if (argument.kind !== "formula" && argument.kind !== "ion" && argument.name in ready) continue;
+		if (isBlank(cell)) {
+			if (argument.optional) continue;
+			return failure({
+				code: "given-missing",
+				argument: called(argument),
+				expected: "a value",
+				received: "a blank",
+				advice: `${quantity2.name} takes ${namesTaken(quantity2)}.`,
+				brief: called(argument)
+			});
+		}
+		if (argument.kind === "formula") {
+			const read = readFormula(cell, called(argument));
+			if (!read.ok) return read;
+			formula = read.value;
+		} else if (argument.kind === "ion") {
+			if (!formula) throw new Error(`${quantity2.name}: the ion comes after its formula`);
+			const counts = ionCounts(formula, cell);
+			if (!counts.ok) return failure({ ...counts.error, argument: sheetName(counts.error.argument, names) });
+			ions = counts.value;
+		} else if (argument.kind === "number") {
+			const read = readAnyNumber(cell, called(argument), { marks, kind: compared });
+			if (!read.ok) return read;
+			numbers[argument.name] = read.value.value;
+			compared = read.value.kind;
+		} else {
+			const read = readQuantity(cell, argument.kind, called(argument), marks);
+			if (!read.ok) return read;
+			numbers[argument.name] = read.value.value;
+		}
+	}
+	const weighed = ions ? void 0 : formula;
+	if (weighed) {
+		const mass = molarMass(weighed);
+		if (!mass.ok) return failure({ ...mass.error, argument: sheetName(mass.error.argument, names) });
+	}
+	const span = weighed ? molarMassSpan(weighed, decimals) : void 0;
+	const step2 = {
+		quantity: quantity2,
+		formula: weighed,
+		molarMass: span,
+		numbers: { ...nothingRead(quantity2), ...noIons, ...ions, ...numbers, ...ready },
+		asked: askedOf(quantity2, preparation),
+		decimals
+	};
+	if (Object.values(ready).some(Number.isNaN)) return success(step2);
+	const refused = quantity2.chemistry({ ...step2.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
+	return refused.ok ? success(step2) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
 }
-function spanOver(step2, calculation, carried = {}) {
-	const [span] = spansOver(step2, calculation, { carried });
-	if (!span) throw new Error(`${step2.quantity.name}: a calculation gave no value`);
-	return span;
-}
+var givenNames = { grams: "mass", "purity percent": "purity" };
+var sheetName = (argument, names) => {
+	var _a, _b;
+	const spaced = argument.replace(/_/g, " ");
+	const name = (_a = givenNames[spaced]) != null ? _a : spaced;
+	return (_b = names[name]) != null ? _b : name;
+};
 
-// src/lab/judging/stepTolerance.ts
-function stepTolerance(step2, carried = {}) {
-	const { quantity: quantity2, asked } = step2;
-	return toleranceOf(spanOver(step2, quantity2.relation, carried), {
-		asked,
-		wideClose: quantity2.wideClose,
-		...quantity2.neverFinerThan ? { coarsest: spanOver(step2, quantity2.neverFinerThan, carried) } : {}
-	});
+// src/lab/judging/schoolMolarMasses.ts
+var printedWithHalf = { Cl: 35.5, Cu: 63.5 };
+function schoolMolarMasses({ atoms }) {
+	const sum = (weightIn) => atoms.reduce(
+		(mass, { element, count }) => {
+			var _a;
+			return mass + count * weightIn((_a = relativeMass(element)) != null ? _a : Number.NaN, element);
+		},
+		0
+	);
+	return [
+		sum((weight) => shortenedWeight(weight, 1).halfUp),
+		sum((weight) => shortenedWeight(weight, 1).halfEven),
+		sum((weight, element) => {
+			var _a;
+			return (_a = printedWithHalf[element]) != null ? _a : shortenedWeight(weight, 0).halfUp;
+		})
+	];
+}
+function isOfSchoolTable({ value, figuresMax, lastPlace }, formula) {
+	const room = figuresMax > 1 ? tenTo(lastPlace) / 2 : 0;
+	return schoolMolarMasses(formula).some((mass) => isWithin(value, { low: mass, high: mass }, room));
 }
 
 // src/lab/judging/slipsFound.ts
@@ -4539,144 +4673,6 @@ function judgeEntry(step2, read, {
 	}
 	return { status: "not yet", slips };
 }
-
-// src/lab/lesson/givenCells.ts
-var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : "";
-var namesTaken = ({ takes }) => takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", ");
-function readGivenCells(quantity2, table) {
-	const cells = /* @__PURE__ */ Object.create(null);
-	for (const row of table) {
-		if (row.length !== 2) {
-			return failure({
-				code: "given-shape",
-				argument: "given",
-				expected: "two columns, name and value,",
-				received: row.length === 1 ? "one column" : `${row.length} columns`,
-				advice: `Put the names in the first column: ${namesTaken(quantity2)}.`
-			});
-		}
-		const [nameCell, value] = row;
-		if (isBlank(nameCell)) continue;
-		const name = plainName(nameCell);
-		if (!quantity2.takes.some((argument) => argument.name === name)) {
-			return failure({
-				code: "given-unknown",
-				argument: "given",
-				expected: `names that ${quantity2.name} takes`,
-				received: quoted(nameCell),
-				advice: `It takes ${namesTaken(quantity2)}.`,
-				brief: quoted(nameCell)
-			});
-		}
-		if (name in cells) {
-			return failure({
-				code: "given-twice",
-				argument: "given",
-				expected: `each name once`,
-				received: `${quoted(nameCell)} twice`,
-				advice: `Keep one row for each of ${namesTaken(quantity2)}.`,
-				brief: name
-			});
-		}
-		cells[name] = value;
-	}
-	return success(cells);
-}
-
-// src/lab/judging/prepareStep.ts
-var nothingRead = ({ takes, buildsOn }) => Object.fromEntries([
-	...buildsOn.map(({ name }) => [name, Number.NaN]),
-	...takes.flatMap(
-		({ name, kind, leftOut = Number.NaN }) => kind === "formula" || kind === "ion" ? [] : [[name, leftOut]]
-	)
-]);
-var noIons = { ionCount: Number.NaN, ionCharge: Number.NaN, otherIonCounts: [] };
-function askedOf(quantity2, { figures, decimals = 2 }) {
-	if (figures !== void 0) return { figures };
-	return quantity2.figures === "decimals" ? { decimals } : { figures: quantity2.figures };
-}
-var comparedKinds = ["concentration", "mass", "volume", "density", "amount", "percent"];
-function readAnyNumber(cell, name, { marks, kind }) {
-	const plain = readNumber(cell, name, marks);
-	if (plain.ok) return success({ value: plain.value.value, kind });
-	for (const tried of kind ? [kind] : comparedKinds) {
-		const quantity2 = readQuantity(cell, tried, name, marks);
-		if (quantity2.ok) return success({ value: quantity2.value.value, kind: tried });
-		if (kind) return quantity2;
-	}
-	return plain;
-}
-function prepareStep(quantity2, cells, preparation = {}) {
-	var _a;
-	const { decimals = 2, numbers: ready = {}, names = {} } = preparation;
-	const marks = preparation.decimalMark ? { decimalMark: preparation.decimalMark } : {};
-	const called = ({ name }) => {
-		var _a2;
-		return (_a2 = names[name]) != null ? _a2 : name;
-	};
-	const numbers = {};
-	let formula;
-	let compared;
-	let ions;
-	for (const argument of quantity2.takes) {
-		const cell = cells[argument.name];
-		if (argument.kind !== "formula" && argument.kind !== "ion" && argument.name in ready) continue;
-		if (isBlank(cell)) {
-			if (argument.optional) continue;
-			return failure({
-				code: "given-missing",
-				argument: called(argument),
-				expected: "a value",
-				received: "a blank",
-				advice: `${quantity2.name} takes ${namesTaken(quantity2)}.`,
-				brief: called(argument)
-			});
-		}
-		if (argument.kind === "formula") {
-			const read = readFormula(cell, called(argument));
-			if (!read.ok) return read;
-			formula = read.value;
-		} else if (argument.kind === "ion") {
-			if (!formula) throw new Error(`${quantity2.name}: the ion comes after its formula`);
-			const counts = ionCounts(formula, cell);
-			if (!counts.ok) return failure({ ...counts.error, argument: sheetName(counts.error.argument, names) });
-			ions = counts.value;
-		} else if (argument.kind === "number") {
-			const read = readAnyNumber(cell, called(argument), { marks, kind: compared });
-			if (!read.ok) return read;
-			numbers[argument.name] = read.value.value;
-			compared = read.value.kind;
-		} else {
-			const read = readQuantity(cell, argument.kind, called(argument), marks);
-			if (!read.ok) return read;
-			numbers[argument.name] = read.value.value;
-		}
-	}
-	const weighed = ions ? void 0 : formula;
-	if (weighed) {
-		const mass = molarMass(weighed);
-		if (!mass.ok) return failure({ ...mass.error, argument: sheetName(mass.error.argument, names) });
-	}
-	const span = weighed ? molarMassSpan(weighed, decimals) : void 0;
-	const step2 = {
-		quantity: quantity2,
-		formula: weighed,
-		molarMass: span,
-		numbers: { ...nothingRead(quantity2), ...noIons, ...ions, ...numbers, ...ready },
-		asked: askedOf(quantity2, preparation),
-		decimals
-	};
-	if (Object.values(ready).some(Number.isNaN)) return success(step2);
-	const refused = quantity2.chemistry({ ...step2.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
-	return refused.ok ? success(step2) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
-}
-var givenNames = { grams: "mass", "purity percent": "purity" };
-var sheetName = (argument, names) => {
-	var _a, _b;
-	const spaced = argument.replace(/_/g, " ");
-	const name = (_a = givenNames[spaced]) != null ? _a : spaced;
-	return (_b = names[name]) != null ? _b : name;
-};
 
 // src/lab/quantities/quantity.ts
 var quantity = (entry) => entry;
@@ -5177,15 +5173,15 @@ var quantities = {
 var quantityNames = Object.keys(quantities);
 var isQuantityName = (text) => quantityNames.includes(text);
 
-return { spanOver, stepTolerance, fitsSlip, judgeEntry, plainName, readGivenCells, prepareStep, quantities, isQuantityName };
+return { plainName, readGivenCells, fillQuantity, fitsSlip, judgeEntry, quantities, isQuantityName };
 },
-// Part lab/judging/checkStep
-"lab/judging/checkStep"(part) {
-const { isQuantityName, judgeEntry, plainName, prepareStep, quantities, readGivenCells } = part("lesson");
+// Part lab/judging/judgeQuantity
+"lab/judging/judgeQuantity"(part) {
+const { fillQuantity, isQuantityName, judgeEntry, plainName, quantities, readGivenCells } = part("lesson");
 const { feedbackText, readEntry } = part("lab/judging/readEntry");
 const { failure, quoted, success } = part("base");
 
-// src/lab/judging/checkStep.ts
+// src/lab/judging/judgeQuantity.ts
 function readQuantityName(cell) {
 	const name = plainName(cell);
 	if (isQuantityName(name)) return success(name);
@@ -5197,13 +5193,13 @@ function readQuantityName(cell) {
 		advice: `Use one of ${Object.keys(quantities).join(", ")}.`
 	});
 }
-function readStep(quantity, given, options = {}) {
+function readFilledQuantity(quantity, given, options = {}) {
 	const name = readQuantityName(quantity);
 	if (!name.ok) return name;
 	const cells = readGivenCells(quantities[name.value], given);
-	return cells.ok ? prepareStep(quantities[name.value], cells.value, options) : cells;
+	return cells.ok ? fillQuantity(quantities[name.value], cells.value, options) : cells;
 }
-function checkReadyStep(step, entry) {
+function judgeFilledQuantity(step, entry) {
 	const judgement = judgeEntry(step, readEntry(entry, step.quantity.entryKind));
 	return {
 		status: judgement.status,
@@ -5212,11 +5208,11 @@ function checkReadyStep(step, entry) {
 	};
 }
 
-return { readQuantityName, readStep, checkReadyStep };
+return { readQuantityName, readFilledQuantity, judgeFilledQuantity };
 },
 // Part CHECKSTEP: functions/entries/checkStepEntry
 "CHECKSTEP"(part) {
-const { checkReadyStep, readStep } = part("lab/judging/checkStep");
+const { judgeFilledQuantity, readFilledQuantity } = part("lab/judging/judgeQuantity");
 
 
 
@@ -5251,9 +5247,9 @@ var checkStepEntry = {
 		if (!asked.ok) return asked;
 		const rounded = withinLimits(decimals, { argument: "atomic_weight_decimals", least: 0, most: 10 });
 		if (!rounded.ok) return rounded;
-		const step = readStep(quantity, given, { figures, decimals });
+		const step = readFilledQuantity(quantity, given, { figures, decimals });
 		if (!step.ok) return step;
-		const { status, feedback, slip } = checkReadyStep(step.value, entry);
+		const { status, feedback, slip } = judgeFilledQuantity(step.value, entry);
 		return success([status, feedback, slip]);
 	}
 };
@@ -5529,14 +5525,14 @@ function quantityHint(quantity, { level, shown }) {
 
 return { shownCell, readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint };
 },
-// Part CHECKTEAM: lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks, lab/bench/procedures/solidToFlask, lab/bench/procedures/weighPortion and 89 more
+// Part CHECKTEAM: lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks, lab/bench/procedures/solidToFlask, lab/bench/procedures/weighPortion and 85 more
 "CHECKTEAM"(part) {
 const { glasswareFigures } = part("measurement/glasswareTolerance");
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/hints/quantityHint");
 const { adviceTexts, cautions } = part("chemistry/cautions");
-const { fitsSlip, isQuantityName, judgeEntry, plainName, prepareStep, quantities, spanOver, stepTolerance } = part("lesson");
+const { fillQuantity, fitsSlip, isQuantityName, judgeEntry, plainName, quantities } = part("lesson");
 const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
-const { badGiven, badSetting, badStep, checkHeadings, remarks, unreadableTexts } = part("lab/texts/feedback");
+const { badGiven, badSetting, badStep, checkHeadings, remarks, spanOver, stepTolerance, unreadableTexts } = part("lab/texts/feedback");
 const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
 
 // src/lab/bench/procedures/concentratedToFlask.ts
@@ -6551,7 +6547,7 @@ function ownHint(rows, { stepId, level }) {
 	return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
 }
 
-// src/lab/hints/stepHint.ts
+// src/lab/hints/hintForStep.ts
 var titleOf = (activity, id) => {
 	var _a, _b;
 	return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
@@ -6602,7 +6598,7 @@ function bareQuantityHint(name, level, { givens, decimalMark }) {
 	};
 	return quantityHint(name, { level, shown });
 }
-function stepHint(wanted) {
+function hintForStep(wanted) {
 	const { activity, stepId, level, ownHints = [] } = wanted;
 	if (level !== 1 && level !== 2 && level !== 3) return "";
 	const step = activity == null ? void 0 : activity.steps.find(({ id }) => id === stepId);
@@ -6649,51 +6645,15 @@ function shuffled(items, random) {
 	return dealt;
 }
 
-// src/lab/bench/letterOf.ts
-var letterOf = (place) => String.fromCharCode(97 + place);
-
 // src/lab/bench/lettered.ts
+var letterOf = (place) => String.fromCharCode(97 + place);
 var letterSeed = (name, { step = "", key = "" }) => key === "" ? name : `${key}|${step}|${name}`;
 var lettered = (seed, items) => shuffled(items, seededRandom(seed)).map((item, place) => ({ letter: letterOf(place), item }));
 
-// src/chemistry/acidOrBase.ts
-var weakBases = ["NH3", "CH3NH2", "C2H5NH2", "(CH3)2NH", "C5H5N", "N2H4"];
-var neitherOfThem = ["FeF3"];
-var byAtoms;
-function listed() {
-	const entries = (formulas, kind) => formulas.flatMap((text) => {
-		const read = readFormula(text);
-		return read.ok ? [[atomsKey(read.value), kind]] : [];
-	});
-	byAtoms != null ? byAtoms : byAtoms = new Map([
-		...entries([...strongAcids, ...weakElectrolytes], "acid"),
-		...entries(weakBases, "base"),
-		...entries(neitherOfThem, "neither")
-	]);
-	return byAtoms;
-}
-var carboxyl = /COOH|CO2H|HOOC/;
-var hydroxide = /^(?:[A-Z][a-z]?|NH4|\(NH4\))\(?OH\)?\d*$/;
-function acidOrBase(formula) {
-	const known = listed().get(atomsKey({ atoms: anhydrousAtoms(formula) }));
-	if (known !== void 0) return known;
-	const written = formula.text.normalize("NFKC").replace(/\s|[·•*.⋅∙‧・].*$/gu, "");
-	if (carboxyl.test(written)) return "acid";
-	if (hydroxide.test(written)) return "base";
-	const found = ions(formula);
-	if (found.ok) {
-		const cations = found.value.filter(({ charge }) => charge > 0);
-		if (cations.length > 0 && cations.every(({ ion }) => ion === "H⁺")) return "acid";
-		return found.value.some(({ ion }) => ion === "OH⁻") ? "base" : "neither";
-	}
-	return found.error.code === "ions-weak" ? "acid" : "neither";
-}
-
-// src/lab/bench/optionReply.ts
-function optionReply({ reply }, solute) {
-	if (typeof reply === "string") return reply;
-	const formula = readFormula(solute);
-	return reply[formula.ok ? acidOrBase(formula.value) : "neither"];
+// src/lab/bench/letteredOptions.ts
+function letteredOptions(questionName, whose = {}) {
+	const { right, others } = questionByName(questionName);
+	return lettered(letterSeed(questionName, whose), [right, ...others]);
 }
 
 // src/lab/texts/choosing.ts
@@ -6702,30 +6662,6 @@ var choiceTexts = {
 	asked: "Answer with a letter.",
 	oneLetter: (letters) => `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`
 };
-
-// src/lab/judging/checkChoice.ts
-function letteredOptions(questionName, whose = {}) {
-	const { right, others } = questionByName(questionName);
-	return lettered(letterSeed(questionName, whose), [right, ...others]);
-}
-function chosenLetter(entry) {
-	if (typeof entry !== "string") return void 0;
-	const read = /^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)/su.exec(
-		entry.normalize("NFKC").toLowerCase()
-	);
-	return read == null ? void 0 : read[1];
-}
-function checkChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
-	if (isBlank(entry)) return { status: "blank", lookAt: "" };
-	const options = letteredOptions(questionName, letters);
-	const letter = chosenLetter(entry);
-	const chosen2 = options.find((option) => option.letter === letter);
-	if (chosen2 === void 0) {
-		return { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
-	}
-	const isRight = chosen2.item.id === questionByName(questionName).right.id;
-	return { status: isRight ? "on target" : "not yet", lookAt: optionReply(chosen2.item, solute) };
-}
 
 // src/lab/texts/ordering.ts
 var several = (letters) => letters.join(", ");
@@ -7681,7 +7617,8 @@ function bareStep(id) {
 	};
 }
 
-// src/lab/judging/isSound.ts
+// src/lab/judging/judgedRow.ts
+var isFact = ({ step, value }) => (step == null ? void 0 : step.kind) === "measured" && value !== void 0;
 var isSound = ({ status }) => status === "on target" || status === "close";
 
 // src/lab/judging/workedFrom.ts
@@ -7718,14 +7655,21 @@ function carriedRows({ quantity, buildsOn }, { rowOf }) {
 	});
 }
 
-// src/lab/judging/isFact.ts
-var isFact = ({ step, value }) => (step == null ? void 0 : step.kind) === "measured" && value !== void 0;
+// src/lab/judging/sourceSets.ts
+function sourceSets({ takes }, { rowOf }) {
+	let sets = [{}];
+	for (const [name, source] of Object.entries(takes)) {
+		const row = "entryOf" in source ? rowOf(source.entryOf) : void 0;
+		if (row) sets = workedFrom(row).flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
+	}
+	return sets;
+}
 
 // src/lab/lesson/lessonFigures.ts
 var takesLessonFigures = ({ figures, ownFigures }) => figures !== "decimals" && ownFigures !== true;
 
-// src/lab/judging/readyStep.ts
-function readyStep(step, { settings, givens, stepOf, rowOf }) {
+// src/lab/judging/teamStep.ts
+function teamStep(step, { settings, givens, stepOf, rowOf }) {
 	var _a, _b, _c, _d;
 	const quantity = quantities[step.quantity];
 	const cells = {};
@@ -7753,7 +7697,7 @@ function readyStep(step, { settings, givens, stepOf, rowOf }) {
 	const badName = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
 		(name) => settings.bad.includes(name)
 	);
-	const prepareWith = (fromEntries) => prepareStep(quantity, cells, {
+	const prepareWith = (fromEntries) => fillQuantity(quantity, cells, {
 		...figuresRead ? { figures: settings.figures } : {},
 		decimals: settings.decimals,
 		decimalMark: settings.decimalMark,
@@ -7771,16 +7715,6 @@ function readyStep(step, { settings, givens, stepOf, rowOf }) {
 	}
 	const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
 	return { bad, ready: result.ok ? result.value : void 0, from, waitsFor: waitsFor2 };
-}
-
-// src/lab/judging/sourceSets.ts
-function sourceSets({ takes }, { rowOf }) {
-	let sets = [{}];
-	for (const [name, source] of Object.entries(takes)) {
-		const row = "entryOf" in source ? rowOf(source.entryOf) : void 0;
-		if (row) sets = workedFrom(row).flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
-	}
-	return sets;
 }
 
 // src/lab/judging/unitKind.ts
@@ -7920,7 +7854,7 @@ function withActivitySlips({ judgement, step, ready, entry }, around) {
 	const more = activitySlips(step, {
 		activity: around.activity,
 		stepOf: around.stepOf,
-		readyOf: (other) => readyStep(other, around).ready,
+		readyOf: (other) => teamStep(other, around).ready,
 		givens: around.givens,
 		decimalMark: around.settings.decimalMark,
 		ready,
@@ -7941,7 +7875,7 @@ function isFromFlaskBefore({ takes }, { stepOf }) {
 }
 function judgeCalculated(step, cell, around) {
 	const { settings } = around;
-	const { bad, ready, from, waitsFor: waitsFor2 } = readyStep(step, around);
+	const { bad, ready, from, waitsFor: waitsFor2 } = teamStep(step, around);
 	if (bad !== "" || !ready) return { status: "unreadable", isUnusable: true, lookAt: bad };
 	const entry = readEntry(cell, ready.quantity.entryKind, settings);
 	if (entry.kind === "number" && waitsFor2 !== "") {
@@ -7986,14 +7920,142 @@ var blockKey = (givens) => {
 	return String((_a = givens.key) != null ? _a : "").trim();
 };
 
+// src/chemistry/acidOrBase.ts
+var weakBases = ["NH3", "CH3NH2", "C2H5NH2", "(CH3)2NH", "C5H5N", "N2H4"];
+var neitherOfThem = ["FeF3"];
+var byAtoms;
+function listed() {
+	const entries = (formulas, kind) => formulas.flatMap((text) => {
+		const read = readFormula(text);
+		return read.ok ? [[atomsKey(read.value), kind]] : [];
+	});
+	byAtoms != null ? byAtoms : byAtoms = new Map([
+		...entries([...strongAcids, ...weakElectrolytes], "acid"),
+		...entries(weakBases, "base"),
+		...entries(neitherOfThem, "neither")
+	]);
+	return byAtoms;
+}
+var carboxyl = /COOH|CO2H|HOOC/;
+var hydroxide = /^(?:[A-Z][a-z]?|NH4|\(NH4\))\(?OH\)?\d*$/;
+function acidOrBase(formula) {
+	const known = listed().get(atomsKey({ atoms: anhydrousAtoms(formula) }));
+	if (known !== void 0) return known;
+	const written = formula.text.normalize("NFKC").replace(/\s|[·•*.⋅∙‧・].*$/gu, "");
+	if (carboxyl.test(written)) return "acid";
+	if (hydroxide.test(written)) return "base";
+	const found = ions(formula);
+	if (found.ok) {
+		const cations = found.value.filter(({ charge }) => charge > 0);
+		if (cations.length > 0 && cations.every(({ ion }) => ion === "H⁺")) return "acid";
+		return found.value.some(({ ion }) => ion === "OH⁻") ? "base" : "neither";
+	}
+	return found.error.code === "ions-weak" ? "acid" : "neither";
+}
+
+// src/lab/bench/optionReply.ts
+function optionReply({ reply }, solute) {
+	if (typeof reply === "string") return reply;
+	const formula = readFormula(solute);
+	return reply[formula.ok ? acidOrBase(formula.value) : "neither"];
+}
+
 // src/lab/judging/judgeChosen.ts
+function chosenLetter(entry) {
+	if (typeof entry !== "string") return void 0;
+	const read = /^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)/su.exec(
+		entry.normalize("NFKC").toLowerCase()
+	);
+	return read == null ? void 0 : read[1];
+}
+function judgeChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
+	if (isBlank(entry)) return { status: "blank", lookAt: "" };
+	const options = letteredOptions(questionName, letters);
+	const letter = chosenLetter(entry);
+	const chosen2 = options.find((option) => option.letter === letter);
+	if (chosen2 === void 0) {
+		return { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
+	}
+	const isRight = chosen2.item.id === questionByName(questionName).right.id;
+	return { status: isRight ? "on target" : "not yet", lookAt: optionReply(chosen2.item, solute) };
+}
 var judgeChosen = (step, cell, { activity, givens }) => {
 	var _a;
-	return checkChoice(step.question, cell, {
+	return judgeChoice(step.question, cell, {
 		letters: { step: step.id, key: blockKey(givens) },
 		solute: givens[(_a = activity == null ? void 0 : activity.numbers.formula) != null ? _a : ""]
 	});
 };
+
+// src/chemistry/densityOfMolarity.ts
+function densityOfMolarity({
+	molarMass: molarMass2,
+	molarity,
+	...line
+}) {
+	var _a;
+	const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
+	if (error) return failure(error);
+	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
+	const b = (heavierDensity - lighterDensity) / (heavierPercent - lighterPercent);
+	const a = lighterDensity - b * lighterPercent;
+	const grams2 = molarity * molarMass2 / 10;
+	const massPercent = 2 * grams2 / (a + Math.sqrt(a * a + 4 * b * grams2));
+	return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
+}
+
+// src/lab/judging/expectedValue.ts
+function expectedValue({ takes }, {
+	givens,
+	decimalMark
+}) {
+	const named = (argument) => {
+		var _a, _b;
+		return (_b = (_a = takes[argument]) == null ? void 0 : _a.given) != null ? _b : argument;
+	};
+	let trouble;
+	const read = (argument, kind) => {
+		const name = named(argument);
+		const quantity = readQuantity(givens[name], kind, name, { decimalMark });
+		if (quantity.ok) return quantity.value.value;
+		trouble != null ? trouble : trouble = quantity.error;
+		return Number.NaN;
+	};
+	const formula = readFormula(givens[named("formula")], named("formula"));
+	if (!formula.ok) return formula;
+	const mass = molarMass(formula.value);
+	if (!mass.ok) return mass;
+	const volume = read("volume", "volume");
+	const numbers = {
+		molarMass: mass.value,
+		molarity: molesPerLitre(read("molarity", "concentration")),
+		lighterPercent: percent(read("lighter percent", "percent")),
+		lighterDensity: gramsPerMillilitre(read("lighter density", "density")),
+		heavierPercent: percent(read("heavier percent", "percent")),
+		heavierDensity: gramsPerMillilitre(read("heavier density", "density"))
+	};
+	if (trouble) return failure(trouble);
+	const density = densityOfMolarity(numbers);
+	if (!density.ok) return failure({ ...density.error, argument: named(density.error.argument.replace(/_/g, " ")) });
+	return success(density.value * volume);
+}
+
+// src/lab/judging/expectedReading.ts
+function expectedReading({ id, expects, unit }, around) {
+	const { givens, settings } = around;
+	if (typeof expects !== "string" && "expected" in expects) {
+		const worked = expectedValue(expects, { givens, decimalMark: settings.decimalMark });
+		return worked.ok ? { bad: "", expected: worked.value, waitsFor: "" } : { bad: badGiven(worked.error.argument), expected: void 0, waitsFor: "" };
+	}
+	if (typeof expects !== "string") {
+		const read = readQuantity(givens[expects.given], unitKind(unit), expects.given, settings);
+		return read.ok ? { bad: "", expected: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expected: void 0, waitsFor: "" };
+	}
+	const row = around.stepOf(expects);
+	if ((row == null ? void 0 : row.kind) !== "calculated") throw new Error(`the step “${id}” expects no calculated step`);
+	const { bad, ready, waitsFor: waitsFor2 } = teamStep(row, around);
+	return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor: waitsFor2 };
+}
 
 // src/lab/texts/readings.ts
 var readingTexts = {
@@ -8184,7 +8246,7 @@ function readingTolerance({
 	});
 }
 
-// src/lab/judging/checkReading.ts
+// src/lab/judging/judgeReading.ts
 var farTimes = 3;
 var nearShare = 0.1;
 function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }, settings) {
@@ -8193,7 +8255,7 @@ function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }, setting
 	const place = finest.value.lastPlace;
 	return lastPlace <= place && place <= lastPlace + figuresMax - figuresMin;
 }
-function checkReading(entry, reading) {
+function judgeReading(entry, reading) {
 	const read = readEntry(entry, unitKind(reading.unit), { decimalMark: reading.decimalMark });
 	if (read.kind === "blank") return { status: "blank", lookAt: "" };
 	if (read.kind === "unreadable") {
@@ -8218,76 +8280,6 @@ function checkReading(entry, reading) {
 	const { ask, near, further } = readingAdvice[reading.of][side];
 	const isNear = Math.abs(value - expected) <= nearShare * Math.abs(expected);
 	return { status: "not yet", lookAt: [readingTexts[side], ask, isNear ? near : further].join(" ") };
-}
-
-// src/chemistry/densityOfMolarity.ts
-function densityOfMolarity({
-	molarMass: molarMass2,
-	molarity,
-	...line
-}) {
-	var _a;
-	const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
-	if (error) return failure(error);
-	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
-	const b = (heavierDensity - lighterDensity) / (heavierPercent - lighterPercent);
-	const a = lighterDensity - b * lighterPercent;
-	const grams2 = molarity * molarMass2 / 10;
-	const massPercent = 2 * grams2 / (a + Math.sqrt(a * a + 4 * b * grams2));
-	return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
-}
-
-// src/lab/judging/expectedValue.ts
-function expectedValue({ takes }, {
-	givens,
-	decimalMark
-}) {
-	const named = (argument) => {
-		var _a, _b;
-		return (_b = (_a = takes[argument]) == null ? void 0 : _a.given) != null ? _b : argument;
-	};
-	let trouble;
-	const read = (argument, kind) => {
-		const name = named(argument);
-		const quantity = readQuantity(givens[name], kind, name, { decimalMark });
-		if (quantity.ok) return quantity.value.value;
-		trouble != null ? trouble : trouble = quantity.error;
-		return Number.NaN;
-	};
-	const formula = readFormula(givens[named("formula")], named("formula"));
-	if (!formula.ok) return formula;
-	const mass = molarMass(formula.value);
-	if (!mass.ok) return mass;
-	const volume = read("volume", "volume");
-	const numbers = {
-		molarMass: mass.value,
-		molarity: molesPerLitre(read("molarity", "concentration")),
-		lighterPercent: percent(read("lighter percent", "percent")),
-		lighterDensity: gramsPerMillilitre(read("lighter density", "density")),
-		heavierPercent: percent(read("heavier percent", "percent")),
-		heavierDensity: gramsPerMillilitre(read("heavier density", "density"))
-	};
-	if (trouble) return failure(trouble);
-	const density = densityOfMolarity(numbers);
-	if (!density.ok) return failure({ ...density.error, argument: named(density.error.argument.replace(/_/g, " ")) });
-	return success(density.value * volume);
-}
-
-// src/lab/judging/expectedReading.ts
-function expectedReading({ id, expects, unit }, around) {
-	const { givens, settings } = around;
-	if (typeof expects !== "string" && "expected" in expects) {
-		const worked = expectedValue(expects, { givens, decimalMark: settings.decimalMark });
-		return worked.ok ? { bad: "", expected: worked.value, waitsFor: "" } : { bad: badGiven(worked.error.argument), expected: void 0, waitsFor: "" };
-	}
-	if (typeof expects !== "string") {
-		const read = readQuantity(givens[expects.given], unitKind(unit), expects.given, settings);
-		return read.ok ? { bad: "", expected: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expected: void 0, waitsFor: "" };
-	}
-	const row = around.stepOf(expects);
-	if ((row == null ? void 0 : row.kind) !== "calculated") throw new Error(`the step “${id}” expects no calculated step`);
-	const { bad, ready, waitsFor: waitsFor2 } = readyStep(row, around);
-	return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor: waitsFor2 };
 }
 
 // src/lab/judging/toolsOfReading.ts
@@ -8328,7 +8320,7 @@ function judgeMeasured(step, cell, around) {
 		settings: settings.cells,
 		decimalMark: settings.decimalMark
 	};
-	return { ...value, ...checkReading(cell, reading) };
+	return { ...value, ...judgeReading(cell, reading) };
 }
 
 // src/chemistry/strengths.generated.ts
@@ -8456,7 +8448,7 @@ function precautions({ handles }, { givens, decimalMark }) {
 	return success(found);
 }
 
-// src/lab/judging/checkOrder.ts
+// src/lab/judging/judgeOrdered.ts
 var linkingWords = /\b(?:and|then|next)\b/g;
 function lettersIn(entry) {
 	const plain = entry.normalize("NFKC").toLowerCase();
@@ -8488,7 +8480,7 @@ function lettersAmiss(entry, actions) {
 	}
 	return letters;
 }
-function checkOrder(procedureName, entry, { letters: whose = {}, precautions: precautions2 = [] } = {}) {
+function judgeOrder(procedureName, entry, { letters: whose = {}, precautions: precautions2 = [] } = {}) {
 	var _a, _b;
 	if (isBlank(entry)) return { status: "blank", lookAt: "" };
 	const { rules, reminders = {} } = procedureByName(procedureName);
@@ -8511,15 +8503,13 @@ function checkOrder(procedureName, entry, { letters: whose = {}, precautions: pr
 	};
 	return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
 }
-
-// src/lab/judging/judgeOrdered.ts
 function judgeOrdered(step, cell, { givens, settings }) {
 	if (settings.layout < procedureByName(step.procedure).sinceLayout) {
 		return { status: isBlank(cell) ? "blank" : "unreadable", lookAt: orderTexts.buildAgain };
 	}
 	const found = precautions(step, { givens, decimalMark: settings.decimalMark });
 	if (!found.ok) return { status: "unreadable", lookAt: badGiven(found.error.argument) };
-	return checkOrder(step.procedure, cell, {
+	return judgeOrder(step.procedure, cell, {
 		letters: { step: step.id, key: blockKey(givens) },
 		precautions: found.value
 	});
@@ -8705,9 +8695,9 @@ function wasteFor(forms) {
 	return metal === void 0 ? tickTexts.beaker : tickTexts.metalBeaker(metal);
 }
 
-// src/lab/judging/checkTick.ts
+// src/lab/judging/judgeTicked.ts
 var tick = /^(?:yes|y|x|ok|read|done|[✓✔☑])(?:[\s,:;–-]+|$)/i;
-function checkTick(entry, { substance, cautionLines }) {
+function judgeTick(entry, { substance, cautionLines }) {
 	const formula = String(substance != null ? substance : "").trim();
 	const answer = tickTexts.answer(formula);
 	const withLines = (status, said) => ({
@@ -8726,10 +8716,8 @@ ${cautionLines}`
 	if (!known.ok || !other.ok) return withLines("unreadable", tickTexts.notYes(answer));
 	return atomsKey(other.value) === atomsKey(known.value) ? { status: "on target", lookAt: cautionLines } : withLines("not yet", tickTexts.anotherSubstance(answer));
 }
-
-// src/lab/judging/judgeTicked.ts
 function judgeTicked({ substance }, cell, { givens, settings: { decimalMark, studentsDilute } }) {
-	return checkTick(cell, {
+	return judgeTick(cell, {
 		substance: givens[substance.formula],
 		cautionLines: cautionWords({ substance, givens, decimalMark, studentsDilute })
 	});
@@ -8825,7 +8813,7 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 	return rows.map((row, index) => withWait(row, rows.slice(0, index)));
 }
 
-// src/lab/judging/checkTeam.ts
+// src/lab/judging/teamChecks.ts
 function levelWanted(cell) {
 	var _a;
 	if (isBlank(cell)) return 0;
@@ -8841,7 +8829,7 @@ function highestLevel({ settings, givens }) {
 		(_a = isBlank(own) ? void 0 : levelWanted(own)) != null ? _a : settings.highestHelpLevel
 	);
 }
-function checkTeam(table) {
+function teamChecks(table) {
 	const lesson = readTeamLesson(table);
 	const { settings, activity, givens } = lesson;
 	const highest = highestLevel(lesson);
@@ -8856,7 +8844,7 @@ function checkTeam(table) {
 		const wanted = levelWanted((_a = table.helpWanted) == null ? void 0 : _a[index]);
 		if (wanted === void 0) return levelAsked;
 		const level = Math.min(wanted, highest);
-		return stepHint({
+		return hintForStep({
 			activity,
 			stepId: row.step.id,
 			level,
@@ -8923,7 +8911,7 @@ var checkTeamEntry = {
 				advice: "Select the names together with the values beside them."
 			});
 		}
-		const rows = checkTeam({ givenNames, givenValues, settings, steps, entries, helpWanted, ownHints });
+		const rows = teamChecks({ givenNames, givenValues, settings, steps, entries, helpWanted, ownHints });
 		return success(rows.map(({ check, lookAt, hint }) => [check, lookAt, hint]));
 	}
 };
@@ -9380,17 +9368,17 @@ var gramsEntry = {
 };
 return { entry: gramsEntry };
 },
-// Part HINTSTEP: lab/hints/hintStep, functions/entries/hintStepEntry
+// Part HINTSTEP: lab/hints/hintForQuantity, functions/entries/hintStepEntry
 "HINTSTEP"(part) {
-const { readQuantityName } = part("lab/judging/checkStep");
+const { readQuantityName } = part("lab/judging/judgeQuantity");
 const { quantityHint, shownCell } = part("lab/hints/quantityHint");
-const { plainName, prepareStep, quantities, readGivenCells } = part("lesson");
+const { fillQuantity, plainName, quantities, readGivenCells } = part("lesson");
 
 
 const { cellByCell, failure, quoted, success } = part("base");
 
-// src/lab/hints/hintStep.ts
-function hintStep(quantity, table, level) {
+// src/lab/hints/hintForQuantity.ts
+function hintForQuantity(quantity, table, level) {
 	const wanted = typeof level === "string" ? Number(plainName(level)) : level;
 	if (wanted !== 1 && wanted !== 2 && wanted !== 3) {
 		return failure({
@@ -9404,7 +9392,7 @@ function hintStep(quantity, table, level) {
 	const entry = quantities[quantity];
 	const cells = readGivenCells(entry, table);
 	if (!cells.ok) return cells;
-	const prepared = prepareStep(entry, cells.value, {});
+	const prepared = fillQuantity(entry, cells.value, {});
 	if (!prepared.ok) return prepared;
 	const shown = (name) => {
 		const argument = entry.takes.find((taken) => taken.name === name);
@@ -9429,7 +9417,7 @@ var hintStepEntry = {
 	call: cellByCell,
 	compute(quantity, given, level) {
 		const name = readQuantityName(quantity);
-		return name.ok ? hintStep(name.value, given, level) : name;
+		return name.ok ? hintForQuantity(name.value, given, level) : name;
 	}
 };
 return { entry: hintStepEntry };

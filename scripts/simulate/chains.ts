@@ -1,6 +1,6 @@
 import { relativeMass } from '../../src/chemistry/elements.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
-import { type CheckedRow, checkTeam, type TeamTable } from '../../src/lab/judging/checkTeam.ts';
+import { type CheckedRow, type TeamTable, teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { type Random, seededRandom } from '../../src/lab/numbers/seededRandom.ts';
 import { drawPlan, pick } from './drawnPlans.ts';
 import { classWeight, placeOf, typedTo } from './typing.ts';
@@ -123,7 +123,7 @@ export function simulateChains({
   let calls = 0;
   const timed = (table: TeamTable) => {
     const from = performance.now();
-    const found = checkTeam(table);
+    const found = teamChecks(table);
     spent += performance.now() - from;
     calls += 1;
     return found;

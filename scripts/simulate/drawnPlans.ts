@@ -1,5 +1,5 @@
 import { type DensityLine, densityLines } from '../../src/chemistry/densityLines.ts';
-import { readStep } from '../../src/lab/judging/checkStep.ts';
+import { readFilledQuantity } from '../../src/lab/judging/judgeQuantity.ts';
 import type { Random } from '../../src/lab/numbers/seededRandom.ts';
 import { type QuantityName, quantities } from '../../src/lab/quantities.ts';
 import type { CellValue } from '../../src/measurement/cellValue.ts';
@@ -234,7 +234,7 @@ function drawnArguments(quantity: QuantityName, random: Random): DrawnPlan['give
       ];
     });
     const filled = given.filter(([, value]) => value !== '');
-    if (readStep(quantity, filled).ok) return given;
+    if (readFilledQuantity(quantity, filled).ok) return given;
   }
   throw new Error(`No arguments drawn for ${quantity} are taken: give it a drawing of its own in drawPlan.`);
 }

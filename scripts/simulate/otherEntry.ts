@@ -1,5 +1,5 @@
-import { letterOfOption } from '../../src/lab/bench/letterOfOption.ts';
-import { lettersInOrder } from '../../src/lab/bench/lettersInOrder.ts';
+import { letterOfOption } from '../../src/lab/bench/letteredOptions.ts';
+import { lettersInOrder } from '../../src/lab/bench/orderedActions.ts';
 import { questionByName } from '../../src/lab/bench/questions.ts';
 import type { Step } from '../../src/lab/lesson/activity.ts';
 import { tickTexts } from '../../src/lab/texts/ticks.ts';

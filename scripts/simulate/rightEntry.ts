@@ -1,6 +1,6 @@
 import { expectedValue } from '../../src/lab/judging/expectedValue.ts';
-import type { PreparedStep } from '../../src/lab/judging/preparedStep.ts';
-import { prepareStep } from '../../src/lab/judging/prepareStep.ts';
+import type { FilledQuantity } from '../../src/lab/judging/filledQuantity.ts';
+import { fillQuantity } from '../../src/lab/judging/fillQuantity.ts';
 import { spanOver } from '../../src/lab/judging/worked.ts';
 import type { Activity, CalculatedStep, MeasuredStep } from '../../src/lab/lesson/activity.ts';
 import { quantities } from '../../src/lab/quantities.ts';
@@ -14,20 +14,20 @@ export interface TeamSoFar {
 }
 
 /** A calculated step with the numbers that a team has for it: its givens, and what it typed in rows above. */
-export function stepOfTeam(step: CalculatedStep, { activity, givens, entries }: TeamSoFar): PreparedStep {
+export function stepOfTeam(step: CalculatedStep, { activity, givens, entries }: TeamSoFar): FilledQuantity {
   const cells: Record<string, string> = {};
   const numbers: Record<string, number> = {};
   for (const [name, source] of Object.entries(step.takes)) {
     if ('given' in source) cells[name] = givens[source.given] ?? '';
     else numbers[name] = Number(entries[source.entryOf]);
   }
-  const ready = prepareStep(quantities[step.quantity], cells, { numbers });
+  const ready = fillQuantity(quantities[step.quantity], cells, { numbers });
   if (!ready.ok) throw new Error(`${activity.id}, ${step.id}: ${ready.error.argument}, ${ready.error.received}`);
   return ready.value;
 }
 
 /** What a careful team types: the unrounded result, to the figures asked. */
-export function rightEntry(ready: PreparedStep): string {
+export function rightEntry(ready: FilledQuantity): string {
   const { middle } = spanOver(ready, ready.quantity.relation);
   const own = 'decimals' in ready.asked ? -ready.asked.decimals : placeOf(middle, ready.asked.figures);
   const { neverFinerThan } = ready.quantity;

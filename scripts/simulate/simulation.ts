@@ -1,15 +1,13 @@
 import { relativeMass } from '../../src/chemistry/elements.ts';
-import { checkReadyStep, readStep, type StepCheck } from '../../src/lab/judging/checkStep.ts';
-import type { PreparedStep } from '../../src/lab/judging/preparedStep.ts';
+import type { FilledQuantity } from '../../src/lab/judging/filledQuantity.ts';
+import { judgeFilledQuantity, type QuantityCheck, readFilledQuantity } from '../../src/lab/judging/judgeQuantity.ts';
 import { slipSpans } from '../../src/lab/judging/slipsFound.ts';
 import type { Span } from '../../src/lab/judging/span.ts';
-import { stepTolerance } from '../../src/lab/judging/stepTolerance.ts';
-import { isOnTarget } from '../../src/lab/judging/tolerance.ts';
+import { isOnTarget, stepTolerance } from '../../src/lab/judging/tolerance.ts';
 import { spanOver } from '../../src/lab/judging/worked.ts';
 import { type Random, seededRandom } from '../../src/lab/numbers/seededRandom.ts';
 import type { StepNumbers } from '../../src/lab/quantities/quantityEntry.ts';
-import type { QuantityName } from '../../src/lab/quantities.ts';
-import { quantities } from '../../src/lab/quantities.ts';
+import { type QuantityName, quantities } from '../../src/lab/quantities.ts';
 import { type DrawnPlan, drawPlan, pick } from './drawnPlans.ts';
 import { classWeight, placeOf, typedTo } from './typing.ts';
 
@@ -58,7 +56,7 @@ export interface Findings {
 }
 
 /** A molar mass as one class works it out: each weight as published, or rounded in one of the permitted ways. */
-function classMolarMass(step: PreparedStep, random: Random): number {
+function classMolarMass(step: FilledQuantity, random: Random): number {
   const atoms = step.formula?.atoms ?? [];
   return atoms.reduce(
     (sum, { element, count: number }) =>
@@ -67,11 +65,11 @@ function classMolarMass(step: PreparedStep, random: Random): number {
   );
 }
 
-const withMolarMass = (step: PreparedStep, mass: number): PreparedStep =>
+const withMolarMass = (step: FilledQuantity, mass: number): FilledQuantity =>
   step.molarMass ? { ...step, molarMass: { low: mass, middle: mass, high: mass } } : step;
 
 /** Where a careful student stops writing: the figures asked, or the place of the stock in a difference. */
-function askedPlace(step: PreparedStep, value: number): number {
+function askedPlace(step: FilledQuantity, value: number): number {
   const { asked, quantity } = step;
   const own = 'decimals' in asked ? -asked.decimals : placeOf(value, asked.figures);
   if (!quantity.neverFinerThan || 'decimals' in asked) return own;
@@ -99,7 +97,7 @@ export function tellsAnswer(text: string, { answer, given }: { answer: number; g
 }
 
 /** Rounds every number on the way to three figures without typing it: the molar mass, the amount, the ratio, the answer. */
-function roundedInBetween(step: PreparedStep, random: Random): string {
+function roundedInBetween(step: FilledQuantity, random: Random): string {
   const three = (value: number) => Number(typedTo(value, placeOf(value, 3), random() < 0.5 ? 'up' : 'even'));
   const numbers: Record<string, unknown> = { ...step.numbers };
   if (step.molarMass) numbers['molar mass'] = three(classMolarMass(step, random));
@@ -149,8 +147,8 @@ function mistyped(text: string, random: Random): string {
   return text.slice(0, at) + pick(random, [...others]) + text.slice(at + 1);
 }
 
-function prepared(plan: DrawnPlan): PreparedStep | undefined {
-  const step = readStep(
+function prepared(plan: DrawnPlan): FilledQuantity | undefined {
+  const step = readFilledQuantity(
     plan.quantity,
     plan.given.filter(([, value]) => value !== ''),
   );
@@ -192,8 +190,8 @@ export function findSlips({
   lines,
   more = [],
 }: {
-  readonly step: PreparedStep;
-  readonly check: (entry: string) => Pick<StepCheck, 'status' | 'slip'>;
+  readonly step: FilledQuantity;
+  readonly check: (entry: string) => Pick<QuantityCheck, 'status' | 'slip'>;
   readonly random: Random;
   readonly lines: readonly SlipShare[];
   /** What slips beside the quantity give in this row, as typed. */
@@ -236,7 +234,7 @@ export function findSlips({
       ]);
       for (const id of twins) line.twins.set(id, (line.twins.get(id) ?? 0) + 1);
       if (twins.size === 0) count(line.alone, ids.length === 1 && ids[0] === slip.id);
-      const two = checkReadyStep(step, typedTo(value, placeOf(value, 2)));
+      const two = judgeFilledQuantity(step, typedTo(value, placeOf(value, 2)));
       count(line.namedAtTwo, two.slip.split(' or ').includes(slip.id));
     }
   }
@@ -284,8 +282,8 @@ export function simulate({ plansEach, seed }: { plansEach: number; seed: string 
     const tolerance = stepTolerance(step);
     const target = tolerance.span.middle;
     const given = plan.given.map(([, value]) => String(value));
-    const check = (entry: string): StepCheck => {
-      const found = checkReadyStep(step, entry);
+    const check = (entry: string): QuantityCheck => {
+      const found = judgeFilledQuantity(step, entry);
       findings.texts += 1;
       if (tellsAnswer(found.feedback, { answer: target, given })) findings.telling.push(`${entry}: ${found.feedback}`);
       return found;

@@ -1,5 +1,5 @@
 import Big from 'big.js';
-import { leadingPlace } from '../../src/lab/judging/place.ts';
+import { leadingPlace } from '../../src/lab/judging/span.ts';
 import type { Random } from '../../src/lab/numbers/seededRandom.ts';
 import { pick } from './drawnPlans.ts';
 

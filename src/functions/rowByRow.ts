@@ -1,5 +1,5 @@
 import { failure, type Result } from '../errors/result.ts';
-import type { Status } from '../lab/judging/status.ts';
+import type { Status } from '../lab/judging/rowCheck.ts';
 import { isBlank } from '../measurement/cellValue.ts';
 import { asCell } from './asCell.ts';
 import { computed } from './computed.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { hazardSource } from '../../src/chemistry/hazardSource.ts';
 import { listedHazards } from '../../src/chemistry/listedHazards.ts';
-import { checkTick } from '../../src/lab/judging/checkTick.ts';
+import { judgeTick } from '../../src/lab/judging/judgeTicked.ts';
 import { allActivities } from '../../src/lab/lesson/activities.ts';
 import type { Substance } from '../../src/lab/lesson/activity.ts';
 import { cautionWords, mostCautionWords } from '../../src/lab/lesson/cautionWords.ts';
@@ -39,7 +39,7 @@ describe('cautionWords', () => {
             };
             const lines = read(substance, changed, studentsDilute);
             for (const entry of ['', 'yes', 'yes, RbF', 'no']) {
-              const { lookAt } = checkTick(entry, { substance: formula, cautionLines: lines });
+              const { lookAt } = judgeTick(entry, { substance: formula, cautionLines: lines });
               most = Math.max(most, wordsIn(lookAt));
               rows += 1;
               if (wordsIn(lookAt) > 60) expect.fail(`${formula}, ${strength}: ${lookAt}`);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../scripts/generate/csv.ts';
-import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
+import { teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
 import type { Substance } from '../../src/lab/lesson/activity.ts';
 import { cautionWords } from '../../src/lab/lesson/cautionWords.ts';
@@ -22,7 +22,7 @@ function rowsOf(
   const activity = activityById(id);
   if (activity === undefined) throw new Error(`no activity ${id}`);
   const givens = firstTeamGivens(activity);
-  const rows = checkTeam({
+  const rows = teamChecks({
     givenNames: Object.keys(givens),
     givenValues: Object.values(givens),
     settings: [['activity', id], ['layout', String(layoutVersion)], ...settings],

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { letterOfOption } from '../../src/lab/bench/letterOfOption.ts';
-import { lettersInOrder } from '../../src/lab/bench/lettersInOrder.ts';
+import { letterOfOption } from '../../src/lab/bench/letteredOptions.ts';
+import { lettersInOrder } from '../../src/lab/bench/orderedActions.ts';
 import { questionByName } from '../../src/lab/bench/questions.ts';
-import { stepHint } from '../../src/lab/hints/stepHint.ts';
-import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
+import { hintForStep } from '../../src/lab/hints/hintForStep.ts';
+import { teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import { concentratedReagents } from '../../src/lab/lesson/concentratedReagents.ts';
 import { slipTexts } from '../../src/lab/texts/feedback.ts';
@@ -24,7 +24,7 @@ const givens = {
 
 function rows(entries: Readonly<Record<string, string>>, own: Partial<typeof givens> = {}) {
   const named = { ...givens, ...own };
-  const checked = checkTeam({
+  const checked = teamChecks({
     givenNames: Object.keys(named),
     givenValues: Object.values(named),
     settings: [
@@ -66,7 +66,7 @@ describe('a solution from a concentrated base', () => {
       const alone = `${title} ${text}`.replace(/acid or base/g, '');
       expect([id, alone]).toEqual([id, expect.not.stringMatching(/acid/i)]);
       for (const level of [1, 2, 3]) {
-        const hint = stepHint({ activity, stepId: id, level, givens, entries: {}, decimalMark: 'point' });
+        const hint = hintForStep({ activity, stepId: id, level, givens, entries: {}, decimalMark: 'point' });
         expect([id, kind, hint]).toEqual([id, kind, expect.not.stringMatching(/acid/i)]);
       }
     }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { allProcedures } from '../../src/lab/bench/procedures.ts';
 import { allQuestions } from '../../src/lab/bench/questions.ts';
-import { stepHint } from '../../src/lab/hints/stepHint.ts';
+import { hintForStep } from '../../src/lab/hints/hintForStep.ts';
 import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
 import { allActivities } from '../../src/lab/lesson/activities.ts';
 import type { Shown } from '../../src/lab/lesson/activity.ts';
@@ -101,7 +101,7 @@ describe('every activity, gone through with right entries', () => {
         });
         for (const step of activity.steps) {
           for (const level of [1, 2, 3]) {
-            const hint = stepHint({ activity, stepId: step.id, level, givens, entries, decimalMark: 'point' });
+            const hint = hintForStep({ activity, stepId: step.id, level, givens, entries, decimalMark: 'point' });
             expect(hint).not.toBe('');
             expect(hint).not.toMatch(/undefined|NaN|\{|\}/);
           }

@@ -1,12 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { letteredOptions, letterOfOption } from '../../src/lab/bench/letteredOptions.ts';
 import { letteredShown } from '../../src/lab/bench/letteredShown.ts';
-import { letterOfOption } from '../../src/lab/bench/letterOfOption.ts';
-import { lettersInOrder } from '../../src/lab/bench/lettersInOrder.ts';
-import { orderedActions } from '../../src/lab/bench/orderedActions.ts';
+import { lettersInOrder, orderedActions } from '../../src/lab/bench/orderedActions.ts';
 import { allProcedures, procedureByName } from '../../src/lab/bench/procedures.ts';
 import { allQuestions, questionByName } from '../../src/lab/bench/questions.ts';
-import { letteredOptions } from '../../src/lab/judging/checkChoice.ts';
-import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
+import { teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { orderInWords } from '../../src/lab/key/orderInWords.ts';
 import { teamKey } from '../../src/lab/key/teamKey.ts';
 import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
@@ -33,7 +31,7 @@ const plain = (pieces: readonly Shown[], givens: Readonly<Record<string, string>
 /** What the check says of one entry; the key is handed over as a given only where there is one. */
 function answer({ activity, step }: (typeof letteredSteps)[number], { entry, key }: { entry: string; key?: string }) {
   const givens = { ...firstTeamGivens(activity), ...(key === undefined ? {} : { key }) };
-  const [row] = checkTeam({
+  const [row] = teamChecks({
     givenNames: Object.keys(givens),
     givenValues: Object.values(givens),
     settings: [

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { stepHint } from '../../src/lab/hints/stepHint.ts';
+import { hintForStep } from '../../src/lab/hints/hintForStep.ts';
 import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
 import { readingNotes } from '../../src/lab/judging/readingNotes.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
@@ -244,7 +244,7 @@ describe('a molarity from a density, by hand', () => {
   });
   it('helps with the team’s own numbers and never with the answer', () => {
     const hint = (stepId: string, level: number) =>
-      stepHint({ activity, stepId, level, givens: sugar, entries: right, decimalMark: 'point' });
+      hintForStep({ activity, stepId, level, givens: sugar, entries: right, decimalMark: 'point' });
     expect(hint('density', 3)).toBe('26.58 g ÷ 25 mL = ?');
     expect(hint('mass percent', 3)).toBe('14 + (1.0632 − 1.0549) ÷ (1.0721 − 1.0549) × (18 − 14) = ?');
     expect(hint('portion weighed', 2)).toContain('lid');

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { lettersInOrder } from '../../src/lab/bench/lettersInOrder.ts';
+import { lettersInOrder } from '../../src/lab/bench/orderedActions.ts';
 import { allProcedures, procedureByName } from '../../src/lab/bench/procedures.ts';
-import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
+import { teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { allActivities } from '../../src/lab/lesson/activities.ts';
 import { orderTexts } from '../../src/lab/texts/ordering.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
@@ -23,7 +23,7 @@ const orderedRows = allActivities().flatMap((activity) =>
 
 function answer({ activity, step }: (typeof orderedRows)[number], entry: string, layout?: string | number) {
   const givens = firstTeamGivens(activity);
-  const [row] = checkTeam({
+  const [row] = teamChecks({
     givenNames: Object.keys(givens),
     givenValues: Object.values(givens),
     settings: [['activity', activity.id], ...(layout === undefined ? [] : [['layout', layout]])],

@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { drawPlan } from '../../scripts/simulate/drawnPlans.ts';
-import { readStep } from '../../src/lab/judging/checkStep.ts';
+import { readFilledQuantity } from '../../src/lab/judging/judgeQuantity.ts';
 import { slipSpans } from '../../src/lab/judging/slipsFound.ts';
 import { spanOver } from '../../src/lab/judging/worked.ts';
 import { seededRandom } from '../../src/lab/numbers/seededRandom.ts';
-import type { QuantityName } from '../../src/lab/quantities.ts';
-import { isQuantityName, quantities } from '../../src/lab/quantities.ts';
+import { isQuantityName, type QuantityName, quantities } from '../../src/lab/quantities.ts';
 import { slipTexts } from '../../src/lab/texts/feedback.ts';
 
 const names = Object.keys(quantities) as QuantityName[];
@@ -13,7 +12,7 @@ const drawnSteps = (name: QuantityName, count: number) => {
   const random = seededRandom(name);
   return Array.from({ length: count }, () => {
     const { given } = drawPlan(name, random);
-    const step = readStep(
+    const step = readFilledQuantity(
       name,
       given.filter(([, value]) => value !== ''),
     );

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkReading, type Reading } from '../../src/lab/judging/checkReading.ts';
+import { judgeReading, type Reading } from '../../src/lab/judging/judgeReading.ts';
 import { readingNotes } from '../../src/lab/judging/readingNotes.ts';
 import { readingTolerance } from '../../src/lab/judging/readingTolerance.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
@@ -95,7 +95,7 @@ describe('readingTolerance', () => {
   });
 });
 
-describe('checkReading', () => {
+describe('judgeReading', () => {
   const reading: Reading = {
     expected: 8,
     unit: 'g',
@@ -108,23 +108,23 @@ describe('checkReading', () => {
 
   it('accepts up to the limit on both sides and no further', () => {
     for (const share of [-1, -0.5, 0, 0.5, 1])
-      expect(checkReading(8 + share * limit, reading).status).toBe('on target');
-    expect(checkReading(8 + 1.001 * limit, reading).status).toBe('not yet');
-    expect(checkReading(8 - 1.001 * limit, reading).status).toBe('not yet');
+      expect(judgeReading(8 + share * limit, reading).status).toBe('on target');
+    expect(judgeReading(8 + 1.001 * limit, reading).status).toBe('not yet');
+    expect(judgeReading(8 - 1.001 * limit, reading).status).toBe('not yet');
   });
 
   it('asks in the direction of the gap, and about the unit where it is wide', () => {
-    const said = ['8.4', '7.6', '8000', '0.008', '8 mL'].map((entry) => checkReading(entry, reading).lookAt);
+    const said = ['8.4', '7.6', '8000', '0.008', '8 mL'].map((entry) => judgeReading(entry, reading).lookAt);
     expect(new Set(said).size).toBe(5);
     for (const words of said) expect(words).not.toMatch(/\d/);
   });
 
   it('reads units, blanks and words as every row does', () => {
-    expect(checkReading('8000 mg', reading).status).toBe('on target');
-    expect(checkReading('', reading)).toEqual({ status: 'blank', lookAt: '' });
-    expect(checkReading('eight', reading).status).toBe('unreadable');
-    expect(checkReading(true, reading).status).toBe('unreadable');
-    expect(checkReading('8,00', { ...reading, decimalMark: 'comma' }).status).toBe('on target');
+    expect(judgeReading('8000 mg', reading).status).toBe('on target');
+    expect(judgeReading('', reading)).toEqual({ status: 'blank', lookAt: '' });
+    expect(judgeReading('eight', reading).status).toBe('unreadable');
+    expect(judgeReading(true, reading).status).toBe('unreadable');
+    expect(judgeReading('8,00', { ...reading, decimalMark: 'comma' }).status).toBe('on target');
   });
 
   it.each([
@@ -140,13 +140,13 @@ describe('checkReading', () => {
     ['8', '1 g', 'on target'],
     ['8.4', '0.01 g', 'not yet'],
   ])('of %j on a balance that reads to %s is %s', (entry, balance, status) => {
-    const found = checkReading(entry, { ...reading, settings: { ...reading.settings, balance } });
+    const found = judgeReading(entry, { ...reading, settings: { ...reading.settings, balance } });
     expect(found.status).toBe(status);
     if (status === 'close') expect(found.lookAt).toBe('Close. Write every figure that the balance shows.');
   });
 
   it('names a setting that it cannot use', () => {
-    expect(checkReading('8', { ...reading, settings: { balance: 'the good one' } })).toEqual({
+    expect(judgeReading('8', { ...reading, settings: { balance: 'the good one' } })).toEqual({
       status: 'unreadable',
       isUnusable: true,
       lookAt: '⚠ balance. This setting cannot be read. Tell your teacher.',

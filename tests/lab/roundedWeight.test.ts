@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { molarMassSpan } from '../../src/lab/judging/molarMassSpan.ts';
-import { leadingPlace, tenTo } from '../../src/lab/judging/place.ts';
 import { roundedWeight } from '../../src/lab/judging/roundedWeight.ts';
 import { schoolMolarMasses } from '../../src/lab/judging/schoolMolarMasses.ts';
+import { leadingPlace, tenTo } from '../../src/lab/judging/span.ts';
 import { cases } from '../depth.ts';
 
 describe('roundedWeight', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { orderedActions } from '../../src/lab/bench/orderedActions.ts';
-import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
+import { teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
 import type { OrderedStep } from '../../src/lab/lesson/activity.ts';
 import { recipeOf } from '../../src/lab/numbers/recipeOf.ts';
@@ -155,7 +155,7 @@ function judge({ activity: id, step, stock }: (typeof cases)[number]) {
     orderedActions(orderedStep(id, step).procedure).map(({ letter, item }) => [item.id, letter] as const),
   );
   return (order: readonly string[]) => {
-    const [row] = checkTeam({
+    const [row] = teamChecks({
       givenNames: Object.keys(givens),
       givenValues: Object.values(givens),
       settings: [

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkStep } from '../../src/lab/judging/checkStep.ts';
+import { judgeQuantity } from '../../src/lab/judging/judgeQuantity.ts';
 import { quantities } from '../../src/lab/quantities.ts';
 
 /** `formula KBr, molarity 0.300` as a table of two columns. */
@@ -317,10 +317,10 @@ const lines = cases.flatMap(([quantity, table, , wrong]) =>
 
 describe('slips, worked by hand', () => {
   it.each(cases)('%s of %s is %s', (quantity, table, right) => {
-    expect(checkStep(quantity, given(table), right)).toMatchObject({ status: 'on target', slip: '' });
+    expect(judgeQuantity(quantity, given(table), right)).toMatchObject({ status: 'on target', slip: '' });
   });
   it.each(lines)('$quantity of $table: $entry matches $id', ({ quantity, table, entry, id }) => {
-    const found = checkStep(quantity, given(table), entry);
+    const found = judgeQuantity(quantity, given(table), entry);
     expect(found.status).toBe('not yet');
     expect(found.slip.split(' or ')).toContain(id);
     expect(found.feedback).toMatch(/^Your value/);
@@ -337,63 +337,63 @@ describe('a slip', () => {
   it('is named with another where both give the entry', () => {
     // In a litre flask the ratio of the molarities and the volume in litres are one number.
     const litre = given('stock molarity 0.500, target molarity 0.100, target volume 1000');
-    const found = checkStep('stock volume', litre, '0.200');
+    const found = judgeQuantity('stock volume', litre, '0.200');
     expect(found).toMatchObject({ status: 'not yet', slip: 'litres-reported or volume-left-out' });
     expect(found.feedback).toContain('more than one thing');
   });
   it('is not named where it gives the target', () => {
-    expect(checkStep('moles of solute', given('molarity 0.5, volume 1000'), '0.500').status).toBe('on target');
-    expect(checkStep('moles of solute', given('molarity 0.5, volume 1000'), '0.511').slip).toBe('');
+    expect(judgeQuantity('moles of solute', given('molarity 0.5, volume 1000'), '0.500').status).toBe('on target');
+    expect(judgeQuantity('moles of solute', given('molarity 0.5, volume 1000'), '0.511').slip).toBe('');
   });
   it('reads too few figures as if zeros followed', () => {
     // The amount is 0.0600 mol; 35.7 g leaves the volume out, and 36 is not 36.0.
-    expect(checkStep('mass of solute', kbr, '0.06').slip).toBe('moles-reported');
-    expect(checkStep('mass of solute', kbr, '36').slip).toBe('');
+    expect(judgeQuantity('mass of solute', kbr, '0.06').slip).toBe('moles-reported');
+    expect(judgeQuantity('mass of solute', kbr, '36').slip).toBe('');
   });
   it('counts trailing zeros of a whole number as far as the figures asked', () => {
-    expect(checkStep('mass of solute', kbr, '7140').slip).toBe('volume-in-mL');
-    expect(checkStep('mass of solute', kbr, '7142').slip).toBe('');
-    expect(checkStep('mass of solute', kbr, '7140.4').slip).toBe('');
-    expect(checkStep('mass of solute', kbr, '7100').slip).toBe('');
-    expect(checkStep('mass of solute', kbr, '7100', 2).slip).toBe('volume-in-mL');
+    expect(judgeQuantity('mass of solute', kbr, '7140').slip).toBe('volume-in-mL');
+    expect(judgeQuantity('mass of solute', kbr, '7142').slip).toBe('');
+    expect(judgeQuantity('mass of solute', kbr, '7140.4').slip).toBe('');
+    expect(judgeQuantity('mass of solute', kbr, '7100').slip).toBe('');
+    expect(judgeQuantity('mass of solute', kbr, '7100', 2).slip).toBe('volume-in-mL');
   });
   it('takes the rounding of atomic weights that the class uses', () => {
     // K 39 with Br 79.904 gives 7134 at the least, where whole numbers are permitted.
-    expect(checkStep('mass of solute', kbr, '7139', 4, 0).slip).toBe('volume-in-mL');
-    expect(checkStep('mass of solute', kbr, '7139', 4, 2).slip).toBe('');
+    expect(judgeQuantity('mass of solute', kbr, '7139', 4, 0).slip).toBe('volume-in-mL');
+    expect(judgeQuantity('mass of solute', kbr, '7139', 4, 2).slip).toBe('');
   });
   it('is named with another where a formula gives both the same, in words that ask once', () => {
     // With one number in the salt, to miss it and to miss them all are one.
-    expect(checkStep('molar mass', given('formula CaCl2'), '75.53')).toEqual({
+    expect(judgeQuantity('molar mass', given('formula CaCl2'), '75.53')).toEqual({
       status: 'not yet',
       slip: 'subscripts-ignored or one-subscript-missed',
       feedback:
         'Your value fits more than one thing: a molar mass with each atom counted just once, or a molar mass with one small number in the formula left out. What do the small numbers in the formula tell you?',
     });
-    expect(checkStep('ion molarity', given('formula MgCl2, molarity 0.150, ion Mg^2+'), '0.300').slip).toBe(
+    expect(judgeQuantity('ion molarity', given('formula MgCl2, molarity 0.150, ion Mg^2+'), '0.300').slip).toBe(
       "other-ion's-count or charge-for-count",
     );
-    expect(checkStep('ion molarity', given('formula CuSO4, molarity 0.100, ion Cu^2+'), '0.200').slip).toBe(
+    expect(judgeQuantity('ion molarity', given('formula CuSO4, molarity 0.100, ion Cu^2+'), '0.200').slip).toBe(
       'all-ions-counted or charge-for-count',
     );
   });
   it('of a charge is none where the charge is one, or where it is the number', () => {
-    const sodium = checkStep('ion molarity', given('formula Na2SO4, molarity 0.150, ion Na+'), '0.150');
+    const sodium = judgeQuantity('ion molarity', given('formula Na2SO4, molarity 0.150, ion Na+'), '0.150');
     expect(sodium.slip).toBe('ion-count-ignored');
-    expect(checkStep('ion molarity', given('formula KAl(SO4)2, molarity 0.100, ion SO4^2-'), '0.200').status).toBe(
+    expect(judgeQuantity('ion molarity', given('formula KAl(SO4)2, molarity 0.100, ion SO4^2-'), '0.200').status).toBe(
       'on target',
     );
-    expect(checkStep('ion molarity', given('formula KAl(SO4)2, molarity 0.100, ion Al^3+'), '0.300').slip).toBe(
+    expect(judgeQuantity('ion molarity', given('formula KAl(SO4)2, molarity 0.100, ion Al^3+'), '0.300').slip).toBe(
       'charge-for-count',
     );
   });
   it('of molality is none where there is no water', () => {
-    expect(checkStep('reagent molarity', given('formula CH3COOH, mass percent 100, density 1.05'), '1e9').slip).toBe(
-      '',
-    );
+    expect(
+      judgeQuantity('reagent molarity', given('formula CH3COOH, mass percent 100, density 1.05'), '1e9').slip,
+    ).toBe('');
   });
   it('of ten is named only where nothing else explains the entry', () => {
-    expect(checkStep('moles of solute', given('molarity 0.300, volume 200'), '60.0').slip).toBe('volume-in-mL');
-    expect(checkStep('moles of solute', given('molarity 0.300, volume 200'), '6.00').slip).toBe('power-of-ten');
+    expect(judgeQuantity('moles of solute', given('molarity 0.300, volume 200'), '60.0').slip).toBe('volume-in-mL');
+    expect(judgeQuantity('moles of solute', given('molarity 0.300, volume 200'), '6.00').slip).toBe('power-of-ten');
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkTeam } from '../../src/lab/judging/checkTeam.ts';
+import { teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { checkFigure } from '../../src/lab/key/checkFigure.ts';
 import { teamKey } from '../../src/lab/key/teamKey.ts';
 import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
@@ -47,7 +47,7 @@ describe('the key', () => {
   it.each(allActivities().map(({ id }) => id))('is on target in every row of %s, checked by the check itself', (id) => {
     const { activity, team, lines } = keyOf(id);
     const names = Object.keys(team.givens);
-    const checked = checkTeam({
+    const checked = teamChecks({
       givenNames: names,
       givenValues: names.map((name) => team.givens[name]),
       settings: Object.entries({ ...defaultSettings, activity: id, layout: String(layoutVersion) }),

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { checkStep } from '../../src/lab/judging/checkStep.ts';
+import { judgeQuantity } from '../../src/lab/judging/judgeQuantity.ts';
 
 interface Example {
   readonly id: string;
@@ -172,13 +172,13 @@ const table = ({ id, from }: (typeof cases)[number]) =>
 describe('published worked examples', () => {
   it.each(cases)('$id: the printed answer is on target', (line) => {
     const { printed_answer, source } = example(line.id);
-    const found = checkStep(line.quantity, table(line), printed(printed_answer), line.figures);
+    const found = judgeQuantity(line.quantity, table(line), printed(printed_answer), line.figures);
     expect({ source, status: found.status }).toEqual({ source, status: 'on target' });
   });
   it.each(cases.flatMap((line) => Object.entries(line.wrong).map(([slip, entry]) => ({ ...line, slip, entry }))))(
     '$id: $entry matches $slip',
     (line) => {
-      const found = checkStep(line.quantity, table(line), line.entry, line.figures === 1 ? 3 : line.figures);
+      const found = judgeQuantity(line.quantity, table(line), line.entry, line.figures === 1 ? 3 : line.figures);
       expect(found.status).toBe('not yet');
       expect(found.slip.split(' or ')).toContain(line.slip);
     },
@@ -186,7 +186,7 @@ describe('published worked examples', () => {
   it('of older atomic weights or with a misprint are close by today’s weights, not on target', () => {
     const blue = example('hyd-CuSO4-M');
     expect(blue.printed_answer).toBe('249.72 amu');
-    expect(checkStep('molar mass', [['formula', 'CuSO4·5H2O']], '249.72').status).toBe('close');
+    expect(judgeQuantity('molar mass', [['formula', 'CuSO4·5H2O']], '249.72').status).toBe('close');
     // Printed with a molar mass of 128.9 g/mol where the weights give 129.8: right but for that, within 1 %.
     const cobalt = example('os-3.16-cyl');
     expect(cobalt.printed_answer).toBe('0.674 M');
@@ -195,7 +195,7 @@ describe('published worked examples', () => {
       ['mass', '6.52 g'],
       ['volume', '75.0 mL'],
     ] as const;
-    expect(checkStep('molarity', given, '0.674 M').status).toBe('close');
-    expect(checkStep('molarity', given, '0.670 M').status).toBe('on target');
+    expect(judgeQuantity('molarity', given, '0.674 M').status).toBe('close');
+    expect(judgeQuantity('molarity', given, '0.670 M').status).toBe('on target');
   });
 });

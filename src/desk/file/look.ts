@@ -1,6 +1,5 @@
 import type { BookReading, SheetKind } from '../../host/calls.ts';
-import type { Outcome } from '../outcome.ts';
-import { done } from '../outcome.ts';
+import { done, type Outcome } from '../outcome.ts';
 import { ask, type Work } from './ask.ts';
 import { type Book, bookAfter } from './book.ts';
 

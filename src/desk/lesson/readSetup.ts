@@ -1,8 +1,7 @@
 import { activityById } from '../../lab/lesson/activities.ts';
 import { defaultSettings } from '../../lab/lesson/defaultSettings.ts';
 import { type ClassSetup, type Setup, settingNames } from '../../lab/lesson/setup.ts';
-import type { Outcome } from '../outcome.ts';
-import { done, problem } from '../outcome.ts';
+import { done, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
 
 const longestName = 60;

@@ -1,6 +1,5 @@
 import type { ClassSetup } from '../../lab/lesson/setup.ts';
-import type { BuildAnswers } from '../building/buildNote.ts';
-import { noteIn } from '../building/buildNote.ts';
+import { type BuildAnswers, noteIn } from '../building/buildNote.ts';
 import { continueBuild } from '../building/continueBuild.ts';
 import { beginBuild } from '../building/startBuild.ts';
 import { classesInFile } from '../classes/classesInFile.ts';

@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../../errors/result.ts';
-import { checkEntry } from '../../lab/judging/checkEntry.ts';
+import { judgeNumber } from '../../lab/judging/judgeNumber.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { Percent } from '../../measurement/quantity.ts';
 import { type Measure, unitNotKnown } from '../../measurement/readMeasure.ts';
@@ -57,7 +57,7 @@ export const checkEntryEntry = {
     }
     const asked = withinLimits(figures, { argument: 'figures', least: 1, most: 15 });
     if (!asked.ok) return asked;
-    const { status, lookAt } = checkEntry(entry, { target, tolerancePercent, figures, unit: measured.unit });
+    const { status, lookAt } = judgeNumber(entry, { target, tolerancePercent, figures, unit: measured.unit });
     return success([status, lookAt]);
   },
 } as const satisfies FunctionEntry;

@@ -1,5 +1,5 @@
 import { type Result, success } from '../../errors/result.ts';
-import { checkReadyStep, readStep } from '../../lab/judging/checkStep.ts';
+import { judgeFilledQuantity, readFilledQuantity } from '../../lab/judging/judgeQuantity.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { EntryHelp, Filled, FunctionEntry, Grid } from '../entry.ts';
 import { rowByRow } from '../rowByRow.ts';
@@ -39,9 +39,9 @@ export const checkStepEntry = {
     if (!asked.ok) return asked;
     const rounded = withinLimits(decimals, { argument: 'atomic_weight_decimals', least: 0, most: 10 });
     if (!rounded.ok) return rounded;
-    const step = readStep(quantity, given, { figures, decimals });
+    const step = readFilledQuantity(quantity, given, { figures, decimals });
     if (!step.ok) return step;
-    const { status, feedback, slip } = checkReadyStep(step.value, entry);
+    const { status, feedback, slip } = judgeFilledQuantity(step.value, entry);
     return success([status, feedback, slip]);
   },
 } as const satisfies FunctionEntry;

@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../../errors/result.ts';
-import { checkTeam } from '../../lab/judging/checkTeam.ts';
+import { teamChecks } from '../../lab/judging/teamChecks.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { EntryHelp, Filled, FunctionEntry, Grid } from '../entry.ts';
 import { wholeBlock } from '../wholeBlock.ts';
@@ -56,7 +56,7 @@ export const checkTeamEntry = {
         advice: 'Select the names together with the values beside them.',
       });
     }
-    const rows = checkTeam({ givenNames, givenValues, settings, steps, entries, helpWanted, ownHints });
+    const rows = teamChecks({ givenNames, givenValues, settings, steps, entries, helpWanted, ownHints });
     return success(rows.map(({ check, lookAt, hint }) => [check, lookAt, hint]));
   },
 } as const satisfies FunctionEntry;

@@ -1,6 +1,6 @@
 import type { Result } from '../../errors/result.ts';
-import { hintStep } from '../../lab/hints/hintStep.ts';
-import { readQuantityName } from '../../lab/judging/checkStep.ts';
+import { hintForQuantity } from '../../lab/hints/hintForQuantity.ts';
+import { readQuantityName } from '../../lab/judging/judgeQuantity.ts';
 import { cellByCell } from '../cellByCell.ts';
 import type { EntryHelp, FunctionEntry, Grid } from '../entry.ts';
 
@@ -19,7 +19,7 @@ export const hintStepEntry = {
   call: cellByCell,
   compute(quantity: string, given: Grid, level: number): Result<string> {
     const name = readQuantityName(quantity);
-    return name.ok ? hintStep(name.value, given, level) : name;
+    return name.ok ? hintForQuantity(name.value, given, level) : name;
   },
 } as const satisfies FunctionEntry;
 

@@ -1,5 +1,7 @@
 import { seededRandom, shuffled } from '../numbers/seededRandom.ts';
-import { letterOf } from './letterOf.ts';
+
+/** The letter of the place in a list: 0 is a, 25 is z. */
+const letterOf = (place: number): string => String.fromCharCode(97 + place);
 
 export interface Lettered<T> {
   readonly letter: string;

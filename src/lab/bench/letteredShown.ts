@@ -1,4 +1,4 @@
-import { letteredOptions } from '../judging/checkChoice.ts';
+import { letteredOptions } from '../bench/letteredOptions.ts';
 import type { ChosenStep, OrderedStep, Shown } from '../lesson/activity.ts';
 import { choiceTexts } from '../texts/choosing.ts';
 import { orderTexts } from '../texts/ordering.ts';

@@ -22,3 +22,9 @@ export function orderedActions(name: string, whose: LettersOf = {}): readonly Le
     if (brokenRules(procedure, order) >= 3) return actions;
   }
 }
+
+/** The letters of a procedure's actions, in an order that works for every team: the one in which it is written. */
+export function lettersInOrder(procedure: string, whose: LettersOf = {}): readonly string[] {
+  const lettered = orderedActions(procedure, whose);
+  return procedureByName(procedure).actions.map(({ id }) => lettered.find(({ item }) => item.id === id)?.letter ?? '');
+}

@@ -2,21 +2,21 @@ import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { CalculatedStep } from '../lesson/activity.ts';
 import type { QuantityName } from '../quantities.ts';
 import type { SlipId } from '../texts/feedback.ts';
-import type { PreparedStep } from './preparedStep.ts';
+import type { FilledQuantity } from './filledQuantity.ts';
+import type { Surroundings } from './judgedRow.ts';
 import { fitsSlip } from './slipsFound.ts';
 import type { Span } from './span.ts';
-import { stepTolerance } from './stepTolerance.ts';
-import type { Surroundings } from './surroundings.ts';
+import { stepTolerance } from './tolerance.ts';
 import type { TypedEntry } from './typedEntry.ts';
 import { unitKind } from './unitKind.ts';
 import { spanOver } from './worked.ts';
 
 /** What surrounds a step in its activity, for slips that its own quantity knows nothing of. */
 interface StepSurroundings extends Pick<Surroundings, 'activity' | 'stepOf' | 'givens'> {
-  readonly readyOf: (step: CalculatedStep) => PreparedStep | undefined;
+  readonly readyOf: (step: CalculatedStep) => FilledQuantity | undefined;
   readonly decimalMark: 'point' | 'comma';
   /** The step itself with its numbers in place. */
-  readonly ready: PreparedStep;
+  readonly ready: FilledQuantity;
 }
 
 const exactly = (value: number): Span => ({ low: value, middle: value, high: value });

@@ -1,8 +1,8 @@
 import type { CalculatedStep } from '../lesson/activity.ts';
 import { quantities } from '../quantities.ts';
+import type { Carried } from './filledQuantity.ts';
+import type { Surroundings } from './judgedRow.ts';
 import type { CarriedRows } from './judgeEntry.ts';
-import type { Carried } from './preparedStep.ts';
-import type { Surroundings } from './surroundings.ts';
 import { workedFrom } from './workedFrom.ts';
 
 /** Every choice of some of the items, but not of none. */

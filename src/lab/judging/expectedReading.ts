@@ -2,8 +2,8 @@ import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { MeasuredStep } from '../lesson/activity.ts';
 import { badGiven } from '../texts/feedback.ts';
 import { expectedValue } from './expectedValue.ts';
-import { readyStep } from './readyStep.ts';
-import type { Surroundings } from './surroundings.ts';
+import type { Surroundings } from './judgedRow.ts';
+import { teamStep } from './teamStep.ts';
 import { unitKind } from './unitKind.ts';
 import { spanOver } from './worked.ts';
 
@@ -33,6 +33,6 @@ export function expectedReading({ id, expects, unit }: MeasuredStep, around: Sur
   }
   const row = around.stepOf(expects);
   if (row?.kind !== 'calculated') throw new Error(`the step “${id}” expects no calculated step`);
-  const { bad, ready, waitsFor } = readyStep(row, around);
+  const { bad, ready, waitsFor } = teamStep(row, around);
   return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor };
 }

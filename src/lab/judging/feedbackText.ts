@@ -10,9 +10,9 @@ import {
   unreadableTexts,
   type Wording,
 } from '../texts/feedback.ts';
-import type { Asked } from './asked.ts';
 import type { Judgement } from './judgeEntry.ts';
 import type { Unreadable } from './readEntry.ts';
+import type { Asked } from './tolerance.ts';
 
 /** Puts words in place of the names in braces. */
 export const filled = (text: string, words: Readonly<Record<string, string>>): string =>

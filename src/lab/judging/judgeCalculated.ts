@@ -2,14 +2,11 @@ import type { CellValue } from '../../measurement/cellValue.ts';
 import type { CalculatedStep } from '../lesson/activity.ts';
 import { carriedRows } from './carriedRows.ts';
 import { feedbackText } from './feedbackText.ts';
-import { isFact } from './isFact.ts';
-import { isSound } from './isSound.ts';
-import type { JudgedRow } from './judgedRow.ts';
+import { isFact, isSound, type JudgedRow, type Surroundings } from './judgedRow.ts';
 import { type CarriedRows, judgeEntry } from './judgeEntry.ts';
 import { readEntry } from './readEntry.ts';
-import { readyStep } from './readyStep.ts';
 import { sourceSets } from './sourceSets.ts';
-import type { Surroundings } from './surroundings.ts';
+import { teamStep } from './teamStep.ts';
 import { withActivitySlips } from './withActivitySlips.ts';
 import { spanOver } from './worked.ts';
 
@@ -23,7 +20,7 @@ function isFromFlaskBefore({ takes }: CalculatedStep, { stepOf }: Surroundings):
 /** Judges what a team worked out, from its givens and from its own entries in the rows that the step rests on. */
 export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: Surroundings): Partial<JudgedRow> {
   const { settings } = around;
-  const { bad, ready, from, waitsFor } = readyStep(step, around);
+  const { bad, ready, from, waitsFor } = teamStep(step, around);
   if (bad !== '' || !ready) return { status: 'unreadable', isUnusable: true, lookAt: bad };
   const entry = readEntry(cell, ready.quantity.entryKind, settings);
   if (entry.kind === 'number' && waitsFor !== '') {

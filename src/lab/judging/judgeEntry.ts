@@ -1,11 +1,10 @@
 import type { SlipId } from '../texts/feedback.ts';
-import { leadingPlace } from './place.ts';
-import type { Carried, PreparedStep } from './preparedStep.ts';
+import type { Carried, FilledQuantity } from './filledQuantity.ts';
 import type { ReadEntry, Unreadable } from './readEntry.ts';
 import { isOfSchoolTable } from './schoolMolarMasses.ts';
 import { slipsFound } from './slipsFound.ts';
-import { stepTolerance } from './stepTolerance.ts';
-import { closeness, isOneFigureOf, isOnTarget, isTruncated, type Tolerance } from './tolerance.ts';
+import { leadingPlace } from './span.ts';
+import { closeness, isOneFigureOf, isOnTarget, isTruncated, stepTolerance, type Tolerance } from './tolerance.ts';
 import { hasFiguresAsked, type TypedEntry } from './typedEntry.ts';
 
 /** Entries of earlier rows that a row may have been worked from. */
@@ -42,7 +41,7 @@ export type Judgement =
   | { readonly status: 'unreadable'; readonly because: Unreadable };
 
 /** A percent error may carry the sign of measured − accepted; the target is its size. */
-function withoutHonestSign({ quantity, numbers }: PreparedStep, entry: TypedEntry): TypedEntry {
+function withoutHonestSign({ quantity, numbers }: FilledQuantity, entry: TypedEntry): TypedEntry {
   const isSigned = quantity.name === 'percent error' && entry.value < 0;
   return isSigned && Number(numbers.measured) < Number(numbers.accepted) ? { ...entry, value: -entry.value } : entry;
 }
@@ -60,7 +59,7 @@ const figuresFit = (entry: TypedEntry, { asked, placeLow, placeHigh }: Tolerance
  * @param shortTable - True where the class works with a short table of atomic weights: what that gives is on target.
  */
 export function judgeEntry(
-  step: PreparedStep,
+  step: FilledQuantity,
   read: ReadEntry,
   {
     rows = [],

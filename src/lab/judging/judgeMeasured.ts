@@ -2,11 +2,10 @@ import type { CellValue } from '../../measurement/cellValue.ts';
 import type { MeasuredStep } from '../lesson/activity.ts';
 import { badGiven } from '../texts/feedback.ts';
 import type { ReadingOf } from '../texts/readings.ts';
-import { checkReading } from './checkReading.ts';
 import { expectedReading } from './expectedReading.ts';
-import type { JudgedRow } from './judgedRow.ts';
+import type { JudgedRow, Surroundings } from './judgedRow.ts';
+import { judgeReading } from './judgeReading.ts';
 import { readEntry } from './readEntry.ts';
-import type { Surroundings } from './surroundings.ts';
 import { toolsOfReading } from './toolsOfReading.ts';
 import { unitKind } from './unitKind.ts';
 
@@ -34,5 +33,5 @@ export function judgeMeasured(step: MeasuredStep, cell: CellValue, around: Surro
     settings: settings.cells,
     decimalMark: settings.decimalMark,
   };
-  return { ...value, ...checkReading(cell, reading) };
+  return { ...value, ...judgeReading(cell, reading) };
 }

@@ -3,11 +3,10 @@ import type { Step } from '../lesson/activity.ts';
 import { remarks } from '../texts/feedback.ts';
 import { judgeCalculated } from './judgeCalculated.ts';
 import { judgeChosen } from './judgeChosen.ts';
-import type { JudgedRow } from './judgedRow.ts';
+import type { JudgedRow, Surroundings } from './judgedRow.ts';
 import { judgeMeasured } from './judgeMeasured.ts';
 import { judgeOrdered } from './judgeOrdered.ts';
 import { judgeTicked } from './judgeTicked.ts';
-import type { Surroundings } from './surroundings.ts';
 
 /** Longest entry that is looked through for letters, a tick or an option with its reason, in characters. */
 export const longestAnswer = 1000;

@@ -3,9 +3,8 @@ import { plainName } from '../lesson/givenCells.ts';
 import { readTeamLesson, type TeamLesson } from '../lesson/teamLesson.ts';
 import { badStep } from '../texts/feedback.ts';
 import { bareStep } from './bareStep.ts';
-import type { JudgedRow } from './judgedRow.ts';
+import type { JudgedRow, Surroundings } from './judgedRow.ts';
 import { judgeStep } from './judgeStep.ts';
-import type { Surroundings } from './surroundings.ts';
 import { withWait } from './withWait.ts';
 
 /** A team's block of the class sheet, as its one check receives it. */

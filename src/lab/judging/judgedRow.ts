@@ -1,6 +1,7 @@
 import type { Step } from '../lesson/activity.ts';
+import type { TeamLesson } from '../lesson/teamLesson.ts';
 import type { SlipId } from '../texts/feedback.ts';
-import type { Status } from './status.ts';
+import type { Status } from './rowCheck.ts';
 
 /** What is known of a row once it is judged. */
 export interface JudgedRow {
@@ -19,4 +20,18 @@ export interface JudgedRow {
   readonly isUnusable?: true;
   /** Title of the row to look at first where this one needs another look. */
   readonly root: string;
+}
+
+/** What was measured stays what it is, however far from the plan: other rows go on from it. */
+export const isFact = ({ step, value }: JudgedRow): boolean => step?.kind === 'measured' && value !== undefined;
+
+/** Whether other rows may go on from a row without a second thought. */
+export const isSound = ({ status }: Pick<JudgedRow, 'status'>): boolean => status === 'on target' || status === 'close';
+
+/** What a row is judged with beside its own entry: the lesson, the team's numbers and the other rows of the block. */
+export interface Surroundings extends TeamLesson {
+  /** A step of the activity, or a bare quantity as one. */
+  readonly stepOf: (id: string) => Step | undefined;
+  /** The row with this step, judged; undefined where the block has none. */
+  readonly rowOf: (id: string) => JudgedRow | undefined;
 }

@@ -1,4 +1,5 @@
-import type { Status } from './status.ts';
+/** What a check says of an entry, in the words of the contract. */
+export type Status = 'on target' | 'close' | 'follows' | 'not yet' | 'blank' | 'unreadable';
 
 /** One row's check with what to look at, in words for the team; empty where there is nothing to say. */
 export interface RowCheck {

@@ -1,8 +1,7 @@
 import { relativeMass } from '../../chemistry/elements.ts';
 import type { Formula } from '../../chemistry/formula.ts';
-import { tenTo } from './place.ts';
 import { shortenedWeight } from './roundedWeight.ts';
-import { isWithin } from './span.ts';
+import { isWithin, tenTo } from './span.ts';
 import type { TypedEntry } from './typedEntry.ts';
 
 /** Weights that tables of whole numbers print with a half, since whole ones would be too far off. */

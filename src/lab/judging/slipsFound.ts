@@ -1,17 +1,14 @@
 import type { SlipEntry } from '../quantities/quantityEntry.ts';
 import type { SlipId } from '../texts/feedback.ts';
-import type { Asked } from './asked.ts';
+import type { Carried, FilledQuantity } from './filledQuantity.ts';
 import { molarMassSpan } from './molarMassSpan.ts';
-import { tenTo } from './place.ts';
-import type { Carried, PreparedStep } from './preparedStep.ts';
-import { isWithin, relativeSlack, type Span } from './span.ts';
-import { stepTolerance } from './stepTolerance.ts';
-import { acceptedEnds, type Tolerance } from './tolerance.ts';
+import { isWithin, relativeSlack, type Span, tenTo } from './span.ts';
+import { type Asked, acceptedEnds, stepTolerance, type Tolerance } from './tolerance.ts';
 import { lastFigureFilledUp, type TypedEntry } from './typedEntry.ts';
 import { spansOver } from './worked.ts';
 
 /** What a slip's wrong calculation gives for a step's numbers. */
-export function slipSpans(step: PreparedStep, slip: SlipEntry, carried: Carried = {}): Span[] {
+export function slipSpans(step: FilledQuantity, slip: SlipEntry, carried: Carried = {}): Span[] {
   if ('value' in slip) return spansOver(step, slip.value, { carried });
   if (!step.formula) return [];
   const { decimals, quantity } = step;
@@ -57,7 +54,7 @@ function isPowerOfTen(entry: TypedEntry, { span, asked }: Tolerance): boolean {
 }
 
 /** Slips that explain an entry with one set of numbers; `power-of-ten` only where nothing else does. */
-function slipsWith(step: PreparedStep, entry: TypedEntry, carried: Carried): readonly SlipId[] {
+function slipsWith(step: FilledQuantity, entry: TypedEntry, carried: Carried): readonly SlipId[] {
   const tolerance = stepTolerance(step, carried);
   if (tolerance.span.middle === 0) return [];
   const found = step.quantity.slips
@@ -74,7 +71,7 @@ function slipsWith(step: PreparedStep, entry: TypedEntry, carried: Carried): rea
  * @param others - Other numbers that the step may honestly have been worked from, such as rows above before they were
  * rounded. They are tried in turn where the step's own explain nothing.
  */
-export function slipsFound(step: PreparedStep, entry: TypedEntry, others: readonly Carried[]): readonly SlipId[] {
+export function slipsFound(step: FilledQuantity, entry: TypedEntry, others: readonly Carried[]): readonly SlipId[] {
   for (const carried of [{}, ...others]) {
     const found = slipsWith(step, entry, carried);
     if (found.length > 0) return found;

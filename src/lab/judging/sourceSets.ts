@@ -1,6 +1,6 @@
 import type { CalculatedStep } from '../lesson/activity.ts';
-import type { Carried } from './preparedStep.ts';
-import type { Surroundings } from './surroundings.ts';
+import type { Carried } from './filledQuantity.ts';
+import type { Surroundings } from './judgedRow.ts';
 import { workedFrom } from './workedFrom.ts';
 
 /** Every set of numbers for the rows that a step takes its own from, the entries as typed first. */

@@ -1,7 +1,10 @@
-import type { Asked } from './asked.ts';
-import { leadingPlace, tenTo } from './place.ts';
-import { distanceFrom, isWithin, relativeSlack, type Span } from './span.ts';
+import type { Carried, FilledQuantity } from './filledQuantity.ts';
+import { distanceFrom, isWithin, leadingPlace, relativeSlack, type Span, tenTo } from './span.ts';
 import { hasFiguresAsked, isShort, type TypedEntry } from './typedEntry.ts';
+import { spanOver } from './worked.ts';
+
+/** How exact an entry is asked to be: so many significant figures, or so many decimals. */
+export type Asked = { readonly figures: number } | { readonly decimals: number };
 
 /** What an entry is compared with: the span of right results and the place, at each end, of the last figure asked. */
 export interface Tolerance {
@@ -66,4 +69,14 @@ export function isTruncated(entry: TypedEntry, { span, asked }: Tolerance): bool
   const [low, high] = [Math.abs(span.low), Math.abs(span.high)];
   const next = size + tenTo('decimals' in asked ? -asked.decimals : leadingPlace(size) - asked.figures + 1);
   return Math.min(low, high) > size && Math.max(low, high) < next;
+}
+
+/** What counts as right for a step, worked from its givens or, where they are carried, from the team's own entries. */
+export function stepTolerance(step: FilledQuantity, carried: Carried = {}): Tolerance {
+  const { quantity, asked } = step;
+  return toleranceOf(spanOver(step, quantity.relation, carried), {
+    asked,
+    wideClose: quantity.wideClose,
+    ...(quantity.neverFinerThan ? { coarsest: spanOver(step, quantity.neverFinerThan, carried) } : {}),
+  });
 }

@@ -2,8 +2,8 @@ import { type Result, success } from '../../errors/result.ts';
 import { grams, millilitres } from '../../measurement/quantity.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { MeasuredStep } from '../lesson/activity.ts';
+import type { Surroundings } from './judgedRow.ts';
 import type { ToolUsed } from './readingTolerance.ts';
-import type { Surroundings } from './surroundings.ts';
 
 /**
  * The tools that a reading depends on, each with what it holds.

@@ -1,5 +1,5 @@
-import type { Asked } from './asked.ts';
-import { leadingPlace, tenTo } from './place.ts';
+import { leadingPlace, tenTo } from './span.ts';
+import type { Asked } from './tolerance.ts';
 
 /** An entry as read: its value in the unit asked, and how exactly it was typed. */
 export interface TypedEntry {

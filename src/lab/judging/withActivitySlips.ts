@@ -1,15 +1,15 @@
 import type { CalculatedStep } from '../lesson/activity.ts';
 import { activitySlips } from './activitySlips.ts';
+import type { FilledQuantity } from './filledQuantity.ts';
+import type { Surroundings } from './judgedRow.ts';
 import type { Judgement } from './judgeEntry.ts';
-import type { PreparedStep } from './preparedStep.ts';
 import type { ReadEntry } from './readEntry.ts';
-import { readyStep } from './readyStep.ts';
-import type { Surroundings } from './surroundings.ts';
+import { teamStep } from './teamStep.ts';
 
 interface JudgedStep {
   readonly judgement: Judgement;
   readonly step: CalculatedStep;
-  readonly ready: PreparedStep;
+  readonly ready: FilledQuantity;
   readonly entry: ReadEntry;
 }
 
@@ -27,7 +27,7 @@ export function withActivitySlips({ judgement, step, ready, entry }: JudgedStep,
   const more = activitySlips(step, {
     activity: around.activity,
     stepOf: around.stepOf,
-    readyOf: (other) => readyStep(other, around).ready,
+    readyOf: (other) => teamStep(other, around).ready,
     givens: around.givens,
     decimalMark: around.settings.decimalMark,
     ready,

@@ -1,7 +1,6 @@
 import { remarks } from '../texts/feedback.ts';
 import { filled } from './feedbackText.ts';
-import { isFact } from './isFact.ts';
-import type { JudgedRow } from './judgedRow.ts';
+import { isFact, type JudgedRow } from './judgedRow.ts';
 
 const needsAnotherLook = ({ status }: JudgedRow): boolean =>
   status === 'not yet' || status === 'follows' || status === 'unreadable';

@@ -1,9 +1,9 @@
 import type { Calculation, StepNumbers } from '../quantities/quantityEntry.ts';
-import type { Carried, PreparedStep } from './preparedStep.ts';
+import type { Carried, FilledQuantity } from './filledQuantity.ts';
 import type { Span } from './span.ts';
 
 /** The numbers of a step with one molar mass in place, and everything that the quantity builds on worked from them. */
-function numbersWith(step: PreparedStep, molarMass: number, carried: Carried): StepNumbers {
+function numbersWith(step: FilledQuantity, molarMass: number, carried: Carried): StepNumbers {
   let numbers: StepNumbers = { ...step.numbers, 'molar mass': molarMass, ...carried };
   for (const { name, relation } of step.quantity.buildsOn) {
     if (carried[name] === undefined && relation) numbers = { ...numbers, [name]: relation(numbers) };
@@ -22,7 +22,7 @@ const ordered = (first: number, middle: number, last: number): Span => ({
  * monotone in each weight and each calculation is monotone in the molar mass, so the ends come from its two ends.
  */
 export function spansOver(
-  step: PreparedStep,
+  step: FilledQuantity,
   calculation: (numbers: StepNumbers) => number | readonly number[],
   {
     molarMass = step.molarMass,
@@ -39,7 +39,7 @@ export function spansOver(
 }
 
 /** The one span of a calculation that gives one value. */
-export function spanOver(step: PreparedStep, calculation: Calculation, carried: Carried = {}): Span {
+export function spanOver(step: FilledQuantity, calculation: Calculation, carried: Carried = {}): Span {
   const [span] = spansOver(step, calculation, { carried });
   if (!span) throw new Error(`${step.quantity.name}: a calculation gave no value`);
   return span;

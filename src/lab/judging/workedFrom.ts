@@ -1,5 +1,4 @@
-import { isSound } from './isSound.ts';
-import type { JudgedRow } from './judgedRow.ts';
+import { isSound, type JudgedRow } from './judgedRow.ts';
 
 /** What later rows may honestly be worked from: the entry, and where it is right also what it was rounded from. */
 export const workedFrom = (row: JudgedRow): readonly number[] =>

@@ -2,14 +2,14 @@ import { errorText } from '../../errors/errorText.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { LettersOf } from '../bench/lettered.ts';
-import { letterOfOption } from '../bench/letterOfOption.ts';
-import { lettersInOrder } from '../bench/lettersInOrder.ts';
+import { letterOfOption } from '../bench/letteredOptions.ts';
 import { optionReply } from '../bench/optionReply.ts';
+import { lettersInOrder } from '../bench/orderedActions.ts';
 import { questionByName } from '../bench/questions.ts';
 import { decimalText } from '../judging/decimalText.ts';
 import { expectedValue } from '../judging/expectedValue.ts';
-import type { PreparedStep } from '../judging/preparedStep.ts';
-import { prepareStep } from '../judging/prepareStep.ts';
+import type { FilledQuantity } from '../judging/filledQuantity.ts';
+import { fillQuantity } from '../judging/fillQuantity.ts';
 import { balanceReadability } from '../judging/readingTolerance.ts';
 import type { Span } from '../judging/span.ts';
 import { unitKind } from '../judging/unitKind.ts';
@@ -61,7 +61,7 @@ export function teamKey({
   const whose = ({ id }: Step): LettersOf => (lettersByTeam ? { step: id, key: team.key } : {});
   const stepOf = (id: string): Step | undefined => activity.steps.find((step) => step.id === id);
 
-  function prepared(step: CalculatedStep): { ready?: PreparedStep; rests: boolean; trouble: string } {
+  function prepared(step: CalculatedStep): { ready?: FilledQuantity; rests: boolean; trouble: string } {
     const quantity = quantities[step.quantity];
     const cells: Record<string, CellValue> = {};
     const names: Record<string, string> = {};
@@ -79,7 +79,7 @@ export function teamKey({
       rests ||= from.rests;
     }
     const figuresRead = takesLessonFigures(quantity);
-    const result = prepareStep(quantity, cells, {
+    const result = fillQuantity(quantity, cells, {
       ...(figuresRead ? { figures: settings.figures } : {}),
       decimals: settings.decimals,
       decimalMark,
@@ -91,7 +91,7 @@ export function teamKey({
 
   const inMark = (text: string): string => (decimalMark === 'comma' ? text.replace('.', ',') : text);
 
-  const shown = (value: number, { asked }: PreparedStep): string => {
+  const shown = (value: number, { asked }: FilledQuantity): string => {
     // A percent error of nothing, but for the last bits of binary arithmetic.
     if (Math.abs(value) < 1e-12) return '0';
     const text =

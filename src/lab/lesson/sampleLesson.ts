@@ -1,11 +1,11 @@
 import type { Result } from '../../errors/result.ts';
-import { letterOfOption } from '../bench/letterOfOption.ts';
-import { lettersInOrder } from '../bench/lettersInOrder.ts';
+import { letterOfOption } from '../bench/letteredOptions.ts';
+import { lettersInOrder } from '../bench/orderedActions.ts';
 import { questionByName } from '../bench/questions.ts';
-import { leadingPlace, tenTo } from '../judging/place.ts';
-import type { PreparedStep } from '../judging/preparedStep.ts';
-import { prepareStep } from '../judging/prepareStep.ts';
+import type { FilledQuantity } from '../judging/filledQuantity.ts';
+import { fillQuantity } from '../judging/fillQuantity.ts';
 import { slipSpans } from '../judging/slipsFound.ts';
+import { leadingPlace, tenTo } from '../judging/span.ts';
 import { spanOver } from '../judging/worked.ts';
 import type { Member } from '../members/teamMembers.ts';
 import { plainText } from '../numbers/nearbyNumbers.ts';
@@ -118,14 +118,14 @@ function teamEntries(
 ): readonly SampleEntry[] {
   const values: Record<string, number> = {};
   const figures = Number(defaultSettings.figures);
-  const prepared = (step: CalculatedStep): PreparedStep => {
+  const prepared = (step: CalculatedStep): FilledQuantity => {
     const cells: Record<string, string | undefined> = {};
     const numbers: Record<string, number> = {};
     for (const [name, source] of Object.entries(step.takes)) {
       if ('given' in source) cells[name] = team.givens[source.given];
       else numbers[name] = values[source.entryOf] ?? Number.NaN;
     }
-    return certain(prepareStep(quantities[step.quantity], cells, { numbers }), step.id);
+    return certain(fillQuantity(quantities[step.quantity], cells, { numbers }), step.id);
   };
   const calculatedEntry = (step: CalculatedStep, manner: Manner | undefined): string => {
     const ready = prepared(step);

@@ -1,10 +1,9 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
-import type { PreparedStep } from '../judging/preparedStep.ts';
-import { prepareStep } from '../judging/prepareStep.ts';
+import type { FilledQuantity } from '../judging/filledQuantity.ts';
+import { fillQuantity } from '../judging/fillQuantity.ts';
 import { slipSpans } from '../judging/slipsFound.ts';
 import type { Span } from '../judging/span.ts';
-import { stepTolerance } from '../judging/stepTolerance.ts';
-import { acceptedEnds, type Tolerance } from '../judging/tolerance.ts';
+import { acceptedEnds, stepTolerance, type Tolerance } from '../judging/tolerance.ts';
 import type { Activity, CalculatedStep } from '../lesson/activity.ts';
 import { takesLessonFigures } from '../lesson/lessonFigures.ts';
 import { quantities } from '../quantities.ts';
@@ -18,7 +17,7 @@ export interface Confusion {
 
 export interface StepReady {
   readonly step: CalculatedStep;
-  readonly prepared: PreparedStep;
+  readonly prepared: FilledQuantity;
   /** Numbers of the quantity that are read from givens, by the given's name. */
   readonly reads: Readonly<Record<string, string>>;
 }
@@ -36,7 +35,7 @@ export function readySteps(
     for (const [name, source] of Object.entries(step.takes)) if ('given' in source) reads[name] = source.given;
     if (Object.keys(reads).length < Object.keys(step.takes).length) continue;
     const cells = Object.fromEntries(Object.entries(reads).map(([name, given]) => [name, givens[given]]));
-    const prepared = prepareStep(quantities[step.quantity], cells, {
+    const prepared = fillQuantity(quantities[step.quantity], cells, {
       ...(takesLessonFigures(quantities[step.quantity]) ? { figures: settings.figures } : {}),
       decimals: settings.decimals,
       decimalMark: settings.decimalMark,
@@ -48,7 +47,7 @@ export function readySteps(
 }
 
 /** The same step with a team's own numbers, by the given's name, in place of those it was prepared with. */
-const withNumbers = ({ prepared, reads }: StepReady, own: Readonly<Record<string, number>>): PreparedStep => {
+const withNumbers = ({ prepared, reads }: StepReady, own: Readonly<Record<string, number>>): FilledQuantity => {
   const changed: Record<string, number> = {};
   for (const [name, given] of Object.entries(reads)) {
     const value = own[given];

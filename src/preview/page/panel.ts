@@ -1,6 +1,5 @@
 import { panelSandbox } from '../panelSandbox.ts';
-import type { PageMessage } from './bridge/messages.ts';
-import { readPanelMessage } from './bridge/messages.ts';
+import { type PageMessage, readPanelMessage } from './bridge/messages.ts';
 import { openDialog } from './dialogs.ts';
 import { byId, element } from './element.ts';
 import { texts } from './texts.ts';

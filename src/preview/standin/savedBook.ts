@@ -1,5 +1,4 @@
-import type { Area } from './address.ts';
-import { cellName, columnOf, rowOf } from './address.ts';
+import { type Area, cellName, columnOf, rowOf } from './address.ts';
 import type { Book } from './book.ts';
 import { longestText } from './enginePlugins.ts';
 import type { Stores } from './services/stores.ts';

@@ -1,6 +1,6 @@
+import { letteredOptions } from '../../lab/bench/letteredOptions.ts';
 import { optionReply } from '../../lab/bench/optionReply.ts';
 import type { Question } from '../../lab/bench/questions/question.ts';
-import { letteredOptions } from '../../lab/judging/checkChoice.ts';
 import type { Shown } from '../../lab/lesson/activity.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';

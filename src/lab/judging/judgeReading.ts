@@ -37,7 +37,7 @@ function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }: TypedEn
 }
 
 /** Judges a reading by what the tools and the teacher's allowance for technique permit; see `readingTolerance`. */
-export function checkReading(entry: CellValue, reading: Reading): RowCheck {
+export function judgeReading(entry: CellValue, reading: Reading): RowCheck {
   const read = readEntry(entry, unitKind(reading.unit), { decimalMark: reading.decimalMark });
   if (read.kind === 'blank') return { status: 'blank', lookAt: '' };
   if (read.kind === 'unreadable') {

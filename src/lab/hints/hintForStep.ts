@@ -88,7 +88,7 @@ function bareQuantityHint(name: string, level: 1 | 2 | 3, { givens, decimalMark 
  * The hint for a row, at the level that the team asked for: the teacher's own words where there are some, ours otherwise,
  * and the teacher's link after either. Empty at level 0 and for an unknown step.
  */
-export function stepHint(wanted: HintWanted): string {
+export function hintForStep(wanted: HintWanted): string {
   const { activity, stepId, level, ownHints = [] } = wanted;
   if (level !== 1 && level !== 2 && level !== 3) return '';
   const step = activity?.steps.find(({ id }) => id === stepId);

@@ -7,10 +7,10 @@ import { readNumber } from '../../measurement/readNumber.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
 import { type GivenCells, namesTaken } from '../lesson/givenCells.ts';
 import type { IonNumbers, QuantityArgument, QuantityEntry } from '../quantities/quantityEntry.ts';
-import type { Asked } from './asked.ts';
+import type { FilledQuantity } from './filledQuantity.ts';
 import { ionCounts } from './ionCounts.ts';
 import { molarMassSpan } from './molarMassSpan.ts';
-import type { PreparedStep } from './preparedStep.ts';
+import type { Asked } from './tolerance.ts';
 
 export interface Preparation {
   /** Significant figures asked; left out, the quantity's own. */
@@ -67,11 +67,11 @@ function readAnyNumber(
  * @returns Fails with `given-missing`, with what reading a cell fails with, or with what the relation itself refuses,
  * such as a target that is not below the stock; `argument` is always the given's name in the sheet.
  */
-export function prepareStep(
+export function fillQuantity(
   quantity: QuantityEntry,
   cells: GivenCells,
   preparation: Preparation = {},
-): Result<PreparedStep> {
+): Result<FilledQuantity> {
   const { decimals = 2, numbers: ready = {}, names = {} } = preparation;
   const marks = preparation.decimalMark ? { decimalMark: preparation.decimalMark } : {};
   const called = ({ name }: QuantityArgument) => names[name] ?? name;
@@ -119,7 +119,7 @@ export function prepareStep(
     if (!mass.ok) return failure({ ...mass.error, argument: sheetName(mass.error.argument, names) });
   }
   const span = weighed ? molarMassSpan(weighed, decimals) : undefined;
-  const step: PreparedStep = {
+  const step: FilledQuantity = {
     quantity,
     formula: weighed,
     molarMass: span,

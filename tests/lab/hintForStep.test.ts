@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { hintStep } from '../../src/lab/hints/hintStep.ts';
-import { stepHint } from '../../src/lab/hints/stepHint.ts';
+import { hintForQuantity } from '../../src/lab/hints/hintForQuantity.ts';
+import { hintForStep } from '../../src/lab/hints/hintForStep.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import type { Activity } from '../../src/lab/lesson/activity.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
@@ -25,7 +25,7 @@ const formulas: Record<string, string> = {
   Na2CO3: 'Na+',
 };
 
-describe('stepHint', () => {
+describe('hintForStep', () => {
   it('shows no number but those given, those typed above, and the 1000 or 100 of a unit, over many plans', () => {
     const runs = cases({ short: 8, deep: 60 });
     const teams = cases({ short: 40, deep: 200 });
@@ -59,7 +59,7 @@ describe('stepHint', () => {
           const entries = rightEntries(activity, givens);
           for (const step of activity.steps) {
             for (const level of [1, 2, 3]) {
-              const hint = stepHint({ activity, stepId: step.id, level, givens, entries, decimalMark: 'point' });
+              const hint = hintForStep({ activity, stepId: step.id, level, givens, entries, decimalMark: 'point' });
               if (hint === '') expect.unreachable(`${step.id} has no hint at level ${level}`);
               const sources = step.kind === 'calculated' ? Object.values(step.takes) : [];
               const read = sources.flatMap((source) => ('entryOf' in source ? [entries[source.entryOf] ?? ''] : []));
@@ -93,8 +93,8 @@ describe('stepHint', () => {
     ion: 'Br-',
     purity: '',
   };
-  const hint = (stepId: string, level: number, more: Partial<Parameters<typeof stepHint>[0]> = {}) =>
-    stepHint({ activity, stepId, level, givens, entries: {}, decimalMark: 'point', ...more });
+  const hint = (stepId: string, level: number, more: Partial<Parameters<typeof hintForStep>[0]> = {}) =>
+    hintForStep({ activity, stepId, level, givens, entries: {}, decimalMark: 'point', ...more });
 
   it('puts the team’s own numbers in the set-up, in the unit that the relation needs', () => {
     expect(hint('mass of solute', 3)).toBe('0.400 mol/L × (250 mL ÷ 1000) × molar mass of KBr = ?');
@@ -168,27 +168,27 @@ describe('stepHint', () => {
   });
 });
 
-describe('hintStep', () => {
+describe('hintForQuantity', () => {
   it('goes from the idea to the set-up and never works it out', () => {
     const table = [
       ['formula', 'KBr'],
       ['molarity', '0.300'],
       ['volume', '200'],
     ];
-    const levels = [1, 2, '3'].map((level) => hintStep('mass of solute', table, level));
+    const levels = [1, 2, '3'].map((level) => hintForQuantity('mass of solute', table, level));
     expect(levels.map((result) => result.ok)).toEqual([true, true, true]);
     expect(levels[2]).toEqual({ ok: true, value: '0.300 mol/L × (200 mL ÷ 1000) × molar mass of KBr = ?' });
   });
 
   it.each([0, 4, 'two', '', null, true])('asks for level 1, 2 or 3 where it gets %s', (level) => {
-    expect(hintStep('molar mass', [['formula', 'KBr']], level)).toMatchObject({
+    expect(hintForQuantity('molar mass', [['formula', 'KBr']], level)).toMatchObject({
       ok: false,
       error: { code: 'hint-level', argument: 'level' },
     });
   });
 
   it('refuses a table that the check would refuse as well', () => {
-    expect(hintStep('molar mass', [['salt', 'KBr']], 1).ok).toBe(false);
-    expect(hintStep('molar mass', [['formula', 'kbr']], 3).ok).toBe(false);
+    expect(hintForQuantity('molar mass', [['salt', 'KBr']], 1).ok).toBe(false);
+    expect(hintForQuantity('molar mass', [['formula', 'kbr']], 3).ok).toBe(false);
   });
 });

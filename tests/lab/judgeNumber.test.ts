@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { checkEntry } from '../../src/lab/judging/checkEntry.ts';
+import { judgeNumber } from '../../src/lab/judging/judgeNumber.ts';
 import { unitNamed } from '../../src/measurement/unit.ts';
 
-describe('checkEntry', () => {
+describe('judgeNumber', () => {
   it.each([
     ['0.250', 'on target'],
     ['0.2505', 'on target'],
@@ -17,14 +17,14 @@ describe('checkEntry', () => {
     [false, 'unreadable'],
     ['2.50', 'not yet'],
   ])('without a tolerance judges by honest rounding: %j against 0.250 is %s', (entry, status) => {
-    expect(checkEntry(entry, { target: 0.25 }).status).toBe(status);
+    expect(judgeNumber(entry, { target: 0.25 }).status).toBe(status);
   });
   it('says where only the point or the sign differs', () => {
-    expect(checkEntry('2.50', { target: 0.25 }).lookAt).toContain('point');
-    expect(checkEntry('-0.250', { target: 0.25 }).lookAt).toContain('sign');
+    expect(judgeNumber('2.50', { target: 0.25 }).lookAt).toContain('point');
+    expect(judgeNumber('-0.250', { target: 0.25 }).lookAt).toContain('sign');
   });
   it('with a tolerance takes that share of the target, ends included', () => {
-    const within = (entry: string) => checkEntry(entry, { target: 20, tolerancePercent: 5 }).status;
+    const within = (entry: string) => judgeNumber(entry, { target: 20, tolerancePercent: 5 }).status;
     expect(['19', '21', '20.5', '18.99', '21.01'].map(within)).toEqual([
       'on target',
       'on target',
@@ -32,20 +32,20 @@ describe('checkEntry', () => {
       'not yet',
       'not yet',
     ]);
-    expect(checkEntry('0.11', { target: 0.1, tolerancePercent: 10 }).status).toBe('on target');
+    expect(judgeNumber('0.11', { target: 0.1, tolerancePercent: 10 }).status).toBe('on target');
   });
   it('takes figures into account', () => {
-    expect(checkEntry('0.2', { target: 0.24, figures: 1 }).status).toBe('on target');
-    expect(checkEntry('0.24', { target: 0.2436, figures: 4 })).toMatchObject({ status: 'close' });
-    expect(checkEntry('0.24', { target: 0.2436, figures: 4 }).lookAt).toContain('four figures');
+    expect(judgeNumber('0.2', { target: 0.24, figures: 1 }).status).toBe('on target');
+    expect(judgeNumber('0.24', { target: 0.2436, figures: 4 })).toMatchObject({ status: 'close' });
+    expect(judgeNumber('0.24', { target: 0.2436, figures: 4 }).lookAt).toContain('four figures');
   });
   it('takes zero alone for a target of zero', () => {
-    expect(checkEntry('0', { target: 0, tolerancePercent: 5 }).status).toBe('on target');
-    expect(checkEntry('0.001', { target: 0, tolerancePercent: 5 }).status).toBe('not yet');
+    expect(judgeNumber('0', { target: 0, tolerancePercent: 5 }).status).toBe('on target');
+    expect(judgeNumber('0.001', { target: 0, tolerancePercent: 5 }).status).toBe('not yet');
   });
   it('judges a negative target', () => {
-    expect(checkEntry('-1.5', { target: -1.5 }).status).toBe('on target');
-    expect(checkEntry('1.5', { target: -1.5 }).status).toBe('not yet');
+    expect(judgeNumber('-1.5', { target: -1.5 }).status).toBe('on target');
+    expect(judgeNumber('1.5', { target: -1.5 }).status).toBe('not yet');
   });
   it.each([
     ['7.14', 'on target'],
@@ -57,11 +57,11 @@ describe('checkEntry', () => {
     ['7.14 apples', 'not yet'],
   ])('beside a target in g judges %s as %s', (entry, status) => {
     const unit = unitNamed('g');
-    expect(checkEntry(entry, { target: 7.140138, unit }).status).toBe(status);
-    if (/mL|apples/.test(entry)) expect(checkEntry(entry, { target: 7.140138, unit }).lookAt).toContain('asks for g.');
+    expect(judgeNumber(entry, { target: 7.140138, unit }).status).toBe(status);
+    if (/mL|apples/.test(entry)) expect(judgeNumber(entry, { target: 7.140138, unit }).lookAt).toContain('asks for g.');
   });
   it('counts a bare entry in the unit of the target', () => {
-    const judged = (entry: string) => checkEntry(entry, { target: 0.25, unit: unitNamed('L') }).status;
+    const judged = (entry: string) => judgeNumber(entry, { target: 0.25, unit: unitNamed('L') }).status;
     expect(['0.250', '250 mL', '0.250 L', '250'].map(judged)).toEqual([
       'on target',
       'on target',
@@ -70,11 +70,11 @@ describe('checkEntry', () => {
     ]);
   });
   it('asks about a word behind the number that is no unit, and says why it reads no two numbers', () => {
-    expect(checkEntry('7.14 apples', { target: 7.14 })).toEqual({
+    expect(judgeNumber('7.14 apples', { target: 7.14 })).toEqual({
       status: 'not yet',
       lookAt: 'Look at the word behind the number. Is it a unit that fits here?',
     });
-    expect(checkEntry('7.14 or 7.15', { target: 7.14 })).toEqual({
+    expect(judgeNumber('7.14 or 7.15', { target: 7.14 })).toEqual({
       status: 'unreadable',
       lookAt: 'There is more than one number here. Which one is your answer? Type that one alone.',
     });
@@ -82,7 +82,7 @@ describe('checkEntry', () => {
   it.each(['7.14 g KBr', 'about 7.14', '7.14 g (we think)', '7140 mg'])(
     'takes %s beside a bare target of 7.14',
     (entry) => {
-      expect(checkEntry(entry, { target: 7.14 }).status).toBe('on target');
+      expect(judgeNumber(entry, { target: 7.14 }).status).toBe('on target');
     },
   );
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkStep } from '../../src/lab/judging/checkStep.ts';
+import { judgeQuantity } from '../../src/lab/judging/judgeQuantity.ts';
 import { cases } from '../depth.ts';
 
 type Table = readonly (readonly [string, string | number])[];
@@ -15,9 +15,9 @@ const dilution: Table = [
   ['target volume', '250'],
 ];
 const statusOf = (quantity: string, given: Table, entry: unknown, figures?: number, decimals?: number) =>
-  checkStep(quantity, given, entry as never, figures, decimals).status;
+  judgeQuantity(quantity, given, entry as never, figures, decimals).status;
 
-describe('checkStep on target', () => {
+describe('judgeQuantity on target', () => {
   it.each([
     // 0.3 × 0.2 × 119.0023 = 7.14014 g; half a unit of the third figure either way, ends included.
     ['7.14', 'on target'],
@@ -77,7 +77,7 @@ describe('checkStep on target', () => {
   });
 });
 
-describe('checkStep close', () => {
+describe('judgeQuantity close', () => {
   it('reaches 1 % of the target where several rounded steps lead there', () => {
     expect(statusOf('mass of solute', kbr, '7.21')).toBe('close');
     expect(statusOf('mass of solute', kbr, '7.22')).toBe('not yet');
@@ -93,15 +93,15 @@ describe('checkStep close', () => {
   });
   it('takes fewer figures than asked, but at least two', () => {
     expect(statusOf('mass of solute', kbr, '7.1')).toBe('close');
-    expect(checkStep('mass of solute', kbr, '7.1').feedback).toContain('three figures');
+    expect(judgeQuantity('mass of solute', kbr, '7.1').feedback).toContain('three figures');
     expect(statusOf('mass of solute', kbr, '7')).toBe('not yet');
     expect(statusOf('mass of solute', kbr, '7.3')).toBe('not yet');
   });
 });
 
-describe('checkStep of a molar mass from a short table of weights', () => {
+describe('judgeQuantity of a molar mass from a short table of weights', () => {
   const of = (formula: string, entry: string, decimals?: number) =>
-    checkStep('molar mass', [['formula', formula]], entry, undefined, decimals);
+    judgeQuantity('molar mass', [['formula', formula]], entry, undefined, decimals);
   const whichTable = {
     status: 'close',
     feedback: 'Close. Tables of atomic weights differ. Which one does your class use?',
@@ -137,7 +137,7 @@ describe('checkStep of a molar mass from a short table of weights', () => {
       ['NaCl', '1e2'],
     ] as const)
       expect([entry, of(formula, entry).status]).toEqual([entry, 'not yet']);
-    expect(checkStep('mass of solute', kbr, '7.35').status).toBe('not yet');
+    expect(judgeQuantity('mass of solute', kbr, '7.35').status).toBe('not yet');
   });
   it('is right where the class rounds weights as far itself', () => {
     expect(of('NaCl', '58.5', 1)).toMatchObject({ status: 'on target', slip: '' });
@@ -145,25 +145,25 @@ describe('checkStep of a molar mass from a short table of weights', () => {
   });
 });
 
-describe('checkStep of figures cut off', () => {
+describe('judgeQuantity of figures cut off', () => {
   // 250 ÷ 15 is 16.67: 0.300 mol/L to 0.0180 mol/L.
   const factor: Table = [
     ['stock molarity', '0.300'],
     ['target molarity', '0.0180'],
   ];
   it('asks for the next digit', () => {
-    expect(checkStep('dilution factor', factor, '16.6')).toMatchObject({
+    expect(judgeQuantity('dilution factor', factor, '16.6')).toMatchObject({
       status: 'close',
       feedback: 'Close. Look at the next digit of your result: round up or down?',
     });
   });
   it('asks for spare digits where rounding is not the reason', () => {
     for (const entry of ['16.8', '16.5', '16.60'])
-      expect(checkStep('dilution factor', factor, entry).feedback, entry).toContain('spare digits');
+      expect(judgeQuantity('dilution factor', factor, entry).feedback, entry).toContain('spare digits');
   });
 });
 
-describe('checkStep of one figure', () => {
+describe('judgeQuantity of one figure', () => {
   const moles: Table = [
     ['molarity', '0.195'],
     ['volume', '500'],
@@ -171,23 +171,23 @@ describe('checkStep of one figure', () => {
   it('asks for more figures where that figure is right', () => {
     // 0.195 × 0.5 = 0.0975 mol.
     for (const entry of ['0.1', '.1', '1e-1', 0.1])
-      expect(checkStep('moles of solute', moles, entry)).toEqual({
+      expect(judgeQuantity('moles of solute', moles, entry)).toEqual({
         status: 'not yet',
         feedback: 'Not yet. One figure says too little here. Give the value to three figures.',
         slip: '',
       });
-    expect(checkStep('molar mass', [['formula', 'Sc']], '4e1').feedback).toContain('two decimals');
-    expect(checkStep('molar mass', [['formula', 'KBr']], '100').feedback).not.toContain('decimals');
+    expect(judgeQuantity('molar mass', [['formula', 'Sc']], '4e1').feedback).toContain('two decimals');
+    expect(judgeQuantity('molar mass', [['formula', 'KBr']], '100').feedback).not.toContain('decimals');
   });
   it('says nothing of figures where that figure is another, or where one is asked', () => {
     for (const entry of ['0.2', '0.08', '1']) {
-      expect(checkStep('moles of solute', moles, entry).feedback, entry).not.toContain('figure');
+      expect(judgeQuantity('moles of solute', moles, entry).feedback, entry).not.toContain('figure');
     }
-    expect(checkStep('moles of solute', moles, '0.1', 1).status).toBe('on target');
+    expect(judgeQuantity('moles of solute', moles, '0.1', 1).status).toBe('on target');
   });
 });
 
-describe('checkStep of a percent error', () => {
+describe('judgeQuantity of a percent error', () => {
   const low: Table = [
     ['measured', '0.237'],
     ['accepted', '0.250'],
@@ -208,8 +208,8 @@ describe('checkStep of a percent error', () => {
       ['measured', '0.263'],
       ['accepted', '0.250'],
     ];
-    expect(checkStep('percent error', high, '-5.2')).toMatchObject({ status: 'not yet', slip: '' });
-    expect(checkStep('percent error', high, '-5.2').feedback).toContain('sign');
+    expect(judgeQuantity('percent error', high, '-5.2')).toMatchObject({ status: 'not yet', slip: '' });
+    expect(judgeQuantity('percent error', high, '-5.2').feedback).toContain('sign');
   });
   it('of zero takes zero alone and names no slip', () => {
     const none: Table = [
@@ -219,22 +219,22 @@ describe('checkStep of a percent error', () => {
     expect(statusOf('percent error', none, '0')).toBe('on target');
     expect(statusOf('percent error', none, '0.0 %')).toBe('on target');
     for (const entry of ['100', '0.01', '1']) {
-      expect(checkStep('percent error', none, entry)).toMatchObject({ status: 'not yet', slip: '' });
+      expect(judgeQuantity('percent error', none, entry)).toMatchObject({ status: 'not yet', slip: '' });
     }
   });
 });
 
-describe('checkStep of an entry with a unit', () => {
+describe('judgeQuantity of an entry with a unit', () => {
   it('asks about a unit of another kind, whatever it is', () => {
     for (const entry of ['7.14 mL', '7.14 mol/L', '7.14 apples', '7.14 %']) {
-      const found = checkStep('mass of solute', kbr, entry);
+      const found = judgeQuantity('mass of solute', kbr, entry);
       expect(found).toMatchObject({ status: 'not yet', slip: '' });
       expect(found.feedback).toMatch(/unit/);
     }
   });
   it('asks about a unit of the right kind that the number does not fit', () => {
-    expect(checkStep('mass of solute', kbr, '7.14 kg')).toMatchObject({ status: 'not yet', slip: '' });
-    expect(checkStep('mass of solute', kbr, '7.14 kg').feedback).toMatch(/unit/);
+    expect(judgeQuantity('mass of solute', kbr, '7.14 kg')).toMatchObject({ status: 'not yet', slip: '' });
+    expect(judgeQuantity('mass of solute', kbr, '7.14 kg').feedback).toMatch(/unit/);
   });
   it('takes the spellings of a molar mass and of a ratio', () => {
     for (const unit of ['g/mol', 'g mol-1', 'g·mol⁻¹', 'g mol^-1']) {
@@ -244,7 +244,7 @@ describe('checkStep of an entry with a unit', () => {
     for (const entry of ['4', '4.00', '4×', '4 x', '4.00 times', '4-fold']) {
       expect(statusOf('dilution factor', dilution.slice(0, 2), entry)).toBe('on target');
     }
-    expect(checkStep('dilution factor', dilution.slice(0, 2), '4.00 mL').feedback).toContain('plain number');
+    expect(judgeQuantity('dilution factor', dilution.slice(0, 2), '4.00 mL').feedback).toContain('plain number');
   });
   it('takes litres where mL are asked', () => {
     expect(statusOf('stock volume', dilution, '0.0625 L')).toBe('on target');
@@ -252,22 +252,22 @@ describe('checkStep of an entry with a unit', () => {
   });
 });
 
-describe('checkStep of what cannot be judged', () => {
+describe('judgeQuantity of what cannot be judged', () => {
   it.each(['', '   ', undefined, null])('calls %j blank', (entry) => {
-    expect(checkStep('mass of solute', kbr, entry)).toEqual({ status: 'blank', feedback: '', slip: '' });
+    expect(judgeQuantity('mass of solute', kbr, entry)).toEqual({ status: 'blank', feedback: '', slip: '' });
   });
   it.each([true, new Date(0), 'seven', '=', '1:10', 'g', '1,234', '--7'])('calls %j unreadable', (entry) => {
-    expect(checkStep('mass of solute', kbr, entry)).toMatchObject({ status: 'unreadable', slip: '' });
+    expect(judgeQuantity('mass of solute', kbr, entry)).toMatchObject({ status: 'unreadable', slip: '' });
   });
   it.each(['39/400', '0.5*0.195', '=0.3*0.2*119'])('asks for the result of %s, and not about a unit', (entry) => {
-    expect(checkStep('mass of solute', kbr, entry)).toEqual({
+    expect(judgeQuantity('mass of solute', kbr, entry)).toEqual({
       status: 'unreadable',
       feedback: 'Work it out and type one number.',
       slip: '',
     });
   });
   it('asks for the number alone where a mark stands beside it', () => {
-    expect(checkStep('mass of solute', kbr, 'm = 7.14').feedback).toContain('number alone');
+    expect(judgeQuantity('mass of solute', kbr, 'm = 7.14').feedback).toContain('number alone');
   });
   it.each([
     '7.14 g KBr',
@@ -279,21 +279,21 @@ describe('checkStep of what cannot be judged', () => {
     '7.14?',
     '7140 mg KBr',
   ])('takes %s for an answer that is right', (entry) => {
-    expect(checkStep('mass of solute', kbr, entry)).toMatchObject({ status: 'on target', slip: '' });
+    expect(judgeQuantity('mass of solute', kbr, entry)).toMatchObject({ status: 'on target', slip: '' });
   });
   it.each(['7.14 apples', '7.14 g per L', '7.14 mL', '7.14 N', '7.14 g mol'])('asks about the unit of %s', (entry) => {
-    expect(checkStep('mass of solute', kbr, entry)).toEqual({
+    expect(judgeQuantity('mass of solute', kbr, entry)).toEqual({
       status: 'not yet',
       feedback: 'Look at the unit. This row asks for g. Does yours measure the same thing?',
       slip: '',
     });
   });
   it('says why it reads no entry of two numbers, and none that is too long', () => {
-    expect(checkStep('mass of solute', kbr, '7.14 or 7.15')).toMatchObject({
+    expect(judgeQuantity('mass of solute', kbr, '7.14 or 7.15')).toMatchObject({
       status: 'unreadable',
       feedback: expect.stringContaining('more than one number'),
     });
-    expect(checkStep('mass of solute', kbr, `7.14 g ${'x'.repeat(200)}`)).toMatchObject({
+    expect(judgeQuantity('mass of solute', kbr, `7.14 g ${'x'.repeat(200)}`)).toMatchObject({
       status: 'unreadable',
       feedback: expect.stringContaining('too long'),
     });
@@ -304,21 +304,21 @@ describe('checkStep of what cannot be judged', () => {
       ['target molarity', '0.0450'],
     ];
     for (const entry of ['6.67', '×6.67', 'x6.67', '6.67 times', '6.67x', '6.67-fold']) {
-      expect([entry, checkStep('dilution factor', given, entry).status]).toEqual([entry, 'on target']);
+      expect([entry, judgeQuantity('dilution factor', given, entry).status]).toEqual([entry, 'on target']);
     }
-    expect(checkStep('dilution factor', given, '1:6.67')).toMatchObject({
+    expect(judgeQuantity('dilution factor', given, '1:6.67')).toMatchObject({
       status: 'unreadable',
       feedback: expect.stringMatching(/Which parts .+\?/),
     });
   });
   it('says that 1,234 can be read in two ways', () => {
-    expect(checkStep('mass of solute', kbr, '1,234').feedback).toContain('two ways');
+    expect(judgeQuantity('mass of solute', kbr, '1,234').feedback).toContain('two ways');
   });
   it('never throws, whatever is typed', () => {
     const cell = fc.oneof(fc.string(), fc.double(), fc.boolean(), fc.date(), fc.constant(undefined));
     fc.assert(
       fc.property(cell, (entry) => {
-        const { status, feedback } = checkStep('mass of solute', kbr, entry);
+        const { status, feedback } = judgeQuantity('mass of solute', kbr, entry);
         expect(['on target', 'close', 'not yet', 'blank', 'unreadable']).toContain(status);
         expect(feedback).not.toMatch(/undefined|NaN|\{/);
       }),
@@ -327,21 +327,21 @@ describe('checkStep of what cannot be judged', () => {
   });
 });
 
-describe('checkStep of givens that cannot be used', () => {
+describe('judgeQuantity of givens that cannot be used', () => {
   it('lists the names that the quantity takes', () => {
-    const unknown = checkStep('mass of solute', [...kbr, ['volme', '200']], '7.14').error;
+    const unknown = judgeQuantity('mass of solute', [...kbr, ['volme', '200']], '7.14').error;
     expect(unknown).toMatchObject({ code: 'given-unknown', received: '“volme”' });
     expect(unknown?.advice).toContain('formula, molarity, volume, purity');
-    const missing = checkStep('mass of solute', kbr.slice(0, 2), '7.14').error;
+    const missing = judgeQuantity('mass of solute', kbr.slice(0, 2), '7.14').error;
     expect(missing).toMatchObject({ code: 'given-missing', argument: 'volume' });
     expect(missing?.advice).toContain('formula, molarity, volume, purity');
   });
   it('names the given that is bad', () => {
-    expect(checkStep('mass of solute', [['formula', 'Kbr'], ...kbr.slice(1)], '7.14').error).toMatchObject({
+    expect(judgeQuantity('mass of solute', [['formula', 'Kbr'], ...kbr.slice(1)], '7.14').error).toMatchObject({
       argument: 'formula',
     });
     expect(
-      checkStep(
+      judgeQuantity(
         'mass of solute',
         [
           ['formula', 'KBr'],
@@ -354,7 +354,7 @@ describe('checkStep of givens that cannot be used', () => {
       argument: 'molarity',
     });
     expect(
-      checkStep(
+      judgeQuantity(
         'stock volume',
         [
           ['stock molarity', '0.5'],
@@ -379,16 +379,16 @@ describe('checkStep of givens that cannot be used', () => {
       ['mass', mass],
       ['volume', '1e-300'],
     ];
-    expect(checkStep('molarity', table, '1').error).toMatchObject({ code, argument: 'mass' });
+    expect(judgeQuantity('molarity', table, '1').error).toMatchObject({ code, argument: 'mass' });
   });
   it('refuses a name twice, a quantity that nobody knows and a table of one column', () => {
-    expect(checkStep('mass of solute', [...kbr, ['volume', '250']], '7.14').error?.code).toBe('given-twice');
-    expect(checkStep('mass', kbr, '7.14').error?.code).toBe('quantity-unknown');
-    expect(checkStep('mass of solute', [['formula']] as never, '7.14').error?.code).toBe('given-shape');
+    expect(judgeQuantity('mass of solute', [...kbr, ['volume', '250']], '7.14').error?.code).toBe('given-twice');
+    expect(judgeQuantity('mass', kbr, '7.14').error?.code).toBe('quantity-unknown');
+    expect(judgeQuantity('mass of solute', [['formula']] as never, '7.14').error?.code).toBe('given-shape');
   });
   it('compares two values with units of one kind, and refuses two kinds', () => {
     const error = (measured: string, accepted: string) =>
-      checkStep(
+      judgeQuantity(
         'percent error',
         [
           ['measured', measured],
@@ -401,7 +401,7 @@ describe('checkStep of givens that cannot be used', () => {
   });
   it('shows both readings of a purity that may be a fraction', () => {
     const purity: Table = [...kbr, ['purity', 0.95]];
-    expect(checkStep('mass of solute', purity, '7.52').error).toMatchObject({
+    expect(judgeQuantity('mass of solute', purity, '7.52').error).toMatchObject({
       code: 'percent-two-readings',
       argument: 'purity',
     });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { orderedActions } from '../../src/lab/bench/orderedActions.ts';
 import type { OrderRule, Precaution, Procedure } from '../../src/lab/bench/procedures/procedure.ts';
 import { allProcedures, procedureByName } from '../../src/lab/bench/procedures.ts';
-import { checkOrder } from '../../src/lab/judging/checkOrder.ts';
+import { judgeOrder } from '../../src/lab/judging/judgeOrdered.ts';
 import type { Shown } from '../../src/lab/lesson/activity.ts';
 
 /** Rules that a right order has to keep, for teams with this precaution or with none. */
@@ -45,14 +45,14 @@ const entryOf = (procedure: string, order: readonly string[]): string =>
 const plain = (pieces: readonly Shown[]): string =>
   pieces.map((piece) => (typeof piece === 'string' ? piece : 'HCl')).join('');
 
-describe('checkOrder', () => {
+describe('judgeOrder', () => {
   it.each(cases)(
     'accepts every order of $name in which the hard rules hold, with precaution: $precaution',
     ({ name, procedure, precaution, precautions }) => {
       let count = 0;
       for (const order of rightOrders(procedure, precaution)) {
         count += 1;
-        const { status } = checkOrder(name, entryOf(name, order), { precautions });
+        const { status } = judgeOrder(name, entryOf(name, order), { precautions });
         if (status !== 'on target') expect.unreachable(`${order.join(', ')} is ${status}`);
       }
       // One order alone would be a list to learn by heart, not a procedure to think about.
@@ -84,7 +84,7 @@ describe('checkOrder', () => {
         tried += 1;
         const turned = order.filter((id) => id !== rule.after);
         turned.splice(at, 0, rule.after);
-        const { status, lookAt } = checkOrder(procedure.name, entryOf(procedure.name, turned), { precautions });
+        const { status, lookAt } = judgeOrder(procedure.name, entryOf(procedure.name, turned), { precautions });
         expect(status).toBe('not yet');
         const pair = `${letterOf(procedure.name, rule.after)} and ${letterOf(procedure.name, rule.before)}`;
         expect(lookAt).toBe(`Look at ${pair}. ${rule.ask}`);
@@ -132,7 +132,7 @@ describe('checkOrder', () => {
       tip: true,
     },
   ])('accepts $variant', ({ name, order, tip }) => {
-    const { status, lookAt } = checkOrder(name, entryOf(name, order));
+    const { status, lookAt } = judgeOrder(name, entryOf(name, order));
     expect(status).toBe('on target');
     expect(lookAt.includes('A tip:')).toBe(tip);
   });
@@ -142,22 +142,22 @@ describe('checkOrder', () => {
     for (const order of rightOrders(procedureByName(name))) {
       const turned = order.filter((id) => id !== 'water');
       // Water last, and more pairs broken before it in the entry.
-      const { status, lookAt } = checkOrder(name, entryOf(name, [...turned.reverse(), 'water']));
+      const { status, lookAt } = judgeOrder(name, entryOf(name, [...turned.reverse(), 'water']));
       expect(status).toBe('not yet');
       expect(lookAt).toMatch(/Stop: /);
     }
     const reagentFirst = ['protect', 'reagent', 'water', 'cool', 'transfer', 'mark', 'mix', 'label'];
-    expect(checkOrder(name, entryOf(name, reagentFirst)).lookAt).toContain('water goes in first');
+    expect(judgeOrder(name, entryOf(name, reagentFirst)).lookAt).toContain('water goes in first');
   });
 
   it('reminds a team of its precaution where the order is right, and no other team', () => {
     const stock = entryOf('pipette to flask', [...procedureByName('pipette to flask').actions.map(({ id }) => id)]);
-    expect(checkOrder('pipette to flask', stock).lookAt).toBe('Yes, this order works.');
-    expect(checkOrder('pipette to flask', stock, { precautions: ['water first'] }).lookAt).toBe(
+    expect(judgeOrder('pipette to flask', stock).lookAt).toBe('Yes, this order works.');
+    expect(judgeOrder('pipette to flask', stock, { precautions: ['water first'] }).lookAt).toBe(
       'Yes, this order works. Let this stock run in slowly and swirl: it heats the water.',
     );
     const solid = entryOf('solid to flask', [...procedureByName('solid to flask').actions.map(({ id }) => id)]);
-    expect(checkOrder('solid to flask', solid, { precautions: ['dissolves hot'] }).lookAt).toContain(
+    expect(judgeOrder('solid to flask', solid, { precautions: ['dissolves hot'] }).lookAt).toContain(
       'heat-proof beaker',
     );
   });
@@ -174,27 +174,27 @@ describe('checkOrder', () => {
       letters.map((letter) => `(${letter})`).join(';\n'),
       letters.join('').replace(/./g, (letter) => String.fromCodePoint(letter.charCodeAt(0) + 0xfee0)),
     ];
-    for (const spelling of spellings) expect(checkOrder(name, spelling).status, spelling).toBe('on target');
+    for (const spelling of spellings) expect(judgeOrder(name, spelling).status, spelling).toBe('on target');
   });
 
   it('says what is missing, twice or not in the list', () => {
-    expect(checkOrder('pipette to flask', 'a b b c e f g i z')).toEqual({
+    expect(judgeOrder('pipette to flask', 'a b b c e f g i z')).toEqual({
       status: 'unreadable',
       lookAt:
         'Write the letters a to i, each once, in the order you would work. Not in the list: z. Still missing: d, h. More than once: b.',
     });
     for (const entry of ['1 2 3', true, 12, new Date(), '—', 'don’t know']) {
-      expect(checkOrder('pipette to flask', entry).status).toBe('unreadable');
+      expect(judgeOrder('pipette to flask', entry).status).toBe('unreadable');
     }
-    expect(checkOrder('pipette to flask', ' ')).toEqual({ status: 'blank', lookAt: '' });
+    expect(judgeOrder('pipette to flask', ' ')).toEqual({ status: 'blank', lookAt: '' });
   });
 
   it('asks for letters where words were typed, and lists no stray letters', () => {
-    const [, letters] = /such as ([a-z ]+)\./.exec(checkOrder('pipette to flask', 'rinse it').lookAt) ?? [];
+    const [, letters] = /such as ([a-z ]+)\./.exec(judgeOrder('pipette to flask', 'rinse it').lookAt) ?? [];
     expect(letters).toBe('c a b');
     for (const { name } of allProcedures()) {
       for (const words of ['first weigh, then dissolve it', 'don’t know', 'acid into water']) {
-        const { status, lookAt } = checkOrder(name, words);
+        const { status, lookAt } = judgeOrder(name, words);
         expect(status).toBe('unreadable');
         expect(lookAt).toMatch(/^Letters only, such as c a b\. Write the letters a to/);
         expect(lookAt).not.toContain('Not in the list');
@@ -207,7 +207,7 @@ describe('checkOrder', () => {
       expect(orderedActions(name)).toEqual(orderedActions(name));
       expect(orderedActions(name).map(({ item }) => item.id)).not.toEqual(actions.map(({ id }) => id));
       expect(
-        checkOrder(
+        judgeOrder(
           name,
           orderedActions(name)
             .map(({ letter }) => letter)

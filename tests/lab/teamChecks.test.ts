@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkTeam, type TeamTable } from '../../src/lab/judging/checkTeam.ts';
+import { type TeamTable, teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 
@@ -18,7 +18,7 @@ type Changes = Partial<Omit<TeamTable, 'steps' | 'entries'>> & { givens?: Record
 function checks(rows: Readonly<Record<string, unknown>>, { givens: own, ...changes }: Changes = {}) {
   const named = { ...givens, ...own };
   const ids = Object.keys(rows);
-  const table = checkTeam({
+  const table = teamChecks({
     givenNames: Object.keys(named),
     givenValues: Object.values(named) as string[],
     settings: [
@@ -51,9 +51,9 @@ const right = {
   'ion molarity': '0.0300',
 };
 
-describe('checkTeam', () => {
+describe('teamChecks', () => {
   it('gives headings in the first row and blanks beside every other row without a step', () => {
-    const table = checkTeam({
+    const table = teamChecks({
       givenNames: ['formula'],
       givenValues: ['KBr'],
       settings: [],
@@ -68,7 +68,7 @@ describe('checkTeam', () => {
     expect(statuses(right)).toEqual(Object.keys(right).map(() => 'on target'));
   });
   it('judges a block without a heading row from its first row', () => {
-    const table = checkTeam({
+    const table = teamChecks({
       givenNames: ['formula'],
       givenValues: ['KBr'],
       settings: [],
@@ -83,7 +83,7 @@ describe('checkTeam', () => {
   });
 });
 
-describe('checkTeam with numbers carried forward', () => {
+describe('teamChecks with numbers carried forward', () => {
   it('takes what follows from the team’s own rounded entries', () => {
     // 4 % purity moves nothing here: 0.0125 mol is typed as 0.0125, M as 58.44; 0.731 or 0.7305 g both follow.
     const own = { formula: 'NaCl', 'stock molarity': '0.1666', flask: '75', purity: '' };
@@ -182,7 +182,7 @@ describe('checkTeam with numbers carried forward', () => {
   });
 });
 
-describe('checkTeam of a row worked from an entry that cannot be', () => {
+describe('teamChecks of a row worked from an entry that cannot be', () => {
   it('points at that row and calls no given bad', () => {
     const found = checks({ ...right, 'stock volume': '2500', 'diluted molarity': '0.0301' });
     expect(found['diluted molarity']?.check).toBe('not yet');
@@ -193,7 +193,7 @@ describe('checkTeam of a row worked from an entry that cannot be', () => {
   });
 });
 
-describe('checkTeam at the bench', () => {
+describe('teamChecks at the bench', () => {
   it('says to wait while an earlier row needs another look', () => {
     const found = checks({ 'moles of solute': '60.0', 'mass of solute': '14981', 'mass weighed': '' });
     expect(found['mass weighed']).toMatchObject({ check: 'blank' });
@@ -211,7 +211,7 @@ describe('checkTeam at the bench', () => {
   });
 });
 
-describe('checkTeam of other kinds of step', () => {
+describe('teamChecks of other kinds of step', () => {
   it('never scores a told step', () => {
     expect(checks({ 'in your words': 'It got paler.' })['in your words']).toMatchObject({ check: '', lookAt: '' });
   });
@@ -221,7 +221,7 @@ describe('checkTeam of other kinds of step', () => {
   });
 });
 
-describe('checkTeam of what cannot be used', () => {
+describe('teamChecks of what cannot be used', () => {
   it('names the given that is bad, in the rows that use it alone', () => {
     const found = checks(
       { 'molar mass': '249.68', 'moles of solute': '0.0600', 'dilution factor': '10.0' },
@@ -240,7 +240,7 @@ describe('checkTeam of what cannot be used', () => {
       check: 'unreadable',
       lookAt: '⚠ target molarity. The number for your team is missing or cannot be read. Tell your teacher.',
     });
-    const table = checkTeam({
+    const table = teamChecks({
       givenNames: ['formula', 'formula'],
       givenValues: ['KBr', 'KCl'],
       settings: [],
@@ -282,7 +282,7 @@ describe('checkTeam of what cannot be used', () => {
   });
 });
 
-describe('checkTeam by its settings', () => {
+describe('teamChecks by its settings', () => {
   const settings = (...more: [string, unknown][]) => ({
     settings: [['activity', 'stock and dilution'], ['seed', '7'], ...more] as [string, string][],
   });
@@ -418,9 +418,9 @@ describe('checkTeam by its settings', () => {
   });
 });
 
-describe('checkTeam of bare quantities', () => {
+describe('teamChecks of bare quantities', () => {
   const bare = (rows: Record<string, string>, own: Record<string, string>) =>
-    checkTeam({
+    teamChecks({
       givenNames: Object.keys(own),
       givenValues: Object.values(own),
       settings: [],
@@ -440,7 +440,7 @@ describe('checkTeam of bare quantities', () => {
 });
 
 describe('the everyday activity', () => {
-  it('has a row for every kind of step, all of which checkTeam knows', () => {
+  it('has a row for every kind of step, all of which teamChecks knows', () => {
     const steps = activityById('stock and dilution')?.steps ?? [];
     expect(new Set(steps.map(({ kind }) => kind)).size).toBe(6);
     const blank = checks(Object.fromEntries(steps.map(({ id }) => [id, ''])));

@@ -1,10 +1,10 @@
 import type { Formula } from '../../chemistry/formula.ts';
 import type { QuantityEntry, StepNumbers } from '../quantities/quantityEntry.ts';
-import type { Asked } from './asked.ts';
 import type { Span } from './span.ts';
+import type { Asked } from './tolerance.ts';
 
 /** A quantity with its numbers in place, ready to judge any entry. */
-export interface PreparedStep {
+export interface FilledQuantity {
   readonly quantity: QuantityEntry;
   /** The formula whose molar mass the quantity is worked from, where it is. */
   readonly formula: Formula | undefined;

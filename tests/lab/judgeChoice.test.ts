@@ -1,18 +1,19 @@
 import { describe, expect, it } from 'vitest';
+import { letteredOptions } from '../../src/lab/bench/letteredOptions.ts';
 import { optionReply } from '../../src/lab/bench/optionReply.ts';
 import { allQuestions } from '../../src/lab/bench/questions.ts';
-import { checkChoice, letteredOptions } from '../../src/lab/judging/checkChoice.ts';
+import { judgeChoice } from '../../src/lab/judging/judgeChosen.ts';
 
 /** An acid, a base, and what is neither. */
 const solutes = ['HCl', 'NH3', 'KBr'];
 
-describe('checkChoice', () => {
+describe('judgeChoice', () => {
   it.each(allQuestions().map((question) => [question.name, question] as const))(
     'gives the reason for the right answer of %s and a question for every other',
     (name, { right, others }) => {
       for (const { letter, item } of letteredOptions(name)) {
         for (const solute of solutes) {
-          const check = checkChoice(name, letter, { solute });
+          const check = judgeChoice(name, letter, { solute });
           const isRight = item.id === right.id;
           const reply = optionReply(item, solute);
           expect(check).toEqual({ status: isRight ? 'on target' : 'not yet', lookAt: reply });
@@ -46,14 +47,14 @@ describe('checkChoice', () => {
       'b because nothing left',
       'ｂ',
     ]) {
-      expect(checkChoice('dilution particles', entry).status, entry).toBe('on target');
+      expect(judgeChoice('dilution particles', entry).status, entry).toBe('on target');
     }
   });
 
   it('asks for one letter where it finds none, two, or another', () => {
     for (const entry of ['ab', 'b or c', 'a lot of them', 'z', '2', 2, false, '?']) {
-      expect(checkChoice('dilution particles', entry).status, String(entry)).toBe('unreadable');
+      expect(judgeChoice('dilution particles', entry).status, String(entry)).toBe('unreadable');
     }
-    expect(checkChoice('dilution particles', '')).toEqual({ status: 'blank', lookAt: '' });
+    expect(judgeChoice('dilution particles', '')).toEqual({ status: 'blank', lookAt: '' });
   });
 });

@@ -1,19 +1,17 @@
 import { shortErrorText } from '../../errors/errorText.ts';
 import { quoted } from '../../errors/quoted.ts';
-import type { ChemError } from '../../errors/result.ts';
-import { failure, type Result, success } from '../../errors/result.ts';
+import { type ChemError, failure, type Result, success } from '../../errors/result.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import { plainName, readGivenCells } from '../lesson/givenCells.ts';
-import type { QuantityName } from '../quantities.ts';
-import { isQuantityName, quantities } from '../quantities.ts';
+import { isQuantityName, type QuantityName, quantities } from '../quantities.ts';
 import { feedbackText } from './feedbackText.ts';
+import type { FilledQuantity } from './filledQuantity.ts';
+import { fillQuantity } from './fillQuantity.ts';
 import { judgeEntry } from './judgeEntry.ts';
-import type { PreparedStep } from './preparedStep.ts';
-import { prepareStep } from './prepareStep.ts';
 import { readEntry } from './readEntry.ts';
-import type { Status } from './status.ts';
+import type { Status } from './rowCheck.ts';
 
-export interface StepCheck {
+export interface QuantityCheck {
   readonly status: Status;
   readonly feedback: string;
   /** Ids of slips that give the entry, joined with ` or `; empty where none does. */
@@ -36,19 +34,19 @@ export function readQuantityName(cell: CellValue): Result<QuantityName> {
 }
 
 /** A quantity and its `given` table, read once for any number of entries. Fails as its parts do. */
-export function readStep(
+export function readFilledQuantity(
   quantity: CellValue,
   given: readonly (readonly CellValue[])[],
   options: { readonly figures?: number | undefined; readonly decimals?: number | undefined } = {},
-): Result<PreparedStep> {
+): Result<FilledQuantity> {
   const name = readQuantityName(quantity);
   if (!name.ok) return name;
   const cells = readGivenCells(quantities[name.value], given);
-  return cells.ok ? prepareStep(quantities[name.value], cells.value, options) : cells;
+  return cells.ok ? fillQuantity(quantities[name.value], cells.value, options) : cells;
 }
 
 /** Judges one entry of a step that stands ready. Never fails. */
-export function checkReadyStep(step: PreparedStep, entry: CellValue): StepCheck {
+export function judgeFilledQuantity(step: FilledQuantity, entry: CellValue): QuantityCheck {
   const judgement = judgeEntry(step, readEntry(entry, step.quantity.entryKind));
   return {
     status: judgement.status,
@@ -65,14 +63,14 @@ export function checkReadyStep(step: PreparedStep, entry: CellValue): StepCheck 
  * @param decimals - To how many decimals atomic weights may be rounded at the coarsest; 2 where left out.
  * @returns Status, feedback and slip. An entry never fails; a quantity or givens that cannot be used come as `error`.
  */
-export function checkStep(
+export function judgeQuantity(
   quantity: CellValue,
   given: readonly (readonly CellValue[])[],
   entry: CellValue,
   figures?: number,
   decimals?: number,
-): StepCheck {
-  const step = readStep(quantity, given, { figures, decimals });
-  if (step.ok) return checkReadyStep(step.value, entry);
+): QuantityCheck {
+  const step = readFilledQuantity(quantity, given, { figures, decimals });
+  if (step.ok) return judgeFilledQuantity(step.value, entry);
   return { status: 'unreadable', feedback: shortErrorText(step.error), slip: '', error: step.error };
 }

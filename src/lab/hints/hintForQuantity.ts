@@ -1,11 +1,10 @@
 import { quoted } from '../../errors/quoted.ts';
 import { failure, type Result, success } from '../../errors/result.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
-import { prepareStep } from '../judging/prepareStep.ts';
+import { fillQuantity } from '../judging/fillQuantity.ts';
 import { plainName, readGivenCells } from '../lesson/givenCells.ts';
 import { shownCell } from '../lesson/shownCell.ts';
-import type { QuantityName } from '../quantities.ts';
-import { quantities } from '../quantities.ts';
+import { type QuantityName, quantities } from '../quantities.ts';
 import { quantityHint } from './quantityHint.ts';
 
 /**
@@ -14,7 +13,7 @@ import { quantityHint } from './quantityHint.ts';
  * @param table - Two columns, name and value, with the names that the quantity takes.
  * @returns Fails as the table or a number in it does, or with `hint-level`.
  */
-export function hintStep(
+export function hintForQuantity(
   quantity: QuantityName,
   table: readonly (readonly CellValue[])[],
   level: CellValue,
@@ -33,7 +32,7 @@ export function hintStep(
   const cells = readGivenCells(entry, table);
   if (!cells.ok) return cells;
   // Read whole, so that a number which could not be checked is not shown in a set-up either.
-  const prepared = prepareStep(entry, cells.value, {});
+  const prepared = fillQuantity(entry, cells.value, {});
   if (!prepared.ok) return prepared;
   const shown = (name: string): string | undefined => {
     const argument = entry.takes.find((taken) => taken.name === name);

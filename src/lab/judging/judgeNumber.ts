@@ -3,8 +3,8 @@ import type { NamedUnit } from '../../measurement/unit.ts';
 import { figureWords, remarks } from '../texts/feedback.ts';
 import { filled, unreadableText } from './feedbackText.ts';
 import { type ReadEntry, readEntry } from './readEntry.ts';
+import type { Status } from './rowCheck.ts';
 import { isWithin } from './span.ts';
-import type { Status } from './status.ts';
 import { closeness, isOneFigureOf, isOnTarget, isTruncated, type Tolerance, toleranceOf } from './tolerance.ts';
 import type { TypedEntry } from './typedEntry.ts';
 
@@ -81,7 +81,7 @@ function judge(entry: TypedEntry, tolerance: Tolerance, tolerancePercent: number
 /**
  * Judges an entry against a number. Never fails; a target of 0 needs a tolerance and without one only 0 is on target.
  */
-export function checkEntry(cell: CellValue, wanted: EntryTarget): EntryCheck {
+export function judgeNumber(cell: CellValue, wanted: EntryTarget): EntryCheck {
   const { target, tolerancePercent, figures = 3, unit } = wanted;
   const tolerance = toleranceOf({ low: target, middle: target, high: target }, { asked: { figures }, wideClose: true });
   const checks = readings(cell, wanted).map((read): EntryCheck => {

@@ -1,5 +1,5 @@
 import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
-import { stepHint } from '../hints/stepHint.ts';
+import { hintForStep } from '../hints/hintForStep.ts';
 import { plainName } from '../lesson/givenCells.ts';
 import { readTeamLesson, type TeamLesson } from '../lesson/teamLesson.ts';
 import { checkHeadings } from '../texts/feedback.ts';
@@ -42,7 +42,7 @@ function highestLevel({ settings, givens }: TeamLesson): number {
  * first row gives the headings where it has no step id; any other row without one stays empty. Never fails: a row that is
  * unknown or whose given is bad is `unreadable` and names it, and the others are judged as ever.
  */
-export function checkTeam(table: TeamTable): readonly CheckedRow[] {
+export function teamChecks(table: TeamTable): readonly CheckedRow[] {
   const lesson = readTeamLesson(table);
   const { settings, activity, givens } = lesson;
   const highest = highestLevel(lesson);
@@ -56,7 +56,7 @@ export function checkTeam(table: TeamTable): readonly CheckedRow[] {
     const wanted = levelWanted(table.helpWanted?.[index]);
     if (wanted === undefined) return levelAsked;
     const level = Math.min(wanted, highest);
-    return stepHint({
+    return hintForStep({
       activity,
       stepId: row.step.id,
       level,

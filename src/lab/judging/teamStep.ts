@@ -4,18 +4,16 @@ import { takesLessonFigures } from '../lesson/lessonFigures.ts';
 import { quantities } from '../quantities.ts';
 import { badGiven, badSetting, remarks } from '../texts/feedback.ts';
 import { filled } from './feedbackText.ts';
-import { isSound } from './isSound.ts';
-import type { JudgedRow } from './judgedRow.ts';
-import type { PreparedStep } from './preparedStep.ts';
-import { prepareStep } from './prepareStep.ts';
-import type { Surroundings } from './surroundings.ts';
+import type { FilledQuantity } from './filledQuantity.ts';
+import { fillQuantity } from './fillQuantity.ts';
+import { isSound, type JudgedRow, type Surroundings } from './judgedRow.ts';
 
 /** A calculated step of a team, as far as it can be worked out. */
-export interface ReadyStep {
+export interface TeamStep {
   /** What to say of a given or a setting that cannot be used; empty where all can. */
   readonly bad: string;
   /** Undefined where something bad stands in the way. */
-  readonly ready: PreparedStep | undefined;
+  readonly ready: FilledQuantity | undefined;
   /** Rows whose entries it takes. */
   readonly from: readonly JudgedRow[];
   /** What to say of the row that it waits for; empty where it waits for none. */
@@ -23,7 +21,7 @@ export interface ReadyStep {
 }
 
 /** A calculated step with the team's own numbers in place: its givens, and its entries in the rows that the step names. */
-export function readyStep(step: CalculatedStep, { settings, givens, stepOf, rowOf }: Surroundings): ReadyStep {
+export function teamStep(step: CalculatedStep, { settings, givens, stepOf, rowOf }: Surroundings): TeamStep {
   const quantity = quantities[step.quantity];
   const cells: Record<string, CellValue> = {};
   const names: Record<string, string> = {};
@@ -52,7 +50,7 @@ export function readyStep(step: CalculatedStep, { settings, givens, stepOf, rowO
     (name) => settings.bad.includes(name),
   );
   const prepareWith = (fromEntries: typeof numbers) =>
-    prepareStep(quantity, cells, {
+    fillQuantity(quantity, cells, {
       ...(figuresRead ? { figures: settings.figures } : {}),
       decimals: settings.decimals,
       decimalMark: settings.decimalMark,
