@@ -1,6 +1,7 @@
 import { type Applied, applySheet } from './applyWorkbook.ts';
 import { saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
+import { makeDeskSheet } from './deskSheet.ts';
 import { isUntouched } from './isUntouched.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
 import { done } from './outcome.ts';
@@ -16,7 +17,10 @@ export function applyCall(
   const { plan, keptName, replace = false, firstEntries = [], tab, note, show } = wish;
   if (note?.before !== undefined) saveNote(note.before);
   const { sheetId, made } = applySheet({ spreadsheet, plan, keptName, replace, firstEntries });
-  if (plan.role.kind === 'plan') recalculateEveryMinute(spreadsheet);
+  if (plan.role.kind === 'plan') {
+    recalculateEveryMinute(spreadsheet);
+    makeDeskSheet(spreadsheet);
+  }
   if (plan.role.kind === 'prepare') notePreparedPlan({ spreadsheet, seen: wish.seen });
   if (tab !== undefined) renameTab(spreadsheet, { sheetId, tab });
   if (show === true) sheetById(spreadsheet, sheetId)?.activate();

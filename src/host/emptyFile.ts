@@ -70,6 +70,9 @@ function removeOthers({
 }): void {
   const stayingIds = kept.map(({ sheet }) => sheet.getSheetId());
   const own = ownSheets(spreadsheet, { kept: true }).map(({ sheet }) => sheet.getSheetId());
+  // Whoever takes the file on gets a sheet of their own with the next build.
+  const desk = spreadsheet.getSheetByName(hostWords.deskSheet.name);
+  if (desk !== null) own.push(desk.getSheetId());
   const leaving = spreadsheet
     .getSheets()
     .filter((sheet) => !stayingIds.includes(sheet.getSheetId()))

@@ -1,3 +1,5 @@
+import { deskSheetName } from '../workbook/scratchSheet.ts';
+
 /** Every text for people that the host code shows: menu, titles of pages, refusals. */
 export const hostWords = {
   title: 'Labrow',
@@ -5,6 +7,12 @@ export const hostWords = {
     openSidebar: 'Open the sidebar',
     buildSample: 'Build a sample class',
     checkAgain: 'Check again',
+    selfCheck: 'Try this file out',
+  },
+  deskSheet: {
+    name: deskSheetName,
+    why: 'Whoever may change this sheet is shown the teacher’s part of the Labrow sidebar. To let a colleague in, add them under Protected sheets and ranges.',
+    protection: 'Labrow: who is the teacher',
   },
   protection: 'Labrow: a reminder before anything but the tinted cells is changed',
   /** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
@@ -61,6 +69,7 @@ export const hostWords = {
     where: 'the cells to write',
     advice: 'Look again in the sidebar, then press once more.',
   },
+  notTeacher: 'This part is for the teacher of the class.',
   pageTitles: {
     preparation: 'What to prepare',
     labels: 'Labels to print',
@@ -69,6 +78,7 @@ export const hostWords = {
     period: 'The period in minutes',
     done: 'Steps done by team',
     particles: 'Particles',
+    trial: 'A page to try',
   },
   pageUnknown: {
     expected: 'a page of this script',

@@ -1,12 +1,13 @@
 import { recognisedSheet } from '../workbook/recognisedSheet.ts';
 import type { BookReading, Outcome, WriteWish } from './calls.ts';
+import { onDesk } from './deskSheet.ts';
 import { withDocumentLock } from './documentLock.ts';
 import { markOf } from './markOf.ts';
 import { busy, changed, done } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
 import { readBook } from './readBook.ts';
 import { sheetById } from './sheetById.ts';
-import { openSpreadsheet, type Spreadsheet } from './spreadsheet.ts';
+import type { Spreadsheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
 
@@ -20,17 +21,18 @@ export function writing<T>(
   { seen, read }: WriteWish,
   work: (spreadsheet: Spreadsheet) => Outcome<T>,
 ): Outcome<T & { readonly reading: BookReading }> {
-  const locked = withDocumentLock(patienceMs, (): Outcome<T & { readonly reading: BookReading }> => {
-    const spreadsheet = openSpreadsheet();
-    for (const { id, mark } of seen) {
-      const sheet = sheetById(spreadsheet, id);
-      if (sheet === undefined) return changed(hostWords.aSheetGone);
-      const cells = valuesOf(sheet);
-      const kind = tagOf(sheet)?.kind ?? recognisedSheet(cells)?.kind;
-      if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(sheet.getName()));
-    }
-    const outcome = work(spreadsheet);
-    return outcome.ok ? done({ ...outcome.value, reading: readBook(spreadsheet, read) }) : outcome;
+  return onDesk((spreadsheet) => {
+    const locked = withDocumentLock(patienceMs, (): Outcome<T & { readonly reading: BookReading }> => {
+      for (const { id, mark } of seen) {
+        const sheet = sheetById(spreadsheet, id);
+        if (sheet === undefined) return changed(hostWords.aSheetGone);
+        const cells = valuesOf(sheet);
+        const kind = tagOf(sheet)?.kind ?? recognisedSheet(cells)?.kind;
+        if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(sheet.getName()));
+      }
+      const outcome = work(spreadsheet);
+      return outcome.ok ? done({ ...outcome.value, reading: readBook(spreadsheet, read) }) : outcome;
+    });
+    return locked.ran ? locked.value : busy();
   });
-  return locked.ran ? locked.value : busy();
 }

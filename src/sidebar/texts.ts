@@ -1,6 +1,7 @@
 // Every text of the sidebar that people read, in the order of the page. A translation replaces this file.
 import type { NamePair } from '../desk/building/questions.ts';
 import type { TwoReadings } from './arithmetic/pointNumbers.ts';
+import { selfCheckTexts } from './selfCheckTexts.ts';
 
 const units = (unit: string) => (unit === '' || unit === '%' ? 'a number' : `a number in ${unit}`);
 const examples: Readonly<Record<string, string>> = {
@@ -183,6 +184,8 @@ export const texts = {
       'The sheet did not let us in. This often happens when you are signed in to several accounts at once: see “Several accounts” under Help.',
     tooBusy: 'The sheet is busy with too many runs at once. Wait half a minute, then try again.',
     tooLong: 'The sheet stopped because the work took too long. What was done so far is kept. Try again to go on.',
+    notTeacher:
+      'Your rows and their checks work without it. Do you teach here too? Then ask the owner of the file to let you in: under Protected sheets and ranges, for the sheet “Labrow teacher”.',
     oddAnswer:
       'The sheet gave an answer that this page does not know. Close the sidebar and open it again from the menu.',
   },
@@ -461,6 +464,8 @@ export const texts = {
     write: 'Write it now',
   },
 
+  selfCheck: selfCheckTexts,
+
   copy: {
     copied: 'Copied. Paste it where you need it.',
     selected: 'The host did not let us copy. The text is marked: press Ctrl and C, or hold it and choose copy.',
@@ -695,6 +700,7 @@ export const texts = {
       'There is no key in the shared file: the checks work out each value from the team’s own numbers when they are needed. Anyone who can edit the file can read all its cells, hidden ones too.',
       'A script that belongs to a shared file can be read by everyone who may edit the file.',
       'The protected cells warn before a change. They guard against accidents, not against intent.',
+      'The teacher’s part of this sidebar opens for those who may change the hidden sheet “Labrow teacher”. That is a curb and no wall: whoever may edit the file can get round it. To let a colleague in, the owner adds them under Protected sheets and ranges.',
       'An entry that is itself a formula is marked for you. It may be a fine idea: ask about it.',
     ],
     otherwise: 'When a day goes otherwise',

@@ -3,6 +3,7 @@ import { recordWords } from '../lab/texts/record.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { classColumns, classMarker, pollColumns, pollMarker } from './layout.ts';
+import { scratchSheet } from './scratchSheet.ts';
 import { sheetHeadings } from './sheetHeadings.ts';
 import type { SheetRole } from './workbook.ts';
 
@@ -20,6 +21,7 @@ export interface RecognisedSheet extends SheetRole {
  */
 export function recognisedSheet(cells: Cells): RecognisedSheet | undefined {
   const at = (row: number, column: number): string => cellText(cells[row - 1]?.[column - 1]);
+  if (at(1, 1) === scratchSheet.mark) return undefined;
   const mark = at(1, classColumns.key);
   if (mark === classMarker) {
     return { kind: 'class', className: at(1, 1), layout: Number(at(1, classColumns.step)) || 0 };
