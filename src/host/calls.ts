@@ -237,3 +237,4 @@ export const callNames = [
   'checkAgain',
   'tryHost',
 ] as const satisfies readonly (keyof Calls)[];
+export type CallName = (typeof callNames)[number];

@@ -15,6 +15,8 @@ export interface Troubles {
   readonly consentRefused?: readonly Seat[];
   /** Simple triggers fire for nobody, as for editors by link who are not signed in. */
   readonly triggersOff?: boolean;
+  /** Taking editors off a protection fails, as with a group of which whoever runs the script is a member. */
+  readonly editorsStay?: boolean;
   /** A duplicated sheet comes without its metadata. */
   readonly tagsLostInCopies?: boolean;
   /** Reading a formula back drops quotes round the name of a sheet that would do without. */
