@@ -69,6 +69,7 @@ export const hostWords = {
     period: 'The period in minutes',
     done: 'Steps done by team',
     particles: 'Particles',
+    guide: 'A guide to print',
   },
   pageUnknown: {
     expected: 'a page of this script',

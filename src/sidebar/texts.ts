@@ -683,6 +683,7 @@ export const texts = {
 
   help: {
     title: 'Help',
+    printGuide: (title: string) => `Open “${title}” to print`,
     checks: 'What the checks mean',
     hints: 'Hints',
     hintsText: [
