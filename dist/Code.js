@@ -10625,7 +10625,8 @@ var hostWords = {
 		paper: "A table on paper",
 		period: "The period in minutes",
 		done: "Steps done by team",
-		particles: "Particles"
+		particles: "Particles",
+		guide: "A guide to print"
 	},
 	pageUnknown: {
 		expected: "a page of this script",
@@ -11976,7 +11977,7 @@ function removeOthers({
 }
 
 // src/host/pages.ts
-var pageNames = ["preparation", "labels", "key", "paper", "period", "done", "particles"];
+var pageNames = ["preparation", "labels", "key", "paper", "period", "done", "particles", "guide"];
 
 // src/host/openPage.ts
 var file = "Sidebar";
