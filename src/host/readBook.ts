@@ -5,25 +5,22 @@ import type { BookReading, ReadWish, SheetRead } from './calls.ts';
 import { cellSent } from './cellSent.ts';
 import { decimalMarkOf } from './decimalMark.ts';
 import { emptyFirstSheet } from './emptyFirstSheet.ts';
+import type { FileInRun } from './fileInRun.ts';
 import { markOf } from './markOf.ts';
-import { keptIds, ownSheets, type SheetTag } from './ownSheets.ts';
-import { type Sheet, type Spreadsheet, settle } from './spreadsheet.ts';
+import { isKept, ownSheets, type SheetTag } from './ownSheets.ts';
+import { type Sheet, settle } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 
 /** The list of sheets, and the cells of those in use whose kind is asked for. No sheet that was kept is read. */
-export function readBook(spreadsheet: Spreadsheet, { kinds, ids = [] }: ReadWish): BookReading {
+export function readBook(file: FileInRun, { kinds, ids = [] }: ReadWish): BookReading {
   settle();
-  const own = new Map(ownSheets(spreadsheet).map(({ sheet, tag }) => [sheet.getSheetId(), tag]));
-  const kept = keptIds();
-  const sheets = spreadsheet.getSheets().map((sheet) => ({ sheet, id: sheet.getSheetId() }));
+  const { spreadsheet, store, sheets } = file;
   const now = new Date();
   const timeZone = spreadsheet.getSpreadsheetTimeZone();
   const [today = '', clock = ''] = Utilities.formatDate(now, timeZone, 'yyyy-MM-dd HH:mm').split(' ');
   const read: SheetRead[] = [];
-  for (const { sheet, id } of sheets) {
-    const tag = own.get(id);
-    if (tag === undefined || tag.state === 'kept' || !(kinds.includes(tag.kind) || ids.includes(id))) continue;
-    read.push(sheetRead({ sheet, id, tag }));
+  for (const { sheet, id, tag } of ownSheets(file)) {
+    if (kinds.includes(tag.kind) || ids.includes(id)) read.push(sheetRead({ sheet, id, tag }));
   }
   return {
     fileName: spreadsheet.getName(),
@@ -33,12 +30,11 @@ export function readBook(spreadsheet: Spreadsheet, { kinds, ids = [] }: ReadWish
     today,
     clock,
     activeSheet: spreadsheet.getActiveSheet().getSheetId(),
-    emptySheet: emptyFirstSheet(spreadsheet)?.getSheetId() ?? null,
-    note: readNote(),
-    sheets: sheets.map(({ sheet, id }) => {
-      const tag = own.get(id);
-      const isKept = kept.includes(id) || tag?.state === 'kept';
-      return { id, name: sheet.getName(), tag: isKept ? null : (tag ?? null), kept: isKept };
+    emptySheet: emptyFirstSheet(file)?.id ?? null,
+    note: readNote(store),
+    sheets: sheets.map((one) => {
+      const kept = isKept(file, one);
+      return { id: one.id, name: one.sheet.getName(), tag: kept ? null : (one.tag ?? null), kept };
     }),
     read,
   };

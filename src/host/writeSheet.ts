@@ -5,6 +5,7 @@ import { areaName } from '../workbook/reference.ts';
 import type { Choice, SheetPlan } from '../workbook/workbook.ts';
 import { carryEntries } from './carryEntries.ts';
 import { countedEntry } from './countedEntry.ts';
+import { cellsRead, type SheetInRun } from './fileInRun.ts';
 import {
   choiceOf,
   isStateRule,
@@ -40,21 +41,23 @@ export interface FirstEntries {
  */
 export function writeSheet({
   spreadsheet,
-  sheet,
+  target,
   plan,
   stands,
   carried,
   firstEntries,
 }: {
   spreadsheet: Spreadsheet;
-  sheet: Sheet;
+  target: SheetInRun;
   plan: SheetPlan;
   stands: 'empty' | 'begun' | 'shorter';
   carried?: { readonly from: Sheet | undefined; readonly wanted: SheetPlan };
   firstEntries: readonly FirstEntries[];
 }): void {
+  const { sheet } = target;
   makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
-  const present = stands === 'empty' ? undefined : read(sheet, plan);
+  const present = stands === 'empty' ? undefined : read(target, plan);
+  target.cells = undefined;
   const firstRow = stands === 'shorter' ? firstNewRow(plan, present?.values ?? []) : 1;
   writeFormats(sheet, plan, firstRow);
   const separator = (present && separatorIn(present.formulas)) ?? argumentSeparator(spreadsheet, sheet, plan);
@@ -75,19 +78,21 @@ export function writeSheet({
 }
 
 /** Writes only what differs from what is there; false where nothing does. */
-export function rewriteSheet(sheet: Sheet, plan: SheetPlan): boolean {
+export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
+  const { sheet } = target;
   makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
-  const present = read(sheet, plan);
+  const present = read(target, plan);
   const separator = separatorIn(present.formulas) ?? ',';
   const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
+  if (wrote) target.cells = undefined;
   renewChoices(sheet, plan);
   return wrote;
 }
 
-function read(sheet: Sheet, plan: SheetPlan) {
-  const range = sheet.getRange(1, 1, plan.rowCount, plan.columnCount);
-  return { values: range.getValues() as CellValue[][], formulas: range.getFormulas() };
-}
+const read = (target: SheetInRun, plan: SheetPlan) => ({
+  values: cellsRead(target),
+  formulas: target.sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getFormulas(),
+});
 
 /** The separator of the formulas that stand there; undefined where none of them tells. */
 function separatorIn(formulas: readonly (readonly string[])[]): ',' | ';' | undefined {
