@@ -1,12 +1,13 @@
 import { type Applied, applySheet } from './applyWorkbook.ts';
-import { saveNote } from './buildNote.ts';
+import { readNote, saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
 import { isUntouched } from './isUntouched.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
-import { done } from './outcome.ts';
+import { changed, done } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
 import { recalculateEveryMinute } from './spreadsheet.ts';
+import { hostWords } from './words.ts';
 
 /** Brings one sheet to its plan, with what belongs to such a sheet besides its cells. */
 export function applyCall(
@@ -14,6 +15,7 @@ export function applyCall(
   wish: ApplyWish,
 ): Outcome<Pick<Applied, 'sheetId' | 'made'> & { readonly name: string }> {
   const { plan, keptName, replace = false, firstEntries = [], tab, note, show } = wish;
+  if (note?.was !== undefined && note.was !== readNote(file.store)) return changed(hostWords.theBuild);
   if (note?.before !== undefined) saveNote(file.store, note.before);
   const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
   if (plan.role.kind === 'plan') recalculateEveryMinute(file.spreadsheet);

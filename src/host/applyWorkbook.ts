@@ -74,10 +74,10 @@ function bringToPlan(request: ApplyRequest, round: number): Applied {
   const made = found === undefined;
   writeTag(file, target, { ...target.tag, state: 'building' });
   writeSheet({
-    spreadsheet: file.spreadsheet,
+    file,
     target,
     plan,
-    stands: made ? 'empty' : isNew ? 'begun' : 'shorter',
+    stands: target.isNew ? 'empty' : isNew ? 'begun' : 'shorter',
     ...(target.tag.from === undefined ? {} : { carried: carriedFrom({ file, from: target.tag.from, plan }) }),
     firstEntries: isNew ? firstEntries : [],
   });
@@ -157,7 +157,14 @@ function keep(file: FileInRun, old: OwnSheet): void {
 function newSheet({ file, plan, old }: { file: FileInRun; plan: SheetPlan; old: OwnSheet | undefined }): OwnSheet {
   const { role } = plan;
   const wanted = old?.tag.name ?? plan.name;
-  const one = orphanCalled(file, wanted) ?? insertedSheet({ file, wanted, place: placeFor({ file, role, old }) });
+  const there = file.spreadsheet.getSheetByName(wanted);
+  const one =
+    (there === null ? undefined : orphan(file, there)) ??
+    insertedSheet({
+      file,
+      name: there === null ? wanted : freeSheetName(file.spreadsheet, wanted),
+      place: placeFor({ file, role, old }),
+    });
   const tag: SheetTag = {
     kind: role.kind,
     ...(role.className === undefined ? {} : { className: role.className }),
@@ -171,18 +178,15 @@ function newSheet({ file, plan, old }: { file: FileInRun; plan: SheetPlan; old: 
 }
 
 /** A sheet that a run made and could not tag any more. */
-function orphanCalled(file: FileInRun, name: string): SheetInRun | undefined {
-  const orphan = file.spreadsheet.getSheetByName(name);
-  if (orphan === null) return undefined;
-  const one = sheetById(file, orphan.getSheetId());
-  return one !== undefined && one.tag === undefined && !isKept(file, one) && orphan.getLastRow() === 0
-    ? one
-    : undefined;
+function orphan(file: FileInRun, sheet: Sheet): SheetInRun | undefined {
+  const one = sheetById(file, sheet.getSheetId());
+  const isFree = one !== undefined && one.tag === undefined && !isKept(file, one);
+  return isFree && sheet.getLastRow() === 0 ? one : undefined;
 }
 
-function insertedSheet({ file, wanted, place }: { file: FileInRun; wanted: string; place: number }): SheetInRun {
-  const sheet = file.spreadsheet.insertSheet(freeSheetName(file.spreadsheet, wanted), place);
-  const one: SheetInRun = { sheet, id: sheet.getSheetId() };
+function insertedSheet({ file, name, place }: { file: FileInRun; name: string; place: number }): SheetInRun {
+  const sheet = file.spreadsheet.insertSheet(name, place);
+  const one: SheetInRun = { sheet, id: sheet.getSheetId(), isNew: true };
   file.sheets.splice(place, 0, one);
   return one;
 }

@@ -13,6 +13,8 @@ export interface SheetInRun {
   /** Where its tag stands, and the words that stand there. */
   entry?: GoogleAppsScript.Spreadsheet.DeveloperMetadata | undefined;
   words?: string | undefined;
+  /** True where this run has put the sheet in: nobody has anything in it yet. */
+  isNew?: true;
   /** Its cells as this run has read them, until it writes there itself. */
   cells?: readonly (readonly CellValue[])[] | undefined;
 }
@@ -26,16 +28,24 @@ export interface FileInRun {
   readonly store: FileStore;
   /** In the order of the tabs. */
   readonly sheets: SheetInRun[];
+  readonly locale: () => string;
   /** Whether it was asked what each sheet is. */
   isKnown: boolean;
 }
 
-export const fileInRun = (spreadsheet: Spreadsheet): FileInRun => ({
-  spreadsheet,
-  store: fileStore(),
-  sheets: spreadsheet.getSheets().map((sheet) => ({ sheet, id: sheet.getSheetId() })),
-  isKnown: false,
-});
+export function fileInRun(spreadsheet: Spreadsheet): FileInRun {
+  let locale: string | undefined;
+  return {
+    spreadsheet,
+    store: fileStore(),
+    sheets: spreadsheet.getSheets().map((sheet) => ({ sheet, id: sheet.getSheetId() })),
+    locale: () => {
+      locale ??= spreadsheet.getSpreadsheetLocale();
+      return locale;
+    },
+    isKnown: false,
+  };
+}
 
 /** The sheet with the number that it keeps however it is named or moved; undefined where it is gone, or none is asked for. */
 export const sheetById = (file: FileInRun, id: number | null | undefined): SheetInRun | undefined =>

@@ -26,7 +26,8 @@ export function notePreparedPlan({
   settle();
   const { planNow, planThen } = prepareCells;
   const joined = String(sheet.getRange(planNow.row, planNow.column).getValue());
-  const mark = markOf('plan', valuesOf(plan.sheet));
+  plan.cells = valuesOf(plan.sheet);
+  const mark = markOf('plan', plan.cells);
   const note = seen.some((one) => one.id === plan.id && one.mark === mark) ? joined : '';
   const cell = sheet.getRange(planThen.row, planThen.column);
   if (cell.getValue() !== note) writeTexts(cell, [[note]]);

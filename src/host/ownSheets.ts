@@ -50,11 +50,9 @@ function readTag(words: string): SheetTag | undefined {
  * tagged again when it is next built.
  */
 function tagByContents(one: SheetInRun): SheetTag | undefined {
-  const { sheet } = one;
-  if (sheet.getLastRow() === 0) return undefined;
   const found = recognisedSheet(cellsRead(one));
   if (found === undefined) return undefined;
-  return { ...found, state: hostWords.isKeptName(sheet.getName()) ? 'kept' : 'built' };
+  return { ...found, state: hostWords.isKeptName(one.sheet.getName()) ? 'kept' : 'built' };
 }
 
 /**
@@ -80,11 +78,14 @@ export function tagOf(file: FileInRun, one: SheetInRun): SheetTag | undefined {
 
 function lookUpTags(file: FileInRun): void {
   for (const [one, { entry, words, tag }] of tagged(file, tagKey)) Object.assign(one, { entry, words, tag });
-  const unknown = () => file.sheets.filter((one) => one.tag === undefined && !keptIds(file).includes(one.id));
-  if (unknown().length > 0) for (const [one, { tag }] of tagged(file, keptKey)) one.tag ??= tag;
+  // Nothing can be said of a sheet in which nothing stands.
+  const filled = file.sheets.filter(
+    (one) => one.tag === undefined && !keptIds(file).includes(one.id) && one.sheet.getLastRow() > 0,
+  );
+  if (filled.length > 0) for (const [one, { tag }] of tagged(file, keptKey)) one.tag ??= tag;
   const inUse = new Set(file.sheets.flatMap(({ tag }) => (tag === undefined || isOld(tag) ? [] : [roleName(tag)])));
-  for (const one of unknown()) {
-    const tag = tagByContents(one);
+  for (const one of filled) {
+    const tag = one.tag === undefined ? tagByContents(one) : undefined;
     if (tag === undefined) continue;
     if (!isOld(tag)) {
       // Two sheets cannot be in use for one role: beside a tagged one the other is somebody's copy.

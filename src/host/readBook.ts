@@ -1,15 +1,13 @@
-import type { CellValue } from '../measurement/cellValue.ts';
 import { classColumns } from '../workbook/layout.ts';
 import { readNote } from './buildNote.ts';
 import type { BookReading, ReadWish, SheetRead } from './calls.ts';
 import { cellSent } from './cellSent.ts';
 import { decimalMarkOf } from './decimalMark.ts';
 import { emptyFirstSheet } from './emptyFirstSheet.ts';
-import type { FileInRun } from './fileInRun.ts';
+import { cellsRead, type FileInRun } from './fileInRun.ts';
 import { markOf } from './markOf.ts';
-import { isKept, ownSheets, type SheetTag } from './ownSheets.ts';
+import { isKept, type OwnSheet, ownSheets } from './ownSheets.ts';
 import { type Sheet, settle } from './spreadsheet.ts';
-import { valuesOf } from './valuesOf.ts';
 
 /** The list of sheets, and the cells of those in use whose kind is asked for. No sheet that was kept is read. */
 export function readBook(file: FileInRun, { kinds, ids = [] }: ReadWish): BookReading {
@@ -19,12 +17,12 @@ export function readBook(file: FileInRun, { kinds, ids = [] }: ReadWish): BookRe
   const timeZone = spreadsheet.getSpreadsheetTimeZone();
   const [today = '', clock = ''] = Utilities.formatDate(now, timeZone, 'yyyy-MM-dd HH:mm').split(' ');
   const read: SheetRead[] = [];
-  for (const { sheet, id, tag } of ownSheets(file)) {
-    if (kinds.includes(tag.kind) || ids.includes(id)) read.push(sheetRead({ sheet, id, tag }));
+  for (const one of ownSheets(file)) {
+    if (kinds.includes(one.tag.kind) || ids.includes(one.id)) read.push(sheetRead(one));
   }
   return {
     fileName: spreadsheet.getName(),
-    decimalMark: decimalMarkOf(spreadsheet.getSpreadsheetLocale()),
+    decimalMark: decimalMarkOf(file.locale()),
     timeZone,
     now: now.getTime(),
     today,
@@ -40,8 +38,14 @@ export function readBook(file: FileInRun, { kinds, ids = [] }: ReadWish): BookRe
   };
 }
 
-function sheetRead({ sheet, id, tag }: { sheet: Sheet; id: number; tag: SheetTag }): SheetRead {
-  const cells: readonly (readonly CellValue[])[] = valuesOf(sheet);
+/**
+ * The Plan is handed on as the run has compared it, where the run wrote nothing there: whoever types there meanwhile is
+ * seen by the next call, which compares again. All others are read as they stand now.
+ */
+function sheetRead(one: OwnSheet): SheetRead {
+  const { sheet, id, tag } = one;
+  if (tag.kind !== 'plan') one.cells = undefined;
+  const cells = cellsRead(one);
   return {
     id,
     cells: cells.map((line) => line.map(cellSent)),
