@@ -121,6 +121,8 @@ export interface ApplyWish extends WriteWish {
 
 /** What is noted before anything is written, and when it is written, so that whoever opens the file next can go on. */
 export interface NoteWish {
+  /** The note as the page has read it: another one refuses the call, so that nobody's build is forgotten. */
+  readonly was?: string;
   readonly before?: string;
   readonly after?: string;
 }

@@ -2,10 +2,10 @@ import { classColumns } from '../workbook/layout.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
 import type { Outcome } from './calls.ts';
 import { withDocumentLock } from './documentLock.ts';
+import { type FileInRun, fileInRun, sheetById } from './fileInRun.ts';
 import { busy, done } from './outcome.ts';
 import { ownSheets } from './ownSheets.ts';
-import { sheetById } from './sheetById.ts';
-import { openSpreadsheet, type Sheet, type Spreadsheet, settle } from './spreadsheet.ts';
+import { openSpreadsheet, type Sheet, settle } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 
 const property = 'labrow.check';
@@ -24,17 +24,17 @@ interface CheckNoted {
  */
 export function checkAgain(): Outcome<{ readonly renewed: number; readonly missing: readonly number[] }> {
   const locked = withDocumentLock(2000, () => {
-    const spreadsheet = openSpreadsheet();
-    let renewed = putBack(spreadsheet) ? 1 : 0;
+    const file = fileInRun(openSpreadsheet());
+    let renewed = putBack(file) ? 1 : 0;
     const missing = new Set<number>();
-    for (const { sheet, tag } of ownSheets(spreadsheet)) {
-      if (tag.kind !== 'class' || tag.state === 'kept') continue;
+    for (const { sheet, id, tag } of ownSheets(file)) {
+      if (tag.kind !== 'class') continue;
       for (const { known, headingRow } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
         if (known) continue;
         const formula = checkCell(sheet, headingRow).getFormula();
-        if (formula === '') missing.add(sheet.getSheetId());
+        if (formula === '') missing.add(id);
         else {
-          renew(sheet, { sheetId: sheet.getSheetId(), row: headingRow, formula });
+          renew(file, sheet, { sheetId: id, row: headingRow, formula });
           renewed += 1;
         }
       }
@@ -47,30 +47,29 @@ export function checkAgain(): Outcome<{ readonly renewed: number; readonly missi
 const checkCell = (sheet: Sheet, row: number) => sheet.getRange(row, classColumns.check);
 
 /** The same formula set over itself is not worked out again, so the cell is empty in between. */
-function renew(sheet: Sheet, noted: CheckNoted): void {
-  const store = PropertiesService.getDocumentProperties();
-  store.setProperty(property, JSON.stringify(noted));
+function renew({ store }: FileInRun, sheet: Sheet, noted: CheckNoted): void {
+  store.write(property, JSON.stringify(noted));
   const cell = checkCell(sheet, noted.row);
   cell.setValue('');
   settle();
   cell.setValue(noted.formula);
-  store.deleteProperty(property);
+  store.remove(property);
 }
 
 /** A formula that an earlier press took out and could not put back, where its block still stands as it did. */
-function putBack(spreadsheet: Spreadsheet): boolean {
-  const store = PropertiesService.getDocumentProperties();
-  const words = store.getProperty(property);
-  if (words === null) return false;
+function putBack(file: FileInRun): boolean {
+  const { store } = file;
+  const words = store.read(property);
+  if (words === '') return false;
   const noted = readNoted(words);
-  const sheet = noted && sheetById(spreadsheet, noted.sheetId);
+  const sheet = noted && sheetById(file, noted.sheetId)?.sheet;
   const isHeading =
     noted !== undefined &&
     sheet !== undefined &&
     readClassSheet(valuesOf(sheet))?.blocks.some(({ headingRow }) => headingRow === noted.row) === true;
   const isEmpty = isHeading && checkCell(sheet, noted.row).getFormula() === '';
   if (isEmpty) checkCell(sheet, noted.row).setValue(noted.formula);
-  store.deleteProperty(property);
+  store.remove(property);
   return isEmpty;
 }
 

@@ -43,6 +43,7 @@ export const hostWords = {
     advice: 'Somebody changed it meanwhile, so nothing was written. Look again and press once more.',
   },
   theSheet: (name: string) => `the sheet “${name}”`,
+  theBuild: 'the build that is under way',
   aSheetGone: 'a sheet that is no longer there',
   olderPage: {
     expected: 'a sidebar of the same version as the script',

@@ -161,7 +161,9 @@ describe('a class and a team that come later', () => {
     }
     expect(host.book.sheets.filter(({ name }) => name.startsWith('Progress'))).toHaveLength(1);
   });
-  it('are counted in what to prepare, in the sheet as well as in the sidebar', () => {
+  it('are counted in what to prepare, and the sheet says that its list is older until it is written again', () => {
+    expect(answerOf(call(host, 'readPreparation')).sheet).toBe('out of date');
+    answerOf(call(host, 'writePrepareSheet', true));
     const view = answerOf(call(host, 'readPreparation'));
     expect(view.sheet).toBe('up to date');
     // Six teams: the day’s label and two for each of them.

@@ -82,7 +82,10 @@ function sheetsFor(
   return wanted.map(({ name }, index) => byKeys[index] ?? take((one) => one.name === name));
 }
 
-/** Who joins in mid-lesson touches the Plan, one class, and the sheets that list all teams or classes; nobody else's. */
+/**
+ * Who joins in mid-lesson touches the Plan, one class and Progress; the Poll where a class is new to it. Prepare says by
+ * itself that its list is of an earlier Plan.
+ */
 function tasksJoining(
   book: Book,
   {
@@ -97,7 +100,7 @@ function tasksJoining(
   const isNew = all.some((task) => isOwn(task) && sheetInUse(book, task.role) === undefined);
   return all.filter((task) => {
     const { kind } = task.role;
-    return kind === 'class' ? isOwn(task) : kind === 'poll' ? isNew : kind !== 'help';
+    return kind === 'class' ? isOwn(task) : kind === 'poll' ? isNew : kind === 'plan' || kind === 'progress';
   });
 }
 

@@ -76,7 +76,7 @@ export interface ProtectionState {
 }
 
 export interface Metadata {
-  readonly key: string;
+  key: string;
   value: string;
   visibility: 'DOCUMENT' | 'PROJECT';
   readonly id: number;

@@ -384,7 +384,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
     return this.#self();
   }
   getDeveloperMetadata(): HostMetadata[] {
-    return metadataOf(this.sheet_.metadata);
+    return metadataOf({ list: this.sheet_.metadata, sheet: () => this.#self() });
   }
 }
 
