@@ -97,7 +97,7 @@ export function restore(saved: Saved, book: Book, stores: Stores): readonly stri
   }
   const states = saved.sheets.map((sheet): [SavedSheet, SheetState] => {
     const state = book.addSheet(sheet.name, book.sheets.length, sheet.id);
-    Object.assign(state, {
+    book.shapeSheet(state, {
       hidden: sheet.hidden,
       tabColor: sheet.tabColor,
       gridlinesHidden: sheet.gridlinesHidden,
