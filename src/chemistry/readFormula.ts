@@ -1,7 +1,7 @@
 import { quoted } from '../errors/quoted.ts';
 import { type ChemError, failure, type Result, success } from '../errors/result.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
-import { elements } from './elements.ts';
+import { elementBySymbol } from './elements.ts';
 import { assembled, atomsOfUnits, type Formula, type FormulaPart, type FormulaUnit, isWater } from './formula.ts';
 import { likelySpellings } from './likelySpellings.ts';
 import { lookAlikes } from './lookAlikes.ts';
@@ -226,12 +226,12 @@ class FormulaReader {
   }
 
   private plainLabel(symbol: string): string {
-    const label = heavyHydrogen[symbol] ?? elements().get(symbol)?.symbol;
+    const label = heavyHydrogen[symbol] ?? elementBySymbol(symbol)?.symbol;
     return label ?? this.stopAtSymbol(symbol);
   }
 
   private isotope(symbol: string, massNumber: string, at: number): string {
-    const { atomicNumber } = elements().get(symbol) ?? this.stopAtSymbol(symbol);
+    const { atomicNumber } = elementBySymbol(symbol) ?? this.stopAtSymbol(symbol);
     const mass = Number(massNumber);
     if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
       this.stop({

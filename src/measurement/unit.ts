@@ -87,9 +87,8 @@ function knownUnits(): Map<string, NamedUnit> {
   known = new Map();
   for (const [kind, row] of Object.entries(unitTable)) {
     for (const pair of row.split(' ')) {
-      const symbol = pair.slice(0, pair.indexOf('|'));
-      const power = Number(pair.split('|1e')[1]);
-      known.set(plain(symbol), { kind: kind as QuantityKind, symbol, power });
+      const [symbol = '', factor = '', plainSymbol = symbol] = pair.split('|');
+      known.set(plainSymbol, { kind: kind as QuantityKind, symbol, power: Number(factor.slice('1e'.length)) });
     }
   }
   known.set('%', { kind: 'percent', symbol: '%', power: 0 });
