@@ -21,13 +21,9 @@ export interface ListedIon {
 
 const read = (list: string): ListedIon[] =>
   list.split(' ').map((written) => {
-    const [, body, digits, sign] = /^(.*?)(?:\^(\d))?([+-])$/.exec(written) as unknown as [
-      string,
-      string,
-      string?,
-      string?,
-    ];
-    return { body, charge: Number(digits ?? 1) * (sign === '-' ? -1 : 1) };
+    const caret = written.indexOf('^');
+    const size = caret < 0 ? 1 : Number(written.slice(caret + 1, -1));
+    return { body: written.slice(0, caret < 0 ? -1 : caret), charge: written.endsWith('-') ? -size : size };
   });
 
 let cations: readonly ListedIon[] | undefined;

@@ -304,6 +304,15 @@ describe('readFormula', () => {
   });
 });
 
+describe('a formula that is read again', () => {
+  it('is the one that was read before; what cannot be read names the argument of its own call', () => {
+    expect(readFormula('CuSO4·5H2O')).toBe(readFormula(' CuSO4·5H2O ', 'solute'));
+    for (const argument of ['formula', 'solute']) {
+      expect(readFormula('nacl', argument)).toMatchObject({ ok: false, error: { argument } });
+    }
+  });
+});
+
 describe('elements', () => {
   it('are those of the published table, in its latest edition', () => {
     expect(readFileSync(new URL('../../src/chemistry/elementTable.generated.ts', import.meta.url), 'utf8')).toBe(
