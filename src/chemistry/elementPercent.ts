@@ -1,7 +1,7 @@
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { composition } from './composition.ts';
-import { elementOf, elements } from './elements.ts';
+import { allElements, elementBySymbol, elementOf } from './elements.ts';
 import type { Formula } from './formula.ts';
 import { readFormula } from './readFormula.ts';
 
@@ -17,9 +17,9 @@ export function elementPercent(formula: Formula, element: string): Result<number
   const isotope = isotopeNamed(typed);
   if (isotope !== undefined)
     return shareOf(formula, { element, wanted: isotope, isWanted: (label) => label === isotope });
-  const named = [...elements().values()].find(({ name }) => name === typed.toLowerCase());
+  const named = allElements().find(({ name }) => name === typed.toLowerCase());
   const wanted = named?.symbol ?? typed;
-  if (!elements().has(wanted)) {
+  if (elementBySymbol(wanted) === undefined) {
     const read = readFormula(typed, 'element');
     if (!read.ok) return read;
     return failure({

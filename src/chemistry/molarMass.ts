@@ -1,7 +1,7 @@
 import { failure, type Result, success } from '../errors/result.ts';
 import { finite } from '../measurement/finite.ts';
 import { type GramsPerMole, gramsPerMole } from '../measurement/quantity.ts';
-import { elements, relativeMass } from './elements.ts';
+import { elementBySymbol, relativeMass } from './elements.ts';
 import type { Formula } from './formula.ts';
 
 /**
@@ -13,7 +13,7 @@ export function atomicMass(label: string): Result<number> {
   const mass = relativeMass(label);
   if (mass !== undefined) return success(mass);
   // An isotope has a mass, so this label is the symbol of an element.
-  const element = elements().get(label);
+  const element = elementBySymbol(label);
   return failure({
     code: 'atomic-weight-none',
     argument: 'formula',

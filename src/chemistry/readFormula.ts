@@ -1,7 +1,7 @@
 import { quoted } from '../errors/quoted.ts';
 import { type ChemError, failure, type Result, success } from '../errors/result.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
-import { elements } from './elements.ts';
+import { elementBySymbol } from './elements.ts';
 import { assembled, atomsOfUnits, type Formula, type FormulaPart, type FormulaUnit, isWater } from './formula.ts';
 import { likelySpellings } from './likelySpellings.ts';
 import { lookAlikes } from './lookAlikes.ts';
@@ -226,12 +226,12 @@ class FormulaReader {
   }
 
   private plainLabel(symbol: string): string {
-    const label = heavyHydrogen[symbol] ?? elements().get(symbol)?.symbol;
+    const label = heavyHydrogen[symbol] ?? elementBySymbol(symbol)?.symbol;
     return label ?? this.stopAtSymbol(symbol);
   }
 
   private isotope(symbol: string, massNumber: string, at: number): string {
-    const { atomicNumber } = elements().get(symbol) ?? this.stopAtSymbol(symbol);
+    const { atomicNumber } = elementBySymbol(symbol) ?? this.stopAtSymbol(symbol);
     const mass = Number(massNumber);
     if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
       this.stop({
@@ -519,6 +519,10 @@ function readAsTyped(text: string, argument: string): Result<Formula> {
   }
 }
 
+/** What was read, by text, since a block or a column holds one formula many times; forgotten all together when many. */
+const formulas = new Map<string, Result<Formula>>();
+const formulasMax = 200;
+
 /**
  * A formula as people type it: nested brackets of three kinds, hydrates after a dot, subscript digits, isotopes such as
  * `[13C]`, D and T, and a charge at the end. Reading takes time in proportion to the length of the text.
@@ -548,8 +552,14 @@ export function readFormula(cell: CellValue, argument = 'formula'): Result<Formu
       advice: 'Write repeated groups in brackets with a number, as in (CH2)10.',
     });
   }
+  const known = formulas.get(text);
+  if (known !== undefined) return known;
   const read = readAsTyped(text, argument);
   const meant = lookAlikes(read, text, (other) => readAsTyped(other, argument));
+  if (meant.length === 0 && read.ok) {
+    if (formulas.size >= formulasMax) formulas.clear();
+    formulas.set(text, read);
+  }
   if (meant.length === 0) return read;
   return lookAlikeError({ text, meant, argument });
 }

@@ -1,3 +1,9 @@
+// Sentences that most codes share.
+const forArgument = 'Expected {expected} for {argument}, received {received}. {advice}';
+const withoutArgument = 'Expected {expected}, received {received}. {advice}';
+const oneReading = 'Expected one reading of {argument}, received {received}. {advice}';
+const argumentToBe = 'Expected {argument} to be {expected}, received {received}. {advice}';
+
 /**
  * Every error text for people, by code. `full` is thrown for single cells; `short` stands in its own place in a range.
  * Placeholders: {argument}, {expected}, {received}, {advice}, {brief}.
@@ -5,229 +11,229 @@
 export const messages = {
   // measurement
   'number-expected': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: number expected',
   },
   'number-two-readings': {
-    full: 'Expected one reading of {argument}, received {received}. {advice}',
+    full: oneReading,
     short: '⚠ {brief}?',
   },
   'number-out-of-range': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: power of ten',
   },
   'figures-out-of-range': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ figures: 1 to 30',
   },
   'accepted-zero': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ accepted is 0',
   },
   'mean-zero': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ mean is 0',
   },
   'quantity-expected': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {brief} expected',
   },
   'unit-other-kind': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {brief}',
   },
   'unit-unknown': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ unit: {brief}?',
   },
   'percent-two-readings': {
-    full: 'Expected one reading of {argument}, received {received}. {advice}',
+    full: oneReading,
     short: '⚠ {brief}?',
   },
   'not-above-zero': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument} not above 0',
   },
   'below-zero': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument} below 0',
   },
   'glassware-size': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ size: {brief}',
   },
   // chemistry: formulas and ions
   'formula-expected': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ formula expected',
   },
   'formula-too-long': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ formula too long',
   },
   'formula-too-deep': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: too many brackets',
   },
   'formula-case': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ {brief}',
   },
   'formula-character': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: other character',
   },
   'formula-part-missing': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: part missing',
   },
   'element-unknown': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ element {brief}?',
   },
   'bracket-not-closed': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: {brief}',
   },
   'bracket-not-opened': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: {brief} out of place',
   },
   'bracket-empty': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: empty brackets',
   },
   'separator-in-bracket': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: bracket still open',
   },
   'coefficient-before-formula': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: number in front',
   },
   'coefficient-out-of-range': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: number after the dot',
   },
   'number-out-of-place': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: number out of place',
   },
   'subscript-zero': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: 0 after a symbol',
   },
   'subscript-too-large': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: number too large',
   },
   'subscript-not-whole': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ formula: whole numbers',
   },
   'isotope-shape': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ isotope as in [13C]',
   },
   'isotope-unlikely': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ mass number?',
   },
   'formula-look-alike': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ {brief}',
   },
   'charge-two-readings': {
-    full: 'Expected one reading of {argument}, received {received}. {advice}',
+    full: oneReading,
     short: '⚠ {brief}',
   },
   'formula-with-charge': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ substance without a charge',
   },
   'atomic-weight-none': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ {brief}: no atomic weight',
   },
   'element-not-in-formula': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ no {brief} in it',
   },
   'ions-weak': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ weak: mostly undissociated',
   },
   'ions-sparingly': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ hardly dissolves',
   },
   'ions-unknown': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ ions not known here',
   },
   'ion-not-in-formula': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ ion: {brief}?',
   },
   'ion-none': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ gives no ions',
   },
   'molarity-above-saturated': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ more than dissolves',
   },
   // chemistry: solutions
   'density-unlikely': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument} in kg/m³?',
   },
   'purity-out-of-range': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: 0 to 100 %',
   },
   'final-below-stock-volume': {
-    full: 'Expected {argument} to be {expected}, received {received}. {advice}',
+    full: argumentToBe,
     short: '⚠ final volume too small',
   },
   'factor-not-above-one': {
-    full: 'Expected {argument} to be {expected}, received {received}. {advice}',
+    full: argumentToBe,
     short: '⚠ factor not above 1',
   },
   'stages-out-of-range': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ stages: 1 to 100',
   },
   'percent-of-line': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: 0 to 100 %',
   },
   'percent-beyond-line': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument} far off the two lines',
   },
   'lines-alike': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ two lines alike',
   },
   'percent-unclear': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ % w/w or % w/v?',
   },
   'concentration-unit-unknown': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: unit',
   },
   'conversion-needs': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {brief} needed',
   },
   'solute-over-whole': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ more solute than solution',
   },
   'target-not-below-stock': {
-    full: 'Expected {argument} to be {expected}, received {received}. {advice}',
+    full: argumentToBe,
     short: '⚠ target not below stock',
   },
   // workbook
@@ -236,130 +242,130 @@ export const messages = {
     short: '⚠ no lines in the Plan',
   },
   'plan-setting': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ setting',
   },
   'plan-line': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ line of the Plan',
   },
   // lab: a quantity and what it is given
   'quantity-unknown': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ quantity unknown',
   },
   'given-shape': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ given: two columns',
   },
   'given-unknown': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ given: {brief}',
   },
   'given-twice': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ given twice: {brief}',
   },
   'given-missing': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {brief} missing',
   },
   // lab: hints, readings, numbers for teams
   'hint-level': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ level 1, 2 or 3',
   },
   'lesson-setting': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ setting',
   },
   'numbers-shelf': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ not with this shelf',
   },
   'numbers-solute': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ solute',
   },
   'numbers-start': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ number to start from',
   },
   'nothing-to-picture': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ nothing to draw',
   },
   'particles-too-far-apart': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ too far apart to draw',
   },
   // functions: cells and ranges
   'ranges-unfit': {
-    full: 'Expected {expected}, received {received}. {advice}',
+    full: withoutArgument,
     short: '⚠ ranges do not fit',
   },
   'one-cell-only': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: one cell only',
   },
   'columns-only': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: one column only',
   },
   'range-shape': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: other shape',
   },
   'range-missing': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument} missing',
   },
   'arguments-too-many': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ too many arguments',
   },
   'cell-missing': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument} missing',
   },
   'cell-holds-error': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: an error',
   },
   'whole-number-expected': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: whole number',
   },
   'yes-or-no-expected': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: TRUE or FALSE',
   },
   'text-expected': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: text expected',
   },
   'text-too-long': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: too long',
   },
   'ratio-two-readings': {
-    full: 'Expected one reading of {argument}, received {received}. {advice}',
+    full: oneReading,
     short: '⚠ {brief}?',
   },
   'choice-unknown': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: not one of the choices',
   },
   'out-of-limits': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ {argument}: {expected}',
   },
   'target-zero': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ target 0 needs a tolerance',
   },
   'result-not-finite': {
-    full: 'Expected {expected} for {argument}, received {received}. {advice}',
+    full: forArgument,
     short: '⚠ result beyond all numbers',
   },
 } as const satisfies Record<string, { readonly full: string; readonly short: string }>;

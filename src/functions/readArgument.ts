@@ -2,6 +2,7 @@ import { readFormula } from '../chemistry/readFormula.ts';
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { patternOnUse } from '../measurement/patternOnUse.ts';
 import { readMeasure } from '../measurement/readMeasure.ts';
 import { readNumber, type TypedNumber } from '../measurement/readNumber.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
@@ -95,7 +96,8 @@ const withoutPercentSign = (cell: CellValue): CellValue =>
   typeof cell === 'string' ? cell.replace(/\s*%\s*$/, '') : cell;
 
 /** A number that stands apart; digits joined to a letter, as in cm3 or s-1, belong to a unit. */
-const anotherNumber = /(?<![\p{L}\d]\^?[-−–]?)\d/u;
+const anotherNumber = patternOnUse(String.raw`(?<![\p{L}\d]\^?[-−–]?)\d`, 'u');
+const unitBegins = patternOnUse(String.raw`^[\p{L}°%‰′″]`, 'u');
 
 /** A unit does not change how many figures there are, so any may follow, known or not. */
 function readFigures(cell: CellValue, name: string): Result<TypedNumber> {
@@ -104,8 +106,7 @@ function readFigures(cell: CellValue, name: string): Result<TypedNumber> {
   if (!read.ok) return read;
   const { number, unit, unitTyped } = read.value;
   const behind = unitTyped.normalize('NFKC');
-  const isUnit =
-    unitTyped === '' || unit !== undefined || (/^[\p{L}°%‰′″]/u.test(behind) && !anotherNumber.test(behind));
+  const isUnit = unitTyped === '' || unit !== undefined || (unitBegins().test(behind) && !anotherNumber().test(behind));
   return isUnit ? success(number) : readNumber(cell, name, options);
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { composition } from '../../src/chemistry/composition.ts';
 import { elementPercent } from '../../src/chemistry/elementPercent.ts';
-import { elementOf, elements, relativeMass } from '../../src/chemistry/elements.ts';
+import { allElements, elementBySymbol, elementOf, relativeMass } from '../../src/chemistry/elements.ts';
 import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
@@ -13,8 +13,14 @@ const messagesOf = (result: Result<unknown>) =>
   result.ok ? [] : [errorText(result.error), shortErrorText(result.error)];
 
 describe('elements', () => {
+  it('are found by their symbols alone', () => {
+    expect(allElements().map(({ symbol }) => elementBySymbol(symbol))).toEqual(allElements());
+    for (const text of ['', 'H 1', 'H 1 hydrogen', 'hydrogen', 'h', '1', ' ', '\n', '[2H]', 'Xy']) {
+      expect(elementBySymbol(text), text).toBeUndefined();
+    }
+  });
   it('carry their name, number and weight, or the mass number of their longest-lived isotope [IUPAC, CIAAW]', () => {
-    expect([elements().get('Cl'), elements().get('Tc')]).toEqual([
+    expect([elementBySymbol('Cl'), elementBySymbol('Tc')]).toEqual([
       { symbol: 'Cl', name: 'chlorine', atomicNumber: 17, weight: 35.45, longestLived: undefined },
       { symbol: 'Tc', name: 'technetium', atomicNumber: 43, weight: undefined, longestLived: 97 },
     ]);

@@ -6,7 +6,7 @@ import { readCsv } from '../../scripts/generate/csv.ts';
 import { elementsSource } from '../../scripts/generate/elements.ts';
 import { composition } from '../../src/chemistry/composition.ts';
 import { elementPercent } from '../../src/chemistry/elementPercent.ts';
-import { elements } from '../../src/chemistry/elements.ts';
+import { allElements, elementBySymbol } from '../../src/chemistry/elements.ts';
 import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { formulaLengthMax, readFormula } from '../../src/chemistry/readFormula.ts';
 import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
@@ -304,15 +304,24 @@ describe('readFormula', () => {
   });
 });
 
+describe('a formula that is read again', () => {
+  it('is the one that was read before; what cannot be read names the argument of its own call', () => {
+    expect(readFormula('CuSO4·5H2O')).toBe(readFormula(' CuSO4·5H2O ', 'solute'));
+    for (const argument of ['formula', 'solute']) {
+      expect(readFormula('nacl', argument)).toMatchObject({ ok: false, error: { argument } });
+    }
+  });
+});
+
 describe('elements', () => {
   it('are those of the published table, in its latest edition', () => {
     expect(readFileSync(new URL('../../src/chemistry/elementTable.generated.ts', import.meta.url), 'utf8')).toBe(
       elementsSource(published('atomic-weights.csv')),
     );
     const rows = readCsv(published('atomic-weights.csv'));
-    expect(elements().size).toBe(118);
+    expect(allElements().length).toBe(118);
     for (const { symbol = '', Z, calculation_value = '', has_standard_atomic_weight } of rows) {
-      expect(elements().get(symbol)).toMatchObject({
+      expect(elementBySymbol(symbol)).toMatchObject({
         atomicNumber: Number(Z),
         weight: has_standard_atomic_weight === 'yes' ? Number(calculation_value) : undefined,
       });
@@ -326,7 +335,7 @@ describe('elements', () => {
     expect(massOf(symbol)).toBe(weight);
   });
   it('say why an element has no standard atomic weight, and offer a mass number, for all 34 of them', () => {
-    const without = [...elements().values()].filter(({ weight }) => weight === undefined);
+    const without = allElements().filter(({ weight }) => weight === undefined);
     expect(without.length).toBe(34);
     for (const { symbol } of without) {
       const mass = molarMass(succeeded(readFormula(`${symbol}Cl`)));
