@@ -49,7 +49,7 @@ function shownEntries(host: StandIn) {
     { step: 'cautions read', text: 'yes, KBr', check: 'on target' },
   ];
 }
-const columns = { entry: 2, check: 4, step: 12 };
+const columns = { entry: 3, check: 5, step: 13 };
 
 /** Types the entries as a student does, and makes sure that each gets the answer it is there for. */
 function typeEntries(host: StandIn): void {

@@ -203,6 +203,8 @@ export interface PreparationView {
 export interface KeyView {
   readonly date: string;
   readonly activity: string;
+  /** Each order of work once in words: the letters of the teams differ. */
+  readonly orders: readonly { readonly title: string; readonly order: string }[];
   readonly teams: readonly {
     readonly className: string;
     readonly team: string;

@@ -191,19 +191,26 @@ function insertedSheet({ file, name, place }: { file: FileInRun; name: string; p
   return one;
 }
 
+/** What students use stands first, then what the teacher does. */
+const tabOrder: Readonly<Record<SheetRole['kind'], number>> = {
+  class: 1,
+  poll: 2,
+  progress: 3,
+  plan: 4,
+  help: 5,
+  prepare: 6,
+  record: 7,
+  key: 8,
+};
+
 /**
- * Tabs stand in the order Plan, classes, Progress, Help; a new sheet in place of an old one takes its place.
- * Kept sheets stay behind all others.
+ * A new sheet stands before those that come after its kind; one in place of an old one takes its place. Kept sheets stay
+ * behind all others.
  */
 function placeFor({ file, role, old }: { file: FileInRun; role: SheetRole; old: OwnSheet | undefined }): number {
   if (old !== undefined) return old.sheet.getIndex() - 1;
   const behind = ownSheets(file).find(
-    ({ tag }) =>
-      tag.state !== 'leaving' &&
-      ((role.kind === 'plan' && tag.kind !== 'plan') ||
-        (role.kind === 'class' && (tag.kind === 'progress' || tag.kind === 'help')) ||
-        (role.kind === 'progress' && tag.kind === 'help') ||
-        (role.kind === 'poll' && (tag.kind === 'record' || tag.kind === 'help'))),
+    ({ tag }) => tag.state !== 'kept' && tag.state !== 'leaving' && tabOrder[tag.kind] > tabOrder[role.kind],
   );
   if (behind !== undefined) return behind.sheet.getIndex() - 1;
   const { sheets } = file;

@@ -1,4 +1,3 @@
-import { classColumns } from '../workbook/layout.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
 import type { Outcome } from './calls.ts';
 import { withDocumentLock } from './documentLock.ts';
@@ -14,6 +13,7 @@ const property = 'labrow.check';
 interface CheckNoted {
   readonly sheetId: number;
   readonly row: number;
+  readonly column: number;
   readonly formula: string;
 }
 
@@ -28,13 +28,13 @@ export function checkAgain(): Outcome<{ readonly renewed: number; readonly missi
     let renewed = putBack(file) ? 1 : 0;
     const missing = new Set<number>();
     for (const { sheet, id, tag } of ownSheets(file)) {
-      if (tag.kind !== 'class') continue;
-      for (const { known, headingRow } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
+      if (tag.kind !== 'class' || tag.state === 'kept') continue;
+      for (const { known, headingRow, checkColumn } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
         if (known) continue;
-        const formula = checkCell(sheet, headingRow).getFormula();
+        const formula = sheet.getRange(headingRow, checkColumn).getFormula();
         if (formula === '') missing.add(id);
         else {
-          renew(file, sheet, { sheetId: id, row: headingRow, formula });
+          renew(file, sheet, { sheetId: id, row: headingRow, column: checkColumn, formula });
           renewed += 1;
         }
       }
@@ -44,12 +44,12 @@ export function checkAgain(): Outcome<{ readonly renewed: number; readonly missi
   return locked.ran ? done(locked.value) : busy();
 }
 
-const checkCell = (sheet: Sheet, row: number) => sheet.getRange(row, classColumns.check);
+const checkCell = (sheet: Sheet, { row, column }: CheckNoted) => sheet.getRange(row, column);
 
 /** The same formula set over itself is not worked out again, so the cell is empty in between. */
 function renew({ store }: FileInRun, sheet: Sheet, noted: CheckNoted): void {
   store.write(property, JSON.stringify(noted));
-  const cell = checkCell(sheet, noted.row);
+  const cell = checkCell(sheet, noted);
   cell.setValue('');
   settle();
   cell.setValue(noted.formula);
@@ -66,9 +66,11 @@ function putBack(file: FileInRun): boolean {
   const isHeading =
     noted !== undefined &&
     sheet !== undefined &&
-    readClassSheet(valuesOf(sheet))?.blocks.some(({ headingRow }) => headingRow === noted.row) === true;
-  const isEmpty = isHeading && checkCell(sheet, noted.row).getFormula() === '';
-  if (isEmpty) checkCell(sheet, noted.row).setValue(noted.formula);
+    readClassSheet(valuesOf(sheet))?.blocks.some(
+      ({ headingRow, checkColumn }) => headingRow === noted.row && checkColumn === noted.column,
+    ) === true;
+  const isEmpty = isHeading && checkCell(sheet, noted).getFormula() === '';
+  if (isEmpty) checkCell(sheet, noted).setValue(noted.formula);
   store.remove(property);
   return isEmpty;
 }

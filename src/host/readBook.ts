@@ -1,3 +1,5 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { columnIn } from '../workbook/classCells.ts';
 import { classColumns } from '../workbook/layout.ts';
 import { readNote } from './buildNote.ts';
 import type { BookReading, ReadWish, SheetRead } from './calls.ts';
@@ -49,12 +51,12 @@ function sheetRead(one: OwnSheet): SheetRead {
   return {
     id,
     cells: cells.map((line) => line.map(cellSent)),
-    formulaEntries: tag.kind === 'class' && cells.length > 0 ? formulaEntries(sheet, cells.length) : [],
+    formulaEntries: tag.kind === 'class' && cells.length > 0 ? formulaEntries(sheet, cells) : [],
     mark: markOf(tag.kind, cells),
   };
 }
 
-function formulaEntries(sheet: Sheet, rows: number): number[] {
-  const formulas = sheet.getRange(1, classColumns.entry, rows, 1).getFormulas();
+function formulaEntries(sheet: Sheet, cells: readonly (readonly CellValue[])[]): number[] {
+  const formulas = sheet.getRange(1, columnIn(cells, classColumns.entry), cells.length, 1).getFormulas();
   return formulas.flatMap(([formula], index) => (formula === undefined || formula === '' ? [] : [index + 1]));
 }

@@ -7,6 +7,7 @@ import { carryEntries } from './carryEntries.ts';
 import { countedEntry } from './countedEntry.ts';
 import { cellsRead, type FileInRun, type SheetInRun } from './fileInRun.ts';
 import {
+  boxAround,
   choiceOf,
   isStateRule,
   type Sheet,
@@ -63,6 +64,7 @@ export function writeSheet({
   writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
   writeLooks(sheet, plan, firstRow);
   if (stands !== 'shorter') writeFrame(sheet, plan, stands === 'empty');
+  writeHeights(sheet, plan, firstRow);
   writeChoices(
     sheet,
     plan.choices.filter(({ area }) => area.row >= firstRow),
@@ -221,6 +223,16 @@ function writeLooks(sheet: Sheet, plan: SheetPlan, firstRow: number): void {
     if (looks[look].clip !== true || from > row + high - 1) continue;
     sheet.getRange(from, column, row + high - from, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
   }
+  const boxes = new Map<string, string[]>();
+  for (const area of plan.looks) {
+    const { border } = looks[area.look];
+    const from = Math.max(area.row, firstRow);
+    const rows = area.row + area.rows - from;
+    if (border !== undefined && rows > 0 && area.columns > 0) {
+      boxes.set(border, [...(boxes.get(border) ?? []), areaName({ ...area, row: from, rows })]);
+    }
+  }
+  for (const [colour, areas] of boxes) boxAround(sheet.getRangeList(areas), colour);
   range.setHorizontalAlignments(as(({ align }) => align));
   range.setVerticalAlignment('top');
 }
@@ -237,6 +249,14 @@ function writeFrame(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
   if (!isNew || plan.frozenRows > 0) sheet.setFrozenRows(plan.frozenRows);
   if (!isNew || plan.frozenColumns > 0) sheet.setFrozenColumns(plan.frozenColumns);
   sheet.setTabColor(tabColors[plan.role.kind]);
+}
+
+/** One call for each run of rows of one height, from a row on: those above stay as the teacher has made them. */
+function writeHeights(sheet: Sheet, { rowHeights = [] }: SheetPlan, firstRow: number): void {
+  for (const { row, rows, height } of rowHeights) {
+    const from = Math.max(row, firstRow);
+    if (from < row + rows) sheet.setRowHeightsForced(from, row + rows - from, height);
+  }
 }
 
 /** One call for each run of columns that hold lists, from its first list to its last; cells between get none. */

@@ -676,9 +676,10 @@ export const texts = {
       `That is as many as came in with the portion: water brings none and takes none. Worked out with ${inMole} in each mole.`,
     onlySample: (inMole: string) => `The picture can only be a sample of them. Worked out with ${inMole} in each mole.`,
     questionsTitle: 'Questions to ask',
-    questionsAbout: 'The letters are those of the class sheet. Let them answer first, then open the reasons.',
+    questionsAbout: 'Let them answer first, then open the reasons. In the sheet each team has letters of its own.',
     reasons: 'Reasons',
-    rightOne: (letter: string) => `✓ ${letter}  `,
+    /** An option before its reason. */
+    option: (words: string, isRight: boolean) => `${isRight ? '✓ ' : ''}${words}: `,
   },
 
   help: {

@@ -1,5 +1,6 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
+import { inTodaysColumns, layoutIn } from './classCells.ts';
 import type { SheetPlan } from './workbook.ts';
 
 type Cells = readonly (readonly CellValue[])[];
@@ -15,8 +16,25 @@ export interface CarriedRun {
  * What people had typed in a sheet of another layout, placed by identity (team key and step id, or step and level) in
  * the new one. A cell of the new sheet that holds something already keeps it, so that copying twice loses nothing.
  */
-export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cells; to: Cells }): readonly CarriedRun[] {
+export function carriedEntries({
+  plan,
+  from: found,
+  to,
+}: {
+  plan: SheetPlan;
+  from: Cells;
+  to: Cells;
+}): readonly CarriedRun[] {
   const { columns, rows, firstRow } = plan.identity;
+  const isClass = plan.role.kind === 'class';
+  const from = isClass ? inTodaysColumns(found) : found;
+  const { relettered } = plan;
+  const lettersBefore =
+    relettered !== undefined && isClass && layoutIn(from) < relettered.since ? relettered : undefined;
+  const carriedAs = (value: CellValue, place: { row: number; column: number }): CellValue =>
+    lettersBefore !== undefined && place.column === lettersBefore.column && lettersBefore.rows.includes(place.row)
+      ? `${lettersBefore.before}${cellText(value)}`
+      : value;
   // A heading row has a team and no step; the closing row below it has the same name, and nothing in it is carried.
   const nameOf = (texts: readonly string[]) => (texts[0] === '' ? '' : JSON.stringify(texts));
   const rowByName = new Map<string, number>();
@@ -45,7 +63,7 @@ export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cell
       const old = from[source]?.[column - 1];
       if (values.length === 0) start = row;
       const keeps = isEmpty(present) && !isEmpty(old);
-      values.push(keeps ? old : present);
+      values.push(keeps ? carriedAs(old, { row, column }) : present);
       changed = changed || keeps;
     });
     close();

@@ -1,3 +1,4 @@
+import { checkHeadings } from '../lab/texts/feedback.ts';
 import { sheetHeadings } from './sheetHeadings.ts';
 
 /** Every text for people that the planned sheets hold, in one place. */
@@ -17,10 +18,24 @@ export const words = {
     readingsAbout: 'how far a reading may be off, by the settings as they were when this was built',
   },
   class: {
-    notice:
-      'This is practice, not a test. The checks answer whoever types, and protected cells guard against accidents only.',
-    invented: 'An invented class with invented teams, to try things out.',
-    how: 'Type in the tinted cells of your team, with or without a unit. The check stands beside them.',
+    headings: [
+      'Step',
+      'Task',
+      'Your entry',
+      'Unit',
+      checkHeadings.check,
+      checkHeadings.lookAt,
+      checkHeadings.hint,
+      'Help 0–3',
+      'Who',
+      'Tries',
+      'Last entry',
+    ],
+    notice: 'Practice, not a test.',
+    invented: 'Invented teams.',
+    how: 'Type in the white boxes of your team.',
+    /** In every heading row, above the boxes that it speaks of. */
+    helpAndWho: 'Help: 1 idea, 2 relation, 3 set-up. Who: a role or a name.',
     caution: ({ formula, signalWord, isSettled }: { formula: string; signalWord: string; isSettled: boolean }) => {
       if (signalWord !== '') return `${formula}: ${signalWord}.`;
       return isSettled ? `${formula}: no signal word, still take care.` : `${formula}: no signal word is known here.`;
@@ -28,21 +43,23 @@ export const words = {
     cautionUpTo: ({ formula, strength }: { formula: string; strength: string }) => `${formula} up to ${strength}`,
     cautionUnlisted: (formula: string) => `${formula}: not listed here, so treat it as harmful.`,
     deferring: 'Read the safety data sheet first; local rules decide.',
+    cautionsBelow: 'All cautions stand above the first team.',
+    allCautions: 'All cautions',
     find: 'Find your team',
-    keptForLate: 'kept for a late team',
-    entry: 'Your entry',
-    unit: 'Unit',
-    help: 'Help 0–3',
-    tries: 'Tries',
-    lastEntry: 'Last entry',
-    key: 'team',
-    step: 'step',
+    keptForLate: '(free)',
+    unit: { ordered: 'letters', chosen: 'one letter' },
+    /** Behind the number of figures or decimals that the Plan asks for. */
+    figures: { one: ' figure.', several: ' figures.' },
+    decimals: { none: ' Whole number.', one: ' decimal.', several: ' decimals.' },
+    /** Before letters that were typed when they stood for other actions or answers. */
+    lettersBefore: 'old letters: ',
+    lettersOfOther: '⚠ These letters belong to another team. Ask your teacher to build the table again.',
     keyMissing: '⚠ no line of the Plan has this team’s key',
     keyTwice: '⚠ two lines of the Plan have this team’s key',
     closing: ' on target so far',
-    whoChoice: 'a role or a name, or leave it empty',
-    tickChoice: 'once your team has read the cautions beside this row',
-    helpChoice: '0 for none, 1 for the idea, 2 for how things are related, 3 for the set-up with your numbers',
+    whoChoice: 'Who does this step? A role or a name, or leave it empty.',
+    tickChoice: 'Choose it once your team has read the cautions in this row.',
+    helpChoice: 'How much help? 0 none, 1 the idea, 2 the relation, 3 the set-up with your numbers.',
   },
   progress: {
     ...sheetHeadings.progress,
@@ -173,5 +190,7 @@ export const words = {
     name: (date: string) => `Key ${date}`,
     warning: 'The key. Everyone who can edit this file can read it. Delete this sheet before you share the file.',
     headings: ['class', 'team', 'step', 'answer', 'unit', 'note'],
+    /** Beside an order in words, which holds for every team. */
+    allTeams: 'all',
   },
 } as const;

@@ -13,11 +13,11 @@ const inView = (host: StandIn) => {
 /** The cell in hand, as the last thing that a script put there. */
 const inHand = (host: StandIn) => host.changeSince('teacher', 0).activate;
 const entryOf = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
-  valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 2 });
+  valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 3 });
 const type = (host: StandIn, at: { sheet: string; key: string; step: string }, text: string) =>
-  typeIn(host, { sheet: at.sheet, cells: [[stepRow(host, at), 2, text]] });
+  typeIn(host, { sheet: at.sheet, cells: [[stepRow(host, at), 3, text]] });
 const check = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
-  valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 4 });
+  valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 5 });
 
 const otter = { sheet: 'Fern class', key: '', step: 'molar mass' };
 
@@ -122,12 +122,12 @@ describe('a build', () => {
     buildSetup(host, setup);
     const team = withKeys(host).otter;
     const row = stepRow(host, team);
-    typeIn(host, { sheet: team.sheet, cells: [[row, 2, '119.0']] });
+    typeIn(host, { sheet: team.sheet, cells: [[row, 3, '119.0']] });
     typeIn(host, {
       sheet: team.sheet,
       cells: [
-        [row, 7, '2'],
-        [row, 8, '@ll of us'],
+        [row, 8, '2'],
+        [row, 9, '@ll of us'],
       ],
     });
     const before = workbookText(host);
@@ -202,7 +202,7 @@ describe('building again with other teams', () => {
     expect(entryOf(host, team)).toBe('119.0');
     const late = { ...otter, key: keyOf(host, 'Fern class', 'Late') };
     expect(check(host, late)).toBe('blank');
-    expect(valueAt(host, { sheet: 'Fern class', row: 8, column: 1 })).toBe('Late');
+    expect(valueAt(host, { sheet: 'Fern class', row: 9, column: 1 })).toBe('Late');
   });
 
   it('makes a new sheet when a team goes, copies entries by team and step, and keeps the old one', () => {
@@ -219,7 +219,7 @@ describe('building again with other teams', () => {
     expect(entryOf(host, { ...gone, sheet: kept ?? '' })).toBe('100');
     expect(entryOf(host, heron)).toBe(entryOf(host, { ...heron, sheet: kept ?? '' }));
     expect(entryOf(host, words)).toBe('It spread out.');
-    expect(valueAt(host, { sheet: 'Fern class', row: stepRow(host, heron), column: 9 })).toBe('1');
+    expect(valueAt(host, { sheet: 'Fern class', row: stepRow(host, heron), column: 10 })).toBe('1');
     expect(() => stepRow(host, gone)).toThrow();
   });
 
@@ -346,7 +346,7 @@ describe('the Plan', () => {
     throw new Error(`Expected ${name} of ${key} in the Plan.`);
   };
   const question = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
-    valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 1 });
+    valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 2 });
 
   it('is the only source: a number changed there is in the questions and checks at once', () => {
     const host = open();
@@ -417,7 +417,7 @@ describe('the Plan', () => {
 });
 
 /** Row of a class sheet that says so. */
-const inventedRow = 4;
+const inventedRow = 5;
 
 describe('the sample', () => {
   it('is refused in a file that has a lesson of its own', () => {
@@ -433,7 +433,7 @@ describe('the sample', () => {
     buildSample(host);
     const { setup: read, classes } = answerOf(call(host, 'readLesson'));
     const [className = ''] = classes;
-    expect(valueAt(host, { sheet: className, row: inventedRow, column: 1 })).toContain('invented');
+    expect(valueAt(host, { sheet: className, row: inventedRow, column: 2 })).toContain('invented');
     const view = answerOf(call(host, 'readClass', className));
     const entries = view.teams.flatMap(({ steps }) => steps.filter(({ entry }) => entry !== ''));
     expect(entries.length).toBeGreaterThan(20);
@@ -442,7 +442,7 @@ describe('the sample', () => {
     // The view is alive: somebody tried often, somebody has been silent, and who has finished comes last.
     expect(view.talkFirst[0]?.reason).toBe('At least 4 tries at Mass to weigh.');
     expect(view.talkFirst.map(({ reason }) => reason)).toContain(
-      'Nothing new for 11 minutes, at Molarity really made.',
+      'Nothing new for 11 minutes, at Molarity of your stock.',
     );
     expect(view.talkFirst.findIndex(({ ready }) => ready === true)).toBe(view.talkFirst.length - 1);
     const team = view.teams[0];
@@ -460,7 +460,7 @@ describe('the sample', () => {
     const { classes, setup: read } = answerOf(call(host, 'readLesson'));
     expect(names(host)).toEqual(before);
     expect(valueAt(host, { sheet: 'Plan', row: 3, column: 1 })).toContain('invented school');
-    expect(valueAt(host, { sheet: classes[0] ?? '', row: inventedRow, column: 1 })).toContain('invented');
+    expect(valueAt(host, { sheet: classes[0] ?? '', row: inventedRow, column: 2 })).toContain('invented');
     buildSetup(host, { ...read, classes: [{ name: 'Our own', teams: ['Newt'] }] });
     expect(valueAt(host, { sheet: 'Plan', row: 3, column: 1 })).not.toContain('invented');
   });

@@ -28,12 +28,12 @@ const savedWithEntries = (() => {
     const host = open({ clock });
     buildSetup(host, { ...small, classes: [{ name: 'Fern class', teams: ['Otter', 'Heron'] }] });
     const row = stepRow(host, { sheet: 'Fern class', key: 'c1-t1', step: 'molar mass' });
-    typeIn(host, { sheet: 'Fern class', cells: [[row, 2, '119.0']] });
+    typeIn(host, { sheet: 'Fern class', cells: [[row, 3, '119.0']] });
     typeIn(host, {
       sheet: 'Fern class',
       cells: [
-        [row, 7, '2'],
-        [row, 8, '=me'],
+        [row, 8, '2'],
+        [row, 9, '=me'],
       ],
     });
     saved = host.save();

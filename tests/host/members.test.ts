@@ -37,7 +37,7 @@ const nextDay = (day: string) => {
 
 describe('who is in a team', () => {
   it('is nobody at first: the cell says what it is for, and students may write there', () => {
-    expect(who('c1-t1')).toBe('Who');
+    expect(who('c1-t1')).toBe('Your names');
     expect(people()).toEqual({ who: '', day: '', members: [] });
     typeIn(host, { sheet, cells: [[headingRow('c1-t1'), at.who, 'Ana: calculates, Ben']] });
     expect(host.triggerErrors).toEqual([]);
@@ -75,7 +75,7 @@ describe('who is in a team', () => {
     host.resetCounts();
     host.holdLock(true);
     expect(set('Ana\nBen')).toMatchObject({ ok: false, problem: { reason: 'busy' } });
-    expect(who('c1-t1')).toBe('Who');
+    expect(who('c1-t1')).toBe('Your names');
     host.holdLock(false);
     answerOf(set('Ana\nBen'));
     const after = workbookText(host).split('\n');
@@ -97,7 +97,7 @@ describe('who is in a team', () => {
   it('can be emptied again', () => {
     answerOf(set('Ana'));
     answerOf(set(' \n'));
-    expect(who('c1-t1')).toBe('Who');
+    expect(who('c1-t1')).toBe('Your names');
     expect(people().members).toEqual([]);
   });
   it.each([
@@ -128,7 +128,7 @@ describe('the cell of a team when the lesson is built again', () => {
     expect(workbookText(host)).toBe(before);
     finish(host, call(host, 'addTeam', sheet, 'Late team'));
     expect(who('c1-t1')).toContain('Ana: calculates');
-    expect(valueAt(host, { sheet, row: headingRow('c1-t3'), column: at.who })).toBe('Who');
+    expect(valueAt(host, { sheet, row: headingRow('c1-t3'), column: at.who })).toBe('Your names');
   });
   it('goes with its team to a sheet of another layout', () => {
     typeIn(host, {
@@ -176,6 +176,6 @@ describe('the invented people of the sample', () => {
     expect(first).toBe('Second period');
     expect(who('c1-t1', first)).toContain('Cy: not here today');
     expect(who('c1-t2', first)).toContain('Eda: calculates');
-    expect(who('c1-t3', first)).toBe('Who');
+    expect(who('c1-t3', first)).toBe('Your names');
   });
 });

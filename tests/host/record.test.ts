@@ -95,7 +95,7 @@ describe('saveRecord', () => {
     expect(cell(5, 11)).toBe('Loud.\nBusy.');
   });
   it.each(['Otter was quick.', 'Ask Mirabelle again'])('refuses names: %s', (notes) => {
-    typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 8, 'Mirabelle']] });
+    typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 9, 'Mirabelle']] });
     const outcome = save({ notes });
     expect(outcome).toMatchObject({ ok: false, problem: { field: 'Fern class.notes' } });
     expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected words without names .+ received “.+”\. Say/);

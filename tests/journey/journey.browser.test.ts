@@ -44,7 +44,7 @@ describe('a lesson in two windows', () => {
     // A student types a right value with its unit: the check comes to stand beside it, in both windows.
     const row = preview.rowOf(sheet, team, 'molar mass');
     preview.host.resetCounts();
-    await typeInto(student, { sheet, row, column: 2, text: '119.00 g/mol' });
+    await typeInto(student, { sheet, row, column: 3, text: '119.00 g/mol' });
     await shown(student, row, 4).toBe('on target');
     await tab(teacher, sheet).click();
     await shown(teacher, row, 4).toBe('on target');
@@ -55,7 +55,7 @@ describe('a lesson in two windows', () => {
     const [, volume, strength] =
       /Amount in ([\d.]+) mL of ([\d.]+) mol\/L/.exec(preview.textAt(sheet, moles, 1).replace(/\s+/g, ' ')) ?? [];
     const inMillilitres = (Number(volume) * Number(strength)).toPrecision(3);
-    await typeInto(student, { sheet, row: moles, column: 2, text: inMillilitres });
+    await typeInto(student, { sheet, row: moles, column: 3, text: inMillilitres });
     await shown(student, moles, 4).toBe('not yet');
     expect(await cell(student, moles, 5).textContent()).toMatch(/\?/);
     expect(await cell(student, moles, 5).textContent()).not.toContain(
@@ -65,7 +65,7 @@ describe('a lesson in two windows', () => {
 
     // Right after all; then the teacher changes the number in the Plan, and every check of that team follows.
     const right = ((Number(volume) * Number(strength)) / 1000).toPrecision(3);
-    await typeInto(student, { sheet, row: moles, column: 2, text: right });
+    await typeInto(student, { sheet, row: moles, column: 3, text: right });
     await shown(student, moles, 4).toBe('on target');
     const planned = preview.planned(sheet, team);
     await typeInto(teacher, {

@@ -231,7 +231,7 @@ describe('work the dilution from the real stock', () => {
     const made = rowsOf('stock and dilution', right, settings);
     expect(made['stock volume']?.check).toBe('on target');
     const { 'stock made': _, ...open } = right;
-    expect(rowsOf('stock and dilution', open, settings)['stock volume']?.lookAt).toContain('“Molarity really made”');
+    expect(rowsOf('stock and dilution', open, settings)['stock volume']?.lookAt).toContain('“Molarity of your stock”');
     // A stock a tenth too strong: worked from the label, the portion is not right any more.
     const strong = { ...right, 'mass weighed': '7.92', 'stock made': '0.333' };
     const portion = (0.045 / 0.333) * 100;

@@ -165,7 +165,7 @@ describe('readingNotes', () => {
       ok: true,
       value: [
         {
-          step: 'Mass really weighed',
+          step: 'Mass you weighed',
           lines: [
             'Twice the standard uncertainty of the balance (±0.01 g, read empty and loaded),',
             'as rectangular distributions by JCGM 100, plus 2 % of what is expected for technique.',

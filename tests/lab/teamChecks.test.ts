@@ -61,7 +61,7 @@ describe('teamChecks', () => {
       entries: ['Entry', '119.00', 'a note', ''],
     });
     expect(table.map(({ check }) => check)).toEqual(['Check', 'on target', '', '']);
-    expect(table[0]).toEqual({ check: 'Check', lookAt: 'What to look at', hint: 'Hint' });
+    expect(table[0]).toEqual({ check: 'Check', lookAt: 'Feedback', hint: 'Hint' });
     expect(table[2]).toEqual({ check: '', lookAt: '', hint: '' });
   });
   it('finds the whole everyday block on target', () => {
@@ -127,7 +127,7 @@ describe('teamChecks with numbers carried forward', () => {
   it('works a row from the entry of a measured row, and asks for it where there is none', () => {
     const found = checks({ 'mass weighed': '', 'stock made': '0.301' });
     expect(found['stock made']).toMatchObject({ check: 'not yet' });
-    expect(found['stock made']?.lookAt).toContain('“Mass really weighed” first');
+    expect(found['stock made']?.lookAt).toContain('“Mass you weighed” first');
     expect(statuses({ 'mass weighed': '14.80', 'stock made': '0.296' })).toEqual(['on target', 'on target']);
   });
   it('takes what was weighed as a fact, however far from the plan', () => {
@@ -186,9 +186,9 @@ describe('teamChecks of a row worked from an entry that cannot be', () => {
   it('points at that row and calls no given bad', () => {
     const found = checks({ ...right, 'stock volume': '2500', 'diluted molarity': '0.0301' });
     expect(found['diluted molarity']?.check).toBe('not yet');
-    expect(found['diluted molarity']?.lookAt).toContain('“Stock to take” first');
+    expect(found['diluted molarity']?.lookAt).toContain('“Stock volume needed” first');
     expect(checks({ 'mass weighed': '0', 'stock made': '0.301' })['stock made']?.lookAt).toContain(
-      '“Mass really weighed” first',
+      '“Mass you weighed” first',
     );
   });
 });

@@ -26,7 +26,7 @@ beforeAll(async () => {
   host = openHost();
   buildSetup(host, setup);
   const row = stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' });
-  typeIn(host, { sheet, cells: [[row, 2, '64']] });
+  typeIn(host, { sheet, cells: [[row, 3, '64']] });
   const html = await builtText('dist/Sidebar.html');
   page = await pages.open(address, {
     viewport: { width: 300, height: 760 },

@@ -1,5 +1,4 @@
 import { cellText } from '../../workbook/cellText.ts';
-import { classColumns } from '../../workbook/layout.ts';
 import { layoutFits } from '../../workbook/layoutFits.ts';
 import { newNote } from '../building/buildTasks.ts';
 import { sheetPlan } from '../building/sheetPlan.ts';
@@ -41,8 +40,9 @@ function* putBack(file: File, book: Book, id: number): Work<Outcome<number>> {
   const plan = sheetPlan({ book, note, task, lesson, places: reading.places });
   const cells = cellsOf(found.sheet);
   if (layoutFits(plan, cells) !== 'same') return done(0);
-  const isGone = (row: number) => cellText(cells[row - 1]?.[classColumns.check - 1]) === '';
-  const count = (found.reading?.blocks ?? []).filter(({ headingRow }) => isGone(headingRow)).length;
+  const count = (found.reading?.blocks ?? []).filter(
+    ({ headingRow, checkColumn }) => cellText(cells[headingRow - 1]?.[checkColumn - 1]) === '',
+  ).length;
   const answer = yield* ask('applySheet', {
     plan,
     keptName: deskWords.keptName(found.sheet.name, stampOf(book)),

@@ -1,6 +1,8 @@
+import { orderInWords } from '../../lab/key/orderInWords.ts';
 import { teamKey } from '../../lab/key/teamKey.ts';
+import type { Step } from '../../lab/lesson/activity.ts';
 import type { Book } from '../file/book.ts';
-import { lessonNow } from '../lesson/lessonNow.ts';
+import { lessonNow, lettersByTeam } from '../lesson/lessonNow.ts';
 import { done, type Outcome } from '../outcome.ts';
 import type { KeyView } from '../views.ts';
 
@@ -10,14 +12,16 @@ export function keyView(book: Book): Outcome<KeyView> {
   if (!lesson.ok) return lesson;
   const { plan, activity } = lesson.value;
   const { settings } = plan.setup;
+  const byTeam = lettersByTeam(plan);
   return done({
     date: book.today,
     activity: activity.title,
+    orders: ordersOf(activity.steps, plan.teams[0]?.givens ?? {}),
     teams: plan.teams.map((team) => ({
       className: team.className,
       team: team.team,
       key: team.key,
-      lines: teamKey({ activity, team, settings }).map(({ title, unit, answer, note }) => ({
+      lines: teamKey({ activity, team, settings, lettersByTeam: byTeam }).map(({ title, unit, answer, note }) => ({
         title,
         unit,
         answer,
@@ -26,3 +30,9 @@ export function keyView(book: Book): Outcome<KeyView> {
     })),
   });
 }
+
+/** Letters differ from team to team, so an order is said once in words. */
+const ordersOf = (steps: readonly Step[], givens: Readonly<Record<string, string>>): KeyView['orders'] =>
+  steps.flatMap((step) =>
+    step.kind === 'ordered' ? [{ title: step.title, order: orderInWords(step.procedure, givens) }] : [],
+  );

@@ -86,7 +86,7 @@ export const checkTeamHelp = {
         [['entry'], ['119.00'], [''], ['']],
       ],
       gives: [
-        ['Check', 'What to look at', 'Hint'],
+        ['Check', 'Feedback', 'Hint'],
         ['on target', 'Yes, this fits your numbers.', ''],
         ['blank', '', ''],
         ['', '', ''],

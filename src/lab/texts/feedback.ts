@@ -490,4 +490,4 @@ export const decimalWords = [
 ] as const;
 
 /** Headings of the three columns that a team's check fills. */
-export const checkHeadings = { check: 'Check', lookAt: 'What to look at', hint: 'Hint' } as const;
+export const checkHeadings = { check: 'Check', lookAt: 'Feedback', hint: 'Hint' } as const;

@@ -3,7 +3,7 @@ const several = (letters: readonly string[]): string => letters.join(', ');
 /** What is said about an order of letters. */
 export const orderTexts = {
   /** Above the actions. */
-  asked: 'Put the letters in order:',
+  asked: 'Put in order:',
   /** Where the letters in the sheet are those of an older layout. */
   buildAgain: 'These letters are from an older table. Ask your teacher to build it again.',
   works: 'Yes, this order works.',

@@ -2,12 +2,12 @@
 export const tickTexts = {
   /** The one answer that the sheet offers: it names the substance that the cautions are for. */
   answer: (formula: string): string => (formula === '' ? 'yes' : `yes, ${formula}`),
-  readFirst: (answer: string): string => `Read this, then choose “${answer}”:`,
-  nameIt: (answer: string): string => `Which one? Read this, then choose “${answer}”:`,
-  anotherSubstance: (answer: string): string => `Another substance now. Read this, choose “${answer}”:`,
-  notYes: (answer: string): string => `Read this, then choose exactly “${answer}”:`,
+  readFirst: (answer: string): string => `Read this, choose “${answer}”:`,
+  nameIt: (answer: string): string => `Which one? Choose “${answer}”:`,
+  anotherSubstance: (answer: string): string => `A new one. Choose “${answer}”:`,
+  notYes: (answer: string): string => `Choose exactly “${answer}”:`,
   noFormula: 'We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.',
-  staffOnly: 'Your teacher makes this; you calculate and watch.',
+  staffOnly: 'Your teacher makes this; you watch.',
   withTeacher: 'Only beside your teacher, if school rules allow.',
   solid: 'solid',
   inBottle: (share: string): string => `${share} in the bottle`,

@@ -1,5 +1,6 @@
 import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
+import { keyOrders } from '../prepare/keyOrders.ts';
 import { keyTable } from '../prepare/keyTable.ts';
 import { texts } from '../texts.ts';
 import type { OpenedPage } from './openedPage.ts';
@@ -11,9 +12,10 @@ export const keyPage = (): OpenedPage =>
     title: texts.pages.key.title,
     className: 'key-page',
     read: () => askDesk('readKey'),
-    draw: ({ teams, activity, date }) => [
+    draw: ({ teams, activity, date, orders }) => [
       element('p', { class: 'notice' }, texts.pages.key.warning),
       element('p', { class: 'clock' }, `${activity} · ${date}`),
+      keyOrders({ orders }),
       ...teams.map(keyTable),
     ],
   });

@@ -10,6 +10,7 @@ import { problemNotice } from '../page/notice.ts';
 import type { View } from '../page/view.ts';
 import { waiting } from '../page/waiting.ts';
 import { texts } from '../texts.ts';
+import { keyOrders } from './keyOrders.ts';
 import { keyTable } from './keyTable.ts';
 import { preparationList } from './preparationList.ts';
 
@@ -90,7 +91,7 @@ export function prepareView(): View {
     keyPlace.replaceChildren(...keyOpen(outcome.value));
     keyPlace.querySelector('select')?.focus();
   }
-  function keyOpen({ teams }: KeyView): readonly HTMLElement[] {
+  function keyOpen({ teams, orders }: KeyView): readonly HTMLElement[] {
     const table = element('div', {});
     const select = choice(
       teams.map(({ className, team, key }) => ({ value: key, label: `${className} · ${team}` })),
@@ -129,6 +130,7 @@ export function prepareView(): View {
     return [
       field({ id: 'key-team', label: prepare.keyTeam, control: select }).root,
       table,
+      keyOrders({ orders }),
       ask,
       element('button', { type: 'button', class: 'act quiet', onclick: () => keyClosed() }, prepare.keyHide),
     ];
