@@ -1,3 +1,4 @@
+import { orderInWords } from '../../lab/key/orderInWords.ts';
 import { teamKey } from '../../lab/key/teamKey.ts';
 import type { Book } from '../file/book.ts';
 import { lessonNow } from '../lesson/lessonNow.ts';
@@ -17,12 +18,18 @@ export function keyView(book: Book): Outcome<KeyView> {
       className: team.className,
       team: team.team,
       key: team.key,
-      lines: teamKey({ activity, team, settings }).map(({ title, unit, answer, note }) => ({
+      lines: teamKey({ activity, team, settings }).map(({ step, title, unit, answer, note }) => ({
         title,
         unit,
         answer,
         note,
+        kind: activity.steps.find(({ id }) => id === step)?.kind ?? 'told',
       })),
     })),
+    orders: activity.steps.flatMap((step) =>
+      step.kind === 'ordered'
+        ? [{ title: step.title, inWords: orderInWords(step.procedure, plan.teams[0]?.givens ?? {}) }]
+        : [],
+    ),
   });
 }

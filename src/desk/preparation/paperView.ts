@@ -14,6 +14,7 @@ export function paperView(book: Book): Outcome<PaperView> {
   const { settings } = plan.setup;
   return done({
     date: book.today,
+    decimalMark: markOf(plan),
     activity: activity.title,
     aim: activity.aim,
     teams: plan.teams.map((team) => {
