@@ -111,7 +111,7 @@ try {
   await teacher.getByRole('button', { name: 'Labrow' }).click();
   await teacher.getByRole('menuitem', { name: 'Open the sidebar' }).click();
   const sidebar = teacher.frameLocator('iframe');
-  await sidebar.getByRole('navigation').getByRole('button', { name: 'Class now' }).click();
+  await sidebar.getByRole('navigation').getByRole('button', { name: 'In class' }).click();
   await sidebar.getByText('Talk to first').first().waitFor();
   await take(teacher, 'class.png');
   const student = await openWindow(browser, `${server.url}/?seat=student`, { width: 1180, height: 1160 });

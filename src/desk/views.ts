@@ -1,4 +1,5 @@
 import type { Pictogram } from '../chemistry/pictogramNamed.ts';
+import type { Step } from '../lab/lesson/activity.ts';
 import type { PeriodPlan } from '../lab/lesson/periodPlan.ts';
 import type { Setup, TeamPlan } from '../lab/lesson/setup.ts';
 import type { PollAnswer } from '../lab/poll/pollAnswer.ts';
@@ -40,6 +41,8 @@ export interface LessonView {
   readonly activities: readonly ActivityView[];
   readonly solutes: readonly SoluteView[];
   readonly classes: readonly string[];
+  /** The class whose sheet is in front; left out where it is another sheet. */
+  readonly inFront?: string;
   readonly decimalMark: 'point' | 'comma';
   /** Problems found in the Plan as it stands, such as a key used twice. */
   readonly problems: readonly string[];
@@ -97,6 +100,8 @@ export interface TeamView {
 }
 export interface ClassView {
   readonly className: string;
+  /** The class whose sheet is in front; left out where it is another sheet. */
+  readonly inFront?: string;
   readonly clock: string;
   readonly stepCount: number;
   readonly teams: readonly TeamView[];
@@ -140,6 +145,11 @@ export interface RecordView {
   /** Year-month-day in the file's own time zone. */
   readonly day: string;
   readonly classes: readonly RecordClassView[];
+}
+export interface RecordDueView {
+  readonly due: readonly string[];
+  /** Until the next class joins them; left out where none is at work. */
+  readonly nextInMinutes?: number;
 }
 export interface RecordSent {
   readonly entry: RecordEntry;
@@ -191,6 +201,8 @@ export interface PreparationView {
       readonly withSpare: number | null;
       readonly unit: string;
       readonly note: string;
+      /** For each class of the day, in their order; left out where it is not told class by class. */
+      readonly byClass?: readonly { readonly className: string; readonly amount: number }[];
       /** In the first row of what cautions are for; left out where there are none. */
       readonly pictograms?: readonly Pictogram[];
     }[];
@@ -203,8 +215,6 @@ export interface PreparationView {
 export interface KeyView {
   readonly date: string;
   readonly activity: string;
-  /** Each order of work once in words: the letters of the teams differ. */
-  readonly orders: readonly { readonly title: string; readonly order: string }[];
   readonly teams: readonly {
     readonly className: string;
     readonly team: string;
@@ -214,12 +224,16 @@ export interface KeyView {
       readonly unit: string;
       readonly answer: string;
       readonly note: string;
+      readonly kind: Step['kind'];
     }[];
   }[];
+  /** One order that works, in words, for each step that asks for one: letters may differ from team to team. */
+  readonly orders: readonly { readonly title: string; readonly inWords: string }[];
 }
 /** Tables for paper; there is no answer in them. */
 export interface PaperView {
   readonly date: string;
+  readonly decimalMark: 'point' | 'comma';
   readonly activity: string;
   readonly aim: string;
   readonly teams: readonly {

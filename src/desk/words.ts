@@ -14,8 +14,15 @@ export const deskWords = {
     received: string;
     advice: string;
   }) => `Expected ${expected} for ${where}, received ${received}. ${advice}`,
-  firstClass: 'First class',
+  classNumber: (number: number) => `Class ${number}`,
   teamNumber: (number: number) => `Team ${number}`,
+  /** Enough for several classes, so that no two classes begin with the same names. */
+  teamNamesToStart: (
+    'Basalt Quartz Granite Slate Marble Pumice Gneiss Chert Flint Schist Gabbro Diorite ' +
+    'Chalk Jasper Agate Onyx Opal Garnet Topaz Beryl Calcite Gypsum Galena Pyrite ' +
+    'Mica Talc Amber Jet Shale Tuff Obsidian Dolomite Andesite Zircon Olivine Fluorite ' +
+    'Malachite Azurite Sandstone Limestone Feldspar Magnetite Hematite Travertine Corundum Serpentine Rhyolite Tourmaline'
+  ).split(' '),
   buildLabels: {
     plan: 'Plan',
     help: 'Help',

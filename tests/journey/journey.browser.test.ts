@@ -4,7 +4,9 @@ import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle
 import { texts } from '../../src/sidebar/texts.ts';
 import { classColumns } from '../../src/workbook/layout.ts';
 import { browserPages } from '../browser/browserPages.ts';
-import { cell, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
+import { openView } from '../browser/openView.ts';
+import { unfoldAll } from '../browser/unfoldAll.ts';
+import { cell, openSidebar, Preview, tab, typeInto } from './previewWindows.ts';
 
 /** The files that ship, in two windows: the teacher's with the sidebar, a student's without. */
 const pages = browserPages();
@@ -81,6 +83,8 @@ describe('a lesson in two windows', () => {
   });
 
   it('is planned from the teacher’s own numbers', async () => {
+    await sidebar.getByRole('button', { name: 'Build the table' }).waitFor();
+    await unfoldAll(sidebar);
     await sidebar.getByLabel('Stock molarity').fill('0.250');
     await sidebar.getByRole('textbox', { name: 'Flask', exact: true }).fill('1/4 L');
     await sidebar.getByText('= 250 mL').first().waitFor();

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { NumbersView } from '../../src/desk/views.ts';
+import { openView } from '../browser/openView.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -53,7 +54,7 @@ async function particles(options: Partial<SidebarOptions> = {}): Promise<Page> {
     },
     ...options,
   } as SidebarOptions);
-  await page.getByRole('button', { name: 'Particles' }).click();
+  await openView(page, 'Particles');
   await page.waitForSelector('figure svg, .notice');
   return page;
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { PollView } from '../../src/desk/views.ts';
 import type { PollAnswer } from '../../src/lab/poll/pollAnswer.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
+import { openView } from '../browser/openView.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -48,7 +49,7 @@ async function opened(options: Partial<SidebarOptions> & { readonly view?: unkno
     },
   });
   await page.waitForSelector('.class-now .teams');
-  await page.getByRole('button', { name: 'Poll' }).click();
+  await openView(page, 'Poll');
   return page;
 }
 
@@ -83,7 +84,7 @@ describe('the view Poll', () => {
     await view.getByText('The Poll sheet is in view.').waitFor();
     expect((await callsOf(view)).filter(({ name }) => name === 'goToPoll')).toHaveLength(1);
     await answerNext(view, 'readPoll', [{ value: good({ ...poll, sheet: '', answers: [] }) }]);
-    await view.getByRole('button', { name: 'Look again' }).click();
+    await view.getByRole('button', { name: 'Update now' }).click();
     await view.getByText('This file has no Poll sheet yet.').waitFor();
     expect(await view.getByRole('button', { name: 'Go to the Poll sheet' }).isHidden()).toBe(true);
   });
@@ -117,10 +118,10 @@ describe('the view Poll', () => {
     const view = await opened({ view: good({ ...poll, sheet: '', answers: [] }) });
     await view.getByText('This file has no Poll sheet yet.').waitFor();
     await answerNext(view, 'readPoll', [{ value: good({ ...poll, answers: [] }) }]);
-    await view.getByRole('button', { name: 'Look again' }).click();
+    await view.getByRole('button', { name: 'Update now' }).click();
     await view.getByText('Nobody has answered yet.').waitFor();
     await answerNext(view, 'readPoll', [{ value: bad('Expected a, received b. Do c.') }]);
-    await view.getByRole('button', { name: 'Look again' }).click();
+    await view.getByRole('button', { name: 'Update now' }).click();
     await view.getByRole('alert').getByText('Do c.').waitFor();
     await answerNext(view, 'readPoll', [{ value: good({ ...poll, answers: poll.answers.slice(0, 1) }) }]);
     await view.getByRole('button', { name: 'Try again' }).click();

@@ -9,6 +9,7 @@ import { absentKeys } from '../teams/absentKeys.ts';
 import { membersView } from '../teams/membersView.ts';
 import type { ClassView } from '../views.ts';
 import { classCalled } from './classCalled.ts';
+import { classInFront } from './classInFront.ts';
 
 /** The class now, for the teacher's eyes: teams by steps, whom to talk to first and why. */
 export function classView(book: Book, className: unknown): Outcome<ClassView> {
@@ -38,8 +39,10 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     now,
   });
   const scored = (step: string) => !told.includes(step);
+  const inFront = classInFront(book);
   return done({
     className: name,
+    ...(inFront === undefined ? {} : { inFront }),
     clock: book.clock,
     stepCount: steps.filter(({ kind }) => kind !== 'told').length,
     teams: reading.blocks.map((block) => ({

@@ -16,23 +16,26 @@ export function keyView(book: Book): Outcome<KeyView> {
   return done({
     date: book.today,
     activity: activity.title,
-    orders: ordersOf(activity.steps, plan.teams[0]?.givens ?? {}),
     teams: plan.teams.map((team) => ({
       className: team.className,
       team: team.team,
       key: team.key,
-      lines: teamKey({ activity, team, settings, lettersByTeam: byTeam }).map(({ title, unit, answer, note }) => ({
-        title,
-        unit,
-        answer,
-        note,
-      })),
+      lines: teamKey({ activity, team, settings, lettersByTeam: byTeam }).map(
+        ({ step, title, unit, answer, note }) => ({
+          title,
+          unit,
+          answer,
+          note,
+          kind: activity.steps.find(({ id }) => id === step)?.kind ?? 'told',
+        }),
+      ),
     })),
+    orders: ordersOf(activity.steps, plan.teams[0]?.givens ?? {}),
   });
 }
 
 /** Letters differ from team to team, so an order is said once in words. */
 const ordersOf = (steps: readonly Step[], givens: Readonly<Record<string, string>>): KeyView['orders'] =>
   steps.flatMap((step) =>
-    step.kind === 'ordered' ? [{ title: step.title, order: orderInWords(step.procedure, givens) }] : [],
+    step.kind === 'ordered' ? [{ title: step.title, inWords: orderInWords(step.procedure, givens) }] : [],
   );

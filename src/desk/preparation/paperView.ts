@@ -18,6 +18,7 @@ export function paperView(book: Book): Outcome<PaperView> {
   const byTeam = lettersByTeam(plan);
   return done({
     date: book.today,
+    decimalMark: markOf(plan),
     activity: activity.title,
     aim: activity.aim,
     teams: plan.teams.map((team) => {

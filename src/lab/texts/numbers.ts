@@ -102,30 +102,28 @@ export const numbersRemarks = {
     readonly teams: string;
     readonly frees: 'sizes' | 'portion';
   }): string =>
-    `In “${found.step}”, ${found.slip} would look right (${found.teams}). ${found.frees === 'portion' ? 'Another portion' : 'Other sizes of flask or pipette'} would free this.`,
+    `In “${found.step}”, ${found.slip} would look right (${found.teams}). ${found.frees === 'portion' ? 'Another portion' : 'Other sizes of flask or pipette'} would avoid that.`,
   lookAlike: (found: { readonly step: string; readonly slips: string; readonly teams: string }): string =>
     `In “${found.step}”, two mistakes give the same number (${found.teams}): ${found.slips}.`,
   teams: (count: number, all: number): string =>
     count === all ? 'all teams' : count === 1 ? '1 team' : `${count} teams`,
-  twoFillings: 'Some portions take two fillings of a pipette, since one filling gives too few different numbers.',
+  twoFillings: 'Some portions take two fillings of a pipette, because one filling gives too few different numbers.',
   mixedFactors:
-    'Some teams have a whole number as dilution factor and some have not, since the shelf gives too few of one kind.',
-  otherDigits: 'Flask sizes have different numbers of digits, since the shelf has too few of one kind.',
+    'Some dilution factors are whole numbers and some are not, because your glassware gives too few of one kind.',
+  otherDigits: 'Some flask sizes have more digits than others, because your glassware has too few of one kind.',
   otherRatios:
-    'Some teams dilute much more, or much less, than these numbers do, since the shelf gives too few sets that are closer.',
-  lessDiluted:
-    'Some teams dilute less far than these numbers do, never to more than the stock, since others would be too few.',
+    'Some teams dilute much more or much less than these numbers, because your glassware gives too few closer sets.',
+  lessDiluted: 'Some teams dilute less than these numbers, because there would be too few sets otherwise.',
   beyondTyped:
-    'Some teams get a larger flask or a stronger solution than you typed, since nothing up to it can be made with the shelf and the balance.',
+    'Some teams get a larger flask or a stronger solution than you typed, because your glassware and balance can make nothing smaller or weaker.',
   otherBottle: ({ typed, stock }: { readonly typed: string; readonly stock: string }): string =>
-    `All teams share one stock of ${stock} mol/L, since ${typed} mol/L gives no target that can be made and written with as many figures.`,
+    `All teams share one stock of ${stock} mol/L, because ${typed} mol/L gives no target that can be made and written with as many figures.`,
   twoBottles: (stocks: readonly string[]): string =>
-    `The teams share two stocks, ${stocks.join(' and ')} mol/L, since one gives too few different numbers.`,
-  noRecipe:
-    'All teams have the same numbers: this activity names no recipe, so nothing says which other numbers the shelf can make.',
-  portionInTwo: 'The portion takes two fillings of a pipette, since no pipette on the shelf gives it in one.',
+    `The teams share two stocks, ${stocks.join(' and ')} mol/L, because one gives too few different numbers.`,
+  noRecipe: 'All teams have the same numbers, because this activity has no recipe to make others from.',
+  portionInTwo: 'The portion takes two fillings of a pipette, because none of your pipettes gives it in one.',
   otherPortion: ({ asked, portion }: { readonly asked: number; readonly portion: number }): string =>
-    `All teams take ${portion} mL, since the pipettes on the shelf do not give ${asked} mL.`,
+    `All teams take ${portion} mL, because your pipettes do not give ${asked} mL.`,
   shared: ({
     teams,
     different,
@@ -135,18 +133,18 @@ export const numbersRemarks = {
     readonly different: number;
     readonly frees: 'sizes' | 'sizes for bottles' | 'portions' | 'figures';
   }): string => {
-    const counted = `${different} different sets of numbers for ${teams} teams, so some share theirs, in a class as few as can be.`;
+    const counted = `${different} different sets of numbers for ${teams} teams, so some share theirs, as few as possible in one class.`;
     return {
-      sizes: `The shelf gives ${counted} Add a flask or a pipette to free this.`,
-      'sizes for bottles': `From stocks that all share, the shelf gives ${counted} Add a pipette, or a flask up to the one you typed, to free this.`,
-      portions: `From stocks that all share, the shelf gives ${counted} Their own readings differ all the same. A pipette a little smaller than the portion would free this.`,
-      figures: `There are ${counted} Type the numbers with one more figure to free this.`,
+      sizes: `Your glassware gives ${counted} Add a flask or a pipette to get more.`,
+      'sizes for bottles': `From shared stocks, your glassware gives ${counted} Add a pipette, or a flask up to the size you typed, to get more.`,
+      portions: `From shared stocks, your glassware gives ${counted} Their own readings will still differ. A pipette a little smaller than the portion would give more.`,
+      figures: `There are ${counted} Type the numbers with one more figure to get more.`,
     }[frees];
   },
   solubilityUnknown: (formula: string): string =>
-    `No solubility figure is known here for ${formula}: make sure that it dissolves at room temperature.`,
+    `We have no solubility for ${formula}: make sure that it dissolves at room temperature.`,
   noIons: (formula: string): string =>
-    `${formula} gives no ions that can be counted here, so the build leaves out the rows about one ion.`,
+    `${formula} gives no ions that can be counted here, so the rows about one ion are left out.`,
   caution: (formula: string, reason: string): string => `${formula}: ${reason}`,
 } as const;
 

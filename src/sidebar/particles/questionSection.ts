@@ -2,6 +2,7 @@ import { lettered } from '../../lab/bench/lettered.ts';
 import { optionReply } from '../../lab/bench/optionReply.ts';
 import type { Question } from '../../lab/bench/questions/question.ts';
 import type { Shown } from '../../lab/lesson/activity.ts';
+import { writtenFormula } from '../../lab/particles/writtenFormula.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 
@@ -11,7 +12,8 @@ const filled = (pieces: readonly Shown[], givens: Readonly<Record<string, string
     .map((piece) => {
       if (typeof piece === 'string') return piece;
       const value = givens[piece.given] ?? '';
-      return value === '' ? '' : `${piece.before ?? ''}${value}${piece.after ?? ''}`;
+      const written = piece.given === 'formula' ? writtenFormula(value) : value;
+      return value === '' ? '' : `${piece.before ?? ''}${written}${piece.after ?? ''}`;
     })
     .join('');
 

@@ -6,5 +6,5 @@ export const keyOrders = ({ orders }: Pick<KeyView, 'orders'>): HTMLElement =>
   element(
     'dl',
     { class: 'key-orders' },
-    ...orders.flatMap(({ title, order }) => [element('dt', {}, title), element('dd', {}, order)]),
+    ...orders.flatMap(({ title, inWords }) => [element('dt', {}, title), element('dd', {}, inWords)]),
   );

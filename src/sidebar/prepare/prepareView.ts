@@ -1,6 +1,7 @@
 import type { KeyView } from '../../desk/views.ts';
 import type { PageName } from '../../host/pages.ts';
 import { askAfresh, askDesk, isStale } from '../askDesk.ts';
+import { afterPress } from '../page/afterPress.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -59,7 +60,7 @@ export function prepareView(): View {
     }
     const { sheet, ...day } = outcome.value;
     const text = JSON.stringify(day);
-    if (text !== shown) content.replaceChildren(...preparationList(outcome.value));
+    if (text !== shown) afterPress(() => content.replaceChildren(...preparationList(outcome.value)));
     shown = text;
     if (sheet === 'out of date') await bringUp();
   }
@@ -143,19 +144,27 @@ export function prepareView(): View {
     element('p', { class: 'hint' }, `${prepare.about} ${prepare.every}`),
     status,
     said,
-    content,
     element(
       'section',
       {},
       element('h2', {}, prepare.printTitle),
-      ...printed.map((name) =>
-        element(
-          'button',
-          { type: 'button', class: 'act two', onclick: () => void openPage(name) },
-          prepare.print[name],
+      element(
+        'ul',
+        { class: 'press-list' },
+        ...printed.map((name) =>
+          element(
+            'li',
+            {},
+            element(
+              'button',
+              { type: 'button', class: 'act quiet', onclick: () => void openPage(name) },
+              prepare.print[name],
+            ),
+          ),
         ),
       ),
     ),
+    content,
     element('section', {}, element('h2', {}, prepare.keyTitle), keyPlace),
     element(
       'section',
