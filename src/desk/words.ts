@@ -70,6 +70,8 @@ export const deskWords = {
     expected: 'the marks of a class sheet in columns K and L',
     advice: 'Undo what moved the columns, or build the class again: what was typed is copied.',
   },
+  inTheWay: ({ cell, text, team }: { readonly cell: string; readonly text: string; readonly team: string }) =>
+    `${cell} holds “${text}”, so the checks of ${team} cannot show. “Check again” moves it into a note on that cell.`,
   noLesson: {
     expected: 'a Plan with an activity',
     where: 'what to prepare',

@@ -5,6 +5,7 @@ import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { freeSheetName } from './freeSheetName.ts';
+import { moveAside } from './moveAside.ts';
 import { moveBehindAll } from './moveBehindAll.ts';
 import { isKept, type OwnSheet, ownSheets, type SheetTag, sheetInUse, sheetLeaving, writeTag } from './ownSheets.ts';
 import type { Sheet } from './spreadsheet.ts';
@@ -49,6 +50,7 @@ function bringToPlan(request: ApplyRequest, round: number): Applied {
   let old = sheetLeaving(ownSheets(file), role);
   const present = sheetInUse(ownSheets(file), role);
   if (present !== undefined && old === undefined) {
+    if (role.kind === 'class') moveAside(present);
     const fit = layoutFits(plan, cellsRead(present));
     const unfinished = present.tag.state === 'building';
     if (fit === 'other' || isOfAnother(present.tag, plan) || (replace && !unfinished)) {
