@@ -57,6 +57,8 @@ export interface BuildState {
   /** What is being built now, or was built last. */
   readonly label: string;
   readonly finished: boolean;
+  /** At the end, where somebody typed into a sheet after it had been put aside: what became of it, in words. */
+  readonly late?: string;
 }
 /** Who is in a team today, and who does what. */
 export interface TeamMembersView {

@@ -137,6 +137,8 @@ interface AppliedReading {
   readonly sheetId: number;
   readonly name: string;
   readonly made: boolean;
+  /** With the last step of a build: how much was typed into sheets after they had been put aside. */
+  readonly late?: { readonly carried: number; readonly left: number };
   readonly reading: BookReading;
 }
 

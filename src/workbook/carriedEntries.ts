@@ -11,11 +11,22 @@ export interface CarriedRun {
   readonly values: readonly CellValue[];
 }
 
+/** What has to be known of a sheet to carry entries into it. */
+export type CarriedPlan = Pick<SheetPlan, 'identity' | 'carried' | 'writable' | 'unprotected' | 'carriesAddedRows'>;
+
 /**
  * What people had typed in a sheet of another layout, placed by identity (team key and step id, or step and level) in
  * the new one. A cell of the new sheet that holds something already keeps it, so that copying twice loses nothing.
  */
-export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cells; to: Cells }): readonly CarriedRun[] {
+export function carriedEntries({
+  plan,
+  from,
+  to,
+}: {
+  plan: CarriedPlan;
+  from: Cells;
+  to: Cells;
+}): readonly CarriedRun[] {
   const { columns, rows, firstRow } = plan.identity;
   // A heading row has a team and no step; the closing row below it has the same name, and nothing in it is carried.
   const nameOf = (texts: readonly string[]) => (texts[0] === '' ? '' : JSON.stringify(texts));
@@ -27,12 +38,10 @@ export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cell
   const runs: CarriedRun[] = [];
   for (const column of plan.carried) {
     let values: CellValue[] = [];
-    let changed = false;
     let start = 0;
     const close = () => {
-      if (changed) runs.push({ row: start, column, values });
+      if (values.length > 0) runs.push({ row: start, column, values });
       values = [];
-      changed = false;
     };
     rows.forEach((texts, index) => {
       const row = firstRow + index;
@@ -41,12 +50,14 @@ export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cell
         close();
         return;
       }
-      const present = to[row - 1]?.[column - 1];
       const old = from[source]?.[column - 1];
+      // Somebody may be typing in any other cell, so that nothing is written there, not even what was read.
+      if (isEmpty(old) || !isEmpty(to[row - 1]?.[column - 1])) {
+        close();
+        return;
+      }
       if (values.length === 0) start = row;
-      const keeps = isEmpty(present) && !isEmpty(old);
-      values.push(keeps ? old : present);
-      changed = changed || keeps;
+      values.push(old);
     });
     close();
   }
@@ -60,7 +71,7 @@ function addedRows({
   to,
   rowByName,
 }: {
-  plan: SheetPlan;
+  plan: CarriedPlan;
   from: Cells;
   to: Cells;
   rowByName: ReadonlyMap<string, number>;
@@ -84,7 +95,7 @@ function addedRows({
 
 const isEmpty = (cell: CellValue): boolean => cell === '' || cell === null || cell === undefined;
 
-const carries = ({ writable, unprotected }: SheetPlan, { row, column }: { row: number; column: number }): boolean =>
+const carries = ({ writable, unprotected }: CarriedPlan, { row, column }: { row: number; column: number }): boolean =>
   [...writable, ...unprotected].some(
     (area) =>
       row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns,

@@ -72,6 +72,7 @@ export function buildPanel({ builder, toClass, toPlan, words: own }: BuildPanelP
     } else {
       notes.replaceChildren(
         element('p', {}, own?.done ?? (builder.sample ? texts.build.doneSample : texts.build.done)),
+        ...(now.build.late === undefined ? [] : [element('p', { class: 'say' }, now.build.late)]),
       );
       actions.replaceChildren(
         button(texts.build.toClass, toClass, true),
