@@ -60,6 +60,8 @@ export interface BuildState {
   /** What is being built now, or was built last. */
   readonly label: string;
   readonly finished: boolean;
+  /** At the end, where somebody typed into a sheet after it had been put aside: what became of it, in words. */
+  readonly late?: string;
 }
 /** Who is in a team today, and who does what. */
 export interface TeamMembersView {
@@ -109,6 +111,8 @@ export interface ClassView {
   readonly talkFirst: readonly { readonly team: string; readonly reason: string; readonly ready?: true }[];
   /** One sentence for the class about its commonest slip, or empty. */
   readonly sayToClass: string;
+  /** What somebody typed where checks have to show, each with its cell and its team, as a sentence. */
+  readonly inTheWay?: readonly string[];
   /** Rows whose check the host has not worked out yet. */
   readonly notYetKnown: number;
   /** Percent errors found so far, smallest first; left out in an activity that asks for none. */

@@ -77,6 +77,21 @@ export const deskWords = {
     expected: 'the marks of a class sheet in columns K and L',
     advice: 'Undo what moved the columns, or build the class again: what was typed is copied.',
   },
+  late: ({ carried, left }: { readonly carried: number; readonly left: number }): string =>
+    [
+      ...(carried > 0
+        ? [
+            `${carried === 1 ? '1 cell was' : `${carried} cells were`} typed into an old sheet meanwhile and copied here.`,
+          ]
+        : []),
+      ...(left > 0
+        ? [
+            `${left === 1 ? '1 cell was' : `${left} cells were`} typed into an old sheet meanwhile and left there: here the row holds something else or is gone. Look at the end of the tabs.`,
+          ]
+        : []),
+    ].join(' '),
+  inTheWay: ({ cell, text, team }: { readonly cell: string; readonly text: string; readonly team: string }) =>
+    `${cell} holds “${text}”, so the checks of ${team} cannot show. “Check again” moves it into a note on that cell.`,
   noLesson: {
     expected: 'a Plan with an activity',
     where: 'what to prepare',

@@ -3,6 +3,7 @@ import { readNote, saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
 import { isUntouched } from './isUntouched.ts';
+import { carryLate, type Late } from './lateEntries.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
 import { changed, done } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
@@ -13,7 +14,7 @@ import { hostWords } from './words.ts';
 export function applyCall(
   file: FileInRun,
   wish: ApplyWish,
-): Outcome<Pick<Applied, 'sheetId' | 'made'> & { readonly name: string }> {
+): Outcome<Pick<Applied, 'sheetId' | 'made'> & { readonly name: string; readonly late?: Late }> {
   const { plan, keptName, replace = false, firstEntries = [], tab, note, show } = wish;
   if (note?.was !== undefined && note.was !== readNote(file.store)) return changed(hostWords.theBuild);
   if (note?.before !== undefined) saveNote(file.store, note.before);
@@ -22,8 +23,13 @@ export function applyCall(
   if (plan.role.kind === 'prepare') notePreparedPlan({ file, seen: wish.seen });
   if (tab !== undefined) renameTab(file, { sheetId, tab });
   if (show === true) sheetById(file, sheetId)?.sheet.activate();
-  afterStep(file, wish);
-  return done({ sheetId, made, name: sheetById(file, sheetId)?.sheet.getName() ?? plan.name });
+  const late = afterStep(file, wish);
+  return done({
+    sheetId,
+    made,
+    ...(late === undefined ? {} : { late }),
+    name: sheetById(file, sheetId)?.sheet.getName() ?? plan.name,
+  });
 }
 
 /** A tab that somebody has given a name of their own keeps it. */
@@ -38,10 +44,13 @@ function renameTab(
   if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
 }
 
-/** How far a build has come with a step, or what it leaves with its last one. */
-export function afterStep(file: FileInRun, { note, last }: Pick<ApplyWish, 'note' | 'last'>): void {
+/** How far a build has come with a step, or what it leaves with its last one: then also what was typed too late. */
+export function afterStep(file: FileInRun, { note, last }: Pick<ApplyWish, 'note' | 'last'>): Late | undefined {
   if (note?.after !== undefined) saveNote(file.store, note.after);
-  if (last !== undefined) touchLast(file, last);
+  if (last === undefined) return undefined;
+  const late = carryLate(file);
+  touchLast(file, last);
+  return late.carried + late.left > 0 ? late : undefined;
 }
 
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */

@@ -5,8 +5,11 @@ import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { freeSheetName } from './freeSheetName.ts';
+import { noteTaken } from './lateEntries.ts';
+import { moveAside } from './moveAside.ts';
 import { moveBehindAll } from './moveBehindAll.ts';
 import { isKept, type OwnSheet, ownSheets, type SheetTag, sheetInUse, sheetLeaving, writeTag } from './ownSheets.ts';
+import { setToRest } from './setToRest.ts';
 import type { Sheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { type FirstEntries, rewriteSheet, writeSheet } from './writeSheet.ts';
@@ -49,6 +52,7 @@ function bringToPlan(request: ApplyRequest, round: number): Applied {
   let old = sheetLeaving(ownSheets(file), role);
   const present = sheetInUse(ownSheets(file), role);
   if (present !== undefined && old === undefined) {
+    if (role.kind === 'class') moveAside(present);
     const fit = layoutFits(plan, cellsRead(present));
     const unfinished = present.tag.state === 'building';
     if (fit === 'other' || isOfAnother(present.tag, plan) || (replace && !unfinished)) {
@@ -78,7 +82,7 @@ function bringToPlan(request: ApplyRequest, round: number): Applied {
     target,
     plan,
     stands: target.isNew ? 'empty' : isNew ? 'begun' : 'shorter',
-    ...(target.tag.from === undefined ? {} : { carried: carriedFrom({ file, from: target.tag.from, plan }) }),
+    ...(target.tag.from === undefined ? {} : carriedFrom({ file, from: target.tag.from, plan })),
     firstEntries: isNew ? firstEntries : [],
   });
   if (rowsMoved(target, plan, round)) {
@@ -116,7 +120,10 @@ const isOfAnother = (tag: SheetTag | undefined, { activity }: SheetPlan): boolea
 /** The old sheet that entries come from, and what of it belongs to the plan's activity. */
 function carriedFrom({ file, from, plan }: { file: FileInRun; from: number; plan: SheetPlan }) {
   const old = sheetById(file, from);
-  return { from: old?.sheet, wanted: isOfAnother(old?.tag, plan) ? teamsAlone(plan) : plan };
+  if (old === undefined) return {};
+  const cells = valuesOf(old.sheet);
+  if (old.tag !== undefined) noteTaken(file, old as OwnSheet, cells);
+  return { carried: { from: cells, wanted: isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan } };
 }
 
 /** Keeps a sheet whose class is no longer in the plan, under a dated name. A sheet that is not ours stays as it is. */
@@ -131,6 +138,7 @@ export function putAside({
 }): void {
   const present = ownSheets(file).find(({ id }) => id === sheetId);
   if (present === undefined) return;
+  noteTaken(file, present, valuesOf(present.sheet));
   leave({ file, old: present, keptName: present.tag.keptName ?? keptName });
   keep(file, present);
 }
@@ -148,6 +156,7 @@ function leave({ file, old, keptName }: { file: FileInRun; old: OwnSheet; keptNa
 
 /** The old sheet leaves its place once the new one has taken it: until then it says where that is. */
 function keep(file: FileInRun, old: OwnSheet): void {
+  setToRest(file, old);
   moveBehindAll(file, old);
   const { keptName: _, name: __, ...rest } = old.tag;
   writeTag(file, old, { ...rest, state: 'kept' });

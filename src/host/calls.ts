@@ -137,6 +137,8 @@ interface AppliedReading {
   readonly sheetId: number;
   readonly name: string;
   readonly made: boolean;
+  /** With the last step of a build: how much was typed into sheets after they had been put aside. */
+  readonly late?: { readonly carried: number; readonly left: number };
   readonly reading: BookReading;
 }
 
@@ -181,6 +183,14 @@ export interface PageWish {
   readonly about: string;
 }
 
+export interface ChecksEntered {
+  readonly renewed: number;
+  /** Sheets where a formula is gone. */
+  readonly missing: readonly number[];
+  /** What kept checks from showing and was moved out of their cells, each named by its cell, as sentences. */
+  readonly moved: readonly string[];
+}
+
 /** Name of the call → its type. The build writes one top-level declaration for each; nothing else is callable. */
 export interface Calls {
   /** The list of sheets, and the cells of those asked for. Nothing is written. */
@@ -199,8 +209,8 @@ export interface Calls {
   show(version: number, wish: ShowWish): Outcome<null>;
   /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` is handed over as data. */
   openPage(version: number, wish: PageWish): Outcome<null>;
-  /** Enters again only the checks that failed or never finished; `missing` are sheets where a formula is gone. */
-  checkAgain(version: number): Outcome<{ readonly renewed: number; readonly missing: readonly number[] }>;
+  /** Makes room for checks that something typed keeps from showing, and enters again those that failed or never finished. */
+  checkAgain(version: number): Outcome<ChecksEntered>;
 }
 export const callNames = [
   'readBook',

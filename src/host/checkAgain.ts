@@ -1,11 +1,13 @@
 import { readClassSheet } from '../workbook/readClassSheet.ts';
-import type { Outcome } from './calls.ts';
+import type { ChecksEntered, Outcome } from './calls.ts';
 import { withDocumentLock } from './documentLock.ts';
 import { type FileInRun, fileInRun, sheetById } from './fileInRun.ts';
+import { moveAside } from './moveAside.ts';
 import { busy, done } from './outcome.ts';
 import { ownSheets } from './ownSheets.ts';
 import { openSpreadsheet, type Sheet, settle } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
+import { hostWords } from './words.ts';
 
 const property = 'labrow.check';
 
@@ -18,17 +20,23 @@ interface CheckNoted {
 }
 
 /**
- * Enters again only the checks that failed or never finished; those that stand cost the host nothing. A formula is noted
+ * Enters again only the checks that failed or never finished; those that stand cost the host nothing. What somebody typed
+ * where checks have to show is moved out of their way first: most of them then come by themselves. A formula is noted
  * before its cell is emptied, so that the next press puts it back where this one stops. Sheets where a formula is gone
  * altogether are named: the page plans them anew.
  */
-export function checkAgain(): Outcome<{ readonly renewed: number; readonly missing: readonly number[] }> {
+export function checkAgain(): Outcome<ChecksEntered> {
   const locked = withDocumentLock(2000, () => {
     const file = fileInRun(openSpreadsheet());
     let renewed = putBack(file) ? 1 : 0;
     const missing = new Set<number>();
-    for (const { sheet, id, tag } of ownSheets(file)) {
+    const moved: string[] = [];
+    for (const one of ownSheets(file)) {
+      const { sheet, id, tag } = one;
       if (tag.kind !== 'class' || tag.state === 'kept') continue;
+      const obstacles = moveAside(one);
+      moved.push(...obstacles.map(hostWords.inTheWay));
+      if (obstacles.length > 0) settle();
       for (const { known, headingRow, checkColumn } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
         if (known) continue;
         const formula = sheet.getRange(headingRow, checkColumn).getFormula();
@@ -39,7 +47,7 @@ export function checkAgain(): Outcome<{ readonly renewed: number; readonly missi
         }
       }
     }
-    return { renewed, missing: [...missing] };
+    return { renewed, missing: [...missing], moved };
   });
   return locked.ran ? done(locked.value) : busy();
 }
@@ -50,9 +58,12 @@ const checkCell = (sheet: Sheet, { row, column }: CheckNoted) => sheet.getRange(
 function renew({ store }: FileInRun, sheet: Sheet, noted: CheckNoted): void {
   store.write(property, JSON.stringify(noted));
   const cell = checkCell(sheet, noted);
-  cell.setValue('');
-  settle();
-  cell.setValue(noted.formula);
+  try {
+    cell.setValue('');
+    settle();
+  } finally {
+    cell.setValue(noted.formula);
+  }
   store.remove(property);
 }
 

@@ -23,6 +23,8 @@ export interface SheetTag {
   readonly activity?: string;
   /** Number of the sheet itself, so that a search over the file need not ask where each tag stands. */
   readonly sheet?: number;
+  /** Of a class that is kept: the formula that the check of its first team had. */
+  readonly check?: string;
   /** Number of the old sheet that entries are copied from. */
   readonly from?: number;
   /** Of a sheet that is leaving: the name it gets, and the one that its successor takes over. */

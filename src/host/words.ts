@@ -9,7 +9,31 @@ export const hostWords = {
   protection: 'Labrow: a reminder before anything but the tinted cells is changed',
   /** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
   isKeptName: (name: string) => /, kept \d{4}-\d\d-\d\d/.test(name),
-  checkedAgain: ({ renewed, missing }: { readonly renewed: number; readonly missing: readonly number[] }) =>
+  /** In a sheet that was put aside. */
+  kept: {
+    alone: 'Kept as it was. What is typed here is no longer checked.',
+    withLink: 'Kept as it was. What is typed here is no longer checked. Click here for the sheet in use.',
+    checks: 'Checks are off',
+    before: (word: string) => `then: ${word}`,
+  },
+  /** In a note on the cell. */
+  movedAside: (text: string) => `Typed in this cell, where a check has to show: “${text}”`,
+  inTheWay: ({ cell, text }: { readonly cell: string; readonly text: string }) =>
+    `${cell} held “${text}”, which kept checks from showing. It is in a note on that cell now.`,
+  checkedAgain: ({
+    renewed,
+    missing,
+    moved,
+  }: {
+    readonly renewed: number;
+    readonly missing: readonly number[];
+    readonly moved: readonly string[];
+  }): string =>
+    [
+      ...moved,
+      ...(moved.length > 0 && missing.length === 0 ? [] : [hostWords.checksEntered({ renewed, missing })]),
+    ].join(' '),
+  checksEntered: ({ renewed, missing }: { readonly renewed: number; readonly missing: readonly number[] }): string =>
     missing.length > 0
       ? 'Some checks are gone from their cells. Open the sidebar and press “Check again” in Class now: it puts them back.'
       : renewed === 0

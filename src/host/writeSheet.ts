@@ -6,6 +6,7 @@ import type { Choice, SheetPlan } from '../workbook/workbook.ts';
 import { carryEntries } from './carryEntries.ts';
 import { countedEntry } from './countedEntry.ts';
 import { cellsRead, type FileInRun, type SheetInRun } from './fileInRun.ts';
+import { separatorIn } from './separatorIn.ts';
 import {
   boxAround,
   choiceOf,
@@ -51,7 +52,7 @@ export function writeSheet({
   target: SheetInRun;
   plan: SheetPlan;
   stands: 'empty' | 'begun' | 'shorter';
-  carried?: { readonly from: Sheet | undefined; readonly wanted: SheetPlan };
+  carried?: { readonly from: readonly (readonly CellValue[])[]; readonly wanted: SheetPlan };
   firstEntries: readonly FirstEntries[];
 }): void {
   const { sheet } = target;
@@ -71,7 +72,7 @@ export function writeSheet({
   );
   if (stands === 'shorter') renewChoices(sheet, plan, firstRow);
   writeStateRules(sheet, plan, stands === 'empty');
-  if (carried?.from !== undefined) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
+  if (carried !== undefined) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
   writeFirstEntries({ sheet, firstEntries });
   invite(sheet, plan);
   writePlanned({ sheet, plan, blocks: plan.checks, present, separator });
@@ -94,13 +95,6 @@ const read = (target: SheetInRun, plan: SheetPlan) => ({
   values: cellsRead(target),
   formulas: target.sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getFormulas(),
 });
-
-/** The separator of the formulas that stand there; undefined where none of them tells. */
-function separatorIn(formulas: readonly (readonly string[])[]): ',' | ';' | undefined {
-  const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ''));
-  if (bare.some((formula) => formula.includes(';'))) return ';';
-  return bare.some((formula) => formula.includes(',')) ? ',' : undefined;
-}
 
 /** The row below the last one that bears a name of ours. */
 function firstNewRow({ identity }: SheetPlan, cells: readonly (readonly CellValue[])[]): number {

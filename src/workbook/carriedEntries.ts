@@ -12,6 +12,12 @@ export interface CarriedRun {
   readonly values: readonly CellValue[];
 }
 
+/** What has to be known of a sheet to carry entries into it. */
+export type CarriedPlan = Pick<
+  SheetPlan,
+  'role' | 'identity' | 'carried' | 'writable' | 'unprotected' | 'carriesAddedRows' | 'relettered'
+>;
+
 /**
  * What people had typed in a sheet of another layout, placed by identity (team key and step id, or step and level) in
  * the new one. A cell of the new sheet that holds something already keeps it, so that copying twice loses nothing.
@@ -21,7 +27,7 @@ export function carriedEntries({
   from: found,
   to,
 }: {
-  plan: SheetPlan;
+  plan: CarriedPlan;
   from: Cells;
   to: Cells;
 }): readonly CarriedRun[] {
@@ -45,12 +51,10 @@ export function carriedEntries({
   const runs: CarriedRun[] = [];
   for (const column of plan.carried) {
     let values: CellValue[] = [];
-    let changed = false;
     let start = 0;
     const close = () => {
-      if (changed) runs.push({ row: start, column, values });
+      if (values.length > 0) runs.push({ row: start, column, values });
       values = [];
-      changed = false;
     };
     rows.forEach((texts, index) => {
       const row = firstRow + index;
@@ -59,12 +63,14 @@ export function carriedEntries({
         close();
         return;
       }
-      const present = to[row - 1]?.[column - 1];
       const old = from[source]?.[column - 1];
+      // Somebody may be typing in any other cell, so that nothing is written there, not even what was read.
+      if (isEmpty(old) || !isEmpty(to[row - 1]?.[column - 1])) {
+        close();
+        return;
+      }
       if (values.length === 0) start = row;
-      const keeps = isEmpty(present) && !isEmpty(old);
-      values.push(keeps ? carriedAs(old, { row, column }) : present);
-      changed = changed || keeps;
+      values.push(carriedAs(old, { row, column }));
     });
     close();
   }
@@ -78,7 +84,7 @@ function addedRows({
   to,
   rowByName,
 }: {
-  plan: SheetPlan;
+  plan: CarriedPlan;
   from: Cells;
   to: Cells;
   rowByName: ReadonlyMap<string, number>;
@@ -102,7 +108,7 @@ function addedRows({
 
 const isEmpty = (cell: CellValue): boolean => cell === '' || cell === null || cell === undefined;
 
-const carries = ({ writable, unprotected }: SheetPlan, { row, column }: { row: number; column: number }): boolean =>
+const carries = ({ writable, unprotected }: CarriedPlan, { row, column }: { row: number; column: number }): boolean =>
   [...writable, ...unprotected].some(
     (area) =>
       row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns,

@@ -14,9 +14,12 @@ import { deskWords } from '../words.ts';
 import { classesInFile } from './classesInFile.ts';
 
 /** Enters again the checks that failed or never finished, and plans anew those whose formula is gone from its cell. */
-export function* checkAgain(file: File): Work<Outcome<{ readonly renewed: number }>> {
+export function* checkAgain(
+  file: File,
+): Work<Outcome<{ readonly renewed: number; readonly moved?: readonly string[] }>> {
   const answer = yield* ask('checkAgain', undefined);
   if (!answer.ok) return answer;
+  const { moved } = answer.value;
   let { renewed } = answer.value;
   for (const id of answer.value.missing) {
     const book = yield* look(file, allKinds);
@@ -25,7 +28,7 @@ export function* checkAgain(file: File): Work<Outcome<{ readonly renewed: number
     if (!put.ok) return put;
     renewed += put.value;
   }
-  return done({ renewed });
+  return done({ renewed, ...(moved.length > 0 ? { moved } : {}) });
 }
 
 /** Brings a class sheet to its plan where it still has the layout; what is missing in it is written. */

@@ -22,7 +22,7 @@ export function* writeKeySheet(file: File, confirmed: unknown): Work<Outcome<{ r
     if (!lesson.ok) return lesson;
     const key = keyView(book);
     if (!key.ok) return key;
-    const orders = key.value.orders.map(({ title, order }) => [words.keySheet.allTeams, '', title, '', '', order]);
+    const orders = key.value.orders.map(({ title, inWords }) => [words.keySheet.allTeams, '', title, '', '', inWords]);
     const rows = key.value.teams.flatMap(({ className, team, lines }) =>
       lines.map(({ title, answer, unit, note }) => [className, team, title, answer, unit, note]),
     );

@@ -109,10 +109,12 @@ export function classNowView(page: Page): View {
     const outcome = await askDesk('goToTeam', inClass, team.key);
     said.textContent = outcome.ok ? texts.classNow.went(team.team) : outcome.problem.message;
   }
+  const enteredWords = ({ renewed, moved = [] }: { renewed: number; moved?: readonly string[] }): string =>
+    moved.length > 0 && renewed === 0 ? moved.join(' ') : [...moved, texts.classNow.renewed(renewed)].join(' ');
   async function checkAgain(): Promise<void> {
     said.textContent = '';
     const outcome = await waiting(status, texts.classNow.reading, askDesk('checkAgain'));
-    said.textContent = outcome.ok ? texts.classNow.renewed(outcome.value.renewed) : outcome.problem.message;
+    said.textContent = outcome.ok ? enteredWords(outcome.value) : outcome.problem.message;
     if (outcome.ok) await look(true);
   }
 

@@ -86,7 +86,10 @@ export function buildPanel({ builder, next, back, done, tally }: BuildPanelParts
       notes.replaceChildren(problemNotice(now.problem.message), element('p', {}, texts.build.kept));
       actions.replaceChildren(button(texts.plan.goOn, goOn, true), leading(back));
     } else {
-      notes.replaceChildren(element('p', {}, done?.() ?? (builder.sample ? texts.build.doneSample : texts.build.done)));
+      notes.replaceChildren(
+        element('p', {}, done?.() ?? (builder.sample ? texts.build.doneSample : texts.build.done)),
+        ...(now.build.late === undefined ? [] : [element('p', { class: 'say' }, now.build.late)]),
+      );
       actions.replaceChildren(...next().map((step, place) => leading(step, place === 0)));
     }
     // Focus would be lost with the button that was pressed.
