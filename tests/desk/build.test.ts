@@ -7,20 +7,14 @@ import type { Activity } from '../../src/lab/lesson/activity.ts';
 import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
 import { classColumns as at, planColumns } from '../../src/workbook/layout.ts';
 import { words } from '../../src/workbook/words.ts';
-import { setup } from '../host/setup.ts';
+import { builtLesson, fern, firstBuild, moss, setup } from './builtLesson.ts';
 import { copyOf, type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
 
 const { buildLabels: label } = deskWords;
 const solid = activityById('solution from a solid') as Activity;
-const [fern, moss] = ['Fern class', 'Moss class'];
-const built = (() => {
-  const file = paperFile();
-  file.finish(file.call('startBuild', setup));
-  return file;
-})();
 let file: PaperFile;
 beforeEach(() => {
-  file = copyOf(built);
+  file = builtLesson();
 });
 const withClasses = (...classes: readonly (readonly [name: string, ...teams: string[]])[]) => ({
   ...setup,
@@ -69,8 +63,8 @@ describe('a first build', () => {
     expect(fresh.names()).toEqual(sheetNames);
   });
   it('takes away the empty sheet that the file began with, forgets its note, and shows the first class', () => {
-    expect(built.state.note).toBe('');
-    expect(built.state.activeSheet).toBe(built.sheetCalled(fern).id);
+    expect(firstBuild().state.note).toBe('');
+    expect(firstBuild().state.activeSheet).toBe(firstBuild().sheetCalled(fern).id);
     const kept = paperFile({ emptySheet: null });
     kept.finish(kept.call('startBuild', setup));
     expect(kept.names()).toEqual(['Sheet1', ...sheetNames]);
@@ -94,20 +88,22 @@ describe('a first build', () => {
     expect(noted(fresh.state.note)).toMatchObject({ done: 2, made: true });
   });
   it('reads only the Plan between two sheets, and everything that views are made from at the end', () => {
-    const kinds = applied(built).map(({ read }) => read.kinds);
+    const kinds = applied(firstBuild()).map(({ read }) => read.kinds);
     expect(kinds).toEqual([...Array.from({ length: 6 }, () => ['plan']), allKinds]);
   });
   it('says what each sheet was worked out from', () => {
-    const plan = built.sheetCalled(words.plan.sheet).id;
-    expect(applied(built).map(({ seen }) => seen.map(({ id }) => id))).toEqual([
+    const plan = firstBuild().sheetCalled(words.plan.sheet).id;
+    expect(applied(firstBuild()).map(({ seen }) => seen.map(({ id }) => id))).toEqual([
       [],
       ...Array.from({ length: 6 }, () => [plan]),
     ]);
   });
   it('gives each team a line of the Plan with a key of its own', () => {
-    expect(planLines(built)).toEqual([`c1-t1 ${fern} Otter`, `c1-t2 ${fern} Heron`, `c2-t1 ${moss} Newt`]);
-    expect(built.rowOf(fern, 'c1-t2', 'molar mass')).toBeGreaterThan(built.rowOf(fern, 'c1-t1', 'molar mass'));
-    expect(() => built.rowOf(moss, 'c1-t1')).toThrow();
+    expect(planLines(firstBuild())).toEqual([`c1-t1 ${fern} Otter`, `c1-t2 ${fern} Heron`, `c2-t1 ${moss} Newt`]);
+    expect(firstBuild().rowOf(fern, 'c1-t2', 'molar mass')).toBeGreaterThan(
+      firstBuild().rowOf(fern, 'c1-t1', 'molar mass'),
+    );
+    expect(() => firstBuild().rowOf(moss, 'c1-t1')).toThrow();
   });
   it('goes on where it stopped, from another page too', () => {
     const stopped = paperFile();
@@ -137,7 +133,7 @@ describe('a first build', () => {
       file.state.note = note;
       expect(problemOf(file.call('continueBuild')).message).toBe(deskWords.problem(deskWords.nothingBuilding));
     }
-    expect(writes(file)).toEqual(writes(built).slice(0, 0));
+    expect(writes(file)).toEqual([]);
   });
   it('refuses a plan that is none, and asks for nothing', () => {
     const fresh = paperFile();
@@ -267,7 +263,7 @@ describe('building again', () => {
       settings: { ...setup.settings, activity: 'solution from a solid' },
     };
     expect(file.call('startBuild', other).ok).toBe(true);
-    file = copyOf(built);
+    file = builtLesson();
     type(file, fern, 'c1-t1', 'molar mass', '119.00');
     expect(problemOf(file.call('startBuild', other)).question).toEqual({
       about: 'typed',
@@ -279,7 +275,7 @@ describe('building again', () => {
     const corrected = withClasses([fern, 'Otters', 'Heron'], [moss, 'Newt']);
     file.finish(file.call('startBuild', corrected));
     expect(planLines(file)).toEqual([`c1-t1 ${fern} Otters`, `c1-t2 ${fern} Heron`, `c2-t1 ${moss} Newt`]);
-    file = copyOf(built);
+    file = builtLesson();
     type(file, fern, 'c1-t1', 'molar mass', '119.00');
     const asked = problemOf(file.call('startBuild', corrected));
     const question = {
@@ -305,7 +301,7 @@ describe('building again', () => {
     file.finish(file.call('startBuild', renamed));
     expect(file.sheetCalled('Third period').id).toBe(id);
     expect(file.cell('Third period', 1, 1)).toBe('Third period');
-    file = copyOf(built);
+    file = builtLesson();
     file.sheetCalled(fern).name = 'Mine';
     file.finish(file.call('startBuild', renamed));
     expect(file.names()).toContain('Mine');
@@ -339,15 +335,15 @@ describe('building again', () => {
     cells[first + 1] = otter;
     file.finish(file.call('startBuild', setup));
     expect(planLines(file).slice(0, 2)).toEqual([`c1-t2 ${fern} Heron`, `c1-t1 ${fern} Otter`]);
-    expect(file.rowOf(fern, 'c1-t1')).toBe(built.rowOf(fern, 'c1-t1'));
-    expect(file.rowOf(fern, 'c1-t2')).toBe(built.rowOf(fern, 'c1-t2'));
+    expect(file.rowOf(fern, 'c1-t1')).toBe(firstBuild().rowOf(fern, 'c1-t1'));
+    expect(file.rowOf(fern, 'c1-t2')).toBe(firstBuild().rowOf(fern, 'c1-t2'));
   });
   it('keeps a Plan whose numbers would be lost, and has every sheet look at the new one', () => {
     const more = { ...setup, givens: { ...setup.givens, 'target molarity': '0.150' } };
     file.finish(file.call('startBuild', more));
     expect(applied(file)[0]?.replace).toBe(true);
     expect(file.names()).toContain(deskWords.keptName(words.plan.sheet, '2026-03-02 10.15'));
-    file = copyOf(built);
+    file = builtLesson();
     file.finish(file.call('startBuild', { ...setup, settings: { ...setup.settings, spare: '20 %' } }));
     expect(applied(file)[0]?.replace).toBe(false);
   });
@@ -395,12 +391,15 @@ describe('building again', () => {
 });
 
 describe('the sample', () => {
-  const sample = (() => {
-    const one = paperFile();
-    one.finish(one.call('startSample'));
-    return one;
-  })();
-  const classSheets = () => sample.state.sheets.filter(({ tag }) => tag?.kind === 'class');
+  let made: PaperFile | undefined;
+  const sample = (): PaperFile => {
+    if (made === undefined) {
+      made = paperFile();
+      made.finish(made.call('startSample'));
+    }
+    return made;
+  };
+  const classSheets = () => sample().state.sheets.filter(({ tag }) => tag?.kind === 'class');
   const day = Date.parse('2026-03-02T10:15:00Z');
 
   it('is a lesson of invented classes with entries, tries and times of before', () => {
@@ -422,13 +421,13 @@ describe('the sample', () => {
       cells.flatMap((line) => (line[at.key - 1] && !line[at.step - 1] ? [String(line[at.who - 1] ?? '')] : [])),
     );
     expect(who.some((text) => text.includes('2026-03-02'))).toBe(true);
-    const days = valueIn(sample.call('readPoll')).answers.map((answer) => answer.day);
+    const days = valueIn(sample().call('readPoll')).answers.map((answer) => answer.day);
     expect([...new Set(days)].sort()).toEqual(['2026-03-01', '2026-03-02']);
   });
   it('may be begun again in its own file, and stays a sample with all its teams', () => {
-    const again = copyOf(sample);
+    const again = copyOf(sample());
     expect(again.finish(again.call('startSample')).finished).toBe(true);
-    expect(again.names()).toEqual(sample.names());
+    expect(again.names()).toEqual(sample().names());
   });
   it('is refused in a file that has a lesson of its own', () => {
     expect(problemOf(file.call('startSample')).message).toBe(
@@ -440,13 +439,13 @@ describe('the sample', () => {
       const { cells } = one.sheetCalled(words.plan.sheet);
       return cells.some((line) => line[0] === words.settings.invented && line[1] === 'yes');
     };
-    expect(invented(sample)).toBe(true);
-    expect(invented(built)).toBe(false);
-    const lesson = valueIn(sample.call('readLesson')).setup;
-    const same = copyOf(sample);
+    expect(invented(sample())).toBe(true);
+    expect(invented(firstBuild())).toBe(false);
+    const lesson = valueIn(sample().call('readLesson')).setup;
+    const same = copyOf(sample());
     same.finish(same.call('startBuild', lesson));
     expect(invented(same)).toBe(true);
-    const own = copyOf(sample);
+    const own = copyOf(sample());
     const [first, ...rest] = lesson.classes;
     own.finish(
       own.call('startBuild', {

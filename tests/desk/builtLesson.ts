@@ -8,14 +8,17 @@ export { setup };
 
 let built: PaperFile | undefined;
 
-/** A file on paper in which the small invented lesson stands, its own for each test. */
-export function builtLesson(given: Partial<PaperState> = {}): PaperFile {
+/** The small invented lesson built in an empty file, once for all tests: to look at, with every call that it took. */
+export function firstBuild(): PaperFile {
   if (built === undefined) {
     built = paperFile();
     built.finish(built.call('startBuild', setup));
   }
-  return copyOf(built, given);
+  return built;
 }
+
+/** A file on paper in which the small invented lesson stands, its own for each test. */
+export const builtLesson = (given: Partial<PaperState> = {}): PaperFile => copyOf(firstBuild(), given);
 
 interface Row {
   readonly entry?: string;

@@ -20,14 +20,9 @@ const typed = (text: string, key = 'c1-t1', sheet: string = fern) =>
 const set = (names: string, absent: readonly string[] = [], base = '') =>
   file.call('setMembers', fern, 'c1-t1', { names, absent, base });
 const writeCount = () => file.asked.filter(({ call }) => call === 'writeCells').length;
-const refused = (parts: object, received: string, names = '') => ({
+const refused = (parts: { readonly expected: string; readonly advice: string }, received: string, where: string) => ({
   field: 'names',
-  message: deskWords.problem({
-    where: '',
-    ...(parts as { expected: string; advice: string }),
-    ...{ where: names },
-    received,
-  }),
+  message: deskWords.problem({ ...parts, where, received }),
 });
 const inOtter = say.namesIn('Otter');
 
