@@ -7,7 +7,7 @@ import { mutationSample } from './mutationSample.mjs';
  * @typedef {{ mutate: string[], tests: string[], without?: string[], withStatic?: boolean }} MutatedRoom
  */
 
-const seed = 20_261_129;
+const seed = Number(process.env.LABROW_MUTATED_SEED ?? 20_261_129);
 const sampled = Number(process.env.LABROW_MUTATED_LINES ?? Infinity);
 /** @param {string} folder @param {number} lines */
 const some = (folder, lines) => mutationSample(folder, { lines: Math.min(lines, sampled), seed });
@@ -50,6 +50,7 @@ export const mutationRooms = {
 export function mutatedRoom() {
   const name = process.env.LABROW_ROOM ?? '';
   const room = mutationRooms[name];
-  if (!room) throw new Error(`Expected one of ${Object.keys(mutationRooms).join(', ')} in LABROW_ROOM, received “${name}”.`);
+  if (!room)
+    throw new Error(`Expected one of ${Object.keys(mutationRooms).join(', ')} in LABROW_ROOM, received “${name}”.`);
   return { name, ...room() };
 }
