@@ -3,14 +3,18 @@ import { mutationSample } from './mutationSample.mjs';
 /**
  * A room that is mutated: what is changed in it, and which tests have to notice. Left out are tests that are slow and
  * go through far more than the room, so that a mutant costs seconds; what they alone would notice counts as survived.
+ * `withStatic` changes as well what a file works out while it is read, at the cost of all tests of the room.
  *
  * @typedef {{ mutate: string[], tests: string[], without?: string[], withStatic?: boolean }} MutatedRoom
  */
 
 const seed = Number(process.env.LABROW_MUTATED_SEED ?? 20_261_129);
 const sampled = Number(process.env.LABROW_MUTATED_LINES ?? Infinity);
-/** @param {string} folder @param {number} lines */
-const some = (folder, lines) => mutationSample(folder, { lines: Math.min(lines, sampled), seed });
+/** Lines of a room, always the same ones for a seed; the whole room where no number is asked. */
+const some = (/** @type {string} */ folder, lines = Infinity) => {
+  const wanted = Math.min(lines, sampled);
+  return Number.isFinite(wanted) ? mutationSample(folder, { lines: wanted, seed }) : [`${folder}/**/*.ts`];
+};
 
 /** Tests of the lab that build it anew, or go through every form of every activity. */
 const sweeps = [
@@ -27,17 +31,17 @@ const sweeps = [
 /** @type {Record<string, () => MutatedRoom>} */
 export const mutationRooms = {
   chemistry: () => ({
-    mutate: ['src/chemistry/**/*.ts'],
+    mutate: some('src/chemistry'),
     tests: ['chemistry', 'measurement', 'errors', 'lab'],
     without: sweeps,
   }),
   measurement: () => ({
-    mutate: ['src/measurement/**/*.ts'],
+    mutate: some('src/measurement'),
     tests: ['chemistry', 'measurement', 'errors', 'lab'],
     without: sweeps,
   }),
   judging: () => ({
-    mutate: Number.isFinite(sampled) ? some('src/lab/judging', sampled) : ['src/lab/judging/**/*.ts'],
+    mutate: some('src/lab/judging'),
     tests: ['lab'],
     without: sweeps,
   }),

@@ -119,8 +119,7 @@ describe('the size of a vessel that cannot be read', () => {
   });
   it('is what is expected where the vessel itself is read, and a bench has none', () => {
     const around = { givens: {}, settings: {} } as Parameters<typeof toolsOfReading>[1];
-    const used = (instrument: 'flask' | 'balance' | 'bench') =>
-      toolsOfReading({ tools: undefined, instrument, expected: 25 } as Parameters<typeof toolsOfReading>[0], around);
+    const used = (instrument: 'flask' | 'balance' | 'bench') => toolsOfReading({ instrument, expected: 25 }, around);
     expect(used('flask')).toEqual({ ok: true, value: [{ tool: 'flask', volume: 25 }] });
     expect(used('balance')).toEqual({ ok: true, value: [{ tool: 'balance', mass: 25 }] });
     expect(used('bench')).toEqual({ ok: true, value: [] });
