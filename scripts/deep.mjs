@@ -30,7 +30,7 @@ const stages = [
     ? [
         /** @type {[string, () => number]} */ ([
           'mutants',
-          () => tool('@stryker-mutator/core/bin/stryker.js', 'run', 'scripts/mutation.config.mjs'),
+          () => run(process.execPath, [join(root, 'scripts/mutation.mjs')]),
         ]),
       ]
     : []),
