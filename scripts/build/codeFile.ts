@@ -14,6 +14,7 @@ const doors = [
   ['openSidebar', '', 'desk', 'Menu: opens the sidebar.'],
   ['buildSampleFromMenu', '', 'desk', 'Menu: builds an invented class to try.'],
   ['checkAgainFromMenu', '', 'desk', 'Menu: enters again the checks that did not finish.'],
+  ['selfCheckFromMenu', '', 'desk', 'Menu: tries out what this file lets the script do.'],
 ] as const;
 
 /** The script as it is pushed: parts as text, what compiles them, and the declarations that the host reads. */
@@ -30,15 +31,14 @@ export async function codeFile(
     '// Cell functions.',
     declarations(catalogue).trim(),
     '',
-    '// Triggers, menu items, and calls from the sidebar.',
+    '// Triggers and menu items; last of all what the sidebar calls.',
     ...doors.map(
       ([name, argument, part, about]) =>
         `/** ${about} */\nfunction ${name}(${argument}) {\n  return Labrow.part_("${part}").${name}_(${argument});\n}\n`,
     ),
     callNames
       .map(
-        (name) =>
-          `/** Called from the sidebar. */\nfunction ${name}(...request) {\n  return Labrow.part_("desk").endpoints_.${name}(...request);\n}\n`,
+        (name) => `function ${name}(...request) {\n  return Labrow.part_("desk").endpoints_.${name}(...request);\n}\n`,
       )
       .join('\n'),
   ].join('\n');

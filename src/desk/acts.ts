@@ -21,6 +21,7 @@ import { writeKeySheet } from './preparation/writeKeySheet.ts';
 import { writePrepareSheet } from './preparation/writePrepareSheet.ts';
 import { recordDue, recordView } from './record/recordView.ts';
 import { saveRecord } from './record/saveRecord.ts';
+import { beginSelfCheck, countTenCells, endSelfCheck, probeFile, readyTenCells } from './selfCheck/selfCheck.ts';
 import { emptyCopy } from './share/emptyCopy.ts';
 import { shareView } from './share/shareView.ts';
 import { addClass, addTeam } from './teams/addTeams.ts';
@@ -62,6 +63,11 @@ const acts = {
   writeKeySheet,
   saveRecord,
   emptyCopy,
+  beginSelfCheck,
+  probeFile,
+  readyTenCells,
+  countTenCells,
+  endSelfCheck,
   openPage: (_: File, page: Parameters<typeof ask<'openPage'>>[1]['page'], about = '') =>
     ask('openPage', { page, about }),
 } as const satisfies Record<string, (file: File, ...about: never[]) => Work<Outcome<unknown>>>;

@@ -1,6 +1,7 @@
 import { type Applied, applySheet } from './applyWorkbook.ts';
 import { readNote, saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
+import { makeDeskSheet } from './deskSheet.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
 import { isUntouched } from './isUntouched.ts';
 import { carryLate, type Late } from './lateEntries.ts';
@@ -19,7 +20,10 @@ export function applyCall(
   if (note?.was !== undefined && note.was !== readNote(file.store)) return changed(hostWords.theBuild);
   if (note?.before !== undefined) saveNote(file.store, note.before);
   const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
-  if (plan.role.kind === 'plan') recalculateEveryMinute(file.spreadsheet);
+  if (plan.role.kind === 'plan') {
+    recalculateEveryMinute(file.spreadsheet);
+    makeDeskSheet(file);
+  }
   if (plan.role.kind === 'prepare') notePreparedPlan({ file, seen: wish.seen });
   if (tab !== undefined) renameTab(file, { sheetId, tab });
   if (show === true) sheetById(file, sheetId)?.sheet.activate();

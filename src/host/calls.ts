@@ -2,7 +2,7 @@ import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
 import type { PageName } from './pages.ts';
 
 /*
- * What the page may ask of the script: eight calls that know nothing of lessons. Every value is plain data, since the
+ * What the page may ask of the script: nine calls that know nothing of lessons. Every value is plain data, since the
  * bridge refuses dates; a moment crosses as milliseconds since 1970.
  */
 
@@ -14,9 +14,10 @@ export interface Problem {
   readonly field?: string;
   /**
    * `busy`: another run was at work and nothing was done. `changed`: the file is another than the page has seen, and
-   * nothing was written. `older`: the page belongs to another version of the script.
+   * nothing was written. `older`: the page belongs to another version of the script. `teacher`: this part is the
+   * teacher's, and whoever asked is not let in.
    */
-  readonly reason?: 'busy' | 'changed' | 'older';
+  readonly reason?: 'busy' | 'changed' | 'older' | 'teacher';
 }
 
 export type SheetKind = SheetRole['kind'];
@@ -191,6 +192,29 @@ export interface ChecksEntered {
   readonly moved: readonly string[];
 }
 
+/** Calls of the host one after the other, each on what the one before came to; a name without a call is looked up. */
+export interface TrialChain {
+  readonly on: 'sheet' | 'file' | 'app' | 'lock' | 'store' | 'session' | 'tools';
+  readonly calls: readonly (readonly [name: string, ...given: readonly unknown[]])[];
+}
+
+/** The scratch sheet of the self-check is made or taken away; `sheetId` is shown again then. */
+export interface TrialAct {
+  readonly do: 'begin' | 'end';
+  readonly sheetId?: number;
+}
+
+/** What came of a step: what the host handed back as a plain value, or its words where it refused; and how long it took. */
+export interface TrialFact {
+  readonly ms: number;
+  readonly value?: unknown;
+  readonly refused?: string;
+}
+
+export interface TrialWish {
+  readonly steps: readonly (TrialAct | TrialChain)[];
+}
+
 /** Name of the call → its type. The build writes one top-level declaration for each; nothing else is callable. */
 export interface Calls {
   /** The list of sheets, and the cells of those asked for. Nothing is written. */
@@ -211,6 +235,8 @@ export interface Calls {
   openPage(version: number, wish: PageWish): Outcome<null>;
   /** Makes room for checks that something typed keeps from showing, and enters again those that failed or never finished. */
   checkAgain(version: number): Outcome<ChecksEntered>;
+  /** Takes steps of the self-check, each whatever the others come to; its sheet goes with the step `end`. */
+  tryHost(version: number, wish: TrialWish): Outcome<readonly TrialFact[]>;
 }
 export const callNames = [
   'readBook',
@@ -221,4 +247,6 @@ export const callNames = [
   'show',
   'openPage',
   'checkAgain',
+  'tryHost',
 ] as const satisfies readonly (keyof Calls)[];
+export type CallName = (typeof callNames)[number];

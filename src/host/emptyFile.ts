@@ -69,7 +69,8 @@ function removeOthers({
 }): void {
   const { spreadsheet, sheets } = file;
   const staying = [...kept.map(({ one }) => one), ...(everything ? [] : otherSheets(file))];
-  const leaving = sheets.filter((one) => !staying.includes(one));
+  // Whoever takes the file on gets a sheet of the teacher's own with the next build.
+  const leaving = sheets.filter((one) => !staying.includes(one) || one.sheet.getName() === hostWords.deskSheet.name);
   const leavingIds = leaving.map(({ id }) => id);
   // A name for a range is words that people typed as well.
   for (const named of spreadsheet.getNamedRanges()) {

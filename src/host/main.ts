@@ -4,6 +4,7 @@ import { afterStep, applyCall } from './applyCall.ts';
 import { putAside } from './applyWorkbook.ts';
 import type { Calls, Outcome } from './calls.ts';
 import { checkAgain } from './checkAgain.ts';
+import { onDesk } from './deskSheet.ts';
 import { emptyFile } from './emptyFile.ts';
 import { fileInRun } from './fileInRun.ts';
 import { openPage } from './openPage.ts';
@@ -17,19 +18,20 @@ import {
   readPageWish,
   readReadWish,
   readShowWish,
+  readTrialWish,
 } from './readWish.ts';
 import { show } from './show.ts';
-import { openSpreadsheet } from './spreadsheet.ts';
+import { inCell, tryHost } from './tryHost.ts';
 import { hostWords } from './words.ts';
 import { writeCells } from './writeCells.ts';
 import { writing } from './writing.ts';
 
-export { buildSampleFromMenu_, checkAgainFromMenu_, openSidebar_ } from './menu.ts';
+export { buildSampleFromMenu_, checkAgainFromMenu_, openSidebar_, selfCheckFromMenu_ } from './menu.ts';
 
 /** Calls from the sidebar, each with its input checked and every refusal in words for people. */
 export const endpoints_: Calls = {
   readBook: (version, wish) =>
-    asked(version, readReadWish(wish), (read) => done(readBook(fileInRun(openSpreadsheet()), read))),
+    asked(version, readReadWish(wish), (read) => onDesk((file) => done(readBook(file, read)))),
   applySheet: (version, wish) =>
     asked(version, readApplyWish(wish), (read) => writing(read, (file) => applyCall(file, read))),
   writeCells: (version, wish) =>
@@ -49,6 +51,11 @@ export const endpoints_: Calls = {
   show: (version, wish) => asked(version, readShowWish(wish), show),
   openPage: (version, wish) => asked(version, readPageWish(wish), openPage),
   checkAgain: (version) => asked(version, {}, checkAgain),
+  tryHost: ((first: unknown, ...rest: readonly unknown[]) =>
+    // Every name that the page may call is one that a cell may call: this one tells a cell what it was given.
+    typeof first === 'string'
+      ? inCell(first, rest)
+      : asked(first, readTrialWish(rest[0]), tryHost)) as Calls['tryHost'],
 };
 
 /** A page of another version would plan sheets that this script no longer has. */

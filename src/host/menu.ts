@@ -10,8 +10,13 @@ export function openSidebar_(): void {
 }
 
 /** Menu: opens the sidebar, which builds the invented class. */
-export function buildSampleFromMenu_(): void {
-  const outcome = guarded(() => openPage({ page: 'sidebar', about: 'sample' }));
+export const buildSampleFromMenu_ = (): void => openFor('sample');
+
+/** Menu: opens the sidebar, which tries out what this file and this account let the script do. */
+export const selfCheckFromMenu_ = (): void => openFor('self-check');
+
+function openFor(about: string): void {
+  const outcome = guarded(() => openPage({ page: 'sidebar', about }));
   if (!outcome.ok) tell(outcome.problem.message);
 }
 

@@ -9,6 +9,7 @@ export function onOpen_(): void {
     .addItem(menu.openSidebar, 'openSidebar')
     .addItem(menu.buildSample, 'buildSampleFromMenu')
     .addItem(menu.checkAgain, 'checkAgainFromMenu')
+    .addItem(menu.selfCheck, 'selfCheckFromMenu')
     .addToUi();
 }
 

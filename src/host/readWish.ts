@@ -13,6 +13,7 @@ import type {
   Seen,
   SheetKind,
   ShowWish,
+  TrialWish,
   WriteWish,
 } from './calls.ts';
 import type { PageName } from './pages.ts';
@@ -91,6 +92,12 @@ export function readShowWish(given: unknown): ShowWish | undefined {
 export function readPageWish(given: unknown): PageWish | undefined {
   const { page, about } = record(given);
   return isText(page) ? { page: page as PageName, about: isText(about) ? about : '' } : undefined;
+}
+
+/** Steps of the self-check: one that the host cannot take comes back as refused, like any other. */
+export function readTrialWish(given: unknown): TrialWish | undefined {
+  const { steps } = record(given);
+  return isList(steps) ? { steps: steps as TrialWish['steps'] } : undefined;
 }
 
 function readWriteWish(given: unknown): WriteWish | undefined {

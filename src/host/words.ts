@@ -1,3 +1,5 @@
+import { deskSheetName } from '../workbook/scratchSheet.ts';
+
 /** Every text for people that the host code shows: menu, titles of pages, refusals. */
 export const hostWords = {
   title: 'Labrow',
@@ -5,6 +7,12 @@ export const hostWords = {
     openSidebar: 'Open the sidebar',
     buildSample: 'Build a sample class',
     checkAgain: 'Check again',
+    selfCheck: 'Try this file out',
+  },
+  deskSheet: {
+    name: deskSheetName,
+    why: 'Whoever may change this sheet is shown the teacher’s part of the Labrow sidebar. To let a colleague in, add them under Protected sheets and ranges.',
+    protection: 'Labrow: who is the teacher',
   },
   protection: 'Labrow: a reminder before anything but the tinted cells is changed',
   /** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
@@ -86,6 +94,7 @@ export const hostWords = {
     where: 'the cells to write',
     advice: 'Look again in the sidebar, then press once more.',
   },
+  notTeacher: 'This part is for the teacher of the class.',
   pageTitles: {
     preparation: 'What to prepare',
     labels: 'Labels to print',
@@ -95,6 +104,7 @@ export const hostWords = {
     done: 'Steps done by team',
     particles: 'Particles',
     guide: 'A guide to print',
+    trial: 'A page to try',
   },
   pageUnknown: {
     expected: 'a page of this script',

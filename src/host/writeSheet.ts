@@ -2,6 +2,7 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import { countedColumn } from '../workbook/layout.ts';
 import { looks, plainLook, stateLooks, tabColors } from '../workbook/looks.ts';
 import { areaName } from '../workbook/reference.ts';
+import { takesComma } from '../workbook/takesComma.ts';
 import type { Choice, SheetPlan } from '../workbook/workbook.ts';
 import { carryEntries } from './carryEntries.ts';
 import { countedEntry } from './countedEntry.ts';
@@ -145,11 +146,11 @@ function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: numb
 }
 
 /**
- * Which separator a formula set by a script takes here. English locales take the comma; elsewhere a cell that is ours
+ * Which separator a formula set by a script takes here. Most English locales take the comma; elsewhere a cell that is ours
  * and not yet written tells, since the host does not document it.
  */
 function argumentSeparator(file: FileInRun, sheet: Sheet, plan: SheetPlan): ',' | ';' {
-  if (/^en/i.test(file.locale()) || !hasFormula(plan)) return ',';
+  if (takesComma(file.locale()) || !hasFormula(plan)) return ',';
   const cell = sheet.getRange(1, 1);
   cell.setNumberFormat('General');
   cell.setValue('=SUM(1,2)');

@@ -20,6 +20,7 @@ import { pollView } from './poll/pollView.ts';
 import { prepareView } from './prepare/prepareView.ts';
 import { makeDue } from './record/due.ts';
 import { recordView } from './record/recordView.ts';
+import { startSelfCheck } from './selfCheck/selfCheckView.ts';
 import { shareView } from './share/shareView.ts';
 import { teamsView } from './teams/teamsView.ts';
 import { texts } from './texts.ts';
@@ -27,6 +28,10 @@ import { texts } from './texts.ts';
 /** The view that the sidebar is opened with, such as the one that a page to print was opened from. */
 const viewAskedFor = (): ViewName | undefined =>
   isSampleAskedFor() ? 'plan' : viewNames.find((name) => name === document.body.dataset.about);
+
+/** Whoever is kept out of the teacher’s part reads what works all the same, and who can let a colleague in. */
+const problemWords = ({ message, reason }: Problem): string =>
+  reason === 'teacher' ? `${message} ${texts.calls.notTeacher}` : message;
 
 /** Opened from the menu to build the sample class. */
 const isSampleAskedFor = (): boolean => document.body.dataset.about === 'sample';
@@ -90,7 +95,7 @@ function start(): void {
       const wanted = current ?? viewAskedFor();
       main.replaceChildren(
         viewHeading(texts.title),
-        problemNotice(outcome.problem.message, { label: texts.tryAgain, run: () => void open(wanted) }),
+        problemNotice(problemWords(outcome.problem), { label: texts.tryAgain, run: () => void open(wanted) }),
       );
       return false;
     }
@@ -124,4 +129,5 @@ function start(): void {
 }
 
 watchPresses();
-if (!startPage()) start();
+if (document.body.dataset.about === 'self-check') startSelfCheck();
+else if (!startPage()) start();

@@ -1,6 +1,7 @@
 // Every text of the sidebar that people read, in the order of the page. A translation replaces this file.
 import type { NamePair } from '../desk/building/questions.ts';
 import type { TwoReadings } from './arithmetic/pointNumbers.ts';
+import { selfCheckTexts } from './selfCheckTexts.ts';
 
 const units = (unit: string) => (unit === '' || unit === '%' ? 'a number' : `a number in ${unit}`);
 const examples: Readonly<Record<string, string>> = {
@@ -209,6 +210,8 @@ export const texts = {
     tooBusy: 'The spreadsheet is busy. Wait half a minute, then try again.',
     tooLong:
       'The spreadsheet stopped because the work took too long. What is done so far is kept. Try again to continue.',
+    notTeacher:
+      'Your rows and their checks work without it. Do you teach here too? Then ask the owner of the file to let you in: under Protected sheets and ranges, for the sheet “Labrow teacher”.',
     oddAnswer:
       'The spreadsheet gave an answer that this page does not understand. Close the sidebar and open it again from the Labrow menu.',
   },
@@ -521,6 +524,8 @@ export const texts = {
     write: 'Write it now',
   },
 
+  selfCheck: selfCheckTexts,
+
   copy: {
     copied: 'Copied. Paste it where you need it.',
     selected: 'We could not copy it for you. The text is selected: press Ctrl+C, or press and hold it and choose Copy.',
@@ -763,6 +768,7 @@ export const texts = {
       'Anyone who can edit a shared file can read its script.',
       'Protected cells warn before a change. They prevent accidents, not intent.',
       'An entry that is a formula is marked for you. It may be a good idea: ask about it.',
+      'The teacher’s part of this sidebar opens for those who may change the hidden sheet “Labrow teacher”. That is a curb and no wall: whoever may edit the file can get round it. To let a colleague in, the owner adds them under Protected sheets and ranges.',
     ],
     otherwise: 'If something changes',
     otherwiseText: [

@@ -4,6 +4,7 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { classShift, inTodaysColumns, layoutIn } from './classCells.ts';
 import { classColumns, classRows, pollColumns, pollMarker } from './layout.ts';
+import { scratchSheet } from './scratchSheet.ts';
 import { sheetHeadings } from './sheetHeadings.ts';
 import type { SheetRole } from './workbook.ts';
 
@@ -21,6 +22,7 @@ export interface RecognisedSheet extends SheetRole {
  */
 export function recognisedSheet(cells: Cells): RecognisedSheet | undefined {
   const at = (row: number, column: number): string => cellText(cells[row - 1]?.[column - 1]);
+  if (at(1, 1) === scratchSheet.mark) return undefined;
   const shift = classShift(cells);
   if (shift !== undefined) {
     const className = at(shift === 0 ? classRows.title : 1, classColumns.title);

@@ -86,6 +86,7 @@ describe('dist/Code.js', () => {
       'openSidebar',
       'buildSampleFromMenu',
       'checkAgainFromMenu',
+      'selfCheckFromMenu',
     ]);
     expect(declarations.map(({ id }) => id?.name ?? '').filter((name) => !known.has(name))).toEqual([]);
     expect(declarations.length).toBe(known.size);

@@ -32,9 +32,9 @@ const planRow = (key: string) =>
     (row) => valueAt(host, { sheet: 'Plan', row, column: 1 }) === key,
   ) ?? 0;
 
-describe('the eight calls', () => {
+describe('the nine calls', () => {
   it('are all that a page can call', () => {
-    expect(callNames).toHaveLength(8);
+    expect(callNames).toHaveLength(9);
     expect(() => host.run('teacher', 'startBuild', [setup])).toThrow('not found');
   });
   it.each(callNames)('%s tells a page of another version to open the sidebar again, and does nothing', (name) => {

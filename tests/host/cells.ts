@@ -56,3 +56,10 @@ const stable = (value: unknown): string =>
       ? Object.fromEntries(Object.entries(part).sort(([one], [other]) => (one < other ? -1 : 1)))
       : part,
   );
+
+/** Types into a cell as the teacher, and hands back what it then holds. */
+export function typedInto(host: StandIn, { text, ...at }: At & { readonly text: string }): string {
+  const { sheet, row, column } = at;
+  host.type('teacher', [{ sheet: sheetState(host, sheet).id, row, column, text }]);
+  return valueAt(host, at);
+}

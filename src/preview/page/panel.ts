@@ -16,17 +16,24 @@ export interface Panels {
   open(panel: PanelAddress): void;
 }
 
+type Kind = PanelAddress['kind'];
+interface OpenPanel {
+  readonly frame: HTMLIFrameElement;
+  close(refocus: boolean): void;
+}
+
 /**
- * The one sidebar or dialog of this window: opening another closes it, as on the host. Its frame has no origin of its
- * own, so messages are known by the frame that they come from, and nothing else is listened to.
+ * The sidebar and the dialog of this window: of each kind there is one, and another of its kind takes its place. As on the
+ * host a dialog lies over the sidebar, which goes on underneath, and stays until it is closed, whatever opens there
+ * meanwhile. A frame has no origin of its own, so messages are known by the frame that they come from, and nothing else is
+ * listened to.
  */
 export function createPanels(options: {
   readonly run: (name: string, args: readonly unknown[]) => Promise<{ value: unknown; panel: PanelAddress | null }>;
   readonly onFocusGrid: () => void;
 }): Panels {
   const aside = byId('panel');
-  let frame: HTMLIFrameElement | undefined;
-  let closeNow: ((refocus: boolean) => void) | undefined;
+  const open: Partial<Record<Kind, OpenPanel>> = {};
 
   function makeFrame(panel: PanelAddress): HTMLIFrameElement {
     const made = element('iframe', {
@@ -35,16 +42,26 @@ export function createPanels(options: {
       title: panel.title,
       allow: 'clipboard-write',
     });
-    made.addEventListener('load', () => made.focus(), { once: true });
+    made.addEventListener(
+      'load',
+      () => {
+        // Under a dialog nothing else takes the keys.
+        if (open.dialog === undefined || open.dialog.frame === made) made.focus();
+      },
+      { once: true },
+    );
     return made;
   }
   window.addEventListener('message', (event) => {
-    const source = frame?.contentWindow;
+    const from = [open.sidebar, open.dialog].find(
+      (one) => one !== undefined && one.frame.contentWindow === event.source,
+    );
+    const source = from?.frame.contentWindow;
     // A frame without an origin calls itself “null”; anything else is not our panel.
-    if (!source || event.source !== source || event.origin !== 'null') return;
+    if (!from || !source || event.origin !== 'null') return;
     const message = readPanelMessage(event.data);
     if (!message) return;
-    if (message.labrow === 'close') closeNow?.(true);
+    if (message.labrow === 'close') from.close(true);
     else if (message.labrow === 'focus') options.onFocusGrid();
     else {
       const reply = (answer: PageMessage): void => source.postMessage(answer, '*');
@@ -59,46 +76,52 @@ export function createPanels(options: {
     }
   });
 
+  function openSidebar(panel: PanelAddress): OpenPanel {
+    const frame = makeFrame(panel);
+    const opened: OpenPanel = {
+      frame,
+      close(refocus) {
+        if (open.sidebar !== opened) return;
+        delete open.sidebar;
+        aside.hidden = true;
+        aside.replaceChildren();
+        document.body.classList.remove('with-panel');
+        if (refocus) options.onFocusGrid();
+      },
+    };
+    const close = element('button', { type: 'button', class: 'close' }, texts.closePanel);
+    close.addEventListener('click', () => opened.close(true));
+    aside.replaceChildren(
+      element('div', { class: 'panel-top' }, element('h2', { id: 'panel-title' }, panel.title), close),
+      frame,
+    );
+    aside.hidden = false;
+    document.body.classList.add('with-panel');
+    return opened;
+  }
+
+  function openOver(panel: PanelAddress): OpenPanel {
+    const frame = makeFrame(panel);
+    frame.style.width = `${panel.width ?? 600}px`;
+    frame.style.height = `${panel.height ?? 420}px`;
+    const close = element('button', { type: 'button', class: 'act quiet' }, texts.closePanel);
+    const dialog = openDialog({
+      title: panel.title,
+      className: 'panel-dialog',
+      content: [frame, element('div', { class: 'answers' }, close)],
+      onClose: () => {
+        if (open.dialog === opened) delete open.dialog;
+      },
+    });
+    const opened: OpenPanel = { frame, close: () => dialog.close() };
+    close.addEventListener('click', () => dialog.close());
+    return opened;
+  }
+
   const panels: Panels = {
     open(panel) {
-      closeNow?.(false);
-      const made = makeFrame(panel);
-      frame = made;
-      if (panel.kind === 'sidebar') {
-        const close = element('button', { type: 'button', class: 'close' }, texts.closePanel);
-        close.addEventListener('click', () => closeNow?.(true));
-        aside.replaceChildren(
-          element('div', { class: 'panel-top' }, element('h2', { id: 'panel-title' }, panel.title), close),
-          made,
-        );
-        aside.hidden = false;
-        document.body.classList.add('with-panel');
-        closeNow = (refocus) => {
-          closeNow = undefined;
-          frame = undefined;
-          aside.hidden = true;
-          aside.replaceChildren();
-          document.body.classList.remove('with-panel');
-          if (refocus) options.onFocusGrid();
-        };
-        return;
-      }
-      made.style.width = `${panel.width ?? 600}px`;
-      made.style.height = `${panel.height ?? 420}px`;
-      const close = element('button', { type: 'button', class: 'act quiet' }, texts.closePanel);
-      const dialog = openDialog({
-        title: panel.title,
-        className: 'panel-dialog',
-        content: [made, element('div', { class: 'answers' }, close)],
-        onClose: () => {
-          if (frame === made) {
-            frame = undefined;
-            closeNow = undefined;
-          }
-        },
-      });
-      close.addEventListener('click', () => dialog.close());
-      closeNow = () => dialog.close();
+      open[panel.kind]?.close(false);
+      open[panel.kind] = panel.kind === 'sidebar' ? openSidebar(panel) : openOver(panel);
     },
   };
   return panels;

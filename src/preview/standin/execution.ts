@@ -9,4 +9,6 @@ export interface Execution {
   readonly seat: Seat;
   /** A sidebar or dialog that the run opened last. */
   panel: PanelView | null;
+  /** Where the host takes its time: what the run writes, until it arrives. */
+  readonly held?: (() => void)[];
 }

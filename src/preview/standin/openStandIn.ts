@@ -4,8 +4,10 @@ import { passed } from './bridge.ts';
 import { changeViewOf } from './changeViewOf.ts';
 import { Counts } from './counts.ts';
 import { declaredFunctions } from './declared.ts';
+import { drawn, within } from './drawn.ts';
 import { refuseLocked, refuseLockedSheet } from './guards.ts';
 import { HostException } from './hostError.ts';
+import { HostTime } from './hostTime.ts';
 import { deleteRowsUndoably, insertRowsUndoably, type RowChange, sortRowsUndoably } from './rowChanges.ts';
 import { readSaved, restore, savedText } from './savedBook.ts';
 import { limited, ScriptRuns } from './scriptRuns.ts';
@@ -14,6 +16,8 @@ import { RangeStandIn } from './services/range.ts';
 import { SpreadsheetStandIn } from './services/spreadsheet.ts';
 import { emptyStores } from './services/stores.ts';
 import type { SheetState } from './sheetState.ts';
+import { takeItsTime } from './takeItsTime.ts';
+import type { Troubles } from './troubles.ts';
 import { typedStep } from './typedStep.ts';
 import { areaOf, eventText, typeInto } from './typing.ts';
 import { UndoLists } from './undoList.ts';
@@ -42,6 +46,10 @@ export interface StandInOptions {
    * the host has is not known; by default the apostrophe goes, and a bare `=` from a script is refused there.
    */
   readonly plainTextKeepsApostrophe?: boolean;
+  /** How this place differs from the host at its best. */
+  readonly troubles?: Troubles;
+  /** Number of the file; a copy has another. */
+  readonly fileId?: string;
   /** Lets the script make code from text (`eval`, `Function`, WebAssembly), of which nothing is documented. */
   readonly allowCodeFromText?: boolean;
 }
@@ -54,6 +62,10 @@ export interface StandIn extends PreviewHost {
   release(count?: number): number;
   /** The next calls of a function from cells fail as the host does when too many scripts run. */
   failCalls(name: string, times: number, words?: string): void;
+  /** Under `slow`: lets so much time of the host pass; triggers, their writes and results of functions come when due. */
+  passTime(ms: number): void;
+  /** Whether something of the host is still to come. */
+  readonly isIdle: boolean;
   /** Pretends that another run holds the lock. */
   holdLock(held: boolean): void;
   /** What simple triggers threw, which the host tells nobody at the sheet. */
@@ -81,7 +93,17 @@ export function openStandIn(options: StandInOptions): StandIn {
   const opened = forSeats((): PanelView | null => null);
   const undoLists = new UndoLists();
 
+  const troubles = options.troubles ?? {};
+  const time = new HostTime();
+  const { otherRuns, slow } = troubles;
+  const drawLock = drawn(otherRuns?.seed ?? 0);
+  if (otherRuns) {
+    stores.heldByOthers = () => (drawLock() < otherRuns.share ? within(otherRuns.heldMs, drawLock()) : 0);
+  }
+  const drawSlow = drawn(slow?.seed ?? 0);
+
   const runs: ScriptRuns = new ScriptRuns({
+    troubles,
     code: options.code,
     declared,
     counts,
@@ -93,6 +115,7 @@ export function openStandIn(options: StandInOptions): StandIn {
       selections,
       menus,
       stores,
+      fileId: options.fileId ?? 'stand-in-workbook',
       htmlFiles: { Sidebar: options.sidebarHtml, ...options.htmlFiles },
       toast: (seat, message, title) => {
         toasts[seat] = { version: book.version + 1, title, message };
@@ -130,6 +153,7 @@ export function openStandIn(options: StandInOptions): StandIn {
   }
   book.publish();
   counts.reset();
+  if (slow) takeItsTime({ book, time, slow, draw: drawSlow, onArrived: () => finish() });
 
   const finish = (): void => {
     book.publish();
@@ -142,6 +166,7 @@ export function openStandIn(options: StandInOptions): StandIn {
     const [first] = edits;
     const alone = edits.length === 1 && first;
     const oldValue = alone ? eventText(book, book.sheet(first.sheet), first.row, first.column) : undefined;
+    runs.atKeyboard = seat;
     const { refused, accepted, before, after } = typeInto(book, seat, edits);
     if (accepted.length > 0) {
       undoLists.of(window).add(typedStep(book, { before, after }));
@@ -159,13 +184,32 @@ export function openStandIn(options: StandInOptions): StandIn {
       const area = areaOf(edits.filter((edit) => edit.sheet === id));
       Object.assign(selections[seat], { sheet: id, ...area });
       const value = single ? eventText(book, sheet, area.row, area.column) : undefined;
-      runs.trigger('onEdit', seat, (desk) => ({
-        authMode: limited,
-        source: new SpreadsheetStandIn(desk),
-        range: new RangeStandIn(desk, sheet, area),
-        ...(value === undefined ? {} : { value }),
-        ...(single && oldValue !== undefined ? { oldValue } : {}),
-      }));
+      const run = (held?: (() => void)[]) =>
+        runs.trigger(
+          'onEdit',
+          seat,
+          (desk) => ({
+            authMode: limited,
+            source: new SpreadsheetStandIn(desk),
+            range: new RangeStandIn(desk, sheet, area),
+            ...(value === undefined ? {} : { value }),
+            ...(single && oldValue !== undefined ? { oldValue } : {}),
+          }),
+          held,
+        );
+      if (slow === undefined) {
+        run();
+        continue;
+      }
+      // It reads what stands there when it begins; what it writes arrives at its end, whatever came between.
+      time.after(within(slow.triggerStartsMs, drawSlow()), () => {
+        const held: (() => void)[] = [];
+        run(held);
+        time.after(within(slow.triggerTakesMs, drawSlow()), () => {
+          runs.arrive(held);
+          finish();
+        });
+      });
     }
   };
 
@@ -268,6 +312,10 @@ export function openStandIn(options: StandInOptions): StandIn {
       const released = book.release(count);
       finish();
       return released;
+    },
+    passTime: (ms) => time.pass(ms),
+    get isIdle() {
+      return time.isIdle;
     },
     failCalls: (name, times, words) => runs.fail(name, times, words),
     holdLock: (held) => {

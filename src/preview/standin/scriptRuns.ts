@@ -17,6 +17,7 @@ import type { Desk } from './services/desk.ts';
 import { HtmlServiceStandIn } from './services/html.ts';
 import { SpreadsheetAppStandIn } from './services/spreadsheetApp.ts';
 import { CacheServiceStandIn, LockServiceStandIn, PropertiesServiceStandIn } from './services/stores.ts';
+import type { Troubles } from './troubles.ts';
 
 /** Services that exist on the host and need a consent that the manifest does not ask for. */
 class NotConsented extends HostObject {
@@ -31,6 +32,8 @@ const notConsented = ['UrlFetchApp', 'DriveApp', 'GmailApp', 'MailApp', 'Documen
 
 /** An event of the host's simple triggers has this mode. */
 export const limited = new HostConstant('LIMITED');
+/** The host's own words are not documented. */
+const scriptsAreOff = 'Stand-in: scripts are switched off for this account.';
 const tooMany = 'There are too many scripts running simultaneously for this Google user account.';
 
 export interface ScriptRunsOptions {
@@ -42,10 +45,11 @@ export interface ScriptRunsOptions {
   readonly allowCodeFromText: boolean;
   readonly book: () => Book;
   /** What a run sees of the workbook and its windows, besides which run it is. */
-  readonly surroundings: Omit<Desk, 'book' | 'execution' | 'log' | 'sleep' | 'toast' | 'activated'> & {
+  readonly surroundings: Omit<Desk, 'book' | 'execution' | 'log' | 'sleep' | 'toast' | 'activated' | 'troubles'> & {
     toast(seat: Seat, message: string, title: string): void;
     activated(seat: Seat): void;
   };
+  readonly troubles: Troubles;
   /** A run moved cells, so that kept positions mean something else. */
   readonly onMoved: () => void;
 }
@@ -58,6 +62,8 @@ export class ScriptRuns {
   readonly #script: vm.Script;
   readonly #names: ReadonlyMap<string, string>;
   readonly #failing = new Map<string, { times: number; words: string }>();
+  /** Whose account functions in cells run on: the one at the keyboard. */
+  atKeyboard: Seat = 'teacher';
   #cells: { context: ScriptContext; at: { sheet: number; row: number; column: number } } | undefined;
 
   constructor(options: ScriptRunsOptions) {
@@ -78,12 +84,13 @@ export class ScriptRuns {
     return this.#options.declared.filter(({ custom }) => custom).map((one) => one.help);
   }
 
-  #desk(mode: Mode, seat: Seat): Desk {
+  #desk(mode: Mode, seat: Seat, held?: (() => void)[]): Desk {
     const { toast, activated, ...surroundings } = this.#options.surroundings;
     return {
       ...surroundings,
       book: this.#options.book(),
-      execution: { mode, seat, panel: null },
+      troubles: this.#options.troubles,
+      execution: { mode, seat, panel: null, ...(held === undefined ? {} : { held }) },
       toast: (message, title) => toast(seat, message, title),
       activated,
       log: (line) => {
@@ -128,6 +135,7 @@ export class ScriptRuns {
   callFromCell(call: EngineCall): CallOutcome {
     const name = this.#names.get(call.name) ?? call.name;
     this.#options.counts.countFunction(name);
+    if (this.#isOff(this.atKeyboard)) return { kind: 'error', message: scriptsAreOff };
     const failure = this.#failing.get(name);
     if (failure && failure.times > 0) {
       failure.times -= 1;
@@ -143,16 +151,28 @@ export class ScriptRuns {
       return { kind: 'error', message: `${kind}: ${message}${line ? ` (line ${line}).` : ''}` };
     }
   }
+  #isOff(seat: Seat): boolean {
+    return this.#options.troubles.scriptsOff?.includes(seat) ?? false;
+  }
+  /** Refuses what needs consent to whoever may run no script or has said no. */
+  #refuseWithoutConsent(seat: Seat): void {
+    if (this.#isOff(seat)) throw new HostException(scriptsAreOff);
+    if (this.#options.troubles.consentRefused?.includes(seat)) {
+      throw new HostException('Authorization is required to perform that action.');
+    }
+  }
   /** The next calls of a function from cells fail as the host does when too many scripts run. */
   fail(name: string, times: number, words = tooMany): void {
     this.#failing.set(name, { times, words });
   }
 
   /** One run in a fresh context; what it changed is worked out before its end. */
-  execute<T>(mode: Mode, seat: Seat, body: (context: ScriptContext, desk: Desk) => T): T {
+  execute<T>(mode: Mode, seat: Seat, body: (context: ScriptContext, desk: Desk) => T, held?: (() => void)[]): T {
+    if (mode === 'FULL') this.#refuseWithoutConsent(seat);
     const book = this.#options.book();
-    const desk = this.#desk(mode, seat);
+    const desk = this.#desk(mode, seat, held);
     const { moves } = book.log;
+    this.atKeyboard = seat;
     try {
       return body(this.#load(desk), desk);
     } finally {
@@ -161,10 +181,27 @@ export class ScriptRuns {
     }
   }
   /** A simple trigger, where the script has it: what it throws is told nobody at the sheet. */
-  trigger(name: 'onOpen' | 'onEdit', seat: Seat, event: (desk: Desk) => Record<string, unknown>): void {
-    if (!this.isDeclared(name)) return;
+  trigger(
+    name: 'onOpen' | 'onEdit',
+    seat: Seat,
+    event: (desk: Desk) => Record<string, unknown>,
+    held?: (() => void)[],
+  ): void {
+    if (!this.isDeclared(name) || this.#isOff(seat)) return;
+    if (name === 'onEdit' && this.#options.troubles.triggersOff) return;
+    this.#noted(name, () =>
+      this.execute('LIMITED', seat, (context, desk) => context.call(name, [context.toScript(event(desk))]), held),
+    );
+  }
+  /** What a trigger wrote arrives. */
+  arrive(held: readonly (() => void)[]): void {
+    this.#noted('onEdit', () => {
+      for (const write of held) write();
+    });
+  }
+  #noted(name: string, work: () => void): void {
     try {
-      this.execute('LIMITED', seat, (context, desk) => context.call(name, [context.toScript(event(desk))]));
+      work();
     } catch (thrown) {
       const error = thrown as Error;
       this.triggerErrors.push(`${name}: ${error.name}: ${error.message}`);

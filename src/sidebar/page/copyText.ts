@@ -1,4 +1,5 @@
 import { texts } from '../texts.ts';
+import { copyOut } from './copyOut.ts';
 import { element } from './element.ts';
 
 /** A press that copies the text of a field; where the host refuses, the text is marked for copying by hand. */
@@ -6,14 +7,7 @@ export function copyText(control: HTMLTextAreaElement, label: string): HTMLEleme
   const said = element('p', { class: 'said', role: 'status' });
   const copy = async (): Promise<void> => {
     said.textContent = '';
-    try {
-      await navigator.clipboard.writeText(control.value);
-      said.textContent = texts.copy.copied;
-    } catch {
-      control.focus();
-      control.select();
-      said.textContent = texts.copy.selected;
-    }
+    said.textContent = (await copyOut(control)) === 'nothing' ? texts.copy.selected : texts.copy.copied;
   };
   return element(
     'div',

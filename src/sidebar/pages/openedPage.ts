@@ -5,4 +5,6 @@ export interface OpenedPage {
   enter?(): void;
   /** A page to project has no print button. */
   readonly isProjected?: true;
+  /** What stands in place of the way back to the sidebar. */
+  readonly close?: { readonly label: string; readonly run: () => void };
 }

@@ -1,8 +1,10 @@
 import type { PageName } from '../../host/pages.ts';
 import { askDesk } from '../askDesk.ts';
+import { closePanel } from '../page/closePanel.ts';
 import { element } from '../page/element.ts';
 import type { ViewName } from '../page/view.ts';
 import { particlesPage } from '../particles/particlesPage.ts';
+import { trialPage } from '../selfCheck/trialPage.ts';
 import { texts } from '../texts.ts';
 import { donePage } from './donePage.ts';
 import { guidePage } from './guidePage.ts';
@@ -23,6 +25,7 @@ const pages: Readonly<Partial<Record<PageName, (about: string) => OpenedPage>>> 
   done: donePage,
   particles: particlesPage,
   guide: guidePage,
+  trial: trialPage,
 };
 
 /** The view that a page was opened from; most pages to print are opened in Prepare. */
@@ -39,6 +42,8 @@ export function startPage(): boolean {
   const back = async () => {
     const outcome = await askDesk('openPage', 'sidebar', openedFrom(name));
     trouble.textContent = outcome.ok ? '' : outcome.problem.message;
+    // The host leaves this page open over the sidebar that it has just shown.
+    if (outcome.ok) closePanel();
   };
   document.body.classList.add('opened-page', page.isProjected ? 'projected' : 'on-paper');
   document.body.append(
@@ -47,7 +52,11 @@ export function startPage(): boolean {
       { class: 'page-bar', role: 'region', 'aria-label': texts.pages.bar },
       !page.isProjected &&
         element('button', { type: 'button', class: 'act', onclick: () => window.print() }, texts.pages.print),
-      element('button', { type: 'button', class: 'act two', onclick: () => void back() }, texts.pages.back),
+      element(
+        'button',
+        { type: 'button', class: 'act two', onclick: page.close?.run ?? (() => void back()) },
+        page.close?.label ?? texts.pages.back,
+      ),
       trouble,
     ),
     element('main', {}, page.root),

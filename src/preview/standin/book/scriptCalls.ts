@@ -16,6 +16,8 @@ const nothingArrived: ReadonlyMap<string, CallOutcome> = new Map();
 export class ScriptCalls {
   /** When true, results arrive only when they are let through. */
   delayed = false;
+  /** Told of each call that begins to wait, by a name for its cell that `releaseOne` takes. */
+  onWaiting: (key: string) => void = () => {};
   readonly #runner: ScriptRunner;
   readonly #engine: () => Engine;
   readonly #memo = new Map<string, Map<string, CallOutcome>>();
@@ -38,6 +40,7 @@ export class ScriptCalls {
     if (!outcome && this.delayed) {
       // A whole call that changed while it waited is only worth its latest arguments.
       const waiting = (!call.whole && this.#waiting.get(key)) || new Map<string, EngineCall>();
+      if (!waiting.has(signature)) this.onWaiting(key);
       this.#waiting.set(key, waiting.set(signature, call));
       return { kind: 'loading' };
     }
@@ -76,15 +79,21 @@ export class ScriptCalls {
   /** Lets delayed results through: of the oldest `count` cells that wait for one. */
   release(count: number): number {
     let released = 0;
-    for (const [key, calls] of [...this.#waiting]) {
+    for (const key of [...this.#waiting.keys()]) {
       if (released >= count) break;
-      this.#waiting.delete(key);
-      for (const [signature, call] of calls) this.#remember(key, signature, this.#runner.call(call), call.whole);
-      const place = this.#engine().place(key);
-      if (place) this.#engine().reenter(place.sheet, place.key);
+      this.releaseOne(key);
       released += 1;
     }
     return released;
+  }
+  /** Lets the delayed result of one cell through. */
+  releaseOne(key: string): void {
+    const calls = this.#waiting.get(key);
+    if (calls === undefined) return;
+    this.#waiting.delete(key);
+    for (const [signature, call] of calls) this.#remember(key, signature, this.#runner.call(call), call.whole);
+    const place = this.#engine().place(key);
+    if (place) this.#engine().reenter(place.sheet, place.key);
   }
   get waiting(): number {
     return this.#waiting.size;

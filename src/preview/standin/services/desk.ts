@@ -1,6 +1,7 @@
 import type { MenuView, Seat } from '../../view.ts';
 import type { Book } from '../book.ts';
 import type { Execution } from '../execution.ts';
+import type { Troubles } from '../troubles.ts';
 import type { Stores } from './stores.ts';
 
 export interface Selection {
@@ -18,6 +19,9 @@ export interface Desk {
   readonly selections: Readonly<Record<Seat, Selection>>;
   readonly menus: Record<Seat, Map<string, MenuView>>;
   readonly stores: Stores;
+  readonly troubles: Troubles;
+  /** Number of the file, which a copy does not share. */
+  readonly fileId: string;
   readonly htmlFiles: Readonly<Record<string, string>>;
   /** For a function in a cell: the cell that calls it. */
   readonly callingCell?: { readonly sheet: number; readonly row: number; readonly column: number };

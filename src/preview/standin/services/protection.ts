@@ -116,6 +116,7 @@ export class ProtectionStandIn extends HostObject implements ProtectionPart {
   #without(addresses: readonly unknown[]): HostProtection {
     const state = this.#mayChange();
     if (state.warningOnly) throw new HostException('Editors cannot be removed from a warning-only protection.');
+    if (this.#desk.troubles.editorsStay) throw new HostException('You cannot remove yourself as an editor.');
     const gone = addresses.map((user) => (user instanceof UserStandIn ? user.address_ : String(user)));
     // The owner and whoever runs this can never be taken off.
     const kept: readonly string[] = [people[owner], people[this.#desk.execution.seat]];

@@ -184,7 +184,9 @@ export class RangeStandIn extends HostObject implements RangePart {
   readonly #display = (row: number, column: number): string => this.#book.display(this.sheet_, row, column);
   readonly #formula = (row: number, column: number): string => {
     const { content } = this.#book.cell(this.sheet_, row, column);
-    return content?.kind === 'formula' ? localFormula(content.formula, this.#book.locale.decimalComma) : '';
+    if (content?.kind !== 'formula') return '';
+    const text = localFormula(content.formula, this.#book.locale.decimalComma);
+    return this.#desk.troubles.quotesDropped ? text.replace(/'([A-Za-z]\w*)'!/g, '$1!') : text;
   };
   readonly #state = (row: number, column: number): CellState => this.#book.cell(this.sheet_, row, column);
 
@@ -274,6 +276,14 @@ export class RangeStandIn extends HostObject implements RangePart {
 
   #eachCell(change: (row: number, column: number, down: number, across: number) => void): HostRange {
     this.#mayEdit();
+    const { held } = this.#desk.execution;
+    if (held) {
+      held.push(() => this.#changeEach(change));
+      return this.#self();
+    }
+    return this.#changeEach(change);
+  }
+  #changeEach(change: (row: number, column: number, down: number, across: number) => void): HostRange {
     const { row, column, rows, columns } = this.area_;
     for (let down = 0; down < rows; down += 1) {
       for (let across = 0; across < columns; across += 1) change(row + down, column + across, down, across);

@@ -1,4 +1,4 @@
-import { readArea, splitSheetName } from '../address.ts';
+import { columnOf, readArea, rowOf, splitSheetName } from '../address.ts';
 import { colour } from '../colour.ts';
 import { refuseLocked, refuseLockedSheet } from '../guards.ts';
 import { HostException } from '../hostError.ts';
@@ -70,6 +70,7 @@ type SheetPart = Pick<
   | 'getCharts'
   | 'getImages'
   | 'getDrawings'
+  | 'copyTo'
 >;
 
 export class SheetStandIn extends HostObject implements SheetPart {
@@ -387,6 +388,23 @@ export class SheetStandIn extends HostObject implements SheetPart {
     this.#whole().clearFormat();
     this.sheet_.rules = [];
     return this.#changed();
+  }
+
+  /** Into this workbook only: no other can be opened here. Cells come along, and marks unless the host loses them. */
+  copyTo(spreadsheet: HostSpreadsheet): HostSheet {
+    own(spreadsheet, SpreadsheetStandIn, 'Sheet.copyTo');
+    const { book, troubles } = this.#desk;
+    const source = this.#live();
+    let name = `Copy of ${source.name}`;
+    for (let number = 2; book.sheetNamed(name); number += 1) name = `Copy of ${source.name} ${number}`;
+    const made = book.addSheet(name);
+    Object.assign(made, { rows: source.rows, columns: source.columns });
+    for (const [key, { content, ...looks }] of [...source.cells]) {
+      book.decorate(made, rowOf(key), columnOf(key), () => looks);
+      if (content) book.setContent(made, rowOf(key), columnOf(key), content);
+    }
+    if (!troubles.tagsLostInCopies) made.metadata.push(...source.metadata.map((entry) => ({ ...entry })));
+    return part<HostSheet>(new SheetStandIn(this.#desk, made));
   }
 
   addDeveloperMetadata(key: string, valueOrVisibility?: unknown, visibility?: unknown): HostSheet {

@@ -57,7 +57,7 @@ export class SpreadsheetStandIn extends HostObject implements SpreadsheetPart {
   }
 
   getId(): string {
-    return 'stand-in-workbook';
+    return this.#desk.fileId;
   }
   getName(): string {
     return this.#desk.book.name;
@@ -66,7 +66,7 @@ export class SpreadsheetStandIn extends HostObject implements SpreadsheetPart {
     this.#desk.book.name = aText(newName, 'Spreadsheet.rename');
   }
   getUrl(): string {
-    return 'https://workbook.invalid/stand-in-workbook/edit';
+    return `https://workbook.invalid/${this.#desk.fileId}/edit`;
   }
   getSheets(): HostSheet[] {
     return this.#desk.book.sheets.map((state) => this.#sheet(state));

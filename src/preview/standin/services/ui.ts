@@ -1,6 +1,7 @@
 import type { MenuView } from '../../view.ts';
 import { HostException } from '../hostError.ts';
 import { aText, HostObject, own, part } from '../hostObject.ts';
+import { servedHtml } from '../servedHtml.ts';
 import { buttonSets, buttons } from './constants.ts';
 import type { Desk } from './desk.ts';
 import { HtmlOutputStandIn } from './html.ts';
@@ -31,7 +32,7 @@ export class UiStandIn
     this.#desk.execution.panel = {
       kind: 'sidebar',
       title: output.title_ || this.#desk.book.name,
-      html: output.content_,
+      html: servedHtml(output.content_),
     };
   }
   showModalDialog(userInterface: object, title: string): void {
@@ -39,7 +40,7 @@ export class UiStandIn
     this.#desk.execution.panel = {
       kind: 'dialog',
       title: aText(title, 'Ui.showModalDialog'),
-      html: output.content_,
+      html: servedHtml(output.content_),
       ...(output.width_ === undefined ? {} : { width: output.width_ }),
       ...(output.height_ === undefined ? {} : { height: output.height_ }),
     };
