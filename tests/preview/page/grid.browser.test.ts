@@ -72,11 +72,13 @@ beforeEach(async () => {
 });
 
 async function open(seat: 'teacher' | 'student' = 'student', options: BrowserContextOptions = {}): Promise<Page> {
-  const page = await pages.open(`${server.url}/${seat === 'student' ? '?seat=student' : ''}`, {
-    viewport: { width: 1280, height: 800 },
-    mayLog: /ERR_CONNECTION|ERR_INCOMPLETE|422/,
-    ...options,
-  });
+  const address = `${server.url}/${seat === 'student' ? '?seat=student' : ''}`;
+  const { viewport, ...own } = options;
+  const shown = { viewport: viewport ?? { width: 1280, height: 800 }, mayLog: /ERR_CONNECTION|ERR_INCOMPLETE|422/ };
+  // Every server has an address of its own, so that nothing is kept there from an earlier test.
+  const page = await (Object.keys(own).length > 0
+    ? pages.open(address, { ...shown, ...own })
+    : pages.lend(address, shown));
   await page.waitForSelector('[data-cell=A1]');
   return page;
 }
