@@ -15,7 +15,7 @@ const clock = () => new Date('2026-03-02T10:00:00Z');
 const yes = { names: 'other', setAside: true } as const;
 
 /** One place in so many, others for each test and always the same; every place in the long form. */
-function some<T>(places: readonly T[], seed: number, part = 24): readonly T[] {
+function some<T>(places: readonly T[], seed: number, part = 48): readonly T[] {
   const each = cases({ short: part, deep: 1 });
   return places.filter((_, index) => (index * 7919 + seed) % each === 0);
 }
@@ -98,7 +98,7 @@ describe('a late team whose build is stopped', () => {
     finish(whole, call(whole, 'addTeam', 'Fern class', 'Wren'));
     const expected = withoutColours(whole);
     const different: (number | string)[] = [];
-    for (const { place, saved } of some(changes, 3, 12)) {
+    for (const { place, saved } of some(changes, 3, 24)) {
       const host = open({ clock, saved });
       const again = call(host, 'addTeam', 'Fern class', 'Wren');
       if (!again.ok && /different name for each team/.test(again.problem.message)) {
@@ -192,7 +192,7 @@ describe('a call of the script that fails once', () => {
       for (const place of some(
         Array.from({ length: count }, (_, index) => index + 1),
         count,
-        61,
+        127,
       )) {
         const host = open({ clock, saved: saved() });
         const failure = failAtCall(host, place);
