@@ -107,7 +107,7 @@ const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 /** Every rule that axe knows for WCAG 2.2 AA and good practice; returns what it finds wrong, with where. */
 export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
-  await page.addScriptTag({ path: axePath });
+  if (!(await page.evaluate(() => 'axe' in window))) await page.addScriptTag({ path: axePath });
   let looking = true;
   const found = page
     .evaluate(async () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { RecordView, ShareView, TeamMembersView, TeamsView } from '../../src/desk/views.ts';
 import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
 import { settled } from '../browser/settled.ts';
+import { themes } from '../depth.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -317,8 +318,12 @@ describe('teams', () => {
   });
 });
 
-describe.each(['Record', 'Share', 'Teams'])('%s', (name) => {
-  it.each([false, true])('is sound for everybody at 300 px, dark: %s', async (dark) => {
+describe.each([
+  ['Record', 1],
+  ['Share', 0],
+  ['Teams', 1],
+] as const)('%s', (name, view) => {
+  it.each(themes(view))('is sound for everybody at 300 px, dark: %s', async (dark) => {
     const opened = await open(name, { dark });
     await opened.locator('main section').nth(2).waitFor();
     await settled(opened);
