@@ -6,6 +6,7 @@ import { texts } from '../../src/sidebar/texts.ts';
 import { openView } from '../browser/openView.ts';
 import { settled } from '../browser/settled.ts';
 import { unfoldAll } from '../browser/unfoldAll.ts';
+import { themes } from '../depth.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -322,8 +323,12 @@ describe('teams', () => {
   });
 });
 
-describe.each(['Record', 'Share', 'Teams'])('%s', (name) => {
-  it.each([false, true])('is sound for everybody at 300 px, dark: %s', async (dark) => {
+describe.each([
+  ['Record', 1],
+  ['Share', 0],
+  ['Teams', 1],
+] as const)('%s', (name, view) => {
+  it.each(themes(view))('is sound for everybody at 300 px, dark: %s', async (dark) => {
     const opened = await open(name, { dark });
     await opened.locator('main :is(section, fieldset)').nth(1).waitFor();
     await settled(opened);

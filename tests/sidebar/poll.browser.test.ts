@@ -4,6 +4,7 @@ import type { PollView } from '../../src/desk/views.ts';
 import type { PollAnswer } from '../../src/lab/poll/pollAnswer.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { openView } from '../browser/openView.ts';
+import { themes } from '../depth.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -130,7 +131,7 @@ describe('the view Poll', () => {
     await view.getByText('This class has not answered yet.').waitFor();
   });
 
-  it.each([{ dark: false }, { dark: true }])('is accessible and fits 300 px (dark: $dark)', async ({ dark }) => {
+  it.each(themes(0))('is accessible and fits 300 px (dark: %s)', async (dark) => {
     const view = await opened({ dark });
     await bars(view);
     await view.getByLabel('Class', { exact: true }).selectOption('Second period');

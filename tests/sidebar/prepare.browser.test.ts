@@ -2,6 +2,7 @@ import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { texts } from '../../src/sidebar/texts.ts';
 import { openView } from '../browser/openView.ts';
+import { themes } from '../depth.ts';
 import { answerOf, buildSetup, call, open as openHost } from '../host/bench.ts';
 import { setup } from '../host/setup.ts';
 import {
@@ -48,7 +49,7 @@ const shot = async (opened: Page, name: string) => {
 };
 
 describe('prepare in the sidebar', () => {
-  it.each([false, true])('shows totals, what to lay out and cautions at 300 px, dark: %s', async (dark) => {
+  it.each(themes(1))('shows totals, what to lay out and cautions at 300 px, dark: %s', async (dark) => {
     const opened = await prepare({ dark });
     const words = (await opened.locator('main').textContent()) ?? '';
     expect(words).toContain('AgNO₃, solid');

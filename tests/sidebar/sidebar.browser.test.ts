@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { texts } from '../../src/sidebar/texts.ts';
 import { openView } from '../browser/openView.ts';
 import { unfoldAll } from '../browser/unfoldAll.ts';
+import { themes } from '../depth.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -662,7 +663,7 @@ describe('the look', () => {
     readClass: value(good(longNames)),
     readLesson: value(good({ ...builtLesson, classes: [longName] })),
   };
-  for (const [name, unfold] of everything) {
+  for (const [index, [name, unfold]] of everything.entries()) {
     // 150 px is what 300 px leave at 200 % zoom.
     it.each([300, 280, 150])(`${name} needs no scrolling sideways at %i px, with long names`, async (width) => {
       const opened = await open(long, { width });
@@ -671,7 +672,7 @@ describe('the look', () => {
       await unfold(opened);
       expect(await sidewaysScroll(opened)).toBe(0);
     });
-    it.each([false, true])(`${name} passes every accessibility rule (dark: %s)`, async (dark) => {
+    it.each(themes(index))(`${name} passes every accessibility rule (dark: %s)`, async (dark) => {
       const opened = await open(builtFile, { dark });
       await opened.locator('.talk').first().waitFor();
       await view(opened, name);
