@@ -29,7 +29,7 @@ export function emptyFile(
   const { share: say } = hostWords;
   const typed = wish.fileName.trim();
   if (typed !== spreadsheet.getName().trim()) {
-    return problem({ ...say.name, received: typed === '' ? 'no name' : `“${typed}”` }, { field: 'fileName' });
+    return problem({ ...say.name, received: typed === '' ? 'a blank' : `“${typed}”` }, { field: 'fileName' });
   }
   const seesPlan = ownSheets(spreadsheet).some(({ tag }) => tag.kind === 'plan' && tag.state !== 'kept');
   if (!seesPlan || !wish.anew.some(({ plan }) => plan.role.kind === 'plan')) return problem(say.noLesson);
@@ -38,7 +38,7 @@ export function emptyFile(
     applySheet({ spreadsheet, replace: true, ...one });
     const sheet = sheetInUse(ownSheets(spreadsheet), one.plan.role)?.sheet;
     // Nothing goes before what is to stay was seen to stand.
-    if (sheet === undefined || !stands(sheet, one)) return problem({ ...say.notWritten, where: one.plan.name });
+    if (sheet === undefined || !stands(sheet, one)) return problem({ ...say.notWritten, where: `“${one.plan.name}”` });
     kept.push({ sheet, name: one.plan.name });
   }
   removeOthers({ spreadsheet, kept, everything: wish.removeOthers });

@@ -74,7 +74,7 @@ export const words = {
     ],
     where: ({ step, level }: { step: string; level: string }) => `the link of ${step}, level ${level}, in Help`,
     linkExpected: 'a web address that begins with http:// or https://',
-    linkAdvice: 'Copy it whole from the address line; until then it is shown to nobody.',
+    linkAdvice: 'Copy the whole address; students can’t see it yet.',
   },
   poll: {
     sheet: 'Poll',

@@ -104,7 +104,7 @@ export const cautionsHelp = {
   refuses: [
     {
       call: ['HCl', 0.37],
-      says: 'Expected one reading of mass_percent, received 0.37, which could be 0.37 % or 37 %. Type it as text with its sign, such as "98 %".',
+      says: '0.37 for the mass percent could be 0.37 % or 37 %. Type it as text with its sign, such as "98 %".',
     },
   ],
 } as const satisfies EntryHelp;

@@ -41,9 +41,9 @@ export const checkEntryEntry = {
       return failure({
         code: 'target-zero',
         argument: 'tolerance_percent',
-        expected: 'a tolerance with a target of 0',
+        expected: 'a tolerance',
         received: 'none',
-        advice: 'Give a tolerance, such as 5.',
+        advice: 'Type one, such as 5.',
       });
     }
     if (tolerancePercent !== undefined && tolerancePercent < 0) {
@@ -52,7 +52,7 @@ export const checkEntryEntry = {
         argument: 'tolerance_percent',
         expected: '0 or more',
         received: `${tolerancePercent} %`,
-        advice: 'Type it without the minus sign.',
+        advice: 'Leave out the minus sign.',
       });
     }
     const asked = withinLimits(figures, { argument: 'figures', least: 1, most: 15 });
@@ -89,11 +89,11 @@ export const checkEntryHelp = {
   refuses: [
     {
       call: ['7.14', '7.14 apples'],
-      says: 'Expected a number, or one with a unit such as g, mL or mol/L, for target, received “7.14 apples”. Type the number alone, or with a unit that is known here; “apples” is not.',
+      says: '“7.14 apples”: “apples” is not a unit known here. Type the number alone, or with a unit such as g, mL or mol/L.',
     },
     {
       call: ['0', 0],
-      says: 'Expected a tolerance with a target of 0 for tolerance_percent, received none. Give a tolerance, such as 5.',
+      says: 'A target of 0 needs a tolerance. Type one, such as 5.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -39,19 +39,19 @@ export const checkTeamEntry = {
     ownHints: Grid | undefined,
   ): Result<Filled[][]> {
     if (givenNames.length !== givenValues.length) {
-      return unequal('given_values', 'as many cells as given_names', [givenNames.length, givenValues.length, 'cells']);
+      return unequal('given_values', 'as many as the given names', [givenNames.length, givenValues.length, 'cells']);
     }
     if (steps.length !== entries.length) {
-      return unequal('entries', 'as many rows as steps', [steps.length, entries.length, 'rows']);
+      return unequal('entries', 'as many as the steps', [steps.length, entries.length, 'rows']);
     }
     if (helpWanted !== undefined && helpWanted.length !== steps.length) {
-      return unequal('help_wanted', 'as many rows as steps', [steps.length, helpWanted.length, 'rows']);
+      return unequal('help_wanted', 'as many as the steps', [steps.length, helpWanted.length, 'rows']);
     }
     if ((settings[0]?.length ?? 0) < 2) {
       return failure({
         code: 'range-shape',
         argument: 'settings',
-        expected: 'two columns, name and value,',
+        expected: 'two: name and value',
         received: 'one column',
         advice: 'Select the names together with the values beside them.',
       });
@@ -100,7 +100,7 @@ const unequal = (argument: string, expected: string, [wanted, found, what]: read
   failure({
     code: 'range-shape',
     argument,
-    expected: `${expected}, ${wanted},`,
-    received: `${found} ${what}`,
-    advice: 'Make both cover the same rows and columns of the block.',
+    expected: `${expected}, ${wanted}`,
+    received: `${found} ${found === 1 ? what.replace(/s$/, '') : what}`,
+    advice: 'Select the same rows or columns of the block for both.',
   });

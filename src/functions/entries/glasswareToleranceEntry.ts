@@ -82,7 +82,7 @@ export const glasswareToleranceHelp = {
   refuses: [
     {
       call: ['volumetric flask', 300],
-      says: 'Expected a size of volumetric flask in ISO 1042 for volume, received 300 mL. Take 250 mL (± 0.15 mL) or 500 mL (± 0.25 mL).',
+      says: '300 mL is not a size of volumetric flask in ISO 1042. Take 250 mL (± 0.15 mL) or 500 mL (± 0.25 mL).',
     },
   ],
 } as const satisfies EntryHelp;

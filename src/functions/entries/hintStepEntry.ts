@@ -66,7 +66,7 @@ export const hintStepHelp = {
         ],
         4,
       ],
-      says: 'Expected 1, 2 or 3 for level, received 4. Level 1 is the idea, 2 the relation, 3 the set-up with your numbers.',
+      says: '4 is not a level of help. Type 1 for the idea, 2 for the relation or 3 for the set-up with your numbers.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -33,7 +33,7 @@ export const ionMolarityHelp = {
   refuses: [
     {
       call: ['MgCl2', 0.15, 'Mg+'],
-      says: 'Expected one of Mg²⁺, Cl⁻ for ion, received “Mg+”. Type one of the ions that the substance gives, with its charge.',
+      says: '“Mg+” is not an ion of this substance. Type one of Mg²⁺, Cl⁻, with its charge.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -49,7 +49,7 @@ export const ionsHelp = {
   refuses: [
     {
       call: ['AgCl'],
-      says: 'Expected a strong electrolyte or a molecular solute for formula, received “AgCl”, which dissolves below 1 g in 100 g of water. Choose a salt that dissolves.',
+      says: '“AgCl” hardly dissolves: less than 1 g in 100 g of water. Choose a salt that dissolves.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -27,7 +27,7 @@ export const molalityHelp = {
   refuses: [
     {
       call: ['KBr', 11.9, 0],
-      says: 'Expected more than 0 g for solvent_grams, received 0 g. Look at the sign, and at the cell it comes from.',
+      says: '0 g can’t be used for the mass of solvent: it must be above 0 g. Check its sign, and the cell it comes from.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -38,7 +38,7 @@ export const percentDifferenceHelp = {
   refuses: [
     {
       call: [1, -1],
-      says: 'Expected two values whose mean is not 0 for second, received 1 and -1. A share of nothing does not exist: compare the plain difference instead.',
+      says: 'The mean of 1 and -1 is 0, so there is no percent difference. Compare the plain difference instead.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -44,15 +44,15 @@ export const percentErrorHelp = {
   refuses: [
     {
       call: [0.3, 0],
-      says: 'Expected a value other than 0 for accepted, received 0. A share of nothing does not exist: compare the plain difference instead.',
+      says: 'With an accepted value of 0 there is no percent error. Compare the plain difference instead.',
     },
     {
       call: ['5.1 g', '5.0 mL'],
-      says: 'Expected a mass, as measured is, for accepted, received a volume, “5.0 mL”. Give both in units of one kind.',
+      says: '“5.0 mL”, a volume, can’t be used for the accepted value. Give a mass, like the measured value.',
     },
     {
       call: ['1,234', 1.25],
-      says: 'Expected one reading of measured, received “1,234”, which could be 1234 or 1.234. Type it one of those two ways.',
+      says: '“1,234” for the measured value could be 1234 or 1.234. Type the one you mean.',
     },
   ],
 } as const satisfies EntryHelp;

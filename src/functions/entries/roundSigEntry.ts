@@ -39,7 +39,7 @@ export const roundSigHelp = {
   refuses: [
     {
       call: ['2.675', 3, 'down'],
-      says: 'Expected one of even, up for ties, received “down”. Type one of those for ties.',
+      says: '“down” can’t be used for the rounding of ties: type even or up.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -59,11 +59,11 @@ export const serialDilutionHelp = {
   refuses: [
     {
       call: [0.5, '1:10', 3],
-      says: 'Expected one reading of factor, received “1:10”, which could be 10 or 11. Type 10 if the whole has 10 parts, 11 if that many are added.',
+      says: '“1:10” could be a factor of 10 or 11. Type 10 for 10 parts in all, or 11 if that many are added.',
     },
     {
       call: [0.5, 0.1, 3],
-      says: 'Expected factor to be more than 1, received 0.1. Type how many times the volume grows at each stage, such as 10.',
+      says: '0.1 can’t be a dilution factor: it must be above 1. Type how many times the volume grows at each stage, such as 10.',
     },
   ],
 } as const satisfies EntryHelp;

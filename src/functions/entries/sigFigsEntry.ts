@@ -38,7 +38,7 @@ export const sigFigsHelp = {
   refuses: [
     {
       call: ['1,200'],
-      says: 'Expected one reading of number_as_text, received “1,200”, which could be 1200 or 1.200. Type it one of those two ways.',
+      says: '“1,200” for the number could be 1200 or 1.200. Type the one you mean.',
     },
   ],
 } as const satisfies EntryHelp;

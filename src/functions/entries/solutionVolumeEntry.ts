@@ -34,7 +34,7 @@ export const solutionVolumeHelp = {
   refuses: [
     {
       call: ['KBr', 7.14, 0],
-      says: 'Expected more than 0 mol/L for molarity, received 0 mol/L. Look at the sign, and at the cell it comes from.',
+      says: '0 mol/L can’t be used for the molarity: it must be above 0 mol/L. Check its sign, and the cell it comes from.',
     },
   ],
 } as const satisfies EntryHelp;
