@@ -48,7 +48,7 @@ describe('CHECKTEAM', () => {
     const cells = check(rows);
     expect(cells).toHaveLength(rows.length + 2);
     expect(cells.every((row) => row.length === 3)).toBe(true);
-    expect(cells[0]).toEqual(['Check', 'What to look at', 'Hint']);
+    expect(cells[0]).toEqual(['Check', 'Feedback', 'Hint']);
     expect(cells[cells.length - 1]).toEqual(['', '', '']);
     expect(checks(cells).slice(1, -1)).toEqual(['on target', 'on target', 'on target', 'on target', 'blank']);
   });

@@ -176,7 +176,7 @@ describe('plan and build', () => {
         .map((id) => document.getElementById(id)?.textContent)
         .join(' '),
     );
-    expect(description).toContain('received a mass, “2.5 kg”');
+    expect(description).toContain('“2.5 kg”, a mass, can’t be used');
     expect(await opened.locator('.summary').textContent()).toBe('2 fields need another look. The first is Flask.');
     expect(await opened.getByText('Expected a whole number').isVisible()).toBe(true);
     expect(await namesCalled(opened)).toEqual(['readLesson']);

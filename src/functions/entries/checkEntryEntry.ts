@@ -16,7 +16,7 @@ export const checkEntryEntry = {
       name: 'tolerance_percent',
       kind: 'percentage points',
       unit: '%',
-      about: 'share of the target that counts as on target; honest rounding decides if left out',
+      about: 'how far off may count as on target, in percent; honest rounding decides if left out',
       optional: true,
     },
     {
@@ -27,7 +27,7 @@ export const checkEntryEntry = {
       optional: true,
     },
   ],
-  columns: ['status', 'what to look at'],
+  columns: ['status', 'feedback'],
   call: rowByRow,
   compute(
     entry: CellValue,
@@ -64,14 +64,14 @@ export const checkEntryEntry = {
 
 export const checkEntryHelp = {
   group: 'Checking',
-  summary: 'Judges an entry against a target.',
-  returns: 'a row: status, what to look at',
+  summary: 'Checks an entry against a target.',
+  returns: 'a row: status, feedback',
   source: 'common practice, no source',
   notes: [
     'The status is one of on target, close, not yet, blank, unreadable.',
-    'Beside a target with a unit the entry is converted to it; a bare entry counts in that unit.',
-    'Words such as about, and a remark behind the number and its unit, are passed over.',
-    'Columns are gone through row by row. An entry never gives an error; a target of 0 needs a tolerance.',
+    'If the target has a unit, the entry is converted to it; an entry without a unit is read in that unit.',
+    'Words such as about, and a remark after the number and its unit, are ignored.',
+    'Columns are worked through row by row. An entry never gives an error; a target of 0 needs a tolerance.',
   ],
   examples: [
     { call: ['7.14', 7.140138], gives: [['on target', 'Yes, this fits your numbers.']] },
@@ -81,7 +81,7 @@ export const checkEntryHelp = {
       call: [[['0.31'], ['0.25'], ['']], 0.3, 5],
       gives: [
         ['on target', 'Yes, this fits your numbers.'],
-        ['not yet', 'Not yet. Look at each number that goes in and at its unit. Does the size make sense?'],
+        ['not yet', 'Not yet. Check each number that goes in, and its unit. Does the size make sense?'],
         ['blank', ''],
       ],
     },

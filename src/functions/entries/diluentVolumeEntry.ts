@@ -17,7 +17,7 @@ export const diluentVolumeEntry = {
 
 export const diluentVolumeHelp = {
   group: 'Diluting',
-  summary: 'Volume of solvent that makes up a dilution, volumes taken as additive.',
+  summary: 'Volume of solvent to add for a dilution, volumes taken as additive.',
   returns: 'mL of solvent, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: ['Volumes are taken as additive. At the bench fill up to the mark instead.'],

@@ -17,7 +17,7 @@ export const dilutedVolumeEntry = {
 
 export const dilutedVolumeHelp = {
   group: 'Diluting',
-  summary: 'Final volume to which a portion of stock is filled up.',
+  summary: 'Final volume to dilute a portion of stock to.',
   returns: 'mL final volume, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: [],

@@ -28,7 +28,7 @@ export const hintStepHelp = {
   summary: 'A hint for a step, at one of three levels, without the answer.',
   returns: 'text',
   source: 'definition of amount concentration, IUPAC Gold Book',
-  notes: ['The set-up of level 3 has the numbers in place and the answer not worked out.'],
+  notes: ['Level 3 has the numbers in place, but never the answer.'],
   examples: [
     {
       call: [

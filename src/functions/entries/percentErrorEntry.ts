@@ -12,7 +12,7 @@ export const percentErrorEntry = {
       name: 'accepted',
       kind: 'measure',
       unit: '',
-      about: 'the accepted value; without a unit it counts in that of the measured one',
+      about: 'the accepted value; without a unit, in that of the measured one',
     },
     {
       name: 'signed',
@@ -32,10 +32,12 @@ export const percentErrorEntry = {
 
 export const percentErrorHelp = {
   group: 'Measuring and comparing',
-  summary: 'How far a measured value lies from an accepted one, in percent of the accepted one.',
+  summary: 'Difference of a measured value from the accepted one, as a percentage of the accepted one.',
   returns: '%, not rounded, absolute unless signed is TRUE',
   source: 'common practice in teaching laboratories, no source',
-  notes: ['Both may carry units of one kind, which are converted; a bare value counts in the unit of the other.'],
+  notes: [
+    'Both may carry units of one kind, which are converted; a value without a unit is read in that of the other.',
+  ],
   examples: [
     { call: [0.291, 0.3], gives: 3 },
     { call: ['0.291', '0.300', true], gives: -3 },

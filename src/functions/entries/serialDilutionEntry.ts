@@ -9,7 +9,7 @@ export const serialDilutionEntry = {
   arguments: [
     { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
     { name: 'factor', kind: 'factor', unit: '', about: 'how many times each stage is diluted, more than 1' },
-    { name: 'stages', kind: 'whole number', unit: '', about: 'how many dilutions follow each other' },
+    { name: 'stages', kind: 'whole number', unit: '', about: 'number of dilutions, one after the other' },
     {
       name: 'final_volume',
       kind: 'volume',
@@ -34,7 +34,7 @@ export const serialDilutionEntry = {
 export const serialDilutionHelp = {
   group: 'Diluting',
   summary: 'Concentrations of a serial dilution, with the volumes of each stage.',
-  returns: 'a table with a heading row, one row for each stage; the volumes stand there where final_volume is given',
+  returns: 'a table with a heading row, one row for each stage; the volumes are there if final_volume is given',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: ['Takes single cells. Volumes are taken as additive.'],
   examples: [

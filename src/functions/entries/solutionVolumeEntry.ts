@@ -26,7 +26,7 @@ export const solutionVolumeEntry = {
 
 export const solutionVolumeHelp = {
   group: 'Making a solution',
-  summary: 'Volume of solution that a weighed solid makes.',
+  summary: 'Volume of solution that a weighed solid is enough for.',
   returns: 'mL, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],
