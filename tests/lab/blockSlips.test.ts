@@ -351,6 +351,6 @@ describe('a reading that is off, by what was read', () => {
     const portion = (entry: string) =>
       rowsOf('measured density', sugar, { 'portion weighed': entry })['portion weighed']?.lookAt;
     expect(portion('27.50')).toMatch(/with its lid/);
-    expect(portion('25.50')).toMatch(/Was the pipette full to its mark/);
+    expect(portion('25.50')).toMatch(/Was the pipette filled to its mark/);
   });
 });
