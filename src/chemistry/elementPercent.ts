@@ -25,9 +25,9 @@ export function elementPercent(formula: Formula, element: string): Result<number
     return failure({
       code: 'element-unknown',
       argument: 'element',
-      expected: 'the symbol of one element such as N for element',
+      expected: 'the symbol of one element',
       received: quoted(element),
-      advice: 'Type one symbol, without a number.',
+      advice: 'Type one symbol without a number, such as N.',
       brief: typed,
     });
   }

@@ -192,7 +192,7 @@ export function ions(formula: Formula): Result<readonly IonCount[]> {
   if (formula.charge !== 0) {
     return refusal({
       code: 'formula-with-charge',
-      received: `the ion ${shown}`,
+      received: shown,
       advice: 'Type the substance that is dissolved, without a charge.',
     });
   }
@@ -201,8 +201,8 @@ export function ions(formula: Formula): Result<readonly IonCount[]> {
   const weakRefusal = () =>
     refusal({
       code: 'ions-weak',
-      received: `${shown}, a weak electrolyte`,
-      advice: 'Most of it stays whole in water: a formula alone cannot count its ions.',
+      received: shown,
+      advice: 'Look up its acid or base constant: a formula alone can’t say how many ions there are.',
     });
   if (isAmong(weakElectrolytes, counts)) return weakRefusal();
   const salt = takenApart(formula);
@@ -215,7 +215,7 @@ export function ions(formula: Formula): Result<readonly IonCount[]> {
   if (!salt) {
     return refusal({
       code: 'ions-unknown',
-      received: `${shown}, which is not among those known here`,
+      received: shown,
       advice: 'Look up how it dissolves, and count its ions by hand.',
     });
   }
@@ -232,7 +232,7 @@ export function ions(formula: Formula): Result<readonly IonCount[]> {
   if (isLow) {
     return refusal({
       code: 'ions-sparingly',
-      received: `${shown}, which dissolves below 1 g in 100 g of water`,
+      received: shown,
       advice: 'Choose a salt that dissolves.',
     });
   }

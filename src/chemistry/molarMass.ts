@@ -1,3 +1,4 @@
+import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { finite } from '../measurement/finite.ts';
 import { type GramsPerMole, gramsPerMole } from '../measurement/quantity.ts';
@@ -18,7 +19,7 @@ export function atomicMass(label: string): Result<number> {
     code: 'atomic-weight-none',
     argument: 'formula',
     expected: 'elements with a standard atomic weight',
-    received: `${label} (${element?.name}), which has no stable isotope and so no usual mixture in nature`,
+    received: `${quoted(label)} (${element?.name})`,
     advice: `Name the isotope you mean; the longest-lived is [${element?.longestLived}${label}].`,
     brief: label,
   });

@@ -35,7 +35,7 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
       argument: name,
       expected: exampleOf(argument),
       received: `the error ${quoted(cell)}`,
-      advice: 'Mend the cell that it comes from first.',
+      advice: 'Mend that one first.',
     });
   }
   if (kind === 'formula') return readFormula(cell, name);
@@ -81,8 +81,8 @@ const textTooLong = (cell: string, name: string): Result<never> =>
     code: 'text-too-long',
     argument: name,
     expected: `at most ${longestText} characters`,
-    received: `${cell.length}, ${quoted(cell)}`,
-    advice: 'Type only what is asked for here.',
+    received: quoted(cell),
+    advice: `It has ${cell.length} characters; ${longestText} is the most.`,
   });
 
 /** How the host writes the result of a formula that failed. */
@@ -136,6 +136,9 @@ function readYesOrNo(cell: CellValue, argument: ArgumentEntry): Result<boolean> 
   });
 }
 
+const eitherOf = (choices: readonly string[]): string =>
+  `${choices.slice(0, -1).join(', ')} or ${choices[choices.length - 1]}`;
+
 function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
   const { name, oneOf, otherNames = {} } = argument;
   if (typeof cell !== 'string') {
@@ -144,7 +147,7 @@ function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
       argument: name,
       expected: exampleOf(argument),
       received: quoted(cell),
-      advice: oneOf ? `Type one of ${oneOf.join(', ')}.` : 'Type it as text.',
+      advice: oneOf ? `Type ${eitherOf(oneOf)}.` : 'Type it as text.',
     });
   }
   if (!oneOf) return success(cell.trim());
@@ -155,9 +158,9 @@ function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
   return failure({
     code: 'choice-unknown',
     argument: name,
-    expected: `one of ${oneOf.join(', ')}`,
+    expected: eitherOf(oneOf),
     received: quoted(cell),
-    advice: `Type one of those for ${name}.`,
+    advice: `Type ${eitherOf(oneOf)}.`,
   });
 }
 

@@ -28,7 +28,7 @@ export function emptyFile(file: FileInRun, wish: EmptyFileWish): Outcome<{ reado
   const { spreadsheet, store } = file;
   const typed = wish.fileName.trim();
   if (typed !== spreadsheet.getName().trim()) {
-    return problem({ ...say.name, received: typed === '' ? 'no name' : `“${typed}”` }, { field: 'fileName' });
+    return problem({ ...say.name, received: typed === '' ? 'a blank' : `“${typed}”` }, { field: 'fileName' });
   }
   const seesPlan = ownSheets(file).some(({ tag }) => tag.kind === 'plan');
   if (!seesPlan || !wish.anew.some(({ plan }) => plan.role.kind === 'plan')) return problem(say.noLesson);
@@ -37,7 +37,7 @@ export function emptyFile(file: FileInRun, wish: EmptyFileWish): Outcome<{ reado
     applySheet({ file, replace: true, ...one });
     const made = sheetInUse(ownSheets(file), one.plan.role);
     // Nothing goes before what is to stay was seen to stand.
-    if (made === undefined || !stands(made.sheet, one)) return problem({ ...say.notWritten, where: one.plan.name });
+    if (made === undefined || !stands(made.sheet, one)) return problem({ ...say.notWritten, where: `“${one.plan.name}”` });
     kept.push({ one: made, name: one.plan.name });
   }
   removeOthers({ file, kept, everything: wish.removeOthers });

@@ -53,7 +53,7 @@ describe('composition', () => {
   });
   it('says why technetium has no molar mass', () => {
     const messages = [
-      'Expected elements with a standard atomic weight, received Tc (technetium), which has no stable isotope and so no usual mixture in nature. Name the isotope you mean; the longest-lived is [97Tc].',
+      '“Tc” (technetium) has no standard atomic weight, as none of its isotopes is stable. Name the isotope you mean; the longest-lived is [97Tc].',
       '⚠ Tc: no atomic weight',
     ];
     const formula = read('NaTcO4');
@@ -86,23 +86,15 @@ describe('elementPercent', () => {
     },
   );
   it.each([
-    ['N', 'Expected one of Fe, O for element, received “N”. Choose an element that the formula has.', '⚠ no N in it'],
-    [
-      'nitrogen ',
-      'Expected one of Fe, O for element, received “nitrogen ”. Choose an element that the formula has.',
-      '⚠ no N in it',
-    ],
+    ['N', '“N” is not in the formula. Choose one of Fe, O.', '⚠ no N in it'],
+    ['nitrogen ', '“nitrogen ” is not in the formula. Choose one of Fe, O.', '⚠ no N in it'],
     [
       ' Fe2 ',
-      'Expected the symbol of one element such as N for element, received “ Fe2 ”. Type one symbol, without a number.',
+      '“ Fe2 ” is not the symbol of an element. Type one symbol without a number, such as N.',
       '⚠ element Fe2?',
     ],
-    ['fe', 'Expected a formula with capital letters where symbols begin, received “fe”. Did you mean Fe?', '⚠ Fe?'],
-    [
-      '',
-      'Expected a formula such as KBr for element, received nothing. Type the formula as text.',
-      '⚠ formula expected',
-    ],
+    ['fe', '“fe” needs a capital letter where each symbol begins. Did you mean Fe?', '⚠ Fe?'],
+    ['', 'A blank cell can’t be used for the element: type a formula as text, such as KBr.', '⚠ not a formula'],
   ])('refuses “%s” for iron(III) oxide, saying why', (element, message, short) => {
     const found = elementPercent(read('Fe2O3'), element);
     expect(messagesOf(found)).toEqual([message, short]);

@@ -7,6 +7,7 @@ import type { PlanReading } from '../../src/workbook/readLesson.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, moss } from './builtLesson.ts';
 import { type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
 
 const sheet = words.plan.sheet;
 let file: PaperFile;
@@ -78,13 +79,11 @@ describe('a team that is marked absent', () => {
   });
   it('is refused where the key is not in the Plan, in a file without one, and where its column cannot be told', () => {
     expect(problemOf(file.call('setAbsent', 'nobody', true)).message).toBe(
-      deskWords.problem({ ...deskWords.teams.unknown, received: '“nobody”' }),
+      said({ ...deskWords.teams.unknown, received: '“nobody”' }),
     );
     // The heading of the lines is no team.
     expect(problemOf(file.call('setAbsent', words.plan.key, true)).message).toContain(`“${words.plan.key}”`);
-    expect(problemOf(paperFile().call('setAbsent', 'c1-t1', true)).message).toBe(
-      deskWords.problem(deskWords.teams.noLesson),
-    );
+    expect(problemOf(paperFile().call('setAbsent', 'c1-t1', true)).message).toBe(said(deskWords.teams.noLesson));
     expect(wishes()).toEqual([]);
   });
   it('is worked out anew where somebody sorted the Plan meanwhile', () => {
@@ -157,6 +156,6 @@ describe('readTeams', () => {
     expect(ana()).toBe(false);
   });
   it('needs a lesson', () => {
-    expect(problemOf(paperFile().call('readTeams')).message).toBe(deskWords.problem(deskWords.teams.noLesson));
+    expect(problemOf(paperFile().call('readTeams')).message).toBe(said(deskWords.teams.noLesson));
   });
 });

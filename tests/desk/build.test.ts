@@ -9,6 +9,7 @@ import { classColumns as at, planColumns } from '../../src/workbook/layout.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, firstBuild, moss, setup } from './builtLesson.ts';
 import { copyOf, type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
 
 const { buildLabels: label } = deskWords;
 const solid = activityById('solution from a solid') as Activity;
@@ -131,13 +132,13 @@ describe('a first build', () => {
   it('has nothing to go on with where none was begun, and where the note is of another version or cannot be read', () => {
     for (const note of ['', '{"version":1,"done":3}', '{not a note']) {
       file.state.note = note;
-      expect(problemOf(file.call('continueBuild')).message).toBe(deskWords.problem(deskWords.nothingBuilding));
+      expect(problemOf(file.call('continueBuild')).message).toBe(said(deskWords.nothingBuilding));
     }
     expect(writes(file)).toEqual([]);
   });
   it('refuses a plan that is none, and asks for nothing', () => {
     const fresh = paperFile();
-    expect(problemOf(fresh.call('startBuild', 'build')).message).toContain(deskWords.setupProblems.shape.expected);
+    expect(problemOf(fresh.call('startBuild', 'build')).message).toContain(deskWords.setupProblems.shape.says);
     expect(fresh.asked).toEqual([]);
   });
   it('hands on what the script refuses', () => {
@@ -352,7 +353,7 @@ describe('building again', () => {
     const heron = cells.findIndex(([key]) => key === 'c1-t2');
     file.put(words.plan.sheet, heron + 1, planColumns.key, 'c1-t1');
     expect(problemOf(file.call('startBuild', setup)).message).toBe(
-      deskWords.problem({ ...deskWords.keyTwice, received: '“c1-t1” twice' }),
+      said({ ...deskWords.keyTwice, received: '“c1-t1” twice' }),
     );
   });
   it('refuses a Plan that cannot be read, and writes nothing', () => {
@@ -385,7 +386,7 @@ describe('building again', () => {
     const heading = cells.find((line) => line.includes('target volume'));
     heading?.splice(heading.indexOf('target volume'), 1, 'aim');
     expect(problemOf(file.call('continueBuild')).message).toBe(
-      deskWords.problem({ ...deskWords.headingMissing('target volume'), received: 'a Plan without it' }),
+      said({ ...deskWords.headingMissing('target volume'), received: 'a Plan without it' }),
     );
   });
 });
@@ -431,7 +432,7 @@ describe('the sample', () => {
   });
   it('is refused in a file that has a lesson of its own', () => {
     expect(problemOf(file.call('startSample')).message).toBe(
-      deskWords.problem({ ...deskWords.lessonThere, received: deskWords.lessonOf(3) }),
+      said({ ...deskWords.lessonThere, received: deskWords.lessonOf(3) }),
     );
   });
   it('stays invented while all its teams are, and not with a team of its own', () => {
@@ -484,16 +485,16 @@ describe('a team or a class that joins in mid-lesson', () => {
   it('needs a class that is there, and a lesson', () => {
     expect(problemOf(file.call('addTeam', 'Reed class', 'Wren'))).toEqual({
       field: 'class',
-      message: deskWords.problem({ ...deskWords.classUnknown, received: '“Reed class”' }),
+      message: said({ ...deskWords.classUnknown, received: '“Reed class”' }),
     });
     for (const outcome of [paperFile().call('addTeam', fern, 'Wren'), paperFile().call('addClass', 'Reed', ['Wren'])])
-      expect(problemOf(outcome).message).toBe(deskWords.problem(deskWords.teams.noLesson));
+      expect(problemOf(outcome).message).toBe(said(deskWords.teams.noLesson));
   });
   it('needs a name', () => {
     expect(problemOf(file.call('addTeam', fern, '  ')).field).toBe('classes');
     expect(problemOf(file.call('addClass', '', ['Wren'])).field).toBe('classes');
     expect(problemOf(file.call('addClass', 'Reed class', 'Wren')).message).toContain(
-      deskWords.setupProblems.noTeams.expected,
+      deskWords.setupProblems.noTeams.says,
     );
   });
   it('brings a class with a sheet of its own, and the Poll offers it', () => {

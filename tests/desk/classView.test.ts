@@ -10,6 +10,7 @@ import { notYetKnown } from '../../src/workbook/readClassSheet.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, fillRow, moss, setup } from './builtLesson.ts';
 import { type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
 
 const activity = activityById('stock and dilution');
 const scored = (activity?.steps ?? []).filter(({ kind }) => kind !== 'told');
@@ -143,14 +144,14 @@ describe('the class now', () => {
   });
   it('is refused without the class, where its marks were moved, and where the Plan cannot be read', () => {
     expect(problemOf(file.call('readClass', 'Reed class')).message).toBe(
-      deskWords.problem({ ...deskWords.classUnknown, received: '“Reed class”' }),
+      said({ ...deskWords.classUnknown, received: '“Reed class”' }),
     );
     expect(problemOf(file.call('readClass', undefined)).message).toBe(
-      deskWords.problem({ ...deskWords.classUnknown, received: 'undefined' }),
+      said({ ...deskWords.classUnknown, received: 'undefined' }),
     );
     file.put(moss, 1, at.key, 'moved');
     expect(problemOf(file.call('readClass', moss)).message).toBe(
-      deskWords.problem({ ...deskWords.classUnreadable, where: moss, received: 'one without' }),
+      said({ ...deskWords.classUnreadable, where: moss, received: 'one without' }),
     );
     for (const line of file.sheetCalled(words.plan.sheet).cells) if (line[0] === words.plan.key) line[0] = 'number';
     expect(problemOf(file.call('readClass', fern)).message).toContain(words.plan.key);
@@ -245,8 +246,6 @@ describe('entering checks again', () => {
   it('says where there is no Plan to plan from', () => {
     const empty = paperFile();
     empty.checksAnswer({ renewed: 0, missing: [1] });
-    expect(problemOf(empty.call('checkAgain')).message).toBe(
-      deskWords.problem({ ...deskWords.planUnfinished, received: 'none' }),
-    );
+    expect(problemOf(empty.call('checkAgain')).message).toBe(said({ ...deskWords.planUnfinished, received: 'none' }));
   });
 });

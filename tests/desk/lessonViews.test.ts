@@ -102,7 +102,7 @@ describe('the numbers of the teams', () => {
     expect(valueIn(paperFile().call('draftTeams', setup)).teams).toHaveLength(3);
   });
   it('cannot be drafted from a plan that is none, or from numbers that the shelf cannot make', () => {
-    expect(problemOf(file.call('draftTeams', 'x')).message).toContain(deskWords.setupProblems.shape.expected);
+    expect(problemOf(file.call('draftTeams', 'x')).message).toContain(deskWords.setupProblems.shape.says);
     const wrong = { ...setup, givens: { ...setup.givens, formula: 'Qq' } };
     expect(problemOf(file.call('draftTeams', wrong)).field).toBe('givens.formula');
     expect(problemOf(file.call('startBuild', wrong)).field).toBe('givens.formula');

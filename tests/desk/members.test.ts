@@ -7,6 +7,7 @@ import { membersTexts } from '../../src/lab/texts/members.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { builtLesson, fern, moss } from './builtLesson.ts';
 import { type PaperFile, problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
 
 const say = deskWords.members;
 const [calculates, writes, bench, records] = roles;
@@ -20,9 +21,9 @@ const typed = (text: string, key = 'c1-t1', sheet: string = fern) =>
 const set = (names: string, absent: readonly string[] = [], base = '') =>
   file.call('setMembers', fern, 'c1-t1', { names, absent, base });
 const writeCount = () => file.asked.filter(({ call }) => call === 'writeCells').length;
-const refused = (parts: { readonly expected: string; readonly advice: string }, received: string, where: string) => ({
+const refused = (parts: { readonly says: string; readonly advice: string }, received: string, where: string) => ({
   field: 'names',
-  message: deskWords.problem({ ...parts, where, received }),
+  message: said({ ...parts, where, received }),
 });
 const inOtter = say.namesIn('Otter');
 
@@ -91,7 +92,7 @@ describe('saying who is in a team', () => {
   });
   it('leaves alone what somebody wrote there since it was shown', () => {
     typed('Eda');
-    expect(problemOf(set('Ana'))).toEqual({ field: 'names', message: deskWords.problem(say.changed) });
+    expect(problemOf(set('Ana'))).toEqual({ field: 'names', message: said(say.changed) });
     expect(cell()).toBe('Eda');
     expect(writeCount()).toBe(0);
   });
@@ -99,7 +100,7 @@ describe('saying who is in a team', () => {
     const page = { book: undefined };
     file.before(() => typed('Eda'));
     const outcome = file.run(setMembers(page, fern, 'c1-t1', { names: 'Ana', absent: [], base: '' }));
-    expect(problemOf(outcome)).toEqual({ field: 'names', message: deskWords.problem(say.changed) });
+    expect(problemOf(outcome)).toEqual({ field: 'names', message: said(say.changed) });
     expect(cell()).toBe('Eda');
     expect(file.asked.map(({ call }) => call)).toEqual(['readBook', 'writeCells', 'readBook']);
     expect(valueIn(file.run(setMembers(page, fern, 'c1-t1', { names: 'Ana', absent: [], base: 'Eda' }))).who).toContain(
@@ -116,20 +117,20 @@ describe('saying who is in a team', () => {
     { names: 'Ana', base: '', absent: 'Ana' },
   ])('refuses the wish %j, and asks for nothing', (wish) => {
     expect(problemOf(file.call('setMembers', fern, 'c1-t1', wish)).message).toBe(
-      deskWords.problem({ ...say.shape, received: typeof wish }),
+      said({ ...say.shape, received: typeof wish }),
     );
     expect(file.asked).toEqual([]);
   });
   it('refuses a team that the class has not, and a class that is not there', () => {
     const wish = { names: 'Ana', absent: [], base: '' };
     expect(problemOf(file.call('setMembers', fern, 'c2-t1', wish)).message).toBe(
-      deskWords.problem({ ...deskWords.teamUnknown, received: '“c2-t1”' }),
+      said({ ...deskWords.teamUnknown, received: '“c2-t1”' }),
     );
     expect(problemOf(file.call('setMembers', 'Reed class', 'c1-t1', wish)).message).toBe(
-      deskWords.problem({ ...deskWords.classUnknown, received: '“Reed class”' }),
+      said({ ...deskWords.classUnknown, received: '“Reed class”' }),
     );
     expect(problemOf(file.call('setMembers', 7, 'c1-t1', wish)).message).toBe(
-      deskWords.problem({ ...deskWords.classUnknown, received: 'number' }),
+      said({ ...deskWords.classUnknown, received: 'number' }),
     );
   });
   it('hands on that the script is at work', () => {

@@ -146,7 +146,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
       seen.add(key);
       const team = lesson.ok ? lesson.value.teams.find((one) => one.key === key)?.team : undefined;
       if (team === undefined) return;
-      put(sheet, firstRow + down, at.find, team);
+      put(sheet, firstRow + down, at.title, team);
       put(sheet, firstRow + down, at.check, checkHeadings.check);
     });
   }
@@ -233,6 +233,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
     if (refusal !== undefined) return refusal;
     if (one.call === 'readBook') return { ok: true, value: reading(one.wish) };
     if (one.call === 'checkAgain') return { ok: true, value: checkAnswer };
+    if (one.call === 'tryHost') return { ok: true, value: [] };
     if (one.call === 'show' || one.call === 'openPage') return { ok: true, value: null };
     meanwhile?.();
     meanwhile = undefined;

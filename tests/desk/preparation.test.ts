@@ -6,6 +6,7 @@ import { prepareCells } from '../../src/workbook/layout.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, moss, setup } from './builtLesson.ts';
 import { copyOf, type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
 
 const activity = activityById(setup.activity);
 const [plan, prepare] = [words.plan.sheet, words.prepare.sheet];
@@ -124,7 +125,7 @@ describe('the key', () => {
   it('is written to a sheet of its own only after a yes', () => {
     for (const given of [undefined, false, 'yes', 1])
       expect(problemOf(file.call('writeKeySheet', given)).message).toBe(
-        deskWords.problem({ ...deskWords.keyUnconfirmed, received: 'none' }),
+        said({ ...deskWords.keyUnconfirmed, received: 'none' }),
       );
     expect(file.asked).toEqual([]);
     const { name } = valueIn(file.call('writeKeySheet', true));
@@ -177,14 +178,14 @@ describe('the table on paper', () => {
 
 describe('a file without a lesson', () => {
   it.each(['readPreparation', 'readKey', 'readPaper', 'writePrepareSheet'] as const)('is told so by %s', (name) => {
-    const say = (received: string) => deskWords.problem({ ...deskWords.noLesson, received });
+    const say = (received: string) => said({ ...deskWords.noLesson, received });
     expect(problemOf(paperFile().call(name)).message).toBe(say('none'));
     setting('activity', 'brewing');
     expect(problemOf(file.call(name)).message).toBe(say('“brewing”'));
   });
   it('has no key to write', () => {
     expect(problemOf(paperFile().call('writeKeySheet', true)).message).toBe(
-      deskWords.problem({ ...deskWords.noLesson, received: 'none' }),
+      said({ ...deskWords.noLesson, received: 'none' }),
     );
   });
 });
@@ -200,7 +201,7 @@ describe('the poll', () => {
     });
     file.state.sheets = file.state.sheets.filter(({ name }) => name !== poll.sheet);
     expect(valueIn(file.call('readPoll'))).toEqual({ sheet: '', today: '2026-03-02', answers: [] });
-    expect(problemOf(file.call('goToPoll')).message).toBe(deskWords.problem(deskWords.noPoll));
+    expect(problemOf(file.call('goToPoll')).message).toBe(said(deskWords.noPoll));
   });
 });
 

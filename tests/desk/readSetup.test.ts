@@ -5,16 +5,17 @@ import { deskWords } from '../../src/desk/words.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
 import { setup } from './builtLesson.ts';
 import { problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
 
 const say = deskWords.setupProblems;
 const read = (change: object = {}) => readSetup({ ...setup, ...change });
 const refused = (change: object) => problemOf(read(change));
 const classes = (...given: readonly unknown[]) => refused({ classes: given });
-const said = (
-  parts: { expected: string; advice: string; where?: string },
+const sentence = (
+  parts: { says: string; advice: string; where?: string },
   received: string,
   where = parts.where ?? '',
-) => deskWords.problem({ ...parts, where, received });
+) => said({ ...parts, where, received });
 
 describe('a plan as the sidebar sends it', () => {
   it('is taken as it is', () => {
@@ -40,12 +41,12 @@ describe('a plan as the sidebar sends it', () => {
     expect(wish.classes).toEqual([{ name: 'Fern class', teams: ['Otter 2', 'x'.repeat(60)] }]);
   });
   it.each([undefined, null, 'x', 7, [setup]])('is refused where it is no plan: %j', (given) => {
-    expect(problemOf(readSetup(given)).message).toBe(said(say.shape, typeof given));
+    expect(problemOf(readSetup(given)).message).toBe(sentence(say.shape, typeof given));
   });
   it.each(['givens', 'settings', 'shelf', 'classes'])('is refused without its %s', (part) => {
     for (const given of [undefined, null, 'x'])
-      expect(refused({ [part]: given }).message).toBe(said(say.shape, 'a part of it'));
-    expect(refused({ [part]: part === 'classes' ? {} : [] }).message).toBe(said(say.shape, 'a part of it'));
+      expect(refused({ [part]: given }).message).toBe(sentence(say.shape, 'a part of it'));
+    expect(refused({ [part]: part === 'classes' ? {} : [] }).message).toBe(sentence(say.shape, 'a part of it'));
   });
   it.each([
     ['brewing', '“brewing”'],
@@ -53,12 +54,12 @@ describe('a plan as the sidebar sends it', () => {
     [null, 'nothing'],
     [7, '“7”'],
   ])('is refused with an activity that is none: %j', (activity, received) => {
-    expect(refused({ activity })).toEqual({ field: 'activity', message: said(say.activity, received) });
+    expect(refused({ activity })).toEqual({ field: 'activity', message: sentence(say.activity, received) });
   });
   it('needs every number that the activity starts from, but for those that may stay blank', () => {
     expect(refused({ givens: { ...setup.givens, flask: '  ' } })).toEqual({
       field: 'givens.flask',
-      message: said(say.given, 'a blank', 'flask'),
+      message: sentence(say.given, 'a blank', 'flask'),
     });
     expect(refused({ givens: { ...setup.givens, flask: Number.NaN } }).field).toBe('givens.flask');
     expect(valueIn(read({ givens: { ...setup.givens, purity: '', ion: '' } })).givens).toMatchObject({
@@ -78,16 +79,16 @@ describe('the shelf', () => {
     for (const sizes of [[], [100, 0], [-5], ['100'], [Number.NaN], [Number.POSITIVE_INFINITY], 'none'])
       expect(shelf({ [part]: sizes })).toEqual({
         field: `shelf.${part}`,
-        message: said(say.sizes, `“${String(sizes)}”`, where),
+        message: sentence(say.sizes, `“${String(sizes)}”`, where),
       });
-    expect(shelf({ [part]: undefined }).message).toBe(said(say.sizes, 'nothing', where));
+    expect(shelf({ [part]: undefined }).message).toBe(sentence(say.sizes, 'nothing', where));
     expect(valueIn(read({ shelf: { ...setup.shelf, [part]: [0.5] } })).shelf).toMatchObject({ [part]: [0.5] });
   });
   it.each(['balanceReadabilityG', 'balanceMaxG'])('has a mass above zero in %s', (part) => {
     for (const mass of [0, -1, '0.01', Number.NaN])
       expect(shelf({ [part]: mass })).toEqual({
         field: `shelf.${part}`,
-        message: said(say.balance, `“${String(mass)}”`),
+        message: sentence(say.balance, `“${String(mass)}”`),
       });
     expect(valueIn(read({ shelf: { ...setup.shelf, [part]: 0.002 } })).shelf).toMatchObject({ [part]: 0.002 });
   });
@@ -99,28 +100,28 @@ describe('classes and teams', () => {
   it('need a name each, and at least one team', () => {
     expect(classes({ name: ' ', teams: ['Otter'] })).toEqual({
       field: 'classes',
-      message: said(say.className, 'a blank'),
+      message: sentence(say.className, 'a blank'),
     });
     for (const given of [7, null, [['Fern', 'Otter']]])
-      expect(classes(given).message).toBe(said(say.className, 'a blank'));
+      expect(classes(given).message).toBe(sentence(say.className, 'a blank'));
     for (const given of [{ name: 'Fern', teams: [] }, { name: 'Fern' }, { name: 'Fern', teams: 'Otter' }])
-      expect(classes(given)).toEqual({ field: 'classes', message: said(say.noTeams, 'none', 'Fern') });
+      expect(classes(given)).toEqual({ field: 'classes', message: sentence(say.noTeams, 'none', 'Fern') });
     expect(classes({ name: 'Fern', teams: ['Otter', ' '] })).toEqual({
       field: 'classes',
-      message: said(say.teamName, 'a blank', 'Fern'),
+      message: sentence(say.teamName, 'a blank', 'Fern'),
     });
-    expect(classes()).toEqual({ field: 'classes', message: said(say.noClasses, 'none') });
+    expect(classes()).toEqual({ field: 'classes', message: sentence(say.noClasses, 'none') });
   });
   it('need different names: a class also in capital letters, a team within its class', () => {
     const fern = { name: 'Fern', teams: ['Otter'] };
     expect(classes(fern, { name: 'FERN', teams: ['Newt'] })).toEqual({
       field: 'classes',
-      message: said(say.classTwice, '“FERN” twice'),
+      message: sentence(say.classTwice, '“FERN” twice'),
     });
-    expect(classes({ name: 'FERN', teams: ['Newt'] }, fern).message).toBe(said(say.classTwice, '“Fern” twice'));
+    expect(classes({ name: 'FERN', teams: ['Newt'] }, fern).message).toBe(sentence(say.classTwice, '“Fern” twice'));
     expect(classes({ name: 'Fern', teams: ['Otter', 'Newt', ' Otter'] })).toEqual({
       field: 'classes',
-      message: said(say.teamTwice, '“Otter” twice', 'Fern'),
+      message: sentence(say.teamTwice, '“Otter” twice', 'Fern'),
     });
     expect(read({ classes: [fern, { name: 'Moss', teams: ['Otter', 'otter'] }] }).ok).toBe(true);
   });
@@ -135,7 +136,7 @@ describe('classes and teams', () => {
     ).toBe(true);
     expect(classes({ name: 'Fern', teams: teams(100) }, { name: 'Moss', teams: teams(101) })).toEqual({
       field: 'classes',
-      message: said(say.tooMany, '201'),
+      message: sentence(say.tooMany, '201'),
     });
   });
 });
@@ -144,7 +145,7 @@ describe('what the sidebar begins with', () => {
   it('is one class of six teams with the decimal mark of the file, and would be taken as it is', () => {
     const first = firstSetup('comma');
     expect(first.classes).toEqual([
-      { name: deskWords.firstClass, teams: [1, 2, 3, 4, 5, 6].map((number) => deskWords.teamNumber(number)) },
+      { name: deskWords.classNumber(1), teams: [1, 2, 3, 4, 5, 6].map((number) => deskWords.teamNumber(number)) },
     ]);
     expect(first).toMatchObject({ ownNumbers: true, shelf: defaultShelf });
     expect(first.settings).toEqual({ ...defaultSettings, activity: first.activity, 'decimal mark': 'comma' });

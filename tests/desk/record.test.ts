@@ -15,6 +15,7 @@ import { planRecordSheet } from '../../src/workbook/planRecordSheet.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, fillRow, moss } from './builtLesson.ts';
 import { type PaperFile, problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
 
 const { record: say } = deskWords;
 const record = planRecordSheet().name;
@@ -104,7 +105,7 @@ describe('saving the record of a day', () => {
     valueIn(save([entryOf(fern)]));
     file.put(record, headings() + 1, column('hard'), '');
     const before = written().length;
-    expect(problemOf(save([entryOf(fern, { notes: 'Windy.' })])).message).toBe(deskWords.problem(say.headings));
+    expect(problemOf(save([entryOf(fern, { notes: 'Windy.' })])).message).toBe(said(say.headings));
     expect(written()).toHaveLength(before);
   });
   it('refuses words with a name of the file in them, and says where', () => {
@@ -114,7 +115,7 @@ describe('saving the record of a day', () => {
     for (const name of ['Otter', 'Ana', 'Cyril'])
       expect(problemOf(save([entryOf(fern, { notes: `Well done, ${name}!` })]))).toEqual({
         field: `${fern}.notes`,
-        message: deskWords.problem({ ...say.named, where, received: `“${name}”` }),
+        message: said({ ...say.named, where, received: `“${name}”` }),
       });
     expect(file.asked.every(({ call }) => call === 'readBook')).toBe(true);
     expect(save([entryOf(fern, { notes: `Whoever ${roles[0]} was quick.` })]).ok).toBe(true);
@@ -131,7 +132,7 @@ describe('saving the record of a day', () => {
     expect(save([entryOf(fern, { hard: 'x'.repeat(2000) })]).ok).toBe(true);
     expect(problemOf(save([entryOf(fern, { hard: 'x'.repeat(2001) })]))).toEqual({
       field: `${fern}.hard`,
-      message: deskWords.problem({
+      message: said({
         ...say.tooLong,
         where: `“${recordWords.labels.hard}” of ${fern}`,
         received: '2001',
@@ -156,7 +157,7 @@ describe('rows that are sent to be kept', () => {
     [[], '0 of them'],
     [Array.from({ length: 51 }, () => sent), '51 of them'],
   ])('are refused where they are none or too many', (given, received) => {
-    expect(problemOf(readRows(given)).message).toBe(deskWords.problem({ ...say.rows, received }));
+    expect(problemOf(readRows(given)).message).toBe(said({ ...say.rows, received }));
     expect(readRows(Array.from({ length: 50 }, () => sent)).ok).toBe(true);
   });
   it.each([
@@ -172,9 +173,7 @@ describe('rows that are sent to be kept', () => {
     [{ entry: entryOf(fern, { day: '2026-03-021' }) }],
     [{ entry: entryOf(fern, { day: '12026-03-02' }) }],
   ])('are refused where one is of another shape: %j', (row) => {
-    expect(problemOf(readRows([sent, row])).message).toBe(
-      deskWords.problem({ ...say.rows, received: 'one of another shape' }),
-    );
+    expect(problemOf(readRows([sent, row])).message).toBe(said({ ...say.rows, received: 'one of another shape' }));
   });
 });
 

@@ -5,6 +5,7 @@ import { deskWords } from '../../src/desk/words.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, fillRow, moss } from './builtLesson.ts';
 import { type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
 
 const help = words.help.sheet;
 let file: PaperFile;
@@ -134,7 +135,7 @@ describe('emptying a copy', () => {
     }
   });
   it('needs a lesson whose activity is one of ours', () => {
-    const say = deskWords.problem(deskWords.share.noLesson);
+    const say = said(deskWords.share.noLesson);
     expect(problemOf(paperFile().call('emptyCopy', {})).message).toBe(say);
     const row = file.sheetCalled(words.plan.sheet).cells.findIndex(([name]) => name === 'activity') + 1;
     file.put(words.plan.sheet, row, 2, 'brewing');

@@ -6,7 +6,6 @@ import { type File, known, look, noted } from '../../src/desk/file/look.ts';
 import { sheetInUse, sheetsInUse, sheetToRead } from '../../src/desk/file/sheets.ts';
 import { attempt, seenOf } from '../../src/desk/file/writing.ts';
 import { done, numbersProblem, problem } from '../../src/desk/outcome.ts';
-import { deskWords } from '../../src/desk/words.ts';
 import { errorText } from '../../src/errors/errorText.ts';
 import type { BookReading, CellSent } from '../../src/host/calls.ts';
 import { paperFile } from './paperFile.ts';
@@ -152,10 +151,10 @@ describe('work that writes', () => {
 });
 
 describe('a problem', () => {
-  const parts = { expected: 'a', where: 'b', received: 'c', advice: 'd.' };
+  const parts = { says: '{received} is no {where}.', where: 'b', received: 'c', advice: 'Do d.' };
   it('names its field only where it has one', () => {
-    expect(problem(parts)).toEqual({ ok: false, problem: { message: deskWords.problem(parts) } });
-    expect(problem(parts, 'x')).toEqual({ ok: false, problem: { message: deskWords.problem(parts), field: 'x' } });
+    expect(problem(parts)).toEqual({ ok: false, problem: { message: 'C is no b. Do d.' } });
+    expect(problem(parts, 'x')).toEqual({ ok: false, problem: { message: 'C is no b. Do d.', field: 'x' } });
   });
   it('of numbers shows at the given that they were to be made from', () => {
     const error = {

@@ -154,7 +154,7 @@ describe('a build', () => {
     for (const outcome of [call(host, 'startBuild', setup), call(host, 'startSample')]) {
       expect(outcome).toMatchObject({ ok: false, problem: { reason: 'busy' } });
       expect(outcome.ok ? '' : outcome.problem.message).toMatch(
-        /^Expected .+ for .+, received .+\. Nothing was done\./,
+        /^Something else is being written to this file .+ nothing was done\./,
       );
     }
     host.holdLock(false);

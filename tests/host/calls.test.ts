@@ -4,6 +4,7 @@ import type { File } from '../../src/desk/file/look.ts';
 import { callNames, type Outcome } from '../../src/host/calls.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
+import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { saveAtChanges } from './hostFailure.ts';
@@ -54,7 +55,7 @@ describe('the nine calls', () => {
       for (const wish of odd.filter((one) => name !== 'writeCells' || JSON.stringify(one) !== '{}')) {
         const outcome = host.run('teacher', name, [layoutVersion, wish]) as Outcome<unknown>;
         expect(outcome.ok, `${name} ${JSON.stringify(wish)}`).toBe(false);
-        expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /s);
+        expect(outcome.ok ? '' : outcome.problem.message).toMatch(wellSaid);
       }
       expect(workbookText(host)).toBe(before);
     },

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
@@ -48,7 +49,7 @@ describe('readLesson', () => {
     typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[line ?? 0, 2, typed]] });
     const { problems } = answerOf(call(host, 'readLesson'));
     expect(problems).toHaveLength(1);
-    expect(problems[0]).toMatch(/^Expected .+ for .+, received .+\. .+\.$/s);
+    expect(problems[0]).toMatch(wellSaid);
     expect(problems[0]).toContain(says);
   });
 
@@ -76,7 +77,7 @@ describe('readClass', () => {
       tries: 1,
     });
     expect(otter?.steps[2]).toMatchObject({ check: 'not yet', tries: 1 });
-    expect(view.talkFirst).toEqual([{ team: 'Otter', reason: 'Not yet right at Moles of solute.' }]);
+    expect(view.talkFirst).toEqual([{ team: 'Otter', reason: 'Not right yet: Moles of solute.' }]);
     expect(view.clock).toMatch(/^\d\d:\d\d$/);
   });
 
@@ -148,7 +149,7 @@ describe('every plan', () => {
       for (const given of odd) {
         const outcome = call(host, name, given);
         expect(outcome.ok, JSON.stringify(given)).toBe(false);
-        expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. .+/s);
+        expect(outcome.ok ? '' : outcome.problem.message).toMatch(wellSaid);
       }
       expect(workbookText(host)).toBe(before);
     },

@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { MembersWish, TeamMembersView } from '../../src/desk/views.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
+import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSample, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
@@ -86,7 +87,7 @@ describe('who is in a team', () => {
     typeIn(host, { sheet, cells: [[headingRow('c1-t1'), at.who, 'Dov']] });
     const outcome = set('Ana', [], { base: '' });
     expect(outcome).toMatchObject({ ok: false, problem: { field: 'names' } });
-    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /);
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(wellSaid);
     expect(who('c1-t1')).toBe('Dov');
   });
   it('keeps names that look like formulas as names', () => {
@@ -107,7 +108,7 @@ describe('who is in a team', () => {
   ])('refuses %j with what to do, and changes nothing', (names, received) => {
     const before = host.save();
     const outcome = set(names);
-    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for the names in Otter, received .+\. /);
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/ in Otter[ ;].*\. /);
     expect(outcome.ok ? '' : outcome.problem.message).toContain(received);
     expect(host.save()).toBe(before);
   });

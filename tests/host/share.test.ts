@@ -3,6 +3,7 @@ import type { EmptyWish } from '../../src/desk/views.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { cases } from '../depth.ts';
+import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { saveAtChanges } from './hostFailure.ts';
@@ -185,7 +186,7 @@ describe('emptyCopy', () => {
     for (const fileName of ['', 'bench', `${name} 2`]) {
       const outcome = call(host, 'emptyCopy', { ...wish, fileName });
       expect(outcome).toMatchObject({ ok: false, problem: { field: 'fileName' } });
-      expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /);
+      expect(outcome.ok ? '' : outcome.problem.message).toMatch(wellSaid);
     }
     expect(host.save()).toBe(before);
     empty({ fileName: ` ${name} ` });
@@ -260,6 +261,6 @@ describe('emptyCopy', () => {
 
   it('says what to do in a file without a lesson', () => {
     const outcome = call(open({ name }), 'emptyCopy', wish);
-    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected a file with a Plan /);
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^There is nothing to empty: this file has no Plan\./);
   });
 });

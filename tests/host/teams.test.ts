@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { Outcome } from '../../src/desk/outcome.ts';
 import type { BuildState } from '../../src/desk/views.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSetup, call, finish as finishOn, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { setup } from './setup.ts';
@@ -99,7 +100,7 @@ describe('addTeam', () => {
   ])('refuses %s, “%s”, with what to do, and changes nothing', (className, team) => {
     const before = host.save();
     const outcome = call(host, 'addTeam', className, team);
-    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /);
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(wellSaid);
     expect(host.save()).toBe(before);
   });
 });

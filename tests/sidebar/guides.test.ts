@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { membersTexts } from '../../src/lab/texts/members.ts';
 import type { Guide } from '../../src/sidebar/guides/guide.ts';
 import { guides } from '../../src/sidebar/guides/guides.ts';
 import { texts } from '../../src/sidebar/texts.ts';
@@ -15,7 +14,7 @@ const quotedIn = (guide: Guide): readonly string[] =>
 /** What stands on buttons, tabs and headings, with the first word of those that say more. */
 const named = new Set([
   ...Object.values(texts.views),
-  ...[words.class.entry, words.class.help, membersTexts.heading].flatMap((name) => [name, name.split(' ')[0]]),
+  ...[...words.class.headings].flatMap((name) => [name, name.split(' ')[0]]),
   ...Object.values(texts.states).map(({ word }) => word),
 ]);
 const known = new Set([...named].map((name) => String(name).toLowerCase()));

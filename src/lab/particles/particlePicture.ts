@@ -91,7 +91,7 @@ export function particlePicture(solutions: Solutions): Result<ParticlePicture> {
       code: 'particles-too-far-apart',
       argument: 'the picture',
       expected: 'two molarities that fit into one picture',
-      received: `one ${ratio.toPrecision(3)} times the other`,
+      received: `one of these is ${Number(ratio.toPrecision(3))} times the other`,
       advice: 'Choose a team with a smaller dilution, or picture the dilution in steps.',
     });
   }
