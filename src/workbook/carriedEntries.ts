@@ -12,7 +12,10 @@ export interface CarriedRun {
 }
 
 /** What has to be known of a sheet to carry entries into it. */
-export type CarriedPlan = Pick<SheetPlan, 'identity' | 'carried' | 'writable' | 'unprotected' | 'carriesAddedRows'>;
+export type CarriedPlan = Pick<
+  SheetPlan,
+  'identity' | 'carried' | 'writable' | 'unprotected' | 'carriesAddedRows' | 'invitation'
+>;
 
 /**
  * What people had typed in a sheet of another layout, placed by identity (team key and step id, or step and level) in
@@ -52,7 +55,7 @@ export function carriedEntries({
       }
       const old = from[source]?.[column - 1];
       // Somebody may be typing in any other cell, so that nothing is written there, not even what was read.
-      if (isEmpty(old) || !isEmpty(to[row - 1]?.[column - 1])) {
+      if (isEmpty(old) || cellText(old) === plan.invitation?.text || !isEmpty(to[row - 1]?.[column - 1])) {
         close();
         return;
       }
