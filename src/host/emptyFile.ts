@@ -37,7 +37,8 @@ export function emptyFile(file: FileInRun, wish: EmptyFileWish): Outcome<{ reado
     applySheet({ file, replace: true, ...one });
     const made = sheetInUse(ownSheets(file), one.plan.role);
     // Nothing goes before what is to stay was seen to stand.
-    if (made === undefined || !stands(made.sheet, one)) return problem({ ...say.notWritten, where: `“${one.plan.name}”` });
+    if (made === undefined || !stands(made.sheet, one))
+      return problem({ ...say.notWritten, where: `“${one.plan.name}”` });
     kept.push({ one: made, name: one.plan.name });
   }
   removeOthers({ file, kept, everything: wish.removeOthers });

@@ -15,7 +15,7 @@ export interface CarriedRun {
 /** What has to be known of a sheet to carry entries into it. */
 export type CarriedPlan = Pick<
   SheetPlan,
-  'role' | 'identity' | 'carried' | 'writable' | 'unprotected' | 'carriesAddedRows' | 'relettered'
+  'role' | 'identity' | 'carried' | 'writable' | 'unprotected' | 'carriesAddedRows' | 'relettered' | 'invitation'
 >;
 
 /**
@@ -65,7 +65,7 @@ export function carriedEntries({
       }
       const old = from[source]?.[column - 1];
       // Somebody may be typing in any other cell, so that nothing is written there, not even what was read.
-      if (isEmpty(old) || !isEmpty(to[row - 1]?.[column - 1])) {
+      if (isEmpty(old) || cellText(old) === plan.invitation?.text || !isEmpty(to[row - 1]?.[column - 1])) {
         close();
         return;
       }

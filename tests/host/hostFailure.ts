@@ -48,6 +48,21 @@ export function savedBefore(host: StandIn, wanted: readonly Change[]): ReadonlyM
   return saved;
 }
 
+/** From now on somebody does something just before the `number`-th change, once, while the script is at work. */
+export function actAtChange(host: StandIn, number: number, act: () => void): { readonly stop: () => void } {
+  let changes = 0;
+  let isActing = false;
+  const stop = watch(host, (name) => {
+    if (isActing || !isChange(name)) return;
+    changes += 1;
+    if (changes !== number) return;
+    isActing = true;
+    act();
+    isActing = false;
+  });
+  return { stop };
+}
+
 export interface Failure {
   /** Calls so far, of every kind. */
   readonly calls: () => number;

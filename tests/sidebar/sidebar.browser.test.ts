@@ -182,9 +182,9 @@ describe('plan and build', () => {
         .map((id) => document.getElementById(id)?.textContent)
         .join(' '),
     );
-      expect(description).toContain('“2.5 kg” is a mass');
-      expect(await opened.locator('.summary').textContent()).toBe('Please check 2 fields. The first is Flask.');
-      expect(await opened.getByText('“1.5” is not a whole number').isVisible()).toBe(true);
+    expect(description).toContain('“2.5 kg” is a mass');
+    expect(await opened.locator('.summary').textContent()).toBe('Please check 2 fields. The first is Flask.');
+    expect(await opened.getByText('“1.5” is not a whole number').isVisible()).toBe(true);
     expect(await namesCalled(opened)).toEqual(['readLesson']);
     expect(await accessibilityFaults(opened)).toEqual([]);
     await opened.reload();
