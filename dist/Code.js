@@ -210,14 +210,14 @@ var isotopeMasses = /* @__PURE__ */ new Map([
 ]);
 var isotopeShape = /^\[(\d+)([A-Z][a-z]?)\]$/;
 function elementOf(label) {
-	var _a, _b;
-	return (_b = (_a = isotopeShape.exec(label)) == null ? void 0 : _a[2]) != null ? _b : label;
+	var _a;
+	return (_a = isotopeShape.exec(label)?.[2]) != null ? _a : label;
 }
 function relativeMass(label) {
-	var _a, _b;
+	var _a;
 	const isotope = isotopeShape.exec(label);
-	if (!isotope) return (_a = elementBySymbol(label)) == null ? void 0 : _a.weight;
-	return (_b = isotopeMasses.get(label)) != null ? _b : Number(isotope[1]);
+	if (!isotope) return elementBySymbol(label)?.weight;
+	return (_a = isotopeMasses.get(label)) != null ? _a : Number(isotope[1]);
 }
 
 // src/chemistry/molarMass.ts
@@ -229,8 +229,8 @@ function atomicMass(label) {
 		code: "atomic-weight-none",
 		argument: "formula",
 		expected: "elements with a standard atomic weight",
-		received: `${quoted(label)} (${element == null ? void 0 : element.name})`,
-		advice: `Name the isotope you mean; the longest-lived is [${element == null ? void 0 : element.longestLived}${label}].`,
+		received: `${quoted(label)} (${element?.name})`,
+		advice: `Name the isotope you mean; the longest-lived is [${element?.longestLived}${label}].`,
 		brief: label
 	});
 }
@@ -440,10 +440,7 @@ function atomsOfUnits(units) {
 }
 function isWater({ parts }) {
 	const atoms = atomsOfUnits([{ coefficient: 1, parts }]);
-	const count = (symbol) => {
-		var _a;
-		return (_a = atoms.find(({ element }) => element === symbol)) == null ? void 0 : _a.count;
-	};
+	const count = (symbol) => atoms.find(({ element }) => element === symbol)?.count;
 	return atoms.length === 2 && count("H") === 2 && count("O") === 1;
 }
 function assembled({ text, units, charge }) {
@@ -500,10 +497,7 @@ function isListedSolute(formula) {
 }
 var knownCations;
 function cationsByAtoms() { return knownCations != null ? knownCations : knownCations = listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })); }
-function anionsAmong(counts) { return listedAnions().filter(({ body }) => body !== "O" && body !== "O2").filter(({ body }) => {
-	var _a;
-	return (_a = body.match(/[A-Z][a-z]?/g)) == null ? void 0 : _a.every((symbol) => counts.has(symbol));
-}).map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })); }
+function anionsAmong(counts) { return listedAnions().filter(({ body }) => body !== "O" && body !== "O2").filter(({ body }) => body.match(/[A-Z][a-z]?/g)?.every((symbol) => counts.has(symbol))).map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })); }
 function raised(charge) {
 	const digits = Math.abs(charge) === 1 ? "" : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(Math.abs(charge));
 	return digits + (charge < 0 ? "⁻" : "⁺");
@@ -565,7 +559,7 @@ function takenApart(formula) {
 		for (const count of possibleCounts(counts, ion.atoms)) {
 			const left = without(counts, ion.atoms, count);
 			const cations2 = cationsFor(left, -ion.charge * count, mayHoldAmmonium);
-			const hasHydrogen = (cations2 == null ? void 0 : cations2.some(({ ion: { body } }) => body === "H")) === true;
+			const hasHydrogen = cations2?.some(({ ion: { body } }) => body === "H") === true;
 			const isHalfDone = hasHydrogen && (cations2.length > 1 || ion.body.startsWith("H"));
 			if (cations2 && !isHalfDone) return { cations: cations2, anion: { ion, count } };
 		}
@@ -591,7 +585,7 @@ function ions(formula) {
 	});
 	if (isAmong(weakElectrolytes, counts)) return weakRefusal();
 	const salt = takenApart(formula);
-	const isAcid = (salt == null ? void 0 : salt.cations.every(({ ion: { body } }) => body === "H")) === true;
+	const isAcid = salt?.cations.every(({ ion: { body } }) => body === "H") === true;
 	if (isAmong(molecularSolutes, counts) && (!salt || isAcid)) {
 		const [ion = ""] = formula.text.split(/[·•*.∙⋅‧・]/);
 		return success([{ ion: ion.trim(), count: 1, charge: 0, atoms }]);
@@ -1021,8 +1015,8 @@ var FormulaReader = class {
 		this.parts.push({ kind: "element", element: label, count: this.countAfter() });
 	}
 	plainLabel(symbol) {
-		var _a, _b;
-		const label = (_b = heavyHydrogen[symbol]) != null ? _b : (_a = elementBySymbol(symbol)) == null ? void 0 : _a.symbol;
+		var _a;
+		const label = (_a = heavyHydrogen[symbol]) != null ? _a : elementBySymbol(symbol)?.symbol;
 		return label != null ? label : this.stopAtSymbol(symbol);
 	}
 	isotope(symbol, massNumber, at) {
@@ -1064,7 +1058,7 @@ var FormulaReader = class {
 	}
 	countLast(count, at) {
 		const last = this.parts.pop();
-		if ((last == null ? void 0 : last.count) !== 1) this.stopAtNumber(at);
+		if (last?.count !== 1) this.stopAtNumber(at);
 		this.parts.push({ ...last, count });
 	}
 	stopAtNumber(at) {
@@ -1360,7 +1354,7 @@ function matchIon(text, present) {
 	for (const { base, charge } of splitCharge(text.trim())) {
 		const read3 = readFormula(base);
 		const ion = read3.ok ? assembled({ ...read3.value, charge }) : void 0;
-		const atoms = ion && isHydronium(ion) ? [{ element: "H", count: 1 }] : ion == null ? void 0 : ion.atoms;
+		const atoms = ion && isHydronium(ion) ? [{ element: "H", count: 1 }] : ion?.atoms;
 		const found = atoms && present.find((one) => one.charge === charge && sameAtoms(one.atoms, atoms));
 		if (found) return success(found);
 	}
@@ -1476,8 +1470,8 @@ function wasteOf({ atoms }, {
 		var _a2;
 		return (_a2 = collected[element]) != null ? _a2 : "";
 	}).find((name) => name !== "")) != null ? _a : "";
-	const drain = (_b = substance == null ? void 0 : substance.drain) != null ? _b : "no";
-	const isAllowed = drain === "yes" || typeof drain === "object" && ((_c = massPercent != null ? massPercent : substance == null ? void 0 : substance.soldPercent) != null ? _c : 100) <= drain.upTo;
+	const drain = (_b = substance?.drain) != null ? _b : "no";
+	const isAllowed = drain === "yes" || typeof drain === "object" && ((_c = massPercent != null ? massPercent : substance?.soldPercent) != null ? _c : 100) <= drain.upTo;
 	const goesTo = isAllowed && metal === "" && codes.every((code) => mild.test(code)) ? "drain" : "waste beaker";
 	return { goesTo, metal };
 }
@@ -1949,13 +1943,13 @@ function gridOf(argument) {
 	return rows.map((row) => Array.from({ length: columns }, (_, column) => cellOf(row[column])));
 }
 function shapeOf(grid) {
-	var _a, _b;
-	return { rows: grid.length, columns: (_b = (_a = grid[0]) == null ? void 0 : _a.length) != null ? _b : 1 };
+	var _a;
+	return { rows: grid.length, columns: (_a = grid[0]?.length) != null ? _a : 1 };
 }
 function isOneCell({ rows, columns }) { return rows === 1 && columns === 1; }
 function cellAt(grid, row, column) {
 	const line = grid.length === 1 ? grid[0] : grid[row];
-	return (line == null ? void 0 : line.length) === 1 ? line[0] : line == null ? void 0 : line[column];
+	return line?.length === 1 ? line[0] : line?.[column];
 }
 function isAllBlank(grid) { return grid.every((row) => row.every(isBlank)); }
 function shapeText({ rows, columns }) {
@@ -2032,7 +2026,7 @@ function otherReading(body, decimalMark) {
 	if (!/^[1-9][0-9]{0,2}[.,][0-9]{3}$/.test(body)) return void 0;
 	const [taken] = decimalReadings(body, decimalMark);
 	const [whole = "", fraction = ""] = body.split(/[.,]/);
-	return (taken == null ? void 0 : taken.fraction) === void 0 ? { whole, fraction } : { whole: whole + fraction, fraction: void 0 };
+	return taken?.fraction === void 0 ? { whole, fraction } : { whole: whole + fraction, fraction: void 0 };
 }
 
 // src/measurement/restAfter.ts
@@ -2177,7 +2171,7 @@ function typedNumber({ whole, fraction }, scanned, typed) {
 	const digits = whole + (fraction != null ? fraction : "");
 	const significant = digits.replace(/^0+/, "");
 	const isWhole2 = fraction === void 0 && !hasExponent;
-	const lastPlace = exponent - ((_a = fraction == null ? void 0 : fraction.length) != null ? _a : 0);
+	const lastPlace = exponent - ((_a = fraction?.length) != null ? _a : 0);
 	const decimal = shiftedDecimal({ digits, lastPlace, negative });
 	return {
 		value: Number(decimal),
@@ -2273,15 +2267,15 @@ var percentSign = /^(?:(?:w\/w|m\/m|wt|mass)?(?:%|percent)|(?:%|percent)(?:\(?(?
 function plain(text) { return text.normalize("NFKC").replace(/[−–]/g, "-").replace(/\^/g, "").trim().replace(/\s*\.$/, ""); }
 var known;
 function knownUnits() {
-	var _a, _b, _c;
+	var _a, _b;
 	if (known) return known;
 	known = /* @__PURE__ */ new Map();
 	for (const [kind, row] of Object.entries(unitTable)) {
 		for (const pair of row.split(" ")) {
 			const columns = pair.split("|");
 			const symbol = (_a = columns[0]) != null ? _a : "";
-			const power = Number((_b = columns[1]) == null ? void 0 : _b.slice("1e".length));
-			known.set((_c = columns[2]) != null ? _c : symbol, { kind, symbol, power });
+			const power = Number(columns[1]?.slice("1e".length));
+			known.set((_b = columns[2]) != null ? _b : symbol, { kind, symbol, power });
 		}
 	}
 	known.set("%", { kind: "percent", symbol: "%", power: 0 });
@@ -2364,7 +2358,7 @@ function readQuantity(cell, kind, argument, options = {}) {
 	if (scanned === void 0) return refused();
 	const unitTyped = restAfter(cell, scanned);
 	const unit = unitNamed(unitTyped);
-	const inDefaultUnit = { ...scanned, exponent: scanned.exponent + ((_a = unit == null ? void 0 : unit.power) != null ? _a : 0) };
+	const inDefaultUnit = { ...scanned, exponent: scanned.exponent + ((_a = unit?.power) != null ? _a : 0) };
 	const number = numberFromScan(inDefaultUnit, { cell, argument, options });
 	if (!number.ok) return number.error.code === "number-expected" ? refused() : number;
 	if (unitTyped === "") return withoutUnit(number, kind, { cell, argument });
@@ -2427,7 +2421,7 @@ function readMeasure(cell, argument, options = {}) {
 	if (!number.ok) return number;
 	const unitTyped = restAfter(cell, scanned);
 	const unit = unitNamed(unitTyped);
-	const converted = numberFromScan(withPower(scanned, (_a = unit == null ? void 0 : unit.power) != null ? _a : 0), { cell, argument, options });
+	const converted = numberFromScan(withPower(scanned, (_a = unit?.power) != null ? _a : 0), { cell, argument, options });
 	return converted.ok ? success({ number: number.value, converted: converted.value, unit, unitTyped }) : converted;
 }
 function unitNotKnown({ number, unitTyped }, argument) { return failure({
@@ -2635,11 +2629,11 @@ function exampleOf({ kind, about }) {
 // src/functions/readWhole.ts
 function isWhole({ kind }) { return kind === "row" || kind === "column" || kind === "table"; }
 function readWhole(grid, argument) {
-	var _a, _b;
+	var _a;
 	const { name, kind, optional } = argument;
 	const shape = shapeOf(grid);
 	if (optional && isAllBlank(grid)) return success(void 0);
-	if (isOneCell(shape) && ((_a = grid[0]) == null ? void 0 : _a[0]) === void 0) {
+	if (isOneCell(shape) && grid[0]?.[0] === void 0) {
 		return failure({
 			code: "range-missing",
 			argument: name,
@@ -2657,7 +2651,7 @@ function readWhole(grid, argument) {
 			advice: `Select one ${kind} only.`
 		});
 	}
-	if (kind === "row") return success((_b = grid[0]) != null ? _b : []);
+	if (kind === "row") return success((_a = grid[0]) != null ? _a : []);
 	return success(kind === "column" ? grid.map(([cell]) => cell) : grid);
 }
 function expectedText({ kind, about }) { return `a ${kind} of cells for it: ${about}`; }
@@ -2727,10 +2721,10 @@ function cellByCell(cells) {
 
 // src/functions/oneTable.ts
 function oneTable(cells) {
-	var _a, _b;
+	var _a;
 	const spread = asCell(singleCells(this, cells), "alone");
 	const rows = asCell(computed(this, spread.valuesAt(0, 0)), "alone");
-	return [((_a = this.columns) != null ? _a : []).slice(0, (_b = rows[0]) == null ? void 0 : _b.length), ...rows];
+	return [((_a = this.columns) != null ? _a : []).slice(0, rows[0]?.length), ...rows];
 }
 function singleCells(entry, cells) {
 	for (const [place, argument] of entry.arguments.entries()) {
@@ -2750,10 +2744,10 @@ function singleCells(entry, cells) {
 // src/functions/rowByRow.ts
 var blankStatus = "blank";
 function rowByRow(cells) {
-	var _a, _b;
+	var _a;
 	const spread = asCell(columnsOnly(this, cells), "alone");
 	if (spread.alone) return [asCell(computed(this, spread.valuesAt(0, 0)), "alone")];
-	const width = (_b = (_a = this.columns) == null ? void 0 : _a.length) != null ? _b : 1;
+	const width = (_a = this.columns?.length) != null ? _a : 1;
 	const rowOf = (first) => [first, ...Array.from({ length: width - 1 }, () => "")];
 	const entries = gridOf(cells[this.arguments.findIndex(({ kind }) => kind === "entry")]);
 	const entryIsRange = !isOneCell(shapeOf(entries));
@@ -2996,8 +2990,8 @@ function pictogramsOf(codes) {
 	const dropped = precedence.filter(({ where }) => where.some((code2) => codes.includes(code2)));
 	const digits = new Set(
 		codes.filter((code2) => !dropped.some(({ drops }) => drops.includes(code2))).map((code2) => {
-			var _a, _b;
-			return (_b = (_a = texts[code2]) == null ? void 0 : _a.pictogram) != null ? _b : "";
+			var _a;
+			return (_a = texts[code2]?.pictogram) != null ? _a : "";
 		}).filter((pictogram) => pictogram !== "")
 	);
 	if (digits.has("06")) digits.delete("07");
@@ -3196,13 +3190,13 @@ function substanceOf(line2) {
 var list;
 function listedSubstances() {
 	list != null ? list : list = cautionList.trim().split("\n").map((line2) => {
-		var _a, _b, _c, _d;
+		var _a, _b, _c;
 		const columns = line2.split("|", 3);
 		const names = (_a = columns[2]) != null ? _a : "";
 		let read;
 		return {
 			name: (_b = columns[0]) != null ? _b : "",
-			spellings: (_d = (_c = columns[1]) == null ? void 0 : _c.split(" ")) != null ? _d : [],
+			spellings: (_c = columns[1]?.split(" ")) != null ? _c : [],
 			names: names === "" ? [] : names.split(";"),
 			read: () => read != null ? read : read = substanceOf(line2)
 		};
@@ -3283,12 +3277,12 @@ function unlisted(formula) {
 	};
 }
 function together({ listing, substances }, formula, massPercent) {
-	var _a, _b;
+	var _a;
 	const all = substances.map(
 		(substance) => knownOf(substance, { listing, formula: formula != null ? formula : formulaOf(substance), massPercent })
 	);
 	const codes = Array.from(new Set(all.flatMap(({ holding }) => holding.map(({ code: code2 }) => code2))));
-	const waste = (_b = all.map((known) => known.waste).find(({ goesTo }) => goesTo !== "drain")) != null ? _b : (_a = all[0]) == null ? void 0 : _a.waste;
+	const waste = (_a = all.map((known) => known.waste).find(({ goesTo }) => goesTo !== "drain")) != null ? _a : all[0]?.waste;
 	if (waste === void 0) throw new Error("Found without a substance.");
 	const blocks = all.length === 1 ? all.flatMap(({ statements }) => statements) : all.flatMap(({ name, holding, statements }) => [
 		{
@@ -3452,8 +3446,8 @@ function formulaMass(formula) {
 function sentence(words) { return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`; }
 function bareCode(code2) { return code2.replace("/3", ""); }
 function codeList(holding) { return Array.from(new Set(holding.map(({ code: code2 }) => {
-	var _a, _b;
-	return `${bareCode(code2)} (${(_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.means) != null ? _b : ""})`;
+	var _a;
+	return `${bareCode(code2)} (${(_a = codeTexts()[code2]?.means) != null ? _a : ""})`;
 }))).join(", "); }
 var hides = [
 	["H225", ["H226"]],
@@ -3485,29 +3479,29 @@ function tidied(all) {
 		if (codes.has(strict)) for (const code2 of weaker) codes.delete(code2);
 	}
 	return Array.from(codes).map((code2) => {
-		var _a, _b;
+		var _a;
 		return {
 			code: code2,
-			confidence: (_b = (_a = all.find((one) => one.code === code2)) == null ? void 0 : _a.confidence) != null ? _b : "m"
+			confidence: (_a = all.find((one) => one.code === code2)?.confidence) != null ? _a : "m"
 		};
 	});
 }
 function signalOf(codes) {
 	const words = codes.map((code2) => {
-		var _a, _b;
-		return (_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.signal) != null ? _b : "";
+		var _a;
+		return (_a = codeTexts()[code2]?.signal) != null ? _a : "";
 	});
 	return words.includes("Danger") ? "Danger" : words.includes("Warning") ? "Warning" : "";
 }
 function statementOf({ code: code2, confidence }) {
 	var _a, _b, _c;
 	const text = codeTexts()[code2];
-	const advice = (_a = text == null ? void 0 : text.advice) != null ? _a : [];
+	const advice = (_a = text?.advice) != null ? _a : [];
 	return {
 		about: "hazard",
 		code: bareCode(code2),
-		text: `${bareCode(code2)}: ${(_b = text == null ? void 0 : text.means) != null ? _b : ""} (${confidenceTexts[confidence]})`,
-		plain: sentence((_c = text == null ? void 0 : text.means) != null ? _c : ""),
+		text: `${bareCode(code2)}: ${(_b = text?.means) != null ? _b : ""} (${confidenceTexts[confidence]})`,
+		plain: sentence((_c = text?.means) != null ? _c : ""),
 		advice: advice.map((name) => adviceTexts[name]).join(" "),
 		confidence
 	};
@@ -4145,13 +4139,10 @@ function filled(text, words) { return text.replace(/\{(\w+)\}/g, (whole, name) =
 	return (_a = words[name]) != null ? _a : whole;
 }); }
 function slipText(id, wordings) {
-	var _a, _b;
+	var _a;
 	const text = slipTexts[id];
-	const own = wordings.find((wording) => {
-		var _a2;
-		return (_a2 = text.in) == null ? void 0 : _a2[wording];
-	});
-	return (_b = own && ((_a = text.in) == null ? void 0 : _a[own])) != null ? _b : text;
+	const own = wordings.find((wording) => text.in?.[wording]);
+	return (_a = own && text.in?.[own]) != null ? _a : text;
 }
 function slipsText(slips, wordings, asks = {}) {
 	const texts = slips.map((id) => ({
@@ -4519,12 +4510,11 @@ function roundedWeight(weight, decimals) {
 
 // src/lab/judging/molarMassSpan.ts
 function sumOf({ atoms, byAtomicNumber, decimals }) {
-	var _a;
 	let low = 0;
 	let middle = 0;
 	let high = 0;
 	for (const { element, count } of atoms) {
-		const weight = byAtomicNumber ? (_a = elementBySymbol(elementOf(element))) == null ? void 0 : _a.atomicNumber : relativeMass(element);
+		const weight = byAtomicNumber ? elementBySymbol(elementOf(element))?.atomicNumber : relativeMass(element);
 		if (weight === void 0) throw new Error(`${element} has no atomic weight, which is found before this`);
 		const rounded = byAtomicNumber ? { low: weight, high: weight } : roundedWeight(weight, decimals);
 		low += count * rounded.low;
@@ -4625,7 +4615,7 @@ function fillQuantity(quantity2, cells, preparation = {}) {
 		decimals
 	};
 	if (Object.values(ready).some(Number.isNaN)) return success(step2);
-	const refused = quantity2.chemistry({ ...step2.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
+	const refused = quantity2.chemistry({ ...step2.numbers, "molar mass": (_a = span?.middle) != null ? _a : Number.NaN });
 	return refused.ok ? success(step2) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
 }
 var givenNames = { grams: "mass", "purity percent": "purity" };
@@ -5369,7 +5359,7 @@ function glasswareFigures({
 }
 function sizeText({ volume, tolerance }) { return `${volume} mL (± ${tolerance} mL)`; }
 function glasswareTolerance(wanted) {
-	var _a, _b;
+	var _a;
 	const { kind, volume, standard = "ISO" } = wanted;
 	const figures = glasswareFigures(wanted);
 	const found = figures.find((figure) => Math.abs(figure.volume - volume) <= 1e-9 * figure.volume);
@@ -5377,7 +5367,7 @@ function glasswareTolerance(wanted) {
 	const smaller = figures.filter((figure) => figure.volume < volume).pop();
 	const larger = figures.find((figure) => figure.volume > volume);
 	const neighbours = [smaller, larger].flatMap((figure) => figure ? [figure] : []);
-	const table = (_b = (_a = glasswareKinds[kind]) == null ? void 0 : _a[standard]) != null ? _b : "the table of beakers";
+	const table = (_a = glasswareKinds[kind]?.[standard]) != null ? _a : "the table of beakers";
 	return failure({
 		code: "glassware-size",
 		argument: "volume",
@@ -6631,8 +6621,8 @@ function ownHint(rows, { stepId, level }) {
 
 // src/lab/hints/hintForStep.ts
 function titleOf(activity, id) {
-	var _a, _b;
-	return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
+	var _a;
+	return (_a = activity?.steps.find((step) => step.id === id)?.title) != null ? _a : id;
 }
 function expectedName({ expects }, activity) {
 	if (typeof expects === "string") return titleOf(activity, expects);
@@ -6652,22 +6642,22 @@ function calculatedHint(step, level, wanted) {
 	return quantityHint(step.quantity, { level, shown });
 }
 function ourHint(step, level, wanted) {
-	var _a, _b, _c, _d, _e, _f, _g;
+	var _a, _b, _c, _d, _e, _f;
 	switch (step.kind) {
 		case "calculated":
 			return calculatedHint(step, level, wanted);
 		case "measured":
-			return (_c = (_b = readingHints[(_a = step.hints) != null ? _a : step.instrument][level - 1]) == null ? void 0 : _b.replace("{row}", expectedName(step, wanted.activity))) != null ? _c : "";
+			return (_b = readingHints[(_a = step.hints) != null ? _a : step.instrument][level - 1]?.replace("{row}", expectedName(step, wanted.activity))) != null ? _b : "";
 		case "ordered":
-			return (_d = procedureByName(step.procedure).hints[level - 1]) != null ? _d : "";
+			return (_c = procedureByName(step.procedure).hints[level - 1]) != null ? _c : "";
 		case "chosen": {
-			const hint = (_e = questionByName(step.question).hints[level - 1]) != null ? _e : "";
+			const hint = (_d = questionByName(step.question).hints[level - 1]) != null ? _d : "";
 			return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
 		}
 		case "ticked":
-			return (_f = tickHints[level - 1]) != null ? _f : "";
+			return (_e = tickHints[level - 1]) != null ? _e : "";
 		case "told":
-			return (_g = toldHints[level - 1]) != null ? _g : "";
+			return (_f = toldHints[level - 1]) != null ? _f : "";
 	}
 }
 function plainCell(cell) { return typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0; }
@@ -6683,7 +6673,7 @@ function bareQuantityHint(name, level, { givens, decimalMark }) {
 function hintForStep(wanted) {
 	const { activity, stepId, level, ownHints = [] } = wanted;
 	if (level !== 1 && level !== 2 && level !== 3) return "";
-	const step = activity == null ? void 0 : activity.steps.find(({ id }) => id === stepId);
+	const step = activity?.steps.find(({ id }) => id === stepId);
 	const { words, link } = ownHint(ownHints, { stepId, level });
 	const ours = () => step ? ourHint(step, level, wanted) : bareQuantityHint(stepId, level, wanted);
 	return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
@@ -7596,9 +7586,8 @@ var activities = {
 	"bench reading": benchReading
 };
 function activityById(id, variant = asPlanned) {
-	var _a;
 	const wanted = id.trim().replace(/\s+/g, " ").toLowerCase();
-	return Object.keys(activities).includes(wanted) ? (_a = activities[wanted]) == null ? void 0 : _a.call(activities, variant) : void 0;
+	return Object.keys(activities).includes(wanted) ? activities[wanted]?.(variant) : void 0;
 }
 
 // src/lab/lesson/lessonSettings.ts
@@ -7684,7 +7673,7 @@ function bareStep(id) {
 }
 
 // src/lab/judging/judgedRow.ts
-function isFact({ step, value }) { return (step == null ? void 0 : step.kind) === "measured" && value !== void 0; }
+function isFact({ step, value }) { return step?.kind === "measured" && value !== void 0; }
 function isSound({ status }) { return status === "on target" || status === "close"; }
 
 // src/lab/judging/workedFrom.ts
@@ -7703,7 +7692,7 @@ function carriedRows({ quantity, buildsOn }, { rowOf }) {
 	const held = Object.keys(buildsOn).flatMap((name) => {
 		var _a;
 		const row = rowOf((_a = buildsOn[name]) != null ? _a : "");
-		if ((row == null ? void 0 : row.value) === void 0) return [];
+		if (row?.value === void 0) return [];
 		const isRight = row.status === "on target";
 		const own = { name, row, isRight, values: isGiven(name) ? workedFrom(row) : [row.value] };
 		const really = isGiven(name) && !isRight && row.unrounded.length > 0;
@@ -7716,7 +7705,7 @@ function carriedRows({ quantity, buildsOn }, { rowOf }) {
 			sets = values.flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
 		return sets.map((carried) => {
 			var _a;
-			return { carried, sound: !unsound, lookAt: (_a = unsound == null ? void 0 : unsound.row.root) != null ? _a : "" };
+			return { carried, sound: !unsound, lookAt: (_a = unsound?.row.root) != null ? _a : "" };
 		});
 	});
 }
@@ -7736,7 +7725,7 @@ function takesLessonFigures({ figures, ownFigures }) { return figures !== "decim
 
 // src/lab/judging/teamStep.ts
 function teamStep(step, { settings, givens, stepOf, rowOf }) {
-	var _a, _b, _c, _d;
+	var _a, _b, _c;
 	const quantity = quantities[step.quantity];
 	const cells = {};
 	const names5 = {};
@@ -7752,11 +7741,11 @@ function teamStep(step, { settings, givens, stepOf, rowOf }) {
 			continue;
 		}
 		const row = rowOf(source.entryOf);
-		const title = (_b = (_a = stepOf(source.entryOf)) == null ? void 0 : _a.title) != null ? _b : source.entryOf;
+		const title = (_a = stepOf(source.entryOf)?.title) != null ? _a : source.entryOf;
 		names5[name] = title;
-		if ((row == null ? void 0 : row.value) === void 0) waitsFor2 || (waitsFor2 = filled(remarks.needsRow, { row: (row == null ? void 0 : row.root) || title }));
+		if (row?.value === void 0) waitsFor2 || (waitsFor2 = filled(remarks.needsRow, { row: row?.root || title }));
 		else from.push(row);
-		numbers[name] = (_c = row == null ? void 0 : row.value) != null ? _c : Number.NaN;
+		numbers[name] = (_b = row?.value) != null ? _b : Number.NaN;
 	}
 	const figuresRead = takesLessonFigures(quantity);
 	const weightsRead = "formula" in cells && !("ion" in cells);
@@ -7776,7 +7765,7 @@ function teamStep(step, { settings, givens, stepOf, rowOf }) {
 		const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
 		if (open.ok) {
 			result = open;
-			waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: ((_d = from.find((row) => !isSound(row))) != null ? _d : first).root }));
+			waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: ((_c = from.find((row) => !isSound(row))) != null ? _c : first).root }));
 		}
 	}
 	const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
@@ -7800,7 +7789,7 @@ function unitKind(unit) {
 // src/lab/judging/activitySlips.ts
 function exactly(value) { return { low: value, middle: value, high: value }; }
 function givenNumber(name, { activity, givens, decimalMark }) {
-	const given = activity == null ? void 0 : activity.givens.find((one) => one.name === name);
+	const given = activity?.givens.find((one) => one.name === name);
 	if (given === void 0 || given.unit === "") return [];
 	const kind = given.unit === "%" ? "percent" : unitKind(given.unit);
 	const read = readQuantity(givens[given.name], kind, given.name, { decimalMark });
@@ -7808,7 +7797,7 @@ function givenNumber(name, { activity, givens, decimalMark }) {
 }
 function givenOf({ activity }, { quantity, takes }) {
 	var _a;
-	for (const step of (_a = activity == null ? void 0 : activity.steps) != null ? _a : []) {
+	for (const step of (_a = activity?.steps) != null ? _a : []) {
 		if (step.kind !== "calculated" || step.quantity !== quantity) continue;
 		const source = step.takes[takes];
 		if (source && "given" in source) return source.given;
@@ -7822,16 +7811,16 @@ function dilutionAsked(around) { return {
 function plannedMolarity(step, { stepOf, readyOf }) {
 	const { mass } = step.takes;
 	const weighed = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
-	const planned = (weighed == null ? void 0 : weighed.kind) === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
-	if ((planned == null ? void 0 : planned.kind) !== "calculated" || planned.quantity !== "mass of solute") return [];
+	const planned = weighed?.kind === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
+	if (planned?.kind !== "calculated" || planned.quantity !== "mass of solute") return [];
 	const ready = readyOf(planned);
-	const molarity = ready == null ? void 0 : ready.numbers.molarity;
+	const molarity = ready?.numbers.molarity;
 	return typeof molarity === "number" ? [molarity] : [];
 }
 function plannedDilution(step, around) {
 	const { "stock molarity": stock, "final volume": volume } = step.takes;
 	const made = stock && "entryOf" in stock ? around.stepOf(stock.entryOf) : void 0;
-	if ((made == null ? void 0 : made.kind) !== "calculated") return [];
+	if (made?.kind !== "calculated") return [];
 	const planned = plannedMolarity(made, around);
 	if (planned.length === 0) return [];
 	const worked = planned.map(
@@ -7847,7 +7836,7 @@ function labelledMolarity(step, around) {
 	return givenNumber(givenOf(around, { quantity: "percent error", takes: "accepted" }), around).map(exactly);
 }
 function massToWeigh({ id }, { activity, readyOf }) {
-	const mass = activity == null ? void 0 : activity.steps.find(
+	const mass = activity?.steps.find(
 		(step) => step.kind === "calculated" && step.quantity === "mass of solute" && step.buildsOn["moles of solute"] === id
 	);
 	const ready = mass && readyOf(mass);
@@ -7866,9 +7855,9 @@ function otherGivens(step, around) {
 	return Object.entries(step.takes).flatMap(([name, source]) => {
 		var _a;
 		if (!("given" in source)) return [];
-		const own = activity == null ? void 0 : activity.givens.find((given) => given.name === source.given);
+		const own = activity?.givens.find((given) => given.name === source.given);
 		if (own === void 0 || own.unit === "") return [];
-		return ((_a = activity == null ? void 0 : activity.givens) != null ? _a : []).filter((other) => other.unit === own.unit && !taken.includes(other.name)).flatMap((other) => givenNumber(other.name, around)).map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
+		return ((_a = activity?.givens) != null ? _a : []).filter((other) => other.unit === own.unit && !taken.includes(other.name)).flatMap((other) => givenNumber(other.name, around)).map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
 	});
 }
 function factorsAdded(step, around) {
@@ -7882,12 +7871,12 @@ function factorsAdded(step, around) {
 		if (!source || "given" in source) {
 			if (stage === 1) return [];
 			const { ready } = around;
-			return givenNumber(source == null ? void 0 : source.given, around).map(
+			return givenNumber(source?.given, around).map(
 				(stock) => spanOver(ready, ready.quantity.relation, { "stock molarity": stock / stage })
 			);
 		}
 		const before = around.stepOf(source.entryOf);
-		if ((before == null ? void 0 : before.kind) !== "calculated" || before.quantity !== "diluted molarity" || !alike(before, step)) return [];
+		if (before?.kind !== "calculated" || before.quantity !== "diluted molarity" || !alike(before, step)) return [];
 		stage += 1;
 		first = before;
 	}
@@ -7937,7 +7926,7 @@ function withActivitySlips({ judgement, step, ready, entry }, around) {
 function isFromFlaskBefore({ takes }, { stepOf }) {
 	const source = takes["stock molarity"];
 	const before = source && "entryOf" in source ? stepOf(source.entryOf) : void 0;
-	return (before == null ? void 0 : before.kind) === "calculated" && before.quantity === "diluted molarity";
+	return before?.kind === "calculated" && before.quantity === "diluted molarity";
 }
 function judgeCalculated(step, cell, around) {
 	const { settings } = around;
@@ -8039,7 +8028,7 @@ var letterFirst = patternOnUse(
 function chosenLetter(entry) {
 	if (typeof entry !== "string") return void 0;
 	const read = letterFirst().exec(entry.normalize("NFKC").toLowerCase());
-	return read == null ? void 0 : read[1];
+	return read?.[1];
 }
 function judgeChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
 	if (isBlank(entry)) return { status: "blank", lookAt: "" };
@@ -8056,7 +8045,7 @@ function judgeChosen(step, cell, { activity, givens }) {
 	var _a;
 	return judgeChoice(step.question, cell, {
 		letters: { step: step.id, key: blockKey(givens) },
-		solute: givens[(_a = activity == null ? void 0 : activity.numbers.formula) != null ? _a : ""]
+		solute: givens[(_a = activity?.numbers.formula) != null ? _a : ""]
 	});
 }
 
@@ -8083,8 +8072,8 @@ function expectedValue({ takes }, {
 	decimalMark
 }) {
 	const named = (argument) => {
-		var _a, _b;
-		return (_b = (_a = takes[argument]) == null ? void 0 : _a.given) != null ? _b : argument;
+		var _a;
+		return (_a = takes[argument]?.given) != null ? _a : argument;
 	};
 	let trouble;
 	const read = (argument, kind) => {
@@ -8125,7 +8114,7 @@ function expectedReading({ id, expects, unit }, around) {
 		return read.ok ? { bad: "", expected: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expected: void 0, waitsFor: "" };
 	}
 	const row = around.stepOf(expects);
-	if ((row == null ? void 0 : row.kind) !== "calculated") throw new Error(`the step “${id}” expects no calculated step`);
+	if (row?.kind !== "calculated") throw new Error(`the step “${id}” expects no calculated step`);
 	const { bad, ready, waitsFor: waitsFor2 } = teamStep(row, around);
 	return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor: waitsFor2 };
 }
@@ -8245,10 +8234,9 @@ function badSetting2(name, wanted) { return failure({
 	advice: "Change it in the settings of the Plan."
 }); }
 function allowancePercent(settings) {
-	var _a, _b;
 	const name = "allowance for technique";
 	const cell = settingCell(settings, name);
-	const typed = (_b = (_a = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/.exec(String(cell))) == null ? void 0 : _a[1]) == null ? void 0 : _b.replace(",", ".");
+	const typed = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/.exec(String(cell))?.[1]?.replace(",", ".");
 	const percent2 = Number(typed);
 	return typed !== void 0 && percent2 <= 50 ? success(percent2) : badSetting2(name, { expected: "a percentage from 0 to 50, such as 2 %,", received: cell });
 }
@@ -8366,8 +8354,8 @@ function toolsOfReading({ tools, instrument, expected }, { givens, settings }) {
 		}
 		const name = "volume" in one ? one.volume : void 0;
 		const size = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
-		if ((size == null ? void 0 : size.ok) === false) return size;
-		used.push({ tool: one.tool, volume: millilitres((_a = size == null ? void 0 : size.value.value) != null ? _a : expected) });
+		if (size?.ok === false) return size;
+		used.push({ tool: one.tool, volume: millilitres((_a = size?.value.value) != null ? _a : expected) });
 	}
 	return success(used);
 }
@@ -8425,8 +8413,7 @@ C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
 var waterAt20 = { massPercent: 0, density: 0.9982 };
 function lineOf(formula) { return densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `)); }
 function densityLines(formula) {
-	var _a;
-	const listed2 = (_a = lineOf(formula)) == null ? void 0 : _a.split(" ").slice(1).map((pair) => {
+	const listed2 = lineOf(formula)?.split(" ").slice(1).map((pair) => {
 		const [massPercent = "", density = ""] = pair.split(":");
 		return { massPercent: Number(massPercent), density: Number(density) };
 	});
@@ -8449,7 +8436,7 @@ function densityAt(massPercent, points) {
 var densityUnlisted = 1;
 var densityOfStrongAmmonia = 0.88;
 function massPercentOf(formula, molarity) {
-	var _a, _b;
+	var _a;
 	const written = molarMass(formula);
 	if (!written.ok) return written;
 	const dry = molarMass({ atoms: anhydrousAtoms(formula) });
@@ -8458,7 +8445,7 @@ function massPercentOf(formula, molarity) {
 	const points = densityLines(dryText);
 	const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
 	if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
-	const last2 = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
+	const last2 = (_a = points[points.length - 1]?.massPercent) != null ? _a : 0;
 	let gramsPerMl = waterAt20.density;
 	for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
 	if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
@@ -8487,8 +8474,8 @@ var alkaliMetals = ["Li", "Na", "K", "Rb", "Cs"];
 function isAlkaliHydroxide(formula) {
 	const atoms = anhydrousAtoms(formula);
 	const countOf = (element) => {
-		var _a, _b;
-		return (_b = (_a = atoms.find((atom) => atom.element === element)) == null ? void 0 : _a.count) != null ? _b : 0;
+		var _a;
+		return (_a = atoms.find((atom) => atom.element === element)?.count) != null ? _a : 0;
 	};
 	return atoms.length === 3 && countOf("O") === 1 && countOf("H") === 1 && alkaliMetals.some((element) => countOf(element) === 1);
 }
@@ -8563,13 +8550,13 @@ function judgeOrder(procedureName, entry, { letters: whose = {}, precautions: pr
 	const letters = lettersAmiss(entry, actions);
 	if (typeof letters === "string") return { status: "unreadable", lookAt: letters };
 	const order = letters.map((letter) => {
-		var _a2, _b2;
-		return (_b2 = (_a2 = actions.find((action) => action.letter === letter)) == null ? void 0 : _a2.item.id) != null ? _b2 : "";
+		var _a2;
+		return (_a2 = actions.find((action) => action.letter === letter)?.item.id) != null ? _a2 : "";
 	});
 	const holding = rules.filter(({ when }) => when === void 0 || precautions2.includes(when));
 	const broken = brokenFirst(holding, order);
 	if (broken === void 0 || broken.weight === "advised") {
-		const said = [orderTexts.works, ...precautions2.map((one) => reminders[one]), broken == null ? void 0 : broken.ask];
+		const said = [orderTexts.works, ...precautions2.map((one) => reminders[one]), broken?.ask];
 		return { status: "on target", lookAt: said.filter((text) => text !== void 0).join(" ") };
 	}
 	const pair = {
@@ -8623,7 +8610,7 @@ function handledForms({ substance, formula, givens, decimalMark }) {
 	const { solid: solid2, massPercent, molarity } = substance;
 	const read = (name, kind) => {
 		const quantity = isBlank(givens[name]) ? void 0 : readQuantity(givens[name], kind, name, { decimalMark });
-		return (quantity == null ? void 0 : quantity.ok) ? quantity.value.value : void 0;
+		return quantity?.ok ? quantity.value.value : void 0;
 	};
 	const formOf = (strength, words, short2 = words) => ({
 		words,
@@ -8826,7 +8813,7 @@ function judgeStep(step, cell, around) {
 // src/lab/judging/withWait.ts
 function needsAnotherLook({ status }) { return status === "not yet" || status === "follows" || status === "unreadable"; }
 function waitsFor(earlier) {
-	const unticked = earlier.find(({ step, status }) => (step == null ? void 0 : step.kind) === "ticked" && status !== "on target");
+	const unticked = earlier.find(({ step, status }) => step?.kind === "ticked" && status !== "on target");
 	if (unticked) return filled(remarks.waitForTick, { row: unticked.root });
 	const first = earlier.find(
 		(other) => other.step && other.step.kind !== "chosen" && needsAnotherLook(other) && !isFact(other)
@@ -8834,8 +8821,7 @@ function waitsFor(earlier) {
 	return first && filled(remarks.waitForRow, { row: first.root });
 }
 function withWait(row, earlier) {
-	var _a;
-	const isOfBench = ((_a = row.step) == null ? void 0 : _a.bench) && row.step.kind !== "told" && !row.isUnusable;
+	const isOfBench = row.step?.bench && row.step.kind !== "told" && !row.isUnusable;
 	const lookAt = isOfBench ? waitsFor(earlier) : void 0;
 	if (lookAt === void 0) return row;
 	return { ...row, status: row.status === "blank" ? "blank" : "not yet", lookAt, slips: [] };
@@ -8857,8 +8843,8 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 	const around = {
 		...lesson,
 		stepOf: (id) => {
-			var _a, _b;
-			return (_b = (_a = lesson.activity) == null ? void 0 : _a.steps.find((step) => step.id === id)) != null ? _b : bareStep(id);
+			var _a;
+			return (_a = lesson.activity?.steps.find((step) => step.id === id)) != null ? _a : bareStep(id);
 		},
 		rowOf: (id) => {
 			const index = ids.indexOf(id);
@@ -8893,9 +8879,8 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 
 // src/lab/judging/teamChecks.ts
 function levelWanted(cell) {
-	var _a;
 	if (isBlank(cell)) return 0;
-	const typed = typeof cell === "string" ? (_a = /^\s*([0-3])(?![\d.,/])/.exec(cell)) == null ? void 0 : _a[1] : cell;
+	const typed = typeof cell === "string" ? /^\s*([0-3])(?![\d.,/])/.exec(cell)?.[1] : cell;
 	const level = typeof typed === "string" ? Number(typed) : typed;
 	return level === 0 || level === 1 || level === 2 || level === 3 ? level : void 0;
 }
@@ -8917,9 +8902,8 @@ function teamChecks(table) {
 		if (id !== "" && !(id in entries)) entries[id] = table.entries[index];
 	});
 	const hintFor = (row, index) => {
-		var _a;
 		if (!row.step) return "";
-		const wanted = levelWanted((_a = table.helpWanted) == null ? void 0 : _a[index]);
+		const wanted = levelWanted(table.helpWanted?.[index]);
 		if (wanted === void 0) return levelAsked;
 		const level = Math.min(wanted, highest);
 		return hintForStep({
@@ -8970,7 +8954,7 @@ var checkTeamEntry = {
 	columns: ["check", "feedback", "hint"],
 	call: wholeBlock,
 	compute(givenNames, givenValues, settings, steps, entries, helpWanted, ownHints) {
-		var _a, _b;
+		var _a;
 		if (givenNames.length !== givenValues.length) {
 			return unequal("given_values", "as many as the given names", [givenNames.length, givenValues.length, "cells"]);
 		}
@@ -8980,7 +8964,7 @@ var checkTeamEntry = {
 		if (helpWanted !== void 0 && helpWanted.length !== steps.length) {
 			return unequal("help_wanted", "as many as the steps", [steps.length, helpWanted.length, "rows"]);
 		}
-		if (((_b = (_a = settings[0]) == null ? void 0 : _a.length) != null ? _b : 0) < 2) {
+		if (((_a = settings[0]?.length) != null ? _a : 0) < 2) {
 			return failure({
 				code: "range-shape",
 				argument: "settings",
@@ -9066,8 +9050,8 @@ var concentrationUnits = [
 function readConcentrationUnit(cell, argument) {
 	const text = typeof cell === "string" ? cell.trim() : "";
 	const unit = unitNamed(text);
-	const isBarePercent = (unit == null ? void 0 : unit.kind) === "percent" && !/[wm]/i.test(text);
-	if ((unit == null ? void 0 : unit.kind) === "percent" && !isBarePercent) return success(percentByMass);
+	const isBarePercent = unit?.kind === "percent" && !/[wm]/i.test(text);
+	if (unit?.kind === "percent" && !isBarePercent) return success(percentByMass);
 	const made = unit && composed[unit.kind];
 	if (unit && made) return success({ symbol: unit.symbol, kind: made.kind, power: unit.power + made.shift });
 	if (text.length <= longestUnit) {
@@ -9310,7 +9294,7 @@ function elementPercent(formula, element) {
 	if (isotope !== void 0)
 		return shareOf(formula, { element, wanted: isotope, isWanted: (label) => label === isotope });
 	const named = allElements().find(({ name }) => name === typed.toLowerCase());
-	const wanted = (_a = named == null ? void 0 : named.symbol) != null ? _a : typed;
+	const wanted = (_a = named?.symbol) != null ? _a : typed;
 	if (elementBySymbol(wanted) === void 0) {
 		const read = readFormula(typed, "element");
 		if (!read.ok) return read;
@@ -9328,7 +9312,7 @@ function elementPercent(formula, element) {
 function isotopeNamed(typed) {
 	const read = readFormula(typed, "element");
 	const [only, ...others] = read.ok ? read.value.atoms : [];
-	return (only == null ? void 0 : only.element.startsWith("[")) && only.count === 1 && others.length === 0 ? only.element : void 0;
+	return only?.element.startsWith("[") && only.count === 1 && others.length === 0 ? only.element : void 0;
 }
 function shareOf(formula, {
 	element,
@@ -10762,12 +10746,8 @@ const { filledText } = part("base");
 
 // src/workbook/layoutFits.ts
 function layoutFits({ identity, rowCount, writable }, cells) {
-	var _a;
 	const { firstRow, columns, rows } = identity;
-	const found = (row) => columns.map((column) => {
-		var _a2;
-		return cellText((_a2 = cells[row - 1]) == null ? void 0 : _a2[column - 1]);
-	});
+	const found = (row) => columns.map((column) => cellText(cells[row - 1]?.[column - 1]));
 	let last = 0;
 	let lastPlanned = 0;
 	rows.forEach((texts, index) => {
@@ -10776,19 +10756,19 @@ function layoutFits({ identity, rowCount, writable }, cells) {
 	});
 	const isTheirs = (row) => writable.some(
 		({ row: first, rows: high, column, columns: wide }) => {
-			var _a2, _b;
-			return column <= ((_a2 = columns[0]) != null ? _a2 : 1) && column + wide > ((_b = columns[0]) != null ? _b : 1) && row >= first && row < first + high;
+			var _a, _b;
+			return column <= ((_a = columns[0]) != null ? _a : 1) && column + wide > ((_b = columns[0]) != null ? _b : 1) && row >= first && row < first + high;
 		}
 	);
 	for (let row = firstRow; row <= cells.length; row += 1) {
 		if (isTheirs(row)) continue;
 		const planned = rows[row - firstRow];
-		if (found(row).some((text, index) => text !== "" && text !== (planned == null ? void 0 : planned[index]))) return "other";
+		if (found(row).some((text, index) => text !== "" && text !== planned?.[index])) return "other";
 	}
 	const firstNew = firstRow + last + 1;
 	if (last === lastPlanned) return "same";
 	for (let row = firstNew; row <= Math.min(rowCount, cells.length); row += 1) {
-		if ((_a = cells[row - 1]) == null ? void 0 : _a.some((cell) => cellText(cell) !== "")) return last === 0 ? "same" : "other";
+		if (cells[row - 1]?.some((cell) => cellText(cell) !== "")) return last === 0 ? "same" : "other";
 	}
 	return "longer";
 }
@@ -10941,10 +10921,7 @@ function freeSheetName(spreadsheet, wanted, ownId) {
 // src/workbook/classCells.ts
 var earlierShift = 1;
 function classShift(cells) {
-	const mark = (shift) => {
-		var _a;
-		return cellText((_a = cells[0]) == null ? void 0 : _a[classColumns.key - 1 - shift]);
-	};
+	const mark = (shift) => cellText(cells[0]?.[classColumns.key - 1 - shift]);
 	if (mark(0) === classMarker) return 0;
 	return mark(earlierShift) === classMarker ? earlierShift : void 0;
 }
@@ -10953,10 +10930,7 @@ function columnIn(cells, column) {
 	return column - ((_a = classShift(cells)) != null ? _a : 0);
 }
 function inTodaysColumns(cells) { return classShift(cells) === earlierShift ? cells.map(([first, ...rest]) => [first != null ? first : "", "", ...rest]) : cells; }
-function layoutIn(cells) {
-	var _a;
-	return Number(cellText((_a = cells[0]) == null ? void 0 : _a[classColumns.step - 1])) || 0;
-}
+function layoutIn(cells) { return Number(cellText(cells[0]?.[classColumns.step - 1])) || 0; }
 
 // src/workbook/carriedEntries.ts
 function carriedEntries({
@@ -10985,15 +10959,14 @@ function carriedEntries({
 			values = [];
 		};
 		rows.forEach((texts, index) => {
-			var _a, _b, _c;
 			const row = firstRow + index;
 			const source = rowByName.get(nameOf2(texts));
 			if (source === void 0 || !carries(plan, { row, column })) {
 				close();
 				return;
 			}
-			const old = (_a = from[source]) == null ? void 0 : _a[column - 1];
-			if (isEmpty(old) || cellText(old) === ((_b = plan.invitation) == null ? void 0 : _b.text) || !isEmpty((_c = to[row - 1]) == null ? void 0 : _c[column - 1])) {
+			const old = from[source]?.[column - 1];
+			if (isEmpty(old) || cellText(old) === plan.invitation?.text || !isEmpty(to[row - 1]?.[column - 1])) {
 				close();
 				return;
 			}
@@ -11020,9 +10993,9 @@ function addedRows({
 		row,
 		column,
 		values: added.map((cells, index) => {
-			var _a, _b;
-			const present = (_a = to[row - 1 + index]) == null ? void 0 : _a[column - 1];
-			return isEmpty(present) ? (_b = cells[column - 1]) != null ? _b : "" : present;
+			var _a;
+			const present = to[row - 1 + index]?.[column - 1];
+			return isEmpty(present) ? (_a = cells[column - 1]) != null ? _a : "" : present;
 		})
 	}));
 }
@@ -11036,7 +11009,6 @@ var risky = /^[=+\-@']/;
 function isRisky(value) { return typeof value === "string" && risky.test(value); }
 function marked(value) { return `'${value}`; }
 function writeTexts(range, values, isFormula = () => false) {
-	var _a;
 	const isText2 = (value, row, column) => isRisky(value) && !isFormula(row, column);
 	const guarded2 = values.map(
 		(cells, row) => cells.map((value, column) => isText2(value, row, column) ? marked(value) : value != null ? value : "")
@@ -11051,7 +11023,7 @@ function writeTexts(range, values, isFormula = () => false) {
 	if (places.length === 0) return;
 	const written = range.getValues();
 	for (const { row, column, value } of places) {
-		if (((_a = written[row]) == null ? void 0 : _a[column]) !== marked(value)) continue;
+		if (written[row]?.[column] !== marked(value)) continue;
 		const cell = range.getCell(row + 1, column + 1);
 		cell.setValue(value);
 		if (cell.getFormula() !== "") cell.setValue(marked(value));
@@ -11082,17 +11054,13 @@ function carryEntries({
 		}
 		if (plan.role.kind !== "class") return;
 		const now = valuesOf(sheet);
-		const nameIn = (cells, row) => plan.identity.columns.map((column) => {
-			var _a;
-			return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
-		}).join("\n");
+		const nameIn = (cells, row) => plan.identity.columns.map((column) => cellText(cells[row - 1]?.[column - 1])).join("\n");
 		const strayed = runs.flatMap(
 			({ row, column, values }) => values.flatMap((value, down) => {
-				var _a, _b;
 				const place = row + down;
 				const moved = nameIn(to, place) !== nameIn(now, place);
-				const wasEmpty = cellText((_a = to[place - 1]) == null ? void 0 : _a[column - 1]) === "";
-				const isOurs2 = cellText((_b = now[place - 1]) == null ? void 0 : _b[column - 1]) === cellText(value) && cellText(value) !== "";
+				const wasEmpty = cellText(to[place - 1]?.[column - 1]) === "";
+				const isOurs2 = cellText(now[place - 1]?.[column - 1]) === cellText(value) && cellText(value) !== "";
 				return moved && wasEmpty && isOurs2 ? [{ row: place, column }] : [];
 			})
 		);
@@ -11167,10 +11135,7 @@ var sheetHeadings = {
 
 // src/workbook/recognisedSheet.ts
 function recognisedSheet(cells) {
-	const at = (row, column) => {
-		var _a;
-		return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
-	};
+	const at = (row, column) => cellText(cells[row - 1]?.[column - 1]);
 	if (at(1, 1) === scratchSheet.mark) return void 0;
 	const shift = classShift(cells);
 	if (shift !== void 0) {
@@ -11240,35 +11205,31 @@ function lookUpTags(file2) {
 	file2.isKnown = true;
 }
 function tagged(file2, key) {
-	var _a;
 	const entries = file2.spreadsheet.createDeveloperMetadataFinder().withKey(key).find();
 	const found = entries.map((entry) => {
-		var _a2;
-		const words2 = (_a2 = entry.getValue()) != null ? _a2 : "";
+		var _a;
+		const words2 = (_a = entry.getValue()) != null ? _a : "";
 		return { entry, words: words2, tag: readTag(words2) };
 	});
 	const places = /* @__PURE__ */ new Map();
 	for (const one of found) {
 		const { tag, entry } = one;
-		const isNamed2 = (tag == null ? void 0 : tag.sheet) !== void 0 && found.filter((other) => {
-			var _a2;
-			return ((_a2 = other.tag) == null ? void 0 : _a2.sheet) === tag.sheet;
-		}).length === 1;
+		const isNamed2 = tag?.sheet !== void 0 && found.filter((other) => other.tag?.sheet === tag.sheet).length === 1;
 		const named = isNamed2 ? sheetById(file2, tag.sheet) : void 0;
-		const place = named != null ? named : sheetById(file2, (_a = entry.getLocation().getSheet()) == null ? void 0 : _a.getSheetId());
+		const place = named != null ? named : sheetById(file2, entry.getLocation().getSheet()?.getSheetId());
 		if (place !== void 0 && !places.has(place)) places.set(place, one);
 	}
 	return places;
 }
 function writeTag(file2, one, wanted) {
-	var _a, _b;
+	var _a;
 	const tag = { ...wanted, sheet: one.id };
 	const words2 = JSON.stringify(tag);
 	if (one.words !== words2) {
 		if (one.words === void 0) one.sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
 		else {
 			(_a = one.entry) != null ? _a : one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
-			(_b = one.entry) == null ? void 0 : _b.setValue(words2);
+			one.entry?.setValue(words2);
 		}
 		one.words = words2;
 	}
@@ -11282,9 +11243,9 @@ function isKept(file2, one) {
 	return tag === void 0 ? keptIds(file2).includes(one.id) : tag.state === "kept";
 }
 function noteKept(file2, one) {
-	var _a, _b;
+	var _a;
 	(_a = one.entry) != null ? _a : one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
-	(_b = one.entry) == null ? void 0 : _b.setKey(keptKey);
+	one.entry?.setKey(keptKey);
 	const ids = keptIds(file2);
 	if (!ids.includes(one.id)) file2.store.write(keptProperty, [...ids, one.id].join(" "));
 }
@@ -11368,7 +11329,7 @@ function lateCells(cells, { rows }) { return cells.map((line) => {
 	typed.forEach((column, index) => {
 		var _a;
 		const value = line[column - 1];
-		if (cellText(value) !== "" && sumOf(cellText(value)) !== ((_a = sums == null ? void 0 : sums[index]) != null ? _a : "")) kept[column - 1] = value;
+		if (cellText(value) !== "" && sumOf(cellText(value)) !== ((_a = sums?.[index]) != null ? _a : "")) kept[column - 1] = value;
 	});
 	if (kept.some((cell) => cell !== "")) {
 		kept[classColumns.key - 1] = line[classColumns.key - 1];
@@ -11382,7 +11343,7 @@ function carryOne({
 	late
 }) {
 	const before = target === void 0 ? [] : valuesOf(target.sheet);
-	const isOther = (target == null ? void 0 : target.tag.activity) !== void 0 && taken.activity !== "" && target.tag.activity !== taken.activity;
+	const isOther = target?.tag.activity !== void 0 && taken.activity !== "" && target.tag.activity !== taken.activity;
 	if (target !== void 0 && !isOther) {
 		const rows = before.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
 		const area = { row: 1, column: 1, rows: before.length, columns: classColumns.who };
@@ -11401,10 +11362,7 @@ function carryOne({
 		target.cells = void 0;
 	}
 	const after = target === void 0 ? [] : valuesOf(target.sheet);
-	const standsIn = (cells, line, column) => {
-		var _a;
-		return cellText((_a = cells.find((other) => nameOf(other) === nameOf(line))) == null ? void 0 : _a[column - 1]);
-	};
+	const standsIn = (cells, line, column) => cellText(cells.find((other) => nameOf(other) === nameOf(line))?.[column - 1]);
 	let carried = 0;
 	let left = 0;
 	for (const line of late.filter(isNamed)) {
@@ -11439,14 +11397,13 @@ function literal(words2) { return `"${words2.split('"').join('""')}"`; }
 var failed = /^#/;
 var atWork = /^Loading|(\.\.\.|…)$/;
 function obstaclesIn({ known, headingRow, closingRow }, cells) {
-	var _a, _b;
 	const [first, last] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
-	const check = cellText((_a = cells[headingRow - 1]) == null ? void 0 : _a[first - 1]);
+	const check = cellText(cells[headingRow - 1]?.[first - 1]);
 	if (known || atWork.test(check)) return [];
 	const found = [];
 	for (let row = headingRow; row <= closingRow; row += 1) {
 		for (let column = first; column <= last; column += 1) {
-			const cell = (_b = cells[row - 1]) == null ? void 0 : _b[column - 1];
+			const cell = cells[row - 1]?.[column - 1];
 			const text = cell instanceof Date ? cell.toISOString() : cellText(cell);
 			const isCheck = row === headingRow && column === first;
 			if (text === "" || isCheck && failed.test(text)) continue;
@@ -11485,7 +11442,7 @@ var stateWords = [
 var notYetKnown = "not yet known";
 var checkWords = stateWords.map(function({ word }) { return word; });
 function readClassSheet(found) {
-	var _a, _b;
+	var _a;
 	const shift = classShift(found);
 	if (shift === void 0) return void 0;
 	const cells = inTodaysColumns(found);
@@ -11503,14 +11460,11 @@ function readClassSheet(found) {
 		blocks.push({ ...block, whoColumn, checkColumn });
 		row = block.closingRow + 1;
 	}
-	const firstBlock = (_b = (_a = blocks[0]) == null ? void 0 : _a.headingRow) != null ? _b : cells.length + 1;
+	const firstBlock = (_a = blocks[0]?.headingRow) != null ? _a : cells.length + 1;
 	const between = shift === 0 ? cautionRows + 2 : 0;
 	return { blocks, linkRows: Math.max(0, firstBlock - 1 - between - classRows.firstLink) };
 }
-function textAt(cells, row, column) {
-	var _a;
-	return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
-}
+function textAt(cells, row, column) { return cellText(cells[row - 1]?.[column - 1]); }
 function readBlock({
 	cells,
 	headingRow,
@@ -11546,10 +11500,9 @@ function readStep({
 	step,
 	known
 }) {
-	var _a, _b;
 	const check = textAt(cells, row, classColumns.check);
-	const tries = (_a = cells[row - 1]) == null ? void 0 : _a[classColumns.tries - 1];
-	const lastEntry = (_b = cells[row - 1]) == null ? void 0 : _b[classColumns.lastEntry - 1];
+	const tries = cells[row - 1]?.[classColumns.tries - 1];
+	const lastEntry = cells[row - 1]?.[classColumns.lastEntry - 1];
 	const help = Number(textAt(cells, row, classColumns.help));
 	return {
 		row,
@@ -11569,9 +11522,9 @@ function isDate(cell) { return Object.prototype.toString.call(cell) === "[object
 
 // src/host/moveAside.ts
 function moveAside(one) {
-	var _a, _b;
+	var _a;
 	const cells = cellsRead(one);
-	const obstacles = ((_b = (_a = readClassSheet(cells)) == null ? void 0 : _a.blocks) != null ? _b : []).flatMap((block) => {
+	const obstacles = ((_a = readClassSheet(cells)?.blocks) != null ? _a : []).flatMap((block) => {
 		const found = obstaclesIn(block, cells);
 		const check = found.find(({ row, column }) => row === block.headingRow && column === block.checkColumn);
 		return check !== void 0 && one.sheet.getRange(check.row, check.column).getFormula() !== "" ? [] : found;
@@ -11665,9 +11618,9 @@ function setToRest(file2, old) {
 }
 function topOf({ sheet, tag: { kind } }) { return kind === "class" && classShift(valuesOf(sheet)) === 0 ? sheet.getRange(classRows.headings, classColumns.task) : sheet.getRange(1, 1); }
 function restChecks(file2, old) {
-	var _a, _b;
+	var _a;
 	const cells = valuesOf(old.sheet);
-	const blocks = (_b = (_a = readClassSheet(cells)) == null ? void 0 : _a.blocks) != null ? _b : [];
+	const blocks = (_a = readClassSheet(cells)?.blocks) != null ? _a : [];
 	const first = blocks[0];
 	const last = blocks[blocks.length - 1];
 	if (first === void 0 || last === void 0) return;
@@ -11676,8 +11629,8 @@ function restChecks(file2, old) {
 	const range = old.sheet.getRange(first.headingRow, check, rows, hint - check + 1);
 	const formulas = range.getFormulas();
 	const formulaOf = ({ headingRow }) => {
-		var _a2, _b2;
-		return (_b2 = (_a2 = formulas[headingRow - first.headingRow]) == null ? void 0 : _a2[0]) != null ? _b2 : "";
+		var _a2;
+		return (_a2 = formulas[headingRow - first.headingRow]?.[0]) != null ? _a2 : "";
 	};
 	const formula = blocks.map(formulaOf).find((words3) => words3 !== "");
 	if (formula === void 0) return;
@@ -11700,7 +11653,7 @@ function takesComma(locale) { return /^en(_(US|GB|CA|AU|NZ|IE|IN))?$/.test(local
 
 // src/host/writePlanned.ts
 function writePlanned({ sheet, plan, blocks, present, separator }) {
-	var _a, _b;
+	var _a;
 	const sheetId = sheet.getSheetId();
 	const input = (content) => inputOf({ content, sheetId, separator });
 	const wanted = present === void 0 ? blocks : blocks.flatMap((block) => differing({ block, present, input }));
@@ -11709,14 +11662,11 @@ function writePlanned({ sheet, plan, blocks, present, separator }) {
 	for (const [words2, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words2);
 	for (const block of wide) {
 		if (present !== void 0) writeFormulaFormats(sheet, plan, block);
-		const range = sheet.getRange(block.row, block.column, block.cells.length, (_b = (_a = block.cells[0]) == null ? void 0 : _a.length) != null ? _b : 1);
+		const range = sheet.getRange(block.row, block.column, block.cells.length, (_a = block.cells[0]?.length) != null ? _a : 1);
 		writeTexts(
 			range,
 			block.cells.map((row) => row.map(input)),
-			(down, right) => {
-				var _a2, _b2;
-				return ((_b2 = (_a2 = block.cells[down]) == null ? void 0 : _a2[right]) == null ? void 0 : _b2.kind) === "formula";
-			}
+			(down, right) => block.cells[down]?.[right]?.kind === "formula"
 		);
 	}
 	return true;
@@ -11745,10 +11695,10 @@ function differing({
 	input
 }) {
 	const stands2 = (content, row, column) => {
-		var _a, _b, _c, _d;
-		const formula = (_b = (_a = formulas[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "";
+		var _a, _b;
+		const formula = (_a = formulas[row - 1]?.[column - 1]) != null ? _a : "";
 		if (content.kind === "formula") return formula === input(content);
-		return formula === "" && ((_d = (_c = values[row - 1]) == null ? void 0 : _c[column - 1]) != null ? _d : "") === input(content);
+		return formula === "" && ((_b = values[row - 1]?.[column - 1]) != null ? _b : "") === input(content);
 	};
 	const changed2 = block.cells.flatMap(
 		(contents, down) => contents.every((content, right) => stands2(content, block.row + down, block.column + right)) ? [] : [down]
@@ -11774,15 +11724,15 @@ function merged(blocks, { columnCount, writable }) {
 	return joined;
 }
 function columnsBetween(block, first, last) {
-	var _a, _b;
+	var _a;
 	const from = Math.max(first, block.column);
 	const cells = block.cells.map((row) => row.slice(from - block.column, last + 1 - block.column));
-	return from > last || ((_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
+	return from > last || ((_a = cells[0]?.length) != null ? _a : 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
 }
 function oneBlock(blocks) {
 	const width = (block) => {
-		var _a, _b;
-		return (_b = (_a = block.cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
+		var _a;
+		return (_a = block.cells[0]?.length) != null ? _a : 0;
 	};
 	const row = Math.min(...blocks.map((block) => block.row));
 	const column = Math.min(...blocks.map((block) => block.column));
@@ -11800,13 +11750,13 @@ function oneBlock(blocks) {
 	return { row, column, cells };
 }
 function parted(blocks) {
-	var _a, _b, _c;
+	var _a, _b;
 	const byWords = /* @__PURE__ */ new Map();
 	for (const block of blocks) {
 		const [content] = (_a = block.cells[0]) != null ? _a : [];
-		if (block.cells.length !== 1 || ((_b = block.cells[0]) == null ? void 0 : _b.length) !== 1 || (content == null ? void 0 : content.kind) !== "text") continue;
+		if (block.cells.length !== 1 || block.cells[0]?.length !== 1 || content?.kind !== "text") continue;
 		if (!/^\w/.test(content.text)) continue;
-		const found = (_c = byWords.get(content.text)) != null ? _c : { areas: [], blocks: [] };
+		const found = (_b = byWords.get(content.text)) != null ? _b : { areas: [], blocks: [] };
 		found.areas.push({ row: block.row, column: block.column, rows: 1, columns: 1 });
 		found.blocks.push(block);
 		byWords.set(content.text, found);
@@ -11818,12 +11768,12 @@ function parted(blocks) {
 	return { single, wide: blocks.filter((block) => !taken.has(block)) };
 }
 function writeFormulaFormats(sheet, { formats: formats2 }, block) {
-	var _a, _b;
+	var _a;
 	if (!block.cells.some((line) => line.some(({ kind }) => kind === "formula"))) return;
 	const rows = block.cells.map(
 		(line, down) => line.map((_, right) => formatAt(formats2, { row: block.row + down, column: block.column + right }))
 	);
-	sheet.getRange(block.row, block.column, rows.length, (_b = (_a = rows[0]) == null ? void 0 : _a.length) != null ? _b : 1).setNumberFormats(rows);
+	sheet.getRange(block.row, block.column, rows.length, (_a = rows[0]?.length) != null ? _a : 1).setNumberFormats(rows);
 }
 function formatAt(formats2, { row, column }) {
 	let format = "@";
@@ -11848,7 +11798,7 @@ function writeSheet({
 	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
 	const present = stands2 === "empty" ? void 0 : read(target, plan);
 	target.cells = void 0;
-	const firstRow = stands2 === "shorter" ? firstNewRow(plan, (_a = present == null ? void 0 : present.values) != null ? _a : []) : 1;
+	const firstRow = stands2 === "shorter" ? firstNewRow(plan, (_a = present?.values) != null ? _a : []) : 1;
 	writeFormats(sheet, plan, firstRow);
 	const separator = (_b = present && separatorIn(present.formulas)) != null ? _b : argumentSeparator(file2, sheet, plan);
 	writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
@@ -11885,8 +11835,8 @@ function read(target, plan) { return {
 function firstNewRow({ identity }, cells) {
 	let row = cells.length;
 	while (row > 0 && identity.columns.every((column) => {
-		var _a, _b;
-		return ((_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "") === "";
+		var _a;
+		return ((_a = cells[row - 1]?.[column - 1]) != null ? _a : "") === "";
 	})) row -= 1;
 	return row + 1;
 }
@@ -11901,8 +11851,7 @@ function renewChoices(sheet, plan, before = plan.rowCount + 1) {
 	if (alike.size === 0) return;
 	const present = sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getDataValidations();
 	const isOther = ({ area, options }) => {
-		var _a2, _b;
-		const offered = (_b = (_a2 = present[area.row - 1]) == null ? void 0 : _a2[area.column - 1]) == null ? void 0 : _b.getCriteriaValues()[0];
+		const offered = present[area.row - 1]?.[area.column - 1]?.getCriteriaValues()[0];
 		return Array.isArray(offered) && JSON.stringify(offered) !== JSON.stringify(options);
 	};
 	for (const choices of alike.values()) {
@@ -11917,8 +11866,8 @@ function invite(sheet, { invitation }) {
 	if (invitation === void 0) return;
 	const cells = valuesOf(sheet);
 	const empty = invitation.places.filter(({ row, column }) => {
-		var _a, _b;
-		return ((_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "") === "";
+		var _a;
+		return ((_a = cells[row - 1]?.[column - 1]) != null ? _a : "") === "";
 	});
 	if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
 }
@@ -12065,8 +12014,8 @@ function writeFirstEntries({ sheet, firstEntries }) {
 	if (firstEntries.length === 0) return;
 	const cells = valuesOf(sheet);
 	const at = (row, column) => {
-		var _a, _b;
-		return (_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "";
+		var _a;
+		return (_a = cells[row - 1]?.[column - 1]) != null ? _a : "";
 	};
 	const blank2 = firstEntries.filter(
 		({ row, column, texts }) => texts.every((_, down) => at(row + down, column) === "")
@@ -12088,7 +12037,7 @@ function writeFirstEntries({ sheet, firstEntries }) {
 function protect(sheet, plan, stands2) {
 	var _a;
 	const present = stands2 === "empty" ? void 0 : sheetProtections(sheet)[0];
-	const description = (_a = present == null ? void 0 : present.getDescription()) != null ? _a : "";
+	const description = (_a = present?.getDescription()) != null ? _a : "";
 	const isOurs2 = description === hostWords.protection || stands2 === "begun" && description === "";
 	if (present !== void 0 && !isOurs2) return;
 	const protection = present != null ? present : sheet.protect();
@@ -12122,13 +12071,13 @@ function bringToPlan(request, round) {
 		}
 	} else if (old !== void 0) {
 		leave({ file: file2, old, keptName: (_a = old.tag.keptName) != null ? _a : keptName });
-		if ((present == null ? void 0 : present.tag.state) === "built") {
+		if (present?.tag.state === "built") {
 			keep(file2, old);
 			return bringToPlan(request, round);
 		}
 	}
 	const found = sheetInUse(ownSheets(file2), role);
-	const isNew = (found == null ? void 0 : found.tag.state) !== "built";
+	const isNew = found?.tag.state !== "built";
 	const target = found != null ? found : newSheet({ file: file2, plan, old });
 	const made = found === void 0;
 	writeTag(file2, target, { ...target.tag, state: "building" });
@@ -12157,8 +12106,8 @@ function carryOn({ request, moved, round }) {
 	return bringToPlan({ file: file2, plan, keptName }, round + 1);
 }
 function applied({ id }, made) { return { sheetId: id, made }; }
-function activityOf(of) { return (of == null ? void 0 : of.activity) === void 0 ? {} : { activity: of.activity }; }
-function isOfAnother(tag, { activity }) { return (tag == null ? void 0 : tag.activity) !== void 0 && activity !== void 0 && tag.activity !== activity; }
+function activityOf(of) { return of?.activity === void 0 ? {} : { activity: of.activity }; }
+function isOfAnother(tag, { activity }) { return tag?.activity !== void 0 && activity !== void 0 && tag.activity !== activity; }
 function carriedFrom({ file: file2, from, plan }) {
 	const old = sheetById(file2, from);
 	if (old === void 0) return {};
@@ -12197,7 +12146,7 @@ function keep(file2, old) {
 function newSheet({ file: file2, plan, old }) {
 	var _a, _b;
 	const { role } = plan;
-	const wanted = (_a = old == null ? void 0 : old.tag.name) != null ? _a : plan.name;
+	const wanted = (_a = old?.tag.name) != null ? _a : plan.name;
 	const there = file2.spreadsheet.getSheetByName(wanted);
 	const one = (_b = there === null ? void 0 : orphan(file2, there)) != null ? _b : insertedSheet({
 		file: file2,
@@ -12276,7 +12225,7 @@ var passing = /service|server|time|again|many/i;
 function makeDeskSheet({ spreadsheet, sheets }) {
 	let sheet = spreadsheet.getSheetByName(name);
 	const present = sheet === null ? void 0 : sheetProtections(sheet)[0];
-	if ((present == null ? void 0 : present.getDescription()) === described) return;
+	if (present?.getDescription() === described) return;
 	if (sheet === null) {
 		const shown = spreadsheet.getActiveSheet();
 		sheet = spreadsheet.insertSheet(name, 0);
@@ -12322,10 +12271,9 @@ function cellSent(cell) {
 // src/host/markOf.ts
 function markOf(kind, cells) { return digest(JSON.stringify(kind === "class" ? structureOf(cells) : cells.map((line) => line.map(cellSent)))); }
 function structureOf(found) {
-	var _a;
 	const cells = inTodaysColumns(found);
 	const rows = cells.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
-	while (rows.length > 0 && ((_a = rows[rows.length - 1]) == null ? void 0 : _a.join("")) === "") rows.pop();
+	while (rows.length > 0 && rows[rows.length - 1]?.join("") === "") rows.pop();
 	return rows;
 }
 function digest(text) {
@@ -12344,8 +12292,7 @@ function notePreparedPlan({
 	file: file2,
 	seen
 }) {
-	var _a;
-	const sheet = (_a = sheetInUse(ownSheets(file2), { kind: "prepare" })) == null ? void 0 : _a.sheet;
+	const sheet = sheetInUse(ownSheets(file2), { kind: "prepare" })?.sheet;
 	const plan = sheetInUse(ownSheets(file2), { kind: "plan" });
 	if (sheet === void 0 || plan === void 0) return;
 	settle();
@@ -12374,10 +12321,10 @@ function guarded(work) {
 
 // src/host/applyCall.ts
 function applyCall(file2, wish) {
-	var _a, _b, _c;
+	var _a;
 	const { plan, keptName, replace = false, firstEntries = [], tab, note, show: show2 } = wish;
-	if ((note == null ? void 0 : note.was) !== void 0 && note.was !== readNote(file2.store)) return changed(hostWords.theBuild);
-	if ((note == null ? void 0 : note.before) !== void 0) saveNote(file2.store, note.before);
+	if (note?.was !== void 0 && note.was !== readNote(file2.store)) return changed(hostWords.theBuild);
+	if (note?.before !== void 0) saveNote(file2.store, note.before);
 	const { sheetId, made } = applySheet({ file: file2, plan, keptName, replace, firstEntries });
 	if (plan.role.kind === "plan") {
 		recalculateEveryMinute(file2.spreadsheet);
@@ -12385,37 +12332,35 @@ function applyCall(file2, wish) {
 	}
 	if (plan.role.kind === "prepare") notePreparedPlan({ file: file2, seen: wish.seen });
 	if (tab !== void 0) renameTab(file2, { sheetId, tab });
-	if (show2 === true) (_a = sheetById(file2, sheetId)) == null ? void 0 : _a.sheet.activate();
+	if (show2 === true) sheetById(file2, sheetId)?.sheet.activate();
 	const late = afterStep(file2, wish);
 	return done({
 		sheetId,
 		made,
 		...late === void 0 ? {} : { late },
-		name: (_c = (_b = sheetById(file2, sheetId)) == null ? void 0 : _b.sheet.getName()) != null ? _c : plan.name
+		name: (_a = sheetById(file2, sheetId)?.sheet.getName()) != null ? _a : plan.name
 	});
 }
 function renameTab(file2, { sheetId, tab }) {
-	var _a;
-	const sheet = (_a = sheetById(file2, sheetId)) == null ? void 0 : _a.sheet;
-	if ((sheet == null ? void 0 : sheet.getName()) !== tab.was) return;
+	const sheet = sheetById(file2, sheetId)?.sheet;
+	if (sheet?.getName() !== tab.was) return;
 	const other = file2.spreadsheet.getSheetByName(tab.now);
 	if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
 }
 function afterStep(file2, { note, last }) {
-	if ((note == null ? void 0 : note.after) !== void 0) saveNote(file2.store, note.after);
+	if (note?.after !== void 0) saveNote(file2.store, note.after);
 	if (last === void 0) return void 0;
 	const late = carryLate(file2);
 	touchLast(file2, last);
 	return late.carried + late.left > 0 ? late : void 0;
 }
 function touchLast(file2, { show: show2, emptySheet }) {
-	var _a;
 	const empty = sheetById(file2, emptySheet);
 	if (empty !== void 0 && tagOf(file2, empty) === void 0 && isUntouched(empty.sheet)) {
 		file2.spreadsheet.deleteSheet(empty.sheet);
 		file2.sheets.splice(file2.sheets.indexOf(empty), 1);
 	}
-	(_a = sheetById(file2, show2)) == null ? void 0 : _a.sheet.activate();
+	sheetById(file2, show2)?.sheet.activate();
 	saveNote(file2.store, "");
 }
 
@@ -12435,7 +12380,7 @@ function withDocumentLock(milliseconds, work) {
 var property3 = "labrow.check";
 function checkAgain() {
 	const locked = withDocumentLock(2e3, () => {
-		var _a, _b;
+		var _a;
 		const file2 = fileInRun(openSpreadsheet());
 		let renewed = putBack(file2) ? 1 : 0;
 		const missing = /* @__PURE__ */ new Set();
@@ -12446,7 +12391,7 @@ function checkAgain() {
 			const obstacles = moveAside(one);
 			moved.push(...obstacles.map(hostWords.inTheWay));
 			if (obstacles.length > 0) settle();
-			for (const { known, headingRow, checkColumn } of (_b = (_a = readClassSheet(valuesOf(sheet))) == null ? void 0 : _a.blocks) != null ? _b : []) {
+			for (const { known, headingRow, checkColumn } of (_a = readClassSheet(valuesOf(sheet))?.blocks) != null ? _a : []) {
 				if (known) continue;
 				const formula = sheet.getRange(headingRow, checkColumn).getFormula();
 				if (formula === "") missing.add(id);
@@ -12473,15 +12418,14 @@ function renew({ store }, sheet, noted) {
 	store.remove(property3);
 }
 function putBack(file2) {
-	var _a, _b;
 	const { store } = file2;
 	const words2 = store.read(property3);
 	if (words2 === "") return false;
 	const noted = readNoted(words2);
-	const sheet = noted && ((_a = sheetById(file2, noted.sheetId)) == null ? void 0 : _a.sheet);
-	const isHeading = noted !== void 0 && sheet !== void 0 && ((_b = readClassSheet(valuesOf(sheet))) == null ? void 0 : _b.blocks.some(
+	const sheet = noted && sheetById(file2, noted.sheetId)?.sheet;
+	const isHeading = noted !== void 0 && sheet !== void 0 && readClassSheet(valuesOf(sheet))?.blocks.some(
 		({ headingRow, checkColumn }) => headingRow === noted.row && checkColumn === noted.column
-	)) === true;
+	) === true;
 	const isEmpty2 = isHeading && checkCell(sheet, noted).getFormula() === "";
 	if (isEmpty2) checkCell(sheet, noted).setValue(noted.formula);
 	store.remove(property3);
@@ -12524,10 +12468,7 @@ function emptyFile(file2, wish) {
 function stands(sheet, { plan, firstEntries = [] }) {
 	const cells = valuesOf(sheet);
 	return layoutFits(plan, cells) === "same" && firstEntries.every(
-		({ row, column, texts }) => texts.every((text, down) => {
-			var _a;
-			return cellText((_a = cells[row - 1 + down]) == null ? void 0 : _a[column - 1]) === text.trim();
-		})
+		({ row, column, texts }) => texts.every((text, down) => cellText(cells[row - 1 + down]?.[column - 1]) === text.trim())
 	);
 }
 function removeOthers({
@@ -12535,7 +12476,6 @@ function removeOthers({
 	kept,
 	everything
 }) {
-	var _a;
 	const { spreadsheet, sheets } = file2;
 	const staying = [...kept.map(({ one }) => one), ...everything ? [] : otherSheets(file2)];
 	const leaving = sheets.filter((one) => !staying.includes(one) || one.sheet.getName() === hostWords.deskSheet.name);
@@ -12543,7 +12483,7 @@ function removeOthers({
 	for (const named of spreadsheet.getNamedRanges()) {
 		if (everything || leavingIds.includes(named.getRange().getSheet().getSheetId())) named.remove();
 	}
-	(_a = kept[0]) == null ? void 0 : _a.one.sheet.activate();
+	kept[0]?.one.sheet.activate();
 	for (const one of leaving) {
 		spreadsheet.deleteSheet(one.sheet);
 		sheets.splice(sheets.indexOf(one), 1);
@@ -12605,7 +12545,7 @@ function emptyFirstSheet({ spreadsheet, sheets: [first, ...others] }) {
 
 // src/host/readBook.ts
 function readBook(file2, { kinds: kinds2, ids = [] }) {
-	var _a, _b;
+	var _a;
 	settle();
 	const { spreadsheet, store, sheets } = file2;
 	const now = /* @__PURE__ */ new Date();
@@ -12623,7 +12563,7 @@ function readBook(file2, { kinds: kinds2, ids = [] }) {
 		today,
 		clock,
 		activeSheet: spreadsheet.getActiveSheet().getSheetId(),
-		emptySheet: (_b = (_a = emptyFirstSheet(file2)) == null ? void 0 : _a.id) != null ? _b : null,
+		emptySheet: (_a = emptyFirstSheet(file2)?.id) != null ? _a : null,
 		note: readNote(store),
 		sheets: sheets.map((one) => {
 			var _a2;
@@ -12816,7 +12756,7 @@ function readArea(value, where, { rowCount, columnCount }) {
 	};
 }
 function readBlock2(value, where, { rowCount, columnCount }) {
-	var _a, _b;
+	var _a;
 	const block = fieldsOf(value, where);
 	const row = wholeNumber(block.row, where, { from: 1, to: rowCount });
 	const column = wholeNumber(block.column, where, { from: 1, to: columnCount });
@@ -12826,7 +12766,7 @@ function readBlock2(value, where, { rowCount, columnCount }) {
 		(line, at) => listOf(line, at, readContent, columnCount - column + 1),
 		rowCount - row + 1
 	);
-	const width = (_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
+	const width = (_a = cells[0]?.length) != null ? _a : 0;
 	if (cells.some((line) => line.length !== width)) refuse(where);
 	return { row, column, cells };
 }
@@ -12982,8 +12922,7 @@ function isPlace(given) { return isId(given) && given >= 1; }
 
 // src/host/show.ts
 function show({ sheetId, cell }) {
-	var _a;
-	const sheet = (_a = sheetById(fileInRun(openSpreadsheet()), sheetId)) == null ? void 0 : _a.sheet;
+	const sheet = sheetById(fileInRun(openSpreadsheet()), sheetId)?.sheet;
 	if (sheet === void 0) return changed(hostWords.aSheetGone);
 	sheet.activate();
 	if (cell !== void 0) sheet.getRange(cell.row, cell.column).activate();
@@ -13007,11 +12946,10 @@ function tryHost({ steps }) {
 }
 function scratchSheets(spreadsheet) { return spreadsheet.getSheets().filter((sheet) => sheet.getRange(1, 1).getValue() === scratchSheet.mark); }
 function act(spreadsheet, { do: what, sheetId }) {
-	var _a;
 	const shown = spreadsheet.getActiveSheet().getSheetId();
 	const old = scratchSheets(spreadsheet);
 	if (what === "begin") spreadsheet.insertSheet().getRange(1, 1).setValue(scratchSheet.mark);
-	else (_a = sheetById(fileInRun(spreadsheet), sheetId)) == null ? void 0 : _a.sheet.activate();
+	else sheetById(fileInRun(spreadsheet), sheetId)?.sheet.activate();
 	for (const sheet of old) spreadsheet.deleteSheet(sheet);
 	return what === "begin" ? shown : scratchSheets(spreadsheet).length;
 }
@@ -13081,16 +13019,16 @@ function isSame(one, other) { return JSON.stringify(one) === JSON.stringify(othe
 function rangeOf({ sheet, row, column, cells }) { return sheet.getRange(row, column, 1, cells.length); }
 function isOurs(file2, one) { return tagOf(file2, one) !== void 0 || recognisedSheet(cellsRead(one)) !== void 0; }
 function runsOf(file2, cells) {
-	var _a, _b;
+	var _a;
 	const runs = [];
 	const ours = /* @__PURE__ */ new Map();
 	for (const cell of cells) {
 		const last = runs[runs.length - 1];
-		if (last !== void 0 && ((_a = last.cells[0]) == null ? void 0 : _a.sheetId) === cell.sheetId && last.row === cell.row && last.column + last.cells.length === cell.column) {
+		if (last !== void 0 && last.cells[0]?.sheetId === cell.sheetId && last.row === cell.row && last.column + last.cells.length === cell.column) {
 			last.cells.push(cell);
 			continue;
 		}
-		const one = (_b = ours.get(cell.sheetId)) != null ? _b : sheetById(file2, cell.sheetId);
+		const one = (_a = ours.get(cell.sheetId)) != null ? _a : sheetById(file2, cell.sheetId);
 		if (one === void 0 || !ours.has(cell.sheetId) && !isOurs(file2, one)) return void 0;
 		ours.set(cell.sheetId, one);
 		one.cells = void 0;
@@ -13104,12 +13042,12 @@ var patienceMs = 2e3;
 function writing({ seen, read: read2 }, work) {
 	return onDesk((file2) => {
 		const locked = withDocumentLock(patienceMs, () => {
-			var _a, _b, _c;
+			var _a;
 			for (const { id, mark } of seen) {
 				const one = sheetById(file2, id);
 				if (one === void 0) return changed(hostWords.aSheetGone);
 				const cells = cellsRead(one);
-				const kind = (_c = (_a = tagOf(file2, one)) == null ? void 0 : _a.kind) != null ? _c : (_b = recognisedSheet(cells)) == null ? void 0 : _b.kind;
+				const kind = (_a = tagOf(file2, one)?.kind) != null ? _a : recognisedSheet(cells)?.kind;
 				if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(one.sheet.getName()));
 			}
 			const outcome = work(file2);

@@ -80,6 +80,7 @@ async function bundled(root: string, doors: readonly Door[]) {
     splitting: true,
     format: 'esm',
     target: 'es2019',
+    supported: { 'optional-chain': true },
     charset: 'utf8',
     platform: 'neutral',
     mainFields: ['module', 'main'],
@@ -166,7 +167,7 @@ interface Edit {
 
 /** Turns a chunk's imports into requests for parts, its exports into what it returns, and its arrows into functions. */
 function bodyOf(chunk: string, nameOf: (file: string) => string): string {
-  const program = parse(chunk, { ecmaVersion: 2019, sourceType: 'module' });
+  const program = parse(chunk, { ecmaVersion: 2020, sourceType: 'module' });
   const edits: Edit[] = [];
   const exported: string[] = [];
   for (const node of program.body) {
