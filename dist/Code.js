@@ -5,14 +5,35 @@ var Labrow = (() => {
 	// The host loads this file at every call of a cell function, and a call needs few of the parts. Each is a function that
 	// is run when it is first asked for, and sees nothing but the host and, by part(name), what other parts give.
 	const parts = {
-// Part base: chemistry/atomsKey, errors/result, measurement/finite, measurement/quantity, chemistry/elementTable.generated, chemistry/elements and 58 more
+// Part base: chemistry/atomsKey, errors/result, errors/quoted, measurement/finite, measurement/quantity, chemistry/elementTable.generated and 62 more
 "base"(part) {
 // src/chemistry/atomsKey.ts
-var atomsKey = ({ atoms }) => atoms.map(({ element, count }) => `${element}${count}`).sort().join(" ");
+function atomsKey({ atoms }) { return atoms.map(({ element, count }) => `${element}${count}`).sort().join(" "); }
 
 // src/errors/result.ts
-var success = (value) => ({ ok: true, value });
-var failure = (error) => ({ ok: false, error });
+function success(value) { return { ok: true, value }; }
+function failure(error) { return { ok: false, error }; }
+
+// src/errors/quoted.ts
+var shownWhole = 60;
+var shownAtStart = 40;
+var shownAtEnd = 15;
+function shortened(text) {
+	const characters = Array.from(text);
+	if (characters.length <= shownWhole) return text;
+	return `${characters.slice(0, shownAtStart).join("")} … ${characters.slice(-shownAtEnd).join("")}`;
+}
+function quoted(cell) {
+	if (typeof cell === "string") return cell.trim() === "" ? "a blank cell" : `“${shortened(cell)}”`;
+	if (cell === void 0 || cell === null) return "a blank cell";
+	if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
+	if (typeof cell === "number") return String(cell);
+	if (Object.prototype.toString.call(cell) === "[object Date]") {
+		const time = cell.getTime();
+		return Number.isFinite(time) ? `the date ${new Date(time).toISOString().slice(0, 10)}` : "a date";
+	}
+	return "something that is neither text nor a number";
+}
 
 // src/measurement/finite.ts
 function finite(value, argument) {
@@ -22,188 +43,194 @@ function finite(value, argument) {
 		argument,
 		expected: "numbers whose result can be written",
 		received: "numbers that lead beyond every number",
-		advice: "Look at their powers of ten and their units."
+		advice: "Check the powers of ten and the units."
 	});
 }
 
 // src/measurement/quantity.ts
-var grams = (value) => value;
-var gramsPerMole = (value) => value;
-var gramsPerMillilitre = (value) => value;
-var millilitres = (value) => value;
-var moles = (value) => value;
-var molesPerLitre = (value) => value;
-var percent = (value) => value;
+function grams(value) { return value; }
+function gramsPerMole(value) { return value; }
+function gramsPerMillilitre(value) { return value; }
+function millilitres(value) { return value; }
+function moles(value) { return value; }
+function molesPerLitre(value) { return value; }
+function percent(value) { return value; }
 
 // src/chemistry/elementTable.generated.ts
 var elementTable = `
-H hydrogen 1.0080
-He helium 4.002602
-Li lithium 6.94
-Be beryllium 9.0121831
-B boron 10.81
-C carbon 12.011
-N nitrogen 14.007
-O oxygen 15.999
-F fluorine 18.998403162
-Ne neon 20.1797
-Na sodium 22.98976928
-Mg magnesium 24.305
-Al aluminium 26.9815384
-Si silicon 28.085
-P phosphorus 30.973761998
-S sulfur 32.06
-Cl chlorine 35.45
-Ar argon 39.95
-K potassium 39.0983
-Ca calcium 40.078
-Sc scandium 44.955907
-Ti titanium 47.867
-V vanadium 50.9415
-Cr chromium 51.9961
-Mn manganese 54.938043
-Fe iron 55.845
-Co cobalt 58.933194
-Ni nickel 58.6934
-Cu copper 63.546
-Zn zinc 65.38
-Ga gallium 69.723
-Ge germanium 72.630
-As arsenic 74.921595
-Se selenium 78.971
-Br bromine 79.904
-Kr krypton 83.798
-Rb rubidium 85.4678
-Sr strontium 87.62
-Y yttrium 88.905838
-Zr zirconium 91.222
-Nb niobium 92.90637
-Mo molybdenum 95.95
-Tc technetium ~97
-Ru ruthenium 101.07
-Rh rhodium 102.90549
-Pd palladium 106.42
-Ag silver 107.8682
-Cd cadmium 112.414
-In indium 114.818
-Sn tin 118.710
-Sb antimony 121.760
-Te tellurium 127.60
-I iodine 126.90447
-Xe xenon 131.293
-Cs caesium 132.90545196
-Ba barium 137.327
-La lanthanum 138.90547
-Ce cerium 140.116
-Pr praseodymium 140.90766
-Nd neodymium 144.242
-Pm promethium ~145
-Sm samarium 150.36
-Eu europium 151.964
-Gd gadolinium 157.249
-Tb terbium 158.925354
-Dy dysprosium 162.500
-Ho holmium 164.930329
-Er erbium 167.259
-Tm thulium 168.934219
-Yb ytterbium 173.045
-Lu lutetium 174.96669
-Hf hafnium 178.486
-Ta tantalum 180.94788
-W tungsten 183.84
-Re rhenium 186.207
-Os osmium 190.23
-Ir iridium 192.217
-Pt platinum 195.084
-Au gold 196.966570
-Hg mercury 200.592
-Tl thallium 204.38
-Pb lead 207.2
-Bi bismuth 208.98040
-Po polonium ~209
-At astatine ~210
-Rn radon ~222
-Fr francium ~223
-Ra radium ~226
-Ac actinium ~227
-Th thorium 232.0377
-Pa protactinium 231.03588
-U uranium 238.02891
-Np neptunium ~237
-Pu plutonium ~244
-Am americium ~243
-Cm curium ~247
-Bk berkelium ~247
-Cf californium ~251
-Es einsteinium ~252
-Fm fermium ~257
-Md mendelevium ~258
-No nobelium ~259
-Lr lawrencium ~262
-Rf rutherfordium ~267
-Db dubnium ~268
-Sg seaborgium ~269
-Bh bohrium ~270
-Hs hassium ~269
-Mt meitnerium ~277
-Ds darmstadtium ~281
-Rg roentgenium ~282
-Cn copernicium ~285
-Nh nihonium ~286
-Fl flerovium ~290
-Mc moscovium ~290
-Lv livermorium ~293
-Ts tennessine ~294
-Og oganesson ~294
+H 1 hydrogen 1.0080
+He 2 helium 4.002602
+Li 3 lithium 6.94
+Be 4 beryllium 9.0121831
+B 5 boron 10.81
+C 6 carbon 12.011
+N 7 nitrogen 14.007
+O 8 oxygen 15.999
+F 9 fluorine 18.998403162
+Ne 10 neon 20.1797
+Na 11 sodium 22.98976928
+Mg 12 magnesium 24.305
+Al 13 aluminium 26.9815384
+Si 14 silicon 28.085
+P 15 phosphorus 30.973761998
+S 16 sulfur 32.06
+Cl 17 chlorine 35.45
+Ar 18 argon 39.95
+K 19 potassium 39.0983
+Ca 20 calcium 40.078
+Sc 21 scandium 44.955907
+Ti 22 titanium 47.867
+V 23 vanadium 50.9415
+Cr 24 chromium 51.9961
+Mn 25 manganese 54.938043
+Fe 26 iron 55.845
+Co 27 cobalt 58.933194
+Ni 28 nickel 58.6934
+Cu 29 copper 63.546
+Zn 30 zinc 65.38
+Ga 31 gallium 69.723
+Ge 32 germanium 72.630
+As 33 arsenic 74.921595
+Se 34 selenium 78.971
+Br 35 bromine 79.904
+Kr 36 krypton 83.798
+Rb 37 rubidium 85.4678
+Sr 38 strontium 87.62
+Y 39 yttrium 88.905838
+Zr 40 zirconium 91.222
+Nb 41 niobium 92.90637
+Mo 42 molybdenum 95.95
+Tc 43 technetium ~97
+Ru 44 ruthenium 101.07
+Rh 45 rhodium 102.90549
+Pd 46 palladium 106.42
+Ag 47 silver 107.8682
+Cd 48 cadmium 112.414
+In 49 indium 114.818
+Sn 50 tin 118.710
+Sb 51 antimony 121.760
+Te 52 tellurium 127.60
+I 53 iodine 126.90447
+Xe 54 xenon 131.293
+Cs 55 caesium 132.90545196
+Ba 56 barium 137.327
+La 57 lanthanum 138.90547
+Ce 58 cerium 140.116
+Pr 59 praseodymium 140.90766
+Nd 60 neodymium 144.242
+Pm 61 promethium ~145
+Sm 62 samarium 150.36
+Eu 63 europium 151.964
+Gd 64 gadolinium 157.249
+Tb 65 terbium 158.925354
+Dy 66 dysprosium 162.500
+Ho 67 holmium 164.930329
+Er 68 erbium 167.259
+Tm 69 thulium 168.934219
+Yb 70 ytterbium 173.045
+Lu 71 lutetium 174.96669
+Hf 72 hafnium 178.486
+Ta 73 tantalum 180.94788
+W 74 tungsten 183.84
+Re 75 rhenium 186.207
+Os 76 osmium 190.23
+Ir 77 iridium 192.217
+Pt 78 platinum 195.084
+Au 79 gold 196.966570
+Hg 80 mercury 200.592
+Tl 81 thallium 204.38
+Pb 82 lead 207.2
+Bi 83 bismuth 208.98040
+Po 84 polonium ~209
+At 85 astatine ~210
+Rn 86 radon ~222
+Fr 87 francium ~223
+Ra 88 radium ~226
+Ac 89 actinium ~227
+Th 90 thorium 232.0377
+Pa 91 protactinium 231.03588
+U 92 uranium 238.02891
+Np 93 neptunium ~237
+Pu 94 plutonium ~244
+Am 95 americium ~243
+Cm 96 curium ~247
+Bk 97 berkelium ~247
+Cf 98 californium ~251
+Es 99 einsteinium ~252
+Fm 100 fermium ~257
+Md 101 mendelevium ~258
+No 102 nobelium ~259
+Lr 103 lawrencium ~262
+Rf 104 rutherfordium ~267
+Db 105 dubnium ~268
+Sg 106 seaborgium ~269
+Bh 107 bohrium ~270
+Hs 108 hassium ~269
+Mt 109 meitnerium ~277
+Ds 110 darmstadtium ~281
+Rg 111 roentgenium ~282
+Cn 112 copernicium ~285
+Nh 113 nihonium ~286
+Fl 114 flerovium ~290
+Mc 115 moscovium ~290
+Lv 116 livermorium ~293
+Ts 117 tennessine ~294
+Og 118 oganesson ~294
 `;
 
 // src/chemistry/elements.ts
-var bySymbol;
-function elements() {
-	bySymbol != null ? bySymbol : bySymbol = new Map(
-		elementTable.trim().split("\n").map((line, index) => {
-			const [symbol, name, weight] = line.split(" ");
-			const isStable = !weight.startsWith("~");
-			const element = {
-				symbol,
-				name,
-				atomicNumber: index + 1,
-				weight: isStable ? Number(weight) : void 0,
-				longestLived: isStable ? void 0 : Number(weight.slice(1))
-			};
-			return [symbol, element];
-		})
-	);
-	return bySymbol;
+function elementOn(line) {
+	const [symbol, atomicNumber, name, weight] = line.split(" ");
+	const isStable = !weight.startsWith("~");
+	return {
+		symbol,
+		name,
+		atomicNumber: Number(atomicNumber),
+		weight: isStable ? Number(weight) : void 0,
+		longestLived: isStable ? void 0 : Number(weight.slice(1))
+	};
 }
+var read = /* @__PURE__ */ new Map();
+function elementBySymbol(symbol) {
+	const known2 = read.get(symbol);
+	if (known2) return known2;
+	const at = elementTable.indexOf(`
+${symbol} `);
+	if (at < 0) return void 0;
+	const element = elementOn(elementTable.slice(at + 1, elementTable.indexOf("\n", at + 1)));
+	if (element.symbol !== symbol) return void 0;
+	read.set(symbol, element);
+	return element;
+}
+function allElements() { return elementTable.trim().split("\n").map(elementOn); }
 var isotopeMasses = /* @__PURE__ */ new Map([
 	["[2H]", 2.014101777844],
 	["[3H]", 3.01604928132],
 	["[13C]", 13.003354835336]
 ]);
 var isotopeShape = /^\[(\d+)([A-Z][a-z]?)\]$/;
-var elementOf = (label) => {
-	var _a, _b;
-	return (_b = (_a = isotopeShape.exec(label)) == null ? void 0 : _a[2]) != null ? _b : label;
-};
+function elementOf(label) {
+	var _a;
+	return (_a = isotopeShape.exec(label)?.[2]) != null ? _a : label;
+}
 function relativeMass(label) {
-	var _a, _b;
+	var _a;
 	const isotope = isotopeShape.exec(label);
-	if (!isotope) return (_a = elements().get(label)) == null ? void 0 : _a.weight;
-	return (_b = isotopeMasses.get(label)) != null ? _b : Number(isotope[1]);
+	if (!isotope) return elementBySymbol(label)?.weight;
+	return (_a = isotopeMasses.get(label)) != null ? _a : Number(isotope[1]);
 }
 
 // src/chemistry/molarMass.ts
 function atomicMass(label) {
 	const mass = relativeMass(label);
 	if (mass !== void 0) return success(mass);
-	const element = elements().get(label);
+	const element = elementBySymbol(label);
 	return failure({
 		code: "atomic-weight-none",
 		argument: "formula",
 		expected: "elements with a standard atomic weight",
-		received: `${label} (${element == null ? void 0 : element.name}), which has no stable isotope and so no usual mixture in nature`,
-		advice: `Name the isotope you mean; the longest-lived is [${element == null ? void 0 : element.longestLived}${label}].`,
+		received: `${quoted(label)} (${element?.name})`,
+		advice: `Name the isotope you mean; the longest-lived is [${element?.longestLived}${label}].`,
 		brief: label
 	});
 }
@@ -229,38 +256,17 @@ function composition(formula) {
 	return success(masses.map((share) => ({ ...share, percent: 100 * share.mass / whole })));
 }
 
-// src/errors/quoted.ts
-var shownWhole = 60;
-var shownAtStart = 40;
-var shownAtEnd = 15;
-function shortened(text) {
-	const characters = Array.from(text);
-	if (characters.length <= shownWhole) return text;
-	return `${characters.slice(0, shownAtStart).join("")} … ${characters.slice(-shownAtEnd).join("")}`;
-}
-function quoted(cell) {
-	if (typeof cell === "string") return cell.trim() === "" ? "a blank cell" : `“${shortened(cell)}”`;
-	if (cell === void 0 || cell === null) return "a blank cell";
-	if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
-	if (typeof cell === "number") return String(cell);
-	if (Object.prototype.toString.call(cell) === "[object Date]") {
-		const time = cell.getTime();
-		return Number.isFinite(time) ? `the date ${new Date(time).toISOString().slice(0, 10)}` : "a date";
-	}
-	return "something that is neither text nor a number";
-}
-
 // src/measurement/aboveZero.ts
-var shown = ({ value, unit }) => unit === "" ? quoted(value) : `${quoted(value)} ${unit}`;
+function shown({ value, unit }) { return unit === "" ? quoted(value) : `${quoted(value)} ${unit}`; }
 function notAboveZero(...numbers) {
 	const found = numbers.find(({ value }) => !(value > 0 && Number.isFinite(value)));
 	if (found === void 0) return void 0;
 	return {
 		code: "not-above-zero",
 		argument: found.argument,
-		expected: found.unit === "" ? "a number above 0" : `more than 0 ${found.unit}`,
+		expected: found.unit === "" ? "above 0" : `above 0 ${found.unit}`,
 		received: shown(found),
-		advice: "Look at the sign, and at the cell it comes from."
+		advice: "Check its sign, and the cell it comes from."
 	};
 }
 function belowZero(...numbers) {
@@ -271,7 +277,7 @@ function belowZero(...numbers) {
 		argument: found.argument,
 		expected: found.unit === "" ? "0 or more" : `0 ${found.unit} or more`,
 		received: shown(found),
-		advice: "Look at the sign, and at the cell it comes from."
+		advice: "Check its sign, and the cell it comes from."
 	};
 }
 
@@ -297,7 +303,7 @@ function dilutionError({ stock, target }) {
 	return {
 		code: "target-not-below-stock",
 		argument: "target_molarity",
-		expected: `less than the stock, ${quoted(stock)} mol/L`,
+		expected: `${quoted(stock)} mol/L`,
 		received: `${quoted(target)} mol/L`,
 		advice: "Use a stronger stock, or swap the two cells."
 	};
@@ -326,9 +332,9 @@ function portionError({
 	return {
 		code: "final-below-stock-volume",
 		argument: "final_volume",
-		expected: `at least the stock taken, ${quoted(stockVolume2)} mL`,
+		expected: `${quoted(stockVolume2)} mL`,
 		received: `${quoted(finalVolume)} mL`,
-		advice: "Filling up only adds volume: swap the two cells, or look at their units."
+		advice: "Filling up only adds volume: swap the two cells, or check their units."
 	};
 }
 
@@ -411,60 +417,60 @@ function isSparinglySoluble({
 	if (always.has(cation)) return false;
 	if (anion === "S") return !["Mg", "Ca", "Sr", "Ba"].includes(cation);
 	if (lowAnions.has(anion)) return true;
-	const isAmong = (cations2) => cations2.has(cation) || cations2.has(`${cation} ${cationCharge}`);
-	if (["Cl", "Br", "I", "SCN", "CN"].includes(anion)) return isAmong(lowWith.halide);
-	if (anion === "F") return isAmong(lowWith.fluoride);
-	if (anion === "IO3") return isAmong(lowWith.iodate);
-	if (anion === "SO4") return isAmong(lowWith.sulfate);
+	const isAmong2 = (cations2) => cations2.has(cation) || cations2.has(`${cation} ${cationCharge}`);
+	if (["Cl", "Br", "I", "SCN", "CN"].includes(anion)) return isAmong2(lowWith.halide);
+	if (anion === "F") return isAmong2(lowWith.fluoride);
+	if (anion === "IO3") return isAmong2(lowWith.iodate);
+	if (anion === "SO4") return isAmong2(lowWith.sulfate);
 	return false;
 }
 
 // src/chemistry/formula.ts
-var partsAtoms = (parts, times2, counts) => {
+function partsAtoms(parts, times2, counts) {
 	var _a;
 	for (const part of parts) {
 		if (part.kind === "group") partsAtoms(part.parts, times2 * part.count, counts);
 		else counts.set(part.element, ((_a = counts.get(part.element)) != null ? _a : 0) + times2 * part.count);
 	}
-};
+}
 function atomsOfUnits(units) {
 	const counts = /* @__PURE__ */ new Map();
 	for (const { coefficient, parts } of units) partsAtoms(parts, coefficient, counts);
 	return [...counts].map(([element, count]) => ({ element, count }));
 }
-var isWater = ({ parts }) => {
+function isWater({ parts }) {
 	const atoms = atomsOfUnits([{ coefficient: 1, parts }]);
-	const count = (symbol) => {
-		var _a;
-		return (_a = atoms.find(({ element }) => element === symbol)) == null ? void 0 : _a.count;
-	};
+	const count = (symbol) => atoms.find(({ element }) => element === symbol)?.count;
 	return atoms.length === 2 && count("H") === 2 && count("O") === 1;
-};
+}
 function assembled({ text, units, charge }) {
 	const water = units.slice(1).filter(isWater);
 	const waters = water.reduce((sum, { coefficient }) => sum + coefficient, 0);
 	return { text, units, charge, atoms: atomsOfUnits(units), hydrate: waters > 0 ? { count: waters } : void 0 };
 }
-var anhydrousAtoms = ({ units }) => atomsOfUnits(units.filter((unit, index) => index === 0 || !isWater(unit)));
+function anhydrousAtoms({ units }) { return atomsOfUnits(units.filter((unit, index) => index === 0 || !isWater(unit))); }
 
 // src/chemistry/listedIons.ts
 var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Zn^2+ Cd^2+ Fe^2+ Fe^3+ Co^2+ Co^3+ Ni^2+ Cu^2+ Mn^2+ Cr^2+ Cr^3+ Al^3+ Ga^3+ Sc^3+ Bi^3+ La^3+ Ce^3+ Ce^4+ Sn^2+ Sn^4+ Pb^2+ Hg^2+ Pd^2+ Pt^2+ Au^3+ V^2+ V^3+ Ti^3+ Th^4+ H3O+";
-var anionList = "F- Cl- Br- I- OH- NO3- NO2- ClO- ClO2- ClO3- ClO4- BrO- BrO3- IO3- IO4- MnO4- CN- SCN- HCO3- HSO4- HSO3- HS- H2PO4- CH3COO- HCOO- HC8H4O4- HC2O4- S2O3^2- SO4^2- SO3^2- S^2- CO3^2- CrO4^2- Cr2O7^2- MnO4^2- HPO4^2- C2O4^2- S2O8^2- S4O6^2- SiO3^2- B4O7^2- O^2- O2^2- PO4^3- PO3^3- AsO4^3- BO3^3- C6H5O7^3- Fe(CN)6^3- Fe(CN)6^4- N3- HO2- C6H5COO- C4H4O6^2- HC4H4O6- C2H5COO- BF4- MoO4^2- WO4^2- VO3- SeO4^2- SeO3^2- B(OH)4- Al(OH)4-";
-var read = (list) => list.split(" ").map((written) => {
-	const [, body, digits, sign] = /^(.*?)(?:\^(\d))?([+-])$/.exec(written);
-	return { body, charge: Number(digits != null ? digits : 1) * (sign === "-" ? -1 : 1) };
-});
+var anionList = "C6H5O7^3- HC8H4O4- HC4H4O6- C6H5COO- C4H4O6^2- Fe(CN)6^3- Fe(CN)6^4- B4O7^2- S2O8^2- S4O6^2- C2H5COO- Cr2O7^2- B(OH)4- Al(OH)4- H2PO4- CH3COO- HC2O4- HSO4- HPO4^2- C2O4^2- ClO4- IO4- MnO4- HCO3- HSO3- S2O3^2- SO4^2- CrO4^2- MnO4^2- PO4^3- AsO4^3- BF4- MoO4^2- WO4^2- SeO4^2- NO3- ClO3- BrO3- IO3- HCOO- SO3^2- CO3^2- SiO3^2- PO3^3- BO3^3- VO3- SeO3^2- NO2- ClO2- SCN- N3- HO2- OH- ClO- BrO- CN- HS- O2^2- F- Cl- Br- I- S^2- O^2-";
+function read2(list) { return list.split(" ").map((written) => {
+	const caret = written.indexOf("^");
+	const size2 = caret < 0 ? 1 : Number(written.slice(caret + 1, -1));
+	return { body: written.slice(0, caret < 0 ? -1 : caret), charge: written.endsWith("-") ? -size2 : size2 };
+}); }
 var cations;
 var anions;
-var listedCations = () => cations != null ? cations : cations = read(cationList);
-var listedAnions = () => anions != null ? anions : anions = read(anionList);
-var isListedIon = ({ body, charge }) => [...listedCations(), ...listedAnions()].some((ion) => ion.charge === charge && sameBody(ion.body, body));
-var sameBody = (one, other) => one === other.replace(/^\[(.*)\]$/, "$1");
+function listedCations() { return cations != null ? cations : cations = read2(cationList); }
+function listedAnions() { return anions != null ? anions : anions = read2(anionList); }
+function isListedIon({ body, charge }) { return [...listedCations(), ...listedAnions()].some((ion) => ion.charge === charge && sameBody(ion.body, body)); }
+function sameBody(one, other) { return one === other.replace(/^\[(.*)\]$/, "$1"); }
 
 // src/chemistry/ions.ts
-var countsOf = (atoms) => new Map(atoms.map(({ element, count }) => [element === "[2H]" ? "H" : element, count]));
-var key = (counts) => [...counts].map(([element, count]) => `${element}${count}`).sort().join();
+function countsOf(atoms) { return new Map(atoms.map(({ element, count }) => [element === "[2H]" ? "H" : element, count])); }
+function key(counts) { return [...counts].map(([element, count]) => `${element}${count}`).sort().join(); }
+var loneSymbol = /^[A-Z][a-z]?$/;
 function atomsOfListed(body) {
+	if (loneSymbol.test(body)) return [{ element: body, count: 1 }];
 	const counts = /* @__PURE__ */ new Map();
 	const flat = body.replace(
 		/\(([^()]*)\)(\d*)/g,
@@ -478,29 +484,26 @@ function atomsOfListed(body) {
 	if (left !== "") throw new Error(`The list of ions has ${body}, which is no plain formula.`);
 	return [...counts].map(([element, count]) => ({ element, count }));
 }
-var lists;
-var byAtoms = () => lists != null ? lists : lists = {
-	strong: new Set(strongAcids.map((body) => key(countsOf(atomsOfListed(body))))),
-	weak: new Set(weakElectrolytes.map((body) => key(countsOf(atomsOfListed(body))))),
-	molecular: new Set(molecularSolutes.map((body) => key(countsOf(atomsOfListed(body)))))
-};
-function isListedSolute(formula) {
-	const atomKey = key(countsOf(anhydrousAtoms(formula)));
-	return Object.values(byAtoms()).some((list) => list.has(atomKey));
+function isAmong(list, counts) {
+	const symbols = [...counts.keys()];
+	const wanted2 = key(counts);
+	return list.some(
+		(body) => symbols.every((symbol) => body.includes(symbol)) && key(countsOf(atomsOfListed(body))) === wanted2
+	);
 }
-var knownIons;
-var ionLists = () => knownIons != null ? knownIons : knownIons = {
-	cations: listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })),
-	// Larger ones first: hydrogen carbonate is looked for before carbonate.
-	anions: listedAnions().filter(({ body }) => body !== "O" && body !== "O2").map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })).sort((one, other) => total(other.atoms) - total(one.atoms))
-};
-var total = (atoms) => atoms.reduce((sum, { count }) => sum + count, 0);
-var raised = (charge) => {
+function isListedSolute(formula) {
+	const counts = countsOf(anhydrousAtoms(formula));
+	return [strongAcids, weakElectrolytes, molecularSolutes].some((list) => isAmong(list, counts));
+}
+var knownCations;
+function cationsByAtoms() { return knownCations != null ? knownCations : knownCations = listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })); }
+function anionsAmong(counts) { return listedAnions().filter(({ body }) => body !== "O" && body !== "O2").filter(({ body }) => body.match(/[A-Z][a-z]?/g)?.every((symbol) => counts.has(symbol))).map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })); }
+function raised(charge) {
 	const digits = Math.abs(charge) === 1 ? "" : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(Math.abs(charge));
 	return digits + (charge < 0 ? "⁻" : "⁺");
-};
-var lowered = (body) => body.replace(/\d/g, (digit3) => "₀₁₂₃₄₅₆₇₈₉".charAt(Number(digit3)));
-var ionText = ({ body, charge }) => `${body.includes("(CN)") || body.includes("(OH)") ? `[${lowered(body)}]` : lowered(body)}${raised(charge)}`;
+}
+function lowered(body) { return body.replace(/\d/g, (digit3) => "₀₁₂₃₄₅₆₇₈₉".charAt(Number(digit3))); }
+function ionText({ body, charge }) { return `${body.includes("(CN)") || body.includes("(OH)") ? `[${lowered(body)}]` : lowered(body)}${raised(charge)}`; }
 function without(counts, atoms, times2) {
 	var _a;
 	const left = new Map(counts);
@@ -525,9 +528,9 @@ function possibleCounts(counts, atoms) {
 	return needed === most ? [needed] : [];
 }
 var elementsOfCations;
-var cationElements = () => elementsOfCations != null ? elementsOfCations : elementsOfCations = new Set(
-	ionLists().cations.flatMap(({ atoms }) => atoms.map(({ element }) => element)).filter((element) => element !== "O")
-);
+function cationElements() { return elementsOfCations != null ? elementsOfCations : elementsOfCations = new Set(
+	cationsByAtoms().flatMap(({ atoms }) => atoms.map(({ element }) => element)).filter((element) => element !== "O")
+); }
 function cationsFor(counts, charge, mayHoldAmmonium) {
 	var _a, _b;
 	const [next] = [...counts.keys()].filter((element) => element !== "N" && element !== "H");
@@ -535,14 +538,14 @@ function cationsFor(counts, charge, mayHoldAmmonium) {
 		if (counts.size === 0) return charge === 0 ? [] : void 0;
 		const nitrogen = counts.get("N");
 		const symbol = nitrogen === void 0 ? "H" : "NH4";
-		const ion = ionLists().cations.find(({ body }) => body === symbol);
+		const ion = cationsByAtoms().find(({ body }) => body === symbol);
 		if (!ion || symbol === "NH4" && !mayHoldAmmonium) return void 0;
 		const count2 = (_a = nitrogen != null ? nitrogen : counts.get("H")) != null ? _a : 0;
 		const left = without(counts, ion.atoms, count2);
 		return left.size === 0 && count2 === charge ? [{ ion, count: count2 }] : void 0;
 	}
 	const count = (_b = counts.get(next)) != null ? _b : 0;
-	for (const ion of ionLists().cations.filter(({ body }) => body === next)) {
+	for (const ion of cationsByAtoms().filter(({ body }) => body === next)) {
 		const left = without(counts, ion.atoms, count);
 		const rest = cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
 		if (rest) return [{ ion, count }, ...rest];
@@ -552,51 +555,50 @@ function cationsFor(counts, charge, mayHoldAmmonium) {
 function takenApart(formula) {
 	const counts = countsOf(anhydrousAtoms(formula));
 	const mayHoldAmmonium = /N\s*H\s*[4₄]|H4N/.test(formula.text);
-	for (const ion of ionLists().anions) {
+	for (const ion of anionsAmong(counts)) {
 		for (const count of possibleCounts(counts, ion.atoms)) {
 			const left = without(counts, ion.atoms, count);
 			const cations2 = cationsFor(left, -ion.charge * count, mayHoldAmmonium);
-			const hasHydrogen = (cations2 == null ? void 0 : cations2.some(({ ion: { body } }) => body === "H")) === true;
+			const hasHydrogen = cations2?.some(({ ion: { body } }) => body === "H") === true;
 			const isHalfDone = hasHydrogen && (cations2.length > 1 || ion.body.startsWith("H"));
 			if (cations2 && !isHalfDone) return { cations: cations2, anion: { ion, count } };
 		}
 	}
 	return void 0;
 }
-var refusal = (error) => failure({ ...error, argument: "formula", expected: "a strong electrolyte or a molecular solute" });
+function refusal(error) { return failure({ ...error, argument: "formula", expected: "a strong electrolyte or a molecular solute" }); }
 function ions(formula) {
 	const shown3 = quoted(formula.text);
 	if (formula.charge !== 0) {
 		return refusal({
 			code: "formula-with-charge",
-			received: `the ion ${shown3}`,
+			received: shown3,
 			advice: "Type the substance that is dissolved, without a charge."
 		});
 	}
 	const atoms = anhydrousAtoms(formula);
-	const atomKey = key(countsOf(atoms));
-	const { strong, weak, molecular } = byAtoms();
+	const counts = countsOf(atoms);
 	const weakRefusal = () => refusal({
 		code: "ions-weak",
-		received: `${shown3}, a weak electrolyte`,
-		advice: "Most of it stays whole in water: a formula alone cannot count its ions."
+		received: shown3,
+		advice: "Look up its acid or base constant: a formula alone can’t say how many ions there are."
 	});
-	if (weak.has(atomKey)) return weakRefusal();
+	if (isAmong(weakElectrolytes, counts)) return weakRefusal();
 	const salt = takenApart(formula);
-	const isAcid = (salt == null ? void 0 : salt.cations.every(({ ion: { body } }) => body === "H")) === true;
-	if (molecular.has(atomKey) && (!salt || isAcid)) {
+	const isAcid = salt?.cations.every(({ ion: { body } }) => body === "H") === true;
+	if (isAmong(molecularSolutes, counts) && (!salt || isAcid)) {
 		const [ion = ""] = formula.text.split(/[·•*.∙⋅‧・]/);
 		return success([{ ion: ion.trim(), count: 1, charge: 0, atoms }]);
 	}
 	if (!salt) {
 		return refusal({
 			code: "ions-unknown",
-			received: `${shown3}, which is not among those known here`,
+			received: shown3,
 			advice: "Look up how it dissolves, and count its ions by hand."
 		});
 	}
 	const { cations: cations2, anion } = salt;
-	if (isAcid && !strong.has(atomKey)) return weakRefusal();
+	if (isAcid && !isAmong(strongAcids, counts)) return weakRefusal();
 	const [only] = cations2;
 	const isHydroxide = cations2.length === 1 && anion.ion.body === "OH";
 	const saturated = isHydroxide && only ? saturatedHydroxides[only.ion.body] : void 0;
@@ -606,7 +608,7 @@ function ions(formula) {
 	if (isLow) {
 		return refusal({
 			code: "ions-sparingly",
-			received: `${shown3}, which dissolves below 1 g in 100 g of water`,
+			received: shown3,
 			advice: "Choose a salt that dissolves."
 		});
 	}
@@ -656,9 +658,9 @@ function likelySpellings(text) {
 // src/chemistry/lookAlikes.ts
 var otherSubstances = "Fe2O3 Fe3O4 FeO Al2O3 Cu2O CuO MgO CaO BaO SrO ZnO MnO2 SiO2 TiO2 Cr2O3 CrO3 PbO PbO2 HgO Ag2O Li2O Na2O K2O Na2O2 SO2 SO3 NO NO2 N2O N2O4 N2O5 CO P2O5 P4O10 Cl2 Cl2O O3 CCl4 CHCl3 CH2Cl2 PCl3 PCl5 SiCl4 SOCl2 NCl3 CaC2O4".split(" ");
 var others;
-var otherKeys = () => others != null ? others : others = new Set(otherSubstances.map((body) => atomsKey({ atoms: atomsOfListed(body) })));
-var commonFactor = (one, other) => other === 0 ? one : commonFactor(other, one % other);
-var isSmallest = (counts) => counts.reduce((factor, { count }) => commonFactor(count, factor), 0) === 1;
+function otherKeys() { return others != null ? others : others = new Set(otherSubstances.map((body) => atomsKey({ atoms: atomsOfListed(body) }))); }
+function commonFactor(one, other) { return other === 0 ? one : commonFactor(other, one % other); }
+function isSmallest(counts) { return counts.reduce((factor, { count }) => commonFactor(count, factor), 0) === 1; }
 function isListed(formula) {
 	if (formula.charge !== 0) return false;
 	if (otherKeys().has(atomsKey(formula)) || isListedSolute(formula)) return true;
@@ -670,13 +672,13 @@ var look = /0|(?<=[ACT])1|(?<=[AC])I(?![a-z])/g;
 var meantBy = { 0: "O", 1: "l", I: "l" };
 var placesMax = 6;
 var loneOne = /[A-Za-z)\]}]1(?!\d)/;
-var withLetters = (text, places, chosen) => places.reduce(
+function withLetters(text, places, chosen) { return places.reduce(
 	(written, place, bit) => chosen & 1 << bit ? written.slice(0, place) + meantBy[text.charAt(place)] + written.slice(place + 1) : written,
 	text
-);
+); }
 var answers = /* @__PURE__ */ new Map();
 var answersMax = 200;
-function lookAlikes(typed, text, read2) {
+function lookAlikes(typed, text, read3) {
 	const known2 = answers.get(text);
 	if (known2 !== void 0) return known2;
 	const places = [];
@@ -691,7 +693,7 @@ function lookAlikes(typed, text, read2) {
 	for (const choice of choices) {
 		const written = withLetters(text, places, choice);
 		if (loneOne.test(written)) continue;
-		const meant = read2(written);
+		const meant = read3(written);
 		if (meant.ok && isListed(meant.value)) found.push(written);
 		if (found.length === 2) break;
 	}
@@ -713,7 +715,7 @@ function notASolutionDensity(...densities) {
 	return {
 		code: "density-unlikely",
 		argument: found.argument,
-		expected: `the density of a solution, ${lightest} to ${heaviest} g/mL,`,
+		expected: `${lightest} to ${heaviest} g/mL`,
 		received: `${quoted(found.value)} g/mL`,
 		advice: isLikelyPerCubicMetre ? `Is it in kg/m³? Then type it with its unit, as in "${found.value} kg/m³".` : 'Is it in kg/m³ or g/L? Then type it with its unit, as in "1190 kg/m³".'
 	};
@@ -741,7 +743,7 @@ function notALine({
 				argument,
 				expected: "from 0 % to 100 %",
 				received: `${quoted(value)} %`,
-				advice: "Copy it once more from the table of densities."
+				advice: "Copy it again from the table of densities."
 			};
 		}
 	}
@@ -751,7 +753,7 @@ function notALine({
 		code: "lines-alike",
 		argument: isDensity ? "heavier_density" : "heavier_percent",
 		expected: "another value than that of the lighter line",
-		received: isDensity ? `${quoted(heavierDensity)} g/mL` : `${quoted(heavierPercent)} %`,
+		received: isDensity ? `the density ${quoted(heavierDensity)} g/mL` : `the mass percent ${quoted(heavierPercent)} %`,
 		advice: "Take two different lines of the table."
 	};
 }
@@ -773,16 +775,26 @@ function massPercentOfDensity({
 		argument: "density",
 		expected: "a density near those of the two lines",
 		received: `${quoted(density2)} g/mL`,
-		advice: "On their straight line that would be less than nothing or more than the whole: look at the mass and the volume."
+		advice: "On their straight line it would mean less than 0 % or more than 100 %. Check the mass and the volume."
 	});
 }
 
+// src/errors/placeInText.ts
+var shownWhole2 = 30;
+var shownBefore = 10;
+var shownBehind = 14;
+function placeInText({ text, from }) {
+	const [start, end] = [Math.max(0, from - shownBefore), from + shownBehind];
+	const around = text.length <= shownWhole2 ? text : `${start > 0 ? "…" : ""}${text.slice(start, end)}${end < text.length ? "…" : ""}`;
+	return `character ${from + 1} of “${around}”`;
+}
+
 // src/measurement/cellValue.ts
-var isBlank = (value) => value === void 0 || value === null || typeof value === "string" && value.trim() === "";
+function isBlank(value) { return value === void 0 || value === null || typeof value === "string" && value.trim() === ""; }
 
 // src/chemistry/splitCharge.ts
-var signOf = (mark) => /[+＋⁺]/.test(mark) ? 1 : -1;
-var size = (digits = "") => Number(digits.normalize("NFKC") || 1);
+function signOf(mark) { return /[+＋⁺]/.test(mark) ? 1 : -1; }
+function size(digits = "") { return Number(digits.normalize("NFKC") || 1); }
 var tailLength = 14;
 var clearShapes = [
 	{ shape: /\^\s*[({]?\s*(\d{0,2})\s*([+＋−–-])\s*[)}]?$/, size: 1, sign: 2 },
@@ -820,10 +832,10 @@ function splitCharge(text) {
 	}
 	return [asCharge, asSubscript];
 }
-var chargeText = ({ base, charge }) => {
+function chargeText({ base, charge }) {
 	const digits = Math.abs(charge) === 1 ? "" : String(Math.abs(charge));
 	return `${base}^${digits}${charge < 0 ? "-" : "+"}`;
-};
+}
 
 // src/chemistry/readFormula.ts
 var formulaLengthMax = 250;
@@ -835,12 +847,13 @@ var separators = "·•*.×,∙⋅‧・";
 var digit = /[0-9₀-₉]/;
 var raisedDigit = /[⁰¹²³⁴⁵⁶⁷⁸⁹]/;
 var heavyHydrogen = { D: "[2H]", T: "[3H]" };
-var capitalsExpected = "a formula with capital letters where symbols begin";
+var capitalsExpected = "a capital letter where each symbol begins";
+var formulaSigns = "symbols, numbers and brackets";
 var fractions = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
-var fractionSign = (value) => {
+function fractionSign(value) {
 	var _a;
 	return (_a = Object.keys(fractions).find((sign) => fractions[sign] === value)) != null ? _a : String(value);
-};
+}
 var Stop = class {
 	constructor(error) {
 		this.error = error;
@@ -872,9 +885,9 @@ var FormulaReader = class {
 			this.stop({
 				code: "bracket-not-closed",
 				at: unclosed.at,
-				expected: `“${wanted2}” to close the bracket at ${this.where(unclosed.at)}`,
-				received: "the end of the text",
-				advice: "Add the bracket, as in Ca(OH)2.",
+				expected: `“${wanted2}”`,
+				received: quoted(this.text),
+				advice: `Add “${wanted2}”, as in Ca(OH)2.`,
 				brief: `“${wanted2}” missing`
 			});
 		}
@@ -890,18 +903,13 @@ var FormulaReader = class {
 	stop(error) {
 		throw new Stop({ ...error, argument: this.argument, at: { text: this.text, from: error.at } });
 	}
-	/** A place in words, with the text around it. */
-	where(at) {
-		const around = this.text.length <= 30 ? this.text : `${at > 10 ? "…" : ""}${this.text.slice(Math.max(0, at - 10), at + 14)}${at + 14 < this.text.length ? "…" : ""}`;
-		return `character ${at + 1} of “${around}”`;
-	}
 	stopAtCoefficient() {
 		return this.stop({
 			code: "coefficient-before-formula",
 			at: 0,
 			expected: "a formula without a number before it",
 			received: quoted(this.text),
-			advice: "A number in front counts formula units in an equation, not atoms in one unit: leave it out."
+			advice: "Leave it out: in an equation it counts formula units, but here one unit is meant."
 		});
 	}
 	readOne() {
@@ -923,7 +931,7 @@ var FormulaReader = class {
 			this.stop({
 				code: "formula-character",
 				at: this.place,
-				expected: `symbols, numbers and brackets at ${this.where(this.place)}`,
+				expected: formulaSigns,
 				received: quoted(character),
 				advice: "Type a formula such as KBr or CuSO4·5H2O."
 			});
@@ -940,9 +948,9 @@ var FormulaReader = class {
 		this.stop({
 			code: "coefficient-out-of-range",
 			at,
-			expected: `the number of H2O at ${this.where(at)}`,
+			expected: "the number from the label",
 			received: quoted(this.text.charAt(at)),
-			advice: "Look on the label for how many of them one formula unit holds, as in CuSO4·5H2O."
+			advice: "It says how many H2O one formula unit holds, as in CuSO4·5H2O."
 		});
 	}
 	/** The digits from here on, as plain ones. */
@@ -957,16 +965,16 @@ var FormulaReader = class {
 			this.stop({
 				code: "subscript-zero",
 				at,
-				expected: `a whole number from 1 at ${this.where(at)}`,
+				expected: "a whole number from 1",
 				received: quoted(written),
-				advice: "Leave out what is not there; did you mean the letter O?"
+				advice: "Did you mean the letter O? Otherwise leave out what is not there."
 			});
 		}
 		if (written.length > String(numberMax).length) {
 			this.stop({
 				code: "subscript-too-large",
 				at,
-				expected: `a number up to ${numberMax} at ${this.where(at)}`,
+				expected: `the most is ${numberMax}`,
 				received: quoted(written),
 				advice: "Check the number of atoms."
 			});
@@ -997,7 +1005,7 @@ var FormulaReader = class {
 				this.stop({
 					code: "isotope-shape",
 					at,
-					expected: `one isotope in its own brackets at ${this.where(at)}`,
+					expected: "one isotope in its own brackets",
 					received: quoted(this.text.slice(at, at + 12)),
 					advice: "Write the isotope alone in the brackets, as in [13C]H4."
 				});
@@ -1007,21 +1015,21 @@ var FormulaReader = class {
 		this.parts.push({ kind: "element", element: label, count: this.countAfter() });
 	}
 	plainLabel(symbol) {
-		var _a, _b;
-		const label = (_b = heavyHydrogen[symbol]) != null ? _b : (_a = elements().get(symbol)) == null ? void 0 : _a.symbol;
+		var _a;
+		const label = (_a = heavyHydrogen[symbol]) != null ? _a : elementBySymbol(symbol)?.symbol;
 		return label != null ? label : this.stopAtSymbol(symbol);
 	}
 	isotope(symbol, massNumber, at) {
 		var _a;
-		const { atomicNumber } = (_a = elements().get(symbol)) != null ? _a : this.stopAtSymbol(symbol);
+		const { atomicNumber } = (_a = elementBySymbol(symbol)) != null ? _a : this.stopAtSymbol(symbol);
 		const mass = Number(massNumber);
 		if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
 			this.stop({
 				code: "isotope-unlikely",
 				at,
-				expected: `a mass number that ${symbol} can have at ${this.where(at)}`,
+				expected: `a mass number that ${symbol} can have`,
 				received: quoted(`${massNumber}${symbol}`),
-				advice: `It counts protons and neutrons, and ${symbol} has ${atomicNumber} protons. For a number of atoms write it after the symbol.`
+				advice: `A mass number counts protons and neutrons, and ${symbol} has ${atomicNumber} ${atomicNumber === 1 ? "proton" : "protons"}. Write a number of atoms after the symbol.`
 			});
 		}
 		return `[${mass}${symbol}]`;
@@ -1034,9 +1042,9 @@ var FormulaReader = class {
 			this.stop({
 				code: "isotope-shape",
 				at,
-				expected: `an isotope such as [13C] at ${this.where(at)}`,
+				expected: "an isotope such as [13C]",
 				received: quoted(this.text.slice(at, at + 12)),
-				advice: "Write the mass number and then the symbol between the brackets."
+				advice: "Write the mass number, then the symbol, as in [13C]."
 			});
 		}
 		this.readSymbol(massNumber, at);
@@ -1050,14 +1058,14 @@ var FormulaReader = class {
 	}
 	countLast(count, at) {
 		const last = this.parts.pop();
-		if ((last == null ? void 0 : last.count) !== 1) this.stopAtNumber(at);
+		if (last?.count !== 1) this.stopAtNumber(at);
 		this.parts.push({ ...last, count });
 	}
 	stopAtNumber(at) {
 		return this.stop({
 			code: "number-out-of-place",
 			at,
-			expected: `a symbol or a bracket before the number at ${this.where(at)}`,
+			expected: "a symbol or a bracket before the number",
 			received: quoted(this.text.slice(at, at + 6)),
 			advice: "Write each number after what it counts, as in H2O."
 		});
@@ -1067,8 +1075,8 @@ var FormulaReader = class {
 			this.stop({
 				code: "formula-too-deep",
 				at: this.place,
-				expected: `brackets at most ${depthMax} deep`,
-				received: `more at ${this.where(this.place)}`,
+				expected: `${depthMax} inside each other are the most`,
+				received: `“${mark}”`,
 				advice: "Write the formula with fewer brackets."
 			});
 		}
@@ -1084,9 +1092,9 @@ var FormulaReader = class {
 			this.stop({
 				code: "bracket-not-opened",
 				at,
-				expected: bracket ? `“${wanted2}” at ${this.where(at)}` : `a bracket that was opened before ${this.where(at)}`,
+				expected: bracket ? `“${wanted2}”` : "a bracket that was opened",
 				received: `“${mark}”`,
-				advice: bracket ? "Close each bracket with its own kind." : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
+				advice: bracket ? `The bracket that is open there ends with “${wanted2}”.` : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
 				brief: `“${mark}”`
 			});
 		}
@@ -1094,8 +1102,8 @@ var FormulaReader = class {
 			this.stop({
 				code: "bracket-empty",
 				at,
-				expected: `symbols between the brackets at ${this.where(bracket.at)}`,
-				received: "nothing between them",
+				expected: "symbols between the brackets",
+				received: quoted(this.text),
 				advice: "Fill the brackets or leave them out."
 			});
 		}
@@ -1112,7 +1120,7 @@ var FormulaReader = class {
 		this.stop({
 			code: "formula-character",
 			at,
-			expected: `symbols, numbers and brackets at ${this.where(at)}`,
+			expected: formulaSigns,
 			received: `the oxidation number ${quoted(`(${inside})`)}`,
 			advice: "Leave it out: the numbers of atoms say it, as in FeCl3."
 		});
@@ -1124,9 +1132,9 @@ var FormulaReader = class {
 			this.stop({
 				code: "separator-in-bracket",
 				at,
-				expected: `the bracket at ${this.where(bracket.at)} to be closed before “${mark}”`,
-				received: quoted(this.text),
-				advice: "Close it first, as in Ca(NO3)2·4H2O."
+				expected: "the bracket to be closed first",
+				received: `“${mark}”`,
+				advice: `Close “${bracket.mark}” first, as in Ca(NO3)2·4H2O.`
 			});
 		}
 		this.closeUnit();
@@ -1161,9 +1169,9 @@ var FormulaReader = class {
 		return this.stop({
 			code: "coefficient-out-of-range",
 			at,
-			expected: `a number over 0 and up to ${numberMax} at ${this.where(at)}`,
+			expected: `a number above 0, ${numberMax} at most`,
 			received: quoted(this.text.slice(at, at + 12)),
-			advice: "Write how many of them one formula unit holds, as in CuSO4·5H2O."
+			advice: "It says how many of them one formula unit holds, as in CuSO4·5H2O."
 		});
 	}
 	closeUnit() {
@@ -1173,16 +1181,16 @@ var FormulaReader = class {
 				at: 0,
 				expected: "a formula before its charge",
 				received: quoted(this.text),
-				advice: "Write what carries the charge, as in SO4^2-."
+				advice: "Write what has the charge, as in SO4^2-."
 			});
 		}
 		if (this.parts.length === 0) {
 			this.stop({
 				code: "formula-part-missing",
 				at: Math.min(this.place, this.end - 1),
-				expected: `a formula on both sides of the dot in “${this.shown()}”`,
-				received: "nothing on one side",
-				advice: "Write what is joined by the dot, as in CuSO4·5H2O."
+				expected: "a formula on both sides of the dot",
+				received: quoted(this.text),
+				advice: "Write a formula on both sides of the dot, as in CuSO4·5H2O."
 			});
 		}
 		const unit = { coefficient: this.coefficient, parts: this.parts };
@@ -1190,25 +1198,22 @@ var FormulaReader = class {
 			this.stop({
 				code: "subscript-not-whole",
 				at: this.unitAt - 1,
-				expected: `whole numbers after symbols at ${this.where(this.unitAt - 1)}`,
+				expected: "whole numbers after symbols",
 				received: quoted(this.text),
-				advice: "Atoms are counted in whole numbers; only water of hydration may have 0.5 before it."
+				advice: "Count atoms in whole numbers; only water of hydration may have 0.5 before it."
 			});
 		}
 		if (this.afterComma && !isWater(unit)) {
 			this.stop({
 				code: "formula-character",
 				at: this.unitAt - 1,
-				expected: `one formula, with a comma only before its water, at ${this.where(this.unitAt - 1)}`,
-				received: quoted(this.text),
+				expected: "one formula, with a comma only before its water",
+				received: "“,”",
 				advice: "Type one substance in each cell."
 			});
 		}
 		this.units.push(unit);
 		this.parts = [];
-	}
-	shown() {
-		return this.text.length > 40 ? `${this.text.slice(0, 39)}…` : this.text;
 	}
 	/** A small letter where a symbol should begin. */
 	stopAtCase(at) {
@@ -1219,8 +1224,8 @@ var FormulaReader = class {
 				code: "formula-character",
 				at: this.text.length - state.length,
 				expected: "a formula without a state of matter",
-				received: quoted(this.text),
-				advice: `Leave out ${state}.`
+				received: `the state of matter ${quoted(state)}`,
+				advice: "Leave it out."
 			});
 		}
 		this.offerSpellings(at);
@@ -1229,7 +1234,7 @@ var FormulaReader = class {
 			at,
 			expected: capitalsExpected,
 			received: quoted(this.text),
-			advice: `Look at ${this.where(at)}: write a symbol as in NaCl.`,
+			advice: `Look at ${placeInText({ text: this.text, from: at })}, and write symbols as in NaCl.`,
 			brief: "formula: capital letters"
 		});
 	}
@@ -1239,9 +1244,9 @@ var FormulaReader = class {
 		return this.stop({
 			code: "element-unknown",
 			at: this.place,
-			expected: `the symbol of an element at ${this.where(this.place)}`,
+			expected: "the symbol of an element",
 			received: quoted(shown3),
-			advice: "Check the spelling on the periodic table.",
+			advice: "Check it on the periodic table.",
 			brief: shown3
 		});
 	}
@@ -1267,8 +1272,8 @@ function readAsTyped(text, argument) {
 		return failure({
 			code: "charge-two-readings",
 			argument,
-			expected: `one reading of ${argument}`,
-			received: `${quoted(text)}, which could be ${both}`,
+			expected: both,
+			received: quoted(text),
 			advice: `Write the charge after ^, as in ${chargeText(reading2)}.`,
 			brief: `${both}?`,
 			at: { text, from: text.length - 2 }
@@ -1283,13 +1288,15 @@ function readAsTyped(text, argument) {
 		throw stopped;
 	}
 }
+var formulas = /* @__PURE__ */ new Map();
+var formulasMax = 200;
 function readFormula(cell, argument = "formula") {
 	if (typeof cell !== "string" || isBlank(cell)) {
 		return failure({
 			code: "formula-expected",
 			argument,
-			expected: "a formula such as KBr",
-			received: isBlank(cell) ? "nothing" : quoted(cell),
+			expected: "a formula as text, such as KBr",
+			received: quoted(cell),
 			advice: "Type the formula as text."
 		});
 	}
@@ -1298,14 +1305,20 @@ function readFormula(cell, argument = "formula") {
 		return failure({
 			code: "formula-too-long",
 			argument,
-			expected: `a formula of at most ${formulaLengthMax} characters`,
-			received: `${text.length} characters`,
+			expected: `it has ${text.length} characters, and a formula can have ${formulaLengthMax}`,
+			received: quoted(text),
 			advice: "Write repeated groups in brackets with a number, as in (CH2)10."
 		});
 	}
-	const read2 = readAsTyped(text, argument);
-	const meant = lookAlikes(read2, text, (other) => readAsTyped(other, argument));
-	if (meant.length === 0) return read2;
+	const known2 = formulas.get(text);
+	if (known2 !== void 0) return known2;
+	const read3 = readAsTyped(text, argument);
+	const meant = lookAlikes(read3, text, (other) => readAsTyped(other, argument));
+	if (meant.length === 0 && read3.ok) {
+		if (formulas.size >= formulasMax) formulas.clear();
+		formulas.set(text, read3);
+	}
+	if (meant.length === 0) return read3;
 	return lookAlikeError({ text, meant, argument });
 }
 var lookOf = { 0: "the digit 0", 1: "the digit 1", I: "a capital I" };
@@ -1323,8 +1336,8 @@ function lookAlikeError({
 	return failure({
 		code: "formula-look-alike",
 		argument,
-		expected: `a formula with ${[...letters].join(" and ")}`,
-		received: `${quoted(text)}, with ${[...typed].join(" and ")} there`,
+		expected: `${[...typed].join(" and ")} where a formula has ${[...letters].join(" and ")}`,
+		received: quoted(text),
 		advice: `Did you mean ${offer}? If not, type the number as a subscript such as ₂₀.`,
 		brief: `${offer}?`,
 		at: { text, from: (_a = places[0]) != null ? _a : 0 }
@@ -1332,16 +1345,16 @@ function lookAlikeError({
 }
 
 // src/chemistry/matchIon.ts
-var sameAtoms = (one, other) => one.length === other.length && one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count));
-var isHydronium = ({ charge, atoms }) => charge === 1 && sameAtoms(atoms, [
+function sameAtoms(one, other) { return one.length === other.length && one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count)); }
+function isHydronium({ charge, atoms }) { return charge === 1 && sameAtoms(atoms, [
 	{ element: "H", count: 3 },
 	{ element: "O", count: 1 }
-]);
+]); }
 function matchIon(text, present) {
 	for (const { base, charge } of splitCharge(text.trim())) {
-		const read2 = readFormula(base);
-		const ion = read2.ok ? assembled({ ...read2.value, charge }) : void 0;
-		const atoms = ion && isHydronium(ion) ? [{ element: "H", count: 1 }] : ion == null ? void 0 : ion.atoms;
+		const read3 = readFormula(base);
+		const ion = read3.ok ? assembled({ ...read3.value, charge }) : void 0;
+		const atoms = ion && isHydronium(ion) ? [{ element: "H", count: 1 }] : ion?.atoms;
 		const found = atoms && present.find((one) => one.charge === charge && sameAtoms(one.atoms, atoms));
 		if (found) return success(found);
 	}
@@ -1361,9 +1374,9 @@ function notAShare(value, argument) {
 	return {
 		code: "purity-out-of-range",
 		argument,
-		expected: "more than 0 % and at most 100 %",
+		expected: "above 0 % and at most 100 %",
 		received: `${quoted(value)} %`,
-		advice: "A part cannot be more than the whole: look at the label of the bottle."
+		advice: "Check the label of the bottle."
 	};
 }
 function pureShare(purity) {
@@ -1393,8 +1406,8 @@ function namedIon(formula, ion) {
 			code: "ion-none",
 			argument: "formula",
 			expected: "a substance that gives ions in water",
-			received: `${quoted(formula.text)}, which stays whole`,
-			advice: "Its molecules are the particles: their molarity is that of the solution."
+			received: quoted(formula.text),
+			advice: "Its particles are molecules: use the molarity of the solution."
 		});
 	}
 	const matched = matchIon(ion, present.value);
@@ -1457,385 +1470,439 @@ function wasteOf({ atoms }, {
 		var _a2;
 		return (_a2 = collected[element]) != null ? _a2 : "";
 	}).find((name) => name !== "")) != null ? _a : "";
-	const drain = (_b = substance == null ? void 0 : substance.drain) != null ? _b : "no";
-	const isAllowed = drain === "yes" || typeof drain === "object" && ((_c = massPercent != null ? massPercent : substance == null ? void 0 : substance.soldPercent) != null ? _c : 100) <= drain.upTo;
+	const drain = (_b = substance?.drain) != null ? _b : "no";
+	const isAllowed = drain === "yes" || typeof drain === "object" && ((_c = massPercent != null ? massPercent : substance?.soldPercent) != null ? _c : 100) <= drain.upTo;
 	const goesTo = isAllowed && metal === "" && codes.every((code) => mild.test(code)) ? "drain" : "waste beaker";
 	return { goesTo, metal };
 }
 
+// src/errors/argumentName.ts
+var spoken = new Map(
+	Object.entries({
+		accepted: "accepted value",
+		atomic_weight_decimals: "number of atomic-weight decimals",
+		entries: "column of entries",
+		figures: "number of figures",
+		first: "first value",
+		formula_1: "first formula",
+		formula_2: "second formula",
+		from: "unit to convert from",
+		given: "given table",
+		given_names: "row of given names",
+		given_values: "row of given values",
+		grams: "mass",
+		grams_1: "first mass",
+		grams_2: "second mass",
+		help_wanted: "column of help wanted",
+		kind: "kind of glassware",
+		level: "level of help",
+		measured: "measured value",
+		moles: "amount",
+		number_as_text: "number",
+		own_hints: "table of own hints",
+		purity_percent: "purity",
+		second: "second value",
+		settings: "table of settings",
+		signed: "choice of sign",
+		solvent_grams: "mass of solvent",
+		stages: "number of stages",
+		steps: "column of steps",
+		ties: "rounding of ties",
+		to: "unit to convert to",
+		tolerance_percent: "tolerance"
+	})
+);
+function argumentName(argument) {
+	var _a;
+	return (_a = spoken.get(argument)) != null ? _a : argument.replace(/_/g, " ");
+}
+function theArgument(argument) { return /^(?:the |each |line|[^a-z])/.test(argument) ? argument : `the ${argumentName(argument)}`; }
+
+// src/errors/filledText.ts
+function filledText(template, fillings2) { return template.replace(/\{(\w+)\}/g, (_, name) => {
+	var _a;
+	return (_a = fillings2[name]) != null ? _a : "";
+}).replace(/^[a-z]/, (letter) => letter.toUpperCase()); }
+
 // src/errors/messages.ts
+var unfit = "{received} can’t be used for {the}: ";
 var messages = {
 	// measurement
 	"number-expected": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: number expected"
+		full: "{received} can’t be read as a number for {the}. {advice}",
+		short: "⚠ {name}: not a number"
 	},
 	"number-two-readings": {
-		full: "Expected one reading of {argument}, received {received}. {advice}",
+		full: "{received} for {the} could be {expected}. {advice}",
 		short: "⚠ {brief}?"
 	},
 	"number-out-of-range": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: power of ten"
+		full: `${unfit}it must be {expected}. {advice}`,
+		short: "⚠ {name}: power of ten?"
 	},
 	"figures-out-of-range": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} can’t be the number of significant figures. {advice}",
 		short: "⚠ figures: 1 to 30"
 	},
 	"accepted-zero": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "With an accepted value of {received} there is no percent error. {advice}",
 		short: "⚠ accepted is 0"
 	},
 	"mean-zero": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "The mean of {received} is 0, so there is no percent difference. {advice}",
 		short: "⚠ mean is 0"
 	},
 	"quantity-expected": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {brief} expected"
+		full: "{received} can’t be used for {the}. {advice}",
+		short: "⚠ not {brief}"
 	},
 	"unit-other-kind": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} can’t be used for {the}. {advice}",
 		short: "⚠ {brief}"
 	},
 	"unit-unknown": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received}: “{brief}” is not a unit known here. {advice}",
 		short: "⚠ unit: {brief}?"
 	},
 	"percent-two-readings": {
-		full: "Expected one reading of {argument}, received {received}. {advice}",
+		full: "{received} for {the} could be {expected}. {advice}",
 		short: "⚠ {brief}?"
 	},
 	"not-above-zero": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument} not above 0"
+		full: `${unfit}it must be {expected}. {advice}`,
+		short: "⚠ {name} not above 0"
 	},
 	"below-zero": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument} below 0"
+		full: `${unfit}it must be {expected}. {advice}`,
+		short: "⚠ {name} below 0"
 	},
 	"glassware-size": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is not {expected}. {advice}",
 		short: "⚠ size: {brief}"
 	},
 	// chemistry: formulas and ions
 	"formula-expected": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ formula expected"
+		full: `${unfit}type {expected}.`,
+		short: "⚠ not a formula"
 	},
 	"formula-too-long": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is too long: {expected}. {advice}",
 		short: "⚠ formula too long"
 	},
 	"formula-too-deep": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received}{at} is one bracket too many: {expected}. {advice}",
 		short: "⚠ formula: too many brackets"
 	},
 	"formula-case": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received} needs {expected}. {advice}",
 		short: "⚠ {brief}"
 	},
 	"formula-character": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received}{at} doesn’t belong in a formula. {advice}",
 		short: "⚠ formula: other character"
 	},
 	"formula-part-missing": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "Part of the formula is missing{at}. {advice}",
 		short: "⚠ formula: part missing"
 	},
 	"element-unknown": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received}{at} is not the symbol of an element. {advice}",
 		short: "⚠ element {brief}?"
 	},
 	"bracket-not-closed": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "The bracket{at} is never closed. {advice}",
 		short: "⚠ formula: {brief}"
 	},
 	"bracket-not-opened": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received}{at} closes no bracket. {advice}",
 		short: "⚠ formula: {brief} out of place"
 	},
 	"bracket-empty": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "The brackets that end{at} are empty. {advice}",
 		short: "⚠ formula: empty brackets"
 	},
 	"separator-in-bracket": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received}{at} stands inside an open bracket. {advice}",
 		short: "⚠ formula: bracket still open"
 	},
 	"coefficient-before-formula": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received} begins with a number. {advice}",
 		short: "⚠ formula: number in front"
 	},
 	"coefficient-out-of-range": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received}{at} doesn’t say how many: write {expected}. {advice}",
 		short: "⚠ formula: number after the dot"
 	},
 	"number-out-of-place": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "The number{at} has nothing before it to count. {advice}",
 		short: "⚠ formula: number out of place"
 	},
 	"subscript-zero": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received}{at} can’t be a number of atoms. {advice}",
 		short: "⚠ formula: 0 after a symbol"
 	},
 	"subscript-too-large": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received}{at} is too many: {expected}. {advice}",
 		short: "⚠ formula: number too large"
 	},
 	"subscript-not-whole": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "The number{at} isn’t whole. {advice}",
 		short: "⚠ formula: whole numbers"
 	},
 	"isotope-shape": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received}{at} can’t be read as an isotope. {advice}",
 		short: "⚠ isotope as in [13C]"
 	},
 	"isotope-unlikely": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received}{at} can’t be an isotope. {advice}",
 		short: "⚠ mass number?"
 	},
 	"formula-look-alike": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received} has {expected}. {advice}",
 		short: "⚠ {brief}"
 	},
 	"charge-two-readings": {
-		full: "Expected one reading of {argument}, received {received}. {advice}",
+		full: "{received} could be {expected}. {advice}",
 		short: "⚠ {brief}"
 	},
 	"formula-with-charge": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is an ion, not a whole substance. {advice}",
 		short: "⚠ substance without a charge"
 	},
 	"atomic-weight-none": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "{received} has no standard atomic weight, as none of its isotopes is stable. {advice}",
 		short: "⚠ {brief}: no atomic weight"
 	},
 	"element-not-in-formula": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is not in the formula. Choose {expected}.",
 		short: "⚠ no {brief} in it"
 	},
 	"ions-weak": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is a weak electrolyte: most of it stays whole in water. {advice}",
 		short: "⚠ weak: mostly undissociated"
 	},
 	"ions-sparingly": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} hardly dissolves: less than 1 g in 100 g of water. {advice}",
 		short: "⚠ hardly dissolves"
 	},
 	"ions-unknown": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "The ions of {received} are not known here. {advice}",
 		short: "⚠ ions not known here"
 	},
 	"ion-not-in-formula": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is not an ion of this substance. Type {expected}, with its charge.",
 		short: "⚠ ion: {brief}?"
 	},
 	"ion-none": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} gives no ions in water: it stays whole. {advice}",
 		short: "⚠ gives no ions"
 	},
 	"molarity-above-saturated": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is more than dissolves: {expected}. {advice}",
 		short: "⚠ more than dissolves"
 	},
 	// chemistry: solutions
 	"density-unlikely": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument} in kg/m³?"
+		full: "{received} is not a likely density: solutions have {expected}. {advice}",
+		short: "⚠ {name} in kg/m³?"
 	},
 	"purity-out-of-range": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: 0 to 100 %"
+		full: `${unfit}it must be {expected}. {advice}`,
+		short: "⚠ {name}: 0 to 100 %"
 	},
 	"final-below-stock-volume": {
-		full: "Expected {argument} to be {expected}, received {received}. {advice}",
+		full: "A final volume of {received} is less than the stock taken, {expected}. {advice}",
 		short: "⚠ final volume too small"
 	},
 	"factor-not-above-one": {
-		full: "Expected {argument} to be {expected}, received {received}. {advice}",
+		full: "{received} can’t be a dilution factor: it must be {expected}. {advice}",
 		short: "⚠ factor not above 1"
 	},
 	"stages-out-of-range": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} can’t be the number of stages: it must be {expected}. {advice}",
 		short: "⚠ stages: 1 to 100"
 	},
 	"percent-of-line": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: 0 to 100 %"
+		full: `${unfit}it must be {expected}. {advice}`,
+		short: "⚠ {name}: 0 to 100 %"
 	},
 	"percent-beyond-line": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument} far off the two lines"
+		full: "{received} is too far from the two lines of the table. {advice}",
+		short: "⚠ {name} far from the two lines"
 	},
 	"lines-alike": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "Both lines have {received}. {advice}",
 		short: "⚠ two lines alike"
 	},
 	"percent-unclear": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} could be {expected}. {advice}",
 		short: "⚠ % w/w or % w/v?"
 	},
 	"concentration-unit-unknown": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: unit"
+		full: "{received} is not a unit that can be converted here. Type {expected}.",
+		short: "⚠ unit of concentration?"
 	},
 	"conversion-needs": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{advice} Give {expected}.",
 		short: "⚠ {brief} needed"
 	},
 	"solute-over-whole": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} would be more solute than solution. {advice}",
 		short: "⚠ more solute than solution"
 	},
 	"target-not-below-stock": {
-		full: "Expected {argument} to be {expected}, received {received}. {advice}",
+		full: "A target of {received} is not below the stock, {expected}. {advice}",
 		short: "⚠ target not below stock"
 	},
 	// workbook
 	"plan-without-lines": {
-		full: "Expected {expected} in {argument}, received {received}. {advice}",
+		full: "No {expected} was found in {received}. {advice}",
 		short: "⚠ no lines in the Plan"
 	},
 	"plan-setting": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{argument} {received}. {advice}",
 		short: "⚠ setting"
 	},
 	"plan-line": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{argument}: {received}. {advice}",
 		short: "⚠ line of the Plan"
 	},
 	// lab: a quantity and what it is given
 	"quantity-unknown": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is not a quantity known here. {advice}",
 		short: "⚠ quantity unknown"
 	},
 	"given-shape": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "The given table has {received}, but needs two: name and value. {advice}",
 		short: "⚠ given: two columns"
 	},
 	"given-unknown": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is not used here. {advice}",
 		short: "⚠ given: {brief}"
 	},
 	"given-twice": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is given twice. {advice}",
 		short: "⚠ given twice: {brief}"
 	},
 	"given-missing": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{the} is missing. {advice}",
 		short: "⚠ {brief} missing"
 	},
 	// lab: hints, readings, numbers for teams
 	"hint-level": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} is not a level of help. {advice}",
 		short: "⚠ level 1, 2 or 3"
 	},
 	"lesson-setting": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "The setting “{argument}” can’t be {received}. Type {expected} in the Plan.",
 		short: "⚠ setting"
 	},
 	"numbers-shelf": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: `${unfit}it needs {expected}. {advice}`,
 		short: "⚠ not with this shelf"
 	},
 	"numbers-solute": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{received} can’t be used here: this activity needs {expected}. {advice}",
 		short: "⚠ solute"
 	},
 	"numbers-start": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: `${unfit}it needs {expected}. {advice}`,
 		short: "⚠ number to start from"
 	},
 	"nothing-to-picture": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "The picture needs {expected}, and there is {received}. {advice}",
 		short: "⚠ nothing to draw"
 	},
 	"particles-too-far-apart": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "The picture needs {expected}, but {received}. {advice}",
 		short: "⚠ too far apart to draw"
 	},
 	// functions: cells and ranges
 	"ranges-unfit": {
-		full: "Expected {expected}, received {received}. {advice}",
+		full: "These ranges don’t fit each other: {received}. {advice}",
 		short: "⚠ ranges do not fit"
 	},
 	"one-cell-only": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: one cell only"
+		full: "Give {expected} for {the}, not {received}. {advice}",
+		short: "⚠ {name}: one cell only"
 	},
 	"columns-only": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: one column only"
+		full: "Give {expected} for {the}, not {received}. {advice}",
+		short: "⚠ {name}: one column only"
 	},
 	"range-shape": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: other shape"
+		full: "{the} has {received}, but needs {expected}. {advice}",
+		short: "⚠ {name}: other shape"
 	},
 	"range-missing": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument} missing"
+		full: "{the} is missing. Select {expected}.",
+		short: "⚠ {name} missing"
 	},
 	"arguments-too-many": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "{argument} got {received} arguments and takes {expected}. {advice}",
 		short: "⚠ too many arguments"
 	},
 	"cell-missing": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument} missing"
+		full: "{the} is blank. Type it or point to its cell: {expected}.",
+		short: "⚠ {name} missing"
 	},
 	"cell-holds-error": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: an error"
+		full: "The cell for {the} holds {received}. {advice}",
+		short: "⚠ {name}: an error"
 	},
 	"whole-number-expected": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: whole number"
+		full: `${unfit}type {expected}.`,
+		short: "⚠ {name}: whole number"
 	},
 	"yes-or-no-expected": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: TRUE or FALSE"
+		full: `${unfit}type {expected}.`,
+		short: "⚠ {name}: TRUE or FALSE"
 	},
 	"text-expected": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: text expected"
+		full: "{received} can’t be used for {the}. {advice}",
+		short: "⚠ {name}: not text"
 	},
 	"text-too-long": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: too long"
+		full: "{received} is too long for {the}. {advice}",
+		short: "⚠ {name}: too long"
 	},
 	"ratio-two-readings": {
-		full: "Expected one reading of {argument}, received {received}. {advice}",
+		full: "{received} could be a factor of {expected}. {advice}",
 		short: "⚠ {brief}?"
 	},
 	"choice-unknown": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: not one of the choices"
+		full: `${unfit}type {expected}.`,
+		short: "⚠ {name}: not one of the choices"
 	},
 	"out-of-limits": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
-		short: "⚠ {argument}: {expected}"
+		full: "{received} can’t be {the}. {advice}",
+		short: "⚠ {name}: {expected}"
 	},
 	"target-zero": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "A target of 0 needs {expected}. {advice}",
 		short: "⚠ target 0 needs a tolerance"
 	},
 	"result-not-finite": {
-		full: "Expected {expected} for {argument}, received {received}. {advice}",
+		full: "The result for {the} is beyond any number that a cell can hold. {advice}",
 		short: "⚠ result beyond all numbers"
 	}
 };
 
 // src/errors/errorText.ts
-var filled = (template, error) => template.replace(
-	/\{(argument|expected|received|advice|brief)\}/g,
-	(_, name) => {
-		var _a;
-		return String((_a = error[name]) != null ? _a : "");
-	}
-);
-var errorText = (error) => filled(messages[error.code].full, error);
-var shortErrorText = (error) => filled(messages[error.code].short, error);
+function fillings({ argument, expected, received, advice, brief, at }) {
+	return {
+		argument,
+		name: argumentName(argument),
+		the: theArgument(argument),
+		at: at ? ` at ${placeInText(at)}` : "",
+		expected,
+		received,
+		advice,
+		brief
+	};
+}
+function errorText(error) { return filledText(messages[error.code].full, fillings(error)); }
+function shortErrorText(error) { return filledText(messages[error.code].short, fillings(error)); }
 
 // src/functions/asCell.ts
 function asCell(result, place) {
@@ -1854,14 +1921,14 @@ function computed(entry, values) {
 		argument: entry.name,
 		expected: "values with a result that a number can hold",
 		received: "values whose result is beyond that",
-		advice: "Look for a number that is far too big or far too small."
+		advice: "Look for a number that is far too large or far too small."
 	});
 }
-var isAllFinite = (value) => Array.isArray(value) ? value.every(isAllFinite) : typeof value !== "number" || Number.isFinite(value);
+function isAllFinite(value) { return Array.isArray(value) ? value.every(isAllFinite) : typeof value !== "number" || Number.isFinite(value); }
 
 // src/functions/grid.ts
-var isList = (value) => Array.isArray(value);
-var isDate = (value) => Object.prototype.toString.call(value) === "[object Date]";
+function isList(value) { return Array.isArray(value); }
+function isDate(value) { return Object.prototype.toString.call(value) === "[object Date]"; }
 function cellOf(value) {
 	if (value === void 0 || value === null) return void 0;
 	if (typeof value === "string" || typeof value === "number" || typeof value === "boolean" || isDate(value)) {
@@ -1875,16 +1942,16 @@ function gridOf(argument) {
 	const columns = Math.max(1, ...rows.map((row) => row.length));
 	return rows.map((row) => Array.from({ length: columns }, (_, column) => cellOf(row[column])));
 }
-var shapeOf = (grid) => {
-	var _a, _b;
-	return { rows: grid.length, columns: (_b = (_a = grid[0]) == null ? void 0 : _a.length) != null ? _b : 1 };
-};
-var isOneCell = ({ rows, columns }) => rows === 1 && columns === 1;
-var cellAt = (grid, row, column) => {
+function shapeOf(grid) {
+	var _a;
+	return { rows: grid.length, columns: (_a = grid[0]?.length) != null ? _a : 1 };
+}
+function isOneCell({ rows, columns }) { return rows === 1 && columns === 1; }
+function cellAt(grid, row, column) {
 	const line = grid.length === 1 ? grid[0] : grid[row];
-	return (line == null ? void 0 : line.length) === 1 ? line[0] : line == null ? void 0 : line[column];
-};
-var isAllBlank = (grid) => grid.every((row) => row.every(isBlank));
+	return line?.length === 1 ? line[0] : line?.[column];
+}
+function isAllBlank(grid) { return grid.every((row) => row.every(isBlank)); }
 function shapeText({ rows, columns }) {
 	const rowsText = `${rows} ${rows === 1 ? "row" : "rows"}`;
 	const columnsText = `${columns} ${columns === 1 ? "column" : "columns"}`;
@@ -1905,7 +1972,7 @@ function commonShape(shapes) {
 				code: "ranges-unfit",
 				argument: other.name,
 				expected: "ranges that fit each other",
-				received: `${shapeText(first)} for ${first.name} and ${shapeText(other)} for ${other.name}`,
+				received: `${shapeText(first)} for ${theArgument(first.name)} and ${shapeText(other)} for ${theArgument(other.name)}`,
 				advice: `Make both cover the same ${side}, or give one cell.`
 			});
 		}
@@ -1914,13 +1981,19 @@ function commonShape(shapes) {
 	return success(common);
 }
 
+// src/measurement/patternOnUse.ts
+function patternOnUse(source, flags) {
+	let pattern;
+	return () => pattern != null ? pattern : pattern = new RegExp(source, flags);
+}
+
 // src/measurement/decimalReadings.ts
-var ungrouped = (text, mark) => {
+function ungrouped(text, mark) {
 	if (!text.includes(mark)) return text;
 	const groups = text.split(mark);
 	return /^[1-9][0-9]{0,2}( [0-9]{3})+$/.test(groups.join(" ")) ? groups.join("") : void 0;
-};
-var reading = (whole, fraction) => whole === void 0 ? [] : [{ whole, fraction }];
+}
+function reading(whole, fraction) { return whole === void 0 ? [] : [{ whole, fraction }]; }
 function decimalReadings(body, decimalMark) {
 	const points = body.split(".").length - 1;
 	const commas = body.split(",").length - 1;
@@ -1953,11 +2026,11 @@ function otherReading(body, decimalMark) {
 	if (!/^[1-9][0-9]{0,2}[.,][0-9]{3}$/.test(body)) return void 0;
 	const [taken] = decimalReadings(body, decimalMark);
 	const [whole = "", fraction = ""] = body.split(/[.,]/);
-	return (taken == null ? void 0 : taken.fraction) === void 0 ? { whole, fraction } : { whole: whole + fraction, fraction: void 0 };
+	return taken?.fraction === void 0 ? { whole, fraction } : { whole: whole + fraction, fraction: void 0 };
 }
 
 // src/measurement/restAfter.ts
-var restAfter = (text, { end }) => text.slice(end).replace(/[\u200b\u2060]/g, "").trim();
+function restAfter(text, { end }) { return text.slice(end).replace(/[\u200b\u2060]/g, "").trim(); }
 
 // src/measurement/scanNumber.ts
 var space = /[\s\u200b\u2060]/;
@@ -1980,9 +2053,9 @@ function scanNumber(text) {
 		if (isHere) at += 1;
 		return isHere;
 	};
-	const attempt = (read2) => {
+	const attempt = (read3) => {
 		const before = at;
-		const found = read2();
+		const found = read3();
 		if (found === void 0) at = before;
 		return found;
 	};
@@ -2091,14 +2164,14 @@ function numberOfOtherMark(scanned, { cell, decimalMark }) {
 	const reading2 = otherReading(scanned.body, decimalMark);
 	return reading2 && typedNumber(reading2, scanned, cell);
 }
-var shownReading = ({ whole, fraction }) => fraction === void 0 ? whole : `${whole}.${fraction}`;
+function shownReading({ whole, fraction }) { return fraction === void 0 ? whole : `${whole}.${fraction}`; }
 function typedNumber({ whole, fraction }, scanned, typed) {
 	var _a;
 	const { exponent, hasExponent, negative } = scanned;
 	const digits = whole + (fraction != null ? fraction : "");
 	const significant = digits.replace(/^0+/, "");
 	const isWhole2 = fraction === void 0 && !hasExponent;
-	const lastPlace = exponent - ((_a = fraction == null ? void 0 : fraction.length) != null ? _a : 0);
+	const lastPlace = exponent - ((_a = fraction?.length) != null ? _a : 0);
 	const decimal = shiftedDecimal({ digits, lastPlace, negative });
 	return {
 		value: Number(decimal),
@@ -2110,36 +2183,36 @@ function typedNumber({ whole, fraction }, scanned, typed) {
 		typed
 	};
 }
-var notANumber = (cell, argument) => failure({
+function notANumber(cell, argument) { return failure({
 	code: "number-expected",
 	argument,
 	expected: "a number such as 0.25",
 	received: quoted(cell),
-	advice: "Type a number, with digits only and at most one decimal mark."
-});
-var twoReadings = (cell, argument, both) => failure({
+	advice: "Type digits with at most one decimal mark, such as 0.25."
+}); }
+function twoReadings(cell, argument, both) { return failure({
 	code: "number-two-readings",
 	argument,
 	expected: both,
-	received: `${quoted(cell)}, which could be ${both}`,
-	advice: "Type it one of those two ways.",
+	received: quoted(cell),
+	advice: "Type the one you mean.",
 	brief: both
-});
-var outOfRange = (cell, argument) => failure({
+}); }
+function outOfRange(cell, argument) { return failure({
 	code: "number-out-of-range",
 	argument,
-	expected: "a number between 10^-300 and 10^300",
+	expected: "between 10^-300 and 10^300",
 	received: quoted(cell),
-	advice: "Look at its power of ten."
-});
+	advice: "Check its power of ten."
+}); }
 
 // src/measurement/unitTable.generated.ts
 var unitTable = {
-	volume: "L|1e3 dL|1e2 cL|1e1 mL|1e0 µL|1e-3 dm³|1e3 cm³|1e0 m³|1e6",
-	mass: "kg|1e3 g|1e0 mg|1e-3 µg|1e-6 ng|1e-9",
-	amount: "kmol|1e3 mol|1e0 mmol|1e-3 µmol|1e-6",
-	concentration: "mol/L|1e0 mmol/L|1e-3 mol/dm³|1e0 M|1e0 mM|1e-3 µM|1e-6 µmol/L|1e-6",
-	density: "g/mL|1e0 g/cm³|1e0 kg/m³|1e-3"
+	volume: "L|1e3 dL|1e2 cL|1e1 mL|1e0 µL|1e-3|μL dm³|1e3|dm3 cm³|1e0|cm3 m³|1e6|m3",
+	mass: "kg|1e3 g|1e0 mg|1e-3 µg|1e-6|μg ng|1e-9",
+	amount: "kmol|1e3 mol|1e0 mmol|1e-3 µmol|1e-6|μmol",
+	concentration: "mol/L|1e0 mmol/L|1e-3 mol/dm³|1e0|mol/dm3 M|1e0 mM|1e-3 µM|1e-6|μM µmol/L|1e-6|μmol/L",
+	density: "g/mL|1e0 g/cm³|1e0|g/cm3 kg/m³|1e-3|kg/m3"
 };
 
 // src/measurement/unit.ts
@@ -2191,16 +2264,18 @@ function symbolOfWord(text) {
 	return isCubic === void 0 ? void 0 : `${(_c = prefixes[size2]) != null ? _c : ""}m3`;
 }
 var percentSign = /^(?:(?:w\/w|m\/m|wt|mass)?(?:%|percent)|(?:%|percent)(?:\(?(?:w\/w|m\/m|wt)\)?|by(?:mass|weight)))$/i;
-var plain = (text) => text.normalize("NFKC").replace(/[−–]/g, "-").replace(/\^/g, "").trim().replace(/\s*\.$/, "");
+function plain(text) { return text.normalize("NFKC").replace(/[−–]/g, "-").replace(/\^/g, "").trim().replace(/\s*\.$/, ""); }
 var known;
 function knownUnits() {
+	var _a, _b;
 	if (known) return known;
 	known = /* @__PURE__ */ new Map();
 	for (const [kind, row] of Object.entries(unitTable)) {
 		for (const pair of row.split(" ")) {
-			const symbol = pair.slice(0, pair.indexOf("|"));
-			const power = Number(pair.split("|1e")[1]);
-			known.set(plain(symbol), { kind, symbol, power });
+			const columns = pair.split("|");
+			const symbol = (_a = columns[0]) != null ? _a : "";
+			const power = Number(columns[1]?.slice("1e".length));
+			known.set((_b = columns[2]) != null ? _b : symbol, { kind, symbol, power });
 		}
 	}
 	known.set("%", { kind: "percent", symbol: "%", power: 0 });
@@ -2256,21 +2331,17 @@ function unitsOfKind(kind) {
 // src/measurement/readQuantity.ts
 var longestQuantity = 100;
 var called = {
-	volume: { one: "a volume", example: "200 mL", advice: "Type the volume of solution you want." },
-	mass: { one: "a mass", example: "2.5 g", advice: "Type a mass in grams, or with its unit." },
-	amount: { one: "an amount", example: "0.25 mol", advice: "Type an amount in moles, or with its unit." },
-	concentration: {
-		one: "a concentration",
-		example: "0.3 mol/L",
-		advice: "Type a concentration in mol/L, or with its unit."
-	},
-	density: { one: "a density", example: "1.05 g/mL", advice: "Type a density in g/mL, or with its unit." },
-	percent: { one: "a percentage", example: "98 %", advice: "Type a percentage, as in 98 or 98 %." }
+	volume: { one: "a volume", example: "200 mL" },
+	mass: { one: "a mass", example: "2.5 g" },
+	amount: { one: "an amount", example: "0.25 mol" },
+	concentration: { one: "a concentration", example: "0.3 mol/L" },
+	density: { one: "a density", example: "1.05 g/mL" },
+	percent: { one: "a percentage", example: "98 %" }
 };
-var nameOfKind = (kind) => kind === "molar mass" || kind === "molality" ? `a ${kind}` : called[kind].one;
-var nameOfUnit = ({ kind, symbol }) => kind === "density" && !/^(?:g\/mL|g\/cm³|kg\/m³)$/.test(symbol) ? "a mass concentration" : nameOfKind(kind);
-var wanted = (kind) => `${called[kind].one} such as ${called[kind].example}`;
-var bareName = (kind) => called[kind].one.replace(/an? /, "");
+function nameOfKind(kind) { return kind === "molar mass" || kind === "molality" ? `a ${kind}` : called[kind].one; }
+function nameOfUnit({ kind, symbol }) { return kind === "density" && !/^(?:g\/mL|g\/cm³|kg\/m³)$/.test(symbol) ? "a mass concentration" : nameOfKind(kind); }
+function wanted(kind) { return `${called[kind].one} such as ${called[kind].example}`; }
+function bareName(kind) { return called[kind].one.replace(/an? /, ""); }
 function readQuantity(cell, kind, argument, options = {}) {
 	var _a;
 	const refused = () => failure({
@@ -2278,8 +2349,8 @@ function readQuantity(cell, kind, argument, options = {}) {
 		argument,
 		expected: wanted(kind),
 		received: quoted(cell),
-		advice: called[kind].advice,
-		brief: bareName(kind)
+		advice: `Give ${wanted(kind)}.`,
+		brief: called[kind].one
 	});
 	if (typeof cell === "number") return withoutUnit(readNumber(cell, argument), kind, { cell, argument });
 	if (typeof cell !== "string" || cell.length > longestQuantity) return refused();
@@ -2287,7 +2358,7 @@ function readQuantity(cell, kind, argument, options = {}) {
 	if (scanned === void 0) return refused();
 	const unitTyped = restAfter(cell, scanned);
 	const unit = unitNamed(unitTyped);
-	const inDefaultUnit = { ...scanned, exponent: scanned.exponent + ((_a = unit == null ? void 0 : unit.power) != null ? _a : 0) };
+	const inDefaultUnit = { ...scanned, exponent: scanned.exponent + ((_a = unit?.power) != null ? _a : 0) };
 	const number = numberFromScan(inDefaultUnit, { cell, argument, options });
 	if (!number.ok) return number.error.code === "number-expected" ? refused() : number;
 	if (unitTyped === "") return withoutUnit(number, kind, { cell, argument });
@@ -2297,7 +2368,7 @@ function readQuantity(cell, kind, argument, options = {}) {
 			argument,
 			expected: `${called[kind].one} in ${unitsOfKind(kind)}`,
 			received: quoted(cell),
-			advice: "Type the number with one of those units.",
+			advice: `Give ${called[kind].one} in ${unitsOfKind(kind)}.`,
 			brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped
 		});
 	}
@@ -2306,9 +2377,9 @@ function readQuantity(cell, kind, argument, options = {}) {
 			code: "unit-other-kind",
 			argument,
 			expected: wanted(kind),
-			received: `${nameOfUnit(unit)}, ${quoted(cell)}`,
-			advice: kind === "concentration" && unit.kind === "density" ? "Type it in mol/L; CONVERTCONCENTRATION turns grams in a volume into that." : called[kind].advice,
-			brief: `${bareName(kind)} expected, not ${unitTyped}`
+			received: `${quoted(cell)}, ${nameOfUnit(unit)},`,
+			advice: kind === "concentration" && unit.kind === "density" ? `Give ${wanted(kind)}; CONVERTCONCENTRATION works it out.` : `Give ${wanted(kind)}.`,
+			brief: `${bareName(kind)}, not ${unitTyped}`
 		});
 	}
 	return success({ ...number.value, unit: unitTyped });
@@ -2327,17 +2398,17 @@ function percentTwoReadings(number, { cell, argument }) {
 		code: "percent-two-readings",
 		argument,
 		expected: both,
-		received: `${quoted(cell)}, which could be ${both}`,
+		received: quoted(cell),
 		advice: 'Type it as text with its sign, such as "98 %".',
 		brief: both
 	});
 }
 
 // src/measurement/readMeasure.ts
-var withPower = (scanned, power) => ({
+function withPower(scanned, power) { return {
 	...scanned,
 	exponent: scanned.exponent + power
-});
+}; }
 function readMeasure(cell, argument, options = {}) {
 	var _a;
 	const scanned = typeof cell === "string" && cell.length <= longestQuantity ? scanNumber(cell) : void 0;
@@ -2350,28 +2421,28 @@ function readMeasure(cell, argument, options = {}) {
 	if (!number.ok) return number;
 	const unitTyped = restAfter(cell, scanned);
 	const unit = unitNamed(unitTyped);
-	const converted = numberFromScan(withPower(scanned, (_a = unit == null ? void 0 : unit.power) != null ? _a : 0), { cell, argument, options });
+	const converted = numberFromScan(withPower(scanned, (_a = unit?.power) != null ? _a : 0), { cell, argument, options });
 	return converted.ok ? success({ number: number.value, converted: converted.value, unit, unitTyped }) : converted;
 }
-var unitNotKnown = ({ number, unitTyped }, argument) => failure({
+function unitNotKnown({ number, unitTyped }, argument) { return failure({
 	code: "unit-unknown",
 	argument,
-	expected: "a number, or one with a unit such as g, mL or mol/L,",
+	expected: "a number, or one with a unit such as g, mL or mol/L",
 	received: quoted(number.typed),
-	advice: `Type the number alone, or with a unit that is known here; “${shortUnit(unitTyped)}” is not.`,
+	advice: "Type the number alone, or with a unit such as g, mL or mol/L.",
 	brief: shortUnit(unitTyped)
-});
-var shortUnit = (unit) => unit.length > 12 ? `${unit.slice(0, 12)}…` : unit;
+}); }
+function shortUnit(unit) { return unit.length > 12 ? `${unit.slice(0, 12)}…` : unit; }
 
 // src/measurement/significantFigures.ts
-var significantFigures = (number) => number.figures - number.ambiguousZeros;
+function significantFigures(number) { return number.figures - number.ambiguousZeros; }
 
 // src/functions/readFactor.ts
-var shown2 = (value) => String(Number(value.toPrecision(12)));
+function shown2(value) { return String(Number(value.toPrecision(12))); }
 function readFactor(cell, argument) {
-	const read2 = readNumber(cell, argument);
-	if (read2.ok) return success(read2.value.value);
-	if (read2.error.code !== "number-expected") return read2;
+	const read3 = readNumber(cell, argument);
+	if (read3.ok) return success(read3.value.value);
+	if (read3.error.code !== "number-expected") return read3;
 	const [, first, second] = typeof cell === "string" && /^([^:]{1,20})(?::| to )([^:]{1,20})$/.exec(cell) || [];
 	const part = readNumber(first, argument);
 	const parts = readNumber(second, argument);
@@ -2382,15 +2453,15 @@ function readFactor(cell, argument) {
 			code: "ratio-two-readings",
 			argument,
 			expected: `${inAll} or ${besides}`,
-			received: `${quoted(cell)}, which could be ${inAll} or ${besides}`,
-			advice: `Type ${inAll} if the whole has ${parts.value.typed.trim()} parts, ${besides} if that many are added.`,
+			received: quoted(cell),
+			advice: `Type ${inAll} for ${parts.value.typed.trim()} parts in all, or ${besides} if that many are added.`,
 			brief: `${inAll} or ${besides}`
 		});
 	}
 	return failure({
-		...read2.error,
+		...read3.error,
 		expected: "a number above 1 such as 10",
-		advice: "Type how many times the volume grows at each stage."
+		advice: "Type how many times the volume grows at each stage, such as 10."
 	});
 }
 
@@ -2414,7 +2485,7 @@ function readArgument(cell, argument) {
 			argument: name,
 			expected: exampleOf(argument),
 			received: `the error ${quoted(cell)}`,
-			advice: "Mend the cell that it comes from first."
+			advice: "Mend that one first."
 		});
 	}
 	if (kind === "formula") return readFormula(cell, name);
@@ -2452,29 +2523,30 @@ function readArgument(cell, argument) {
 	}
 }
 var longestText = 300;
-var textTooLong = (cell, name) => failure({
+function textTooLong(cell, name) { return failure({
 	code: "text-too-long",
 	argument: name,
 	expected: `at most ${longestText} characters`,
-	received: `${cell.length}, ${quoted(cell)}`,
-	advice: "Type only what is asked for here."
-});
+	received: quoted(cell),
+	advice: `It has ${cell.length} characters; ${longestText} is the most.`
+}); }
 var hostErrors = /^#(N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|ERROR!)/;
-var valueIn = (read2) => read2.ok ? success(read2.value.value) : read2;
-var withoutPercentSign = (cell) => typeof cell === "string" ? cell.replace(/\s*%\s*$/, "") : cell;
-var anotherNumber = /(?<![\p{L}\d]\^?[-−–]?)\d/u;
+function valueIn(read3) { return read3.ok ? success(read3.value.value) : read3; }
+function withoutPercentSign(cell) { return typeof cell === "string" ? cell.replace(/\s*%\s*$/, "") : cell; }
+var anotherNumber = patternOnUse(String.raw`(?<![\p{L}\d]\^?[-−–]?)\d`, "u");
+var unitBegins = patternOnUse(String.raw`^[\p{L}°%‰′″]`, "u");
 function readFigures(cell, name) {
 	const options = { sameEitherWay: significantFigures };
-	const read2 = readMeasure(cell, name, options);
-	if (!read2.ok) return read2;
-	const { number, unit, unitTyped } = read2.value;
+	const read3 = readMeasure(cell, name, options);
+	if (!read3.ok) return read3;
+	const { number, unit, unitTyped } = read3.value;
 	const behind = unitTyped.normalize("NFKC");
-	const isUnit = unitTyped === "" || unit !== void 0 || /^[\p{L}°%‰′″]/u.test(behind) && !anotherNumber.test(behind);
+	const isUnit = unitTyped === "" || unit !== void 0 || unitBegins().test(behind) && !anotherNumber().test(behind);
 	return isUnit ? success(number) : readNumber(cell, name, options);
 }
 function readWholeNumber(cell, argument) {
-	const read2 = valueIn(readNumber(cell, argument.name));
-	if (!read2.ok || Number.isInteger(read2.value)) return read2;
+	const read3 = valueIn(readNumber(cell, argument.name));
+	if (!read3.ok || Number.isInteger(read3.value)) return read3;
 	return failure({
 		code: "whole-number-expected",
 		argument: argument.name,
@@ -2496,6 +2568,7 @@ function readYesOrNo(cell, argument) {
 		advice: "Type TRUE or FALSE."
 	});
 }
+function eitherOf(choices) { return `${choices.slice(0, -1).join(", ")} or ${choices[choices.length - 1]}`; }
 function readText(cell, argument) {
 	const { name, oneOf, otherNames = {} } = argument;
 	if (typeof cell !== "string") {
@@ -2504,7 +2577,7 @@ function readText(cell, argument) {
 			argument: name,
 			expected: exampleOf(argument),
 			received: quoted(cell),
-			advice: oneOf ? `Type one of ${oneOf.join(", ")}.` : "Type it as text."
+			advice: oneOf ? `Type ${eitherOf(oneOf)}.` : "Type it as text."
 		});
 	}
 	if (!oneOf) return success(cell.trim());
@@ -2515,9 +2588,9 @@ function readText(cell, argument) {
 	return failure({
 		code: "choice-unknown",
 		argument: name,
-		expected: `one of ${oneOf.join(", ")}`,
+		expected: eitherOf(oneOf),
 		received: quoted(cell),
-		advice: `Type one of those for ${name}.`
+		advice: `Type ${eitherOf(oneOf)}.`
 	});
 }
 function exampleOf({ kind, about }) {
@@ -2554,13 +2627,13 @@ function exampleOf({ kind, about }) {
 }
 
 // src/functions/readWhole.ts
-var isWhole = ({ kind }) => kind === "row" || kind === "column" || kind === "table";
+function isWhole({ kind }) { return kind === "row" || kind === "column" || kind === "table"; }
 function readWhole(grid, argument) {
-	var _a, _b;
+	var _a;
 	const { name, kind, optional } = argument;
 	const shape = shapeOf(grid);
 	if (optional && isAllBlank(grid)) return success(void 0);
-	if (isOneCell(shape) && ((_a = grid[0]) == null ? void 0 : _a[0]) === void 0) {
+	if (isOneCell(shape) && grid[0]?.[0] === void 0) {
 		return failure({
 			code: "range-missing",
 			argument: name,
@@ -2573,15 +2646,15 @@ function readWhole(grid, argument) {
 		return failure({
 			code: "range-shape",
 			argument: name,
-			expected: expectedText(argument),
+			expected: `one ${kind}`,
 			received: shapeText(shape),
 			advice: `Select one ${kind} only.`
 		});
 	}
-	if (kind === "row") return success((_b = grid[0]) != null ? _b : []);
+	if (kind === "row") return success((_a = grid[0]) != null ? _a : []);
 	return success(kind === "column" ? grid.map(([cell]) => cell) : grid);
 }
-var expectedText = ({ kind, about }) => `a ${kind} of cells: ${about}`;
+function expectedText({ kind, about }) { return `a ${kind} of cells for it: ${about}`; }
 
 // src/functions/spread.ts
 function spreadOf(entry, cells) {
@@ -2589,9 +2662,9 @@ function spreadOf(entry, cells) {
 		return failure({
 			code: "arguments-too-many",
 			argument: entry.name,
-			expected: `at most ${entry.arguments.length} ${entry.arguments.length === 1 ? "argument" : "arguments"}`,
+			expected: entry.arguments.length === 1 ? "one" : `at most ${entry.arguments.length}`,
 			received: String(cells.length),
-			advice: `It takes ${entry.arguments.map(({ name }) => name).join(", ")}.`
+			advice: `Give only ${entry.arguments.map(({ name }) => name).join(", ")}.`
 		});
 	}
 	const laid = entry.arguments.map((argument, place) => {
@@ -2607,8 +2680,8 @@ function spreadOf(entry, cells) {
 		alone: ranges.length === 0,
 		valuesAt(row, column) {
 			const values = [];
-			for (const read2 of readers) {
-				const value = read2(row, column);
+			for (const read3 of readers) {
+				const value = read3(row, column);
 				if (!value.ok) return value;
 				values.push(value.value);
 			}
@@ -2622,13 +2695,13 @@ function readerOf({ argument, grid, shape }) {
 		const whole = readWhole(grid, argument);
 		return () => whole;
 	}
-	const read2 = /* @__PURE__ */ new Map();
+	const read3 = /* @__PURE__ */ new Map();
 	return (row, column) => {
 		const at = (shape.rows === 1 ? 0 : row) * shape.columns + (shape.columns === 1 ? 0 : column);
-		const known2 = read2.get(at);
+		const known2 = read3.get(at);
 		if (known2 !== void 0) return known2;
 		const value = readArgument(cellAt(grid, row, column), argument);
-		read2.set(at, value);
+		read3.set(at, value);
 		return value;
 	};
 }
@@ -2648,10 +2721,10 @@ function cellByCell(cells) {
 
 // src/functions/oneTable.ts
 function oneTable(cells) {
-	var _a, _b;
+	var _a;
 	const spread = asCell(singleCells(this, cells), "alone");
 	const rows = asCell(computed(this, spread.valuesAt(0, 0)), "alone");
-	return [((_a = this.columns) != null ? _a : []).slice(0, (_b = rows[0]) == null ? void 0 : _b.length), ...rows];
+	return [((_a = this.columns) != null ? _a : []).slice(0, rows[0]?.length), ...rows];
 }
 function singleCells(entry, cells) {
 	for (const [place, argument] of entry.arguments.entries()) {
@@ -2662,7 +2735,7 @@ function singleCells(entry, cells) {
 			argument: argument.name,
 			expected: "one cell",
 			received: shapeText(shape),
-			advice: `${entry.name} fills a table from single values, so call it once for each.`
+			advice: `${entry.name} fills a whole table, so call it once for each value.`
 		});
 	}
 	return spreadOf(entry, cells);
@@ -2671,18 +2744,18 @@ function singleCells(entry, cells) {
 // src/functions/rowByRow.ts
 var blankStatus = "blank";
 function rowByRow(cells) {
-	var _a, _b;
+	var _a;
 	const spread = asCell(columnsOnly(this, cells), "alone");
 	if (spread.alone) return [asCell(computed(this, spread.valuesAt(0, 0)), "alone")];
-	const width = (_b = (_a = this.columns) == null ? void 0 : _a.length) != null ? _b : 1;
+	const width = (_a = this.columns?.length) != null ? _a : 1;
 	const rowOf = (first) => [first, ...Array.from({ length: width - 1 }, () => "")];
 	const entries = gridOf(cells[this.arguments.findIndex(({ kind }) => kind === "entry")]);
 	const entryIsRange = !isOneCell(shapeOf(entries));
 	return Array.from({ length: spread.shape.rows }, (_, row) => {
 		if (entryIsRange && isBlank(cellAt(entries, row, 0))) return rowOf(blankStatus);
 		if (spread.isBlankAt(row, 0)) return rowOf("");
-		const filled2 = asCell(computed(this, spread.valuesAt(row, 0)), "in a range");
-		return typeof filled2 === "string" ? rowOf(filled2) : filled2;
+		const filled = asCell(computed(this, spread.valuesAt(row, 0)), "in a range");
+		return typeof filled === "string" ? rowOf(filled) : filled;
 	});
 }
 function columnsOnly(entry, cells) {
@@ -2694,7 +2767,7 @@ function columnsOnly(entry, cells) {
 			argument: argument.name,
 			expected: "one column or one cell",
 			received: shapeText(shape),
-			advice: `${entry.name} fills a row for each entry, so put the entries below each other.`
+			advice: `${entry.name} fills a row for each entry, so put the entries in one column.`
 		});
 	}
 	return spreadOf(entry, cells);
@@ -2733,9 +2806,9 @@ function comparedValues(one, other) {
 	return failure({
 		code: "unit-other-kind",
 		argument: other.name,
-		expected: `${nameOfKind(first.unit.kind)}, as ${one.name} is,`,
-		received: `${nameOfKind(second.unit.kind)}, ${quoted(second.number.typed)}`,
-		advice: "Give both in units of one kind.",
+		expected: nameOfKind(first.unit.kind),
+		received: `${quoted(second.number.typed)}, ${nameOfKind(second.unit.kind)},`,
+		advice: `Give ${nameOfKind(first.unit.kind)}, like ${theArgument(one.name)}.`,
 		brief: "units of two kinds"
 	});
 }
@@ -2773,14 +2846,14 @@ function percentError({ measured, accepted, signed = false }) {
 			argument: "accepted",
 			expected: "a value other than 0",
 			received: "0",
-			advice: "A share of nothing does not exist: compare the plain difference instead."
+			advice: "Compare the plain difference instead."
 		});
 	}
 	const difference = 100 * (measured - accepted) / Math.abs(accepted);
 	return finite(percent(signed ? difference : Math.abs(difference)), "measured");
 }
 
-return { atomsKey, success, failure, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elements, elementOf, relativeMass, molarMass, composition, quoted, notAboveZero, belowZero, density, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, strongAcids, weakElectrolytes, atomsOfUnits, isWater, anhydrousAtoms, ions, notASolutionDensity, notALine, massPercentOfDensity, isBlank, readFormula, notAShare, pureShare, molarity, namedIon, reagentMolarity, soluteMass, wasteOf, asCell, computed, restAfter, scanNumber, readNumber, numberFromScan, numberOfOtherMark, longestUnit, unitNamed, readQuantity, withPower, unitNotKnown, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, comparedValues, glassware, percentError };
+return { atomsKey, success, failure, quoted, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elementBySymbol, allElements, elementOf, relativeMass, molarMass, composition, notAboveZero, belowZero, density, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, strongAcids, weakElectrolytes, atomsOfUnits, isWater, anhydrousAtoms, ions, notASolutionDensity, notALine, massPercentOfDensity, isBlank, readFormula, notAShare, pureShare, molarity, namedIon, reagentMolarity, soluteMass, wasteOf, filledText, asCell, computed, patternOnUse, restAfter, scanNumber, readNumber, numberFromScan, numberOfOtherMark, longestUnit, unitNamed, readQuantity, withPower, unitNotKnown, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, comparedValues, glassware, percentError };
 },
 // Part chemistry/cautions: chemistry/cautionTexts, chemistry/pictogramsOf, chemistry/cautionList.generated, chemistry/listedHazards, chemistry/substancesListed
 "chemistry/cautions"(part) {
@@ -2810,13 +2883,13 @@ var corrosive = ["corrosive"];
 var irritant = ["eyes", "gloves"];
 var lasting = ["lasting", "gloves", "hood"];
 var waters = ["waters"];
-var code = (means, signal, pictogram, advice) => ({ means, signal, pictogram, advice });
+function code(means, signal, pictogram, advice) { return { means, signal, pictogram, advice }; }
 var byCode;
 function codeTexts() {
 	byCode != null ? byCode : byCode = allCodeTexts();
 	return byCode;
 }
-var allCodeTexts = () => ({
+function allCodeTexts() { return {
 	H225: code("liquid and vapour catch fire very easily", "Danger", "02", ["flame", "hood"]),
 	H226: code("liquid and vapour catch fire", "Warning", "02", ["flame", "hood"]),
 	H271: code("can make other things burn or explode", "Danger", "03", ["oxidiser", "eyes"]),
@@ -2866,7 +2939,7 @@ var allCodeTexts = () => ({
 	EUH032: code("gives off very poisonous gas with acid", "", "", ["acids", "hood"]),
 	EUH066: code("dries and cracks skin on repeated contact", "", "", ["dries"]),
 	EUH071: code("burns the airways", "", "", ["hood"])
-});
+}; }
 var confidenceTexts = {
 	h: "harmonised, CLP Annex VI",
 	t: "two sources agree",
@@ -2876,32 +2949,32 @@ var confidenceTexts = {
 var cautionTexts = {
 	unlisted: "Unlisted: nothing is known here about this formula. That does not mean that it is harmless.",
 	unlistedAdvice: "Read the safety data sheet before anyone opens the bottle; until then treat it as harmful.",
-	otherHydrate: (listed) => `Only ${listed} is listed. What follows is for that form and may differ for the one you typed.`,
+	otherHydrate: function(listed) { return `Only ${listed} is listed. What follows is for that form and may differ for the one you typed.`; },
 	notClassified: "Not classified: below the limits for labels.",
 	notClassifiedAsFarAsKnown: "Not classified by the limits that are known.",
 	notClassifiedAsFarAsKnownAdvice: "That is not the same as harmless: eye protection stays on.",
-	notClassifiedUndiluted: (confidence) => `Not classified by the source we have (${confidence}).`,
+	notClassifiedUndiluted: function(confidence) { return `Not classified by the source we have (${confidence}).`; },
 	notClassifiedAdvice: "That is not the same as harmless: eye protection stays on, and ordinary care.",
 	/** Before what is said of each of several substances with one formula. */
-	ifItIs: (name) => `If it is ${name}:`,
-	asSold: (strength) => `As it is sold, about ${strength} %. Give its mass percent for another strength.`,
-	strictest: (strength) => `Sold in several strengths, often about ${strength} %: this is the strictest. Give the mass percent of your bottle.`,
+	ifItIs: function(name) { return `If it is ${name}:`; },
+	asSold: function(strength) { return `As it is sold, about ${strength} %. Give its mass percent for another strength.`; },
+	strictest: function(strength) { return `Sold in several strengths, often about ${strength} %: this is the strictest. Give the mass percent of your bottle.`; },
 	notKnown: "Not known: the figures are from memory and could not be confirmed.",
 	notKnownPlain: "Its hazards are not known for sure, so treat it as harmful.",
 	notClassifiedPlain: "Not classified.",
 	notKnownAdvice: "See the supplier’s safety data sheet; eye protection stays on.",
 	strengthNotKnown: "Not known: only a weaker solution is listed.",
-	partNotKnown: (codes) => `Not known at this strength: ${codes}.`,
+	partNotKnown: function(codes) { return `Not known at this strength: ${codes}.`; },
 	partNotKnownAdvice: "See the supplier’s safety data sheet for this strength.",
 	nearEdge: "Close to a limit, so the stricter side is shown.",
-	minimumClass: (codes) => `Just below the limit of ${codes}, which is a least class only: the truth may be stricter.`,
+	minimumClass: function(codes) { return `Just below the limit of ${codes}, which is a least class only: the truth may be stricter.`; },
 	minimumClassPlain: "Just below a limit, so treat it as if it were above.",
 	extremePh: "At pH 11.5 or more, or 2 or less, it counts as burning skin and eyes unless tests say otherwise.",
 	extremePhAdvice: "Measure the pH of what you made; wear eye protection.",
 	drain: "Leftovers may go down the drain with plenty of water, where your local rules allow it.",
 	beaker: "Nothing down the drain: all of it, rinsings too, into the waste beaker. Staff deal with it.",
-	metalBeaker: (metal) => `Nothing down the drain: all of it, rinsings too, into the waste beaker for ${metal}. Staff deal with it.`,
-	school: (use) => `Use in schools, common practice: ${use}.`,
+	metalBeaker: function(metal) { return `Nothing down the drain: all of it, rinsings too, into the waste beaker for ${metal}. Staff deal with it.`; },
+	school: function(use) { return `Use in schools, common practice: ${use}.`; },
 	schoolAdvice: "Rules differ by place: your school’s own rule decides.",
 	deferring: "This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment."
 };
@@ -2917,8 +2990,8 @@ function pictogramsOf(codes) {
 	const dropped = precedence.filter(({ where }) => where.some((code2) => codes.includes(code2)));
 	const digits = new Set(
 		codes.filter((code2) => !dropped.some(({ drops }) => drops.includes(code2))).map((code2) => {
-			var _a, _b;
-			return (_b = (_a = texts[code2]) == null ? void 0 : _a.pictogram) != null ? _b : "";
+			var _a;
+			return (_a = texts[code2]?.pictogram) != null ? _a : "";
 		}).filter((pictogram) => pictogram !== "")
 	);
 	if (digits.has("06")) digits.delete("07");
@@ -3095,7 +3168,7 @@ function limitOf(text) {
 		dependsOnPh: marks.includes("p")
 	};
 }
-var drainOf = (mark) => mark === "d" ? "yes" : mark === "n" ? "never" : mark === "b" ? "no" : { upTo: Number(mark.slice(1)) };
+function drainOf(mark) { return mark === "d" ? "yes" : mark === "n" ? "never" : mark === "b" ? "no" : { upTo: Number(mark.slice(1)) }; }
 function substanceOf(line2) {
 	const [name, spellings, names, sold, codes, marks, schoolUse, limits] = line2.split("|");
 	const confidence = marks.charAt(0);
@@ -3117,11 +3190,13 @@ function substanceOf(line2) {
 var list;
 function listedSubstances() {
 	list != null ? list : list = cautionList.trim().split("\n").map((line2) => {
-		const [name = "", spellings = "", names = ""] = line2.split("|", 3);
+		var _a, _b, _c;
+		const columns = line2.split("|", 3);
+		const names = (_a = columns[2]) != null ? _a : "";
 		let read;
 		return {
-			name,
-			spellings: spellings.split(" "),
+			name: (_b = columns[0]) != null ? _b : "",
+			spellings: (_c = columns[1]?.split(" ")) != null ? _c : [],
 			names: names === "" ? [] : names.split(";"),
 			read: () => read != null ? read : read = substanceOf(line2)
 		};
@@ -3130,10 +3205,10 @@ function listedSubstances() {
 }
 
 // src/chemistry/substancesListed.ts
-var plainFormula = (text) => text.replace(/(\d?)½/g, (_, whole) => `${whole || "0"}·5`).normalize("NFKC").replace(/[\s\u200b\ufeff]/g, "").replace(/(\d),(\d)/g, "$1·$2").replace(/\((?:aq|s|l)\)$/, "").replace(/[[{]/g, "(").replace(/[\]}]/g, ")").replace(/[•*.⋅∙‧・]/g, "·");
-var withoutWater = (spelling) => spelling.replace(/·(\d+[·,])?[\d⁄]*H2O$/, "");
-var waterOf = (plain) => plain.slice(withoutWater(plain).length);
-var plainName = (text) => text.normalize("NFKC").trim().toLowerCase().replace(/\s+/g, " ").replace(/sulph/g, "sulf").replace(/aluminum/g, "aluminium");
+function plainFormula(text) { return text.replace(/(\d?)½/g, (_, whole) => `${whole || "0"}·5`).normalize("NFKC").replace(/[\s\u200b\ufeff]/g, "").replace(/(\d),(\d)/g, "$1·$2").replace(/\((?:aq|s|l)\)$/, "").replace(/[[{]/g, "(").replace(/[\]}]/g, ")").replace(/[•*.⋅∙‧・]/g, "·"); }
+function withoutWater(spelling) { return spelling.replace(/·(\d+[·,])?[\d⁄]*H2O$/, ""); }
+function waterOf(plain) { return plain.slice(withoutWater(plain).length); }
+function plainName(text) { return text.normalize("NFKC").trim().toLowerCase().replace(/\s+/g, " ").replace(/sulph/g, "sulf").replace(/aluminum/g, "aluminium"); }
 function substancesListed(text) {
 	var _a, _b, _c;
 	const all = listedSubstances();
@@ -3173,14 +3248,14 @@ function cautionsNamed(cell, massPercent) {
 	const found = typeof cell === "string" ? substancesListed(cell) : void 0;
 	return found === void 0 ? read : success(together(found, void 0, massPercent));
 }
-var line = (about, text, advice, plain = text) => ({
+function line(about, text, advice, plain = text) { return {
 	about,
 	code: "",
 	text,
 	plain,
 	advice,
 	confidence: void 0
-});
+}; }
 var lastLine = line("deferring", "", cautionTexts.deferring);
 function wasteLine({ goesTo, metal }) {
 	if (goesTo === "drain") return line("waste", "", cautionTexts.drain);
@@ -3202,12 +3277,12 @@ function unlisted(formula) {
 	};
 }
 function together({ listing, substances }, formula, massPercent) {
-	var _a, _b;
+	var _a;
 	const all = substances.map(
 		(substance) => knownOf(substance, { listing, formula: formula != null ? formula : formulaOf(substance), massPercent })
 	);
 	const codes = Array.from(new Set(all.flatMap(({ holding }) => holding.map(({ code: code2 }) => code2))));
-	const waste = (_b = all.map((known) => known.waste).find(({ goesTo }) => goesTo !== "drain")) != null ? _b : (_a = all[0]) == null ? void 0 : _a.waste;
+	const waste = (_a = all.map((known) => known.waste).find(({ goesTo }) => goesTo !== "drain")) != null ? _a : all[0]?.waste;
 	if (waste === void 0) throw new Error("Found without a substance.");
 	const blocks = all.length === 1 ? all.flatMap(({ statements }) => statements) : all.flatMap(({ name, holding, statements }) => [
 		{
@@ -3291,14 +3366,14 @@ function asSold(substance, formula) {
 		statements: [confidence === "m" ? notKnown() : notClassifiedBy(confidence), ...strength]
 	};
 }
-var notKnown = () => line("note", cautionTexts.notKnown, cautionTexts.notKnownAdvice, cautionTexts.notKnownPlain);
-var notClassifiedBy = (confidence) => line(
+function notKnown() { return line("note", cautionTexts.notKnown, cautionTexts.notKnownAdvice, cautionTexts.notKnownPlain); }
+function notClassifiedBy(confidence) { return line(
 	"note",
 	cautionTexts.notClassifiedUndiluted(confidenceTexts[confidence]),
 	cautionTexts.notClassifiedAdvice,
 	isSettled(confidence) ? cautionTexts.notClassifiedPlain : cautionTexts.notKnownPlain
-);
-var isSettled = (confidence) => confidence === "h" || confidence === "t";
+); }
+function isSettled(confidence) { return confidence === "h" || confidence === "t"; }
 var nearEdge = 0.05;
 var nearMinimum = 0.5;
 function isWithin(percent, { from, to }) {
@@ -3368,12 +3443,12 @@ function formulaMass(formula) {
 	const mass = molarMass(formula);
 	return mass.ok ? mass.value : void 0;
 }
-var sentence = (words) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
-var bareCode = (code2) => code2.replace("/3", "");
-var codeList = (holding) => Array.from(new Set(holding.map(({ code: code2 }) => {
-	var _a, _b;
-	return `${bareCode(code2)} (${(_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.means) != null ? _b : ""})`;
-}))).join(", ");
+function sentence(words) { return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`; }
+function bareCode(code2) { return code2.replace("/3", ""); }
+function codeList(holding) { return Array.from(new Set(holding.map(({ code: code2 }) => {
+	var _a;
+	return `${bareCode(code2)} (${(_a = codeTexts()[code2]?.means) != null ? _a : ""})`;
+}))).join(", "); }
 var hides = [
 	["H225", ["H226"]],
 	["H314", ["H318", "H315", "H319"]],
@@ -3404,29 +3479,29 @@ function tidied(all) {
 		if (codes.has(strict)) for (const code2 of weaker) codes.delete(code2);
 	}
 	return Array.from(codes).map((code2) => {
-		var _a, _b;
+		var _a;
 		return {
 			code: code2,
-			confidence: (_b = (_a = all.find((one) => one.code === code2)) == null ? void 0 : _a.confidence) != null ? _b : "m"
+			confidence: (_a = all.find((one) => one.code === code2)?.confidence) != null ? _a : "m"
 		};
 	});
 }
-var signalOf = (codes) => {
+function signalOf(codes) {
 	const words = codes.map((code2) => {
-		var _a, _b;
-		return (_b = (_a = codeTexts()[code2]) == null ? void 0 : _a.signal) != null ? _b : "";
+		var _a;
+		return (_a = codeTexts()[code2]?.signal) != null ? _a : "";
 	});
 	return words.includes("Danger") ? "Danger" : words.includes("Warning") ? "Warning" : "";
-};
+}
 function statementOf({ code: code2, confidence }) {
 	var _a, _b, _c;
 	const text = codeTexts()[code2];
-	const advice = (_a = text == null ? void 0 : text.advice) != null ? _a : [];
+	const advice = (_a = text?.advice) != null ? _a : [];
 	return {
 		about: "hazard",
 		code: bareCode(code2),
-		text: `${bareCode(code2)}: ${(_b = text == null ? void 0 : text.means) != null ? _b : ""} (${confidenceTexts[confidence]})`,
-		plain: sentence((_c = text == null ? void 0 : text.means) != null ? _c : ""),
+		text: `${bareCode(code2)}: ${(_b = text?.means) != null ? _b : ""} (${confidenceTexts[confidence]})`,
+		plain: sentence((_c = text?.means) != null ? _c : ""),
 		advice: advice.map((name) => adviceTexts[name]).join(" "),
 		confidence
 	};
@@ -3439,14 +3514,14 @@ function withCare(statements, { spellings }) {
 	const care = acids.includes(formula) ? adviceTexts.acidToWater : hotBases.includes(formula) ? adviceTexts.heatOfSolution : "";
 	return care === "" ? [...statements] : [...statements, line("care", "", care)];
 }
-var cautionRows = ({ signalWord, statements }) => statements.map((statement, row) => {
+function cautionRows({ signalWord, statements }) { return statements.map((statement, row) => {
 	var _a;
 	return [
 		(_a = statement.signalWord) != null ? _a : row === 0 ? signalWord : "",
 		statement.text,
 		statement.advice
 	];
-});
+}); }
 
 return { adviceTexts, cautions, cautionsNamed, cautionRows };
 },
@@ -3486,16 +3561,16 @@ return { entry: cautionsEntry };
 "lab/texts/feedback"(part) {
 // src/lab/judging/span.ts
 var relativeSlack = 1e-12;
-var isWithin = (value, { low, high }, room = 0) => {
+function isWithin(value, { low, high }, room = 0) {
 	const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
 	return value >= low - room - slack && value <= high + room + slack;
-};
-var distanceFrom = (value, { low, high }) => value < low ? low - value : value > high ? value - high : 0;
-var leadingPlace = (value) => {
+}
+function distanceFrom(value, { low, high }) { return value < low ? low - value : value > high ? value - high : 0; }
+function leadingPlace(value) {
 	const [, exponent] = Math.abs(value).toExponential(12).split("e");
 	return Number(exponent);
-};
-var tenTo = (power) => Number(`1e${power}`);
+}
+function tenTo(power) { return Number(`1e${power}`); }
 
 // src/lab/judging/typedEntry.ts
 function lastFigureFilledUp({ value, figuresMin }, asked) {
@@ -3520,11 +3595,11 @@ function numbersWith(step, molarMass, carried) {
 	}
 	return numbers;
 }
-var ordered = (first, middle, last) => ({
+function ordered(first, middle, last) { return {
 	low: Math.min(first, middle, last),
 	middle,
 	high: Math.max(first, middle, last)
-});
+}; }
 function spansOver(step, calculation, {
 	molarMass = step.molarMass,
 	carried = {}
@@ -3547,7 +3622,7 @@ function spanOver(step, calculation, carried = {}) {
 }
 
 // src/lab/judging/tolerance.ts
-var placeAsked = (value, asked) => "decimals" in asked ? tenTo(-asked.decimals) : tenTo(leadingPlace(value) - asked.figures + 1);
+function placeAsked(value, asked) { return "decimals" in asked ? tenTo(-asked.decimals) : tenTo(leadingPlace(value) - asked.figures + 1); }
 function toleranceOf(span, { asked, wideClose, coarsest }) {
 	const floor = coarsest ? Math.max(placeAsked(coarsest.low, asked), placeAsked(coarsest.high, asked)) : 0;
 	return {
@@ -3558,11 +3633,11 @@ function toleranceOf(span, { asked, wideClose, coarsest }) {
 		wideClose
 	};
 }
-var acceptedEnds = ({ span, placeLow, placeHigh }) => ({
+function acceptedEnds({ span, placeLow, placeHigh }) { return {
 	low: span.low - placeLow / 2,
 	high: span.high + placeHigh / 2
-});
-var isOnTarget = (value, tolerance) => tolerance.span.middle === 0 ? value === 0 : isWithin(value, acceptedEnds(tolerance));
+}; }
+function isOnTarget(value, tolerance) { return tolerance.span.middle === 0 ? value === 0 : isWithin(value, acceptedEnds(tolerance)); }
 function closeness(entry, tolerance) {
 	const { span, placeLow, placeHigh, wideClose, asked } = tolerance;
 	const target = Math.abs(span.middle);
@@ -3573,7 +3648,7 @@ function closeness(entry, tolerance) {
 	const room = Math.max(Math.min(2 * place, 0.02 * target), wideClose ? 0.01 * target : 0);
 	return away <= room + relativeSlack * Math.max(target, Math.abs(entry.value)) && "rounding";
 }
-var isOneFigureOf = (entry, { span, asked }) => entry.value !== 0 && entry.figuresMax === 1 && ("decimals" in asked ? entry.lastPlace > -asked.decimals : asked.figures > 1) && isWithin(entry.value, span, tenTo(leadingPlace(entry.value)) / 2);
+function isOneFigureOf(entry, { span, asked }) { return entry.value !== 0 && entry.figuresMax === 1 && ("decimals" in asked ? entry.lastPlace > -asked.decimals : asked.figures > 1) && isWithin(entry.value, span, tenTo(leadingPlace(entry.value)) / 2); }
 function isTruncated(entry, { span, asked }) {
 	if (!hasFiguresAsked(entry, asked)) return false;
 	const size = Math.abs(entry.value);
@@ -3591,7 +3666,7 @@ function stepTolerance(step, carried = {}) {
 }
 
 // src/lab/texts/feedback.ts
-var workedWith = (text) => ({ "mass of solute": text, molarity: text });
+function workedWith(text) { return { "mass of solute": text, molarity: text }; }
 var slipTexts = {
 	"volume-in-mL": {
 		fits: "a result with the volume left in mL",
@@ -3619,7 +3694,7 @@ var slipTexts = {
 		in: {
 			"mass of solute": {
 				fits: "the moles divided by the molar mass",
-				ask: "One mole has a mass of many grams. So should the grams be more or less than the moles?"
+				ask: "One mole weighs many grams. Should the grams be more or fewer than the moles?"
 			},
 			molarity: {
 				fits: "the grams times the molar mass",
@@ -3650,8 +3725,8 @@ var slipTexts = {
 				ask: "Density is the grams in each mL. Which of the two do you divide by?"
 			},
 			"mass percent": {
-				fits: "the two gaps of the densities divided the other way round",
-				ask: "Which gap reaches from line to line, and which one only up to your density?"
+				fits: "the density differences divided the other way round",
+				ask: "Which difference is from line to line, and which only up to your density?"
 			}
 		}
 	},
@@ -3665,63 +3740,63 @@ var slipTexts = {
 			},
 			density: {
 				fits: "the mass times the volume",
-				ask: "What does just one mL of it weigh?"
+				ask: "What does one mL of it weigh?"
 			}
 		}
 	},
 	"water-of-hydration-left-out": {
-		fits: "the molar mass of the salt with no water in it",
-		ask: "What stands after the dot in the formula?",
+		fits: "the molar mass without the water of hydration",
+		ask: "What comes after the dot in the formula?",
 		in: workedWith({
 			fits: "a result with the molar mass of the salt without its water",
-			ask: "What stands after the dot in the formula?"
+			ask: "What comes after the dot in the formula?"
 		})
 	},
 	"one-water-only": {
-		fits: "the molar mass with just one water",
+		fits: "the molar mass with only one water",
 		ask: "How many waters does the formula show after the dot?",
 		in: workedWith({
-			fits: "a result with just one water in the molar mass",
+			fits: "a result with only one water in the molar mass",
 			ask: "How many waters does the formula show after the dot?"
 		})
 	},
 	"group-subscript-ignored": {
 		fits: "a molar mass without the number after a bracket",
-		ask: "Which atoms does the small number after the bracket count for?",
+		ask: "Which atoms does the number after the bracket count for?",
 		in: workedWith({
 			fits: "a result without the number after a bracket in the molar mass",
-			ask: "Which atoms does the small number after the bracket count for?"
+			ask: "Which atoms does the number after the bracket count for?"
 		})
 	},
 	"bracket-number-on-one-atom": {
 		fits: "a molar mass where the number after a bracket counts for one atom only",
-		ask: "Which atoms stand inside the bracket?",
+		ask: "Which atoms are inside the bracket?",
 		in: workedWith({
 			fits: "a result where the number after a bracket counts for one atom only",
-			ask: "Which atoms stand inside the bracket?"
+			ask: "Which atoms are inside the bracket?"
 		})
 	},
 	"subscripts-ignored": {
-		fits: "a molar mass with each atom counted just once",
+		fits: "a molar mass with each element counted only once",
 		ask: "What do the small numbers in the formula tell you?",
 		in: workedWith({
-			fits: "a result with each atom counted just once",
+			fits: "a result with each element counted only once",
 			ask: "What do the small numbers in the formula tell you?"
 		})
 	},
 	"one-subscript-missed": {
-		fits: "a molar mass with one small number in the formula left out",
+		fits: "a molar mass with one small number left out",
 		ask: "What do the small numbers in the formula tell you?",
 		in: workedWith({
-			fits: "a result with one small number in the formula left out",
+			fits: "a result with one small number left out",
 			ask: "What do the small numbers in the formula tell you?"
 		})
 	},
 	"water-number-on-one-atom": {
-		fits: "a molar mass where the number of waters counts for the hydrogen only",
+		fits: "a molar mass where the number of waters counts for hydrogen only",
 		ask: "Which atoms are in one water, and how many waters are there?",
 		in: workedWith({
-			fits: "a result where the number of waters counts for the hydrogen only",
+			fits: "a result where the number of waters counts for hydrogen only",
 			ask: "Which atoms are in one water, and how many waters are there?"
 		})
 	},
@@ -3730,16 +3805,16 @@ var slipTexts = {
 		ask: "Does the dot in the formula join two parts or multiply them?"
 	},
 	"atomic-numbers-used": {
-		fits: "the sum of atomic numbers",
+		fits: "the sum of the atomic numbers",
 		ask: "Which number on the periodic table tells you the mass?",
 		in: workedWith({
-			fits: "a result with a sum of atomic numbers",
+			fits: "a result from atomic numbers",
 			ask: "Which number on the periodic table tells you the mass?"
 		})
 	},
 	"purity-ignored": {
 		fits: "a result for a pure solid",
-		ask: "How much of your solid is the salt itself?"
+		ask: "What share of your solid is the salt itself?"
 	},
 	"purity-inverted": {
 		fits: "a result with the purity used the other way round",
@@ -3790,12 +3865,12 @@ var slipTexts = {
 		ask: "Can the total be more than the flask holds?"
 	},
 	"parts-miscounted": {
-		fits: "a result with the parts counted in another way",
-		ask: "One part of stock in how many parts of the whole?"
+		fits: "a result with the parts counted differently",
+		ask: "One part of stock in how many parts in total?"
 	},
 	"volume-left-out": {
 		fits: "the ratio of the two molarities",
-		ask: "How big is the flask that you fill?"
+		ask: "How big is the flask you fill?"
 	},
 	"amount-for-volume": {
 		fits: "the molarity times the volume, which is an amount",
@@ -3803,7 +3878,7 @@ var slipTexts = {
 	},
 	"factor-less-one": {
 		fits: "the parts of water for each part of stock",
-		ask: "Is the stock itself one of the parts in the total?"
+		ask: "Does the total include the stock?"
 	},
 	"total-counted-twice": {
 		fits: "the ratio with one part too many",
@@ -3815,11 +3890,11 @@ var slipTexts = {
 	},
 	"difference-for-ratio": {
 		fits: "the difference of the two molarities",
-		ask: "Does the factor say how much less, or how many times?"
+		ask: "Does a dilution factor say how much less, or how many times?"
 	},
 	"solvent-added-to-final": {
 		fits: "a result where the final volume counts as added water",
-		ask: "Is the final volume the water you add, or all that is in the flask?"
+		ask: "Is the final volume the water you add, or everything in the flask?"
 	},
 	"water-as-final": {
 		fits: "a result divided by the volume of water",
@@ -3836,11 +3911,11 @@ var slipTexts = {
 		}
 	},
 	"factors-added": {
-		fits: "the stock divided by factors that are added up",
+		fits: "the stock divided by the sum of the factors",
 		ask: "Each flask dilutes the one before. Do the factors add up or multiply?"
 	},
 	"other-given-used": {
-		fits: "the result with another of your given numbers",
+		fits: "the result from another of your numbers",
 		ask: "Which solution is this row about, and which numbers belong to it?"
 	},
 	"ion-count-ignored": {
@@ -3848,7 +3923,7 @@ var slipTexts = {
 		ask: "How many of this ion does one formula unit give?"
 	},
 	"all-ions-counted": {
-		fits: "the molarity of all the ions at once",
+		fits: "the molarity of all the ions together",
 		ask: "Which ion does this row ask about?"
 	},
 	"other-ion's-count": {
@@ -3856,28 +3931,28 @@ var slipTexts = {
 		ask: "Which ion is asked for, and how many of it are there?"
 	},
 	"charge-for-count": {
-		fits: "a result with the charge of the ion as its number",
-		ask: "Does the charge of an ion tell how many of them there are?"
+		fits: "a result with the charge used as the number of ions",
+		ask: "Does an ion’s charge tell you how many there are?"
 	},
 	"divided-by-measured": {
-		fits: "the gap divided by the measured value",
-		ask: "Which of the two values do you compare with?"
+		fits: "the difference divided by the measured value",
+		ask: "Which value do you compare with?"
 	},
 	"mean-as-base": {
-		fits: "the gap divided by the mean of the two",
+		fits: "the difference divided by the mean of the two",
 		ask: "Is one of the two values the accepted one?"
 	},
 	"ratio-reported": {
-		fits: "the measured value as a percent of the accepted one",
-		ask: "Does this row ask how big a share it is, or how far off it is?"
+		fits: "the measured value as a percentage of the accepted one",
+		ask: "Does this row ask how big it is, or how far off?"
 	},
 	"difference-reported": {
-		fits: "the plain gap between the two values",
-		ask: "Which value is the gap a percent of?"
+		fits: "the plain difference between the two values",
+		ask: "Of which value is the difference a percentage?"
 	},
 	"fraction-reported": {
-		fits: "a fraction where a percent is asked for",
-		ask: "How do you turn a fraction into a percent?"
+		fits: "a fraction where a percentage is asked for",
+		ask: "How do you turn a fraction into a percentage?"
 	},
 	"sign-reversed": {
 		fits: "the two volumes subtracted the other way round",
@@ -3888,15 +3963,15 @@ var slipTexts = {
 		ask: "If the liquid is heavier than water, does a litre of it hold more grams or fewer?"
 	},
 	"percent-not-divided": {
-		fits: "a result with the percent as a plain number",
-		ask: "How do you write a percent as a fraction?"
+		fits: "a result with the percentage used as it stands",
+		ask: "How do you write a percentage as a fraction?"
 	},
 	"percent-left-out": {
 		fits: "a result for a liquid that is all solute",
 		ask: "What share of the liquid is the solute?"
 	},
 	"density-ignored": {
-		fits: "a result with the mass of a litre of water",
+		fits: "a result for a liquid as dense as water",
 		ask: "What is the mass of one litre of this liquid?"
 	},
 	"per-mL-not-L": {
@@ -3920,52 +3995,52 @@ var slipTexts = {
 		ask: "Which unit of volume does this row ask for?"
 	},
 	"table-line-taken": {
-		fits: "the percent in one line of the table",
+		fits: "the percentage in one line of the table",
 		ask: "Is your density exactly the one in that line?"
 	},
 	"middle-of-lines": {
-		fits: "the middle between the percents of the two lines",
-		ask: "Is your density in the middle between theirs?"
+		fits: "the value half-way between the two lines",
+		ask: "Is your density half-way between theirs?"
 	},
 	"share-mirrored": {
-		fits: "a result that counts back from the heavier line",
-		ask: "Which line is your density closer to? Is your percent closer to that line too?"
+		fits: "a result counted back from the heavier line",
+		ask: "Which line is your density closer to? Is your percentage closer to it too?"
 	},
 	"step-unscaled": {
-		fits: "the percent of the lighter line plus a bare fraction",
-		ask: "How many percent is that fraction of the gap worth?"
+		fits: "the percentage of the lighter line plus a bare fraction",
+		ask: "What is that fraction of the way worth in percent?"
 	},
 	"line-not-added": {
-		fits: "only what is added to the lighter line",
-		ask: "What percent does the lighter line have already?"
+		fits: "only the part to add to the lighter line",
+		ask: "What percentage does the lighter line start from?"
 	},
 	"share-reported": {
-		fits: "only the fraction of the gap between the lines",
-		ask: "How many percent is that fraction worth, and to which line is it added?"
+		fits: "only the fraction of the way between the lines",
+		ask: "What is that fraction worth in percent, and which line do you add it to?"
 	},
 	"planned-for-made": {
-		fits: "the molarity of the plan",
-		ask: "Which mass did the balance really show?",
+		fits: "the planned molarity",
+		ask: "What mass did the balance show?",
 		in: {
 			"diluted molarity": {
-				fits: "the molarity of the plan",
-				ask: "Which molarity does your stock really have?"
+				fits: "the planned molarity",
+				ask: "What molarity does your stock really have?"
 			},
 			"dilution factor": {
-				fits: "a result with the molarity that was planned for the stock",
-				ask: "Which molarity does your stock really have?"
+				fits: "a result with the planned molarity of the stock",
+				ask: "What molarity does your stock really have?"
 			},
 			"stock volume": {
-				fits: "a result with the molarity that was planned for the stock",
-				ask: "Which molarity does your stock really have?"
+				fits: "a result with the planned molarity of the stock",
+				ask: "What molarity does your stock really have?"
 			},
 			"water volume": {
-				fits: "a result with the molarity that was planned for the stock",
-				ask: "Which molarity does your stock really have?"
+				fits: "a result with the planned molarity of the stock",
+				ask: "What molarity does your stock really have?"
 			},
 			"reagent molarity": {
 				fits: "the molarity on the label",
-				ask: "Which molarity do your mass percent and your density give?"
+				ask: "What molarity do your mass percent and density give?"
 			}
 		}
 	},
@@ -3980,57 +4055,57 @@ var slipTexts = {
 		}
 	},
 	"flasks-compared": {
-		fits: "the sizes of the two flasks compared",
+		fits: "the ratio of the two flask sizes",
 		ask: "Does all of the stock go into the second flask?"
 	},
 	"power-of-ten": {
-		fits: "the right digits with the point moved",
-		ask: "What size of number makes sense here? Look at the units."
+		fits: "the right answer except for the decimal point",
+		ask: "What size of number makes sense here? Check the units."
 	}
 };
 var remarks = {
 	onTarget: "Yes, this fits your numbers.",
-	closeRounding: "Close. Keep spare digits as you work and round at the end.",
-	closeCutOff: "Close. Look at the next digit of your result: round up or down?",
+	closeRounding: "Close. Keep extra digits as you work, and round only at the end.",
+	closeCutOff: "Close. Look at the next digit: does it round up or down?",
 	closeTable: "Close. Tables of atomic weights differ. Which one does your class use?",
 	closeFewFigures: "Close. Give the value to {figures}.",
 	wrongFigures: "The value is right. Give it to {figures}.",
-	follows: "This step fits the value in “{row}”. Look at that row first.",
-	oneFigure: "Not yet. One figure says too little here. Give the value to {figures}.",
-	notYet: "Not yet. Look at each number that goes in and at its unit. Does the size make sense?",
-	signOfError: "Look at the sign. Is the measured value above or below the accepted one?",
+	follows: "Right method. First check “{row}”.",
+	oneFigure: "Not yet. One figure is not enough here. Give the value to {figures}.",
+	notYet: "Not yet. Check each number that goes in, and its unit. Does the size make sense?",
+	signOfError: "Check the sign. Is the measured value above or below the accepted one?",
 	negative: "Not yet. Can this value be below zero?",
-	unitWanted: "Look at the unit. This row asks for {unit}. Does yours measure the same thing?",
-	unitNone: "Look at the unit. This row asks for a plain number. Which units cancel out?",
-	unitEvidently: "The number looks fine. Does the unit with it fit? This row asks for {unit}.",
-	unitUnknown: "Look at the word behind the number. Is it a unit that fits here?",
-	otherMark: "Look at the mark in your number. Does it come before the decimals, or does it part the thousands?",
-	signOnly: "Not yet. Look at the sign.",
-	shifted: "Not yet. The digits fit, but the point has moved. Look at the units.",
+	unitWanted: "Check the unit. This row asks for {unit}. Does yours measure the same thing?",
+	unitNone: "Check the unit. This row asks for a plain number. Which units cancel out?",
+	unitEvidently: "The number looks fine. Does its unit fit? This row asks for {unit}.",
+	unitUnknown: "Look at the word after the number. Is it a unit that fits here?",
+	otherMark: "Look at the mark in your number. Is it for the decimals or for the thousands?",
+	signOnly: "Not yet. Check the sign.",
+	shifted: "Not yet. Right digits, but the decimal point is misplaced. Check the units.",
 	figuresAsked: "the figures asked",
 	tooLong: "This is too long to read. Type only what this row asks for.",
 	blank: "",
-	needsRow: "Fill in “{row}” first. This row is worked from it.",
-	lookFirst: "Look at “{row}” first. This row is worked from it.",
-	waitForRow: "Wait at the bench. Look at “{row}” first.",
-	waitForTick: "Wait at the bench. Look at “{row}” first: read the cautions and tick them.",
-	farFromTarget: "Not yet. Look at it once more.",
-	severalFit: "Your value fits more than one thing: {fits}. {ask}",
+	needsRow: "Fill in “{row}” first. This row uses it.",
+	lookFirst: "Check “{row}” first. This row uses it.",
+	waitForRow: "Wait before you do this. Check “{row}” first.",
+	waitForTick: "Wait before you do this. Check “{row}” first: read the cautions, then answer there.",
+	farFromTarget: "Not yet. Check it once more.",
+	severalFit: "Your value matches more than one result: {fits}. {ask}",
 	oneFits: "Your value matches {fits}. {ask}"
 };
 var unreadableTexts = {
 	"not a number": "Type one number here, with or without its unit.",
-	"two ways": "This can be read in two ways. Type it with no mark between the thousands.",
+	"two ways": "This can be read in two ways. Leave out the mark between the thousands.",
 	"other kind": "Type a number here. This cell holds something else.",
 	calculation: "Work it out and type one number.",
 	"more than a number": "Type the number alone, with or without its unit.",
 	"two numbers": "There is more than one number here. Which one is your answer? Type that one alone.",
-	ratio: "A ratio can be read in two ways. Which parts does each of its numbers count? Type one number.",
+	ratio: "A ratio can mean two things. What does each of its numbers count? Type one number.",
 	"too long": "This is too long to read. Type one number, with or without its unit."
 };
-var badGiven = (name) => name === "formula" || name === "ion" ? `⚠ ${name}. The one for your team is missing or cannot be read. Tell your teacher.` : `⚠ ${name}. The number for your team is missing or cannot be read. Tell your teacher.`;
-var badSetting = (name) => `⚠ ${name}. This setting cannot be read. Tell your teacher.`;
-var badStep = (id) => `⚠ ${id}. This row is not known here. Tell your teacher.`;
+function badGiven(name) { return name === "formula" || name === "ion" ? `⚠ ${name}: the one for your team is missing or can’t be read. Tell your teacher.` : `⚠ ${name}: your team’s number is missing or can’t be read. Tell your teacher.`; }
+function badSetting(name) { return `⚠ ${name}: this setting can’t be read. Tell your teacher.`; }
+function badStep(id) { return `⚠ ${id}: this row is not known here. Tell your teacher.`; }
 var figureWords = [
 	"no figures",
 	"one figure",
@@ -4049,29 +4124,26 @@ var decimalWords = [
 	"five decimals",
 	"six decimals"
 ];
-var checkHeadings = { check: "Check", lookAt: "What to look at", hint: "Hint" };
+var checkHeadings = { check: "Check", lookAt: "Feedback", hint: "Hint" };
 
 return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, spansOver, spanOver, toleranceOf, acceptedEnds, isOnTarget, closeness, isOneFigureOf, isTruncated, stepTolerance };
 },
 // Part lab/judging/readEntry: lab/judging/feedbackText, lab/judging/behindNumber
 "lab/judging/readEntry"(part) {
 const { decimalWords, figureWords, remarks, slipTexts, unreadableTexts } = part("lab/texts/feedback");
-const { isBlank, longestUnit, numberFromScan, numberOfOtherMark, readFormula, readNumber, scanNumber, unitNamed, withPower } = part("base");
+const { isBlank, longestUnit, numberFromScan, numberOfOtherMark, patternOnUse, readFormula, readNumber, scanNumber, unitNamed, withPower } = part("base");
 
 // src/lab/judging/feedbackText.ts
-var filled = (text, words) => text.replace(/\{(\w+)\}/g, (whole, name) => {
+function filled(text, words) { return text.replace(/\{(\w+)\}/g, (whole, name) => {
 	var _a;
 	return (_a = words[name]) != null ? _a : whole;
-});
-var slipText = (id, wordings) => {
-	var _a, _b;
+}); }
+function slipText(id, wordings) {
+	var _a;
 	const text = slipTexts[id];
-	const own = wordings.find((wording) => {
-		var _a2;
-		return (_a2 = text.in) == null ? void 0 : _a2[wording];
-	});
-	return (_b = own && ((_a = text.in) == null ? void 0 : _a[own])) != null ? _b : text;
-};
+	const own = wordings.find((wording) => text.in?.[wording]);
+	return (_a = own && text.in?.[own]) != null ? _a : text;
+}
 function slipsText(slips, wordings, asks = {}) {
 	const texts = slips.map((id) => ({
 		...slipText(id, wordings),
@@ -4083,12 +4155,12 @@ function slipsText(slips, wordings, asks = {}) {
 		ask: [...new Set(texts.map(({ ask }) => ask))].join(" ")
 	});
 }
-var askedWords = (asked) => {
+function askedWords(asked) {
 	var _a;
 	return (_a = "decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) != null ? _a : remarks.figuresAsked;
-};
-var unitQuestion = (text, unit) => unit === "" ? remarks.unitNone : filled(text, { unit });
-var unreadableText = (because) => unreadableTexts[because];
+}
+function unitQuestion(text, unit) { return unit === "" ? remarks.unitNone : filled(text, { unit }); }
+function unreadableText(because) { return unreadableTexts[because]; }
 function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
 	switch (judgement.status) {
 		case "blank":
@@ -4127,13 +4199,14 @@ function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
 }
 
 // src/lab/judging/behindNumber.ts
-var joinedHydrates = (text) => text.replace(/\s?(?:[·•*×]|\s[x]\s)\s?(?=[\d½.,/]{0,6}\s?H[2₂]O)/gu, "·").replace(/(·[\d½.,/]{1,6})\s(?=H[2₂]O)/gu, "$1");
-var bare = (word) => word.replace(/^["'“‘]+/u, "").replace(/[.,;:!?"'”’]+$/u, "");
-var unbracketed = (word) => bare(word).replace(/^[([]/, "").replace(/[)\]]$/, "");
-var isFormula = (word) => /[A-Z]/.test(word) && [bare(word), bare(word).replace(/^[([]|[)\]]$/, ""), unbracketed(word)].some((plain) => readFormula(plain).ok);
+function joinedHydrates(text) { return text.replace(/\s?(?:[·•*×]|\s[x]\s)\s?(?=[\d½.,/]{0,6}\s?H[2₂]O)/gu, "·").replace(/(·[\d½.,/]{1,6})\s(?=H[2₂]O)/gu, "$1"); }
+function bare(word) { return word.replace(/^["'“‘]+/u, "").replace(/[.,;:!?"'”’]+$/u, ""); }
+function unbracketed(word) { return bare(word).replace(/^[([]/, "").replace(/[)\]]$/, ""); }
+function isFormula(word) { return /[A-Z]/.test(word) && [bare(word), bare(word).replace(/^[([]|[)\]]$/, ""), unbracketed(word)].some((plain) => readFormula(plain).ok); }
+var numberApart = patternOnUse(String.raw`(?<![\p{L}\d]\^?\(?[-−–]?)\d`, "u");
 function holdsNumber(text) {
 	const words = joinedHydrates(text).split(/\s+/).filter((word) => !(/[\d½¼¾]/.test(word) && isFormula(word)));
-	return /(?<![\p{L}\d]\^?\(?[-−–]?)\d/u.test(words.join(" ").normalize("NFKC"));
+	return numberApart().test(words.join(" ").normalize("NFKC"));
 }
 var calculation = /[*÷^+√=]|^\s*[×x·⋅−–-]|[/×x·⋅]\s*[\d(]/u;
 var ratio = /^\s*(?::|to\b)/i;
@@ -4171,13 +4244,13 @@ function behindNumber(typed, kind) {
 
 // src/lab/judging/readEntry.ts
 var longestEntry = 200;
-var typedEntry = ({ value, figures, ambiguousZeros, lastPlace, isText }) => ({
+function typedEntry({ value, figures, ambiguousZeros, lastPlace, isText }) { return {
 	value,
 	figuresMin: figures - ambiguousZeros,
 	figuresMax: figures,
 	lastPlace,
 	isText
-});
+}; }
 var roughly = /^(?:(?:about|around|approx(?:imately)?|roughly|nearly|almost|circa|ca|c)\b\.?|[~≈≃≅∼∽])\s*(?=[\d.,~≈≃≅∼∽+−–-]|about|ca)/iu;
 var timesBefore = /^[×x✕✖*]\s*(?=[\d.,])/iu;
 function withoutRough(text) {
@@ -4247,11 +4320,11 @@ function readings(cell, { decimalMark, unit }) {
 	if (asTyped.kind !== "number" || asTyped.named === void 0) return [asTyped];
 	return [{ ...asTyped, unit: "fits" }, readEntry(cell, asTyped.named.kind, { decimalMark })];
 }
-var shifted = (entry, power) => ({
+function shifted(entry, power) { return {
 	...entry,
 	value: power < 0 ? entry.value / 10 ** -power : entry.value * 10 ** power,
 	lastPlace: entry.lastPlace + power
-});
+}; }
 function judge(entry, tolerance, tolerancePercent) {
 	const target = tolerance.span.middle;
 	if (tolerancePercent !== void 0) {
@@ -4305,7 +4378,7 @@ var checkEntryEntry = {
 			name: "tolerance_percent",
 			kind: "percentage points",
 			unit: "%",
-			about: "share of the target that counts as on target; honest rounding decides if left out",
+			about: "how far off may count as on target, in percent; honest rounding decides if left out",
 			optional: true
 		},
 		{
@@ -4316,7 +4389,7 @@ var checkEntryEntry = {
 			optional: true
 		}
 	],
-	columns: ["status", "what to look at"],
+	columns: ["status", "feedback"],
 	call: rowByRow,
 	compute(entry, measured, tolerancePercent, figures) {
 		if (measured.unitTyped !== "" && measured.unit === void 0) return unitNotKnown(measured, "target");
@@ -4325,9 +4398,9 @@ var checkEntryEntry = {
 			return failure({
 				code: "target-zero",
 				argument: "tolerance_percent",
-				expected: "a tolerance with a target of 0",
+				expected: "a tolerance",
 				received: "none",
-				advice: "Give a tolerance, such as 5."
+				advice: "Type one, such as 5."
 			});
 		}
 		if (tolerancePercent !== void 0 && tolerancePercent < 0) {
@@ -4336,7 +4409,7 @@ var checkEntryEntry = {
 				argument: "tolerance_percent",
 				expected: "0 or more",
 				received: `${tolerancePercent} %`,
-				advice: "Type it without the minus sign."
+				advice: "Leave out the minus sign."
 			});
 		}
 		const asked = withinLimits(figures, { argument: "figures", least: 1, most: 15 });
@@ -4350,11 +4423,11 @@ return { entry: checkEntryEntry };
 // Part lesson: lab/lesson/givenCells, lab/judging/ionCounts, lab/judging/roundedWeight, lab/judging/molarMassSpan, lab/judging/fillQuantity, lab/judging/schoolMolarMasses and 19 more
 "lesson"(part) {
 const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isOneFigureOf, isTruncated, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, spansOver, stepTolerance, tenTo } = part("lab/texts/feedback");
-const { anhydrousAtoms, atomsOfUnits, density, diluentVolume, dilutedMolarity, dilutionFactor, elementOf, elements, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, massPercentOfDensity, millilitres, molarMass, molarity, molesPerLitre, namedIon, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
+const { anhydrousAtoms, atomsOfUnits, density, diluentVolume, dilutedMolarity, dilutionFactor, elementBySymbol, elementOf, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, massPercentOfDensity, millilitres, molarMass, molarity, molesPerLitre, namedIon, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
 
 // src/lab/lesson/givenCells.ts
-var plainName = (cell) => typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : "";
-var namesTaken = ({ takes }) => takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", ");
+function plainName(cell) { return typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : ""; }
+function namesTaken({ takes }) { return takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", "); }
 function readGivenCells(quantity2, table) {
 	const cells = /* @__PURE__ */ Object.create(null);
 	for (const row of table) {
@@ -4362,9 +4435,9 @@ function readGivenCells(quantity2, table) {
 			return failure({
 				code: "given-shape",
 				argument: "given",
-				expected: "two columns, name and value,",
+				expected: "two columns, name and value",
 				received: row.length === 1 ? "one column" : `${row.length} columns`,
-				advice: `Put the names in the first column: ${namesTaken(quantity2)}.`
+				advice: `Put the names in the first: ${namesTaken(quantity2)}.`
 			});
 		}
 		const [nameCell, value] = row;
@@ -4376,7 +4449,7 @@ function readGivenCells(quantity2, table) {
 				argument: "given",
 				expected: `names that ${quantity2.name} takes`,
 				received: quoted(nameCell),
-				advice: `It takes ${namesTaken(quantity2)}.`,
+				advice: `For ${quantity2.name}, give ${namesTaken(quantity2)}.`,
 				brief: quoted(nameCell)
 			});
 		}
@@ -4384,8 +4457,8 @@ function readGivenCells(quantity2, table) {
 			return failure({
 				code: "given-twice",
 				argument: "given",
-				expected: `each name once`,
-				received: `${quoted(nameCell)} twice`,
+				expected: "each name once",
+				received: quoted(nameCell),
 				advice: `Keep one row for each of ${namesTaken(quantity2)}.`,
 				brief: name
 			});
@@ -4437,12 +4510,11 @@ function roundedWeight(weight, decimals) {
 
 // src/lab/judging/molarMassSpan.ts
 function sumOf({ atoms, byAtomicNumber, decimals }) {
-	var _a;
 	let low = 0;
 	let middle = 0;
 	let high = 0;
 	for (const { element, count } of atoms) {
-		const weight = byAtomicNumber ? (_a = elements().get(elementOf(element))) == null ? void 0 : _a.atomicNumber : relativeMass(element);
+		const weight = byAtomicNumber ? elementBySymbol(elementOf(element))?.atomicNumber : relativeMass(element);
 		if (weight === void 0) throw new Error(`${element} has no atomic weight, which is found before this`);
 		const rounded = byAtomicNumber ? { low: weight, high: weight } : roundedWeight(weight, decimals);
 		low += count * rounded.low;
@@ -4460,12 +4532,12 @@ function molarMassSpan({ atoms, byAtomicNumber: numbers, times }, decimals) {
 }
 
 // src/lab/judging/fillQuantity.ts
-var nothingRead = ({ takes, buildsOn }) => Object.fromEntries([
+function nothingRead({ takes, buildsOn }) { return Object.fromEntries([
 	...buildsOn.map(({ name }) => [name, Number.NaN]),
 	...takes.flatMap(
 		({ name, kind, leftOut = Number.NaN }) => kind === "formula" || kind === "ion" ? [] : [[name, leftOut]]
 	)
-]);
+]); }
 var noIons = { ionCount: Number.NaN, ionCharge: Number.NaN, otherIonCounts: [] };
 function askedOf(quantity2, { figures, decimals = 2 }) {
 	if (figures !== void 0) return { figures };
@@ -4504,7 +4576,7 @@ function fillQuantity(quantity2, cells, preparation = {}) {
 				argument: called(argument),
 				expected: "a value",
 				received: "a blank",
-				advice: `${quantity2.name} takes ${namesTaken(quantity2)}.`,
+				advice: `For ${quantity2.name}, give ${namesTaken(quantity2)}.`,
 				brief: called(argument)
 			});
 		}
@@ -4543,16 +4615,16 @@ function fillQuantity(quantity2, cells, preparation = {}) {
 		decimals
 	};
 	if (Object.values(ready).some(Number.isNaN)) return success(step2);
-	const refused = quantity2.chemistry({ ...step2.numbers, "molar mass": (_a = span == null ? void 0 : span.middle) != null ? _a : Number.NaN });
+	const refused = quantity2.chemistry({ ...step2.numbers, "molar mass": (_a = span?.middle) != null ? _a : Number.NaN });
 	return refused.ok ? success(step2) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
 }
 var givenNames = { grams: "mass", "purity percent": "purity" };
-var sheetName = (argument, names) => {
+function sheetName(argument, names) {
 	var _a, _b;
 	const spaced = argument.replace(/_/g, " ");
 	const name = (_a = givenNames[spaced]) != null ? _a : spaced;
 	return (_b = names[name]) != null ? _b : name;
-};
+}
 
 // src/lab/judging/schoolMolarMasses.ts
 var printedWithHalf = { Cl: 35.5, Cu: 63.5 };
@@ -4585,14 +4657,14 @@ function slipSpans(step2, slip, carried = {}) {
 	const { decimals, quantity: quantity2 } = step2;
 	return slip.molarMasses(step2.formula).flatMap((wrong) => spansOver(step2, quantity2.relation, { molarMass: molarMassSpan(wrong, decimals), carried }));
 }
-var tellsApart = (span, tolerance) => {
+function tellsApart(span, tolerance) {
 	const accepted = acceptedEnds(tolerance);
 	const slack = relativeSlack * Math.max(Math.abs(span.high), Math.abs(accepted.high));
 	return span.high < accepted.low - slack || span.low > accepted.high + slack;
-};
+}
 var usualFigures = 3;
-var askedOfSlip = (asked) => "decimals" in asked ? asked : { figures: Math.min(asked.figures, usualFigures) };
-var fitsSlip = (span, { entry, tolerance }) => tellsApart(span, tolerance) && isWithin(entry.value, span, entry.value === 0 ? 0 : lastFigureFilledUp(entry, askedOfSlip(tolerance.asked)) / 2);
+function askedOfSlip(asked) { return "decimals" in asked ? asked : { figures: Math.min(asked.figures, usualFigures) }; }
+function fitsSlip(span, { entry, tolerance }) { return tellsApart(span, tolerance) && isWithin(entry.value, span, entry.value === 0 ? 0 : lastFigureFilledUp(entry, askedOfSlip(tolerance.asked)) / 2); }
 function isPowerOfTen(entry, { span, asked }) {
 	if (entry.value === 0 || span.middle === 0) return false;
 	const power = Math.round(Math.log10(Math.abs(entry.value / span.middle)));
@@ -4621,8 +4693,8 @@ function withoutHonestSign({ quantity: quantity2, numbers }, entry) {
 	const isSigned = quantity2.name === "percent error" && entry.value < 0;
 	return isSigned && Number(numbers.measured) < Number(numbers.accepted) ? { ...entry, value: -entry.value } : entry;
 }
-var figuresFit = (entry, { asked, placeLow, placeHigh }) => hasFiguresAsked(entry, asked) || // Where the last place is bound otherwise, as in a difference, that place is right too.
-entry.lastPlace === leadingPlace(placeLow) || entry.lastPlace === leadingPlace(placeHigh);
+function figuresFit(entry, { asked, placeLow, placeHigh }) { return hasFiguresAsked(entry, asked) || // Where the last place is bound otherwise, as in a difference, that place is right too.
+entry.lastPlace === leadingPlace(placeLow) || entry.lastPlace === leadingPlace(placeHigh); }
 function judgeEntry(step2, read, {
 	rows = [],
 	judgeFigures = false,
@@ -4675,7 +4747,7 @@ function judgeEntry(step2, read, {
 }
 
 // src/lab/quantities/quantity.ts
-var quantity = (entry) => entry;
+function quantity(entry) { return entry; }
 
 // src/lab/quantities/densityQuantity.ts
 var densityQuantity = quantity({
@@ -4690,13 +4762,13 @@ var densityQuantity = quantity({
 	ownFigures: true,
 	wideClose: false,
 	buildsOn: [],
-	chemistry: (n) => density({ mass: grams(n.mass), volume: millilitres(n.volume) }),
-	relation: (n) => n.mass / n.volume,
+	chemistry: function(n) { return density({ mass: grams(n.mass), volume: millilitres(n.volume) }); },
+	relation: function(n) { return n.mass / n.volume; },
 	slips: [
-		{ id: "ratio-inverted", value: (n) => n.volume / n.mass },
-		{ id: "volume-in-litres", value: (n) => n.mass / (n.volume / 1e3) },
-		{ id: "mass-reported", value: (n) => n.mass },
-		{ id: "volumes-multiplied", value: (n) => n.mass * n.volume }
+		{ id: "ratio-inverted", value: function(n) { return n.volume / n.mass; } },
+		{ id: "volume-in-litres", value: function(n) { return n.mass / (n.volume / 1e3); } },
+		{ id: "mass-reported", value: function(n) { return n.mass; } },
+		{ id: "volumes-multiplied", value: function(n) { return n.mass * n.volume; } }
 	]
 });
 
@@ -4713,23 +4785,23 @@ var dilutedMolarityQuantity = quantity({
 	figures: 3,
 	wideClose: true,
 	buildsOn: [],
-	chemistry: (n) => dilutedMolarity({
+	chemistry: function(n) { return dilutedMolarity({
 		stock: molesPerLitre(n["stock molarity"]),
 		stockVolume: millilitres(n["stock volume"]),
 		finalVolume: millilitres(n["final volume"])
-	}),
-	relation: (n) => n["stock molarity"] * n["stock volume"] / n["final volume"],
+	}); },
+	relation: function(n) { return n["stock molarity"] * n["stock volume"] / n["final volume"]; },
 	slips: [
-		{ id: "ratio-inverted", value: (n) => n["stock molarity"] * n["final volume"] / n["stock volume"] },
+		{ id: "ratio-inverted", value: function(n) { return n["stock molarity"] * n["final volume"] / n["stock volume"]; } },
 		{
 			id: "solvent-added-to-final",
-			value: (n) => n["stock molarity"] * n["stock volume"] / (n["stock volume"] + n["final volume"])
+			value: function(n) { return n["stock molarity"] * n["stock volume"] / (n["stock volume"] + n["final volume"]); }
 		},
 		{
 			id: "water-as-final",
-			value: (n) => n["stock molarity"] * n["stock volume"] / (n["final volume"] - n["stock volume"])
+			value: function(n) { return n["stock molarity"] * n["stock volume"] / (n["final volume"] - n["stock volume"]); }
 		},
-		{ id: "molarity-unchanged", value: (n) => n["stock molarity"] }
+		{ id: "molarity-unchanged", value: function(n) { return n["stock molarity"]; } }
 	]
 });
 
@@ -4745,14 +4817,14 @@ var dilutionFactor2 = quantity({
 	figures: 3,
 	wideClose: false,
 	buildsOn: [],
-	chemistry: (n) => dilutionFactor({ stock: molesPerLitre(n["stock molarity"]), target: molesPerLitre(n["target molarity"]) }),
-	relation: (n) => n["stock molarity"] / n["target molarity"],
+	chemistry: function(n) { return dilutionFactor({ stock: molesPerLitre(n["stock molarity"]), target: molesPerLitre(n["target molarity"]) }); },
+	relation: function(n) { return n["stock molarity"] / n["target molarity"]; },
 	slips: [
-		{ id: "ratio-inverted", value: (n) => n["target molarity"] / n["stock molarity"] },
-		{ id: "factor-less-one", value: (n) => n["stock molarity"] / n["target molarity"] - 1 },
-		{ id: "total-counted-twice", value: (n) => n["stock molarity"] / n["target molarity"] + 1 },
-		{ id: "total-over-water", value: (n) => n["stock molarity"] / (n["stock molarity"] - n["target molarity"]) },
-		{ id: "difference-for-ratio", value: (n) => n["stock molarity"] - n["target molarity"] }
+		{ id: "ratio-inverted", value: function(n) { return n["target molarity"] / n["stock molarity"]; } },
+		{ id: "factor-less-one", value: function(n) { return n["stock molarity"] / n["target molarity"] - 1; } },
+		{ id: "total-counted-twice", value: function(n) { return n["stock molarity"] / n["target molarity"] + 1; } },
+		{ id: "total-over-water", value: function(n) { return n["stock molarity"] / (n["stock molarity"] - n["target molarity"]); } },
+		{ id: "difference-for-ratio", value: function(n) { return n["stock molarity"] - n["target molarity"]; } }
 	]
 });
 
@@ -4769,22 +4841,22 @@ var ionMolarityQuantity = quantity({
 	figures: 3,
 	wideClose: true,
 	buildsOn: [],
-	chemistry: (n) => success(n.molarity * n.ionCount),
-	relation: (n) => n.molarity * n.ionCount,
+	chemistry: function(n) { return success(n.molarity * n.ionCount); },
+	relation: function(n) { return n.molarity * n.ionCount; },
 	slips: [
-		{ id: "ratio-inverted", value: (n) => n.molarity / n.ionCount },
-		{ id: "ion-count-ignored", value: (n) => n.molarity },
+		{ id: "ratio-inverted", value: function(n) { return n.molarity / n.ionCount; } },
+		{ id: "ion-count-ignored", value: function(n) { return n.molarity; } },
 		{
 			id: "all-ions-counted",
-			value: (n) => n.molarity * n.otherIonCounts.reduce((all, count) => all + count, n.ionCount)
+			value: function(n) { return n.molarity * n.otherIonCounts.reduce((all, count) => all + count, n.ionCount); }
 		},
 		// One of another ion looks the same as no count at all, which is the plainer reading.
 		{
 			id: "other-ion's-count",
-			value: (n) => n.otherIonCounts.filter((count) => count !== 1).map((count) => n.molarity * count)
+			value: function(n) { return n.otherIonCounts.filter((count) => count !== 1).map((count) => n.molarity * count); }
 		},
 		// A charge of one looks the same as no count at all too.
-		{ id: "charge-for-count", value: (n) => n.ionCharge === 1 ? [] : n.molarity * n.ionCharge }
+		{ id: "charge-for-count", value: function(n) { return n.ionCharge === 1 ? [] : n.molarity * n.ionCharge; } }
 	]
 });
 
@@ -4796,9 +4868,9 @@ var water = {
 		{ kind: "element", element: "O", count: 1 }
 	]
 };
-var isOfSalt = (unit, index) => index === 0 || !isWater(unit);
-var withoutWater = (formula) => formula.hydrate ? [anhydrousAtoms(formula)] : [];
-var oneWater = (formula) => formula.hydrate ? [atomsOfUnits([...formula.units.filter(isOfSalt), water])] : [];
+function isOfSalt(unit, index) { return index === 0 || !isWater(unit); }
+function withoutWater(formula) { return formula.hydrate ? [anhydrousAtoms(formula)] : []; }
+function oneWater(formula) { return formula.hydrate ? [atomsOfUnits([...formula.units.filter(isOfSalt), water])] : []; }
 function bracketsReplaced(parts, replace) {
 	return parts.flatMap((part, index) => {
 		if (part.kind === "element") return [];
@@ -4807,30 +4879,30 @@ function bracketsReplaced(parts, replace) {
 		return part.count === 1 ? deeper : [...replace(part.parts, part.count).map(put), ...deeper];
 	});
 }
-var inUnits = ({ units }, replace) => units.flatMap(
+function inUnits({ units }, replace) { return units.flatMap(
 	(unit, index) => bracketsReplaced(unit.parts, replace).map(
 		(parts) => atomsOfUnits([...units.slice(0, index), { ...unit, parts }, ...units.slice(index + 1)])
 	)
-);
-var bracketNumbersDropped = (formula) => inUnits(formula, (inside) => [inside]);
-var bracketNumberOnOneAtom = (formula) => inUnits(formula, (inside, count) => {
+); }
+function bracketNumbersDropped(formula) { return inUnits(formula, (inside) => [inside]); }
+function bracketNumberOnOneAtom(formula) { return inUnits(formula, (inside, count) => {
 	const last = inside.length - 1;
 	if (last < 1) return [];
 	return [0, last].map(
 		(only) => inside.map((part, index) => index === only ? { ...part, count: part.count * count } : part)
 	);
-});
-var onceEach = (parts) => parts.flatMap((part) => part.kind === "element" ? [{ ...part, count: 1 }] : onceEach(part.parts));
-var symbolsCountedOnce = ({ units }) => [
+}); }
+function onceEach(parts) { return parts.flatMap((part) => part.kind === "element" ? [{ ...part, count: 1 }] : onceEach(part.parts)); }
+function symbolsCountedOnce({ units }) { return [
 	atomsOfUnits(
 		units.map((unit, index) => isOfSalt(unit, index) ? { coefficient: 1, parts: onceEach(unit.parts) } : unit)
 	)
-];
-var oneSubscriptMissed = ({ units }) => units.flatMap(
+]; }
+function oneSubscriptMissed({ units }) { return units.flatMap(
 	(unit, index) => numbersMissed(unit.parts).map(
 		(parts) => atomsOfUnits([...units.slice(0, index), { ...unit, parts }, ...units.slice(index + 1)])
 	)
-);
+); }
 function numbersMissed(parts) {
 	return parts.flatMap((part, index) => {
 		const put = (other) => [...parts.slice(0, index), other, ...parts.slice(index + 1)];
@@ -4838,7 +4910,7 @@ function numbersMissed(parts) {
 		return part.count === 1 ? [] : [put({ ...part, count: 1 })];
 	});
 }
-var waterNumberOnOneAtom = ({ units, hydrate }) => {
+function waterNumberOnOneAtom({ units, hydrate }) {
 	if (!hydrate || hydrate.count === 1) return [];
 	const [hydrogen, oxygen] = water.parts;
 	if (!hydrogen || !oxygen) return [];
@@ -4849,33 +4921,33 @@ var waterNumberOnOneAtom = ({ units, hydrate }) => {
 			{ coefficient: 1, parts: [oxygen] }
 		])
 	];
-};
-var saltTimesWater = ({ units, hydrate }) => hydrate ? [
+}
+function saltTimesWater({ units, hydrate }) { return hydrate ? [
 	{
 		atoms: atomsOfUnits(units.filter(isOfSalt)),
 		times: atomsOfUnits(units.filter((unit, index) => !isOfSalt(unit, index)))
 	}
-] : [];
+] : []; }
 
 // src/lab/quantities/formulaSlips.ts
 var formulaSlips = [
-	{ id: "water-of-hydration-left-out", molarMasses: (formula) => withoutWater(formula).map((atoms) => ({ atoms })) },
-	{ id: "one-water-only", molarMasses: (formula) => oneWater(formula).map((atoms) => ({ atoms })) },
+	{ id: "water-of-hydration-left-out", molarMasses: function(formula) { return withoutWater(formula).map((atoms) => ({ atoms })); } },
+	{ id: "one-water-only", molarMasses: function(formula) { return oneWater(formula).map((atoms) => ({ atoms })); } },
 	{
 		id: "water-number-on-one-atom",
-		molarMasses: (formula) => waterNumberOnOneAtom(formula).map((atoms) => ({ atoms }))
+		molarMasses: function(formula) { return waterNumberOnOneAtom(formula).map((atoms) => ({ atoms })); }
 	},
 	{
 		id: "group-subscript-ignored",
-		molarMasses: (formula) => bracketNumbersDropped(formula).map((atoms) => ({ atoms }))
+		molarMasses: function(formula) { return bracketNumbersDropped(formula).map((atoms) => ({ atoms })); }
 	},
 	{
 		id: "bracket-number-on-one-atom",
-		molarMasses: (formula) => bracketNumberOnOneAtom(formula).map((atoms) => ({ atoms }))
+		molarMasses: function(formula) { return bracketNumberOnOneAtom(formula).map((atoms) => ({ atoms })); }
 	},
-	{ id: "subscripts-ignored", molarMasses: (formula) => symbolsCountedOnce(formula).map((atoms) => ({ atoms })) },
-	{ id: "one-subscript-missed", molarMasses: (formula) => oneSubscriptMissed(formula).map((atoms) => ({ atoms })) },
-	{ id: "atomic-numbers-used", molarMasses: ({ atoms }) => [{ atoms, byAtomicNumber: true }] }
+	{ id: "subscripts-ignored", molarMasses: function(formula) { return symbolsCountedOnce(formula).map((atoms) => ({ atoms })); } },
+	{ id: "one-subscript-missed", molarMasses: function(formula) { return oneSubscriptMissed(formula).map((atoms) => ({ atoms })); } },
+	{ id: "atomic-numbers-used", molarMasses: function({ atoms }) { return [{ atoms, byAtomicNumber: true }]; } }
 ];
 
 // src/lab/quantities/molesOfSolute.ts
@@ -4891,17 +4963,17 @@ var molesOfSolute = quantity({
 	wideClose: true,
 	buildsOn: [],
 	// As many grams as moles, where a mole has one gram.
-	chemistry: (n) => soluteMass({
+	chemistry: function(n) { return soluteMass({
 		molarMass: gramsPerMole(1),
 		molarity: molesPerLitre(n.molarity),
 		volume: millilitres(n.volume)
-	}),
-	relation: (n) => n.molarity * n.volume / 1e3,
+	}); },
+	relation: function(n) { return n.molarity * n.volume / 1e3; },
 	slips: [
-		{ id: "volume-in-mL", value: (n) => n.molarity * n.volume },
-		{ id: "volume-ignored", value: (n) => n.molarity },
-		{ id: "upside-down", value: (n) => [n.volume / n.molarity, n.volume / 1e3 / n.molarity] },
-		{ id: "volumes-multiplied", value: (n) => n.molarity / (n.volume / 1e3) }
+		{ id: "volume-in-mL", value: function(n) { return n.molarity * n.volume; } },
+		{ id: "volume-ignored", value: function(n) { return n.molarity; } },
+		{ id: "upside-down", value: function(n) { return [n.volume / n.molarity, n.volume / 1e3 / n.molarity]; } },
+		{ id: "volumes-multiplied", value: function(n) { return n.molarity / (n.volume / 1e3); } }
 	]
 });
 
@@ -4919,33 +4991,33 @@ var massOfSolute = quantity({
 	figures: 3,
 	wideClose: true,
 	buildsOn: [{ name: "molar mass" }, { name: "moles of solute", relation: molesOfSolute.relation }],
-	chemistry: (n) => soluteMass({
+	chemistry: function(n) { return soluteMass({
 		molarMass: gramsPerMole(n["molar mass"]),
 		molarity: molesPerLitre(n.molarity),
 		volume: millilitres(n.volume),
 		purity: percent(n.purity)
-	}),
-	relation: (n) => n["moles of solute"] * n["molar mass"] / (n.purity / 100),
+	}); },
+	relation: function(n) { return n["moles of solute"] * n["molar mass"] / (n.purity / 100); },
 	slips: [
-		{ id: "volume-in-mL", value: (n) => n.molarity * n.volume * n["molar mass"] / (n.purity / 100) },
-		{ id: "volume-ignored", value: (n) => n.molarity * n["molar mass"] / (n.purity / 100) },
-		{ id: "moles-reported", value: (n) => n["moles of solute"] },
-		{ id: "ratio-inverted", value: (n) => n["moles of solute"] / n["molar mass"] / (n.purity / 100) },
+		{ id: "volume-in-mL", value: function(n) { return n.molarity * n.volume * n["molar mass"] / (n.purity / 100); } },
+		{ id: "volume-ignored", value: function(n) { return n.molarity * n["molar mass"] / (n.purity / 100); } },
+		{ id: "moles-reported", value: function(n) { return n["moles of solute"]; } },
+		{ id: "ratio-inverted", value: function(n) { return n["moles of solute"] / n["molar mass"] / (n.purity / 100); } },
 		{
 			id: "volumes-multiplied",
-			value: (n) => n.molarity / (n.volume / 1e3) * n["molar mass"] / (n.purity / 100)
+			value: function(n) { return n.molarity / (n.volume / 1e3) * n["molar mass"] / (n.purity / 100); }
 		},
-		{ id: "upside-down", value: (n) => n["molar mass"] / n["moles of solute"] / (n.purity / 100) },
-		{ id: "molar-mass-reported", value: (n) => n["molar mass"] },
+		{ id: "upside-down", value: function(n) { return n["molar mass"] / n["moles of solute"] / (n.purity / 100); } },
+		{ id: "molar-mass-reported", value: function(n) { return n["molar mass"]; } },
 		...formulaSlips,
-		{ id: "purity-ignored", value: (n) => n["moles of solute"] * n["molar mass"] },
-		{ id: "purity-inverted", value: (n) => n["moles of solute"] * n["molar mass"] * (n.purity / 100) }
+		{ id: "purity-ignored", value: function(n) { return n["moles of solute"] * n["molar mass"]; } },
+		{ id: "purity-inverted", value: function(n) { return n["moles of solute"] * n["molar mass"] * (n.purity / 100); } }
 	]
 });
 
 // src/lab/quantities/massPercentQuantity.ts
-var share = (n) => (n.density - n["lighter density"]) / (n["heavier density"] - n["lighter density"]);
-var step = (n) => n["heavier percent"] - n["lighter percent"];
+function share(n) { return (n.density - n["lighter density"]) / (n["heavier density"] - n["lighter density"]); }
+function step(n) { return n["heavier percent"] - n["lighter percent"]; }
 var massPercentQuantity = quantity({
 	name: "mass percent",
 	takes: [
@@ -4960,28 +5032,28 @@ var massPercentQuantity = quantity({
 	figures: 3,
 	wideClose: true,
 	buildsOn: [],
-	chemistry: (n) => massPercentOfDensity({
+	chemistry: function(n) { return massPercentOfDensity({
 		density: gramsPerMillilitre(n.density),
 		lighterPercent: percent(n["lighter percent"]),
 		lighterDensity: gramsPerMillilitre(n["lighter density"]),
 		heavierPercent: percent(n["heavier percent"]),
 		heavierDensity: gramsPerMillilitre(n["heavier density"])
-	}),
-	relation: (n) => n["lighter percent"] + share(n) * step(n),
+	}); },
+	relation: function(n) { return n["lighter percent"] + share(n) * step(n); },
 	slips: [
-		{ id: "table-line-taken", value: (n) => [n["lighter percent"], n["heavier percent"]] },
-		{ id: "middle-of-lines", value: (n) => (n["lighter percent"] + n["heavier percent"]) / 2 },
-		{ id: "share-mirrored", value: (n) => n["heavier percent"] - share(n) * step(n) },
+		{ id: "table-line-taken", value: function(n) { return [n["lighter percent"], n["heavier percent"]]; } },
+		{ id: "middle-of-lines", value: function(n) { return (n["lighter percent"] + n["heavier percent"]) / 2; } },
+		{ id: "share-mirrored", value: function(n) { return n["heavier percent"] - share(n) * step(n); } },
 		// From a line of 0 % it is the bare share, which has a slip of its own.
-		{ id: "step-unscaled", value: (n) => n["lighter percent"] === 0 ? [] : n["lighter percent"] + share(n) },
-		{ id: "line-not-added", value: (n) => share(n) * step(n) },
+		{ id: "step-unscaled", value: function(n) { return n["lighter percent"] === 0 ? [] : n["lighter percent"] + share(n); } },
+		{ id: "line-not-added", value: function(n) { return share(n) * step(n); } },
 		{ id: "share-reported", value: share },
-		{ id: "ratio-inverted", value: (n) => n["lighter percent"] + step(n) / share(n) }
+		{ id: "ratio-inverted", value: function(n) { return n["lighter percent"] + step(n) / share(n); } }
 	]
 });
 
 // src/lab/quantities/molarity.ts
-var pure = (n) => n.mass * (n.purity / 100);
+function pure(n) { return n.mass * (n.purity / 100); }
 var molarity2 = quantity({
 	name: "molarity",
 	takes: [
@@ -4995,24 +5067,24 @@ var molarity2 = quantity({
 	figures: 3,
 	wideClose: true,
 	buildsOn: [{ name: "molar mass" }],
-	chemistry: (n) => molarity({
+	chemistry: function(n) { return molarity({
 		molarMass: gramsPerMole(n["molar mass"]),
 		mass: grams(n.mass),
 		volume: millilitres(n.volume),
 		purity: percent(n.purity)
-	}),
-	relation: (n) => pure(n) / n["molar mass"] / (n.volume / 1e3),
+	}); },
+	relation: function(n) { return pure(n) / n["molar mass"] / (n.volume / 1e3); },
 	slips: [
-		{ id: "volume-in-mL", value: (n) => pure(n) / n["molar mass"] / n.volume },
+		{ id: "volume-in-mL", value: function(n) { return pure(n) / n["molar mass"] / n.volume; } },
 		// Grams over litres, whether or not the purity was seen to.
-		{ id: "molar-mass-ignored", value: (n) => [n.mass / (n.volume / 1e3), pure(n) / (n.volume / 1e3)] },
-		{ id: "ratio-inverted", value: (n) => pure(n) * n["molar mass"] / (n.volume / 1e3) },
-		{ id: "volumes-multiplied", value: (n) => pure(n) / n["molar mass"] * (n.volume / 1e3) },
-		{ id: "amount-as-molarity", value: (n) => pure(n) / n["molar mass"] },
-		{ id: "volume-over-amount", value: (n) => n.volume / 1e3 / (pure(n) / n["molar mass"]) },
+		{ id: "molar-mass-ignored", value: function(n) { return [n.mass / (n.volume / 1e3), pure(n) / (n.volume / 1e3)]; } },
+		{ id: "ratio-inverted", value: function(n) { return pure(n) * n["molar mass"] / (n.volume / 1e3); } },
+		{ id: "volumes-multiplied", value: function(n) { return pure(n) / n["molar mass"] * (n.volume / 1e3); } },
+		{ id: "amount-as-molarity", value: function(n) { return pure(n) / n["molar mass"]; } },
+		{ id: "volume-over-amount", value: function(n) { return n.volume / 1e3 / (pure(n) / n["molar mass"]); } },
 		...formulaSlips,
-		{ id: "purity-ignored", value: (n) => n.mass / n["molar mass"] / (n.volume / 1e3) },
-		{ id: "purity-inverted", value: (n) => n.mass / (n.purity / 100) / n["molar mass"] / (n.volume / 1e3) }
+		{ id: "purity-ignored", value: function(n) { return n.mass / n["molar mass"] / (n.volume / 1e3); } },
+		{ id: "purity-inverted", value: function(n) { return n.mass / (n.purity / 100) / n["molar mass"] / (n.volume / 1e3); } }
 	]
 });
 
@@ -5025,13 +5097,13 @@ var molarMassQuantity = quantity({
 	figures: "decimals",
 	wideClose: false,
 	buildsOn: [],
-	chemistry: (n) => success(n["molar mass"]),
-	relation: (n) => n["molar mass"],
+	chemistry: function(n) { return success(n["molar mass"]); },
+	relation: function(n) { return n["molar mass"]; },
 	slips: [...formulaSlips, { id: "dot-as-times", molarMasses: saltTimesWater }]
 });
 
 // src/lab/quantities/percentErrorQuantity.ts
-var gap = (n) => Math.abs(n.measured - n.accepted);
+function gap(n) { return Math.abs(n.measured - n.accepted); }
 var percentErrorQuantity = quantity({
 	name: "percent error",
 	takes: [
@@ -5044,14 +5116,14 @@ var percentErrorQuantity = quantity({
 	ownFigures: true,
 	wideClose: false,
 	buildsOn: [],
-	chemistry: (n) => percentError({ measured: n.measured, accepted: n.accepted }),
-	relation: (n) => 100 * gap(n) / Math.abs(n.accepted),
+	chemistry: function(n) { return percentError({ measured: n.measured, accepted: n.accepted }); },
+	relation: function(n) { return 100 * gap(n) / Math.abs(n.accepted); },
 	slips: [
-		{ id: "divided-by-measured", value: (n) => 100 * gap(n) / Math.abs(n.measured) },
-		{ id: "ratio-reported", value: (n) => 100 * n.measured / n.accepted },
-		{ id: "fraction-reported", value: (n) => gap(n) / Math.abs(n.accepted) },
-		{ id: "mean-as-base", value: (n) => 200 * gap(n) / Math.abs(n.measured + n.accepted) },
-		{ id: "difference-reported", value: (n) => gap(n) }
+		{ id: "divided-by-measured", value: function(n) { return 100 * gap(n) / Math.abs(n.measured); } },
+		{ id: "ratio-reported", value: function(n) { return 100 * n.measured / n.accepted; } },
+		{ id: "fraction-reported", value: function(n) { return gap(n) / Math.abs(n.accepted); } },
+		{ id: "mean-as-base", value: function(n) { return 200 * gap(n) / Math.abs(n.measured + n.accepted); } },
+		{ id: "difference-reported", value: function(n) { return gap(n); } }
 	]
 });
 
@@ -5068,25 +5140,25 @@ var reagentMolarityQuantity = quantity({
 	figures: 3,
 	wideClose: true,
 	buildsOn: [{ name: "molar mass" }],
-	chemistry: (n) => reagentMolarity({
+	chemistry: function(n) { return reagentMolarity({
 		molarMass: gramsPerMole(n["molar mass"]),
 		massPercent: percent(n["mass percent"]),
 		density: gramsPerMillilitre(n.density)
-	}),
-	relation: (n) => 10 * n["mass percent"] * n.density / n["molar mass"],
+	}); },
+	relation: function(n) { return 10 * n["mass percent"] * n.density / n["molar mass"]; },
 	slips: [
-		{ id: "ratio-inverted", value: (n) => 10 * n["mass percent"] * n.density * n["molar mass"] },
-		{ id: "density-divided", value: (n) => 10 * n["mass percent"] / n.density / n["molar mass"] },
-		{ id: "percent-not-divided", value: (n) => 1e3 * n["mass percent"] * n.density / n["molar mass"] },
-		{ id: "percent-left-out", value: (n) => 1e3 * n.density / n["molar mass"] },
-		{ id: "density-ignored", value: (n) => 10 * n["mass percent"] / n["molar mass"] },
-		{ id: "per-mL-not-L", value: (n) => n["mass percent"] / 100 * (n.density / n["molar mass"]) },
-		{ id: "grams-per-litre", value: (n) => 10 * n["mass percent"] * n.density },
-		{ id: "moles-in-100-g", value: (n) => n["mass percent"] / n["molar mass"] },
+		{ id: "ratio-inverted", value: function(n) { return 10 * n["mass percent"] * n.density * n["molar mass"]; } },
+		{ id: "density-divided", value: function(n) { return 10 * n["mass percent"] / n.density / n["molar mass"]; } },
+		{ id: "percent-not-divided", value: function(n) { return 1e3 * n["mass percent"] * n.density / n["molar mass"]; } },
+		{ id: "percent-left-out", value: function(n) { return 1e3 * n.density / n["molar mass"]; } },
+		{ id: "density-ignored", value: function(n) { return 10 * n["mass percent"] / n["molar mass"]; } },
+		{ id: "per-mL-not-L", value: function(n) { return n["mass percent"] / 100 * (n.density / n["molar mass"]); } },
+		{ id: "grams-per-litre", value: function(n) { return 10 * n["mass percent"] * n.density; } },
+		{ id: "moles-in-100-g", value: function(n) { return n["mass percent"] / n["molar mass"]; } },
 		{
 			id: "molality-reported",
 			// Without any water there is no molality.
-			value: (n) => n["mass percent"] < 100 ? 1e3 * n["mass percent"] / (100 - n["mass percent"]) / n["molar mass"] : []
+			value: function(n) { return n["mass percent"] < 100 ? 1e3 * n["mass percent"] / (100 - n["mass percent"]) / n["molar mass"] : []; }
 		}
 	]
 });
@@ -5105,30 +5177,30 @@ var stockVolumeQuantity = quantity({
 	figures: 3,
 	wideClose: true,
 	buildsOn: [{ name: "dilution factor", relation: dilutionFactor2.relation }],
-	chemistry: (n) => stockVolume({
+	chemistry: function(n) { return stockVolume({
 		stock: molesPerLitre(n["stock molarity"]),
 		target: molesPerLitre(n["target molarity"]),
 		finalVolume: millilitres(n["target volume"])
-	}),
-	relation: (n) => n["target volume"] / n["dilution factor"],
+	}); },
+	relation: function(n) { return n["target volume"] / n["dilution factor"]; },
 	slips: [
-		{ id: "litres-reported", value: (n) => n["target volume"] / n["dilution factor"] / 1e3 },
-		{ id: "ratio-inverted", value: (n) => n["target volume"] * n["dilution factor"] },
-		{ id: "water-for-stock", value: (n) => n["target volume"] - n["target volume"] / n["dilution factor"] },
-		{ id: "volume-left-out", value: (n) => n["target molarity"] / n["stock molarity"] },
+		{ id: "litres-reported", value: function(n) { return n["target volume"] / n["dilution factor"] / 1e3; } },
+		{ id: "ratio-inverted", value: function(n) { return n["target volume"] * n["dilution factor"]; } },
+		{ id: "water-for-stock", value: function(n) { return n["target volume"] - n["target volume"] / n["dilution factor"]; } },
+		{ id: "volume-left-out", value: function(n) { return n["target molarity"] / n["stock molarity"]; } },
 		{
 			id: "amount-for-volume",
-			value: (n) => [n["target molarity"] * n["target volume"], n["target molarity"] * n["target volume"] / 1e3]
+			value: function(n) { return [n["target molarity"] * n["target volume"], n["target molarity"] * n["target volume"] / 1e3]; }
 		},
 		{
 			id: "parts-miscounted",
-			value: (n) => [n["target volume"] / (n["dilution factor"] - 1), n["target volume"] / (n["dilution factor"] + 1)]
+			value: function(n) { return [n["target volume"] / (n["dilution factor"] - 1), n["target volume"] / (n["dilution factor"] + 1)]; }
 		}
 	]
 });
 
 // src/lab/quantities/waterVolume.ts
-var stockVolume2 = (n) => n["target molarity"] / n["stock molarity"] * n["target volume"];
+function stockVolume2(n) { return n["target molarity"] / n["stock molarity"] * n["target volume"]; }
 var waterVolume = quantity({
 	name: "water volume",
 	takes: dilutionTakes,
@@ -5137,20 +5209,20 @@ var waterVolume = quantity({
 	figures: 3,
 	wideClose: true,
 	buildsOn: [{ name: "stock volume", relation: stockVolume2 }],
-	chemistry: (n) => diluentVolume({
+	chemistry: function(n) { return diluentVolume({
 		stock: molesPerLitre(n["stock molarity"]),
 		target: molesPerLitre(n["target molarity"]),
 		finalVolume: millilitres(n["target volume"])
-	}),
-	relation: (n) => n["target volume"] - n["stock volume"],
+	}); },
+	relation: function(n) { return n["target volume"] - n["stock volume"]; },
 	// A difference is no finer than what was taken away.
-	neverFinerThan: (n) => n["stock volume"],
+	neverFinerThan: function(n) { return n["stock volume"]; },
 	slips: [
-		{ id: "litres-reported", value: (n) => (n["target volume"] - n["stock volume"]) / 1e3 },
-		{ id: "stock-for-water", value: (n) => n["stock volume"] },
-		{ id: "final-volume-for-water", value: (n) => n["target volume"] },
-		{ id: "volumes-added", value: (n) => n["target volume"] + n["stock volume"] },
-		{ id: "sign-reversed", value: (n) => n["stock volume"] - n["target volume"] }
+		{ id: "litres-reported", value: function(n) { return (n["target volume"] - n["stock volume"]) / 1e3; } },
+		{ id: "stock-for-water", value: function(n) { return n["stock volume"]; } },
+		{ id: "final-volume-for-water", value: function(n) { return n["target volume"]; } },
+		{ id: "volumes-added", value: function(n) { return n["target volume"] + n["stock volume"]; } },
+		{ id: "sign-reversed", value: function(n) { return n["stock volume"] - n["target volume"]; } }
 	]
 });
 
@@ -5171,7 +5243,7 @@ var quantities = {
 	"mass percent": massPercentQuantity
 };
 var quantityNames = Object.keys(quantities);
-var isQuantityName = (text) => quantityNames.includes(text);
+function isQuantityName(text) { return quantityNames.includes(text); }
 
 return { plainName, readGivenCells, fillQuantity, fitsSlip, judgeEntry, quantities, isQuantityName };
 },
@@ -5285,9 +5357,9 @@ function glasswareFigures({
 		};
 	});
 }
-var sizeText = ({ volume, tolerance }) => `${volume} mL (± ${tolerance} mL)`;
+function sizeText({ volume, tolerance }) { return `${volume} mL (± ${tolerance} mL)`; }
 function glasswareTolerance(wanted) {
-	var _a, _b;
+	var _a;
 	const { kind, volume, standard = "ISO" } = wanted;
 	const figures = glasswareFigures(wanted);
 	const found = figures.find((figure) => Math.abs(figure.volume - volume) <= 1e-9 * figure.volume);
@@ -5295,7 +5367,7 @@ function glasswareTolerance(wanted) {
 	const smaller = figures.filter((figure) => figure.volume < volume).pop();
 	const larger = figures.find((figure) => figure.volume > volume);
 	const neighbours = [smaller, larger].flatMap((figure) => figure ? [figure] : []);
-	const table = (_b = (_a = glasswareKinds[kind]) == null ? void 0 : _a[standard]) != null ? _b : "the table of beakers";
+	const table = (_a = glasswareKinds[kind]?.[standard]) != null ? _a : "the table of beakers";
 	return failure({
 		code: "glassware-size",
 		argument: "volume",
@@ -5332,8 +5404,8 @@ var litres = ["(", { given: "volume" }, " mL ÷ 1000)"];
 var quantityHints = {
 	"molar mass": {
 		idea: "A molar mass is the mass of one mole of the whole formula, so each atom in it counts.",
-		relation: "Add up atomic weight × number of atoms. A number after a bracket counts for all that is in it; after a dot, for the whole part.",
-		setUp: ["Put the atomic weight in place of each symbol: ", { given: atomsShown }, " = ?"]
+		relation: "Add up atomic weight × number of atoms. A number after a bracket counts for everything in it; one after a dot, for the whole part.",
+		setUp: ["Replace each symbol with its atomic weight: ", { given: atomsShown }, " = ?"]
 	},
 	"moles of solute": {
 		idea: "Molarity says how many moles are in one litre. How many litres do you have?",
@@ -5341,7 +5413,7 @@ var quantityHints = {
 		setUp: [{ given: "molarity" }, " mol/L × ", ...litres, " = ?"]
 	},
 	"mass of solute": {
-		idea: "First find how many moles you need, then what that many moles weigh.",
+		idea: "First find how many moles you need, then what they weigh.",
 		relation: "mass = moles × molar mass, where moles = molarity × volume in litres.",
 		impure: "Your solid is not pure, so you need more of it.",
 		setUp: [
@@ -5401,7 +5473,7 @@ var quantityHints = {
 		setUp: [{ given: "stock molarity" }, " ÷ ", { given: "target molarity" }, " = ?"]
 	},
 	"diluted molarity": {
-		idea: "The moles that you took are spread through a bigger volume now.",
+		idea: "The moles you took are now spread through a bigger volume.",
 		relation: "molarity after = stock molarity × stock volume ÷ final volume",
 		setUp: [
 			{ given: "stock molarity" },
@@ -5413,15 +5485,15 @@ var quantityHints = {
 		]
 	},
 	"ion molarity": {
-		idea: "One formula unit comes apart in water. How many of this ion does it give?",
+		idea: "One formula unit splits into ions in water. How many of this ion does it give?",
 		relation: "ion molarity = molarity of the salt × number of that ion in one formula unit",
 		setUp: [{ given: "molarity" }, " mol/L × number of ", { given: "ion" }, " in one ", { given: "formula" }, " = ?"]
 	},
 	"percent error": {
 		idea: "How far off is the result, as a share of the accepted value?",
-		relation: "percent error = gap between the two ÷ accepted value × 100",
+		relation: "percent error = difference between the two ÷ accepted value × 100",
 		setUp: [
-			"gap between ",
+			"difference between ",
 			{ given: "measured" },
 			" and ",
 			{ given: "accepted" },
@@ -5436,8 +5508,8 @@ var quantityHints = {
 		setUp: [{ given: "mass" }, " g ÷ ", { given: "volume" }, " mL = ?"]
 	},
 	"mass percent": {
-		idea: "Your density lies between two lines of the table, or close to them. How far along the way is it?",
-		relation: "mass percent = lighter percent + share × gap of the percents, where share = gap up to your density ÷ gap of the densities.",
+		idea: "Your density lies between two lines of the table, or near them. How far is it from the lighter to the heavier line?",
+		relation: "mass percent = lighter percent + fraction × difference in percent. The fraction is (your density − lighter density) ÷ difference in density.",
 		setUp: [
 			{ given: "lighter percent" },
 			" + (",
@@ -5471,38 +5543,38 @@ var quantityHints = {
 };
 var readingHints = {
 	balance: [
-		"The balance tells what is really there. It need not agree with your plan to the last digit.",
+		"The balance shows what is really there. It need not match your plan to the last digit.",
 		"Mass of the solid = reading with the solid − reading of the empty boat. Some balances do this with one key.",
-		"Your plan stands in “{row}”. Come close to it, then write every figure that the balance shows."
+		"Your plan is in “{row}”. Get close to it, then write down every digit that the balance shows."
 	],
 	flask: [
-		"The flask holds its volume when the lowest point of the curve touches the mark.",
-		"Look with your eye level with the mark. From above or from below it seems to be in another place.",
-		"Your plan stands in “{row}”. Read the scale at eye level and write every figure of it."
+		"The flask holds its volume when the bottom of the meniscus, the curved surface, is on the mark.",
+		"Keep your eye level with the mark. From above or below, the meniscus seems to be somewhere else.",
+		"Your plan is in “{row}”. Read the scale at eye level and write down every digit."
 	],
 	pipette: [
-		"A pipette gives its volume from its mark to its tip, with the last drop left in.",
-		"Fill it past the mark and wipe the tip. Let it down to the mark at eye level, then let it run out.",
-		"Your plan stands in “{row}”. Which mark did you start from, and where did you stop?"
+		"A pipette delivers its volume from the mark to the tip, with the last drop left in.",
+		"Fill it past the mark and wipe the tip. Lower the meniscus to the mark at eye level, then let it drain.",
+		"Your plan is in “{row}”. Which mark did you start from, and where did you stop?"
 	],
 	portion: [
-		"The balance tells what is really there. A few drops more or less can be seen at once.",
+		"The balance shows what is really there. A few drops more or less show at once.",
 		"Mass of the portion = reading with the solution − reading of the same dry vessel with its lid.",
-		"What would the same volume of water weigh? A portion that is far from that needs another look. Write every figure."
+		"What would the same volume of water weigh? If your portion is far from that, check it. Write down every digit."
 	],
 	bench: [
-		"A reading tells what is in the flask now. The plan tells what should be.",
-		"Write every figure that is shown, and its unit. Read it twice.",
-		"Your plan is the {row} you were given. If the reading is far off, go back over what went into the flask."
+		"The reading shows what is in the flask now. The plan says what should be.",
+		"Read it twice. Write down every digit, and the unit.",
+		"Your plan is the {row} you were given. If the reading is far off, what went into the flask?"
 	]
 };
 var toldHints = [
 	"Think of a friend who missed the lab. What would you show first?",
-	"Say what you saw or worked out first, then how it fits together. Use words of this lab, such as molarity.",
+	"Say first what you saw or worked out, then how it fits. Use words such as molarity.",
 	"Begin with: “We know that …, because …”."
 ];
 var levelAsked = "Choose 0, 1, 2 or 3.";
-var rowShown = (title) => `(your “${title}”)`;
+function rowShown(title) { return `(your “${title}”)`; }
 
 // src/lab/hints/quantityHint.ts
 function atomsOf(formula) {
@@ -5510,12 +5582,12 @@ function atomsOf(formula) {
 	if (!read.ok) return void 0;
 	return read.value.atoms.map(({ element, count }) => `${count} × ${element}`).join(" + ");
 }
-var filledIn = (pieces, shown) => pieces.map((piece) => {
+function filledIn(pieces, shown) { return pieces.map((piece) => {
 	var _a, _b;
 	if (typeof piece === "string") return piece;
 	const value = shown(piece.given);
 	return value === void 0 ? "" : `${(_a = piece.before) != null ? _a : ""}${value}${(_b = piece.after) != null ? _b : ""}`;
-}).join("");
+}).join(""); }
 function quantityHint(quantity, { level, shown }) {
 	const { idea, relation, impure, setUp } = quantityHints[quantity];
 	if (level === 1) return idea;
@@ -5533,7 +5605,7 @@ const { adviceTexts, cautions } = part("chemistry/cautions");
 const { fillQuantity, fitsSlip, isQuantityName, judgeEntry, plainName, quantities } = part("lesson");
 const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, remarks, spanOver, stepTolerance, unreadableTexts } = part("lab/texts/feedback");
-const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
+const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
 
 // src/lab/bench/procedures/concentratedToFlask.ts
 var concentratedToFlask = {
@@ -5991,14 +6063,14 @@ var weighPortion = {
 };
 
 // src/lab/bench/procedures.ts
-var allProcedures = () => [
+function allProcedures() { return [
 	solidToFlask,
 	pipetteToFlask,
 	concentratedToFlask,
 	serialFlasks,
 	dryResidue,
 	weighPortion
-];
+]; }
 function procedureByName(name) {
 	const found = allProcedures().find((procedure) => procedure.name === name);
 	if (found === void 0) throw new Error(`No procedure is called “${name}”.`);
@@ -6423,7 +6495,7 @@ var wholeMolecules = {
 };
 
 // src/lab/bench/questions.ts
-var allQuestions = () => [
+function allQuestions() { return [
 	dilutionParticles,
 	portionStrength,
 	crystalWater,
@@ -6434,7 +6506,7 @@ var allQuestions = () => [
 	ionShare,
 	wholeMolecules,
 	overNight
-];
+]; }
 function questionByName(name) {
 	const found = allQuestions().find((question) => question.name === name);
 	if (found === void 0) throw new Error(`No question is called “${name}”.`);
@@ -6444,16 +6516,16 @@ function questionByName(name) {
 // src/lab/texts/ticks.ts
 var tickTexts = {
 	/** The one answer that the sheet offers: it names the substance that the cautions are for. */
-	answer: (formula) => formula === "" ? "yes" : `yes, ${formula}`,
-	readFirst: (answer) => `Read this, then choose “${answer}”:`,
-	nameIt: (answer) => `Which one? Read this, then choose “${answer}”:`,
-	anotherSubstance: (answer) => `Another substance now. Read this, choose “${answer}”:`,
-	notYes: (answer) => `Read this, then choose exactly “${answer}”:`,
+	answer: function(formula) { return formula === "" ? "yes" : `yes, ${formula}`; },
+	readFirst: function(answer) { return `Read this, choose “${answer}”:`; },
+	nameIt: function(answer) { return `Which one? Choose “${answer}”:`; },
+	anotherSubstance: function(answer) { return `A new one. Choose “${answer}”:`; },
+	notYes: function(answer) { return `Choose exactly “${answer}”:`; },
 	noFormula: "We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.",
-	staffOnly: "Your teacher makes this; you calculate and watch.",
+	staffOnly: "Your teacher makes this; you watch.",
 	withTeacher: "Only beside your teacher, if school rules allow.",
 	solid: "solid",
-	inBottle: (share) => `${share} in the bottle`,
+	inBottle: function(share) { return `${share} in the bottle`; },
 	noSignal: "no signal word known",
 	notClassified: "not classified, still take care",
 	notKnown: "not fully known, treat as harmful",
@@ -6461,7 +6533,7 @@ var tickTexts = {
 	and: " and ",
 	staffOnlyForm: "staff only",
 	deferring: "Unsure? Ask your teacher; the safety data sheet decides.",
-	readSheetFirst: "Touch nothing before your teacher has read its safety data sheet.",
+	readSheetFirst: "Touch nothing until your teacher has read its safety data sheet.",
 	wear: {
 		eyes: "Wear goggles.",
 		hands: "Wear goggles and gloves.",
@@ -6475,14 +6547,14 @@ var tickTexts = {
 	hood: "Work in the fume hood.",
 	drain: "Leftovers: waste beaker, then the drain with plenty of water.",
 	beaker: "Leftovers, rinsings too: waste beaker, never the drain.",
-	metalBeaker: (metal) => `Leftovers, rinsings too: ${metal} waste beaker, never the drain.`
+	metalBeaker: function(metal) { return `Leftovers, rinsings too: ${metal} waste beaker, never the drain.`; }
 };
 var shortEffects = {
 	H225: "catches fire very easily",
 	H226: "catches fire",
 	H271: "makes things burn or explode",
-	H272: "makes fires fiercer",
-	H290: "eats metal",
+	H272: "makes fires burn more strongly",
+	H290: "corrodes metal",
 	H300: "deadly if swallowed",
 	H301: "poisonous if swallowed",
 	H302: "harmful if swallowed",
@@ -6529,16 +6601,16 @@ var shortEffects = {
 };
 var tickHints = [
 	"Who might be hurt at the bench, and by what?",
-	"Each line says what the substance can do, and then what you do about it.",
-	"Tell your team in your own words what to wear and what not to do. Then tick that you have read them."
+	"Each line says what the substance can do, and what to do about it.",
+	"Tell your team in your own words what to wear and what not to do. Then choose the answer of this row."
 ];
 
 // src/lab/hints/ownHint.ts
-var textOf = (cell) => typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : "";
-var linkOf = (cell) => {
+function textOf(cell) { return typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : ""; }
+function linkOf(cell) {
 	const typed = textOf(cell);
 	return /^https?:\/\/[^\s"'<>]+$/i.test(typed) ? typed : "";
-};
+}
 function ownHint(rows, { stepId, level }) {
 	const wanted = stepId.trim().toLowerCase();
 	const line = rows.find(
@@ -6548,14 +6620,14 @@ function ownHint(rows, { stepId, level }) {
 }
 
 // src/lab/hints/hintForStep.ts
-var titleOf = (activity, id) => {
-	var _a, _b;
-	return (_b = (_a = activity == null ? void 0 : activity.steps.find((step) => step.id === id)) == null ? void 0 : _a.title) != null ? _b : id;
-};
-var expectedName = ({ expects }, activity) => {
+function titleOf(activity, id) {
+	var _a;
+	return (_a = activity?.steps.find((step) => step.id === id)?.title) != null ? _a : id;
+}
+function expectedName({ expects }, activity) {
 	if (typeof expects === "string") return titleOf(activity, expects);
 	return "given" in expects ? expects.given : expects.expected;
-};
+}
 function calculatedHint(step, level, wanted) {
 	const shown = (name) => {
 		const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
@@ -6570,25 +6642,25 @@ function calculatedHint(step, level, wanted) {
 	return quantityHint(step.quantity, { level, shown });
 }
 function ourHint(step, level, wanted) {
-	var _a, _b, _c, _d, _e, _f, _g;
+	var _a, _b, _c, _d, _e, _f;
 	switch (step.kind) {
 		case "calculated":
 			return calculatedHint(step, level, wanted);
 		case "measured":
-			return (_c = (_b = readingHints[(_a = step.hints) != null ? _a : step.instrument][level - 1]) == null ? void 0 : _b.replace("{row}", expectedName(step, wanted.activity))) != null ? _c : "";
+			return (_b = readingHints[(_a = step.hints) != null ? _a : step.instrument][level - 1]?.replace("{row}", expectedName(step, wanted.activity))) != null ? _b : "";
 		case "ordered":
-			return (_d = procedureByName(step.procedure).hints[level - 1]) != null ? _d : "";
+			return (_c = procedureByName(step.procedure).hints[level - 1]) != null ? _c : "";
 		case "chosen": {
-			const hint = (_e = questionByName(step.question).hints[level - 1]) != null ? _e : "";
+			const hint = (_d = questionByName(step.question).hints[level - 1]) != null ? _d : "";
 			return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
 		}
 		case "ticked":
-			return (_f = tickHints[level - 1]) != null ? _f : "";
+			return (_e = tickHints[level - 1]) != null ? _e : "";
 		case "told":
-			return (_g = toldHints[level - 1]) != null ? _g : "";
+			return (_f = toldHints[level - 1]) != null ? _f : "";
 	}
 }
-var plainCell = (cell) => typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0;
+function plainCell(cell) { return typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0; }
 function bareQuantityHint(name, level, { givens, decimalMark }) {
 	if (!isQuantityName(name)) return "";
 	const takes = quantities[name].takes;
@@ -6601,7 +6673,7 @@ function bareQuantityHint(name, level, { givens, decimalMark }) {
 function hintForStep(wanted) {
 	const { activity, stepId, level, ownHints = [] } = wanted;
 	if (level !== 1 && level !== 2 && level !== 3) return "";
-	const step = activity == null ? void 0 : activity.steps.find(({ id }) => id === stepId);
+	const step = activity?.steps.find(({ id }) => id === stepId);
 	const { words, link } = ownHint(ownHints, { stepId, level });
 	const ours = () => step ? ourHint(step, level, wanted) : bareQuantityHint(stepId, level, wanted);
 	return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
@@ -6620,11 +6692,11 @@ var commonGivens = {
 };
 
 // src/lab/numbers/seededRandom.ts
-var hashOf = (text) => {
+function hashOf(text) {
 	let hash = 2166136261;
 	for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 16777619);
 	return hash >>> 0;
-};
+}
 function seededRandom(seed) {
 	let state = hashOf(seed);
 	return () => {
@@ -6646,9 +6718,9 @@ function shuffled(items, random) {
 }
 
 // src/lab/bench/lettered.ts
-var letterOf = (place) => String.fromCharCode(97 + place);
-var letterSeed = (name, { step = "", key = "" }) => key === "" ? name : `${key}|${step}|${name}`;
-var lettered = (seed, items) => shuffled(items, seededRandom(seed)).map((item, place) => ({ letter: letterOf(place), item }));
+function letterOf(place) { return String.fromCharCode(97 + place); }
+function letterSeed(name, { step = "", key = "" }) { return key === "" ? name : `${key}|${step}|${name}`; }
+function lettered(seed, items) { return shuffled(items, seededRandom(seed)).map((item, place) => ({ letter: letterOf(place), item })); }
 
 // src/lab/bench/letteredOptions.ts
 function letteredOptions(questionName, whose = {}) {
@@ -6656,36 +6728,29 @@ function letteredOptions(questionName, whose = {}) {
 	return lettered(letterSeed(questionName, whose), [right, ...others]);
 }
 
-// src/lab/texts/choosing.ts
-var choiceTexts = {
-	/** Below the options. */
-	asked: "Answer with a letter.",
-	oneLetter: (letters) => `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`
-};
-
 // src/lab/texts/ordering.ts
-var several = (letters) => letters.join(", ");
+function several(letters) { return letters.join(", "); }
 var orderTexts = {
 	/** Above the actions. */
-	asked: "Put the letters in order:",
+	asked: "Put in order:",
 	/** Where the letters in the sheet are those of an older layout. */
 	buildAgain: "These letters are from an older table. Ask your teacher to build it again.",
 	works: "Yes, this order works.",
-	lettersOnly: (known) => `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would work.`,
-	wordsTyped: (known) => `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`,
-	lettersAmiss: (found) => [
+	lettersOnly: function(known) { return `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would do them.`; },
+	wordsTyped: function(known) { return `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`; },
+	lettersAmiss: function(found) { return [
 		orderTexts.lettersOnly(found.known),
 		found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : "",
 		found.missing.length > 0 ? `Still missing: ${several(found.missing)}.` : "",
 		found.twice.length > 0 ? `More than once: ${several(found.twice)}.` : ""
-	].filter((part) => part !== "").join(" "),
-	brokenPair: ({ sooner, later, ask }) => `Look at ${sooner} and ${later}. ${ask}`
+	].filter((part) => part !== "").join(" "); },
+	brokenPair: function({ sooner, later, ask }) { return `Look at ${sooner} and ${later}. ${ask}`; }
 };
 
 // src/lab/bench/orderedActions.ts
-var brokenRules = (procedure, order) => procedure.rules.filter(
+function brokenRules(procedure, order) { return procedure.rules.filter(
 	({ before, after, weight, when }) => weight !== "advised" && when === void 0 && order.indexOf(after) < order.indexOf(before)
-).length;
+).length; }
 function orderedActions(name, whose = {}) {
 	const procedure = procedureByName(name);
 	const seed = letterSeed(name, whose);
@@ -6703,9 +6768,7 @@ function letteredShown(step, key = "") {
 		return joined([
 			...questionByName(step.question).stem,
 			...letteredOptions(step.question, whose).flatMap(({ letter, item }) => [`
-${letter}) `, ...item.text]),
-			`
-${choiceTexts.asked}`
+${letter}) `, ...item.text])
 		]);
 	}
 	const actions = orderedActions(step.procedure, whose);
@@ -6728,55 +6791,55 @@ function joined(pieces) {
 
 // src/lab/lesson/activities/sharedSteps.ts
 var purityShown = { given: "purity", before: " The solid is ", after: " % pure." };
-var calculated = (step) => ({
+function calculated(step) { return {
 	...step,
 	kind: "calculated",
 	bench: false
-});
-var measured = (step) => ({
+}; }
+function measured(step) { return {
 	...step,
 	kind: "measured",
 	bench: true
-});
-var told = (step) => ({
+}; }
+function told(step) { return {
 	...step,
 	kind: "told",
 	unit: "",
 	bench: false
-});
-var cautionsRead = ({
+}; }
+function cautionsRead({
 	aim: aim8,
 	substance
-}) => ({
+}) { return {
 	id: "cautions read",
 	title: "Aim and cautions",
 	unit: "",
 	shown: [`${aim8}
-Read the cautions beside this row, then choose “yes, `, { given: substance.formula }, "”."],
+Read the cautions here, then choose “yes, `, { given: substance.formula }, "”."],
 	period: 1,
 	kind: "ticked",
 	bench: false,
 	substance
-});
-var ordered = (step) => ({
+}; }
+function ordered(step) { return {
 	...step,
 	kind: "ordered",
 	unit: "",
 	bench: true,
 	shown: letteredShown({ ...step, kind: "ordered" })
-});
-var chosen = (step) => ({
+}; }
+function chosen(step) { return {
 	...step,
 	kind: "chosen",
 	unit: "",
 	bench: false,
 	shown: letteredShown({ ...step, kind: "chosen" })
-});
+}; }
 
 // src/lab/lesson/activities/solidSteps.ts
-var purityTaken = ({ purity }) => purity === void 0 ? {} : { purity: { given: purity } };
-var purityPieces = ({ purity }) => purity === void 0 ? [] : [{ ...purityShown, given: purity }];
-var molarMassStep = () => calculated({
+function purityTaken({ purity }) { return purity === void 0 ? {} : { purity: { given: purity } }; }
+function purityPieces({ purity }) { return purity === void 0 ? [] : [{ ...purityShown, given: purity }]; }
+function molarMassStep() { return calculated({
 	id: "molar mass",
 	title: "Molar mass",
 	unit: "g/mol",
@@ -6785,8 +6848,8 @@ var molarMassStep = () => calculated({
 	quantity: "molar mass",
 	takes: { formula: { given: "formula" } },
 	buildsOn: {}
-});
-var molesStep = ({ molarity, volume }) => calculated({
+}); }
+function molesStep({ molarity, volume }) { return calculated({
 	id: "moles of solute",
 	title: "Moles of solute",
 	unit: "mol",
@@ -6795,8 +6858,8 @@ var molesStep = ({ molarity, volume }) => calculated({
 	quantity: "moles of solute",
 	takes: { molarity: { given: molarity }, volume: { given: volume } },
 	buildsOn: {}
-});
-var massStep = (names5) => calculated({
+}); }
+function massStep(names5) { return calculated({
 	id: "mass of solute",
 	title: "Mass to weigh",
 	unit: "g",
@@ -6819,26 +6882,21 @@ var massStep = (names5) => calculated({
 		...purityTaken(names5)
 	},
 	buildsOn: { "molar mass": "molar mass", "moles of solute": "moles of solute" }
-});
-var massWeighedStep = () => measured({
+}); }
+function massWeighedStep() { return measured({
 	id: "mass weighed",
-	title: "Mass really weighed",
+	title: "Mass you weighed",
 	unit: "g",
-	shown: ["What the balance shows for your solid, every figure of it."],
+	shown: ["What the balance shows for your solid, every figure."],
 	period: 1,
 	expects: "mass of solute",
 	instrument: "balance"
-});
-var stockMadeStep = (names5) => calculated({
+}); }
+function stockMadeStep(names5, title = "Molarity of your solution") { return calculated({
 	id: "stock made",
-	title: "Molarity really made",
+	title,
 	unit: "mol/L",
-	shown: [
-		"Molarity of your solution, from the mass you weighed, in ",
-		{ given: names5.volume },
-		" mL.",
-		...purityPieces(names5)
-	],
+	shown: ["From the mass you weighed, in ", { given: names5.volume }, " mL.", ...purityPieces(names5)],
 	period: 1,
 	quantity: "molarity",
 	takes: {
@@ -6848,12 +6906,12 @@ var stockMadeStep = (names5) => calculated({
 		...purityTaken(names5)
 	},
 	buildsOn: { "molar mass": "molar mass" }
-});
+}); }
 
 // src/lab/lesson/activities/benchReading.ts
 var names = { molarity: "molarity", volume: "flask" };
 var aim = "Make a solution at a real or simulated bench, read its molarity there, and say how far off it is.";
-var benchReading = () => ({
+function benchReading() { return {
 	id: "bench reading",
 	title: "A reading at the bench: what did we really make?",
 	aim,
@@ -6900,20 +6958,20 @@ var benchReading = () => ({
 		told({
 			id: "in your words",
 			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: what may have made your reading too high or too low?"],
+			shown: ["One sentence or a link: what may have made your reading too high or too low?"],
 			period: 1
 		})
 	]
-});
+}; }
 
 // src/lab/lesson/activities/dilutionSteps.ts
-var stockShown = ({ stock }) => "given" in stock ? [{ given: stock.given }, " mol/L stock"] : ["the stock whose molarity you found"];
-var dilutionTaken = ({ stock, target, volume }) => ({
+function stockShown({ stock }) { return "given" in stock ? [{ given: stock.given }, " mol/L stock"] : ["the stock whose molarity you found"]; }
+function dilutionTaken({ stock, target, volume }) { return {
 	"stock molarity": stock,
 	"target molarity": { given: target },
 	"target volume": { given: volume }
-});
-var factorStep = (names5) => calculated({
+}; }
+function factorStep(names5) { return calculated({
 	id: "dilution factor",
 	title: "Dilution factor",
 	unit: "",
@@ -6928,10 +6986,10 @@ var factorStep = (names5) => calculated({
 	quantity: "dilution factor",
 	takes: { "stock molarity": names5.stock, "target molarity": { given: names5.target } },
 	buildsOn: {}
-});
-var stockVolumeStep = (names5) => calculated({
+}); }
+function stockVolumeStep(names5) { return calculated({
 	id: "stock volume",
-	title: "Stock to take",
+	title: "Stock volume needed",
 	unit: "mL",
 	shown: [
 		"Volume of ",
@@ -6946,10 +7004,10 @@ var stockVolumeStep = (names5) => calculated({
 	quantity: "stock volume",
 	takes: dilutionTaken(names5),
 	buildsOn: { "dilution factor": "dilution factor" }
-});
-var waterVolumeStep = (names5) => calculated({
+}); }
+function waterVolumeStep(names5) { return calculated({
 	id: "water volume",
-	title: "Water, about",
+	title: "Water to add (about)",
 	unit: "mL",
 	shown: ["About how much of the ", { given: names5.volume }, " mL is water."],
 	period: names5.period,
@@ -6961,12 +7019,12 @@ var waterVolumeStep = (names5) => calculated({
 		"stock-for-water": "Stock and water share the flask. How much of it is left for water?",
 		"final-volume-for-water": "What shares the flask with the water?"
 	}
-});
-var ionStep = ({
+}); }
+function ionStep({
 	molarity,
 	really,
 	period
-}) => calculated({
+}) { return calculated({
 	id: "ion molarity",
 	title: "Molarity of one ion",
 	unit: "mol/L",
@@ -6975,7 +7033,7 @@ var ionStep = ({
 	quantity: "ion molarity",
 	takes: { formula: { given: "formula" }, molarity: { given: molarity }, ion: { given: "ion" } },
 	buildsOn: really === void 0 ? {} : { molarity: really }
-});
+}); }
 
 // src/lab/lesson/activities/concentratedReagent.ts
 var names2 = {
@@ -6985,7 +7043,7 @@ var names2 = {
 	period: 1
 };
 var aim2 = "Work out how a concentrated acid or base is diluted, and in which order that is safe. Staff make the solution.";
-var concentratedReagent = () => ({
+function concentratedReagent() { return {
 	id: "concentrated reagent",
 	title: "A solution from a concentrated acid or base",
 	aim: aim2,
@@ -7046,11 +7104,11 @@ var concentratedReagent = () => ({
 		told({
 			id: "in your words",
 			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: why does the water go in first?"],
+			shown: ["One sentence or a link: why does the water go in first?"],
 			period: 1
 		})
 	]
-});
+}; }
 
 // src/lab/lesson/activities/dilutionAlone.ts
 var names3 = {
@@ -7060,7 +7118,7 @@ var names3 = {
 	period: 1
 };
 var aim3 = "Make a weaker solution from a stock, and say what is in the flask.";
-var dilutionAlone = () => ({
+function dilutionAlone() { return {
 	id: "dilution",
 	title: "A dilution",
 	aim: aim3,
@@ -7089,14 +7147,14 @@ var dilutionAlone = () => ({
 		told({
 			id: "in your words",
 			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
+			shown: ["One sentence or a link: what changed in the dilution, and what did not?"],
 			period: 1
 		})
 	]
-});
+}; }
 
 // src/lab/lesson/activities/fromSolid.ts
-var fromSolid = ({ id, title, aim: aim8, extension, formula, start, impure, hydrate, question }) => {
+function fromSolid({ id, title, aim: aim8, extension, formula, start, impure, hydrate, question }) {
 	const names5 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
 	const { molarity, flask, ion, purity } = commonGivens;
 	return {
@@ -7137,15 +7195,13 @@ var fromSolid = ({ id, title, aim: aim8, extension, formula, start, impure, hydr
 			told({
 				id: "in your words",
 				title: "In your own words",
-				shown: [
-					"One sentence, or a link to your recording: how do you know that your flask holds what its label says?"
-				],
+				shown: ["One sentence or a link: how do you know that your flask holds what its label says?"],
 				period: 1
 			})
 		]
 	};
-};
-var plainSolid = () => fromSolid({
+}
+function plainSolid() { return fromSolid({
 	id: "solution from a solid",
 	title: "A solution from a solid",
 	aim: "Make a solution of a chosen molarity from a solid that is pure and dry.",
@@ -7154,8 +7210,8 @@ var plainSolid = () => fromSolid({
 	start: { ion: "Br-" },
 	impure: false,
 	question: "portion strength"
-});
-var hydrateSolid = () => fromSolid({
+}); }
+function hydrateSolid() { return fromSolid({
 	id: "solution from a hydrate",
 	title: "A solution from a hydrate",
 	aim: "Make a solution of a chosen molarity from crystals that hold water.",
@@ -7169,8 +7225,8 @@ var hydrateSolid = () => fromSolid({
 	impure: false,
 	hydrate: true,
 	question: "crystal water"
-});
-var impureSolid = () => fromSolid({
+}); }
+function impureSolid() { return fromSolid({
 	id: "solution from an impure solid",
 	title: "A solution from a solid that is not pure",
 	aim: "Make a solution of a chosen molarity from a solid of known purity.",
@@ -7179,10 +7235,10 @@ var impureSolid = () => fromSolid({
 	start: { ion: "Na+", purity: "94.5" },
 	impure: true,
 	question: "impure solid"
-});
+}); }
 
 // src/lab/lesson/activities/labelErrorStep.ts
-var labelErrorStep = () => calculated({
+function labelErrorStep() { return calculated({
 	id: "percent error",
 	title: "Percent error",
 	unit: "%",
@@ -7191,11 +7247,11 @@ var labelErrorStep = () => calculated({
 	quantity: "percent error",
 	takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
 	buildsOn: {}
-});
+}); }
 
 // src/lab/lesson/activities/measuredDensity.ts
 var aim4 = "Weigh a portion of a solution, find its molarity from its density, and compare it with the label.";
-var about = (what, line) => `${what} of the ${line} line in a table of densities; left empty, our table at 20 °C fills it in`;
+function about(what, line) { return `${what} of the ${line} line in a table of densities; left empty, our table at 20 °C fills it in`; }
 var lines = {
 	"lighter percent": { given: "lighter percent" },
 	"lighter density": { given: "lighter density" },
@@ -7203,7 +7259,7 @@ var lines = {
 	"heavier density": { given: "heavier density" }
 };
 var techniqueShare = 0.1;
-var measuredDensity = () => ({
+function measuredDensity() { return {
 	id: "measured density",
 	title: "A measured density: what did we really make?",
 	aim: aim4,
@@ -7306,18 +7362,18 @@ var measuredDensity = () => ({
 		told({
 			id: "in your words",
 			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: what may have made your density too high or too low?"],
+			shown: ["One sentence or a link: what may have made your density too high or too low?"],
 			period: 1
 		})
 	]
-});
+}; }
 
 // src/lab/lesson/activities/serialDilution.ts
-var flaskStep = ({
+function flaskStep({
 	id,
 	title,
 	from
-}) => calculated({
+}) { return calculated({
 	id,
 	title,
 	unit: "mol/L",
@@ -7337,9 +7393,9 @@ var flaskStep = ({
 		"final volume": { given: "flask" }
 	},
 	buildsOn: {}
-});
+}); }
 var aim5 = "Dilute again and again, and follow what happens to the molarity.";
-var serialDilution = () => ({
+function serialDilution() { return {
 	id: "serial dilution",
 	title: "A serial dilution",
 	aim: aim5,
@@ -7371,21 +7427,21 @@ var serialDilution = () => ({
 		told({
 			id: "in your words",
 			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: why not take a tiny portion once?"],
+			shown: ["One sentence or a link: why not take a tiny portion once?"],
 			period: 1
 		})
 	]
-});
+}; }
 
 // src/lab/lesson/activities/stockAndDilution.ts
 var solid = { molarity: "stock molarity", volume: "flask", purity: "purity" };
-var dilutionOf = (fromRealStock) => ({
+function dilutionOf(fromRealStock) { return {
 	stock: fromRealStock ? { entryOf: "stock made" } : { given: "stock molarity" },
 	target: "target molarity",
 	volume: "target volume",
 	period: 2
-});
-var aim6 = "Make a solution of a molarity you chose, dilute it, and say what is in the flask.";
+}; }
+var aim6 = "Make a solution of a given molarity, dilute it, and say what is in the flask.";
 function stockAndDilution({ fromRealStock }) {
 	const dilution = dilutionOf(fromRealStock);
 	return {
@@ -7427,7 +7483,7 @@ function stockAndDilution({ fromRealStock }) {
 				period: 1
 			}),
 			massWeighedStep(),
-			stockMadeStep(solid),
+			stockMadeStep(solid, "Molarity of your stock"),
 			factorStep(dilution),
 			stockVolumeStep(dilution),
 			waterVolumeStep(dilution),
@@ -7457,7 +7513,7 @@ function stockAndDilution({ fromRealStock }) {
 			told({
 				id: "in your words",
 				title: "In your own words",
-				shown: ["One sentence, or a link to your recording: what changed in the dilution, and what did not?"],
+				shown: ["One sentence or a link: what changed in the dilution, and what did not?"],
 				period: 2
 			})
 		]
@@ -7467,7 +7523,7 @@ function stockAndDilution({ fromRealStock }) {
 // src/lab/lesson/activities/weighedResidue.ts
 var names4 = { molarity: "molarity", volume: "portion" };
 var aim7 = "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.";
-var weighedResidue = () => ({
+function weighedResidue() { return {
 	id: "weighed residue",
 	title: "A weighed residue: what did we really make?",
 	aim: aim7,
@@ -7509,11 +7565,11 @@ var weighedResidue = () => ({
 		told({
 			id: "in your words",
 			title: "In your own words",
-			shown: ["One sentence, or a link to your recording: what may have made your result too high or too low?"],
+			shown: ["One sentence or a link: what may have made your result too high or too low?"],
 			period: 1
 		})
 	]
-});
+}; }
 
 // src/lab/lesson/activities.ts
 var asPlanned = { fromRealStock: false };
@@ -7530,17 +7586,16 @@ var activities = {
 	"bench reading": benchReading
 };
 function activityById(id, variant = asPlanned) {
-	var _a;
 	const wanted = id.trim().replace(/\s+/g, " ").toLowerCase();
-	return Object.keys(activities).includes(wanted) ? (_a = activities[wanted]) == null ? void 0 : _a.call(activities, variant) : void 0;
+	return Object.keys(activities).includes(wanted) ? activities[wanted]?.(variant) : void 0;
 }
 
 // src/lab/lesson/lessonSettings.ts
-var whole = (cell) => {
+function whole(cell) {
 	const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
 	return Number.isInteger(typed) ? typed : Number.NaN;
-};
-var isYes = (cell) => cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim());
+}
+function isYes(cell) { return cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim()); }
 function readLessonSettings(table) {
 	var _a;
 	const cells = /* @__PURE__ */ Object.create(null);
@@ -7575,7 +7630,7 @@ function readLessonSettings(table) {
 
 // src/lab/lesson/teamGivens.ts
 var longestGiven = 300;
-var shortened = (cell) => typeof cell === "string" && cell.length > longestGiven ? cell.slice(0, longestGiven) : cell;
+function shortened(cell) { return typeof cell === "string" && cell.length > longestGiven ? cell.slice(0, longestGiven) : cell; }
 function teamGivens(names5, values) {
 	const cells = /* @__PURE__ */ Object.create(null);
 	const plain = names5.map(plainName);
@@ -7618,11 +7673,11 @@ function bareStep(id) {
 }
 
 // src/lab/judging/judgedRow.ts
-var isFact = ({ step, value }) => (step == null ? void 0 : step.kind) === "measured" && value !== void 0;
-var isSound = ({ status }) => status === "on target" || status === "close";
+function isFact({ step, value }) { return step?.kind === "measured" && value !== void 0; }
+function isSound({ status }) { return status === "on target" || status === "close"; }
 
 // src/lab/judging/workedFrom.ts
-var workedFrom = (row) => row.value === void 0 ? [] : isSound(row) ? [.../* @__PURE__ */ new Set([row.value, ...row.unrounded])] : [row.value];
+function workedFrom(row) { return row.value === void 0 ? [] : isSound(row) ? [.../* @__PURE__ */ new Set([row.value, ...row.unrounded])] : [row.value]; }
 
 // src/lab/judging/carriedRows.ts
 function someOf(items) {
@@ -7637,7 +7692,7 @@ function carriedRows({ quantity, buildsOn }, { rowOf }) {
 	const held = Object.keys(buildsOn).flatMap((name) => {
 		var _a;
 		const row = rowOf((_a = buildsOn[name]) != null ? _a : "");
-		if ((row == null ? void 0 : row.value) === void 0) return [];
+		if (row?.value === void 0) return [];
 		const isRight = row.status === "on target";
 		const own = { name, row, isRight, values: isGiven(name) ? workedFrom(row) : [row.value] };
 		const really = isGiven(name) && !isRight && row.unrounded.length > 0;
@@ -7650,7 +7705,7 @@ function carriedRows({ quantity, buildsOn }, { rowOf }) {
 			sets = values.flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
 		return sets.map((carried) => {
 			var _a;
-			return { carried, sound: !unsound, lookAt: (_a = unsound == null ? void 0 : unsound.row.root) != null ? _a : "" };
+			return { carried, sound: !unsound, lookAt: (_a = unsound?.row.root) != null ? _a : "" };
 		});
 	});
 }
@@ -7666,11 +7721,11 @@ function sourceSets({ takes }, { rowOf }) {
 }
 
 // src/lab/lesson/lessonFigures.ts
-var takesLessonFigures = ({ figures, ownFigures }) => figures !== "decimals" && ownFigures !== true;
+function takesLessonFigures({ figures, ownFigures }) { return figures !== "decimals" && ownFigures !== true; }
 
 // src/lab/judging/teamStep.ts
 function teamStep(step, { settings, givens, stepOf, rowOf }) {
-	var _a, _b, _c, _d;
+	var _a, _b, _c;
 	const quantity = quantities[step.quantity];
 	const cells = {};
 	const names5 = {};
@@ -7686,11 +7741,11 @@ function teamStep(step, { settings, givens, stepOf, rowOf }) {
 			continue;
 		}
 		const row = rowOf(source.entryOf);
-		const title = (_b = (_a = stepOf(source.entryOf)) == null ? void 0 : _a.title) != null ? _b : source.entryOf;
+		const title = (_a = stepOf(source.entryOf)?.title) != null ? _a : source.entryOf;
 		names5[name] = title;
-		if ((row == null ? void 0 : row.value) === void 0) waitsFor2 || (waitsFor2 = filled(remarks.needsRow, { row: (row == null ? void 0 : row.root) || title }));
+		if (row?.value === void 0) waitsFor2 || (waitsFor2 = filled(remarks.needsRow, { row: row?.root || title }));
 		else from.push(row);
-		numbers[name] = (_c = row == null ? void 0 : row.value) != null ? _c : Number.NaN;
+		numbers[name] = (_b = row?.value) != null ? _b : Number.NaN;
 	}
 	const figuresRead = takesLessonFigures(quantity);
 	const weightsRead = "formula" in cells && !("ion" in cells);
@@ -7710,7 +7765,7 @@ function teamStep(step, { settings, givens, stepOf, rowOf }) {
 		const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
 		if (open.ok) {
 			result = open;
-			waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: ((_d = from.find((row) => !isSound(row))) != null ? _d : first).root }));
+			waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: ((_c = from.find((row) => !isSound(row))) != null ? _c : first).root }));
 		}
 	}
 	const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
@@ -7732,9 +7787,9 @@ function unitKind(unit) {
 }
 
 // src/lab/judging/activitySlips.ts
-var exactly = (value) => ({ low: value, middle: value, high: value });
+function exactly(value) { return { low: value, middle: value, high: value }; }
 function givenNumber(name, { activity, givens, decimalMark }) {
-	const given = activity == null ? void 0 : activity.givens.find((one) => one.name === name);
+	const given = activity?.givens.find((one) => one.name === name);
 	if (given === void 0 || given.unit === "") return [];
 	const kind = given.unit === "%" ? "percent" : unitKind(given.unit);
 	const read = readQuantity(givens[given.name], kind, given.name, { decimalMark });
@@ -7742,30 +7797,30 @@ function givenNumber(name, { activity, givens, decimalMark }) {
 }
 function givenOf({ activity }, { quantity, takes }) {
 	var _a;
-	for (const step of (_a = activity == null ? void 0 : activity.steps) != null ? _a : []) {
+	for (const step of (_a = activity?.steps) != null ? _a : []) {
 		if (step.kind !== "calculated" || step.quantity !== quantity) continue;
 		const source = step.takes[takes];
 		if (source && "given" in source) return source.given;
 	}
 	return void 0;
 }
-var dilutionAsked = (around) => ({
+function dilutionAsked(around) { return {
 	target: givenOf(around, { quantity: "stock volume", takes: "target molarity" }),
 	flask: givenOf(around, { quantity: "stock volume", takes: "target volume" })
-});
+}; }
 function plannedMolarity(step, { stepOf, readyOf }) {
 	const { mass } = step.takes;
 	const weighed = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
-	const planned = (weighed == null ? void 0 : weighed.kind) === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
-	if ((planned == null ? void 0 : planned.kind) !== "calculated" || planned.quantity !== "mass of solute") return [];
+	const planned = weighed?.kind === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
+	if (planned?.kind !== "calculated" || planned.quantity !== "mass of solute") return [];
 	const ready = readyOf(planned);
-	const molarity = ready == null ? void 0 : ready.numbers.molarity;
+	const molarity = ready?.numbers.molarity;
 	return typeof molarity === "number" ? [molarity] : [];
 }
 function plannedDilution(step, around) {
 	const { "stock molarity": stock, "final volume": volume } = step.takes;
 	const made = stock && "entryOf" in stock ? around.stepOf(stock.entryOf) : void 0;
-	if ((made == null ? void 0 : made.kind) !== "calculated") return [];
+	if (made?.kind !== "calculated") return [];
 	const planned = plannedMolarity(made, around);
 	if (planned.length === 0) return [];
 	const worked = planned.map(
@@ -7781,7 +7836,7 @@ function labelledMolarity(step, around) {
 	return givenNumber(givenOf(around, { quantity: "percent error", takes: "accepted" }), around).map(exactly);
 }
 function massToWeigh({ id }, { activity, readyOf }) {
-	const mass = activity == null ? void 0 : activity.steps.find(
+	const mass = activity?.steps.find(
 		(step) => step.kind === "calculated" && step.quantity === "mass of solute" && step.buildsOn["moles of solute"] === id
 	);
 	const ready = mass && readyOf(mass);
@@ -7800,9 +7855,9 @@ function otherGivens(step, around) {
 	return Object.entries(step.takes).flatMap(([name, source]) => {
 		var _a;
 		if (!("given" in source)) return [];
-		const own = activity == null ? void 0 : activity.givens.find((given) => given.name === source.given);
+		const own = activity?.givens.find((given) => given.name === source.given);
 		if (own === void 0 || own.unit === "") return [];
-		return ((_a = activity == null ? void 0 : activity.givens) != null ? _a : []).filter((other) => other.unit === own.unit && !taken.includes(other.name)).flatMap((other) => givenNumber(other.name, around)).map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
+		return ((_a = activity?.givens) != null ? _a : []).filter((other) => other.unit === own.unit && !taken.includes(other.name)).flatMap((other) => givenNumber(other.name, around)).map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
 	});
 }
 function factorsAdded(step, around) {
@@ -7816,12 +7871,12 @@ function factorsAdded(step, around) {
 		if (!source || "given" in source) {
 			if (stage === 1) return [];
 			const { ready } = around;
-			return givenNumber(source == null ? void 0 : source.given, around).map(
+			return givenNumber(source?.given, around).map(
 				(stock) => spanOver(ready, ready.quantity.relation, { "stock molarity": stock / stage })
 			);
 		}
 		const before = around.stepOf(source.entryOf);
-		if ((before == null ? void 0 : before.kind) !== "calculated" || before.quantity !== "diluted molarity" || !alike(before, step)) return [];
+		if (before?.kind !== "calculated" || before.quantity !== "diluted molarity" || !alike(before, step)) return [];
 		stage += 1;
 		first = before;
 	}
@@ -7829,11 +7884,11 @@ function factorsAdded(step, around) {
 var otherGivenUsed = ["other-given-used", otherGivens];
 var plannedStockUsed = ["planned-for-made", plannedDilution];
 var slipsOf = {
-	molarity: [["planned-for-made", (step, around) => plannedMolarity(step, around).map(exactly)]],
+	molarity: [["planned-for-made", function(step, around) { return plannedMolarity(step, around).map(exactly); }]],
 	"reagent molarity": [["planned-for-made", labelledMolarity]],
 	"moles of solute": [["mass-reported", massToWeigh], otherGivenUsed],
 	"mass of solute": [otherGivenUsed],
-	"dilution factor": [["flasks-compared", (_, around) => flasksCompared(around)], plannedStockUsed],
+	"dilution factor": [["flasks-compared", function(_, around) { return flasksCompared(around); }], plannedStockUsed],
 	"stock volume": [plannedStockUsed, otherGivenUsed],
 	"water volume": [plannedStockUsed],
 	"diluted molarity": [plannedStockUsed, ["factors-added", factorsAdded], otherGivenUsed],
@@ -7871,7 +7926,7 @@ function withActivitySlips({ judgement, step, ready, entry }, around) {
 function isFromFlaskBefore({ takes }, { stepOf }) {
 	const source = takes["stock molarity"];
 	const before = source && "entryOf" in source ? stepOf(source.entryOf) : void 0;
-	return (before == null ? void 0 : before.kind) === "calculated" && before.quantity === "diluted molarity";
+	return before?.kind === "calculated" && before.quantity === "diluted molarity";
 }
 function judgeCalculated(step, cell, around) {
 	const { settings } = around;
@@ -7915,10 +7970,10 @@ function judgeCalculated(step, cell, around) {
 }
 
 // src/lab/bench/blockKey.ts
-var blockKey = (givens) => {
+function blockKey(givens) {
 	var _a;
 	return String((_a = givens.key) != null ? _a : "").trim();
-};
+}
 
 // src/chemistry/acidOrBase.ts
 var weakBases = ["NH3", "CH3NH2", "C2H5NH2", "(CH3)2NH", "C5H5N", "N2H4"];
@@ -7960,13 +8015,20 @@ function optionReply({ reply }, solute) {
 	return reply[formula.ok ? acidOrBase(formula.value) : "neither"];
 }
 
+// src/lab/texts/choosing.ts
+var choiceTexts = {
+	oneLetter: function(letters) { return `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`; }
+};
+
 // src/lab/judging/judgeChosen.ts
+var letterFirst = patternOnUse(
+	String.raw`^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)`,
+	"su"
+);
 function chosenLetter(entry) {
 	if (typeof entry !== "string") return void 0;
-	const read = /^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)/su.exec(
-		entry.normalize("NFKC").toLowerCase()
-	);
-	return read == null ? void 0 : read[1];
+	const read = letterFirst().exec(entry.normalize("NFKC").toLowerCase());
+	return read?.[1];
 }
 function judgeChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
 	if (isBlank(entry)) return { status: "blank", lookAt: "" };
@@ -7979,13 +8041,13 @@ function judgeChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
 	const isRight = chosen2.item.id === questionByName(questionName).right.id;
 	return { status: isRight ? "on target" : "not yet", lookAt: optionReply(chosen2.item, solute) };
 }
-var judgeChosen = (step, cell, { activity, givens }) => {
+function judgeChosen(step, cell, { activity, givens }) {
 	var _a;
 	return judgeChoice(step.question, cell, {
 		letters: { step: step.id, key: blockKey(givens) },
-		solute: givens[(_a = activity == null ? void 0 : activity.numbers.formula) != null ? _a : ""]
+		solute: givens[(_a = activity?.numbers.formula) != null ? _a : ""]
 	});
-};
+}
 
 // src/chemistry/densityOfMolarity.ts
 function densityOfMolarity({
@@ -8010,8 +8072,8 @@ function expectedValue({ takes }, {
 	decimalMark
 }) {
 	const named = (argument) => {
-		var _a, _b;
-		return (_b = (_a = takes[argument]) == null ? void 0 : _a.given) != null ? _b : argument;
+		var _a;
+		return (_a = takes[argument]?.given) != null ? _a : argument;
 	};
 	let trouble;
 	const read = (argument, kind) => {
@@ -8052,75 +8114,75 @@ function expectedReading({ id, expects, unit }, around) {
 		return read.ok ? { bad: "", expected: read.value.value, waitsFor: "" } : { bad: badGiven(expects.given), expected: void 0, waitsFor: "" };
 	}
 	const row = around.stepOf(expects);
-	if ((row == null ? void 0 : row.kind) !== "calculated") throw new Error(`the step “${id}” expects no calculated step`);
+	if (row?.kind !== "calculated") throw new Error(`the step “${id}” expects no calculated step`);
 	const { bad, ready, waitsFor: waitsFor2 } = teamStep(row, around);
 	return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor: waitsFor2 };
 }
 
 // src/lab/texts/readings.ts
 var readingTexts = {
-	onTarget: "Yes, this is as close to what your numbers give as the tools and careful work allow.",
-	above: "The reading is above what your numbers give, by more than careful work allows.",
-	below: "The reading is below what your numbers give, by more than careful work allows.",
-	farAbove: "Stop before you go on: the reading is far above what your numbers give. Do both have the same unit?",
-	farBelow: "Stop before you go on: the reading is far below what your numbers give. Do both have the same unit?",
-	unit: "Look at the unit. What does the instrument show, and what does this row ask for?",
-	unreadable: "Write the number that the instrument shows, with or without its unit.",
-	decimals: "Close. Write every figure that the balance shows."
+	onTarget: "Yes, this is within what your tools and careful work allow.",
+	above: "This reading is too high for your numbers.",
+	below: "This reading is too low for your numbers.",
+	farAbove: "Stop here: this reading is far too high for your numbers. Do both have the same unit?",
+	farBelow: "Stop here: this reading is far too low for your numbers. Do both have the same unit?",
+	unit: "Check the unit. What does the instrument show, and what does this row ask for?",
+	unreadable: "Type the number that the instrument shows, with or without its unit.",
+	decimals: "Close. Write down every digit that the balance shows."
 };
 var readAgain = {
-	near: "Read again, or go on with what you have.",
+	near: "Read again, or carry on.",
 	further: "Read again before you go on."
 };
 var weighAgain = {
-	near: "Weigh again, or go on with what you have.",
+	near: "Weigh again, or carry on.",
 	further: "Weigh again before you go on."
 };
 var readingAdvice = {
 	balance: {
 		above: {
-			ask: "Was the empty boat or dish taken off?",
-			near: "If it was, take a little solid away, or go on with what you have.",
-			further: "If it was, take some solid away and read again."
+			ask: "Was the mass of the empty boat or dish subtracted?",
+			near: "If it was, take a little solid out, or carry on.",
+			further: "If it was, take some solid out and read again."
 		},
 		below: {
 			ask: "How much solid is still missing?",
-			near: "Add a little more solid, or go on with what you have.",
+			near: "Add a little more solid, or carry on.",
 			further: "Add more solid, a little at a time, and read again."
 		}
 	},
 	residue: {
-		above: { ask: "Is it dry all through, and was the empty dish taken off?", ...weighAgain },
-		below: { ask: "Did some of it jump out of the dish, or stay in the pipette?", ...weighAgain }
+		above: { ask: "Is it completely dry, and was the empty dish subtracted?", ...weighAgain },
+		below: { ask: "Did some of it spit out of the dish, or stay in the pipette?", ...weighAgain }
 	},
 	portion: {
-		above: { ask: "Was the empty vessel taken off, with its lid, and is it dry outside?", ...weighAgain },
-		below: { ask: "Was the pipette full to its mark, and did all of it run out?", ...weighAgain }
+		above: { ask: "Was the empty vessel with its lid subtracted, and is it dry outside?", ...weighAgain },
+		below: { ask: "Was the pipette filled to its mark, and did it drain to the end?", ...weighAgain }
 	},
 	bench: {
 		above: { ask: "Does the water reach the mark, and how much solid went in?", ...readAgain },
-		below: { ask: "Is all of the solid in the flask, and is the water not above the mark?", ...readAgain }
+		below: { ask: "Is all of the solid in the flask, and is the water at the mark, not above?", ...readAgain }
 	},
 	flask: {
-		above: { ask: "Was your eye level with the lowest point of the curve?", ...readAgain },
-		below: { ask: "Was your eye level with the lowest point of the curve?", ...readAgain }
+		above: { ask: "Was your eye level with the bottom of the meniscus?", ...readAgain },
+		below: { ask: "Was your eye level with the bottom of the meniscus?", ...readAgain }
 	},
 	pipette: {
 		above: { ask: "Which mark did it start from, and was the last drop left in?", ...readAgain },
-		below: { ask: "Which mark did it start from, and did it run out to the end?", ...readAgain }
+		below: { ask: "Which mark did it start from, and did it drain to the end?", ...readAgain }
 	}
 };
 var toleranceTexts = {
-	balance: (toleranceG) => `the balance (±${toleranceG} g, read empty and loaded)`,
-	flask: (part) => `the ${part.size} mL flask (±${part.tolerance} mL${part.note})`,
-	pipette: (part) => `the ${part.size} mL pipette (±${part.tolerance} mL${part.note})`,
-	fromMemory: ", a figure not confirmed",
-	readAt: (size) => `, the figure of the ${size} mL size`,
+	balance: function(toleranceG) { return `the balance (±${toleranceG} g, read empty and loaded)`; },
+	flask: function(part) { return `the ${part.size} mL flask (±${part.tolerance} mL${part.note})`; },
+	pipette: function(part) { return `the ${part.size} mL pipette (±${part.tolerance} mL${part.note})`; },
+	fromMemory: ", from memory",
+	readAt: function(size) { return `, as for ${size} mL`; },
 	/** In lines that fit beside the settings. */
-	whole: (parts) => `Twice the standard uncertainty of ${parts.tools},
-as rectangular distributions by JCGM 100, plus ${parts.percent} % of what is expected for technique.`,
+	whole: function(parts) { return `From ${parts.tools}:
+twice their standard uncertainty (JCGM 100), plus ${parts.percent} % for technique.`; },
 	/** Worked for round readings of no team, so that nothing is given away. */
-	examples: (unit, parts) => `So ${parts.map(({ reading, limit }) => `${reading} ${unit} may be off by ${limit} ${unit}`).join(", and ")}.`
+	examples: function(unit, parts) { return `So ${parts.map(({ reading, limit }) => `${reading} ${unit} may be off by ${limit} ${unit}`).join(", and ")}.`; }
 };
 
 // src/measurement/volumetricTolerance.ts
@@ -8163,19 +8225,18 @@ var defaultSettings = {
 };
 
 // src/lab/judging/readingTolerance.ts
-var settingCell = (settings, name) => isBlank(settings[name]) ? defaultSettings[name] : settings[name];
-var badSetting2 = (name, wanted) => failure({
+function settingCell(settings, name) { return isBlank(settings[name]) ? defaultSettings[name] : settings[name]; }
+function badSetting2(name, wanted) { return failure({
 	code: "lesson-setting",
 	argument: name,
 	expected: wanted.expected,
 	received: quoted(wanted.received),
 	advice: "Change it in the settings of the Plan."
-});
+}); }
 function allowancePercent(settings) {
-	var _a, _b;
 	const name = "allowance for technique";
 	const cell = settingCell(settings, name);
-	const typed = (_b = (_a = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/.exec(String(cell))) == null ? void 0 : _a[1]) == null ? void 0 : _b.replace(",", ".");
+	const typed = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/.exec(String(cell))?.[1]?.replace(",", ".");
 	const percent2 = Number(typed);
 	return typed !== void 0 && percent2 <= 50 ? success(percent2) : badSetting2(name, { expected: "a percentage from 0 to 50, such as 2 %,", received: cell });
 }
@@ -8197,7 +8258,7 @@ function balanceReadability(settings) {
 	const read = readQuantity(cell, "mass", "balance");
 	return read.ok && read.value.value > 0 ? success(read.value) : badSetting2("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
 }
-var short = (value) => String(Number(value.toPrecision(3)));
+function short(value) { return String(Number(value.toPrecision(3))); }
 function toolPart(used, settings) {
 	if (used.tool === "balance") {
 		const readability = balanceReadability(settings);
@@ -8293,14 +8354,14 @@ function toolsOfReading({ tools, instrument, expected }, { givens, settings }) {
 		}
 		const name = "volume" in one ? one.volume : void 0;
 		const size = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
-		if ((size == null ? void 0 : size.ok) === false) return size;
-		used.push({ tool: one.tool, volume: millilitres((_a = size == null ? void 0 : size.value.value) != null ? _a : expected) });
+		if (size?.ok === false) return size;
+		used.push({ tool: one.tool, volume: millilitres((_a = size?.value.value) != null ? _a : expected) });
 	}
 	return success(used);
 }
 
 // src/lab/judging/judgeMeasured.ts
-var readingOf = ({ instrument, hints, tools = [] }) => hints != null ? hints : instrument === "balance" && tools.some(({ tool }) => tool === "pipette") ? "residue" : instrument;
+function readingOf({ instrument, hints, tools = [] }) { return hints != null ? hints : instrument === "balance" && tools.some(({ tool }) => tool === "pipette") ? "residue" : instrument; }
 function judgeMeasured(step, cell, around) {
 	const { bad, expected, waitsFor: waitsFor2 } = expectedReading(step, around);
 	if (bad !== "" || expected === void 0) return { status: "unreadable", isUnusable: true, lookAt: bad };
@@ -8350,10 +8411,9 @@ C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
 
 // src/chemistry/densityLines.ts
 var waterAt20 = { massPercent: 0, density: 0.9982 };
-var lineOf = (formula) => densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `));
+function lineOf(formula) { return densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `)); }
 function densityLines(formula) {
-	var _a;
-	const listed2 = (_a = lineOf(formula)) == null ? void 0 : _a.split(" ").slice(1).map((pair) => {
+	const listed2 = lineOf(formula)?.split(" ").slice(1).map((pair) => {
 		const [massPercent = "", density = ""] = pair.split(":");
 		return { massPercent: Number(massPercent), density: Number(density) };
 	});
@@ -8361,7 +8421,7 @@ function densityLines(formula) {
 }
 
 // src/chemistry/solutionStrength.ts
-var withoutWater = (text) => text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, "");
+function withoutWater(text) { return text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, ""); }
 function densityAt(massPercent, points) {
 	let before = waterAt20;
 	for (const point of points.slice(1)) {
@@ -8376,7 +8436,7 @@ function densityAt(massPercent, points) {
 var densityUnlisted = 1;
 var densityOfStrongAmmonia = 0.88;
 function massPercentOf(formula, molarity) {
-	var _a, _b;
+	var _a;
 	const written = molarMass(formula);
 	if (!written.ok) return written;
 	const dry = molarMass({ atoms: anhydrousAtoms(formula) });
@@ -8385,7 +8445,7 @@ function massPercentOf(formula, molarity) {
 	const points = densityLines(dryText);
 	const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
 	if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
-	const last2 = (_b = (_a = points[points.length - 1]) == null ? void 0 : _a.massPercent) != null ? _b : 0;
+	const last2 = (_a = points[points.length - 1]?.massPercent) != null ? _a : 0;
 	let gramsPerMl = waterAt20.density;
 	for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
 	if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
@@ -8414,13 +8474,13 @@ var alkaliMetals = ["Li", "Na", "K", "Rb", "Cs"];
 function isAlkaliHydroxide(formula) {
 	const atoms = anhydrousAtoms(formula);
 	const countOf = (element) => {
-		var _a, _b;
-		return (_b = (_a = atoms.find((atom) => atom.element === element)) == null ? void 0 : _a.count) != null ? _b : 0;
+		var _a;
+		return (_a = atoms.find((atom) => atom.element === element)?.count) != null ? _a : 0;
 	};
 	return atoms.length === 3 && countOf("O") === 1 && countOf("H") === 1 && alkaliMetals.some((element) => countOf(element) === 1);
 }
-var dissolvesHot = (formula) => isAlkaliHydroxide(formula) || // Asked in this order, since few substances burn and the lists of acids take long to read.
-cautionsAt(formula, "undiluted").statements.some(({ code }) => code === "H314") && acidOrBase(formula) !== "neither";
+function dissolvesHot(formula) { return isAlkaliHydroxide(formula) || // Asked in this order, since few substances burn and the lists of acids take long to read.
+cautionsAt(formula, "undiluted").statements.some(({ code }) => code === "H314") && acidOrBase(formula) !== "neither"; }
 
 // src/chemistry/needsWaterFirst.ts
 var strongAcidFrom = 2;
@@ -8449,15 +8509,17 @@ function precautions({ handles }, { givens, decimalMark }) {
 }
 
 // src/lab/judging/judgeOrdered.ts
+var anyNumber = patternOnUse(String.raw`\p{N}`, "u");
+var allLetters = patternOnUse(String.raw`\p{L}`, "gu");
 var linkingWords = /\b(?:and|then|next)\b/g;
 function lettersIn(entry) {
 	const plain = entry.normalize("NFKC").toLowerCase();
 	const linked = plain.replace(linkingWords, " ");
-	if (/[\p{N}]/u.test(linked)) return void 0;
-	const letters = linked.match(/\p{L}/gu);
+	if (anyNumber().test(linked)) return void 0;
+	const letters = linked.match(allLetters());
 	return letters != null ? letters : void 0;
 }
-var brokenFirst = (rules, order) => {
+function brokenFirst(rules, order) {
 	const place = (id) => order.indexOf(id);
 	const isBroken = ({ before, after, unless }) => place(after) < place(before) && !(unless !== void 0 && place(unless.before) < place(unless.after));
 	const broken = rules.filter(isBroken);
@@ -8466,7 +8528,7 @@ var brokenFirst = (rules, order) => {
 		if (earliest !== void 0) return earliest;
 	}
 	return void 0;
-};
+}
 function lettersAmiss(entry, actions) {
 	const known = actions.map(({ letter }) => letter);
 	const letters = typeof entry === "string" ? lettersIn(entry) : void 0;
@@ -8488,13 +8550,13 @@ function judgeOrder(procedureName, entry, { letters: whose = {}, precautions: pr
 	const letters = lettersAmiss(entry, actions);
 	if (typeof letters === "string") return { status: "unreadable", lookAt: letters };
 	const order = letters.map((letter) => {
-		var _a2, _b2;
-		return (_b2 = (_a2 = actions.find((action) => action.letter === letter)) == null ? void 0 : _a2.item.id) != null ? _b2 : "";
+		var _a2;
+		return (_a2 = actions.find((action) => action.letter === letter)?.item.id) != null ? _a2 : "";
 	});
 	const holding = rules.filter(({ when }) => when === void 0 || precautions2.includes(when));
 	const broken = brokenFirst(holding, order);
 	if (broken === void 0 || broken.weight === "advised") {
-		const said = [orderTexts.works, ...precautions2.map((one) => reminders[one]), broken == null ? void 0 : broken.ask];
+		const said = [orderTexts.works, ...precautions2.map((one) => reminders[one]), broken?.ask];
 		return { status: "on target", lookAt: said.filter((text) => text !== void 0).join(" ") };
 	}
 	const pair = {
@@ -8540,15 +8602,15 @@ function isBareNumber(text) {
 }
 
 // src/lab/lesson/handledForms.ts
-var withUnit = (typed, unit) => {
+function withUnit(typed, unit) {
 	const text = String(typed).trim();
 	return isBareNumber(text) ? `${text} ${unit}` : text;
-};
+}
 function handledForms({ substance, formula, givens, decimalMark }) {
 	const { solid: solid2, massPercent, molarity } = substance;
 	const read = (name, kind) => {
 		const quantity = isBlank(givens[name]) ? void 0 : readQuantity(givens[name], kind, name, { decimalMark });
-		return (quantity == null ? void 0 : quantity.ok) ? quantity.value.value : void 0;
+		return quantity?.ok ? quantity.value.value : void 0;
 	};
 	const formOf = (strength, words, short2 = words) => ({
 		words,
@@ -8592,6 +8654,7 @@ function keptFromStudents({ codes, statements }, isSolution) {
 
 // src/lab/lesson/cautionWords.ts
 var mostCautionWords = 52;
+var mostCautionLetters = 244;
 function cautionWords({ studentsDilute, ...handling }) {
 	var _a;
 	const { substance, givens } = handling;
@@ -8604,24 +8667,26 @@ function cautionWords({ studentsDilute, ...handling }) {
 	let lines2 = linesWith(mostWordsOfName);
 	let shown = lines2.map(({ effects }) => effects.slice(0, 1));
 	const doing = [];
+	let parting = "\n";
 	const told2 = () => [
 		...maker,
-		...lines2.map((line, place) => {
+		lines2.map((line, place) => {
 			var _a2;
 			return sentences(line, (_a2 = shown[place]) != null ? _a2 : []);
-		}),
+		}).join(parting),
 		...isUnlisted ? [tickTexts.readSheetFirst] : [],
-		[wearFor(forms), ...careFor(forms), ...doing].join(" "),
-		wasteFor(forms),
-		tickTexts.deferring
+		// In one paragraph: each line of its own would leave part of a line empty.
+		[wearFor(forms), ...careFor(forms), ...doing, wasteFor(forms), tickTexts.deferring].join(" ")
 	].join("\n");
-	if (wordsIn(told2()) > mostCautionWords) {
+	const isLong = () => wordsIn(told2()) > mostCautionWords || told2().length > mostCautionLetters;
+	if (isLong()) {
 		lines2 = linesWith(0);
 		shown = lines2.map(({ effects }, place) => place === 0 ? effects.slice(0, 1) : []);
 	}
+	if (isLong()) parting = " ";
 	const keep = (list, piece) => {
 		list.push(piece);
-		if (wordsIn(told2()) > mostCautionWords) list.pop();
+		if (isLong()) list.pop();
 	};
 	for (const what of doingFor(forms)) keep(doing, what);
 	for (const [place, { effects }] of lines2.entries()) {
@@ -8630,7 +8695,7 @@ function cautionWords({ studentsDilute, ...handling }) {
 	}
 	return told2();
 }
-var wordsIn = (text) => text.split(/\s+/).filter((word) => word !== "").length;
+function wordsIn(text) { return text.split(/\s+/).filter((word) => word !== "").length; }
 var mostWordsOfName = 3;
 function lineOf2({ cautions: cautions2, massPercent, short: short2 }, { written, nameLength }) {
 	const { listing, name, verdict, signalWord, codes } = cautions2;
@@ -8665,7 +8730,7 @@ function sentences({ what, marks }, effects) {
 	const head = [what, marks.join(", ")].filter((part) => part !== "").join(": ");
 	return [head, `${words.charAt(0).toUpperCase()}${words.slice(1)}`].filter((part) => part !== "").map((part) => `${part}.`).join(" ");
 }
-var codesOf = (forms) => forms.flatMap(({ cautions: cautions2 }) => cautions2.codes);
+function codesOf(forms) { return forms.flatMap(({ cautions: cautions2 }) => cautions2.codes); }
 function wearFor(forms) {
 	const codes = codesOf(forms);
 	if (codes.some((code) => /^H(314|318|310|311|300|330)$/.test(code))) return tickTexts.wear.all;
@@ -8725,7 +8790,7 @@ function judgeTicked({ substance }, cell, { givens, settings: { decimalMark, stu
 
 // src/lab/judging/judgeStep.ts
 var longestAnswer = 1e3;
-var isTooLong = (cell) => typeof cell === "string" && cell.length > longestAnswer && !isBlank(cell);
+function isTooLong(cell) { return typeof cell === "string" && cell.length > longestAnswer && !isBlank(cell); }
 function judgeStep(step, cell, around) {
 	const isInWords = step.kind === "ordered" || step.kind === "chosen" || step.kind === "ticked";
 	if (isInWords && isTooLong(cell)) return { status: "unreadable", lookAt: remarks.tooLong };
@@ -8746,9 +8811,9 @@ function judgeStep(step, cell, around) {
 }
 
 // src/lab/judging/withWait.ts
-var needsAnotherLook = ({ status }) => status === "not yet" || status === "follows" || status === "unreadable";
+function needsAnotherLook({ status }) { return status === "not yet" || status === "follows" || status === "unreadable"; }
 function waitsFor(earlier) {
-	const unticked = earlier.find(({ step, status }) => (step == null ? void 0 : step.kind) === "ticked" && status !== "on target");
+	const unticked = earlier.find(({ step, status }) => step?.kind === "ticked" && status !== "on target");
 	if (unticked) return filled(remarks.waitForTick, { row: unticked.root });
 	const first = earlier.find(
 		(other) => other.step && other.step.kind !== "chosen" && needsAnotherLook(other) && !isFact(other)
@@ -8756,8 +8821,7 @@ function waitsFor(earlier) {
 	return first && filled(remarks.waitForRow, { row: first.root });
 }
 function withWait(row, earlier) {
-	var _a;
-	const isOfBench = ((_a = row.step) == null ? void 0 : _a.bench) && row.step.kind !== "told" && !row.isUnusable;
+	const isOfBench = row.step?.bench && row.step.kind !== "told" && !row.isUnusable;
 	const lookAt = isOfBench ? waitsFor(earlier) : void 0;
 	if (lookAt === void 0) return row;
 	return { ...row, status: row.status === "blank" ? "blank" : "not yet", lookAt, slips: [] };
@@ -8779,8 +8843,8 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 	const around = {
 		...lesson,
 		stepOf: (id) => {
-			var _a, _b;
-			return (_b = (_a = lesson.activity) == null ? void 0 : _a.steps.find((step) => step.id === id)) != null ? _b : bareStep(id);
+			var _a;
+			return (_a = lesson.activity?.steps.find((step) => step.id === id)) != null ? _a : bareStep(id);
 		},
 		rowOf: (id) => {
 			const index = ids.indexOf(id);
@@ -8815,9 +8879,8 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 
 // src/lab/judging/teamChecks.ts
 function levelWanted(cell) {
-	var _a;
 	if (isBlank(cell)) return 0;
-	const typed = typeof cell === "string" ? (_a = /^\s*([0-3])(?![\d.,/])/.exec(cell)) == null ? void 0 : _a[1] : cell;
+	const typed = typeof cell === "string" ? /^\s*([0-3])(?![\d.,/])/.exec(cell)?.[1] : cell;
 	const level = typeof typed === "string" ? Number(typed) : typed;
 	return level === 0 || level === 1 || level === 2 || level === 3 ? level : void 0;
 }
@@ -8839,9 +8902,8 @@ function teamChecks(table) {
 		if (id !== "" && !(id in entries)) entries[id] = table.entries[index];
 	});
 	const hintFor = (row, index) => {
-		var _a;
 		if (!row.step) return "";
-		const wanted = levelWanted((_a = table.helpWanted) == null ? void 0 : _a[index]);
+		const wanted = levelWanted(table.helpWanted?.[index]);
 		if (wanted === void 0) return levelAsked;
 		const level = Math.min(wanted, highest);
 		return hintForStep({
@@ -8889,24 +8951,24 @@ var checkTeamEntry = {
 			optional: true
 		}
 	],
-	columns: ["check", "what to look at", "hint"],
+	columns: ["check", "feedback", "hint"],
 	call: wholeBlock,
 	compute(givenNames, givenValues, settings, steps, entries, helpWanted, ownHints) {
-		var _a, _b;
+		var _a;
 		if (givenNames.length !== givenValues.length) {
-			return unequal("given_values", "as many cells as given_names", [givenNames.length, givenValues.length, "cells"]);
+			return unequal("given_values", "as many as the given names", [givenNames.length, givenValues.length, "cells"]);
 		}
 		if (steps.length !== entries.length) {
-			return unequal("entries", "as many rows as steps", [steps.length, entries.length, "rows"]);
+			return unequal("entries", "as many as the steps", [steps.length, entries.length, "rows"]);
 		}
 		if (helpWanted !== void 0 && helpWanted.length !== steps.length) {
-			return unequal("help_wanted", "as many rows as steps", [steps.length, helpWanted.length, "rows"]);
+			return unequal("help_wanted", "as many as the steps", [steps.length, helpWanted.length, "rows"]);
 		}
-		if (((_b = (_a = settings[0]) == null ? void 0 : _a.length) != null ? _b : 0) < 2) {
+		if (((_a = settings[0]?.length) != null ? _a : 0) < 2) {
 			return failure({
 				code: "range-shape",
 				argument: "settings",
-				expected: "two columns, name and value,",
+				expected: "two: name and value",
 				received: "one column",
 				advice: "Select the names together with the values beside them."
 			});
@@ -8915,13 +8977,13 @@ var checkTeamEntry = {
 		return success(rows.map(({ check, lookAt, hint }) => [check, lookAt, hint]));
 	}
 };
-var unequal = (argument, expected, [wanted, found, what]) => failure({
+function unequal(argument, expected, [wanted, found, what]) { return failure({
 	code: "range-shape",
 	argument,
-	expected: `${expected}, ${wanted},`,
-	received: `${found} ${what}`,
-	advice: "Make both cover the same rows and columns of the block."
-});
+	expected: `${expected}, ${wanted}`,
+	received: `${found} ${found === 1 ? what.replace(/s$/, "") : what}`,
+	advice: "Select the same rows or columns of the block for both."
+}); }
 return { entry: checkTeamEntry };
 },
 // Part COMPOSITION: functions/entries/compositionEntry
@@ -8988,8 +9050,8 @@ var concentrationUnits = [
 function readConcentrationUnit(cell, argument) {
 	const text = typeof cell === "string" ? cell.trim() : "";
 	const unit = unitNamed(text);
-	const isBarePercent = (unit == null ? void 0 : unit.kind) === "percent" && !/[wm]/i.test(text);
-	if ((unit == null ? void 0 : unit.kind) === "percent" && !isBarePercent) return success(percentByMass);
+	const isBarePercent = unit?.kind === "percent" && !/[wm]/i.test(text);
+	if (unit?.kind === "percent" && !isBarePercent) return success(percentByMass);
 	const made = unit && composed[unit.kind];
 	if (unit && made) return success({ symbol: unit.symbol, kind: made.kind, power: unit.power + made.shift });
 	if (text.length <= longestUnit) {
@@ -9001,8 +9063,8 @@ function readConcentrationUnit(cell, argument) {
 		return failure({
 			code: "percent-unclear",
 			argument,
-			expected: "one kind of percentage",
-			received: `${quoted(cell)}, which could be % w/w or % w/v`,
+			expected: "% w/w or % w/v",
+			received: quoted(cell),
 			advice: "Type % w/w for grams in 100 g, or % w/v for grams in 100 mL."
 		});
 	}
@@ -9043,7 +9105,7 @@ function convertConcentration({ value, from, to, molarMass, density }) {
 	if (share > 1 || share === 1 && to.kind === "amount in solvent") return soluteOverWhole(value, from);
 	return finite(shifted(fromShare({ kind: to.kind, share, perMole, perMillilitre }), -to.power), "value");
 }
-var shifted = (value, power) => power < 0 ? value / 10 ** -power : value * 10 ** power;
+function shifted(value, power) { return power < 0 ? value / 10 ** -power : value * 10 ** power; }
 function massShare({ kind, amount, perMole, perMillilitre }) {
 	switch (kind) {
 		case "amount in volume":
@@ -9078,19 +9140,19 @@ function missing(isMissing, argument, { from, to }) {
 	return {
 		code: "conversion-needs",
 		argument,
-		expected: argument === "formula" ? "a formula such as KBr" : "the density of the solution, such as 1.05 g/mL,",
+		expected: argument === "formula" ? "a formula such as KBr" : "a density such as 1.05 g/mL",
 		received: "nothing",
-		advice: `From ${from.symbol} to ${to.symbol} the ${argument === "formula" ? "molar mass" : "density"} is needed: type it.`,
+		advice: `Converting ${from.symbol} to ${to.symbol} needs the ${argument === "formula" ? "molar mass" : "density of the solution"}.`,
 		brief: argument
 	};
 }
-var soluteOverWhole = (value, { symbol }) => failure({
+function soluteOverWhole(value, { symbol }) { return failure({
 	code: "solute-over-whole",
 	argument: "value",
 	expected: "no more solute than solution",
 	received: `${quoted(value)} ${symbol}`,
-	advice: "Look at the units, the density and the powers of ten."
-});
+	advice: "Check the units, the density and the powers of ten."
+}); }
 
 // src/functions/entries/convertConcentrationEntry.ts
 var convertConcentrationEntry = {
@@ -9136,10 +9198,10 @@ function unitOfValue({ number, unitTyped }, from) {
 	return {
 		code: "unit-other-kind",
 		argument: "value",
-		expected: `a number in ${from.symbol}, the unit in from,`,
+		expected: `a number in ${from.symbol}`,
 		received: quoted(number.typed),
-		advice: "Type the number alone, or put its unit in from.",
-		brief: `${from.symbol} expected`
+		advice: `Give a number in ${from.symbol}, or convert from its own unit.`,
+		brief: `not in ${from.symbol}`
 	};
 }
 return { entry: convertConcentrationEntry };
@@ -9157,7 +9219,7 @@ var diluentVolumeEntry = {
 		{ name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
 	],
 	call: cellByCell,
-	compute: (stock, target, finalVolume) => diluentVolume({ stock, target, finalVolume })
+	compute: function(stock, target, finalVolume) { return diluentVolume({ stock, target, finalVolume }); }
 };
 return { entry: diluentVolumeEntry };
 },
@@ -9182,7 +9244,7 @@ var dilutedVolumeEntry = {
 		{ name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" }
 	],
 	call: cellByCell,
-	compute: (stock, stockVolume, target) => dilutedVolume({ stock, stockVolume, target })
+	compute: function(stock, stockVolume, target) { return dilutedVolume({ stock, stockVolume, target }); }
 };
 return { entry: dilutedVolumeEntry };
 },
@@ -9199,7 +9261,7 @@ var dilutionMolarityEntry = {
 		{ name: "final_volume", kind: "volume", unit: "mL", about: "volume after filling up" }
 	],
 	call: cellByCell,
-	compute: (stock, stockVolume, finalVolume) => dilutedMolarity({ stock, stockVolume, finalVolume })
+	compute: function(stock, stockVolume, finalVolume) { return dilutedMolarity({ stock, stockVolume, finalVolume }); }
 };
 return { entry: dilutionMolarityEntry };
 },
@@ -9216,13 +9278,13 @@ var dilutionVolumeEntry = {
 		{ name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
 	],
 	call: cellByCell,
-	compute: (stock, target, finalVolume) => stockVolume({ stock, target, finalVolume })
+	compute: function(stock, target, finalVolume) { return stockVolume({ stock, target, finalVolume }); }
 };
 return { entry: dilutionVolumeEntry };
 },
 // Part ELEMENTPERCENT: chemistry/elementPercent, functions/entries/elementPercentEntry
 "ELEMENTPERCENT"(part) {
-const { cellByCell, composition, elementOf, elements, failure, quoted, readFormula, success } = part("base");
+const { allElements, cellByCell, composition, elementBySymbol, elementOf, failure, quoted, readFormula, success } = part("base");
 
 // src/chemistry/elementPercent.ts
 function elementPercent(formula, element) {
@@ -9231,17 +9293,17 @@ function elementPercent(formula, element) {
 	const isotope = isotopeNamed(typed);
 	if (isotope !== void 0)
 		return shareOf(formula, { element, wanted: isotope, isWanted: (label) => label === isotope });
-	const named = [...elements().values()].find(({ name }) => name === typed.toLowerCase());
-	const wanted = (_a = named == null ? void 0 : named.symbol) != null ? _a : typed;
-	if (!elements().has(wanted)) {
+	const named = allElements().find(({ name }) => name === typed.toLowerCase());
+	const wanted = (_a = named?.symbol) != null ? _a : typed;
+	if (elementBySymbol(wanted) === void 0) {
 		const read = readFormula(typed, "element");
 		if (!read.ok) return read;
 		return failure({
 			code: "element-unknown",
 			argument: "element",
-			expected: "the symbol of one element such as N for element",
+			expected: "the symbol of one element",
 			received: quoted(element),
-			advice: "Type one symbol, without a number.",
+			advice: "Type one symbol without a number, such as N.",
 			brief: typed
 		});
 	}
@@ -9250,7 +9312,7 @@ function elementPercent(formula, element) {
 function isotopeNamed(typed) {
 	const read = readFormula(typed, "element");
 	const [only, ...others] = read.ok ? read.value.atoms : [];
-	return (only == null ? void 0 : only.element.startsWith("[")) && only.count === 1 && others.length === 0 ? only.element : void 0;
+	return only?.element.startsWith("[") && only.count === 1 && others.length === 0 ? only.element : void 0;
 }
 function shareOf(formula, {
 	element,
@@ -9280,7 +9342,7 @@ var elementPercentEntry = {
 		{ name: "element", kind: "text", unit: "", about: "symbol of the element, such as N, or of an isotope, such as D" }
 	],
 	call: cellByCell,
-	compute: (formula, element) => elementPercent(formula, element)
+	compute: function(formula, element) { return elementPercent(formula, element); }
 };
 return { entry: elementPercentEntry };
 },
@@ -9364,7 +9426,7 @@ var gramsEntry = {
 		{ name: "moles", kind: "amount", unit: "mol", about: "its amount" }
 	],
 	call: cellByCell,
-	compute: (formula, amount) => withMolarMass(formula, (molarMass) => massOf({ molarMass, amount }))
+	compute: function(formula, amount) { return withMolarMass(formula, (molarMass) => massOf({ molarMass, amount })); }
 };
 return { entry: gramsEntry };
 },
@@ -9386,7 +9448,7 @@ function hintForQuantity(quantity, table, level) {
 			argument: "level",
 			expected: "1, 2 or 3",
 			received: quoted(level),
-			advice: "Level 1 is the idea, 2 the relation, 3 the set-up with your numbers."
+			advice: "Type 1 for the idea, 2 for the relation or 3 for the set-up with your numbers."
 		});
 	}
 	const entry = quantities[quantity];
@@ -9441,9 +9503,9 @@ function ionMolarity({
 		return failure({
 			code: "molarity-above-saturated",
 			argument: "molarity",
-			expected: `at most ${saturated} mol/L, about what dissolves of ${formula.text},`,
+			expected: `about ${saturated} mol/L of ${formula.text} is the most`,
 			received: `${quoted(molarity)} mol/L`,
-			advice: "The rest stays a solid and gives no ions: take a lower molarity."
+			advice: "The rest stays solid and gives no ions: use a lower molarity."
 		});
 	}
 	return finite(molesPerLitre(molarity * named.value.ion.count), "molarity");
@@ -9458,7 +9520,7 @@ var ionMolarityEntry = {
 		{ name: "ion", kind: "text", unit: "", about: "the ion asked for, such as Mg2+ or Cl-" }
 	],
 	call: cellByCell,
-	compute: (formula, molarity, ion) => ionMolarity({ formula, molarity, ion })
+	compute: function(formula, molarity, ion) { return ionMolarity({ formula, molarity, ion }); }
 };
 return { entry: ionMolarityEntry };
 },
@@ -9506,7 +9568,7 @@ var molalityEntry = {
 		{ name: "solvent_grams", kind: "mass", unit: "g", about: "mass of solvent" }
 	],
 	call: cellByCell,
-	compute: (formula, mass, solventMass) => withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass }))
+	compute: function(formula, mass, solventMass) { return withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass })); }
 };
 return { entry: molalityEntry };
 },
@@ -9530,7 +9592,7 @@ var molarityEntry = {
 		}
 	],
 	call: cellByCell,
-	compute: (formula, mass, volume, purity) => withMolarMass(formula, (molarMass) => molarity({ molarMass, mass, volume, purity }))
+	compute: function(formula, mass, volume, purity) { return withMolarMass(formula, (molarMass) => molarity({ molarMass, mass, volume, purity })); }
 };
 return { entry: molarityEntry };
 },
@@ -9539,7 +9601,7 @@ return { entry: molarityEntry };
 const { belowZero, cellByCell, failure, finite, molarity, molesPerLitre, notAboveZero, withMolarMass } = part("base");
 
 // src/chemistry/molarityUncertainty.ts
-var rectangular = (halfWidth, value) => halfWidth / Math.sqrt(3) / value;
+function rectangular(halfWidth, value) { return halfWidth / Math.sqrt(3) / value; }
 function molarityUncertainty(solution) {
 	var _a;
 	const { mass, volume, balanceTolerance, flaskTolerance, purity = 100, purityTolerance = 0 } = solution;
@@ -9586,10 +9648,10 @@ var molarityUncertaintyEntry = {
 		}
 	],
 	call: cellByCell,
-	compute: (formula, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance) => withMolarMass(
+	compute: function(formula, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance) { return withMolarMass(
 		formula,
 		(molarMass) => molarityUncertainty({ molarMass, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance })
-	)
+	); }
 };
 return { entry: molarityUncertaintyEntry };
 },
@@ -9602,7 +9664,7 @@ var molarMassEntry = {
 	name: "MOLARMASS",
 	arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as CuSO4·5H2O" }],
 	call: cellByCell,
-	compute: (formula) => molarMass(formula)
+	compute: function(formula) { return molarMass(formula); }
 };
 return { entry: molarMassEntry };
 },
@@ -9635,7 +9697,7 @@ var moleFractionEntry = {
 		{ name: "grams_2", kind: "mass", unit: "g", about: "its mass" }
 	],
 	call: cellByCell,
-	compute: (first, firstMass, second, secondMass) => withMolarMass(
+	compute: function(first, firstMass, second, secondMass) { return withMolarMass(
 		first,
 		(firstMolarMass) => withMolarMass(
 			second,
@@ -9644,7 +9706,7 @@ var moleFractionEntry = {
 				second: { molarMass: secondMolarMass, mass: secondMass }
 			})
 		)
-	)
+	); }
 };
 return { entry: moleFractionEntry };
 },
@@ -9669,7 +9731,7 @@ var molesEntry = {
 		{ name: "grams", kind: "mass", unit: "g", about: "its mass" }
 	],
 	call: cellByCell,
-	compute: (formula, mass) => withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass }))
+	compute: function(formula, mass) { return withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass })); }
 };
 return { entry: molesEntry };
 },
@@ -9689,7 +9751,7 @@ var particleCountEntry = {
 	name: "PARTICLECOUNT",
 	arguments: [{ name: "moles", kind: "amount", unit: "mol", about: "the amount" }],
 	call: cellByCell,
-	compute: (amount) => particleCount(amount)
+	compute: function(amount) { return particleCount(amount); }
 };
 return { entry: particleCountEntry };
 },
@@ -9709,7 +9771,7 @@ function percentDifference({
 			argument: "second",
 			expected: "two values whose mean is not 0",
 			received: `${first} and ${second}`,
-			advice: "A share of nothing does not exist: compare the plain difference instead."
+			advice: "Compare the plain difference instead."
 		});
 	}
 	return finite(percent(100 * Math.abs(first - second) / mean), "first");
@@ -9724,7 +9786,7 @@ var percentDifferenceEntry = {
 			name: "second",
 			kind: "measure",
 			unit: "",
-			about: "the other value; without a unit it counts in that of the first"
+			about: "the other value; without a unit, in that of the first"
 		}
 	],
 	call: cellByCell,
@@ -9748,7 +9810,7 @@ var percentErrorEntry = {
 			name: "accepted",
 			kind: "measure",
 			unit: "",
-			about: "the accepted value; without a unit it counts in that of the measured one"
+			about: "the accepted value; without a unit, in that of the measured one"
 		},
 		{
 			name: "signed",
@@ -9780,7 +9842,7 @@ var reagentMolarityEntry = {
 		{ name: "density", kind: "density", unit: "g/mL", about: "density of the reagent" }
 	],
 	call: cellByCell,
-	compute: (formula, massPercent, density) => withMolarMass(formula, (molarMass) => reagentMolarity({ molarMass, massPercent, density }))
+	compute: function(formula, massPercent, density) { return withMolarMass(formula, (molarMass) => reagentMolarity({ molarMass, massPercent, density })); }
 };
 return { entry: reagentMolarityEntry };
 },
@@ -10286,7 +10348,7 @@ function roundToFigures(number, { figures, ties }) {
 			argument: "figures",
 			expected: `a whole number from 1 to ${mostFigures}`,
 			received: String(figures),
-			advice: "Type how many significant figures you want, such as 3."
+			advice: `Type a whole number from 1 to ${mostFigures}, such as 3.`
 		});
 	}
 	const exact = new big_default(number.decimal);
@@ -10315,7 +10377,7 @@ var roundSigEntry = {
 		}
 	],
 	call: cellByCell,
-	compute: (value, figures, ties) => roundToFigures(value, { figures, ties })
+	compute: function(value, figures, ties) { return roundToFigures(value, { figures, ties }); }
 };
 return { entry: roundSigEntry };
 },
@@ -10340,7 +10402,7 @@ function serialDilution({
 		return failure({
 			code: "factor-not-above-one",
 			argument: "factor",
-			expected: "more than 1",
+			expected: "above 1",
 			received: quoted(factor),
 			advice: "Type how many times the volume grows at each stage, such as 10."
 		});
@@ -10351,7 +10413,7 @@ function serialDilution({
 			argument: "stages",
 			expected: `a whole number from 1 to ${mostStages}`,
 			received: quoted(stages),
-			advice: "Type how many dilutions follow each other."
+			advice: "Type how many dilutions there are, one after the other."
 		});
 	}
 	const volumes = finalVolume === void 0 ? {} : volumesOf(finalVolume, factor);
@@ -10362,19 +10424,19 @@ function serialDilution({
 			return failure({
 				code: "stages-out-of-range",
 				argument: "stages",
-				expected: `at most ${stage - 1} ${stage === 2 ? "stage" : "stages"} with this factor`,
+				expected: `at most ${stage - 1} with this factor`,
 				received: quoted(stages),
-				advice: "Nothing is left to dilute after that: take fewer stages or a smaller factor."
+				advice: "Nothing is left to dilute after that: use fewer stages or a smaller factor."
 			});
 		}
 		rows.push({ stage, molarity, ...volumes });
 	}
 	return success(rows);
 }
-var volumesOf = (finalVolume, factor) => ({
+function volumesOf(finalVolume, factor) { return {
 	taken: finalVolume / factor,
 	solvent: finalVolume - finalVolume / factor
-});
+}; }
 
 // src/functions/entries/serialDilutionEntry.ts
 var serialDilutionEntry = {
@@ -10382,7 +10444,7 @@ var serialDilutionEntry = {
 	arguments: [
 		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
 		{ name: "factor", kind: "factor", unit: "", about: "how many times each stage is diluted, more than 1" },
-		{ name: "stages", kind: "whole number", unit: "", about: "how many dilutions follow each other" },
+		{ name: "stages", kind: "whole number", unit: "", about: "number of dilutions, one after the other" },
 		{
 			name: "final_volume",
 			kind: "volume",
@@ -10421,7 +10483,7 @@ var sigFigsEntry = {
 		}
 	],
 	call: cellByCell,
-	compute: (number) => success(significantFigures(number))
+	compute: function(number) { return success(significantFigures(number)); }
 };
 return { entry: sigFigsEntry };
 },
@@ -10450,7 +10512,7 @@ var soluteMassEntry = {
 		}
 	],
 	call: cellByCell,
-	compute: (formula, molarity, volume, purity) => withMolarMass(formula, (molarMass) => soluteMass({ molarMass, molarity, volume, purity }))
+	compute: function(formula, molarity, volume, purity) { return withMolarMass(formula, (molarMass) => soluteMass({ molarMass, molarity, volume, purity })); }
 };
 return { entry: soluteMassEntry };
 },
@@ -10486,7 +10548,7 @@ var solutionVolumeEntry = {
 		}
 	],
 	call: cellByCell,
-	compute: (formula, mass, molarity, purity) => withMolarMass(formula, (molarMass) => solutionVolume({ molarMass, mass, molarity, purity }))
+	compute: function(formula, mass, molarity, purity) { return withMolarMass(formula, (molarMass) => solutionVolume({ molarMass, mass, molarity, purity })); }
 };
 return { entry: solutionVolumeEntry };
 },
@@ -10499,26 +10561,28 @@ function cellText(cell) {
 }
 
 // src/workbook/layout.ts
-var layoutVersion = 3;
+var layoutVersion = 4;
 var classColumns = {
-	find: 1,
-	entry: 2,
-	unit: 3,
-	check: 4,
-	lookAt: 5,
-	hint: 6,
-	help: 7,
-	who: 8,
-	tries: 9,
-	lastEntry: 10,
-	key: 11,
-	step: 12,
+	title: 1,
+	task: 2,
+	entry: 3,
+	unit: 4,
+	check: 5,
+	lookAt: 6,
+	hint: 7,
+	help: 8,
+	who: 9,
+	tries: 10,
+	lastEntry: 11,
+	key: 12,
+	step: 13,
 	/** In a heading row the first given; in a step row the entry that was counted last. */
-	givens: 13
+	givens: 14
 };
 var countedColumn = classColumns.givens;
 var classMarker = "Labrow class";
-var classRows = { title: 1, caution: 2, note: 3, notice: 4, find: 5, firstLink: 6 };
+var classRows = { headings: 1, title: 2, banner: 3, caution: 4, note: 5, find: 6, firstLink: 7 };
+var cautionRows = 4;
 var prepareCells = {
 	freshness: { row: 2, column: 1 },
 	planNow: { row: 1, column: 8 },
@@ -10531,39 +10595,49 @@ var pollColumns = {
 	from: 4,
 	firstStatement: 5,
 	openLine: 9,
-	/** Far to the right, where the trigger looks in a class sheet as well. */
-	marker: classColumns.key
+	/** Far to the right of what people type. */
+	marker: 11
 };
 var pollRows = { title: 1, invented: 6, firstCount: 8, headings: 13, firstAnswer: 14 };
 var pollMarker = "Labrow poll";
 
 // src/host/countedEntry.ts
-var countedEntry = (entry) => `“${entry}`;
+function countedEntry(entry) { return `“${entry}`; }
 
-return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, prepareCells, pollColumns, pollRows, pollMarker, countedEntry };
+return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, cautionRows, prepareCells, pollColumns, pollRows, pollMarker, countedEntry };
 },
-// Part host/words: host/spreadsheet
+// Part host/words: host/spreadsheet, workbook/scratchSheet
 "host/words"(part) {
 // src/host/spreadsheet.ts
-var openSpreadsheet = () => SpreadsheetApp.getActiveSpreadsheet();
-var ui = () => SpreadsheetApp.getUi();
-var settle = () => SpreadsheetApp.flush();
-var choiceOf = (options, help) => SpreadsheetApp.newDataValidation().requireValueInList([...options], true).setAllowInvalid(true).setHelpText(help).build();
-var stateRuleOf = ({
+function openSpreadsheet() { return SpreadsheetApp.getActiveSpreadsheet(); }
+function ui() { return SpreadsheetApp.getUi(); }
+function settle() { return SpreadsheetApp.flush(); }
+function choiceOf(options, help) { return SpreadsheetApp.newDataValidation().requireValueInList([...options], true).setAllowInvalid(true).setHelpText(help).build(); }
+function stateRuleOf({
 	startsWith,
 	background,
 	color,
 	ranges
-}) => SpreadsheetApp.newConditionalFormatRule().whenTextStartsWith(startsWith).setBackground(background).setFontColor(color).setRanges(ranges).build();
-var isStateRule = (rule, startsWith) => {
+}) { return SpreadsheetApp.newConditionalFormatRule().whenTextStartsWith(startsWith).setBackground(background).setFontColor(color).setRanges(ranges).build(); }
+function isStateRule(rule, startsWith) {
 	const condition = rule.getBooleanCondition();
 	return condition !== null && condition.getCriteriaType() === SpreadsheetApp.BooleanCriteria.TEXT_STARTS_WITH && condition.getCriteriaValues()[0] === startsWith;
-};
-var sheetProtections = (sheet) => sheet.getProtections(SpreadsheetApp.ProtectionType.SHEET);
-var recalculateEveryMinute = (spreadsheet) => {
+}
+function sheetProtections(sheet) { return sheet.getProtections(SpreadsheetApp.ProtectionType.SHEET); }
+function boxAround(cells, colour) {
+	cells.setBorder(true, true, true, true, true, true, colour, SpreadsheetApp.BorderStyle.SOLID);
+}
+function recalculateEveryMinute(spreadsheet) {
 	spreadsheet.setRecalculationInterval(SpreadsheetApp.RecalculationInterval.MINUTE);
+}
+function documentVisibility() { return SpreadsheetApp.DeveloperMetadataVisibility.DOCUMENT; }
+
+// src/workbook/scratchSheet.ts
+var scratchSheet = {
+	name: "Selfcheck",
+	mark: "Labrow tries this file out here. This sheet goes away by itself: keep nothing in it."
 };
-var documentVisibility = () => SpreadsheetApp.DeveloperMetadataVisibility.DOCUMENT;
+var deskSheetName = "Labrow teacher";
 
 // src/host/words.ts
 var hostWords = {
@@ -10571,53 +10645,64 @@ var hostWords = {
 	menu: {
 		openSidebar: "Open the sidebar",
 		buildSample: "Build a sample class",
-		checkAgain: "Check again"
+		checkAgain: "Check again",
+		selfCheck: "Try this file out"
 	},
-	protection: "Labrow: a reminder before anything but the tinted cells is changed",
+	deskSheet: {
+		name: deskSheetName,
+		why: "Whoever may change this sheet is shown the teacher’s part of the Labrow sidebar. To let a colleague in, add them under Protected sheets and ranges.",
+		protection: "Labrow: who is the teacher"
+	},
+	protection: "Labrow: warns before anything but a tinted cell is changed",
 	/** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
-	isKeptName: (name) => /, kept \d{4}-\d\d-\d\d/.test(name),
-	checkedAgain: ({ renewed, missing }) => missing.length > 0 ? "Some checks are gone from their cells. Open the sidebar and press “Check again” in Class now: it puts them back." : renewed === 0 ? "Every check is there already." : `Entered again: ${renewed} of the checks.`,
-	problem: ({
-		expected,
-		where,
-		received,
-		advice
-	}) => `Expected ${expected} for ${where}, received ${received}. ${advice}`,
+	isKeptName: function(name) { return /, kept \d{4}-\d\d-\d\d/.test(name); },
+	/** In a sheet that was put aside. */
+	kept: {
+		alone: "Kept as it was. What is typed here is no longer checked.",
+		withLink: "Kept as it was. What is typed here is no longer checked. Click here for the sheet in use.",
+		checks: "Checks are off",
+		before: function(word) { return `then: ${word}`; }
+	},
+	/** In a note on the cell. */
+	movedAside: function(text) { return `Typed in this cell, where a check has to show: “${text}”`; },
+	inTheWay: function({ cell, text }) { return `${cell} held “${text}”, which kept checks from showing. It is in a note on that cell now.`; },
+	checkedAgain: function({
+		renewed,
+		missing,
+		moved
+	}) { return [
+		...moved,
+		...moved.length > 0 && missing.length === 0 ? [] : [hostWords.checksEntered({ renewed, missing })]
+	].join(" "); },
+	checksEntered: function({ renewed, missing }) { return missing.length > 0 ? "Some checks are missing. Open the sidebar and press “Check again” in Class now: it puts them back." : renewed === 0 ? "All checks are up to date." : renewed === 1 ? "1 stuck check restarted." : `${renewed} stuck checks restarted.`; },
 	refused: {
-		expected: "the file to take the change",
-		where: "this step",
-		advice: "Nothing that was typed is lost. Wait a moment and press the button again."
+		says: "The spreadsheet did not take this change. It said {received}.",
+		advice: "Nothing you typed is lost. Wait a moment, then press the button again."
 	},
 	busy: {
-		expected: "the file to be free",
-		where: "this step",
-		received: "one in which something else is being written",
-		advice: "Nothing was done. Wait a moment and press the button again."
+		says: "Something else is being written to this file just now, so nothing was done.",
+		advice: "Wait a moment, then press the button again."
 	},
 	changed: {
-		expected: "the file as the sidebar has read it",
-		received: "another one",
-		advice: "Somebody changed it meanwhile, so nothing was written. Look again and press once more."
+		says: "Somebody has just changed {where}, so nothing was written.",
+		advice: "Look again, then press the button once more."
 	},
-	theSheet: (name) => `the sheet “${name}”`,
+	theSheet: function(name) { return `the sheet “${name}”`; },
+	theBuild: "the build that is under way",
 	aSheetGone: "a sheet that is no longer there",
 	olderPage: {
-		expected: "a sidebar of the same version as the script",
-		where: "this button",
-		received: "another version",
-		advice: "Close the sidebar and open it again from the menu."
+		says: "This sidebar is from another version than the script of the file.",
+		advice: "Close it and open it again from the menu."
 	},
 	oddWish: {
-		expected: "a call that the sidebar makes",
-		where: "the script",
-		received: "one of another shape",
+		says: "The script did not understand what the sidebar asked for.",
 		advice: "Close the sidebar, open it again from the menu and press the button once more."
 	},
 	notOurs: {
-		expected: "a sheet that was built here",
-		where: "the cells to write",
-		advice: "Look again in the sidebar, then press once more."
+		says: "Nothing was written: {received} was to be changed.",
+		advice: "Look again in the sidebar, then press the button once more."
 	},
+	notTeacher: "This part is for the teacher of the class.",
 	pageTitles: {
 		preparation: "What to prepare",
 		labels: "Labels to print",
@@ -10625,61 +10710,44 @@ var hostWords = {
 		paper: "A table on paper",
 		period: "The period in minutes",
 		done: "Steps done by team",
-		particles: "Particles"
+		particles: "Particles",
+		guide: "A guide to print",
+		trial: "A page to try"
 	},
 	pageUnknown: {
-		expected: "a page of this script",
-		where: "the page to open",
+		says: "There is no page called {received}.",
 		advice: "Close the sidebar, open it again from the menu and press the button once more."
 	},
 	share: {
 		name: {
-			expected: "the name of this file",
-			where: "emptying it",
-			advice: "Is this the copy? Then type its name as it stands above. If it is the class’s file, leave it."
+			says: "{received} is not the name of this file.",
+			advice: "Is this the copy? Then type its name exactly as shown above. Never empty the file that the class uses."
 		},
 		noLesson: {
-			expected: "a file with a Plan",
-			where: "emptying it",
-			received: "one without",
-			advice: "Open the copy that was made from a lesson."
+			says: "There is nothing to empty: this file has no Plan.",
+			advice: "Open the copy that you made of a lesson."
 		},
 		notWritten: {
-			expected: "a new sheet that holds what is to stay",
-			received: "one that differs",
-			advice: "Nothing was removed. Press the button once more."
+			says: "The new sheet {where} was not written in full, so nothing was removed.",
+			advice: "Press the button once more."
 		}
 	}
 };
 
-return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, recalculateEveryMinute, documentVisibility, hostWords };
+return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, boxAround, recalculateEveryMinute, documentVisibility, scratchSheet, hostWords };
 },
-// Part desk: workbook/freeName, workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/moveBehindAll, lab/record/recordEntry and 39 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 51 more
 "desk"(part) {
-const { cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("host/countedEntry");
-const { choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
+const { cautionRows, cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("host/countedEntry");
+const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, scratchSheet, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
 
 const { checkHeadings } = part("lab/texts/feedback");
-
-
-// src/workbook/freeName.ts
-function freeName(wanted, taken) {
-	const used = taken.map((name) => name.toLowerCase());
-	if (!used.includes(wanted.toLowerCase())) return wanted;
-	for (let number = 2; ; number += 1) {
-		const name = `${wanted} ${number}`;
-		if (!used.includes(name.toLowerCase())) return name;
-	}
-}
+const { filledText } = part("base");
 
 // src/workbook/layoutFits.ts
 function layoutFits({ identity, rowCount, writable }, cells) {
-	var _a;
 	const { firstRow, columns, rows } = identity;
-	const found = (row) => columns.map((column) => {
-		var _a2;
-		return cellText((_a2 = cells[row - 1]) == null ? void 0 : _a2[column - 1]);
-	});
+	const found = (row) => columns.map((column) => cellText(cells[row - 1]?.[column - 1]));
 	let last = 0;
 	let lastPlanned = 0;
 	rows.forEach((texts, index) => {
@@ -10688,19 +10756,19 @@ function layoutFits({ identity, rowCount, writable }, cells) {
 	});
 	const isTheirs = (row) => writable.some(
 		({ row: first, rows: high, column, columns: wide }) => {
-			var _a2, _b;
-			return column <= ((_a2 = columns[0]) != null ? _a2 : 1) && column + wide > ((_b = columns[0]) != null ? _b : 1) && row >= first && row < first + high;
+			var _a, _b;
+			return column <= ((_a = columns[0]) != null ? _a : 1) && column + wide > ((_b = columns[0]) != null ? _b : 1) && row >= first && row < first + high;
 		}
 	);
 	for (let row = firstRow; row <= cells.length; row += 1) {
 		if (isTheirs(row)) continue;
 		const planned = rows[row - firstRow];
-		if (found(row).some((text, index) => text !== "" && text !== (planned == null ? void 0 : planned[index]))) return "other";
+		if (found(row).some((text, index) => text !== "" && text !== planned?.[index])) return "other";
 	}
 	const firstNew = firstRow + last + 1;
 	if (last === lastPlanned) return "same";
 	for (let row = firstNew; row <= Math.min(rowCount, cells.length); row += 1) {
-		if ((_a = cells[row - 1]) == null ? void 0 : _a.some((cell) => cellText(cell) !== "")) return last === 0 ? "same" : "other";
+		if (cells[row - 1]?.some((cell) => cellText(cell) !== "")) return last === 0 ? "same" : "other";
 	}
 	return "longer";
 }
@@ -10714,20 +10782,30 @@ var bench = "#f3f6f8";
 var glass = "#0b5c6b";
 var glassSoft = "#ddf1f3";
 var entryGround = "#eef8f9";
+var still = "#f7f9fa";
 var plain = { color: ink, background: paper, bold: false, size: 10, wrap: false, align: "left" };
 var plainLook = plain;
 var looks = {
 	title: { ...plain, bold: true, size: 14 },
 	note: { ...plain, color: soft, size: 10 },
 	heading: { ...plain, color: soft, background: bench, bold: true, size: 9, wrap: true },
-	"team heading": { ...plain, background: bench, bold: true, size: 13, wrap: true },
+	"team heading": { ...plain, background: bench, bold: true, size: 12, wrap: true },
 	question: { ...plain, size: 11, wrap: true },
-	entry: { ...plain, background: entryGround, size: 11, wrap: true },
 	helper: { ...plain, background: entryGround, wrap: true },
 	quiet: { ...plain, color: soft, size: 8 },
 	caution: { ...plain, color: "#744400", background: "#fbebd2", size: 9 },
+	step: { ...plain, background: still, bold: true, wrap: true },
+	task: { ...plain, background: still, wrap: true },
+	letters: { ...plain, background: still, size: 9, wrap: true },
+	unit: { ...plain, background: still, size: 9, wrap: true },
+	entry: { ...plain, size: 11, wrap: true, border: glass },
+	choice: { ...plain, size: 9, wrap: true, border: glass },
+	"caution text": { ...plain, color: "#744400", background: "#fbebd2", size: 9, wrap: true },
 	mark: { ...plain, color: pale, size: 6, clip: true },
-	spilled: { ...plain, wrap: true },
+	spilled: { ...plain, background: still, size: 9, wrap: true },
+	"text heading": { ...plain, color: soft, background: bench, size: 9, wrap: true },
+	text: { ...plain, color: soft, size: 9, wrap: true },
+	count: { ...plain, color: soft, background: still, size: 8 },
 	"setting name": { ...plain, bold: true },
 	"setting value": { ...plain, background: entryGround },
 	link: { ...plain, color: glass },
@@ -10740,7 +10818,7 @@ var stateLooks = {
 	follows: { color: "#3f4a5a", background: "#e5eaf0" },
 	"not yet": { color: "#744400", background: "#fbebd2" },
 	unreadable: { color: "#851c58", background: "#f9e3ef" },
-	blank: { color: "#5d6b78", background: paper }
+	blank: { color: "#5d6b78", background: still }
 };
 var tabColors = {
 	plan: "#51606f",
@@ -10755,24 +10833,240 @@ var tabColors = {
 };
 
 // src/workbook/teamsAlone.ts
-var teamsAlone = (plan) => ({
+function teamsAlone(plan) { return {
 	...plan,
 	carried: [classColumns.who],
 	identity: { ...plan.identity, rows: plan.identity.rows.map((texts) => texts[1] === "" ? texts : ["", ""]) }
-});
+}; }
 
-// src/host/moveBehindAll.ts
-function moveBehindAll(spreadsheet, sheet) {
-	const last = spreadsheet.getSheets().length;
-	if (sheet.getIndex() === last) return;
-	const shown = spreadsheet.getActiveSheet();
-	const selected = spreadsheet.getActiveRange();
-	const wasHidden = sheet.isSheetHidden();
-	spreadsheet.setActiveSheet(sheet);
-	spreadsheet.moveActiveSheet(last);
-	if (selected === null) spreadsheet.setActiveSheet(shown);
-	else spreadsheet.setActiveRange(selected);
-	if (wasHidden) sheet.hideSheet();
+// src/host/fileStore.ts
+function fileStore() {
+	let properties;
+	let values;
+	const store = () => {
+		properties != null ? properties : properties = PropertiesService.getDocumentProperties();
+		return properties;
+	};
+	const all = () => {
+		values != null ? values : values = store().getProperties();
+		return values;
+	};
+	return {
+		read: (key) => {
+			var _a;
+			return (_a = all()[key]) != null ? _a : "";
+		},
+		write: (key, value) => {
+			if (all()[key] === value) return;
+			store().setProperty(key, value);
+			values = { ...all(), [key]: value };
+		},
+		remove: (key) => {
+			store().deleteProperty(key);
+			const { [key]: _, ...others } = all();
+			values = others;
+		},
+		clear: () => {
+			store().deleteAllProperties();
+			values = {};
+		}
+	};
+}
+
+// src/host/valuesOf.ts
+function valuesOf(sheet) { return sheet.getDataRange().getValues(); }
+
+// src/host/fileInRun.ts
+function fileInRun(spreadsheet) {
+	let locale;
+	return {
+		spreadsheet,
+		store: fileStore(),
+		sheets: spreadsheet.getSheets().map((sheet) => ({ sheet, id: sheet.getSheetId() })),
+		locale: () => {
+			locale != null ? locale : locale = spreadsheet.getSpreadsheetLocale();
+			return locale;
+		},
+		isKnown: false
+	};
+}
+function sheetById(file2, id) { return file2.sheets.find((one) => one.id === id); }
+function cellsRead(one) {
+	var _a;
+	(_a = one.cells) != null ? _a : one.cells = valuesOf(one.sheet);
+	return one.cells;
+}
+
+// src/workbook/freeName.ts
+function freeName(wanted, taken) {
+	const used = taken.map((name2) => name2.toLowerCase());
+	if (!used.includes(wanted.toLowerCase())) return wanted;
+	for (let number = 2; ; number += 1) {
+		const name2 = `${wanted} ${number}`;
+		if (!used.includes(name2.toLowerCase())) return name2;
+	}
+}
+
+// src/host/freeSheetName.ts
+function freeSheetName(spreadsheet, wanted, ownId) {
+	const taken = [];
+	for (; ; ) {
+		const name2 = freeName(wanted, taken);
+		const other = spreadsheet.getSheetByName(name2);
+		if (other === null || ownId !== void 0 && other.getSheetId() === ownId) return name2;
+		taken.push(name2);
+	}
+}
+
+// src/workbook/classCells.ts
+var earlierShift = 1;
+function classShift(cells) {
+	const mark = (shift) => cellText(cells[0]?.[classColumns.key - 1 - shift]);
+	if (mark(0) === classMarker) return 0;
+	return mark(earlierShift) === classMarker ? earlierShift : void 0;
+}
+function columnIn(cells, column) {
+	var _a;
+	return column - ((_a = classShift(cells)) != null ? _a : 0);
+}
+function inTodaysColumns(cells) { return classShift(cells) === earlierShift ? cells.map(([first, ...rest]) => [first != null ? first : "", "", ...rest]) : cells; }
+function layoutIn(cells) { return Number(cellText(cells[0]?.[classColumns.step - 1])) || 0; }
+
+// src/workbook/carriedEntries.ts
+function carriedEntries({
+	plan,
+	from: found,
+	to
+}) {
+	const { columns, rows, firstRow } = plan.identity;
+	const isClass = plan.role.kind === "class";
+	const from = isClass ? inTodaysColumns(found) : found;
+	const { relettered } = plan;
+	const lettersBefore = relettered !== void 0 && isClass && layoutIn(from) < relettered.since ? relettered : void 0;
+	const carriedAs = (value, place) => lettersBefore !== void 0 && place.column === lettersBefore.column && lettersBefore.rows.includes(place.row) ? `${lettersBefore.before}${cellText(value)}` : value;
+	const nameOf2 = (texts) => texts[0] === "" ? "" : JSON.stringify(texts);
+	const rowByName = /* @__PURE__ */ new Map();
+	from.forEach((cells, index) => {
+		const name2 = nameOf2(columns.map((column) => cellText(cells[column - 1])));
+		if (name2 !== "" && !rowByName.has(name2)) rowByName.set(name2, index);
+	});
+	const runs = [];
+	for (const column of plan.carried) {
+		let values = [];
+		let start = 0;
+		const close = () => {
+			if (values.length > 0) runs.push({ row: start, column, values });
+			values = [];
+		};
+		rows.forEach((texts, index) => {
+			const row = firstRow + index;
+			const source = rowByName.get(nameOf2(texts));
+			if (source === void 0 || !carries(plan, { row, column })) {
+				close();
+				return;
+			}
+			const old = from[source]?.[column - 1];
+			if (isEmpty(old) || cellText(old) === plan.invitation?.text || !isEmpty(to[row - 1]?.[column - 1])) {
+				close();
+				return;
+			}
+			if (values.length === 0) start = row;
+			values.push(carriedAs(old, { row, column }));
+		});
+		close();
+	}
+	return plan.carriesAddedRows === true ? [...runs, ...addedRows({ plan, from, to, rowByName })] : runs;
+}
+function addedRows({
+	plan: { identity, carried },
+	from,
+	to,
+	rowByName
+}) {
+	const named = new Set(rowByName.values());
+	const added = from.filter(
+		(cells, index) => index >= identity.firstRow - 1 && !named.has(index) && carried.some((column) => !isEmpty(cells[column - 1]))
+	);
+	const row = identity.firstRow + identity.rows.length;
+	if (added.length === 0) return [];
+	return carried.map((column) => ({
+		row,
+		column,
+		values: added.map((cells, index) => {
+			var _a;
+			const present = to[row - 1 + index]?.[column - 1];
+			return isEmpty(present) ? (_a = cells[column - 1]) != null ? _a : "" : present;
+		})
+	}));
+}
+function isEmpty(cell) { return cell === "" || cell === null || cell === void 0; }
+function carries({ writable, unprotected }, { row, column }) { return [...writable, ...unprotected].some(
+	(area) => row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns
+); }
+
+// src/host/writeTexts.ts
+var risky = /^[=+\-@']/;
+function isRisky(value) { return typeof value === "string" && risky.test(value); }
+function marked(value) { return `'${value}`; }
+function writeTexts(range, values, isFormula = () => false) {
+	const isText2 = (value, row, column) => isRisky(value) && !isFormula(row, column);
+	const guarded2 = values.map(
+		(cells, row) => cells.map((value, column) => isText2(value, row, column) ? marked(value) : value != null ? value : "")
+	);
+	range.setValues(guarded2);
+	const places = [];
+	values.forEach((cells, row) => {
+		cells.forEach((value, column) => {
+			if (isText2(value, row, column)) places.push({ row, column, value });
+		});
+	});
+	if (places.length === 0) return;
+	const written = range.getValues();
+	for (const { row, column, value } of places) {
+		if (written[row]?.[column] !== marked(value)) continue;
+		const cell = range.getCell(row + 1, column + 1);
+		cell.setValue(value);
+		if (cell.getFormula() !== "") cell.setValue(marked(value));
+	}
+}
+
+// src/host/carryEntries.ts
+var mostRounds = 3;
+function carryEntries({
+	sheet,
+	plan,
+	from
+}) {
+	for (let round = 1; round <= mostRounds; round += 1) {
+		const to = valuesOf(sheet);
+		const runs = carriedEntries({ plan, from, to });
+		if (runs.length === 0) return;
+		const lastRow = Math.max(...runs.map(({ row, values }) => row + values.length - 1));
+		const room = sheet.getMaxRows();
+		if (room < lastRow) sheet.insertRowsAfter(room, lastRow - room);
+		for (const { row, column, values } of runs) {
+			const cells = sheet.getRange(row, column, values.length, 1);
+			if (row > plan.rowCount) cells.setNumberFormat("@");
+			writeTexts(
+				cells,
+				values.map((value) => [value])
+			);
+		}
+		if (plan.role.kind !== "class") return;
+		const now = valuesOf(sheet);
+		const nameIn = (cells, row) => plan.identity.columns.map((column) => cellText(cells[row - 1]?.[column - 1])).join("\n");
+		const strayed = runs.flatMap(
+			({ row, column, values }) => values.flatMap((value, down) => {
+				const place = row + down;
+				const moved = nameIn(to, place) !== nameIn(now, place);
+				const wasEmpty = cellText(to[place - 1]?.[column - 1]) === "";
+				const isOurs2 = cellText(now[place - 1]?.[column - 1]) === cellText(value) && cellText(value) !== "";
+				return moved && wasEmpty && isOurs2 ? [{ row: place, column }] : [];
+			})
+		);
+		if (strayed.length === 0) return;
+		for (const { row, column } of strayed) sheet.getRange(row, column).setValue("");
+	}
 }
 
 // src/lab/record/recordEntry.ts
@@ -10791,21 +11085,21 @@ var recordFields = [
 ];
 
 // src/lab/texts/record.ts
-var teams = (number) => number === 1 ? "1 team" : `${number} teams`;
-var list = (parts) => parts.join(", ");
+function teams(number) { return number === 1 ? "1 team" : `${number} teams`; }
+function list(parts) { return parts.join(", "); }
 var recordWords = {
-	ofTeams: ({ some, all }) => `${some} of ${teams(all)}`,
-	absent: (number) => `${teams(number)} absent`,
-	wentWell: (titles) => `On target in every team: ${list(titles)}.`,
-	mostTries: (rows) => `Most tries: ${list(rows.map(({ title, tries, teams: some }) => `${title} (at least ${tries}, several in ${teams(some)})`))}.`,
-	stillOpen: (matches) => `Still open: ${list(matches.map(({ words: words2, teams: some }) => `${words2} (${teams(some)})`))}.`,
-	goOnAt: ({ title, teams: some }) => `Go on at ${title} (${teams(some)}).`,
+	ofTeams: function({ some, all }) { return `${some} of ${teams(all)}`; },
+	absent: function(number) { return `${teams(number)} absent`; },
+	wentWell: function(titles) { return `Every team on target: ${list(titles)}.`; },
+	mostTries: function(rows) { return `Most attempts: ${list(rows.map(({ title, tries }) => `${title} (${tries})`))}.`; },
+	stillOpen: function(matches) { return `To clear up: ${list(matches.map(({ words: words2, teams: some }) => `${teams(some)} gave ${words2}`))}.`; },
+	goOnAt: function({ title, teams: some }) { return `${teams(some)} ${some === 1 ? "continues" : "continue"} at “${title}”.`; },
 	absentLabel: "absent",
 	missingLabel: "not here",
-	missing: (teams2) => list(teams2.map(({ team, names }) => `${list(names)} (${team})`)),
-	day: (day) => `Record of ${day}`,
+	missing: function(teams2) { return list(teams2.map(({ team, names }) => `${list(names)} (${team})`)); },
+	day: function(day) { return `Record of ${day}`; },
 	nothing: "No class has entries today.",
-	named: (words2, names) => `${words2} (${list(names)})`,
+	named: function(words2, names) { return `${words2} (${list(names)})`; },
 	labels: {
 		day: "day",
 		className: "class",
@@ -10816,7 +11110,7 @@ var recordWords = {
 		wentWell: "what went well",
 		hard: "what was hard",
 		poll: "poll",
-		next: "what is next",
+		next: "next time",
 		notes: "in your own words"
 	}
 };
@@ -10841,13 +11135,12 @@ var sheetHeadings = {
 
 // src/workbook/recognisedSheet.ts
 function recognisedSheet(cells) {
-	const at = (row, column) => {
-		var _a;
-		return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
-	};
-	const mark = at(1, classColumns.key);
-	if (mark === classMarker) {
-		return { kind: "class", className: at(1, 1), layout: Number(at(1, classColumns.step)) || 0 };
+	const at = (row, column) => cellText(cells[row - 1]?.[column - 1]);
+	if (at(1, 1) === scratchSheet.mark) return void 0;
+	const shift = classShift(cells);
+	if (shift !== void 0) {
+		const className = at(shift === 0 ? classRows.title : 1, classColumns.title);
+		return { kind: "class", className, layout: layoutIn(inTodaysColumns(cells)) };
 	}
 	if (at(1, pollColumns.marker) === pollMarker) return { kind: "poll", layout: 0 };
 	const has = (...headings) => cells.some((line) => headings.every((heading) => line.some((cell) => cellText(cell) === heading)));
@@ -10865,12 +11158,8 @@ function recognisedSheet(cells) {
 
 // src/host/ownSheets.ts
 var tagKey = "labrow-sheet";
-var tagOn = (sheet) => sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
-function tagOf(sheet) {
-	var _a, _b;
-	const words2 = (_b = (_a = tagOn(sheet)) == null ? void 0 : _a.getValue()) != null ? _b : "";
-	return words2 === "" ? void 0 : readTag(words2);
-}
+var keptKey = "labrow-kept";
+function isOwn(one) { return one.tag !== void 0; }
 function readTag(words2) {
 	try {
 		const tag = JSON.parse(words2);
@@ -10879,62 +11168,219 @@ function readTag(words2) {
 		return void 0;
 	}
 }
-function tagByContents(sheet) {
-	if (sheet.getLastRow() === 0) return void 0;
-	const found = recognisedSheet(sheet.getDataRange().getValues());
+function tagByContents(one) {
+	const found = recognisedSheet(cellsRead(one));
 	if (found === void 0) return void 0;
-	return { ...found, state: hostWords.isKeptName(sheet.getName()) ? "kept" : "built" };
+	return { ...found, state: hostWords.isKeptName(one.sheet.getName()) ? "kept" : "built" };
 }
-function ownSheets(spreadsheet, { kept = false } = {}) {
-	const passedOver = kept ? [] : keptIds();
-	const sheets = spreadsheet.getSheets().flatMap((sheet) => {
-		var _a;
-		if (passedOver.length > 0 && passedOver.includes(sheet.getSheetId())) return [];
-		const entry = tagOn(sheet);
-		return [{ sheet, entry, tag: entry === void 0 ? void 0 : readTag((_a = entry.getValue()) != null ? _a : "") }];
-	});
-	const inUse = new Set(sheets.flatMap(({ tag }) => tag === void 0 || isOld(tag) ? [] : [roleName(tag)]));
-	const own = [];
-	for (const { sheet, entry, tag: written } of sheets) {
-		const tag = written != null ? written : tagByContents(sheet);
+function ownSheets(file2) {
+	if (!file2.isKnown) lookUpTags(file2);
+	return file2.sheets.filter(isOwn).filter(({ tag }) => tag.state !== "kept");
+}
+function otherSheets(file2) {
+	const own = ownSheets(file2);
+	return file2.sheets.filter((one) => !own.some(({ id }) => id === one.id) && !isKept(file2, one));
+}
+function tagOf(file2, one) {
+	if (!file2.isKnown) lookUpTags(file2);
+	return one.tag;
+}
+function lookUpTags(file2) {
+	var _a;
+	for (const [one, { entry, words: words2, tag }] of tagged(file2, tagKey)) Object.assign(one, { entry, words: words2, tag });
+	const filled = file2.sheets.filter(
+		(one) => one.tag === void 0 && !keptIds(file2).includes(one.id) && one.sheet.getLastRow() > 0
+	);
+	if (filled.length > 0) for (const [one, { tag }] of tagged(file2, keptKey)) (_a = one.tag) != null ? _a : one.tag = tag;
+	const inUse = new Set(file2.sheets.flatMap(({ tag }) => tag === void 0 || isOld(tag) ? [] : [roleName(tag)]));
+	for (const one of filled) {
+		const tag = one.tag === void 0 ? tagByContents(one) : void 0;
 		if (tag === void 0) continue;
-		if (written === void 0 && !isOld(tag)) {
+		if (!isOld(tag)) {
 			if (inUse.has(roleName(tag))) continue;
 			inUse.add(roleName(tag));
 		}
-		own.push({ sheet, tag, ...entry === void 0 ? {} : { entry } });
+		one.tag = tag;
 	}
-	return own;
+	file2.isKnown = true;
 }
-function writeTag({ sheet, entry }, tag) {
-	const found = entry != null ? entry : tagOn(sheet);
+function tagged(file2, key) {
+	const entries = file2.spreadsheet.createDeveloperMetadataFinder().withKey(key).find();
+	const found = entries.map((entry) => {
+		var _a;
+		const words2 = (_a = entry.getValue()) != null ? _a : "";
+		return { entry, words: words2, tag: readTag(words2) };
+	});
+	const places = /* @__PURE__ */ new Map();
+	for (const one of found) {
+		const { tag, entry } = one;
+		const isNamed2 = tag?.sheet !== void 0 && found.filter((other) => other.tag?.sheet === tag.sheet).length === 1;
+		const named = isNamed2 ? sheetById(file2, tag.sheet) : void 0;
+		const place = named != null ? named : sheetById(file2, entry.getLocation().getSheet()?.getSheetId());
+		if (place !== void 0 && !places.has(place)) places.set(place, one);
+	}
+	return places;
+}
+function writeTag(file2, one, wanted) {
+	var _a;
+	const tag = { ...wanted, sheet: one.id };
 	const words2 = JSON.stringify(tag);
-	if (found === void 0) sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
-	else if (found.getValue() !== words2) found.setValue(words2);
-	if (tag.state === "kept") noteKept(sheet.getSheetId());
+	if (one.words !== words2) {
+		if (one.words === void 0) one.sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
+		else {
+			(_a = one.entry) != null ? _a : one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
+			one.entry?.setValue(words2);
+		}
+		one.words = words2;
+	}
+	one.tag = tag;
+	if (tag.state === "kept") noteKept(file2, one);
 }
 var keptProperty = "labrow.kept";
-function keptIds() {
+function keptIds(file2) { return file2.store.read(keptProperty).split(" ").filter((id) => id !== "").map(Number); }
+function isKept(file2, one) {
+	const tag = tagOf(file2, one);
+	return tag === void 0 ? keptIds(file2).includes(one.id) : tag.state === "kept";
+}
+function noteKept(file2, one) {
 	var _a;
-	const words2 = (_a = PropertiesService.getDocumentProperties().getProperty(keptProperty)) != null ? _a : "";
-	return words2 === "" ? [] : words2.split(" ").map(Number);
+	(_a = one.entry) != null ? _a : one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
+	one.entry?.setKey(keptKey);
+	const ids = keptIds(file2);
+	if (!ids.includes(one.id)) file2.store.write(keptProperty, [...ids, one.id].join(" "));
 }
-function noteKept(sheetId) {
-	const ids = keptIds();
-	if (!ids.includes(sheetId))
-		PropertiesService.getDocumentProperties().setProperty(keptProperty, [...ids, sheetId].join(" "));
-}
-var isOld = ({ state }) => state === "kept" || state === "leaving";
-var isOf = (tag, role) => {
+function isOld({ state }) { return state === "kept" || state === "leaving"; }
+function isOf(tag, role) {
 	var _a, _b;
 	return tag.kind === role.kind && ((_a = tag.className) != null ? _a : "") === ((_b = role.className) != null ? _b : "");
-};
-var sheetInUse = (own, role) => own.find(({ tag }) => !isOld(tag) && isOf(tag, role));
-var sheetLeaving = (own, role) => own.find(({ tag }) => tag.state === "leaving" && isOf(tag, role));
-var roleName = ({ kind, className }) => JSON.stringify([kind, className != null ? className : ""]);
+}
+function sheetInUse(own, role) { return own.find(({ tag }) => !isOld(tag) && isOf(tag, role)); }
+function sheetLeaving(own, role) { return own.find(({ tag }) => tag.state === "leaving" && isOf(tag, role)); }
+function roleName({ kind, className }) { return JSON.stringify([kind, className != null ? className : ""]); }
 
-// src/host/valuesOf.ts
-var valuesOf = (sheet) => sheet.getDataRange().getValues();
+// src/host/lateEntries.ts
+var property = "labrow.taken";
+var pieceLength = 8e3;
+var typed = [classColumns.entry, classColumns.help, classColumns.who];
+function nameOf(line) { return `${cellText(line[classColumns.key - 1])} ${cellText(line[classColumns.step - 1])}`; }
+function isNamed(line) { return cellText(line[classColumns.key - 1]) !== ""; }
+function noteTaken({ store }, old, cells) {
+	const ids = takenIds(store);
+	if (old.tag.kind !== "class" || ids.includes(old.id)) return;
+	const rows = {};
+	for (const line of inTodaysColumns(cells).filter(isNamed)) {
+		const name2 = nameOf(line);
+		const sums = typed.map((column) => sumOf(cellText(line[column - 1])));
+		if (rows[name2] === void 0 && sums.some((sum) => sum !== "")) rows[name2] = sums;
+	}
+	const { className = "", activity = "" } = old.tag;
+	const words2 = JSON.stringify({ className, activity, rows });
+	let count = 0;
+	for (let from = 0; from < words2.length; from += pieceLength) {
+		store.write(`${property}.${old.id}.${count}`, words2.slice(from, from + pieceLength));
+		count += 1;
+	}
+	store.write(property, [...ids, old.id].join(" "));
+}
+function takenIds(store) { return store.read(property).split(" ").filter((id) => id !== "").map(Number); }
+function readTaken(store, id) {
+	let words2 = "";
+	for (let piece = 0; ; piece += 1) {
+		const part = store.read(`${property}.${id}.${piece}`);
+		if (part === "") break;
+		words2 += part;
+	}
+	try {
+		return JSON.parse(words2);
+	} catch {
+		return void 0;
+	}
+}
+function forget(store, id) {
+	const others = takenIds(store).filter((one) => one !== id);
+	if (others.length > 0) store.write(property, others.join(" "));
+	else store.remove(property);
+	for (let piece = 0; store.read(`${property}.${id}.${piece}`) !== ""; piece += 1) {
+		store.remove(`${property}.${id}.${piece}`);
+	}
+}
+function carryLate(file2) {
+	let carried = 0;
+	let left = 0;
+	for (const id of takenIds(file2.store)) {
+		const old = sheetById(file2, id);
+		const taken = readTaken(file2.store, id);
+		if (old !== void 0 && taken !== void 0) {
+			const target = sheetInUse(ownSheets(file2), { kind: "class", className: taken.className });
+			const late = lateCells(inTodaysColumns(valuesOf(old.sheet)), taken);
+			const found = late.some((line) => line.some((cell) => cell !== "")) ? carryOne({ taken, target, late }) : none;
+			carried += found.carried;
+			left += found.left;
+		}
+		forget(file2.store, id);
+	}
+	return { carried, left };
+}
+var none = { carried: 0, left: 0 };
+function lateCells(cells, { rows }) { return cells.map((line) => {
+	const kept = line.map(() => "");
+	if (!isNamed(line)) return kept;
+	const sums = rows[nameOf(line)];
+	typed.forEach((column, index) => {
+		var _a;
+		const value = line[column - 1];
+		if (cellText(value) !== "" && sumOf(cellText(value)) !== ((_a = sums?.[index]) != null ? _a : "")) kept[column - 1] = value;
+	});
+	if (kept.some((cell) => cell !== "")) {
+		kept[classColumns.key - 1] = line[classColumns.key - 1];
+		kept[classColumns.step - 1] = line[classColumns.step - 1];
+	}
+	return kept;
+}); }
+function carryOne({
+	taken,
+	target,
+	late
+}) {
+	const before = target === void 0 ? [] : valuesOf(target.sheet);
+	const isOther = target?.tag.activity !== void 0 && taken.activity !== "" && target.tag.activity !== taken.activity;
+	if (target !== void 0 && !isOther) {
+		const rows = before.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
+		const area = { row: 1, column: 1, rows: before.length, columns: classColumns.who };
+		carryEntries({
+			sheet: target.sheet,
+			plan: {
+				rowCount: before.length,
+				role: target.tag,
+				identity: { firstRow: 1, columns: [classColumns.key, classColumns.step], rows },
+				carried: typed,
+				writable: [area],
+				unprotected: []
+			},
+			from: late
+		});
+		target.cells = void 0;
+	}
+	const after = target === void 0 ? [] : valuesOf(target.sheet);
+	const standsIn = (cells, line, column) => cellText(cells.find((other) => nameOf(other) === nameOf(line))?.[column - 1]);
+	let carried = 0;
+	let left = 0;
+	for (const line of late.filter(isNamed)) {
+		for (const column of typed) {
+			const text = cellText(line[column - 1]);
+			if (text === "" || !isOther && standsIn(before, line, column) === text) continue;
+			if (!isOther && standsIn(after, line, column) === text) carried += 1;
+			else left += 1;
+		}
+	}
+	return { carried, left };
+}
+function sumOf(text) {
+	if (text === "") return "";
+	let sum = 2166136261 | 0;
+	for (let index = 0; index < text.length; index += 1) sum = Math.imul(sum ^ text.charCodeAt(index), 16777619);
+	return (sum >>> 0).toString(36);
+}
 
 // src/workbook/reference.ts
 function columnLetters(column) {
@@ -10944,138 +11390,172 @@ function columnLetters(column) {
 	}
 	return letters;
 }
-var areaName = ({ row, column, rows, columns }) => `${columnLetters(column)}${row}:${columnLetters(column + columns - 1)}${row + rows - 1}`;
+function areaName({ row, column, rows, columns }) { return `${columnLetters(column)}${row}:${columnLetters(column + columns - 1)}${row + rows - 1}`; }
+function literal(words2) { return `"${words2.split('"').join('""')}"`; }
 
-// src/workbook/carriedEntries.ts
-function carriedEntries({ plan, from, to }) {
-	const { columns, rows, firstRow } = plan.identity;
-	const nameOf = (texts) => texts[0] === "" ? "" : JSON.stringify(texts);
-	const rowByName = /* @__PURE__ */ new Map();
-	from.forEach((cells, index) => {
-		const name = nameOf(columns.map((column) => cellText(cells[column - 1])));
-		if (name !== "" && !rowByName.has(name)) rowByName.set(name, index);
-	});
-	const runs = [];
-	for (const column of plan.carried) {
-		let values = [];
-		let changed2 = false;
-		let start = 0;
-		const close = () => {
-			if (changed2) runs.push({ row: start, column, values });
-			values = [];
-			changed2 = false;
-		};
-		rows.forEach((texts, index) => {
-			var _a, _b;
-			const row = firstRow + index;
-			const source = rowByName.get(nameOf(texts));
-			if (source === void 0 || !carries(plan, { row, column })) {
-				close();
-				return;
-			}
-			const present = (_a = to[row - 1]) == null ? void 0 : _a[column - 1];
-			const old = (_b = from[source]) == null ? void 0 : _b[column - 1];
-			if (values.length === 0) start = row;
-			const keeps = isEmpty(present) && !isEmpty(old);
-			values.push(keeps ? old : present);
-			changed2 = changed2 || keeps;
-		});
-		close();
-	}
-	return plan.carriesAddedRows === true ? [...runs, ...addedRows({ plan, from, to, rowByName })] : runs;
-}
-function addedRows({
-	plan: { identity, carried },
-	from,
-	to,
-	rowByName
-}) {
-	const named = new Set(rowByName.values());
-	const added = from.filter(
-		(cells, index) => index >= identity.firstRow - 1 && !named.has(index) && carried.some((column) => !isEmpty(cells[column - 1]))
-	);
-	const row = identity.firstRow + identity.rows.length;
-	if (added.length === 0) return [];
-	return carried.map((column) => ({
-		row,
-		column,
-		values: added.map((cells, index) => {
-			var _a, _b;
-			const present = (_a = to[row - 1 + index]) == null ? void 0 : _a[column - 1];
-			return isEmpty(present) ? (_b = cells[column - 1]) != null ? _b : "" : present;
-		})
-	}));
-}
-var isEmpty = (cell) => cell === "" || cell === null || cell === void 0;
-var carries = ({ writable, unprotected }, { row, column }) => [...writable, ...unprotected].some(
-	(area) => row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns
-);
-
-// src/host/writeTexts.ts
-var risky = /^[=+\-@']/;
-var isRisky = (value) => typeof value === "string" && risky.test(value);
-var marked = (value) => `'${value}`;
-function writeTexts(range, values, isFormula = () => false) {
-	var _a;
-	const isText2 = (value, row, column) => isRisky(value) && !isFormula(row, column);
-	const guarded2 = values.map(
-		(cells, row) => cells.map((value, column) => isText2(value, row, column) ? marked(value) : value != null ? value : "")
-	);
-	range.setValues(guarded2);
-	const places = [];
-	values.forEach((cells, row) => {
-		cells.forEach((value, column) => {
-			if (isText2(value, row, column)) places.push({ row, column, value });
-		});
-	});
-	if (places.length === 0) return;
-	const written = range.getValues();
-	for (const { row, column, value } of places) {
-		if (((_a = written[row]) == null ? void 0 : _a[column]) !== marked(value)) continue;
-		const cell = range.getCell(row + 1, column + 1);
-		cell.setValue(value);
-		if (cell.getFormula() !== "") cell.setValue(marked(value));
-	}
-}
-
-// src/host/carryEntries.ts
-var mostRounds = 3;
-function carryEntries({ sheet, plan, from }) {
-	const old = valuesOf(from);
-	for (let round = 1; round <= mostRounds; round += 1) {
-		const to = valuesOf(sheet);
-		const runs = carriedEntries({ plan, from: old, to });
-		if (runs.length === 0) return;
-		const lastRow = Math.max(...runs.map(({ row, values }) => row + values.length - 1));
-		const room = sheet.getMaxRows();
-		if (room < lastRow) sheet.insertRowsAfter(room, lastRow - room);
-		for (const { row, column, values } of runs) {
-			const cells = sheet.getRange(row, column, values.length, 1);
-			if (row > plan.rowCount) cells.setNumberFormat("@");
-			writeTexts(
-				cells,
-				values.map((value) => [value])
-			);
+// src/workbook/obstaclesIn.ts
+var failed = /^#/;
+var atWork = /^Loading|(\.\.\.|…)$/;
+function obstaclesIn({ known, headingRow, closingRow }, cells) {
+	const [first, last] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
+	const check = cellText(cells[headingRow - 1]?.[first - 1]);
+	if (known || atWork.test(check)) return [];
+	const found = [];
+	for (let row = headingRow; row <= closingRow; row += 1) {
+		for (let column = first; column <= last; column += 1) {
+			const cell = cells[row - 1]?.[column - 1];
+			const text = cell instanceof Date ? cell.toISOString() : cellText(cell);
+			const isCheck = row === headingRow && column === first;
+			if (text === "" || isCheck && failed.test(text)) continue;
+			found.push({ row, column, cell: `${columnLetters(column)}${row}`, text });
 		}
-		if (plan.role.kind !== "class") return;
-		const now = valuesOf(sheet);
-		const nameIn = (cells, row) => plan.identity.columns.map((column) => {
-			var _a;
-			return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
-		}).join("\n");
-		const strayed = runs.flatMap(
-			({ row, column, values }) => values.flatMap((value, down) => {
-				var _a, _b;
-				const place = row + down;
-				const moved = nameIn(to, place) !== nameIn(now, place);
-				const wasEmpty = cellText((_a = to[place - 1]) == null ? void 0 : _a[column - 1]) === "";
-				const isOurs2 = cellText((_b = now[place - 1]) == null ? void 0 : _b[column - 1]) === cellText(value) && cellText(value) !== "";
-				return moved && wasEmpty && isOurs2 ? [{ row: place, column }] : [];
-			})
-		);
-		if (strayed.length === 0) return;
-		for (const { row, column } of strayed) sheet.getRange(row, column).setValue("");
 	}
+	return found;
+}
+
+// src/lab/texts/members.ts
+var membersTexts = {
+	/** Stands in the cell until somebody writes there. */
+	heading: "Your names",
+	/** What stood there in sheets of earlier layouts. */
+	earlierHeading: "Who",
+	absent: "not here today",
+	/** For a fifth person, when all roles are given. */
+	helps: "helps where needed",
+	rolesOf: function(day) { return `roles of ${day}`; }
+};
+
+// src/lab/members/readMembers.ts
+function isInvitation(words2) { return [membersTexts.heading, membersTexts.earlierHeading].some((one) => one.toLowerCase() === words2.toLowerCase()); }
+
+// src/workbook/stateWords.ts
+var stateWords = [
+	{ word: "on target", state: "on target" },
+	{ word: "close", state: "close" },
+	{ word: "follows", state: "follows" },
+	{ word: "not yet", state: "not yet" },
+	{ word: "unreadable", state: "unreadable" },
+	{ word: "blank", state: "blank" }
+];
+
+// src/workbook/readClassSheet.ts
+var notYetKnown = "not yet known";
+var checkWords = stateWords.map(function({ word }) { return word; });
+function readClassSheet(found) {
+	var _a;
+	const shift = classShift(found);
+	if (shift === void 0) return void 0;
+	const cells = inTodaysColumns(found);
+	const whoColumn = columnIn(found, classColumns.who);
+	const checkColumn = columnIn(found, classColumns.check);
+	const blocks = [];
+	let row = classRows.firstLink;
+	while (row <= cells.length) {
+		const key = textAt(cells, row, classColumns.key);
+		if (key === "" || textAt(cells, row, classColumns.step) !== "") {
+			row += 1;
+			continue;
+		}
+		const block = readBlock({ cells, headingRow: row, key });
+		blocks.push({ ...block, whoColumn, checkColumn });
+		row = block.closingRow + 1;
+	}
+	const firstBlock = (_a = blocks[0]?.headingRow) != null ? _a : cells.length + 1;
+	const between = shift === 0 ? cautionRows + 2 : 0;
+	return { blocks, linkRows: Math.max(0, firstBlock - 1 - between - classRows.firstLink) };
+}
+function textAt(cells, row, column) { return cellText(cells[row - 1]?.[column - 1]); }
+function readBlock({
+	cells,
+	headingRow,
+	key
+}) {
+	const known = textAt(cells, headingRow, classColumns.check) === checkHeadings.check;
+	const steps = [];
+	let closingRow = headingRow;
+	for (let row = headingRow + 1; row <= cells.length; row += 1) {
+		const rowKey = textAt(cells, row, classColumns.key);
+		if (rowKey === "") continue;
+		if (rowKey !== key) break;
+		closingRow = row;
+		const step = textAt(cells, row, classColumns.step);
+		if (step === "") break;
+		steps.push(readStep({ cells, row, key, step, known }));
+	}
+	const who = textAt(cells, headingRow, classColumns.who);
+	return {
+		key,
+		team: textAt(cells, headingRow, classColumns.title),
+		who: isInvitation(who) ? "" : who,
+		headingRow,
+		closingRow,
+		known,
+		steps
+	};
+}
+function readStep({
+	cells,
+	row,
+	key,
+	step,
+	known
+}) {
+	const check = textAt(cells, row, classColumns.check);
+	const tries = cells[row - 1]?.[classColumns.tries - 1];
+	const lastEntry = cells[row - 1]?.[classColumns.lastEntry - 1];
+	const help = Number(textAt(cells, row, classColumns.help));
+	return {
+		row,
+		key,
+		step,
+		entry: textAt(cells, row, classColumns.entry),
+		check: known && (check === "" || checkWords.includes(check)) ? check : notYetKnown,
+		lookAt: known ? textAt(cells, row, classColumns.lookAt) : "",
+		hint: known ? textAt(cells, row, classColumns.hint) : "",
+		helpWanted: Number.isInteger(help) && help >= 0 && help <= 3 ? help : 0,
+		who: textAt(cells, row, classColumns.who),
+		tries: typeof tries === "number" && Number.isFinite(tries) ? tries : 0,
+		lastEntry: isDate(lastEntry) ? lastEntry.getTime() : void 0
+	};
+}
+function isDate(cell) { return Object.prototype.toString.call(cell) === "[object Date]"; }
+
+// src/host/moveAside.ts
+function moveAside(one) {
+	var _a;
+	const cells = cellsRead(one);
+	const obstacles = ((_a = readClassSheet(cells)?.blocks) != null ? _a : []).flatMap((block) => {
+		const found = obstaclesIn(block, cells);
+		const check = found.find(({ row, column }) => row === block.headingRow && column === block.checkColumn);
+		return check !== void 0 && one.sheet.getRange(check.row, check.column).getFormula() !== "" ? [] : found;
+	});
+	for (const { row, column, text } of obstacles) {
+		const cell = one.sheet.getRange(row, column);
+		const note = cell.getNote();
+		const words2 = hostWords.movedAside(cell.getFormula() || text);
+		if (!note.includes(words2)) cell.setNote(note === "" ? words2 : `${note}
+${words2}`);
+		cell.setValue("");
+	}
+	if (obstacles.length > 0) one.cells = void 0;
+	return obstacles;
+}
+
+// src/host/moveBehindAll.ts
+function moveBehindAll({ spreadsheet, sheets }, one) {
+	const { sheet } = one;
+	const last = spreadsheet.getNumSheets();
+	if (sheet.getIndex() === last) return;
+	const shown = spreadsheet.getActiveSheet();
+	const selected = spreadsheet.getActiveRange();
+	const wasHidden = sheet.isSheetHidden();
+	spreadsheet.setActiveSheet(sheet);
+	spreadsheet.moveActiveSheet(last);
+	if (selected === null) spreadsheet.setActiveSheet(shown);
+	else spreadsheet.setActiveRange(selected);
+	if (wasHidden) sheet.hideSheet();
+	sheets.splice(sheets.indexOf(one), 1);
+	sheets.push(one);
 }
 
 // src/workbook/formula.ts
@@ -11100,6 +11580,7 @@ var nativeFunctions = [
 	"TEXTJOIN",
 	"YEAR"
 ];
+function native(name2, ...cells) { return `${name2}(${cells.join(",")})`; }
 function withSeparator(formulaText, separator) {
 	if (separator === ",") return formulaText;
 	let quote = "";
@@ -11112,9 +11593,67 @@ function withSeparator(formulaText, separator) {
 	return written;
 }
 
+// src/host/separatorIn.ts
+function separatorIn(formulas) {
+	const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ""));
+	if (bare.some((formula) => formula.includes(";"))) return ";";
+	return bare.some((formula) => formula.includes(",")) ? "," : void 0;
+}
+
+// src/host/setToRest.ts
+function setToRest(file2, old) {
+	const { kind } = old.tag;
+	if (kind !== "class" && kind !== "plan" && kind !== "poll") return;
+	if (kind === "class") restChecks(file2, old);
+	const top = topOf(old);
+	const inUse = sheetInUse(ownSheets(file2), old.tag);
+	if (inUse === void 0) {
+		writeTexts(top, [[hostWords.kept.alone]]);
+		return;
+	}
+	const link = `=${native("HYPERLINK", literal(`#gid=${inUse.id}`), literal(hostWords.kept.withLink))}`;
+	const separator = /^en/i.test(file2.locale()) ? "," : separatorIn(old.sheet.getDataRange().getFormulas());
+	top.setNumberFormat("General");
+	top.setValue(withSeparator(link, separator != null ? separator : ","));
+}
+function topOf({ sheet, tag: { kind } }) { return kind === "class" && classShift(valuesOf(sheet)) === 0 ? sheet.getRange(classRows.headings, classColumns.task) : sheet.getRange(1, 1); }
+function restChecks(file2, old) {
+	var _a;
+	const cells = valuesOf(old.sheet);
+	const blocks = (_a = readClassSheet(cells)?.blocks) != null ? _a : [];
+	const first = blocks[0];
+	const last = blocks[blocks.length - 1];
+	if (first === void 0 || last === void 0) return;
+	const [check, hint] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
+	const rows = last.closingRow - first.headingRow + 1;
+	const range = old.sheet.getRange(first.headingRow, check, rows, hint - check + 1);
+	const formulas = range.getFormulas();
+	const formulaOf = ({ headingRow }) => {
+		var _a2;
+		return (_a2 = formulas[headingRow - first.headingRow]?.[0]) != null ? _a2 : "";
+	};
+	const formula = blocks.map(formulaOf).find((words3) => words3 !== "");
+	if (formula === void 0) return;
+	writeTag(file2, old, { ...old.tag, check: formula });
+	const words2 = cells.slice(first.headingRow - 1, last.closingRow).map((line) => line.slice(check - 1, hint));
+	for (const block of blocks.filter((one) => formulaOf(one) !== "")) {
+		const heading = words2[block.headingRow - first.headingRow];
+		if (heading !== void 0) heading[0] = hostWords.kept.checks;
+		for (const { row, check: word } of block.known ? block.steps : []) {
+			const line = words2[row - first.headingRow];
+			if (line !== void 0 && word !== "") line[0] = hostWords.kept.before(word);
+		}
+	}
+	range.setNumberFormat("@");
+	writeTexts(range, words2);
+}
+
+// src/workbook/takesComma.ts
+function takesComma(locale) { return /^en(_(US|GB|CA|AU|NZ|IE|IN))?$/.test(locale); }
+
 // src/host/writePlanned.ts
 function writePlanned({ sheet, plan, blocks, present, separator }) {
-	var _a, _b;
+	var _a;
 	const sheetId = sheet.getSheetId();
 	const input = (content) => inputOf({ content, sheetId, separator });
 	const wanted = present === void 0 ? blocks : blocks.flatMap((block) => differing({ block, present, input }));
@@ -11123,14 +11662,11 @@ function writePlanned({ sheet, plan, blocks, present, separator }) {
 	for (const [words2, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words2);
 	for (const block of wide) {
 		if (present !== void 0) writeFormulaFormats(sheet, plan, block);
-		const range = sheet.getRange(block.row, block.column, block.cells.length, (_b = (_a = block.cells[0]) == null ? void 0 : _a.length) != null ? _b : 1);
+		const range = sheet.getRange(block.row, block.column, block.cells.length, (_a = block.cells[0]?.length) != null ? _a : 1);
 		writeTexts(
 			range,
 			block.cells.map((row) => row.map(input)),
-			(down, right) => {
-				var _a2, _b2;
-				return ((_b2 = (_a2 = block.cells[down]) == null ? void 0 : _a2[right]) == null ? void 0 : _b2.kind) === "formula";
-			}
+			(down, right) => block.cells[down]?.[right]?.kind === "formula"
 		);
 	}
 	return true;
@@ -11159,10 +11695,10 @@ function differing({
 	input
 }) {
 	const stands2 = (content, row, column) => {
-		var _a, _b, _c, _d;
-		const formula = (_b = (_a = formulas[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "";
+		var _a, _b;
+		const formula = (_a = formulas[row - 1]?.[column - 1]) != null ? _a : "";
 		if (content.kind === "formula") return formula === input(content);
-		return formula === "" && ((_d = (_c = values[row - 1]) == null ? void 0 : _c[column - 1]) != null ? _d : "") === input(content);
+		return formula === "" && ((_b = values[row - 1]?.[column - 1]) != null ? _b : "") === input(content);
 	};
 	const changed2 = block.cells.flatMap(
 		(contents, down) => contents.every((content, right) => stands2(content, block.row + down, block.column + right)) ? [] : [down]
@@ -11188,15 +11724,15 @@ function merged(blocks, { columnCount, writable }) {
 	return joined;
 }
 function columnsBetween(block, first, last) {
-	var _a, _b;
+	var _a;
 	const from = Math.max(first, block.column);
 	const cells = block.cells.map((row) => row.slice(from - block.column, last + 1 - block.column));
-	return from > last || ((_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
+	return from > last || ((_a = cells[0]?.length) != null ? _a : 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
 }
 function oneBlock(blocks) {
 	const width = (block) => {
-		var _a, _b;
-		return (_b = (_a = block.cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
+		var _a;
+		return (_a = block.cells[0]?.length) != null ? _a : 0;
 	};
 	const row = Math.min(...blocks.map((block) => block.row));
 	const column = Math.min(...blocks.map((block) => block.column));
@@ -11214,13 +11750,13 @@ function oneBlock(blocks) {
 	return { row, column, cells };
 }
 function parted(blocks) {
-	var _a, _b, _c;
+	var _a, _b;
 	const byWords = /* @__PURE__ */ new Map();
 	for (const block of blocks) {
 		const [content] = (_a = block.cells[0]) != null ? _a : [];
-		if (block.cells.length !== 1 || ((_b = block.cells[0]) == null ? void 0 : _b.length) !== 1 || (content == null ? void 0 : content.kind) !== "text") continue;
+		if (block.cells.length !== 1 || block.cells[0]?.length !== 1 || content?.kind !== "text") continue;
 		if (!/^\w/.test(content.text)) continue;
-		const found = (_c = byWords.get(content.text)) != null ? _c : { areas: [], blocks: [] };
+		const found = (_b = byWords.get(content.text)) != null ? _b : { areas: [], blocks: [] };
 		found.areas.push({ row: block.row, column: block.column, rows: 1, columns: 1 });
 		found.blocks.push(block);
 		byWords.set(content.text, found);
@@ -11232,12 +11768,12 @@ function parted(blocks) {
 	return { single, wide: blocks.filter((block) => !taken.has(block)) };
 }
 function writeFormulaFormats(sheet, { formats: formats2 }, block) {
-	var _a, _b;
+	var _a;
 	if (!block.cells.some((line) => line.some(({ kind }) => kind === "formula"))) return;
 	const rows = block.cells.map(
 		(line, down) => line.map((_, right) => formatAt(formats2, { row: block.row + down, column: block.column + right }))
 	);
-	sheet.getRange(block.row, block.column, rows.length, (_b = (_a = rows[0]) == null ? void 0 : _a.length) != null ? _b : 1).setNumberFormats(rows);
+	sheet.getRange(block.row, block.column, rows.length, (_a = rows[0]?.length) != null ? _a : 1).setNumberFormats(rows);
 }
 function formatAt(formats2, { row, column }) {
 	let format = "@";
@@ -11250,79 +11786,88 @@ function formatAt(formats2, { row, column }) {
 
 // src/host/writeSheet.ts
 function writeSheet({
-	spreadsheet,
-	sheet,
+	file: file2,
+	target,
 	plan,
 	stands: stands2,
 	carried,
 	firstEntries
 }) {
 	var _a, _b;
+	const { sheet } = target;
 	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
-	const present = stands2 === "empty" ? void 0 : read(sheet, plan);
-	const firstRow = stands2 === "shorter" ? firstNewRow(plan, (_a = present == null ? void 0 : present.values) != null ? _a : []) : 1;
+	const present = stands2 === "empty" ? void 0 : read(target, plan);
+	target.cells = void 0;
+	const firstRow = stands2 === "shorter" ? firstNewRow(plan, (_a = present?.values) != null ? _a : []) : 1;
 	writeFormats(sheet, plan, firstRow);
-	const separator = (_b = present && separatorIn(present.formulas)) != null ? _b : argumentSeparator(spreadsheet, sheet, plan);
+	const separator = (_b = present && separatorIn(present.formulas)) != null ? _b : argumentSeparator(file2, sheet, plan);
 	writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
 	writeLooks(sheet, plan, firstRow);
-	if (stands2 !== "shorter") writeFrame(sheet, plan);
+	if (stands2 !== "shorter") writeFrame(sheet, plan, stands2 === "empty");
+	writeHeights(sheet, plan, firstRow);
 	writeChoices(
 		sheet,
 		plan.choices.filter(({ area }) => area.row >= firstRow)
 	);
-	if (stands2 === "shorter") renewChoices(sheet, plan);
-	writeStateRules(sheet, plan);
-	if ((carried == null ? void 0 : carried.from) !== void 0) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
+	if (stands2 === "shorter") renewChoices(sheet, plan, firstRow);
+	writeStateRules(sheet, plan, stands2 === "empty");
+	if (carried !== void 0) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
 	writeFirstEntries({ sheet, firstEntries });
 	invite(sheet, plan);
 	writePlanned({ sheet, plan, blocks: plan.checks, present, separator });
-	protect(sheet, plan, stands2 !== "shorter");
+	protect(sheet, plan, stands2);
 }
-function rewriteSheet(sheet, plan) {
+function rewriteSheet(target, plan) {
 	var _a;
+	const { sheet } = target;
 	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
-	const present = read(sheet, plan);
+	const present = read(target, plan);
 	const separator = (_a = separatorIn(present.formulas)) != null ? _a : ",";
 	const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
+	if (wrote) target.cells = void 0;
 	renewChoices(sheet, plan);
 	return wrote;
 }
-function read(sheet, plan) {
-	const range = sheet.getRange(1, 1, plan.rowCount, plan.columnCount);
-	return { values: range.getValues(), formulas: range.getFormulas() };
-}
-function separatorIn(formulas) {
-	const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ""));
-	if (bare.some((formula) => formula.includes(";"))) return ";";
-	return bare.some((formula) => formula.includes(",")) ? "," : void 0;
-}
+function read(target, plan) { return {
+	values: cellsRead(target),
+	formulas: target.sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getFormulas()
+}; }
 function firstNewRow({ identity }, cells) {
 	let row = cells.length;
 	while (row > 0 && identity.columns.every((column) => {
-		var _a, _b;
-		return ((_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "") === "";
+		var _a;
+		return ((_a = cells[row - 1]?.[column - 1]) != null ? _a : "") === "";
 	})) row -= 1;
 	return row + 1;
 }
-function renewChoices(sheet, plan) {
-	if (plan.choices.length === 0) return;
+function renewChoices(sheet, plan, before = plan.rowCount + 1) {
+	var _a;
+	const alike = /* @__PURE__ */ new Map();
+	for (const choice of plan.choices) {
+		if (choice.area.row >= before) continue;
+		const name2 = JSON.stringify([choice.options, choice.help]);
+		alike.set(name2, [...(_a = alike.get(name2)) != null ? _a : [], choice]);
+	}
+	if (alike.size === 0) return;
 	const present = sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getDataValidations();
-	const changed2 = plan.choices.filter(({ area, options }) => {
-		var _a;
-		const rule = (_a = present[area.row - 1]) == null ? void 0 : _a[area.column - 1];
-		const offered = rule == null ? void 0 : rule.getCriteriaValues()[0];
+	const isOther = ({ area, options }) => {
+		const offered = present[area.row - 1]?.[area.column - 1]?.getCriteriaValues()[0];
 		return Array.isArray(offered) && JSON.stringify(offered) !== JSON.stringify(options);
-	});
-	for (const { area, options, help } of changed2) {
-		sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+	};
+	for (const choices of alike.values()) {
+		const last = choices[choices.length - 1];
+		if (last === void 0 || !isOther(last)) continue;
+		for (const { area, options, help } of choices.filter(isOther)) {
+			sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+		}
 	}
 }
 function invite(sheet, { invitation }) {
 	if (invitation === void 0) return;
 	const cells = valuesOf(sheet);
 	const empty = invitation.places.filter(({ row, column }) => {
-		var _a, _b;
-		return ((_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "") === "";
+		var _a;
+		return ((_a = cells[row - 1]?.[column - 1]) != null ? _a : "") === "";
 	});
 	if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
 }
@@ -11332,8 +11877,8 @@ function makeRoom(sheet, { rows, columns }) {
 	const presentColumns = sheet.getMaxColumns();
 	if (presentColumns < columns) sheet.insertColumnsAfter(presentColumns, columns - presentColumns);
 }
-function argumentSeparator(spreadsheet, sheet, plan) {
-	if (/^en/i.test(spreadsheet.getSpreadsheetLocale()) || !hasFormula(plan)) return ",";
+function argumentSeparator(file2, sheet, plan) {
+	if (takesComma(file2.locale()) || !hasFormula(plan)) return ",";
 	const cell = sheet.getRange(1, 1);
 	cell.setNumberFormat("General");
 	cell.setValue("=SUM(1,2)");
@@ -11343,15 +11888,15 @@ function argumentSeparator(spreadsheet, sheet, plan) {
 	cell.setNumberFormat("@");
 	return reads ? "," : ";";
 }
-var hasFormula = ({ blocks, checks }) => [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === "formula")));
+function hasFormula({ blocks, checks }) { return [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === "formula"))); }
 function filledWith({
 	rows,
 	columns,
-	plain: plain2,
+	plain: plain3,
 	areas,
 	of
 }) {
-	const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain2));
+	const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain3));
 	for (const area of areas) {
 		const value = of(area);
 		for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
@@ -11363,12 +11908,13 @@ function filledWith({
 	}
 	return filled;
 }
-var formatsOf = ({ rowCount: rows, columnCount: columns, formats: formats2 }) => filledWith({ rows, columns, plain: "@", areas: formats2, of: ({ format }) => format });
+function formatsOf({ rowCount: rows, columnCount: columns, formats: formats2 }) { return filledWith({ rows, columns, plain: "@", areas: formats2, of: ({ format }) => format }); }
 function writeFormats(sheet, plan, firstRow) {
 	const rows = formatsOf(plan).slice(firstRow - 1);
 	if (rows.length > 0) sheet.getRange(firstRow, 1, rows.length, plan.columnCount).setNumberFormats(rows);
 }
 function writeLooks(sheet, plan, firstRow) {
+	var _a;
 	const { rowCount: rows, columnCount: columns } = plan;
 	const each = filledWith({ rows, columns, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] }).slice(
 		firstRow - 1
@@ -11386,10 +11932,20 @@ function writeLooks(sheet, plan, firstRow) {
 		if (looks[look].clip !== true || from > row + high - 1) continue;
 		sheet.getRange(from, column, row + high - from, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
 	}
+	const boxes = /* @__PURE__ */ new Map();
+	for (const area of plan.looks) {
+		const { border } = looks[area.look];
+		const from = Math.max(area.row, firstRow);
+		const rows2 = area.row + area.rows - from;
+		if (border !== void 0 && rows2 > 0 && area.columns > 0) {
+			boxes.set(border, [...(_a = boxes.get(border)) != null ? _a : [], areaName({ ...area, row: from, rows: rows2 })]);
+		}
+	}
+	for (const [colour, areas] of boxes) boxAround(sheet.getRangeList(areas), colour);
 	range.setHorizontalAlignments(as(({ align }) => align));
 	range.setVerticalAlignment("top");
 }
-function writeFrame(sheet, plan) {
+function writeFrame(sheet, plan, isNew) {
 	let from = 0;
 	plan.columnWidths.forEach((width, index) => {
 		if (plan.columnWidths[index + 1] === width) return;
@@ -11397,18 +11953,24 @@ function writeFrame(sheet, plan) {
 		from = index + 1;
 	});
 	if (plan.hiddenColumns !== void 0) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
-	sheet.setFrozenRows(plan.frozenRows);
-	sheet.setFrozenColumns(plan.frozenColumns);
+	if (!isNew || plan.frozenRows > 0) sheet.setFrozenRows(plan.frozenRows);
+	if (!isNew || plan.frozenColumns > 0) sheet.setFrozenColumns(plan.frozenColumns);
 	sheet.setTabColor(tabColors[plan.role.kind]);
+}
+function writeHeights(sheet, { rowHeights = [] }, firstRow) {
+	for (const { row, rows, height } of rowHeights) {
+		const from = Math.max(row, firstRow);
+		if (from < row + rows) sheet.setRowHeightsForced(from, row + rows - from, height);
+	}
 }
 function writeChoices(sheet, choices) {
 	if (choices.length === 0) return;
 	const rules = /* @__PURE__ */ new Map();
 	const ruleOf = ({ options, help }) => {
 		var _a;
-		const name = JSON.stringify([options, help]);
-		const rule = (_a = rules.get(name)) != null ? _a : choiceOf(options, help);
-		rules.set(name, rule);
+		const name2 = JSON.stringify([options, help]);
+		const rule = (_a = rules.get(name2)) != null ? _a : choiceOf(options, help);
+		rules.set(name2, rule);
 		return rule;
 	};
 	const columns = [...new Set(choices.flatMap(({ area }) => columnsOf(area)))].sort((one, other) => one - other);
@@ -11432,11 +11994,13 @@ function writeChoices(sheet, choices) {
 		run = [];
 	});
 }
-var columnsOf = ({ column, columns }) => Array.from({ length: columns }, (_, index) => column + index);
-function writeStateRules(sheet, plan) {
+function columnsOf({ column, columns }) { return Array.from({ length: columns }, (_, index) => column + index); }
+function writeStateRules(sheet, plan, isNew) {
 	const ours = plan.states.filter(({ areas }) => areas.length > 0);
 	if (ours.length === 0) return;
-	const others = sheet.getConditionalFormatRules().filter((rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)));
+	const others = (isNew ? [] : sheet.getConditionalFormatRules()).filter(
+		(rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith))
+	);
 	const rules = ours.map(
 		({ areas, startsWith, state }) => stateRuleOf({
 			startsWith,
@@ -11450,8 +12014,8 @@ function writeFirstEntries({ sheet, firstEntries }) {
 	if (firstEntries.length === 0) return;
 	const cells = valuesOf(sheet);
 	const at = (row, column) => {
-		var _a, _b;
-		return (_b = (_a = cells[row - 1]) == null ? void 0 : _a[column - 1]) != null ? _b : "";
+		var _a;
+		return (_a = cells[row - 1]?.[column - 1]) != null ? _a : "";
 	};
 	const blank2 = firstEntries.filter(
 		({ row, column, texts }) => texts.every((_, down) => at(row + down, column) === "")
@@ -11470,11 +12034,12 @@ function writeFirstEntries({ sheet, firstEntries }) {
 		sheet.getRange(row, countedColumn, texts.length, 1).setValues(texts.map((text) => [text === "" ? "" : countedEntry(text)]));
 	}
 }
-function protect(sheet, plan, isNew) {
+function protect(sheet, plan, stands2) {
 	var _a;
-	const present = sheetProtections(sheet)[0];
-	const description = (_a = present == null ? void 0 : present.getDescription()) != null ? _a : "";
-	if (present !== void 0 && description !== hostWords.protection && !(isNew && description === "")) return;
+	const present = stands2 === "empty" ? void 0 : sheetProtections(sheet)[0];
+	const description = (_a = present?.getDescription()) != null ? _a : "";
+	const isOurs2 = description === hostWords.protection || stands2 === "begun" && description === "";
+	if (present !== void 0 && !isOurs2) return;
 	const protection = present != null ? present : sheet.protect();
 	protection.setDescription(hostWords.protection);
 	protection.setWarningOnly(true);
@@ -11483,175 +12048,206 @@ function protect(sheet, plan, isNew) {
 }
 
 // src/host/applyWorkbook.ts
-var applySheet = (request) => bringToPlan(request, 1);
+function applySheet(request) { return bringToPlan(request, 1); }
 var mostRounds2 = 3;
 function bringToPlan(request, round) {
 	var _a;
-	const { spreadsheet, plan, keptName, replace = false, firstEntries = [] } = request;
+	const { file: file2, plan, keptName, replace = false, firstEntries = [] } = request;
 	const role = plan.role;
-	let own = ownSheets(spreadsheet);
-	let old = sheetLeaving(own, role);
-	const present = sheetInUse(own, role);
+	let old = sheetLeaving(ownSheets(file2), role);
+	const present = sheetInUse(ownSheets(file2), role);
 	if (present !== void 0 && old === void 0) {
-		const fit = layoutFits(plan, valuesOf(present.sheet));
+		if (role.kind === "class") moveAside(present);
+		const fit = layoutFits(plan, cellsRead(present));
 		const unfinished = present.tag.state === "building";
 		if (fit === "other" || isOfAnother(present.tag, plan) || replace && !unfinished) {
-			const leaving = leave({ spreadsheet, old: present, keptName });
-			own = own.map((one) => one === present ? leaving : one);
-			old = leaving;
+			leave({ file: file2, old: present, keptName });
+			old = present;
 		} else if (fit === "same" && !unfinished) {
-			writeTag(present, present.tag);
-			const wrote = rewriteSheet(present.sheet, plan);
-			if (!wrote || !rowsMoved(present.sheet, plan, round)) return applied(present.sheet, false);
+			writeTag(file2, present, present.tag);
+			const wrote = rewriteSheet(present, plan);
+			if (!wrote || !rowsMoved(present, plan, round)) return applied(present, false);
 			return carryOn({ request, moved: present, round });
 		}
 	} else if (old !== void 0) {
-		old = leave({ spreadsheet, old, keptName: (_a = old.tag.keptName) != null ? _a : keptName });
-		if ((present == null ? void 0 : present.tag.state) === "built") {
-			keep(spreadsheet, old);
+		leave({ file: file2, old, keptName: (_a = old.tag.keptName) != null ? _a : keptName });
+		if (present?.tag.state === "built") {
+			keep(file2, old);
 			return bringToPlan(request, round);
 		}
 	}
-	const found = sheetInUse(own, role);
-	const isNew = (found == null ? void 0 : found.tag.state) !== "built";
-	const target = found != null ? found : newSheet({ spreadsheet, own, plan, old });
+	const found = sheetInUse(ownSheets(file2), role);
+	const isNew = found?.tag.state !== "built";
+	const target = found != null ? found : newSheet({ file: file2, plan, old });
 	const made = found === void 0;
-	writeTag(target, { ...target.tag, state: "building" });
+	writeTag(file2, target, { ...target.tag, state: "building" });
 	writeSheet({
-		spreadsheet,
-		sheet: target.sheet,
+		file: file2,
+		target,
 		plan,
-		stands: made ? "empty" : isNew ? "begun" : "shorter",
-		...target.tag.from === void 0 ? {} : { carried: carriedFrom({ own, from: target.tag.from, plan }) },
+		stands: target.isNew ? "empty" : isNew ? "begun" : "shorter",
+		...target.tag.from === void 0 ? {} : carriedFrom({ file: file2, from: target.tag.from, plan }),
 		firstEntries: isNew ? firstEntries : []
 	});
-	if (rowsMoved(target.sheet, plan, round)) {
-		if (old !== void 0) keep(spreadsheet, old);
+	if (rowsMoved(target, plan, round)) {
+		if (old !== void 0) keep(file2, old);
 		return carryOn({ request, moved: target, round });
 	}
 	const { from: _, ...done2 } = target.tag;
-	writeTag(target, { ...done2, ...activityOf(plan), layout: layoutVersion, state: "built" });
-	if (old === void 0) return applied(target.sheet, made);
-	keep(spreadsheet, old);
-	return { ...applied(target.sheet, made), keptId: old.sheet.getSheetId() };
+	writeTag(file2, target, { ...done2, ...activityOf(plan), layout: layoutVersion, state: "built" });
+	if (old === void 0) return applied(target, made);
+	keep(file2, old);
+	return { ...applied(target, made), keptId: old.id };
 }
-var rowsMoved = (sheet, plan, round) => round < mostRounds2 && plan.role.kind === "class" && layoutFits(plan, valuesOf(sheet)) !== "same";
+function rowsMoved({ sheet }, plan, round) { return round < mostRounds2 && plan.role.kind === "class" && layoutFits(plan, valuesOf(sheet)) !== "same"; }
 function carryOn({ request, moved, round }) {
-	const { spreadsheet, plan, keptName } = request;
-	leave({ spreadsheet, old: moved, keptName });
-	return bringToPlan({ spreadsheet, plan, keptName }, round + 1);
+	const { file: file2, plan, keptName } = request;
+	leave({ file: file2, old: moved, keptName });
+	return bringToPlan({ file: file2, plan, keptName }, round + 1);
 }
-var applied = (sheet, made) => ({
-	sheetId: sheet.getSheetId(),
-	name: sheet.getName(),
-	made
-});
-var activityOf = (of) => (of == null ? void 0 : of.activity) === void 0 ? {} : { activity: of.activity };
-var isOfAnother = (tag, { activity }) => (tag == null ? void 0 : tag.activity) !== void 0 && activity !== void 0 && tag.activity !== activity;
-function carriedFrom({ own, from, plan }) {
-	const old = own.find(({ sheet }) => sheet.getSheetId() === from);
-	return { from: old == null ? void 0 : old.sheet, wanted: isOfAnother(old == null ? void 0 : old.tag, plan) ? teamsAlone(plan) : plan };
+function applied({ id }, made) { return { sheetId: id, made }; }
+function activityOf(of) { return of?.activity === void 0 ? {} : { activity: of.activity }; }
+function isOfAnother(tag, { activity }) { return tag?.activity !== void 0 && activity !== void 0 && tag.activity !== activity; }
+function carriedFrom({ file: file2, from, plan }) {
+	const old = sheetById(file2, from);
+	if (old === void 0) return {};
+	const cells = valuesOf(old.sheet);
+	if (old.tag !== void 0) noteTaken(file2, old, cells);
+	return { carried: { from: cells, wanted: isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan } };
 }
 function putAside({
-	spreadsheet,
+	file: file2,
 	sheetId,
 	keptName
 }) {
 	var _a;
-	const present = ownSheets(spreadsheet).find(({ sheet }) => sheet.getSheetId() === sheetId);
-	if (present === void 0 || present.tag.state === "kept") return;
-	const name = (_a = present.tag.keptName) != null ? _a : keptName;
-	keep(spreadsheet, leave({ spreadsheet, old: present, keptName: name }));
+	const present = ownSheets(file2).find(({ id }) => id === sheetId);
+	if (present === void 0) return;
+	noteTaken(file2, present, valuesOf(present.sheet));
+	leave({ file: file2, old: present, keptName: (_a = present.tag.keptName) != null ? _a : keptName });
+	keep(file2, present);
 }
-function leave({
-	spreadsheet,
-	old,
-	keptName
-}) {
+function leave({ file: file2, old, keptName }) {
 	var _a;
 	const { sheet, tag } = old;
-	const others = spreadsheet.getSheets().filter((other) => other.getSheetId() !== sheet.getSheetId());
-	const name = freeName(
-		keptName,
-		others.map((other) => other.getName())
-	);
+	const present = sheet.getName();
+	const name2 = freeSheetName(file2.spreadsheet, keptName, old.id);
 	const { from: _, ...rest } = tag;
-	const leaving = { ...rest, state: "leaving", keptName: name, name: (_a = tag.name) != null ? _a : sheet.getName() };
-	writeTag(old, leaving);
-	if (sheet.getName() !== name) sheet.setName(name);
+	writeTag(file2, old, { ...rest, state: "leaving", keptName: name2, name: (_a = tag.name) != null ? _a : present });
+	if (present !== name2) sheet.setName(name2);
 	sheet.setTabColor(tabColors.kept);
-	return { ...old, tag: leaving };
 }
-function keep(spreadsheet, old) {
-	moveBehindAll(spreadsheet, old.sheet);
+function keep(file2, old) {
+	setToRest(file2, old);
+	moveBehindAll(file2, old);
 	const { keptName: _, name: __, ...rest } = old.tag;
-	writeTag(old, { ...rest, state: "kept" });
+	writeTag(file2, old, { ...rest, state: "kept" });
 }
-function newSheet({
-	spreadsheet,
-	own,
-	plan,
-	old
-}) {
-	var _a;
+function newSheet({ file: file2, plan, old }) {
+	var _a, _b;
 	const { role } = plan;
-	const wanted = (_a = old == null ? void 0 : old.tag.name) != null ? _a : plan.name;
-	const orphan = spreadsheet.getSheetByName(wanted);
-	const isOrphan = orphan !== null && !own.some(({ sheet: sheet2 }) => sheet2.getSheetId() === orphan.getSheetId()) && orphan.getLastRow() === 0;
-	let sheet = isOrphan ? orphan : void 0;
-	if (sheet === void 0) {
-		const taken = spreadsheet.getSheets().map((other) => other.getName());
-		sheet = spreadsheet.insertSheet(freeName(wanted, taken), placeFor({ spreadsheet, own, role, old }));
-	}
+	const wanted = (_a = old?.tag.name) != null ? _a : plan.name;
+	const there = file2.spreadsheet.getSheetByName(wanted);
+	const one = (_b = there === null ? void 0 : orphan(file2, there)) != null ? _b : insertedSheet({
+		file: file2,
+		name: there === null ? wanted : freeSheetName(file2.spreadsheet, wanted),
+		place: placeFor({ file: file2, role, old })
+	});
 	const tag = {
 		kind: role.kind,
 		...role.className === void 0 ? {} : { className: role.className },
 		...activityOf(plan),
 		layout: layoutVersion,
 		state: "building",
-		...old === void 0 ? {} : { from: old.sheet.getSheetId() }
+		...old === void 0 ? {} : { from: old.id }
 	};
-	writeTag({ sheet }, tag);
-	return { sheet, tag };
+	writeTag(file2, one, tag);
+	return one;
 }
-function placeFor({
-	spreadsheet,
-	own,
-	role,
-	old
-}) {
-	var _a, _b;
+function orphan(file2, sheet) {
+	const one = sheetById(file2, sheet.getSheetId());
+	const isFree = one !== void 0 && one.tag === void 0 && !isKept(file2, one);
+	return isFree && sheet.getLastRow() === 0 ? one : void 0;
+}
+function insertedSheet({ file: file2, name: name2, place }) {
+	const sheet = file2.spreadsheet.insertSheet(name2, place);
+	const one = { sheet, id: sheet.getSheetId(), isNew: true };
+	file2.sheets.splice(place, 0, one);
+	return one;
+}
+var tabOrder = {
+	class: 1,
+	poll: 2,
+	progress: 3,
+	plan: 4,
+	help: 5,
+	prepare: 6,
+	record: 7,
+	key: 8
+};
+function placeFor({ file: file2, role, old }) {
 	if (old !== void 0) return old.sheet.getIndex() - 1;
-	const behind = own.find(
-		({ tag }) => tag.state !== "kept" && tag.state !== "leaving" && (role.kind === "plan" && tag.kind !== "plan" || role.kind === "class" && (tag.kind === "progress" || tag.kind === "help") || role.kind === "progress" && tag.kind === "help" || role.kind === "poll" && (tag.kind === "record" || tag.kind === "help"))
+	const behind = ownSheets(file2).find(
+		({ tag }) => tag.state !== "kept" && tag.state !== "leaving" && tabOrder[tag.kind] > tabOrder[role.kind]
 	);
 	if (behind !== void 0) return behind.sheet.getIndex() - 1;
-	const sheets = spreadsheet.getSheets();
-	const kept = [...keptIds(), ...own.filter(({ tag }) => tag.state === "kept").map(({ sheet }) => sheet.getSheetId())];
+	const { sheets } = file2;
+	const isKeptAt = (index) => {
+		const one = sheets[index];
+		return one !== void 0 && isKept(file2, one);
+	};
 	let place = sheets.length;
-	while (place > 0 && kept.includes((_b = (_a = sheets[place - 1]) == null ? void 0 : _a.getSheetId()) != null ? _b : Number.NaN)) place -= 1;
+	while (isKeptAt(place - 1)) place -= 1;
 	return place;
 }
 
 // src/host/buildNote.ts
-var property = "labrow.build";
-var pieceLength = 8e3;
-function readNote() {
-	var _a, _b;
-	const stored = PropertiesService.getDocumentProperties().getProperties();
-	const count = Number((_a = stored[property]) != null ? _a : "0");
+var property2 = "labrow.build";
+var pieceLength2 = 8e3;
+function readNote(store) {
+	const count = Number(store.read(property2));
 	let note = "";
-	for (let piece = 1; piece <= count; piece += 1) note += (_b = stored[`${property}.${piece}`]) != null ? _b : "";
+	for (let piece = 1; piece <= count; piece += 1) note += store.read(`${property2}.${piece}`);
 	return note;
 }
-function saveNote(note) {
-	const store = PropertiesService.getDocumentProperties();
+function saveNote(store, note) {
 	let count = 0;
-	for (let from = 0; from < note.length; from += pieceLength) {
+	for (let from = 0; from < note.length; from += pieceLength2) {
 		count += 1;
-		store.setProperty(`${property}.${count}`, note.slice(from, from + pieceLength));
+		store.write(`${property2}.${count}`, note.slice(from, from + pieceLength2));
 	}
-	store.setProperty(property, String(count));
+	store.write(property2, String(count));
+}
+
+// src/host/deskSheet.ts
+var { name, why, protection: described } = hostWords.deskSheet;
+var passing = /service|server|time|again|many/i;
+function makeDeskSheet({ spreadsheet, sheets }) {
+	let sheet = spreadsheet.getSheetByName(name);
+	const present = sheet === null ? void 0 : sheetProtections(sheet)[0];
+	if (present?.getDescription() === described) return;
+	if (sheet === null) {
+		const shown = spreadsheet.getActiveSheet();
+		sheet = spreadsheet.insertSheet(name, 0);
+		sheets.unshift({ sheet, id: sheet.getSheetId() });
+		shown.activate();
+	}
+	sheet.getRange(1, 1).setValue(why);
+	sheet.hideSheet();
+	const protection = present != null ? present : sheet.protect();
+	try {
+		protection.removeEditors(protection.getEditors());
+		if (protection.canDomainEdit()) protection.setDomainEdit(false);
+	} catch (error) {
+		if (passing.test(String(error))) throw error;
+	}
+	protection.setDescription(described);
+}
+function onDesk(work) {
+	const spreadsheet = openSpreadsheet();
+	const sheet = spreadsheet.getSheetByName(name);
+	const isIn = sheet === null || sheetProtections(sheet).every((protection) => protection.canEdit());
+	return isIn ? work(fileInRun(spreadsheet)) : { ok: false, problem: { message: hostWords.notTeacher, reason: "teacher" } };
 }
 
 // src/host/isUntouched.ts
@@ -11673,11 +12269,11 @@ function cellSent(cell) {
 }
 
 // src/host/markOf.ts
-var markOf = (kind, cells) => digest(JSON.stringify(kind === "class" ? structureOf(cells) : cells.map((line) => line.map(cellSent))));
-function structureOf(cells) {
-	var _a;
+function markOf(kind, cells) { return digest(JSON.stringify(kind === "class" ? structureOf(cells) : cells.map((line) => line.map(cellSent)))); }
+function structureOf(found) {
+	const cells = inTodaysColumns(found);
 	const rows = cells.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
-	while (rows.length > 0 && ((_a = rows[rows.length - 1]) == null ? void 0 : _a.join("")) === "") rows.pop();
+	while (rows.length > 0 && rows[rows.length - 1]?.join("") === "") rows.pop();
 	return rows;
 }
 function digest(text) {
@@ -11693,28 +12289,27 @@ function digest(text) {
 
 // src/host/notePreparedPlan.ts
 function notePreparedPlan({
-	spreadsheet,
+	file: file2,
 	seen
 }) {
-	var _a, _b;
-	const own = ownSheets(spreadsheet);
-	const sheet = (_a = sheetInUse(own, { kind: "prepare" })) == null ? void 0 : _a.sheet;
-	const plan = (_b = sheetInUse(own, { kind: "plan" })) == null ? void 0 : _b.sheet;
+	const sheet = sheetInUse(ownSheets(file2), { kind: "prepare" })?.sheet;
+	const plan = sheetInUse(ownSheets(file2), { kind: "plan" });
 	if (sheet === void 0 || plan === void 0) return;
 	settle();
 	const { planNow, planThen } = prepareCells;
 	const joined = String(sheet.getRange(planNow.row, planNow.column).getValue());
-	const mark = markOf("plan", valuesOf(plan));
-	const note = seen.some((one) => one.id === plan.getSheetId() && one.mark === mark) ? joined : "";
+	plan.cells = valuesOf(plan.sheet);
+	const mark = markOf("plan", plan.cells);
+	const note = seen.some((one) => one.id === plan.id && one.mark === mark) ? joined : "";
 	const cell = sheet.getRange(planThen.row, planThen.column);
 	if (cell.getValue() !== note) writeTexts(cell, [[note]]);
 }
 
 // src/host/outcome.ts
-var done = (value) => ({ ok: true, value });
-var problem = (parts, about = {}) => ({ ok: false, problem: { message: hostWords.problem(parts), ...about } });
-var busy = () => problem(hostWords.busy, { reason: "busy" });
-var changed = (where) => problem({ ...hostWords.changed, where }, { reason: "changed" });
+function done(value) { return { ok: true, value }; }
+function problem({ says, advice, ...parts }, about = {}) { return { ok: false, problem: { message: `${filledText(says, parts)} ${advice}`, ...about } }; }
+function busy() { return problem(hostWords.busy, { reason: "busy" }); }
+function changed(where) { return problem({ ...hostWords.changed, where }, { reason: "changed" }); }
 function guarded(work) {
 	try {
 		return work();
@@ -11724,136 +12319,50 @@ function guarded(work) {
 	}
 }
 
-// src/host/sheetById.ts
-var sheetById = (spreadsheet, id) => spreadsheet.getSheets().find((sheet) => sheet.getSheetId() === id);
-
 // src/host/applyCall.ts
-function applyCall(spreadsheet, wish) {
-	var _a, _b, _c;
+function applyCall(file2, wish) {
+	var _a;
 	const { plan, keptName, replace = false, firstEntries = [], tab, note, show: show2 } = wish;
-	if ((note == null ? void 0 : note.before) !== void 0) saveNote(note.before);
-	const { sheetId, made } = applySheet({ spreadsheet, plan, keptName, replace, firstEntries });
-	if (plan.role.kind === "plan") recalculateEveryMinute(spreadsheet);
-	if (plan.role.kind === "prepare") notePreparedPlan({ spreadsheet, seen: wish.seen });
-	if (tab !== void 0) renameTab(spreadsheet, { sheetId, tab });
-	if (show2 === true) (_a = sheetById(spreadsheet, sheetId)) == null ? void 0 : _a.activate();
-	afterStep(spreadsheet, wish);
-	return done({ sheetId, made, name: (_c = (_b = sheetById(spreadsheet, sheetId)) == null ? void 0 : _b.getName()) != null ? _c : plan.name });
+	if (note?.was !== void 0 && note.was !== readNote(file2.store)) return changed(hostWords.theBuild);
+	if (note?.before !== void 0) saveNote(file2.store, note.before);
+	const { sheetId, made } = applySheet({ file: file2, plan, keptName, replace, firstEntries });
+	if (plan.role.kind === "plan") {
+		recalculateEveryMinute(file2.spreadsheet);
+		makeDeskSheet(file2);
+	}
+	if (plan.role.kind === "prepare") notePreparedPlan({ file: file2, seen: wish.seen });
+	if (tab !== void 0) renameTab(file2, { sheetId, tab });
+	if (show2 === true) sheetById(file2, sheetId)?.sheet.activate();
+	const late = afterStep(file2, wish);
+	return done({
+		sheetId,
+		made,
+		...late === void 0 ? {} : { late },
+		name: (_a = sheetById(file2, sheetId)?.sheet.getName()) != null ? _a : plan.name
+	});
 }
-function renameTab(spreadsheet, { sheetId, tab }) {
-	const sheet = sheetById(spreadsheet, sheetId);
-	if ((sheet == null ? void 0 : sheet.getName()) !== tab.was) return;
-	const other = spreadsheet.getSheetByName(tab.now);
+function renameTab(file2, { sheetId, tab }) {
+	const sheet = sheetById(file2, sheetId)?.sheet;
+	if (sheet?.getName() !== tab.was) return;
+	const other = file2.spreadsheet.getSheetByName(tab.now);
 	if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
 }
-function afterStep(spreadsheet, { note, last }) {
-	if ((note == null ? void 0 : note.after) !== void 0) saveNote(note.after);
-	if (last !== void 0) touchLast(spreadsheet, last);
+function afterStep(file2, { note, last }) {
+	if (note?.after !== void 0) saveNote(file2.store, note.after);
+	if (last === void 0) return void 0;
+	const late = carryLate(file2);
+	touchLast(file2, last);
+	return late.carried + late.left > 0 ? late : void 0;
 }
-function touchLast(spreadsheet, { show: show2, emptySheet }) {
-	var _a;
-	const empty = emptySheet === null ? void 0 : sheetById(spreadsheet, emptySheet);
-	if (empty !== void 0 && tagOf(empty) === void 0 && isUntouched(empty)) spreadsheet.deleteSheet(empty);
-	if (show2 !== null) (_a = sheetById(spreadsheet, show2)) == null ? void 0 : _a.activate();
-	saveNote("");
-}
-
-// src/lab/texts/members.ts
-var membersTexts = {
-	/** Stands in the cell until somebody writes there. */
-	heading: "Who",
-	absent: "not here today",
-	/** For a fifth person, when all roles are given. */
-	helps: "helps where needed",
-	rolesOf: (day) => `roles of ${day}`
-};
-
-// src/workbook/stateWords.ts
-var stateWords = [
-	{ word: "on target", state: "on target" },
-	{ word: "close", state: "close" },
-	{ word: "follows", state: "follows" },
-	{ word: "not yet", state: "not yet" },
-	{ word: "unreadable", state: "unreadable" },
-	{ word: "blank", state: "blank" }
-];
-
-// src/workbook/readClassSheet.ts
-var notYetKnown = "not yet known";
-var checkWords = stateWords.map(({ word }) => word);
-function readClassSheet(cells) {
-	var _a, _b, _c;
-	if (cellText((_a = cells[0]) == null ? void 0 : _a[classColumns.key - 1]) !== classMarker) return void 0;
-	const blocks = [];
-	let row = classRows.firstLink;
-	while (row <= cells.length) {
-		const key = textAt(cells, row, classColumns.key);
-		if (key === "" || textAt(cells, row, classColumns.step) !== "") {
-			row += 1;
-			continue;
-		}
-		const block = readBlock({ cells, headingRow: row, key });
-		blocks.push(block);
-		row = block.closingRow + 1;
+function touchLast(file2, { show: show2, emptySheet }) {
+	const empty = sheetById(file2, emptySheet);
+	if (empty !== void 0 && tagOf(file2, empty) === void 0 && isUntouched(empty.sheet)) {
+		file2.spreadsheet.deleteSheet(empty.sheet);
+		file2.sheets.splice(file2.sheets.indexOf(empty), 1);
 	}
-	const firstBlock = (_c = (_b = blocks[0]) == null ? void 0 : _b.headingRow) != null ? _c : cells.length + 1;
-	return { blocks, linkRows: Math.max(0, firstBlock - 1 - classRows.firstLink) };
+	sheetById(file2, show2)?.sheet.activate();
+	saveNote(file2.store, "");
 }
-var textAt = (cells, row, column) => {
-	var _a;
-	return cellText((_a = cells[row - 1]) == null ? void 0 : _a[column - 1]);
-};
-function readBlock({ cells, headingRow, key }) {
-	const known = textAt(cells, headingRow, classColumns.check) === checkHeadings.check;
-	const steps = [];
-	let closingRow = headingRow;
-	for (let row = headingRow + 1; row <= cells.length; row += 1) {
-		const rowKey = textAt(cells, row, classColumns.key);
-		if (rowKey === "") continue;
-		if (rowKey !== key) break;
-		closingRow = row;
-		const step = textAt(cells, row, classColumns.step);
-		if (step === "") break;
-		steps.push(readStep({ cells, row, key, step, known }));
-	}
-	const who = textAt(cells, headingRow, classColumns.who);
-	return {
-		key,
-		team: textAt(cells, headingRow, classColumns.find),
-		who: who === membersTexts.heading ? "" : who,
-		headingRow,
-		closingRow,
-		known,
-		steps
-	};
-}
-function readStep({
-	cells,
-	row,
-	key,
-	step,
-	known
-}) {
-	var _a, _b;
-	const check = textAt(cells, row, classColumns.check);
-	const tries = (_a = cells[row - 1]) == null ? void 0 : _a[classColumns.tries - 1];
-	const lastEntry = (_b = cells[row - 1]) == null ? void 0 : _b[classColumns.lastEntry - 1];
-	const help = Number(textAt(cells, row, classColumns.help));
-	return {
-		row,
-		key,
-		step,
-		entry: textAt(cells, row, classColumns.entry),
-		check: known && (check === "" || checkWords.includes(check)) ? check : notYetKnown,
-		lookAt: known ? textAt(cells, row, classColumns.lookAt) : "",
-		hint: known ? textAt(cells, row, classColumns.hint) : "",
-		helpWanted: Number.isInteger(help) && help >= 0 && help <= 3 ? help : 0,
-		who: textAt(cells, row, classColumns.who),
-		tries: typeof tries === "number" && Number.isFinite(tries) ? tries : 0,
-		lastEntry: isDate(lastEntry) ? lastEntry.getTime() : void 0
-	};
-}
-var isDate = (cell) => Object.prototype.toString.call(cell) === "[object Date]";
 
 // src/host/documentLock.ts
 function withDocumentLock(milliseconds, work) {
@@ -11868,50 +12377,58 @@ function withDocumentLock(milliseconds, work) {
 }
 
 // src/host/checkAgain.ts
-var property2 = "labrow.check";
+var property3 = "labrow.check";
 function checkAgain() {
 	const locked = withDocumentLock(2e3, () => {
-		var _a, _b;
-		const spreadsheet = openSpreadsheet();
-		let renewed = putBack(spreadsheet) ? 1 : 0;
+		var _a;
+		const file2 = fileInRun(openSpreadsheet());
+		let renewed = putBack(file2) ? 1 : 0;
 		const missing = /* @__PURE__ */ new Set();
-		for (const { sheet, tag } of ownSheets(spreadsheet)) {
+		const moved = [];
+		for (const one of ownSheets(file2)) {
+			const { sheet, id, tag } = one;
 			if (tag.kind !== "class" || tag.state === "kept") continue;
-			for (const { known, headingRow } of (_b = (_a = readClassSheet(valuesOf(sheet))) == null ? void 0 : _a.blocks) != null ? _b : []) {
+			const obstacles = moveAside(one);
+			moved.push(...obstacles.map(hostWords.inTheWay));
+			if (obstacles.length > 0) settle();
+			for (const { known, headingRow, checkColumn } of (_a = readClassSheet(valuesOf(sheet))?.blocks) != null ? _a : []) {
 				if (known) continue;
-				const formula = checkCell(sheet, headingRow).getFormula();
-				if (formula === "") missing.add(sheet.getSheetId());
+				const formula = sheet.getRange(headingRow, checkColumn).getFormula();
+				if (formula === "") missing.add(id);
 				else {
-					renew(sheet, { sheetId: sheet.getSheetId(), row: headingRow, formula });
+					renew(file2, sheet, { sheetId: id, row: headingRow, column: checkColumn, formula });
 					renewed += 1;
 				}
 			}
 		}
-		return { renewed, missing: [...missing] };
+		return { renewed, missing: [...missing], moved };
 	});
 	return locked.ran ? done(locked.value) : busy();
 }
-var checkCell = (sheet, row) => sheet.getRange(row, classColumns.check);
-function renew(sheet, noted) {
-	const store = PropertiesService.getDocumentProperties();
-	store.setProperty(property2, JSON.stringify(noted));
-	const cell = checkCell(sheet, noted.row);
-	cell.setValue("");
-	settle();
-	cell.setValue(noted.formula);
-	store.deleteProperty(property2);
+function checkCell(sheet, { row, column }) { return sheet.getRange(row, column); }
+function renew({ store }, sheet, noted) {
+	store.write(property3, JSON.stringify(noted));
+	const cell = checkCell(sheet, noted);
+	try {
+		cell.setValue("");
+		settle();
+	} finally {
+		cell.setValue(noted.formula);
+	}
+	store.remove(property3);
 }
-function putBack(spreadsheet) {
-	var _a;
-	const store = PropertiesService.getDocumentProperties();
-	const words2 = store.getProperty(property2);
-	if (words2 === null) return false;
+function putBack(file2) {
+	const { store } = file2;
+	const words2 = store.read(property3);
+	if (words2 === "") return false;
 	const noted = readNoted(words2);
-	const sheet = noted && sheetById(spreadsheet, noted.sheetId);
-	const isHeading = noted !== void 0 && sheet !== void 0 && ((_a = readClassSheet(valuesOf(sheet))) == null ? void 0 : _a.blocks.some(({ headingRow }) => headingRow === noted.row)) === true;
-	const isEmpty2 = isHeading && checkCell(sheet, noted.row).getFormula() === "";
-	if (isEmpty2) checkCell(sheet, noted.row).setValue(noted.formula);
-	store.deleteProperty(property2);
+	const sheet = noted && sheetById(file2, noted.sheetId)?.sheet;
+	const isHeading = noted !== void 0 && sheet !== void 0 && readClassSheet(valuesOf(sheet))?.blocks.some(
+		({ headingRow, checkColumn }) => headingRow === noted.row && checkColumn === noted.column
+	) === true;
+	const isEmpty2 = isHeading && checkCell(sheet, noted).getFormula() === "";
+	if (isEmpty2) checkCell(sheet, noted).setValue(noted.formula);
+	store.remove(property3);
 	return isEmpty2;
 }
 function readNoted(words2) {
@@ -11924,81 +12441,92 @@ function readNoted(words2) {
 
 // src/host/emptyFile.ts
 var ownPrefix = /^labrow/i;
-function emptyFile(spreadsheet, wish) {
-	var _a;
+function emptyFile(file2, wish) {
 	const { share: say } = hostWords;
-	const typed = wish.fileName.trim();
-	if (typed !== spreadsheet.getName().trim()) {
-		return problem({ ...say.name, received: typed === "" ? "no name" : `“${typed}”` }, { field: "fileName" });
+	const { spreadsheet, store } = file2;
+	const typed2 = wish.fileName.trim();
+	if (typed2 !== spreadsheet.getName().trim()) {
+		return problem({ ...say.name, received: typed2 === "" ? "a blank" : `“${typed2}”` }, { field: "fileName" });
 	}
-	const seesPlan = ownSheets(spreadsheet).some(({ tag }) => tag.kind === "plan" && tag.state !== "kept");
+	const seesPlan = ownSheets(file2).some(({ tag }) => tag.kind === "plan");
 	if (!seesPlan || !wish.anew.some(({ plan }) => plan.role.kind === "plan")) return problem(say.noLesson);
 	const kept = [];
 	for (const one of wish.anew) {
-		applySheet({ spreadsheet, replace: true, ...one });
-		const sheet = (_a = sheetInUse(ownSheets(spreadsheet), one.plan.role)) == null ? void 0 : _a.sheet;
-		if (sheet === void 0 || !stands(sheet, one)) return problem({ ...say.notWritten, where: one.plan.name });
-		kept.push({ sheet, name: one.plan.name });
+		applySheet({ file: file2, replace: true, ...one });
+		const made = sheetInUse(ownSheets(file2), one.plan.role);
+		if (made === void 0 || !stands(made.sheet, one))
+			return problem({ ...say.notWritten, where: `“${one.plan.name}”` });
+		kept.push({ one: made, name: one.plan.name });
 	}
-	removeOthers({ spreadsheet, kept, everything: wish.removeOthers });
+	removeOthers({ file: file2, kept, everything: wish.removeOthers });
 	for (const entry of spreadsheet.getDeveloperMetadata()) if (ownPrefix.test(entry.getKey())) entry.remove();
-	PropertiesService.getDocumentProperties().deleteAllProperties();
-	saveNote(wish.note);
+	store.clear();
+	saveNote(store, wish.note);
 	recalculateEveryMinute(spreadsheet);
-	return done({ left: spreadsheet.getSheets().map((sheet) => sheet.getName()) });
+	return done({ left: file2.sheets.map(({ sheet }) => sheet.getName()) });
 }
 function stands(sheet, { plan, firstEntries = [] }) {
 	const cells = valuesOf(sheet);
 	return layoutFits(plan, cells) === "same" && firstEntries.every(
-		({ row, column, texts }) => texts.every((text, down) => {
-			var _a;
-			return cellText((_a = cells[row - 1 + down]) == null ? void 0 : _a[column - 1]) === text.trim();
-		})
+		({ row, column, texts }) => texts.every((text, down) => cellText(cells[row - 1 + down]?.[column - 1]) === text.trim())
 	);
 }
 function removeOthers({
-	spreadsheet,
+	file: file2,
 	kept,
 	everything
 }) {
-	var _a;
-	const stayingIds = kept.map(({ sheet }) => sheet.getSheetId());
-	const own = ownSheets(spreadsheet, { kept: true }).map(({ sheet }) => sheet.getSheetId());
-	const leaving = spreadsheet.getSheets().filter((sheet) => !stayingIds.includes(sheet.getSheetId())).filter((sheet) => everything || own.includes(sheet.getSheetId()));
-	const leavingIds = leaving.map((sheet) => sheet.getSheetId());
+	const { spreadsheet, sheets } = file2;
+	const staying = [...kept.map(({ one }) => one), ...everything ? [] : otherSheets(file2)];
+	const leaving = sheets.filter((one) => !staying.includes(one) || one.sheet.getName() === hostWords.deskSheet.name);
+	const leavingIds = leaving.map(({ id }) => id);
 	for (const named of spreadsheet.getNamedRanges()) {
 		if (everything || leavingIds.includes(named.getRange().getSheet().getSheetId())) named.remove();
 	}
-	(_a = kept[0]) == null ? void 0 : _a.sheet.activate();
-	for (const sheet of leaving) spreadsheet.deleteSheet(sheet);
-	const taken = spreadsheet.getSheets().map((sheet) => sheet.getName());
-	for (const { sheet, name } of kept) if (!taken.includes(name)) sheet.setName(name);
+	kept[0]?.one.sheet.activate();
+	for (const one of leaving) {
+		spreadsheet.deleteSheet(one.sheet);
+		sheets.splice(sheets.indexOf(one), 1);
+	}
+	const taken = sheets.map(({ sheet }) => sheet.getName());
+	for (const { one, name: name2 } of kept) if (!taken.includes(name2)) one.sheet.setName(name2);
 }
 
 // src/host/pages.ts
-var pageNames = ["preparation", "labels", "key", "paper", "period", "done", "particles"];
+var pageNames = [
+	"preparation",
+	"labels",
+	"key",
+	"paper",
+	"period",
+	"done",
+	"particles",
+	"guide",
+	"trial"
+];
 
 // src/host/openPage.ts
 var file = "Sidebar";
 var bodyStart = "<body>";
 var size = { width: 1e3, height: 720 };
-function openPage({ page: name, about: handed }) {
+function openPage({ page: name2, about: handed }) {
 	const output = HtmlService.createHtmlOutputFromFile(file);
-	if (name === "sidebar") {
-		const opened = handed === "" ? output : HtmlService.createHtmlOutput(withMark(output.getContent(), { name, about: handed }));
+	if (name2 === "sidebar") {
+		const opened = handed === "" ? output : HtmlService.createHtmlOutput(withMark(output.getContent(), { name: name2, about: handed }));
 		ui().showSidebar(opened.setTitle(hostWords.title));
 		return done(null);
 	}
-	const page = pageNames.find((known) => known === name);
-	if (page === void 0) return problem({ ...hostWords.pageUnknown, received: `“${String(name)}”` });
+	const page = pageNames.find((known) => known === name2);
+	if (page === void 0) return problem({ ...hostWords.pageUnknown, received: `“${String(name2)}”` });
 	const content = output.getContent();
-	if (!content.includes(bodyStart)) return problem({ ...hostWords.pageUnknown, received: "a page without a body" });
+	if (!content.includes(bodyStart))
+		return problem({ ...hostWords.pageUnknown, received: `“${page}” with any content` });
 	const marked2 = HtmlService.createHtmlOutput(withMark(content, { name: page, about: handed }));
 	ui().showModalDialog(marked2.setWidth(size.width).setHeight(size.height), hostWords.pageTitles[page]);
 	return done(null);
 }
-var withMark = (content, { name, about }) => content.replace(bodyStart, () => `<body data-page="${name}" data-about="${escaped(about)}">`);
-var escaped = (text) => text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`).replace(/\s+/g, " ");
+function withMark(content, { name: name2, about }) { return content.replace(bodyStart, () => `<body data-page="${name2}" data-about="${escaped(about)}">`); }
+function escaped(text) { return text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`).replace(/\s+/g, " "); }
 
 // src/host/decimalMark.ts
 function decimalMarkOf(locale) {
@@ -12010,57 +12538,54 @@ function decimalMarkOf(locale) {
 }
 
 // src/host/emptyFirstSheet.ts
-function emptyFirstSheet(spreadsheet) {
-	const [sheet, ...others] = spreadsheet.getSheets();
-	const isAlone = sheet !== void 0 && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
-	return isAlone && isUntouched(sheet) ? sheet : void 0;
+function emptyFirstSheet({ spreadsheet, sheets: [first, ...others] }) {
+	const isAlone = first !== void 0 && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
+	return isAlone && isUntouched(first.sheet) ? first : void 0;
 }
 
 // src/host/readBook.ts
-function readBook(spreadsheet, { kinds: kinds2, ids = [] }) {
-	var _a, _b;
+function readBook(file2, { kinds: kinds2, ids = [] }) {
+	var _a;
 	settle();
-	const own = new Map(ownSheets(spreadsheet).map(({ sheet, tag }) => [sheet.getSheetId(), tag]));
-	const kept = keptIds();
-	const sheets = spreadsheet.getSheets().map((sheet) => ({ sheet, id: sheet.getSheetId() }));
+	const { spreadsheet, store, sheets } = file2;
 	const now = /* @__PURE__ */ new Date();
 	const timeZone = spreadsheet.getSpreadsheetTimeZone();
 	const [today = "", clock = ""] = Utilities.formatDate(now, timeZone, "yyyy-MM-dd HH:mm").split(" ");
 	const read2 = [];
-	for (const { sheet, id } of sheets) {
-		const tag = own.get(id);
-		if (tag === void 0 || tag.state === "kept" || !(kinds2.includes(tag.kind) || ids.includes(id))) continue;
-		read2.push(sheetRead({ sheet, id, tag }));
+	for (const one of ownSheets(file2)) {
+		if (kinds2.includes(one.tag.kind) || ids.includes(one.id)) read2.push(sheetRead(one));
 	}
 	return {
 		fileName: spreadsheet.getName(),
-		decimalMark: decimalMarkOf(spreadsheet.getSpreadsheetLocale()),
+		decimalMark: decimalMarkOf(file2.locale()),
 		timeZone,
 		now: now.getTime(),
 		today,
 		clock,
 		activeSheet: spreadsheet.getActiveSheet().getSheetId(),
-		emptySheet: (_b = (_a = emptyFirstSheet(spreadsheet)) == null ? void 0 : _a.getSheetId()) != null ? _b : null,
-		note: readNote(),
-		sheets: sheets.map(({ sheet, id }) => {
-			const tag = own.get(id);
-			const isKept = kept.includes(id) || (tag == null ? void 0 : tag.state) === "kept";
-			return { id, name: sheet.getName(), tag: isKept ? null : tag != null ? tag : null, kept: isKept };
+		emptySheet: (_a = emptyFirstSheet(file2)?.id) != null ? _a : null,
+		note: readNote(store),
+		sheets: sheets.map((one) => {
+			var _a2;
+			const kept = isKept(file2, one);
+			return { id: one.id, name: one.sheet.getName(), tag: kept ? null : (_a2 = one.tag) != null ? _a2 : null, kept };
 		}),
 		read: read2
 	};
 }
-function sheetRead({ sheet, id, tag }) {
-	const cells = valuesOf(sheet);
+function sheetRead(one) {
+	const { sheet, id, tag } = one;
+	if (tag.kind !== "plan") one.cells = void 0;
+	const cells = cellsRead(one);
 	return {
 		id,
 		cells: cells.map((line) => line.map(cellSent)),
-		formulaEntries: tag.kind === "class" && cells.length > 0 ? formulaEntries(sheet, cells.length) : [],
+		formulaEntries: tag.kind === "class" && cells.length > 0 ? formulaEntries(sheet, cells) : [],
 		mark: markOf(tag.kind, cells)
 	};
 }
-function formulaEntries(sheet, rows) {
-	const formulas = sheet.getRange(1, classColumns.entry, rows, 1).getFormulas();
+function formulaEntries(sheet, cells) {
+	const formulas = sheet.getRange(1, columnIn(cells, classColumns.entry), cells.length, 1).getFormulas();
 	return formulas.flatMap(([formula], index) => formula === void 0 || formula === "" ? [] : [index + 1]);
 }
 
@@ -12070,7 +12595,7 @@ var allowed = /* @__PURE__ */ new Set([...ownFunctions, ...nativeFunctions]);
 var most = { rows: 5e3, columns: 200, items: 5e3, text: 5e3, formula: 4e3, name: 100 };
 var kinds = ["poll", "plan", "class", "progress", "help", "prepare", "record", "key"];
 var formats = ["@", "General", "0", "hh:mm"];
-var states = stateWords.map(({ state }) => state);
+var states = stateWords.map(function({ state }) { return state; });
 var Refusal = class extends Error {
 };
 function refuse(where) {
@@ -12124,6 +12649,14 @@ function readPlan(plan) {
 			(item, at) => wholeNumber(item, at, { from: 1, to: 2e3 }),
 			most.columns
 		),
+		...plan.rowHeights === void 0 ? {} : {
+			rowHeights: listOf(
+				plan.rowHeights,
+				"rowHeights",
+				(item, at) => readRowHeight(fieldsOf(item, at), at, bounds),
+				most.items
+			)
+		},
 		hiddenColumns: hidden === void 0 ? void 0 : { column: column(hidden.column, "hiddenColumns"), count: column(hidden.count, "hiddenColumns") },
 		frozenRows: wholeNumber(plan.frozenRows, "frozenRows", { from: 0, to: rowCount }),
 		frozenColumns: wholeNumber(plan.frozenColumns, "frozenColumns", { from: 0, to: columnCount }),
@@ -12183,7 +12716,25 @@ function readPlan(plan) {
 			rows: listOf(identity.rows, "identity", (item, at) => listOf(item, at, text, most.columns), most.rows)
 		},
 		carried: listOf(plan.carried, "carried", column, most.columns),
+		...plan.relettered === void 0 ? {} : { relettered: readRelettered(fieldsOf(plan.relettered, "relettered"), bounds) },
 		...plan.carriesAddedRows === true ? { carriesAddedRows: true } : {}
+	};
+}
+function readRowHeight(run, where, { rowCount }) {
+	const row = wholeNumber(run.row, where, { from: 1, to: rowCount });
+	return {
+		row,
+		rows: wholeNumber(run.rows, where, { from: 1, to: rowCount - row + 1 }),
+		height: wholeNumber(run.height, where, { from: 2, to: 2e3 })
+	};
+}
+function readRelettered(sent, { rowCount, columnCount }) {
+	const where = "relettered";
+	return {
+		since: wholeNumber(sent.since, where, { from: 1, to: most.rows }),
+		column: wholeNumber(sent.column, where, { from: 1, to: columnCount }),
+		rows: listOf(sent.rows, where, (row) => wholeNumber(row, where, { from: 1, to: rowCount }), most.rows),
+		before: words(sent.before, where, most.name)
 	};
 }
 function readInvitation(invitation, areas) {
@@ -12205,7 +12756,7 @@ function readArea(value, where, { rowCount, columnCount }) {
 	};
 }
 function readBlock2(value, where, { rowCount, columnCount }) {
-	var _a, _b;
+	var _a;
 	const block = fieldsOf(value, where);
 	const row = wholeNumber(block.row, where, { from: 1, to: rowCount });
 	const column = wholeNumber(block.column, where, { from: 1, to: columnCount });
@@ -12215,7 +12766,7 @@ function readBlock2(value, where, { rowCount, columnCount }) {
 		(line, at) => listOf(line, at, readContent, columnCount - column + 1),
 		rowCount - row + 1
 	);
-	const width = (_b = (_a = cells[0]) == null ? void 0 : _a.length) != null ? _b : 0;
+	const width = (_a = cells[0]?.length) != null ? _a : 0;
 	if (cells.some((line) => line.length !== width)) refuse(where);
 	return { row, column, cells };
 }
@@ -12310,6 +12861,10 @@ function readPageWish(given) {
 	const { page, about } = record(given);
 	return isText(page) ? { page, about: isText(about) ? about : "" } : void 0;
 }
+function readTrialWish(given) {
+	const { steps } = record(given);
+	return isList(steps) ? { steps } : void 0;
+}
 function readWriteWish(given) {
 	const { seen, read: read2 } = record(given);
 	const marks = isList(seen) ? allOf(seen, readSeen) : void 0;
@@ -12340,38 +12895,109 @@ function readTab(given) {
 }
 function noteOf(given) {
 	if (given === void 0 || given === null) return {};
-	const { before, after } = record(given);
-	return { note: { ...isText(before) ? { before } : {}, ...isText(after) ? { after } : {} } };
+	const { was, before, after } = record(given);
+	return {
+		note: {
+			...isText(was) ? { was } : {},
+			...isText(before) ? { before } : {},
+			...isText(after) ? { after } : {}
+		}
+	};
 }
 function lastOf(given) {
 	if (given === void 0 || given === null) return {};
 	const { show: show2, emptySheet } = record(given);
 	return { last: { show: isId(show2) ? show2 : null, emptySheet: isId(emptySheet) ? emptySheet : null } };
 }
-var record = (given) => typeof given === "object" && given !== null ? given : {};
+function record(given) { return typeof given === "object" && given !== null ? given : {}; }
 function allOf(items, read2) {
 	const all = items.map(read2);
 	return all.includes(void 0) ? void 0 : all;
 }
-var isList = (given) => Array.isArray(given);
-var isText = (given) => typeof given === "string";
-var isName = (given) => isText(given) && given !== "" && given.length <= longestName;
-var isId = (given) => typeof given === "number" && Number.isInteger(given);
-var isPlace = (given) => isId(given) && given >= 1;
+function isList(given) { return Array.isArray(given); }
+function isText(given) { return typeof given === "string"; }
+function isName(given) { return isText(given) && given !== "" && given.length <= longestName; }
+function isId(given) { return typeof given === "number" && Number.isInteger(given); }
+function isPlace(given) { return isId(given) && given >= 1; }
 
 // src/host/show.ts
 function show({ sheetId, cell }) {
-	const sheet = sheetById(openSpreadsheet(), sheetId);
+	const sheet = sheetById(fileInRun(openSpreadsheet()), sheetId)?.sheet;
 	if (sheet === void 0) return changed(hostWords.aSheetGone);
 	sheet.activate();
 	if (cell !== void 0) sheet.getRange(cell.row, cell.column).activate();
 	return done(null);
 }
 
+// src/host/tryHost.ts
+function tryHost({ steps }) {
+	const spreadsheet = openSpreadsheet();
+	return done(
+		steps.map((step) => {
+			const start = Date.now();
+			try {
+				const value = plain2("calls" in step ? endOf(spreadsheet, step) : act(spreadsheet, step));
+				return { ms: Date.now() - start, value };
+			} catch (error) {
+				return { ms: Date.now() - start, refused: String(error.message) };
+			}
+		})
+	);
+}
+function scratchSheets(spreadsheet) { return spreadsheet.getSheets().filter((sheet) => sheet.getRange(1, 1).getValue() === scratchSheet.mark); }
+function act(spreadsheet, { do: what, sheetId }) {
+	const shown = spreadsheet.getActiveSheet().getSheetId();
+	const old = scratchSheets(spreadsheet);
+	if (what === "begin") spreadsheet.insertSheet().getRange(1, 1).setValue(scratchSheet.mark);
+	else sheetById(fileInRun(spreadsheet), sheetId)?.sheet.activate();
+	for (const sheet of old) spreadsheet.deleteSheet(sheet);
+	return what === "begin" ? shown : scratchSheets(spreadsheet).length;
+}
+function startOf(spreadsheet, on) { return on === "sheet" ? scratchSheets(spreadsheet)[0] : {
+	file: spreadsheet,
+	app: SpreadsheetApp,
+	lock: LockService,
+	store: PropertiesService,
+	session: Session,
+	tools: Utilities
+}[on]; }
+var ofFile = /^(getId|getSpreadsheet(Locale|TimeZone)|[gs]etRecalculationInterval)$/;
+var elsewhere = /Parent|Active|open/;
+function endOf(spreadsheet, { on, calls }) {
+	return calls.reduce(
+		(at, [name2, ...given]) => {
+			if (at === spreadsheet ? !ofFile.test(name2) : elsewhere.test(name2)) throw new Error(name2);
+			const member = at[name2];
+			if (typeof member !== "function") return member;
+			const handed = given.map((one) => isChain(one) ? endOf(spreadsheet, one) : one);
+			return member.apply(at, handed);
+		},
+		startOf(spreadsheet, on)
+	);
+}
+function isChain(given) { return typeof given === "object" && given !== null && !Array.isArray(given); }
+function plain2(value) {
+	if (Array.isArray(value)) {
+		const items = value.map(plain2);
+		return items.includes(null) ? items.length : items;
+	}
+	const sent = cellSent(value);
+	return typeof sent !== "object" || "date" in sent ? sent : null;
+}
+function inCell(wanted, given) {
+	if (wanted !== "spill") return given.map(kindOf).join(" | ");
+	return Array.from({ length: 17 }, (_, row) => [row, "spilled", row % 2 === 0]);
+}
+function kindOf(given) {
+	if (Array.isArray(given)) return `${given.length} x ${given[0].length} of ${kindOf(given[0][0])}`;
+	const kind = Object.prototype.toString.call(given).slice(8, -1);
+	return kind === "Date" || given === null || given === void 0 ? kind : `${kind} ${String(given)}`;
+}
+
 // src/host/writeCells.ts
-function writeCells(spreadsheet, { cells }) {
+function writeCells(file2, { cells }) {
 	var _a;
-	const runs = runsOf(spreadsheet, cells);
+	const runs = runsOf(file2, cells);
 	if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
 	for (const { sheet, row } of runs) {
 		const missing = row - sheet.getMaxRows();
@@ -12389,23 +13015,24 @@ function writeCells(spreadsheet, { cells }) {
 	}
 	return done({});
 }
-var isSame = (one, other) => JSON.stringify(one) === JSON.stringify(other);
-var rangeOf = ({ sheet, row, column, cells }) => sheet.getRange(row, column, 1, cells.length);
-var isOurs = (sheet) => tagOf(sheet) !== void 0 || recognisedSheet(valuesOf(sheet)) !== void 0;
-function runsOf(spreadsheet, cells) {
-	var _a, _b;
+function isSame(one, other) { return JSON.stringify(one) === JSON.stringify(other); }
+function rangeOf({ sheet, row, column, cells }) { return sheet.getRange(row, column, 1, cells.length); }
+function isOurs(file2, one) { return tagOf(file2, one) !== void 0 || recognisedSheet(cellsRead(one)) !== void 0; }
+function runsOf(file2, cells) {
+	var _a;
 	const runs = [];
 	const ours = /* @__PURE__ */ new Map();
 	for (const cell of cells) {
 		const last = runs[runs.length - 1];
-		if (last !== void 0 && ((_a = last.cells[0]) == null ? void 0 : _a.sheetId) === cell.sheetId && last.row === cell.row && last.column + last.cells.length === cell.column) {
+		if (last !== void 0 && last.cells[0]?.sheetId === cell.sheetId && last.row === cell.row && last.column + last.cells.length === cell.column) {
 			last.cells.push(cell);
 			continue;
 		}
-		const sheet = (_b = ours.get(cell.sheetId)) != null ? _b : sheetById(spreadsheet, cell.sheetId);
-		if (sheet === void 0 || !ours.has(cell.sheetId) && !isOurs(sheet)) return void 0;
-		ours.set(cell.sheetId, sheet);
-		runs.push({ sheet, row: cell.row, column: cell.column, cells: [cell] });
+		const one = (_a = ours.get(cell.sheetId)) != null ? _a : sheetById(file2, cell.sheetId);
+		if (one === void 0 || !ours.has(cell.sheetId) && !isOurs(file2, one)) return void 0;
+		ours.set(cell.sheetId, one);
+		one.cells = void 0;
+		runs.push({ sheet: one.sheet, row: cell.row, column: cell.column, cells: [cell] });
 	}
 	return runs;
 }
@@ -12413,62 +13040,65 @@ function runsOf(spreadsheet, cells) {
 // src/host/writing.ts
 var patienceMs = 2e3;
 function writing({ seen, read: read2 }, work) {
-	const locked = withDocumentLock(patienceMs, () => {
-		var _a, _b, _c;
-		const spreadsheet = openSpreadsheet();
-		for (const { id, mark } of seen) {
-			const sheet = sheetById(spreadsheet, id);
-			if (sheet === void 0) return changed(hostWords.aSheetGone);
-			const cells = valuesOf(sheet);
-			const kind = (_c = (_a = tagOf(sheet)) == null ? void 0 : _a.kind) != null ? _c : (_b = recognisedSheet(cells)) == null ? void 0 : _b.kind;
-			if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(sheet.getName()));
-		}
-		const outcome = work(spreadsheet);
-		return outcome.ok ? done({ ...outcome.value, reading: readBook(spreadsheet, read2) }) : outcome;
+	return onDesk((file2) => {
+		const locked = withDocumentLock(patienceMs, () => {
+			var _a;
+			for (const { id, mark } of seen) {
+				const one = sheetById(file2, id);
+				if (one === void 0) return changed(hostWords.aSheetGone);
+				const cells = cellsRead(one);
+				const kind = (_a = tagOf(file2, one)?.kind) != null ? _a : recognisedSheet(cells)?.kind;
+				if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(one.sheet.getName()));
+			}
+			const outcome = work(file2);
+			return outcome.ok ? done({ ...outcome.value, reading: readBook(file2, read2) }) : outcome;
+		});
+		return locked.ran ? locked.value : busy();
 	});
-	return locked.ran ? locked.value : busy();
 }
 
 // src/host/menu.ts
 function openSidebar_() {
 	ui().showSidebar(HtmlService.createHtmlOutputFromFile("Sidebar").setTitle(hostWords.title));
 }
-function buildSampleFromMenu_() {
-	const outcome = guarded(() => openPage({ page: "sidebar", about: "sample" }));
+function buildSampleFromMenu_() { return openFor("sample"); }
+function selfCheckFromMenu_() { return openFor("self-check"); }
+function openFor(about) {
+	const outcome = guarded(() => openPage({ page: "sidebar", about }));
 	if (!outcome.ok) tell(outcome.problem.message);
 }
 function checkAgainFromMenu_() {
 	const outcome = guarded(checkAgain);
 	tell(outcome.ok ? hostWords.checkedAgain(outcome.value) : outcome.problem.message);
 }
-var tell = (message) => {
+function tell(message) {
 	openSpreadsheet().toast(message, hostWords.title);
-};
+}
 
 // src/host/main.ts
 var endpoints_ = {
-	readBook: (version, wish) => asked(version, readReadWish(wish), (read2) => done(readBook(openSpreadsheet(), read2))),
-	applySheet: (version, wish) => asked(version, readApplyWish(wish), (read2) => writing(read2, (spreadsheet) => applyCall(spreadsheet, read2))),
-	writeCells: (version, wish) => asked(
-		version,
-		readCellsWish(wish),
-		(read2) => readingOf(writing(read2, (spreadsheet) => writeCells(spreadsheet, read2)))
-	),
-	putAside: (version, wish) => asked(
+	readBook: function(version, wish) { return asked(version, readReadWish(wish), (read2) => onDesk((file2) => done(readBook(file2, read2)))); },
+	applySheet: function(version, wish) { return asked(version, readApplyWish(wish), (read2) => writing(read2, (file2) => applyCall(file2, read2))); },
+	writeCells: function(version, wish) { return asked(version, readCellsWish(wish), (read2) => readingOf(writing(read2, (file2) => writeCells(file2, read2)))); },
+	putAside: function(version, wish) { return asked(
 		version,
 		readAsideWish(wish),
 		(read2) => readingOf(
-			writing(read2, (spreadsheet) => {
-				putAside({ spreadsheet, sheetId: read2.sheetId, keptName: read2.keptName });
-				afterStep(spreadsheet, read2);
+			writing(read2, (file2) => {
+				putAside({ file: file2, sheetId: read2.sheetId, keptName: read2.keptName });
+				afterStep(file2, read2);
 				return done({});
 			})
 		)
-	),
-	emptyFile: (version, wish) => asked(version, readEmptyFileWish(wish), (read2) => writing(read2, (spreadsheet) => emptyFile(spreadsheet, read2))),
-	show: (version, wish) => asked(version, readShowWish(wish), show),
-	openPage: (version, wish) => asked(version, readPageWish(wish), openPage),
-	checkAgain: (version) => asked(version, {}, checkAgain)
+	); },
+	emptyFile: function(version, wish) { return asked(version, readEmptyFileWish(wish), (read2) => writing(read2, (file2) => emptyFile(file2, read2))); },
+	show: function(version, wish) { return asked(version, readShowWish(wish), show); },
+	openPage: function(version, wish) { return asked(version, readPageWish(wish), openPage); },
+	checkAgain: function(version) { return asked(version, {}, checkAgain); },
+	tryHost: (function(first, ...rest) { return (
+		// Every name that the page may call is one that a cell may call: this one tells a cell what it was given.
+		typeof first === "string" ? inCell(first, rest) : asked(first, readTrialWish(rest[0]), tryHost)
+	); })
 };
 function asked(version, wish, work) {
 	return guarded(() => {
@@ -12476,8 +13106,8 @@ function asked(version, wish, work) {
 		return wish === void 0 ? problem(hostWords.oddWish) : work(wish);
 	});
 }
-var readingOf = (outcome) => outcome.ok ? done(outcome.value.reading) : outcome;
-return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_ };
+function readingOf(outcome) { return outcome.ok ? done(outcome.value.reading) : outcome; }
+return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_, selfCheckFromMenu_ };
 },
 // Part onEdit: host/dayOf, host/notePollDay, host/onEdit
 "onEdit"(part) {
@@ -12485,7 +13115,7 @@ const { cellText, classColumns, classMarker, countedColumn, countedEntry, pollCo
 
 
 // src/host/dayOf.ts
-var dayOf = (spreadsheet, moment) => Utilities.formatDate(new Date(moment), spreadsheet.getSpreadsheetTimeZone(), "yyyy-MM-dd");
+function dayOf(spreadsheet, moment) { return Utilities.formatDate(new Date(moment), spreadsheet.getSpreadsheetTimeZone(), "yyyy-MM-dd"); }
 
 // src/host/notePollDay.ts
 function notePollDay({ range }) {
@@ -12504,38 +13134,47 @@ function notePollDay({ range }) {
 }
 
 // src/host/onEdit.ts
+var earlierEntry = classColumns.entry - 1;
 function onEdit_(event) {
 	try {
 		const first = event.range.getColumn();
-		if (first === classColumns.entry) countTries(event);
-		else if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
+		if (first === classColumns.entry || first === earlierEntry) {
+			if (countTries(event)) return;
+		}
+		if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
 	} catch {
 	}
 }
 function countTries({ range }) {
-	const last = range.getLastColumn();
-	if (last > classColumns.who) return;
+	const shift = classColumns.entry - range.getColumn();
+	if (range.getLastColumn() > classColumns.who - shift) return false;
 	const sheet = range.getSheet();
-	if (cellText(sheet.getRange(1, classColumns.key).getValue()) !== classMarker) return;
-	const firstRow = range.getRow();
-	const rowCount = range.getNumRows();
-	countRows({ sheet, firstRow, rowCount });
+	if (cellText(sheet.getRange(1, classColumns.key - shift).getValue()) !== classMarker) return false;
+	countRows({ sheet, firstRow: range.getRow(), rowCount: range.getNumRows(), shift });
+	return true;
 }
-function countRows({ sheet, firstRow, rowCount }) {
-	const rows = sheet.getRange(firstRow, 1, rowCount, countedColumn).getValues();
+function countRows({
+	sheet,
+	firstRow,
+	rowCount,
+	shift
+}) {
+	const counted = countedColumn - shift;
+	const rows = sheet.getRange(firstRow, 1, rowCount, counted).getValues();
+	const textIn = (cells, column) => cellText(cells[column - shift - 1]);
 	const now = /* @__PURE__ */ new Date();
 	let run;
 	const write = () => {
 		if (run === void 0) return;
-		sheet.getRange(run.row, classColumns.tries, run.counts.length, 2).setValues(run.counts);
-		sheet.getRange(run.row, countedColumn, run.entries.length, 1).setValues(run.entries);
+		sheet.getRange(run.row, classColumns.tries - shift, run.counts.length, 2).setValues(run.counts);
+		sheet.getRange(run.row, counted, run.entries.length, 1).setValues(run.entries);
 		run = void 0;
 	};
 	rows.forEach((cells, index) => {
-		const entry = cellText(cells[classColumns.entry - 1]);
-		const tries = cells[classColumns.tries - 1];
-		const isStep = cellText(cells[classColumns.key - 1]) !== "" && cellText(cells[classColumns.step - 1]) !== "";
-		const isNew = entry !== "" && cellText(cells[countedColumn - 1]) !== countedEntry(entry);
+		const entry = textIn(cells, classColumns.entry);
+		const tries = cells[classColumns.tries - shift - 1];
+		const isStep = textIn(cells, classColumns.key) !== "" && textIn(cells, classColumns.step) !== "";
+		const isNew = entry !== "" && textIn(cells, countedColumn) !== countedEntry(entry);
 		const isCount = typeof tries === "number" || cellText(tries) === "";
 		if (!isStep || !isNew || !isCount) {
 			write();
@@ -12557,9 +13196,9 @@ const { hostWords, ui } = part("host/words");
 // src/host/onOpen.ts
 function onOpen_() {
 	const { menu, title } = hostWords;
-	ui().createMenu(title).addItem(menu.openSidebar, "openSidebar").addItem(menu.buildSample, "buildSampleFromMenu").addItem(menu.checkAgain, "checkAgainFromMenu").addToUi();
+	ui().createMenu(title).addItem(menu.openSidebar, "openSidebar").addItem(menu.buildSample, "buildSampleFromMenu").addItem(menu.checkAgain, "checkAgainFromMenu").addItem(menu.selfCheck, "selfCheckFromMenu").addToUi();
 }
-var onInstall_ = () => onOpen_();
+function onInstall_() { return onOpen_(); }
 return { onInstall_, onOpen_ };
 },
 	};
@@ -12646,7 +13285,7 @@ function PARTICLECOUNT(moles) {
  * Ions that one formula unit gives in water.
  *
  * @param {string} formula formula of the substance that is dissolved
- * @return a table with a heading row; the column of notes stands there where there is something to note
+ * @return a table with a heading row, and a column of notes if there is something to note
  * @customfunction
  */
 function IONS(formula) {
@@ -12682,7 +13321,7 @@ function MOLARITY(formula, grams, volume, purity_percent) {
 }
 
 /**
- * Volume of solution that a weighed solid makes.
+ * Volume of solution that a weighed solid is enough for.
  *
  * @param {string} formula formula of the solid, hydrate included
  * @param {number|string} grams mass of solid weighed (g)
@@ -12735,7 +13374,7 @@ function DILUTIONVOLUME(stock_molarity, target_molarity, target_volume) {
 }
 
 /**
- * Volume of solvent that makes up a dilution, volumes taken as additive.
+ * Volume of solvent to add for a dilution, volumes taken as additive.
  *
  * @param {number|string} stock_molarity concentration of the stock (mol/L)
  * @param {number|string} target_molarity concentration wanted (mol/L)
@@ -12761,7 +13400,7 @@ function DILUTIONMOLARITY(stock_molarity, stock_volume, final_volume) {
 }
 
 /**
- * Final volume to which a portion of stock is filled up.
+ * Final volume to dilute a portion of stock to.
  *
  * @param {number|string} stock_molarity concentration of the stock (mol/L)
  * @param {number|string} stock_volume volume of stock taken (mL)
@@ -12778,9 +13417,9 @@ function DILUTEDVOLUME(stock_molarity, stock_volume, target_molarity) {
  *
  * @param {number|string} stock_molarity concentration of the stock (mol/L)
  * @param {number|string} factor how many times each stage is diluted, more than 1
- * @param {number|string} stages how many dilutions follow each other
+ * @param {number|string} stages number of dilutions, one after the other
  * @param {number|string} final_volume optional: final volume of each stage; adds the two columns of volumes (mL)
- * @return a table with a heading row, one row for each stage; the volumes stand there where final_volume is given
+ * @return a table with a heading row, one row for each stage; the volumes are there if final_volume is given
  * @customfunction
  */
 function SERIALDILUTION(stock_molarity, factor, stages, final_volume) {
@@ -12830,10 +13469,10 @@ function MOLEFRACTION(formula_1, grams_1, formula_2, grams_2) {
 }
 
 /**
- * How far a measured value lies from an accepted one, in percent of the accepted one.
+ * Difference of a measured value from the accepted one, as a percentage of the accepted one.
  *
  * @param {number|string} measured the measured value, with or without a unit
- * @param {number|string} accepted the accepted value; without a unit it counts in that of the measured one
+ * @param {number|string} accepted the accepted value; without a unit, in that of the measured one
  * @param {boolean} signed optional: TRUE keeps the sign of measured − accepted; without sign if left out
  * @return %, not rounded, absolute unless signed is TRUE
  * @customfunction
@@ -12843,10 +13482,10 @@ function PERCENTERROR(measured, accepted, signed) {
 }
 
 /**
- * How far two values of equal standing lie apart, in percent of their mean.
+ * Difference of two values, as a percentage of their mean.
  *
  * @param {number|string} first one value, with or without a unit
- * @param {number|string} second the other value; without a unit it counts in that of the first
+ * @param {number|string} second the other value; without a unit, in that of the first
  * @return %, not rounded
  * @customfunction
  */
@@ -12855,7 +13494,7 @@ function PERCENTDIFFERENCE(first, second) {
 }
 
 /**
- * How many significant figures a number is typed with.
+ * Number of significant figures in a number as typed.
  *
  * @param {number|string} number_as_text the number as text such as "0.0750"; a number cell has lost its trailing zeros
  * @return the count
@@ -12866,7 +13505,7 @@ function SIGFIGS(number_as_text) {
 }
 
 /**
- * A number rounded to so many significant figures, as text that keeps its zeros.
+ * A number rounded to a given number of significant figures, as text that keeps its zeros.
  *
  * @param {number|string} value the number
  * @param {number|string} figures how many significant figures
@@ -12910,13 +13549,13 @@ function MOLARITYUNCERTAINTY(formula, grams, volume, balance_tolerance, flask_to
 }
 
 /**
- * Judges an entry against a target.
+ * Checks an entry against a target.
  *
  * @param {number|string} entry what was typed, with or without a unit
  * @param {number|string} target the right value, with or without a unit
- * @param {number|string} tolerance_percent optional: share of the target that counts as on target; honest rounding decides if left out (%)
+ * @param {number|string} tolerance_percent optional: how far off may count as on target, in percent; honest rounding decides if left out (%)
  * @param {number|string} figures optional: significant figures asked for, 1 to 15; 3 if left out
- * @return a row: status, what to look at
+ * @return a row: status, feedback
  * @customfunction
  */
 function CHECKENTRY(entry, target, tolerance_percent, figures) {
@@ -12924,7 +13563,7 @@ function CHECKENTRY(entry, target, tolerance_percent, figures) {
 }
 
 /**
- * Judges an entry of a step and names the likely reason where it is wrong.
+ * Checks the entry of a step and, where it is not right, names the likely slip.
  *
  * @param {string} quantity what is asked for, such as mass of solute
  * @param {range} given given numbers in two columns, name and value
@@ -12948,7 +13587,7 @@ function CHECKSTEP(quantity, given, entry, figures, atomic_weight_decimals) {
  * @param {range} entries the team's entries, of the same height
  * @param {range} help_wanted optional: help wanted in each row, 0 to 3, of the same height
  * @param {range} own_hints optional: the teacher's own hints and links, as the Help sheet has them
- * @return three columns of text as high as the steps: check, what to look at, hint
+ * @return three columns of text as high as the steps: check, feedback, hint
  * @customfunction
  */
 function CHECKTEAM(given_names, given_values, settings, steps, entries, help_wanted, own_hints) {
@@ -12969,7 +13608,7 @@ function HINTSTEP(quantity, given, level) {
 }
 
 /**
- * What a substance or a solution of it can do, and what to do about it.
+ * Hazards of a substance or its solution, and what to do about them.
  *
  * @param {string} formula formula of the substance as it stands in the bottle, or its name, such as glucose
  * @param {number|string} mass_percent optional: grams of the substance in 100 g of a solution in water; as it is sold if left out (%)
@@ -12980,7 +13619,7 @@ function CAUTIONS(formula, mass_percent) {
 	return Labrow.callFunction_('CAUTIONS', [formula, mass_percent]);
 }
 
-// Triggers, menu items, and calls from the sidebar.
+// Triggers and menu items; last of all what the sidebar calls.
 /** Adds the menu when the file is opened. */
 function onOpen(event) {
 	return Labrow.part_("onOpen").onOpen_(event);
@@ -13011,42 +13650,43 @@ function checkAgainFromMenu() {
 	return Labrow.part_("desk").checkAgainFromMenu_();
 }
 
-/** Called from the sidebar. */
+/** Menu: tries out what this file lets the script do. */
+function selfCheckFromMenu() {
+	return Labrow.part_("desk").selfCheckFromMenu_();
+}
+
 function readBook(...request) {
 	return Labrow.part_("desk").endpoints_.readBook(...request);
 }
 
-/** Called from the sidebar. */
 function applySheet(...request) {
 	return Labrow.part_("desk").endpoints_.applySheet(...request);
 }
 
-/** Called from the sidebar. */
 function writeCells(...request) {
 	return Labrow.part_("desk").endpoints_.writeCells(...request);
 }
 
-/** Called from the sidebar. */
 function putAside(...request) {
 	return Labrow.part_("desk").endpoints_.putAside(...request);
 }
 
-/** Called from the sidebar. */
 function emptyFile(...request) {
 	return Labrow.part_("desk").endpoints_.emptyFile(...request);
 }
 
-/** Called from the sidebar. */
 function show(...request) {
 	return Labrow.part_("desk").endpoints_.show(...request);
 }
 
-/** Called from the sidebar. */
 function openPage(...request) {
 	return Labrow.part_("desk").endpoints_.openPage(...request);
 }
 
-/** Called from the sidebar. */
 function checkAgain(...request) {
 	return Labrow.part_("desk").endpoints_.checkAgain(...request);
+}
+
+function tryHost(...request) {
+	return Labrow.part_("desk").endpoints_.tryHost(...request);
 }

@@ -2,6 +2,7 @@
 import { randomInt } from 'node:crypto';
 import { join } from 'node:path';
 import { prepare, root, run, runTypeScript, stop } from './prepare.mjs';
+import { projects } from './projects.mjs';
 
 const usage = 'npm run deep -- [seed] [--mutation]';
 const [typed, ...others] = process.argv.slice(2).filter((argument) => argument !== '--mutation');
@@ -17,6 +18,10 @@ const tool = (bin, ...args) => run(process.execPath, [join(root, 'node_modules',
 /** @type {[string, () => number][]} */
 const stages = [
   [
+    'types, each project with all that it imports',
+    () => projects.map((project) => tool('typescript/bin/tsc', '-p', project, '--pretty')).find(Boolean) ?? 0,
+  ],
+  [
     'tests in their long form',
     () => {
       Object.assign(process.env, { LABROW_DEEP: '1', LABROW_SEED: String(seed) });
@@ -24,13 +29,17 @@ const stages = [
       return tool('vitest/vitest.mjs', 'run', '--config', '.vitest.config.ts', '--maxWorkers', '100%', ...left);
     },
   ],
+  [
+    'browser tests in their long form',
+    () => tool('vitest/vitest.mjs', 'run', '--config', '.vitest.config.ts', '--maxWorkers', '100%', 'browser.test'),
+  ],
   ['students over 11,000 generated plans', () => runTypeScript('scripts/simulate.ts', ['11000', String(seed)])],
   ['500,000 hostile texts', () => runTypeScript('scripts/fuzz.ts', ['500000', String(seed)])],
   ...(process.argv.includes('--mutation')
     ? [
         /** @type {[string, () => number]} */ ([
           'mutants',
-          () => tool('@stryker-mutator/core/bin/stryker.js', 'run', 'scripts/mutation.config.mjs'),
+          () => run(process.execPath, [join(root, 'scripts/mutation.mjs')]),
         ]),
       ]
     : []),

@@ -1,4 +1,5 @@
 import { existsSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
 import { stop } from './prepare.mjs';
 
 const places = [
@@ -22,3 +23,5 @@ export function findBrowser() {
       : 'the browser tests need Chromium. On Debian or Ubuntu run “apt-get install chromium”; elsewhere set LABROW_BROWSER to its path.',
   );
 }
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) findBrowser();

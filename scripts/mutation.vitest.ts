@@ -1,14 +1,17 @@
 import { defineConfig } from 'vitest/config';
+import { mutatedRoom } from './mutationRooms.mjs';
 
-const rooms = ['chemistry', 'measurement', 'errors', 'lab', 'workbook', 'desk'];
+const { tests, without = [] } = mutatedRoom();
 
-/** The tests of the rooms that are mutated, without those that only repeat: random texts, and whole simulated classes. */
+/** The tests of the room that is mutated, without those that only repeat: random texts, and whole simulated classes. */
 export default defineConfig({
   test: {
-    include: rooms.map((room) => `tests/${room}/**/*.test.ts`),
-    exclude: ['tests/lab/simulation.test.ts'],
+    include: tests.map((room) => `tests/${room}/**/*.test.ts`),
+    exclude: without,
     globalSetup: ['tests/globalSetup.ts'],
     setupFiles: ['tests/setup.ts'],
+    // One set of modules for all files of a run: reading them anew for each file would be most of what a mutant costs.
+    isolate: false,
     // A property is tried a few times for each mutant, not hundreds of times: a law that breaks, breaks soon.
     env: { LABROW_MOST_CASES: '20' },
     testNamePattern: /^(?!.*random and mutated)/,

@@ -49,7 +49,7 @@ function shownEntries(host: StandIn) {
     { step: 'cautions read', text: 'yes, KBr', check: 'on target' },
   ];
 }
-const columns = { entry: 2, check: 4, step: 12 };
+const columns = { entry: 3, check: 5, step: 13 };
 
 /** Types the entries as a student does, and makes sure that each gets the answer it is there for. */
 function typeEntries(host: StandIn): void {
@@ -111,7 +111,7 @@ try {
   await teacher.getByRole('button', { name: 'Labrow' }).click();
   await teacher.getByRole('menuitem', { name: 'Open the sidebar' }).click();
   const sidebar = teacher.frameLocator('iframe');
-  await sidebar.getByRole('navigation').getByRole('button', { name: 'Class now' }).click();
+  await sidebar.getByRole('navigation').getByRole('button', { name: 'In class' }).click();
   await sidebar.getByText('Talk to first').first().waitFor();
   await take(teacher, 'class.png');
   const student = await openWindow(browser, `${server.url}/?seat=student`, { width: 1180, height: 1160 });

@@ -1,9 +1,10 @@
-// `npm test`: installs on first use, then every check, the quickest first; each failure says what puts it right.
+// `npm test`: installs on first use, then every check, side by side so that no core stands idle; each failure says what
+// puts it right.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import { prepare, root, run, stop } from './prepare.mjs';
+import { prepare, root, stop } from './prepare.mjs';
 
 prepare();
 
@@ -13,86 +14,99 @@ mkdirSync(cache, { recursive: true });
 /** Wall time in seconds, for reading only. @param {number} from */
 const seconds = (from) => `${((performance.now() - from) / 1000).toFixed(0)} s`;
 
-const projects = ['tests', 'scripts', 'src/preview', 'src/host', 'src/sidebar', '.', 'src/preview/page'];
-/** Each alone, the longest first, so that no core stands idle at the end. @type {[string, string[], string][]} */
-const checks = [
-  ...projects.map(
-    (project) =>
-      /** @type {[string, string[], string]} */ ([
-        `types in ${project}`,
-        [
-          'typescript/bin/tsc',
-          ...['-p', project, '--pretty', '--incremental'],
-          // What has not changed since the last run is not read again.
-          ...['--tsBuildInfoFile', join(cache, 'types', `${project.replaceAll('/', '-')}.tsbuildinfo`)],
-        ],
-        'mend the types named above',
-      ]),
-  ),
-  [
-    'format and lint',
-    ['@biomejs/biome/bin/biome', 'check', '.', '--colors=force'],
-    'run “npm run format”, then mend what is left',
+const cores = availableParallelism();
+const browsers = 'tests/**/*.browser.test.ts';
+/** Rooms whose tests only call functions: they may share one process, which spares loading the sources for each file. */
+const pure = ['chemistry', 'desk', 'errors', 'functions', 'lab', 'measurement', 'preview/page', 'sidebar', 'workbook'];
+const pureFolders = pure.map((room) => `tests/${room}/`);
+
+/** @typedef {{ readonly name: string, readonly args: readonly string[], readonly remedy: string, readonly aloud?: boolean }} Check */
+
+/** Tests as one run of Vitest. @param {string} name @param {number} workers @param {readonly string[]} which @returns {Check} */
+const tests = (name, workers, which) => ({
+  name,
+  args: [
+    'vitest/vitest.mjs',
+    ...['run', '--config', '.vitest.config.ts', '--maxWorkers', String(workers)],
+    ...['--reporter', 'default', '--reporter', 'json', '--outputFile.json', reportOf(name)],
+    ...which,
   ],
-  ['unused files, exports and packages', ['knip/bin/knip.js', '--no-progress'], 'remove what is named above'],
+  remedy: 'the lines above say which',
+  aloud: true,
+});
+/** @param {string} name */
+const reportOf = (name) => join(cache, `${name.replaceAll(' ', '-')}.json`);
+
+const half = Math.ceil(cores / 2);
+const pureTests = tests('tests of pure functions', half, ['--no-isolate', '--exclude', browsers, ...pureFolders]);
+const otherTests = tests('tests of workbook and preview', half, [
+  ...['--exclude', browsers],
+  ...pureFolders.flatMap((folder) => ['--exclude', `${folder}**`]),
+]);
+const browserTests = tests('browser tests', cores, ['browser.test']);
+
+/** What takes longest goes beside everything else. @type {readonly (readonly Check[])[]} */
+const lanes = [
+  [
+    { name: 'types', args: [join(root, 'scripts/checkTypes.mjs')], remedy: 'mend the types named above' },
+    {
+      name: 'format and lint',
+      args: ['@biomejs/biome/bin/biome', 'check', '.', '--colors=force'],
+      remedy: 'run “npm run format”, then mend what is left',
+    },
+    {
+      name: 'unused files, exports and packages',
+      args: ['knip/bin/knip.js', '--no-progress'],
+      remedy: 'remove what is named above',
+    },
+    otherTests,
+    pureTests,
+  ],
+  [
+    { name: 'a browser', args: [join(root, 'scripts/findBrowser.mjs')], remedy: 'the line above says how to get one' },
+    browserTests,
+  ],
 ];
 
-/** Runs a tool and hands back its exit code and what it said. @param {string[]} args */
-const heard = ([bin = '', ...args]) =>
+/**
+ * Runs a tool and hands back its exit code and what it said; tests are heard as they go.
+ * @param {Check} check
+ */
+const heard = ({ args: [bin = '', ...args], aloud }) =>
   new Promise((/** @type {(outcome: { code: number, said: string }) => void} */ resolve) => {
-    const child = spawn(process.execPath, [join(root, 'node_modules', bin), ...args], { cwd: root });
+    const env = process.stdout.isTTY ? { ...process.env, FORCE_COLOR: '1' } : process.env;
+    const path = bin.startsWith(root) ? bin : join(root, 'node_modules', bin);
+    const child = spawn(process.execPath, [path, ...args], { cwd: root, env });
     let said = '';
-    for (const stream of [child.stdout, child.stderr]) stream.on('data', (text) => (said += text));
+    for (const stream of [child.stdout, child.stderr]) {
+      stream.on('data', (text) => {
+        if (aloud) process.stdout.write(text);
+        else said += text;
+      });
+    }
     child.on('close', (code) => resolve({ code: code ?? 1, said }));
   });
 
 /** @type {string[]} */
 const broken = [];
-const waiting = [...checks];
-const checkNext = async () => {
-  for (let next = waiting.shift(); next; next = waiting.shift()) {
-    const [name, args, remedy] = next;
-    const from = performance.now();
-    const { code, said } = await heard(args);
-    console.log(`labrow: ${name} ${code === 0 ? '✓' : '✗'} ${seconds(from)}`);
-    if (code === 0) continue;
-    console.log(said);
-    broken.push(`${name} failed: ${remedy}.`);
-  }
-};
-await Promise.all(Array.from({ length: availableParallelism() }, checkNext));
-if (broken.length > 0) stop(broken.join('\nlabrow: '));
-
-const browsers = 'tests/**/*.browser.test.ts';
-const { findBrowser } = await import('./findBrowser.mjs');
-/** @type {{ passed: number, failed: number }} */
 const total = { passed: 0, failed: 0 };
-for (const [name, args] of /** @type {[string, string[]][]} */ ([
-  ['unit and integration tests', ['--exclude', browsers]],
-  ['browser tests', ['browser.test']],
-])) {
-  console.log(`labrow: ${name} …`);
-  if (name === 'browser tests') findBrowser();
-  const from = performance.now();
-  const report = join(cache, `${name.split(' ')[0]}.json`);
-  rmSync(report, { force: true });
-  const code = run(process.execPath, [
-    join(root, 'node_modules/vitest/vitest.mjs'),
-    ...['run', '--config', '.vitest.config.ts'],
-    // Every test waits for a state and none for a clock, so every core may work.
-    ...['--maxWorkers', '100%'],
-    ...['--reporter', 'default', '--reporter', 'json', '--outputFile.json', report],
-    ...args,
-  ]);
-  if (existsSync(report)) {
-    const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(report, 'utf8'));
-    total.passed += numPassedTests;
-    total.failed += numFailedTests;
-  }
-  console.log(`labrow: ${name} ${code === 0 ? '✓' : '✗'} ${seconds(from)}`);
-  if (code !== 0) {
-    console.log(`\n${total.passed} passed, ${total.failed} failed`);
-    stop(`${name} failed; the lines above say which.`);
-  }
-}
+for (const { name } of [pureTests, otherTests, browserTests]) rmSync(reportOf(name), { force: true });
+await Promise.all(
+  lanes.map(async (checks) => {
+    for (const check of checks) {
+      const from = performance.now();
+      const { code, said } = await heard(check);
+      console.log(`labrow: ${check.name} ${code === 0 ? '✓' : '✗'} ${seconds(from)}`);
+      if (existsSync(reportOf(check.name))) {
+        const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(reportOf(check.name), 'utf8'));
+        total.passed += numPassedTests;
+        total.failed += numFailedTests;
+      }
+      if (code === 0) continue;
+      if (said) console.log(said);
+      broken.push(`${check.name} failed: ${check.remedy}.`);
+    }
+  }),
+);
 console.log(`\n${total.passed} passed, ${total.failed} failed`);
+if (broken.length > 0) stop(broken.join('\nlabrow: '));

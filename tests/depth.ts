@@ -11,3 +11,9 @@ const most = Number(process.env.LABROW_MOST_CASES ?? Infinity);
 /** How many cases to draw: few in `npm test`, many in `npm run deep`. */
 export const cases = ({ short, deep }: { readonly short: number; readonly deep: number }): number =>
   Math.min(isDeep ? deep : short, most);
+
+/**
+ * Light and dark (true) for a view that looks alike in both: one of them in `npm test`, in turn over the views, and both
+ * in `npm run deep`.
+ */
+export const themes = (view: number): readonly boolean[] => (isDeep ? [false, true] : [view % 2 === 1]);

@@ -52,7 +52,7 @@ export async function codeFile(
 function withTabs(code: string): string {
   const texts: { from: number; to: number }[] = [];
   const program = parse(code, {
-    ecmaVersion: 2019,
+    ecmaVersion: 2020,
     sourceType: 'script',
     onToken: ({ type, start, end }) => {
       if (type.label === 'template') texts.push({ from: start, to: end });

@@ -1,7 +1,13 @@
 import { readdirSync } from 'node:fs';
 import { basename, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { type ImportDeclaration, type Node, parse } from 'acorn';
+import {
+  type ArrowFunctionExpression,
+  type ImportDeclaration,
+  type Node,
+  parse,
+  type VariableDeclaration,
+} from 'acorn';
 import { build, type Metafile, type Plugin } from 'esbuild';
 
 /** A piece of the script: a function that runs when something first asks for it. */
@@ -74,6 +80,7 @@ async function bundled(root: string, doors: readonly Door[]) {
     splitting: true,
     format: 'esm',
     target: 'es2019',
+    supported: { 'optional-chain': true },
     charset: 'utf8',
     platform: 'neutral',
     mainFields: ['module', 'main'],
@@ -152,10 +159,16 @@ const doorsOf = (root: string, doors: readonly Door[]): Plugin => ({
   },
 });
 
-/** Turns a chunk's imports into requests for parts, and its exports into what it returns. */
+interface Edit {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+/** Turns a chunk's imports into requests for parts, its exports into what it returns, and its arrows into functions. */
 function bodyOf(chunk: string, nameOf: (file: string) => string): string {
-  const program = parse(chunk, { ecmaVersion: 2019, sourceType: 'module' });
-  const edits: { start: number; end: number; text: string }[] = [];
+  const program = parse(chunk, { ecmaVersion: 2020, sourceType: 'module' });
+  const edits: Edit[] = [];
   const exported: string[] = [];
   for (const node of program.body) {
     if (node.type === 'ImportDeclaration') {
@@ -166,6 +179,7 @@ function bodyOf(chunk: string, nameOf: (file: string) => string): string {
       const fields = names.map(([local, outside]) => (local === outside ? local : `${outside}: ${local}`));
       edits.push({ start: node.start, end: node.end, text: `return { ${fields.join(', ')} };` });
     } else if (/^Export/.test(node.type)) throw new Error(`A part cannot hold ${node.type}.`);
+    else edits.push(...asFunctions(node, chunk));
   }
   const changed = reassigned(program, new Set(exported));
   // Parts hand over values when they are compiled; one that changes later would be stale in the others.
@@ -173,6 +187,45 @@ function bodyOf(chunk: string, nameOf: (file: string) => string): string {
   let body = chunk;
   for (const { start, end, text } of edits.reverse()) body = body.slice(0, start) + text + body.slice(end);
   return body.trim();
+}
+
+/**
+ * Arrows that stand in no other function, as functions: V8 passes over the body of a function in a part until it is
+ * called, but reads the body of an arrow each time that the part is run. A declaration where the arrow has a name.
+ */
+function asFunctions(node: unknown, chunk: string): Edit[] {
+  if (Array.isArray(node)) return node.flatMap((item) => asFunctions(item, chunk));
+  if (typeof node !== 'object' || node === null) return [];
+  const { type } = node as { type?: string };
+  if (type === 'FunctionDeclaration' || type === 'FunctionExpression') return [];
+  if (type === 'ArrowFunctionExpression') return functionFor(node as ArrowFunctionExpression, 'function', chunk);
+  if (type === 'VariableDeclaration') {
+    const { declarations, start, end } = node as VariableDeclaration;
+    const [only, another] = declarations;
+    if (only?.init?.type === 'ArrowFunctionExpression' && only.id.type === 'Identifier' && another === undefined) {
+      return functionFor(only.init, `function ${only.id.name}`, chunk).map((edit) => ({ ...edit, start, end }));
+    }
+  }
+  return Object.values(node).flatMap((below) => asFunctions(below, chunk));
+}
+
+function functionFor(arrow: ArrowFunctionExpression, head: string, chunk: string): Edit[] {
+  // An arrow has the `this` of what stands around it.
+  if (arrow.async || holdsThis(arrow.body)) return [];
+  const argumentsTaken = arrow.params.map(({ start, end }) => chunk.slice(start, end)).join(', ');
+  const { body: inside } = arrow;
+  const isObject = inside.type === 'ObjectExpression';
+  const from = isObject ? inside.start : chunk.lastIndexOf('=>', inside.start) + 2;
+  const body = chunk.slice(from, isObject ? inside.end : arrow.end).trim();
+  const block = arrow.expression ? `{ return ${body}; }` : body;
+  return [{ start: arrow.start, end: arrow.end, text: `${head}(${argumentsTaken}) ${block}` }];
+}
+
+function holdsThis(node: unknown): boolean {
+  if (Array.isArray(node)) return node.some(holdsThis);
+  if (typeof node !== 'object' || node === null) return false;
+  const { type } = node as { type?: string };
+  return type === 'ThisExpression' || Object.values(node).some(holdsThis);
 }
 
 function requestOf({ source, specifiers }: ImportDeclaration, nameOf: (file: string) => string): string {

@@ -26,7 +26,8 @@ export interface FuzzReport {
 
 function errorFault(error: ChemError): string | undefined {
   const text = errorText(error);
-  if (!/^Expected [\s\S]+, received [\s\S]+\. [\s\S]+$/.test(text)) return `not in three parts: ${text}`;
+  if (!/^[A-Z“‘\d-][\s\S]*[.:] [\s\S]*[.?]$/.test(text) || /^Expected /.test(text))
+    return `no sentence and advice: ${text}`;
   if (text.length > 330) return `${text.length} characters: ${text}`;
   if (!shortErrorText(error).startsWith('⚠ ')) return `short form: ${shortErrorText(error)}`;
   return /undefined|\[object/.test(text.replace(error.received, '')) ? `a hole: ${text}` : undefined;

@@ -37,13 +37,16 @@ function factor(from: string, base: string): string {
 
 export function unitsSource(): string {
   const kinds = Object.entries(wanted).map(([kind, { base, units }]) => {
-    const rows = Object.entries(units).map(([spelling, expression]) => `${spelling}|${factor(expression, base)}`);
+    const rows = Object.entries(units).map(([spelling, expression]) => {
+      const plain = spelling.normalize('NFKC');
+      return [spelling, factor(expression, base), ...(plain === spelling ? [] : [plain])].join('|');
+    });
     return `  ${kind}: '${rows.join(' ')}',`;
   });
   return [
     '// Generated from the unit definitions of mathjs by `npm run build`; edit scripts/generate/units.ts instead.',
     '',
-    '/** By kind: each unit with its factor to the default unit of the kind, as decimal text. */',
+    '/** By kind: each unit with its factor to the default unit of the kind, as decimal text, and its plain spelling. */',
     'export const unitTable = {',
     ...kinds,
     '} as const;',

@@ -7,11 +7,12 @@ import type { TeamSoFar } from './rightEntry.ts';
 
 /** What is right in a row that asks for no number; blank where nothing is judged. */
 export function otherEntry(step: Step, givens: TeamSoFar['givens']): string {
+  const whose = { step: step.id, key: givens.key ?? '' };
   switch (step.kind) {
     case 'ordered':
-      return lettersInOrder(step.procedure).join(' ');
+      return lettersInOrder(step.procedure, whose).join(' ');
     case 'chosen':
-      return letterOfOption(step.question, questionByName(step.question).right);
+      return letterOfOption(step.question, questionByName(step.question).right, whose);
     case 'ticked':
       return tickTexts.answer(givens[step.substance.formula] ?? '');
     default:

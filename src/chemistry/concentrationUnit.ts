@@ -78,8 +78,8 @@ export function readConcentrationUnit(cell: CellValue, argument: string): Result
     return failure({
       code: 'percent-unclear',
       argument,
-      expected: 'one kind of percentage',
-      received: `${quoted(cell)}, which could be % w/w or % w/v`,
+      expected: '% w/w or % w/v',
+      received: quoted(cell),
       advice: 'Type % w/w for grams in 100 g, or % w/v for grams in 100 mL.',
     });
   }

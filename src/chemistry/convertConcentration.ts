@@ -114,9 +114,9 @@ function missing(isMissing: boolean, argument: 'formula' | 'density', { from, to
   return {
     code: 'conversion-needs',
     argument,
-    expected: argument === 'formula' ? 'a formula such as KBr' : 'the density of the solution, such as 1.05 g/mL,',
+    expected: argument === 'formula' ? 'a formula such as KBr' : 'a density such as 1.05 g/mL',
     received: 'nothing',
-    advice: `From ${from.symbol} to ${to.symbol} the ${argument === 'formula' ? 'molar mass' : 'density'} is needed: type it.`,
+    advice: `Converting ${from.symbol} to ${to.symbol} needs the ${argument === 'formula' ? 'molar mass' : 'density of the solution'}.`,
     brief: argument,
   };
 }
@@ -127,5 +127,5 @@ const soluteOverWhole = (value: number, { symbol }: ConcentrationUnit): Result<n
     argument: 'value',
     expected: 'no more solute than solution',
     received: `${quoted(value)} ${symbol}`,
-    advice: 'Look at the units, the density and the powers of ten.',
+    advice: 'Check the units, the density and the powers of ten.',
   });

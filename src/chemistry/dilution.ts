@@ -20,7 +20,7 @@ export function dilutionError({ stock, target }: Pick<Dilution, 'stock' | 'targe
   return {
     code: 'target-not-below-stock',
     argument: 'target_molarity',
-    expected: `less than the stock, ${quoted(stock)} mol/L`,
+    expected: `${quoted(stock)} mol/L`,
     received: `${quoted(target)} mol/L`,
     advice: 'Use a stronger stock, or swap the two cells.',
   };

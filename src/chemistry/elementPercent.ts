@@ -1,7 +1,7 @@
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { composition } from './composition.ts';
-import { elementOf, elements } from './elements.ts';
+import { allElements, elementBySymbol, elementOf } from './elements.ts';
 import type { Formula } from './formula.ts';
 import { readFormula } from './readFormula.ts';
 
@@ -17,17 +17,17 @@ export function elementPercent(formula: Formula, element: string): Result<number
   const isotope = isotopeNamed(typed);
   if (isotope !== undefined)
     return shareOf(formula, { element, wanted: isotope, isWanted: (label) => label === isotope });
-  const named = [...elements().values()].find(({ name }) => name === typed.toLowerCase());
+  const named = allElements().find(({ name }) => name === typed.toLowerCase());
   const wanted = named?.symbol ?? typed;
-  if (!elements().has(wanted)) {
+  if (elementBySymbol(wanted) === undefined) {
     const read = readFormula(typed, 'element');
     if (!read.ok) return read;
     return failure({
       code: 'element-unknown',
       argument: 'element',
-      expected: 'the symbol of one element such as N for element',
+      expected: 'the symbol of one element',
       received: quoted(element),
-      advice: 'Type one symbol, without a number.',
+      advice: 'Type one symbol without a number, such as N.',
       brief: typed,
     });
   }

@@ -1,127 +1,128 @@
 // Generated from tests/published/atomic-weights.csv by `npm run build`; edit that file instead.
 
 /**
- * In the order of atomic numbers: symbol, name, standard atomic weight as printed; ~ and the mass number of the
- * longest-lived isotope where there is no standard atomic weight. Edition: IUPAC/CIAAW 2021 (Prohaska et al., Pure
- * Appl. Chem. 94 (2022) 573) with the revisions of 2024; conventional values where the standard one is an interval.
+ * In the order of atomic numbers: symbol, atomic number, name, standard atomic weight as printed; ~ and the mass
+ * number of the longest-lived isotope where there is no standard atomic weight. Edition: IUPAC/CIAAW 2021 (Prohaska
+ * et al., Pure Appl. Chem. 94 (2022) 573) with the revisions of 2024; conventional values where the standard one is
+ * an interval.
  */
 export const elementTable = `
-H hydrogen 1.0080
-He helium 4.002602
-Li lithium 6.94
-Be beryllium 9.0121831
-B boron 10.81
-C carbon 12.011
-N nitrogen 14.007
-O oxygen 15.999
-F fluorine 18.998403162
-Ne neon 20.1797
-Na sodium 22.98976928
-Mg magnesium 24.305
-Al aluminium 26.9815384
-Si silicon 28.085
-P phosphorus 30.973761998
-S sulfur 32.06
-Cl chlorine 35.45
-Ar argon 39.95
-K potassium 39.0983
-Ca calcium 40.078
-Sc scandium 44.955907
-Ti titanium 47.867
-V vanadium 50.9415
-Cr chromium 51.9961
-Mn manganese 54.938043
-Fe iron 55.845
-Co cobalt 58.933194
-Ni nickel 58.6934
-Cu copper 63.546
-Zn zinc 65.38
-Ga gallium 69.723
-Ge germanium 72.630
-As arsenic 74.921595
-Se selenium 78.971
-Br bromine 79.904
-Kr krypton 83.798
-Rb rubidium 85.4678
-Sr strontium 87.62
-Y yttrium 88.905838
-Zr zirconium 91.222
-Nb niobium 92.90637
-Mo molybdenum 95.95
-Tc technetium ~97
-Ru ruthenium 101.07
-Rh rhodium 102.90549
-Pd palladium 106.42
-Ag silver 107.8682
-Cd cadmium 112.414
-In indium 114.818
-Sn tin 118.710
-Sb antimony 121.760
-Te tellurium 127.60
-I iodine 126.90447
-Xe xenon 131.293
-Cs caesium 132.90545196
-Ba barium 137.327
-La lanthanum 138.90547
-Ce cerium 140.116
-Pr praseodymium 140.90766
-Nd neodymium 144.242
-Pm promethium ~145
-Sm samarium 150.36
-Eu europium 151.964
-Gd gadolinium 157.249
-Tb terbium 158.925354
-Dy dysprosium 162.500
-Ho holmium 164.930329
-Er erbium 167.259
-Tm thulium 168.934219
-Yb ytterbium 173.045
-Lu lutetium 174.96669
-Hf hafnium 178.486
-Ta tantalum 180.94788
-W tungsten 183.84
-Re rhenium 186.207
-Os osmium 190.23
-Ir iridium 192.217
-Pt platinum 195.084
-Au gold 196.966570
-Hg mercury 200.592
-Tl thallium 204.38
-Pb lead 207.2
-Bi bismuth 208.98040
-Po polonium ~209
-At astatine ~210
-Rn radon ~222
-Fr francium ~223
-Ra radium ~226
-Ac actinium ~227
-Th thorium 232.0377
-Pa protactinium 231.03588
-U uranium 238.02891
-Np neptunium ~237
-Pu plutonium ~244
-Am americium ~243
-Cm curium ~247
-Bk berkelium ~247
-Cf californium ~251
-Es einsteinium ~252
-Fm fermium ~257
-Md mendelevium ~258
-No nobelium ~259
-Lr lawrencium ~262
-Rf rutherfordium ~267
-Db dubnium ~268
-Sg seaborgium ~269
-Bh bohrium ~270
-Hs hassium ~269
-Mt meitnerium ~277
-Ds darmstadtium ~281
-Rg roentgenium ~282
-Cn copernicium ~285
-Nh nihonium ~286
-Fl flerovium ~290
-Mc moscovium ~290
-Lv livermorium ~293
-Ts tennessine ~294
-Og oganesson ~294
+H 1 hydrogen 1.0080
+He 2 helium 4.002602
+Li 3 lithium 6.94
+Be 4 beryllium 9.0121831
+B 5 boron 10.81
+C 6 carbon 12.011
+N 7 nitrogen 14.007
+O 8 oxygen 15.999
+F 9 fluorine 18.998403162
+Ne 10 neon 20.1797
+Na 11 sodium 22.98976928
+Mg 12 magnesium 24.305
+Al 13 aluminium 26.9815384
+Si 14 silicon 28.085
+P 15 phosphorus 30.973761998
+S 16 sulfur 32.06
+Cl 17 chlorine 35.45
+Ar 18 argon 39.95
+K 19 potassium 39.0983
+Ca 20 calcium 40.078
+Sc 21 scandium 44.955907
+Ti 22 titanium 47.867
+V 23 vanadium 50.9415
+Cr 24 chromium 51.9961
+Mn 25 manganese 54.938043
+Fe 26 iron 55.845
+Co 27 cobalt 58.933194
+Ni 28 nickel 58.6934
+Cu 29 copper 63.546
+Zn 30 zinc 65.38
+Ga 31 gallium 69.723
+Ge 32 germanium 72.630
+As 33 arsenic 74.921595
+Se 34 selenium 78.971
+Br 35 bromine 79.904
+Kr 36 krypton 83.798
+Rb 37 rubidium 85.4678
+Sr 38 strontium 87.62
+Y 39 yttrium 88.905838
+Zr 40 zirconium 91.222
+Nb 41 niobium 92.90637
+Mo 42 molybdenum 95.95
+Tc 43 technetium ~97
+Ru 44 ruthenium 101.07
+Rh 45 rhodium 102.90549
+Pd 46 palladium 106.42
+Ag 47 silver 107.8682
+Cd 48 cadmium 112.414
+In 49 indium 114.818
+Sn 50 tin 118.710
+Sb 51 antimony 121.760
+Te 52 tellurium 127.60
+I 53 iodine 126.90447
+Xe 54 xenon 131.293
+Cs 55 caesium 132.90545196
+Ba 56 barium 137.327
+La 57 lanthanum 138.90547
+Ce 58 cerium 140.116
+Pr 59 praseodymium 140.90766
+Nd 60 neodymium 144.242
+Pm 61 promethium ~145
+Sm 62 samarium 150.36
+Eu 63 europium 151.964
+Gd 64 gadolinium 157.249
+Tb 65 terbium 158.925354
+Dy 66 dysprosium 162.500
+Ho 67 holmium 164.930329
+Er 68 erbium 167.259
+Tm 69 thulium 168.934219
+Yb 70 ytterbium 173.045
+Lu 71 lutetium 174.96669
+Hf 72 hafnium 178.486
+Ta 73 tantalum 180.94788
+W 74 tungsten 183.84
+Re 75 rhenium 186.207
+Os 76 osmium 190.23
+Ir 77 iridium 192.217
+Pt 78 platinum 195.084
+Au 79 gold 196.966570
+Hg 80 mercury 200.592
+Tl 81 thallium 204.38
+Pb 82 lead 207.2
+Bi 83 bismuth 208.98040
+Po 84 polonium ~209
+At 85 astatine ~210
+Rn 86 radon ~222
+Fr 87 francium ~223
+Ra 88 radium ~226
+Ac 89 actinium ~227
+Th 90 thorium 232.0377
+Pa 91 protactinium 231.03588
+U 92 uranium 238.02891
+Np 93 neptunium ~237
+Pu 94 plutonium ~244
+Am 95 americium ~243
+Cm 96 curium ~247
+Bk 97 berkelium ~247
+Cf 98 californium ~251
+Es 99 einsteinium ~252
+Fm 100 fermium ~257
+Md 101 mendelevium ~258
+No 102 nobelium ~259
+Lr 103 lawrencium ~262
+Rf 104 rutherfordium ~267
+Db 105 dubnium ~268
+Sg 106 seaborgium ~269
+Bh 107 bohrium ~270
+Hs 108 hassium ~269
+Mt 109 meitnerium ~277
+Ds 110 darmstadtium ~281
+Rg 111 roentgenium ~282
+Cn 112 copernicium ~285
+Nh 113 nihonium ~286
+Fl 114 flerovium ~290
+Mc 115 moscovium ~290
+Lv 116 livermorium ~293
+Ts 117 tennessine ~294
+Og 118 oganesson ~294
 `;

@@ -31,9 +31,9 @@ export function ionMolarity({
     return failure({
       code: 'molarity-above-saturated',
       argument: 'molarity',
-      expected: `at most ${saturated} mol/L, about what dissolves of ${formula.text},`,
+      expected: `about ${saturated} mol/L of ${formula.text} is the most`,
       received: `${quoted(molarity)} mol/L`,
-      advice: 'The rest stays a solid and gives no ions: take a lower molarity.',
+      advice: 'The rest stays solid and gives no ions: use a lower molarity.',
     });
   }
   return finite(molesPerLitre(molarity * named.value.ion.count), 'molarity');

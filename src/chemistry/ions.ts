@@ -37,11 +37,14 @@ const key = (counts: Counts): string =>
     .sort()
     .join();
 
+const loneSymbol = /^[A-Z][a-z]?$/;
+
 /**
  * Atoms of a listed formula, in the order in which they are written. Our lists hold symbols, whole numbers and brackets
  * that are not nested, so they are read in a few steps: the whole reader would take longer over them than a check does.
  */
 export function atomsOfListed(body: string): Formula['atoms'] {
+  if (loneSymbol.test(body)) return [{ element: body, count: 1 }];
   const counts = new Map<string, number>();
   const flat = body.replace(/\(([^()]*)\)(\d*)/g, (_, inside: string, times: string) =>
     inside.repeat(Number(times || 1)),
@@ -54,38 +57,34 @@ export function atomsOfListed(body: string): Formula['atoms'] {
   return [...counts].map(([element, count]) => ({ element, count }));
 }
 
-let lists: { readonly strong: Set<string>; readonly weak: Set<string>; readonly molecular: Set<string> } | undefined;
-
-/** The lists by their atoms, worked out on first use. */
-const byAtoms = () =>
-  (lists ??= {
-    strong: new Set(strongAcids.map((body) => key(countsOf(atomsOfListed(body))))),
-    weak: new Set(weakElectrolytes.map((body) => key(countsOf(atomsOfListed(body))))),
-    molecular: new Set(molecularSolutes.map((body) => key(countsOf(atomsOfListed(body))))),
-  });
+/** Whether a substance of these atoms stands in a list; only what has all of their symbols in it is read. */
+function isAmong(list: readonly string[], counts: Counts): boolean {
+  const symbols = [...counts.keys()];
+  const wanted = key(counts);
+  return list.some(
+    (body) => symbols.every((symbol) => body.includes(symbol)) && key(countsOf(atomsOfListed(body))) === wanted,
+  );
+}
 
 /** Whether a substance stands in the lists of strong acids, weak electrolytes or molecular solutes. */
 export function isListedSolute(formula: Formula): boolean {
-  const atomKey = key(countsOf(anhydrousAtoms(formula)));
-  return Object.values(byAtoms()).some((list) => list.has(atomKey));
+  const counts = countsOf(anhydrousAtoms(formula));
+  return [strongAcids, weakElectrolytes, molecularSolutes].some((list) => isAmong(list, counts));
 }
 
 interface KnownIon extends ListedIon {
   readonly atoms: Formula['atoms'];
 }
-let knownIons: { readonly cations: readonly KnownIon[]; readonly anions: readonly KnownIon[] } | undefined;
+let knownCations: readonly KnownIon[] | undefined;
+const cationsByAtoms = () =>
+  (knownCations ??= listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })));
 
-const ionLists = () =>
-  (knownIons ??= {
-    cations: listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })),
-    // Larger ones first: hydrogen carbonate is looked for before carbonate.
-    anions: listedAnions()
-      .filter(({ body }) => body !== 'O' && body !== 'O2')
-      .map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) }))
-      .sort((one, other) => total(other.atoms) - total(one.atoms)),
-  });
-
-const total = (atoms: Formula['atoms']): number => atoms.reduce((sum, { count }) => sum + count, 0);
+/** Anions whose elements are all among some; the others are not read. Oxide and peroxide give no ions in water. */
+const anionsAmong = (counts: Counts): readonly KnownIon[] =>
+  listedAnions()
+    .filter(({ body }) => body !== 'O' && body !== 'O2')
+    .filter(({ body }) => body.match(/[A-Z][a-z]?/g)?.every((symbol) => counts.has(symbol)))
+    .map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) }));
 
 const raised = (charge: number): string => {
   const digits = Math.abs(charge) === 1 ? '' : '⁰¹²³⁴⁵⁶⁷⁸⁹'.charAt(Math.abs(charge));
@@ -127,8 +126,8 @@ function possibleCounts(counts: Counts, atoms: Formula['atoms']): readonly numbe
 let elementsOfCations: ReadonlySet<string> | undefined;
 const cationElements = (): ReadonlySet<string> =>
   (elementsOfCations ??= new Set(
-    ionLists()
-      .cations.flatMap(({ atoms }) => atoms.map(({ element }) => element))
+    cationsByAtoms()
+      .flatMap(({ atoms }) => atoms.map(({ element }) => element))
       .filter((element) => element !== 'O'),
   ));
 
@@ -144,14 +143,14 @@ function cationsFor(counts: Counts, charge: number, mayHoldAmmonium: boolean): r
     if (counts.size === 0) return charge === 0 ? [] : undefined;
     const nitrogen = counts.get('N');
     const symbol = nitrogen === undefined ? 'H' : 'NH4';
-    const ion = ionLists().cations.find(({ body }) => body === symbol);
+    const ion = cationsByAtoms().find(({ body }) => body === symbol);
     if (!ion || (symbol === 'NH4' && !mayHoldAmmonium)) return undefined;
     const count = nitrogen ?? counts.get('H') ?? 0;
     const left = without(counts, ion.atoms, count);
     return left.size === 0 && count === charge ? [{ ion, count }] : undefined;
   }
   const count = counts.get(next) ?? 0;
-  for (const ion of ionLists().cations.filter(({ body }) => body === next)) {
+  for (const ion of cationsByAtoms().filter(({ body }) => body === next)) {
     const left = without(counts, ion.atoms, count);
     const rest = cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
     if (rest) return [{ ion, count }, ...rest];
@@ -163,7 +162,7 @@ function cationsFor(counts: Counts, charge: number, mayHoldAmmonium: boolean): r
 function takenApart(formula: Formula): { readonly cations: readonly Share[]; readonly anion: Share } | undefined {
   const counts = countsOf(anhydrousAtoms(formula));
   const mayHoldAmmonium = /N\s*H\s*[4₄]|H4N/.test(formula.text);
-  for (const ion of ionLists().anions) {
+  for (const ion of anionsAmong(counts)) {
     for (const count of possibleCounts(counts, ion.atoms)) {
       const left = without(counts, ion.atoms, count);
       const cations = cationsFor(left, -ion.charge * count, mayHoldAmmonium);
@@ -193,36 +192,35 @@ export function ions(formula: Formula): Result<readonly IonCount[]> {
   if (formula.charge !== 0) {
     return refusal({
       code: 'formula-with-charge',
-      received: `the ion ${shown}`,
+      received: shown,
       advice: 'Type the substance that is dissolved, without a charge.',
     });
   }
   const atoms = anhydrousAtoms(formula);
-  const atomKey = key(countsOf(atoms));
-  const { strong, weak, molecular } = byAtoms();
+  const counts = countsOf(atoms);
   const weakRefusal = () =>
     refusal({
       code: 'ions-weak',
-      received: `${shown}, a weak electrolyte`,
-      advice: 'Most of it stays whole in water: a formula alone cannot count its ions.',
+      received: shown,
+      advice: 'Look up its acid or base constant: a formula alone can’t say how many ions there are.',
     });
-  if (weak.has(atomKey)) return weakRefusal();
+  if (isAmong(weakElectrolytes, counts)) return weakRefusal();
   const salt = takenApart(formula);
   // Urea and a salt of ammonium can have the same atoms; only what is written tells them apart.
   const isAcid = salt?.cations.every(({ ion: { body } }) => body === 'H') === true;
-  if (molecular.has(atomKey) && (!salt || isAcid)) {
+  if (isAmong(molecularSolutes, counts) && (!salt || isAcid)) {
     const [ion = ''] = formula.text.split(/[·•*.∙⋅‧・]/);
     return success([{ ion: ion.trim(), count: 1, charge: 0, atoms }]);
   }
   if (!salt) {
     return refusal({
       code: 'ions-unknown',
-      received: `${shown}, which is not among those known here`,
+      received: shown,
       advice: 'Look up how it dissolves, and count its ions by hand.',
     });
   }
   const { cations, anion } = salt;
-  if (isAcid && !strong.has(atomKey)) return weakRefusal();
+  if (isAcid && !isAmong(strongAcids, counts)) return weakRefusal();
   const [only] = cations;
   const isHydroxide = cations.length === 1 && anion.ion.body === 'OH';
   const saturated = isHydroxide && only ? saturatedHydroxides[only.ion.body] : undefined;
@@ -234,7 +232,7 @@ export function ions(formula: Formula): Result<readonly IonCount[]> {
   if (isLow) {
     return refusal({
       code: 'ions-sparingly',
-      received: `${shown}, which dissolves below 1 g in 100 g of water`,
+      received: shown,
       advice: 'Choose a salt that dissolves.',
     });
   }

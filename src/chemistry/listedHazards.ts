@@ -110,11 +110,13 @@ export function listedSubstances(): readonly Listed[] {
     .trim()
     .split('\n')
     .map((line) => {
-      const [name = '', spellings = '', names = ''] = line.split('|', 3);
+      // By index: taking a list apart for each of all lines costs a first answer more than the rest.
+      const columns = line.split('|', 3);
+      const names = columns[2] ?? '';
       let read: ListedHazards | undefined;
       return {
-        name,
-        spellings: spellings.split(' '),
+        name: columns[0] ?? '',
+        spellings: columns[1]?.split(' ') ?? [],
         names: names === '' ? [] : names.split(';'),
         read: () => (read ??= substanceOf(line)),
       };

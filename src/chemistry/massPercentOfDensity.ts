@@ -27,7 +27,6 @@ export function massPercentOfDensity({
     argument: 'density',
     expected: 'a density near those of the two lines',
     received: `${quoted(density)} g/mL`,
-    advice:
-      'On their straight line that would be less than nothing or more than the whole: look at the mass and the volume.',
+    advice: 'On their straight line it would mean less than 0 % or more than 100 %. Check the mass and the volume.',
   });
 }

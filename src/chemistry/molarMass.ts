@@ -1,7 +1,8 @@
+import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { finite } from '../measurement/finite.ts';
 import { type GramsPerMole, gramsPerMole } from '../measurement/quantity.ts';
-import { elements, relativeMass } from './elements.ts';
+import { elementBySymbol, relativeMass } from './elements.ts';
 import type { Formula } from './formula.ts';
 
 /**
@@ -13,12 +14,12 @@ export function atomicMass(label: string): Result<number> {
   const mass = relativeMass(label);
   if (mass !== undefined) return success(mass);
   // An isotope has a mass, so this label is the symbol of an element.
-  const element = elements().get(label);
+  const element = elementBySymbol(label);
   return failure({
     code: 'atomic-weight-none',
     argument: 'formula',
     expected: 'elements with a standard atomic weight',
-    received: `${label} (${element?.name}), which has no stable isotope and so no usual mixture in nature`,
+    received: `${quoted(label)} (${element?.name})`,
     advice: `Name the isotope you mean; the longest-lived is [${element?.longestLived}${label}].`,
     brief: label,
   });

@@ -20,8 +20,8 @@ export function namedIon(
       code: 'ion-none',
       argument: 'formula',
       expected: 'a substance that gives ions in water',
-      received: `${quoted(formula.text)}, which stays whole`,
-      advice: 'Its molecules are the particles: their molarity is that of the solution.',
+      received: quoted(formula.text),
+      advice: 'Its particles are molecules: use the molarity of the solution.',
     });
   }
   const matched = matchIon(ion, present.value);

@@ -13,8 +13,8 @@ export function portionError({
   return {
     code: 'final-below-stock-volume',
     argument: 'final_volume',
-    expected: `at least the stock taken, ${quoted(stockVolume)} mL`,
+    expected: `${quoted(stockVolume)} mL`,
     received: `${quoted(finalVolume)} mL`,
-    advice: 'Filling up only adds volume: swap the two cells, or look at their units.',
+    advice: 'Filling up only adds volume: swap the two cells, or check their units.',
   };
 }

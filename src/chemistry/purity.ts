@@ -7,9 +7,9 @@ export function notAShare(value: number, argument: string): ChemError | undefine
   return {
     code: 'purity-out-of-range',
     argument,
-    expected: 'more than 0 % and at most 100 %',
+    expected: 'above 0 % and at most 100 %',
     received: `${quoted(value)} %`,
-    advice: 'A part cannot be more than the whole: look at the label of the bottle.',
+    advice: 'Check the label of the bottle.',
   };
 }
 

@@ -1,7 +1,8 @@
+import { placeInText } from '../errors/placeInText.ts';
 import { quoted } from '../errors/quoted.ts';
 import { type ChemError, failure, type Result, success } from '../errors/result.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
-import { elements } from './elements.ts';
+import { elementBySymbol } from './elements.ts';
 import { assembled, atomsOfUnits, type Formula, type FormulaPart, type FormulaUnit, isWater } from './formula.ts';
 import { likelySpellings } from './likelySpellings.ts';
 import { lookAlikes } from './lookAlikes.ts';
@@ -20,7 +21,8 @@ const separators = '·•*.×,∙⋅‧・';
 const digit = /[0-9₀-₉]/;
 const raisedDigit = /[⁰¹²³⁴⁵⁶⁷⁸⁹]/;
 const heavyHydrogen: Readonly<Record<string, string>> = { D: '[2H]', T: '[3H]' };
-const capitalsExpected = 'a formula with capital letters where symbols begin';
+const capitalsExpected = 'a capital letter where each symbol begins';
+const formulaSigns = 'symbols, numbers and brackets';
 const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75 };
 const fractionSign = (value: number): string =>
   Object.keys(fractions).find((sign) => fractions[sign] === value) ?? String(value);
@@ -71,9 +73,9 @@ class FormulaReader {
       this.stop({
         code: 'bracket-not-closed',
         at: unclosed.at,
-        expected: `“${wanted}” to close the bracket at ${this.where(unclosed.at)}`,
-        received: 'the end of the text',
-        advice: 'Add the bracket, as in Ca(OH)2.',
+        expected: `“${wanted}”`,
+        received: quoted(this.text),
+        advice: `Add “${wanted}”, as in Ca(OH)2.`,
         brief: `“${wanted}” missing`,
       });
     }
@@ -92,22 +94,13 @@ class FormulaReader {
     throw new Stop({ ...error, argument: this.argument, at: { text: this.text, from: error.at } });
   }
 
-  /** A place in words, with the text around it. */
-  private where(at: number): string {
-    const around =
-      this.text.length <= 30
-        ? this.text
-        : `${at > 10 ? '…' : ''}${this.text.slice(Math.max(0, at - 10), at + 14)}${at + 14 < this.text.length ? '…' : ''}`;
-    return `character ${at + 1} of “${around}”`;
-  }
-
   private stopAtCoefficient(): never {
     return this.stop({
       code: 'coefficient-before-formula',
       at: 0,
       expected: 'a formula without a number before it',
       received: quoted(this.text),
-      advice: 'A number in front counts formula units in an equation, not atoms in one unit: leave it out.',
+      advice: 'Leave it out: in an equation it counts formula units, but here one unit is meant.',
     });
   }
 
@@ -130,7 +123,7 @@ class FormulaReader {
       this.stop({
         code: 'formula-character',
         at: this.place,
-        expected: `symbols, numbers and brackets at ${this.where(this.place)}`,
+        expected: formulaSigns,
         received: quoted(character),
         advice: 'Type a formula such as KBr or CuSO4·5H2O.',
       });
@@ -153,9 +146,9 @@ class FormulaReader {
     this.stop({
       code: 'coefficient-out-of-range',
       at,
-      expected: `the number of H2O at ${this.where(at)}`,
+      expected: 'the number from the label',
       received: quoted(this.text.charAt(at)),
-      advice: 'Look on the label for how many of them one formula unit holds, as in CuSO4·5H2O.',
+      advice: 'It says how many H2O one formula unit holds, as in CuSO4·5H2O.',
     });
   }
 
@@ -172,16 +165,16 @@ class FormulaReader {
       this.stop({
         code: 'subscript-zero',
         at,
-        expected: `a whole number from 1 at ${this.where(at)}`,
+        expected: 'a whole number from 1',
         received: quoted(written),
-        advice: 'Leave out what is not there; did you mean the letter O?',
+        advice: 'Did you mean the letter O? Otherwise leave out what is not there.',
       });
     }
     if (written.length > String(numberMax).length) {
       this.stop({
         code: 'subscript-too-large',
         at,
-        expected: `a number up to ${numberMax} at ${this.where(at)}`,
+        expected: `the most is ${numberMax}`,
         received: quoted(written),
         advice: 'Check the number of atoms.',
       });
@@ -215,7 +208,7 @@ class FormulaReader {
         this.stop({
           code: 'isotope-shape',
           at,
-          expected: `one isotope in its own brackets at ${this.where(at)}`,
+          expected: 'one isotope in its own brackets',
           received: quoted(this.text.slice(at, at + 12)),
           advice: 'Write the isotope alone in the brackets, as in [13C]H4.',
         });
@@ -226,20 +219,20 @@ class FormulaReader {
   }
 
   private plainLabel(symbol: string): string {
-    const label = heavyHydrogen[symbol] ?? elements().get(symbol)?.symbol;
+    const label = heavyHydrogen[symbol] ?? elementBySymbol(symbol)?.symbol;
     return label ?? this.stopAtSymbol(symbol);
   }
 
   private isotope(symbol: string, massNumber: string, at: number): string {
-    const { atomicNumber } = elements().get(symbol) ?? this.stopAtSymbol(symbol);
+    const { atomicNumber } = elementBySymbol(symbol) ?? this.stopAtSymbol(symbol);
     const mass = Number(massNumber);
     if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
       this.stop({
         code: 'isotope-unlikely',
         at,
-        expected: `a mass number that ${symbol} can have at ${this.where(at)}`,
+        expected: `a mass number that ${symbol} can have`,
         received: quoted(`${massNumber}${symbol}`),
-        advice: `It counts protons and neutrons, and ${symbol} has ${atomicNumber} protons. For a number of atoms write it after the symbol.`,
+        advice: `A mass number counts protons and neutrons, and ${symbol} has ${atomicNumber} ${atomicNumber === 1 ? 'proton' : 'protons'}. Write a number of atoms after the symbol.`,
       });
     }
     return `[${mass}${symbol}]`;
@@ -253,9 +246,9 @@ class FormulaReader {
       this.stop({
         code: 'isotope-shape',
         at,
-        expected: `an isotope such as [13C] at ${this.where(at)}`,
+        expected: 'an isotope such as [13C]',
         received: quoted(this.text.slice(at, at + 12)),
-        advice: 'Write the mass number and then the symbol between the brackets.',
+        advice: 'Write the mass number, then the symbol, as in [13C].',
       });
     }
     this.readSymbol(massNumber, at);
@@ -279,7 +272,7 @@ class FormulaReader {
     return this.stop({
       code: 'number-out-of-place',
       at,
-      expected: `a symbol or a bracket before the number at ${this.where(at)}`,
+      expected: 'a symbol or a bracket before the number',
       received: quoted(this.text.slice(at, at + 6)),
       advice: 'Write each number after what it counts, as in H2O.',
     });
@@ -290,8 +283,8 @@ class FormulaReader {
       this.stop({
         code: 'formula-too-deep',
         at: this.place,
-        expected: `brackets at most ${depthMax} deep`,
-        received: `more at ${this.where(this.place)}`,
+        expected: `${depthMax} inside each other are the most`,
+        received: `“${mark}”`,
         advice: 'Write the formula with fewer brackets.',
       });
     }
@@ -308,10 +301,10 @@ class FormulaReader {
       this.stop({
         code: 'bracket-not-opened',
         at,
-        expected: bracket ? `“${wanted}” at ${this.where(at)}` : `a bracket that was opened before ${this.where(at)}`,
+        expected: bracket ? `“${wanted}”` : 'a bracket that was opened',
         received: `“${mark}”`,
         advice: bracket
-          ? 'Close each bracket with its own kind.'
+          ? `The bracket that is open there ends with “${wanted}”.`
           : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
         brief: `“${mark}”`,
       });
@@ -320,8 +313,8 @@ class FormulaReader {
       this.stop({
         code: 'bracket-empty',
         at,
-        expected: `symbols between the brackets at ${this.where(bracket.at)}`,
-        received: 'nothing between them',
+        expected: 'symbols between the brackets',
+        received: quoted(this.text),
         advice: 'Fill the brackets or leave them out.',
       });
     }
@@ -339,7 +332,7 @@ class FormulaReader {
     this.stop({
       code: 'formula-character',
       at,
-      expected: `symbols, numbers and brackets at ${this.where(at)}`,
+      expected: formulaSigns,
       received: `the oxidation number ${quoted(`(${inside})`)}`,
       advice: 'Leave it out: the numbers of atoms say it, as in FeCl3.',
     });
@@ -352,9 +345,9 @@ class FormulaReader {
       this.stop({
         code: 'separator-in-bracket',
         at,
-        expected: `the bracket at ${this.where(bracket.at)} to be closed before “${mark}”`,
-        received: quoted(this.text),
-        advice: 'Close it first, as in Ca(NO3)2·4H2O.',
+        expected: 'the bracket to be closed first',
+        received: `“${mark}”`,
+        advice: `Close “${bracket.mark}” first, as in Ca(NO3)2·4H2O.`,
       });
     }
     this.closeUnit();
@@ -390,9 +383,9 @@ class FormulaReader {
     return this.stop({
       code: 'coefficient-out-of-range',
       at,
-      expected: `a number over 0 and up to ${numberMax} at ${this.where(at)}`,
+      expected: `a number above 0, ${numberMax} at most`,
       received: quoted(this.text.slice(at, at + 12)),
-      advice: 'Write how many of them one formula unit holds, as in CuSO4·5H2O.',
+      advice: 'It says how many of them one formula unit holds, as in CuSO4·5H2O.',
     });
   }
 
@@ -403,16 +396,16 @@ class FormulaReader {
         at: 0,
         expected: 'a formula before its charge',
         received: quoted(this.text),
-        advice: 'Write what carries the charge, as in SO4^2-.',
+        advice: 'Write what has the charge, as in SO4^2-.',
       });
     }
     if (this.parts.length === 0) {
       this.stop({
         code: 'formula-part-missing',
         at: Math.min(this.place, this.end - 1),
-        expected: `a formula on both sides of the dot in “${this.shown()}”`,
-        received: 'nothing on one side',
-        advice: 'Write what is joined by the dot, as in CuSO4·5H2O.',
+        expected: 'a formula on both sides of the dot',
+        received: quoted(this.text),
+        advice: 'Write a formula on both sides of the dot, as in CuSO4·5H2O.',
       });
     }
     const unit = { coefficient: this.coefficient, parts: this.parts };
@@ -420,26 +413,22 @@ class FormulaReader {
       this.stop({
         code: 'subscript-not-whole',
         at: this.unitAt - 1,
-        expected: `whole numbers after symbols at ${this.where(this.unitAt - 1)}`,
+        expected: 'whole numbers after symbols',
         received: quoted(this.text),
-        advice: 'Atoms are counted in whole numbers; only water of hydration may have 0.5 before it.',
+        advice: 'Count atoms in whole numbers; only water of hydration may have 0.5 before it.',
       });
     }
     if (this.afterComma && !isWater(unit)) {
       this.stop({
         code: 'formula-character',
         at: this.unitAt - 1,
-        expected: `one formula, with a comma only before its water, at ${this.where(this.unitAt - 1)}`,
-        received: quoted(this.text),
+        expected: 'one formula, with a comma only before its water',
+        received: '“,”',
         advice: 'Type one substance in each cell.',
       });
     }
     this.units.push(unit);
     this.parts = [];
-  }
-
-  private shown(): string {
-    return this.text.length > 40 ? `${this.text.slice(0, 39)}…` : this.text;
   }
 
   /** A small letter where a symbol should begin. */
@@ -450,8 +439,8 @@ class FormulaReader {
         code: 'formula-character',
         at: this.text.length - state.length,
         expected: 'a formula without a state of matter',
-        received: quoted(this.text),
-        advice: `Leave out ${state}.`,
+        received: `the state of matter ${quoted(state)}`,
+        advice: 'Leave it out.',
       });
     }
     this.offerSpellings(at);
@@ -460,7 +449,7 @@ class FormulaReader {
       at,
       expected: capitalsExpected,
       received: quoted(this.text),
-      advice: `Look at ${this.where(at)}: write a symbol as in NaCl.`,
+      advice: `Look at ${placeInText({ text: this.text, from: at })}, and write symbols as in NaCl.`,
       brief: 'formula: capital letters',
     });
   }
@@ -471,9 +460,9 @@ class FormulaReader {
     return this.stop({
       code: 'element-unknown',
       at: this.place,
-      expected: `the symbol of an element at ${this.where(this.place)}`,
+      expected: 'the symbol of an element',
       received: quoted(shown),
-      advice: 'Check the spelling on the periodic table.',
+      advice: 'Check it on the periodic table.',
       brief: shown,
     });
   }
@@ -502,8 +491,8 @@ function readAsTyped(text: string, argument: string): Result<Formula> {
     return failure({
       code: 'charge-two-readings',
       argument,
-      expected: `one reading of ${argument}`,
-      received: `${quoted(text)}, which could be ${both}`,
+      expected: both,
+      received: quoted(text),
       advice: `Write the charge after ^, as in ${chargeText(reading)}.`,
       brief: `${both}?`,
       at: { text, from: text.length - 2 },
@@ -519,6 +508,10 @@ function readAsTyped(text: string, argument: string): Result<Formula> {
   }
 }
 
+/** What was read, by text, since a block or a column holds one formula many times; forgotten all together when many. */
+const formulas = new Map<string, Result<Formula>>();
+const formulasMax = 200;
+
 /**
  * A formula as people type it: nested brackets of three kinds, hydrates after a dot, subscript digits, isotopes such as
  * `[13C]`, D and T, and a charge at the end. Reading takes time in proportion to the length of the text.
@@ -533,8 +526,8 @@ export function readFormula(cell: CellValue, argument = 'formula'): Result<Formu
     return failure({
       code: 'formula-expected',
       argument,
-      expected: 'a formula such as KBr',
-      received: isBlank(cell) ? 'nothing' : quoted(cell),
+      expected: 'a formula as text, such as KBr',
+      received: quoted(cell),
       advice: 'Type the formula as text.',
     });
   }
@@ -543,13 +536,19 @@ export function readFormula(cell: CellValue, argument = 'formula'): Result<Formu
     return failure({
       code: 'formula-too-long',
       argument,
-      expected: `a formula of at most ${formulaLengthMax} characters`,
-      received: `${text.length} characters`,
+      expected: `it has ${text.length} characters, and a formula can have ${formulaLengthMax}`,
+      received: quoted(text),
       advice: 'Write repeated groups in brackets with a number, as in (CH2)10.',
     });
   }
+  const known = formulas.get(text);
+  if (known !== undefined) return known;
   const read = readAsTyped(text, argument);
   const meant = lookAlikes(read, text, (other) => readAsTyped(other, argument));
+  if (meant.length === 0 && read.ok) {
+    if (formulas.size >= formulasMax) formulas.clear();
+    formulas.set(text, read);
+  }
   if (meant.length === 0) return read;
   return lookAlikeError({ text, meant, argument });
 }
@@ -573,8 +572,8 @@ function lookAlikeError({
   return failure({
     code: 'formula-look-alike',
     argument,
-    expected: `a formula with ${[...letters].join(' and ')}`,
-    received: `${quoted(text)}, with ${[...typed].join(' and ')} there`,
+    expected: `${[...typed].join(' and ')} where a formula has ${[...letters].join(' and ')}`,
+    received: quoted(text),
     advice: `Did you mean ${offer}? If not, type the number as a subscript such as ₂₀.`,
     brief: `${offer}?`,
     at: { text, from: places[0] ?? 0 },

@@ -45,7 +45,7 @@ export function serialDilution({
     return failure({
       code: 'factor-not-above-one',
       argument: 'factor',
-      expected: 'more than 1',
+      expected: 'above 1',
       received: quoted(factor),
       advice: 'Type how many times the volume grows at each stage, such as 10.',
     });
@@ -56,7 +56,7 @@ export function serialDilution({
       argument: 'stages',
       expected: `a whole number from 1 to ${mostStages}`,
       received: quoted(stages),
-      advice: 'Type how many dilutions follow each other.',
+      advice: 'Type how many dilutions there are, one after the other.',
     });
   }
   const volumes = finalVolume === undefined ? {} : volumesOf(finalVolume, factor);
@@ -67,9 +67,9 @@ export function serialDilution({
       return failure({
         code: 'stages-out-of-range',
         argument: 'stages',
-        expected: `at most ${stage - 1} ${stage === 2 ? 'stage' : 'stages'} with this factor`,
+        expected: `at most ${stage - 1} with this factor`,
         received: quoted(stages),
-        advice: 'Nothing is left to dilute after that: take fewer stages or a smaller factor.',
+        advice: 'Nothing is left to dilute after that: use fewer stages or a smaller factor.',
       });
     }
     rows.push({ stage, molarity, ...volumes });

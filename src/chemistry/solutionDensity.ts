@@ -19,7 +19,7 @@ export function notASolutionDensity(...densities: readonly Omit<NamedNumber, 'un
   return {
     code: 'density-unlikely',
     argument: found.argument,
-    expected: `the density of a solution, ${lightest} to ${heaviest} g/mL,`,
+    expected: `${lightest} to ${heaviest} g/mL`,
     received: `${quoted(found.value)} g/mL`,
     advice: isLikelyPerCubicMetre
       ? `Is it in kg/m³? Then type it with its unit, as in "${found.value} kg/m³".`

@@ -33,7 +33,7 @@ export function notALine({
         argument,
         expected: 'from 0 % to 100 %',
         received: `${quoted(value)} %`,
-        advice: 'Copy it once more from the table of densities.',
+        advice: 'Copy it again from the table of densities.',
       };
     }
   }
@@ -43,7 +43,7 @@ export function notALine({
     code: 'lines-alike',
     argument: isDensity ? 'heavier_density' : 'heavier_percent',
     expected: 'another value than that of the lighter line',
-    received: isDensity ? `${quoted(heavierDensity)} g/mL` : `${quoted(heavierPercent)} %`,
+    received: isDensity ? `the density ${quoted(heavierDensity)} g/mL` : `the mass percent ${quoted(heavierPercent)} %`,
     advice: 'Take two different lines of the table.',
   };
 }

@@ -1,8 +1,8 @@
 import { errorText } from '../errors/errorText.ts';
+import { filledText } from '../errors/filledText.ts';
 import type { ChemError } from '../errors/result.ts';
 import type { Problem as HostProblem } from '../host/calls.ts';
 import type { BuildQuestion } from './building/questions.ts';
-import { deskWords } from './words.ts';
 
 /** Something to mend, or something that has to be asked first. */
 export interface Problem extends HostProblem {
@@ -13,13 +13,13 @@ export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly o
 
 export const done = <T>(value: T): Outcome<T> => ({ ok: true, value });
 
-/** Something to mend, in three parts and one thing to do. */
+/** Something to mend: what is wrong, in which {where} and {received} are filled in, and one thing to do. */
 export const problem = (
-  parts: { expected: string; where: string; received: string; advice: string },
+  { says, advice, ...parts }: { says: string; advice: string; where?: string; received?: string },
   field?: string,
 ): Outcome<never> => ({
   ok: false,
-  problem: { message: deskWords.problem(parts), ...(field === undefined ? {} : { field }) },
+  problem: { message: `${filledText(says, parts)} ${advice}`, ...(field === undefined ? {} : { field }) },
 });
 
 const problemOf = (error: ChemError, field?: string): Outcome<never> => ({

@@ -1,4 +1,5 @@
 import type { Pictogram } from '../chemistry/pictogramNamed.ts';
+import type { Step } from '../lab/lesson/activity.ts';
 import type { PeriodPlan } from '../lab/lesson/periodPlan.ts';
 import type { Setup, TeamPlan } from '../lab/lesson/setup.ts';
 import type { PollAnswer } from '../lab/poll/pollAnswer.ts';
@@ -40,6 +41,8 @@ export interface LessonView {
   readonly activities: readonly ActivityView[];
   readonly solutes: readonly SoluteView[];
   readonly classes: readonly string[];
+  /** The class whose sheet is in front; left out where it is another sheet. */
+  readonly inFront?: string;
   readonly decimalMark: 'point' | 'comma';
   /** Problems found in the Plan as it stands, such as a key used twice. */
   readonly problems: readonly string[];
@@ -57,6 +60,8 @@ export interface BuildState {
   /** What is being built now, or was built last. */
   readonly label: string;
   readonly finished: boolean;
+  /** At the end, where somebody typed into a sheet after it had been put aside: what became of it, in words. */
+  readonly late?: string;
 }
 /** Who is in a team today, and who does what. */
 export interface TeamMembersView {
@@ -97,6 +102,8 @@ export interface TeamView {
 }
 export interface ClassView {
   readonly className: string;
+  /** The class whose sheet is in front; left out where it is another sheet. */
+  readonly inFront?: string;
   readonly clock: string;
   readonly stepCount: number;
   readonly teams: readonly TeamView[];
@@ -104,6 +111,8 @@ export interface ClassView {
   readonly talkFirst: readonly { readonly team: string; readonly reason: string; readonly ready?: true }[];
   /** One sentence for the class about its commonest slip, or empty. */
   readonly sayToClass: string;
+  /** What somebody typed where checks have to show, each with its cell and its team, as a sentence. */
+  readonly inTheWay?: readonly string[];
   /** Rows whose check the host has not worked out yet. */
   readonly notYetKnown: number;
   /** Percent errors found so far, smallest first; left out in an activity that asks for none. */
@@ -140,6 +149,11 @@ export interface RecordView {
   /** Year-month-day in the file's own time zone. */
   readonly day: string;
   readonly classes: readonly RecordClassView[];
+}
+export interface RecordDueView {
+  readonly due: readonly string[];
+  /** Until the next class joins them; left out where none is at work. */
+  readonly nextInMinutes?: number;
 }
 export interface RecordSent {
   readonly entry: RecordEntry;
@@ -191,6 +205,8 @@ export interface PreparationView {
       readonly withSpare: number | null;
       readonly unit: string;
       readonly note: string;
+      /** For each class of the day, in their order; left out where it is not told class by class. */
+      readonly byClass?: readonly { readonly className: string; readonly amount: number }[];
       /** In the first row of what cautions are for; left out where there are none. */
       readonly pictograms?: readonly Pictogram[];
     }[];
@@ -212,12 +228,16 @@ export interface KeyView {
       readonly unit: string;
       readonly answer: string;
       readonly note: string;
+      readonly kind: Step['kind'];
     }[];
   }[];
+  /** One order that works, in words, for each step that asks for one: letters may differ from team to team. */
+  readonly orders: readonly { readonly title: string; readonly inWords: string }[];
 }
 /** Tables for paper; there is no answer in them. */
 export interface PaperView {
   readonly date: string;
+  readonly decimalMark: 'point' | 'comma';
   readonly activity: string;
   readonly aim: string;
   readonly teams: readonly {

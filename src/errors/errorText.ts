@@ -1,14 +1,24 @@
+import { argumentName, theArgument } from './argumentName.ts';
+import { filledText } from './filledText.ts';
 import { messages } from './messages.ts';
+import { placeInText } from './placeInText.ts';
 import type { ChemError } from './result.ts';
 
-/** Fills the placeholders in one pass, so that braces in what a person typed stay as they are. */
-const filled = (template: string, error: ChemError): string =>
-  template.replace(/\{(argument|expected|received|advice|brief)\}/g, (_, name: keyof ChemError) =>
-    String(error[name] ?? ''),
-  );
+function fillings({ argument, expected, received, advice, brief, at }: ChemError) {
+  return {
+    argument,
+    name: argumentName(argument),
+    the: theArgument(argument),
+    at: at ? ` at ${placeInText(at)}` : '',
+    expected,
+    received,
+    advice,
+    brief,
+  };
+}
 
-/** The whole message: what was expected, what was received, what to do. */
-export const errorText = (error: ChemError): string => filled(messages[error.code].full, error);
+/** The whole message: what is wrong, with what was typed, and what to do. */
+export const errorText = (error: ChemError): string => filledText(messages[error.code].full, fillings(error));
 
 /** A few words beginning with ⚠, for one place of a range. */
-export const shortErrorText = (error: ChemError): string => filled(messages[error.code].short, error);
+export const shortErrorText = (error: ChemError): string => filledText(messages[error.code].short, fillings(error));

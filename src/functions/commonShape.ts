@@ -1,3 +1,4 @@
+import { theArgument } from '../errors/argumentName.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { type Shape, shapeText } from './grid.ts';
 
@@ -22,7 +23,7 @@ export function commonShape(shapes: readonly NamedShape[]): Result<Shape> {
         code: 'ranges-unfit',
         argument: other.name,
         expected: 'ranges that fit each other',
-        received: `${shapeText(first)} for ${first.name} and ${shapeText(other)} for ${other.name}`,
+        received: `${shapeText(first)} for ${theArgument(first.name)} and ${shapeText(other)} for ${theArgument(other.name)}`,
         advice: `Make both cover the same ${side}, or give one cell.`,
       });
     }

@@ -15,7 +15,7 @@ export function computed<T extends Filled | readonly Filled[] | readonly (readon
     argument: entry.name,
     expected: 'values with a result that a number can hold',
     received: 'values whose result is beyond that',
-    advice: 'Look for a number that is far too big or far too small.',
+    advice: 'Look for a number that is far too large or far too small.',
   });
 }
 

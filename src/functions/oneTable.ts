@@ -24,7 +24,7 @@ function singleCells(entry: FunctionEntry, cells: readonly CellArgument[]): Resu
       argument: argument.name,
       expected: 'one cell',
       received: shapeText(shape),
-      advice: `${entry.name} fills a table from single values, so call it once for each.`,
+      advice: `${entry.name} fills a whole table, so call it once for each value.`,
     });
   }
   return spreadOf(entry, cells);

@@ -2,6 +2,7 @@ import { readFormula } from '../chemistry/readFormula.ts';
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
+import { patternOnUse } from '../measurement/patternOnUse.ts';
 import { readMeasure } from '../measurement/readMeasure.ts';
 import { readNumber, type TypedNumber } from '../measurement/readNumber.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
@@ -34,7 +35,7 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
       argument: name,
       expected: exampleOf(argument),
       received: `the error ${quoted(cell)}`,
-      advice: 'Mend the cell that it comes from first.',
+      advice: 'Mend that one first.',
     });
   }
   if (kind === 'formula') return readFormula(cell, name);
@@ -80,8 +81,8 @@ const textTooLong = (cell: string, name: string): Result<never> =>
     code: 'text-too-long',
     argument: name,
     expected: `at most ${longestText} characters`,
-    received: `${cell.length}, ${quoted(cell)}`,
-    advice: 'Type only what is asked for here.',
+    received: quoted(cell),
+    advice: `It has ${cell.length} characters; ${longestText} is the most.`,
   });
 
 /** How the host writes the result of a formula that failed. */
@@ -95,7 +96,8 @@ const withoutPercentSign = (cell: CellValue): CellValue =>
   typeof cell === 'string' ? cell.replace(/\s*%\s*$/, '') : cell;
 
 /** A number that stands apart; digits joined to a letter, as in cm3 or s-1, belong to a unit. */
-const anotherNumber = /(?<![\p{L}\d]\^?[-−–]?)\d/u;
+const anotherNumber = patternOnUse(String.raw`(?<![\p{L}\d]\^?[-−–]?)\d`, 'u');
+const unitBegins = patternOnUse(String.raw`^[\p{L}°%‰′″]`, 'u');
 
 /** A unit does not change how many figures there are, so any may follow, known or not. */
 function readFigures(cell: CellValue, name: string): Result<TypedNumber> {
@@ -104,8 +106,7 @@ function readFigures(cell: CellValue, name: string): Result<TypedNumber> {
   if (!read.ok) return read;
   const { number, unit, unitTyped } = read.value;
   const behind = unitTyped.normalize('NFKC');
-  const isUnit =
-    unitTyped === '' || unit !== undefined || (/^[\p{L}°%‰′″]/u.test(behind) && !anotherNumber.test(behind));
+  const isUnit = unitTyped === '' || unit !== undefined || (unitBegins().test(behind) && !anotherNumber().test(behind));
   return isUnit ? success(number) : readNumber(cell, name, options);
 }
 
@@ -135,6 +136,9 @@ function readYesOrNo(cell: CellValue, argument: ArgumentEntry): Result<boolean> 
   });
 }
 
+const eitherOf = (choices: readonly string[]): string =>
+  `${choices.slice(0, -1).join(', ')} or ${choices[choices.length - 1]}`;
+
 function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
   const { name, oneOf, otherNames = {} } = argument;
   if (typeof cell !== 'string') {
@@ -143,7 +147,7 @@ function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
       argument: name,
       expected: exampleOf(argument),
       received: quoted(cell),
-      advice: oneOf ? `Type one of ${oneOf.join(', ')}.` : 'Type it as text.',
+      advice: oneOf ? `Type ${eitherOf(oneOf)}.` : 'Type it as text.',
     });
   }
   if (!oneOf) return success(cell.trim());
@@ -154,9 +158,9 @@ function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
   return failure({
     code: 'choice-unknown',
     argument: name,
-    expected: `one of ${oneOf.join(', ')}`,
+    expected: eitherOf(oneOf),
     received: quoted(cell),
-    advice: `Type one of those for ${name}.`,
+    advice: `Type ${eitherOf(oneOf)}.`,
   });
 }
 

@@ -26,14 +26,14 @@ export function readFactor(cell: CellValue, argument: string): Result<number> {
       code: 'ratio-two-readings',
       argument,
       expected: `${inAll} or ${besides}`,
-      received: `${quoted(cell)}, which could be ${inAll} or ${besides}`,
-      advice: `Type ${inAll} if the whole has ${parts.value.typed.trim()} parts, ${besides} if that many are added.`,
+      received: quoted(cell),
+      advice: `Type ${inAll} for ${parts.value.typed.trim()} parts in all, or ${besides} if that many are added.`,
       brief: `${inAll} or ${besides}`,
     });
   }
   return failure({
     ...read.error,
     expected: 'a number above 1 such as 10',
-    advice: 'Type how many times the volume grows at each stage.',
+    advice: 'Type how many times the volume grows at each stage, such as 10.',
   });
 }

@@ -28,7 +28,7 @@ export function readWhole(grid: Grid, argument: ArgumentEntry): Result<readonly 
     return failure({
       code: 'range-shape',
       argument: name,
-      expected: expectedText(argument),
+      expected: `one ${kind}`,
       received: shapeText(shape),
       advice: `Select one ${kind} only.`,
     });
@@ -37,4 +37,4 @@ export function readWhole(grid: Grid, argument: ArgumentEntry): Result<readonly 
   return success(kind === 'column' ? grid.map(([cell]) => cell) : grid);
 }
 
-const expectedText = ({ kind, about }: ArgumentEntry): string => `a ${kind} of cells: ${about}`;
+const expectedText = ({ kind, about }: ArgumentEntry): string => `a ${kind} of cells for it: ${about}`;

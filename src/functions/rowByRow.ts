@@ -40,7 +40,7 @@ function columnsOnly(entry: FunctionEntry, cells: readonly CellArgument[]): Resu
       argument: argument.name,
       expected: 'one column or one cell',
       received: shapeText(shape),
-      advice: `${entry.name} fills a row for each entry, so put the entries below each other.`,
+      advice: `${entry.name} fills a row for each entry, so put the entries in one column.`,
     });
   }
   return spreadOf(entry, cells);

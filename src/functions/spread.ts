@@ -33,9 +33,9 @@ export function spreadOf(entry: FunctionEntry, cells: readonly CellArgument[]): 
     return failure({
       code: 'arguments-too-many',
       argument: entry.name,
-      expected: `at most ${entry.arguments.length} ${entry.arguments.length === 1 ? 'argument' : 'arguments'}`,
+      expected: entry.arguments.length === 1 ? 'one' : `at most ${entry.arguments.length}`,
       received: String(cells.length),
-      advice: `It takes ${entry.arguments.map(({ name }) => name).join(', ')}.`,
+      advice: `Give only ${entry.arguments.map(({ name }) => name).join(', ')}.`,
     });
   }
   const laid = entry.arguments.map((argument, place): Laid => {

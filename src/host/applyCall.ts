@@ -1,55 +1,69 @@
 import { type Applied, applySheet } from './applyWorkbook.ts';
-import { saveNote } from './buildNote.ts';
+import { readNote, saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
 import { makeDeskSheet } from './deskSheet.ts';
+import { type FileInRun, sheetById } from './fileInRun.ts';
 import { isUntouched } from './isUntouched.ts';
+import { carryLate, type Late } from './lateEntries.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
-import { done } from './outcome.ts';
+import { changed, done } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
-import { sheetById } from './sheetById.ts';
-import { recalculateEveryMinute, type Spreadsheet } from './spreadsheet.ts';
+import { recalculateEveryMinute } from './spreadsheet.ts';
+import { hostWords } from './words.ts';
 
 /** Brings one sheet to its plan, with what belongs to such a sheet besides its cells. */
 export function applyCall(
-  spreadsheet: Spreadsheet,
+  file: FileInRun,
   wish: ApplyWish,
-): Outcome<Pick<Applied, 'sheetId' | 'name' | 'made'>> {
+): Outcome<Pick<Applied, 'sheetId' | 'made'> & { readonly name: string; readonly late?: Late }> {
   const { plan, keptName, replace = false, firstEntries = [], tab, note, show } = wish;
-  if (note?.before !== undefined) saveNote(note.before);
-  const { sheetId, made } = applySheet({ spreadsheet, plan, keptName, replace, firstEntries });
+  if (note?.was !== undefined && note.was !== readNote(file.store)) return changed(hostWords.theBuild);
+  if (note?.before !== undefined) saveNote(file.store, note.before);
+  const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
   if (plan.role.kind === 'plan') {
-    recalculateEveryMinute(spreadsheet);
-    makeDeskSheet(spreadsheet);
+    recalculateEveryMinute(file.spreadsheet);
+    makeDeskSheet(file);
   }
-  if (plan.role.kind === 'prepare') notePreparedPlan({ spreadsheet, seen: wish.seen });
-  if (tab !== undefined) renameTab(spreadsheet, { sheetId, tab });
-  if (show === true) sheetById(spreadsheet, sheetId)?.activate();
-  afterStep(spreadsheet, wish);
-  return done({ sheetId, made, name: sheetById(spreadsheet, sheetId)?.getName() ?? plan.name });
+  if (plan.role.kind === 'prepare') notePreparedPlan({ file, seen: wish.seen });
+  if (tab !== undefined) renameTab(file, { sheetId, tab });
+  if (show === true) sheetById(file, sheetId)?.sheet.activate();
+  const late = afterStep(file, wish);
+  return done({
+    sheetId,
+    made,
+    ...(late === undefined ? {} : { late }),
+    name: sheetById(file, sheetId)?.sheet.getName() ?? plan.name,
+  });
 }
 
 /** A tab that somebody has given a name of their own keeps it. */
 function renameTab(
-  spreadsheet: Spreadsheet,
+  file: FileInRun,
   { sheetId, tab }: { readonly sheetId: number; readonly tab: { readonly was: string; readonly now: string } },
 ): void {
-  const sheet = sheetById(spreadsheet, sheetId);
+  const sheet = sheetById(file, sheetId)?.sheet;
   if (sheet?.getName() !== tab.was) return;
   // The host does not tell case apart: a name that differs in nothing else is the sheet’s own.
-  const other = spreadsheet.getSheetByName(tab.now);
+  const other = file.spreadsheet.getSheetByName(tab.now);
   if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
 }
 
-/** How far a build has come with a step, or what it leaves with its last one. */
-export function afterStep(spreadsheet: Spreadsheet, { note, last }: Pick<ApplyWish, 'note' | 'last'>): void {
-  if (note?.after !== undefined) saveNote(note.after);
-  if (last !== undefined) touchLast(spreadsheet, last);
+/** How far a build has come with a step, or what it leaves with its last one: then also what was typed too late. */
+export function afterStep(file: FileInRun, { note, last }: Pick<ApplyWish, 'note' | 'last'>): Late | undefined {
+  if (note?.after !== undefined) saveNote(file.store, note.after);
+  if (last === undefined) return undefined;
+  const late = carryLate(file);
+  touchLast(file, last);
+  return late.carried + late.left > 0 ? late : undefined;
 }
 
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */
-function touchLast(spreadsheet: Spreadsheet, { show, emptySheet }: LastTouch): void {
-  const empty = emptySheet === null ? undefined : sheetById(spreadsheet, emptySheet);
-  if (empty !== undefined && tagOf(empty) === undefined && isUntouched(empty)) spreadsheet.deleteSheet(empty);
-  if (show !== null) sheetById(spreadsheet, show)?.activate();
-  saveNote('');
+function touchLast(file: FileInRun, { show, emptySheet }: LastTouch): void {
+  const empty = sheetById(file, emptySheet);
+  if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(empty.sheet)) {
+    file.spreadsheet.deleteSheet(empty.sheet);
+    file.sheets.splice(file.sheets.indexOf(empty), 1);
+  }
+  sheetById(file, show)?.sheet.activate();
+  saveNote(file.store, '');
 }

@@ -1,17 +1,21 @@
-import { freeName } from '../workbook/freeName.ts';
 import { layoutVersion } from '../workbook/layout.ts';
 import { layoutFits } from '../workbook/layoutFits.ts';
 import { tabColors } from '../workbook/looks.ts';
 import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
+import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
+import { freeSheetName } from './freeSheetName.ts';
+import { noteTaken } from './lateEntries.ts';
+import { moveAside } from './moveAside.ts';
 import { moveBehindAll } from './moveBehindAll.ts';
-import { keptIds, type OwnSheet, ownSheets, type SheetTag, sheetInUse, sheetLeaving, writeTag } from './ownSheets.ts';
-import type { Sheet, Spreadsheet } from './spreadsheet.ts';
+import { isKept, type OwnSheet, ownSheets, type SheetTag, sheetInUse, sheetLeaving, writeTag } from './ownSheets.ts';
+import { setToRest } from './setToRest.ts';
+import type { Sheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { type FirstEntries, rewriteSheet, writeSheet } from './writeSheet.ts';
 
 export interface ApplyRequest {
-  readonly spreadsheet: Spreadsheet;
+  readonly file: FileInRun;
   /** Its name is the one wanted for a sheet that has to be made. */
   readonly plan: SheetPlan;
   /** Dated name for the old sheet, where it has to be replaced. */
@@ -25,7 +29,6 @@ export interface ApplyRequest {
 /** Which sheet stands for the plan now. */
 export interface Applied {
   readonly sheetId: number;
-  readonly name: string;
   /** True where this run made the sheet: it is then in view. */
   readonly made: boolean;
   /** Number of the old sheet that was replaced. */
@@ -44,73 +47,68 @@ export const applySheet = (request: ApplyRequest): Applied => bringToPlan(reques
 const mostRounds = 3;
 
 function bringToPlan(request: ApplyRequest, round: number): Applied {
-  const { spreadsheet, plan, keptName, replace = false, firstEntries = [] } = request;
+  const { file, plan, keptName, replace = false, firstEntries = [] } = request;
   const role = plan.role;
-  let own = ownSheets(spreadsheet);
-  let old = sheetLeaving(own, role);
-  const present = sheetInUse(own, role);
+  let old = sheetLeaving(ownSheets(file), role);
+  const present = sheetInUse(ownSheets(file), role);
   if (present !== undefined && old === undefined) {
-    const fit = layoutFits(plan, valuesOf(present.sheet));
+    if (role.kind === 'class') moveAside(present);
+    const fit = layoutFits(plan, cellsRead(present));
     const unfinished = present.tag.state === 'building';
     if (fit === 'other' || isOfAnother(present.tag, plan) || (replace && !unfinished)) {
-      const leaving = leave({ spreadsheet, old: present, keptName });
-      own = own.map((one) => (one === present ? leaving : one));
-      old = leaving;
+      leave({ file, old: present, keptName });
+      old = present;
     } else if (fit === 'same' && !unfinished) {
-      writeTag(present, present.tag);
-      const wrote = rewriteSheet(present.sheet, plan);
-      if (!wrote || !rowsMoved(present.sheet, plan, round)) return applied(present.sheet, false);
+      writeTag(file, present, present.tag);
+      const wrote = rewriteSheet(present, plan);
+      if (!wrote || !rowsMoved(present, plan, round)) return applied(present, false);
       return carryOn({ request, moved: present, round });
     }
   } else if (old !== undefined) {
-    old = leave({ spreadsheet, old, keptName: old.tag.keptName ?? keptName });
+    leave({ file, old, keptName: old.tag.keptName ?? keptName });
     // A build may have stopped after the new sheet stood and before the old one was put behind the others.
     if (present?.tag.state === 'built') {
-      keep(spreadsheet, old);
+      keep(file, old);
       return bringToPlan(request, round);
     }
   }
-  const found = sheetInUse(own, role);
+  const found = sheetInUse(ownSheets(file), role);
   const isNew = found?.tag.state !== 'built';
-  const target = found ?? newSheet({ spreadsheet, own, plan, old });
+  const target = found ?? newSheet({ file, plan, old });
   const made = found === undefined;
-  writeTag(target, { ...target.tag, state: 'building' });
+  writeTag(file, target, { ...target.tag, state: 'building' });
   writeSheet({
-    spreadsheet,
-    sheet: target.sheet,
+    file,
+    target,
     plan,
-    stands: made ? 'empty' : isNew ? 'begun' : 'shorter',
-    ...(target.tag.from === undefined ? {} : { carried: carriedFrom({ own, from: target.tag.from, plan }) }),
+    stands: target.isNew ? 'empty' : isNew ? 'begun' : 'shorter',
+    ...(target.tag.from === undefined ? {} : carriedFrom({ file, from: target.tag.from, plan })),
     firstEntries: isNew ? firstEntries : [],
   });
-  if (rowsMoved(target.sheet, plan, round)) {
-    if (old !== undefined) keep(spreadsheet, old);
+  if (rowsMoved(target, plan, round)) {
+    if (old !== undefined) keep(file, old);
     return carryOn({ request, moved: target, round });
   }
   // From here on the sheet stands by itself: an entry that a team clears must not come back from the old sheet.
   const { from: _, ...done } = target.tag;
-  writeTag(target, { ...done, ...activityOf(plan), layout: layoutVersion, state: 'built' });
-  if (old === undefined) return applied(target.sheet, made);
-  keep(spreadsheet, old);
-  return { ...applied(target.sheet, made), keptId: old.sheet.getSheetId() };
+  writeTag(file, target, { ...done, ...activityOf(plan), layout: layoutVersion, state: 'built' });
+  if (old === undefined) return applied(target, made);
+  keep(file, old);
+  return { ...applied(target, made), keptId: old.id };
 }
 
 /** Whether people moved rows of a class while they were being written: its keys are read once more. */
-const rowsMoved = (sheet: Sheet, plan: SheetPlan, round: number): boolean =>
+const rowsMoved = ({ sheet }: SheetInRun, plan: SheetPlan, round: number): boolean =>
   round < mostRounds && plan.role.kind === 'class' && layoutFits(plan, valuesOf(sheet)) !== 'same';
 
 /** What stands where is told by the keys in the rows, so it is carried to a sheet that is made anew. */
 function carryOn({ request, moved, round }: { request: ApplyRequest; moved: OwnSheet; round: number }): Applied {
-  const { spreadsheet, plan, keptName } = request;
-  leave({ spreadsheet, old: moved, keptName });
-  return bringToPlan({ spreadsheet, plan, keptName }, round + 1);
+  const { file, plan, keptName } = request;
+  leave({ file, old: moved, keptName });
+  return bringToPlan({ file, plan, keptName }, round + 1);
 }
 
-const applied = (sheet: Sheet, made: boolean): Applied => ({
-  sheetId: sheet.getSheetId(),
-  name: sheet.getName(),
-  made,
-});
+const applied = ({ id }: SheetInRun, made: boolean): Applied => ({ sheetId: id, made });
 
 const activityOf = (of: { readonly activity?: string } | undefined) =>
   of?.activity === undefined ? {} : { activity: of.activity };
@@ -120,123 +118,116 @@ const isOfAnother = (tag: SheetTag | undefined, { activity }: SheetPlan): boolea
   tag?.activity !== undefined && activity !== undefined && tag.activity !== activity;
 
 /** The old sheet that entries come from, and what of it belongs to the plan's activity. */
-function carriedFrom({ own, from, plan }: { own: readonly OwnSheet[]; from: number; plan: SheetPlan }) {
-  const old = own.find(({ sheet }) => sheet.getSheetId() === from);
-  return { from: old?.sheet, wanted: isOfAnother(old?.tag, plan) ? teamsAlone(plan) : plan };
+function carriedFrom({ file, from, plan }: { file: FileInRun; from: number; plan: SheetPlan }) {
+  const old = sheetById(file, from);
+  if (old === undefined) return {};
+  const cells = valuesOf(old.sheet);
+  if (old.tag !== undefined) noteTaken(file, old as OwnSheet, cells);
+  return { carried: { from: cells, wanted: isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan } };
 }
 
 /** Keeps a sheet whose class is no longer in the plan, under a dated name. A sheet that is not ours stays as it is. */
 export function putAside({
-  spreadsheet,
+  file,
   sheetId,
   keptName,
 }: {
-  readonly spreadsheet: Spreadsheet;
+  readonly file: FileInRun;
   readonly sheetId: number;
   readonly keptName: string;
 }): void {
-  const present = ownSheets(spreadsheet).find(({ sheet }) => sheet.getSheetId() === sheetId);
-  if (present === undefined || present.tag.state === 'kept') return;
-  const name = present.tag.keptName ?? keptName;
-  keep(spreadsheet, leave({ spreadsheet, old: present, keptName: name }));
+  const present = ownSheets(file).find(({ id }) => id === sheetId);
+  if (present === undefined) return;
+  noteTaken(file, present, valuesOf(present.sheet));
+  leave({ file, old: present, keptName: present.tag.keptName ?? keptName });
+  keep(file, present);
 }
 
 /** Marks a sheet as leaving before its name changes, so that whoever goes on after a stop finds it by its tag. */
-function leave({
-  spreadsheet,
-  old,
-  keptName,
-}: {
-  spreadsheet: Spreadsheet;
-  old: OwnSheet;
-  keptName: string;
-}): OwnSheet {
+function leave({ file, old, keptName }: { file: FileInRun; old: OwnSheet; keptName: string }): void {
   const { sheet, tag } = old;
-  const others = spreadsheet.getSheets().filter((other) => other.getSheetId() !== sheet.getSheetId());
-  const name = freeName(
-    keptName,
-    others.map((other) => other.getName()),
-  );
+  const present = sheet.getName();
+  const name = freeSheetName(file.spreadsheet, keptName, old.id);
   const { from: _, ...rest } = tag;
-  const leaving: SheetTag = { ...rest, state: 'leaving', keptName: name, name: tag.name ?? sheet.getName() };
-  writeTag(old, leaving);
-  if (sheet.getName() !== name) sheet.setName(name);
+  writeTag(file, old, { ...rest, state: 'leaving', keptName: name, name: tag.name ?? present });
+  if (present !== name) sheet.setName(name);
   sheet.setTabColor(tabColors.kept);
-  return { ...old, tag: leaving };
 }
 
 /** The old sheet leaves its place once the new one has taken it: until then it says where that is. */
-function keep(spreadsheet: Spreadsheet, old: OwnSheet): void {
-  moveBehindAll(spreadsheet, old.sheet);
+function keep(file: FileInRun, old: OwnSheet): void {
+  setToRest(file, old);
+  moveBehindAll(file, old);
   const { keptName: _, name: __, ...rest } = old.tag;
-  writeTag(old, { ...rest, state: 'kept' });
+  writeTag(file, old, { ...rest, state: 'kept' });
 }
 
 /** The sheet to write into: one that a stopped run left untagged and empty, or a new one. */
-function newSheet({
-  spreadsheet,
-  own,
-  plan,
-  old,
-}: {
-  spreadsheet: Spreadsheet;
-  own: readonly OwnSheet[];
-  plan: SheetPlan;
-  old: OwnSheet | undefined;
-}): OwnSheet {
+function newSheet({ file, plan, old }: { file: FileInRun; plan: SheetPlan; old: OwnSheet | undefined }): OwnSheet {
   const { role } = plan;
   const wanted = old?.tag.name ?? plan.name;
-  const orphan = spreadsheet.getSheetByName(wanted);
-  const isOrphan =
-    orphan !== null &&
-    !own.some(({ sheet }) => sheet.getSheetId() === orphan.getSheetId()) &&
-    orphan.getLastRow() === 0;
-  let sheet = isOrphan ? orphan : undefined;
-  if (sheet === undefined) {
-    const taken = spreadsheet.getSheets().map((other) => other.getName());
-    sheet = spreadsheet.insertSheet(freeName(wanted, taken), placeFor({ spreadsheet, own, role, old }));
-  }
+  const there = file.spreadsheet.getSheetByName(wanted);
+  const one =
+    (there === null ? undefined : orphan(file, there)) ??
+    insertedSheet({
+      file,
+      name: there === null ? wanted : freeSheetName(file.spreadsheet, wanted),
+      place: placeFor({ file, role, old }),
+    });
   const tag: SheetTag = {
     kind: role.kind,
     ...(role.className === undefined ? {} : { className: role.className }),
     ...activityOf(plan),
     layout: layoutVersion,
     state: 'building',
-    ...(old === undefined ? {} : { from: old.sheet.getSheetId() }),
+    ...(old === undefined ? {} : { from: old.id }),
   };
-  writeTag({ sheet }, tag);
-  return { sheet, tag };
+  writeTag(file, one, tag);
+  return one as OwnSheet;
 }
 
+/** A sheet that a run made and could not tag any more. */
+function orphan(file: FileInRun, sheet: Sheet): SheetInRun | undefined {
+  const one = sheetById(file, sheet.getSheetId());
+  const isFree = one !== undefined && one.tag === undefined && !isKept(file, one);
+  return isFree && sheet.getLastRow() === 0 ? one : undefined;
+}
+
+function insertedSheet({ file, name, place }: { file: FileInRun; name: string; place: number }): SheetInRun {
+  const sheet = file.spreadsheet.insertSheet(name, place);
+  const one: SheetInRun = { sheet, id: sheet.getSheetId(), isNew: true };
+  file.sheets.splice(place, 0, one);
+  return one;
+}
+
+/** What students use stands first, then what the teacher does. */
+const tabOrder: Readonly<Record<SheetRole['kind'], number>> = {
+  class: 1,
+  poll: 2,
+  progress: 3,
+  plan: 4,
+  help: 5,
+  prepare: 6,
+  record: 7,
+  key: 8,
+};
+
 /**
- * Tabs stand in the order Plan, classes, Progress, Help; a new sheet in place of an old one takes its place.
- * Kept sheets stay behind all others.
+ * A new sheet stands before those that come after its kind; one in place of an old one takes its place. Kept sheets stay
+ * behind all others.
  */
-function placeFor({
-  spreadsheet,
-  own,
-  role,
-  old,
-}: {
-  spreadsheet: Spreadsheet;
-  own: readonly OwnSheet[];
-  role: SheetRole;
-  old: OwnSheet | undefined;
-}): number {
+function placeFor({ file, role, old }: { file: FileInRun; role: SheetRole; old: OwnSheet | undefined }): number {
   if (old !== undefined) return old.sheet.getIndex() - 1;
-  const behind = own.find(
-    ({ tag }) =>
-      tag.state !== 'kept' &&
-      tag.state !== 'leaving' &&
-      ((role.kind === 'plan' && tag.kind !== 'plan') ||
-        (role.kind === 'class' && (tag.kind === 'progress' || tag.kind === 'help')) ||
-        (role.kind === 'progress' && tag.kind === 'help') ||
-        (role.kind === 'poll' && (tag.kind === 'record' || tag.kind === 'help'))),
+  const behind = ownSheets(file).find(
+    ({ tag }) => tag.state !== 'kept' && tag.state !== 'leaving' && tabOrder[tag.kind] > tabOrder[role.kind],
   );
   if (behind !== undefined) return behind.sheet.getIndex() - 1;
-  const sheets = spreadsheet.getSheets();
-  const kept = [...keptIds(), ...own.filter(({ tag }) => tag.state === 'kept').map(({ sheet }) => sheet.getSheetId())];
+  const { sheets } = file;
+  const isKeptAt = (index: number): boolean => {
+    const one = sheets[index];
+    return one !== undefined && isKept(file, one);
+  };
   let place = sheets.length;
-  while (place > 0 && kept.includes(sheets[place - 1]?.getSheetId() ?? Number.NaN)) place -= 1;
+  while (isKeptAt(place - 1)) place -= 1;
   return place;
 }

@@ -122,6 +122,8 @@ export interface ApplyWish extends WriteWish {
 
 /** What is noted before anything is written, and when it is written, so that whoever opens the file next can go on. */
 export interface NoteWish {
+  /** The note as the page has read it: another one refuses the call, so that nobody's build is forgotten. */
+  readonly was?: string;
   readonly before?: string;
   readonly after?: string;
 }
@@ -136,6 +138,8 @@ interface AppliedReading {
   readonly sheetId: number;
   readonly name: string;
   readonly made: boolean;
+  /** With the last step of a build: how much was typed into sheets after they had been put aside. */
+  readonly late?: { readonly carried: number; readonly left: number };
   readonly reading: BookReading;
 }
 
@@ -180,6 +184,14 @@ export interface PageWish {
   readonly about: string;
 }
 
+export interface ChecksEntered {
+  readonly renewed: number;
+  /** Sheets where a formula is gone. */
+  readonly missing: readonly number[];
+  /** What kept checks from showing and was moved out of their cells, each named by its cell, as sentences. */
+  readonly moved: readonly string[];
+}
+
 /** Calls of the host one after the other, each on what the one before came to; a name without a call is looked up. */
 export interface TrialChain {
   readonly on: 'sheet' | 'file' | 'app' | 'lock' | 'store' | 'session' | 'tools';
@@ -221,8 +233,8 @@ export interface Calls {
   show(version: number, wish: ShowWish): Outcome<null>;
   /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` is handed over as data. */
   openPage(version: number, wish: PageWish): Outcome<null>;
-  /** Enters again only the checks that failed or never finished; `missing` are sheets where a formula is gone. */
-  checkAgain(version: number): Outcome<{ readonly renewed: number; readonly missing: readonly number[] }>;
+  /** Makes room for checks that something typed keeps from showing, and enters again those that failed or never finished. */
+  checkAgain(version: number): Outcome<ChecksEntered>;
   /** Takes steps of the self-check, each whatever the others come to; its sheet goes with the step `end`. */
   tryHost(version: number, wish: TrialWish): Outcome<readonly TrialFact[]>;
 }

@@ -1,4 +1,5 @@
-import { carriedEntries } from '../workbook/carriedEntries.ts';
+import type { CellValue } from '../measurement/cellValue.ts';
+import { type CarriedPlan, carriedEntries } from '../workbook/carriedEntries.ts';
 import { cellText } from '../workbook/cellText.ts';
 import type { SheetPlan } from '../workbook/workbook.ts';
 import type { Sheet } from './spreadsheet.ts';
@@ -13,11 +14,19 @@ const mostRounds = 3;
  * whether the rows are still where they were: where somebody moved them meanwhile, what landed beside a wrong row is
  * taken out again and written where it belongs. Cells that hold something keep it.
  */
-export function carryEntries({ sheet, plan, from }: { sheet: Sheet; plan: SheetPlan; from: Sheet }): void {
-  const old = valuesOf(from);
+export function carryEntries({
+  sheet,
+  plan,
+  from,
+}: {
+  sheet: Sheet;
+  plan: CarriedPlan & Pick<SheetPlan, 'role' | 'rowCount'>;
+  /** Cells of the old sheet. */
+  from: readonly (readonly CellValue[])[];
+}): void {
   for (let round = 1; round <= mostRounds; round += 1) {
     const to = valuesOf(sheet);
-    const runs = carriedEntries({ plan, from: old, to });
+    const runs = carriedEntries({ plan, from, to });
     if (runs.length === 0) return;
     const lastRow = Math.max(...runs.map(({ row, values }) => row + values.length - 1));
     const room = sheet.getMaxRows();

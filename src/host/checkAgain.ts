@@ -1,12 +1,13 @@
-import { classColumns } from '../workbook/layout.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
-import type { Outcome } from './calls.ts';
+import type { ChecksEntered, Outcome } from './calls.ts';
 import { withDocumentLock } from './documentLock.ts';
+import { type FileInRun, fileInRun, sheetById } from './fileInRun.ts';
+import { moveAside } from './moveAside.ts';
 import { busy, done } from './outcome.ts';
 import { ownSheets } from './ownSheets.ts';
-import { sheetById } from './sheetById.ts';
-import { openSpreadsheet, type Sheet, type Spreadsheet, settle } from './spreadsheet.ts';
+import { openSpreadsheet, type Sheet, settle } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
+import { hostWords } from './words.ts';
 
 const property = 'labrow.check';
 
@@ -14,63 +15,74 @@ const property = 'labrow.check';
 interface CheckNoted {
   readonly sheetId: number;
   readonly row: number;
+  readonly column: number;
   readonly formula: string;
 }
 
 /**
- * Enters again only the checks that failed or never finished; those that stand cost the host nothing. A formula is noted
+ * Enters again only the checks that failed or never finished; those that stand cost the host nothing. What somebody typed
+ * where checks have to show is moved out of their way first: most of them then come by themselves. A formula is noted
  * before its cell is emptied, so that the next press puts it back where this one stops. Sheets where a formula is gone
  * altogether are named: the page plans them anew.
  */
-export function checkAgain(): Outcome<{ readonly renewed: number; readonly missing: readonly number[] }> {
+export function checkAgain(): Outcome<ChecksEntered> {
   const locked = withDocumentLock(2000, () => {
-    const spreadsheet = openSpreadsheet();
-    let renewed = putBack(spreadsheet) ? 1 : 0;
+    const file = fileInRun(openSpreadsheet());
+    let renewed = putBack(file) ? 1 : 0;
     const missing = new Set<number>();
-    for (const { sheet, tag } of ownSheets(spreadsheet)) {
+    const moved: string[] = [];
+    for (const one of ownSheets(file)) {
+      const { sheet, id, tag } = one;
       if (tag.kind !== 'class' || tag.state === 'kept') continue;
-      for (const { known, headingRow } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
+      const obstacles = moveAside(one);
+      moved.push(...obstacles.map(hostWords.inTheWay));
+      if (obstacles.length > 0) settle();
+      for (const { known, headingRow, checkColumn } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
         if (known) continue;
-        const formula = checkCell(sheet, headingRow).getFormula();
-        if (formula === '') missing.add(sheet.getSheetId());
+        const formula = sheet.getRange(headingRow, checkColumn).getFormula();
+        if (formula === '') missing.add(id);
         else {
-          renew(sheet, { sheetId: sheet.getSheetId(), row: headingRow, formula });
+          renew(file, sheet, { sheetId: id, row: headingRow, column: checkColumn, formula });
           renewed += 1;
         }
       }
     }
-    return { renewed, missing: [...missing] };
+    return { renewed, missing: [...missing], moved };
   });
   return locked.ran ? done(locked.value) : busy();
 }
 
-const checkCell = (sheet: Sheet, row: number) => sheet.getRange(row, classColumns.check);
+const checkCell = (sheet: Sheet, { row, column }: CheckNoted) => sheet.getRange(row, column);
 
 /** The same formula set over itself is not worked out again, so the cell is empty in between. */
-function renew(sheet: Sheet, noted: CheckNoted): void {
-  const store = PropertiesService.getDocumentProperties();
-  store.setProperty(property, JSON.stringify(noted));
-  const cell = checkCell(sheet, noted.row);
-  cell.setValue('');
-  settle();
-  cell.setValue(noted.formula);
-  store.deleteProperty(property);
+function renew({ store }: FileInRun, sheet: Sheet, noted: CheckNoted): void {
+  store.write(property, JSON.stringify(noted));
+  const cell = checkCell(sheet, noted);
+  try {
+    cell.setValue('');
+    settle();
+  } finally {
+    cell.setValue(noted.formula);
+  }
+  store.remove(property);
 }
 
 /** A formula that an earlier press took out and could not put back, where its block still stands as it did. */
-function putBack(spreadsheet: Spreadsheet): boolean {
-  const store = PropertiesService.getDocumentProperties();
-  const words = store.getProperty(property);
-  if (words === null) return false;
+function putBack(file: FileInRun): boolean {
+  const { store } = file;
+  const words = store.read(property);
+  if (words === '') return false;
   const noted = readNoted(words);
-  const sheet = noted && sheetById(spreadsheet, noted.sheetId);
+  const sheet = noted && sheetById(file, noted.sheetId)?.sheet;
   const isHeading =
     noted !== undefined &&
     sheet !== undefined &&
-    readClassSheet(valuesOf(sheet))?.blocks.some(({ headingRow }) => headingRow === noted.row) === true;
-  const isEmpty = isHeading && checkCell(sheet, noted.row).getFormula() === '';
-  if (isEmpty) checkCell(sheet, noted.row).setValue(noted.formula);
-  store.deleteProperty(property);
+    readClassSheet(valuesOf(sheet))?.blocks.some(
+      ({ headingRow, checkColumn }) => headingRow === noted.row && checkColumn === noted.column,
+    ) === true;
+  const isEmpty = isHeading && checkCell(sheet, noted).getFormula() === '';
+  if (isEmpty) checkCell(sheet, noted).setValue(noted.formula);
+  store.remove(property);
   return isEmpty;
 }
 

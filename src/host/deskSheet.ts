@@ -1,5 +1,6 @@
 import type { Outcome } from './calls.ts';
-import { openSpreadsheet, type Spreadsheet, sheetProtections } from './spreadsheet.ts';
+import { type FileInRun, fileInRun } from './fileInRun.ts';
+import { openSpreadsheet, sheetProtections } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
 const { name, why, protection: described } = hostWords.deskSheet;
@@ -12,7 +13,7 @@ const passing = /service|server|time|again|many/i;
  * finished once; whom the owner lets in afterwards stays in. Where the host does not let anybody be taken off, such as a
  * group that the builder is a member of, everybody goes on being let in.
  */
-export function makeDeskSheet(spreadsheet: Spreadsheet): void {
+export function makeDeskSheet({ spreadsheet, sheets }: FileInRun): void {
   let sheet = spreadsheet.getSheetByName(name);
   const present = sheet === null ? undefined : sheetProtections(sheet)[0];
   if (present?.getDescription() === described) return;
@@ -20,6 +21,7 @@ export function makeDeskSheet(spreadsheet: Spreadsheet): void {
     // First of all, where no new sheet is ever put before it; what is in view stays in view.
     const shown = spreadsheet.getActiveSheet();
     sheet = spreadsheet.insertSheet(name, 0);
+    sheets.unshift({ sheet, id: sheet.getSheetId() });
     shown.activate();
   }
   sheet.getRange(1, 1).setValue(why);
@@ -38,9 +40,11 @@ export function makeDeskSheet(spreadsheet: Spreadsheet): void {
  * Work that shows or changes the teacher's desk asks first who is there; a file without such a sheet lets everybody in. It
  * is a curb and no wall: whoever may edit the file can read its cells and its script.
  */
-export function onDesk<T>(work: (spreadsheet: Spreadsheet) => Outcome<T>): Outcome<T> {
+export function onDesk<T>(work: (file: FileInRun) => Outcome<T>): Outcome<T> {
   const spreadsheet = openSpreadsheet();
   const sheet = spreadsheet.getSheetByName(name);
   const isIn = sheet === null || sheetProtections(sheet).every((protection) => protection.canEdit());
-  return isIn ? work(spreadsheet) : { ok: false, problem: { message: hostWords.notTeacher, reason: 'teacher' } };
+  return isIn
+    ? work(fileInRun(spreadsheet))
+    : { ok: false, problem: { message: hostWords.notTeacher, reason: 'teacher' } };
 }

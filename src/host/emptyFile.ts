@@ -3,16 +3,17 @@ import { layoutFits } from '../workbook/layoutFits.ts';
 import { applySheet } from './applyWorkbook.ts';
 import { saveNote } from './buildNote.ts';
 import type { EmptyFileWish, Outcome } from './calls.ts';
+import type { FileInRun, SheetInRun } from './fileInRun.ts';
 import { done, problem } from './outcome.ts';
-import { ownSheets, sheetInUse } from './ownSheets.ts';
-import { recalculateEveryMinute, type Sheet, type Spreadsheet } from './spreadsheet.ts';
+import { otherSheets, ownSheets, sheetInUse } from './ownSheets.ts';
+import { recalculateEveryMinute, type Sheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
 
 const ownPrefix = /^labrow/i;
 
 interface Kept {
-  readonly sheet: Sheet;
+  readonly one: SheetInRun;
   /** The plain name that it gets once the sheets before it are gone. */
   readonly name: string;
 }
@@ -22,31 +23,30 @@ interface Kept {
  * read back; then every other sheet of ours is removed, so that nothing anybody wrote, noted or named there is left.
  * Stopped at any point it can be pressed again: what was to stay is taken from the old sheets until the new ones stand.
  */
-export function emptyFile(
-  spreadsheet: Spreadsheet,
-  wish: EmptyFileWish,
-): Outcome<{ readonly left: readonly string[] }> {
+export function emptyFile(file: FileInRun, wish: EmptyFileWish): Outcome<{ readonly left: readonly string[] }> {
   const { share: say } = hostWords;
+  const { spreadsheet, store } = file;
   const typed = wish.fileName.trim();
   if (typed !== spreadsheet.getName().trim()) {
-    return problem({ ...say.name, received: typed === '' ? 'no name' : `“${typed}”` }, { field: 'fileName' });
+    return problem({ ...say.name, received: typed === '' ? 'a blank' : `“${typed}”` }, { field: 'fileName' });
   }
-  const seesPlan = ownSheets(spreadsheet).some(({ tag }) => tag.kind === 'plan' && tag.state !== 'kept');
+  const seesPlan = ownSheets(file).some(({ tag }) => tag.kind === 'plan');
   if (!seesPlan || !wish.anew.some(({ plan }) => plan.role.kind === 'plan')) return problem(say.noLesson);
   const kept: Kept[] = [];
   for (const one of wish.anew) {
-    applySheet({ spreadsheet, replace: true, ...one });
-    const sheet = sheetInUse(ownSheets(spreadsheet), one.plan.role)?.sheet;
+    applySheet({ file, replace: true, ...one });
+    const made = sheetInUse(ownSheets(file), one.plan.role);
     // Nothing goes before what is to stay was seen to stand.
-    if (sheet === undefined || !stands(sheet, one)) return problem({ ...say.notWritten, where: one.plan.name });
-    kept.push({ sheet, name: one.plan.name });
+    if (made === undefined || !stands(made.sheet, one))
+      return problem({ ...say.notWritten, where: `“${one.plan.name}”` });
+    kept.push({ one: made, name: one.plan.name });
   }
-  removeOthers({ spreadsheet, kept, everything: wish.removeOthers });
+  removeOthers({ file, kept, everything: wish.removeOthers });
   for (const entry of spreadsheet.getDeveloperMetadata()) if (ownPrefix.test(entry.getKey())) entry.remove();
-  PropertiesService.getDocumentProperties().deleteAllProperties();
-  saveNote(wish.note);
+  store.clear();
+  saveNote(store, wish.note);
   recalculateEveryMinute(spreadsheet);
-  return done({ left: spreadsheet.getSheets().map((sheet) => sheet.getName()) });
+  return done({ left: file.sheets.map(({ sheet }) => sheet.getName()) });
 }
 
 function stands(sheet: Sheet, { plan, firstEntries = [] }: EmptyFileWish['anew'][number]): boolean {
@@ -60,30 +60,28 @@ function stands(sheet: Sheet, { plan, firstEntries = [] }: EmptyFileWish['anew']
 }
 
 function removeOthers({
-  spreadsheet,
+  file,
   kept,
   everything,
 }: {
-  spreadsheet: Spreadsheet;
+  file: FileInRun;
   kept: readonly Kept[];
   everything: boolean;
 }): void {
-  const stayingIds = kept.map(({ sheet }) => sheet.getSheetId());
-  const own = ownSheets(spreadsheet, { kept: true }).map(({ sheet }) => sheet.getSheetId());
-  // Whoever takes the file on gets a sheet of their own with the next build.
-  const desk = spreadsheet.getSheetByName(hostWords.deskSheet.name);
-  if (desk !== null) own.push(desk.getSheetId());
-  const leaving = spreadsheet
-    .getSheets()
-    .filter((sheet) => !stayingIds.includes(sheet.getSheetId()))
-    .filter((sheet) => everything || own.includes(sheet.getSheetId()));
-  const leavingIds = leaving.map((sheet) => sheet.getSheetId());
+  const { spreadsheet, sheets } = file;
+  const staying = [...kept.map(({ one }) => one), ...(everything ? [] : otherSheets(file))];
+  // Whoever takes the file on gets a sheet of the teacher's own with the next build.
+  const leaving = sheets.filter((one) => !staying.includes(one) || one.sheet.getName() === hostWords.deskSheet.name);
+  const leavingIds = leaving.map(({ id }) => id);
   // A name for a range is words that people typed as well.
   for (const named of spreadsheet.getNamedRanges()) {
     if (everything || leavingIds.includes(named.getRange().getSheet().getSheetId())) named.remove();
   }
-  kept[0]?.sheet.activate();
-  for (const sheet of leaving) spreadsheet.deleteSheet(sheet);
-  const taken = spreadsheet.getSheets().map((sheet) => sheet.getName());
-  for (const { sheet, name } of kept) if (!taken.includes(name)) sheet.setName(name);
+  kept[0]?.one.sheet.activate();
+  for (const one of leaving) {
+    spreadsheet.deleteSheet(one.sheet);
+    sheets.splice(sheets.indexOf(one), 1);
+  }
+  const taken = sheets.map(({ sheet }) => sheet.getName());
+  for (const { one, name } of kept) if (!taken.includes(name)) one.sheet.setName(name);
 }

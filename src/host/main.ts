@@ -6,6 +6,7 @@ import type { Calls, Outcome } from './calls.ts';
 import { checkAgain } from './checkAgain.ts';
 import { onDesk } from './deskSheet.ts';
 import { emptyFile } from './emptyFile.ts';
+import { fileInRun } from './fileInRun.ts';
 import { openPage } from './openPage.ts';
 import { done, guarded, problem } from './outcome.ts';
 import { readBook } from './readBook.ts';
@@ -30,25 +31,23 @@ export { buildSampleFromMenu_, checkAgainFromMenu_, openSidebar_, selfCheckFromM
 /** Calls from the sidebar, each with its input checked and every refusal in words for people. */
 export const endpoints_: Calls = {
   readBook: (version, wish) =>
-    asked(version, readReadWish(wish), (read) => onDesk((spreadsheet) => done(readBook(spreadsheet, read)))),
+    asked(version, readReadWish(wish), (read) => onDesk((file) => done(readBook(file, read)))),
   applySheet: (version, wish) =>
-    asked(version, readApplyWish(wish), (read) => writing(read, (spreadsheet) => applyCall(spreadsheet, read))),
+    asked(version, readApplyWish(wish), (read) => writing(read, (file) => applyCall(file, read))),
   writeCells: (version, wish) =>
-    asked(version, readCellsWish(wish), (read) =>
-      readingOf(writing(read, (spreadsheet) => writeCells(spreadsheet, read))),
-    ),
+    asked(version, readCellsWish(wish), (read) => readingOf(writing(read, (file) => writeCells(file, read)))),
   putAside: (version, wish) =>
     asked(version, readAsideWish(wish), (read) =>
       readingOf(
-        writing(read, (spreadsheet) => {
-          putAside({ spreadsheet, sheetId: read.sheetId, keptName: read.keptName });
-          afterStep(spreadsheet, read);
+        writing(read, (file) => {
+          putAside({ file, sheetId: read.sheetId, keptName: read.keptName });
+          afterStep(file, read);
           return done({});
         }),
       ),
     ),
   emptyFile: (version, wish) =>
-    asked(version, readEmptyFileWish(wish), (read) => writing(read, (spreadsheet) => emptyFile(spreadsheet, read))),
+    asked(version, readEmptyFileWish(wish), (read) => writing(read, (file) => emptyFile(file, read))),
   show: (version, wish) => asked(version, readShowWish(wish), show),
   openPage: (version, wish) => asked(version, readPageWish(wish), openPage),
   checkAgain: (version) => asked(version, {}, checkAgain),

@@ -1,5 +1,6 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
+import { inTodaysColumns } from '../workbook/classCells.ts';
 import { classColumns } from '../workbook/layout.ts';
 import type { SheetKind } from './calls.ts';
 import { cellSent } from './cellSent.ts';
@@ -14,7 +15,8 @@ export const markOf = (kind: SheetKind | undefined, cells: Cells): string =>
   digest(JSON.stringify(kind === 'class' ? structureOf(cells) : cells.map((line) => line.map(cellSent))));
 
 /** Team and step of each row, down to the last that has one: what people type below the table is none of it. */
-function structureOf(cells: Cells): readonly (readonly string[])[] {
+function structureOf(found: Cells): readonly (readonly string[])[] {
+  const cells = inTodaysColumns(found);
   const rows = cells.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
   while (rows.length > 0 && rows[rows.length - 1]?.join('') === '') rows.pop();
   return rows;

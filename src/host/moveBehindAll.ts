@@ -1,8 +1,9 @@
-import type { Sheet, Spreadsheet } from './spreadsheet.ts';
+import type { FileInRun, SheetInRun } from './fileInRun.ts';
 
 /** The host moves only the sheet in view: what the teacher had in view and in hand comes back, and a hidden sheet stays so. */
-export function moveBehindAll(spreadsheet: Spreadsheet, sheet: Sheet): void {
-  const last = spreadsheet.getSheets().length;
+export function moveBehindAll({ spreadsheet, sheets }: FileInRun, one: SheetInRun): void {
+  const { sheet } = one;
+  const last = spreadsheet.getNumSheets();
   if (sheet.getIndex() === last) return;
   const shown = spreadsheet.getActiveSheet();
   const selected = spreadsheet.getActiveRange();
@@ -12,4 +13,6 @@ export function moveBehindAll(spreadsheet: Spreadsheet, sheet: Sheet): void {
   if (selected === null) spreadsheet.setActiveSheet(shown);
   else spreadsheet.setActiveRange(selected);
   if (wasHidden) sheet.hideSheet();
+  sheets.splice(sheets.indexOf(one), 1);
+  sheets.push(one);
 }

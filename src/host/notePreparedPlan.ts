@@ -1,8 +1,9 @@
 import { prepareCells } from '../workbook/layout.ts';
 import type { Seen } from './calls.ts';
+import type { FileInRun } from './fileInRun.ts';
 import { markOf } from './markOf.ts';
 import { ownSheets, sheetInUse } from './ownSheets.ts';
-import { type Spreadsheet, settle } from './spreadsheet.ts';
+import { settle } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { writeTexts } from './writeTexts.ts';
 
@@ -12,22 +13,22 @@ import { writeTexts } from './writeTexts.ts';
  * that it is out of date.
  */
 export function notePreparedPlan({
-  spreadsheet,
+  file,
   seen,
 }: {
-  spreadsheet: Spreadsheet;
+  file: FileInRun;
   /** The Plan as the page saw it when it made the list. */
   seen: readonly Seen[];
 }): void {
-  const own = ownSheets(spreadsheet);
-  const sheet = sheetInUse(own, { kind: 'prepare' })?.sheet;
-  const plan = sheetInUse(own, { kind: 'plan' })?.sheet;
+  const sheet = sheetInUse(ownSheets(file), { kind: 'prepare' })?.sheet;
+  const plan = sheetInUse(ownSheets(file), { kind: 'plan' });
   if (sheet === undefined || plan === undefined) return;
   settle();
   const { planNow, planThen } = prepareCells;
   const joined = String(sheet.getRange(planNow.row, planNow.column).getValue());
-  const mark = markOf('plan', valuesOf(plan));
-  const note = seen.some((one) => one.id === plan.getSheetId() && one.mark === mark) ? joined : '';
+  plan.cells = valuesOf(plan.sheet);
+  const mark = markOf('plan', plan.cells);
+  const note = seen.some((one) => one.id === plan.id && one.mark === mark) ? joined : '';
   const cell = sheet.getRange(planThen.row, planThen.column);
   if (cell.getValue() !== note) writeTexts(cell, [[note]]);
 }

@@ -7,30 +7,35 @@ import { notePollDay } from './notePollDay.ts';
 type EditEvent = GoogleAppsScript.Events.SheetsOnEdit;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
+/** Where entries stood in sheets of earlier layouts: all columns behind the first were one further left. */
+const earlierEntry = at.entry - 1;
+
 /**
  * Simple trigger: counts a try in each edited row of a class sheet whose entry is new, and notes the time. It runs as
  * whoever types, so it may be refused; a count that is missed is missed in silence, and none is ever lowered.
  */
 export function onEdit_(event: EditEvent): void {
   try {
-    // An edit begins in the entries of a class or to the right of them, where answers to the poll stand: never in both.
+    // The entries of a class stand where a poll has its classes, so the sheet's own mark tells which it is.
     const first = event.range.getColumn();
-    if (first === at.entry) countTries(event);
-    else if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
+    if (first === at.entry || first === earlierEntry) {
+      if (countTries(event)) return;
+    }
+    if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
   } catch {
     // A student who may not write here has typed all the same, and the checks do not need the count.
   }
 }
 
-function countTries({ range }: EditEvent): void {
-  const last = range.getLastColumn();
+/** False where the sheet is no class's. */
+function countTries({ range }: EditEvent): boolean {
+  const shift = at.entry - range.getColumn();
   // What covers the questions as well is a sort or a moved row, not an entry.
-  if (last > at.who) return;
+  if (range.getLastColumn() > at.who - shift) return false;
   const sheet = range.getSheet();
-  if (cellText(sheet.getRange(1, at.key).getValue()) !== classMarker) return;
-  const firstRow = range.getRow();
-  const rowCount = range.getNumRows();
-  countRows({ sheet, firstRow, rowCount });
+  if (cellText(sheet.getRange(1, at.key - shift).getValue()) !== classMarker) return false;
+  countRows({ sheet, firstRow: range.getRow(), rowCount: range.getNumRows(), shift });
+  return true;
 }
 
 /**
@@ -38,21 +43,33 @@ function countTries({ range }: EditEvent): void {
  * flushed, since a class that types at once would wait for both and lose a quarter of its counts. Two runs in one row at
  * once may cost one count, so tries means at least so many.
  */
-function countRows({ sheet, firstRow, rowCount }: { sheet: Sheet; firstRow: number; rowCount: number }): void {
-  const rows: CellValue[][] = sheet.getRange(firstRow, 1, rowCount, countedColumn).getValues();
+function countRows({
+  sheet,
+  firstRow,
+  rowCount,
+  shift,
+}: {
+  sheet: Sheet;
+  firstRow: number;
+  rowCount: number;
+  shift: number;
+}): void {
+  const counted = countedColumn - shift;
+  const rows: CellValue[][] = sheet.getRange(firstRow, 1, rowCount, counted).getValues();
+  const textIn = (cells: readonly CellValue[], column: number) => cellText(cells[column - shift - 1]);
   const now = new Date();
   let run: { row: number; counts: (number | Date)[][]; entries: string[][] } | undefined;
   const write = () => {
     if (run === undefined) return;
-    sheet.getRange(run.row, at.tries, run.counts.length, 2).setValues(run.counts);
-    sheet.getRange(run.row, countedColumn, run.entries.length, 1).setValues(run.entries);
+    sheet.getRange(run.row, at.tries - shift, run.counts.length, 2).setValues(run.counts);
+    sheet.getRange(run.row, counted, run.entries.length, 1).setValues(run.entries);
     run = undefined;
   };
   rows.forEach((cells, index) => {
-    const entry = cellText(cells[at.entry - 1]);
-    const tries = cells[at.tries - 1];
-    const isStep = cellText(cells[at.key - 1]) !== '' && cellText(cells[at.step - 1]) !== '';
-    const isNew = entry !== '' && cellText(cells[countedColumn - 1]) !== countedEntry(entry);
+    const entry = textIn(cells, at.entry);
+    const tries = cells[at.tries - shift - 1];
+    const isStep = textIn(cells, at.key) !== '' && textIn(cells, at.step) !== '';
+    const isNew = entry !== '' && textIn(cells, countedColumn) !== countedEntry(entry);
     const isCount = typeof tries === 'number' || cellText(tries) === '';
     if (!isStep || !isNew || !isCount) {
       write();

@@ -25,7 +25,8 @@ export function openPage({ page: name, about: handed }: PageWish): Outcome<null>
   const page = pageNames.find((known) => known === name);
   if (page === undefined) return problem({ ...hostWords.pageUnknown, received: `“${String(name)}”` });
   const content = output.getContent();
-  if (!content.includes(bodyStart)) return problem({ ...hostWords.pageUnknown, received: 'a page without a body' });
+  if (!content.includes(bodyStart))
+    return problem({ ...hostWords.pageUnknown, received: `“${page}” with any content` });
   const marked = HtmlService.createHtmlOutput(withMark(content, { name: page, about: handed }));
   ui().showModalDialog(marked.setWidth(size.width).setHeight(size.height), hostWords.pageTitles[page]);
   return done(null);

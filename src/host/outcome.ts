@@ -1,13 +1,14 @@
+import { filledText } from '../errors/filledText.ts';
 import type { Outcome, Problem } from './calls.ts';
 import { hostWords } from './words.ts';
 
 export const done = <T>(value: T): Outcome<T> => ({ ok: true, value });
 
-/** Something to mend, in three parts and one thing to do. */
+/** Something to mend: what is wrong, in which {where} and {received} are filled in, and one thing to do. */
 export const problem = (
-  parts: { expected: string; where: string; received: string; advice: string },
+  { says, advice, ...parts }: { says: string; advice: string; where?: string; received?: string },
   about: Omit<Problem, 'message'> = {},
-): Outcome<never> => ({ ok: false, problem: { message: hostWords.problem(parts), ...about } });
+): Outcome<never> => ({ ok: false, problem: { message: `${filledText(says, parts)} ${advice}`, ...about } });
 
 export const busy = (): Outcome<never> => problem(hostWords.busy, { reason: 'busy' });
 export const changed = (where: string): Outcome<never> =>

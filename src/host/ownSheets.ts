@@ -1,9 +1,13 @@
 import { recognisedSheet } from '../workbook/recognisedSheet.ts';
 import type { SheetRole } from '../workbook/workbook.ts';
-import { documentVisibility, type Sheet, type Spreadsheet } from './spreadsheet.ts';
+import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
+import { documentVisibility } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
+type Metadata = GoogleAppsScript.Spreadsheet.DeveloperMetadata;
+
 const tagKey = 'labrow-sheet';
+const keptKey = 'labrow-kept';
 
 /** What a sheet of ours is, in metadata that stays with it when it is renamed or moved. */
 export interface SheetTag {
@@ -17,6 +21,10 @@ export interface SheetTag {
   readonly state: 'building' | 'built' | 'leaving' | 'kept';
   /** Activity that the rows of a class were built for; unknown for sheets of earlier versions. */
   readonly activity?: string;
+  /** Number of the sheet itself, so that a search over the file need not ask where each tag stands. */
+  readonly sheet?: number;
+  /** Of a class that is kept: the formula that the check of its first team had. */
+  readonly check?: string;
   /** Number of the old sheet that entries are copied from. */
   readonly from?: number;
   /** Of a sheet that is leaving: the name it gets, and the one that its successor takes over. */
@@ -24,20 +32,10 @@ export interface SheetTag {
   readonly name?: string;
 }
 
-export interface OwnSheet {
-  readonly sheet: Sheet;
-  readonly tag: SheetTag;
-  /** Where the tag stands; left out for a sheet that was known by its cells. */
-  readonly entry?: GoogleAppsScript.Spreadsheet.DeveloperMetadata;
-}
+/** A sheet of ours in a run. */
+export type OwnSheet = SheetInRun & { tag: SheetTag };
 
-const tagOn = (sheet: Sheet) => sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
-
-/** What a sheet is by its tag; undefined for one without. A host that fails to answer is no answer: its error goes on. */
-export function tagOf(sheet: Sheet): SheetTag | undefined {
-  const words = tagOn(sheet)?.getValue() ?? '';
-  return words === '' ? undefined : readTag(words);
-}
+const isOwn = (one: SheetInRun): one is OwnSheet => one.tag !== undefined;
 
 function readTag(words: string): SheetTag | undefined {
   try {
@@ -53,60 +51,117 @@ function readTag(words: string): SheetTag | undefined {
  * What a sheet without a tag is by what stands in it, since nobody says that a copied file keeps its metadata. It is
  * tagged again when it is next built.
  */
-function tagByContents(sheet: Sheet): SheetTag | undefined {
-  if (sheet.getLastRow() === 0) return undefined;
-  const found = recognisedSheet(sheet.getDataRange().getValues());
+function tagByContents(one: SheetInRun): SheetTag | undefined {
+  const found = recognisedSheet(cellsRead(one));
   if (found === undefined) return undefined;
-  return { ...found, state: hostWords.isKeptName(sheet.getName()) ? 'kept' : 'built' };
+  return { ...found, state: hostWords.isKeptName(one.sheet.getName()) ? 'kept' : 'built' };
 }
 
 /**
  * Every sheet that is ours, in the order of the tabs: by its tag or, where that is gone, by what stands in it. Sheets
- * that were kept are many after a year and answer nothing: they are asked only where `kept` is true.
+ * that were kept are many after a year and answer nothing: they are not among them.
  */
-export function ownSheets(spreadsheet: Spreadsheet, { kept = false }: { kept?: boolean } = {}): readonly OwnSheet[] {
-  const passedOver = kept ? [] : keptIds();
-  const sheets = spreadsheet.getSheets().flatMap((sheet) => {
-    if (passedOver.length > 0 && passedOver.includes(sheet.getSheetId())) return [];
-    const entry = tagOn(sheet);
-    return [{ sheet, entry, tag: entry === undefined ? undefined : readTag(entry.getValue() ?? '') }];
-  });
-  const inUse = new Set(sheets.flatMap(({ tag }) => (tag === undefined || isOld(tag) ? [] : [roleName(tag)])));
-  const own: OwnSheet[] = [];
-  for (const { sheet, entry, tag: written } of sheets) {
-    const tag = written ?? tagByContents(sheet);
+export function ownSheets(file: FileInRun): readonly OwnSheet[] {
+  if (!file.isKnown) lookUpTags(file);
+  return file.sheets.filter(isOwn).filter(({ tag }) => tag.state !== 'kept');
+}
+
+/** Every sheet that is not ours at all: neither in use nor kept. */
+export function otherSheets(file: FileInRun): readonly SheetInRun[] {
+  const own = ownSheets(file);
+  return file.sheets.filter((one) => !own.some(({ id }) => id === one.id) && !isKept(file, one));
+}
+
+/** What this one is, also where it is kept and the list of kept ones does not say so. */
+export function tagOf(file: FileInRun, one: SheetInRun): SheetTag | undefined {
+  if (!file.isKnown) lookUpTags(file);
+  return one.tag;
+}
+
+function lookUpTags(file: FileInRun): void {
+  for (const [one, { entry, words, tag }] of tagged(file, tagKey)) Object.assign(one, { entry, words, tag });
+  // Nothing can be said of a sheet in which nothing stands.
+  const filled = file.sheets.filter(
+    (one) => one.tag === undefined && !keptIds(file).includes(one.id) && one.sheet.getLastRow() > 0,
+  );
+  if (filled.length > 0) for (const [one, { tag }] of tagged(file, keptKey)) one.tag ??= tag;
+  const inUse = new Set(file.sheets.flatMap(({ tag }) => (tag === undefined || isOld(tag) ? [] : [roleName(tag)])));
+  for (const one of filled) {
+    const tag = one.tag === undefined ? tagByContents(one) : undefined;
     if (tag === undefined) continue;
-    if (written === undefined && !isOld(tag)) {
+    if (!isOld(tag)) {
       // Two sheets cannot be in use for one role: beside a tagged one the other is somebody's copy.
       if (inUse.has(roleName(tag))) continue;
       inUse.add(roleName(tag));
     }
-    own.push({ sheet, tag, ...(entry === undefined ? {} : { entry }) });
+    one.tag = tag;
   }
-  return own;
+  file.isKnown = true;
 }
 
-/** Writes what a sheet is, where the cell that holds it says something else. */
-export function writeTag({ sheet, entry }: Pick<OwnSheet, 'sheet' | 'entry'>, tag: SheetTag): void {
-  const found = entry ?? tagOn(sheet);
+interface Found {
+  readonly entry: Metadata;
+  readonly words: string;
+  readonly tag: SheetTag | undefined;
+}
+
+/** The sheets that bear a tag, found in one search of the whole file. */
+function tagged(file: FileInRun, key: string): ReadonlyMap<SheetInRun, Found> {
+  const entries = file.spreadsheet.createDeveloperMetadataFinder().withKey(key).find();
+  const found = entries.map((entry): Found => {
+    const words = entry.getValue() ?? '';
+    return { entry, words, tag: readTag(words) };
+  });
+  const places = new Map<SheetInRun, Found>();
+  for (const one of found) {
+    const { tag, entry } = one;
+    // A tag names its sheet. Where somebody made a copy of a sheet, two name the same one, and each is asked where it is.
+    const isNamed = tag?.sheet !== undefined && found.filter((other) => other.tag?.sheet === tag.sheet).length === 1;
+    const named = isNamed ? sheetById(file, tag.sheet) : undefined;
+    const place = named ?? sheetById(file, entry.getLocation().getSheet()?.getSheetId());
+    if (place !== undefined && !places.has(place)) places.set(place, one);
+  }
+  return places;
+}
+
+/** Writes what a sheet is, where what says so says something else. */
+export function writeTag(file: FileInRun, one: SheetInRun, wanted: SheetTag): void {
+  const tag: SheetTag = { ...wanted, sheet: one.id };
   const words = JSON.stringify(tag);
-  if (found === undefined) sheet.addDeveloperMetadata(tagKey, words, documentVisibility());
-  else if (found.getValue() !== words) found.setValue(words);
-  if (tag.state === 'kept') noteKept(sheet.getSheetId());
+  if (one.words !== words) {
+    if (one.words === undefined) one.sheet.addDeveloperMetadata(tagKey, words, documentVisibility());
+    else {
+      one.entry ??= one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
+      one.entry?.setValue(words);
+    }
+    one.words = words;
+  }
+  one.tag = tag;
+  if (tag.state === 'kept') noteKept(file, one);
 }
 
 const keptProperty = 'labrow.kept';
 
 /** Numbers of sheets that are known to be kept. A copy of the file may come without this list, and asks every sheet. */
-export function keptIds(): readonly number[] {
-  const words = PropertiesService.getDocumentProperties().getProperty(keptProperty) ?? '';
-  return words === '' ? [] : words.split(' ').map(Number);
-}
+const keptIds = (file: FileInRun): readonly number[] =>
+  file.store
+    .read(keptProperty)
+    .split(' ')
+    .filter((id) => id !== '')
+    .map(Number);
 
-function noteKept(sheetId: number): void {
-  const ids = keptIds();
-  if (!ids.includes(sheetId))
-    PropertiesService.getDocumentProperties().setProperty(keptProperty, [...ids, sheetId].join(' '));
+/** A kept sheet is known by the list of them, or by its own tag; one whose tag says that it is in use is not kept. */
+export const isKept = (file: FileInRun, one: SheetInRun): boolean => {
+  const tag = tagOf(file, one);
+  return tag === undefined ? keptIds(file).includes(one.id) : tag.state === 'kept';
+};
+
+/** Its tag goes by another name from then on, so that the search for those in use passes it over. */
+function noteKept(file: FileInRun, one: SheetInRun): void {
+  one.entry ??= one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
+  one.entry?.setKey(keptKey);
+  const ids = keptIds(file);
+  if (!ids.includes(one.id)) file.store.write(keptProperty, [...ids, one.id].join(' '));
 }
 
 const isOld = ({ state }: SheetTag): boolean => state === 'kept' || state === 'leaving';

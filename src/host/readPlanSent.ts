@@ -2,7 +2,7 @@ import type { FunctionName } from '../functions/catalogue.ts';
 import { nativeFunctions } from '../workbook/formula.ts';
 import { looks } from '../workbook/looks.ts';
 import { stateWords } from '../workbook/stateWords.ts';
-import type { Area, Block, CellContent, SheetPlan, SheetRole } from '../workbook/workbook.ts';
+import type { Area, Block, CellContent, Relettered, RowHeight, SheetPlan, SheetRole } from '../workbook/workbook.ts';
 
 /** Functions of ours that a planned formula may call; everything else that it calls is native and on the other list. */
 const ownFunctions: readonly FunctionName[] = ['CHECKTEAM'];
@@ -89,6 +89,16 @@ function readPlan(plan: Fields): SheetPlan {
       (item, at) => wholeNumber(item, at, { from: 1, to: 2000 }),
       most.columns,
     ),
+    ...(plan.rowHeights === undefined
+      ? {}
+      : {
+          rowHeights: listOf(
+            plan.rowHeights,
+            'rowHeights',
+            (item, at) => readRowHeight(fieldsOf(item, at), at, bounds),
+            most.items,
+          ),
+        }),
     hiddenColumns:
       hidden === undefined
         ? undefined
@@ -153,7 +163,29 @@ function readPlan(plan: Fields): SheetPlan {
       rows: listOf(identity.rows, 'identity', (item, at) => listOf(item, at, text, most.columns), most.rows),
     },
     carried: listOf(plan.carried, 'carried', column, most.columns),
+    ...(plan.relettered === undefined
+      ? {}
+      : { relettered: readRelettered(fieldsOf(plan.relettered, 'relettered'), bounds) }),
     ...(plan.carriesAddedRows === true ? { carriesAddedRows: true as const } : {}),
+  };
+}
+
+function readRowHeight(run: Fields, where: string, { rowCount }: Bounds): RowHeight {
+  const row = wholeNumber(run.row, where, { from: 1, to: rowCount });
+  return {
+    row,
+    rows: wholeNumber(run.rows, where, { from: 1, to: rowCount - row + 1 }),
+    height: wholeNumber(run.height, where, { from: 2, to: 2000 }),
+  };
+}
+
+function readRelettered(sent: Fields, { rowCount, columnCount }: Bounds): Relettered {
+  const where = 'relettered';
+  return {
+    since: wholeNumber(sent.since, where, { from: 1, to: most.rows }),
+    column: wholeNumber(sent.column, where, { from: 1, to: columnCount }),
+    rows: listOf(sent.rows, where, (row) => wholeNumber(row, where, { from: 1, to: rowCount }), most.rows),
+    before: words(sent.before, where, most.name),
   };
 }
 

@@ -137,8 +137,14 @@ function readTab(given: unknown): ApplyWish['tab'] | null {
 
 function noteOf(given: unknown): { readonly note?: NoteWish } {
   if (given === undefined || given === null) return {};
-  const { before, after } = record(given);
-  return { note: { ...(isText(before) ? { before } : {}), ...(isText(after) ? { after } : {}) } };
+  const { was, before, after } = record(given);
+  return {
+    note: {
+      ...(isText(was) ? { was } : {}),
+      ...(isText(before) ? { before } : {}),
+      ...(isText(after) ? { after } : {}),
+    },
+  };
 }
 
 function lastOf(given: unknown): { readonly last?: LastTouch } {

@@ -51,6 +51,11 @@ export const isStateRule = (rule: Rule, startsWith: string): boolean => {
 export const sheetProtections = (sheet: Sheet): SheetProtection[] =>
   sheet.getProtections(SpreadsheetApp.ProtectionType.SHEET);
 
+/** A line around each cell: a place to type in. */
+export const boxAround = (cells: GoogleAppsScript.Spreadsheet.RangeList, colour: string): void => {
+  cells.setBorder(true, true, true, true, true, true, colour, SpreadsheetApp.BorderStyle.SOLID);
+};
+
 /** So that what depends on the time of day moves on by itself. */
 export const recalculateEveryMinute = (spreadsheet: Spreadsheet): void => {
   spreadsheet.setRecalculationInterval(SpreadsheetApp.RecalculationInterval.MINUTE);

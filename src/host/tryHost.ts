@@ -2,8 +2,8 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import { scratchSheet } from '../workbook/scratchSheet.ts';
 import type { Outcome, TrialAct, TrialChain, TrialFact, TrialWish } from './calls.ts';
 import { cellSent } from './cellSent.ts';
+import { fileInRun, sheetById } from './fileInRun.ts';
 import { done } from './outcome.ts';
-import { sheetById } from './sheetById.ts';
 import { openSpreadsheet, type Sheet, type Spreadsheet } from './spreadsheet.ts';
 
 /**
@@ -37,7 +37,7 @@ function act(spreadsheet: Spreadsheet, { do: what, sheetId }: TrialAct): number 
   const shown = spreadsheet.getActiveSheet().getSheetId();
   const old = scratchSheets(spreadsheet);
   if (what === 'begin') spreadsheet.insertSheet().getRange(1, 1).setValue(scratchSheet.mark);
-  else sheetById(spreadsheet, sheetId)?.activate();
+  else sheetById(fileInRun(spreadsheet), sheetId)?.sheet.activate();
   for (const sheet of old) spreadsheet.deleteSheet(sheet);
   return what === 'begin' ? shown : scratchSheets(spreadsheet).length;
 }

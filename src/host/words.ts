@@ -14,60 +14,67 @@ export const hostWords = {
     why: 'Whoever may change this sheet is shown the teacher’s part of the Labrow sidebar. To let a colleague in, add them under Protected sheets and ranges.',
     protection: 'Labrow: who is the teacher',
   },
-  protection: 'Labrow: a reminder before anything but the tinted cells is changed',
+  protection: 'Labrow: warns before anything but a tinted cell is changed',
   /** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
   isKeptName: (name: string) => /, kept \d{4}-\d\d-\d\d/.test(name),
-  checkedAgain: ({ renewed, missing }: { readonly renewed: number; readonly missing: readonly number[] }) =>
-    missing.length > 0
-      ? 'Some checks are gone from their cells. Open the sidebar and press “Check again” in Class now: it puts them back.'
-      : renewed === 0
-        ? 'Every check is there already.'
-        : `Entered again: ${renewed} of the checks.`,
-  problem: ({
-    expected,
-    where,
-    received,
-    advice,
+  /** In a sheet that was put aside. */
+  kept: {
+    alone: 'Kept as it was. What is typed here is no longer checked.',
+    withLink: 'Kept as it was. What is typed here is no longer checked. Click here for the sheet in use.',
+    checks: 'Checks are off',
+    before: (word: string) => `then: ${word}`,
+  },
+  /** In a note on the cell. */
+  movedAside: (text: string) => `Typed in this cell, where a check has to show: “${text}”`,
+  inTheWay: ({ cell, text }: { readonly cell: string; readonly text: string }) =>
+    `${cell} held “${text}”, which kept checks from showing. It is in a note on that cell now.`,
+  checkedAgain: ({
+    renewed,
+    missing,
+    moved,
   }: {
-    expected: string;
-    where: string;
-    received: string;
-    advice: string;
-  }) => `Expected ${expected} for ${where}, received ${received}. ${advice}`,
+    readonly renewed: number;
+    readonly missing: readonly number[];
+    readonly moved: readonly string[];
+  }): string =>
+    [
+      ...moved,
+      ...(moved.length > 0 && missing.length === 0 ? [] : [hostWords.checksEntered({ renewed, missing })]),
+    ].join(' '),
+  checksEntered: ({ renewed, missing }: { readonly renewed: number; readonly missing: readonly number[] }): string =>
+    missing.length > 0
+      ? 'Some checks are missing. Open the sidebar and press “Check again” in Class now: it puts them back.'
+      : renewed === 0
+        ? 'All checks are up to date.'
+        : renewed === 1
+          ? '1 stuck check restarted.'
+          : `${renewed} stuck checks restarted.`,
   refused: {
-    expected: 'the file to take the change',
-    where: 'this step',
-    advice: 'Nothing that was typed is lost. Wait a moment and press the button again.',
+    says: 'The spreadsheet did not take this change. It said {received}.',
+    advice: 'Nothing you typed is lost. Wait a moment, then press the button again.',
   },
   busy: {
-    expected: 'the file to be free',
-    where: 'this step',
-    received: 'one in which something else is being written',
-    advice: 'Nothing was done. Wait a moment and press the button again.',
+    says: 'Something else is being written to this file just now, so nothing was done.',
+    advice: 'Wait a moment, then press the button again.',
   },
   changed: {
-    expected: 'the file as the sidebar has read it',
-    received: 'another one',
-    advice: 'Somebody changed it meanwhile, so nothing was written. Look again and press once more.',
+    says: 'Somebody has just changed {where}, so nothing was written.',
+    advice: 'Look again, then press the button once more.',
   },
   theSheet: (name: string) => `the sheet “${name}”`,
+  theBuild: 'the build that is under way',
   aSheetGone: 'a sheet that is no longer there',
   olderPage: {
-    expected: 'a sidebar of the same version as the script',
-    where: 'this button',
-    received: 'another version',
-    advice: 'Close the sidebar and open it again from the menu.',
+    says: 'This sidebar is from another version than the script of the file.',
+    advice: 'Close it and open it again from the menu.',
   },
   oddWish: {
-    expected: 'a call that the sidebar makes',
-    where: 'the script',
-    received: 'one of another shape',
+    says: 'The script did not understand what the sidebar asked for.',
     advice: 'Close the sidebar, open it again from the menu and press the button once more.',
   },
   notOurs: {
-    expected: 'a sheet that was built here',
-    where: 'the cells to write',
-    advice: 'Look again in the sidebar, then press once more.',
+    says: 'Nothing was written: {received} was to be changed.',
+    advice: 'Look again in the sidebar, then press the button once more.',
   },
   notTeacher: 'This part is for the teacher of the class.',
   pageTitles: {
@@ -78,29 +85,25 @@ export const hostWords = {
     period: 'The period in minutes',
     done: 'Steps done by team',
     particles: 'Particles',
+    guide: 'A guide to print',
     trial: 'A page to try',
   },
   pageUnknown: {
-    expected: 'a page of this script',
-    where: 'the page to open',
+    says: 'There is no page called {received}.',
     advice: 'Close the sidebar, open it again from the menu and press the button once more.',
   },
   share: {
     name: {
-      expected: 'the name of this file',
-      where: 'emptying it',
-      advice: 'Is this the copy? Then type its name as it stands above. If it is the class’s file, leave it.',
+      says: '{received} is not the name of this file.',
+      advice: 'Is this the copy? Then type its name exactly as shown above. Never empty the file that the class uses.',
     },
     noLesson: {
-      expected: 'a file with a Plan',
-      where: 'emptying it',
-      received: 'one without',
-      advice: 'Open the copy that was made from a lesson.',
+      says: 'There is nothing to empty: this file has no Plan.',
+      advice: 'Open the copy that you made of a lesson.',
     },
     notWritten: {
-      expected: 'a new sheet that holds what is to stay',
-      received: 'one that differs',
-      advice: 'Nothing was removed. Press the button once more.',
+      says: 'The new sheet {where} was not written in full, so nothing was removed.',
+      advice: 'Press the button once more.',
     },
   },
 } as const;

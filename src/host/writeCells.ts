@@ -1,11 +1,10 @@
 import { recognisedSheet } from '../workbook/recognisedSheet.ts';
 import type { CellSent, CellsWish, CellWish, Outcome } from './calls.ts';
 import { cellSent } from './cellSent.ts';
+import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { changed, done, problem } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
-import { sheetById } from './sheetById.ts';
-import type { Sheet, Spreadsheet } from './spreadsheet.ts';
-import { valuesOf } from './valuesOf.ts';
+import type { Sheet } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 import { writeTexts } from './writeTexts.ts';
 
@@ -18,8 +17,8 @@ interface Run {
 }
 
 /** Writes texts into cells of our sheets: all of them, or none where one holds something else than the page has seen. */
-export function writeCells(spreadsheet: Spreadsheet, { cells }: CellsWish): Outcome<object> {
-  const runs = runsOf(spreadsheet, cells);
+export function writeCells(file: FileInRun, { cells }: CellsWish): Outcome<object> {
+  const runs = runsOf(file, cells);
   if (runs === undefined) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
   for (const { sheet, row } of runs) {
     const missing = row - sheet.getMaxRows();
@@ -42,12 +41,13 @@ const isSame = (one: CellSent | undefined, other: CellSent): boolean => JSON.str
 
 const rangeOf = ({ sheet, row, column, cells }: Run) => sheet.getRange(row, column, 1, cells.length);
 
-const isOurs = (sheet: Sheet): boolean => tagOf(sheet) !== undefined || recognisedSheet(valuesOf(sheet)) !== undefined;
+const isOurs = (file: FileInRun, one: SheetInRun): boolean =>
+  tagOf(file, one) !== undefined || recognisedSheet(cellsRead(one)) !== undefined;
 
 /** Undefined where a sheet is gone or is none of ours. */
-function runsOf(spreadsheet: Spreadsheet, cells: readonly CellWish[]): readonly Run[] | undefined {
+function runsOf(file: FileInRun, cells: readonly CellWish[]): readonly Run[] | undefined {
   const runs: Run[] = [];
-  const ours = new Map<number, Sheet>();
+  const ours = new Map<number, SheetInRun>();
   for (const cell of cells) {
     const last = runs[runs.length - 1];
     if (
@@ -59,10 +59,11 @@ function runsOf(spreadsheet: Spreadsheet, cells: readonly CellWish[]): readonly 
       last.cells.push(cell);
       continue;
     }
-    const sheet = ours.get(cell.sheetId) ?? sheetById(spreadsheet, cell.sheetId);
-    if (sheet === undefined || (!ours.has(cell.sheetId) && !isOurs(sheet))) return undefined;
-    ours.set(cell.sheetId, sheet);
-    runs.push({ sheet, row: cell.row, column: cell.column, cells: [cell] });
+    const one = ours.get(cell.sheetId) ?? sheetById(file, cell.sheetId);
+    if (one === undefined || (!ours.has(cell.sheetId) && !isOurs(file, one))) return undefined;
+    ours.set(cell.sheetId, one);
+    one.cells = undefined;
+    runs.push({ sheet: one.sheet, row: cell.row, column: cell.column, cells: [cell] });
   }
   return runs;
 }

@@ -6,11 +6,13 @@ import { takesComma } from '../workbook/takesComma.ts';
 import type { Choice, SheetPlan } from '../workbook/workbook.ts';
 import { carryEntries } from './carryEntries.ts';
 import { countedEntry } from './countedEntry.ts';
+import { cellsRead, type FileInRun, type SheetInRun } from './fileInRun.ts';
+import { separatorIn } from './separatorIn.ts';
 import {
+  boxAround,
   choiceOf,
   isStateRule,
   type Sheet,
-  type Spreadsheet,
   settle,
   sheetProtections,
   stateRuleOf,
@@ -40,62 +42,60 @@ export interface FirstEntries {
  * `shorter` where it was built and only rows below are new.
  */
 export function writeSheet({
-  spreadsheet,
-  sheet,
+  file,
+  target,
   plan,
   stands,
   carried,
   firstEntries,
 }: {
-  spreadsheet: Spreadsheet;
-  sheet: Sheet;
+  file: FileInRun;
+  target: SheetInRun;
   plan: SheetPlan;
   stands: 'empty' | 'begun' | 'shorter';
-  carried?: { readonly from: Sheet | undefined; readonly wanted: SheetPlan };
+  carried?: { readonly from: readonly (readonly CellValue[])[]; readonly wanted: SheetPlan };
   firstEntries: readonly FirstEntries[];
 }): void {
+  const { sheet } = target;
   makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
-  const present = stands === 'empty' ? undefined : read(sheet, plan);
+  const present = stands === 'empty' ? undefined : read(target, plan);
+  target.cells = undefined;
   const firstRow = stands === 'shorter' ? firstNewRow(plan, present?.values ?? []) : 1;
   writeFormats(sheet, plan, firstRow);
-  const separator = (present && separatorIn(present.formulas)) ?? argumentSeparator(spreadsheet, sheet, plan);
+  const separator = (present && separatorIn(present.formulas)) ?? argumentSeparator(file, sheet, plan);
   writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
   writeLooks(sheet, plan, firstRow);
-  if (stands !== 'shorter') writeFrame(sheet, plan);
+  if (stands !== 'shorter') writeFrame(sheet, plan, stands === 'empty');
+  writeHeights(sheet, plan, firstRow);
   writeChoices(
     sheet,
     plan.choices.filter(({ area }) => area.row >= firstRow),
   );
-  if (stands === 'shorter') renewChoices(sheet, plan);
-  writeStateRules(sheet, plan);
-  if (carried?.from !== undefined) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
+  if (stands === 'shorter') renewChoices(sheet, plan, firstRow);
+  writeStateRules(sheet, plan, stands === 'empty');
+  if (carried !== undefined) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
   writeFirstEntries({ sheet, firstEntries });
   invite(sheet, plan);
   writePlanned({ sheet, plan, blocks: plan.checks, present, separator });
-  protect(sheet, plan, stands !== 'shorter');
+  protect(sheet, plan, stands);
 }
 
 /** Writes only what differs from what is there; false where nothing does. */
-export function rewriteSheet(sheet: Sheet, plan: SheetPlan): boolean {
+export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
+  const { sheet } = target;
   makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
-  const present = read(sheet, plan);
+  const present = read(target, plan);
   const separator = separatorIn(present.formulas) ?? ',';
   const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
+  if (wrote) target.cells = undefined;
   renewChoices(sheet, plan);
   return wrote;
 }
 
-function read(sheet: Sheet, plan: SheetPlan) {
-  const range = sheet.getRange(1, 1, plan.rowCount, plan.columnCount);
-  return { values: range.getValues() as CellValue[][], formulas: range.getFormulas() };
-}
-
-/** The separator of the formulas that stand there; undefined where none of them tells. */
-function separatorIn(formulas: readonly (readonly string[])[]): ',' | ';' | undefined {
-  const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ''));
-  if (bare.some((formula) => formula.includes(';'))) return ';';
-  return bare.some((formula) => formula.includes(',')) ? ',' : undefined;
-}
+const read = (target: SheetInRun, plan: SheetPlan) => ({
+  values: cellsRead(target),
+  formulas: target.sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getFormulas(),
+});
 
 /** The row below the last one that bears a name of ours. */
 function firstNewRow({ identity }: SheetPlan, cells: readonly (readonly CellValue[])[]): number {
@@ -104,17 +104,29 @@ function firstNewRow({ identity }: SheetPlan, cells: readonly (readonly CellValu
   return row + 1;
 }
 
-/** Lists that offer something else by now, such as the classes in the Poll; what the teacher made of other cells stays. */
-function renewChoices(sheet: Sheet, plan: SheetPlan): void {
-  if (plan.choices.length === 0) return;
+/**
+ * Lists above a row that offer something else by now, such as the classes in the Poll; what the teacher made of other
+ * cells stays. Of lists that are planned alike the last is written last: where that one is right, so are the others.
+ */
+function renewChoices(sheet: Sheet, plan: SheetPlan, before = plan.rowCount + 1): void {
+  const alike = new Map<string, Choice[]>();
+  for (const choice of plan.choices) {
+    if (choice.area.row >= before) continue;
+    const name = JSON.stringify([choice.options, choice.help]);
+    alike.set(name, [...(alike.get(name) ?? []), choice]);
+  }
+  if (alike.size === 0) return;
   const present = sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getDataValidations();
-  const changed = plan.choices.filter(({ area, options }) => {
-    const rule = present[area.row - 1]?.[area.column - 1];
-    const offered: unknown = rule?.getCriteriaValues()[0];
+  const isOther = ({ area, options }: Choice): boolean => {
+    const offered: unknown = present[area.row - 1]?.[area.column - 1]?.getCriteriaValues()[0];
     return Array.isArray(offered) && JSON.stringify(offered) !== JSON.stringify(options);
-  });
-  for (const { area, options, help } of changed) {
-    sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+  };
+  for (const choices of alike.values()) {
+    const last = choices[choices.length - 1];
+    if (last === undefined || !isOther(last)) continue;
+    for (const { area, options, help } of choices.filter(isOther)) {
+      sheet.getRange(area.row, area.column, area.rows, area.columns).setDataValidation(choiceOf(options, help));
+    }
   }
 }
 
@@ -137,8 +149,8 @@ function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: numb
  * Which separator a formula set by a script takes here. Most English locales take the comma; elsewhere a cell that is ours
  * and not yet written tells, since the host does not document it.
  */
-function argumentSeparator(spreadsheet: Spreadsheet, sheet: Sheet, plan: SheetPlan): ',' | ';' {
-  if (takesComma(spreadsheet.getSpreadsheetLocale()) || !hasFormula(plan)) return ',';
+function argumentSeparator(file: FileInRun, sheet: Sheet, plan: SheetPlan): ',' | ';' {
+  if (takesComma(file.locale()) || !hasFormula(plan)) return ',';
   const cell = sheet.getRange(1, 1);
   cell.setNumberFormat('General');
   cell.setValue('=SUM(1,2)');
@@ -206,12 +218,22 @@ function writeLooks(sheet: Sheet, plan: SheetPlan, firstRow: number): void {
     if (looks[look].clip !== true || from > row + high - 1) continue;
     sheet.getRange(from, column, row + high - from, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
   }
+  const boxes = new Map<string, string[]>();
+  for (const area of plan.looks) {
+    const { border } = looks[area.look];
+    const from = Math.max(area.row, firstRow);
+    const rows = area.row + area.rows - from;
+    if (border !== undefined && rows > 0 && area.columns > 0) {
+      boxes.set(border, [...(boxes.get(border) ?? []), areaName({ ...area, row: from, rows })]);
+    }
+  }
+  for (const [colour, areas] of boxes) boxAround(sheet.getRangeList(areas), colour);
   range.setHorizontalAlignments(as(({ align }) => align));
   range.setVerticalAlignment('top');
 }
 
-/** Widths, hidden columns, frozen lines and the colour of the tab. */
-function writeFrame(sheet: Sheet, plan: SheetPlan): void {
+/** Widths, hidden columns, frozen lines and the colour of the tab. A sheet that was just put in has nothing frozen. */
+function writeFrame(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
   let from = 0;
   plan.columnWidths.forEach((width, index) => {
     if (plan.columnWidths[index + 1] === width) return;
@@ -219,9 +241,17 @@ function writeFrame(sheet: Sheet, plan: SheetPlan): void {
     from = index + 1;
   });
   if (plan.hiddenColumns !== undefined) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
-  sheet.setFrozenRows(plan.frozenRows);
-  sheet.setFrozenColumns(plan.frozenColumns);
+  if (!isNew || plan.frozenRows > 0) sheet.setFrozenRows(plan.frozenRows);
+  if (!isNew || plan.frozenColumns > 0) sheet.setFrozenColumns(plan.frozenColumns);
   sheet.setTabColor(tabColors[plan.role.kind]);
+}
+
+/** One call for each run of rows of one height, from a row on: those above stay as the teacher has made them. */
+function writeHeights(sheet: Sheet, { rowHeights = [] }: SheetPlan, firstRow: number): void {
+  for (const { row, rows, height } of rowHeights) {
+    const from = Math.max(row, firstRow);
+    if (from < row + rows) sheet.setRowHeightsForced(from, row + rows - from, height);
+  }
 }
 
 /** One call for each run of columns that hold lists, from its first list to its last; cells between get none. */
@@ -260,12 +290,12 @@ const columnsOf = ({ column, columns }: Choice['area']): number[] =>
   Array.from({ length: columns }, (_, index) => column + index);
 
 /** Ours anew, whatever else the teacher has set stays. */
-function writeStateRules(sheet: Sheet, plan: SheetPlan): void {
+function writeStateRules(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
   const ours = plan.states.filter(({ areas }) => areas.length > 0);
   if (ours.length === 0) return;
-  const others = sheet
-    .getConditionalFormatRules()
-    .filter((rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)));
+  const others = (isNew ? [] : sheet.getConditionalFormatRules()).filter(
+    (rule) => !ours.some(({ startsWith }) => isStateRule(rule, startsWith)),
+  );
   const rules = ours.map(({ areas, startsWith, state }) =>
     stateRuleOf({
       startsWith,
@@ -309,10 +339,11 @@ function writeFirstEntries({ sheet, firstEntries }: { sheet: Sheet; firstEntries
  * One warning-only protection for the sheet, found again by its description; a protection of the teacher's stays. One
  * without words on a sheet that is being made is ours, from a build that stopped before it was described.
  */
-function protect(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
-  const present = sheetProtections(sheet)[0];
+function protect(sheet: Sheet, plan: SheetPlan, stands: 'empty' | 'begun' | 'shorter'): void {
+  const present = stands === 'empty' ? undefined : sheetProtections(sheet)[0];
   const description = present?.getDescription() ?? '';
-  if (present !== undefined && description !== hostWords.protection && !(isNew && description === '')) return;
+  const isOurs = description === hostWords.protection || (stands === 'begun' && description === '');
+  if (present !== undefined && !isOurs) return;
   const protection = present ?? sheet.protect();
   protection.setDescription(hostWords.protection);
   protection.setWarningOnly(true);

@@ -2,13 +2,11 @@ import { recognisedSheet } from '../workbook/recognisedSheet.ts';
 import type { BookReading, Outcome, WriteWish } from './calls.ts';
 import { onDesk } from './deskSheet.ts';
 import { withDocumentLock } from './documentLock.ts';
+import { cellsRead, type FileInRun, fileInRun, sheetById } from './fileInRun.ts';
 import { markOf } from './markOf.ts';
 import { busy, changed, done } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
 import { readBook } from './readBook.ts';
-import { sheetById } from './sheetById.ts';
-import type { Spreadsheet } from './spreadsheet.ts';
-import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
 
 const patienceMs = 2000;
@@ -19,19 +17,19 @@ const patienceMs = 2000;
  */
 export function writing<T>(
   { seen, read }: WriteWish,
-  work: (spreadsheet: Spreadsheet) => Outcome<T>,
+  work: (file: FileInRun) => Outcome<T>,
 ): Outcome<T & { readonly reading: BookReading }> {
-  return onDesk((spreadsheet) => {
+  return onDesk((file) => {
     const locked = withDocumentLock(patienceMs, (): Outcome<T & { readonly reading: BookReading }> => {
       for (const { id, mark } of seen) {
-        const sheet = sheetById(spreadsheet, id);
-        if (sheet === undefined) return changed(hostWords.aSheetGone);
-        const cells = valuesOf(sheet);
-        const kind = tagOf(sheet)?.kind ?? recognisedSheet(cells)?.kind;
-        if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(sheet.getName()));
+        const one = sheetById(file, id);
+        if (one === undefined) return changed(hostWords.aSheetGone);
+        const cells = cellsRead(one);
+        const kind = tagOf(file, one)?.kind ?? recognisedSheet(cells)?.kind;
+        if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(one.sheet.getName()));
       }
-      const outcome = work(spreadsheet);
-      return outcome.ok ? done({ ...outcome.value, reading: readBook(spreadsheet, read) }) : outcome;
+      const outcome = work(file);
+      return outcome.ok ? done({ ...outcome.value, reading: readBook(file, read) }) : outcome;
     });
     return locked.ran ? locked.value : busy();
   });

@@ -18,9 +18,9 @@ export function notAboveZero(...numbers: readonly NamedNumber[]): ChemError | un
   return {
     code: 'not-above-zero',
     argument: found.argument,
-    expected: found.unit === '' ? 'a number above 0' : `more than 0 ${found.unit}`,
+    expected: found.unit === '' ? 'above 0' : `above 0 ${found.unit}`,
     received: shown(found),
-    advice: 'Look at the sign, and at the cell it comes from.',
+    advice: 'Check its sign, and the cell it comes from.',
   };
 }
 
@@ -33,6 +33,6 @@ export function belowZero(...numbers: readonly NamedNumber[]): ChemError | undef
     argument: found.argument,
     expected: found.unit === '' ? '0 or more' : `0 ${found.unit} or more`,
     received: shown(found),
-    advice: 'Look at the sign, and at the cell it comes from.',
+    advice: 'Check its sign, and the cell it comes from.',
   };
 }

@@ -1,3 +1,4 @@
+import { theArgument } from '../errors/argumentName.ts';
 import { quoted } from '../errors/quoted.ts';
 import { failure, type Result, success } from '../errors/result.ts';
 import { type Measure, unitNotKnown } from './readMeasure.ts';
@@ -28,9 +29,9 @@ export function comparedValues(one: Named, other: Named): Result<{ readonly one:
   return failure({
     code: 'unit-other-kind',
     argument: other.name,
-    expected: `${nameOfKind(first.unit.kind)}, as ${one.name} is,`,
-    received: `${nameOfKind(second.unit.kind)}, ${quoted(second.number.typed)}`,
-    advice: 'Give both in units of one kind.',
+    expected: nameOfKind(first.unit.kind),
+    received: `${quoted(second.number.typed)}, ${nameOfKind(second.unit.kind)},`,
+    advice: `Give ${nameOfKind(first.unit.kind)}, like ${theArgument(one.name)}.`,
     brief: 'units of two kinds',
   });
 }

@@ -8,6 +8,6 @@ export function finite<T extends number>(value: T, argument: string): Result<T> 
     argument,
     expected: 'numbers whose result can be written',
     received: 'numbers that lead beyond every number',
-    advice: 'Look at their powers of ten and their units.',
+    advice: 'Check the powers of ten and the units.',
   });
 }

@@ -22,7 +22,7 @@ export function percentDifference({
       argument: 'second',
       expected: 'two values whose mean is not 0',
       received: `${first} and ${second}`,
-      advice: 'A share of nothing does not exist: compare the plain difference instead.',
+      advice: 'Compare the plain difference instead.',
     });
   }
   return finite(percent((100 * Math.abs(first - second)) / mean), 'first');

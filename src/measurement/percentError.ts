@@ -22,7 +22,7 @@ export function percentError({ measured, accepted, signed = false }: Comparison)
       argument: 'accepted',
       expected: 'a value other than 0',
       received: '0',
-      advice: 'A share of nothing does not exist: compare the plain difference instead.',
+      advice: 'Compare the plain difference instead.',
     });
   }
   const difference = (100 * (measured - accepted)) / Math.abs(accepted);

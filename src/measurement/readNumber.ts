@@ -93,7 +93,7 @@ const notANumber = (cell: CellValue, argument: string): Result<never> =>
     argument,
     expected: 'a number such as 0.25',
     received: quoted(cell),
-    advice: 'Type a number, with digits only and at most one decimal mark.',
+    advice: 'Type digits with at most one decimal mark, such as 0.25.',
   });
 
 const twoReadings = (cell: string, argument: string, both: string): Result<never> =>
@@ -101,8 +101,8 @@ const twoReadings = (cell: string, argument: string, both: string): Result<never
     code: 'number-two-readings',
     argument,
     expected: both,
-    received: `${quoted(cell)}, which could be ${both}`,
-    advice: 'Type it one of those two ways.',
+    received: quoted(cell),
+    advice: 'Type the one you mean.',
     brief: both,
   });
 
@@ -110,7 +110,7 @@ const outOfRange = (cell: string, argument: string): Result<never> =>
   failure({
     code: 'number-out-of-range',
     argument,
-    expected: 'a number between 10^-300 and 10^300',
+    expected: 'between 10^-300 and 10^300',
     received: quoted(cell),
-    advice: 'Look at its power of ten.',
+    advice: 'Check its power of ten.',
   });

@@ -19,19 +19,13 @@ export interface TypedQuantity extends TypedNumber {
 export const longestQuantity = 100;
 
 /** How each kind is called in messages. */
-const called: Readonly<
-  Record<QuantityKind, { readonly one: string; readonly example: string; readonly advice: string }>
-> = {
-  volume: { one: 'a volume', example: '200 mL', advice: 'Type the volume of solution you want.' },
-  mass: { one: 'a mass', example: '2.5 g', advice: 'Type a mass in grams, or with its unit.' },
-  amount: { one: 'an amount', example: '0.25 mol', advice: 'Type an amount in moles, or with its unit.' },
-  concentration: {
-    one: 'a concentration',
-    example: '0.3 mol/L',
-    advice: 'Type a concentration in mol/L, or with its unit.',
-  },
-  density: { one: 'a density', example: '1.05 g/mL', advice: 'Type a density in g/mL, or with its unit.' },
-  percent: { one: 'a percentage', example: '98 %', advice: 'Type a percentage, as in 98 or 98 %.' },
+const called: Readonly<Record<QuantityKind, { readonly one: string; readonly example: string }>> = {
+  volume: { one: 'a volume', example: '200 mL' },
+  mass: { one: 'a mass', example: '2.5 g' },
+  amount: { one: 'an amount', example: '0.25 mol' },
+  concentration: { one: 'a concentration', example: '0.3 mol/L' },
+  density: { one: 'a density', example: '1.05 g/mL' },
+  percent: { one: 'a percentage', example: '98 %' },
 };
 
 /** A kind in words, with its article. */
@@ -65,8 +59,8 @@ export function readQuantity(
       argument,
       expected: wanted(kind),
       received: quoted(cell),
-      advice: called[kind].advice,
-      brief: bareName(kind),
+      advice: `Give ${wanted(kind)}.`,
+      brief: called[kind].one,
     });
   if (typeof cell === 'number') return withoutUnit(readNumber(cell, argument), kind, { cell, argument });
   if (typeof cell !== 'string' || cell.length > longestQuantity) return refused();
@@ -85,7 +79,7 @@ export function readQuantity(
       argument,
       expected: `${called[kind].one} in ${unitsOfKind(kind)}`,
       received: quoted(cell),
-      advice: 'Type the number with one of those units.',
+      advice: `Give ${called[kind].one} in ${unitsOfKind(kind)}.`,
       brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped,
     });
   }
@@ -94,12 +88,12 @@ export function readQuantity(
       code: 'unit-other-kind',
       argument,
       expected: wanted(kind),
-      received: `${nameOfUnit(unit)}, ${quoted(cell)}`,
+      received: `${quoted(cell)}, ${nameOfUnit(unit)},`,
       advice:
         kind === 'concentration' && unit.kind === 'density'
-          ? 'Type it in mol/L; CONVERTCONCENTRATION turns grams in a volume into that.'
-          : called[kind].advice,
-      brief: `${bareName(kind)} expected, not ${unitTyped}`,
+          ? `Give ${wanted(kind)}; CONVERTCONCENTRATION works it out.`
+          : `Give ${wanted(kind)}.`,
+      brief: `${bareName(kind)}, not ${unitTyped}`,
     });
   }
   return success({ ...number.value, unit: unitTyped });
@@ -129,7 +123,7 @@ function percentTwoReadings(
     code: 'percent-two-readings',
     argument,
     expected: both,
-    received: `${quoted(cell)}, which could be ${both}`,
+    received: quoted(cell),
     advice: 'Type it as text with its sign, such as "98 %".',
     brief: both,
   });

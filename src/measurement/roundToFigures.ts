@@ -27,7 +27,7 @@ export function roundToFigures(number: TypedNumber, { figures, ties }: Rounding)
       argument: 'figures',
       expected: `a whole number from 1 to ${mostFigures}`,
       received: String(figures),
-      advice: 'Type how many significant figures you want, such as 3.',
+      advice: `Type a whole number from 1 to ${mostFigures}, such as 3.`,
     });
   }
   const exact = new Big(number.decimal);

@@ -87,9 +87,11 @@ function knownUnits(): Map<string, NamedUnit> {
   known = new Map();
   for (const [kind, row] of Object.entries(unitTable)) {
     for (const pair of row.split(' ')) {
-      const symbol = pair.slice(0, pair.indexOf('|'));
-      const power = Number(pair.split('|1e')[1]);
-      known.set(plain(symbol), { kind: kind as QuantityKind, symbol, power });
+      // By index: taking a list apart costs a first answer more than all else here.
+      const columns = pair.split('|');
+      const symbol = columns[0] ?? '';
+      const power = Number(columns[1]?.slice('1e'.length));
+      known.set(columns[2] ?? symbol, { kind: kind as QuantityKind, symbol, power });
     }
   }
   known.set('%', { kind: 'percent', symbol: '%', power: 0 });

@@ -20,6 +20,10 @@ export interface CellView {
   readonly clip?: boolean;
   readonly link?: string;
   readonly options?: readonly string[];
+  /** What a list says of itself, shown while its cell is selected. */
+  readonly help?: string;
+  /** Colour of the line around it. */
+  readonly border?: string;
   /** Protected for everybody with a warning, or for this seat altogether. */
   readonly guarded?: 'warning' | 'locked';
   /** Filled by the formula of another cell. */
@@ -43,6 +47,8 @@ export interface SheetView {
   readonly frozenRows: number;
   readonly frozenColumns: number;
   readonly columnWidths: readonly number[];
+  /** Rows of a height of their own, in pixels; a forced one does not grow with what is in it. */
+  readonly rowHeights: readonly { readonly row: number; readonly height: number; readonly forced: boolean }[];
   readonly hiddenColumns: readonly number[];
   readonly hiddenRows: readonly number[];
   readonly merges: readonly MergeView[];

@@ -4,8 +4,10 @@ import type { LessonView } from '../desk/views.ts';
 import { askAfresh, askDesk } from './askDesk.ts';
 import { classNowView } from './classNow/classNowView.ts';
 import { helpView } from './help/helpView.ts';
+import { watchPresses } from './page/afterPress.ts';
 import { element } from './page/element.ts';
 import { viewHeading } from './page/heading.ts';
+import { navigation, viewNames } from './page/navigation.ts';
 import { problemNotice } from './page/notice.ts';
 import type { Page } from './page/page.ts';
 import type { View, ViewName } from './page/view.ts';
@@ -22,18 +24,6 @@ import { startSelfCheck } from './selfCheck/selfCheckView.ts';
 import { shareView } from './share/shareView.ts';
 import { teamsView } from './teams/teamsView.ts';
 import { texts } from './texts.ts';
-
-const viewNames: readonly ViewName[] = [
-  'plan',
-  'prepare',
-  'classNow',
-  'particles',
-  'poll',
-  'teams',
-  'record',
-  'share',
-  'help',
-];
 
 /** The view that the sidebar is opened with, such as the one that a page to print was opened from. */
 const viewAskedFor = (): ViewName | undefined =>
@@ -61,16 +51,7 @@ function start(): void {
   let views: Partial<Record<ViewName, View>> = { prepare: prepareView(), particles: particlesView(), help: helpView() };
   let current: ViewName | undefined;
 
-  const buttons = viewNames.map((name) => ({
-    name,
-    button: element('button', { type: 'button', onclick: () => show(name) }, texts.views[name]),
-  }));
-  const nav = element(
-    'nav',
-    { 'aria-label': texts.views.label },
-    element('ul', {}, ...buttons.map(({ button }) => element('li', {}, button))),
-  );
-
+  const nav = navigation((name) => show(name));
   const due = makeDue({ isBuilt: () => lesson?.built === true, write: () => show('record') });
 
   function show(name: ViewName): void {
@@ -78,10 +59,7 @@ function start(): void {
     if (current) views[current]?.leave();
     current = name;
     due.quiet(name === 'record');
-    for (const one of buttons) {
-      if (one.name === name) one.button.setAttribute('aria-current', 'page');
-      else one.button.removeAttribute('aria-current');
-    }
+    nav.mark(name);
     if (!view) {
       // Asked for before the lesson was read, or after reading it failed.
       void open(name);
@@ -135,19 +113,21 @@ function start(): void {
       plan: planView(page, builder),
       classNow: classNowView(page),
       poll: pollView(page),
-      teams: teamsView(page, builder),
+      teams: teamsView(builder),
       record: recordView(page, due),
-      share: shareView(page, builder),
+      share: shareView(builder),
     };
     due.look();
     return true;
   }
 
-  document.body.append(nav, due.root, main);
+  document.body.append(nav.root, due.root, main);
+  nav.mark(viewAskedFor() ?? 'plan');
   void open(viewAskedFor()).then(() => {
     if (isSampleAskedFor() && lesson !== undefined) void builder.start(() => askDesk('startSample'), true);
   });
 }
 
+watchPresses();
 if (document.body.dataset.about === 'self-check') startSelfCheck();
 else if (!startPage()) start();

@@ -1,5 +1,6 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
+import { inTodaysColumns, layoutIn } from './classCells.ts';
 import type { SheetPlan } from './workbook.ts';
 
 type Cells = readonly (readonly CellValue[])[];
@@ -11,12 +12,35 @@ export interface CarriedRun {
   readonly values: readonly CellValue[];
 }
 
+/** What has to be known of a sheet to carry entries into it. */
+export type CarriedPlan = Pick<
+  SheetPlan,
+  'role' | 'identity' | 'carried' | 'writable' | 'unprotected' | 'carriesAddedRows' | 'relettered' | 'invitation'
+>;
+
 /**
  * What people had typed in a sheet of another layout, placed by identity (team key and step id, or step and level) in
  * the new one. A cell of the new sheet that holds something already keeps it, so that copying twice loses nothing.
  */
-export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cells; to: Cells }): readonly CarriedRun[] {
+export function carriedEntries({
+  plan,
+  from: found,
+  to,
+}: {
+  plan: CarriedPlan;
+  from: Cells;
+  to: Cells;
+}): readonly CarriedRun[] {
   const { columns, rows, firstRow } = plan.identity;
+  const isClass = plan.role.kind === 'class';
+  const from = isClass ? inTodaysColumns(found) : found;
+  const { relettered } = plan;
+  const lettersBefore =
+    relettered !== undefined && isClass && layoutIn(from) < relettered.since ? relettered : undefined;
+  const carriedAs = (value: CellValue, place: { row: number; column: number }): CellValue =>
+    lettersBefore !== undefined && place.column === lettersBefore.column && lettersBefore.rows.includes(place.row)
+      ? `${lettersBefore.before}${cellText(value)}`
+      : value;
   // A heading row has a team and no step; the closing row below it has the same name, and nothing in it is carried.
   const nameOf = (texts: readonly string[]) => (texts[0] === '' ? '' : JSON.stringify(texts));
   const rowByName = new Map<string, number>();
@@ -27,12 +51,10 @@ export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cell
   const runs: CarriedRun[] = [];
   for (const column of plan.carried) {
     let values: CellValue[] = [];
-    let changed = false;
     let start = 0;
     const close = () => {
-      if (changed) runs.push({ row: start, column, values });
+      if (values.length > 0) runs.push({ row: start, column, values });
       values = [];
-      changed = false;
     };
     rows.forEach((texts, index) => {
       const row = firstRow + index;
@@ -41,12 +63,14 @@ export function carriedEntries({ plan, from, to }: { plan: SheetPlan; from: Cell
         close();
         return;
       }
-      const present = to[row - 1]?.[column - 1];
       const old = from[source]?.[column - 1];
+      // Somebody may be typing in any other cell, so that nothing is written there, not even what was read.
+      if (isEmpty(old) || cellText(old) === plan.invitation?.text || !isEmpty(to[row - 1]?.[column - 1])) {
+        close();
+        return;
+      }
       if (values.length === 0) start = row;
-      const keeps = isEmpty(present) && !isEmpty(old);
-      values.push(keeps ? old : present);
-      changed = changed || keeps;
+      values.push(carriedAs(old, { row, column }));
     });
     close();
   }
@@ -60,7 +84,7 @@ function addedRows({
   to,
   rowByName,
 }: {
-  plan: SheetPlan;
+  plan: CarriedPlan;
   from: Cells;
   to: Cells;
   rowByName: ReadonlyMap<string, number>;
@@ -84,7 +108,7 @@ function addedRows({
 
 const isEmpty = (cell: CellValue): boolean => cell === '' || cell === null || cell === undefined;
 
-const carries = ({ writable, unprotected }: SheetPlan, { row, column }: { row: number; column: number }): boolean =>
+const carries = ({ writable, unprotected }: CarriedPlan, { row, column }: { row: number; column: number }): boolean =>
   [...writable, ...unprotected].some(
     (area) =>
       row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns,

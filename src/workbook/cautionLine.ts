@@ -1,40 +1,82 @@
 import { readFormula } from '../chemistry/readFormula.ts';
 import { shortCautions } from '../chemistry/shortCautions.ts';
+import type { TickedStep } from '../lab/lesson/activity.ts';
+import { type CautionPiece, cautionPieces } from '../lab/lesson/cautionPieces.ts';
 import { handledForms } from '../lab/lesson/handledForms.ts';
+import { readLessonSettings } from '../lab/lesson/lessonSettings.ts';
 import type { Lesson } from './lesson.ts';
 import { words } from './words.ts';
 
-/**
- * What a class reads under its title about each substance of its teams, in the strongest form that any of them handles;
- * empty where no formula can be read.
- */
-export function cautionLine({ activity, setup }: Pick<Lesson, 'activity' | 'setup'>, teams: Lesson['teams']): string {
+type ClassLesson = Pick<Lesson, 'activity' | 'setup'>;
+
+/** Each substance of a class once, with the team that handles it in its strongest form. */
+function strongestOfEach({ activity, setup }: ClassLesson, teams: Lesson['teams']) {
   const name = activity.numbers.formula;
-  const ticked = activity.steps.find((step) => step.kind === 'ticked');
+  const ticked = activity.steps.find((step): step is TickedStep => step.kind === 'ticked');
   const substance = ticked?.substance ?? { formula: name };
-  const decimalMark = setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+  const { decimalMark, studentsDilute } = readLessonSettings(Object.entries(setup.settings));
   const written = teams.map(({ givens }) => (givens[name] ?? '').trim());
-  const heads: string[] = [];
-  const advices = new Set<string>();
-  for (const formula of new Set(written)) {
+  return [...new Set(written)].flatMap((formula) => {
     const read = readFormula(formula);
-    if (!read.ok) continue;
+    if (!read.ok) return [];
     const [strongest] = teams
       .filter((_, place) => written[place] === formula)
-      .flatMap(({ givens }) => handledForms({ substance, formula: read.value, givens, decimalMark }))
+      .flatMap(({ givens }) =>
+        handledForms({ substance, formula: read.value, givens, decimalMark }).map((form) => ({ ...form, givens })),
+      )
       .sort((one, other) => (other.massPercent ?? undiluted) - (one.massPercent ?? undiluted));
-    const { listing, verdict, signalWord, advice, use, waste } = shortCautions(read.value, strongest?.massPercent);
-    const isSolution = strongest?.massPercent !== undefined;
+    const solutions = teams
+      .filter((_, place) => written[place] === formula)
+      .flatMap(({ givens }) =>
+        handledForms({ substance, formula: read.value, givens, decimalMark }).flatMap(({ massPercent }) =>
+          massPercent === undefined ? [] : [{ massPercent, givens }],
+        ),
+      )
+      .sort((one, other) => other.massPercent - one.massPercent);
+    return strongest === undefined
+      ? []
+      : [
+          {
+            formula,
+            read: read.value,
+            strongest,
+            substance,
+            decimalMark,
+            studentsDilute,
+            givens: solutions[0]?.givens ?? strongest.givens,
+          },
+        ];
+  });
+}
+
+/**
+ * What a class reads under its title about each substance of its teams, in the strongest form that any of them handles;
+ * empty where no formula can be read. All of it stands in `classCautions`.
+ */
+export function cautionLine(lesson: ClassLesson, teams: Lesson['teams']): string {
+  const heads = strongestOfEach(lesson, teams).map(({ formula, read, strongest }) => {
+    const { listing, verdict, signalWord } = shortCautions(read, strongest.massPercent);
+    const isSolution = strongest.massPercent !== undefined;
     const what = isSolution ? words.class.cautionUpTo({ formula, strength: strongest.words }) : formula;
-    heads.push(
-      listing === 'unlisted'
-        ? words.class.cautionUnlisted(formula)
-        : words.class.caution({ formula: what, signalWord, isSettled: verdict !== 'unsure' }),
-    );
-    for (const told of [use, advice, waste]) if (told !== '') advices.add(told);
-  }
-  // The line may be longer than the sheet is wide: what stands above all of it comes before what we advise.
-  return heads.length === 0 ? '' : [...heads, words.class.deferring, ...advices].join(' ');
+    return listing === 'unlisted'
+      ? words.class.cautionUnlisted(formula)
+      : words.class.caution({ formula: what, signalWord, isSettled: verdict !== 'unsure' });
+  });
+  return heads.length === 0 ? '' : [...heads, words.class.deferring, words.class.cautionsBelow].join(' ');
+}
+
+/** All cautions of a class, each form once in the strongest that a team handles, and the line that defers to others. */
+export function classCautions(
+  lesson: ClassLesson,
+  teams: Lesson['teams'],
+): { readonly blocks: readonly CautionPiece[]; readonly last: string } {
+  const pieces = strongestOfEach(lesson, teams).map(({ substance, givens, decimalMark, studentsDilute }) =>
+    cautionPieces({ substance, givens, decimalMark, studentsDilute }),
+  );
+  return {
+    blocks: pieces.flatMap(({ blocks }) => blocks),
+    last: [...new Set(pieces.flatMap(({ maker, last }) => [...maker, last]))].join(' '),
+  };
 }
 
 /** Above every share by mass: no solution is stronger than the substance itself. */

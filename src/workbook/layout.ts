@@ -1,34 +1,54 @@
 /**
  * Where things stand in a class sheet. A change here is a new layout: raise the version. So is a change of an action in a
  * procedure, since its letters change with it (`sinceLayout` of the procedure).
+ *
+ * Places are kept for what is not built yet, so that it needs no new layout: the row `banner`, as good as hidden, for a
+ * notice with a link where a lesson was put away; the task cell of a heading row, for a notice to the team; rows between
+ * the steps and the closing row for evidence (a mass empty and loaded, an observation, a link), each a step with an id of
+ * its own and at most `mostRowHeight.added` high; an exit question with a row for each seat (step ids `exit 1` to `exit 4`);
+ * two questions about safety as rows behind the one that is ticked; blocks with other keys behind the teams', called
+ * Practice 1 and 2. A team's highest help level and its extension task are columns of the Plan, which are givens here. A
+ * lesson's id goes into the tag of the sheet.
  */
-export const layoutVersion = 3;
+export const layoutVersion = 4;
 
-/** Columns of a class sheet, from 1. */
+/** Layout since which letters go by the key of the block; before, those of all teams were the same. */
+export const lettersByTeamSince = 4;
+
+/** Columns of a class sheet, from 1. Check, look at and hint stay together, since one formula fills them. */
 export const classColumns = {
-  find: 1,
-  entry: 2,
-  unit: 3,
-  check: 4,
-  lookAt: 5,
-  hint: 6,
-  help: 7,
-  who: 8,
-  tries: 9,
-  lastEntry: 10,
-  key: 11,
-  step: 12,
+  title: 1,
+  task: 2,
+  entry: 3,
+  unit: 4,
+  check: 5,
+  lookAt: 6,
+  hint: 7,
+  help: 8,
+  who: 9,
+  tries: 10,
+  lastEntry: 11,
+  key: 12,
+  step: 13,
   /** In a heading row the first given; in a step row the entry that was counted last. */
-  givens: 13,
+  givens: 14,
 } as const;
 
 export const countedColumn = classColumns.givens;
 
-/** Stands in K1 of a class sheet, with the layout version in L1: the trigger knows the sheet by it in one read. */
+/** Stands in the first row of a class sheet, with the layout version beside it: the trigger knows the sheet by it. */
 export const classMarker = 'Labrow class';
 
-/** Rows above the blocks of a class sheet. */
-export const classRows = { title: 1, caution: 2, note: 3, notice: 4, find: 5, firstLink: 6 } as const;
+/**
+ * Rows above the blocks of a class sheet. The first is the headings of all columns and stays in view; behind the links
+ * follow a heading and `cautionRows` rows of cautions, and a blank row.
+ */
+export const classRows = { headings: 1, title: 2, banner: 3, caution: 4, note: 5, find: 6, firstLink: 7 } as const;
+/** A substance is handled in two forms at most; where they need more room than a row has, each goes on in a second one. */
+export const cautionRows = 4;
+
+/** No row is higher, in pixels: check and feedback are seen together with what was typed. */
+export const mostRowHeight = { any: 200, added: 60, addedQuestion: 120 } as const;
 
 export const planRows = { title: 1, note: 2, notice: 3, settingsHeading: 5 } as const;
 export const planColumns = { key: 1, className: 2, team: 3, firstGiven: 4 } as const;
@@ -58,8 +78,8 @@ export const pollColumns = {
   from: 4,
   firstStatement: 5,
   openLine: 9,
-  /** Far to the right, where the trigger looks in a class sheet as well. */
-  marker: classColumns.key,
+  /** Far to the right of what people type. */
+  marker: 11,
 } as const;
 export const pollRows = { title: 1, invented: 6, firstCount: 8, headings: 13, firstAnswer: 14 } as const;
 /** Stands in K1 of the Poll: the trigger knows it by that. */

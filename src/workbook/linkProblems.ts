@@ -20,7 +20,7 @@ export function linkProblems(cells: readonly (readonly CellValue[])[]): readonly
         code: 'plan-line',
         argument: help.where({ step, level: level ?? '' }),
         expected: help.linkExpected,
-        received: quoted(link),
+        received: `${quoted(link)} is not ${help.linkExpected}`,
         advice: help.linkAdvice,
       }),
     );

@@ -10,6 +10,8 @@ const bench = '#f3f6f8';
 const glass = '#0b5c6b';
 const glassSoft = '#ddf1f3';
 const entryGround = '#eef8f9';
+/** All but the places to type in of a class sheet: paler than a heading. */
+const still = '#f7f9fa';
 
 export interface Look {
   readonly color: string;
@@ -20,6 +22,8 @@ export interface Look {
   /** Cut at the edge of its cell where it does not wrap, rather than run over empty cells beside it. */
   readonly clip?: boolean;
   readonly align: 'left' | 'center' | 'right';
+  /** A line around each cell: a place to type in. */
+  readonly border?: string;
 }
 
 const plain: Look = { color: ink, background: paper, bold: false, size: 10, wrap: false, align: 'left' };
@@ -30,14 +34,23 @@ export const looks: Readonly<Record<LookName, Look>> = {
   title: { ...plain, bold: true, size: 14 },
   note: { ...plain, color: soft, size: 10 },
   heading: { ...plain, color: soft, background: bench, bold: true, size: 9, wrap: true },
-  'team heading': { ...plain, background: bench, bold: true, size: 13, wrap: true },
+  'team heading': { ...plain, background: bench, bold: true, size: 12, wrap: true },
   question: { ...plain, size: 11, wrap: true },
-  entry: { ...plain, background: entryGround, size: 11, wrap: true },
   helper: { ...plain, background: entryGround, wrap: true },
   quiet: { ...plain, color: soft, size: 8 },
   caution: { ...plain, color: '#744400', background: '#fbebd2', size: 9 },
+  step: { ...plain, background: still, bold: true, wrap: true },
+  task: { ...plain, background: still, wrap: true },
+  letters: { ...plain, background: still, size: 9, wrap: true },
+  unit: { ...plain, background: still, size: 9, wrap: true },
+  entry: { ...plain, size: 11, wrap: true, border: glass },
+  choice: { ...plain, size: 9, wrap: true, border: glass },
+  'caution text': { ...plain, color: '#744400', background: '#fbebd2', size: 9, wrap: true },
   mark: { ...plain, color: pale, size: 6, clip: true },
-  spilled: { ...plain, wrap: true },
+  spilled: { ...plain, background: still, size: 9, wrap: true },
+  'text heading': { ...plain, color: soft, background: bench, size: 9, wrap: true },
+  text: { ...plain, color: soft, size: 9, wrap: true },
+  count: { ...plain, color: soft, background: still, size: 8 },
   'setting name': { ...plain, bold: true },
   'setting value': { ...plain, background: entryGround },
   link: { ...plain, color: glass },
@@ -52,7 +65,7 @@ export const stateLooks: Readonly<Record<StateName, { readonly color: string; re
   follows: { color: '#3f4a5a', background: '#e5eaf0' },
   'not yet': { color: '#744400', background: '#fbebd2' },
   unreadable: { color: '#851c58', background: '#f9e3ef' },
-  blank: { color: '#5d6b78', background: paper },
+  blank: { color: '#5d6b78', background: still },
 };
 
 export const tabColors = {

@@ -1,15 +1,30 @@
+import { letteredShown } from '../lab/bench/letteredShown.ts';
 import type { Step } from '../lab/lesson/activity.ts';
+import { takesLessonFigures } from '../lab/lesson/lessonFigures.ts';
 import { roles } from '../lab/lesson/roles.ts';
 import type { TeamPlan } from '../lab/lesson/setup.ts';
+import { quantities } from '../lab/quantities.ts';
 import { membersTexts } from '../lab/texts/members.ts';
 import { tickTexts } from '../lab/texts/ticks.ts';
-import { cautionLine } from './cautionLine.ts';
+import { cautionCells } from './cautionCells.ts';
+import { cautionLine, classCautions } from './cautionLine.ts';
+import { classHeights } from './classHeights.ts';
+import { classWidths } from './classWidths.ts';
 import { formula, native } from './formula.ts';
-import { classColumns as at, classMarker, classRows, layoutVersion, planColumns } from './layout.ts';
+import {
+  classColumns as at,
+  cautionRows,
+  classMarker,
+  classRows,
+  layoutVersion,
+  lettersByTeamSince,
+  planColumns,
+} from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
 import { ownHintsArea } from './planHelpSheet.ts';
 import { columnLetters, fixed, fixedArea, literal, literalLines, onSheet } from './reference.ts';
 import { stateWords } from './stateWords.ts';
+import { stepUnit } from './stepUnit.ts';
 import { words } from './words.ts';
 import {
   type Area,
@@ -29,6 +44,10 @@ export const rowNameColumnOf = (givenCount: number): number => at.givens + given
 
 export const rowName = ({ key, step }: { key: string; step: string }): string => `${key}|${step}`;
 
+/** Of a mark, which people need not read. */
+
+const markWidth = 28;
+
 export interface ClassSheetInput {
   readonly lesson: Lesson;
   readonly className: string;
@@ -43,14 +62,21 @@ export interface ClassSheetInput {
 /** Rows kept for links when a class sheet is first made: two late teams find room without moving a block. */
 const linkRowsFor = (teamCount: number): number => teamCount + 2;
 
-/** A class: links at the top, then a block for each team with a heading row, a row for each step and a closing row. */
+/** What a given is called among those that the check is handed beside the team's numbers: the key mixes the letters. */
+const keyGiven = 'key';
+
+/**
+ * A class: headings of the columns, links and cautions at the top, then a block for each team with a heading row, a row for
+ * each step and a closing row.
+ */
 export function planClassSheet({ lesson, className, teams, names, places, linkRows }: ClassSheetInput): SheetPlan {
   const { steps } = lesson.activity;
   const givens = lesson.givenNames;
-  const unitOf = (name: string) => lesson.activity.givens.find((given) => given.name === name)?.unit ?? '';
   const caution = cautionLine(lesson, teams);
+  const cautions = classCautions(lesson, teams);
   const room = Math.max(linkRows ?? linkRowsFor(teams.length), teams.length);
-  const firstBlock = classRows.firstLink + room + 1;
+  const cautionsRow = classRows.firstLink + room;
+  const firstBlock = cautionsRow + cautionRows + 2;
   const height = steps.length + 2;
   const lineColumn = at.givens + givens.length;
   const rowNameColumn = rowNameColumnOf(givens.length);
@@ -59,8 +85,8 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
   const headingRowOf = (index: number) => firstBlock + index * height;
 
   const references = planReferences({ names, places });
+  const leftCells: CellContent[][] = [];
   const unitCells: CellContent[][] = [];
-  const findCells: CellContent[][] = [];
   const keyCells: CellContent[][] = [];
   const rowNames: CellContent[][] = [];
   const blocks: Block[] = [];
@@ -72,13 +98,25 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
   const spill: Area[] = [];
   const choices: Choice[] = [];
   const formats: FormatArea[] = [];
+  const letteredRows: number[] = [];
   const looks: LookArea[] = [
+    { row: classRows.headings, column: 1, rows: 1, columns: at.lastEntry, look: 'heading' },
     { row: classRows.title, column: 1, rows: 1, columns: at.lastEntry, look: 'title' },
-    { row: classRows.caution, column: 1, rows: 1, columns: at.lastEntry, look: caution === '' ? 'note' : 'caution' },
-    { row: classRows.note, column: 1, rows: 2, columns: at.lastEntry, look: 'note' },
+    {
+      row: classRows.banner,
+      column: 1,
+      rows: classRows.note - classRows.banner + 1,
+      columns: at.lastEntry,
+      look: 'text',
+    },
+    ...(caution === ''
+      ? []
+      : ([{ row: classRows.caution, column: 1, rows: 1, columns: at.task, look: 'caution text' }] as const)),
     { row: classRows.find, column: 1, rows: 1, columns: at.lastEntry, look: 'heading' },
     { row: classRows.firstLink, column: 1, rows: room, columns: 1, look: 'link' },
     { row: classRows.firstLink + teams.length, column: 1, rows: room - teams.length, columns: 1, look: 'note' },
+    { row: cautionsRow, column: 1, rows: 1, columns: at.lastEntry, look: 'heading' },
+    { row: cautionsRow + 1, column: 1, rows: cautionRows, columns: at.lastEntry, look: 'text' },
     { row: 1, column: at.key, rows: rowCount, columns: columnCount - at.key + 1, look: 'mark' },
   ];
 
@@ -87,39 +125,44 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     const closing = heading + height - 1;
     const column = (number: number) => ({ row: heading, column: number, rows: height, columns: 1 });
     const lineCell = fixed({ row: heading, column: lineColumn });
-    const keyCell = `$${columnLetters(at.key)}${heading}`;
+    const keyCell = fixed({ row: heading, column: at.key });
+    const about = { lesson, heading, lineCell, references };
 
-    findCells.push([computed(`=${references.teamName(lineCell)}`)]);
-    for (const step of steps) findCells.push([whatToFind({ step, givens, unitOf, heading, lineCell })]);
-    findCells.push([
+    leftCells.push([computed(`=${references.teamName(lineCell)}`), text(words.class.helpAndWho)]);
+    steps.forEach((step, place) => {
+      const row = heading + 1 + place;
+      const isOwn = native(
+        'EXACT',
+        fixed({ row, column: rowNameColumn }),
+        `${keyCell}&${literal('|')}&${fixed({ row, column: at.step })}`,
+      );
+      leftCells.push([text(`${place + 1} ${step.title}`), whatToDo({ step, team, isOwn, ...about })]);
+      if (step.kind === 'ordered' || step.kind === 'chosen') letteredRows.push(row);
+    });
+    leftCells.push([
       computed(
         `=${native('COUNTIF', fixedArea(column(at.check)), literal('on target'))}&${literal(words.class.closing)}`,
       ),
+      blank,
     ]);
-    unitCells.push([text(words.class.unit)], ...steps.map(({ unit }) => [text(unit)]), [blank]);
+    unitCells.push([blank], ...steps.map((step) => [text(stepUnit(step))]), [blank]);
     keyCells.push([text(team.key), blank], ...steps.map(({ id }) => [text(team.key), text(id)]), [
       text(team.key),
       blank,
     ]);
     rowNames.push([blank], ...steps.map(({ id }) => [text(rowName({ key: team.key, step: id }))]), [blank]);
-    blocks.push(
-      { row: heading, column: at.entry, cells: [[text(words.class.entry)]] },
-      { row: heading, column: at.help, cells: [[text(words.class.help)]] },
-      {
-        row: heading,
-        column: at.tries,
-        cells: [
-          [
-            text(words.class.tries),
-            text(words.class.lastEntry),
-            text(team.key),
-            blank,
-            ...givens.map((_, place) => computed(`=${references.given({ lineCell, place: place + 1 })}`)),
-            computed(`=${references.line(keyCell)}`),
-          ],
+    blocks.push({
+      row: heading,
+      column: at.key,
+      cells: [
+        [
+          text(team.key),
+          blank,
+          ...givens.map((_, place) => computed(`=${references.given({ lineCell, place: place + 1 })}`)),
+          computed(`=${references.line(keyCell)}`),
         ],
-      },
-    );
+      ],
+    });
     checks.push({
       row: heading,
       column: at.check,
@@ -128,8 +171,8 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
           computed(
             formula(
               'CHECKTEAM',
-              references.givenHeadings,
-              fixedArea({ row: heading, column: at.givens, rows: 1, columns: Math.max(1, givens.length) }),
+              fixedArea({ row: classRows.title, column: at.key, rows: 1, columns: 2 + givens.length }),
+              fixedArea({ row: heading, column: at.key, rows: 1, columns: 2 + givens.length }),
               references.settings,
               fixedArea(column(at.step)),
               fixedArea(column(at.entry)),
@@ -171,17 +214,23 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       { row: heading, column: at.givens, rows: 1, columns: givens.length + 1, format: 'General' },
     );
     looks.push(
-      { row: heading, column: at.find, rows: 1, columns: 1, look: 'team heading' },
-      { row: heading, column: at.entry, rows: 1, columns: at.lastEntry - 1, look: 'heading' },
-      { ...members, look: 'helper' },
-      { ...stepRows, column: at.find, columns: 1, look: 'question' },
+      { row: heading, column: 1, rows: 1, columns: at.lastEntry, look: 'text heading' },
+      { row: heading, column: at.title, rows: 1, columns: 1, look: 'team heading' },
+      { row: heading, column: at.check, rows: 1, columns: 3, look: 'heading' },
+      { ...members, look: 'choice' },
+      { ...stepRows, column: at.title, columns: 1, look: 'step' },
+      { ...stepRows, column: at.task, columns: 1, look: 'task' },
       { ...stepRows, column: at.entry, columns: 1, look: 'entry' },
-      { ...stepRows, column: at.unit, columns: 1, look: 'question' },
+      { ...stepRows, column: at.unit, columns: 1, look: 'unit' },
       { ...stepRows, column: at.check, columns: 3, look: 'spilled' },
-      { ...stepRows, column: at.help, columns: 2, look: 'helper' },
-      { ...stepRows, column: at.tries, columns: 2, look: 'quiet' },
-      { row: closing, column: at.find, rows: 1, columns: at.lastEntry, look: 'closing' },
+      { ...stepRows, column: at.help, columns: 2, look: 'choice' },
+      { ...stepRows, column: at.tries, columns: 2, look: 'count' },
+      { row: closing, column: 1, rows: 1, columns: at.lastEntry, look: 'closing' },
     );
+    steps.forEach(({ kind }, place) => {
+      if (kind !== 'ordered' && kind !== 'chosen') return;
+      looks.push({ row: heading + 1 + place, column: at.task, rows: 1, columns: 1, look: 'letters' });
+    });
   });
 
   formats.push(
@@ -189,38 +238,51 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     { row: 1, column: at.givens, rows: 1, columns: 1, format: '0' },
   );
   if (teams.length > 0) {
-    formats.push({ row: firstBlock, column: at.find, rows: teams.length * height, columns: 1, format: 'General' });
+    formats.push({ row: firstBlock, column: 1, rows: teams.length * height, columns: 2, format: 'General' });
     blocks.unshift(
       { row: firstBlock, column: at.key, cells: keyCells },
-      { row: firstBlock, column: at.find, cells: findCells },
+      { row: firstBlock, column: 1, cells: leftCells },
       { row: firstBlock, column: at.unit, cells: unitCells },
       { row: firstBlock, column: rowNameColumn, cells: rowNames },
     );
   }
   const sheetNumber = fixed({ row: 1, column: at.givens });
+  const toldCautions = cautionCells(cautions.blocks);
   blocks.unshift(
+    { row: classRows.headings, column: 1, cells: [words.class.headings.map(text)] },
     {
-      row: 1,
+      row: classRows.title,
       column: 1,
       cells: [
-        [text(className)],
-        [text(caution)],
-        [text(`${lesson.activity.title}. ${words.class.how}`)],
-        [text(lesson.invented ? `${words.class.invented} ${words.class.notice}` : words.class.notice)],
-        [text(words.class.find)],
+        [text(className), text(lesson.activity.title)],
+        [blank, blank],
+        [blank, text(caution)],
+        [
+          blank,
+          text([lesson.invented ? words.class.invented : '', words.class.how, words.class.notice].join(' ').trim()),
+        ],
+        [text(words.class.find), blank],
       ],
     },
     {
-      row: 1,
+      row: classRows.headings,
       column: at.key,
       cells: [[text(classMarker), text(String(layoutVersion)), { kind: 'sheet id' }]],
+    },
+    { row: classRows.title, column: at.key, cells: [[text(keyGiven), blank, ...givens.map(text)]] },
+    { row: cautionsRow, column: 1, cells: [[text(words.class.allCautions), text(cautions.last)]] },
+    { row: cautionsRow + 1, column: 1, cells: toldCautions.map(({ title, task }) => [title, task].map(text)) },
+    {
+      row: cautionsRow + 1,
+      column: at.lookAt,
+      cells: toldCautions.map(({ lookAt, hint }) => [lookAt, hint].map(text)),
     },
     {
       row: classRows.firstLink,
       column: 1,
       cells: Array.from({ length: room }, (_, index) => {
         if (index >= teams.length) return [text(words.class.keptForLate)];
-        const target = `${columnLetters(at.find)}${headingRowOf(index)}`;
+        const target = `${columnLetters(at.title)}${headingRowOf(index)}`;
         const place = `${literal('#gid=')}&${sheetNumber}&${literal('&range=A')}&${native('ROW', target)}`;
         return [computed(`=${native('HYPERLINK', place, target)}`)];
       }),
@@ -233,24 +295,19 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     activity: lesson.activity.id,
     rowCount,
     columnCount,
-    columnWidths: [
-      230,
-      110,
-      60,
-      95,
-      260,
-      240,
-      75,
-      160,
-      45,
-      60,
-      28,
-      28,
-      ...Array.from({ length: columnCount - at.step }, () => 28),
-    ],
+    columnWidths: [...classWidths, ...Array.from({ length: columnCount - classWidths.length }, () => markWidth)],
+    rowHeights: classHeights({
+      lesson,
+      teams,
+      firstBlock,
+      cautionsRow,
+      caution,
+      last: cautions.last,
+      cautions: toldCautions,
+    }),
     hiddenColumns: { column: at.givens, count: columnCount - at.givens + 1 },
     frozenRows: 1,
-    frozenColumns: 0,
+    frozenColumns: 1,
     blocks,
     checks,
     looks,
@@ -266,11 +323,22 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       columns: [at.key, at.step],
       rows: [
         [classMarker, String(layoutVersion)],
-        ...Array.from({ length: firstBlock - 2 }, () => ['', '']),
+        [keyGiven, ''],
+        ...Array.from({ length: firstBlock - 3 }, () => ['', '']),
         ...keyCells.map((cells) => cells.map((cell) => (cell.kind === 'text' ? cell.text : ''))),
       ],
     },
     carried: [at.entry, at.help, at.who, at.tries, at.lastEntry, at.givens],
+    ...(letteredRows.length === 0
+      ? {}
+      : {
+          relettered: {
+            since: lettersByTeamSince,
+            column: at.entry,
+            rows: letteredRows,
+            before: words.class.lettersBefore,
+          },
+        }),
   };
 }
 
@@ -284,7 +352,13 @@ function planReferences({ names, places }: { names: SheetNames; places: PlanPlac
   const teamNames = inPlan({ ...places.keys, column: planColumns.team });
   return {
     settings: inPlan(places.settings),
-    givenHeadings: inPlan(places.givenHeadings),
+    /** A setting as it stands in the Plan. */
+    setting: (name: string) =>
+      native(
+        'INDEX',
+        inPlan({ ...places.settings, column: places.settings.column + 1, columns: 1 }),
+        native('MATCH', literal(name), inPlan({ ...places.settings, columns: 1 }), '0'),
+      ),
     /** Which line of the Plan is this team's, or ⚠ and why there is not exactly one. */
     line: (keyCell: string) =>
       native(
@@ -308,29 +382,41 @@ function planReferences({ names, places }: { names: SheetNames; places: PlanPlac
   };
 }
 
-/** Title, and on the next line the givens in words, read from the heading row of the block. */
-function whatToFind({
+/**
+ * What to do, with the givens read from the heading row of the block, and the figures asked. Letters are those of the key
+ * that the row was written for: where the block has another key by now, it says so instead.
+ */
+function whatToDo({
   step,
-  givens,
-  unitOf,
+  team,
+  isOwn,
+  lesson,
   heading,
   lineCell,
+  references,
 }: {
   step: Step;
-  givens: readonly string[];
-  unitOf: (given: string) => string;
+  team: TeamPlan;
+  /** Whether the row stands under the key that it was written for. */
+  isOwn: string;
+  lesson: Lesson;
   heading: number;
   lineCell: string;
+  references: ReturnType<typeof planReferences>;
 }): CellContent {
+  const givens = lesson.givenNames;
+  const unitOfGiven = (name: string) => lesson.activity.givens.find((one) => one.name === name)?.unit ?? '';
+  const isLettered = step.kind === 'ordered' || step.kind === 'chosen';
+  const told = isLettered ? letteredShown(step, team.key) : step.shown;
   const given = (name: string) => {
     const place = givens.indexOf(name);
     if (place < 0) throw new Error(`Expected a given of the activity in ${step.id}, received ${name}.`);
     return fixed({ row: heading, column: at.givens + place });
   };
-  if (step.shown.length === 0) return computed(`=${literalLines(step.title)}`);
+  if (told.length === 0) return blank;
   // The unit that follows a given is left out where the cell has one of its own.
   const following = ({ words: plain, name }: { words: string; name: string | undefined }): string => {
-    const unit = name === undefined ? '' : unitOf(name);
+    const unit = name === undefined ? '' : unitOfGiven(name);
     const start = ` ${unit}`;
     if (name === undefined || unit === '' || !plain.startsWith(start) || /^[\w/]/.test(plain.slice(start.length))) {
       return literalLines(plain);
@@ -344,9 +430,9 @@ function whatToFind({
     const rest = plain.slice(start.length);
     return rest === '' ? shownUnit : `${shownUnit}&${literalLines(rest)}`;
   };
-  const pieces = step.shown.map((piece, index) => {
+  const pieces = told.map((piece, index) => {
     if (typeof piece === 'string') {
-      const before = step.shown[index - 1];
+      const before = told[index - 1];
       return following({ words: piece, name: typeof before === 'object' ? before.given : undefined });
     }
     const cell = given(piece.given);
@@ -360,6 +446,22 @@ function whatToFind({
     const joined = around.filter((part) => part !== '').join('&');
     return joined === cell ? cell : native('IF', `${cell}=""`, literal(''), joined);
   });
-  const shown = [native('CHAR', '10'), ...pieces].join('&');
-  return computed(`=${literalLines(step.title)}&${native('IF', native('ISNUMBER', lineCell), shown, literal(''))}`);
+  const shown = [...pieces, ...figuresAsked(step, references)].join('&');
+  const lettered = isLettered ? native('IF', isOwn, shown, literal(words.class.lettersOfOther)) : shown;
+  return computed(`=${native('IF', native('ISNUMBER', lineCell), lettered, literal(''))}`);
+}
+
+/** How many figures or decimals a calculated row asks for, as pieces of a formula; none for other rows. */
+function figuresAsked(step: Step, references: ReturnType<typeof planReferences>): readonly string[] {
+  if (step.kind !== 'calculated') return [];
+  const quantity = quantities[step.quantity];
+  const { figures, decimals } = words.class;
+  const numbered = (cell: string, { one, several }: { one: string; several: string }) =>
+    `${literal(' ')}&${cell}&${native('IF', native('EXACT', cell, literal('1')), literal(one), literal(several))}`;
+  if (quantity.figures === 'decimals') {
+    const cell = references.setting('atomic-weight decimals');
+    return [native('IF', native('EXACT', cell, literal('0')), literal(decimals.none), numbered(cell, decimals))];
+  }
+  if (takesLessonFigures(quantity)) return [numbered(references.setting('figures'), figures)];
+  return [literal(` ${quantity.figures}${quantity.figures === 1 ? figures.one : figures.several}`)];
 }

@@ -1,8 +1,9 @@
+import { isInvitation } from '../lab/members/readMembers.ts';
 import { checkHeadings } from '../lab/texts/feedback.ts';
-import { membersTexts } from '../lab/texts/members.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
-import { classColumns as at, classMarker, classRows } from './layout.ts';
+import { classShift, columnIn, inTodaysColumns } from './classCells.ts';
+import { classColumns as at, cautionRows, classRows } from './layout.ts';
 import { stateWords } from './stateWords.ts';
 
 /** One step of one team, as the class sheet shows it. */
@@ -29,6 +30,9 @@ export interface BlockReading {
   readonly team: string;
   /** The cell that says who is in the team, as it stands there; empty while nobody has written there. */
   readonly who: string;
+  /** Column of that cell, and of the formula that checks the block: those of an older sheet are others. */
+  readonly whoColumn: number;
+  readonly checkColumn: number;
   readonly headingRow: number;
   /** Last row of the block. */
   readonly closingRow: number;
@@ -39,7 +43,7 @@ export interface BlockReading {
 
 export interface ClassReading {
   readonly blocks: readonly BlockReading[];
-  /** Rows between the heading of the links and the blank row before the first block. */
+  /** Rows between the heading of the links and what follows them. */
   readonly linkRows: number;
 }
 
@@ -49,10 +53,18 @@ export const notYetKnown = 'not yet known';
 
 const checkWords = stateWords.map(({ word }) => word);
 
-/** A class sheet's cells from A1 on, values only, read back by team and step. Undefined where it is not one of ours. */
-export function readClassSheet(cells: Cells): ClassReading | undefined {
-  if (cellText(cells[0]?.[at.key - 1]) !== classMarker) return undefined;
+/**
+ * A class sheet's cells from A1 on, values only, read back by team and step, whatever layout it has. Undefined where it is
+ * not one of ours.
+ */
+export function readClassSheet(found: Cells): ClassReading | undefined {
+  const shift = classShift(found);
+  if (shift === undefined) return undefined;
+  const cells = inTodaysColumns(found);
+  const whoColumn = columnIn(found, at.who);
+  const checkColumn = columnIn(found, at.check);
   const blocks: BlockReading[] = [];
+  // In older sheets the first link stood one row higher; no team's key stands above the blocks in either.
   let row = classRows.firstLink;
   while (row <= cells.length) {
     const key = textAt(cells, row, at.key);
@@ -61,17 +73,26 @@ export function readClassSheet(cells: Cells): ClassReading | undefined {
       continue;
     }
     const block = readBlock({ cells, headingRow: row, key });
-    blocks.push(block);
+    blocks.push({ ...block, whoColumn, checkColumn });
     row = block.closingRow + 1;
   }
   const firstBlock = blocks[0]?.headingRow ?? cells.length + 1;
-  return { blocks, linkRows: Math.max(0, firstBlock - 1 - classRows.firstLink) };
+  const between = shift === 0 ? cautionRows + 2 : 0;
+  return { blocks, linkRows: Math.max(0, firstBlock - 1 - between - classRows.firstLink) };
 }
 
 const textAt = (cells: Cells, row: number, column: number): string => cellText(cells[row - 1]?.[column - 1]);
 
 /** Rows that people added inside a block have no key: they belong to it and count for nothing. */
-function readBlock({ cells, headingRow, key }: { cells: Cells; headingRow: number; key: string }): BlockReading {
+function readBlock({
+  cells,
+  headingRow,
+  key,
+}: {
+  cells: Cells;
+  headingRow: number;
+  key: string;
+}): Omit<BlockReading, 'whoColumn' | 'checkColumn'> {
   const known = textAt(cells, headingRow, at.check) === checkHeadings.check;
   const steps: StepReading[] = [];
   let closingRow = headingRow;
@@ -87,8 +108,8 @@ function readBlock({ cells, headingRow, key }: { cells: Cells; headingRow: numbe
   const who = textAt(cells, headingRow, at.who);
   return {
     key,
-    team: textAt(cells, headingRow, at.find),
-    who: who === membersTexts.heading ? '' : who,
+    team: textAt(cells, headingRow, at.title),
+    who: isInvitation(who) ? '' : who,
     headingRow,
     closingRow,
     known,

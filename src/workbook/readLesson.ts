@@ -1,4 +1,5 @@
 import { errorText } from '../errors/errorText.ts';
+import { quoted } from '../errors/quoted.ts';
 import { type ChemError, failure, type Result, success } from '../errors/result.ts';
 import { defaultSettings, defaultShelf } from '../lab/lesson/defaultSettings.ts';
 import {
@@ -52,8 +53,8 @@ export function readLesson(cells: Cells): Result<PlanReading> {
     return failure({
       code: 'plan-without-lines',
       argument: 'the Plan',
-      expected: `a row “${words.plan.setting}, ${words.plan.value}” and below it a row “${words.plan.key}, ${words.plan.className}, ${words.plan.team}”`,
-      received: 'a sheet without them',
+      expected: `row “${words.plan.setting}, ${words.plan.value}” with a row “${words.plan.key}, ${words.plan.className}, ${words.plan.team}” below it`,
+      received: 'this sheet',
       advice: 'Undo the change to the headings, or build the class again from the sidebar.',
     });
   }
@@ -110,16 +111,16 @@ function readSettings({ table, problems }: { table: SettingsTable; problems: Che
         code: 'plan-setting',
         argument: `the setting “${name}”`,
         expected: `a value such as ${defaultSettings[name]}`,
-        received: table.has(name) ? 'a blank cell' : 'no such line in the Plan',
-        advice: `Type one; until then ${defaultSettings[name]} is used.`,
+        received: table.has(name) ? 'is blank' : 'has no line in the Plan',
+        advice: `Type one; until then “${defaultSettings[name]}” is used.`,
       });
     } else if (options !== undefined && !options.includes(value)) {
       problems.push({
         code: 'plan-setting',
         argument: `the setting “${name}”`,
         expected: options.join(' or '),
-        received: `“${value}”`,
-        advice: 'Choose one of these in the Plan.',
+        received: `can’t be ${quoted(value)}`,
+        advice: `Choose ${options.join(' or ')} in the Plan.`,
       });
     }
     settings[name] = value === '' ? defaultSettings[name] : value;
@@ -203,7 +204,7 @@ function teamLines({
           code: 'plan-line',
           argument: `${name} of ${team} in line ${row} of the Plan`,
           expected: 'a number or text',
-          received: cell instanceof Date ? 'a date' : String(cell),
+          received: `${cell instanceof Date ? 'a date' : quoted(cell)} can’t be used here`,
           advice: 'Set the cell to plain text and type the value again.',
         });
       }
@@ -217,9 +218,9 @@ function teamLines({
     keysUsedTwice.push(key);
     problems.push({
       code: 'plan-line',
-      argument: 'each team’s key',
-      expected: 'a key that stands in one line of the Plan',
-      received: `“${key}” in lines ${rows.join(' and ')}`,
+      argument: `lines ${rows.join(' and ')} of the Plan`,
+      expected: 'a key of its own for each line',
+      received: `the key “${key}” is there more than once`,
       advice: 'Give one of these lines another key; until then neither team’s numbers are shown.',
     });
   }

@@ -2,7 +2,8 @@ import { recordFields } from '../lab/record/recordEntry.ts';
 import { recordWords } from '../lab/texts/record.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
-import { classColumns, classMarker, pollColumns, pollMarker } from './layout.ts';
+import { classShift, inTodaysColumns, layoutIn } from './classCells.ts';
+import { classColumns, classRows, pollColumns, pollMarker } from './layout.ts';
 import { scratchSheet } from './scratchSheet.ts';
 import { sheetHeadings } from './sheetHeadings.ts';
 import type { SheetRole } from './workbook.ts';
@@ -22,9 +23,10 @@ export interface RecognisedSheet extends SheetRole {
 export function recognisedSheet(cells: Cells): RecognisedSheet | undefined {
   const at = (row: number, column: number): string => cellText(cells[row - 1]?.[column - 1]);
   if (at(1, 1) === scratchSheet.mark) return undefined;
-  const mark = at(1, classColumns.key);
-  if (mark === classMarker) {
-    return { kind: 'class', className: at(1, 1), layout: Number(at(1, classColumns.step)) || 0 };
+  const shift = classShift(cells);
+  if (shift !== undefined) {
+    const className = at(shift === 0 ? classRows.title : 1, classColumns.title);
+    return { kind: 'class', className, layout: layoutIn(inTodaysColumns(cells)) };
   }
   if (at(1, pollColumns.marker) === pollMarker) return { kind: 'poll', layout: 0 };
   const has = (...headings: readonly string[]): boolean =>

@@ -30,13 +30,22 @@ export type LookName =
   | 'note'
   | 'heading'
   | 'team heading'
+  | 'step'
+  | 'task'
+  | 'letters'
+  | 'unit'
   | 'question'
   | 'entry'
+  | 'choice'
   | 'helper'
   | 'quiet'
   | 'caution'
+  | 'caution text'
   | 'mark'
   | 'spilled'
+  | 'text heading'
+  | 'text'
+  | 'count'
   | 'setting name'
   | 'setting value'
   | 'link'
@@ -83,6 +92,24 @@ interface Identity {
   readonly rows: readonly (readonly string[])[];
 }
 
+/** Rows of one height in pixels. What is in them does not make them grow. */
+export interface RowHeight {
+  readonly row: number;
+  readonly rows: number;
+  readonly height: number;
+}
+
+/**
+ * Rows that are answered with letters, and since which layout the letters are a team's own. What was typed in an older sheet
+ * stands for something else now: it is carried behind words that say so, and is no answer until it is typed anew.
+ */
+export interface Relettered {
+  readonly since: number;
+  readonly column: number;
+  readonly rows: readonly number[];
+  readonly before: string;
+}
+
 export interface SheetPlan {
   readonly name: string;
   readonly role: SheetRole;
@@ -91,6 +118,8 @@ export interface SheetPlan {
   readonly rowCount: number;
   readonly columnCount: number;
   readonly columnWidths: readonly number[];
+  /** Fixed heights, later runs over earlier ones; rows that are not named grow with what is in them. */
+  readonly rowHeights?: readonly RowHeight[];
   readonly hiddenColumns: { readonly column: number; readonly count: number } | undefined;
   readonly frozenRows: number;
   readonly frozenColumns: number;
@@ -114,6 +143,7 @@ export interface SheetPlan {
   readonly identity: Identity;
   /** Columns carried by identity from a sheet that had another layout. */
   readonly carried: readonly number[];
+  readonly relettered?: Relettered;
   /** Rows without a name of ours, which people added, are carried as well: below the planned ones. */
   readonly carriesAddedRows?: true;
 }

@@ -24,6 +24,10 @@ describe('atoms of listed formulas', () => {
   it('are counted in brackets with and without a number', () => {
     expect([atomsOfListed('Na(OH)'), atomsOfListed('Al(CH3)12')]).toEqual([atomsRead('NaOH'), atomsRead('AlC12H36')]);
   });
+  it('of anions come with the larger ones first, in the order in which they are looked for', () => {
+    const sizes = listedAnions().map(({ body }) => atomsOfListed(body).reduce((sum, { count }) => sum + count, 0));
+    expect(sizes).toEqual([...sizes].sort((one, other) => other - one));
+  });
   it.each(['Ca((OH)2)2', 'CuSO4·5H2O', 'nacl', 'Na+'])('%s is no plain formula', (body) => {
     expect(() => atomsOfListed(body)).toThrow(body);
   });

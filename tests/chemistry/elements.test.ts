@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { composition } from '../../src/chemistry/composition.ts';
 import { elementPercent } from '../../src/chemistry/elementPercent.ts';
-import { elementOf, elements, relativeMass } from '../../src/chemistry/elements.ts';
+import { allElements, elementBySymbol, elementOf, relativeMass } from '../../src/chemistry/elements.ts';
 import { molarMass } from '../../src/chemistry/molarMass.ts';
 import { readFormula } from '../../src/chemistry/readFormula.ts';
 import { errorText, shortErrorText } from '../../src/errors/errorText.ts';
@@ -13,8 +13,14 @@ const messagesOf = (result: Result<unknown>) =>
   result.ok ? [] : [errorText(result.error), shortErrorText(result.error)];
 
 describe('elements', () => {
+  it('are found by their symbols alone', () => {
+    expect(allElements().map(({ symbol }) => elementBySymbol(symbol))).toEqual(allElements());
+    for (const text of ['', 'H 1', 'H 1 hydrogen', 'hydrogen', 'h', '1', ' ', '\n', '[2H]', 'Xy']) {
+      expect(elementBySymbol(text), text).toBeUndefined();
+    }
+  });
   it('carry their name, number and weight, or the mass number of their longest-lived isotope [IUPAC, CIAAW]', () => {
-    expect([elements().get('Cl'), elements().get('Tc')]).toEqual([
+    expect([elementBySymbol('Cl'), elementBySymbol('Tc')]).toEqual([
       { symbol: 'Cl', name: 'chlorine', atomicNumber: 17, weight: 35.45, longestLived: undefined },
       { symbol: 'Tc', name: 'technetium', atomicNumber: 43, weight: undefined, longestLived: 97 },
     ]);
@@ -47,7 +53,7 @@ describe('composition', () => {
   });
   it('says why technetium has no molar mass', () => {
     const messages = [
-      'Expected elements with a standard atomic weight, received Tc (technetium), which has no stable isotope and so no usual mixture in nature. Name the isotope you mean; the longest-lived is [97Tc].',
+      '“Tc” (technetium) has no standard atomic weight, as none of its isotopes is stable. Name the isotope you mean; the longest-lived is [97Tc].',
       '⚠ Tc: no atomic weight',
     ];
     const formula = read('NaTcO4');
@@ -80,23 +86,15 @@ describe('elementPercent', () => {
     },
   );
   it.each([
-    ['N', 'Expected one of Fe, O for element, received “N”. Choose an element that the formula has.', '⚠ no N in it'],
-    [
-      'nitrogen ',
-      'Expected one of Fe, O for element, received “nitrogen ”. Choose an element that the formula has.',
-      '⚠ no N in it',
-    ],
+    ['N', '“N” is not in the formula. Choose one of Fe, O.', '⚠ no N in it'],
+    ['nitrogen ', '“nitrogen ” is not in the formula. Choose one of Fe, O.', '⚠ no N in it'],
     [
       ' Fe2 ',
-      'Expected the symbol of one element such as N for element, received “ Fe2 ”. Type one symbol, without a number.',
+      '“ Fe2 ” is not the symbol of an element. Type one symbol without a number, such as N.',
       '⚠ element Fe2?',
     ],
-    ['fe', 'Expected a formula with capital letters where symbols begin, received “fe”. Did you mean Fe?', '⚠ Fe?'],
-    [
-      '',
-      'Expected a formula such as KBr for element, received nothing. Type the formula as text.',
-      '⚠ formula expected',
-    ],
+    ['fe', '“fe” needs a capital letter where each symbol begins. Did you mean Fe?', '⚠ Fe?'],
+    ['', 'A blank cell can’t be used for the element: type a formula as text, such as KBr.', '⚠ not a formula'],
   ])('refuses “%s” for iron(III) oxide, saying why', (element, message, short) => {
     const found = elementPercent(read('Fe2O3'), element);
     expect(messagesOf(found)).toEqual([message, short]);

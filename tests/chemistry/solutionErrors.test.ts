@@ -17,6 +17,7 @@ import { serialDilution } from '../../src/chemistry/serialDilution.ts';
 import { soluteMass } from '../../src/chemistry/soluteMass.ts';
 import { solutionVolume } from '../../src/chemistry/solutionVolume.ts';
 import { stockVolume } from '../../src/chemistry/stockVolume.ts';
+import { theArgument } from '../../src/errors/argumentName.ts';
 import { errorText } from '../../src/errors/errorText.ts';
 import type { Result } from '../../src/errors/result.ts';
 import {
@@ -85,7 +86,7 @@ const uncertain = ({ mass = 1, volume = 1000, balance = 0, flask = 0, purity = 0
     purityTolerance: percent(purity),
   });
 
-const lookAtSign = 'Look at the sign, and at the cell it comes from.';
+const checkSign = 'Check its sign, and the cell it comes from.';
 
 describe('what has to be above 0', () => {
   it.each([
@@ -116,7 +117,7 @@ describe('what has to be above 0', () => {
     ['an uncertainty of next to nothing', 'grams', 'mol/L', () => uncertain({ mass: 1e-320, volume: 1e20 })],
   ])('is named for %s: %s in %s', (_, argument, unit, refused) => {
     expect(messageOf(refused())).toBe(
-      `Expected more than 0 ${unit} for ${argument}, received 0 ${unit}. ${lookAtSign}`,
+      `0 ${unit} can’t be used for ${theArgument(argument)}: it must be above 0 ${unit}. ${checkSign}`,
     );
   });
 });
@@ -133,7 +134,9 @@ describe('what must not be below 0', () => {
     ['an uncertainty', 'flask_tolerance', 'mL', () => uncertain({ flask: -1 })],
     ['an uncertainty', 'purity_tolerance', 'percentage points', () => uncertain({ purity: -1 })],
   ])('is named for %s: %s in %s', (_, argument, unit, refused) => {
-    expect(messageOf(refused())).toBe(`Expected 0 ${unit} or more for ${argument}, received -1 ${unit}. ${lookAtSign}`);
+    expect(messageOf(refused())).toBe(
+      `-1 ${unit} can’t be used for ${theArgument(argument)}: it must be 0 ${unit} or more. ${checkSign}`,
+    );
   });
   it('may be 0', () => {
     const zero = { ok: true, value: 0 };
@@ -163,21 +166,20 @@ describe('a result beyond every number', () => {
     ['an uncertainty', 'grams', () => uncertain({ mass: 1e-10, balance: 1e300 })],
   ])('is said of %s, at the %s', (_, argument, refused) => {
     expect(messageOf(refused())).toBe(
-      `Expected numbers whose result can be written for ${argument}, received numbers that lead beyond every number. ` +
-        'Look at their powers of ten and their units.',
+      `The result for ${theArgument(argument)} is beyond any number that a cell can hold. ` +
+        'Check the powers of ten and the units.',
     );
   });
 });
 
 describe('a share of a whole', () => {
-  const wholeIsMost = 'A part cannot be more than the whole: look at the label of the bottle.';
   it.each([
     ['purity_percent', '0 %', () => solid(1, 1000, 0)],
     ['purity_percent', '100.0001 %', () => solid(1, 1000, 100.0001)],
     ['mass_percent', '-5 %', () => bottle(-5, 1)],
   ])('is above 0 and at most the whole: %s of %s is not', (argument, received, refused) => {
     expect(messageOf(refused())).toBe(
-      `Expected more than 0 % and at most 100 % for ${argument}, received ${received}. ${wholeIsMost}`,
+      `${received} can’t be used for ${theArgument(argument)}: it must be above 0 % and at most 100 %. Check the label of the bottle.`,
     );
   });
   it('may be the whole', () => {
@@ -195,38 +197,38 @@ describe('a dilution that cannot be', () => {
     ['dilutedVolume', '2', () => fillsTo(0.5, 10, 2)],
   ])('has a target that is not below its stock: %s', (_, target, refused) => {
     expect(messageOf(refused())).toBe(
-      `Expected target_molarity to be less than the stock, 0.5 mol/L, received ${target} mol/L. ` +
+      `A target of ${target} mol/L is not below the stock, 0.5 mol/L. ` +
         'Use a stronger stock, or swap the two cells.',
     );
   });
   it('fills up to less than was taken', () => {
     expect(messageOf(filledUp(1, 25, 10))).toBe(
-      'Expected final_volume to be at least the stock taken, 25 mL, received 10 mL. ' +
-        'Filling up only adds volume: swap the two cells, or look at their units.',
+      'A final volume of 10 mL is less than the stock taken, 25 mL. ' +
+        'Filling up only adds volume: swap the two cells, or check their units.',
     );
   });
   it.each([1, 0.5, -10, Number.POSITIVE_INFINITY, Number.NaN])('grows %s times at each stage', (factor) => {
     expect(messageOf(series(1, factor, 1))).toBe(
-      `Expected factor to be more than 1, received ${factor}. ` +
+      `${factor} can’t be a dilution factor: it must be above 1. ` +
         'Type how many times the volume grows at each stage, such as 10.',
     );
   });
   it.each([0, -1, 1.5, 101, Number.NaN])('has %s stages', (stages) => {
     expect(messageOf(series(1, 2, stages))).toBe(
-      `Expected a whole number from 1 to 100 for stages, received ${stages}. ` +
-        'Type how many dilutions follow each other.',
+      `${stages} can’t be the number of stages: it must be a whole number from 1 to 100. ` +
+        'Type how many dilutions there are, one after the other.',
     );
   });
   it('goes on after nothing is left', () => {
     // 10^-400 is below the smallest number, 5 × 10^-324.
     expect(messageOf(series(1, 1e200, 3))).toBe(
-      'Expected at most 1 stage with this factor for stages, received 3. ' +
-        'Nothing is left to dilute after that: take fewer stages or a smaller factor.',
+      '3 can’t be the number of stages: it must be at most 1 with this factor. ' +
+        'Nothing is left to dilute after that: use fewer stages or a smaller factor.',
     );
     // 10^-300 is left after two stages, and after the third nothing.
     expect(messageOf(series(1, 1e150, 3))).toBe(
-      'Expected at most 2 stages with this factor for stages, received 3. ' +
-        'Nothing is left to dilute after that: take fewer stages or a smaller factor.',
+      '3 can’t be the number of stages: it must be at most 2 with this factor. ' +
+        'Nothing is left to dilute after that: use fewer stages or a smaller factor.',
     );
   });
   it('is none with 100 stages or with a factor of hardly more than 1', () => {

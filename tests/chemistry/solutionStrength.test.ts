@@ -74,7 +74,7 @@ describe('massPercentOf', () => {
 
   it('needs an atomic weight', () => {
     const result = massPercentOf(succeeded(readFormula('TcCl4')), molesPerLitre(1));
-    expect(!result.ok && errorText(result.error)).toMatch(/^Expected elements with a standard atomic weight/);
+    expect(!result.ok && errorText(result.error)).toMatch(/^“Tc” \(technetium\) has no standard atomic weight/);
   });
 });
 

@@ -145,7 +145,7 @@ describe('a dilution', () => {
       error: {
         code: 'target-not-below-stock',
         argument: 'target_molarity',
-        expected: 'less than the stock, 0.5 mol/L',
+        expected: '0.5 mol/L',
       },
     };
     expect(stockVolume(given)).toMatchObject(wanted);

@@ -48,7 +48,7 @@ describe('CHECKTEAM', () => {
     const cells = check(rows);
     expect(cells).toHaveLength(rows.length + 2);
     expect(cells.every((row) => row.length === 3)).toBe(true);
-    expect(cells[0]).toEqual(['Check', 'What to look at', 'Hint']);
+    expect(cells[0]).toEqual(['Check', 'Feedback', 'Hint']);
     expect(cells[cells.length - 1]).toEqual(['', '', '']);
     expect(checks(cells).slice(1, -1)).toEqual(['on target', 'on target', 'on target', 'on target', 'blank']);
   });
@@ -134,16 +134,20 @@ describe('CHECKTEAM', () => {
     {
       place: 1,
       cells: [['KNO3', '0.250']],
-      says: /^Expected as many cells as given_names, 6, for given_values, received 2 cells\. /,
+      says: /^The row of given values has 2 cells, but needs as many as the given names, 6\. /,
     },
-    { place: 4, cells: [['5.06']], says: /^Expected as many rows as steps, 3, for entries, received 1 rows?\. / },
-    { place: 5, cells: [[1], [1]], says: /^Expected as many rows as steps, 3, for help_wanted, received 2 rows\. / },
+    { place: 4, cells: [['5.06']], says: /^The column of entries has 1 row, but needs as many as the steps, 3\. / },
+    {
+      place: 5,
+      cells: [[1], [1]],
+      says: /^The column of help wanted has 2 rows, but needs as many as the steps, 3\. /,
+    },
     {
       place: 2,
       cells: [['figures']],
-      says: /^Expected two columns, name and value, for settings, received one column\. /,
+      says: /^The table of settings has one column, but needs two: name and value\. /,
     },
-    { place: 0, cells: [['a'], ['b']], says: /^Expected a row of cells: .* for given_names, received 2 rows\. / },
+    { place: 0, cells: [['a'], ['b']], says: /^The row of given names has 2 rows, but needs one row\. / },
   ])('refuses a block that does not fit, place $place', ({ place, cells, says }) => {
     expect(() => check([{ step: 'mass of solute', entry: '5.06' }], { [place]: cells })).toThrow(says);
   });

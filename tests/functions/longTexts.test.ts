@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { theArgument } from '../../src/errors/argumentName.ts';
 import { callFunction } from '../../src/functions/callFunction.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { longestAnswer } from '../../src/lab/judging/judgeStep.ts';
@@ -34,8 +35,8 @@ describe('a text as long as a cell holds', () => {
         ),
       ).toThrow(
         kind === 'formula'
-          ? /^Expected a formula of at most 250 characters/
-          : new RegExp(`^Expected at most 300 characters for ${argument}, received \\d+, “`),
+          ? / is too long: it has \d+ characters, and a formula can have 250\. /
+          : new RegExp(`^“.+” is too long for ${theArgument(argument)}\\. It has \\d+ characters; 300 is the most\\.$`),
       );
     }
   });
@@ -48,7 +49,7 @@ describe('a text as long as a cell holds', () => {
         seen.push((error as Error).message);
       }
     }
-    expect(seen.map((message) => /at most 300/.test(message))).toEqual([false, true, true]);
+    expect(seen.map((message) => /300 is the most/.test(message))).toEqual([false, true, true]);
     for (const message of seen) expect(message.length).toBeLessThan(260);
   });
   it('is unreadable in an entry beyond 200 characters, whatever stands in it', () => {
@@ -75,7 +76,7 @@ describe('a text as long as a cell holds', () => {
           const [, row] = team(id, step, text.repeat(cellful / text.length)) as string[][];
           const [check, lookAt = ''] = row ?? [];
           // Without its givens or an earlier row it says so, which takes no look at the entry.
-          if (!/⚠|Wait|Fill in|Look at “/.test(lookAt)) expect([id, step, check]).toEqual([id, step, 'unreadable']);
+          if (!/⚠|Wait|Fill in|Check “/.test(lookAt)) expect([id, step, check]).toEqual([id, step, 'unreadable']);
           expect(lookAt.length).toBeLessThan(2000);
         }
       }

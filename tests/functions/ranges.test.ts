@@ -64,17 +64,17 @@ const gaps: readonly Case[] = [
   { name: 'DILUTIONVOLUME', call: [2, [[0.5], [''], [1]], 100], gives: [[25], [''], [50]] },
   { name: 'DILUTIONVOLUME', call: [2, [[0.5], ['  ']], [[100], [null]]], gives: [[25], ['']] },
   // Only one of them is: the place says what is missing.
-  { name: 'DILUTIONVOLUME', call: [2, [[0.5], ['']], [[100], [200]]], gives: [[25], ['⚠ target_molarity missing']] },
-  { name: 'DILUTIONVOLUME', call: [2, [[0.5], [1]], [[''], [200]]], gives: [['⚠ target_volume missing'], [100]] },
+  { name: 'DILUTIONVOLUME', call: [2, [[0.5], ['']], [[100], [200]]], gives: [[25], ['⚠ target molarity missing']] },
+  { name: 'DILUTIONVOLUME', call: [2, [[0.5], [1]], [[''], [200]]], gives: [['⚠ target volume missing'], [100]] },
   // One slip does not blank the column.
   { name: 'DILUTIONVOLUME', call: [2, [[0.5], [3], [1]], 100], gives: [[25], ['⚠ target not below stock'], [50]] },
   { name: 'MOLARMASS', call: [[['KBr'], ['nacl'], [''], ['KBr']]], gives: [[119.0023], ['⚠ NaCl?'], [''], [119.0023]] },
   {
     name: 'MOLARMASS',
     call: [[['KBr'], ['#REF!'], [true]]],
-    gives: [[119.0023], ['⚠ formula: an error'], ['⚠ formula expected']],
+    gives: [[119.0023], ['⚠ formula: an error'], ['⚠ not a formula']],
   },
-  { name: 'SOLUTEMASS', call: ['KBr', 0.3, [[200], ['2.5 kg']]], gives: [[7.140138], ['⚠ volume expected, not kg']] },
+  { name: 'SOLUTEMASS', call: ['KBr', 0.3, [[200], ['2.5 kg']]], gives: [[7.140138], ['⚠ volume, not kg']] },
   { name: 'PERCENTERROR', call: [[['1,234'], ['1,5']], 1.25], gives: [['⚠ 1234 or 1.234?'], [20]] },
 ];
 
@@ -104,12 +104,12 @@ describe('ranges', () => {
     {
       name: 'MOLES',
       call: [Array.from({ length: 8 }, () => ['KBr']), Array.from({ length: 4 }, () => [1])],
-      says: 'Expected ranges that fit each other, received 8 rows for formula and 4 rows for grams. Make both cover the same rows, or give one cell.',
+      says: 'These ranges don’t fit each other: 8 rows for the formula and 4 rows for the mass. Make both cover the same rows, or give one cell.',
     },
     {
       name: 'DILUTIONVOLUME',
       call: [2, [[0.5, 1, 1.5]], [[100, 200]]],
-      says: 'Expected ranges that fit each other, received 3 columns for target_molarity and 2 columns for target_volume. Make both cover the same columns, or give one cell.',
+      says: 'These ranges don’t fit each other: 3 columns for the target molarity and 2 columns for the target volume. Make both cover the same columns, or give one cell.',
     },
     {
       name: 'DILUTIONVOLUME',
@@ -121,22 +121,22 @@ describe('ranges', () => {
         ],
         [[100], [200], [300]],
       ],
-      says: 'Expected ranges that fit each other, received 2 rows and 2 columns for target_molarity and 3 rows for target_volume. Make both cover the same rows, or give one cell.',
+      says: 'These ranges don’t fit each other: 2 rows and 2 columns for the target molarity and 3 rows for the target volume. Make both cover the same rows, or give one cell.',
     },
     {
       name: 'COMPOSITION',
       call: [[['KBr'], ['KI'], ['KCl']]],
-      says: 'Expected one cell for formula, received 3 rows. COMPOSITION fills a table from single values, so call it once for each.',
+      says: 'Give one cell for the formula, not 3 rows. COMPOSITION fills a whole table, so call it once for each value.',
     },
     {
       name: 'SERIALDILUTION',
       call: [1, [[2, 10]], 3],
-      says: 'Expected one cell for factor, received 2 columns. SERIALDILUTION fills a table from single values, so call it once for each.',
+      says: 'Give one cell for the factor, not 2 columns. SERIALDILUTION fills a whole table, so call it once for each value.',
     },
     {
       name: 'CHECKENTRY',
       call: [[['1', '2']], 1],
-      says: 'Expected one column or one cell for entry, received 2 columns. CHECKENTRY fills a row for each entry, so put the entries below each other.',
+      says: 'Give one column or one cell for the entry, not 2 columns. CHECKENTRY fills a row for each entry, so put the entries in one column.',
     },
   ] satisfies { name: string; call: CellArgument[]; says: string }[])(
     '$name refuses shapes that do not fit, once for the call',
@@ -191,9 +191,7 @@ describe('CHECKENTRY over columns', () => {
     ]);
   });
   it('needs a tolerance for a target of 0', () => {
-    expect(() => check('0', 0)).toThrow(
-      /^Expected a tolerance with a target of 0 for tolerance_percent, received none\. /,
-    );
+    expect(() => check('0', 0)).toThrow(/^A target of 0 needs a tolerance\. /);
     expect(check('0', 0, 5)).toEqual([['on target', expect.any(String)]]);
   });
   it('reads a tolerance below 1 as printed and with its sign', () => {

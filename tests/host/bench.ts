@@ -56,7 +56,7 @@ export const buildSetup = (host: StandIn, setup: Setup): BuildState =>
 export function stepRow(host: StandIn, { sheet, key, step }: { sheet: string; key: string; step: string }): number {
   const { rows } = sheetState(host, sheet);
   for (let row = 1; row <= rows; row += 1) {
-    if (valueAt(host, { sheet, row, column: 11 }) === key && valueAt(host, { sheet, row, column: 12 }) === step) {
+    if (valueAt(host, { sheet, row, column: 12 }) === key && valueAt(host, { sheet, row, column: 13 }) === step) {
       return row;
     }
   }

@@ -16,11 +16,22 @@ const inView = (host: StandIn) => {
 /** The cell in hand, as the last thing that a script put there. */
 const inHand = (host: StandIn) => host.changeSince('teacher', 0).activate;
 const entryOf = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
-  valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 2 });
+  valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 3 });
 const type = (host: StandIn, at: { sheet: string; key: string; step: string }, text: string) =>
-  typeIn(host, { sheet: at.sheet, cells: [[stepRow(host, at), 2, text]] });
+  typeIn(host, { sheet: at.sheet, cells: [[stepRow(host, at), 3, text]] });
 const check = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
-  valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 4 });
+  valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 5 });
+
+/** Built once, for tests of what comes after: each opens the file as it was left. */
+let built: string | undefined;
+function openBuilt(): StandIn {
+  if (built === undefined) {
+    const host = open();
+    buildSetup(host, setup);
+    built = host.save();
+  }
+  return open({ saved: built });
+}
 
 const otter = { sheet: 'Fern class', key: '', step: 'molar mass' };
 
@@ -121,16 +132,15 @@ describe('a build', () => {
   });
 
   it('keeps entries, help wanted and names of people when it is built again', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     const team = withKeys(host).otter;
     const row = stepRow(host, team);
-    typeIn(host, { sheet: team.sheet, cells: [[row, 2, '119.0']] });
+    typeIn(host, { sheet: team.sheet, cells: [[row, 3, '119.0']] });
     typeIn(host, {
       sheet: team.sheet,
       cells: [
-        [row, 7, '2'],
-        [row, 8, '@ll of us'],
+        [row, 8, '2'],
+        [row, 9, '@ll of us'],
       ],
     });
     const before = workbookText(host);
@@ -144,7 +154,7 @@ describe('a build', () => {
     for (const outcome of [call(host, 'startBuild', setup), call(host, 'startSample')]) {
       expect(outcome).toMatchObject({ ok: false, problem: { reason: 'busy' } });
       expect(outcome.ok ? '' : outcome.problem.message).toMatch(
-        /^Expected .+ for .+, received .+\. Nothing was done\./,
+        /^Something else is being written to this file .+ nothing was done\./,
       );
     }
     host.holdLock(false);
@@ -170,8 +180,7 @@ describe('a build', () => {
   });
 
   it('finds its sheets after they were renamed', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     host.book.renameSheet(sheetState(host, 'Fern class'), 'Monday');
     const count = names(host).length;
     buildSetup(host, setup);
@@ -193,8 +202,7 @@ describe('a build', () => {
 
 describe('building again with other teams', () => {
   it('gives a late team the rows below and touches nobody else', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     const { otter: team } = withKeys(host);
     type(host, team, '119.0');
     const rowBefore = stepRow(host, team);
@@ -205,12 +213,11 @@ describe('building again with other teams', () => {
     expect(entryOf(host, team)).toBe('119.0');
     const late = { ...otter, key: keyOf(host, 'Fern class', 'Late') };
     expect(check(host, late)).toBe('blank');
-    expect(valueAt(host, { sheet: 'Fern class', row: 8, column: 1 })).toBe('Late');
+    expect(valueAt(host, { sheet: 'Fern class', row: 9, column: 1 })).toBe('Late');
   });
 
   it('makes a new sheet when a team goes, copies entries by team and step, and keeps the old one', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     const { otter: gone, heron } = withKeys(host);
     type(host, gone, '100');
     type(host, heron, "'=1+1");
@@ -222,13 +229,12 @@ describe('building again with other teams', () => {
     expect(entryOf(host, { ...gone, sheet: kept ?? '' })).toBe('100');
     expect(entryOf(host, heron)).toBe(entryOf(host, { ...heron, sheet: kept ?? '' }));
     expect(entryOf(host, words)).toBe('It spread out.');
-    expect(valueAt(host, { sheet: 'Fern class', row: stepRow(host, heron), column: 9 })).toBe('1');
+    expect(valueAt(host, { sheet: 'Fern class', row: stepRow(host, heron), column: 10 })).toBe('1');
     expect(() => stepRow(host, gone)).toThrow();
   });
 
   it('makes a new sheet where somebody has put in a row, and loses nothing', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     const { otter: team, heron } = withKeys(host);
     type(host, team, '119.0');
     type(host, heron, '118.9');
@@ -246,16 +252,14 @@ describe('building again with other teams', () => {
   });
 
   it('keeps the sheet of a class that goes', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     buildSetup(host, { ...setup, classes: setup.classes.slice(0, 1) });
     expect(names(host).some((name) => name.startsWith('Moss class, kept '))).toBe(true);
     expect(names(host)).not.toContain('Moss class');
   });
 
   it('moves kept sheets behind all others, hidden ones as hidden as they were', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     host.book.addSheet('Roster', host.book.sheets.length);
     answerOf(call(host, 'goToTeam', 'Fern class', keyOf(host, 'Fern class', 'Heron')));
     sheetState(host, 'Moss class').hidden = true;
@@ -290,8 +294,7 @@ describe('building again with other teams', () => {
   });
 
   it('puts a class aside without a look away from the cell in hand', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     let state = answerOf(call(host, 'startBuild', { ...setup, classes: setup.classes.slice(0, 1) }));
     while (!state.label.includes('Moss class') && !state.finished) state = answerOf(call(host, 'continueBuild'));
     answerOf(call(host, 'goToTeam', 'Fern class', keyOf(host, 'Fern class', 'Heron')));
@@ -304,8 +307,7 @@ describe('building again with other teams', () => {
   });
 
   it('keeps no copy of the Plan while no line of a team changes', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     buildSetup(host, { ...setup, settings: { ...setup.settings, seed: '99', figures: '4' } });
     expect(names(host).filter((name) => name.includes('kept'))).toEqual([]);
     expect(answerOf(call(host, 'readLesson')).setup.settings).toMatchObject({ seed: '99', figures: '4' });
@@ -325,8 +327,7 @@ describe('building again with other teams', () => {
   });
 
   it('keeps the earlier Plan when other numbers are wanted', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     buildSetup(host, { ...setup, givens: { ...setup.givens, 'stock molarity': '0.400' } });
     expect(names(host).some((name) => name.startsWith('Plan, kept '))).toBe(true);
     expect(check(host, { ...otter, key: keyOf(host, 'Fern class', 'Otter') })).toBe('blank');
@@ -348,11 +349,10 @@ describe('the Plan', () => {
     throw new Error(`Expected ${name} of ${key} in the Plan.`);
   };
   const question = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
-    valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 1 });
+    valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 2 });
 
   it('is the only source: a number changed there is in the questions and checks at once', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     const team = { ...withKeys(host).otter, step: 'moles of solute' };
     const { row, column } = givenCell(host, team.key, 'stock molarity');
     type(host, team, '0.0900');
@@ -368,8 +368,7 @@ describe('the Plan', () => {
   });
 
   it('gives each team its own numbers however it is sorted', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     const keys = withKeys(host);
     const before = [keys.otter, keys.heron].map((team) => question(host, { ...team, step: 'moles of solute' }));
     const { row } = givenCell(host, keys.otter.key, 'formula');
@@ -393,8 +392,7 @@ describe('the Plan', () => {
   });
 
   it('reports a key that is used twice and never guesses', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     const { otter: team, heron } = withKeys(host);
     const { row } = givenCell(host, heron.key, 'formula');
     type(host, { ...team, step: 'moles of solute' }, '0.06');
@@ -408,8 +406,7 @@ describe('the Plan', () => {
   });
 
   it('is read back as it was built', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     const { setup: read, problems, classes, built } = answerOf(call(host, 'readLesson'));
     expect(problems).toEqual([]);
     expect(read).toEqual(setup);
@@ -419,12 +416,11 @@ describe('the Plan', () => {
 });
 
 /** Row of a class sheet that says so. */
-const inventedRow = 4;
+const inventedRow = 5;
 
 describe('the sample', () => {
   it('is refused in a file that has a lesson of its own', () => {
-    const host = open();
-    buildSetup(host, setup);
+    const host = openBuilt();
     const before = workbookText(host);
     const outcome = call(host, 'startSample');
     expect(outcome).toMatchObject({ ok: false });
@@ -435,7 +431,7 @@ describe('the sample', () => {
     buildSample(host);
     const { setup: read, classes } = answerOf(call(host, 'readLesson'));
     const [className = ''] = classes;
-    expect(valueAt(host, { sheet: className, row: inventedRow, column: 1 })).toContain('invented');
+    expect(valueAt(host, { sheet: className, row: inventedRow, column: 2 })).toContain('invented');
     const view = answerOf(call(host, 'readClass', className));
     const entries = view.teams.flatMap(({ steps }) => steps.filter(({ entry }) => entry !== ''));
     expect(entries.length).toBeGreaterThan(20);
@@ -444,7 +440,7 @@ describe('the sample', () => {
     // The view is alive: somebody tried often, somebody has been silent, and who has finished comes last.
     expect(view.talkFirst[0]?.reason).toBe('At least 4 tries at Mass to weigh.');
     expect(view.talkFirst.map(({ reason }) => reason)).toContain(
-      'Nothing new for 11 minutes, at Molarity really made.',
+      'Nothing new for 11 minutes, at Molarity of your stock.',
     );
     expect(view.talkFirst.findIndex(({ ready }) => ready === true)).toBe(view.talkFirst.length - 1);
     const team = view.teams[0];
@@ -462,7 +458,7 @@ describe('the sample', () => {
     const { classes, setup: read } = answerOf(call(host, 'readLesson'));
     expect(names(host)).toEqual(before);
     expect(valueAt(host, { sheet: 'Plan', row: 3, column: 1 })).toContain('invented school');
-    expect(valueAt(host, { sheet: classes[0] ?? '', row: inventedRow, column: 1 })).toContain('invented');
+    expect(valueAt(host, { sheet: classes[0] ?? '', row: inventedRow, column: 2 })).toContain('invented');
     buildSetup(host, { ...read, classes: [{ name: 'Our own', teams: ['Newt'] }] });
     expect(valueAt(host, { sheet: 'Plan', row: 3, column: 1 })).not.toContain('invented');
   });

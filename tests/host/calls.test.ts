@@ -4,6 +4,7 @@ import type { File } from '../../src/desk/file/look.ts';
 import { callNames, type Outcome } from '../../src/host/calls.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
+import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { saveAtChanges } from './hostFailure.ts';
@@ -54,7 +55,7 @@ describe('the nine calls', () => {
       for (const wish of odd.filter((one) => name !== 'writeCells' || JSON.stringify(one) !== '{}')) {
         const outcome = host.run('teacher', name, [layoutVersion, wish]) as Outcome<unknown>;
         expect(outcome.ok, `${name} ${JSON.stringify(wish)}`).toBe(false);
-        expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /s);
+        expect(outcome.ok ? '' : outcome.problem.message).toMatch(wellSaid);
       }
       expect(workbookText(host)).toBe(before);
     },
@@ -113,10 +114,10 @@ describe('a page that has read the file once', () => {
     expect(answerOf(ask('readNumbers')).teams[0]?.givens['stock molarity']).toBe('0.317');
     // Somebody else writes who is in a team while the page still shows it empty.
     const heading = stepRow(host, { sheet, key: 'c1-t1', step: 'cautions read' }) - 1;
-    typeIn(host, { sheet, cells: [[heading, 8, 'Dov']] });
+    typeIn(host, { sheet, cells: [[heading, 9, 'Dov']] });
     const outcome = ask('setMembers', sheet, 'c1-t1', { names: 'Ana', absent: [], base: '' });
     expect(outcome).toMatchObject({ ok: false, problem: { field: 'names' } });
-    expect(valueAt(host, { sheet, row: heading, column: 8 })).toBe('Dov');
+    expect(valueAt(host, { sheet, row: heading, column: 9 })).toBe('Dov');
     expect(answerOf(ask('readTeams')).classes[0]?.teams[0]?.members?.who).toBe('Dov');
   });
   it('lets two teachers add a team each, and loses neither', () => {
@@ -174,7 +175,7 @@ describe('a Plan that cannot be read', () => {
 });
 
 describe('checkAgain', () => {
-  const check = (key: string) => ({ sheet, row: stepRow(host, { sheet, key, step: 'cautions read' }) - 1, column: 4 });
+  const check = (key: string) => ({ sheet, row: stepRow(host, { sheet, key, step: 'cautions read' }) - 1, column: 5 });
   it('puts back a check that is gone from its cell', () => {
     const cell = check('c1-t1');
     typeIn(host, { sheet, seat: 'teacher', cells: [[cell.row, cell.column, '']] });
@@ -185,7 +186,7 @@ describe('checkAgain', () => {
   });
   it('loses no check where it is stopped, wherever that is: the next press puts it back', () => {
     host.failCalls('CHECKTEAM', 1);
-    typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 2, '119.00']] });
+    typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 3, '119.00']] });
     const failed = host.save();
     const changes = saveAtChanges(host);
     answerOf(ask('checkAgain'));
@@ -204,7 +205,7 @@ describe('a late team', () => {
     // A team that is gone from the Plan of the other class has its cells there still.
     typeIn(host, {
       sheet: 'Moss class',
-      cells: [[stepRow(host, { sheet: 'Moss class', key: 'c2-t1', step: 'molar mass' }), 2, '1']],
+      cells: [[stepRow(host, { sheet: 'Moss class', key: 'c2-t1', step: 'molar mass' }), 3, '1']],
     });
     typeIn(host, {
       sheet: 'Plan',

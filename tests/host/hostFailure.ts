@@ -12,17 +12,55 @@ export interface Change {
   /** Which change it is, from 1. */
   readonly place: number;
   readonly name: string;
-  /** The workbook just before it: what is left where the script is ended there. */
-  readonly saved: string;
 }
 
-/** From now on every change is noted with the workbook as it stood before it. The list grows as the host works. */
-export function saveAtChanges(host: StandIn): readonly Change[] {
+/** From now on every change is noted. The list grows as the host works. */
+export function changesOf(host: StandIn): readonly Change[] {
   const changes: Change[] = [];
+  watch(host, (name) => {
+    if (isChange(name)) changes.push({ place: changes.length + 1, name });
+  });
+  return changes;
+}
+
+/** From now on every change is noted with the workbook as it stood before it, where few are made. */
+export function saveAtChanges(host: StandIn): readonly (Change & { readonly saved: string })[] {
+  const changes: (Change & { saved: string })[] = [];
   watch(host, (name) => {
     if (isChange(name)) changes.push({ place: changes.length + 1, name, saved: host.save() });
   });
   return changes;
+}
+
+/** From now on the workbook is kept as it stands just before these changes: what is left where the script is ended. */
+export function savedBefore(host: StandIn, wanted: readonly Change[]): ReadonlyMap<Change, string> {
+  const saved = new Map<Change, string>();
+  const byPlace = new Map(wanted.map((change) => [change.place, change]));
+  let place = 0;
+  watch(host, (name) => {
+    if (!isChange(name)) return;
+    place += 1;
+    const change = byPlace.get(place);
+    if (!change) return;
+    if (change.name !== name) throw new Error(`Expected change ${place} to be ${change.name} again, received ${name}.`);
+    saved.set(change, host.save());
+  });
+  return saved;
+}
+
+/** From now on somebody does something just before the `number`-th change, once, while the script is at work. */
+export function actAtChange(host: StandIn, number: number, act: () => void): { readonly stop: () => void } {
+  let changes = 0;
+  let isActing = false;
+  const stop = watch(host, (name) => {
+    if (isActing || !isChange(name)) return;
+    changes += 1;
+    if (changes !== number) return;
+    isActing = true;
+    act();
+    isActing = false;
+  });
+  return { stop };
 }
 
 export interface Failure {

@@ -6,7 +6,7 @@ import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { workbookText } from './cells.ts';
-import { failAtCall, saveAtChanges } from './hostFailure.ts';
+import { type Change, changesOf, failAtCall, savedBefore } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 /** One class and one team: every kind of step that a build takes, and few enough to stop at each. */
@@ -15,7 +15,7 @@ const clock = () => new Date('2026-03-02T10:00:00Z');
 const yes = { names: 'other', setAside: true } as const;
 
 /** One place in so many, others for each test and always the same; every place in the long form. */
-function some<T>(places: readonly T[], seed: number, part = 24): readonly T[] {
+function some<T>(places: readonly T[], seed: number, part = 32): readonly T[] {
   const each = cases({ short: part, deep: 1 });
   return places.filter((_, index) => (index * 7919 + seed) % each === 0);
 }
@@ -28,12 +28,12 @@ const savedWithEntries = (() => {
     const host = open({ clock });
     buildSetup(host, { ...small, classes: [{ name: 'Fern class', teams: ['Otter', 'Heron'] }] });
     const row = stepRow(host, { sheet: 'Fern class', key: 'c1-t1', step: 'molar mass' });
-    typeIn(host, { sheet: 'Fern class', cells: [[row, 2, '119.0']] });
+    typeIn(host, { sheet: 'Fern class', cells: [[row, 3, '119.0']] });
     typeIn(host, {
       sheet: 'Fern class',
       cells: [
-        [row, 7, '2'],
-        [row, 8, '=me'],
+        [row, 8, '2'],
+        [row, 9, '=me'],
       ],
     });
     saved = host.save();
@@ -52,6 +52,14 @@ function pressOn(host: StandIn, wanted: Setup): void {
   finish(host, first);
 }
 
+/** The workbook as it is left where the same work is ended just before each of these changes. */
+function stoppedAt(changes: readonly Change[], host: StandIn, work: (host: StandIn) => unknown): [number, string][] {
+  const saved = savedBefore(host, changes);
+  work(host);
+  expect(saved.size).toBe(changes.length);
+  return [...saved].map(([{ place }, text]) => [place, text]);
+}
+
 describe('a build that is stopped', () => {
   it.each([
     { from: 'nothing', start: () => open({ clock }), seed: 1 },
@@ -64,7 +72,7 @@ describe('a build that is stopped', () => {
     'gives the same workbook after it was stopped at any change, from $from',
     ({ start, seed }) => {
       const whole = start();
-      const changes = saveAtChanges(whole);
+      const changes = changesOf(whole);
       buildSetup(whole, small);
       const expected = compared(whole);
       // In a run of one and the same call the host is left alike between the first and the last.
@@ -73,7 +81,7 @@ describe('a build that is stopped', () => {
       );
       const tried = some(stops, seed);
       const different: number[] = [];
-      for (const { place, saved } of tried) {
+      for (const [place, saved] of stoppedAt(tried, start(), (host) => buildSetup(host, small))) {
         const host = open({ clock, saved });
         pressOn(host, small);
         // The one who pressed may have been elsewhere by then, but the file is the same.
@@ -94,11 +102,12 @@ describe('a late team whose build is stopped', () => {
   it('is there after the same press once more, wherever it stopped', () => {
     const start = () => open({ clock, saved: savedWithEntries() });
     const whole = start();
-    const changes = saveAtChanges(whole);
-    finish(whole, call(whole, 'addTeam', 'Fern class', 'Wren'));
+    const changes = changesOf(whole);
+    const add = (host: StandIn) => finish(host, call(host, 'addTeam', 'Fern class', 'Wren'));
+    add(whole);
     const expected = withoutColours(whole);
     const different: (number | string)[] = [];
-    for (const { place, saved } of some(changes, 3, 12)) {
+    for (const [place, saved] of stoppedAt(some(changes, 3, 16), start(), add)) {
       const host = open({ clock, saved });
       const again = call(host, 'addTeam', 'Fern class', 'Wren');
       if (!again.ok && /different name for each team/.test(again.problem.message)) {
@@ -192,7 +201,7 @@ describe('a call of the script that fails once', () => {
       for (const place of some(
         Array.from({ length: count }, (_, index) => index + 1),
         count,
-        61,
+        91,
       )) {
         const host = open({ clock, saved: saved() });
         const failure = failAtCall(host, place);

@@ -68,7 +68,7 @@ describe('a class whose name is changed in the Plan by hand', () => {
     expect(build(there)).toMatchObject({ ok: true });
     expect(sheetState(host, 'Third period').id).toBe(id);
     expect(entry('Third period')).toBe('119.00');
-    expect(valueAt(host, { sheet: 'Third period', row: 1, column: 1 })).toBe('Third period');
+    expect(valueAt(host, { sheet: 'Third period', row: 2, column: 1 })).toBe('Third period');
     expect(names().filter((name) => name.includes('kept'))).toEqual([]);
     const before = workbookText(host);
     build(there);

@@ -4,6 +4,7 @@ import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { cellKey } from '../../src/preview/standin/address.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { pollColumns as at, pollRows } from '../../src/workbook/layout.ts';
+import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSample, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
@@ -149,7 +150,7 @@ describe('goToPoll', () => {
   });
   it('says what to do where there is none', () => {
     const outcome = call(open(), 'goToPoll');
-    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /);
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(wellSaid);
   });
 });
 

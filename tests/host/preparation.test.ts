@@ -55,7 +55,7 @@ describe('opening pages', () => {
 
   it('refuses a page that nobody knows, in three parts', () => {
     const outcome = call(host, 'openPage', 'wages' as 'labels');
-    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected a page .* for .*, received “wages”\. .+\.$/);
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^There is no page called “wages”\. .+\.$/);
   });
 });
 
@@ -108,7 +108,7 @@ describe('preparation from the Plan', () => {
   it('says plainly when the Plan is no longer the one it was written from, and not before', () => {
     const line = () => valueAt(host, { sheet: 'Prepare', row: 2, column: 1 });
     const sheet = () => answerOf(call(host, 'readPreparation')).sheet;
-    expect([line(), sheet()]).toEqual(['Worked out from the Plan as it is now.', 'up to date']);
+    expect([line(), sheet()]).toEqual(['Up to date with the Plan.', 'up to date']);
     const [row, given] = stockCell('c1-t1');
     typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.450']] });
     expect(line()).toMatch(/^⚠ The Plan has changed/);
@@ -193,7 +193,7 @@ describe('preparation from the Plan', () => {
     const empty = open();
     for (const name of ['readPreparation', 'readKey', 'readPaper', 'writePrepareSheet'] as const) {
       const outcome = call(empty, name);
-      expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received none\. .+\.$/);
+      expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^The key was not written, .+\. .+\.$/);
     }
   });
 });

@@ -95,10 +95,12 @@ describe('saveRecord', () => {
     expect(cell(5, 11)).toBe('Loud.\nBusy.');
   });
   it.each(['Otter was quick.', 'Ask Mirabelle again'])('refuses names: %s', (notes) => {
-    typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 8, 'Mirabelle']] });
+    typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 9, 'Mirabelle']] });
     const outcome = save({ notes });
     expect(outcome).toMatchObject({ ok: false, problem: { field: 'Fern class.notes' } });
-    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected words without names .+ received “.+”\. Say/);
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(
+      /^“.+” of .+ has the name “.+” in it, .+ Say “one team” instead/,
+    );
     expect(host.book.sheets.some(({ name }) => name === 'Record')).toBe(false);
   });
   it('keeps words that begin like a formula as words', () => {

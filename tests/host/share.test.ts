@@ -3,6 +3,7 @@ import type { EmptyWish } from '../../src/desk/views.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { cases } from '../depth.ts';
+import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { saveAtChanges } from './hostFailure.ts';
@@ -45,13 +46,13 @@ const stepRows = (sheet: string) => rowsOf(sheet, 12, (step) => step !== '' && !
 /** Writes the mark wherever a person can: cells, notes, names of sheets and ranges, protections, properties. */
 function markEverything(): void {
   const cells = stepRows(first).flatMap((row) => [
-    [row, 2, `${mark} entry`] as const,
-    [row, 7, `${mark} help`] as const,
-    [row, 8, `${mark} who`] as const,
+    [row, 3, `${mark} entry`] as const,
+    [row, 8, `${mark} help`] as const,
+    [row, 9, `${mark} who`] as const,
   ]);
   const blockHeading = (stepRows(first)[0] ?? 0) - 1;
-  expect(valueAt(host, { sheet: first, row: blockHeading, column: 8 })).toBe('Who');
-  typeIn(host, { sheet: first, cells: [...cells, [blockHeading, 8, `${mark} person: calculates`]] });
+  expect(valueAt(host, { sheet: first, row: blockHeading, column: 9 })).toBe('Your names');
+  typeIn(host, { sheet: first, cells: [...cells, [blockHeading, 9, `${mark} person: calculates`]] });
   typeIn(host, {
     sheet: first,
     seat: 'teacher',
@@ -156,8 +157,8 @@ describe('emptyCopy', () => {
     expect(sheetNames()).toEqual(expect.arrayContaining(['Plan', 'Class 1', 'Class 2', 'Progress', 'Help']));
     expect(sheetNames().filter((one) => /kept|Plan .|Class . ./.test(one))).toEqual([]);
     const row = rowsOf('Class 1', 12, (step) => step === 'molar mass')[0] ?? 0;
-    typeIn(host, { sheet: 'Class 1', cells: [[row, 2, '119.00']] });
-    expect(valueAt(host, { sheet: 'Class 1', row, column: 4 })).toBe('on target');
+    typeIn(host, { sheet: 'Class 1', cells: [[row, 3, '119.00']] });
+    expect(valueAt(host, { sheet: 'Class 1', row, column: 5 })).toBe('on target');
   });
 
   it('keeps the own wording and links of Help where that was asked, lines added by hand included', () => {
@@ -179,13 +180,13 @@ describe('emptyCopy', () => {
   });
 
   it('is refused unless the name of the file is typed, and says what stands in it of today', () => {
-    typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 2, '1']] });
+    typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 3, '1']] });
     expect(answerOf(call(host, 'readShare'))).toMatchObject({ fileName: name, entriesToday: 1 });
     const before = host.save();
     for (const fileName of ['', 'bench', `${name} 2`]) {
       const outcome = call(host, 'emptyCopy', { ...wish, fileName });
       expect(outcome).toMatchObject({ ok: false, problem: { field: 'fileName' } });
-      expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /);
+      expect(outcome.ok ? '' : outcome.problem.message).toMatch(wellSaid);
     }
     expect(host.save()).toBe(before);
     empty({ fileName: ` ${name} ` });
@@ -260,6 +261,6 @@ describe('emptyCopy', () => {
 
   it('says what to do in a file without a lesson', () => {
     const outcome = call(open({ name }), 'emptyCopy', wish);
-    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected a file with a Plan /);
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^There is nothing to empty: this file has no Plan\./);
   });
 });

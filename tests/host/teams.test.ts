@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { Outcome } from '../../src/desk/outcome.ts';
 import type { BuildState } from '../../src/desk/views.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSetup, call, finish as finishOn, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { setup } from './setup.ts';
@@ -29,7 +30,7 @@ function entered(name: string): readonly string[] {
   for (let row = 2; row <= rows; row += 1) {
     if (at(row, 12) === '') continue;
     found.push(
-      `${row} ${at(row, 11)} ${at(row, 12)}: ${[2, 7, 8, 9, 10, 13].map((column) => at(row, column)).join(' | ')}`,
+      `${row} ${at(row, 12)} ${at(row, 13)}: ${[3, 8, 9, 10, 11, 14].map((column) => at(row, column)).join(' | ')}`,
     );
   }
   return found;
@@ -37,8 +38,8 @@ function entered(name: string): readonly string[] {
 const steps = (key: string, inSheet = sheet): readonly number[] =>
   Array.from({ length: sheetState(host, inSheet).rows }, (_, index) => index + 1).filter(
     (row) =>
-      valueAt(host, { sheet: inSheet, row, column: 11 }) === key &&
-      valueAt(host, { sheet: inSheet, row, column: 12 }) !== '',
+      valueAt(host, { sheet: inSheet, row, column: 12 }) === key &&
+      valueAt(host, { sheet: inSheet, row, column: 13 }) !== '',
   );
 function fillIn(): void {
   for (const [name, key] of [
@@ -50,9 +51,9 @@ function fillIn(): void {
       typeIn(host, {
         sheet: name,
         cells: [
-          [row, 2, `${row}.50`],
-          [row, 7, '1'],
-          [row, 8, 'calculates'],
+          [row, 3, `${row}.50`],
+          [row, 8, '1'],
+          [row, 9, 'calculates'],
         ],
       });
   }
@@ -75,8 +76,8 @@ describe('addTeam', () => {
     const late = answerOf(call(host, 'readTeams')).classes[0]?.teams[2];
     expect(late).toMatchObject({ team: 'Late team', absent: false });
     const row = stepRow(host, { sheet, key: late?.key ?? '', step: 'molar mass' });
-    typeIn(host, { sheet, cells: [[row, 2, '119.00']] });
-    expect(valueAt(host, { sheet, row, column: 4 })).toBe('on target');
+    typeIn(host, { sheet, cells: [[row, 3, '119.00']] });
+    expect(valueAt(host, { sheet, row, column: 5 })).toBe('on target');
     expect(host.book.sheets.some(({ name }) => name.includes('kept'))).toBe(false);
   });
   it('takes in two more, one after the other', () => {
@@ -99,7 +100,7 @@ describe('addTeam', () => {
   ])('refuses %s, “%s”, with what to do, and changes nothing', (className, team) => {
     const before = host.save();
     const outcome = call(host, 'addTeam', className, team);
-    expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^Expected .+ for .+, received .+\. /);
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(wellSaid);
     expect(host.save()).toBe(before);
   });
 });
@@ -155,13 +156,15 @@ describe('a class and a team that come later', () => {
       expect(lineOf(team)?.[2]).toMatch(/^0 of/);
       typeIn(host, {
         sheet: name,
-        cells: [[stepRow(host, { sheet: name, key: key ?? '', step: 'molar mass' }), 2, '119.00']],
+        cells: [[stepRow(host, { sheet: name, key: key ?? '', step: 'molar mass' }), 3, '119.00']],
       });
       expect(lineOf(team)?.[2]).toMatch(/^1 of/);
     }
     expect(host.book.sheets.filter(({ name }) => name.startsWith('Progress'))).toHaveLength(1);
   });
-  it('are counted in what to prepare, in the sheet as well as in the sidebar', () => {
+  it('are counted in what to prepare, and the sheet says that its list is older until it is written again', () => {
+    expect(answerOf(call(host, 'readPreparation')).sheet).toBe('out of date');
+    answerOf(call(host, 'writePrepareSheet', true));
     const view = answerOf(call(host, 'readPreparation'));
     expect(view.sheet).toBe('up to date');
     // Six teams: the day’s label and two for each of them.
@@ -172,7 +175,7 @@ describe('a class and a team that come later', () => {
     const key = answerOf(call(host, 'readClass', 'Reed class')).teams[0]?.key ?? '';
     typeIn(host, {
       sheet: 'Reed class',
-      cells: [[stepRow(host, { sheet: 'Reed class', key, step: 'molar mass' }), 2, '119.00']],
+      cells: [[stepRow(host, { sheet: 'Reed class', key, step: 'molar mass' }), 3, '119.00']],
     });
     const reed = answerOf(call(host, 'readRecord')).classes.find(({ proposal }) => proposal.className === 'Reed class');
     expect(reed?.proposal.present).toBe('1 of 2 teams');
@@ -211,7 +214,7 @@ describe('setAbsent', () => {
   });
   it('leaves an absent team out of whom to talk to first, and out of those present in the record', () => {
     const row = stepRow(host, { sheet, key: 'c1-t2', step: 'molar mass' });
-    typeIn(host, { sheet, cells: [[row, 7, '2']] });
+    typeIn(host, { sheet, cells: [[row, 8, '2']] });
     const talk = () => answerOf(call(host, 'readClass', sheet)).talkFirst.map(({ team }) => team);
     expect(talk()).toContain('Heron');
     answerOf(call(host, 'setAbsent', 'c1-t2', true));

@@ -18,15 +18,15 @@ beforeEach(() => {
   first = stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' });
 });
 
-const tries = (row: number) => valueAt(host, { sheet, row, column: 9 });
-const type = (row: number, text: string) => typeIn(host, { sheet, cells: [[row, 2, text]] });
+const tries = (row: number) => valueAt(host, { sheet, row, column: 10 });
+const type = (row: number, text: string) => typeIn(host, { sheet, cells: [[row, 3, text]] });
 
 describe('onEdit', () => {
   it('counts an entry and notes when it was typed', () => {
     type(first, '119');
     expect(tries(first)).toBe('1');
     // A serial number with a fraction: day and time.
-    expect(Number(valueAt(host, { sheet, row: first, column: 10 }))).toBeGreaterThan(45_000);
+    expect(Number(valueAt(host, { sheet, row: first, column: 11 }))).toBeGreaterThan(45_000);
     expect(host.triggerErrors).toEqual([]);
   });
 
@@ -74,9 +74,9 @@ describe('onEdit', () => {
     type(first, '9');
     type(first, '8');
     type(first + 1, '7');
-    host.sortRows('teacher', sheetState(host, sheet).id, { row: first, column: 1, rows: 3, columns: 13 }, 2, true);
+    host.sortRows('teacher', sheetState(host, sheet).id, { row: first, column: 1, rows: 3, columns: 14 }, 3, true);
     const found = [0, 1, 2].map((down) => [
-      valueAt(host, { sheet, row: first + down, column: 2 }),
+      valueAt(host, { sheet, row: first + down, column: 3 }),
       tries(first + down),
     ]);
     expect(found).toContainEqual(['8', '2']);
@@ -89,8 +89,8 @@ describe('onEdit', () => {
     typeIn(host, {
       sheet,
       cells: [
-        [first, 1, 'question'],
-        [first, 2, '5'],
+        [first, 2, 'question'],
+        [first, 3, '5'],
       ],
     });
     expect(tries(first)).toBe('');
@@ -100,8 +100,8 @@ describe('onEdit', () => {
     const notes = host.book.addSheet('Notes', 0).name;
     host.resetCounts();
     typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[6, 2, 'x']] });
-    typeIn(host, { sheet: notes, cells: [[first, 2, '119']] });
-    typeIn(host, { sheet, cells: [[first, 8, 'we']] });
+    typeIn(host, { sheet: notes, cells: [[first, 3, '119']] });
+    typeIn(host, { sheet, cells: [[first, 9, 'we']] });
     const calls = Object.values(host.counts.host).reduce((sum, count) => sum + count, 0);
     expect(calls).toBeLessThan(16);
     expect(host.counts.host['Range.setValues']).toBeUndefined();
@@ -122,7 +122,7 @@ describe('onEdit', () => {
     host.resetCounts();
     type(first, '119.00');
     expect(tries(first)).toBe('1');
-    expect(valueAt(host, { sheet, row: first, column: 4 })).toBe('on target');
+    expect(valueAt(host, { sheet, row: first, column: 5 })).toBe('on target');
     const calls = host.counts.host;
     expect(Object.keys(calls).filter((name) => /Lock|flush/.test(name))).toEqual([]);
     expect(calls['Range.getValue']).toBe(1);
@@ -136,7 +136,7 @@ describe('onEdit', () => {
     type(first, '=1+1');
     type(first + 1, '+5');
     type(first + 2, "'@x");
-    expect(valueAt(host, { sheet, row: first, column: 2 })).toBe('=1+1');
+    expect(valueAt(host, { sheet, row: first, column: 3 })).toBe('=1+1');
     for (const row of [first, first + 1, first + 2]) {
       expect(tries(row)).toBe('1');
       const content = host.book.cell(sheetState(host, sheet), row, 13).content;

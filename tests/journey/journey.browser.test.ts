@@ -4,7 +4,9 @@ import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle
 import { texts } from '../../src/sidebar/texts.ts';
 import { classColumns } from '../../src/workbook/layout.ts';
 import { browserPages } from '../browser/browserPages.ts';
-import { cell, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
+import { openView } from '../browser/openView.ts';
+import { unfoldAll } from '../browser/unfoldAll.ts';
+import { cell, openSidebar, Preview, tab, typeInto } from './previewWindows.ts';
 
 /** The files that ship, in two windows: the teacher's with the sidebar, a student's without. */
 const pages = browserPages();
@@ -44,7 +46,7 @@ describe('a lesson in two windows', () => {
     // A student types a right value with its unit: the check comes to stand beside it, in both windows.
     const row = preview.rowOf(sheet, team, 'molar mass');
     preview.host.resetCounts();
-    await typeInto(student, { sheet, row, column: 2, text: '119.00 g/mol' });
+    await typeInto(student, { sheet, row, column: 3, text: '119.00 g/mol' });
     await shown(student, row, 4).toBe('on target');
     await tab(teacher, sheet).click();
     await shown(teacher, row, 4).toBe('on target');
@@ -55,7 +57,7 @@ describe('a lesson in two windows', () => {
     const [, volume, strength] =
       /Amount in ([\d.]+) mL of ([\d.]+) mol\/L/.exec(preview.textAt(sheet, moles, 1).replace(/\s+/g, ' ')) ?? [];
     const inMillilitres = (Number(volume) * Number(strength)).toPrecision(3);
-    await typeInto(student, { sheet, row: moles, column: 2, text: inMillilitres });
+    await typeInto(student, { sheet, row: moles, column: 3, text: inMillilitres });
     await shown(student, moles, 4).toBe('not yet');
     expect(await cell(student, moles, 5).textContent()).toMatch(/\?/);
     expect(await cell(student, moles, 5).textContent()).not.toContain(
@@ -65,7 +67,7 @@ describe('a lesson in two windows', () => {
 
     // Right after all; then the teacher changes the number in the Plan, and every check of that team follows.
     const right = ((Number(volume) * Number(strength)) / 1000).toPrecision(3);
-    await typeInto(student, { sheet, row: moles, column: 2, text: right });
+    await typeInto(student, { sheet, row: moles, column: 3, text: right });
     await shown(student, moles, 4).toBe('on target');
     const planned = preview.planned(sheet, team);
     await typeInto(teacher, {
@@ -81,6 +83,8 @@ describe('a lesson in two windows', () => {
   });
 
   it('is planned from the teacher’s own numbers', async () => {
+    await sidebar.getByRole('button', { name: 'Build the table' }).waitFor();
+    await unfoldAll(sidebar);
     await sidebar.getByLabel('Stock molarity').fill('0.250');
     await sidebar.getByRole('textbox', { name: 'Flask', exact: true }).fill('1/4 L');
     await sidebar.getByText('= 250 mL').first().waitFor();

@@ -125,6 +125,3 @@ export async function openSidebar(page: Page): Promise<FrameLocator> {
   await page.getByRole('menuitem', { name: 'Open the sidebar' }).click();
   return page.frameLocator('iframe');
 }
-
-export const openView = (sidebar: FrameLocator, name: string): Promise<void> =>
-  sidebar.getByRole('navigation').getByRole('button', { name, exact: true }).click();

@@ -6,8 +6,10 @@ import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle.ts';
 import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
 import { browserPages } from '../browser/browserPages.ts';
+import { openView } from '../browser/openView.ts';
+import { unfoldAll } from '../browser/unfoldAll.ts';
 import { rightEntries } from '../lab/rightEntries.ts';
-import { cell, openSidebar, openView, Preview, tab, typeInto } from './previewWindows.ts';
+import { cell, openSidebar, Preview, tab, typeInto } from './previewWindows.ts';
 
 /** An invented school: nobody of these names exists. */
 const school = 'Alder Bend School (invented)';
@@ -78,13 +80,14 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
 
   it('is planned: one plan, three classes, numbers of its own for every team', async () => {
     await sidebar
-      .getByLabel('Substance to dissolve')
+      .getByLabel('Substance', { exact: true })
       .selectOption({ label: 'calcium chloride dihydrate · CaCl2·2H2O' });
+    await sidebar.getByLabel('Number of classes').fill(String(classes.length));
+    await unfoldAll(sidebar);
     await sidebar.getByLabel('Stock molarity').fill('0.250');
     await sidebar.getByRole('textbox', { name: 'Flask', exact: true }).fill('1/4 L');
     for (const [index, { name, teams }] of classes.entries()) {
-      if (index > 0) await sidebar.getByRole('button', { name: 'Add a class' }).click();
-      await sidebar.getByLabel('Name of the class').nth(index).fill(name);
+      await sidebar.getByLabel('Class name').nth(index).fill(name);
       await sidebar.getByLabel('Team names').nth(index).fill(teams.join('\n'));
     }
     await sidebar.getByLabel('Give each team its own numbers').check();
@@ -103,31 +106,32 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
 
   it('says who is in a team, who is not here today, and shares the roles among the others', async () => {
     await openView(sidebar, 'Teams');
-    await sidebar.getByText('People in Otter').click();
-    await sidebar.getByLabel('Names in Otter, one on each line').fill('Ana\nBo\nCy');
-    await sidebar.getByRole('button', { name: 'Keep the names in Otter' }).click();
-    await sidebar.getByLabel('Cy is not here today').check();
+    await sidebar.locator('summary', { hasText: 'in Otter' }).click();
+    await sidebar.getByLabel('Names in Otter, one per line').fill('Ana\nBo\nCy');
+    await sidebar.getByRole('button', { name: 'Save names in Otter' }).click();
+    await sidebar.getByLabel('Cy is absent today').check();
     const heading = rowOf({ className: 'Early class', team: 'Otter' }, stepIds[0] ?? '') - 1;
     const who = () => school1.textAt('Early class', heading, at.who);
     await expect.poll(who).toContain('Cy: not here today');
     for (const role of roles) expect(who().replace(/Cy.*/, '')).toContain(role);
     await sidebar.getByLabel('Bream is absent today').check();
-    await sidebar.getByText('Bream is marked as absent.').waitFor();
+    await sidebar.getByText('Bream is marked absent.').waitFor();
     await picture(teacher, 'teams');
   });
 
   it('is prepared: what to weigh, and labels to print', async () => {
     await openView(sidebar, 'Prepare');
-    await sidebar.getByText('To weigh out').waitFor();
+    await sidebar.getByText('Solids to weigh out').waitFor();
     const needed = classes
       .flatMap(({ name, teams }) => teams.map((team) => school1.planned(name, team).givens))
       .map((givens) => (Number(givens['stock molarity']) * Number(givens.flask) * calciumChlorideDihydrate) / 1000)
       .reduce((sum, grams) => sum + grams, 0);
     const list = (await sidebar.locator('main').textContent()) ?? '';
-    const shown = Number(/needed ([\d.]+) g/.exec(list)?.[1]);
+    const [, inAll, withSpare] = /solid([\d.]+)\s+g([\d.]+)\s+g/.exec(list) ?? [];
+    const shown = Number(inAll);
     // Each team's mass is rounded to the balance, so nine teams may differ by nine half steps of 0.01 g.
     expect(Math.abs(shown - needed)).toBeLessThan(9 * 0.005 + 0.01);
-    expect(Number(/with spare ([\d.]+) g/.exec(list)?.[1])).toBeCloseTo(shown * 1.1, 1);
+    expect(Number(withSpare)).toBeCloseTo(shown * 1.1, 1);
     await picture(teacher, 'prepared');
 
     await sidebar.getByRole('button', { name: 'Labels', exact: true }).click();
@@ -139,7 +143,7 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
     await picture(teacher, 'labels');
     await page.getByRole('button', { name: 'Back to the sidebar' }).click();
     await expect.poll(() => teacher.locator('iframe').count()).toBe(1);
-    await sidebar.getByText('To weigh out').waitFor();
+    await sidebar.getByText('Solids to weigh out').waitFor();
   });
 
   it('is run: three classes, three students in each typing at once, one team stuck', async () => {
@@ -277,7 +281,7 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
     const text = sidebar.getByLabel('Text of the day');
     await text.waitFor();
     await sidebar.getByLabel('In your own words').first().fill('A calm day. Weigh earlier next time.');
-    await sidebar.getByRole('button', { name: 'Keep it in the Record sheet' }).click();
+    await sidebar.getByRole('button', { name: 'Save to Record' }).click();
     await sidebar.getByText('Kept: 3 rows in the Record sheet.').waitFor();
     spoken = await text.inputValue();
     const [early, noon, late] = classes.map(({ name }) => spoken.slice(spoken.indexOf(name)));

@@ -31,7 +31,7 @@ function rowsOf(
   return Object.fromEntries(ids.map((step, at) => [step, rows[at]]));
 }
 
-const waitsForTick = 'Wait at the bench. Look at “Aim and cautions” first: read the cautions and tick them.';
+const waitsForTick = 'Wait before you do this. Check “Aim and cautions” first: read the cautions, then answer there.';
 const activities = allActivities().map((activity) => [activity.id, activity] as const);
 
 describe('rows of the bench', () => {
@@ -82,12 +82,12 @@ describe('rows of the bench', () => {
       expect([id, rows[id]?.status, rows[id]?.lookAt]).toEqual([
         id,
         'not yet',
-        'Wait at the bench. Look at “Moles of solute” first.',
+        'Wait before you do this. Check “Moles of solute” first.',
       ]);
     }
     const upside = rowsWith({ procedure: right.procedure?.split(' ').reverse().join(' ') ?? '' });
     expect(upside.procedure?.status).toBe('not yet');
-    expect(upside['mass weighed']?.lookAt).toBe('Wait at the bench. Look at “How to make it” first.');
+    expect(upside['mass weighed']?.lookAt).toBe('Wait before you do this. Check “How to make it” first.');
   });
 
   it('never wait for a chosen answer, nor for a reading that is far off', () => {
@@ -139,7 +139,7 @@ describe('withWait', () => {
     ]);
     expect(held).toMatchObject({
       status: 'not yet',
-      lookAt: 'Wait at the bench. Look at “Moles of solute” first.',
+      lookAt: 'Wait before you do this. Check “Moles of solute” first.',
       slips: [],
     });
   });

@@ -62,7 +62,7 @@ describe('another given in place of the one a row is about, by hand', () => {
     expect(rowsOf('stock and dilution', givens, { [id]: entry })[id]).toMatchObject({
       status: 'not yet',
       slips: ['other-given-used'],
-      lookAt: expect.stringMatching(/^Your value matches .* another of your given numbers\. Which .*\?$/),
+      lookAt: expect.stringMatching(/^Your value matches .* another of your numbers\. Which .*\?$/),
     });
   });
   it.each([
@@ -122,7 +122,7 @@ describe('the planned molarity in place of the one really made, by hand', () => 
     expect(row(planned)).toMatchObject({
       status: 'not yet',
       slips: ['planned-for-made'],
-      lookAt: 'Your value matches the molarity of the plan. Which molarity does your stock really have?',
+      lookAt: 'Your value matches the planned molarity. What molarity does your stock really have?',
     });
   });
   it('is the plan of the dilution too where another volume was taken', () => {
@@ -165,7 +165,9 @@ describe('the planned molarity in place of the one really made, by hand', () => 
     ] as const) {
       const row = rowsOf('stock and dilution', bromide, { ...entries, [id]: entry }, settings)[id];
       expect([id, row?.status, row?.slips]).toEqual([id, 'not yet', ['planned-for-made']]);
-      expect(row?.lookAt).toContain('planned for the stock');
+      expect(row?.lookAt).toContain(
+        'Your value matches a result with the planned molarity of the stock. What molarity does your stock really have?',
+      );
     }
   });
 });
@@ -264,7 +266,7 @@ describe('a serial dilution', () => {
     for (const id of ['second flask', 'third flask']) {
       expect([id, rows[id]?.slips]).toEqual([id, ['factors-added']]);
       expect(rows[id]?.lookAt).toBe(
-        'Your value matches the stock divided by factors that are added up. Each flask dilutes the one before. Do the factors add up or multiply?',
+        'Your value matches the stock divided by the sum of the factors. Each flask dilutes the one before. Do the factors add up or multiply?',
       );
     }
   });
@@ -305,10 +307,10 @@ describe('a reading that is off, by what was read', () => {
   const solid = (weighed: string) => rowsOf('stock and dilution', bromide, { 'mass weighed': weighed })['mass weighed'];
   it('asks to add solid where too little is on the balance, and to go on only near the plan', () => {
     // 7.14 g are planned.
-    expect(solid('6.80')?.lookAt).toMatch(/below .* Add a little more solid, or go on with what you have\.$/);
-    expect(solid('3.57')?.lookAt).toMatch(/below .* Add more solid, a little at a time, and read again\.$/);
-    expect(solid('7.60')?.lookAt).toMatch(/above .* take a little solid away, or go on with what you have\.$/);
-    expect(solid('9.00')?.lookAt).toMatch(/above .* take some solid away and read again\.$/);
+    expect(solid('6.80')?.lookAt).toMatch(/too low .* Add a little more solid, or carry on\.$/);
+    expect(solid('3.57')?.lookAt).toMatch(/too low .* Add more solid, a little at a time, and read again\.$/);
+    expect(solid('7.60')?.lookAt).toMatch(/too high .* take a little solid out, or carry on\.$/);
+    expect(solid('9.00')?.lookAt).toMatch(/too high .* take some solid out and read again\.$/);
     for (const weighed of ['3.57', '6.80', '7.60', '9.00']) expect(solid(weighed)?.lookAt).not.toContain('stay');
   });
   it('lets a team go on within a tenth of the plan, the tenth itself included', () => {
@@ -319,13 +321,13 @@ describe('a reading that is off, by what was read', () => {
       ['7.85', true],
       ['7.86', false],
     ] as const)
-      expect([weighed, solid(weighed)?.lookAt.includes('go on with what you have')]).toEqual([weighed, goesOn]);
+      expect([weighed, solid(weighed)?.lookAt.includes('carry on')]).toEqual([weighed, goesOn]);
   });
   it('speaks of the flask where a molarity is read, and of no boat', () => {
     const salt = { formula: 'NaCl', molarity: '0.250', flask: '200' };
     const read = (entry: string) => rowsOf('bench reading', salt, { 'molarity read': entry })['molarity read']?.lookAt;
-    expect(read('0.256')).toMatch(/above .* the mark, and how much solid .* go on with what you have\.$/);
-    expect(read('0.244')).toMatch(/below .* solid in the flask.* go on with what you have\.$/);
+    expect(read('0.256')).toMatch(/too high .* the mark, and how much solid .* carry on\.$/);
+    expect(read('0.244')).toMatch(/too low .* solid in the flask.* carry on\.$/);
     expect(read('0.300')).toMatch(/Read again before you go on\.$/);
     for (const entry of ['0.256', '0.244', '0.300']) expect(read(entry)).not.toMatch(/boat|dish/);
   });
@@ -334,8 +336,8 @@ describe('a reading that is off, by what was read', () => {
     // 0.731 g.
     const residue = (entry: string) =>
       rowsOf('weighed residue', salt, { 'residue weighed': entry })['residue weighed']?.lookAt;
-    expect(residue('0.80')).toMatch(/Is it dry all through.* go on with what you have\.$/);
-    expect(residue('0.60')).toMatch(/jump out of the dish.* Weigh again before you go on\.$/);
+    expect(residue('0.80')).toMatch(/Is it completely dry.* carry on\.$/);
+    expect(residue('0.60')).toMatch(/spit out of the dish.* Weigh again before you go on\.$/);
     const sugar = {
       formula: 'C12H22O11',
       molarity: '0.500',
@@ -349,6 +351,6 @@ describe('a reading that is off, by what was read', () => {
     const portion = (entry: string) =>
       rowsOf('measured density', sugar, { 'portion weighed': entry })['portion weighed']?.lookAt;
     expect(portion('27.50')).toMatch(/with its lid/);
-    expect(portion('25.50')).toMatch(/Was the pipette full to its mark/);
+    expect(portion('25.50')).toMatch(/Was the pipette filled to its mark/);
   });
 });

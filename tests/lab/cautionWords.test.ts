@@ -75,12 +75,12 @@ describe('cautionWords', () => {
     [
       'XeF2',
       '1',
-      'XeF2, solid: not in our list, treat as harmful.\nTouch nothing before your teacher has read its safety data sheet.\nWear goggles and gloves.\nLeftovers, rinsings too: waste beaker, never the drain.\nUnsure? Ask your teacher; the safety data sheet decides.',
+      'XeF2, solid: not in our list, treat as harmful.\nTouch nothing until your teacher has read its safety data sheet.\nWear goggles and gloves.\nLeftovers, rinsings too: waste beaker, never the drain.\nUnsure? Ask your teacher; the safety data sheet decides.',
     ],
     [
       'NaOH',
       '2.00',
-      'sodium hydroxide, solid: Danger. Burns skin and eyes, eats metal.\n2.00 mol/L: Danger. Burns skin and eyes.\nWear goggles, gloves, lab coat. Dissolve it slowly in cold water.\nLeftovers, rinsings too: waste beaker, never the drain.\nUnsure? Ask your teacher; the safety data sheet decides.',
+      'sodium hydroxide, solid: Danger. Burns skin and eyes, corrodes metal.\n2.00 mol/L: Danger. Burns skin and eyes.\nWear goggles, gloves, lab coat. Dissolve it slowly in cold water.\nLeftovers, rinsings too: waste beaker, never the drain.\nUnsure? Ask your teacher; the safety data sheet decides.',
     ],
   ])('reads as a whole for %s of %s mol/L', (formula, molarity, lines) => {
     expect(read(weighed, { formula, molarity })).toBe(lines);

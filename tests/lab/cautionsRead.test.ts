@@ -58,10 +58,10 @@ describe('the row of cautions', () => {
   });
 
   it.each([
-    ['yes', 'Which one? Read this, then choose “yes, KBr”:'],
-    [' ✓ ', 'Which one? Read this, then choose “yes, KBr”:'],
-    ['yes, NaCl', 'Another substance now. Read this, choose “yes, KBr”:'],
-    ['AgNO3', 'Another substance now. Read this, choose “yes, KBr”:'],
+    ['yes', 'Which substance? Read this, then choose “yes, KBr”:'],
+    [' ✓ ', 'Which substance? Read this, then choose “yes, KBr”:'],
+    ['yes, NaCl', 'New substance. Read this, then choose “yes, KBr”:'],
+    ['AgNO3', 'New substance. Read this, then choose “yes, KBr”:'],
   ])('takes no tick that is for another substance, or for none: %s', (entry, said) => {
     const { check, lookAt } = rowsOf('stock and dilution', { 'cautions read': entry })['cautions read'] ?? {};
     expect(check).toBe('not yet');
@@ -75,7 +75,7 @@ describe('the row of cautions', () => {
     const right = rightEntries(activity, startingGivens(activity));
     const benchBefore = { ...right, 'cautions read': '', 'mass weighed': '' };
     expect(rowsOf('stock and dilution', benchBefore)['mass weighed']?.lookAt).toBe(
-      'Wait at the bench. Look at “Aim and cautions” first: read the cautions and tick them.',
+      'Wait before you do this. Check “Aim and cautions” first: read the cautions, then answer there.',
     );
     expect(rowsOf('stock and dilution', { ...benchBefore, 'cautions read': 'yes, KBr' })['mass weighed']).toMatchObject(
       {
@@ -172,7 +172,7 @@ describe('cautions of what is handled', () => {
     ] as const;
     for (const [id, given] of cases) {
       const words = readIn(id, { formula: 'NaOH', [given]: '0.300' }).split('\n');
-      expect([id, words[0]]).toEqual([id, 'sodium hydroxide, solid: Danger. Burns skin and eyes, eats metal.']);
+      expect([id, words[0]]).toEqual([id, 'sodium hydroxide, solid: Danger. Burns skin and eyes, corrodes metal.']);
       expect([id, words[1]]).toEqual([id, '0.300 mol/L: Warning. Irritates skin, irritates eyes.']);
     }
   });
@@ -186,7 +186,7 @@ describe('cautions of what is handled', () => {
   it('are those of the substance itself where the strength cannot be read or is missing', () => {
     for (const stock of ['', 'strong', '4 g', '-1']) {
       expect(readIn('dilution', { formula: 'NaOH', 'stock molarity': stock })).toMatch(
-        /^sodium hydroxide(, -1 mol\/L)?: Danger\. Burns skin and eyes, eats metal\.$/m,
+        /^sodium hydroxide(, -1 mol\/L)?: Danger\. Burns skin and eyes, corrodes metal\.$/m,
       );
     }
     const bottle = { formula: 'formula', massPercent: 'share' };
@@ -231,7 +231,7 @@ describe('work the dilution from the real stock', () => {
     const made = rowsOf('stock and dilution', right, settings);
     expect(made['stock volume']?.check).toBe('on target');
     const { 'stock made': _, ...open } = right;
-    expect(rowsOf('stock and dilution', open, settings)['stock volume']?.lookAt).toContain('“Molarity really made”');
+    expect(rowsOf('stock and dilution', open, settings)['stock volume']?.lookAt).toContain('“Molarity of your stock”');
     // A stock a tenth too strong: worked from the label, the portion is not right any more.
     const strong = { ...right, 'mass weighed': '7.92', 'stock made': '0.333' };
     const portion = (0.045 / 0.333) * 100;

@@ -118,9 +118,9 @@ describe('hintForStep', () => {
   });
 
   it('names the row that a set-up is waiting for', () => {
-    expect(hint('stock made', 3)).toContain('(your “Mass really weighed”) g');
+    expect(hint('stock made', 3)).toContain('(your “Mass you weighed”) g');
     expect(hint('stock made', 3, { entries: { 'mass weighed': '11.90' } })).toContain('11.90 g');
-    expect(hint('stock made', 3, { entries: { 'mass weighed': 'heaps' } })).toContain('(your “Mass really weighed”) g');
+    expect(hint('stock made', 3, { entries: { 'mass weighed': 'heaps' } })).toContain('(your “Mass you weighed”) g');
   });
 
   it('gives a bare quantity its hint from givens of its own names', () => {

@@ -72,7 +72,7 @@ describe('judgeNumber', () => {
   it('asks about a word behind the number that is no unit, and says why it reads no two numbers', () => {
     expect(judgeNumber('7.14 apples', { target: 7.14 })).toEqual({
       status: 'not yet',
-      lookAt: 'Look at the word behind the number. Is it a unit that fits here?',
+      lookAt: 'Look at the word after the number. Is it a unit that fits here?',
     });
     expect(judgeNumber('7.14 or 7.15', { target: 7.14 })).toEqual({
       status: 'unreadable',

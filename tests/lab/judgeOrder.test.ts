@@ -181,7 +181,7 @@ describe('judgeOrder', () => {
     expect(judgeOrder('pipette to flask', 'a b b c e f g i z')).toEqual({
       status: 'unreadable',
       lookAt:
-        'Write the letters a to i, each once, in the order you would work. Not in the list: z. Still missing: d, h. More than once: b.',
+        'Write the letters a to i, each once, in the order you would do them. Not in the list: z. Still missing: d, h. More than once: b.',
     });
     for (const entry of ['1 2 3', true, 12, new Date(), '—', 'don’t know']) {
       expect(judgeOrder('pipette to flask', entry).status).toBe('unreadable');

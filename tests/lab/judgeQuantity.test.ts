@@ -154,12 +154,14 @@ describe('judgeQuantity of figures cut off', () => {
   it('asks for the next digit', () => {
     expect(judgeQuantity('dilution factor', factor, '16.6')).toMatchObject({
       status: 'close',
-      feedback: 'Close. Look at the next digit of your result: round up or down?',
+      feedback: 'Close. Look at the next digit: does it round up or down?',
     });
   });
   it('asks for spare digits where rounding is not the reason', () => {
     for (const entry of ['16.8', '16.5', '16.60'])
-      expect(judgeQuantity('dilution factor', factor, entry).feedback, entry).toContain('spare digits');
+      expect(judgeQuantity('dilution factor', factor, entry).feedback, entry).toContain(
+        'Close. Keep extra digits as you work, and round only at the end.',
+      );
   });
 });
 
@@ -173,7 +175,7 @@ describe('judgeQuantity of one figure', () => {
     for (const entry of ['0.1', '.1', '1e-1', 0.1])
       expect(judgeQuantity('moles of solute', moles, entry)).toEqual({
         status: 'not yet',
-        feedback: 'Not yet. One figure says too little here. Give the value to three figures.',
+        feedback: 'Not yet. One figure is not enough here. Give the value to three figures.',
         slip: '',
       });
     expect(judgeQuantity('molar mass', [['formula', 'Sc']], '4e1').feedback).toContain('two decimals');
@@ -284,7 +286,7 @@ describe('judgeQuantity of what cannot be judged', () => {
   it.each(['7.14 apples', '7.14 g per L', '7.14 mL', '7.14 N', '7.14 g mol'])('asks about the unit of %s', (entry) => {
     expect(judgeQuantity('mass of solute', kbr, entry)).toEqual({
       status: 'not yet',
-      feedback: 'Look at the unit. This row asks for g. Does yours measure the same thing?',
+      feedback: 'Check the unit. This row asks for g. Does yours measure the same thing?',
       slip: '',
     });
   });
@@ -308,7 +310,7 @@ describe('judgeQuantity of what cannot be judged', () => {
     }
     expect(judgeQuantity('dilution factor', given, '1:6.67')).toMatchObject({
       status: 'unreadable',
-      feedback: expect.stringMatching(/Which parts .+\?/),
+      feedback: expect.stringMatching(/What does each of its numbers count\?/),
     });
   });
   it('says that 1,234 can be read in two ways', () => {

@@ -138,7 +138,9 @@ describe('a portion that is weighed', () => {
       expect([entry, rows({ 'portion weighed': entry })['portion weighed']?.status]).toEqual([entry, status]);
     }
     const notes = readingNotes(activity, { settings: {}, givens: sugar });
-    expect(notes.ok && notes.value[0]?.lines.join(' ')).toContain('plus 0.2 % of what is expected for technique');
+    expect(notes.ok && notes.value[0]?.lines.join(' ')).toContain(
+      'From the balance (±0.01 g, read empty and loaded) and of the 25 mL pipette (±0.06 mL): twice their standard uncertainty (JCGM 100), plus 0.2 % for technique. So 1 g may be off by 0.019 g, and 10 g may be off by 0.052 g.',
+    );
   });
   it('says which way it is off and never what was expected', () => {
     for (const entry of ['27.5', '25.1', '2660', '0.0266']) {
@@ -193,7 +195,7 @@ describe('a molarity from a density, by hand', () => {
     const heavy = rows({ 'portion weighed': '27.20', density: '1.0880', 'mass percent': '21.7' });
     expect(heavy['mass percent']?.status).toBe('on target');
     const light = rows({ 'portion weighed': '24.00', density: '0.96000', 'mass percent': '2' });
-    expect(light['mass percent']?.lookAt).toContain('Look at “Density” first');
+    expect(light['mass percent']?.lookAt).toContain('Check “Density” first. This row uses it.');
   });
   it('asks a density for as many figures as the table has, whatever the lesson asks for', () => {
     expect(rows({ ...right, density: '1.06' }).density).toMatchObject({

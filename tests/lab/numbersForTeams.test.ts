@@ -327,7 +327,7 @@ describe('numbersForTeams', () => {
     const { teams, remarks } = numbers(withGivens({ formula: 'C12H22O11', ion: '' }));
     expect(teams).toHaveLength(12);
     expect(remarks.join()).toContain(
-      'gives no ions that can be counted here, so the build leaves out the rows about one ion',
+      'The ions of C12H22O11 can’t be counted here, so the rows about an ion are left out.',
     );
     expect(numbersForTeams(withGivens({ ion: '' }))).toMatchObject({ ok: false, error: { argument: 'ion' } });
   });
@@ -342,7 +342,7 @@ describe('numbersForTeams', () => {
         const { teams, remarks } = numbers(startOf(activity));
         const sets = teams.map(({ givens }) => Object.values(givens).join());
         expect(new Set(sets).size).toBe(differentForTwelve[activity] ?? 12);
-        expect(remarks.some((remark) => /share theirs/.test(remark))).toBe(new Set(sets).size < 12);
+        expect(remarks.some((remark) => /share a set/.test(remark))).toBe(new Set(sets).size < 12);
         for (const { givens } of teams) {
           expect(Object.keys(givens)).toEqual(Object.keys(startOf(activity).givens));
           for (const [name, text] of Object.entries(givens)) {
@@ -382,13 +382,11 @@ describe('numbersForTeams', () => {
       it('takes what comes nearest where the shelf does not give the portion, and says so', () => {
         const other = planned({ portion: '25' }, { pipettesMl: [10, 20] });
         expect(portionsOf(other)).toEqual(['20']);
-        expect(numbers(other).remarks).toContain(
-          'All teams take 20 mL, since the pipettes on the shelf do not give 25 mL.',
-        );
+        expect(numbers(other).remarks).toContain('All teams take 20 mL: the pipettes on the shelf do not give 25 mL.');
         const twice = planned({ portion: '50' }, { pipettesMl: [25] });
         expect(portionsOf(twice)).toEqual(['50']);
         expect(numbers(twice).remarks).toContain(
-          'The portion takes two fillings of a pipette, since no pipette on the shelf gives it in one.',
+          'The portion takes two fillings: no pipette on the shelf gives it in one.',
         );
       });
 
@@ -400,7 +398,7 @@ describe('numbersForTeams', () => {
 
       it('says that readings differ where the teams share numbers, and what would free it', () => {
         expect(numbers(start).remarks.join()).toContain(
-          'the shelf gives 4 different sets of numbers for 12 teams, so some share theirs, in a class as few as can be. Their own readings differ all the same.',
+          'the shelf gives only 4 different sets of numbers for 12 teams, so some teams share a set, as few as possible in each class. Their readings still differ.',
         );
       });
     });
@@ -551,7 +549,9 @@ describe('numbersForTeams', () => {
       const stocks = [...new Set(teams.map(({ givens }) => givens['stock molarity'] ?? ''))];
       expect(stocks).toHaveLength(1);
       expect(value(stocks[0])).toBeLessThan(0.337);
-      expect(remarks.join()).toContain(`All teams share one stock of ${stocks[0]} mol/L, since 0.337 mol/L gives no`);
+      expect(remarks.join()).toContain(
+        `All teams share one stock of ${stocks[0]} mol/L: no target with as many figures can be made from 0.337 mol/L.`,
+      );
     });
 
     it.each(Object.keys(readyStocks))(
@@ -647,9 +647,7 @@ describe('numbersForTeams', () => {
     try {
       const { teams, remarks } = numbers(startOf('talk'));
       expect(new Set(teams.map(({ givens }) => JSON.stringify(givens))).size).toBe(1);
-      expect(remarks).toEqual([
-        'All teams have the same numbers: this activity names no recipe, so nothing says which other numbers the shelf can make.',
-      ]);
+      expect(remarks).toEqual(['All teams have the same numbers: this activity has no recipe for other numbers.']);
       expect(numbers({ ...startOf('talk'), ownNumbers: false }).remarks).toEqual([]);
     } finally {
       remove();
@@ -658,6 +656,8 @@ describe('numbersForTeams', () => {
 
   it('says that a solubility is not known', () => {
     const { remarks } = numbers(withGivens({ formula: 'RbBr', ion: 'Br-' }));
-    expect(remarks.join()).toContain('No solubility figure is known here for RbBr');
+    expect(remarks.join()).toContain(
+      'No solubility is known here for RbBr: make sure that it dissolves at room temperature.',
+    );
   });
 });

@@ -191,7 +191,7 @@ describe('preparation for an everyday lesson', () => {
     ]);
     expect(odd.solids).toEqual(prepared.solids);
     expect(odd.problems).toHaveLength(1);
-    expect(odd.problems[0]?.message).toMatch(/^Expected .* for flask, received “two hundred”\./);
+    expect(odd.problems[0]?.message).toMatch(/^“two hundred” can’t be used for the flask\. /);
     expect(preparationRows(odd, 'point').some(({ what }) => what === 'not counted: Moss class, Vole')).toBe(true);
   });
 

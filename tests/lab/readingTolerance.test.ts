@@ -142,14 +142,14 @@ describe('judgeReading', () => {
   ])('of %j on a balance that reads to %s is %s', (entry, balance, status) => {
     const found = judgeReading(entry, { ...reading, settings: { ...reading.settings, balance } });
     expect(found.status).toBe(status);
-    if (status === 'close') expect(found.lookAt).toBe('Close. Write every figure that the balance shows.');
+    if (status === 'close') expect(found.lookAt).toBe('Close. Write down every digit that the balance shows.');
   });
 
   it('names a setting that it cannot use', () => {
     expect(judgeReading('8', { ...reading, settings: { balance: 'the good one' } })).toEqual({
       status: 'unreadable',
       isUnusable: true,
-      lookAt: '⚠ balance. This setting cannot be read. Tell your teacher.',
+      lookAt: '⚠ balance: this setting can’t be read. Tell your teacher.',
     });
   });
 });
@@ -165,10 +165,10 @@ describe('readingNotes', () => {
       ok: true,
       value: [
         {
-          step: 'Mass really weighed',
+          step: 'Mass you weighed',
           lines: [
-            'Twice the standard uncertainty of the balance (±0.01 g, read empty and loaded),',
-            'as rectangular distributions by JCGM 100, plus 2 % of what is expected for technique.',
+            'From the balance (±0.01 g, read empty and loaded):',
+            'twice their standard uncertainty (JCGM 100), plus 2 % for technique.',
             // 2 · √2 · 0.01 g ÷ √3 is 0.0163 g; with 2 % of 1 g that is 0.036 g, of 10 g it is 0.22 g.
             'So 1 g may be off by 0.036 g, and 10 g may be off by 0.22 g.',
           ],

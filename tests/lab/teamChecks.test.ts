@@ -61,7 +61,7 @@ describe('teamChecks', () => {
       entries: ['Entry', '119.00', 'a note', ''],
     });
     expect(table.map(({ check }) => check)).toEqual(['Check', 'on target', '', '']);
-    expect(table[0]).toEqual({ check: 'Check', lookAt: 'What to look at', hint: 'Hint' });
+    expect(table[0]).toEqual({ check: 'Check', lookAt: 'Feedback', hint: 'Hint' });
     expect(table[2]).toEqual({ check: '', lookAt: '', hint: '' });
   });
   it('finds the whole everyday block on target', () => {
@@ -121,13 +121,15 @@ describe('teamChecks with numbers carried forward', () => {
     expect(statuses({ 'molar mass': '251.5', 'mass of solute': '15.1' })).toEqual(['not yet', 'close']);
     // The anhydrous molar mass, then the mass that follows from it: 9.58 g is a slip of its own as well.
     const found = checks({ 'molar mass': '159.60', 'mass of solute': '9.58' });
-    expect(found['molar mass']?.lookAt).toContain('with no water');
+    expect(found['molar mass']?.lookAt).toContain(
+      'Your value matches the molar mass without the water of hydration. What comes after the dot in the formula?',
+    );
     expect(found['mass of solute']).toMatchObject({ check: 'follows' });
   });
   it('works a row from the entry of a measured row, and asks for it where there is none', () => {
     const found = checks({ 'mass weighed': '', 'stock made': '0.301' });
     expect(found['stock made']).toMatchObject({ check: 'not yet' });
-    expect(found['stock made']?.lookAt).toContain('“Mass really weighed” first');
+    expect(found['stock made']?.lookAt).toContain('“Mass you weighed” first');
     expect(statuses({ 'mass weighed': '14.80', 'stock made': '0.296' })).toEqual(['on target', 'on target']);
   });
   it('takes what was weighed as a fact, however far from the plan', () => {
@@ -140,7 +142,9 @@ describe('teamChecks with numbers carried forward', () => {
       'diluted molarity': '0.0360',
     });
     expect(heavy['mass weighed']?.check).toBe('not yet');
-    expect(heavy['mass weighed']?.lookAt).toContain('take some solid away and read again');
+    expect(heavy['mass weighed']?.lookAt).toContain(
+      'This reading is too high for your numbers. Was the mass of the empty boat or dish subtracted? If it was, take some solid out and read again.',
+    );
     expect(heavy['stock made']).toEqual({ check: 'on target', lookAt: 'Yes, this fits your numbers.', hint: '' });
     expect(heavy['diluted molarity']?.check).toBe('on target');
     expect(statuses({ 'mass weighed': '15', 'stock made': '0.300' })).toEqual(['close', 'on target']);
@@ -151,18 +155,18 @@ describe('teamChecks with numbers carried forward', () => {
     for (const typed of ['0.300', '0.30', '0.3'])
       expect(made('18.00', typed)).toEqual({
         check: 'not yet',
-        lookAt: 'Your value matches the molarity of the plan. Which mass did the balance really show?',
+        lookAt: 'Your value matches the planned molarity. What mass did the balance show?',
         hint: '',
       });
     expect(made('18.00', '0.301')?.lookAt).not.toContain('plan');
     // Within what rounding may do, but the plan all the same; one figure fewer is that first.
     expect(made('15.02', '0.300')).toMatchObject({
       check: 'not yet',
-      lookAt: expect.stringContaining('molarity of the plan'),
+      lookAt: expect.stringContaining('planned molarity'),
     });
     expect(made('15.02', '0.30')).toMatchObject({ check: 'close', lookAt: 'Close. Give the value to three figures.' });
-    expect(made('15.02', '0.302')).toMatchObject({ check: 'close', lookAt: expect.stringContaining('spare digits') });
-    expect(made('15.30', '0.300')?.lookAt).toContain('molarity of the plan');
+    expect(made('15.02', '0.302')).toMatchObject({ check: 'close', lookAt: expect.stringContaining('extra digits') });
+    expect(made('15.30', '0.300')?.lookAt).toContain('planned molarity');
   });
   it('says in the row for the mass that a molar mass without water was worked with', () => {
     expect(checks({ 'mass of solute': '9.58' })['mass of solute']?.lookAt).toContain(
@@ -177,7 +181,9 @@ describe('teamChecks with numbers carried forward', () => {
   });
   it('names a dilution factor from the sizes of the two flasks', () => {
     for (const typed of ['0.800', '1.25'])
-      expect(checks({ 'dilution factor': typed })['dilution factor']?.lookAt).toContain('the sizes of the two flasks');
+      expect(checks({ 'dilution factor': typed })['dilution factor']?.lookAt).toContain(
+        'Your value matches the ratio of the two flask sizes. Does all of the stock go into the second flask?',
+      );
     expect(checks({ 'dilution factor': '1.27' })['dilution factor']?.lookAt).not.toContain('matches');
   });
 });
@@ -186,9 +192,9 @@ describe('teamChecks of a row worked from an entry that cannot be', () => {
   it('points at that row and calls no given bad', () => {
     const found = checks({ ...right, 'stock volume': '2500', 'diluted molarity': '0.0301' });
     expect(found['diluted molarity']?.check).toBe('not yet');
-    expect(found['diluted molarity']?.lookAt).toContain('“Stock to take” first');
+    expect(found['diluted molarity']?.lookAt).toContain('“Stock volume needed” first');
     expect(checks({ 'mass weighed': '0', 'stock made': '0.301' })['stock made']?.lookAt).toContain(
-      '“Mass really weighed” first',
+      '“Mass you weighed” first',
     );
   });
 });
@@ -230,7 +236,7 @@ describe('teamChecks of what cannot be used', () => {
     expect(found['molar mass']?.check).toBe('on target');
     expect(found['moles of solute']).toMatchObject({
       check: 'unreadable',
-      lookAt: '⚠ flask. The number for your team is missing or cannot be read. Tell your teacher.',
+      lookAt: '⚠ flask: your team’s number is missing or can’t be read. Tell your teacher.',
     });
     expect(found['dilution factor']?.check).toBe('on target');
   });
@@ -238,7 +244,7 @@ describe('teamChecks of what cannot be used', () => {
     const missing = checks({ 'dilution factor': '' }, { givens: { 'target molarity': '' } });
     expect(missing['dilution factor']).toMatchObject({
       check: 'unreadable',
-      lookAt: '⚠ target molarity. The number for your team is missing or cannot be read. Tell your teacher.',
+      lookAt: '⚠ target molarity: your team’s number is missing or can’t be read. Tell your teacher.',
     });
     const table = teamChecks({
       givenNames: ['formula', 'formula'],
@@ -250,7 +256,7 @@ describe('teamChecks of what cannot be used', () => {
     expect(table).toEqual([
       {
         check: 'unreadable',
-        lookAt: '⚠ formula. The one for your team is missing or cannot be read. Tell your teacher.',
+        lookAt: '⚠ formula: the one for your team is missing or can’t be read. Tell your teacher.',
         hint: '',
       },
     ]);
@@ -259,13 +265,13 @@ describe('teamChecks of what cannot be used', () => {
     const found = checks({ 'stock volume': '5' }, { givens: { 'target molarity': '2' } });
     expect(found['stock volume']).toMatchObject({
       check: 'unreadable',
-      lookAt: '⚠ target molarity. The number for your team is missing or cannot be read. Tell your teacher.',
+      lookAt: '⚠ target molarity: your team’s number is missing or can’t be read. Tell your teacher.',
     });
   });
   it('names a step that nobody knows', () => {
     expect(checks({ 'boiling point': '100' })['boiling point']).toMatchObject({
       check: 'unreadable',
-      lookAt: '⚠ boiling point. This row is not known here. Tell your teacher.',
+      lookAt: '⚠ boiling point: this row is not known here. Tell your teacher.',
     });
   });
   it('names a setting that cannot be read, in the rows that use it alone', () => {
@@ -277,7 +283,7 @@ describe('teamChecks of what cannot be used', () => {
     expect(found['molar mass']?.check).toBe('on target');
     expect(found['moles of solute']).toMatchObject({
       check: 'unreadable',
-      lookAt: '⚠ figures. This setting cannot be read. Tell your teacher.',
+      lookAt: '⚠ figures: this setting can’t be read. Tell your teacher.',
     });
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { belowZero, notAboveZero } from '../../src/measurement/aboveZero.ts';
 
-const advice = 'Look at the sign, and at the cell it comes from.';
+const advice = 'Check its sign, and the cell it comes from.';
 const mass = (value: number) => ({ value, argument: 'grams', unit: 'g' });
 const ratio = (value: number) => ({ value, argument: 'ratio', unit: '' });
 
@@ -15,7 +15,7 @@ describe('notAboveZero', () => {
     expect(notAboveZero(mass(value))).toEqual({
       code: 'not-above-zero',
       argument: 'grams',
-      expected: 'more than 0 g',
+      expected: 'above 0 g',
       received,
       advice,
     });
@@ -24,7 +24,7 @@ describe('notAboveZero', () => {
     expect(notAboveZero(mass(value))).toBeUndefined();
   });
   it('asks for a plain number where there is no unit', () => {
-    expect(notAboveZero(ratio(0))).toMatchObject({ expected: 'a number above 0', received: '0' });
+    expect(notAboveZero(ratio(0))).toMatchObject({ expected: 'above 0', received: '0' });
   });
   it('names the first that is wrong', () => {
     expect(notAboveZero(mass(1), ratio(-1), mass(-3))).toMatchObject({ argument: 'ratio', received: '-1' });

@@ -28,7 +28,7 @@ describe('comparedValues', () => {
   it('refuses units that measure different things, and names both', () => {
     const found = compared('5 g', '5 mL');
     expect(!found.ok && errorText(found.error)).toBe(
-      'Expected a mass, as measured is, for accepted, received a volume, “5 mL”. Give both in units of one kind.',
+      '“5 mL”, a volume, can’t be used for the accepted value. Give a mass, like the measured value.',
     );
     expect(!found.ok && shortErrorText(found.error)).toBe('⚠ units of two kinds');
   });

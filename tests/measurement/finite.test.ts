@@ -13,7 +13,7 @@ describe('finite', () => {
         argument: 'grams',
         expected: 'numbers whose result can be written',
         received: 'numbers that lead beyond every number',
-        advice: 'Look at their powers of ten and their units.',
+        advice: 'Check the powers of ten and the units.',
       },
     });
   });

@@ -63,17 +63,17 @@ describe('glasswareTolerance', () => {
   it('offers the neighbours of a size that the table lacks', () => {
     const between = figure('volumetric flask', 150);
     expect(!between.ok && errorText(between.error)).toBe(
-      'Expected a size of volumetric flask in ISO 1042 for volume, received 150 mL. Take 100 mL (± 0.1 mL) or 200 mL (± 0.15 mL).',
+      '150 mL is not a size of volumetric flask in ISO 1042. Take 100 mL (± 0.1 mL) or 200 mL (± 0.15 mL).',
     );
     expect(!between.ok && shortErrorText(between.error)).toBe('⚠ size: 100 or 200');
     const beyond = figure('volumetric pipette', 250, 'A', 'ASTM');
     expect(!beyond.ok && errorText(beyond.error)).toBe(
-      'Expected a size of volumetric pipette in ASTM E969 for volume, received 250 mL. Take 100 mL (± 0.08 mL).',
+      '250 mL is not a size of volumetric pipette in ASTM E969. Take 100 mL (± 0.08 mL).',
     );
     expect(!beyond.ok && shortErrorText(beyond.error)).toBe('⚠ size: 100');
     const below = figure('beaker', 1);
     expect(!below.ok && errorText(below.error)).toBe(
-      'Expected a size of beaker in the table of beakers for volume, received 1 mL. Take 50 mL (± 2.5 mL).',
+      '1 mL is not a size of beaker in the table of beakers. Take 50 mL (± 2.5 mL).',
     );
   });
   it.each([

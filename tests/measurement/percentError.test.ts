@@ -36,8 +36,7 @@ describe('percentError', () => {
   it('refuses an accepted value of 0', () => {
     const refused = percentError({ measured: 1, accepted: 0 });
     expect(!refused.ok && errorText(refused.error)).toBe(
-      'Expected a value other than 0 for accepted, received 0. ' +
-        'A share of nothing does not exist: compare the plain difference instead.',
+      'With an accepted value of 0 there is no percent error. Compare the plain difference instead.',
     );
   });
   it('refuses a share beyond every number', () => {
@@ -81,8 +80,7 @@ describe('percentDifference', () => {
   ])('refuses %d and %d, whose mean is 0', (first, second) => {
     const refused = percentDifference({ first, second });
     expect(!refused.ok && errorText(refused.error)).toBe(
-      `Expected two values whose mean is not 0 for second, received ${first} and ${second}. ` +
-        'A share of nothing does not exist: compare the plain difference instead.',
+      `The mean of ${first} and ${second} is 0, so there is no percent difference. Compare the plain difference instead.`,
     );
   });
   it('refuses a share beyond every number', () => {

@@ -90,7 +90,7 @@ describe('readNumber', () => {
         argument: 'value',
         expected: 'a number such as 0.25',
         received: quoted(typed),
-        advice: 'Type a number, with digits only and at most one decimal mark.',
+        advice: 'Type digits with at most one decimal mark, such as 0.25.',
       },
     });
   });
@@ -140,9 +140,9 @@ describe('readNumber', () => {
   it.each(['1e400', '-1e400', '1e-400', '1 × 10^99999'])('refuses %s, which no number can hold', (typed) => {
     const read = readNumber(typed, 'value');
     expect(!read.ok && errorText(read.error)).toBe(
-      `Expected a number between 10^-300 and 10^300 for value, received “${typed}”. Look at its power of ten.`,
+      `“${typed}” can’t be used for the value: it must be between 10^-300 and 10^300. Check its power of ten.`,
     );
-    expect(!read.ok && shortErrorText(read.error)).toBe('⚠ value: power of ten');
+    expect(!read.ok && shortErrorText(read.error)).toBe('⚠ value: power of ten?');
   });
   it('reads zero with any power of ten', () => {
     expect(readNumber('0e-400', 'value')).toMatchObject({ ok: true, value: { value: 0 } });
@@ -165,8 +165,8 @@ describe('readNumber', () => {
         code: 'number-two-readings',
         argument: 'measured',
         expected: both,
-        received: `“${typed}”, which could be ${both}`,
-        advice: 'Type it one of those two ways.',
+        received: `“${typed}”`,
+        advice: 'Type the one you mean.',
         brief: both,
       },
     });

@@ -95,7 +95,7 @@ describe('readQuantity', () => {
   it('names both kinds for a unit of another kind', () => {
     const read = readQuantity('2.5 kg', 'volume', 'volume');
     expect(!read.ok && errorText(read.error)).toBe(
-      'Expected a volume such as 200 mL for volume, received a mass, “2.5 kg”. Type the volume of solution you want.',
+      '“2.5 kg”, a mass, can’t be used for the volume. Give a volume such as 200 mL.',
     );
   });
   it.each(Object.keys(defaults) as (keyof typeof defaults)[])(
@@ -142,7 +142,7 @@ describe('readQuantity', () => {
         code: 'percent-two-readings',
         argument: 'purity_percent',
         expected: both,
-        received: `${received}, which could be ${both}`,
+        received,
         advice: 'Type it as text with its sign, such as "98 %".',
         brief: both,
       },
@@ -161,14 +161,13 @@ describe('readQuantity', () => {
   });
 
   it.each([
-    ['volume', 'a volume such as 200 mL', 'Type the volume of solution you want.'],
-    ['mass', 'a mass such as 2.5 g', 'Type a mass in grams, or with its unit.'],
-    ['amount', 'an amount such as 0.25 mol', 'Type an amount in moles, or with its unit.'],
-    ['concentration', 'a concentration such as 0.3 mol/L', 'Type a concentration in mol/L, or with its unit.'],
-    ['density', 'a density such as 1.05 g/mL', 'Type a density in g/mL, or with its unit.'],
-    ['percent', 'a percentage such as 98 %', 'Type a percentage, as in 98 or 98 %.'],
-  ] as const)('asks for %s where there is none', (kind, expected, advice) => {
-    const bareName = kind === 'percent' ? 'percentage' : kind;
+    ['volume', 'a volume such as 200 mL'],
+    ['mass', 'a mass such as 2.5 g'],
+    ['amount', 'an amount such as 0.25 mol'],
+    ['concentration', 'a concentration such as 0.3 mol/L'],
+    ['density', 'a density such as 1.05 g/mL'],
+    ['percent', 'a percentage such as 98 %'],
+  ] as const)('asks for %s where there is none', (kind, expected) => {
     for (const cell of [true, new Date(0), '', 'x', 'mL', '#N/A', 'mL 5', '1.2.3 mL', undefined]) {
       expect(readQuantity(cell, kind, 'given')).toEqual({
         ok: false,
@@ -177,27 +176,27 @@ describe('readQuantity', () => {
           argument: 'given',
           expected,
           received: quoted(cell),
-          advice,
-          brief: bareName,
+          advice: `Give ${expected}.`,
+          brief: expected.replace(/ such as .*/, ''),
         },
       });
     }
   });
   it.each([
-    ['volume', 'a volume', '2.5 kg', 'a mass', 'volume expected, not kg'],
-    ['mass', 'a mass', '5 mol', 'an amount', 'mass expected, not mol'],
-    ['amount', 'an amount', '5 mM', 'a concentration', 'amount expected, not mM'],
-    ['concentration', 'a concentration', '5 g/mL', 'a density', 'concentration expected, not g/mL'],
-    ['concentration', 'a concentration', '5 g/L', 'a mass concentration', 'concentration expected, not g/L'],
-    ['concentration', 'a concentration', '1 mol/kg', 'a molality', 'concentration expected, not mol/kg'],
-    ['mass', 'a mass', '119 g/mol', 'a molar mass', 'mass expected, not g/mol'],
-    ['density', 'a density', '98 %', 'a percentage', 'density expected, not %'],
-    ['percent', 'a percentage', '5 mL', 'a volume', 'percentage expected, not mL'],
+    ['volume', 'a volume', '2.5 kg', 'a mass', 'volume, not kg'],
+    ['mass', 'a mass', '5 mol', 'an amount', 'mass, not mol'],
+    ['amount', 'an amount', '5 mM', 'a concentration', 'amount, not mM'],
+    ['concentration', 'a concentration', '5 g/mL', 'a density', 'concentration, not g/mL'],
+    ['concentration', 'a concentration', '5 g/L', 'a mass concentration', 'concentration, not g/L'],
+    ['concentration', 'a concentration', '1 mol/kg', 'a molality', 'concentration, not mol/kg'],
+    ['mass', 'a mass', '119 g/mol', 'a molar mass', 'mass, not g/mol'],
+    ['density', 'a density', '98 %', 'a percentage', 'density, not %'],
+    ['percent', 'a percentage', '5 mL', 'a volume', 'percentage, not mL'],
   ] as const)('says that it wants %s and got another kind', (kind, one, typed, other, brief) => {
     const read = readQuantity(typed, kind, 'given');
     expect(read).toMatchObject({
       ok: false,
-      error: { code: 'unit-other-kind', argument: 'given', received: `${other}, “${typed}”`, brief },
+      error: { code: 'unit-other-kind', argument: 'given', received: `“${typed}”, ${other},`, brief },
     });
     expect(!read.ok && read.error.expected).toMatch(new RegExp(`^${one} such as `));
   });
@@ -217,7 +216,7 @@ describe('readQuantity', () => {
         argument: 'given',
         expected,
         received: `“${typed}”`,
-        advice: 'Type the number with one of those units.',
+        advice: `Give ${expected}.`,
         brief,
       },
     });
@@ -248,7 +247,7 @@ describe('readQuantity', () => {
   it('refuses a conversion that no number can hold', () => {
     const read = readQuantity('1e308 kg', 'mass', 'm');
     expect(!read.ok && errorText(read.error)).toBe(
-      'Expected a number between 10^-300 and 10^300 for m, received “1e308 kg”. Look at its power of ten.',
+      '“1e308 kg” can’t be used for the m: it must be between 10^-300 and 10^300. Check its power of ten.',
     );
     expect(readQuantity('1e-320 µg', 'mass', 'm')).toMatchObject({ ok: false, error: { code: 'number-out-of-range' } });
   });

@@ -77,8 +77,7 @@ describe('roundToFigures', () => {
     const read = readNumber('1.5', 'value');
     const refused = read.ok ? roundToFigures(read.value, { figures }) : read;
     expect(!refused.ok && errorText(refused.error)).toBe(
-      `Expected a whole number from 1 to 30 for figures, received ${figures}. ` +
-        'Type how many significant figures you want, such as 3.',
+      `${figures} can’t be the number of significant figures. Type a whole number from 1 to 30, such as 3.`,
     );
   });
 

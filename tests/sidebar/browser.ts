@@ -49,37 +49,45 @@ const standsStill = new WeakSet<Page>();
 
 async function openIn(pages: BrowserPages, options: SidebarOptions): Promise<Page> {
   html ??= sidebarHtml({ plugins: [overFakeDesk] });
-  const { opened, clock } = options;
+  const { opened, clock, withoutStorage } = options;
   const built = await html;
   const text = opened
     ? built.replace('<body>', `<body data-page="${opened.page}" data-about="${opened.about ?? ''}">`)
     : built;
-  return pages.open(address, {
-    viewport: { width: options.width ?? 300, height: 760 },
-    colorScheme: options.dark ? 'dark' : 'light',
-    before: async (page, trouble) => {
-      await page.route('**/*', (route) => {
-        if (route.request().url() === address) {
-          const sandbox = 'sandbox allow-scripts allow-forms';
-          return route.fulfill({
-            contentType: 'text/html; charset=utf-8',
-            body: text,
-            headers: options.withoutStorage ? { 'content-security-policy': sandbox } : {},
-          });
-        }
-        if (!route.request().url().endsWith('/favicon.ico')) trouble(`asked the network for ${route.request().url()}`);
-        return route.abort();
-      });
-      if (clock) {
-        standsStill.add(page);
-        // Installed time runs on until it is stopped, so it starts well before.
-        await page.clock.install({ time: new Date('2026-03-02T09:42:00Z') });
-        await page.clock.pauseAt(new Date('2026-03-02T10:42:00Z'));
+  const viewport = { width: options.width ?? 300, height: 760 };
+  const colorScheme = options.dark ? 'dark' : 'light';
+  // What an earlier test kept is gone when its page is opened again; what this test keeps is there when it reloads.
+  let loads = 0;
+  const before = async (page: Page, trouble: (text: string) => void) => {
+    await page.route('**/*', (route) => {
+      if (route.request().url() === address) {
+        loads += 1;
+        const forget = loads === 1 && !withoutStorage ? 'localStorage.clear(); sessionStorage.clear();' : '';
+        const sandbox = 'sandbox allow-scripts allow-forms';
+        return route.fulfill({
+          contentType: 'text/html; charset=utf-8',
+          body: text.replace('<head>', () => `<head><script>${forget}${fakeHostScript(options)}</script>`),
+          headers: withoutStorage ? { 'content-security-policy': sandbox } : {},
+        });
       }
-      await page.addInitScript(installFakeHost, { answers: options.answers, delay: options.delay ?? 0 });
-    },
-  });
+      if (!route.request().url().endsWith('/favicon.ico')) trouble(`asked the network for ${route.request().url()}`);
+      return route.abort();
+    });
+    if (clock) {
+      standsStill.add(page);
+      // Installed time runs on until it is stopped, so it starts well before.
+      await page.clock.install({ time: new Date('2026-03-02T09:42:00Z') });
+      await page.clock.pauseAt(new Date('2026-03-02T10:42:00Z'));
+    }
+  };
+  // A clock stays with its page, so such a page is used once.
+  return clock || withoutStorage
+    ? pages.open(address, { viewport, colorScheme, before })
+    : pages.lend(address, { viewport, colorScheme, before });
 }
+
+const fakeHostScript = ({ answers, delay = 0 }: SidebarOptions): string =>
+  `(${installFakeHost})(${JSON.stringify({ answers, delay }).replaceAll('<', '\\u003c')});`;
 
 interface FakeFrame {
   fake: { answers: Record<string, FakeAnswer[]>; calls: { name: string; args: unknown[] }[]; delay: number };
@@ -99,7 +107,7 @@ const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 /** Every rule that axe knows for WCAG 2.2 AA and good practice; returns what it finds wrong, with where. */
 export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
-  await page.addScriptTag({ path: axePath });
+  if (!(await page.evaluate(() => 'axe' in window))) await page.addScriptTag({ path: axePath });
   let looking = true;
   const found = page
     .evaluate(async () => {

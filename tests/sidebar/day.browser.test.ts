@@ -2,7 +2,11 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { RecordView, ShareView, TeamMembersView, TeamsView } from '../../src/desk/views.ts';
 import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
+import { texts } from '../../src/sidebar/texts.ts';
+import { openView } from '../browser/openView.ts';
 import { settled } from '../browser/settled.ts';
+import { unfoldAll } from '../browser/unfoldAll.ts';
+import { themes } from '../depth.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -86,7 +90,7 @@ const answers: FakeAnswers = {
 async function open(name: string, options: Partial<SidebarOptions> = {}, more: FakeAnswers = {}): Promise<Page> {
   const opened = await openSidebar({ answers: { ...answers, ...more }, ...options });
   await opened.getByRole('heading', { name: 'The class now' }).waitFor();
-  await opened.getByRole('navigation').getByRole('button', { name, exact: true }).click();
+  await openView(opened, name);
   return opened;
 }
 const sent = async (opened: Page, name: string) =>
@@ -100,8 +104,8 @@ describe('record', () => {
     expect(await opened.locator('.clock').textContent()).toBe('Monday 2 March 2026');
     await opened.getByLabel('Present').fill('2 of 3 teams, 7 people');
     await opened.getByLabel('In your own words').fill('A calm hour.');
-    await opened.getByRole('button', { name: 'Keep it in the Record sheet' }).click();
-    await opened.getByText('Kept: 1 row in the Record sheet.').waitFor();
+    await opened.getByRole('button', { name: texts.record.save }).click();
+    await opened.getByText(texts.record.saved(1)).waitFor();
     expect(await sent(opened, 'saveRecord')).toEqual([
       [[{ entry: { ...entry, present: '2 of 3 teams, 7 people', notes: 'A calm hour.' }, base: null }]],
     ]);
@@ -110,14 +114,14 @@ describe('record', () => {
     const opened = await open('Record');
     await opened.getByLabel('Text of the day').waitFor();
     expect(await dayText(opened)).not.toMatch(/Basalt|Granite|Cy/);
-    await opened.getByLabel('With names of teams').check();
+    await opened.getByLabel(texts.record.withNames).check();
     expect(await dayText(opened)).toContain('Present: 2 of 3 teams, 1 team absent (Basalt, Quartz)');
     expect(await dayText(opened)).toContain('Absent: Granite');
     expect(await dayText(opened)).toContain('Not here: Cy (Quartz)');
     await opened.context().grantPermissions(['clipboard-read', 'clipboard-write']);
     // The clipboard needs a page that counts as secure; this one does not, so the text is marked to be copied by hand.
     await opened.getByRole('button', { name: 'Copy the text' }).click();
-    await opened.getByText(/Copied\.|The text is marked/).waitFor();
+    await opened.getByText(/Copied\.|The text is selected/).waitFor();
     const marked = await opened.evaluate(() => {
       const control = document.querySelector<HTMLTextAreaElement>('#record-text');
       return control === null ? '' : control.value.slice(control.selectionStart, control.selectionEnd);
@@ -138,21 +142,21 @@ describe('record', () => {
   it('keeps a text that was changed by hand, and writes it anew only when asked', async () => {
     const opened = await open('Record');
     await opened.getByLabel('Text of the day').fill('My own day.');
-    await opened.getByLabel('What is next').fill('The poll.');
+    await opened.getByLabel(texts.record.labels.next).fill('The poll.');
     expect(await dayText(opened)).toBe('My own day.');
-    await opened.getByRole('button', { name: 'Write it again from the fields' }).click();
-    expect(await dayText(opened)).toContain('What is next: The poll.');
+    await opened.getByRole('button', { name: texts.record.again }).click();
+    expect(await dayText(opened)).toContain('Next time: The poll.');
   });
   it('says in the field what is to be mended, and loses nothing', async () => {
     const problem =
       'Expected words without names for “in your own words” of Second period, received “Basalt”. Say “one team” there.';
     const opened = await open('Record', {}, { saveRecord: value(bad(problem, 'Second period.notes')) });
     await opened.getByLabel('In your own words').fill('Basalt was quick.');
-    await opened.getByRole('button', { name: 'Keep it in the Record sheet' }).click();
+    await opened.getByRole('button', { name: texts.record.save }).click();
     await opened.locator('.field-problem', { hasText: 'without names' }).waitFor();
     expect(await opened.getByLabel('In your own words').inputValue()).toBe('Basalt was quick.');
-    await opened.getByRole('navigation').getByRole('button', { name: 'Help' }).click();
-    await opened.getByRole('navigation').getByRole('button', { name: 'Record' }).click();
+    await openView(opened, 'Help');
+    await openView(opened, 'Record');
     await opened.getByLabel('In your own words').waitFor();
     expect(await opened.getByLabel('In your own words').inputValue()).toBe('Basalt was quick.');
   });
@@ -161,7 +165,7 @@ describe('record', () => {
     const [first] = record.classes;
     const opened = await open('Record', {}, { readRecord: value(good({ ...record, classes: [{ ...first, saved }] })) });
     expect(await opened.getByLabel('What was hard').inputValue()).toBe('Units, all over.');
-    await opened.getByRole('button', { name: 'Use this for “What was hard”' }).click();
+    await opened.getByRole('button', { name: texts.record.takeNow('What was hard') }).click();
     expect(await opened.getByLabel('What was hard').inputValue()).toBe(entry.hard);
   });
   it('lets a class without entries be written about', async () => {
@@ -181,9 +185,9 @@ describe('reminder', () => {
     await reminder.getByRole('button').click();
     await opened.getByRole('heading', { name: 'Record of the day' }).waitFor();
     expect(await reminder.isHidden()).toBe(true);
-    await opened.getByRole('button', { name: 'Keep it in the Record sheet' }).click();
-    await opened.getByText('Kept:').waitFor();
-    await opened.getByRole('navigation').getByRole('button', { name: 'Help' }).click();
+    await opened.getByRole('button', { name: texts.record.save }).click();
+    await opened.getByText('Saved:').waitFor();
+    await openView(opened, 'Help');
     expect(await reminder.isHidden()).toBe(true);
   });
 });
@@ -200,20 +204,20 @@ describe('share', () => {
     );
     const button = opened.getByRole('button', { name: 'Empty this copy' });
     await button.click();
-    await opened.getByText('Tick that this is the copy first.').waitFor();
+    await opened.getByText(texts.share.notTicked).waitFor();
     expect(await sent(opened, 'emptyCopy')).toEqual([]);
     await opened.getByLabel('This is the copy').check();
     await button.click();
     await opened.locator('.field-problem', { hasText: 'received no name' }).waitFor();
     await opened.getByLabel('Type the name of this file').fill('Copy of solutions');
-    await opened.getByLabel('Keep my own wording').check();
+    await opened.getByLabel(texts.share.keepHints).check();
     await button.click();
-    await opened.getByText('The copy is empty and built anew.').waitFor();
-    await opened.getByText('Left in it as they were: Roster.').waitFor();
+    await opened.getByText(texts.share.emptied).waitFor();
+    await opened.getByText('Not changed: Roster.').waitFor();
     expect((await sent(opened, 'emptyCopy'))[1]).toEqual([
       { fileName: 'Copy of solutions', keepHints: true, removeOthers: false },
     ]);
-    await opened.getByRole('button', { name: 'Back to sharing' }).click();
+    await opened.getByRole('button', { name: texts.share.toGive }).click();
     await opened.getByRole('heading', { name: '4. Copy once more' }).waitFor();
   });
   it('says which file this is and which sheets are not ours', async () => {
@@ -227,7 +231,7 @@ describe('teams', () => {
   it('marks a team as absent, and puts the tick back where that failed', async () => {
     const opened = await open('Teams');
     await opened.getByLabel('Basalt is absent today').check();
-    await opened.getByText('Basalt is marked as absent.').waitFor();
+    await opened.getByText(texts.teams.marked('Basalt', true)).waitFor();
     expect(await sent(opened, 'setAbsent')).toEqual([['c1-t1', true]]);
     expect(await opened.getByLabel('Granite is absent today').isChecked()).toBe(true);
     await answerNext(opened, 'setAbsent', value(bad('Expected a team.')));
@@ -249,12 +253,12 @@ describe('teams', () => {
       {},
       { setMembers: [{ value: good(kept(false, 'one')) }, { value: good(kept(true, 'two')) }] },
     );
-    await opened.getByText('People in Basalt').click();
+    await opened.locator('summary', { hasText: 'in Basalt' }).click();
     await opened.getByLabel('Names in Basalt').fill('Ana, Cy');
-    await opened.getByRole('button', { name: 'Keep the names in Basalt' }).click();
+    await opened.getByRole('button', { name: texts.teams.people.keep('Basalt') }).click();
     await opened.getByText('Ana: calculates, runs the bench · Cy: writes, records').waitFor();
     expect(await opened.getByLabel('Names in Basalt').inputValue()).toBe('Ana\nCy');
-    await opened.getByLabel('Cy is not here today').focus();
+    await opened.getByLabel(texts.teams.people.absent('Cy')).focus();
     await opened.keyboard.press('Space');
     await opened.getByText('Cy: not here today').waitFor();
     expect(await opened.evaluate(() => document.activeElement?.id)).toBe('people-0-0-absent-1');
@@ -269,21 +273,21 @@ describe('teams', () => {
   });
   it('keeps the names that were typed where the sheet would not take them', async () => {
     const opened = await open('Teams', {}, { setMembers: value(bad('Expected fewer people. Make it two teams.')) });
-    await opened.getByText('People in Basalt').click();
+    await opened.locator('summary', { hasText: 'in Basalt' }).click();
     await opened.getByLabel('Names in Basalt').fill('Ana\nAna');
-    await opened.getByRole('button', { name: 'Keep the names in Basalt' }).click();
+    await opened.getByRole('button', { name: texts.teams.people.keep('Basalt') }).click();
     await opened.locator('.field-problem', { hasText: 'Make it two teams.' }).waitFor();
     expect(await opened.getByLabel('Names in Basalt').inputValue()).toBe('Ana\nAna');
   });
   it('passes roles of another day on, for a class at a time', async () => {
     const opened = await open('Teams', {}, { passRoles: value(good({ passed: 1 })) });
     await opened
-      .getByRole('button', { name: /Pass the roles on/ })
+      .getByRole('button', { name: /Rotate roles/ })
       .first()
       .waitFor();
-    expect(await opened.getByRole('button', { name: /Pass the roles on/ }).count()).toBe(1);
-    await opened.getByRole('button', { name: 'Pass the roles on in Second period' }).click();
-    await opened.getByText('Roles passed on in 1 team.').waitFor();
+    expect(await opened.getByRole('button', { name: /Rotate roles/ }).count()).toBe(1);
+    await opened.getByRole('button', { name: texts.teams.passOn('Second period') }).click();
+    await opened.getByText(texts.teams.passed(1)).waitFor();
     expect(await sent(opened, 'passRoles')).toEqual([['Second period']]);
   });
   it('adds a late team from the keyboard, shows the build and comes back', async () => {
@@ -297,19 +301,21 @@ describe('teams', () => {
         ],
       },
     );
-    await opened.getByLabel('Name of the team').focus();
+    await unfoldAll(opened);
+    await opened.getByLabel(texts.teams.teamName).focus();
     await opened.keyboard.press('Enter');
     await opened.locator('.field-problem', { hasText: 'received a blank' }).waitFor();
-    await opened.getByLabel('Name of the team').fill('Flint');
+    await opened.getByLabel(texts.teams.teamName).fill('Flint');
     await opened.keyboard.press('Enter');
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
     expect((await sent(opened, 'addTeam'))[1]).toEqual(['Second period', 'Flint', {}]);
-    await opened.getByRole('button', { name: 'Back to classes and teams' }).click();
-    await opened.getByLabel('Name of the team').waitFor();
+    await opened.getByRole('button', { name: texts.teams.back }).click();
+    await opened.locator('summary', { hasText: texts.teams.late }).waitFor();
   });
   it('adds a class with its teams', async () => {
     const opened = await open('Teams');
-    await opened.getByLabel('Name of the class').fill('Sixth period');
+    await unfoldAll(opened);
+    await opened.getByLabel(texts.plan.className).fill('Sixth period');
     await opened.getByLabel('Team names').fill('Flint\n\n Chert ');
     await opened.getByRole('button', { name: 'Add the class' }).click();
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
@@ -317,10 +323,14 @@ describe('teams', () => {
   });
 });
 
-describe.each(['Record', 'Share', 'Teams'])('%s', (name) => {
-  it.each([false, true])('is sound for everybody at 300 px, dark: %s', async (dark) => {
+describe.each([
+  ['Record', 1],
+  ['Share', 0],
+  ['Teams', 1],
+] as const)('%s', (name, view) => {
+  it.each(themes(view))('is sound for everybody at 300 px, dark: %s', async (dark) => {
     const opened = await open(name, { dark });
-    await opened.locator('main section').nth(2).waitFor();
+    await opened.locator('main :is(section, fieldset)').nth(1).waitFor();
     await settled(opened);
     if (process.env.LABROW_PICTURES !== undefined)
       await opened.screenshot({

@@ -3,6 +3,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { texts } from '../../src/sidebar/texts.ts';
 import { browserPages } from '../browser/browserPages.ts';
+import { openView } from '../browser/openView.ts';
+import { unfoldAll } from '../browser/unfoldAll.ts';
 import { builtText } from '../builtText.ts';
 import { buildSetup, open as openHost, stepRow, typeIn } from '../host/bench.ts';
 import { setup } from '../host/setup.ts';
@@ -26,7 +28,7 @@ beforeAll(async () => {
   host = openHost();
   buildSetup(host, setup);
   const row = stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' });
-  typeIn(host, { sheet, cells: [[row, 2, '64']] });
+  typeIn(host, { sheet, cells: [[row, 3, '64']] });
   const html = await builtText('dist/Sidebar.html');
   page = await pages.open(address, {
     viewport: { width: 300, height: 760 },
@@ -76,7 +78,7 @@ async function bridged(page: Page, html: string): Promise<void> {
   await page.clock.setFixedTime(new Date('2026-03-02T10:42:00Z'));
 }
 
-const view = (name: string) => page.getByRole('navigation').getByRole('button', { name, exact: true }).click();
+const view = (name: string) => openView(page, name);
 
 describe('a sidebar that was opened', () => {
   it('has asked once, and shows every view from that', async () => {
@@ -85,11 +87,11 @@ describe('a sidebar that was opened', () => {
     await view(texts.views.prepare);
     await page.getByText('KBr, solid').first().waitFor();
     await page.getByRole('button', { name: texts.prepare.keyShow }).click();
-    await page.getByRole('table').waitFor();
+    await page.locator('.key-table').waitFor();
     await view(texts.views.particles);
     await page.locator('svg').first().waitFor();
     await view(texts.views.poll);
-    await page.getByText('Nobody has answered yet.').waitFor();
+    await page.getByText('No answers yet.').waitFor();
     await view(texts.views.teams);
     await page.getByLabel('Otter is absent today').waitFor();
     await view(texts.views.record);
@@ -103,7 +105,8 @@ describe('a sidebar that was opened', () => {
 
   it('asks before typed cells are set aside, and builds after the yes that counts them', async () => {
     await view(texts.views.plan);
-    await page.getByLabel('Team names').first().fill('Heron');
+    await unfoldAll(page);
+    await page.getByLabel(texts.plan.teamNames).first().fill('Heron');
     await page.getByRole('button', { name: /^Build the table/ }).click();
     const yes = page.getByRole('button', { name: texts.plan.typed.yes(1) });
     await yes.waitFor();
@@ -111,7 +114,7 @@ describe('a sidebar that was opened', () => {
     await yes.click();
     await page.getByRole('heading', { name: 'The table is built' }).waitFor();
     expect(host.book.sheets.some(({ name }) => name.startsWith('Fern class, kept'))).toBe(true);
-    await page.getByRole('button', { name: 'See the class now' }).click();
+    await page.getByRole('button', { name: texts.build.toClass }).click();
     await page.locator('summary', { hasText: 'Heron' }).waitFor();
   });
 
@@ -119,6 +122,7 @@ describe('a sidebar that was opened', () => {
     await view(texts.views.plan);
     const back = page.getByRole('button', { name: texts.build.toPlan });
     if (await back.count()) await back.click();
+    await unfoldAll(page);
     await page.getByLabel('Target molarity').fill('0.150');
     const sheets = () => host.book.sheets.map(({ name }) => name);
     const before = sheets();

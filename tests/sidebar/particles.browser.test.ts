@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { NumbersView } from '../../src/desk/views.ts';
+import { openView } from '../browser/openView.ts';
+import { themes } from '../depth.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -53,7 +55,7 @@ async function particles(options: Partial<SidebarOptions> = {}): Promise<Page> {
     },
     ...options,
   } as SidebarOptions);
-  await page.getByRole('button', { name: 'Particles' }).click();
+  await openView(page, 'Particles');
   await page.waitForSelector('figure svg, .notice');
   return page;
 }
@@ -148,7 +150,7 @@ describe('the view Particles', () => {
     await view.waitForSelector('figure svg');
   });
 
-  it.each([{ dark: false }, { dark: true }])('is accessible and fits 300 px (dark: $dark)', async ({ dark }) => {
+  it.each(themes(1))('is accessible and fits 300 px (dark: %s)', async (dark) => {
     const view = await particles({ dark });
     for (const team of ['', 'c1-t2', 'c2-t1', 'c2-t2']) {
       await view.getByLabel('Whose numbers').selectOption(team);

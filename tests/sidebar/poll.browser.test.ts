@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { PollView } from '../../src/desk/views.ts';
 import type { PollAnswer } from '../../src/lab/poll/pollAnswer.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
+import { openView } from '../browser/openView.ts';
+import { themes } from '../depth.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -48,7 +50,7 @@ async function opened(options: Partial<SidebarOptions> & { readonly view?: unkno
     },
   });
   await page.waitForSelector('.class-now .teams');
-  await page.getByRole('button', { name: 'Poll' }).click();
+  await openView(page, 'Poll');
   return page;
 }
 
@@ -83,7 +85,7 @@ describe('the view Poll', () => {
     await view.getByText('The Poll sheet is in view.').waitFor();
     expect((await callsOf(view)).filter(({ name }) => name === 'goToPoll')).toHaveLength(1);
     await answerNext(view, 'readPoll', [{ value: good({ ...poll, sheet: '', answers: [] }) }]);
-    await view.getByRole('button', { name: 'Look again' }).click();
+    await view.getByRole('button', { name: 'Update now' }).click();
     await view.getByText('This file has no Poll sheet yet.').waitFor();
     expect(await view.getByRole('button', { name: 'Go to the Poll sheet' }).isHidden()).toBe(true);
   });
@@ -117,10 +119,10 @@ describe('the view Poll', () => {
     const view = await opened({ view: good({ ...poll, sheet: '', answers: [] }) });
     await view.getByText('This file has no Poll sheet yet.').waitFor();
     await answerNext(view, 'readPoll', [{ value: good({ ...poll, answers: [] }) }]);
-    await view.getByRole('button', { name: 'Look again' }).click();
+    await view.getByRole('button', { name: 'Update now' }).click();
     await view.getByText('Nobody has answered yet.').waitFor();
     await answerNext(view, 'readPoll', [{ value: bad('Expected a, received b. Do c.') }]);
-    await view.getByRole('button', { name: 'Look again' }).click();
+    await view.getByRole('button', { name: 'Update now' }).click();
     await view.getByRole('alert').getByText('Do c.').waitFor();
     await answerNext(view, 'readPoll', [{ value: good({ ...poll, answers: poll.answers.slice(0, 1) }) }]);
     await view.getByRole('button', { name: 'Try again' }).click();
@@ -129,7 +131,7 @@ describe('the view Poll', () => {
     await view.getByText('This class has not answered yet.').waitFor();
   });
 
-  it.each([{ dark: false }, { dark: true }])('is accessible and fits 300 px (dark: $dark)', async ({ dark }) => {
+  it.each(themes(0))('is accessible and fits 300 px (dark: %s)', async (dark) => {
     const view = await opened({ dark });
     await bars(view);
     await view.getByLabel('Class', { exact: true }).selectOption('Second period');

@@ -1,5 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { texts } from '../../src/sidebar/texts.ts';
+import { openView } from '../browser/openView.ts';
+import { themes } from '../depth.ts';
 import { answerOf, buildSetup, call, open as openHost } from '../host/bench.ts';
 import { setup } from '../host/setup.ts';
 import {
@@ -34,9 +37,9 @@ const open = (options: Partial<SidebarOptions> = {}): Promise<Page> => openSideb
 async function prepare(options: Partial<SidebarOptions> = {}): Promise<Page> {
   const opened = await open(options);
   if (options.clock) await opened.clock.runFor(100);
-  await opened.getByRole('navigation').getByRole('button', { name: 'Prepare' }).click();
+  await openView(opened, 'Prepare');
   if (options.clock) await opened.clock.runFor(100);
-  await opened.getByRole('heading', { name: 'To weigh out' }).waitFor();
+  await opened.getByRole('rowheader', { name: 'Set out' }).waitFor();
   return opened;
 }
 const button = (opened: Page, name: string) => opened.getByRole('button', { name, exact: true });
@@ -46,11 +49,11 @@ const shot = async (opened: Page, name: string) => {
 };
 
 describe('prepare in the sidebar', () => {
-  it.each([false, true])('shows totals, what to lay out and cautions at 300 px, dark: %s', async (dark) => {
+  it.each(themes(1))('shows totals, what to lay out and cautions at 300 px, dark: %s', async (dark) => {
     const opened = await prepare({ dark });
     const words = (await opened.locator('main').textContent()) ?? '';
-    expect(words).toContain('AgNO3, solid');
-    expect(words).toMatch(/with spare [\d.]+ g/);
+    expect(words).toContain('AgNO₃, solid');
+    expect(words).toMatch(/AgNO₃, solid[\d.]+\s+g[\d.]+\s+g/);
     expect(words).toMatch(/volumetric flask \d+ mL/);
     expect(words).toContain('This is no safety data sheet');
     expect(await opened.locator('.caution-block').first().locator('.pictograms li').allTextContents()).toEqual([
@@ -66,10 +69,10 @@ describe('prepare in the sidebar', () => {
 
   it('is what the sidebar shows first where it was opened for it, and the lesson is read as ever', async () => {
     const opened = await open({ opened: { page: 'sidebar', about: 'prepare' } });
-    await opened.getByRole('heading', { name: 'To weigh out' }).waitFor();
+    await opened.getByRole('rowheader', { name: 'Set out' }).waitFor();
     expect(await opened.locator('nav [aria-current=page]').textContent()).toBe('Prepare');
     expect((await callsOf(opened)).map(({ name }) => name)).toEqual(['readLesson', 'recordDue', 'readPreparation']);
-    await opened.getByRole('navigation').getByRole('button', { name: 'Class now' }).click();
+    await openView(opened, 'Class now');
     await opened.getByText('Talk first to Basalt').waitFor();
   });
 
@@ -79,7 +82,7 @@ describe('prepare in the sidebar', () => {
       opened: { page: 'sidebar', about: 'prepare' },
     });
     await button(opened, 'Try again').click();
-    await opened.getByRole('heading', { name: 'To weigh out' }).waitFor();
+    await opened.getByRole('rowheader', { name: 'Set out' }).waitFor();
   });
 
   it('is not shown first where the view asked for is none', async () => {
@@ -108,13 +111,13 @@ describe('prepare in the sidebar', () => {
     const opened = await prepare();
     expect(await opened.locator('.key-table').count()).toBe(0);
     await button(opened, 'Show the key here').click();
-    await opened.getByRole('table').waitFor();
-    expect(await opened.getByRole('table').textContent()).toContain('Mass to weigh');
+    await opened.locator('.key-table').waitFor();
+    expect(await opened.locator('.key-table').textContent()).toContain('Mass to weigh');
     expect(await sidewaysScroll(opened)).toBe(0);
     await shot(opened, 'prepare-key');
     expect(await accessibilityFaults(opened)).toEqual([]);
-    await opened.getByRole('navigation').getByRole('button', { name: 'Help' }).click();
-    await opened.getByRole('navigation').getByRole('button', { name: 'Prepare' }).click();
+    await openView(opened, 'Help');
+    await openView(opened, 'Prepare');
     await button(opened, 'Show the key here').waitFor();
     expect(await opened.locator('.key-table').count()).toBe(0);
   });
@@ -123,14 +126,14 @@ describe('prepare in the sidebar', () => {
     const opened = await prepare();
     await button(opened, 'Show the key here').click();
     await button(opened, 'Write the key to a sheet …').click();
-    expect(await opened.getByRole('alert').textContent()).toContain('can read every sheet of it');
+    expect(await opened.getByRole('alert').textContent()).toContain('can read all its sheets');
     // The focus stands on the answer that writes nothing.
     expect(await opened.evaluate(() => document.activeElement?.textContent)).toBe('No, keep it out of the file');
     await opened.keyboard.press('Enter');
     expect((await callsOf(opened)).some(({ name }) => name === 'writeKeySheet')).toBe(false);
     await button(opened, 'Write the key to a sheet …').click();
     await button(opened, 'Yes, write it').click();
-    await opened.getByText('The key stands in the sheet “Key 2026-03-02”').waitFor();
+    await opened.getByText('The key is in the sheet “Key 2026-03-02”').waitFor();
     expect((await callsOf(opened)).find(({ name }) => name === 'writeKeySheet')?.args).toEqual([true]);
   });
 
@@ -153,14 +156,14 @@ describe('prepare in the sidebar', () => {
     ]);
     await button(opened, 'Labels').focus();
     await opened.clock.runFor(21_000);
-    await opened.getByText('this list and the Prepare sheet now go by it').waitFor();
-    expect(await opened.locator('.prepare-rows').first().textContent()).toContain('Changed.');
+    await opened.getByText(texts.prepare.broughtUp).waitFor();
+    expect(await opened.locator('.amount-table').first().textContent()).toContain('Changed.');
     expect((await written()).map(({ args }) => args)).toEqual([[true]]);
     expect(await opened.evaluate(() => document.activeElement?.textContent)).toBe('Labels');
     await opened.clock.runFor(21_000);
     expect(await written()).toHaveLength(1);
     // Elsewhere it does not look.
-    await opened.getByRole('navigation').getByRole('button', { name: 'Help' }).click();
+    await openView(opened, 'Help');
     const before = (await callsOf(opened)).length;
     await opened.clock.runFor(61_000);
     expect((await callsOf(opened)).slice(before).filter(({ name }) => name === 'readPreparation')).toEqual([]);
@@ -170,17 +173,17 @@ describe('prepare in the sidebar', () => {
     const opened = await open({
       answers: { ...answers, readPreparation: value(bad('Expected a Plan. Plan a lesson.')) },
     });
-    await opened.getByRole('navigation').getByRole('button', { name: 'Prepare' }).click();
+    await openView(opened, 'Prepare');
     await opened.getByText('Expected a Plan. Plan a lesson.').waitFor();
     await answerNext(opened, 'readPreparation', answers.readPreparation ?? []);
     await button(opened, 'Try again').click();
-    await opened.getByRole('heading', { name: 'To weigh out' }).waitFor();
+    await opened.getByRole('rowheader', { name: 'Set out' }).waitFor();
   });
 });
 
 describe('pages to print', () => {
   const ready: Readonly<Record<string, string>> = {
-    preparation: '.prepare-rows',
+    preparation: '.amount-table',
     labels: '.label',
     key: '.key-table',
     paper: '.paper-table',
@@ -214,7 +217,7 @@ describe('pages to print', () => {
   it('puts on each label what a workplace label carries, and room for date and initials', async () => {
     const one = await opened('labels');
     const label = (await one.locator('.label').nth(1).textContent()) ?? '';
-    expect(label).toContain('silver nitrate, AgNO3');
+    expect(label).toContain('silver nitrate, AgNO₃');
     expect(label).toMatch(/\d mol\/L/);
     expect(label).toMatch(/Danger|Warning/);
     expect(label).toMatch(/H\d{3}: /);
@@ -274,7 +277,7 @@ describe('pages to print', () => {
     for (const { title, answer } of team?.lines ?? []) {
       if (/^(?:Molar mass|Moles|Mass to)/.test(title)) expect(sheet).not.toContain(answer);
     }
-    expect(sheet).toContain('This is a count and not a mark');
+    expect(sheet).toContain('This is a count, not a grade');
     await one.getByLabel('Which team').selectOption('');
     expect(await one.locator('.paper-sheet').count()).toBe(3);
   });
@@ -305,7 +308,7 @@ describe('pages to print', () => {
       for (const [index, { kind, checkFigures }] of steps.entries()) {
         if (checkFigures.length > 0) expect(asked[index]).toBe('Show it to your teacher.');
         else if (kind === 'measured') expect(asked[index]).toBe('Show your teacher before you go on.');
-        else if (kind === 'calculated') expect(asked[index]).toMatch(/^From your own reading/);
+        else if (kind === 'calculated') expect(asked[index]).toMatch(/^Comes from your own reading/);
       }
       expect(await sidewaysScroll(one)).toBe(0);
       expect(await accessibilityFaults(one)).toEqual([]);
@@ -319,18 +322,18 @@ describe('pages to print', () => {
 
   it('shares the minutes that are typed out over the steps', async () => {
     const one = await opened('period');
-    const total = one.getByLabel('Minutes in all').first();
+    const total = one.getByLabel(texts.pages.period.total).first();
     await total.fill('45');
     const minutes = await one.locator('table').first().locator('td:last-child').allTextContents();
     expect(minutes.reduce((sum, text) => sum + Number(text), 0)).toBe(45);
     await total.fill('2');
-    await one.getByText('Type a total in that range.').first().waitFor();
+    await one.getByText('Type a whole number of minutes').first().waitFor();
     expect(await one.locator('table').first().locator('td:last-child').allTextContents()).toEqual(minutes);
   });
 
   it('goes back to the sidebar', async () => {
     const one = await opened('done');
-    expect(await one.locator('main').textContent()).toContain('a count and not a mark');
+    expect(await one.locator('main').textContent()).toContain('a count, not a grade');
     await button(one, 'Back to the sidebar').click();
     expect((await callsOf(one)).find(({ name }) => name === 'openPage')?.args).toEqual(['sidebar', 'prepare']);
   });

@@ -1,6 +1,9 @@
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { texts } from '../../src/sidebar/texts.ts';
+import { openView } from '../browser/openView.ts';
+import { unfoldAll } from '../browser/unfoldAll.ts';
+import { themes } from '../depth.ts';
 import {
   accessibilityFaults,
   answerNext,
@@ -43,8 +46,13 @@ const builtFile: FakeAnswers = {
 
 const open = (answers: FakeAnswers, options: Partial<SidebarOptions> = {}): Promise<Page> =>
   openSidebar({ answers, ...options });
-const view = async (opened: Page, name: string) => {
-  await opened.getByRole('navigation').getByRole('button', { name }).click();
+const view = openView;
+/** The plan with every fold open. */
+const unfolded = async (answers: FakeAnswers, options: Partial<SidebarOptions> = {}): Promise<Page> => {
+  const opened = await open(answers, options);
+  await buildButton(opened).waitFor();
+  await unfoldAll(opened);
+  return opened;
 };
 const isFocused = (control: Locator) => control.evaluate((one) => one === document.activeElement);
 const focusedText = (opened: Page) => opened.evaluate(() => document.activeElement?.textContent ?? '');
@@ -58,7 +66,7 @@ describe('plan and build', () => {
     const sample = opened.getByRole('button', { name: 'Build a sample class' });
     await sample.waitFor();
     expect(await opened.locator('main button').first().textContent()).toBe('Build a sample class');
-    expect(await opened.locator('.sample').textContent()).toContain('Nobody in it is real');
+    expect(await opened.locator('.sample').textContent()).toContain('everybody in it is invented');
     await answerNext(opened, 'readLesson', value(good(builtLesson)));
     await sample.click();
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
@@ -70,7 +78,7 @@ describe('plan and build', () => {
       ...Array.from({ length: 4 }, () => 'continueBuild'),
       'readLesson',
     ]);
-    await opened.getByRole('button', { name: 'See the class now' }).click();
+    await opened.getByRole('button', { name: texts.build.toClass }).click();
     await opened.getByText('Talk first to Basalt').waitFor();
   });
 
@@ -94,7 +102,7 @@ describe('plan and build', () => {
   });
 
   it('shows what a sum means and sends it as a plain number, figures kept', async () => {
-    const opened = await open(emptyFile);
+    const opened = await unfolded(emptyFile);
     await flask(opened).fill('3 * 200 mL');
     await opened.getByText('= 600 mL').waitFor();
     await opened.getByLabel('Target molarity').fill('0.150');
@@ -111,11 +119,9 @@ describe('plan and build', () => {
     const { plan } = texts;
     const confirm = (opened: Page) => opened.getByRole('button', { name: plan.reagentConfirm });
     const planned = async () => {
-      const opened = await open(emptyFile);
+      const opened = await unfolded(emptyFile);
       await buildButton(opened).waitFor();
-      await opened.locator('details.fold').evaluateAll((folds) => {
-        for (const fold of folds) fold.setAttribute('open', '');
-      });
+      await unfoldAll(opened);
       return { opened, who: opened.getByLabel(plan.reagentMaker) };
     };
     const builtWith = async (opened: Page) => {
@@ -153,7 +159,7 @@ describe('plan and build', () => {
   });
 
   it('works with a decimal comma', async () => {
-    const opened = await open({ ...emptyFile, readLesson: value(good(commaLesson)) });
+    const opened = await unfolded({ ...emptyFile, readLesson: value(good(commaLesson)) });
     await opened.getByLabel('Stock molarity').fill('2 * 0,25 mol/L');
     await opened.getByText('= 0,5 mol/L').waitFor();
     await buildButton(opened).click();
@@ -163,11 +169,11 @@ describe('plan and build', () => {
   });
 
   it('says beside each field what to do, goes to the first, opens what is folded, and keeps what was typed', async () => {
-    const opened = await open(emptyFile);
-    await opened.getByText('Checks and hints').click();
+    const opened = await unfolded(emptyFile);
+    await opened.locator('summary', { hasText: texts.plan.numbers }).click();
     await opened.getByLabel('Seed', { exact: true }).fill('1.5');
-    await opened.getByText('Checks and hints').click();
     await flask(opened).fill('2.5 kg');
+    await opened.locator('summary', { hasText: texts.plan.numbers }).click();
     await buildButton(opened).click();
     expect(await flask(opened).evaluate((control) => control === document.activeElement)).toBe(true);
     const description = await flask(opened).evaluate((control) =>
@@ -176,30 +182,31 @@ describe('plan and build', () => {
         .map((id) => document.getElementById(id)?.textContent)
         .join(' '),
     );
-    expect(description).toContain('received a mass, “2.5 kg”');
-    expect(await opened.locator('.summary').textContent()).toBe('2 fields need another look. The first is Flask.');
-    expect(await opened.getByText('Expected a whole number').isVisible()).toBe(true);
+    expect(description).toContain('“2.5 kg” is a mass');
+    expect(await opened.locator('.summary').textContent()).toBe('Please check 2 fields. The first is Flask.');
+    expect(await opened.getByText('“1.5” is not a whole number').isVisible()).toBe(true);
     expect(await namesCalled(opened)).toEqual(['readLesson']);
     expect(await accessibilityFaults(opened)).toEqual([]);
     await opened.reload();
-    await flask(opened).waitFor();
+    await buildButton(opened).waitFor();
     expect(await flask(opened).inputValue()).toBe('2.5 kg');
-    await opened.getByRole('button', { name: 'Use what is in the Plan sheet' }).click();
+    await opened.getByRole('button', { name: texts.plan.fromSheet }).click();
     expect(await flask(opened).inputValue()).toBe('200');
   });
 
   it('asks which counts when the Plan sheet changed since the page read it', async () => {
     const opened = await open(builtFile);
     await view(opened, 'Plan');
+    await unfoldAll(opened);
     await flask(opened).fill('100');
     const { setup } = builtLesson;
     const changed = { ...builtLesson, setup: { ...setup, givens: { ...setup.givens, 'stock molarity': '0.450' } } };
     await answerNext(opened, 'readLesson', value(good(changed)));
     await buildButton(opened).click();
-    await opened.getByText('The Plan sheet changed since').waitFor();
+    await opened.getByText(texts.plan.sheetChanged).waitFor();
     expect(await namesCalled(opened)).not.toContain('startBuild');
     expect(await accessibilityFaults(opened)).toEqual([]);
-    await opened.getByRole('button', { name: 'Use what is in the Plan sheet' }).click();
+    await opened.getByRole('button', { name: texts.plan.fromSheet }).click();
     expect(await opened.getByLabel('Stock molarity').inputValue()).toBe('0.450');
     await buildButton(opened).click();
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
@@ -208,7 +215,7 @@ describe('plan and build', () => {
   });
 
   it('keeps what was typed where the file says something else after the build', async () => {
-    const opened = await open(emptyFile);
+    const opened = await unfolded(emptyFile);
     await flask(opened).fill('100');
     await buildButton(opened).click();
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
@@ -240,7 +247,7 @@ describe('plan and build', () => {
   });
 
   it('keeps what was typed while it is open where storage is refused', async () => {
-    const opened = await open(emptyFile, { withoutStorage: true });
+    const opened = await unfolded(emptyFile, { withoutStorage: true });
     await flask(opened).fill('123');
     await view(opened, 'Help');
     await view(opened, 'Plan');
@@ -248,7 +255,7 @@ describe('plan and build', () => {
   });
 
   it('puts a problem that the host found beside its field, or says it with a way to try again', async () => {
-    const opened = await open({ ...emptyFile, draftTeams: value(bad('No such ion today.', 'givens.ion')) });
+    const opened = await unfolded({ ...emptyFile, draftTeams: value(bad('No such ion today.', 'givens.ion')) });
     await opened.getByRole('button', { name: 'See the teams’ numbers' }).click();
     await opened.getByText('No such ion today.').waitFor();
     expect(await opened.getByLabel('Ion', { exact: true }).getAttribute('aria-invalid')).toBe('true');
@@ -262,15 +269,15 @@ describe('plan and build', () => {
   });
 
   it('shows the teams’ numbers with remarks before anything is built, and other numbers from the next seed', async () => {
-    const opened = await open(emptyFile);
+    const opened = await unfolded(emptyFile);
     await opened.getByRole('button', { name: 'See the teams’ numbers' }).click();
     await opened.getByRole('heading', { name: 'The teams’ numbers' }).waitFor();
     const shown = (await opened.locator('.preview').textContent()) ?? '';
     expect(shown).toContain('With these pipettes two teams have the same target volume.');
     // By hand: 1.54 mol/L in all × 0.200 L × 119.002 g/mol = 36.65 g; 5 × 200 mL made, 99 mL of it taken, 254 mL diluted.
-    expect(shown).toContain('KBr36.66 gSolutions made1 Lof these used0.1 LWaste in the end1.16 L');
-    expect(shown).toContain('Most of what is made is thrown away: 0.1 L of 1 L is used.');
-    expect(shown).toContain('A smaller flask on the shelf would make less');
+    expect(shown).toContain('KBr36.66 gSolution made1 LSolution used0.1 LWaste1.16 L');
+    expect(shown).toContain('Most of the solution is thrown away: only 0.1 L of 1 L is used.');
+    expect(shown).toContain('To make less, add a smaller flask');
     expect(shown).toMatch(/The same for every team.*formulaKBr.*flask200 mL/);
     expect(shown).toMatch(/Quartz.*stock molarity0\.310 mol\/L/);
     await expect.poll(() => focusedText(opened)).toBe('The teams’ numbers');
@@ -279,13 +286,13 @@ describe('plan and build', () => {
     await expect.poll(async () => (await callsOf(opened)).length).toBe(3);
     expect((await callsOf(opened))[2]).toMatchObject({ name: 'draftTeams', args: [{ settings: { seed: '8' } }] });
     await flask(opened).fill('100');
-    expect(await opened.locator('.preview').textContent()).toContain('You changed the plan since');
+    expect(await opened.locator('.preview').textContent()).toContain('You have changed the plan since');
     expect(await namesCalled(opened)).not.toContain('startBuild');
   });
 
   it('takes another formula, and never calls an unlisted substance harmless', async () => {
     const opened = await open(emptyFile);
-    await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Another formula …' });
+    await opened.getByLabel(texts.plan.solute, { exact: true }).selectOption({ label: 'Another formula …' });
     const formula = opened.getByLabel('Formula', { exact: true });
     expect(await formula.evaluate((control) => control === document.activeElement)).toBe(true);
     await formula.fill('na2so4');
@@ -306,9 +313,9 @@ describe('plan and build', () => {
     expect(await opened.getByText('Not in our list').count()).toBe(0);
     await formula.fill('Na2S2O3');
     await formula.blur();
-    await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Cobalt(II) chloride · CoCl2' });
+    await opened.getByLabel(texts.plan.solute, { exact: true }).selectOption({ label: 'Cobalt(II) chloride · CoCl2' });
     await opened.getByText('Cobalt salts are sensitising').waitFor();
-    await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Another formula …' });
+    await opened.getByLabel(texts.plan.solute, { exact: true }).selectOption({ label: 'Another formula …' });
     expect(await formula.inputValue()).toBe('Na2S2O3');
     await buildButton(opened).click();
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
@@ -317,12 +324,12 @@ describe('plan and build', () => {
   });
 
   it('lets one pick among the ions of the substance, and keeps how the ion in the sheet was typed', async () => {
-    const opened = await open(emptyFile);
+    const opened = await unfolded(emptyFile);
     const ion = opened.getByLabel('Ion', { exact: true });
     const labels = () => ion.evaluate((list) => [...(list as HTMLSelectElement).options].map(({ label }) => label));
     expect(await labels()).toEqual(['K⁺', 'Br⁻']);
     expect(await ion.inputValue()).toBe('Br-');
-    await opened.getByLabel('Substance to dissolve').selectOption({ label: 'Another formula …' });
+    await opened.getByLabel(texts.plan.solute, { exact: true }).selectOption({ label: 'Another formula …' });
     const formula = opened.getByLabel('Formula', { exact: true });
     await formula.fill('CaCl2');
     await formula.blur();
@@ -330,21 +337,21 @@ describe('plan and build', () => {
     expect(await ion.inputValue()).toBe('Cl⁻');
     await formula.fill('C12H22O11');
     await formula.blur();
-    await opened.getByText('This substance gives no ions that can be counted here.').waitFor();
+    await opened.getByText('This substance gives no ions that can be counted here').waitFor();
     expect(await ion.count()).toBe(0);
-    expect(await opened.getByText('These are your changes').count()).toBe(0);
+    expect(await opened.getByText(texts.plan.draftKept).count()).toBe(0);
   });
 
   it('asks for what another activity takes', async () => {
-    const opened = await open(emptyFile);
+    const opened = await unfolded(emptyFile);
     await opened.getByLabel('Activity').selectOption({ label: 'A dilution' });
     expect(await opened.getByLabel('Density').inputValue()).toBe('1.05');
     expect(await opened.getByLabel('Stock molarity').inputValue()).toBe('0.400');
-    expect(await opened.getByLabel('Substance to dissolve').count()).toBe(0);
+    expect(await opened.getByLabel(texts.plan.solute, { exact: true }).count()).toBe(0);
   });
 
   it('follows the activity in its number of periods until the teacher picks one', async () => {
-    const opened = await open(emptyFile);
+    const opened = await unfolded(emptyFile);
     const activity = opened.getByLabel('Activity');
     const periods = opened.getByLabel('Periods', { exact: true });
     expect(await periods.inputValue()).toBe('2');
@@ -352,7 +359,7 @@ describe('plan and build', () => {
     expect(await periods.inputValue()).toBe('1');
     await activity.selectOption({ value: 'stock and dilution' });
     expect(await periods.inputValue()).toBe('2');
-    await opened.locator('summary', { hasText: texts.plan.checks }).click();
+    await opened.locator('summary', { hasText: texts.plan.bench }).click();
     await periods.selectOption('1');
     await activity.selectOption({ value: 'dilution' });
     await activity.selectOption({ value: 'stock and dilution' });
@@ -364,7 +371,7 @@ describe('plan and build', () => {
   });
 
   it('sends the periods of the activity that was chosen, and leaves fewer that the Plan asks for', async () => {
-    const opened = await open(emptyFile);
+    const opened = await unfolded(emptyFile);
     await opened.getByLabel('Activity').selectOption({ value: 'dilution' });
     await buildButton(opened).click();
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
@@ -373,34 +380,40 @@ describe('plan and build', () => {
 
     const { setup } = emptyLesson;
     const single = { ...emptyLesson, setup: { ...setup, settings: { ...setup.settings, periods: '1' } } };
-    const other = await open({ ...emptyFile, readLesson: value(good(single)) });
+    const other = await unfolded({ ...emptyFile, readLesson: value(good(single)) });
     await other.getByLabel('Activity').selectOption({ value: 'dilution' });
     await other.getByLabel('Activity').selectOption({ value: 'stock and dilution' });
     expect(await other.getByLabel('Periods', { exact: true }).inputValue()).toBe('1');
   });
 
   it('adds and removes classes, puts one back, and never loses a team name to a smaller number', async () => {
-    const opened = await open(emptyFile);
+    const opened = await unfolded(emptyFile);
     await opened.getByRole('button', { name: 'Remove Second period' }).click();
-    expect(await opened.getByLabel('Name of the class').count()).toBe(1);
+    expect(await opened.getByLabel(texts.plan.className).count()).toBe(1);
+    expect(await opened.getByLabel(texts.plan.classCount).inputValue()).toBe('1');
     await expect.poll(() => focusedText(opened)).toBe('Put it back');
     await opened.keyboard.press('Enter');
-    expect(await opened.getByLabel('Name of the class').first().inputValue()).toBe('Second period');
-    const names = opened.getByLabel('Team names, one on each line').first();
-    const number = opened.getByLabel('Number of teams').first();
+    expect(await opened.getByLabel(texts.plan.className).first().inputValue()).toBe('Second period');
+    await unfoldAll(opened);
+    const names = opened.getByLabel(texts.plan.teamNames).first();
+    const number = opened.getByLabel(texts.plan.teamCount, { exact: true }).first();
     await number.fill('2');
-    await number.blur();
     expect(await names.inputValue()).toBe('Basalt\nQuartz');
     await number.fill('4');
-    await number.blur();
-    expect(await names.inputValue()).toBe('Basalt\nQuartz\nGranite\nSlate');
-    await opened.getByRole('button', { name: 'Add a class' }).click();
-    expect(
-      await opened
-        .getByLabel('Name of the class')
-        .nth(2)
-        .evaluate((control) => control === document.activeElement),
-    ).toBe(true);
+    // Slate and Marble are in the other class.
+    expect(await names.inputValue()).toBe('Basalt\nQuartz\nGranite\nPumice');
+    const classes = opened.getByLabel(texts.plan.classCount);
+    await classes.fill('3');
+    expect(await opened.getByLabel(texts.plan.className).nth(2).inputValue()).toBe('Class 3');
+    await opened.getByLabel(texts.plan.className).nth(1).fill('Late class');
+    await classes.fill('1');
+    expect(await opened.getByLabel(texts.plan.className).count()).toBe(1);
+    await classes.fill('2');
+    expect(await opened.getByLabel(texts.plan.className).nth(1).inputValue()).toBe('Late class');
+    await classes.fill('0');
+    await buildButton(opened).click();
+    await opened.getByText(texts.plan.classCountRange(12)).waitFor();
+    expect(await namesCalled(opened)).not.toContain('startBuild');
   });
 
   it('shows the build in words and as a tube, rests when left, and goes on', async () => {
@@ -411,14 +424,14 @@ describe('plan and build', () => {
     await opened.clock.runFor(1100);
     await opened.getByText('Second period · 40 percent').waitFor();
     expect(await opened.getByRole('progressbar').getAttribute('aria-valuenow')).toBe('40');
-    await opened.getByRole('button', { name: 'Leave it for now' }).click();
+    await opened.getByRole('button', { name: texts.build.leave }).click();
     await opened.clock.runFor(500);
-    await opened.getByRole('heading', { name: 'The build rests' }).waitFor();
+    await opened.getByRole('heading', { name: texts.build.leftTitle }).waitFor();
     expect(await accessibilityFaults(opened)).toEqual([]);
     const asked = (await callsOf(opened)).length;
     await opened.clock.runFor(700);
     expect((await callsOf(opened)).length).toBe(asked);
-    await opened.getByRole('button', { name: 'Go on building' }).click();
+    await opened.getByRole('button', { name: texts.plan.goOn }).click();
     await opened.clock.runFor(3000);
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
     await expect.poll(() => focusedText(opened)).toBe('The table is built');
@@ -447,9 +460,9 @@ describe('plan and build', () => {
     const stops = [{ fails: 'Too many simultaneous invocations' }, { value: good(building(5)) }];
     const opened = await open({ ...emptyFile, continueBuild: stops });
     await buildButton(opened).click();
-    await opened.getByText('busy with too many runs').waitFor();
+    await opened.getByText('The spreadsheet is busy').waitFor();
     expect(await accessibilityFaults(opened)).toEqual([]);
-    await opened.getByRole('button', { name: 'Go on building' }).click();
+    await opened.getByRole('button', { name: texts.plan.goOn }).click();
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
   });
 
@@ -461,7 +474,7 @@ describe('plan and build', () => {
       continueBuild: value(good(building(5))),
     });
     await opened.getByText('The table is 40 percent built').waitFor();
-    await opened.getByRole('button', { name: 'Go on building' }).click();
+    await opened.getByRole('button', { name: texts.plan.goOn }).click();
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
   });
 });
@@ -478,11 +491,11 @@ describe('the class now', () => {
       'Then Quartz',
       'Granite',
       '4 of 4',
-      'Say to everyone:',
+      texts.classNow.say,
     ].map((part) => text.indexOf(part));
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(places[0]).toBeGreaterThan(-1);
-    expect(text).toContain('1 row is not yet known');
+    expect(text).toContain('still checking 1 row');
     expect(await accessibilityFaults(opened)).toEqual([]);
   });
 
@@ -492,19 +505,19 @@ describe('the class now', () => {
     await team.focus();
     await opened.keyboard.press('Enter');
     const rows = await opened.locator('.teams > li').first().locator('.steps').textContent();
-    for (const part of ['✓', 'on target', '↻', 'not yet', '↳', 'follows', '3 tries', 'per litre', 'Calculator']) {
+    for (const part of ['✓', 'on target', '↻', 'not yet', '↳', 'follows', '3 attempts', 'per litre', 'Calculator']) {
       expect(rows).toContain(part);
     }
     expect(await accessibilityFaults(opened)).toEqual([]);
-    await opened.getByRole('button', { name: 'Go to the rows of Basalt' }).click();
-    await opened.getByText('The sheet shows the rows of Basalt.').waitFor();
+    await opened.getByRole('button', { name: texts.classNow.goToRows('Basalt') }).click();
+    await opened.getByText(texts.classNow.went('Basalt')).waitFor();
     expect((await callsOf(opened)).at(-1)).toEqual({ name: 'goToTeam', args: ['Second period', 'k1'] });
   });
 
   it('never counts what the host still works on as wrong', async () => {
     const opened = await open(builtFile);
     await opened.locator('summary', { hasText: 'Slate' }).click();
-    expect(await opened.locator('.teams > li').nth(3).locator('.state').first().textContent()).toBe('…not yet known');
+    expect(await opened.locator('.teams > li').nth(3).locator('.state').first().textContent()).toBe('…not known yet');
   });
 
   it('reads another class when it is picked', async () => {
@@ -527,11 +540,11 @@ describe('the class now', () => {
     expect(await looks()).toBe(2);
     await opened.getByText('10:43').waitFor();
     expect(await team.textContent()).toContain('3 of 4');
-    expect(await opened.getByRole('button', { name: 'Go to the rows of Basalt' }).isVisible()).toBe(true);
+    expect(await opened.getByRole('button', { name: texts.classNow.goToRows('Basalt') }).isVisible()).toBe(true);
     expect(await team.evaluate((summary) => summary === document.activeElement)).toBe(true);
     await answerNext(opened, 'readClass', [{ fails: 'gone' }]);
     await opened.clock.runFor(20_100);
-    await opened.getByText('No new look since 10:43').waitFor();
+    await opened.getByText('Last updated at 10:43').waitFor();
     expect(await team.isVisible()).toBe(true);
     await view(opened, 'Help');
     await opened.clock.runFor(60_000);
@@ -544,10 +557,10 @@ describe('the class now', () => {
       { clock: true },
     );
     await opened.clock.runFor(9000);
-    await opened.getByText('Still waiting for the sheet').waitFor();
+    await opened.getByText('Still waiting for the spreadsheet').waitFor();
     // To just after its patience ends: the next look by itself, at 100 seconds, would take the button away.
     await opened.clock.runFor(82_000);
-    await opened.getByText('No answer from the sheet for 90 seconds').waitFor();
+    await opened.getByText('No answer from the spreadsheet for 90 seconds').waitFor();
     expect(await accessibilityFaults(opened)).toEqual([]);
     await opened.getByRole('button', { name: 'Try again' }).click();
     await opened.clock.runFor(100);
@@ -556,8 +569,8 @@ describe('the class now', () => {
 
   it('enters failed checks again and says how many', async () => {
     const opened = await open(builtFile);
-    await opened.getByRole('button', { name: 'Check again' }).click();
-    await opened.getByText('2 checks entered again').waitFor();
+    await opened.getByRole('button', { name: texts.classNow.checkAgain }).click();
+    await opened.getByText('2 checks restarted').waitFor();
   });
 
   it('leads to the plan while there is no class', async () => {
@@ -650,7 +663,7 @@ describe('the look', () => {
     readClass: value(good(longNames)),
     readLesson: value(good({ ...builtLesson, classes: [longName] })),
   };
-  for (const [name, unfold] of everything) {
+  for (const [index, [name, unfold]] of everything.entries()) {
     // 150 px is what 300 px leave at 200 % zoom.
     it.each([300, 280, 150])(`${name} needs no scrolling sideways at %i px, with long names`, async (width) => {
       const opened = await open(long, { width });
@@ -659,7 +672,7 @@ describe('the look', () => {
       await unfold(opened);
       expect(await sidewaysScroll(opened)).toBe(0);
     });
-    it.each([false, true])(`${name} passes every accessibility rule (dark: %s)`, async (dark) => {
+    it.each(themes(index))(`${name} passes every accessibility rule (dark: %s)`, async (dark) => {
       const opened = await open(builtFile, { dark });
       await opened.locator('.talk').first().waitFor();
       await view(opened, name);

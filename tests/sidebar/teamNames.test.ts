@@ -8,12 +8,19 @@ describe('teamNames', () => {
 });
 describe('namesForCount', () => {
   it('adds names that are not taken', () => {
-    expect(namesForCount(3, ['Quartz'])).toEqual(['Quartz', 'Basalt', 'Granite']);
+    expect(namesForCount(3, { typed: ['Quartz'] })).toEqual(['Quartz', 'Basalt', 'Granite']);
   });
   it('brings back names that were set aside before it makes new ones', () => {
-    expect(namesForCount(2, ['A'], ['Ours'])).toEqual(['A', 'Ours']);
+    expect(namesForCount(2, { typed: ['A'], setAside: ['Ours'] })).toEqual(['A', 'Ours']);
+  });
+  it('gives no class a name that another one has', () => {
+    const first = namesForCount(8);
+    const second = namesForCount(8, { taken: first });
+    const third = namesForCount(40, { taken: [...first, ...second] });
+    expect(new Set([...first, ...second, ...third].map((name) => name.toLowerCase())).size).toBe(56);
+    expect(second).not.toContain('Team 1');
   });
   it('gives forty different names', () => {
-    expect(new Set(namesForCount(40, [])).size).toBe(40);
+    expect(new Set(namesForCount(40)).size).toBe(40);
   });
 });

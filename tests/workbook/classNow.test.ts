@@ -68,7 +68,7 @@ describe('classNow', () => {
       { team: 'Twice', reason: 'The same question twice, at First row and Second row.' },
       { team: 'Many', reason: 'At least 4 tries at First row.' },
       { team: 'Quiet', reason: 'Nothing new for 9 minutes, at Second row.' },
-      { team: 'Open', reason: 'Not yet right at First row.' },
+      { team: 'Open', reason: 'Not right yet: First row.' },
       {
         team: 'Done',
         reason: 'Everything on target: ready for more. And if the flask were twice as big?',
@@ -95,7 +95,7 @@ describe('classNow', () => {
   it('says to everybody what two teams or more have before them', () => {
     expect(seen(block('One', step('a', wrong))).sayToClass).toBe('');
     expect(seen(block('One', step('a', wrong)), block('Two', step('b', wrong))).sayToClass).toBe(
-      `2 teams read this now: ${wrong.lookAt}`,
+      `2 teams see this now: ${wrong.lookAt}`,
     );
   });
   it('takes neither the general sentence nor a call to wait for the same question', () => {
@@ -107,10 +107,7 @@ describe('classNow', () => {
         block('Two', step('a', open), step('b', open)),
       );
       expect(sayToClass).toBe('');
-      expect(talkFirst.map(({ reason }) => reason)).toEqual([
-        'Not yet right at First row.',
-        'Not yet right at First row.',
-      ]);
+      expect(talkFirst.map(({ reason }) => reason)).toEqual(['Not right yet: First row.', 'Not right yet: First row.']);
     }
   });
   it('counts what is not known yet and takes it for neither right nor wrong', () => {

@@ -17,9 +17,10 @@ export function newNote(
 ): BuildNote {
   const earlier = noteIn(book);
   const all = tasksFor(book, lesson);
+  const joining = wish.joins === undefined ? all : tasksJoining(book, { all, lesson, ...wish.joins });
   // What an earlier build has left undone is done as well.
-  const tasks =
-    wish.joins === undefined || earlier !== undefined ? all : tasksJoining(book, { all, lesson, ...wish.joins });
+  const undone = (earlier?.tasks.slice(earlier.done) ?? []).map(taskName);
+  const tasks = all.filter((task) => joining.includes(task) || undone.includes(taskName(task)));
   const isFirst = !book.sheets.some(({ tag, kept }) => tag !== null || kept);
   return {
     version: 2,
@@ -34,6 +35,8 @@ export function newNote(
     made: earlier?.made ?? false,
   };
 }
+
+const taskName = ({ role, aside }: BuildTask): string => JSON.stringify([roleName(role), aside ?? null]);
 
 function tasksFor(book: Book, lesson: Lesson): readonly BuildTask[] {
   const { buildLabels: say } = deskWords;
@@ -82,7 +85,10 @@ function sheetsFor(
   return wanted.map(({ name }, index) => byKeys[index] ?? take((one) => one.name === name));
 }
 
-/** Who joins in mid-lesson touches the Plan, one class, and the sheets that list all teams or classes; nobody else's. */
+/**
+ * Who joins in mid-lesson touches the Plan, one class and Progress; the Poll where a class is new to it. Prepare says by
+ * itself that its list is of an earlier Plan.
+ */
 function tasksJoining(
   book: Book,
   {
@@ -97,7 +103,7 @@ function tasksJoining(
   const isNew = all.some((task) => isOwn(task) && sheetInUse(book, task.role) === undefined);
   return all.filter((task) => {
     const { kind } = task.role;
-    return kind === 'class' ? isOwn(task) : kind === 'poll' ? isNew : kind !== 'help';
+    return kind === 'class' ? isOwn(task) : kind === 'poll' ? isNew : kind === 'plan' || kind === 'progress';
   });
 }
 

@@ -73,8 +73,9 @@ function* buildSheet(file: File, { book, note, task }: Step): Work<Outcome<Build
     seen: seenOf(planSheet, role.kind === 'class' ? read : undefined),
   });
   if (!answer.ok) return answer;
-  const { reading: after, made } = answer.value;
-  return done(stepped(file, { book: noted(file, after, readAfter(note)), note, made }));
+  const { reading: after, made, late } = answer.value;
+  const state = stepped(file, { book: noted(file, after, readAfter(note)), note, made });
+  return done(late === undefined ? state : { ...state, late: deskWords.late(late) });
 }
 
 const isLast = ({ tasks, done: built }: BuildNote): boolean => built + 1 >= tasks.length;

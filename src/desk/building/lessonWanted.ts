@@ -33,7 +33,7 @@ export function lessonWanted(book: Book, { setup, sample, answers, joins }: Buil
   if (plan.state === 'unreadable') return { ok: false, problem: plan.problem };
   const there = plan.state === 'there' ? plan.reading : undefined;
   if (there !== undefined && there.keysUsedTwice.length > 0) {
-    return problem({ ...deskWords.keyTwice, received: `“${there.keysUsedTwice.join('”, “')}” twice` });
+    return problem({ ...deskWords.keyTwice, received: `“${there.keysUsedTwice.join('”, “')}”` });
   }
   if (sample && there !== undefined && !there.invented) {
     return problem({ ...deskWords.lessonThere, received: deskWords.lessonOf(there.teams.length) });

@@ -49,7 +49,11 @@ export function* beginBuild(file: File, book: Book, wish: BuildWish): Work<Outco
     replace: replacesPlan,
     seen: seenOf(there),
     read: { kinds: ['plan'] },
-    note: { before: JSON.stringify(note), after: JSON.stringify({ ...note, done: 1 } satisfies BuildNote) },
+    note: {
+      was: book.note,
+      before: JSON.stringify(note),
+      after: JSON.stringify({ ...note, done: 1 } satisfies BuildNote),
+    },
   });
   if (!answer.ok) return answer;
   const { reading, made } = answer.value;

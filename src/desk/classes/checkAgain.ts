@@ -1,5 +1,4 @@
 import { cellText } from '../../workbook/cellText.ts';
-import { classColumns } from '../../workbook/layout.ts';
 import { layoutFits } from '../../workbook/layoutFits.ts';
 import { newNote } from '../building/buildTasks.ts';
 import { sheetPlan } from '../building/sheetPlan.ts';
@@ -15,9 +14,12 @@ import { deskWords } from '../words.ts';
 import { classesInFile } from './classesInFile.ts';
 
 /** Enters again the checks that failed or never finished, and plans anew those whose formula is gone from its cell. */
-export function* checkAgain(file: File): Work<Outcome<{ readonly renewed: number }>> {
+export function* checkAgain(
+  file: File,
+): Work<Outcome<{ readonly renewed: number; readonly moved?: readonly string[] }>> {
   const answer = yield* ask('checkAgain', undefined);
   if (!answer.ok) return answer;
+  const { moved } = answer.value;
   let { renewed } = answer.value;
   for (const id of answer.value.missing) {
     const book = yield* look(file, allKinds);
@@ -26,7 +28,7 @@ export function* checkAgain(file: File): Work<Outcome<{ readonly renewed: number
     if (!put.ok) return put;
     renewed += put.value;
   }
-  return done({ renewed });
+  return done({ renewed, ...(moved.length > 0 ? { moved } : {}) });
 }
 
 /** Brings a class sheet to its plan where it still has the layout; what is missing in it is written. */
@@ -41,8 +43,9 @@ function* putBack(file: File, book: Book, id: number): Work<Outcome<number>> {
   const plan = sheetPlan({ book, note, task, lesson, places: reading.places });
   const cells = cellsOf(found.sheet);
   if (layoutFits(plan, cells) !== 'same') return done(0);
-  const isGone = (row: number) => cellText(cells[row - 1]?.[classColumns.check - 1]) === '';
-  const count = (found.reading?.blocks ?? []).filter(({ headingRow }) => isGone(headingRow)).length;
+  const count = (found.reading?.blocks ?? []).filter(
+    ({ headingRow, checkColumn }) => cellText(cells[headingRow - 1]?.[checkColumn - 1]) === '',
+  ).length;
   const answer = yield* ask('applySheet', {
     plan,
     keptName: deskWords.keptName(found.sheet.name, stampOf(book)),

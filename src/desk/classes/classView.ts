@@ -1,14 +1,18 @@
 import { activityById } from '../../lab/lesson/activities.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import { classNow } from '../../workbook/classNow.ts';
+import { obstaclesIn } from '../../workbook/obstaclesIn.ts';
 import { percentErrors } from '../../workbook/percentErrors.ts';
 import type { Book } from '../file/book.ts';
+import { cellsOf } from '../file/sheets.ts';
 import { planInFile } from '../lesson/planInFile.ts';
 import { done, type Outcome } from '../outcome.ts';
 import { absentKeys } from '../teams/absentKeys.ts';
 import { membersView } from '../teams/membersView.ts';
 import type { ClassView } from '../views.ts';
+import { deskWords } from '../words.ts';
 import { classCalled } from './classCalled.ts';
+import { classInFront } from './classInFront.ts';
 
 /** The class now, for the teacher's eyes: teams by steps, whom to talk to first and why. */
 export function classView(book: Book, className: unknown): Outcome<ClassView> {
@@ -38,8 +42,13 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     now,
   });
   const scored = (step: string) => !told.includes(step);
+  const inFront = classInFront(book);
+  const inTheWay = reading.blocks.flatMap((block) =>
+    obstaclesIn(block, cellsOf(sheet)).map(({ cell, text }) => deskWords.inTheWay({ cell, text, team: block.team })),
+  );
   return done({
     className: name,
+    ...(inFront === undefined ? {} : { inFront }),
     clock: book.clock,
     stepCount: steps.filter(({ kind }) => kind !== 'told').length,
     teams: reading.blocks.map((block) => ({
@@ -63,6 +72,7 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     talkFirst,
     sayToClass,
     notYetKnown,
+    ...(inTheWay.length > 0 ? { inTheWay } : {}),
     ...(errors === undefined ? {} : { percentErrors: errors }),
   });
 }

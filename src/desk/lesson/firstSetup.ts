@@ -2,6 +2,7 @@ import { defaultSettings, defaultShelf } from '../../lab/lesson/defaultSettings.
 import { sampleSetup } from '../../lab/lesson/sampleLesson.ts';
 import type { Setup } from '../../lab/lesson/setup.ts';
 import { deskWords } from '../words.ts';
+import { freshTeamNames } from './freshTeamNames.ts';
 
 const firstTeams = 6;
 
@@ -16,8 +17,8 @@ export function firstSetup(decimalMark: 'point' | 'comma'): Setup {
     shelf: defaultShelf,
     classes: [
       {
-        name: deskWords.firstClass,
-        teams: Array.from({ length: firstTeams }, (_, index) => deskWords.teamNumber(index + 1)),
+        name: deskWords.classNumber(1),
+        teams: freshTeamNames(firstTeams),
       },
     ],
   };

@@ -1,5 +1,6 @@
 import type { Activity } from '../../lab/lesson/activity.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
+import { lettersByTeamSince } from '../../workbook/layout.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
 import type { Book, BookSheet } from '../file/book.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
@@ -20,3 +21,6 @@ export function lessonNow(
 
 export const markOf = ({ setup }: Pick<PlanReading, 'setup'>): 'point' | 'comma' =>
   setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+
+/** Whether the sheets letter actions and options by the key of the team: those of an earlier layout do not. */
+export const lettersByTeam = ({ layout }: Pick<PlanReading, 'layout'>): boolean => Number(layout) >= lettersByTeamSince;

@@ -2,6 +2,7 @@ import { proposedSolutes } from '../../lab/lesson/solutes.ts';
 import { linkProblems } from '../../workbook/linkProblems.ts';
 import { noteIn, stateOf } from '../building/buildNote.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
+import { classInFront } from '../classes/classInFront.ts';
 import type { Book } from '../file/book.ts';
 import { cellsOf, sheetInUse } from '../file/sheets.ts';
 import { done, type Outcome } from '../outcome.ts';
@@ -14,12 +15,14 @@ import { planInFile } from './planInFile.ts';
 /** The lesson as the Plan has it now, edits by hand included, and what the sidebar can offer. */
 export function lessonView(book: Book): Outcome<LessonView> {
   const note = noteIn(book);
+  const inFront = classInFront(book);
   const offer = {
     activities: activityViews(),
     solutes: proposedSolutes(),
     classes: classesInFile(book)
       .filter(({ sheet }) => sheet?.tag?.state === 'built')
       .map(({ name }) => name),
+    ...(inFront === undefined ? {} : { inFront }),
     ...(note === undefined ? {} : { building: stateOf(note) }),
   };
   const plan = planInFile(book);

@@ -66,14 +66,13 @@ function classesOf(classes: readonly unknown[]): Outcome<readonly ClassSetup[]> 
     const teams = isRecord(entry) && Array.isArray(entry.teams) ? entry.teams.map(nameOf) : [];
     if (name === '') return problem({ ...words.className, received: 'a blank' }, 'classes');
     if (classNames.includes(name.toLowerCase()))
-      return problem({ ...words.classTwice, received: `“${name}” twice` }, 'classes');
+      return problem({ ...words.classTwice, received: `“${name}”` }, 'classes');
     classNames.push(name.toLowerCase());
     if (teams.length === 0) return problem({ ...words.noTeams, where: name, received: 'none' }, 'classes');
     const blankTeam = teams.includes('');
     if (blankTeam) return problem({ ...words.teamName, where: name, received: 'a blank' }, 'classes');
     const twice = teams.find((team, index) => teams.indexOf(team) !== index);
-    if (twice !== undefined)
-      return problem({ ...words.teamTwice, where: name, received: `“${twice}” twice` }, 'classes');
+    if (twice !== undefined) return problem({ ...words.teamTwice, where: name, received: `“${twice}”` }, 'classes');
     count += teams.length;
     read.push({ name, teams });
   }

@@ -1,8 +1,11 @@
+import { letteredShown } from '../../lab/bench/letteredShown.ts';
 import { teamKey } from '../../lab/key/teamKey.ts';
+import type { Step } from '../../lab/lesson/activity.ts';
 import { shownWords } from '../../lab/lesson/shownWords.ts';
 import { wholeCautions } from '../../lab/lesson/wholeCautions.ts';
+import { stepUnit } from '../../workbook/stepUnit.ts';
 import type { Book } from '../file/book.ts';
-import { lessonNow, markOf } from '../lesson/lessonNow.ts';
+import { lessonNow, lettersByTeam, markOf } from '../lesson/lessonNow.ts';
 import { done, type Outcome } from '../outcome.ts';
 import type { PaperView } from '../views.ts';
 
@@ -12,8 +15,10 @@ export function paperView(book: Book): Outcome<PaperView> {
   if (!lesson.ok) return lesson;
   const { plan, activity } = lesson.value;
   const { settings } = plan.setup;
+  const byTeam = lettersByTeam(plan);
   return done({
     date: book.today,
+    decimalMark: markOf(plan),
     activity: activity.title,
     aim: activity.aim,
     teams: plan.teams.map((team) => {
@@ -33,8 +38,11 @@ export function paperView(book: Book): Outcome<PaperView> {
                   decimalMark: markOf(plan),
                   studentsDilute: settings['concentrated reagents'] === 'students',
                 })
-              : shownWords(step, { values: team.givens, givens: activity.givens }),
-          unit: step.unit,
+              : shownWords(
+                  { shown: shownTo(step, byTeam ? team.key : '') },
+                  { values: team.givens, givens: activity.givens },
+                ),
+          unit: stepUnit(step),
           kind: step.kind,
           checkFigures: key[index]?.checkFigures ?? [],
         })),
@@ -42,3 +50,7 @@ export function paperView(book: Book): Outcome<PaperView> {
     }),
   });
 }
+
+/** What a row asks; where it is answered with letters, in those of the team with this key. */
+const shownTo = (step: Step, key: string) =>
+  step.kind === 'ordered' || step.kind === 'chosen' ? letteredShown(step, key) : step.shown;

@@ -33,12 +33,13 @@ export function preparationView(book: Book): Outcome<PreparationView> {
         title: preparationTexts.sections[name],
         rows: rows
           .filter(({ section }) => section === name)
-          .map(({ what, amount, withSpare, unit, note, pictograms }) => ({
+          .map(({ what, amount, withSpare, unit, note, byClass, pictograms }) => ({
             what,
             unit,
             note,
             amount: amount ?? null,
             withSpare: withSpare ?? null,
+            ...(byClass === undefined ? {} : { byClass }),
             ...(pictograms === undefined ? {} : { pictograms }),
           })),
       }))

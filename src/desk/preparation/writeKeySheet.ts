@@ -22,6 +22,7 @@ export function* writeKeySheet(file: File, confirmed: unknown): Work<Outcome<{ r
     if (!lesson.ok) return lesson;
     const key = keyView(book);
     if (!key.ok) return key;
+    const orders = key.value.orders.map(({ title, inWords }) => [words.keySheet.allTeams, '', title, '', '', inWords]);
     const rows = key.value.teams.flatMap(({ className, team, lines }) =>
       lines.map(({ title, answer, unit, note }) => [className, team, title, answer, unit, note]),
     );
@@ -32,7 +33,7 @@ export function* writeKeySheet(file: File, confirmed: unknown): Work<Outcome<{ r
         book.sheets.map((one) => one.name),
       );
     const answer = yield* ask('applySheet', {
-      plan: planKeySheet({ name, rows }),
+      plan: planKeySheet({ name, rows: [...orders, ...rows] }),
       keptName: deskWords.keptName(name, book.today),
       seen: seenOf(lesson.value.sheet),
       read: { kinds: [] },

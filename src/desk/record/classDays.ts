@@ -11,6 +11,8 @@ import { absentKeys } from '../teams/absentKeys.ts';
 
 interface ClassDayFound extends ClassDay {
   readonly hasEntriesToday: boolean;
+  /** Milliseconds since 1970 of the latest entry of today; left out where there is none. */
+  readonly lastEntryToday?: number;
 }
 
 /** The day of every class that has a sheet, in the order of the tabs. */
@@ -26,13 +28,17 @@ export function classDays(book: Book): readonly ClassDayFound[] {
     const steps = reading.blocks.flatMap((block) => block.steps);
     // Where no time was ever noted, what is typed there is all that is known.
     const hasTimes = steps.some(({ lastEntry }) => lastEntry !== undefined);
+    const entriesToday = steps.flatMap(({ lastEntry }) =>
+      lastEntry !== undefined && isToday(lastEntry) ? [lastEntry] : [],
+    );
     return [
       {
         day,
         className,
         activity: activity?.title ?? plan?.setup.activity ?? '',
         aim: activity?.aim ?? '',
-        hasEntriesToday: steps.some(({ lastEntry }) => isToday(lastEntry)),
+        hasEntriesToday: entriesToday.length > 0,
+        ...(entriesToday.length === 0 ? {} : { lastEntryToday: Math.max(...entriesToday) }),
         teams: reading.blocks.map((block) => ({
           team: block.team,
           absent: absent.includes(block.key),

@@ -3,7 +3,7 @@ import { rowFor } from '../../workbook/readRecordSheet.ts';
 import type { Book } from '../file/book.ts';
 import { planInFile } from '../lesson/planInFile.ts';
 import { done, type Outcome } from '../outcome.ts';
-import type { RecordView } from '../views.ts';
+import type { RecordDueView, RecordView } from '../views.ts';
 import { classDays } from './classDays.ts';
 import { recordInFile } from './recordInFile.ts';
 
@@ -25,12 +25,24 @@ export function recordView(book: Book): Outcome<RecordView> {
   return done({ day: book.today, classes });
 }
 
-/** Classes that have entries of today and no row of today. */
-export function recordDue(book: Book): Outcome<{ readonly due: readonly string[] }> {
+/** A class whose last entry is so long ago has gone: before that its teacher has other things to do. */
+const minutesAfterClass = 20;
+
+/**
+ * Classes that have entries of today, have gone, and have no row of today; and in how many minutes the next of them
+ * joins, where one is still at work.
+ */
+export function recordDue(book: Book): Outcome<RecordDueView> {
   const rows = recordInFile(book)?.reading?.rows ?? [];
   const written = rows.filter(({ entry }) => entry.day === book.today).map(({ entry }) => entry.className);
-  const due = classDays(book).filter(
-    ({ hasEntriesToday, className }) => hasEntriesToday && !written.includes(className),
+  const open = classDays(book).flatMap(({ className, lastEntryToday }) =>
+    lastEntryToday === undefined || written.includes(className)
+      ? []
+      : [{ className, minutesLeft: minutesAfterClass - (book.now - lastEntryToday) / 60_000 }],
   );
-  return done({ due: due.map(({ className }) => className) });
+  const atWork = open.filter(({ minutesLeft }) => minutesLeft > 0).map(({ minutesLeft }) => minutesLeft);
+  return done({
+    due: open.filter(({ minutesLeft }) => minutesLeft <= 0).map(({ className }) => className),
+    ...(atWork.length === 0 ? {} : { nextInMinutes: Math.ceil(Math.min(...atWork)) }),
+  });
 }

@@ -5,7 +5,7 @@ import { beginBuild } from '../building/startBuild.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import type { Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
-import { allKinds, type File, look } from '../file/look.ts';
+import { allKinds, type File } from '../file/look.ts';
 import { attempt } from '../file/writing.ts';
 import { planOf } from '../lesson/planInFile.ts';
 import { readSetup } from '../lesson/readSetup.ts';
@@ -77,8 +77,6 @@ function* joining(
   }: { readonly className: string; readonly teams: readonly string[]; readonly answers: BuildAnswers | undefined },
   change: (classes: readonly ClassSetup[], book: Book) => Outcome<readonly ClassSetup[]>,
 ): Work<Outcome<BuildState>> {
-  const read = yield* look(file, allKinds);
-  if (!read.ok) return read;
   return yield* attempt(file, allKinds, function* (book) {
     const note = noteIn(book);
     const begun = note?.wish.joins?.className === className ? note.wish.setup.classes : [];

@@ -32,16 +32,16 @@ export const cautionsEntry = {
 
 export const cautionsHelp = {
   group: 'Checking',
-  summary: 'What a substance or a solution of it can do, and what to do about it.',
+  summary: 'Hazards of a substance or its solution, and what to do about them.',
   returns: 'a table with a heading row; its last line defers to the safety data sheet and local rules',
   source:
     'CLP Annex VI and Annex I as consolidated 2026-07-01 (codes and limits), supplier sheets where Annex VI has no entry',
   notes: [
     'Each line begins with its GHS code and ends with how sure it is. Rules of precedence and signal words are from memory.',
     'Substances are found by a list of spellings and names. One that is not listed is said to be unlisted, which never means safe. A formula that several substances share shows each by its name.',
-    'What is sold in several strengths, such as hydrogen peroxide, shows the strictest without a mass percent.',
+    'Without a mass percent, what is sold in several strengths, such as hydrogen peroxide, shows the strictest.',
     'The last line but one says where leftovers go. It goes by the metal and the hazard at every strength.',
-    'This is no safety data sheet. Read the sheet of your supplier and follow your local rules.',
+    'This is not a safety data sheet. Read your supplier’s and follow your local rules.',
   ],
   examples: [
     {
@@ -104,7 +104,7 @@ export const cautionsHelp = {
   refuses: [
     {
       call: ['HCl', 0.37],
-      says: 'Expected one reading of mass_percent, received 0.37, which could be 0.37 % or 37 %. Type it as text with its sign, such as "98 %".',
+      says: '0.37 for the mass percent could be 0.37 % or 37 %. Type it as text with its sign, such as "98 %".',
     },
   ],
 } as const satisfies EntryHelp;

@@ -16,7 +16,7 @@ export const checkEntryEntry = {
       name: 'tolerance_percent',
       kind: 'percentage points',
       unit: '%',
-      about: 'share of the target that counts as on target; honest rounding decides if left out',
+      about: 'how far off may count as on target, in percent; honest rounding decides if left out',
       optional: true,
     },
     {
@@ -27,7 +27,7 @@ export const checkEntryEntry = {
       optional: true,
     },
   ],
-  columns: ['status', 'what to look at'],
+  columns: ['status', 'feedback'],
   call: rowByRow,
   compute(
     entry: CellValue,
@@ -41,9 +41,9 @@ export const checkEntryEntry = {
       return failure({
         code: 'target-zero',
         argument: 'tolerance_percent',
-        expected: 'a tolerance with a target of 0',
+        expected: 'a tolerance',
         received: 'none',
-        advice: 'Give a tolerance, such as 5.',
+        advice: 'Type one, such as 5.',
       });
     }
     if (tolerancePercent !== undefined && tolerancePercent < 0) {
@@ -52,7 +52,7 @@ export const checkEntryEntry = {
         argument: 'tolerance_percent',
         expected: '0 or more',
         received: `${tolerancePercent} %`,
-        advice: 'Type it without the minus sign.',
+        advice: 'Leave out the minus sign.',
       });
     }
     const asked = withinLimits(figures, { argument: 'figures', least: 1, most: 15 });
@@ -64,14 +64,14 @@ export const checkEntryEntry = {
 
 export const checkEntryHelp = {
   group: 'Checking',
-  summary: 'Judges an entry against a target.',
-  returns: 'a row: status, what to look at',
+  summary: 'Checks an entry against a target.',
+  returns: 'a row: status, feedback',
   source: 'common practice, no source',
   notes: [
     'The status is one of on target, close, not yet, blank, unreadable.',
-    'Beside a target with a unit the entry is converted to it; a bare entry counts in that unit.',
-    'Words such as about, and a remark behind the number and its unit, are passed over.',
-    'Columns are gone through row by row. An entry never gives an error; a target of 0 needs a tolerance.',
+    'If the target has a unit, the entry is converted to it; an entry without a unit is read in that unit.',
+    'Words such as about, and a remark after the number and its unit, are ignored.',
+    'Columns are worked through row by row. An entry never gives an error; a target of 0 needs a tolerance.',
   ],
   examples: [
     { call: ['7.14', 7.140138], gives: [['on target', 'Yes, this fits your numbers.']] },
@@ -81,7 +81,7 @@ export const checkEntryHelp = {
       call: [[['0.31'], ['0.25'], ['']], 0.3, 5],
       gives: [
         ['on target', 'Yes, this fits your numbers.'],
-        ['not yet', 'Not yet. Look at each number that goes in and at its unit. Does the size make sense?'],
+        ['not yet', 'Not yet. Check each number that goes in, and its unit. Does the size make sense?'],
         ['blank', ''],
       ],
     },
@@ -89,11 +89,11 @@ export const checkEntryHelp = {
   refuses: [
     {
       call: ['7.14', '7.14 apples'],
-      says: 'Expected a number, or one with a unit such as g, mL or mol/L, for target, received “7.14 apples”. Type the number alone, or with a unit that is known here; “apples” is not.',
+      says: '“7.14 apples”: “apples” is not a unit known here. Type the number alone, or with a unit such as g, mL or mol/L.',
     },
     {
       call: ['0', 0],
-      says: 'Expected a tolerance with a target of 0 for tolerance_percent, received none. Give a tolerance, such as 5.',
+      says: 'A target of 0 needs a tolerance. Type one, such as 5.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -48,14 +48,14 @@ export const checkStepEntry = {
 
 export const checkStepHelp = {
   group: 'Checking',
-  summary: 'Judges an entry of a step and names the likely reason where it is wrong.',
+  summary: 'Checks the entry of a step and, where it is not right, names the likely slip.',
   returns: 'a row: status, feedback, slip',
   source:
     "definition of amount concentration, IUPAC Gold Book; slips from published studies of learners' errors and common practice",
   notes: [
     'Quantities: molar mass, moles of solute, mass of solute, molarity, stock volume, water volume, dilution factor, diluted molarity, ion molarity, percent error, reagent molarity, density, mass percent.',
     'A slip says what the value matches, never what anybody did. It is a hint, not a proof.',
-    'Columns are gone through row by row with one and the same table of given numbers. An entry never gives an error.',
+    'Columns are worked through row by row with the same table of given numbers. An entry never gives an error.',
   ],
   examples: [
     {

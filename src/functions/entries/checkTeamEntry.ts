@@ -27,7 +27,7 @@ export const checkTeamEntry = {
       optional: true,
     },
   ],
-  columns: ['check', 'what to look at', 'hint'],
+  columns: ['check', 'feedback', 'hint'],
   call: wholeBlock,
   compute(
     givenNames: readonly CellValue[],
@@ -39,19 +39,19 @@ export const checkTeamEntry = {
     ownHints: Grid | undefined,
   ): Result<Filled[][]> {
     if (givenNames.length !== givenValues.length) {
-      return unequal('given_values', 'as many cells as given_names', [givenNames.length, givenValues.length, 'cells']);
+      return unequal('given_values', 'as many as the given names', [givenNames.length, givenValues.length, 'cells']);
     }
     if (steps.length !== entries.length) {
-      return unequal('entries', 'as many rows as steps', [steps.length, entries.length, 'rows']);
+      return unequal('entries', 'as many as the steps', [steps.length, entries.length, 'rows']);
     }
     if (helpWanted !== undefined && helpWanted.length !== steps.length) {
-      return unequal('help_wanted', 'as many rows as steps', [steps.length, helpWanted.length, 'rows']);
+      return unequal('help_wanted', 'as many as the steps', [steps.length, helpWanted.length, 'rows']);
     }
     if ((settings[0]?.length ?? 0) < 2) {
       return failure({
         code: 'range-shape',
         argument: 'settings',
-        expected: 'two columns, name and value,',
+        expected: 'two: name and value',
         received: 'one column',
         advice: 'Select the names together with the values beside them.',
       });
@@ -64,14 +64,14 @@ export const checkTeamEntry = {
 export const checkTeamHelp = {
   group: 'Checking',
   summary: "Checks a team's whole block of entries, and gives the hints it asks for.",
-  returns: 'three columns of text as high as the steps: check, what to look at, hint',
+  returns: 'three columns of text as high as the steps: check, feedback, hint',
   source: 'definition of amount concentration, IUPAC Gold Book; honest rounding of atomic weights and results',
   notes: [
-    'A step id is the id of a step of the activity that the settings name, or the name of a quantity as in CHECKSTEP, which takes the givens of its own names.',
+    'A step id is the id of a step in the activity named in the settings, or the name of a quantity as in CHECKSTEP, which takes the givens it names.',
     'The first row gives the headings where its step id is blank; any other row without a step id stays blank, so rows can be inserted and deleted.',
-    'Settings read: activity, figures, atomic-weight decimals, chlorine on the table (35.45 or 35.5), decimal mark (point or comma), judge figures, highest help level, and what measured answers depend on. Other names are passed over.',
+    'Settings read: activity, figures, atomic-weight decimals, chlorine on the table (35.45 or 35.5), decimal mark (point or comma), judge figures, highest help level, and what measured answers depend on. Other names are ignored.',
     'Where the setting layout says that a sheet is older than the letters of today, its orders of letters are not judged and the row says to build again; settings without that line are taken as of today. A given named key letters actions and options for its block alone.',
-    'Numbers that a team rounded and carried forward are on target. An entry that follows rightly from one that needs another look says follows and names the row.',
+    'Numbers that a team rounded and carried forward are on target. An entry that follows correctly from one that is not right says follows and names that row.',
   ],
   examples: [
     {
@@ -86,7 +86,7 @@ export const checkTeamHelp = {
         [['entry'], ['119.00'], [''], ['']],
       ],
       gives: [
-        ['Check', 'What to look at', 'Hint'],
+        ['Check', 'Feedback', 'Hint'],
         ['on target', 'Yes, this fits your numbers.', ''],
         ['blank', '', ''],
         ['', '', ''],
@@ -100,7 +100,7 @@ const unequal = (argument: string, expected: string, [wanted, found, what]: read
   failure({
     code: 'range-shape',
     argument,
-    expected: `${expected}, ${wanted},`,
-    received: `${found} ${what}`,
-    advice: 'Make both cover the same rows and columns of the block.',
+    expected: `${expected}, ${wanted}`,
+    received: `${found} ${found === 1 ? what.replace(/s$/, '') : what}`,
+    advice: 'Select the same rows or columns of the block for both.',
   });

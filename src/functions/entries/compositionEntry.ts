@@ -35,7 +35,7 @@ export const compositionHelp = {
   refuses: [
     {
       call: [[['KBr'], ['KI']]],
-      says: 'Expected one cell for formula, received 2 rows. COMPOSITION fills a table from single values, so call it once for each.',
+      says: 'Give one cell for the formula, not 2 rows. COMPOSITION fills a whole table, so call it once for each value.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -60,10 +60,10 @@ function unitOfValue({ number, unitTyped }: Measure, from: ConcentrationUnit): C
   return {
     code: 'unit-other-kind',
     argument: 'value',
-    expected: `a number in ${from.symbol}, the unit in from,`,
+    expected: `a number in ${from.symbol}`,
     received: quoted(number.typed),
-    advice: 'Type the number alone, or put its unit in from.',
-    brief: `${from.symbol} expected`,
+    advice: `Give a number in ${from.symbol}, or convert from its own unit.`,
+    brief: `not in ${from.symbol}`,
   };
 }
 
@@ -84,15 +84,15 @@ export const convertConcentrationHelp = {
   refuses: [
     {
       call: ['5 g/L', 'mol/L', 'mmol/L'],
-      says: 'Expected a number in mol/L, the unit in from, for value, received “5 g/L”. Type the number alone, or put its unit in from.',
+      says: '“5 g/L” can’t be used for the value. Give a number in mol/L, or convert from its own unit.',
     },
     {
       call: [5, 'g/L', 'mol/L'],
-      says: 'Expected a formula such as KBr for formula, received nothing. From g/L to mol/L the molar mass is needed: type it.',
+      says: 'Converting g/L to mol/L needs the molar mass. Give a formula such as KBr.',
     },
     {
       call: [5, '%', 'g/L'],
-      says: 'Expected one kind of percentage for from, received “%”, which could be % w/w or % w/v. Type % w/w for grams in 100 g, or % w/v for grams in 100 mL.',
+      says: '“%” could be % w/w or % w/v. Type % w/w for grams in 100 g, or % w/v for grams in 100 mL.',
     },
   ],
 } as const satisfies EntryHelp;

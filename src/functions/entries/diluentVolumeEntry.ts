@@ -17,7 +17,7 @@ export const diluentVolumeEntry = {
 
 export const diluentVolumeHelp = {
   group: 'Diluting',
-  summary: 'Volume of solvent that makes up a dilution, volumes taken as additive.',
+  summary: 'Volume of solvent to add for a dilution, volumes taken as additive.',
   returns: 'mL of solvent, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: ['Volumes are taken as additive. At the bench fill up to the mark instead.'],
@@ -25,7 +25,7 @@ export const diluentVolumeHelp = {
   refuses: [
     {
       call: [0.5, 2, 100],
-      says: 'Expected target_molarity to be less than the stock, 0.5 mol/L, received 2 mol/L. Use a stronger stock, or swap the two cells.',
+      says: 'A target of 2 mol/L is not below the stock, 0.5 mol/L. Use a stronger stock, or swap the two cells.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -17,7 +17,7 @@ export const dilutedVolumeEntry = {
 
 export const dilutedVolumeHelp = {
   group: 'Diluting',
-  summary: 'Final volume to which a portion of stock is filled up.',
+  summary: 'Final volume to dilute a portion of stock to.',
   returns: 'mL final volume, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: [],
@@ -25,7 +25,7 @@ export const dilutedVolumeHelp = {
   refuses: [
     {
       call: [0.5, 25, 2],
-      says: 'Expected target_molarity to be less than the stock, 0.5 mol/L, received 2 mol/L. Use a stronger stock, or swap the two cells.',
+      says: 'A target of 2 mol/L is not below the stock, 0.5 mol/L. Use a stronger stock, or swap the two cells.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -25,7 +25,7 @@ export const dilutionMolarityHelp = {
   refuses: [
     {
       call: [2, 100, 25],
-      says: 'Expected final_volume to be at least the stock taken, 100 mL, received 25 mL. Filling up only adds volume: swap the two cells, or look at their units.',
+      says: 'A final volume of 25 mL is less than the stock taken, 100 mL. Filling up only adds volume: swap the two cells, or check their units.',
     },
   ],
 } as const satisfies EntryHelp;

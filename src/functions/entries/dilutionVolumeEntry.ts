@@ -28,7 +28,7 @@ export const dilutionVolumeHelp = {
   refuses: [
     {
       call: [0.5, 2, 100],
-      says: 'Expected target_molarity to be less than the stock, 0.5 mol/L, received 2 mol/L. Use a stronger stock, or swap the two cells.',
+      says: 'A target of 2 mol/L is not below the stock, 0.5 mol/L. Use a stronger stock, or swap the two cells.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -26,7 +26,7 @@ export const elementPercentHelp = {
   refuses: [
     {
       call: ['KBr', 'Cl'],
-      says: 'Expected one of K, Br for element, received “Cl”. Choose an element that the formula has.',
+      says: '“Cl” is not in the formula. Choose one of K, Br.',
     },
   ],
 } as const satisfies EntryHelp;

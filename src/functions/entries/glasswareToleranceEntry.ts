@@ -70,7 +70,7 @@ export const glasswareToleranceHelp = {
   notes: [
     'Confirmed in a published table: ISO volumetric flasks, volumetric pipettes and burettes, and the ASTM figures not named below.',
     'From memory: ISO graduated pipettes and graduated cylinders; ASTM burettes, volumetric flasks of 5, 10, 200 and 500 mL, volumetric pipettes of 15 and 20 mL, graduated pipettes but for class A of 2, 5 and 10 mL, graduated cylinders of 1000 and 2000 mL.',
-    'Beakers: 5 % of the size, common practice, no source; class and standard do not matter. A size that the table lacks is refused with its neighbours.',
+    'Beakers: 5 % of the size, common practice, no source; class and standard do not matter. A size that is not in the table is refused, and its neighbours are offered.',
     'Other names are known too: measuring cylinder, bulb pipette, transfer pipette, measuring flask, buret, pipet.',
   ],
   examples: [
@@ -82,7 +82,7 @@ export const glasswareToleranceHelp = {
   refuses: [
     {
       call: ['volumetric flask', 300],
-      says: 'Expected a size of volumetric flask in ISO 1042 for volume, received 300 mL. Take 250 mL (± 0.15 mL) or 500 mL (± 0.25 mL).',
+      says: '300 mL is not a size of volumetric flask in ISO 1042. Take 250 mL (± 0.15 mL) or 500 mL (± 0.25 mL).',
     },
   ],
 } as const satisfies EntryHelp;

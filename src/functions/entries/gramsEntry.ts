@@ -28,7 +28,7 @@ export const gramsHelp = {
   refuses: [
     {
       call: ['KBr', -0.2],
-      says: 'Expected 0 mol or more for moles, received -0.2 mol. Look at the sign, and at the cell it comes from.',
+      says: '-0.2 mol can’t be used for the amount: it must be 0 mol or more. Check its sign, and the cell it comes from.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -28,7 +28,7 @@ export const hintStepHelp = {
   summary: 'A hint for a step, at one of three levels, without the answer.',
   returns: 'text',
   source: 'definition of amount concentration, IUPAC Gold Book',
-  notes: ['The set-up of level 3 has the numbers in place and the answer not worked out.'],
+  notes: ['Level 3 has the numbers in place, but never the answer.'],
   examples: [
     {
       call: [
@@ -66,7 +66,7 @@ export const hintStepHelp = {
         ],
         4,
       ],
-      says: 'Expected 1, 2 or 3 for level, received 4. Level 1 is the idea, 2 the relation, 3 the set-up with your numbers.',
+      says: '4 is not a level of help. Type 1 for the idea, 2 for the relation or 3 for the set-up with your numbers.',
     },
   ],
 } as const satisfies EntryHelp;

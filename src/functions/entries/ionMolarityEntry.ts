@@ -22,7 +22,7 @@ export const ionMolarityHelp = {
   source: 'list of strong electrolytes and of the usual ions, as for IONS',
   notes: [
     'The ion is looked for among those that the compound has, so Ca2+, Ca^2+, Ca²⁺ and Ca+2 are one, and H3O+ is H+.',
-    'Calcium and barium hydroxide are taken as far as they dissolve; more than that is refused.',
+    'Calcium and barium hydroxide are taken only as far as they dissolve; a higher molarity is refused.',
   ],
   examples: [
     { call: ['MgCl2', 0.15, 'Cl-'], gives: 0.3 },
@@ -33,7 +33,7 @@ export const ionMolarityHelp = {
   refuses: [
     {
       call: ['MgCl2', 0.15, 'Mg+'],
-      says: 'Expected one of Mg²⁺, Cl⁻ for ion, received “Mg+”. Type one of the ions that the substance gives, with its charge.',
+      says: '“Mg+” is not an ion of this substance. Type one of Mg²⁺, Cl⁻, with its charge.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -22,11 +22,11 @@ export const ionsEntry = {
 export const ionsHelp = {
   group: 'Substances and amounts',
   summary: 'Ions that one formula unit gives in water.',
-  returns: 'a table with a heading row; the column of notes stands there where there is something to note',
+  returns: 'a table with a heading row, and a column of notes if there is something to note',
   source: 'list of strong electrolytes and of the usual ions; solubilities at 20 °C, CRC Handbook and from memory',
   notes: [
     'Strong electrolytes and salts of the usual ions, taken as completely dissociated. Water of hydration is never an ion; a molecular solute gives itself, once.',
-    'A weak or sparingly soluble electrolyte (below 1 g in 100 g of water) is refused, but for calcium and barium hydroxide, which are taken as far as they dissolve.',
+    'A weak or sparingly soluble electrolyte (below 1 g in 100 g of water) is refused, except calcium and barium hydroxide, which are taken as far as they dissolve.',
   ],
   examples: [
     {
@@ -49,7 +49,7 @@ export const ionsHelp = {
   refuses: [
     {
       call: ['AgCl'],
-      says: 'Expected a strong electrolyte or a molecular solute for formula, received “AgCl”, which dissolves below 1 g in 100 g of water. Choose a salt that dissolves.',
+      says: '“AgCl” hardly dissolves: less than 1 g in 100 g of water. Choose a salt that dissolves.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -22,12 +22,12 @@ export const molalityHelp = {
   summary: 'Molality of a solution from the masses of solute and solvent.',
   returns: 'mol/kg of solvent, not rounded',
   source: 'definition of molality, IUPAC Gold Book',
-  notes: ['For a hydrate the mass of solvent is that of the water added; its own water is not moved over.'],
+  notes: ['For a hydrate, give the mass of water added; the water in the crystals is not counted as solvent.'],
   examples: [{ call: ['KBr', 11.90023, '250 g'], gives: 0.4 }],
   refuses: [
     {
       call: ['KBr', 11.9, 0],
-      says: 'Expected more than 0 g for solvent_grams, received 0 g. Look at the sign, and at the cell it comes from.',
+      says: '0 g can’t be used for the mass of solvent: it must be above 0 g. Check its sign, and the cell it comes from.',
     },
   ],
 } as const satisfies EntryHelp;

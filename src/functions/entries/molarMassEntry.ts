@@ -28,27 +28,27 @@ export const molarMassHelp = {
   refuses: [
     {
       call: ['Ca2+'],
-      says: 'Expected one reading of formula, received “Ca2+”, which could be Ca^2+ or Ca2^+. Write the charge after ^, as in Ca^2+.',
+      says: '“Ca2+” could be Ca^2+ or Ca2^+. Write the charge after ^, as in Ca^2+.',
     },
     {
       call: ['Tc2O7'],
-      says: 'Expected elements with a standard atomic weight, received Tc (technetium), which has no stable isotope and so no usual mixture in nature. Name the isotope you mean; the longest-lived is [97Tc].',
+      says: '“Tc” (technetium) has no standard atomic weight, as none of its isotopes is stable. Name the isotope you mean; the longest-lived is [97Tc].',
     },
     {
       call: ['2NaBr'],
-      says: 'Expected a formula without a number before it, received “2NaBr”. A number in front counts formula units in an equation, not atoms in one unit: leave it out.',
+      says: '“2NaBr” begins with a number. Leave it out: in an equation it counts formula units, but here one unit is meant.',
     },
     {
       call: ['nacl'],
-      says: 'Expected a formula with capital letters where symbols begin, received “nacl”. Did you mean NaCl?',
+      says: '“nacl” needs a capital letter where each symbol begins. Did you mean NaCl?',
     },
     {
       call: ['H20'],
-      says: 'Expected a formula with the letter O, received “H20”, with the digit 0 there. Did you mean H2O? If not, type the number as a subscript such as ₂₀.',
+      says: '“H20” has the digit 0 where a formula has the letter O. Did you mean H2O? If not, type the number as a subscript such as ₂₀.',
     },
     {
       call: ['Ca(OH2'],
-      says: 'Expected “)” to close the bracket at character 3 of “Ca(OH2”, received the end of the text. Add the bracket, as in Ca(OH)2.',
+      says: 'The bracket at character 3 of “Ca(OH2” is never closed. Add “)”, as in Ca(OH)2.',
     },
   ],
 } as const satisfies EntryHelp;

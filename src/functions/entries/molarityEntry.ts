@@ -34,7 +34,7 @@ export const molarityHelp = {
   refuses: [
     {
       call: ['KBr', 7.14, 0],
-      says: 'Expected more than 0 mL for volume, received 0 mL. Look at the sign, and at the cell it comes from.',
+      says: '0 mL can’t be used for the volume: it must be above 0 mL. Check its sign, and the cell it comes from.',
     },
   ],
 } as const satisfies EntryHelp;

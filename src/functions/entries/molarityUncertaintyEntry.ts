@@ -55,7 +55,7 @@ export const molarityUncertaintyHelp = {
   refuses: [
     {
       call: ['KBr', 7.14, 200, -0.01, 0.15],
-      says: 'Expected 0 g or more for balance_tolerance, received -0.01 g. Look at the sign, and at the cell it comes from.',
+      says: '-0.01 g can’t be used for the balance tolerance: it must be 0 g or more. Check its sign, and the cell it comes from.',
     },
   ],
 } as const satisfies EntryHelp;

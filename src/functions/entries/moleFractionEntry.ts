@@ -35,7 +35,7 @@ export const moleFractionHelp = {
   refuses: [
     {
       call: ['KBr', 0, 'H2O', 0],
-      says: 'Expected more than 0 g for grams_1, received 0 g. Look at the sign, and at the cell it comes from.',
+      says: '0 g can’t be used for the first mass: it must be above 0 g. Check its sign, and the cell it comes from.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -25,7 +25,7 @@ export const molesHelp = {
   refuses: [
     {
       call: ['KBr', '250 mL'],
-      says: 'Expected a mass such as 2.5 g for grams, received a volume, “250 mL”. Type a mass in grams, or with its unit.',
+      says: '“250 mL”, a volume, can’t be used for the mass. Give a mass such as 2.5 g.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -20,7 +20,7 @@ export const particleCountHelp = {
   refuses: [
     {
       call: ['five'],
-      says: 'Expected an amount such as 0.25 mol for moles, received “five”. Type an amount in moles, or with its unit.',
+      says: '“five” can’t be used for the amount. Give an amount such as 0.25 mol.',
     },
   ],
 } as const satisfies EntryHelp;

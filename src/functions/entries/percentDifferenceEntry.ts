@@ -12,7 +12,7 @@ export const percentDifferenceEntry = {
       name: 'second',
       kind: 'measure',
       unit: '',
-      about: 'the other value; without a unit it counts in that of the first',
+      about: 'the other value; without a unit, in that of the first',
     },
   ],
   call: cellByCell,
@@ -24,11 +24,11 @@ export const percentDifferenceEntry = {
 
 export const percentDifferenceHelp = {
   group: 'Measuring and comparing',
-  summary: 'How far two values of equal standing lie apart, in percent of their mean.',
+  summary: 'Difference of two values, as a percentage of their mean.',
   returns: '%, not rounded',
   source: 'common practice in teaching laboratories, no source',
   notes: [
-    'Both may carry units of one kind, which are converted; a bare value counts in the unit of the other.',
+    'Both may carry units of one kind, which are converted; a value without a unit is read in that of the other.',
     'Where one of the two is accepted as right, use PERCENTERROR.',
   ],
   examples: [
@@ -38,7 +38,7 @@ export const percentDifferenceHelp = {
   refuses: [
     {
       call: [1, -1],
-      says: 'Expected two values whose mean is not 0 for second, received 1 and -1. A share of nothing does not exist: compare the plain difference instead.',
+      says: 'The mean of 1 and -1 is 0, so there is no percent difference. Compare the plain difference instead.',
     },
   ],
 } as const satisfies EntryHelp;

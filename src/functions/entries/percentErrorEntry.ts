@@ -12,7 +12,7 @@ export const percentErrorEntry = {
       name: 'accepted',
       kind: 'measure',
       unit: '',
-      about: 'the accepted value; without a unit it counts in that of the measured one',
+      about: 'the accepted value; without a unit, in that of the measured one',
     },
     {
       name: 'signed',
@@ -32,10 +32,12 @@ export const percentErrorEntry = {
 
 export const percentErrorHelp = {
   group: 'Measuring and comparing',
-  summary: 'How far a measured value lies from an accepted one, in percent of the accepted one.',
+  summary: 'Difference of a measured value from the accepted one, as a percentage of the accepted one.',
   returns: '%, not rounded, absolute unless signed is TRUE',
   source: 'common practice in teaching laboratories, no source',
-  notes: ['Both may carry units of one kind, which are converted; a bare value counts in the unit of the other.'],
+  notes: [
+    'Both may carry units of one kind, which are converted; a value without a unit is read in that of the other.',
+  ],
   examples: [
     { call: [0.291, 0.3], gives: 3 },
     { call: ['0.291', '0.300', true], gives: -3 },
@@ -44,15 +46,15 @@ export const percentErrorHelp = {
   refuses: [
     {
       call: [0.3, 0],
-      says: 'Expected a value other than 0 for accepted, received 0. A share of nothing does not exist: compare the plain difference instead.',
+      says: 'With an accepted value of 0 there is no percent error. Compare the plain difference instead.',
     },
     {
       call: ['5.1 g', '5.0 mL'],
-      says: 'Expected a mass, as measured is, for accepted, received a volume, “5.0 mL”. Give both in units of one kind.',
+      says: '“5.0 mL”, a volume, can’t be used for the accepted value. Give a mass, like the measured value.',
     },
     {
       call: ['1,234', 1.25],
-      says: 'Expected one reading of measured, received “1,234”, which could be 1234 or 1.234. Type it one of those two ways.',
+      says: '“1,234” for the measured value could be 1234 or 1.234. Type the one you mean.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -30,11 +30,11 @@ export const reagentMolarityHelp = {
   refuses: [
     {
       call: ['HCl', '37.2 %', 1190],
-      says: 'Expected the density of a solution, 0.5 to 5 g/mL, for density, received 1190 g/mL. Is it in kg/m³? Then type it with its unit, as in "1190 kg/m³".',
+      says: '1190 g/mL is not a likely density: solutions have 0.5 to 5 g/mL. Is it in kg/m³? Then type it with its unit, as in "1190 kg/m³".',
     },
     {
       call: ['HCl', 0.37, 1.18],
-      says: 'Expected one reading of mass_percent, received 0.37, which could be 0.37 % or 37 %. Type it as text with its sign, such as "98 %".',
+      says: '0.37 for the mass percent could be 0.37 % or 37 %. Type it as text with its sign, such as "98 %".',
     },
   ],
 } as const satisfies EntryHelp;

@@ -24,11 +24,11 @@ export const roundSigEntry = {
 
 export const roundSigHelp = {
   group: 'Measuring and comparing',
-  summary: 'A number rounded to so many significant figures, as text that keeps its zeros.',
+  summary: 'A number rounded to a given number of significant figures, as text that keeps its zeros.',
   returns: 'text with exactly that many significant figures; plain digits where they are clear, otherwise 1.2 × 10^3',
   source: 'rounding half to even: ASTM E29 and ISO 80000-1 Annex B',
   notes: [
-    'Schools differ on ties: half to even is used unless "up" is asked. Ties are judged on the decimal that was typed.',
+    'Schools differ on ties: half to even is used unless you ask for "up". Ties are judged on the decimal that was typed.',
   ],
   examples: [
     { call: ['2.675', 3], gives: '2.68' },
@@ -39,7 +39,7 @@ export const roundSigHelp = {
   refuses: [
     {
       call: ['2.675', 3, 'down'],
-      says: 'Expected one of even, up for ties, received “down”. Type one of those for ties.',
+      says: '“down” can’t be used for the rounding of ties: type even or up.',
     },
   ],
 } as const satisfies EntryHelp;

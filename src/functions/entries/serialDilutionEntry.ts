@@ -9,7 +9,7 @@ export const serialDilutionEntry = {
   arguments: [
     { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
     { name: 'factor', kind: 'factor', unit: '', about: 'how many times each stage is diluted, more than 1' },
-    { name: 'stages', kind: 'whole number', unit: '', about: 'how many dilutions follow each other' },
+    { name: 'stages', kind: 'whole number', unit: '', about: 'number of dilutions, one after the other' },
     {
       name: 'final_volume',
       kind: 'volume',
@@ -34,7 +34,7 @@ export const serialDilutionEntry = {
 export const serialDilutionHelp = {
   group: 'Diluting',
   summary: 'Concentrations of a serial dilution, with the volumes of each stage.',
-  returns: 'a table with a heading row, one row for each stage; the volumes stand there where final_volume is given',
+  returns: 'a table with a heading row, one row for each stage; the volumes are there if final_volume is given',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: ['Takes single cells. Volumes are taken as additive.'],
   examples: [
@@ -59,11 +59,11 @@ export const serialDilutionHelp = {
   refuses: [
     {
       call: [0.5, '1:10', 3],
-      says: 'Expected one reading of factor, received “1:10”, which could be 10 or 11. Type 10 if the whole has 10 parts, 11 if that many are added.',
+      says: '“1:10” could be a factor of 10 or 11. Type 10 for 10 parts in all, or 11 if that many are added.',
     },
     {
       call: [0.5, 0.1, 3],
-      says: 'Expected factor to be more than 1, received 0.1. Type how many times the volume grows at each stage, such as 10.',
+      says: '0.1 can’t be a dilution factor: it must be above 1. Type how many times the volume grows at each stage, such as 10.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -20,12 +20,12 @@ export const sigFigsEntry = {
 
 export const sigFigsHelp = {
   group: 'Measuring and comparing',
-  summary: 'How many significant figures a number is typed with.',
+  summary: 'Number of significant figures in a number as typed.',
   returns: 'the count',
   source: 'rules for significant figures, OpenStax Chemistry 2e, section 1.5',
   notes: [
     'A cell that holds a number has lost its trailing zeros, so format the cell as plain text or type the number in quotes.',
-    'A unit behind the number does not count.',
+    'A unit after the number does not count.',
     'Trailing zeros of a whole number without a decimal point are not counted.',
   ],
   examples: [
@@ -38,7 +38,7 @@ export const sigFigsHelp = {
   refuses: [
     {
       call: ['1,200'],
-      says: 'Expected one reading of number_as_text, received “1,200”, which could be 1200 or 1.200. Type it one of those two ways.',
+      says: '“1,200” for the number could be 1200 or 1.200. Type the one you mean.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -42,11 +42,11 @@ export const soluteMassHelp = {
   refuses: [
     {
       call: ['KBr', 0.3, 200, 0.98],
-      says: 'Expected one reading of purity_percent, received 0.98, which could be 0.98 % or 98 %. Type it as text with its sign, such as "98 %".',
+      says: '0.98 for the purity could be 0.98 % or 98 %. Type it as text with its sign, such as "98 %".',
     },
     {
       call: ['KBr', 0.3, '2.5 kg'],
-      says: 'Expected a volume such as 200 mL for volume, received a mass, “2.5 kg”. Type the volume of solution you want.',
+      says: '“2.5 kg”, a mass, can’t be used for the volume. Give a volume such as 200 mL.',
     },
   ],
 } as const satisfies EntryHelp;

@@ -26,7 +26,7 @@ export const solutionVolumeEntry = {
 
 export const solutionVolumeHelp = {
   group: 'Making a solution',
-  summary: 'Volume of solution that a weighed solid makes.',
+  summary: 'Volume of solution that a weighed solid is enough for.',
   returns: 'mL, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],
@@ -34,7 +34,7 @@ export const solutionVolumeHelp = {
   refuses: [
     {
       call: ['KBr', 7.14, 0],
-      says: 'Expected more than 0 mol/L for molarity, received 0 mol/L. Look at the sign, and at the cell it comes from.',
+      says: '0 mol/L can’t be used for the molarity: it must be above 0 mol/L. Check its sign, and the cell it comes from.',
     },
   ],
 } as const satisfies EntryHelp;

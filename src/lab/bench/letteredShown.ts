@@ -1,6 +1,5 @@
 import { letteredOptions } from '../bench/letteredOptions.ts';
 import type { ChosenStep, OrderedStep, Shown } from '../lesson/activity.ts';
-import { choiceTexts } from '../texts/choosing.ts';
 import { orderTexts } from '../texts/ordering.ts';
 import { orderedActions } from './orderedActions.ts';
 import { procedureByName } from './procedures.ts';
@@ -19,7 +18,6 @@ export function letteredShown(step: LetteredStep, key = ''): readonly Shown[] {
     return joined([
       ...questionByName(step.question).stem,
       ...letteredOptions(step.question, whose).flatMap<Shown>(({ letter, item }) => [`\n${letter}) `, ...item.text]),
-      `\n${choiceTexts.asked}`,
     ]);
   }
   const actions = orderedActions(step.procedure, whose);

@@ -25,7 +25,7 @@ export function hintForQuantity(
       argument: 'level',
       expected: '1, 2 or 3',
       received: quoted(level),
-      advice: 'Level 1 is the idea, 2 the relation, 3 the set-up with your numbers.',
+      advice: 'Type 1 for the idea, 2 for the relation or 3 for the set-up with your numbers.',
     });
   }
   const entry = quantities[quantity];

@@ -1,4 +1,5 @@
 import { readFormula } from '../../chemistry/readFormula.ts';
+import { patternOnUse } from '../../measurement/patternOnUse.ts';
 import { longestUnit, type NamedUnit, unitNamed } from '../../measurement/unit.ts';
 import type { EntryKind, Unreadable } from './readEntry.ts';
 
@@ -27,12 +28,14 @@ const isFormula = (word: string): boolean =>
   /[A-Z]/.test(word) &&
   [bare(word), bare(word).replace(/^[([]|[)\]]$/, ''), unbracketed(word)].some((plain) => readFormula(plain).ok);
 
+const numberApart = patternOnUse(String.raw`(?<![\p{L}\d]\^?\(?[-−–]?)\d`, 'u');
+
 /** Whether a number stands in a text; digits of a formula, and those joined to a letter as in `s-1`, are none. */
 function holdsNumber(text: string): boolean {
   const words = joinedHydrates(text)
     .split(/\s+/)
     .filter((word) => !(/[\d½¼¾]/.test(word) && isFormula(word)));
-  return /(?<![\p{L}\d]\^?\(?[-−–]?)\d/u.test(words.join(' ').normalize('NFKC'));
+  return numberApart().test(words.join(' ').normalize('NFKC'));
 }
 
 /** A sign of arithmetic between two numbers; a hyphen only where it comes first. */

@@ -89,7 +89,7 @@ export function fillQuantity(
         argument: called(argument),
         expected: 'a value',
         received: 'a blank',
-        advice: `${quantity.name} takes ${namesTaken(quantity)}.`,
+        advice: `For ${quantity.name}, give ${namesTaken(quantity)}.`,
         brief: called(argument),
       });
     }

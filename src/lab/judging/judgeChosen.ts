@@ -1,4 +1,5 @@
 import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
+import { patternOnUse } from '../../measurement/patternOnUse.ts';
 import { blockKey } from '../bench/blockKey.ts';
 import type { LettersOf } from '../bench/lettered.ts';
 import { letteredOptions } from '../bench/letteredOptions.ts';
@@ -9,12 +10,16 @@ import { choiceTexts } from '../texts/choosing.ts';
 import type { Surroundings } from './judgedRow.ts';
 import type { RowCheck } from './rowCheck.ts';
 
+/** One letter, with nothing behind it, or a reason that a mark or “because” begins. */
+const letterFirst = patternOnUse(
+  String.raw`^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)`,
+  'su',
+);
+
 /** The letter of an entry such as “b”, “(B)” or “b, because …”; undefined where it is not one letter. */
 function chosenLetter(entry: CellValue): string | undefined {
   if (typeof entry !== 'string') return undefined;
-  const read = /^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)/su.exec(
-    entry.normalize('NFKC').toLowerCase(),
-  );
+  const read = letterFirst().exec(entry.normalize('NFKC').toLowerCase());
   return read?.[1];
 }
 

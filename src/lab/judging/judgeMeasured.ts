@@ -10,7 +10,7 @@ import { toolsOfReading } from './toolsOfReading.ts';
 import { unitKind } from './unitKind.ts';
 
 /** What is read: a balance shows a solid, a dried residue, or a portion of a solution. */
-const readingOf = ({ instrument, hints, tools = [] }: MeasuredStep): ReadingOf =>
+export const readingOf = ({ instrument, hints, tools = [] }: MeasuredStep): ReadingOf =>
   hints ?? (instrument === 'balance' && tools.some(({ tool }) => tool === 'pipette') ? 'residue' : instrument);
 
 /** Judges what a team read from a tool, by what the tools and the allowance for technique permit. */

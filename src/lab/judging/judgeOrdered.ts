@@ -1,4 +1,5 @@
 import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
+import { patternOnUse } from '../../measurement/patternOnUse.ts';
 import { blockKey } from '../bench/blockKey.ts';
 import type { Lettered, LettersOf } from '../bench/lettered.ts';
 import { orderedActions } from '../bench/orderedActions.ts';
@@ -11,14 +12,16 @@ import { orderTexts } from '../texts/ordering.ts';
 import type { Surroundings } from './judgedRow.ts';
 import type { RowCheck } from './rowCheck.ts';
 
+const anyNumber = patternOnUse(String.raw`\p{N}`, 'u');
+const allLetters = patternOnUse(String.raw`\p{L}`, 'gu');
 const linkingWords = /\b(?:and|then|next)\b/g;
 
 /** Letters of an entry such as “c a b”, “C, a → b” or “cab”, in order; undefined where something else stands among them. */
 function lettersIn(entry: string): readonly string[] | undefined {
   const plain = entry.normalize('NFKC').toLowerCase();
   const linked = plain.replace(linkingWords, ' ');
-  if (/[\p{N}]/u.test(linked)) return undefined;
-  const letters = linked.match(/\p{L}/gu);
+  if (anyNumber().test(linked)) return undefined;
+  const letters = linked.match(allLetters());
   return letters ?? undefined;
 }
 

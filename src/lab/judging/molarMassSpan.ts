@@ -1,4 +1,4 @@
-import { elementOf, elements, relativeMass } from '../../chemistry/elements.ts';
+import { elementBySymbol, elementOf, relativeMass } from '../../chemistry/elements.ts';
 import type { Formula } from '../../chemistry/formula.ts';
 import type { WrongMolarMass } from '../quantities/quantityEntry.ts';
 import { roundedWeight } from './roundedWeight.ts';
@@ -15,7 +15,7 @@ function sumOf({ atoms, byAtomicNumber, decimals }: SumOf): Span {
   let middle = 0;
   let high = 0;
   for (const { element, count } of atoms) {
-    const weight = byAtomicNumber ? elements().get(elementOf(element))?.atomicNumber : relativeMass(element);
+    const weight = byAtomicNumber ? elementBySymbol(elementOf(element))?.atomicNumber : relativeMass(element);
     if (weight === undefined) throw new Error(`${element} has no atomic weight, which is found before this`);
     const rounded = byAtomicNumber ? { low: weight, high: weight } : roundedWeight(weight, decimals);
     low += count * rounded.low;

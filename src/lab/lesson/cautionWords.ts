@@ -8,6 +8,9 @@ import { keptFromStudents } from './keptFromStudents.ts';
 /** Words that a team reads in its row; with what is said before them they stay below sixty. */
 export const mostCautionWords = 52;
 
+/** Letters of the same, so that the row is no higher than others: what is left out stands in the cautions of the class. */
+export const mostCautionLetters = 244;
+
 export interface TeamHandling extends Omit<Handling, 'formula'> {
   /** Staff pour from the bottle of a concentrated reagent where this is false. */
   readonly studentsDilute: boolean;
@@ -32,24 +35,26 @@ export function cautionWords({ studentsDilute, ...handling }: TeamHandling): str
   // The first effect of every form stands; what to do comes before second effects.
   let shown = lines.map(({ effects }) => effects.slice(0, 1));
   const doing: string[] = [];
+  let parting = '\n';
   const told = () =>
     [
       ...maker,
-      ...lines.map((line, place) => sentences(line, shown[place] ?? [])),
+      lines.map((line, place) => sentences(line, shown[place] ?? [])).join(parting),
       ...(isUnlisted ? [tickTexts.readSheetFirst] : []),
-      [wearFor(forms), ...careFor(forms), ...doing].join(' '),
-      wasteFor(forms),
-      tickTexts.deferring,
+      // In one paragraph: each line of its own would leave part of a line empty.
+      [wearFor(forms), ...careFor(forms), ...doing, wasteFor(forms), tickTexts.deferring].join(' '),
     ].join('\n');
-  if (wordsIn(told()) > mostCautionWords) {
+  const isLong = () => wordsIn(told()) > mostCautionWords || told().length > mostCautionLetters;
+  if (isLong()) {
     lines = linesWith(0);
     // Of the weaker forms the signal word has to do.
     shown = lines.map(({ effects }, place) => (place === 0 ? effects.slice(0, 1) : []));
   }
+  if (isLong()) parting = ' ';
   /** Keeps a piece where there is room for it. */
   const keep = (list: string[], piece: string) => {
     list.push(piece);
-    if (wordsIn(told()) > mostCautionWords) list.pop();
+    if (isLong()) list.pop();
   };
   for (const what of doingFor(forms)) keep(doing, what);
   for (const [place, { effects }] of lines.entries()) {

@@ -31,9 +31,9 @@ export function readGivenCells(quantity: QuantityEntry, table: readonly (readonl
       return failure({
         code: 'given-shape',
         argument: 'given',
-        expected: 'two columns, name and value,',
+        expected: 'two columns, name and value',
         received: row.length === 1 ? 'one column' : `${row.length} columns`,
-        advice: `Put the names in the first column: ${namesTaken(quantity)}.`,
+        advice: `Put the names in the first: ${namesTaken(quantity)}.`,
       });
     }
     const [nameCell, value] = row;
@@ -45,7 +45,7 @@ export function readGivenCells(quantity: QuantityEntry, table: readonly (readonl
         argument: 'given',
         expected: `names that ${quantity.name} takes`,
         received: quoted(nameCell),
-        advice: `It takes ${namesTaken(quantity)}.`,
+        advice: `For ${quantity.name}, give ${namesTaken(quantity)}.`,
         brief: quoted(nameCell),
       });
     }
@@ -53,8 +53,8 @@ export function readGivenCells(quantity: QuantityEntry, table: readonly (readonl
       return failure({
         code: 'given-twice',
         argument: 'given',
-        expected: `each name once`,
-        received: `${quoted(nameCell)} twice`,
+        expected: 'each name once',
+        received: quoted(nameCell),
         advice: `Keep one row for each of ${namesTaken(quantity)}.`,
         brief: name,
       });

@@ -16,7 +16,7 @@ import { sampleTexts } from '../texts/sample.ts';
 import { tickTexts } from '../texts/ticks.ts';
 import { stockAndDilution } from './activities/stockAndDilution.ts';
 import { activityById } from './activities.ts';
-import type { Activity, CalculatedStep, MeasuredStep, Step } from './activity.ts';
+import type { Activity, CalculatedStep, MeasuredStep, OrderedStep, Step } from './activity.ts';
 import { defaultSettings, defaultShelf } from './defaultSettings.ts';
 import type { Setup, TeamPlan } from './setup.ts';
 import { startingGivens } from './startingGivens.ts';
@@ -155,8 +155,9 @@ function teamEntries(
     const decimals = Math.max(0, Math.round(-Math.log10(defaultShelf.balanceReadabilityG)));
     return (spanOver(ready, ready.quantity.relation).middle * weighedShare).toFixed(decimals);
   };
-  const orderTyped = (procedure: string, isWrong: boolean): string => {
-    const order = [...lettersInOrder(procedure)];
+  const whose = ({ id }: Step) => ({ step: id, key: team.key });
+  const orderTyped = (step: OrderedStep, isWrong: boolean): string => {
+    const order = [...lettersInOrder(step.procedure, whose(step))];
     // The last two change places: the flask is turned over before it is closed.
     const [last = '', before = ''] = [order.pop(), order.pop()];
     return [...order, ...(isWrong ? [last, before] : [before, last])].join(' ');
@@ -173,11 +174,11 @@ function teamEntries(
         return reading;
       }
       case 'ordered':
-        return orderTyped(step.procedure, as === 'wrong order');
+        return orderTyped(step, as === 'wrong order');
       case 'chosen': {
         const { right, others } = questionByName(step.question);
         const chosen = as === 'wrong choice' ? others[0] : right;
-        return letterOfOption(step.question, chosen);
+        return letterOfOption(step.question, chosen, whose(step));
       }
       case 'ticked':
         return tickTexts.answer(team.givens[step.substance.formula] ?? '');

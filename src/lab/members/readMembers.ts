@@ -19,6 +19,10 @@ interface Draft {
   roles: string[];
 }
 
+/** Whether a cell still says what it is for, in today's words or in those of earlier sheets. */
+export const isInvitation = (words: string): boolean =>
+  [membersTexts.heading, membersTexts.earlierHeading].some((one) => one.toLowerCase() === words.toLowerCase());
+
 /**
  * Reads the cell of a team leniently: names between commas, semicolons or lines, each with or without what the person
  * does behind a colon, a dash or in brackets. Whatever is no name, role or absence stays as the person’s own words.
@@ -28,7 +32,7 @@ export function readMembers(cell: string): TeamMembers {
   let day = '';
   for (const part of cell.split(/[\r\n,;]+/)) {
     const piece = part.trim();
-    if (piece === '' || piece.toLowerCase() === membersTexts.heading.toLowerCase()) continue;
+    if (piece === '' || isInvitation(piece)) continue;
     const dated = dayLine.exec(piece)?.[1];
     const last = members[members.length - 1];
     if (dated !== undefined) day = dated;

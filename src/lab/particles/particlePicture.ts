@@ -4,6 +4,7 @@ import { moles } from '../../measurement/quantity.ts';
 import { type Particle, placed } from './placed.ts';
 import type { Solutions } from './solutions.ts';
 import { type UnitsDrawn, unitsDrawn } from './unitsDrawn.ts';
+import { writtenFormula } from './writtenFormula.ts';
 
 /** Each kind of ion has an outline of its own; a molecule that stays whole has another. */
 export type Shape = 'round' | 'square' | 'sixfold' | 'pointed' | 'whole';
@@ -76,7 +77,7 @@ export function particlePicture(solutions: Solutions): Result<ParticlePicture> {
   const kinds = solutions.kinds.map(({ ion, charge, count, note }, place): Kind => {
     const shape = charge === 0 ? 'whole' : (shapes[place % shapes.length] ?? 'round');
     // Ions come as they are written; a molecule comes as it was typed.
-    const symbol = charge === 0 ? ion.replace(/\d/g, (digit) => '₀₁₂₃₄₅₆₇₈₉'.charAt(Number(digit))) : ion;
+    const symbol = charge === 0 ? writtenFormula(ion) : ion;
     return { symbol, charge, perUnit: count, shape, note: note ?? '' };
   });
   const perUnit = kinds.reduce((sum, kind) => sum + kind.perUnit, 0);
@@ -90,7 +91,7 @@ export function particlePicture(solutions: Solutions): Result<ParticlePicture> {
       code: 'particles-too-far-apart',
       argument: 'the picture',
       expected: 'two molarities that fit into one picture',
-      received: `one ${ratio.toPrecision(3)} times the other`,
+      received: `one of these is ${Number(ratio.toPrecision(3))} times the other`,
       advice: 'Choose a team with a smaller dilution, or picture the dilution in steps.',
     });
   }

@@ -15,7 +15,10 @@ export interface Label {
   readonly formula: string;
   readonly strength: string;
   readonly signalWord: string;
-  /** Nobody knows whether it needs a signal word; false where it simply needs none. */
+  /**
+   * Nobody here knows the substance, so nobody knows whether it needs a signal word. Of a listed substance too weak to be
+   * sure of, the statements say so: a line about a missing word would tell less.
+   */
   readonly isSignalUnknown: boolean;
   readonly pictograms: readonly Pictogram[];
   /** The prescribed statements with their codes, and what is not known. */
@@ -28,6 +31,8 @@ export interface Label {
   readonly whose: string;
   /** How many of this one. */
   readonly copies: number;
+  /** mL that the vessel holds; left out where nobody knows, as of a jar. */
+  readonly vesselMl?: number;
 }
 
 interface Named {
@@ -36,6 +41,7 @@ interface Named {
   readonly cautions: Cautions;
   readonly whose: string;
   readonly copies: number;
+  readonly vesselMl?: number;
 }
 
 /**
@@ -63,13 +69,14 @@ export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): rea
     });
   }
   for (const solution of day.staffMade) {
-    const { formula, molarity, fillings } = solution;
+    const { formula, molarity, fillings, flaskMl } = solution;
     named.push({
       formula,
       strength: molar(solution),
       cautions: cautionsAt(formula, { molarity }),
       whose: words.forDay,
       copies: fillings,
+      vesselMl: flaskMl,
     });
   }
   for (const { team, formula, poured, made, diluted } of day.uses) {
@@ -91,14 +98,15 @@ export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): rea
         cautions: cautionsAt(portion.formula, { molarity: portion.molarity }),
         whose: `${team.className} · ${team.team}`,
         copies: 1,
+        vesselMl: portion.volume,
       });
     }
   }
   return named.map(labelOf);
 }
 
-function labelOf({ formula, strength, cautions, whose, copies }: Named): Label {
-  const { statements, signalWord, pictograms, verdict } = cautions;
+function labelOf({ formula, strength, cautions, whose, copies, vesselMl }: Named): Label {
+  const { statements, signalWord, pictograms, verdict, listing } = cautions;
   const told = statements.slice(0, -1);
   // Of several substances with one formula each statement is quoted once.
   const lines = told.map(({ code, plain }) => (code === '' ? plain : `${code}: ${hazardStatement(code)}`));
@@ -109,12 +117,13 @@ function labelOf({ formula, strength, cautions, whose, copies }: Named): Label {
     strength,
     signalWord,
     pictograms: pictograms.map(pictogramNamed),
-    isSignalUnknown: signalWord === '' && verdict === 'unsure',
+    isSignalUnknown: signalWord === '' && verdict === 'unsure' && listing === 'unlisted',
     statements: Array.from(new Set(lines)).filter((line) => line !== ''),
     advice: [...advice],
     deferring: statements[statements.length - 1]?.advice ?? '',
     whose,
     copies,
+    ...(vesselMl === undefined ? {} : { vesselMl }),
   };
 }
 

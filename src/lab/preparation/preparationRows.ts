@@ -210,8 +210,6 @@ const layRows = (
 ): readonly PreparationRow[] => [
   ...glassware.map(({ kind, sizeMl, atOnce, withSpare, allDay, perClass, isOnShelf }): PreparationRow => {
     const name = words.glassware[kind];
-    // Names stand in no sheet that everyone can read.
-    const most = forEveryone ? [] : classes.filter((_, at) => perClass[at] === atOnce).map((one) => one.name);
     return {
       section: 'lay',
       what:
@@ -221,7 +219,10 @@ const layRows = (
       amount: atOnce,
       withSpare,
       unit: words.piece(withSpare),
-      note: `${words.atOnce({ most, allDay })}${isOnShelf ? '' : ` ${words.notOnShelf}`}`,
+      // The teacher has a number for each class beside it.
+      note: [forEveryone ? words.atOnce({ atOnce, allDay }) : '', isOnShelf ? '' : words.notOnShelf]
+        .filter((part) => part !== '')
+        .join(' '),
       byClass: classes.map((one, at) => ({ className: one.name, amount: perClass[at] ?? 0 })),
     };
   }),
@@ -264,10 +265,9 @@ function balanceRows({ balance }: DayPreparation, number: Numbers, forEveryone: 
   ];
 }
 
-/** Where there is no signal word: whether that is because nothing holds, or because nobody knows. */
+/** Where there is no signal word: whether nothing holds; what nobody knows is told by the statements. */
 const signalText = ({ signalWord, verdict }: CautionBlock['cautions']): string =>
-  signalWord ||
-  (verdict === 'none' ? words.notClassified : verdict === 'hazards' ? words.withoutSignal : words.noSignal);
+  signalWord || (verdict === 'none' ? words.notClassified : verdict === 'hazards' ? words.withoutSignal : '');
 
 /** For everyone all of it in plain words; for the teacher with codes, and how sure each is. */
 function cautionRowsOf(

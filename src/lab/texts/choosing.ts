@@ -1,7 +1,5 @@
 /** What is said about a lettered answer. */
 export const choiceTexts = {
-  /** Below the options. */
-  asked: 'Answer with a letter.',
   oneLetter: (letters: readonly string[]): string =>
     `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`,
 };

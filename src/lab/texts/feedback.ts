@@ -45,7 +45,7 @@ export const slipTexts = {
     in: {
       'mass of solute': {
         fits: 'the moles divided by the molar mass',
-        ask: 'One mole has a mass of many grams. So should the grams be more or less than the moles?',
+        ask: 'One mole weighs many grams. Should the grams be more or fewer than the moles?',
       },
       molarity: {
         fits: 'the grams times the molar mass',
@@ -76,8 +76,8 @@ export const slipTexts = {
         ask: 'Density is the grams in each mL. Which of the two do you divide by?',
       },
       'mass percent': {
-        fits: 'the two gaps of the densities divided the other way round',
-        ask: 'Which gap reaches from line to line, and which one only up to your density?',
+        fits: 'the density differences divided the other way round',
+        ask: 'Which difference is from line to line, and which only up to your density?',
       },
     },
   },
@@ -91,63 +91,63 @@ export const slipTexts = {
       },
       density: {
         fits: 'the mass times the volume',
-        ask: 'What does just one mL of it weigh?',
+        ask: 'What does one mL of it weigh?',
       },
     },
   },
   'water-of-hydration-left-out': {
-    fits: 'the molar mass of the salt with no water in it',
-    ask: 'What stands after the dot in the formula?',
+    fits: 'the molar mass without the water of hydration',
+    ask: 'What comes after the dot in the formula?',
     in: workedWith({
       fits: 'a result with the molar mass of the salt without its water',
-      ask: 'What stands after the dot in the formula?',
+      ask: 'What comes after the dot in the formula?',
     }),
   },
   'one-water-only': {
-    fits: 'the molar mass with just one water',
+    fits: 'the molar mass with only one water',
     ask: 'How many waters does the formula show after the dot?',
     in: workedWith({
-      fits: 'a result with just one water in the molar mass',
+      fits: 'a result with only one water in the molar mass',
       ask: 'How many waters does the formula show after the dot?',
     }),
   },
   'group-subscript-ignored': {
     fits: 'a molar mass without the number after a bracket',
-    ask: 'Which atoms does the small number after the bracket count for?',
+    ask: 'Which atoms does the number after the bracket count for?',
     in: workedWith({
       fits: 'a result without the number after a bracket in the molar mass',
-      ask: 'Which atoms does the small number after the bracket count for?',
+      ask: 'Which atoms does the number after the bracket count for?',
     }),
   },
   'bracket-number-on-one-atom': {
     fits: 'a molar mass where the number after a bracket counts for one atom only',
-    ask: 'Which atoms stand inside the bracket?',
+    ask: 'Which atoms are inside the bracket?',
     in: workedWith({
       fits: 'a result where the number after a bracket counts for one atom only',
-      ask: 'Which atoms stand inside the bracket?',
+      ask: 'Which atoms are inside the bracket?',
     }),
   },
   'subscripts-ignored': {
-    fits: 'a molar mass with each atom counted just once',
+    fits: 'a molar mass with each element counted only once',
     ask: 'What do the small numbers in the formula tell you?',
     in: workedWith({
-      fits: 'a result with each atom counted just once',
+      fits: 'a result with each element counted only once',
       ask: 'What do the small numbers in the formula tell you?',
     }),
   },
   'one-subscript-missed': {
-    fits: 'a molar mass with one small number in the formula left out',
+    fits: 'a molar mass with one small number left out',
     ask: 'What do the small numbers in the formula tell you?',
     in: workedWith({
-      fits: 'a result with one small number in the formula left out',
+      fits: 'a result with one small number left out',
       ask: 'What do the small numbers in the formula tell you?',
     }),
   },
   'water-number-on-one-atom': {
-    fits: 'a molar mass where the number of waters counts for the hydrogen only',
+    fits: 'a molar mass where the number of waters counts for hydrogen only',
     ask: 'Which atoms are in one water, and how many waters are there?',
     in: workedWith({
-      fits: 'a result where the number of waters counts for the hydrogen only',
+      fits: 'a result where the number of waters counts for hydrogen only',
       ask: 'Which atoms are in one water, and how many waters are there?',
     }),
   },
@@ -156,16 +156,16 @@ export const slipTexts = {
     ask: 'Does the dot in the formula join two parts or multiply them?',
   },
   'atomic-numbers-used': {
-    fits: 'the sum of atomic numbers',
+    fits: 'the sum of the atomic numbers',
     ask: 'Which number on the periodic table tells you the mass?',
     in: workedWith({
-      fits: 'a result with a sum of atomic numbers',
+      fits: 'a result from atomic numbers',
       ask: 'Which number on the periodic table tells you the mass?',
     }),
   },
   'purity-ignored': {
     fits: 'a result for a pure solid',
-    ask: 'How much of your solid is the salt itself?',
+    ask: 'What share of your solid is the salt itself?',
   },
   'purity-inverted': {
     fits: 'a result with the purity used the other way round',
@@ -216,12 +216,12 @@ export const slipTexts = {
     ask: 'Can the total be more than the flask holds?',
   },
   'parts-miscounted': {
-    fits: 'a result with the parts counted in another way',
-    ask: 'One part of stock in how many parts of the whole?',
+    fits: 'a result with the parts counted differently',
+    ask: 'One part of stock in how many parts in total?',
   },
   'volume-left-out': {
     fits: 'the ratio of the two molarities',
-    ask: 'How big is the flask that you fill?',
+    ask: 'How big is the flask you fill?',
   },
   'amount-for-volume': {
     fits: 'the molarity times the volume, which is an amount',
@@ -229,7 +229,7 @@ export const slipTexts = {
   },
   'factor-less-one': {
     fits: 'the parts of water for each part of stock',
-    ask: 'Is the stock itself one of the parts in the total?',
+    ask: 'Does the total include the stock?',
   },
   'total-counted-twice': {
     fits: 'the ratio with one part too many',
@@ -241,11 +241,11 @@ export const slipTexts = {
   },
   'difference-for-ratio': {
     fits: 'the difference of the two molarities',
-    ask: 'Does the factor say how much less, or how many times?',
+    ask: 'Does a dilution factor say how much less, or how many times?',
   },
   'solvent-added-to-final': {
     fits: 'a result where the final volume counts as added water',
-    ask: 'Is the final volume the water you add, or all that is in the flask?',
+    ask: 'Is the final volume the water you add, or everything in the flask?',
   },
   'water-as-final': {
     fits: 'a result divided by the volume of water',
@@ -262,11 +262,11 @@ export const slipTexts = {
     },
   },
   'factors-added': {
-    fits: 'the stock divided by factors that are added up',
+    fits: 'the stock divided by the sum of the factors',
     ask: 'Each flask dilutes the one before. Do the factors add up or multiply?',
   },
   'other-given-used': {
-    fits: 'the result with another of your given numbers',
+    fits: 'the result from another of your numbers',
     ask: 'Which solution is this row about, and which numbers belong to it?',
   },
   'ion-count-ignored': {
@@ -274,7 +274,7 @@ export const slipTexts = {
     ask: 'How many of this ion does one formula unit give?',
   },
   'all-ions-counted': {
-    fits: 'the molarity of all the ions at once',
+    fits: 'the molarity of all the ions together',
     ask: 'Which ion does this row ask about?',
   },
   "other-ion's-count": {
@@ -282,28 +282,28 @@ export const slipTexts = {
     ask: 'Which ion is asked for, and how many of it are there?',
   },
   'charge-for-count': {
-    fits: 'a result with the charge of the ion as its number',
-    ask: 'Does the charge of an ion tell how many of them there are?',
+    fits: 'a result with the charge used as the number of ions',
+    ask: 'Does an ion’s charge tell you how many there are?',
   },
   'divided-by-measured': {
-    fits: 'the gap divided by the measured value',
-    ask: 'Which of the two values do you compare with?',
+    fits: 'the difference divided by the measured value',
+    ask: 'Which value do you compare with?',
   },
   'mean-as-base': {
-    fits: 'the gap divided by the mean of the two',
+    fits: 'the difference divided by the mean of the two',
     ask: 'Is one of the two values the accepted one?',
   },
   'ratio-reported': {
-    fits: 'the measured value as a percent of the accepted one',
-    ask: 'Does this row ask how big a share it is, or how far off it is?',
+    fits: 'the measured value as a percentage of the accepted one',
+    ask: 'Does this row ask how big it is, or how far off?',
   },
   'difference-reported': {
-    fits: 'the plain gap between the two values',
-    ask: 'Which value is the gap a percent of?',
+    fits: 'the plain difference between the two values',
+    ask: 'Of which value is the difference a percentage?',
   },
   'fraction-reported': {
-    fits: 'a fraction where a percent is asked for',
-    ask: 'How do you turn a fraction into a percent?',
+    fits: 'a fraction where a percentage is asked for',
+    ask: 'How do you turn a fraction into a percentage?',
   },
   'sign-reversed': {
     fits: 'the two volumes subtracted the other way round',
@@ -314,15 +314,15 @@ export const slipTexts = {
     ask: 'If the liquid is heavier than water, does a litre of it hold more grams or fewer?',
   },
   'percent-not-divided': {
-    fits: 'a result with the percent as a plain number',
-    ask: 'How do you write a percent as a fraction?',
+    fits: 'a result with the percentage used as it stands',
+    ask: 'How do you write a percentage as a fraction?',
   },
   'percent-left-out': {
     fits: 'a result for a liquid that is all solute',
     ask: 'What share of the liquid is the solute?',
   },
   'density-ignored': {
-    fits: 'a result with the mass of a litre of water',
+    fits: 'a result for a liquid as dense as water',
     ask: 'What is the mass of one litre of this liquid?',
   },
   'per-mL-not-L': {
@@ -346,52 +346,52 @@ export const slipTexts = {
     ask: 'Which unit of volume does this row ask for?',
   },
   'table-line-taken': {
-    fits: 'the percent in one line of the table',
+    fits: 'the percentage in one line of the table',
     ask: 'Is your density exactly the one in that line?',
   },
   'middle-of-lines': {
-    fits: 'the middle between the percents of the two lines',
-    ask: 'Is your density in the middle between theirs?',
+    fits: 'the value half-way between the two lines',
+    ask: 'Is your density half-way between theirs?',
   },
   'share-mirrored': {
-    fits: 'a result that counts back from the heavier line',
-    ask: 'Which line is your density closer to? Is your percent closer to that line too?',
+    fits: 'a result counted back from the heavier line',
+    ask: 'Which line is your density closer to? Is your percentage closer to it too?',
   },
   'step-unscaled': {
-    fits: 'the percent of the lighter line plus a bare fraction',
-    ask: 'How many percent is that fraction of the gap worth?',
+    fits: 'the percentage of the lighter line plus a bare fraction',
+    ask: 'What is that fraction of the way worth in percent?',
   },
   'line-not-added': {
-    fits: 'only what is added to the lighter line',
-    ask: 'What percent does the lighter line have already?',
+    fits: 'only the part to add to the lighter line',
+    ask: 'What percentage does the lighter line start from?',
   },
   'share-reported': {
-    fits: 'only the fraction of the gap between the lines',
-    ask: 'How many percent is that fraction worth, and to which line is it added?',
+    fits: 'only the fraction of the way between the lines',
+    ask: 'What is that fraction worth in percent, and which line do you add it to?',
   },
   'planned-for-made': {
-    fits: 'the molarity of the plan',
-    ask: 'Which mass did the balance really show?',
+    fits: 'the planned molarity',
+    ask: 'What mass did the balance show?',
     in: {
       'diluted molarity': {
-        fits: 'the molarity of the plan',
-        ask: 'Which molarity does your stock really have?',
+        fits: 'the planned molarity',
+        ask: 'What molarity does your stock really have?',
       },
       'dilution factor': {
-        fits: 'a result with the molarity that was planned for the stock',
-        ask: 'Which molarity does your stock really have?',
+        fits: 'a result with the planned molarity of the stock',
+        ask: 'What molarity does your stock really have?',
       },
       'stock volume': {
-        fits: 'a result with the molarity that was planned for the stock',
-        ask: 'Which molarity does your stock really have?',
+        fits: 'a result with the planned molarity of the stock',
+        ask: 'What molarity does your stock really have?',
       },
       'water volume': {
-        fits: 'a result with the molarity that was planned for the stock',
-        ask: 'Which molarity does your stock really have?',
+        fits: 'a result with the planned molarity of the stock',
+        ask: 'What molarity does your stock really have?',
       },
       'reagent molarity': {
         fits: 'the molarity on the label',
-        ask: 'Which molarity do your mass percent and your density give?',
+        ask: 'What molarity do your mass percent and density give?',
       },
     },
   },
@@ -406,12 +406,12 @@ export const slipTexts = {
     },
   },
   'flasks-compared': {
-    fits: 'the sizes of the two flasks compared',
+    fits: 'the ratio of the two flask sizes',
     ask: 'Does all of the stock go into the second flask?',
   },
   'power-of-ten': {
-    fits: 'the right digits with the point moved',
-    ask: 'What size of number makes sense here? Look at the units.',
+    fits: 'the right answer except for the decimal point',
+    ask: 'What size of number makes sense here? Check the units.',
   },
 } as const satisfies Record<string, SlipText & { readonly in?: Partial<Record<Wording, SlipText>> }>;
 
@@ -420,54 +420,54 @@ export type SlipId = keyof typeof slipTexts;
 /** Everything else that is said about an entry. */
 export const remarks = {
   onTarget: 'Yes, this fits your numbers.',
-  closeRounding: 'Close. Keep spare digits as you work and round at the end.',
-  closeCutOff: 'Close. Look at the next digit of your result: round up or down?',
+  closeRounding: 'Close. Keep extra digits as you work, and round only at the end.',
+  closeCutOff: 'Close. Look at the next digit: does it round up or down?',
   closeTable: 'Close. Tables of atomic weights differ. Which one does your class use?',
   closeFewFigures: 'Close. Give the value to {figures}.',
   wrongFigures: 'The value is right. Give it to {figures}.',
-  follows: 'This step fits the value in “{row}”. Look at that row first.',
-  oneFigure: 'Not yet. One figure says too little here. Give the value to {figures}.',
-  notYet: 'Not yet. Look at each number that goes in and at its unit. Does the size make sense?',
-  signOfError: 'Look at the sign. Is the measured value above or below the accepted one?',
+  follows: 'Right method. First check “{row}”.',
+  oneFigure: 'Not yet. One figure is not enough here. Give the value to {figures}.',
+  notYet: 'Not yet. Check each number that goes in, and its unit. Does the size make sense?',
+  signOfError: 'Check the sign. Is the measured value above or below the accepted one?',
   negative: 'Not yet. Can this value be below zero?',
-  unitWanted: 'Look at the unit. This row asks for {unit}. Does yours measure the same thing?',
-  unitNone: 'Look at the unit. This row asks for a plain number. Which units cancel out?',
-  unitEvidently: 'The number looks fine. Does the unit with it fit? This row asks for {unit}.',
-  unitUnknown: 'Look at the word behind the number. Is it a unit that fits here?',
-  otherMark: 'Look at the mark in your number. Does it come before the decimals, or does it part the thousands?',
-  signOnly: 'Not yet. Look at the sign.',
-  shifted: 'Not yet. The digits fit, but the point has moved. Look at the units.',
+  unitWanted: 'Check the unit. This row asks for {unit}. Does yours measure the same thing?',
+  unitNone: 'Check the unit. This row asks for a plain number. Which units cancel out?',
+  unitEvidently: 'The number looks fine. Does its unit fit? This row asks for {unit}.',
+  unitUnknown: 'Look at the word after the number. Is it a unit that fits here?',
+  otherMark: 'Look at the mark in your number. Is it for the decimals or for the thousands?',
+  signOnly: 'Not yet. Check the sign.',
+  shifted: 'Not yet. Right digits, but the decimal point is misplaced. Check the units.',
   figuresAsked: 'the figures asked',
   tooLong: 'This is too long to read. Type only what this row asks for.',
   blank: '',
-  needsRow: 'Fill in “{row}” first. This row is worked from it.',
-  lookFirst: 'Look at “{row}” first. This row is worked from it.',
-  waitForRow: 'Wait at the bench. Look at “{row}” first.',
-  waitForTick: 'Wait at the bench. Look at “{row}” first: read the cautions and tick them.',
-  farFromTarget: 'Not yet. Look at it once more.',
-  severalFit: 'Your value fits more than one thing: {fits}. {ask}',
+  needsRow: 'Fill in “{row}” first. This row uses it.',
+  lookFirst: 'Check “{row}” first. This row uses it.',
+  waitForRow: 'Wait before you do this. Check “{row}” first.',
+  waitForTick: 'Wait before you do this. Check “{row}” first: read the cautions, then answer there.',
+  farFromTarget: 'Not yet. Check it once more.',
+  severalFit: 'Your value matches more than one result: {fits}. {ask}',
   oneFits: 'Your value matches {fits}. {ask}',
 } as const;
 
 /** What to type where no number can be read. */
 export const unreadableTexts = {
   'not a number': 'Type one number here, with or without its unit.',
-  'two ways': 'This can be read in two ways. Type it with no mark between the thousands.',
+  'two ways': 'This can be read in two ways. Leave out the mark between the thousands.',
   'other kind': 'Type a number here. This cell holds something else.',
   calculation: 'Work it out and type one number.',
   'more than a number': 'Type the number alone, with or without its unit.',
   'two numbers': 'There is more than one number here. Which one is your answer? Type that one alone.',
-  ratio: 'A ratio can be read in two ways. Which parts does each of its numbers count? Type one number.',
+  ratio: 'A ratio can mean two things. What does each of its numbers count? Type one number.',
   'too long': 'This is too long to read. Type one number, with or without its unit.',
 } as const;
 
 /** Beside a row whose given, or the setting it needs, cannot be used: its name comes first, for the teacher to find it. */
 export const badGiven = (name: string): string =>
   name === 'formula' || name === 'ion'
-    ? `⚠ ${name}. The one for your team is missing or cannot be read. Tell your teacher.`
-    : `⚠ ${name}. The number for your team is missing or cannot be read. Tell your teacher.`;
-export const badSetting = (name: string): string => `⚠ ${name}. This setting cannot be read. Tell your teacher.`;
-export const badStep = (id: string): string => `⚠ ${id}. This row is not known here. Tell your teacher.`;
+    ? `⚠ ${name}: the one for your team is missing or can’t be read. Tell your teacher.`
+    : `⚠ ${name}: your team’s number is missing or can’t be read. Tell your teacher.`;
+export const badSetting = (name: string): string => `⚠ ${name}: this setting can’t be read. Tell your teacher.`;
+export const badStep = (id: string): string => `⚠ ${id}: this row is not known here. Tell your teacher.`;
 
 /** Number words, since a digit might stand in the answer. */
 export const figureWords = [
@@ -490,4 +490,4 @@ export const decimalWords = [
 ] as const;
 
 /** Headings of the three columns that a team's check fills. */
-export const checkHeadings = { check: 'Check', lookAt: 'What to look at', hint: 'Hint' } as const;
+export const checkHeadings = { check: 'Check', lookAt: 'Feedback', hint: 'Hint' } as const;

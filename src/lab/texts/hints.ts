@@ -23,8 +23,8 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
   'molar mass': {
     idea: 'A molar mass is the mass of one mole of the whole formula, so each atom in it counts.',
     relation:
-      'Add up atomic weight × number of atoms. A number after a bracket counts for all that is in it; after a dot, for the whole part.',
-    setUp: ['Put the atomic weight in place of each symbol: ', { given: atomsShown }, ' = ?'],
+      'Add up atomic weight × number of atoms. A number after a bracket counts for everything in it; one after a dot, for the whole part.',
+    setUp: ['Replace each symbol with its atomic weight: ', { given: atomsShown }, ' = ?'],
   },
   'moles of solute': {
     idea: 'Molarity says how many moles are in one litre. How many litres do you have?',
@@ -32,7 +32,7 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
     setUp: [{ given: 'molarity' }, ' mol/L × ', ...litres, ' = ?'],
   },
   'mass of solute': {
-    idea: 'First find how many moles you need, then what that many moles weigh.',
+    idea: 'First find how many moles you need, then what they weigh.',
     relation: 'mass = moles × molar mass, where moles = molarity × volume in litres.',
     impure: 'Your solid is not pure, so you need more of it.',
     setUp: [
@@ -92,7 +92,7 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
     setUp: [{ given: 'stock molarity' }, ' ÷ ', { given: 'target molarity' }, ' = ?'],
   },
   'diluted molarity': {
-    idea: 'The moles that you took are spread through a bigger volume now.',
+    idea: 'The moles you took are now spread through a bigger volume.',
     relation: 'molarity after = stock molarity × stock volume ÷ final volume',
     setUp: [
       { given: 'stock molarity' },
@@ -104,15 +104,15 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
     ],
   },
   'ion molarity': {
-    idea: 'One formula unit comes apart in water. How many of this ion does it give?',
+    idea: 'One formula unit splits into ions in water. How many of this ion does it give?',
     relation: 'ion molarity = molarity of the salt × number of that ion in one formula unit',
     setUp: [{ given: 'molarity' }, ' mol/L × number of ', { given: 'ion' }, ' in one ', { given: 'formula' }, ' = ?'],
   },
   'percent error': {
     idea: 'How far off is the result, as a share of the accepted value?',
-    relation: 'percent error = gap between the two ÷ accepted value × 100',
+    relation: 'percent error = difference between the two ÷ accepted value × 100',
     setUp: [
-      'gap between ',
+      'difference between ',
       { given: 'measured' },
       ' and ',
       { given: 'accepted' },
@@ -127,9 +127,9 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
     setUp: [{ given: 'mass' }, ' g ÷ ', { given: 'volume' }, ' mL = ?'],
   },
   'mass percent': {
-    idea: 'Your density lies between two lines of the table, or close to them. How far along the way is it?',
+    idea: 'Your density lies between two lines of the table, or near them. How far is it from the lighter to the heavier line?',
     relation:
-      'mass percent = lighter percent + share × gap of the percents, where share = gap up to your density ÷ gap of the densities.',
+      'mass percent = lighter percent + fraction × difference in percent. The fraction is (your density − lighter density) ÷ difference in density.',
     setUp: [
       { given: 'lighter percent' },
       ' + (',
@@ -167,36 +167,36 @@ export const readingHints: Readonly<
   Record<'balance' | 'flask' | 'pipette' | 'bench' | 'portion', readonly [string, string, string]>
 > = {
   balance: [
-    'The balance tells what is really there. It need not agree with your plan to the last digit.',
+    'The balance shows what is really there. It need not match your plan to the last digit.',
     'Mass of the solid = reading with the solid − reading of the empty boat. Some balances do this with one key.',
-    'Your plan stands in “{row}”. Come close to it, then write every figure that the balance shows.',
+    'Your plan is in “{row}”. Get close to it, then write down every digit that the balance shows.',
   ],
   flask: [
-    'The flask holds its volume when the lowest point of the curve touches the mark.',
-    'Look with your eye level with the mark. From above or from below it seems to be in another place.',
-    'Your plan stands in “{row}”. Read the scale at eye level and write every figure of it.',
+    'The flask holds its volume when the bottom of the meniscus, the curved surface, is on the mark.',
+    'Keep your eye level with the mark. From above or below, the meniscus seems to be somewhere else.',
+    'Your plan is in “{row}”. Read the scale at eye level and write down every digit.',
   ],
   pipette: [
-    'A pipette gives its volume from its mark to its tip, with the last drop left in.',
-    'Fill it past the mark and wipe the tip. Let it down to the mark at eye level, then let it run out.',
-    'Your plan stands in “{row}”. Which mark did you start from, and where did you stop?',
+    'A pipette delivers its volume from the mark to the tip, with the last drop left in.',
+    'Fill it past the mark and wipe the tip. Lower the meniscus to the mark at eye level, then let it drain.',
+    'Your plan is in “{row}”. Which mark did you start from, and where did you stop?',
   ],
   portion: [
-    'The balance tells what is really there. A few drops more or less can be seen at once.',
+    'The balance shows what is really there. A few drops more or less show at once.',
     'Mass of the portion = reading with the solution − reading of the same dry vessel with its lid.',
-    'What would the same volume of water weigh? A portion that is far from that needs another look. Write every figure.',
+    'What would the same volume of water weigh? If your portion is far from that, check it. Write down every digit.',
   ],
   bench: [
-    'A reading tells what is in the flask now. The plan tells what should be.',
-    'Write every figure that is shown, and its unit. Read it twice.',
-    'Your plan is the {row} you were given. If the reading is far off, go back over what went into the flask.',
+    'The reading shows what is in the flask now. The plan says what should be.',
+    'Read it twice. Write down every digit, and the unit.',
+    'Your plan is the {row} you were given. If the reading is far off, what went into the flask?',
   ],
 };
 
 /** Help with a row that is told in a team's own words. */
 export const toldHints: readonly [string, string, string] = [
   'Think of a friend who missed the lab. What would you show first?',
-  'Say what you saw or worked out first, then how it fits together. Use words of this lab, such as molarity.',
+  'Say first what you saw or worked out, then how it fits. Use words such as molarity.',
   'Begin with: “We know that …, because …”.',
 ];
 

@@ -3,12 +3,12 @@ const several = (letters: readonly string[]): string => letters.join(', ');
 /** What is said about an order of letters. */
 export const orderTexts = {
   /** Above the actions. */
-  asked: 'Put the letters in order:',
+  asked: 'Put in order:',
   /** Where the letters in the sheet are those of an older layout. */
   buildAgain: 'These letters are from an older table. Ask your teacher to build it again.',
   works: 'Yes, this order works.',
   lettersOnly: (known: readonly string[]): string =>
-    `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would work.`,
+    `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would do them.`,
   wordsTyped: (known: readonly string[]): string => `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`,
   lettersAmiss: (found: {
     readonly known: readonly string[];

@@ -11,15 +11,15 @@ export const pollTexts = {
   from: { student: 'one student', team: 'a team' },
   /** For the day's record: counts and plain words. */
   line: ({ answers, best, least }: { answers: number; best: PollShare; least: PollShare }): string =>
-    `${answersInAll(answers)} Most agreed with “${best.statement}” (${best.agree} of ${best.marked}), fewest with “${least.statement}” (${least.agree} of ${least.marked}).`,
+    `${answersInAll(answers)} Most agreement with “${best.statement}” (${best.agree} of ${best.marked}), least with “${least.statement}” (${least.agree} of ${least.marked}).`,
   /** Where no statement stands out from the others. */
   lineAlike: ({ answers, each: { agree, marked } }: { answers: number; each: Omit<PollShare, 'statement'> }): string =>
     `${answersInAll(answers)} ${
       agree === marked
-        ? 'Every statement was agreed with each time.'
+        ? 'Everybody agreed with every statement.'
         : agree === 0
-          ? 'No statement was agreed with.'
-          : `Every statement was agreed with as often (${agree} of ${marked}).`
+          ? 'Nobody agreed with any statement.'
+          : `The same agreement with every statement (${agree} of ${marked}).`
     }`,
 } as const;
 

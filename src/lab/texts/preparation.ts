@@ -7,14 +7,14 @@ const count = (number: number, one: string, more: string) => `${number} ${number
 export const preparationTexts = {
   sections: {
     day: 'the day',
-    solids: 'to weigh out',
-    stocks: 'teams’ own stocks',
-    make: 'make beforehand',
-    lay: 'lay out',
-    balance: 'balance',
+    solids: 'solids to weigh out',
+    stocks: 'stocks the teams make',
+    make: 'make in advance',
+    lay: 'set out',
+    balance: 'balances',
     water: 'water',
     cautions: 'cautions',
-    disposal: 'afterwards',
+    disposal: 'waste',
   },
   day: (classes: number, teams: number) => `${count(classes, 'class', 'classes')}, ${count(teams, 'team', 'teams')}`,
   spareNote: ({ spare, glassware }: { spare: string; glassware: string }) =>
@@ -25,7 +25,7 @@ export const preparationTexts = {
     teams === 1 ? 'One team weighs its own portion.' : `${teams} teams weigh their own portions.`,
   ownStock: (formula: string, strength: string) => `${formula}, ${strength}`,
   ownStockNote: ({ teams, taken }: { teams: number; taken: string }) =>
-    `Made by ${count(teams, 'team', 'teams')}; for the dilutions they take ${taken} mL of it in all.`,
+    `Made by ${count(teams, 'team', 'teams')}, ${taken} mL of it for the dilutions.`,
   ownStockOnly: (teams: number) => `Made by ${count(teams, 'team', 'teams')}.`,
   made: (formula: string, strength: string) => `${formula}, ${strength}`,
   madeFromSolid: ({
@@ -41,7 +41,7 @@ export const preparationTexts = {
   }) =>
     fillings === 1
       ? `Weigh ${each} g, dissolve it in about half the water, let it come to room temperature, make up to ${flask} mL, mix and label.`
-      : `Fill a ${flask} mL flask ${fillings} times: ${each} g each time, ${inAll} g in all. Dissolve in about half the water, let it come to room temperature, make up to the mark, mix and label.`,
+      : `Fill a ${flask} mL flask ${fillings} times: ${each} g each time, ${inAll} g in total. Dissolve in about half the water, let it come to room temperature, make up to the mark, mix and label.`,
   madeFromBottle: ({
     each,
     flask,
@@ -61,21 +61,19 @@ export const preparationTexts = {
       'Staff only, in the fume hood.',
       `Water in the beaker first, about half of ${flask} mL; then let ${each} mL of the ${label} bottle run in slowly while stirring, never the other way round.`,
       `Let it cool, then make up to ${flask} mL, mix and label.`,
-      ...(fillings === 1 ? [] : [`Do this ${fillings} times, ${inAll} mL of the bottle in all.`]),
+      ...(fillings === 1 ? [] : [`Do this ${fillings} times; that takes ${inAll} mL from the bottle in total.`]),
       ...(isFromTable
-        ? [
-            'The strength of the bottle is from a supplier’s table: compare it with your label and work it out again if it differs.',
-          ]
+        ? ['The strength is from a supplier’s table. If your bottle’s label says something else, calculate again.']
         : []),
     ].join(' '),
-  inSidebar: 'How, and how much of the bottle: under Prepare in the sidebar.',
+  inSidebar: 'How to make it, and how much of the bottle it takes: see Prepare in the sidebar.',
   poured: (formula: string, strength: string) => `${formula}, ${strength}`,
   pouredNote: (teams: number) =>
-    `Concentrated: ${count(teams, 'team dilutes', 'teams dilute')} it because the Plan says so. Only where your school’s own assessment and the safety data sheet allow it: staff set out small portions in the fume hood and stand by; water in the beaker first, then the acid, slowly.`,
+    `Concentrated: ${count(teams, 'team dilutes', 'teams dilute')} it, as set in the Plan. Only where your school’s risk assessment and the safety data sheet allow it: staff set out small portions in the fume hood and stand by; water in the beaker first, then the acid, slowly.`,
   staffByDefault: (teams: number) =>
     `${count(teams, 'team calculates and watches', 'teams calculate and watch')}; staff make it.`,
   forTeams: (teams: number, rinse: string) =>
-    `For ${count(teams, 'team', 'teams')}, with ${rinse} mL each to rinse the pipette.`,
+    `For ${count(teams, 'team', 'teams')}, including ${rinse} mL each to rinse the pipette.`,
   glassware: {
     'volumetric flask': 'volumetric flask',
     pipette: 'pipette',
@@ -90,52 +88,51 @@ export const preparationTexts = {
     dropper: 'dropper',
     'wash bottle': 'wash bottle with water',
     'evaporating dish': 'evaporating dish',
-    'closed vessel': 'small vessel with a lid, to weigh a portion in',
+    'closed vessel': 'small vessel with a lid, for weighing',
     thermometer: 'thermometer',
     'waste beaker': 'waste beaker',
   } satisfies Readonly<Record<GlasswareKind, string>>,
   sized: (name: string, size: string) => `${name} ${size} mL`,
-  atOnce: ({ most, allDay }: { most: readonly string[]; allDay: number }) =>
-    `At once, in ${most.length === 0 ? 'the class that needs most of these' : most.join(' and ')}; ${allDay} for the day if nothing is washed between classes.`,
+  atOnce: ({ atOnce, allDay }: { atOnce: number; allDay: number }) =>
+    allDay === atOnce ? '' : `For the class that needs most; ${allDay} for the day without washing.`,
   handled: (formula: string, strength: string) => (strength === '' ? formula : `${formula}, ${strength}`),
-  handledNote: (teams: number) =>
-    `${count(teams, 'team', 'teams')}. How much is for you to say: this activity names no recipe.`,
+  handledNote: (teams: number) => `${count(teams, 'team', 'teams')}. You decide how much: this activity has no recipe.`,
   waste: (formula: string) => `waste vessel, ${formula}`,
   wasteVessel: (size: string) =>
-    `One of ${size} for each class, or one that is emptied between classes, with a label. Only where your local rules do not let it go down a drain.`,
+    `A labelled ${size} vessel for each class, or one that is emptied between classes. Not needed if your local rules allow the drain.`,
   wasteSizes: { mL: (size: number) => `${size} mL`, L: (size: number) => `${size} L` },
-  notOnShelf: 'The Plan’s shelf has no such size.',
+  notOnShelf: 'This size is not in the Plan’s list of glassware.',
   goggles: 'eye protection',
-  gogglesNote: 'One for everybody in the room, staff included.',
+  gogglesNote: 'For everybody in the room, staff included.',
   piece: (number: number) => (number === 1 ? 'piece' : 'pieces'),
   weighings: (number: number) => count(number, 'weighing', 'weighings'),
   balances: (number: number) => (number === 1 ? 'balance' : 'balances'),
   balanceNote: ({ smallest, largest, readability }: { smallest: string; largest: string; readability: string }) =>
-    `Reads to ${readability} g; loads from ${smallest} to ${largest} g, the boat not counted. One balance for three teams is common practice.`,
-  tooFine: 'The smallest load is less than a hundred times what the balance reads to: use a finer one for it.',
-  tooHeavy: 'The largest load is more than the balance takes.',
+    `Reads to ${readability} g; loads from ${smallest} to ${largest} g without the boat. One balance for three teams is common practice.`,
+  tooFine: 'The smallest load is less than a hundred times the balance’s reading step: use a finer balance for it.',
+  tooHeavy: 'The largest load is too heavy for the balance.',
   water: 'deionised water',
-  waterNote: 'Enough to fill every flask; more for rinsing.',
+  waterNote: 'Fills every flask. You need more for rinsing.',
   form: (formula: string, form: Form, number: (value: number) => string): string => {
-    if (form.kind === 'solid') return `${formula}, as it stands in the bottle`;
-    if (form.kind === 'bottle') return `${formula}, ${number(form.massPercent)} % in the bottle`;
+    if (form.kind === 'solid') return `${formula}, as supplied`;
+    if (form.kind === 'bottle') return `${formula}, ${number(form.massPercent)} % as supplied`;
     return `${formula}, ${preparationTexts.strength(number(form.from), number(form.to))}`;
   },
   strength: (from: string, to: string) => (from === to ? `${from} mol/L` : `${from} to ${to} mol/L`),
-  noSignal: 'no signal word known',
   notClassified: 'not classified',
   withoutSignal: 'no signal word',
-  behind: (name: string) => `${name}: where this comes from`,
+  behind: (name: string) => `${name}: sources`,
   source: (source: string) => `Sources: ${source}.`,
   handling: (handling: string) => `Handling, for staff: ${handling}`,
-  staffWaste: (drain: string) => `What is left, for staff, where local rules allow it: ${drain}.`,
+  staffWaste: (drain: string) => `Leftovers, for staff, where local rules allow it: ${drain}.`,
   hazardData: 'hazard data',
   hazardDate: (date: string) => `Classes and limits: CLP Annex VI as of ${date}; each substance names its own sources.`,
-  hazardOld: 'That is more than 18 months ago: get a newer copy of Labrow, and ask suppliers for their latest sheets.',
+  hazardOld:
+    'That is more than 18 months ago: get a newer copy of Labrow, and ask suppliers for their latest data sheets.',
   fullLine: (text: string, advice: string) => [text, advice].filter((words) => words !== '').join(' '),
-  disposal: 'what is left over',
+  disposal: 'leftovers',
   disposalNote:
-    'Local rules decide what may go down a drain and what is collected. Ask the person who is in charge of it at your school before the day.',
+    'Local rules decide what may go down a drain and what is collected. Before the day, ask the person in charge of waste at your school.',
   unreadable: 'not counted',
   more: (rows: number) => `${rows} more lines: see Prepare in the sidebar.`,
   solidStrength: 'solid',

@@ -5,12 +5,13 @@ const list = (parts: readonly string[]) => parts.join(', ');
 export const recordWords = {
   ofTeams: ({ some, all }: { some: number; all: number }) => `${some} of ${teams(all)}`,
   absent: (number: number) => `${teams(number)} absent`,
-  wentWell: (titles: readonly string[]) => `On target in every team: ${list(titles)}.`,
-  mostTries: (rows: readonly { title: string; tries: number; teams: number }[]) =>
-    `Most tries: ${list(rows.map(({ title, tries, teams: some }) => `${title} (at least ${tries}, several in ${teams(some)})`))}.`,
+  wentWell: (titles: readonly string[]) => `Every team on target: ${list(titles)}.`,
+  mostTries: (rows: readonly { title: string; tries: number }[]) =>
+    `Most attempts: ${list(rows.map(({ title, tries }) => `${title} (${tries})`))}.`,
   stillOpen: (matches: readonly { words: string; teams: number }[]) =>
-    `Still open: ${list(matches.map(({ words, teams: some }) => `${words} (${teams(some)})`))}.`,
-  goOnAt: ({ title, teams: some }: { title: string; teams: number }) => `Go on at ${title} (${teams(some)}).`,
+    `To clear up: ${list(matches.map(({ words, teams: some }) => `${teams(some)} gave ${words}`))}.`,
+  goOnAt: ({ title, teams: some }: { title: string; teams: number }) =>
+    `${teams(some)} ${some === 1 ? 'continues' : 'continue'} at “${title}”.`,
   absentLabel: 'absent',
   missingLabel: 'not here',
   missing: (teams: readonly { team: string; names: readonly string[] }[]) =>
@@ -28,7 +29,7 @@ export const recordWords = {
     wentWell: 'what went well',
     hard: 'what was hard',
     poll: 'poll',
-    next: 'what is next',
+    next: 'next time',
     notes: 'in your own words',
   },
 } as const;

@@ -2,12 +2,12 @@
 export const tickTexts = {
   /** The one answer that the sheet offers: it names the substance that the cautions are for. */
   answer: (formula: string): string => (formula === '' ? 'yes' : `yes, ${formula}`),
-  readFirst: (answer: string): string => `Read this, then choose “${answer}”:`,
-  nameIt: (answer: string): string => `Which one? Read this, then choose “${answer}”:`,
-  anotherSubstance: (answer: string): string => `Another substance now. Read this, choose “${answer}”:`,
-  notYes: (answer: string): string => `Read this, then choose exactly “${answer}”:`,
+  readFirst: (answer: string): string => `Read this, choose “${answer}”:`,
+  nameIt: (answer: string): string => `Which one? Choose “${answer}”:`,
+  anotherSubstance: (answer: string): string => `A new one. Choose “${answer}”:`,
+  notYes: (answer: string): string => `Choose exactly “${answer}”:`,
   noFormula: 'We do not know this substance. Read its safety data sheet and ask your teacher before you touch it.',
-  staffOnly: 'Your teacher makes this; you calculate and watch.',
+  staffOnly: 'Your teacher makes this; you watch.',
   withTeacher: 'Only beside your teacher, if school rules allow.',
   solid: 'solid',
   inBottle: (share: string): string => `${share} in the bottle`,
@@ -18,7 +18,7 @@ export const tickTexts = {
   and: ' and ',
   staffOnlyForm: 'staff only',
   deferring: 'Unsure? Ask your teacher; the safety data sheet decides.',
-  readSheetFirst: 'Touch nothing before your teacher has read its safety data sheet.',
+  readSheetFirst: 'Touch nothing until your teacher has read its safety data sheet.',
   wear: {
     eyes: 'Wear goggles.',
     hands: 'Wear goggles and gloves.',
@@ -40,8 +40,8 @@ export const shortEffects: Readonly<Record<string, string>> = {
   H225: 'catches fire very easily',
   H226: 'catches fire',
   H271: 'makes things burn or explode',
-  H272: 'makes fires fiercer',
-  H290: 'eats metal',
+  H272: 'makes fires burn more strongly',
+  H290: 'corrodes metal',
   H300: 'deadly if swallowed',
   H301: 'poisonous if swallowed',
   H302: 'harmful if swallowed',
@@ -89,6 +89,6 @@ export const shortEffects: Readonly<Record<string, string>> = {
 
 export const tickHints: readonly [string, string, string] = [
   'Who might be hurt at the bench, and by what?',
-  'Each line says what the substance can do, and then what you do about it.',
-  'Tell your team in your own words what to wear and what not to do. Then tick that you have read them.',
+  'Each line says what the substance can do, and what to do about it.',
+  'Tell your team in your own words what to wear and what not to do. Then choose the answer of this row.',
 ];

@@ -60,6 +60,7 @@ export interface Grid {
 
 /** Row numbers take less room where there is little. */
 const headingWidths = { narrow: 34, usual: 46, narrowBelow: 500 };
+const slightBelow = 20;
 const spareRows = 24;
 const spareColumns = 2;
 const rowsAtFirst = 120;
@@ -82,6 +83,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
   const cells = new Map<string, HTMLTableCellElement>();
   const rows = new Map<number, HTMLTableRowElement>();
   const lefts = new Map<number, number>();
+  let heights = new Map<number, SheetView['rowHeights'][number]>();
   const echoes = new Map<string, string>();
   let body = element('tbody');
   let marked: HTMLElement[] = [];
@@ -157,6 +159,9 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     td.style.verticalAlign = cell?.vertical ?? '';
     td.style.textAlign = cell?.align ?? '';
     td.classList.toggle('wrap', cell?.wrap === true);
+    const line = cell?.border && coloursShown({ color: cell.border }, dark.matches ? 'dark' : 'light').color;
+    td.classList.toggle('boxed', line !== undefined);
+    td.style.setProperty('--box', line ?? '');
     td.classList.toggle('error', cell?.error !== undefined && echoed === undefined);
     td.classList.toggle('noted', Boolean(cell?.note));
     td.classList.toggle('sending', echoed !== undefined);
@@ -234,6 +239,13 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
 
   function makeRow(of: SheetView, row: number): HTMLTableRowElement {
     const tr = element('tr', { 'aria-rowindex': row + 1 });
+    const height = heights.get(row);
+    if (height !== undefined) {
+      tr.style.setProperty('--height', `${height.height}px`);
+      tr.classList.toggle('forced', height.forced);
+      // Hardly more than a line: nothing can be read in it.
+      tr.classList.toggle('slight', height.forced && height.height < slightBelow);
+    }
     tr.append(
       element(
         'th',
@@ -290,6 +302,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     cells.clear();
     rows.clear();
     lefts.clear();
+    heights = new Map(of.rowHeights.map((one) => [one.row, one]));
     lastColumn = Math.min(
       of.columns,
       Math.max(used.column + spareColumns, selection.active.column, selection.reach.column),

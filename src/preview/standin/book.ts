@@ -15,7 +15,7 @@ import { reopenedFormula, shiftedFormula } from './formulaText.ts';
 import { HostException } from './hostError.ts';
 import { type Locale, localeOf } from './localeOf.ts';
 import { movedLines } from './movedLines.ts';
-import type { CellState, Metadata, SheetState } from './sheetState.ts';
+import type { CellState, Format, Metadata, SheetState } from './sheetState.ts';
 import type { Content } from './typed.ts';
 
 interface BookOptions {
@@ -26,6 +26,9 @@ interface BookOptions {
   readonly clock: () => Date;
   readonly scripts: ScriptRunner;
 }
+
+const withoutEmpty = (cell: CellState): CellState =>
+  Object.fromEntries(Object.entries(cell).filter(([, part]) => part !== undefined && part !== '')) as CellState;
 
 /** The workbook: what people and scripts put in, what the engine makes of it, and what changed since when. */
 export class Book {
@@ -65,6 +68,10 @@ export class Book {
   get engine(): Engine['formulas'] {
     return this.#engine.formulas;
   }
+  /** How far ranges that are open at their end reach in the engine. */
+  get openEnd(): number {
+    return this.#engine.openEnd;
+  }
   get version(): number {
     return this.log.version;
   }
@@ -98,6 +105,11 @@ export class Book {
     this.#takeOver(before);
     this.restructure(sheet);
   }
+  /** Takes over what a sheet was saved as, all but its cells. */
+  shapeSheet(sheet: SheetState, shape: Partial<SheetState>): void {
+    Object.assign(sheet, shape);
+    this.#engine.reachRows();
+  }
   moveSheet(sheet: SheetState, index: number): void {
     this.#sheets.move(sheet, index);
   }
@@ -118,11 +130,32 @@ export class Book {
     this.log.mark(sheet, key);
   }
 
+  /** Changes how a cell looks; one that already looks so has not changed. */
+  reformat(
+    sheet: SheetState,
+    row: number,
+    column: number,
+    change: (format: Format | undefined) => Format | undefined,
+  ): void {
+    const key = cellKey(row, column);
+    const cell = sheet.cells.get(key);
+    const after = change(cell?.format);
+    if (after === cell?.format) return;
+    const { format: _, ...rest } = cell ?? {};
+    if (after) sheet.cells.set(key, { ...rest, format: after });
+    else this.#keep(sheet, key, rest);
+    this.log.mark(sheet, key);
+  }
+
   #keep(sheet: SheetState, key: number, cell: CellState): void {
-    const parts = Object.entries(cell);
-    const kept = parts.filter(([, part]) => part !== undefined && part !== '');
-    if (kept.length === 0) sheet.cells.delete(key);
-    else sheet.cells.set(key, kept.length === parts.length ? cell : (Object.fromEntries(kept) as CellState));
+    let empty = 0;
+    let parts = 0;
+    for (const part of Object.values(cell)) {
+      parts += 1;
+      if (part === undefined || part === '') empty += 1;
+    }
+    if (empty === parts) sheet.cells.delete(key);
+    else sheet.cells.set(key, empty === 0 ? cell : withoutEmpty(cell));
   }
 
   setContent(sheet: SheetState, row: number, column: number, content: Content | undefined): void {
@@ -272,6 +305,7 @@ export class Book {
     this.#named.moved(sheet, lines.movedArea);
     if (by > 0) for (const { key, looks } of inheritedLooks(sheet, change)) this.#keep(sheet, key, looks);
     this.#takeOver(before, { sheet, key: lines.movedKey });
+    this.#engine.reachRows();
     for (const from of sheet.results.keys()) this.#spills.layOut(sheet, from);
     this.restructure(sheet);
     this.settle();
@@ -282,7 +316,10 @@ export class Book {
     for (const { sheet, key, text } of rewrittenFormulas(this.#engine, this.sheets, before, moved)) {
       const cell = sheet.cells.get(key);
       if (cell?.content?.kind !== 'formula') continue;
-      this.#keep(sheet, key, { ...cell, content: { kind: 'formula', formula: reopenedFormula(text) } });
+      this.#keep(sheet, key, {
+        ...cell,
+        content: { kind: 'formula', formula: reopenedFormula(text, this.#engine.openEnd) },
+      });
       this.log.mark(sheet, key);
     }
   }

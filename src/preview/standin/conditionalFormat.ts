@@ -14,7 +14,7 @@ export function ruleAt(book: Book, sheet: SheetState, row: number, column: numbe
     if (rule.condition.kind === 'formula') {
       // Written for the first cell of the rule; every other cell reads it as if it had been copied there.
       const by = { rows: row - corner.row, columns: column - corner.column };
-      const formula = engineFormula(shiftedFormula(rule.condition.text ?? '', by));
+      const formula = engineFormula(shiftedFormula(rule.condition.text ?? '', by), book.openEnd);
       return book.engine.calculateFormula(formula, sheet.engine) === true;
     }
     return holds(book, rule.condition, sheet, row, column);

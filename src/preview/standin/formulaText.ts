@@ -26,27 +26,40 @@ const joined = (parts: readonly string[]): string => parts.join('');
 
 const cellReference = /^\$?[A-Za-z]{1,3}\$?\d+$/;
 const columnReference = /^\$?[A-Za-z]{1,3}$/;
-/** How far a range that is open at its end, such as `E14:E`, reaches in the engine, which knows no such range. */
-const openEnd = 10_000;
+/**
+ * How far a range that is open at its end, such as `E14:E`, reaches in the engine, which knows no such range: twice as far
+ * as the longest sheet, so that a row past half of it is none of a sheet. In few steps, since the engine keeps every cell
+ * of a range and most sheets are short.
+ */
+export const openEndFor = (rows: number): number => openEnds.find((end) => rows <= end / 2) ?? 40_000;
+const openEnds = [2_000, 10_000];
+
+const isOpenEnd = (parts: readonly { readonly kind: string; readonly text: string }[], index: number): boolean =>
+  parts[index]?.kind === 'word' &&
+  columnReference.test(parts[index].text) &&
+  parts[index - 1]?.text === ':' &&
+  cellReference.test(parts[index - 2]?.text ?? '');
+
+/** Does a formula name a range that is open at its end? */
+export const hasOpenRange = (formula: string): boolean => {
+  if (!formula.includes(':')) return false;
+  const parts = piecesOf(formula, pieces);
+  return parts.some((_, index) => isOpenEnd(parts, index));
+};
 
 /** What the engine reads: a capital E in a number stops its parser, and so does a range without an end. */
-export const engineFormula = (formula: string): string => {
+export const engineFormula = (formula: string, openEnd: number): string => {
   const parts = piecesOf(formula, pieces);
   return joined(
     parts.map(({ kind, text }, index) => {
       if (kind === 'number') return text.replace('E', 'e');
-      const isOpen =
-        kind === 'word' &&
-        columnReference.test(text) &&
-        parts[index - 1]?.text === ':' &&
-        cellReference.test(parts[index - 2]?.text ?? '');
-      return isOpen ? `${text}$${openEnd}` : text;
+      return isOpenEnd(parts, index) ? `${text}$${openEnd}` : text;
     }),
   );
 };
 
 /** A formula as the engine rewrote it when rows moved, with its open ranges open again. */
-export const reopenedFormula = (formula: string): string => {
+export const reopenedFormula = (formula: string, openEnd: number): string => {
   const parts = piecesOf(formula, pieces);
   return joined(
     parts.map(({ kind, text }, index) => {

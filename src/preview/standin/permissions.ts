@@ -2,8 +2,18 @@ import type { Execution } from './execution.ts';
 import { HostException } from './hostError.ts';
 
 const scopes = 'https://www.googleapis.com/auth/';
-const document = ['Spreadsheet', 'Sheet', 'Range', 'RangeList', 'Protection', 'NamedRange', 'DeveloperMetadata'];
-const reading = /^(get|is|can|offset|toString)/;
+const document = [
+  'Spreadsheet',
+  'Sheet',
+  'Range',
+  'RangeList',
+  'Protection',
+  'NamedRange',
+  'DeveloperMetadata',
+  'DeveloperMetadataFinder',
+  'DeveloperMetadataLocation',
+];
+const reading = /^(get|is|can|offset|toString|createDeveloperMetadataFinder|find|with)/;
 const opensWindow = ['showSidebar', 'showModalDialog', 'showModelessDialog', 'showDialog', 'alert', 'prompt'];
 /** Services that a function in a cell may use, besides reading its own workbook. */
 const inCells = ['SpreadsheetApp', 'LockService', 'Lock', 'CacheService', 'Cache', 'PropertiesService', 'Properties'];

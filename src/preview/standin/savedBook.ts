@@ -17,6 +17,8 @@ interface SavedSheet {
   readonly frozenColumns: number;
   readonly columnWidths: readonly (readonly [number, number])[];
   readonly rowHeights: readonly (readonly [number, number])[];
+  /** Left out in files of earlier versions. */
+  readonly forcedRows?: readonly number[];
   readonly hiddenColumns: readonly number[];
   readonly hiddenRows: readonly number[];
   readonly merges: Area[];
@@ -60,6 +62,7 @@ export function savedText(book: Book, stores: Stores, active: Saved['active']): 
       frozenColumns: sheet.frozenColumns,
       columnWidths: [...sheet.columnWidths],
       rowHeights: [...sheet.rowHeights],
+      forcedRows: [...sheet.forcedRows],
       hiddenColumns: [...sheet.hiddenColumns],
       hiddenRows: [...sheet.hiddenRows],
       merges: sheet.merges,
@@ -97,7 +100,7 @@ export function restore(saved: Saved, book: Book, stores: Stores): readonly stri
   }
   const states = saved.sheets.map((sheet): [SavedSheet, SheetState] => {
     const state = book.addSheet(sheet.name, book.sheets.length, sheet.id);
-    Object.assign(state, {
+    book.shapeSheet(state, {
       hidden: sheet.hidden,
       tabColor: sheet.tabColor,
       gridlinesHidden: sheet.gridlinesHidden,
@@ -107,6 +110,7 @@ export function restore(saved: Saved, book: Book, stores: Stores): readonly stri
       frozenColumns: sheet.frozenColumns,
       columnWidths: new Map(sheet.columnWidths),
       rowHeights: new Map(sheet.rowHeights),
+      forcedRows: new Set(sheet.forcedRows ?? []),
       hiddenColumns: new Set(sheet.hiddenColumns),
       hiddenRows: new Set(sheet.hiddenRows),
       merges: sheet.merges,

@@ -5,7 +5,7 @@ import { HostConstant, HostObject } from './hostObject.ts';
 
 /** Objects of the script's own realm, made inside it, so that `instanceof` and `Array.isArray` hold there. */
 interface Realm {
-  readonly array: (items: ArrayLike<unknown>) => unknown[];
+  readonly array: (items: readonly unknown[]) => unknown[];
   readonly record: (entries: readonly (readonly [string, unknown])[]) => object;
   readonly date: (milliseconds: number) => Date;
   readonly error: (name: string, message: string) => Error;
@@ -24,7 +24,7 @@ const clockSource = `(now) => {
   globalThis.Date = Clocked;
 }`;
 const realmSource = `({
-  array: (items) => Array.from(items),
+  array: ((slice) => (items) => Reflect.apply(slice, items, []))(Array.prototype.slice),
   record: (entries) => { const made = {}; for (const [name, value] of entries) made[name] = value; return made; },
   date: (milliseconds) => new Date(milliseconds),
   error: (name, message) => { const made = new Error(message); made.name = name; return made; },

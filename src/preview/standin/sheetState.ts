@@ -76,7 +76,7 @@ export interface ProtectionState {
 }
 
 export interface Metadata {
-  readonly key: string;
+  key: string;
   value: string;
   visibility: 'DOCUMENT' | 'PROJECT';
   readonly id: number;
@@ -99,6 +99,8 @@ export interface SheetState {
   frozenColumns: number;
   columnWidths: Map<number, number>;
   rowHeights: Map<number, number>;
+  /** Rows that keep their height whatever is in them. */
+  forcedRows: Set<number>;
   hiddenColumns: Set<number>;
   hiddenRows: Set<number>;
   merges: Area[];
@@ -128,6 +130,7 @@ export function emptySheet(id: number, name: string, engine: number): SheetState
     frozenColumns: 0,
     columnWidths: new Map(),
     rowHeights: new Map(),
+    forcedRows: new Set(),
     hiddenColumns: new Set(),
     hiddenRows: new Set(),
     merges: [],

@@ -28,6 +28,7 @@ export function cellViewOf(book: Book, sheet: SheetState, key: number, seat: Sea
     ...alignment(format, value),
     ...(link === undefined ? {} : { link }),
     ...(options ? { options } : {}),
+    ...(validation?.help ? { help: validation.help } : {}),
     ...(guard ? { guarded: guard } : {}),
     ...(spilled ? { spilled } : {}),
     ...(from === undefined ? {} : { filledBy: `${rowOf(from)},${columnOf(from)}` }),
@@ -49,7 +50,18 @@ function looks(format: Format, rule: Rule | undefined): Partial<CellView> {
     ...(format.wrap === 'WRAP' ? { wrap: true } : {}),
     ...(format.wrap === 'CLIP' ? { clip: true } : {}),
     ...(format.vertical ? { vertical: format.vertical } : {}),
+    ...boxOf(format),
   };
+}
+
+const sides = ['top', 'left', 'bottom', 'right'] as const;
+
+/** A line all around in one colour; lines at single sides are not drawn. */
+function boxOf({ border }: Format): Partial<CellView> {
+  if (border === undefined) return {};
+  const colours = sides.map((side) => new RegExp(`\\b${side} [A-Z_]+ (#[0-9a-f]{6})`).exec(border)?.[1]);
+  const [first] = colours;
+  return first !== undefined && colours.every((colour) => colour === first) ? { border: first } : {};
 }
 
 /** Numbers stand right, logical values and errors in the middle, texts left unless the cell says otherwise. */
@@ -82,6 +94,7 @@ export function sheetViewOf(book: Book, sheet: SheetState, seat: Seat): SheetVie
     frozenRows: sheet.frozenRows,
     frozenColumns: sheet.frozenColumns,
     columnWidths: Array.from({ length: sheet.columns }, (_, index) => sheet.columnWidths.get(index + 1) ?? 100),
+    rowHeights: [...sheet.rowHeights].map(([row, height]) => ({ row, height, forced: sheet.forcedRows.has(row) })),
     hiddenColumns: [...sheet.hiddenColumns],
     hiddenRows: [...sheet.hiddenRows],
     merges: sheet.merges,

@@ -1,5 +1,6 @@
 import type { ClassView, TeamView } from '../../desk/views.ts';
 import { askAfresh, askDesk, isStale } from '../askDesk.ts';
+import { afterPress } from '../page/afterPress.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -7,16 +8,11 @@ import { focusHeading, viewHeading } from '../page/heading.ts';
 import { makeLookAgain } from '../page/makeLookAgain.ts';
 import { problemNotice } from '../page/notice.ts';
 import type { Page } from '../page/page.ts';
-import { tube } from '../page/tube.ts';
 import type { View } from '../page/view.ts';
 import { waiting } from '../page/waiting.ts';
-import { peopleWords } from '../teams/peopleWords.ts';
 import { texts } from '../texts.ts';
-import { rowState } from './rowState.ts';
-import { spreadPicture } from './spreadPicture.ts';
-import { stateBadge } from './stateBadge.ts';
-import { stepNotes } from './stepNotes.ts';
-import { talkLines } from './talkLines.ts';
+import { classSections } from './classSections.ts';
+import { teamItem } from './teamItem.ts';
 
 /** How the teams get on, for the teacher's eyes: whom to talk to, progress, one sentence for the class. */
 export function classNowView(page: Page): View {
@@ -29,6 +25,8 @@ export function classNowView(page: Page): View {
   const said = element('p', { class: 'said', role: 'status' });
   const open = new Set<string>();
   let className = '';
+  /** The class whose sheet was in front when somebody last came here: only another one in front is a wish to see that. */
+  let front: string | undefined;
   let shown: ClassView | undefined;
   let shownText = '';
   let looking = false;
@@ -49,7 +47,7 @@ export function classNowView(page: Page): View {
     if (outcome.ok) {
       trouble.replaceChildren();
       shown = outcome.value;
-      draw();
+      afterPress(draw);
     } else if (quiet && shown) clock.textContent = texts.classNow.quietFailure(shown.clock);
     else
       trouble.replaceChildren(
@@ -57,127 +55,70 @@ export function classNowView(page: Page): View {
       );
   }
   const again = makeLookAgain(() => look(true));
-  /** What was read is shown at once, and looked at again behind it where it is old. */
+  /** What was read is shown at once, and looked at again behind it where it is old: then another sheet may be in front. */
   async function come(): Promise<void> {
     await look(shown !== undefined, askDesk);
-    if (here && isStale('readClass')) await look(true);
+    if (!here || !isStale('readClass')) return;
+    await look(true);
+    if (here && takeFront(shown?.inFront)) await come();
+  }
+  /** Turns to the class that came to the front since somebody was here last; true where that is another class. */
+  function takeFront(inFront: string | undefined): boolean {
+    if (inFront === undefined || inFront === front) return false;
+    front = inFront;
+    if (inFront === className || !page.lesson.classes.includes(inFront)) return false;
+    turnTo(inFront);
+    frame();
+    return true;
+  }
+  function turnTo(name: string): void {
+    className = name;
+    shown = undefined;
+    shownText = '';
+    open.clear();
+    clock.textContent = '';
+    content.replaceChildren();
   }
 
   function draw(): void {
     if (!shown) return;
     clock.textContent = texts.classNow.clock(shown.clock);
-    const text = JSON.stringify({ ...shown, clock: '' });
+    const text = JSON.stringify({ ...shown, clock: '', inFront: '' });
     if (text === shownText) return;
     shownText = text;
     const focused =
       document.activeElement instanceof HTMLElement && content.contains(document.activeElement)
         ? document.activeElement.id
         : '';
-    content.replaceChildren(...sections(shown));
+    const now = shown;
+    content.replaceChildren(
+      ...classSections(now, (team, index) =>
+        teamItem(team, {
+          stepCount: now.stepCount,
+          index,
+          isOpen: open.has(team.key),
+          toggled: (isOpen) => (isOpen ? open.add(team.key) : open.delete(team.key)),
+          goToRows: () => void goTo(now.className, team),
+        }),
+      ),
+    );
     if (focused) document.getElementById(focused)?.focus();
   }
-
-  function sections(now: ClassView): readonly HTMLElement[] {
-    const talk = talkLines(now.talkFirst).map(({ heading, reason }, index) =>
-      element(
-        'li',
-        { class: index === 0 ? 'talk first' : 'talk' },
-        element('b', {}, heading),
-        element('span', {}, reason),
-      ),
-    );
-    return [
-      element(
-        'section',
-        {},
-        element('h2', { class: 'spoken' }, texts.classNow.talkFirst),
-        talk.length > 0
-          ? element('ul', { class: 'cards' }, ...talk)
-          : element('p', { class: 'hint' }, texts.classNow.nobody),
-      ),
-      element(
-        'section',
-        {},
-        element('h2', {}, texts.classNow.teams),
-        now.teams.length > 0
-          ? element('ul', { class: 'teams' }, ...now.teams.map((team, index) => teamItem(now, team, index)))
-          : element('p', { class: 'hint' }, texts.classNow.noTeams),
-      ),
-      ...(now.percentErrors === undefined ? [] : [spreadPicture(now.percentErrors)]),
-      ...(now.sayToClass !== ''
-        ? [element('p', { class: 'say' }, element('b', {}, texts.classNow.say), ` ${now.sayToClass}`)]
-        : []),
-      ...(now.notYetKnown > 0 ? [element('p', { class: 'hint' }, texts.classNow.notYetKnown(now.notYetKnown))] : []),
-    ];
-  }
-
-  function teamItem(now: ClassView, team: TeamView, index: number): HTMLElement {
-    const complete = team.done >= now.stepCount && now.stepCount > 0;
-    const details = element(
-      'details',
-      { open: open.has(team.key) },
-      element(
-        'summary',
-        { id: `team-${index}` },
-        element('span', { class: 'team-name' }, team.team),
-        element(
-          'span',
-          { class: 'gauge' },
-          tube({ done: team.done, steps: now.stepCount }),
-          element(
-            'span',
-            { class: 'of' },
-            element('span', { 'aria-hidden': 'true' }, texts.classNow.ofSteps(team.done, now.stepCount)),
-            element('span', { class: 'spoken' }, texts.classNow.ofStepsSpoken(team.done, now.stepCount)),
-          ),
-        ),
-        team.absent === true && element('span', { class: 'away' }, texts.classNow.absent),
-      ),
-      team.members !== undefined &&
-        team.members.length > 0 &&
-        element('p', { class: 'hint' }, peopleWords(team.members)),
-      complete && element('p', { class: 'hint' }, texts.classNow.ready),
-      element('ol', { class: 'steps' }, ...team.steps.map(stepItem)),
-      element(
-        'button',
-        { type: 'button', class: 'act quiet', id: `team-${index}-go`, onclick: () => void goTo(now.className, team) },
-        texts.classNow.goToRows(team.team),
-      ),
-    );
-    details.addEventListener('toggle', () => {
-      if (details.open) open.add(team.key);
-      else open.delete(team.key);
-    });
-    return element('li', {}, details);
-  }
-
-  const stepItem = (step: TeamView['steps'][number]): HTMLElement =>
-    element(
-      'li',
-      {},
-      element(
-        'div',
-        { class: 'step-line' },
-        element('span', { class: 'step-title' }, step.title),
-        stateBadge(rowState(step)),
-      ),
-      step.entry.trim() !== '' && element('p', { class: 'entered' }, texts.classNow.entered(step.entry)),
-      step.lookAt.trim() !== '' && element('p', { class: 'look-at' }, step.lookAt),
-      step.isFormula === true && element('p', {}, texts.classNow.isFormula),
-      stepNotes(step) !== '' && element('p', { class: 'tries' }, stepNotes(step)),
-    );
 
   async function goTo(inClass: string, team: TeamView): Promise<void> {
     const outcome = await askDesk('goToTeam', inClass, team.key);
     said.textContent = outcome.ok ? texts.classNow.went(team.team) : outcome.problem.message;
   }
+  const enteredWords = ({ renewed, moved = [] }: { renewed: number; moved?: readonly string[] }): string =>
+    moved.length > 0 && renewed === 0 ? moved.join(' ') : [...moved, texts.classNow.renewed(renewed)].join(' ');
   async function checkAgain(): Promise<void> {
     said.textContent = '';
     const outcome = await waiting(status, texts.classNow.reading, askDesk('checkAgain'));
-    said.textContent = outcome.ok ? texts.classNow.renewed(outcome.value.renewed) : outcome.problem.message;
+    said.textContent = outcome.ok ? enteredWords(outcome.value) : outcome.problem.message;
     if (outcome.ok) await look(true);
   }
 
+  /** Everything but the class itself, or the way to the plan where there is no class. */
   function frame(): void {
     const { classes } = page.lesson;
     if (classes.length === 0) {
@@ -189,53 +130,33 @@ export function classNowView(page: Page): View {
       );
       return;
     }
-    if (!classes.includes(className)) {
-      className = classes[0] ?? '';
-      shown = undefined;
-      shownText = '';
-      content.replaceChildren();
-    }
+    if (!classes.includes(className)) turnTo(classes[0] ?? '');
     const select = choice(
       classes.map((name) => ({ value: name, label: name })),
       className,
     );
     select.addEventListener('change', () => {
-      className = select.value;
-      shown = undefined;
-      shownText = '';
-      open.clear();
-      clock.textContent = '';
-      content.replaceChildren();
+      turnTo(select.value);
       void come();
     });
     pick.replaceChildren(field({ id: 'class-now', label: texts.classNow.pick, control: select }).root);
-    root.replaceChildren(
-      viewHeading(texts.classNow.title),
-      pick,
-      clock,
-      trouble,
-      status,
-      content,
-      said,
-      element(
-        'div',
-        { class: 'actions' },
-        element('button', { type: 'button', class: 'act', onclick: () => void look(false) }, texts.classNow.lookAgain),
-        element(
-          'button',
-          {
-            type: 'button',
-            class: 'act two',
-            'aria-describedby': 'check-again-about',
-            onclick: () => void checkAgain(),
-          },
-          texts.classNow.checkAgain,
-        ),
-      ),
-      element('p', { class: 'hint', id: 'check-again-about' }, texts.classNow.checkAgainAbout),
-      element('p', { class: 'hint' }, texts.classNow.every),
-    );
+    if (root.contains(content)) return;
+    root.replaceChildren(viewHeading(texts.classNow.title), pick, clock, trouble, status, content, said, ...actions());
   }
+  const actions = (): readonly HTMLElement[] => [
+    element(
+      'div',
+      { class: 'actions' },
+      element('button', { type: 'button', class: 'act', onclick: () => void look(false) }, texts.classNow.lookAgain),
+      element(
+        'button',
+        { type: 'button', class: 'act two', 'aria-describedby': 'check-again-about', onclick: () => void checkAgain() },
+        texts.classNow.checkAgain,
+      ),
+    ),
+    element('p', { class: 'hint', id: 'check-again-about' }, texts.classNow.checkAgainAbout),
+    element('p', { class: 'hint' }, texts.classNow.every),
+  ];
 
   document.addEventListener('visibilitychange', () => {
     if (here && document.visibilityState === 'visible') void look(true);
@@ -244,6 +165,8 @@ export function classNowView(page: Page): View {
     root,
     enter() {
       here = true;
+      said.textContent = '';
+      takeFront(page.lesson.inFront);
       frame();
       focusHeading(root);
       void come();

@@ -16,3 +16,10 @@ export function focusHeading(within: HTMLElement): void {
   heading.setAttribute('tabindex', '-1');
   heading.focus();
 }
+
+/** Draws a view anew. Where its heading was in focus, or nothing is afterwards, the new heading is. */
+export function drawUnderHeading(within: HTMLElement, draw: () => void): void {
+  const wasHere = document.activeElement === document.body || document.activeElement?.matches('h1, h2') === true;
+  draw();
+  if (wasHere && within.isConnected && document.activeElement === document.body) focusHeading(within);
+}

@@ -1,19 +1,21 @@
 import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
-import { keyTable } from '../prepare/keyTable.ts';
 import { texts } from '../texts.ts';
+import { classKey } from './classKey.ts';
 import type { OpenedPage } from './openedPage.ts';
 import { readingPage } from './readingPage.ts';
 
-/** The key of every team, on paper; it comes from the script and stands in no sheet. */
+/** The key on paper, one page for each class; it comes from the script and is in no sheet. */
 export const keyPage = (): OpenedPage =>
   readingPage({
     title: texts.pages.key.title,
     className: 'key-page',
     read: () => askDesk('readKey'),
-    draw: ({ teams, activity, date }) => [
+    draw: ({ teams, orders, activity, date }) => [
       element('p', { class: 'notice' }, texts.pages.key.warning),
       element('p', { class: 'clock' }, `${activity} · ${date}`),
-      ...teams.map(keyTable),
+      ...[...new Set(teams.map(({ className }) => className))].map((className) =>
+        classKey(className, { teams: teams.filter((team) => team.className === className), orders }),
+      ),
     ],
   });

@@ -1,4 +1,5 @@
 import type { PreparationView } from '../../desk/views.ts';
+import { writtenFormula } from '../../lab/particles/writtenFormula.ts';
 import { askDesk } from '../askDesk.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
@@ -27,11 +28,23 @@ function drawn({ labels, date }: PreparationView): readonly HTMLElement[] {
     '',
   );
   const day = element('input', { type: 'text', value: date, maxlength: 40, autocomplete: 'off' });
-  const sheet = element('ul', { class: 'labels' });
+  const sheets = element('div', {});
   const draw = () => {
     const chosen = labels.filter(({ whose }) => which.value === '' || groupOf(whose) === which.value);
-    sheet.replaceChildren(
-      ...chosen.flatMap((label) => Array.from({ length: label.copies }, () => labelItem(label, day.value))),
+    // Labels of one size stand together, so that rows of them can be cut straight through.
+    sheets.replaceChildren(
+      ...[false, true].flatMap((small) => {
+        const some = chosen.filter((label) => isSmall(label) === small);
+        return some.length === 0
+          ? []
+          : [
+              element(
+                'ul',
+                { class: small ? 'labels small' : 'labels' },
+                ...some.flatMap((label) => Array.from({ length: label.copies }, () => labelItem(label, day.value))),
+              ),
+            ];
+      }),
     );
   };
   which.addEventListener('change', draw);
@@ -45,9 +58,13 @@ function drawn({ labels, date }: PreparationView): readonly HTMLElement[] {
       field({ id: 'label-group', label: words.which, control: which }).root,
       field({ id: 'label-date', label: words.date, control: day }).root,
     ),
-    sheet,
+    sheets,
   ];
 }
+
+/** mL: a label for a vessel up to this size leaves out what there is no room for; the bulb of a 100 mL flask is about 6 cm wide. */
+const smallVessel = 100;
+const isSmall = ({ vesselMl }: Label): boolean => vesselMl !== undefined && vesselMl <= smallVessel;
 
 /** Labels of one class are printed together. */
 const groupOf = (whose: string): string => whose.split(' · ')[0] ?? whose;
@@ -59,13 +76,17 @@ function labelItem(label: Label, date: string): HTMLElement {
   return element(
     'li',
     { class: 'label' },
-    element('p', { class: 'label-name' }, name === formula ? formula : `${name}, ${formula}`),
+    element(
+      'p',
+      { class: 'label-name' },
+      name === formula ? writtenFormula(formula) : `${name}, ${writtenFormula(formula)}`,
+    ),
     element('p', { class: 'label-strength' }, strength),
     (signalWord !== '' || isSignalUnknown) &&
       element('p', { class: 'label-signal' }, signalWord === '' ? words.noSignal : signalWord),
     pictograms.length > 0 && pictogramRow(pictograms),
     element('ul', {}, ...statements.map((statement) => element('li', {}, statement))),
-    advice.length > 0 && element('p', {}, advice.join(' ')),
+    advice.length > 0 && !isSmall(label) && element('p', {}, advice.join(' ')),
     element('p', { class: 'label-deferring' }, deferring),
     element(
       'p',

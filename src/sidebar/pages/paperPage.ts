@@ -4,6 +4,7 @@ import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
 import { texts } from '../texts.ts';
+import { checkRule } from './checkRule.ts';
 import type { OpenedPage } from './openedPage.ts';
 import { readingPage } from './readingPage.ts';
 
@@ -48,7 +49,7 @@ function drawn(view: PaperView): readonly HTMLElement[] {
   ];
 }
 
-function teamSheet({ className, team, steps }: Team, { activity, aim, date }: PaperView): HTMLElement {
+function teamSheet({ className, team, steps }: Team, { activity, aim, date, decimalMark }: PaperView): HTMLElement {
   const words = texts.pages.paper;
   const withFigures = steps.filter(({ checkFigures }) => checkFigures.length > 0).length >= fewestFigures;
   const headings = withFigures ? words.headings : words.headings.slice(0, -1);
@@ -58,8 +59,7 @@ function teamSheet({ className, team, steps }: Team, { activity, aim, date }: Pa
     element('h2', {}, `${className} · ${team}`),
     element('p', {}, `${activity} · ${date}`),
     element('p', {}, aim),
-    withFigures &&
-      element('p', { class: 'check-rule' }, element('b', {}, words.ruleTitle), ` ${words.rule} ${words.ruleExample}`),
+    withFigures && checkRule(decimalMark),
     element(
       'table',
       { class: 'paper-table' },

@@ -7,6 +7,7 @@ import { particlesPage } from '../particles/particlesPage.ts';
 import { trialPage } from '../selfCheck/trialPage.ts';
 import { texts } from '../texts.ts';
 import { donePage } from './donePage.ts';
+import { guidePage } from './guidePage.ts';
 import { keyPage } from './keyPage.ts';
 import { labelsPage } from './labelsPage.ts';
 import type { OpenedPage } from './openedPage.ts';
@@ -23,11 +24,13 @@ const pages: Readonly<Partial<Record<PageName, (about: string) => OpenedPage>>> 
   period: periodPage,
   done: donePage,
   particles: particlesPage,
+  guide: guidePage,
   trial: trialPage,
 };
 
-/** The view that a page was opened from: pages to print are opened in Prepare. */
-const openedFrom = (name: string): ViewName => (name === 'particles' ? 'particles' : 'prepare');
+/** The view that a page was opened from; most pages to print are opened in Prepare. */
+const openedFrom = (name: string): ViewName =>
+  name === 'particles' ? 'particles' : name === 'guide' ? 'help' : 'prepare';
 
 /** Shows the page that the document was opened for; false where it was opened as the sidebar. */
 export function startPage(): boolean {

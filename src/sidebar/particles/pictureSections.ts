@@ -3,6 +3,7 @@ import { boxText, leftOutText } from '../../lab/particles/boxText.ts';
 import type { Kind, ParticlePicture } from '../../lab/particles/particlePicture.ts';
 import type { Solutions } from '../../lab/particles/solutions.ts';
 import { tenPower } from '../../lab/particles/tenPower.ts';
+import { writtenFormula } from '../../lab/particles/writtenFormula.ts';
 import { particleTexts } from '../../lab/texts/particles.ts';
 import { element } from '../page/element.ts';
 import { svgElement } from '../page/svgElement.ts';
@@ -105,7 +106,7 @@ const legend = (kinds: readonly Kind[], formula: string): HTMLElement =>
           },
           drawParticle(kind, legendSize),
         ),
-        element('span', {}, texts.particles.kind(kind, formula)),
+        element('span', {}, texts.particles.kind(kind, writtenFormula(formula))),
       ),
     ),
   );

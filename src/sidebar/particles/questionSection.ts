@@ -1,7 +1,8 @@
-import { letteredOptions } from '../../lab/bench/letteredOptions.ts';
+import { lettered } from '../../lab/bench/lettered.ts';
 import { optionReply } from '../../lab/bench/optionReply.ts';
 import type { Question } from '../../lab/bench/questions/question.ts';
 import type { Shown } from '../../lab/lesson/activity.ts';
+import { writtenFormula } from '../../lab/particles/writtenFormula.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 
@@ -11,11 +12,15 @@ const filled = (pieces: readonly Shown[], givens: Readonly<Record<string, string
     .map((piece) => {
       if (typeof piece === 'string') return piece;
       const value = givens[piece.given] ?? '';
-      return value === '' ? '' : `${piece.before ?? ''}${value}${piece.after ?? ''}`;
+      const written = piece.given === 'formula' ? writtenFormula(value) : value;
+      return value === '' ? '' : `${piece.before ?? ''}${written}${piece.after ?? ''}`;
     })
     .join('');
 
-/** Questions to ask beside the picture, lettered as in the class sheet; the reasons stay folded until they are wanted. */
+/**
+ * Questions to ask beside the picture; the reasons stay folded until they are wanted. Options have no letters: in the class
+ * sheet each team has its own.
+ */
 export const questionSection = (
   questions: readonly Question[],
   givens: Readonly<Record<string, string>>,
@@ -27,18 +32,12 @@ export const questionSection = (
     element('h2', {}, particles.questionsTitle),
     element('p', { class: 'hint' }, particles.questionsAbout),
     ...questions.map((question) => {
-      const options = letteredOptions(question.name);
+      const options = lettered(question.name, [question.right, ...question.others]).map(({ item }) => item);
       return element(
         'article',
         { class: 'question' },
         element('h3', {}, filled(question.stem, givens)),
-        element(
-          'ul',
-          { class: 'options' },
-          ...options.map(({ letter, item }) =>
-            element('li', {}, element('b', {}, `${letter}  `), filled(item.text, givens)),
-          ),
-        ),
+        element('ul', { class: 'options' }, ...options.map(({ text }) => element('li', {}, filled(text, givens)))),
         element(
           'details',
           {},
@@ -46,12 +45,12 @@ export const questionSection = (
           element(
             'ul',
             { class: 'options' },
-            ...options.map(({ letter, item }) =>
+            ...options.map((option) =>
               element(
                 'li',
                 {},
-                element('b', {}, item.id === question.right.id ? particles.rightOne(letter) : `${letter}  `),
-                optionReply(item, givens.formula),
+                element('b', {}, particles.option(filled(option.text, givens), option.id === question.right.id)),
+                optionReply(option, givens.formula),
               ),
             ),
           ),

@@ -5,7 +5,7 @@ import { element } from '../page/element.ts';
 import { focusHeading, viewHeading } from '../page/heading.ts';
 import { problemNotice } from '../page/notice.ts';
 import type { Builder } from './builder.ts';
-import { buildPanel } from './buildPanel.ts';
+import { buildPanel, type NextStep } from './buildPanel.ts';
 import { questionNotice } from './questionNotice.ts';
 
 /** Shows a build in the view that began it, in place of what stands there, until somebody goes back. */
@@ -13,15 +13,19 @@ export function buildHere({
   root,
   title,
   builder,
-  words,
-  toClass,
+  back,
+  next,
+  done,
   redraw,
 }: {
   readonly root: HTMLElement;
   readonly title: string;
   readonly builder: Builder;
-  readonly words: { readonly back: string; readonly done?: string };
-  readonly toClass: () => void;
+  /** Says where one goes back to. */
+  readonly back: string;
+  /** What comes next once it is built, before going back; `leave` ends showing the build here. */
+  readonly next?: (leave: () => void) => readonly NextStep[];
+  readonly done?: () => string;
   readonly redraw: () => void;
 }): {
   /**
@@ -35,18 +39,21 @@ export function buildHere({
   showing(): boolean;
 } {
   let mine = false;
-  const panel = buildPanel({
-    builder,
-    toClass: () => {
-      mine = false;
-      builder.close();
-      toClass();
-    },
-    toPlan: () => {
-      mine = false;
+  const leave = (): void => {
+    mine = false;
+  };
+  const goBack: NextStep = {
+    label: back,
+    run() {
+      leave();
       redraw();
     },
-    words,
+  };
+  const panel = buildPanel({
+    builder,
+    next: () => [...(next?.(leave) ?? []), goBack],
+    back: goBack,
+    ...(done === undefined ? {} : { done }),
   });
   const show = (): void => {
     if (!mine) return;

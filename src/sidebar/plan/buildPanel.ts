@@ -4,16 +4,26 @@ import { fillTube, tube } from '../page/tube.ts';
 import { texts } from '../texts.ts';
 import { type Builder, type BuildPhase, percentDone } from './builder.ts';
 
+/** One thing to do after a build. */
+export interface NextStep {
+  readonly label: string;
+  readonly run: () => void;
+}
+
 export interface BuildPanelParts {
   readonly builder: Builder;
-  readonly toClass: () => void;
-  readonly toPlan: () => void;
-  /** Words in place of those for a build that was begun in the plan. */
-  readonly words?: { readonly back: string; readonly done?: string };
+  /** What comes next once the table stands, the likeliest first. */
+  readonly next: () => readonly NextStep[];
+  /** Leaves a build that rests or has stopped. */
+  readonly back: NextStep;
+  /** What is said of a finished build, in place of the usual words. */
+  readonly done?: () => string;
+  /** What there is now, counted. */
+  readonly tally?: () => string;
 }
 
 /** The build as it goes: a tube that fills, percent in words, and a way to leave and to go on. */
-export function buildPanel({ builder, toClass, toPlan, words: own }: BuildPanelParts): {
+export function buildPanel({ builder, next, back, done, tally }: BuildPanelParts): {
   readonly root: HTMLElement;
   update(): void;
 } {
@@ -32,10 +42,15 @@ export function buildPanel({ builder, toClass, toPlan, words: own }: BuildPanelP
     element('button', { type: 'button', class: primary ? 'act' : 'act two', onclick: run }, label);
   let shown: BuildPhase['phase'] | 'leaving' | undefined;
 
-  const back = () => {
-    builder.close();
-    toPlan();
-  };
+  const leading = ({ label, run }: NextStep, primary = false) =>
+    button(
+      label,
+      () => {
+        builder.close();
+        run();
+      },
+      primary,
+    );
   const goOn = () => void builder.goOn();
 
   function update(): void {
@@ -48,7 +63,8 @@ export function buildPanel({ builder, toClass, toPlan, words: own }: BuildPanelP
     bar.setAttribute('aria-valuenow', String(percent));
     fillTube(drawn, { done: percent, steps: 100 });
     drawn.style.setProperty('--mark', `${100 / Math.min(Math.max(now.build?.total ?? 10, 4), 24)}%`);
-    words.textContent = texts.build.now(now.build?.label ?? texts.build.first, percent);
+    words.textContent =
+      now.phase === 'finished' ? (tally?.() ?? '') : texts.build.now(now.build?.label ?? texts.build.first, percent);
     const state = now.phase === 'running' && now.leaving ? 'leaving' : now.phase;
     if (state === shown) return;
     const before = shown;
@@ -65,18 +81,16 @@ export function buildPanel({ builder, toClass, toPlan, words: own }: BuildPanelP
       actions.replaceChildren(...(now.leaving ? [] : [button(texts.build.leave, () => builder.leave())]));
     } else if (now.phase === 'left') {
       notes.replaceChildren(element('p', {}, texts.build.kept));
-      actions.replaceChildren(button(texts.plan.goOn, goOn, true), button(own?.back ?? texts.build.toPlan, back));
+      actions.replaceChildren(button(texts.plan.goOn, goOn, true), leading(back));
     } else if (now.phase === 'failed') {
       notes.replaceChildren(problemNotice(now.problem.message), element('p', {}, texts.build.kept));
-      actions.replaceChildren(button(texts.plan.goOn, goOn, true), button(own?.back ?? texts.build.toPlan, back));
+      actions.replaceChildren(button(texts.plan.goOn, goOn, true), leading(back));
     } else {
       notes.replaceChildren(
-        element('p', {}, own?.done ?? (builder.sample ? texts.build.doneSample : texts.build.done)),
+        element('p', {}, done?.() ?? (builder.sample ? texts.build.doneSample : texts.build.done)),
+        ...(now.build.late === undefined ? [] : [element('p', { class: 'say' }, now.build.late)]),
       );
-      actions.replaceChildren(
-        button(texts.build.toClass, toClass, true),
-        button(own?.back ?? texts.build.toPlan, back),
-      );
+      actions.replaceChildren(...next().map((step, place) => leading(step, place === 0)));
     }
     // Focus would be lost with the button that was pressed.
     if (before !== undefined && root.isConnected) title.focus();

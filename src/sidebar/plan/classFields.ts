@@ -1,89 +1,58 @@
+import { deskWords } from '../../desk/words.ts';
+import { afterPress } from '../page/afterPress.ts';
 import { element } from '../page/element.ts';
 import { type Field, field } from '../page/field.ts';
 import { texts } from '../texts.ts';
+import { classRow } from './classRow.ts';
 import type { ClassDraft } from './planDraft.ts';
 import { mostTeams, namesForCount, teamNames, teamsToStart } from './teamNames.ts';
 
 export interface ClassParts {
   readonly classes: readonly ClassDraft[];
   readonly changed: (classes: readonly ClassDraft[]) => void;
-  readonly register: (name: string, made: Field) => void;
+  /** `check` says what is wrong with what stands in it, or nothing. */
+  readonly register: (name: string, made: Field, check?: () => string) => void;
+  /** Before the classes are drawn anew. */
+  readonly forget: () => void;
 }
 
-/** The classes of the day: a name, a number of teams and their names for each. */
-export function classFields({ classes, changed, register }: ClassParts): HTMLElement {
+const mostClasses = 12;
+
+/** The classes of the day: how many, and for each a name, a number of teams and their names. */
+export function classFields({ classes, changed, register, forget }: ClassParts): HTMLElement {
   let current = [...classes];
+  /** Classes taken off by a smaller number wait here, so that a larger one brings them back. */
+  let setAside: readonly ClassDraft[] = [];
   const list = element('div', { class: 'classes' });
   const removed = element('div', { class: 'removed', role: 'status' });
-  const tell = () => changed(current);
-  const put = (index: number, part: Partial<ClassDraft>) => {
-    current = current.map((one, at) => (at === index ? { ...one, ...part } : one));
-    tell();
+  const countInput = element('input', { type: 'number', min: 1, max: mostClasses, step: 1, value: current.length });
+  const count = field({ id: 'class-count', label: texts.plan.classCount, control: countInput });
+  const checkCount = () => (Number(countInput.value) === current.length ? '' : texts.plan.classCountRange(mostClasses));
+  const tell = () => {
+    countInput.value = String(current.length);
+    changed(current);
   };
-
-  const fieldset = ({ name, teams }: ClassDraft, index: number): HTMLElement => {
-    const nameInput = element('input', { type: 'text', value: name, autocomplete: 'off' });
-    const nameField = field({ id: `class-${index}-name`, label: texts.plan.className, control: nameInput });
-    const countInput = element('input', {
-      type: 'number',
-      min: 1,
-      max: mostTeams,
-      step: 1,
-      value: teamNames(teams).length,
-    });
-    const countField = field({ id: `class-${index}-count`, label: texts.plan.teamCount, control: countInput });
-    const teamsInput = element('textarea', {
-      rows: Math.min(Math.max(teamNames(teams).length, 3), 8),
-      spellcheck: 'false',
-    });
-    teamsInput.value = teams;
-    const teamsField = field({ id: `class-${index}-teams`, label: texts.plan.teamNames, control: teamsInput });
-    register(`classes.${index}.name`, nameField);
-    register(`classes.${index}.count`, countField);
-    register(`classes.${index}.teams`, teamsField);
-
-    // Names taken off by a smaller number wait here, so that a larger one brings them back.
-    let setAside: readonly string[] = [];
-    nameInput.addEventListener('input', () => {
-      nameField.setProblem('');
-      put(index, { name: nameInput.value });
-      remove.textContent = texts.plan.removeClass(nameInput.value.trim() || texts.plan.classNumber(index + 1));
-    });
-    countInput.addEventListener('change', () => {
-      const count = Number(countInput.value);
-      const fits = Number.isInteger(count) && count >= 1 && count <= mostTeams;
-      countField.setProblem(fits ? '' : texts.plan.teamCountRange(mostTeams));
-      if (!fits) return;
-      const before = teamNames(teamsInput.value);
-      const after = namesForCount(count, before, setAside);
-      setAside = [...before.slice(count), ...setAside.filter((one) => !after.includes(one))];
-      teamsInput.value = after.join('\n');
-      teamsInput.rows = Math.min(Math.max(after.length, 3), 8);
-      teamsField.setProblem('');
-      put(index, { teams: teamsInput.value });
-    });
-    teamsInput.addEventListener('input', () => {
-      teamsField.setProblem('');
-      countInput.value = String(teamNames(teamsInput.value).length);
-      countField.setProblem('');
-      put(index, { teams: teamsInput.value });
-    });
-    const remove = element(
-      'button',
-      { type: 'button', class: 'act quiet', onclick: () => takeOut(index) },
-      texts.plan.removeClass(name.trim() || texts.plan.classNumber(index + 1)),
-    );
-    return element(
-      'fieldset',
-      {},
-      element('legend', {}, texts.plan.classNumber(index + 1)),
-      nameField.root,
-      countField.root,
-      teamsField.root,
-      current.length > 1 && remove,
+  const taken = (besides?: number): readonly string[] =>
+    current.flatMap(({ teams }, at) => (at === besides ? [] : teamNames(teams)));
+  const draw = () => {
+    forget();
+    register('classes.count', count, checkCount);
+    list.replaceChildren(
+      ...current.map((one, index) =>
+        classRow({
+          index,
+          class: one,
+          register,
+          taken: () => taken(index),
+          put: (part) => {
+            current = current.map((before, at) => (at === index ? { ...before, ...part } : before));
+            changed(current);
+          },
+          remove: current.length > 1 ? () => takeOut(index) : undefined,
+        }),
+      ),
     );
   };
-  const draw = () => list.replaceChildren(...current.map(fieldset));
 
   const takeOut = (index: number) => {
     const gone = current[index];
@@ -91,52 +60,65 @@ export function classFields({ classes, changed, register }: ClassParts): HTMLEle
     current = current.filter((_, at) => at !== index);
     tell();
     draw();
-    const back = element(
-      'button',
-      {
-        type: 'button',
-        class: 'act quiet',
-        onclick: () => {
-          current = [...current.slice(0, index), gone, ...current.slice(index)];
-          tell();
-          draw();
-          removed.replaceChildren();
-          list.querySelector<HTMLElement>(`#class-${index}-name`)?.focus();
-        },
-      },
-      texts.plan.putBack,
-    );
+    tellRemoved([gone], () => {
+      current = [...current.slice(0, index), gone, ...current.slice(index)];
+      tell();
+      draw();
+      list.querySelector<HTMLElement>(`#class-${index}-name`)?.focus();
+    });
+    removed.querySelector('button')?.focus();
+  };
+  const tellRemoved = (gone: readonly ClassDraft[], putBack: () => void) => {
+    const names = gone.map(({ name }) => name.trim()).filter((name) => name !== '');
     removed.replaceChildren(
-      element('p', {}, texts.plan.removed(gone.name.trim() || texts.plan.classNumber(index + 1))),
-      back,
+      element('p', {}, texts.plan.removed(names.join(', '))),
+      element(
+        'button',
+        {
+          type: 'button',
+          class: 'act quiet',
+          onclick: () => {
+            removed.replaceChildren();
+            putBack();
+          },
+        },
+        texts.plan.putBack,
+      ),
     );
-    back.focus();
   };
-  const freshName = (): string => {
-    if (current.length === 0) return texts.plan.firstClass;
-    const taken = current.map(({ name }) => name.trim().toLowerCase());
+  const freshClass = (): ClassDraft => {
+    const names = current.map(({ name }) => name.trim().toLowerCase());
     let number = current.length + 1;
-    while (taken.includes(texts.plan.nextClass(number).toLowerCase())) number += 1;
-    return texts.plan.nextClass(number);
+    while (names.includes(deskWords.classNumber(number).toLowerCase())) number += 1;
+    const last = current[current.length - 1];
+    const teams = last ? Math.min(Math.max(teamNames(last.teams).length, 1), mostTeams) : teamsToStart;
+    return { name: deskWords.classNumber(number), teams: namesForCount(teams, { taken: taken() }).join('\n') };
   };
-  const add = element(
-    'button',
-    {
-      type: 'button',
-      class: 'act quiet',
-      onclick: () => {
-        const last = current[current.length - 1];
-        const count = last ? Math.max(teamNames(last.teams).length, 1) : teamsToStart;
-        current = [...current, { name: freshName(), teams: namesForCount(Math.min(count, mostTeams), []).join('\n') }];
-        tell();
-        draw();
-        const name = list.querySelector<HTMLInputElement>(`#class-${current.length - 1}-name`);
-        name?.focus();
-        name?.select();
-      },
-    },
-    texts.plan.addClass,
-  );
+  const setCount = (wanted: number): void => {
+    const gone = current.slice(wanted);
+    current = current.slice(0, wanted);
+    const back = setAside.slice(0, wanted - current.length);
+    current = [...current, ...back];
+    setAside = [...gone, ...setAside.slice(back.length)];
+    while (current.length < wanted) current = [...current, freshClass()];
+    changed(current);
+    draw();
+    if (gone.length === 0) removed.replaceChildren();
+    else {
+      tellRemoved(gone, () => {
+        setCount(wanted + gone.length);
+        countInput.value = String(current.length);
+        countInput.focus();
+      });
+    }
+  };
+  countInput.addEventListener('input', () => {
+    const wanted = Number(countInput.value);
+    if (!Number.isInteger(wanted) || wanted < 1 || wanted > mostClasses) return;
+    count.setProblem('');
+    if (wanted !== current.length) setCount(wanted);
+  });
+  countInput.addEventListener('change', () => afterPress(() => count.setProblem(checkCount())));
   draw();
-  return element('div', {}, list, removed, add);
+  return element('div', {}, element('div', { class: 'classes-count' }, count.root), list, removed);
 }

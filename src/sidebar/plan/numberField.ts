@@ -1,5 +1,6 @@
 import type { DecimalMark } from '../arithmetic/pointNumbers.ts';
 import { readField } from '../arithmetic/readField.ts';
+import { afterPress } from '../page/afterPress.ts';
 import { element } from '../page/element.ts';
 import { type Field, field } from '../page/field.ts';
 
@@ -27,8 +28,10 @@ export function numberField({ id, label, unit, hint = '', value, mark, typed, re
     clearTimeout(timer);
     const reading = readField({ typed: control.value, unit, mark: mark() });
     const parts = reading.kind === 'value' ? [reading.meaning, remark?.(reading.value) ?? ''] : [];
-    made.setMeaning(parts.filter((part) => part !== '').join(' · '));
-    if (withProblem) made.setProblem(reading.kind === 'problem' ? reading.message : '');
+    afterPress(() => {
+      made.setMeaning(parts.filter((part) => part !== '').join(' · '));
+      if (withProblem) made.setProblem(reading.kind === 'problem' ? reading.message : '');
+    });
   };
   control.addEventListener('input', () => {
     typed(control.value);

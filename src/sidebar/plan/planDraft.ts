@@ -1,6 +1,6 @@
 import type { ActivityView, LessonView } from '../../desk/views.ts';
+import { deskWords } from '../../desk/words.ts';
 import type { SettingName, Setup } from '../../lab/lesson/setup.ts';
-import { texts } from '../texts.ts';
 import { ionChoice } from './ionChoice.ts';
 import { namesForCount, teamsToStart } from './teamNames.ts';
 
@@ -47,7 +47,7 @@ export function draftOf({ setup, solutes, activities }: LessonView): PlanDraft {
     classes:
       setup.classes.length > 0
         ? setup.classes.map(({ name, teams }) => ({ name, teams: teams.join('\n') }))
-        : [{ name: texts.plan.firstClass, teams: namesForCount(teamsToStart, []).join('\n') }],
+        : [{ name: deskWords.classNumber(1), teams: namesForCount(teamsToStart).join('\n') }],
   };
 }
 

@@ -3,6 +3,7 @@ import { molarMass } from '../../chemistry/molarMass.ts';
 import { readFormula } from '../../chemistry/readFormula.ts';
 import type { SoluteView } from '../../desk/views.ts';
 import { errorText } from '../../errors/errorText.ts';
+import { afterPress } from '../page/afterPress.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { type Field, field } from '../page/field.ts';
@@ -67,11 +68,16 @@ export function soluteFields({ solutes, pick, picked, settled }: SoluteParts): {
     const planner = solute?.caution || words.planner;
     caution.replaceChildren(
       ...(planner === '' ? [] : [element('p', {}, element('strong', {}, texts.plan.plannerCaution), ` ${planner}`)]),
-      element('p', { class: 'hint' }, texts.plan.asInBottle),
       ...(words.signalWord === '' ? [] : [element('p', {}, element('strong', {}, words.signalWord))]),
       element('ul', {}, ...words.statements.map((statement) => element('li', {}, statement))),
-      ...(words.advice === '' ? [] : [element('p', {}, words.advice)]),
       element('p', { class: 'defer' }, texts.plan.defer),
+      element(
+        'details',
+        {},
+        element('summary', {}, texts.plan.cautionsMore),
+        ...(words.advice === '' ? [] : [element('p', {}, words.advice)]),
+        element('p', {}, texts.plan.asInBottle),
+      ),
     );
     caution.classList.add('strong');
   };
@@ -101,11 +107,13 @@ export function soluteFields({ solutes, pick, picked, settled }: SoluteParts): {
     formula.setMeaning(mass.ok ? texts.plan.molarMass(roundedMass(mass.value)) : '');
     formula.setProblem(mass.ok ? '' : errorText(mass.error));
   };
-  input.addEventListener('change', () => {
-    showFormula();
-    showCaution();
-    settled();
-  });
+  input.addEventListener('change', () =>
+    afterPress(() => {
+      showFormula();
+      showCaution();
+      settled();
+    }),
+  );
   formula.root.hidden = !pick.other;
   showFormula();
   showCaution();

@@ -1,4 +1,4 @@
-import { texts } from '../texts.ts';
+import { freshTeamNames } from '../../desk/lesson/freshTeamNames.ts';
 
 export const mostTeams = 40;
 export const teamsToStart = 6;
@@ -10,21 +10,20 @@ export const teamNames = (typed: string): readonly string[] =>
     .map((line) => line.trim().replace(/\s+/g, ' '))
     .filter((line) => line !== '');
 
-/** Names for so many teams: those typed first, then those set aside, then ones of our own that are not yet taken. */
+/** Names for so many teams: those typed first, then those set aside, then ones of our own that no class has yet. */
 export function namesForCount(
   count: number,
-  typed: readonly string[],
-  setAside: readonly string[] = [],
+  { typed = [], setAside = [], taken = [] }: NamesThere = {},
 ): readonly string[] {
-  const names = typed.slice(0, count);
-  const fresh = [
-    ...setAside,
-    ...texts.plan.teamNamesToStart,
-    ...Array.from({ length: mostTeams }, (_, index) => texts.plan.teamNumber(index + 1)),
-  ];
-  for (const name of fresh) {
-    if (names.length >= count) break;
-    if (!names.includes(name)) names.push(name);
-  }
-  return names;
+  const names = [...new Set([...typed, ...setAside])].slice(0, count);
+  return [...names, ...freshTeamNames(count - names.length, [...names, ...taken])];
+}
+
+interface NamesThere {
+  /** In this class. */
+  readonly typed?: readonly string[];
+  /** Taken off by a smaller number before. */
+  readonly setAside?: readonly string[];
+  /** In other classes. */
+  readonly taken?: readonly string[];
 }

@@ -17,6 +17,7 @@ import { problemNotice } from '../page/notice.ts';
 import type { Page } from '../page/page.ts';
 import type { View } from '../page/view.ts';
 import { waiting } from '../page/waiting.ts';
+import { dayWords } from '../record/dayWords.ts';
 import { texts } from '../texts.ts';
 import { pollBars } from './pollBars.ts';
 
@@ -185,7 +186,7 @@ function statementSection({ statement, place, now, before, most }: StatementPart
     before !== undefined &&
       earlier !== undefined &&
       change !== undefined &&
-      element('p', { class: 'change' }, words.change[change], ' ', words.lastTime(before.day, earlier)),
+      element('p', { class: 'change' }, words.change[change], ' ', words.lastTime(dayWords(before.day), earlier)),
     statement.other > 0 && element('p', { class: 'hint' }, words.otherWords(statement.other)),
   );
 }

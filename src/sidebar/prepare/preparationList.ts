@@ -1,62 +1,59 @@
 import type { PreparationView } from '../../desk/views.ts';
-import { decimalText } from '../../lab/judging/decimalText.ts';
-import { preparationTexts } from '../../lab/texts/preparation.ts';
+import { writtenFormula } from '../../lab/particles/writtenFormula.ts';
 import { element } from '../page/element.ts';
 import { pictogramRow } from '../page/pictogramRow.ts';
 import { texts } from '../texts.ts';
+import { amountTable } from './amountTable.ts';
 
 type Section = PreparationView['sections'][number];
-type Row = Section['rows'][number];
 
-/** Everything to prepare, section by section; cautions with one heading for each substance and strength. */
-export const preparationList = ({ sections, decimalMark }: PreparationView): readonly HTMLElement[] =>
-  sections.map((section) =>
-    element(
-      'section',
-      { class: 'prepare-section' },
-      element('h2', {}, texts.prepare.sections[section.name] ?? section.title),
-      section.name === 'cautions' ? cautionList(section) : rowList(section, decimalMark),
-    ),
-  );
+const isAboutAmounts = ({ name }: Section): boolean => name !== 'cautions' && name !== 'day';
 
-const rowList = ({ rows }: Section, mark: 'point' | 'comma'): HTMLElement =>
-  element(
-    'ul',
-    { class: 'prepare-rows' },
-    ...rows.map((row) =>
-      element(
-        'li',
-        {},
-        element('b', {}, row.what),
-        amountWords(row, mark) !== '' && element('span', { class: 'amounts' }, amountWords(row, mark)),
-        element('p', { class: 'hint' }, row.note),
-      ),
-    ),
-  );
-
-function amountWords({ amount, withSpare, unit }: Row, mark: 'point' | 'comma'): string {
-  const unitOf = (value: number) => (unit === preparationTexts.piece(2) ? preparationTexts.piece(value) : unit);
-  const words = (value: number) => `${decimalText(value, mark)} ${unitOf(value)}`;
-  const { needed, spare } = texts.prepare;
+/** Everything to prepare: what the day is, what to set out, and one block of cautions for each substance and strength. */
+export function preparationList(
+  { sections, decimalMark }: PreparationView,
+  { forPaper = false }: { readonly forPaper?: boolean } = {},
+): readonly HTMLElement[] {
+  const amounts = sections.filter(isAboutAmounts);
+  const first = sections.flatMap(({ rows }) => rows).find(({ byClass }) => byClass !== undefined);
+  const classNames = first?.byClass?.map(({ className }) => className) ?? [];
   return [
-    ...(amount === null ? [] : [withSpare === null ? words(amount) : needed(words(amount))]),
-    ...(withSpare === null ? [] : [spare(words(withSpare))]),
-  ].join(' · ');
+    ...sections.filter(({ name }) => name === 'day').map(dayPart),
+    ...(classNames.length > 1 ? [element('p', { class: 'hint' }, texts.prepare.washing)] : []),
+    amountTable(amounts, { mark: decimalMark, ...(forPaper ? { classNames } : {}) }),
+    ...sections.filter(({ name }) => name === 'cautions').map((section) => part(section, cautionList(section))),
+  ];
 }
+
+const part = (section: Section, ...content: readonly HTMLElement[]): HTMLElement =>
+  element(
+    'section',
+    { class: `prepare-section ${section.name}-section` },
+    element('h2', {}, texts.prepare.sections[section.name] ?? section.title),
+    ...content,
+  );
+
+const dayPart = ({ rows }: Section): HTMLElement =>
+  element(
+    'section',
+    { class: 'prepare-section' },
+    ...rows.map(({ what, note }) => element('p', {}, element('b', {}, what), `. ${note}`)),
+  );
 
 function cautionList({ rows }: Section): HTMLElement {
   const substances = [...new Set(rows.map(({ what }) => what))];
   return element(
     'div',
-    {},
+    { class: 'caution-blocks' },
     ...substances.map((what) => {
       const own = rows.filter((row) => row.what === what);
+      const signal = own.find(({ unit }) => unit !== '')?.unit ?? '';
       return element(
         'div',
         { class: 'caution-block' },
-        element('h3', {}, what),
+        element('h3', {}, writtenFormula(what)),
         ...own.flatMap(({ pictograms }) => (pictograms ? [pictogramRow(pictograms)] : [])),
-        element('p', { class: 'signal' }, own.find(({ unit }) => unit !== '')?.unit ?? ''),
+        signal !== '' && element('p', { class: 'signal' }, signal),
         element('ul', {}, ...own.map(({ note }) => element('li', {}, note))),
       );
     }),

@@ -1,6 +1,7 @@
 import type { KeyView } from '../../desk/views.ts';
 import type { PageName } from '../../host/pages.ts';
 import { askAfresh, askDesk, isStale } from '../askDesk.ts';
+import { afterPress } from '../page/afterPress.ts';
 import { choice } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
@@ -10,6 +11,7 @@ import { problemNotice } from '../page/notice.ts';
 import type { View } from '../page/view.ts';
 import { waiting } from '../page/waiting.ts';
 import { texts } from '../texts.ts';
+import { keyOrders } from './keyOrders.ts';
 import { keyTable } from './keyTable.ts';
 import { preparationList } from './preparationList.ts';
 
@@ -58,7 +60,7 @@ export function prepareView(): View {
     }
     const { sheet, ...day } = outcome.value;
     const text = JSON.stringify(day);
-    if (text !== shown) content.replaceChildren(...preparationList(outcome.value));
+    if (text !== shown) afterPress(() => content.replaceChildren(...preparationList(outcome.value)));
     shown = text;
     if (sheet === 'out of date') await bringUp();
   }
@@ -90,7 +92,7 @@ export function prepareView(): View {
     keyPlace.replaceChildren(...keyOpen(outcome.value));
     keyPlace.querySelector('select')?.focus();
   }
-  function keyOpen({ teams }: KeyView): readonly HTMLElement[] {
+  function keyOpen({ teams, orders }: KeyView): readonly HTMLElement[] {
     const table = element('div', {});
     const select = choice(
       teams.map(({ className, team, key }) => ({ value: key, label: `${className} · ${team}` })),
@@ -129,6 +131,7 @@ export function prepareView(): View {
     return [
       field({ id: 'key-team', label: prepare.keyTeam, control: select }).root,
       table,
+      keyOrders({ orders }),
       ask,
       element('button', { type: 'button', class: 'act quiet', onclick: () => keyClosed() }, prepare.keyHide),
     ];
@@ -141,19 +144,27 @@ export function prepareView(): View {
     element('p', { class: 'hint' }, `${prepare.about} ${prepare.every}`),
     status,
     said,
-    content,
     element(
       'section',
       {},
       element('h2', {}, prepare.printTitle),
-      ...printed.map((name) =>
-        element(
-          'button',
-          { type: 'button', class: 'act two', onclick: () => void openPage(name) },
-          prepare.print[name],
+      element(
+        'ul',
+        { class: 'press-list' },
+        ...printed.map((name) =>
+          element(
+            'li',
+            {},
+            element(
+              'button',
+              { type: 'button', class: 'act quiet', onclick: () => void openPage(name) },
+              prepare.print[name],
+            ),
+          ),
         ),
       ),
     ),
+    content,
     element('section', {}, element('h2', {}, prepare.keyTitle), keyPlace),
     element(
       'section',

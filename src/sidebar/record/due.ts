@@ -4,7 +4,10 @@ import { texts } from '../texts.ts';
 
 const minutesBetweenLooks = 10;
 
-/** A quiet line while a class of today has no row in the Record. It never interrupts: it comes and goes by itself. */
+/**
+ * A quiet line for a class of today that has gone and has no row in the Record. It never interrupts: it comes and goes by
+ * itself.
+ */
 export interface Due {
   readonly root: HTMLElement;
   look(): void;
@@ -24,6 +27,7 @@ export function makeDue({ isBuilt, write }: { readonly isBuilt: () => boolean; r
   let classes: readonly string[] = [];
   let isQuiet = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let nextInMinutes = minutesBetweenLooks;
   const draw = () => {
     root.hidden = isQuiet || classes.length === 0;
     words.textContent = texts.due.missing(classes);
@@ -33,11 +37,14 @@ export function makeDue({ isBuilt, write }: { readonly isBuilt: () => boolean; r
     if (isBuilt() && document.visibilityState === 'visible') {
       const outcome = await ask('recordDue');
       // What cannot be told just now is told next time.
-      if (outcome.ok) classes = outcome.value.due;
+      if (outcome.ok) {
+        classes = outcome.value.due;
+        nextInMinutes = outcome.value.nextInMinutes ?? minutesBetweenLooks;
+      }
       draw();
     }
     clearTimeout(timer);
-    timer = setTimeout(() => void look(), minutesBetweenLooks * 60_000);
+    timer = setTimeout(() => void look(), Math.min(nextInMinutes, minutesBetweenLooks) * 60_000);
   };
   return {
     root,

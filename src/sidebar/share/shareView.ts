@@ -6,7 +6,6 @@ import { element } from '../page/element.ts';
 import { field } from '../page/field.ts';
 import { focusHeading, viewHeading } from '../page/heading.ts';
 import { problemNotice } from '../page/notice.ts';
-import type { Page } from '../page/page.ts';
 import type { View } from '../page/view.ts';
 import { waiting } from '../page/waiting.ts';
 import type { Builder } from '../plan/builder.ts';
@@ -14,23 +13,31 @@ import { buildHere } from '../plan/buildHere.ts';
 import { texts } from '../texts.ts';
 
 /** Leads through copying, emptying and copying again, which the script cannot do by itself. */
-export function shareView(page: Page, builder: Builder): View {
+export function shareView(builder: Builder): View {
   const { share: say } = texts;
   const root = element('div', { class: 'view share' });
   const empty = element('div', {});
-  const emptied = { back: say.back, done: say.emptied as string };
+  let emptied: string = say.emptied;
+  const give = step(say.giveTitle, say.giveText);
   const build = buildHere({
     root,
     title: say.title,
     builder,
-    words: emptied,
-    toClass: () => page.show('classNow'),
+    back: say.back,
+    next: (leave) => [
+      {
+        label: say.toGive,
+        run() {
+          leave();
+          void open(give);
+        },
+      },
+    ],
+    done: () => emptied,
     redraw: () => void open(),
   });
-  const step = (title: string, words: readonly string[], ...more: readonly HTMLElement[]) =>
-    element('section', {}, element('h2', {}, title), ...words.map((line) => element('p', {}, line)), ...more);
 
-  async function open(): Promise<void> {
+  async function open(at: HTMLElement = root): Promise<void> {
     const told = field({
       id: 'share-tell',
       label: say.tell,
@@ -44,10 +51,10 @@ export function shareView(page: Page, builder: Builder): View {
       step(say.copyTitle, say.copyText),
       step(say.openTitle, say.openText),
       step(say.emptyTitle, [], empty),
-      step(say.giveTitle, say.giveText),
+      give,
       step(say.tellTitle, [], told.root, copyText(told.control as HTMLTextAreaElement, say.copy)),
     );
-    focusHeading(root);
+    focusHeading(at);
     const outcome = await waiting(status, say.reading, askAfresh('readShare'));
     empty.replaceChildren(
       ...(outcome.ok
@@ -88,7 +95,7 @@ export function shareView(page: Page, builder: Builder): View {
       const outcome = await waiting(status, texts.build.first, askDesk('emptyCopy', wish));
       if (outcome.ok) {
         const others = otherSheets.filter((sheet) => outcome.value.left.includes(sheet));
-        emptied.done = others.length === 0 ? say.emptied : `${say.emptied} ${say.left(others)}`;
+        emptied = others.length === 0 ? say.emptied : `${say.emptied} ${say.left(others)}`;
       }
       const problem = build.start(outcome);
       if (problem === undefined) return;
@@ -121,3 +128,6 @@ export function shareView(page: Page, builder: Builder): View {
     leave() {},
   };
 }
+
+const step = (title: string, words: readonly string[], ...more: readonly HTMLElement[]): HTMLElement =>
+  element('section', {}, element('h2', {}, title), ...words.map((line) => element('p', {}, line)), ...more);

@@ -51,7 +51,7 @@ export function teamPeople({ id, className, team, key, members, say }: TeamPeopl
 
   function draw(): void {
     const focused = document.activeElement?.id ?? '';
-    summary.textContent = words.summary(team, shown.members.length);
+    summary.replaceChildren(words.summary(shown.members.length), element('span', { class: 'spoken' }, words.of(team)));
     today.replaceChildren(
       ...(shown.members.length === 0 ? [] : [element('p', {}, peopleWords(shown.members))]),
       ...shown.members.map(({ name, absent }, place) => {

@@ -35,7 +35,7 @@ beforeEach(async () => {
 });
 
 async function open(): Promise<Page> {
-  const page = await pages.open(`${server.url}/?seat=student`, {
+  const page = await pages.lend(`${server.url}/?seat=student`, {
     viewport: { width: 1280, height: 800 },
     // A window that cannot save is told so by the browser as well.
     mayLog: /Failed to load resource/,

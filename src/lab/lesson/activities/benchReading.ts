@@ -54,7 +54,7 @@ export const benchReading = (): Activity => ({
     told({
       id: 'in your words',
       title: 'In your own words',
-      shown: ['One sentence, or a link to your recording: what may have made your reading too high or too low?'],
+      shown: ['One sentence or a link: what may have made your reading too high or too low?'],
       period: 1,
     }),
   ],

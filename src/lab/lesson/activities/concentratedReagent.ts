@@ -80,7 +80,7 @@ export const concentratedReagent = (): Activity => ({
     told({
       id: 'in your words',
       title: 'In your own words',
-      shown: ['One sentence, or a link to your recording: why does the water go in first?'],
+      shown: ['One sentence or a link: why does the water go in first?'],
       period: 1,
     }),
   ],

@@ -42,7 +42,7 @@ export const dilutionAlone = (): Activity => ({
     told({
       id: 'in your words',
       title: 'In your own words',
-      shown: ['One sentence, or a link to your recording: what changed in the dilution, and what did not?'],
+      shown: ['One sentence or a link: what changed in the dilution, and what did not?'],
       period: 1,
     }),
   ],

@@ -39,7 +39,7 @@ export const factorStep = (names: DilutionNames): CalculatedStep =>
 export const stockVolumeStep = (names: DilutionNames): CalculatedStep =>
   calculated({
     id: 'stock volume',
-    title: 'Stock to take',
+    title: 'Stock volume needed',
     unit: 'mL',
     shown: [
       'Volume of ',
@@ -59,7 +59,7 @@ export const stockVolumeStep = (names: DilutionNames): CalculatedStep =>
 export const waterVolumeStep = (names: DilutionNames): CalculatedStep =>
   calculated({
     id: 'water volume',
-    title: 'Water, about',
+    title: 'Water to add (about)',
     unit: 'mL',
     shown: ['About how much of the ', { given: names.volume }, ' mL is water.'],
     period: names.period,

@@ -61,9 +61,7 @@ const fromSolid = ({ id, title, aim, extension, formula, start, impure, hydrate,
       told({
         id: 'in your words',
         title: 'In your own words',
-        shown: [
-          'One sentence, or a link to your recording: how do you know that your flask holds what its label says?',
-        ],
+        shown: ['One sentence or a link: how do you know that your flask holds what its label says?'],
         period: 1,
       }),
     ],

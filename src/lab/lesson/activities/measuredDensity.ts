@@ -126,7 +126,7 @@ export const measuredDensity = (): Activity => ({
     told({
       id: 'in your words',
       title: 'In your own words',
-      shown: ['One sentence, or a link to your recording: what may have made your density too high or too low?'],
+      shown: ['One sentence or a link: what may have made your density too high or too low?'],
       period: 1,
     }),
   ],

@@ -72,7 +72,7 @@ export const serialDilution = (): Activity => ({
     told({
       id: 'in your words',
       title: 'In your own words',
-      shown: ['One sentence, or a link to your recording: why not take a tiny portion once?'],
+      shown: ['One sentence or a link: why not take a tiny portion once?'],
       period: 1,
     }),
   ],

@@ -64,25 +64,21 @@ export const massStep = (names: SolidNames): CalculatedStep =>
 export const massWeighedStep = (): MeasuredStep =>
   measured({
     id: 'mass weighed',
-    title: 'Mass really weighed',
+    title: 'Mass you weighed',
     unit: 'g',
-    shown: ['What the balance shows for your solid, every figure of it.'],
+    shown: ['What the balance shows for your solid, every figure.'],
     period: 1,
     expects: 'mass of solute',
     instrument: 'balance',
   });
 
-export const stockMadeStep = (names: SolidNames): CalculatedStep =>
+/** @param title - For a lesson in which the solution is the stock of another. */
+export const stockMadeStep = (names: SolidNames, title = 'Molarity of your solution'): CalculatedStep =>
   calculated({
     id: 'stock made',
-    title: 'Molarity really made',
+    title,
     unit: 'mol/L',
-    shown: [
-      'Molarity of your solution, from the mass you weighed, in ',
-      { given: names.volume },
-      ' mL.',
-      ...purityPieces(names),
-    ],
+    shown: ['From the mass you weighed, in ', { given: names.volume }, ' mL.', ...purityPieces(names)],
     period: 1,
     quantity: 'molarity',
     takes: {

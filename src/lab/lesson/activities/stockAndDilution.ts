@@ -12,7 +12,7 @@ const dilutionOf = (fromRealStock: boolean): DilutionNames => ({
   period: 2,
 });
 
-const aim = 'Make a solution of a molarity you chose, dilute it, and say what is in the flask.';
+const aim = 'Make a solution of a given molarity, dilute it, and say what is in the flask.';
 
 /** The everyday lab: a stock solution from a solid in the first period, a dilution of it in the second. */
 export function stockAndDilution({ fromRealStock }: Variant): Activity {
@@ -56,7 +56,7 @@ export function stockAndDilution({ fromRealStock }: Variant): Activity {
         period: 1,
       }),
       massWeighedStep(),
-      stockMadeStep(solid),
+      stockMadeStep(solid, 'Molarity of your stock'),
       factorStep(dilution),
       stockVolumeStep(dilution),
       waterVolumeStep(dilution),
@@ -86,7 +86,7 @@ export function stockAndDilution({ fromRealStock }: Variant): Activity {
       told({
         id: 'in your words',
         title: 'In your own words',
-        shown: ['One sentence, or a link to your recording: what changed in the dilution, and what did not?'],
+        shown: ['One sentence or a link: what changed in the dilution, and what did not?'],
         period: 2,
       }),
     ],

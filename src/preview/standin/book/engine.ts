@@ -16,7 +16,7 @@ import {
   enginePlugins,
   refusedFormula,
 } from '../enginePlugins.ts';
-import { engineFormula } from '../formulaText.ts';
+import { engineFormula, hasOpenRange, openEndFor } from '../formulaText.ts';
 import { type HostError, hostError } from '../hostError.ts';
 import type { LineChange } from '../movedLines.ts';
 import { dateOf, serialOf } from '../serial.ts';
@@ -46,6 +46,7 @@ export class Engine {
   readonly #links = new Map<string, { readonly address: string; readonly label: string }>();
   #entering = false;
   #ticks = 0;
+  #openEnd = openEndFor(0);
 
   constructor(options: {
     readonly names: readonly string[];
@@ -104,6 +105,23 @@ export class Engine {
   }
   sheetAt(engine: number): SheetState | undefined {
     return this.#bySheet.get(engine);
+  }
+
+  /** How far ranges that are open at their end reach. */
+  get openEnd(): number {
+    return this.#openEnd;
+  }
+  /** Where a sheet has grown past what open ranges reach, formulas with such ranges are entered again. */
+  reachRows(): void {
+    const sheets = [...this.#bySheet.values()];
+    const wanted = openEndFor(Math.max(0, ...sheets.map(({ rows }) => rows)));
+    if (wanted <= this.#openEnd) return;
+    this.#openEnd = wanted;
+    for (const sheet of sheets) {
+      for (const [key, { content }] of sheet.cells) {
+        if (content?.kind === 'formula' && hasOpenRange(content.formula)) this.reenter(sheet, key);
+      }
+    }
   }
 
   // Entering
@@ -182,7 +200,7 @@ export class Engine {
     if (!content) return null;
     if (content.kind === 'formula') {
       const words = tooMuch(content.formula);
-      return words === undefined ? engineFormula(content.formula) : refusedFormula(words);
+      return words === undefined ? engineFormula(content.formula, this.#openEnd) : refusedFormula(words);
     }
     if (content.kind === 'text') return `'${content.text}`;
     if (content.kind === 'boolean') return content.value;

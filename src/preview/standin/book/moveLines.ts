@@ -40,6 +40,7 @@ export function moveLines(sheet: SheetState, change: LineChange, lines: MovedLin
   if (along === 'row') {
     sheet.rows += by;
     sheet.rowHeights = remapped(sheet.rowHeights, moved);
+    sheet.forcedRows = new Set([...sheet.forcedRows].flatMap((row) => moved(row) ?? []));
     sheet.hiddenRows = new Set([...sheet.hiddenRows].flatMap((row) => moved(row) ?? []));
     if (at <= sheet.frozenRows) sheet.frozenRows = Math.max(0, sheet.frozenRows + by);
   } else {

@@ -10,6 +10,8 @@ export interface ScriptRunner {
   call(call: EngineCall): CallOutcome;
 }
 
+const nothingArrived: ReadonlyMap<string, CallOutcome> = new Map();
+
 /** Calls of cells to the script: what each returned last, which wait for their result, which never get one. */
 export class ScriptCalls {
   /** When true, results arrive only when they are let through. */
@@ -69,6 +71,7 @@ export class ScriptCalls {
   /** Results of whole calls that have not been laid out yet; each is handed over once. */
   takeArrived(): ReadonlyMap<string, CallOutcome> {
     const arrived = this.#arrived;
+    if (arrived.size === 0) return nothingArrived;
     this.#arrived = new Map();
     return arrived;
   }

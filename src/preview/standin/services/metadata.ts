@@ -4,15 +4,27 @@ import type { Metadata } from '../sheetState.ts';
 import { metadataVisibilities } from './constants.ts';
 
 export type HostMetadata = GoogleAppsScript.Spreadsheet.DeveloperMetadata;
-type MetadataPart = Pick<HostMetadata, 'getId' | 'getKey' | 'getValue' | 'getVisibility' | 'setValue' | 'remove'>;
+type HostFinder = GoogleAppsScript.Spreadsheet.DeveloperMetadataFinder;
+type HostLocation = GoogleAppsScript.Spreadsheet.DeveloperMetadataLocation;
+type HostSheet = GoogleAppsScript.Spreadsheet.Sheet;
+type MetadataPart = Pick<
+  HostMetadata,
+  'getId' | 'getKey' | 'getValue' | 'getVisibility' | 'getLocation' | 'setKey' | 'setValue' | 'remove'
+>;
+
+/** Entries that are kept in one place, with the sheet that they belong to: none for those of the whole file. */
+export interface MetadataPlace {
+  readonly list: Metadata[];
+  readonly sheet: () => HostSheet | null;
+}
 
 class MetadataStandIn extends HostObject implements MetadataPart {
   readonly kind_ = 'DeveloperMetadata';
-  readonly #list: Metadata[];
+  readonly #place: MetadataPlace;
   readonly #entry: Metadata;
-  constructor(list: Metadata[], entry: Metadata) {
+  constructor(place: MetadataPlace, entry: Metadata) {
     super();
-    this.#list = list;
+    this.#place = place;
     this.#entry = entry;
   }
   getId(): number {
@@ -29,14 +41,54 @@ class MetadataStandIn extends HostObject implements MetadataPart {
       this.#entry.visibility
     ] as unknown as GoogleAppsScript.Spreadsheet.DeveloperMetadataVisibility;
   }
+  getLocation(): HostLocation {
+    return part<HostLocation>(new LocationStandIn(this.#place));
+  }
+  setKey(key: string): HostMetadata {
+    this.#entry.key = aText(key, 'DeveloperMetadata.setKey');
+    return part<HostMetadata>(this);
+  }
   setValue(value: string): HostMetadata {
     this.#entry.value = aText(value, 'DeveloperMetadata.setValue');
     return part<HostMetadata>(this);
   }
   remove(): void {
-    const index = this.#list.indexOf(this.#entry);
+    const { list } = this.#place;
+    const index = list.indexOf(this.#entry);
     if (index < 0) throw new HostException('The developer metadata no longer exists.');
-    this.#list.splice(index, 1);
+    list.splice(index, 1);
+  }
+}
+
+class LocationStandIn extends HostObject implements Pick<HostLocation, 'getSheet'> {
+  readonly kind_ = 'DeveloperMetadataLocation';
+  readonly #place: MetadataPlace;
+  constructor(place: MetadataPlace) {
+    super();
+    this.#place = place;
+  }
+  getSheet(): HostSheet | null {
+    return this.#place.sheet();
+  }
+}
+
+/** Searches the whole file: its own entries and those of its sheets. */
+export class FinderStandIn extends HostObject implements Pick<HostFinder, 'withKey' | 'find'> {
+  readonly kind_ = 'DeveloperMetadataFinder';
+  readonly #places: () => readonly MetadataPlace[];
+  readonly #key: string | undefined;
+  constructor(places: () => readonly MetadataPlace[], key?: string) {
+    super();
+    this.#places = places;
+    this.#key = key;
+  }
+  withKey(key: string): HostFinder {
+    return part<HostFinder>(new FinderStandIn(this.#places, aText(key, 'DeveloperMetadataFinder.withKey')));
+  }
+  find(): HostMetadata[] {
+    return this.#places()
+      .flatMap(metadataOf)
+      .filter((entry) => this.#key === undefined || entry.getKey() === this.#key);
   }
 }
 
@@ -55,5 +107,5 @@ export function addMetadata(list: Metadata[], key: string, valueOrVisibility?: u
   });
 }
 
-export const metadataOf = (list: Metadata[]): HostMetadata[] =>
-  list.map((entry) => part<HostMetadata>(new MetadataStandIn(list, entry)));
+export const metadataOf = (place: MetadataPlace): HostMetadata[] =>
+  place.list.map((entry) => part<HostMetadata>(new MetadataStandIn(place, entry)));

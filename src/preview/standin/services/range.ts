@@ -353,18 +353,23 @@ export class RangeStandIn extends HostObject implements RangePart {
   }
 
   #format(row: number, column: number, change: FormatChange): void {
-    const before = this.#state(row, column).format;
-    const after = changedFormat(before, change);
-    if (after === before) return;
-    this.#book.decorate(this.sheet_, row, column, ({ format: _, ...rest }) =>
-      after ? { ...rest, format: after } : rest,
-    );
+    this.#book.reformat(this.sheet_, row, column, (before) => changedFormat(before, change));
   }
   #formatAll(format: FormatChange): HostRange {
     return this.#eachCell((row, column) => this.#format(row, column, format));
   }
   #formatBlock(values: unknown, method: string, format: (value: unknown) => FormatChange): HostRange {
-    const block = this.#block<unknown>(values, method).map((row) => row.map(format));
+    // A block says the same thing of most of its cells, so that each look is worked out once.
+    const changes = new Map<unknown, FormatChange>();
+    const block = this.#block<unknown>(values, method).map((row) =>
+      row.map((value) => {
+        const known = changes.get(value);
+        if (known) return known;
+        const change = format(value);
+        changes.set(value, change);
+        return change;
+      }),
+    );
     return this.#eachCell((row, column, down, across) => this.#format(row, column, block[down]?.[across] ?? {}));
   }
 

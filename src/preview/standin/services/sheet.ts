@@ -49,6 +49,7 @@ type SheetPart = Pick<
   | 'getColumnWidth'
   | 'setRowHeight'
   | 'setRowHeights'
+  | 'setRowHeightsForced'
   | 'hideSheet'
   | 'showSheet'
   | 'isSheetHidden'
@@ -247,9 +248,18 @@ export class SheetStandIn extends HostObject implements SheetPart {
     return this.setRowHeights(rowPosition, 1, height);
   }
   setRowHeights(startRow: number, numRows: number, height: number): HostSheet {
+    return this.#heights(startRow, numRows, aNumber(height, 'Sheet.setRowHeights'), false);
+  }
+  setRowHeightsForced(startRow: number, numRows: number, height: number): HostSheet {
+    return this.#heights(startRow, numRows, aNumber(height, 'Sheet.setRowHeightsForced'), true);
+  }
+  /** Rows of a forced height do not grow with what is in them. */
+  #heights(startRow: number, numRows: number, height: number, forced: boolean): HostSheet {
     this.#lines(startRow, numRows, this.sheet_.rows);
-    for (let offset = 0; offset < numRows; offset += 1) {
-      this.sheet_.rowHeights.set(startRow + offset, aNumber(height, 'Sheet.setRowHeights'));
+    for (let row = startRow; row < startRow + numRows; row += 1) {
+      this.sheet_.rowHeights.set(row, height);
+      if (forced) this.sheet_.forcedRows.add(row);
+      else this.sheet_.forcedRows.delete(row);
     }
     return this.#changed();
   }
@@ -402,7 +412,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
     return this.#self();
   }
   getDeveloperMetadata(): HostMetadata[] {
-    return metadataOf(this.sheet_.metadata);
+    return metadataOf({ list: this.sheet_.metadata, sheet: () => this.#self() });
   }
 }
 

@@ -4,7 +4,7 @@ import { HostException } from '../hostError.ts';
 import { aNumber, aText, constantValue, HostObject, own, part } from '../hostObject.ts';
 import { recalculationIntervals } from './constants.ts';
 import type { Desk } from './desk.ts';
-import { addMetadata, type HostMetadata, metadataOf } from './metadata.ts';
+import { addMetadata, FinderStandIn, type HostMetadata, metadataOf } from './metadata.ts';
 import { insideSheet, RangeStandIn } from './range.ts';
 import { SheetStandIn } from './sheet.ts';
 
@@ -33,6 +33,7 @@ type SpreadsheetPart = Pick<
   | 'getRecalculationInterval'
   | 'setRecalculationInterval'
   | 'getDeveloperMetadata'
+  | 'createDeveloperMetadataFinder'
   | 'moveActiveSheet'
   | 'getRange'
   | 'getRangeByName'
@@ -148,7 +149,14 @@ export class SpreadsheetStandIn extends HostObject implements SpreadsheetPart {
     return this.#self();
   }
   getDeveloperMetadata(): HostMetadata[] {
-    return metadataOf(this.#desk.book.metadata);
+    return metadataOf({ list: this.#desk.book.metadata, sheet: () => null });
+  }
+  createDeveloperMetadataFinder(): GoogleAppsScript.Spreadsheet.DeveloperMetadataFinder {
+    const finder = new FinderStandIn(() => [
+      { list: this.#desk.book.metadata, sheet: () => null },
+      ...this.#desk.book.sheets.map((state) => ({ list: state.metadata, sheet: () => this.#sheet(state) })),
+    ]);
+    return part<GoogleAppsScript.Spreadsheet.DeveloperMetadataFinder>(finder);
   }
   toast(message: string, title = ''): void {
     this.#desk.toast(aText(message, 'Spreadsheet.toast'), aText(title, 'Spreadsheet.toast'));

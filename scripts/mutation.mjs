@@ -1,0 +1,32 @@
+// `npm run mutation`: changes the pure rooms in thousands of small ways and counts how many of them a test notices; hours,
+// so it is no part of `npm test`. `-- judging` does one room; `-- judging --lines 190 --seed 7` some of its lines.
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { mutationRooms } from './mutationRooms.mjs';
+import { prepare, root, run, stop } from './prepare.mjs';
+
+const usage = 'npm run mutation -- [room …] [--lines number] [--seed number]';
+const { values, positionals } = parseArgs({
+  strict: false,
+  options: { lines: { type: 'string' }, seed: { type: 'string' } },
+});
+const unknown = Object.keys(values).find((name) => name !== 'lines' && name !== 'seed');
+if (unknown !== undefined) stop(`There is no --${unknown}. Type ${usage}.`);
+const known = Object.keys(mutationRooms);
+const strange = positionals.find((room) => !known.includes(room));
+if (strange !== undefined) stop(`Expected rooms of ${known.join(', ')}, received “${strange}”. Type ${usage}.`);
+for (const [name, number] of Object.entries(values)) {
+  if (!/^\d+$/.test(String(number)))
+    stop(`Expected a whole number for --${name}, received “${number}”. Type ${usage}.`);
+}
+prepare();
+if (values.lines !== undefined) process.env.LABROW_MUTATED_LINES = String(values.lines);
+if (values.seed !== undefined) process.env.LABROW_MUTATED_SEED = String(values.seed);
+const stryker = join(root, 'node_modules/@stryker-mutator/core/bin/stryker.js');
+let failed = 0;
+for (const room of positionals.length > 0 ? positionals : known) {
+  console.log(`\nlabrow: mutants of ${room} …`);
+  process.env.LABROW_ROOM = room;
+  if (run(process.execPath, [stryker, 'run', 'scripts/mutation.config.mjs']) !== 0) failed += 1;
+}
+process.exitCode = failed === 0 ? 0 : 1;

@@ -1,0 +1,67 @@
+import { classShift, columnIn } from '../workbook/classCells.ts';
+import { native, withSeparator } from '../workbook/formula.ts';
+import { classColumns, classRows } from '../workbook/layout.ts';
+import { readClassSheet } from '../workbook/readClassSheet.ts';
+import { literal } from '../workbook/reference.ts';
+import type { FileInRun } from './fileInRun.ts';
+import { type OwnSheet, ownSheets, sheetInUse, writeTag } from './ownSheets.ts';
+import { separatorIn } from './separatorIn.ts';
+import { valuesOf } from './valuesOf.ts';
+import { hostWords } from './words.ts';
+import { writeTexts } from './writeTexts.ts';
+
+/**
+ * A sheet that is kept says so at its top, with a link to the one in use, and checks nothing any more: whoever has it in
+ * view still must not take it for alive. Only what we have written there changes. It may be done twice.
+ */
+export function setToRest(file: FileInRun, old: OwnSheet): void {
+  const { kind } = old.tag;
+  if (kind !== 'class' && kind !== 'plan' && kind !== 'poll') return;
+  if (kind === 'class') restChecks(file, old);
+  const top = topOf(old);
+  const inUse = sheetInUse(ownSheets(file), old.tag);
+  if (inUse === undefined) {
+    writeTexts(top, [[hostWords.kept.alone]]);
+    return;
+  }
+  // No words that people typed become part of a formula: the name of the class stands on the tab.
+  const link = `=${native('HYPERLINK', literal(`#gid=${inUse.id}`), literal(hostWords.kept.withLink))}`;
+  const separator = /^en/i.test(file.locale()) ? ',' : separatorIn(old.sheet.getDataRange().getFormulas());
+  top.setNumberFormat('General');
+  top.setValue(withSeparator(link, separator ?? ','));
+}
+
+/** Where whoever looks at the sheet sees it, however far down: in the frozen row of a class sheet, else in the title. */
+const topOf = ({ sheet, tag: { kind } }: OwnSheet) =>
+  kind === 'class' && classShift(valuesOf(sheet)) === 0
+    ? sheet.getRange(classRows.headings, classColumns.task)
+    : sheet.getRange(1, 1);
+
+/** The words that stood there stay as words of that time; the formula of the first block stays in the tag. */
+function restChecks(file: FileInRun, old: OwnSheet): void {
+  const cells = valuesOf(old.sheet);
+  const blocks = readClassSheet(cells)?.blocks ?? [];
+  const first = blocks[0];
+  const last = blocks[blocks.length - 1];
+  if (first === undefined || last === undefined) return;
+  const [check, hint] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
+  const rows = last.closingRow - first.headingRow + 1;
+  const range = old.sheet.getRange(first.headingRow, check, rows, hint - check + 1);
+  const formulas = range.getFormulas();
+  const formulaOf = ({ headingRow }: { readonly headingRow: number }): string =>
+    formulas[headingRow - first.headingRow]?.[0] ?? '';
+  const formula = blocks.map(formulaOf).find((words) => words !== '');
+  if (formula === undefined) return;
+  writeTag(file, old, { ...old.tag, check: formula });
+  const words = cells.slice(first.headingRow - 1, last.closingRow).map((line) => line.slice(check - 1, hint));
+  for (const block of blocks.filter((one) => formulaOf(one) !== '')) {
+    const heading = words[block.headingRow - first.headingRow];
+    if (heading !== undefined) heading[0] = hostWords.kept.checks;
+    for (const { row, check: word } of block.known ? block.steps : []) {
+      const line = words[row - first.headingRow];
+      if (line !== undefined && word !== '') line[0] = hostWords.kept.before(word);
+    }
+  }
+  range.setNumberFormat('@');
+  writeTexts(range, words);
+}

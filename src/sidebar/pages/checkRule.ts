@@ -1,0 +1,39 @@
+import { sizeFigure } from '../../lab/key/checkFigure.ts';
+import { element } from '../page/element.ts';
+import { texts } from '../texts.ts';
+
+/** Powers of ten that results of these lessons have, smallest first. */
+const powers = [-4, -3, -2, -1, 0, 1, 2, 3];
+
+/** How to check a result without its answer: a small table to read off and one sum to do in the head. */
+export function checkRule(decimalMark: 'point' | 'comma'): HTMLElement {
+  const words = texts.pages.paper;
+  const written = (number: string) => (decimalMark === 'comma' ? number.replace('.', ',') : number);
+  const like = (power: number) => written(power < 0 ? (2 * 10 ** power).toFixed(-power) : String(2 * 10 ** power));
+  return element(
+    'div',
+    { class: 'check-rule' },
+    element('p', {}, element('b', {}, words.ruleTitle), ` ${words.rule}`),
+    element(
+      'table',
+      { class: 'size-table' },
+      element(
+        'tbody',
+        {},
+        element(
+          'tr',
+          {},
+          element('th', { scope: 'row' }, words.sizes),
+          ...powers.map((power) => element('td', {}, like(power))),
+        ),
+        element(
+          'tr',
+          {},
+          element('th', { scope: 'row' }, words.add),
+          ...powers.map((power) => element('td', {}, String(sizeFigure(power)))),
+        ),
+      ),
+    ),
+    element('p', {}, `${words.ruleExample(written('0.0254'), like(-2))} ${words.ruleLimit}`),
+  );
+}

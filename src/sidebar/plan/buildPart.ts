@@ -1,0 +1,90 @@
+import type { BuildAnswers } from '../../desk/building/buildNote.ts';
+import type { BuildQuestion } from '../../desk/building/questions.ts';
+import type { Setup } from '../../lab/lesson/setup.ts';
+import { askDesk } from '../askDesk.ts';
+import { element } from '../page/element.ts';
+import type { Page } from '../page/page.ts';
+import { waiting } from '../page/waiting.ts';
+import { texts } from '../texts.ts';
+import type { Builder } from './builder.ts';
+import { draftOf } from './planDraft.ts';
+import type { PlanEditor } from './planEditor.ts';
+import type { PlanProblems } from './planProblems.ts';
+import { questionNotice } from './questionNotice.ts';
+import { readPlan } from './readPlan.ts';
+
+interface BuildParts {
+  readonly page: Page;
+  readonly builder: Builder;
+  readonly problems: PlanProblems;
+  readonly status: HTMLElement;
+  /** Leaves what was typed, and shows what the sheet has. */
+  readonly fromSheet: () => void;
+}
+
+/** The press that builds: reads the plan, asks what has to be clear first, and lets the builder go on from there. */
+export function buildPart(
+  editor: PlanEditor,
+  { page, builder, problems, status, fromSheet }: BuildParts,
+): { build(): Promise<void> } {
+  const { result } = problems;
+  let isAsking = false;
+  async function asked<T>(words: string, answer: Promise<T>): Promise<T> {
+    isAsking = true;
+    const outcome = await waiting(status, words, answer);
+    isAsking = false;
+    return outcome;
+  }
+
+  async function build(asHere = false, answers: BuildAnswers = {}): Promise<void> {
+    const setup = problems.ready();
+    if (!setup || isAsking) return;
+    if (editor.lesson.built && !asHere) {
+      const unread = await asked(texts.plan.comparing, page.refresh());
+      if (unread) return problems.show(unread, () => void build());
+      if (JSON.stringify(draftOf(page.lesson)) !== editor.began) return askWhichCounts();
+    }
+    // The form stays until the Plan is written: what has to be mended or answered is shown where it was typed.
+    const first = await asked(texts.build.first, askDesk('startBuild', setup, answers));
+    if (first.ok) {
+      await builder.start(() => Promise.resolve(first));
+      if (builder.now.phase === 'finished' && stands(setup)) editor.drop();
+      return;
+    }
+    const { problem } = first;
+    if (problem.question) askFirst(problem.question, (given) => void build(true, { ...answers, ...given }));
+    else if (problem.reason === 'changed') {
+      await waiting(status, texts.plan.comparing, page.refresh());
+      askWhichCounts();
+    } else problems.show(problem, () => void build(asHere, answers));
+  }
+
+  /** What was asked for is in the file: only then is there nothing left to keep of what was typed. */
+  const stands = (wanted: Setup): boolean => {
+    const there = draftOf(page.lesson);
+    const read = readPlan(
+      there,
+      page.lesson.activities.find(({ id }) => id === there.activity),
+    );
+    return 'setup' in read && JSON.stringify(read.setup) === JSON.stringify(wanted);
+  };
+  const askFirst = (question: BuildQuestion, answered: (answers: BuildAnswers) => void) => {
+    const notice = questionNotice(question, { answer: answered, leave: () => result.replaceChildren() });
+    result.replaceChildren(notice);
+    notice.querySelector('button')?.focus();
+  };
+  const askWhichCounts = () => {
+    const button = (label: string, run: () => void) =>
+      element('button', { type: 'button', class: 'act two', onclick: run }, label);
+    result.replaceChildren(
+      element(
+        'div',
+        { class: 'notice', role: 'alert' },
+        element('p', {}, texts.plan.sheetChanged),
+        button(texts.plan.fromSheet, fromSheet),
+        button(texts.plan.fromHere, () => void build(true)),
+      ),
+    );
+  };
+  return { build: () => build() };
+}

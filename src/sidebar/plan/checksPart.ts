@@ -1,0 +1,59 @@
+import { checkbox } from '../page/checkbox.ts';
+import { fold } from '../page/fold.ts';
+import { texts } from '../texts.ts';
+import type { PlanEditor } from './planEditor.ts';
+import { type PlanFields, plainOptions } from './planFields.ts';
+import { numberPart } from './readPlan.ts';
+
+/** How entries are judged, and how much help a team may take. */
+export function checksPart(editor: PlanEditor, fields: PlanFields): HTMLElement {
+  const { plan } = texts;
+  const { settings } = editor.draft;
+  const judge = checkbox({
+    id: 'judge-figures',
+    label: plan.judgeFigures,
+    hint: plan.judgeFiguresHint,
+    checked: settings['judge figures'] === 'yes',
+  });
+  judge.control.addEventListener('change', () =>
+    editor.putSetting('judge figures', judge.control.checked ? 'yes' : 'no'),
+  );
+  const made = fold(
+    plan.checks,
+    fields.setting('figures', plan.figures, plainOptions('2', '3', '4', '5')),
+    judge.root,
+    fields.setting(
+      'highest help level',
+      plan.helpLevel,
+      plan.helpLevels.map((label, level) => ({ value: String(level), label })),
+    ),
+    fields.number(
+      'settings.allowance for technique',
+      {
+        label: plan.allowance,
+        unit: '%',
+        value: numberPart(settings['allowance for technique']),
+        hint: plan.allowanceHint,
+      },
+      (value) => editor.putSetting('allowance for technique', `${value} %`),
+    ),
+    fields.setting('atomic-weight decimals', plan.weightDecimals, plainOptions('1', '2', '3', '4')),
+    fields.setting('chlorine on the table', plan.chlorine, plainOptions('35.45', '35.5')),
+    fields.setting('decimal mark', plan.decimalMark, [
+      { value: 'point', label: plan.decimalMarks.point },
+      { value: 'comma', label: plan.decimalMarks.comma },
+    ]),
+  );
+  editor.follow(() => {
+    const now = editor.draft.settings;
+    made.tell(
+      plan.checksSet({
+        figures: now.figures,
+        help: now['highest help level'],
+        allowance: numberPart(now['allowance for technique']),
+        mark: now['decimal mark'] === 'comma' ? plan.decimalMarks.comma : plan.decimalMarks.point,
+      }),
+    );
+  });
+  return made.root;
+}

@@ -1,0 +1,68 @@
+import type { ActivityView, LessonView } from '../../desk/views.ts';
+import type { SettingName } from '../../lab/lesson/setup.ts';
+import { drafts } from '../page/drafts.ts';
+import type { Field } from '../page/field.ts';
+import { draftOf, keptDraft, type PlanDraft } from './planDraft.ts';
+
+const draftName = 'labrow plan';
+
+interface KeptDraft {
+  /** The sheet's own state when typing began: a draft over another state would overwrite what changed since. */
+  readonly begun: string;
+  readonly draft: PlanDraft;
+}
+
+/** The plan as it is being written: what stands in the fields, the fields themselves by name, and what the sheet has. */
+export interface PlanEditor {
+  readonly lesson: LessonView;
+  readonly draft: PlanDraft;
+  /** What the sheet held when typing began. */
+  readonly began: string;
+  /** The draft is one that was kept, and says something else than the sheet. */
+  readonly isKept: boolean;
+  readonly fields: Map<string, Field>;
+  /** What is wrong with a field that the plan itself does not show, such as a count that could not be taken. */
+  readonly checks: Map<string, () => string>;
+  activity(): ActivityView | undefined;
+  put(part: Partial<PlanDraft>): void;
+  putSetting(name: SettingName, value: string): void;
+  putGiven(name: string, value: string): void;
+  /** Called after every change, and once at the start. */
+  follow(listener: () => void): void;
+  /** Forgets what was typed and not built. */
+  drop(): void;
+}
+
+export function planEditor(lesson: LessonView): PlanEditor {
+  const inSheet = draftOf(lesson);
+  const begun = JSON.stringify(inSheet);
+  const kept = drafts.read(draftName) as KeptDraft | null;
+  const keptOne = kept ? keptDraft(kept.draft, inSheet) : undefined;
+  let draft: PlanDraft = keptOne ?? inSheet;
+  const began = keptOne && kept ? kept.begun : begun;
+  const listeners: (() => void)[] = [];
+  const put = (part: Partial<PlanDraft>) => {
+    draft = { ...draft, ...part };
+    drafts.keep(draftName, { begun: began, draft } satisfies KeptDraft);
+    for (const listener of listeners) listener();
+  };
+  return {
+    lesson,
+    get draft() {
+      return draft;
+    },
+    began,
+    isKept: keptOne !== undefined && JSON.stringify(keptOne) !== begun,
+    fields: new Map(),
+    checks: new Map(),
+    activity: () => lesson.activities.find(({ id }) => id === draft.activity),
+    put,
+    putSetting: (name, value) => put({ settings: { ...draft.settings, [name]: value } }),
+    putGiven: (name, value) => put({ givens: { ...draft.givens, [name]: value } }),
+    follow(listener) {
+      listeners.push(listener);
+      listener();
+    },
+    drop: () => drafts.drop(draftName),
+  };
+}

@@ -1,0 +1,95 @@
+import { letteredShown } from '../lab/bench/letteredShown.ts';
+import { saidInRow } from '../lab/judging/saidInRow.ts';
+import type { Step } from '../lab/lesson/activity.ts';
+import { readLessonSettings } from '../lab/lesson/lessonSettings.ts';
+import type { TeamPlan } from '../lab/lesson/setup.ts';
+import { shownWords } from '../lab/lesson/shownWords.ts';
+import { type CautionRow, cautionRowHeight } from './cautionCells.ts';
+import { classWidths } from './classWidths.ts';
+import { classColumns as at, cautionRows, classRows, mostRowHeight } from './layout.ts';
+import type { Lesson } from './lesson.ts';
+import { looks } from './looks.ts';
+import { heightOf } from './textHeight.ts';
+import { words } from './words.ts';
+import type { LookName, RowHeight } from './workbook.ts';
+
+const heights = { headings: 45, title: 30, slight: 6, line: 24, closing: 26 } as const;
+
+interface HeightsInput {
+  readonly lesson: Lesson;
+  readonly teams: readonly TeamPlan[];
+  readonly firstBlock: number;
+  readonly cautionsRow: number;
+  /** Whole texts of the rows above the blocks. */
+  readonly caution: string;
+  readonly last: string;
+  readonly cautions: readonly CautionRow[];
+}
+
+const inColumn = (text: string, column: number, look: LookName): number => {
+  const { size, bold } = looks[look];
+  return heightOf(text, { width: classWidths[column - 1] ?? 0, size, bold });
+};
+
+/**
+ * Heights of a class sheet's rows, fixed so that nothing jumps while a check is worked out: those of a step hold the longest
+ * text of ours that any team of the class can see there. All blocks are alike, the usual row is set for all of them at once
+ * and each other row by itself, so that a team costs few calls.
+ */
+export function classHeights(input: HeightsInput): readonly RowHeight[] {
+  const { lesson, teams, firstBlock, cautionsRow, caution, last, cautions } = input;
+  const { steps } = lesson.activity;
+  const blockRows = steps.length + 2;
+  const one = (row: number, height: number): RowHeight => ({ row, rows: 1, height });
+  const above: RowHeight[] = [
+    one(classRows.headings, heights.headings),
+    one(classRows.title, heights.title),
+    one(classRows.banner, heights.slight),
+    one(classRows.caution, caution === '' ? heights.slight : inColumn(caution, at.task, 'caution text')),
+    one(
+      classRows.note,
+      inColumn([words.class.invented, words.class.how, words.class.notice].join(' '), at.task, 'text'),
+    ),
+    { row: classRows.find, rows: cautionsRow - classRows.find, height: heights.line },
+    one(cautionsRow, Math.max(heights.line, inColumn(last, at.task, 'text'))),
+    ...cautions.map((row, place) => one(cautionsRow + 1 + place, Math.max(heights.slight, cautionRowHeight(row)))),
+    one(cautionsRow + cautionRows + 1, heights.slight),
+  ];
+  if (teams.length === 0) return above;
+  const each = steps.map((step) => Math.max(...teams.map((team) => stepHeight(step, { lesson, team }))));
+  const usual = mostCommon(each);
+  const heading = inColumn(words.class.helpAndWho, at.task, 'text heading');
+  return [
+    ...above,
+    { row: firstBlock, rows: teams.length * blockRows, height: usual },
+    ...teams.flatMap((_, index) => {
+      const first = firstBlock + index * blockRows;
+      const rows = [heading, ...each, heights.closing];
+      return rows.flatMap((height, place) => (height === usual ? [] : [one(first + place, height)]));
+    }),
+  ];
+}
+
+function mostCommon(numbers: readonly number[]): number {
+  const counts = new Map<number, number>();
+  for (const number of numbers) counts.set(number, (counts.get(number) ?? 0) + 1);
+  return [...counts].reduce((best, next) => (next[1] > best[1] ? next : best), [0, 0])[0];
+}
+
+/** Height of a step's row for a team: its title, what to do, and the longest of what it is told there. */
+function stepHeight(step: Step, { lesson, team }: { lesson: Lesson; team: TeamPlan }): number {
+  const { activity, setup } = lesson;
+  const { decimalMark, studentsDilute } = readLessonSettings(Object.entries(setup.settings));
+  const { lookAt, hint } = saidInRow(step, { activity, givens: team.givens, decimalMark, studentsDilute });
+  const isLettered = step.kind === 'ordered' || step.kind === 'chosen';
+  const shown = isLettered ? letteredShown(step, team.key) : step.shown;
+  const told = shownWords({ shown }, { values: team.givens, givens: activity.givens });
+  const task = step.kind === 'calculated' ? `${told} 10${words.class.figures.several}` : told;
+  const most = Math.max(
+    inColumn(`00 ${step.title}`, at.title, 'step'),
+    inColumn(task, at.task, isLettered ? 'letters' : 'task'),
+    ...lookAt.map((text) => inColumn(text, at.lookAt, 'spilled')),
+    ...hint.map((text) => inColumn(text, at.hint, 'spilled')),
+  );
+  return Math.min(mostRowHeight.any, most);
+}

@@ -1,0 +1,251 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { workFor } from '../../src/desk/acts.ts';
+import type { File } from '../../src/desk/file/look.ts';
+import { deskWords } from '../../src/desk/words.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import type { Activity } from '../../src/lab/lesson/activity.ts';
+import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
+import { classColumns as at } from '../../src/workbook/layout.ts';
+import { notYetKnown } from '../../src/workbook/readClassSheet.ts';
+import { words } from '../../src/workbook/words.ts';
+import { builtLesson, fern, fillRow, moss, setup } from './builtLesson.ts';
+import { type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
+
+const activity = activityById('stock and dilution');
+const scored = (activity?.steps ?? []).filter(({ kind }) => kind !== 'told');
+const told = (activity?.steps ?? []).find(({ kind }) => kind === 'told');
+let file: PaperFile;
+beforeEach(() => {
+  file = builtLesson();
+});
+const view = () => valueIn(file.call('readClass', fern));
+const team = (name: string) => {
+  const found = view().teams.find((one) => one.team === name);
+  if (found === undefined) throw new Error(`Expected the team ${name}.`);
+  return found;
+};
+const blank = (sheet: string, key: string, except: readonly string[] = []) => {
+  for (const { id, kind } of activity?.steps ?? [])
+    if (kind !== 'told' && !except.includes(id)) fillRow(file, { sheet, key, step: id }, { check: 'blank' });
+};
+
+describe('the class now', () => {
+  it('lists the teams by their blocks, each with its rows as they stand', () => {
+    fillRow(
+      file,
+      { step: 'molar mass' },
+      { entry: '119.0', check: 'close', lookAt: 'Look once more.', tries: 2, help: '1', who: 'Ana' },
+    );
+    const now = view();
+    expect(now.className).toBe(fern);
+    expect(now.clock).toBe('10:15');
+    expect(now.stepCount).toBe(scored.length);
+    expect(now.teams.map((one) => [one.team, one.key])).toEqual([
+      ['Otter', 'c1-t1'],
+      ['Heron', 'c1-t2'],
+    ]);
+    expect(now.teams[0]?.steps.map(({ id, title }) => [id, title])).toEqual(
+      activity?.steps.map(({ id, title }) => [id, title]),
+    );
+    expect(now.teams[0]?.steps.find(({ id }) => id === 'molar mass')).toEqual({
+      id: 'molar mass',
+      title: activity?.steps.find(({ id }) => id === 'molar mass')?.title,
+      check: 'close',
+      entry: '119.0',
+      lookAt: 'Look once more.',
+      tries: 2,
+      helpWanted: 1,
+      who: 'Ana',
+      isFormula: false,
+    });
+  });
+  it('counts rows that are on target, and none that is only told', () => {
+    fillRow(file, { step: 'molar mass' }, { entry: '119.00', check: 'on target' });
+    fillRow(file, { step: 'cautions read' }, { entry: 'yes', check: 'on target' });
+    fillRow(file, { step: 'moles of solute' }, { entry: '1', check: 'close' });
+    fillRow(file, { step: told?.id ?? '' }, { entry: 'It went well.', check: 'on target' });
+    expect(team('Otter').done).toBe(2);
+    expect(team('Heron').done).toBe(0);
+  });
+  it('marks an entry that is a formula', () => {
+    const row = file.rowOf(fern, 'c1-t1', 'molar mass');
+    file.sheetCalled(fern).formulaEntries = [row];
+    expect(
+      team('Otter')
+        .steps.filter(({ isFormula }) => isFormula)
+        .map(({ id }) => id),
+    ).toEqual(['molar mass']);
+  });
+  it('says who is absent and who is in a team', () => {
+    valueIn(file.call('setAbsent', 'c1-t2', true));
+    file.put(fern, file.rowOf(fern, 'c1-t1'), at.who, 'Ana');
+    expect(team('Otter')).not.toHaveProperty('absent');
+    expect(team('Otter').members).toEqual([{ name: 'Ana', absent: false, roles: [] }]);
+    expect(team('Heron')).toMatchObject({ absent: true, members: [] });
+  });
+  it('says whom to talk to first, and nothing of a team that is absent', () => {
+    for (const key of ['c1-t1', 'c1-t2']) {
+      blank(fern, key);
+      fillRow(file, { key, step: 'molar mass' }, { check: 'blank', help: '2' });
+    }
+    expect(view().talkFirst.map((one) => one.team)).toEqual(['Otter', 'Heron']);
+    valueIn(file.call('setAbsent', 'c1-t2', true));
+    expect(view().talkFirst.map((one) => one.team)).toEqual(['Otter']);
+  });
+  it('goes by the minutes of the file for a team that types nothing', () => {
+    blank(fern, 'c1-t1', ['molar mass']);
+    fillRow(file, { step: 'molar mass' }, { entry: '119.00', check: 'on target', time: '2026-03-02T10:05:00Z' });
+    expect(view().talkFirst.map((one) => one.team)).toEqual(['Otter']);
+    file.state.now = Date.parse('2026-03-02T10:06:00Z');
+    expect(view().talkFirst).toEqual([]);
+  });
+  it('offers the extension to a team whose scored rows are all on target', () => {
+    for (const { id } of scored) fillRow(file, { step: id }, { entry: '1', check: 'on target' });
+    expect(view().talkFirst).toEqual([
+      { team: 'Otter', ready: true, reason: expect.stringContaining(activity?.extension ?? '–') },
+    ]);
+    expect(team('Otter').done).toBe(scored.length);
+  });
+  it('says to the class what two teams have before them, and counts what is not known yet', () => {
+    for (const key of ['c1-t1', 'c1-t2']) {
+      blank(fern, key);
+      fillRow(file, { key, step: 'moles of solute' }, { entry: '64', check: 'not yet', lookAt: 'Which unit?' });
+    }
+    expect(view()).toMatchObject({ sayToClass: expect.stringContaining('Which unit?'), notYetKnown: 0 });
+    fillRow(file, { step: 'moles of solute' }, { entry: '64', check: 'Loading...' });
+    expect(view().notYetKnown).toBe(1);
+    expect(team('Otter').steps.find(({ id }) => id === 'moles of solute')?.check).toBe(notYetKnown);
+  });
+  it('lists percent errors by size, read in the decimal mark of the lesson, and only where the activity asks for one', () => {
+    expect(view()).not.toHaveProperty('percentErrors');
+    const reading = activityById('bench reading') as Activity;
+    file = paperFile();
+    const givens = { ...startingGivens(reading), formula: 'KBr' };
+    const settings = { ...setup.settings, activity: reading.id };
+    file.finish(file.call('startBuild', { ...setup, activity: reading.id, givens, settings }));
+    expect(view().percentErrors).toEqual([]);
+    const step = 'percent error';
+    fillRow(file, { step }, { entry: '-2.5', check: 'on target' });
+    fillRow(file, { key: 'c1-t2', step }, { entry: '1.5', check: 'close' });
+    expect(view().percentErrors).toEqual([1.5, 2.5]);
+    const row = file.sheetCalled(words.plan.sheet).cells.findIndex(([name]) => name === 'decimal mark') + 1;
+    file.put(words.plan.sheet, row, 2, 'comma');
+    fillRow(file, { step }, { entry: '-2,5', check: 'on target' });
+    fillRow(file, { key: 'c1-t2', step }, { entry: '1,5', check: 'close' });
+    expect(view().percentErrors).toEqual([1.5, 2.5]);
+  });
+  it('leaves percent errors out where the file has no lesson to ask for them, and shows the rows by their names', () => {
+    file.state.sheets = file.state.sheets.filter(({ name }) => name !== words.plan.sheet);
+    const now = view();
+    expect(now).not.toHaveProperty('percentErrors');
+    expect(now.stepCount).toBe(0);
+    expect(now.teams[0]?.steps.map(({ id, title }) => id === title)).not.toContain(false);
+  });
+  it('is refused without the class, where its marks were moved, and where the Plan cannot be read', () => {
+    expect(problemOf(file.call('readClass', 'Reed class')).message).toBe(
+      said({ ...deskWords.classUnknown, received: '“Reed class”' }),
+    );
+    expect(problemOf(file.call('readClass', undefined)).message).toBe(
+      said({ ...deskWords.classUnknown, received: 'undefined' }),
+    );
+    file.put(moss, 1, at.key, 'moved');
+    expect(problemOf(file.call('readClass', moss)).message).toBe(
+      said({ ...deskWords.classUnreadable, where: moss, received: 'one without' }),
+    );
+    for (const line of file.sheetCalled(words.plan.sheet).cells) if (line[0] === words.plan.key) line[0] = 'number';
+    expect(problemOf(file.call('readClass', fern)).message).toContain(words.plan.key);
+  });
+});
+
+describe('looking at the class again and again', () => {
+  const page: File = { book: undefined };
+  const wishes = () => file.asked.flatMap((one) => (one.call === 'readBook' ? [one.wish] : []));
+  const look = (afresh: boolean) => valueIn(file.run(workFor(page, 'readClass', [fern], { afresh })));
+
+  it('reads the Plan and that class alone once it is known, and nothing where nothing is to be new', () => {
+    page.book = undefined;
+    look(false);
+    look(false);
+    expect(wishes()).toEqual([{ kinds: ['plan', 'class'], ids: [] }]);
+    look(true);
+    expect(wishes()[1]).toEqual({ kinds: ['plan'], ids: [file.sheetCalled(fern).id] });
+  });
+  it('reads all classes where that one is not known', () => {
+    page.book = undefined;
+    look(true);
+    expect(wishes()).toEqual([{ kinds: ['plan', 'class'], ids: [] }]);
+    expect(file.run(workFor(page, 'readClass', ['Reed class'], { afresh: true })).ok).toBe(false);
+    expect(wishes()[1]).toEqual({ kinds: ['plan', 'class'], ids: [] });
+  });
+  it('reads for each view what it is made from', () => {
+    const kindsOf = (name: 'readNumbers' | 'readPreparation' | 'readKey' | 'readPaper' | 'readPoll' | 'readShare') => {
+      file.call(name);
+      return wishes()[wishes().length - 1]?.kinds;
+    };
+    expect(kindsOf('readNumbers')).toEqual(['plan']);
+    expect(kindsOf('readPreparation')).toEqual(['plan', 'prepare']);
+    expect(kindsOf('readKey')).toEqual(['plan']);
+    expect(kindsOf('readPaper')).toEqual(['plan']);
+    expect(kindsOf('readPoll')).toEqual(['plan', 'class', 'poll']);
+    expect(kindsOf('readShare')).toEqual(['plan', 'class']);
+    file.call('readTeams');
+    file.call('draftTeams', undefined);
+    file.call('recordDue');
+    expect(
+      wishes()
+        .slice(-3)
+        .map(({ kinds }) => kinds),
+    ).toEqual([['plan', 'class'], ['plan'], ['plan', 'class', 'poll', 'record']]);
+  });
+});
+
+describe('going to a team', () => {
+  it('shows the first row of its block', () => {
+    valueIn(file.call('goToTeam', fern, 'c1-t2'));
+    expect(file.asked[file.asked.length - 1]).toEqual({
+      call: 'show',
+      wish: { sheetId: file.sheetCalled(fern).id, cell: { row: file.rowOf(fern, 'c1-t2'), column: 1 } },
+    });
+    expect(problemOf(file.call('goToTeam', fern, 'c2-t1')).message).toContain('“c2-t1”');
+  });
+});
+
+describe('entering checks again', () => {
+  it('hands on how many the script has entered again', () => {
+    file.checksAnswer({ renewed: 3, missing: [] });
+    expect(valueIn(file.call('checkAgain'))).toEqual({ renewed: 3 });
+    expect(file.asked.map(({ call }) => call)).toEqual(['checkAgain']);
+  });
+  it('plans a sheet anew whose formulas are gone, and counts the blocks', () => {
+    const { id } = file.sheetCalled(fern);
+    for (const key of ['c1-t1', 'c1-t2']) file.put(fern, file.rowOf(fern, key), at.check, '');
+    file.checksAnswer({ renewed: 1, missing: [id] });
+    expect(valueIn(file.call('checkAgain'))).toEqual({ renewed: 3 });
+    const wish = file.asked.flatMap((one) => (one.call === 'applySheet' ? [one.wish] : []))[0];
+    expect(wish).toMatchObject({
+      keptName: deskWords.keptName(fern, '2026-03-02 10.15'),
+      plan: { role: { kind: 'class', className: fern } },
+      read: { kinds: ['class'] },
+    });
+    expect(wish?.seen.map((seen) => seen.id)).toEqual([file.sheetCalled(words.plan.sheet).id, id]);
+  });
+  it('counts only blocks whose check is gone', () => {
+    file.put(fern, file.rowOf(fern, 'c1-t1'), at.check, '');
+    file.checksAnswer({ renewed: 0, missing: [file.sheetCalled(fern).id] });
+    expect(valueIn(file.call('checkAgain'))).toEqual({ renewed: 1 });
+  });
+  it('leaves alone a sheet that nobody knows, and one of another layout', () => {
+    file.checksAnswer({ renewed: 0, missing: [4711] });
+    expect(valueIn(file.call('checkAgain'))).toEqual({ renewed: 0 });
+    file.put(fern, file.rowOf(fern, 'c1-t1', 'molar mass'), at.step, 'something else');
+    file.checksAnswer({ renewed: 0, missing: [file.sheetCalled(fern).id] });
+    expect(valueIn(file.call('checkAgain'))).toEqual({ renewed: 0 });
+    expect(file.asked.some(({ call }) => call === 'applySheet')).toBe(false);
+  });
+  it('says where there is no Plan to plan from', () => {
+    const empty = paperFile();
+    empty.checksAnswer({ renewed: 0, missing: [1] });
+    expect(problemOf(empty.call('checkAgain')).message).toBe(said({ ...deskWords.planUnfinished, received: 'none' }));
+  });
+});

@@ -1,0 +1,265 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { allKinds, look } from '../../src/desk/file/look.ts';
+import { namesInFile } from '../../src/desk/record/namesInFile.ts';
+import { readRows } from '../../src/desk/record/readRows.ts';
+import type { RecordSent } from '../../src/desk/views.ts';
+import { deskWords } from '../../src/desk/words.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import { roles } from '../../src/lab/lesson/roles.ts';
+import { type RecordEntry, recordFields } from '../../src/lab/record/recordEntry.ts';
+import { membersTexts } from '../../src/lab/texts/members.ts';
+import { pollTexts } from '../../src/lab/texts/poll.ts';
+import { recordWords } from '../../src/lab/texts/record.ts';
+import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
+import { planRecordSheet } from '../../src/workbook/planRecordSheet.ts';
+import { words } from '../../src/workbook/words.ts';
+import { builtLesson, fern, fillRow, moss } from './builtLesson.ts';
+import { type PaperFile, problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
+
+const { record: say } = deskWords;
+const record = planRecordSheet().name;
+const activity = activityById('stock and dilution');
+const today = '2026-03-02T09:30:00Z';
+const yesterday = '2026-03-01T09:30:00Z';
+let file: PaperFile;
+beforeEach(() => {
+  file = builtLesson();
+});
+const entryOf = (className: string, given: Partial<RecordEntry> = {}): RecordEntry => ({
+  ...(Object.fromEntries(recordFields.map((field) => [field, ''])) as RecordEntry),
+  day: '2026-03-02',
+  className,
+  ...given,
+});
+const save = (...rows: readonly (readonly [entry: RecordEntry, base?: RecordEntry | null])[]) =>
+  file.call(
+    'saveRecord',
+    rows.map(([entry, base = null]): RecordSent => ({ entry, base })),
+  );
+const headings = () =>
+  file
+    .sheetCalled(record)
+    .cells.findIndex((line) => recordFields.every((field) => line.includes(recordWords.labels[field])));
+const column = (field: (typeof recordFields)[number]) =>
+  (file.sheetCalled(record).cells[headings()]?.indexOf(recordWords.labels[field]) ?? 0) + 1;
+const rows = () =>
+  file
+    .sheetCalled(record)
+    .cells.slice(headings() + 1)
+    .map((line) => recordFields.map((field) => line[column(field) - 1] ?? '').join('|'))
+    .filter((text) => /[^|]/.test(text));
+const line = (entry: RecordEntry) => recordFields.map((field) => entry[field]).join('|');
+const written = () => file.asked.flatMap((one) => (one.call === 'writeCells' ? one.wish.cells : []));
+
+describe('saving the record of a day', () => {
+  it('makes the Record once and writes a row for each class, only the cells that hold words', () => {
+    const [one, other] = [entryOf(fern, { notes: 'Windy.' }), entryOf(moss, { wentWell: 'All of it.' })];
+    expect(valueIn(save([one], [other])).saved).toEqual([one, other]);
+    expect(rows()).toEqual([line(one), line(other)]);
+    expect(written()).toHaveLength(6);
+    expect(written().map((cell) => cell.row - headings())).toEqual([2, 2, 2, 3, 3, 3]);
+    for (const cell of written()) expect(cell.was).toBe('');
+    const made = file.asked.filter(({ call }) => call === 'applySheet').length;
+    valueIn(save([entryOf(fern, { day: '2026-03-03' })]));
+    expect(file.asked.filter(({ call }) => call === 'applySheet')).toHaveLength(made);
+    expect(rows()).toHaveLength(3);
+  });
+  it('rewrites the row of a class and day, and only what changed', () => {
+    const first = entryOf(fern, { notes: 'Windy.', hard: 'The flask.' });
+    valueIn(save([first]));
+    const before = written().length;
+    const second = { ...first, notes: 'Calm.' };
+    expect(valueIn(save([second, first])).saved).toEqual([second]);
+    expect(rows()).toEqual([line(second)]);
+    expect(written().slice(before)).toMatchObject([{ column: column('notes'), was: 'Windy.', now: 'Calm.' }]);
+  });
+  it('writes nothing where nothing changed', () => {
+    const first = entryOf(fern, { notes: 'Windy.' });
+    valueIn(save([first]));
+    const before = file.asked.filter(({ call }) => call === 'writeCells').length;
+    expect(valueIn(save([first, first])).saved).toEqual([first]);
+    expect(file.asked.filter(({ call }) => call === 'writeCells')).toHaveLength(before);
+  });
+  it('keeps what somebody wrote in the sheet since it was read, beside the new words', () => {
+    const first = entryOf(fern, { notes: 'Windy.', next: '' });
+    valueIn(save([first]));
+    file.put(record, headings() + 2, column('notes'), 'Windy, then rain.');
+    file.put(record, headings() + 2, column('next'), 'Dilute.');
+    const { saved } = valueIn(save([{ ...first, notes: 'Calm.' }, first]));
+    expect(saved).toEqual([{ ...first, notes: 'Windy, then rain.\nCalm.', next: 'Dilute.' }]);
+    expect(rows()).toEqual([line({ ...first, notes: 'Windy, then rain.\nCalm.', next: 'Dilute.' })]);
+  });
+  it('leaves words that were there where the sidebar saw no row', () => {
+    valueIn(save([entryOf(fern, { notes: 'Windy.' })]));
+    expect(valueIn(save([entryOf(fern, { notes: 'Calm.' })])).saved[0]?.notes).toBe('Windy.\nCalm.');
+  });
+  it('is worked out anew where somebody writes meanwhile', () => {
+    const first = entryOf(fern, { notes: 'Windy.' });
+    valueIn(save([first]));
+    file.before(() => file.put(record, headings() + 2, column('hard'), 'The meniscus.'));
+    valueIn(save([{ ...first, notes: 'Calm.' }, first]));
+    expect(rows()).toEqual([line({ ...first, notes: 'Calm.', hard: 'The meniscus.' })]);
+  });
+  it('writes nothing where a heading is gone', () => {
+    valueIn(save([entryOf(fern)]));
+    file.put(record, headings() + 1, column('hard'), '');
+    const before = written().length;
+    expect(problemOf(save([entryOf(fern, { notes: 'Windy.' })])).message).toBe(said(say.headings));
+    expect(written()).toHaveLength(before);
+  });
+  it('refuses words with a name of the file in them, and says where', () => {
+    file.put(fern, file.rowOf(fern, 'c1-t1'), at.who, 'Ana\nBen');
+    fillRow(file, { step: 'molar mass' }, { who: 'Cyril' });
+    const where = `“${recordWords.labels.notes}” of ${fern}`;
+    for (const name of ['Otter', 'Ana', 'Cyril'])
+      expect(problemOf(save([entryOf(fern, { notes: `Well done, ${name}!` })]))).toEqual({
+        field: `${fern}.notes`,
+        message: said({ ...say.named, where, received: `“${name}”` }),
+      });
+    expect(file.asked.every(({ call }) => call === 'readBook')).toBe(true);
+    expect(save([entryOf(fern, { notes: `Whoever ${roles[0]} was quick.` })]).ok).toBe(true);
+  });
+  it('knows names that were typed since the page looked', () => {
+    const page = builtLesson();
+    expect(valueIn(page.call('readRecord')).classes).toHaveLength(2);
+    page.put(fern, page.rowOf(fern, 'c1-t1'), at.who, 'Ana');
+    expect(
+      problemOf(page.call('saveRecord', [{ entry: entryOf(fern, { notes: 'Ana left.' }), base: null }])).field,
+    ).toBe(`${fern}.notes`);
+  });
+  it('takes two thousand characters and no more', () => {
+    expect(save([entryOf(fern, { hard: 'x'.repeat(2000) })]).ok).toBe(true);
+    expect(problemOf(save([entryOf(fern, { hard: 'x'.repeat(2001) })]))).toEqual({
+      field: `${fern}.hard`,
+      message: said({
+        ...say.tooLong,
+        where: `“${recordWords.labels.hard}” of ${fern}`,
+        received: '2001',
+      }),
+    });
+  });
+});
+
+describe('rows that are sent to be kept', () => {
+  const sent = { entry: entryOf(fern), base: null };
+  it('are whole, with words without blanks around them', () => {
+    const wanted = { entry: entryOf(fern, { notes: ' Windy. ' }), base: entryOf(fern, { notes: 'Calm. ' }) };
+    expect(valueIn(readRows([wanted, sent]))).toEqual([
+      { entry: entryOf(fern, { notes: 'Windy.' }), base: entryOf(fern, { notes: 'Calm.' }) },
+      { entry: entryOf(fern), base: undefined },
+    ]);
+    expect(valueIn(readRows([{ entry: entryOf(fern) }]))[0]?.base).toBeUndefined();
+  });
+  it.each([
+    [undefined, 'undefined'],
+    ['rows', 'string'],
+    [[], '0 of them'],
+    [Array.from({ length: 51 }, () => sent), '51 of them'],
+  ])('are refused where they are none or too many', (given, received) => {
+    expect(problemOf(readRows(given)).message).toBe(said({ ...say.rows, received }));
+    expect(readRows(Array.from({ length: 50 }, () => sent)).ok).toBe(true);
+  });
+  it.each([
+    [null],
+    ['row'],
+    [{}],
+    [{ entry: null }],
+    [{ entry: 'x' }],
+    [{ entry: { ...sent.entry, notes: 7 } }],
+    [{ entry: { day: '2026-03-02', className: fern } }],
+    [{ entry: entryOf('  ') }],
+    [{ entry: entryOf(fern, { day: 'today' }) }],
+    [{ entry: entryOf(fern, { day: '2026-03-021' }) }],
+    [{ entry: entryOf(fern, { day: '12026-03-02' }) }],
+  ])('are refused where one is of another shape: %j', (row) => {
+    expect(problemOf(readRows([sent, row])).message).toBe(said({ ...say.rows, received: 'one of another shape' }));
+  });
+});
+
+describe('names in the file', () => {
+  it('are those of teams, of the people in them, and of whoever did a row', () => {
+    file.put(fern, file.rowOf(fern, 'c1-t1'), at.who, `Ana: ${roles[0]}\nBen\n${membersTexts.rolesOf('2026-03-02')}`);
+    fillRow(file, { step: 'molar mass' }, { who: 'Cyril' });
+    fillRow(file, { step: 'cautions read' }, { who: roles[1] });
+    const book = valueIn(file.run(look({ book: undefined }, allKinds)));
+    expect(namesInFile(book)).toEqual(['Otter', 'Heron', 'Newt', 'Ana', 'Ben', 'Cyril']);
+  });
+});
+
+describe('what the record of today says', () => {
+  it('has a proposal for each class that has a sheet, and the row of today where there is one', () => {
+    valueIn(save([entryOf(moss, { notes: 'Windy.' })], [entryOf(moss, { day: '2026-03-01', notes: 'Calm.' })]));
+    const view = valueIn(file.call('readRecord'));
+    expect(view.day).toBe('2026-03-02');
+    expect(
+      view.classes.map(({ proposal }) => [proposal.className, proposal.day, proposal.activity, proposal.aim]),
+    ).toEqual([
+      [fern, '2026-03-02', activity?.title, activity?.aim],
+      [moss, '2026-03-02', activity?.title, activity?.aim],
+    ]);
+    expect(view.classes.map(({ saved }) => saved?.notes)).toEqual([undefined, 'Windy.']);
+    expect(view.classes.map((one) => 'saved' in one)).toEqual([false, true]);
+  });
+  it('counts a team as here by the times of its entries, and by what is typed where no time was noted', () => {
+    fillRow(file, { step: 'molar mass' }, { entry: '119.00', check: 'on target', time: yesterday });
+    fillRow(file, { key: 'c1-t2', step: 'molar mass' }, { entry: '119.00', check: 'on target', time: today });
+    fillRow(file, { sheet: moss, key: 'c2-t1', step: 'molar mass' }, { entry: '119.00', check: 'on target' });
+    const { classes } = valueIn(file.call('readRecord'));
+    expect(classes.map(({ names }) => names.present)).toEqual([['Heron'], ['Newt']]);
+    expect(classes.map(({ hasEntriesToday }) => hasEntriesToday)).toEqual([true, false]);
+    expect(classes[0]?.proposal.present).toContain(recordWords.ofTeams({ some: 1, all: 2 }));
+  });
+  it('names who is absent: teams by the Plan, people by the cell of their team', () => {
+    valueIn(file.call('setAbsent', 'c1-t2', true));
+    file.put(
+      fern,
+      file.rowOf(fern, 'c1-t1'),
+      at.who,
+      `Ana\nBen: ${membersTexts.absent}\n${membersTexts.rolesOf('2026-03-02')}`,
+    );
+    fillRow(file, { step: 'molar mass' }, { entry: '119.00', check: 'on target', time: today });
+    const [first] = valueIn(file.call('readRecord')).classes;
+    expect(first?.names).toMatchObject({
+      absent: ['Heron'],
+      present: ['Otter'],
+      absentMembers: [{ team: 'Otter', names: ['Ben'] }],
+    });
+    expect(first?.proposal.present).toContain(recordWords.absent(1));
+  });
+  it('says what went well, and takes in what the poll of today says of the class', () => {
+    const title = activity?.steps.find(({ id }) => id === 'molar mass')?.title ?? '';
+    fillRow(file, { step: 'molar mass' }, { entry: '119.00', check: 'on target', tries: 1, time: today });
+    const poll = file.sheetCalled(words.poll.sheet).name;
+    const answer = (row: number, day: string, className: string) => {
+      file.put(poll, row, pollColumns.day, day);
+      file.put(poll, row, pollColumns.className, className);
+      file.put(poll, row, pollColumns.firstStatement, pollTexts.scale[0]);
+      file.put(poll, row, pollColumns.openLine, 'more time');
+    };
+    answer(pollRows.firstAnswer, '2026-03-02', fern);
+    answer(pollRows.firstAnswer + 1, '2026-03-01', moss);
+    const { classes } = valueIn(file.call('readRecord'));
+    expect(classes[0]?.proposal.wentWell).toBe(recordWords.wentWell([title]));
+    expect(classes[0]?.proposal.poll).not.toBe('');
+    expect(classes[1]?.proposal.poll).toBe('');
+  });
+  it('leaves out a class whose sheet is still being built or cannot be read', () => {
+    file.put(fern, 1, at.key, 'moved');
+    expect(valueIn(file.call('readRecord')).classes.map(({ proposal }) => proposal.className)).toEqual([moss]);
+    const sheet = file.sheetCalled(moss);
+    if (sheet.tag !== null) sheet.tag = { ...sheet.tag, state: 'building' };
+    expect(valueIn(file.call('readRecord')).classes).toEqual([]);
+  });
+  it('is due for classes with entries of today and no row of today', () => {
+    const due = () => valueIn(file.call('recordDue')).due;
+    expect(due()).toEqual([]);
+    fillRow(file, { step: 'molar mass' }, { entry: '119.00', time: today });
+    fillRow(file, { sheet: moss, key: 'c2-t1', step: 'molar mass' }, { entry: '119.00', time: yesterday });
+    expect(due()).toEqual([fern]);
+    valueIn(save([entryOf(fern, { day: '2026-03-01' })]));
+    expect(due()).toEqual([fern]);
+    valueIn(save([entryOf(fern)]));
+    expect(due()).toEqual([]);
+  });
+});

@@ -1,0 +1,67 @@
+import { expect, it } from 'vitest';
+import { type DeskAnswer, type DeskArguments, type DeskCall, workFor } from '../../src/desk/acts.ts';
+import type { File } from '../../src/desk/file/look.ts';
+import type { Outcome } from '../../src/desk/outcome.ts';
+import type { BuildState } from '../../src/desk/views.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { answerOf, open, run } from './bench.ts';
+import { workbookText } from './cells.ts';
+import { setup } from './setup.ts';
+
+const teamsOf = (name: string) => Array.from({ length: 10 }, (_, index) => `${name} ${index + 1}`);
+const threeOfTen: Setup = {
+  ...setup,
+  ownNumbers: true,
+  classes: ['Fern', 'Moss', 'Reed'].map((name) => ({ name: `${name} class`, teams: teamsOf(name) })),
+};
+
+/** Hands out an object or builds a value in the script, and asks the file for nothing. */
+const handsOut =
+  /\.new|Builder\.|Finder|^(ConditionalFormatRule|BooleanCondition|DataValidation)\.|getActiveSpreadsheet$|getDocument|\.getRange(s|List)?$|getDataRange$|getSheetId$/;
+
+/** Calls that read or write something of the file, and one for each search that is run. */
+const asked = (host: StandIn): number =>
+  Object.entries(host.counts.host)
+    .filter(([name]) => name === 'DeveloperMetadataFinder.find' || !handsOut.test(name))
+    .reduce((sum, [, count]) => sum + count, 0);
+
+/** One page that stays open, as a teacher has it. */
+function pageOn(host: StandIn) {
+  const page: File = { book: undefined };
+  const ask = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>): DeskAnswer<Name> =>
+    run(host, workFor(page, name, about));
+  const toTheEnd = (first: Outcome<BuildState>): BuildState => {
+    let state = answerOf(first);
+    while (!state.finished) state = answerOf(ask('continueBuild'));
+    return state;
+  };
+  return { ask, toTheEnd };
+}
+
+it('asks the host little for three classes of ten, less for building again, and least for a late team', () => {
+  const host = open({ clock: () => new Date('2026-03-02T10:00:00Z') });
+  const { ask, toTheEnd } = pageOn(host);
+  toTheEnd(ask('startBuild', threeOfTen));
+  const build = asked(host);
+
+  host.resetCounts();
+  toTheEnd(ask('startBuild', threeOfTen));
+  const again = asked(host);
+  expect(host.counts.host['Range.setValues']).toBeUndefined();
+
+  const before = workbookText(host).split('\n\n');
+  host.resetCounts();
+  toTheEnd(ask('addTeam', 'Moss class', 'Wren'));
+  const late = asked(host);
+  const touched = workbookText(host)
+    .split('\n\n')
+    .filter((text, index) => text !== before[index])
+    .map((text) => /"name":"([^"]+)"/.exec(text)?.[1]);
+  expect(touched.sort()).toEqual(['Moss class', 'Plan', 'Progress']);
+
+  console.log(`asked of the host: ${build} for a build, ${again} for the same again, ${late} for a late team`);
+  expect(build).toBeLessThanOrEqual(580);
+  expect(again).toBeLessThanOrEqual(345);
+  expect(late).toBeLessThanOrEqual(180);
+});

@@ -1,0 +1,104 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { cases } from '../depth.ts';
+import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { sheetState, valueAt } from './cells.ts';
+import { saveAtChanges } from './hostFailure.ts';
+import { setup } from './setup.ts';
+
+const sheet = 'Fern class';
+const clock = () => new Date('2026-03-02T10:00:00Z');
+const saved = (() => {
+  const host = open({ clock });
+  buildSetup(host, setup);
+  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 2, '119.00']] });
+  return host.save();
+})();
+let host: StandIn;
+beforeEach(() => {
+  host = open({ saved, clock });
+});
+
+const molarMass = stepRow(open({ saved, clock }), { sheet, key: 'c1-t1', step: 'molar mass' });
+const heading = stepRow(open({ saved, clock }), { sheet, key: 'c1-t1', step: 'cautions read' }) - 1;
+const letters = { 4: 'D', 5: 'E', 6: 'F' } as const;
+const view = () => answerOf(call(host, 'readClass', sheet));
+const noteAt = (row: number, column: number): string => host.book.cell(sheetState(host, sheet), row, column).note ?? '';
+const formulaAt = (row: number, column: number) =>
+  host.book.cell(sheetState(host, sheet), row, column).content?.kind === 'formula';
+
+const places = [
+  { where: 'a check', row: molarMass, column: 4 },
+  { where: 'what to look at', row: molarMass + 1, column: 5 },
+  { where: 'a hint', row: molarMass + 3, column: 6 },
+  { where: 'the cell of the formula', row: heading, column: 4 },
+] as const;
+
+describe.each(places)('something typed in $where', ({ row, column }) => {
+  const cell = `${letters[column]}${row}`;
+  const type = (text = 'x') => typeIn(host, { sheet, cells: [[row, column, text]] });
+
+  it('keeps the checks of that team from showing, and Class now names it by its cell', () => {
+    type();
+    const { inTheWay, teams, notYetKnown } = view();
+    expect(notYetKnown).toBe(15);
+    expect(inTheWay).toEqual([expect.stringContaining(`${cell} holds “x”, so the checks of Otter cannot show.`)]);
+    expect(teams[1]?.steps.every(({ check }) => check !== 'not yet known')).toBe(true);
+  });
+  it('is moved into a note by one press, which names it, and the checks come back', () => {
+    type();
+    const outcome = answerOf(call(host, 'checkAgain'));
+    expect(outcome.moved).toEqual([expect.stringContaining(`${cell} held “x”`)]);
+    expect(noteAt(row, column)).toContain('“x”');
+    expect(view()).toMatchObject({ notYetKnown: 0 });
+    expect(view().inTheWay).toBeUndefined();
+    expect(view().teams[0]?.done).toBe(1);
+    expect(formulaAt(heading, 4)).toBe(true);
+    expect(answerOf(call(host, 'checkAgain'))).toEqual({ renewed: 0 });
+  });
+  it('is moved aside by a build as well, and nothing typed is lost', () => {
+    type('an idea');
+    buildSetup(host, setup);
+    expect(noteAt(row, column)).toContain('“an idea”');
+    expect(view()).toMatchObject({ notYetKnown: 0 });
+    expect(view().teams[0]?.done).toBe(1);
+  });
+  it('is in its cell or in a note wherever the press is stopped, and the next press heals the class', () => {
+    type('an idea');
+    const changes = saveAtChanges(host);
+    answerOf(call(host, 'checkAgain'));
+    expect(changes.length).toBeGreaterThan(1);
+    const each = cases({ short: 3, deep: 1 });
+    for (const { saved: stopped, place, name } of changes.filter(({ place: at }) => at % each === 0 || at <= 3)) {
+      host = open({ saved: stopped, clock });
+      const stands = `${valueAt(host, { sheet, row, column })}\n${noteAt(row, column)}`;
+      expect([place, name, stands]).toEqual([place, name, expect.stringContaining('an idea')]);
+      answerOf(call(host, 'checkAgain'));
+      expect([place, view().notYetKnown, noteAt(row, column).split('an idea')]).toMatchObject([
+        place,
+        0,
+        { length: 2 },
+      ]);
+    }
+  });
+});
+
+describe('checks that are still being worked out', () => {
+  it('have nothing in their way', () => {
+    const slow = open({ saved, clock, delays: true });
+    host = slow;
+    typeIn(host, { sheet, cells: [[molarMass, 2, '118.00']] });
+    expect(view().inTheWay).toBeUndefined();
+    expect(answerOf(call(host, 'checkAgain')).moved).toBeUndefined();
+    expect(noteAt(heading, 4)).toBe('');
+  });
+});
+
+describe('what was noted on a cell before', () => {
+  it('stays above what is moved there, and a formula is kept as it was typed', () => {
+    host.book.decorate(sheetState(host, sheet), molarMass, 5, (cell) => ({ ...cell, note: 'ask at the bench' }));
+    typeIn(host, { sheet, seat: 'teacher', cells: [[molarMass, 5, '=1+1']] });
+    answerOf(call(host, 'checkAgain'));
+    expect(noteAt(molarMass, 5)).toMatch(/^ask at the bench\n.*“=1\+1”$/);
+  });
+});

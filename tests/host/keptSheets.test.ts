@@ -1,0 +1,135 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { BuildState } from '../../src/desk/views.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { cases } from '../depth.ts';
+import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
+import { sheetState, valueAt } from './cells.ts';
+import { saveAtChanges } from './hostFailure.ts';
+import { setup } from './setup.ts';
+
+const sheet = 'Fern class';
+const clock = () => new Date('2026-03-02T10:00:00Z');
+const yes = { names: 'other', setAside: true } as const;
+const [fern, moss] = setup.classes;
+if (fern === undefined || moss === undefined) throw new Error('Expected two classes.');
+const three = { ...fern, teams: ['Otter', 'Heron', 'Pike'] };
+/** A team that is gone: the class gets a new sheet. */
+const moved: Setup = setup;
+const withoutMoss: Setup = { ...setup, classes: [three] };
+
+const saved = (() => {
+  const host = open({ clock });
+  buildSetup(host, { ...setup, classes: [three, moss] });
+  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 2, '119.00']] });
+  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t2', step: 'molar mass' }), 2, '12']] });
+  return host.save();
+})();
+let host: StandIn;
+beforeEach(() => {
+  host = open({ saved, clock });
+});
+
+const keptName = (start = sheet): string => {
+  const found = host.book.sheets.find(({ name }) => name.startsWith(`${start}, kept`));
+  if (found === undefined) throw new Error(`Expected a kept sheet of ${start}.`);
+  return found.name;
+};
+const formulasIn = (name: string): readonly string[] =>
+  [...sheetState(host, name).cells.values()].flatMap(({ content }) =>
+    content?.kind === 'formula' ? [JSON.stringify(content)] : [],
+  );
+const entry = (name: string, key: string, step: string): string =>
+  valueAt(host, { sheet: name, row: stepRow(host, { sheet: name, key, step }), column: 2 });
+const type = (name: string, key: string, step: string, text: string) =>
+  typeIn(host, { sheet: name, cells: [[stepRow(host, { sheet: name, key, step }), 2, text]] });
+/** Builds until the class has its new sheet, and not to the end. */
+function buildUntil(wanted: Setup, isThere: () => boolean): BuildState {
+  let state = answerOf(call(host, 'startBuild', wanted, yes));
+  while (!isThere()) state = answerOf(call(host, 'continueBuild'));
+  expect(state.finished).toBe(false);
+  return state;
+}
+const isKept = (start: string) => () => host.book.sheets.some(({ name }) => name.startsWith(`${start}, kept`));
+
+describe('a class sheet that was put aside', () => {
+  it('says at its top that it is not checked, and links to the sheet in use', () => {
+    buildSetup(host, moved);
+    expect(valueAt(host, { sheet: keptName(), row: 1, column: 1 })).toMatch(/no longer checked.*sheet in use/);
+    expect(formulasIn(keptName()).filter((text) => text.includes(`#gid=${sheetState(host, sheet).id}`))).toHaveLength(
+      1,
+    );
+  });
+  it('says so without a link where no sheet is in use any more', () => {
+    buildSetup(host, withoutMoss);
+    expect(valueAt(host, { sheet: keptName('Moss class'), row: 1, column: 1 })).toMatch(/no longer checked\.$/);
+  });
+  it('checks nothing, shows what its checks said as words of that time, and keeps the formula in its tag', () => {
+    const before = formulasIn(sheet).filter((text) => text.includes('CHECKTEAM'));
+    expect(before).toHaveLength(3);
+    buildSetup(host, moved);
+    const kept = keptName();
+    expect(formulasIn(kept).filter((text) => text.includes('CHECKTEAM'))).toEqual([]);
+    const row = stepRow(host, { sheet: kept, key: 'c1-t1', step: 'molar mass' });
+    const wordAt = () => valueAt(host, { sheet: kept, row, column: 4 });
+    expect(wordAt()).toBe('then: on target');
+    host.resetCounts();
+    type(kept, 'c1-t1', 'molar mass', '7');
+    expect(wordAt()).toBe('then: on target');
+    expect(host.counts.functions).toEqual({});
+    expect(valueAt(host, { sheet: kept, row: row - 2, column: 4 })).toBe('Checks are off');
+    const [tag] = sheetState(host, kept).metadata.map(({ value }) => JSON.parse(value) as { check?: string });
+    // The Plan that it reads was kept as well, so it goes by another name.
+    const ranges = (text: string) => text.replace(/('[^']+'|\b[A-Z][a-z]+)!/g, '');
+    expect(before.map(ranges).some((text) => text.includes(ranges(tag?.check ?? '?')))).toBe(true);
+  });
+});
+
+describe('what is typed into a sheet after it was put aside, while the build goes on', () => {
+  it('comes along at the end where its row is still blank, and the build says how much', () => {
+    const first = buildUntil(moved, isKept(sheet));
+    type(keptName(), 'c1-t1', 'moles of solute', '0.0600');
+    const last = finish(host, { ok: true, value: first });
+    expect(entry(sheet, 'c1-t1', 'moles of solute')).toBe('0.0600');
+    expect(last.late).toMatch(/^1 cell was typed into an old sheet meanwhile and copied here\.$/);
+  });
+  it('is never written over what stands there by then, and is counted', () => {
+    const first = buildUntil(moved, isKept(sheet));
+    type(keptName(), 'c1-t1', 'moles of solute', '0.0600');
+    type(sheet, 'c1-t1', 'moles of solute', '0.0700');
+    const last = finish(host, { ok: true, value: first });
+    expect(entry(sheet, 'c1-t1', 'moles of solute')).toBe('0.0700');
+    expect(entry(keptName(), 'c1-t1', 'moles of solute')).toBe('0.0600');
+    expect(last.late).toMatch(/^1 cell was .*left there/);
+  });
+  it('does not bring back what a team has cleared in its new row', () => {
+    const first = buildUntil(moved, isKept(sheet));
+    type(sheet, 'c1-t1', 'molar mass', '');
+    const last = finish(host, { ok: true, value: first });
+    expect(entry(sheet, 'c1-t1', 'molar mass')).toBe('');
+    expect(last.late).toBeUndefined();
+  });
+  it('is counted for a class that is no longer in the plan', () => {
+    const first = buildUntil(withoutMoss, isKept('Moss class'));
+    type(keptName('Moss class'), 'c2-t1', 'molar mass', '119');
+    expect(finish(host, { ok: true, value: first }).late).toMatch(/^1 cell was .*left there/);
+  });
+  it('comes along wherever the rest of the build is stopped, once', () => {
+    const first = buildUntil(moved, isKept(sheet));
+    type(keptName(), 'c1-t1', 'moles of solute', '0.0600');
+    type(keptName(), 'c1-t2', 'moles of solute', '0.0500');
+    type(sheet, 'c1-t2', 'moles of solute', '0.0700');
+    const changes = saveAtChanges(host);
+    finish(host, { ok: true, value: first });
+    expect(host.save()).not.toContain('labrow.taken');
+    const each = cases({ short: 9, deep: 1 });
+    const tried = changes.filter(({ place }) => place % each === 0 || place > changes.length - 6);
+    for (const { saved: stopped, place, name } of tried) {
+      host = open({ saved: stopped, clock });
+      const { building } = answerOf(call(host, 'readLesson'));
+      if (building !== undefined) finish(host, { ok: true, value: building });
+      expect([place, name, entry(sheet, 'c1-t1', 'moles of solute')]).toEqual([place, name, '0.0600']);
+      expect([place, name, entry(sheet, 'c1-t2', 'moles of solute')]).toEqual([place, name, '0.0700']);
+    }
+  }, 600_000);
+});

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import type { Guide } from '../../src/sidebar/guides/guide.ts';
+import { guides } from '../../src/sidebar/guides/guides.ts';
+import { texts } from '../../src/sidebar/texts.ts';
+import { words } from '../../src/workbook/words.ts';
+
+const said = ({ about, parts }: Guide): readonly string[] => [
+  about,
+  ...parts.flatMap(({ title, steps = [], lines = [] }) => [title, ...steps, ...lines]),
+];
+const quotedIn = (guide: Guide): readonly string[] =>
+  said(guide).flatMap((line) => [...line.matchAll(/“([^”]+)”/g)].map(([, name = '']) => name));
+
+/** What stands on buttons, tabs and headings, with the first word of those that say more. */
+const named = new Set([
+  ...Object.values(texts.views),
+  ...[...words.class.headings].flatMap((name) => [name, name.split(' ')[0]]),
+  ...Object.values(texts.states).map(({ word }) => word),
+]);
+const known = new Set([...named].map((name) => String(name).toLowerCase()));
+
+describe('a guide', () => {
+  it.each(Object.entries(guides))('for %s names only what stands on the screen', (_, guide) => {
+    expect(quotedIn(guide).filter((name) => !known.has(name.toLowerCase()))).toEqual([]);
+  });
+
+  it.each(Object.entries(guides))('for %s keeps to lines that are read in one go', (_, guide) => {
+    expect(said(guide).filter((line) => line.split(/\s+/).length > 55)).toEqual([]);
+  });
+
+  it('for students fits half a page', () => {
+    expect(said(guides.students).join(' ').split(/\s+/).length).toBeLessThanOrEqual(230);
+  });
+});
