@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Outcome } from '../../src/desk/outcome.ts';
+import { nativeAt, nativeCases } from '../../src/desk/selfCheck/nativeCases.ts';
 import { reportText } from '../../src/desk/selfCheck/reportText.ts';
 import { withoutNames } from '../../src/desk/selfCheck/shownCell.ts';
 import type { TrialChain, TrialFact } from '../../src/host/calls.ts';
 import { copyOfFile } from '../../src/preview/standin/copyOfFile.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { nativeFunctions } from '../../src/workbook/formula.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { answerOf, buildSetup, open } from '../host/bench.ts';
 import { sheetState, typedInto, workbookText } from '../host/cells.ts';
@@ -250,6 +252,14 @@ describe('steps of the self-check in the script', () => {
     );
     expect(typedInto(cell, { ...at, text: '=TRYHOST("spill")' })).toBe('0');
   });
+});
+
+it('tries every native function that a planned formula may call', () => {
+  const tried = nativeCases('Selfcheck')
+    .map(({ formula }) => formula)
+    .concat(nativeAt.day)
+    .join(' ');
+  expect(nativeFunctions.filter((name) => !new RegExp(`\\b${name}\\(`).test(tried))).toEqual([]);
 });
 
 it('counts in its heading what it found', () => {

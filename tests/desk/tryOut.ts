@@ -9,7 +9,7 @@ import { scratchSheet } from '../../src/workbook/scratchSheet.ts';
 import { answerOf } from '../host/bench.ts';
 
 /** A device in the zone of the stand-in's file. */
-export const device = {
+const device = {
   now: Date.UTC(2026, 2, 2, 10, 0),
   timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
 };
