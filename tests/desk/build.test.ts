@@ -41,6 +41,11 @@ const type = (one: PaperFile, sheet: string, key: string, step: string, entry: s
   one.put(sheet, one.rowOf(sheet, key, step), at.entry, entry);
 
 describe('a first build', () => {
+  let built: PaperFile;
+  beforeEach(() => {
+    built = paperFile();
+    built.finish(built.call('startBuild', setup));
+  });
   it('makes the sheets in their order, one with each step, and says how far it is', () => {
     const fresh = paperFile();
     let state = valueIn(fresh.call('startBuild', setup));
@@ -63,8 +68,8 @@ describe('a first build', () => {
     expect(fresh.names()).toEqual(sheetNames);
   });
   it('takes away the empty sheet that the file began with, forgets its note, and shows the first class', () => {
-    expect(firstBuild().state.note).toBe('');
-    expect(firstBuild().state.activeSheet).toBe(firstBuild().sheetCalled(fern).id);
+    expect(built.state.note).toBe('');
+    expect(built.state.activeSheet).toBe(built.sheetCalled(fern).id);
     const kept = paperFile({ emptySheet: null });
     kept.finish(kept.call('startBuild', setup));
     expect(kept.names()).toEqual(['Sheet1', ...sheetNames]);
@@ -88,22 +93,20 @@ describe('a first build', () => {
     expect(noted(fresh.state.note)).toMatchObject({ done: 2, made: true });
   });
   it('reads only the Plan between two sheets, and everything that views are made from at the end', () => {
-    const kinds = applied(firstBuild()).map(({ read }) => read.kinds);
+    const kinds = applied(built).map(({ read }) => read.kinds);
     expect(kinds).toEqual([...Array.from({ length: 6 }, () => ['plan']), allKinds]);
   });
   it('says what each sheet was worked out from', () => {
-    const plan = firstBuild().sheetCalled(words.plan.sheet).id;
-    expect(applied(firstBuild()).map(({ seen }) => seen.map(({ id }) => id))).toEqual([
+    const plan = built.sheetCalled(words.plan.sheet).id;
+    expect(applied(built).map(({ seen }) => seen.map(({ id }) => id))).toEqual([
       [],
       ...Array.from({ length: 6 }, () => [plan]),
     ]);
   });
   it('gives each team a line of the Plan with a key of its own', () => {
-    expect(planLines(firstBuild())).toEqual([`c1-t1 ${fern} Otter`, `c1-t2 ${fern} Heron`, `c2-t1 ${moss} Newt`]);
-    expect(firstBuild().rowOf(fern, 'c1-t2', 'molar mass')).toBeGreaterThan(
-      firstBuild().rowOf(fern, 'c1-t1', 'molar mass'),
-    );
-    expect(() => firstBuild().rowOf(moss, 'c1-t1')).toThrow();
+    expect(planLines(built)).toEqual([`c1-t1 ${fern} Otter`, `c1-t2 ${fern} Heron`, `c2-t1 ${moss} Newt`]);
+    expect(built.rowOf(fern, 'c1-t2', 'molar mass')).toBeGreaterThan(built.rowOf(fern, 'c1-t1', 'molar mass'));
+    expect(() => built.rowOf(moss, 'c1-t1')).toThrow();
   });
   it('goes on where it stopped, from another page too', () => {
     const stopped = paperFile();
@@ -391,15 +394,12 @@ describe('building again', () => {
 });
 
 describe('the sample', () => {
-  let made: PaperFile | undefined;
-  const sample = (): PaperFile => {
-    if (made === undefined) {
-      made = paperFile();
-      made.finish(made.call('startSample'));
-    }
-    return made;
-  };
-  const classSheets = () => sample().state.sheets.filter(({ tag }) => tag?.kind === 'class');
+  let sample: PaperFile;
+  beforeEach(() => {
+    sample = paperFile();
+    sample.finish(sample.call('startSample'));
+  });
+  const classSheets = () => sample.state.sheets.filter(({ tag }) => tag?.kind === 'class');
   const day = Date.parse('2026-03-02T10:15:00Z');
 
   it('is a lesson of invented classes with entries, tries and times of before', () => {
@@ -421,13 +421,13 @@ describe('the sample', () => {
       cells.flatMap((line) => (line[at.key - 1] && !line[at.step - 1] ? [String(line[at.who - 1] ?? '')] : [])),
     );
     expect(who.some((text) => text.includes('2026-03-02'))).toBe(true);
-    const days = valueIn(sample().call('readPoll')).answers.map((answer) => answer.day);
+    const days = valueIn(sample.call('readPoll')).answers.map((answer) => answer.day);
     expect([...new Set(days)].sort()).toEqual(['2026-03-01', '2026-03-02']);
   });
   it('may be begun again in its own file, and stays a sample with all its teams', () => {
-    const again = copyOf(sample());
+    const again = copyOf(sample);
     expect(again.finish(again.call('startSample')).finished).toBe(true);
-    expect(again.names()).toEqual(sample().names());
+    expect(again.names()).toEqual(sample.names());
   });
   it('is refused in a file that has a lesson of its own', () => {
     expect(problemOf(file.call('startSample')).message).toBe(
@@ -439,13 +439,13 @@ describe('the sample', () => {
       const { cells } = one.sheetCalled(words.plan.sheet);
       return cells.some((line) => line[0] === words.settings.invented && line[1] === 'yes');
     };
-    expect(invented(sample())).toBe(true);
+    expect(invented(sample)).toBe(true);
     expect(invented(firstBuild())).toBe(false);
-    const lesson = valueIn(sample().call('readLesson')).setup;
-    const same = copyOf(sample());
+    const lesson = valueIn(sample.call('readLesson')).setup;
+    const same = copyOf(sample);
     same.finish(same.call('startBuild', lesson));
     expect(invented(same)).toBe(true);
-    const own = copyOf(sample());
+    const own = copyOf(sample);
     const [first, ...rest] = lesson.classes;
     own.finish(
       own.call('startBuild', {
