@@ -57,6 +57,10 @@ describe('a point that has moved', () => {
       expect(molarMass(entry)).toMatchObject({ status: 'not yet', slip: 'power-of-ten' });
     },
   );
+  it('is not seen where the digits fit only roughly: CHCl3 is 119.37 g/mol', () => {
+    expect(judgeQuantity('molar mass', [['formula', 'CHCl3']], '1.1937').slip).toBe('power-of-ten');
+    expect(judgeQuantity('molar mass', [['formula', 'CHCl3']], '1.19').slip).toBe('');
+  });
   it.each(['1191.5', '11.95', '1.2005', '-1190.02'])('is not seen in other digits: %s', (entry) => {
     expect(molarMass(entry).slip).not.toBe('power-of-ten');
   });
