@@ -4,7 +4,9 @@ import { allKinds } from '../../src/desk/file/look.ts';
 import { deskWords } from '../../src/desk/words.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import type { Activity } from '../../src/lab/lesson/activity.ts';
+import { sampleLesson } from '../../src/lab/lesson/sampleLesson.ts';
 import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
+import { readMembers } from '../../src/lab/members/readMembers.ts';
 import { classColumns as at, planColumns } from '../../src/workbook/layout.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, firstBuild, moss, setup } from './builtLesson.ts';
@@ -238,6 +240,11 @@ describe('building again', () => {
   });
   it('says in the list what is put aside, after the classes', () => {
     valueIn(file.call('startBuild', withClasses([fern, 'Otter', 'Heron'])));
+    const aside = noteIn({ note: file.state.note })?.tasks.find((task) => task.aside !== undefined);
+    expect(aside).toMatchObject({
+      role: { kind: 'class', className: moss },
+      aside: file.sheetCalled(moss).id,
+    });
     expect(noteIn({ note: file.state.note })?.tasks.map((task) => task.label)).toEqual([
       label.plan,
       label.help,
@@ -310,6 +317,12 @@ describe('building again', () => {
     expect(file.names()).toContain('Mine');
     expect(file.names()).not.toContain('Third period');
     expect(file.sheetCalled('Mine').id).toBe(id);
+    // Progress looks at the sheet by the name that it has.
+    const progress = applied(file).find(({ plan }) => plan.role.kind === 'progress');
+    const looked = JSON.stringify(progress?.plan.blocks);
+    expect(looked).toContain("'Mine'!");
+    expect(looked).not.toContain(`'${fern}'!`);
+    expect(looked).not.toContain("'Third period'!");
   });
   it('gives the tab a free name where another sheet has the one it should get', () => {
     file.state.sheets.push({ id: 9, name: 'Third period', tag: null, kept: false, cells: [], formulaEntries: [] });
@@ -414,6 +427,27 @@ describe('the sample', () => {
       const { date } = time as { date: number };
       expect(date).toBeLessThanOrEqual(day);
       expect(date).toBeGreaterThan(day - 4 * 3_600_000);
+    }
+  });
+  it('has the entries and people of each invented team in its own rows, and nothing in the others', () => {
+    const { entries, members } = sampleLesson();
+    const lines = planLines(sample).map((line) => line.split(' ')[0] ?? '');
+    const { teams } = valueIn(sample.call('readNumbers'));
+    expect(teams.map(({ key }) => key)).toEqual(lines);
+    for (const { key, className, team } of teams) {
+      const sheet = classSheets().find(({ tag }) => tag?.className === className);
+      for (const line of sheet?.cells.filter((one) => one[at.key - 1] === key && one[at.step - 1]) ?? []) {
+        const entry = entries.find(
+          (one) => one.className === className && one.team === team && one.step === line[at.step - 1],
+        );
+        expect([line[at.entry - 1] ?? '', line[at.tries - 1] ?? '', line[at.lastEntry - 1] ?? '']).toEqual(
+          entry === undefined ? ['', '', ''] : [entry.entry, entry.tries, { date: day - entry.minutesAgo * 60_000 }],
+        );
+      }
+      const people = members.find((one) => one.className === className && one.team === team)?.people ?? [];
+      const heading = sheet?.cells.find((one) => one[at.key - 1] === key && !one[at.step - 1]);
+      const found = readMembers(String(heading?.[at.who - 1] ?? '')).members.map(({ name }) => name);
+      expect(found).toEqual(people.map(({ name }) => name));
     }
   });
   it('has people whose roles are of today, and answers to the poll of today and the day before', () => {
