@@ -117,6 +117,19 @@ describe('emptying a copy', () => {
       [0, 4, ['https://example.org/a', '']],
     ]);
   });
+  it('keeps as many added lines as Help has room for', () => {
+    const row = lastHelp() + 1;
+    for (let line = 0; line < 14; line += 1) {
+      file.put(help, row + line, 1, `own row ${line}`);
+      file.put(help, row + line, 3, 'In my words.');
+    }
+    valueIn(empty({ fileName: 'x', keepHints: true }));
+    const kept = wish()?.anew[1];
+    const room = kept?.plan.writable[1]?.rows ?? 0;
+    expect(room).toBeLessThan(14);
+    expect(kept?.firstEntries?.map(({ texts }) => texts.length)).toEqual([room, room, room, room]);
+    expect(kept?.firstEntries?.[0]?.texts[room - 1]).toBe(`own row ${room - 1}`);
+  });
   it('has no lines to carry where none was added, nor Help where there is none', () => {
     valueIn(empty({ fileName: 'x', keepHints: true }));
     expect(wish()?.anew[1]?.firstEntries).toEqual([]);
