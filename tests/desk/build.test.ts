@@ -515,6 +515,16 @@ describe('a team or a class that joins in mid-lesson', () => {
     expect(planLines(file).filter((line) => line.endsWith('Late team'))).toHaveLength(1);
     expect(file.rowOf(moss, 'c2-t2')).toBeGreaterThan(0);
   });
+  it('goes on with a team whose class is still being written, or whose sheet cannot be read', () => {
+    file.finish(file.call('addTeam', moss, 'Late team'));
+    const sheet = file.sheetCalled(moss);
+    if (sheet.tag !== null) sheet.tag = { ...sheet.tag, state: 'building' };
+    expect(valueIn(file.call('addTeam', moss, 'Late team')).done).toBe(1);
+    file.state.note = '';
+    if (sheet.tag !== null) sheet.tag = { ...sheet.tag, state: 'built' };
+    file.put(moss, 1, at.key, 'moved');
+    expect(valueIn(file.call('addTeam', moss, 'Late team')).done).toBe(1);
+  });
   it('needs a class that is there, and a lesson', () => {
     expect(problemOf(file.call('addTeam', 'Reed class', 'Wren'))).toEqual({
       field: 'class',

@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { noteIn } from '../../src/desk/building/buildNote.ts';
 import { allKinds } from '../../src/desk/file/look.ts';
 import { deskWords } from '../../src/desk/words.ts';
+import { classColumns as at } from '../../src/workbook/layout.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, fillRow, moss } from './builtLesson.ts';
 import { type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
@@ -37,6 +38,8 @@ describe('what stands in a file that is to be given on', () => {
     expect(share().entriesToday).toBe(2);
     file.state.timeZone = 'Pacific/Auckland';
     // There it was the second of March already.
+    expect(share().entriesToday).toBe(3);
+    file.put(moss, 1, at.key, 'moved');
     expect(share().entriesToday).toBe(3);
   });
 });
