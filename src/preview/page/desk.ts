@@ -746,6 +746,15 @@ export function startDesk(seat: Seat): void {
           ),
       })),
     );
+    const [menu] = menus;
+    const first = menu?.items[0];
+    if (menu === undefined || !first) {
+      byId('start').replaceChildren();
+      return;
+    }
+    const start = element('button', { type: 'button', class: 'menu-button' }, first.label);
+    start.addEventListener('click', () => void leaveCell(() => void choose(first.run)));
+    byId('start').replaceChildren(texts.startIn(menu.title), ' ', start);
   }
   function showTools(): void {
     const tools = byId('tools');
