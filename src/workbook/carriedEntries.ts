@@ -1,6 +1,8 @@
+import { isInvitation } from '../lab/members/readMembers.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { inTodaysColumns, layoutIn } from './classCells.ts';
+import { classColumns } from './layout.ts';
 import type { SheetPlan } from './workbook.ts';
 
 type Cells = readonly (readonly CellValue[])[];
@@ -18,7 +20,7 @@ export interface CarriedRun {
  */
 export function carriedEntries({
   plan,
-  from: found,
+  from: given,
   to,
 }: {
   plan: SheetPlan;
@@ -27,7 +29,7 @@ export function carriedEntries({
 }): readonly CarriedRun[] {
   const { columns, rows, firstRow } = plan.identity;
   const isClass = plan.role.kind === 'class';
-  const from = isClass ? inTodaysColumns(found) : found;
+  const from = isClass ? inTodaysColumns(given) : given;
   const { relettered } = plan;
   const lettersBefore =
     relettered !== undefined && isClass && layoutIn(from) < relettered.since ? relettered : undefined;
@@ -60,7 +62,9 @@ export function carriedEntries({
         return;
       }
       const present = to[row - 1]?.[column - 1];
-      const old = from[source]?.[column - 1];
+      const found = from[source]?.[column - 1];
+      // What stood there until somebody wrote is nobody's.
+      const old = isClass && column === classColumns.who && isInvitation(cellText(found)) ? '' : found;
       if (values.length === 0) start = row;
       const keeps = isEmpty(present) && !isEmpty(old);
       values.push(keeps ? carriedAs(old, { row, column }) : present);
