@@ -145,7 +145,8 @@ export function startDesk(seat: Seat): void {
       readOnly: cell?.guarded === 'locked',
     });
     const message = byId('cell-message');
-    const said = cell?.error ?? cell?.note ?? (cell?.spilled ? texts.spilledCell : undefined) ?? guardText(cell);
+    const said =
+      cell?.error ?? cell?.note ?? cell?.help ?? (cell?.spilled ? texts.spilledCell : undefined) ?? guardText(cell);
     message.replaceChildren(...messageParts(said ?? ''));
     message.title = said ?? '';
     message.classList.toggle('wrong', cell?.error !== undefined);

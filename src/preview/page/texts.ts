@@ -32,6 +32,7 @@ export const texts = {
   cornerLabel: 'Whole sheet',
   rowLabel: (row: number) => `Row ${row}`,
   lockedCell: 'This cell is locked in this window.',
+  boxName: (what: string, text: string) => `${what}: ${text === '' ? 'empty' : text}`,
   guardedCell: 'Part of the table: you are asked before it changes.',
   spilledCell: 'Filled by a formula in another cell: you are asked before you type over it.',
   lockedRefused: 'This cell is locked in this window, so it takes no typing. Your text is still here to copy.',
