@@ -1,15 +1,20 @@
 // `npm run push`: builds, then sends the three files of dist/ to the script project named in .clasp.json.
-import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { prepare, root, run, runTypeScript, stop } from './prepare.mjs';
+import { pushProblem } from './pushProblem.mjs';
 
 prepare();
-if (!existsSync(join(root, '.clasp.json'))) {
-  stop(
-    'no script project is named yet. Run “npx clasp login”, then “npx clasp create-script --type sheets --title Labrow --rootDir dist”, ' +
-      'or write .clasp.json with {"scriptId": "…", "rootDir": "dist"} for a script that exists.',
+const problem = pushProblem(root, ['Code.js', 'Sidebar.html', 'appsscript.json']);
+if (problem !== undefined) stop(problem);
+// The build writes all three anew: a manifest that create-script has fetched never wins, and a failed build sends nothing.
+if (runTypeScript('scripts/build.ts') !== 0) stop('the build failed; nothing was pushed.');
+const clasp = join(root, 'node_modules/@google/clasp/build/src/index.js');
+// Without -f a changed manifest makes clasp skip the whole push when nobody is there to answer.
+const pushed = run(process.execPath, [clasp, 'push', '-f']);
+if (pushed === 0) {
+  console.log(
+    '\nlabrow: pushed. “npx clasp open-container” opens the sheet; reload it if it is open. ' +
+      'Then choose Labrow, Try this file out: once as the teacher, once from a student’s account.',
   );
 }
-if (runTypeScript('scripts/build.ts') !== 0) stop('the build failed; nothing was pushed.');
-// Without -f a changed manifest makes clasp skip the whole push when nobody is there to answer.
-process.exit(run(process.execPath, [join(root, 'node_modules/@google/clasp/build/src/index.js'), 'push', '-f']));
+process.exit(pushed);
