@@ -1,6 +1,6 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
-import { classColumns as at, classMarker, countedColumn, pollColumns } from '../workbook/layout.ts';
+import { classColumns as at, classMarker, countedColumn, pollColumns, pollMarker } from '../workbook/layout.ts';
 import { countedEntry } from './countedEntry.ts';
 import { notePollDay } from './notePollDay.ts';
 
@@ -16,26 +16,25 @@ const earlierEntry = at.entry - 1;
  */
 export function onEdit_(event: EditEvent): void {
   try {
-    // The entries of a class stand where a poll has its classes, so the sheet's own mark tells which it is.
     const first = event.range.getColumn();
-    if (first === at.entry || first === earlierEntry) {
-      if (countTries(event)) return;
-    }
-    if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
+    if (first === at.entry || first === earlierEntry) entered(event, first);
+    else if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
   } catch {
     // A student who may not write here has typed all the same, and the checks do not need the count.
   }
 }
 
-/** False where the sheet is no class's. */
-function countTries({ range }: EditEvent): boolean {
-  const shift = at.entry - range.getColumn();
-  // What covers the questions as well is a sort or a moved row, not an entry.
-  if (range.getLastColumn() > at.who - shift) return false;
+/** What the sheet is tells one read of its marks: those of earlier classes, and of the poll, stand beside today's. */
+function entered(event: EditEvent, first: number): void {
+  const { range } = event;
   const sheet = range.getSheet();
-  if (cellText(sheet.getRange(1, at.key - shift).getValue()) !== classMarker) return false;
-  countRows({ sheet, firstRow: range.getRow(), rowCount: range.getNumRows(), shift });
-  return true;
+  const [before, now] = (sheet.getRange(1, at.key - 1, 1, 2).getValues()[0] ?? []).map(cellText);
+  const shift = at.entry - first;
+  if ((shift === 0 ? now : before) === classMarker) {
+    // What covers the questions as well is a sort or a moved row, not an entry.
+    if (range.getLastColumn() > at.who - shift) return;
+    countRows({ sheet, firstRow: range.getRow(), rowCount: range.getNumRows(), shift });
+  } else if (before === pollMarker) notePollDay(event);
 }
 
 /**

@@ -93,12 +93,12 @@ export const texts = {
       which: 'Which team',
       all: 'Every team, one sheet each',
       ruleTitle: 'Check yourself.',
-      rule: 'Add up the digits of your result. Then find a number of the same size in this table, and add the number below it. The last figure of the sum should be the check figure of the row.',
+      rule: 'Add up the digits of your result. Then find a number of the same size in this list, and add what stands behind it. The last figure of the sum should be the check figure of the row.',
       ruleExample: (result: string, like: string) =>
         `An example that is nobody’s result: for ${result}, 2 + 5 + 4 = 11. It is like ${like}, so add 2. That makes 13: check figure 3.`,
       ruleLimit: 'A wrong result can still match, 1 time in 10. So say how you got there.',
-      sizes: 'A result like',
-      add: 'Add',
+      like: (number: string) => `like ${number}:`,
+      add: (figure: number) => `+ ${figure}`,
       headings: ['What to find', 'Your result', 'Unit', 'Check figure'],
       write: 'room to write',
       figures: (figures: readonly string[]) => figures.join(' or '),
@@ -161,6 +161,7 @@ export const texts = {
       water: 'Water',
       cautions: 'Cautions',
       disposal: 'Waste',
+      sources: 'Sources of the hazard data',
     } as Readonly<Record<string, string>>,
     printTitle: 'To print',
     print: {
@@ -402,8 +403,6 @@ export const texts = {
     previewTitle: 'The teams’ numbers',
     previewAbout: 'Nothing is written yet. These go into the Plan sheet when you build.',
     previewTeam: 'Team',
-    previewMaterial: 'Material',
-    previewAmount: 'All teams',
     previewSame: 'The same for every team',
     materials: {
       heading: 'Materials and waste, all teams together',

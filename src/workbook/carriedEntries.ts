@@ -1,6 +1,8 @@
+import { isInvitation } from '../lab/members/readMembers.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { inTodaysColumns, layoutIn } from './classCells.ts';
+import { classColumns } from './layout.ts';
 import type { SheetPlan } from './workbook.ts';
 
 type Cells = readonly (readonly CellValue[])[];
@@ -15,7 +17,7 @@ export interface CarriedRun {
 /** What has to be known of a sheet to carry entries into it. */
 export type CarriedPlan = Pick<
   SheetPlan,
-  'role' | 'identity' | 'carried' | 'writable' | 'unprotected' | 'carriesAddedRows' | 'relettered' | 'invitation'
+  'role' | 'identity' | 'carried' | 'writable' | 'unprotected' | 'carriesAddedRows' | 'relettered'
 >;
 
 /**
@@ -24,7 +26,7 @@ export type CarriedPlan = Pick<
  */
 export function carriedEntries({
   plan,
-  from: found,
+  from: given,
   to,
 }: {
   plan: CarriedPlan;
@@ -33,7 +35,7 @@ export function carriedEntries({
 }): readonly CarriedRun[] {
   const { columns, rows, firstRow } = plan.identity;
   const isClass = plan.role.kind === 'class';
-  const from = isClass ? inTodaysColumns(found) : found;
+  const from = isClass ? inTodaysColumns(given) : given;
   const { relettered } = plan;
   const lettersBefore =
     relettered !== undefined && isClass && layoutIn(from) < relettered.since ? relettered : undefined;
@@ -63,9 +65,11 @@ export function carriedEntries({
         close();
         return;
       }
-      const old = from[source]?.[column - 1];
+      const found = from[source]?.[column - 1];
+      // What stood there until somebody wrote is nobody's.
+      const old = isClass && column === classColumns.who && isInvitation(cellText(found)) ? '' : found;
       // Somebody may be typing in any other cell, so that nothing is written there, not even what was read.
-      if (isEmpty(old) || cellText(old) === plan.invitation?.text || !isEmpty(to[row - 1]?.[column - 1])) {
+      if (isEmpty(old) || !isEmpty(to[row - 1]?.[column - 1])) {
         close();
         return;
       }

@@ -17,6 +17,7 @@ const heights = { headings: 45, title: 30, slight: 6, line: 24, closing: 26 } as
 
 interface HeightsInput {
   readonly lesson: Lesson;
+  readonly className: string;
   readonly teams: readonly TeamPlan[];
   readonly firstBlock: number;
   readonly cautionsRow: number;
@@ -37,13 +38,13 @@ const inColumn = (text: string, column: number, look: LookName): number => {
  * and each other row by itself, so that a team costs few calls.
  */
 export function classHeights(input: HeightsInput): readonly RowHeight[] {
-  const { lesson, teams, firstBlock, cautionsRow, caution, last, cautions } = input;
+  const { lesson, className, teams, firstBlock, cautionsRow, caution, last, cautions } = input;
   const { steps } = lesson.activity;
   const blockRows = steps.length + 2;
   const one = (row: number, height: number): RowHeight => ({ row, rows: 1, height });
   const above: RowHeight[] = [
     one(classRows.headings, heights.headings),
-    one(classRows.title, heights.title),
+    one(classRows.title, Math.max(heights.title, inColumn(className, at.title, 'class name'))),
     one(classRows.banner, heights.slight),
     one(classRows.caution, caution === '' ? heights.slight : inColumn(caution, at.task, 'caution text')),
     one(
@@ -65,9 +66,20 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
     ...teams.flatMap((_, index) => {
       const first = firstBlock + index * blockRows;
       const rows = [heading, ...each, heights.closing];
-      return rows.flatMap((height, place) => (height === usual ? [] : [one(first + place, height)]));
+      return runsOf(rows, first).filter(({ height }) => height !== usual);
     }),
   ];
+}
+
+/** Rows below each other that are alike, in one run each. */
+function runsOf(heights: readonly number[], first: number): readonly RowHeight[] {
+  const runs: RowHeight[] = [];
+  heights.forEach((height, place) => {
+    const last = runs[runs.length - 1];
+    if (last?.height === height) runs[runs.length - 1] = { ...last, rows: last.rows + 1 };
+    else runs.push({ row: first + place, rows: 1, height });
+  });
+  return runs;
 }
 
 function mostCommon(numbers: readonly number[]): number {

@@ -39,6 +39,8 @@ export const looks: Readonly<Record<LookName, Look>> = {
   helper: { ...plain, background: entryGround, wrap: true },
   quiet: { ...plain, color: soft, size: 8 },
   caution: { ...plain, color: '#744400', background: '#fbebd2', size: 9 },
+  'class name': { ...plain, bold: true, wrap: true },
+  lesson: { ...plain, bold: true, size: 12 },
   step: { ...plain, background: still, bold: true, wrap: true },
   task: { ...plain, background: still, wrap: true },
   letters: { ...plain, background: still, size: 9, wrap: true },

@@ -101,7 +101,8 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
   const letteredRows: number[] = [];
   const looks: LookArea[] = [
     { row: classRows.headings, column: 1, rows: 1, columns: at.lastEntry, look: 'heading' },
-    { row: classRows.title, column: 1, rows: 1, columns: at.lastEntry, look: 'title' },
+    { row: classRows.title, column: 1, rows: 1, columns: at.lastEntry, look: 'lesson' },
+    { row: classRows.title, column: 1, rows: 1, columns: 1, look: 'class name' },
     {
       row: classRows.banner,
       column: 1,
@@ -256,7 +257,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       cells: [
         [text(className), text(lesson.activity.title)],
         [blank, blank],
-        [blank, text(caution)],
+        [caution === '' ? blank : text(words.class.cautions), text(caution)],
         [
           blank,
           text([lesson.invented ? words.class.invented : '', words.class.how, words.class.notice].join(' ').trim()),
@@ -298,6 +299,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     columnWidths: [...classWidths, ...Array.from({ length: columnCount - classWidths.length }, () => markWidth)],
     rowHeights: classHeights({
       lesson,
+      className,
       teams,
       firstBlock,
       cautionsRow,
@@ -352,13 +354,12 @@ function planReferences({ names, places }: { names: SheetNames; places: PlanPlac
   const teamNames = inPlan({ ...places.keys, column: planColumns.team });
   return {
     settings: inPlan(places.settings),
-    /** A setting as it stands in the Plan. */
-    setting: (name: string) =>
-      native(
-        'INDEX',
-        inPlan({ ...places.settings, column: places.settings.column + 1, columns: 1 }),
-        native('MATCH', literal(name), inPlan({ ...places.settings, columns: 1 }), '0'),
-      ),
+    /** A setting as it stands in the Plan; empty where the Plan has none of that name. */
+    setting: (name: string) => {
+      const names = inPlan({ ...places.settings, columns: 1 });
+      const values = inPlan({ ...places.settings, column: places.settings.column + 1, columns: 1 });
+      return native('IFERROR', native('INDEX', values, native('MATCH', literal(name), names, '0')), literal(''));
+    },
     /** Which line of the Plan is this team's, or ⚠ and why there is not exactly one. */
     line: (keyCell: string) =>
       native(
@@ -457,7 +458,12 @@ function figuresAsked(step: Step, references: ReturnType<typeof planReferences>)
   const quantity = quantities[step.quantity];
   const { figures, decimals } = words.class;
   const numbered = (cell: string, { one, several }: { one: string; several: string }) =>
-    `${literal(' ')}&${cell}&${native('IF', native('EXACT', cell, literal('1')), literal(one), literal(several))}`;
+    native(
+      'IF',
+      `${cell}=""`,
+      literal(''),
+      `${literal(' ')}&${cell}&${native('IF', native('EXACT', cell, literal('1')), literal(one), literal(several))}`,
+    );
   if (quantity.figures === 'decimals') {
     const cell = references.setting('atomic-weight decimals');
     return [native('IF', native('EXACT', cell, literal('0')), literal(decimals.none), numbered(cell, decimals))];

@@ -36,7 +36,8 @@ export function planKeySheet({
     writable: [],
     unprotected: [],
     spill: [],
-    identity: { firstRow: 2, columns: [1, 2], rows: [headings.slice(0, 2)] },
+    // With the teams, so that one whose writing stopped is finished and not written a second time beside it.
+    identity: { firstRow: 2, columns: [1, 2], rows: [headings, ...rows].map((line) => line.slice(0, 2)) },
     carried: [],
   };
 }

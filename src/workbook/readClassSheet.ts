@@ -77,7 +77,7 @@ export function readClassSheet(found: Cells): ClassReading | undefined {
     row = block.closingRow + 1;
   }
   const firstBlock = blocks[0]?.headingRow ?? cells.length + 1;
-  const between = shift === 0 ? cautionRows + 2 : 0;
+  const between = shift === 0 ? cautionRows + 1 : 0;
   return { blocks, linkRows: Math.max(0, firstBlock - 1 - between - classRows.firstLink) };
 }
 

@@ -33,7 +33,7 @@ export const words = {
     ],
     notice: 'Practice, not a test.',
     invented: 'Invented teams.',
-    how: 'Type in the white boxes of your team.',
+    how: 'Type in your team’s white boxes.',
     /** In every heading row, above the boxes that it speaks of. */
     helpAndWho: 'Help: 1 idea, 2 relation, 3 set-up. Who: a role or a name.',
     caution: ({ formula, signalWord, isSettled }: { formula: string; signalWord: string; isSettled: boolean }) => {
@@ -44,13 +44,14 @@ export const words = {
     cautionUnlisted: (formula: string) => `${formula}: not listed here, so treat it as harmful.`,
     deferring: 'Read the safety data sheet first; local rules decide.',
     cautionsBelow: 'All cautions stand above the first team.',
+    cautions: 'Cautions',
     allCautions: 'All cautions',
     find: 'Find your team',
     keptForLate: '(free)',
     unit: { ordered: 'letters', chosen: 'one letter' },
     /** Behind the number of figures or decimals that the Plan asks for. */
-    figures: { one: ' figure.', several: ' figures.' },
-    decimals: { none: ' Whole number.', one: ' decimal.', several: ' decimals.' },
+    figures: { one: '\u00a0figure.', several: '\u00a0figures.' },
+    decimals: { none: ' Whole number.', one: '\u00a0decimal.', several: '\u00a0decimals.' },
     /** Before letters that were typed when they stood for other actions or answers. */
     lettersBefore: 'old letters: ',
     lettersOfOther: '⚠ These letters belong to another team. Ask your teacher to build the table again.',

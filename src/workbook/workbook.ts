@@ -30,6 +30,8 @@ export type LookName =
   | 'note'
   | 'heading'
   | 'team heading'
+  | 'class name'
+  | 'lesson'
   | 'step'
   | 'task'
   | 'letters'

@@ -4,7 +4,9 @@ import { allKinds } from '../../src/desk/file/look.ts';
 import { deskWords } from '../../src/desk/words.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import type { Activity } from '../../src/lab/lesson/activity.ts';
+import { sampleLesson } from '../../src/lab/lesson/sampleLesson.ts';
 import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
+import { readMembers } from '../../src/lab/members/readMembers.ts';
 import { classColumns as at, planColumns } from '../../src/workbook/layout.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, firstBuild, moss, setup } from './builtLesson.ts';
@@ -42,6 +44,11 @@ const type = (one: PaperFile, sheet: string, key: string, step: string, entry: s
   one.put(sheet, one.rowOf(sheet, key, step), at.entry, entry);
 
 describe('a first build', () => {
+  let built: PaperFile;
+  beforeEach(() => {
+    built = paperFile();
+    built.finish(built.call('startBuild', setup));
+  });
   it('makes the sheets in their order, one with each step, and says how far it is', () => {
     const fresh = paperFile();
     let state = valueIn(fresh.call('startBuild', setup));
@@ -64,8 +71,8 @@ describe('a first build', () => {
     expect(fresh.names()).toEqual(sheetNames);
   });
   it('takes away the empty sheet that the file began with, forgets its note, and shows the first class', () => {
-    expect(firstBuild().state.note).toBe('');
-    expect(firstBuild().state.activeSheet).toBe(firstBuild().sheetCalled(fern).id);
+    expect(built.state.note).toBe('');
+    expect(built.state.activeSheet).toBe(built.sheetCalled(fern).id);
     const kept = paperFile({ emptySheet: null });
     kept.finish(kept.call('startBuild', setup));
     expect(kept.names()).toEqual(['Sheet1', ...sheetNames]);
@@ -89,22 +96,20 @@ describe('a first build', () => {
     expect(noted(fresh.state.note)).toMatchObject({ done: 2, made: true });
   });
   it('reads only the Plan between two sheets, and everything that views are made from at the end', () => {
-    const kinds = applied(firstBuild()).map(({ read }) => read.kinds);
+    const kinds = applied(built).map(({ read }) => read.kinds);
     expect(kinds).toEqual([...Array.from({ length: 6 }, () => ['plan']), allKinds]);
   });
   it('says what each sheet was worked out from', () => {
-    const plan = firstBuild().sheetCalled(words.plan.sheet).id;
-    expect(applied(firstBuild()).map(({ seen }) => seen.map(({ id }) => id))).toEqual([
+    const plan = built.sheetCalled(words.plan.sheet).id;
+    expect(applied(built).map(({ seen }) => seen.map(({ id }) => id))).toEqual([
       [],
       ...Array.from({ length: 6 }, () => [plan]),
     ]);
   });
   it('gives each team a line of the Plan with a key of its own', () => {
-    expect(planLines(firstBuild())).toEqual([`c1-t1 ${fern} Otter`, `c1-t2 ${fern} Heron`, `c2-t1 ${moss} Newt`]);
-    expect(firstBuild().rowOf(fern, 'c1-t2', 'molar mass')).toBeGreaterThan(
-      firstBuild().rowOf(fern, 'c1-t1', 'molar mass'),
-    );
-    expect(() => firstBuild().rowOf(moss, 'c1-t1')).toThrow();
+    expect(planLines(built)).toEqual([`c1-t1 ${fern} Otter`, `c1-t2 ${fern} Heron`, `c2-t1 ${moss} Newt`]);
+    expect(built.rowOf(fern, 'c1-t2', 'molar mass')).toBeGreaterThan(built.rowOf(fern, 'c1-t1', 'molar mass'));
+    expect(() => built.rowOf(moss, 'c1-t1')).toThrow();
   });
   it('goes on where it stopped, from another page too', () => {
     const stopped = paperFile();
@@ -236,6 +241,11 @@ describe('building again', () => {
   });
   it('says in the list what is put aside, after the classes', () => {
     valueIn(file.call('startBuild', withClasses([fern, 'Otter', 'Heron'])));
+    const aside = noteIn({ note: file.state.note })?.tasks.find((task) => task.aside !== undefined);
+    expect(aside).toMatchObject({
+      role: { kind: 'class', className: moss },
+      aside: file.sheetCalled(moss).id,
+    });
     expect(noteIn({ note: file.state.note })?.tasks.map((task) => task.label)).toEqual([
       label.plan,
       label.help,
@@ -308,6 +318,12 @@ describe('building again', () => {
     expect(file.names()).toContain('Mine');
     expect(file.names()).not.toContain('Third period');
     expect(file.sheetCalled('Mine').id).toBe(id);
+    // Progress looks at the sheet by the name that it has.
+    const progress = applied(file).find(({ plan }) => plan.role.kind === 'progress');
+    const looked = JSON.stringify(progress?.plan.blocks);
+    expect(looked).toContain("'Mine'!");
+    expect(looked).not.toContain(`'${fern}'!`);
+    expect(looked).not.toContain("'Third period'!");
   });
   it('gives the tab a free name where another sheet has the one it should get', () => {
     file.state.sheets.push({ id: 9, name: 'Third period', tag: null, kept: false, cells: [], formulaEntries: [] });
@@ -392,15 +408,12 @@ describe('building again', () => {
 });
 
 describe('the sample', () => {
-  let made: PaperFile | undefined;
-  const sample = (): PaperFile => {
-    if (made === undefined) {
-      made = paperFile();
-      made.finish(made.call('startSample'));
-    }
-    return made;
-  };
-  const classSheets = () => sample().state.sheets.filter(({ tag }) => tag?.kind === 'class');
+  let sample: PaperFile;
+  beforeEach(() => {
+    sample = paperFile();
+    sample.finish(sample.call('startSample'));
+  });
+  const classSheets = () => sample.state.sheets.filter(({ tag }) => tag?.kind === 'class');
   const day = Date.parse('2026-03-02T10:15:00Z');
 
   it('is a lesson of invented classes with entries, tries and times of before', () => {
@@ -417,18 +430,39 @@ describe('the sample', () => {
       expect(date).toBeGreaterThan(day - 4 * 3_600_000);
     }
   });
+  it('has the entries and people of each invented team in its own rows, and nothing in the others', () => {
+    const { entries, members } = sampleLesson();
+    const lines = planLines(sample).map((line) => line.split(' ')[0] ?? '');
+    const { teams } = valueIn(sample.call('readNumbers'));
+    expect(teams.map(({ key }) => key)).toEqual(lines);
+    for (const { key, className, team } of teams) {
+      const sheet = classSheets().find(({ tag }) => tag?.className === className);
+      for (const line of sheet?.cells.filter((one) => one[at.key - 1] === key && one[at.step - 1]) ?? []) {
+        const entry = entries.find(
+          (one) => one.className === className && one.team === team && one.step === line[at.step - 1],
+        );
+        expect([line[at.entry - 1] ?? '', line[at.tries - 1] ?? '', line[at.lastEntry - 1] ?? '']).toEqual(
+          entry === undefined ? ['', '', ''] : [entry.entry, entry.tries, { date: day - entry.minutesAgo * 60_000 }],
+        );
+      }
+      const people = members.find((one) => one.className === className && one.team === team)?.people ?? [];
+      const heading = sheet?.cells.find((one) => one[at.key - 1] === key && !one[at.step - 1]);
+      const found = readMembers(String(heading?.[at.who - 1] ?? '')).members.map(({ name }) => name);
+      expect(found).toEqual(people.map(({ name }) => name));
+    }
+  });
   it('has people whose roles are of today, and answers to the poll of today and the day before', () => {
     const who = classSheets().flatMap(({ cells }) =>
       cells.flatMap((line) => (line[at.key - 1] && !line[at.step - 1] ? [String(line[at.who - 1] ?? '')] : [])),
     );
     expect(who.some((text) => text.includes('2026-03-02'))).toBe(true);
-    const days = valueIn(sample().call('readPoll')).answers.map((answer) => answer.day);
+    const days = valueIn(sample.call('readPoll')).answers.map((answer) => answer.day);
     expect([...new Set(days)].sort()).toEqual(['2026-03-01', '2026-03-02']);
   });
   it('may be begun again in its own file, and stays a sample with all its teams', () => {
-    const again = copyOf(sample());
+    const again = copyOf(sample);
     expect(again.finish(again.call('startSample')).finished).toBe(true);
-    expect(again.names()).toEqual(sample().names());
+    expect(again.names()).toEqual(sample.names());
   });
   it('is refused in a file that has a lesson of its own', () => {
     expect(problemOf(file.call('startSample')).message).toBe(
@@ -440,13 +474,13 @@ describe('the sample', () => {
       const { cells } = one.sheetCalled(words.plan.sheet);
       return cells.some((line) => line[0] === words.settings.invented && line[1] === 'yes');
     };
-    expect(invented(sample())).toBe(true);
+    expect(invented(sample)).toBe(true);
     expect(invented(firstBuild())).toBe(false);
-    const lesson = valueIn(sample().call('readLesson')).setup;
-    const same = copyOf(sample());
+    const lesson = valueIn(sample.call('readLesson')).setup;
+    const same = copyOf(sample);
     same.finish(same.call('startBuild', lesson));
     expect(invented(same)).toBe(true);
-    const own = copyOf(sample());
+    const own = copyOf(sample);
     const [first, ...rest] = lesson.classes;
     own.finish(
       own.call('startBuild', {
@@ -481,6 +515,16 @@ describe('a team or a class that joins in mid-lesson', () => {
     file.finish(file.call('addTeam', moss, 'Late team'));
     expect(planLines(file).filter((line) => line.endsWith('Late team'))).toHaveLength(1);
     expect(file.rowOf(moss, 'c2-t2')).toBeGreaterThan(0);
+  });
+  it('goes on with a team whose class is still being written, or whose sheet cannot be read', () => {
+    file.finish(file.call('addTeam', moss, 'Late team'));
+    const sheet = file.sheetCalled(moss);
+    if (sheet.tag !== null) sheet.tag = { ...sheet.tag, state: 'building' };
+    expect(valueIn(file.call('addTeam', moss, 'Late team')).done).toBe(1);
+    file.state.note = '';
+    if (sheet.tag !== null) sheet.tag = { ...sheet.tag, state: 'built' };
+    file.put(moss, 1, at.key, 'moved');
+    expect(valueIn(file.call('addTeam', moss, 'Late team')).done).toBe(1);
   });
   it('needs a class that is there, and a lesson', () => {
     expect(problemOf(file.call('addTeam', 'Reed class', 'Wren'))).toEqual({

@@ -1,5 +1,4 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { activityViews } from '../../src/desk/lesson/activityViews.ts';
 import { firstSetup } from '../../src/desk/lesson/firstSetup.ts';
 import { solutesFor } from '../../src/desk/lesson/solutesFor.ts';
 import { deskWords } from '../../src/desk/words.ts';
@@ -106,33 +105,6 @@ describe('the numbers of the teams', () => {
     const wrong = { ...setup, givens: { ...setup.givens, formula: 'Qq' } };
     expect(problemOf(file.call('draftTeams', wrong)).field).toBe('givens.formula');
     expect(problemOf(file.call('startBuild', wrong)).field).toBe('givens.formula');
-  });
-});
-
-describe('the activities that a lesson may have', () => {
-  const viewOf = (id: string) => activityViews().find((one) => one.id === id);
-
-  it('tell what they are and how many periods they are made for', () => {
-    const { title, aim } = activityOf('stock and dilution');
-    expect(viewOf('stock and dilution')).toMatchObject({ title, aim, periods: 2 });
-    expect(activityViews()).toBe(activityViews());
-  });
-  it('tell what each given is, which may stay blank, which is a flask, and what it starts from', () => {
-    const { givens } = viewOf('stock and dilution') ?? { givens: [] };
-    const given = (name: string) => givens.find((one) => one.name === name);
-    expect(given('flask')).toMatchObject({ flask: true, optional: false, start: '200', unit: 'mL' });
-    expect(given('stock molarity')).not.toHaveProperty('flask');
-    expect(given('purity')).toMatchObject({ optional: true });
-    expect(given('purity')).not.toHaveProperty('start');
-    expect(given('formula')).toMatchObject({ optional: false, start: 'KBr' });
-    // A table of densities fills it in.
-    const density = viewOf('measured density')?.givens ?? [];
-    expect(density.find(({ name }) => name === 'lighter percent')).toMatchObject({ optional: true });
-  });
-  it('name their substances only where not any solute will do', () => {
-    expect(viewOf('stock and dilution')).not.toHaveProperty('solutes');
-    for (const id of ['solution from a hydrate', 'concentrated reagent', 'measured density'])
-      expect(viewOf(id)?.solutes).toEqual(solutesFor(activityOf(id)));
   });
 });
 

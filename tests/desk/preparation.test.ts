@@ -72,6 +72,8 @@ describe('what the day takes', () => {
     expect(preparation().sheet).toBe('up to date');
     file.put(prepare, row, column, '⚠ another');
     expect(preparation().sheet).toBe('out of date');
+    file.sheetCalled(prepare).cells = [];
+    expect(preparation().sheet).toBe('up to date');
     file.state.sheets = file.state.sheets.filter(({ name }) => name !== prepare);
     expect(preparation().sheet).toBe('none');
   });

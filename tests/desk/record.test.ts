@@ -108,6 +108,17 @@ describe('saving the record of a day', () => {
     expect(problemOf(save([entryOf(fern, { notes: 'Windy.' })])).message).toBe(said(say.headings));
     expect(written()).toHaveLength(before);
   });
+  it('writes from left to right, wherever the columns were moved to', () => {
+    valueIn(save([entryOf(fern)]));
+    const [row, hard, notes] = [headings() + 1, column('hard'), column('notes')];
+    file.put(record, row, hard, recordWords.labels.notes);
+    file.put(record, row, notes, recordWords.labels.hard);
+    const before = written().length;
+    valueIn(save([entryOf(fern, { hard: 'The flask.', next: 'Dilute.', notes: 'Windy.' })]));
+    const cells = written().slice(before);
+    expect(cells.map((cell) => cell.column)).toEqual([hard, notes, column('next')].sort((one, other) => one - other));
+    expect(cells.find((cell) => cell.column === notes)?.now).toBe('The flask.');
+  });
   it('refuses words with a name of the file in them, and says where', () => {
     file.put(fern, file.rowOf(fern, 'c1-t1'), at.who, 'Ana\nBen');
     fillRow(file, { step: 'molar mass' }, { who: 'Cyril' });
@@ -184,6 +195,9 @@ describe('names in the file', () => {
     fillRow(file, { step: 'cautions read' }, { who: roles[1] });
     const book = valueIn(file.run(look({ book: undefined }, allKinds)));
     expect(namesInFile(book)).toEqual(['Otter', 'Heron', 'Newt', 'Ana', 'Ben', 'Cyril']);
+    file.put(moss, 1, at.key, 'moved');
+    const spoilt = valueIn(file.run(look({ book: undefined }, allKinds)));
+    expect(namesInFile(spoilt)).toEqual(['Otter', 'Heron', 'Newt', 'Ana', 'Ben', 'Cyril']);
   });
 });
 
@@ -250,6 +264,22 @@ describe('what the record of today says', () => {
     const sheet = file.sheetCalled(moss);
     if (sheet.tag !== null) sheet.tag = { ...sheet.tag, state: 'building' };
     expect(valueIn(file.call('readRecord')).classes).toEqual([]);
+  });
+  it('names activity and rows as the sheets do where the Plan names an activity that is none of ours', () => {
+    const plan = words.plan.sheet;
+    file.put(plan, file.sheetCalled(plan).cells.findIndex(([name]) => name === 'activity') + 1, 2, 'brewing');
+    fillRow(file, { step: 'molar mass' }, { entry: '119.00', check: 'not yet', tries: 5, time: today });
+    const [first] = valueIn(file.call('readRecord')).classes;
+    expect(first?.proposal).toMatchObject({ activity: 'brewing', aim: '' });
+    file.state.sheets = file.state.sheets.filter(({ name }) => name !== plan);
+    expect(valueIn(file.call('readRecord')).classes[0]?.proposal).toMatchObject({ activity: '', aim: '' });
+  });
+  it('is due also where a heading of the Record is gone', () => {
+    valueIn(save([entryOf(moss)]));
+    fillRow(file, { step: 'molar mass' }, { entry: '119.00', time: today });
+    file.put(record, headings() + 1, column('hard'), '');
+    expect(valueIn(file.call('recordDue')).due).toEqual([fern]);
+    expect(valueIn(file.call('readRecord')).classes.map((one) => 'saved' in one)).toEqual([false, false]);
   });
   it('is due for classes with entries of today and no row of today', () => {
     const due = () => valueIn(file.call('recordDue')).due;

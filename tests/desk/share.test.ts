@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { noteIn } from '../../src/desk/building/buildNote.ts';
 import { allKinds } from '../../src/desk/file/look.ts';
 import { deskWords } from '../../src/desk/words.ts';
+import { classColumns as at } from '../../src/workbook/layout.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, fillRow, moss } from './builtLesson.ts';
 import { type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
@@ -38,6 +39,8 @@ describe('what stands in a file that is to be given on', () => {
     expect(share().entriesToday).toBe(2);
     file.state.timeZone = 'Pacific/Auckland';
     // There it was the second of March already.
+    expect(share().entriesToday).toBe(3);
+    file.put(moss, 1, at.key, 'moved');
     expect(share().entriesToday).toBe(3);
   });
 });
@@ -117,6 +120,19 @@ describe('emptying a copy', () => {
       [0, 3, ['Add them all.', 'Divide.']],
       [0, 4, ['https://example.org/a', '']],
     ]);
+  });
+  it('keeps as many added lines as Help has room for', () => {
+    const row = lastHelp() + 1;
+    for (let line = 0; line < 14; line += 1) {
+      file.put(help, row + line, 1, `own row ${line}`);
+      file.put(help, row + line, 3, 'In my words.');
+    }
+    valueIn(empty({ fileName: 'x', keepHints: true }));
+    const kept = wish()?.anew[1];
+    const room = kept?.plan.writable[1]?.rows ?? 0;
+    expect(room).toBeLessThan(14);
+    expect(kept?.firstEntries?.map(({ texts }) => texts.length)).toEqual([room, room, room, room]);
+    expect(kept?.firstEntries?.[0]?.texts[room - 1]).toBe(`own row ${room - 1}`);
   });
   it('has no lines to carry where none was added, nor Help where there is none', () => {
     valueIn(empty({ fileName: 'x', keepHints: true }));

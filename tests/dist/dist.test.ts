@@ -10,7 +10,7 @@ import { callNames } from '../../src/host/calls.ts';
 
 const code = readFileSync('dist/Code.js', 'utf8');
 /** What is typed `#x`, `static x`, `?.`, `??` or `10n` fails this parser, as it may fail on the host. */
-const program = parse(code, { ecmaVersion: 2019, sourceType: 'script' });
+const program = parse(code, { ecmaVersion: 2020, sourceType: 'script' });
 const declarations = program.body.filter((node): node is FunctionDeclaration => node.type === 'FunctionDeclaration');
 
 interface PartRead {
@@ -210,12 +210,27 @@ describe('parts of dist/Code.js', () => {
   });
 });
 
+describe('the syntax of dist/Code.js', () => {
+  it('is that of ES2019 and, as in samples of the host itself, optional chaining', () => {
+    const newer: string[] = [];
+    parse(code, {
+      ecmaVersion: 2020,
+      onToken: ({ type, start, end }) => {
+        const text = code.slice(start, end);
+        if (text === '??' || (type.label === 'num' && text.endsWith('n'))) newer.push(text);
+      },
+    });
+    expect(newer).toEqual([]);
+    expect(code).not.toMatch(/\bimport\(|\bglobalThis\b|\bexport \* as\b/);
+  });
+});
+
 describe('what every load of dist/Code.js reads', () => {
   it('holds no pattern with a class of Unicode, which V8 works out for each literal that it passes', () => {
     const classes = (text: string) => {
       const found: string[] = [];
       parse(text, {
-        ecmaVersion: 2019,
+        ecmaVersion: 2020,
         onToken: ({ type, start, end }) => {
           const literal = text.slice(start, end);
           if (type.label === 'regexp' && /\\p\{/i.test(literal)) found.push(literal);

@@ -66,7 +66,7 @@ describe('a build', () => {
     const last = buildSetup(host, setup);
     expect(last).toMatchObject({ done: 7, total: 7, finished: true });
     // The empty sheet that the file began with is gone.
-    expect(names(host)).toEqual(['Plan', 'Fern class', 'Moss class', 'Progress', 'Poll', 'Help', 'Prepare']);
+    expect(names(host)).toEqual(['Fern class', 'Moss class', 'Poll', 'Progress', 'Plan', 'Help', 'Prepare']);
     expect(host.book.interval).toBe('MINUTE');
   });
 
@@ -264,7 +264,7 @@ describe('building again with other teams', () => {
     answerOf(call(host, 'goToTeam', 'Fern class', keyOf(host, 'Fern class', 'Heron')));
     sheetState(host, 'Moss class').hidden = true;
     buildSetup(host, { ...setup, classes: setup.classes.slice(0, 1) });
-    const live = ['Plan', 'Fern class', 'Progress', 'Poll', 'Help', 'Prepare', 'Roster'];
+    const live = ['Fern class', 'Poll', 'Progress', 'Plan', 'Help', 'Prepare', 'Roster'];
     const withoutDates = () => names(host).map((name) => name.replace(/, kept .*/, ', kept'));
     expect(withoutDates().slice(0, live.length)).toEqual(live);
     expect(withoutDates().slice(live.length)).toEqual(expect.arrayContaining(['Moss class, kept']));
@@ -281,11 +281,11 @@ describe('building again with other teams', () => {
     host.book.removeSheet(sheetState(host, 'Prepare'));
     buildSetup(host, setup);
     expect(withoutDates().filter((name) => !name.endsWith(', kept'))).toEqual([
-      'Plan',
       'Fern class',
       'Moss class',
-      'Progress',
       'Poll',
+      'Progress',
+      'Plan',
       'Help',
       'Roster',
       'Prepare',
@@ -431,7 +431,7 @@ describe('the sample', () => {
     buildSample(host);
     const { setup: read, classes } = answerOf(call(host, 'readLesson'));
     const [className = ''] = classes;
-    expect(valueAt(host, { sheet: className, row: inventedRow, column: 2 })).toContain('invented');
+    expect(valueAt(host, { sheet: className, row: inventedRow, column: 2 })).toContain('Invented');
     const view = answerOf(call(host, 'readClass', className));
     const entries = view.teams.flatMap(({ steps }) => steps.filter(({ entry }) => entry !== ''));
     expect(entries.length).toBeGreaterThan(20);
@@ -458,7 +458,7 @@ describe('the sample', () => {
     const { classes, setup: read } = answerOf(call(host, 'readLesson'));
     expect(names(host)).toEqual(before);
     expect(valueAt(host, { sheet: 'Plan', row: 3, column: 1 })).toContain('invented school');
-    expect(valueAt(host, { sheet: classes[0] ?? '', row: inventedRow, column: 2 })).toContain('invented');
+    expect(valueAt(host, { sheet: classes[0] ?? '', row: inventedRow, column: 2 })).toContain('Invented');
     buildSetup(host, { ...read, classes: [{ name: 'Our own', teams: ['Newt'] }] });
     expect(valueAt(host, { sheet: 'Plan', row: 3, column: 1 })).not.toContain('invented');
   });

@@ -82,9 +82,9 @@ describe('readClass', () => {
   });
 
   it('marks an entry that is a formula, for the teacher', () => {
-    const at = host.book.cell(sheetState(host, sheet), row('molar mass'), 2);
+    const at = host.book.cell(sheetState(host, sheet), row('molar mass'), 3);
     expect(at.format?.numberFormat).toBe('@');
-    host.book.decorate(sheetState(host, sheet), row('molar mass'), 2, (state) => ({
+    host.book.decorate(sheetState(host, sheet), row('molar mass'), 3, (state) => ({
       ...state,
       format: { ...state.format, numberFormat: 'General' },
     }));

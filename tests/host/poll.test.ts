@@ -124,7 +124,7 @@ describe('the Poll in the built workbook', () => {
     type([first, at.className, 'Fern class']);
     type([first, at.firstStatement, fully], [first, at.firstStatement + 1, little]);
     const text = JSON.stringify(answerOf(call(host, 'readRecord')));
-    expect(text).toContain('1 answer. Most agreed with');
+    expect(text).toContain('1 answer. Most agreement with');
   });
 });
 

@@ -66,9 +66,11 @@ describe('opening pages', () => {
 describe('preparation from the Plan', () => {
   it('tells the teacher where the hazards come from and how old the data is', () => {
     const { sections } = answerOf(call(host, 'readPreparation'));
-    const rows = sections.find(({ name }) => name === 'cautions')?.rows ?? [];
+    const rows = sections
+      .filter(({ name }) => ['cautions', 'sources'].includes(name))
+      .flatMap((section) => section.rows);
     expect(rows.map(({ note }) => note).join(' ')).toContain('(two sources agree)');
-    expect(rows.find(({ what }) => what === 'potassium bromide: where this comes from')?.note).toMatch(/^Sources: /);
+    expect(rows.find(({ what }) => what === 'potassium bromide: sources')?.note).toMatch(/^Sources: /);
     expect(rows[rows.length - 1]).toMatchObject({
       what: 'hazard data',
       note: expect.stringContaining('CLP Annex VI as of 2026-07-01'),

@@ -13,8 +13,10 @@ const saved = (() => {
 })();
 
 let host: StandIn;
+let now: number;
 beforeEach(() => {
-  host = open({ saved, clock: () => new Date('2026-03-02T10:00:00Z') });
+  now = Date.parse('2026-03-02T10:00:00Z');
+  host = open({ saved, clock: () => new Date(now) });
 });
 const type = (key: string, step: string, entry: string) =>
   typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key, step }), 2, entry]] });
@@ -43,11 +45,11 @@ describe('readRecord', () => {
       className: sheet,
       present: '1 of 2 teams',
       finished: '0 of 2 teams',
-      next: 'Go on at Moles of solute (1 team).',
+      next: '1 team continues at “Moles of solute”.',
       notes: '',
     });
-    expect(proposal.hard).toContain('Most tries: Molar mass (at least 4, several in 1 team).');
-    expect(proposal.hard).toContain('Still open: a result with the volume left in mL (1 team).');
+    expect(proposal.hard).toContain('Most attempts: Molar mass (4).');
+    expect(proposal.hard).toContain('To clear up: 1 team gave a result with the volume left in mL.');
     expect(names).toEqual({ present: ['Otter'], absent: [], finished: [], absentMembers: [] });
     expect(JSON.stringify(proposal)).not.toMatch(/Otter|Heron/);
     expect(host.book.sheets.length).toBe(before);
@@ -134,12 +136,23 @@ describe('saveRecord', () => {
 });
 
 describe('recordDue', () => {
-  it('names a class with entries of today until its row is there', () => {
-    const due = () => answerOf(call(host, 'recordDue')).due;
-    expect(due()).toEqual([]);
+  const due = () => answerOf(call(host, 'recordDue'));
+  const pass = (minutes: number) => {
+    now += minutes * 60_000;
+  };
+  it('names a class twenty minutes after its last entry of today, until its row is there', () => {
+    expect(due()).toEqual({ due: [] });
     type('c1-t1', 'molar mass', '119.00');
-    expect(due()).toEqual([sheet]);
+    expect(due()).toEqual({ due: [], nextInMinutes: 20 });
+    pass(15);
+    expect(due()).toEqual({ due: [], nextInMinutes: 5 });
+    // Somebody types again: the class is still there.
+    type('c1-t1', 'moles of solute', '60');
+    pass(19);
+    expect(due()).toEqual({ due: [], nextInMinutes: 1 });
+    pass(1);
+    expect(due()).toEqual({ due: [sheet] });
     answerOf(save());
-    expect(due()).toEqual([]);
+    expect(due()).toEqual({ due: [] });
   });
 });

@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { filled } from '../../src/lab/judging/feedbackText.ts';
 import { judgeNumber } from '../../src/lab/judging/judgeNumber.ts';
 import { judgeQuantity } from '../../src/lab/judging/judgeQuantity.ts';
+import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
 import { readEntry } from '../../src/lab/judging/readEntry.ts';
 import { teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { figureWords, remarks } from '../../src/lab/texts/feedback.ts';
+import { unitNamed } from '../../src/measurement/unit.ts';
 
 describe('a number of one figure where more are asked', () => {
   it('says too little, though it is what the target rounds to', () => {
@@ -57,12 +59,47 @@ describe('a point that has moved', () => {
       expect(molarMass(entry)).toMatchObject({ status: 'not yet', slip: 'power-of-ten' });
     },
   );
+  it('is not seen where the digits fit only roughly: CHCl3 is 119.37 g/mol', () => {
+    expect(judgeQuantity('molar mass', [['formula', 'CHCl3']], '1.1937').slip).toBe('power-of-ten');
+    expect(judgeQuantity('molar mass', [['formula', 'CHCl3']], '1.19').slip).toBe('');
+  });
   it.each(['1191.5', '11.95', '1.2005', '-1190.02'])('is not seen in other digits: %s', (entry) => {
     expect(molarMass(entry).slip).not.toBe('power-of-ten');
   });
 });
 
+describe('an entry in another unit of its kind', () => {
+  it('counts beside a target in a smaller unit as in a larger one', () => {
+    const unit = (name: string) => ({ unit: unitNamed(name) });
+    expect(judgeNumber('7.14 g', { target: 7140, ...unit('mg') }).status).toBe('on target');
+    expect(judgeNumber('7.14', { target: 7140, ...unit('mg') }).status).toBe('not yet');
+    expect(judgeNumber('7140 mg', { target: 7.14, ...unit('g') }).status).toBe('on target');
+    expect(judgeNumber('7.14 g', { target: 7.14, ...unit('g') }).status).toBe('on target');
+  });
+});
+
+describe('the mark of a number that the class does not use', () => {
+  it('is asked about where the number would be right with it, and no slip is named', () => {
+    const [row] = judgeTeam({
+      givenNames: ['formula'],
+      givenValues: ['KBr'],
+      settings: [
+        ['activity', 'stock and dilution'],
+        ['decimal mark', 'comma'],
+      ],
+      steps: ['molar mass'],
+      entries: ['119.002'],
+    });
+    expect(row).toMatchObject({ status: 'not yet', lookAt: remarks.otherMark });
+    expect(row?.slips).toEqual([]);
+  });
+});
+
 describe('what stands around a number', () => {
+  it('is no times sign in front where it belongs to the number', () => {
+    expect(readEntry('5 × 10^3', 'ratio')).toMatchObject({ kind: 'number', entry: { value: 5000 } });
+    expect(readEntry('× 5', 'ratio')).toMatchObject({ kind: 'number', entry: { value: 5 } });
+  });
   it('is passed over in front, with blanks before it', () => {
     expect(readEntry('  about 7.14 g ', 'mass')).toMatchObject({
       kind: 'number',

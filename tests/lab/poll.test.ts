@@ -107,15 +107,15 @@ describe('pollLine', () => {
   it('names what most and what fewest agree with, in counts', () => {
     const summary = pollSummary([marked(fully, no, mostly, ''), marked(fully, little, no, '')]);
     expect(pollLine(summary)).toBe(
-      '2 answers. Most agreed with “I knew what to do next.” (2 of 2), fewest with “I can explain what is in our flask.” (0 of 2).',
+      '2 answers. Most agreement with “I knew what to do next.” (2 of 2), least with “I can explain what is in our flask.” (0 of 2).',
     );
   });
   it.each([
-    [[marked(fully, mostly, fully, '')], '1 answer. Every statement was agreed with each time.'],
-    [[marked(no, little, '', '')], '1 answer. No statement was agreed with.'],
+    [[marked(fully, mostly, fully, '')], '1 answer. Everybody agreed with every statement.'],
+    [[marked(no, little, '', '')], '1 answer. Nobody agreed with any statement.'],
     [
       [marked(fully, no, no, ''), marked(no, mostly, fully, '')],
-      '2 answers. Every statement was agreed with as often (1 of 2).',
+      '2 answers. The same agreement with every statement (1 of 2).',
     ],
   ])('singles no statement out where all fare alike', (answers, words) => {
     expect(pollLine(pollSummary(answers))).toBe(words);

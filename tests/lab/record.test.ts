@@ -46,11 +46,11 @@ describe('classFacts', () => {
     });
   });
   it('says what went well and what was hard in plain words', () => {
-    expect(day.entry.wentWell).toBe('On target in every team: Molar mass.');
+    expect(day.entry.wentWell).toBe('Every team on target: Molar mass.');
     expect(day.entry.hard).toBe(
-      'Most tries: Mass (at least 10, several in 2 teams). Still open: a result with the volume left in mL (2 teams).',
+      'Most attempts: Mass (10). To clear up: 2 teams gave a result with the volume left in mL.',
     );
-    expect(day.entry.next).toBe('Go on at Mass (2 teams).');
+    expect(day.entry.next).toBe('2 teams continue at “Mass”.');
   });
   it('has nothing to add where every team has finished', () => {
     expect(facts([team('Otter', [right('Molar mass')])]).entry).toMatchObject({ hard: '', next: '' });
@@ -89,8 +89,8 @@ describe('dayText', () => {
     expect(dayText({ day: 'Monday 2 March 2026', classes })).toBe(
       [
         'Record of Monday 2 March 2026',
-        'Fern class: A dilution\nAim: Dilute.\nPresent: 1 of 2 teams, 1 team absent\nFinished: 1 of 2 teams\nWhat went well: On target in every team: Molar mass.',
-        'Moss class: A dilution\nAim: Dilute.\nPresent: 1 of 2 teams, 1 team absent\nFinished: 1 of 2 teams\nWhat went well: On target in every team: Molar mass.\nIn your own words: A calm hour.',
+        'Fern class: A dilution\nAim: Dilute.\nPresent: 1 of 2 teams, 1 team absent\nFinished: 1 of 2 teams\nWhat went well: Every team on target: Molar mass.',
+        'Moss class: A dilution\nAim: Dilute.\nPresent: 1 of 2 teams, 1 team absent\nFinished: 1 of 2 teams\nWhat went well: Every team on target: Molar mass.\nIn your own words: A calm hour.',
       ].join('\n\n'),
     );
   });

@@ -136,3 +136,44 @@ describe('the size of a vessel that cannot be read', () => {
     expect(notes({ flask: '250' })).not.toBe(notes({ flask: '100' }));
   });
 });
+
+describe('the lines of a table of densities', () => {
+  /** Sucrose, 0.500 mol/L, 25 mL, between 14 % (1.0549 g/mL) and 18 % (1.0721 g/mL): 26.598 g by hand. */
+  const lines = {
+    formula: 'C12H22O11',
+    molarity: '0.500',
+    portion: '25',
+    'lighter percent': '14',
+    'lighter density': '1.0549',
+    'heavier percent': '18',
+    'heavier density': '1.0721',
+  };
+  const portion = (givens: Readonly<Record<string, string>>) =>
+    rows('measured density', { givens: { ...lines, ...givens }, entries: { 'portion weighed': '26.60' } })[
+      'portion weighed'
+    ];
+
+  it('may have their units with them', () => {
+    const procedure = portion({})?.lookAt;
+    const withUnits = portion({
+      molarity: '500 mmol/L',
+      portion: '0.025 L',
+      'lighter percent': '14 %',
+      'lighter density': '1.0549 g/mL',
+      'heavier percent': '18 %',
+      'heavier density': '1.0721 kg/L',
+    });
+    expect(withUnits?.lookAt).toBe(procedure);
+    expect(withUnits?.lookAt).not.toContain('⚠');
+  });
+  it('are named where one cannot be read, or where they cannot be two lines', () => {
+    for (const name of ['molarity', 'lighter percent', 'lighter density', 'heavier percent', 'heavier density'])
+      expect(portion({ [name]: 'some' })).toMatchObject({ status: 'unreadable', lookAt: badGiven(name) });
+    for (const given of [{ 'heavier percent': '14' }, { 'heavier percent': '140' }, { molarity: '0' }]) {
+      const refused = portion(given);
+      expect(refused?.status).toBe('unreadable');
+      expect(Object.keys(lines).map(badGiven)).toContain(refused?.lookAt);
+    }
+    expect(portion({ molarity: '0' })?.lookAt).toBe(badGiven('molarity'));
+  });
+});

@@ -88,13 +88,17 @@ describe('the key', () => {
 
 describe('the check figure', () => {
   it.each([
-    // 2.54 × 10^-2: 2 + 3·5 + 7·4 − 2 = 43
+    // Hundredths: 2 + 5 + 4 = 11, and 2 for the size: 13
     ['0.0254', 3],
-    // 1.1900 × 10^2: 1 + 3·1 + 7·9 + 0 + 0 + 2 = 69
+    // Hundreds: 1 + 1 + 9 = 11, and 8 for the size: 19; zeros at the end change nothing
     ['119.00', 9],
-    // 7.14 × 10^0: 7 + 3 + 28 + 0 = 38
-    ['7.14', 8],
-    ['7,14', 8],
+    ['119', 9],
+    // Ones: 7 + 1 + 4 = 12, and nothing for the size
+    ['7.14', 2],
+    ['7,14', 2],
+    // Tenths: 3 + 1, and 1 for the size; tens: 1 + 5, and 9
+    ['0.310', 5],
+    ['15.0', 5],
     ['0', 0],
   ])('of %s is %d', (typed, figure) => {
     expect(checkFigure(typed)).toBe(figure);

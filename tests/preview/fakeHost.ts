@@ -50,6 +50,7 @@ export class FakeHost implements PreviewHost {
         frozenRows: 0,
         frozenColumns: 0,
         columnWidths: Array.from({ length: columns }, () => 100),
+        rowHeights: [],
         hiddenColumns: [],
         hiddenRows: [],
         merges: [],

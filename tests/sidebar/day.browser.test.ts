@@ -302,10 +302,10 @@ describe('teams', () => {
       },
     );
     await unfoldAll(opened);
-    await opened.getByLabel(texts.teams.teamName).focus();
+    await opened.getByLabel(texts.teams.teamName, { exact: true }).focus();
     await opened.keyboard.press('Enter');
     await opened.locator('.field-problem', { hasText: 'received a blank' }).waitFor();
-    await opened.getByLabel(texts.teams.teamName).fill('Flint');
+    await opened.getByLabel(texts.teams.teamName, { exact: true }).fill('Flint');
     await opened.keyboard.press('Enter');
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
     expect((await sent(opened, 'addTeam'))[1]).toEqual(['Second period', 'Flint', {}]);

@@ -15,13 +15,13 @@ describe('materialWords', () => {
     expect(materialWords(balance, 'point')).toEqual({
       lines: [
         { what: 'AgNO3', amount: '40.77 g' },
-        { what: 'Solutions made', amount: '0.8 L' },
-        { what: 'of these used', amount: '0.06 L' },
-        { what: 'Waste in the end', amount: '1.14 L' },
+        { what: 'Solution made', amount: '0.8 L' },
+        { what: 'Solution used', amount: '0.06 L' },
+        { what: 'Waste', amount: '1.14 L' },
       ],
       remarks: [
-        'Most of what is made is thrown away: 0.06 L of 0.8 L is used.',
-        'With flasks of 100 mL it would be 0.4 L made and 0.74 L of waste: type 100 for the flask.',
+        'Most of the solution is thrown away: only 0.06 L of 0.8 L is used.',
+        'With 100 mL flasks, teams would make 0.4 L and throw away 0.74 L. To do that, type 100 for the flask.',
       ],
     });
   });
@@ -40,7 +40,7 @@ describe('materialWords', () => {
     expect(lines.slice(0, 3)).toEqual([
       { what: 'HCl, 37,2 % bottle', amount: '24,9 mL' },
       { what: 'Na2CO3, 94,5 %', amount: '8,93 g' },
-      { what: 'Solutions made', amount: '0,8 L' },
+      { what: 'Solution made', amount: '0,8 L' },
     ]);
   });
 

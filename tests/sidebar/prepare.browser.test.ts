@@ -181,6 +181,13 @@ describe('prepare in the sidebar', () => {
   });
 });
 
+/** How many sheets of A4 a page takes, with margins of a centimetre. */
+async function sheetsOfPaper(page: Page): Promise<number> {
+  const margin = '10mm';
+  const pdf = await page.pdf({ format: 'A4', margin: { top: margin, right: margin, bottom: margin, left: margin } });
+  return pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)?.length ?? 0;
+}
+
 describe('pages to print', () => {
   const ready: Readonly<Record<string, string>> = {
     preparation: '.amount-table',
@@ -258,14 +265,23 @@ describe('pages to print', () => {
     expect(size?.width).toBeGreaterThan(50);
   });
 
-  it('prints several labels on a page', async () => {
+  it('prints several labels on a page, small ones for small flasks', async () => {
     const one = await opened('labels');
     await one.emulateMedia({ media: 'print' });
     await one.setViewportSize({ width: 720, height: 1000 });
-    const boxes = await one
-      .locator('.label')
-      .evaluateAll((list) => list.map((item) => item.getBoundingClientRect().left));
-    expect(new Set(boxes.map(Math.round)).size).toBe(2);
+    const across = async (list: string) =>
+      new Set(
+        await one
+          .locator(`${list} > .label`)
+          .evaluateAll((labels) => labels.map((label) => Math.round(label.getBoundingClientRect().left))),
+      ).size;
+    const large = await one.locator('.labels:not(.small) > .label').first().boundingBox();
+    expect(large?.width).toBeLessThan(720 / 2);
+    expect(large?.width).toBeGreaterThan(720 / 3);
+    expect(await across('.labels.small')).toBe(3);
+    // A label for a 100 mL flask: its bulb is about 6 cm wide.
+    const small = await one.locator('.labels.small > .label').first().boundingBox();
+    expect(small?.width).toBeLessThan((720 * 63) / 190);
     const pdf = await one.pdf({ format: 'A4' });
     expect(pdf.length).toBeGreaterThan(1000);
   });
@@ -329,6 +345,84 @@ describe('pages to print', () => {
     await total.fill('2');
     await one.getByText('Type a whole number of minutes').first().waitFor();
     expect(await one.locator('table').first().locator('td:last-child').allTextContents()).toEqual(minutes);
+  });
+
+  it('lists the day for a technician: a box to tick, a column for each class, on one sheet of paper', async () => {
+    const one = await opened('preparation');
+    const table = one.locator('.amount-table');
+    const headings = await table.locator('thead th').allTextContents();
+    expect(headings).toEqual([
+      texts.prepare.done,
+      texts.prepare.what,
+      'Fern class',
+      'Moss class',
+      texts.prepare.needed,
+      texts.prepare.spare,
+    ]);
+    const rows = await table.locator('tbody tr:not(.section-row)').count();
+    expect(await table.getByRole('checkbox').count()).toBe(rows);
+    await table.getByRole('checkbox', { name: texts.prepare.ready('AgNO3, solid') }).check();
+    const solid = table.locator('tr', { hasText: 'AgNO₃, solid' }).first();
+    const [fern, moss, all] = (await solid.locator('.number').allTextContents()).map((cell) => Number.parseFloat(cell));
+    // Each class is rounded up to the balance, so the sum may be two steps of 0.01 g above the whole.
+    expect(Math.abs((fern ?? 0) + (moss ?? 0) - (all ?? 0))).toBeLessThan(0.021);
+    const vessel = (await table.locator('tr', { hasText: 'waste vessel' }).first().textContent()) ?? '';
+    expect(vessel).toMatch(/A labelled \d+ (?:m?L) vessel/);
+    // The table fits a sheet of A4 with margins of a centimetre, 190 by 277 mm; long cautions may go on behind it.
+    await one.emulateMedia({ media: 'print' });
+    await one.setViewportSize({ width: 718, height: 1000 });
+    const end = await table.evaluate((drawn) => drawn.getBoundingClientRect().bottom + window.scrollY);
+    expect(end).toBeLessThan((277 / 25.4) * 96);
+    expect(await sheetsOfPaper(one)).toBeLessThanOrEqual(2);
+  });
+
+  it('has the key of each class on one sheet: shared answers once, own ones by team, letters and orders apart', async () => {
+    const one = await opened('key');
+    const classes = [...new Set(key.teams.map(({ className }) => className))];
+    expect(await one.locator('.class-key h2').allTextContents()).toEqual(classes);
+    const words = ((await one.locator('.class-key').first().textContent()) ?? '').replace(/\s+/g, ' ');
+    for (const { lines } of key.teams.filter(({ className }) => className === classes[0])) {
+      for (const { answer } of lines) expect(words).toContain(answer);
+    }
+    for (const { inWords } of key.orders) expect(words.split(inWords)).toHaveLength(2);
+    const shared = key.teams[0]?.lines.find(({ title }) => title === 'Molar mass');
+    expect(words.split(`${shared?.answer} ${shared?.unit}`)).toHaveLength(2);
+    expect(await sheetsOfPaper(one)).toBe(classes.length);
+  });
+
+  it('breaks no answer over a line, wide or at 300 px', async () => {
+    const narrow = await prepare();
+    await button(narrow, 'Show the key here').click();
+    await narrow.locator('.key-table').waitFor();
+    for (const page of [narrow, await opened('key', { width: 300 })]) {
+      const lines = await page.locator('.answer').evaluateAll((cells) =>
+        cells.map((cell) => {
+          const range = document.createRange();
+          range.selectNodeContents(cell);
+          return new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size;
+        }),
+      );
+      expect(Math.max(...lines)).toBe(1);
+    }
+  });
+
+  it('tells a check figure by a sum in the head, as its rule and its list say', async () => {
+    const one = await opened('paper');
+    const sizes = await one.locator('.sizes').first().locator('li').allTextContents();
+    const rule = sizes.map((item) => /like ([\d.]+): \+ (\d)/.exec(item)?.slice(1).map(Number) ?? []);
+    expect(rule).toHaveLength(8);
+    // As a student does it: digits added, and what the list says for a number of that size.
+    const byHand = (result: string): number => {
+      const digits = [...result.replace('.', '')].reduce((sum, digit) => sum + Number(digit), 0);
+      const size = Math.floor(Math.log10(Number(result)));
+      const found = rule.find(([like]) => Math.floor(Math.log10((like ?? 1) * 1.0000001)) === size);
+      return (digits + (found?.[1] ?? Number.NaN)) % 10;
+    };
+    for (const { answer, title } of key.teams[0]?.lines ?? []) {
+      if (!/^(?:Molar mass|Moles of solute|Mass to weigh|Dilution factor)$/.test(title)) continue;
+      const row = one.locator('.paper-table tr', { hasText: title }).first();
+      expect((await row.locator('td').last().textContent())?.split(' or ')).toContain(String(byHand(answer)));
+    }
   });
 
   it('goes back to the sidebar', async () => {

@@ -82,10 +82,10 @@ describe('readField', () => {
   ])('names both kinds for %s where mL is asked', (typed, kind) => {
     const message = messageOf(typed, 'mL');
     expect(message).toContain('mL');
-    expect(message).toContain(`${kind}, “${typed}”`);
+    expect(message).toContain(`“${typed}” is ${kind}`);
   });
   it.each(['0', '-3', '0.00', '1 L - 1 L'])('asks for more than nothing instead of %s', (typed) => {
-    expect(messageOf(typed, 'mL')).toContain(`above 0, received “${typed}”`);
+    expect(messageOf(typed, 'mL')).toContain(`“${typed}” is not above 0`);
   });
   it.each(['1/0', '1e400'])('refuses %s, which has no finite result', (typed) => {
     expect(messageOf(typed, 'mL')).toContain('no finite result');
@@ -97,7 +97,7 @@ describe('readField', () => {
     },
   );
   it.each(['abc', 'constructor', 'toString', '__proto__', 'pi', '3 teaspons'])('knows no unit %s', (typed) => {
-    expect(messageOf(typed, 'mL')).toContain('no unit we know');
+    expect(messageOf(typed, 'mL')).toContain('We do not know the unit');
   });
   it('asks for a unit on each part of a sum', () => {
     expect(messageOf('1 L + 5', 'mL')).toContain('different kinds');

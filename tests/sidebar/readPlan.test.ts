@@ -63,7 +63,7 @@ describe('readPlan', () => {
       'classes.2.teams',
       'classes.3.teams',
     ]);
-    expect(problemsOf({ classes })[1]?.message).toContain('“basalt” stands there twice');
+    expect(problemsOf({ classes })[1]?.message).toContain('“basalt” is there twice');
     expect(fieldsOf({ classes: [] })).toEqual(['classes']);
   });
   it('accepts an allowance of nothing and refuses a seed that is no whole number', () => {

@@ -32,8 +32,8 @@ describe('rowState', () => {
 describe('stepNotes', () => {
   const step = { id: 'a', title: 'A', check: '', entry: '', lookAt: '' };
   it('says who, how often and with how much help, and nothing where there is nothing', () => {
-    expect(stepNotes({ ...step, who: 'Bench', tries: 3, helpWanted: 2 })).toBe('Bench · 3 tries · help 2');
-    expect(stepNotes({ ...step, tries: 1 })).toBe('1 try');
+    expect(stepNotes({ ...step, who: 'Bench', tries: 3, helpWanted: 2 })).toBe('Bench · 3 attempts · help level 2');
+    expect(stepNotes({ ...step, tries: 1 })).toBe('1 attempt');
     expect(stepNotes({ ...step, tries: 0 })).toBe('');
   });
 });

@@ -130,10 +130,10 @@ describe('rows that people added', () => {
     ]);
   });
   it('never replace what stands there, and are left where they were unless the sheet asks for them', () => {
-    const to: Cells = [[], [], [], [], [], [], [], ['', '', 'mine', ''], ['', '', '', '']];
+    const to: Cells = [[], [], [], [], [], [], [], ['', '', 'mine', ''], ['', '', '', 'yours']];
     expect(carried(from, to, { carriesAddedRows })).toEqual([
       { row: 8, column: entry, values: ['mine', ''] },
-      { row: 8, column: who, values: ['us', 'below'] },
+      { row: 8, column: who, values: ['us', 'yours'] },
     ]);
     expect(carried(from)).toEqual([]);
     expect(carried([['a', '', '', '']], [], { carriesAddedRows })).toEqual([]);
@@ -156,7 +156,8 @@ describe('a class sheet for another activity', () => {
       cells[classColumns.who - 1] = 'Ana';
       return cells;
     };
-    const from = [line('c1-t2', ''), line('c1-t2', 'molar mass')];
+    // A row that people put in between has no name.
+    const from = [line('', ''), line('c1-t2', ''), line('c1-t2', 'molar mass')];
     expect(carriedEntries({ plan: teamsAlone(whole), from, to: [] })).toEqual([
       { row: heading, column: classColumns.who, values: ['Ana'] },
     ]);

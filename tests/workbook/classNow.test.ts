@@ -29,6 +29,8 @@ const block = (team: string, ...steps: StepReading[]): BlockReading => ({
   key: team.toLowerCase(),
   team,
   who: '',
+  whoColumn: 9,
+  checkColumn: 5,
   headingRow: 1,
   closingRow: 9,
   known: true,

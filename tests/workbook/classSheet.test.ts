@@ -2,7 +2,8 @@ import { HyperFormula } from 'hyperformula';
 import { describe, expect, it } from 'vitest';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import { activityInUse } from '../../src/workbook/activityInUse.ts';
-import { cautionLine } from '../../src/workbook/cautionLine.ts';
+import { cautionLine, classCautions } from '../../src/workbook/cautionLine.ts';
+import { classColumns as at } from '../../src/workbook/layout.ts';
 import { linkProblems } from '../../src/workbook/linkProblems.ts';
 import { planWorkbook } from '../../src/workbook/planWorkbook.ts';
 import { lesson, teams } from './lesson.ts';
@@ -10,15 +11,21 @@ import { lesson, teams } from './lesson.ts';
 const withGivens = (givens: Record<string, string>) =>
   teams.map((team) => ({ ...team, givens: { ...team.givens, ...givens } }));
 const cautionOf = (formula: string) => cautionLine(lesson, withGivens({ formula }));
+/** All cautions of a class, in the order in which the sheet has them. */
+const wholeOf = (formula: string) => {
+  const { blocks, last } = classCautions(lesson, withGivens({ formula }));
+  return [last, ...blocks.flatMap(({ head, effects, advice }) => [head, ...effects, ...advice])].join('\n');
+};
 
 describe('cautionLine', () => {
   it('says the signal word, what to do, and what stands above it', () => {
-    expect(cautionOf('NaOH')).toMatch(/^NaOH: Danger\. Read the safety data sheet.*local rules.*Wear goggles/);
+    expect(cautionOf('NaOH')).toMatch(/^NaOH: Danger\. Read the safety data sheet.*local rules/);
+    expect(wholeOf('NaOH')).toMatch(/Wear goggles/);
     expect(cautionOf('CuSO4·5H2O')).toMatch(/^CuSO4·5H2O: Danger\./);
   });
   it('says where leftovers go, and tells no class from nothing known', () => {
-    expect(cautionOf('AgNO3')).toMatch(/into the waste beaker for silver\. Staff deal with it\.$/);
-    expect(cautionOf('KBr')).toMatch(/down the drain with plenty of water, where your local rules allow it\.$/);
+    expect(wholeOf('AgNO3')).toMatch(/into the waste beaker for silver\.\nStaff deal with it\.$/);
+    expect(wholeOf('KBr')).toMatch(/down the drain with plenty of water, where your local rules allow it\.$/);
     expect(cautionOf('NaCl')).toMatch(/^NaCl: no signal word, still take care\./);
     expect(cautionOf('NaH2PO4')).toMatch(/^NaH2PO4: no signal word is known here\./);
   });
@@ -44,15 +51,15 @@ describe('cautionLine', () => {
           .slice(0, stocks.length)
           .map((team, place) => ({ ...team, givens: { ...team.givens, 'stock molarity': stocks[place] ?? '' } })),
       );
-    expect(lineOf('0.100', '0.300')).toMatch(/^NaOH up to 0\.300 mol\/L: Warning\..*Wear gloves/);
-    expect(lineOf('2.00', '0.300')).toMatch(/^NaOH up to 2\.00 mol\/L: Danger\..*Wear goggles/);
+    expect(lineOf('0.100', '0.300')).toMatch(/^NaOH up to 0\.300 mol\/L: Warning\./);
+    expect(lineOf('2.00', '0.300')).toMatch(/^NaOH up to 2\.00 mol\/L: Danger\./);
     expect(lineOf('0.100', 'strong')).toMatch(/^NaOH: Danger\./);
   });
   it('stands as text under the title of each class', () => {
     const sheets = planWorkbook(lesson).sheets.filter(({ role }) => role.kind === 'class');
     for (const { blocks } of sheets) {
-      const top = blocks.find(({ row, column }) => row === 1 && column === 1);
-      expect(top?.cells[1]).toEqual([{ kind: 'text', text: cautionOf('KBr') }]);
+      const top = blocks.find(({ row, column, cells }) => row === 2 && column === at.title && cells.length > 1);
+      expect(top?.cells[2]?.[1]).toEqual({ kind: 'text', text: cautionOf('KBr') });
     }
   });
 });
@@ -61,18 +68,19 @@ describe('the line under a step', () => {
   /** The planned question of a step, worked out by the engine of the preview with this typed into the Plan. */
   const shown = (step: string, givens: Record<string, string>): string => {
     const sheet = planWorkbook(lesson).sheets.find(({ role }) => role.kind === 'class');
-    const find = sheet?.blocks.find(({ column, cells }) => column === 1 && cells.length > 20);
-    const key = sheet?.blocks.find(({ column, cells }) => column === 11 && cells.length > 20);
+    const find = sheet?.blocks.find(({ column, cells }) => column === at.title && cells.length > 20);
+    const key = sheet?.blocks.find(({ column, cells }) => column === at.key && cells.length > 20);
     const index = key?.cells.findIndex(([, id]) => id?.kind === 'text' && id.text === step) ?? -1;
-    const formula = find?.cells[index]?.[0];
+    const formula = find?.cells[index]?.[1];
     if (find === undefined || formula?.kind !== 'formula') throw new Error(`Expected a question for ${step}.`);
     const engine = HyperFormula.buildEmpty({ licenseKey: 'gpl-v3' });
     engine.addSheet('class');
+    engine.addSheet('Plan');
     const names = lesson.givenNames;
     names.forEach((name, place) => {
-      engine.setCellContents({ sheet: 0, row: find.row - 1, col: 12 + place }, [[`'${givens[name] ?? ''}`]]);
+      engine.setCellContents({ sheet: 0, row: find.row - 1, col: at.givens - 1 + place }, [[`'${givens[name] ?? ''}`]]);
     });
-    engine.setCellContents({ sheet: 0, row: find.row - 1, col: 12 + names.length }, [[1]]);
+    engine.setCellContents({ sheet: 0, row: find.row - 1, col: at.givens - 1 + names.length }, [[1]]);
     engine.setCellContents({ sheet: 0, row: 0, col: 0 }, [[formula.formula]]);
     const value = String(engine.getCellValue({ sheet: 0, row: 0, col: 0 }));
     engine.destroy();

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { activityById } from '../../src/lab/lesson/activities.ts';
 import { type RecordEntry, recordFields } from '../../src/lab/record/recordEntry.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { preparationTexts } from '../../src/lab/texts/preparation.ts';
@@ -6,12 +7,14 @@ import { addedHints } from '../../src/workbook/addedHints.ts';
 import { cellText } from '../../src/workbook/cellText.ts';
 import { pollColumns, pollRows } from '../../src/workbook/layout.ts';
 import { looks, plainLook, stateLooks } from '../../src/workbook/looks.ts';
+import { percentErrors } from '../../src/workbook/percentErrors.ts';
 import { planHelpSheet } from '../../src/workbook/planHelpSheet.ts';
 import { planKeySheet } from '../../src/workbook/planKeySheet.ts';
 import { planPlaces } from '../../src/workbook/planPlanSheet.ts';
 import { planPollSheet } from '../../src/workbook/planPollSheet.ts';
 import { planPrepareSheet } from '../../src/workbook/planPrepareSheet.ts';
 import { planRecordSheet } from '../../src/workbook/planRecordSheet.ts';
+import type { StepReading } from '../../src/workbook/readClassSheet.ts';
 import { readPollSheet } from '../../src/workbook/readPollSheet.ts';
 import { rowFor } from '../../src/workbook/readRecordSheet.ts';
 import { newSheetNames } from '../../src/workbook/sheetNames.ts';
@@ -46,7 +49,11 @@ describe('the key on a sheet of its own', () => {
       rowCount: 4,
       columnCount: 6,
       frozenRows: 2,
-      identity: { firstRow: 2, columns: [1, 2], rows: [headings.slice(0, 2)] },
+      identity: {
+        firstRow: 2,
+        columns: [1, 2],
+        rows: [headings.slice(0, 2), ['Fern class', 'Otter'], ['Moss class', 'Newt']],
+      },
     });
     expect(plan.looks).toEqual([
       { row: 1, column: 1, rows: 1, columns: 6, look: 'caution' },
@@ -64,8 +71,9 @@ describe('the key on a sheet of its own', () => {
 
 describe('the Record', () => {
   it('keeps its headings and the first two columns in view, and everything below is for people to write in', () => {
-    const { frozenRows, frozenColumns, identity, writable, rowCount, columnCount, unprotected, spill } =
+    const { role, frozenRows, frozenColumns, identity, writable, rowCount, columnCount, unprotected, spill } =
       planRecordSheet();
+    expect(role).toEqual({ kind: 'record' });
     expect([frozenRows, frozenColumns]).toEqual([identity.firstRow, 2]);
     expect(writable).toEqual([{ row: frozenRows + 1, column: 1, rows: rowCount - frozenRows, columns: columnCount }]);
     expect([unprotected, spill].flat()).toEqual([]);
@@ -201,6 +209,28 @@ function contrast(one: string, other: string): number {
   const [light = 0, dark = 0] = [luminance(one), luminance(other)].sort((first, second) => second - first);
   return (light + 0.05) / (dark + 0.05);
 }
+
+describe('the percent errors of a class', () => {
+  it('leave out a row that stands while its entry holds no number', () => {
+    const step: StepReading = {
+      row: 2,
+      key: 'k',
+      step: 'percent error',
+      entry: 'see below',
+      check: 'on target',
+      lookAt: '',
+      hint: '',
+      helpWanted: 0,
+      who: '',
+      tries: 1,
+      lastEntry: undefined,
+    };
+    const block = { key: 'k', team: 'Otter', who: '', headingRow: 1, closingRow: 4, known: true };
+    const reading = { linkRows: 1, blocks: [{ ...block, steps: [step, { ...step, row: 3, entry: '-2.5' }] }] };
+    const steps = activityById('bench reading')?.steps ?? [];
+    expect(percentErrors(reading, { steps, decimalMark: 'point' })).toEqual([2.5]);
+  });
+});
 
 describe('looks', () => {
   it.each([...Object.entries(looks), ...Object.entries(stateLooks), ['plain', plainLook] as const])(

@@ -22,6 +22,8 @@ const reading = (...rows: StepReading[]): ClassReading => ({
     key: `k${index}`,
     team: `Team ${index}`,
     who: '',
+    whoColumn: 9,
+    checkColumn: 5,
     headingRow: 1,
     closingRow: 3,
     known: true,

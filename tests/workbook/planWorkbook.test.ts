@@ -82,15 +82,15 @@ describe('planWorkbook', () => {
         const content = check.cells[0]?.[0];
         const formula = content?.kind === 'formula' ? content.formula : '';
         const last = check.row + steps + 1;
-        expect(formula).toContain(`$L$${check.row}:$L$${last},$B$${check.row}:$B$${last},$G$${check.row}:$G$${last}`);
-        expect(sheet.spill[index]).toEqual({ row: check.row, column: 4, rows: steps + 2, columns: 3 });
+        expect(formula).toContain(`$M$${check.row}:$M$${last},$C$${check.row}:$C$${last},$H$${check.row}:$H$${last}`);
+        expect(sheet.spill[index]).toEqual({ row: check.row, column: 5, rows: steps + 2, columns: 3 });
       });
     }
   });
 
   it('repeats team and step in every step row', () => {
     const [sheet] = classSheets;
-    const keyBlock = sheet?.blocks.find(({ column, cells }) => column === 11 && cells.length > 1);
+    const keyBlock = sheet?.blocks.find(({ column, cells }) => column === 12 && cells.length > 1);
     const rows = keyBlock?.cells.map((cells) => cells.map((cell) => (cell.kind === 'text' ? cell.text : '')));
     expect(rows?.slice(0, 3)).toEqual([
       ['c1-t1', ''],

@@ -13,6 +13,8 @@ const talkFirst = (silence: number) =>
           key: 'c1-t1',
           team: 'Otter',
           who: '',
+          whoColumn: 9,
+          checkColumn: 5,
           headingRow: 1,
           closingRow: 9,
           known: true,

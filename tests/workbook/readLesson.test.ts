@@ -78,6 +78,12 @@ describe('readLesson', () => {
     expect(twice.settings.spare).toBe(defaultSettings.spare);
     expect(read({ without: ['spare'], settings: { SPARE: '90 %' } }).setup.settings.spare).toBe('90 %');
   });
+  it('reads a setting that stands right above the heading of the lines', () => {
+    const whole = cells({ settings: { [names.layout]: '3' } });
+    const close = whole.filter((line, index) => line.length > 0 || index < 3);
+    expect(close).toHaveLength(whole.length - 1);
+    expect(readLesson(close)).toMatchObject({ ok: true, value: { layout: '3' } });
+  });
   it('starts from the numbers named there or else from those of the first team', () => {
     const lines = [
       ['k1', 'Fern', 'Otter', 'KBr', '200'],

@@ -22,7 +22,7 @@ export function sampleEntries({
   /** Roles of the invented people are for its day, and times of their entries before its moment. */
   book: Pick<Book, 'today' | 'now'>;
 }): readonly FirstEntriesSent[] {
-  const sample = sampleLesson();
+  const sample = sampleLesson(teams);
   const entries = sample.entries.filter((entry) => entry.className === className);
   const { rows, firstRow } = plan.identity;
   const runs: FirstEntriesSent[] = [];

@@ -209,8 +209,10 @@ export const sampleSetup = (): Setup => ({
 /**
  * The invented school with its entries so far: rows that are right, rows with a slip that can be recognised, and blank
  * ones. Every value is worked from the team's own numbers, so that a change of the generator cannot leave it behind.
+ *
+ * @param inFile - Teams as a file has them: their letters go by the keys that they have there.
  */
-export function sampleLesson(): SampleLesson {
+export function sampleLesson(inFile: readonly Pick<TeamPlan, 'className' | 'team' | 'key'>[] = []): SampleLesson {
   const setup = sampleSetup();
   const activity = activityById(setup.activity);
   if (activity === undefined) throw new Error('The sample lesson has no activity.');
@@ -219,7 +221,8 @@ export function sampleLesson(): SampleLesson {
     names.flatMap((team, teamAt) => {
       const plan = teams.find((line) => line.className === name && line.team === team);
       const done = progress[classAt]?.[teamAt];
-      return plan && done ? teamEntries(activity, plan, done) : [];
+      const key = inFile.find((line) => line.className === name && line.team === team)?.key;
+      return plan && done ? teamEntries(activity, key === undefined ? plan : { ...plan, key }, done) : [];
     }),
   );
   return { school: sampleTexts.school, setup, entries, members: sampleTexts.members };

@@ -5,14 +5,14 @@ import type { DayPreparation } from './dayPreparation.ts';
 import type { PreparationRow } from './preparationRows.ts';
 
 /**
- * What stands behind the cautions of the day, for the teacher alone: for each substance its sources and doubts, how staff
- * handle it and where it goes after treatment; then the date of the data.
+ * What stands behind the cautions of the day, for staff alone: for each substance how staff handle it and where it goes
+ * after treatment, then its sources and doubts; last the date of the data.
  *
  * @param today - As `2027-12-31`: data that is too old says so.
  */
 export function hazardSourceRows({ cautions }: DayPreparation, today: string): readonly PreparationRow[] {
-  const row = (what: string, note: string): PreparationRow => ({
-    section: 'cautions',
+  const row = (what: string, note: string, section: PreparationRow['section'] = 'sources'): PreparationRow => ({
+    section,
     what,
     amount: undefined,
     withSpare: undefined,
@@ -25,11 +25,10 @@ export function hazardSourceRows({ cautions }: DayPreparation, today: string): r
     ...[...names].flatMap((name) => {
       const found = hazardSource(name);
       if (found === undefined) return [];
-      const what = words.behind(name);
       return [
-        row(what, words.source(found.source)),
-        row(what, words.handling(found.handling)),
-        row(what, words.staffWaste(found.drain)),
+        row(words.forStaff(name), words.handling(found.handling), 'cautions'),
+        row(words.forStaff(name), words.staffWaste(found.drain), 'cautions'),
+        row(words.behind(name), words.source(found.source)),
       ];
     }),
     row(words.hazardData, [words.hazardDate(date), ...(isOld ? [words.hazardOld] : [])].join(' ')),

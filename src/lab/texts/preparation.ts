@@ -15,6 +15,7 @@ export const preparationTexts = {
     water: 'water',
     cautions: 'cautions',
     disposal: 'waste',
+    sources: 'sources of the hazard data',
   },
   day: (classes: number, teams: number) => `${count(classes, 'class', 'classes')}, ${count(teams, 'team', 'teams')}`,
   spareNote: ({ spare, glassware }: { spare: string; glassware: string }) =>
@@ -122,9 +123,10 @@ export const preparationTexts = {
   notClassified: 'not classified',
   withoutSignal: 'no signal word',
   behind: (name: string) => `${name}: sources`,
+  forStaff: (name: string) => `${name}, for staff`,
   source: (source: string) => `Sources: ${source}.`,
-  handling: (handling: string) => `Handling, for staff: ${handling}`,
-  staffWaste: (drain: string) => `Leftovers, for staff, where local rules allow it: ${drain}.`,
+  handling: (handling: string) => `Handling: ${handling}`,
+  staffWaste: (drain: string) => `Leftovers, where local rules allow it: ${drain}.`,
   hazardData: 'hazard data',
   hazardDate: (date: string) => `Classes and limits: CLP Annex VI as of ${date}; each substance names its own sources.`,
   hazardOld:

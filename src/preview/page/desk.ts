@@ -145,7 +145,8 @@ export function startDesk(seat: Seat): void {
       readOnly: cell?.guarded === 'locked',
     });
     const message = byId('cell-message');
-    const said = cell?.error ?? cell?.note ?? (cell?.spilled ? texts.spilledCell : undefined) ?? guardText(cell);
+    const said =
+      cell?.error ?? cell?.note ?? cell?.help ?? (cell?.spilled ? texts.spilledCell : undefined) ?? guardText(cell);
     message.replaceChildren(...messageParts(said ?? ''));
     message.title = said ?? '';
     message.classList.toggle('wrong', cell?.error !== undefined);
@@ -746,6 +747,15 @@ export function startDesk(seat: Seat): void {
           ),
       })),
     );
+    const [menu] = menus;
+    const first = menu?.items[0];
+    if (menu === undefined || !first) {
+      byId('start').replaceChildren();
+      return;
+    }
+    const start = element('button', { type: 'button', class: 'menu-button' }, first.label);
+    start.addEventListener('click', () => void leaveCell(() => void choose(first.run)));
+    byId('start').replaceChildren(texts.startIn(menu.title), ' ', start);
   }
   function showTools(): void {
     const tools = byId('tools');

@@ -1,4 +1,5 @@
 import type { CellView, SheetView } from '../view.ts';
+import { boxName } from './boxName.ts';
 import { hrefOf } from './cellLink.ts';
 import { type Block, blockBetween, cellKey, cellName, columnLetters, type Place, readCellName } from './cellName.ts';
 import { element } from './element.ts';
@@ -111,6 +112,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     const parts = [
       cell.error,
       cell.note,
+      cell.help,
       cell.spilled ? texts.spilledCell : undefined,
       cell.guarded === 'locked' ? texts.lockedCell : undefined,
     ].filter((part) => part !== undefined && part !== '');
@@ -172,6 +174,9 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     const description = describe(cell);
     if (description) td.setAttribute('aria-description', description);
     else td.removeAttribute('aria-description');
+    const label = line === undefined ? undefined : boxName(of, place, text);
+    if (label) td.setAttribute('aria-label', label);
+    else td.removeAttribute('aria-label');
     if (cell?.options) td.setAttribute('aria-haspopup', 'listbox');
     else td.removeAttribute('aria-haspopup');
 

@@ -15,6 +15,8 @@ export const texts = {
     teacher: 'Teacher’s window. Everything here stays on this computer.',
     student: 'Student’s window. Everything here stays on this computer.',
   } satisfies Record<Seat, string>,
+  /** Beside the menus while no sidebar is open: the one thing to do first. */
+  startIn: (menu: string) => `The teacher’s side is in the ${menu} menu:`,
   unreachable: 'The preview is not answering. It may have been stopped.',
   refusedWithoutReason: 'That was not done, and no reason was given.',
   linkLost: 'The preview is not answering. What you type is kept here, and saved when it answers again.',
@@ -30,6 +32,7 @@ export const texts = {
   cornerLabel: 'Whole sheet',
   rowLabel: (row: number) => `Row ${row}`,
   lockedCell: 'This cell is locked in this window.',
+  boxName: (what: string, text: string) => `${what}: ${text === '' ? 'empty' : text}`,
   guardedCell: 'Part of the table: you are asked before it changes.',
   spilledCell: 'Filled by a formula in another cell: you are asked before you type over it.',
   lockedRefused: 'This cell is locked in this window, so it takes no typing. Your text is still here to copy.',

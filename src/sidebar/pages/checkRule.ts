@@ -15,23 +15,10 @@ export function checkRule(decimalMark: 'point' | 'comma'): HTMLElement {
     { class: 'check-rule' },
     element('p', {}, element('b', {}, words.ruleTitle), ` ${words.rule}`),
     element(
-      'table',
-      { class: 'size-table' },
-      element(
-        'tbody',
-        {},
-        element(
-          'tr',
-          {},
-          element('th', { scope: 'row' }, words.sizes),
-          ...powers.map((power) => element('td', {}, like(power))),
-        ),
-        element(
-          'tr',
-          {},
-          element('th', { scope: 'row' }, words.add),
-          ...powers.map((power) => element('td', {}, String(sizeFigure(power)))),
-        ),
+      'ul',
+      { class: 'sizes' },
+      ...powers.map((power) =>
+        element('li', {}, `${words.like(like(power))} `, element('b', {}, words.add(sizeFigure(power)))),
       ),
     ),
     element('p', {}, `${words.ruleExample(written('0.0254'), like(-2))} ${words.ruleLimit}`),

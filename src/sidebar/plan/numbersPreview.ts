@@ -39,19 +39,52 @@ export function numbersPreview(
     ...materialsPreview(draft.teams, setup),
     ...(shared.length > 0 ? [element('h3', {}, texts.plan.previewSame), pairs(shared, first)] : []),
     ...(own.length > 0
-      ? classNames.flatMap((className) => [
-          element('h3', {}, className),
-          element(
-            'ul',
-            { class: 'team-numbers' },
-            ...draft.teams
-              .filter((team) => team.className === className)
-              .map(({ team, givens }) => element('li', {}, element('b', {}, team), pairs(own, givens))),
+      ? classNames.map((className) =>
+          teamTable(
+            className,
+            own.map((name) => ({ name, unit: unitOf(name) })),
+            draft.teams.filter((team) => team.className === className),
           ),
-        ])
+        )
       : []),
   ];
 }
+
+/** The numbers of a class's teams, a row for each. */
+const teamTable = (
+  className: string,
+  columns: readonly { readonly name: string; readonly unit: string }[],
+  teams: DraftView['teams'],
+): HTMLElement =>
+  element(
+    'table',
+    { class: 'numbers-table' },
+    element('caption', {}, className),
+    element(
+      'thead',
+      {},
+      element(
+        'tr',
+        {},
+        element('th', { scope: 'col' }, texts.plan.previewTeam),
+        ...columns.map(({ name, unit }) =>
+          element('th', { scope: 'col', class: 'number' }, unit === '' ? name : `${name}, ${unit}`),
+        ),
+      ),
+    ),
+    element(
+      'tbody',
+      {},
+      ...teams.map(({ team, givens }) =>
+        element(
+          'tr',
+          {},
+          element('th', { scope: 'row' }, team),
+          ...columns.map(({ name }) => element('td', { class: 'number' }, givens[name] ?? '')),
+        ),
+      ),
+    ),
+  );
 
 /** What the plan takes, makes and throws away; nothing where its activity is not known here. */
 function materialsPreview(teams: DraftView['teams'], setup: Setup): readonly HTMLElement[] {

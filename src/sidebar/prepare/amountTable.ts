@@ -34,7 +34,7 @@ export function amountTable(sections: readonly Section[], { mark, classNames }: 
         isTicked &&
           element('th', { scope: 'col', class: 'box-column' }, element('span', { class: 'spoken' }, prepare.done)),
         heading(prepare.what),
-        ...columns.map((name) => heading(name, 'number')),
+        ...columns.map((name) => heading(name, 'number by-class')),
         heading(prepare.needed, 'number'),
         heading(prepare.spare, 'number'),
       ),
@@ -72,7 +72,8 @@ function rowsOf(row: Row, { mark, columns, id }: RowParts): readonly HTMLElement
     amount === null || amount === undefined
       ? ''
       : `${decimalText(amount, mark)}${isCounted || row.unit === '' ? '' : `\u00a0${row.unit}`}`;
-  const number = (amount: number | null | undefined) => element('td', { class: 'number' }, written(amount));
+  const number = (amount: number | null | undefined, className = 'number') =>
+    element('td', { class: className }, written(amount));
   const differing = columns.length === 0 && new Set(row.byClass?.map(({ amount }) => amount)).size > 1;
   const notes = [
     ...(differing ? [listed((row.byClass ?? []).map((one) => `${one.className} ${written(one.amount)}`))] : []),
@@ -93,7 +94,9 @@ function rowsOf(row: Row, { mark, columns, id }: RowParts): readonly HTMLElement
       element('span', { class: 'what' }, writtenFormula(row.what)),
       ...(id === undefined ? [] : notes),
     ),
-    ...columns.map((name) => number(row.byClass?.find(({ className }) => className === name)?.amount)),
+    ...columns.map((name) =>
+      number(row.byClass?.find(({ className }) => className === name)?.amount, 'number by-class'),
+    ),
     number(row.amount),
     number(row.withSpare),
   );

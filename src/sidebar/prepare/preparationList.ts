@@ -1,13 +1,14 @@
 import type { PreparationView } from '../../desk/views.ts';
 import { writtenFormula } from '../../lab/particles/writtenFormula.ts';
 import { element } from '../page/element.ts';
+import { fold } from '../page/fold.ts';
 import { pictogramRow } from '../page/pictogramRow.ts';
 import { texts } from '../texts.ts';
 import { amountTable } from './amountTable.ts';
 
 type Section = PreparationView['sections'][number];
 
-const isAboutAmounts = ({ name }: Section): boolean => name !== 'cautions' && name !== 'day';
+const isAboutAmounts = ({ name }: Section): boolean => !['cautions', 'day', 'sources'].includes(name);
 
 /** Everything to prepare: what the day is, what to set out, and one block of cautions for each substance and strength. */
 export function preparationList(
@@ -22,6 +23,12 @@ export function preparationList(
     ...(classNames.length > 1 ? [element('p', { class: 'hint' }, texts.prepare.washing)] : []),
     amountTable(amounts, { mark: decimalMark, ...(forPaper ? { classNames } : {}) }),
     ...sections.filter(({ name }) => name === 'cautions').map((section) => part(section, cautionList(section))),
+    // For the teacher; whoever sets things out has no use for them.
+    ...(forPaper
+      ? []
+      : sections
+          .filter(({ name }) => name === 'sources')
+          .map((section) => fold(texts.prepare.sections[section.name] ?? section.title, cautionList(section)).root)),
   ];
 }
 

@@ -11,6 +11,7 @@ const sheet: SheetView = {
   frozenRows: 0,
   frozenColumns: 0,
   columnWidths: [],
+  rowHeights: [],
   hiddenColumns: [],
   hiddenRows: [5],
   merges: [],

@@ -25,6 +25,7 @@ function classSheet(teams: readonly string[]): SheetView {
     frozenRows: 0,
     frozenColumns: 0,
     columnWidths: [],
+    rowHeights: [],
     hiddenColumns: [],
     hiddenRows: [],
     merges: [],

@@ -11,6 +11,7 @@ const sheet = (cells: Readonly<Record<string, string>>): SheetView => ({
   frozenRows: 0,
   frozenColumns: 0,
   columnWidths: [],
+  rowHeights: [],
   hiddenColumns: [],
   hiddenRows: [],
   merges: [],

@@ -32,7 +32,7 @@ export const cautionsRead = ({
   id: 'cautions read',
   title: 'Aim and cautions',
   unit: '',
-  shown: [`${aim}\nRead the cautions here, then choose “yes, `, { given: substance.formula }, '”.'],
+  shown: [`${aim}\nRead the cautions, then choose “yes, `, { given: substance.formula }, '”.'],
   period: 1,
   kind: 'ticked',
   bench: false,

@@ -1,0 +1,142 @@
+import { describe, expect, it } from 'vitest';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
+import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
+import { proposedSolutes } from '../../src/lab/lesson/solutes.ts';
+import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
+import { classWidths } from '../../src/workbook/classWidths.ts';
+import { classColumns as at, classMarker, mostRowHeight } from '../../src/workbook/layout.ts';
+import type { Lesson } from '../../src/workbook/lesson.ts';
+import { planClassSheet } from '../../src/workbook/planClassSheet.ts';
+import { planPlaces } from '../../src/workbook/planPlanSheet.ts';
+import { newSheetNames } from '../../src/workbook/sheetNames.ts';
+import type { SheetPlan } from '../../src/workbook/workbook.ts';
+import { lesson, setup, teams } from './lesson.ts';
+
+/** Heights of the rows of a plan, from the first on; the last run that names a row wins. */
+function heightsOf({ rowHeights = [], rowCount }: SheetPlan): readonly number[] {
+  const heights: number[] = Array.from({ length: rowCount }, () => 0);
+  for (const { row, rows, height } of rowHeights) heights.fill(height, row - 1, row - 1 + rows);
+  return heights;
+}
+
+const plannedFor = (one: Lesson): SheetPlan =>
+  planClassSheet({
+    lesson: one,
+    className: 'Fern class',
+    teams: one.teams.filter(({ className }) => className === 'Fern class'),
+    names: newSheetNames(['Fern class']),
+    places: planPlaces(one),
+  });
+const lessonOf = (activityId: string, formula?: string): Lesson => {
+  const activity = allActivities().find(({ id }) => id === activityId);
+  if (activity === undefined) throw new Error(`Expected the activity ${activityId}.`);
+  const givens = { ...startingGivens(activity), ...(formula === undefined ? {} : { formula }) };
+  return {
+    setup: { ...setup, activity: activityId, settings: { ...defaultSettings, activity: activityId } },
+    activity,
+    teams: teams.slice(0, 2).map((team) => ({ ...team, givens })),
+    givenNames: activity.givens.map(({ name }) => name),
+    invented: false,
+  };
+};
+/** Rows of the first block: heading, steps, closing. */
+function blockHeights(plan: SheetPlan, steps: number): readonly number[] {
+  const first = plan.identity.rows.findIndex(([key, step]) => key === 'c1-t1' && step === '');
+  return heightsOf(plan).slice(first, first + steps + 2);
+}
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
+
+describe('the columns of a class sheet', () => {
+  it('stand beside each other on a laptop of 1366 px, row numbers and scroll bar included', () => {
+    expect(sum(classWidths.slice(0, at.who)) + 46 + 15).toBeLessThanOrEqual(1366 - 24);
+    expect(plannedFor(lesson).columnWidths.slice(0, at.lastEntry)).toEqual([...classWidths]);
+  });
+  it('have headings that stay in view, above every team', () => {
+    const plan = plannedFor(lesson);
+    expect([plan.frozenRows, plan.frozenColumns]).toEqual([1, 1]);
+    const [headings] = plan.blocks.flatMap(({ row, column, cells }) => (row === 1 && column === 1 ? [cells[0]] : []));
+    expect(headings?.map((cell) => (cell.kind === 'text' ? cell.text : ''))).toEqual([
+      'Step',
+      'Task',
+      'Your entry',
+      'Unit',
+      'Check',
+      'Feedback',
+      'Hint',
+      'Help 0–3',
+      'Who',
+      'Tries',
+      'Last entry',
+    ]);
+    expect(plan.identity.rows[0]).toEqual([classMarker, '4']);
+  });
+});
+
+describe('the heights of its rows', () => {
+  const activities = allActivities().map(({ id }) => id);
+  it.each(activities)('are set for every row and bounded in %s', (id) => {
+    const plan = plannedFor(lessonOf(id));
+    const heights = heightsOf(plan);
+    expect(heights.every((height) => height > 0 && height <= mostRowHeight.any)).toBe(true);
+  });
+  it('make a block of the everyday activity at most 1,600 px', () => {
+    const everyday = lessonOf('stock and dilution', 'KBr');
+    const heights = blockHeights(plannedFor(everyday), everyday.activity.steps.length);
+    console.log(`everyday block: ${sum(heights)} px, tallest row ${Math.max(...heights)} px: ${heights.join(' ')}`);
+    expect(sum(heights)).toBeLessThanOrEqual(1600);
+    expect(heights.at(-2)).toBeLessThanOrEqual(63);
+  });
+  it('stay bounded for every substance that the planner proposes', () => {
+    const blocks = proposedSolutes().map(({ formula }) => {
+      const one = lessonOf('stock and dilution', formula);
+      const heights = blockHeights(plannedFor(one), one.activity.steps.length);
+      expect([formula, Math.max(...heights) <= mostRowHeight.any]).toEqual([formula, true]);
+      return { formula, high: sum(heights) };
+    });
+    const highest = blocks.reduce((one, other) => (other.high > one.high ? other : one));
+    console.log(`highest everyday block of ${blocks.length} substances: ${highest.high} px with ${highest.formula}`);
+    expect(highest.high).toBeLessThanOrEqual(1700);
+  });
+  it.each(activities)('cost at most eight calls a team in %s, and are alike in all blocks', (id) => {
+    const one = lessonOf(id);
+    const plan = plannedFor(one);
+    const firstBlock = plan.identity.rows.findIndex(([key, step]) => key === 'c1-t1' && step === '') + 1;
+    const own = (plan.rowHeights ?? []).filter(({ row }) => row >= firstBlock);
+    // One run for all rows of all teams, then what differs.
+    expect((own.length - 1) / one.teams.length).toBeLessThanOrEqual(8);
+    const height = one.activity.steps.length + 2;
+    const heights = heightsOf(plan);
+    expect(heights.slice(firstBlock - 1, firstBlock - 1 + height)).toEqual(
+      heights.slice(firstBlock - 1 + height, firstBlock - 1 + 2 * height),
+    );
+  });
+});
+
+describe('what a team reads before its first entry', () => {
+  it('is at most eighty words beside the cautions', () => {
+    const plan = plannedFor({ ...lessonOf('stock and dilution', 'KBr'), invented: true });
+    const firstBlock = plan.identity.rows.findIndex(([key, step]) => key === 'c1-t1' && step === '') + 1;
+    const texts = new Map<string, string>();
+    for (const { row, column, cells } of plan.blocks) {
+      cells.forEach((line, down) => {
+        line.forEach((cell, right) => {
+          if (cell.kind === 'text') texts.set(`${row + down},${column + right}`, cell.text);
+        });
+      });
+    }
+    const isRead = (row: number, column: number) => row <= 6 && column <= at.who && column >= 1 && row !== 4;
+    const above = [...texts].flatMap(([place, text]) => {
+      const [row = 0, column = 0] = place.split(',').map(Number);
+      const isHeadingRow = row === firstBlock && column <= at.who;
+      const isFirstStep = row === firstBlock + 1 && column <= at.who;
+      return isRead(row, column) || isHeadingRow || isFirstStep ? [text] : [];
+    });
+    const aim = lessonOf('stock and dilution').activity.steps[0]?.shown.map((piece) =>
+      typeof piece === 'string' ? piece : 'KBr',
+    );
+    const said = [...above, 'Otter', 'Check Feedback Hint', 'Your names', (aim ?? []).join('')].join(' ');
+    const count = said.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
+    console.log(`words before the first entry: ${count}`);
+    expect(count).toBeLessThanOrEqual(80);
+  });
+});
