@@ -12,7 +12,7 @@ const last = first + rows - 1;
 const column = (number: number, from = first, to = last) =>
   `${columnLetters(number)}${from}:${columnLetters(number)}${to}`;
 /** The ten cells that the person is asked to type into. */
-const tenCells = column(classColumns.entry);
+export const tenCells = column(classColumns.entry);
 const tint = '#eef8f9';
 
 /** Makes ten rows that the trigger takes for rows of a class, and goes to the first. */
