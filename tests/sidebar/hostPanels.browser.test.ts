@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { texts } from '../../src/sidebar/texts.ts';
+import { openView } from '../browser/openView.ts';
 import { callsOf, type SidebarOptions, sidebarPages } from './browser.ts';
 import { bad, builtLesson, classView, good } from './scenes.ts';
 
@@ -67,7 +68,7 @@ describe('a sidebar that is opened by somebody who does not teach here', () => {
     const said = await page.getByRole('alert').textContent();
     expect(said).toContain('This part is for the teacher of the class. Your rows and their checks work without it.');
     expect(said).toContain('ask the owner of the file');
-    await page.getByRole('navigation').getByRole('button', { name: 'Help' }).click();
+    await openView(page, 'Help');
     await page.getByText(/That is a curb and no wall/).waitFor();
   });
 });
