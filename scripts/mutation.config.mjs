@@ -2,8 +2,8 @@ import { mutatedRoom } from './mutationRooms.mjs';
 
 const { name, mutate, withStatic = false } = mutatedRoom();
 
-// What `npm run mutation` gives the mutation tester for one room. What a file works out while it is read (`static`) costs
-// every test of the room, so it is changed only where those are few.
+// What `npm run mutation` gives the mutation tester for one room. What a file works out while it is read (`static`)
+// costs every test of the room, so it is changed only where those are few.
 export default {
   testRunner: 'vitest',
   plugins: ['@stryker-mutator/vitest-runner'],
