@@ -22,7 +22,8 @@ const wishes = () => file.asked.flatMap((one) => (one.call === 'applySheet' ? [o
 
 /*
  * Three teams of the same invented numbers: KBr, 0.300 mol/L in 200 mL, 0.0600 mol × 119.002 g/mol = 7.1401 g each.
- * 3 × 7.1401 = 21.4204 → 21.43 g; × 1.10 = 23.5624 → 23.57 g. At 0.600 mol/L one team takes 14.2802 g: 28.5605 → 28.57 g.
+ * 3 × 7.1401 = 21.4204 → 21.43 g; × 1.10 = 23.5624 → 23.57 g.
+ * At 0.600 mol/L one team takes 14.2802 g: 28.5605 → 28.57 g.
  */
 describe('what the day takes', () => {
   it('is worked out from the Plan as it is', () => {
