@@ -23,7 +23,19 @@ function readFunctions(code: string): Declared[] {
   const comments: Comment[] = [];
   let program: ReturnType<typeof parse>;
   try {
-    program = parse(code, { ecmaVersion: 2019, sourceType: 'script', onComment: comments, locations: true });
+    // ES2019 and optional chaining, which samples of the host use; `??` and whole-number literals are not verified there.
+    program = parse(code, {
+      ecmaVersion: 2020,
+      sourceType: 'script',
+      onComment: comments,
+      locations: true,
+      onToken: ({ start, end, type, loc }) => {
+        const text = code.slice(start, Math.min(end, start + 2));
+        if (text === '??' || (type.label === 'num' && code.charAt(end - 1) === 'n')) {
+          throw Object.assign(new SyntaxError(`Unexpected token ${code.slice(start, end)}`), { loc: loc?.start });
+        }
+      },
+    });
   } catch (thrown) {
     const { message, loc } = thrown as { message: string; loc?: { line: number } };
     throw new Error(`Syntax error: ${message} line: ${loc?.line ?? '?'} file: Code.gs`);
