@@ -326,9 +326,7 @@ describe('numbersForTeams', () => {
   it('plans a solute that stays whole, and says which rows to leave out', () => {
     const { teams, remarks } = numbers(withGivens({ formula: 'C12H22O11', ion: '' }));
     expect(teams).toHaveLength(12);
-    expect(remarks.join()).toContain(
-      'gives no ions that can be counted here, so the build leaves out the rows about one ion',
-    );
+    expect(remarks.join()).toContain('gives no ions that can be counted here, so the rows about one ion are left out');
     expect(numbersForTeams(withGivens({ ion: '' }))).toMatchObject({ ok: false, error: { argument: 'ion' } });
   });
 
@@ -382,13 +380,11 @@ describe('numbersForTeams', () => {
       it('takes what comes nearest where the shelf does not give the portion, and says so', () => {
         const other = planned({ portion: '25' }, { pipettesMl: [10, 20] });
         expect(portionsOf(other)).toEqual(['20']);
-        expect(numbers(other).remarks).toContain(
-          'All teams take 20 mL, since the pipettes on the shelf do not give 25 mL.',
-        );
+        expect(numbers(other).remarks).toContain('All teams take 20 mL, because your pipettes do not give 25 mL.');
         const twice = planned({ portion: '50' }, { pipettesMl: [25] });
         expect(portionsOf(twice)).toEqual(['50']);
         expect(numbers(twice).remarks).toContain(
-          'The portion takes two fillings of a pipette, since no pipette on the shelf gives it in one.',
+          'The portion takes two fillings of a pipette, because none of your pipettes gives it in one.',
         );
       });
 
@@ -400,7 +396,7 @@ describe('numbersForTeams', () => {
 
       it('says that readings differ where the teams share numbers, and what would free it', () => {
         expect(numbers(start).remarks.join()).toContain(
-          'the shelf gives 4 different sets of numbers for 12 teams, so some share theirs, in a class as few as can be. Their own readings differ all the same.',
+          'your glassware gives 4 different sets of numbers for 12 teams, so some share theirs, as few as possible in one class. Their own readings will still differ.',
         );
       });
     });
@@ -440,7 +436,7 @@ describe('numbersForTeams', () => {
         const few = planned({ portion: '10', flask: '100' });
         expect(furthest(few)).toBeGreaterThan(1.6);
         expect(furthest(few)).toBeLessThanOrEqual(4);
-        expect(numbers(few).remarks.join()).toContain('Some teams dilute much more, or much less');
+        expect(numbers(few).remarks.join()).toContain('Some teams dilute much more or much less');
       });
     });
 
@@ -551,7 +547,7 @@ describe('numbersForTeams', () => {
       const stocks = [...new Set(teams.map(({ givens }) => givens['stock molarity'] ?? ''))];
       expect(stocks).toHaveLength(1);
       expect(value(stocks[0])).toBeLessThan(0.337);
-      expect(remarks.join()).toContain(`All teams share one stock of ${stocks[0]} mol/L, since 0.337 mol/L gives no`);
+      expect(remarks.join()).toContain(`All teams share one stock of ${stocks[0]} mol/L, because 0.337 mol/L gives no`);
     });
 
     it.each(Object.keys(readyStocks))(
@@ -648,7 +644,7 @@ describe('numbersForTeams', () => {
       const { teams, remarks } = numbers(startOf('talk'));
       expect(new Set(teams.map(({ givens }) => JSON.stringify(givens))).size).toBe(1);
       expect(remarks).toEqual([
-        'All teams have the same numbers: this activity names no recipe, so nothing says which other numbers the shelf can make.',
+        'All teams have the same numbers, because this activity has no recipe to make others from.',
       ]);
       expect(numbers({ ...startOf('talk'), ownNumbers: false }).remarks).toEqual([]);
     } finally {
@@ -658,6 +654,6 @@ describe('numbersForTeams', () => {
 
   it('says that a solubility is not known', () => {
     const { remarks } = numbers(withGivens({ formula: 'RbBr', ion: 'Br-' }));
-    expect(remarks.join()).toContain('No solubility figure is known here for RbBr');
+    expect(remarks.join()).toContain('We have no solubility for RbBr');
   });
 });

@@ -26,7 +26,7 @@ export function recordView(book: Book): Outcome<RecordView> {
 }
 
 /** A class whose last entry is so long ago has gone: before that its teacher has other things to do. */
-export const minutesAfterClass = 20;
+const minutesAfterClass = 20;
 
 /**
  * Classes that have entries of today, have gone, and have no row of today; and in how many minutes the next of them

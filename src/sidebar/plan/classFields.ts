@@ -16,7 +16,7 @@ export interface ClassParts {
   readonly forget: () => void;
 }
 
-export const mostClasses = 12;
+const mostClasses = 12;
 
 /** The classes of the day: how many, and for each a name, a number of teams and their names. */
 export function classFields({ classes, changed, register, forget }: ClassParts): HTMLElement {
