@@ -43,7 +43,7 @@ describe('a class that measures a density', () => {
     const entries = rightEntries(activity, team.givens);
     typeIn(host, {
       sheet: team.className,
-      cells: activity.steps.map(({ id }) => [row(id), 2, entries[id] ?? '']),
+      cells: activity.steps.map(({ id }) => [row(id), 3, entries[id] ?? '']),
     });
     for (const { id, kind } of activity.steps) {
       if (kind !== 'told') expect([id, cell(id, 4)]).toEqual([id, 'on target']);
