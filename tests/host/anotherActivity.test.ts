@@ -78,7 +78,7 @@ describe('building another activity', () => {
     const row = stepRow(host, { sheet, key, step: 'cautions read' });
     expect(entryOf(host, sheet, 'cautions read')).toBe('yes, KBr');
     expect(valueAt(host, { sheet, row, column: at.check })).toBe('not yet');
-    expect(valueAt(host, { sheet, row, column: at.lookAt })).toMatch(/^Another substance now\. Read this, choose/);
+    expect(valueAt(host, { sheet, row, column: at.lookAt })).toMatch(/^A new one\. Choose/);
     const weighed = stepRow(host, { sheet, key, step: 'mass weighed' });
     expect(valueAt(host, { sheet, row: weighed, column: at.lookAt })).toMatch(/^Wait at the bench/);
   });
