@@ -136,7 +136,7 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
     await picture(teacher, 'prepared');
 
     await sidebar.getByRole('button', { name: 'Labels', exact: true }).click();
-    const page = teacher.frameLocator('iframe').last();
+    const page = teacher.frameLocator('dialog iframe');
     await page.getByRole('heading', { name: 'Labels' }).waitFor();
     const labels = await page.locator('body').textContent();
     expect(labels).toContain('CaCl2·2H2O');
