@@ -49,7 +49,7 @@ describe('the letters of a class sheet', () => {
   it('are told once in words in the key, with the letters of each team beside', () => {
     const { orders } = answerOf(call(host, 'readKey'));
     expect(orders.map(({ title }) => title)).toEqual(['How to make the stock', 'How to dilute']);
-    expect(orders[0]?.order).toMatch(/^goggles and coat on, then weigh the solid, then /);
+    expect(orders[0]?.inWords).toMatch(/^goggles and coat on, then weigh the solid, then /);
   });
 
   it('say so where a block stands under a key that they were not written for', () => {

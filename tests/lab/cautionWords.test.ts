@@ -75,7 +75,7 @@ describe('cautionWords', () => {
     [
       'XeF2',
       '1',
-      'XeF2, solid: not in our list, treat as harmful.\nTouch nothing before your teacher has read its safety data sheet.\nWear goggles and gloves. Leftovers, rinsings too: waste beaker, never the drain. Unsure? Ask your teacher; the safety data sheet decides.',
+      'XeF2, solid: not in our list, treat as harmful.\nTouch nothing until your teacher has read its safety data sheet.\nWear goggles and gloves. Leftovers, rinsings too: waste beaker, never the drain. Unsure? Ask your teacher; the safety data sheet decides.',
     ],
     [
       'NaOH',
