@@ -6815,7 +6815,7 @@ function cautionsRead({
 	title: "Aim and cautions",
 	unit: "",
 	shown: [`${aim8}
-Read the cautions here, then choose “yes, `, { given: substance.formula }, "”."],
+Read the cautions, then choose “yes, `, { given: substance.formula }, "”."],
 	period: 1,
 	kind: "ticked",
 	bench: false,
@@ -10794,6 +10794,8 @@ var looks = {
 	helper: { ...plain, background: entryGround, wrap: true },
 	quiet: { ...plain, color: soft, size: 8 },
 	caution: { ...plain, color: "#744400", background: "#fbebd2", size: 9 },
+	"class name": { ...plain, bold: true, wrap: true },
+	lesson: { ...plain, bold: true, size: 12 },
 	step: { ...plain, background: still, bold: true, wrap: true },
 	task: { ...plain, background: still, wrap: true },
 	letters: { ...plain, background: still, size: 9, wrap: true },
@@ -10932,15 +10934,30 @@ function columnIn(cells, column) {
 function inTodaysColumns(cells) { return classShift(cells) === earlierShift ? cells.map(([first, ...rest]) => [first != null ? first : "", "", ...rest]) : cells; }
 function layoutIn(cells) { return Number(cellText(cells[0]?.[classColumns.step - 1])) || 0; }
 
+// src/lab/texts/members.ts
+var membersTexts = {
+	/** Stands in the cell until somebody writes there. */
+	heading: "Your names",
+	/** What stood there in sheets of earlier layouts. */
+	earlierHeading: "Who",
+	absent: "not here today",
+	/** For a fifth person, when all roles are given. */
+	helps: "helps where needed",
+	rolesOf: function(day) { return `roles of ${day}`; }
+};
+
+// src/lab/members/readMembers.ts
+function isInvitation(words2) { return [membersTexts.heading, membersTexts.earlierHeading].some((one) => one.toLowerCase() === words2.toLowerCase()); }
+
 // src/workbook/carriedEntries.ts
 function carriedEntries({
 	plan,
-	from: found,
+	from: given,
 	to
 }) {
 	const { columns, rows, firstRow } = plan.identity;
 	const isClass = plan.role.kind === "class";
-	const from = isClass ? inTodaysColumns(found) : found;
+	const from = isClass ? inTodaysColumns(given) : given;
 	const { relettered } = plan;
 	const lettersBefore = relettered !== void 0 && isClass && layoutIn(from) < relettered.since ? relettered : void 0;
 	const carriedAs = (value, place) => lettersBefore !== void 0 && place.column === lettersBefore.column && lettersBefore.rows.includes(place.row) ? `${lettersBefore.before}${cellText(value)}` : value;
@@ -10965,8 +10982,9 @@ function carriedEntries({
 				close();
 				return;
 			}
-			const old = from[source]?.[column - 1];
-			if (isEmpty(old) || cellText(old) === plan.invitation?.text || !isEmpty(to[row - 1]?.[column - 1])) {
+			const found = from[source]?.[column - 1];
+			const old = isClass && column === classColumns.who && isInvitation(cellText(found)) ? "" : found;
+			if (isEmpty(old) || !isEmpty(to[row - 1]?.[column - 1])) {
 				close();
 				return;
 			}
@@ -11413,21 +11431,6 @@ function obstaclesIn({ known, headingRow, closingRow }, cells) {
 	return found;
 }
 
-// src/lab/texts/members.ts
-var membersTexts = {
-	/** Stands in the cell until somebody writes there. */
-	heading: "Your names",
-	/** What stood there in sheets of earlier layouts. */
-	earlierHeading: "Who",
-	absent: "not here today",
-	/** For a fifth person, when all roles are given. */
-	helps: "helps where needed",
-	rolesOf: function(day) { return `roles of ${day}`; }
-};
-
-// src/lab/members/readMembers.ts
-function isInvitation(words2) { return [membersTexts.heading, membersTexts.earlierHeading].some((one) => one.toLowerCase() === words2.toLowerCase()); }
-
 // src/workbook/stateWords.ts
 var stateWords = [
 	{ word: "on target", state: "on target" },
@@ -11461,7 +11464,7 @@ function readClassSheet(found) {
 		row = block.closingRow + 1;
 	}
 	const firstBlock = (_a = blocks[0]?.headingRow) != null ? _a : cells.length + 1;
-	const between = shift === 0 ? cautionRows + 2 : 0;
+	const between = shift === 0 ? cautionRows + 1 : 0;
 	return { blocks, linkRows: Math.max(0, firstBlock - 1 - between - classRows.firstLink) };
 }
 function textAt(cells, row, column) { return cellText(cells[row - 1]?.[column - 1]); }
@@ -13138,20 +13141,21 @@ var earlierEntry = classColumns.entry - 1;
 function onEdit_(event) {
 	try {
 		const first = event.range.getColumn();
-		if (first === classColumns.entry || first === earlierEntry) {
-			if (countTries(event)) return;
-		}
-		if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
+		if (first === classColumns.entry || first === earlierEntry) entered(event, first);
+		else if (first >= pollColumns.className && first <= pollColumns.openLine) notePollDay(event);
 	} catch {
 	}
 }
-function countTries({ range }) {
-	const shift = classColumns.entry - range.getColumn();
-	if (range.getLastColumn() > classColumns.who - shift) return false;
+function entered(event, first) {
+	var _a;
+	const { range } = event;
 	const sheet = range.getSheet();
-	if (cellText(sheet.getRange(1, classColumns.key - shift).getValue()) !== classMarker) return false;
-	countRows({ sheet, firstRow: range.getRow(), rowCount: range.getNumRows(), shift });
-	return true;
+	const [before, now] = ((_a = sheet.getRange(1, classColumns.key - 1, 1, 2).getValues()[0]) != null ? _a : []).map(cellText);
+	const shift = classColumns.entry - first;
+	if ((shift === 0 ? now : before) === classMarker) {
+		if (range.getLastColumn() > classColumns.who - shift) return;
+		countRows({ sheet, firstRow: range.getRow(), rowCount: range.getNumRows(), shift });
+	} else if (before === pollMarker) notePollDay(event);
 }
 function countRows({
 	sheet,

@@ -1,4 +1,4 @@
-// `npm run mutation`: changes the pure rooms in thousands of small ways and counts how many of them a test notices; hours,
+// `npm run mutation`: changes the pure rooms in thousands of small ways and counts how many of them a test notices. Hours,
 // so it is no part of `npm test`. `-- judging` does one room; `-- judging --lines 190 --seed 7` some of its lines.
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';

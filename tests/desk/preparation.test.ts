@@ -22,7 +22,8 @@ const wishes = () => file.asked.flatMap((one) => (one.call === 'applySheet' ? [o
 
 /*
  * Three teams of the same invented numbers: KBr, 0.300 mol/L in 200 mL, 0.0600 mol × 119.002 g/mol = 7.1401 g each.
- * 3 × 7.1401 = 21.4204 → 21.43 g; × 1.10 = 23.5624 → 23.57 g. At 0.600 mol/L one team takes 14.2802 g: 28.5605 → 28.57 g.
+ * 3 × 7.1401 = 21.4204 → 21.43 g; × 1.10 = 23.5624 → 23.57 g.
+ * At 0.600 mol/L one team takes 14.2802 g: 28.5605 → 28.57 g.
  */
 describe('what the day takes', () => {
   it('is worked out from the Plan as it is', () => {
@@ -65,7 +66,7 @@ describe('what the day takes', () => {
     expect(rows.every((row) => !('pictograms' in row) || (row.pictograms?.length ?? 0) > 0)).toBe(true);
     expect(section('solids')[0]).not.toHaveProperty('pictograms');
     // Where the hazards come from, and of which day that is, for the teacher alone.
-    expect(rows[rows.length - 1]?.note).toContain('CLP Annex VI as of 2026-07-01');
+    expect(section('sources').some(({ note }) => note?.includes('CLP Annex VI as of 2026-07-01'))).toBe(true);
   });
   it('says whether the sheet is up to the Plan', () => {
     const { row, column } = prepareCells.freshness;
@@ -167,7 +168,11 @@ describe('the table on paper', () => {
     expect(paper.teams.map(({ key }) => key)).toEqual(['c1-t1', 'c1-t2', 'c2-t1']);
     const steps = paper.teams[0]?.steps ?? [];
     expect(steps.map(({ title, kind, unit }) => [title, kind, unit])).toEqual(
-      activity?.steps.map(({ title, kind, unit }) => [title, kind, unit]),
+      activity?.steps.map((one) => [
+        one.title,
+        one.kind,
+        words.class.unit[one.kind as 'ordered' | 'chosen'] ?? one.unit,
+      ]),
     );
     const step = (id: string) => steps[activity?.steps.findIndex((one) => one.id === id) ?? -1];
     expect(step('cautions read')?.shown.length).toBeGreaterThan(60);

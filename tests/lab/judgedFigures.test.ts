@@ -108,6 +108,10 @@ describe('what stands around a number', () => {
     });
     expect(readEntry(' ca. ~7.14', 'mass')).toMatchObject({ kind: 'number', entry: { value: 7.14 } });
   });
+  it('may be a word behind the unit that would be a unit itself, while a symbol there belongs to the unit', () => {
+    expect(readEntry('7.14 g grams', 'mass')).toMatchObject({ kind: 'number', unit: 'fits' });
+    expect(readEntry('7.14 g mol', 'mass')).toMatchObject({ kind: 'number', unit: 'other kind' });
+  });
   it('may be a formula in brackets that has brackets of its own', () => {
     for (const entry of ['7.14 g (Cu(NO3)2)', '7.14 g of Cu(NO3)2', '7.14 g [Al2(SO4)3].'])
       expect(readEntry(entry, 'mass')).toMatchObject({ kind: 'number', unit: 'fits', entry: { value: 7.14 } });
