@@ -164,7 +164,7 @@ describe('dist/Code.js', () => {
       'let said; try { MOLARMASS("nacl"); } catch (error) { said = [error instanceof Error, error.message]; } said';
     expect(Array.from(runInContext(said, context) as unknown[])).toEqual([
       true,
-      'Expected a formula with capital letters where symbols begin, received “nacl”. Did you mean NaCl?',
+      '“nacl” needs a capital letter where each symbol begins. Did you mean NaCl?',
     ]);
   });
   it('answers and refuses every example of the reference as the sources do', () => {

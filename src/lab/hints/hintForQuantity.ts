@@ -23,7 +23,6 @@ export function hintForQuantity(
     return failure({
       code: 'hint-level',
       argument: 'level',
-      expected: '1, 2 or 3',
       received: quoted(level),
       advice: 'Type 1 for the idea, 2 for the relation or 3 for the set-up with your numbers.',
     });
