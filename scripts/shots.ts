@@ -110,7 +110,7 @@ try {
   const teacher = await openWindow(browser, `${server.url}/`, { width: 1280, height: 800 });
   await teacher.getByRole('button', { name: 'Labrow' }).click();
   await teacher.getByRole('menuitem', { name: 'Open the sidebar' }).click();
-  const sidebar = teacher.frameLocator('iframe');
+  const sidebar = teacher.frameLocator('#panel iframe');
   await sidebar.getByRole('navigation').getByRole('button', { name: 'In class' }).click();
   await sidebar.getByText('Talk to first').first().waitFor();
   await take(teacher, 'class.png');

@@ -155,11 +155,6 @@ export interface RecordDueView {
   /** Until the next class joins them; left out where none is at work. */
   readonly nextInMinutes?: number;
 }
-export interface RecordSent {
-  readonly entry: RecordEntry;
-  /** The row as it was read, or null where there was none. */
-  readonly base: RecordEntry | null;
-}
 export interface ShareView {
   readonly fileName: string;
   /** Entries of today, and those whose time is not known; those in sheets that were kept are not among them. */

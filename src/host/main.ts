@@ -6,7 +6,6 @@ import type { Calls, Outcome } from './calls.ts';
 import { checkAgain } from './checkAgain.ts';
 import { onDesk } from './deskSheet.ts';
 import { emptyFile } from './emptyFile.ts';
-import { fileInRun } from './fileInRun.ts';
 import { openPage } from './openPage.ts';
 import { done, guarded, problem } from './outcome.ts';
 import { readBook } from './readBook.ts';

@@ -2,7 +2,7 @@ import { recognisedSheet } from '../workbook/recognisedSheet.ts';
 import type { BookReading, Outcome, WriteWish } from './calls.ts';
 import { onDesk } from './deskSheet.ts';
 import { withDocumentLock } from './documentLock.ts';
-import { cellsRead, type FileInRun, fileInRun, sheetById } from './fileInRun.ts';
+import { cellsRead, type FileInRun, sheetById } from './fileInRun.ts';
 import { markOf } from './markOf.ts';
 import { busy, changed, done } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';

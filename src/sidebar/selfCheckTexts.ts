@@ -12,7 +12,8 @@ export const selfCheckTexts = {
   trying: (title: string, number: number, of: number) => `${number} of ${of}: ${title} …`,
   beginning: 'Making a sheet to try things out in …',
   typeTitle: 'Now you',
-  type: 'The sheet “Selfcheck” is in view. Type any number into each of its ten tinted cells, B60 to B69, one below the other, as fast as you can. Then come back here.',
+  type: (cells: string) =>
+    `The sheet “Selfcheck” is in view. Type any number into each of its ten tinted cells, ${cells.replace(':', ' to ')}, one below the other, as fast as you can. Then come back here.`,
   typed: 'I have typed them',
   notTyped: 'Leave this out',
   counting: 'Counting …',

@@ -57,7 +57,7 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
     one(cautionsRow + cautionRows + 1, heights.slight),
   ];
   if (teams.length === 0) return above;
-  const each = steps.map((step) => Math.max(...teams.map((team) => stepHeight(step, { lesson, team }))));
+  const each = inFewRuns(steps.map((step) => Math.max(...teams.map((team) => stepHeight(step, { lesson, team })))));
   const usual = mostCommon(each);
   const heading = inColumn(words.class.helpAndWho, at.task, 'text heading');
   return [
@@ -69,6 +69,31 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
       return runsOf(rows, first).filter(({ height }) => height !== usual);
     }),
   ];
+}
+
+/** Calls that a team's own heights may cost; one more is for its heading row, one for its closing row. */
+const mostRuns = 6;
+
+/** Heights of which no more runs than that differ from the most common: rows are made as high as a neighbour where needed. */
+function inFewRuns(heights: readonly number[]): readonly number[] {
+  let now = [...heights];
+  for (;;) {
+    const usual = mostCommon(now);
+    const runs = runsOf(now, 0);
+    if (runs.filter(({ height }) => height !== usual).length <= mostRuns) return now;
+    const [cheapest] = runs
+      .slice(1)
+      .map((run, place) => {
+        const above = runs[place] ?? run;
+        const lower = above.height < run.height ? above : run;
+        const height = Math.max(above.height, run.height);
+        return { lower, height, cost: (height - lower.height) * lower.rows };
+      })
+      .sort((one, other) => one.cost - other.cost);
+    if (cheapest === undefined) return now;
+    const { lower, height } = cheapest;
+    now = now.map((one, place) => (place >= lower.row && place < lower.row + lower.rows ? height : one));
+  }
 }
 
 /** Rows below each other that are alike, in one run each. */

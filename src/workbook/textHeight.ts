@@ -50,7 +50,7 @@ function widthOf(text: string): number {
 }
 
 /** Lines that a text takes where it wraps at its column's edge; never fewer than a browser makes of it. */
-export function linesOf(text: string, { width, size, bold = false }: Setting): number {
+function linesOf(text: string, { width, size, bold = false }: Setting): number {
   const room = (width - around.across) / (pixelsOf(size) * (bold ? boldShare : 1));
   let lines = 0;
   for (const paragraph of text.split('\n')) {

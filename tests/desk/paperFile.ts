@@ -8,6 +8,7 @@ import type {
   ApplyWish,
   BookReading,
   CellSent,
+  ChecksEntered,
   EmptyFileWish,
   Outcome as HostOutcome,
   ReadWish,
@@ -70,7 +71,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
   let nextId = Math.max(99, ...state.sheets.map(({ id }) => id)) + 1;
   /** Runs once before the next call that writes: somebody who is quicker. */
   let meanwhile: (() => void) | undefined;
-  let checkAnswer: { renewed: number; missing: readonly number[] } = { renewed: 0, missing: [] };
+  let checkAnswer: ChecksEntered = { renewed: 0, missing: [], moved: [] };
   let refusal: HostOutcome<never> | undefined;
 
   const markOf = ({ tag, cells }: PaperSheet): string =>
@@ -313,8 +314,8 @@ export function paperFile(given: Partial<PaperState> = {}) {
     before: (act: () => void) => {
       meanwhile = act;
     },
-    checksAnswer: (given: typeof checkAnswer) => {
-      checkAnswer = given;
+    checksAnswer: (given: Partial<ChecksEntered>) => {
+      checkAnswer = { ...checkAnswer, ...given };
     },
     /** Every call is refused from now on. */
     refuse: (given: HostOutcome<never> | undefined) => {

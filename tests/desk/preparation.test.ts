@@ -66,7 +66,7 @@ describe('what the day takes', () => {
     expect(rows.every((row) => !('pictograms' in row) || (row.pictograms?.length ?? 0) > 0)).toBe(true);
     expect(section('solids')[0]).not.toHaveProperty('pictograms');
     // Where the hazards come from, and of which day that is, for the teacher alone.
-    expect(rows[rows.length - 1]?.note).toContain('CLP Annex VI as of 2026-07-01');
+    expect(section('sources').some(({ note }) => note?.includes('CLP Annex VI as of 2026-07-01'))).toBe(true);
   });
   it('says whether the sheet is up to the Plan', () => {
     const { row, column } = prepareCells.freshness;
@@ -168,7 +168,11 @@ describe('the table on paper', () => {
     expect(paper.teams.map(({ key }) => key)).toEqual(['c1-t1', 'c1-t2', 'c2-t1']);
     const steps = paper.teams[0]?.steps ?? [];
     expect(steps.map(({ title, kind, unit }) => [title, kind, unit])).toEqual(
-      activity?.steps.map(({ title, kind, unit }) => [title, kind, unit]),
+      activity?.steps.map((one) => [
+        one.title,
+        one.kind,
+        words.class.unit[one.kind as 'ordered' | 'chosen'] ?? one.unit,
+      ]),
     );
     const step = (id: string) => steps[activity?.steps.findIndex((one) => one.id === id) ?? -1];
     expect(step('cautions read')?.shown.length).toBeGreaterThan(60);

@@ -2,7 +2,6 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { allKinds, look } from '../../src/desk/file/look.ts';
 import { namesInFile } from '../../src/desk/record/namesInFile.ts';
 import { readRows } from '../../src/desk/record/readRows.ts';
-import type { RecordSent } from '../../src/desk/views.ts';
 import { deskWords } from '../../src/desk/words.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import { roles } from '../../src/lab/lesson/roles.ts';
@@ -35,7 +34,7 @@ const entryOf = (className: string, given: Partial<RecordEntry> = {}): RecordEnt
 const save = (...rows: readonly (readonly [entry: RecordEntry, base?: RecordEntry | null])[]) =>
   file.call(
     'saveRecord',
-    rows.map(([entry, base = null]): RecordSent => ({ entry, base })),
+    rows.map(([entry, base = null]) => ({ entry, base })),
   );
 const headings = () =>
   file

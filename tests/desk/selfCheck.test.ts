@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Outcome } from '../../src/desk/outcome.ts';
+import { nativeAt, nativeCases } from '../../src/desk/selfCheck/nativeCases.ts';
 import { reportText } from '../../src/desk/selfCheck/reportText.ts';
 import { withoutNames } from '../../src/desk/selfCheck/shownCell.ts';
 import type { TrialChain, TrialFact } from '../../src/host/calls.ts';
 import { copyOfFile } from '../../src/preview/standin/copyOfFile.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { nativeFunctions } from '../../src/workbook/formula.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { answerOf, buildSetup, open } from '../host/bench.ts';
 import { sheetState, typedInto, workbookText } from '../host/cells.ts';
@@ -18,8 +20,8 @@ const built = (() => {
   return host.save();
 })();
 
-/** Lines of a report, without how many seconds things took: those differ from machine to machine. */
-const steady = (report: string): string => report.replace(/[\d.]+ s\b/g, '… s');
+/** A report without how many seconds things took, which differs from machine to machine, and without the layout. */
+const steady = (report: string): string => report.replace(/[\d.]+ s\b/g, '… s').replace(/Layout \d+/, 'Layout …');
 
 describe('the self-check', () => {
   it('finds all as expected in a file with a lesson, and leaves the file as it was', () => {
@@ -250,6 +252,14 @@ describe('steps of the self-check in the script', () => {
     );
     expect(typedInto(cell, { ...at, text: '=TRYHOST("spill")' })).toBe('0');
   });
+});
+
+it('tries every native function that a planned formula may call', () => {
+  const tried = nativeCases('Selfcheck')
+    .map(({ formula }) => formula)
+    .concat(nativeAt.day)
+    .join(' ');
+  expect(nativeFunctions.filter((name) => !new RegExp(`\\b${name}\\(`).test(tried))).toEqual([]);
 });
 
 it('counts in its heading what it found', () => {

@@ -4,12 +4,12 @@ import type { Finding, Role } from '../../src/desk/selfCheck/finding.ts';
 import { answered, reportText } from '../../src/desk/selfCheck/reportText.ts';
 import { hostProbes } from '../../src/desk/selfCheck/selfCheck.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { layoutVersion } from '../../src/workbook/layout.ts';
+import { classColumns, layoutVersion } from '../../src/workbook/layout.ts';
 import { scratchSheet } from '../../src/workbook/scratchSheet.ts';
 import { answerOf } from '../host/bench.ts';
 
 /** A device in the zone of the stand-in's file. */
-export const device = {
+const device = {
   now: Date.UTC(2026, 2, 2, 10, 0),
   timeZone: Intl.DateTimeFormat().resolvedOptions().timeZone,
 };
@@ -46,7 +46,7 @@ export function tryOut(
     answerOf(desk('readyTenCells', trial));
     const sheet = scratchOf(host)?.id ?? -1;
     for (let index = 0; index < typed; index += 1) {
-      host.type(seat, [{ sheet, row: 60 + index, column: 2, text: `1.${index}` }]);
+      host.type(seat, [{ sheet, row: 60 + index, column: classColumns.entry, text: `1.${index}` }]);
     }
     findings.push(answerOf(desk('countTenCells')), answerOf(desk('endSelfCheck', trial, leaves)));
   }

@@ -78,8 +78,8 @@ describe('building another activity', () => {
     const row = stepRow(host, { sheet, key, step: 'cautions read' });
     expect(entryOf(host, sheet, 'cautions read')).toBe('yes, KBr');
     expect(valueAt(host, { sheet, row, column: at.check })).toBe('not yet');
-    expect(valueAt(host, { sheet, row, column: at.lookAt })).toMatch(/^New substance\. Read this, then choose/);
+    expect(valueAt(host, { sheet, row, column: at.lookAt })).toMatch(/^A new one\. Choose/);
     const weighed = stepRow(host, { sheet, key, step: 'mass weighed' });
-    expect(valueAt(host, { sheet, row: weighed, column: at.lookAt })).toMatch(/^Wait before you do this/);
+    expect(valueAt(host, { sheet, row: weighed, column: at.lookAt })).toMatch(/^Wait at the bench/);
   });
 });

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { type CallName, callNames, type Outcome } from '../../src/host/calls.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { layoutVersion } from '../../src/workbook/layout.ts';
+import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
 import { deskSheetName } from '../../src/workbook/scratchSheet.ts';
 import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
@@ -89,9 +89,9 @@ describe('a student', () => {
   });
   it('types, is checked and counted, opens a page, and may check again and try the file out', () => {
     const row = stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' });
-    typeIn(host, { sheet, cells: [[row, 2, '119.00']] });
-    expect(valueAt(host, { sheet, row, column: 4 })).toBe('on target');
-    expect(valueAt(host, { sheet, row, column: 9 })).toBe('1');
+    typeIn(host, { sheet, cells: [[row, at.entry, '119.00']] });
+    expect(valueAt(host, { sheet, row, column: at.check })).toBe('on target');
+    expect(valueAt(host, { sheet, row, column: at.tries })).toBe('1');
     expect(host.triggerErrors).toEqual([]);
     expect(host.run('student', 'checkAgain', [layoutVersion])).toMatchObject({ ok: true });
     expect(asked('student', 'openPage', { page: 'sidebar', about: '' }).ok).toBe(true);

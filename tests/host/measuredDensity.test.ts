@@ -38,15 +38,15 @@ describe('a class that measures a density', () => {
     const row = (step: string) => stepRow(host, { sheet: team.className, key: team.key, step });
     const cell = (step: string, column: number) => valueAt(host, { sheet: team.className, row: row(step), column });
     for (const name of ['lighter percent', 'heavier density']) {
-      expect(cell('mass percent', 1)).toContain(` ${team.givens[name]} `);
+      expect(cell('mass percent', 2)).toContain(` ${team.givens[name]} `);
     }
-    const entries = rightEntries(activity, team.givens);
+    const entries = rightEntries(activity, { ...team.givens, key: team.key });
     typeIn(host, {
       sheet: team.className,
-      cells: activity.steps.map(({ id }) => [row(id), 2, entries[id] ?? '']),
+      cells: activity.steps.map(({ id }) => [row(id), 3, entries[id] ?? '']),
     });
     for (const { id, kind } of activity.steps) {
-      if (kind !== 'told') expect([id, cell(id, 4)]).toEqual([id, 'on target']);
+      if (kind !== 'told') expect([id, cell(id, 5)]).toEqual([id, 'on target']);
     }
   });
 

@@ -19,7 +19,7 @@ beforeEach(() => {
   host = open({ saved, clock: () => new Date(now) });
 });
 const type = (key: string, step: string, entry: string) =>
-  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key, step }), 2, entry]] });
+  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key, step }), 3, entry]] });
 const fern = () => {
   const found = answerOf(call(host, 'readRecord')).classes.find(({ proposal }) => proposal.className === sheet);
   if (found === undefined) throw new Error('Expected the class in the record.');

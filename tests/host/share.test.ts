@@ -41,7 +41,7 @@ const rowsOf = (sheet: string, column: number, wanted: (value: string) => boolea
     wanted(valueAt(host, { sheet, row, column })),
   );
 const sheetNames = () => host.book.sheets.map((sheet) => sheet.name);
-const stepRows = (sheet: string) => rowsOf(sheet, 12, (step) => step !== '' && !/^\d+$/.test(step));
+const stepRows = (sheet: string) => rowsOf(sheet, 13, (step) => step !== '' && !/^\d+$/.test(step));
 
 /** Writes the mark wherever a person can: cells, notes, names of sheets and ranges, protections, properties. */
 function markEverything(): void {
@@ -156,7 +156,7 @@ describe('emptyCopy', () => {
     });
     expect(sheetNames()).toEqual(expect.arrayContaining(['Plan', 'Class 1', 'Class 2', 'Progress', 'Help']));
     expect(sheetNames().filter((one) => /kept|Plan .|Class . ./.test(one))).toEqual([]);
-    const row = rowsOf('Class 1', 12, (step) => step === 'molar mass')[0] ?? 0;
+    const row = rowsOf('Class 1', 13, (step) => step === 'molar mass')[0] ?? 0;
     typeIn(host, { sheet: 'Class 1', cells: [[row, 3, '119.00']] });
     expect(valueAt(host, { sheet: 'Class 1', row, column: 5 })).toBe('on target');
   });
@@ -202,7 +202,7 @@ describe('emptyCopy', () => {
         problem: { field: 'fileName' },
       });
       expect(host.save()).toBe(before);
-      typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 2, day]] });
+      typeIn(host, { sheet: first, cells: [[stepRows(first)[0] ?? 0, 3, day]] });
     }
     expect(answerOf(call(host, 'readShare')).entriesToday).toBe(1);
     empty();

@@ -28,7 +28,7 @@ function entered(name: string): readonly string[] {
   const at = (row: number, column: number) => valueAt(host, { sheet: name, row, column });
   const found: string[] = [];
   for (let row = 2; row <= rows; row += 1) {
-    if (at(row, 12) === '') continue;
+    if (at(row, 13) === '') continue;
     found.push(
       `${row} ${at(row, 12)} ${at(row, 13)}: ${[3, 8, 9, 10, 11, 14].map((column) => at(row, column)).join(' | ')}`,
     );

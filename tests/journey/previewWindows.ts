@@ -123,5 +123,5 @@ export async function openSidebar(page: Page): Promise<FrameLocator> {
     .first()
     .click();
   await page.getByRole('menuitem', { name: 'Open the sidebar' }).click();
-  return page.frameLocator('iframe');
+  return page.frameLocator('#panel iframe');
 }

@@ -4,6 +4,7 @@ import { stockAndDilution } from '../../src/lab/lesson/activities/stockAndDiluti
 import { roles } from '../../src/lab/lesson/roles.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle.ts';
+import { texts } from '../../src/sidebar/texts.ts';
 import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
 import { browserPages } from '../browser/browserPages.ts';
 import { openView } from '../browser/openView.ts';
@@ -135,7 +136,7 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
     await picture(teacher, 'prepared');
 
     await sidebar.getByRole('button', { name: 'Labels', exact: true }).click();
-    const page = teacher.frameLocator('iframe').last();
+    const page = teacher.frameLocator('dialog iframe');
     await page.getByRole('heading', { name: 'Labels' }).waitFor();
     const labels = await page.locator('body').textContent();
     expect(labels).toContain('CaCl2·2H2O');
@@ -282,7 +283,7 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
     await text.waitFor();
     await sidebar.getByLabel('In your own words').first().fill('A calm day. Weigh earlier next time.');
     await sidebar.getByRole('button', { name: 'Save to Record' }).click();
-    await sidebar.getByText('Kept: 3 rows in the Record sheet.').waitFor();
+    await sidebar.getByText(texts.record.saved(3)).waitFor();
     spoken = await text.inputValue();
     const [early, noon, late] = classes.map(({ name }) => spoken.slice(spoken.indexOf(name)));
     for (const part of [early, noon]) expect(part).toMatch(/^.*?Present: 3 of 3 teams\n/s);
@@ -293,7 +294,7 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
     expect(early).toContain('A calm day. Weigh earlier next time.');
     for (const name of [...classes.flatMap(({ teams }) => teams), 'Cy']) expect(spoken).not.toContain(name);
     await sidebar.getByRole('button', { name: 'Copy the text' }).click();
-    await sidebar.getByText(/Copied\.|The text is marked/).waitFor();
+    await sidebar.getByText(/Copied\.|The text is selected/).waitFor();
     await picture(teacher, 'record');
     console.log(`The record of the day:\n${spoken}`);
     await sidebar.getByRole('complementary', { name: 'Still to do today' }).waitFor({ state: 'hidden' });
@@ -311,7 +312,7 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
     await panel.locator('.field-problem').first().waitFor();
     await panel.getByLabel('Type the name of this file').fill(fileName);
     await panel.getByRole('button', { name: 'Empty this copy' }).click();
-    await panel.getByText('The copy is empty and built anew.').waitFor();
+    await panel.getByText(texts.share.emptied).waitFor();
     await picture(colleague, 'shared');
 
     const kept = copy.host.save();

@@ -58,7 +58,7 @@ describe('cautionWords', () => {
       for (const strength of ['0.01', '1']) {
         const lines = read(weighed, { formula: spellings[0] ?? '', molarity: strength });
         expect(lines).toMatch(/^Wear goggles/m);
-        expect(lines).toMatch(/^Leftovers.* (the drain\.|plenty of water\.)$/m);
+        expect(lines).toMatch(/ Leftovers.* (the drain\.|plenty of water\.) Unsure\?/);
         expect(lines).toMatch(/Ask your teacher; the safety data sheet decides\.$/);
         expect(lines).not.toMatch(/H\d{3}|harmonised|memory|sources? agree|one source|confirmed|Annex/);
         expect(lines.toLowerCase()).not.toMatch(/\bsafe\b|no hazard|harmless/);
@@ -70,17 +70,17 @@ describe('cautionWords', () => {
     [
       'KBr',
       '0.300',
-      'potassium bromide, solid: Warning. Irritates eyes.\n0.300 mol/L: not classified, still take care.\nWear goggles and gloves.\nLeftovers: waste beaker, then the drain with plenty of water.\nUnsure? Ask your teacher; the safety data sheet decides.',
+      'potassium bromide, solid: Warning. Irritates eyes.\n0.300 mol/L: not classified, still take care.\nWear goggles and gloves. Leftovers: waste beaker, then the drain with plenty of water. Unsure? Ask your teacher; the safety data sheet decides.',
     ],
     [
       'XeF2',
       '1',
-      'XeF2, solid: not in our list, treat as harmful.\nTouch nothing until your teacher has read its safety data sheet.\nWear goggles and gloves.\nLeftovers, rinsings too: waste beaker, never the drain.\nUnsure? Ask your teacher; the safety data sheet decides.',
+      'XeF2, solid: not in our list, treat as harmful.\nTouch nothing until your teacher has read its safety data sheet.\nWear goggles and gloves. Leftovers, rinsings too: waste beaker, never the drain. Unsure? Ask your teacher; the safety data sheet decides.',
     ],
     [
       'NaOH',
       '2.00',
-      'sodium hydroxide, solid: Danger. Burns skin and eyes, corrodes metal.\n2.00 mol/L: Danger. Burns skin and eyes.\nWear goggles, gloves, lab coat. Dissolve it slowly in cold water.\nLeftovers, rinsings too: waste beaker, never the drain.\nUnsure? Ask your teacher; the safety data sheet decides.',
+      'NaOH, solid: Danger. Burns skin and eyes.\n2.00 mol/L: Danger.\nWear goggles, gloves, lab coat. Dissolve it slowly in cold water. Leftovers, rinsings too: waste beaker, never the drain. Unsure? Ask your teacher; the safety data sheet decides.',
     ],
   ])('reads as a whole for %s of %s mol/L', (formula, molarity, lines) => {
     expect(read(weighed, { formula, molarity })).toBe(lines);

@@ -69,7 +69,7 @@ describe('readingTolerance', () => {
       {},
     );
     expect(words).toContain('±0.01 g');
-    expect(words).toContain('15 mL pipette (±0.06 mL, the figure of the 20 mL size)');
+    expect(words).toContain('15 mL pipette (±0.06 mL, as for 20 mL)');
     expect(words).toContain('JCGM 100');
     expect(words).toContain('2 %');
     expect(words).not.toMatch(/0\.2987|7\.117/);

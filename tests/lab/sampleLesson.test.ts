@@ -18,8 +18,8 @@ const judged = numbers.value.teams.map((team) => {
       )?.entry ?? '',
   );
   const rows = judgeTeam({
-    givenNames: Object.keys(team.givens),
-    givenValues: Object.values(team.givens),
+    givenNames: ['key', ...Object.keys(team.givens)],
+    givenValues: [team.key, ...Object.values(team.givens)],
     settings: [...Object.entries(sample.setup.settings), ['layout', String(layoutVersion)]],
     steps: steps.map(({ id }) => id),
     entries,

@@ -261,6 +261,7 @@ describe('the moments of the day', () => {
         .evaluateAll((all) =>
           all.map((one) => [one.hasAttribute('aria-current'), getComputedStyle(one).backgroundColor] as const),
         );
+    const filled = new Set<string>();
     for (const list of ['.moments', '.views']) {
       const all = await grounds(list);
       const current = all.filter(([isCurrent]) => isCurrent).map(([, ground]) => ground);
@@ -268,6 +269,9 @@ describe('the moments of the day', () => {
       expect(current).toHaveLength(1);
       expect(others.size).toBe(1);
       expect(others.has(current[0] ?? '')).toBe(false);
+      filled.add(current[0] ?? '');
     }
+    // Both in the system's own colour for what is chosen.
+    expect(filled.size).toBe(1);
   });
 });

@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { NumbersView } from '../../src/desk/views.ts';
+import { writtenFormula } from '../../src/lab/particles/writtenFormula.ts';
+import { texts } from '../../src/sidebar/texts.ts';
 import { openView } from '../browser/openView.ts';
 import { themes } from '../depth.ts';
 import {
@@ -101,7 +103,7 @@ describe('the view Particles', () => {
     await view.getByLabel('Whose numbers').selectOption('c1-t2');
     expect((await drawn(view))[0]).toEqual({ round: 0, square: 0, whole: 20 });
     await view.getByLabel('Whose numbers').selectOption('Slate');
-    await view.getByText('There is no picture of these numbers.').waitFor();
+    await view.getByText(texts.particles.noPicture).waitFor();
     expect(await view.locator('.notice').textContent()).toContain('weak electrolyte');
   });
 
@@ -204,7 +206,7 @@ describe('the view Particles', () => {
 
 describe('the page to project', () => {
   it.each([
-    { about: '', says: 'The numbers that the plan starts from', round: 10 },
+    { about: '', says: texts.particles.typical, round: 10 },
     { about: 'c1-t1', says: 'Basalt, Second period', round: 4 },
   ])('shows the picture of “$about” large, with a way back', async ({ about, says, round }) => {
     const page = await openSidebar({
@@ -226,6 +228,53 @@ describe('the page to project', () => {
     await expect
       .poll(async () => (await callsOf(open)).at(-1))
       .toEqual({ name: 'openPage', args: ['sidebar', 'particles'] });
+  });
+
+  // The windows themselves, and what a dialog leaves of them.
+  it.each([
+    { width: 1366, height: 768 },
+    { width: 1024, height: 768 },
+    { width: 1000, height: 620 },
+    { width: 960, height: 620 },
+  ])('has before and after in sight at once at $width × $height, with subscripts', async ({ width, height }) => {
+    const hydrate = { ...givens, formula: 'CuSO4·5H2O', ion: 'SO4^2-' };
+    const page = await openSidebar({
+      answers: { readNumbers: [{ value: good({ ...numbers, typical: hydrate, teams: [] }) }] },
+      opened: { page: 'particles' },
+      width,
+    });
+    await page.setViewportSize({ width, height });
+    await page.locator('#sample-after').waitFor();
+    const figures = await page
+      .locator('.figures')
+      .first()
+      .locator('figure')
+      .evaluateAll((all) =>
+        all.map((one) => {
+          const { top, bottom, left } = one.getBoundingClientRect();
+          return { top, bottom, left };
+        }),
+      );
+    expect(figures).toHaveLength(2);
+    expect(figures[0]?.top).toBe(figures[1]?.top);
+    expect(figures[0]?.left).toBeLessThan(figures[1]?.left ?? 0);
+    for (const { bottom } of figures) expect(bottom).toBeLessThanOrEqual(height);
+    const words = (await page.locator('.kinds').textContent()) ?? '';
+    expect(words).toContain('CuSO₄·5H₂O');
+    expect(words).toContain('SO₄²⁻');
+    expect(await page.locator('main').textContent()).not.toContain('CuSO4');
+    expect(await sidewaysScroll(page)).toBe(0);
+  });
+
+  it('writes formulas as they are printed', () => {
+    for (const [typed, printed] of [
+      ['KBr', 'KBr'],
+      ['CuSO4·5H2O', 'CuSO₄·5H₂O'],
+      ['KAl(SO4)2·12H2O', 'KAl(SO₄)₂·12H₂O'],
+      ['C12H22O11', 'C₁₂H₂₂O₁₁'],
+    ] as const) {
+      expect(writtenFormula(typed)).toBe(printed);
+    }
   });
 
   it('shows the dilution that it was opened for, and another from the keyboard', async () => {

@@ -82,7 +82,7 @@ describe('the view Poll', () => {
     const view = await opened();
     await bars(view);
     await view.getByRole('button', { name: 'Go to the Poll sheet' }).click();
-    await view.getByText('The Poll sheet is in view.').waitFor();
+    await view.getByText('The Poll sheet is now in front.').waitFor();
     expect((await callsOf(view)).filter(({ name }) => name === 'goToPoll')).toHaveLength(1);
     await answerNext(view, 'readPoll', [{ value: good({ ...poll, sheet: '', answers: [] }) }]);
     await view.getByRole('button', { name: 'Update now' }).click();
@@ -96,12 +96,12 @@ describe('the view Poll', () => {
     await view.getByLabel('Class', { exact: true }).selectOption('Second period');
     await view.getByText('2 answers: 1 by one student, 1 by a team.').waitFor();
     expect(await view.locator('.change').allTextContents()).toEqual([
-      '▲ More than last time. On 2026-03-02: 1 of 2.',
-      '▲ More than last time. On 2026-03-02: 0 of 2.',
-      '▽ Fewer than last time. On 2026-03-02: 2 of 2.',
-      '≈ About as last time. On 2026-03-02: 2 of 2.',
+      '▲ More than last time. On Monday 2 March 2026: 1 of 2.',
+      '▲ More than last time. On Monday 2 March 2026: 0 of 2.',
+      '▽ Fewer than last time. On Monday 2 March 2026: 2 of 2.',
+      '≈ About the same as last time. On Monday 2 March 2026: 2 of 2.',
     ]);
-    await view.getByText('1 mark in other words, not counted.').waitFor();
+    await view.getByText('1 answer not on the list, not counted.').waitFor();
     await view.getByLabel('Day', { exact: true }).selectOption('2026-03-02');
     await view.getByText('2 answers: 0 by one student, 2 by a team.').waitFor();
     expect(await view.locator('.change').count()).toBe(0);
@@ -120,7 +120,7 @@ describe('the view Poll', () => {
     await view.getByText('This file has no Poll sheet yet.').waitFor();
     await answerNext(view, 'readPoll', [{ value: good({ ...poll, answers: [] }) }]);
     await view.getByRole('button', { name: 'Update now' }).click();
-    await view.getByText('Nobody has answered yet.').waitFor();
+    await view.getByText('No answers yet.').waitFor();
     await answerNext(view, 'readPoll', [{ value: bad('Expected a, received b. Do c.') }]);
     await view.getByRole('button', { name: 'Update now' }).click();
     await view.getByRole('alert').getByText('Do c.').waitFor();

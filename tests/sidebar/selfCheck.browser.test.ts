@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, it } from 'vitest';
+import { tenCells } from '../../src/desk/selfCheck/probes/tries.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { texts } from '../../src/sidebar/texts.ts';
+import { classColumns } from '../../src/workbook/layout.ts';
 import { browserPages } from '../browser/browserPages.ts';
 import { builtText } from '../builtText.ts';
 import { scratchOf } from '../desk/tryOut.ts';
@@ -66,9 +68,10 @@ describe('the page of the self-check', () => {
     expect(await accessibilityFaults(page)).toEqual([]);
     await page.getByLabel(say.roles.student).check();
     await press(page, say.start);
-    await page.getByText(say.type).waitFor();
+    await page.getByText(say.type(tenCells)).waitFor();
     const sheet = scratchOf(host)?.id ?? -1;
-    for (let row = 60; row < 70; row += 1) host.type('student', [{ sheet, row, column: 2, text: `${row}` }]);
+    for (let row = 60; row < 70; row += 1)
+      host.type('student', [{ sheet, row, column: classColumns.entry, text: `${row}` }]);
     await press(page, say.typed);
     await page.getByText(say.askAbout).waitFor();
     expect(await accessibilityFaults(page)).toEqual([]);

@@ -16,6 +16,7 @@ const area = (row: number, column: number, rows: number) => ({ row, column, rows
 /** A sheet of two teams with two rows each; who a team is stands in its heading row. */
 const plan = (change: Partial<SheetPlan> = {}): SheetPlan =>
   ({
+    role: { kind: 'class', className: 'Fern class' },
     identity: {
       firstRow: 2,
       columns: [key, name],
@@ -53,7 +54,7 @@ describe('entries that are carried to a sheet of another layout', () => {
       { row: 5, column: who, values: ['Cy'] },
     ]);
   });
-  it('are written in one run where they stand below each other, with what is between as it is', () => {
+  it('are written in one run where they stand below each other, and nothing is written between', () => {
     const from = [
       ['a', 'moles', '0.05'],
       ['a', 'mass', ''],
@@ -61,8 +62,8 @@ describe('entries that are carried to a sheet of another layout', () => {
       ['b', 'mass', '7.14'],
     ];
     expect(carried(from)).toEqual([
-      { row: 3, column: entry, values: ['0.05', undefined] },
-      { row: 6, column: entry, values: [undefined, '7.14'] },
+      { row: 3, column: entry, values: ['0.05'] },
+      { row: 7, column: entry, values: ['7.14'] },
     ]);
   });
   it('never replace what stands in the new sheet, and make no run where there is nothing to carry', () => {
@@ -71,7 +72,7 @@ describe('entries that are carried to a sheet of another layout', () => {
       ['a', 'moles', '0.05'],
       ['a', 'mass', '7.14'],
     ];
-    expect(carried(from, to)).toEqual([{ row: 3, column: entry, values: ['1', '7.14'] }]);
+    expect(carried(from, to)).toEqual([{ row: 4, column: entry, values: ['7.14'] }]);
     expect(carried([['a', 'moles', '0.05']], to)).toEqual([]);
     expect(carried([['a', 'moles', '']])).toEqual([]);
     expect(carried([['a', 'moles', null]])).toEqual([]);

@@ -225,7 +225,16 @@ describe('the percent errors of a class', () => {
       tries: 1,
       lastEntry: undefined,
     };
-    const block = { key: 'k', team: 'Otter', who: '', headingRow: 1, closingRow: 4, known: true };
+    const block = {
+      key: 'k',
+      team: 'Otter',
+      who: '',
+      whoColumn: 9,
+      checkColumn: 5,
+      headingRow: 1,
+      closingRow: 4,
+      known: true,
+    };
     const reading = { linkRows: 1, blocks: [{ ...block, steps: [step, { ...step, row: 3, entry: '-2.5' }] }] };
     const steps = activityById('bench reading')?.steps ?? [];
     expect(percentErrors(reading, { steps, decimalMark: 'point' })).toEqual([2.5]);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkHeadings } from '../../src/lab/texts/feedback.ts';
 import { membersTexts } from '../../src/lab/texts/members.ts';
 import type { CellValue } from '../../src/measurement/cellValue.ts';
-import { classColumns as at, classMarker, classRows } from '../../src/workbook/layout.ts';
+import { classColumns as at, cautionRows, classMarker, classRows } from '../../src/workbook/layout.ts';
 import { notYetKnown, readClassSheet } from '../../src/workbook/readClassSheet.ts';
 
 type Row = Partial<Record<keyof typeof at, CellValue>>;
@@ -15,10 +15,17 @@ function cells(...rows: readonly Row[]): CellValue[][] {
       return (name === undefined ? undefined : row[name]) ?? '';
     });
   const above = Array.from({ length: classRows.firstLink }, (_, index) => (index === 0 ? { key: classMarker } : {}));
-  return [...above, {}, ...rows].map(line);
+  // A heading, the cautions and a blank row.
+  const between = Array.from({ length: cautionRows + 2 }, () => ({}));
+  return [...above, ...between, ...rows].map(line);
 }
-const firstRow = classRows.firstLink + 2;
-const heading = (key: string, row: Row = {}): Row => ({ key, find: `Team ${key}`, check: checkHeadings.check, ...row });
+const firstRow = classRows.firstLink + cautionRows + 3;
+const heading = (key: string, row: Row = {}): Row => ({
+  key,
+  title: `Team ${key}`,
+  check: checkHeadings.check,
+  ...row,
+});
 const step = (key: string, name: string, row: Row = {}): Row => ({ key, step: name, ...row });
 const blocks = (...rows: readonly Row[]) => readClassSheet(cells(...rows))?.blocks ?? [];
 const oneStep = (row: Row) => blocks(heading('a'), step('a', 'moles', row))[0]?.steps[0];
@@ -44,6 +51,8 @@ describe('readClassSheet', () => {
       key: 'a',
       team: 'Team a',
       who: 'Ana, Ben',
+      whoColumn: at.who,
+      checkColumn: at.check,
       headingRow: firstRow,
       closingRow: firstRow + 2,
       known: true,

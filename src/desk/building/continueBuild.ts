@@ -1,7 +1,7 @@
 import type { ApplyWish, LastTouch } from '../../host/calls.ts';
-import { cellText } from '../../workbook/cellText.ts';
 import { freeName } from '../../workbook/freeName.ts';
 import { teamsOf } from '../../workbook/planWorkbook.ts';
+import { recognisedSheet } from '../../workbook/recognisedSheet.ts';
 import { tabName } from '../../workbook/sheetNames.ts';
 import type { SheetPlan } from '../../workbook/workbook.ts';
 import { ask, type Work } from '../file/ask.ts';
@@ -127,7 +127,7 @@ function renamedTab(
   { task, className }: { readonly task: BuildTask; readonly className: string },
 ): Pick<ApplyWish, 'tab'> {
   const sheet = sheetInUse(book, task.role);
-  const before = cellText(cellsOf(sheet)[0]?.[0]);
+  const before = recognisedSheet(cellsOf(sheet))?.className ?? '';
   if (sheet === undefined || before === '' || before === className || sheet.name !== tabName(before)) return {};
   const others = book.sheets.filter(({ id }) => id !== sheet.id).map(({ name }) => name);
   return { tab: { was: sheet.name, now: freeName(tabName(className), others) } };

@@ -9,7 +9,7 @@ import { keptFromStudents } from './keptFromStudents.ts';
 export const mostCautionWords = 52;
 
 /** Letters of the same, so that the row is no higher than others: what is left out stands in the cautions of the class. */
-export const mostCautionLetters = 244;
+const mostCautionLetters = 244;
 
 export interface TeamHandling extends Omit<Handling, 'formula'> {
   /** Staff pour from the bottle of a concentrated reagent where this is false. */

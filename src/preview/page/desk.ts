@@ -753,7 +753,7 @@ export function startDesk(seat: Seat): void {
       byId('start').replaceChildren();
       return;
     }
-    const start = element('button', { type: 'button', class: 'menu-button' }, first.label);
+    const start = element('button', { type: 'button', class: 'menu-button start-button' }, first.label);
     start.addEventListener('click', () => void leaveCell(() => void choose(first.run)));
     byId('start').replaceChildren(texts.startIn(menu.title), ' ', start);
   }

@@ -11,7 +11,8 @@ let last: { readonly code: string; readonly functions: Declared[] } | undefined;
 
 /**
  * The top-level function declarations of a script, with what the host's formula helper would show of each.
- * Refuses what the host's own parser refuses when a script is pushed: anything newer than ES2019.
+ * Refuses what the host's own parser refuses when a script is pushed: anything newer than ES2019, but for `?.`, which
+ * stands in the host's own examples.
  */
 export function declaredFunctions(code: string): Declared[] {
   // One script is opened again and again, and reading it takes as long as building half a class.
@@ -23,7 +24,19 @@ function readFunctions(code: string): Declared[] {
   const comments: Comment[] = [];
   let program: ReturnType<typeof parse>;
   try {
-    program = parse(code, { ecmaVersion: 2019, sourceType: 'script', onComment: comments, locations: true });
+    program = parse(code, {
+      ecmaVersion: 2020,
+      sourceType: 'script',
+      onComment: comments,
+      onToken: (token) => {
+        const { type, loc } = token;
+        // A number with an n behind it comes as what it stands for, which the types of the parser leave out.
+        const isBig = typeof (token as { readonly value?: unknown }).value === 'bigint';
+        if (type.label !== '??' && type.label !== 'import' && !isBig) return;
+        throw Object.assign(new Error('Unexpected token ILLEGAL'), { loc: loc?.start });
+      },
+      locations: true,
+    });
   } catch (thrown) {
     const { message, loc } = thrown as { message: string; loc?: { line: number } };
     throw new Error(`Syntax error: ${message} line: ${loc?.line ?? '?'} file: Code.gs`);

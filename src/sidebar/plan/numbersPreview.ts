@@ -57,30 +57,35 @@ const teamTable = (
   teams: DraftView['teams'],
 ): HTMLElement =>
   element(
-    'table',
-    { class: 'numbers-table' },
-    element('caption', {}, className),
+    'div',
+    // Wider than a narrow sidebar where an activity has many numbers: then it moves in itself.
+    { class: 'wide', role: 'region', tabindex: 0, 'aria-label': className },
     element(
-      'thead',
-      {},
+      'table',
+      { class: 'numbers-table' },
+      element('caption', {}, className),
       element(
-        'tr',
+        'thead',
         {},
-        element('th', { scope: 'col' }, texts.plan.previewTeam),
-        ...columns.map(({ name, unit }) =>
-          element('th', { scope: 'col', class: 'number' }, unit === '' ? name : `${name}, ${unit}`),
-        ),
-      ),
-    ),
-    element(
-      'tbody',
-      {},
-      ...teams.map(({ team, givens }) =>
         element(
           'tr',
           {},
-          element('th', { scope: 'row' }, team),
-          ...columns.map(({ name }) => element('td', { class: 'number' }, givens[name] ?? '')),
+          element('th', { scope: 'col' }, texts.plan.previewTeam),
+          ...columns.map(({ name, unit }) =>
+            element('th', { scope: 'col', class: 'number' }, unit === '' ? name : `${name}, ${unit}`),
+          ),
+        ),
+      ),
+      element(
+        'tbody',
+        {},
+        ...teams.map(({ team, givens }) =>
+          element(
+            'tr',
+            {},
+            element('th', { scope: 'row' }, team),
+            ...columns.map(({ name }) => element('td', { class: 'number' }, givens[name] ?? '')),
+          ),
         ),
       ),
     ),

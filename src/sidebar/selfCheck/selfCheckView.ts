@@ -1,4 +1,5 @@
 import type { Finding, Role, Trial } from '../../desk/selfCheck/finding.ts';
+import { tenCells } from '../../desk/selfCheck/probes/tries.ts';
 import { answered, questionNames, reportText, wordsOf } from '../../desk/selfCheck/reportText.ts';
 import { hostProbes } from '../../desk/selfCheck/selfCheck.ts';
 import { type QuestionName, questions, selfCheckWords } from '../../desk/selfCheck/words.ts';
@@ -81,7 +82,7 @@ export function startSelfCheck(): void {
     };
     show(
       element('h2', {}, say.typeTitle),
-      element('p', {}, say.type),
+      element('p', {}, say.type(tenCells)),
       element(
         'div',
         { class: 'actions' },

@@ -6,7 +6,7 @@ import { selfCheckWords } from '../words.ts';
 const { saw } = selfCheckWords;
 
 /** Where a sheet that was left for a copy says which file it was left in. */
-export const leftIn = 'A2';
+const leftIn = 'A2';
 /** Name of the mark on the sheet, and of the note beside it. */
 export const markKey = 'labrow-trial';
 
