@@ -9,6 +9,7 @@ import {
   type VariableDeclaration,
 } from 'acorn';
 import { build, type Metafile, type Plugin } from 'esbuild';
+import { rowTextsRead, withoutRowTexts } from './withoutRowTexts.ts';
 
 /** A piece of the script: a function that runs when something first asks for it. */
 export interface Part {
@@ -66,6 +67,10 @@ export async function partsOf(root: string, hostDoors: Readonly<Record<string, s
     const name = doorNames.has(door) ? door : (grouped?.[0] ?? modules[modules.length - 1] ?? 'helpers');
     return { file: basename(path), text, modules, name };
   });
+  for (const { name, text, modules } of chunks) {
+    const read = rowTextsRead(text, modules);
+    if (read.length > 0) throw new Error(`${name} reads ${read.join(', ')}, which is left out of the script.`);
+  }
   const nameOf = (file: string) => chunks.find((chunk) => chunk.file === file)?.name ?? file;
   const parts = chunks.map(({ name, text, modules }) => ({ name, modules, body: bodyOf(text, nameOf) }));
   if (new Set(parts.map(({ name }) => name)).size < parts.length) throw new Error('Two parts have the same name.');
@@ -75,12 +80,14 @@ export async function partsOf(root: string, hostDoors: Readonly<Record<string, s
 async function bundled(root: string, doors: readonly Door[]) {
   const outcome = await build({
     entryPoints: doors.map(({ name }) => ({ in: `door:${name}`, out: name })),
-    plugins: [doorsOf(root, doors)],
+    plugins: [doorsOf(root, doors), withoutRowTexts],
     bundle: true,
     splitting: true,
     format: 'esm',
     target: 'es2019',
-    supported: { 'optional-chain': true },
+    // Newer, but the host's own samples have both, in one file: googleworkspace/apps-script-samples,
+    // ai/standup-chat-app/main.js.
+    supported: { 'optional-chain': true, 'nullish-coalescing': true },
     charset: 'utf8',
     platform: 'neutral',
     mainFields: ['module', 'main'],
@@ -165,7 +172,10 @@ interface Edit {
   readonly text: string;
 }
 
-/** Turns a chunk's imports into requests for parts, its exports into what it returns, and its arrows into functions. */
+/**
+ * Turns a chunk's imports into requests for parts, its exports into what it returns, and its arrows into functions. Above
+ * each module its name stays, as in `// chemistry/ions`; what esbuild notes for itself goes.
+ */
 function bodyOf(chunk: string, nameOf: (file: string) => string): string {
   const program = parse(chunk, { ecmaVersion: 2020, sourceType: 'module' });
   const edits: Edit[] = [];
@@ -186,7 +196,10 @@ function bodyOf(chunk: string, nameOf: (file: string) => string): string {
   if (changed) throw new Error(`${changed} is exported and changed after that; export a function that reads it.`);
   let body = chunk;
   for (const { start, end, text } of edits.reverse()) body = body.slice(0, start) + text + body.slice(end);
-  return body.trim();
+  return body
+    .trim()
+    .replace(/^\/\/ (?:src|node_modules)\/\S+$/gm, (line) => `// ${moduleName(line.slice(3))}`)
+    .replace(/\/\* @__PURE__ \*\/ /g, '');
 }
 
 /**

@@ -30,7 +30,7 @@ function errorFault(error: ChemError): string | undefined {
     return `no sentence and advice: ${text}`;
   if (text.length > 330) return `${text.length} characters: ${text}`;
   if (!shortErrorText(error).startsWith('⚠ ')) return `short form: ${shortErrorText(error)}`;
-  return /undefined|\[object/.test(text.replace(error.received, '')) ? `a hole: ${text}` : undefined;
+  return /undefined|\[object/.test(text.replace(error.received ?? '', '')) ? `a hole: ${text}` : undefined;
 }
 
 export function fuzzReaders({ seed, texts }: { readonly seed: number; readonly texts: number }): FuzzReport {

@@ -1,4 +1,4 @@
-import type { ArgumentEntry, PublicFunction } from '../../src/functions/entry.ts';
+import type { ArgumentKind, PublicFunction, ToldArgument } from '../../src/functions/entry.ts';
 
 /**
  * The declarations that the host reads: plain functions with their real arguments and their help right above, since the
@@ -22,11 +22,23 @@ function declaration({ name, summary, arguments: taken, returns }: PublicFunctio
   ].join('\n');
 }
 
-/** `optional: purity of the solid (%)`; the host marks no argument as optional, so the words do. */
-export const argumentHelp = ({ about, unit, optional }: ArgumentEntry): string =>
-  `${optional ? 'optional: ' : ''}${about}${unit ? ` (${unit})` : ''}`;
+/** Units of bare numbers. */
+const units: Readonly<Partial<Record<ArgumentKind, string>>> = {
+  volume: 'mL',
+  mass: 'g',
+  amount: 'mol',
+  concentration: 'mol/L',
+  density: 'g/mL',
+  percent: '%',
+};
 
-function scriptType({ kind }: ArgumentEntry): string {
+/** `optional: purity of the solid (%)`; the host marks no argument as optional, so the words do. */
+export function argumentHelp({ about, kind, optional }: ToldArgument): string {
+  const unit = units[kind];
+  return `${optional ? 'optional: ' : ''}${about}${unit ? ` (${unit})` : ''}`;
+}
+
+function scriptType({ kind }: ToldArgument): string {
   switch (kind) {
     case 'formula':
     case 'substance':

@@ -88,6 +88,5 @@ export function readConcentrationUnit(cell: CellValue, argument: string): Result
     argument,
     expected: `one of ${concentrationUnits.join(', ')}`,
     received: quoted(cell),
-    advice: 'Type one of those units.',
   });
 }

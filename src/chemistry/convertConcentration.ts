@@ -115,7 +115,6 @@ function missing(isMissing: boolean, argument: 'formula' | 'density', { from, to
     code: 'conversion-needs',
     argument,
     expected: argument === 'formula' ? 'a formula such as KBr' : 'a density such as 1.05 g/mL',
-    received: 'nothing',
     advice: `Converting ${from.symbol} to ${to.symbol} needs the ${argument === 'formula' ? 'molar mass' : 'density of the solution'}.`,
     brief: argument,
   };
@@ -125,7 +124,6 @@ const soluteOverWhole = (value: number, { symbol }: ConcentrationUnit): Result<n
   failure({
     code: 'solute-over-whole',
     argument: 'value',
-    expected: 'no more solute than solution',
     received: `${quoted(value)} ${symbol}`,
     advice: 'Check the units, the density and the powers of ten.',
   });

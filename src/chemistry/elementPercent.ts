@@ -25,7 +25,6 @@ export function elementPercent(formula: Formula, element: string): Result<number
     return failure({
       code: 'element-unknown',
       argument: 'element',
-      expected: 'the symbol of one element',
       received: quoted(element),
       advice: 'Type one symbol without a number, such as N.',
       brief: typed,
@@ -59,7 +58,6 @@ function shareOf(
     argument: 'element',
     expected: `one of ${present.join(', ')}`,
     received: quoted(element),
-    advice: 'Choose an element that the formula has.',
     brief: wanted,
   });
 }

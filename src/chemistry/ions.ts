@@ -1,5 +1,5 @@
 import { quoted } from '../errors/quoted.ts';
-import { type ChemError, failure, type Result, success } from '../errors/result.ts';
+import { type ErrorOf, failure, type Result, success } from '../errors/result.ts';
 import {
   isSparinglySoluble,
   molecularSolutes,
@@ -176,8 +176,9 @@ function takenApart(formula: Formula): { readonly cations: readonly Share[]; rea
   return undefined;
 }
 
-const refusal = (error: Pick<ChemError, 'code' | 'received' | 'advice'>): Result<never> =>
-  failure({ ...error, argument: 'formula', expected: 'a strong electrolyte or a molecular solute' });
+type Refused = 'formula-with-charge' | 'ions-weak' | 'ions-sparingly' | 'ions-unknown';
+const refusal = (error: Omit<ErrorOf<Refused>, 'argument'>): Result<never> =>
+  failure({ ...error, argument: 'formula' });
 
 /**
  * Particles that one formula unit gives in water, taken as completely dissociated; water of hydration is never one.

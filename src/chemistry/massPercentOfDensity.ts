@@ -25,7 +25,6 @@ export function massPercentOfDensity({
   return failure({
     code: 'percent-beyond-line',
     argument: 'density',
-    expected: 'a density near those of the two lines',
     received: `${quoted(density)} g/mL`,
     advice: 'On their straight line it would mean less than 0 % or more than 100 %. Check the mass and the volume.',
   });

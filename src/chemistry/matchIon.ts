@@ -36,7 +36,6 @@ export function matchIon(text: string, present: readonly IonCount[]): Result<Ion
     argument: 'ion',
     expected: `one of ${present.map(({ ion }) => ion).join(', ')}`,
     received: quoted(text),
-    advice: 'Type one of the ions that the substance gives, with its charge.',
     brief: present.map(({ ion }) => ion).join(' or '),
   });
 }

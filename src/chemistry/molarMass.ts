@@ -18,7 +18,6 @@ export function atomicMass(label: string): Result<number> {
   return failure({
     code: 'atomic-weight-none',
     argument: 'formula',
-    expected: 'elements with a standard atomic weight',
     received: `${quoted(label)} (${element?.name})`,
     advice: `Name the isotope you mean; the longest-lived is [${element?.longestLived}${label}].`,
     brief: label,

@@ -19,7 +19,6 @@ export function namedIon(
     return failure({
       code: 'ion-none',
       argument: 'formula',
-      expected: 'a substance that gives ions in water',
       received: quoted(formula.text),
       advice: 'Its particles are molecules: use the molarity of the solution.',
     });

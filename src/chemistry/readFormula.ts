@@ -22,7 +22,6 @@ const digit = /[0-9₀-₉]/;
 const raisedDigit = /[⁰¹²³⁴⁵⁶⁷⁸⁹]/;
 const heavyHydrogen: Readonly<Record<string, string>> = { D: '[2H]', T: '[3H]' };
 const capitalsExpected = 'a capital letter where each symbol begins';
-const formulaSigns = 'symbols, numbers and brackets';
 const fractions: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75 };
 const fractionSign = (value: number): string =>
   Object.keys(fractions).find((sign) => fractions[sign] === value) ?? String(value);
@@ -34,6 +33,9 @@ class Stop {
     this.error = error;
   }
 }
+
+/** An error as the reader knows it: only where it stands, since text and argument are the same for all. */
+type Unplaced<Stopped> = Stopped extends ChemError ? Omit<Stopped, 'argument' | 'at'> & { readonly at: number } : never;
 
 interface OpenBracket {
   readonly parts: FormulaPart[];
@@ -73,8 +75,6 @@ class FormulaReader {
       this.stop({
         code: 'bracket-not-closed',
         at: unclosed.at,
-        expected: `“${wanted}”`,
-        received: quoted(this.text),
         advice: `Add “${wanted}”, as in Ca(OH)2.`,
         brief: `“${wanted}” missing`,
       });
@@ -90,7 +90,7 @@ class FormulaReader {
     return plain;
   }
 
-  private stop(error: Omit<ChemError, 'argument' | 'at'> & { readonly at: number }): never {
+  private stop(error: Unplaced<ChemError>): never {
     throw new Stop({ ...error, argument: this.argument, at: { text: this.text, from: error.at } });
   }
 
@@ -98,7 +98,6 @@ class FormulaReader {
     return this.stop({
       code: 'coefficient-before-formula',
       at: 0,
-      expected: 'a formula without a number before it',
       received: quoted(this.text),
       advice: 'Leave it out: in an equation it counts formula units, but here one unit is meant.',
     });
@@ -123,7 +122,6 @@ class FormulaReader {
       this.stop({
         code: 'formula-character',
         at: this.place,
-        expected: formulaSigns,
         received: quoted(character),
         advice: 'Type a formula such as KBr or CuSO4·5H2O.',
       });
@@ -165,7 +163,6 @@ class FormulaReader {
       this.stop({
         code: 'subscript-zero',
         at,
-        expected: 'a whole number from 1',
         received: quoted(written),
         advice: 'Did you mean the letter O? Otherwise leave out what is not there.',
       });
@@ -208,7 +205,6 @@ class FormulaReader {
         this.stop({
           code: 'isotope-shape',
           at,
-          expected: 'one isotope in its own brackets',
           received: quoted(this.text.slice(at, at + 12)),
           advice: 'Write the isotope alone in the brackets, as in [13C]H4.',
         });
@@ -230,7 +226,6 @@ class FormulaReader {
       this.stop({
         code: 'isotope-unlikely',
         at,
-        expected: `a mass number that ${symbol} can have`,
         received: quoted(`${massNumber}${symbol}`),
         advice: `A mass number counts protons and neutrons, and ${symbol} has ${atomicNumber} ${atomicNumber === 1 ? 'proton' : 'protons'}. Write a number of atoms after the symbol.`,
       });
@@ -246,7 +241,6 @@ class FormulaReader {
       this.stop({
         code: 'isotope-shape',
         at,
-        expected: 'an isotope such as [13C]',
         received: quoted(this.text.slice(at, at + 12)),
         advice: 'Write the mass number, then the symbol, as in [13C].',
       });
@@ -272,8 +266,6 @@ class FormulaReader {
     return this.stop({
       code: 'number-out-of-place',
       at,
-      expected: 'a symbol or a bracket before the number',
-      received: quoted(this.text.slice(at, at + 6)),
       advice: 'Write each number after what it counts, as in H2O.',
     });
   }
@@ -301,7 +293,6 @@ class FormulaReader {
       this.stop({
         code: 'bracket-not-opened',
         at,
-        expected: bracket ? `“${wanted}”` : 'a bracket that was opened',
         received: `“${mark}”`,
         advice: bracket
           ? `The bracket that is open there ends with “${wanted}”.`
@@ -313,8 +304,6 @@ class FormulaReader {
       this.stop({
         code: 'bracket-empty',
         at,
-        expected: 'symbols between the brackets',
-        received: quoted(this.text),
         advice: 'Fill the brackets or leave them out.',
       });
     }
@@ -332,7 +321,6 @@ class FormulaReader {
     this.stop({
       code: 'formula-character',
       at,
-      expected: formulaSigns,
       received: `the oxidation number ${quoted(`(${inside})`)}`,
       advice: 'Leave it out: the numbers of atoms say it, as in FeCl3.',
     });
@@ -345,7 +333,6 @@ class FormulaReader {
       this.stop({
         code: 'separator-in-bracket',
         at,
-        expected: 'the bracket to be closed first',
         received: `“${mark}”`,
         advice: `Close “${bracket.mark}” first, as in Ca(NO3)2·4H2O.`,
       });
@@ -394,8 +381,6 @@ class FormulaReader {
       this.stop({
         code: 'formula-part-missing',
         at: 0,
-        expected: 'a formula before its charge',
-        received: quoted(this.text),
         advice: 'Write what has the charge, as in SO4^2-.',
       });
     }
@@ -403,8 +388,6 @@ class FormulaReader {
       this.stop({
         code: 'formula-part-missing',
         at: Math.min(this.place, this.end - 1),
-        expected: 'a formula on both sides of the dot',
-        received: quoted(this.text),
         advice: 'Write a formula on both sides of the dot, as in CuSO4·5H2O.',
       });
     }
@@ -413,8 +396,6 @@ class FormulaReader {
       this.stop({
         code: 'subscript-not-whole',
         at: this.unitAt - 1,
-        expected: 'whole numbers after symbols',
-        received: quoted(this.text),
         advice: 'Count atoms in whole numbers; only water of hydration may have 0.5 before it.',
       });
     }
@@ -422,7 +403,6 @@ class FormulaReader {
       this.stop({
         code: 'formula-character',
         at: this.unitAt - 1,
-        expected: 'one formula, with a comma only before its water',
         received: '“,”',
         advice: 'Type one substance in each cell.',
       });
@@ -438,7 +418,6 @@ class FormulaReader {
       this.stop({
         code: 'formula-character',
         at: this.text.length - state.length,
-        expected: 'a formula without a state of matter',
         received: `the state of matter ${quoted(state)}`,
         advice: 'Leave it out.',
       });
@@ -460,7 +439,6 @@ class FormulaReader {
     return this.stop({
       code: 'element-unknown',
       at: this.place,
-      expected: 'the symbol of an element',
       received: quoted(shown),
       advice: 'Check it on the periodic table.',
       brief: shown,
@@ -528,7 +506,6 @@ export function readFormula(cell: CellValue, argument = 'formula'): Result<Formu
       argument,
       expected: 'a formula as text, such as KBr',
       received: quoted(cell),
-      advice: 'Type the formula as text.',
     });
   }
   const text = cell.trim();

@@ -42,7 +42,6 @@ export function notALine({
   return {
     code: 'lines-alike',
     argument: isDensity ? 'heavier_density' : 'heavier_percent',
-    expected: 'another value than that of the lighter line',
     received: isDensity ? `the density ${quoted(heavierDensity)} g/mL` : `the mass percent ${quoted(heavierPercent)} %`,
     advice: 'Take two different lines of the table.',
   };

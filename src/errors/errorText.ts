@@ -18,7 +18,7 @@ function fillings({ argument, expected, received, advice, brief, at }: ChemError
 }
 
 /** The whole message: what is wrong, with what was typed, and what to do. */
-export const errorText = (error: ChemError): string => filledText(messages[error.code].full, fillings(error));
+export const errorText = (error: ChemError): string => filledText(messages()[error.code].full, fillings(error));
 
 /** A few words beginning with ⚠, for one place of a range. */
-export const shortErrorText = (error: ChemError): string => filledText(messages[error.code].short, fillings(error));
+export const shortErrorText = (error: ChemError): string => filledText(messages()[error.code].short, fillings(error));

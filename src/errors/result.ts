@@ -1,21 +1,40 @@
-import type { ErrorCode } from './messages.ts';
+import type { ErrorCode, Messages } from './messages.ts';
 
-/** A person's mistake, as data. `errors/errorText.ts` turns it into words; nothing below `functions` throws it. */
-export interface ChemError {
-  readonly code: ErrorCode;
-  /** Name of the argument as the sheet shows it. */
-  readonly argument: string;
+/** What an error may give its sentences besides its argument and a place. */
+interface ErrorTexts {
   /** What was wanted, with an example where that helps. */
   readonly expected: string;
   /** What was typed, unchanged; text stands in curly quotes (see `quoted`). */
   readonly received: string;
   /** One thing to do now, as a full sentence. */
   readonly advice: string;
-  /** A few words for the short form in a range; only messages whose short form has {brief} need it. */
-  readonly brief?: string;
+  /** A few words for the short form in a range. */
+  readonly brief: string;
+}
+
+/** The texts that a sentence has a place for. */
+type ShownIn<Sentence extends string> = {
+  [Text in keyof ErrorTexts]: Sentence extends `${string}{${Text}}${string}` ? Text : never;
+}[keyof ErrorTexts];
+
+/** The error of one code. It carries what its two sentences show, and nothing that nobody would read. */
+export type ErrorOf<Code extends ErrorCode> = {
+  readonly [One in Code]: ErrorBase<One> &
+    Pick<ErrorTexts, ShownIn<Messages[One]['full' | 'short']>> & {
+      readonly [Text in Exclude<keyof ErrorTexts, ShownIn<Messages[One]['full' | 'short']>>]?: never;
+    };
+}[Code];
+
+interface ErrorBase<Code extends ErrorCode> {
+  readonly code: Code;
+  /** Name of the argument as the sheet shows it. */
+  readonly argument: string;
   /** Place in a text, counted from 0. */
   readonly at?: { readonly text: string; readonly from: number };
 }
+
+/** A person's mistake, as data. `errors/errorText.ts` turns it into words; nothing below `functions` throws it. */
+export type ChemError = ErrorOf<ErrorCode>;
 
 export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: ChemError };
 

@@ -22,7 +22,6 @@ export function commonShape(shapes: readonly NamedShape[]): Result<Shape> {
       return failure({
         code: 'ranges-unfit',
         argument: other.name,
-        expected: 'ranges that fit each other',
         received: `${shapeText(first)} for ${theArgument(first.name)} and ${shapeText(other)} for ${theArgument(other.name)}`,
         advice: `Make both cover the same ${side}, or give one cell.`,
       });

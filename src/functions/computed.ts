@@ -13,8 +13,6 @@ export function computed<T extends Filled | readonly Filled[] | readonly (readon
   return failure({
     code: 'result-not-finite',
     argument: entry.name,
-    expected: 'values with a result that a number can hold',
-    received: 'values whose result is beyond that',
     advice: 'Look for a number that is far too large or far too small.',
   });
 }

@@ -47,21 +47,27 @@ interface Readings {
   readonly column: readonly CellValue[];
   readonly table: Grid;
 }
-type ArgumentKind = keyof Readings;
+export type ArgumentKind = keyof Readings;
 
-export interface ArgumentEntry {
+/** Kinds that no example of a value explains: where such an argument is missing, its message says what it is. */
+type ToldKind = 'text' | 'substance' | 'row' | 'column' | 'table';
+
+interface ArgumentBase {
   /** In snake_case; people's sheets depend on names and order. */
   readonly name: string;
-  readonly kind: ArgumentKind;
-  /** Unit of a bare number; empty for text. */
-  readonly unit: string;
-  readonly about: string;
-  readonly optional?: true;
   /** The only texts that the argument can be; reading ignores case and spacing. */
   readonly oneOf?: readonly string[];
   /** What else people call one of those. */
   readonly otherNames?: Readonly<Record<string, string>>;
 }
+
+/** What an argument is stands beside it where a message needs it, else in the help. */
+export type ArgumentEntry = ArgumentBase &
+  (
+    | { readonly kind: ToldKind; readonly optional?: never; readonly about: string }
+    | { readonly kind: ToldKind; readonly optional: true; readonly about?: string }
+    | { readonly kind: Exclude<ArgumentKind, ToldKind>; readonly optional?: true; readonly about?: string }
+  );
 
 interface FunctionExample {
   readonly call: readonly CellArgument[];
@@ -104,6 +110,8 @@ export interface EntryHelp {
   readonly group: (typeof groups)[number];
   /** One sentence. */
   readonly summary: string;
+  /** What each argument is, by name, unless the entry says so. */
+  readonly about: Readonly<Record<string, string>>;
   readonly returns: string;
   readonly source: string;
   /** What its user must know besides. */
@@ -114,7 +122,12 @@ export interface EntryHelp {
 }
 
 /** A function with its help. */
-export interface PublicFunction extends FunctionEntry, EntryHelp {}
+export interface PublicFunction extends FunctionEntry, EntryHelp {
+  readonly arguments: readonly ToldArgument[];
+}
+
+/** An argument with what it is. */
+export type ToldArgument = ArgumentEntry & { readonly about: string };
 
 type ValueOf<Argument extends ArgumentEntry> = Argument extends { readonly oneOf: readonly (infer Choice)[] }
   ? Choice

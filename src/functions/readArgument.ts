@@ -25,15 +25,12 @@ export function readArgument(cell: CellValue, argument: ArgumentEntry): Result<u
       code: 'cell-missing',
       argument: name,
       expected: exampleOf(argument),
-      received: 'a blank cell',
-      advice: 'Type it, or point to the cell that holds it.',
     });
   }
   if (typeof cell === 'string' && hostErrors.test(cell.trim())) {
     return failure({
       code: 'cell-holds-error',
       argument: name,
-      expected: exampleOf(argument),
       received: `the error ${quoted(cell)}`,
       advice: 'Mend that one first.',
     });
@@ -80,7 +77,6 @@ const textTooLong = (cell: string, name: string): Result<never> =>
   failure({
     code: 'text-too-long',
     argument: name,
-    expected: `at most ${longestText} characters`,
     received: quoted(cell),
     advice: `It has ${cell.length} characters; ${longestText} is the most.`,
   });
@@ -118,7 +114,6 @@ function readWholeNumber(cell: CellValue, argument: ArgumentEntry): Result<numbe
     argument: argument.name,
     expected: exampleOf(argument),
     received: quoted(cell),
-    advice: 'Type a number without decimals.',
   });
 }
 
@@ -132,7 +127,6 @@ function readYesOrNo(cell: CellValue, argument: ArgumentEntry): Result<boolean> 
     argument: argument.name,
     expected: exampleOf(argument),
     received: quoted(cell),
-    advice: 'Type TRUE or FALSE.',
   });
 }
 
@@ -145,7 +139,6 @@ function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
     return failure({
       code: 'text-expected',
       argument: name,
-      expected: exampleOf(argument),
       received: quoted(cell),
       advice: oneOf ? `Type ${eitherOf(oneOf)}.` : 'Type it as text.',
     });
@@ -160,12 +153,11 @@ function readText(cell: CellValue, argument: ArgumentEntry): Result<string> {
     argument: name,
     expected: eitherOf(oneOf),
     received: quoted(cell),
-    advice: `Type ${eitherOf(oneOf)}.`,
   });
 }
 
 /** What is wanted, with an example, for messages. */
-function exampleOf({ kind, about }: ArgumentEntry): string {
+function exampleOf({ name, kind, about }: ArgumentEntry): string {
   switch (kind) {
     case 'formula':
       return 'a formula such as KBr';
@@ -194,6 +186,7 @@ function exampleOf({ kind, about }: ArgumentEntry): string {
     case 'figures':
       return 'a number such as 0.25';
     default:
+      if (about === undefined) throw new Error(`Nothing says what ${name} is.`);
       return about;
   }
 }

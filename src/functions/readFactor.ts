@@ -33,7 +33,6 @@ export function readFactor(cell: CellValue, argument: string): Result<number> {
   }
   return failure({
     ...read.error,
-    expected: 'a number above 1 such as 10',
     advice: 'Type how many times the volume grows at each stage, such as 10.',
   });
 }

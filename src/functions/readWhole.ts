@@ -20,8 +20,6 @@ export function readWhole(grid: Grid, argument: ArgumentEntry): Result<readonly 
       code: 'range-missing',
       argument: name,
       expected: expectedText(argument),
-      received: 'nothing',
-      advice: `Select the cells for ${name}.`,
     });
   }
   if ((kind === 'row' && shape.rows > 1) || (kind === 'column' && shape.columns > 1)) {
@@ -37,4 +35,4 @@ export function readWhole(grid: Grid, argument: ArgumentEntry): Result<readonly 
   return success(kind === 'column' ? grid.map(([cell]) => cell) : grid);
 }
 
-const expectedText = ({ kind, about }: ArgumentEntry): string => `a ${kind} of cells for it: ${about}`;
+const expectedText = ({ kind, about = '' }: ArgumentEntry): string => `a ${kind} of cells for it: ${about}`;

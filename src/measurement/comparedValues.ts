@@ -29,7 +29,6 @@ export function comparedValues(one: Named, other: Named): Result<{ readonly one:
   return failure({
     code: 'unit-other-kind',
     argument: other.name,
-    expected: nameOfKind(first.unit.kind),
     received: `${quoted(second.number.typed)}, ${nameOfKind(second.unit.kind)},`,
     advice: `Give ${nameOfKind(first.unit.kind)}, like ${theArgument(one.name)}.`,
     brief: 'units of two kinds',

@@ -6,8 +6,6 @@ export function finite<T extends number>(value: T, argument: string): Result<T> 
   return failure({
     code: 'result-not-finite',
     argument,
-    expected: 'numbers whose result can be written',
-    received: 'numbers that lead beyond every number',
     advice: 'Check the powers of ten and the units.',
   });
 }

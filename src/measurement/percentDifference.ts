@@ -20,7 +20,6 @@ export function percentDifference({
     return failure({
       code: 'mean-zero',
       argument: 'second',
-      expected: 'two values whose mean is not 0',
       received: `${first} and ${second}`,
       advice: 'Compare the plain difference instead.',
     });

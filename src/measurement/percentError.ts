@@ -20,7 +20,6 @@ export function percentError({ measured, accepted, signed = false }: Comparison)
     return failure({
       code: 'accepted-zero',
       argument: 'accepted',
-      expected: 'a value other than 0',
       received: '0',
       advice: 'Compare the plain difference instead.',
     });

@@ -49,7 +49,6 @@ export const unitNotKnown = ({ number, unitTyped }: Measure, argument: string): 
   failure({
     code: 'unit-unknown',
     argument,
-    expected: 'a number, or one with a unit such as g, mL or mol/L',
     received: quoted(number.typed),
     advice: 'Type the number alone, or with a unit such as g, mL or mol/L.',
     brief: shortUnit(unitTyped),

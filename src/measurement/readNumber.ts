@@ -91,7 +91,6 @@ const notANumber = (cell: CellValue, argument: string): Result<never> =>
   failure({
     code: 'number-expected',
     argument,
-    expected: 'a number such as 0.25',
     received: quoted(cell),
     advice: 'Type digits with at most one decimal mark, such as 0.25.',
   });

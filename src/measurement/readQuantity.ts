@@ -57,7 +57,6 @@ export function readQuantity(
     failure({
       code: 'quantity-expected',
       argument,
-      expected: wanted(kind),
       received: quoted(cell),
       advice: `Give ${wanted(kind)}.`,
       brief: called[kind].one,
@@ -77,7 +76,6 @@ export function readQuantity(
     return failure({
       code: 'unit-unknown',
       argument,
-      expected: `${called[kind].one} in ${unitsOfKind(kind)}`,
       received: quoted(cell),
       advice: `Give ${called[kind].one} in ${unitsOfKind(kind)}.`,
       brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped,
@@ -87,7 +85,6 @@ export function readQuantity(
     return failure({
       code: 'unit-other-kind',
       argument,
-      expected: wanted(kind),
       received: `${quoted(cell)}, ${nameOfUnit(unit)},`,
       advice:
         kind === 'concentration' && unit.kind === 'density'

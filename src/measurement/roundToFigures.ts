@@ -25,7 +25,6 @@ export function roundToFigures(number: TypedNumber, { figures, ties }: Rounding)
     return failure({
       code: 'figures-out-of-range',
       argument: 'figures',
-      expected: `a whole number from 1 to ${mostFigures}`,
       received: String(figures),
       advice: `Type a whole number from 1 to ${mostFigures}, such as 3.`,
     });

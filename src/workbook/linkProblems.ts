@@ -19,7 +19,6 @@ export function linkProblems(cells: readonly (readonly CellValue[])[]): readonly
       errorText({
         code: 'plan-line',
         argument: help.where({ step, level: level ?? '' }),
-        expected: help.linkExpected,
         received: `${quoted(link)} is not ${help.linkExpected}`,
         advice: help.linkAdvice,
       }),

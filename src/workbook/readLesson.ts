@@ -110,7 +110,6 @@ function readSettings({ table, problems }: { table: SettingsTable; problems: Che
       problems.push({
         code: 'plan-setting',
         argument: `the setting “${name}”`,
-        expected: `a value such as ${defaultSettings[name]}`,
         received: table.has(name) ? 'is blank' : 'has no line in the Plan',
         advice: `Type one; until then “${defaultSettings[name]}” is used.`,
       });
@@ -118,7 +117,6 @@ function readSettings({ table, problems }: { table: SettingsTable; problems: Che
       problems.push({
         code: 'plan-setting',
         argument: `the setting “${name}”`,
-        expected: options.join(' or '),
         received: `can’t be ${quoted(value)}`,
         advice: `Choose ${options.join(' or ')} in the Plan.`,
       });
@@ -188,7 +186,6 @@ function teamLines({
       problems.push({
         code: 'plan-line',
         argument: `line ${row} of the Plan`,
-        expected: 'a key, a class and a team',
         received: [key || 'no key', className || 'no class', team || 'no team'].join(', '),
         advice: 'Fill in what is missing, or clear the line.',
       });
@@ -203,7 +200,6 @@ function teamLines({
         problems.push({
           code: 'plan-line',
           argument: `${name} of ${team} in line ${row} of the Plan`,
-          expected: 'a number or text',
           received: `${cell instanceof Date ? 'a date' : quoted(cell)} can’t be used here`,
           advice: 'Set the cell to plain text and type the value again.',
         });
@@ -219,7 +215,6 @@ function teamLines({
     problems.push({
       code: 'plan-line',
       argument: `lines ${rows.join(' and ')} of the Plan`,
-      expected: 'a key of its own for each line',
       received: `the key “${key}” is there more than once`,
       advice: 'Give one of these lines another key; until then neither team’s numbers are shown.',
     });

@@ -337,7 +337,7 @@ describe('elements', () => {
     for (const { symbol } of without) {
       const mass = molarMass(succeeded(readFormula(`${symbol}Cl`)));
       expect(mass).toMatchObject({ ok: false, error: { code: 'atomic-weight-none', brief: symbol } });
-      const [offered = ''] = (!mass.ok && /\[\d+[A-Z][a-z]?\]/.exec(mass.error.advice)) || [];
+      const [offered = ''] = (!mass.ok && /\[\d+[A-Z][a-z]?\]/.exec(mass.error.advice ?? '')) || [];
       expect(massOf(offered)).toBe(Number(/\d+/.exec(offered)?.[0]));
     }
   });

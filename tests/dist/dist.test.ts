@@ -3,13 +3,18 @@ import { createContext, runInContext } from 'node:vm';
 import { type FunctionDeclaration, type Node, type ObjectExpression, parse } from 'acorn';
 import { describe, expect, it } from 'vitest';
 import { sampleBlock } from '../../scripts/bench/sampleBlock.ts';
+import { rowTextsRead, without } from '../../scripts/build/withoutRowTexts.ts';
 import { builtFiles } from '../../scripts/build.ts';
 import { generatedSources } from '../../scripts/generate/sources.ts';
+import { callFunction } from '../../src/functions/callFunction.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { callNames } from '../../src/host/calls.ts';
+import { allActivities } from '../../src/lab/lesson/activities.ts';
+import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
+import { startOf } from '../lab/otherActivities.ts';
 
 const code = readFileSync('dist/Code.js', 'utf8');
-/** What is typed `#x`, `static x`, `?.`, `??` or `10n` fails this parser, as it may fail on the host. */
+/** What is typed `#x`, `static x` or `??=` fails this parser, as it may fail on the host. */
 const program = parse(code, { ecmaVersion: 2020, sourceType: 'script' });
 const declarations = program.body.filter((node): node is FunctionDeclaration => node.type === 'FunctionDeclaration');
 
@@ -49,9 +54,9 @@ const parts = readParts();
 const strictContext = (globals: object = {}) =>
   createContext(globals, { codeGeneration: { strings: false, wasm: false } });
 
-/** Sources that a part says it holds. */
+/** Sources that a part says it holds, each in a line of its own. */
 const modulesIn = (text: string): string[] =>
-  Array.from(text.matchAll(/^ *\/\/ ((?:src|node_modules)\/\S+)$/gm), ([, module]) => module ?? '');
+  Array.from(text.matchAll(/^\/\/ ([\w@.-]+(?:\/[\w@.-]+)+)$/gm), ([, module]) => module ?? '');
 
 /** The comment that ends right above a node. */
 const commentAbove = (node: Node) => /\/\*\*(?:(?!\*\/)[\s\S])*\*\/\n$/.exec(code.slice(0, node.start))?.[0] ?? '';
@@ -184,6 +189,72 @@ describe('dist/Code.js', () => {
   });
 });
 
+describe('texts of rows, which the sidebar plans and sends', () => {
+  it('are not in the script, and nothing in it reads them', () => {
+    for (const { aim, extension, steps } of allActivities()) {
+      const texts = [aim, extension, ...steps.flatMap(({ shown }) => shown)].filter((text) => typeof text === 'string');
+      expect(texts.length).toBeGreaterThan(steps.length);
+      expect(texts.filter((text) => text.length > 30 && code.includes(text))).toEqual([]);
+    }
+    expect(rowTextsRead('const { aim } = activity; activity.steps[0].shown;', ['lab/bench/letteredShown'])).toEqual([
+      'lab/bench/letteredShown',
+      'aim',
+      '.shown',
+    ]);
+    for (const { name, text } of parts) expect(rowTextsRead(`(() => ${text});`, modulesIn(text)), name).toEqual([]);
+  });
+  it('are left out with their commas, and only where nothing reads them', () => {
+    const source =
+      "const aim = 'x';\nexport const step = ({ id, aim }) => ({ aim, id, shown: [aim], name: { shown: 1 } });";
+    expect(without(source, ['shown', 'aim'])).toBe(
+      "const aim = 'x';\nexport const step = ({ id }) => ({ id, name: { } });",
+    );
+    expect(() => without('export const step = ({ id, aim }) => ({ id: aim });', ['aim'])).toThrow(/^aim is left out/);
+  });
+  it.each(allActivities().map(({ id }) => id))('change no check and no hint of “%s”', (id) => {
+    const context = strictContext();
+    runInContext(code, context);
+    const activity = allActivities().find((one) => one.id === id);
+    const numbers = numbersForTeams(startOf(id));
+    const team = numbers.ok ? numbers.value.teams[0] : undefined;
+    if (!activity || !team) throw new Error(`${id} has no team.`);
+    const names = Object.keys(team.givens);
+    const column = (first: string, cells: readonly unknown[]) => [[first], ...cells.map((cell) => [cell]), ['']];
+    for (const entries of [
+      () => '',
+      () => 'abc',
+      (place: number) => 'bacdefghij'.slice(place % 3),
+      () => '0.25',
+      () => '7',
+    ]) {
+      for (const level of [0, 1, 2, 3]) {
+        const block = [
+          [names],
+          [names.map((name) => team.givens[name] ?? '')],
+          [
+            ['activity', id],
+            ['layout', 99],
+          ],
+          column(
+            '',
+            activity.steps.map((step) => step.id),
+          ),
+          column(
+            'entry',
+            activity.steps.map((_, place) => entries(place)),
+          ),
+          column(
+            '',
+            activity.steps.map(() => level),
+          ),
+        ];
+        const asked = `JSON.stringify(CHECKTEAM(...${JSON.stringify(block)}))`;
+        expect(runInContext(asked, context)).toBe(JSON.stringify(callFunction('CHECKTEAM', block as never)));
+      }
+    }
+  });
+});
+
 describe('parts of dist/Code.js', () => {
   it('hold every public function and the rooms of the host, each under a line that says what it is', () => {
     const names = parts.map(({ name }) => name);
@@ -199,7 +270,8 @@ describe('parts of dist/Code.js', () => {
       above.add(name);
       modules.push(...modulesIn(text));
     }
-    expect(modules.length).toBeGreaterThan(100);
+    expect(modules).toEqual(expect.arrayContaining(['chemistry/ions', 'host/main', 'lab/judging/teamChecks']));
+    expect(modules.length).toBeGreaterThan(300);
     expect(modules.filter((module, place) => modules.indexOf(module) !== place)).toEqual([]);
   });
   it('carry no engine, no Node and no mathjs, and import nothing', () => {
@@ -211,13 +283,14 @@ describe('parts of dist/Code.js', () => {
 });
 
 describe('the syntax of dist/Code.js', () => {
-  it('is that of ES2019 and, as in samples of the host itself, optional chaining', () => {
+  // googleworkspace/apps-script-samples, ai/standup-chat-app/main.js, has both `?.` and `??`.
+  it('is that of ES2019 and, as in samples of the host itself, optional chaining and ??', () => {
     const newer: string[] = [];
     parse(code, {
       ecmaVersion: 2020,
       onToken: ({ type, start, end }) => {
         const text = code.slice(start, end);
-        if (text === '??' || (type.label === 'num' && text.endsWith('n'))) newer.push(text);
+        if (type.label === 'num' && text.endsWith('n')) newer.push(text);
       },
     });
     expect(newer).toEqual([]);

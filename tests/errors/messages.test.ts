@@ -1,16 +1,35 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { argumentName, theArgument } from '../../src/errors/argumentName.ts';
 import { errorText } from '../../src/errors/errorText.ts';
-import { messages } from '../../src/errors/messages.ts';
+import { type ErrorCode, messages as table } from '../../src/errors/messages.ts';
 import { quoted } from '../../src/errors/quoted.ts';
+import type { ChemError } from '../../src/errors/result.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { readNumber } from '../../src/measurement/readNumber.ts';
 import { cases } from '../depth.ts';
 import { mistakes } from './mistakes.ts';
 import { wellSaid } from './wellSaid.ts';
 
+const messages = table();
+/** Every error that was put into words here, by the functions, the lab and the Plan. */
+const worded = vi.hoisted(() => [] as ChemError[]);
+vi.mock('../../src/errors/errorText.ts', async (original) => {
+  const real = await original<typeof import('../../src/errors/errorText.ts')>();
+  const noting = (words: typeof real.errorText) => (error: ChemError) => {
+    worded.push(error);
+    return words(error);
+  };
+  return { errorText: noting(real.errorText), shortErrorText: noting(real.shortErrorText) };
+});
+/** What an error of a code carries, and no one would ever read. */
+const unread = (error: { readonly code: ErrorCode }): string[] => {
+  const { full, short } = messages[error.code];
+  return ['expected', 'received', 'advice', 'brief'].filter(
+    (text) => text in error && !`${full} ${short}`.includes(`{${text}}`),
+  );
+};
 const source = new URL('../../src/', import.meta.url);
 /** About 200 characters, and what a person typed, of which up to 60 are shown. */
 const longest = 200 + 60;
@@ -56,6 +75,14 @@ describe('messages', () => {
       expect(text.toLowerCase()).not.toMatch(/\binvalid\b|\bplease\b|^expected\b|, received\b/);
     },
   );
+  it('show all that their errors carry', () => {
+    expect(new Set(worded.map(({ code }) => code))).toEqual(new Set(Object.keys(messages)));
+    expect(worded.map((error) => [error.code, ...unread(error)]).filter(([, ...texts]) => texts.length > 0)).toEqual(
+      [],
+    );
+    const planted = { code: 'bracket-empty', argument: 'formula', received: '“()”', advice: 'Fill them.' } as const;
+    expect(unread(planted)).toEqual(['received']);
+  });
   it('take about 200 characters, and more only to list all quantities or what a shelf lacks', () => {
     const longer = mistakes.filter(({ text }) => text.length > 200).map(({ code }) => code);
     expect(new Set(longer)).toEqual(new Set(['numbers-shelf', 'quantity-unknown']));

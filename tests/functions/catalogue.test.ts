@@ -5,6 +5,7 @@ import { referencePage, signature } from '../../scripts/generate/reference.ts';
 import { callFunction } from '../../src/functions/callFunction.ts';
 import { catalogue } from '../../src/functions/catalogue.ts';
 import { entries } from '../../src/functions/entries.ts';
+import type { FunctionEntry } from '../../src/functions/entry.ts';
 import { callText } from './callText.ts';
 import { expectCells } from './expectCells.ts';
 import { hostFunctionNames } from './hostFunctionNames.ts';
@@ -37,6 +38,20 @@ describe('catalogue', () => {
     for (const { summary, arguments: taken } of catalogue) {
       expect(summary).toMatch(/^[A-Z][^.]*\.$/);
       expect(taken.filter(({ about }) => /\.$/.test(about)).map(({ name }) => name)).toEqual([]);
+    }
+  });
+
+  it('says once what each argument is: in the entry where a message needs it, else in the help, which Code.js leaves out', () => {
+    const told: readonly string[] = ['text', 'substance', 'row', 'column', 'table'];
+    for (const { name, arguments: taken } of entries as readonly FunctionEntry[]) {
+      const inEntry = taken.filter(({ about }) => about !== undefined).map((argument) => argument.name);
+      const needed = taken.filter(({ kind, optional }) => told.includes(kind) && !optional);
+      expect([name, inEntry]).toEqual([name, needed.map((argument) => argument.name)]);
+      const found = catalogue.find((one) => one.name === name);
+      expect([name, ...inEntry, ...Object.keys(found?.about ?? {})].sort()).toEqual(
+        [name, ...taken.map((argument) => argument.name)].sort(),
+      );
+      expect(found?.arguments.map(({ about }) => about.length > 0)).toEqual(taken.map(() => true));
     }
   });
 

@@ -120,7 +120,7 @@ describe('readQuantity', () => {
   ] as const)('lists the units of the kind for %s', (typed, kind, listed) => {
     const read = readQuantity(typed, kind, 'x');
     expect(read).toMatchObject({ ok: false, error: { code: 'unit-unknown' } });
-    expect(!read.ok && read.error.expected).toContain(listed);
+    expect(!read.ok && read.error.advice).toContain(listed);
   });
   it.each([0.98, 1, 0.05, '0.98', '1', -0.5])('shows both readings of a bare %s as a percentage', (typed) => {
     expect(readQuantity(typed, 'percent', 'purity_percent')).toMatchObject({
@@ -167,17 +167,16 @@ describe('readQuantity', () => {
     ['concentration', 'a concentration such as 0.3 mol/L'],
     ['density', 'a density such as 1.05 g/mL'],
     ['percent', 'a percentage such as 98 %'],
-  ] as const)('asks for %s where there is none', (kind, expected) => {
+  ] as const)('asks for %s where there is none', (kind, wanted) => {
     for (const cell of [true, new Date(0), '', 'x', 'mL', '#N/A', 'mL 5', '1.2.3 mL', undefined]) {
       expect(readQuantity(cell, kind, 'given')).toEqual({
         ok: false,
         error: {
           code: 'quantity-expected',
           argument: 'given',
-          expected,
           received: quoted(cell),
-          advice: `Give ${expected}.`,
-          brief: expected.replace(/ such as .*/, ''),
+          advice: `Give ${wanted}.`,
+          brief: wanted.replace(/ such as .*/, ''),
         },
       });
     }
@@ -198,7 +197,7 @@ describe('readQuantity', () => {
       ok: false,
       error: { code: 'unit-other-kind', argument: 'given', received: `“${typed}”, ${other},`, brief },
     });
-    expect(!read.ok && read.error.expected).toMatch(new RegExp(`^${one} such as `));
+    expect(!read.ok && read.error.advice).toMatch(new RegExp(`^Give ${one} such as `));
   });
   it.each([
     ['5 gal', 'volume', 'a volume in L, dL, cL, mL, µL, dm³, cm³ or m³', 'gal'],
@@ -208,15 +207,14 @@ describe('readQuantity', () => {
     ['5 barley-corns', 'volume', 'a volume in L, dL, cL, mL, µL, dm³, cm³ or m³', 'barley-corns'],
     ['5 troy  ounces', 'mass', 'a mass in kg, g, mg, µg or ng', 'troy  ounces'],
     ['5 troy   ounces', 'mass', 'a mass in kg, g, mg, µg or ng', 'troy   ounce…'],
-  ] as const)('does not know the unit of %s', (typed, kind, expected, brief) => {
+  ] as const)('does not know the unit of %s', (typed, kind, wanted, brief) => {
     expect(readQuantity(typed, kind, 'given')).toEqual({
       ok: false,
       error: {
         code: 'unit-unknown',
         argument: 'given',
-        expected,
         received: `“${typed}”`,
-        advice: `Give ${expected}.`,
+        advice: `Give ${wanted}.`,
         brief,
       },
     });

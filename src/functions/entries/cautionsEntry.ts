@@ -11,16 +11,9 @@ export const cautionsEntry = {
     {
       name: 'formula',
       kind: 'substance',
-      unit: '',
       about: 'formula of the substance as it stands in the bottle, or its name, such as glucose',
     },
-    {
-      name: 'mass_percent',
-      kind: 'percent',
-      unit: '%',
-      about: 'grams of the substance in 100 g of a solution in water; as it is sold if left out',
-      optional: true,
-    },
+    { name: 'mass_percent', kind: 'percent', optional: true },
   ],
   columns: ['signal word', 'what it can do', 'what to do about it'],
   call: oneTable,
@@ -33,6 +26,7 @@ export const cautionsEntry = {
 export const cautionsHelp = {
   group: 'Checking',
   summary: 'Hazards of a substance or its solution, and what to do about them.',
+  about: { mass_percent: 'grams of the substance in 100 g of a solution in water; as it is sold if left out' },
   returns: 'a table with a heading row; its last line defers to the safety data sheet and local rules',
   source:
     'CLP Annex VI and Annex I as consolidated 2026-07-01 (codes and limits), supplier sheets where Annex VI has no entry',

@@ -10,22 +10,10 @@ import { withinLimits } from '../withinLimits.ts';
 export const checkEntryEntry = {
   name: 'CHECKENTRY',
   arguments: [
-    { name: 'entry', kind: 'entry', unit: '', about: 'what was typed, with or without a unit' },
-    { name: 'target', kind: 'measure', unit: '', about: 'the right value, with or without a unit' },
-    {
-      name: 'tolerance_percent',
-      kind: 'percentage points',
-      unit: '%',
-      about: 'how far off may count as on target, in percent; honest rounding decides if left out',
-      optional: true,
-    },
-    {
-      name: 'figures',
-      kind: 'whole number',
-      unit: '',
-      about: 'significant figures asked for, 1 to 15; 3 if left out',
-      optional: true,
-    },
+    { name: 'entry', kind: 'entry' },
+    { name: 'target', kind: 'measure' },
+    { name: 'tolerance_percent', kind: 'percentage points', optional: true },
+    { name: 'figures', kind: 'whole number', optional: true },
   ],
   columns: ['status', 'feedback'],
   call: rowByRow,
@@ -42,7 +30,6 @@ export const checkEntryEntry = {
         code: 'target-zero',
         argument: 'tolerance_percent',
         expected: 'a tolerance',
-        received: 'none',
         advice: 'Type one, such as 5.',
       });
     }
@@ -65,6 +52,12 @@ export const checkEntryEntry = {
 export const checkEntryHelp = {
   group: 'Checking',
   summary: 'Checks an entry against a target.',
+  about: {
+    entry: 'what was typed, with or without a unit',
+    target: 'the right value, with or without a unit',
+    tolerance_percent: 'how far off may count as on target, in percent; honest rounding decides if left out',
+    figures: 'significant figures asked for, 1 to 15; 3 if left out',
+  },
   returns: 'a row: status, feedback',
   source: 'common practice, no source',
   notes: [

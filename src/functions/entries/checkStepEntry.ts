@@ -8,23 +8,11 @@ import { withinLimits } from '../withinLimits.ts';
 export const checkStepEntry = {
   name: 'CHECKSTEP',
   arguments: [
-    { name: 'quantity', kind: 'text', unit: '', about: 'what is asked for, such as mass of solute' },
-    { name: 'given', kind: 'table', unit: '', about: 'given numbers in two columns, name and value' },
-    { name: 'entry', kind: 'entry', unit: '', about: 'what was typed, with or without a unit' },
-    {
-      name: 'figures',
-      kind: 'whole number',
-      unit: '',
-      about: 'significant figures asked for; the usual number for the quantity if left out',
-      optional: true,
-    },
-    {
-      name: 'atomic_weight_decimals',
-      kind: 'whole number',
-      unit: '',
-      about: 'decimals that atomic weights may be rounded to; 2 if left out',
-      optional: true,
-    },
+    { name: 'quantity', kind: 'text', about: 'what is asked for, such as mass of solute' },
+    { name: 'given', kind: 'table', about: 'given numbers in two columns, name and value' },
+    { name: 'entry', kind: 'entry' },
+    { name: 'figures', kind: 'whole number', optional: true },
+    { name: 'atomic_weight_decimals', kind: 'whole number', optional: true },
   ],
   columns: ['status', 'feedback', 'slip'],
   call: rowByRow,
@@ -49,6 +37,11 @@ export const checkStepEntry = {
 export const checkStepHelp = {
   group: 'Checking',
   summary: 'Checks the entry of a step and, where it is not right, names the likely slip.',
+  about: {
+    entry: 'what was typed, with or without a unit',
+    figures: 'significant figures asked for; the usual number for the quantity if left out',
+    atomic_weight_decimals: 'decimals that atomic weights may be rounded to; 2 if left out',
+  },
   returns: 'a row: status, feedback, slip',
   source:
     "definition of amount concentration, IUPAC Gold Book; slips from published studies of learners' errors and common practice",

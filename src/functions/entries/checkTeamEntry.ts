@@ -7,25 +7,13 @@ import { wholeBlock } from '../wholeBlock.ts';
 export const checkTeamEntry = {
   name: 'CHECKTEAM',
   arguments: [
-    { name: 'given_names', kind: 'row', unit: '', about: 'names of the given numbers' },
-    { name: 'given_values', kind: 'row', unit: '', about: "this team's values, below or beside those names" },
-    { name: 'settings', kind: 'table', unit: '', about: 'settings in two columns, name and value' },
-    { name: 'steps', kind: 'column', unit: '', about: 'step ids, from the heading row to the closing row' },
-    { name: 'entries', kind: 'column', unit: '', about: "the team's entries, of the same height" },
-    {
-      name: 'help_wanted',
-      kind: 'column',
-      unit: '',
-      about: 'help wanted in each row, 0 to 3, of the same height',
-      optional: true,
-    },
-    {
-      name: 'own_hints',
-      kind: 'table',
-      unit: '',
-      about: "the teacher's own hints and links, as the Help sheet has them",
-      optional: true,
-    },
+    { name: 'given_names', kind: 'row', about: 'names of the given numbers' },
+    { name: 'given_values', kind: 'row', about: "this team's values, below or beside those names" },
+    { name: 'settings', kind: 'table', about: 'settings in two columns, name and value' },
+    { name: 'steps', kind: 'column', about: 'step ids, from the heading row to the closing row' },
+    { name: 'entries', kind: 'column', about: "the team's entries, of the same height" },
+    { name: 'help_wanted', kind: 'column', optional: true },
+    { name: 'own_hints', kind: 'table', optional: true },
   ],
   columns: ['check', 'feedback', 'hint'],
   call: wholeBlock,
@@ -64,6 +52,10 @@ export const checkTeamEntry = {
 export const checkTeamHelp = {
   group: 'Checking',
   summary: "Checks a team's whole block of entries, and gives the hints it asks for.",
+  about: {
+    help_wanted: 'help wanted in each row, 0 to 3, of the same height',
+    own_hints: "the teacher's own hints and links, as the Help sheet has them",
+  },
   returns: 'three columns of text as high as the steps: check, feedback, hint',
   source: 'definition of amount concentration, IUPAC Gold Book; honest rounding of atomic weights and results',
   notes: [

@@ -6,7 +6,7 @@ import { oneTable } from '../oneTable.ts';
 
 export const compositionEntry = {
   name: 'COMPOSITION',
-  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as Ca(NO3)2' }],
+  arguments: [{ name: 'formula', kind: 'formula' }],
   columns: ['element', 'atoms', 'g/mol', 'mass percent'],
   call: oneTable,
   compute(formula: Formula) {
@@ -19,6 +19,7 @@ export const compositionEntry = {
 export const compositionHelp = {
   group: 'Substances and amounts',
   summary: 'Elements of a substance with their number, mass and mass percent.',
+  about: { formula: 'formula as you write it, such as Ca(NO3)2' },
   returns: 'a table with a heading row; the mass is atoms × atomic weight, the percentages add up to 100',
   source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
   notes: ['Takes one cell.'],

@@ -12,23 +12,11 @@ import { withMolarMass } from '../withMolarMass.ts';
 export const convertConcentrationEntry = {
   name: 'CONVERTCONCENTRATION',
   arguments: [
-    { name: 'value', kind: 'measure', unit: '', about: 'the number to convert; it may carry the unit of from' },
-    { name: 'from', kind: 'text', unit: '', about: 'its unit, such as g/L' },
-    { name: 'to', kind: 'text', unit: '', about: 'the unit wanted, such as mol/L' },
-    {
-      name: 'formula',
-      kind: 'formula',
-      unit: '',
-      about: 'formula of the solute; needed between amount and mass only',
-      optional: true,
-    },
-    {
-      name: 'density',
-      kind: 'density',
-      unit: 'g/mL',
-      about: 'density of the solution; needed between a volume and a mass of solution only',
-      optional: true,
-    },
+    { name: 'value', kind: 'measure' },
+    { name: 'from', kind: 'text', about: 'its unit, such as g/L' },
+    { name: 'to', kind: 'text', about: 'the unit wanted, such as mol/L' },
+    { name: 'formula', kind: 'formula', optional: true },
+    { name: 'density', kind: 'density', optional: true },
   ],
   call: cellByCell,
   compute(
@@ -60,7 +48,6 @@ function unitOfValue({ number, unitTyped }: Measure, from: ConcentrationUnit): C
   return {
     code: 'unit-other-kind',
     argument: 'value',
-    expected: `a number in ${from.symbol}`,
     received: quoted(number.typed),
     advice: `Give a number in ${from.symbol}, or convert from its own unit.`,
     brief: `not in ${from.symbol}`,
@@ -70,6 +57,11 @@ function unitOfValue({ number, unitTyped }: Measure, from: ConcentrationUnit): C
 export const convertConcentrationHelp = {
   group: 'Converting',
   summary: 'A concentration in another unit.',
+  about: {
+    value: 'the number to convert; it may carry the unit of from',
+    formula: 'formula of the solute; needed between amount and mass only',
+    density: 'density of the solution; needed between a volume and a mass of solution only',
+  },
   returns: 'the value in the unit wanted, not rounded',
   source: 'definitions of amount concentration, mass concentration, mass fraction and molality, IUPAC Gold Book',
   notes: [

@@ -6,9 +6,9 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 export const diluentVolumeEntry = {
   name: 'DILUENTVOLUME',
   arguments: [
-    { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
-    { name: 'target_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
-    { name: 'target_volume', kind: 'volume', unit: 'mL', about: 'final volume wanted' },
+    { name: 'stock_molarity', kind: 'concentration' },
+    { name: 'target_molarity', kind: 'concentration' },
+    { name: 'target_volume', kind: 'volume' },
   ],
   call: cellByCell,
   compute: (stock: MolesPerLitre, target: MolesPerLitre, finalVolume: Millilitres) =>
@@ -18,6 +18,11 @@ export const diluentVolumeEntry = {
 export const diluentVolumeHelp = {
   group: 'Diluting',
   summary: 'Volume of solvent to add for a dilution, volumes taken as additive.',
+  about: {
+    stock_molarity: 'concentration of the stock',
+    target_molarity: 'concentration wanted',
+    target_volume: 'final volume wanted',
+  },
   returns: 'mL of solvent, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: ['Volumes are taken as additive. At the bench fill up to the mark instead.'],

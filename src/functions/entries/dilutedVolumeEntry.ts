@@ -6,9 +6,9 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 export const dilutedVolumeEntry = {
   name: 'DILUTEDVOLUME',
   arguments: [
-    { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
-    { name: 'stock_volume', kind: 'volume', unit: 'mL', about: 'volume of stock taken' },
-    { name: 'target_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
+    { name: 'stock_molarity', kind: 'concentration' },
+    { name: 'stock_volume', kind: 'volume' },
+    { name: 'target_molarity', kind: 'concentration' },
   ],
   call: cellByCell,
   compute: (stock: MolesPerLitre, stockVolume: Millilitres, target: MolesPerLitre) =>
@@ -18,6 +18,11 @@ export const dilutedVolumeEntry = {
 export const dilutedVolumeHelp = {
   group: 'Diluting',
   summary: 'Final volume to dilute a portion of stock to.',
+  about: {
+    stock_molarity: 'concentration of the stock',
+    stock_volume: 'volume of stock taken',
+    target_molarity: 'concentration wanted',
+  },
   returns: 'mL final volume, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: [],

@@ -6,9 +6,9 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 export const dilutionMolarityEntry = {
   name: 'DILUTIONMOLARITY',
   arguments: [
-    { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
-    { name: 'stock_volume', kind: 'volume', unit: 'mL', about: 'volume of stock taken' },
-    { name: 'final_volume', kind: 'volume', unit: 'mL', about: 'volume after filling up' },
+    { name: 'stock_molarity', kind: 'concentration' },
+    { name: 'stock_volume', kind: 'volume' },
+    { name: 'final_volume', kind: 'volume' },
   ],
   call: cellByCell,
   compute: (stock: MolesPerLitre, stockVolume: Millilitres, finalVolume: Millilitres) =>
@@ -18,6 +18,11 @@ export const dilutionMolarityEntry = {
 export const dilutionMolarityHelp = {
   group: 'Diluting',
   summary: 'Concentration after a dilution.',
+  about: {
+    stock_molarity: 'concentration of the stock',
+    stock_volume: 'volume of stock taken',
+    final_volume: 'volume after filling up',
+  },
   returns: 'mol/L after the dilution, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: [],

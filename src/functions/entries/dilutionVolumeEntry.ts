@@ -6,9 +6,9 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 export const dilutionVolumeEntry = {
   name: 'DILUTIONVOLUME',
   arguments: [
-    { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
-    { name: 'target_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
-    { name: 'target_volume', kind: 'volume', unit: 'mL', about: 'final volume wanted' },
+    { name: 'stock_molarity', kind: 'concentration' },
+    { name: 'target_molarity', kind: 'concentration' },
+    { name: 'target_volume', kind: 'volume' },
   ],
   call: cellByCell,
   compute: (stock: MolesPerLitre, target: MolesPerLitre, finalVolume: Millilitres) =>
@@ -18,6 +18,11 @@ export const dilutionVolumeEntry = {
 export const dilutionVolumeHelp = {
   group: 'Diluting',
   summary: 'Volume of stock to measure out for a dilution.',
+  about: {
+    stock_molarity: 'concentration of the stock',
+    target_molarity: 'concentration wanted',
+    target_volume: 'final volume wanted',
+  },
   returns: 'mL of stock, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: [],

@@ -6,8 +6,8 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 export const elementPercentEntry = {
   name: 'ELEMENTPERCENT',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as Ca(NO3)2' },
-    { name: 'element', kind: 'text', unit: '', about: 'symbol of the element, such as N, or of an isotope, such as D' },
+    { name: 'formula', kind: 'formula' },
+    { name: 'element', kind: 'text', about: 'symbol of the element, such as N, or of an isotope, such as D' },
   ],
   call: cellByCell,
   compute: (formula: Formula, element: string) => elementPercent(formula, element),
@@ -16,6 +16,7 @@ export const elementPercentEntry = {
 export const elementPercentHelp = {
   group: 'Substances and amounts',
   summary: 'Mass percent of one element in a substance.',
+  about: { formula: 'formula as you write it, such as Ca(NO3)2' },
   returns: '% by mass, not rounded',
   source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
   notes: ['An element counts with all of its isotopes; D, T or an isotope such as [13C] counts alone.'],

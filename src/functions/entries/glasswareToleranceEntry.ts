@@ -10,7 +10,6 @@ export const glasswareToleranceEntry = {
     {
       name: 'kind',
       kind: 'text',
-      unit: '',
       about: 'volumetric flask, volumetric pipette, graduated pipette, burette, graduated cylinder or beaker',
       oneOf: ['volumetric flask', 'volumetric pipette', 'graduated pipette', 'burette', 'graduated cylinder', 'beaker'],
       otherNames: {
@@ -31,20 +30,16 @@ export const glasswareToleranceEntry = {
         'measuring cylinder': 'graduated cylinder',
       },
     },
-    { name: 'volume', kind: 'volume', unit: 'mL', about: 'nominal size' },
+    { name: 'volume', kind: 'volume' },
     {
       name: 'glass_class',
       kind: 'text',
-      unit: '',
-      about: 'A or B; A if left out',
       optional: true,
       oneOf: ['A', 'B'],
     },
     {
       name: 'standard',
       kind: 'text',
-      unit: '',
-      about: 'ISO or ASTM; ISO if left out',
       optional: true,
       oneOf: ['ISO', 'ASTM'],
     },
@@ -65,6 +60,7 @@ export const glasswareToleranceHelp = {
   group: 'Measuring and comparing',
   summary:
     'Tolerance of a piece of glassware; ISO graduated pipettes and cylinders, ASTM burettes and some ASTM sizes are from memory.',
+  about: { volume: 'nominal size', glass_class: 'A or B; A if left out', standard: 'ISO or ASTM; ISO if left out' },
   returns: '± mL, the half-width within which the true volume lies',
   source: 'ISO 1042, 648, 835, 385, 4788; ASTM E288, E969, E1293, E287, E1272',
   notes: [

@@ -8,8 +8,8 @@ import { withMolarMass } from '../withMolarMass.ts';
 export const gramsEntry = {
   name: 'GRAMS',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance' },
-    { name: 'moles', kind: 'amount', unit: 'mol', about: 'its amount' },
+    { name: 'formula', kind: 'formula' },
+    { name: 'moles', kind: 'amount' },
   ],
   call: cellByCell,
   compute: (formula: Formula, amount: Moles) => withMolarMass(formula, (molarMass) => massOf({ molarMass, amount })),
@@ -18,6 +18,7 @@ export const gramsEntry = {
 export const gramsHelp = {
   group: 'Substances and amounts',
   summary: 'Mass of an amount of a substance.',
+  about: { formula: 'formula of the substance', moles: 'its amount' },
   returns: 'g, not rounded',
   source: 'definition of amount of substance and molar mass, IUPAC Gold Book',
   notes: [],

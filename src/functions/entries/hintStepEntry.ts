@@ -7,13 +7,11 @@ import type { EntryHelp, FunctionEntry, Grid } from '../entry.ts';
 export const hintStepEntry = {
   name: 'HINTSTEP',
   arguments: [
-    { name: 'quantity', kind: 'text', unit: '', about: 'what is asked for, such as mass of solute' },
-    { name: 'given', kind: 'table', unit: '', about: 'given numbers in two columns, name and value' },
+    { name: 'quantity', kind: 'text', about: 'what is asked for, such as mass of solute' },
+    { name: 'given', kind: 'table', about: 'given numbers in two columns, name and value' },
     {
       name: 'level',
       kind: 'whole number',
-      unit: '',
-      about: '1 the idea, 2 the relation, 3 the set-up with these numbers',
     },
   ],
   call: cellByCell,
@@ -26,6 +24,7 @@ export const hintStepEntry = {
 export const hintStepHelp = {
   group: 'Checking',
   summary: 'A hint for a step, at one of three levels, without the answer.',
+  about: { level: '1 the idea, 2 the relation, 3 the set-up with these numbers' },
   returns: 'text',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['Level 3 has the numbers in place, but never the answer.'],

@@ -7,9 +7,9 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 export const ionMolarityEntry = {
   name: 'IONMOLARITY',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula of what is dissolved' },
-    { name: 'molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the whole' },
-    { name: 'ion', kind: 'text', unit: '', about: 'the ion asked for, such as Mg2+ or Cl-' },
+    { name: 'formula', kind: 'formula' },
+    { name: 'molarity', kind: 'concentration' },
+    { name: 'ion', kind: 'text', about: 'the ion asked for, such as Mg2+ or Cl-' },
   ],
   call: cellByCell,
   compute: (formula: Formula, molarity: MolesPerLitre, ion: string) => ionMolarity({ formula, molarity, ion }),
@@ -18,6 +18,7 @@ export const ionMolarityEntry = {
 export const ionMolarityHelp = {
   group: 'Making a solution',
   summary: 'Concentration of one ion in a solution of a salt, acid or base that dissociates completely.',
+  about: { formula: 'formula of what is dissolved', molarity: 'concentration of the whole' },
   returns: 'mol/L of that ion, not rounded',
   source: 'list of strong electrolytes and of the usual ions, as for IONS',
   notes: [

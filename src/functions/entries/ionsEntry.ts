@@ -6,7 +6,7 @@ import { oneTable } from '../oneTable.ts';
 
 export const ionsEntry = {
   name: 'IONS',
-  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance that is dissolved' }],
+  arguments: [{ name: 'formula', kind: 'formula' }],
   columns: ['ion', 'number per formula unit', 'note'],
   call: oneTable,
   compute(formula: Formula) {
@@ -22,6 +22,7 @@ export const ionsEntry = {
 export const ionsHelp = {
   group: 'Substances and amounts',
   summary: 'Ions that one formula unit gives in water.',
+  about: { formula: 'formula of the substance that is dissolved' },
   returns: 'a table with a heading row, and a column of notes if there is something to note',
   source: 'list of strong electrolytes and of the usual ions; solubilities at 20 °C, CRC Handbook and from memory',
   notes: [

@@ -8,9 +8,9 @@ import { withMolarMass } from '../withMolarMass.ts';
 export const molalityEntry = {
   name: 'MOLALITY',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solute' },
-    { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solute' },
-    { name: 'solvent_grams', kind: 'mass', unit: 'g', about: 'mass of solvent' },
+    { name: 'formula', kind: 'formula' },
+    { name: 'grams', kind: 'mass' },
+    { name: 'solvent_grams', kind: 'mass' },
   ],
   call: cellByCell,
   compute: (formula: Formula, mass: Grams, solventMass: Grams) =>
@@ -20,6 +20,7 @@ export const molalityEntry = {
 export const molalityHelp = {
   group: 'Converting',
   summary: 'Molality of a solution from the masses of solute and solvent.',
+  about: { formula: 'formula of the solute', grams: 'mass of solute', solvent_grams: 'mass of solvent' },
   returns: 'mol/kg of solvent, not rounded',
   source: 'definition of molality, IUPAC Gold Book',
   notes: ['For a hydrate, give the mass of water added; the water in the crystals is not counted as solvent.'],

@@ -5,7 +5,7 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const molarMassEntry = {
   name: 'MOLARMASS',
-  arguments: [{ name: 'formula', kind: 'formula', unit: '', about: 'formula as you write it, such as CuSO4·5H2O' }],
+  arguments: [{ name: 'formula', kind: 'formula' }],
   call: cellByCell,
   compute: (formula: Formula) => molarMass(formula),
 } as const satisfies FunctionEntry;
@@ -13,6 +13,7 @@ export const molarMassEntry = {
 export const molarMassHelp = {
   group: 'Substances and amounts',
   summary: 'Molar mass of a substance from its formula.',
+  about: { formula: 'formula as you write it, such as CuSO4·5H2O' },
   returns: 'g/mol, not rounded',
   source: 'standard atomic weights, IUPAC/CIAAW 2021 with the revisions of 2024',
   notes: [

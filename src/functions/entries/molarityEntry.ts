@@ -8,16 +8,10 @@ import { withMolarMass } from '../withMolarMass.ts';
 export const molarityEntry = {
   name: 'MOLARITY',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solid, hydrate included' },
-    { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solid weighed' },
-    { name: 'volume', kind: 'volume', unit: 'mL', about: 'volume of the solution' },
-    {
-      name: 'purity_percent',
-      kind: 'percent',
-      unit: '%',
-      about: 'purity of the solid by mass; 100 % if left out',
-      optional: true,
-    },
+    { name: 'formula', kind: 'formula' },
+    { name: 'grams', kind: 'mass' },
+    { name: 'volume', kind: 'volume' },
+    { name: 'purity_percent', kind: 'percent', optional: true },
   ],
   call: cellByCell,
   compute: (formula: Formula, mass: Grams, volume: Millilitres, purity: Percent | undefined) =>
@@ -27,6 +21,12 @@ export const molarityEntry = {
 export const molarityHelp = {
   group: 'Making a solution',
   summary: 'Concentration of a solution made from a weighed solid.',
+  about: {
+    formula: 'formula of the solid, hydrate included',
+    grams: 'mass of solid weighed',
+    volume: 'volume of the solution',
+    purity_percent: 'purity of the solid by mass; 100 % if left out',
+  },
   returns: 'mol/L, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],

@@ -8,25 +8,13 @@ import { withMolarMass } from '../withMolarMass.ts';
 export const molarityUncertaintyEntry = {
   name: 'MOLARITYUNCERTAINTY',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solid, hydrate included' },
-    { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solid weighed' },
-    { name: 'volume', kind: 'volume', unit: 'mL', about: 'volume of the flask' },
-    { name: 'balance_tolerance', kind: 'mass', unit: 'g', about: '± of one reading of the balance' },
-    { name: 'flask_tolerance', kind: 'volume', unit: 'mL', about: '± of the flask' },
-    {
-      name: 'purity_percent',
-      kind: 'percent',
-      unit: '%',
-      about: 'purity of the solid by mass; 100 % if left out',
-      optional: true,
-    },
-    {
-      name: 'purity_tolerance',
-      kind: 'percentage points',
-      unit: 'percentage points',
-      about: '± of the purity; 0 if left out',
-      optional: true,
-    },
+    { name: 'formula', kind: 'formula' },
+    { name: 'grams', kind: 'mass' },
+    { name: 'volume', kind: 'volume' },
+    { name: 'balance_tolerance', kind: 'mass' },
+    { name: 'flask_tolerance', kind: 'volume' },
+    { name: 'purity_percent', kind: 'percent', optional: true },
+    { name: 'purity_tolerance', kind: 'percentage points', optional: true },
   ],
   call: cellByCell,
   compute: (
@@ -46,6 +34,15 @@ export const molarityUncertaintyEntry = {
 export const molarityUncertaintyHelp = {
   group: 'Measuring and comparing',
   summary: 'Standard uncertainty of a concentration made by weighing and filling up to a mark.',
+  about: {
+    formula: 'formula of the solid, hydrate included',
+    grams: 'mass of solid weighed',
+    volume: 'volume of the flask',
+    balance_tolerance: '± of one reading of the balance',
+    flask_tolerance: '± of the flask',
+    purity_percent: 'purity of the solid by mass; 100 % if left out',
+    purity_tolerance: '± of the purity in percentage points; 0 if left out',
+  },
   returns: 'standard uncertainty in mol/L, not rounded',
   source: 'JCGM 100:2008, 4.3.7 and 5.1.6 (clause numbers from memory)',
   notes: [

@@ -8,10 +8,10 @@ import { withMolarMass } from '../withMolarMass.ts';
 export const moleFractionEntry = {
   name: 'MOLEFRACTION',
   arguments: [
-    { name: 'formula_1', kind: 'formula', unit: '', about: 'formula of the first substance' },
-    { name: 'grams_1', kind: 'mass', unit: 'g', about: 'its mass' },
-    { name: 'formula_2', kind: 'formula', unit: '', about: 'formula of the second substance' },
-    { name: 'grams_2', kind: 'mass', unit: 'g', about: 'its mass' },
+    { name: 'formula_1', kind: 'formula' },
+    { name: 'grams_1', kind: 'mass' },
+    { name: 'formula_2', kind: 'formula' },
+    { name: 'grams_2', kind: 'mass' },
   ],
   call: cellByCell,
   compute: (first: Formula, firstMass: Grams, second: Formula, secondMass: Grams) =>
@@ -28,6 +28,12 @@ export const moleFractionEntry = {
 export const moleFractionHelp = {
   group: 'Converting',
   summary: 'Mole fraction of the first of two substances from their masses.',
+  about: {
+    formula_1: 'formula of the first substance',
+    grams_1: 'its mass',
+    formula_2: 'formula of the second substance',
+    grams_2: 'its mass',
+  },
   returns: 'a fraction from 0 to 1, not rounded',
   source: 'definition of amount fraction, IUPAC Gold Book',
   notes: ['Each substance counts as it is written, undissociated.'],

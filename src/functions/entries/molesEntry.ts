@@ -8,8 +8,8 @@ import { withMolarMass } from '../withMolarMass.ts';
 export const molesEntry = {
   name: 'MOLES',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the substance' },
-    { name: 'grams', kind: 'mass', unit: 'g', about: 'its mass' },
+    { name: 'formula', kind: 'formula' },
+    { name: 'grams', kind: 'mass' },
   ],
   call: cellByCell,
   compute: (formula: Formula, mass: Grams) => withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass })),
@@ -18,6 +18,7 @@ export const molesEntry = {
 export const molesHelp = {
   group: 'Substances and amounts',
   summary: 'Amount of a substance from its mass.',
+  about: { formula: 'formula of the substance', grams: 'its mass' },
   returns: 'mol, not rounded',
   source: 'definition of amount of substance and molar mass, IUPAC Gold Book',
   notes: [],

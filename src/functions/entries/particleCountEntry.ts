@@ -5,7 +5,7 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 
 export const particleCountEntry = {
   name: 'PARTICLECOUNT',
-  arguments: [{ name: 'moles', kind: 'amount', unit: 'mol', about: 'the amount' }],
+  arguments: [{ name: 'moles', kind: 'amount' }],
   call: cellByCell,
   compute: (amount: Moles) => particleCount(amount),
 } as const satisfies FunctionEntry;
@@ -13,6 +13,7 @@ export const particleCountEntry = {
 export const particleCountHelp = {
   group: 'Substances and amounts',
   summary: 'Number of particles in an amount of substance.',
+  about: { moles: 'the amount' },
   returns: 'a pure number',
   source: 'Avogadro constant, 6.02214076 × 10^23 per mol, exact since the SI of 2019',
   notes: [],

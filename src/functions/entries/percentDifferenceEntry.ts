@@ -7,12 +7,10 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 export const percentDifferenceEntry = {
   name: 'PERCENTDIFFERENCE',
   arguments: [
-    { name: 'first', kind: 'measure', unit: '', about: 'one value, with or without a unit' },
+    { name: 'first', kind: 'measure' },
     {
       name: 'second',
       kind: 'measure',
-      unit: '',
-      about: 'the other value; without a unit, in that of the first',
     },
   ],
   call: cellByCell,
@@ -25,6 +23,10 @@ export const percentDifferenceEntry = {
 export const percentDifferenceHelp = {
   group: 'Measuring and comparing',
   summary: 'Difference of two values, as a percentage of their mean.',
+  about: {
+    first: 'one value, with or without a unit',
+    second: 'the other value; without a unit, in that of the first',
+  },
   returns: '%, not rounded',
   source: 'common practice in teaching laboratories, no source',
   notes: [

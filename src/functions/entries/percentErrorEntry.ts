@@ -7,20 +7,12 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 export const percentErrorEntry = {
   name: 'PERCENTERROR',
   arguments: [
-    { name: 'measured', kind: 'measure', unit: '', about: 'the measured value, with or without a unit' },
+    { name: 'measured', kind: 'measure' },
     {
       name: 'accepted',
       kind: 'measure',
-      unit: '',
-      about: 'the accepted value; without a unit, in that of the measured one',
     },
-    {
-      name: 'signed',
-      kind: 'yes or no',
-      unit: '',
-      about: 'TRUE keeps the sign of measured − accepted; without sign if left out',
-      optional: true,
-    },
+    { name: 'signed', kind: 'yes or no', optional: true },
   ],
   call: cellByCell,
   compute(measured: Measure, accepted: Measure, signed: boolean | undefined) {
@@ -33,6 +25,11 @@ export const percentErrorEntry = {
 export const percentErrorHelp = {
   group: 'Measuring and comparing',
   summary: 'Difference of a measured value from the accepted one, as a percentage of the accepted one.',
+  about: {
+    measured: 'the measured value, with or without a unit',
+    accepted: 'the accepted value; without a unit, in that of the measured one',
+    signed: 'TRUE keeps the sign of measured − accepted; without sign if left out',
+  },
   returns: '%, not rounded, absolute unless signed is TRUE',
   source: 'common practice in teaching laboratories, no source',
   notes: [

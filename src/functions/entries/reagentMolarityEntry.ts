@@ -8,9 +8,9 @@ import { withMolarMass } from '../withMolarMass.ts';
 export const reagentMolarityEntry = {
   name: 'REAGENTMOLARITY',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solute in the bottle' },
-    { name: 'mass_percent', kind: 'percent', unit: '%', about: 'mass percent on the label; 37 means 37 %' },
-    { name: 'density', kind: 'density', unit: 'g/mL', about: 'density of the reagent' },
+    { name: 'formula', kind: 'formula' },
+    { name: 'mass_percent', kind: 'percent' },
+    { name: 'density', kind: 'density' },
   ],
   call: cellByCell,
   compute: (formula: Formula, massPercent: Percent, density: GramsPerMillilitre) =>
@@ -20,6 +20,11 @@ export const reagentMolarityEntry = {
 export const reagentMolarityHelp = {
   group: 'Making a solution',
   summary: 'Concentration of a bottled reagent from its mass percent and density.',
+  about: {
+    formula: 'formula of the solute in the bottle',
+    mass_percent: 'mass percent on the label; 37 means 37 %',
+    density: 'density of the reagent',
+  },
   returns: 'mol/L, not rounded',
   source: 'definition of amount concentration and mass fraction, IUPAC Gold Book',
   notes: [

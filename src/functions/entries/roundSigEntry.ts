@@ -6,13 +6,11 @@ import type { EntryHelp, FunctionEntry } from '../entry.ts';
 export const roundSigEntry = {
   name: 'ROUNDSIG',
   arguments: [
-    { name: 'value', kind: 'digits', unit: '', about: 'the number' },
-    { name: 'figures', kind: 'whole number', unit: '', about: 'how many significant figures' },
+    { name: 'value', kind: 'digits' },
+    { name: 'figures', kind: 'whole number' },
     {
       name: 'ties',
       kind: 'text',
-      unit: '',
-      about: 'half-way cases: even takes the even digit, up goes away from zero; even if left out, but schools differ',
       optional: true,
       oneOf: ['even', 'up'],
     },
@@ -25,6 +23,11 @@ export const roundSigEntry = {
 export const roundSigHelp = {
   group: 'Measuring and comparing',
   summary: 'A number rounded to a given number of significant figures, as text that keeps its zeros.',
+  about: {
+    value: 'the number',
+    figures: 'how many significant figures',
+    ties: 'half-way cases: even takes the even digit, up goes away from zero; even if left out, but schools differ',
+  },
   returns: 'text with exactly that many significant figures; plain digits where they are clear, otherwise 1.2 × 10^3',
   source: 'rounding half to even: ASTM E29 and ISO 80000-1 Annex B',
   notes: [

@@ -7,16 +7,10 @@ import { oneTable } from '../oneTable.ts';
 export const serialDilutionEntry = {
   name: 'SERIALDILUTION',
   arguments: [
-    { name: 'stock_molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration of the stock' },
-    { name: 'factor', kind: 'factor', unit: '', about: 'how many times each stage is diluted, more than 1' },
-    { name: 'stages', kind: 'whole number', unit: '', about: 'number of dilutions, one after the other' },
-    {
-      name: 'final_volume',
-      kind: 'volume',
-      unit: 'mL',
-      about: 'final volume of each stage; adds the two columns of volumes',
-      optional: true,
-    },
+    { name: 'stock_molarity', kind: 'concentration' },
+    { name: 'factor', kind: 'factor' },
+    { name: 'stages', kind: 'whole number' },
+    { name: 'final_volume', kind: 'volume', optional: true },
   ],
   columns: ['stage', 'mol/L', 'mL taken', 'mL of solvent'],
   call: oneTable,
@@ -34,6 +28,12 @@ export const serialDilutionEntry = {
 export const serialDilutionHelp = {
   group: 'Diluting',
   summary: 'Concentrations of a serial dilution, with the volumes of each stage.',
+  about: {
+    stock_molarity: 'concentration of the stock',
+    factor: 'how many times each stage is diluted, more than 1',
+    stages: 'number of dilutions, one after the other',
+    final_volume: 'final volume of each stage; adds the two columns of volumes',
+  },
   returns: 'a table with a heading row, one row for each stage; the volumes are there if final_volume is given',
   source: 'definition of amount concentration, IUPAC Gold Book: the amount of solute stays the same',
   notes: ['Takes single cells. Volumes are taken as additive.'],

@@ -10,8 +10,6 @@ export const sigFigsEntry = {
     {
       name: 'number_as_text',
       kind: 'figures',
-      unit: '',
-      about: 'the number as text such as "0.0750"; a number cell has lost its trailing zeros',
     },
   ],
   call: cellByCell,
@@ -21,6 +19,7 @@ export const sigFigsEntry = {
 export const sigFigsHelp = {
   group: 'Measuring and comparing',
   summary: 'Number of significant figures in a number as typed.',
+  about: { number_as_text: 'the number as text such as "0.0750"; a number cell has lost its trailing zeros' },
   returns: 'the count',
   source: 'rules for significant figures, OpenStax Chemistry 2e, section 1.5',
   notes: [

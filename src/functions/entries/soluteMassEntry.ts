@@ -11,18 +11,10 @@ export const soluteMassEntry = {
     {
       name: 'formula',
       kind: 'formula',
-      unit: '',
-      about: 'formula of the solid as it stands in the bottle, hydrate included',
     },
-    { name: 'molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
-    { name: 'volume', kind: 'volume', unit: 'mL', about: 'volume of solution wanted' },
-    {
-      name: 'purity_percent',
-      kind: 'percent',
-      unit: '%',
-      about: 'purity of the solid by mass; 100 % if left out',
-      optional: true,
-    },
+    { name: 'molarity', kind: 'concentration' },
+    { name: 'volume', kind: 'volume' },
+    { name: 'purity_percent', kind: 'percent', optional: true },
   ],
   call: cellByCell,
   compute: (formula: Formula, molarity: MolesPerLitre, volume: Millilitres, purity: Percent | undefined) =>
@@ -32,6 +24,12 @@ export const soluteMassEntry = {
 export const soluteMassHelp = {
   group: 'Making a solution',
   summary: 'Mass of solid to weigh out for a solution.',
+  about: {
+    formula: 'formula of the solid as it stands in the bottle, hydrate included',
+    molarity: 'concentration wanted',
+    volume: 'volume of solution wanted',
+    purity_percent: 'purity of the solid by mass; 100 % if left out',
+  },
   returns: 'g to weigh, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],

@@ -8,16 +8,10 @@ import { withMolarMass } from '../withMolarMass.ts';
 export const solutionVolumeEntry = {
   name: 'SOLUTIONVOLUME',
   arguments: [
-    { name: 'formula', kind: 'formula', unit: '', about: 'formula of the solid, hydrate included' },
-    { name: 'grams', kind: 'mass', unit: 'g', about: 'mass of solid weighed' },
-    { name: 'molarity', kind: 'concentration', unit: 'mol/L', about: 'concentration wanted' },
-    {
-      name: 'purity_percent',
-      kind: 'percent',
-      unit: '%',
-      about: 'purity of the solid by mass; 100 % if left out',
-      optional: true,
-    },
+    { name: 'formula', kind: 'formula' },
+    { name: 'grams', kind: 'mass' },
+    { name: 'molarity', kind: 'concentration' },
+    { name: 'purity_percent', kind: 'percent', optional: true },
   ],
   call: cellByCell,
   compute: (formula: Formula, mass: Grams, molarity: MolesPerLitre, purity: Percent | undefined) =>
@@ -27,6 +21,12 @@ export const solutionVolumeEntry = {
 export const solutionVolumeHelp = {
   group: 'Making a solution',
   summary: 'Volume of solution that a weighed solid is enough for.',
+  about: {
+    formula: 'formula of the solid, hydrate included',
+    grams: 'mass of solid weighed',
+    molarity: 'concentration wanted',
+    purity_percent: 'purity of the solid by mass; 100 % if left out',
+  },
   returns: 'mL, not rounded',
   source: 'definition of amount concentration, IUPAC Gold Book',
   notes: ['A cell formatted as a percentage hands over a fraction, so a bare purity of 1 or less is refused.'],

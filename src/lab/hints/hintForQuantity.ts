@@ -23,7 +23,6 @@ export function hintForQuantity(
     return failure({
       code: 'hint-level',
       argument: 'level',
-      expected: '1, 2 or 3',
       received: quoted(level),
       advice: 'Type 1 for the idea, 2 for the relation or 3 for the set-up with your numbers.',
     });
@@ -34,9 +33,9 @@ export function hintForQuantity(
   // Read whole, so that a number which could not be checked is not shown in a set-up either.
   const prepared = fillQuantity(entry, cells.value, {});
   if (!prepared.ok) return prepared;
-  const shown = (name: string): string | undefined => {
+  const textOf = (name: string): string | undefined => {
     const argument = entry.takes.find((taken) => taken.name === name);
     return argument && shownCell(cells.value[name], { argument, decimalMark: 'point' });
   };
-  return success(quantityHint(quantity, { level: wanted, shown }));
+  return success(quantityHint(quantity, { level: wanted, textOf }));
 }

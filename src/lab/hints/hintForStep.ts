@@ -35,7 +35,7 @@ const expectedName = ({ expects }: MeasuredStep, activity: Activity | undefined)
 };
 
 function calculatedHint(step: CalculatedStep, level: 1 | 2 | 3, wanted: HintWanted): string {
-  const shown = (name: string): string | undefined => {
+  const textOf = (name: string): string | undefined => {
     const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
     const source = step.takes[name];
     if (argument === undefined || source === undefined) return undefined;
@@ -45,7 +45,7 @@ function calculatedHint(step: CalculatedStep, level: 1 | 2 | 3, wanted: HintWant
     const entry = shownCell(wanted.entries[source.entryOf], { argument, decimalMark: wanted.decimalMark });
     return entry ?? rowShown(titleOf(wanted.activity, source.entryOf));
   };
-  return quantityHint(step.quantity, { level, shown });
+  return quantityHint(step.quantity, { level, textOf });
 }
 
 function ourHint(step: Step, level: 1 | 2 | 3, wanted: HintWanted): string {
@@ -77,11 +77,11 @@ const plainCell = (cell: CellValue): string | undefined =>
 function bareQuantityHint(name: string, level: 1 | 2 | 3, { givens, decimalMark }: HintWanted): string {
   if (!isQuantityName(name)) return '';
   const takes: readonly QuantityArgument[] = quantities[name].takes;
-  const shown = (wanted: string): string | undefined => {
+  const textOf = (wanted: string): string | undefined => {
     const argument = takes.find((taken) => taken.name === wanted);
     return argument && shownCell(givens[wanted], { argument, decimalMark });
   };
-  return quantityHint(name, { level, shown });
+  return quantityHint(name, { level, textOf });
 }
 
 /**

@@ -23,14 +23,14 @@ export const filledIn = (pieces: readonly Shown[], shown: (name: string) => stri
 /**
  * Help with a quantity at a level: 1 the idea, 2 the relation, 3 the set-up, not worked out.
  *
- * @param shown - The text that stands for an argument of the quantity; undefined where there is none.
+ * @param textOf - The text that stands for an argument of the quantity; undefined where there is none.
  */
 export function quantityHint(
   quantity: QuantityName,
-  { level, shown }: { readonly level: 1 | 2 | 3; readonly shown: (name: string) => string | undefined },
+  { level, textOf }: { readonly level: 1 | 2 | 3; readonly textOf: (name: string) => string | undefined },
 ): string {
   const { idea, relation, impure, setUp } = quantityHints[quantity];
   if (level === 1) return idea;
-  if (level === 2) return impure !== undefined && shown('purity') !== undefined ? `${relation} ${impure}` : relation;
-  return filledIn(setUp, (name) => (name === atomsShown ? atomsOf(shown('formula')) : shown(name)));
+  if (level === 2) return impure !== undefined && textOf('purity') !== undefined ? `${relation} ${impure}` : relation;
+  return filledIn(setUp, (name) => (name === atomsShown ? atomsOf(textOf('formula')) : textOf(name)));
 }

@@ -87,8 +87,6 @@ export function fillQuantity(
       return failure({
         code: 'given-missing',
         argument: called(argument),
-        expected: 'a value',
-        received: 'a blank',
         advice: `For ${quantity.name}, give ${namesTaken(quantity)}.`,
         brief: called(argument),
       });

@@ -27,7 +27,6 @@ export function readQuantityName(cell: CellValue): Result<QuantityName> {
   return failure({
     code: 'quantity-unknown',
     argument: 'quantity',
-    expected: 'the name of a quantity',
     received: quoted(cell),
     advice: `Use one of ${Object.keys(quantities).join(', ')}.`,
   });

@@ -32,7 +32,6 @@ const badSetting = (name: SettingName, wanted: { readonly expected: string; read
     argument: name,
     expected: wanted.expected,
     received: quoted(wanted.received),
-    advice: 'Change it in the settings of the Plan.',
   });
 
 /** A share as printed: 2, 2 % and 2,5 % are 2 and 2.5 percent of what is expected. */

@@ -31,7 +31,6 @@ export function readGivenCells(quantity: QuantityEntry, table: readonly (readonl
       return failure({
         code: 'given-shape',
         argument: 'given',
-        expected: 'two columns, name and value',
         received: row.length === 1 ? 'one column' : `${row.length} columns`,
         advice: `Put the names in the first: ${namesTaken(quantity)}.`,
       });
@@ -43,7 +42,6 @@ export function readGivenCells(quantity: QuantityEntry, table: readonly (readonl
       return failure({
         code: 'given-unknown',
         argument: 'given',
-        expected: `names that ${quantity.name} takes`,
         received: quoted(nameCell),
         advice: `For ${quantity.name}, give ${namesTaken(quantity)}.`,
         brief: quoted(nameCell),
@@ -53,7 +51,6 @@ export function readGivenCells(quantity: QuantityEntry, table: readonly (readonl
       return failure({
         code: 'given-twice',
         argument: 'given',
-        expected: 'each name once',
         received: quoted(nameCell),
         advice: `Keep one row for each of ${namesTaken(quantity)}.`,
         brief: name,

@@ -96,8 +96,6 @@ export function teamUse(
       ? failure({
           code: 'given-missing',
           argument: name,
-          expected: 'a value',
-          received: 'a blank',
           advice: 'Fill in the cell in the Plan.',
           brief: name,
         })

@@ -11,8 +11,8 @@ let last: { readonly code: string; readonly functions: Declared[] } | undefined;
 
 /**
  * The top-level function declarations of a script, with what the host's formula helper would show of each.
- * Refuses what the host's own parser refuses when a script is pushed: anything newer than ES2019, but for `?.`, which
- * stands in the host's own examples.
+ * Refuses what the host's own parser refuses when a script is pushed: anything newer than ES2019, but for `?.` and `??`,
+ * which stand in the host's own examples.
  */
 export function declaredFunctions(code: string): Declared[] {
   // One script is opened again and again, and reading it takes as long as building half a class.
@@ -32,7 +32,7 @@ function readFunctions(code: string): Declared[] {
         const { type, loc } = token;
         // A number with an n behind it comes as what it stands for, which the types of the parser leave out.
         const isBig = typeof (token as { readonly value?: unknown }).value === 'bigint';
-        if (type.label !== '??' && type.label !== 'import' && !isBig) return;
+        if (type.label !== 'import' && !isBig) return;
         throw Object.assign(new Error('Unexpected token ILLEGAL'), { loc: loc?.start });
       },
       locations: true,

@@ -204,7 +204,6 @@ describe('the host’s own parser', () => {
     expect(opened('return a?.b;')).not.toThrow();
   });
   it.each([
-    'return a ?? 1;',
     'return 10n;',
     'return import("x");',
     'class A { #x = 1; }',
