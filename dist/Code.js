@@ -7,14 +7,14 @@ var Labrow = (() => {
 	const parts = {
 // Part base: chemistry/atomsKey, errors/result, errors/quoted, measurement/finite, measurement/quantity, chemistry/elementTable.generated and 62 more
 "base"(part) {
-// src/chemistry/atomsKey.ts
+// chemistry/atomsKey
 function atomsKey({ atoms }) { return atoms.map(({ element, count }) => `${element}${count}`).sort().join(" "); }
 
-// src/errors/result.ts
+// errors/result
 function success(value) { return { ok: true, value }; }
 function failure(error) { return { ok: false, error }; }
 
-// src/errors/quoted.ts
+// errors/quoted
 var shownWhole = 60;
 var shownAtStart = 40;
 var shownAtEnd = 15;
@@ -35,19 +35,17 @@ function quoted(cell) {
 	return "something that is neither text nor a number";
 }
 
-// src/measurement/finite.ts
+// measurement/finite
 function finite(value, argument) {
 	if (Number.isFinite(value)) return success(value);
 	return failure({
 		code: "result-not-finite",
 		argument,
-		expected: "numbers whose result can be written",
-		received: "numbers that lead beyond every number",
 		advice: "Check the powers of ten and the units."
 	});
 }
 
-// src/measurement/quantity.ts
+// measurement/quantity
 function grams(value) { return value; }
 function gramsPerMole(value) { return value; }
 function gramsPerMillilitre(value) { return value; }
@@ -56,7 +54,7 @@ function moles(value) { return value; }
 function molesPerLitre(value) { return value; }
 function percent(value) { return value; }
 
-// src/chemistry/elementTable.generated.ts
+// chemistry/elementTable.generated
 var elementTable = `
 H 1 hydrogen 1.0080
 He 2 helium 4.002602
@@ -178,7 +176,7 @@ Ts 117 tennessine ~294
 Og 118 oganesson ~294
 `;
 
-// src/chemistry/elements.ts
+// chemistry/elements
 function elementOn(line) {
 	const [symbol, atomicNumber, name, weight] = line.split(" ");
 	const isStable = !weight.startsWith("~");
@@ -190,7 +188,7 @@ function elementOn(line) {
 		longestLived: isStable ? void 0 : Number(weight.slice(1))
 	};
 }
-var read = /* @__PURE__ */ new Map();
+var read = new Map();
 function elementBySymbol(symbol) {
 	const known2 = read.get(symbol);
 	if (known2) return known2;
@@ -203,24 +201,20 @@ ${symbol} `);
 	return element;
 }
 function allElements() { return elementTable.trim().split("\n").map(elementOn); }
-var isotopeMasses = /* @__PURE__ */ new Map([
+var isotopeMasses = new Map([
 	["[2H]", 2.014101777844],
 	["[3H]", 3.01604928132],
 	["[13C]", 13.003354835336]
 ]);
 var isotopeShape = /^\[(\d+)([A-Z][a-z]?)\]$/;
-function elementOf(label) {
-	var _a;
-	return (_a = isotopeShape.exec(label)?.[2]) != null ? _a : label;
-}
+function elementOf(label) { return isotopeShape.exec(label)?.[2] ?? label; }
 function relativeMass(label) {
-	var _a;
 	const isotope = isotopeShape.exec(label);
 	if (!isotope) return elementBySymbol(label)?.weight;
-	return (_a = isotopeMasses.get(label)) != null ? _a : Number(isotope[1]);
+	return isotopeMasses.get(label) ?? Number(isotope[1]);
 }
 
-// src/chemistry/molarMass.ts
+// chemistry/molarMass
 function atomicMass(label) {
 	const mass = relativeMass(label);
 	if (mass !== void 0) return success(mass);
@@ -228,7 +222,6 @@ function atomicMass(label) {
 	return failure({
 		code: "atomic-weight-none",
 		argument: "formula",
-		expected: "elements with a standard atomic weight",
 		received: `${quoted(label)} (${element?.name})`,
 		advice: `Name the isotope you mean; the longest-lived is [${element?.longestLived}${label}].`,
 		brief: label
@@ -244,7 +237,7 @@ function molarMass({ atoms }) {
 	return finite(gramsPerMole(sum), "formula");
 }
 
-// src/chemistry/composition.ts
+// chemistry/composition
 function composition(formula) {
 	const masses = [];
 	for (const { element, count } of formula.atoms) {
@@ -256,7 +249,7 @@ function composition(formula) {
 	return success(masses.map((share) => ({ ...share, percent: 100 * share.mass / whole })));
 }
 
-// src/measurement/aboveZero.ts
+// measurement/aboveZero
 function shown({ value, unit }) { return unit === "" ? quoted(value) : `${quoted(value)} ${unit}`; }
 function notAboveZero(...numbers) {
 	const found = numbers.find(({ value }) => !(value > 0 && Number.isFinite(value)));
@@ -281,7 +274,7 @@ function belowZero(...numbers) {
 	};
 }
 
-// src/chemistry/density.ts
+// chemistry/density
 function density({
 	mass,
 	volume
@@ -293,7 +286,7 @@ function density({
 	return error ? failure(error) : finite(gramsPerMillilitre(mass / volume), "mass");
 }
 
-// src/chemistry/dilution.ts
+// chemistry/dilution
 function dilutionError({ stock, target }) {
 	const error = notAboveZero(
 		{ value: stock, argument: "stock_molarity", unit: "mol/L" },
@@ -309,21 +302,20 @@ function dilutionError({ stock, target }) {
 	};
 }
 
-// src/chemistry/stockVolume.ts
+// chemistry/stockVolume
 function stockVolume({ stock, target, finalVolume }) {
-	var _a;
-	const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: finalVolume, argument: "target_volume", unit: "mL" });
+	const error = dilutionError({ stock, target }) ?? notAboveZero({ value: finalVolume, argument: "target_volume", unit: "mL" });
 	if (error) return failure(error);
 	return finite(millilitres(target * finalVolume / stock), "target_volume");
 }
 
-// src/chemistry/diluentVolume.ts
+// chemistry/diluentVolume
 function diluentVolume(dilution) {
 	const stock = stockVolume(dilution);
 	return stock.ok ? success(millilitres(dilution.finalVolume - stock.value)) : stock;
 }
 
-// src/chemistry/portionError.ts
+// chemistry/portionError
 function portionError({
 	stockVolume: stockVolume2,
 	finalVolume
@@ -338,31 +330,30 @@ function portionError({
 	};
 }
 
-// src/chemistry/dilutedMolarity.ts
+// chemistry/dilutedMolarity
 function dilutedMolarity({ stock, stockVolume: stockVolume2, finalVolume }) {
-	var _a;
-	const error = (_a = notAboveZero(
+	const error = notAboveZero(
 		{ value: stock, argument: "stock_molarity", unit: "mol/L" },
 		{ value: stockVolume2, argument: "stock_volume", unit: "mL" },
 		{ value: finalVolume, argument: "final_volume", unit: "mL" }
-	)) != null ? _a : portionError({ stockVolume: stockVolume2, finalVolume });
+	) ?? portionError({ stockVolume: stockVolume2, finalVolume });
 	if (error) return failure(error);
 	return finite(molesPerLitre(stock * stockVolume2 / finalVolume), "stock_molarity");
 }
 
-// src/chemistry/dilutionFactor.ts
+// chemistry/dilutionFactor
 function dilutionFactor({ stock, target }) {
 	const error = dilutionError({ stock, target });
 	return error ? failure(error) : finite(stock / target, "stock_molarity");
 }
 
-// src/chemistry/electrolytes.ts
+// chemistry/electrolytes
 var strongAcids = ["HCl", "HBr", "HI", "HNO3", "HClO4", "HClO3", "H2SO4"];
 var weakElectrolytes = "CH3COOH HCOOH HF H3PO4 H3PO3 H2CO3 NH3 H2S HNO2 HClO HClO2 HBrO HCN H2SO3 H3BO3 C6H8O7 H2C2O4 C6H5COOH C2H5COOH C3H6O3 C4H6O6 C6H8O6 C6H5OH CH3NH2 C2H5NH2 (CH3)2NH C5H5N N2H4 H2O2S HIO3 C8H6O4 C7H6O3 H2CrO4 HSCN FeF3 HgCl2 Hg(CN)2".split(" ");
 var molecularSolutes = "C6H12O6 C12H22O11 CO(NH2)2 H2O2 C2H5OH CH3OH C3H7OH C3H8O3 C2H6O2 (CH3)2CO C6H14O6 C8H10N4O2 C4H8O HCHO CH3CN CS(NH2)2 O2 N2 CO2 C5H10O5 C18H32O16 C6H12O5 H2O".split(" ");
-var solubleHydroxides = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "Ba", "Sr", "NH4"]);
+var solubleHydroxides = new Set(["Li", "Na", "K", "Rb", "Cs", "Ba", "Sr", "NH4"]);
 var saturatedHydroxides = { Ca: 0.0235, Ba: 0.28 };
-var always = /* @__PURE__ */ new Set(["Li", "Na", "K", "Rb", "Cs", "NH4", "H"]);
+var always = new Set(["Li", "Na", "K", "Rb", "Cs", "NH4", "H"]);
 var except = {
 	"Li F": false,
 	"Li PO4": false,
@@ -383,12 +374,12 @@ var except = {
 	"K BF4": false
 };
 var lowWith = {
-	halide: /* @__PURE__ */ new Set(["Ag", "Pb", "Cu 1"]),
-	fluoride: /* @__PURE__ */ new Set(["Mg", "Ca", "Sr", "Ba", "Pb", "Al", "Cu", "Fe 2", "Cr", "Th", "La", "Ce"]),
-	iodate: /* @__PURE__ */ new Set(["Ag", "Ba", "Ca", "Cd", "Mn", "Pb", "Sr", "Zn"]),
-	sulfate: /* @__PURE__ */ new Set(["Ba", "Sr", "Pb", "Ca", "Ag"])
+	halide: new Set(["Ag", "Pb", "Cu 1"]),
+	fluoride: new Set(["Mg", "Ca", "Sr", "Ba", "Pb", "Al", "Cu", "Fe 2", "Cr", "Th", "La", "Ce"]),
+	iodate: new Set(["Ag", "Ba", "Ca", "Cd", "Mn", "Pb", "Sr", "Zn"]),
+	sulfate: new Set(["Ba", "Sr", "Pb", "Ca", "Ag"])
 };
-var lowAnions = /* @__PURE__ */ new Set([
+var lowAnions = new Set([
 	"CO3",
 	"PO4",
 	"PO3",
@@ -425,16 +416,15 @@ function isSparinglySoluble({
 	return false;
 }
 
-// src/chemistry/formula.ts
+// chemistry/formula
 function partsAtoms(parts, times2, counts) {
-	var _a;
 	for (const part of parts) {
 		if (part.kind === "group") partsAtoms(part.parts, times2 * part.count, counts);
-		else counts.set(part.element, ((_a = counts.get(part.element)) != null ? _a : 0) + times2 * part.count);
+		else counts.set(part.element, (counts.get(part.element) ?? 0) + times2 * part.count);
 	}
 }
 function atomsOfUnits(units) {
-	const counts = /* @__PURE__ */ new Map();
+	const counts = new Map();
 	for (const { coefficient, parts } of units) partsAtoms(parts, coefficient, counts);
 	return [...counts].map(([element, count]) => ({ element, count }));
 }
@@ -450,7 +440,7 @@ function assembled({ text, units, charge }) {
 }
 function anhydrousAtoms({ units }) { return atomsOfUnits(units.filter((unit, index) => index === 0 || !isWater(unit))); }
 
-// src/chemistry/listedIons.ts
+// chemistry/listedIons
 var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Zn^2+ Cd^2+ Fe^2+ Fe^3+ Co^2+ Co^3+ Ni^2+ Cu^2+ Mn^2+ Cr^2+ Cr^3+ Al^3+ Ga^3+ Sc^3+ Bi^3+ La^3+ Ce^3+ Ce^4+ Sn^2+ Sn^4+ Pb^2+ Hg^2+ Pd^2+ Pt^2+ Au^3+ V^2+ V^3+ Ti^3+ Th^4+ H3O+";
 var anionList = "C6H5O7^3- HC8H4O4- HC4H4O6- C6H5COO- C4H4O6^2- Fe(CN)6^3- Fe(CN)6^4- B4O7^2- S2O8^2- S4O6^2- C2H5COO- Cr2O7^2- B(OH)4- Al(OH)4- H2PO4- CH3COO- HC2O4- HSO4- HPO4^2- C2O4^2- ClO4- IO4- MnO4- HCO3- HSO3- S2O3^2- SO4^2- CrO4^2- MnO4^2- PO4^3- AsO4^3- BF4- MoO4^2- WO4^2- SeO4^2- NO3- ClO3- BrO3- IO3- HCOO- SO3^2- CO3^2- SiO3^2- PO3^3- BO3^3- VO3- SeO3^2- NO2- ClO2- SCN- N3- HO2- OH- ClO- BrO- CN- HS- O2^2- F- Cl- Br- I- S^2- O^2-";
 function read2(list) { return list.split(" ").map((written) => {
@@ -460,25 +450,24 @@ function read2(list) { return list.split(" ").map((written) => {
 }); }
 var cations;
 var anions;
-function listedCations() { return cations != null ? cations : cations = read2(cationList); }
-function listedAnions() { return anions != null ? anions : anions = read2(anionList); }
+function listedCations() { return cations ?? (cations = read2(cationList)); }
+function listedAnions() { return anions ?? (anions = read2(anionList)); }
 function isListedIon({ body, charge }) { return [...listedCations(), ...listedAnions()].some((ion) => ion.charge === charge && sameBody(ion.body, body)); }
 function sameBody(one, other) { return one === other.replace(/^\[(.*)\]$/, "$1"); }
 
-// src/chemistry/ions.ts
+// chemistry/ions
 function countsOf(atoms) { return new Map(atoms.map(({ element, count }) => [element === "[2H]" ? "H" : element, count])); }
 function key(counts) { return [...counts].map(([element, count]) => `${element}${count}`).sort().join(); }
 var loneSymbol = /^[A-Z][a-z]?$/;
 function atomsOfListed(body) {
 	if (loneSymbol.test(body)) return [{ element: body, count: 1 }];
-	const counts = /* @__PURE__ */ new Map();
+	const counts = new Map();
 	const flat = body.replace(
 		/\(([^()]*)\)(\d*)/g,
 		(_, inside, times2) => inside.repeat(Number(times2 || 1))
 	);
 	const left = flat.replace(/([A-Z][a-z]?)(\d*)/g, (_, element, count) => {
-		var _a;
-		counts.set(element, ((_a = counts.get(element)) != null ? _a : 0) + Number(count || 1));
+		counts.set(element, (counts.get(element) ?? 0) + Number(count || 1));
 		return "";
 	});
 	if (left !== "") throw new Error(`The list of ions has ${body}, which is no plain formula.`);
@@ -496,7 +485,7 @@ function isListedSolute(formula) {
 	return [strongAcids, weakElectrolytes, molecularSolutes].some((list) => isAmong(list, counts));
 }
 var knownCations;
-function cationsByAtoms() { return knownCations != null ? knownCations : knownCations = listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })); }
+function cationsByAtoms() { return knownCations ?? (knownCations = listedCations().map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) }))); }
 function anionsAmong(counts) { return listedAnions().filter(({ body }) => body !== "O" && body !== "O2").filter(({ body }) => body.match(/[A-Z][a-z]?/g)?.every((symbol) => counts.has(symbol))).map((ion) => ({ ...ion, atoms: atomsOfListed(ion.body) })); }
 function raised(charge) {
 	const digits = Math.abs(charge) === 1 ? "" : "⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(Math.abs(charge));
@@ -505,10 +494,9 @@ function raised(charge) {
 function lowered(body) { return body.replace(/\d/g, (digit3) => "₀₁₂₃₄₅₆₇₈₉".charAt(Number(digit3))); }
 function ionText({ body, charge }) { return `${body.includes("(CN)") || body.includes("(OH)") ? `[${lowered(body)}]` : lowered(body)}${raised(charge)}`; }
 function without(counts, atoms, times2) {
-	var _a;
 	const left = new Map(counts);
 	for (const { element, count } of atoms) {
-		const rest = ((_a = left.get(element)) != null ? _a : 0) - count * times2;
+		const rest = (left.get(element) ?? 0) - count * times2;
 		if (rest === 0) left.delete(element);
 		else left.set(element, rest);
 	}
@@ -516,23 +504,18 @@ function without(counts, atoms, times2) {
 }
 var countMax = 50;
 function possibleCounts(counts, atoms) {
-	var _a;
-	const most = Math.min(...atoms.map(({ element, count }) => {
-		var _a2;
-		return Math.floor(((_a2 = counts.get(element)) != null ? _a2 : 0) / count);
-	}));
+	const most = Math.min(...atoms.map(({ element, count }) => Math.floor((counts.get(element) ?? 0) / count)));
 	if (most < 1) return [];
 	const own = atoms.find(({ element }) => !cationElements().has(element));
 	if (own === void 0) return Array.from({ length: Math.min(most, countMax) }, (_, place) => most - place);
-	const needed = ((_a = counts.get(own.element)) != null ? _a : 0) / own.count;
+	const needed = (counts.get(own.element) ?? 0) / own.count;
 	return needed === most ? [needed] : [];
 }
 var elementsOfCations;
-function cationElements() { return elementsOfCations != null ? elementsOfCations : elementsOfCations = new Set(
+function cationElements() { return elementsOfCations ?? (elementsOfCations = new Set(
 	cationsByAtoms().flatMap(({ atoms }) => atoms.map(({ element }) => element)).filter((element) => element !== "O")
-); }
+)); }
 function cationsFor(counts, charge, mayHoldAmmonium) {
-	var _a, _b;
 	const [next] = [...counts.keys()].filter((element) => element !== "N" && element !== "H");
 	if (next === void 0) {
 		if (counts.size === 0) return charge === 0 ? [] : void 0;
@@ -540,11 +523,11 @@ function cationsFor(counts, charge, mayHoldAmmonium) {
 		const symbol = nitrogen === void 0 ? "H" : "NH4";
 		const ion = cationsByAtoms().find(({ body }) => body === symbol);
 		if (!ion || symbol === "NH4" && !mayHoldAmmonium) return void 0;
-		const count2 = (_a = nitrogen != null ? nitrogen : counts.get("H")) != null ? _a : 0;
+		const count2 = nitrogen ?? counts.get("H") ?? 0;
 		const left = without(counts, ion.atoms, count2);
 		return left.size === 0 && count2 === charge ? [{ ion, count: count2 }] : void 0;
 	}
-	const count = (_b = counts.get(next)) != null ? _b : 0;
+	const count = counts.get(next) ?? 0;
 	for (const ion of cationsByAtoms().filter(({ body }) => body === next)) {
 		const left = without(counts, ion.atoms, count);
 		const rest = cationsFor(left, charge - count * ion.charge, mayHoldAmmonium);
@@ -566,7 +549,7 @@ function takenApart(formula) {
 	}
 	return void 0;
 }
-function refusal(error) { return failure({ ...error, argument: "formula", expected: "a strong electrolyte or a molecular solute" }); }
+function refusal(error) { return failure({ ...error, argument: "formula" }); }
 function ions(formula) {
 	const shown3 = quoted(formula.text);
 	if (formula.charge !== 0) {
@@ -625,14 +608,13 @@ function ions(formula) {
 	);
 }
 
-// src/chemistry/likelySpellings.ts
+// chemistry/likelySpellings
 var lettersMax = 24;
 var offersMax = 2;
 var schoolElements = new Set(
 	"H Li Be B C N O F Na Mg Al Si P S Cl K Ca Cr Mn Fe Co Ni Cu Zn Br Ag Cd Sn I Ba Pt Au Hg Pb Bi Sr".split(" ")
 );
 function likelySpellings(text) {
-	var _a;
 	if (text.replace(/[^A-Za-z]/g, "").length > lettersMax) return [];
 	const from = [];
 	from[text.length] = [""];
@@ -640,25 +622,24 @@ function likelySpellings(text) {
 		const letter = text.charAt(place);
 		const found = [];
 		const add = (written) => {
-			var _a2;
-			for (const rest of (_a2 = from[place + written.length]) != null ? _a2 : []) found.push(written + rest);
+			for (const rest of from[place + written.length] ?? []) found.push(written + rest);
 		};
 		if (!/[A-Za-z]/.test(letter)) add(letter);
 		else {
 			const one = letter.toUpperCase();
 			const two = one + text.charAt(place + 1).toLowerCase();
-			for (const symbol of /* @__PURE__ */ new Set([two, one])) if (schoolElements.has(symbol)) add(symbol);
+			for (const symbol of new Set([two, one])) if (schoolElements.has(symbol)) add(symbol);
 		}
 		from[place] = found.slice(0, offersMax + 1);
 	}
-	const spellings = ((_a = from[0]) != null ? _a : []).filter((spelling) => spelling !== text);
+	const spellings = (from[0] ?? []).filter((spelling) => spelling !== text);
 	return spellings.length > offersMax ? [] : spellings;
 }
 
-// src/chemistry/lookAlikes.ts
+// chemistry/lookAlikes
 var otherSubstances = "Fe2O3 Fe3O4 FeO Al2O3 Cu2O CuO MgO CaO BaO SrO ZnO MnO2 SiO2 TiO2 Cr2O3 CrO3 PbO PbO2 HgO Ag2O Li2O Na2O K2O Na2O2 SO2 SO3 NO NO2 N2O N2O4 N2O5 CO P2O5 P4O10 Cl2 Cl2O O3 CCl4 CHCl3 CH2Cl2 PCl3 PCl5 SiCl4 SOCl2 NCl3 CaC2O4".split(" ");
 var others;
-function otherKeys() { return others != null ? others : others = new Set(otherSubstances.map((body) => atomsKey({ atoms: atomsOfListed(body) }))); }
+function otherKeys() { return others ?? (others = new Set(otherSubstances.map((body) => atomsKey({ atoms: atomsOfListed(body) })))); }
 function commonFactor(one, other) { return other === 0 ? one : commonFactor(other, one % other); }
 function isSmallest(counts) { return counts.reduce((factor, { count }) => commonFactor(count, factor), 0) === 1; }
 function isListed(formula) {
@@ -676,7 +657,7 @@ function withLetters(text, places, chosen) { return places.reduce(
 	(written, place, bit) => chosen & 1 << bit ? written.slice(0, place) + meantBy[text.charAt(place)] + written.slice(place + 1) : written,
 	text
 ); }
-var answers = /* @__PURE__ */ new Map();
+var answers = new Map();
 var answersMax = 200;
 function lookAlikes(typed, text, read3) {
 	const known2 = answers.get(text);
@@ -703,7 +684,7 @@ function lookAlikes(typed, text, read3) {
 	return answer;
 }
 
-// src/chemistry/solutionDensity.ts
+// chemistry/solutionDensity
 var lightest = 0.5;
 var heaviest = 5;
 function notASolutionDensity(...densities) {
@@ -721,7 +702,7 @@ function notASolutionDensity(...densities) {
 	};
 }
 
-// src/chemistry/straightLine.ts
+// chemistry/straightLine
 function notALine({
 	lighterPercent,
 	lighterDensity,
@@ -752,19 +733,17 @@ function notALine({
 	return {
 		code: "lines-alike",
 		argument: isDensity ? "heavier_density" : "heavier_percent",
-		expected: "another value than that of the lighter line",
 		received: isDensity ? `the density ${quoted(heavierDensity)} g/mL` : `the mass percent ${quoted(heavierPercent)} %`,
 		advice: "Take two different lines of the table."
 	};
 }
 
-// src/chemistry/massPercentOfDensity.ts
+// chemistry/massPercentOfDensity
 function massPercentOfDensity({
 	density: density2,
 	...line
 }) {
-	var _a;
-	const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: density2, argument: "density", unit: "g/mL" });
+	const error = notALine(line) ?? notAboveZero({ value: density2, argument: "density", unit: "g/mL" });
 	if (error) return failure(error);
 	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
 	const share = (density2 - lighterDensity) / (heavierDensity - lighterDensity);
@@ -773,13 +752,12 @@ function massPercentOfDensity({
 	return failure({
 		code: "percent-beyond-line",
 		argument: "density",
-		expected: "a density near those of the two lines",
 		received: `${quoted(density2)} g/mL`,
 		advice: "On their straight line it would mean less than 0 % or more than 100 %. Check the mass and the volume."
 	});
 }
 
-// src/errors/placeInText.ts
+// errors/placeInText
 var shownWhole2 = 30;
 var shownBefore = 10;
 var shownBehind = 14;
@@ -789,10 +767,10 @@ function placeInText({ text, from }) {
 	return `character ${from + 1} of “${around}”`;
 }
 
-// src/measurement/cellValue.ts
+// measurement/cellValue
 function isBlank(value) { return value === void 0 || value === null || typeof value === "string" && value.trim() === ""; }
 
-// src/chemistry/splitCharge.ts
+// chemistry/splitCharge
 function signOf(mark) { return /[+＋⁺]/.test(mark) ? 1 : -1; }
 function size(digits = "") { return Number(digits.normalize("NFKC") || 1); }
 var tailLength = 14;
@@ -807,13 +785,12 @@ var clearShapes = [
 	{ shape: /([+＋−–-])(\d{1,2})$/, size: 2, sign: 1 }
 ];
 function splitCharge(text) {
-	var _a;
 	const tail = text.slice(-tailLength);
 	const before = (end) => text.slice(0, text.length - end.length);
 	for (const { shape, size: sizeAt, sign: signAt } of clearShapes) {
 		const match = shape.exec(tail);
 		if (match) {
-			return [{ base: before(match[0]).trimEnd(), charge: size(match[sizeAt]) * signOf((_a = match[signAt]) != null ? _a : "") }];
+			return [{ base: before(match[0]).trimEnd(), charge: size(match[sizeAt]) * signOf(match[signAt] ?? "") }];
 		}
 	}
 	const bare = /(\d*)([+＋]+|[−–-]+)$/.exec(tail);
@@ -837,7 +814,7 @@ function chargeText({ base, charge }) {
 	return `${base}^${digits}${charge < 0 ? "-" : "+"}`;
 }
 
-// src/chemistry/readFormula.ts
+// chemistry/readFormula
 var formulaLengthMax = 250;
 var depthMax = 20;
 var numberMax = 99999;
@@ -848,12 +825,8 @@ var digit = /[0-9₀-₉]/;
 var raisedDigit = /[⁰¹²³⁴⁵⁶⁷⁸⁹]/;
 var heavyHydrogen = { D: "[2H]", T: "[3H]" };
 var capitalsExpected = "a capital letter where each symbol begins";
-var formulaSigns = "symbols, numbers and brackets";
 var fractions = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
-function fractionSign(value) {
-	var _a;
-	return (_a = Object.keys(fractions).find((sign) => fractions[sign] === value)) != null ? _a : String(value);
-}
+function fractionSign(value) { return Object.keys(fractions).find((sign) => fractions[sign] === value) ?? String(value); }
 var Stop = class {
 	constructor(error) {
 		this.error = error;
@@ -885,8 +858,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "bracket-not-closed",
 				at: unclosed.at,
-				expected: `“${wanted2}”`,
-				received: quoted(this.text),
 				advice: `Add “${wanted2}”, as in Ca(OH)2.`,
 				brief: `“${wanted2}” missing`
 			});
@@ -907,7 +878,6 @@ var FormulaReader = class {
 		return this.stop({
 			code: "coefficient-before-formula",
 			at: 0,
-			expected: "a formula without a number before it",
 			received: quoted(this.text),
 			advice: "Leave it out: in an equation it counts formula units, but here one unit is meant."
 		});
@@ -931,7 +901,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "formula-character",
 				at: this.place,
-				expected: formulaSigns,
 				received: quoted(character),
 				advice: "Type a formula such as KBr or CuSO4·5H2O."
 			});
@@ -965,7 +934,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "subscript-zero",
 				at,
-				expected: "a whole number from 1",
 				received: quoted(written),
 				advice: "Did you mean the letter O? Otherwise leave out what is not there."
 			});
@@ -1005,7 +973,6 @@ var FormulaReader = class {
 				this.stop({
 					code: "isotope-shape",
 					at,
-					expected: "one isotope in its own brackets",
 					received: quoted(this.text.slice(at, at + 12)),
 					advice: "Write the isotope alone in the brackets, as in [13C]H4."
 				});
@@ -1015,19 +982,16 @@ var FormulaReader = class {
 		this.parts.push({ kind: "element", element: label, count: this.countAfter() });
 	}
 	plainLabel(symbol) {
-		var _a;
-		const label = (_a = heavyHydrogen[symbol]) != null ? _a : elementBySymbol(symbol)?.symbol;
-		return label != null ? label : this.stopAtSymbol(symbol);
+		const label = heavyHydrogen[symbol] ?? elementBySymbol(symbol)?.symbol;
+		return label ?? this.stopAtSymbol(symbol);
 	}
 	isotope(symbol, massNumber, at) {
-		var _a;
-		const { atomicNumber } = (_a = elementBySymbol(symbol)) != null ? _a : this.stopAtSymbol(symbol);
+		const { atomicNumber } = elementBySymbol(symbol) ?? this.stopAtSymbol(symbol);
 		const mass = Number(massNumber);
 		if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
 			this.stop({
 				code: "isotope-unlikely",
 				at,
-				expected: `a mass number that ${symbol} can have`,
 				received: quoted(`${massNumber}${symbol}`),
 				advice: `A mass number counts protons and neutrons, and ${symbol} has ${atomicNumber} ${atomicNumber === 1 ? "proton" : "protons"}. Write a number of atoms after the symbol.`
 			});
@@ -1042,7 +1006,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "isotope-shape",
 				at,
-				expected: "an isotope such as [13C]",
 				received: quoted(this.text.slice(at, at + 12)),
 				advice: "Write the mass number, then the symbol, as in [13C]."
 			});
@@ -1065,8 +1028,6 @@ var FormulaReader = class {
 		return this.stop({
 			code: "number-out-of-place",
 			at,
-			expected: "a symbol or a bracket before the number",
-			received: quoted(this.text.slice(at, at + 6)),
 			advice: "Write each number after what it counts, as in H2O."
 		});
 	}
@@ -1092,7 +1053,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "bracket-not-opened",
 				at,
-				expected: bracket ? `“${wanted2}”` : "a bracket that was opened",
 				received: `“${mark}”`,
 				advice: bracket ? `The bracket that is open there ends with “${wanted2}”.` : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
 				brief: `“${mark}”`
@@ -1102,8 +1062,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "bracket-empty",
 				at,
-				expected: "symbols between the brackets",
-				received: quoted(this.text),
 				advice: "Fill the brackets or leave them out."
 			});
 		}
@@ -1120,7 +1078,6 @@ var FormulaReader = class {
 		this.stop({
 			code: "formula-character",
 			at,
-			expected: formulaSigns,
 			received: `the oxidation number ${quoted(`(${inside})`)}`,
 			advice: "Leave it out: the numbers of atoms say it, as in FeCl3."
 		});
@@ -1132,7 +1089,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "separator-in-bracket",
 				at,
-				expected: "the bracket to be closed first",
 				received: `“${mark}”`,
 				advice: `Close “${bracket.mark}” first, as in Ca(NO3)2·4H2O.`
 			});
@@ -1149,7 +1105,6 @@ var FormulaReader = class {
 	}
 	/** The one number after a separator; it may be decimal or a fraction. */
 	coefficientHere() {
-		var _a;
 		const asFraction = /^(?:(\d{1,3})\s)?(\d{1,3})\s?[/⁄]\s?(\d{1,3})/.exec(this.text.slice(this.place, this.end));
 		if (asFraction) {
 			const [whole2, before = "0", over, under] = asFraction;
@@ -1158,9 +1113,9 @@ var FormulaReader = class {
 			return this.coefficientOf(whole2, value);
 		}
 		const written = /^((?:\d{1,6}(?:[.,]\d{1,6})?)?)\s?([½¼¾]?)/.exec(this.text.slice(this.place, this.end));
-		const [whole = "", number = "", fraction = ""] = written != null ? written : [];
+		const [whole = "", number = "", fraction = ""] = written ?? [];
 		if (whole === "") return 1;
-		return this.coefficientOf(whole, Number(number.replace(",", ".")) + ((_a = fractions[fraction]) != null ? _a : 0));
+		return this.coefficientOf(whole, Number(number.replace(",", ".")) + (fractions[fraction] ?? 0));
 	}
 	coefficientOf(written, value) {
 		const at = this.place;
@@ -1179,8 +1134,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "formula-part-missing",
 				at: 0,
-				expected: "a formula before its charge",
-				received: quoted(this.text),
 				advice: "Write what has the charge, as in SO4^2-."
 			});
 		}
@@ -1188,8 +1141,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "formula-part-missing",
 				at: Math.min(this.place, this.end - 1),
-				expected: "a formula on both sides of the dot",
-				received: quoted(this.text),
 				advice: "Write a formula on both sides of the dot, as in CuSO4·5H2O."
 			});
 		}
@@ -1198,8 +1149,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "subscript-not-whole",
 				at: this.unitAt - 1,
-				expected: "whole numbers after symbols",
-				received: quoted(this.text),
 				advice: "Count atoms in whole numbers; only water of hydration may have 0.5 before it."
 			});
 		}
@@ -1207,7 +1156,6 @@ var FormulaReader = class {
 			this.stop({
 				code: "formula-character",
 				at: this.unitAt - 1,
-				expected: "one formula, with a comma only before its water",
 				received: "“,”",
 				advice: "Type one substance in each cell."
 			});
@@ -1217,13 +1165,11 @@ var FormulaReader = class {
 	}
 	/** A small letter where a symbol should begin. */
 	stopAtCase(at) {
-		var _a;
-		const [state] = (_a = /\((s|l|g|aq)\)$/.exec(this.text)) != null ? _a : [];
+		const [state] = /\((s|l|g|aq)\)$/.exec(this.text) ?? [];
 		if (state !== void 0) {
 			this.stop({
 				code: "formula-character",
 				at: this.text.length - state.length,
-				expected: "a formula without a state of matter",
 				received: `the state of matter ${quoted(state)}`,
 				advice: "Leave it out."
 			});
@@ -1244,7 +1190,6 @@ var FormulaReader = class {
 		return this.stop({
 			code: "element-unknown",
 			at: this.place,
-			expected: "the symbol of an element",
 			received: quoted(shown3),
 			advice: "Check it on the periodic table.",
 			brief: shown3
@@ -1288,7 +1233,7 @@ function readAsTyped(text, argument) {
 		throw stopped;
 	}
 }
-var formulas = /* @__PURE__ */ new Map();
+var formulas = new Map();
 var formulasMax = 200;
 function readFormula(cell, argument = "formula") {
 	if (typeof cell !== "string" || isBlank(cell)) {
@@ -1296,8 +1241,7 @@ function readFormula(cell, argument = "formula") {
 			code: "formula-expected",
 			argument,
 			expected: "a formula as text, such as KBr",
-			received: quoted(cell),
-			advice: "Type the formula as text."
+			received: quoted(cell)
 		});
 	}
 	const text = cell.trim();
@@ -1327,7 +1271,6 @@ function lookAlikeError({
 	meant,
 	argument
 }) {
-	var _a;
 	const [first = text] = meant;
 	const places = Array.from(text, (_, place) => place).filter((place) => text.charAt(place) !== first.charAt(place));
 	const letters = new Set(places.map((place) => `the letter ${first.charAt(place)}`));
@@ -1340,11 +1283,11 @@ function lookAlikeError({
 		received: quoted(text),
 		advice: `Did you mean ${offer}? If not, type the number as a subscript such as ₂₀.`,
 		brief: `${offer}?`,
-		at: { text, from: (_a = places[0]) != null ? _a : 0 }
+		at: { text, from: places[0] ?? 0 }
 	});
 }
 
-// src/chemistry/matchIon.ts
+// chemistry/matchIon
 function sameAtoms(one, other) { return one.length === other.length && one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count)); }
 function isHydronium({ charge, atoms }) { return charge === 1 && sameAtoms(atoms, [
 	{ element: "H", count: 3 },
@@ -1363,12 +1306,11 @@ function matchIon(text, present) {
 		argument: "ion",
 		expected: `one of ${present.map(({ ion }) => ion).join(", ")}`,
 		received: quoted(text),
-		advice: "Type one of the ions that the substance gives, with its charge.",
 		brief: present.map(({ ion }) => ion).join(" or ")
 	});
 }
 
-// src/chemistry/purity.ts
+// chemistry/purity
 function notAShare(value, argument) {
 	if (value > 0 && value <= 100) return void 0;
 	return {
@@ -1385,7 +1327,7 @@ function pureShare(purity) {
 	return error === void 0 ? success(purity / 100) : failure(error);
 }
 
-// src/chemistry/molarity.ts
+// chemistry/molarity
 function molarity({ molarMass: molarMass2, mass, volume, purity }) {
 	const error = notAboveZero(
 		{ value: mass, argument: "grams", unit: "g" },
@@ -1397,7 +1339,7 @@ function molarity({ molarMass: molarMass2, mass, volume, purity }) {
 	return finite(molesPerLitre(mass * share.value / molarMass2 / (volume / 1e3)), "grams");
 }
 
-// src/chemistry/namedIon.ts
+// chemistry/namedIon
 function namedIon(formula, ion) {
 	const present = ions(formula);
 	if (!present.ok) return present;
@@ -1405,7 +1347,6 @@ function namedIon(formula, ion) {
 		return failure({
 			code: "ion-none",
 			argument: "formula",
-			expected: "a substance that gives ions in water",
 			received: quoted(formula.text),
 			advice: "Its particles are molecules: use the molarity of the solution."
 		});
@@ -1415,15 +1356,14 @@ function namedIon(formula, ion) {
 	return success({ ion: matched.value, others: present.value.filter((one) => one !== matched.value) });
 }
 
-// src/chemistry/reagentMolarity.ts
+// chemistry/reagentMolarity
 function reagentMolarity({ molarMass: molarMass2, massPercent, density: density2 }) {
-	var _a;
-	const error = (_a = notAShare(massPercent, "mass_percent")) != null ? _a : notASolutionDensity({ value: density2, argument: "density" });
+	const error = notAShare(massPercent, "mass_percent") ?? notASolutionDensity({ value: density2, argument: "density" });
 	if (error) return failure(error);
 	return finite(molesPerLitre(10 * massPercent * density2 / molarMass2), "density");
 }
 
-// src/chemistry/soluteMass.ts
+// chemistry/soluteMass
 function soluteMass({ molarMass: molarMass2, molarity: molarity2, volume, purity }) {
 	const error = notAboveZero(
 		{ value: molarity2, argument: "molarity", unit: "mol/L" },
@@ -1435,7 +1375,7 @@ function soluteMass({ molarMass: molarMass2, molarity: molarity2, volume, purity
 	return finite(grams(molarity2 * (volume / 1e3) * molarMass2 / share.value), "molarity");
 }
 
-// src/chemistry/wasteOf.ts
+// chemistry/wasteOf
 var collected = {
 	Ag: "silver",
 	As: "arsenic",
@@ -1465,18 +1405,14 @@ function wasteOf({ atoms }, {
 	codes,
 	massPercent
 }) {
-	var _a, _b, _c;
-	const metal = (_a = atoms.map(({ element }) => {
-		var _a2;
-		return (_a2 = collected[element]) != null ? _a2 : "";
-	}).find((name) => name !== "")) != null ? _a : "";
-	const drain = (_b = substance?.drain) != null ? _b : "no";
-	const isAllowed = drain === "yes" || typeof drain === "object" && ((_c = massPercent != null ? massPercent : substance?.soldPercent) != null ? _c : 100) <= drain.upTo;
+	const metal = atoms.map(({ element }) => collected[element] ?? "").find((name) => name !== "") ?? "";
+	const drain = substance?.drain ?? "no";
+	const isAllowed = drain === "yes" || typeof drain === "object" && (massPercent ?? substance?.soldPercent ?? 100) <= drain.upTo;
 	const goesTo = isAllowed && metal === "" && codes.every((code) => mild.test(code)) ? "drain" : "waste beaker";
 	return { goesTo, metal };
 }
 
-// src/errors/argumentName.ts
+// errors/argumentName
 var spoken = new Map(
 	Object.entries({
 		accepted: "accepted value",
@@ -1512,21 +1448,15 @@ var spoken = new Map(
 		tolerance_percent: "tolerance"
 	})
 );
-function argumentName(argument) {
-	var _a;
-	return (_a = spoken.get(argument)) != null ? _a : argument.replace(/_/g, " ");
-}
+function argumentName(argument) { return spoken.get(argument) ?? argument.replace(/_/g, " "); }
 function theArgument(argument) { return /^(?:the |each |line|[^a-z])/.test(argument) ? argument : `the ${argumentName(argument)}`; }
 
-// src/errors/filledText.ts
-function filledText(template, fillings2) { return template.replace(/\{(\w+)\}/g, (_, name) => {
-	var _a;
-	return (_a = fillings2[name]) != null ? _a : "";
-}).replace(/^[a-z]/, (letter) => letter.toUpperCase()); }
+// errors/filledText
+function filledText(template, fillings2) { return template.replace(/\{(\w+)\}/g, (_, name) => fillings2[name] ?? "").replace(/^[a-z]/, (letter) => letter.toUpperCase()); }
 
-// src/errors/messages.ts
+// errors/messages
 var unfit = "{received} can’t be used for {the}: ";
-var messages = {
+function messages() { return {
 	// measurement
 	"number-expected": {
 		full: "{received} can’t be read as a number for {the}. {advice}",
@@ -1886,9 +1816,9 @@ var messages = {
 		full: "The result for {the} is beyond any number that a cell can hold. {advice}",
 		short: "⚠ result beyond all numbers"
 	}
-};
+}; }
 
-// src/errors/errorText.ts
+// errors/errorText
 function fillings({ argument, expected, received, advice, brief, at }) {
 	return {
 		argument,
@@ -1901,17 +1831,17 @@ function fillings({ argument, expected, received, advice, brief, at }) {
 		brief
 	};
 }
-function errorText(error) { return filledText(messages[error.code].full, fillings(error)); }
-function shortErrorText(error) { return filledText(messages[error.code].short, fillings(error)); }
+function errorText(error) { return filledText(messages()[error.code].full, fillings(error)); }
+function shortErrorText(error) { return filledText(messages()[error.code].short, fillings(error)); }
 
-// src/functions/asCell.ts
+// functions/asCell
 function asCell(result, place) {
 	if (result.ok) return result.value;
 	if (place === "alone") throw new Error(errorText(result.error));
 	return shortErrorText(result.error);
 }
 
-// src/functions/computed.ts
+// functions/computed
 function computed(entry, values) {
 	if (!values.ok) return values;
 	const result = entry.compute(...values.value);
@@ -1919,14 +1849,12 @@ function computed(entry, values) {
 	return failure({
 		code: "result-not-finite",
 		argument: entry.name,
-		expected: "values with a result that a number can hold",
-		received: "values whose result is beyond that",
 		advice: "Look for a number that is far too large or far too small."
 	});
 }
 function isAllFinite(value) { return Array.isArray(value) ? value.every(isAllFinite) : typeof value !== "number" || Number.isFinite(value); }
 
-// src/functions/grid.ts
+// functions/grid
 function isList(value) { return Array.isArray(value); }
 function isDate(value) { return Object.prototype.toString.call(value) === "[object Date]"; }
 function cellOf(value) {
@@ -1942,10 +1870,7 @@ function gridOf(argument) {
 	const columns = Math.max(1, ...rows.map((row) => row.length));
 	return rows.map((row) => Array.from({ length: columns }, (_, column) => cellOf(row[column])));
 }
-function shapeOf(grid) {
-	var _a;
-	return { rows: grid.length, columns: (_a = grid[0]?.length) != null ? _a : 1 };
-}
+function shapeOf(grid) { return { rows: grid.length, columns: grid[0]?.length ?? 1 }; }
 function isOneCell({ rows, columns }) { return rows === 1 && columns === 1; }
 function cellAt(grid, row, column) {
 	const line = grid.length === 1 ? grid[0] : grid[row];
@@ -1959,7 +1884,7 @@ function shapeText({ rows, columns }) {
 	return rows === 1 ? columnsText : `${rowsText} and ${columnsText}`;
 }
 
-// src/functions/commonShape.ts
+// functions/commonShape
 function commonShape(shapes) {
 	const common = { rows: 1, columns: 1 };
 	for (const side of ["rows", "columns"]) {
@@ -1971,7 +1896,6 @@ function commonShape(shapes) {
 			return failure({
 				code: "ranges-unfit",
 				argument: other.name,
-				expected: "ranges that fit each other",
 				received: `${shapeText(first)} for ${theArgument(first.name)} and ${shapeText(other)} for ${theArgument(other.name)}`,
 				advice: `Make both cover the same ${side}, or give one cell.`
 			});
@@ -1981,13 +1905,13 @@ function commonShape(shapes) {
 	return success(common);
 }
 
-// src/measurement/patternOnUse.ts
+// measurement/patternOnUse
 function patternOnUse(source, flags) {
 	let pattern;
-	return () => pattern != null ? pattern : pattern = new RegExp(source, flags);
+	return () => pattern ?? (pattern = new RegExp(source, flags));
 }
 
-// src/measurement/decimalReadings.ts
+// measurement/decimalReadings
 function ungrouped(text, mark) {
 	if (!text.includes(mark)) return text;
 	const groups = text.split(mark);
@@ -2029,10 +1953,10 @@ function otherReading(body, decimalMark) {
 	return taken?.fraction === void 0 ? { whole, fraction } : { whole: whole + fraction, fraction: void 0 };
 }
 
-// src/measurement/restAfter.ts
+// measurement/restAfter
 function restAfter(text, { end }) { return text.slice(end).replace(/[\u200b\u2060]/g, "").trim(); }
 
-// src/measurement/scanNumber.ts
+// measurement/scanNumber
 var space = /[\s\u200b\u2060]/;
 var digit2 = /[0-9]/;
 var markOrDigit = /[0-9.,]/;
@@ -2042,7 +1966,6 @@ var onTheLine = { digit: digit2, minus: /[-−–‐‑﹣－]/, plus: /[+＋]/ 
 var raised2 = { digit: /[⁰¹²³⁴-⁹]/, minus: /⁻/, plus: /⁺/ };
 var exponentDigits = 5;
 function scanNumber(text) {
-	var _a, _b;
 	let at = 0;
 	const isAt = (kind) => kind.test(text.charAt(at));
 	const skip = (kind) => {
@@ -2088,16 +2011,12 @@ function scanNumber(text) {
 		return took(/[eE]/) && (isAt(onTheLine.minus) || isAt(onTheLine.plus)) ? exponentIn(onTheLine) : void 0;
 	};
 	const minusAlone = () => isAt(onTheLine.minus) ? exponentIn(onTheLine) : void 0;
-	const powerOfTen = () => {
-		var _a2;
-		return (_a2 = attempt(raisedExponent)) != null ? _a2 : attempt(afterCaret);
-	};
+	const powerOfTen = () => attempt(raisedExponent) ?? attempt(afterCaret);
 	const timesPowerOfTen = () => {
-		var _a2;
 		skip(space);
 		const isTimes = took(times);
 		skip(space);
-		return isTimes && took(/1/) && took(/0/) ? (_a2 = powerOfTen()) != null ? _a2 : attempt(minusAlone) : void 0;
+		return isTimes && took(/1/) && took(/0/) ? powerOfTen() ?? attempt(minusAlone) : void 0;
 	};
 	const gapBeforeDigit = () => {
 		if (!took(apostrophe)) skip(space);
@@ -2120,11 +2039,11 @@ function scanNumber(text) {
 	}
 	const ofOne = body === "10" ? attempt(powerOfTen) : void 0;
 	if (ofOne !== void 0) return { negative, body: "1", exponent: ofOne, hasExponent: true, end: at };
-	const exponent = (_b = (_a = attempt(afterLetter)) != null ? _a : attempt(afterSpacedLetter)) != null ? _b : attempt(timesPowerOfTen);
-	return { negative, body, exponent: exponent != null ? exponent : 0, hasExponent: exponent !== void 0, end: at };
+	const exponent = attempt(afterLetter) ?? attempt(afterSpacedLetter) ?? attempt(timesPowerOfTen);
+	return { negative, body, exponent: exponent ?? 0, hasExponent: exponent !== void 0, end: at };
 }
 
-// src/measurement/shiftedDecimal.ts
+// measurement/shiftedDecimal
 var plainPlaces = 25;
 function shiftedDecimal({ digits, lastPlace, negative }) {
 	const sign = negative && /[1-9]/.test(digits) ? "-" : "";
@@ -2135,7 +2054,7 @@ function shiftedDecimal({ digits, lastPlace, negative }) {
 	return `${sign}${padded.slice(0, lastPlace)}.${padded.slice(lastPlace)}`;
 }
 
-// src/measurement/readNumber.ts
+// measurement/readNumber
 var longestNumber = 60;
 function readNumber(cell, argument, options = {}) {
 	const text = typeof cell === "number" ? String(cell) : cell;
@@ -2166,12 +2085,11 @@ function numberOfOtherMark(scanned, { cell, decimalMark }) {
 }
 function shownReading({ whole, fraction }) { return fraction === void 0 ? whole : `${whole}.${fraction}`; }
 function typedNumber({ whole, fraction }, scanned, typed) {
-	var _a;
 	const { exponent, hasExponent, negative } = scanned;
-	const digits = whole + (fraction != null ? fraction : "");
+	const digits = whole + (fraction ?? "");
 	const significant = digits.replace(/^0+/, "");
 	const isWhole2 = fraction === void 0 && !hasExponent;
-	const lastPlace = exponent - ((_a = fraction?.length) != null ? _a : 0);
+	const lastPlace = exponent - (fraction?.length ?? 0);
 	const decimal = shiftedDecimal({ digits, lastPlace, negative });
 	return {
 		value: Number(decimal),
@@ -2186,7 +2104,6 @@ function typedNumber({ whole, fraction }, scanned, typed) {
 function notANumber(cell, argument) { return failure({
 	code: "number-expected",
 	argument,
-	expected: "a number such as 0.25",
 	received: quoted(cell),
 	advice: "Type digits with at most one decimal mark, such as 0.25."
 }); }
@@ -2206,7 +2123,7 @@ function outOfRange(cell, argument) { return failure({
 	advice: "Check its power of ten."
 }); }
 
-// src/measurement/unitTable.generated.ts
+// measurement/unitTable.generated
 var unitTable = {
 	volume: "L|1e3 dL|1e2 cL|1e1 mL|1e0 µL|1e-3|μL dm³|1e3|dm3 cm³|1e0|cm3 m³|1e6|m3",
 	mass: "kg|1e3 g|1e0 mg|1e-3 µg|1e-6|μg ng|1e-9",
@@ -2215,7 +2132,7 @@ var unitTable = {
 	density: "g/mL|1e0 g/cm³|1e0|g/cm3 kg/m³|1e-3|kg/m3"
 };
 
-// src/measurement/unit.ts
+// measurement/unit
 var longestUnit = 40;
 var prefixes = {
 	kilo: "k",
@@ -2251,31 +2168,29 @@ var shortForms = {
 	ltrs: "L"
 };
 function symbolOfWord(text) {
-	var _a, _b, _c;
 	const lower = text.toLowerCase();
 	if (text === lower || text === "CC") {
 		const short = Object.keys(shortForms).includes(lower) ? shortForms[lower] : void 0;
 		if (short !== void 0) return short;
 	}
 	if (text !== lower && text !== text.toUpperCase() && text.slice(1) !== lower.slice(1)) return void 0;
-	const [isWord, prefix, stem = ""] = (_a = word.exec(lower)) != null ? _a : [];
+	const [isWord, prefix, stem = ""] = word.exec(lower) ?? [];
 	if (isWord !== void 0) return `${prefix === void 0 ? "" : prefixes[prefix]}${stems[stem]}`;
-	const [isCubic, size2 = ""] = (_b = cubicWord.exec(lower)) != null ? _b : [];
-	return isCubic === void 0 ? void 0 : `${(_c = prefixes[size2]) != null ? _c : ""}m3`;
+	const [isCubic, size2 = ""] = cubicWord.exec(lower) ?? [];
+	return isCubic === void 0 ? void 0 : `${prefixes[size2] ?? ""}m3`;
 }
 var percentSign = /^(?:(?:w\/w|m\/m|wt|mass)?(?:%|percent)|(?:%|percent)(?:\(?(?:w\/w|m\/m|wt)\)?|by(?:mass|weight)))$/i;
 function plain(text) { return text.normalize("NFKC").replace(/[−–]/g, "-").replace(/\^/g, "").trim().replace(/\s*\.$/, ""); }
 var known;
 function knownUnits() {
-	var _a, _b;
 	if (known) return known;
-	known = /* @__PURE__ */ new Map();
+	known = new Map();
 	for (const [kind, row] of Object.entries(unitTable)) {
 		for (const pair of row.split(" ")) {
 			const columns = pair.split("|");
-			const symbol = (_a = columns[0]) != null ? _a : "";
+			const symbol = columns[0] ?? "";
 			const power = Number(columns[1]?.slice("1e".length));
-			known.set((_b = columns[2]) != null ? _b : symbol, { kind, symbol, power });
+			known.set(columns[2] ?? symbol, { kind, symbol, power });
 		}
 	}
 	known.set("%", { kind: "percent", symbol: "%", power: 0 });
@@ -2283,10 +2198,9 @@ function knownUnits() {
 	return known;
 }
 function simpleUnit(text) {
-	var _a;
 	const joined = text.replace(/\s/g, "");
 	if (percentSign.test(joined)) return knownUnits().get("%");
-	const symbol = (_a = symbolOfWord(joined)) != null ? _a : joined.replace(/^u(?=[A-Za-z])/, "μ").replace(/^([dcmnμ]?)l$/, (_, size2) => `${size2}L`);
+	const symbol = symbolOfWord(joined) ?? joined.replace(/^u(?=[A-Za-z])/, "μ").replace(/^([dcmnμ]?)l$/, (_, size2) => `${size2}L`);
 	return knownUnits().get(symbol);
 }
 var quotients = {
@@ -2302,8 +2216,7 @@ function quotient(over, under) {
 	return { kind: made.kind, symbol: `${over.symbol}/${under.symbol}`, power: over.power - under.power + made.shift };
 }
 function withNegativeExponent(text) {
-	var _a;
-	const [, body = "", exponent = ""] = (_a = /^(.+)-([13])$/.exec(text)) != null ? _a : [];
+	const [, body = "", exponent = ""] = /^(.+)-([13])$/.exec(text) ?? [];
 	const cube = exponent === "3" ? "3" : "";
 	for (let at = 1; at < body.length; at += 1) {
 		const under = simpleUnit(body.slice(at) + cube);
@@ -2314,12 +2227,11 @@ function withNegativeExponent(text) {
 	return void 0;
 }
 function unitNamed(text) {
-	var _a;
 	if (text.length > longestUnit) return void 0;
 	const wanted2 = plain(text);
 	const simple = simpleUnit(wanted2);
 	if (simple) return simple;
-	const [, over, under] = (_a = /^(.+?)\s*(?:\/|\bper\b)\s*(.+)$/i.exec(wanted2)) != null ? _a : [];
+	const [, over, under] = /^(.+?)\s*(?:\/|\bper\b)\s*(.+)$/i.exec(wanted2) ?? [];
 	if (over !== void 0 && under !== void 0) return quotient(simpleUnit(over), simpleUnit(under));
 	return withNegativeExponent(wanted2);
 }
@@ -2328,7 +2240,7 @@ function unitsOfKind(kind) {
 	return symbols.join(", ").replace(/, ([^,]*)$/, " or $1");
 }
 
-// src/measurement/readQuantity.ts
+// measurement/readQuantity
 var longestQuantity = 100;
 var called = {
 	volume: { one: "a volume", example: "200 mL" },
@@ -2343,11 +2255,9 @@ function nameOfUnit({ kind, symbol }) { return kind === "density" && !/^(?:g\/mL
 function wanted(kind) { return `${called[kind].one} such as ${called[kind].example}`; }
 function bareName(kind) { return called[kind].one.replace(/an? /, ""); }
 function readQuantity(cell, kind, argument, options = {}) {
-	var _a;
 	const refused = () => failure({
 		code: "quantity-expected",
 		argument,
-		expected: wanted(kind),
 		received: quoted(cell),
 		advice: `Give ${wanted(kind)}.`,
 		brief: called[kind].one
@@ -2358,7 +2268,7 @@ function readQuantity(cell, kind, argument, options = {}) {
 	if (scanned === void 0) return refused();
 	const unitTyped = restAfter(cell, scanned);
 	const unit = unitNamed(unitTyped);
-	const inDefaultUnit = { ...scanned, exponent: scanned.exponent + ((_a = unit?.power) != null ? _a : 0) };
+	const inDefaultUnit = { ...scanned, exponent: scanned.exponent + (unit?.power ?? 0) };
 	const number = numberFromScan(inDefaultUnit, { cell, argument, options });
 	if (!number.ok) return number.error.code === "number-expected" ? refused() : number;
 	if (unitTyped === "") return withoutUnit(number, kind, { cell, argument });
@@ -2366,7 +2276,6 @@ function readQuantity(cell, kind, argument, options = {}) {
 		return failure({
 			code: "unit-unknown",
 			argument,
-			expected: `${called[kind].one} in ${unitsOfKind(kind)}`,
 			received: quoted(cell),
 			advice: `Give ${called[kind].one} in ${unitsOfKind(kind)}.`,
 			brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped
@@ -2376,7 +2285,6 @@ function readQuantity(cell, kind, argument, options = {}) {
 		return failure({
 			code: "unit-other-kind",
 			argument,
-			expected: wanted(kind),
 			received: `${quoted(cell)}, ${nameOfUnit(unit)},`,
 			advice: kind === "concentration" && unit.kind === "density" ? `Give ${wanted(kind)}; CONVERTCONCENTRATION works it out.` : `Give ${wanted(kind)}.`,
 			brief: `${bareName(kind)}, not ${unitTyped}`
@@ -2404,13 +2312,12 @@ function percentTwoReadings(number, { cell, argument }) {
 	});
 }
 
-// src/measurement/readMeasure.ts
+// measurement/readMeasure
 function withPower(scanned, power) { return {
 	...scanned,
 	exponent: scanned.exponent + power
 }; }
 function readMeasure(cell, argument, options = {}) {
-	var _a;
 	const scanned = typeof cell === "string" && cell.length <= longestQuantity ? scanNumber(cell) : void 0;
 	if (typeof cell !== "string" || scanned === void 0) {
 		const number2 = readNumber(cell, argument, options);
@@ -2421,23 +2328,22 @@ function readMeasure(cell, argument, options = {}) {
 	if (!number.ok) return number;
 	const unitTyped = restAfter(cell, scanned);
 	const unit = unitNamed(unitTyped);
-	const converted = numberFromScan(withPower(scanned, (_a = unit?.power) != null ? _a : 0), { cell, argument, options });
+	const converted = numberFromScan(withPower(scanned, unit?.power ?? 0), { cell, argument, options });
 	return converted.ok ? success({ number: number.value, converted: converted.value, unit, unitTyped }) : converted;
 }
 function unitNotKnown({ number, unitTyped }, argument) { return failure({
 	code: "unit-unknown",
 	argument,
-	expected: "a number, or one with a unit such as g, mL or mol/L",
 	received: quoted(number.typed),
 	advice: "Type the number alone, or with a unit such as g, mL or mol/L.",
 	brief: shortUnit(unitTyped)
 }); }
 function shortUnit(unit) { return unit.length > 12 ? `${unit.slice(0, 12)}…` : unit; }
 
-// src/measurement/significantFigures.ts
+// measurement/significantFigures
 function significantFigures(number) { return number.figures - number.ambiguousZeros; }
 
-// src/functions/readFactor.ts
+// functions/readFactor
 function shown2(value) { return String(Number(value.toPrecision(12))); }
 function readFactor(cell, argument) {
 	const read3 = readNumber(cell, argument);
@@ -2460,12 +2366,11 @@ function readFactor(cell, argument) {
 	}
 	return failure({
 		...read3.error,
-		expected: "a number above 1 such as 10",
 		advice: "Type how many times the volume grows at each stage, such as 10."
 	});
 }
 
-// src/functions/readArgument.ts
+// functions/readArgument
 function readArgument(cell, argument) {
 	const { name, kind, optional } = argument;
 	if (kind === "entry") return success(cell);
@@ -2474,16 +2379,13 @@ function readArgument(cell, argument) {
 		return failure({
 			code: "cell-missing",
 			argument: name,
-			expected: exampleOf(argument),
-			received: "a blank cell",
-			advice: "Type it, or point to the cell that holds it."
+			expected: exampleOf(argument)
 		});
 	}
 	if (typeof cell === "string" && hostErrors.test(cell.trim())) {
 		return failure({
 			code: "cell-holds-error",
 			argument: name,
-			expected: exampleOf(argument),
 			received: `the error ${quoted(cell)}`,
 			advice: "Mend that one first."
 		});
@@ -2526,7 +2428,6 @@ var longestText = 300;
 function textTooLong(cell, name) { return failure({
 	code: "text-too-long",
 	argument: name,
-	expected: `at most ${longestText} characters`,
 	received: quoted(cell),
 	advice: `It has ${cell.length} characters; ${longestText} is the most.`
 }); }
@@ -2551,8 +2452,7 @@ function readWholeNumber(cell, argument) {
 		code: "whole-number-expected",
 		argument: argument.name,
 		expected: exampleOf(argument),
-		received: quoted(cell),
-		advice: "Type a number without decimals."
+		received: quoted(cell)
 	});
 }
 function readYesOrNo(cell, argument) {
@@ -2564,8 +2464,7 @@ function readYesOrNo(cell, argument) {
 		code: "yes-or-no-expected",
 		argument: argument.name,
 		expected: exampleOf(argument),
-		received: quoted(cell),
-		advice: "Type TRUE or FALSE."
+		received: quoted(cell)
 	});
 }
 function eitherOf(choices) { return `${choices.slice(0, -1).join(", ")} or ${choices[choices.length - 1]}`; }
@@ -2575,7 +2474,6 @@ function readText(cell, argument) {
 		return failure({
 			code: "text-expected",
 			argument: name,
-			expected: exampleOf(argument),
 			received: quoted(cell),
 			advice: oneOf ? `Type ${eitherOf(oneOf)}.` : "Type it as text."
 		});
@@ -2589,11 +2487,10 @@ function readText(cell, argument) {
 		code: "choice-unknown",
 		argument: name,
 		expected: eitherOf(oneOf),
-		received: quoted(cell),
-		advice: `Type ${eitherOf(oneOf)}.`
+		received: quoted(cell)
 	});
 }
-function exampleOf({ kind, about }) {
+function exampleOf({ name, kind, about }) {
 	switch (kind) {
 		case "formula":
 			return "a formula such as KBr";
@@ -2622,14 +2519,14 @@ function exampleOf({ kind, about }) {
 		case "figures":
 			return "a number such as 0.25";
 		default:
+			if (about === void 0) throw new Error(`Nothing says what ${name} is.`);
 			return about;
 	}
 }
 
-// src/functions/readWhole.ts
+// functions/readWhole
 function isWhole({ kind }) { return kind === "row" || kind === "column" || kind === "table"; }
 function readWhole(grid, argument) {
-	var _a;
 	const { name, kind, optional } = argument;
 	const shape = shapeOf(grid);
 	if (optional && isAllBlank(grid)) return success(void 0);
@@ -2637,9 +2534,7 @@ function readWhole(grid, argument) {
 		return failure({
 			code: "range-missing",
 			argument: name,
-			expected: expectedText(argument),
-			received: "nothing",
-			advice: `Select the cells for ${name}.`
+			expected: expectedText(argument)
 		});
 	}
 	if (kind === "row" && shape.rows > 1 || kind === "column" && shape.columns > 1) {
@@ -2651,12 +2546,12 @@ function readWhole(grid, argument) {
 			advice: `Select one ${kind} only.`
 		});
 	}
-	if (kind === "row") return success((_a = grid[0]) != null ? _a : []);
+	if (kind === "row") return success(grid[0] ?? []);
 	return success(kind === "column" ? grid.map(([cell]) => cell) : grid);
 }
-function expectedText({ kind, about }) { return `a ${kind} of cells for it: ${about}`; }
+function expectedText({ kind, about = "" }) { return `a ${kind} of cells for it: ${about}`; }
 
-// src/functions/spread.ts
+// functions/spread
 function spreadOf(entry, cells) {
 	if (cells.slice(entry.arguments.length).some((cell) => !isAllBlank(gridOf(cell)))) {
 		return failure({
@@ -2695,7 +2590,7 @@ function readerOf({ argument, grid, shape }) {
 		const whole = readWhole(grid, argument);
 		return () => whole;
 	}
-	const read3 = /* @__PURE__ */ new Map();
+	const read3 = new Map();
 	return (row, column) => {
 		const at = (shape.rows === 1 ? 0 : row) * shape.columns + (shape.columns === 1 ? 0 : column);
 		const known2 = read3.get(at);
@@ -2706,7 +2601,7 @@ function readerOf({ argument, grid, shape }) {
 	};
 }
 
-// src/functions/cellByCell.ts
+// functions/cellByCell
 function cellByCell(cells) {
 	const spread = asCell(spreadOf(this, cells), "alone");
 	if (spread.alone) return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
@@ -2719,12 +2614,11 @@ function cellByCell(cells) {
 	);
 }
 
-// src/functions/oneTable.ts
+// functions/oneTable
 function oneTable(cells) {
-	var _a;
 	const spread = asCell(singleCells(this, cells), "alone");
 	const rows = asCell(computed(this, spread.valuesAt(0, 0)), "alone");
-	return [((_a = this.columns) != null ? _a : []).slice(0, rows[0]?.length), ...rows];
+	return [(this.columns ?? []).slice(0, rows[0]?.length), ...rows];
 }
 function singleCells(entry, cells) {
 	for (const [place, argument] of entry.arguments.entries()) {
@@ -2741,13 +2635,12 @@ function singleCells(entry, cells) {
 	return spreadOf(entry, cells);
 }
 
-// src/functions/rowByRow.ts
+// functions/rowByRow
 var blankStatus = "blank";
 function rowByRow(cells) {
-	var _a;
 	const spread = asCell(columnsOnly(this, cells), "alone");
 	if (spread.alone) return [asCell(computed(this, spread.valuesAt(0, 0)), "alone")];
-	const width = (_a = this.columns?.length) != null ? _a : 1;
+	const width = this.columns?.length ?? 1;
 	const rowOf = (first) => [first, ...Array.from({ length: width - 1 }, () => "")];
 	const entries = gridOf(cells[this.arguments.findIndex(({ kind }) => kind === "entry")]);
 	const entryIsRange = !isOneCell(shapeOf(entries));
@@ -2773,13 +2666,13 @@ function columnsOnly(entry, cells) {
 	return spreadOf(entry, cells);
 }
 
-// src/functions/withMolarMass.ts
+// functions/withMolarMass
 function withMolarMass(formula, goOn) {
 	const mass = molarMass(formula);
 	return mass.ok ? goOn(mass.value) : mass;
 }
 
-// src/functions/withinLimits.ts
+// functions/withinLimits
 function withinLimits(value, { argument, least, most }) {
 	if (value === void 0 || value >= least && value <= most) return success(value);
 	return failure({
@@ -2791,7 +2684,7 @@ function withinLimits(value, { argument, least, most }) {
 	});
 }
 
-// src/measurement/comparedValues.ts
+// measurement/comparedValues
 function comparedValues(one, other) {
 	for (const { name, measure } of [one, other]) {
 		if (measure.unitTyped !== "" && measure.unit === void 0) return unitNotKnown(measure, name);
@@ -2806,14 +2699,13 @@ function comparedValues(one, other) {
 	return failure({
 		code: "unit-other-kind",
 		argument: other.name,
-		expected: nameOfKind(first.unit.kind),
 		received: `${quoted(second.number.typed)}, ${nameOfKind(second.unit.kind)},`,
 		advice: `Give ${nameOfKind(first.unit.kind)}, like ${theArgument(one.name)}.`,
 		brief: "units of two kinds"
 	});
 }
 
-// src/measurement/glassware.generated.ts
+// measurement/glassware.generated
 var glassware = {
 	"ASTM burette A": "10:0.02:m 25:0.03:m 50:0.05:m 100:0.1:m",
 	"ASTM burette B": "10:0.04:m 25:0.06:m 50:0.1:m 100:0.2:m",
@@ -2838,13 +2730,12 @@ var glassware = {
 	"beaker": "50:2.5:c 100:5:c 250:12.5:c 500:25:c 1000:50:c"
 };
 
-// src/measurement/percentError.ts
+// measurement/percentError
 function percentError({ measured, accepted, signed = false }) {
 	if (accepted === 0) {
 		return failure({
 			code: "accepted-zero",
 			argument: "accepted",
-			expected: "a value other than 0",
 			received: "0",
 			advice: "Compare the plain difference instead."
 		});
@@ -2859,7 +2750,7 @@ return { atomsKey, success, failure, quoted, finite, grams, gramsPerMole, gramsP
 "chemistry/cautions"(part) {
 const { failure, molarMass, notAShare, readFormula, success, wasteOf } = part("base");
 
-// src/chemistry/cautionTexts.ts
+// chemistry/cautionTexts
 var adviceTexts = {
 	eyes: "Wear eye protection.",
 	corrosive: "Wear goggles, gloves and a lab coat; rinse skin or eyes with plenty of water at once and get help.",
@@ -2886,7 +2777,7 @@ var waters = ["waters"];
 function code(means, signal, pictogram, advice) { return { means, signal, pictogram, advice }; }
 var byCode;
 function codeTexts() {
-	byCode != null ? byCode : byCode = allCodeTexts();
+	byCode ?? (byCode = allCodeTexts());
 	return byCode;
 }
 function allCodeTexts() { return {
@@ -2979,7 +2870,7 @@ var cautionTexts = {
 	deferring: "This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment."
 };
 
-// src/chemistry/pictogramsOf.ts
+// chemistry/pictogramsOf
 var irritation = ["H315", "H319"];
 var precedence = [
 	{ where: ["H314", "H318"], drops: irritation },
@@ -2989,16 +2880,13 @@ function pictogramsOf(codes) {
 	const texts = codeTexts();
 	const dropped = precedence.filter(({ where }) => where.some((code2) => codes.includes(code2)));
 	const digits = new Set(
-		codes.filter((code2) => !dropped.some(({ drops }) => drops.includes(code2))).map((code2) => {
-			var _a;
-			return (_a = texts[code2]?.pictogram) != null ? _a : "";
-		}).filter((pictogram) => pictogram !== "")
+		codes.filter((code2) => !dropped.some(({ drops }) => drops.includes(code2))).map((code2) => texts[code2]?.pictogram ?? "").filter((pictogram) => pictogram !== "")
 	);
 	if (digits.has("06")) digits.delete("07");
 	return [...digits].sort().map((pictogram) => `GHS${pictogram}`);
 }
 
-// src/chemistry/cautionList.generated.ts
+// chemistry/cautionList.generated
 var cautionList = `
 hydrochloric acid|HCl H3OCl|muriatic acid|37|H290:o H314 H335|hb|concentrated: staff only|H314,25,,36.458,h;H315,10,25,36.458,h;H319,10,25,36.458,h;H335,10,,36.458,h;H290,,,36.458,on
 sulfuric acid|H2SO4 SO4H2|oil of vitriol|96|H290:o H314|hb|concentrated: staff only|H314,15,,98.072,h;H315,5,15,98.072,h;H319,5,15,98.072,h;H290,,,98.072,on
@@ -3149,7 +3037,7 @@ perchloric acid|HClO4||60|H271 H290:m H302:m H314 H373:m|hn|not for students|H27
 hydrobromic acid|HBr||48|H290:m H314 H335|hb|concentrated: staff only|H314,40,,80.912,h;H315,10,40,80.912,h;H319,10,40,80.912,h;H335,10,,80.912,h;H290,,,,mn
 `;
 
-// src/chemistry/listedHazards.ts
+// chemistry/listedHazards
 function end(text, isOpenByDefault) {
 	if (text === "") return void 0;
 	const isTurned = text.startsWith("!");
@@ -3179,7 +3067,7 @@ function substanceOf(line2) {
 		soldPercent: /\d/.test(sold) ? Number(sold) : void 0,
 		codes: codes.split(" ").filter((pair) => pair !== "").map((pair) => {
 			const [code2 = "", own] = pair.split(":");
-			return { code: code2, confidence: own != null ? own : confidence };
+			return { code: code2, confidence: own ?? confidence };
 		}),
 		confidence,
 		drain: drainOf(marks.slice(1)),
@@ -3189,28 +3077,26 @@ function substanceOf(line2) {
 }
 var list;
 function listedSubstances() {
-	list != null ? list : list = cautionList.trim().split("\n").map((line2) => {
-		var _a, _b, _c;
+	list ?? (list = cautionList.trim().split("\n").map((line2) => {
 		const columns = line2.split("|", 3);
-		const names = (_a = columns[2]) != null ? _a : "";
+		const names = columns[2] ?? "";
 		let read;
 		return {
-			name: (_b = columns[0]) != null ? _b : "",
-			spellings: (_c = columns[1]?.split(" ")) != null ? _c : [],
+			name: columns[0] ?? "",
+			spellings: columns[1]?.split(" ") ?? [],
 			names: names === "" ? [] : names.split(";"),
-			read: () => read != null ? read : read = substanceOf(line2)
+			read: () => read ?? (read = substanceOf(line2))
 		};
-	});
+	}));
 	return list;
 }
 
-// src/chemistry/substancesListed.ts
+// chemistry/substancesListed
 function plainFormula(text) { return text.replace(/(\d?)½/g, (_, whole) => `${whole || "0"}·5`).normalize("NFKC").replace(/[\s\u200b\ufeff]/g, "").replace(/(\d),(\d)/g, "$1·$2").replace(/\((?:aq|s|l)\)$/, "").replace(/[[{]/g, "(").replace(/[\]}]/g, ")").replace(/[•*.⋅∙‧・]/g, "·"); }
 function withoutWater(spelling) { return spelling.replace(/·(\d+[·,])?[\d⁄]*H2O$/, ""); }
 function waterOf(plain) { return plain.slice(withoutWater(plain).length); }
 function plainName(text) { return text.normalize("NFKC").trim().toLowerCase().replace(/\s+/g, " ").replace(/sulph/g, "sulf").replace(/aluminum/g, "aluminium"); }
 function substancesListed(text) {
-	var _a, _b, _c;
 	const all = listedSubstances();
 	const found = (kind, test) => {
 		const substances = all.filter(test).map(({ read }) => read());
@@ -3220,19 +3106,17 @@ function substancesListed(text) {
 	const dry = withoutWater(wanted);
 	const name = plainName(text);
 	const water = waterOf(wanted);
-	return (_c = (_b = (_a = found({ listing: "listed", by: "formula" }, ({ spellings }) => spellings.includes(wanted))) != null ? _a : (
-		// Any spelling of the salt with any of the waters that the list has for it.
-		found(
-			{ listing: "listed", by: "formula" },
-			({ spellings }) => spellings.some((spelling) => waterOf(spelling) === water) && spellings.some((spelling) => withoutWater(spelling) === dry)
-		)
-	)) != null ? _b : found({ listing: "listed", by: "name" }, (one) => one.name.toLowerCase() === name || one.names.includes(name))) != null ? _c : found(
+	return found({ listing: "listed", by: "formula" }, ({ spellings }) => spellings.includes(wanted)) ?? // Any spelling of the salt with any of the waters that the list has for it.
+	found(
+		{ listing: "listed", by: "formula" },
+		({ spellings }) => spellings.some((spelling) => waterOf(spelling) === water) && spellings.some((spelling) => withoutWater(spelling) === dry)
+	) ?? found({ listing: "listed", by: "name" }, (one) => one.name.toLowerCase() === name || one.names.includes(name)) ?? found(
 		{ listing: "another hydrate", by: "formula" },
 		({ spellings }) => spellings.some((spelling) => withoutWater(spelling) === dry)
 	);
 }
 
-// src/chemistry/cautions.ts
+// chemistry/cautions
 function cautions(formula, massPercent) {
 	const error = massPercent === void 0 ? void 0 : notAShare(massPercent, "mass_percent");
 	if (error) return failure(error);
@@ -3277,12 +3161,11 @@ function unlisted(formula) {
 	};
 }
 function together({ listing, substances }, formula, massPercent) {
-	var _a;
 	const all = substances.map(
-		(substance) => knownOf(substance, { listing, formula: formula != null ? formula : formulaOf(substance), massPercent })
+		(substance) => knownOf(substance, { listing, formula: formula ?? formulaOf(substance), massPercent })
 	);
 	const codes = Array.from(new Set(all.flatMap(({ holding }) => holding.map(({ code: code2 }) => code2))));
-	const waste = (_a = all.map((known) => known.waste).find(({ goesTo }) => goesTo !== "drain")) != null ? _a : all[0]?.waste;
+	const waste = all.map((known) => known.waste).find(({ goesTo }) => goesTo !== "drain") ?? all[0]?.waste;
 	if (waste === void 0) throw new Error("Found without a substance.");
 	const blocks = all.length === 1 ? all.flatMap(({ statements }) => statements) : all.flatMap(({ name, holding, statements }) => [
 		{
@@ -3391,7 +3274,6 @@ function percentCountedFor(substance, formula, massPercent) {
 	};
 }
 function atStrength(substance, formula, massPercent) {
-	var _a;
 	const counted = percentCountedFor(substance, formula, massPercent);
 	const known = substance.limits.filter((limit) => !limit.isWithoutLimit);
 	const within = known.filter((limit) => isWithin(counted(limit), limit));
@@ -3409,7 +3291,7 @@ function atStrength(substance, formula, massPercent) {
 	const statements = withCare(holding.map(statementOf), substance);
 	const goesByPh = substance.limits.some(({ dependsOnPh }) => dependsOnPh);
 	const isSureOfAll = unknown.length + minimum.length === 0 && !goesByPh;
-	const isBeyond = substance.limits.length === 0 && massPercent > ((_a = substance.soldPercent) != null ? _a : 100);
+	const isBeyond = substance.limits.length === 0 && massPercent > (substance.soldPercent ?? 100);
 	if (holding.length === 0) statements.push(noneHolding(substance, { isSureOfAll, isBeyond }));
 	if (near.length > 0) statements.push(line("note", cautionTexts.nearEdge, ""));
 	if (minimum.length > 0) {
@@ -3445,10 +3327,7 @@ function formulaMass(formula) {
 }
 function sentence(words) { return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`; }
 function bareCode(code2) { return code2.replace("/3", ""); }
-function codeList(holding) { return Array.from(new Set(holding.map(({ code: code2 }) => {
-	var _a;
-	return `${bareCode(code2)} (${(_a = codeTexts()[code2]?.means) != null ? _a : ""})`;
-}))).join(", "); }
+function codeList(holding) { return Array.from(new Set(holding.map(({ code: code2 }) => `${bareCode(code2)} (${codeTexts()[code2]?.means ?? ""})`))).join(", "); }
 var hides = [
 	["H225", ["H226"]],
 	["H314", ["H318", "H315", "H319"]],
@@ -3478,30 +3357,23 @@ function tidied(all) {
 	for (const [strict, weaker] of hides) {
 		if (codes.has(strict)) for (const code2 of weaker) codes.delete(code2);
 	}
-	return Array.from(codes).map((code2) => {
-		var _a;
-		return {
-			code: code2,
-			confidence: (_a = all.find((one) => one.code === code2)?.confidence) != null ? _a : "m"
-		};
-	});
+	return Array.from(codes).map((code2) => ({
+		code: code2,
+		confidence: all.find((one) => one.code === code2)?.confidence ?? "m"
+	}));
 }
 function signalOf(codes) {
-	const words = codes.map((code2) => {
-		var _a;
-		return (_a = codeTexts()[code2]?.signal) != null ? _a : "";
-	});
+	const words = codes.map((code2) => codeTexts()[code2]?.signal ?? "");
 	return words.includes("Danger") ? "Danger" : words.includes("Warning") ? "Warning" : "";
 }
 function statementOf({ code: code2, confidence }) {
-	var _a, _b, _c;
 	const text = codeTexts()[code2];
-	const advice = (_a = text?.advice) != null ? _a : [];
+	const advice = text?.advice ?? [];
 	return {
 		about: "hazard",
 		code: bareCode(code2),
-		text: `${bareCode(code2)}: ${(_b = text?.means) != null ? _b : ""} (${confidenceTexts[confidence]})`,
-		plain: sentence((_c = text?.means) != null ? _c : ""),
+		text: `${bareCode(code2)}: ${text?.means ?? ""} (${confidenceTexts[confidence]})`,
+		plain: sentence(text?.means ?? ""),
 		advice: advice.map((name) => adviceTexts[name]).join(" "),
 		confidence
 	};
@@ -3514,14 +3386,11 @@ function withCare(statements, { spellings }) {
 	const care = acids.includes(formula) ? adviceTexts.acidToWater : hotBases.includes(formula) ? adviceTexts.heatOfSolution : "";
 	return care === "" ? [...statements] : [...statements, line("care", "", care)];
 }
-function cautionRows({ signalWord, statements }) { return statements.map((statement, row) => {
-	var _a;
-	return [
-		(_a = statement.signalWord) != null ? _a : row === 0 ? signalWord : "",
-		statement.text,
-		statement.advice
-	];
-}); }
+function cautionRows({ signalWord, statements }) { return statements.map((statement, row) => [
+	statement.signalWord ?? (row === 0 ? signalWord : ""),
+	statement.text,
+	statement.advice
+]); }
 
 return { adviceTexts, cautions, cautionsNamed, cautionRows };
 },
@@ -3530,23 +3399,16 @@ return { adviceTexts, cautions, cautionsNamed, cautionRows };
 const { cautionRows, cautionsNamed } = part("chemistry/cautions");
 const { oneTable, success } = part("base");
 
-// src/functions/entries/cautionsEntry.ts
+// functions/entries/cautionsEntry
 var cautionsEntry = {
 	name: "CAUTIONS",
 	arguments: [
 		{
 			name: "formula",
 			kind: "substance",
-			unit: "",
 			about: "formula of the substance as it stands in the bottle, or its name, such as glucose"
 		},
-		{
-			name: "mass_percent",
-			kind: "percent",
-			unit: "%",
-			about: "grams of the substance in 100 g of a solution in water; as it is sold if left out",
-			optional: true
-		}
+		{ name: "mass_percent", kind: "percent", optional: true }
 	],
 	columns: ["signal word", "what it can do", "what to do about it"],
 	call: oneTable,
@@ -3559,7 +3421,7 @@ return { entry: cautionsEntry };
 },
 // Part lab/texts/feedback: lab/judging/span, lab/judging/typedEntry, lab/judging/worked, lab/judging/tolerance
 "lab/texts/feedback"(part) {
-// src/lab/judging/span.ts
+// lab/judging/span
 var relativeSlack = 1e-12;
 function isWithin(value, { low, high }, room = 0) {
 	const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
@@ -3572,7 +3434,7 @@ function leadingPlace(value) {
 }
 function tenTo(power) { return Number(`1e${power}`); }
 
-// src/lab/judging/typedEntry.ts
+// lab/judging/typedEntry
 function lastFigureFilledUp({ value, figuresMin }, asked) {
 	const sure = leadingPlace(value) - figuresMin + 1;
 	const wanted = "decimals" in asked ? -asked.decimals : leadingPlace(value) - asked.figures + 1;
@@ -3587,7 +3449,7 @@ function hasFiguresAsked(entry, asked) {
 	return entry.figuresMin <= asked.figures && asked.figures <= entry.figuresMax;
 }
 
-// src/lab/judging/worked.ts
+// lab/judging/worked
 function numbersWith(step, molarMass, carried) {
 	let numbers = { ...step.numbers, "molar mass": molarMass, ...carried };
 	for (const { name, relation } of step.quantity.buildsOn) {
@@ -3610,10 +3472,7 @@ function spansOver(step, calculation, {
 	};
 	if (!molarMass) return at(Number.NaN).map((value) => ordered(value, value, value));
 	const [low, high] = [at(molarMass.low), at(molarMass.high)];
-	return at(molarMass.middle).map((middle, index) => {
-		var _a, _b;
-		return ordered((_a = low[index]) != null ? _a : middle, middle, (_b = high[index]) != null ? _b : middle);
-	});
+	return at(molarMass.middle).map((middle, index) => ordered(low[index] ?? middle, middle, high[index] ?? middle));
 }
 function spanOver(step, calculation, carried = {}) {
 	const [span] = spansOver(step, calculation, { carried });
@@ -3621,7 +3480,7 @@ function spanOver(step, calculation, carried = {}) {
 	return span;
 }
 
-// src/lab/judging/tolerance.ts
+// lab/judging/tolerance
 function placeAsked(value, asked) { return "decimals" in asked ? tenTo(-asked.decimals) : tenTo(leadingPlace(value) - asked.figures + 1); }
 function toleranceOf(span, { asked, wideClose, coarsest }) {
 	const floor = coarsest ? Math.max(placeAsked(coarsest.low, asked), placeAsked(coarsest.high, asked)) : 0;
@@ -3665,7 +3524,7 @@ function stepTolerance(step, carried = {}) {
 	});
 }
 
-// src/lab/texts/feedback.ts
+// lab/texts/feedback
 function workedWith(text) { return { "mass of solute": text, molarity: text }; }
 var slipTexts = {
 	"volume-in-mL": {
@@ -4133,16 +3992,12 @@ return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, fig
 const { decimalWords, figureWords, remarks, slipTexts, unreadableTexts } = part("lab/texts/feedback");
 const { isBlank, longestUnit, numberFromScan, numberOfOtherMark, patternOnUse, readFormula, readNumber, scanNumber, unitNamed, withPower } = part("base");
 
-// src/lab/judging/feedbackText.ts
-function filled(text, words) { return text.replace(/\{(\w+)\}/g, (whole, name) => {
-	var _a;
-	return (_a = words[name]) != null ? _a : whole;
-}); }
+// lab/judging/feedbackText
+function filled(text, words) { return text.replace(/\{(\w+)\}/g, (whole, name) => words[name] ?? whole); }
 function slipText(id, wordings) {
-	var _a;
 	const text = slipTexts[id];
 	const own = wordings.find((wording) => text.in?.[wording]);
-	return (_a = own && text.in?.[own]) != null ? _a : text;
+	return (own && text.in?.[own]) ?? text;
 }
 function slipsText(slips, wordings, asks = {}) {
 	const texts = slips.map((id) => ({
@@ -4155,10 +4010,7 @@ function slipsText(slips, wordings, asks = {}) {
 		ask: [...new Set(texts.map(({ ask }) => ask))].join(" ")
 	});
 }
-function askedWords(asked) {
-	var _a;
-	return (_a = "decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) != null ? _a : remarks.figuresAsked;
-}
+function askedWords(asked) { return ("decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) ?? remarks.figuresAsked; }
 function unitQuestion(text, unit) { return unit === "" ? remarks.unitNone : filled(text, { unit }); }
 function unreadableText(because) { return unreadableTexts[because]; }
 function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
@@ -4198,7 +4050,7 @@ function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
 	}
 }
 
-// src/lab/judging/behindNumber.ts
+// lab/judging/behindNumber
 function joinedHydrates(text) { return text.replace(/\s?(?:[·•*×]|\s[x]\s)\s?(?=[\d½.,/]{0,6}\s?H[2₂]O)/gu, "·").replace(/(·[\d½.,/]{1,6})\s(?=H[2₂]O)/gu, "$1"); }
 function bare(word) { return word.replace(/^["'“‘]+/u, "").replace(/[.,;:!?"'”’]+$/u, ""); }
 function unbracketed(word) { return bare(word).replace(/^[([]/, "").replace(/[)\]]$/, ""); }
@@ -4242,7 +4094,7 @@ function behindNumber(typed, kind) {
 	return { says: word.length > 1 && isFormula(word) ? "nothing" : "another unit" };
 }
 
-// src/lab/judging/readEntry.ts
+// lab/judging/readEntry
 var longestEntry = 200;
 function typedEntry({ value, figures, ambiguousZeros, lastPlace, isText }) { return {
 	value,
@@ -4308,7 +4160,7 @@ const { filled, readEntry, unreadableText } = part("lab/judging/readEntry");
 const { closeness, figureWords, isOnTarget, isOneFigureOf, isTruncated, isWithin, remarks, toleranceOf } = part("lab/texts/feedback");
 const { failure, rowByRow, success, unitNotKnown, withinLimits } = part("base");
 
-// src/lab/judging/judgeNumber.ts
+// lab/judging/judgeNumber
 function readings(cell, { decimalMark, unit }) {
 	if (unit !== void 0) {
 		const read = readEntry(cell, unit.kind, { decimalMark });
@@ -4337,13 +4189,13 @@ function judge(entry, tolerance, tolerancePercent) {
 		const near = closeness(entry, tolerance);
 		const figures = "figures" in tolerance.asked ? figureWords[tolerance.asked.figures] : void 0;
 		if (near === "few figures") {
-			return { status: "close", lookAt: filled(remarks.closeFewFigures, { figures: figures != null ? figures : remarks.figuresAsked }) };
+			return { status: "close", lookAt: filled(remarks.closeFewFigures, { figures: figures ?? remarks.figuresAsked }) };
 		}
 		if (near) {
 			return { status: "close", lookAt: isTruncated(entry, tolerance) ? remarks.closeCutOff : remarks.closeRounding };
 		}
 		if (isOneFigureOf(entry, tolerance)) {
-			return { status: "not yet", lookAt: filled(remarks.oneFigure, { figures: figures != null ? figures : remarks.figuresAsked }) };
+			return { status: "not yet", lookAt: filled(remarks.oneFigure, { figures: figures ?? remarks.figuresAsked }) };
 		}
 	}
 	if (entry.value === -target) return { status: "not yet", lookAt: remarks.signOnly };
@@ -4352,7 +4204,6 @@ function judge(entry, tolerance, tolerancePercent) {
 	return { status: "not yet", lookAt: isShifted ? remarks.shifted : remarks.notYet };
 }
 function judgeNumber(cell, wanted) {
-	var _a;
 	const { target, tolerancePercent, figures = 3, unit } = wanted;
 	const tolerance = toleranceOf({ low: target, middle: target, high: target }, { asked: { figures }, wideClose: true });
 	const checks = readings(cell, wanted).map((read) => {
@@ -4365,29 +4216,17 @@ function judgeNumber(cell, wanted) {
 		return judge(read.entry, tolerance, tolerancePercent);
 	});
 	const [asTyped = { status: "blank", lookAt: "" }] = checks;
-	return (_a = ["on target", "close"].map((best) => checks.find(({ status }) => status === best)).find(Boolean)) != null ? _a : asTyped;
+	return ["on target", "close"].map((best) => checks.find(({ status }) => status === best)).find(Boolean) ?? asTyped;
 }
 
-// src/functions/entries/checkEntryEntry.ts
+// functions/entries/checkEntryEntry
 var checkEntryEntry = {
 	name: "CHECKENTRY",
 	arguments: [
-		{ name: "entry", kind: "entry", unit: "", about: "what was typed, with or without a unit" },
-		{ name: "target", kind: "measure", unit: "", about: "the right value, with or without a unit" },
-		{
-			name: "tolerance_percent",
-			kind: "percentage points",
-			unit: "%",
-			about: "how far off may count as on target, in percent; honest rounding decides if left out",
-			optional: true
-		},
-		{
-			name: "figures",
-			kind: "whole number",
-			unit: "",
-			about: "significant figures asked for, 1 to 15; 3 if left out",
-			optional: true
-		}
+		{ name: "entry", kind: "entry" },
+		{ name: "target", kind: "measure" },
+		{ name: "tolerance_percent", kind: "percentage points", optional: true },
+		{ name: "figures", kind: "whole number", optional: true }
 	],
 	columns: ["status", "feedback"],
 	call: rowByRow,
@@ -4399,7 +4238,6 @@ var checkEntryEntry = {
 				code: "target-zero",
 				argument: "tolerance_percent",
 				expected: "a tolerance",
-				received: "none",
 				advice: "Type one, such as 5."
 			});
 		}
@@ -4425,17 +4263,16 @@ return { entry: checkEntryEntry };
 const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isOneFigureOf, isTruncated, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, spansOver, stepTolerance, tenTo } = part("lab/texts/feedback");
 const { anhydrousAtoms, atomsOfUnits, density, diluentVolume, dilutedMolarity, dilutionFactor, elementBySymbol, elementOf, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, massPercentOfDensity, millilitres, molarMass, molarity, molesPerLitre, namedIon, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
 
-// src/lab/lesson/givenCells.ts
+// lab/lesson/givenCells
 function plainName(cell) { return typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : ""; }
 function namesTaken({ takes }) { return takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", "); }
 function readGivenCells(quantity2, table) {
-	const cells = /* @__PURE__ */ Object.create(null);
+	const cells = Object.create(null);
 	for (const row of table) {
 		if (row.length !== 2) {
 			return failure({
 				code: "given-shape",
 				argument: "given",
-				expected: "two columns, name and value",
 				received: row.length === 1 ? "one column" : `${row.length} columns`,
 				advice: `Put the names in the first: ${namesTaken(quantity2)}.`
 			});
@@ -4447,7 +4284,6 @@ function readGivenCells(quantity2, table) {
 			return failure({
 				code: "given-unknown",
 				argument: "given",
-				expected: `names that ${quantity2.name} takes`,
 				received: quoted(nameCell),
 				advice: `For ${quantity2.name}, give ${namesTaken(quantity2)}.`,
 				brief: quoted(nameCell)
@@ -4457,7 +4293,6 @@ function readGivenCells(quantity2, table) {
 			return failure({
 				code: "given-twice",
 				argument: "given",
-				expected: "each name once",
 				received: quoted(nameCell),
 				advice: `Keep one row for each of ${namesTaken(quantity2)}.`,
 				brief: name
@@ -4468,7 +4303,7 @@ function readGivenCells(quantity2, table) {
 	return success(cells);
 }
 
-// src/lab/judging/ionCounts.ts
+// lab/judging/ionCounts
 function ionCounts(formula, ion) {
 	const named = namedIon(formula, String(ion));
 	if (!named.ok) return named;
@@ -4480,7 +4315,7 @@ function ionCounts(formula, ion) {
 	});
 }
 
-// src/lab/judging/roundedWeight.ts
+// lab/judging/roundedWeight
 function shortenedWeight(weight, kept) {
 	if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight };
 	const shifted = Number(`${weight}e${kept}`);
@@ -4508,7 +4343,7 @@ function roundedWeight(weight, decimals) {
 	return { low, high };
 }
 
-// src/lab/judging/molarMassSpan.ts
+// lab/judging/molarMassSpan
 function sumOf({ atoms, byAtomicNumber, decimals }) {
 	let low = 0;
 	let middle = 0;
@@ -4531,7 +4366,7 @@ function molarMassSpan({ atoms, byAtomicNumber: numbers, times }, decimals) {
 	return { low: span.low * other.low, middle: span.middle * other.middle, high: span.high * other.high };
 }
 
-// src/lab/judging/fillQuantity.ts
+// lab/judging/fillQuantity
 function nothingRead({ takes, buildsOn }) { return Object.fromEntries([
 	...buildsOn.map(({ name }) => [name, Number.NaN]),
 	...takes.flatMap(
@@ -4555,13 +4390,9 @@ function readAnyNumber(cell, name, { marks, kind }) {
 	return plain;
 }
 function fillQuantity(quantity2, cells, preparation = {}) {
-	var _a;
 	const { decimals = 2, numbers: ready = {}, names = {} } = preparation;
 	const marks = preparation.decimalMark ? { decimalMark: preparation.decimalMark } : {};
-	const called = ({ name }) => {
-		var _a2;
-		return (_a2 = names[name]) != null ? _a2 : name;
-	};
+	const called = ({ name }) => names[name] ?? name;
 	const numbers = {};
 	let formula;
 	let compared;
@@ -4574,8 +4405,6 @@ function fillQuantity(quantity2, cells, preparation = {}) {
 			return failure({
 				code: "given-missing",
 				argument: called(argument),
-				expected: "a value",
-				received: "a blank",
 				advice: `For ${quantity2.name}, give ${namesTaken(quantity2)}.`,
 				brief: called(argument)
 			});
@@ -4615,34 +4444,27 @@ function fillQuantity(quantity2, cells, preparation = {}) {
 		decimals
 	};
 	if (Object.values(ready).some(Number.isNaN)) return success(step2);
-	const refused = quantity2.chemistry({ ...step2.numbers, "molar mass": (_a = span?.middle) != null ? _a : Number.NaN });
+	const refused = quantity2.chemistry({ ...step2.numbers, "molar mass": span?.middle ?? Number.NaN });
 	return refused.ok ? success(step2) : failure({ ...refused.error, argument: sheetName(refused.error.argument, names) });
 }
 var givenNames = { grams: "mass", "purity percent": "purity" };
 function sheetName(argument, names) {
-	var _a, _b;
 	const spaced = argument.replace(/_/g, " ");
-	const name = (_a = givenNames[spaced]) != null ? _a : spaced;
-	return (_b = names[name]) != null ? _b : name;
+	const name = givenNames[spaced] ?? spaced;
+	return names[name] ?? name;
 }
 
-// src/lab/judging/schoolMolarMasses.ts
+// lab/judging/schoolMolarMasses
 var printedWithHalf = { Cl: 35.5, Cu: 63.5 };
 function schoolMolarMasses({ atoms }) {
 	const sum = (weightIn) => atoms.reduce(
-		(mass, { element, count }) => {
-			var _a;
-			return mass + count * weightIn((_a = relativeMass(element)) != null ? _a : Number.NaN, element);
-		},
+		(mass, { element, count }) => mass + count * weightIn(relativeMass(element) ?? Number.NaN, element),
 		0
 	);
 	return [
 		sum((weight) => shortenedWeight(weight, 1).halfUp),
 		sum((weight) => shortenedWeight(weight, 1).halfEven),
-		sum((weight, element) => {
-			var _a;
-			return (_a = printedWithHalf[element]) != null ? _a : shortenedWeight(weight, 0).halfUp;
-		})
+		sum((weight, element) => printedWithHalf[element] ?? shortenedWeight(weight, 0).halfUp)
 	];
 }
 function isOfSchoolTable({ value, figuresMax, lastPlace }, formula) {
@@ -4650,7 +4472,7 @@ function isOfSchoolTable({ value, figuresMax, lastPlace }, formula) {
 	return schoolMolarMasses(formula).some((mass) => isWithin(value, { low: mass, high: mass }, room));
 }
 
-// src/lab/judging/slipsFound.ts
+// lab/judging/slipsFound
 function slipSpans(step2, slip, carried = {}) {
 	if ("value" in slip) return spansOver(step2, slip.value, { carried });
 	if (!step2.formula) return [];
@@ -4688,7 +4510,7 @@ function slipsFound(step2, entry, others) {
 	return [];
 }
 
-// src/lab/judging/judgeEntry.ts
+// lab/judging/judgeEntry
 function withoutHonestSign({ quantity: quantity2, numbers }, entry) {
 	const isSigned = quantity2.name === "percent error" && entry.value < 0;
 	return isSigned && Number(numbers.measured) < Number(numbers.accepted) ? { ...entry, value: -entry.value } : entry;
@@ -4746,10 +4568,10 @@ function judgeEntry(step2, read, {
 	return { status: "not yet", slips };
 }
 
-// src/lab/quantities/quantity.ts
+// lab/quantities/quantity
 function quantity(entry) { return entry; }
 
-// src/lab/quantities/densityQuantity.ts
+// lab/quantities/densityQuantity
 var densityQuantity = quantity({
 	name: "density",
 	takes: [
@@ -4772,7 +4594,7 @@ var densityQuantity = quantity({
 	]
 });
 
-// src/lab/quantities/dilutedMolarityQuantity.ts
+// lab/quantities/dilutedMolarityQuantity
 var dilutedMolarityQuantity = quantity({
 	name: "diluted molarity",
 	takes: [
@@ -4805,7 +4627,7 @@ var dilutedMolarityQuantity = quantity({
 	]
 });
 
-// src/lab/quantities/dilutionFactor.ts
+// lab/quantities/dilutionFactor
 var dilutionFactor2 = quantity({
 	name: "dilution factor",
 	takes: [
@@ -4828,7 +4650,7 @@ var dilutionFactor2 = quantity({
 	]
 });
 
-// src/lab/quantities/ionMolarityQuantity.ts
+// lab/quantities/ionMolarityQuantity
 var ionMolarityQuantity = quantity({
 	name: "ion molarity",
 	takes: [
@@ -4860,7 +4682,7 @@ var ionMolarityQuantity = quantity({
 	]
 });
 
-// src/lab/quantities/wrongAtoms.ts
+// lab/quantities/wrongAtoms
 var water = {
 	coefficient: 1,
 	parts: [
@@ -4929,7 +4751,7 @@ function saltTimesWater({ units, hydrate }) { return hydrate ? [
 	}
 ] : []; }
 
-// src/lab/quantities/formulaSlips.ts
+// lab/quantities/formulaSlips
 var formulaSlips = [
 	{ id: "water-of-hydration-left-out", molarMasses: function(formula) { return withoutWater(formula).map((atoms) => ({ atoms })); } },
 	{ id: "one-water-only", molarMasses: function(formula) { return oneWater(formula).map((atoms) => ({ atoms })); } },
@@ -4950,7 +4772,7 @@ var formulaSlips = [
 	{ id: "atomic-numbers-used", molarMasses: function({ atoms }) { return [{ atoms, byAtomicNumber: true }]; } }
 ];
 
-// src/lab/quantities/molesOfSolute.ts
+// lab/quantities/molesOfSolute
 var molesOfSolute = quantity({
 	name: "moles of solute",
 	takes: [
@@ -4977,7 +4799,7 @@ var molesOfSolute = quantity({
 	]
 });
 
-// src/lab/quantities/massOfSolute.ts
+// lab/quantities/massOfSolute
 var massOfSolute = quantity({
 	name: "mass of solute",
 	takes: [
@@ -5015,7 +4837,7 @@ var massOfSolute = quantity({
 	]
 });
 
-// src/lab/quantities/massPercentQuantity.ts
+// lab/quantities/massPercentQuantity
 function share(n) { return (n.density - n["lighter density"]) / (n["heavier density"] - n["lighter density"]); }
 function step(n) { return n["heavier percent"] - n["lighter percent"]; }
 var massPercentQuantity = quantity({
@@ -5052,7 +4874,7 @@ var massPercentQuantity = quantity({
 	]
 });
 
-// src/lab/quantities/molarity.ts
+// lab/quantities/molarity
 function pure(n) { return n.mass * (n.purity / 100); }
 var molarity2 = quantity({
 	name: "molarity",
@@ -5088,7 +4910,7 @@ var molarity2 = quantity({
 	]
 });
 
-// src/lab/quantities/molarMassQuantity.ts
+// lab/quantities/molarMassQuantity
 var molarMassQuantity = quantity({
 	name: "molar mass",
 	takes: [{ name: "formula", kind: "formula", unit: "" }],
@@ -5102,7 +4924,7 @@ var molarMassQuantity = quantity({
 	slips: [...formulaSlips, { id: "dot-as-times", molarMasses: saltTimesWater }]
 });
 
-// src/lab/quantities/percentErrorQuantity.ts
+// lab/quantities/percentErrorQuantity
 function gap(n) { return Math.abs(n.measured - n.accepted); }
 var percentErrorQuantity = quantity({
 	name: "percent error",
@@ -5127,7 +4949,7 @@ var percentErrorQuantity = quantity({
 	]
 });
 
-// src/lab/quantities/reagentMolarityQuantity.ts
+// lab/quantities/reagentMolarityQuantity
 var reagentMolarityQuantity = quantity({
 	name: "reagent molarity",
 	takes: [
@@ -5163,7 +4985,7 @@ var reagentMolarityQuantity = quantity({
 	]
 });
 
-// src/lab/quantities/stockVolumeQuantity.ts
+// lab/quantities/stockVolumeQuantity
 var dilutionTakes = [
 	{ name: "stock molarity", kind: "concentration", unit: "mol/L" },
 	{ name: "target molarity", kind: "concentration", unit: "mol/L" },
@@ -5199,7 +5021,7 @@ var stockVolumeQuantity = quantity({
 	]
 });
 
-// src/lab/quantities/waterVolume.ts
+// lab/quantities/waterVolume
 function stockVolume2(n) { return n["target molarity"] / n["stock molarity"] * n["target volume"]; }
 var waterVolume = quantity({
 	name: "water volume",
@@ -5226,7 +5048,7 @@ var waterVolume = quantity({
 	]
 });
 
-// src/lab/quantities.ts
+// lab/quantities
 var quantities = {
 	"molar mass": molarMassQuantity,
 	"moles of solute": molesOfSolute,
@@ -5253,14 +5075,13 @@ const { fillQuantity, isQuantityName, judgeEntry, plainName, quantities, readGiv
 const { feedbackText, readEntry } = part("lab/judging/readEntry");
 const { failure, quoted, success } = part("base");
 
-// src/lab/judging/judgeQuantity.ts
+// lab/judging/judgeQuantity
 function readQuantityName(cell) {
 	const name = plainName(cell);
 	if (isQuantityName(name)) return success(name);
 	return failure({
 		code: "quantity-unknown",
 		argument: "quantity",
-		expected: "the name of a quantity",
 		received: quoted(cell),
 		advice: `Use one of ${Object.keys(quantities).join(", ")}.`
 	});
@@ -5290,27 +5111,15 @@ const { judgeFilledQuantity, readFilledQuantity } = part("lab/judging/judgeQuant
 
 const { rowByRow, success, withinLimits } = part("base");
 
-// src/functions/entries/checkStepEntry.ts
+// functions/entries/checkStepEntry
 var checkStepEntry = {
 	name: "CHECKSTEP",
 	arguments: [
-		{ name: "quantity", kind: "text", unit: "", about: "what is asked for, such as mass of solute" },
-		{ name: "given", kind: "table", unit: "", about: "given numbers in two columns, name and value" },
-		{ name: "entry", kind: "entry", unit: "", about: "what was typed, with or without a unit" },
-		{
-			name: "figures",
-			kind: "whole number",
-			unit: "",
-			about: "significant figures asked for; the usual number for the quantity if left out",
-			optional: true
-		},
-		{
-			name: "atomic_weight_decimals",
-			kind: "whole number",
-			unit: "",
-			about: "decimals that atomic weights may be rounded to; 2 if left out",
-			optional: true
-		}
+		{ name: "quantity", kind: "text", about: "what is asked for, such as mass of solute" },
+		{ name: "given", kind: "table", about: "given numbers in two columns, name and value" },
+		{ name: "entry", kind: "entry" },
+		{ name: "figures", kind: "whole number", optional: true },
+		{ name: "atomic_weight_decimals", kind: "whole number", optional: true }
 	],
 	columns: ["status", "feedback", "slip"],
 	call: rowByRow,
@@ -5331,7 +5140,7 @@ return { entry: checkStepEntry };
 "measurement/glasswareTolerance"(part) {
 const { failure, glassware, millilitres, quoted, success } = part("base");
 
-// src/measurement/glasswareTolerance.ts
+// measurement/glasswareTolerance
 var glasswareKinds = {
 	"volumetric flask": { ISO: "ISO 1042", ASTM: "ASTM E288" },
 	"volumetric pipette": { ISO: "ISO 648", ASTM: "ASTM E969" },
@@ -5346,8 +5155,7 @@ function glasswareFigures({
 	glassClass = "A",
 	standard = "ISO"
 }) {
-	var _a;
-	const list = (_a = glassware[glasswareKinds[kind] === void 0 ? kind : `${standard} ${kind} ${glassClass}`]) != null ? _a : "";
+	const list = glassware[glasswareKinds[kind] === void 0 ? kind : `${standard} ${kind} ${glassClass}`] ?? "";
 	return list.split(" ").map((line) => {
 		const [size, tolerance, mark] = line.split(":");
 		return {
@@ -5359,7 +5167,6 @@ function glasswareFigures({
 }
 function sizeText({ volume, tolerance }) { return `${volume} mL (± ${tolerance} mL)`; }
 function glasswareTolerance(wanted) {
-	var _a;
 	const { kind, volume, standard = "ISO" } = wanted;
 	const figures = glasswareFigures(wanted);
 	const found = figures.find((figure) => Math.abs(figure.volume - volume) <= 1e-9 * figure.volume);
@@ -5367,7 +5174,7 @@ function glasswareTolerance(wanted) {
 	const smaller = figures.filter((figure) => figure.volume < volume).pop();
 	const larger = figures.find((figure) => figure.volume > volume);
 	const neighbours = [smaller, larger].flatMap((figure) => figure ? [figure] : []);
-	const table = (_a = glasswareKinds[kind]?.[standard]) != null ? _a : "the table of beakers";
+	const table = glasswareKinds[kind]?.[standard] ?? "the table of beakers";
 	return failure({
 		code: "glassware-size",
 		argument: "volume",
@@ -5384,7 +5191,7 @@ return { glasswareFigures, glasswareTolerance };
 "lab/hints/quantityHint"(part) {
 const { isBlank, readFormula, readNumber, readQuantity } = part("base");
 
-// src/lab/lesson/shownCell.ts
+// lab/lesson/shownCell
 function shownCell(cell, { argument, decimalMark }) {
 	if (isBlank(cell)) return void 0;
 	const { kind, name } = argument;
@@ -5398,7 +5205,7 @@ function shownCell(cell, { argument, decimalMark }) {
 	return read.value.unit === "" ? read.value.typed.trim() : String(read.value.value);
 }
 
-// src/lab/texts/hints.ts
+// lab/texts/hints
 var atomsShown = "atoms";
 var litres = ["(", { given: "volume" }, " mL ÷ 1000)"];
 var quantityHints = {
@@ -5576,28 +5383,27 @@ var toldHints = [
 var levelAsked = "Choose 0, 1, 2 or 3.";
 function rowShown(title) { return `(your “${title}”)`; }
 
-// src/lab/hints/quantityHint.ts
+// lab/hints/quantityHint
 function atomsOf(formula) {
 	const read = readFormula(formula);
 	if (!read.ok) return void 0;
 	return read.value.atoms.map(({ element, count }) => `${count} × ${element}`).join(" + ");
 }
 function filledIn(pieces, shown) { return pieces.map((piece) => {
-	var _a, _b;
 	if (typeof piece === "string") return piece;
 	const value = shown(piece.given);
-	return value === void 0 ? "" : `${(_a = piece.before) != null ? _a : ""}${value}${(_b = piece.after) != null ? _b : ""}`;
+	return value === void 0 ? "" : `${piece.before ?? ""}${value}${piece.after ?? ""}`;
 }).join(""); }
-function quantityHint(quantity, { level, shown }) {
+function quantityHint(quantity, { level, textOf }) {
 	const { idea, relation, impure, setUp } = quantityHints[quantity];
 	if (level === 1) return idea;
-	if (level === 2) return impure !== void 0 && shown("purity") !== void 0 ? `${relation} ${impure}` : relation;
-	return filledIn(setUp, (name) => name === atomsShown ? atomsOf(shown("formula")) : shown(name));
+	if (level === 2) return impure !== void 0 && textOf("purity") !== void 0 ? `${relation} ${impure}` : relation;
+	return filledIn(setUp, (name) => name === atomsShown ? atomsOf(textOf("formula")) : textOf(name));
 }
 
 return { shownCell, readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint };
 },
-// Part CHECKTEAM: lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks, lab/bench/procedures/solidToFlask, lab/bench/procedures/weighPortion and 85 more
+// Part CHECKTEAM: lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks, lab/bench/procedures/solidToFlask, lab/bench/procedures/weighPortion and 84 more
 "CHECKTEAM"(part) {
 const { glasswareFigures } = part("measurement/glasswareTolerance");
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/hints/quantityHint");
@@ -5607,21 +5413,20 @@ const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, remarks, spanOver, stepTolerance, unreadableTexts } = part("lab/texts/feedback");
 const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
 
-// src/lab/bench/procedures/concentratedToFlask.ts
+// lab/bench/procedures/concentratedToFlask
 var concentratedToFlask = {
 	name: "concentrated to flask",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect", text: ["goggles, gloves, fume hood on"] },
-		{ id: "water", text: ["water in a heat-proof beaker"] },
-		{ id: "reagent", text: ["run ", { given: "formula" }, " in slowly, stirring"] },
-		{ id: "cool", text: ["cool to room temperature"] },
-		{ id: "transfer", text: ["pour and rinse into the flask"] },
-		{ id: "mark", text: ["fill to the mark, drops last"] },
-		{ id: "mix", text: ["close, turn over many times"] },
-		{ id: "label", text: ["label the flask"] }
+		{ id: "protect" },
+		{ id: "water" },
+		{ id: "reagent" },
+		{ id: "cool" },
+		{ id: "transfer" },
+		{ id: "mark" },
+		{ id: "mix" },
+		{ id: "label" }
 	],
-	leftovers: "Leftovers: waste beaker.",
 	rules: [
 		{
 			before: "protect",
@@ -5669,21 +5474,20 @@ var concentratedToFlask = {
 	]
 };
 
-// src/lab/bench/procedures/dryResidue.ts
+// lab/bench/procedures/dryResidue
 var dryResidue = {
 	name: "weighed residue",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect", text: ["goggles, filler on, hair back"] },
-		{ id: "dish", text: ["weigh the clean, dry dish"] },
-		{ id: "rinse", text: ["rinse pipette with solution"] },
-		{ id: "portion", text: ["one pipette into the dish"] },
-		{ id: "heat", text: ["heat gently until dry"] },
-		{ id: "cool", text: ["with tongs, set it to cool"] },
-		{ id: "weigh", text: ["weigh dish and salt"] },
-		{ id: "again", text: ["repeat until two weighings agree"] }
+		{ id: "protect" },
+		{ id: "dish" },
+		{ id: "rinse" },
+		{ id: "portion" },
+		{ id: "heat" },
+		{ id: "cool" },
+		{ id: "weigh" },
+		{ id: "again" }
 	],
-	leftovers: "Rinsings, leftovers: waste beaker.",
 	rules: [
 		{
 			before: "protect",
@@ -5730,22 +5534,21 @@ var dryResidue = {
 	]
 };
 
-// src/lab/bench/procedures/pipetteToFlask.ts
+// lab/bench/procedures/pipetteToFlask
 var pipetteToFlask = {
 	name: "pipette to flask",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect", text: ["goggles, pipette filler on"] },
-		{ id: "rinse flask", text: ["rinse flask with water"] },
-		{ id: "water", text: ["some water into the flask"] },
-		{ id: "rinse pipette", text: ["rinse pipette with stock"] },
-		{ id: "deliver", text: ["run one pipette of stock in"] },
-		{ id: "swirl", text: ["swirl until room temperature"] },
-		{ id: "mark", text: ["fill to the mark, drops last"] },
-		{ id: "stopper", text: ["stopper in"] },
-		{ id: "mix", text: ["turn over many times"] }
+		{ id: "protect" },
+		{ id: "rinse flask" },
+		{ id: "water" },
+		{ id: "rinse pipette" },
+		{ id: "deliver" },
+		{ id: "swirl" },
+		{ id: "mark" },
+		{ id: "stopper" },
+		{ id: "mix" }
 	],
-	leftovers: "Rinsings, leftovers: waste beaker.",
 	rules: [
 		{
 			before: "protect",
@@ -5813,21 +5616,20 @@ var pipetteToFlask = {
 	]
 };
 
-// src/lab/bench/procedures/serialFlasks.ts
+// lab/bench/procedures/serialFlasks
 var serialFlasks = {
 	name: "serial dilution",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect", text: ["goggles, pipette filler on"] },
-		{ id: "rinse flasks", text: ["rinse both flasks with water"] },
-		{ id: "water", text: ["some water into both flasks"] },
-		{ id: "first portion", text: ["run stock into the first"] },
-		{ id: "first mark", text: ["swirl, fill first to the mark"] },
-		{ id: "first mix", text: ["close and turn over the first"] },
-		{ id: "rinse pipette", text: ["rinse pipette from the first"] },
-		{ id: "second", text: ["the same again, into the second"] }
+		{ id: "protect" },
+		{ id: "rinse flasks" },
+		{ id: "water" },
+		{ id: "first portion" },
+		{ id: "first mark" },
+		{ id: "first mix" },
+		{ id: "rinse pipette" },
+		{ id: "second" }
 	],
-	leftovers: "Rinsings, leftovers: waste beaker.",
 	rules: [
 		{
 			before: "protect",
@@ -5893,23 +5695,22 @@ var serialFlasks = {
 	]
 };
 
-// src/lab/bench/procedures/solidToFlask.ts
+// lab/bench/procedures/solidToFlask
 var solidToFlask = {
 	name: "solid to flask",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect", text: ["goggles and coat on"] },
-		{ id: "weigh", text: ["weigh the solid"] },
-		{ id: "dissolve", text: ["dissolve in half the water"] },
-		{ id: "cool", text: ["wait for room temperature"] },
-		{ id: "transfer", text: ["into the flask by funnel"] },
-		{ id: "rinse", text: ["rinse beaker and funnel in"] },
-		{ id: "near", text: ["water nearly to the mark"] },
-		{ id: "mark", text: ["drops to the mark, eye level"] },
-		{ id: "stopper", text: ["stopper in"] },
-		{ id: "mix", text: ["turn over many times"] }
+		{ id: "protect" },
+		{ id: "weigh" },
+		{ id: "dissolve" },
+		{ id: "cool" },
+		{ id: "transfer" },
+		{ id: "rinse" },
+		{ id: "near" },
+		{ id: "mark" },
+		{ id: "stopper" },
+		{ id: "mix" }
 	],
-	leftovers: "Leftovers: waste beaker.",
 	rules: [
 		{
 			before: "protect",
@@ -6006,21 +5807,20 @@ var solidToFlask = {
 	]
 };
 
-// src/lab/bench/procedures/weighPortion.ts
+// lab/bench/procedures/weighPortion
 var weighPortion = {
 	name: "weighed portion",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect", text: ["goggles, pipette filler on"] },
-		{ id: "temperature", text: ["wait for the table’s temperature"] },
-		{ id: "empty", text: ["weigh the dry vessel and lid"] },
-		{ id: "rinse", text: ["rinse pipette with solution"] },
-		{ id: "deliver", text: ["one pipette into the vessel"] },
-		{ id: "close", text: ["lid on at once"] },
-		{ id: "full", text: ["weigh vessel, lid and solution"] },
-		{ id: "waste", text: ["empty it into the waste beaker"] }
+		{ id: "protect" },
+		{ id: "temperature" },
+		{ id: "empty" },
+		{ id: "rinse" },
+		{ id: "deliver" },
+		{ id: "close" },
+		{ id: "full" },
+		{ id: "waste" }
 	],
-	leftovers: "Rinsings: waste beaker too.",
 	rules: [
 		{
 			before: "protect",
@@ -6062,7 +5862,7 @@ var weighPortion = {
 	]
 };
 
-// src/lab/bench/procedures.ts
+// lab/bench/procedures
 function allProcedures() { return [
 	solidToFlask,
 	pipetteToFlask,
@@ -6077,39 +5877,29 @@ function procedureByName(name) {
 	return found;
 }
 
-// src/lab/bench/questions/crystalWater.ts
+// lab/bench/questions/crystalWater
 var crystalWater = {
 	name: "crystal water",
 	// True of every formula, since a team may have one without water.
-	stem: [
-		"Water after a dot, if ",
-		{ given: "formula" },
-		" has some, is part of the crystals. Where is it in the full flask?"
-	],
 	right: {
 		id: "joins the rest",
-		text: ["part of the water in the flask"],
 		reply: "Yes: it counted on the balance, and in the flask it is water like the rest. The mark takes care of the volume."
 	},
 	others: [
 		{
 			id: "stays bound",
-			text: ["still bound, in tiny crystals"],
 			reply: "The solution is clear. What has happened to the crystals that held the water?"
 		},
 		{
 			id: "extra volume",
-			text: ["extra, above what the flask says"],
 			reply: "Up to where did you fill, and was that water in the flask already?"
 		},
 		{
 			id: "more moles",
-			text: ["it became more moles of salt"],
 			reply: "One formula unit comes with its waters. How many units of the salt itself is that?"
 		},
 		{
 			id: "gone on balance",
-			text: ["nowhere: it never counts"],
 			reply: "If the water weighed nothing, would the molar mass need the part after the dot?"
 		}
 	],
@@ -6120,19 +5910,11 @@ var crystalWater = {
 	]
 };
 
-// src/lab/bench/questions/diluteAcid.ts
+// lab/bench/questions/diluteAcid
 var diluteAcid = {
 	name: "dilute acid",
-	stem: [
-		"The ",
-		{ given: "formula" },
-		" from the bottle now has ",
-		{ given: "target molarity" },
-		" mol/L. What did the water do?"
-	],
 	right: {
 		id: "spread out",
-		text: ["spread it out: fewer in each mL"],
 		reply: {
 			acid: "Yes: dilute says how crowded. Strong and weak say how far an acid comes apart.",
 			base: "Yes: dilute says how crowded. Strong and weak say how much of a base turns into hydroxide ions.",
@@ -6142,17 +5924,14 @@ var diluteAcid = {
 	others: [
 		{
 			id: "used up",
-			text: ["used up most of it"],
 			reply: "If it were used up, what would have taken its place?"
 		},
 		{
 			id: "neutral",
-			text: ["made it harmless: no more care"],
 			reply: "Would you leave the goggles off? What is still in the flask?"
 		},
 		{
 			id: "another acid",
-			text: ["made a weaker substance of it"],
 			reply: {
 				acid: "Does the word weak tell you how much water there is, or what the acid itself does?",
 				base: "Does the word weak tell you how much water there is, or what the base itself does?",
@@ -6167,40 +5946,28 @@ var diluteAcid = {
 	]
 };
 
-// src/lab/bench/questions/dilutionParticles.ts
+// lab/bench/questions/dilutionParticles
 var dilutionParticles = {
 	name: "dilution particles",
-	stem: [
-		"A portion of stock becomes ",
-		{ given: "target volume" },
-		" mL of solution. Is there as much ",
-		{ given: "formula" },
-		" as before?"
-	],
 	right: {
 		id: "spread out",
-		text: ["just as much, more spread out"],
 		reply: "Yes: the water spreads the particles out. None are made or lost, so each mL holds fewer of them."
 	},
 	others: [
 		{
 			id: "amount falls",
-			text: ["less, as the molarity went down"],
 			reply: "Molarity says how crowded the particles are. If none left the flask, where could the others have gone?"
 		},
 		{
 			id: "amount grows",
-			text: ["more, as there is more solution"],
 			reply: "The volume grew because of water. Does water bring any of the solute with it?"
 		},
 		{
 			id: "same molarity",
-			text: ["just as much, also in each mL"],
 			reply: "Picture one mL before and one mL after. Would you count the same number in both?"
 		},
 		{
 			id: "weaker particles",
-			text: ["as many particles, each weaker"],
 			reply: "Can water change one particle, or only how far apart they are?"
 		}
 	],
@@ -6219,35 +5986,24 @@ var dilutionParticles = {
 	]
 };
 
-// src/lab/bench/questions/impureSolidQuestion.ts
+// lab/bench/questions/impureSolidQuestion
 var impureSolidQuestion = {
 	name: "impure solid",
-	stem: [
-		"Your solid is ",
-		{ given: "purity" },
-		" % ",
-		{ given: "formula" },
-		". Another flask got the same mass, but pure. What does yours hold?"
-	],
 	right: {
 		id: "fewer",
-		text: ["fewer particles of the solute"],
 		reply: "Yes: part of what the balance showed is something else. That is why you weigh out more."
 	},
 	others: [
 		{
 			id: "same",
-			text: ["as many particles, by the balance"],
 			reply: "Can the balance tell the solute from what is mixed into it?"
 		},
 		{
 			id: "more",
-			text: ["more particles of the solute"],
 			reply: "If part of the mass is something else, what is left for the solute?"
 		},
 		{
 			id: "smaller",
-			text: ["as many, but less pure particles"],
 			reply: "Look at one particle. Is it the particle that is impure, or the heap it came from?"
 		}
 	],
@@ -6258,33 +6014,24 @@ var impureSolidQuestion = {
 	]
 };
 
-// src/lab/bench/questions/ionShare.ts
+// lab/bench/questions/ionShare
 var ionShare = {
 	name: "ion share",
-	stem: [
-		"More water goes into the ",
-		{ given: "formula" },
-		" solution. Count each kind of ion in one mL, before and after. How do the kinds compare?"
-	],
 	right: {
 		id: "same ratio",
-		text: ["fewer of each, in the same ratio"],
 		reply: "Yes: the formula sets the ratio. Water spreads all kinds out alike."
 	},
 	others: [
 		{
 			id: "equal",
-			text: ["their numbers come closer together"],
 			reply: "To come closer, one kind would have to thin out faster. What would hold the others back?"
 		},
 		{
 			id: "only one",
-			text: ["only the positive ones get fewer"],
 			reply: "What would the charges in that mL add up to?"
 		},
 		{
 			id: "depends",
-			text: ["that depends on how much water"],
 			reply: "Does water bring ions of the salt, or take some of one kind away?"
 		}
 	],
@@ -6295,38 +6042,28 @@ var ionShare = {
 	]
 };
 
-// src/lab/bench/questions/lastFlask.ts
+// lab/bench/questions/lastFlask
 var lastFlask = {
 	name: "last flask",
-	stem: [
-		"Take one mL from the first flask and one from the third. How many ",
-		{ given: "formula" },
-		" particles has the third?"
-	],
 	right: {
 		id: "fewer in each mL",
-		text: ["fewer, of the same kind"],
 		reply: "Yes: each flask spreads its portion out again, and the particles stay what they are."
 	},
 	others: [
 		{
 			id: "same number",
-			text: ["just as many, in equal portions"],
 			reply: "The portions had the same volume. Were they equally crowded?"
 		},
 		{
 			id: "smaller",
-			text: ["just as many, but smaller ones"],
 			reply: "Can water cut a particle, or only move in between?"
 		},
 		{
 			id: "same steps",
-			text: ["fewer, by the same number"],
 			reply: "Does each flask take the same number away, or the same share?"
 		},
 		{
 			id: "more",
-			text: ["more, as it was diluted again"],
 			reply: "What joined the portion each time: solute or water?"
 		}
 	],
@@ -6343,33 +6080,24 @@ var lastFlask = {
 	]
 };
 
-// src/lab/bench/questions/overNight.ts
+// lab/bench/questions/overNight
 var overNight = {
 	name: "over night",
-	stem: [
-		"A clear, well mixed ",
-		{ given: "formula" },
-		" solution stands overnight with its stopper in. Where is it strongest in the morning?"
-	],
 	right: {
 		id: "even",
-		text: ["nowhere: it is the same all through"],
 		reply: "Yes: particles never stop moving about, and nothing sorts them once they are spread out."
 	},
 	others: [
 		{
 			id: "bottom",
-			text: ["at the bottom: the solute is heavier"],
 			reply: "Sand settles. Is a single particle among water like a grain of sand?"
 		},
 		{
 			id: "top",
-			text: ["at the top: the water sinks"],
 			reply: "What would have to hold the water and the solute apart for one of them to sink?"
 		},
 		{
 			id: "solid",
-			text: ["nowhere: the solid has settled out"],
 			reply: "No water left the flask. What would push the particles out of it?"
 		}
 	],
@@ -6380,34 +6108,28 @@ var overNight = {
 	]
 };
 
-// src/lab/bench/questions/portionStrength.ts
+// lab/bench/questions/portionStrength
 var portionStrength = {
 	name: "portion strength",
-	stem: ["Half of your ", { given: "formula" }, " solution goes into a clean, dry beaker. What is in it?"],
 	right: {
 		id: "same molarity",
-		text: ["same molarity, half the amount"],
 		reply: "Yes: each mL holds what it held before. There are just fewer mL."
 	},
 	others: [
 		{
 			id: "half molarity",
-			text: ["half molarity, half the amount"],
 			reply: "Think of soup at home: is a spoonful of it weaker than the pot it came from?"
 		},
 		{
 			id: "double molarity",
-			text: ["twice the molarity, less space"],
 			reply: "The particles moved together with their water. Did anything bring them closer to each other?"
 		},
 		{
 			id: "same amount",
-			text: ["same molarity, same amount"],
 			reply: "What stayed in the flask? Can all of the solute be in the beaker?"
 		},
 		{
 			id: "beaker decides",
-			text: ["that depends on the beaker"],
 			reply: "Does an empty, dry beaker add anything or take anything away?"
 		}
 	],
@@ -6418,34 +6140,28 @@ var portionStrength = {
 	]
 };
 
-// src/lab/bench/questions/separateIons.ts
+// lab/bench/questions/separateIons
 var separateIons = {
 	name: "separate ions",
-	stem: ["The ", { given: "formula" }, " has all dissolved. What comes from one formula unit?"],
 	right: {
 		id: "separate",
-		text: ["each ion apart, as many as written"],
 		reply: "Yes: water comes between the ions, and a small number in the formula counts ions that are apart."
 	},
 	others: [
 		{
 			id: "one piece",
-			text: ["one piece: its ions stay together"],
 			reply: "Salt water carries a current. Could it, if each piece had no charge left over?"
 		},
 		{
 			id: "clump",
-			text: ["ions of one kind stuck together"],
 			reply: "Ions of the same kind have the same charge. Would they hold on to each other?"
 		},
 		{
 			id: "atoms",
-			text: ["atoms without charge, one per letter"],
 			reply: "What would have to happen for an ion to lose its charge? Does water do that?"
 		},
 		{
 			id: "one each",
-			text: ["always one ion of each kind"],
 			reply: "Add up the charges of what you chose. Does the solution as a whole have a charge?"
 		}
 	],
@@ -6456,34 +6172,28 @@ var separateIons = {
 	]
 };
 
-// src/lab/bench/questions/wholeMolecules.ts
+// lab/bench/questions/wholeMolecules
 var wholeMolecules = {
 	name: "whole molecules",
-	stem: ["The ", { given: "formula" }, " has all dissolved, and the solution looks like water. What is in it?"],
 	right: {
 		id: "whole",
-		text: ["whole molecules, apart from each other"],
 		reply: "Yes: water pulls the molecules away from each other and leaves each of them whole."
 	},
 	others: [
 		{
 			id: "atoms",
-			text: ["its atoms, each by itself"],
 			reply: "Dry the solution and the solid is back. Could loose atoms find their places again?"
 		},
 		{
 			id: "ions",
-			text: ["positive and negative ions"],
 			reply: "Would this solution carry a current the way salt water does?"
 		},
 		{
 			id: "melted",
-			text: ["the solid, melted to a liquid"],
 			reply: "Melting needs warmth and only one substance. What did the water do here?"
 		},
 		{
 			id: "gone",
-			text: ["only water: the solid is gone"],
 			reply: "Put the flask on a balance before and after. Would the reading drop?"
 		}
 	],
@@ -6494,7 +6204,7 @@ var wholeMolecules = {
 	]
 };
 
-// src/lab/bench/questions.ts
+// lab/bench/questions
 function allQuestions() { return [
 	dilutionParticles,
 	portionStrength,
@@ -6513,7 +6223,7 @@ function questionByName(name) {
 	return found;
 }
 
-// src/lab/texts/ticks.ts
+// lab/texts/ticks
 var tickTexts = {
 	/** The one answer that the sheet offers: it names the substance that the cautions are for. */
 	answer: function(formula) { return formula === "" ? "yes" : `yes, ${formula}`; },
@@ -6605,7 +6315,7 @@ var tickHints = [
 	"Tell your team in your own words what to wear and what not to do. Then choose the answer of this row."
 ];
 
-// src/lab/hints/ownHint.ts
+// lab/hints/ownHint
 function textOf(cell) { return typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : ""; }
 function linkOf(cell) {
 	const typed = textOf(cell);
@@ -6619,17 +6329,14 @@ function ownHint(rows, { stepId, level }) {
 	return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
 }
 
-// src/lab/hints/hintForStep.ts
-function titleOf(activity, id) {
-	var _a;
-	return (_a = activity?.steps.find((step) => step.id === id)?.title) != null ? _a : id;
-}
+// lab/hints/hintForStep
+function titleOf(activity, id) { return activity?.steps.find((step) => step.id === id)?.title ?? id; }
 function expectedName({ expects }, activity) {
 	if (typeof expects === "string") return titleOf(activity, expects);
 	return "given" in expects ? expects.given : expects.expected;
 }
 function calculatedHint(step, level, wanted) {
-	const shown = (name) => {
+	const textOf2 = (name) => {
 		const argument = quantities[step.quantity].takes.find((taken) => taken.name === name);
 		const source = step.takes[name];
 		if (argument === void 0 || source === void 0) return void 0;
@@ -6637,38 +6344,37 @@ function calculatedHint(step, level, wanted) {
 			return shownCell(wanted.givens[source.given], { argument, decimalMark: wanted.decimalMark });
 		}
 		const entry = shownCell(wanted.entries[source.entryOf], { argument, decimalMark: wanted.decimalMark });
-		return entry != null ? entry : rowShown(titleOf(wanted.activity, source.entryOf));
+		return entry ?? rowShown(titleOf(wanted.activity, source.entryOf));
 	};
-	return quantityHint(step.quantity, { level, shown });
+	return quantityHint(step.quantity, { level, textOf: textOf2 });
 }
 function ourHint(step, level, wanted) {
-	var _a, _b, _c, _d, _e, _f;
 	switch (step.kind) {
 		case "calculated":
 			return calculatedHint(step, level, wanted);
 		case "measured":
-			return (_b = readingHints[(_a = step.hints) != null ? _a : step.instrument][level - 1]?.replace("{row}", expectedName(step, wanted.activity))) != null ? _b : "";
+			return readingHints[step.hints ?? step.instrument][level - 1]?.replace("{row}", expectedName(step, wanted.activity)) ?? "";
 		case "ordered":
-			return (_c = procedureByName(step.procedure).hints[level - 1]) != null ? _c : "";
+			return procedureByName(step.procedure).hints[level - 1] ?? "";
 		case "chosen": {
-			const hint = (_d = questionByName(step.question).hints[level - 1]) != null ? _d : "";
+			const hint = questionByName(step.question).hints[level - 1] ?? "";
 			return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
 		}
 		case "ticked":
-			return (_e = tickHints[level - 1]) != null ? _e : "";
+			return tickHints[level - 1] ?? "";
 		case "told":
-			return (_f = toldHints[level - 1]) != null ? _f : "";
+			return toldHints[level - 1] ?? "";
 	}
 }
 function plainCell(cell) { return typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0; }
 function bareQuantityHint(name, level, { givens, decimalMark }) {
 	if (!isQuantityName(name)) return "";
 	const takes = quantities[name].takes;
-	const shown = (wanted) => {
+	const textOf2 = (wanted) => {
 		const argument = takes.find((taken) => taken.name === wanted);
 		return argument && shownCell(givens[wanted], { argument, decimalMark });
 	};
-	return quantityHint(name, { level, shown });
+	return quantityHint(name, { level, textOf: textOf2 });
 }
 function hintForStep(wanted) {
 	const { activity, stepId, level, ownHints = [] } = wanted;
@@ -6679,7 +6385,7 @@ function hintForStep(wanted) {
 	return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
 }
 
-// src/lab/lesson/activities/commonGivens.ts
+// lab/lesson/activities/commonGivens
 var commonGivens = {
 	formula: { name: "formula", unit: "", about: "solute as its bottle says, with water of hydration", start: "KBr" },
 	molarity: { name: "molarity", unit: "mol/L", about: "concentration that is made", start: "0.250" },
@@ -6691,7 +6397,7 @@ var commonGivens = {
 	purity: { name: "purity", unit: "%", about: "mass percent of solute in the solid" }
 };
 
-// src/lab/numbers/seededRandom.ts
+// lab/numbers/seededRandom
 function hashOf(text) {
 	let hash = 2166136261;
 	for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 16777619);
@@ -6717,18 +6423,18 @@ function shuffled(items, random) {
 	return dealt;
 }
 
-// src/lab/bench/lettered.ts
+// lab/bench/lettered
 function letterOf(place) { return String.fromCharCode(97 + place); }
 function letterSeed(name, { step = "", key = "" }) { return key === "" ? name : `${key}|${step}|${name}`; }
 function lettered(seed, items) { return shuffled(items, seededRandom(seed)).map((item, place) => ({ letter: letterOf(place), item })); }
 
-// src/lab/bench/letteredOptions.ts
+// lab/bench/letteredOptions
 function letteredOptions(questionName, whose = {}) {
 	const { right, others } = questionByName(questionName);
 	return lettered(letterSeed(questionName, whose), [right, ...others]);
 }
 
-// src/lab/texts/ordering.ts
+// lab/texts/ordering
 function several(letters) { return letters.join(", "); }
 var orderTexts = {
 	/** Above the actions. */
@@ -6747,7 +6453,7 @@ var orderTexts = {
 	brokenPair: function({ sooner, later, ask }) { return `Look at ${sooner} and ${later}. ${ask}`; }
 };
 
-// src/lab/bench/orderedActions.ts
+// lab/bench/orderedActions
 function brokenRules(procedure, order) { return procedure.rules.filter(
 	({ before, after, weight, when }) => weight !== "advised" && when === void 0 && order.indexOf(after) < order.indexOf(before)
 ).length; }
@@ -6761,36 +6467,7 @@ function orderedActions(name, whose = {}) {
 	}
 }
 
-// src/lab/bench/letteredShown.ts
-function letteredShown(step, key = "") {
-	const whose = { step: step.id, key };
-	if (step.kind === "chosen") {
-		return joined([
-			...questionByName(step.question).stem,
-			...letteredOptions(step.question, whose).flatMap(({ letter, item }) => [`
-${letter}) `, ...item.text])
-		]);
-	}
-	const actions = orderedActions(step.procedure, whose);
-	return joined([
-		orderTexts.asked,
-		...actions.flatMap(({ letter, item }, place) => [`${place === 0 ? " " : " · "}${letter}) `, ...item.text]),
-		`
-${procedureByName(step.procedure).leftovers}`
-	]);
-}
-function joined(pieces) {
-	const all = [];
-	for (const piece of pieces) {
-		const last2 = all[all.length - 1];
-		if (typeof last2 === "string" && typeof piece === "string") all[all.length - 1] = `${last2}${piece}`;
-		else all.push(piece);
-	}
-	return all;
-}
-
-// src/lab/lesson/activities/sharedSteps.ts
-var purityShown = { given: "purity", before: " The solid is ", after: " % pure." };
+// lab/lesson/activities/sharedSteps
 function calculated(step) { return {
 	...step,
 	kind: "calculated",
@@ -6808,15 +6485,11 @@ function told(step) { return {
 	bench: false
 }; }
 function cautionsRead({
-	aim: aim8,
 	substance
 }) { return {
 	id: "cautions read",
 	title: "Aim and cautions",
 	unit: "",
-	shown: [`${aim8}
-Read the cautions, then choose “yes, `, { given: substance.formula }, "”."],
-	period: 1,
 	kind: "ticked",
 	bench: false,
 	substance
@@ -6825,26 +6498,21 @@ function ordered(step) { return {
 	...step,
 	kind: "ordered",
 	unit: "",
-	bench: true,
-	shown: letteredShown({ ...step, kind: "ordered" })
+	bench: true
 }; }
 function chosen(step) { return {
 	...step,
 	kind: "chosen",
 	unit: "",
-	bench: false,
-	shown: letteredShown({ ...step, kind: "chosen" })
+	bench: false
 }; }
 
-// src/lab/lesson/activities/solidSteps.ts
+// lab/lesson/activities/solidSteps
 function purityTaken({ purity }) { return purity === void 0 ? {} : { purity: { given: purity } }; }
-function purityPieces({ purity }) { return purity === void 0 ? [] : [{ ...purityShown, given: purity }]; }
 function molarMassStep() { return calculated({
 	id: "molar mass",
 	title: "Molar mass",
 	unit: "g/mol",
-	shown: ["Molar mass of ", { given: "formula" }, "."],
-	period: 1,
 	quantity: "molar mass",
 	takes: { formula: { given: "formula" } },
 	buildsOn: {}
@@ -6853,8 +6521,6 @@ function molesStep({ molarity, volume }) { return calculated({
 	id: "moles of solute",
 	title: "Moles of solute",
 	unit: "mol",
-	shown: ["Amount in ", { given: volume }, " mL of ", { given: molarity }, " mol/L solution."],
-	period: 1,
 	quantity: "moles of solute",
 	takes: { molarity: { given: molarity }, volume: { given: volume } },
 	buildsOn: {}
@@ -6863,17 +6529,6 @@ function massStep(names5) { return calculated({
 	id: "mass of solute",
 	title: "Mass to weigh",
 	unit: "g",
-	shown: [
-		"Mass of ",
-		{ given: "formula" },
-		" for ",
-		{ given: names5.volume },
-		" mL of ",
-		{ given: names5.molarity },
-		" mol/L solution.",
-		...purityPieces(names5)
-	],
-	period: 1,
 	quantity: "mass of solute",
 	takes: {
 		formula: { given: "formula" },
@@ -6887,8 +6542,6 @@ function massWeighedStep() { return measured({
 	id: "mass weighed",
 	title: "Mass you weighed",
 	unit: "g",
-	shown: ["What the balance shows for your solid, every figure."],
-	period: 1,
 	expects: "mass of solute",
 	instrument: "balance"
 }); }
@@ -6896,8 +6549,6 @@ function stockMadeStep(names5, title = "Molarity of your solution") { return cal
 	id: "stock made",
 	title,
 	unit: "mol/L",
-	shown: ["From the mass you weighed, in ", { given: names5.volume }, " mL.", ...purityPieces(names5)],
-	period: 1,
 	quantity: "molarity",
 	takes: {
 		formula: { given: "formula" },
@@ -6908,14 +6559,11 @@ function stockMadeStep(names5, title = "Molarity of your solution") { return cal
 	buildsOn: { "molar mass": "molar mass" }
 }); }
 
-// src/lab/lesson/activities/benchReading.ts
+// lab/lesson/activities/benchReading
 var names = { molarity: "molarity", volume: "flask" };
-var aim = "Make a solution at a real or simulated bench, read its molarity there, and say how far off it is.";
 function benchReading() { return {
 	id: "bench reading",
 	title: "A reading at the bench: what did we really make?",
-	aim,
-	extension: "Your reading is off by a little. Which single slip at the bench would explain just that?",
 	givens: [
 		commonGivens.formula,
 		{ ...commonGivens.molarity, about: "concentration that is planned" },
@@ -6923,7 +6571,7 @@ function benchReading() { return {
 	],
 	numbers: { formula: "formula", recipe: "solid in a flask", takes: { molarity: "molarity", flask: "flask" } },
 	steps: [
-		cautionsRead({ aim, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
+		cautionsRead({ substance: { formula: "formula", solid: true, molarity: "molarity" } }),
 		molarMassStep(),
 		molesStep(names),
 		massStep(names),
@@ -6931,15 +6579,12 @@ function benchReading() { return {
 			id: "procedure",
 			title: "How to make it",
 			procedure: "solid to flask",
-			handles: { formula: "formula", solid: true },
-			period: 1
+			handles: { formula: "formula", solid: true }
 		}),
 		measured({
 			id: "molarity read",
 			title: "Molarity read at the bench",
 			unit: "mol/L",
-			shown: ["What the bench shows for the solution in your ", { given: "flask" }, " mL flask, every figure of it."],
-			period: 1,
 			expects: { given: "molarity" },
 			instrument: "bench",
 			tools: [{ tool: "flask", volume: "flask" }]
@@ -6948,24 +6593,19 @@ function benchReading() { return {
 			id: "percent error",
 			title: "Percent error",
 			unit: "%",
-			shown: ["How far your reading is from the ", { given: "molarity" }, " mol/L of the plan."],
-			period: 1,
 			quantity: "percent error",
 			takes: { measured: { entryOf: "molarity read" }, accepted: { given: "molarity" } },
 			buildsOn: {}
 		}),
-		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+		chosen({ id: "particles", title: "What the particles do", question: "portion strength" }),
 		told({
 			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence or a link: what may have made your reading too high or too low?"],
-			period: 1
+			title: "In your own words"
 		})
 	]
 }; }
 
-// src/lab/lesson/activities/dilutionSteps.ts
-function stockShown({ stock }) { return "given" in stock ? [{ given: stock.given }, " mol/L stock"] : ["the stock whose molarity you found"]; }
+// lab/lesson/activities/dilutionSteps
 function dilutionTaken({ stock, target, volume }) { return {
 	"stock molarity": stock,
 	"target molarity": { given: target },
@@ -6975,14 +6615,6 @@ function factorStep(names5) { return calculated({
 	id: "dilution factor",
 	title: "Dilution factor",
 	unit: "",
-	shown: [
-		"How many times larger the volume gets, from ",
-		...stockShown(names5),
-		" to ",
-		{ given: names5.target },
-		" mol/L."
-	],
-	period: names5.period,
 	quantity: "dilution factor",
 	takes: { "stock molarity": names5.stock, "target molarity": { given: names5.target } },
 	buildsOn: {}
@@ -6991,16 +6623,6 @@ function stockVolumeStep(names5) { return calculated({
 	id: "stock volume",
 	title: "Stock volume needed",
 	unit: "mL",
-	shown: [
-		"Volume of ",
-		...stockShown(names5),
-		" for ",
-		{ given: names5.volume },
-		" mL of ",
-		{ given: names5.target },
-		" mol/L."
-	],
-	period: names5.period,
 	quantity: "stock volume",
 	takes: dilutionTaken(names5),
 	buildsOn: { "dilution factor": "dilution factor" }
@@ -7009,8 +6631,6 @@ function waterVolumeStep(names5) { return calculated({
 	id: "water volume",
 	title: "Water to add (about)",
 	unit: "mL",
-	shown: ["About how much of the ", { given: names5.volume }, " mL is water."],
-	period: names5.period,
 	quantity: "water volume",
 	takes: dilutionTaken(names5),
 	buildsOn: { "stock volume": "stock volume" },
@@ -7022,32 +6642,25 @@ function waterVolumeStep(names5) { return calculated({
 }); }
 function ionStep({
 	molarity,
-	really,
-	period
+	really
 }) { return calculated({
 	id: "ion molarity",
 	title: "Molarity of one ion",
 	unit: "mol/L",
-	shown: ["Molarity of ", { given: "ion" }, " in ", { given: molarity }, " mol/L ", { given: "formula" }, "."],
-	period,
 	quantity: "ion molarity",
 	takes: { formula: { given: "formula" }, molarity: { given: molarity }, ion: { given: "ion" } },
 	buildsOn: really === void 0 ? {} : { molarity: really }
 }); }
 
-// src/lab/lesson/activities/concentratedReagent.ts
+// lab/lesson/activities/concentratedReagent
 var names2 = {
 	stock: { entryOf: "reagent molarity" },
 	target: "target molarity",
-	volume: "target volume",
-	period: 1
+	volume: "target volume"
 };
-var aim2 = "Work out how a concentrated acid or base is diluted, and in which order that is safe. Staff make the solution.";
 function concentratedReagent() { return {
 	id: "concentrated reagent",
 	title: "A solution from a concentrated acid or base",
-	aim: aim2,
-	extension: "The bottle stood open for a week. What may have gone out or come in, and how would you notice?",
 	givens: [
 		{ ...commonGivens.formula, about: "acid or base in the bottle", start: "HCl" },
 		{ name: "mass percent", unit: "%", about: "mass percent on the label of the bottle", start: "37.2" },
@@ -7061,22 +6674,12 @@ function concentratedReagent() { return {
 		takes: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
 	},
 	steps: [
-		cautionsRead({ aim: aim2, substance: { formula: "formula", massPercent: "mass percent", molarity: "target molarity" } }),
+		cautionsRead({ substance: { formula: "formula", massPercent: "mass percent", molarity: "target molarity" } }),
 		molarMassStep(),
 		calculated({
 			id: "reagent molarity",
 			title: "Molarity in the bottle",
 			unit: "mol/L",
-			shown: [
-				"Molarity of ",
-				{ given: "mass percent" },
-				" % ",
-				{ given: "formula" },
-				" with a density of ",
-				{ given: "density" },
-				" g/mL."
-			],
-			period: 1,
 			quantity: "reagent molarity",
 			takes: {
 				formula: { given: "formula" },
@@ -7088,41 +6691,28 @@ function concentratedReagent() { return {
 		{
 			...stockVolumeStep(names2),
 			title: "From the bottle",
-			shown: [
-				"Volume from the bottle for ",
-				{ given: "target volume" },
-				" mL of ",
-				{ given: "target molarity" },
-				" mol/L."
-			],
 			buildsOn: {},
 			asks: { "water-for-stock": "Which of the two liquids holds the solute?" }
 		},
 		waterVolumeStep(names2),
-		ordered({ id: "procedure", title: "How to dilute it safely", procedure: "concentrated to flask", period: 1 }),
-		chosen({ id: "particles", title: "What the particles do", question: "dilute acid", period: 1 }),
+		ordered({ id: "procedure", title: "How to dilute it safely", procedure: "concentrated to flask" }),
+		chosen({ id: "particles", title: "What the particles do", question: "dilute acid" }),
 		told({
 			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence or a link: why does the water go in first?"],
-			period: 1
+			title: "In your own words"
 		})
 	]
 }; }
 
-// src/lab/lesson/activities/dilutionAlone.ts
+// lab/lesson/activities/dilutionAlone
 var names3 = {
 	stock: { given: "stock molarity" },
 	target: "target molarity",
-	volume: "target volume",
-	period: 1
+	volume: "target volume"
 };
-var aim3 = "Make a weaker solution from a stock, and say what is in the flask.";
 function dilutionAlone() { return {
 	id: "dilution",
 	title: "A dilution",
-	aim: aim3,
-	extension: "Is there a way to the same solution in two smaller dilutions, and when would that be better?",
 	givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
 	numbers: {
 		formula: "formula",
@@ -7131,7 +6721,7 @@ function dilutionAlone() { return {
 		takes: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
 	},
 	steps: [
-		cautionsRead({ aim: aim3, substance: { formula: "formula", molarity: "stock molarity" } }),
+		cautionsRead({ substance: { formula: "formula", molarity: "stock molarity" } }),
 		factorStep(names3),
 		stockVolumeStep(names3),
 		waterVolumeStep(names3),
@@ -7139,29 +6729,24 @@ function dilutionAlone() { return {
 			id: "procedure",
 			title: "How to dilute",
 			procedure: "pipette to flask",
-			handles: { formula: "formula", molarity: "stock molarity" },
-			period: 1
+			handles: { formula: "formula", molarity: "stock molarity" }
 		}),
-		ionStep({ molarity: "target molarity", period: 1 }),
-		chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 1 }),
+		ionStep({ molarity: "target molarity" }),
+		chosen({ id: "particles", title: "What the particles do", question: "dilution particles" }),
 		told({
 			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence or a link: what changed in the dilution, and what did not?"],
-			period: 1
+			title: "In your own words"
 		})
 	]
 }; }
 
-// src/lab/lesson/activities/fromSolid.ts
-function fromSolid({ id, title, aim: aim8, extension, formula, start, impure, hydrate, question }) {
+// lab/lesson/activities/fromSolid
+function fromSolid({ id, title, formula, start, impure, hydrate, question }) {
 	const names5 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
 	const { molarity, flask, ion, purity } = commonGivens;
 	return {
 		id,
 		title,
-		aim: aim8,
-		extension,
 		givens: [
 			formula,
 			molarity,
@@ -7177,7 +6762,7 @@ function fromSolid({ id, title, aim: aim8, extension, formula, start, impure, hy
 			takes: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
 		},
 		steps: [
-			cautionsRead({ aim: aim8, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
+			cautionsRead({ substance: { formula: "formula", solid: true, molarity: "molarity" } }),
 			molarMassStep(),
 			molesStep(names5),
 			massStep(names5),
@@ -7185,18 +6770,15 @@ function fromSolid({ id, title, aim: aim8, extension, formula, start, impure, hy
 				id: "procedure",
 				title: "How to make it",
 				procedure: "solid to flask",
-				handles: { formula: "formula", solid: true },
-				period: 1
+				handles: { formula: "formula", solid: true }
 			}),
 			massWeighedStep(),
 			stockMadeStep(names5),
-			ionStep({ molarity: "molarity", really: "stock made", period: 1 }),
-			chosen({ id: "particles", title: "What the particles do", question, period: 1 }),
+			ionStep({ molarity: "molarity", really: "stock made" }),
+			chosen({ id: "particles", title: "What the particles do", question }),
 			told({
 				id: "in your words",
-				title: "In your own words",
-				shown: ["One sentence or a link: how do you know that your flask holds what its label says?"],
-				period: 1
+				title: "In your own words"
 			})
 		]
 	};
@@ -7204,8 +6786,6 @@ function fromSolid({ id, title, aim: aim8, extension, formula, start, impure, hy
 function plainSolid() { return fromSolid({
 	id: "solution from a solid",
 	title: "A solution from a solid",
-	aim: "Make a solution of a chosen molarity from a solid that is pure and dry.",
-	extension: "The flask was filled past its mark. Can the solution be saved, and how?",
 	formula: { ...commonGivens.formula, about: "solute as its bottle says" },
 	start: { ion: "Br-" },
 	impure: false,
@@ -7214,8 +6794,6 @@ function plainSolid() { return fromSolid({
 function hydrateSolid() { return fromSolid({
 	id: "solution from a hydrate",
 	title: "A solution from a hydrate",
-	aim: "Make a solution of a chosen molarity from crystals that hold water.",
-	extension: "The crystals lost some of their water in the jar. Is your solution stronger or weaker than planned?",
 	formula: {
 		...commonGivens.formula,
 		about: "solute with its water of hydration, as in CuSO4·5H2O",
@@ -7229,28 +6807,23 @@ function hydrateSolid() { return fromSolid({
 function impureSolid() { return fromSolid({
 	id: "solution from an impure solid",
 	title: "A solution from a solid that is not pure",
-	aim: "Make a solution of a chosen molarity from a solid of known purity.",
-	extension: "What would you need to know about the rest of the solid before you use the solution?",
 	formula: { ...commonGivens.formula, start: "Na2CO3" },
 	start: { ion: "Na+", purity: "94.5" },
 	impure: true,
 	question: "impure solid"
 }); }
 
-// src/lab/lesson/activities/labelErrorStep.ts
+// lab/lesson/activities/labelErrorStep
 function labelErrorStep() { return calculated({
 	id: "percent error",
 	title: "Percent error",
 	unit: "%",
-	shown: ["How far your molarity is from the label’s ", { given: "molarity" }, " mol/L."],
-	period: 1,
 	quantity: "percent error",
 	takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
 	buildsOn: {}
 }); }
 
-// src/lab/lesson/activities/measuredDensity.ts
-var aim4 = "Weigh a portion of a solution, find its molarity from its density, and compare it with the label.";
+// lab/lesson/activities/measuredDensity
 function about(what, line) { return `${what} of the ${line} line in a table of densities; left empty, our table at 20 °C fills it in`; }
 var lines = {
 	"lighter percent": { given: "lighter percent" },
@@ -7262,8 +6835,6 @@ var techniqueShare = 0.1;
 function measuredDensity() { return {
 	id: "measured density",
 	title: "A measured density: what did we really make?",
-	aim: aim4,
-	extension: "Your solution was warmer than the table says. Does the molarity come out too high or too low, and why?",
 	givens: [
 		{
 			...commonGivens.formula,
@@ -7290,15 +6861,13 @@ function measuredDensity() { return {
 		}
 	},
 	steps: [
-		cautionsRead({ aim: aim4, substance: { formula: "formula", molarity: "molarity" } }),
+		cautionsRead({ substance: { formula: "formula", molarity: "molarity" } }),
 		molarMassStep(),
-		ordered({ id: "procedure", title: "How to weigh a portion", procedure: "weighed portion", period: 1 }),
+		ordered({ id: "procedure", title: "How to weigh a portion", procedure: "weighed portion" }),
 		measured({
 			id: "portion weighed",
 			title: "Mass of the portion",
 			unit: "g",
-			shown: ["What ", { given: "portion" }, " mL of your solution weigh, every figure that the balance shows."],
-			period: 1,
 			expects: {
 				expected: "mass of portion",
 				takes: {
@@ -7317,8 +6886,6 @@ function measuredDensity() { return {
 			id: "density",
 			title: "Density",
 			unit: "g/mL",
-			shown: ["Mass of one mL, from your ", { given: "portion" }, " mL. Give it to as many decimals as the table has."],
-			period: 1,
 			quantity: "density",
 			takes: { mass: { entryOf: "portion weighed" }, volume: { given: "portion" } },
 			buildsOn: {}
@@ -7327,18 +6894,6 @@ function measuredDensity() { return {
 			id: "mass percent",
 			title: "Mass percent",
 			unit: "%",
-			shown: [
-				"In the table mass percent ",
-				{ given: "lighter percent" },
-				" has ",
-				{ given: "lighter density" },
-				" g/mL, and ",
-				{ given: "heavier percent" },
-				" has ",
-				{ given: "heavier density" },
-				" g/mL. Which one goes with your density, on a straight line?"
-			],
-			period: 1,
 			quantity: "mass percent",
 			takes: { density: { entryOf: "density" }, ...lines },
 			buildsOn: {}
@@ -7347,8 +6902,6 @@ function measuredDensity() { return {
 			id: "molarity found",
 			title: "Molarity found",
 			unit: "mol/L",
-			shown: ["Molarity of ", { given: "formula" }, " from your mass percent and your density."],
-			period: 1,
 			quantity: "reagent molarity",
 			takes: {
 				formula: { given: "formula" },
@@ -7358,17 +6911,15 @@ function measuredDensity() { return {
 			buildsOn: { "molar mass": "molar mass" }
 		}),
 		labelErrorStep(),
-		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+		chosen({ id: "particles", title: "What the particles do", question: "portion strength" }),
 		told({
 			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence or a link: what may have made your density too high or too low?"],
-			period: 1
+			title: "In your own words"
 		})
 	]
 }; }
 
-// src/lab/lesson/activities/serialDilution.ts
+// lab/lesson/activities/serialDilution
 function flaskStep({
 	id,
 	title,
@@ -7377,15 +6928,6 @@ function flaskStep({
 	id,
 	title,
 	unit: "mol/L",
-	shown: from === void 0 ? [
-		{ given: "portion" },
-		" mL of ",
-		{ given: "stock molarity" },
-		" mol/L stock, made up to ",
-		{ given: "flask" },
-		" mL."
-	] : [{ given: "portion" }, " mL from the flask before, made up to ", { given: "flask" }, " mL."],
-	period: 1,
 	quantity: "diluted molarity",
 	takes: {
 		"stock molarity": from === void 0 ? { given: "stock molarity" } : { entryOf: from },
@@ -7394,12 +6936,9 @@ function flaskStep({
 	},
 	buildsOn: {}
 }); }
-var aim5 = "Dilute again and again, and follow what happens to the molarity.";
 function serialDilution() { return {
 	id: "serial dilution",
 	title: "A serial dilution",
-	aim: aim5,
-	extension: "After how many more flasks would fewer than one particle be left in each mL?",
 	givens: [
 		commonGivens.formula,
 		commonGivens.stock,
@@ -7412,7 +6951,7 @@ function serialDilution() { return {
 		takes: { stock: "stock molarity", portion: "portion", flask: "flask" }
 	},
 	steps: [
-		cautionsRead({ aim: aim5, substance: { formula: "formula", molarity: "stock molarity" } }),
+		cautionsRead({ substance: { formula: "formula", molarity: "stock molarity" } }),
 		flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
 		flaskStep({ id: "second flask", title: "Molarity in the second flask", from: "first flask" }),
 		flaskStep({ id: "third flask", title: "Molarity in the third flask", from: "second flask" }),
@@ -7420,35 +6959,28 @@ function serialDilution() { return {
 			id: "procedure",
 			title: "How to dilute twice",
 			procedure: "serial dilution",
-			handles: { formula: "formula", molarity: "stock molarity" },
-			period: 1
+			handles: { formula: "formula", molarity: "stock molarity" }
 		}),
-		chosen({ id: "particles", title: "What the particles do", question: "last flask", period: 1 }),
+		chosen({ id: "particles", title: "What the particles do", question: "last flask" }),
 		told({
 			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence or a link: why not take a tiny portion once?"],
-			period: 1
+			title: "In your own words"
 		})
 	]
 }; }
 
-// src/lab/lesson/activities/stockAndDilution.ts
+// lab/lesson/activities/stockAndDilution
 var solid = { molarity: "stock molarity", volume: "flask", purity: "purity" };
 function dilutionOf(fromRealStock) { return {
 	stock: fromRealStock ? { entryOf: "stock made" } : { given: "stock molarity" },
 	target: "target molarity",
-	volume: "target volume",
-	period: 2
+	volume: "target volume"
 }; }
-var aim6 = "Make a solution of a given molarity, dilute it, and say what is in the flask.";
 function stockAndDilution({ fromRealStock }) {
 	const dilution = dilutionOf(fromRealStock);
 	return {
 		id: "stock and dilution",
 		title: "A stock solution and its dilution",
-		aim: aim6,
-		extension: "If two stocks are mixed in one flask, how would you find the molarity of the mixture?",
 		givens: [
 			commonGivens.formula,
 			commonGivens.stock,
@@ -7471,7 +7003,7 @@ function stockAndDilution({ fromRealStock }) {
 			}
 		},
 		steps: [
-			cautionsRead({ aim: aim6, substance: { formula: "formula", solid: true, molarity: "stock molarity" } }),
+			cautionsRead({ substance: { formula: "formula", solid: true, molarity: "stock molarity" } }),
 			molarMassStep(),
 			molesStep(solid),
 			massStep(solid),
@@ -7479,8 +7011,7 @@ function stockAndDilution({ fromRealStock }) {
 				id: "stock procedure",
 				title: "How to make the stock",
 				procedure: "solid to flask",
-				handles: { formula: "formula", solid: true },
-				period: 1
+				handles: { formula: "formula", solid: true }
 			}),
 			massWeighedStep(),
 			stockMadeStep(solid, "Molarity of your stock"),
@@ -7491,15 +7022,12 @@ function stockAndDilution({ fromRealStock }) {
 				id: "dilution procedure",
 				title: "How to dilute",
 				procedure: "pipette to flask",
-				handles: { formula: "formula", molarity: "stock molarity" },
-				period: 2
+				handles: { formula: "formula", molarity: "stock molarity" }
 			}),
 			calculated({
 				id: "diluted molarity",
 				title: "Molarity after dilution",
 				unit: "mol/L",
-				shown: ["From the stock you really made and the stock you take, in ", { given: "target volume" }, " mL."],
-				period: 2,
 				quantity: "diluted molarity",
 				takes: {
 					"stock molarity": { entryOf: "stock made" },
@@ -7508,26 +7036,21 @@ function stockAndDilution({ fromRealStock }) {
 				},
 				buildsOn: {}
 			}),
-			ionStep({ molarity: "target molarity", really: "diluted molarity", period: 2 }),
-			chosen({ id: "particles", title: "What the particles do", question: "dilution particles", period: 2 }),
+			ionStep({ molarity: "target molarity", really: "diluted molarity" }),
+			chosen({ id: "particles", title: "What the particles do", question: "dilution particles" }),
 			told({
 				id: "in your words",
-				title: "In your own words",
-				shown: ["One sentence or a link: what changed in the dilution, and what did not?"],
-				period: 2
+				title: "In your own words"
 			})
 		]
 	};
 }
 
-// src/lab/lesson/activities/weighedResidue.ts
+// lab/lesson/activities/weighedResidue
 var names4 = { molarity: "molarity", volume: "portion" };
-var aim7 = "Dry a portion of a solution, weigh what stays, and compare the molarity with the label.";
 function weighedResidue() { return {
 	id: "weighed residue",
 	title: "A weighed residue: what did we really make?",
-	aim: aim7,
-	extension: "Water is left in the residue. Does your molarity come out too high or too low, and why?",
 	givens: [
 		{ ...commonGivens.formula, about: "a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4" },
 		{ ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
@@ -7535,17 +7058,15 @@ function weighedResidue() { return {
 	],
 	numbers: { formula: "formula", recipe: "dried portion", takes: { molarity: "molarity", portion: "portion" } },
 	steps: [
-		cautionsRead({ aim: aim7, substance: { formula: "formula", solid: true, molarity: "molarity" } }),
+		cautionsRead({ substance: { formula: "formula", solid: true, molarity: "molarity" } }),
 		molarMassStep(),
 		molesStep(names4),
 		{ ...massStep(names4), title: "Mass that should stay" },
-		ordered({ id: "procedure", title: "How to dry and weigh", procedure: "weighed residue", period: 1 }),
+		ordered({ id: "procedure", title: "How to dry and weigh", procedure: "weighed residue" }),
 		measured({
 			id: "residue weighed",
 			title: "Mass of the dry residue",
 			unit: "g",
-			shown: ["The salt from ", { given: "portion" }, " mL, dried until two weighings agree."],
-			period: 1,
 			expects: "mass of solute",
 			instrument: "balance",
 			tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }]
@@ -7554,24 +7075,20 @@ function weighedResidue() { return {
 			id: "molarity found",
 			title: "Molarity found",
 			unit: "mol/L",
-			shown: ["Molarity from your residue, in ", { given: "portion" }, " mL."],
-			period: 1,
 			quantity: "molarity",
 			takes: { formula: { given: "formula" }, mass: { entryOf: "residue weighed" }, volume: { given: "portion" } },
 			buildsOn: { "molar mass": "molar mass" }
 		}),
 		labelErrorStep(),
-		chosen({ id: "particles", title: "What the particles do", question: "portion strength", period: 1 }),
+		chosen({ id: "particles", title: "What the particles do", question: "portion strength" }),
 		told({
 			id: "in your words",
-			title: "In your own words",
-			shown: ["One sentence or a link: what may have made your result too high or too low?"],
-			period: 1
+			title: "In your own words"
 		})
 	]
 }; }
 
-// src/lab/lesson/activities.ts
+// lab/lesson/activities
 var asPlanned = { fromRealStock: false };
 var activities = {
 	"stock and dilution": stockAndDilution,
@@ -7590,15 +7107,14 @@ function activityById(id, variant = asPlanned) {
 	return Object.keys(activities).includes(wanted) ? activities[wanted]?.(variant) : void 0;
 }
 
-// src/lab/lesson/lessonSettings.ts
+// lab/lesson/lessonSettings
 function whole(cell) {
 	const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
 	return Number.isInteger(typed) ? typed : Number.NaN;
 }
 function isYes(cell) { return cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim()); }
 function readLessonSettings(table) {
-	var _a;
-	const cells = /* @__PURE__ */ Object.create(null);
+	const cells = Object.create(null);
 	for (const [name, value] of table) {
 		const plain = plainName(name);
 		if (plain !== "" && !(plain in cells)) cells[plain] = value;
@@ -7615,7 +7131,7 @@ function readLessonSettings(table) {
 		activity: typeof cells.activity === "string" ? cells.activity : "",
 		figures: level("figures", { least: 1, most: 15, otherwise: 3 }),
 		decimals: level("atomic-weight decimals", { least: 0, most: 10, otherwise: 2 }),
-		shortTable: /^\s*35[.,]50*\s*$/.test(String((_a = cells["chlorine on the table"]) != null ? _a : "")),
+		shortTable: /^\s*35[.,]50*\s*$/.test(String(cells["chlorine on the table"] ?? "")),
 		decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
 		judgeFigures: isYes(cells["judge figures"]),
 		highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
@@ -7628,11 +7144,11 @@ function readLessonSettings(table) {
 	};
 }
 
-// src/lab/lesson/teamGivens.ts
+// lab/lesson/teamGivens
 var longestGiven = 300;
 function shortened(cell) { return typeof cell === "string" && cell.length > longestGiven ? cell.slice(0, longestGiven) : cell; }
 function teamGivens(names5, values) {
-	const cells = /* @__PURE__ */ Object.create(null);
+	const cells = Object.create(null);
 	const plain = names5.map(plainName);
 	plain.forEach((name, column) => {
 		if (name !== "" && plain.indexOf(name) === plain.lastIndexOf(name)) cells[name] = shortened(values[column]);
@@ -7640,7 +7156,7 @@ function teamGivens(names5, values) {
 	return cells;
 }
 
-// src/lab/lesson/teamLesson.ts
+// lab/lesson/teamLesson
 function readTeamLesson({
 	givenNames,
 	givenValues,
@@ -7654,7 +7170,7 @@ function readTeamLesson({
 	};
 }
 
-// src/lab/judging/bareStep.ts
+// lab/judging/bareStep
 function bareStep(id) {
 	if (!isQuantityName(id)) return void 0;
 	const { takes, buildsOn, unit } = quantities[id];
@@ -7672,14 +7188,14 @@ function bareStep(id) {
 	};
 }
 
-// src/lab/judging/judgedRow.ts
+// lab/judging/judgedRow
 function isFact({ step, value }) { return step?.kind === "measured" && value !== void 0; }
 function isSound({ status }) { return status === "on target" || status === "close"; }
 
-// src/lab/judging/workedFrom.ts
-function workedFrom(row) { return row.value === void 0 ? [] : isSound(row) ? [.../* @__PURE__ */ new Set([row.value, ...row.unrounded])] : [row.value]; }
+// lab/judging/workedFrom
+function workedFrom(row) { return row.value === void 0 ? [] : isSound(row) ? [...new Set([row.value, ...row.unrounded])] : [row.value]; }
 
-// src/lab/judging/carriedRows.ts
+// lab/judging/carriedRows
 function someOf(items) {
 	const chosen2 = [[]];
 	for (const item of items) {
@@ -7690,8 +7206,7 @@ function someOf(items) {
 function carriedRows({ quantity, buildsOn }, { rowOf }) {
 	const isGiven = (name) => quantities[quantity].takes.some((argument) => argument.name === name);
 	const held = Object.keys(buildsOn).flatMap((name) => {
-		var _a;
-		const row = rowOf((_a = buildsOn[name]) != null ? _a : "");
+		const row = rowOf(buildsOn[name] ?? "");
 		if (row?.value === void 0) return [];
 		const isRight = row.status === "on target";
 		const own = { name, row, isRight, values: isGiven(name) ? workedFrom(row) : [row.value] };
@@ -7703,14 +7218,11 @@ function carriedRows({ quantity, buildsOn }, { rowOf }) {
 		let sets = [{}];
 		for (const { name, values } of some)
 			sets = values.flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
-		return sets.map((carried) => {
-			var _a;
-			return { carried, sound: !unsound, lookAt: (_a = unsound?.row.root) != null ? _a : "" };
-		});
+		return sets.map((carried) => ({ carried, sound: !unsound, lookAt: unsound?.row.root ?? "" }));
 	});
 }
 
-// src/lab/judging/sourceSets.ts
+// lab/judging/sourceSets
 function sourceSets({ takes }, { rowOf }) {
 	let sets = [{}];
 	for (const [name, source] of Object.entries(takes)) {
@@ -7720,12 +7232,11 @@ function sourceSets({ takes }, { rowOf }) {
 	return sets;
 }
 
-// src/lab/lesson/lessonFigures.ts
+// lab/lesson/lessonFigures
 function takesLessonFigures({ figures, ownFigures }) { return figures !== "decimals" && ownFigures !== true; }
 
-// src/lab/judging/teamStep.ts
+// lab/judging/teamStep
 function teamStep(step, { settings, givens, stepOf, rowOf }) {
-	var _a, _b, _c;
 	const quantity = quantities[step.quantity];
 	const cells = {};
 	const names5 = {};
@@ -7741,11 +7252,11 @@ function teamStep(step, { settings, givens, stepOf, rowOf }) {
 			continue;
 		}
 		const row = rowOf(source.entryOf);
-		const title = (_a = stepOf(source.entryOf)?.title) != null ? _a : source.entryOf;
+		const title = stepOf(source.entryOf)?.title ?? source.entryOf;
 		names5[name] = title;
 		if (row?.value === void 0) waitsFor2 || (waitsFor2 = filled(remarks.needsRow, { row: row?.root || title }));
 		else from.push(row);
-		numbers[name] = (_b = row?.value) != null ? _b : Number.NaN;
+		numbers[name] = row?.value ?? Number.NaN;
 	}
 	const figuresRead = takesLessonFigures(quantity);
 	const weightsRead = "formula" in cells && !("ion" in cells);
@@ -7765,14 +7276,14 @@ function teamStep(step, { settings, givens, stepOf, rowOf }) {
 		const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
 		if (open.ok) {
 			result = open;
-			waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: ((_c = from.find((row) => !isSound(row))) != null ? _c : first).root }));
+			waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: (from.find((row) => !isSound(row)) ?? first).root }));
 		}
 	}
 	const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
 	return { bad, ready: result.ok ? result.value : void 0, from, waitsFor: waitsFor2 };
 }
 
-// src/lab/judging/unitKind.ts
+// lab/judging/unitKind
 var kinds = {
 	g: "mass",
 	mL: "volume",
@@ -7786,7 +7297,7 @@ function unitKind(unit) {
 	return kind;
 }
 
-// src/lab/judging/activitySlips.ts
+// lab/judging/activitySlips
 function exactly(value) { return { low: value, middle: value, high: value }; }
 function givenNumber(name, { activity, givens, decimalMark }) {
 	const given = activity?.givens.find((one) => one.name === name);
@@ -7796,8 +7307,7 @@ function givenNumber(name, { activity, givens, decimalMark }) {
 	return read.ok ? [read.value.value] : [];
 }
 function givenOf({ activity }, { quantity, takes }) {
-	var _a;
-	for (const step of (_a = activity?.steps) != null ? _a : []) {
+	for (const step of activity?.steps ?? []) {
 		if (step.kind !== "calculated" || step.quantity !== quantity) continue;
 		const source = step.takes[takes];
 		if (source && "given" in source) return source.given;
@@ -7853,11 +7363,10 @@ function otherGivens(step, around) {
 	const { activity, ready } = around;
 	const taken = Object.values(step.takes).flatMap((source) => "given" in source ? [source.given] : []);
 	return Object.entries(step.takes).flatMap(([name, source]) => {
-		var _a;
 		if (!("given" in source)) return [];
 		const own = activity?.givens.find((given) => given.name === source.given);
 		if (own === void 0 || own.unit === "") return [];
-		return ((_a = activity?.givens) != null ? _a : []).filter((other) => other.unit === own.unit && !taken.includes(other.name)).flatMap((other) => givenNumber(other.name, around)).map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
+		return (activity?.givens ?? []).filter((other) => other.unit === own.unit && !taken.includes(other.name)).flatMap((other) => givenNumber(other.name, around)).map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
 	});
 }
 function factorsAdded(step, around) {
@@ -7895,13 +7404,12 @@ var slipsOf = {
 	"ion molarity": [otherGivenUsed]
 };
 function activitySlips(step, { entry, ...around }) {
-	var _a;
 	const tolerance = stepTolerance(around.ready);
-	const found = ((_a = slipsOf[step.quantity]) != null ? _a : []).filter(([, spans]) => spans(step, around).some((span) => fitsSlip(span, { entry, tolerance }))).map(([id]) => id);
+	const found = (slipsOf[step.quantity] ?? []).filter(([, spans]) => spans(step, around).some((span) => fitsSlip(span, { entry, tolerance }))).map(([id]) => id);
 	return found.includes("planned-for-made") ? found.filter((id) => id !== "other-given-used") : found;
 }
 
-// src/lab/judging/withActivitySlips.ts
+// lab/judging/withActivitySlips
 function withActivitySlips({ judgement, step, ready, entry }, around) {
 	if (judgement.status !== "close" && judgement.status !== "not yet") return judgement;
 	const isOpen = judgement.status === "close" ? judgement.because === "rounding" || judgement.because === "cut off" : judgement.question === void 0 || judgement.question === "one figure";
@@ -7922,7 +7430,7 @@ function withActivitySlips({ judgement, step, ready, entry }, around) {
 	return { status: "not yet", slips: [...judgement.slips.filter((id) => id !== "power-of-ten"), ...more] };
 }
 
-// src/lab/judging/judgeCalculated.ts
+// lab/judging/judgeCalculated
 function isFromFlaskBefore({ takes }, { stepOf }) {
 	const source = takes["stock molarity"];
 	const before = source && "entryOf" in source ? stepOf(source.entryOf) : void 0;
@@ -7969,13 +7477,10 @@ function judgeCalculated(step, cell, around) {
 	};
 }
 
-// src/lab/bench/blockKey.ts
-function blockKey(givens) {
-	var _a;
-	return String((_a = givens.key) != null ? _a : "").trim();
-}
+// lab/bench/blockKey
+function blockKey(givens) { return String(givens.key ?? "").trim(); }
 
-// src/chemistry/acidOrBase.ts
+// chemistry/acidOrBase
 var weakBases = ["NH3", "CH3NH2", "C2H5NH2", "(CH3)2NH", "C5H5N", "N2H4"];
 var neitherOfThem = ["FeF3"];
 var byAtoms;
@@ -7984,11 +7489,11 @@ function listed() {
 		const read = readFormula(text);
 		return read.ok ? [[atomsKey(read.value), kind]] : [];
 	});
-	byAtoms != null ? byAtoms : byAtoms = new Map([
+	byAtoms ?? (byAtoms = new Map([
 		...entries([...strongAcids, ...weakElectrolytes], "acid"),
 		...entries(weakBases, "base"),
 		...entries(neitherOfThem, "neither")
-	]);
+	]));
 	return byAtoms;
 }
 var carboxyl = /COOH|CO2H|HOOC/;
@@ -8008,19 +7513,19 @@ function acidOrBase(formula) {
 	return found.error.code === "ions-weak" ? "acid" : "neither";
 }
 
-// src/lab/bench/optionReply.ts
+// lab/bench/optionReply
 function optionReply({ reply }, solute) {
 	if (typeof reply === "string") return reply;
 	const formula = readFormula(solute);
 	return reply[formula.ok ? acidOrBase(formula.value) : "neither"];
 }
 
-// src/lab/texts/choosing.ts
+// lab/texts/choosing
 var choiceTexts = {
 	oneLetter: function(letters) { return `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`; }
 };
 
-// src/lab/judging/judgeChosen.ts
+// lab/judging/judgeChosen
 var letterFirst = patternOnUse(
 	String.raw`^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)`,
 	"su"
@@ -8041,22 +7546,18 @@ function judgeChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
 	const isRight = chosen2.item.id === questionByName(questionName).right.id;
 	return { status: isRight ? "on target" : "not yet", lookAt: optionReply(chosen2.item, solute) };
 }
-function judgeChosen(step, cell, { activity, givens }) {
-	var _a;
-	return judgeChoice(step.question, cell, {
-		letters: { step: step.id, key: blockKey(givens) },
-		solute: givens[(_a = activity?.numbers.formula) != null ? _a : ""]
-	});
-}
+function judgeChosen(step, cell, { activity, givens }) { return judgeChoice(step.question, cell, {
+	letters: { step: step.id, key: blockKey(givens) },
+	solute: givens[activity?.numbers.formula ?? ""]
+}); }
 
-// src/chemistry/densityOfMolarity.ts
+// chemistry/densityOfMolarity
 function densityOfMolarity({
 	molarMass: molarMass2,
 	molarity,
 	...line
 }) {
-	var _a;
-	const error = (_a = notALine(line)) != null ? _a : notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
+	const error = notALine(line) ?? notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
 	if (error) return failure(error);
 	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
 	const b = (heavierDensity - lighterDensity) / (heavierPercent - lighterPercent);
@@ -8066,21 +7567,18 @@ function densityOfMolarity({
 	return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
 }
 
-// src/lab/judging/expectedValue.ts
+// lab/judging/expectedValue
 function expectedValue({ takes }, {
 	givens,
 	decimalMark
 }) {
-	const named = (argument) => {
-		var _a;
-		return (_a = takes[argument]?.given) != null ? _a : argument;
-	};
+	const named = (argument) => takes[argument]?.given ?? argument;
 	let trouble;
 	const read = (argument, kind) => {
 		const name = named(argument);
 		const quantity = readQuantity(givens[name], kind, name, { decimalMark });
 		if (quantity.ok) return quantity.value.value;
-		trouble != null ? trouble : trouble = quantity.error;
+		trouble ?? (trouble = quantity.error);
 		return Number.NaN;
 	};
 	const formula = readFormula(givens[named("formula")], named("formula"));
@@ -8102,7 +7600,7 @@ function expectedValue({ takes }, {
 	return success(density.value * volume);
 }
 
-// src/lab/judging/expectedReading.ts
+// lab/judging/expectedReading
 function expectedReading({ id, expects, unit }, around) {
 	const { givens, settings } = around;
 	if (typeof expects !== "string" && "expected" in expects) {
@@ -8119,7 +7617,7 @@ function expectedReading({ id, expects, unit }, around) {
 	return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor: waitsFor2 };
 }
 
-// src/lab/texts/readings.ts
+// lab/texts/readings
 var readingTexts = {
 	onTarget: "Yes, this is within what your tools and careful work allow.",
 	above: "This reading is too high for your numbers.",
@@ -8185,15 +7683,14 @@ twice their standard uncertainty (JCGM 100), plus ${parts.percent} % for techniq
 	examples: function(unit, parts) { return `So ${parts.map(({ reading, limit }) => `${reading} ${unit} may be off by ${limit} ${unit}`).join(", and ")}.`; }
 };
 
-// src/measurement/volumetricTolerance.ts
+// measurement/volumetricTolerance
 function volumetricTolerance({ vessel, volume, glassClass, standard }) {
-	var _a;
 	const figures = glasswareFigures({
 		kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette",
 		glassClass,
 		standard
 	});
-	const found = (_a = figures.find((figure) => figure.volume >= volume)) != null ? _a : figures[figures.length - 1];
+	const found = figures.find((figure) => figure.volume >= volume) ?? figures[figures.length - 1];
 	if (found === void 0) throw new Error(`No figures for a ${vessel} of class ${glassClass} by ${standard}.`);
 	const share = Math.max(1, volume / found.volume);
 	return {
@@ -8203,7 +7700,7 @@ function volumetricTolerance({ vessel, volume, glassClass, standard }) {
 	};
 }
 
-// src/lab/lesson/defaultSettings.ts
+// lab/lesson/defaultSettings
 var defaultSettings = {
 	activity: "stock and dilution",
 	periods: "2",
@@ -8224,14 +7721,13 @@ var defaultSettings = {
 	seed: "1"
 };
 
-// src/lab/judging/readingTolerance.ts
+// lab/judging/readingTolerance
 function settingCell(settings, name) { return isBlank(settings[name]) ? defaultSettings[name] : settings[name]; }
 function badSetting2(name, wanted) { return failure({
 	code: "lesson-setting",
 	argument: name,
 	expected: wanted.expected,
-	received: quoted(wanted.received),
-	advice: "Change it in the settings of the Plan."
+	received: quoted(wanted.received)
 }); }
 function allowancePercent(settings) {
 	const name = "allowance for technique";
@@ -8307,7 +7803,7 @@ function readingTolerance({
 	});
 }
 
-// src/lab/judging/judgeReading.ts
+// lab/judging/judgeReading
 var farTimes = 3;
 var nearShare = 0.1;
 function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }, settings) {
@@ -8343,11 +7839,10 @@ function judgeReading(entry, reading) {
 	return { status: "not yet", lookAt: [readingTexts[side], ask, isNear ? near : further].join(" ") };
 }
 
-// src/lab/judging/toolsOfReading.ts
+// lab/judging/toolsOfReading
 function toolsOfReading({ tools, instrument, expected }, { givens, settings }) {
-	var _a;
 	const used = [];
-	for (const one of tools != null ? tools : instrument === "bench" ? [] : [{ tool: instrument }]) {
+	for (const one of tools ?? (instrument === "bench" ? [] : [{ tool: instrument }])) {
 		if (one.tool === "balance") {
 			used.push({ tool: one.tool, mass: grams(expected) });
 			continue;
@@ -8355,13 +7850,13 @@ function toolsOfReading({ tools, instrument, expected }, { givens, settings }) {
 		const name = "volume" in one ? one.volume : void 0;
 		const size = name === void 0 ? void 0 : readQuantity(givens[name], "volume", name, settings);
 		if (size?.ok === false) return size;
-		used.push({ tool: one.tool, volume: millilitres((_a = size?.value.value) != null ? _a : expected) });
+		used.push({ tool: one.tool, volume: millilitres(size?.value.value ?? expected) });
 	}
 	return success(used);
 }
 
-// src/lab/judging/judgeMeasured.ts
-function readingOf({ instrument, hints, tools = [] }) { return hints != null ? hints : instrument === "balance" && tools.some(({ tool }) => tool === "pipette") ? "residue" : instrument; }
+// lab/judging/judgeMeasured
+function readingOf({ instrument, hints, tools = [] }) { return hints ?? (instrument === "balance" && tools.some(({ tool }) => tool === "pipette") ? "residue" : instrument); }
 function judgeMeasured(step, cell, around) {
 	const { bad, expected, waitsFor: waitsFor2 } = expectedReading(step, around);
 	if (bad !== "" || expected === void 0) return { status: "unreadable", isUnusable: true, lookAt: bad };
@@ -8384,7 +7879,7 @@ function judgeMeasured(step, cell, around) {
 	return { ...value, ...judgeReading(cell, reading) };
 }
 
-// src/chemistry/strengths.generated.ts
+// chemistry/strengths.generated
 var densityList = `
 NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
 HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
@@ -8409,7 +7904,7 @@ C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.029
 C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
 `;
 
-// src/chemistry/densityLines.ts
+// chemistry/densityLines
 var waterAt20 = { massPercent: 0, density: 0.9982 };
 function lineOf(formula) { return densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `)); }
 function densityLines(formula) {
@@ -8420,7 +7915,7 @@ function densityLines(formula) {
 	return listed2 && [waterAt20, ...listed2.filter(({ massPercent }) => massPercent > 0)];
 }
 
-// src/chemistry/solutionStrength.ts
+// chemistry/solutionStrength
 function withoutWater(text) { return text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, ""); }
 function densityAt(massPercent, points) {
 	let before = waterAt20;
@@ -8436,7 +7931,6 @@ function densityAt(massPercent, points) {
 var densityUnlisted = 1;
 var densityOfStrongAmmonia = 0.88;
 function massPercentOf(formula, molarity) {
-	var _a;
 	const written = molarMass(formula);
 	if (!written.ok) return written;
 	const dry = molarMass({ atoms: anhydrousAtoms(formula) });
@@ -8445,14 +7939,14 @@ function massPercentOf(formula, molarity) {
 	const points = densityLines(dryText);
 	const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
 	if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
-	const last2 = (_a = points[points.length - 1]?.massPercent) != null ? _a : 0;
+	const last2 = points[points.length - 1]?.massPercent ?? 0;
 	let gramsPerMl = waterAt20.density;
 	for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
 	if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
 	return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
 }
 
-// src/chemistry/strengthPercent.ts
+// chemistry/strengthPercent
 function strengthPercent(formula, strength) {
 	if (strength === "undiluted") return void 0;
 	if ("massPercent" in strength) return strength.massPercent;
@@ -8460,7 +7954,7 @@ function strengthPercent(formula, strength) {
 	return found.ok ? found.value : void 0;
 }
 
-// src/chemistry/cautionsAt.ts
+// chemistry/cautionsAt
 function cautionsAt(formula, strength) {
 	const found = cautions(formula, strengthPercent(formula, strength));
 	if (found.ok) return found.value;
@@ -8469,20 +7963,17 @@ function cautionsAt(formula, strength) {
 	return undiluted.value;
 }
 
-// src/chemistry/dissolvesHot.ts
+// chemistry/dissolvesHot
 var alkaliMetals = ["Li", "Na", "K", "Rb", "Cs"];
 function isAlkaliHydroxide(formula) {
 	const atoms = anhydrousAtoms(formula);
-	const countOf = (element) => {
-		var _a;
-		return (_a = atoms.find((atom) => atom.element === element)?.count) != null ? _a : 0;
-	};
+	const countOf = (element) => atoms.find((atom) => atom.element === element)?.count ?? 0;
 	return atoms.length === 3 && countOf("O") === 1 && countOf("H") === 1 && alkaliMetals.some((element) => countOf(element) === 1);
 }
 function dissolvesHot(formula) { return isAlkaliHydroxide(formula) || // Asked in this order, since few substances burn and the lists of acids take long to read.
 cautionsAt(formula, "undiluted").statements.some(({ code }) => code === "H314") && acidOrBase(formula) !== "neither"; }
 
-// src/chemistry/needsWaterFirst.ts
+// chemistry/needsWaterFirst
 var strongAcidFrom = 2;
 function needsWaterFirst(formula, molarity) {
 	const isStrong = molarity === void 0 || molarity >= strongAcidFrom;
@@ -8493,7 +7984,7 @@ function needsWaterFirst(formula, molarity) {
 	return kind === "acid" ? isStrong || burns : kind === "base" && burns;
 }
 
-// src/lab/bench/precautions.ts
+// lab/bench/precautions
 function precautions({ handles }, { givens, decimalMark }) {
 	if (handles === void 0) return success([]);
 	const formula = readFormula(givens[handles.formula]);
@@ -8508,7 +7999,7 @@ function precautions({ handles }, { givens, decimalMark }) {
 	return success(found);
 }
 
-// src/lab/judging/judgeOrdered.ts
+// lab/judging/judgeOrdered
 var anyNumber = patternOnUse(String.raw`\p{N}`, "u");
 var allLetters = patternOnUse(String.raw`\p{L}`, "gu");
 var linkingWords = /\b(?:and|then|next)\b/g;
@@ -8517,7 +8008,7 @@ function lettersIn(entry) {
 	const linked = plain.replace(linkingWords, " ");
 	if (anyNumber().test(linked)) return void 0;
 	const letters = linked.match(allLetters());
-	return letters != null ? letters : void 0;
+	return letters ?? void 0;
 }
 function brokenFirst(rules, order) {
 	const place = (id) => order.indexOf(id);
@@ -8543,16 +8034,12 @@ function lettersAmiss(entry, actions) {
 	return letters;
 }
 function judgeOrder(procedureName, entry, { letters: whose = {}, precautions: precautions2 = [] } = {}) {
-	var _a, _b;
 	if (isBlank(entry)) return { status: "blank", lookAt: "" };
 	const { rules, reminders = {} } = procedureByName(procedureName);
 	const actions = orderedActions(procedureName, whose);
 	const letters = lettersAmiss(entry, actions);
 	if (typeof letters === "string") return { status: "unreadable", lookAt: letters };
-	const order = letters.map((letter) => {
-		var _a2;
-		return (_a2 = actions.find((action) => action.letter === letter)?.item.id) != null ? _a2 : "";
-	});
+	const order = letters.map((letter) => actions.find((action) => action.letter === letter)?.item.id ?? "");
 	const holding = rules.filter(({ when }) => when === void 0 || precautions2.includes(when));
 	const broken = brokenFirst(holding, order);
 	if (broken === void 0 || broken.weight === "advised") {
@@ -8560,8 +8047,8 @@ function judgeOrder(procedureName, entry, { letters: whose = {}, precautions: pr
 		return { status: "on target", lookAt: said.filter((text) => text !== void 0).join(" ") };
 	}
 	const pair = {
-		sooner: (_a = letters[order.indexOf(broken.after)]) != null ? _a : "",
-		later: (_b = letters[order.indexOf(broken.before)]) != null ? _b : ""
+		sooner: letters[order.indexOf(broken.after)] ?? "",
+		later: letters[order.indexOf(broken.before)] ?? ""
 	};
 	return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
 }
@@ -8577,7 +8064,7 @@ function judgeOrdered(step, cell, { givens, settings }) {
 	});
 }
 
-// src/chemistry/gravityOf.ts
+// chemistry/gravityOf
 var gravest = [
 	/^H3[013]0$/,
 	/^H3[456]0/,
@@ -8595,13 +8082,13 @@ function gravityOf(code) {
 	return gravest.length + 1 + last.findIndex((family) => family.test(code));
 }
 
-// src/measurement/isBareNumber.ts
+// measurement/isBareNumber
 function isBareNumber(text) {
 	const scanned = scanNumber(text);
 	return scanned !== void 0 && restAfter(text, scanned) === "";
 }
 
-// src/lab/lesson/handledForms.ts
+// lab/lesson/handledForms
 function withUnit(typed, unit) {
 	const text = String(typed).trim();
 	return isBareNumber(text) ? `${text} ${unit}` : text;
@@ -8641,7 +8128,7 @@ function handledForms({ substance, formula, givens, decimalMark }) {
 	return forms.filter((form, place) => forms.findIndex((other) => told2(other) === told2(form)) === place);
 }
 
-// src/lab/lesson/keptFromStudents.ts
+// lab/lesson/keptFromStudents
 var grave = /^H(300|301|310|311|330|331|334|34\d.*|35\d.*|36\d.*|370|271)$/;
 var graveInSolution = /^H(300|310|330|34\d.*|35\d.*|36\d.*)$/;
 function keptFromStudents({ codes, statements }, isSolution) {
@@ -8652,11 +8139,10 @@ function keptFromStudents({ codes, statements }, isSolution) {
 	);
 }
 
-// src/lab/lesson/cautionWords.ts
+// lab/lesson/cautionWords
 var mostCautionWords = 52;
 var mostCautionLetters = 244;
 function cautionWords({ studentsDilute, ...handling }) {
-	var _a;
 	const { substance, givens } = handling;
 	const formula = readFormula(givens[substance.formula]);
 	const maker = substance.massPercent === void 0 ? [] : [studentsDilute ? tickTexts.withTeacher : tickTexts.staffOnly];
@@ -8670,10 +8156,7 @@ function cautionWords({ studentsDilute, ...handling }) {
 	let parting = "\n";
 	const told2 = () => [
 		...maker,
-		lines2.map((line, place) => {
-			var _a2;
-			return sentences(line, (_a2 = shown[place]) != null ? _a2 : []);
-		}).join(parting),
+		lines2.map((line, place) => sentences(line, shown[place] ?? [])).join(parting),
 		...isUnlisted ? [tickTexts.readSheetFirst] : [],
 		// In one paragraph: each line of its own would leave part of a line empty.
 		[wearFor(forms), ...careFor(forms), ...doing, wasteFor(forms), tickTexts.deferring].join(" ")
@@ -8690,7 +8173,7 @@ function cautionWords({ studentsDilute, ...handling }) {
 	};
 	for (const what of doingFor(forms)) keep(doing, what);
 	for (const [place, { effects }] of lines2.entries()) {
-		const list = (_a = shown[place]) != null ? _a : [];
+		const list = shown[place] ?? [];
 		for (const effect of effects.slice(list.length)) keep(list, effect);
 	}
 	return told2();
@@ -8708,10 +8191,7 @@ function lineOf2({ cautions: cautions2, massPercent, short: short2 }, { written,
 		marks: [isKept && verdict !== "hazards" ? "" : signal, isKept ? tickTexts.staffOnlyForm : ""].filter(
 			(words) => words !== ""
 		),
-		effects: Array.from(new Set(gravest2.map((code) => {
-			var _a;
-			return (_a = shortEffects[code]) != null ? _a : code;
-		})))
+		effects: Array.from(new Set(gravest2.map((code) => shortEffects[code] ?? code)))
 	};
 }
 function toldAlike(lines2) {
@@ -8760,10 +8240,10 @@ function wasteFor(forms) {
 	return metal === void 0 ? tickTexts.beaker : tickTexts.metalBeaker(metal);
 }
 
-// src/lab/judging/judgeTicked.ts
+// lab/judging/judgeTicked
 var tick = /^(?:yes|y|x|ok|read|done|[✓✔☑])(?:[\s,:;–-]+|$)/i;
 function judgeTick(entry, { substance, cautionLines }) {
-	const formula = String(substance != null ? substance : "").trim();
+	const formula = String(substance ?? "").trim();
 	const answer = tickTexts.answer(formula);
 	const withLines = (status, said) => ({
 		status,
@@ -8788,7 +8268,7 @@ function judgeTicked({ substance }, cell, { givens, settings: { decimalMark, stu
 	});
 }
 
-// src/lab/judging/judgeStep.ts
+// lab/judging/judgeStep
 var longestAnswer = 1e3;
 function isTooLong(cell) { return typeof cell === "string" && cell.length > longestAnswer && !isBlank(cell); }
 function judgeStep(step, cell, around) {
@@ -8810,7 +8290,7 @@ function judgeStep(step, cell, around) {
 	}
 }
 
-// src/lab/judging/withWait.ts
+// lab/judging/withWait
 function needsAnotherLook({ status }) { return status === "not yet" || status === "follows" || status === "unreadable"; }
 function waitsFor(earlier) {
 	const unticked = earlier.find(({ step, status }) => step?.kind === "ticked" && status !== "on target");
@@ -8827,7 +8307,7 @@ function withWait(row, earlier) {
 	return { ...row, status: row.status === "blank" ? "blank" : "not yet", lookAt, slips: [] };
 }
 
-// src/lab/judging/judgeTeam.ts
+// lab/judging/judgeTeam
 var longestName = 40;
 var quietRow = {
 	step: void 0,
@@ -8842,10 +8322,7 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 	const ids = block.steps.map(plainName);
 	const around = {
 		...lesson,
-		stepOf: (id) => {
-			var _a;
-			return (_a = lesson.activity?.steps.find((step) => step.id === id)) != null ? _a : bareStep(id);
-		},
+		stepOf: (id) => lesson.activity?.steps.find((step) => step.id === id) ?? bareStep(id),
 		rowOf: (id) => {
 			const index = ids.indexOf(id);
 			return index < 0 ? void 0 : judge(index);
@@ -8862,8 +8339,7 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 		return row;
 	}
 	function judgeFresh(index) {
-		var _a;
-		const step = around.stepOf((_a = ids[index]) != null ? _a : "");
+		const step = around.stepOf(ids[index] ?? "");
 		if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
 		const isNamed = !isBlank(block.steps[index]);
 		return isNamed ? {
@@ -8877,7 +8353,7 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 	return rows.map((row, index) => withWait(row, rows.slice(0, index)));
 }
 
-// src/lab/judging/teamChecks.ts
+// lab/judging/teamChecks
 function levelWanted(cell) {
 	if (isBlank(cell)) return 0;
 	const typed = typeof cell === "string" ? /^\s*([0-3])(?![\d.,/])/.exec(cell)?.[1] : cell;
@@ -8885,18 +8361,17 @@ function levelWanted(cell) {
 	return level === 0 || level === 1 || level === 2 || level === 3 ? level : void 0;
 }
 function highestLevel({ settings, givens }) {
-	var _a;
 	const own = givens["highest help level"];
 	return Math.min(
 		settings.highestHelpLevel,
-		(_a = isBlank(own) ? void 0 : levelWanted(own)) != null ? _a : settings.highestHelpLevel
+		(isBlank(own) ? void 0 : levelWanted(own)) ?? settings.highestHelpLevel
 	);
 }
 function teamChecks(table) {
 	const lesson = readTeamLesson(table);
 	const { settings, activity, givens } = lesson;
 	const highest = highestLevel(lesson);
-	const entries = /* @__PURE__ */ Object.create(null);
+	const entries = Object.create(null);
 	table.steps.forEach((cell, index) => {
 		const id = plainName(cell);
 		if (id !== "" && !(id in entries)) entries[id] = table.entries[index];
@@ -8921,40 +8396,27 @@ function teamChecks(table) {
 	);
 }
 
-// src/functions/wholeBlock.ts
+// functions/wholeBlock
 function wholeBlock(cells) {
 	const spread = asCell(spreadOf(this, cells), "alone");
 	return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
 }
 
-// src/functions/entries/checkTeamEntry.ts
+// functions/entries/checkTeamEntry
 var checkTeamEntry = {
 	name: "CHECKTEAM",
 	arguments: [
-		{ name: "given_names", kind: "row", unit: "", about: "names of the given numbers" },
-		{ name: "given_values", kind: "row", unit: "", about: "this team's values, below or beside those names" },
-		{ name: "settings", kind: "table", unit: "", about: "settings in two columns, name and value" },
-		{ name: "steps", kind: "column", unit: "", about: "step ids, from the heading row to the closing row" },
-		{ name: "entries", kind: "column", unit: "", about: "the team's entries, of the same height" },
-		{
-			name: "help_wanted",
-			kind: "column",
-			unit: "",
-			about: "help wanted in each row, 0 to 3, of the same height",
-			optional: true
-		},
-		{
-			name: "own_hints",
-			kind: "table",
-			unit: "",
-			about: "the teacher's own hints and links, as the Help sheet has them",
-			optional: true
-		}
+		{ name: "given_names", kind: "row", about: "names of the given numbers" },
+		{ name: "given_values", kind: "row", about: "this team's values, below or beside those names" },
+		{ name: "settings", kind: "table", about: "settings in two columns, name and value" },
+		{ name: "steps", kind: "column", about: "step ids, from the heading row to the closing row" },
+		{ name: "entries", kind: "column", about: "the team's entries, of the same height" },
+		{ name: "help_wanted", kind: "column", optional: true },
+		{ name: "own_hints", kind: "table", optional: true }
 	],
 	columns: ["check", "feedback", "hint"],
 	call: wholeBlock,
 	compute(givenNames, givenValues, settings, steps, entries, helpWanted, ownHints) {
-		var _a;
 		if (givenNames.length !== givenValues.length) {
 			return unequal("given_values", "as many as the given names", [givenNames.length, givenValues.length, "cells"]);
 		}
@@ -8964,7 +8426,7 @@ var checkTeamEntry = {
 		if (helpWanted !== void 0 && helpWanted.length !== steps.length) {
 			return unequal("help_wanted", "as many as the steps", [steps.length, helpWanted.length, "rows"]);
 		}
-		if (((_a = settings[0]?.length) != null ? _a : 0) < 2) {
+		if ((settings[0]?.length ?? 0) < 2) {
 			return failure({
 				code: "range-shape",
 				argument: "settings",
@@ -8990,10 +8452,10 @@ return { entry: checkTeamEntry };
 "COMPOSITION"(part) {
 const { composition, oneTable, success } = part("base");
 
-// src/functions/entries/compositionEntry.ts
+// functions/entries/compositionEntry
 var compositionEntry = {
 	name: "COMPOSITION",
-	arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as Ca(NO3)2" }],
+	arguments: [{ name: "formula", kind: "formula" }],
 	columns: ["element", "atoms", "g/mol", "mass percent"],
 	call: oneTable,
 	compute(formula) {
@@ -9008,7 +8470,7 @@ return { entry: compositionEntry };
 "CONVERTCONCENTRATION"(part) {
 const { belowZero, cellByCell, failure, finite, longestUnit, notASolutionDensity, quoted, success, unitNamed, withMolarMass } = part("base");
 
-// src/chemistry/concentrationUnit.ts
+// chemistry/concentrationUnit
 var shares = [
 	{
 		symbol: "% w/v",
@@ -9072,12 +8534,11 @@ function readConcentrationUnit(cell, argument) {
 		code: "concentration-unit-unknown",
 		argument,
 		expected: `one of ${concentrationUnits.join(", ")}`,
-		received: quoted(cell),
-		advice: "Type one of those units."
+		received: quoted(cell)
 	});
 }
 
-// src/chemistry/convertConcentration.ts
+// chemistry/convertConcentration
 function conversionNeeds(from, to) {
 	const isAmount = (kind) => kind.startsWith("amount");
 	const isInVolume = (kind) => kind.endsWith("volume");
@@ -9087,11 +8548,10 @@ function conversionNeeds(from, to) {
 	};
 }
 function convertConcentration({ value, from, to, molarMass, density }) {
-	var _a, _b, _c;
 	const needs = conversionNeeds(from.kind, to.kind);
-	const error = (_c = (_b = (_a = belowZero({ value, argument: "value", unit: from.symbol })) != null ? _a : missing(needs.formula && molarMass === void 0, "formula", { from, to })) != null ? _b : missing(needs.density && density === void 0, "density", { from, to })) != null ? _c : density === void 0 ? void 0 : notASolutionDensity({ value: density, argument: "density" });
+	const error = belowZero({ value, argument: "value", unit: from.symbol }) ?? missing(needs.formula && molarMass === void 0, "formula", { from, to }) ?? missing(needs.density && density === void 0, "density", { from, to }) ?? (density === void 0 ? void 0 : notASolutionDensity({ value: density, argument: "density" }));
 	if (error) return failure(error);
-	const [perMole, perMillilitre] = [molarMass != null ? molarMass : Number.NaN, density != null ? density : Number.NaN];
+	const [perMole, perMillilitre] = [molarMass ?? Number.NaN, density ?? Number.NaN];
 	const amount = shifted(value, from.power);
 	const own = { amount, perMole, perMillilitre };
 	if (from.kind === to.kind) {
@@ -9141,7 +8601,6 @@ function missing(isMissing, argument, { from, to }) {
 		code: "conversion-needs",
 		argument,
 		expected: argument === "formula" ? "a formula such as KBr" : "a density such as 1.05 g/mL",
-		received: "nothing",
 		advice: `Converting ${from.symbol} to ${to.symbol} needs the ${argument === "formula" ? "molar mass" : "density of the solution"}.`,
 		brief: argument
 	};
@@ -9149,32 +8608,19 @@ function missing(isMissing, argument, { from, to }) {
 function soluteOverWhole(value, { symbol }) { return failure({
 	code: "solute-over-whole",
 	argument: "value",
-	expected: "no more solute than solution",
 	received: `${quoted(value)} ${symbol}`,
 	advice: "Check the units, the density and the powers of ten."
 }); }
 
-// src/functions/entries/convertConcentrationEntry.ts
+// functions/entries/convertConcentrationEntry
 var convertConcentrationEntry = {
 	name: "CONVERTCONCENTRATION",
 	arguments: [
-		{ name: "value", kind: "measure", unit: "", about: "the number to convert; it may carry the unit of from" },
-		{ name: "from", kind: "text", unit: "", about: "its unit, such as g/L" },
-		{ name: "to", kind: "text", unit: "", about: "the unit wanted, such as mol/L" },
-		{
-			name: "formula",
-			kind: "formula",
-			unit: "",
-			about: "formula of the solute; needed between amount and mass only",
-			optional: true
-		},
-		{
-			name: "density",
-			kind: "density",
-			unit: "g/mL",
-			about: "density of the solution; needed between a volume and a mass of solution only",
-			optional: true
-		}
+		{ name: "value", kind: "measure" },
+		{ name: "from", kind: "text", about: "its unit, such as g/L" },
+		{ name: "to", kind: "text", about: "the unit wanted, such as mol/L" },
+		{ name: "formula", kind: "formula", optional: true },
+		{ name: "density", kind: "density", optional: true }
 	],
 	call: cellByCell,
 	compute(value, fromText, toText, formula, density) {
@@ -9198,7 +8644,6 @@ function unitOfValue({ number, unitTyped }, from) {
 	return {
 		code: "unit-other-kind",
 		argument: "value",
-		expected: `a number in ${from.symbol}`,
 		received: quoted(number.typed),
 		advice: `Give a number in ${from.symbol}, or convert from its own unit.`,
 		brief: `not in ${from.symbol}`
@@ -9210,13 +8655,13 @@ return { entry: convertConcentrationEntry };
 "DILUENTVOLUME"(part) {
 const { cellByCell, diluentVolume } = part("base");
 
-// src/functions/entries/diluentVolumeEntry.ts
+// functions/entries/diluentVolumeEntry
 var diluentVolumeEntry = {
 	name: "DILUENTVOLUME",
 	arguments: [
-		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-		{ name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-		{ name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
+		{ name: "stock_molarity", kind: "concentration" },
+		{ name: "target_molarity", kind: "concentration" },
+		{ name: "target_volume", kind: "volume" }
 	],
 	call: cellByCell,
 	compute: function(stock, target, finalVolume) { return diluentVolume({ stock, target, finalVolume }); }
@@ -9227,21 +8672,20 @@ return { entry: diluentVolumeEntry };
 "DILUTEDVOLUME"(part) {
 const { cellByCell, dilutionError, failure, finite, millilitres, notAboveZero } = part("base");
 
-// src/chemistry/dilutedVolume.ts
+// chemistry/dilutedVolume
 function dilutedVolume({ stock, stockVolume, target }) {
-	var _a;
-	const error = (_a = dilutionError({ stock, target })) != null ? _a : notAboveZero({ value: stockVolume, argument: "stock_volume", unit: "mL" });
+	const error = dilutionError({ stock, target }) ?? notAboveZero({ value: stockVolume, argument: "stock_volume", unit: "mL" });
 	if (error) return failure(error);
 	return finite(millilitres(stock * stockVolume / target), "stock_volume");
 }
 
-// src/functions/entries/dilutedVolumeEntry.ts
+// functions/entries/dilutedVolumeEntry
 var dilutedVolumeEntry = {
 	name: "DILUTEDVOLUME",
 	arguments: [
-		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-		{ name: "stock_volume", kind: "volume", unit: "mL", about: "volume of stock taken" },
-		{ name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" }
+		{ name: "stock_molarity", kind: "concentration" },
+		{ name: "stock_volume", kind: "volume" },
+		{ name: "target_molarity", kind: "concentration" }
 	],
 	call: cellByCell,
 	compute: function(stock, stockVolume, target) { return dilutedVolume({ stock, stockVolume, target }); }
@@ -9252,13 +8696,13 @@ return { entry: dilutedVolumeEntry };
 "DILUTIONMOLARITY"(part) {
 const { cellByCell, dilutedMolarity } = part("base");
 
-// src/functions/entries/dilutionMolarityEntry.ts
+// functions/entries/dilutionMolarityEntry
 var dilutionMolarityEntry = {
 	name: "DILUTIONMOLARITY",
 	arguments: [
-		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-		{ name: "stock_volume", kind: "volume", unit: "mL", about: "volume of stock taken" },
-		{ name: "final_volume", kind: "volume", unit: "mL", about: "volume after filling up" }
+		{ name: "stock_molarity", kind: "concentration" },
+		{ name: "stock_volume", kind: "volume" },
+		{ name: "final_volume", kind: "volume" }
 	],
 	call: cellByCell,
 	compute: function(stock, stockVolume, finalVolume) { return dilutedMolarity({ stock, stockVolume, finalVolume }); }
@@ -9269,13 +8713,13 @@ return { entry: dilutionMolarityEntry };
 "DILUTIONVOLUME"(part) {
 const { cellByCell, stockVolume } = part("base");
 
-// src/functions/entries/dilutionVolumeEntry.ts
+// functions/entries/dilutionVolumeEntry
 var dilutionVolumeEntry = {
 	name: "DILUTIONVOLUME",
 	arguments: [
-		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-		{ name: "target_molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-		{ name: "target_volume", kind: "volume", unit: "mL", about: "final volume wanted" }
+		{ name: "stock_molarity", kind: "concentration" },
+		{ name: "target_molarity", kind: "concentration" },
+		{ name: "target_volume", kind: "volume" }
 	],
 	call: cellByCell,
 	compute: function(stock, target, finalVolume) { return stockVolume({ stock, target, finalVolume }); }
@@ -9286,22 +8730,20 @@ return { entry: dilutionVolumeEntry };
 "ELEMENTPERCENT"(part) {
 const { allElements, cellByCell, composition, elementBySymbol, elementOf, failure, quoted, readFormula, success } = part("base");
 
-// src/chemistry/elementPercent.ts
+// chemistry/elementPercent
 function elementPercent(formula, element) {
-	var _a;
 	const typed = element.trim();
 	const isotope = isotopeNamed(typed);
 	if (isotope !== void 0)
 		return shareOf(formula, { element, wanted: isotope, isWanted: (label) => label === isotope });
 	const named = allElements().find(({ name }) => name === typed.toLowerCase());
-	const wanted = (_a = named?.symbol) != null ? _a : typed;
+	const wanted = named?.symbol ?? typed;
 	if (elementBySymbol(wanted) === void 0) {
 		const read = readFormula(typed, "element");
 		if (!read.ok) return read;
 		return failure({
 			code: "element-unknown",
 			argument: "element",
-			expected: "the symbol of one element",
 			received: quoted(element),
 			advice: "Type one symbol without a number, such as N.",
 			brief: typed
@@ -9329,17 +8771,16 @@ function shareOf(formula, {
 		argument: "element",
 		expected: `one of ${present.join(", ")}`,
 		received: quoted(element),
-		advice: "Choose an element that the formula has.",
 		brief: wanted
 	});
 }
 
-// src/functions/entries/elementPercentEntry.ts
+// functions/entries/elementPercentEntry
 var elementPercentEntry = {
 	name: "ELEMENTPERCENT",
 	arguments: [
-		{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as Ca(NO3)2" },
-		{ name: "element", kind: "text", unit: "", about: "symbol of the element, such as N, or of an isotope, such as D" }
+		{ name: "formula", kind: "formula" },
+		{ name: "element", kind: "text", about: "symbol of the element, such as N, or of an isotope, such as D" }
 	],
 	call: cellByCell,
 	compute: function(formula, element) { return elementPercent(formula, element); }
@@ -9351,14 +8792,13 @@ return { entry: elementPercentEntry };
 const { glasswareTolerance } = part("measurement/glasswareTolerance");
 const { cellByCell, success } = part("base");
 
-// src/functions/entries/glasswareToleranceEntry.ts
+// functions/entries/glasswareToleranceEntry
 var glasswareToleranceEntry = {
 	name: "GLASSWARETOLERANCE",
 	arguments: [
 		{
 			name: "kind",
 			kind: "text",
-			unit: "",
 			about: "volumetric flask, volumetric pipette, graduated pipette, burette, graduated cylinder or beaker",
 			oneOf: ["volumetric flask", "volumetric pipette", "graduated pipette", "burette", "graduated cylinder", "beaker"],
 			otherNames: {
@@ -9379,20 +8819,16 @@ var glasswareToleranceEntry = {
 				"measuring cylinder": "graduated cylinder"
 			}
 		},
-		{ name: "volume", kind: "volume", unit: "mL", about: "nominal size" },
+		{ name: "volume", kind: "volume" },
 		{
 			name: "glass_class",
 			kind: "text",
-			unit: "",
-			about: "A or B; A if left out",
 			optional: true,
 			oneOf: ["A", "B"]
 		},
 		{
 			name: "standard",
 			kind: "text",
-			unit: "",
-			about: "ISO or ASTM; ISO if left out",
 			optional: true,
 			oneOf: ["ISO", "ASTM"]
 		}
@@ -9409,7 +8845,7 @@ return { entry: glasswareToleranceEntry };
 "GRAMS"(part) {
 const { belowZero, cellByCell, failure, finite, grams, withMolarMass } = part("base");
 
-// src/chemistry/massOf.ts
+// chemistry/massOf
 function massOf({
 	molarMass,
 	amount
@@ -9418,12 +8854,12 @@ function massOf({
 	return error ? failure(error) : finite(grams(amount * molarMass), "moles");
 }
 
-// src/functions/entries/gramsEntry.ts
+// functions/entries/gramsEntry
 var gramsEntry = {
 	name: "GRAMS",
 	arguments: [
-		{ name: "formula", kind: "formula", unit: "", about: "formula of the substance" },
-		{ name: "moles", kind: "amount", unit: "mol", about: "its amount" }
+		{ name: "formula", kind: "formula" },
+		{ name: "moles", kind: "amount" }
 	],
 	call: cellByCell,
 	compute: function(formula, amount) { return withMolarMass(formula, (molarMass) => massOf({ molarMass, amount })); }
@@ -9439,14 +8875,13 @@ const { fillQuantity, plainName, quantities, readGivenCells } = part("lesson");
 
 const { cellByCell, failure, quoted, success } = part("base");
 
-// src/lab/hints/hintForQuantity.ts
+// lab/hints/hintForQuantity
 function hintForQuantity(quantity, table, level) {
 	const wanted = typeof level === "string" ? Number(plainName(level)) : level;
 	if (wanted !== 1 && wanted !== 2 && wanted !== 3) {
 		return failure({
 			code: "hint-level",
 			argument: "level",
-			expected: "1, 2 or 3",
 			received: quoted(level),
 			advice: "Type 1 for the idea, 2 for the relation or 3 for the set-up with your numbers."
 		});
@@ -9456,24 +8891,22 @@ function hintForQuantity(quantity, table, level) {
 	if (!cells.ok) return cells;
 	const prepared = fillQuantity(entry, cells.value, {});
 	if (!prepared.ok) return prepared;
-	const shown = (name) => {
+	const textOf = (name) => {
 		const argument = entry.takes.find((taken) => taken.name === name);
 		return argument && shownCell(cells.value[name], { argument, decimalMark: "point" });
 	};
-	return success(quantityHint(quantity, { level: wanted, shown }));
+	return success(quantityHint(quantity, { level: wanted, textOf }));
 }
 
-// src/functions/entries/hintStepEntry.ts
+// functions/entries/hintStepEntry
 var hintStepEntry = {
 	name: "HINTSTEP",
 	arguments: [
-		{ name: "quantity", kind: "text", unit: "", about: "what is asked for, such as mass of solute" },
-		{ name: "given", kind: "table", unit: "", about: "given numbers in two columns, name and value" },
+		{ name: "quantity", kind: "text", about: "what is asked for, such as mass of solute" },
+		{ name: "given", kind: "table", about: "given numbers in two columns, name and value" },
 		{
 			name: "level",
-			kind: "whole number",
-			unit: "",
-			about: "1 the idea, 2 the relation, 3 the set-up with these numbers"
+			kind: "whole number"
 		}
 	],
 	call: cellByCell,
@@ -9488,7 +8921,7 @@ return { entry: hintStepEntry };
 "IONMOLARITY"(part) {
 const { belowZero, cellByCell, failure, finite, molesPerLitre, namedIon, quoted } = part("base");
 
-// src/chemistry/ionMolarity.ts
+// chemistry/ionMolarity
 function ionMolarity({
 	formula,
 	molarity,
@@ -9511,13 +8944,13 @@ function ionMolarity({
 	return finite(molesPerLitre(molarity * named.value.ion.count), "molarity");
 }
 
-// src/functions/entries/ionMolarityEntry.ts
+// functions/entries/ionMolarityEntry
 var ionMolarityEntry = {
 	name: "IONMOLARITY",
 	arguments: [
-		{ name: "formula", kind: "formula", unit: "", about: "formula of what is dissolved" },
-		{ name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration of the whole" },
-		{ name: "ion", kind: "text", unit: "", about: "the ion asked for, such as Mg2+ or Cl-" }
+		{ name: "formula", kind: "formula" },
+		{ name: "molarity", kind: "concentration" },
+		{ name: "ion", kind: "text", about: "the ion asked for, such as Mg2+ or Cl-" }
 	],
 	call: cellByCell,
 	compute: function(formula, molarity, ion) { return ionMolarity({ formula, molarity, ion }); }
@@ -9528,10 +8961,10 @@ return { entry: ionMolarityEntry };
 "IONS"(part) {
 const { ions, oneTable, success } = part("base");
 
-// src/functions/entries/ionsEntry.ts
+// functions/entries/ionsEntry
 var ionsEntry = {
 	name: "IONS",
-	arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula of the substance that is dissolved" }],
+	arguments: [{ name: "formula", kind: "formula" }],
 	columns: ["ion", "number per formula unit", "note"],
 	call: oneTable,
 	compute(formula) {
@@ -9549,7 +8982,7 @@ return { entry: ionsEntry };
 "MOLALITY"(part) {
 const { cellByCell, failure, finite, notAboveZero, withMolarMass } = part("base");
 
-// src/chemistry/molality.ts
+// chemistry/molality
 function molality({ molarMass, mass, solventMass }) {
 	const error = notAboveZero(
 		{ value: mass, argument: "grams", unit: "g" },
@@ -9559,13 +8992,13 @@ function molality({ molarMass, mass, solventMass }) {
 	return finite(1e3 * (mass / molarMass) / solventMass, "grams");
 }
 
-// src/functions/entries/molalityEntry.ts
+// functions/entries/molalityEntry
 var molalityEntry = {
 	name: "MOLALITY",
 	arguments: [
-		{ name: "formula", kind: "formula", unit: "", about: "formula of the solute" },
-		{ name: "grams", kind: "mass", unit: "g", about: "mass of solute" },
-		{ name: "solvent_grams", kind: "mass", unit: "g", about: "mass of solvent" }
+		{ name: "formula", kind: "formula" },
+		{ name: "grams", kind: "mass" },
+		{ name: "solvent_grams", kind: "mass" }
 	],
 	call: cellByCell,
 	compute: function(formula, mass, solventMass) { return withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass })); }
@@ -9576,20 +9009,14 @@ return { entry: molalityEntry };
 "MOLARITY"(part) {
 const { cellByCell, molarity, withMolarMass } = part("base");
 
-// src/functions/entries/molarityEntry.ts
+// functions/entries/molarityEntry
 var molarityEntry = {
 	name: "MOLARITY",
 	arguments: [
-		{ name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
-		{ name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
-		{ name: "volume", kind: "volume", unit: "mL", about: "volume of the solution" },
-		{
-			name: "purity_percent",
-			kind: "percent",
-			unit: "%",
-			about: "purity of the solid by mass; 100 % if left out",
-			optional: true
-		}
+		{ name: "formula", kind: "formula" },
+		{ name: "grams", kind: "mass" },
+		{ name: "volume", kind: "volume" },
+		{ name: "purity_percent", kind: "percent", optional: true }
 	],
 	call: cellByCell,
 	compute: function(formula, mass, volume, purity) { return withMolarMass(formula, (molarMass) => molarity({ molarMass, mass, volume, purity })); }
@@ -9600,18 +9027,17 @@ return { entry: molarityEntry };
 "MOLARITYUNCERTAINTY"(part) {
 const { belowZero, cellByCell, failure, finite, molarity, molesPerLitre, notAboveZero, withMolarMass } = part("base");
 
-// src/chemistry/molarityUncertainty.ts
+// chemistry/molarityUncertainty
 function rectangular(halfWidth, value) { return halfWidth / Math.sqrt(3) / value; }
 function molarityUncertainty(solution) {
-	var _a;
 	const { mass, volume, balanceTolerance, flaskTolerance, purity = 100, purityTolerance = 0 } = solution;
 	const made = molarity(solution);
 	if (!made.ok) return made;
-	const error = (_a = belowZero(
+	const error = belowZero(
 		{ value: balanceTolerance, argument: "balance_tolerance", unit: "g" },
 		{ value: flaskTolerance, argument: "flask_tolerance", unit: "mL" },
 		{ value: purityTolerance, argument: "purity_tolerance", unit: "percentage points" }
-	)) != null ? _a : notAboveZero({ value: made.value, argument: "grams", unit: "mol/L" });
+	) ?? notAboveZero({ value: made.value, argument: "grams", unit: "mol/L" });
 	if (error) return failure(error);
 	const weighing = rectangular(balanceTolerance, mass);
 	const relative = Math.hypot(
@@ -9623,29 +9049,17 @@ function molarityUncertainty(solution) {
 	return finite(molesPerLitre(made.value * relative), "grams");
 }
 
-// src/functions/entries/molarityUncertaintyEntry.ts
+// functions/entries/molarityUncertaintyEntry
 var molarityUncertaintyEntry = {
 	name: "MOLARITYUNCERTAINTY",
 	arguments: [
-		{ name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
-		{ name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
-		{ name: "volume", kind: "volume", unit: "mL", about: "volume of the flask" },
-		{ name: "balance_tolerance", kind: "mass", unit: "g", about: "± of one reading of the balance" },
-		{ name: "flask_tolerance", kind: "volume", unit: "mL", about: "± of the flask" },
-		{
-			name: "purity_percent",
-			kind: "percent",
-			unit: "%",
-			about: "purity of the solid by mass; 100 % if left out",
-			optional: true
-		},
-		{
-			name: "purity_tolerance",
-			kind: "percentage points",
-			unit: "percentage points",
-			about: "± of the purity; 0 if left out",
-			optional: true
-		}
+		{ name: "formula", kind: "formula" },
+		{ name: "grams", kind: "mass" },
+		{ name: "volume", kind: "volume" },
+		{ name: "balance_tolerance", kind: "mass" },
+		{ name: "flask_tolerance", kind: "volume" },
+		{ name: "purity_percent", kind: "percent", optional: true },
+		{ name: "purity_tolerance", kind: "percentage points", optional: true }
 	],
 	call: cellByCell,
 	compute: function(formula, mass, volume, balanceTolerance, flaskTolerance, purity, purityTolerance) { return withMolarMass(
@@ -9659,10 +9073,10 @@ return { entry: molarityUncertaintyEntry };
 "MOLARMASS"(part) {
 const { cellByCell, molarMass } = part("base");
 
-// src/functions/entries/molarMassEntry.ts
+// functions/entries/molarMassEntry
 var molarMassEntry = {
 	name: "MOLARMASS",
-	arguments: [{ name: "formula", kind: "formula", unit: "", about: "formula as you write it, such as CuSO4·5H2O" }],
+	arguments: [{ name: "formula", kind: "formula" }],
 	call: cellByCell,
 	compute: function(formula) { return molarMass(formula); }
 };
@@ -9672,29 +9086,28 @@ return { entry: molarMassEntry };
 "MOLEFRACTION"(part) {
 const { belowZero, cellByCell, failure, finite, notAboveZero, withMolarMass } = part("base");
 
-// src/chemistry/moleFraction.ts
+// chemistry/moleFraction
 function moleFraction({
 	first,
 	second
 }) {
-	var _a;
-	const error = (_a = belowZero(
+	const error = belowZero(
 		{ value: first.mass, argument: "grams_1", unit: "g" },
 		{ value: second.mass, argument: "grams_2", unit: "g" }
-	)) != null ? _a : notAboveZero({ value: first.mass + second.mass, argument: "grams_1", unit: "g" });
+	) ?? notAboveZero({ value: first.mass + second.mass, argument: "grams_1", unit: "g" });
 	if (error) return failure(error);
 	const amount = first.mass / first.molarMass;
 	return finite(amount / (amount + second.mass / second.molarMass), "grams_1");
 }
 
-// src/functions/entries/moleFractionEntry.ts
+// functions/entries/moleFractionEntry
 var moleFractionEntry = {
 	name: "MOLEFRACTION",
 	arguments: [
-		{ name: "formula_1", kind: "formula", unit: "", about: "formula of the first substance" },
-		{ name: "grams_1", kind: "mass", unit: "g", about: "its mass" },
-		{ name: "formula_2", kind: "formula", unit: "", about: "formula of the second substance" },
-		{ name: "grams_2", kind: "mass", unit: "g", about: "its mass" }
+		{ name: "formula_1", kind: "formula" },
+		{ name: "grams_1", kind: "mass" },
+		{ name: "formula_2", kind: "formula" },
+		{ name: "grams_2", kind: "mass" }
 	],
 	call: cellByCell,
 	compute: function(first, firstMass, second, secondMass) { return withMolarMass(
@@ -9714,7 +9127,7 @@ return { entry: moleFractionEntry };
 "MOLES"(part) {
 const { belowZero, cellByCell, failure, finite, moles, withMolarMass } = part("base");
 
-// src/chemistry/amountOf.ts
+// chemistry/amountOf
 function amountOf({
 	molarMass,
 	mass
@@ -9723,12 +9136,12 @@ function amountOf({
 	return error ? failure(error) : finite(moles(mass / molarMass), "grams");
 }
 
-// src/functions/entries/molesEntry.ts
+// functions/entries/molesEntry
 var molesEntry = {
 	name: "MOLES",
 	arguments: [
-		{ name: "formula", kind: "formula", unit: "", about: "formula of the substance" },
-		{ name: "grams", kind: "mass", unit: "g", about: "its mass" }
+		{ name: "formula", kind: "formula" },
+		{ name: "grams", kind: "mass" }
 	],
 	call: cellByCell,
 	compute: function(formula, mass) { return withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass })); }
@@ -9739,17 +9152,17 @@ return { entry: molesEntry };
 "PARTICLECOUNT"(part) {
 const { belowZero, cellByCell, failure, finite } = part("base");
 
-// src/chemistry/particleCount.ts
+// chemistry/particleCount
 var avogadroConstant = 602214076e15;
 function particleCount(amount) {
 	const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
 	return error ? failure(error) : finite(amount * avogadroConstant, "moles");
 }
 
-// src/functions/entries/particleCountEntry.ts
+// functions/entries/particleCountEntry
 var particleCountEntry = {
 	name: "PARTICLECOUNT",
-	arguments: [{ name: "moles", kind: "amount", unit: "mol", about: "the amount" }],
+	arguments: [{ name: "moles", kind: "amount" }],
 	call: cellByCell,
 	compute: function(amount) { return particleCount(amount); }
 };
@@ -9759,7 +9172,7 @@ return { entry: particleCountEntry };
 "PERCENTDIFFERENCE"(part) {
 const { cellByCell, comparedValues, failure, finite, percent } = part("base");
 
-// src/measurement/percentDifference.ts
+// measurement/percentDifference
 function percentDifference({
 	first,
 	second
@@ -9769,7 +9182,6 @@ function percentDifference({
 		return failure({
 			code: "mean-zero",
 			argument: "second",
-			expected: "two values whose mean is not 0",
 			received: `${first} and ${second}`,
 			advice: "Compare the plain difference instead."
 		});
@@ -9777,16 +9189,14 @@ function percentDifference({
 	return finite(percent(100 * Math.abs(first - second) / mean), "first");
 }
 
-// src/functions/entries/percentDifferenceEntry.ts
+// functions/entries/percentDifferenceEntry
 var percentDifferenceEntry = {
 	name: "PERCENTDIFFERENCE",
 	arguments: [
-		{ name: "first", kind: "measure", unit: "", about: "one value, with or without a unit" },
+		{ name: "first", kind: "measure" },
 		{
 			name: "second",
-			kind: "measure",
-			unit: "",
-			about: "the other value; without a unit, in that of the first"
+			kind: "measure"
 		}
 	],
 	call: cellByCell,
@@ -9801,24 +9211,16 @@ return { entry: percentDifferenceEntry };
 "PERCENTERROR"(part) {
 const { cellByCell, comparedValues, percentError } = part("base");
 
-// src/functions/entries/percentErrorEntry.ts
+// functions/entries/percentErrorEntry
 var percentErrorEntry = {
 	name: "PERCENTERROR",
 	arguments: [
-		{ name: "measured", kind: "measure", unit: "", about: "the measured value, with or without a unit" },
+		{ name: "measured", kind: "measure" },
 		{
 			name: "accepted",
-			kind: "measure",
-			unit: "",
-			about: "the accepted value; without a unit, in that of the measured one"
+			kind: "measure"
 		},
-		{
-			name: "signed",
-			kind: "yes or no",
-			unit: "",
-			about: "TRUE keeps the sign of measured − accepted; without sign if left out",
-			optional: true
-		}
+		{ name: "signed", kind: "yes or no", optional: true }
 	],
 	call: cellByCell,
 	compute(measured, accepted, signed) {
@@ -9833,13 +9235,13 @@ return { entry: percentErrorEntry };
 "REAGENTMOLARITY"(part) {
 const { cellByCell, reagentMolarity, withMolarMass } = part("base");
 
-// src/functions/entries/reagentMolarityEntry.ts
+// functions/entries/reagentMolarityEntry
 var reagentMolarityEntry = {
 	name: "REAGENTMOLARITY",
 	arguments: [
-		{ name: "formula", kind: "formula", unit: "", about: "formula of the solute in the bottle" },
-		{ name: "mass_percent", kind: "percent", unit: "%", about: "mass percent on the label; 37 means 37 %" },
-		{ name: "density", kind: "density", unit: "g/mL", about: "density of the reagent" }
+		{ name: "formula", kind: "formula" },
+		{ name: "mass_percent", kind: "percent" },
+		{ name: "density", kind: "density" }
 	],
 	call: cellByCell,
 	compute: function(formula, massPercent, density) { return withMolarMass(formula, (molarMass) => reagentMolarity({ molarMass, massPercent, density })); }
@@ -9850,7 +9252,7 @@ return { entry: reagentMolarityEntry };
 "ROUNDSIG"(part) {
 const { cellByCell, failure, success } = part("base");
 
-// node_modules/big.js/big.mjs
+// big.js/big
 var DP = 20;
 var RM = 1;
 var MAX_DP = 1e6;
@@ -10308,7 +9710,7 @@ P.toJSON = P.toString = function() {
 	return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, !!x.c[0]);
 };
 if (typeof Symbol !== "undefined") {
-	P[/* @__PURE__ */ Symbol.for("nodejs.util.inspect.custom")] = P.toJSON;
+	P[Symbol.for("nodejs.util.inspect.custom")] = P.toJSON;
 }
 P.toNumber = function() {
 	var n = +stringify(this, true, true);
@@ -10338,7 +9740,7 @@ P.valueOf = function() {
 var Big = _Big_();
 var big_default = Big;
 
-// src/measurement/roundToFigures.ts
+// measurement/roundToFigures
 var mostFigures = 30;
 var smallestPlain = -7;
 function roundToFigures(number, { figures, ties }) {
@@ -10346,7 +9748,6 @@ function roundToFigures(number, { figures, ties }) {
 		return failure({
 			code: "figures-out-of-range",
 			argument: "figures",
-			expected: `a whole number from 1 to ${mostFigures}`,
 			received: String(figures),
 			advice: `Type a whole number from 1 to ${mostFigures}, such as 3.`
 		});
@@ -10361,17 +9762,15 @@ function roundToFigures(number, { figures, ties }) {
 	return success(isClear ? plain : rounded.toExponential(figures - 1).replace(/e\+?/, " × 10^"));
 }
 
-// src/functions/entries/roundSigEntry.ts
+// functions/entries/roundSigEntry
 var roundSigEntry = {
 	name: "ROUNDSIG",
 	arguments: [
-		{ name: "value", kind: "digits", unit: "", about: "the number" },
-		{ name: "figures", kind: "whole number", unit: "", about: "how many significant figures" },
+		{ name: "value", kind: "digits" },
+		{ name: "figures", kind: "whole number" },
 		{
 			name: "ties",
 			kind: "text",
-			unit: "",
-			about: "half-way cases: even takes the even digit, up goes away from zero; even if left out, but schools differ",
 			optional: true,
 			oneOf: ["even", "up"]
 		}
@@ -10385,7 +9784,7 @@ return { entry: roundSigEntry };
 "SERIALDILUTION"(part) {
 const { failure, molesPerLitre, notAboveZero, oneTable, quoted, success } = part("base");
 
-// src/chemistry/serialDilution.ts
+// chemistry/serialDilution
 var mostStages = 100;
 function serialDilution({
 	stock,
@@ -10438,20 +9837,14 @@ function volumesOf(finalVolume, factor) { return {
 	solvent: finalVolume - finalVolume / factor
 }; }
 
-// src/functions/entries/serialDilutionEntry.ts
+// functions/entries/serialDilutionEntry
 var serialDilutionEntry = {
 	name: "SERIALDILUTION",
 	arguments: [
-		{ name: "stock_molarity", kind: "concentration", unit: "mol/L", about: "concentration of the stock" },
-		{ name: "factor", kind: "factor", unit: "", about: "how many times each stage is diluted, more than 1" },
-		{ name: "stages", kind: "whole number", unit: "", about: "number of dilutions, one after the other" },
-		{
-			name: "final_volume",
-			kind: "volume",
-			unit: "mL",
-			about: "final volume of each stage; adds the two columns of volumes",
-			optional: true
-		}
+		{ name: "stock_molarity", kind: "concentration" },
+		{ name: "factor", kind: "factor" },
+		{ name: "stages", kind: "whole number" },
+		{ name: "final_volume", kind: "volume", optional: true }
 	],
 	columns: ["stage", "mol/L", "mL taken", "mL of solvent"],
 	call: oneTable,
@@ -10471,15 +9864,13 @@ return { entry: serialDilutionEntry };
 "SIGFIGS"(part) {
 const { cellByCell, significantFigures, success } = part("base");
 
-// src/functions/entries/sigFigsEntry.ts
+// functions/entries/sigFigsEntry
 var sigFigsEntry = {
 	name: "SIGFIGS",
 	arguments: [
 		{
 			name: "number_as_text",
-			kind: "figures",
-			unit: "",
-			about: 'the number as text such as "0.0750"; a number cell has lost its trailing zeros'
+			kind: "figures"
 		}
 	],
 	call: cellByCell,
@@ -10491,25 +9882,17 @@ return { entry: sigFigsEntry };
 "SOLUTEMASS"(part) {
 const { cellByCell, soluteMass, withMolarMass } = part("base");
 
-// src/functions/entries/soluteMassEntry.ts
+// functions/entries/soluteMassEntry
 var soluteMassEntry = {
 	name: "SOLUTEMASS",
 	arguments: [
 		{
 			name: "formula",
-			kind: "formula",
-			unit: "",
-			about: "formula of the solid as it stands in the bottle, hydrate included"
+			kind: "formula"
 		},
-		{ name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-		{ name: "volume", kind: "volume", unit: "mL", about: "volume of solution wanted" },
-		{
-			name: "purity_percent",
-			kind: "percent",
-			unit: "%",
-			about: "purity of the solid by mass; 100 % if left out",
-			optional: true
-		}
+		{ name: "molarity", kind: "concentration" },
+		{ name: "volume", kind: "volume" },
+		{ name: "purity_percent", kind: "percent", optional: true }
 	],
 	call: cellByCell,
 	compute: function(formula, molarity, volume, purity) { return withMolarMass(formula, (molarMass) => soluteMass({ molarMass, molarity, volume, purity })); }
@@ -10520,7 +9903,7 @@ return { entry: soluteMassEntry };
 "SOLUTIONVOLUME"(part) {
 const { cellByCell, failure, finite, millilitres, notAboveZero, pureShare, withMolarMass } = part("base");
 
-// src/chemistry/solutionVolume.ts
+// chemistry/solutionVolume
 function solutionVolume({ molarMass, mass, molarity, purity }) {
 	const error = notAboveZero(
 		{ value: mass, argument: "grams", unit: "g" },
@@ -10532,20 +9915,14 @@ function solutionVolume({ molarMass, mass, molarity, purity }) {
 	return finite(millilitres(1e3 * (mass * share.value / molarMass) / molarity), "grams");
 }
 
-// src/functions/entries/solutionVolumeEntry.ts
+// functions/entries/solutionVolumeEntry
 var solutionVolumeEntry = {
 	name: "SOLUTIONVOLUME",
 	arguments: [
-		{ name: "formula", kind: "formula", unit: "", about: "formula of the solid, hydrate included" },
-		{ name: "grams", kind: "mass", unit: "g", about: "mass of solid weighed" },
-		{ name: "molarity", kind: "concentration", unit: "mol/L", about: "concentration wanted" },
-		{
-			name: "purity_percent",
-			kind: "percent",
-			unit: "%",
-			about: "purity of the solid by mass; 100 % if left out",
-			optional: true
-		}
+		{ name: "formula", kind: "formula" },
+		{ name: "grams", kind: "mass" },
+		{ name: "molarity", kind: "concentration" },
+		{ name: "purity_percent", kind: "percent", optional: true }
 	],
 	call: cellByCell,
 	compute: function(formula, mass, molarity, purity) { return withMolarMass(formula, (molarMass) => solutionVolume({ molarMass, mass, molarity, purity })); }
@@ -10554,13 +9931,13 @@ return { entry: solutionVolumeEntry };
 },
 // Part host/countedEntry: workbook/cellText, workbook/layout
 "host/countedEntry"(part) {
-// src/workbook/cellText.ts
+// workbook/cellText
 function cellText(cell) {
 	if (cell === null || cell === void 0 || cell instanceof Date) return "";
 	return String(cell).trim();
 }
 
-// src/workbook/layout.ts
+// workbook/layout
 var layoutVersion = 4;
 var classColumns = {
 	title: 1,
@@ -10601,14 +9978,14 @@ var pollColumns = {
 var pollRows = { title: 1, invented: 6, firstCount: 8, headings: 13, firstAnswer: 14 };
 var pollMarker = "Labrow poll";
 
-// src/host/countedEntry.ts
+// host/countedEntry
 function countedEntry(entry) { return `“${entry}`; }
 
 return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, cautionRows, prepareCells, pollColumns, pollRows, pollMarker, countedEntry };
 },
 // Part host/words: host/spreadsheet, workbook/scratchSheet
 "host/words"(part) {
-// src/host/spreadsheet.ts
+// host/spreadsheet
 function openSpreadsheet() { return SpreadsheetApp.getActiveSpreadsheet(); }
 function ui() { return SpreadsheetApp.getUi(); }
 function settle() { return SpreadsheetApp.flush(); }
@@ -10632,14 +10009,14 @@ function recalculateEveryMinute(spreadsheet) {
 }
 function documentVisibility() { return SpreadsheetApp.DeveloperMetadataVisibility.DOCUMENT; }
 
-// src/workbook/scratchSheet.ts
+// workbook/scratchSheet
 var scratchSheet = {
 	name: "Selfcheck",
 	mark: "Labrow tries this file out here. This sheet goes away by itself: keep nothing in it."
 };
 var deskSheetName = "Labrow teacher";
 
-// src/host/words.ts
+// host/words
 var hostWords = {
 	title: "Labrow",
 	menu: {
@@ -10744,7 +10121,7 @@ const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpr
 const { checkHeadings } = part("lab/texts/feedback");
 const { filledText } = part("base");
 
-// src/workbook/layoutFits.ts
+// workbook/layoutFits
 function layoutFits({ identity, rowCount, writable }, cells) {
 	const { firstRow, columns, rows } = identity;
 	const found = (row) => columns.map((column) => cellText(cells[row - 1]?.[column - 1]));
@@ -10755,10 +10132,7 @@ function layoutFits({ identity, rowCount, writable }, cells) {
 		if (texts.some((text) => text !== "")) lastPlanned = index;
 	});
 	const isTheirs = (row) => writable.some(
-		({ row: first, rows: high, column, columns: wide }) => {
-			var _a, _b;
-			return column <= ((_a = columns[0]) != null ? _a : 1) && column + wide > ((_b = columns[0]) != null ? _b : 1) && row >= first && row < first + high;
-		}
+		({ row: first, rows: high, column, columns: wide }) => column <= (columns[0] ?? 1) && column + wide > (columns[0] ?? 1) && row >= first && row < first + high
 	);
 	for (let row = firstRow; row <= cells.length; row += 1) {
 		if (isTheirs(row)) continue;
@@ -10773,7 +10147,7 @@ function layoutFits({ identity, rowCount, writable }, cells) {
 	return "longer";
 }
 
-// src/workbook/looks.ts
+// workbook/looks
 var ink = "#17212b";
 var soft = "#51606f";
 var pale = "#6b7885";
@@ -10834,30 +10208,27 @@ var tabColors = {
 	kept: "#a5b3c0"
 };
 
-// src/workbook/teamsAlone.ts
+// workbook/teamsAlone
 function teamsAlone(plan) { return {
 	...plan,
 	carried: [classColumns.who],
 	identity: { ...plan.identity, rows: plan.identity.rows.map((texts) => texts[1] === "" ? texts : ["", ""]) }
 }; }
 
-// src/host/fileStore.ts
+// host/fileStore
 function fileStore() {
 	let properties;
 	let values;
 	const store = () => {
-		properties != null ? properties : properties = PropertiesService.getDocumentProperties();
+		properties ?? (properties = PropertiesService.getDocumentProperties());
 		return properties;
 	};
 	const all = () => {
-		values != null ? values : values = store().getProperties();
+		values ?? (values = store().getProperties());
 		return values;
 	};
 	return {
-		read: (key) => {
-			var _a;
-			return (_a = all()[key]) != null ? _a : "";
-		},
+		read: (key) => all()[key] ?? "",
 		write: (key, value) => {
 			if (all()[key] === value) return;
 			store().setProperty(key, value);
@@ -10875,10 +10246,10 @@ function fileStore() {
 	};
 }
 
-// src/host/valuesOf.ts
+// host/valuesOf
 function valuesOf(sheet) { return sheet.getDataRange().getValues(); }
 
-// src/host/fileInRun.ts
+// host/fileInRun
 function fileInRun(spreadsheet) {
 	let locale;
 	return {
@@ -10886,7 +10257,7 @@ function fileInRun(spreadsheet) {
 		store: fileStore(),
 		sheets: spreadsheet.getSheets().map((sheet) => ({ sheet, id: sheet.getSheetId() })),
 		locale: () => {
-			locale != null ? locale : locale = spreadsheet.getSpreadsheetLocale();
+			locale ?? (locale = spreadsheet.getSpreadsheetLocale());
 			return locale;
 		},
 		isKnown: false
@@ -10894,12 +10265,11 @@ function fileInRun(spreadsheet) {
 }
 function sheetById(file2, id) { return file2.sheets.find((one) => one.id === id); }
 function cellsRead(one) {
-	var _a;
-	(_a = one.cells) != null ? _a : one.cells = valuesOf(one.sheet);
+	one.cells ?? (one.cells = valuesOf(one.sheet));
 	return one.cells;
 }
 
-// src/workbook/freeName.ts
+// workbook/freeName
 function freeName(wanted, taken) {
 	const used = taken.map((name2) => name2.toLowerCase());
 	if (!used.includes(wanted.toLowerCase())) return wanted;
@@ -10909,7 +10279,7 @@ function freeName(wanted, taken) {
 	}
 }
 
-// src/host/freeSheetName.ts
+// host/freeSheetName
 function freeSheetName(spreadsheet, wanted, ownId) {
 	const taken = [];
 	for (; ; ) {
@@ -10920,21 +10290,18 @@ function freeSheetName(spreadsheet, wanted, ownId) {
 	}
 }
 
-// src/workbook/classCells.ts
+// workbook/classCells
 var earlierShift = 1;
 function classShift(cells) {
 	const mark = (shift) => cellText(cells[0]?.[classColumns.key - 1 - shift]);
 	if (mark(0) === classMarker) return 0;
 	return mark(earlierShift) === classMarker ? earlierShift : void 0;
 }
-function columnIn(cells, column) {
-	var _a;
-	return column - ((_a = classShift(cells)) != null ? _a : 0);
-}
-function inTodaysColumns(cells) { return classShift(cells) === earlierShift ? cells.map(([first, ...rest]) => [first != null ? first : "", "", ...rest]) : cells; }
+function columnIn(cells, column) { return column - (classShift(cells) ?? 0); }
+function inTodaysColumns(cells) { return classShift(cells) === earlierShift ? cells.map(([first, ...rest]) => [first ?? "", "", ...rest]) : cells; }
 function layoutIn(cells) { return Number(cellText(cells[0]?.[classColumns.step - 1])) || 0; }
 
-// src/lab/texts/members.ts
+// lab/texts/members
 var membersTexts = {
 	/** Stands in the cell until somebody writes there. */
 	heading: "Your names",
@@ -10946,10 +10313,10 @@ var membersTexts = {
 	rolesOf: function(day) { return `roles of ${day}`; }
 };
 
-// src/lab/members/readMembers.ts
+// lab/members/readMembers
 function isInvitation(words2) { return [membersTexts.heading, membersTexts.earlierHeading].some((one) => one.toLowerCase() === words2.toLowerCase()); }
 
-// src/workbook/carriedEntries.ts
+// workbook/carriedEntries
 function carriedEntries({
 	plan,
 	from: given,
@@ -10962,7 +10329,7 @@ function carriedEntries({
 	const lettersBefore = relettered !== void 0 && isClass && layoutIn(from) < relettered.since ? relettered : void 0;
 	const carriedAs = (value, place) => lettersBefore !== void 0 && place.column === lettersBefore.column && lettersBefore.rows.includes(place.row) ? `${lettersBefore.before}${cellText(value)}` : value;
 	const nameOf2 = (texts) => texts[0] === "" ? "" : JSON.stringify(texts);
-	const rowByName = /* @__PURE__ */ new Map();
+	const rowByName = new Map();
 	from.forEach((cells, index) => {
 		const name2 = nameOf2(columns.map((column) => cellText(cells[column - 1])));
 		if (name2 !== "" && !rowByName.has(name2)) rowByName.set(name2, index);
@@ -11011,9 +10378,8 @@ function addedRows({
 		row,
 		column,
 		values: added.map((cells, index) => {
-			var _a;
 			const present = to[row - 1 + index]?.[column - 1];
-			return isEmpty(present) ? (_a = cells[column - 1]) != null ? _a : "" : present;
+			return isEmpty(present) ? cells[column - 1] ?? "" : present;
 		})
 	}));
 }
@@ -11022,14 +10388,14 @@ function carries({ writable, unprotected }, { row, column }) { return [...writab
 	(area) => row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns
 ); }
 
-// src/host/writeTexts.ts
+// host/writeTexts
 var risky = /^[=+\-@']/;
 function isRisky(value) { return typeof value === "string" && risky.test(value); }
 function marked(value) { return `'${value}`; }
 function writeTexts(range, values, isFormula = () => false) {
 	const isText2 = (value, row, column) => isRisky(value) && !isFormula(row, column);
 	const guarded2 = values.map(
-		(cells, row) => cells.map((value, column) => isText2(value, row, column) ? marked(value) : value != null ? value : "")
+		(cells, row) => cells.map((value, column) => isText2(value, row, column) ? marked(value) : value ?? "")
 	);
 	range.setValues(guarded2);
 	const places = [];
@@ -11048,7 +10414,7 @@ function writeTexts(range, values, isFormula = () => false) {
 	}
 }
 
-// src/host/carryEntries.ts
+// host/carryEntries
 var mostRounds = 3;
 function carryEntries({
 	sheet,
@@ -11087,7 +10453,7 @@ function carryEntries({
 	}
 }
 
-// src/lab/record/recordEntry.ts
+// lab/record/recordEntry
 var recordFields = [
 	"day",
 	"className",
@@ -11102,7 +10468,7 @@ var recordFields = [
 	"notes"
 ];
 
-// src/lab/texts/record.ts
+// lab/texts/record
 function teams(number) { return number === 1 ? "1 team" : `${number} teams`; }
 function list(parts) { return parts.join(", "); }
 var recordWords = {
@@ -11133,7 +10499,7 @@ var recordWords = {
 	}
 };
 
-// src/workbook/sheetHeadings.ts
+// workbook/sheetHeadings
 var sheetHeadings = {
 	plan: { setting: "setting", value: "value", key: "key", className: "class", team: "team" },
 	progress: { title: "Progress", now: "Now", done: "Done", count: "Steps" },
@@ -11151,7 +10517,7 @@ var sheetHeadings = {
 	}
 };
 
-// src/workbook/recognisedSheet.ts
+// workbook/recognisedSheet
 function recognisedSheet(cells) {
 	const at = (row, column) => cellText(cells[row - 1]?.[column - 1]);
 	if (at(1, 1) === scratchSheet.mark) return void 0;
@@ -11174,7 +10540,7 @@ function recognisedSheet(cells) {
 	return void 0;
 }
 
-// src/host/ownSheets.ts
+// host/ownSheets
 var tagKey = "labrow-sheet";
 var keptKey = "labrow-kept";
 function isOwn(one) { return one.tag !== void 0; }
@@ -11204,12 +10570,11 @@ function tagOf(file2, one) {
 	return one.tag;
 }
 function lookUpTags(file2) {
-	var _a;
 	for (const [one, { entry, words: words2, tag }] of tagged(file2, tagKey)) Object.assign(one, { entry, words: words2, tag });
 	const filled = file2.sheets.filter(
 		(one) => one.tag === void 0 && !keptIds(file2).includes(one.id) && one.sheet.getLastRow() > 0
 	);
-	if (filled.length > 0) for (const [one, { tag }] of tagged(file2, keptKey)) (_a = one.tag) != null ? _a : one.tag = tag;
+	if (filled.length > 0) for (const [one, { tag }] of tagged(file2, keptKey)) one.tag ?? (one.tag = tag);
 	const inUse = new Set(file2.sheets.flatMap(({ tag }) => tag === void 0 || isOld(tag) ? [] : [roleName(tag)]));
 	for (const one of filled) {
 		const tag = one.tag === void 0 ? tagByContents(one) : void 0;
@@ -11225,28 +10590,26 @@ function lookUpTags(file2) {
 function tagged(file2, key) {
 	const entries = file2.spreadsheet.createDeveloperMetadataFinder().withKey(key).find();
 	const found = entries.map((entry) => {
-		var _a;
-		const words2 = (_a = entry.getValue()) != null ? _a : "";
+		const words2 = entry.getValue() ?? "";
 		return { entry, words: words2, tag: readTag(words2) };
 	});
-	const places = /* @__PURE__ */ new Map();
+	const places = new Map();
 	for (const one of found) {
 		const { tag, entry } = one;
 		const isNamed2 = tag?.sheet !== void 0 && found.filter((other) => other.tag?.sheet === tag.sheet).length === 1;
 		const named = isNamed2 ? sheetById(file2, tag.sheet) : void 0;
-		const place = named != null ? named : sheetById(file2, entry.getLocation().getSheet()?.getSheetId());
+		const place = named ?? sheetById(file2, entry.getLocation().getSheet()?.getSheetId());
 		if (place !== void 0 && !places.has(place)) places.set(place, one);
 	}
 	return places;
 }
 function writeTag(file2, one, wanted) {
-	var _a;
 	const tag = { ...wanted, sheet: one.id };
 	const words2 = JSON.stringify(tag);
 	if (one.words !== words2) {
 		if (one.words === void 0) one.sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
 		else {
-			(_a = one.entry) != null ? _a : one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
+			one.entry ?? (one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey));
 			one.entry?.setValue(words2);
 		}
 		one.words = words2;
@@ -11261,22 +10624,18 @@ function isKept(file2, one) {
 	return tag === void 0 ? keptIds(file2).includes(one.id) : tag.state === "kept";
 }
 function noteKept(file2, one) {
-	var _a;
-	(_a = one.entry) != null ? _a : one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
+	one.entry ?? (one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey));
 	one.entry?.setKey(keptKey);
 	const ids = keptIds(file2);
 	if (!ids.includes(one.id)) file2.store.write(keptProperty, [...ids, one.id].join(" "));
 }
 function isOld({ state }) { return state === "kept" || state === "leaving"; }
-function isOf(tag, role) {
-	var _a, _b;
-	return tag.kind === role.kind && ((_a = tag.className) != null ? _a : "") === ((_b = role.className) != null ? _b : "");
-}
+function isOf(tag, role) { return tag.kind === role.kind && (tag.className ?? "") === (role.className ?? ""); }
 function sheetInUse(own, role) { return own.find(({ tag }) => !isOld(tag) && isOf(tag, role)); }
 function sheetLeaving(own, role) { return own.find(({ tag }) => tag.state === "leaving" && isOf(tag, role)); }
-function roleName({ kind, className }) { return JSON.stringify([kind, className != null ? className : ""]); }
+function roleName({ kind, className }) { return JSON.stringify([kind, className ?? ""]); }
 
-// src/host/lateEntries.ts
+// host/lateEntries
 var property = "labrow.taken";
 var pieceLength = 8e3;
 var typed = [classColumns.entry, classColumns.help, classColumns.who];
@@ -11345,9 +10704,8 @@ function lateCells(cells, { rows }) { return cells.map((line) => {
 	if (!isNamed(line)) return kept;
 	const sums = rows[nameOf(line)];
 	typed.forEach((column, index) => {
-		var _a;
 		const value = line[column - 1];
-		if (cellText(value) !== "" && sumOf(cellText(value)) !== ((_a = sums?.[index]) != null ? _a : "")) kept[column - 1] = value;
+		if (cellText(value) !== "" && sumOf(cellText(value)) !== (sums?.[index] ?? "")) kept[column - 1] = value;
 	});
 	if (kept.some((cell) => cell !== "")) {
 		kept[classColumns.key - 1] = line[classColumns.key - 1];
@@ -11400,7 +10758,7 @@ function sumOf(text) {
 	return (sum >>> 0).toString(36);
 }
 
-// src/workbook/reference.ts
+// workbook/reference
 function columnLetters(column) {
 	let letters = "";
 	for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26)) {
@@ -11411,7 +10769,7 @@ function columnLetters(column) {
 function areaName({ row, column, rows, columns }) { return `${columnLetters(column)}${row}:${columnLetters(column + columns - 1)}${row + rows - 1}`; }
 function literal(words2) { return `"${words2.split('"').join('""')}"`; }
 
-// src/workbook/obstaclesIn.ts
+// workbook/obstaclesIn
 var failed = /^#/;
 var atWork = /^Loading|(\.\.\.|…)$/;
 function obstaclesIn({ known, headingRow, closingRow }, cells) {
@@ -11431,7 +10789,7 @@ function obstaclesIn({ known, headingRow, closingRow }, cells) {
 	return found;
 }
 
-// src/workbook/stateWords.ts
+// workbook/stateWords
 var stateWords = [
 	{ word: "on target", state: "on target" },
 	{ word: "close", state: "close" },
@@ -11441,11 +10799,10 @@ var stateWords = [
 	{ word: "blank", state: "blank" }
 ];
 
-// src/workbook/readClassSheet.ts
+// workbook/readClassSheet
 var notYetKnown = "not yet known";
 var checkWords = stateWords.map(function({ word }) { return word; });
 function readClassSheet(found) {
-	var _a;
 	const shift = classShift(found);
 	if (shift === void 0) return void 0;
 	const cells = inTodaysColumns(found);
@@ -11463,7 +10820,7 @@ function readClassSheet(found) {
 		blocks.push({ ...block, whoColumn, checkColumn });
 		row = block.closingRow + 1;
 	}
-	const firstBlock = (_a = blocks[0]?.headingRow) != null ? _a : cells.length + 1;
+	const firstBlock = blocks[0]?.headingRow ?? cells.length + 1;
 	const between = shift === 0 ? cautionRows + 1 : 0;
 	return { blocks, linkRows: Math.max(0, firstBlock - 1 - between - classRows.firstLink) };
 }
@@ -11523,11 +10880,10 @@ function readStep({
 }
 function isDate(cell) { return Object.prototype.toString.call(cell) === "[object Date]"; }
 
-// src/host/moveAside.ts
+// host/moveAside
 function moveAside(one) {
-	var _a;
 	const cells = cellsRead(one);
-	const obstacles = ((_a = readClassSheet(cells)?.blocks) != null ? _a : []).flatMap((block) => {
+	const obstacles = (readClassSheet(cells)?.blocks ?? []).flatMap((block) => {
 		const found = obstaclesIn(block, cells);
 		const check = found.find(({ row, column }) => row === block.headingRow && column === block.checkColumn);
 		return check !== void 0 && one.sheet.getRange(check.row, check.column).getFormula() !== "" ? [] : found;
@@ -11544,7 +10900,7 @@ ${words2}`);
 	return obstacles;
 }
 
-// src/host/moveBehindAll.ts
+// host/moveBehindAll
 function moveBehindAll({ spreadsheet, sheets }, one) {
 	const { sheet } = one;
 	const last = spreadsheet.getNumSheets();
@@ -11561,7 +10917,7 @@ function moveBehindAll({ spreadsheet, sheets }, one) {
 	sheets.push(one);
 }
 
-// src/workbook/formula.ts
+// workbook/formula
 var nativeFunctions = [
 	"CHAR",
 	"COUNTIF",
@@ -11596,14 +10952,14 @@ function withSeparator(formulaText, separator) {
 	return written;
 }
 
-// src/host/separatorIn.ts
+// host/separatorIn
 function separatorIn(formulas) {
 	const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ""));
 	if (bare.some((formula) => formula.includes(";"))) return ";";
 	return bare.some((formula) => formula.includes(",")) ? "," : void 0;
 }
 
-// src/host/setToRest.ts
+// host/setToRest
 function setToRest(file2, old) {
 	const { kind } = old.tag;
 	if (kind !== "class" && kind !== "plan" && kind !== "poll") return;
@@ -11617,13 +10973,12 @@ function setToRest(file2, old) {
 	const link = `=${native("HYPERLINK", literal(`#gid=${inUse.id}`), literal(hostWords.kept.withLink))}`;
 	const separator = /^en/i.test(file2.locale()) ? "," : separatorIn(old.sheet.getDataRange().getFormulas());
 	top.setNumberFormat("General");
-	top.setValue(withSeparator(link, separator != null ? separator : ","));
+	top.setValue(withSeparator(link, separator ?? ","));
 }
 function topOf({ sheet, tag: { kind } }) { return kind === "class" && classShift(valuesOf(sheet)) === 0 ? sheet.getRange(classRows.headings, classColumns.task) : sheet.getRange(1, 1); }
 function restChecks(file2, old) {
-	var _a;
 	const cells = valuesOf(old.sheet);
-	const blocks = (_a = readClassSheet(cells)?.blocks) != null ? _a : [];
+	const blocks = readClassSheet(cells)?.blocks ?? [];
 	const first = blocks[0];
 	const last = blocks[blocks.length - 1];
 	if (first === void 0 || last === void 0) return;
@@ -11631,10 +10986,7 @@ function restChecks(file2, old) {
 	const rows = last.closingRow - first.headingRow + 1;
 	const range = old.sheet.getRange(first.headingRow, check, rows, hint - check + 1);
 	const formulas = range.getFormulas();
-	const formulaOf = ({ headingRow }) => {
-		var _a2;
-		return (_a2 = formulas[headingRow - first.headingRow]?.[0]) != null ? _a2 : "";
-	};
+	const formulaOf = ({ headingRow }) => formulas[headingRow - first.headingRow]?.[0] ?? "";
 	const formula = blocks.map(formulaOf).find((words3) => words3 !== "");
 	if (formula === void 0) return;
 	writeTag(file2, old, { ...old.tag, check: formula });
@@ -11651,12 +11003,11 @@ function restChecks(file2, old) {
 	writeTexts(range, words2);
 }
 
-// src/workbook/takesComma.ts
+// workbook/takesComma
 function takesComma(locale) { return /^en(_(US|GB|CA|AU|NZ|IE|IN))?$/.test(locale); }
 
-// src/host/writePlanned.ts
+// host/writePlanned
 function writePlanned({ sheet, plan, blocks, present, separator }) {
-	var _a;
 	const sheetId = sheet.getSheetId();
 	const input = (content) => inputOf({ content, sheetId, separator });
 	const wanted = present === void 0 ? blocks : blocks.flatMap((block) => differing({ block, present, input }));
@@ -11665,7 +11016,7 @@ function writePlanned({ sheet, plan, blocks, present, separator }) {
 	for (const [words2, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words2);
 	for (const block of wide) {
 		if (present !== void 0) writeFormulaFormats(sheet, plan, block);
-		const range = sheet.getRange(block.row, block.column, block.cells.length, (_a = block.cells[0]?.length) != null ? _a : 1);
+		const range = sheet.getRange(block.row, block.column, block.cells.length, block.cells[0]?.length ?? 1);
 		writeTexts(
 			range,
 			block.cells.map((row) => row.map(input)),
@@ -11698,10 +11049,9 @@ function differing({
 	input
 }) {
 	const stands2 = (content, row, column) => {
-		var _a, _b;
-		const formula = (_a = formulas[row - 1]?.[column - 1]) != null ? _a : "";
+		const formula = formulas[row - 1]?.[column - 1] ?? "";
 		if (content.kind === "formula") return formula === input(content);
-		return formula === "" && ((_b = values[row - 1]?.[column - 1]) != null ? _b : "") === input(content);
+		return formula === "" && (values[row - 1]?.[column - 1] ?? "") === input(content);
 	};
 	const changed2 = block.cells.flatMap(
 		(contents, down) => contents.every((content, right) => stands2(content, block.row + down, block.column + right)) ? [] : [down]
@@ -11727,16 +11077,12 @@ function merged(blocks, { columnCount, writable }) {
 	return joined;
 }
 function columnsBetween(block, first, last) {
-	var _a;
 	const from = Math.max(first, block.column);
 	const cells = block.cells.map((row) => row.slice(from - block.column, last + 1 - block.column));
-	return from > last || ((_a = cells[0]?.length) != null ? _a : 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
+	return from > last || (cells[0]?.length ?? 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
 }
 function oneBlock(blocks) {
-	const width = (block) => {
-		var _a;
-		return (_a = block.cells[0]?.length) != null ? _a : 0;
-	};
+	const width = (block) => block.cells[0]?.length ?? 0;
 	const row = Math.min(...blocks.map((block) => block.row));
 	const column = Math.min(...blocks.map((block) => block.column));
 	const bottom = Math.max(...blocks.map((block) => block.row + block.cells.length));
@@ -11753,13 +11099,12 @@ function oneBlock(blocks) {
 	return { row, column, cells };
 }
 function parted(blocks) {
-	var _a, _b;
-	const byWords = /* @__PURE__ */ new Map();
+	const byWords = new Map();
 	for (const block of blocks) {
-		const [content] = (_a = block.cells[0]) != null ? _a : [];
+		const [content] = block.cells[0] ?? [];
 		if (block.cells.length !== 1 || block.cells[0]?.length !== 1 || content?.kind !== "text") continue;
 		if (!/^\w/.test(content.text)) continue;
-		const found = (_b = byWords.get(content.text)) != null ? _b : { areas: [], blocks: [] };
+		const found = byWords.get(content.text) ?? { areas: [], blocks: [] };
 		found.areas.push({ row: block.row, column: block.column, rows: 1, columns: 1 });
 		found.blocks.push(block);
 		byWords.set(content.text, found);
@@ -11771,12 +11116,11 @@ function parted(blocks) {
 	return { single, wide: blocks.filter((block) => !taken.has(block)) };
 }
 function writeFormulaFormats(sheet, { formats: formats2 }, block) {
-	var _a;
 	if (!block.cells.some((line) => line.some(({ kind }) => kind === "formula"))) return;
 	const rows = block.cells.map(
 		(line, down) => line.map((_, right) => formatAt(formats2, { row: block.row + down, column: block.column + right }))
 	);
-	sheet.getRange(block.row, block.column, rows.length, (_a = rows[0]?.length) != null ? _a : 1).setNumberFormats(rows);
+	sheet.getRange(block.row, block.column, rows.length, rows[0]?.length ?? 1).setNumberFormats(rows);
 }
 function formatAt(formats2, { row, column }) {
 	let format = "@";
@@ -11787,7 +11131,7 @@ function formatAt(formats2, { row, column }) {
 	return format;
 }
 
-// src/host/writeSheet.ts
+// host/writeSheet
 function writeSheet({
 	file: file2,
 	target,
@@ -11796,14 +11140,13 @@ function writeSheet({
 	carried,
 	firstEntries
 }) {
-	var _a, _b;
 	const { sheet } = target;
 	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
 	const present = stands2 === "empty" ? void 0 : read(target, plan);
 	target.cells = void 0;
-	const firstRow = stands2 === "shorter" ? firstNewRow(plan, (_a = present?.values) != null ? _a : []) : 1;
+	const firstRow = stands2 === "shorter" ? firstNewRow(plan, present?.values ?? []) : 1;
 	writeFormats(sheet, plan, firstRow);
-	const separator = (_b = present && separatorIn(present.formulas)) != null ? _b : argumentSeparator(file2, sheet, plan);
+	const separator = (present && separatorIn(present.formulas)) ?? argumentSeparator(file2, sheet, plan);
 	writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
 	writeLooks(sheet, plan, firstRow);
 	if (stands2 !== "shorter") writeFrame(sheet, plan, stands2 === "empty");
@@ -11821,11 +11164,10 @@ function writeSheet({
 	protect(sheet, plan, stands2);
 }
 function rewriteSheet(target, plan) {
-	var _a;
 	const { sheet } = target;
 	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
 	const present = read(target, plan);
-	const separator = (_a = separatorIn(present.formulas)) != null ? _a : ",";
+	const separator = separatorIn(present.formulas) ?? ",";
 	const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
 	if (wrote) target.cells = void 0;
 	renewChoices(sheet, plan);
@@ -11837,19 +11179,15 @@ function read(target, plan) { return {
 }; }
 function firstNewRow({ identity }, cells) {
 	let row = cells.length;
-	while (row > 0 && identity.columns.every((column) => {
-		var _a;
-		return ((_a = cells[row - 1]?.[column - 1]) != null ? _a : "") === "";
-	})) row -= 1;
+	while (row > 0 && identity.columns.every((column) => (cells[row - 1]?.[column - 1] ?? "") === "")) row -= 1;
 	return row + 1;
 }
 function renewChoices(sheet, plan, before = plan.rowCount + 1) {
-	var _a;
-	const alike = /* @__PURE__ */ new Map();
+	const alike = new Map();
 	for (const choice of plan.choices) {
 		if (choice.area.row >= before) continue;
 		const name2 = JSON.stringify([choice.options, choice.help]);
-		alike.set(name2, [...(_a = alike.get(name2)) != null ? _a : [], choice]);
+		alike.set(name2, [...alike.get(name2) ?? [], choice]);
 	}
 	if (alike.size === 0) return;
 	const present = sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getDataValidations();
@@ -11868,10 +11206,7 @@ function renewChoices(sheet, plan, before = plan.rowCount + 1) {
 function invite(sheet, { invitation }) {
 	if (invitation === void 0) return;
 	const cells = valuesOf(sheet);
-	const empty = invitation.places.filter(({ row, column }) => {
-		var _a;
-		return ((_a = cells[row - 1]?.[column - 1]) != null ? _a : "") === "";
-	});
+	const empty = invitation.places.filter(({ row, column }) => (cells[row - 1]?.[column - 1] ?? "") === "");
 	if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
 }
 function makeRoom(sheet, { rows, columns }) {
@@ -11917,7 +11252,6 @@ function writeFormats(sheet, plan, firstRow) {
 	if (rows.length > 0) sheet.getRange(firstRow, 1, rows.length, plan.columnCount).setNumberFormats(rows);
 }
 function writeLooks(sheet, plan, firstRow) {
-	var _a;
 	const { rowCount: rows, columnCount: columns } = plan;
 	const each = filledWith({ rows, columns, plain: plainLook, areas: plan.looks, of: ({ look }) => looks[look] }).slice(
 		firstRow - 1
@@ -11935,13 +11269,13 @@ function writeLooks(sheet, plan, firstRow) {
 		if (looks[look].clip !== true || from > row + high - 1) continue;
 		sheet.getRange(from, column, row + high - from, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
 	}
-	const boxes = /* @__PURE__ */ new Map();
+	const boxes = new Map();
 	for (const area of plan.looks) {
 		const { border } = looks[area.look];
 		const from = Math.max(area.row, firstRow);
 		const rows2 = area.row + area.rows - from;
 		if (border !== void 0 && rows2 > 0 && area.columns > 0) {
-			boxes.set(border, [...(_a = boxes.get(border)) != null ? _a : [], areaName({ ...area, row: from, rows: rows2 })]);
+			boxes.set(border, [...boxes.get(border) ?? [], areaName({ ...area, row: from, rows: rows2 })]);
 		}
 	}
 	for (const [colour, areas] of boxes) boxAround(sheet.getRangeList(areas), colour);
@@ -11968,11 +11302,10 @@ function writeHeights(sheet, { rowHeights = [] }, firstRow) {
 }
 function writeChoices(sheet, choices) {
 	if (choices.length === 0) return;
-	const rules = /* @__PURE__ */ new Map();
+	const rules = new Map();
 	const ruleOf = ({ options, help }) => {
-		var _a;
 		const name2 = JSON.stringify([options, help]);
-		const rule = (_a = rules.get(name2)) != null ? _a : choiceOf(options, help);
+		const rule = rules.get(name2) ?? choiceOf(options, help);
 		rules.set(name2, rule);
 		return rule;
 	};
@@ -12016,10 +11349,7 @@ function writeStateRules(sheet, plan, isNew) {
 function writeFirstEntries({ sheet, firstEntries }) {
 	if (firstEntries.length === 0) return;
 	const cells = valuesOf(sheet);
-	const at = (row, column) => {
-		var _a;
-		return (_a = cells[row - 1]?.[column - 1]) != null ? _a : "";
-	};
+	const at = (row, column) => cells[row - 1]?.[column - 1] ?? "";
 	const blank2 = firstEntries.filter(
 		({ row, column, texts }) => texts.every((_, down) => at(row + down, column) === "")
 	);
@@ -12038,23 +11368,21 @@ function writeFirstEntries({ sheet, firstEntries }) {
 	}
 }
 function protect(sheet, plan, stands2) {
-	var _a;
 	const present = stands2 === "empty" ? void 0 : sheetProtections(sheet)[0];
-	const description = (_a = present?.getDescription()) != null ? _a : "";
+	const description = present?.getDescription() ?? "";
 	const isOurs2 = description === hostWords.protection || stands2 === "begun" && description === "";
 	if (present !== void 0 && !isOurs2) return;
-	const protection = present != null ? present : sheet.protect();
+	const protection = present ?? sheet.protect();
 	protection.setDescription(hostWords.protection);
 	protection.setWarningOnly(true);
 	const open = [...plan.writable, ...plan.unprotected];
 	if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
 }
 
-// src/host/applyWorkbook.ts
+// host/applyWorkbook
 function applySheet(request) { return bringToPlan(request, 1); }
 var mostRounds2 = 3;
 function bringToPlan(request, round) {
-	var _a;
 	const { file: file2, plan, keptName, replace = false, firstEntries = [] } = request;
 	const role = plan.role;
 	let old = sheetLeaving(ownSheets(file2), role);
@@ -12073,7 +11401,7 @@ function bringToPlan(request, round) {
 			return carryOn({ request, moved: present, round });
 		}
 	} else if (old !== void 0) {
-		leave({ file: file2, old, keptName: (_a = old.tag.keptName) != null ? _a : keptName });
+		leave({ file: file2, old, keptName: old.tag.keptName ?? keptName });
 		if (present?.tag.state === "built") {
 			keep(file2, old);
 			return bringToPlan(request, round);
@@ -12081,7 +11409,7 @@ function bringToPlan(request, round) {
 	}
 	const found = sheetInUse(ownSheets(file2), role);
 	const isNew = found?.tag.state !== "built";
-	const target = found != null ? found : newSheet({ file: file2, plan, old });
+	const target = found ?? newSheet({ file: file2, plan, old });
 	const made = found === void 0;
 	writeTag(file2, target, { ...target.tag, state: "building" });
 	writeSheet({
@@ -12123,20 +11451,18 @@ function putAside({
 	sheetId,
 	keptName
 }) {
-	var _a;
 	const present = ownSheets(file2).find(({ id }) => id === sheetId);
 	if (present === void 0) return;
 	noteTaken(file2, present, valuesOf(present.sheet));
-	leave({ file: file2, old: present, keptName: (_a = present.tag.keptName) != null ? _a : keptName });
+	leave({ file: file2, old: present, keptName: present.tag.keptName ?? keptName });
 	keep(file2, present);
 }
 function leave({ file: file2, old, keptName }) {
-	var _a;
 	const { sheet, tag } = old;
 	const present = sheet.getName();
 	const name2 = freeSheetName(file2.spreadsheet, keptName, old.id);
 	const { from: _, ...rest } = tag;
-	writeTag(file2, old, { ...rest, state: "leaving", keptName: name2, name: (_a = tag.name) != null ? _a : present });
+	writeTag(file2, old, { ...rest, state: "leaving", keptName: name2, name: tag.name ?? present });
 	if (present !== name2) sheet.setName(name2);
 	sheet.setTabColor(tabColors.kept);
 }
@@ -12147,11 +11473,10 @@ function keep(file2, old) {
 	writeTag(file2, old, { ...rest, state: "kept" });
 }
 function newSheet({ file: file2, plan, old }) {
-	var _a, _b;
 	const { role } = plan;
-	const wanted = (_a = old?.tag.name) != null ? _a : plan.name;
+	const wanted = old?.tag.name ?? plan.name;
 	const there = file2.spreadsheet.getSheetByName(wanted);
-	const one = (_b = there === null ? void 0 : orphan(file2, there)) != null ? _b : insertedSheet({
+	const one = (there === null ? void 0 : orphan(file2, there)) ?? insertedSheet({
 		file: file2,
 		name: there === null ? wanted : freeSheetName(file2.spreadsheet, wanted),
 		place: placeFor({ file: file2, role, old })
@@ -12204,7 +11529,7 @@ function placeFor({ file: file2, role, old }) {
 	return place;
 }
 
-// src/host/buildNote.ts
+// host/buildNote
 var property2 = "labrow.build";
 var pieceLength2 = 8e3;
 function readNote(store) {
@@ -12222,7 +11547,7 @@ function saveNote(store, note) {
 	store.write(property2, String(count));
 }
 
-// src/host/deskSheet.ts
+// host/deskSheet
 var { name, why, protection: described } = hostWords.deskSheet;
 var passing = /service|server|time|again|many/i;
 function makeDeskSheet({ spreadsheet, sheets }) {
@@ -12237,7 +11562,7 @@ function makeDeskSheet({ spreadsheet, sheets }) {
 	}
 	sheet.getRange(1, 1).setValue(why);
 	sheet.hideSheet();
-	const protection = present != null ? present : sheet.protect();
+	const protection = present ?? sheet.protect();
 	try {
 		protection.removeEditors(protection.getEditors());
 		if (protection.canDomainEdit()) protection.setDomainEdit(false);
@@ -12253,7 +11578,7 @@ function onDesk(work) {
 	return isIn ? work(fileInRun(spreadsheet)) : { ok: false, problem: { message: hostWords.notTeacher, reason: "teacher" } };
 }
 
-// src/host/isUntouched.ts
+// host/isUntouched
 function isUntouched(sheet) {
 	if (sheet.getLastRow() > 0 || sheet.getLastColumn() > 0) return false;
 	const isBusy = sheet.getFormUrl() !== null || sheet.getCharts().length > 0 || sheet.getImages().length > 0 || sheet.getDrawings().length > 0 || sheet.getConditionalFormatRules().length > 0 || sheetProtections(sheet).length > 0 || sheet.getDeveloperMetadata().length > 0 || sheet.getFrozenRows() > 0 || sheet.getFrozenColumns() > 0;
@@ -12263,7 +11588,7 @@ function isUntouched(sheet) {
 	return all(whole.getNotes(), (note) => note === "") && all(whole.getDataValidations(), (rule) => rule === null) && all(whole.getBackgrounds(), (color) => color.toLowerCase() === "#ffffff");
 }
 
-// src/host/cellSent.ts
+// host/cellSent
 function cellSent(cell) {
 	if (cell === null || cell === void 0) return "";
 	if (Object.prototype.toString.call(cell) !== "[object Date]") return cell;
@@ -12271,7 +11596,7 @@ function cellSent(cell) {
 	return Number.isFinite(moment) ? { date: moment } : "";
 }
 
-// src/host/markOf.ts
+// host/markOf
 function markOf(kind, cells) { return digest(JSON.stringify(kind === "class" ? structureOf(cells) : cells.map((line) => line.map(cellSent)))); }
 function structureOf(found) {
 	const cells = inTodaysColumns(found);
@@ -12290,7 +11615,7 @@ function digest(text) {
 	return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${text.length}`;
 }
 
-// src/host/notePreparedPlan.ts
+// host/notePreparedPlan
 function notePreparedPlan({
 	file: file2,
 	seen
@@ -12308,7 +11633,7 @@ function notePreparedPlan({
 	if (cell.getValue() !== note) writeTexts(cell, [[note]]);
 }
 
-// src/host/outcome.ts
+// host/outcome
 function done(value) { return { ok: true, value }; }
 function problem({ says, advice, ...parts }, about = {}) { return { ok: false, problem: { message: `${filledText(says, parts)} ${advice}`, ...about } }; }
 function busy() { return problem(hostWords.busy, { reason: "busy" }); }
@@ -12322,9 +11647,8 @@ function guarded(work) {
 	}
 }
 
-// src/host/applyCall.ts
+// host/applyCall
 function applyCall(file2, wish) {
-	var _a;
 	const { plan, keptName, replace = false, firstEntries = [], tab, note, show: show2 } = wish;
 	if (note?.was !== void 0 && note.was !== readNote(file2.store)) return changed(hostWords.theBuild);
 	if (note?.before !== void 0) saveNote(file2.store, note.before);
@@ -12341,7 +11665,7 @@ function applyCall(file2, wish) {
 		sheetId,
 		made,
 		...late === void 0 ? {} : { late },
-		name: (_a = sheetById(file2, sheetId)?.sheet.getName()) != null ? _a : plan.name
+		name: sheetById(file2, sheetId)?.sheet.getName() ?? plan.name
 	});
 }
 function renameTab(file2, { sheetId, tab }) {
@@ -12367,7 +11691,7 @@ function touchLast(file2, { show: show2, emptySheet }) {
 	saveNote(file2.store, "");
 }
 
-// src/host/documentLock.ts
+// host/documentLock
 function withDocumentLock(milliseconds, work) {
 	const lock = LockService.getDocumentLock();
 	if (!lock.tryLock(milliseconds)) return { ran: false };
@@ -12379,14 +11703,13 @@ function withDocumentLock(milliseconds, work) {
 	}
 }
 
-// src/host/checkAgain.ts
+// host/checkAgain
 var property3 = "labrow.check";
 function checkAgain() {
 	const locked = withDocumentLock(2e3, () => {
-		var _a;
 		const file2 = fileInRun(openSpreadsheet());
 		let renewed = putBack(file2) ? 1 : 0;
-		const missing = /* @__PURE__ */ new Set();
+		const missing = new Set();
 		const moved = [];
 		for (const one of ownSheets(file2)) {
 			const { sheet, id, tag } = one;
@@ -12394,7 +11717,7 @@ function checkAgain() {
 			const obstacles = moveAside(one);
 			moved.push(...obstacles.map(hostWords.inTheWay));
 			if (obstacles.length > 0) settle();
-			for (const { known, headingRow, checkColumn } of (_a = readClassSheet(valuesOf(sheet))?.blocks) != null ? _a : []) {
+			for (const { known, headingRow, checkColumn } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
 				if (known) continue;
 				const formula = sheet.getRange(headingRow, checkColumn).getFormula();
 				if (formula === "") missing.add(id);
@@ -12442,7 +11765,7 @@ function readNoted(words2) {
 	}
 }
 
-// src/host/emptyFile.ts
+// host/emptyFile
 var ownPrefix = /^labrow/i;
 function emptyFile(file2, wish) {
 	const { share: say } = hostWords;
@@ -12495,7 +11818,7 @@ function removeOthers({
 	for (const { one, name: name2 } of kept) if (!taken.includes(name2)) one.sheet.setName(name2);
 }
 
-// src/host/pages.ts
+// host/pages
 var pageNames = [
 	"preparation",
 	"labels",
@@ -12508,7 +11831,7 @@ var pageNames = [
 	"trial"
 ];
 
-// src/host/openPage.ts
+// host/openPage
 var file = "Sidebar";
 var bodyStart = "<body>";
 var size = { width: 1e3, height: 720 };
@@ -12531,7 +11854,7 @@ function openPage({ page: name2, about: handed }) {
 function withMark(content, { name: name2, about }) { return content.replace(bodyStart, () => `<body data-page="${name2}" data-about="${escaped(about)}">`); }
 function escaped(text) { return text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`).replace(/\s+/g, " "); }
 
-// src/host/decimalMark.ts
+// host/decimalMark
 function decimalMarkOf(locale) {
 	try {
 		return 0.5.toLocaleString(locale.replace("_", "-")).includes(",") ? "comma" : "point";
@@ -12540,18 +11863,17 @@ function decimalMarkOf(locale) {
 	}
 }
 
-// src/host/emptyFirstSheet.ts
+// host/emptyFirstSheet
 function emptyFirstSheet({ spreadsheet, sheets: [first, ...others] }) {
 	const isAlone = first !== void 0 && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
 	return isAlone && isUntouched(first.sheet) ? first : void 0;
 }
 
-// src/host/readBook.ts
+// host/readBook
 function readBook(file2, { kinds: kinds2, ids = [] }) {
-	var _a;
 	settle();
 	const { spreadsheet, store, sheets } = file2;
-	const now = /* @__PURE__ */ new Date();
+	const now = new Date();
 	const timeZone = spreadsheet.getSpreadsheetTimeZone();
 	const [today = "", clock = ""] = Utilities.formatDate(now, timeZone, "yyyy-MM-dd HH:mm").split(" ");
 	const read2 = [];
@@ -12566,12 +11888,11 @@ function readBook(file2, { kinds: kinds2, ids = [] }) {
 		today,
 		clock,
 		activeSheet: spreadsheet.getActiveSheet().getSheetId(),
-		emptySheet: (_a = emptyFirstSheet(file2)?.id) != null ? _a : null,
+		emptySheet: emptyFirstSheet(file2)?.id ?? null,
 		note: readNote(store),
 		sheets: sheets.map((one) => {
-			var _a2;
 			const kept = isKept(file2, one);
-			return { id: one.id, name: one.sheet.getName(), tag: kept ? null : (_a2 = one.tag) != null ? _a2 : null, kept };
+			return { id: one.id, name: one.sheet.getName(), tag: kept ? null : one.tag ?? null, kept };
 		}),
 		read: read2
 	};
@@ -12592,9 +11913,9 @@ function formulaEntries(sheet, cells) {
 	return formulas.flatMap(([formula], index) => formula === void 0 || formula === "" ? [] : [index + 1]);
 }
 
-// src/host/readPlanSent.ts
+// host/readPlanSent
 var ownFunctions = ["CHECKTEAM"];
-var allowed = /* @__PURE__ */ new Set([...ownFunctions, ...nativeFunctions]);
+var allowed = new Set([...ownFunctions, ...nativeFunctions]);
 var most = { rows: 5e3, columns: 200, items: 5e3, text: 5e3, formula: 4e3, name: 100 };
 var kinds = ["poll", "plan", "class", "progress", "help", "prepare", "record", "key"];
 var formats = ["@", "General", "0", "hh:mm"];
@@ -12619,8 +11940,7 @@ function words(value, where, limit = most.text) {
 	return typeof value === "string" && value.length <= limit ? value : refuse(where);
 }
 function oneOf(value, where, list2) {
-	var _a;
-	return (_a = list2.find((item) => item === value)) != null ? _a : refuse(where);
+	return list2.find((item) => item === value) ?? refuse(where);
 }
 function readPlanSent(sent) {
 	try {
@@ -12759,7 +12079,6 @@ function readArea(value, where, { rowCount, columnCount }) {
 	};
 }
 function readBlock2(value, where, { rowCount, columnCount }) {
-	var _a;
 	const block = fieldsOf(value, where);
 	const row = wholeNumber(block.row, where, { from: 1, to: rowCount });
 	const column = wholeNumber(block.column, where, { from: 1, to: columnCount });
@@ -12769,7 +12088,7 @@ function readBlock2(value, where, { rowCount, columnCount }) {
 		(line, at) => listOf(line, at, readContent, columnCount - column + 1),
 		rowCount - row + 1
 	);
-	const width = (_a = cells[0]?.length) != null ? _a : 0;
+	const width = cells[0]?.length ?? 0;
 	if (cells.some((line) => line.length !== width)) refuse(where);
 	return { row, column, cells };
 }
@@ -12791,19 +12110,18 @@ function readContent(value, where) {
 	}
 }
 function readFormulaSent(value, where) {
-	var _a;
 	const formula = words(value, where, most.formula);
 	if (!formula.startsWith("=")) return refuse(where);
 	const bare = formula.replace(/"(?:[^"]|"")*"/g, '""').replace(/'(?:[^']|'')*'/g, "''");
 	if (/["'](?!["'])/.test(bare.replace(/""|''/g, ""))) return refuse(where);
-	const calls = (_a = bare.match(/[A-Za-z_\\][\w.\\]*\s*\(/g)) != null ? _a : [];
+	const calls = bare.match(/[A-Za-z_\\][\w.\\]*\s*\(/g) ?? [];
 	if (calls.some((call) => !allowed.has(call.slice(0, -1).trim()))) return refuse(where);
 	if (/[{}[\]@\\;`]|\)\s*\(/.test(bare)) return refuse(where);
 	if (bare.includes("HYPERLINK(") && !/HYPERLINK\("#gid="&/.test(formula)) return refuse(where);
 	return formula;
 }
 
-// src/host/readWish.ts
+// host/readWish
 var longestName = 100;
 var mostCells = 2e3;
 function readReadWish(given) {
@@ -12923,7 +12241,7 @@ function isName(given) { return isText(given) && given !== "" && given.length <=
 function isId(given) { return typeof given === "number" && Number.isInteger(given); }
 function isPlace(given) { return isId(given) && given >= 1; }
 
-// src/host/show.ts
+// host/show
 function show({ sheetId, cell }) {
 	const sheet = sheetById(fileInRun(openSpreadsheet()), sheetId)?.sheet;
 	if (sheet === void 0) return changed(hostWords.aSheetGone);
@@ -12932,7 +12250,7 @@ function show({ sheetId, cell }) {
 	return done(null);
 }
 
-// src/host/tryHost.ts
+// host/tryHost
 function tryHost({ steps }) {
 	const spreadsheet = openSpreadsheet();
 	return done(
@@ -12997,9 +12315,8 @@ function kindOf(given) {
 	return kind === "Date" || given === null || given === void 0 ? kind : `${kind} ${String(given)}`;
 }
 
-// src/host/writeCells.ts
+// host/writeCells
 function writeCells(file2, { cells }) {
-	var _a;
 	const runs = runsOf(file2, cells);
 	if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
 	for (const { sheet, row } of runs) {
@@ -13007,7 +12324,7 @@ function writeCells(file2, { cells }) {
 		if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
 	}
 	for (const run of runs) {
-		const there = ((_a = rangeOf(run).getValues()[0]) != null ? _a : []).map(cellSent);
+		const there = (rangeOf(run).getValues()[0] ?? []).map(cellSent);
 		const other = run.cells.find(({ was }, index) => !isSame(there[index], was));
 		if (other !== void 0) return changed(hostWords.theSheet(run.sheet.getName()));
 	}
@@ -13022,16 +12339,15 @@ function isSame(one, other) { return JSON.stringify(one) === JSON.stringify(othe
 function rangeOf({ sheet, row, column, cells }) { return sheet.getRange(row, column, 1, cells.length); }
 function isOurs(file2, one) { return tagOf(file2, one) !== void 0 || recognisedSheet(cellsRead(one)) !== void 0; }
 function runsOf(file2, cells) {
-	var _a;
 	const runs = [];
-	const ours = /* @__PURE__ */ new Map();
+	const ours = new Map();
 	for (const cell of cells) {
 		const last = runs[runs.length - 1];
 		if (last !== void 0 && last.cells[0]?.sheetId === cell.sheetId && last.row === cell.row && last.column + last.cells.length === cell.column) {
 			last.cells.push(cell);
 			continue;
 		}
-		const one = (_a = ours.get(cell.sheetId)) != null ? _a : sheetById(file2, cell.sheetId);
+		const one = ours.get(cell.sheetId) ?? sheetById(file2, cell.sheetId);
 		if (one === void 0 || !ours.has(cell.sheetId) && !isOurs(file2, one)) return void 0;
 		ours.set(cell.sheetId, one);
 		one.cells = void 0;
@@ -13040,17 +12356,16 @@ function runsOf(file2, cells) {
 	return runs;
 }
 
-// src/host/writing.ts
+// host/writing
 var patienceMs = 2e3;
 function writing({ seen, read: read2 }, work) {
 	return onDesk((file2) => {
 		const locked = withDocumentLock(patienceMs, () => {
-			var _a;
 			for (const { id, mark } of seen) {
 				const one = sheetById(file2, id);
 				if (one === void 0) return changed(hostWords.aSheetGone);
 				const cells = cellsRead(one);
-				const kind = (_a = tagOf(file2, one)?.kind) != null ? _a : recognisedSheet(cells)?.kind;
+				const kind = tagOf(file2, one)?.kind ?? recognisedSheet(cells)?.kind;
 				if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(one.sheet.getName()));
 			}
 			const outcome = work(file2);
@@ -13060,7 +12375,7 @@ function writing({ seen, read: read2 }, work) {
 	});
 }
 
-// src/host/menu.ts
+// host/menu
 function openSidebar_() {
 	ui().showSidebar(HtmlService.createHtmlOutputFromFile("Sidebar").setTitle(hostWords.title));
 }
@@ -13078,7 +12393,7 @@ function tell(message) {
 	openSpreadsheet().toast(message, hostWords.title);
 }
 
-// src/host/main.ts
+// host/main
 var endpoints_ = {
 	readBook: function(version, wish) { return asked(version, readReadWish(wish), (read2) => onDesk((file2) => done(readBook(file2, read2)))); },
 	applySheet: function(version, wish) { return asked(version, readApplyWish(wish), (read2) => writing(read2, (file2) => applyCall(file2, read2))); },
@@ -13117,10 +12432,10 @@ return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_, se
 const { cellText, classColumns, classMarker, countedColumn, countedEntry, pollColumns, pollMarker, pollRows } = part("host/countedEntry");
 
 
-// src/host/dayOf.ts
+// host/dayOf
 function dayOf(spreadsheet, moment) { return Utilities.formatDate(new Date(moment), spreadsheet.getSpreadsheetTimeZone(), "yyyy-MM-dd"); }
 
-// src/host/notePollDay.ts
+// host/notePollDay
 function notePollDay({ range }) {
 	if (range.getLastColumn() > pollColumns.openLine) return;
 	const sheet = range.getSheet();
@@ -13136,7 +12451,7 @@ function notePollDay({ range }) {
 	});
 }
 
-// src/host/onEdit.ts
+// host/onEdit
 var earlierEntry = classColumns.entry - 1;
 function onEdit_(event) {
 	try {
@@ -13147,10 +12462,9 @@ function onEdit_(event) {
 	}
 }
 function entered(event, first) {
-	var _a;
 	const { range } = event;
 	const sheet = range.getSheet();
-	const [before, now] = ((_a = sheet.getRange(1, classColumns.key - 1, 1, 2).getValues()[0]) != null ? _a : []).map(cellText);
+	const [before, now] = (sheet.getRange(1, classColumns.key - 1, 1, 2).getValues()[0] ?? []).map(cellText);
 	const shift = classColumns.entry - first;
 	if ((shift === 0 ? now : before) === classMarker) {
 		if (range.getLastColumn() > classColumns.who - shift) return;
@@ -13166,7 +12480,7 @@ function countRows({
 	const counted = countedColumn - shift;
 	const rows = sheet.getRange(firstRow, 1, rowCount, counted).getValues();
 	const textIn = (cells, column) => cellText(cells[column - shift - 1]);
-	const now = /* @__PURE__ */ new Date();
+	const now = new Date();
 	let run;
 	const write = () => {
 		if (run === void 0) return;
@@ -13184,7 +12498,7 @@ function countRows({
 			write();
 			return;
 		}
-		run = run != null ? run : { row: firstRow + index, counts: [], entries: [] };
+		run = run ?? { row: firstRow + index, counts: [], entries: [] };
 		run.counts.push([(typeof tries === "number" ? tries : 0) + 1, now]);
 		run.entries.push([countedEntry(entry)]);
 	});
@@ -13197,7 +12511,7 @@ return { onEdit_ };
 const { hostWords, ui } = part("host/words");
 
 
-// src/host/onOpen.ts
+// host/onOpen
 function onOpen_() {
 	const { menu, title } = hostWords;
 	ui().createMenu(title).addItem(menu.openSidebar, "openSidebar").addItem(menu.buildSample, "buildSampleFromMenu").addItem(menu.checkAgain, "checkAgainFromMenu").addItem(menu.selfCheck, "selfCheckFromMenu").addToUi();
@@ -13544,7 +12858,7 @@ function GLASSWARETOLERANCE(kind, volume, glass_class, standard) {
  * @param {number|string} balance_tolerance ± of one reading of the balance (g)
  * @param {number|string} flask_tolerance ± of the flask (mL)
  * @param {number|string} purity_percent optional: purity of the solid by mass; 100 % if left out (%)
- * @param {number|string} purity_tolerance optional: ± of the purity; 0 if left out (percentage points)
+ * @param {number|string} purity_tolerance optional: ± of the purity in percentage points; 0 if left out
  * @return standard uncertainty in mol/L, not rounded
  * @customfunction
  */
@@ -13557,7 +12871,7 @@ function MOLARITYUNCERTAINTY(formula, grams, volume, balance_tolerance, flask_to
  *
  * @param {number|string} entry what was typed, with or without a unit
  * @param {number|string} target the right value, with or without a unit
- * @param {number|string} tolerance_percent optional: how far off may count as on target, in percent; honest rounding decides if left out (%)
+ * @param {number|string} tolerance_percent optional: how far off may count as on target, in percent; honest rounding decides if left out
  * @param {number|string} figures optional: significant figures asked for, 1 to 15; 3 if left out
  * @return a row: status, feedback
  * @customfunction
