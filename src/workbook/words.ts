@@ -48,7 +48,7 @@ export const words = {
     allCautions: 'All cautions',
     find: 'Find your team',
     keptForLate: '(free)',
-    unit: { ordered: 'letters', chosen: 'one letter' },
+    unit: { ordered: 'order', chosen: 'one letter' },
     /** Behind the number of figures or decimals that the Plan asks for. */
     figures: { one: '\u00a0figure.', several: '\u00a0figures.' },
     decimals: { none: ' Whole number.', one: '\u00a0decimal.', several: '\u00a0decimals.' },

@@ -75,7 +75,7 @@ describe('the row of cautions', () => {
     const right = rightEntries(activity, startingGivens(activity));
     const benchBefore = { ...right, 'cautions read': '', 'mass weighed': '' };
     expect(rowsOf('stock and dilution', benchBefore)['mass weighed']?.lookAt).toBe(
-      'Wait at the bench. Look at “Aim and cautions” first: read the cautions and tick them.',
+      'Wait before you do this. Check “Aim and cautions” first: read the cautions, then answer there.',
     );
     expect(rowsOf('stock and dilution', { ...benchBefore, 'cautions read': 'yes, KBr' })['mass weighed']).toMatchObject(
       {
