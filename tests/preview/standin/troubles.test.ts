@@ -203,13 +203,10 @@ describe('the host’s own parser', () => {
   it('takes what stands in the host’s own examples', () => {
     expect(opened('return a?.b;')).not.toThrow();
   });
-  it.each([
-    'return 10n;',
-    'return import("x");',
-    'class A { #x = 1; }',
-    'class A { x = 1; }',
-    'a ||= 1;',
-  ])('refuses %s, and names the line', (body) => {
-    expect(opened(body)).toThrow(/Syntax error: .* line: 2 file: Code\.gs/);
-  });
+  it.each(['return 10n;', 'return import("x");', 'class A { #x = 1; }', 'class A { x = 1; }', 'a ||= 1;'])(
+    'refuses %s, and names the line',
+    (body) => {
+      expect(opened(body)).toThrow(/Syntax error: .* line: 2 file: Code\.gs/);
+    },
+  );
 });
