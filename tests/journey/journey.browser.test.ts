@@ -2,7 +2,7 @@ import type { FrameLocator, Page } from 'playwright-core';
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle.ts';
 import { texts } from '../../src/sidebar/texts.ts';
-import { classColumns } from '../../src/workbook/layout.ts';
+import { classColumns as at } from '../../src/workbook/layout.ts';
 import { browserPages } from '../browser/browserPages.ts';
 import { openView } from '../browser/openView.ts';
 import { unfoldAll } from '../browser/unfoldAll.ts';
@@ -46,29 +46,29 @@ describe('a lesson in two windows', () => {
     // A student types a right value with its unit: the check comes to stand beside it, in both windows.
     const row = preview.rowOf(sheet, team, 'molar mass');
     preview.host.resetCounts();
-    await typeInto(student, { sheet, row, column: 3, text: '119.00 g/mol' });
-    await shown(student, row, 4).toBe('on target');
+    await typeInto(student, { sheet, row, column: at.entry, text: '119.00 g/mol' });
+    await shown(student, row, at.check).toBe('on target');
     await tab(teacher, sheet).click();
-    await shown(teacher, row, 4).toBe('on target');
+    await shown(teacher, row, at.check).toBe('on target');
     expect(preview.host.counts.functions.CHECKTEAM).toBe(1);
 
     // A volume left in millilitres is met by a question, never by the answer; the row after it follows.
     const moles = preview.rowOf(sheet, team, 'moles of solute');
     const [, volume, strength] =
-      /Amount in ([\d.]+) mL of ([\d.]+) mol\/L/.exec(preview.textAt(sheet, moles, 1).replace(/\s+/g, ' ')) ?? [];
+      /Amount in ([\d.]+) mL of ([\d.]+) mol\/L/.exec(preview.textAt(sheet, moles, at.task).replace(/\s+/g, ' ')) ?? [];
     const inMillilitres = (Number(volume) * Number(strength)).toPrecision(3);
-    await typeInto(student, { sheet, row: moles, column: 3, text: inMillilitres });
-    await shown(student, moles, 4).toBe('not yet');
-    expect(await cell(student, moles, 5).textContent()).toMatch(/\?/);
-    expect(await cell(student, moles, 5).textContent()).not.toContain(
+    await typeInto(student, { sheet, row: moles, column: at.entry, text: inMillilitres });
+    await shown(student, moles, at.check).toBe('not yet');
+    expect(await cell(student, moles, at.lookAt).textContent()).toMatch(/\?/);
+    expect(await cell(student, moles, at.lookAt).textContent()).not.toContain(
       String((Number(volume) * Number(strength)) / 1000),
     );
-    expect(preview.textAt(sheet, moles, 9)).toBe('1');
+    expect(preview.textAt(sheet, moles, at.tries)).toBe('1');
 
     // Right after all; then the teacher changes the number in the Plan, and every check of that team follows.
     const right = ((Number(volume) * Number(strength)) / 1000).toPrecision(3);
-    await typeInto(student, { sheet, row: moles, column: 3, text: right });
-    await shown(student, moles, 4).toBe('on target');
+    await typeInto(student, { sheet, row: moles, column: at.entry, text: right });
+    await shown(student, moles, at.check).toBe('on target');
     const planned = preview.planned(sheet, team);
     await typeInto(teacher, {
       sheet: 'Plan',
@@ -76,10 +76,10 @@ describe('a lesson in two windows', () => {
       column: planned.columnOf('stock molarity'),
       text: '0.911',
     });
-    await expect.poll(() => preview.textAt(sheet, moles, 4)).toBe('not yet');
-    await shown(student, moles, 1).toContain('0.911 mol/L');
+    await expect.poll(() => preview.textAt(sheet, moles, at.check)).toBe('not yet');
+    await shown(student, moles, at.task).toContain('0.911 mol/L');
     // What the student typed is still there, to the last figure.
-    expect(preview.textAt(sheet, moles, 2)).toBe(right);
+    expect(preview.textAt(sheet, moles, at.entry)).toBe(right);
   });
 
   it('is planned from the teacher’s own numbers', async () => {
@@ -130,7 +130,7 @@ describe('a link in Help', () => {
   it('is shown to a team only where it is a web address, and the teacher hears of every other', async () => {
     const steps = ['molar mass', 'moles of solute', 'mass of solute'];
     const lines = steps.flatMap((step) => [1, 2, 3].map((level) => ({ step, level })));
-    const placed = notWeb.map((link, at) => ({ link, ...(lines[at] ?? { step: '', level: 0 }) }));
+    const placed = notWeb.map((link, index) => ({ link, ...(lines[index] ?? { step: '', level: 0 }) }));
     const help = preview.sheet('Help').id;
     const [first, ...others] = placed;
     if (!first) throw new Error('There is nothing to try.');
@@ -150,10 +150,8 @@ describe('a link in Help', () => {
     for (const { link, step, level } of placed) {
       const row = preview.rowOf(sheet, team, step);
       expect(preview.textAt('Help', helpRow(step, level), helpLink).trim()).toBe(link.trim());
-      preview.host.type('student', [
-        { sheet: preview.sheet(sheet).id, row, column: classColumns.help, text: String(level) },
-      ]);
-      const hint = cell(student, row, classColumns.hint);
+      preview.host.type('student', [{ sheet: preview.sheet(sheet).id, row, column: at.help, text: String(level) }]);
+      const hint = cell(student, row, at.hint);
       await expect.poll(() => hint.textContent()).not.toBe('');
       expect(await hint.textContent()).not.toContain(link.trim());
       expect(await hint.locator('a').count()).toBe(0);
@@ -171,14 +169,12 @@ describe('a link in Help', () => {
     await expect.poll(() => told.count()).toBe(placed.length);
     expect(await addressesInSidebar()).toEqual([]);
 
-    for (const [at, link] of web.entries()) {
-      const { step, level } = lines[at] ?? { step: '', level: 0 };
+    for (const [index, link] of web.entries()) {
+      const { step, level } = lines[index] ?? { step: '', level: 0 };
       await typeInto(teacher, { sheet: 'Help', row: helpRow(step, level), column: helpLink, text: link });
       const row = preview.rowOf(sheet, team, step);
-      preview.host.type('student', [
-        { sheet: preview.sheet(sheet).id, row, column: classColumns.help, text: String(level) },
-      ]);
-      await expect.poll(() => cell(student, row, classColumns.hint).textContent()).toContain(link);
+      preview.host.type('student', [{ sheet: preview.sheet(sheet).id, row, column: at.help, text: String(level) }]);
+      await expect.poll(() => cell(student, row, at.hint).textContent()).toContain(link);
     }
   });
 });
@@ -188,19 +184,19 @@ describe('an entry that is a formula', () => {
 
   it('is marked for the teacher alone, in the class now', async () => {
     const row = preview.rowOf(sheet, team, 'molar mass');
-    const entry = { sheet, row, column: classColumns.entry };
+    const entry = { sheet, row, column: at.entry };
     // In a cell of plain text it stays what was typed, and is no number.
     await typeInto(student, { ...entry, text: '=100+19' });
-    await expect.poll(() => preview.textAt(sheet, row, classColumns.check)).toBe('unreadable');
+    await expect.poll(() => preview.textAt(sheet, row, at.check)).toBe('unreadable');
     // Whoever makes the cell one for numbers, as pasting does, gets a formula.
     const state = preview.host.book.sheets.find(({ name }) => name === sheet);
     if (!state) throw new Error(`There is no sheet ${sheet}.`);
-    preview.host.book.decorate(state, row, classColumns.entry, (before) => ({
+    preview.host.book.decorate(state, row, at.entry, (before) => ({
       ...before,
       format: { ...before.format, numberFormat: 'General' },
     }));
     await typeInto(student, { ...entry, text: '=238/2' });
-    await expect.poll(() => cell(student, row, classColumns.entry).textContent()).toBe('119');
+    await expect.poll(() => cell(student, row, at.entry).textContent()).toBe('119');
 
     await openView(sidebar, texts.views.classNow);
     const line = sidebar.locator('.teams details', { has: sidebar.getByText(team, { exact: false }) });

@@ -65,7 +65,10 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
       await typeInto(page, { sheet: place.className, row: rowOf(place, step), column: at.entry, text });
     }
   }
-  const rightFor = (place: Place) => rightEntries(activity, school1.planned(place.className, place.team).givens);
+  const rightFor = (place: Place) => {
+    const { key, givens } = school1.planned(place.className, place.team);
+    return rightEntries(activity, { ...givens, key });
+  };
   const firstRight = (place: Place, steps: number): Entry[] => {
     const right = rightFor(place);
     return stepIds.slice(0, steps).map((step) => [step, right[step] ?? ''] as const);

@@ -129,7 +129,13 @@ export function startDesk(seat: Seat): void {
       },
     },
   });
-  const tabs = createTabs((id) => void leaveCell(() => openSheet(id)));
+  const tabs = createTabs(
+    (id) =>
+      void leaveCell(() => {
+        // To draw the sheet in view anew takes long and would change nothing.
+        if (id !== current) openSheet(id);
+      }),
+  );
 
   function showCell(): void {
     const sheet = sheetNow();

@@ -104,6 +104,17 @@ describe('the grid', () => {
     expect(await page.locator('[data-cell=B2]').getAttribute('aria-colindex')).toBe('3');
     expect(await page.locator('tr', { has: page.locator('[data-cell=B2]') }).getAttribute('aria-rowindex')).toBe('3');
   });
+  it('keeps what is typed and draws nothing anew where the tab of the sheet in view is pressed', async () => {
+    const page = await open();
+    const drawn = await page.locator('[data-cell=B3]').elementHandle();
+    await page.click('[data-cell=B2]');
+    await page.keyboard.type('65.0');
+    await page.getByRole('tab', { name: 'Second period' }).click();
+    await expect.poll(() => host.view().sheets[0]?.cells['2,2']?.text).toBe('65.0');
+    expect(await drawn?.evaluate((cell) => cell.isConnected)).toBe(true);
+    await page.getByRole('tab', { name: 'Progress' }).click();
+    expect(await drawn?.evaluate((cell) => cell.isConnected)).toBe(false);
+  });
   it('moves by keys and selects blocks', async () => {
     const page = await open();
     await page.click('[data-cell=B2]');
