@@ -50,6 +50,18 @@ export function carriedEntries({
     const name = nameOf(columns.map((column) => cellText(cells[column - 1])));
     if (name !== '' && !rowByName.has(name)) rowByName.set(name, index);
   });
+  const standsAt = new Map<string, number>();
+  const nameAt = (cells: Cells[number] | undefined): string =>
+    nameOf(columns.map((column) => cellText(cells?.[column - 1])));
+  to.forEach((cells, index) => {
+    const name = nameAt(cells);
+    if (name !== '' && !standsAt.has(name)) standsAt.set(name, index + 1);
+  });
+  /** Where a planned row stands by now; undefined where it was taken out. People can move rows while a sheet is written. */
+  const placeOf = (name: string, planned: number): number | undefined => {
+    const there = nameAt(to[planned - 1]);
+    return !isClass || there === name ? planned : (standsAt.get(name) ?? (there === '' ? planned : undefined));
+  };
   const runs: CarriedRun[] = [];
   for (const column of plan.carried) {
     let values: CellValue[] = [];
@@ -59,9 +71,10 @@ export function carriedEntries({
       values = [];
     };
     rows.forEach((texts, index) => {
-      const row = firstRow + index;
+      const planned = firstRow + index;
       const source = rowByName.get(nameOf(texts));
-      if (source === undefined || !carries(plan, { row, column })) {
+      const row = placeOf(nameOf(texts), planned);
+      if (source === undefined || row === undefined || !carries(plan, { row: planned, column })) {
         close();
         return;
       }
@@ -73,8 +86,9 @@ export function carriedEntries({
         close();
         return;
       }
+      if (row !== start + values.length) close();
       if (values.length === 0) start = row;
-      values.push(carriedAs(old, { row, column }));
+      values.push(carriedAs(old, { row: planned, column }));
     });
     close();
   }

@@ -1,5 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { classColumns as at } from '../../src/workbook/layout.ts';
+import { columnLetters } from '../../src/workbook/reference.ts';
 import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
@@ -11,7 +13,7 @@ const clock = () => new Date('2026-03-02T10:00:00Z');
 const saved = (() => {
   const host = open({ clock });
   buildSetup(host, setup);
-  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 2, '119.00']] });
+  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), at.entry, '119.00']] });
   return host.save();
 })();
 let host: StandIn;
@@ -21,21 +23,20 @@ beforeEach(() => {
 
 const molarMass = stepRow(open({ saved, clock }), { sheet, key: 'c1-t1', step: 'molar mass' });
 const heading = stepRow(open({ saved, clock }), { sheet, key: 'c1-t1', step: 'cautions read' }) - 1;
-const letters = { 4: 'D', 5: 'E', 6: 'F' } as const;
 const view = () => answerOf(call(host, 'readClass', sheet));
 const noteAt = (row: number, column: number): string => host.book.cell(sheetState(host, sheet), row, column).note ?? '';
 const formulaAt = (row: number, column: number) =>
   host.book.cell(sheetState(host, sheet), row, column).content?.kind === 'formula';
 
 const places = [
-  { where: 'a check', row: molarMass, column: 4 },
-  { where: 'what to look at', row: molarMass + 1, column: 5 },
-  { where: 'a hint', row: molarMass + 3, column: 6 },
-  { where: 'the cell of the formula', row: heading, column: 4 },
+  { where: 'a check', row: molarMass, column: at.check },
+  { where: 'what to look at', row: molarMass + 1, column: at.lookAt },
+  { where: 'a hint', row: molarMass + 3, column: at.hint },
+  { where: 'the cell of the formula', row: heading, column: at.check },
 ] as const;
 
 describe.each(places)('something typed in $where', ({ row, column }) => {
-  const cell = `${letters[column]}${row}`;
+  const cell = `${columnLetters(column)}${row}`;
   const type = (text = 'x') => typeIn(host, { sheet, cells: [[row, column, text]] });
 
   it('keeps the checks of that team from showing, and Class now names it by its cell', () => {
@@ -53,7 +54,7 @@ describe.each(places)('something typed in $where', ({ row, column }) => {
     expect(view()).toMatchObject({ notYetKnown: 0 });
     expect(view().inTheWay).toBeUndefined();
     expect(view().teams[0]?.done).toBe(1);
-    expect(formulaAt(heading, 4)).toBe(true);
+    expect(formulaAt(heading, at.check)).toBe(true);
     expect(answerOf(call(host, 'checkAgain'))).toEqual({ renewed: 0 });
   });
   it('is moved aside by a build as well, and nothing typed is lost', () => {
@@ -69,7 +70,7 @@ describe.each(places)('something typed in $where', ({ row, column }) => {
     answerOf(call(host, 'checkAgain'));
     expect(changes.length).toBeGreaterThan(1);
     const each = cases({ short: 3, deep: 1 });
-    for (const { saved: stopped, place, name } of changes.filter(({ place: at }) => at % each === 0 || at <= 3)) {
+    for (const { saved: stopped, place, name } of changes.filter((one) => one.place % each === 0 || one.place <= 3)) {
       host = open({ saved: stopped, clock });
       const stands = `${valueAt(host, { sheet, row, column })}\n${noteAt(row, column)}`;
       expect([place, name, stands]).toEqual([place, name, expect.stringContaining('an idea')]);
@@ -87,18 +88,21 @@ describe('checks that are still being worked out', () => {
   it('have nothing in their way', () => {
     const slow = open({ saved, clock, delays: true });
     host = slow;
-    typeIn(host, { sheet, cells: [[molarMass, 2, '118.00']] });
+    typeIn(host, { sheet, cells: [[molarMass, at.entry, '118.00']] });
     expect(view().inTheWay).toBeUndefined();
     expect(answerOf(call(host, 'checkAgain')).moved).toBeUndefined();
-    expect(noteAt(heading, 4)).toBe('');
+    expect(noteAt(heading, at.check)).toBe('');
   });
 });
 
 describe('what was noted on a cell before', () => {
   it('stays above what is moved there, and a formula is kept as it was typed', () => {
-    host.book.decorate(sheetState(host, sheet), molarMass, 5, (cell) => ({ ...cell, note: 'ask at the bench' }));
-    typeIn(host, { sheet, seat: 'teacher', cells: [[molarMass, 5, '=1+1']] });
+    host.book.decorate(sheetState(host, sheet), molarMass, at.lookAt, (cell) => ({
+      ...cell,
+      note: 'ask at the bench',
+    }));
+    typeIn(host, { sheet, seat: 'teacher', cells: [[molarMass, at.lookAt, '=1+1']] });
     answerOf(call(host, 'checkAgain'));
-    expect(noteAt(molarMass, 5)).toMatch(/^ask at the bench\n.*“=1\+1”$/);
+    expect(noteAt(molarMass, at.lookAt)).toMatch(/^ask at the bench\n.*“=1\+1”$/);
   });
 });

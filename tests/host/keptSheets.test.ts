@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { BuildState } from '../../src/desk/views.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { classColumns as at, classRows } from '../../src/workbook/layout.ts';
 import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
@@ -21,8 +22,8 @@ const withoutMoss: Setup = { ...setup, classes: [three] };
 const saved = (() => {
   const host = open({ clock });
   buildSetup(host, { ...setup, classes: [three, moss] });
-  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), 2, '119.00']] });
-  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t2', step: 'molar mass' }), 2, '12']] });
+  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' }), at.entry, '119.00']] });
+  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t2', step: 'molar mass' }), at.entry, '12']] });
   return host.save();
 })();
 let host: StandIn;
@@ -40,9 +41,9 @@ const formulasIn = (name: string): readonly string[] =>
     content?.kind === 'formula' ? [JSON.stringify(content)] : [],
   );
 const entry = (name: string, key: string, step: string): string =>
-  valueAt(host, { sheet: name, row: stepRow(host, { sheet: name, key, step }), column: 2 });
+  valueAt(host, { sheet: name, row: stepRow(host, { sheet: name, key, step }), column: at.entry });
 const type = (name: string, key: string, step: string, text: string) =>
-  typeIn(host, { sheet: name, cells: [[stepRow(host, { sheet: name, key, step }), 2, text]] });
+  typeIn(host, { sheet: name, cells: [[stepRow(host, { sheet: name, key, step }), at.entry, text]] });
 /** Builds until the class has its new sheet, and not to the end. */
 function buildUntil(wanted: Setup, isThere: () => boolean): BuildState {
   let state = answerOf(call(host, 'startBuild', wanted, yes));
@@ -55,14 +56,18 @@ const isKept = (start: string) => () => host.book.sheets.some(({ name }) => name
 describe('a class sheet that was put aside', () => {
   it('says at its top that it is not checked, and links to the sheet in use', () => {
     buildSetup(host, moved);
-    expect(valueAt(host, { sheet: keptName(), row: 1, column: 1 })).toMatch(/no longer checked.*sheet in use/);
+    expect(valueAt(host, { sheet: keptName(), row: classRows.headings, column: at.task })).toMatch(
+      /no longer checked.*sheet in use/,
+    );
     expect(formulasIn(keptName()).filter((text) => text.includes(`#gid=${sheetState(host, sheet).id}`))).toHaveLength(
       1,
     );
   });
   it('says so without a link where no sheet is in use any more', () => {
     buildSetup(host, withoutMoss);
-    expect(valueAt(host, { sheet: keptName('Moss class'), row: 1, column: 1 })).toMatch(/no longer checked\.$/);
+    expect(valueAt(host, { sheet: keptName('Moss class'), row: classRows.headings, column: at.task })).toMatch(
+      /no longer checked\.$/,
+    );
   });
   it('checks nothing, shows what its checks said as words of that time, and keeps the formula in its tag', () => {
     const before = formulasIn(sheet).filter((text) => text.includes('CHECKTEAM'));
@@ -71,13 +76,13 @@ describe('a class sheet that was put aside', () => {
     const kept = keptName();
     expect(formulasIn(kept).filter((text) => text.includes('CHECKTEAM'))).toEqual([]);
     const row = stepRow(host, { sheet: kept, key: 'c1-t1', step: 'molar mass' });
-    const wordAt = () => valueAt(host, { sheet: kept, row, column: 4 });
+    const wordAt = () => valueAt(host, { sheet: kept, row, column: at.check });
     expect(wordAt()).toBe('then: on target');
     host.resetCounts();
     type(kept, 'c1-t1', 'molar mass', '7');
     expect(wordAt()).toBe('then: on target');
     expect(host.counts.functions).toEqual({});
-    expect(valueAt(host, { sheet: kept, row: row - 2, column: 4 })).toBe('Checks are off');
+    expect(valueAt(host, { sheet: kept, row: row - 2, column: at.check })).toBe('Checks are off');
     const [tag] = sheetState(host, kept).metadata.map(({ value }) => JSON.parse(value) as { check?: string });
     // The Plan that it reads was kept as well, so it goes by another name.
     const ranges = (text: string) => text.replace(/('[^']+'|\b[A-Z][a-z]+)!/g, '');
