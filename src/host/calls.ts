@@ -233,7 +233,7 @@ export interface Calls {
   show(version: number, wish: ShowWish): Outcome<null>;
   /** Opens a page to print or project in place of the sidebar, or the sidebar again; `about` is handed over as data. */
   openPage(version: number, wish: PageWish): Outcome<null>;
-  /** Makes room for checks that something typed keeps from showing, and enters again those that failed or never finished. */
+  /** Makes room for checks that something typed keeps from showing, and enters again those that failed. */
   checkAgain(version: number): Outcome<ChecksEntered>;
   /** Takes steps of the self-check, each whatever the others come to; its sheet goes with the step `end`. */
   tryHost(version: number, wish: TrialWish): Outcome<readonly TrialFact[]>;

@@ -1,3 +1,5 @@
+import { cellText } from '../workbook/cellText.ts';
+import { isAtWork } from '../workbook/isAtWork.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
 import type { ChecksEntered, Outcome } from './calls.ts';
 import { withDocumentLock } from './documentLock.ts';
@@ -20,7 +22,8 @@ interface CheckNoted {
 }
 
 /**
- * Enters again only the checks that failed or never finished; those that stand cost the host nothing. What somebody typed
+ * Enters again only the checks that failed; those that stand cost the host nothing, and those that it is working out are
+ * left to it, since beginning anew would make the wait longer. What somebody typed
  * where checks have to show is moved out of their way first: most of them then come by themselves. A formula is noted
  * before its cell is emptied, so that the next press puts it back where this one stops. Sheets where a formula is gone
  * altogether are named: the page plans them anew.
@@ -37,11 +40,12 @@ export function checkAgain(): Outcome<ChecksEntered> {
       const obstacles = moveAside(one);
       moved.push(...obstacles.map(hostWords.inTheWay));
       if (obstacles.length > 0) settle();
-      for (const { known, headingRow, checkColumn } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
+      const cells = valuesOf(sheet);
+      for (const { known, headingRow, checkColumn } of readClassSheet(cells)?.blocks ?? []) {
         if (known) continue;
         const formula = sheet.getRange(headingRow, checkColumn).getFormula();
         if (formula === '') missing.add(id);
-        else {
+        else if (!isAtWork(cellText(cells[headingRow - 1]?.[checkColumn - 1]))) {
           renew(file, sheet, { sheetId: id, row: headingRow, column: checkColumn, formula });
           renewed += 1;
         }

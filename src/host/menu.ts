@@ -20,7 +20,7 @@ function openFor(about: string): void {
   if (!outcome.ok) tell(outcome.problem.message);
 }
 
-/** Menu: enters again the checks that did not finish. */
+/** Menu: enters again the checks that failed. */
 export function checkAgainFromMenu_(): void {
   const outcome = guarded(checkAgain);
   tell(outcome.ok ? hostWords.checkedAgain(outcome.value) : outcome.problem.message);

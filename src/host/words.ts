@@ -45,7 +45,7 @@ export const hostWords = {
     missing.length > 0
       ? 'Some checks are missing. Open the sidebar and press “Check again” in Class now: it puts them back.'
       : renewed === 0
-        ? 'All checks are up to date.'
+        ? 'No check is stuck.'
         : renewed === 1
           ? '1 stuck check restarted.'
           : `${renewed} stuck checks restarted.`,

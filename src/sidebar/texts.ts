@@ -507,11 +507,11 @@ export const texts = {
     say: 'Tell everyone:',
     lookAgain: 'Update now',
     checkAgain: 'Restart stuck checks',
-    checkAgainAbout: 'Only checks that did not finish are restarted. Nobody’s entry changes.',
+    checkAgainAbout: 'Only checks that failed are restarted. Nobody’s entry changes.',
     notYetKnown: (rows: number) => `The spreadsheet is still checking ${count(rows, 'row', 'rows')}.`,
     renewed: (number: number) =>
       number === 0
-        ? 'All checks are up to date.'
+        ? 'No check is stuck.'
         : `${count(number, 'check', 'checks')} restarted. Give the spreadsheet a few seconds.`,
     quietFailure: (clock: string) => `Last updated at ${clock}. The next try comes by itself.`,
     every: 'Updates every 20 s.',

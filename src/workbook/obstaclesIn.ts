@@ -1,6 +1,7 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { columnIn } from './classCells.ts';
+import { isAtWork } from './isAtWork.ts';
 import { classColumns as at } from './layout.ts';
 import type { BlockReading } from './readClassSheet.ts';
 import { columnLetters } from './reference.ts';
@@ -14,9 +15,8 @@ export interface Obstacle {
   readonly text: string;
 }
 
-/** What the host itself shows in the cell of a check that failed or found no room, and of one that has not finished. */
+/** What the host itself shows in the cell of a check that failed or found no room. */
 const failed = /^#/;
-const atWork = /^Loading|(\.\.\.|…)$/;
 
 /**
  * What people typed where the checks of a block show, row by row. Only of a block whose checks do not show: there
@@ -29,7 +29,7 @@ export function obstaclesIn(
 ): readonly Obstacle[] {
   const [first, last] = [columnIn(cells, at.check), columnIn(cells, at.hint)];
   const check = cellText(cells[headingRow - 1]?.[first - 1]);
-  if (known || atWork.test(check)) return [];
+  if (known || isAtWork(check)) return [];
   const found: Obstacle[] = [];
   for (let row = headingRow; row <= closingRow; row += 1) {
     for (let column = first; column <= last; column += 1) {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
+import { remarks } from '../../src/lab/texts/feedback.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { buildSetup, open, stepRow, typeIn } from './bench.ts';
@@ -80,6 +81,8 @@ describe('building another activity', () => {
     expect(valueAt(host, { sheet, row, column: at.check })).toBe('not yet');
     expect(valueAt(host, { sheet, row, column: at.lookAt })).toMatch(/^A new one\. Choose/);
     const weighed = stepRow(host, { sheet, key, step: 'mass weighed' });
-    expect(valueAt(host, { sheet, row: weighed, column: at.lookAt })).toMatch(/^Wait at the bench/);
+    expect(valueAt(host, { sheet, row: weighed, column: at.lookAt })).toBe(
+      remarks.waitForTick.replace('{row}', valueAt(host, { sheet, row, column: at.title }).replace(/^\d+ /, '')),
+    );
   });
 });

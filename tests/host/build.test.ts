@@ -400,7 +400,9 @@ describe('the Plan', () => {
     expect(check(host, { ...team, step: 'moles of solute' })).toBe('unreadable');
     const heading = stepRow(host, team) - 2;
     expect(valueAt(host, { sheet: 'Fern class', row: heading, column: 1 })).toContain('two lines of the Plan');
-    expect(answerOf(call(host, 'readLesson')).problems.join(' ')).toContain(`“${team.key}” in lines`);
+    expect(answerOf(call(host, 'readLesson')).problems.join(' ')).toContain(
+      `the key “${team.key}” is there more than once`,
+    );
     const again = call(host, 'startBuild', setup);
     expect(again.ok).toBe(false);
   });

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
@@ -41,7 +42,7 @@ describe('readLesson', () => {
   it.each([
     { name: 'decimal mark', typed: 'dash', says: 'point or comma' },
     { name: 'flasks on the shelf', typed: '50; two hundred', says: '“two hundred”' },
-    { name: 'figures', typed: '', says: 'a value such as 3' },
+    { name: 'figures', typed: '', says: `until then “${defaultSettings.figures}” is used` },
   ])('reports $name as “$typed” in three parts', ({ name, typed, says }) => {
     const line = Array.from({ length: 80 }, (_, index) => index + 1).find(
       (candidate) => valueAt(host, { sheet: 'Plan', row: candidate, column: 1 }) === name,

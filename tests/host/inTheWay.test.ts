@@ -93,6 +93,22 @@ describe('checks that are still being worked out', () => {
     expect(answerOf(call(host, 'checkAgain')).moved).toBeUndefined();
     expect(noteAt(heading, at.check)).toBe('');
   });
+  it('are left to the host by a press, while one that failed begins anew', () => {
+    host = open({ saved, clock, delays: true });
+    typeIn(host, { sheet, cells: [[molarMass, at.entry, '118.00']] });
+    expect(valueAt(host, { sheet, row: heading, column: at.check })).toBe('Loading...');
+    host.resetCounts();
+    expect(answerOf(call(host, 'checkAgain'))).toEqual({ renewed: 0 });
+    expect(host.counts.host['Range.setValue']).toBeUndefined();
+    expect(valueAt(host, { sheet, row: heading, column: at.check })).toBe('Loading...');
+
+    host = open({ saved, clock });
+    host.failCalls('CHECKTEAM', 1);
+    typeIn(host, { sheet, cells: [[molarMass, at.entry, '118.00']] });
+    expect(view().notYetKnown).toBe(15);
+    expect(answerOf(call(host, 'checkAgain'))).toEqual({ renewed: 1 });
+    expect(view().notYetKnown).toBe(0);
+  });
 });
 
 describe('what was noted on a cell before', () => {

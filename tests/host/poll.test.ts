@@ -4,6 +4,7 @@ import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { cellKey } from '../../src/preview/standin/address.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { pollColumns as at, pollRows } from '../../src/workbook/layout.ts';
+import { words } from '../../src/workbook/words.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSample, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
@@ -29,7 +30,8 @@ describe('the Poll in the built workbook', () => {
     expect(sheetState(host, 'Poll').rows).toBeGreaterThan(200);
     const notes = [1, 2, 3, 4, 5].map((row) => cell(row, 1)).join(' ');
     expect(notes).toContain('edit history');
-    expect(notes).toContain('No names are asked');
+    expect(notes).toContain('write no names');
+    for (const note of words.poll.notes) expect(notes).toContain(note);
     expect(answerOf(call(host, 'readPoll'))).toMatchObject({ sheet: 'Poll', answers: [] });
   });
 
@@ -132,7 +134,7 @@ describe('the Poll of the sample class', () => {
   it('says that it is invented, and has a day before to compare with', () => {
     const sample = open();
     buildSample(sample);
-    expect(valueAt(sample, { sheet: 'Poll', row: pollRows.invented, column: 1 })).toContain('invented');
+    expect(valueAt(sample, { sheet: 'Poll', row: pollRows.invented, column: 1 })).toBe(words.class.invented);
     const { answers, today } = answerOf(call(sample, 'readPoll'));
     expect([...new Set(answers.map(({ className }) => className))]).toEqual(['Second period', 'Fourth period']);
     expect(pollDays(answers, '')).toHaveLength(2);

@@ -1,8 +1,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { deskWords } from '../../src/desk/words.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { answerOf, buildSetup, call, open, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
+
+const { noLesson, keyUnconfirmed } = deskWords;
 
 const page = '<!DOCTYPE html>\n<html>\n<body>\n<p>sidebar</p>\n</body></html>';
 const three = {
@@ -195,7 +198,7 @@ describe('preparation from the Plan', () => {
     const empty = open();
     for (const name of ['readPreparation', 'readKey', 'readPaper', 'writePrepareSheet'] as const) {
       const outcome = call(empty, name);
-      expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^The key was not written, .+\. .+\.$/);
+      expect(outcome.ok ? '' : outcome.problem.message).toBe(`${noLesson.says} ${noLesson.advice}`);
     }
   });
 });
@@ -212,7 +215,7 @@ describe('the key and the table on paper', () => {
   it('is written to a sheet only after a yes, as text, with the warning on top', () => {
     const before = workbookText(host);
     const refused = call(host, 'writeKeySheet', false);
-    expect(refused.ok ? '' : refused.problem.message).toContain('a yes to the warning');
+    expect(refused.ok ? '' : refused.problem.message).toBe(`${keyUnconfirmed.says} ${keyUnconfirmed.advice}`);
     expect(workbookText(host)).toBe(before);
     const { name } = answerOf(call(host, 'writeKeySheet', true));
     expect(name).toMatch(/^Key \d{4}-/);

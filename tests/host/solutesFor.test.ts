@@ -29,7 +29,7 @@ describe('solutesFor', () => {
     const sulfuric = (activity ? solutesFor(activity) : [])?.find(({ formula }) => formula === 'H2SO4');
     expect(sulfuric).toMatchObject({
       name: 'sulfuric acid',
-      caution: expect.stringContaining('boils when water meets'),
+      caution: expect.stringContaining('boils and spits when water is added'),
     });
   });
   it('offers for drying only what survives it', () => {

@@ -66,6 +66,29 @@ describe('entries that are carried to a sheet of another layout', () => {
       { row: 7, column: entry, values: ['7.14'] },
     ]);
   });
+  it('go to the row of their name where people have put in, swapped or taken out rows of the new sheet by then', () => {
+    const from = [
+      ['a', 'moles', '0.05'],
+      ['a', 'mass', '7.14'],
+      ['b', 'mass', '9'],
+    ];
+    const putIn = [[], ['a', ''], [], ['a', 'moles'], ['a', 'mass'], ['b', ''], ['b', 'moles'], ['b', 'mass']];
+    expect(carried(from, putIn)).toEqual([
+      { row: 4, column: entry, values: ['0.05', '7.14'] },
+      { row: 8, column: entry, values: ['9'] },
+    ]);
+    const swapped = [[], ['a', ''], ['a', 'mass'], ['a', 'moles'], ['b', ''], ['b', 'moles'], ['b', 'mass']];
+    expect(carried(from, swapped)).toEqual([
+      { row: 4, column: entry, values: ['0.05'] },
+      { row: 3, column: entry, values: ['7.14'] },
+      { row: 7, column: entry, values: ['9'] },
+    ]);
+    const takenOut = [[], ['a', ''], ['a', 'mass'], ['b', ''], ['b', 'moles'], ['b', 'mass']];
+    expect(carried(from, takenOut)).toEqual([
+      { row: 3, column: entry, values: ['7.14'] },
+      { row: 6, column: entry, values: ['9'] },
+    ]);
+  });
   it('never replace what stands in the new sheet, and make no run where there is nothing to carry', () => {
     const to = [[], [], ['a', 'moles', '1'], ['a', 'mass', null]];
     const from = [

@@ -13,7 +13,7 @@ import { done, type Outcome } from '../outcome.ts';
 import { deskWords } from '../words.ts';
 import { classesInFile } from './classesInFile.ts';
 
-/** Enters again the checks that failed or never finished, and plans anew those whose formula is gone from its cell. */
+/** Enters again the checks that failed, and plans anew those whose formula is gone from its cell. */
 export function* checkAgain(
   file: File,
 ): Work<Outcome<{ readonly renewed: number; readonly moved?: readonly string[] }>> {
