@@ -22,8 +22,7 @@ beforeAll(async () => {
 
 beforeEach(async () => {
   preview = await Preview.open(pages, bundle, { name: 'An invented school' });
-  teacher = await preview.window('teacher');
-  student = await preview.window('student');
+  [teacher, student] = await Promise.all([preview.window('teacher'), preview.window('student')]);
   sidebar = await openSidebar(teacher);
 });
 afterEach(() => preview.close());
