@@ -15,29 +15,40 @@ let preview: Preview;
 let teacher: Page;
 let student: Page;
 let sidebar: FrameLocator;
+/** The workbook of the sample class, as the first test that built it left it. */
+let built: string | undefined;
 
 beforeAll(async () => {
   bundle = await pageBundle();
 });
 
-beforeEach(async () => {
-  preview = await Preview.open(pages, bundle, { name: 'An invented school' });
-  teacher = await preview.window('teacher');
-  student = await preview.window('student');
-  sidebar = await openSidebar(teacher);
-});
 afterEach(() => preview.close());
 
 const sheet = 'Second period';
 const team = 'Pumice';
 const shown = (page: Page, row: number, column: number) => expect.poll(() => cell(page, row, column).textContent());
 
+async function openWindows(saved?: string): Promise<void> {
+  preview = await Preview.open(pages, bundle, {
+    name: 'An invented school',
+    ...(saved === undefined ? {} : { saved }),
+  });
+  [teacher, student] = await Promise.all([preview.window('teacher'), preview.window('student')]);
+  sidebar = await openSidebar(teacher);
+}
 async function buildSample(): Promise<void> {
   await sidebar.getByRole('button', { name: 'Build a sample class' }).click();
   await sidebar.getByText('The table is built').waitFor();
+  built = preview.host.save();
+}
+async function openSample(): Promise<void> {
+  await openWindows(built);
+  if (built === undefined) await buildSample();
 }
 
 describe('a lesson in two windows', () => {
+  beforeEach(() => openWindows());
+
   it('is built by the teacher, worked by a student, and follows the Plan', async () => {
     await buildSample();
     for (const name of ['Plan', sheet, 'Fourth period', 'Progress', 'Help']) await tab(teacher, name).waitFor();
@@ -125,7 +136,7 @@ const notWeb = [
 const web = ['https://school.test/hint?a=1', 'HTTP://school.test/other'];
 
 describe('a link in Help', () => {
-  beforeEach(buildSample);
+  beforeEach(openSample);
 
   it('is shown to a team only where it is a web address, and the teacher hears of every other', async () => {
     const steps = ['molar mass', 'moles of solute', 'mass of solute'];
@@ -180,7 +191,7 @@ describe('a link in Help', () => {
 });
 
 describe('an entry that is a formula', () => {
-  beforeEach(buildSample);
+  beforeEach(openSample);
 
   it('is marked for the teacher alone, in the class now', async () => {
     const row = preview.rowOf(sheet, team, 'molar mass');
@@ -198,7 +209,9 @@ describe('an entry that is a formula', () => {
     await typeInto(student, { ...entry, text: '=238/2' });
     await expect.poll(() => cell(student, row, at.entry).textContent()).toBe('119');
 
+    // A sidebar that finds a class shows it at once, as it was then.
     await openView(sidebar, texts.views.classNow);
+    await sidebar.getByRole('button', { name: texts.classNow.lookAgain }).click();
     const line = sidebar.locator('.teams details', { has: sidebar.getByText(team, { exact: false }) });
     await line.locator('summary').click();
     await line.getByText(texts.classNow.isFormula).waitFor();

@@ -34,7 +34,7 @@ export class Preview {
   }
 
   async window(seat: 'teacher' | 'student'): Promise<Page> {
-    const page = await this.#pages.open(`${this.#server.url}/${seat === 'student' ? '?seat=student' : ''}`, {
+    const page = await this.#pages.lend(`${this.#server.url}/${seat === 'student' ? '?seat=student' : ''}`, {
       viewport: { width: 1440, height: 900 },
     });
     await page.getByRole('grid').waitFor();
@@ -65,18 +65,19 @@ export class Preview {
   /** Row of a team's step in a class sheet, by the narrow columns that repeat both; rows stay where they were built. */
   rowOf(className: string, team: string, step: string): number {
     const name = [className, team, step].join('|');
-    const row = this.#rows.get(name) ?? this.#findRow(className, team, step);
-    this.#rows.set(name, row);
+    if (!this.#rows.has(name)) this.#findRows(className, team);
+    const row = this.#rows.get(name);
+    if (row === undefined) throw new Error(`${team} has no step ${step}.`);
     return row;
   }
-  #findRow(className: string, team: string, step: string): number {
+  /** All rows of a team at once: after each change the whole workbook is drawn up anew for a look. */
+  #findRows(className: string, team: string): void {
     const { key } = this.planned(className, team);
     const { cells, rows } = this.sheet(className);
-    const found = Array.from({ length: rows }, (_, index) => index + 1).find(
-      (row) => cells[`${row},${classColumns.key}`]?.text === key && cells[`${row},${classColumns.step}`]?.text === step,
-    );
-    if (found === undefined) throw new Error(`${team} has no step ${step}.`);
-    return found;
+    for (let row = rows; row >= 1; row -= 1) {
+      if (cells[`${row},${classColumns.key}`]?.text !== key) continue;
+      this.#rows.set([className, team, cells[`${row},${classColumns.step}`]?.text ?? ''].join('|'), row);
+    }
   }
 
   /** A team's line of the Plan: where it stands, and its numbers by name. */
