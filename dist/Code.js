@@ -10051,7 +10051,7 @@ var hostWords = {
 		...moved,
 		...moved.length > 0 && missing.length === 0 ? [] : [hostWords.checksEntered({ renewed, missing })]
 	].join(" "); },
-	checksEntered: function({ renewed, missing }) { return missing.length > 0 ? "Some checks are missing. Open the sidebar and press “Check again” in Class now: it puts them back." : renewed === 0 ? "All checks are up to date." : renewed === 1 ? "1 stuck check restarted." : `${renewed} stuck checks restarted.`; },
+	checksEntered: function({ renewed, missing }) { return missing.length > 0 ? "Some checks are missing. Open the sidebar and press “Check again” in Class now: it puts them back." : renewed === 0 ? "No check is stuck." : renewed === 1 ? "1 stuck check restarted." : `${renewed} stuck checks restarted.`; },
 	refused: {
 		says: "The spreadsheet did not take this change. It said {received}.",
 		advice: "Nothing you typed is lost. Wait a moment, then press the button again."
@@ -10113,7 +10113,7 @@ var hostWords = {
 
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, boxAround, recalculateEveryMinute, documentVisibility, scratchSheet, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 51 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 52 more
 "desk"(part) {
 const { cautionRows, cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("host/countedEntry");
 const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, scratchSheet, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
@@ -10334,6 +10334,16 @@ function carriedEntries({
 		const name2 = nameOf2(columns.map((column) => cellText(cells[column - 1])));
 		if (name2 !== "" && !rowByName.has(name2)) rowByName.set(name2, index);
 	});
+	const standsAt = new Map();
+	const nameAt = (cells) => nameOf2(columns.map((column) => cellText(cells?.[column - 1])));
+	to.forEach((cells, index) => {
+		const name2 = nameAt(cells);
+		if (name2 !== "" && !standsAt.has(name2)) standsAt.set(name2, index + 1);
+	});
+	const placeOf = (name2, planned) => {
+		const there = nameAt(to[planned - 1]);
+		return !isClass || there === name2 ? planned : standsAt.get(name2) ?? (there === "" ? planned : void 0);
+	};
 	const runs = [];
 	for (const column of plan.carried) {
 		let values = [];
@@ -10343,9 +10353,10 @@ function carriedEntries({
 			values = [];
 		};
 		rows.forEach((texts, index) => {
-			const row = firstRow + index;
+			const planned = firstRow + index;
 			const source = rowByName.get(nameOf2(texts));
-			if (source === void 0 || !carries(plan, { row, column })) {
+			const row = placeOf(nameOf2(texts), planned);
+			if (source === void 0 || row === void 0 || !carries(plan, { row: planned, column })) {
 				close();
 				return;
 			}
@@ -10355,8 +10366,9 @@ function carriedEntries({
 				close();
 				return;
 			}
+			if (row !== start + values.length) close();
 			if (values.length === 0) start = row;
-			values.push(carriedAs(old, { row, column }));
+			values.push(carriedAs(old, { row: planned, column }));
 		});
 		close();
 	}
@@ -10758,6 +10770,9 @@ function sumOf(text) {
 	return (sum >>> 0).toString(36);
 }
 
+// workbook/isAtWork
+function isAtWork(shown) { return /^Loading|(\.\.\.|…)$/.test(shown); }
+
 // workbook/reference
 function columnLetters(column) {
 	let letters = "";
@@ -10771,11 +10786,10 @@ function literal(words2) { return `"${words2.split('"').join('""')}"`; }
 
 // workbook/obstaclesIn
 var failed = /^#/;
-var atWork = /^Loading|(\.\.\.|…)$/;
 function obstaclesIn({ known, headingRow, closingRow }, cells) {
 	const [first, last] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
 	const check = cellText(cells[headingRow - 1]?.[first - 1]);
-	if (known || atWork.test(check)) return [];
+	if (known || isAtWork(check)) return [];
 	const found = [];
 	for (let row = headingRow; row <= closingRow; row += 1) {
 		for (let column = first; column <= last; column += 1) {
@@ -11717,11 +11731,12 @@ function checkAgain() {
 			const obstacles = moveAside(one);
 			moved.push(...obstacles.map(hostWords.inTheWay));
 			if (obstacles.length > 0) settle();
-			for (const { known, headingRow, checkColumn } of readClassSheet(valuesOf(sheet))?.blocks ?? []) {
+			const cells = valuesOf(sheet);
+			for (const { known, headingRow, checkColumn } of readClassSheet(cells)?.blocks ?? []) {
 				if (known) continue;
 				const formula = sheet.getRange(headingRow, checkColumn).getFormula();
 				if (formula === "") missing.add(id);
-				else {
+				else if (!isAtWork(cellText(cells[headingRow - 1]?.[checkColumn - 1]))) {
 					renew(file2, sheet, { sheetId: id, row: headingRow, column: checkColumn, formula });
 					renewed += 1;
 				}
