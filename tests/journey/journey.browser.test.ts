@@ -174,7 +174,12 @@ describe('a link in Help', () => {
       for (const address of await addresses(page)) expect(address).toMatch(/^(?:#|https?:)/i);
     }
     // The Plan's view names each of them, as text.
-    await sidebar.locator('body').evaluate(() => window.location.reload());
+    // The old page goes on answering until the new one is there.
+    await sidebar.locator('body').evaluate((body) => {
+      body.dataset.before = 'reload';
+      window.location.reload();
+    });
+    await sidebar.locator('body:not([data-before]) nav').waitFor();
     await openView(sidebar, texts.views.plan);
     const told = sidebar.getByText(/a web address that begins with/);
     await expect.poll(() => told.count()).toBe(placed.length);
