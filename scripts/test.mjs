@@ -16,8 +16,11 @@ const seconds = (from) => `${((performance.now() - from) / 1000).toFixed(0)} s`;
 
 const cores = availableParallelism();
 const browsers = 'tests/**/*.browser.test.ts';
-/** Rooms whose tests only call functions: they may share one process, which spares loading the sources for each file. */
-const pure = ['chemistry', 'desk', 'errors', 'functions', 'lab', 'measurement', 'preview/page', 'sidebar', 'workbook'];
+/**
+ * Rooms whose tests only call functions: they may share one process, which spares loading the sources for each file. Those
+ * of `errors` watch how a module is called, so they have one of their own.
+ */
+const pure = ['chemistry', 'desk', 'functions', 'lab', 'measurement', 'preview/page', 'sidebar', 'workbook'];
 const pureFolders = pure.map((room) => `tests/${room}/`);
 
 /** @typedef {{ readonly name: string, readonly args: readonly string[], readonly remedy: string, readonly aloud?: boolean }} Check */
@@ -39,13 +42,16 @@ const reportOf = (name) => join(cache, `${name.replaceAll(' ', '-')}.json`);
 
 const half = Math.ceil(cores / 2);
 const pureTests = tests('tests of pure functions', half, ['--no-isolate', '--exclude', browsers, ...pureFolders]);
-const otherTests = tests('tests of workbook and preview', half, [
+const hostTests = tests('tests of the script in a workbook', half, ['--exclude', browsers, 'tests/host/']);
+const otherTests = tests('tests of the preview and of what is built', half, [
   ...['--exclude', browsers],
-  ...pureFolders.flatMap((folder) => ['--exclude', `${folder}**`]),
+  ...['tests/host/', ...pureFolders].flatMap((folder) => ['--exclude', `${folder}**`]),
 ]);
 const browserTests = tests('browser tests', cores, ['browser.test']);
 
-/** What takes longest goes beside everything else. @type {readonly (readonly Check[])[]} */
+/** What takes longest goes beside everything else, and whichever lane is free first takes what is left. */
+const left = [hostTests, otherTests, pureTests];
+/** @type {readonly (readonly Check[])[]} */
 const lanes = [
   [
     { name: 'types', args: [join(root, 'scripts/checkTypes.mjs')], remedy: 'mend the types named above' },
@@ -59,8 +65,6 @@ const lanes = [
       args: ['knip/bin/knip.js', '--no-progress'],
       remedy: 'remove what is named above',
     },
-    otherTests,
-    pureTests,
   ],
   [
     { name: 'a browser', args: [join(root, 'scripts/findBrowser.mjs')], remedy: 'the line above says how to get one' },
@@ -90,10 +94,11 @@ const heard = ({ args: [bin = '', ...args], aloud }) =>
 /** @type {string[]} */
 const broken = [];
 const total = { passed: 0, failed: 0 };
-for (const { name } of [pureTests, otherTests, browserTests]) rmSync(reportOf(name), { force: true });
+for (const { name } of [...left, browserTests]) rmSync(reportOf(name), { force: true });
 await Promise.all(
   lanes.map(async (checks) => {
-    for (const check of checks) {
+    const own = [...checks];
+    for (let check = own.shift(); check !== undefined; check = own.shift() ?? left.shift()) {
       const from = performance.now();
       const { code, said } = await heard(check);
       console.log(`labrow: ${check.name} ${code === 0 ? '✓' : '✗'} ${seconds(from)}`);
