@@ -5,7 +5,7 @@ import { classColumns as at } from '../../src/workbook/layout.ts';
 import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { valueAt } from './cells.ts';
-import { actAtChange, saveAtChanges } from './hostFailure.ts';
+import { actAtChange, changesOf } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 const sheet = 'Fern class';
@@ -77,7 +77,7 @@ describe.each(Object.keys(works))('while %s', (work) => {
     '%s by a student puts no entry beside another step, and the next build has every one in its row',
     (deed) => {
       const whole = open({ saved, clock });
-      const changes = saveAtChanges(whole);
+      const changes = changesOf(whole);
       works[work]?.(whole);
       const each = cases({ short: 37, deep: 1 });
       const places = changes.map(({ place }) => place).filter((place) => (place * 7919 + deed.length) % each === 0);

@@ -222,9 +222,9 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
       const soundSteps = stepIds.slice(0, isFirstClass ? 8 : isSecondClass ? 2 : 3);
       await expect.poll(() => states(second, soundSteps)).toEqual(soundSteps.map(() => 'on target'));
       if (isFirstClass) {
-        expect(new Set(states(first, stepIds))).toEqual(new Set(['on target', '']));
-        expect(stateOf(third, 'moles of solute')).toBe('not yet');
-        expect(school1.textAt(className, rowOf(third, 'moles of solute'), at.hint)).not.toBe('');
+        await expect.poll(() => new Set(states(first, stepIds))).toEqual(new Set(['on target', '']));
+        await expect.poll(() => stateOf(third, 'moles of solute')).toBe('not yet');
+        await expect.poll(() => school1.textAt(className, rowOf(third, 'moles of solute'), at.hint)).not.toBe('');
       }
     }
   });
