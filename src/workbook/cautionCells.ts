@@ -40,14 +40,16 @@ function inTwo(sentences: readonly string[]): Pick<CautionRow, 'lookAt' | 'hint'
 /** Always as many rows: those of a form that one row cannot hold go on in the next, and what is not needed stays empty. */
 export function cautionCells(pieces: readonly CautionPiece[]): readonly CautionRow[] {
   const rows = pieces.flatMap(({ head, effects, advice }) => {
-    const whole: CautionRow = { title: head, task: effects.join(' '), ...inTwo(advice) };
+    // The cell beside it goes on, so that nothing has to lead over to it.
+    const title = head.replace(/:$/, '');
+    const whole: CautionRow = { title, task: effects.join(' '), ...inTwo(advice) };
     if (cautionRowHeight(whole) <= mostRowHeight.any) return [whole];
     const half = (list: readonly string[], part: 0 | 1) => {
       const middle = Math.ceil(list.length / 2);
       return part === 0 ? list.slice(0, middle) : list.slice(middle);
     };
     return ([0, 1] as const).map((part) => ({
-      title: part === 0 ? head : '',
+      title: part === 0 ? title : '',
       task: half(effects, part).join(' '),
       ...inTwo(half(advice, part)),
     }));
