@@ -70,8 +70,8 @@ function removeOthers({
 }): void {
   const { spreadsheet, sheets } = file;
   const staying = [...kept.map(({ one }) => one), ...(everything ? [] : otherSheets(file))];
-  // Whoever takes the file on gets a sheet of the teacher's own with the next build.
-  const leaving = sheets.filter((one) => !staying.includes(one) || one.sheet.getName() === hostWords.deskSheet.name);
+  // The teacher's hidden sheet goes too: whoever takes the file on gets one of their own with the next build.
+  const leaving = sheets.filter((one) => !staying.includes(one));
   const leavingIds = leaving.map(({ id }) => id);
   // A name for a range is words that people typed as well.
   for (const named of spreadsheet.getNamedRanges()) {

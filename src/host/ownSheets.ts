@@ -66,10 +66,13 @@ export function ownSheets(file: FileInRun): readonly OwnSheet[] {
   return file.sheets.filter(isOwn).filter(({ tag }) => tag.state !== 'kept');
 }
 
-/** Every sheet that is not ours at all: neither in use nor kept. */
+/** Every sheet that is not ours at all: neither in use nor kept, nor the one that tells teacher and students apart. */
 export function otherSheets(file: FileInRun): readonly SheetInRun[] {
   const own = ownSheets(file);
-  return file.sheets.filter((one) => !own.some(({ id }) => id === one.id) && !isKept(file, one));
+  return file.sheets.filter(
+    (one) =>
+      !own.some(({ id }) => id === one.id) && !isKept(file, one) && one.sheet.getName() !== hostWords.deskSheet.name,
+  );
 }
 
 /** What this one is, also where it is kept and the list of kept ones does not say so. */

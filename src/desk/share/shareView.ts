@@ -1,3 +1,4 @@
+import { deskSheetName } from '../../workbook/scratchSheet.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import type { Book } from '../file/book.ts';
 import { dayIn } from '../file/dayIn.ts';
@@ -9,7 +10,9 @@ export const shareView = (book: Book): Outcome<ShareView> =>
   done({
     fileName: book.fileName,
     entriesToday: entriesToday(book),
-    otherSheets: book.sheets.filter(({ tag, kept }) => tag === null && !kept).map(({ name }) => name),
+    otherSheets: book.sheets
+      .filter(({ tag, kept, name }) => tag === null && !kept && name !== deskSheetName)
+      .map(({ name }) => name),
   });
 
 /** Entries of today in the classes in use. One whose time nobody noted may be of today: it counts. */
