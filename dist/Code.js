@@ -6397,6 +6397,25 @@ var commonGivens = {
 	purity: { name: "purity", unit: "%", about: "mass percent of solute in the solid" }
 };
 
+// lab/texts/ordering
+function several(letters) { return letters.join(", "); }
+var orderTexts = {
+	/** Above the actions. */
+	asked: "Put in order:",
+	/** Where the letters in the sheet are those of an older layout. */
+	buildAgain: "These letters are from an older table. Ask your teacher to build it again.",
+	works: "Yes, this order works.",
+	lettersOnly: function(known) { return `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would do them.`; },
+	wordsTyped: function(known) { return `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`; },
+	lettersAmiss: function(found) { return [
+		orderTexts.lettersOnly(found.known),
+		found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : "",
+		found.missing.length > 0 ? `Still missing: ${several(found.missing)}.` : "",
+		found.twice.length > 0 ? `More than once: ${several(found.twice)}.` : ""
+	].filter((part) => part !== "").join(" "); },
+	brokenPair: function({ sooner, later, ask }) { return `Look at ${sooner} and ${later}. ${ask}`; }
+};
+
 // lab/numbers/seededRandom
 function hashOf(text) {
 	let hash = 2166136261;
@@ -6433,25 +6452,6 @@ function letteredOptions(questionName, whose = {}) {
 	const { right, others } = questionByName(questionName);
 	return lettered(letterSeed(questionName, whose), [right, ...others]);
 }
-
-// lab/texts/ordering
-function several(letters) { return letters.join(", "); }
-var orderTexts = {
-	/** Above the actions. */
-	asked: "Put in order:",
-	/** Where the letters in the sheet are those of an older layout. */
-	buildAgain: "These letters are from an older table. Ask your teacher to build it again.",
-	works: "Yes, this order works.",
-	lettersOnly: function(known) { return `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would do them.`; },
-	wordsTyped: function(known) { return `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`; },
-	lettersAmiss: function(found) { return [
-		orderTexts.lettersOnly(found.known),
-		found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : "",
-		found.missing.length > 0 ? `Still missing: ${several(found.missing)}.` : "",
-		found.twice.length > 0 ? `More than once: ${several(found.twice)}.` : ""
-	].filter((part) => part !== "").join(" "); },
-	brokenPair: function({ sooner, later, ask }) { return `Look at ${sooner} and ${later}. ${ask}`; }
-};
 
 // lab/bench/orderedActions
 function brokenRules(procedure, order) { return procedure.rules.filter(
@@ -10113,7 +10113,7 @@ var hostWords = {
 
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, boxAround, recalculateEveryMinute, documentVisibility, scratchSheet, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 52 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 53 more
 "desk"(part) {
 const { cautionRows, cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("host/countedEntry");
 const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, scratchSheet, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
@@ -10329,20 +10329,22 @@ function carriedEntries({
 	const lettersBefore = relettered !== void 0 && isClass && layoutIn(from) < relettered.since ? relettered : void 0;
 	const carriedAs = (value, place) => lettersBefore !== void 0 && place.column === lettersBefore.column && lettersBefore.rows.includes(place.row) ? `${lettersBefore.before}${cellText(value)}` : value;
 	const nameOf2 = (texts) => texts[0] === "" ? "" : JSON.stringify(texts);
-	const rowByName = new Map();
-	from.forEach((cells, index) => {
-		const name2 = nameOf2(columns.map((column) => cellText(cells[column - 1])));
-		if (name2 !== "" && !rowByName.has(name2)) rowByName.set(name2, index);
-	});
-	const standsAt = new Map();
 	const nameAt = (cells) => nameOf2(columns.map((column) => cellText(cells?.[column - 1])));
-	to.forEach((cells, index) => {
-		const name2 = nameAt(cells);
-		if (name2 !== "" && !standsAt.has(name2)) standsAt.set(name2, index + 1);
-	});
+	const placesIn = (all) => {
+		const places = new Map();
+		all.forEach((cells, index) => {
+			const name2 = nameAt(cells);
+			if (name2 !== "" && !places.has(name2)) places.set(name2, index);
+		});
+		return places;
+	};
+	const rowByName = placesIn(from);
+	const standsAt = placesIn(to);
 	const placeOf = (name2, planned) => {
 		const there = nameAt(to[planned - 1]);
-		return !isClass || there === name2 ? planned : standsAt.get(name2) ?? (there === "" ? planned : void 0);
+		if (!isClass || there === name2) return planned;
+		const index = standsAt.get(name2);
+		return index === void 0 ? there === "" ? planned : void 0 : index + 1;
 	};
 	const runs = [];
 	for (const column of plan.carried) {
@@ -10465,6 +10467,18 @@ function carryEntries({
 	}
 }
 
+// host/digest
+function digest(text) {
+	let one = 2166136261 | 0;
+	let other = 16777619;
+	for (let at = 0; at < text.length; at += 1) {
+		const code = text.charCodeAt(at);
+		one = Math.imul(one ^ code, 16777619);
+		other = Math.imul(other, 31) + code | 0;
+	}
+	return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${text.length}`;
+}
+
 // lab/record/recordEntry
 var recordFields = [
 	"day",
@@ -10575,7 +10589,9 @@ function ownSheets(file2) {
 }
 function otherSheets(file2) {
 	const own = ownSheets(file2);
-	return file2.sheets.filter((one) => !own.some(({ id }) => id === one.id) && !isKept(file2, one));
+	return file2.sheets.filter(
+		(one) => !own.some(({ id }) => id === one.id) && !isKept(file2, one) && one.sheet.getName() !== hostWords.deskSheet.name
+	);
 }
 function tagOf(file2, one) {
 	if (!file2.isKnown) lookUpTags(file2);
@@ -10763,12 +10779,7 @@ function carryOne({
 	}
 	return { carried, left };
 }
-function sumOf(text) {
-	if (text === "") return "";
-	let sum = 2166136261 | 0;
-	for (let index = 0; index < text.length; index += 1) sum = Math.imul(sum ^ text.charCodeAt(index), 16777619);
-	return (sum >>> 0).toString(36);
-}
+function sumOf(text) { return text === "" ? "" : digest(text); }
 
 // workbook/isAtWork
 function isAtWork(shown) { return /^Loading|(\.\.\.|…)$/.test(shown); }
@@ -10966,6 +10977,9 @@ function withSeparator(formulaText, separator) {
 	return written;
 }
 
+// workbook/takesComma
+function takesComma(locale) { return /^en(_(US|GB|CA|AU|NZ|IE|IN))?$/.test(locale); }
+
 // host/separatorIn
 function separatorIn(formulas) {
 	const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ""));
@@ -10977,21 +10991,21 @@ function separatorIn(formulas) {
 function setToRest(file2, old) {
 	const { kind } = old.tag;
 	if (kind !== "class" && kind !== "plan" && kind !== "poll") return;
-	if (kind === "class") restChecks(file2, old);
-	const top = topOf(old);
+	const cells = kind === "class" ? valuesOf(old.sheet) : void 0;
+	if (cells !== void 0) restChecks(file2, old, cells);
+	const top = topOf(old, cells);
 	const inUse = sheetInUse(ownSheets(file2), old.tag);
 	if (inUse === void 0) {
 		writeTexts(top, [[hostWords.kept.alone]]);
 		return;
 	}
 	const link = `=${native("HYPERLINK", literal(`#gid=${inUse.id}`), literal(hostWords.kept.withLink))}`;
-	const separator = /^en/i.test(file2.locale()) ? "," : separatorIn(old.sheet.getDataRange().getFormulas());
+	const separator = takesComma(file2.locale()) ? "," : separatorIn(old.sheet.getDataRange().getFormulas());
 	top.setNumberFormat("General");
 	top.setValue(withSeparator(link, separator ?? ","));
 }
-function topOf({ sheet, tag: { kind } }) { return kind === "class" && classShift(valuesOf(sheet)) === 0 ? sheet.getRange(classRows.headings, classColumns.task) : sheet.getRange(1, 1); }
-function restChecks(file2, old) {
-	const cells = valuesOf(old.sheet);
+function topOf({ sheet }, cells) { return cells !== void 0 && classShift(cells) === 0 ? sheet.getRange(classRows.headings, classColumns.task) : sheet.getRange(1, 1); }
+function restChecks(file2, old, cells) {
 	const blocks = readClassSheet(cells)?.blocks ?? [];
 	const first = blocks[0];
 	const last = blocks[blocks.length - 1];
@@ -11016,9 +11030,6 @@ function restChecks(file2, old) {
 	range.setNumberFormat("@");
 	writeTexts(range, words2);
 }
-
-// workbook/takesComma
-function takesComma(locale) { return /^en(_(US|GB|CA|AU|NZ|IE|IN))?$/.test(locale); }
 
 // host/writePlanned
 function writePlanned({ sheet, plan, blocks, present, separator }) {
@@ -11618,16 +11629,6 @@ function structureOf(found) {
 	while (rows.length > 0 && rows[rows.length - 1]?.join("") === "") rows.pop();
 	return rows;
 }
-function digest(text) {
-	let one = 2166136261 | 0;
-	let other = 16777619;
-	for (let at = 0; at < text.length; at += 1) {
-		const code = text.charCodeAt(at);
-		one = Math.imul(one ^ code, 16777619);
-		other = Math.imul(other, 31) + code | 0;
-	}
-	return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${text.length}`;
-}
 
 // host/notePreparedPlan
 function notePreparedPlan({
@@ -11727,7 +11728,7 @@ function checkAgain() {
 		const moved = [];
 		for (const one of ownSheets(file2)) {
 			const { sheet, id, tag } = one;
-			if (tag.kind !== "class" || tag.state === "kept") continue;
+			if (tag.kind !== "class") continue;
 			const obstacles = moveAside(one);
 			moved.push(...obstacles.map(hostWords.inTheWay));
 			if (obstacles.length > 0) settle();
@@ -11819,7 +11820,7 @@ function removeOthers({
 }) {
 	const { spreadsheet, sheets } = file2;
 	const staying = [...kept.map(({ one }) => one), ...everything ? [] : otherSheets(file2)];
-	const leaving = sheets.filter((one) => !staying.includes(one) || one.sheet.getName() === hostWords.deskSheet.name);
+	const leaving = sheets.filter((one) => !staying.includes(one));
 	const leavingIds = leaving.map(({ id }) => id);
 	for (const named of spreadsheet.getNamedRanges()) {
 		if (everything || leavingIds.includes(named.getRange().getSheet().getSheetId())) named.remove();

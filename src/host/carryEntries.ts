@@ -20,7 +20,7 @@ export function carryEntries({
   from,
 }: {
   sheet: Sheet;
-  plan: CarriedPlan & Pick<SheetPlan, 'role' | 'rowCount'>;
+  plan: CarriedPlan & Pick<SheetPlan, 'rowCount'>;
   /** Cells of the old sheet. */
   from: readonly (readonly CellValue[])[];
 }): void {

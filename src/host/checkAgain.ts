@@ -23,10 +23,10 @@ interface CheckNoted {
 
 /**
  * Enters again only the checks that failed; those that stand cost the host nothing, and those that it is working out are
- * left to it, since beginning anew would make the wait longer. What somebody typed
- * where checks have to show is moved out of their way first: most of them then come by themselves. A formula is noted
- * before its cell is emptied, so that the next press puts it back where this one stops. Sheets where a formula is gone
- * altogether are named: the page plans them anew.
+ * left to it, since beginning anew would make the wait longer. What somebody typed where checks have to show is moved out
+ * of their way first: most of them then come by themselves. A formula is noted before its cell is emptied, so that the
+ * next press puts it back where this one stops. Sheets where a formula is gone altogether are named: the page plans them
+ * anew.
  */
 export function checkAgain(): Outcome<ChecksEntered> {
   const locked = withDocumentLock(2000, () => {
@@ -36,7 +36,7 @@ export function checkAgain(): Outcome<ChecksEntered> {
     const moved: string[] = [];
     for (const one of ownSheets(file)) {
       const { sheet, id, tag } = one;
-      if (tag.kind !== 'class' || tag.state === 'kept') continue;
+      if (tag.kind !== 'class') continue;
       const obstacles = moveAside(one);
       moved.push(...obstacles.map(hostWords.inTheWay));
       if (obstacles.length > 0) settle();

@@ -3,6 +3,7 @@ import { cellText } from '../workbook/cellText.ts';
 import { inTodaysColumns } from '../workbook/classCells.ts';
 import { classColumns as at } from '../workbook/layout.ts';
 import { carryEntries } from './carryEntries.ts';
+import { digest } from './digest.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
 import { type OwnSheet, ownSheets, sheetInUse } from './ownSheets.ts';
 import { valuesOf } from './valuesOf.ts';
@@ -169,10 +170,5 @@ function carryOne({
   return { carried, left };
 }
 
-/** A short sum over a text, blank for none: the note holds nobody's words. */
-function sumOf(text: string): string {
-  if (text === '') return '';
-  let sum = 0x811c9dc5 | 0;
-  for (let index = 0; index < text.length; index += 1) sum = Math.imul(sum ^ text.charCodeAt(index), 0x01000193);
-  return (sum >>> 0).toString(36);
-}
+/** Blank for nothing: the note holds sums, and nobody's words. */
+const sumOf = (text: string): string => (text === '' ? '' : digest(text));

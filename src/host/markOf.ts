@@ -4,6 +4,7 @@ import { inTodaysColumns } from '../workbook/classCells.ts';
 import { classColumns } from '../workbook/layout.ts';
 import type { SheetKind } from './calls.ts';
 import { cellSent } from './cellSent.ts';
+import { digest } from './digest.ts';
 
 type Cells = readonly (readonly CellValue[])[];
 
@@ -20,17 +21,4 @@ function structureOf(found: Cells): readonly (readonly string[])[] {
   const rows = cells.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
   while (rows.length > 0 && rows[rows.length - 1]?.join('') === '') rows.pop();
   return rows;
-}
-
-/** Two sums of 32 bits over the characters (FNV-1a, and one that begins elsewhere), and how many there are. */
-function digest(text: string): string {
-  // Kept as whole numbers with a sign until the end: others are slow, and a Plan has ten thousand characters.
-  let one = 0x811c9dc5 | 0;
-  let other = 0x01000193;
-  for (let at = 0; at < text.length; at += 1) {
-    const code = text.charCodeAt(at);
-    one = Math.imul(one ^ code, 0x01000193);
-    other = (Math.imul(other, 31) + code) | 0;
-  }
-  return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${text.length}`;
 }

@@ -3,12 +3,15 @@ import { native, withSeparator } from '../workbook/formula.ts';
 import { classColumns, classRows } from '../workbook/layout.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
 import { literal } from '../workbook/reference.ts';
+import { takesComma } from '../workbook/takesComma.ts';
 import type { FileInRun } from './fileInRun.ts';
 import { type OwnSheet, ownSheets, sheetInUse, writeTag } from './ownSheets.ts';
 import { separatorIn } from './separatorIn.ts';
 import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
 import { writeTexts } from './writeTexts.ts';
+
+type Cells = ReturnType<typeof valuesOf>;
 
 /**
  * A sheet that is kept says so at its top, with a link to the one in use, and checks nothing any more: whoever has it in
@@ -17,8 +20,9 @@ import { writeTexts } from './writeTexts.ts';
 export function setToRest(file: FileInRun, old: OwnSheet): void {
   const { kind } = old.tag;
   if (kind !== 'class' && kind !== 'plan' && kind !== 'poll') return;
-  if (kind === 'class') restChecks(file, old);
-  const top = topOf(old);
+  const cells = kind === 'class' ? valuesOf(old.sheet) : undefined;
+  if (cells !== undefined) restChecks(file, old, cells);
+  const top = topOf(old, cells);
   const inUse = sheetInUse(ownSheets(file), old.tag);
   if (inUse === undefined) {
     writeTexts(top, [[hostWords.kept.alone]]);
@@ -26,20 +30,19 @@ export function setToRest(file: FileInRun, old: OwnSheet): void {
   }
   // No words that people typed become part of a formula: the name of the class stands on the tab.
   const link = `=${native('HYPERLINK', literal(`#gid=${inUse.id}`), literal(hostWords.kept.withLink))}`;
-  const separator = /^en/i.test(file.locale()) ? ',' : separatorIn(old.sheet.getDataRange().getFormulas());
+  const separator = takesComma(file.locale()) ? ',' : separatorIn(old.sheet.getDataRange().getFormulas());
   top.setNumberFormat('General');
   top.setValue(withSeparator(link, separator ?? ','));
 }
 
 /** Where whoever looks at the sheet sees it, however far down: in the frozen row of a class sheet, else in the title. */
-const topOf = ({ sheet, tag: { kind } }: OwnSheet) =>
-  kind === 'class' && classShift(valuesOf(sheet)) === 0
+const topOf = ({ sheet }: OwnSheet, cells: Cells | undefined) =>
+  cells !== undefined && classShift(cells) === 0
     ? sheet.getRange(classRows.headings, classColumns.task)
     : sheet.getRange(1, 1);
 
 /** The words that stood there stay as words of that time; the formula of the first block stays in the tag. */
-function restChecks(file: FileInRun, old: OwnSheet): void {
-  const cells = valuesOf(old.sheet);
+function restChecks(file: FileInRun, old: OwnSheet, cells: Cells): void {
   const blocks = readClassSheet(cells)?.blocks ?? [];
   const first = blocks[0];
   const last = blocks[blocks.length - 1];

@@ -45,22 +45,25 @@ export function carriedEntries({
       : value;
   // A heading row has a team and no step; the closing row below it has the same name, and nothing in it is carried.
   const nameOf = (texts: readonly string[]) => (texts[0] === '' ? '' : JSON.stringify(texts));
-  const rowByName = new Map<string, number>();
-  from.forEach((cells, index) => {
-    const name = nameOf(columns.map((column) => cellText(cells[column - 1])));
-    if (name !== '' && !rowByName.has(name)) rowByName.set(name, index);
-  });
-  const standsAt = new Map<string, number>();
   const nameAt = (cells: Cells[number] | undefined): string =>
     nameOf(columns.map((column) => cellText(cells?.[column - 1])));
-  to.forEach((cells, index) => {
-    const name = nameAt(cells);
-    if (name !== '' && !standsAt.has(name)) standsAt.set(name, index + 1);
-  });
+  /** Index of the first row of each name. */
+  const placesIn = (all: Cells): ReadonlyMap<string, number> => {
+    const places = new Map<string, number>();
+    all.forEach((cells, index) => {
+      const name = nameAt(cells);
+      if (name !== '' && !places.has(name)) places.set(name, index);
+    });
+    return places;
+  };
+  const rowByName = placesIn(from);
+  const standsAt = placesIn(to);
   /** Where a planned row stands by now; undefined where it was taken out. People can move rows while a sheet is written. */
   const placeOf = (name: string, planned: number): number | undefined => {
     const there = nameAt(to[planned - 1]);
-    return !isClass || there === name ? planned : (standsAt.get(name) ?? (there === '' ? planned : undefined));
+    if (!isClass || there === name) return planned;
+    const index = standsAt.get(name);
+    return index === undefined ? (there === '' ? planned : undefined) : index + 1;
   };
   const runs: CarriedRun[] = [];
   for (const column of plan.carried) {

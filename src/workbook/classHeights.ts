@@ -1,4 +1,5 @@
-import { letteredShown } from '../lab/bench/letteredShown.ts';
+import { isLettered } from '../lab/bench/isLettered.ts';
+import { shownTo } from '../lab/bench/shownTo.ts';
 import { saidInRow } from '../lab/judging/saidInRow.ts';
 import type { Step } from '../lab/lesson/activity.ts';
 import { readLessonSettings } from '../lab/lesson/lessonSettings.ts';
@@ -118,13 +119,11 @@ function stepHeight(step: Step, { lesson, team }: { lesson: Lesson; team: TeamPl
   const { activity, setup } = lesson;
   const { decimalMark, studentsDilute } = readLessonSettings(Object.entries(setup.settings));
   const { lookAt, hint } = saidInRow(step, { activity, givens: team.givens, decimalMark, studentsDilute });
-  const isLettered = step.kind === 'ordered' || step.kind === 'chosen';
-  const shown = isLettered ? letteredShown(step, team.key) : step.shown;
-  const told = shownWords({ shown }, { values: team.givens, givens: activity.givens });
+  const told = shownWords({ shown: shownTo(step, team.key) }, { values: team.givens, givens: activity.givens });
   const task = step.kind === 'calculated' ? `${told} 10${words.class.figures.several}` : told;
   const most = Math.max(
     inColumn(`00 ${step.title}`, at.title, 'step'),
-    inColumn(task, at.task, isLettered ? 'letters' : 'task'),
+    inColumn(task, at.task, isLettered(step) ? 'letters' : 'task'),
     ...lookAt.map((text) => inColumn(text, at.lookAt, 'spilled')),
     ...hint.map((text) => inColumn(text, at.hint, 'spilled')),
   );

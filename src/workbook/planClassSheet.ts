@@ -1,4 +1,5 @@
-import { letteredShown } from '../lab/bench/letteredShown.ts';
+import { isLettered } from '../lab/bench/isLettered.ts';
+import { shownTo } from '../lab/bench/shownTo.ts';
 import type { Step } from '../lab/lesson/activity.ts';
 import { takesLessonFigures } from '../lab/lesson/lessonFigures.ts';
 import { roles } from '../lab/lesson/roles.ts';
@@ -45,7 +46,6 @@ export const rowNameColumnOf = (givenCount: number): number => at.givens + given
 export const rowName = ({ key, step }: { key: string; step: string }): string => `${key}|${step}`;
 
 /** Of a mark, which people need not read. */
-
 const markWidth = 28;
 
 export interface ClassSheetInput {
@@ -138,7 +138,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
         `${keyCell}&${literal('|')}&${fixed({ row, column: at.step })}`,
       );
       leftCells.push([text(`${place + 1} ${step.title}`), whatToDo({ step, team, isOwn, ...about })]);
-      if (step.kind === 'ordered' || step.kind === 'chosen') letteredRows.push(row);
+      if (isLettered(step)) letteredRows.push(row);
     });
     leftCells.push([
       computed(
@@ -228,8 +228,8 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       { ...stepRows, column: at.tries, columns: 2, look: 'count' },
       { row: closing, column: 1, rows: 1, columns: at.lastEntry, look: 'closing' },
     );
-    steps.forEach(({ kind }, place) => {
-      if (kind !== 'ordered' && kind !== 'chosen') return;
+    steps.forEach((step, place) => {
+      if (!isLettered(step)) return;
       looks.push({ row: heading + 1 + place, column: at.task, rows: 1, columns: 1, look: 'letters' });
     });
   });
@@ -407,8 +407,7 @@ function whatToDo({
 }): CellContent {
   const givens = lesson.givenNames;
   const unitOfGiven = (name: string) => lesson.activity.givens.find((one) => one.name === name)?.unit ?? '';
-  const isLettered = step.kind === 'ordered' || step.kind === 'chosen';
-  const told = isLettered ? letteredShown(step, team.key) : step.shown;
+  const told = shownTo(step, team.key);
   const given = (name: string) => {
     const place = givens.indexOf(name);
     if (place < 0) throw new Error(`Expected a given of the activity in ${step.id}, received ${name}.`);
@@ -448,7 +447,7 @@ function whatToDo({
     return joined === cell ? cell : native('IF', `${cell}=""`, literal(''), joined);
   });
   const shown = [...pieces, ...figuresAsked(step, references)].join('&');
-  const lettered = isLettered ? native('IF', isOwn, shown, literal(words.class.lettersOfOther)) : shown;
+  const lettered = isLettered(step) ? native('IF', isOwn, shown, literal(words.class.lettersOfOther)) : shown;
   return computed(`=${native('IF', native('ISNUMBER', lineCell), lettered, literal(''))}`);
 }
 

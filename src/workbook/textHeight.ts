@@ -43,9 +43,12 @@ const boldShare = 1.07;
 /** Pixels that a letter size of 10 takes on the screen, and lines of it, as the preview draws them; the host needs less. */
 const pixelsOf = (size: number): number => Math.max(10, Math.round((size / 10) * 14));
 
+let byLetter: ReadonlyMap<string, number> | undefined;
+
 function widthOf(text: string): number {
+  byLetter ??= new Map(widths.flatMap(([wide, letters]) => [...letters].map((letter) => [letter, wide] as const)));
   let hundredths = 0;
-  for (const letter of text) hundredths += widths.find(([, letters]) => letters.includes(letter))?.[0] ?? widest;
+  for (const letter of text) hundredths += byLetter.get(letter) ?? widest;
   return hundredths / 100;
 }
 

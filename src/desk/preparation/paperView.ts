@@ -1,6 +1,5 @@
-import { letteredShown } from '../../lab/bench/letteredShown.ts';
+import { shownTo } from '../../lab/bench/shownTo.ts';
 import { teamKey } from '../../lab/key/teamKey.ts';
-import type { Step } from '../../lab/lesson/activity.ts';
 import { shownWords } from '../../lab/lesson/shownWords.ts';
 import { wholeCautions } from '../../lab/lesson/wholeCautions.ts';
 import { stepUnit } from '../../workbook/stepUnit.ts';
@@ -50,7 +49,3 @@ export function paperView(book: Book): Outcome<PaperView> {
     }),
   });
 }
-
-/** What a row asks; where it is answered with letters, in those of the team with this key. */
-const shownTo = (step: Step, key: string) =>
-  step.kind === 'ordered' || step.kind === 'chosen' ? letteredShown(step, key) : step.shown;

@@ -1,6 +1,6 @@
-import { letteredOptions } from '../bench/letteredOptions.ts';
 import type { ChosenStep, OrderedStep, Shown } from '../lesson/activity.ts';
 import { orderTexts } from '../texts/ordering.ts';
+import { letteredOptions } from './letteredOptions.ts';
 import { orderedActions } from './orderedActions.ts';
 import { procedureByName } from './procedures.ts';
 import { questionByName } from './questions.ts';

@@ -1,3 +1,4 @@
+import { letteredOptions } from '../bench/letteredOptions.ts';
 import { optionReply } from '../bench/optionReply.ts';
 import { orderedActions } from '../bench/orderedActions.ts';
 import { procedureByName } from '../bench/procedures.ts';
@@ -47,7 +48,7 @@ function lookAtTexts(step: Step, team: RowOfTeam): readonly string[] {
       return orderedTexts(step);
     case 'chosen': {
       const { right, others } = questionByName(step.question);
-      const letters = [right, ...others].map((_, place) => String.fromCharCode(97 + place));
+      const letters = letteredOptions(step.question).map(({ letter }) => letter);
       const solute = team.givens[team.activity.numbers.formula];
       return [choiceTexts.oneLetter(letters), ...[right, ...others].map((option) => optionReply(option, solute))];
     }

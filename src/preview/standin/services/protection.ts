@@ -152,12 +152,10 @@ export class ProtectionStandIn extends HostObject implements ProtectionPart {
 
 const freeId = (sheet: SheetState): number => Math.max(0, ...sheet.protections.map(({ id }) => id)) + 1;
 
-/** Another protection each time, over any there may be already. */
-export function protectRange(desk: Desk, sheet: SheetState, area: Area): ProtectionState {
+function added(desk: Desk, sheet: SheetState, of: Pick<ProtectionState, 'kind' | 'area'>): ProtectionState {
   const state: ProtectionState = {
     id: freeId(sheet),
-    kind: 'RANGE',
-    area,
+    ...of,
     unprotected: [],
     description: '',
     warningOnly: false,
@@ -168,20 +166,10 @@ export function protectRange(desk: Desk, sheet: SheetState, area: Area): Protect
   return state;
 }
 
+/** Another protection each time, over any there may be already. */
+export const protectRange = (desk: Desk, sheet: SheetState, area: Area): ProtectionState =>
+  added(desk, sheet, { kind: 'RANGE', area });
+
 /** The sheet's one protection, there already or new. */
-export function protectSheet(desk: Desk, sheet: SheetState): ProtectionState {
-  const there = sheet.protections.find(({ kind }) => kind === 'SHEET');
-  if (there) return there;
-  const state: ProtectionState = {
-    id: freeId(sheet),
-    kind: 'SHEET',
-    area: undefined,
-    unprotected: [],
-    description: '',
-    warningOnly: false,
-    editors: Object.values(people),
-  };
-  sheet.protections.push(state);
-  desk.book.restructure(sheet);
-  return state;
-}
+export const protectSheet = (desk: Desk, sheet: SheetState): ProtectionState =>
+  sheet.protections.find(({ kind }) => kind === 'SHEET') ?? added(desk, sheet, { kind: 'SHEET', area: undefined });
