@@ -513,6 +513,8 @@ export const texts = {
       number === 0
         ? 'No check is stuck.'
         : `${count(number, 'check', 'checks')} restarted. Give the spreadsheet a few seconds.`,
+    waiting: (number: number) =>
+      `${count(number, 'check is', 'checks are')} still being worked out. If that lasts, press again in a minute.`,
     quietFailure: (clock: string) => `Last updated at ${clock}. The next try comes by itself.`,
     every: 'Updates every 20 s.',
   },

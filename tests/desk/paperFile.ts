@@ -71,7 +71,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
   let nextId = Math.max(99, ...state.sheets.map(({ id }) => id)) + 1;
   /** Runs once before the next call that writes: somebody who is quicker. */
   let meanwhile: (() => void) | undefined;
-  let checkAnswer: ChecksEntered = { renewed: 0, missing: [], moved: [] };
+  let checkAnswer: ChecksEntered = { renewed: 0, waiting: 0, missing: [], moved: [] };
   let refusal: HostOutcome<never> | undefined;
 
   const markOf = ({ tag, cells }: PaperSheet): string =>
@@ -256,7 +256,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
       case 'putAside': {
         Object.assign(sheetWithId(one.wish.sheetId), { kept: true, name: one.wish.keptName, tag: null });
         touch(one.wish);
-        return { ok: true, value: reading(one.wish.read) };
+        return { ok: true, value: { reading: reading(one.wish.read) } };
       }
       default: {
         const { left } = empty(one.wish);

@@ -49,8 +49,12 @@ function* putAside(file: File, { book, note, aside }: Step & { readonly aside: n
     seen: [],
   });
   if (!answer.ok) return answer;
-  return done(stepped(file, { book: noted(file, answer.value, readAfter(note)), note, made: false }));
+  const { reading, late } = answer.value;
+  return done(withLate(stepped(file, { book: noted(file, reading, readAfter(note)), note, made: false }), late));
 }
+
+const withLate = (state: BuildState, late: Parameters<typeof deskWords.late>[0] | undefined): BuildState =>
+  late === undefined ? state : { ...state, late: deskWords.late(late) };
 
 function* buildSheet(file: File, { book, note, task }: Step): Work<Outcome<BuildState>> {
   const inFile = lessonInFile(book);
@@ -74,8 +78,7 @@ function* buildSheet(file: File, { book, note, task }: Step): Work<Outcome<Build
   });
   if (!answer.ok) return answer;
   const { reading: after, made, late } = answer.value;
-  const state = stepped(file, { book: noted(file, after, readAfter(note)), note, made });
-  return done(late === undefined ? state : { ...state, late: deskWords.late(late) });
+  return done(withLate(stepped(file, { book: noted(file, after, readAfter(note)), note, made }), late));
 }
 
 const isLast = ({ tasks, done: built }: BuildNote): boolean => built + 1 >= tasks.length;

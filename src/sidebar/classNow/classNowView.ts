@@ -109,8 +109,19 @@ export function classNowView(page: Page): View {
     const outcome = await askDesk('goToTeam', inClass, team.key);
     said.textContent = outcome.ok ? texts.classNow.went(team.team) : outcome.problem.message;
   }
-  const enteredWords = ({ renewed, moved = [] }: { renewed: number; moved?: readonly string[] }): string =>
-    moved.length > 0 && renewed === 0 ? moved.join(' ') : [...moved, texts.classNow.renewed(renewed)].join(' ');
+  const enteredWords = ({
+    renewed,
+    waiting = 0,
+    moved = [],
+  }: {
+    renewed: number;
+    waiting?: number;
+    moved?: readonly string[];
+  }): string => {
+    const { renewed: restarted, waiting: waits } = texts.classNow;
+    const said = [...moved, ...(renewed > 0 ? [restarted(renewed)] : []), ...(waiting > 0 ? [waits(waiting)] : [])];
+    return said.length > 0 ? said.join(' ') : restarted(0);
+  };
   async function checkAgain(): Promise<void> {
     said.textContent = '';
     const outcome = await waiting(status, texts.classNow.reading, askDesk('checkAgain'));
