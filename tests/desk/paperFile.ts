@@ -18,7 +18,6 @@ import type {
 import { checkHeadings } from '../../src/lab/texts/feedback.ts';
 import type { CellValue } from '../../src/measurement/cellValue.ts';
 import { carriedEntries } from '../../src/workbook/carriedEntries.ts';
-import { cellText } from '../../src/workbook/cellText.ts';
 import { freeName } from '../../src/workbook/freeName.ts';
 import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
 import { layoutFits } from '../../src/workbook/layoutFits.ts';
@@ -195,7 +194,8 @@ export function paperFile(given: Partial<PaperState> = {}) {
       const runs = carriedEntries({ plan, from: valuesOf(present), to: [] });
       for (const { row, column, values } of runs)
         values.forEach((value, down) => {
-          if (cellText(value) !== '') put(sheet, row + down, column, cellText(value));
+          if (value instanceof Date || (value !== undefined && value !== null && value !== ''))
+            put(sheet, row + down, column, value instanceof Date ? { date: value.getTime() } : value);
         });
       Object.assign(present, { tag: null });
     } else if (present !== undefined && isOther) Object.assign(present, { tag: null });
