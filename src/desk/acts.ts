@@ -4,6 +4,7 @@ import { startBuild, startSample } from './building/startBuild.ts';
 import { checkAgain } from './classes/checkAgain.ts';
 import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
+import { closeClass } from './classes/closeClass.ts';
 import { goToTeam } from './classes/goToTeam.ts';
 import { ask, type Work } from './file/ask.ts';
 import type { Book } from './file/book.ts';
@@ -57,6 +58,7 @@ const acts = {
   setMembers,
   passRoles,
   checkAgain,
+  closeClass,
   goToTeam,
   goToPoll,
   writePrepareSheet,

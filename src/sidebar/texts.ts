@@ -504,6 +504,17 @@ export const texts = {
           : `${errors.length} teams so far: from ${shown(least)} to ${shown(most)}, median ${shown(middle)}.`;
       },
     },
+    closedNow: 'Closed at the bell: rows that are still open say “next time”.',
+    close: 'Close at the bell',
+    closeAbout:
+      'Rows that are still open stop asking, and what is open goes into the Record. Everything typed stays, and everybody can go on typing.',
+    open: 'Open the rows again',
+    closing: 'Writing …',
+    closed: (noted: boolean) =>
+      noted
+        ? 'Closed. What is open is noted in the Record, under “next time”.'
+        : 'Closed. Nothing was typed today, so the Record stays as it is.',
+    opened: 'Open again: the rows ask as before.',
     say: 'Tell everyone:',
     lookAgain: 'Update now',
     checkAgain: 'Restart stuck checks',
@@ -667,6 +678,11 @@ export const texts = {
       about: 'This cannot be read as a number. Check the spelling or the unit.',
     },
     blank: { sign: '·', word: 'blank', about: 'Nothing typed so far.' },
+    'next time': {
+      sign: '→',
+      word: 'next time',
+      about: 'Still open when the class was closed at the bell. The row asks again once you open the class.',
+    },
     told: {
       sign: '“',
       word: 'for you to read',

@@ -111,7 +111,9 @@ const freshness = (): string =>
 
 /** All that the list is worked out from, as one text: the settings, and every line of a team but who is here today. */
 function planText({ names, places }: { names: Pick<SheetNames, 'plan'>; places: PlanPlaces }): string {
-  const { settings, keys, givenHeadings } = places;
+  const { settings: all, closed, keys, givenHeadings } = places;
+  // Whether a class is closed changes nothing of what it takes.
+  const settings = { ...all, rows: Math.max(1, Math.min(all.rows, closed.row - all.row)) };
   const lines = { ...keys, columns: planColumns.firstGiven - 1 + givenHeadings.columns };
   return [settings, lines]
     .map((area) => native('TEXTJOIN', literal('|'), '0', onSheet(names.plan, fixedArea(area))))

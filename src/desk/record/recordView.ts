@@ -1,4 +1,5 @@
 import { classFacts } from '../../lab/record/classFacts.ts';
+import { closedRow } from '../../lab/texts/feedback.ts';
 import { rowFor } from '../../workbook/readRecordSheet.ts';
 import type { Book } from '../file/book.ts';
 import { planInFile } from '../lesson/planInFile.ts';
@@ -15,8 +16,10 @@ export function recordView(book: Book): Outcome<RecordView> {
   const classes = classDays(book).map((found) => {
     const { entry, names } = classFacts(found);
     const saved = reading === undefined ? undefined : rowFor(reading, entry)?.entry;
+    const isClosed = found.teams.some(({ steps }) => steps.some(({ check }) => check === closedRow.check));
     return {
-      proposal: entry,
+      // Rows of a class that is closed say no more what is hard in them: what was noted at the bell is all there is.
+      proposal: isClosed && saved !== undefined ? { ...entry, hard: saved.hard, next: saved.next } : entry,
       names,
       hasEntriesToday: found.hasEntriesToday,
       ...(saved === undefined ? {} : { saved }),

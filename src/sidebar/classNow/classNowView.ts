@@ -23,6 +23,13 @@ export function classNowView(page: Page): View {
   const status = element('p', { class: 'waiting', role: 'status' });
   const content = element('div', {});
   const said = element('p', { class: 'said', role: 'status' });
+  const bell = element(
+    'button',
+    { type: 'button', class: 'act two', onclick: () => void ring() },
+    texts.classNow.close,
+  );
+  const bellAbout = element('p', { class: 'hint', id: 'close-about' }, texts.classNow.closeAbout);
+  bell.setAttribute('aria-describedby', 'close-about');
   const open = new Set<string>();
   let className = '';
   /** The class whose sheet was in front when somebody last came here: only another one in front is a wish to see that. */
@@ -83,6 +90,8 @@ export function classNowView(page: Page): View {
   function draw(): void {
     if (!shown) return;
     clock.textContent = texts.classNow.clock(shown.clock);
+    bell.textContent = shown.closed ? texts.classNow.open : texts.classNow.close;
+    bellAbout.hidden = shown.closed === true;
     const text = JSON.stringify({ ...shown, clock: '', inFront: '' });
     if (text === shownText) return;
     shownText = text;
@@ -129,6 +138,16 @@ export function classNowView(page: Page): View {
     if (outcome.ok) await look(true);
   }
 
+  /** Closes the class that is shown, or opens it again: whatever the sheet says at that moment. */
+  async function ring(): Promise<void> {
+    said.textContent = '';
+    const { closed, opened, closing } = texts.classNow;
+    const close = shown?.closed !== true;
+    const outcome = await waiting(status, closing, askDesk('closeClass', className, close));
+    if (outcome.ok) await look(true);
+    said.textContent = outcome.ok ? (close ? closed(outcome.value.noted) : opened) : outcome.problem.message;
+  }
+
   /** Everything but the class itself, or the way to the plan where there is no class. */
   function frame(): void {
     const { classes } = page.lesson;
@@ -167,6 +186,8 @@ export function classNowView(page: Page): View {
     ),
     element('p', { class: 'hint', id: 'check-again-about' }, texts.classNow.checkAgainAbout),
     element('p', { class: 'hint' }, texts.classNow.every),
+    element('div', { class: 'actions' }, bell),
+    bellAbout,
   ];
 
   document.addEventListener('visibilitychange', () => {
