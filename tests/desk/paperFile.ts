@@ -130,7 +130,8 @@ export function paperFile(given: Partial<PaperState> = {}) {
     }
     const { firstRow, columns, rows } = plan.identity;
     rows.forEach((texts, down) => {
-      for (const [place, text] of texts.entries()) put(sheet, firstRow + down, columns[place] ?? 0, text);
+      for (const [place, text] of texts.entries())
+        if (text !== '') put(sheet, firstRow + down, columns[place] ?? 0, text);
     });
     for (const { row, column } of plan.invitation?.places ?? [])
       if ((sheet.cells[row - 1]?.[column - 1] ?? '') === '') put(sheet, row, column, plan.invitation?.text ?? '');

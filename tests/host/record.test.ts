@@ -165,3 +165,49 @@ describe('recordDue', () => {
     expect(due()).toEqual({ due: [] });
   });
 });
+
+describe('a class that is closed at the bell', () => {
+  const checkOf = (key: string, step: string, name = sheet) =>
+    valueAt(host, { sheet: name, row: stepRow(host, { sheet: name, key, step }), column: 5 });
+  const progressOf = (team: string) => {
+    const rows = sheetState(host, 'Progress').rows;
+    const row = Array.from({ length: rows }, (_, index) => index + 1).find(
+      (one) => valueAt(host, { sheet: 'Progress', row: one, column: 1 }) === team,
+    );
+    return [4, 5, 6].map((column) => valueAt(host, { sheet: 'Progress', row: row ?? 0, column }));
+  };
+  it('stops asking at once, loses nothing, costs few calls, and asks again after a second press', () => {
+    type('c1-t1', 'molar mass', '119.00');
+    type('c1-t1', 'moles of solute', '60');
+    answerOf(call(host, 'writePrepareSheet'));
+    const before = progressOf('Otter');
+    host.resetCounts();
+    expect(answerOf(call(host, 'closeClass', sheet, true))).toEqual({ noted: true });
+    const asked = Object.values(host.counts.host).reduce((sum, count) => sum + count, 0);
+    console.log(`closing a class asks ${asked} things of the host, the Record made among them`);
+    expect(checkOf('c1-t1', 'molar mass')).toBe('on target');
+    expect(checkOf('c1-t1', 'moles of solute')).toBe('next time');
+    expect(checkOf('c1-t2', 'molar mass')).toBe('next time');
+    expect(checkOf('c2-t1', 'molar mass', 'Moss class')).toBe('blank');
+    expect(progressOf('Otter')).toEqual(['→ next time', '✓ done', '→ next time']);
+    expect(progressOf('Newt')[1]).toBe('· to come');
+    expect(valueAt(host, { sheet: 'Prepare', row: 2, column: 1 })).toBe('Up to date with the Plan.');
+    expect(answerOf(call(host, 'recordDue'))).toEqual({ due: [] });
+    // Whoever goes on typing is heard all the same.
+    type('c1-t1', 'moles of solute', '0.0600');
+    expect(checkOf('c1-t1', 'moles of solute')).toBe('on target');
+    type('c1-t1', 'moles of solute', '60');
+
+    buildSetup(host, setup);
+    expect(checkOf('c1-t1', 'moles of solute')).toBe('next time');
+    expect(host.book.sheets.some(({ name }) => name.includes('kept'))).toBe(false);
+
+    host.resetCounts();
+    answerOf(call(host, 'closeClass', sheet, false));
+    const again = Object.values(host.counts.host).reduce((sum, count) => sum + count, 0);
+    console.log(`opening it again asks ${again}`);
+    expect(checkOf('c1-t1', 'moles of solute')).toBe('not yet');
+    expect(progressOf('Otter')).toEqual(before);
+    expect(again).toBeLessThan(asked);
+  });
+});

@@ -55,7 +55,12 @@ export const closeClass = (
     const cells = [...line, ...rows];
     if (cells.length > 0) {
       const seen = seenOf(sheet, ...(rows.length > 0 ? [noted?.value.sheet] : []));
-      const written = yield* writeCells(file, { cells, seen, kinds });
+      const written = yield* writeCells(file, {
+        cells,
+        seen,
+        kinds: rows.length > 0 ? ['plan', 'record'] : ['plan'],
+        ids: [found.value.sheet.id],
+      });
       if (!written.ok) return written;
     }
     return done({ noted: noted !== undefined });
