@@ -174,7 +174,7 @@ export const texts = {
     },
     sheetTitle: 'The Prepare sheet',
     sheetAbout:
-      'The same list without anything students have to find. It follows the Plan while this view is open, and warns when it is out of date.',
+      'The same list for everyone: masses and volumes are rounded up, so that they tell no answer. It follows the Plan while this view is open, and warns when it is out of date.',
     sheetWrite: 'Update the Prepare sheet',
     writing: 'Writing the Prepare sheet …',
     written: 'The Prepare sheet is up to date.',

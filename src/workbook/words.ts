@@ -122,7 +122,7 @@ export const words = {
     /** The sign at the beginning is what the tint goes by. */
     outOfDate: '⚠ The Plan has changed since this list was written. Open Prepare in the sidebar to update it.',
     notes: [
-      'Students can read this sheet, so masses and volumes that teams have to find are in the sidebar only.',
+      'Students can read this sheet, so masses and volumes are rounded up here. The exact list is in the sidebar.',
       'This is not a safety data sheet. Read your supplier’s, and follow local rules and your school’s own risk assessment.',
     ],
   },
