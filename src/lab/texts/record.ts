@@ -1,3 +1,5 @@
+import { recordLabels } from './recordLabels.ts';
+
 const teams = (number: number) => (number === 1 ? '1 team' : `${number} teams`);
 const list = (parts: readonly string[]) => parts.join(', ');
 
@@ -39,19 +41,5 @@ export const recordWords = {
   day: (day: string) => `Record of ${day}`,
   nothing: 'No class has entries today.',
   named: (words: string, names: readonly string[]) => `${words} (${list(names)})`,
-  labels: {
-    day: 'day',
-    className: 'class',
-    activity: 'activity',
-    aim: 'aim',
-    present: 'present',
-    finished: 'finished',
-    wentWell: 'what went well',
-    hard: 'what was hard',
-    poll: 'poll',
-    next: 'next time',
-    notes: 'in your own words',
-    substance: 'substance',
-    concentrations: 'concentrations',
-  },
+  labels: recordLabels,
 } as const;
