@@ -380,6 +380,35 @@ export const texts = {
     helpLevels: ['0 · none', '1 · the idea', '2 · plus the relation', '3 · plus the set-up with their numbers'],
     allowance: 'Allowance for handling',
     allowanceHint: 'Extra error allowed in a bench reading, on top of glassware and balance.',
+    safety: 'Safety and evidence',
+    safetySet: ({
+      questions,
+      also,
+      evidence,
+    }: {
+      readonly questions: string;
+      readonly also: string;
+      readonly evidence: boolean;
+    }) =>
+      listed([
+        questions === 'never' ? 'no safety questions' : `safety questions ${questions}`,
+        also === '' ? 'cautions in English' : `cautions also in ${also}`,
+        evidence ? 'with rows for evidence' : 'no rows for evidence',
+      ]),
+    safetyQuestions: 'Two questions before the bench',
+    safetyQuestionsWhen: {
+      'for Danger': 'where the signal word is Danger',
+      always: 'always',
+      never: 'never',
+    },
+    safetyQuestionsHint:
+      'What to do if it splashes, and where leftovers go. Bench rows open once both answers are right. Also asked where our list does not have the substance.',
+    cautionsAlso: 'Cautions in a second language',
+    cautionsOnce: 'none',
+    cautionsAlsoHint: 'Above the teams and on labels, below the English text.',
+    evidence: 'Ask for evidence',
+    evidenceHint:
+      'Rows for both readings of the balance, one thing that the team saw, and a link to a picture. No faces or voices are needed.',
     bench: 'Time and bench work',
     benchSet: ({ periods, staffDilute }: { readonly periods: number; readonly staffDilute: boolean }) =>
       listed([

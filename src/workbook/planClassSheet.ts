@@ -248,7 +248,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     );
   }
   const sheetNumber = fixed({ row: 1, column: at.givens });
-  const toldCautions = cautionCells(cautions.blocks);
+  const toldCautions = cautionCells(cautions.blocks, cautions.also);
   blocks.unshift(
     { row: classRows.headings, column: 1, cells: [words.class.headings.map(text)] },
     {

@@ -23,6 +23,9 @@ export const defaultSettings: Settings = {
   'work the dilution from': 'nominal stock',
   'concentrated reagents': 'staff',
   seed: '1',
+  'safety questions': 'for Danger',
+  'cautions also in': 'none',
+  evidence: 'no',
 };
 
 /** Flasks and pipettes that a school cupboard commonly holds (common practice, no source), and one balance. */
