@@ -5,6 +5,7 @@ import { checkAgain } from './classes/checkAgain.ts';
 import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
 import { goToTeam } from './classes/goToTeam.ts';
+import { workOutChecks } from './classes/workOutChecks.ts';
 import { ask, type Work } from './file/ask.ts';
 import type { Book } from './file/book.ts';
 import { allKinds, type File, known, look } from './file/look.ts';
@@ -57,6 +58,7 @@ const acts = {
   setMembers,
   passRoles,
   checkAgain,
+  workOutChecks,
   goToTeam,
   goToPoll,
   writePrepareSheet,

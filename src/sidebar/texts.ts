@@ -370,6 +370,10 @@ export const texts = {
         `decimal ${mark}`,
       ]),
     figures: 'Significant figures',
+    checksFrom: 'Checks come from',
+    checksFroms: { formulas: 'formulas in the sheet', sidebar: 'this sidebar, while it is open' },
+    checksFromHint:
+      'Choose the sidebar only if checks stay empty or show an error on a student’s account. Help says how to find out.',
     weightDecimals: 'Decimal places of atomic weights',
     chlorine: 'Chlorine in your table of atomic weights',
     decimalMark: 'Decimal mark',
@@ -544,6 +548,13 @@ export const texts = {
         : `${count(number, 'check', 'checks')} restarted. Give the spreadsheet a few seconds.`,
     quietFailure: (clock: string) => `Last updated at ${clock}. The next try comes by itself.`,
     every: 'Updates every 20 s.',
+  },
+
+  checksHere: {
+    label: 'Checks in this file',
+    worked: (clock: string) => `This sidebar works out the checks: keep it open. Last at ${clock}.`,
+    failed: ({ last, problem }: { readonly last: string; readonly problem: string }) =>
+      `The checks are not up to date${last === '' ? '' : `; last at ${last}`}. ${problem} The next try comes by itself.`,
   },
 
   due: {

@@ -179,6 +179,8 @@ export const words = {
     'safety questions':
       'two questions before the bench, about a splash and about leftovers. for Danger: where a substance has that signal word or is not in our list. Build again after a change',
     'cautions also in': 'a second language for the cautions of a class and for labels. Build again after a change',
+    'checks come from':
+      'formulas, or the teacher’s open sidebar where functions do not run for students. Build again after a change',
     evidence:
       'yes: rows for both readings of the balance, an observation and a link to a picture. Build again after a change',
     layout: 'the arrangement of these sheets; leave it as it is',
