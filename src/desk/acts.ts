@@ -4,6 +4,7 @@ import { startBuild, startSample } from './building/startBuild.ts';
 import { checkAgain } from './classes/checkAgain.ts';
 import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
+import { closeClass } from './classes/closeClass.ts';
 import { goToTeam } from './classes/goToTeam.ts';
 import { workOutChecks } from './classes/workOutChecks.ts';
 import { ask, type Work } from './file/ask.ts';
@@ -59,6 +60,7 @@ const acts = {
   passRoles,
   checkAgain,
   workOutChecks,
+  closeClass,
   goToTeam,
   goToPoll,
   writePrepareSheet,

@@ -142,14 +142,15 @@ export interface LastTouch {
   readonly emptySheet: number | null;
 }
 
-interface AppliedReading {
-  readonly sheetId: number;
-  readonly name: string;
-  /** True where a sheet was made. */
-  readonly made: boolean;
+interface StepReading {
   /** With the last step of a build: how much was typed into sheets after they had been put aside. */
   readonly late?: { readonly carried: number; readonly left: number };
   readonly reading: BookReading;
+}
+interface AppliedReading extends StepReading {
+  readonly sheetId: number;
+  readonly name: string;
+  readonly made: boolean;
 }
 
 export interface CellWish {
@@ -195,6 +196,8 @@ export interface PageWish {
 
 export interface ChecksEntered {
   readonly renewed: number;
+  /** Checks that the host is working out: left to it, and begun anew where a press a minute later finds them so. */
+  readonly waiting: number;
   /** Sheets where a formula is gone. */
   readonly missing: readonly number[];
   /** What kept checks from showing and was moved out of their cells, each named by its cell, as sentences. */
@@ -233,7 +236,7 @@ export interface Calls {
   /** Writes texts into cells of our sheets, or none of them where one holds something else by now. */
   writeCells(version: number, wish: CellsWish): Outcome<BookReading>;
   /** Keeps a sheet under a dated name, behind all others. */
-  putAside(version: number, wish: AsideWish): Outcome<BookReading>;
+  putAside(version: number, wish: AsideWish): Outcome<StepReading>;
   /** Takes everything personal out of a copy, which must be named. */
   emptyFile(
     version: number,

@@ -141,7 +141,8 @@ function invite(sheet: Sheet, { invitation }: SheetPlan): void {
   if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
 }
 
-function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {
+/** A sheet is at least so large; nothing that stands there moves. */
+export function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {
   const presentRows = sheet.getMaxRows();
   if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
   const presentColumns = sheet.getMaxColumns();

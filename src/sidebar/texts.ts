@@ -174,7 +174,7 @@ export const texts = {
     },
     sheetTitle: 'The Prepare sheet',
     sheetAbout:
-      'The same list without anything students have to find. It follows the Plan while this view is open, and warns when it is out of date.',
+      'The same list for everyone: masses and volumes are rounded up, so that they tell no answer. It follows the Plan while this view is open, and warns when it is out of date.',
     sheetWrite: 'Update the Prepare sheet',
     writing: 'Writing the Prepare sheet …',
     written: 'The Prepare sheet is up to date.',
@@ -537,6 +537,17 @@ export const texts = {
           : `${errors.length} teams so far: from ${shown(least)} to ${shown(most)}, median ${shown(middle)}.`;
       },
     },
+    closedNow: 'Closed at the bell: rows that are still open say “next time”.',
+    close: 'Close at the bell',
+    closeAbout:
+      'Rows that are still open stop asking, and what is open goes into the Record. Everything typed stays, and everybody can go on typing.',
+    open: 'Open the rows again',
+    closing: 'Writing …',
+    closed: (noted: boolean) =>
+      noted
+        ? 'Closed. What is open is noted in the Record, under “next time”.'
+        : 'Closed. Nothing was typed today, so the Record stays as it is.',
+    opened: 'Open again: the rows ask as before.',
     say: 'Tell everyone:',
     lookAgain: 'Update now',
     checkAgain: 'Restart stuck checks',
@@ -546,6 +557,8 @@ export const texts = {
       number === 0
         ? 'No check is stuck.'
         : `${count(number, 'check', 'checks')} restarted. Give the spreadsheet a few seconds.`,
+    waiting: (number: number) =>
+      `${count(number, 'check is', 'checks are')} still being worked out. If that lasts, press again in a minute.`,
     quietFailure: (clock: string) => `Last updated at ${clock}. The next try comes by itself.`,
     every: 'Updates every 20 s.',
   },
@@ -705,6 +718,11 @@ export const texts = {
       about: 'This cannot be read as a number. Check the spelling or the unit.',
     },
     blank: { sign: '·', word: 'blank', about: 'Nothing typed so far.' },
+    'next time': {
+      sign: '→',
+      word: 'next time',
+      about: 'Still open when the class was closed at the bell. The row asks again once you open the class.',
+    },
     told: {
       sign: '“',
       word: 'for you to read',

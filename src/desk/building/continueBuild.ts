@@ -49,8 +49,13 @@ function* putAside(file: File, { book, note, aside }: Step & { readonly aside: n
     seen: [],
   });
   if (!answer.ok) return answer;
-  return done(stepped(file, { book: noted(file, answer.value, readAfter(note, 1)), note, made: false, steps: 1 }));
+  const { reading, late } = answer.value;
+  const state = stepped(file, { book: noted(file, reading, readAfter(note, 1)), note, made: false, steps: 1 });
+  return done(withLate(state, late));
 }
+
+const withLate = (state: BuildState, late: Parameters<typeof deskWords.late>[0] | undefined): BuildState =>
+  late === undefined ? state : { ...state, late: deskWords.late(late) };
 
 /** Sheets that are small: they are written in one go, since each call to the script takes a second by itself. */
 const small: readonly SheetKind[] = ['help', 'prepare', 'progress', 'poll'];
@@ -92,7 +97,7 @@ function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<Buil
   if (!answer.ok) return answer;
   const { reading: after, made, late } = answer.value;
   const state = stepped(file, { book: noted(file, after, readAfter(note, steps)), note, made, steps });
-  return done(late === undefined ? state : { ...state, late: deskWords.late(late) });
+  return done(withLate(state, late));
 }
 
 function sheetWish({
