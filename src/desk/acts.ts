@@ -6,6 +6,7 @@ import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
 import { closeClass } from './classes/closeClass.ts';
 import { goToTeam } from './classes/goToTeam.ts';
+import { workOutChecks } from './classes/workOutChecks.ts';
 import { ask, type Work } from './file/ask.ts';
 import type { Book } from './file/book.ts';
 import { allKinds, type File, known, look } from './file/look.ts';
@@ -58,6 +59,7 @@ const acts = {
   setMembers,
   passRoles,
   checkAgain,
+  workOutChecks,
   closeClass,
   goToTeam,
   goToPoll,

@@ -370,6 +370,10 @@ export const texts = {
         `decimal ${mark}`,
       ]),
     figures: 'Significant figures',
+    checksFrom: 'Checks come from',
+    checksFroms: { formulas: 'formulas in the sheet', sidebar: 'this sidebar, while it is open' },
+    checksFromHint:
+      'Choose the sidebar only if checks stay empty or show an error on a student’s account. Help says how to find out.',
     weightDecimals: 'Decimal places of atomic weights',
     chlorine: 'Chlorine in your table of atomic weights',
     decimalMark: 'Decimal mark',
@@ -380,6 +384,35 @@ export const texts = {
     helpLevels: ['0 · none', '1 · the idea', '2 · plus the relation', '3 · plus the set-up with their numbers'],
     allowance: 'Allowance for handling',
     allowanceHint: 'Extra error allowed in a bench reading, on top of glassware and balance.',
+    safety: 'Safety and evidence',
+    safetySet: ({
+      questions,
+      also,
+      evidence,
+    }: {
+      readonly questions: string;
+      readonly also: string;
+      readonly evidence: boolean;
+    }) =>
+      listed([
+        questions === 'never' ? 'no safety questions' : `safety questions ${questions}`,
+        also === '' ? 'cautions in English' : `cautions also in ${also}`,
+        evidence ? 'with rows for evidence' : 'no rows for evidence',
+      ]),
+    safetyQuestions: 'Two questions before the bench',
+    safetyQuestionsWhen: {
+      'for Danger': 'where the signal word is Danger',
+      always: 'always',
+      never: 'never',
+    },
+    safetyQuestionsHint:
+      'What to do if it splashes, and where leftovers go. Bench rows open once both answers are right. Also asked where our list does not have the substance.',
+    cautionsAlso: 'Cautions in a second language',
+    cautionsOnce: 'none',
+    cautionsAlsoHint: 'Above the teams and on labels, below the English text.',
+    evidence: 'Ask for evidence',
+    evidenceHint:
+      'Rows for both readings of the balance, one thing that the team saw, and a link to a picture. No faces or voices are needed.',
     bench: 'Time and bench work',
     benchSet: ({ periods, staffDilute }: { readonly periods: number; readonly staffDilute: boolean }) =>
       listed([
@@ -528,6 +561,13 @@ export const texts = {
       `${count(number, 'check is', 'checks are')} still being worked out. If that lasts, press again in a minute.`,
     quietFailure: (clock: string) => `Last updated at ${clock}. The next try comes by itself.`,
     every: 'Updates every 20 s.',
+  },
+
+  checksHere: {
+    label: 'Checks in this file',
+    worked: (clock: string) => `This sidebar works out the checks: keep it open. Last at ${clock}.`,
+    failed: ({ last, problem }: { readonly last: string; readonly problem: string }) =>
+      `The checks are not up to date${last === '' ? '' : `; last at ${last}`}. ${problem} The next try comes by itself.`,
   },
 
   due: {

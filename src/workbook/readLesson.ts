@@ -10,6 +10,7 @@ import {
   type Setup,
   settingNames,
   type TeamPlan,
+  youngerSettings,
 } from '../lab/lesson/setup.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
@@ -112,6 +113,10 @@ function readSettings({ table, problems }: { table: SettingsTable; problems: Che
   for (const name of settingNames) {
     const value = table.get(name)?.value ?? '';
     const options = settingOptions[name];
+    if (value === '' && !table.has(name) && youngerSettings.includes(name)) {
+      settings[name] = defaultSettings[name];
+      continue;
+    }
     if (value === '') {
       problems.push({
         code: 'plan-setting',

@@ -49,7 +49,7 @@ export const words = {
     allCautions: 'All cautions',
     find: 'Find your team',
     keptForLate: '(free)',
-    unit: { ordered: 'order', chosen: 'one letter' },
+    unit: { ordered: 'order', chosen: 'one letter', safety: 'one letter' },
     /** Behind the number of figures or decimals that the Plan asks for. */
     figures: { one: '\u00a0figure.', several: '\u00a0figures.' },
     decimals: { none: ' Whole number.', one: '\u00a0decimal.', several: '\u00a0decimals.' },
@@ -190,6 +190,13 @@ export const words = {
     'concentrated reagents':
       'staff make the solution and students watch; students: only where your school’s own risk assessment and the safety data sheet allow it',
     seed: 'any whole number; the same seed gives the teams the same numbers again',
+    'safety questions':
+      'two questions before the bench, about a splash and about leftovers. for Danger: where a substance has that signal word or is not in our list. Build again after a change',
+    'cautions also in': 'a second language for the cautions of a class and for labels. Build again after a change',
+    'checks come from':
+      'formulas, or the teacher’s open sidebar where functions do not run for students. Build again after a change',
+    evidence:
+      'yes: rows for both readings of the balance, an observation and a link to a picture. Build again after a change',
     layout: 'the arrangement of these sheets; leave it as it is',
     invented: 'yes: a sample to try things out',
     numbers: 'each team its own, or the same for all',

@@ -24,7 +24,7 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
   if (inFile.state === 'unreadable') return { ok: false, problem: inFile.problem };
   const plan = inFile.state === 'there' ? inFile.reading : undefined;
   const activity = activityById(plan?.setup.activity ?? '');
-  const steps = activity === undefined ? [] : activityInUse(activity, plan?.teams ?? []).steps;
+  const steps = activity === undefined || plan === undefined ? [] : activityInUse(activity, plan).steps;
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === 'told').map(({ id }) => id);
   const { today, now } = book;

@@ -1,3 +1,4 @@
+import { activityWanted } from '../../lab/lesson/activityWanted.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import { membersOn } from '../../lab/members/membersOn.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
@@ -30,7 +31,8 @@ export function classDays(book: Book): readonly ClassDayFound[] {
   const day = book.today;
   const inFile = planInFile(book);
   const plan = inFile.state === 'there' ? inFile.reading : undefined;
-  const activity = plan && lessonActivity(plan.setup.settings);
+  const planned = plan && lessonActivity(plan.setup.settings);
+  const activity = plan && planned && activityWanted(planned, plan);
   const absent = absentKeys(plan, day);
   const isToday = (moment: number | undefined) => moment !== undefined && dayIn(book, moment) === day;
   return classesInFile(book).flatMap((found): readonly ClassDayFound[] => {
@@ -72,11 +74,11 @@ export function classDays(book: Book): readonly ClassDayFound[] {
             .map(({ name }) => name),
           here: block.steps.some(({ entry, lastEntry }) => (hasTimes ? isToday(lastEntry) : entry !== '')),
           steps: block.steps.map(({ step, check, entry, lookAt, tries, helpWanted }) => {
-            const planned = activity?.steps.find(({ id }) => id === step);
+            const ours = activity?.steps.find(({ id }) => id === step);
             return {
-              title: planned?.title ?? step,
-              ...(planned?.kind === 'ticked' ? { ofCautions: true } : {}),
-              scored: planned !== undefined && planned.kind !== 'told',
+              title: ours?.title ?? step,
+              ...(ours?.kind === 'ticked' ? { ofCautions: true } : {}),
+              scored: ours !== undefined && ours.kind !== 'told',
               check,
               entry,
               lookAt,
