@@ -3,6 +3,7 @@ import { readNote, saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
 import { makeDeskSheet } from './deskSheet.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
+import { hideSheets } from './hideSheets.ts';
 import { isUntouched } from './isUntouched.ts';
 import { carryLate, type Late } from './lateEntries.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
@@ -26,7 +27,7 @@ export function applyCall(
   }
   if (plan.role.kind === 'prepare') notePreparedPlan({ file, seen: wish.seen });
   if (tab !== undefined) renameTab(file, { sheetId, tab });
-  if (show === true) sheetById(file, sheetId)?.sheet.activate();
+  if (show === true) sheetById(file, sheetId)?.sheet.showSheet().activate();
   const late = afterStep(file, wish);
   return done({
     sheetId,
@@ -58,12 +59,13 @@ export function afterStep(file: FileInRun, { note, last }: Pick<ApplyWish, 'note
 }
 
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */
-function touchLast(file: FileInRun, { show, emptySheet }: LastTouch): void {
+function touchLast(file: FileInRun, { show, emptySheet, hide }: LastTouch): void {
   const empty = sheetById(file, emptySheet);
   if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(empty.sheet)) {
     file.spreadsheet.deleteSheet(empty.sheet);
     file.sheets.splice(file.sheets.indexOf(empty), 1);
   }
   sheetById(file, show)?.sheet.activate();
+  hideSheets(file, hide);
   saveNote(file.store, '');
 }
