@@ -7,6 +7,7 @@ import { classView } from './classes/classView.ts';
 import { closeClass } from './classes/closeClass.ts';
 import { goToTeam } from './classes/goToTeam.ts';
 import { workOutChecks } from './classes/workOutChecks.ts';
+import { coverView } from './cover/coverView.ts';
 import { ask, type Work } from './file/ask.ts';
 import type { Book } from './file/book.ts';
 import { allKinds, type File, known, look } from './file/look.ts';
@@ -26,6 +27,7 @@ import { saveRecord } from './record/saveRecord.ts';
 import { beginSelfCheck, countTenCells, endSelfCheck, probeFile, readyTenCells } from './selfCheck/selfCheck.ts';
 import { emptyCopy } from './share/emptyCopy.ts';
 import { shareView } from './share/shareView.ts';
+import { hideTeachersSheets, openSheet, readSheets } from './sheets/readSheets.ts';
 import { addClass, addTeam } from './teams/addTeams.ts';
 import { passRoles } from './teams/passRoles.ts';
 import { setAbsent } from './teams/setAbsent.ts';
@@ -46,6 +48,7 @@ const views = {
   readRecord: recordView,
   recordDue,
   readShare: shareView,
+  readCover: coverView,
 } as const satisfies Record<string, (book: Book, ...about: never[]) => Outcome<unknown>>;
 
 /** What is done with a file: each asks the script for what it needs, and only for that. */
@@ -66,6 +69,9 @@ const acts = {
   writePrepareSheet,
   writeKeySheet,
   saveRecord,
+  readSheets,
+  openSheet,
+  hideTeachersSheets,
   emptyCopy,
   beginSelfCheck,
   probeFile,
@@ -110,6 +116,7 @@ const viewKinds: Readonly<Record<ViewCall, readonly SheetKind[]>> = {
   readRecord: ['plan', 'class', 'poll', 'record'],
   recordDue: ['plan', 'class', 'poll', 'record'],
   readShare: ['plan', 'class'],
+  readCover: ['plan', 'class'],
 };
 export const kindsFor = (name: ViewCall): readonly SheetKind[] => viewKinds[name];
 

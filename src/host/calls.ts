@@ -61,6 +61,8 @@ export interface ReadWish {
   readonly kinds: readonly SheetKind[];
   /** Single sheets of ours besides. */
   readonly ids?: readonly number[];
+  /** Whether the address of the file is wanted. */
+  readonly address?: boolean;
 }
 
 export interface BookReading {
@@ -78,6 +80,8 @@ export interface BookReading {
   readonly emptySheet: number | null;
   /** What the page noted about a build that is under way; empty where none is. */
   readonly note: string;
+  /** Of the file, as the host gives it; left out where nobody asked. */
+  readonly address?: string;
   readonly sheets: readonly SheetListed[];
   readonly read: readonly SheetRead[];
 }
@@ -134,12 +138,14 @@ export interface NoteWish {
   readonly after?: string;
 }
 
-/** What the last step of a build leaves behind: no note, no empty first sheet, and a sheet in view. */
+/** What the last step of a build leaves behind: no note, no empty first sheet, a sheet in view, and these out of sight. */
 export interface LastTouch {
   /** Shown where a sheet was made, in this step or before it; where none was, nothing moves. */
   readonly show: number | null;
   readonly madeBefore: boolean;
   readonly emptySheet: number | null;
+  /** The one that is in view then stays. */
+  readonly hide?: readonly number[];
 }
 
 interface StepReading {
@@ -187,6 +193,8 @@ export interface ShowWish {
   readonly sheetId: number;
   /** A cell to go to; left out where the sheet is enough. */
   readonly cell?: { readonly row: number; readonly column: number };
+  /** Sheets that go out of sight then. */
+  readonly hide?: readonly number[];
 }
 
 export interface PageWish {

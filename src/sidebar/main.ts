@@ -24,6 +24,7 @@ import { makeDue } from './record/due.ts';
 import { recordView } from './record/recordView.ts';
 import { startSelfCheck } from './selfCheck/selfCheckView.ts';
 import { shareView } from './share/shareView.ts';
+import { sheetsView } from './sheets/sheetsView.ts';
 import { teamsView } from './teams/teamsView.ts';
 import { texts } from './texts.ts';
 
@@ -122,6 +123,7 @@ function start(): void {
       teams: teamsView(builder),
       record: recordView(page, due),
       share: shareView(builder),
+      sheets: sheetsView(),
     };
     due.look();
     checksHere.look();

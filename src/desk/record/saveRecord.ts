@@ -68,7 +68,11 @@ function* makeRecord(file: File, book: Book): Work<Outcome<Book>> {
   const plan = planRecordSheet();
   const keptName = deskWords.keptName(plan.name, stampOf(book));
   const answer = yield* ask('applySheet', { plan, keptName, seen: [], read: { kinds: ['record'] } });
-  return answer.ok ? done(noted(file, answer.value.reading, ['record'])) : answer;
+  if (!answer.ok) return answer;
+  const made = noted(file, answer.value.reading, ['record']);
+  // Making it has shown it: the teacher goes back to where they were, and it is put with their other sheets.
+  const back = yield* ask('show', { sheetId: book.activeSheet, hide: [answer.value.sheetId] });
+  return back.ok ? done(made) : back;
 }
 
 function* write(
