@@ -4,7 +4,9 @@ import { startBuild, startSample } from './building/startBuild.ts';
 import { checkAgain } from './classes/checkAgain.ts';
 import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
+import { closeClass } from './classes/closeClass.ts';
 import { goToTeam } from './classes/goToTeam.ts';
+import { workOutChecks } from './classes/workOutChecks.ts';
 import { coverView } from './cover/coverView.ts';
 import { ask, type Work } from './file/ask.ts';
 import type { Book } from './file/book.ts';
@@ -60,6 +62,8 @@ const acts = {
   setMembers,
   passRoles,
   checkAgain,
+  workOutChecks,
+  closeClass,
   goToTeam,
   goToPoll,
   writePrepareSheet,
