@@ -144,8 +144,8 @@ export interface LastTouch {
   readonly show: number | null;
   readonly madeBefore: boolean;
   readonly emptySheet: number | null;
-  /** The one that is in view then stays. */
-  readonly hide?: readonly number[];
+  /** The sheet that is in view then stays. */
+  readonly hide?: readonly SheetKind[];
 }
 
 interface StepReading {
@@ -193,8 +193,8 @@ export interface ShowWish {
   readonly sheetId: number;
   /** A cell to go to; left out where the sheet is enough. */
   readonly cell?: { readonly row: number; readonly column: number };
-  /** Sheets that go out of sight then. */
-  readonly hide?: readonly number[];
+  /** Sheets in use of these kinds go out of sight then. */
+  readonly hide?: readonly SheetKind[];
 }
 
 export interface PageWish {

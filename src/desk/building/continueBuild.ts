@@ -11,7 +11,7 @@ import { cellsOf, sheetInUse, sheetsInUse, sheetToRead } from '../file/sheets.ts
 import { attempt, seenOf } from '../file/writing.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
-import { teachersSheets } from '../sheets/teachersSheets.ts';
+import { teachersKinds } from '../sheets/teachersSheets.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { type BuildNote, type BuildTask, noteIn, stateOf } from './buildNote.ts';
@@ -153,12 +153,16 @@ function closing(step: StepTaken): Pick<ApplyWish, 'read' | 'note' | 'last'> {
  * goes back to where they were. Where nothing was made nothing moves.
  */
 function lastTouch(book: Book, { made: madeBefore, emptySheet, shownBefore, wish }: BuildNote): LastTouch {
-  // A late team changes nothing for the others, not even which sheets are in sight.
-  const hide = wish.joins === undefined ? teachersSheets(book).map(({ id }) => id) : [];
   const before = book.sheets.find(({ id }) => id === shownBefore);
   const stays = before !== undefined && !before.kept && before.tag?.state !== 'leaving';
   const firstClass = sheetsInUse(book).find(({ tag }) => tag.kind === 'class' && tag.state === 'built');
-  return { emptySheet, madeBefore, show: stays ? before.id : (firstClass?.id ?? null), hide };
+  return {
+    emptySheet,
+    madeBefore,
+    show: stays ? before.id : (firstClass?.id ?? null),
+    // A late team changes nothing for the others, not even which sheets are in sight.
+    hide: wish.joins === undefined ? teachersKinds : [],
+  };
 }
 
 /** The page knows of the step at once: the next one goes on from here. */

@@ -71,7 +71,7 @@ function* makeRecord(file: File, book: Book): Work<Outcome<Book>> {
   if (!answer.ok) return answer;
   const made = noted(file, answer.value.reading, ['record']);
   // Making it has shown it: the teacher goes back to where they were, and it is put with their other sheets.
-  const back = yield* ask('show', { sheetId: book.activeSheet, hide: [answer.value.sheetId] });
+  const back = yield* ask('show', { sheetId: book.activeSheet, hide: ['record'] });
   return back.ok ? done(made) : back;
 }
 
