@@ -58,7 +58,12 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
     one(cautionsRow + cautionRows + 1, heights.slight),
   ];
   if (teams.length === 0) return above;
-  const each = inFewRuns(steps.map((step) => Math.max(...teams.map((team) => stepHeight(step, { lesson, team })))));
+  const each = inFewRuns(
+    steps.map((step) => ({
+      height: Math.max(...teams.map((team) => stepHeight(step, { lesson, team }))),
+      most: mostFor(step),
+    })),
+  );
   const usual = mostCommon(each);
   const heading = inColumn(words.class.helpAndWho, at.task, 'text heading');
   return [
@@ -75,9 +80,19 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
 /** Calls that a team's own heights may cost; one more is for its heading row, one for its closing row. */
 const mostRuns = 6;
 
-/** Heights of which no more runs than that differ from the most common: rows are made as high as a neighbour where needed. */
-function inFewRuns(heights: readonly number[]): readonly number[] {
-  let now = [...heights];
+/** How high a row may be: one that a teacher adds stays low. */
+function mostFor(step: Step): number {
+  if (step.kind === 'safety') return mostRowHeight.addedQuestion;
+  const isEvidence = step.kind === 'weighing' || (step.kind === 'told' && step.evidence !== undefined);
+  return isEvidence ? mostRowHeight.added : mostRowHeight.any;
+}
+
+/**
+ * Heights of which no more runs than that differ from the most common: rows are made as high as a neighbour where needed,
+ * but none higher than it may be, and then there are more runs.
+ */
+function inFewRuns(rows: readonly { readonly height: number; readonly most: number }[]): readonly number[] {
+  let now = rows.map(({ height }) => height);
   for (;;) {
     const usual = mostCommon(now);
     const runs = runsOf(now, 0);
@@ -90,6 +105,7 @@ function inFewRuns(heights: readonly number[]): readonly number[] {
         const height = Math.max(above.height, run.height);
         return { lower, height, cost: (height - lower.height) * lower.rows };
       })
+      .filter(({ lower, height }) => rows.slice(lower.row, lower.row + lower.rows).every(({ most }) => height <= most))
       .sort((one, other) => one.cost - other.cost);
     if (cheapest === undefined) return now;
     const { lower, height } = cheapest;
