@@ -77,7 +77,7 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
   ];
 }
 
-/** Calls that a team's own heights may cost; one more is for its heading row, one for its closing row. */
+/** Calls that a team's own heights may cost, and one for rows that are added together; one more is for its heading row, one for its closing row. */
 const mostRuns = 6;
 
 /** How high a row may be: one that a teacher adds stays low. */
@@ -93,10 +93,13 @@ function mostFor(step: Step): number {
  */
 function inFewRuns(rows: readonly { readonly height: number; readonly most: number }[]): readonly number[] {
   let now = rows.map(({ height }) => height);
+  // Rows that are added have runs of their own, so that the others stay as low as without them.
+  const isAdded = (place: number) => (rows[place]?.most ?? mostRowHeight.any) < mostRowHeight.any;
+  const runsAllowed = mostRuns + rows.filter((_, place) => isAdded(place) && !isAdded(place - 1)).length;
   for (;;) {
     const usual = mostCommon(now);
     const runs = runsOf(now, 0);
-    if (runs.filter(({ height }) => height !== usual).length <= mostRuns) return now;
+    if (runs.filter(({ height }) => height !== usual).length <= runsAllowed) return now;
     const [cheapest] = runs
       .slice(1)
       .map((run, place) => {

@@ -5,6 +5,7 @@ import { takesLessonFigures } from '../lab/lesson/lessonFigures.ts';
 import { roles } from '../lab/lesson/roles.ts';
 import type { TeamPlan } from '../lab/lesson/setup.ts';
 import { quantities } from '../lab/quantities.ts';
+import { checkHeadings } from '../lab/texts/feedback.ts';
 import { membersTexts } from '../lab/texts/members.ts';
 import { tickTexts } from '../lab/texts/ticks.ts';
 import { cautionCells } from './cautionCells.ts';
@@ -15,6 +16,7 @@ import { formula, native } from './formula.ts';
 import {
   classColumns as at,
   cautionRows,
+  checksMark,
   classMarker,
   classRows,
   layoutVersion,
@@ -39,11 +41,15 @@ import {
   type SheetPlan,
   text,
 } from './workbook.ts';
+import { checksComeFromSidebar } from './writtenChecks.ts';
 
 /** Column of a row's name, key and step joined, by which Progress finds it with one match: behind all others. */
 export const rowNameColumnOf = (givenCount: number): number => at.givens + givenCount + 1;
 
 export const rowName = ({ key, step }: { key: string; step: string }): string => `${key}|${step}`;
+
+/** What stands in a heading row where no formula spills it. */
+const headingsOfChecks = [checkHeadings.check, checkHeadings.lookAt, checkHeadings.hint].map(text);
 
 /** Of a mark, which people need not read. */
 const markWidth = 28;
@@ -85,6 +91,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
   const headingRowOf = (index: number) => firstBlock + index * height;
 
   const references = planReferences({ names, places });
+  const bySidebar = checksComeFromSidebar(lesson.setup.settings);
   const leftCells: CellContent[][] = [];
   const unitCells: CellContent[][] = [];
   const keyCells: CellContent[][] = [];
@@ -168,20 +175,22 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       row: heading,
       column: at.check,
       cells: [
-        [
-          computed(
-            formula(
-              'CHECKTEAM',
-              fixedArea({ row: classRows.title, column: at.key, rows: 1, columns: 2 + givens.length }),
-              fixedArea({ row: heading, column: at.key, rows: 1, columns: 2 + givens.length }),
-              references.settings,
-              fixedArea(column(at.step)),
-              fixedArea(column(at.entry)),
-              fixedArea(column(at.help)),
-              onSheet(names.help, fixedArea(ownHintsArea(lesson.activity))),
-            ),
-          ),
-        ],
+        bySidebar
+          ? headingsOfChecks
+          : [
+              computed(
+                formula(
+                  'CHECKTEAM',
+                  fixedArea({ row: classRows.title, column: at.key, rows: 1, columns: 2 + givens.length }),
+                  fixedArea({ row: heading, column: at.key, rows: 1, columns: 2 + givens.length }),
+                  references.settings,
+                  fixedArea(column(at.step)),
+                  fixedArea(column(at.entry)),
+                  fixedArea(column(at.help)),
+                  onSheet(names.help, fixedArea(ownHintsArea(lesson.activity))),
+                ),
+              ),
+            ],
       ],
     });
     const stepRows = { row: heading + 1, rows: steps.length };
@@ -268,7 +277,14 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     {
       row: classRows.headings,
       column: at.key,
-      cells: [[text(classMarker), text(String(layoutVersion)), { kind: 'sheet id' }]],
+      cells: [
+        [
+          text(classMarker),
+          text(String(layoutVersion)),
+          { kind: 'sheet id' },
+          bySidebar ? text(checksMark.text) : blank,
+        ],
+      ],
     },
     { row: classRows.title, column: at.key, cells: [[text(keyGiven), blank, ...givens.map(text)]] },
     { row: cautionsRow, column: 1, cells: [[text(words.class.allCautions), text(cautions.last)]] },

@@ -15,4 +15,5 @@ export const settingOptions: Readonly<Partial<Record<SettingName, readonly strin
   'safety questions': ['for Danger', 'always', 'never'],
   'cautions also in': ['none', ...Object.keys(cautionLanguages)],
   evidence: ['no', 'yes'],
+  'checks come from': ['formulas', 'sidebar'],
 };

@@ -16,6 +16,8 @@ const named = new Set([
   ...Object.values(texts.views),
   ...[...words.class.headings].flatMap((name) => [name, name.split(' ')[0]]),
   ...Object.values(texts.states).map(({ word }) => word),
+  texts.plan.safety,
+  texts.classNow.close,
 ]);
 const known = new Set([...named].map((name) => String(name).toLowerCase()));
 

@@ -41,6 +41,7 @@ const setup: Setup = {
     'safety questions': 'for Danger',
     'cautions also in': 'none',
     evidence: 'no',
+    'checks come from': 'formulas',
     seed: '7',
   },
   shelf: { flasksMl: [100, 200, 250], pipettesMl: [5, 10, 25], balanceReadabilityG: 0.01, balanceMaxG: 200 },

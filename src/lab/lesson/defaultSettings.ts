@@ -26,6 +26,7 @@ export const defaultSettings: Settings = {
   'safety questions': 'for Danger',
   'cautions also in': 'none',
   evidence: 'no',
+  'checks come from': 'formulas',
 };
 
 /** Flasks and pipettes that a school cupboard commonly holds (common practice, no source), and one balance. */

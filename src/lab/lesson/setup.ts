@@ -20,6 +20,7 @@ export const settingNames = [
   'safety questions',
   'cautions also in',
   'evidence',
+  'checks come from',
 ] as const;
 /**
  * Settings that Plans built before they were thought of have no line for, each with what such a lesson has: so that nothing
@@ -29,6 +30,7 @@ export const settingsBefore: Readonly<Record<string, string>> = {
   'safety questions': 'never',
   'cautions also in': 'none',
   evidence: 'no',
+  'checks come from': 'formulas',
 };
 export type SettingName = (typeof settingNames)[number];
 export type Settings = Readonly<Record<SettingName, string>>;
