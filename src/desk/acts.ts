@@ -4,7 +4,10 @@ import { startBuild, startSample } from './building/startBuild.ts';
 import { checkAgain } from './classes/checkAgain.ts';
 import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
+import { closeClass } from './classes/closeClass.ts';
 import { goToTeam } from './classes/goToTeam.ts';
+import { workOutChecks } from './classes/workOutChecks.ts';
+import { coverView } from './cover/coverView.ts';
 import { ask, type Work } from './file/ask.ts';
 import type { Book } from './file/book.ts';
 import { allKinds, type File, known, look } from './file/look.ts';
@@ -24,6 +27,7 @@ import { saveRecord } from './record/saveRecord.ts';
 import { beginSelfCheck, countTenCells, endSelfCheck, probeFile, readyTenCells } from './selfCheck/selfCheck.ts';
 import { emptyCopy } from './share/emptyCopy.ts';
 import { shareView } from './share/shareView.ts';
+import { hideTeachersSheets, openSheet, readSheets } from './sheets/readSheets.ts';
 import { addClass, addTeam } from './teams/addTeams.ts';
 import { passRoles } from './teams/passRoles.ts';
 import { setAbsent } from './teams/setAbsent.ts';
@@ -44,6 +48,7 @@ const views = {
   readRecord: recordView,
   recordDue,
   readShare: shareView,
+  readCover: coverView,
 } as const satisfies Record<string, (book: Book, ...about: never[]) => Outcome<unknown>>;
 
 /** What is done with a file: each asks the script for what it needs, and only for that. */
@@ -57,11 +62,16 @@ const acts = {
   setMembers,
   passRoles,
   checkAgain,
+  workOutChecks,
+  closeClass,
   goToTeam,
   goToPoll,
   writePrepareSheet,
   writeKeySheet,
   saveRecord,
+  readSheets,
+  openSheet,
+  hideTeachersSheets,
   emptyCopy,
   beginSelfCheck,
   probeFile,
@@ -106,6 +116,7 @@ const viewKinds: Readonly<Record<ViewCall, readonly SheetKind[]>> = {
   readRecord: ['plan', 'class', 'poll', 'record'],
   recordDue: ['plan', 'class', 'poll', 'record'],
   readShare: ['plan', 'class'],
+  readCover: ['plan', 'class'],
 };
 export const kindsFor = (name: ViewCall): readonly SheetKind[] => viewKinds[name];
 

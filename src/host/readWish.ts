@@ -12,6 +12,7 @@ import type {
   ReadWish,
   Seen,
   SheetKind,
+  SheetWish,
   ShowWish,
   TrialWish,
   WriteWish,
@@ -28,20 +29,22 @@ const longestName = 100;
 const mostCells = 2000;
 
 export function readReadWish(given: unknown): ReadWish | undefined {
-  const { kinds, ids } = record(given);
+  const { kinds, ids, address } = record(given);
   if (!isList(kinds) || !kinds.every(isText)) return undefined;
-  return { kinds: kinds as readonly SheetKind[], ids: isList(ids) ? ids.filter(isId) : [] };
+  return { kinds: kinds as readonly SheetKind[], ids: idsOf(ids), address: address === true };
 }
 
 export function readApplyWish(given: unknown): ApplyWish | undefined {
-  const { replace, show, tab, note, last } = record(given);
+  const { replace, also, show, tab, note, last } = record(given);
   const write = readWriteWish(given);
   const one = readOneSheet(given);
+  const more = isList(also) ? allOf(also, readOneSheet) : [];
   const tabRead = tab === undefined || tab === null ? undefined : readTab(tab);
-  if (write === undefined || one === undefined || tabRead === null) return undefined;
+  if (write === undefined || one === undefined || more === undefined || tabRead === null) return undefined;
   return {
     ...write,
     ...one,
+    also: more,
     replace: replace === true,
     show: show === true,
     ...(tabRead === undefined ? {} : { tab: tabRead }),
@@ -51,7 +54,7 @@ export function readApplyWish(given: unknown): ApplyWish | undefined {
 }
 
 /** A plan and what goes with it: undefined where one of them is none. */
-function readOneSheet(given: unknown): EmptyFileWish['anew'][number] | undefined {
+function readOneSheet(given: unknown): SheetWish | undefined {
   const { plan, keptName, firstEntries } = record(given);
   const planRead = readPlanSent(plan);
   const entries = isList(firstEntries) ? allOf(firstEntries, readFirstEntries) : [];
@@ -82,11 +85,12 @@ export function readEmptyFileWish(given: unknown): EmptyFileWish | undefined {
 }
 
 export function readShowWish(given: unknown): ShowWish | undefined {
-  const { sheetId, cell } = record(given);
+  const { sheetId, cell, hide } = record(given);
   if (!isId(sheetId)) return undefined;
-  if (cell === undefined || cell === null) return { sheetId };
+  const wish = { sheetId, hide: idsOf(hide) };
+  if (cell === undefined || cell === null) return wish;
   const { row, column } = record(cell);
-  return isPlace(row) && isPlace(column) ? { sheetId, cell: { row, column } } : undefined;
+  return isPlace(row) && isPlace(column) ? { ...wish, cell: { row, column } } : undefined;
 }
 
 export function readPageWish(given: unknown): PageWish | undefined {
@@ -149,8 +153,15 @@ function noteOf(given: unknown): { readonly note?: NoteWish } {
 
 function lastOf(given: unknown): { readonly last?: LastTouch } {
   if (given === undefined || given === null) return {};
-  const { show, emptySheet } = record(given);
-  return { last: { show: isId(show) ? show : null, emptySheet: isId(emptySheet) ? emptySheet : null } };
+  const { show, madeBefore, emptySheet, hide } = record(given);
+  return {
+    last: {
+      show: isId(show) ? show : null,
+      madeBefore: madeBefore === true,
+      emptySheet: isId(emptySheet) ? emptySheet : null,
+      hide: idsOf(hide),
+    },
+  };
 }
 
 const record = (given: unknown): Record<string, unknown> =>
@@ -166,4 +177,5 @@ const isList = (given: unknown): given is readonly unknown[] => Array.isArray(gi
 const isText = (given: unknown): given is string => typeof given === 'string';
 const isName = (given: unknown): given is string => isText(given) && given !== '' && given.length <= longestName;
 const isId = (given: unknown): given is number => typeof given === 'number' && Number.isInteger(given);
+const idsOf = (given: unknown): readonly number[] => (isList(given) ? given.filter(isId) : []);
 const isPlace = (given: unknown): given is number => isId(given) && given >= 1;

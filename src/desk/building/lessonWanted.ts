@@ -52,7 +52,7 @@ export function lessonWanted(book: Book, { setup, sample, answers, joins }: Buil
   const teams = keptTeams({ drafted: numbers.value.teams, before, setup });
   const lesson: Lesson = {
     setup,
-    activity: activityInUse(activity, teams),
+    activity: activityInUse(activity, { setup, teams }),
     teams,
     givenNames: activity.givens.map(({ name }) => name),
     invented: sample || staysInvented(before, teams),
