@@ -24,7 +24,7 @@ export function applyCall(
     recalculateEveryMinute(file.spreadsheet);
     makeDeskSheet(file);
   }
-  if (plan.role.kind === 'prepare') notePreparedPlan({ file, seen: wish.seen });
+  if (plan.role.kind === 'prepare') notePreparedPlan({ file, role: plan.role, seen: wish.seen });
   if (tab !== undefined) renameTab(file, { sheetId, tab });
   if (show === true) sheetById(file, sheetId)?.sheet.activate();
   const late = afterStep(file, wish);
@@ -54,7 +54,7 @@ export function afterStep(file: FileInRun, { note, last }: Pick<ApplyWish, 'note
   if (last === undefined) return undefined;
   const late = carryLate(file);
   touchLast(file, last);
-  return late.carried + late.left > 0 ? late : undefined;
+  return late.carried + late.left + late.away > 0 ? late : undefined;
 }
 
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */

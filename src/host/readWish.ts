@@ -60,10 +60,24 @@ function readOneSheet(given: unknown): EmptyFileWish['anew'][number] | undefined
 }
 
 export function readAsideWish(given: unknown): AsideWish | undefined {
-  const { sheetId, keptName, note, last } = record(given);
+  const { sheetId, keptName, about, remove, instead, note, last } = record(given);
   const write = readWriteWish(given);
   if (write === undefined || !isId(sheetId) || !isName(keptName)) return undefined;
-  return { ...write, sheetId, keptName, ...noteOf(note), ...lastOf(last) };
+  return {
+    ...write,
+    sheetId,
+    keptName,
+    ...(isText(about) ? { about } : {}),
+    remove: remove === true,
+    ...insteadOf(instead),
+    ...noteOf(note),
+    ...lastOf(last),
+  };
+}
+
+function insteadOf(given: unknown): Pick<AsideWish, 'instead'> {
+  const { sheetId, tab } = record(given);
+  return isId(sheetId) && isName(tab) ? { instead: { sheetId, tab } } : {};
 }
 
 export function readCellsWish(given: unknown): CellsWish | undefined {
