@@ -11664,21 +11664,24 @@ function guarded(work) {
 
 // host/applyCall
 function applyCall(file2, wish) {
-	const { plan, keptName, replace = false, firstEntries = [], tab, note, show: show2 } = wish;
+	const { plan, keptName, replace = false, firstEntries = [], also = [], tab, note, show: show2 } = wish;
 	if (note?.was !== void 0 && note.was !== readNote(file2.store)) return changed(hostWords.theBuild);
 	if (note?.before !== void 0) saveNote(file2.store, note.before);
 	const { sheetId, made } = applySheet({ file: file2, plan, keptName, replace, firstEntries });
-	if (plan.role.kind === "plan") {
+	if (tab !== void 0) renameTab(file2, { sheetId, tab });
+	const others = also.map((one) => applySheet({ file: file2, ...one }));
+	const kinds2 = [wish, ...also].map((one) => one.plan.role.kind);
+	if (kinds2.includes("plan")) {
 		recalculateEveryMinute(file2.spreadsheet);
 		makeDeskSheet(file2);
 	}
-	if (plan.role.kind === "prepare") notePreparedPlan({ file: file2, seen: wish.seen });
-	if (tab !== void 0) renameTab(file2, { sheetId, tab });
+	if (kinds2.includes("prepare")) notePreparedPlan({ file: file2, seen: wish.seen });
 	if (show2 === true) sheetById(file2, sheetId)?.sheet.activate();
-	const late = afterStep(file2, wish);
+	const madeAny = made || others.some((other) => other.made);
+	const late = afterStep(file2, { ...wish, made: madeAny });
 	return done({
 		sheetId,
-		made,
+		made: madeAny,
 		...late === void 0 ? {} : { late },
 		name: sheetById(file2, sheetId)?.sheet.getName() ?? plan.name
 	});
@@ -11689,20 +11692,20 @@ function renameTab(file2, { sheetId, tab }) {
 	const other = file2.spreadsheet.getSheetByName(tab.now);
 	if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
 }
-function afterStep(file2, { note, last }) {
+function afterStep(file2, { note, last, made = false }) {
 	if (note?.after !== void 0) saveNote(file2.store, note.after);
 	if (last === void 0) return void 0;
 	const late = carryLate(file2);
-	touchLast(file2, last);
+	touchLast(file2, made ? { ...last, madeBefore: true } : last);
 	return late.carried + late.left > 0 ? late : void 0;
 }
-function touchLast(file2, { show: show2, emptySheet }) {
+function touchLast(file2, { show: show2, madeBefore, emptySheet }) {
 	const empty = sheetById(file2, emptySheet);
 	if (empty !== void 0 && tagOf(file2, empty) === void 0 && isUntouched(empty.sheet)) {
 		file2.spreadsheet.deleteSheet(empty.sheet);
 		file2.sheets.splice(file2.sheets.indexOf(empty), 1);
 	}
-	sheetById(file2, show2)?.sheet.activate();
+	if (madeBefore) sheetById(file2, show2)?.sheet.activate();
 	saveNote(file2.store, "");
 }
 
@@ -12146,14 +12149,16 @@ function readReadWish(given) {
 	return { kinds: kinds2, ids: isList(ids) ? ids.filter(isId) : [] };
 }
 function readApplyWish(given) {
-	const { replace, show: show2, tab, note, last } = record(given);
+	const { replace, also, show: show2, tab, note, last } = record(given);
 	const write = readWriteWish(given);
 	const one = readOneSheet(given);
+	const more = isList(also) ? allOf(also, readOneSheet) : [];
 	const tabRead = tab === void 0 || tab === null ? void 0 : readTab(tab);
-	if (write === void 0 || one === void 0 || tabRead === null) return void 0;
+	if (write === void 0 || one === void 0 || more === void 0 || tabRead === null) return void 0;
 	return {
 		...write,
 		...one,
+		also: more,
 		replace: replace === true,
 		show: show2 === true,
 		...tabRead === void 0 ? {} : { tab: tabRead },
@@ -12243,8 +12248,14 @@ function noteOf(given) {
 }
 function lastOf(given) {
 	if (given === void 0 || given === null) return {};
-	const { show: show2, emptySheet } = record(given);
-	return { last: { show: isId(show2) ? show2 : null, emptySheet: isId(emptySheet) ? emptySheet : null } };
+	const { show: show2, madeBefore, emptySheet } = record(given);
+	return {
+		last: {
+			show: isId(show2) ? show2 : null,
+			madeBefore: madeBefore === true,
+			emptySheet: isId(emptySheet) ? emptySheet : null
+		}
+	};
 }
 function record(given) { return typeof given === "object" && given !== null ? given : {}; }
 function allOf(items, read2) {

@@ -11,6 +11,7 @@ import { moveAside } from './moveAside.ts';
 import { moveBehindAll } from './moveBehindAll.ts';
 import {
   isKept,
+  isOld,
   type OwnSheet,
   ownSheets,
   type SheetTag,
@@ -275,9 +276,7 @@ const tabOrder: Readonly<Record<SheetRole['kind'], number>> = {
  */
 function placeFor({ file, role, old }: { file: FileInRun; role: SheetRole; old: OwnSheet | undefined }): number {
   if (old !== undefined) return old.sheet.getIndex() - 1;
-  const behind = ownSheets(file).find(
-    ({ tag }) => (tag.state === 'building' || tag.state === 'built') && tabOrder[tag.kind] > tabOrder[role.kind],
-  );
+  const behind = ownSheets(file).find(({ tag }) => !isOld(tag) && tabOrder[tag.kind] > tabOrder[role.kind]);
   if (behind !== undefined) return behind.sheet.getIndex() - 1;
   const { sheets } = file;
   const isKeptAt = (index: number): boolean => {

@@ -110,12 +110,18 @@ export interface FirstEntriesSent {
   };
 }
 
-export interface ApplyWish extends WriteWish {
+/** A sheet and the plan that it is brought to. */
+export interface SheetWish {
   readonly plan: SheetPlan;
   /** Dated name for the old sheet, where it has to be replaced. */
   readonly keptName: string;
-  readonly replace?: boolean;
   readonly firstEntries?: readonly FirstEntriesSent[];
+}
+
+export interface ApplyWish extends WriteWish, SheetWish {
+  readonly replace?: boolean;
+  /** Further sheets, brought to their plans behind the first: to go and ask again costs more than to write a small one. */
+  readonly also?: readonly SheetWish[];
   /** The name that its tab gets, where it still has the one that it had. */
   readonly tab?: { readonly was: string; readonly now: string };
   readonly note?: NoteWish;
@@ -133,7 +139,9 @@ export interface NoteWish {
 
 /** What the last step of a build leaves behind: no note, no empty first sheet, and a sheet in view. */
 export interface LastTouch {
+  /** Shown where a sheet was made, in this step or before it; where none was, nothing moves. */
   readonly show: number | null;
+  readonly madeBefore: boolean;
   readonly emptySheet: number | null;
 }
 
@@ -147,6 +155,7 @@ export interface LateSent {
 interface AppliedReading {
   readonly sheetId: number;
   readonly name: string;
+  /** True where a sheet was made. */
   readonly made: boolean;
   /** With the last step of a build: how much was typed into sheets after they had been put aside. */
   readonly late?: LateSent;
@@ -183,7 +192,7 @@ export interface EmptyFileWish extends WriteWish {
   /** The file's name as typed. */
   readonly fileName: string;
   /** The Plan that stays, and Help with the teacher's own wording where that is to stay; both take the place of what is there. */
-  readonly anew: readonly Pick<ApplyWish, 'plan' | 'keptName' | 'firstEntries'>[];
+  readonly anew: readonly SheetWish[];
   /** Sheets that are not ours go as well. */
   readonly removeOthers: boolean;
   readonly note: string;
@@ -235,7 +244,7 @@ export interface TrialWish {
 export interface Calls {
   /** The list of sheets, and the cells of those asked for. Nothing is written. */
   readBook(version: number, wish: ReadWish): Outcome<BookReading>;
-  /** Brings one sheet to its plan; the same call finishes one that stopped. */
+  /** Brings a sheet, and what goes with it, to its plan; the same call finishes one that stopped. */
   applySheet(version: number, wish: ApplyWish): Outcome<AppliedReading>;
   /** Writes texts into cells of our sheets, or none of them where one holds something else by now. */
   writeCells(version: number, wish: CellsWish): Outcome<BookReading>;

@@ -171,7 +171,8 @@ function noteKept(file: FileInRun, one: SheetInRun): void {
   if (!ids.includes(one.id)) file.store.write(keptProperty, [...ids, one.id].join(' '));
 }
 
-const isOld = ({ state }: SheetTag): boolean => state === 'kept' || state === 'leaving' || state === 'away';
+/** In use no more, or not now. */
+export const isOld = ({ state }: SheetTag): boolean => state !== 'building' && state !== 'built';
 
 const isOf = (tag: SheetTag, role: SheetRole): boolean => roleName(tag) === roleName(role);
 

@@ -1,6 +1,8 @@
 import { restWords } from '../workbook/restWords.ts';
 import { deskSheetName } from '../workbook/scratchSheet.ts';
 
+const putAway = 'This lesson is put away. What is typed here is kept but not checked.';
+
 /** Every text for people that the host code shows: menu, titles of pages, refusals. */
 export const hostWords = {
   title: 'Labrow',
@@ -27,8 +29,8 @@ export const hostWords = {
   },
   /** In a sheet of a lesson that was put away. */
   away: {
-    alone: 'This lesson is put away. What is typed here is kept but not checked.',
-    withLink: 'This lesson is put away. What is typed here is kept but not checked. Click here for the lesson in use.',
+    alone: putAway,
+    withLink: `${putAway} Click here for the lesson in use.`,
   },
   /** In a note on the cell. */
   movedAside: (text: string) => `Typed in this cell, where a check has to show: “${text}”`,

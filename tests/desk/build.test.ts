@@ -34,7 +34,10 @@ const sheetNames = [
 ];
 const writes = (one: PaperFile) => one.asked.filter(({ call }) => call !== 'readBook');
 const applied = (one: PaperFile) => one.asked.flatMap((asked) => (asked.call === 'applySheet' ? [asked.wish] : []));
-const roles = (one: PaperFile) => applied(one).map(({ plan }) => plan.role.className ?? plan.role.kind);
+/** Every sheet that was brought to its plan, in the order in which the calls did it. */
+const planned = (one: PaperFile) =>
+  applied(one).flatMap((wish) => [wish, ...(wish.also ?? [])].map(({ plan }) => plan));
+const roles = (one: PaperFile) => planned(one).map(({ role }) => role.className ?? role.kind);
 const planLines = (one: PaperFile) => {
   const { cells } = one.sheetCalled(words.plan.sheet);
   const heading = cells.findIndex(([key, name]) => key === words.plan.key && name === words.plan.className);
@@ -49,7 +52,7 @@ describe('a first build', () => {
     built = paperFile();
     built.finish(built.call('startBuild', setup));
   });
-  it('makes the sheets in their order, one with each step, and says how far it is', () => {
+  it('makes the sheets in their order, the small ones in one step, and says how far it is', () => {
     const fresh = paperFile();
     let state = valueIn(fresh.call('startBuild', setup));
     const states = [state];
@@ -59,14 +62,12 @@ describe('a first build', () => {
     }
     expect(states.map(({ done, total, label: said }) => [done, total, said])).toEqual([
       [1, 7, label.help],
-      [2, 7, label.prepare],
       [3, 7, fern],
       [4, 7, moss],
       [5, 7, label.progress],
-      [6, 7, label.poll],
       [7, 7, label.poll],
     ]);
-    expect(states.map(({ finished }) => finished)).toEqual([false, false, false, false, false, false, true]);
+    expect(states.map(({ finished }) => finished)).toEqual([false, false, false, false, true]);
     expect(roles(fresh)).toEqual(['plan', 'help', 'prepare', fern, moss, 'progress', 'poll']);
     expect(fresh.names()).toEqual(sheetNames);
   });
@@ -93,17 +94,17 @@ describe('a first build', () => {
       wish: { sample: false, answers: {} },
     });
     valueIn(fresh.call('continueBuild'));
-    expect(noted(fresh.state.note)).toMatchObject({ done: 2, made: true });
+    expect(noted(fresh.state.note)).toMatchObject({ done: 3, made: true });
   });
   it('reads only the Plan between two sheets, and everything that views are made from at the end', () => {
     const kinds = applied(built).map(({ read }) => read.kinds);
-    expect(kinds).toEqual([...Array.from({ length: 6 }, () => ['plan']), allKinds]);
+    expect(kinds).toEqual([...Array.from({ length: 4 }, () => ['plan']), allKinds]);
   });
   it('says what each sheet was worked out from', () => {
     const plan = built.sheetCalled(words.plan.sheet).id;
     expect(applied(built).map(({ seen }) => seen.map(({ id }) => id))).toEqual([
       [],
-      ...Array.from({ length: 6 }, () => [plan]),
+      ...Array.from({ length: 4 }, () => [plan]),
     ]);
   });
   it('gives each team a line of the Plan with a key of its own', () => {
@@ -116,9 +117,9 @@ describe('a first build', () => {
     valueIn(stopped.call('startBuild', setup));
     valueIn(stopped.call('continueBuild'));
     expect(valueIn(stopped.call('readLesson')).building).toEqual({
-      done: 2,
+      done: 3,
       total: 7,
-      label: label.prepare,
+      label: fern,
       finished: false,
     });
     expect(stopped.finish(stopped.call('continueBuild')).done).toBe(7);
@@ -188,8 +189,8 @@ describe('building again', () => {
     expect(file.state.sheets.map(({ id }) => id)).toEqual(ids);
     expect(file.state.activeSheet).toBe(file.sheetCalled(words.progress.sheet).id);
     expect(applied(file).map(({ last }) => last)).toEqual([
-      ...Array.from({ length: 6 }, () => undefined),
-      { emptySheet: null, show: null },
+      ...Array.from({ length: 3 }, () => undefined),
+      { emptySheet: null, madeBefore: false, show: file.state.activeSheet },
     ]);
   });
   it('goes back to where the teacher was once a sheet was made, and to the first class where that sheet is gone', () => {
@@ -320,8 +321,8 @@ describe('building again', () => {
     expect(file.names()).not.toContain('Third period');
     expect(file.sheetCalled('Mine').id).toBe(id);
     // Progress looks at the sheet by the name that it has.
-    const progress = applied(file).find(({ plan }) => plan.role.kind === 'progress');
-    const looked = JSON.stringify(progress?.plan.blocks);
+    const progress = planned(file).find(({ role }) => role.kind === 'progress');
+    const looked = JSON.stringify(progress?.blocks);
     expect(looked).toContain("'Mine'!");
     expect(looked).not.toContain(`'${fern}'!`);
     expect(looked).not.toContain("'Third period'!");
@@ -386,7 +387,7 @@ describe('building again', () => {
   it('works it out once more where somebody changed the Plan meanwhile', () => {
     valueIn(file.call('startBuild', setup));
     file.before(() => file.put(words.plan.sheet, 30, 20, 'a note'));
-    expect(valueIn(file.call('continueBuild'))).toMatchObject({ done: 2 });
+    expect(valueIn(file.call('continueBuild'))).toMatchObject({ done: 3 });
     expect(file.asked.slice(-3).map(({ call }) => call)).toEqual(['applySheet', 'readBook', 'applySheet']);
   });
   it('leaves alone the sheet of a class that was taken out of the Plan between two steps', () => {

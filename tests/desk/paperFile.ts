@@ -237,13 +237,13 @@ export function paperFile(given: Partial<PaperState> = {}) {
     changeChecks(sheet, rest);
     Object.assign(sheet, { name: keptName, tag: { ...sheet.tag, state: 'away', about } });
   }
-  function touch({ note, last }: Pick<ApplyWish, 'note' | 'last'>) {
+  function touch({ note, last }: Pick<ApplyWish, 'note' | 'last'>, made = false) {
     if (note?.after !== undefined) state.note = note.after;
     if (last === undefined) return;
     state.note = '';
     if (last.emptySheet !== null) state.sheets = state.sheets.filter(({ id }) => id !== last.emptySheet);
     state.emptySheet = null;
-    if (last.show !== null) state.activeSheet = last.show;
+    if ((made || last.madeBefore) && last.show !== null) state.activeSheet = last.show;
   }
   function empty({ anew, removeOthers, note }: EmptyFileWish) {
     state.sheets = removeOthers ? [] : state.sheets.filter(({ tag, kept }) => tag === null && !kept);
@@ -266,8 +266,13 @@ export function paperFile(given: Partial<PaperState> = {}) {
     switch (one.call) {
       case 'applySheet': {
         const { sheet, made } = apply(one.wish);
-        touch(one.wish);
-        return { ok: true, value: { sheetId: sheet.id, name: sheet.name, made, reading: reading(one.wish.read) } };
+        const others = (one.wish.also ?? []).map(apply);
+        const isMade = made || others.some((other) => other.made);
+        touch(one.wish, isMade);
+        return {
+          ok: true,
+          value: { sheetId: sheet.id, name: sheet.name, made: isMade, reading: reading(one.wish.read) },
+        };
       }
       case 'writeCells': {
         const places = one.wish.cells.map((cell) => ({ cell, sheet: sheetWithId(cell.sheetId) }));
