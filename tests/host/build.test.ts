@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { deskSheetName } from '../../src/workbook/scratchSheet.ts';
-import { answerOf, buildSample, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSample, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 

@@ -7,6 +7,7 @@ import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at, classRows } from '../../src/workbook/layout.ts';
 import { cases } from '../depth.ts';
+import { liveThreeWeeks } from '../journey/threeWeeks.ts';
 import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { type Change, changesOf, savedBefore } from './hostFailure.ts';
@@ -182,3 +183,32 @@ describe('a lesson whose change is stopped', () => {
     1_800_000,
   );
 });
+
+/** On paper it is lived in every run of the tests; over the script it takes a while. */
+for (let lives = cases({ short: 0, deep: 1 }); lives > 0; lives -= 1) {
+  it('three weeks of four classes lose nothing over the script either', () => {
+    let day = '02';
+    const host = open({ clock: () => new Date(`2026-03-${day}T10:00:00Z`) });
+    const rowOf = (sheet: string, key: string) => stepRow(host, { sheet, key, step: 'cautions read' }) - 1;
+    const { lessons } = liveThreeWeeks({
+      call: (name, ...about) => call(host, name, ...about),
+      finish: (started) => finish(host, started),
+      on: (wanted) => {
+        day = wanted;
+      },
+      type: ({ sheet, key, step }, text) => void typeEntry(host, sheet, key, step, text),
+      entry: ({ sheet, key, step }) => at2(host, sheet, key, step, at.entry),
+      people({ sheet, key }, text) {
+        if (text !== undefined) typeIn(host, { sheet, cells: [[rowOf(sheet, key), at.who, text]] });
+        return valueAt(host, { sheet, row: rowOf(sheet, key), column: at.who });
+      },
+      names: () => host.book.sheets.map(({ name }) => name),
+      words: (sheet) => {
+        const { rows } = sheetState(host, sheet);
+        const line = (row: number) => [1, 2].map((column) => valueAt(host, { sheet, row, column })).join('|');
+        return Array.from({ length: rows }, (_, row) => line(row + 1)).join('\n');
+      },
+    });
+    expect(lessons).toBe(5);
+  }, 1_800_000);
+}

@@ -3,4 +3,4 @@ import { listed, texts } from '../texts.ts';
 
 /** A lesson in a line of facts. */
 export const lessonWords = ({ activity, substance, classes, begun }: LessonLine): string =>
-  listed([activity, substance, classes.join(', '), texts.next.begun(begun)].filter((fact) => fact !== ''));
+  listed([classes.join(', '), substance, activity, texts.next.begun(begun)].filter((fact) => fact !== ''));
