@@ -19,7 +19,7 @@ export interface School {
   /** Words of a whole sheet. */
   readonly words: (sheet: string) => string;
 }
-export interface Place {
+interface Place {
   readonly sheet: string;
   readonly key: string;
   readonly step: string;

@@ -12,7 +12,7 @@ export const nextLessonView = (lesson: LessonView): LessonView => ({
   setup: { ...lesson.setup, settings: { ...lesson.setup.settings, seed: seedAfter(lesson.setup.settings.seed) } },
 });
 
-export const seedAfter = (seed: string): string => String((Number(seed) % 999_999_999) + 1);
+const seedAfter = (seed: string): string => String((Number(seed) % 999_999_999) + 1);
 
 /** Whom the next lesson is for, whether numbers change, and whether people are taken out of the one before. */
 export function nextPart(

@@ -34,7 +34,7 @@ export interface PlanEditor {
 }
 
 /** Each lesson has a draft of its own, and so has the next one. */
-export const draftNameOf = ({ lesson, lessons }: LessonView): string =>
+const draftNameOf = ({ lesson, lessons }: LessonView): string =>
   lessons.length > 1 ? `${draftName} ${lesson}` : draftName;
 
 export function planEditor(lesson: LessonView, draftName = draftNameOf(lesson)): PlanEditor {
