@@ -7,7 +7,10 @@ import { startBuild, startSample } from './building/startBuild.ts';
 import { checkAgain } from './classes/checkAgain.ts';
 import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
+import { closeClass } from './classes/closeClass.ts';
 import { goToTeam } from './classes/goToTeam.ts';
+import { workOutChecks } from './classes/workOutChecks.ts';
+import { coverView } from './cover/coverView.ts';
 import { ask, type Work } from './file/ask.ts';
 import type { Book } from './file/book.ts';
 import { allKinds, type File, known, look } from './file/look.ts';
@@ -30,6 +33,7 @@ import { saveRecord } from './record/saveRecord.ts';
 import { beginSelfCheck, countTenCells, endSelfCheck, probeFile, readyTenCells } from './selfCheck/selfCheck.ts';
 import { emptyCopy } from './share/emptyCopy.ts';
 import { shareView } from './share/shareView.ts';
+import { hideTeachersSheets, openSheet, readSheets } from './sheets/readSheets.ts';
 import { addClass, addTeam } from './teams/addTeams.ts';
 import { passRoles } from './teams/passRoles.ts';
 import { setAbsent } from './teams/setAbsent.ts';
@@ -51,6 +55,7 @@ const views = {
   recordDue,
   readShare: shareView,
   readLessons: lessonsView,
+  readCover: coverView,
 } as const satisfies Record<string, (book: Book, ...about: never[]) => Outcome<unknown>>;
 
 /** What is done with a file: each asks the script for what it needs, and only for that. */
@@ -68,11 +73,16 @@ const acts = {
   setMembers,
   passRoles,
   checkAgain,
+  workOutChecks,
+  closeClass,
   goToTeam,
   goToPoll,
   writePrepareSheet,
   writeKeySheet,
   saveRecord,
+  readSheets,
+  openSheet,
+  hideTeachersSheets,
   emptyCopy,
   beginSelfCheck,
   probeFile,
@@ -119,6 +129,7 @@ const viewKinds: Readonly<Record<ViewCall, readonly SheetKind[]>> = {
   recordDue: ['plan', 'class', 'poll', 'record'],
   readShare: ['plan', 'class'],
   readLessons: ['plan', 'class'],
+  readCover: ['plan', 'class'],
 };
 export const kindsFor = (name: ViewCall): readonly SheetKind[] => viewKinds[name];
 
@@ -138,7 +149,14 @@ function* viewed(
 }
 
 /** Views of one lesson, the one that the page speaks of; all others go through all lessons. */
-const ofOneLesson: readonly ViewCall[] = ['draftTeams', 'readNumbers', 'readPreparation', 'readKey', 'readPaper'];
+const ofOneLesson: readonly ViewCall[] = [
+  'draftTeams',
+  'readNumbers',
+  'readPreparation',
+  'readKey',
+  'readPaper',
+  'readCover',
+];
 const ofTheDay: readonly ViewCall[] = ['readRecord', 'recordDue'];
 
 /** The class now is looked at every few seconds: once its sheet is known, that one is read and no other class. */

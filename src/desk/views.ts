@@ -138,6 +138,8 @@ export interface ClassView {
   /** The class whose sheet is in front; left out where it is another sheet. */
   readonly inFront?: string;
   readonly clock: string;
+  /** Set where the class was closed at the bell and has not gone on since. */
+  readonly closed?: true;
   readonly stepCount: number;
   readonly teams: readonly TeamView[];
   /** Whom to talk to first, and why; `ready` for a team that has finished. */
@@ -187,6 +189,38 @@ export interface RecordDueView {
   readonly due: readonly string[];
   /** Until the next class joins them; left out where none is at work. */
   readonly nextInMinutes?: number;
+}
+/** What students have in front, and what they need not see. */
+export interface SheetsView {
+  readonly teachers: readonly { readonly id: number; readonly name: string; readonly kind: string }[];
+  /** Where the students of each class find their sheet. */
+  readonly classes: readonly { readonly name: string; readonly address: string }[];
+}
+/** One class on the page for a cover teacher. */
+export interface CoverClassView {
+  readonly className: string;
+  readonly teams: number;
+  readonly rowsDone: number;
+  readonly rows: number;
+  /** Rows at which most teams are: the first of theirs that is not right yet, with how many teams are there. */
+  readonly open: readonly { readonly title: string; readonly teams: number }[];
+  readonly talkFirst: readonly { readonly team: string; readonly reason: string }[];
+  /** Teams to talk to besides. */
+  readonly talkMore: number;
+}
+/** What somebody needs who takes the lesson, on one sheet of paper: no name of a student, and no answer. */
+export interface CoverView {
+  readonly date: string;
+  readonly clock: string;
+  readonly decimalMark: 'point' | 'comma';
+  readonly activity: string;
+  readonly aim: string;
+  readonly classes: readonly CoverClassView[];
+  readonly cautions: readonly { readonly head: string; readonly advice: readonly string[] }[];
+  /** Defers to the safety data sheet and local rules. */
+  readonly safety: string;
+  readonly ready: readonly { readonly what: string; readonly amount: number | null; readonly unit: string }[];
+  readonly waste: readonly { readonly what: string; readonly note: string }[];
 }
 export interface ShareView {
   readonly fileName: string;

@@ -149,6 +149,7 @@ export const deskWords = {
       advice: 'Call it “today”, or leave the column empty.',
     },
   },
+  noClassSheet: { says: 'No class has a sheet yet.', advice: 'Build the lesson first.' },
   noPoll: {
     says: 'This file has no Poll sheet.',
     advice: 'Build the lesson again to get one; what was typed stays.',

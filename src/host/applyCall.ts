@@ -3,6 +3,7 @@ import { readNote, saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
 import { makeDeskSheet } from './deskSheet.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
+import { hideSheets } from './hideSheets.ts';
 import { isUntouched } from './isUntouched.ts';
 import { carryLate, type Late } from './lateEntries.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
@@ -29,7 +30,7 @@ export function applyCall(
   }
   const prepare = roles.find(({ kind }) => kind === 'prepare');
   if (prepare !== undefined) notePreparedPlan({ file, role: prepare, seen: wish.seen });
-  if (show === true) sheetById(file, sheetId)?.sheet.activate();
+  if (show === true) sheetById(file, sheetId)?.sheet.showSheet().activate();
   const madeAny = made || others.some((other) => other.made);
   const late = afterStep(file, { ...wish, made: madeAny });
   return done({
@@ -65,12 +66,13 @@ export function afterStep(
 }
 
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */
-function touchLast(file: FileInRun, { show, madeBefore, emptySheet }: LastTouch): void {
+function touchLast(file: FileInRun, { show, madeBefore, emptySheet, hide }: LastTouch): void {
   const empty = sheetById(file, emptySheet);
   if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(empty.sheet)) {
     file.spreadsheet.deleteSheet(empty.sheet);
     file.sheets.splice(file.sheets.indexOf(empty), 1);
   }
   if (madeBefore) sheetById(file, show)?.sheet.activate();
+  hideSheets(file, hide);
   saveNote(file.store, '');
 }

@@ -271,12 +271,16 @@ const tabOrder: Readonly<Record<SheetRole['kind'], number>> = {
 };
 
 /**
- * A new sheet stands before those that come after its kind; one in place of an old one takes its place. Kept sheets stay
- * behind all others.
+ * A new sheet stands behind the last of its kind or, where it is the first, before those that come after its kind; one in
+ * place of an old one takes its place. So tabs that a teacher has put in another order stay in it. Kept sheets stay behind
+ * all others.
  */
 function placeFor({ file, role, old }: { file: FileInRun; role: SheetRole; old: OwnSheet | undefined }): number {
   if (old !== undefined) return old.sheet.getIndex() - 1;
-  const behind = ownSheets(file).find(({ tag }) => !isOld(tag) && tabOrder[tag.kind] > tabOrder[role.kind]);
+  const inUse = ownSheets(file).filter(({ tag }) => !isOld(tag));
+  const alike = inUse.filter(({ tag }) => tag.kind === role.kind).pop();
+  if (alike !== undefined) return alike.sheet.getIndex();
+  const behind = inUse.find(({ tag }) => tabOrder[tag.kind] > tabOrder[role.kind]);
   if (behind !== undefined) return behind.sheet.getIndex() - 1;
   const { sheets } = file;
   const isKeptAt = (index: number): boolean => {

@@ -64,6 +64,8 @@ export interface ReadWish {
   readonly kinds: readonly SheetKind[];
   /** Single sheets of ours besides. */
   readonly ids?: readonly number[];
+  /** Whether the address of the file is wanted. */
+  readonly address?: boolean;
 }
 
 export interface BookReading {
@@ -81,6 +83,8 @@ export interface BookReading {
   readonly emptySheet: number | null;
   /** What the page noted about a build that is under way; empty where none is. */
   readonly note: string;
+  /** Of the file, as the host gives it; left out where nobody asked. */
+  readonly address?: string;
   readonly sheets: readonly SheetListed[];
   readonly read: readonly SheetRead[];
 }
@@ -137,12 +141,14 @@ export interface NoteWish {
   readonly after?: string;
 }
 
-/** What the last step of a build leaves behind: no note, no empty first sheet, and a sheet in view. */
+/** What the last step of a build leaves behind: no note, no empty first sheet, a sheet in view, and these out of sight. */
 export interface LastTouch {
   /** Shown where a sheet was made, in this step or before it; where none was, nothing moves. */
   readonly show: number | null;
   readonly madeBefore: boolean;
   readonly emptySheet: number | null;
+  /** The one that is in view then stays. */
+  readonly hide?: readonly number[];
 }
 
 /** Cells that were typed into sheets that were no longer in use: copied, left in an old sheet, or in a lesson put away. */
@@ -152,14 +158,15 @@ export interface LateSent {
   readonly away: number;
 }
 
-interface AppliedReading {
-  readonly sheetId: number;
-  readonly name: string;
-  /** True where a sheet was made. */
-  readonly made: boolean;
+interface StepReading {
   /** With the last step of a build: how much was typed into sheets after they had been put aside. */
   readonly late?: LateSent;
   readonly reading: BookReading;
+}
+interface AppliedReading extends StepReading {
+  readonly sheetId: number;
+  readonly name: string;
+  readonly made: boolean;
 }
 
 export interface CellWish {
@@ -202,6 +209,8 @@ export interface ShowWish {
   readonly sheetId: number;
   /** A cell to go to; left out where the sheet is enough. */
   readonly cell?: { readonly row: number; readonly column: number };
+  /** Sheets that go out of sight then. */
+  readonly hide?: readonly number[];
 }
 
 export interface PageWish {
@@ -211,6 +220,8 @@ export interface PageWish {
 
 export interface ChecksEntered {
   readonly renewed: number;
+  /** Checks that the host is working out: left to it, and begun anew where a press a minute later finds them so. */
+  readonly waiting: number;
   /** Sheets where a formula is gone. */
   readonly missing: readonly number[];
   /** What kept checks from showing and was moved out of their cells, each named by its cell, as sentences. */
@@ -249,7 +260,7 @@ export interface Calls {
   /** Writes texts into cells of our sheets, or none of them where one holds something else by now. */
   writeCells(version: number, wish: CellsWish): Outcome<BookReading>;
   /** Keeps a sheet under a dated name behind all others, puts it away with its lesson, or takes it out. */
-  putAside(version: number, wish: AsideWish): Outcome<{ readonly late?: LateSent; readonly reading: BookReading }>;
+  putAside(version: number, wish: AsideWish): Outcome<StepReading>;
   /** Takes everything personal out of a copy, which must be named. */
   emptyFile(
     version: number,

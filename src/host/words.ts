@@ -93,6 +93,8 @@ export const hostWords = {
     period: 'The period in minutes',
     done: 'Steps done by team',
     particles: 'Particles',
+    links: 'Links for students',
+    cover: 'For a cover teacher',
     guide: 'A guide to print',
     trial: 'A page to try',
   },

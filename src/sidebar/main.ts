@@ -1,7 +1,9 @@
 // The sidebar's page: reads the lesson once, then shows one view at a time. Opened with a mark, it is one page to print or project.
 import type { Problem } from '../desk/outcome.ts';
 import type { LessonView } from '../desk/views.ts';
+import { checksComeFromSidebar } from '../workbook/writtenChecks.ts';
 import { askAfresh, askDesk } from './askDesk.ts';
+import { makeChecksHere } from './checks/makeChecksHere.ts';
 import { classNowView } from './classNow/classNowView.ts';
 import { helpView } from './help/helpView.ts';
 import { openedWith } from './openedWith.ts';
@@ -23,6 +25,7 @@ import { makeDue } from './record/due.ts';
 import { recordView } from './record/recordView.ts';
 import { startSelfCheck } from './selfCheck/selfCheckView.ts';
 import { shareView } from './share/shareView.ts';
+import { sheetsView } from './sheets/sheetsView.ts';
 import { teamsView } from './teams/teamsView.ts';
 import { texts } from './texts.ts';
 
@@ -54,6 +57,10 @@ function start(): void {
 
   const nav = navigation((name) => show(name));
   const due = makeDue({ isBuilt: () => lesson?.built === true, write: () => show('record') });
+
+  const checksHere = makeChecksHere({
+    isOn: () => lesson?.built === true && checksComeFromSidebar(lesson.setup.settings),
+  });
 
   function show(name: ViewName): void {
     const view = views[name];
@@ -117,12 +124,14 @@ function start(): void {
       teams: teamsView(builder),
       record: recordView(page, due),
       share: shareView(builder),
+      sheets: sheetsView(),
     };
     due.look();
+    checksHere.look();
     return true;
   }
 
-  document.body.append(nav.root, due.root, main);
+  document.body.append(nav.root, checksHere.root, due.root, main);
   nav.mark(viewAskedFor() ?? 'plan');
   void open(viewAskedFor()).then(() => {
     if (isSampleAskedFor() && lesson !== undefined) void builder.start(() => askDesk('startSample'), true);

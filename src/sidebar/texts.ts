@@ -51,6 +51,7 @@ export const texts = {
     label: 'Views of this moment',
     plan: 'Plan',
     prepare: 'Prepare',
+    sheets: 'Sheets',
     classNow: 'Class now',
     particles: 'Particles',
     poll: 'Poll',
@@ -139,6 +140,39 @@ export const texts = {
       caption: (className: string, clock: string) => `${className}, at ${clock}`,
       headings: ['Team', 'Steps done'],
     },
+    links: {
+      title: 'Find your sheet',
+      scan: 'Scan the picture, or open the link.',
+    },
+    cover: {
+      title: 'For a cover teacher',
+      what: 'What',
+      where: 'Where it stands',
+      at: (date: string, clock: string) => `${date}, ${clock}`,
+      forWhom: (classes: readonly string[]) => classes.join('; '),
+      classTeams: (name: string, teams: number) => `${name}: ${count(teams, 'team', 'teams')}`,
+      headings: ['Class', 'Rows done', 'Working at', 'Talk to first'],
+      rows: (done: number, all: number) => `${done} of ${all}`,
+      open: (title: string, teams: number) => `${title}\u00a0(${teams})`,
+      noneOpen: 'nothing',
+      nobody: 'nobody just now',
+      more: (teams: number) => `${count(teams, 'more team', 'more teams')}.`,
+      openNote: 'In brackets: how many teams are at that row.',
+      run: 'How it runs',
+      runText: [
+        'Teams open the sheet of their class and type in their own white boxes. Each row checks itself and says what to look at. Ask, do not tell: “What does your row say?”',
+        'Nothing is handed in and nothing is marked. A team that asks for help chooses 1, 2 or 3 in its row.',
+        'Bench work only if your school lets you supervise it. If not, teams do the calculations and questions, and leave the bench for another day.',
+      ],
+      cautions: 'Cautions',
+      safety: 'Read the safety data sheets first. Local rules and your school’s own risk assessment decide.',
+      waste: 'Waste',
+      ready: 'Have ready',
+      withSpare: 'For all classes, with spare.',
+      amount: (what: string, amount: string) => `${what}: ${amount}`,
+      write: 'Write down for me',
+      writeHeadings: ['Class', 'Who was missing', 'How far they got', 'Spilled, broken, or hard'],
+    },
   },
 
   prepare: {
@@ -170,11 +204,12 @@ export const texts = {
       paper: 'A table on paper',
       period: 'The period in minutes',
       done: 'Steps done by team',
+      cover: 'For a cover teacher',
       key: 'The key',
     },
     sheetTitle: 'The Prepare sheet',
     sheetAbout:
-      'The same list without anything students have to find. It follows the Plan while this view is open, and warns when it is out of date.',
+      'The same list for everyone: masses and volumes are rounded up, so that they tell no answer. It follows the Plan while this view is open, and warns when it is out of date.',
     sheetWrite: 'Update the Prepare sheet',
     writing: 'Writing the Prepare sheet …',
     written: 'The Prepare sheet is up to date.',
@@ -195,6 +230,30 @@ export const texts = {
     keyNo: 'No, keep it out of the file',
     keyWriting: 'Writing the key …',
     keyWritten: (name: string) => `The key is in the sheet “${name}”. Delete that sheet before you share the file.`,
+  },
+
+  sheets: {
+    title: 'Sheets and links',
+    reading: 'Reading which sheets there are …',
+    working: 'Asking the spreadsheet …',
+    none: 'No class has been built yet. Plan one and build it first.',
+    teachersTitle: 'Your sheets',
+    teachersAbout:
+      'Students see the class sheets first, then Poll and Progress. A build leaves your own sheets hidden, except one that you are in.',
+    open: (name: string) => `Open ${name}`,
+    shown: (name: string) => `${name} is in front now. Everybody can see its tab until you hide it again.`,
+    hide: 'Hide my sheets',
+    hidden: 'Your sheets are hidden.',
+    noSecret: 'Hidden is not secret: assume that anyone who can edit this file can show a hidden sheet and read it.',
+    linksTitle: 'Links for students',
+    linksAbout: 'Each link opens the sheet of that class.',
+    sharing:
+      'Share the file with school accounts only. Labrow cannot see how it is shared: check “Share” in the spreadsheet yourself.',
+    addressOf: (name: string) => `Link for ${name}`,
+    copy: 'Copy the link',
+    picture: (name: string) => `Picture to scan: the link for ${name}`,
+    project: (name: string) => `Project the link for ${name}`,
+    printAll: 'Print all links',
   },
 
   opening: 'Reading the lesson …',
@@ -414,6 +473,10 @@ export const texts = {
         `decimal ${mark}`,
       ]),
     figures: 'Significant figures',
+    checksFrom: 'Checks come from',
+    checksFroms: { formulas: 'formulas in the sheet', sidebar: 'this sidebar, while it is open' },
+    checksFromHint:
+      'Choose the sidebar only if checks stay empty or show an error on a student’s account. Help says how to find out.',
     weightDecimals: 'Decimal places of atomic weights',
     chlorine: 'Chlorine in your table of atomic weights',
     decimalMark: 'Decimal mark',
@@ -424,6 +487,35 @@ export const texts = {
     helpLevels: ['0 · none', '1 · the idea', '2 · plus the relation', '3 · plus the set-up with their numbers'],
     allowance: 'Allowance for handling',
     allowanceHint: 'Extra error allowed in a bench reading, on top of glassware and balance.',
+    safety: 'Safety and evidence',
+    safetySet: ({
+      questions,
+      also,
+      evidence,
+    }: {
+      readonly questions: string;
+      readonly also: string;
+      readonly evidence: boolean;
+    }) =>
+      listed([
+        questions === 'never' ? 'no safety questions' : `safety questions ${questions}`,
+        also === '' ? 'cautions in English' : `cautions also in ${also}`,
+        evidence ? 'with rows for evidence' : 'no rows for evidence',
+      ]),
+    safetyQuestions: 'Two questions before the bench',
+    safetyQuestionsWhen: {
+      'for Danger': 'where the signal word is Danger',
+      always: 'always',
+      never: 'never',
+    },
+    safetyQuestionsHint:
+      'What to do if it splashes, and where leftovers go. Bench rows open once both answers are right. Also asked where our list does not have the substance.',
+    cautionsAlso: 'Cautions in a second language',
+    cautionsOnce: 'none',
+    cautionsAlsoHint: 'Above the teams and on labels, below the English text.',
+    evidence: 'Ask for evidence',
+    evidenceHint:
+      'Rows for both readings of the balance, one thing that the team saw, and a link to a picture. No faces or voices are needed.',
     bench: 'Time and bench work',
     benchSet: ({ periods, staffDilute }: { readonly periods: number; readonly staffDilute: boolean }) =>
       listed([
@@ -548,6 +640,17 @@ export const texts = {
           : `${errors.length} teams so far: from ${shown(least)} to ${shown(most)}, median ${shown(middle)}.`;
       },
     },
+    closedNow: 'Closed at the bell: rows that are still open say “next time”.',
+    close: 'Close at the bell',
+    closeAbout:
+      'Rows that are still open stop asking, and what is open goes into the Record. Everything typed stays, and everybody can go on typing.',
+    open: 'Open the rows again',
+    closing: 'Writing …',
+    closed: (noted: boolean) =>
+      noted
+        ? 'Closed. What is open is noted in the Record, under “next time”.'
+        : 'Closed. Nothing was typed today, so the Record stays as it is.',
+    opened: 'Open again: the rows ask as before.',
     say: 'Tell everyone:',
     lookAgain: 'Update now',
     checkAgain: 'Restart stuck checks',
@@ -557,8 +660,17 @@ export const texts = {
       number === 0
         ? 'No check is stuck.'
         : `${count(number, 'check', 'checks')} restarted. Give the spreadsheet a few seconds.`,
+    waiting: (number: number) =>
+      `${count(number, 'check is', 'checks are')} still being worked out. If that lasts, press again in a minute.`,
     quietFailure: (clock: string) => `Last updated at ${clock}. The next try comes by itself.`,
     every: 'Updates every 20 s.',
+  },
+
+  checksHere: {
+    label: 'Checks in this file',
+    worked: (clock: string) => `This sidebar works out the checks: keep it open. Last at ${clock}.`,
+    failed: ({ last, problem }: { readonly last: string; readonly problem: string }) =>
+      `The checks are not up to date${last === '' ? '' : `; last at ${last}`}. ${problem} The next try comes by itself.`,
   },
 
   due: {
@@ -709,6 +821,11 @@ export const texts = {
       about: 'This cannot be read as a number. Check the spelling or the unit.',
     },
     blank: { sign: '·', word: 'blank', about: 'Nothing typed so far.' },
+    'next time': {
+      sign: '→',
+      word: 'next time',
+      about: 'Still open when the class was closed at the bell. The row asks again once you open the class.',
+    },
     told: {
       sign: '“',
       word: 'for you to read',
@@ -808,6 +925,7 @@ export const texts = {
     hiddenText: [
       'This is for practice, not for tests. The functions answer whoever types them, so a student can ask a cell for a mass or a molarity.',
       'The shared file holds no key: each check works out its value from the team’s own numbers. Anyone who can edit the file can read all its cells, hidden ones too.',
+      'Your own sheets are hidden so that students find theirs, not to keep a secret. Spreadsheets let editors show hidden sheets from their own menu; whether yours stops a student without rights from doing so has not been tried. Assume that it does not.',
       'Anyone who can edit a shared file can read its script.',
       'Protected cells warn before a change. They prevent accidents, not intent.',
       'An entry that is a formula is marked for you. It may be a good idea: ask about it.',

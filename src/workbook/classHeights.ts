@@ -60,7 +60,9 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
   if (teams.length === 0) return above;
   const each = inFewRuns(steps.map((step) => Math.max(...teams.map((team) => stepHeight(step, { lesson, team })))));
   const usual = mostCommon(each);
-  const heading = inColumn(words.class.helpAndWho, at.task, 'text heading');
+  const heading = Math.max(
+    ...[words.class.helpAndWho, words.class.numbersChanged].map((told) => inColumn(told, at.task, 'text heading')),
+  );
   return [
     ...above,
     { row: firstBlock, rows: teams.length * blockRows, height: usual },

@@ -5,6 +5,7 @@ import { takesLessonFigures } from '../lab/lesson/lessonFigures.ts';
 import { roles } from '../lab/lesson/roles.ts';
 import type { TeamPlan } from '../lab/lesson/setup.ts';
 import { quantities } from '../lab/quantities.ts';
+import { checkHeadings } from '../lab/texts/feedback.ts';
 import { membersTexts } from '../lab/texts/members.ts';
 import { tickTexts } from '../lab/texts/ticks.ts';
 import { cautionCells } from './cautionCells.ts';
@@ -15,6 +16,7 @@ import { formula, native } from './formula.ts';
 import {
   classColumns as at,
   cautionRows,
+  checksMark,
   classMarker,
   classRows,
   layoutVersion,
@@ -39,11 +41,21 @@ import {
   type SheetPlan,
   text,
 } from './workbook.ts';
+import { checksComeFromSidebar } from './writtenChecks.ts';
 
 /** Column of a row's name, key and step joined, by which Progress finds it with one match: behind all others. */
 export const rowNameColumnOf = (givenCount: number): number => at.givens + givenCount + 1;
 
+const betweenNumbers = '|';
+
+/** A team's numbers as one text, which stands in its closing row: those that its block was built with. */
+const numbersAsBuilt = (values: readonly (string | undefined)[]): string =>
+  values.map((value) => (value ?? '').trim()).join(betweenNumbers);
+
 export const rowName = ({ key, step }: { key: string; step: string }): string => `${key}|${step}`;
+
+/** What stands in a heading row where no formula spills it. */
+const headingsOfChecks = [checkHeadings.check, checkHeadings.lookAt, checkHeadings.hint].map(text);
 
 /** Of a mark, which people need not read. */
 const markWidth = 28;
@@ -95,6 +107,7 @@ export function planClassSheet({
   const headingRowOf = (index: number) => firstBlock + index * height;
 
   const references = planReferences({ names, places });
+  const bySidebar = checksComeFromSidebar(lesson.setup.settings);
   const leftCells: CellContent[][] = [];
   const unitCells: CellContent[][] = [];
   const keyCells: CellContent[][] = [];
@@ -139,7 +152,17 @@ export function planClassSheet({
     const keyCell = fixed({ row: heading, column: at.key });
     const about = { lesson, heading, lineCell, references };
 
-    leftCells.push([computed(`=${references.teamName(lineCell)}`), text(words.class.helpAndWho)]);
+    leftCells.push([
+      computed(`=${references.teamName(lineCell)}`),
+      computed(
+        `=${references.sinceBuilt({
+          lineCell,
+          entries: fixedArea(column(at.entry)),
+          now: fixedArea({ row: heading, column: at.givens, rows: 1, columns: Math.max(1, givens.length) }),
+          built: fixed({ row: closing, column: rowNameColumn }),
+        })}`,
+      ),
+    ]);
     steps.forEach((step, place) => {
       const row = heading + 1 + place;
       const isOwn = native(
@@ -161,7 +184,9 @@ export function planClassSheet({
       text(team.key),
       blank,
     ]);
-    rowNames.push([blank], ...steps.map(({ id }) => [text(rowName({ key: team.key, step: id }))]), [blank]);
+    rowNames.push([blank], ...steps.map(({ id }) => [text(rowName({ key: team.key, step: id }))]), [
+      text(numbersAsBuilt(givens.map((name) => team.givens[name]))),
+    ]);
     blocks.push({
       row: heading,
       column: at.key,
@@ -178,20 +203,22 @@ export function planClassSheet({
       row: heading,
       column: at.check,
       cells: [
-        [
-          computed(
-            formula(
-              'CHECKTEAM',
-              fixedArea({ row: classRows.title, column: at.key, rows: 1, columns: 2 + givens.length }),
-              fixedArea({ row: heading, column: at.key, rows: 1, columns: 2 + givens.length }),
-              references.settings,
-              fixedArea(column(at.step)),
-              fixedArea(column(at.entry)),
-              fixedArea(column(at.help)),
-              onSheet(names.help, fixedArea(ownHintsArea(lesson.activity, helpLines))),
-            ),
-          ),
-        ],
+        bySidebar
+          ? headingsOfChecks
+          : [
+              computed(
+                formula(
+                  'CHECKTEAM',
+                  fixedArea({ row: classRows.title, column: at.key, rows: 1, columns: 2 + givens.length }),
+                  fixedArea({ row: heading, column: at.key, rows: 1, columns: 2 + givens.length }),
+                  references.settings,
+                  fixedArea(column(at.step)),
+                  fixedArea(column(at.entry)),
+                  fixedArea(column(at.help)),
+                  onSheet(names.help, fixedArea(ownHintsArea(lesson.activity, helpLines))),
+                ),
+              ),
+            ],
       ],
     });
     const stepRows = { row: heading + 1, rows: steps.length };
@@ -258,7 +285,7 @@ export function planClassSheet({
     );
   }
   const sheetNumber = fixed({ row: 1, column: at.givens });
-  const toldCautions = cautionCells(cautions.blocks);
+  const toldCautions = cautionCells(cautions.blocks, cautions.also);
   blocks.unshift(
     { row: classRows.headings, column: 1, cells: [words.class.headings.map(text)] },
     {
@@ -278,7 +305,14 @@ export function planClassSheet({
     {
       row: classRows.headings,
       column: at.key,
-      cells: [[text(classMarker), text(String(layoutVersion)), { kind: 'sheet id' }]],
+      cells: [
+        [
+          text(classMarker),
+          text(String(layoutVersion)),
+          { kind: 'sheet id' },
+          bySidebar ? text(checksMark.text) : blank,
+        ],
+      ],
     },
     { row: classRows.title, column: at.key, cells: [[text(keyGiven), blank, ...givens.map(text)]] },
     { row: cautionsRow, column: 1, cells: [[text(words.class.allCautions), text(cautions.last)]] },
@@ -390,6 +424,27 @@ function planReferences({ names, places }: { names: SheetNames; places: PlanPlac
     },
     teamName: (lineCell: string) =>
       native('IF', native('ISNUMBER', lineCell), native('INDEX', teamNames, lineCell), lineCell),
+    /**
+     * What stands above the boxes: how to fill them or, to a team that has typed and whose numbers in the Plan are no longer
+     * those that its block was built with, that they changed. It goes when the table is built again, and not when one of the
+     * team types: the others may not have read it yet.
+     */
+    sinceBuilt: ({
+      lineCell,
+      entries,
+      now,
+      built,
+    }: {
+      readonly lineCell: string;
+      readonly entries: string;
+      readonly now: string;
+      readonly built: string;
+    }) => {
+      const isSame = native('EXACT', native('TEXTJOIN', literal(betweenNumbers), '0', now), built);
+      const typed = native('IF', isSame, '0', native('COUNTIF', entries, literal('?*')));
+      const told = `${native('IF', native('ISNUMBER', lineCell), typed, '0')}>0`;
+      return native('IF', told, literal(words.class.numbersChanged), literal(words.class.helpAndWho));
+    },
   };
 }
 

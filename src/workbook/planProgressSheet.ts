@@ -1,5 +1,6 @@
 import type { Step } from '../lab/lesson/activity.ts';
 import type { TeamPlan } from '../lab/lesson/setup.ts';
+import { closedRow } from '../lab/texts/feedback.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { native } from './formula.ts';
@@ -194,6 +195,7 @@ export function planProgressSheet({ classes, keysAt = 0, ...own }: ProgressInput
           { areas: stepAreas, startsWith: '≈', state: 'close' },
           { areas: stepAreas, startsWith: '○', state: 'follows' },
           { areas: stepAreas, startsWith: '·', state: 'blank' },
+          { areas: stepAreas, startsWith: '→', state: 'blank' },
           { areas: stepAreas, startsWith: '…', state: 'blank' },
         ];
 
@@ -239,6 +241,7 @@ const shownAs = [
   ['on target', states.done],
   ['close', states.nearly],
   ['blank', states.toCome],
+  [closedRow.check, states.nextTime],
   ['not yet', states.inWork],
   ['follows', states.inWork],
   ['unreadable', states.inWork],

@@ -1,6 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { workFor } from '../../src/desk/acts.ts';
 import { type BuildNote, noteIn, stateOf } from '../../src/desk/building/buildNote.ts';
 import { allKinds } from '../../src/desk/file/look.ts';
+import { runWork } from '../../src/desk/runWork.ts';
 import { deskWords } from '../../src/desk/words.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import type { Activity } from '../../src/lab/lesson/activity.ts';
@@ -239,6 +241,18 @@ describe('building again', () => {
     expect(file.names()).toContain(deskWords.keptName(moss, '2026-03-02 10.15'));
     const aside = file.asked.find(({ call }) => call === 'putAside');
     expect(aside?.wish).toMatchObject({ keptName: deskWords.keptName(moss, '2026-03-02 10.15'), seen: [] });
+  });
+  it('says how much was typed late where a sheet that is put aside is the last step', () => {
+    valueIn(file.call('startBuild', withClasses([fern, 'Otter', 'Heron'])));
+    const note = JSON.parse(file.state.note);
+    const aside = note.tasks.filter((task: { aside?: number }) => task.aside !== undefined);
+    file.state.note = JSON.stringify({ ...note, tasks: [note.tasks[0], ...aside], done: 1 });
+    const late = { carried: 2, left: 1 };
+    const state = runWork(workFor({ book: undefined }, 'continueBuild', []), (one) => {
+      const answer = file.answer(one) as { ok: true; value: object };
+      return one.call === 'putAside' ? { ok: true, value: { ...answer.value, late } } : answer;
+    });
+    expect(valueIn(state)).toMatchObject({ finished: true, late: deskWords.late(late) });
   });
   it('says in the list what is put aside, after the classes', () => {
     valueIn(file.call('startBuild', withClasses([fern, 'Otter', 'Heron'])));

@@ -19,7 +19,6 @@ import type {
 import { checkHeadings } from '../../src/lab/texts/feedback.ts';
 import type { CellValue } from '../../src/measurement/cellValue.ts';
 import { carriedEntries } from '../../src/workbook/carriedEntries.ts';
-import { cellText } from '../../src/workbook/cellText.ts';
 import { freeName } from '../../src/workbook/freeName.ts';
 import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
 import { layoutFits } from '../../src/workbook/layoutFits.ts';
@@ -73,7 +72,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
   let nextId = Math.max(99, ...state.sheets.map(({ id }) => id)) + 1;
   /** Runs once before the next call that writes: somebody who is quicker. */
   let meanwhile: (() => void) | undefined;
-  let checkAnswer: ChecksEntered = { renewed: 0, missing: [], moved: [] };
+  let checkAnswer: ChecksEntered = { renewed: 0, waiting: 0, missing: [], moved: [] };
   let refusal: HostOutcome<never> | undefined;
 
   const markOf = ({ tag, cells }: PaperSheet): string =>
@@ -133,7 +132,8 @@ export function paperFile(given: Partial<PaperState> = {}) {
     }
     const { firstRow, columns, rows } = plan.identity;
     rows.forEach((texts, down) => {
-      for (const [place, text] of texts.entries()) put(sheet, firstRow + down, columns[place] ?? 0, text);
+      for (const [place, text] of texts.entries())
+        if (text !== '') put(sheet, firstRow + down, columns[place] ?? 0, text);
     });
     for (const { row, column } of plan.invitation?.places ?? [])
       if ((sheet.cells[row - 1]?.[column - 1] ?? '') === '') put(sheet, row, column, plan.invitation?.text ?? '');
@@ -199,7 +199,8 @@ export function paperFile(given: Partial<PaperState> = {}) {
       const runs = carriedEntries({ plan, from: valuesOf(present), to: [] });
       for (const { row, column, values } of runs)
         values.forEach((value, down) => {
-          if (cellText(value) !== '') put(sheet, row + down, column, cellText(value));
+          if (value instanceof Date || (value !== undefined && value !== null && value !== ''))
+            put(sheet, row + down, column, value instanceof Date ? { date: value.getTime() } : value);
         });
       Object.assign(present, { tag: null });
     } else if (present !== undefined && isOther) Object.assign(present, { tag: null });

@@ -61,6 +61,7 @@ describe('a student', () => {
     readBook: { kinds: ['plan'] },
     writeCells: { seen: [], read: { kinds: [] }, cells: [] },
     putAside: { seen: [], read: { kinds: [] }, sheetId: 1, keptName: 'x' },
+    show: { sheetId: 1 },
     emptyFile: { seen: [], read: { kinds: [] }, fileName: 'Workbook', anew: [], removeOthers: true, note: '' },
   };
   it.each(Object.entries(wishes))('is kept out of %s, in a plain sentence, and nothing changes', (name, wish) => {
@@ -95,7 +96,6 @@ describe('a student', () => {
     expect(host.triggerErrors).toEqual([]);
     expect(host.run('student', 'checkAgain', [layoutVersion])).toMatchObject({ ok: true });
     expect(asked('student', 'openPage', { page: 'sidebar', about: '' }).ok).toBe(true);
-    expect(asked('student', 'show', { sheetId: sheetState(host, sheet).id }).ok).toBe(true);
     expect(asked('student', 'tryHost', { steps: [] }).ok).toBe(true);
     expect(host.choose('student', 'checkAgainFromMenu')).toBeNull();
   });
@@ -104,7 +104,7 @@ describe('a student', () => {
     expect(older.run('student', 'readBook', [layoutVersion, { kinds: [] }])).toMatchObject({ ok: true });
   });
   it('has every call either behind the curb or needed by students', () => {
-    const free: readonly CallName[] = ['show', 'openPage', 'checkAgain', 'tryHost'];
+    const free: readonly CallName[] = ['openPage', 'checkAgain', 'tryHost'];
     expect([...Object.keys(wishes), 'applySheet', ...free].sort()).toEqual([...callNames].sort());
   });
 });

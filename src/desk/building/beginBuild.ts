@@ -8,8 +8,9 @@ import type { Book } from '../file/book.ts';
 import { type File, noted } from '../file/look.ts';
 import { cellsOf, sheetToRead } from '../file/sheets.ts';
 import { seenOf } from '../file/writing.ts';
-import { awakened, ofLesson } from '../lesson/lessonsInFile.ts';
+import { awakened, lessonBook, ofLesson } from '../lesson/lessonsInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
+import { noteLeaving } from '../record/noteLeaving.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { type BuildNote, type BuildWish, noteIn, stateOf } from './buildNote.ts';
@@ -17,14 +18,18 @@ import { nameOf, newNote } from './buildTasks.ts';
 import { lessonWanted } from './lessonWanted.ts';
 
 /** The first step of a build, from a file that was just read. */
-export function* beginBuild(file: File, whole: Book, wish: BuildWish): Work<Outcome<BuildState>> {
+export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outcome<BuildState>> {
   const id = wish.lesson ?? '';
-  const other = noteIn(whole);
+  const other = noteIn(found);
   if (other !== undefined && (other.wish.lesson ?? '') !== id) return problem(deskWords.otherBuilding);
-  const book = wish.opens === true ? awakened(whole, id) : whole;
-  const wanted = lessonWanted(whole, wish);
+  const wanted = lessonWanted(found, wish);
   if (!wanted.ok) return wanted;
   const { lesson, replacesPlan } = wanted.value;
+  // What leaves the lesson is noted here; a lesson that is put away is noted sheet by sheet when its turn comes.
+  const remembered = yield* noteLeaving(file, lessonBook(found, id), lesson);
+  if (!remembered.ok) return remembered;
+  const whole = file.book ?? found;
+  const book = wish.opens === true ? awakened(whole, id) : whole;
   const role = ofLesson({ kind: 'plan' }, id);
   const there = sheetToRead(book, role);
   const name = nameOf(book, newNote(whole, { lesson, wish }), role);

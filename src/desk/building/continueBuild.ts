@@ -15,6 +15,7 @@ import { lessonInFile } from '../lesson/planInFile.ts';
 import { readAway } from '../lesson/readAway.ts';
 import { readyToRest } from '../lesson/readyToRest.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
+import { teachersSheets } from '../sheets/teachersSheets.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { beginBuild } from './beginBuild.ts';
@@ -61,8 +62,9 @@ function* putAside(file: File, { book, note, aside }: Step & { readonly aside: n
     seen: [],
   });
   if (!answer.ok) return answer;
-  noted(file, answer.value.reading, readAfter(note, 1));
-  return done(stepped(file, { book, note, made: false, steps: 1 }));
+  const { reading, late } = answer.value;
+  noted(file, reading, readAfter(note, 1));
+  return done(withLate(stepped(file, { book, note, made: false, steps: 1 }), late));
 }
 
 /**
@@ -100,9 +102,11 @@ function* leave(
   if (!answer.ok) return answer;
   const { reading, late } = answer.value;
   noted(file, reading, readAfter(note, 1));
-  const state = stepped(file, { book, note, made: false, steps: 1 });
-  return done(late === undefined ? state : { ...state, late: deskWords.late(late) });
+  return done(withLate(stepped(file, { book, note, made: false, steps: 1 }), late));
 }
+
+const withLate = (state: BuildState, late: Parameters<typeof deskWords.late>[0] | undefined): BuildState =>
+  late === undefined ? state : { ...state, late: deskWords.late(late) };
 
 /** Sheets that are small: they are written in one go, since each call to the script takes a second by itself. */
 const small: readonly SheetKind[] = ['help', 'prepare', 'progress', 'poll'];
@@ -146,8 +150,7 @@ function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<Buil
   if (!answer.ok) return answer;
   const { reading: after, made, late } = answer.value;
   noted(file, after, readAfter(note, steps));
-  const state = stepped(file, { book, note, made, steps });
-  return done(late === undefined ? state : { ...state, late: deskWords.late(late) });
+  return done(withLate(stepped(file, { book, note, made, steps }), late));
 }
 
 function sheetWish({
@@ -203,14 +206,16 @@ function closing(step: StepTaken): Pick<ApplyWish, 'read' | 'note' | 'last'> {
  * that is the first class: whoever pressed build wants to see the table that the students will see. Later the teacher
  * goes back to where they were. Where nothing was made nothing moves.
  */
-function lastTouch(book: Book, { made: madeBefore, emptySheet, shownBefore }: BuildNote): LastTouch {
+function lastTouch(book: Book, { made: madeBefore, emptySheet, shownBefore, wish }: BuildNote): LastTouch {
+  // A late team changes nothing for the others, not even which sheets are in sight.
+  const hide = wish.joins === undefined ? teachersSheets(book).map(({ id }) => id) : [];
   const before = book.sheets.find(({ id }) => id === shownBefore);
   const isIn = (state: string) => before?.tag?.state === state;
   const stays = before !== undefined && !before.kept && !isIn('leaving') && !isIn('away');
   const classes = sheetsInUse(book).filter(({ tag }) => tag.kind === 'class' && tag.state === 'built');
   // Whoever looked at the lesson before sees the same class in this one.
   const same = isIn('away') ? classes.find(({ tag }) => tag.className === before?.tag?.className) : undefined;
-  return { emptySheet, madeBefore, show: stays ? before.id : ((same ?? classes[0])?.id ?? null) };
+  return { emptySheet, madeBefore, show: stays ? before.id : ((same ?? classes[0])?.id ?? null), hide };
 }
 
 /** The page knows of the step at once: the next one goes on from here. */

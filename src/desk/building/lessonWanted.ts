@@ -65,7 +65,7 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
   const teams = withAway(whole, { away: book.away ?? [], teams: kept });
   const lesson: Lesson = {
     setup,
-    activity: activityInUse(activity, teams),
+    activity: activityInUse(activity, { setup, teams }),
     teams,
     givenNames: activity.givens.map(({ name }) => name),
     invented: sample || staysInvented(before ?? begins, teams),

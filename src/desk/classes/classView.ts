@@ -11,6 +11,7 @@ import { absentKeys } from '../teams/absentKeys.ts';
 import { membersView } from '../teams/membersView.ts';
 import type { ClassView } from '../views.ts';
 import { deskWords } from '../words.ts';
+import { badGivenOf } from './badGivenOf.ts';
 import { classCalled } from './classCalled.ts';
 import { classInFront } from './classInFront.ts';
 
@@ -23,7 +24,7 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
   if (inFile.state === 'unreadable') return { ok: false, problem: inFile.problem };
   const plan = inFile.state === 'there' ? inFile.reading : undefined;
   const activity = activityById(plan?.setup.activity ?? '');
-  const steps = activity === undefined ? [] : activityInUse(activity, plan?.teams ?? []).steps;
+  const steps = activity === undefined || plan === undefined ? [] : activityInUse(activity, plan).steps;
   const titles = new Map(steps.map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === 'told').map(({ id }) => id);
   const { today, now } = book;
@@ -37,10 +38,20 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     reading,
     titles,
     told,
+    ticked: steps.filter(({ kind }) => kind === 'ticked').map(({ id }) => id),
+    badGivens: new Map(
+      inFile.state === 'there'
+        ? reading.blocks.flatMap((block) => {
+            const words = badGivenOf(block, inFile);
+            return words === undefined ? [] : [[block.key, words] as const];
+          })
+        : [],
+    ),
     absent,
     extension: activity?.extension ?? '',
     now,
   });
+  const isClosed = reading.blocks.some(({ key }) => plan?.closed.includes(key) === true);
   const scored = (step: string) => !told.includes(step);
   const inFront = classInFront(book);
   const inTheWay = reading.blocks.flatMap((block) =>
@@ -50,6 +61,7 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     className: name,
     ...(inFront === undefined ? {} : { inFront }),
     clock: book.clock,
+    ...(isClosed ? { closed: true } : {}),
     stepCount: steps.filter(({ kind }) => kind !== 'told').length,
     teams: reading.blocks.map((block) => ({
       team: block.team,

@@ -34,8 +34,15 @@ export function* writeCells(
     cells,
     seen,
     kinds,
-  }: { readonly cells: readonly CellWish[]; readonly seen: readonly Seen[]; readonly kinds: readonly SheetKind[] },
+    ids = [],
+  }: {
+    readonly cells: readonly CellWish[];
+    readonly seen: readonly Seen[];
+    readonly kinds: readonly SheetKind[];
+    /** Single sheets besides. */
+    readonly ids?: readonly number[];
+  },
 ): Work<Outcome<Book>> {
-  const answer = yield* ask('writeCells', { cells, seen, read: { kinds } });
+  const answer = yield* ask('writeCells', { cells, seen, read: { kinds, ids } });
   return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
 }

@@ -59,7 +59,7 @@ export function lessonBook(book: Book, id: string): Book {
   const away = sheetsAway(book).filter(({ lesson }) => lesson === id);
   return {
     ...book,
-    away: away.flatMap(({ note }) => note.keys),
+    away: [...(book.away ?? []), ...away.flatMap(({ note }) => note.keys)],
     sheets: book.sheets.map((sheet): BookSheet => {
       const { tag } = sheet;
       if (tag === null || !isOwn(tag)) return sheet;

@@ -70,6 +70,6 @@ export function lessonInFile(
   return done({
     reading,
     sheet,
-    lesson: { setup, activity: activityInUse(activity, whole.teams), teams, givenNames, invented },
+    lesson: { setup, activity: activityInUse(activity, { setup, teams: whole.teams }), teams, givenNames, invented },
   });
 }

@@ -469,6 +469,12 @@ export const badGiven = (name: string): string =>
 export const badSetting = (name: string): string => `⚠ ${name}: this setting can’t be read. Tell your teacher.`;
 export const badStep = (id: string): string => `⚠ ${id}: this row is not known here. Tell your teacher.`;
 
+/** A row that is still open once the class is closed at the bell: it asks nothing, and what was typed stays. */
+export const closedRow = {
+  check: 'next time',
+  lookAt: 'You go on here next time. What you typed is kept.',
+} as const;
+
 /** Number words, since a digit might stand in the answer. */
 export const figureWords = [
   'no figures',

@@ -19,6 +19,7 @@ import { planFields } from './planFields.ts';
 import { isSampleLeft, planNotes, sampleOffer, sampleRemoval } from './planNotes.ts';
 import { planProblems } from './planProblems.ts';
 import { previewPart } from './previewPart.ts';
+import { safetyPart } from './safetyPart.ts';
 import { shelfPart } from './shelfPart.ts';
 
 /**
@@ -123,6 +124,7 @@ export function planForm(
       numbers,
       shelf,
       checksPart(editor, fields),
+      safetyPart(editor, fields),
       bench.root,
     ),
   );
