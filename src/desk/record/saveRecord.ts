@@ -41,11 +41,18 @@ export function* saveRecord(file: File, given: unknown): Work<Outcome<{ readonly
   if (!book.ok) return book;
   const refused = wordProblem(rows.value, namesInFile(book.value));
   if (refused !== undefined) return refused;
-  return yield* attempt(file, kinds, function* (now) {
-    const there = recordInFile(now) === undefined ? yield* makeRecord(file, now) : done(now);
-    return there.ok ? yield* write(file, there.value, rows.value) : there;
-  });
+  return yield* writeRows(file, rows.value);
 }
+
+/** The same for rows whose words are our own: counts, in which no name can stand. */
+export const writeRows = (
+  file: File,
+  rows: readonly SentRow[],
+): Work<Outcome<{ readonly saved: readonly RecordEntry[] }>> =>
+  attempt(file, kinds, function* (now) {
+    const there = recordInFile(now) === undefined ? yield* makeRecord(file, now) : done(now);
+    return there.ok ? yield* write(file, there.value, rows) : there;
+  });
 
 /** The first word that may not stand in a sheet that the school reads. */
 function wordProblem(rows: readonly SentRow[], names: readonly string[]): Outcome<never> | undefined {
