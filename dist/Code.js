@@ -10289,6 +10289,8 @@ var hostWords = {
 		period: "The period in minutes",
 		done: "Steps done by team",
 		particles: "Particles",
+		links: "Links for students",
+		cover: "For a cover teacher",
 		guide: "A guide to print",
 		trial: "A page to try"
 	},
@@ -10314,7 +10316,7 @@ var hostWords = {
 
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, boxAround, recalculateEveryMinute, documentVisibility, scratchSheet, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 55 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 56 more
 "desk"(part) {
 const { cautionRows, cellText, checksMark, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("host/countedEntry");
 const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, scratchSheet, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
@@ -11744,9 +11746,10 @@ var tabOrder = {
 };
 function placeFor({ file: file2, role, old }) {
 	if (old !== void 0) return old.sheet.getIndex() - 1;
-	const behind = ownSheets(file2).find(
-		({ tag }) => tag.state !== "kept" && tag.state !== "leaving" && tabOrder[tag.kind] > tabOrder[role.kind]
-	);
+	const inUse = ownSheets(file2).filter(({ tag }) => tag.state !== "leaving");
+	const alike = inUse.filter(({ tag }) => tag.kind === role.kind).pop();
+	if (alike !== void 0) return alike.sheet.getIndex();
+	const behind = inUse.find(({ tag }) => tabOrder[tag.kind] > tabOrder[role.kind]);
 	if (behind !== void 0) return behind.sheet.getIndex() - 1;
 	const { sheets } = file2;
 	const isKeptAt = (index) => {
@@ -11805,6 +11808,16 @@ function onDesk(work) {
 	const sheet = spreadsheet.getSheetByName(name);
 	const isIn = sheet === null || sheetProtections(sheet).every((protection) => protection.canEdit());
 	return isIn ? work(fileInRun(spreadsheet)) : { ok: false, problem: { message: hostWords.notTeacher, reason: "teacher" } };
+}
+
+// host/hideSheets
+function hideSheets(file2, ids = []) {
+	if (ids.length === 0) return;
+	const inView = file2.spreadsheet.getActiveSheet().getSheetId();
+	for (const id of ids) {
+		const sheet = id === inView ? void 0 : sheetById(file2, id)?.sheet;
+		if (sheet?.isSheetHidden() === false) sheet.hideSheet();
+	}
 }
 
 // host/isUntouched
@@ -11880,7 +11893,7 @@ function applyCall(file2, wish) {
 		makeDeskSheet(file2);
 	}
 	if (kinds2.includes("prepare")) notePreparedPlan({ file: file2, seen: wish.seen });
-	if (show2 === true) sheetById(file2, sheetId)?.sheet.activate();
+	if (show2 === true) sheetById(file2, sheetId)?.sheet.showSheet().activate();
 	const madeAny = made || others.some((other) => other.made);
 	const late = afterStep(file2, { ...wish, made: madeAny });
 	return done({
@@ -11903,13 +11916,14 @@ function afterStep(file2, { note, last, made = false }) {
 	touchLast(file2, made ? { ...last, madeBefore: true } : last);
 	return late.carried + late.left > 0 ? late : void 0;
 }
-function touchLast(file2, { show: show2, madeBefore, emptySheet }) {
+function touchLast(file2, { show: show2, madeBefore, emptySheet, hide }) {
 	const empty = sheetById(file2, emptySheet);
 	if (empty !== void 0 && tagOf(file2, empty) === void 0 && isUntouched(empty.sheet)) {
 		file2.spreadsheet.deleteSheet(empty.sheet);
 		file2.sheets.splice(file2.sheets.indexOf(empty), 1);
 	}
 	if (madeBefore) sheetById(file2, show2)?.sheet.activate();
+	hideSheets(file2, hide);
 	saveNote(file2.store, "");
 }
 
@@ -12061,6 +12075,8 @@ var pageNames = [
 	"period",
 	"done",
 	"particles",
+	"links",
+	"cover",
 	"guide",
 	"trial"
 ];
@@ -12104,7 +12120,7 @@ function emptyFirstSheet({ spreadsheet, sheets: [first, ...others] }) {
 }
 
 // host/readBook
-function readBook(file2, { kinds: kinds2, ids = [] }) {
+function readBook(file2, { kinds: kinds2, ids = [], address = false }) {
 	settle();
 	const { spreadsheet, store, sheets } = file2;
 	const now = new Date();
@@ -12124,6 +12140,7 @@ function readBook(file2, { kinds: kinds2, ids = [] }) {
 		activeSheet: spreadsheet.getActiveSheet().getSheetId(),
 		emptySheet: emptyFirstSheet(file2)?.id ?? null,
 		note: readNote(store),
+		...address ? { address: spreadsheet.getUrl() } : {},
 		sheets: sheets.map((one) => {
 			const kept = isKept(file2, one);
 			return { id: one.id, name: one.sheet.getName(), tag: kept ? null : one.tag ?? null, kept };
@@ -12359,9 +12376,9 @@ function readFormulaSent(value, where) {
 var longestName = 100;
 var mostCells = 2e3;
 function readReadWish(given) {
-	const { kinds: kinds2, ids } = record(given);
+	const { kinds: kinds2, ids, address } = record(given);
 	if (!isList(kinds2) || !kinds2.every(isText)) return void 0;
-	return { kinds: kinds2, ids: isList(ids) ? ids.filter(isId) : [] };
+	return { kinds: kinds2, ids: idsOf(ids), address: address === true };
 }
 function readApplyWish(given) {
 	const { replace, also, show: show2, tab, note, last } = record(given);
@@ -12408,11 +12425,12 @@ function readEmptyFileWish(given) {
 	return { ...write, fileName, anew: sheets, removeOthers: removeOthers2 === true, note };
 }
 function readShowWish(given) {
-	const { sheetId, cell } = record(given);
+	const { sheetId, cell, hide } = record(given);
 	if (!isId(sheetId)) return void 0;
-	if (cell === void 0 || cell === null) return { sheetId };
+	const wish = { sheetId, hide: idsOf(hide) };
+	if (cell === void 0 || cell === null) return wish;
 	const { row, column } = record(cell);
-	return isPlace(row) && isPlace(column) ? { sheetId, cell: { row, column } } : void 0;
+	return isPlace(row) && isPlace(column) ? { ...wish, cell: { row, column } } : void 0;
 }
 function readPageWish(given) {
 	const { page, about } = record(given);
@@ -12463,12 +12481,13 @@ function noteOf(given) {
 }
 function lastOf(given) {
 	if (given === void 0 || given === null) return {};
-	const { show: show2, madeBefore, emptySheet } = record(given);
+	const { show: show2, madeBefore, emptySheet, hide } = record(given);
 	return {
 		last: {
 			show: isId(show2) ? show2 : null,
 			madeBefore: madeBefore === true,
-			emptySheet: isId(emptySheet) ? emptySheet : null
+			emptySheet: isId(emptySheet) ? emptySheet : null,
+			hide: idsOf(hide)
 		}
 	};
 }
@@ -12481,14 +12500,16 @@ function isList(given) { return Array.isArray(given); }
 function isText(given) { return typeof given === "string"; }
 function isName(given) { return isText(given) && given !== "" && given.length <= longestName; }
 function isId(given) { return typeof given === "number" && Number.isInteger(given); }
+function idsOf(given) { return isList(given) ? given.filter(isId) : []; }
 function isPlace(given) { return isId(given) && given >= 1; }
 
 // host/show
-function show({ sheetId, cell }) {
-	const sheet = sheetById(fileInRun(openSpreadsheet()), sheetId)?.sheet;
+function show(file2, { sheetId, cell, hide }) {
+	const sheet = sheetById(file2, sheetId)?.sheet;
 	if (sheet === void 0) return changed(hostWords.aSheetGone);
-	sheet.activate();
+	sheet.showSheet().activate();
 	if (cell !== void 0) sheet.getRange(cell.row, cell.column).activate();
+	hideSheets(file2, hide);
 	return done(null);
 }
 
@@ -12654,7 +12675,7 @@ var endpoints_ = {
 		})
 	); },
 	emptyFile: function(version, wish) { return asked(version, readEmptyFileWish(wish), (read2) => writing(read2, (file2) => emptyFile(file2, read2))); },
-	show: function(version, wish) { return asked(version, readShowWish(wish), show); },
+	show: function(version, wish) { return asked(version, readShowWish(wish), (read2) => onDesk((file2) => show(file2, read2))); },
 	openPage: function(version, wish) { return asked(version, readPageWish(wish), openPage); },
 	checkAgain: function(version) { return asked(version, {}, checkAgain); },
 	tryHost: (function(first, ...rest) { return (

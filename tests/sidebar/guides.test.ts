@@ -17,6 +17,8 @@ const named = new Set([
   ...[...words.class.headings].flatMap((name) => [name, name.split(' ')[0]]),
   texts.classNow.close,
   ...Object.values(texts.states).map(({ word }) => word),
+  texts.plan.safety,
+  texts.classNow.close,
 ]);
 const known = new Set([...named].map((name) => String(name).toLowerCase()));
 
