@@ -48,6 +48,39 @@ export interface LessonView {
   readonly problems: readonly string[];
   /** How far an unfinished build has come, so that it can be taken up again; left out when none is open. */
   readonly building?: BuildState;
+  /** The lesson that is spoken of, of those in use; empty in a file without any. */
+  readonly lesson: string;
+  readonly lessons: readonly LessonLine[];
+  /** How many lessons were put away and can be opened again. */
+  readonly awayCount: number;
+}
+/** A lesson in a line. */
+export interface LessonLine {
+  readonly id: string;
+  /** Year-month-day; empty where nobody noted it. */
+  readonly begun: string;
+  /** Title of the activity, and the substance by its formula. */
+  readonly activity: string;
+  readonly substance: string;
+  readonly classes: readonly string[];
+  readonly entries: number;
+  readonly invented: boolean;
+}
+export interface LessonsView {
+  readonly today: string;
+  /** In the order in which they were begun. */
+  readonly inUse: readonly LessonLine[];
+  /** Put away, the last one first. */
+  readonly away: readonly LessonLine[];
+  readonly classes: readonly {
+    readonly name: string;
+    readonly teams: readonly string[];
+    /** The lesson that the class is at, and when that was begun. */
+    readonly lesson: string;
+    readonly begun: string;
+    /** Cells that tell of people, links and times. */
+    readonly people: number;
+  }[];
 }
 export interface DraftView {
   readonly givenNames: readonly string[];

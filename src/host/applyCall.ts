@@ -23,12 +23,13 @@ export function applyCall(
   const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
   if (tab !== undefined) renameTab(file, { sheetId, tab });
   const others = also.map((one) => applySheet({ file, ...one }));
-  const kinds = [wish, ...also].map((one) => one.plan.role.kind);
-  if (kinds.includes('plan')) {
+  const roles = [wish, ...also].map((one) => one.plan.role);
+  if (roles.some(({ kind }) => kind === 'plan')) {
     recalculateEveryMinute(file.spreadsheet);
     makeDeskSheet(file);
   }
-  if (kinds.includes('prepare')) notePreparedPlan({ file, seen: wish.seen });
+  const prepare = roles.find(({ kind }) => kind === 'prepare');
+  if (prepare !== undefined) notePreparedPlan({ file, role: prepare, seen: wish.seen });
   if (show === true) sheetById(file, sheetId)?.sheet.showSheet().activate();
   const madeAny = made || others.some((other) => other.made);
   const late = afterStep(file, { ...wish, made: madeAny });
@@ -61,7 +62,7 @@ export function afterStep(
   if (last === undefined) return undefined;
   const late = carryLate(file);
   touchLast(file, made ? { ...last, madeBefore: true } : last);
-  return late.carried + late.left > 0 ? late : undefined;
+  return late.carried + late.left + late.away > 0 ? late : undefined;
 }
 
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */

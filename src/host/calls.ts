@@ -29,9 +29,12 @@ export type CellSent = string | number | boolean | { readonly date: number };
 interface TagSeen {
   readonly kind: SheetKind;
   readonly className?: string;
+  readonly lesson?: string;
   readonly layout: number;
-  readonly state: 'building' | 'built' | 'leaving' | 'kept';
+  readonly state: 'building' | 'built' | 'leaving' | 'kept' | 'away';
   readonly activity?: string;
+  /** Of a sheet that was put away with its lesson: what the page noted about it then. */
+  readonly about?: string;
   readonly keptName?: string;
   /** Of a sheet that is leaving: the name that its successor takes over. */
   readonly name?: string;
@@ -57,7 +60,7 @@ export interface SheetRead {
 }
 
 export interface ReadWish {
-  /** Sheets in use of these kinds, and old ones whose place is being taken; kept ones are never read by kind. */
+  /** Sheets in use of these kinds, and old ones whose place is being taken; those kept or put away are not read by kind. */
   readonly kinds: readonly SheetKind[];
   /** Single sheets of ours besides. */
   readonly ids?: readonly number[];
@@ -148,9 +151,16 @@ export interface LastTouch {
   readonly hide?: readonly SheetKind[];
 }
 
+/** Cells that were typed into sheets that were no longer in use: copied, left in an old sheet, or in a lesson put away. */
+export interface LateSent {
+  readonly carried: number;
+  readonly left: number;
+  readonly away: number;
+}
+
 interface StepReading {
   /** With the last step of a build: how much was typed into sheets after they had been put aside. */
-  readonly late?: { readonly carried: number; readonly left: number };
+  readonly late?: LateSent;
   readonly reading: BookReading;
 }
 interface AppliedReading extends StepReading {
@@ -175,6 +185,12 @@ export interface CellsWish extends WriteWish {
 export interface AsideWish extends WriteWish {
   readonly sheetId: number;
   readonly keptName: string;
+  /** Put away with its lesson, hidden, to be woken again: what is noted about it. */
+  readonly about?: string;
+  /** Taken out of the file for good. */
+  readonly remove?: boolean;
+  /** The sheet that comes in its place, and the name of the tab that it takes over. */
+  readonly instead?: { readonly sheetId: number; readonly tab: string };
   readonly note?: NoteWish;
   readonly last?: LastTouch;
 }
@@ -243,7 +259,7 @@ export interface Calls {
   applySheet(version: number, wish: ApplyWish): Outcome<AppliedReading>;
   /** Writes texts into cells of our sheets, or none of them where one holds something else by now. */
   writeCells(version: number, wish: CellsWish): Outcome<BookReading>;
-  /** Keeps a sheet under a dated name, behind all others. */
+  /** Keeps a sheet under a dated name behind all others, puts it away with its lesson, or takes it out. */
   putAside(version: number, wish: AsideWish): Outcome<StepReading>;
   /** Takes everything personal out of a copy, which must be named. */
   emptyFile(

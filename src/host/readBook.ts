@@ -20,7 +20,8 @@ export function readBook(file: FileInRun, { kinds, ids = [], address = false }: 
   const [today = '', clock = ''] = Utilities.formatDate(now, timeZone, 'yyyy-MM-dd HH:mm').split(' ');
   const read: SheetRead[] = [];
   for (const one of ownSheets(file)) {
-    if (kinds.includes(one.tag.kind) || ids.includes(one.id)) read.push(sheetRead(one));
+    const isWanted = kinds.includes(one.tag.kind) && one.tag.state !== 'away';
+    if (isWanted || ids.includes(one.id)) read.push(sheetRead(one));
   }
   return {
     fileName: spreadsheet.getName(),

@@ -63,10 +63,20 @@ function readOneSheet(given: unknown): SheetWish | undefined {
 }
 
 export function readAsideWish(given: unknown): AsideWish | undefined {
-  const { sheetId, keptName, note, last } = record(given);
+  const { sheetId, keptName, about, remove, instead, note, last } = record(given);
+  const next = record(instead);
   const write = readWriteWish(given);
   if (write === undefined || !isId(sheetId) || !isName(keptName)) return undefined;
-  return { ...write, sheetId, keptName, ...noteOf(note), ...lastOf(last) };
+  return {
+    ...write,
+    sheetId,
+    keptName,
+    ...(isText(about) ? { about } : {}),
+    remove: remove === true,
+    ...(isId(next.sheetId) && isName(next.tab) ? { instead: { sheetId: next.sheetId, tab: next.tab } } : {}),
+    ...noteOf(note),
+    ...lastOf(last),
+  };
 }
 
 export function readCellsWish(given: unknown): CellsWish | undefined {

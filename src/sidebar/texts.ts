@@ -310,12 +310,56 @@ export const texts = {
     notChosen: (label: string) => `Choose ${label} here.`,
   },
 
+  /** Lessons of the file: the next one, and those put away. */
+  next: {
+    begins: ({ from, to }: { from: string; to: string }) =>
+      `“${from}” becomes “${to}”. Students have begun, so this begins the next lesson for:`,
+    entries: ({ className, cells }: { className: string; cells: number }) =>
+      `${className}: ${count(cells, 'entry', 'entries')} so far`,
+    stays: 'The lesson before is put away with all entries. You can open it again.',
+    yes: 'Begin the next lesson',
+    no: 'No, go back',
+    sameDay: (classes: readonly string[]) =>
+      `${classes.join(', ')} began a lesson today already. Begin another one on the same day?`,
+    sameDayYes: 'Yes, another one today',
+    button: 'Next lesson',
+    title: 'The next lesson',
+    about: 'It begins as the last one was. Change what you like below.',
+    forClasses: 'For which classes',
+    teamsGoAlong: 'Teams and the people in them go along.',
+    noClass: 'Tick a class.',
+    teams: (teams: number) => count(teams, 'team', 'teams'),
+    numbers: 'New numbers',
+    numbersHint: 'Without the tick the teams work with the numbers of last time.',
+    people: (cells: number) =>
+      `Take people, absences, links and times out of the lesson before: ${count(cells, 'cell', 'cells')}`,
+    peopleHint: 'Without the tick they stay in it. Teams keep their people in the next lesson either way.',
+    build: 'Build the next lesson',
+    back: 'Back to the plan',
+    lesson: 'Lesson',
+    earlier: 'Open an earlier one',
+    earlierTitle: 'Earlier lessons',
+    earlierAbout:
+      'Lessons that were put away, with all entries. The lesson that its classes are at is put away in turn.',
+    none: 'No lesson has been put away yet.',
+    open: (classes: readonly string[]) => `Open it for ${classes.join(', ')}`,
+    reading: 'Looking for the lessons …',
+    count: (entries: number) => count(entries, 'entry', 'entries'),
+    begun: (day: string) => (day === '' ? 'begun earlier' : `begun ${day}`),
+  },
+
   plan: {
     title: 'Plan and build',
     titleAgain: 'Plan and build again',
     sample: {
       about: 'New here? Try a sample class first; everybody in it is invented.',
       button: 'Build a sample class',
+      ask: ({ classes, answers, rows }: { classes: readonly string[]; answers: number; rows: number }) =>
+        `The sample is still in this file: ${classes.join(', ')}, with ${count(answers, 'poll answer', 'poll answers')} and ${count(rows, 'row', 'rows')} in the Record. Take it out now?`,
+      remove: 'Build, and take the sample out',
+      keep: 'Build, and keep the sample',
+      over: 'You have a lesson of your own now. The sample can go: its class sheets, its poll answers and its rows in the Record.',
+      out: 'Take the sample out',
     },
     again: 'Building again keeps everything that was typed. Teams keep their rows.',
     halfBuilt: (percent: number) => `The table is ${percent} percent built. What is there is kept.`,

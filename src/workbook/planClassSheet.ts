@@ -24,7 +24,7 @@ import {
   planColumns,
 } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
-import { ownHintsArea } from './planHelpSheet.ts';
+import { type HelpLines, ownHintsArea } from './planHelpSheet.ts';
 import { columnLetters, fixed, fixedArea, literal, literalLines, onSheet } from './reference.ts';
 import { stateWords } from './stateWords.ts';
 import { stepUnit } from './stepUnit.ts';
@@ -69,6 +69,8 @@ export interface ClassSheetInput {
   readonly places: PlanPlaces;
   /** Rows kept for links at the top; as many as the sheet has already, so that a late team moves nobody's block. */
   readonly linkRows?: number;
+  /** Lines of Help, where it serves other activities as well. */
+  readonly helpLines?: HelpLines;
 }
 
 /** Rows kept for links when a class sheet is first made: two late teams find room without moving a block. */
@@ -81,7 +83,15 @@ const keyGiven = 'key';
  * A class: headings of the columns, links and cautions at the top, then a block for each team with a heading row, a row for
  * each step and a closing row.
  */
-export function planClassSheet({ lesson, className, teams, names, places, linkRows }: ClassSheetInput): SheetPlan {
+export function planClassSheet({
+  lesson,
+  className,
+  teams,
+  names,
+  places,
+  linkRows,
+  helpLines,
+}: ClassSheetInput): SheetPlan {
   const { steps } = lesson.activity;
   const givens = lesson.givenNames;
   const caution = cautionLine(lesson, teams);
@@ -205,7 +215,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
                   fixedArea(column(at.step)),
                   fixedArea(column(at.entry)),
                   fixedArea(column(at.help)),
-                  onSheet(names.help, fixedArea(ownHintsArea(lesson.activity))),
+                  onSheet(names.help, fixedArea(ownHintsArea(lesson.activity, helpLines))),
                 ),
               ),
             ],

@@ -293,9 +293,10 @@ describe('building again', () => {
     file = builtLesson();
     type(file, fern, 'c1-t1', 'molar mass', '119.00');
     expect(problemOf(file.call('startBuild', other)).question).toEqual({
-      about: 'typed',
-      cells: 1,
-      where: [{ className: fern, team: 'Otter', cells: 1 }],
+      about: 'next lesson',
+      from: 'A stock solution and its dilution, KBr',
+      to: 'A solution from a solid, KBr',
+      where: [{ className: fern, cells: 1 }],
     });
   });
   it('takes another spelling for the same team where nobody typed, and asks where somebody did', () => {

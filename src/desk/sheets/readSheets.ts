@@ -1,4 +1,4 @@
-import { classesInFile } from '../classes/classesInFile.ts';
+import { classesInUse } from '../classes/classesInUse.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { type File, look, noted } from '../file/look.ts';
@@ -24,7 +24,7 @@ export function* readSheets(file: File): Work<Outcome<SheetsView>> {
 }
 
 const builtClasses = (book: Book): readonly { readonly name: string; readonly id: number }[] =>
-  classesInFile(book).flatMap(({ name, sheet }) => (sheet?.tag?.state === 'built' ? [{ name, id: sheet.id }] : []));
+  classesInUse(book).flatMap(({ name, sheet }) => (sheet?.tag?.state === 'built' ? [{ name, id: sheet.id }] : []));
 
 const firstClassOf = (book: Book): number | undefined =>
   sheetsInUse(book).find(({ tag }) => tag.kind === 'class' && tag.state === 'built')?.id;

@@ -1,5 +1,6 @@
 import type { PageName } from '../../host/pages.ts';
 import { askDesk } from '../askDesk.ts';
+import { openedWith } from '../openedWith.ts';
 import { closePanel } from '../page/closePanel.ts';
 import { element } from '../page/element.ts';
 import type { ViewName } from '../page/view.ts';
@@ -38,7 +39,8 @@ const openedFrom = (name: string): ViewName => openedIn[name] ?? 'prepare';
 
 /** Shows the page that the document was opened for; false where it was opened as the sidebar. */
 export function startPage(): boolean {
-  const { page: name = '', about = '' } = document.body.dataset;
+  const { page: name = '' } = document.body.dataset;
+  const { about } = openedWith();
   const make = (pages as Readonly<Record<string, ((about: string) => OpenedPage) | undefined>>)[name];
   if (make === undefined) return false;
   const page = make(about);
