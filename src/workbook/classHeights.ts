@@ -65,7 +65,9 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
     })),
   );
   const usual = mostCommon(each);
-  const heading = inColumn(words.class.helpAndWho, at.task, 'text heading');
+  const heading = Math.max(
+    ...[words.class.helpAndWho, words.class.numbersChanged].map((told) => inColumn(told, at.task, 'text heading')),
+  );
   return [
     ...above,
     { row: firstBlock, rows: teams.length * blockRows, height: usual },
