@@ -504,12 +504,12 @@ export const texts = {
       ]),
     safetyQuestions: 'Two questions before the bench',
     safetyQuestionsWhen: {
-      'for Danger': 'where the signal word is Danger',
+      'for Danger': 'where it says Danger',
       always: 'always',
       never: 'never',
     },
     safetyQuestionsHint:
-      'What to do if it splashes, and where leftovers go. Bench rows open once both answers are right. Also asked where our list does not have the substance.',
+      'What to do if it splashes, and where leftovers go. Danger is the signal word of the substance. Bench rows open once both answers are right. Also asked where our list does not have the substance.',
     cautionsAlso: 'Cautions in a second language',
     cautionsOnce: 'none',
     cautionsAlsoHint: 'Above the teams and on labels, below the English text.',

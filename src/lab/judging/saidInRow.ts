@@ -62,7 +62,7 @@ function lookAtTexts(step: Step, team: RowOfTeam): readonly string[] {
         ...safetyQuestion(step).options.flatMap(({ right = '', ask }) => [right, ask]),
       ];
     case 'weighing':
-      return Object.values(weighingTexts);
+      return [...Object.values(weighingTexts), readingTexts.decimals];
     case 'told':
       return step.evidence === 'link' ? [notALink] : [];
   }
@@ -143,7 +143,9 @@ function measuredTexts(step: MeasuredStep): readonly string[] {
     ...[onTarget, farAbove, farBelow, unit, unreadable, decimals, remarks.otherMark],
     ...(step.from === undefined
       ? []
-      : [remarks.needsRow, ...Object.values(differenceTexts)].map((text) => filled(text, { row: 'Loaded' }))),
+      : [remarks.needsRow, remarks.lookFirst, ...Object.values(differenceTexts)].map((text) =>
+          filled(text, { row: 'Loaded' }),
+        )),
   ];
 }
 

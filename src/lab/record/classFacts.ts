@@ -1,5 +1,5 @@
 import { recordWords } from '../texts/record.ts';
-import { slipsInRecord } from '../texts/slipsInRecord.ts';
+import { slipInRecord } from '../texts/slipInRecord.ts';
 import type { RecordEntry } from './recordEntry.ts';
 import { sendsElsewhere } from './sendsElsewhere.ts';
 import { slipSaid } from './slipSaid.ts';
@@ -157,7 +157,7 @@ function hard(present: readonly TeamDay[]): string {
   );
   const slipOf = ({ lookAt }: StepDay) => slipSaid(lookAt)?.slip;
   const named = (steps: readonly StepDay[]) => [
-    ...new Set(steps.flatMap((step) => slipOf(step) ?? []).map((slip) => slipsInRecord[slip])),
+    ...new Set(steps.flatMap((step) => slipOf(step) ?? []).map(slipInRecord)),
   ];
   /** A team whose slip is known by one row needs no second sentence for another. */
   const unnamed = wrong.filter((steps) => named(steps).length === 0).flatMap((steps) => steps.slice(0, 1));
