@@ -5,6 +5,7 @@ import { checkAgain } from './classes/checkAgain.ts';
 import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
 import { goToTeam } from './classes/goToTeam.ts';
+import { showExitChecks } from './classes/showExitChecks.ts';
 import { ask, type Work } from './file/ask.ts';
 import type { Book } from './file/book.ts';
 import { allKinds, type File, known, look } from './file/look.ts';
@@ -24,10 +25,12 @@ import { saveRecord } from './record/saveRecord.ts';
 import { beginSelfCheck, countTenCells, endSelfCheck, probeFile, readyTenCells } from './selfCheck/selfCheck.ts';
 import { emptyCopy } from './share/emptyCopy.ts';
 import { shareView } from './share/shareView.ts';
+import { addPractice } from './teams/addPractice.ts';
 import { addClass, addTeam } from './teams/addTeams.ts';
 import { passRoles } from './teams/passRoles.ts';
 import { setAbsent } from './teams/setAbsent.ts';
 import { setMembers } from './teams/setMembers.ts';
+import { setOwnHelp } from './teams/setOwnHelp.ts';
 import { teamsView } from './teams/teamsView.ts';
 
 /** What is shown of a file, each worked out from what was read of it, and nothing else. */
@@ -53,8 +56,11 @@ const acts = {
   continueBuild,
   addTeam,
   addClass,
+  addPractice,
   setAbsent,
   setMembers,
+  setOwnHelp,
+  showExitChecks,
   passRoles,
   checkAgain,
   goToTeam,

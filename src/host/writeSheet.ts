@@ -83,7 +83,11 @@ export function writeSheet({
 /** Writes only what differs from what is there; false where nothing does. */
 export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
   const { sheet } = target;
+  const hadColumns = sheet.getMaxColumns();
   makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+  const { hiddenColumns } = plan;
+  // Columns that have come since: those behind hidden ones are for the script as well.
+  if (hadColumns < plan.columnCount && hiddenColumns) sheet.hideColumns(hiddenColumns.column, hiddenColumns.count);
   const present = read(target, plan);
   const separator = separatorIn(present.formulas) ?? ',';
   const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });

@@ -1,3 +1,5 @@
+import { isExitStep } from '../lab/exit/exitStep.ts';
+import { isPractice, isTeam } from '../lab/lesson/practice.ts';
 import { remarks } from '../lab/texts/feedback.ts';
 import { type BlockReading, type ClassReading, notYetKnown, type StepReading } from './readClassSheet.ts';
 import { words } from './words.ts';
@@ -54,7 +56,7 @@ export function classNow({ reading, titles, told, absent = [], extension, now }:
       reason,
       ...(rank === ranks.ready ? { ready: true as const } : {}),
     })),
-    sayToClass: themeOf(reading),
+    sayToClass: themeOf(reading.blocks.filter(isTeam)),
     notYetKnown: reading.blocks.reduce(
       (sum, { steps }) => sum + steps.filter(({ check }) => check === notYetKnown).length,
       0,
@@ -71,6 +73,10 @@ interface Concern {
   readonly weight: number;
   readonly reason: string;
 }
+
+/** What single students answer at the end says nothing of how their team gets on. */
+const teamRows = (steps: readonly StepReading[]): readonly StepReading[] =>
+  steps.filter(({ step }) => !isExitStep(step));
 
 const isOpen = ({ check }: StepReading): boolean => check !== 'on target' && check !== notYetKnown;
 const isWrong = ({ check, entry }: StepReading): boolean => check === 'not yet' && entry !== '';
@@ -90,7 +96,7 @@ function concernOf({
 }): Concern | undefined {
   const { classNow: say } = words;
   const title = (step: string) => titles.get(step) ?? step;
-  const scored = block.steps.filter(({ step }) => !told.includes(step));
+  const scored = teamRows(block.steps).filter(({ step }) => !told.includes(step));
   const open = scored.filter(isOpen);
 
   const asking = open.find(({ helpWanted }) => helpWanted > 0);
@@ -101,6 +107,8 @@ function concernOf({
       reason: say.askedForHelp({ step: title(asking.step), level: asking.helpWanted }),
     };
   }
+  // Whoever practises again goes at a pace of their own: they are talked to when they ask.
+  if (isPractice(block)) return undefined;
   const repeated = repeatedFeedback(scored);
   if (repeated !== undefined) {
     const [first, second] = repeated;
@@ -149,10 +157,14 @@ function repeatedFeedback(steps: readonly StepReading[]): readonly [StepReading,
 }
 
 /** The words that most teams read beside a wrong value, said once to everybody. */
-function themeOf({ blocks }: ClassReading): string {
+function themeOf(blocks: readonly BlockReading[]): string {
   const teamsByWords = new Map<string, number>();
   for (const { steps } of blocks) {
-    const said = new Set(steps.filter((step) => isWrong(step) && namesASlip(step)).map(({ lookAt }) => lookAt));
+    const said = new Set(
+      teamRows(steps)
+        .filter((step) => isWrong(step) && namesASlip(step))
+        .map(({ lookAt }) => lookAt),
+    );
     for (const lookAt of said) teamsByWords.set(lookAt, (teamsByWords.get(lookAt) ?? 0) + 1);
   }
   const [theme] = [...teamsByWords.entries()].sort(([, one], [, other]) => other - one);

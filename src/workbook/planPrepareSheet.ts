@@ -1,3 +1,4 @@
+import { isTeam } from '../lab/lesson/practice.ts';
 import { dayPreparation } from '../lab/preparation/dayPreparation.ts';
 import { type PreparationRow, preparationRows } from '../lab/preparation/preparationRows.ts';
 import { preparationTexts } from '../lab/texts/preparation.ts';
@@ -35,7 +36,7 @@ export function planPrepareSheet(
 ): SheetPlan {
   const { prepare } = words;
   const { settings, shelf } = setup;
-  const day = dayPreparation({ activity, teams, shelf, settings });
+  const day = dayPreparation({ activity, teams: teams.filter(isTeam), shelf, settings });
   const rows = preparationRows(day, settings['decimal mark'] === 'comma' ? 'comma' : 'point', { forEveryone: true });
   const fits = rows.length <= lineCount;
   const shown = (fits ? rows : rows.slice(0, lineCount - 1)).map(cellsOf);

@@ -55,23 +55,27 @@ const record: RecordView = {
   ],
 };
 const share: ShareView = { fileName: 'Copy of solutions', entriesToday: 3, otherSheets: ['Roster'] };
+const help = { level: '', extension: '' };
 const teams: TeamsView = {
   classes: [
     {
       name: 'Second period',
+      practice: [],
       teams: [
-        { team: 'Basalt', key: 'c1-t1', absent: false, members: { who: '', day: '', members: [] } },
+        { team: 'Basalt', key: 'c1-t1', absent: false, help, members: { who: '', day: '', members: [] } },
         {
           team: 'Granite',
           key: 'c1-t3',
           absent: true,
+          help: { level: '1', extension: 'Why is it warmer?' },
           members: { who: 'Eda', day: '2026-03-01', members: [{ name: 'Eda', absent: false, roles: ['calculates'] }] },
         },
       ],
     },
-    { name: 'Fourth period', teams: [{ team: 'Slate', key: 'c2-t1', absent: false }] },
+    { name: 'Fourth period', practice: ['Practice 1'], teams: [{ team: 'Slate', key: 'c2-t1', absent: false, help }] },
   ],
   day: '2026-03-02',
+  lessonHelp: { level: '3', suggestion: 'Is there another way?' },
 };
 const answers: FakeAnswers = {
   readLesson: value(good(builtLesson)),

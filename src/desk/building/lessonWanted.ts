@@ -1,6 +1,10 @@
+import { withExitNumbers } from '../../lab/exit/exitNumbers.ts';
+import { seatsOf } from '../../lab/exit/seatsOf.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
-import type { TeamPlan } from '../../lab/lesson/setup.ts';
+import { isPractice } from '../../lab/lesson/practice.ts';
+import type { Setup, TeamPlan } from '../../lab/lesson/setup.ts';
 import { numbersForTeams } from '../../lab/numbers/numbersForTeams.ts';
+import { practiceNumbers } from '../../lab/numbers/practiceNumbers.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import { keptTeams } from '../../workbook/keptTeams.ts';
 import type { Lesson } from '../../workbook/lesson.ts';
@@ -23,7 +27,10 @@ export interface LessonWanted {
 }
 
 /** The lesson that a build is to make, or what has to be mended or asked first. Nothing is written. */
-export function lessonWanted(book: Book, { setup, sample, answers, joins }: BuildWish): Outcome<LessonWanted> {
+export function lessonWanted(
+  book: Book,
+  { setup, sample, answers, joins, practice }: BuildWish,
+): Outcome<LessonWanted> {
   const numbers = numbersForTeams(setup);
   if (!numbers.ok) return numbersProblem(numbers.error);
   const activity = lessonActivity(setup.settings);
@@ -49,7 +56,16 @@ export function lessonWanted(book: Book, { setup, sample, answers, joins }: Buil
     });
   if (names !== undefined && names.unsure.length > 0) return question({ about: 'names', pairs: names.unsure });
   const before = names?.before;
-  const teams = keptTeams({ drafted: numbers.value.teams, before, setup });
+  const kept = keptTeams({ drafted: numbers.value.teams, before, setup });
+  const namedTwice = kept.find((line) => isPractice(line) && numbers.value.teams.some((team) => isCalled(team, line)));
+  if (namedTwice !== undefined) {
+    const { className, team } = namedTwice;
+    return problem({ ...deskWords.setupProblems.teamTwice, where: className, received: `“${team}”` }, 'classes');
+  }
+  const all = practice === undefined ? done(kept) : withPractice(kept, setup, practice);
+  if (!all.ok) return all;
+  const { settings } = setup;
+  const teams = withExitNumbers(all.value, { activity, settings, seats: seatsOf(settings) });
   const lesson: Lesson = {
     setup,
     activity: activityInUse(activity, teams),
@@ -59,7 +75,25 @@ export function lessonWanted(book: Book, { setup, sample, answers, joins }: Buil
   };
   const aside = answers.setAside === true ? undefined : setAsideBy(book, lesson, joins?.className);
   if (aside !== undefined) return question(aside);
-  return done({ lesson, replacesPlan: before !== undefined && loses(before, lesson) });
+  const replacesPlan = before !== undefined && (before.hasOwnColumns || loses(before, lesson));
+  return done({ lesson, replacesPlan });
+}
+
+const isCalled = (one: TeamPlan, other: TeamPlan): boolean =>
+  one.className === other.className && one.team.toLowerCase() === other.team.toLowerCase();
+
+/** The lines with one more for practice, unless it stands there already; refused where the shelf has no fresh numbers. */
+function withPractice(
+  lines: readonly TeamPlan[],
+  setup: Setup,
+  { key, className, team }: NonNullable<BuildWish['practice']>,
+): Outcome<readonly TeamPlan[]> {
+  if (lines.some((line) => line.key === key)) return done(lines);
+  const taken = lines.filter((line) => line.className === className).map(({ givens }) => givens);
+  const numbers = practiceNumbers(setup, { className, taken });
+  if (!numbers.ok) return numbersProblem(numbers.error);
+  if (!numbers.value.isFresh) return problem({ ...deskWords.practice.noNumbers, where: className });
+  return done([...lines, { key, className, team, givens: numbers.value.givens }]);
 }
 
 const answerOf = (names: BuildWish['answers']['names']): boolean | undefined =>

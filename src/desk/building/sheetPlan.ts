@@ -5,7 +5,7 @@ import { planPlanSheet } from '../../workbook/planPlanSheet.ts';
 import { planPollSheet } from '../../workbook/planPollSheet.ts';
 import { planPrepareSheet } from '../../workbook/planPrepareSheet.ts';
 import { planProgressSheet } from '../../workbook/planProgressSheet.ts';
-import { classNames, teamsOf } from '../../workbook/planWorkbook.ts';
+import { classNames, teamsOf, withoutPractice } from '../../workbook/planWorkbook.ts';
 import { readClassSheet } from '../../workbook/readClassSheet.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
 import type { SheetPlan, SheetRole } from '../../workbook/workbook.ts';
@@ -43,7 +43,7 @@ export function sheetPlan({
         const { className: id = name } = classRole({ book, note, lesson }, name);
         return { className: name, teams: teamsOf(lesson, name), id };
       });
-      return planProgressSheet({ lesson, classes, names, places });
+      return planProgressSheet({ lesson, classes: withoutPractice(classes), names, places });
     }
     case 'class':
       return classPlan({ book, task, lesson, names, places });

@@ -1,4 +1,4 @@
-import type { CellWish, Seen, SheetKind } from '../../host/calls.ts';
+import type { CellsWish, Seen, SheetKind } from '../../host/calls.ts';
 import { done, type Outcome, type Problem } from '../outcome.ts';
 import { ask, type Work } from './ask.ts';
 import type { Book, BookSheet } from './book.ts';
@@ -30,12 +30,8 @@ export function* attempt<T>(
 /** Writes cells, and takes in what stands in the sheets of these kinds afterwards. */
 export function* writeCells(
   file: File,
-  {
-    cells,
-    seen,
-    kinds,
-  }: { readonly cells: readonly CellWish[]; readonly seen: readonly Seen[]; readonly kinds: readonly SheetKind[] },
+  { kinds, ...wish }: Pick<CellsWish, 'cells' | 'heights' | 'seen'> & { readonly kinds: readonly SheetKind[] },
 ): Work<Outcome<Book>> {
-  const answer = yield* ask('writeCells', { cells, seen, read: { kinds } });
+  const answer = yield* ask('writeCells', { ...wish, read: { kinds } });
   return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
 }

@@ -1,8 +1,11 @@
+import { isExitStep } from '../../lab/exit/exitStep.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
+import { isTeam } from '../../lab/lesson/practice.ts';
 import { membersOn } from '../../lab/members/membersOn.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
 import type { ClassDay } from '../../lab/record/classFacts.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
+import { exitCounts } from '../classes/exitCounts.ts';
 import type { Book } from '../file/book.ts';
 import { dayIn } from '../file/dayIn.ts';
 import { planInFile } from '../lesson/planInFile.ts';
@@ -25,7 +28,9 @@ export function classDays(book: Book): readonly ClassDayFound[] {
   const isToday = (moment: number | undefined) => moment !== undefined && dayIn(book, moment) === day;
   return classesInFile(book).flatMap(({ name: className, sheet, reading }): readonly ClassDayFound[] => {
     if (sheet?.tag?.state !== 'built' || reading === undefined) return [];
-    const steps = reading.blocks.flatMap((block) => block.steps);
+    const blocks = reading.blocks.filter(isTeam);
+    const steps = blocks.flatMap((block) => block.steps);
+    const exit = activity && plan && exitCounts(reading, { plan, activity, formulas: new Set(sheet.formulaEntries) });
     // Where no time was ever noted, what is typed there is all that is known.
     const hasTimes = steps.some(({ lastEntry }) => lastEntry !== undefined);
     const entriesToday = steps.flatMap(({ lastEntry }) =>
@@ -39,14 +44,16 @@ export function classDays(book: Book): readonly ClassDayFound[] {
         aim: activity?.aim ?? '',
         hasEntriesToday: entriesToday.length > 0,
         ...(entriesToday.length === 0 ? {} : { lastEntryToday: Math.max(...entriesToday) }),
-        teams: reading.blocks.map((block) => ({
+        ...(exit === undefined ? {} : { exit: { answered: exit.answered, right: exit.right } }),
+        teams: blocks.map((block) => ({
           team: block.team,
           absent: absent.includes(block.key),
           absentMembers: membersOn(readMembers(block.who), day)
             .members.filter((member) => member.absent)
             .map(({ name }) => name),
           here: block.steps.some(({ entry, lastEntry }) => (hasTimes ? isToday(lastEntry) : entry !== '')),
-          steps: block.steps.map(({ step, check, entry, lookAt, tries }) => {
+          steps: block.steps.flatMap(({ step, check, entry, lookAt, tries }) => {
+            if (isExitStep(step)) return [];
             const planned = activity?.steps.find(({ id }) => id === step);
             return {
               title: planned?.title ?? step,

@@ -1,3 +1,4 @@
+import { isTeam } from '../../lab/lesson/practice.ts';
 import { roles } from '../../lab/lesson/roles.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
@@ -7,7 +8,9 @@ import { planInFile } from '../lesson/planInFile.ts';
 /** Names that stand in this file: of teams and the people in them, and what people typed in the column “who” besides the roles. */
 export function namesInFile(book: Book): readonly string[] {
   const plan = planInFile(book);
-  const names = new Set<string>(plan.state === 'there' ? plan.reading.teams.map(({ team }) => team) : []);
+  const names = new Set<string>(
+    plan.state === 'there' ? plan.reading.teams.filter(isTeam).map(({ team }) => team) : [],
+  );
   const known: readonly string[] = roles;
   for (const { reading } of classesInFile(book)) {
     for (const { who: team, steps } of reading?.blocks ?? []) {

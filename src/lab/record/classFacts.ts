@@ -33,6 +33,8 @@ export interface ClassDay {
   readonly teams: readonly TeamDay[];
   /** The poll in one line, or empty where there was none. */
   readonly poll: string;
+  /** Answers to exit questions; left out where the lesson has none. */
+  readonly exit?: { readonly answered: number; readonly right: number };
 }
 
 export interface ClassFacts {
@@ -53,7 +55,7 @@ const manyTries = 3;
 const mostNamed = 3;
 
 /** Writes a class's entry from what happened: who was there, how far teams came, and what was hard in plain words. */
-export function classFacts({ day, className, activity, aim, teams, poll }: ClassDay): ClassFacts {
+export function classFacts({ day, className, activity, aim, teams, poll, exit }: ClassDay): ClassFacts {
   const present = teams.filter(({ here }) => here);
   const absent = teams.filter((team) => team.absent && !team.here);
   const finished = present.filter(({ steps }) => steps.every(({ scored, check }) => !scored || check === 'on target'));
@@ -65,7 +67,7 @@ export function classFacts({ day, className, activity, aim, teams, poll }: Class
       activity,
       aim,
       present: absent.length === 0 ? count(present) : `${count(present)}, ${recordWords.absent(absent.length)}`,
-      finished: count(finished),
+      finished: exit === undefined ? count(finished) : `${count(finished)}, ${recordWords.exit(exit)}`,
       wentWell: wentWell(present),
       hard: hard(present),
       poll,

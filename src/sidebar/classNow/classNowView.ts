@@ -92,14 +92,17 @@ export function classNowView(page: Page): View {
         : '';
     const now = shown;
     content.replaceChildren(
-      ...classSections(now, (team, index) =>
-        teamItem(team, {
-          stepCount: now.stepCount,
-          index,
-          isOpen: open.has(team.key),
-          toggled: (isOpen) => (isOpen ? open.add(team.key) : open.delete(team.key)),
-          goToRows: () => void goTo(now.className, team),
-        }),
+      ...classSections(
+        now,
+        (team, index) =>
+          teamItem(team, {
+            stepCount: now.stepCount,
+            index,
+            isOpen: open.has(team.key),
+            toggled: (isOpen) => (isOpen ? open.add(team.key) : open.delete(team.key)),
+            goToRows: () => void goTo(now.className, team),
+          }),
+        (isShown) => void showExit(now.className, isShown),
       ),
     );
     if (focused) document.getElementById(focused)?.focus();
@@ -108,6 +111,11 @@ export function classNowView(page: Page): View {
   async function goTo(inClass: string, team: TeamView): Promise<void> {
     const outcome = await askDesk('goToTeam', inClass, team.key);
     said.textContent = outcome.ok ? texts.classNow.went(team.team) : outcome.problem.message;
+  }
+  async function showExit(inClass: string, isShown: boolean): Promise<void> {
+    const outcome = await waiting(status, texts.classNow.reading, askDesk('showExitChecks', inClass, isShown));
+    said.textContent = outcome.ok ? texts.classNow.exit.changed(isShown) : outcome.problem.message;
+    if (outcome.ok) await look(true);
   }
   const enteredWords = ({ renewed, moved = [] }: { renewed: number; moved?: readonly string[] }): string =>
     moved.length > 0 && renewed === 0 ? moved.join(' ') : [...moved, texts.classNow.renewed(renewed)].join(' ');

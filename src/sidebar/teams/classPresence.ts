@@ -2,6 +2,7 @@ import type { TeamsView } from '../../desk/views.ts';
 import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
+import { teamHelp } from './teamHelp.ts';
 import { teamPeople } from './teamPeople.ts';
 
 interface PresenceParts {
@@ -9,6 +10,7 @@ interface PresenceParts {
   readonly place: number;
   /** Year-month-day of today. */
   readonly day: string;
+  readonly lessonHelp: TeamsView['lessonHelp'];
   /** Says something in the status line of the view. */
   readonly say: (words: string) => void;
   /** Reads the classes anew. */
@@ -18,7 +20,7 @@ interface PresenceParts {
 /** Who of a class is here today: a tick for each absent team, and the people of a team folded below it. */
 export function classPresence(
   { name, teams }: TeamsView['classes'][number],
-  { place, day, say, open }: PresenceParts,
+  { place, day, lessonHelp, say, open }: PresenceParts,
 ): HTMLElement {
   async function mark(control: HTMLInputElement, { key, team }: { key: string; team: string }): Promise<void> {
     const absent = control.checked;
@@ -60,6 +62,14 @@ export function classPresence(
             members: team.members,
             say,
           }),
+        teamHelp({
+          id: `help-${place}-${index}`,
+          team: team.team,
+          key: team.key,
+          help: team.help,
+          lesson: lessonHelp,
+          say,
+        }),
       );
     }),
     isOfAnotherDay &&

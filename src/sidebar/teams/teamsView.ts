@@ -12,6 +12,7 @@ import { texts } from '../texts.ts';
 import { classPresence } from './classPresence.ts';
 import { lateTeam } from './lateTeam.ts';
 import { newClass } from './newClass.ts';
+import { practiceAgain } from './practiceAgain.ts';
 
 /** Who is here, a team that came late, one class more: what changes in mid-lesson, without touching anyone's entries. */
 export function teamsView(builder: Builder): View {
@@ -63,11 +64,12 @@ export function teamsView(builder: Builder): View {
       root.replaceChildren(
         viewHeading(texts.teams.title),
         element('p', { class: 'hint' }, texts.teams.absentAbout),
-        ...view.classes.map((one, place) => classPresence(one, { place, day: view.day, say, open })),
+        ...view.classes.map((one, place) => classPresence(one, { place, ...view, say, open })),
         said,
         element(
           'div',
           { class: 'folds' },
+          practiceAgain(view, build),
           lateTeam(view, build),
           newClass(view, build),
           fold(texts.teams.otherwise, ...texts.teams.otherwiseText.map((words) => element('p', {}, words))).root,
