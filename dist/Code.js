@@ -3932,9 +3932,11 @@ var remarks = {
 	follows: "Right method. First check “{row}”.",
 	oneFigure: "Not yet. One figure is not enough here. Give the value to {figures}.",
 	notYet: "Not yet. Check each number that goes in, and its unit. Does the size make sense?",
+	notYetBrief: "Not yet. Check each number that goes in, and its unit.",
 	signOfError: "Check the sign. Is the measured value above or below the accepted one?",
 	negative: "Not yet. Can this value be below zero?",
 	unitWanted: "Check the unit. This row asks for {unit}. Does yours measure the same thing?",
+	unitBrief: "Check the unit. This row asks for {unit}.",
 	unitNone: "Check the unit. This row asks for a plain number. Which units cancel out?",
 	unitEvidently: "The number looks fine. Does its unit fit? This row asks for {unit}.",
 	unitUnknown: "Look at the word after the number. Is it a unit that fits here?",
@@ -3994,31 +3996,33 @@ const { isBlank, longestUnit, numberFromScan, numberOfOtherMark, patternOnUse, r
 
 // lab/judging/feedbackText
 function filled(text, words) { return text.replace(/\{(\w+)\}/g, (whole, name) => words[name] ?? whole); }
-function slipText(id, wordings) {
+function slipWords(id, wordings) {
 	const text = slipTexts[id];
 	const own = wordings.find((wording) => text.in?.[wording]);
 	return (own && text.in?.[own]) ?? text;
 }
-function slipsText(slips, wordings, asks = {}) {
+function slipsText(slips, wordings, { asks = {}, isBrief = false }) {
 	const texts = slips.map((id) => ({
-		...slipText(id, wordings),
+		...slipWords(id, wordings),
 		...asks[id] === void 0 ? {} : { ask: asks[id] }
 	}));
+	const questions = [...new Set(texts.map(({ ask }) => ask))];
+	if (isBrief) return questions.length === 1 ? questions[0] ?? "" : remarks.notYetBrief;
 	const fits = [...new Set(texts.map((text) => text.fits))];
 	return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
 		fits: fits.join(", or "),
-		ask: [...new Set(texts.map(({ ask }) => ask))].join(" ")
+		ask: questions.join(" ")
 	});
 }
 function askedWords(asked) { return ("decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) ?? remarks.figuresAsked; }
 function unitQuestion(text, unit) { return unit === "" ? remarks.unitNone : filled(text, { unit }); }
 function unreadableText(because) { return unreadableTexts[because]; }
-function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
+function feedbackText(judgement, { name, unit }, { special = [], asks, isBrief = false } = {}) {
 	switch (judgement.status) {
 		case "blank":
 			return remarks.blank;
 		case "unreadable":
-			return unreadableText(judgement.because);
+			return unreadableText(isBrief ? "not a number" : judgement.because);
 		case "on target":
 			return remarks.onTarget;
 		case "close": {
@@ -4033,7 +4037,7 @@ function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
 		case "not yet":
 			switch (judgement.question) {
 				case "unit of another kind":
-					return unitQuestion(remarks.unitWanted, unit);
+					return unitQuestion(isBrief ? remarks.unitBrief : remarks.unitWanted, unit);
 				case "unit does not fit":
 					return unitQuestion(remarks.unitEvidently, unit);
 				case "other mark":
@@ -4045,7 +4049,8 @@ function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
 				case "one figure":
 					return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
 				default:
-					return judgement.slips.length > 0 ? slipsText(judgement.slips, [...special, name], asks) : remarks.notYet;
+					if (judgement.slips.length > 0) return slipsText(judgement.slips, [...special, name], { asks, isBrief });
+					return isBrief ? remarks.notYetBrief : remarks.notYet;
 			}
 	}
 }
@@ -5403,7 +5408,7 @@ function quantityHint(quantity, { level, textOf }) {
 
 return { shownCell, readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint };
 },
-// Part CHECKTEAM: lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks, lab/bench/procedures/solidToFlask, lab/bench/procedures/weighPortion and 84 more
+// Part CHECKTEAM: lab/texts/exit, lab/exit/exitStep, lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks and 87 more
 "CHECKTEAM"(part) {
 const { glasswareFigures } = part("measurement/glasswareTolerance");
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/hints/quantityHint");
@@ -5412,6 +5417,75 @@ const { fillQuantity, fitsSlip, isQuantityName, judgeEntry, plainName, quantitie
 const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, remarks, spanOver, stepTolerance, unreadableTexts } = part("lab/texts/feedback");
 const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
+
+// lab/texts/exit
+var exitTexts = {
+	title: function(seat) { return `Exit question, seat ${seat}`; },
+	massQuestion: "Should the grams be more or fewer than the moles?",
+	kept: "Kept. Your teacher shows the checks later."
+};
+
+// lab/exit/exitStep
+var exitId = /^exit ([1-4])$/;
+function isExitStep(id) { return exitId.test(id); }
+function exitMolarity(seat) { return `exit ${seat} molarity`; }
+function exitVolume(seat) { return `exit ${seat} volume`; }
+function exitStep({ steps, numbers }, id) {
+	const seat = exitId.exec(id)?.[1];
+	if (!seat) return void 0;
+	const molarity = { given: exitMolarity(seat) };
+	const volume = { given: exitVolume(seat) };
+	const takesOf = (quantity) => steps.find((step) => step.kind === "calculated" && step.quantity === quantity)?.takes;
+	const asked = (quantity, unit, takes) => ({
+		kind: "calculated",
+		id,
+		title: exitTexts.title(seat),
+		unit,
+		shown: [],
+		period: 1,
+		bench: false,
+		quantity,
+		takes,
+		buildsOn: {}
+	});
+	const dilution = takesOf("stock volume");
+	const target = dilution?.["target molarity"];
+	if (dilution && target) {
+		const own = dilution["stock molarity"];
+		const stock = own && "given" in own ? own : target;
+		return asked("stock volume", "mL", {
+			"stock molarity": stock,
+			"target molarity": molarity,
+			"target volume": volume
+		});
+	}
+	const flask = takesOf("diluted molarity")?.["final volume"];
+	if (flask) {
+		return asked("diluted molarity", "mol/L", {
+			"stock molarity": molarity,
+			"stock volume": volume,
+			"final volume": flask
+		});
+	}
+	const purity = takesOf("mass of solute")?.purity;
+	const formula = { given: numbers.formula };
+	return {
+		...asked("mass of solute", "g", { formula, molarity, volume, ...purity ? { purity } : {} }),
+		asks: { "ratio-inverted": exitTexts.massQuestion }
+	};
+}
+function exitGivens(id) {
+	const seat = exitId.exec(id)?.[1];
+	if (!seat) return [];
+	return [
+		{ name: exitMolarity(seat), unit: "mol/L", about: "" },
+		{ name: exitVolume(seat), unit: "mL", about: "" }
+	];
+}
+function withExitGivens(activity, id) { return {
+	...activity,
+	givens: [...activity.givens, ...exitGivens(id)]
+}; }
 
 // lab/bench/procedures/concentratedToFlask
 var concentratedToFlask = {
@@ -6385,6 +6459,10 @@ function hintForStep(wanted) {
 	return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
 }
 
+// lab/lesson/teamColumns
+var ownHelpGiven = "highest help level";
+var showExitGiven = "show exit checks";
+
 // lab/lesson/activities/commonGivens
 var commonGivens = {
 	formula: { name: "formula", unit: "", about: "solute as its bottle says, with water of hydration", start: "KBr" },
@@ -7135,6 +7213,7 @@ function readLessonSettings(table) {
 		decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
 		judgeFigures: isYes(cells["judge figures"]),
 		highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
+		showExitChecks: isYes(cells["show exit checks"]),
 		studentsDilute: plainName(cells["concentrated reagents"]) === "students",
 		fromRealStock: plainName(cells["work the dilution from"]) === "real stock",
 		// Every Plan that was ever built has a line for it: settings without one were typed for this call.
@@ -7470,7 +7549,8 @@ function judgeCalculated(step, cell, around) {
 		status: final.status,
 		lookAt: feedbackText(final, ready.quantity, {
 			special: isFromFlaskBefore(step, around) ? ["flask before"] : [],
-			asks: step.asks
+			asks: step.asks,
+			isBrief: isExitStep(step.id)
 		}),
 		slips: final.status === "not yet" ? final.slips : [],
 		...final.status === "follows" ? { root: final.lookAt } : {}
@@ -7710,6 +7790,8 @@ var defaultSettings = {
 	"decimal mark": "point",
 	"judge figures": "no",
 	"highest help level": "3",
+	"exit questions": "0",
+	"show exit checks": "no",
 	"glassware class": "B",
 	"glassware standard": "ISO",
 	balance: "0.01 g",
@@ -8320,9 +8402,11 @@ var quietRow = {
 };
 function judgeTeam(block, lesson = readTeamLesson(block)) {
 	const ids = block.steps.map(plainName);
+	const { activity, settings, givens } = lesson;
+	const exitIsKept = !settings.showExitChecks && !isYes(givens[showExitGiven]);
 	const around = {
 		...lesson,
-		stepOf: (id) => lesson.activity?.steps.find((step) => step.id === id) ?? bareStep(id),
+		stepOf: (id) => activity?.steps.find((step) => step.id === id) ?? (activity && exitStep(activity, id)) ?? bareStep(id),
 		rowOf: (id) => {
 			const index = ids.indexOf(id);
 			return index < 0 ? void 0 : judge(index);
@@ -8340,7 +8424,14 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 	}
 	function judgeFresh(index) {
 		const step = around.stepOf(ids[index] ?? "");
-		if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
+		if (step) {
+			const row = { ...quietRow, step, root: step.title };
+			const isExit = isExitStep(step.id);
+			if (isExit && exitIsKept && !isBlank(block.entries[index]))
+				return { ...row, status: "kept", lookAt: exitTexts.kept };
+			const about2 = isExit && activity ? { ...around, activity: withExitGivens(activity, step.id) } : around;
+			return { ...row, ...judgeStep(step, block.entries[index], about2) };
+		}
 		const isNamed = !isBlank(block.steps[index]);
 		return isNamed ? {
 			...quietRow,
@@ -8361,7 +8452,7 @@ function levelWanted(cell) {
 	return level === 0 || level === 1 || level === 2 || level === 3 ? level : void 0;
 }
 function highestLevel({ settings, givens }) {
-	const own = givens["highest help level"];
+	const own = givens[ownHelpGiven];
 	return Math.min(
 		settings.highestHelpLevel,
 		(isBlank(own) ? void 0 : levelWanted(own)) ?? settings.highestHelpLevel
@@ -8377,7 +8468,7 @@ function teamChecks(table) {
 		if (id !== "" && !(id in entries)) entries[id] = table.entries[index];
 	});
 	const hintFor = (row, index) => {
-		if (!row.step) return "";
+		if (!row.step || isExitStep(row.step.id)) return "";
 		const wanted = levelWanted(table.helpWanted?.[index]);
 		if (wanted === void 0) return levelAsked;
 		const level = Math.min(wanted, highest);
@@ -10504,6 +10595,7 @@ var recordWords = {
 	mostTries: function(rows) { return `Most attempts: ${list(rows.map(({ title, tries }) => `${title} (${tries})`))}.`; },
 	stillOpen: function(matches) { return `To clear up: ${list(matches.map(({ words: words2, teams: some }) => `${teams(some)} gave ${words2}`))}.`; },
 	goOnAt: function({ title, teams: some }) { return `${teams(some)} ${some === 1 ? "continues" : "continue"} at “${title}”.`; },
+	exit: function({ answered, right }) { return `exit question right: ${right} of ${answered}`; },
 	absentLabel: "absent",
 	missingLabel: "not here",
 	missing: function(teams2) { return list(teams2.map(({ team, names }) => `${list(names)} (${team})`)); },
@@ -10821,7 +10913,8 @@ var stateWords = [
 	{ word: "follows", state: "follows" },
 	{ word: "not yet", state: "not yet" },
 	{ word: "unreadable", state: "unreadable" },
-	{ word: "blank", state: "blank" }
+	{ word: "blank", state: "blank" },
+	{ word: "kept", state: "blank" }
 ];
 
 // workbook/readClassSheet
@@ -11190,7 +11283,10 @@ function writeSheet({
 }
 function rewriteSheet(target, plan) {
 	const { sheet } = target;
+	const hadColumns = sheet.getMaxColumns();
 	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+	const { hiddenColumns } = plan;
+	if (hadColumns < plan.columnCount && hiddenColumns) sheet.hideColumns(hiddenColumns.column, hiddenColumns.count);
 	const present = read(target, plan);
 	const separator = separatorIn(present.formulas) ?? ",";
 	const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
@@ -12332,7 +12428,7 @@ function kindOf(given) {
 }
 
 // host/writeCells
-function writeCells(file2, { cells }) {
+function writeCells(file2, { cells, heights = [] }) {
 	const runs = runsOf(file2, cells);
 	if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
 	for (const { sheet, row } of runs) {
@@ -12348,6 +12444,10 @@ function writeCells(file2, { cells }) {
 		const range = rangeOf(run);
 		range.setNumberFormat("@");
 		writeTexts(range, [run.cells.map(({ now }) => now)]);
+	}
+	for (const { sheetId, row, height } of heights) {
+		const one = sheetById(file2, sheetId);
+		if (one !== void 0 && isOurs(file2, one)) one.sheet.setRowHeightsForced(row, 1, height);
 	}
 	return done({});
 }

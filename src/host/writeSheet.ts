@@ -85,9 +85,8 @@ export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
   const { sheet } = target;
   const hadColumns = sheet.getMaxColumns();
   makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
-  const { hiddenColumns } = plan;
   // Columns that have come since: those behind hidden ones are for the script as well.
-  if (hadColumns < plan.columnCount && hiddenColumns) sheet.hideColumns(hiddenColumns.column, hiddenColumns.count);
+  if (hadColumns < plan.columnCount) hideColumns(sheet, plan);
   const present = read(target, plan);
   const separator = separatorIn(present.formulas) ?? ',';
   const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
@@ -140,6 +139,10 @@ function invite(sheet: Sheet, { invitation }: SheetPlan): void {
   const cells = valuesOf(sheet);
   const empty = invitation.places.filter(({ row, column }) => (cells[row - 1]?.[column - 1] ?? '') === '');
   if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
+}
+
+function hideColumns(sheet: Sheet, { hiddenColumns }: SheetPlan): void {
+  if (hiddenColumns !== undefined) sheet.hideColumns(hiddenColumns.column, hiddenColumns.count);
 }
 
 function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {
@@ -244,7 +247,7 @@ function writeFrame(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
     sheet.setColumnWidths(from + 1, index - from + 1, width);
     from = index + 1;
   });
-  if (plan.hiddenColumns !== undefined) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
+  hideColumns(sheet, plan);
   if (!isNew || plan.frozenRows > 0) sheet.setFrozenRows(plan.frozenRows);
   if (!isNew || plan.frozenColumns > 0) sheet.setFrozenColumns(plan.frozenColumns);
   sheet.setTabColor(tabColors[plan.role.kind]);

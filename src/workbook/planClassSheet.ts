@@ -1,6 +1,7 @@
 import { isLettered } from '../lab/bench/isLettered.ts';
 import { shownTo } from '../lab/bench/shownTo.ts';
-import { exitGivens, exitSteps } from '../lab/exit/exitStep.ts';
+import { exitGivens } from '../lab/exit/exitStep.ts';
+import { exitSteps } from '../lab/exit/exitSteps.ts';
 import { seatsOf } from '../lab/exit/seatsOf.ts';
 import type { Step } from '../lab/lesson/activity.ts';
 import { takesLessonFigures } from '../lab/lesson/lessonFigures.ts';
@@ -428,8 +429,10 @@ function ownTask({
 }): CellContent {
   const own = references.ofTeam({ lineCell, name: extensionGiven });
   const area = fixedArea(checks);
-  const onTarget = native('COUNTIF', area, literal('on target'));
-  const isDone = `${native('COUNTIF', area, literal('?*'))}=${onTarget}`;
+  const counted = (word: string) => native('COUNTIF', area, literal(word));
+  const onTarget = counted('on target');
+  const others = stateWords.map(({ word }) => word).filter((word) => word !== 'on target' && word !== 'kept');
+  const isDone = `${others.map(counted).join('+')}=0`;
   const shown = native('IF', `${own}=""`, literal(''), `${literal(words.class.goOn)}&${own}`);
   const task = native('IF', isDone, shown, literal(''));
   return computed(`=${native('IF', `${onTarget}=0`, literal(''), task)}`);

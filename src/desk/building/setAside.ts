@@ -1,4 +1,4 @@
-import { exitSteps } from '../../lab/exit/exitStep.ts';
+import { exitSteps } from '../../lab/exit/exitSteps.ts';
 import { seatsOf } from '../../lab/exit/seatsOf.ts';
 import type { Lesson } from '../../workbook/lesson.ts';
 import { classesInFile } from '../classes/classesInFile.ts';

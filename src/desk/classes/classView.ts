@@ -1,4 +1,5 @@
-import { exitSteps, isExitStep } from '../../lab/exit/exitStep.ts';
+import { isExitStep } from '../../lab/exit/exitStep.ts';
+import { exitSteps } from '../../lab/exit/exitSteps.ts';
 import { seatsOf } from '../../lab/exit/seatsOf.ts';
 import { activityById } from '../../lab/lesson/activities.ts';
 import { isPractice, isTeam } from '../../lab/lesson/practice.ts';

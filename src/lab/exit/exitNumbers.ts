@@ -1,11 +1,12 @@
 import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { Activity, CalculatedStep } from '../lesson/activity.ts';
-import type { Settings, TeamPlan } from '../lesson/setup.ts';
-import { confusions, readySteps } from '../numbers/confusions.ts';
+import type { TeamPlan } from '../lesson/setup.ts';
+import { confusions, type StepReady } from '../numbers/confusions.ts';
 import { isSame } from '../numbers/isSame.ts';
 import { mostFigures, plainText } from '../numbers/nearbyNumbers.ts';
 import { type Random, seededRandom } from '../numbers/seededRandom.ts';
 import { exitMolarity, exitStep, exitStepId, exitVolume } from './exitStep.ts';
+import { type ExitLesson, readyExit } from './readyExit.ts';
 
 /** Volumes that are made up to a mark, and portions that are taken (common practice, no source). */
 const flasksMl = [50, 100, 200, 250, 500];
@@ -16,15 +17,11 @@ const compared = 12;
 /** How far from the number that it starts from a molarity lies, as shares of it. */
 const reach = { 'stock volume': { least: 0.15, most: 0.6 }, other: { least: 0.5, most: 1 } } as const;
 
-interface Around {
-  readonly activity: Activity;
-  readonly settings: Settings;
-}
-
-const markOf = ({ settings }: Around): 'point' | 'comma' => (settings['decimal mark'] === 'comma' ? 'comma' : 'point');
+const markOf = ({ settings }: ExitLesson): 'point' | 'comma' =>
+  settings['decimal mark'] === 'comma' ? 'comma' : 'point';
 
 /** Numbers of a given of the team in the unit of its column; undefined where it cannot be read. */
-function numberOf(name: string | undefined, kind: 'concentration' | 'volume', team: TeamPlan, around: Around) {
+function numberOf(name: string | undefined, kind: 'concentration' | 'volume', team: TeamPlan, around: ExitLesson) {
   if (name === undefined) return undefined;
   const read = readQuantity(team.givens[name], kind, name, { decimalMark: markOf(around) });
   return read.ok ? { value: read.value.value, figures: read.value.figures } : undefined;
@@ -40,7 +37,7 @@ const likeIt = ({ steps }: Activity, quantity: CalculatedStep['quantity']): Calc
   steps.find((step): step is CalculatedStep => step.kind === 'calculated' && step.quantity === quantity);
 
 /** Molarities and volumes that a question may have for this team; none where the team's own cannot be read. */
-function choices(step: CalculatedStep, team: TeamPlan, around: Around) {
+function choices(step: CalculatedStep, team: TeamPlan, around: ExitLesson) {
   const like = likeIt(around.activity, step.quantity)?.takes;
   const isDiluted = step.quantity === 'diluted molarity';
   const start = {
@@ -81,17 +78,6 @@ function between(least: number, most: number, figures: number): readonly (readon
 
 const pick = <T>(items: readonly T[], random: Random): T | undefined => items[Math.floor(random() * items.length)];
 
-/** Whether a question can be worked with the numbers that a team has for it. */
-const isWhole = (step: CalculatedStep, { givens }: TeamPlan, around: Around): boolean =>
-  ready(step, givens, around).length > 0;
-
-const ready = (step: CalculatedStep, givens: TeamPlan['givens'], around: Around) =>
-  readySteps({ ...around.activity, steps: [step] }, givens, {
-    figures: Number(around.settings.figures) || 3,
-    decimals: Number(around.settings['atomic-weight decimals']) || 2,
-    decimalMark: markOf(around),
-  });
-
 /**
  * Numbers for one seat: the same for the same seed, key and seat, near those of the team and none of them, and such that
  * known slips can be told apart as far as a dozen tries go.
@@ -110,22 +96,22 @@ function drawn(
     /** Hidden slips that no other numbers of this lesson fall below, as far as is known. */
     readonly enough: number;
   },
-  around: Around,
+  around: ExitLesson,
 ): Drawn | undefined {
   const random = seededRandom(`${around.settings.seed} ${team.key} ${step.id}`);
   const { molarities, volumes } = choices(step, team, around);
   const inMark = (text: string): string => (markOf(around) === 'comma' ? text.replace('.', ',') : text);
   let best: Drawn | undefined;
-  let prepared: ReturnType<typeof ready> = [];
+  let ready: StepReady | undefined;
   for (let tries = 0; tries < compared && (best?.hidden ?? Infinity) > enough; tries += 1) {
     const molarity = pick(molarities, random);
     const volume = pick(volumes, random);
     if (molarity === undefined || volume === undefined) return undefined;
     const numbers = { [exitMolarity(seat)]: inMark(molarity[1]), [exitVolume(seat)]: String(volume) };
     if (taken.includes(JSON.stringify(Object.values(numbers)))) continue;
-    if (prepared.length === 0) prepared = ready(step, { ...team.givens, ...numbers }, around);
-    if (prepared.length === 0) return undefined;
-    const hidden = confusions(prepared, { [exitMolarity(seat)]: molarity[0], [exitVolume(seat)]: volume }).length;
+    ready ??= readyExit(step, { ...team.givens, ...numbers }, around);
+    if (ready === undefined) return undefined;
+    const hidden = confusions([ready], { [exitMolarity(seat)]: molarity[0], [exitVolume(seat)]: volume }).length;
     if (best === undefined || hidden < best.hidden) best = { numbers, hidden };
   }
   return best;
@@ -142,7 +128,7 @@ interface Drawn {
  */
 export function withExitNumbers(
   teams: readonly TeamPlan[],
-  { seats, ...around }: Around & { readonly seats: number },
+  { seats, ...around }: ExitLesson & { readonly seats: number },
 ): readonly TeamPlan[] {
   if (seats === 0) return teams;
   let enough = 0;
@@ -153,7 +139,8 @@ export function withExitNumbers(
       const step = exitStep(around.activity, exitStepId(seat));
       if (step === undefined) continue;
       const names = [exitMolarity(seat), exitVolume(seat)];
-      const isThere = names.every((name) => (team.givens[name] ?? '') !== '') && isWhole(step, team, around);
+      const isThere =
+        names.every((name) => (team.givens[name] ?? '') !== '') && readyExit(step, team.givens, around) !== undefined;
       const found = isThere ? undefined : drawn(step, { seat, team, taken, enough }, around);
       // A substance may hide some slips in all numbers: those that the first dozen could not do without.
       enough = Math.max(enough, found?.hidden ?? 0);

@@ -1,6 +1,6 @@
 import type { Activity } from '../lesson/activity.ts';
 import type { Settings } from '../lesson/setup.ts';
-import { exitSteps } from './exitStep.ts';
+import { exitSteps } from './exitSteps.ts';
 import { seatsOf } from './seatsOf.ts';
 
 /** The activity with the questions that each seat of a team answers at the end. */

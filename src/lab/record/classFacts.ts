@@ -1,3 +1,4 @@
+import { exitCount } from '../texts/exitShown.ts';
 import { remarks } from '../texts/feedback.ts';
 import { recordWords } from '../texts/record.ts';
 import type { RecordEntry } from './recordEntry.ts';
@@ -67,7 +68,7 @@ export function classFacts({ day, className, activity, aim, teams, poll, exit }:
       activity,
       aim,
       present: absent.length === 0 ? count(present) : `${count(present)}, ${recordWords.absent(absent.length)}`,
-      finished: exit === undefined ? count(finished) : `${count(finished)}, ${recordWords.exit(exit)}`,
+      finished: exit === undefined ? count(finished) : `${count(finished)}, ${exitCount(exit)}`,
       wentWell: wentWell(present),
       hard: hard(present),
       poll,

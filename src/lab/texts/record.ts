@@ -12,7 +12,6 @@ export const recordWords = {
     `To clear up: ${list(matches.map(({ words, teams: some }) => `${teams(some)} gave ${words}`))}.`,
   goOnAt: ({ title, teams: some }: { title: string; teams: number }) =>
     `${teams(some)} ${some === 1 ? 'continues' : 'continue'} at “${title}”.`,
-  exit: ({ answered, right }: { answered: number; right: number }) => `exit question right: ${right} of ${answered}`,
   absentLabel: 'absent',
   missingLabel: 'not here',
   missing: (teams: readonly { team: string; names: readonly string[] }[]) =>
