@@ -14,9 +14,11 @@ import { type Plugin, transformSync } from 'esbuild';
  * sends it, so the script, which only checks what stands there, never reads these; each call of a cell would load them.
  */
 const lesson = ['shown', 'aim', 'extension', 'period'] as const;
+/** What plans are made from, and the numbers in them. */
+const plan = ['about', 'start', 'fromTable', 'recipe', 'numbers.ion', 'numbers.takes'] as const;
 const bench = ['stem', 'leftovers', 'text'] as const;
 const places = [
-  { folder: /[\\/]lab[\\/]lesson[\\/]activities[\\/]\w+\.ts$/, names: lesson },
+  { folder: /[\\/]lab[\\/]lesson[\\/]activities[\\/]\w+\.ts$/, names: [...lesson, ...plan] },
   { folder: /[\\/]lab[\\/]bench[\\/](?:procedures|questions)[\\/]\w+\.ts$/, names: bench },
 ] as const;
 
@@ -33,13 +35,22 @@ export const withoutRowTexts: Plugin = {
   },
 };
 
-/** Code without the properties of these names; refuses to leave anything out that the code itself still speaks of. */
+/**
+ * Code without the properties of these names, or of `outer.inner` without those called inner in the object of that name;
+ * refuses to leave anything out that the code itself still speaks of.
+ */
 export function without(code: string, names: readonly string[]): string {
   const edits: { readonly start: number; readonly end: number }[] = [];
+  const outerOf = new Map<Node, string>();
   visit(parse(code, { ecmaVersion: 2022, sourceType: 'module' }), (node) => {
+    if (node.type === 'Property') outerOf.set((node as Property).value, nameOf(node));
     if (node.type !== 'ObjectExpression' && node.type !== 'ObjectPattern') return true;
     const { properties } = node as ObjectExpression | ObjectPattern;
-    const stays = properties.filter((property) => !names.includes(nameOf(property)));
+    const outer = outerOf.get(node) ?? '';
+    const stays = properties.filter((property) => {
+      const name = nameOf(property);
+      return !names.includes(name) && !names.includes(`${outer}.${name}`);
+    });
     for (const [place, property] of properties.entries()) {
       if (stays.includes(property)) continue;
       const above = stays.filter(({ end }) => end <= property.start).pop();
@@ -69,13 +80,13 @@ export function without(code: string, names: readonly string[]): string {
   return rest;
 }
 
-/** Reads the one text whose name is too common to be looked for. */
-const readerOfText: string = 'lab/bench/letteredShown';
+/** Read what has too common a name to be looked for: the texts of options, and what a given is about and starts from. */
+const readers = ['lab/bench/letteredShown', 'lab/lesson/startingGivens', 'lab/numbers/startNumbers'];
 
 /** What a part of the script still reads of what is left out; nothing, unless more of the sheet is worked out in it. */
 export function rowTextsRead(body: string, modules: readonly string[]): string[] {
-  const found = modules.filter((module) => module === readerOfText);
-  const gone: readonly string[] = [...lesson, ...bench.filter((name) => name !== 'text')];
+  const found = modules.filter((module) => readers.includes(module));
+  const gone: readonly string[] = [...lesson, ...bench.filter((name) => name !== 'text'), 'fromTable', 'recipe'];
   visit(parse(body, { ecmaVersion: 2022, sourceType: 'module' }), (node) => {
     if (node.type === 'MemberExpression') {
       const { computed, property } = node as MemberExpression;

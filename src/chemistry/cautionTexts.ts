@@ -53,7 +53,7 @@ export function codeTexts(): Readonly<Record<string, CodeText>> {
   return byCode;
 }
 
-const allCodeTexts = (): Readonly<Record<string, CodeText>> => ({
+const allCodeTexts = () => ({
   H225: code('liquid and vapour catch fire very easily', 'Danger', '02', ['flame', 'hood']),
   H226: code('liquid and vapour catch fire', 'Warning', '02', ['flame', 'hood']),
   H271: code('can make other things burn or explode', 'Danger', '03', ['oxidiser', 'eyes']),
@@ -104,6 +104,9 @@ const allCodeTexts = (): Readonly<Record<string, CodeText>> => ({
   EUH066: code('dries and cracks skin on repeated contact', '', '', ['dries']),
   EUH071: code('burns the airways', '', '', ['hood']),
 });
+
+/** Every code that the list of hazards can have; `H272/3` is the weaker category of an oxidiser. */
+export type HazardCode = keyof ReturnType<typeof allCodeTexts>;
 
 export const confidenceTexts = {
   h: 'harmonised, CLP Annex VI',

@@ -4,8 +4,10 @@ import { startBuild, startSample } from './building/startBuild.ts';
 import { checkAgain } from './classes/checkAgain.ts';
 import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
+import { closeClass } from './classes/closeClass.ts';
 import { goToTeam } from './classes/goToTeam.ts';
 import { showExitChecks } from './classes/showExitChecks.ts';
+import { workOutChecks } from './classes/workOutChecks.ts';
 import { ask, type Work } from './file/ask.ts';
 import type { Book } from './file/book.ts';
 import { allKinds, type File, known, look } from './file/look.ts';
@@ -63,6 +65,8 @@ const acts = {
   showExitChecks,
   passRoles,
   checkAgain,
+  workOutChecks,
+  closeClass,
   goToTeam,
   goToPoll,
   writePrepareSheet,

@@ -109,6 +109,8 @@ export interface ClassView {
   /** The class whose sheet is in front; left out where it is another sheet. */
   readonly inFront?: string;
   readonly clock: string;
+  /** Set where the class was closed at the bell and has not gone on since. */
+  readonly closed?: true;
   readonly stepCount: number;
   readonly teams: readonly TeamView[];
   /** Whom to talk to first, and why; `ready` for a team that has finished. */

@@ -11,26 +11,29 @@ import { tagOf } from './ownSheets.ts';
 import { recalculateEveryMinute } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
-/** Brings one sheet to its plan, with what belongs to such a sheet besides its cells. */
+/** Brings sheets to their plans, with what belongs to such a sheet besides its cells. */
 export function applyCall(
   file: FileInRun,
   wish: ApplyWish,
 ): Outcome<Pick<Applied, 'sheetId' | 'made'> & { readonly name: string; readonly late?: Late }> {
-  const { plan, keptName, replace = false, firstEntries = [], tab, note, show } = wish;
+  const { plan, keptName, replace = false, firstEntries = [], also = [], tab, note, show } = wish;
   if (note?.was !== undefined && note.was !== readNote(file.store)) return changed(hostWords.theBuild);
   if (note?.before !== undefined) saveNote(file.store, note.before);
   const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
-  if (plan.role.kind === 'plan') {
+  if (tab !== undefined) renameTab(file, { sheetId, tab });
+  const others = also.map((one) => applySheet({ file, ...one }));
+  const kinds = [wish, ...also].map((one) => one.plan.role.kind);
+  if (kinds.includes('plan')) {
     recalculateEveryMinute(file.spreadsheet);
     makeDeskSheet(file);
   }
-  if (plan.role.kind === 'prepare') notePreparedPlan({ file, seen: wish.seen });
-  if (tab !== undefined) renameTab(file, { sheetId, tab });
+  if (kinds.includes('prepare')) notePreparedPlan({ file, seen: wish.seen });
   if (show === true) sheetById(file, sheetId)?.sheet.activate();
-  const late = afterStep(file, wish);
+  const madeAny = made || others.some((other) => other.made);
+  const late = afterStep(file, { ...wish, made: madeAny });
   return done({
     sheetId,
-    made,
+    made: madeAny,
     ...(late === undefined ? {} : { late }),
     name: sheetById(file, sheetId)?.sheet.getName() ?? plan.name,
   });
@@ -49,21 +52,24 @@ function renameTab(
 }
 
 /** How far a build has come with a step, or what it leaves with its last one: then also what was typed too late. */
-export function afterStep(file: FileInRun, { note, last }: Pick<ApplyWish, 'note' | 'last'>): Late | undefined {
+export function afterStep(
+  file: FileInRun,
+  { note, last, made = false }: Pick<ApplyWish, 'note' | 'last'> & { readonly made?: boolean },
+): Late | undefined {
   if (note?.after !== undefined) saveNote(file.store, note.after);
   if (last === undefined) return undefined;
   const late = carryLate(file);
-  touchLast(file, last);
+  touchLast(file, made ? { ...last, madeBefore: true } : last);
   return late.carried + late.left > 0 ? late : undefined;
 }
 
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */
-function touchLast(file: FileInRun, { show, emptySheet }: LastTouch): void {
+function touchLast(file: FileInRun, { show, madeBefore, emptySheet }: LastTouch): void {
   const empty = sheetById(file, emptySheet);
   if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(empty.sheet)) {
     file.spreadsheet.deleteSheet(empty.sheet);
     file.sheets.splice(file.sheets.indexOf(empty), 1);
   }
-  sheetById(file, show)?.sheet.activate();
+  if (madeBefore) sheetById(file, show)?.sheet.activate();
   saveNote(file.store, '');
 }

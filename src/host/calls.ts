@@ -107,12 +107,18 @@ export interface FirstEntriesSent {
   };
 }
 
-export interface ApplyWish extends WriteWish {
+/** A sheet and the plan that it is brought to. */
+export interface SheetWish {
   readonly plan: SheetPlan;
   /** Dated name for the old sheet, where it has to be replaced. */
   readonly keptName: string;
-  readonly replace?: boolean;
   readonly firstEntries?: readonly FirstEntriesSent[];
+}
+
+export interface ApplyWish extends WriteWish, SheetWish {
+  readonly replace?: boolean;
+  /** Further sheets, brought to their plans behind the first: to go and ask again costs more than to write a small one. */
+  readonly also?: readonly SheetWish[];
   /** The name that its tab gets, where it still has the one that it had. */
   readonly tab?: { readonly was: string; readonly now: string };
   readonly note?: NoteWish;
@@ -130,17 +136,21 @@ export interface NoteWish {
 
 /** What the last step of a build leaves behind: no note, no empty first sheet, and a sheet in view. */
 export interface LastTouch {
+  /** Shown where a sheet was made, in this step or before it; where none was, nothing moves. */
   readonly show: number | null;
+  readonly madeBefore: boolean;
   readonly emptySheet: number | null;
 }
 
-interface AppliedReading {
-  readonly sheetId: number;
-  readonly name: string;
-  readonly made: boolean;
+interface StepReading {
   /** With the last step of a build: how much was typed into sheets after they had been put aside. */
   readonly late?: { readonly carried: number; readonly left: number };
   readonly reading: BookReading;
+}
+interface AppliedReading extends StepReading {
+  readonly sheetId: number;
+  readonly name: string;
+  readonly made: boolean;
 }
 
 export interface CellWish {
@@ -169,7 +179,7 @@ export interface EmptyFileWish extends WriteWish {
   /** The file's name as typed. */
   readonly fileName: string;
   /** The Plan that stays, and Help with the teacher's own wording where that is to stay; both take the place of what is there. */
-  readonly anew: readonly Pick<ApplyWish, 'plan' | 'keptName' | 'firstEntries'>[];
+  readonly anew: readonly SheetWish[];
   /** Sheets that are not ours go as well. */
   readonly removeOthers: boolean;
   readonly note: string;
@@ -188,6 +198,8 @@ export interface PageWish {
 
 export interface ChecksEntered {
   readonly renewed: number;
+  /** Checks that the host is working out: left to it, and begun anew where a press a minute later finds them so. */
+  readonly waiting: number;
   /** Sheets where a formula is gone. */
   readonly missing: readonly number[];
   /** What kept checks from showing and was moved out of their cells, each named by its cell, as sentences. */
@@ -221,12 +233,12 @@ export interface TrialWish {
 export interface Calls {
   /** The list of sheets, and the cells of those asked for. Nothing is written. */
   readBook(version: number, wish: ReadWish): Outcome<BookReading>;
-  /** Brings one sheet to its plan; the same call finishes one that stopped. */
+  /** Brings a sheet, and what goes with it, to its plan; the same call finishes one that stopped. */
   applySheet(version: number, wish: ApplyWish): Outcome<AppliedReading>;
   /** Writes texts into cells of our sheets, or none of them where one holds something else by now. */
   writeCells(version: number, wish: CellsWish): Outcome<BookReading>;
   /** Keeps a sheet under a dated name, behind all others. */
-  putAside(version: number, wish: AsideWish): Outcome<BookReading>;
+  putAside(version: number, wish: AsideWish): Outcome<StepReading>;
   /** Takes everything personal out of a copy, which must be named. */
   emptyFile(
     version: number,

@@ -12,6 +12,13 @@ import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
 
 const property = 'labrow.check';
+/** Checks that an earlier press has seen at work, each with the moment when one first did. */
+const waitingProperty = 'labrow.waiting';
+/**
+ * A run of a function is ended by the host after half a minute, so a check that shows nothing else for as long as this
+ * hangs. Before that it is only slow.
+ */
+const longestWaitMs = 60_000;
 
 /** A check whose cell is empty for a moment: where it stands and what belongs there. */
 interface CheckNoted {
@@ -23,7 +30,8 @@ interface CheckNoted {
 
 /**
  * Enters again only the checks that failed; those that stand cost the host nothing, and those that it is working out are
- * left to it, since beginning anew would make the wait longer. What somebody typed where checks have to show is moved out
+ * left to it, since beginning anew would make the wait longer, unless two presses far enough apart find the same one at
+ * work. What somebody typed where checks have to show is moved out
  * of their way first: most of them then come by themselves. A formula is noted before its cell is emptied, so that the
  * next press puts it back where this one stops. Sheets where a formula is gone altogether are named: the page plans them
  * anew.
@@ -34,6 +42,9 @@ export function checkAgain(): Outcome<ChecksEntered> {
     let renewed = putBack(file) ? 1 : 0;
     const missing = new Set<number>();
     const moved: string[] = [];
+    const before = readNoted<Readonly<Record<string, number>>>(file.store.read(waitingProperty)) ?? {};
+    const waiting: Record<string, number> = {};
+    const now = Date.now();
     for (const one of ownSheets(file)) {
       const { sheet, id, tag } = one;
       if (tag.kind !== 'class') continue;
@@ -41,17 +52,23 @@ export function checkAgain(): Outcome<ChecksEntered> {
       moved.push(...obstacles.map(hostWords.inTheWay));
       if (obstacles.length > 0) settle();
       const cells = valuesOf(sheet);
-      for (const { known, headingRow, checkColumn } of readClassSheet(cells)?.blocks ?? []) {
+      for (const { key, known, headingRow, checkColumn } of readClassSheet(cells)?.blocks ?? []) {
         if (known) continue;
         const formula = sheet.getRange(headingRow, checkColumn).getFormula();
+        const name = `${id} ${key}`;
+        const since = before[name] ?? now;
         if (formula === '') missing.add(id);
-        else if (!isAtWork(cellText(cells[headingRow - 1]?.[checkColumn - 1]))) {
+        else if (isAtWork(cellText(cells[headingRow - 1]?.[checkColumn - 1])) && now - since < longestWaitMs)
+          waiting[name] = since;
+        else {
           renew(file, sheet, { sheetId: id, row: headingRow, column: checkColumn, formula });
           renewed += 1;
         }
       }
     }
-    return { renewed, missing: [...missing], moved };
+    if (Object.keys(waiting).length > 0) file.store.write(waitingProperty, JSON.stringify(waiting));
+    else if (file.store.read(waitingProperty) !== '') file.store.remove(waitingProperty);
+    return { renewed, waiting: Object.keys(waiting).length, missing: [...missing], moved };
   });
   return locked.ran ? done(locked.value) : busy();
 }
@@ -76,7 +93,7 @@ function putBack(file: FileInRun): boolean {
   const { store } = file;
   const words = store.read(property);
   if (words === '') return false;
-  const noted = readNoted(words);
+  const noted = readNoted<CheckNoted>(words);
   const sheet = noted && sheetById(file, noted.sheetId)?.sheet;
   const isHeading =
     noted !== undefined &&
@@ -90,11 +107,11 @@ function putBack(file: FileInRun): boolean {
   return isEmpty;
 }
 
-function readNoted(words: string): CheckNoted | undefined {
+function readNoted<T>(words: string): T | undefined {
   try {
-    return JSON.parse(words) as CheckNoted;
+    return JSON.parse(words) as T;
   } catch {
-    // Words that are no note of ours: there is nothing to put back.
+    // None, or words that are no note of ours: there is nothing to go by.
     return undefined;
   }
 }

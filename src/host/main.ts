@@ -37,13 +37,11 @@ export const endpoints_: Calls = {
     asked(version, readCellsWish(wish), (read) => readingOf(writing(read, (file) => writeCells(file, read)))),
   putAside: (version, wish) =>
     asked(version, readAsideWish(wish), (read) =>
-      readingOf(
-        writing(read, (file) => {
-          putAside({ file, sheetId: read.sheetId, keptName: read.keptName });
-          afterStep(file, read);
-          return done({});
-        }),
-      ),
+      writing(read, (file) => {
+        putAside({ file, sheetId: read.sheetId, keptName: read.keptName });
+        const late = afterStep(file, read);
+        return done(late === undefined ? {} : { late });
+      }),
     ),
   emptyFile: (version, wish) =>
     asked(version, readEmptyFileWish(wish), (read) => writing(read, (file) => emptyFile(file, read))),

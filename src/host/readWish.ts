@@ -12,6 +12,7 @@ import type {
   ReadWish,
   Seen,
   SheetKind,
+  SheetWish,
   ShowWish,
   TrialWish,
   WriteWish,
@@ -34,14 +35,16 @@ export function readReadWish(given: unknown): ReadWish | undefined {
 }
 
 export function readApplyWish(given: unknown): ApplyWish | undefined {
-  const { replace, show, tab, note, last } = record(given);
+  const { replace, also, show, tab, note, last } = record(given);
   const write = readWriteWish(given);
   const one = readOneSheet(given);
+  const more = isList(also) ? allOf(also, readOneSheet) : [];
   const tabRead = tab === undefined || tab === null ? undefined : readTab(tab);
-  if (write === undefined || one === undefined || tabRead === null) return undefined;
+  if (write === undefined || one === undefined || more === undefined || tabRead === null) return undefined;
   return {
     ...write,
     ...one,
+    also: more,
     replace: replace === true,
     show: show === true,
     ...(tabRead === undefined ? {} : { tab: tabRead }),
@@ -51,7 +54,7 @@ export function readApplyWish(given: unknown): ApplyWish | undefined {
 }
 
 /** A plan and what goes with it: undefined where one of them is none. */
-function readOneSheet(given: unknown): EmptyFileWish['anew'][number] | undefined {
+function readOneSheet(given: unknown): SheetWish | undefined {
   const { plan, keptName, firstEntries } = record(given);
   const planRead = readPlanSent(plan);
   const entries = isList(firstEntries) ? allOf(firstEntries, readFirstEntries) : [];
@@ -149,8 +152,14 @@ function noteOf(given: unknown): { readonly note?: NoteWish } {
 
 function lastOf(given: unknown): { readonly last?: LastTouch } {
   if (given === undefined || given === null) return {};
-  const { show, emptySheet } = record(given);
-  return { last: { show: isId(show) ? show : null, emptySheet: isId(emptySheet) ? emptySheet : null } };
+  const { show, madeBefore, emptySheet } = record(given);
+  return {
+    last: {
+      show: isId(show) ? show : null,
+      madeBefore: madeBefore === true,
+      emptySheet: isId(emptySheet) ? emptySheet : null,
+    },
+  };
 }
 
 const record = (given: unknown): Record<string, unknown> =>

@@ -6,6 +6,7 @@ import { changed, done, problem } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
 import type { Sheet } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
+import { makeRoom } from './writeSheet.ts';
 import { writeTexts } from './writeTexts.ts';
 
 /** Cells side by side in one row, read and written together. */
@@ -20,9 +21,13 @@ interface Run {
 export function writeCells(file: FileInRun, { cells, heights = [] }: CellsWish): Outcome<object> {
   const runs = runsOf(file, cells);
   if (runs === undefined) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
-  for (const { sheet, row } of runs) {
-    const missing = row - sheet.getMaxRows();
-    if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
+  for (const sheet of new Set(runs.map((run) => run.sheet))) {
+    const own = runs.filter((run) => run.sheet === sheet);
+    const last = (most: readonly number[]): number => Math.max(...most);
+    makeRoom(sheet, {
+      rows: last(own.map(({ row }) => row)),
+      columns: last(own.map(({ column, cells: wide }) => column + wide.length - 1)),
+    });
   }
   for (const run of runs) {
     const there: CellSent[] = (rangeOf(run).getValues()[0] ?? []).map(cellSent);

@@ -5,6 +5,7 @@ import { areaName } from '../workbook/reference.ts';
 import { takesComma } from '../workbook/takesComma.ts';
 import type { Choice, SheetPlan } from '../workbook/workbook.ts';
 import { carryEntries } from './carryEntries.ts';
+import { clearWritten } from './clearWritten.ts';
 import { countedEntry } from './countedEntry.ts';
 import { cellsRead, type FileInRun, type SheetInRun } from './fileInRun.ts';
 import { separatorIn } from './separatorIn.ts';
@@ -63,6 +64,7 @@ export function writeSheet({
   const firstRow = stands === 'shorter' ? firstNewRow(plan, present?.values ?? []) : 1;
   writeFormats(sheet, plan, firstRow);
   const separator = (present && separatorIn(present.formulas)) ?? argumentSeparator(file, sheet, plan);
+  if (present !== undefined) clearWritten(sheet, plan, present);
   writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
   writeLooks(sheet, plan, firstRow);
   if (stands !== 'shorter') writeFrame(sheet, plan, stands === 'empty');
@@ -89,6 +91,7 @@ export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
   if (hadColumns < plan.columnCount) hideColumns(sheet, plan);
   const present = read(target, plan);
   const separator = separatorIn(present.formulas) ?? ',';
+  clearWritten(sheet, plan, present);
   const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
   if (wrote) target.cells = undefined;
   renewChoices(sheet, plan);
@@ -145,7 +148,8 @@ function hideColumns(sheet: Sheet, { hiddenColumns }: SheetPlan): void {
   if (hiddenColumns !== undefined) sheet.hideColumns(hiddenColumns.column, hiddenColumns.count);
 }
 
-function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {
+/** A sheet is at least so large; nothing that stands there moves. */
+export function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {
   const presentRows = sheet.getMaxRows();
   if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
   const presentColumns = sheet.getMaxColumns();

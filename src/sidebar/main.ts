@@ -1,7 +1,9 @@
 // The sidebar's page: reads the lesson once, then shows one view at a time. Opened with a mark, it is one page to print or project.
 import type { Problem } from '../desk/outcome.ts';
 import type { LessonView } from '../desk/views.ts';
+import { checksComeFromSidebar } from '../workbook/writtenChecks.ts';
 import { askAfresh, askDesk } from './askDesk.ts';
+import { makeChecksHere } from './checks/makeChecksHere.ts';
 import { classNowView } from './classNow/classNowView.ts';
 import { helpView } from './help/helpView.ts';
 import { watchPresses } from './page/afterPress.ts';
@@ -53,6 +55,10 @@ function start(): void {
 
   const nav = navigation((name) => show(name));
   const due = makeDue({ isBuilt: () => lesson?.built === true, write: () => show('record') });
+
+  const checksHere = makeChecksHere({
+    isOn: () => lesson?.built === true && checksComeFromSidebar(lesson.setup.settings),
+  });
 
   function show(name: ViewName): void {
     const view = views[name];
@@ -118,10 +124,11 @@ function start(): void {
       share: shareView(builder),
     };
     due.look();
+    checksHere.look();
     return true;
   }
 
-  document.body.append(nav.root, due.root, main);
+  document.body.append(nav.root, checksHere.root, due.root, main);
   nav.mark(viewAskedFor() ?? 'plan');
   void open(viewAskedFor()).then(() => {
     if (isSampleAskedFor() && lesson !== undefined) void builder.start(() => askDesk('startSample'), true);

@@ -174,7 +174,7 @@ export const texts = {
     },
     sheetTitle: 'The Prepare sheet',
     sheetAbout:
-      'The same list without anything students have to find. It follows the Plan while this view is open, and warns when it is out of date.',
+      'The same list for everyone: masses and volumes are rounded up, so that they tell no answer. It follows the Plan while this view is open, and warns when it is out of date.',
     sheetWrite: 'Update the Prepare sheet',
     writing: 'Writing the Prepare sheet …',
     written: 'The Prepare sheet is up to date.',
@@ -370,6 +370,10 @@ export const texts = {
         `decimal ${mark}`,
       ]),
     figures: 'Significant figures',
+    checksFrom: 'Checks come from',
+    checksFroms: { formulas: 'formulas in the sheet', sidebar: 'this sidebar, while it is open' },
+    checksFromHint:
+      'Choose the sidebar only if checks stay empty or show an error on a student’s account. Help says how to find out.',
     weightDecimals: 'Decimal places of atomic weights',
     chlorine: 'Chlorine in your table of atomic weights',
     decimalMark: 'Decimal mark',
@@ -392,6 +396,35 @@ export const texts = {
     helpLevels: ['0 · none', '1 · the idea', '2 · plus the relation', '3 · plus the set-up with their numbers'],
     allowance: 'Allowance for handling',
     allowanceHint: 'Extra error allowed in a bench reading, on top of glassware and balance.',
+    safety: 'Safety and evidence',
+    safetySet: ({
+      questions,
+      also,
+      evidence,
+    }: {
+      readonly questions: string;
+      readonly also: string;
+      readonly evidence: boolean;
+    }) =>
+      listed([
+        questions === 'never' ? 'no safety questions' : `safety questions ${questions}`,
+        also === '' ? 'cautions in English' : `cautions also in ${also}`,
+        evidence ? 'with rows for evidence' : 'no rows for evidence',
+      ]),
+    safetyQuestions: 'Two questions before the bench',
+    safetyQuestionsWhen: {
+      'for Danger': 'where the signal word is Danger',
+      always: 'always',
+      never: 'never',
+    },
+    safetyQuestionsHint:
+      'What to do if it splashes, and where leftovers go. Bench rows open once both answers are right. Also asked where our list does not have the substance.',
+    cautionsAlso: 'Cautions in a second language',
+    cautionsOnce: 'none',
+    cautionsAlsoHint: 'Above the teams and on labels, below the English text.',
+    evidence: 'Ask for evidence',
+    evidenceHint:
+      'Rows for both readings of the balance, one thing that the team saw, and a link to a picture. No faces or voices are needed.',
     bench: 'Time and bench work',
     benchSet: ({ periods, staffDilute }: { readonly periods: number; readonly staffDilute: boolean }) =>
       listed([
@@ -534,6 +567,17 @@ export const texts = {
       changed: (isShown: boolean) =>
         isShown ? 'The checks show in a few seconds.' : 'The answers are kept again in a few seconds.',
     },
+    closedNow: 'Closed at the bell: rows that are still open say “next time”.',
+    close: 'Close at the bell',
+    closeAbout:
+      'Rows that are still open stop asking, and what is open goes into the Record. Everything typed stays, and everybody can go on typing.',
+    open: 'Open the rows again',
+    closing: 'Writing …',
+    closed: (noted: boolean) =>
+      noted
+        ? 'Closed. What is open is noted in the Record, under “next time”.'
+        : 'Closed. Nothing was typed today, so the Record stays as it is.',
+    opened: 'Open again: the rows ask as before.',
     say: 'Tell everyone:',
     lookAgain: 'Update now',
     checkAgain: 'Restart stuck checks',
@@ -543,8 +587,17 @@ export const texts = {
       number === 0
         ? 'No check is stuck.'
         : `${count(number, 'check', 'checks')} restarted. Give the spreadsheet a few seconds.`,
+    waiting: (number: number) =>
+      `${count(number, 'check is', 'checks are')} still being worked out. If that lasts, press again in a minute.`,
     quietFailure: (clock: string) => `Last updated at ${clock}. The next try comes by itself.`,
     every: 'Updates every 20 s.',
+  },
+
+  checksHere: {
+    label: 'Checks in this file',
+    worked: (clock: string) => `This sidebar works out the checks: keep it open. Last at ${clock}.`,
+    failed: ({ last, problem }: { readonly last: string; readonly problem: string }) =>
+      `The checks are not up to date${last === '' ? '' : `; last at ${last}`}. ${problem} The next try comes by itself.`,
   },
 
   due: {
@@ -724,6 +777,11 @@ export const texts = {
     },
     blank: { sign: '·', word: 'blank', about: 'Nothing typed so far.' },
     kept: { sign: '▪', word: 'kept', about: 'An answer to an exit question, until you show the class its checks.' },
+    'next time': {
+      sign: '→',
+      word: 'next time',
+      about: 'Still open when the class was closed at the bell. The row asks again once you open the class.',
+    },
     told: {
       sign: '“',
       word: 'for you to read',

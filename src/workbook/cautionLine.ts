@@ -2,6 +2,7 @@ import { readFormula } from '../chemistry/readFormula.ts';
 import { shortCautions } from '../chemistry/shortCautions.ts';
 import type { TickedStep } from '../lab/lesson/activity.ts';
 import { type CautionPiece, cautionPieces } from '../lab/lesson/cautionPieces.ts';
+import { type CautionPieceAlso, cautionLanguageOf, cautionPiecesIn } from '../lab/lesson/cautionPiecesIn.ts';
 import { handledForms } from '../lab/lesson/handledForms.ts';
 import { readLessonSettings } from '../lab/lesson/lessonSettings.ts';
 import type { Lesson } from './lesson.ts';
@@ -65,17 +66,24 @@ export function cautionLine(lesson: ClassLesson, teams: Lesson['teams']): string
   return heads.length === 0 ? '' : [...heads, words.class.deferring, words.class.cautionsBelow].join(' ');
 }
 
-/** All cautions of a class, each form once in the strongest that a team handles, and the line that defers to others. */
+/**
+ * All cautions of a class, each form once in the strongest that a team handles, and the line that defers to others; also in
+ * the second language, form by form, where the lesson wants one.
+ */
 export function classCautions(
   lesson: ClassLesson,
   teams: Lesson['teams'],
-): { readonly blocks: readonly CautionPiece[]; readonly last: string } {
-  const pieces = strongestOfEach(lesson, teams).map(({ substance, givens, decimalMark, studentsDilute }) =>
-    cautionPieces({ substance, givens, decimalMark, studentsDilute }),
-  );
+): { readonly blocks: readonly CautionPiece[]; readonly also: readonly CautionPieceAlso[]; readonly last: string } {
+  const language = cautionLanguageOf(lesson.setup.settings);
+  const handled = strongestOfEach(lesson, teams);
+  const pieces = handled.map(cautionPieces);
   return {
     blocks: pieces.flatMap(({ blocks }) => blocks),
-    last: [...new Set(pieces.flatMap(({ maker, last }) => [...maker, last]))].join(' '),
+    also: language === undefined ? [] : handled.flatMap((handling) => cautionPiecesIn(language, handling)),
+    last: [
+      ...new Set(pieces.flatMap(({ maker, last }) => [...maker, last])),
+      ...(language === undefined || handled.length === 0 ? [] : [language.deferring]),
+    ].join(' '),
   };
 }
 

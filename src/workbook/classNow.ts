@@ -1,6 +1,8 @@
 import { isExitStep } from '../lab/exit/exitStep.ts';
 import { isPractice, isTeam } from '../lab/lesson/practice.ts';
-import { remarks } from '../lab/texts/feedback.ts';
+import { sendsElsewhere } from '../lab/record/sendsElsewhere.ts';
+import { slipSaid } from '../lab/record/slipSaid.ts';
+import { closedRow, remarks } from '../lab/texts/feedback.ts';
 import { type BlockReading, type ClassReading, notYetKnown, type StepReading } from './readClassSheet.ts';
 import { words } from './words.ts';
 
@@ -35,6 +37,10 @@ export interface ClassNowInput {
   readonly titles: ReadonlyMap<string, string>;
   /** Ids of steps that are never scored. */
   readonly told: readonly string[];
+  /** Ids of rows in which the cautions are read. */
+  readonly ticked?: readonly string[];
+  /** What a team was given that cannot be used, by its key: said in one sentence, with the cell where it stands. */
+  readonly badGivens?: ReadonlyMap<string, string>;
   /** Keys of teams that are absent: nobody can talk to them today. */
   readonly absent?: readonly string[];
   /** A question for a team that has finished. */
@@ -44,10 +50,11 @@ export interface ClassNowInput {
 }
 
 /** Works out whom to talk to first and what to say to everybody. For the teacher's eyes: nothing of it goes into a sheet. */
-export function classNow({ reading, titles, told, absent = [], extension, now }: ClassNowInput): ClassNow {
+export function classNow(input: ClassNowInput): ClassNow {
+  const { reading, absent = [] } = input;
   const concerns = reading.blocks
     .filter(({ key }) => !absent.includes(key))
-    .map((block) => ({ block, concern: concernOf({ block, titles, told, extension, now }) }))
+    .map((block) => ({ block, concern: concernOf(block, input) }))
     .filter((entry): entry is { block: BlockReading; concern: Concern } => entry.concern !== undefined);
   concerns.sort(({ concern: one }, { concern: other }) => one.rank - other.rank || other.weight - one.weight);
   return {
@@ -65,7 +72,7 @@ export function classNow({ reading, titles, told, absent = [], extension, now }:
 }
 
 /** Lower comes first: a team that is stuck before one that has only begun to be, and one that has finished after both. */
-const ranks = { asks: 1, sameTwice: 2, manyTries: 3, quiet: 4, notYet: 5, ready: 6 } as const;
+const ranks = { badGiven: 0, asks: 1, sameTwice: 2, manyTries: 3, quiet: 4, notYet: 5, ready: 6 } as const;
 
 interface Concern {
   readonly rank: (typeof ranks)[keyof typeof ranks];
@@ -78,66 +85,73 @@ interface Concern {
 const teamRows = (steps: readonly StepReading[]): readonly StepReading[] =>
   steps.filter(({ step }) => !isExitStep(step));
 
-const isOpen = ({ check }: StepReading): boolean => check !== 'on target' && check !== notYetKnown;
+/** Rows of a class that is closed ask for nothing, so nobody has to go there. */
+const settled: readonly string[] = ['on target', notYetKnown, closedRow.check];
+const isOpen = ({ check }: StepReading): boolean => !settled.includes(check);
 const isWrong = ({ check, entry }: StepReading): boolean => check === 'not yet' && entry !== '';
 
-function concernOf({
-  block,
-  titles,
-  told,
-  extension,
-  now,
-}: {
-  block: BlockReading;
-  titles: ReadonlyMap<string, string>;
-  told: readonly string[];
-  extension: string;
-  now: number;
-}): Concern | undefined {
+/** Why to go to a team; before the reason itself stands the first row that is not right, whatever else is true of it. */
+function concernOf(
+  block: BlockReading,
+  { titles, told, ticked = [], badGivens, extension, now }: ClassNowInput,
+): Concern | undefined {
   const { classNow: say } = words;
   const title = (step: string) => titles.get(step) ?? step;
   const scored = teamRows(block.steps).filter(({ step }) => !told.includes(step));
   const open = scored.filter(isOpen);
-
-  const asking = open.find(({ helpWanted }) => helpWanted > 0);
-  if (asking !== undefined) {
-    return {
-      rank: ranks.asks,
-      weight: asking.helpWanted,
-      reason: say.askedForHelp({ step: title(asking.step), level: asking.helpWanted }),
-    };
-  }
   // Whoever practises again goes at a pace of their own: they are talked to when they ask.
-  if (isPractice(block)) return undefined;
-  const repeated = repeatedFeedback(scored);
-  if (repeated !== undefined) {
-    const [first, second] = repeated;
-    return {
-      rank: ranks.sameTwice,
-      weight: first.tries + second.tries,
-      reason: say.sameTwice({ first: title(first.step), second: title(second.step) }),
-    };
-  }
-  const tried = [...open].sort((one, other) => other.tries - one.tries)[0];
-  if (tried !== undefined && tried.tries >= manyTries && tried.entry !== '') {
-    return {
-      rank: ranks.manyTries,
-      weight: tried.tries,
-      reason: say.manyTries({ step: title(tried.step), tries: tried.tries }),
-    };
-  }
-  const next = open[0];
-  const last = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry ?? 0), 0);
-  const minutes = Math.floor((now - last) / minuteMs);
-  if (next !== undefined && last > 0 && minutes >= quietMinutes) {
-    return { rank: ranks.quiet, weight: minutes, reason: say.quiet({ minutes, step: title(next.step) }) };
-  }
-  const wrong = open.find(isWrong);
-  if (wrong !== undefined) return { rank: ranks.notYet, weight: wrong.tries, reason: say.notYet(title(wrong.step)) };
+  if (isPractice(block) && !open.some(({ helpWanted }) => helpWanted > 0)) return undefined;
   if (scored.length > 0 && scored.every(({ check }) => check === 'on target')) {
     return { rank: ranks.ready, weight: 0, reason: say.allDone(extension) };
   }
-  return undefined;
+  if (open.length === 0) return undefined;
+
+  const isTicked = ({ step }: StepReading) => ticked.includes(step);
+  const unread =
+    open.some((row) => isTicked(row)) && block.steps.some(({ step, entry }) => entry !== '' && !ticked.includes(step));
+  const first = open.find((row) => row.entry !== '' && !isTicked(row) && !sendsElsewhere(row.lookAt));
+  const bad = badGivens?.get(block.key);
+  const concern = (rank: Concern['rank'], weight: number, reason: string, row = first): Concern => ({
+    rank,
+    weight,
+    reason: [bad ?? '', row === undefined ? '' : rowWords(row, title(row.step)), reason, unread ? say.cautions : '']
+      .filter((sentence) => sentence !== '')
+      .join(' '),
+  });
+  if (bad !== undefined) return concern(ranks.badGiven, 0, '');
+
+  const next = open.find((row) => !isTicked(row)) ?? open[0];
+  const asking = open.find(({ helpWanted }) => helpWanted > 0);
+  if (asking !== undefined) {
+    const reason = say.askedForHelp({ step: title(asking.step), level: asking.helpWanted });
+    return concern(ranks.asks, asking.helpWanted, reason);
+  }
+  const repeated = repeatedFeedback(scored);
+  if (repeated !== undefined) {
+    const [one, other] = repeated;
+    const reason = say.sameTwice({ first: title(one.step), second: title(other.step) });
+    return concern(ranks.sameTwice, one.tries + other.tries, reason);
+  }
+  const tried = [...open].sort((one, other) => other.tries - one.tries)[0];
+  if (tried !== undefined && tried.tries >= manyTries && tried.entry !== '') {
+    return concern(ranks.manyTries, tried.tries, say.manyTries({ step: title(tried.step), tries: tried.tries }));
+  }
+  const last = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry ?? 0), 0);
+  const minutes = Math.floor((now - last) / minuteMs);
+  if (last > 0 && minutes >= quietMinutes) return concern(ranks.quiet, minutes, say.quiet(minutes), first ?? next);
+  const wrong = open.find(isWrong);
+  return wrong === undefined ? undefined : concern(ranks.notYet, wrong.tries, '', first ?? wrong);
+}
+
+/** A row that is not right, and the slip in it where one is known. */
+function rowWords({ check, entry, lookAt }: StepReading, step: string): string {
+  const { classNow: say } = words;
+  if (entry === '') return say.blankRow(step);
+  const slip = slipSaid(lookAt);
+  if (check === 'not yet' && slip !== undefined) return say.matches({ step, words: slip.words });
+  if (check === 'close') return say.almost(step);
+  if (check === 'follows') return say.follows(step);
+  return check === 'unreadable' ? say.unreadable(step) : say.notRight(step);
 }
 
 /** Words that fit any wrong value, or that only send the team to another row: they name no slip. */

@@ -39,6 +39,9 @@ export const countedColumn = classColumns.givens;
 /** Stands in the first row of a class sheet, with the layout version beside it: the trigger knows the sheet by it. */
 export const classMarker = 'Labrow class';
 
+/** Stands in a class sheet whose checks are texts that the sidebar writes, and formulas nowhere. */
+export const checksMark = { row: 1, column: classColumns.givens + 1, text: 'by sidebar' } as const;
+
 /**
  * Rows above the blocks of a class sheet. The first is the headings of all columns and stays in view; behind the links
  * follow a heading and `cautionRows` rows of cautions, and a blank row.

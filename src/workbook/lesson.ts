@@ -6,6 +6,8 @@ import type { Area } from './workbook.ts';
 export interface PlanPlaces {
   /** Two columns, name and value, from the heading to the blank line after the last setting. */
   readonly settings: Area;
+  /** One line of them, blank while no class is closed: the first below those that have a name. */
+  readonly closed: Area;
   /** One column: from the heading `key` to the last spare line. */
   readonly keys: Area;
   /** One row: the headings of the givens. Behind them stands the column about today. */

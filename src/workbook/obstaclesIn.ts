@@ -5,6 +5,7 @@ import { isAtWork } from './isAtWork.ts';
 import { classColumns as at } from './layout.ts';
 import type { BlockReading } from './readClassSheet.ts';
 import { columnLetters } from './reference.ts';
+import { checksAreWritten } from './writtenChecks.ts';
 
 /** Something that stands where the checks of a team have to show, and keeps all of them from showing. */
 export interface Obstacle {
@@ -31,7 +32,9 @@ export function obstaclesIn(
   const check = cellText(cells[headingRow - 1]?.[first - 1]);
   if (known || isAtWork(check)) return [];
   const found: Obstacle[] = [];
-  for (let row = headingRow; row <= closingRow; row += 1) {
+  // What the sidebar wrote as checks was typed by nobody: there only the headings can be typed over.
+  const lastRow = checksAreWritten(cells) ? headingRow : closingRow;
+  for (let row = headingRow; row <= lastRow; row += 1) {
     for (let column = first; column <= last; column += 1) {
       const cell = cells[row - 1]?.[column - 1];
       const text = cell instanceof Date ? cell.toISOString() : cellText(cell);

@@ -9,6 +9,7 @@ import { roles } from '../lab/lesson/roles.ts';
 import type { TeamPlan } from '../lab/lesson/setup.ts';
 import { extensionGiven, teamColumns } from '../lab/lesson/teamColumns.ts';
 import { quantities } from '../lab/quantities.ts';
+import { checkHeadings } from '../lab/texts/feedback.ts';
 import { membersTexts } from '../lab/texts/members.ts';
 import { tickTexts } from '../lab/texts/ticks.ts';
 import { cautionCells } from './cautionCells.ts';
@@ -19,6 +20,7 @@ import { formula, native } from './formula.ts';
 import {
   classColumns as at,
   cautionRows,
+  checksMark,
   classMarker,
   classRows,
   layoutVersion,
@@ -43,11 +45,15 @@ import {
   type SheetPlan,
   text,
 } from './workbook.ts';
+import { checksComeFromSidebar } from './writtenChecks.ts';
 
 /** Column of a row's name, key and step joined, by which Progress finds it with one match: behind all others. */
 export const rowNameColumnOf = (givenCount: number): number => at.givens + givenCount + 1;
 
 export const rowName = ({ key, step }: { key: string; step: string }): string => `${key}|${step}`;
+
+/** What stands in a heading row where no formula spills it. */
+const headingsOfChecks = [checkHeadings.check, checkHeadings.lookAt, checkHeadings.hint].map(text);
 
 /** Of a mark, which people need not read. */
 const markWidth = 28;
@@ -93,6 +99,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
   const headingRowOf = (index: number) => firstBlock + index * height;
 
   const references = planReferences({ names, places });
+  const bySidebar = checksComeFromSidebar(lesson.setup.settings);
   const leftCells: CellContent[][] = [];
   const unitCells: CellContent[][] = [];
   const keyCells: CellContent[][] = [];
@@ -183,20 +190,22 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       row: heading,
       column: at.check,
       cells: [
-        [
-          computed(
-            formula(
-              'CHECKTEAM',
-              fixedArea({ row: classRows.title, ...given }),
-              fixedArea({ row: heading, ...given }),
-              references.settings,
-              fixedArea(column(at.step)),
-              fixedArea(column(at.entry)),
-              fixedArea(column(at.help)),
-              onSheet(names.help, fixedArea(ownHintsArea(lesson.activity))),
-            ),
-          ),
-        ],
+        bySidebar
+          ? headingsOfChecks
+          : [
+              computed(
+                formula(
+                  'CHECKTEAM',
+                  fixedArea({ row: classRows.title, ...given }),
+                  fixedArea({ row: heading, ...given }),
+                  references.settings,
+                  fixedArea(column(at.step)),
+                  fixedArea(column(at.entry)),
+                  fixedArea(column(at.help)),
+                  onSheet(names.help, fixedArea(ownHintsArea(lesson.activity))),
+                ),
+              ),
+            ],
       ],
     });
     const stepRows = { row: heading + 1, rows: steps.length };
@@ -270,7 +279,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     );
   }
   const sheetNumber = fixed({ row: 1, column: at.givens });
-  const toldCautions = cautionCells(cautions.blocks);
+  const toldCautions = cautionCells(cautions.blocks, cautions.also);
   blocks.unshift(
     { row: classRows.headings, column: 1, cells: [words.class.headings.map(text)] },
     {
@@ -290,7 +299,14 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     {
       row: classRows.headings,
       column: at.key,
-      cells: [[text(classMarker), text(String(layoutVersion)), { kind: 'sheet id' }]],
+      cells: [
+        [
+          text(classMarker),
+          text(String(layoutVersion)),
+          { kind: 'sheet id' },
+          bySidebar ? text(checksMark.text) : blank,
+        ],
+      ],
     },
     { row: classRows.title, column: at.key, cells: [[text(keyGiven), blank, ...givens.map(text)]] },
     { row: classRows.title, column: rowNameColumn + 1, cells: [ofTeam.map(text)] },

@@ -74,6 +74,7 @@ export function planPlaces(lesson: Lesson): PlanPlaces {
   const headingRow = blankRow + 1;
   return {
     settings: { row: first, column: 1, rows: blankRow - first + 1, columns: 2 },
+    closed: { row: first + settingLines(lesson).length + 1, column: 1, rows: 1, columns: 2 },
     keys: { row: headingRow, column: planColumns.key, rows: 1 + teamLinesFor(lesson.teams.length), columns: 1 },
     givenHeadings: {
       row: headingRow,
@@ -195,7 +196,8 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     formats: [],
     states: [],
     choices,
-    writable: [],
+    // Written at the bell and never by a build: a class that is closed stays so until somebody opens it.
+    writable: [places.closed],
     unprotected: [
       { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1 },
       {

@@ -1,6 +1,8 @@
+import { teamKey } from '../lab/key/teamKey.ts';
 import { isTeam } from '../lab/lesson/practice.ts';
 import { dayPreparation } from '../lab/preparation/dayPreparation.ts';
 import { type PreparationRow, preparationRows } from '../lab/preparation/preparationRows.ts';
+import type { AnswerKnown } from '../lab/preparation/untold.ts';
 import { preparationTexts } from '../lab/texts/preparation.ts';
 import { native } from './formula.ts';
 import { planColumns, prepareCells } from './layout.ts';
@@ -37,7 +39,10 @@ export function planPrepareSheet(
   const { prepare } = words;
   const { settings, shelf } = setup;
   const day = dayPreparation({ activity, teams: teams.filter(isTeam), shelf, settings });
-  const rows = preparationRows(day, settings['decimal mark'] === 'comma' ? 'comma' : 'point', { forEveryone: true });
+  const rows = preparationRows(day, settings['decimal mark'] === 'comma' ? 'comma' : 'point', {
+    forEveryone: true,
+    answers: teams.flatMap((team) => answersOf({ activity, team, settings })),
+  });
   const fits = rows.length <= lineCount;
   const shown = (fits ? rows : rows.slice(0, lineCount - 1)).map(cellsOf);
   if (!fits) {
@@ -101,6 +106,13 @@ export function planPrepareSheet(
   };
 }
 
+/** The masses and volumes that a team has to find. */
+const answersOf = (team: Parameters<typeof teamKey>[0]): readonly AnswerKnown[] =>
+  teamKey(team).flatMap(({ unit, answer }) => {
+    const value = Number(answer.replace(',', '.'));
+    return (unit === 'g' || unit === 'mL') && value > 0 ? [{ value, unit }] : [];
+  });
+
 /** Says of the list whether the Plan is still the one it was written from. */
 const freshness = (): string =>
   native(
@@ -112,7 +124,9 @@ const freshness = (): string =>
 
 /** All that the list is worked out from, as one text: the settings, and every line of a team but who is here today. */
 function planText({ names, places }: { names: Pick<SheetNames, 'plan'>; places: PlanPlaces }): string {
-  const { settings, keys, givenHeadings } = places;
+  const { settings: all, closed, keys, givenHeadings } = places;
+  // Whether a class is closed changes nothing of what it takes.
+  const settings = { ...all, rows: Math.max(1, Math.min(all.rows, closed.row - all.row)) };
   const lines = { ...keys, columns: planColumns.firstGiven - 1 + givenHeadings.columns };
   return [settings, lines]
     .map((area) => native('TEXTJOIN', literal('|'), '0', onSheet(names.plan, fixedArea(area))))

@@ -1,5 +1,6 @@
 import type { Step } from '../lab/lesson/activity.ts';
 import type { TeamPlan } from '../lab/lesson/setup.ts';
+import { closedRow } from '../lab/texts/feedback.ts';
 import { native } from './formula.ts';
 import { classColumns, planColumns } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
@@ -152,6 +153,7 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
           { areas: stepAreas, startsWith: '≈', state: 'close' },
           { areas: stepAreas, startsWith: '○', state: 'follows' },
           { areas: stepAreas, startsWith: '·', state: 'blank' },
+          { areas: stepAreas, startsWith: '→', state: 'blank' },
           { areas: stepAreas, startsWith: '…', state: 'blank' },
         ];
 
@@ -189,6 +191,7 @@ const shownAs = [
   ['on target', states.done],
   ['close', states.nearly],
   ['blank', states.toCome],
+  [closedRow.check, states.nextTime],
   ['not yet', states.inWork],
   ['follows', states.inWork],
   ['unreadable', states.inWork],

@@ -17,7 +17,7 @@ export function planRecordSheet(): SheetPlan {
     role: { kind: 'record' },
     rowCount: headingRow + recordLines,
     columnCount: recordFields.length,
-    columnWidths: [100, 110, 150, 220, 120, 100, 200, 300, 200, 200, 260],
+    columnWidths: [100, 110, 150, 220, 120, 100, 200, 300, 200, 200, 260, 170, 200],
     hiddenColumns: undefined,
     frozenRows: headingRow,
     frozenColumns: 2,

@@ -2,6 +2,7 @@ import { errorText } from '../errors/errorText.ts';
 import { quoted } from '../errors/quoted.ts';
 import { type ChemError, failure, type Result, success } from '../errors/result.ts';
 import { mostSeats } from '../lab/exit/exitStep.ts';
+import { closedKeys } from '../lab/judging/isClosed.ts';
 import { defaultSettings, defaultShelf } from '../lab/lesson/defaultSettings.ts';
 import { isTeam } from '../lab/lesson/practice.ts';
 import {
@@ -11,6 +12,7 @@ import {
   type Setup,
   settingNames,
   type TeamPlan,
+  youngerSettings,
 } from '../lab/lesson/setup.ts';
 import { ownHelpGiven, showExitGiven, teamColumns } from '../lab/lesson/teamColumns.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
@@ -29,6 +31,8 @@ export interface PlanReading {
   readonly givenNames: readonly string[];
   /** Teams marked absent: key, and the day it was said of, empty where it holds until it is cleared. */
   readonly absent: readonly { readonly key: string; readonly day: string }[];
+  /** Keys of teams whose class was closed at the bell and has not gone on since. */
+  readonly closed: readonly string[];
   readonly places: PlanPlaces;
   readonly invented: boolean;
   /** Somebody's own words stand behind the column about today: they are never written over. */
@@ -69,6 +73,7 @@ export function readLesson(cells: Cells): Result<PlanReading> {
   const settings = readSettings({ table, problems });
   const givenNames = headings({ textAt, headingRow });
   const { found: ofTeam, hasOwnColumns } = columnsOfTeam({ cells, headingRow, givenNames });
+  const closedRow = rowOfClosed({ textAt, settingsRow, headingRow });
   const { teams, keysUsedTwice, lastLine } = teamLines({ cells, headingRow, givenNames, ofTeam, problems });
   const setup = readSetup({ table, settings, teams, givenNames, problems });
   return success({
@@ -76,8 +81,10 @@ export function readLesson(cells: Cells): Result<PlanReading> {
     teams,
     givenNames,
     absent: absentTeams({ cells, headingRow, givenNames }),
+    closed: closedKeys(table.get(words.settings.closed)?.value),
     places: {
       settings: { row: settingsRow, column: 1, rows: headingRow - settingsRow, columns: 2 },
+      closed: { row: closedRow, column: 1, rows: 1, columns: 2 },
       keys: { row: headingRow, column: planColumns.key, rows: 1 + teamLinesFor(lastLine - headingRow), columns: 1 },
       givenHeadings: {
         row: headingRow,
@@ -116,6 +123,10 @@ function readSettings({ table, problems }: { table: SettingsTable; problems: Che
   for (const name of settingNames) {
     const value = table.get(name)?.value ?? '';
     const options = settingOptions[name];
+    if (value === '' && !table.has(name) && youngerSettings.includes(name)) {
+      settings[name] = defaultSettings[name];
+      continue;
+    }
     if (value === '') {
       // Off, which a Plan without the line means as well.
       if (offUnlessSaid.includes(name) && !table.has(name)) {
@@ -181,6 +192,24 @@ function columnsOfTeam({
     else hasOwnColumns ||= cells.slice(headingRow - 1).some((line) => cellText(line[column - 1]) !== '');
   }
   return { found, hasOwnColumns };
+}
+
+/** The line that names closed classes, or the first below the settings that is free for it; the last of them otherwise. */
+function rowOfClosed({
+  textAt,
+  settingsRow,
+  headingRow,
+}: {
+  textAt: (row: number, column: number) => string;
+  settingsRow: number;
+  headingRow: number;
+}): number {
+  let free = headingRow - 1;
+  for (let row = headingRow - 1; row > settingsRow; row -= 1) {
+    if (textAt(row, 1).toLowerCase() === words.settings.closed) return row;
+    if (textAt(row, 1) === '' && textAt(row, 2) === '') free = row;
+  }
+  return free;
 }
 
 function absentTeams({

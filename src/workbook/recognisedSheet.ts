@@ -1,5 +1,5 @@
-import { recordFields } from '../lab/record/recordEntry.ts';
-import { recordWords } from '../lab/texts/record.ts';
+import { firstRecordFields } from '../lab/record/recordEntry.ts';
+import { recordLabels } from '../lab/texts/recordLabels.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { classShift, inTodaysColumns, layoutIn } from './classCells.ts';
@@ -33,7 +33,7 @@ export function recognisedSheet(cells: Cells): RecognisedSheet | undefined {
     cells.some((line) => headings.every((heading) => line.some((cell) => cellText(cell) === heading)));
   const { plan, progress, help, prepare } = sheetHeadings;
   if (has(plan.setting, plan.value) && has(plan.key, plan.className, plan.team)) return { kind: 'plan', layout: 0 };
-  if (has(...recordFields.map((field) => recordWords.labels[field]))) return { kind: 'record', layout: 0 };
+  if (has(...firstRecordFields.map((field) => recordLabels[field]))) return { kind: 'record', layout: 0 };
   if (at(1, 1) === help.title && has(help.step, help.level, help.wording, help.link))
     return { kind: 'help', layout: 0 };
   if (at(1, 1) === prepare.title && has(...prepare.headings, prepare.mark)) return { kind: 'prepare', layout: 0 };

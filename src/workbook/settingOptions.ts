@@ -1,4 +1,5 @@
 import type { SettingName } from '../lab/lesson/setup.ts';
+import { cautionLanguages } from '../lab/texts/cautionLanguages.ts';
 
 /** Settings that take one of a few values, offered as a list in the Plan. */
 export const settingOptions: Readonly<Partial<Record<SettingName, readonly string[]>>> = {
@@ -13,4 +14,8 @@ export const settingOptions: Readonly<Partial<Record<SettingName, readonly strin
   'glassware standard': ['ISO', 'ASTM'],
   'work the dilution from': ['nominal stock', 'real stock'],
   'concentrated reagents': ['staff', 'students'],
+  'safety questions': ['for Danger', 'always', 'never'],
+  'cautions also in': ['none', ...Object.keys(cautionLanguages)],
+  evidence: ['no', 'yes'],
+  'checks come from': ['formulas', 'sidebar'],
 };

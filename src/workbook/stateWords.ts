@@ -1,3 +1,4 @@
+import { closedRow } from '../lab/texts/feedback.ts';
 import type { StateName } from './workbook.ts';
 
 /** The words that checks give, each with the state whose tint it gets. */
@@ -9,4 +10,5 @@ export const stateWords: readonly { readonly word: string; readonly state: State
   { word: 'unreadable', state: 'unreadable' },
   { word: 'blank', state: 'blank' },
   { word: 'kept', state: 'blank' },
+  { word: closedRow.check, state: 'blank' },
 ];

@@ -1,3 +1,4 @@
+import { closedSetting } from '../lab/judging/isClosed.ts';
 import { checkHeadings } from '../lab/texts/feedback.ts';
 import { sheetHeadings } from './sheetHeadings.ts';
 
@@ -50,7 +51,7 @@ export const words = {
     allCautions: 'All cautions',
     find: 'Find your team',
     keptForLate: '(free)',
-    unit: { ordered: 'order', chosen: 'one letter' },
+    unit: { ordered: 'order', chosen: 'one letter', safety: 'one letter' },
     /** Behind the number of figures or decimals that the Plan asks for. */
     figures: { one: '\u00a0figure.', several: '\u00a0figures.' },
     decimals: { none: ' Whole number.', one: '\u00a0decimal.', several: '\u00a0decimals.' },
@@ -81,6 +82,7 @@ export const words = {
       inWork: '○ in work',
       toCome: '· to come',
       written: '✓ written',
+      nextTime: '→ next time',
       notYetKnown: '… not yet known',
     },
   },
@@ -125,7 +127,7 @@ export const words = {
     /** The sign at the beginning is what the tint goes by. */
     outOfDate: '⚠ The Plan has changed since this list was written. Open Prepare in the sidebar to update it.',
     notes: [
-      'Students can read this sheet, so masses and volumes that teams have to find are in the sidebar only.',
+      'Students can read this sheet, so masses and volumes are rounded up here. The exact list is in the sidebar.',
       'This is not a safety data sheet. Read your supplier’s, and follow local rules and your school’s own risk assessment.',
     ],
   },
@@ -140,12 +142,23 @@ export const words = {
     note: 'One row per class and day: counts and plain words, no names of students or teams. Edit a row as you like; the sidebar keeps your words.',
   },
   classNow: {
+    /** The first row that is not right, and what its value matches or what it waits for. */
+    matches: ({ step, words: fits }: { step: string; words: string }) => `${step}: the value matches ${fits}.`,
+    almost: (step: string) => `${step}: close.`,
+    follows: (step: string) => `${step}: right method, an earlier row needs a look.`,
+    unreadable: (step: string) => `${step}: what was typed cannot be read.`,
+    notRight: (step: string) => `${step}: not right yet.`,
+    blankRow: (step: string) => `${step}: still blank.`,
+    cautions: 'The cautions are still to read.',
+    badGiven: ({ cell, name, typed }: { cell: string; name: string; typed: string }) =>
+      typed === ''
+        ? `${cell} in the Plan is blank, and ${name} is needed.`
+        : `${cell} in the Plan cannot be read: “${typed}” for ${name}.`,
     askedForHelp: ({ step, level }: { step: string; level: number }) => `Asked for help, level ${level}, at ${step}.`,
     sameTwice: ({ first, second }: { first: string; second: string }) =>
       `The same question twice, at ${first} and ${second}.`,
     manyTries: ({ step, tries }: { step: string; tries: number }) => `At least ${tries} tries at ${step}.`,
-    quiet: ({ minutes, step }: { minutes: number; step: string }) => `Nothing new for ${minutes} minutes, at ${step}.`,
-    notYet: (step: string) => `Not right yet: ${step}.`,
+    quiet: (minutes: number) => `Nothing new for ${minutes} minutes.`,
     allDone: (question: string) => `Everything on target: ready for more. ${question}`,
     theme: ({ teams, lookAt }: { teams: number; lookAt: string }) => `${teams} teams see this now: ${lookAt}`,
   },
@@ -160,6 +173,7 @@ export const words = {
     balanceReadability: 'balance readability',
     balanceRange: 'balance range',
     startPrefix: 'start from ',
+    closed: closedSetting,
   },
   settingNotes: {
     activity: 'what the teams do; change it in the sidebar, which builds new sheets',
@@ -184,6 +198,13 @@ export const words = {
     'concentrated reagents':
       'staff make the solution and students watch; students: only where your school’s own risk assessment and the safety data sheet allow it',
     seed: 'any whole number; the same seed gives the teams the same numbers again',
+    'safety questions':
+      'two questions before the bench, about a splash and about leftovers. for Danger: where a substance has that signal word or is not in our list. Build again after a change',
+    'cautions also in': 'a second language for the cautions of a class and for labels. Build again after a change',
+    'checks come from':
+      'formulas, or the teacher’s open sidebar where functions do not run for students. Build again after a change',
+    evidence:
+      'yes: rows for both readings of the balance, an observation and a link to a picture. Build again after a change',
     layout: 'the arrangement of these sheets; leave it as it is',
     invented: 'yes: a sample to try things out',
     numbers: 'each team its own, or the same for all',

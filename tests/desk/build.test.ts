@@ -1,6 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { workFor } from '../../src/desk/acts.ts';
 import { type BuildNote, noteIn, stateOf } from '../../src/desk/building/buildNote.ts';
 import { allKinds } from '../../src/desk/file/look.ts';
+import { runWork } from '../../src/desk/runWork.ts';
 import { deskWords } from '../../src/desk/words.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import type { Activity } from '../../src/lab/lesson/activity.ts';
@@ -34,7 +36,10 @@ const sheetNames = [
 ];
 const writes = (one: PaperFile) => one.asked.filter(({ call }) => call !== 'readBook');
 const applied = (one: PaperFile) => one.asked.flatMap((asked) => (asked.call === 'applySheet' ? [asked.wish] : []));
-const roles = (one: PaperFile) => applied(one).map(({ plan }) => plan.role.className ?? plan.role.kind);
+/** Every sheet that was brought to its plan, in the order in which the calls did it. */
+const planned = (one: PaperFile) =>
+  applied(one).flatMap((wish) => [wish, ...(wish.also ?? [])].map(({ plan }) => plan));
+const roles = (one: PaperFile) => planned(one).map(({ role }) => role.className ?? role.kind);
 const planLines = (one: PaperFile) => {
   const { cells } = one.sheetCalled(words.plan.sheet);
   const heading = cells.findIndex(([key, name]) => key === words.plan.key && name === words.plan.className);
@@ -49,7 +54,7 @@ describe('a first build', () => {
     built = paperFile();
     built.finish(built.call('startBuild', setup));
   });
-  it('makes the sheets in their order, one with each step, and says how far it is', () => {
+  it('makes the sheets in their order, the small ones in one step, and says how far it is', () => {
     const fresh = paperFile();
     let state = valueIn(fresh.call('startBuild', setup));
     const states = [state];
@@ -59,14 +64,12 @@ describe('a first build', () => {
     }
     expect(states.map(({ done, total, label: said }) => [done, total, said])).toEqual([
       [1, 7, label.help],
-      [2, 7, label.prepare],
       [3, 7, fern],
       [4, 7, moss],
       [5, 7, label.progress],
-      [6, 7, label.poll],
       [7, 7, label.poll],
     ]);
-    expect(states.map(({ finished }) => finished)).toEqual([false, false, false, false, false, false, true]);
+    expect(states.map(({ finished }) => finished)).toEqual([false, false, false, false, true]);
     expect(roles(fresh)).toEqual(['plan', 'help', 'prepare', fern, moss, 'progress', 'poll']);
     expect(fresh.names()).toEqual(sheetNames);
   });
@@ -93,17 +96,17 @@ describe('a first build', () => {
       wish: { sample: false, answers: {} },
     });
     valueIn(fresh.call('continueBuild'));
-    expect(noted(fresh.state.note)).toMatchObject({ done: 2, made: true });
+    expect(noted(fresh.state.note)).toMatchObject({ done: 3, made: true });
   });
   it('reads only the Plan between two sheets, and everything that views are made from at the end', () => {
     const kinds = applied(built).map(({ read }) => read.kinds);
-    expect(kinds).toEqual([...Array.from({ length: 6 }, () => ['plan']), allKinds]);
+    expect(kinds).toEqual([...Array.from({ length: 4 }, () => ['plan']), allKinds]);
   });
   it('says what each sheet was worked out from', () => {
     const plan = built.sheetCalled(words.plan.sheet).id;
     expect(applied(built).map(({ seen }) => seen.map(({ id }) => id))).toEqual([
       [],
-      ...Array.from({ length: 6 }, () => [plan]),
+      ...Array.from({ length: 4 }, () => [plan]),
     ]);
   });
   it('gives each team a line of the Plan with a key of its own', () => {
@@ -116,9 +119,9 @@ describe('a first build', () => {
     valueIn(stopped.call('startBuild', setup));
     valueIn(stopped.call('continueBuild'));
     expect(valueIn(stopped.call('readLesson')).building).toEqual({
-      done: 2,
+      done: 3,
       total: 7,
-      label: label.prepare,
+      label: fern,
       finished: false,
     });
     expect(stopped.finish(stopped.call('continueBuild')).done).toBe(7);
@@ -188,8 +191,8 @@ describe('building again', () => {
     expect(file.state.sheets.map(({ id }) => id)).toEqual(ids);
     expect(file.state.activeSheet).toBe(file.sheetCalled(words.progress.sheet).id);
     expect(applied(file).map(({ last }) => last)).toEqual([
-      ...Array.from({ length: 6 }, () => undefined),
-      { emptySheet: null, show: null },
+      ...Array.from({ length: 3 }, () => undefined),
+      { emptySheet: null, madeBefore: false, show: file.state.activeSheet },
     ]);
   });
   it('goes back to where the teacher was once a sheet was made, and to the first class where that sheet is gone', () => {
@@ -238,6 +241,18 @@ describe('building again', () => {
     expect(file.names()).toContain(deskWords.keptName(moss, '2026-03-02 10.15'));
     const aside = file.asked.find(({ call }) => call === 'putAside');
     expect(aside?.wish).toMatchObject({ keptName: deskWords.keptName(moss, '2026-03-02 10.15'), seen: [] });
+  });
+  it('says how much was typed late where a sheet that is put aside is the last step', () => {
+    valueIn(file.call('startBuild', withClasses([fern, 'Otter', 'Heron'])));
+    const note = JSON.parse(file.state.note);
+    const aside = note.tasks.filter((task: { aside?: number }) => task.aside !== undefined);
+    file.state.note = JSON.stringify({ ...note, tasks: [note.tasks[0], ...aside], done: 1 });
+    const late = { carried: 2, left: 1 };
+    const state = runWork(workFor({ book: undefined }, 'continueBuild', []), (one) => {
+      const answer = file.answer(one) as { ok: true; value: object };
+      return one.call === 'putAside' ? { ok: true, value: { ...answer.value, late } } : answer;
+    });
+    expect(valueIn(state)).toMatchObject({ finished: true, late: deskWords.late(late) });
   });
   it('says in the list what is put aside, after the classes', () => {
     valueIn(file.call('startBuild', withClasses([fern, 'Otter', 'Heron'])));
@@ -319,8 +334,8 @@ describe('building again', () => {
     expect(file.names()).not.toContain('Third period');
     expect(file.sheetCalled('Mine').id).toBe(id);
     // Progress looks at the sheet by the name that it has.
-    const progress = applied(file).find(({ plan }) => plan.role.kind === 'progress');
-    const looked = JSON.stringify(progress?.plan.blocks);
+    const progress = planned(file).find(({ role }) => role.kind === 'progress');
+    const looked = JSON.stringify(progress?.blocks);
     expect(looked).toContain("'Mine'!");
     expect(looked).not.toContain(`'${fern}'!`);
     expect(looked).not.toContain("'Third period'!");
@@ -385,7 +400,7 @@ describe('building again', () => {
   it('works it out once more where somebody changed the Plan meanwhile', () => {
     valueIn(file.call('startBuild', setup));
     file.before(() => file.put(words.plan.sheet, 30, 20, 'a note'));
-    expect(valueIn(file.call('continueBuild'))).toMatchObject({ done: 2 });
+    expect(valueIn(file.call('continueBuild'))).toMatchObject({ done: 3 });
     expect(file.asked.slice(-3).map(({ call }) => call)).toEqual(['applySheet', 'readBook', 'applySheet']);
   });
   it('leaves alone the sheet of a class that was taken out of the Plan between two steps', () => {

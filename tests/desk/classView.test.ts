@@ -5,8 +5,12 @@ import { deskWords } from '../../src/desk/words.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import type { Activity } from '../../src/lab/lesson/activity.ts';
 import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
+import { badGiven, badSetting, closedRow } from '../../src/lab/texts/feedback.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
+import { planRecordSheet } from '../../src/workbook/planRecordSheet.ts';
 import { notYetKnown } from '../../src/workbook/readClassSheet.ts';
+import { readLesson } from '../../src/workbook/readLesson.ts';
+import { columnLetters } from '../../src/workbook/reference.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, fillRow, moss, setup } from './builtLesson.ts';
 import { type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
@@ -29,6 +33,135 @@ const blank = (sheet: string, key: string, except: readonly string[] = []) => {
   for (const { id, kind } of activity?.steps ?? [])
     if (kind !== 'told' && !except.includes(id)) fillRow(file, { sheet, key, step: id }, { check: 'blank' });
 };
+
+describe('a class that is closed at the bell', () => {
+  const record = planRecordSheet().name;
+  const planCells = () => file.sheetCalled(words.plan.sheet).cells;
+  const closedLine = () => planCells().find(([name]) => name === words.settings.closed)?.[1] ?? '';
+  const close = (isClosed = true, className: string = fern) => valueIn(file.call('closeClass', className, isClosed));
+  const writes = () => file.asked.filter(({ call }) => call !== 'readBook').map(({ call }) => call);
+  const recordRows = () =>
+    file
+      .sheetCalled(record)
+      .cells.filter((line) => line[0] === file.state.today)
+      .map((line) => line.map(String));
+  beforeEach(() => {
+    fillRow(
+      file,
+      { step: 'moles of solute' },
+      { entry: '60', check: 'not yet', lookAt: slipIn, tries: 2, time: '2026-03-02T09:30:00Z' },
+    );
+  });
+  const next = '1 team continues at “Moles of solute”.';
+  const slipIn = 'Your value matches a result with the volume left in mL. Which unit of volume goes with mol/L?';
+
+  it('is named in the Plan by the keys of its teams, with a second class beside it, until it is opened again', () => {
+    const before = structuredClone(planCells());
+    expect(view()).not.toHaveProperty('closed');
+    close();
+    expect(closedLine()).toBe('c1-t1; c1-t2');
+    expect(view().closed).toBe(true);
+    expect(valueIn(file.call('readClass', moss))).not.toHaveProperty('closed');
+    expect(valueIn(file.call('readLesson')).problems).toEqual([]);
+    close(true, moss);
+    expect(closedLine()).toBe('c1-t1; c1-t2; c2-t1');
+    close(false);
+    expect(closedLine()).toBe('c2-t1');
+    close(false, moss);
+    const texts = (cells: readonly (readonly unknown[])[]) => cells.map((line) => line.join('|').replace(/\|+$/, ''));
+    expect(texts(planCells())).toEqual(texts(before));
+  });
+  it('has what is open in its row of the Record, written together with the line of the Plan', () => {
+    expect(close()).toEqual({ noted: true });
+    expect(writes()).toEqual(['applySheet', 'writeCells']);
+    const [row = []] = recordRows();
+    expect(row).toContain(`${next} 1 team still has to read the cautions.`);
+    expect(row.join()).toContain('1 team left the volume in mL where litres belong.');
+    expect(valueIn(file.call('recordDue')).due).toEqual([]);
+  });
+  it('keeps in the Record what a teacher wrote, and what was noted at the bell once the rows say it no more', () => {
+    const { proposal } = valueIn(file.call('readRecord')).classes[0] ?? {};
+    if (proposal === undefined) throw new Error('Expected the class.');
+    valueIn(file.call('saveRecord', [{ entry: { ...proposal, hard: 'Units.', next: 'Bring scales.' }, base: null }]));
+    close();
+    fillRow(file, { step: 'moles of solute' }, { entry: '60', check: closedRow.check, time: '2026-03-02T09:30:00Z' });
+    close();
+    const { saved, proposal: now } = valueIn(file.call('readRecord')).classes[0] ?? {};
+    expect(saved).toMatchObject({ hard: 'Units.', next: expect.stringMatching(`^Bring scales.\n${next}`) });
+    expect(now).toMatchObject({ hard: saved?.hard, next: saved?.next });
+    expect(recordRows()).toHaveLength(1);
+  });
+  it('gets no row where nothing was typed today, and nothing is written by the same press twice', () => {
+    expect(close(true, moss)).toEqual({ noted: false });
+    expect(file.names()).not.toContain(record);
+    const count = writes().length;
+    close(true, moss);
+    close(false);
+    expect(writes()).toHaveLength(count);
+  });
+  it('stays closed when the table is built again, in the same Plan', () => {
+    const { id } = file.sheetCalled(words.plan.sheet);
+    close();
+    file.finish(file.call('startBuild', setup));
+    expect(file.sheetCalled(words.plan.sheet).id).toBe(id);
+    expect(closedLine()).toBe('c1-t1; c1-t2');
+    expect(file.names().filter((name) => name.includes('kept'))).toEqual([]);
+  });
+  it('is found by its keys, whatever it is called by now', () => {
+    close();
+    planCells().forEach((line, index) => {
+      if (line[1] === fern) file.put(words.plan.sheet, index + 1, 2, 'Third period');
+    });
+    expect(valueIn(file.call('readClass', 'Third period')).closed).toBe(true);
+    close(false, 'Third period');
+    expect(closedLine()).toBe('');
+  });
+  it('has the line in the range that every check reads, above what Prepare compares', () => {
+    const lesson = readLesson(planCells().map((line) => line.map(String)));
+    if (!lesson.ok) throw new Error('Expected a Plan.');
+    const { settings, closed } = lesson.value.places;
+    expect(closed.row).toBeGreaterThan(settings.row);
+    expect(closed.row).toBeLessThan(settings.row + settings.rows);
+    close();
+    expect(planCells()[closed.row - 1]?.[0]).toBe(words.settings.closed);
+  });
+  it('is refused for a class that nobody knows', () => {
+    expect(problemOf(file.call('closeClass', 'Reed class', true)).message).toContain('Reed class');
+  });
+});
+
+describe('a number of the Plan that cannot be read', () => {
+  const plan = words.plan.sheet;
+  const rowWith = (column: number, text: string) =>
+    file.sheetCalled(plan).cells.findIndex((line) => line[column - 1] === text) + 1;
+  const columnOf = (given: string) =>
+    (file.sheetCalled(plan).cells[rowWith(1, words.plan.key) - 1]?.indexOf(given) ?? -1) + 1;
+  it('is the first reason to go to its team, with its cell', () => {
+    for (const key of ['c1-t1', 'c1-t2']) blank(fern, key);
+    const given = 'target molarity';
+    const [row, column] = [rowWith(1, 'c1-t2'), columnOf(given)];
+    file.put(plan, row, column, 'about 0.3');
+    fillRow(file, { key: 'c1-t2', step: 'stock volume' }, { check: 'unreadable', lookAt: badGiven(given) });
+    fillRow(file, { key: 'c1-t1', step: 'molar mass' }, { check: 'blank', help: '3' });
+    const cell = `${columnLetters(column)}${row}`;
+    expect(view().talkFirst).toEqual([
+      { team: 'Heron', reason: words.classNow.badGiven({ cell, name: given, typed: 'about 0.3' }) },
+      { team: 'Otter', reason: expect.stringContaining('Asked for help, level 3') },
+    ]);
+    file.put(plan, row, column, '');
+    expect(view().talkFirst[0]?.reason).toContain(`${cell} in the Plan is blank`);
+  });
+  it('may be a setting', () => {
+    for (const key of ['c1-t1', 'c1-t2']) blank(fern, key);
+    const row = rowWith(1, 'figures');
+    file.put(plan, row, 2, 'three');
+    fillRow(file, { step: 'moles of solute' }, { check: 'unreadable', lookAt: badSetting('figures') });
+    expect(view().talkFirst[0]).toEqual({
+      team: 'Otter',
+      reason: words.classNow.badGiven({ cell: `B${row}`, name: 'figures', typed: 'three' }),
+    });
+  });
+});
 
 describe('the class now', () => {
   it('lists the teams by their blocks, each with its rows as they stand', () => {

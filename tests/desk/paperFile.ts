@@ -18,7 +18,6 @@ import type {
 import { checkHeadings } from '../../src/lab/texts/feedback.ts';
 import type { CellValue } from '../../src/measurement/cellValue.ts';
 import { carriedEntries } from '../../src/workbook/carriedEntries.ts';
-import { cellText } from '../../src/workbook/cellText.ts';
 import { freeName } from '../../src/workbook/freeName.ts';
 import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
 import { layoutFits } from '../../src/workbook/layoutFits.ts';
@@ -71,7 +70,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
   let nextId = Math.max(99, ...state.sheets.map(({ id }) => id)) + 1;
   /** Runs once before the next call that writes: somebody who is quicker. */
   let meanwhile: (() => void) | undefined;
-  let checkAnswer: ChecksEntered = { renewed: 0, missing: [], moved: [] };
+  let checkAnswer: ChecksEntered = { renewed: 0, waiting: 0, missing: [], moved: [] };
   let refusal: HostOutcome<never> | undefined;
 
   const markOf = ({ tag, cells }: PaperSheet): string =>
@@ -131,7 +130,8 @@ export function paperFile(given: Partial<PaperState> = {}) {
     }
     const { firstRow, columns, rows } = plan.identity;
     rows.forEach((texts, down) => {
-      for (const [place, text] of texts.entries()) put(sheet, firstRow + down, columns[place] ?? 0, text);
+      for (const [place, text] of texts.entries())
+        if (text !== '') put(sheet, firstRow + down, columns[place] ?? 0, text);
     });
     for (const { row, column } of plan.invitation?.places ?? [])
       if ((sheet.cells[row - 1]?.[column - 1] ?? '') === '') put(sheet, row, column, plan.invitation?.text ?? '');
@@ -195,7 +195,8 @@ export function paperFile(given: Partial<PaperState> = {}) {
       const runs = carriedEntries({ plan, from: valuesOf(present), to: [] });
       for (const { row, column, values } of runs)
         values.forEach((value, down) => {
-          if (cellText(value) !== '') put(sheet, row + down, column, cellText(value));
+          if (value instanceof Date || (value !== undefined && value !== null && value !== ''))
+            put(sheet, row + down, column, value instanceof Date ? { date: value.getTime() } : value);
         });
       Object.assign(present, { tag: null });
     } else if (present !== undefined && isOther) Object.assign(present, { tag: null });
@@ -213,13 +214,13 @@ export function paperFile(given: Partial<PaperState> = {}) {
     if (tab !== undefined && sheet.name === tab.was) sheet.name = tab.now;
     return { sheet, made };
   }
-  function touch({ note, last }: Pick<ApplyWish, 'note' | 'last'>) {
+  function touch({ note, last }: Pick<ApplyWish, 'note' | 'last'>, made = false) {
     if (note?.after !== undefined) state.note = note.after;
     if (last === undefined) return;
     state.note = '';
     if (last.emptySheet !== null) state.sheets = state.sheets.filter(({ id }) => id !== last.emptySheet);
     state.emptySheet = null;
-    if (last.show !== null) state.activeSheet = last.show;
+    if ((made || last.madeBefore) && last.show !== null) state.activeSheet = last.show;
   }
   function empty({ anew, removeOthers, note }: EmptyFileWish) {
     state.sheets = removeOthers ? [] : state.sheets.filter(({ tag, kept }) => tag === null && !kept);
@@ -242,8 +243,13 @@ export function paperFile(given: Partial<PaperState> = {}) {
     switch (one.call) {
       case 'applySheet': {
         const { sheet, made } = apply(one.wish);
-        touch(one.wish);
-        return { ok: true, value: { sheetId: sheet.id, name: sheet.name, made, reading: reading(one.wish.read) } };
+        const others = (one.wish.also ?? []).map(apply);
+        const isMade = made || others.some((other) => other.made);
+        touch(one.wish, isMade);
+        return {
+          ok: true,
+          value: { sheetId: sheet.id, name: sheet.name, made: isMade, reading: reading(one.wish.read) },
+        };
       }
       case 'writeCells': {
         const places = one.wish.cells.map((cell) => ({ cell, sheet: sheetWithId(cell.sheetId) }));
@@ -256,7 +262,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
       case 'putAside': {
         Object.assign(sheetWithId(one.wish.sheetId), { kept: true, name: one.wish.keptName, tag: null });
         touch(one.wish);
-        return { ok: true, value: reading(one.wish.read) };
+        return { ok: true, value: { reading: reading(one.wish.read) } };
       }
       default: {
         const { left } = empty(one.wish);

@@ -12,7 +12,7 @@ let file: PaperFile;
 beforeEach(() => {
   file = builtLesson();
 });
-const add = (className = fern) => file.finish(file.call('addPractice', className));
+const add = (className: string = fern) => file.finish(file.call('addPractice', className));
 const plan = () => {
   const reading = readLesson(
     file.sheetCalled('Plan').cells.map((line) => line.map((cell) => (typeof cell === 'object' ? '' : cell))),
@@ -20,12 +20,12 @@ const plan = () => {
   if (!reading.ok) throw new Error('Expected a Plan.');
   return reading.value;
 };
-const lines = (className = fern) => plan().teams.filter((line) => line.className === className);
-const numbers = (className = fern) =>
+const lines = (className: string = fern) => plan().teams.filter((line) => line.className === className);
+const numbers = (className: string = fern) =>
   lines(className).map(({ givens }) =>
     ['stock molarity', 'flask', 'target molarity', 'target volume'].map((name) => givens[name]).join(' '),
   );
-const practiceOf = (className = fern) => lines(className).filter(isPractice);
+const practiceOf = (className: string = fern) => lines(className).filter(isPractice);
 
 describe('addPractice', () => {
   it('adds a line with a key of its own and numbers that nobody of the class has, and a block below the others', () => {
@@ -156,7 +156,7 @@ describe('practice', () => {
     const [entry] = valueIn(file.call('readRecord')).classes;
     expect(entry?.hasEntriesToday).toBe(false);
     expect(entry?.proposal).toMatchObject({
-      present: '0 of 2 teams',
+      present: '2 of 2 teams',
       finished: '0 of 2 teams',
       hard: '',
       wentWell: '',

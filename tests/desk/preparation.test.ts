@@ -99,7 +99,8 @@ describe('writing the Prepare sheet', () => {
   it('makes one where there is none, with the amounts', () => {
     file.state.sheets = file.state.sheets.filter(({ name }) => name !== prepare);
     valueIn(file.call('writePrepareSheet'));
-    expect(file.sheetCalled(prepare).cells.flat()).toContain(21.43);
+    expect(file.sheetCalled(prepare).cells.flat()).toContain(30);
+    expect(file.sheetCalled(prepare).cells.flat()).not.toContain(21.43);
     expect(wishes()[0]?.plan.name).toBe(prepare);
   });
   it('goes by the Plan as it is when it is written', () => {
@@ -108,7 +109,7 @@ describe('writing the Prepare sheet', () => {
       file.put(plan, row, 5, '0.600');
     });
     valueIn(file.call('writePrepareSheet'));
-    expect(file.sheetCalled(prepare).cells.flat()).toContain(28.57);
+    expect(file.sheetCalled(prepare).cells.flat()).toContain(40);
   });
 });
 

@@ -4,16 +4,19 @@ import { namesInFile } from '../../src/desk/record/namesInFile.ts';
 import { readRows } from '../../src/desk/record/readRows.ts';
 import { deskWords } from '../../src/desk/words.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
+import type { Activity } from '../../src/lab/lesson/activity.ts';
 import { roles } from '../../src/lab/lesson/roles.ts';
-import { type RecordEntry, recordFields } from '../../src/lab/record/recordEntry.ts';
+import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
+import { firstRecordFields, type RecordEntry, recordFields, rowName } from '../../src/lab/record/recordEntry.ts';
 import { membersTexts } from '../../src/lab/texts/members.ts';
 import { pollTexts } from '../../src/lab/texts/poll.ts';
 import { recordWords } from '../../src/lab/texts/record.ts';
-import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
+import { classColumns as at, planColumns, pollColumns, pollRows } from '../../src/workbook/layout.ts';
 import { planRecordSheet } from '../../src/workbook/planRecordSheet.ts';
+import { recognisedSheet } from '../../src/workbook/recognisedSheet.ts';
 import { words } from '../../src/workbook/words.ts';
-import { builtLesson, fern, fillRow, moss } from './builtLesson.ts';
-import { type PaperFile, problemOf, valueIn } from './paperFile.ts';
+import { builtLesson, fern, fillRow, moss, setup } from './builtLesson.ts';
+import { copyOf, type PaperFile, problemOf, valueIn } from './paperFile.ts';
 import { said } from './said.ts';
 
 const { record: say } = deskWords;
@@ -124,7 +127,7 @@ describe('saving the record of a day', () => {
     const where = `“${recordWords.labels.notes}” of ${fern}`;
     for (const name of ['Otter', 'Ana', 'Cyril'])
       expect(problemOf(save([entryOf(fern, { notes: `Well done, ${name}!` })]))).toEqual({
-        field: `${fern}.notes`,
+        field: `${rowName(entryOf(fern))}.notes`,
         message: said({ ...say.named, where, received: `“${name}”` }),
       });
     expect(file.asked.every(({ call }) => call === 'readBook')).toBe(true);
@@ -136,18 +139,62 @@ describe('saving the record of a day', () => {
     page.put(fern, page.rowOf(fern, 'c1-t1'), at.who, 'Ana');
     expect(
       problemOf(page.call('saveRecord', [{ entry: entryOf(fern, { notes: 'Ana left.' }), base: null }])).field,
-    ).toBe(`${fern}.notes`);
+    ).toBe(`${rowName(entryOf(fern))}.notes`);
   });
   it('takes two thousand characters and no more', () => {
     expect(save([entryOf(fern, { hard: 'x'.repeat(2000) })]).ok).toBe(true);
     expect(problemOf(save([entryOf(fern, { hard: 'x'.repeat(2001) })]))).toEqual({
-      field: `${fern}.hard`,
+      field: `${rowName(entryOf(fern))}.hard`,
       message: said({
         ...say.tooLong,
         where: `“${recordWords.labels.hard}” of ${fern}`,
         received: '2001',
       }),
     });
+  });
+});
+
+describe('a Record of an earlier version', () => {
+  /** As it was before lessons had a substance there, with a column of the teacher's own behind it. */
+  const older = () => {
+    valueIn(save([entryOf(fern, { activity: 'A dilution', notes: 'Windy.' })]));
+    const added = recordFields.filter((field) => !firstRecordFields.some((first) => first === field));
+    const [row, places] = [headings() + 1, added.map(column)];
+    for (const place of places) file.put(record, row, place, '');
+    file.put(record, row + 1, firstRecordFields.length + 2, 'my own');
+    return added;
+  };
+  it('is read as ever, and gets its new headings behind everything that stands there', () => {
+    const added = older();
+    const heading = file
+      .sheetCalled(record)
+      .cells.findIndex((line) => firstRecordFields.every((field) => line.includes(recordWords.labels[field])));
+    const cells = file.sheetCalled(record).cells.map((texts) => texts.map(String));
+    expect(recognisedSheet(cells)).toMatchObject({ kind: 'record' });
+    const moved = entryOf(moss, { activity: 'A dilution', substance: 'potassium bromide, KBr', notes: 'Calm.' });
+    expect(valueIn(save([moved])).saved).toEqual([moved]);
+    expect(added.map(column)).toEqual([firstRecordFields.length + 3, firstRecordFields.length + 4]);
+    expect(file.cell(record, heading + 2, firstRecordFields.length + 2)).toBe('my own');
+    expect(rows()).toEqual([line(entryOf(fern, { activity: 'A dilution', notes: 'Windy.' })), line(moved)]);
+  });
+  it('keeps the row of a class where the lesson says more of itself by now', () => {
+    older();
+    const now = entryOf(fern, { activity: 'A dilution', substance: 'potassium bromide, KBr', notes: 'Calm.' });
+    const before = entryOf(fern, { activity: 'A dilution', notes: 'Windy.' });
+    expect(valueIn(save([now, before])).saved).toEqual([now]);
+    expect(rows()).toEqual([line(now)]);
+  });
+});
+
+describe('two lessons of a class on one day', () => {
+  it('have a row each, by their activity and by their substance', () => {
+    const one = entryOf(fern, { activity: 'A dilution', substance: 'KBr', notes: 'One.' });
+    const other = { ...one, activity: 'A serial dilution', notes: 'Two.' };
+    const third = { ...one, substance: 'NaCl', notes: 'Three.' };
+    for (const entry of [one, other, third]) valueIn(save([entry]));
+    expect(rows()).toEqual([line(one), line(other), line(third)]);
+    valueIn(save([{ ...other, notes: 'Again.' }, other]));
+    expect(rows()).toEqual([line(one), line({ ...other, notes: 'Again.' }), line(third)]);
   });
 });
 
@@ -214,7 +261,8 @@ describe('what the record of today says', () => {
     expect(view.classes.map(({ saved }) => saved?.notes)).toEqual([undefined, 'Windy.']);
     expect(view.classes.map((one) => 'saved' in one)).toEqual([false, true]);
   });
-  it('counts a team as here by the times of its entries, and by what is typed where no time was noted', () => {
+  it('has a team there unless it is marked absent and typed nothing that day', () => {
+    valueIn(file.call('setAbsent', 'c1-t1', true));
     fillRow(file, { step: 'molar mass' }, { entry: '119.00', check: 'on target', time: yesterday });
     fillRow(file, { key: 'c1-t2', step: 'molar mass' }, { entry: '119.00', check: 'on target', time: today });
     fillRow(file, { sheet: moss, key: 'c2-t1', step: 'molar mass' }, { entry: '119.00', check: 'on target' });
@@ -238,11 +286,14 @@ describe('what the record of today says', () => {
       present: ['Otter'],
       absentMembers: [{ team: 'Otter', names: ['Ben'] }],
     });
-    expect(first?.proposal.present).toContain(recordWords.absent(1));
+    expect(first?.proposal.present).toBe(
+      [recordWords.ofTeams({ some: 1, all: 2 }), recordWords.absent(1), recordWords.peopleAbsent(1)].join(', '),
+    );
   });
   it('says what went well, and takes in what the poll of today says of the class', () => {
     const title = activity?.steps.find(({ id }) => id === 'molar mass')?.title ?? '';
-    fillRow(file, { step: 'molar mass' }, { entry: '119.00', check: 'on target', tries: 1, time: today });
+    for (const key of ['c1-t1', 'c1-t2'])
+      fillRow(file, { key, step: 'molar mass' }, { entry: '119.00', check: 'on target', tries: 1, time: today });
     const poll = file.sheetCalled(words.poll.sheet).name;
     const answer = (row: number, day: string, className: string) => {
       file.put(poll, row, pollColumns.day, day);
@@ -256,6 +307,18 @@ describe('what the record of today says', () => {
     expect(classes[0]?.proposal.wentWell).toBe(recordWords.wentWell([title]));
     expect(classes[0]?.proposal.poll).not.toBe('');
     expect(classes[1]?.proposal.poll).toBe('');
+  });
+  it('names what the class worked with: substance and the concentrations that its teams were given', () => {
+    const { classes } = valueIn(file.call('readRecord'));
+    expect(classes.map(({ proposal }) => proposal.substance)).toEqual([
+      'potassium bromide, KBr',
+      'potassium bromide, KBr',
+    ]);
+    const given = setup.givens;
+    expect(classes[0]?.proposal.concentrations).toMatch(
+      /^stock molarity 0\.\d+.* mol\/L, target molarity 0\.\d+.* mol\/L$/,
+    );
+    expect(given.formula).toBe('KBr');
   });
   it('leaves out a class whose sheet is still being built or cannot be read', () => {
     file.put(fern, 1, at.key, 'moved');
@@ -290,5 +353,79 @@ describe('what the record of today says', () => {
     expect(due()).toEqual([fern]);
     valueIn(save([entryOf(fern)]));
     expect(due()).toEqual([]);
+  });
+  describe('the reminder of a class that has gone', () => {
+    const due = () => valueIn(file.call('recordDue')).due;
+    beforeEach(() => {
+      fillRow(file, { step: 'molar mass' }, { entry: '119.00', check: 'on target', time: today });
+      expect(due()).toEqual([fern]);
+    });
+    const planRows = (className: string) =>
+      file.sheetCalled(words.plan.sheet).cells.flatMap((line, index) => (line[1] === className ? [index + 1] : []));
+    it('stays when the class or a team is called otherwise, and when another class takes its name', () => {
+      for (const row of planRows(fern)) file.put(words.plan.sheet, row, planColumns.className, 'Third period');
+      expect(due()).toEqual(['Third period']);
+      for (const row of planRows(moss)) file.put(words.plan.sheet, row, planColumns.className, fern);
+      expect(due()).toEqual(['Third period']);
+    });
+    it('stays when the table is built again, also with a team that is gone, and wherever that build is stopped', () => {
+      file.finish(file.call('startBuild', setup));
+      expect(due()).toEqual([fern]);
+      const classes = setup.classes.map(({ name, teams }) => ({ name, teams: teams.slice(0, 1) }));
+      let state = valueIn(file.call('startBuild', { ...setup, classes }, { setAside: true, names: 'other' }));
+      while (!state.finished) {
+        expect([state.done, due()]).toEqual([state.done, [fern]]);
+        state = valueIn(file.call('continueBuild'));
+      }
+      expect(due()).toEqual([fern]);
+    });
+    it('goes with the sheet only once the day is noted, where the activity changes or the class is gone', () => {
+      const solid = activityById('solution from a solid') as Activity;
+      const given = {
+        activity: 'solution from a solid',
+        settings: { ...setup.settings, activity: 'solution from a solid' },
+      };
+      const givens = { ...startingGivens(solid), formula: 'NaCl', ion: 'Cl-' };
+      const proposal = valueIn(file.call('readRecord')).classes[0]?.proposal;
+      const other = copyOf(file);
+      file.finish(file.call('startBuild', { ...setup, ...given, givens }, { setAside: true }));
+      expect(rows()).toEqual([line(proposal ?? entryOf(fern))]);
+      expect(due()).toEqual([]);
+      fillRow(file, { step: 'molar mass' }, { entry: '58.44', time: today });
+      expect(due()).toEqual([fern]);
+      expect(valueIn(file.call('readRecord')).classes[0]?.proposal.aim).toBe(solid.aim);
+      file = other;
+      file.finish(file.call('startBuild', { ...setup, classes: setup.classes.slice(1) }, { setAside: true }));
+      expect(rows()).toEqual([line(proposal ?? entryOf(fern))]);
+    });
+    it('is not noted twice, and not where its sheet stays', () => {
+      valueIn(save([entryOf(fern, { notes: 'Windy.' })]));
+      file.finish(file.call('startBuild', { ...setup, classes: setup.classes.slice(1) }, { setAside: true }));
+      expect(rows()).toEqual([line(entryOf(fern, { notes: 'Windy.' }))]);
+      file = builtLesson();
+      fillRow(file, { step: 'molar mass' }, { entry: '119.00', time: today });
+      file.finish(file.call('startBuild', setup));
+      expect(file.names()).not.toContain(record);
+    });
+    it('stays while the sheet that takes the place of the old one is not whole yet', () => {
+      const old = file.sheetCalled(fern);
+      if (old.tag === null) throw new Error('Expected a sheet of ours.');
+      const next = { ...structuredClone(old), id: 9000, name: `${fern} new`, cells: [] };
+      const tag = { ...old.tag };
+      Object.assign(old, { tag: { ...tag, state: 'leaving' }, name: `${fern}, kept` });
+      expect(due()).toEqual([fern]);
+      file.state.sheets.push({ ...next, tag: { ...tag, state: 'building' } });
+      expect(due()).toEqual([fern]);
+      const { classes } = valueIn(file.call('readRecord'));
+      expect(classes.find(({ proposal }) => proposal.className === fern)?.names.present).toContain('Otter');
+    });
+    it('stays for the lesson that the class does now, where only another lesson of the day has its row', () => {
+      valueIn(save([entryOf(fern, { activity: 'A serial dilution' })]));
+      expect(due()).toEqual([fern]);
+      valueIn(save([entryOf(fern, { activity: activity?.title ?? '', substance: 'sodium chloride, NaCl' })]));
+      expect(due()).toEqual([fern]);
+      valueIn(save([valueIn(file.call('readRecord')).classes[0]?.proposal ?? entryOf(fern)]));
+      expect(due()).toEqual([]);
+    });
   });
 });

@@ -67,7 +67,7 @@ it('asks the host little for three classes of ten, less for building again, and 
   expect(heights).toBeLessThanOrEqual(279);
   // Each run asks once who is there.
   expect(curb).toBeLessThanOrEqual(8);
-  expect(build).toBeLessThanOrEqual(916);
-  expect(again).toBeLessThanOrEqual(401);
-  expect(late).toBeLessThanOrEqual(205);
+  expect(build).toBeLessThanOrEqual(850);
+  expect(again).toBeLessThanOrEqual(287);
+  expect(late).toBeLessThanOrEqual(167);
 });

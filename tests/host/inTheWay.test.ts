@@ -98,7 +98,7 @@ describe('checks that are still being worked out', () => {
     typeIn(host, { sheet, cells: [[molarMass, at.entry, '118.00']] });
     expect(valueAt(host, { sheet, row: heading, column: at.check })).toBe('Loading...');
     host.resetCounts();
-    expect(answerOf(call(host, 'checkAgain'))).toEqual({ renewed: 0 });
+    expect(answerOf(call(host, 'checkAgain'))).toEqual({ renewed: 0, waiting: 3 });
     expect(host.counts.host['Range.setValue']).toBeUndefined();
     expect(valueAt(host, { sheet, row: heading, column: at.check })).toBe('Loading...');
 
@@ -108,6 +108,31 @@ describe('checks that are still being worked out', () => {
     expect(view().notYetKnown).toBe(15);
     expect(answerOf(call(host, 'checkAgain'))).toEqual({ renewed: 1 });
     expect(view().notYetKnown).toBe(0);
+  });
+});
+
+describe('a check that hangs', () => {
+  it('begins anew where presses a minute apart both find it at work, and is never taken for wrong', () => {
+    let now = clock().getTime();
+    const press = (seconds: number) => {
+      now += seconds * 1000;
+      return answerOf(call(host, 'checkAgain'));
+    };
+    host = open({ saved, clock: () => new Date(now), delays: true });
+    host.release();
+    typeIn(host, { sheet, cells: [[molarMass, at.entry, '118.00']] });
+    expect([press(0), press(59)]).toEqual([
+      { renewed: 0, waiting: 1 },
+      { renewed: 0, waiting: 1 },
+    ]);
+    expect(press(1)).toEqual({ renewed: 1 });
+    expect(view().teams[0]?.steps.every(({ check }) => check === 'not yet known')).toBe(true);
+    // Begun anew, so it has its minute again; and what has arrived is left alone.
+    expect(press(1)).toEqual({ renewed: 0, waiting: 1 });
+    host.release();
+    expect(press(90)).toEqual({ renewed: 0 });
+    expect(view().notYetKnown).toBe(0);
+    expect(host.save()).not.toContain('labrow.waiting');
   });
 });
 

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { BuildState } from '../../src/desk/views.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { classColumns as at, classRows } from '../../src/workbook/layout.ts';
+import { classColumns as at, classRows, layoutVersion } from '../../src/workbook/layout.ts';
 import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
@@ -118,6 +118,18 @@ describe('what is typed into a sheet after it was put aside, while the build goe
     const first = buildUntil(withoutMoss, isKept('Moss class'));
     type(keptName('Moss class'), 'c2-t1', 'molar mass', '119');
     expect(finish(host, { ok: true, value: first }).late).toMatch(/^1 cell was .*left there/);
+  });
+  it('comes along and is told where the last step puts a sheet aside', () => {
+    buildUntil(moved, isKept(sheet));
+    type(keptName(), 'c1-t1', 'moles of solute', '0.0600');
+    const { id } = sheetState(host, 'Moss class');
+    const wish = { seen: [], read: { kinds: [] }, sheetId: id, keptName: 'Moss class, kept' };
+    const last = { show: null, emptySheet: null };
+    expect(host.run('teacher', 'putAside', [layoutVersion, { ...wish, last }])).toMatchObject({
+      ok: true,
+      value: { late: { carried: 1, left: 0 } },
+    });
+    expect(entry(sheet, 'c1-t1', 'moles of solute')).toBe('0.0600');
   });
   it('comes along wherever the rest of the build is stopped, once', () => {
     const first = buildUntil(moved, isKept(sheet));

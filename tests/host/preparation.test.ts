@@ -105,8 +105,9 @@ describe('preparation from the Plan', () => {
   it('stands in the Prepare sheet as plain text and numbers', () => {
     const row = rowOf('Prepare', 'KBr, solid');
     expect(row).toBeGreaterThan(5);
-    expect(valueAt(host, { sheet: 'Prepare', row, column: 3 })).toBe('28.57');
-    expect(valueAt(host, { sheet: 'Prepare', row, column: 4 })).toBe('31.42');
+    expect(valueAt(host, { sheet: 'Prepare', row, column: 3 })).toBe('');
+    // 31.42 g with spare
+    expect(valueAt(host, { sheet: 'Prepare', row, column: 4 })).toBe('40');
     expect(column('Prepare', 6).join(' ')).toContain('Local rules decide');
   });
 
@@ -133,7 +134,7 @@ describe('preparation from the Plan', () => {
 
   it('is brought up to the Plan without a look away from what is in view, and nothing else is touched', () => {
     const [row, given] = stockCell('c1-t1');
-    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.450']] });
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.900']] });
     answerOf(call(host, 'goToTeam', 'Fern class', 'c1-t1'));
     const others = () =>
       workbookText(host)
@@ -142,8 +143,8 @@ describe('preparation from the Plan', () => {
     const before = others();
     answerOf(call(host, 'writePrepareSheet', true));
     expect(answerOf(call(host, 'readPreparation')).sheet).toBe('up to date');
-    // 3 × 7.1401 + 10.7102 = 32.1305 → 32.14 g
-    expect(valueAt(host, { sheet: 'Prepare', row: rowOf('Prepare', 'KBr, solid'), column: 3 })).toBe('32.14');
+    // 3 × 7.1401 + 21.4203 = 42.8406 → 47.13 g with spare
+    expect(valueAt(host, { sheet: 'Prepare', row: rowOf('Prepare', 'KBr, solid'), column: 4 })).toBe('50');
     expect(others()).toEqual(before);
     const view = host.view('teacher');
     expect(view.sheets.find(({ id }) => id === view.activeSheet)?.name).toBe('Fern class');
@@ -174,14 +175,14 @@ describe('preparation from the Plan', () => {
 
   it('is written again in place, longer or shorter, and never as another sheet', () => {
     const [row, given] = stockCell('c1-t1');
-    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.600']] });
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.900']] });
     const names = host.book.sheets.map(({ name }) => name);
     answerOf(call(host, 'writePrepareSheet'));
     expect(host.book.sheets.map(({ name }) => name)).toEqual(names);
-    expect(valueAt(host, { sheet: 'Prepare', row: rowOf('Prepare', 'KBr, solid'), column: 3 })).toBe('35.71');
+    expect(valueAt(host, { sheet: 'Prepare', row: rowOf('Prepare', 'KBr, solid'), column: 4 })).toBe('50');
     typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[row, given, '0.300']] });
     answerOf(call(host, 'writePrepareSheet'));
-    expect(valueAt(host, { sheet: 'Prepare', row: rowOf('Prepare', 'KBr, solid'), column: 3 })).toBe('28.57');
+    expect(valueAt(host, { sheet: 'Prepare', row: rowOf('Prepare', 'KBr, solid'), column: 4 })).toBe('40');
   });
 
   it('holds no answer of a team in the sheet: mass and stock volume stand in the sidebar only', () => {

@@ -1,9 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { activityById } from '../../src/lab/lesson/activities.ts';
+import type { Activity } from '../../src/lab/lesson/activity.ts';
 import { classFacts, type StepDay, type TeamDay } from '../../src/lab/record/classFacts.ts';
 import { dayText } from '../../src/lab/record/dayText.ts';
 import { mergedWords } from '../../src/lab/record/mergedWords.ts';
 import { nameIn } from '../../src/lab/record/nameIn.ts';
+import { slipSaid } from '../../src/lab/record/slipSaid.ts';
+import { workedWith } from '../../src/lab/record/workedWith.ts';
+import { remarks, type SlipId, slipTexts } from '../../src/lab/texts/feedback.ts';
+import { slipsInRecord } from '../../src/lab/texts/slipsInRecord.ts';
 
 const step = (title: string, found: Partial<StepDay> = {}): StepDay => ({
   title,
@@ -12,6 +18,7 @@ const step = (title: string, found: Partial<StepDay> = {}): StepDay => ({
   entry: '',
   lookAt: '',
   tries: 0,
+  helpWanted: 0,
   ...found,
 });
 const right = (title: string, tries = 1) => step(title, { check: 'on target', entry: '1', tries });
@@ -26,7 +33,16 @@ const team = (name: string, steps: readonly StepDay[], found: Partial<TeamDay> =
   ...found,
 });
 const facts = (teams: readonly TeamDay[]) =>
-  classFacts({ day: '2026-03-02', className: 'Fern class', activity: 'A dilution', aim: 'Dilute.', teams, poll: '' });
+  classFacts({
+    day: '2026-03-02',
+    className: 'Fern class',
+    activity: 'A dilution',
+    aim: 'Dilute.',
+    substance: 'potassium bromide, KBr',
+    concentrations: 'stock molarity 0.300 mol/L',
+    teams,
+    poll: '',
+  });
 
 describe('classFacts', () => {
   const day = facts([
@@ -35,8 +51,10 @@ describe('classFacts', () => {
     team('Newt', [right('Molar mass'), wrong('Mass', 1)]),
     team('Pike', [step('Molar mass'), step('Mass')], { absent: true }),
   ]);
-  it('counts who was there and who finished, by what was entered', () => {
+  it('has everybody there who is not marked absent, counts people who were missing, and who finished', () => {
     expect(day.entry.present).toBe('3 of 4 teams, 1 team absent');
+    const [quiet, missing] = [team('Newt', [step('Mass')]), { absentMembers: ['Ana', 'Ben'] }];
+    expect(facts([quiet, team('Otter', [right('Mass')], missing)]).entry.present).toBe('2 of 2 teams, 2 people absent');
     expect(day.entry.finished).toBe('1 of 4 teams');
     expect(day.names).toEqual({
       present: ['Otter', 'Heron', 'Newt'],
@@ -45,12 +63,42 @@ describe('classFacts', () => {
       absentMembers: [],
     });
   });
-  it('says what went well and what was hard in plain words', () => {
-    expect(day.entry.wentWell).toBe('Every team on target: Molar mass.');
+  it('says what was hard, in words for somebody who was not there, and where teams go on', () => {
     expect(day.entry.hard).toBe(
-      'Most attempts: Mass (10). To clear up: 2 teams gave a result with the volume left in mL.',
+      '2 teams left the volume in mL where litres belong. Most attempts: “Mass”, 10 in 3 teams.',
     );
-    expect(day.entry.next).toBe('2 teams continue at “Mass”.');
+    expect(day.entry.next).toBe('2 teams continue at “Mass”. 1 team was absent and goes on in its own rows.');
+  });
+  it('says what went well: who finished, who found a slip without help, and what was right at once', () => {
+    const helped = { ...right('Mass', 3), helpWanted: 2 };
+    const [finds, asks] = [
+      team('Otter', [right('Molar mass'), right('Mass', 2)]),
+      team('Heron', [right('Molar mass'), helped]),
+    ];
+    expect(day.entry.wentWell).toBe(
+      '1 team finished every step. 1 team found a slip of its own and put it right without help, most at “Mass”. Right at the first try in every team: Molar mass.',
+    );
+    expect(facts([finds, finds, asks]).entry.wentWell).toBe(
+      'All 3 teams finished every step. 2 teams found slips of their own and put them right without help, most at “Mass”. Right at the first try in every team: Molar mass.',
+    );
+    expect(facts([asks, team('Newt', [step('Molar mass'), step('Mass')])]).entry.wentWell).toBe(
+      '1 team finished every step.',
+    );
+    expect(facts([team('Newt', [step('Mass')])]).entry.wentWell).toBe('');
+  });
+  it('names the row where no slip is known, once for a team, and none that only waits for another', () => {
+    const open = (title: string, lookAt: string) => step(title, { check: 'not yet', entry: '2', lookAt });
+    const waits = open('Weighed', remarks.waitForRow.replace('{row}', 'Mass'));
+    expect(
+      facts([team('Otter', [open('Mass', remarks.notYet), open('Moles', remarks.notYet), waits])]).entry.hard,
+    ).toBe('1 team has no right value yet for “Mass”.');
+    expect(facts([team('Otter', [waits])]).entry.hard).toBe('');
+  });
+  it('says who has the cautions still to read', () => {
+    const unread = team('Otter', [step('Aim and cautions', { ofCautions: true }), right('Molar mass')]);
+    expect(facts([unread, team('Heron', [step('Mass')])]).entry.next).toBe(
+      '1 team continues at “Mass”. 1 team still has to read the cautions.',
+    );
   });
   it('has nothing to add where every team has finished', () => {
     expect(facts([team('Otter', [right('Molar mass')])]).entry).toMatchObject({ hard: '', next: '' });
@@ -79,6 +127,60 @@ describe('classFacts', () => {
   });
 });
 
+describe('slipSaid', () => {
+  const all = Object.entries(slipTexts) as [
+    SlipId,
+    { fits: string; ask: string; in?: Record<string, { fits: string; ask: string }> },
+  ][];
+  const said = (words: string, { fits, ask }: { fits: string; ask: string }) =>
+    words.replace('{fits}', fits).replace('{ask}', ask);
+  it('reads every slip back from every wording it has, and has words for each in the record', () => {
+    for (const [id, text] of all) {
+      for (const one of [text, ...Object.values(text.in ?? {})])
+        expect(slipSaid(said(remarks.oneFits, one))).toEqual({ words: one.fits, slip: id });
+      expect(slipsInRecord[id]).toMatch(/^[a-z][^.“”]+[a-z]$/);
+    }
+    expect(new Set(Object.values(slipsInRecord)).size).toBe(all.length);
+  });
+  it('says what several slips match without taking one of them', () => {
+    expect(slipSaid(said(remarks.severalFit, { fits: 'a, or b', ask: 'Which?' }))).toEqual({ words: 'a, or b' });
+  });
+  it.each([remarks.notYet, remarks.signOnly, remarks.onTarget, ''])('finds none in “%s”', (lookAt) => {
+    expect(slipSaid(lookAt)).toBeUndefined();
+  });
+});
+
+describe('workedWith', () => {
+  const activity = (id: string): Activity => {
+    const found = activityById(id);
+    if (found === undefined) throw new Error(`Expected the activity ${id}.`);
+    return found;
+  };
+  const worked = (id: string, ...givens: readonly Record<string, string>[]) =>
+    workedWith({ activity: activity(id), teams: givens.map((one) => ({ givens: one })), decimalMark: 'point' });
+  it('tells the span of what teams were given, as it was typed, with what cannot be read left out', () => {
+    const teams = ['0.400', '0.45', '0.380', 'about 0.3'].map((stock) => ({
+      formula: 'CuSO4·5H2O',
+      'stock molarity': stock,
+      'target molarity': '0.120',
+    }));
+    expect(worked('stock and dilution', ...teams)).toEqual({
+      substance: 'copper(II) sulfate pentahydrate, CuSO4·5H2O',
+      concentrations: 'stock molarity 0.380 to 0.45 mol/L, target molarity 0.120 mol/L',
+    });
+  });
+  it('tells the percent of a bottle and no purity, and leaves a unit that was typed', () => {
+    const givens = { formula: 'HCl', 'mass percent': '37.2', density: '1.18', 'target molarity': '500 mmol/L' };
+    expect(worked('concentrated reagent', givens)).toMatchObject({
+      concentrations: 'mass percent 37.2 %, target molarity 500 mmol/L',
+    });
+    expect(worked('stock and dilution', { formula: 'XyZ', purity: '98' })).toEqual({
+      substance: 'XyZ',
+      concentrations: '',
+    });
+  });
+});
+
 describe('dayText', () => {
   const { entry, names } = facts([
     team('Otter', [right('Molar mass')]),
@@ -89,8 +191,8 @@ describe('dayText', () => {
     expect(dayText({ day: 'Monday 2 March 2026', classes })).toBe(
       [
         'Record of Monday 2 March 2026',
-        'Fern class: A dilution\nAim: Dilute.\nPresent: 1 of 2 teams, 1 team absent\nFinished: 1 of 2 teams\nWhat went well: Every team on target: Molar mass.',
-        'Moss class: A dilution\nAim: Dilute.\nPresent: 1 of 2 teams, 1 team absent\nFinished: 1 of 2 teams\nWhat went well: Every team on target: Molar mass.\nIn your own words: A calm hour.',
+        'Fern class: A dilution\nAim: Dilute.\nSubstance: potassium bromide, KBr\nConcentrations: stock molarity 0.300 mol/L\nPresent: 1 of 2 teams, 1 team absent\nFinished: 1 of 2 teams\nWhat went well: The team finished every step. Right at the first try in every team: Molar mass.\nNext time: 1 team was absent and goes on in its own rows.',
+        'Moss class: A dilution\nAim: Dilute.\nSubstance: potassium bromide, KBr\nConcentrations: stock molarity 0.300 mol/L\nPresent: 1 of 2 teams, 1 team absent\nFinished: 1 of 2 teams\nWhat went well: The team finished every step. Right at the first try in every team: Molar mass.\nNext time: 1 team was absent and goes on in its own rows.\nIn your own words: A calm hour.',
       ].join('\n\n'),
     );
   });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { closedSetting, closedText } from '../../src/lab/judging/isClosed.ts';
 import { type TeamTable, teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
+import { closedRow } from '../../src/lab/texts/feedback.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 
 const givens = {
@@ -50,6 +52,56 @@ const right = {
   'diluted molarity': '0.0301',
   'ion molarity': '0.0300',
 };
+
+describe('a class that was closed at the bell', () => {
+  const rows = {
+    'cautions read': '',
+    'molar mass': '249.68',
+    'moles of solute': '60',
+    'mass of solute': '',
+    'mass weighed': 'x',
+    'in your words': 'We rinsed it.',
+  };
+  const closed = (keys: string, key = 'c1-t1') =>
+    checks(rows, {
+      settings: [
+        ['activity', 'stock and dilution'],
+        ['layout', String(layoutVersion)],
+        [closedSetting, keys],
+      ],
+      givens: { key },
+      helpWanted: ['', '', '', 1, '', '', '', ''],
+    });
+  const open = closed('');
+  it('asks nothing in rows that are still open, and leaves those that are right or told as they are', () => {
+    const now = closed('c2-t1; c1-t1');
+    expect(Object.values(now).map(({ check }) => check)).toEqual([
+      closedRow.check,
+      'on target',
+      closedRow.check,
+      closedRow.check,
+      closedRow.check,
+      '',
+    ]);
+    expect(now['moles of solute']).toEqual({ ...open['moles of solute'], ...closedRow });
+    expect(open['moles of solute']?.lookAt).not.toBe(closedRow.lookAt);
+    expect(now['molar mass']).toEqual(open['molar mass']);
+  });
+  it('keeps the cautions in sight', () => {
+    expect(closed('c1-t1')['cautions read']?.lookAt).toBe(open['cautions read']?.lookAt);
+    expect(open['cautions read']?.lookAt).toContain('goggles');
+  });
+  it('is told by the key of the block, and by nothing like it', () => {
+    for (const [keys, key] of [
+      ['c2-t1', 'c1-t1'],
+      ['c1-t11; xc1-t1', 'c1-t1'],
+      ['', ''],
+      [';;', ''],
+    ] as const)
+      expect(closed(keys, key)).toEqual(closed('', key));
+    expect(closed(closedText(['a, b', 'é/ü']), 'a, b')).not.toEqual(closed('', 'a, b'));
+  });
+});
 
 describe('teamChecks', () => {
   it('gives headings in the first row and blanks beside every other row without a step', () => {

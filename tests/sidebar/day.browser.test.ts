@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { RecordView, ShareView, TeamMembersView, TeamsView } from '../../src/desk/views.ts';
-import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
+import { type RecordEntry, rowName } from '../../src/lab/record/recordEntry.ts';
 import { texts } from '../../src/sidebar/texts.ts';
 import { openView } from '../browser/openView.ts';
 import { settled } from '../browser/settled.ts';
@@ -33,6 +33,8 @@ const entry: RecordEntry = {
   poll: 'Eight answers.',
   next: 'Go on at Stock to measure out (1 team).',
   notes: '',
+  substance: 'potassium bromide, KBr',
+  concentrations: 'stock molarity 0.400 mol/L',
 };
 const record: RecordView = {
   day: '2026-03-02',
@@ -154,7 +156,7 @@ describe('record', () => {
   it('says in the field what is to be mended, and loses nothing', async () => {
     const problem =
       'Expected words without names for “in your own words” of Second period, received “Basalt”. Say “one team” there.';
-    const opened = await open('Record', {}, { saveRecord: value(bad(problem, 'Second period.notes')) });
+    const opened = await open('Record', {}, { saveRecord: value(bad(problem, `${rowName(entry)}.notes`)) });
     await opened.getByLabel('In your own words').fill('Basalt was quick.');
     await opened.getByRole('button', { name: texts.record.save }).click();
     await opened.locator('.field-problem', { hasText: 'without names' }).waitFor();

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { remarks } from '../../src/lab/texts/feedback.ts';
 import { classNow } from '../../src/workbook/classNow.ts';
 import { type BlockReading, notYetKnown, type StepReading } from '../../src/workbook/readClassSheet.ts';
+import { words } from '../../src/workbook/words.ts';
 
 const minute = 60_000;
 const now = 100 * minute;
@@ -67,10 +68,13 @@ describe('classNow', () => {
     );
     expect(talkFirst).toEqual([
       { team: 'Asks', reason: 'Asked for help, level 2, at Second row.' },
-      { team: 'Twice', reason: 'The same question twice, at First row and Second row.' },
-      { team: 'Many', reason: 'At least 4 tries at First row.' },
-      { team: 'Quiet', reason: 'Nothing new for 9 minutes, at Second row.' },
-      { team: 'Open', reason: 'Not right yet: First row.' },
+      {
+        team: 'Twice',
+        reason: 'First row: the value matches one thing. The same question twice, at First row and Second row.',
+      },
+      { team: 'Many', reason: 'First row: the value matches one thing. At least 4 tries at First row.' },
+      { team: 'Quiet', reason: 'Second row: still blank. Nothing new for 9 minutes.' },
+      { team: 'Open', reason: 'First row: the value matches one thing.' },
       {
         team: 'Done',
         reason: 'Everything on target: ready for more. And if the flask were twice as big?',
@@ -101,7 +105,7 @@ describe('classNow', () => {
     );
   });
   it('takes neither the general sentence nor a call to wait for the same question', () => {
-    const general = [remarks.notYet, remarks.waitForRow.replace('{row}', 'First row')];
+    const general = [remarks.notYet, remarks.farFromTarget];
     for (const lookAt of general) {
       const open = { ...wrong, lookAt };
       const { talkFirst, sayToClass } = seen(
@@ -109,8 +113,55 @@ describe('classNow', () => {
         block('Two', step('a', open), step('b', open)),
       );
       expect(sayToClass).toBe('');
-      expect(talkFirst.map(({ reason }) => reason)).toEqual(['Not right yet: First row.', 'Not right yet: First row.']);
+      expect(talkFirst.map(({ reason }) => reason)).toEqual(['First row: not right yet.', 'First row: not right yet.']);
     }
+  });
+  it('names the first row that is not right and its slip, whatever else is true of the team', () => {
+    const cautions = step('tick', { check: 'not yet', entry: 'yes' });
+    const waits = { entry: '5', check: 'not yet', lookAt: remarks.waitForTick.replace('{row}', 'Aim and cautions') };
+    const rows = [cautions, step('b', waits), step('a', wrong), step('c', { helpWanted: 3 })];
+    const { talkFirst } = classNow({
+      reading: { blocks: [block('Heron', ...rows)], linkRows: 1 },
+      titles: new Map([...titles, ['tick', 'Aim and cautions'], ['c', 'Third row']]),
+      told: ['words'],
+      ticked: ['tick'],
+      extension: '',
+      now,
+    });
+    expect(talkFirst).toEqual([
+      {
+        team: 'Heron',
+        reason:
+          'First row: the value matches one thing. Asked for help, level 3, at Third row. The cautions are still to read.',
+      },
+    ]);
+  });
+  it.each([
+    [{ check: 'close', entry: '1' }, 'First row: close.'],
+    [{ check: 'follows', entry: '1' }, 'First row: right method, an earlier row needs a look.'],
+    [{ check: 'unreadable', entry: 'x' }, 'First row: what was typed cannot be read.'],
+  ])('says what is the matter with a row that has %j', (found, words) => {
+    const { talkFirst } = seen(block('Otter', step('a', found), step('b', { helpWanted: 1 })));
+    expect(talkFirst[0]?.reason).toBe(`${words} Asked for help, level 1, at Second row.`);
+  });
+  it('puts a number of the Plan that cannot be used before everything, with its cell', () => {
+    const bad = words.classNow.badGiven({ cell: 'F42', name: 'molarity', typed: 'about 0.3' });
+    const { talkFirst } = classNow({
+      reading: { blocks: [block('Asks', step('a', { helpWanted: 3 })), block('Bad', step('a', wrong))], linkRows: 1 },
+      titles,
+      told: ['words'],
+      badGivens: new Map([['bad', bad]]),
+      extension: '',
+      now,
+    });
+    expect(talkFirst.map(({ team, reason }) => [team, reason])).toEqual([
+      ['Bad', `${bad} First row: the value matches one thing.`],
+      ['Asks', 'Asked for help, level 3, at First row.'],
+    ]);
+  });
+  it('sends nobody to a team whose class is closed', () => {
+    const open = { entry: '5', check: 'next time', tries: 7, helpWanted: 2, lastEntry: now - 60 * minute };
+    expect(seen(block('Otter', step('a', open), step('b', { check: 'next time' }))).talkFirst).toEqual([]);
   });
   it('counts what is not known yet and takes it for neither right nor wrong', () => {
     const found = seen(

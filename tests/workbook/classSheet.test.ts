@@ -104,13 +104,17 @@ describe('the line under a step', () => {
 
 describe('activityInUse', () => {
   it('asks about an ion while any team has one', () => {
-    expect(activityInUse(lesson.activity, teams)).toBe(lesson.activity);
+    expect(activityInUse(lesson.activity, lesson)).toBe(lesson.activity);
     const [first, ...rest] = withGivens({ ion: ' ' });
-    expect(activityInUse(lesson.activity, rest).steps.map(({ id }) => id)).not.toContain('ion molarity');
-    expect(activityInUse(lesson.activity, rest).steps).toHaveLength(lesson.activity.steps.length - 1);
-    expect(activityInUse(lesson.activity, [teams[0] ?? { givens: {} }, ...(first ? [first] : [])])).toBe(
-      lesson.activity,
+    expect(activityInUse(lesson.activity, { ...lesson, teams: rest }).steps.map(({ id }) => id)).not.toContain(
+      'ion molarity',
     );
+    expect(activityInUse(lesson.activity, { ...lesson, teams: rest }).steps).toHaveLength(
+      lesson.activity.steps.length - 1,
+    );
+    expect(
+      activityInUse(lesson.activity, { ...lesson, teams: [teams[0] ?? { givens: {} }, ...(first ? [first] : [])] }),
+    ).toBe(lesson.activity);
   });
 });
 

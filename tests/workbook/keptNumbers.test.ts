@@ -11,6 +11,7 @@ const before = (lines = teams): PlanReading => ({
   givenNames: lesson.givenNames,
   places: {
     settings: { row: 5, column: 1, rows: 20, columns: 2 },
+    closed: { row: 24, column: 1, rows: 1, columns: 2 },
     keys: { row: 26, column: 1, rows: 40, columns: 1 },
     givenHeadings: { row: 26, column: 4, rows: 1, columns: 7 },
     teamColumns: {},
@@ -21,6 +22,7 @@ const before = (lines = teams): PlanReading => ({
   keysUsedTwice: [],
   problems: [],
   absent: [],
+  closed: [],
 });
 /** Numbers that nobody has: what a team shows of these was given anew. */
 const drafted = teams.map((team) => ({ ...team, givens: { ...team.givens, flask: '999' } }));

@@ -10,6 +10,7 @@ const reading = (lines: readonly TeamPlan[]): PlanReading => ({
   givenNames: lesson.givenNames,
   places: {
     settings: { row: 5, column: 1, rows: 20, columns: 2 },
+    closed: { row: 24, column: 1, rows: 1, columns: 2 },
     keys: { row: 26, column: 1, rows: 40, columns: 1 },
     givenHeadings: { row: 26, column: 4, rows: 1, columns: 7 },
     teamColumns: {},
@@ -20,6 +21,7 @@ const reading = (lines: readonly TeamPlan[]): PlanReading => ({
   keysUsedTwice: [],
   problems: [],
   absent: [],
+  closed: [],
 });
 const drafted = teams.map((team, index) => ({ ...team, key: `fresh ${index}` }));
 

@@ -1,4 +1,4 @@
-import type { ApplyWish, LastTouch } from '../../host/calls.ts';
+import type { ApplyWish, LastTouch, SheetKind, SheetWish } from '../../host/calls.ts';
 import { freeName } from '../../workbook/freeName.ts';
 import { teamsOf } from '../../workbook/planWorkbook.ts';
 import { recognisedSheet } from '../../workbook/recognisedSheet.ts';
@@ -19,7 +19,7 @@ import { samplePollEntries } from './samplePollEntries.ts';
 import { classNameNow, sheetPlan } from './sheetPlan.ts';
 import { beginBuild } from './startBuild.ts';
 
-/** One sheet more, from the Plan as it stands in the file, until finished; also of a build that another page left. */
+/** A step more, from the Plan as it stands in the file, until finished; also of a build that another page left. */
 export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
   attempt(file, allKinds, function* (book) {
     const note = noteIn(book);
@@ -29,7 +29,7 @@ export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
     const task = note.tasks[note.done];
     if (task === undefined) return done(stateOf(note));
     return task.aside === undefined
-      ? yield* buildSheet(file, { book, note, task })
+      ? yield* buildSheets(file, { book, note, task })
       : yield* putAside(file, { book, note, task, aside: task.aside });
   });
 
@@ -41,61 +41,109 @@ interface Step {
 
 function* putAside(file: File, { book, note, aside }: Step & { readonly aside: number }): Work<Outcome<BuildState>> {
   const sheet = book.sheets.find(({ id }) => id === aside);
-  if (sheet === undefined || sheet.kept) return done(stepped(file, { book, note, made: false }));
+  if (sheet === undefined || sheet.kept) return done(stepped(file, { book, note, made: false, steps: 1 }));
   const answer = yield* ask('putAside', {
     sheetId: aside,
     keptName: sheet.tag?.keptName ?? deskWords.keptName(sheet.name, note.stamp),
-    ...closing({ book, note, made: false }),
+    ...closing({ book, note, made: false, steps: 1 }),
     seen: [],
   });
   if (!answer.ok) return answer;
-  return done(stepped(file, { book: noted(file, answer.value, readAfter(note)), note, made: false }));
+  const { reading, late } = answer.value;
+  const state = stepped(file, { book: noted(file, reading, readAfter(note, 1)), note, made: false, steps: 1 });
+  return done(withLate(state, late));
 }
 
-function* buildSheet(file: File, { book, note, task }: Step): Work<Outcome<BuildState>> {
+const withLate = (state: BuildState, late: Parameters<typeof deskWords.late>[0] | undefined): BuildState =>
+  late === undefined ? state : { ...state, late: deskWords.late(late) };
+
+/** Sheets that are small: they are written in one go, since each call to the script takes a second by itself. */
+const small: readonly SheetKind[] = ['help', 'prepare', 'progress', 'poll'];
+
+/**
+ * The sheet that is next and the small ones behind it. Behind a class only where its sheet stands and keeps its name, since
+ * formulas name it.
+ */
+function tasksOfStep({ tasks, done: built }: BuildNote, staysNamed: boolean): readonly BuildTask[] {
+  const [first, ...later] = tasks.slice(built);
+  if (first === undefined) return [];
+  if (!staysNamed) return [first];
+  const end = later.findIndex(({ role, aside }) => aside !== undefined || !small.includes(role.kind));
+  return [first, ...later.slice(0, end < 0 ? later.length : end)];
+}
+
+function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<BuildState>> {
   const inFile = lessonInFile(book);
   if (!inFile.ok) return inFile;
   const { lesson, reading, sheet: planSheet } = inFile.value;
-  const { role } = task;
   const className = classNameNow(lesson, task.keys ?? []);
+  const isClass = task.role.kind === 'class';
   // A class that was removed from the Plan meanwhile keeps the sheet it has.
-  if (role.kind === 'class' && className === undefined) return done(stepped(file, { book, note, made: false }));
-  const plan = sheetPlan({ book, note, task, lesson, places: reading.places });
-  const present = sheetInUse(book, role);
-  const read = sheetToRead(book, role);
-  const willMake = present === undefined;
+  if (isClass && className === undefined) return done(stepped(file, { book, note, made: false, steps: 1 }));
+  const renaming = isClass ? renamedTab(book, { task, className: className ?? '' }) : {};
+  const staysNamed = !isClass || (renaming.tab === undefined && sheetInUse(book, task.role) !== undefined);
+  const tasks = tasksOfStep(note, staysNamed);
+  const [first, ...also] = tasks.map((one) => sheetWish({ book, note, task: one, lesson, places: reading.places }));
+  if (first === undefined) return done(stateOf(note));
+  const willMake = tasks.some(({ role }) => sheetInUse(book, role) === undefined);
+  const steps = tasks.length;
   const answer = yield* ask('applySheet', {
-    plan,
-    keptName: deskWords.keptName(present?.name ?? plan.name, note.stamp),
-    firstEntries: note.wish.sample ? entriesOf({ book, plan, className, lesson }) : [],
-    ...(role.kind === 'class' ? renamedTab(book, { task, className: className ?? '' }) : {}),
-    ...closing({ book, note, made: willMake }),
-    seen: seenOf(planSheet, role.kind === 'class' ? read : undefined),
+    ...first,
+    ...(also.length === 0 ? {} : { also }),
+    ...renaming,
+    ...closing({ book, note, made: willMake, steps }),
+    seen: seenOf(planSheet, isClass ? sheetToRead(book, task.role) : undefined),
   });
   if (!answer.ok) return answer;
   const { reading: after, made, late } = answer.value;
-  const state = stepped(file, { book: noted(file, after, readAfter(note)), note, made });
-  return done(late === undefined ? state : { ...state, late: deskWords.late(late) });
+  const state = stepped(file, { book: noted(file, after, readAfter(note, steps)), note, made, steps });
+  return done(withLate(state, late));
 }
 
-const isLast = ({ tasks, done: built }: BuildNote): boolean => built + 1 >= tasks.length;
-
-/** Between two sheets only the Plan is needed anew; at the end everything that views are made from. */
-const readAfter = (note: BuildNote) => (isLast(note) ? allKinds : (['plan'] as const));
-
-/** What goes with every step: what is read afterwards, and how far the build has come then. */
-function closing({
+function sheetWish({
   book,
   note,
-  made,
-}: {
+  task,
+  lesson,
+  places,
+}: Step & Pick<Parameters<typeof sheetPlan>[0], 'lesson' | 'places'>): SheetWish {
+  const plan = sheetPlan({ book, note, task, lesson, places });
+  const present = sheetInUse(book, task.role);
+  const className = classNameNow(lesson, task.keys ?? []);
+  return {
+    plan,
+    keptName: deskWords.keptName(present?.name ?? plan.name, note.stamp),
+    firstEntries: note.wish.sample ? entriesOf({ book, plan, className, lesson }) : [],
+  };
+}
+
+const isLast = ({ tasks, done: built }: BuildNote, steps: number): boolean => built + steps >= tasks.length;
+
+/** Between two steps only the Plan is needed anew; at the end everything that views are made from. */
+const readAfter = (note: BuildNote, steps: number) => (isLast(note, steps) ? allKinds : (['plan'] as const));
+
+interface StepTaken {
   readonly book: Book;
   readonly note: BuildNote;
   readonly made: boolean;
-}): Pick<ApplyWish, 'read' | 'note' | 'last'> {
-  const read = { kinds: readAfter(note) };
-  const next: BuildNote = { ...note, done: note.done + 1, made: note.made || made };
-  return isLast(note) ? { read, last: lastTouch(book, next) } : { read, note: { after: JSON.stringify(next) } };
+  /** How many of the tasks it did. */
+  readonly steps: number;
+}
+
+/** How far the build has come with a step. */
+const noteAfter = ({ note, made, steps }: StepTaken): BuildNote => ({
+  ...note,
+  done: note.done + steps,
+  made: note.made || made,
+});
+
+/** What goes with every step: what is read afterwards, and how far the build has come then. */
+function closing(step: StepTaken): Pick<ApplyWish, 'read' | 'note' | 'last'> {
+  const { book, note, steps } = step;
+  const read = { kinds: readAfter(note, steps) };
+  return isLast(note, steps)
+    ? { read, last: lastTouch(book, note) }
+    : { read, note: { after: JSON.stringify(noteAfter(step)) } };
 }
 
 /**
@@ -103,21 +151,17 @@ function closing({
  * that is the first class: whoever pressed build wants to see the table that the students will see. Later the teacher
  * goes back to where they were. Where nothing was made nothing moves.
  */
-function lastTouch(book: Book, { made, emptySheet, shownBefore }: BuildNote): LastTouch {
-  if (!made) return { emptySheet, show: null };
+function lastTouch(book: Book, { made: madeBefore, emptySheet, shownBefore }: BuildNote): LastTouch {
   const before = book.sheets.find(({ id }) => id === shownBefore);
   const stays = before !== undefined && !before.kept && before.tag?.state !== 'leaving';
   const firstClass = sheetsInUse(book).find(({ tag }) => tag.kind === 'class' && tag.state === 'built');
-  return { emptySheet, show: stays ? before.id : (firstClass?.id ?? null) };
+  return { emptySheet, madeBefore, show: stays ? before.id : (firstClass?.id ?? null) };
 }
 
 /** The page knows of the step at once: the next one goes on from here. */
-function stepped(
-  file: File,
-  { book, note, made }: { readonly book: Book; readonly note: BuildNote; readonly made: boolean },
-): BuildState {
-  const next: BuildNote = { ...note, done: note.done + 1, made: note.made || made };
-  file.book = { ...book, note: next.done < next.tasks.length ? JSON.stringify(next) : '' };
+function stepped(file: File, step: StepTaken): BuildState {
+  const next = noteAfter(step);
+  file.book = { ...step.book, note: next.done < next.tasks.length ? JSON.stringify(next) : '' };
   return stateOf(next);
 }
 

@@ -68,7 +68,7 @@ export function lessonWanted(
   const teams = withExitNumbers(all.value, { activity, settings, seats: seatsOf(settings) });
   const lesson: Lesson = {
     setup,
-    activity: activityInUse(activity, teams),
+    activity: activityInUse(activity, { setup, teams }),
     teams,
     givenNames: activity.givens.map(({ name }) => name),
     invented: sample || staysInvented(before, teams),

@@ -10,6 +10,7 @@ import { cellsOf, sheetToRead } from '../file/sheets.ts';
 import { seenOf } from '../file/writing.ts';
 import { readSetup } from '../lesson/readSetup.ts';
 import { done, type Outcome } from '../outcome.ts';
+import { noteLeaving } from '../record/noteLeaving.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { type BuildAnswers, type BuildNote, type BuildWish, stateOf } from './buildNote.ts';
@@ -32,10 +33,13 @@ export function* startSample(file: File): Work<Outcome<BuildState>> {
 }
 
 /** The first step of a build, from a file that was just read. */
-export function* beginBuild(file: File, book: Book, wish: BuildWish): Work<Outcome<BuildState>> {
-  const wanted = lessonWanted(book, wish);
+export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outcome<BuildState>> {
+  const wanted = lessonWanted(found, wish);
   if (!wanted.ok) return wanted;
   const { lesson, replacesPlan } = wanted.value;
+  const remembered = yield* noteLeaving(file, found, lesson);
+  if (!remembered.ok) return remembered;
+  const book = remembered.value;
   const role = { kind: 'plan' } as const;
   const there = sheetToRead(book, role);
   const name = nameOf(book, newNote(book, { lesson, wish }), role);

@@ -16,10 +16,10 @@ import { classesInFile } from './classesInFile.ts';
 /** Enters again the checks that failed, and plans anew those whose formula is gone from its cell. */
 export function* checkAgain(
   file: File,
-): Work<Outcome<{ readonly renewed: number; readonly moved?: readonly string[] }>> {
+): Work<Outcome<{ readonly renewed: number; readonly waiting?: number; readonly moved?: readonly string[] }>> {
   const answer = yield* ask('checkAgain', undefined);
   if (!answer.ok) return answer;
-  const { moved } = answer.value;
+  const { moved, waiting } = answer.value;
   let { renewed } = answer.value;
   for (const id of answer.value.missing) {
     const book = yield* look(file, allKinds);
@@ -28,7 +28,7 @@ export function* checkAgain(
     if (!put.ok) return put;
     renewed += put.value;
   }
-  return done({ renewed, ...(moved.length > 0 ? { moved } : {}) });
+  return done({ renewed, ...(waiting > 0 ? { waiting } : {}), ...(moved.length > 0 ? { moved } : {}) });
 }
 
 /** Brings a class sheet to its plan where it still has the layout; what is missing in it is written. */

@@ -15,6 +15,7 @@ import { absentKeys } from '../teams/absentKeys.ts';
 import { membersView } from '../teams/membersView.ts';
 import type { ClassView } from '../views.ts';
 import { deskWords } from '../words.ts';
+import { badGivenOf } from './badGivenOf.ts';
 import { classCalled } from './classCalled.ts';
 import { classInFront } from './classInFront.ts';
 import { exitCounts } from './exitCounts.ts';
@@ -28,7 +29,7 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
   if (inFile.state === 'unreadable') return { ok: false, problem: inFile.problem };
   const plan = inFile.state === 'there' ? inFile.reading : undefined;
   const activity = activityById(plan?.setup.activity ?? '');
-  const steps = activity === undefined ? [] : activityInUse(activity, plan?.teams ?? []).steps;
+  const steps = activity === undefined || plan === undefined ? [] : activityInUse(activity, plan).steps;
   const exit = activity && plan ? exitSteps(activity, seatsOf(plan.setup.settings)) : [];
   const titles = new Map([...steps, ...exit].map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === 'told').map(({ id }) => id);
@@ -46,10 +47,20 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     reading,
     titles,
     told,
+    ticked: steps.filter(({ kind }) => kind === 'ticked').map(({ id }) => id),
+    badGivens: new Map(
+      inFile.state === 'there'
+        ? reading.blocks.flatMap((block) => {
+            const words = badGivenOf(block, inFile);
+            return words === undefined ? [] : [[block.key, words] as const];
+          })
+        : [],
+    ),
     absent,
     extension: activity?.extension ?? '',
     now,
   });
+  const isClosed = reading.blocks.some(({ key }) => plan?.closed.includes(key) === true);
   const scored = (step: string) => !told.includes(step) && !isExitStep(step);
   const counts = activity && plan ? exitCounts(reading, { plan, activity, formulas }) : undefined;
   const inFront = classInFront(book);
@@ -60,6 +71,7 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     className: name,
     ...(inFront === undefined ? {} : { inFront }),
     clock: book.clock,
+    ...(isClosed ? { closed: true } : {}),
     stepCount: steps.filter(({ kind }) => kind !== 'told').length,
     teams: reading.blocks.map((block) => ({
       team: block.team,

@@ -48,15 +48,15 @@ export function exitCounts(
   if (seatsOf(settings) === 0 || rows.length === 0) return undefined;
   const answered = rows.filter(({ entry, row }) => entry !== '' && !formulas.has(row));
   let right = 0;
-  const slips = new Map<string, number>();
+  const slips = new Map<SlipId, number>();
   for (const { key } of teams) {
     const line = plan.teams.find((one) => one.key === key);
     const answers = Object.fromEntries(
       answered.filter((row) => row.key === key).map(({ step, entry }) => [step, entry]),
     );
     if (line === undefined) continue;
-    for (const { isRight, slips: found } of exitOutcomes(line, { activity, settings, answers })) {
-      if (isRight) right += 1;
+    for (const { status, slips: found } of exitOutcomes(line, { settings, answers })) {
+      if (status === 'on target') right += 1;
       for (const slip of found) slips.set(slip, (slips.get(slip) ?? 0) + 1);
     }
   }
@@ -71,7 +71,7 @@ export function exitCounts(
     formulas: rows.filter(({ row }) => formulas.has(row)).length,
     ...(most === undefined || most[1] < fewest || quantity === undefined
       ? {}
-      : { common: { fits: slipWords(most[0] as SlipId, [quantity]).fits, count: most[1] } }),
+      : { common: { fits: slipWords(most[0], [quantity]).fits, count: most[1] } }),
     shown: isYes(settings['show exit checks']) ? 'lesson' : isShown ? 'class' : 'no',
   };
 }

@@ -30,8 +30,16 @@ export function* attempt<T>(
 /** Writes cells, and takes in what stands in the sheets of these kinds afterwards. */
 export function* writeCells(
   file: File,
-  { kinds, ...wish }: Pick<CellsWish, 'cells' | 'heights' | 'seen'> & { readonly kinds: readonly SheetKind[] },
+  {
+    kinds,
+    ids = [],
+    ...wish
+  }: Pick<CellsWish, 'cells' | 'heights' | 'seen'> & {
+    readonly kinds: readonly SheetKind[];
+    /** Single sheets besides. */
+    readonly ids?: readonly number[];
+  },
 ): Work<Outcome<Book>> {
-  const answer = yield* ask('writeCells', { ...wish, read: { kinds } });
+  const answer = yield* ask('writeCells', { ...wish, read: { kinds, ids } });
   return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
 }

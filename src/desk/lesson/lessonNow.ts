@@ -1,4 +1,5 @@
 import type { Activity } from '../../lab/lesson/activity.ts';
+import { activityWanted } from '../../lab/lesson/activityWanted.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import { lettersByTeamSince } from '../../workbook/layout.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
@@ -16,7 +17,7 @@ export function lessonNow(
   const { reading: plan, sheet } = found.value;
   const activity = lessonActivity(plan.setup.settings);
   if (activity === undefined) return problem({ ...deskWords.noLesson, received: `“${plan.setup.activity}”` });
-  return done({ plan, activity, sheet });
+  return done({ plan, activity: activityWanted(activity, plan), sheet });
 }
 
 export const markOf = ({ setup }: Pick<PlanReading, 'setup'>): 'point' | 'comma' =>

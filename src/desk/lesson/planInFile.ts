@@ -50,6 +50,6 @@ export function lessonInFile(
   return done({
     reading,
     sheet,
-    lesson: { setup, activity: activityInUse(activity, teams), teams, givenNames, invented },
+    lesson: { setup, activity: activityInUse(activity, { setup, teams }), teams, givenNames, invented },
   });
 }

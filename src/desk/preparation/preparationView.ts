@@ -1,3 +1,4 @@
+import { cautionLanguageOf } from '../../lab/lesson/cautionPiecesIn.ts';
 import { periodPlans } from '../../lab/lesson/periodPlan.ts';
 import { isPractice, isTeam } from '../../lab/lesson/practice.ts';
 import type { TeamPlan } from '../../lab/lesson/setup.ts';
@@ -53,7 +54,7 @@ export function preparationView(book: Book): Outcome<PreparationView> {
       }))
       .filter((section) => section.rows.length > 0),
     sheet: freshness(book),
-    labels: labels(day, mark),
+    labels: labels(day, mark, cautionLanguageOf(settings)),
     periods: periodPlans(activity, Number(settings.periods)),
   });
 }

@@ -1,36 +1,54 @@
 import { isExitStep } from '../../lab/exit/exitStep.ts';
+import { activityWanted } from '../../lab/lesson/activityWanted.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import { isTeam } from '../../lab/lesson/practice.ts';
 import { membersOn } from '../../lab/members/membersOn.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
 import type { ClassDay } from '../../lab/record/classFacts.ts';
+import { workedWith } from '../../lab/record/workedWith.ts';
+import { readClassSheet } from '../../workbook/readClassSheet.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import { exitCounts } from '../classes/exitCounts.ts';
 import type { Book } from '../file/book.ts';
 import { dayIn } from '../file/dayIn.ts';
+import { cellsOf, sheetToRead } from '../file/sheets.ts';
 import { planInFile } from '../lesson/planInFile.ts';
 import { pollLine } from '../poll/pollLine.ts';
 import { absentKeys } from '../teams/absentKeys.ts';
 
-interface ClassDayFound extends ClassDay {
+export interface ClassDayFound extends ClassDay {
+  /** Of its teams, as its sheet has them. */
+  readonly keys: readonly string[];
+  /** Id of the activity that its rows were built for; unknown for sheets of earlier versions. */
+  readonly builtFor?: string;
   readonly hasEntriesToday: boolean;
   /** Milliseconds since 1970 of the latest entry of today; left out where there is none. */
   readonly lastEntryToday?: number;
 }
 
-/** The day of every class that has a sheet, in the order of the tabs. */
+/**
+ * The day of every class that has a sheet, in the order of the tabs. While a sheet is being made anew the one that it
+ * replaces tells the day: what was typed there has not come over yet.
+ */
 export function classDays(book: Book): readonly ClassDayFound[] {
   const day = book.today;
   const inFile = planInFile(book);
   const plan = inFile.state === 'there' ? inFile.reading : undefined;
-  const activity = plan && lessonActivity(plan.setup.settings);
+  const planned = plan && lessonActivity(plan.setup.settings);
+  const activity = plan && planned && activityWanted(planned, plan);
   const absent = absentKeys(plan, day);
   const isToday = (moment: number | undefined) => moment !== undefined && dayIn(book, moment) === day;
-  return classesInFile(book).flatMap(({ name: className, sheet, reading }): readonly ClassDayFound[] => {
-    if (sheet?.tag?.state !== 'built' || reading === undefined) return [];
+  return classesInFile(book).flatMap((found): readonly ClassDayFound[] => {
+    const { name: className } = found;
+    const source = sheetToRead(book, { kind: 'class', className: found.id });
+    if (source?.tag?.state !== 'built' && source?.tag?.state !== 'leaving') return [];
+    const reading = source === found.sheet ? found.reading : readClassSheet(cellsOf(source));
+    if (reading === undefined) return [];
     const blocks = reading.blocks.filter(isTeam);
+    const keys = blocks.map(({ key }) => key);
+    const ownTeams = plan?.teams.filter(({ key }) => keys.includes(key)) ?? [];
     const steps = blocks.flatMap((block) => block.steps);
-    const exit = activity && plan && exitCounts(reading, { plan, activity, formulas: new Set(sheet.formulaEntries) });
+    const exit = activity && plan && exitCounts(reading, { plan, activity, formulas: new Set(source.formulaEntries) });
     // Where no time was ever noted, what is typed there is all that is known.
     const hasTimes = steps.some(({ lastEntry }) => lastEntry !== undefined);
     const entriesToday = steps.flatMap(({ lastEntry }) =>
@@ -42,6 +60,15 @@ export function classDays(book: Book): readonly ClassDayFound[] {
         className,
         activity: activity?.title ?? plan?.setup.activity ?? '',
         aim: activity?.aim ?? '',
+        ...(activity === undefined
+          ? { substance: '', concentrations: '' }
+          : workedWith({
+              activity,
+              teams: ownTeams,
+              decimalMark: plan?.setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
+            })),
+        keys,
+        ...(source.tag.activity === undefined ? {} : { builtFor: source.tag.activity }),
         hasEntriesToday: entriesToday.length > 0,
         ...(entriesToday.length === 0 ? {} : { lastEntryToday: Math.max(...entriesToday) }),
         ...(exit === undefined ? {} : { exit: { answered: exit.answered, right: exit.right } }),
@@ -52,16 +79,18 @@ export function classDays(book: Book): readonly ClassDayFound[] {
             .members.filter((member) => member.absent)
             .map(({ name }) => name),
           here: block.steps.some(({ entry, lastEntry }) => (hasTimes ? isToday(lastEntry) : entry !== '')),
-          steps: block.steps.flatMap(({ step, check, entry, lookAt, tries }) => {
+          steps: block.steps.flatMap(({ step, check, entry, lookAt, tries, helpWanted }) => {
             if (isExitStep(step)) return [];
-            const planned = activity?.steps.find(({ id }) => id === step);
+            const ours = activity?.steps.find(({ id }) => id === step);
             return {
-              title: planned?.title ?? step,
-              scored: planned !== undefined && planned.kind !== 'told',
+              title: ours?.title ?? step,
+              ...(ours?.kind === 'ticked' ? { ofCautions: true } : {}),
+              scored: ours !== undefined && ours.kind !== 'told',
               check,
               entry,
               lookAt,
               tries,
+              helpWanted,
             };
           }),
         })),

@@ -1,4 +1,4 @@
-import { type RecordEntry, type RecordField, recordFields } from '../../lab/record/recordEntry.ts';
+import { firstRecordFields, type RecordEntry, type RecordField, recordFields } from '../../lab/record/recordEntry.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
 
@@ -35,7 +35,9 @@ function readEntry(given: unknown): RecordEntry | undefined {
   if (typeof given !== 'object' || given === null) return undefined;
   const entry = {} as Record<RecordField, string>;
   for (const field of recordFields) {
-    const words = (given as Record<string, unknown>)[field];
+    const sent = (given as Record<string, unknown>)[field];
+    // A row that was begun before there was such a field says nothing of it.
+    const words = sent === undefined && !firstRecordFields.some((first) => first === field) ? '' : sent;
     if (typeof words !== 'string') return undefined;
     entry[field] = words.trim();
   }

@@ -1,4 +1,5 @@
 import { classFacts } from '../../lab/record/classFacts.ts';
+import { closedRow } from '../../lab/texts/feedback.ts';
 import { rowFor } from '../../workbook/readRecordSheet.ts';
 import type { Book } from '../file/book.ts';
 import { planInFile } from '../lesson/planInFile.ts';
@@ -15,8 +16,10 @@ export function recordView(book: Book): Outcome<RecordView> {
   const classes = classDays(book).map((found) => {
     const { entry, names } = classFacts(found);
     const saved = reading === undefined ? undefined : rowFor(reading, entry)?.entry;
+    const isClosed = found.teams.some(({ steps }) => steps.some(({ check }) => check === closedRow.check));
     return {
-      proposal: entry,
+      // Rows of a class that is closed say no more what is hard in them: what was noted at the bell is all there is.
+      proposal: isClosed && saved !== undefined ? { ...entry, hard: saved.hard, next: saved.next } : entry,
       names,
       hasEntriesToday: found.hasEntriesToday,
       ...(saved === undefined ? {} : { saved }),
@@ -29,17 +32,16 @@ export function recordView(book: Book): Outcome<RecordView> {
 const minutesAfterClass = 20;
 
 /**
- * Classes that have entries of today, have gone, and have no row of today; and in how many minutes the next of them
- * joins, where one is still at work.
+ * Classes that have entries of today, have gone, and have no row of today for that lesson; and in how many minutes the
+ * next of them joins, where one is still at work.
  */
 export function recordDue(book: Book): Outcome<RecordDueView> {
-  const rows = recordInFile(book)?.reading?.rows ?? [];
-  const written = rows.filter(({ entry }) => entry.day === book.today).map(({ entry }) => entry.className);
-  const open = classDays(book).flatMap(({ className, lastEntryToday }) =>
-    lastEntryToday === undefined || written.includes(className)
-      ? []
-      : [{ className, minutesLeft: minutesAfterClass - (book.now - lastEntryToday) / 60_000 }],
-  );
+  const reading = recordInFile(book)?.reading;
+  const open = classDays(book).flatMap((found) => {
+    const { className, lastEntryToday } = found;
+    if (lastEntryToday === undefined || (reading !== undefined && rowFor(reading, found) !== undefined)) return [];
+    return [{ className, minutesLeft: minutesAfterClass - (book.now - lastEntryToday) / 60_000 }];
+  });
   const atWork = open.filter(({ minutesLeft }) => minutesLeft > 0).map(({ minutesLeft }) => minutesLeft);
   return done({
     due: open.filter(({ minutesLeft }) => minutesLeft <= 0).map(({ className }) => className),

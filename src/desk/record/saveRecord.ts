@@ -1,7 +1,15 @@
 import type { CellWish } from '../../host/calls.ts';
+import { classFacts } from '../../lab/record/classFacts.ts';
 import { mergedWords } from '../../lab/record/mergedWords.ts';
 import { nameIn } from '../../lab/record/nameIn.ts';
-import { type RecordEntry, type RecordField, recordFields, wordFields } from '../../lab/record/recordEntry.ts';
+import {
+  type RecordEntry,
+  type RecordField,
+  recordFields,
+  rowName,
+  withLesson,
+  wordFields,
+} from '../../lab/record/recordEntry.ts';
 import { recordWords } from '../../lab/texts/record.ts';
 import { planRecordSheet } from '../../workbook/planRecordSheet.ts';
 import { type RecordReading, rowFor } from '../../workbook/readRecordSheet.ts';
@@ -13,6 +21,7 @@ import { type File, look, noted } from '../file/look.ts';
 import { attempt, seenOf, writeCells } from '../file/writing.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
+import type { ClassDayFound } from './classDays.ts';
 import { namesInFile } from './namesInFile.ts';
 import { readRows, type SentRow } from './readRows.ts';
 import { recordInFile } from './recordInFile.ts';
@@ -45,10 +54,10 @@ function wordProblem(rows: readonly SentRow[], names: readonly string[]): Outcom
     for (const field of wordFields) {
       const where = `“${recordWords.labels[field]}” of ${entry.className}`;
       if (entry[field].length > longest)
-        return problem({ ...say.tooLong, where, received: String(entry[field].length) }, `${entry.className}.${field}`);
+        return problem({ ...say.tooLong, where, received: String(entry[field].length) }, `${rowName(entry)}.${field}`);
       const name = nameIn(entry[field], names);
       if (name !== undefined)
-        return problem({ ...say.named, where, received: `“${name}”` }, `${entry.className}.${field}`);
+        return problem({ ...say.named, where, received: `“${name}”` }, `${rowName(entry)}.${field}`);
     }
   }
   return undefined;
@@ -67,6 +76,19 @@ function* write(
   book: Book,
   rows: readonly SentRow[],
 ): Work<Outcome<{ readonly saved: readonly RecordEntry[] }>> {
+  const made = recordCells(book, rows);
+  if (!made.ok) return made;
+  const { sheet, cells, saved } = made.value;
+  if (cells.length === 0) return done({ saved });
+  const outcome = yield* writeCells(file, { cells, seen: seenOf(sheet), kinds: ['record'] });
+  return outcome.ok ? done({ saved }) : outcome;
+}
+
+/** What changes in the Record where these rows are kept, and the rows as they stand then. */
+function recordCells(
+  book: Book,
+  rows: readonly SentRow[],
+): Outcome<{ readonly sheet: BookSheet; readonly cells: readonly CellWish[]; readonly saved: readonly RecordEntry[] }> {
   const record = recordInFile(book);
   if (record?.reading === undefined) return problem(deskWords.record.headings);
   const { sheet, reading } = record;
@@ -87,9 +109,42 @@ function* write(
     cells.push(...rowCells({ sheet, reading, row, entry: written, there: there?.entry }));
     saved.push(written);
   }
-  if (cells.length === 0) return done({ saved });
-  const outcome = yield* writeCells(file, { cells, seen: seenOf(sheet), kinds: ['record'] });
-  return outcome.ok ? done({ saved }) : outcome;
+  if (cells.length > 0) cells.unshift(...headingCells(sheet, reading));
+  return done({ sheet, cells, saved });
+}
+
+/** Headings that a sheet of an earlier version has not got. */
+const headingCells = (sheet: BookSheet, { headingRow: row, columns, withoutHeading }: RecordReading): CellWish[] =>
+  withoutHeading.map((field) => {
+    const column = columns[field];
+    return { sheetId: sheet.id, row, column, was: cellWas(sheet, { row, column }), now: recordWords.labels[field] };
+  });
+
+/**
+ * The Record with rows for these days: what somebody wrote about one stays, and what is open is added to it. The cells are
+ * not written yet, so that they can go with others in one call.
+ */
+export function* noteDays(
+  file: File,
+  book: Book,
+  days: readonly ClassDayFound[],
+): Work<Outcome<{ readonly book: Book; readonly sheet: BookSheet; readonly cells: readonly CellWish[] }>> {
+  const there = recordInFile(book) === undefined ? yield* makeRecord(file, book) : done(book);
+  if (!there.ok) return there;
+  const reading = recordInFile(there.value)?.reading;
+  const made = recordCells(
+    there.value,
+    days.map((day): SentRow => {
+      const { entry } = classFacts(day);
+      const saved = reading && rowFor(reading, entry)?.entry;
+      if (saved === undefined) return { entry, base: undefined };
+      const next = mergedWords({ base: '', there: saved.next, typed: entry.next });
+      return { entry: { ...withLesson(saved, entry), next }, base: saved };
+    }),
+  );
+  if (!made.ok) return made;
+  const { sheet, cells } = made.value;
+  return done({ book: there.value, sheet, cells });
 }
 
 /** Only cells that change are written. */

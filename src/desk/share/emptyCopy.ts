@@ -1,4 +1,5 @@
 import type { EmptyFileWish } from '../../host/calls.ts';
+import { activityWanted } from '../../lab/lesson/activityWanted.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import { addedHints } from '../../workbook/addedHints.ts';
 import { neutralLesson } from '../../workbook/neutralLesson.ts';
@@ -37,7 +38,7 @@ export function* emptyCopy(
   const { reading, sheet } = plan.value;
   const activity = lessonActivity(reading.setup.settings);
   if (activity === undefined) return problem(deskWords.share.noLesson);
-  const lesson = neutralLesson(reading, activity);
+  const lesson = neutralLesson(reading, activityWanted(activity, reading));
   const names = newSheetNames(classNames(lesson));
   const keptName = (one: SheetPlan) => deskWords.keptName(one.name, stampOf(book));
   const planSheet = planPlanSheet(lesson, names);

@@ -61,7 +61,8 @@ export const checkTeamHelp = {
   notes: [
     'A step id is the id of a step in the activity named in the settings, or the name of a quantity as in CHECKSTEP, which takes the givens it names.',
     'The first row gives the headings where its step id is blank; any other row without a step id stays blank, so rows can be inserted and deleted.',
-    'Settings read: activity, figures, atomic-weight decimals, chlorine on the table (35.45 or 35.5), decimal mark (point or comma), judge figures, highest help level, and what measured answers depend on. Other names are ignored.',
+    'Settings read: activity, figures, atomic-weight decimals, chlorine on the table (35.45 or 35.5), decimal mark (point or comma), judge figures, highest help level, closed at the bell, and what measured answers depend on. Other names are ignored.',
+    'Where the setting closed at the bell names the given key, keys parted by semicolons, rows that are not on target say next time and ask nothing.',
     'Where the setting layout says that a sheet is older than the letters of today, its orders of letters are not judged and the row says to build again; settings without that line are taken as of today. A given named key letters actions and options for its block alone.',
     'Numbers that a team rounded and carried forward are on target. An entry that follows correctly from one that is not right says follows and names that row.',
   ],

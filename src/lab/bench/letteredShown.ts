@@ -1,12 +1,16 @@
-import type { ChosenStep, OrderedStep, Shown } from '../lesson/activity.ts';
+import type { ChosenStep, OrderedStep, SafetyStep, Shown } from '../lesson/activity.ts';
 import { orderTexts } from '../texts/ordering.ts';
 import { letteredOptions } from './letteredOptions.ts';
 import { orderedActions } from './orderedActions.ts';
 import { procedureByName } from './procedures.ts';
 import { questionByName } from './questions.ts';
+import { safetyLetters, safetyQuestion } from './safetyQuestion.ts';
 
 /** A step that is answered with letters, as far as its row needs it. */
-type LetteredStep = Pick<OrderedStep, 'kind' | 'id' | 'procedure'> | Pick<ChosenStep, 'kind' | 'id' | 'question'>;
+type LetteredStep =
+  | Pick<OrderedStep, 'kind' | 'id' | 'procedure'>
+  | Pick<ChosenStep, 'kind' | 'id' | 'question'>
+  | Pick<SafetyStep, 'kind' | 'id' | 'topic'>;
 
 /**
  * The line under the title of a step that is answered with letters: for the team whose block has this key, or for all teams
@@ -18,6 +22,12 @@ export function letteredShown(step: LetteredStep, key = ''): readonly Shown[] {
     return joined([
       ...questionByName(step.question).stem,
       ...letteredOptions(step.question, whose).flatMap<Shown>(({ letter, item }) => [`\n${letter}) `, ...item.text]),
+    ]);
+  }
+  if (step.kind === 'safety') {
+    return joined([
+      ...safetyQuestion(step).stem,
+      ...safetyLetters(step, whose).map(({ letter, item }) => `\n${letter}) ${item.text}`),
     ]);
   }
   const actions = orderedActions(step.procedure, whose);

@@ -25,49 +25,31 @@ export function exitStep({ steps, numbers }: Activity, id: string): CalculatedSt
   const molarity = { given: exitMolarity(seat) };
   const volume = { given: exitVolume(seat) };
   const takesOf = (quantity: string) =>
-    steps.find((step): step is CalculatedStep => step.kind === 'calculated' && step.quantity === quantity)?.takes;
-  const asked = (
-    quantity: CalculatedStep['quantity'],
-    unit: string,
-    takes: CalculatedStep['takes'],
-  ): CalculatedStep => ({
-    kind: 'calculated',
-    id,
-    title: exitTexts.title(seat),
-    unit,
-    shown: [],
-    period: 1,
-    bench: false,
-    quantity,
-    takes,
-    buildsOn: {},
-  });
-  const dilution = takesOf('stock volume');
-  const target = dilution?.['target molarity'];
-  if (dilution && target) {
-    // Where the stock is the team's own, what came of it is diluted further: a number that all of the team were given.
-    const own = dilution['stock molarity'];
-    const stock = own && 'given' in own ? own : target;
-    return asked('stock volume', 'mL', {
-      'stock molarity': stock,
-      'target molarity': molarity,
-      'target volume': volume,
-    });
-  }
-  const flask = takesOf('diluted molarity')?.['final volume'];
-  if (flask) {
-    return asked('diluted molarity', 'mol/L', {
-      'stock molarity': molarity,
-      'stock volume': volume,
-      'final volume': flask,
-    });
-  }
-  const purity = takesOf('mass of solute')?.purity;
-  const formula = { given: numbers.formula };
-  return {
-    ...asked('mass of solute', 'g', { formula, molarity, volume, ...(purity ? { purity } : {}) }),
-    asks: { 'ratio-inverted': exitTexts.massQuestion },
-  };
+    steps.find((step): step is CalculatedStep => step.kind === 'calculated' && step.quantity === quantity)?.takes ?? {};
+  const { 'stock molarity': stock, 'target molarity': target } = takesOf('stock volume');
+  const { 'final volume': flask } = takesOf('diluted molarity');
+  const { purity } = takesOf('mass of solute');
+  // Where the stock is the team's own, what came of it is diluted further: a number that all of the team were given.
+  const diluted = stock && 'given' in stock ? stock : target;
+  const asked: Pick<CalculatedStep, 'quantity' | 'unit' | 'takes'> = diluted
+    ? {
+        quantity: 'stock volume',
+        unit: 'mL',
+        takes: { 'stock molarity': diluted, 'target molarity': molarity, 'target volume': volume },
+      }
+    : flask
+      ? {
+          quantity: 'diluted molarity',
+          unit: 'mol/L',
+          takes: { 'stock molarity': molarity, 'stock volume': volume, 'final volume': flask },
+        }
+      : {
+          quantity: 'mass of solute',
+          unit: 'g',
+          takes: { formula: { given: numbers.formula }, molarity, volume, ...(purity ? { purity } : {}) },
+        };
+  const title = exitTexts.title(seat);
+  return { kind: 'calculated', id, title, shown: [], period: 1, bench: false, buildsOn: {}, ...asked };
 }
 
 /** The columns of the Plan that hold a question's numbers. */

@@ -7,6 +7,7 @@ import type { QuantityArgument } from '../quantities/quantityEntry.ts';
 import { isQuantityName, quantities } from '../quantities.ts';
 import { readingHints, rowShown, toldHints } from '../texts/hints.ts';
 import { tickHints } from '../texts/ticks.ts';
+import { evidenceHints } from '../texts/weighing.ts';
 import { ownHint } from './ownHint.ts';
 import { filledIn, quantityHint } from './quantityHint.ts';
 
@@ -64,9 +65,12 @@ function ourHint(step: Step, level: 1 | 2 | 3, wanted: HintWanted): string {
       return typeof hint === 'string' ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
     }
     case 'ticked':
+    case 'safety':
       return tickHints[level - 1] ?? '';
+    case 'weighing':
+      return evidenceHints[level - 1] ?? '';
     case 'told':
-      return toldHints[level - 1] ?? '';
+      return (step.evidence === undefined ? toldHints : evidenceHints)[level - 1] ?? '';
   }
 }
 

@@ -1,27 +1,13 @@
-import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
-import { patternOnUse } from '../../measurement/patternOnUse.ts';
+import type { CellValue } from '../../measurement/cellValue.ts';
 import { blockKey } from '../bench/blockKey.ts';
 import type { LettersOf } from '../bench/lettered.ts';
 import { letteredOptions } from '../bench/letteredOptions.ts';
 import { optionReply } from '../bench/optionReply.ts';
 import { questionByName } from '../bench/questions.ts';
 import type { ChosenStep } from '../lesson/activity.ts';
-import { choiceTexts } from '../texts/choosing.ts';
 import type { Surroundings } from './judgedRow.ts';
+import { judgeLetter } from './judgeLetter.ts';
 import type { RowCheck } from './rowCheck.ts';
-
-/** One letter, with nothing behind it, or a reason that a mark or “because” begins. */
-const letterFirst = patternOnUse(
-  String.raw`^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)`,
-  'su',
-);
-
-/** The letter of an entry such as “b”, “(B)” or “b, because …”; undefined where it is not one letter. */
-function chosenLetter(entry: CellValue): string | undefined {
-  if (typeof entry !== 'string') return undefined;
-  const read = letterFirst().exec(entry.normalize('NFKC').toLowerCase());
-  return read?.[1];
-}
 
 /** What a lettered answer is judged with, beside the question. */
 interface ChoiceSurroundings {
@@ -37,15 +23,10 @@ export function judgeChoice(
   entry: CellValue,
   { letters = {}, solute = '' }: ChoiceSurroundings = {},
 ): RowCheck {
-  if (isBlank(entry)) return { status: 'blank', lookAt: '' };
-  const options = letteredOptions(questionName, letters);
-  const letter = chosenLetter(entry);
-  const chosen = options.find((option) => option.letter === letter);
-  if (chosen === undefined) {
-    return { status: 'unreadable', lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
-  }
-  const isRight = chosen.item.id === questionByName(questionName).right.id;
-  return { status: isRight ? 'on target' : 'not yet', lookAt: optionReply(chosen.item, solute) };
+  return judgeLetter(entry, letteredOptions(questionName, letters), (item) => ({
+    status: item.id === questionByName(questionName).right.id ? 'on target' : 'not yet',
+    lookAt: optionReply(item, solute),
+  }));
 }
 
 /** Judges a lettered answer in the team's own letters. */

@@ -5,6 +5,7 @@ import type { ReadingOf } from '../texts/readings.ts';
 import { expectedReading } from './expectedReading.ts';
 import type { JudgedRow, Surroundings } from './judgedRow.ts';
 import { judgeReading } from './judgeReading.ts';
+import { judgeDifference } from './judgeWeighing.ts';
 import { readEntry } from './readEntry.ts';
 import { toolsOfReading } from './toolsOfReading.ts';
 import { unitKind } from './unitKind.ts';
@@ -22,6 +23,9 @@ export function judgeMeasured(step: MeasuredStep, cell: CellValue, around: Surro
   const entry = readEntry(cell, unitKind(unit), settings);
   const value = entry.kind === 'number' ? { value: entry.entry.value } : {};
   if (entry.kind === 'number' && waitsFor !== '') return { ...value, status: 'not yet', lookAt: waitsFor };
+  const amiss =
+    entry.kind === 'number' && entry.unit !== 'other kind' ? judgeDifference(step, entry.entry, around) : undefined;
+  if (amiss) return { ...value, ...amiss };
   const tools = toolsOfReading({ ...step, expected }, around);
   if (!tools.ok) return { status: 'unreadable', isUnusable: true, lookAt: badGiven(tools.error.argument) };
   const reading = {

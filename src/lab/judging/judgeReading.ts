@@ -29,7 +29,10 @@ const nearShare = 0.1;
  * Whether an entry in grams ends where the display of the balance does. A number cell has lost its zeros, so that only
  * text tells; the trailing zeros of a whole number may all have been shown.
  */
-function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }: TypedEntry, settings: SettingCells): boolean {
+export function showsEveryFigure(
+  { isText, lastPlace, figuresMin, figuresMax }: TypedEntry,
+  settings: SettingCells,
+): boolean {
   const finest = balanceReadability(settings);
   if (!isText || !finest.ok) return true;
   const place = finest.value.lastPlace;

@@ -3,6 +3,7 @@ import { optionReply } from '../bench/optionReply.ts';
 import { orderedActions } from '../bench/orderedActions.ts';
 import { procedureByName } from '../bench/procedures.ts';
 import { questionByName } from '../bench/questions.ts';
+import { safetyQuestion } from '../bench/safetyQuestion.ts';
 import { isExitStep } from '../exit/exitStep.ts';
 import { hintForStep } from '../hints/hintForStep.ts';
 import type { Activity, CalculatedStep, MeasuredStep, OrderedStep, Step, TickedStep } from '../lesson/activity.ts';
@@ -15,6 +16,7 @@ import { figureWords, remarks, type SlipId, slipTexts, unreadableTexts } from '.
 import { orderTexts } from '../texts/ordering.ts';
 import { readingAdvice, readingTexts } from '../texts/readings.ts';
 import { tickTexts } from '../texts/ticks.ts';
+import { differenceTexts, notALink, weighingTexts } from '../texts/weighing.ts';
 import { feedbackText, filled } from './feedbackText.ts';
 import { readingOf } from './judgeMeasured.ts';
 
@@ -56,15 +58,28 @@ function lookAtTexts(step: Step, team: RowOfTeam): readonly string[] {
     }
     case 'ticked':
       return tickedTexts(step, team);
+    case 'safety':
+      return [
+        choiceTexts.oneLetter(['a', 'd']),
+        ...safetyQuestion(step).options.flatMap(({ right = '', ask }) => [right, ask]),
+      ];
+    case 'weighing':
+      return Object.values(weighingTexts);
     case 'told':
-      return [];
+      return step.evidence === 'link' ? [notALink] : [];
   }
 }
 
 /** What a row says of other rows, each with the longest title that it can name. */
 function waiting(step: Step, { steps }: Activity): readonly string[] {
+  if (step.kind === 'weighing') {
+    const place = steps.findIndex(({ id }) => id === step.id);
+    return steps.slice(0, place).map(({ title }) => filled(remarks.waitForRow, { row: title }));
+  }
   const row = steps.map(({ title }) => title).reduce((one, other) => (other.length > one.length ? other : one), '');
-  const [tick] = steps.flatMap(({ kind, title }) => (kind === 'ticked' ? [title] : []));
+  const [tick] = steps
+    .flatMap(({ kind, title }) => (kind === 'ticked' || kind === 'safety' ? [title] : []))
+    .sort((one, other) => other.length - one.length);
   return [
     ...(step.kind === 'calculated' ? [remarks.follows, remarks.needsRow, remarks.lookFirst] : []),
     ...(step.bench ? [remarks.waitForRow] : []),
@@ -131,6 +146,11 @@ function measuredTexts(step: MeasuredStep): readonly string[] {
       (['near', 'further'] as const).map((far) => [readingTexts[side], advice[side].ask, advice[side][far]].join(' ')),
     ),
     ...[onTarget, farAbove, farBelow, unit, unreadable, decimals, remarks.otherMark],
+    ...(step.from === undefined
+      ? []
+      : [remarks.needsRow, remarks.follows, ...Object.values(differenceTexts)].map((text) =>
+          filled(text, { row: 'Loaded' }),
+        )),
   ];
 }
 

@@ -4,8 +4,9 @@ import { hintForStep } from '../hints/hintForStep.ts';
 import { plainName } from '../lesson/givenCells.ts';
 import { ownHelpGiven } from '../lesson/teamColumns.ts';
 import { readTeamLesson, type TeamLesson } from '../lesson/teamLesson.ts';
-import { checkHeadings } from '../texts/feedback.ts';
+import { checkHeadings, closedRow } from '../texts/feedback.ts';
 import { levelAsked } from '../texts/hints.ts';
+import { isClosed } from './isClosed.ts';
 import type { JudgedRow } from './judgedRow.ts';
 import { judgeTeam, type TeamBlock } from './judgeTeam.ts';
 
@@ -69,9 +70,15 @@ export function teamChecks(table: TeamTable): readonly CheckedRow[] {
       ownHints: table.ownHints,
     });
   };
-  return judgeTeam(table, lesson).map((row, index) =>
-    index === 0 && isBlank(table.steps[0])
-      ? checkHeadings
-      : { check: row.status, lookAt: row.lookAt, hint: hintFor(row, index) },
-  );
+  const closed = isClosed(lesson);
+  return judgeTeam(table, lesson).map((row, index) => {
+    if (index === 0 && isBlank(table.steps[0])) return checkHeadings;
+    const said = { check: row.status, lookAt: row.lookAt, hint: hintFor(row, index) };
+    if (!closed || !asks.includes(row.status)) return said;
+    // Cautions stay in sight whatever the hour.
+    return { ...said, ...closedRow, ...(row.step?.kind === 'ticked' ? { lookAt: row.lookAt } : {}) };
+  });
 }
+
+/** What a check says while a row asks for something. */
+const asks: readonly string[] = ['close', 'follows', 'not yet', 'unreadable', 'blank'];

@@ -5,10 +5,12 @@ import { isFact, type JudgedRow } from './judgedRow.ts';
 const needsAnotherLook = ({ status }: JudgedRow): boolean =>
   status === 'not yet' || status === 'follows' || status === 'unreadable';
 
-/** What to say of the row that a row of the bench waits for; undefined where it waits for none. */
-function waitsFor(earlier: readonly JudgedRow[]): string | undefined {
-  const unticked = earlier.find(({ step, status }) => step?.kind === 'ticked' && status !== 'on target');
-  if (unticked) return filled(remarks.waitForTick, { row: unticked.root });
+/** What to say of the row that a row of the bench waits for, in few words where it is low; undefined where it waits for none. */
+function waitsFor(earlier: readonly JudgedRow[], isShort: boolean): string | undefined {
+  const unread = earlier.find(
+    ({ step, status }) => (step?.kind === 'ticked' || step?.kind === 'safety') && status !== 'on target',
+  );
+  if (unread) return filled(isShort ? remarks.waitForRow : remarks.waitForTick, { row: unread.root });
   const first = earlier.find(
     (other) => other.step && other.step.kind !== 'chosen' && needsAnotherLook(other) && !isFact(other),
   );
@@ -24,7 +26,7 @@ function waitsFor(earlier: readonly JudgedRow[]): string | undefined {
  */
 export function withWait(row: JudgedRow, earlier: readonly JudgedRow[]): JudgedRow {
   const isOfBench = row.step?.bench && row.step.kind !== 'told' && !row.isUnusable;
-  const lookAt = isOfBench ? waitsFor(earlier) : undefined;
+  const lookAt = isOfBench ? waitsFor(earlier, row.step?.kind === 'weighing') : undefined;
   if (lookAt === undefined) return row;
   return { ...row, status: row.status === 'blank' ? 'blank' : 'not yet', lookAt, slips: [] };
 }

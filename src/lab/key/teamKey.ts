@@ -6,6 +6,7 @@ import { letterOfOption } from '../bench/letteredOptions.ts';
 import { optionReply } from '../bench/optionReply.ts';
 import { lettersInOrder } from '../bench/orderedActions.ts';
 import { questionByName } from '../bench/questions.ts';
+import { rightSafetyOption, safetyLetters } from '../bench/safetyQuestion.ts';
 import { decimalText } from '../judging/decimalText.ts';
 import { expectedValue } from '../judging/expectedValue.ts';
 import type { FilledQuantity } from '../judging/filledQuantity.ts';
@@ -163,6 +164,13 @@ export function teamKey({
       }
       case 'ticked':
         return { answer: tickTexts.answer(team.givens[step.substance.formula] ?? ''), note: '' };
+      case 'safety': {
+        const right = rightSafetyOption(step, { givens: team.givens, decimalMark });
+        const found = safetyLetters(step, whose(step)).find(({ item }) => item.id === right);
+        return { answer: found?.letter ?? '', note: found?.item.right ?? '' };
+      }
+      case 'weighing':
+        return { answer: '', note: words.weighing };
       case 'told':
         return { answer: '', note: words.told };
     }

@@ -67,6 +67,15 @@ export interface MeasuredStep extends StepBase {
   readonly techniqueShare?: number;
   /** Which help with readings goes with it, where not that of its instrument. */
   readonly hints?: 'portion';
+  /** Worked from two readings in rows of their own, where a lesson asks for them. */
+  readonly from?: 'weighings';
+}
+/** What a balance shows with a vessel on it, before anything is worked from it. */
+export interface WeighingStep extends StepBase {
+  readonly kind: 'weighing';
+  /** The measured step that is worked from it. */
+  readonly of: string;
+  readonly when: 'empty' | 'loaded';
 }
 export interface OrderedStep extends StepBase {
   readonly kind: 'ordered';
@@ -82,6 +91,8 @@ export interface ChosenStep extends StepBase {
 }
 export interface ToldStep extends StepBase {
   readonly kind: 'told';
+  /** Asked for as evidence, in a row that is no higher than two lines; of a link also whether it is one is said. */
+  readonly evidence?: 'words' | 'link';
 }
 /** What a team handles, by the names of the givens that say it; with a formula alone it is the substance undiluted. */
 export interface Substance {
@@ -100,7 +111,23 @@ export interface TickedStep extends StepBase {
   readonly substance: Substance;
 }
 
-export type Step = CalculatedStep | MeasuredStep | OrderedStep | ChosenStep | ToldStep | TickedStep;
+/** What to do if it splashes, or where it goes: which option is right follows from what is handled. Bench rows wait for it. */
+export interface SafetyStep extends StepBase {
+  readonly kind: 'safety';
+  readonly topic: SafetyTopic;
+  readonly substance: Substance;
+}
+export type SafetyTopic = 'splash' | 'waste';
+
+export type Step =
+  | CalculatedStep
+  | MeasuredStep
+  | OrderedStep
+  | ChosenStep
+  | ToldStep
+  | TickedStep
+  | SafetyStep
+  | WeighingStep;
 
 /** What teams get numbers of their own in; every value in `takes` is the name of a given. */
 type NumbersPlan = {

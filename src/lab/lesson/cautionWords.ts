@@ -42,7 +42,13 @@ export function cautionWords({ studentsDilute, ...handling }: TeamHandling): str
       lines.map((line, place) => sentences(line, shown[place] ?? [])).join(parting),
       ...(isUnlisted ? [tickTexts.readSheetFirst] : []),
       // In one paragraph: each line of its own would leave part of a line empty.
-      [wearFor(forms), ...careFor(forms), ...doing, wasteFor(forms), tickTexts.deferring].join(' '),
+      [
+        tickTexts.wear[wearFor(forms)],
+        ...careFor(forms).map((care) => tickTexts[care]),
+        ...doing,
+        wasteFor(forms),
+        tickTexts.deferring,
+      ].join(' '),
     ].join('\n');
   const isLong = () => wordsIn(told()) > mostCautionWords || told().length > mostCautionLetters;
   if (isLong()) {
@@ -56,7 +62,7 @@ export function cautionWords({ studentsDilute, ...handling }: TeamHandling): str
     list.push(piece);
     if (isLong()) list.pop();
   };
-  for (const what of doingFor(forms)) keep(doing, what);
+  for (const what of doingFor(forms)) keep(doing, tickTexts[what]);
   for (const [place, { effects }] of lines.entries()) {
     const list = shown[place] ?? [];
     for (const effect of effects.slice(list.length)) keep(list, effect);
@@ -131,30 +137,32 @@ function sentences({ what, marks }: FormLine, effects: readonly string[]): strin
 
 const codesOf = (forms: readonly HandledForm[]): readonly string[] => forms.flatMap(({ cautions }) => cautions.codes);
 
-function wearFor(forms: readonly HandledForm[]): string {
+/** What to wear, by its name in the texts. */
+export function wearFor(forms: readonly HandledForm[]): keyof typeof tickTexts.wear {
   const codes = codesOf(forms);
-  if (codes.some((code) => /^H(314|318|310|311|300|330)$/.test(code))) return tickTexts.wear.all;
+  if (codes.some((code) => /^H(314|318|310|311|300|330)$/.test(code))) return 'all';
   const isOpen = forms.some(({ cautions }) => cautions.verdict === 'unsure');
-  return isOpen || codes.some((code) => /^(H3|EUH066)/.test(code)) ? tickTexts.wear.hands : tickTexts.wear.eyes;
+  return isOpen || codes.some((code) => /^(H3|EUH066)/.test(code)) ? 'hands' : 'eyes';
 }
 
 /** How to dilute or dissolve what burns: always said. */
-function careFor(forms: readonly HandledForm[]): readonly string[] {
+export function careFor(forms: readonly HandledForm[]): readonly ('acidToWater' | 'heatOfSolution')[] {
   const cares = forms.flatMap(({ cautions: { statements } }) => statements.filter(({ about }) => about === 'care'));
   if (cares.length === 0) return [];
-  const isAcid = cares.some(({ advice }) => advice === adviceTexts.acidToWater);
-  return [isAcid ? tickTexts.acidToWater : tickTexts.heatOfSolution];
+  return [cares.some(({ advice }) => advice === adviceTexts.acidToWater) ? 'acidToWater' : 'heatOfSolution'];
 }
 
 /** What else to do, what matters most first, as far as there is room. */
-function doingFor(forms: readonly HandledForm[]): readonly string[] {
+export function doingFor(
+  forms: readonly HandledForm[],
+): readonly ('neverWithAcid' | 'noFlames' | 'awayFromFuel' | 'hood')[] {
   const codes = codesOf(forms);
   const has = (pattern: RegExp) => codes.some((code) => pattern.test(code));
   return [
-    ...(has(/^EUH03[12]$/) ? [tickTexts.neverWithAcid] : []),
-    ...(has(/^H22/) ? [tickTexts.noFlames] : []),
-    ...(has(/^H27/) ? [tickTexts.awayFromFuel] : []),
-    ...(has(/^(H33[0-6]|EUH071)$/) ? [tickTexts.hood] : []),
+    ...(has(/^EUH03[12]$/) ? (['neverWithAcid'] as const) : []),
+    ...(has(/^H22/) ? (['noFlames'] as const) : []),
+    ...(has(/^H27/) ? (['awayFromFuel'] as const) : []),
+    ...(has(/^(H33[0-6]|EUH071)$/) ? (['hood'] as const) : []),
   ];
 }
 

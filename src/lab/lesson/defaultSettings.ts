@@ -25,6 +25,10 @@ export const defaultSettings: Settings = {
   'work the dilution from': 'nominal stock',
   'concentrated reagents': 'staff',
   seed: '1',
+  'safety questions': 'for Danger',
+  'cautions also in': 'none',
+  evidence: 'no',
+  'checks come from': 'formulas',
 };
 
 /** Flasks and pipettes that a school cupboard commonly holds (common practice, no source), and one balance. */

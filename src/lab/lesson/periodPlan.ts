@@ -9,6 +9,8 @@ const usualMinutes: Readonly<Record<Step['kind'], number>> = {
   measured: 12,
   chosen: 3,
   told: 3,
+  safety: 2,
+  weighing: 1,
 };
 const opening = 4;
 const clearing = 5;
@@ -46,7 +48,7 @@ export function periodPlans({ steps }: Activity, periods: number): readonly Peri
 const stepLines = (steps: readonly Step[]): readonly PeriodLine[] =>
   steps.flatMap(({ title, kind }, index) => [
     { title, minutes: usualMinutes[kind] },
-    ...(kind === 'ordered' && steps[index + 1]?.kind !== 'measured'
+    ...(kind === 'ordered' && !['measured', 'weighing'].includes(steps[index + 1]?.kind ?? '')
       ? [{ title: periodTexts.bench, minutes: bench }]
       : []),
   ]);

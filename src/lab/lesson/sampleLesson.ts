@@ -182,6 +182,10 @@ function teamEntries(
       }
       case 'ticked':
         return tickTexts.answer(team.givens[step.substance.formula] ?? '');
+      // The sample asks for no more than its activity does.
+      case 'safety':
+      case 'weighing':
+        return '';
       case 'told':
         return sampleTexts.told;
     }

@@ -19,7 +19,18 @@ export const settingNames = [
   'work the dilution from',
   'concentrated reagents',
   'seed',
+  'safety questions',
+  'cautions also in',
+  'evidence',
+  'checks come from',
 ] as const;
+/** Settings that Plans built before they were thought of have no line for; what a new plan starts with holds there. */
+export const youngerSettings: readonly string[] = [
+  'safety questions',
+  'cautions also in',
+  'evidence',
+  'checks come from',
+];
 export type SettingName = (typeof settingNames)[number];
 export type Settings = Readonly<Record<SettingName, string>>;
 

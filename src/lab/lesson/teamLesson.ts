@@ -1,4 +1,6 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
+import { withEvidenceSteps } from './activities/evidenceSteps.ts';
+import { withSafetySteps } from './activities/safetySteps.ts';
 import { activityById } from './activities.ts';
 import type { Activity } from './activity.ts';
 import type { GivenCells } from './givenCells.ts';
@@ -8,7 +10,10 @@ import { teamGivens } from './teamGivens.ts';
 /** What the rows of one block have in common, read from its cells. */
 export interface TeamLesson {
   readonly settings: LessonSettings;
-  /** Undefined where the settings name none that is known: steps are bare quantities then. */
+  /**
+   * With the rows that a teacher may add, since what stands in a sheet is checked whatever the settings say by now. Undefined
+   * where the settings name none that is known: steps are bare quantities then.
+   */
   readonly activity: Activity | undefined;
   readonly givens: GivenCells;
 }
@@ -24,9 +29,10 @@ export function readTeamLesson({
   readonly settings: readonly (readonly CellValue[])[];
 }): TeamLesson {
   const settings = readLessonSettings(table);
+  const activity = activityById(settings.activity, settings);
   return {
     settings,
-    activity: activityById(settings.activity, settings),
+    activity: activity && withEvidenceSteps(withSafetySteps(activity)),
     givens: teamGivens(givenNames, givenValues),
   };
 }

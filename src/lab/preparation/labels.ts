@@ -4,7 +4,9 @@ import { hazardStatement } from '../../chemistry/hazardStatement.ts';
 import { type Pictogram, pictogramNamed } from '../../chemistry/pictogramNamed.ts';
 import type { Formula } from '../../chemistry/readFormula.ts';
 import { decimalText } from '../judging/decimalText.ts';
+import { statementsIn } from '../lesson/cautionPiecesIn.ts';
 import { listedSolutes } from '../lesson/solutes.ts';
+import type { CautionLanguage } from '../texts/cautionLanguages/cautionLanguage.ts';
 import { preparationTexts as words } from '../texts/preparation.ts';
 import type { DayPreparation } from './dayPreparation.ts';
 
@@ -27,6 +29,13 @@ export interface Label {
   readonly advice: readonly string[];
   /** The line that defers to the safety data sheet and local rules. */
   readonly deferring: string;
+  /** Signal word, statements and the line that defers, in a second language; left out where the lesson has one. */
+  readonly also?: {
+    readonly tag: string;
+    readonly signalWord: string;
+    readonly statements: readonly string[];
+    readonly deferring: string;
+  };
   /** Class and team, or that it is for the whole day. */
   readonly whose: string;
   /** How many of this one. */
@@ -49,7 +58,11 @@ interface Named {
  * Statements are quoted from CLP Annex III. What a label carries follows OSHA 29 CFR 1910.1200(f)(6) for workplace containers and the label elements of the GHS
  * (identifier, signal word, statements, pictograms), both from memory; date and initials are common practice, no source.
  */
-export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): readonly Label[] {
+export function labels(
+  day: DayPreparation,
+  decimalMark: 'point' | 'comma',
+  language?: CautionLanguage,
+): readonly Label[] {
   const number = (value: number) => decimalText(value, decimalMark);
   const molar = ({ molarity, typed }: { readonly molarity: number; readonly typed?: string }) => {
     const shown = typed ?? number(molarity);
@@ -102,7 +115,12 @@ export function labels(day: DayPreparation, decimalMark: 'point' | 'comma'): rea
       });
     }
   }
-  return named.map(labelOf);
+  return named.map((one) => ({ ...labelOf(one), ...(language === undefined ? {} : { also: alsoIn(language, one) }) }));
+}
+
+function alsoIn(language: CautionLanguage, { cautions }: Named): NonNullable<Label['also']> {
+  const { tag, deferring } = language;
+  return { tag, ...statementsIn(language, cautions), deferring };
 }
 
 function labelOf({ formula, strength, cautions, whose, copies, vesselMl }: Named): Label {

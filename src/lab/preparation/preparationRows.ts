@@ -3,8 +3,10 @@ import { decimalText } from '../judging/decimalText.ts';
 import { preparationTexts as words } from '../texts/preparation.ts';
 import type { CautionBlock } from './cautionBlocks.ts';
 import type { DayPreparation } from './dayPreparation.ts';
+import type { GlasswareCount } from './glassware.ts';
 import { rinseMl, type StaffSolution } from './staffSolutions.ts';
 import type { Handled } from './teamUse.ts';
+import { type AnswerKnown, untold } from './untold.ts';
 
 type SectionName = keyof typeof words.sections;
 
@@ -23,26 +25,44 @@ export interface PreparationRow {
   readonly pictograms?: readonly Pictogram[];
 }
 
-/** With fewer teams than this a total gives away what one of them has to find. */
-const fewTeams = 3;
-
-/** To one figure, downwards or upwards. */
-function oneFigure(value: number, round: (value: number) => number): number {
-  const place = Math.floor(Math.log10(value));
-  return Number((round(Number((value / 10 ** place).toPrecision(12))) * 10 ** place).toPrecision(1));
-}
-const coarse = (value: number): number => oneFigure(value, Math.ceil);
-
 type Numbers = (value: number) => string;
 
 /**
- * Everything to prepare as lines, in the order of the work. For everyone's eyes, a number that is an answer of some team,
- * or lets it be worked out, is left out or told coarsely.
+ * Everything to prepare as lines, in the order of the work. For everyone's eyes amounts are told coarsely, so that they
+ * come to no team's answer however they are shared out, and what only staff need is left to the sidebar.
  */
 export function preparationRows(
   day: DayPreparation,
   decimalMark: 'point' | 'comma',
-  { forEveryone = false }: { readonly forEveryone?: boolean } = {},
+  {
+    forEveryone = false,
+    answers = [],
+  }: { readonly forEveryone?: boolean; readonly answers?: readonly AnswerKnown[] } = {},
+): readonly PreparationRow[] {
+  const rows = exactRows(day, decimalMark, forEveryone);
+  if (!forEveryone) return rows;
+  const counts = [
+    1,
+    day.uses.length + day.problems.length,
+    ...[day.classes, day.solids, day.ownStocks, day.staffMade, day.poured].flatMap((all) =>
+      all.map(({ teams }) => teams),
+    ),
+  ];
+  const shares = [...new Set(counts)].filter((count) => count > 0).flatMap((count) => [count, count * (1 + day.spare)]);
+  return rows.map((row) => {
+    const { unit, withSpare, amount, byClass: _, ...rest } = row;
+    const value = withSpare ?? amount;
+    if (value === undefined || value <= 0 || !isMeasured(unit)) return row;
+    return { ...rest, unit, amount: undefined, withSpare: untold({ value, unit, answers, shares }) };
+  });
+}
+
+const isMeasured = (unit: string): unit is 'g' | 'mL' | 'L' => ['g', 'mL', 'L'].includes(unit);
+
+function exactRows(
+  day: DayPreparation,
+  decimalMark: 'point' | 'comma',
+  forEveryone: boolean,
 ): readonly PreparationRow[] {
   const number: Numbers = (value) => decimalText(value, decimalMark);
   const percentText = (share: number) => `${number(Number((share * 100).toFixed(2)))} %`;
@@ -73,12 +93,11 @@ export function preparationRows(
       ({ formula, purityPercent, teams: count, grams, gramsWithSpare, perClass }): PreparationRow => ({
         section: 'solids',
         what: words.solid(formula, purityPercent === undefined ? '' : number(purityPercent)),
-        amount: forEveryone && count < fewTeams ? undefined : grams,
-        withSpare: forEveryone && count < fewTeams ? coarse(gramsWithSpare) : gramsWithSpare,
+        amount: grams,
+        withSpare: gramsWithSpare,
         unit: 'g',
         note: words.solidNote(count),
-        // What one class needs may be what one team weighs.
-        ...(forEveryone ? {} : byClass(perClass)),
+        ...byClass(perClass),
       }),
     ),
     ...day.handled.flatMap(({ formula, teams: count, ...handled }) =>
@@ -99,7 +118,7 @@ export function preparationRows(
         withSpare: undefined,
         unit: 'mL',
         note:
-          takenMl === 0 || (forEveryone && count < fewTeams)
+          takenMl === 0 || forEveryone
             ? words.ownStockOnly(count)
             : words.ownStockNote({ teams: count, taken: number(takenMl) }),
         ...byClass(perClass),
@@ -110,8 +129,8 @@ export function preparationRows(
       ({ formula, massPercent, teams: count, millilitres, withSpare }): PreparationRow => ({
         section: 'make',
         what: words.poured(formula, words.bottleStrength(number(massPercent))),
-        amount: forEveryone && count < fewTeams ? undefined : millilitres,
-        withSpare: forEveryone && count < fewTeams ? coarse(withSpare) : withSpare,
+        amount: millilitres,
+        withSpare,
         unit: 'mL',
         note: words.pouredNote(count),
       }),
@@ -136,12 +155,11 @@ export function preparationRows(
       ({ formula, millilitres, perClass, vesselMl }): PreparationRow => ({
         section: 'disposal',
         what: words.waste(formula),
-        // To the millilitre it would tell what one team takes.
-        amount: forEveryone ? coarse(millilitres / 1000) : litres(millilitres),
+        amount: litres(millilitres),
         withSpare: undefined,
         unit: 'L',
         note: words.wasteVessel(vesselText(vesselMl)),
-        ...(forEveryone ? {} : byClass(perClass.map(litres))),
+        ...byClass(perClass.map(litres)),
       }),
     ),
   ];
@@ -198,8 +216,9 @@ function madeRow(solution: StaffSolution, number: Numbers, forEveryone: boolean)
     amount: Number(neededMl.toFixed(1)),
     withSpare: withSpareMl,
     unit: 'mL',
-    // What students calculate and watch is the very volume that staff pour.
-    note: `${isWatched ? words.staffByDefault(teams) : words.forTeams(teams, number(rinseMl))} ${isWatched && forEveryone ? words.inSidebar : how}`,
+    note: forEveryone
+      ? `${isWatched ? words.staffByDefault(teams) : words.forTeamsOnly(teams)} ${words.inSidebar}`
+      : `${isWatched ? words.staffByDefault(teams) : words.forTeams(teams, number(rinseMl))} ${how}`,
   };
 }
 
@@ -208,24 +227,23 @@ const layRows = (
   number: Numbers,
   forEveryone: boolean,
 ): readonly PreparationRow[] => [
-  ...glassware.map(({ kind, sizeMl, atOnce, withSpare, allDay, perClass, isOnShelf }): PreparationRow => {
-    const name = words.glassware[kind];
-    return {
-      section: 'lay',
-      what:
-        sizeMl === undefined || (forEveryone && kind === 'graduated pipette')
-          ? name
-          : words.sized(name, number(sizeMl)),
-      amount: atOnce,
-      withSpare,
-      unit: words.piece(withSpare),
-      // The teacher has a number for each class beside it.
-      note: [forEveryone ? words.atOnce({ atOnce, allDay }) : '', isOnShelf ? '' : words.notOnShelf]
-        .filter((part) => part !== '')
-        .join(' '),
-      byClass: classes.map((one, at) => ({ className: one.name, amount: perClass[at] ?? 0 })),
-    };
-  }),
+  ...(forEveryone ? withoutPipetteSizes(glassware) : glassware).map(
+    ({ kind, sizeMl, atOnce, withSpare, allDay, perClass, isOnShelf }): PreparationRow => {
+      const name = words.glassware[kind];
+      return {
+        section: 'lay',
+        what: sizeMl === undefined ? name : words.sized(name, number(sizeMl)),
+        amount: atOnce,
+        withSpare,
+        unit: words.piece(withSpare),
+        // The teacher has a number for each class beside it.
+        note: [forEveryone ? words.atOnce({ atOnce, allDay }) : '', isOnShelf ? '' : words.notOnShelf]
+          .filter((part) => part !== '')
+          .join(' '),
+        byClass: classes.map((one, at) => ({ className: one.name, amount: perClass[at] ?? 0 })),
+      };
+    },
+  ),
   ...(uses.length === 0
     ? []
     : [
@@ -240,15 +258,39 @@ const layRows = (
       ]),
 ];
 
+/** The volume that a pipette delivers is what a team has to find: all sizes of a kind count together. */
+function withoutPipetteSizes(glassware: readonly GlasswareCount[]): readonly GlasswareCount[] {
+  const counted: GlasswareCount[] = [];
+  for (const { sizeMl, ...one } of glassware) {
+    const isPipette = one.kind === 'pipette' || one.kind === 'graduated pipette';
+    const index = isPipette ? counted.findIndex(({ kind }) => kind === one.kind) : -1;
+    const before = counted[index];
+    if (before === undefined) {
+      counted.push({ ...one, sizeMl: isPipette ? undefined : sizeMl, isOnShelf: isPipette || one.isOnShelf });
+      continue;
+    }
+    counted[index] = {
+      ...before,
+      atOnce: before.atOnce + one.atOnce,
+      withSpare: before.withSpare + one.withSpare,
+      allDay: before.allDay + one.allDay,
+      perClass: before.perClass.map((count, at) => count + (one.perClass[at] ?? 0)),
+    };
+  }
+  return counted;
+}
+
 function balanceRows({ balance }: DayPreparation, number: Numbers, forEveryone: boolean): readonly PreparationRow[] {
   if (!balance) return [];
   const { weighings, smallestG, largestG, readabilityG, maxG, balances } = balance;
   const remarks = [
-    words.balanceNote({
-      smallest: number(forEveryone ? oneFigure(smallestG, Math.floor) : smallestG),
-      largest: number(forEveryone ? oneFigure(largestG, Math.ceil) : largestG),
-      readability: number(readabilityG),
-    }),
+    forEveryone
+      ? words.balanceOnly(number(readabilityG))
+      : words.balanceNote({
+          smallest: number(smallestG),
+          largest: number(largestG),
+          readability: number(readabilityG),
+        }),
     // A hundred times the readability keeps three figures, as the numbers for teams do.
     ...(smallestG < 100 * readabilityG * (1 - 1e-9) ? [words.tooFine] : []),
     ...(largestG > maxG ? [words.tooHeavy] : []),

@@ -1,7 +1,9 @@
 import { exitCount } from '../texts/exitShown.ts';
-import { remarks } from '../texts/feedback.ts';
 import { recordWords } from '../texts/record.ts';
+import { slipsInRecord } from '../texts/slipsInRecord.ts';
 import type { RecordEntry } from './recordEntry.ts';
+import { sendsElsewhere } from './sendsElsewhere.ts';
+import { slipSaid } from './slipSaid.ts';
 
 /** One team's rows at the moment of writing. */
 export interface TeamDay {
@@ -17,6 +19,8 @@ export interface TeamDay {
 
 export interface StepDay {
   readonly title: string;
+  /** The row in which the cautions are read. */
+  readonly ofCautions?: boolean;
   /** False for rows that are only told and never scored. */
   readonly scored: boolean;
   readonly check: string;
@@ -24,13 +28,20 @@ export interface StepDay {
   readonly lookAt: string;
   /** At least so many; 0 where none was counted. */
   readonly tries: number;
+  /** Help that was taken in the row, 0 to 3. */
+  readonly helpWanted: number;
 }
 
+/** A class in one lesson on one day. */
 export interface ClassDay {
   readonly day: string;
   readonly className: string;
   readonly activity: string;
   readonly aim: string;
+  /** What the class worked with, by name and formula. */
+  readonly substance: string;
+  /** The concentrations that teams were given. */
+  readonly concentrations: string;
   readonly teams: readonly TeamDay[];
   /** The poll in one line, or empty where there was none. */
   readonly poll: string;
@@ -55,24 +66,35 @@ export interface ClassFacts {
 const manyTries = 3;
 const mostNamed = 3;
 
-/** Writes a class's entry from what happened: who was there, how far teams came, and what was hard in plain words. */
-export function classFacts({ day, className, activity, aim, teams, poll, exit }: ClassDay): ClassFacts {
-  const present = teams.filter(({ here }) => here);
+/**
+ * Writes a class's entry from what happened: who was there, how far teams came, what went well and what was hard, in words
+ * that somebody understands who was not there. A team is there unless it is marked absent and typed nothing.
+ */
+export function classFacts(day: ClassDay): ClassFacts {
+  const { teams } = day;
   const absent = teams.filter((team) => team.absent && !team.here);
-  const finished = present.filter(({ steps }) => steps.every(({ scored, check }) => !scored || check === 'on target'));
+  const present = teams.filter((team) => !absent.includes(team));
+  const finished = present.filter(isFinished);
   const count = (some: readonly TeamDay[]) => recordWords.ofTeams({ some: some.length, all: teams.length });
+  const missing = present.reduce((sum, { absentMembers }) => sum + absentMembers.length, 0);
   return {
     entry: {
-      day,
-      className,
-      activity,
-      aim,
-      present: absent.length === 0 ? count(present) : `${count(present)}, ${recordWords.absent(absent.length)}`,
-      finished: exit === undefined ? count(finished) : `${count(finished)}, ${exitCount(exit)}`,
+      day: day.day,
+      className: day.className,
+      activity: day.activity,
+      aim: day.aim,
+      substance: day.substance,
+      concentrations: day.concentrations,
+      present: recordWords.and([
+        count(present),
+        ...(absent.length > 0 ? [recordWords.absent(absent.length)] : []),
+        ...(missing > 0 ? [recordWords.peopleAbsent(missing)] : []),
+      ]),
+      finished: day.exit === undefined ? count(finished) : `${count(finished)}, ${exitCount(day.exit)}`,
       wentWell: wentWell(present),
       hard: hard(present),
-      poll,
-      next: finished.length === teams.length ? '' : nextStep(present),
+      poll: day.poll,
+      next: nextTime({ present, absent }),
       notes: '',
     },
     names: {
@@ -86,22 +108,38 @@ export function classFacts({ day, className, activity, aim, teams, poll, exit }:
   };
 }
 
+const isRight = ({ check }: StepDay): boolean => check === 'on target';
+const isOpen = (step: StepDay): boolean => step.scored && !isRight(step);
+const isFinished = ({ steps }: TeamDay): boolean => steps.some(({ scored }) => scored) && !steps.some(isOpen);
+
 const titlesOf = (teams: readonly TeamDay[]): readonly string[] => [
   ...new Set(teams.flatMap(({ steps }) => steps.filter(({ scored }) => scored).map(({ title }) => title))),
 ];
 const rowsOf = (teams: readonly TeamDay[], title: string): readonly StepDay[] =>
   teams.flatMap(({ steps }) => steps.filter((step) => step.scored && step.title === title));
 
-/** Rows that every team present has on target, at the first try as far as was counted. */
+/** Wrong first and right now, without help. */
+const isMended = (step: StepDay): boolean => step.scored && isRight(step) && step.tries > 1 && step.helpWanted === 0;
+
+/** Teams that finished, teams that found a slip of their own, and rows that every team had right at once. */
 function wentWell(present: readonly TeamDay[]): string {
   if (present.length === 0) return '';
+  const finished = present.filter(isFinished).length;
+  const mended = present.filter(({ steps }) => steps.some(isMended)).length;
+  const [most] = ranked(present.flatMap(({ steps }) => steps.filter(isMended).map(({ title }) => title)));
   const titles = titlesOf(present).filter((title) =>
-    rowsOf(present, title).every(({ check, tries }) => check === 'on target' && tries <= 1),
+    rowsOf(present, title).every((step) => isRight(step) && step.tries <= 1 && step.ofCautions !== true),
   );
-  return titles.length === 0 ? '' : recordWords.wentWell(titles.slice(0, mostNamed));
+  return [
+    ...(finished === 0
+      ? []
+      : [finished === present.length ? recordWords.allFinished(finished) : recordWords.someFinished(finished)]),
+    ...(most === undefined ? [] : [recordWords.mended({ teams: mended, title: most[0] })]),
+    ...(titles.length === 0 ? [] : [recordWords.wentWell(titles.slice(0, mostNamed))]),
+  ].join(' ');
 }
 
-/** The rows with most tries, and what the values still open match in most teams. */
+/** What values that are still wrong come from, in most teams first; then the row with most tries. */
 function hard(present: readonly TeamDay[]): string {
   const rows = titlesOf(present)
     .map((title) => {
@@ -109,46 +147,65 @@ function hard(present: readonly TeamDay[]): string {
       return {
         title,
         tries: steps.reduce((sum, { tries }) => sum + tries, 0),
-        teams: steps.filter(({ tries }) => tries > 1).length,
+        teams: steps.filter(({ tries }) => tries > 0).length,
+        several: steps.some(({ tries }) => tries > 1),
       };
     })
-    .filter(({ tries, teams }) => tries >= manyTries && teams > 0)
-    .sort((one, other) => other.tries - one.tries)
-    .slice(0, mostNamed);
-  const matches = new Map<string, number>();
-  for (const { steps } of present) {
-    const said = new Set(
-      steps.filter(({ check, entry }) => check === 'not yet' && entry !== '').map(({ lookAt }) => matchedBy(lookAt)),
-    );
-    for (const words of said) if (words !== '') matches.set(words, (matches.get(words) ?? 0) + 1);
-  }
-  const commonest = [...matches.entries()].sort(([, one], [, other]) => other - one).slice(0, 2);
+    .filter(({ tries, several }) => tries >= manyTries && several)
+    .sort((one, other) => other.tries - one.tries);
+  const wrong = present.map(({ steps }) =>
+    steps.filter(
+      ({ scored, check, entry, lookAt }) => scored && check === 'not yet' && entry !== '' && !sendsElsewhere(lookAt),
+    ),
+  );
+  const slipOf = ({ lookAt }: StepDay) => slipSaid(lookAt)?.slip;
+  const named = (steps: readonly StepDay[]) => [
+    ...new Set(steps.flatMap((step) => slipOf(step) ?? []).map((slip) => slipsInRecord[slip])),
+  ];
+  /** A team whose slip is known by one row needs no second sentence for another. */
+  const unnamed = wrong.filter((steps) => named(steps).length === 0).flatMap((steps) => steps.slice(0, 1));
   return [
-    ...(rows.length === 0 ? [] : [recordWords.mostTries(rows)]),
-    ...(commonest.length === 0 ? [] : [recordWords.stillOpen(commonest.map(([words, teams]) => ({ words, teams })))]),
+    ...ranked(wrong.flatMap(named))
+      .slice(0, mostNamed)
+      .map(([words, teams]) => recordWords.slip({ words, teams })),
+    ...ranked(unnamed.map(({ title }) => title))
+      .slice(0, 1)
+      .map(([title, teams]) => recordWords.notRight({ title, teams })),
+    ...rows.slice(0, 1).map(recordWords.mostTries),
   ].join(' ');
 }
 
-/** The first sentence of a row's feedback without its opening: what the value matches. Empty for feedback of another kind. */
-function matchedBy(lookAt: string): string {
-  const opening = remarks.oneFits.slice(0, remarks.oneFits.indexOf('{fits}'));
-  if (!lookAt.startsWith(opening)) return '';
-  const end = lookAt.indexOf('. ');
-  return lookAt.slice(opening.length, end < 0 ? lookAt.length : end);
-}
-
-/** The row that most teams have before them, to begin with next time: one that needs another look, or the next blank one. */
-function nextStep(present: readonly TeamDay[]): string {
-  const waiting = new Map<string, number>();
-  for (const { steps } of present) {
-    const isOpen = ({ scored, check }: StepDay) => scored && check !== 'on target';
+/** Where teams go on next time: at a row that needs another look, or at the next blank one; those that were away as well. */
+function nextTime({
+  present,
+  absent,
+}: {
+  readonly present: readonly TeamDay[];
+  readonly absent: readonly TeamDay[];
+}): string {
+  const waiting = present.flatMap(({ steps }) => {
     const reached = steps.reduce((last, { entry }, index) => (entry === '' ? last : index), -1);
-    const open =
+    return (
       steps.find((step) => isOpen(step) && step.entry !== '') ??
       steps.slice(reached + 1).find(isOpen) ??
-      steps.find(isOpen);
-    if (open !== undefined) waiting.set(open.title, (waiting.get(open.title) ?? 0) + 1);
-  }
-  const [first] = [...waiting.entries()].sort(([, one], [, other]) => other - one);
-  return first === undefined ? '' : recordWords.goOnAt({ title: first[0], teams: first[1] });
+      steps.find(isOpen) ??
+      []
+    );
+  });
+  const unread = waiting.filter(({ ofCautions }) => ofCautions === true).length;
+  const away = absent.filter((team) => !isFinished(team)).length;
+  return [
+    ...ranked(waiting.filter(({ ofCautions }) => ofCautions !== true).map(({ title }) => title))
+      .slice(0, mostNamed)
+      .map(([title, teams]) => recordWords.goOnAt({ title, teams })),
+    ...(unread > 0 ? [recordWords.stillToRead(unread)] : []),
+    ...(away > 0 ? [recordWords.wasAbsent(away)] : []),
+  ].join(' ');
+}
+
+/** Each text with how often it comes, the commonest first. */
+function ranked(texts: readonly string[]): readonly (readonly [text: string, times: number])[] {
+  const times = new Map<string, number>();
+  for (const text of texts) times.set(text, (times.get(text) ?? 0) + 1);
+  return [...times.entries()].sort(([, one], [, other]) => other - one);
 }

@@ -23,6 +23,8 @@ function classLines({ entry, names }: ClassText): readonly string[] {
   return [
     `${entry.className}: ${entry.activity}`,
     ...line(labels.aim, entry.aim),
+    ...line(labels.substance, entry.substance),
+    ...line(labels.concentrations, entry.concentrations),
     ...wordFields.flatMap((field) => {
       const some = namesOf(field);
       const words = line(labels[field], entry[field]);

@@ -45,7 +45,7 @@ export const slipTexts = {
     in: {
       'mass of solute': {
         fits: 'the moles divided by the molar mass',
-        ask: 'One mole weighs many grams. Should the grams be more or fewer than the moles?',
+        ask: 'One mole weighs many grams. Are the grams more or fewer than the moles?',
       },
       molarity: {
         fits: 'the grams times the molar mass',
@@ -470,6 +470,12 @@ export const badGiven = (name: string): string =>
     : `⚠ ${name}: your team’s number is missing or can’t be read. Tell your teacher.`;
 export const badSetting = (name: string): string => `⚠ ${name}: this setting can’t be read. Tell your teacher.`;
 export const badStep = (id: string): string => `⚠ ${id}: this row is not known here. Tell your teacher.`;
+
+/** A row that is still open once the class is closed at the bell: it asks nothing, and what was typed stays. */
+export const closedRow = {
+  check: 'next time',
+  lookAt: 'You go on here next time. What you typed is kept.',
+} as const;
 
 /** Number words, since a digit might stand in the answer. */
 export const figureWords = [

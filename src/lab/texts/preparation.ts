@@ -70,7 +70,7 @@ export const preparationTexts = {
         ? ['The strength is from a supplier’s table. If your bottle’s label says something else, calculate again.']
         : []),
     ].join(' '),
-  inSidebar: 'How to make it, and how much of the bottle it takes: see Prepare in the sidebar.',
+  inSidebar: 'How to make it, and what it takes: see Prepare in the sidebar.',
   poured: (formula: string, strength: string) => `${formula}, ${strength}`,
   pouredNote: (teams: number) =>
     `Concentrated: ${count(teams, 'team dilutes', 'teams dilute')} it, as set in the Plan. Only where your school’s risk assessment and the safety data sheet allow it: staff set out small portions in the fume hood and stand by; water in the beaker first, then the acid, slowly.`,
@@ -78,6 +78,7 @@ export const preparationTexts = {
     `${count(teams, 'team calculates and watches', 'teams calculate and watch')}; staff make it.`,
   forTeams: (teams: number, rinse: string) =>
     `For ${count(teams, 'team', 'teams')}, including ${rinse} mL each to rinse the pipette.`,
+  forTeamsOnly: (teams: number) => `For ${count(teams, 'team', 'teams')}.`,
   glassware: {
     'volumetric flask': 'volumetric flask',
     pipette: 'pipette',
@@ -113,6 +114,7 @@ export const preparationTexts = {
   balances: (number: number) => (number === 1 ? 'balance' : 'balances'),
   balanceNote: ({ smallest, largest, readability }: { smallest: string; largest: string; readability: string }) =>
     `Reads to ${readability} g; loads from ${smallest} to ${largest} g without the boat. One balance for three teams is common practice.`,
+  balanceOnly: (readability: string) => `Reads to ${readability} g. One balance for three teams is common practice.`,
   tooFine: 'The smallest load is less than a hundred times the balance’s reading step: use a finer balance for it.',
   tooHeavy: 'The largest load is too heavy for the balance.',
   water: 'deionised water',

@@ -23,6 +23,13 @@ export function classNowView(page: Page): View {
   const status = element('p', { class: 'waiting', role: 'status' });
   const content = element('div', {});
   const said = element('p', { class: 'said', role: 'status' });
+  const bell = element(
+    'button',
+    { type: 'button', class: 'act two', onclick: () => void ring() },
+    texts.classNow.close,
+  );
+  const bellAbout = element('p', { class: 'hint', id: 'close-about' }, texts.classNow.closeAbout);
+  bell.setAttribute('aria-describedby', 'close-about');
   const open = new Set<string>();
   let className = '';
   /** The class whose sheet was in front when somebody last came here: only another one in front is a wish to see that. */
@@ -83,6 +90,8 @@ export function classNowView(page: Page): View {
   function draw(): void {
     if (!shown) return;
     clock.textContent = texts.classNow.clock(shown.clock);
+    bell.textContent = shown.closed ? texts.classNow.open : texts.classNow.close;
+    bellAbout.hidden = shown.closed === true;
     const text = JSON.stringify({ ...shown, clock: '', inFront: '' });
     if (text === shownText) return;
     shownText = text;
@@ -117,13 +126,34 @@ export function classNowView(page: Page): View {
     said.textContent = outcome.ok ? texts.classNow.exit.changed(isShown) : outcome.problem.message;
     if (outcome.ok) await look(true);
   }
-  const enteredWords = ({ renewed, moved = [] }: { renewed: number; moved?: readonly string[] }): string =>
-    moved.length > 0 && renewed === 0 ? moved.join(' ') : [...moved, texts.classNow.renewed(renewed)].join(' ');
+  const enteredWords = ({
+    renewed,
+    waiting = 0,
+    moved = [],
+  }: {
+    renewed: number;
+    waiting?: number;
+    moved?: readonly string[];
+  }): string => {
+    const { renewed: restarted, waiting: waits } = texts.classNow;
+    const said = [...moved, ...(renewed > 0 ? [restarted(renewed)] : []), ...(waiting > 0 ? [waits(waiting)] : [])];
+    return said.length > 0 ? said.join(' ') : restarted(0);
+  };
   async function checkAgain(): Promise<void> {
     said.textContent = '';
     const outcome = await waiting(status, texts.classNow.reading, askDesk('checkAgain'));
     said.textContent = outcome.ok ? enteredWords(outcome.value) : outcome.problem.message;
     if (outcome.ok) await look(true);
+  }
+
+  /** Closes the class that is shown, or opens it again: whatever the sheet says at that moment. */
+  async function ring(): Promise<void> {
+    said.textContent = '';
+    const { closed, opened, closing } = texts.classNow;
+    const close = shown?.closed !== true;
+    const outcome = await waiting(status, closing, askDesk('closeClass', className, close));
+    if (outcome.ok) await look(true);
+    said.textContent = outcome.ok ? (close ? closed(outcome.value.noted) : opened) : outcome.problem.message;
   }
 
   /** Everything but the class itself, or the way to the plan where there is no class. */
@@ -164,6 +194,8 @@ export function classNowView(page: Page): View {
     ),
     element('p', { class: 'hint', id: 'check-again-about' }, texts.classNow.checkAgainAbout),
     element('p', { class: 'hint' }, texts.classNow.every),
+    element('div', { class: 'actions' }, bell),
+    bellAbout,
   ];
 
   document.addEventListener('visibilitychange', () => {

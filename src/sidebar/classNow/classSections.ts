@@ -25,6 +25,7 @@ export function classSections(
     ),
   );
   return [
+    ...(now.closed ? [element('p', { class: 'say' }, words.closedNow)] : []),
     ...(now.inTheWay ?? []).map((sentence) => element('p', { class: 'say' }, sentence)),
     element(
       'section',

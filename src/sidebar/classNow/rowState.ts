@@ -8,7 +8,16 @@ export interface RowState {
   readonly word: string;
 }
 
-const checkWords: readonly RowStateName[] = ['on target', 'close', 'follows', 'not yet', 'unreadable', 'blank', 'kept'];
+const checkWords: readonly RowStateName[] = [
+  'on target',
+  'close',
+  'follows',
+  'not yet',
+  'unreadable',
+  'blank',
+  'kept',
+  'next time',
+];
 
 /** Sign and word for a row. A check that the host has not worked out yet, or whose run failed, is never counted as wrong. */
 export function rowState({ check, entry }: Pick<TeamView['steps'][number], 'check' | 'entry'>): RowState {

@@ -26,6 +26,7 @@ export const teacherGuide: Guide = {
         `Keep “${views.classNow}” open. It says which team to talk to first, and about what. Progress is the sheet for the projector: it says how far each team is, and nothing that would embarrass anybody.`,
         `“${views.teams}” adds a team that comes late and marks who is absent. Nobody else’s rows move.`,
         'A team that is stuck asks for help in its row: 1 for the idea, 2 for the relation, 3 for the set-up with its own numbers. No hint gives the answer.',
+        `At the bell, “Close at the bell” in “${views.classNow}” stops the open rows from asking and notes in the Record where teams go on. The same button opens them again next time.`,
         'Change a number in the Plan sheet, and the checks and hints of that team follow at once.',
       ],
     },
@@ -41,7 +42,7 @@ export const teacherGuide: Guide = {
       title: 'What your students see',
       lines: [
         'The sheet of their class, the Poll and Progress. No answers, no key, no list of slips: those are in your sidebar and on your paper only.',
-        'The words of a check: on target, close (right but for rounding), follows (right from an earlier row that needs another look), not yet, blank, unreadable. Each stands beside a sentence that says what to look at.',
+        'The words of a check: on target, close (right but for rounding), follows (right from an earlier row that needs another look), not yet, blank, unreadable, and next time for a row that was open at the bell. Each stands beside a sentence that says what to look at.',
         'Students install nothing and are asked for nothing.',
       ],
     },

@@ -71,8 +71,19 @@ const groupOf = (whose: string): string => whose.split(' · ')[0] ?? whose;
 
 function labelItem(label: Label, date: string): HTMLElement {
   const words = texts.pages.labels;
-  const { name, formula, strength, signalWord, isSignalUnknown, statements, pictograms, advice, deferring, whose } =
-    label;
+  const {
+    name,
+    formula,
+    strength,
+    signalWord,
+    isSignalUnknown,
+    statements,
+    pictograms,
+    advice,
+    deferring,
+    whose,
+    also,
+  } = label;
   return element(
     'li',
     { class: 'label' },
@@ -86,8 +97,19 @@ function labelItem(label: Label, date: string): HTMLElement {
       element('p', { class: 'label-signal' }, signalWord === '' ? words.noSignal : signalWord),
     pictograms.length > 0 && pictogramRow(pictograms),
     element('ul', {}, ...statements.map((statement) => element('li', {}, statement))),
+    // On a small label the second signal word has to do.
+    also !== undefined &&
+      [also.signalWord, ...(isSmall(label) ? [] : also.statements)].join('') !== '' &&
+      element(
+        'p',
+        { class: 'label-also', lang: also.tag },
+        also.signalWord !== '' && element('strong', {}, also.signalWord),
+        ' ',
+        ...(isSmall(label) ? [] : [also.statements.join(' ')]),
+      ),
     advice.length > 0 && !isSmall(label) && element('p', {}, advice.join(' ')),
     element('p', { class: 'label-deferring' }, deferring),
+    also !== undefined && !isSmall(label) && element('p', { class: 'label-deferring', lang: also.tag }, also.deferring),
     element(
       'p',
       { class: 'label-foot' },

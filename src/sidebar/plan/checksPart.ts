@@ -59,6 +59,12 @@ export function checksPart(editor: PlanEditor, fields: PlanFields): HTMLElement 
       { value: 'point', label: plan.decimalMarks.point },
       { value: 'comma', label: plan.decimalMarks.comma },
     ]),
+    fields.setting(
+      'checks come from',
+      plan.checksFrom,
+      (['formulas', 'sidebar'] as const).map((value) => ({ value, label: plan.checksFroms[value] })),
+      plan.checksFromHint,
+    ),
   );
   editor.follow(() => {
     const now = editor.draft.settings;

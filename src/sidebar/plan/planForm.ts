@@ -14,6 +14,7 @@ import { planFields } from './planFields.ts';
 import { planNotes, sampleOffer } from './planNotes.ts';
 import { planProblems } from './planProblems.ts';
 import { previewPart } from './previewPart.ts';
+import { safetyPart } from './safetyPart.ts';
 import { shelfPart } from './shelfPart.ts';
 
 /**
@@ -93,6 +94,7 @@ export function planForm(
       numbers,
       shelf,
       checksPart(editor, fields),
+      safetyPart(editor, fields),
       bench.root,
     ),
   );

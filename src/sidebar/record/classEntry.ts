@@ -2,7 +2,7 @@ import type { RecordClassView } from '../../desk/views.ts';
 import { type WordField, wordFields } from '../../lab/record/recordEntry.ts';
 import { element } from '../page/element.ts';
 import { type Field, field } from '../page/field.ts';
-import { texts } from '../texts.ts';
+import { listed, texts } from '../texts.ts';
 import type { RecordDrafts } from './recordDrafts.ts';
 
 interface ClassEntryParts {
@@ -12,6 +12,8 @@ interface ClassEntryParts {
   readonly register: (name: WordField, made: Field) => void;
   readonly changed: () => void;
 }
+
+const isSaid = (words: string): boolean => words !== '';
 
 /** One class of the day: a field for each part of its row. */
 export function classEntry(view: RecordClassView, parts: ClassEntryParts): HTMLElement {
@@ -23,7 +25,11 @@ export function classEntry(view: RecordClassView, parts: ClassEntryParts): HTMLE
     'section',
     {},
     element('h2', {}, proposal.className),
-    element('p', { class: 'hint' }, proposal.activity),
+    element(
+      'p',
+      { class: 'hint' },
+      listed([proposal.activity, proposal.substance, proposal.concentrations].filter(isSaid)),
+    ),
     saved !== undefined && element('p', { class: 'hint' }, texts.record.inSheet),
     ...rows,
   );

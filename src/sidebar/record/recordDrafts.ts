@@ -1,5 +1,5 @@
 import type { RecordClassView, RecordView } from '../../desk/views.ts';
-import type { RecordEntry, WordField } from '../../lab/record/recordEntry.ts';
+import { type RecordEntry, rowName, type WordField, withLesson } from '../../lab/record/recordEntry.ts';
 import { drafts } from '../page/drafts.ts';
 
 const draftName = 'labrow record';
@@ -28,7 +28,10 @@ export interface RecordDrafts {
 export function recordDrafts(): RecordDrafts {
   let kept: KeptDrafts = { day: '', classes: {} };
   const of = ({ proposal, saved }: RecordClassView): ClassDraft =>
-    kept.classes[proposal.className] ?? { entry: saved ?? proposal, base: saved ?? null };
+    kept.classes[rowName(proposal)] ?? {
+      entry: saved === undefined ? proposal : withLesson(saved, proposal),
+      base: saved ?? null,
+    };
   return {
     take({ day }) {
       const before = drafts.read(draftName) as KeptDrafts | null;
@@ -38,7 +41,7 @@ export function recordDrafts(): RecordDrafts {
     put(view, name, words) {
       const { entry, base } = of(view);
       const draft = { entry: { ...entry, [name]: words }, base };
-      kept = { ...kept, classes: { ...kept.classes, [view.proposal.className]: draft } };
+      kept = { ...kept, classes: { ...kept.classes, [rowName(view.proposal)]: draft } };
       drafts.keep(draftName, kept);
     },
     mark: () => JSON.stringify(kept.classes),

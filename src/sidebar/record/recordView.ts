@@ -1,5 +1,6 @@
 import type { RecordClassView, RecordView } from '../../desk/views.ts';
 import { dayText } from '../../lab/record/dayText.ts';
+import { rowName } from '../../lab/record/recordEntry.ts';
 import { askAfresh, askDesk, isStale } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import type { Field } from '../page/field.ts';
@@ -30,7 +31,7 @@ export function recordView(page: Page, due: Due): View {
 
   const written = (): readonly RecordClassView[] =>
     (seen?.classes ?? []).filter(
-      ({ hasEntriesToday, saved, proposal }) => hasEntriesToday || saved !== undefined || asked.has(proposal.className),
+      ({ hasEntriesToday, saved, proposal }) => hasEntriesToday || saved !== undefined || asked.has(rowName(proposal)),
     );
   const text = dayTextSection((withNames) =>
     dayText({
@@ -96,7 +97,7 @@ export function recordView(page: Page, due: Due): View {
     classEntry(view, {
       id: `record-${seen?.classes.indexOf(view) ?? 0}`,
       drafts,
-      register: (name, made) => fields.set(`${view.proposal.className}.${name}`, made),
+      register: (name, made) => fields.set(`${rowName(view.proposal)}.${name}`, made),
       changed: text.follow,
     });
 
@@ -105,13 +106,17 @@ export function recordView(page: Page, due: Due): View {
       'section',
       {},
       element('h2', {}, say.others),
-      ...others.map(({ proposal: { className } }) => {
+      ...others.map(({ proposal }) => {
         const write = () => {
-          asked.add(className);
+          asked.add(rowName(proposal));
           draw();
-          fields.get(`${className}.present`)?.control.focus();
+          fields.get(`${rowName(proposal)}.present`)?.control.focus();
         };
-        return element('button', { type: 'button', class: 'act two', onclick: write }, say.writeFor(className));
+        return element(
+          'button',
+          { type: 'button', class: 'act two', onclick: write },
+          say.writeFor(proposal.className),
+        );
       }),
     );
 
@@ -139,7 +144,7 @@ export function recordView(page: Page, due: Due): View {
         seen = {
           ...seen,
           classes: seen.classes.map((view) => {
-            const row = saved.find(({ className }) => className === view.proposal.className);
+            const row = saved.find((one) => rowName(one) === rowName(view.proposal));
             return row === undefined ? view : { ...view, saved: row };
           }),
         };

@@ -11,36 +11,29 @@ interface SolidLesson {
   readonly aim: string;
   readonly extension: string;
   readonly formula: Given;
-  /** What else a new plan starts from, by name of the given. */
-  readonly start: { readonly ion: string; readonly purity?: string };
+  readonly ion: Given;
   /** Given where the solid is not pure. */
-  readonly impure: boolean;
+  readonly purity?: Given;
   /** The formula has water of hydration. */
   readonly hydrate?: true;
   readonly question: string;
 }
 
-const fromSolid = ({ id, title, aim, extension, formula, start, impure, hydrate, question }: SolidLesson): Activity => {
-  const names = { molarity: 'molarity', volume: 'flask', ...(impure ? { purity: 'purity' } : {}) };
-  const { molarity, flask, ion, purity } = commonGivens;
+const fromSolid = ({ id, title, aim, extension, formula, ion, purity, hydrate, question }: SolidLesson): Activity => {
+  const names = { molarity: 'molarity', volume: 'flask', ...(purity ? { purity: 'purity' } : {}) };
+  const { molarity, flask } = commonGivens;
   return {
     id,
     title,
     aim,
     extension,
-    givens: [
-      formula,
-      molarity,
-      flask,
-      { ...ion, start: start.ion },
-      ...(impure ? [{ ...purity, ...(start.purity === undefined ? {} : { start: start.purity }) }] : []),
-    ],
+    givens: [formula, molarity, flask, ion, ...(purity ? [purity] : [])],
     numbers: {
       formula: 'formula',
       ion: 'ion',
       ...(hydrate ? { hydrate } : {}),
       recipe: 'solid in a flask',
-      takes: { molarity: 'molarity', flask: 'flask', ...(impure ? { purity: 'purity' } : {}) },
+      takes: { molarity: 'molarity', flask: 'flask', ...(purity ? { purity: 'purity' } : {}) },
     },
     steps: [
       cautionsRead({ aim, substance: { formula: 'formula', solid: true, molarity: 'molarity' } }),
@@ -75,8 +68,7 @@ export const plainSolid = (): Activity =>
     aim: 'Make a solution of a chosen molarity from a solid that is pure and dry.',
     extension: 'The flask was filled past its mark. Can the solution be saved, and how?',
     formula: { ...commonGivens.formula, about: 'solute as its bottle says' },
-    start: { ion: 'Br-' },
-    impure: false,
+    ion: { ...commonGivens.ion, start: 'Br-' },
     question: 'portion strength',
   });
 
@@ -91,8 +83,7 @@ export const hydrateSolid = (): Activity =>
       about: 'solute with its water of hydration, as in CuSO4·5H2O',
       start: 'CuSO4·5H2O',
     },
-    start: { ion: 'Cu^2+' },
-    impure: false,
+    ion: { ...commonGivens.ion, start: 'Cu^2+' },
     hydrate: true,
     question: 'crystal water',
   });
@@ -104,7 +95,7 @@ export const impureSolid = (): Activity =>
     aim: 'Make a solution of a chosen molarity from a solid of known purity.',
     extension: 'What would you need to know about the rest of the solid before you use the solution?',
     formula: { ...commonGivens.formula, start: 'Na2CO3' },
-    start: { ion: 'Na+', purity: '94.5' },
-    impure: true,
+    ion: { ...commonGivens.ion, start: 'Na+' },
+    purity: { ...commonGivens.purity, start: '94.5' },
     question: 'impure solid',
   });

@@ -1,0 +1,55 @@
+import type { CellWish } from '../../host/calls.ts';
+import { ownHintsArea } from '../../workbook/planHelpSheet.ts';
+import { checksComeFromSidebar } from '../../workbook/writtenChecks.ts';
+import type { Work } from '../file/ask.ts';
+import type { BookSheet } from '../file/book.ts';
+import { type File, look } from '../file/look.ts';
+import { cellsOf, sheetInUse } from '../file/sheets.ts';
+import { seenOf, writeCells } from '../file/writing.ts';
+import { lessonInFile } from '../lesson/planInFile.ts';
+import { done, type Outcome } from '../outcome.ts';
+import { classesInFile } from './classesInFile.ts';
+import { areaOf, workedOut } from './workedOut.ts';
+
+/** What the script takes in one call at most, in whole rows of a check. */
+const mostCells = 1998;
+
+export interface ChecksWorkedOut {
+  /** Rows that say something else now. */
+  readonly rows: number;
+  /** Hours and minutes of the look at the sheets. */
+  readonly clock: string;
+}
+
+/**
+ * Reads all classes and writes what their checks should say, for files whose checks do not come from formulas. Where rows
+ * moved or somebody typed over a check since the look, the script refuses and nothing is written: the next look follows.
+ */
+export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
+  const read = yield* look(file, ['plan', 'help', 'class']);
+  if (!read.ok) return read;
+  const book = read.value;
+  const inFile = lessonInFile(book);
+  if (!inFile.ok) return inFile;
+  const { lesson, reading: plan, sheet: planSheet } = inFile.value;
+  let rows = 0;
+  if (checksComeFromSidebar(lesson.setup.settings)) {
+    const settings = areaOf(cellsOf(planSheet), plan.places.settings);
+    const ownHints = areaOf(cellsOf(sheetInUse(book, { kind: 'help' })), ownHintsArea(lesson.activity));
+    for (const { sheet, reading } of classesInFile(book)) {
+      if (sheet?.tag?.state !== 'built' || reading === undefined) continue;
+      const cells = workedOut({ sheet, reading, settings, ownHints });
+      for (let from = 0; from < cells.length; from += mostCells) {
+        const written = yield* writeRows(file, cells.slice(from, from + mostCells), sheet);
+        if (!written.ok) return written;
+      }
+      rows += cells.length / 3;
+    }
+  }
+  return done({ rows, clock: book.clock });
+}
+
+function* writeRows(file: File, cells: readonly CellWish[], sheet: BookSheet): Work<Outcome<null>> {
+  const answer = yield* writeCells(file, { cells, seen: seenOf(sheet), kinds: [] });
+  return answer.ok ? done(null) : answer;
+}

@@ -1,0 +1,74 @@
+import type { CellWish } from '../../host/calls.ts';
+import { teamChecks } from '../../lab/judging/teamChecks.ts';
+import type { CellValue } from '../../measurement/cellValue.ts';
+import { cellText } from '../../workbook/cellText.ts';
+import { classShift } from '../../workbook/classCells.ts';
+import { classColumns as at, classRows } from '../../workbook/layout.ts';
+import type { ClassReading } from '../../workbook/readClassSheet.ts';
+import type { Area } from '../../workbook/workbook.ts';
+import { checksAreWritten } from '../../workbook/writtenChecks.ts';
+import type { BookSheet, Cells } from '../file/book.ts';
+import { cellWas } from '../file/cellWas.ts';
+import { cellsOf } from '../file/sheets.ts';
+
+/**
+ * What the checks of a class should say, where that differs from what stands there: the same words that `CHECKTEAM` gives
+ * in the cell, since the same judge is asked about the same cells. Nothing for a sheet whose checks are formulas, or that
+ * was built before they could be anything else: a build comes first.
+ */
+export function workedOut({
+  sheet,
+  reading,
+  settings,
+  ownHints,
+}: {
+  readonly sheet: BookSheet;
+  readonly reading: ClassReading;
+  /** Names and values, as they stand in the Plan. */
+  readonly settings: Cells;
+  /** As they stand in Help. */
+  readonly ownHints: Cells;
+}): readonly CellWish[] {
+  const cells = cellsOf(sheet);
+  if (classShift(cells) !== 0 || !checksAreWritten(cells)) return [];
+  const names = cells[classRows.title - 1] ?? [];
+  const columns = givenColumns(names);
+  return reading.blocks
+    .filter(({ known }) => known)
+    .flatMap(({ headingRow, closingRow }) => {
+      const lines = cells.slice(headingRow - 1, closingRow);
+      const inColumn = (column: number): readonly CellValue[] => lines.map((line) => line[column - 1]);
+      const rows = teamChecks({
+        givenNames: columns.map((column) => names[column - 1]),
+        givenValues: columns.map((column) => lines[0]?.[column - 1]),
+        settings,
+        steps: inColumn(at.step),
+        entries: inColumn(at.entry),
+        helpWanted: inColumn(at.help),
+        ownHints,
+      });
+      return rows.flatMap(({ check, lookAt, hint }, down) => {
+        const row = headingRow + down;
+        const wanted = [check, lookAt, hint];
+        // A row is written whole, so that nobody reads the check of one entry beside the feedback of another.
+        if (wanted.every((text, right) => text === cellText(lines[down]?.[at.check - 1 + right]))) return [];
+        return wanted.map((now, right): CellWish => {
+          const column = at.check + right;
+          return { sheetId: sheet.id, row, column, was: cellWas(sheet, { row, column }), now };
+        });
+      });
+    });
+}
+
+/** The key, and the givens as far as they have names: the columns that the formula of a block takes. */
+function givenColumns(names: readonly CellValue[]): readonly number[] {
+  const columns: number[] = [at.key, at.step];
+  // Behind the numbers stand marks without a name, and behind those what the team has of its own.
+  for (let column: number = at.givens; column <= names.length; column += 1)
+    if (cellText(names[column - 1]) !== '') columns.push(column);
+  return columns;
+}
+
+/** The cells of an area of a sheet. */
+export const areaOf = (cells: Cells, { row, column, rows, columns }: Area): Cells =>
+  cells.slice(row - 1, row - 1 + rows).map((line) => line.slice(column - 1, column - 1 + columns));

@@ -1,0 +1,49 @@
+import { askDesk } from '../askDesk.ts';
+import { element } from '../page/element.ts';
+import { texts } from '../texts.ts';
+
+/** Between two looks: with the time that one takes, a check is there within fifteen seconds of its entry. */
+const secondsBetweenLooks = 8;
+
+/**
+ * Works out the checks of all classes while the sidebar is open, in a file where no formula does, and says so with the time
+ * of the last look. It never interrupts, and tries again by itself.
+ */
+export interface ChecksHere {
+  readonly root: HTMLElement;
+  /** Looks now, and from then on again and again while the file asks for it. */
+  look(): void;
+}
+
+export function makeChecksHere({ isOn }: { readonly isOn: () => boolean }): ChecksHere {
+  const { checksHere: say } = texts;
+  const words = element('span', {});
+  const root = element('aside', { class: 'due', 'aria-label': say.label, hidden: true }, words);
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let working = false;
+  let last = '';
+  const tell = (text: string): void => {
+    if (words.textContent !== text) words.textContent = text;
+  };
+  async function work(): Promise<void> {
+    const outcome = await askDesk('workOutChecks');
+    if (outcome.ok) {
+      last = outcome.value.clock;
+      tell(say.worked(last));
+    } else tell(say.failed({ last, problem: outcome.problem.message }));
+  }
+  async function look(): Promise<void> {
+    clearTimeout(timer);
+    if (working) return;
+    working = true;
+    root.hidden = !isOn();
+    // A tab that nobody sees is slowed down by the browser; it goes on all the same, since students wait.
+    if (isOn()) await work();
+    working = false;
+    timer = setTimeout(() => void look(), secondsBetweenLooks * 1000);
+  }
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void look();
+  });
+  return { root, look: () => void look() };
+}

@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import { workFor } from '../../src/desk/acts.ts';
+import type { Asked } from '../../src/desk/file/ask.ts';
+import type { File } from '../../src/desk/file/look.ts';
+import type { Step } from '../../src/lab/lesson/activity.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
+import { tickTexts } from '../../src/lab/texts/ticks.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
+import { readClassSheet } from '../../src/workbook/readClassSheet.ts';
+import { answerOf, buildSetup, call, open, run, typeIn } from './bench.ts';
+import { sheetState, valueAt } from './cells.ts';
+import { setup } from './setup.ts';
+
+const sheet = 'Fern class';
+const oneClass: Setup = { ...setup, ownNumbers: true, classes: setup.classes.slice(0, 1) };
+const bySidebar: Setup = { ...oneClass, settings: { ...oneClass.settings, 'checks come from': 'sidebar' } };
+
+const opened = (lesson: Setup): StandIn => {
+  const host = open({ clock: () => new Date('2026-03-02T10:00:00Z') });
+  buildSetup(host, lesson);
+  return host;
+};
+const rowsOf = (host: StandIn) => Array.from({ length: sheetState(host, sheet).rows }, (_, index) => index + 1);
+const readingOf = (host: StandIn) => {
+  const cells = rowsOf(host).map((row) =>
+    Array.from({ length: at.givens + 1 }, (_, index) => valueAt(host, { sheet, row, column: index + 1 })),
+  );
+  const reading = readClassSheet(cells);
+  if (reading === undefined) throw new Error('Expected a class sheet.');
+  return reading;
+};
+const saidIn = (host: StandIn) =>
+  rowsOf(host).map((row) => [at.check, at.lookAt, at.hint].map((column) => valueAt(host, { sheet, row, column })));
+/** Rows whose check is a formula, and cells with a note. */
+const checksIn = (host: StandIn) =>
+  rowsOf(host).filter((row) => host.book.cell(sheetState(host, sheet), row, at.check).content?.kind === 'formula');
+const notesIn = (host: StandIn) =>
+  rowsOf(host).filter((row) =>
+    [at.check, at.lookAt, at.hint].some((column) => host.book.cell(sheetState(host, sheet), row, column).note),
+  );
+
+const number = (answer: string): string => answer.replace('about ', '');
+const rightEntries: Readonly<Record<Step['kind'], (answer: string) => string>> = {
+  ticked: () => tickTexts.answer('KBr'),
+  calculated: number,
+  measured: number,
+  ordered: (answer) => answer,
+  chosen: (answer) => answer,
+  weighing: number,
+  safety: (answer) => answer,
+  told: () => 'It is clear and even.',
+};
+
+describe('checks that the sidebar works out', () => {
+  it('say the same words as formulas, over a whole lesson', () => {
+    const [formulas, written] = [opened(oneClass), opened(bySidebar)];
+    const lines = answerOf(call(formulas, 'readKey')).teams[0]?.lines ?? [];
+    const page: File = { book: undefined };
+    const workOut = () => answerOf(run(written, workFor(page, 'workOutChecks', [])));
+    workOut();
+    expect(saidIn(written)).toEqual(saidIn(formulas));
+    let rows = 0;
+    const { blocks } = readingOf(formulas);
+    expect(readingOf(written).blocks.map(({ key: team }) => team)).toEqual(blocks.map(({ key: team }) => team));
+    for (const [place, { row, step }] of (blocks[0]?.steps ?? []).entries()) {
+      const line = lines[place];
+      const right = rightEntries[line?.kind ?? 'told'](line?.answer ?? '');
+      for (const cells of [
+        [
+          [row, at.entry, row % 2 === 0 ? '12.5' : 'about a spoonful'],
+          [row, at.help, String(1 + (row % 3))],
+        ],
+        [[row, at.entry, right]],
+      ] as const) {
+        for (const host of [formulas, written]) typeIn(host, { sheet, cells });
+        rows += workOut().rows;
+        expect([step, saidIn(written)]).toEqual([step, saidIn(formulas)]);
+      }
+    }
+    const words = (readingOf(written).blocks[0]?.steps ?? []).map(({ check }) => check);
+    console.log(`${rows} rows written by the sidebar; at the end: ${words.join(', ')}`);
+    // The last row asks for words, which nobody scores.
+    expect(words).toEqual([...words.slice(1).map(() => 'on target'), '']);
+  });
+
+  it('touch only the rows that changed, and none where nothing did', () => {
+    const host = opened(bySidebar);
+    const page: File = { book: undefined };
+    const workOut = () => answerOf(run(host, workFor(page, 'workOutChecks', [])));
+    workOut();
+    const [row = 0] =
+      readingOf(host).blocks[0]?.steps.flatMap(({ step, row }) => (step === 'molar mass' ? [row] : [])) ?? [];
+    typeIn(host, { sheet, cells: [[row, at.entry, '12.5']] });
+    host.resetCounts();
+    expect(workOut().rows).toBe(1);
+    expect(host.counts.host['Range.setValues']).toBe(1);
+    host.resetCounts();
+    expect(workOut().rows).toBe(0);
+    expect(host.counts.host['Range.setValues']).toBeUndefined();
+  });
+
+  it('give way to formulas and come back with a build, and lose no entry and leave no note', () => {
+    const host = opened(bySidebar);
+    const formulas = opened(oneClass);
+    const row = readingOf(host).blocks[0]?.steps[1]?.row ?? 0;
+    for (const one of [host, formulas]) typeIn(one, { sheet, cells: [[row, at.entry, '12.5']] });
+    const said = saidIn(formulas);
+    answerOf(call(host, 'workOutChecks'));
+    expect([checksIn(host), saidIn(host)]).toEqual([[], said]);
+    buildSetup(host, oneClass);
+    expect([checksIn(host).length, saidIn(host)]).toEqual([2, said]);
+    // A page that has not heard of it yet writes nothing over a formula.
+    expect(answerOf(call(host, 'workOutChecks')).rows).toBe(0);
+    buildSetup(host, bySidebar);
+    expect(checksIn(host)).toEqual([]);
+    answerOf(call(host, 'workOutChecks'));
+    expect(saidIn(host)).toEqual(said);
+    expect(valueAt(host, { sheet, row, column: at.entry })).toBe('12.5');
+    expect(notesIn(host)).toEqual([]);
+  });
+
+  it('write nothing where a row moved since the look', () => {
+    const host = opened(bySidebar);
+    answerOf(call(host, 'workOutChecks'));
+    const row = readingOf(host).blocks[0]?.steps[1]?.row ?? 0;
+    typeIn(host, { sheet, cells: [[row, at.entry, '12.5']] });
+    const before = saidIn(host);
+    const work = workFor({ book: undefined }, 'workOutChecks', []);
+    const answer = (asked: Asked) =>
+      host.run('teacher', asked.call, [layoutVersion, 'wish' in asked ? asked.wish : {}]);
+    const look = work.next().value as Asked;
+    const write = work.next(answer(look)).value as Asked;
+    host.insertRows('teacher', sheetState(host, sheet).id, row, 1);
+    expect(answer(write)).toMatchObject({ ok: false, problem: { reason: 'changed' } });
+    expect(saidIn(host).filter((_, index) => index !== row - 1)).toEqual(before);
+    expect(answerOf(call(host, 'workOutChecks')).rows).toBe(1);
+  });
+});
