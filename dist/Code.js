@@ -3392,7 +3392,7 @@ function cautionRows({ signalWord, statements }) { return statements.map((statem
 	statement.advice
 ]); }
 
-return { adviceTexts, cautions, cautionsNamed, cautionRows };
+return { adviceTexts, cautionTexts, cautions, cautionsNamed, cautionRows };
 },
 // Part CAUTIONS: functions/entries/cautionsEntry
 "CAUTIONS"(part) {
@@ -3932,11 +3932,9 @@ var remarks = {
 	follows: "Right method. First check “{row}”.",
 	oneFigure: "Not yet. One figure is not enough here. Give the value to {figures}.",
 	notYet: "Not yet. Check each number that goes in, and its unit. Does the size make sense?",
-	notYetBrief: "Not yet. Check each number that goes in, and its unit.",
 	signOfError: "Check the sign. Is the measured value above or below the accepted one?",
 	negative: "Not yet. Can this value be below zero?",
 	unitWanted: "Check the unit. This row asks for {unit}. Does yours measure the same thing?",
-	unitBrief: "Check the unit. This row asks for {unit}.",
 	unitNone: "Check the unit. This row asks for a plain number. Which units cancel out?",
 	unitEvidently: "The number looks fine. Does its unit fit? This row asks for {unit}.",
 	unitUnknown: "Look at the word after the number. Is it a unit that fits here?",
@@ -3967,6 +3965,10 @@ var unreadableTexts = {
 function badGiven(name) { return name === "formula" || name === "ion" ? `⚠ ${name}: the one for your team is missing or can’t be read. Tell your teacher.` : `⚠ ${name}: your team’s number is missing or can’t be read. Tell your teacher.`; }
 function badSetting(name) { return `⚠ ${name}: this setting can’t be read. Tell your teacher.`; }
 function badStep(id) { return `⚠ ${id}: this row is not known here. Tell your teacher.`; }
+var closedRow = {
+	check: "next time",
+	lookAt: "You go on here next time. What you typed is kept."
+};
 var figureWords = [
 	"no figures",
 	"one figure",
@@ -3987,7 +3989,7 @@ var decimalWords = [
 ];
 var checkHeadings = { check: "Check", lookAt: "Feedback", hint: "Hint" };
 
-return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, spansOver, spanOver, toleranceOf, acceptedEnds, isOnTarget, closeness, isOneFigureOf, isTruncated, stepTolerance };
+return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, closedRow, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, spansOver, spanOver, toleranceOf, acceptedEnds, isOnTarget, closeness, isOneFigureOf, isTruncated, stepTolerance };
 },
 // Part lab/judging/readEntry: lab/judging/feedbackText, lab/judging/behindNumber
 "lab/judging/readEntry"(part) {
@@ -3996,33 +3998,31 @@ const { isBlank, longestUnit, numberFromScan, numberOfOtherMark, patternOnUse, r
 
 // lab/judging/feedbackText
 function filled(text, words) { return text.replace(/\{(\w+)\}/g, (whole, name) => words[name] ?? whole); }
-function slipWords(id, wordings) {
+function slipText(id, wordings) {
 	const text = slipTexts[id];
 	const own = wordings.find((wording) => text.in?.[wording]);
 	return (own && text.in?.[own]) ?? text;
 }
-function slipsText(slips, wordings, { asks = {}, isBrief = false }) {
+function slipsText(slips, wordings, asks = {}) {
 	const texts = slips.map((id) => ({
-		...slipWords(id, wordings),
+		...slipText(id, wordings),
 		...asks[id] === void 0 ? {} : { ask: asks[id] }
 	}));
-	const questions = [...new Set(texts.map(({ ask }) => ask))];
-	if (isBrief) return questions.length === 1 ? questions[0] ?? "" : remarks.notYetBrief;
 	const fits = [...new Set(texts.map((text) => text.fits))];
 	return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
 		fits: fits.join(", or "),
-		ask: questions.join(" ")
+		ask: [...new Set(texts.map(({ ask }) => ask))].join(" ")
 	});
 }
 function askedWords(asked) { return ("decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) ?? remarks.figuresAsked; }
 function unitQuestion(text, unit) { return unit === "" ? remarks.unitNone : filled(text, { unit }); }
 function unreadableText(because) { return unreadableTexts[because]; }
-function feedbackText(judgement, { name, unit }, { special = [], asks, isBrief = false } = {}) {
+function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
 	switch (judgement.status) {
 		case "blank":
 			return remarks.blank;
 		case "unreadable":
-			return unreadableText(isBrief ? "not a number" : judgement.because);
+			return unreadableText(judgement.because);
 		case "on target":
 			return remarks.onTarget;
 		case "close": {
@@ -4037,7 +4037,7 @@ function feedbackText(judgement, { name, unit }, { special = [], asks, isBrief =
 		case "not yet":
 			switch (judgement.question) {
 				case "unit of another kind":
-					return unitQuestion(isBrief ? remarks.unitBrief : remarks.unitWanted, unit);
+					return unitQuestion(remarks.unitWanted, unit);
 				case "unit does not fit":
 					return unitQuestion(remarks.unitEvidently, unit);
 				case "other mark":
@@ -4049,8 +4049,7 @@ function feedbackText(judgement, { name, unit }, { special = [], asks, isBrief =
 				case "one figure":
 					return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
 				default:
-					if (judgement.slips.length > 0) return slipsText(judgement.slips, [...special, name], { asks, isBrief });
-					return isBrief ? remarks.notYetBrief : remarks.notYet;
+					return judgement.slips.length > 0 ? slipsText(judgement.slips, [...special, name], asks) : remarks.notYet;
 			}
 	}
 }
@@ -5408,84 +5407,15 @@ function quantityHint(quantity, { level, textOf }) {
 
 return { shownCell, readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint };
 },
-// Part CHECKTEAM: lab/texts/exit, lab/exit/exitStep, lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks and 87 more
+// Part CHECKTEAM: lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks, lab/bench/procedures/solidToFlask, lab/bench/procedures/weighPortion and 94 more
 "CHECKTEAM"(part) {
 const { glasswareFigures } = part("measurement/glasswareTolerance");
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/hints/quantityHint");
-const { adviceTexts, cautions } = part("chemistry/cautions");
+const { adviceTexts, cautionTexts, cautions } = part("chemistry/cautions");
 const { fillQuantity, fitsSlip, isQuantityName, judgeEntry, plainName, quantities } = part("lesson");
 const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
-const { badGiven, badSetting, badStep, checkHeadings, remarks, spanOver, stepTolerance, unreadableTexts } = part("lab/texts/feedback");
+const { badGiven, badSetting, badStep, checkHeadings, closedRow, remarks, spanOver, stepTolerance, tenTo, unreadableTexts } = part("lab/texts/feedback");
 const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
-
-// lab/texts/exit
-var exitTexts = {
-	title: function(seat) { return `Exit question, seat ${seat}`; },
-	massQuestion: "Should the grams be more or fewer than the moles?",
-	kept: "Kept. Your teacher shows the checks later."
-};
-
-// lab/exit/exitStep
-var exitId = /^exit ([1-4])$/;
-function isExitStep(id) { return exitId.test(id); }
-function exitMolarity(seat) { return `exit ${seat} molarity`; }
-function exitVolume(seat) { return `exit ${seat} volume`; }
-function exitStep({ steps, numbers }, id) {
-	const seat = exitId.exec(id)?.[1];
-	if (!seat) return void 0;
-	const molarity = { given: exitMolarity(seat) };
-	const volume = { given: exitVolume(seat) };
-	const takesOf = (quantity) => steps.find((step) => step.kind === "calculated" && step.quantity === quantity)?.takes;
-	const asked = (quantity, unit, takes) => ({
-		kind: "calculated",
-		id,
-		title: exitTexts.title(seat),
-		unit,
-		shown: [],
-		period: 1,
-		bench: false,
-		quantity,
-		takes,
-		buildsOn: {}
-	});
-	const dilution = takesOf("stock volume");
-	const target = dilution?.["target molarity"];
-	if (dilution && target) {
-		const own = dilution["stock molarity"];
-		const stock = own && "given" in own ? own : target;
-		return asked("stock volume", "mL", {
-			"stock molarity": stock,
-			"target molarity": molarity,
-			"target volume": volume
-		});
-	}
-	const flask = takesOf("diluted molarity")?.["final volume"];
-	if (flask) {
-		return asked("diluted molarity", "mol/L", {
-			"stock molarity": molarity,
-			"stock volume": volume,
-			"final volume": flask
-		});
-	}
-	const purity = takesOf("mass of solute")?.purity;
-	const formula = { given: numbers.formula };
-	return {
-		...asked("mass of solute", "g", { formula, molarity, volume, ...purity ? { purity } : {} }),
-		asks: { "ratio-inverted": exitTexts.massQuestion }
-	};
-}
-function exitGivens(id) {
-	const seat = exitId.exec(id)?.[1];
-	if (!seat) return [];
-	return [
-		{ name: exitMolarity(seat), unit: "mol/L", about: "" },
-		{ name: exitVolume(seat), unit: "mL", about: "" }
-	];
-}
-function withExitGivens(activity, id) { return {
-	...activity,
-	givens: [...activity.givens, ...exitGivens(id)]
-}; }
 
 // lab/bench/procedures/concentratedToFlask
 var concentratedToFlask = {
@@ -6389,6 +6319,28 @@ var tickHints = [
 	"Tell your team in your own words what to wear and what not to do. Then choose the answer of this row."
 ];
 
+// lab/texts/weighing
+var weighingTexts = {
+	noted: "Noted.",
+	unreadable: "Type the number that the balance shows, in g.",
+	decimals: "Write every figure that the balance shows.",
+	lighter: "Less than nothing, or than empty? Read both again.",
+	copied: "Is this what the balance showed? Then write “shown” behind it."
+};
+var differenceTexts = {
+	openQuestion: "First answer the question beside “{row}”.",
+	fromPlan: "This is the mass of your plan. What do your two readings give?",
+	emptyLeftIn: "This matches the loaded vessel. What stood on the balance beside your substance?",
+	added: "This matches both readings together. Which of them holds the other?",
+	other: "Not yet. Which of the two readings above is larger, and by how much?"
+};
+var evidenceHints = [
+	"What is there counts, not what was planned.",
+	"Let someone who was not here see it from this row.",
+	"Write it down at once, with every figure and its unit."
+];
+var notALink = "A link begins with https:// or http://. Your words stay.";
+
 // lab/hints/ownHint
 function textOf(cell) { return typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : ""; }
 function linkOf(cell) {
@@ -6435,9 +6387,12 @@ function ourHint(step, level, wanted) {
 			return typeof hint === "string" ? hint : filledIn(hint, (name) => plainCell(wanted.givens[name]));
 		}
 		case "ticked":
+		case "safety":
 			return tickHints[level - 1] ?? "";
+		case "weighing":
+			return evidenceHints[level - 1] ?? "";
 		case "told":
-			return toldHints[level - 1] ?? "";
+			return (step.evidence === void 0 ? toldHints : evidenceHints)[level - 1] ?? "";
 	}
 }
 function plainCell(cell) { return typeof cell === "number" ? String(cell) : typeof cell === "string" && cell.trim() !== "" ? cell.trim() : void 0; }
@@ -6459,20 +6414,76 @@ function hintForStep(wanted) {
 	return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
 }
 
-// lab/lesson/teamColumns
-var ownHelpGiven = "highest help level";
-var showExitGiven = "show exit checks";
+// lab/lesson/activities/evidenceSteps
+function isWeighed(step) { return step.kind === "measured" && step.instrument === "balance"; }
+function weighing({ id }, { when, title }) { return {
+	kind: "weighing",
+	id: `${id} ${when}`,
+	when,
+	of: id,
+	title,
+	unit: "g",
+	bench: true
+}; }
+function seen({}, { id, title, evidence }) { return { kind: "told", id, title, evidence, unit: "", bench: false }; }
+function weighed(step) { return [
+	weighing(step, {
+		when: "empty",
+		title: "Empty"
+	}),
+	weighing(step, {
+		when: "loaded",
+		title: "Loaded"
+	}),
+	{ ...step, from: "weighings" }
+]; }
+function toldSteps(step) { return [
+	seen(step, {
+		id: "seen",
+		title: "What you saw",
+		evidence: "words"
+	}),
+	seen(step, {
+		id: "picture",
+		title: "Picture link",
+		evidence: "link"
+	})
+]; }
+function withEvidenceSteps(activity) {
+	const { steps } = activity;
+	const last2 = steps.map(({ bench }) => bench).lastIndexOf(true);
+	return {
+		...activity,
+		steps: steps.flatMap((step, place) => [
+			...isWeighed(step) ? weighed(step) : [step],
+			...place === last2 ? toldSteps(step) : []
+		])
+	};
+}
+
+// lab/lesson/activities/safetySteps
+function safetyStep({ substance }, { topic, title }) { return { kind: "safety", id: topic, topic, title, unit: "", bench: false, substance }; }
+function withSafetySteps(activity) { return {
+	...activity,
+	steps: activity.steps.flatMap(
+		(step) => step.kind === "ticked" ? [
+			step,
+			safetyStep(step, { topic: "splash", title: "If it splashes" }),
+			safetyStep(step, { topic: "waste", title: "Where it goes" })
+		] : [step]
+	)
+}; }
 
 // lab/lesson/activities/commonGivens
 var commonGivens = {
-	formula: { name: "formula", unit: "", about: "solute as its bottle says, with water of hydration", start: "KBr" },
-	molarity: { name: "molarity", unit: "mol/L", about: "concentration that is made", start: "0.250" },
-	stock: { name: "stock molarity", unit: "mol/L", about: "concentration of the stock", start: "0.300" },
-	flask: { name: "flask", unit: "mL", about: "volume of the flask that is filled", start: "200" },
-	target: { name: "target molarity", unit: "mol/L", about: "concentration after the dilution", start: "0.0450" },
-	volume: { name: "target volume", unit: "mL", about: "volume after the dilution", start: "100" },
-	ion: { name: "ion", unit: "", about: "ion that is asked about", start: "Br-" },
-	purity: { name: "purity", unit: "%", about: "mass percent of solute in the solid" }
+	formula: { name: "formula", unit: "" },
+	molarity: { name: "molarity", unit: "mol/L" },
+	stock: { name: "stock molarity", unit: "mol/L" },
+	flask: { name: "flask", unit: "mL" },
+	target: { name: "target molarity", unit: "mol/L" },
+	volume: { name: "target volume", unit: "mL" },
+	ion: { name: "ion", unit: "" },
+	purity: { name: "purity", unit: "%" }
 };
 
 // lab/texts/ordering
@@ -6543,6 +6554,211 @@ function orderedActions(name, whose = {}) {
 		const order = actions.map(({ item }) => item.id);
 		if (brokenRules(procedure, order) >= 3) return actions;
 	}
+}
+
+// chemistry/strengths.generated
+var densityList = `
+NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
+HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
+H2SO4 1:1.0049 5:1.0318 10:1.0661 20:1.1398 30:1.2191 40:1.3028 50:1.3952 70:1.6105 100:1.8305
+NaOH 1:1.0095 5:1.0538 10:1.1089 20:1.2192 30:1.3277 40:1.4299
+NH3 1:0.9938 5:0.9770 10:0.9575 20:0.9228 30:0.8920
+CuSO4 1:1.0085 5:1.0511 10:1.1070
+HNO3 1:1.0037 5:1.0257 10:1.0543 20:1.1150 30:1.1801 40:1.2466
+H3PO4 1:1.0038 5:1.0254 10:1.0531 20:1.1135 30:1.1804 40:1.2536
+AgNO3 1:1.0070 5:1.0417 10:1.0882 20:1.1942 30:1.3204 40:1.4743
+KCl 1:1.0046 5:1.0304 10:1.0633 20:1.1328
+CaCl2 1:1.0065 5:1.0401 10:1.0835 20:1.1775 30:1.2816
+NH4Cl 1:1.0014 5:1.0138 10:1.0286 20:1.0567
+MgSO4 1:1.0084 5:1.0497 10:1.1034 20:1.2198
+Na2CO3 1:1.0086 5:1.0502 10:1.1029
+NaHCO3 1:1.0054 5:1.0337
+ZnSO4 1:1.0085 5:1.0511 10:1.1071
+FeCl3 1:1.0068 5:1.0408 10:1.0853
+BaCl2 1:1.0070 5:1.0434 10:1.0921 20:1.2031
+(NH4)2SO4 1:1.0042 5:1.0279 10:1.0574 20:1.1154 30:1.1721 40:1.2277
+C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.0299 10:1.0381 12:1.0465 14:1.0549 15:1.0592 16:1.0635 18:1.0721 20:1.0809 22:1.0899 24:1.0990 25:1.1035 26:1.1082 28:1.1175 30:1.1270 32:1.1366 34:1.1463 35:1.1513 36:1.1562
+C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
+`;
+
+// chemistry/densityLines
+var waterAt20 = { massPercent: 0, density: 0.9982 };
+function lineOf(formula) { return densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `)); }
+function densityLines(formula) {
+	const listed2 = lineOf(formula)?.split(" ").slice(1).map((pair) => {
+		const [massPercent = "", density = ""] = pair.split(":");
+		return { massPercent: Number(massPercent), density: Number(density) };
+	});
+	return listed2 && [waterAt20, ...listed2.filter(({ massPercent }) => massPercent > 0)];
+}
+
+// chemistry/solutionStrength
+function withoutWater(text) { return text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, ""); }
+function densityAt(massPercent, points) {
+	let before = waterAt20;
+	for (const point of points.slice(1)) {
+		if (massPercent < point.massPercent) {
+			const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
+			return before.density + share * (point.density - before.density);
+		}
+		before = point;
+	}
+	return before.density;
+}
+var densityUnlisted = 1;
+var densityOfStrongAmmonia = 0.88;
+function massPercentOf(formula, molarity) {
+	const written = molarMass(formula);
+	if (!written.ok) return written;
+	const dry = molarMass({ atoms: anhydrousAtoms(formula) });
+	if (!dry.ok) return dry;
+	const dryText = withoutWater(formula.text);
+	const points = densityLines(dryText);
+	const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
+	if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
+	const last2 = points[points.length - 1]?.massPercent ?? 0;
+	let gramsPerMl = waterAt20.density;
+	for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
+	if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
+	return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
+}
+
+// chemistry/strengthPercent
+function strengthPercent(formula, strength) {
+	if (strength === "undiluted") return void 0;
+	if ("massPercent" in strength) return strength.massPercent;
+	const found = massPercentOf(formula, strength.molarity);
+	return found.ok ? found.value : void 0;
+}
+
+// chemistry/cautionsAt
+function cautionsAt(formula, strength) {
+	const found = cautions(formula, strengthPercent(formula, strength));
+	if (found.ok) return found.value;
+	const undiluted = cautions(formula);
+	if (!undiluted.ok) throw new Error(`cautions for ${formula.text}: ${undiluted.error.code}`);
+	return undiluted.value;
+}
+
+// measurement/isBareNumber
+function isBareNumber(text) {
+	const scanned = scanNumber(text);
+	return scanned !== void 0 && restAfter(text, scanned) === "";
+}
+
+// lab/lesson/handledForms
+function withUnit(typed, unit) {
+	const text = String(typed).trim();
+	return isBareNumber(text) ? `${text} ${unit}` : text;
+}
+function handledForms({ substance, formula, givens, decimalMark }) {
+	const { solid: solid2, massPercent, molarity } = substance;
+	const read = (name, kind) => {
+		const quantity = isBlank(givens[name]) ? void 0 : readQuantity(givens[name], kind, name, { decimalMark });
+		return quantity?.ok ? quantity.value.value : void 0;
+	};
+	const formOf = (strength, words, short2 = words) => ({
+		words,
+		short: short2,
+		massPercent: strengthPercent(formula, strength),
+		cautions: cautionsAt(formula, strength)
+	});
+	const forms = [];
+	if (solid2) forms.push(formOf("undiluted", tickTexts.solid));
+	if (massPercent !== void 0) {
+		const share = read(massPercent, "percent");
+		forms.push(
+			share === void 0 ? formOf("undiluted", "") : formOf(
+				{ massPercent: percent(share) },
+				tickTexts.inBottle(withUnit(givens[massPercent], "%")),
+				withUnit(givens[massPercent], "%")
+			)
+		);
+	}
+	if (molarity !== void 0) {
+		const strength = read(molarity, "concentration");
+		forms.push(
+			strength === void 0 ? formOf("undiluted", "") : formOf({ molarity: molesPerLitre(strength) }, withUnit(givens[molarity], "mol/L"))
+		);
+	}
+	if (forms.length === 0) forms.push(formOf("undiluted", ""));
+	const told2 = ({ cautions: { signalWord, statements } }) => JSON.stringify([signalWord, statements]);
+	return forms.filter((form, place) => forms.findIndex((other) => told2(other) === told2(form)) === place);
+}
+
+// lab/bench/questions/splash
+var splash = {
+	name: "splash",
+	options: [
+		{
+			id: "serious",
+			right: "Yes. Rinse at once and go on for many minutes, wet clothes and contact lenses off, while someone calls your teacher. The safety data sheet says what comes next.",
+			ask: "Acting fast is never wrong. How strong are the words of the caution row?"
+		},
+		{
+			id: "through skin",
+			right: "Yes. Wet clothes off, wash at once with plenty of water, and call your teacher even if nothing hurts. The safety data sheet says what comes next.",
+			ask: "Look at the caution row again. Which part of the body does it name first?"
+		},
+		{
+			id: "mild",
+			right: "Yes. Rinse at once with plenty of water, an eye for several minutes, contact lenses out. Your teacher decides whether that is enough.",
+			ask: "Read the caution row again. Would you call that mild?"
+		},
+		{
+			id: "wait",
+			ask: "Harm can begin before it hurts. What does the caution row say that it can do?"
+		}
+	]
+};
+
+// lab/bench/questions/waste
+var waste = {
+	name: "waste",
+	options: [
+		{
+			id: "drain",
+			right: "Yes, where your local rules allow it. Your teacher has the last word.",
+			ask: "From the drain nobody gets it back. What does the caution row say about leftovers?"
+		},
+		{
+			id: "waste beaker",
+			right: "Yes, rinsings too. Staff deal with it by local rules.",
+			ask: "Read what the caution row says about leftovers once more. Is that all of it?"
+		},
+		{
+			id: "metal",
+			right: "Yes, rinsings too: it is collected for that metal. Staff deal with it by local rules.",
+			ask: "Which metal would that be? Look for its name in the caution row."
+		},
+		{
+			id: "bottle",
+			ask: "What would then be in the bottle, beside what its label says? Look at the caution row."
+		}
+	]
+};
+
+// lab/bench/safetyQuestion
+function safetyQuestion({ topic }) { return topic === "splash" ? splash : waste; }
+function safetyLetters(step, whose = {}) {
+	const { name, options } = safetyQuestion(step);
+	return lettered(letterSeed(name, whose), options);
+}
+function splashOf({ verdict, statements }) {
+	const told2 = statements.map(({ code, text }) => `${code} ${text}`).join("\n");
+	if (verdict === "unsure" || /\bH31[48]/.test(told2) || told2.includes(cautionTexts.extremePh)) return "serious";
+	return /\bH31[0127]/.test(told2) ? "through skin" : "mild";
+}
+function rightSafetyOption({ topic, substance }, handling) {
+	const formula = readFormula(handling.givens[substance.formula]);
+	const forms = formula.ok ? handledForms({ ...handling, substance, formula: formula.value }) : [];
+	if (topic === "splash") {
+		const found = forms.map(({ cautions: cautions2 }) => splashOf(cautions2));
+		return ["serious", "through skin"].find((id) => !formula.ok || found.some((one) => one === id)) ?? "mild";
+	}
+	const wastes = forms.map(({ cautions: cautions2 }) => cautions2.waste);
+	if (wastes.some(({ metal }) => metal !== "")) return "metal";
+	return formula.ok && wastes.every(({ goesTo }) => goesTo === "drain") ? "drain" : "waste beaker";
 }
 
 // lab/lesson/activities/sharedSteps
@@ -6644,10 +6860,10 @@ function benchReading() { return {
 	title: "A reading at the bench: what did we really make?",
 	givens: [
 		commonGivens.formula,
-		{ ...commonGivens.molarity, about: "concentration that is planned" },
+		{ ...commonGivens.molarity },
 		commonGivens.flask
 	],
-	numbers: { formula: "formula", recipe: "solid in a flask", takes: { molarity: "molarity", flask: "flask" } },
+	numbers: { formula: "formula" },
 	steps: [
 		cautionsRead({ substance: { formula: "formula", solid: true, molarity: "molarity" } }),
 		molarMassStep(),
@@ -6740,16 +6956,14 @@ function concentratedReagent() { return {
 	id: "concentrated reagent",
 	title: "A solution from a concentrated acid or base",
 	givens: [
-		{ ...commonGivens.formula, about: "acid or base in the bottle", start: "HCl" },
-		{ name: "mass percent", unit: "%", about: "mass percent on the label of the bottle", start: "37.2" },
-		{ name: "density", unit: "g/mL", about: "density on the label of the bottle", start: "1.18" },
-		{ ...commonGivens.target, start: "0.500" },
-		{ ...commonGivens.volume, start: "250" }
+		{ ...commonGivens.formula },
+		{ name: "mass percent", unit: "%" },
+		{ name: "density", unit: "g/mL" },
+		{ ...commonGivens.target },
+		{ ...commonGivens.volume }
 	],
 	numbers: {
-		formula: "formula",
-		recipe: "reagent diluted",
-		takes: { massPercent: "mass percent", density: "density", target: "target molarity", volume: "target volume" }
+		formula: "formula"
 	},
 	steps: [
 		cautionsRead({ substance: { formula: "formula", massPercent: "mass percent", molarity: "target molarity" } }),
@@ -6793,10 +7007,7 @@ function dilutionAlone() { return {
 	title: "A dilution",
 	givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
 	numbers: {
-		formula: "formula",
-		ion: "ion",
-		recipe: "ready stock diluted",
-		takes: { stock: "stock molarity", target: "target molarity", volume: "target volume" }
+		formula: "formula"
 	},
 	steps: [
 		cautionsRead({ substance: { formula: "formula", molarity: "stock molarity" } }),
@@ -6819,25 +7030,16 @@ function dilutionAlone() { return {
 }; }
 
 // lab/lesson/activities/fromSolid
-function fromSolid({ id, title, formula, start, impure, hydrate, question }) {
-	const names5 = { molarity: "molarity", volume: "flask", ...impure ? { purity: "purity" } : {} };
-	const { molarity, flask, ion, purity } = commonGivens;
+function fromSolid({ id, title, formula, ion, purity, hydrate, question }) {
+	const names5 = { molarity: "molarity", volume: "flask", ...purity ? { purity: "purity" } : {} };
+	const { molarity, flask } = commonGivens;
 	return {
 		id,
 		title,
-		givens: [
-			formula,
-			molarity,
-			flask,
-			{ ...ion, start: start.ion },
-			...impure ? [{ ...purity, ...start.purity === void 0 ? {} : { start: start.purity } }] : []
-		],
+		givens: [formula, molarity, flask, ion, ...purity ? [purity] : []],
 		numbers: {
 			formula: "formula",
-			ion: "ion",
-			...hydrate ? { hydrate } : {},
-			recipe: "solid in a flask",
-			takes: { molarity: "molarity", flask: "flask", ...impure ? { purity: "purity" } : {} }
+			...hydrate ? { hydrate } : {}
 		},
 		steps: [
 			cautionsRead({ substance: { formula: "formula", solid: true, molarity: "molarity" } }),
@@ -6864,30 +7066,26 @@ function fromSolid({ id, title, formula, start, impure, hydrate, question }) {
 function plainSolid() { return fromSolid({
 	id: "solution from a solid",
 	title: "A solution from a solid",
-	formula: { ...commonGivens.formula, about: "solute as its bottle says" },
-	start: { ion: "Br-" },
-	impure: false,
+	formula: { ...commonGivens.formula },
+	ion: { ...commonGivens.ion },
 	question: "portion strength"
 }); }
 function hydrateSolid() { return fromSolid({
 	id: "solution from a hydrate",
 	title: "A solution from a hydrate",
 	formula: {
-		...commonGivens.formula,
-		about: "solute with its water of hydration, as in CuSO4·5H2O",
-		start: "CuSO4·5H2O"
+		...commonGivens.formula
 	},
-	start: { ion: "Cu^2+" },
-	impure: false,
+	ion: { ...commonGivens.ion },
 	hydrate: true,
 	question: "crystal water"
 }); }
 function impureSolid() { return fromSolid({
 	id: "solution from an impure solid",
 	title: "A solution from a solid that is not pure",
-	formula: { ...commonGivens.formula, start: "Na2CO3" },
-	start: { ion: "Na+", purity: "94.5" },
-	impure: true,
+	formula: { ...commonGivens.formula },
+	ion: { ...commonGivens.ion },
+	purity: { ...commonGivens.purity },
 	question: "impure solid"
 }); }
 
@@ -6902,7 +7100,6 @@ function labelErrorStep() { return calculated({
 }); }
 
 // lab/lesson/activities/measuredDensity
-function about(what, line) { return `${what} of the ${line} line in a table of densities; left empty, our table at 20 °C fills it in`; }
 var lines = {
 	"lighter percent": { given: "lighter percent" },
 	"lighter density": { given: "lighter density" },
@@ -6915,28 +7112,17 @@ function measuredDensity() { return {
 	title: "A measured density: what did we really make?",
 	givens: [
 		{
-			...commonGivens.formula,
-			about: "solute in the table of densities, written without water of hydration",
-			start: "C12H22O11"
+			...commonGivens.formula
 		},
-		{ ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
-		{ name: "portion", unit: "mL", about: "volume that is pipetted and weighed", start: "25" },
-		{ name: "lighter percent", unit: "%", about: about("mass percent", "lighter"), fromTable: true },
-		{ name: "lighter density", unit: "g/mL", about: about("density", "lighter"), fromTable: true },
-		{ name: "heavier percent", unit: "%", about: about("mass percent", "heavier"), fromTable: true },
-		{ name: "heavier density", unit: "g/mL", about: about("density", "heavier"), fromTable: true }
+		{ ...commonGivens.molarity },
+		{ name: "portion", unit: "mL" },
+		{ name: "lighter percent", unit: "%" },
+		{ name: "lighter density", unit: "g/mL" },
+		{ name: "heavier percent", unit: "%" },
+		{ name: "heavier density", unit: "g/mL" }
 	],
 	numbers: {
-		formula: "formula",
-		recipe: "portion for density",
-		takes: {
-			molarity: "molarity",
-			portion: "portion",
-			lighterPercent: "lighter percent",
-			lighterDensity: "lighter density",
-			heavierPercent: "heavier percent",
-			heavierDensity: "heavier density"
-		}
+		formula: "formula"
 	},
 	steps: [
 		cautionsRead({ substance: { formula: "formula", molarity: "molarity" } }),
@@ -7020,13 +7206,11 @@ function serialDilution() { return {
 	givens: [
 		commonGivens.formula,
 		commonGivens.stock,
-		{ name: "portion", unit: "mL", about: "volume that is taken each time", start: "10" },
-		{ ...commonGivens.flask, about: "volume that it is made up to each time", start: "100" }
+		{ name: "portion", unit: "mL" },
+		{ ...commonGivens.flask }
 	],
 	numbers: {
-		formula: "formula",
-		recipe: "serial flasks",
-		takes: { stock: "stock molarity", portion: "portion", flask: "flask" }
+		formula: "formula"
 	},
 	steps: [
 		cautionsRead({ substance: { formula: "formula", molarity: "stock molarity" } }),
@@ -7062,23 +7246,14 @@ function stockAndDilution({ fromRealStock }) {
 		givens: [
 			commonGivens.formula,
 			commonGivens.stock,
-			{ ...commonGivens.flask, about: "volume of stock that is made" },
+			{ ...commonGivens.flask },
 			commonGivens.target,
 			commonGivens.volume,
 			commonGivens.ion,
 			{ ...commonGivens.purity, optional: true }
 		],
 		numbers: {
-			formula: "formula",
-			ion: "ion",
-			recipe: "solid, then a dilution",
-			takes: {
-				stock: "stock molarity",
-				flask: "flask",
-				purity: "purity",
-				target: "target molarity",
-				volume: "target volume"
-			}
+			formula: "formula"
 		},
 		steps: [
 			cautionsRead({ substance: { formula: "formula", solid: true, molarity: "stock molarity" } }),
@@ -7130,11 +7305,11 @@ function weighedResidue() { return {
 	id: "weighed residue",
 	title: "A weighed residue: what did we really make?",
 	givens: [
-		{ ...commonGivens.formula, about: "a salt that survives drying: NaCl, KCl, KBr, Na2SO4 or K2SO4" },
-		{ ...commonGivens.molarity, about: "concentration on the label", start: "0.500" },
-		{ name: "portion", unit: "mL", about: "volume that is dried", start: "25" }
+		{ ...commonGivens.formula },
+		{ ...commonGivens.molarity },
+		{ name: "portion", unit: "mL" }
 	],
-	numbers: { formula: "formula", recipe: "dried portion", takes: { molarity: "molarity", portion: "portion" } },
+	numbers: { formula: "formula" },
 	steps: [
 		cautionsRead({ substance: { formula: "formula", solid: true, molarity: "molarity" } }),
 		molarMassStep(),
@@ -7213,7 +7388,6 @@ function readLessonSettings(table) {
 		decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
 		judgeFigures: isYes(cells["judge figures"]),
 		highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
-		showExitChecks: isYes(cells["show exit checks"]),
 		studentsDilute: plainName(cells["concentrated reagents"]) === "students",
 		fromRealStock: plainName(cells["work the dilution from"]) === "real stock",
 		// Every Plan that was ever built has a line for it: settings without one were typed for this call.
@@ -7242,12 +7416,22 @@ function readTeamLesson({
 	settings: table
 }) {
 	const settings = readLessonSettings(table);
+	const activity = activityById(settings.activity, settings);
 	return {
 		settings,
-		activity: activityById(settings.activity, settings),
+		activity: activity && withEvidenceSteps(withSafetySteps(activity)),
 		givens: teamGivens(givenNames, givenValues)
 	};
 }
+
+// lab/bench/blockKey
+function blockKey(givens) { return String(givens.key ?? "").trim(); }
+
+// lab/judging/isClosed
+var closedSetting = "closed at the bell";
+var between = ";";
+function closedKeys(cell) { return String(cell ?? "").split(between).map((key) => key.trim()).filter((key) => key !== ""); }
+function isClosed({ settings, givens }) { return closedKeys(settings.cells[closedSetting]).includes(blockKey(givens)); }
 
 // lab/judging/bareStep
 function bareStep(id) {
@@ -7399,8 +7583,8 @@ function dilutionAsked(around) { return {
 }; }
 function plannedMolarity(step, { stepOf, readyOf }) {
 	const { mass } = step.takes;
-	const weighed = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
-	const planned = weighed?.kind === "measured" && typeof weighed.expects === "string" ? stepOf(weighed.expects) : void 0;
+	const weighed2 = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
+	const planned = weighed2?.kind === "measured" && typeof weighed2.expects === "string" ? stepOf(weighed2.expects) : void 0;
 	if (planned?.kind !== "calculated" || planned.quantity !== "mass of solute") return [];
 	const ready = readyOf(planned);
 	const molarity = ready?.numbers.molarity;
@@ -7416,8 +7600,8 @@ function plannedDilution(step, around) {
 		(molarity) => spanOver(around.ready, around.ready.quantity.relation, { "stock molarity": molarity })
 	);
 	const { target, flask } = dilutionAsked(around);
-	const isOfPlan = flask !== void 0 && volume && "given" in volume && volume.given === flask;
-	return [...worked, ...isOfPlan ? givenNumber(target, around).map(exactly) : []];
+	const isOfPlan2 = flask !== void 0 && volume && "given" in volume && volume.given === flask;
+	return [...worked, ...isOfPlan2 ? givenNumber(target, around).map(exactly) : []];
 }
 function labelledMolarity(step, around) {
 	const { density } = step.takes;
@@ -7549,16 +7733,12 @@ function judgeCalculated(step, cell, around) {
 		status: final.status,
 		lookAt: feedbackText(final, ready.quantity, {
 			special: isFromFlaskBefore(step, around) ? ["flask before"] : [],
-			asks: step.asks,
-			isBrief: isExitStep(step.id)
+			asks: step.asks
 		}),
 		slips: final.status === "not yet" ? final.slips : [],
 		...final.status === "follows" ? { root: final.lookAt } : {}
 	};
 }
-
-// lab/bench/blockKey
-function blockKey(givens) { return String(givens.key ?? "").trim(); }
 
 // chemistry/acidOrBase
 var weakBases = ["NH3", "CH3NH2", "C2H5NH2", "(CH3)2NH", "C5H5N", "N2H4"];
@@ -7605,7 +7785,7 @@ var choiceTexts = {
 	oneLetter: function(letters) { return `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`; }
 };
 
-// lab/judging/judgeChosen
+// lab/judging/judgeLetter
 var letterFirst = patternOnUse(
 	String.raw`^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)`,
 	"su"
@@ -7615,16 +7795,19 @@ function chosenLetter(entry) {
 	const read = letterFirst().exec(entry.normalize("NFKC").toLowerCase());
 	return read?.[1];
 }
-function judgeChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
+function judgeLetter(entry, options, judge) {
 	if (isBlank(entry)) return { status: "blank", lookAt: "" };
-	const options = letteredOptions(questionName, letters);
 	const letter = chosenLetter(entry);
 	const chosen2 = options.find((option) => option.letter === letter);
-	if (chosen2 === void 0) {
-		return { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) };
-	}
-	const isRight = chosen2.item.id === questionByName(questionName).right.id;
-	return { status: isRight ? "on target" : "not yet", lookAt: optionReply(chosen2.item, solute) };
+	return chosen2 === void 0 ? { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) } : judge(chosen2.item);
+}
+
+// lab/judging/judgeChosen
+function judgeChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
+	return judgeLetter(entry, letteredOptions(questionName, letters), (item) => ({
+		status: item.id === questionByName(questionName).right.id ? "on target" : "not yet",
+		lookAt: optionReply(item, solute)
+	}));
 }
 function judgeChosen(step, cell, { activity, givens }) { return judgeChoice(step.question, cell, {
 	letters: { step: step.id, key: blockKey(givens) },
@@ -7790,8 +7973,6 @@ var defaultSettings = {
 	"decimal mark": "point",
 	"judge figures": "no",
 	"highest help level": "3",
-	"exit questions": "0",
-	"show exit checks": "no",
 	"glassware class": "B",
 	"glassware standard": "ISO",
 	balance: "0.01 g",
@@ -7800,7 +7981,11 @@ var defaultSettings = {
 	"spare glassware": "10 %",
 	"work the dilution from": "nominal stock",
 	"concentrated reagents": "staff",
-	seed: "1"
+	seed: "1",
+	"safety questions": "for Danger",
+	"cautions also in": "none",
+	evidence: "no",
+	"checks come from": "formulas"
 };
 
 // lab/judging/readingTolerance
@@ -7921,6 +8106,43 @@ function judgeReading(entry, reading) {
 	return { status: "not yet", lookAt: [readingTexts[side], ask, isNear ? near : further].join(" ") };
 }
 
+// lab/judging/judgeWeighing
+var shown = /[\s,;:.–—-]*\(?\bshown\)?[\s.!]*$/i;
+function isRounded({ value, lastPlace }, exact) { return exact !== void 0 && Math.abs(value - exact) <= tenTo(lastPlace) * (0.5 + 1e-9); }
+function isOfPlan(entry, step, around) { return isRounded(entry, expectedReading(step, around).expected) || typeof step.expects === "string" && around.rowOf(step.expects)?.value === entry.value; }
+function judgeWeighing({ of, when }, cell, around) {
+	const said = typeof cell === "string" && shown.test(cell);
+	const read = readEntry(said ? cell.replace(shown, "") : cell, "mass", around.settings);
+	if (read.kind !== "number")
+		return { status: read.kind, lookAt: read.kind === "blank" ? "" : weighingTexts.unreadable };
+	if (read.unit === "other kind") return { status: "not yet", lookAt: weighingTexts.unreadable };
+	const { value } = read.entry;
+	const row = (status, lookAt) => ({ status, lookAt, value });
+	const empty = when === "loaded" ? around.rowOf(`${of} empty`)?.value : void 0;
+	if (value < 0 || empty !== void 0 && value <= empty) return row("not yet", weighingTexts.lighter);
+	if (value !== 0 && !showsEveryFigure(read.entry, around.settings.cells)) return row("close", weighingTexts.decimals);
+	const measured2 = around.stepOf(of);
+	const isCopied = when === "loaded" && measured2?.kind === "measured" && isOfPlan(read.entry, measured2, around);
+	return isCopied && !said ? row("close", weighingTexts.copied) : row("on target", weighingTexts.noted);
+}
+function judgeDifference(step, entry, around) {
+	const rows = [around.rowOf(`${step.id} empty`), around.rowOf(`${step.id} loaded`)];
+	const [emptyRow, loadedRow] = rows;
+	if (!step.from || !emptyRow || !loadedRow) return void 0;
+	const [empty, loaded] = [emptyRow.value, loadedRow.value];
+	const about = (text, row) => filled(text, { row: row.root });
+	if (empty === void 0 || loaded === void 0)
+		return { status: "not yet", lookAt: about(remarks.needsRow, empty === void 0 ? emptyRow : loadedRow) };
+	if (isRounded(entry, loaded - empty)) {
+		const unsound = rows.find((row) => row && !isSound(row));
+		if (unsound) return { status: "follows", lookAt: about(remarks.follows, unsound) };
+		return loadedRow.lookAt === weighingTexts.copied ? { status: "close", lookAt: about(differenceTexts.openQuestion, loadedRow) } : void 0;
+	}
+	const { emptyLeftIn, added, fromPlan, other } = differenceTexts;
+	const matching = isRounded(entry, loaded) ? emptyLeftIn : isRounded(entry, loaded + empty) ? added : void 0;
+	return { status: "not yet", lookAt: matching ?? (isOfPlan(entry, step, around) ? fromPlan : other) };
+}
+
 // lab/judging/toolsOfReading
 function toolsOfReading({ tools, instrument, expected }, { givens, settings }) {
 	const used = [];
@@ -7947,6 +8169,8 @@ function judgeMeasured(step, cell, around) {
 	const entry = readEntry(cell, unitKind(unit), settings);
 	const value = entry.kind === "number" ? { value: entry.entry.value } : {};
 	if (entry.kind === "number" && waitsFor2 !== "") return { ...value, status: "not yet", lookAt: waitsFor2 };
+	const amiss = entry.kind === "number" && entry.unit !== "other kind" ? judgeDifference(step, entry.entry, around) : void 0;
+	if (amiss) return { ...value, ...amiss };
 	const tools = toolsOfReading({ ...step, expected }, around);
 	if (!tools.ok) return { status: "unreadable", isUnusable: true, lookAt: badGiven(tools.error.argument) };
 	const reading = {
@@ -7959,90 +8183,6 @@ function judgeMeasured(step, cell, around) {
 		decimalMark: settings.decimalMark
 	};
 	return { ...value, ...judgeReading(cell, reading) };
-}
-
-// chemistry/strengths.generated
-var densityList = `
-NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
-HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
-H2SO4 1:1.0049 5:1.0318 10:1.0661 20:1.1398 30:1.2191 40:1.3028 50:1.3952 70:1.6105 100:1.8305
-NaOH 1:1.0095 5:1.0538 10:1.1089 20:1.2192 30:1.3277 40:1.4299
-NH3 1:0.9938 5:0.9770 10:0.9575 20:0.9228 30:0.8920
-CuSO4 1:1.0085 5:1.0511 10:1.1070
-HNO3 1:1.0037 5:1.0257 10:1.0543 20:1.1150 30:1.1801 40:1.2466
-H3PO4 1:1.0038 5:1.0254 10:1.0531 20:1.1135 30:1.1804 40:1.2536
-AgNO3 1:1.0070 5:1.0417 10:1.0882 20:1.1942 30:1.3204 40:1.4743
-KCl 1:1.0046 5:1.0304 10:1.0633 20:1.1328
-CaCl2 1:1.0065 5:1.0401 10:1.0835 20:1.1775 30:1.2816
-NH4Cl 1:1.0014 5:1.0138 10:1.0286 20:1.0567
-MgSO4 1:1.0084 5:1.0497 10:1.1034 20:1.2198
-Na2CO3 1:1.0086 5:1.0502 10:1.1029
-NaHCO3 1:1.0054 5:1.0337
-ZnSO4 1:1.0085 5:1.0511 10:1.1071
-FeCl3 1:1.0068 5:1.0408 10:1.0853
-BaCl2 1:1.0070 5:1.0434 10:1.0921 20:1.2031
-(NH4)2SO4 1:1.0042 5:1.0279 10:1.0574 20:1.1154 30:1.1721 40:1.2277
-C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.0299 10:1.0381 12:1.0465 14:1.0549 15:1.0592 16:1.0635 18:1.0721 20:1.0809 22:1.0899 24:1.0990 25:1.1035 26:1.1082 28:1.1175 30:1.1270 32:1.1366 34:1.1463 35:1.1513 36:1.1562
-C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
-`;
-
-// chemistry/densityLines
-var waterAt20 = { massPercent: 0, density: 0.9982 };
-function lineOf(formula) { return densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `)); }
-function densityLines(formula) {
-	const listed2 = lineOf(formula)?.split(" ").slice(1).map((pair) => {
-		const [massPercent = "", density = ""] = pair.split(":");
-		return { massPercent: Number(massPercent), density: Number(density) };
-	});
-	return listed2 && [waterAt20, ...listed2.filter(({ massPercent }) => massPercent > 0)];
-}
-
-// chemistry/solutionStrength
-function withoutWater(text) { return text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, ""); }
-function densityAt(massPercent, points) {
-	let before = waterAt20;
-	for (const point of points.slice(1)) {
-		if (massPercent < point.massPercent) {
-			const share = (massPercent - before.massPercent) / (point.massPercent - before.massPercent);
-			return before.density + share * (point.density - before.density);
-		}
-		before = point;
-	}
-	return before.density;
-}
-var densityUnlisted = 1;
-var densityOfStrongAmmonia = 0.88;
-function massPercentOf(formula, molarity) {
-	const written = molarMass(formula);
-	if (!written.ok) return written;
-	const dry = molarMass({ atoms: anhydrousAtoms(formula) });
-	if (!dry.ok) return dry;
-	const dryText = withoutWater(formula.text);
-	const points = densityLines(dryText);
-	const strength = (gramsPerMl2, mass) => molarity * mass / (10 * gramsPerMl2);
-	if (points === void 0) return success(percent(Math.min(100, strength(densityUnlisted, written.value))));
-	const last2 = points[points.length - 1]?.massPercent ?? 0;
-	let gramsPerMl = waterAt20.density;
-	for (let round = 0; round < 40; round += 1) gramsPerMl = densityAt(strength(gramsPerMl, dry.value), points);
-	if (dryText === "NH3" && strength(gramsPerMl, dry.value) > last2) gramsPerMl = densityOfStrongAmmonia;
-	return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
-}
-
-// chemistry/strengthPercent
-function strengthPercent(formula, strength) {
-	if (strength === "undiluted") return void 0;
-	if ("massPercent" in strength) return strength.massPercent;
-	const found = massPercentOf(formula, strength.molarity);
-	return found.ok ? found.value : void 0;
-}
-
-// chemistry/cautionsAt
-function cautionsAt(formula, strength) {
-	const found = cautions(formula, strengthPercent(formula, strength));
-	if (found.ok) return found.value;
-	const undiluted = cautions(formula);
-	if (!undiluted.ok) throw new Error(`cautions for ${formula.text}: ${undiluted.error.code}`);
-	return undiluted.value;
 }
 
 // chemistry/dissolvesHot
@@ -8146,6 +8286,13 @@ function judgeOrdered(step, cell, { givens, settings }) {
 	});
 }
 
+// lab/judging/judgeSafety
+function judgeSafety(step, cell, { givens, settings }) { return judgeLetter(
+	cell,
+	safetyLetters(step, { step: step.id, key: blockKey(givens) }),
+	({ id, right, ask }) => right !== void 0 && id === rightSafetyOption(step, { givens, decimalMark: settings.decimalMark }) ? { status: "on target", lookAt: right } : { status: "not yet", lookAt: ask }
+); }
+
 // chemistry/gravityOf
 var gravest = [
 	/^H3[013]0$/,
@@ -8164,57 +8311,11 @@ function gravityOf(code) {
 	return gravest.length + 1 + last.findIndex((family) => family.test(code));
 }
 
-// measurement/isBareNumber
-function isBareNumber(text) {
-	const scanned = scanNumber(text);
-	return scanned !== void 0 && restAfter(text, scanned) === "";
-}
-
-// lab/lesson/handledForms
-function withUnit(typed, unit) {
-	const text = String(typed).trim();
-	return isBareNumber(text) ? `${text} ${unit}` : text;
-}
-function handledForms({ substance, formula, givens, decimalMark }) {
-	const { solid: solid2, massPercent, molarity } = substance;
-	const read = (name, kind) => {
-		const quantity = isBlank(givens[name]) ? void 0 : readQuantity(givens[name], kind, name, { decimalMark });
-		return quantity?.ok ? quantity.value.value : void 0;
-	};
-	const formOf = (strength, words, short2 = words) => ({
-		words,
-		short: short2,
-		massPercent: strengthPercent(formula, strength),
-		cautions: cautionsAt(formula, strength)
-	});
-	const forms = [];
-	if (solid2) forms.push(formOf("undiluted", tickTexts.solid));
-	if (massPercent !== void 0) {
-		const share = read(massPercent, "percent");
-		forms.push(
-			share === void 0 ? formOf("undiluted", "") : formOf(
-				{ massPercent: percent(share) },
-				tickTexts.inBottle(withUnit(givens[massPercent], "%")),
-				withUnit(givens[massPercent], "%")
-			)
-		);
-	}
-	if (molarity !== void 0) {
-		const strength = read(molarity, "concentration");
-		forms.push(
-			strength === void 0 ? formOf("undiluted", "") : formOf({ molarity: molesPerLitre(strength) }, withUnit(givens[molarity], "mol/L"))
-		);
-	}
-	if (forms.length === 0) forms.push(formOf("undiluted", ""));
-	const told2 = ({ cautions: { signalWord, statements } }) => JSON.stringify([signalWord, statements]);
-	return forms.filter((form, place) => forms.findIndex((other) => told2(other) === told2(form)) === place);
-}
-
 // lab/lesson/keptFromStudents
 var grave = /^H(300|301|310|311|330|331|334|34\d.*|35\d.*|36\d.*|370|271)$/;
 var graveInSolution = /^H(300|310|330|34\d.*|35\d.*|36\d.*)$/;
 function keptFromStudents({ codes, statements }, isSolution) {
-	const uses = statements.filter(({ about: about2 }) => about2 === "use").map(({ text }) => text);
+	const uses = statements.filter(({ about }) => about === "use").map(({ text }) => text);
 	if (codes.some((code) => (isSolution ? graveInSolution : grave).test(code))) return true;
 	return uses.some(
 		(use) => (isSolution ? /: not for students\.$/ : /not for students|staff only|staff weigh it out|: solid: staff|staff weigh out(?! for younger)/).test(use)
@@ -8233,29 +8334,35 @@ function cautionWords({ studentsDilute, ...handling }) {
 	const isUnlisted = forms.some(({ cautions: cautions2 }) => cautions2.listing === "unlisted");
 	const linesWith = (nameLength) => toldAlike(forms.map((form, place) => lineOf2(form, { written: place === 0 ? formula.value.text : "", nameLength })));
 	let lines2 = linesWith(mostWordsOfName);
-	let shown = lines2.map(({ effects }) => effects.slice(0, 1));
+	let shown2 = lines2.map(({ effects }) => effects.slice(0, 1));
 	const doing = [];
 	let parting = "\n";
 	const told2 = () => [
 		...maker,
-		lines2.map((line, place) => sentences(line, shown[place] ?? [])).join(parting),
+		lines2.map((line, place) => sentences(line, shown2[place] ?? [])).join(parting),
 		...isUnlisted ? [tickTexts.readSheetFirst] : [],
 		// In one paragraph: each line of its own would leave part of a line empty.
-		[wearFor(forms), ...careFor(forms), ...doing, wasteFor(forms), tickTexts.deferring].join(" ")
+		[
+			tickTexts.wear[wearFor(forms)],
+			...careFor(forms).map((care) => tickTexts[care]),
+			...doing,
+			wasteFor(forms),
+			tickTexts.deferring
+		].join(" ")
 	].join("\n");
 	const isLong = () => wordsIn(told2()) > mostCautionWords || told2().length > mostCautionLetters;
 	if (isLong()) {
 		lines2 = linesWith(0);
-		shown = lines2.map(({ effects }, place) => place === 0 ? effects.slice(0, 1) : []);
+		shown2 = lines2.map(({ effects }, place) => place === 0 ? effects.slice(0, 1) : []);
 	}
 	if (isLong()) parting = " ";
 	const keep = (list, piece) => {
 		list.push(piece);
 		if (isLong()) list.pop();
 	};
-	for (const what of doingFor(forms)) keep(doing, what);
+	for (const what of doingFor(forms)) keep(doing, tickTexts[what]);
 	for (const [place, { effects }] of lines2.entries()) {
-		const list = shown[place] ?? [];
+		const list = shown2[place] ?? [];
 		for (const effect of effects.slice(list.length)) keep(list, effect);
 	}
 	return told2();
@@ -8295,30 +8402,29 @@ function sentences({ what, marks }, effects) {
 function codesOf(forms) { return forms.flatMap(({ cautions: cautions2 }) => cautions2.codes); }
 function wearFor(forms) {
 	const codes = codesOf(forms);
-	if (codes.some((code) => /^H(314|318|310|311|300|330)$/.test(code))) return tickTexts.wear.all;
+	if (codes.some((code) => /^H(314|318|310|311|300|330)$/.test(code))) return "all";
 	const isOpen = forms.some(({ cautions: cautions2 }) => cautions2.verdict === "unsure");
-	return isOpen || codes.some((code) => /^(H3|EUH066)/.test(code)) ? tickTexts.wear.hands : tickTexts.wear.eyes;
+	return isOpen || codes.some((code) => /^(H3|EUH066)/.test(code)) ? "hands" : "eyes";
 }
 function careFor(forms) {
-	const cares = forms.flatMap(({ cautions: { statements } }) => statements.filter(({ about: about2 }) => about2 === "care"));
+	const cares = forms.flatMap(({ cautions: { statements } }) => statements.filter(({ about }) => about === "care"));
 	if (cares.length === 0) return [];
-	const isAcid = cares.some(({ advice }) => advice === adviceTexts.acidToWater);
-	return [isAcid ? tickTexts.acidToWater : tickTexts.heatOfSolution];
+	return [cares.some(({ advice }) => advice === adviceTexts.acidToWater) ? "acidToWater" : "heatOfSolution"];
 }
 function doingFor(forms) {
 	const codes = codesOf(forms);
 	const has = (pattern) => codes.some((code) => pattern.test(code));
 	return [
-		...has(/^EUH03[12]$/) ? [tickTexts.neverWithAcid] : [],
-		...has(/^H22/) ? [tickTexts.noFlames] : [],
-		...has(/^H27/) ? [tickTexts.awayFromFuel] : [],
-		...has(/^(H33[0-6]|EUH071)$/) ? [tickTexts.hood] : []
+		...has(/^EUH03[12]$/) ? ["neverWithAcid"] : [],
+		...has(/^H22/) ? ["noFlames"] : [],
+		...has(/^H27/) ? ["awayFromFuel"] : [],
+		...has(/^(H33[0-6]|EUH071)$/) ? ["hood"] : []
 	];
 }
 function wasteFor(forms) {
 	const wastes = forms.map(({ cautions: cautions2 }) => cautions2.waste);
 	if (wastes.every(({ goesTo }) => goesTo === "drain")) return tickTexts.drain;
-	const metal = wastes.map((waste) => waste.metal).find((name) => name !== "");
+	const metal = wastes.map((waste2) => waste2.metal).find((name) => name !== "");
 	return metal === void 0 ? tickTexts.beaker : tickTexts.metalBeaker(metal);
 }
 
@@ -8353,8 +8459,9 @@ function judgeTicked({ substance }, cell, { givens, settings: { decimalMark, stu
 // lab/judging/judgeStep
 var longestAnswer = 1e3;
 function isTooLong(cell) { return typeof cell === "string" && cell.length > longestAnswer && !isBlank(cell); }
+function isLink(cell) { return /^\s*https?:\/\/[^\s/]+\.\S+/i.test(String(cell)); }
 function judgeStep(step, cell, around) {
-	const isInWords = step.kind === "ordered" || step.kind === "chosen" || step.kind === "ticked";
+	const isInWords = ["ordered", "chosen", "ticked", "safety"].includes(step.kind);
 	if (isInWords && isTooLong(cell)) return { status: "unreadable", lookAt: remarks.tooLong };
 	switch (step.kind) {
 		case "calculated":
@@ -8367,16 +8474,22 @@ function judgeStep(step, cell, around) {
 			return judgeChosen(step, cell, around);
 		case "ticked":
 			return judgeTicked(step, cell, around);
+		case "safety":
+			return judgeSafety(step, cell, around);
+		case "weighing":
+			return judgeWeighing(step, cell, around);
 		case "told":
-			return {};
+			return step.evidence === "link" && !isBlank(cell) && !isLink(cell) ? { lookAt: notALink } : {};
 	}
 }
 
 // lab/judging/withWait
 function needsAnotherLook({ status }) { return status === "not yet" || status === "follows" || status === "unreadable"; }
-function waitsFor(earlier) {
-	const unticked = earlier.find(({ step, status }) => step?.kind === "ticked" && status !== "on target");
-	if (unticked) return filled(remarks.waitForTick, { row: unticked.root });
+function waitsFor(earlier, isShort) {
+	const unread = earlier.find(
+		({ step, status }) => (step?.kind === "ticked" || step?.kind === "safety") && status !== "on target"
+	);
+	if (unread) return filled(isShort ? remarks.waitForRow : remarks.waitForTick, { row: unread.root });
 	const first = earlier.find(
 		(other) => other.step && other.step.kind !== "chosen" && needsAnotherLook(other) && !isFact(other)
 	);
@@ -8384,7 +8497,7 @@ function waitsFor(earlier) {
 }
 function withWait(row, earlier) {
 	const isOfBench = row.step?.bench && row.step.kind !== "told" && !row.isUnusable;
-	const lookAt = isOfBench ? waitsFor(earlier) : void 0;
+	const lookAt = isOfBench ? waitsFor(earlier, row.step?.kind === "weighing") : void 0;
 	if (lookAt === void 0) return row;
 	return { ...row, status: row.status === "blank" ? "blank" : "not yet", lookAt, slips: [] };
 }
@@ -8402,11 +8515,9 @@ var quietRow = {
 };
 function judgeTeam(block, lesson = readTeamLesson(block)) {
 	const ids = block.steps.map(plainName);
-	const { activity, settings, givens } = lesson;
-	const exitIsKept = !settings.showExitChecks && !isYes(givens[showExitGiven]);
 	const around = {
 		...lesson,
-		stepOf: (id) => activity?.steps.find((step) => step.id === id) ?? (activity && exitStep(activity, id)) ?? bareStep(id),
+		stepOf: (id) => lesson.activity?.steps.find((step) => step.id === id) ?? bareStep(id),
 		rowOf: (id) => {
 			const index = ids.indexOf(id);
 			return index < 0 ? void 0 : judge(index);
@@ -8424,14 +8535,7 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 	}
 	function judgeFresh(index) {
 		const step = around.stepOf(ids[index] ?? "");
-		if (step) {
-			const row = { ...quietRow, step, root: step.title };
-			const isExit = isExitStep(step.id);
-			if (isExit && exitIsKept && !isBlank(block.entries[index]))
-				return { ...row, status: "kept", lookAt: exitTexts.kept };
-			const about2 = isExit && activity ? { ...around, activity: withExitGivens(activity, step.id) } : around;
-			return { ...row, ...judgeStep(step, block.entries[index], about2) };
-		}
+		if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
 		const isNamed = !isBlank(block.steps[index]);
 		return isNamed ? {
 			...quietRow,
@@ -8452,7 +8556,7 @@ function levelWanted(cell) {
 	return level === 0 || level === 1 || level === 2 || level === 3 ? level : void 0;
 }
 function highestLevel({ settings, givens }) {
-	const own = givens[ownHelpGiven];
+	const own = givens["highest help level"];
 	return Math.min(
 		settings.highestHelpLevel,
 		(isBlank(own) ? void 0 : levelWanted(own)) ?? settings.highestHelpLevel
@@ -8468,7 +8572,7 @@ function teamChecks(table) {
 		if (id !== "" && !(id in entries)) entries[id] = table.entries[index];
 	});
 	const hintFor = (row, index) => {
-		if (!row.step || isExitStep(row.step.id)) return "";
+		if (!row.step) return "";
 		const wanted = levelWanted(table.helpWanted?.[index]);
 		if (wanted === void 0) return levelAsked;
 		const level = Math.min(wanted, highest);
@@ -8482,10 +8586,15 @@ function teamChecks(table) {
 			ownHints: table.ownHints
 		});
 	};
-	return judgeTeam(table, lesson).map(
-		(row, index) => index === 0 && isBlank(table.steps[0]) ? checkHeadings : { check: row.status, lookAt: row.lookAt, hint: hintFor(row, index) }
-	);
+	const closed = isClosed(lesson);
+	return judgeTeam(table, lesson).map((row, index) => {
+		if (index === 0 && isBlank(table.steps[0])) return checkHeadings;
+		const said = { check: row.status, lookAt: row.lookAt, hint: hintFor(row, index) };
+		if (!closed || !asks.includes(row.status)) return said;
+		return { ...said, ...closedRow, ...row.step?.kind === "ticked" ? { lookAt: row.lookAt } : {} };
+	});
 }
+var asks = ["close", "follows", "not yet", "unreadable", "blank"];
 
 // functions/wholeBlock
 function wholeBlock(cells) {
@@ -10049,6 +10158,7 @@ var classColumns = {
 };
 var countedColumn = classColumns.givens;
 var classMarker = "Labrow class";
+var checksMark = { row: 1, column: classColumns.givens + 1, text: "by sidebar" };
 var classRows = { headings: 1, title: 2, banner: 3, caution: 4, note: 5, find: 6, firstLink: 7 };
 var cautionRows = 4;
 var prepareCells = {
@@ -10072,7 +10182,7 @@ var pollMarker = "Labrow poll";
 // host/countedEntry
 function countedEntry(entry) { return `“${entry}`; }
 
-return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, cautionRows, prepareCells, pollColumns, pollRows, pollMarker, countedEntry };
+return { cellText, layoutVersion, classColumns, countedColumn, classMarker, checksMark, classRows, cautionRows, prepareCells, pollColumns, pollRows, pollMarker, countedEntry };
 },
 // Part host/words: host/spreadsheet, workbook/scratchSheet
 "host/words"(part) {
@@ -10179,6 +10289,8 @@ var hostWords = {
 		period: "The period in minutes",
 		done: "Steps done by team",
 		particles: "Particles",
+		links: "Links for students",
+		cover: "For a cover teacher",
 		guide: "A guide to print",
 		trial: "A page to try"
 	},
@@ -10204,12 +10316,12 @@ var hostWords = {
 
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, boxAround, recalculateEveryMinute, documentVisibility, scratchSheet, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 53 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 56 more
 "desk"(part) {
-const { cautionRows, cellText, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("host/countedEntry");
+const { cautionRows, cellText, checksMark, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("host/countedEntry");
 const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, scratchSheet, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
 
-const { checkHeadings } = part("lab/texts/feedback");
+const { checkHeadings, closedRow } = part("lab/texts/feedback");
 const { filledText } = part("base");
 
 // workbook/layoutFits
@@ -10571,7 +10683,7 @@ function digest(text) {
 }
 
 // lab/record/recordEntry
-var recordFields = [
+var firstRecordFields = [
 	"day",
 	"className",
 	"activity",
@@ -10584,37 +10696,23 @@ var recordFields = [
 	"next",
 	"notes"
 ];
+var recordFields = [...firstRecordFields, "substance", "concentrations"];
 
-// lab/texts/record
-function teams(number) { return number === 1 ? "1 team" : `${number} teams`; }
-function list(parts) { return parts.join(", "); }
-var recordWords = {
-	ofTeams: function({ some, all }) { return `${some} of ${teams(all)}`; },
-	absent: function(number) { return `${teams(number)} absent`; },
-	wentWell: function(titles) { return `Every team on target: ${list(titles)}.`; },
-	mostTries: function(rows) { return `Most attempts: ${list(rows.map(({ title, tries }) => `${title} (${tries})`))}.`; },
-	stillOpen: function(matches) { return `To clear up: ${list(matches.map(({ words: words2, teams: some }) => `${teams(some)} gave ${words2}`))}.`; },
-	goOnAt: function({ title, teams: some }) { return `${teams(some)} ${some === 1 ? "continues" : "continue"} at “${title}”.`; },
-	exit: function({ answered, right }) { return `exit question right: ${right} of ${answered}`; },
-	absentLabel: "absent",
-	missingLabel: "not here",
-	missing: function(teams2) { return list(teams2.map(({ team, names }) => `${list(names)} (${team})`)); },
-	day: function(day) { return `Record of ${day}`; },
-	nothing: "No class has entries today.",
-	named: function(words2, names) { return `${words2} (${list(names)})`; },
-	labels: {
-		day: "day",
-		className: "class",
-		activity: "activity",
-		aim: "aim",
-		present: "present",
-		finished: "finished",
-		wentWell: "what went well",
-		hard: "what was hard",
-		poll: "poll",
-		next: "next time",
-		notes: "in your own words"
-	}
+// lab/texts/recordLabels
+var recordLabels = {
+	day: "day",
+	className: "class",
+	activity: "activity",
+	aim: "aim",
+	present: "present",
+	finished: "finished",
+	wentWell: "what went well",
+	hard: "what was hard",
+	poll: "poll",
+	next: "next time",
+	notes: "in your own words",
+	substance: "substance",
+	concentrations: "concentrations"
 };
 
 // workbook/sheetHeadings
@@ -10648,7 +10746,7 @@ function recognisedSheet(cells) {
 	const has = (...headings) => cells.some((line) => headings.every((heading) => line.some((cell) => cellText(cell) === heading)));
 	const { plan, progress, help, prepare } = sheetHeadings;
 	if (has(plan.setting, plan.value) && has(plan.key, plan.className, plan.team)) return { kind: "plan", layout: 0 };
-	if (has(...recordFields.map((field) => recordWords.labels[field]))) return { kind: "record", layout: 0 };
+	if (has(...firstRecordFields.map((field) => recordLabels[field]))) return { kind: "record", layout: 0 };
 	if (at(1, 1) === help.title && has(help.step, help.level, help.wording, help.link))
 		return { kind: "help", layout: 0 };
 	if (at(1, 1) === prepare.title && has(...prepare.headings, prepare.mark)) return { kind: "prepare", layout: 0 };
@@ -10887,6 +10985,9 @@ function columnLetters(column) {
 function areaName({ row, column, rows, columns }) { return `${columnLetters(column)}${row}:${columnLetters(column + columns - 1)}${row + rows - 1}`; }
 function literal(words2) { return `"${words2.split('"').join('""')}"`; }
 
+// workbook/writtenChecks
+function checksAreWritten(cells) { return cellText(cells[checksMark.row - 1]?.[checksMark.column - 1]) === checksMark.text; }
+
 // workbook/obstaclesIn
 var failed = /^#/;
 function obstaclesIn({ known, headingRow, closingRow }, cells) {
@@ -10894,7 +10995,8 @@ function obstaclesIn({ known, headingRow, closingRow }, cells) {
 	const check = cellText(cells[headingRow - 1]?.[first - 1]);
 	if (known || isAtWork(check)) return [];
 	const found = [];
-	for (let row = headingRow; row <= closingRow; row += 1) {
+	const lastRow = checksAreWritten(cells) ? headingRow : closingRow;
+	for (let row = headingRow; row <= lastRow; row += 1) {
 		for (let column = first; column <= last; column += 1) {
 			const cell = cells[row - 1]?.[column - 1];
 			const text = cell instanceof Date ? cell.toISOString() : cellText(cell);
@@ -10914,7 +11016,7 @@ var stateWords = [
 	{ word: "not yet", state: "not yet" },
 	{ word: "unreadable", state: "unreadable" },
 	{ word: "blank", state: "blank" },
-	{ word: "kept", state: "blank" }
+	{ word: closedRow.check, state: "blank" }
 ];
 
 // workbook/readClassSheet
@@ -11124,6 +11226,15 @@ function restChecks(file2, old, cells) {
 	writeTexts(range, words2);
 }
 
+// host/clearWritten
+function clearWritten(sheet, { checks, spill }, present) {
+	const written = checks.flatMap(({ row, column, cells }) => {
+		const isWritten = cells[0]?.[0]?.kind === "formula" && present.formulas[row - 1]?.[column - 1] === "" && present.values[row - 1]?.[column - 1] === checkHeadings.check;
+		return isWritten ? spill.filter((area) => area.row === row && area.column === column) : [];
+	});
+	if (written.length > 0) sheet.getRangeList(written.map(areaName)).setValue("");
+}
+
 // host/writePlanned
 function writePlanned({ sheet, plan, blocks, present, separator }) {
 	const sheetId = sheet.getSheetId();
@@ -11265,6 +11376,7 @@ function writeSheet({
 	const firstRow = stands2 === "shorter" ? firstNewRow(plan, present?.values ?? []) : 1;
 	writeFormats(sheet, plan, firstRow);
 	const separator = (present && separatorIn(present.formulas)) ?? argumentSeparator(file2, sheet, plan);
+	if (present !== void 0) clearWritten(sheet, plan, present);
 	writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
 	writeLooks(sheet, plan, firstRow);
 	if (stands2 !== "shorter") writeFrame(sheet, plan, stands2 === "empty");
@@ -11283,12 +11395,10 @@ function writeSheet({
 }
 function rewriteSheet(target, plan) {
 	const { sheet } = target;
-	const hadColumns = sheet.getMaxColumns();
 	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
-	const { hiddenColumns } = plan;
-	if (hadColumns < plan.columnCount && hiddenColumns) sheet.hideColumns(hiddenColumns.column, hiddenColumns.count);
 	const present = read(target, plan);
 	const separator = separatorIn(present.formulas) ?? ",";
+	clearWritten(sheet, plan, present);
 	const wrote = writePlanned({ sheet, plan, blocks: [...plan.blocks, ...plan.checks], present, separator });
 	if (wrote) target.cells = void 0;
 	renewChoices(sheet, plan);
@@ -11636,9 +11746,10 @@ var tabOrder = {
 };
 function placeFor({ file: file2, role, old }) {
 	if (old !== void 0) return old.sheet.getIndex() - 1;
-	const behind = ownSheets(file2).find(
-		({ tag }) => tag.state !== "kept" && tag.state !== "leaving" && tabOrder[tag.kind] > tabOrder[role.kind]
-	);
+	const inUse = ownSheets(file2).filter(({ tag }) => tag.state !== "leaving");
+	const alike = inUse.filter(({ tag }) => tag.kind === role.kind).pop();
+	if (alike !== void 0) return alike.sheet.getIndex();
+	const behind = inUse.find(({ tag }) => tabOrder[tag.kind] > tabOrder[role.kind]);
 	if (behind !== void 0) return behind.sheet.getIndex() - 1;
 	const { sheets } = file2;
 	const isKeptAt = (index) => {
@@ -11697,6 +11808,16 @@ function onDesk(work) {
 	const sheet = spreadsheet.getSheetByName(name);
 	const isIn = sheet === null || sheetProtections(sheet).every((protection) => protection.canEdit());
 	return isIn ? work(fileInRun(spreadsheet)) : { ok: false, problem: { message: hostWords.notTeacher, reason: "teacher" } };
+}
+
+// host/hideSheets
+function hideSheets(file2, ids = []) {
+	if (ids.length === 0) return;
+	const inView = file2.spreadsheet.getActiveSheet().getSheetId();
+	for (const id of ids) {
+		const sheet = id === inView ? void 0 : sheetById(file2, id)?.sheet;
+		if (sheet?.isSheetHidden() === false) sheet.hideSheet();
+	}
 }
 
 // host/isUntouched
@@ -11760,21 +11881,24 @@ function guarded(work) {
 
 // host/applyCall
 function applyCall(file2, wish) {
-	const { plan, keptName, replace = false, firstEntries = [], tab, note, show: show2 } = wish;
+	const { plan, keptName, replace = false, firstEntries = [], also = [], tab, note, show: show2 } = wish;
 	if (note?.was !== void 0 && note.was !== readNote(file2.store)) return changed(hostWords.theBuild);
 	if (note?.before !== void 0) saveNote(file2.store, note.before);
 	const { sheetId, made } = applySheet({ file: file2, plan, keptName, replace, firstEntries });
-	if (plan.role.kind === "plan") {
+	if (tab !== void 0) renameTab(file2, { sheetId, tab });
+	const others = also.map((one) => applySheet({ file: file2, ...one }));
+	const kinds2 = [wish, ...also].map((one) => one.plan.role.kind);
+	if (kinds2.includes("plan")) {
 		recalculateEveryMinute(file2.spreadsheet);
 		makeDeskSheet(file2);
 	}
-	if (plan.role.kind === "prepare") notePreparedPlan({ file: file2, seen: wish.seen });
-	if (tab !== void 0) renameTab(file2, { sheetId, tab });
-	if (show2 === true) sheetById(file2, sheetId)?.sheet.activate();
-	const late = afterStep(file2, wish);
+	if (kinds2.includes("prepare")) notePreparedPlan({ file: file2, seen: wish.seen });
+	if (show2 === true) sheetById(file2, sheetId)?.sheet.showSheet().activate();
+	const madeAny = made || others.some((other) => other.made);
+	const late = afterStep(file2, { ...wish, made: madeAny });
 	return done({
 		sheetId,
-		made,
+		made: madeAny,
 		...late === void 0 ? {} : { late },
 		name: sheetById(file2, sheetId)?.sheet.getName() ?? plan.name
 	});
@@ -11785,20 +11909,21 @@ function renameTab(file2, { sheetId, tab }) {
 	const other = file2.spreadsheet.getSheetByName(tab.now);
 	if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
 }
-function afterStep(file2, { note, last }) {
+function afterStep(file2, { note, last, made = false }) {
 	if (note?.after !== void 0) saveNote(file2.store, note.after);
 	if (last === void 0) return void 0;
 	const late = carryLate(file2);
-	touchLast(file2, last);
+	touchLast(file2, made ? { ...last, madeBefore: true } : last);
 	return late.carried + late.left > 0 ? late : void 0;
 }
-function touchLast(file2, { show: show2, emptySheet }) {
+function touchLast(file2, { show: show2, madeBefore, emptySheet, hide }) {
 	const empty = sheetById(file2, emptySheet);
 	if (empty !== void 0 && tagOf(file2, empty) === void 0 && isUntouched(empty.sheet)) {
 		file2.spreadsheet.deleteSheet(empty.sheet);
 		file2.sheets.splice(file2.sheets.indexOf(empty), 1);
 	}
-	sheetById(file2, show2)?.sheet.activate();
+	if (madeBefore) sheetById(file2, show2)?.sheet.activate();
+	hideSheets(file2, hide);
 	saveNote(file2.store, "");
 }
 
@@ -11816,12 +11941,17 @@ function withDocumentLock(milliseconds, work) {
 
 // host/checkAgain
 var property3 = "labrow.check";
+var waitingProperty = "labrow.waiting";
+var longestWaitMs = 6e4;
 function checkAgain() {
 	const locked = withDocumentLock(2e3, () => {
 		const file2 = fileInRun(openSpreadsheet());
 		let renewed = putBack(file2) ? 1 : 0;
 		const missing = new Set();
 		const moved = [];
+		const before = readNoted(file2.store.read(waitingProperty)) ?? {};
+		const waiting = {};
+		const now = Date.now();
 		for (const one of ownSheets(file2)) {
 			const { sheet, id, tag } = one;
 			if (tag.kind !== "class") continue;
@@ -11829,17 +11959,23 @@ function checkAgain() {
 			moved.push(...obstacles.map(hostWords.inTheWay));
 			if (obstacles.length > 0) settle();
 			const cells = valuesOf(sheet);
-			for (const { known, headingRow, checkColumn } of readClassSheet(cells)?.blocks ?? []) {
+			for (const { key, known, headingRow, checkColumn } of readClassSheet(cells)?.blocks ?? []) {
 				if (known) continue;
 				const formula = sheet.getRange(headingRow, checkColumn).getFormula();
+				const name2 = `${id} ${key}`;
+				const since = before[name2] ?? now;
 				if (formula === "") missing.add(id);
-				else if (!isAtWork(cellText(cells[headingRow - 1]?.[checkColumn - 1]))) {
+				else if (isAtWork(cellText(cells[headingRow - 1]?.[checkColumn - 1])) && now - since < longestWaitMs)
+					waiting[name2] = since;
+				else {
 					renew(file2, sheet, { sheetId: id, row: headingRow, column: checkColumn, formula });
 					renewed += 1;
 				}
 			}
 		}
-		return { renewed, missing: [...missing], moved };
+		if (Object.keys(waiting).length > 0) file2.store.write(waitingProperty, JSON.stringify(waiting));
+		else if (file2.store.read(waitingProperty) !== "") file2.store.remove(waitingProperty);
+		return { renewed, waiting: Object.keys(waiting).length, missing: [...missing], moved };
 	});
 	return locked.ran ? done(locked.value) : busy();
 }
@@ -11939,6 +12075,8 @@ var pageNames = [
 	"period",
 	"done",
 	"particles",
+	"links",
+	"cover",
 	"guide",
 	"trial"
 ];
@@ -11982,7 +12120,7 @@ function emptyFirstSheet({ spreadsheet, sheets: [first, ...others] }) {
 }
 
 // host/readBook
-function readBook(file2, { kinds: kinds2, ids = [] }) {
+function readBook(file2, { kinds: kinds2, ids = [], address = false }) {
 	settle();
 	const { spreadsheet, store, sheets } = file2;
 	const now = new Date();
@@ -12002,6 +12140,7 @@ function readBook(file2, { kinds: kinds2, ids = [] }) {
 		activeSheet: spreadsheet.getActiveSheet().getSheetId(),
 		emptySheet: emptyFirstSheet(file2)?.id ?? null,
 		note: readNote(store),
+		...address ? { address: spreadsheet.getUrl() } : {},
 		sheets: sheets.map((one) => {
 			const kept = isKept(file2, one);
 			return { id: one.id, name: one.sheet.getName(), tag: kept ? null : one.tag ?? null, kept };
@@ -12051,8 +12190,8 @@ function wholeNumber(value, where, { from, to }) {
 function words(value, where, limit = most.text) {
 	return typeof value === "string" && value.length <= limit ? value : refuse(where);
 }
-function oneOf(value, where, list2) {
-	return list2.find((item) => item === value) ?? refuse(where);
+function oneOf(value, where, list) {
+	return list.find((item) => item === value) ?? refuse(where);
 }
 function readPlanSent(sent) {
 	try {
@@ -12237,19 +12376,21 @@ function readFormulaSent(value, where) {
 var longestName = 100;
 var mostCells = 2e3;
 function readReadWish(given) {
-	const { kinds: kinds2, ids } = record(given);
+	const { kinds: kinds2, ids, address } = record(given);
 	if (!isList(kinds2) || !kinds2.every(isText)) return void 0;
-	return { kinds: kinds2, ids: isList(ids) ? ids.filter(isId) : [] };
+	return { kinds: kinds2, ids: idsOf(ids), address: address === true };
 }
 function readApplyWish(given) {
-	const { replace, show: show2, tab, note, last } = record(given);
+	const { replace, also, show: show2, tab, note, last } = record(given);
 	const write = readWriteWish(given);
 	const one = readOneSheet(given);
+	const more = isList(also) ? allOf(also, readOneSheet) : [];
 	const tabRead = tab === void 0 || tab === null ? void 0 : readTab(tab);
-	if (write === void 0 || one === void 0 || tabRead === null) return void 0;
+	if (write === void 0 || one === void 0 || more === void 0 || tabRead === null) return void 0;
 	return {
 		...write,
 		...one,
+		also: more,
 		replace: replace === true,
 		show: show2 === true,
 		...tabRead === void 0 ? {} : { tab: tabRead },
@@ -12284,11 +12425,12 @@ function readEmptyFileWish(given) {
 	return { ...write, fileName, anew: sheets, removeOthers: removeOthers2 === true, note };
 }
 function readShowWish(given) {
-	const { sheetId, cell } = record(given);
+	const { sheetId, cell, hide } = record(given);
 	if (!isId(sheetId)) return void 0;
-	if (cell === void 0 || cell === null) return { sheetId };
+	const wish = { sheetId, hide: idsOf(hide) };
+	if (cell === void 0 || cell === null) return wish;
 	const { row, column } = record(cell);
-	return isPlace(row) && isPlace(column) ? { sheetId, cell: { row, column } } : void 0;
+	return isPlace(row) && isPlace(column) ? { ...wish, cell: { row, column } } : void 0;
 }
 function readPageWish(given) {
 	const { page, about } = record(given);
@@ -12339,8 +12481,15 @@ function noteOf(given) {
 }
 function lastOf(given) {
 	if (given === void 0 || given === null) return {};
-	const { show: show2, emptySheet } = record(given);
-	return { last: { show: isId(show2) ? show2 : null, emptySheet: isId(emptySheet) ? emptySheet : null } };
+	const { show: show2, madeBefore, emptySheet, hide } = record(given);
+	return {
+		last: {
+			show: isId(show2) ? show2 : null,
+			madeBefore: madeBefore === true,
+			emptySheet: isId(emptySheet) ? emptySheet : null,
+			hide: idsOf(hide)
+		}
+	};
 }
 function record(given) { return typeof given === "object" && given !== null ? given : {}; }
 function allOf(items, read2) {
@@ -12351,14 +12500,16 @@ function isList(given) { return Array.isArray(given); }
 function isText(given) { return typeof given === "string"; }
 function isName(given) { return isText(given) && given !== "" && given.length <= longestName; }
 function isId(given) { return typeof given === "number" && Number.isInteger(given); }
+function idsOf(given) { return isList(given) ? given.filter(isId) : []; }
 function isPlace(given) { return isId(given) && given >= 1; }
 
 // host/show
-function show({ sheetId, cell }) {
-	const sheet = sheetById(fileInRun(openSpreadsheet()), sheetId)?.sheet;
+function show(file2, { sheetId, cell, hide }) {
+	const sheet = sheetById(file2, sheetId)?.sheet;
 	if (sheet === void 0) return changed(hostWords.aSheetGone);
-	sheet.activate();
+	sheet.showSheet().activate();
 	if (cell !== void 0) sheet.getRange(cell.row, cell.column).activate();
+	hideSheets(file2, hide);
 	return done(null);
 }
 
@@ -12428,12 +12579,16 @@ function kindOf(given) {
 }
 
 // host/writeCells
-function writeCells(file2, { cells, heights = [] }) {
+function writeCells(file2, { cells }) {
 	const runs = runsOf(file2, cells);
 	if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
-	for (const { sheet, row } of runs) {
-		const missing = row - sheet.getMaxRows();
-		if (missing > 0) sheet.insertRowsAfter(sheet.getMaxRows(), missing);
+	for (const sheet of new Set(runs.map((run) => run.sheet))) {
+		const own = runs.filter((run) => run.sheet === sheet);
+		const last = (most2) => Math.max(...most2);
+		makeRoom(sheet, {
+			rows: last(own.map(({ row }) => row)),
+			columns: last(own.map(({ column, cells: wide }) => column + wide.length - 1))
+		});
 	}
 	for (const run of runs) {
 		const there = (rangeOf(run).getValues()[0] ?? []).map(cellSent);
@@ -12444,10 +12599,6 @@ function writeCells(file2, { cells, heights = [] }) {
 		const range = rangeOf(run);
 		range.setNumberFormat("@");
 		writeTexts(range, [run.cells.map(({ now }) => now)]);
-	}
-	for (const { sheetId, row, height } of heights) {
-		const one = sheetById(file2, sheetId);
-		if (one !== void 0 && isOurs(file2, one)) one.sheet.setRowHeightsForced(row, 1, height);
 	}
 	return done({});
 }
@@ -12517,16 +12668,14 @@ var endpoints_ = {
 	putAside: function(version, wish) { return asked(
 		version,
 		readAsideWish(wish),
-		(read2) => readingOf(
-			writing(read2, (file2) => {
-				putAside({ file: file2, sheetId: read2.sheetId, keptName: read2.keptName });
-				afterStep(file2, read2);
-				return done({});
-			})
-		)
+		(read2) => writing(read2, (file2) => {
+			putAside({ file: file2, sheetId: read2.sheetId, keptName: read2.keptName });
+			const late = afterStep(file2, read2);
+			return done(late === void 0 ? {} : { late });
+		})
 	); },
 	emptyFile: function(version, wish) { return asked(version, readEmptyFileWish(wish), (read2) => writing(read2, (file2) => emptyFile(file2, read2))); },
-	show: function(version, wish) { return asked(version, readShowWish(wish), show); },
+	show: function(version, wish) { return asked(version, readShowWish(wish), (read2) => onDesk((file2) => show(file2, read2))); },
 	openPage: function(version, wish) { return asked(version, readPageWish(wish), openPage); },
 	checkAgain: function(version) { return asked(version, {}, checkAgain); },
 	tryHost: (function(first, ...rest) { return (

@@ -50,6 +50,39 @@ export interface LessonView {
   readonly problems: readonly string[];
   /** How far an unfinished build has come, so that it can be taken up again; left out when none is open. */
   readonly building?: BuildState;
+  /** The lesson that is spoken of, of those in use; empty in a file without any. */
+  readonly lesson: string;
+  readonly lessons: readonly LessonLine[];
+  /** How many lessons were put away and can be opened again. */
+  readonly awayCount: number;
+}
+/** A lesson in a line. */
+export interface LessonLine {
+  readonly id: string;
+  /** Year-month-day; empty where nobody noted it. */
+  readonly begun: string;
+  /** Title of the activity, and the substance by its formula. */
+  readonly activity: string;
+  readonly substance: string;
+  readonly classes: readonly string[];
+  readonly entries: number;
+  readonly invented: boolean;
+}
+export interface LessonsView {
+  readonly today: string;
+  /** In the order in which they were begun. */
+  readonly inUse: readonly LessonLine[];
+  /** Put away, the last one first. */
+  readonly away: readonly LessonLine[];
+  readonly classes: readonly {
+    readonly name: string;
+    readonly teams: readonly string[];
+    /** The lesson that the class is at, and when that was begun. */
+    readonly lesson: string;
+    readonly begun: string;
+    /** Cells that tell of people, links and times. */
+    readonly people: number;
+  }[];
 }
 export interface DraftView {
   readonly givenNames: readonly string[];
@@ -163,6 +196,38 @@ export interface RecordDueView {
   /** Until the next class joins them; left out where none is at work. */
   readonly nextInMinutes?: number;
 }
+/** What students have in front, and what they need not see. */
+export interface SheetsView {
+  readonly teachers: readonly { readonly id: number; readonly name: string; readonly kind: string }[];
+  /** Where the students of each class find their sheet. */
+  readonly classes: readonly { readonly name: string; readonly address: string }[];
+}
+/** One class on the page for a cover teacher. */
+export interface CoverClassView {
+  readonly className: string;
+  readonly teams: number;
+  readonly rowsDone: number;
+  readonly rows: number;
+  /** Rows at which most teams are: the first of theirs that is not right yet, with how many teams are there. */
+  readonly open: readonly { readonly title: string; readonly teams: number }[];
+  readonly talkFirst: readonly { readonly team: string; readonly reason: string }[];
+  /** Teams to talk to besides. */
+  readonly talkMore: number;
+}
+/** What somebody needs who takes the lesson, on one sheet of paper: no name of a student, and no answer. */
+export interface CoverView {
+  readonly date: string;
+  readonly clock: string;
+  readonly decimalMark: 'point' | 'comma';
+  readonly activity: string;
+  readonly aim: string;
+  readonly classes: readonly CoverClassView[];
+  readonly cautions: readonly { readonly head: string; readonly advice: readonly string[] }[];
+  /** Defers to the safety data sheet and local rules. */
+  readonly safety: string;
+  readonly ready: readonly { readonly what: string; readonly amount: number | null; readonly unit: string }[];
+  readonly waste: readonly { readonly what: string; readonly note: string }[];
+}
 export interface ShareView {
   readonly fileName: string;
   /** Entries of today, and those whose time is not known; those in sheets that were kept are not among them. */
@@ -181,6 +246,8 @@ export interface EmptyWish {
 export interface TeamsView {
   readonly classes: readonly {
     readonly name: string;
+    /** How far hints go in its lesson, and the activity's own question for a team that has finished. */
+    readonly lessonHelp: { readonly level: string; readonly suggestion: string };
     /** Practice blocks of the class. */
     readonly practice: readonly string[];
     readonly teams: readonly {
@@ -194,8 +261,6 @@ export interface TeamsView {
   }[];
   /** Year-month-day in the file's own time zone. */
   readonly day: string;
-  /** How far hints go in the lesson, and the activity's own question for a team that has finished. */
-  readonly lessonHelp: { readonly level: string; readonly suggestion: string };
 }
 /** What one team has of its own, as the Plan has it; empty where it has nothing. */
 export interface OwnHelpView {

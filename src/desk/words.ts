@@ -1,8 +1,11 @@
+import type { LateSent } from '../host/calls.ts';
 import type { BuildQuestion } from './building/questions.ts';
 
 /** Every text for people that the desk makes: labels of a build, questions, problems. */
 export const deskWords = {
   keptName: (name: string, stamp: string) => `${name}, kept ${stamp}`,
+  /** Of a sheet that is put away with its lesson, with the day on which that was begun. */
+  awayName: (name: string, day: string) => `${name}, lesson of ${day === '' ? 'before' : day}`,
   classNumber: (number: number) => `Class ${number}`,
   teamNumber: (number: number) => `Team ${number}`,
   /** Enough for several classes, so that no two classes begin with the same names. */
@@ -19,12 +22,36 @@ export const deskWords = {
     progress: 'Progress',
     poll: 'Poll',
     putAside: (className: string) => `setting ${className} aside`,
+    putAway: (name: string) => `putting away the lesson before, ${name}`,
+    remove: (name: string) => `removing ${name}`,
+  },
+  otherBuilding: {
+    says: 'Another build in this file has not come to its end, so nothing was begun.',
+    advice: 'Open Plan in the sidebar and press “Continue building”, then press this again.',
+  },
+  lessonNotAway: {
+    says: 'No lesson {received} is put away in this file: it may be open already.',
+    advice: 'Look at the list again.',
+  },
+  noSample: {
+    says: 'There is no sample to remove beside a lesson of your own.',
+    advice: 'Build your own lesson first.',
   },
   nothingBuilding: {
     says: 'There is no unfinished build to go on with.',
     advice: 'Check the plan, then press build.',
   },
-  question: (asked: BuildQuestion) =>
+  question: (asked: BuildQuestion): string =>
+    asked.about === 'next lesson'
+      ? `This begins the next lesson: “${asked.from}” became “${asked.to}”. ${asked.where
+          .map(({ className, cells }) => `${className}: ${cells === 1 ? '1 entry' : `${cells} entries`}.`)
+          .join(' ')}`
+      : asked.about === 'same day'
+        ? `${asked.classes.join(', ')}: a lesson was begun today already.`
+        : asked.about === 'sample'
+          ? `The sample is in this file: ${asked.classes.join(', ')}.`
+          : deskWords.buildQuestion(asked),
+  buildQuestion: (asked: Extract<BuildQuestion, { about: 'names' | 'typed' }>): string =>
     asked.about === 'names'
       ? asked.pairs
           .map(({ kind, from, to, className }) =>
@@ -59,8 +86,13 @@ export const deskWords = {
     says: 'The sheet of {where} can’t be read: its hidden marks are no longer in columns K and L.',
     advice: 'Undo what moved the columns, or build the class again: entries are kept.',
   },
-  late: ({ carried, left }: { readonly carried: number; readonly left: number }): string =>
+  late: ({ carried, left, away }: LateSent): string =>
     [
+      ...(away > 0
+        ? [
+            `${away === 1 ? '1 cell was' : `${away} cells were`} typed into the lesson before while it was put away. Open that lesson again to see ${away === 1 ? 'it' : 'them'}: nothing is lost.`,
+          ]
+        : []),
       ...(carried > 0
         ? [
             `${carried === 1 ? '1 cell was' : `${carried} cells were`} typed into an old sheet meanwhile and copied here.`,
@@ -148,6 +180,7 @@ export const deskWords = {
       advice: 'Set “show exit checks” to no there, and press again for one class.',
     },
   },
+  noClassSheet: { says: 'No class has a sheet yet.', advice: 'Build the lesson first.' },
   noPoll: {
     says: 'This file has no Poll sheet.',
     advice: 'Build the lesson again to get one; what was typed stays.',

@@ -3,6 +3,7 @@ import { readNote, saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
 import { makeDeskSheet } from './deskSheet.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
+import { hideSheets } from './hideSheets.ts';
 import { isUntouched } from './isUntouched.ts';
 import { carryLate, type Late } from './lateEntries.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
@@ -22,13 +23,14 @@ export function applyCall(
   const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
   if (tab !== undefined) renameTab(file, { sheetId, tab });
   const others = also.map((one) => applySheet({ file, ...one }));
-  const kinds = [wish, ...also].map((one) => one.plan.role.kind);
-  if (kinds.includes('plan')) {
+  const roles = [wish, ...also].map((one) => one.plan.role);
+  if (roles.some(({ kind }) => kind === 'plan')) {
     recalculateEveryMinute(file.spreadsheet);
     makeDeskSheet(file);
   }
-  if (kinds.includes('prepare')) notePreparedPlan({ file, seen: wish.seen });
-  if (show === true) sheetById(file, sheetId)?.sheet.activate();
+  const prepare = roles.find(({ kind }) => kind === 'prepare');
+  if (prepare !== undefined) notePreparedPlan({ file, role: prepare, seen: wish.seen });
+  if (show === true) sheetById(file, sheetId)?.sheet.showSheet().activate();
   const madeAny = made || others.some((other) => other.made);
   const late = afterStep(file, { ...wish, made: madeAny });
   return done({
@@ -60,16 +62,17 @@ export function afterStep(
   if (last === undefined) return undefined;
   const late = carryLate(file);
   touchLast(file, made ? { ...last, madeBefore: true } : last);
-  return late.carried + late.left > 0 ? late : undefined;
+  return late.carried + late.left + late.away > 0 ? late : undefined;
 }
 
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */
-function touchLast(file: FileInRun, { show, madeBefore, emptySheet }: LastTouch): void {
+function touchLast(file: FileInRun, { show, madeBefore, emptySheet, hide }: LastTouch): void {
   const empty = sheetById(file, emptySheet);
   if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(empty.sheet)) {
     file.spreadsheet.deleteSheet(empty.sheet);
     file.sheets.splice(file.sheets.indexOf(empty), 1);
   }
   if (madeBefore) sheetById(file, show)?.sheet.activate();
+  hideSheets(file, hide);
   saveNote(file.store, '');
 }

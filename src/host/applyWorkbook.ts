@@ -3,15 +3,27 @@ import { layoutFits } from '../workbook/layoutFits.ts';
 import { tabColors } from '../workbook/looks.ts';
 import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
+import type { AsideWish } from './calls.ts';
 import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { freeSheetName } from './freeSheetName.ts';
 import { noteTaken } from './lateEntries.ts';
 import { moveAside } from './moveAside.ts';
 import { moveBehindAll } from './moveBehindAll.ts';
-import { isKept, type OwnSheet, ownSheets, type SheetTag, sheetInUse, sheetLeaving, writeTag } from './ownSheets.ts';
-import { setToRest } from './setToRest.ts';
+import {
+  isKept,
+  isOld,
+  type OwnSheet,
+  ownSheets,
+  type SheetTag,
+  sheetAway,
+  sheetInUse,
+  sheetLeaving,
+  writeTag,
+} from './ownSheets.ts';
+import { setToRest, wakeUp } from './setToRest.ts';
 import type { Sheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
+import { hostWords } from './words.ts';
 import { type FirstEntries, rewriteSheet, writeSheet } from './writeSheet.ts';
 
 export interface ApplyRequest {
@@ -50,7 +62,7 @@ function bringToPlan(request: ApplyRequest, round: number): Applied {
   const { file, plan, keptName, replace = false, firstEntries = [] } = request;
   const role = plan.role;
   let old = sheetLeaving(ownSheets(file), role);
-  const present = sheetInUse(ownSheets(file), role);
+  const present = sheetInUse(ownSheets(file), role) ?? woken(file, role);
   if (present !== undefined && old === undefined) {
     if (role.kind === 'class') moveAside(present);
     const fit = layoutFits(plan, cellsRead(present));
@@ -126,21 +138,66 @@ function carriedFrom({ file, from, plan }: { file: FileInRun; from: number; plan
   return { carried: { from: cells, wanted: isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan } };
 }
 
-/** Keeps a sheet whose class is no longer in the plan, under a dated name. A sheet that is not ours stays as it is. */
-export function putAside({
+/**
+ * Takes a sheet out of use: kept under a dated name where its class is no longer in the plan, put away with its lesson, or
+ * removed. A sheet that is not ours stays as it is.
+ */
+export function putAside(file: FileInRun, wish: AsideWish): void {
+  const { sheetId, keptName, about, remove, instead } = wish;
+  const present = ownSheets(file).find(({ id }) => id === sheetId);
+  if (present !== undefined) {
+    if (remove === true) {
+      file.spreadsheet.deleteSheet(present.sheet);
+      file.sheets.splice(file.sheets.indexOf(present), 1);
+    } else if (about === undefined) {
+      noteTaken(file, present, valuesOf(present.sheet));
+      leave({ file, old: present, keptName: present.tag.keptName ?? keptName });
+      keep(file, present);
+    } else if (present.tag.state !== 'away') putAway({ file, present, name: keptName, about, wish });
+  }
+  const other = sheetById(file, instead?.sheetId)?.sheet;
+  if (other === undefined || instead === undefined) return;
+  // The one that comes instead takes over the name of the tab.
+  if (file.spreadsheet.getSheetByName(instead.tab) === null) other.setName(instead.tab);
+}
+
+/** The tag is changed last, so that a stop before that is gone on from. */
+function putAway({
   file,
-  sheetId,
-  keptName,
+  present,
+  name,
+  about,
+  wish: { instead },
 }: {
   readonly file: FileInRun;
-  readonly sheetId: number;
-  readonly keptName: string;
+  readonly present: OwnSheet;
+  readonly name: string;
+  readonly about: string;
+  readonly wish: AsideWish;
 }): void {
-  const present = ownSheets(file).find(({ id }) => id === sheetId);
-  if (present === undefined) return;
-  noteTaken(file, present, valuesOf(present.sheet));
-  leave({ file, old: present, keptName: present.tag.keptName ?? keptName });
-  keep(file, present);
+  const { sheet, id, tag } = present;
+  if (tag.kind === 'class') noteTaken(file, present, valuesOf(sheet));
+  const free = freeSheetName(file.spreadsheet, name, id);
+  if (sheet.getName() !== free) sheet.setName(free);
+  setToRest(file, present, { instead: instead?.sheetId, say: hostWords.away });
+  sheet.setTabColor(tabColors.kept);
+  moveBehindAll(file, present);
+  sheet.hideSheet();
+  writeTag(file, present, { ...present.tag, state: 'away', about });
+}
+
+/** A sheet that was put away with its lesson is in use again, where it stands in the row of tabs and for everybody to see. */
+function woken(file: FileInRun, role: SheetRole): OwnSheet | undefined {
+  const one = sheetAway(ownSheets(file), role);
+  if (one === undefined) return undefined;
+  wakeUp(one);
+  one.cells = undefined;
+  moveBehindAll(file, one, placeFor({ file, role, old: undefined }) + 1);
+  one.sheet.setTabColor(tabColors[role.kind]);
+  if (role.kind === 'class') one.sheet.showSheet();
+  const { check: _, about: __, ...tag } = one.tag;
+  writeTag(file, one, { ...tag, state: 'built' });
+  return one;
 }
 
 /** Marks a sheet as leaving before its name changes, so that whoever goes on after a stop finds it by its tag. */
@@ -177,6 +234,7 @@ function newSheet({ file, plan, old }: { file: FileInRun; plan: SheetPlan; old: 
   const tag: SheetTag = {
     kind: role.kind,
     ...(role.className === undefined ? {} : { className: role.className }),
+    ...(role.lesson === undefined ? {} : { lesson: role.lesson }),
     ...activityOf(plan),
     layout: layoutVersion,
     state: 'building',
@@ -213,19 +271,21 @@ const tabOrder: Readonly<Record<SheetRole['kind'], number>> = {
 };
 
 /**
- * A new sheet stands before those that come after its kind; one in place of an old one takes its place. Kept sheets stay
- * behind all others.
+ * A new sheet stands behind the last of its kind or, where it is the first, before those that come after its kind; one in
+ * place of an old one takes its place. So tabs that a teacher has put in another order stay in it. Kept sheets stay behind
+ * all others.
  */
 function placeFor({ file, role, old }: { file: FileInRun; role: SheetRole; old: OwnSheet | undefined }): number {
   if (old !== undefined) return old.sheet.getIndex() - 1;
-  const behind = ownSheets(file).find(
-    ({ tag }) => tag.state !== 'kept' && tag.state !== 'leaving' && tabOrder[tag.kind] > tabOrder[role.kind],
-  );
+  const inUse = ownSheets(file).filter(({ tag }) => !isOld(tag));
+  const alike = inUse.filter(({ tag }) => tag.kind === role.kind).pop();
+  if (alike !== undefined) return alike.sheet.getIndex();
+  const behind = inUse.find(({ tag }) => tabOrder[tag.kind] > tabOrder[role.kind]);
   if (behind !== undefined) return behind.sheet.getIndex() - 1;
   const { sheets } = file;
   const isKeptAt = (index: number): boolean => {
     const one = sheets[index];
-    return one !== undefined && isKept(file, one);
+    return one !== undefined && (isKept(file, one) || one.tag?.state === 'away');
   };
   let place = sheets.length;
   while (isKeptAt(place - 1)) place -= 1;

@@ -29,9 +29,12 @@ export type CellSent = string | number | boolean | { readonly date: number };
 interface TagSeen {
   readonly kind: SheetKind;
   readonly className?: string;
+  readonly lesson?: string;
   readonly layout: number;
-  readonly state: 'building' | 'built' | 'leaving' | 'kept';
+  readonly state: 'building' | 'built' | 'leaving' | 'kept' | 'away';
   readonly activity?: string;
+  /** Of a sheet that was put away with its lesson: what the page noted about it then. */
+  readonly about?: string;
   readonly keptName?: string;
   /** Of a sheet that is leaving: the name that its successor takes over. */
   readonly name?: string;
@@ -57,10 +60,12 @@ export interface SheetRead {
 }
 
 export interface ReadWish {
-  /** Sheets in use of these kinds, and old ones whose place is being taken; kept ones are never read by kind. */
+  /** Sheets in use of these kinds, and old ones whose place is being taken; those kept or put away are not read by kind. */
   readonly kinds: readonly SheetKind[];
   /** Single sheets of ours besides. */
   readonly ids?: readonly number[];
+  /** Whether the address of the file is wanted. */
+  readonly address?: boolean;
 }
 
 export interface BookReading {
@@ -78,6 +83,8 @@ export interface BookReading {
   readonly emptySheet: number | null;
   /** What the page noted about a build that is under way; empty where none is. */
   readonly note: string;
+  /** Of the file, as the host gives it; left out where nobody asked. */
+  readonly address?: string;
   readonly sheets: readonly SheetListed[];
   readonly read: readonly SheetRead[];
 }
@@ -134,17 +141,26 @@ export interface NoteWish {
   readonly after?: string;
 }
 
-/** What the last step of a build leaves behind: no note, no empty first sheet, and a sheet in view. */
+/** What the last step of a build leaves behind: no note, no empty first sheet, a sheet in view, and these out of sight. */
 export interface LastTouch {
   /** Shown where a sheet was made, in this step or before it; where none was, nothing moves. */
   readonly show: number | null;
   readonly madeBefore: boolean;
   readonly emptySheet: number | null;
+  /** The sheet that is in view then stays. */
+  readonly hide?: readonly SheetKind[];
+}
+
+/** Cells that were typed into sheets that were no longer in use: copied, left in an old sheet, or in a lesson put away. */
+export interface LateSent {
+  readonly carried: number;
+  readonly left: number;
+  readonly away: number;
 }
 
 interface StepReading {
   /** With the last step of a build: how much was typed into sheets after they had been put aside. */
-  readonly late?: { readonly carried: number; readonly left: number };
+  readonly late?: LateSent;
   readonly reading: BookReading;
 }
 interface AppliedReading extends StepReading {
@@ -171,6 +187,12 @@ export interface CellsWish extends WriteWish {
 export interface AsideWish extends WriteWish {
   readonly sheetId: number;
   readonly keptName: string;
+  /** Put away with its lesson, hidden, to be woken again: what is noted about it. */
+  readonly about?: string;
+  /** Taken out of the file for good. */
+  readonly remove?: boolean;
+  /** The sheet that comes in its place, and the name of the tab that it takes over. */
+  readonly instead?: { readonly sheetId: number; readonly tab: string };
   readonly note?: NoteWish;
   readonly last?: LastTouch;
 }
@@ -189,6 +211,8 @@ export interface ShowWish {
   readonly sheetId: number;
   /** A cell to go to; left out where the sheet is enough. */
   readonly cell?: { readonly row: number; readonly column: number };
+  /** Sheets in use of these kinds go out of sight then. */
+  readonly hide?: readonly SheetKind[];
 }
 
 export interface PageWish {
@@ -237,7 +261,7 @@ export interface Calls {
   applySheet(version: number, wish: ApplyWish): Outcome<AppliedReading>;
   /** Writes texts into cells of our sheets, or none of them where one holds something else by now. */
   writeCells(version: number, wish: CellsWish): Outcome<BookReading>;
-  /** Keeps a sheet under a dated name, behind all others. */
+  /** Keeps a sheet under a dated name behind all others, puts it away with its lesson, or takes it out. */
   putAside(version: number, wish: AsideWish): Outcome<StepReading>;
   /** Takes everything personal out of a copy, which must be named. */
   emptyFile(

@@ -47,7 +47,7 @@ export function checkAgain(): Outcome<ChecksEntered> {
     const now = Date.now();
     for (const one of ownSheets(file)) {
       const { sheet, id, tag } = one;
-      if (tag.kind !== 'class') continue;
+      if (tag.kind !== 'class' || tag.state === 'away') continue;
       const obstacles = moveAside(one);
       moved.push(...obstacles.map(hostWords.inTheWay));
       if (obstacles.length > 0) settle();

@@ -2,6 +2,7 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
 import { inTodaysColumns } from '../workbook/classCells.ts';
 import { classColumns as at } from '../workbook/layout.ts';
+import type { LateSent } from './calls.ts';
 import { carryEntries } from './carryEntries.ts';
 import { digest } from './digest.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
@@ -11,15 +12,12 @@ import { valuesOf } from './valuesOf.ts';
 type Cells = readonly (readonly CellValue[])[];
 
 /** What became of entries that were typed into a sheet after it had been put aside. */
-export interface Late {
-  readonly carried: number;
-  /** Left where they were typed, since the new sheet holds something else there, or has no such row. */
-  readonly left: number;
-}
+export type Late = LateSent;
 
 /** A sheet as it was when its entries were taken: what stands otherwise in it later was typed later. */
 interface Taken {
   readonly className: string;
+  readonly lesson?: string | undefined;
   readonly activity: string;
   /** By team and step: sums over what stood in the columns that people type in; rows without anything are left out. */
   readonly rows: Readonly<Record<string, readonly string[]>>;
@@ -41,8 +39,8 @@ export function noteTaken({ store }: FileInRun, old: OwnSheet, cells: Cells): vo
     const sums = typed.map((column) => sumOf(cellText(line[column - 1])));
     if (rows[name] === undefined && sums.some((sum) => sum !== '')) rows[name] = sums;
   }
-  const { className = '', activity = '' } = old.tag;
-  const words = JSON.stringify({ className, activity, rows } satisfies Taken);
+  const { className = '', lesson, activity = '' } = old.tag;
+  const words = JSON.stringify({ className, lesson, activity, rows } satisfies Taken);
   let count = 0;
   for (let from = 0; from < words.length; from += pieceLength) {
     store.write(`${property}.${old.id}.${count}`, words.slice(from, from + pieceLength));
@@ -92,22 +90,26 @@ function forget(store: Store, id: number): void {
 export function carryLate(file: FileInRun): Late {
   let carried = 0;
   let left = 0;
+  let away = 0;
   for (const id of takenIds(file.store)) {
     const old = sheetById(file, id);
     const taken = readTaken(file.store, id);
     if (old !== undefined && taken !== undefined) {
-      const target = sheetInUse(ownSheets(file), { kind: 'class', className: taken.className });
+      const { className, lesson } = taken;
+      const target = sheetInUse(ownSheets(file), { kind: 'class', className, lesson });
       const late = lateCells(inTodaysColumns(valuesOf(old.sheet)), taken);
       const found = late.some((line) => line.some((cell) => cell !== '')) ? carryOne({ taken, target, late }) : none;
       carried += found.carried;
-      left += found.left;
+      // In a lesson that is put away they stand in their rows, and count again once it is opened.
+      if (old.tag?.state === 'away') away += found.left;
+      else left += found.left;
     }
     forget(file.store, id);
   }
-  return { carried, left };
+  return { carried, left, away };
 }
 
-const none: Late = { carried: 0, left: 0 };
+const none = { carried: 0, left: 0 };
 
 /** The cells as they are, with nothing in them but names and what was typed later. */
 const lateCells = (cells: Cells, { rows }: Taken): CellValue[][] =>
@@ -134,7 +136,7 @@ function carryOne({
   readonly taken: Taken;
   readonly target: OwnSheet | undefined;
   readonly late: CellValue[][];
-}): Late {
+}): Pick<Late, 'carried' | 'left'> {
   const before = target === undefined ? [] : valuesOf(target.sheet);
   const isOther = target?.tag.activity !== undefined && taken.activity !== '' && target.tag.activity !== taken.activity;
   if (target !== undefined && !isOther) {

@@ -38,7 +38,7 @@ export const endpoints_: Calls = {
   putAside: (version, wish) =>
     asked(version, readAsideWish(wish), (read) =>
       writing(read, (file) => {
-        putAside({ file, sheetId: read.sheetId, keptName: read.keptName });
+        putAside(file, read);
         const late = afterStep(file, read);
         return done(late === undefined ? {} : { late });
       }),

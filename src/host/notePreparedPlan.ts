@@ -1,4 +1,5 @@
 import { prepareCells } from '../workbook/layout.ts';
+import type { SheetRole } from '../workbook/workbook.ts';
 import type { Seen } from './calls.ts';
 import type { FileInRun } from './fileInRun.ts';
 import { markOf } from './markOf.ts';
@@ -14,14 +15,16 @@ import { writeTexts } from './writeTexts.ts';
  */
 export function notePreparedPlan({
   file,
+  role,
   seen,
 }: {
   file: FileInRun;
+  role: SheetRole;
   /** The Plan as the page saw it when it made the list. */
   seen: readonly Seen[];
 }): void {
-  const sheet = sheetInUse(ownSheets(file), { kind: 'prepare' })?.sheet;
-  const plan = sheetInUse(ownSheets(file), { kind: 'plan' });
+  const sheet = sheetInUse(ownSheets(file), role)?.sheet;
+  const plan = sheetInUse(ownSheets(file), { ...role, kind: 'plan' });
   if (sheet === undefined || plan === undefined) return;
   settle();
   const { planNow, planThen } = prepareCells;

@@ -13,18 +13,22 @@ const keptKey = 'labrow-kept';
 export interface SheetTag {
   readonly kind: SheetRole['kind'];
   readonly className?: string;
+  /** The lesson that it belongs to; none for what all lessons share, and in files from before there were several. */
+  readonly lesson?: string;
   readonly layout: number;
   /**
    * `building`: its writing began and has not ended. `leaving`: an old sheet whose place a new one is taking.
-   * `kept`: an old sheet of this role, left as it was.
+   * `kept`: an old sheet of this role, left as it was. `away`: put away with its lesson, until that is opened again.
    */
-  readonly state: 'building' | 'built' | 'leaving' | 'kept';
+  readonly state: 'building' | 'built' | 'leaving' | 'kept' | 'away';
   /** Activity that the rows of a class were built for; unknown for sheets of earlier versions. */
   readonly activity?: string;
   /** Number of the sheet itself, so that a search over the file need not ask where each tag stands. */
   readonly sheet?: number;
-  /** Of a class that is kept: the formula that the check of its first team had. */
+  /** Of a class at rest: the formula that the check of its first team had. */
   readonly check?: string;
+  /** Of a sheet that is put away: what the page noted about it. */
+  readonly about?: string;
   /** Number of the old sheet that entries are copied from. */
   readonly from?: number;
   /** Of a sheet that is leaving: the name it gets, and the one that its successor takes over. */
@@ -167,10 +171,10 @@ function noteKept(file: FileInRun, one: SheetInRun): void {
   if (!ids.includes(one.id)) file.store.write(keptProperty, [...ids, one.id].join(' '));
 }
 
-const isOld = ({ state }: SheetTag): boolean => state === 'kept' || state === 'leaving';
+/** In use no more, or not now. */
+export const isOld = ({ state }: SheetTag): boolean => state !== 'building' && state !== 'built';
 
-const isOf = (tag: SheetTag, role: SheetRole): boolean =>
-  tag.kind === role.kind && (tag.className ?? '') === (role.className ?? '');
+const isOf = (tag: SheetTag, role: SheetRole): boolean => roleName(tag) === roleName(role);
 
 /** The sheet in use for a role; old sheets do not count. */
 export const sheetInUse = (own: readonly OwnSheet[], role: SheetRole): OwnSheet | undefined =>
@@ -180,5 +184,9 @@ export const sheetInUse = (own: readonly OwnSheet[], role: SheetRole): OwnSheet 
 export const sheetLeaving = (own: readonly OwnSheet[], role: SheetRole): OwnSheet | undefined =>
   own.find(({ tag }) => tag.state === 'leaving' && isOf(tag, role));
 
-/** A role as one text, to name it in a stored list. */
-const roleName = ({ kind, className }: SheetRole): string => JSON.stringify([kind, className ?? '']);
+/** The sheet of a role that was put away with its lesson. */
+export const sheetAway = (own: readonly OwnSheet[], role: SheetRole): OwnSheet | undefined =>
+  own.find(({ tag }) => tag.state === 'away' && isOf(tag, role));
+
+const roleName = ({ kind, className = '', lesson = '' }: SheetRole): string =>
+  JSON.stringify([kind, className, lesson]);

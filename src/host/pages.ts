@@ -7,6 +7,8 @@ export const pageNames = [
   'period',
   'done',
   'particles',
+  'links',
+  'cover',
   'guide',
   'trial',
 ] as const;

@@ -12,7 +12,7 @@ import { isKept, type OwnSheet, ownSheets } from './ownSheets.ts';
 import { type Sheet, settle } from './spreadsheet.ts';
 
 /** The list of sheets, and the cells of those in use whose kind is asked for. No sheet that was kept is read. */
-export function readBook(file: FileInRun, { kinds, ids = [] }: ReadWish): BookReading {
+export function readBook(file: FileInRun, { kinds, ids = [], address = false }: ReadWish): BookReading {
   settle();
   const { spreadsheet, store, sheets } = file;
   const now = new Date();
@@ -20,7 +20,8 @@ export function readBook(file: FileInRun, { kinds, ids = [] }: ReadWish): BookRe
   const [today = '', clock = ''] = Utilities.formatDate(now, timeZone, 'yyyy-MM-dd HH:mm').split(' ');
   const read: SheetRead[] = [];
   for (const one of ownSheets(file)) {
-    if (kinds.includes(one.tag.kind) || ids.includes(one.id)) read.push(sheetRead(one));
+    const isWanted = kinds.includes(one.tag.kind) && one.tag.state !== 'away';
+    if (isWanted || ids.includes(one.id)) read.push(sheetRead(one));
   }
   return {
     fileName: spreadsheet.getName(),
@@ -32,6 +33,7 @@ export function readBook(file: FileInRun, { kinds, ids = [] }: ReadWish): BookRe
     activeSheet: spreadsheet.getActiveSheet().getSheetId(),
     emptySheet: emptyFirstSheet(file)?.id ?? null,
     note: readNote(store),
+    ...(address ? { address: spreadsheet.getUrl() } : {}),
     sheets: sheets.map((one) => {
       const kept = isKept(file, one);
       return { id: one.id, name: one.sheet.getName(), tag: kept ? null : (one.tag ?? null), kept };

@@ -198,7 +198,12 @@ function readInvitation(
 
 function readRole(role: Fields): SheetRole {
   const kind = oneOf(role.kind, 'role', kinds);
-  return role.className === undefined ? { kind } : { kind, className: words(role.className, 'role') };
+  const { className, lesson } = role;
+  return {
+    kind,
+    ...(className === undefined ? {} : { className: words(className, 'role') }),
+    ...(lesson === undefined ? {} : { lesson: words(lesson, 'role', most.name) }),
+  };
 }
 
 interface Bounds {

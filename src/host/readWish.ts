@@ -29,9 +29,9 @@ const longestName = 100;
 const mostCells = 2000;
 
 export function readReadWish(given: unknown): ReadWish | undefined {
-  const { kinds, ids } = record(given);
+  const { kinds, ids, address } = record(given);
   if (!isList(kinds) || !kinds.every(isText)) return undefined;
-  return { kinds: kinds as readonly SheetKind[], ids: isList(ids) ? ids.filter(isId) : [] };
+  return { kinds: kindsOf(kinds), ids: isList(ids) ? ids.filter(isId) : [], address: address === true };
 }
 
 export function readApplyWish(given: unknown): ApplyWish | undefined {
@@ -63,10 +63,20 @@ function readOneSheet(given: unknown): SheetWish | undefined {
 }
 
 export function readAsideWish(given: unknown): AsideWish | undefined {
-  const { sheetId, keptName, note, last } = record(given);
+  const { sheetId, keptName, about, remove, instead, note, last } = record(given);
+  const next = record(instead);
   const write = readWriteWish(given);
   if (write === undefined || !isId(sheetId) || !isName(keptName)) return undefined;
-  return { ...write, sheetId, keptName, ...noteOf(note), ...lastOf(last) };
+  return {
+    ...write,
+    sheetId,
+    keptName,
+    ...(isText(about) ? { about } : {}),
+    remove: remove === true,
+    ...(isId(next.sheetId) && isName(next.tab) ? { instead: { sheetId: next.sheetId, tab: next.tab } } : {}),
+    ...noteOf(note),
+    ...lastOf(last),
+  };
 }
 
 export function readCellsWish(given: unknown): CellsWish | undefined {
@@ -85,11 +95,12 @@ export function readEmptyFileWish(given: unknown): EmptyFileWish | undefined {
 }
 
 export function readShowWish(given: unknown): ShowWish | undefined {
-  const { sheetId, cell } = record(given);
+  const { sheetId, cell, hide } = record(given);
   if (!isId(sheetId)) return undefined;
-  if (cell === undefined || cell === null) return { sheetId };
+  const wish = { sheetId, hide: kindsOf(hide) };
+  if (cell === undefined || cell === null) return wish;
   const { row, column } = record(cell);
-  return isPlace(row) && isPlace(column) ? { sheetId, cell: { row, column } } : undefined;
+  return isPlace(row) && isPlace(column) ? { ...wish, cell: { row, column } } : undefined;
 }
 
 export function readPageWish(given: unknown): PageWish | undefined {
@@ -152,12 +163,13 @@ function noteOf(given: unknown): { readonly note?: NoteWish } {
 
 function lastOf(given: unknown): { readonly last?: LastTouch } {
   if (given === undefined || given === null) return {};
-  const { show, madeBefore, emptySheet } = record(given);
+  const { show, madeBefore, emptySheet, hide } = record(given);
   return {
     last: {
       show: isId(show) ? show : null,
       madeBefore: madeBefore === true,
       emptySheet: isId(emptySheet) ? emptySheet : null,
+      hide: kindsOf(hide),
     },
   };
 }
@@ -175,4 +187,5 @@ const isList = (given: unknown): given is readonly unknown[] => Array.isArray(gi
 const isText = (given: unknown): given is string => typeof given === 'string';
 const isName = (given: unknown): given is string => isText(given) && given !== '' && given.length <= longestName;
 const isId = (given: unknown): given is number => typeof given === 'number' && Number.isInteger(given);
+const kindsOf = (given: unknown) => (isList(given) ? given.filter(isText) : []) as readonly SheetKind[];
 const isPlace = (given: unknown): given is number => isId(given) && given >= 1;

@@ -17,19 +17,25 @@ type Cells = ReturnType<typeof valuesOf>;
  * A sheet that is kept says so at its top, with a link to the one in use, and checks nothing any more: whoever has it in
  * view still must not take it for alive. Only what we have written there changes. It may be done twice.
  */
-export function setToRest(file: FileInRun, old: OwnSheet): void {
+export function setToRest(
+  file: FileInRun,
+  old: OwnSheet,
+  {
+    instead = sheetInUse(ownSheets(file), old.tag)?.id,
+    say = hostWords.kept,
+  }: { readonly instead?: number | undefined; readonly say?: Record<'alone' | 'withLink', string> } = {},
+): void {
   const { kind } = old.tag;
   if (kind !== 'class' && kind !== 'plan' && kind !== 'poll') return;
   const cells = kind === 'class' ? valuesOf(old.sheet) : undefined;
   if (cells !== undefined) restChecks(file, old, cells);
   const top = topOf(old, cells);
-  const inUse = sheetInUse(ownSheets(file), old.tag);
-  if (inUse === undefined) {
-    writeTexts(top, [[hostWords.kept.alone]]);
+  if (instead === undefined) {
+    writeTexts(top, [[say.alone]]);
     return;
   }
   // No words that people typed become part of a formula: the name of the class stands on the tab.
-  const link = `=${native('HYPERLINK', literal(`#gid=${inUse.id}`), literal(hostWords.kept.withLink))}`;
+  const link = `=${native('HYPERLINK', literal(`#gid=${instead}`), literal(say.withLink))}`;
   const separator = takesComma(file.locale()) ? ',' : separatorIn(old.sheet.getDataRange().getFormulas());
   top.setNumberFormat('General');
   top.setValue(withSeparator(link, separator ?? ','));
@@ -41,15 +47,29 @@ const topOf = ({ sheet }: OwnSheet, cells: Cells | undefined) =>
     ? sheet.getRange(classRows.headings, classColumns.task)
     : sheet.getRange(1, 1);
 
-/** The words that stood there stay as words of that time; the formula of the first block stays in the tag. */
-function restChecks(file: FileInRun, old: OwnSheet, cells: Cells): void {
+/** The words of the checks are taken out again: what belongs there is written when the sheet is next planned. */
+export function wakeUp(one: OwnSheet): void {
+  const found = one.tag.kind === 'class' ? checksOf(one, valuesOf(one.sheet)) : undefined;
+  found?.range.setNumberFormat('General');
+  found?.range.setValue('');
+}
+
+/** All blocks of a class sheet, and the columns that their checks fill. */
+function checksOf({ sheet }: OwnSheet, cells: Cells) {
   const blocks = readClassSheet(cells)?.blocks ?? [];
   const first = blocks[0];
   const last = blocks[blocks.length - 1];
-  if (first === undefined || last === undefined) return;
+  if (first === undefined || last === undefined) return undefined;
   const [check, hint] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
-  const rows = last.closingRow - first.headingRow + 1;
-  const range = old.sheet.getRange(first.headingRow, check, rows, hint - check + 1);
+  const range = sheet.getRange(first.headingRow, check, last.closingRow - first.headingRow + 1, hint - check + 1);
+  return { blocks, first, last, check, hint, range };
+}
+
+/** The words that stood there stay as words of that time; the formula of the first block stays in the tag. */
+function restChecks(file: FileInRun, old: OwnSheet, cells: Cells): void {
+  const found = checksOf(old, cells);
+  if (found === undefined) return;
+  const { blocks, first, last, check, hint, range } = found;
   const formulas = range.getFormulas();
   const formulaOf = ({ headingRow }: { readonly headingRow: number }): string =>
     formulas[headingRow - first.headingRow]?.[0] ?? '';

@@ -1,4 +1,7 @@
+import { restWords } from '../workbook/restWords.ts';
 import { deskSheetName } from '../workbook/scratchSheet.ts';
+
+const putAway = 'This lesson is put away. What is typed here is kept but not checked.';
 
 /** Every text for people that the host code shows: menu, titles of pages, refusals. */
 export const hostWords = {
@@ -21,8 +24,13 @@ export const hostWords = {
   kept: {
     alone: 'Kept as it was. What is typed here is no longer checked.',
     withLink: 'Kept as it was. What is typed here is no longer checked. Click here for the sheet in use.',
-    checks: 'Checks are off',
-    before: (word: string) => `then: ${word}`,
+    checks: restWords.checks,
+    before: (word: string) => `${restWords.before}${word}`,
+  },
+  /** In a sheet of a lesson that was put away. */
+  away: {
+    alone: putAway,
+    withLink: `${putAway} Click here for the lesson in use.`,
   },
   /** In a note on the cell. */
   movedAside: (text: string) => `Typed in this cell, where a check has to show: “${text}”`,
@@ -85,6 +93,8 @@ export const hostWords = {
     period: 'The period in minutes',
     done: 'Steps done by team',
     particles: 'Particles',
+    links: 'Links for students',
+    cover: 'For a cover teacher',
     guide: 'A guide to print',
     trial: 'A page to try',
   },

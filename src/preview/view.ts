@@ -139,6 +139,8 @@ export interface PreviewHost {
   /** A sidebar or dialog that the last `run` opened, once. Optional: a host without it opens panels from menus only. */
   takePanel?(seat: Seat): PanelView | null;
   functions(): readonly FunctionHelp[];
+  /** Where students open the file from now on: what the host calls the address of the file. */
+  servedAt(address: string): void;
   onChange(listener: () => void): () => void;
   changeSince(seat: Seat, version: number): ChangeView;
   /** Exact counts since the last reset: host service calls by name, custom-function calls by name. */

@@ -3,10 +3,11 @@ import type { Asked, Work } from '../desk/file/ask.ts';
 import type { File } from '../desk/file/look.ts';
 import type { SheetKind } from '../host/calls.ts';
 import { callHost } from './callHost.ts';
+import { openedWith } from './openedWith.ts';
 import { texts } from './texts.ts';
 
 /** What this page has read of the file. Views are shown from it at once; whatever the script answers brings it up to date. */
-const file: File = { book: undefined };
+const file: File = { book: undefined, lesson: openedWith().lesson };
 
 const secondsUntilStale = 0.5;
 

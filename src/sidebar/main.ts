@@ -6,6 +6,7 @@ import { askAfresh, askDesk } from './askDesk.ts';
 import { makeChecksHere } from './checks/makeChecksHere.ts';
 import { classNowView } from './classNow/classNowView.ts';
 import { helpView } from './help/helpView.ts';
+import { openedWith } from './openedWith.ts';
 import { watchPresses } from './page/afterPress.ts';
 import { element } from './page/element.ts';
 import { viewHeading } from './page/heading.ts';
@@ -24,19 +25,20 @@ import { makeDue } from './record/due.ts';
 import { recordView } from './record/recordView.ts';
 import { startSelfCheck } from './selfCheck/selfCheckView.ts';
 import { shareView } from './share/shareView.ts';
+import { sheetsView } from './sheets/sheetsView.ts';
 import { teamsView } from './teams/teamsView.ts';
 import { texts } from './texts.ts';
 
 /** The view that the sidebar is opened with, such as the one that a page to print was opened from. */
 const viewAskedFor = (): ViewName | undefined =>
-  isSampleAskedFor() ? 'plan' : viewNames.find((name) => name === document.body.dataset.about);
+  isSampleAskedFor() ? 'plan' : viewNames.find((name) => name === openedWith().about);
 
 /** Whoever is kept out of the teacher’s part reads what works all the same, and who can let a colleague in. */
 const problemWords = ({ message, reason }: Problem): string =>
   reason === 'teacher' ? `${message} ${texts.calls.notTeacher}` : message;
 
 /** Opened from the menu to build the sample class. */
-const isSampleAskedFor = (): boolean => document.body.dataset.about === 'sample';
+const isSampleAskedFor = (): boolean => openedWith().about === 'sample';
 
 function start(): void {
   const main = element('main', {});
@@ -122,6 +124,7 @@ function start(): void {
       teams: teamsView(builder),
       record: recordView(page, due),
       share: shareView(builder),
+      sheets: sheetsView(),
     };
     due.look();
     checksHere.look();
@@ -136,5 +139,5 @@ function start(): void {
 }
 
 watchPresses();
-if (document.body.dataset.about === 'self-check') startSelfCheck();
+if (openedWith().about === 'self-check') startSelfCheck();
 else if (!startPage()) start();

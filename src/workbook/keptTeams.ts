@@ -34,14 +34,17 @@ export function keptTeams({
   drafted,
   before,
   setup,
+  taken = [],
 }: {
   drafted: readonly TeamPlan[];
   before: PlanReading | undefined;
   setup: Setup;
+  /** Keys of teams of other lessons, which nobody else gets. */
+  taken?: readonly string[];
 }): readonly TeamPlan[] {
   const same = (one: TeamPlan) => (other: TeamPlan) =>
     isTeam(other) && one.className === other.className && one.team === other.team;
-  const usedKeys = (before?.teams ?? []).map(({ key }) => key.toLowerCase());
+  const usedKeys = [...(before?.teams ?? []).map(({ key }) => key), ...taken].map((key) => key.toLowerCase());
   const freshKey = ({ key, className }: TeamPlan): string => {
     if (plainKey.test(key) && !usedKeys.includes(key)) return claim(key);
     const classNumber = setup.classes.findIndex(({ name }) => name === className) + 1;

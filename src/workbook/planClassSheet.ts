@@ -28,7 +28,7 @@ import {
   planColumns,
 } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
-import { ownHintsArea } from './planHelpSheet.ts';
+import { type HelpLines, ownHintsArea } from './planHelpSheet.ts';
 import { columnLetters, fixed, fixedArea, literal, literalLines, onSheet } from './reference.ts';
 import { stateWords } from './stateWords.ts';
 import { stepUnit } from './stepUnit.ts';
@@ -50,6 +50,12 @@ import { checksComeFromSidebar } from './writtenChecks.ts';
 /** Column of a row's name, key and step joined, by which Progress finds it with one match: behind all others. */
 export const rowNameColumnOf = (givenCount: number): number => at.givens + givenCount + 1;
 
+const betweenNumbers = '|';
+
+/** A team's numbers as one text, which stands in its closing row: those that its block was built with. */
+const numbersAsBuilt = (values: readonly (string | undefined)[]): string =>
+  values.map((value) => (value ?? '').trim()).join(betweenNumbers);
+
 export const rowName = ({ key, step }: { key: string; step: string }): string => `${key}|${step}`;
 
 /** What stands in a heading row where no formula spills it. */
@@ -67,6 +73,8 @@ export interface ClassSheetInput {
   readonly places: PlanPlaces;
   /** Rows kept for links at the top; as many as the sheet has already, so that a late team moves nobody's block. */
   readonly linkRows?: number;
+  /** Lines of Help, where it serves other activities as well. */
+  readonly helpLines?: HelpLines;
 }
 
 /** Rows kept for links when a class sheet is first made: two late teams find room without moving a block. */
@@ -79,7 +87,15 @@ const keyGiven = 'key';
  * A class: headings of the columns, links and cautions at the top, then a block for each team with a heading row, a row for
  * each step and a closing row.
  */
-export function planClassSheet({ lesson, className, teams, names, places, linkRows }: ClassSheetInput): SheetPlan {
+export function planClassSheet({
+  lesson,
+  className,
+  teams,
+  names,
+  places,
+  linkRows,
+  helpLines,
+}: ClassSheetInput): SheetPlan {
   const exit = exitSteps(lesson.activity, seatsOf(lesson.setup.settings));
   const steps = [...lesson.activity.steps, ...exit];
   const givens = lesson.givenNames;
@@ -145,7 +161,17 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
     const keyCell = fixed({ row: heading, column: at.key });
     const about = { lesson, heading, lineCell, references };
 
-    leftCells.push([computed(`=${references.teamName(lineCell)}`), text(words.class.helpAndWho)]);
+    leftCells.push([
+      computed(`=${references.teamName(lineCell)}`),
+      computed(
+        `=${references.sinceBuilt({
+          lineCell,
+          entries: fixedArea(column(at.entry)),
+          now: fixedArea({ row: heading, column: at.givens, rows: 1, columns: Math.max(1, givens.length) }),
+          built: fixed({ row: closing, column: rowNameColumn }),
+        })}`,
+      ),
+    ]);
     steps.forEach((step, place) => {
       const row = heading + 1 + place;
       const isOwn = native(
@@ -168,7 +194,9 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
       text(team.key),
       blank,
     ]);
-    rowNames.push([blank], ...steps.map(({ id }) => [text(rowName({ key: team.key, step: id }))]), [blank]);
+    rowNames.push([blank], ...steps.map(({ id }) => [text(rowName({ key: team.key, step: id }))]), [
+      text(numbersAsBuilt(givens.map((name) => team.givens[name]))),
+    ]);
     blocks.push({
       row: heading,
       column: at.key,
@@ -202,7 +230,7 @@ export function planClassSheet({ lesson, className, teams, names, places, linkRo
                   fixedArea(column(at.step)),
                   fixedArea(column(at.entry)),
                   fixedArea(column(at.help)),
-                  onSheet(names.help, fixedArea(ownHintsArea(lesson.activity))),
+                  onSheet(names.help, fixedArea(ownHintsArea(lesson.activity, helpLines))),
                 ),
               ),
             ],
@@ -427,6 +455,27 @@ function planReferences({ names, places }: { names: SheetNames; places: PlanPlac
     },
     teamName: (lineCell: string) =>
       native('IF', native('ISNUMBER', lineCell), native('INDEX', teamNames, lineCell), lineCell),
+    /**
+     * What stands above the boxes: how to fill them or, to a team that has typed and whose numbers in the Plan are no longer
+     * those that its block was built with, that they changed. It goes when the table is built again, and not when one of the
+     * team types: the others may not have read it yet.
+     */
+    sinceBuilt: ({
+      lineCell,
+      entries,
+      now,
+      built,
+    }: {
+      readonly lineCell: string;
+      readonly entries: string;
+      readonly now: string;
+      readonly built: string;
+    }) => {
+      const isSame = native('EXACT', native('TEXTJOIN', literal(betweenNumbers), '0', now), built);
+      const typed = native('IF', isSame, '0', native('COUNTIF', entries, literal('?*')));
+      const told = `${native('IF', native('ISNUMBER', lineCell), typed, '0')}>0`;
+      return native('IF', told, literal(words.class.numbersChanged), literal(words.class.helpAndWho));
+    },
   };
 }
 

@@ -1,6 +1,8 @@
 import type { Step } from '../lab/lesson/activity.ts';
 import type { TeamPlan } from '../lab/lesson/setup.ts';
 import { closedRow } from '../lab/texts/feedback.ts';
+import type { CellValue } from '../measurement/cellValue.ts';
+import { cellText } from './cellText.ts';
 import { native } from './formula.ts';
 import { classColumns, planColumns } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
@@ -35,17 +37,39 @@ export interface ProgressInput {
     readonly teams: readonly TeamPlan[];
     /** What the class was called when its sheet was made; by it the layout stays the same under another name. */
     readonly id?: string;
+    /** Of a class that is at another lesson: that lesson. */
+    readonly at?: Pick<ProgressInput, 'lesson' | 'names' | 'places'>;
   }[];
-  readonly names: SheetNames;
+  readonly names: Pick<SheetNames, 'plan' | 'progress' | 'classes'>;
   readonly places: PlanPlaces;
+  /** The column of the keys in the sheet that is there: it moves for more steps, and never back. */
+  readonly keysAt?: number | undefined;
+}
+
+/** Classes in the order in which they stand in Progress, by the name of their first sheet, and the column of the keys. */
+export function progressOrder(cells: readonly (readonly CellValue[])[]): {
+  readonly ids: readonly string[];
+  readonly keysAt: number | undefined;
+} {
+  const { done, count } = words.progress;
+  // The table of words stands right behind the keys.
+  const keysAt = (cells[0] ?? []).findIndex((cell) => cellText(cell) === shownAs[0][0]);
+  if (keysAt < columns.firstStep) return { ids: [], keysAt: undefined };
+  const headings = cells.filter(
+    (line) => cellText(line[columns.tube - 1]) === done && cellText(line[columns.count - 1]) === count,
+  );
+  return { ids: headings.map((line) => cellText(line[keysAt - 1])), keysAt };
 }
 
 /** Teams by steps, a word and a sign in each cell, for everybody's eyes. Native formulas only: it costs no run. */
-export function planProgressSheet({ lesson, classes, names, places }: ProgressInput): SheetPlan {
+export function planProgressSheet({ classes, keysAt = 0, ...own }: ProgressInput): SheetPlan {
   const { progress } = words;
-  const { steps } = lesson.activity;
-  const givenCount = lesson.givenNames.length;
-  const keyColumn = columns.firstStep + steps.length;
+  const { names } = own;
+  const stepCount = Math.max(
+    keysAt - columns.firstStep,
+    ...[own, ...classes.flatMap(({ at }) => at ?? [])].map(({ lesson }) => lesson.activity.steps.length),
+  );
+  const keyColumn = columns.firstStep + stepCount;
   const table = wordTable(keyColumn + 1);
   const blocks: Block[] = [
     { row: 1, column: 1, cells: [[text(progress.title)], [text(progress.note)]] },
@@ -67,8 +91,10 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
   const identityRows: string[][] = [];
   let row = firstTable;
 
-  for (const { className, teams, id = className } of classes) {
+  for (const { className, teams, id = className, at = own } of classes) {
+    const { steps } = at.lesson.activity;
     const headingRow = row;
+    const noSteps = Array.from({ length: stepCount - steps.length }, () => blank);
     const room = roomFor(teams.length);
     const cells: CellContent[][] = [
       [
@@ -76,10 +102,11 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
         text(progress.done),
         text(progress.count),
         ...steps.map(({ title }) => text(title)),
+        ...noSteps,
         // The class once more, where the layout is told by the keys.
         text(id),
       ],
-      ...teams.map((team, index) => teamLine({ team, row: headingRow + 1 + index, className })),
+      ...teams.map((team, index) => teamLine({ team, row: headingRow + 1 + index, className, at, noSteps })),
       ...Array.from({ length: room - teams.length }, () => Array.from({ length: keyColumn }, () => blank)),
     ];
     blocks.push({ row: headingRow, column: 1, cells });
@@ -89,7 +116,7 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
       ...Array.from({ length: room - teams.length + 1 }, () => ['']),
     );
     looks.push({ row: headingRow, column: 1, rows: 1, columns: keyColumn - 1, look: 'heading' });
-    const area = { row: headingRow + 1, column: columns.firstStep, rows: room, columns: steps.length };
+    const area = { row: headingRow + 1, column: columns.firstStep, rows: room, columns: stepCount };
     stepAreas.push(area);
     looks.push(
       { row: headingRow + 1, column: columns.team, rows: room, columns: 1, look: 'setting name' },
@@ -102,13 +129,27 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
       row: headingRow + 1,
       column: columns.team,
       rows: room,
-      columns: columns.count + steps.length,
+      columns: columns.count + stepCount,
       format: 'General',
     });
     row += cells.length + 1;
   }
 
-  function teamLine({ team, row, className }: { team: TeamPlan; row: number; className: string }): CellContent[] {
+  function teamLine({
+    team,
+    row,
+    className,
+    at: { lesson, names, places },
+    noSteps,
+  }: {
+    team: TeamPlan;
+    row: number;
+    className: string;
+    at: Pick<ProgressInput, 'lesson' | 'names' | 'places'>;
+    noSteps: readonly CellContent[];
+  }): CellContent[] {
+    const { steps } = lesson.activity;
+    const givenCount = lesson.givenNames.length;
     const keyCell = `$${columnLetters(keyColumn)}${row}`;
     const sheet = names.classes[className] ?? className;
     const keys = onSheet(names.plan, fixedArea(places.keys));
@@ -141,6 +182,7 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
       computed(`=${unlessAbsent({ absent: progress.absent, here: tube })}`),
       computed(`=${unlessAbsent({ absent: '', here: `${done}&${literal(`${progress.of}${scored}`)}` })}`),
       ...steps.map((step) => computed(`=${stepState({ step, keyCell, sheet, givenCount, table })}`)),
+      ...noSteps,
       text(team.key),
     ];
   }
@@ -162,7 +204,15 @@ export function planProgressSheet({ lesson, classes, names, places }: ProgressIn
     role: { kind: 'progress' },
     rowCount: Math.max(row - 1, firstTable, shownAs.length),
     columnCount: keyColumn + 2,
-    columnWidths: [130, Math.max(130, 16 + 12 * steps.length), 70, ...steps.map(() => 92), 28, 28, 28],
+    columnWidths: [
+      130,
+      Math.max(130, 16 + 12 * stepCount),
+      70,
+      ...Array.from({ length: stepCount }, () => 92),
+      28,
+      28,
+      28,
+    ],
     hiddenColumns: { column: keyColumn + 1, count: 2 },
     frozenRows: 1,
     frozenColumns: 1,

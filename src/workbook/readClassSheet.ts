@@ -4,6 +4,7 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { classShift, columnIn, inTodaysColumns } from './classCells.ts';
 import { classColumns as at, cautionRows, classRows } from './layout.ts';
+import { restWords } from './restWords.ts';
 import { stateWords } from './stateWords.ts';
 
 /** One step of one team, as the class sheet shows it. */
@@ -93,7 +94,9 @@ function readBlock({
   headingRow: number;
   key: string;
 }): Omit<BlockReading, 'whoColumn' | 'checkColumn'> {
-  const known = textAt(cells, headingRow, at.check) === checkHeadings.check;
+  const heading = textAt(cells, headingRow, at.check);
+  // A sheet at rest says what its checks said when they were last worked out.
+  const known = heading === checkHeadings.check || heading === restWords.checks;
   const steps: StepReading[] = [];
   let closingRow = headingRow;
   for (let row = headingRow + 1; row <= cells.length; row += 1) {
@@ -130,7 +133,8 @@ function readStep({
   step: string;
   known: boolean;
 }): StepReading {
-  const check = textAt(cells, row, at.check);
+  const shown = textAt(cells, row, at.check);
+  const check = shown.startsWith(restWords.before) ? shown.slice(restWords.before.length) : shown;
   const tries = cells[row - 1]?.[at.tries - 1];
   const lastEntry = cells[row - 1]?.[at.lastEntry - 1];
   const help = Number(textAt(cells, row, at.help));

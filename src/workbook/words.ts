@@ -39,6 +39,8 @@ export const words = {
     how: 'Type in your team’s white boxes.',
     /** In every heading row, above the boxes that it speaks of. */
     helpAndWho: 'Help: 1 idea, 2 relation, 3 set-up. Who: a role or a name.',
+    /** In the place of the line above, so no longer than it has room for. */
+    numbersChanged: '⚠ Your numbers changed since this table was built: read them again.',
     caution: ({ formula, signalWord, isSettled }: { formula: string; signalWord: string; isSettled: boolean }) => {
       if (signalWord !== '') return `${formula}: ${signalWord}.`;
       return isSettled ? `${formula}: no signal word, still take care.` : `${formula}: no signal word is known here.`;

@@ -82,6 +82,8 @@ export interface Choice {
 export interface SheetRole {
   readonly kind: 'poll' | 'plan' | 'class' | 'progress' | 'help' | 'prepare' | 'record' | 'key';
   readonly className?: string;
+  /** The lesson that a Plan, a Prepare or a class sheet belongs to; none in files that were built before there were several. */
+  readonly lesson?: string | undefined;
 }
 
 /**

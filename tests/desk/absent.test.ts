@@ -118,12 +118,13 @@ describe('readTeams', () => {
     file.put(moss, file.rowOf(moss, 'c2-t1'), at.who, 'Ana\nBen');
     file.state.sheets = file.state.sheets.filter(({ name }) => name !== fern);
     const help = { level: '', extension: '' };
+    const lessonHelp = { level: '3', suggestion: activityById('stock and dilution')?.extension };
     expect(valueIn(file.call('readTeams'))).toEqual({
       day: '2026-03-02',
-      lessonHelp: { level: '3', suggestion: activityById('stock and dilution')?.extension },
       classes: [
         {
           name: fern,
+          lessonHelp,
           practice: [],
           teams: [
             { team: 'Otter', key: 'c1-t1', absent: false, help },
@@ -132,6 +133,7 @@ describe('readTeams', () => {
         },
         {
           name: moss,
+          lessonHelp,
           practice: [],
           teams: [
             {

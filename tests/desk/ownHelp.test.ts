@@ -47,7 +47,7 @@ describe('setOwnHelp', () => {
       { level: '1', extension: question },
       { level: '', extension: '' },
     ]);
-    expect(view.lessonHelp.suggestion).toMatch(/\?$/);
+    expect(view.classes[0]?.lessonHelp.suggestion).toMatch(/\?$/);
   });
   it('takes them away again, and writes nothing where they stand there already', () => {
     file.call('setOwnHelp', 'c1-t1', { level: '0', extension: 'Why?' });

@@ -6,6 +6,7 @@ import { runWork } from '../../src/desk/runWork.ts';
 import type { BuildState } from '../../src/desk/views.ts';
 import type {
   ApplyWish,
+  AsideWish,
   BookReading,
   CellSent,
   ChecksEntered,
@@ -22,6 +23,7 @@ import { freeName } from '../../src/workbook/freeName.ts';
 import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
 import { layoutFits } from '../../src/workbook/layoutFits.ts';
 import { readLesson } from '../../src/workbook/readLesson.ts';
+import { restWords } from '../../src/workbook/restWords.ts';
 import type { SheetPlan, SheetRole } from '../../src/workbook/workbook.ts';
 
 export interface PaperSheet {
@@ -80,7 +82,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
   const reading = ({ kinds, ids = [] }: ReadWish): BookReading => {
     const { sheets, ...rest } = state;
     const isRead = ({ id, tag, kept }: PaperSheet) =>
-      !kept && tag !== null && (kinds.includes(tag.kind) || ids.includes(id));
+      !kept && tag !== null && ((kinds.includes(tag.kind) && tag.state !== 'away') || ids.includes(id));
     return {
       ...rest,
       sheets: sheets.map(({ id, name, tag, kept }) => ({ id, name, tag, kept })),
@@ -99,8 +101,8 @@ export function paperFile(given: Partial<PaperState> = {}) {
     });
   const changed = { ok: false, problem: { message: 'Somebody was quicker.', reason: 'changed' } } as const;
 
-  const isOf = ({ tag, kept }: PaperSheet, { kind, className }: SheetRole) =>
-    !kept && tag?.kind === kind && tag.className === className;
+  const isOf = ({ tag, kept }: PaperSheet, { kind, className, lesson }: SheetRole) =>
+    !kept && tag?.kind === kind && tag.className === className && tag.lesson === lesson;
   const put = (sheet: PaperSheet, row: number, column: number, value: CellSent) => {
     while (sheet.cells.length < row) sheet.cells.push([]);
     const line = sheet.cells[row - 1] ?? [];
@@ -138,8 +140,8 @@ export function paperFile(given: Partial<PaperState> = {}) {
     if (plan.role.kind === 'class') showHeadings(sheet, plan);
   }
   /** The names of the teams, which a lookup in the Plan shows, and the headings that the check spills. */
-  function showHeadings(sheet: PaperSheet, { identity: { firstRow, rows } }: SheetPlan) {
-    const plan = state.sheets.find((one) => isOf(one, { kind: 'plan' }));
+  function showHeadings(sheet: PaperSheet, { role: { lesson: id }, identity: { firstRow, rows } }: SheetPlan) {
+    const plan = state.sheets.find((one) => isOf(one, { kind: 'plan', ...(id === undefined ? {} : { lesson: id }) }));
     const lesson = readLesson(plan === undefined ? [] : valuesOf(plan));
     const seen = new Set<string>();
     rows.forEach(([key = ''], down) => {
@@ -159,8 +161,9 @@ export function paperFile(given: Partial<PaperState> = {}) {
     firstEntries = [],
     tab,
   }: Partial<ApplyWish> & Pick<ApplyWish, 'plan' | 'keptName'>) {
-    const { kind, className } = plan.role;
+    const { kind, className, lesson } = plan.role;
     const present = state.sheets.find((one) => isOf(one, plan.role));
+    if (present?.tag?.state === 'away') wake(present, present.tag);
     const isOther =
       present !== undefined &&
       (replace ||
@@ -178,6 +181,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
       tag: {
         kind,
         ...(className === undefined ? {} : { className }),
+        ...(lesson === undefined ? {} : { lesson }),
         layout: layoutVersion,
         state: 'built',
         ...(plan.activity === undefined ? {} : { activity: plan.activity }),
@@ -213,6 +217,26 @@ export function paperFile(given: Partial<PaperState> = {}) {
       }
     if (tab !== undefined && sheet.name === tab.was) sheet.name = tab.now;
     return { sheet, made };
+  }
+  /** Checks say what they said, as words of that time; so they do again once the sheet is woken. */
+  const changeChecks = (sheet: PaperSheet, change: (word: string) => string) => {
+    if (sheet.tag?.kind !== 'class') return;
+    for (const line of sheet.cells) {
+      const word = line[at.check - 1];
+      if (typeof word === 'string' && word !== '' && (line[at.key - 1] ?? '') !== '') line[at.check - 1] = change(word);
+    }
+  };
+  const rest = (word: string) => (word === checkHeadings.check ? restWords.checks : `${restWords.before}${word}`);
+  const awake = (word: string) =>
+    word === restWords.checks ? checkHeadings.check : word.replace(restWords.before, '');
+  function wake(sheet: PaperSheet, { about: _, ...tag }: NonNullable<PaperSheet['tag']>) {
+    changeChecks(sheet, awake);
+    sheet.tag = { ...tag, state: 'built' };
+  }
+  function putAway(sheet: PaperSheet, { keptName, about = '' }: AsideWish) {
+    if (sheet.tag === null || sheet.tag.state === 'away') return;
+    changeChecks(sheet, rest);
+    Object.assign(sheet, { name: keptName, tag: { ...sheet.tag, state: 'away', about } });
   }
   function touch({ note, last }: Pick<ApplyWish, 'note' | 'last'>, made = false) {
     if (note?.after !== undefined) state.note = note.after;
@@ -260,7 +284,13 @@ export function paperFile(given: Partial<PaperState> = {}) {
         return { ok: true, value: reading(one.wish.read) };
       }
       case 'putAside': {
-        Object.assign(sheetWithId(one.wish.sheetId), { kept: true, name: one.wish.keptName, tag: null });
+        const { sheetId, keptName, about, remove, instead } = one.wish;
+        if (remove === true) state.sheets = state.sheets.filter(({ id }) => id !== sheetId);
+        else if (about !== undefined) putAway(sheetWithId(sheetId), one.wish);
+        else Object.assign(sheetWithId(sheetId), { kept: true, name: keptName, tag: null });
+        const comes = state.sheets.find(({ id }) => id === instead?.sheetId);
+        if (comes !== undefined && instead !== undefined && state.sheets.every(({ name }) => name !== instead.tab))
+          comes.name = instead.tab;
         touch(one.wish);
         return { ok: true, value: { reading: reading(one.wish.read) } };
       }

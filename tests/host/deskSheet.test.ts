@@ -99,6 +99,13 @@ describe('a student', () => {
     expect(asked('student', 'tryHost', { steps: [] }).ok).toBe(true);
     expect(host.choose('student', 'checkAgainFromMenu')).toBeNull();
   });
+  it('is shown no sheet that is hidden, and hides none', () => {
+    const before = workbookText(host);
+    const shown = sheetState(host, sheet).id;
+    for (const wish of [{ sheetId: sheetState(host, 'Plan').id }, { sheetId: shown, hide: ['poll'] }])
+      expect(asked('student', 'show', wish)).toMatchObject({ ok: false, problem: { reason: 'teacher' } });
+    expect(workbookText(host)).toBe(before);
+  });
   it('is let in as before in a file that has no such sheet yet', () => {
     const older = open();
     expect(older.run('student', 'readBook', [layoutVersion, { kinds: [] }])).toMatchObject({ ok: true });

@@ -129,13 +129,13 @@ describe('cells that people typed', () => {
     expect(build(gone, { setAside: true })).toMatchObject({ ok: true });
     expect(names().some((name) => name.startsWith('Fern class, kept '))).toBe(true);
   });
-  it('are counted for another activity too, without the people, who stay', () => {
+  it('are counted class by class for another activity, which begins the next lesson', () => {
     const plain: Setup = {
       ...setup,
       activity: 'solution from a solid',
       givens: { formula: 'NaHCO3', molarity: '0.250', flask: '200', ion: 'Na+' },
     };
-    expect(questionOf(build(plain))).toMatchObject({ about: 'typed', cells: 1 });
+    expect(questionOf(build(plain))).toMatchObject({ about: 'next lesson', where: [{ cells: 1 }] });
   });
   it('are not asked about where a class goes in which nobody has typed', () => {
     expect(build({ ...setup, classes: setup.classes.slice(0, 1) })).toMatchObject({ ok: true });

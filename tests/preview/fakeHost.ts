@@ -127,6 +127,7 @@ export class FakeHost implements PreviewHost {
   functions(): readonly FunctionHelp[] {
     return this.help;
   }
+  servedAt() {}
   onChange(listener: () => void): () => void {
     this.listeners.add(listener);
     return () => this.listeners.delete(listener);

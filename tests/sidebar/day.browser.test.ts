@@ -58,10 +58,12 @@ const record: RecordView = {
 };
 const share: ShareView = { fileName: 'Copy of solutions', entriesToday: 3, otherSheets: ['Roster'] };
 const help = { level: '', extension: '' };
+const lessonHelp = { level: '3', suggestion: 'Is there another way?' };
 const teams: TeamsView = {
   classes: [
     {
       name: 'Second period',
+      lessonHelp,
       practice: [],
       teams: [
         { team: 'Basalt', key: 'c1-t1', absent: false, help, members: { who: '', day: '', members: [] } },
@@ -74,10 +76,14 @@ const teams: TeamsView = {
         },
       ],
     },
-    { name: 'Fourth period', practice: ['Practice 1'], teams: [{ team: 'Slate', key: 'c2-t1', absent: false, help }] },
+    {
+      name: 'Fourth period',
+      lessonHelp,
+      practice: ['Practice 1'],
+      teams: [{ team: 'Slate', key: 'c2-t1', absent: false, help }],
+    },
   ],
   day: '2026-03-02',
-  lessonHelp: { level: '3', suggestion: 'Is there another way?' },
 };
 const answers: FakeAnswers = {
   readLesson: value(good(builtLesson)),

@@ -1,8 +1,11 @@
+import jsQR from 'jsqr';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { texts } from '../../src/sidebar/texts.ts';
 import { openView } from '../browser/openView.ts';
 import { themes } from '../depth.ts';
+import { fullDay } from '../desk/fullDay.ts';
+import { valueIn } from '../desk/paperFile.ts';
 import { answerOf, buildSetup, call, open as openHost } from '../host/bench.ts';
 import { setup } from '../host/setup.ts';
 import {
@@ -21,12 +24,17 @@ const host = openHost();
 buildSetup(host, { ...setup, ownNumbers: true, givens: { ...setup.givens, formula: 'AgNO3', ion: 'Ag+' } });
 const key = answerOf(call(host, 'readKey'));
 const value = (answer: unknown) => [{ value: answer }];
+const links = answerOf(call(host, 'readSheets'));
 const answers: FakeAnswers = {
   readLesson: value(good(builtLesson)),
   readClass: value(good(classView)),
   readPreparation: value(good(answerOf(call(host, 'readPreparation')))),
   readKey: value(good(key)),
   readPaper: value(good(answerOf(call(host, 'readPaper')))),
+  readCover: value(good(valueIn(fullDay().call('readCover')))),
+  readSheets: value(good(links)),
+  openSheet: value(good(null)),
+  hideTeachersSheets: value(good(null)),
   openPage: value(good(null)),
   writePrepareSheet: value(good(null)),
   writeKeySheet: value(good({ name: 'Key 2026-03-02' })),
@@ -98,13 +106,14 @@ describe('prepare in the sidebar', () => {
       'A table on paper',
       'The period in minutes',
       'Steps done by team',
+      'For a cover teacher',
       'The key',
     ]) {
       await button(opened, name).focus();
       await opened.keyboard.press('Enter');
     }
     const asked = (await callsOf(opened)).filter((one) => one.name === 'openPage').map(({ args }) => args[0]);
-    expect(asked).toEqual(['preparation', 'labels', 'paper', 'period', 'done', 'key']);
+    expect(asked).toEqual(['preparation', 'labels', 'paper', 'period', 'done', 'cover', 'key']);
   });
 
   it('shows the key only when asked, and hides it when somebody goes elsewhere', async () => {
@@ -181,6 +190,22 @@ describe('prepare in the sidebar', () => {
   });
 });
 
+/** What a camera would see of a picture of the screen; as text over the bridge, which is slow with long lists. */
+async function pixelsOf(page: Page, png: Buffer) {
+  const { text, ...size } = await page.evaluate(async (picture) => {
+    const bytes = Uint8Array.from(atob(picture), (letter) => letter.charCodeAt(0));
+    const image = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+    const { width, height } = image;
+    const context = new OffscreenCanvas(width, height).getContext('2d');
+    context?.drawImage(image, 0, 0);
+    const { data = new Uint8ClampedArray() } = context?.getImageData(0, 0, width, height) ?? {};
+    const letters: string[] = [];
+    for (const byte of data) letters.push(String.fromCharCode(byte));
+    return { text: btoa(letters.join('')), width, height };
+  }, png.toString('base64'));
+  return { data: new Uint8ClampedArray(Buffer.from(text, 'base64')), ...size };
+}
+
 /** How many sheets of A4 a page takes, with margins of a centimetre. */
 async function sheetsOfPaper(page: Page): Promise<number> {
   const margin = '10mm';
@@ -196,6 +221,8 @@ describe('pages to print', () => {
     paper: '.paper-table',
     period: '.paper-table',
     done: '.paper-table',
+    cover: '.paper-table',
+    links: '.scan-picture',
   };
   const opened = async (name: string, options: Partial<SidebarOptions> = {}) => {
     const one = await open({ opened: { page: name }, width: 1000, ...options });
@@ -219,6 +246,43 @@ describe('pages to print', () => {
     await shot(narrow, `${name}-narrow`);
     expect(await sidewaysScroll(narrow)).toBe(0);
     expect(await accessibilityFaults(narrow)).toEqual([]);
+  });
+
+  it('has all that a cover teacher needs for 22 teams on one sheet of A4', async () => {
+    const one = await opened('cover');
+    const { cover } = texts.pages;
+    expect(await one.getByRole('heading', { level: 2 }).allTextContents()).toEqual([
+      cover.what,
+      cover.run,
+      cover.where,
+      cover.cautions,
+      cover.waste,
+      cover.ready,
+      cover.write,
+    ]);
+    await one.emulateMedia({ media: 'print' });
+    await one.setViewportSize({ width: 718, height: 1000 });
+    // Margins of a centimetre leave 190 by 277 mm.
+    const end = await one.locator('main').evaluate((drawn) => drawn.getBoundingClientRect().bottom + window.scrollY);
+    expect(end).toBeLessThan((277 / 25.4) * 96);
+    expect(await sheetsOfPaper(one)).toBe(1);
+  });
+
+  it('shows each class a picture that a reader by others reads as the address below it', async () => {
+    const one = await opened('links', { dark: true });
+    const pictures = one.locator('.scan-picture');
+    expect(await pictures.count()).toBe(links.classes.length);
+    for (const [place, { name, address }] of links.classes.entries()) {
+      const picture = pictures.nth(place);
+      expect(await picture.getAttribute('aria-label')).toBe(texts.sheets.picture(name));
+      const { data, width, height } = await pixelsOf(one, await picture.screenshot());
+      expect(jsQR(data, width, height)?.data).toBe(address);
+      expect(await one.locator('.address').nth(place).textContent()).toBe(address);
+    }
+    const [first] = links.classes;
+    const alone = await opened('links', { opened: { page: 'links', about: first?.name ?? '' } });
+    expect(await alone.locator('.class-link h2').allTextContents()).toEqual([first?.name]);
+    await shot(alone, 'links-projected');
   });
 
   it('puts on each label what a workplace label carries, and room for date and initials', async () => {

@@ -97,8 +97,21 @@ export const builtLesson: LessonView = {
   classes: ['Second period', 'Fourth period'],
   decimalMark: 'point',
   problems: [],
+  lesson: '2026-03-02.1',
+  lessons: [
+    {
+      id: '2026-03-02.1',
+      begun: '2026-03-02',
+      activity: 'A stock solution and its dilution',
+      substance: 'KBr',
+      classes: ['Second period', 'Fourth period'],
+      entries: 0,
+      invented: false,
+    },
+  ],
+  awayCount: 0,
 };
-export const emptyLesson: LessonView = { ...builtLesson, built: false, classes: [] };
+export const emptyLesson: LessonView = { ...builtLesson, built: false, classes: [], lesson: '', lessons: [] };
 
 export const commaLesson: LessonView = {
   ...emptyLesson,

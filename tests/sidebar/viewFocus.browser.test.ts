@@ -21,6 +21,8 @@ const entry = {
   poll: '',
   next: '',
   notes: '',
+  substance: '',
+  concentrations: '',
 };
 const names = { present: [], absent: [], finished: [], absentMembers: [] };
 const answers: FakeAnswers = {
@@ -39,6 +41,12 @@ const answers: FakeAnswers = {
   ),
   readRecord: value(good({ day: '2026-03-02', classes: [{ proposal: entry, names, hasEntriesToday: true }] })),
   recordDue: value(good({ due: [] })),
+  readSheets: value(
+    good({
+      teachers: [{ id: 4, name: 'Plan', kind: 'plan' }],
+      classes: [{ name: 'Second period', address: 'https://x/edit#gid=1' }],
+    }),
+  ),
   readShare: value(good({ fileName: 'A file', entriesToday: 0, otherSheets: [] })),
   readPoll: value(good({ sheet: 'Poll', today: '2026-03-02', answers: [] })),
   readNumbers: value(good({ activity: 'none', decimalMark: 'point', typical: {}, teams: [] })),
@@ -64,6 +72,7 @@ const drawn: Readonly<Record<ViewName, string>> = {
   teams: '.team-here',
   particles: '#particles-team',
   poll: '.actions',
+  sheets: '.fold',
   record: '#record-text',
   share: '#share-name',
   help: '.legend',

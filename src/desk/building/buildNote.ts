@@ -11,12 +11,34 @@ export interface BuildTask {
   readonly keys?: readonly string[];
   /** The sheet to put aside. */
   readonly aside?: number;
+  /** A sheet to put away with its lesson, or to remove with the sample. */
+  readonly leaves?: LeavingTask;
+}
+
+/** A sheet that goes out of use with its lesson. */
+export interface LeavingTask {
+  readonly sheet: number;
+  /** The dated name that it gets; left out where it is removed. */
+  readonly keptName?: string;
+  /** The sheet that comes in its place, and the name of the tab that it takes over. */
+  readonly instead?: SheetRole;
+  readonly tab: string;
 }
 
 /** What a build was begun with, so that one that stopped in the Plan can begin again with the same. */
 export interface BuildWish {
   readonly setup: Setup;
   readonly sample: boolean;
+  /** The lesson that is built; left out in notes and files from before there were several. */
+  readonly lesson?: string;
+  /** Classes that go over to this lesson from the one that they are at: that is put away. */
+  readonly from?: readonly string[];
+  /** The lesson was put away, and is in use again as its Plan has it. */
+  readonly opens?: boolean;
+  /** People, absences, links and times are taken out of what is put away. */
+  readonly takesPeople?: boolean;
+  /** The sample goes, with all that it left. */
+  readonly removesSample?: boolean;
   /** A class to which one more team comes, or which comes itself: the others' sheets are not touched. */
   readonly joins?: { readonly className: string };
   /** One more go at the lesson for somebody of a class, under the key and the name that it is to have. */
@@ -30,6 +52,12 @@ export interface BuildAnswers {
   readonly names?: 'same' | 'other';
   /** Cells that people typed may be set aside with the sheets that they stand in. */
   readonly setAside?: boolean;
+  /** Another activity or substance begins the next lesson. */
+  readonly begins?: 'next';
+  /** A class may begin two lessons on one day. */
+  readonly sameDay?: boolean;
+  /** Whether the sample goes now that there is a lesson of one’s own. */
+  readonly sample?: 'remove' | 'keep';
 }
 
 /** How far a build has come. It stands in the file, so that any page can go on with it. */
@@ -68,4 +96,5 @@ export function stateOf({ tasks, done }: Pick<BuildNote, 'tasks' | 'done'>): Bui
 }
 
 /** A role as one text, to name it in a stored list. */
-export const roleName = ({ kind, className }: SheetRole): string => JSON.stringify([kind, className ?? '']);
+export const roleName = ({ kind, className = '', lesson }: SheetRole): string =>
+  JSON.stringify(lesson === undefined ? [kind, className] : [kind, className, lesson]);

@@ -7,16 +7,24 @@ import { type ClassInFile, classesInFile } from '../classes/classesInFile.ts';
 import type { Book } from '../file/book.ts';
 import { stampOf } from '../file/dayIn.ts';
 import { sheetInUse, sheetToRead } from '../file/sheets.ts';
+import { awakened, begunOn, lessonBook, lessonsInUse, ofLesson, sheetsOfLesson } from '../lesson/lessonsInFile.ts';
+import { sampleLessons } from '../lesson/sampleLessons.ts';
 import { deskWords } from '../words.ts';
-import { type BuildNote, type BuildTask, type BuildWish, noteIn, roleName } from './buildNote.ts';
+import { type BuildNote, type BuildTask, type BuildWish, type LeavingTask, noteIn, roleName } from './buildNote.ts';
 
 /** The note of a build that is about to begin: every sheet that is to be made or looked over, and how it will be called. */
 export function newNote(
-  book: Book,
+  file: Book,
   { lesson, wish }: { readonly lesson: Lesson; readonly wish: BuildWish },
 ): BuildNote {
+  const id = wish.lesson ?? '';
+  const book = wish.opens === true ? awakened(file, id) : file;
+  const limited = lessonBook(book, id);
   const earlier = noteIn(book);
-  const all = tasksFor(book, lesson);
+  // Teams of classes that were put away keep their lines in the Plan, and have no sheet here.
+  const teams = lesson.teams.filter(({ key }) => limited.away?.includes(key) !== true);
+  const own = { ...lesson, teams };
+  const all = tasksFor({ book, limited, lesson: own, wish });
   const joining =
     wish.joins === undefined
       ? all
@@ -24,14 +32,14 @@ export function newNote(
   // What an earlier build has left undone is done as well.
   const undone = (earlier?.tasks.slice(earlier.done) ?? []).map(taskName);
   const tasks = all.filter((task) => joining.includes(task) || undone.includes(taskName(task)));
-  const isFirst = !book.sheets.some(({ tag, kept }) => tag !== null || kept);
+  const isFirst = !file.sheets.some(({ tag, kept }) => tag !== null || kept);
   return {
     version: 2,
     wish,
     tasks,
     done: 0,
     stamp: earlier?.stamp ?? stampOf(book),
-    names: namesFor({ book, tasks, earlier, lesson }),
+    names: namesFor({ book, tasks, earlier, lesson: own }),
     // A build that is begun again goes by its beginning.
     emptySheet: earlier === undefined ? (isFirst ? book.emptySheet : null) : earlier.emptySheet,
     shownBefore: earlier === undefined ? (isFirst ? null : book.activeSheet) : earlier.shownBefore,
@@ -39,37 +47,140 @@ export function newNote(
   };
 }
 
-const taskName = ({ role, aside }: BuildTask): string => JSON.stringify([roleName(role), aside ?? null]);
+const taskName = ({ role, aside, leaves }: BuildTask): string =>
+  JSON.stringify([roleName(role), aside ?? leaves?.sheet ?? null]);
 
-function tasksFor(book: Book, lesson: Lesson): readonly BuildTask[] {
+function tasksFor({
+  book,
+  limited,
+  lesson,
+  wish,
+}: {
+  readonly book: Book;
+  readonly limited: Book;
+  readonly lesson: Lesson;
+  readonly wish: BuildWish;
+}): readonly BuildTask[] {
   const { buildLabels: say } = deskWords;
-  const inFile = classesInFile(book).filter(({ sheet }) => sheet !== undefined);
+  const of = wish.lesson ?? '';
+  const inFile = classesInFile(limited).filter(({ sheet }) => sheet !== undefined);
+  const going = classesLeaving(book, wish);
   const wanted = classNames(lesson).map((name) => ({ name, keys: teamsOf(lesson, name).map(({ key }) => key) }));
   const found = sheetsFor(wanted, inFile);
   const taken = inFile.map(({ id }) => id);
-  const classes = wanted.map(({ name, keys }, index): BuildTask => {
+  const classes = wanted.flatMap(({ name, keys }, index): readonly BuildTask[] => {
+    const before = going.filter((one) => one.name === name || one.id === found[index]?.id);
     // A new class may be called as another one was when its sheet was made.
-    const id = found[index]?.id ?? freeName(name, taken);
+    const id = found[index]?.id ?? freeName(before[0]?.id ?? name, taken);
     taken.push(id);
-    return { role: { kind: 'class', className: id }, label: name, keys };
+    const role = ofLesson({ kind: 'class', className: id }, of);
+    return [
+      { role, label: name, keys },
+      ...before.map(
+        ({ id: className, lesson: old, sheet }): BuildTask => ({
+          role: ofLesson({ kind: 'class', className }, old.id),
+          label: say.putAway(name),
+          leaves: leaving(book, { sheet: sheet?.id ?? 0, lesson: old.id, instead: role }),
+        }),
+      ),
+    ];
   });
   const gone = inFile.filter((one) => !found.includes(one));
   return [
-    { role: { kind: 'plan' }, label: say.plan },
+    { role: ofLesson({ kind: 'plan' }, of), label: say.plan },
     { role: { kind: 'help' }, label: say.help },
-    { role: { kind: 'prepare' }, label: say.prepare },
+    { role: ofLesson({ kind: 'prepare' }, of), label: say.prepare },
     ...classes,
     ...gone.map(
       ({ id, name, sheet }): BuildTask => ({
-        role: { kind: 'class', className: id },
+        role: ofLesson({ kind: 'class', className: id }, of),
         label: say.putAside(name),
         aside: sheet?.id ?? 0,
       }),
     ),
+    ...lessonsLeft(book, { going, of }),
+    ...(wish.removesSample === true ? removals(book, of) : []),
     { role: { kind: 'progress' }, label: say.progress },
     { role: { kind: 'poll' }, label: say.poll },
   ];
 }
+
+/** Classes that go over to the lesson from another one. */
+const classesLeaving = (book: Book, { from = [], lesson: of = '' }: BuildWish) =>
+  lessonsInUse(book)
+    .filter(({ id }) => id !== of)
+    .flatMap((lesson) => classesInFile(lesson.book).map((one) => ({ ...one, lesson })))
+    .filter(({ sheet, name, id }) => sheet !== undefined && (from.includes(name) || from.includes(id)));
+
+const leaving = (
+  book: Book,
+  { sheet, lesson, instead }: { readonly sheet: number; readonly lesson: string; readonly instead: SheetRole },
+): LeavingTask => {
+  const tab = book.sheets.find(({ id }) => id === sheet)?.name ?? '';
+  return { sheet, keptName: deskWords.awayName(tab, begunOn(lesson)), instead, tab };
+};
+
+/** Plan and Prepare of lessons at which no class is left. */
+function lessonsLeft(
+  book: Book,
+  { going, of }: { readonly going: ReturnType<typeof classesLeaving>; readonly of: string },
+): readonly BuildTask[] {
+  const ids = going.map(({ sheet }) => sheet?.id);
+  const left = lessonsInUse(book).filter(
+    ({ id, book: own }) =>
+      id !== of &&
+      going.some(({ lesson }) => lesson.id === id) &&
+      classesInFile(own).every(({ sheet }) => sheet === undefined || ids.includes(sheet.id)),
+  );
+  return left.flatMap(({ id, book: own }) =>
+    (['plan', 'prepare'] as const).flatMap((kind): readonly BuildTask[] => {
+      const sheet = sheetInUse(own, { kind })?.id;
+      if (sheet === undefined) return [];
+      return [
+        {
+          role: ofLesson({ kind }, id),
+          label: deskWords.buildLabels.putAway(deskWords.buildLabels[kind]),
+          leaves: leaving(book, { sheet, lesson: id, instead: ofLesson({ kind }, of) }),
+        },
+      ];
+    }),
+  );
+}
+
+/** Every sheet of the sample, in use or put away; Progress is made anew, since its parts are gone. */
+const removals = (book: Book, of: string): readonly BuildTask[] => [
+  ...sampleLessons(book).flatMap((id) =>
+    sheetsOfLesson(book, id).flatMap(({ id: sheet, tag, name }): readonly BuildTask[] =>
+      tag === null
+        ? []
+        : [
+            {
+              role: ofLesson(
+                { kind: tag.kind, ...(tag.className === undefined ? {} : { className: tag.className }) },
+                id,
+              ),
+              label: deskWords.buildLabels.remove(name),
+              leaves: {
+                sheet,
+                tab: name,
+                ...(tag.kind === 'class' ? {} : { instead: ofLesson({ kind: tag.kind }, of) }),
+              },
+            },
+          ],
+    ),
+  ),
+  ...[sheetInUse(book, { kind: 'progress' })].flatMap((sheet): readonly BuildTask[] =>
+    sheet === undefined
+      ? []
+      : [
+          {
+            role: { kind: 'progress' },
+            label: deskWords.buildLabels.remove(sheet.name),
+            leaves: { sheet: sheet.id, tab: sheet.name },
+          },
+        ],
+  ),
+];
 
 /** Which sheet each class has: by its teams' keys or, where none of them stands anywhere, by its name. */
 function sheetsFor(
@@ -107,8 +218,7 @@ function tasksJoining(
   },
 ): readonly BuildTask[] {
   const keys = teamsOf(lesson, className).map(({ key }) => key);
-  const isOwn = ({ keys: own, aside }: BuildTask) =>
-    aside === undefined && own?.some((key) => keys.includes(key)) === true;
+  const isOwn = ({ keys: own }: BuildTask) => own?.some((key) => keys.includes(key)) === true;
   const isNew = all.some((task) => isOwn(task) && sheetInUse(book, task.role) === undefined);
   return all.filter((task) => {
     const { kind } = task.role;
@@ -136,8 +246,8 @@ function namesFor({
   const freshName = ({ kind }: SheetRole, label: string): string =>
     kind === 'class' ? (fresh.classes[label] ?? label) : kind === 'record' || kind === 'key' ? label : fresh[kind];
   const names: Record<string, string> = {};
-  for (const { role, label, aside } of tasks) {
-    if (aside === undefined) names[roleName(role)] = promised[roleName(role)] ?? freshName(role, label);
+  for (const { role, label, aside, leaves } of tasks) {
+    if ((aside ?? leaves) === undefined) names[roleName(role)] = promised[roleName(role)] ?? freshName(role, label);
   }
   return names;
 }

@@ -6,31 +6,44 @@ import { tabName } from '../../workbook/sheetNames.ts';
 import type { SheetPlan } from '../../workbook/workbook.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
-import { allKinds, type File, noted } from '../file/look.ts';
+import { allKinds, buildKinds, type File, noted } from '../file/look.ts';
 import { cellsOf, sheetInUse, sheetsInUse, sheetToRead } from '../file/sheets.ts';
 import { attempt, seenOf } from '../file/writing.ts';
+import { aboutAway } from '../lesson/aboutAway.ts';
+import { awakened, lessonBook } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
+import { readAway } from '../lesson/readAway.ts';
+import { readyToRest } from '../lesson/readyToRest.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
+import { teachersKinds } from '../sheets/teachersSheets.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
-import { type BuildNote, type BuildTask, noteIn, stateOf } from './buildNote.ts';
+import { beginBuild } from './beginBuild.ts';
+import { type BuildNote, type BuildTask, type LeavingTask, noteIn, stateOf } from './buildNote.ts';
+import { clearRowsOf } from './clearRowsOf.ts';
+import { peopleGoingAlong } from './peopleGoingAlong.ts';
 import { sampleEntries } from './sampleEntries.ts';
 import { samplePollEntries } from './samplePollEntries.ts';
 import { classNameNow, sheetPlan } from './sheetPlan.ts';
-import { beginBuild } from './startBuild.ts';
 
 /** A step more, from the Plan as it stands in the file, until finished; also of a build that another page left. */
 export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
-  attempt(file, allKinds, function* (book) {
-    const note = noteIn(book);
+  attempt(file, buildKinds, function* (known) {
+    const note = noteIn(known);
     if (note === undefined) return problem(deskWords.nothingBuilding);
+    const { wish } = note;
+    const id = wish.lesson ?? '';
+    const read = wish.opens === true ? yield* readAway(file, known, id) : done(known);
+    if (!read.ok) return read;
     // One that stopped in the Plan begins again with what it was begun with.
-    if (note.done === 0) return yield* beginBuild(file, book, note.wish);
+    if (note.done === 0) return yield* beginBuild(file, read.value, wish);
     const task = note.tasks[note.done];
     if (task === undefined) return done(stateOf(note));
-    return task.aside === undefined
-      ? yield* buildSheets(file, { book, note, task })
-      : yield* putAside(file, { book, note, task, aside: task.aside });
+    const book = wish.opens === true ? awakened(read.value, id) : read.value;
+    const step = { book, note, task };
+    if (task.aside !== undefined) return yield* putAside(file, { ...step, aside: task.aside });
+    if (task.leaves !== undefined) return yield* leave(file, { ...step, leaves: task.leaves });
+    return yield* buildSheets(file, step);
   });
 
 interface Step {
@@ -50,8 +63,46 @@ function* putAside(file: File, { book, note, aside }: Step & { readonly aside: n
   });
   if (!answer.ok) return answer;
   const { reading, late } = answer.value;
-  const state = stepped(file, { book: noted(file, reading, readAfter(note, 1)), note, made: false, steps: 1 });
-  return done(withLate(state, late));
+  noted(file, reading, readAfter(note, 1));
+  return done(withLate(stepped(file, { book, note, made: false, steps: 1 }), late));
+}
+
+/**
+ * A sheet of a lesson that is put away, or of the sample, which is removed: what it has for the Record goes there first, or
+ * what it has there and in the Poll goes as well.
+ */
+function* leave(
+  file: File,
+  { book: known, note, task, leaves }: Step & { readonly leaves: LeavingTask },
+): Work<Outcome<BuildState>> {
+  const { sheet: sheetId, keptName, tab } = leaves;
+  const { role } = task;
+  const there = known.sheets.find(({ id, tag }) => id === sheetId && tag !== null);
+  const isOpen = there !== undefined && there.tag?.state !== 'away';
+  let book = known;
+  if (role.kind === 'class') {
+    const ready =
+      keptName === undefined
+        ? yield* clearRowsOf(file, book, sheetId)
+        : isOpen
+          ? yield* readyToRest(file, { sheetId, role, takesPeople: note.wish.takesPeople === true })
+          : done(book);
+    if (!ready.ok) return ready;
+    book = ready.value;
+  }
+  const instead = leaves.instead && sheetInUse(book, leaves.instead)?.id;
+  const answer = yield* ask('putAside', {
+    sheetId,
+    keptName: keptName ?? tab,
+    ...(keptName === undefined ? { remove: true } : { about: isOpen ? aboutAway(book, role) : '' }),
+    ...(instead === undefined ? {} : { instead: { sheetId: instead, tab } }),
+    ...closing({ book, note, made: false, steps: 1 }),
+    seen: [],
+  });
+  if (!answer.ok) return answer;
+  const { reading, late } = answer.value;
+  noted(file, reading, readAfter(note, 1));
+  return done(withLate(stepped(file, { book, note, made: false, steps: 1 }), late));
 }
 
 const withLate = (state: BuildState, late: Parameters<typeof deskWords.late>[0] | undefined): BuildState =>
@@ -68,12 +119,14 @@ function tasksOfStep({ tasks, done: built }: BuildNote, staysNamed: boolean): re
   const [first, ...later] = tasks.slice(built);
   if (first === undefined) return [];
   if (!staysNamed) return [first];
-  const end = later.findIndex(({ role, aside }) => aside !== undefined || !small.includes(role.kind));
+  const end = later.findIndex(
+    ({ role, aside, leaves }) => (aside ?? leaves) !== undefined || !small.includes(role.kind),
+  );
   return [first, ...later.slice(0, end < 0 ? later.length : end)];
 }
 
 function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<BuildState>> {
-  const inFile = lessonInFile(book);
+  const inFile = lessonInFile(lessonBook(book, note.wish.lesson ?? ''));
   if (!inFile.ok) return inFile;
   const { lesson, reading, sheet: planSheet } = inFile.value;
   const className = classNameNow(lesson, task.keys ?? []);
@@ -96,8 +149,8 @@ function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<Buil
   });
   if (!answer.ok) return answer;
   const { reading: after, made, late } = answer.value;
-  const state = stepped(file, { book: noted(file, after, readAfter(note, steps)), note, made, steps });
-  return done(withLate(state, late));
+  noted(file, after, readAfter(note, steps));
+  return done(withLate(stepped(file, { book, note, made, steps }), late));
 }
 
 function sheetWish({
@@ -113,7 +166,9 @@ function sheetWish({
   return {
     plan,
     keptName: deskWords.keptName(present?.name ?? plan.name, note.stamp),
-    firstEntries: note.wish.sample ? entriesOf({ book, plan, className, lesson }) : [],
+    firstEntries: note.wish.sample
+      ? entriesOf({ book, plan, className, lesson })
+      : peopleGoingAlong({ book, note, plan, className }),
   };
 }
 
@@ -151,17 +206,27 @@ function closing(step: StepTaken): Pick<ApplyWish, 'read' | 'note' | 'last'> {
  * that is the first class: whoever pressed build wants to see the table that the students will see. Later the teacher
  * goes back to where they were. Where nothing was made nothing moves.
  */
-function lastTouch(book: Book, { made: madeBefore, emptySheet, shownBefore }: BuildNote): LastTouch {
+function lastTouch(book: Book, { made: madeBefore, emptySheet, shownBefore, wish }: BuildNote): LastTouch {
   const before = book.sheets.find(({ id }) => id === shownBefore);
-  const stays = before !== undefined && !before.kept && before.tag?.state !== 'leaving';
-  const firstClass = sheetsInUse(book).find(({ tag }) => tag.kind === 'class' && tag.state === 'built');
-  return { emptySheet, madeBefore, show: stays ? before.id : (firstClass?.id ?? null) };
+  const isIn = (state: string) => before?.tag?.state === state;
+  const stays = before !== undefined && !before.kept && !isIn('leaving') && !isIn('away');
+  const classes = sheetsInUse(book).filter(({ tag }) => tag.kind === 'class' && tag.state === 'built');
+  // Whoever looked at the lesson before sees the same class in this one.
+  const same = isIn('away') ? classes.find(({ tag }) => tag.className === before?.tag?.className) : undefined;
+  return {
+    emptySheet,
+    madeBefore,
+    show: stays ? before.id : ((same ?? classes[0])?.id ?? null),
+    // A late team changes nothing for the others, not even which sheets are in sight.
+    hide: wish.joins === undefined ? teachersKinds : [],
+  };
 }
 
 /** The page knows of the step at once: the next one goes on from here. */
 function stepped(file: File, step: StepTaken): BuildState {
   const next = noteAfter(step);
-  file.book = { ...step.book, note: next.done < next.tasks.length ? JSON.stringify(next) : '' };
+  const { book } = file;
+  if (book !== undefined) file.book = { ...book, note: next.done < next.tasks.length ? JSON.stringify(next) : '' };
   return stateOf(next);
 }
 

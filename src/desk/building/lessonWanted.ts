@@ -1,7 +1,7 @@
 import { withExitNumbers } from '../../lab/exit/exitNumbers.ts';
 import { seatsOf } from '../../lab/exit/seatsOf.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
-import { isPractice } from '../../lab/lesson/practice.ts';
+import { isPractice, isTeam } from '../../lab/lesson/practice.ts';
 import type { Setup, TeamPlan } from '../../lab/lesson/setup.ts';
 import { numbersForTeams } from '../../lab/numbers/numbersForTeams.ts';
 import { practiceNumbers } from '../../lab/numbers/practiceNumbers.ts';
@@ -10,12 +10,14 @@ import { keptTeams } from '../../workbook/keptTeams.ts';
 import type { Lesson } from '../../workbook/lesson.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
+import { classesInUse } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
-import { planInFile } from '../lesson/planInFile.ts';
-import { done, numbersProblem, type Outcome, type Problem, problem } from '../outcome.ts';
+import { awakened, lessonBook, lessonsInUse } from '../lesson/lessonsInFile.ts';
+import { lessonInFile, planInFile } from '../lesson/planInFile.ts';
+import { done, numbersProblem, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
+import { asked } from './asked.ts';
 import type { BuildWish } from './buildNote.ts';
-import type { BuildQuestion } from './questions.ts';
 import { renamed } from './renamed.ts';
 import { setAsideBy } from './setAside.ts';
 import { typedInBlock } from './typedCells.ts';
@@ -27,10 +29,15 @@ export interface LessonWanted {
 }
 
 /** The lesson that a build is to make, or what has to be mended or asked first. Nothing is written. */
-export function lessonWanted(
-  book: Book,
-  { setup, sample, answers, joins, practice }: BuildWish,
-): Outcome<LessonWanted> {
+export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted> {
+  const id = wish.lesson ?? '';
+  if (wish.opens === true) {
+    // A lesson that is opened again is as its Plan says: nothing about it is worked out anew.
+    const there = lessonInFile(lessonBook(awakened(file, id), id));
+    return there.ok ? done({ lesson: there.value.lesson, replacesPlan: false }) : there;
+  }
+  const { setup, sample, answers, joins, practice } = wish;
+  const book = lessonBook(file, id);
   const numbers = numbersForTeams(setup);
   if (!numbers.ok) return numbersProblem(numbers.error);
   const activity = lessonActivity(setup.settings);
@@ -42,9 +49,9 @@ export function lessonWanted(
   if (there !== undefined && there.keysUsedTwice.length > 0) {
     return problem({ ...deskWords.keyTwice, received: `“${there.keysUsedTwice.join('”, “')}”` });
   }
-  if (sample && there !== undefined && !there.invented) {
-    return problem({ ...deskWords.lessonThere, received: deskWords.lessonOf(there.teams.length) });
-  }
+  const ownTeams = sample ? teamsOfOwn(file) : 0;
+  if (ownTeams > 0) return problem({ ...deskWords.lessonThere, received: deskWords.lessonOf(ownTeams) });
+  const begins = there === undefined ? linesGoingAlong(file, wish) : undefined;
   const typed = typedByKey(book);
   const names =
     there &&
@@ -54,9 +61,10 @@ export function lessonWanted(
       // Where nobody has typed, a name is corrected and the sheet stays: nothing hangs on it.
       isSame: (keys) => (keys.some((key) => (typed.get(key) ?? 0) > 0) ? answerOf(answers.names) : true),
     });
-  if (names !== undefined && names.unsure.length > 0) return question({ about: 'names', pairs: names.unsure });
+  if (names !== undefined && names.unsure.length > 0) return asked({ about: 'names', pairs: names.unsure });
   const before = names?.before;
-  const kept = keptTeams({ drafted: numbers.value.teams, before, setup });
+  const taken = keysOfOthers(file, wish);
+  const kept = keptTeams({ drafted: numbers.value.teams, before: before ?? begins, setup, taken });
   const namedTwice = kept.find((line) => isPractice(line) && numbers.value.teams.some((team) => isCalled(team, line)));
   if (namedTwice !== undefined) {
     const { className, team } = namedTwice;
@@ -65,17 +73,20 @@ export function lessonWanted(
   const all = practice === undefined ? done(kept) : withPractice(kept, setup, practice);
   if (!all.ok) return all;
   const { settings } = setup;
-  const teams = withExitNumbers(all.value, { activity, settings, seats: seatsOf(settings) });
+  const own = withExitNumbers(all.value, { activity, settings, seats: seatsOf(settings) });
+  const whole = plan.state === 'there' ? plan.whole.teams : [];
+  const teams = withAway(whole, { away: book.away ?? [], teams: own });
   const lesson: Lesson = {
     setup,
     activity: activityInUse(activity, { setup, teams }),
     teams,
     givenNames: activity.givens.map(({ name }) => name),
-    invented: sample || staysInvented(before, teams),
+    invented: sample || staysInvented(before ?? begins, teams),
   };
   const aside = answers.setAside === true ? undefined : setAsideBy(book, lesson, joins?.className);
-  if (aside !== undefined) return question(aside);
-  const replacesPlan = before !== undefined && (before.hasOwnColumns || loses(before, lesson));
+  if (aside !== undefined) return asked(aside);
+  const lines = before && { ...before, teams: withAway(whole, { away: book.away ?? [], teams: before.teams }) };
+  const replacesPlan = lines !== undefined && (lines.hasOwnColumns || loses(lines, lesson));
   return done({ lesson, replacesPlan });
 }
 
@@ -96,12 +107,48 @@ function withPractice(
   return done([...lines, { key, className, team, givens: numbers.value.givens }]);
 }
 
+/** Teams of lessons that are no sample. */
+const teamsOfOwn = (file: Book): number =>
+  lessonsInUse(file).reduce((sum, { book }) => {
+    const plan = planInFile(book);
+    return plan.state === 'there' && !plan.whole.invented ? sum + plan.whole.teams.length : sum;
+  }, 0);
+
+/** Lines of classes that were put away from the lesson stay where and as they are. */
+function withAway(
+  whole: readonly TeamPlan[],
+  { away, teams }: { readonly away: readonly string[]; readonly teams: readonly TeamPlan[] },
+): readonly TeamPlan[] {
+  if (away.length === 0) return teams;
+  const lines = whole.flatMap((line) =>
+    away.includes(line.key) ? line : (teams.find(({ key }) => key === line.key) ?? []),
+  );
+  return [...lines, ...teams.filter(({ key }) => !whole.some((line) => line.key === key))];
+}
+
+/** The lines of the classes that go on to a new lesson, with their keys and, where the same numbers are wanted, their numbers. */
+function linesGoingAlong(file: Book, { from = [], lesson: id = '' }: BuildWish): PlanReading | undefined {
+  const lines = lessonsInUse(file)
+    .filter((lesson) => lesson.id !== id)
+    .flatMap(({ book }) => {
+      const plan = planInFile(book);
+      if (plan.state !== 'there') return [];
+      const teams = plan.reading.teams.filter((line) => isTeam(line) && from.includes(line.className));
+      return teams.length === 0 ? [] : [{ ...plan.reading, teams }];
+    });
+  const last = lines[lines.length - 1];
+  const invented = lines.every((one) => one.invented);
+  return last && { ...last, invented, teams: lines.flatMap(({ teams }) => teams) };
+}
+
+/** Keys of teams that are at other lessons and stay there. */
+const keysOfOthers = (file: Book, { from = [], lesson: id = '' }: BuildWish): readonly string[] =>
+  classesInUse(file)
+    .filter(({ lesson, name }) => lesson.id !== id && !from.includes(name))
+    .flatMap(({ keys }) => keys);
+
 const answerOf = (names: BuildWish['answers']['names']): boolean | undefined =>
   names === undefined ? undefined : names === 'same';
-
-function question(asked: BuildQuestion): { readonly ok: false; readonly problem: Problem } {
-  return { ok: false, problem: { message: deskWords.question(asked), question: asked } };
-}
 
 /** How many cells people have typed in, by team. */
 function typedByKey(book: Book): ReadonlyMap<string, number> {

@@ -1,17 +1,20 @@
 import type { Lesson, SheetNames } from '../../workbook/lesson.ts';
 import { planClassSheet } from '../../workbook/planClassSheet.ts';
-import { planHelpSheet } from '../../workbook/planHelpSheet.ts';
+import { helpLinesFor, planHelpSheet } from '../../workbook/planHelpSheet.ts';
 import { planPlanSheet } from '../../workbook/planPlanSheet.ts';
 import { planPollSheet } from '../../workbook/planPollSheet.ts';
 import { planPrepareSheet } from '../../workbook/planPrepareSheet.ts';
-import { planProgressSheet } from '../../workbook/planProgressSheet.ts';
+import { planProgressSheet, progressOrder } from '../../workbook/planProgressSheet.ts';
 import { classNames, teamsOf, withoutPractice } from '../../workbook/planWorkbook.ts';
 import { readClassSheet } from '../../workbook/readClassSheet.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
 import type { SheetPlan, SheetRole } from '../../workbook/workbook.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
+import { classesInUse } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
 import { cellsOf, sheetToRead } from '../file/sheets.ts';
+import { lessonBook, ofLesson } from '../lesson/lessonsInFile.ts';
+import { lessonInFile, planInFile } from '../lesson/planInFile.ts';
 import type { BuildNote, BuildTask } from './buildNote.ts';
 import { nameOf } from './buildTasks.ts';
 
@@ -19,6 +22,7 @@ interface SheetPlanInput {
   readonly book: Book;
   readonly note: BuildNote;
   readonly task: BuildTask;
+  /** Its classes are those that are at it now. */
   readonly lesson: Lesson;
 }
 
@@ -31,25 +35,70 @@ export function sheetPlan({
   places,
 }: SheetPlanInput & { readonly places: PlanReading['places'] }): SheetPlan {
   const names = namesNow({ book, note, lesson });
-  switch (task.role.kind) {
+  const { role } = task;
+  switch (role.kind) {
     case 'poll':
-      return planPollSheet(lesson, names);
+      return planPollSheet(ofAllClasses(book, { note, lesson }), names);
     case 'help':
-      return planHelpSheet(lesson, names);
+      return planHelpSheet(lesson, names, helpLines({ book, lesson }));
     case 'prepare':
-      return planPrepareSheet(lesson, names, places);
-    case 'progress': {
-      const classes = classNames(lesson).map((name) => {
-        const { className: id = name } = classRole({ book, note, lesson }, name);
-        return { className: name, teams: teamsOf(lesson, name), id };
-      });
-      return planProgressSheet({ lesson, classes: withoutPractice(classes), names, places });
-    }
+      return { ...planPrepareSheet(lesson, names, places), role };
+    case 'progress':
+      return progressPlan({ book, note, lesson, names, places });
     case 'class':
       return classPlan({ book, task, lesson, names, places });
     default:
-      return planPlanSheet(lesson, names);
+      return { ...planPlanSheet(lesson, names), role };
   }
+}
+
+const helpLines = ({ book, lesson }: Pick<SheetPlanInput, 'book' | 'lesson'>) =>
+  helpLinesFor(lesson.activity, cellsOf(sheetToRead(book, { kind: 'help' })));
+
+/** Classes that are at other lessons. */
+const otherClasses = (book: Book, { wish: { lesson: id = '' } }: BuildNote) =>
+  classesInUse(book).filter(({ lesson, sheet }) => lesson.id !== id && sheet?.tag?.state === 'built');
+
+/** The lesson with the teams of all classes: every one of them answers the poll. */
+function ofAllClasses(book: Book, { note, lesson }: Pick<SheetPlanInput, 'note' | 'lesson'>): Lesson {
+  const own = classNames(lesson);
+  const others = otherClasses(book, note).filter(({ name }) => !own.includes(name));
+  const inLesson = others.map(({ name, lesson: at }) => ({ name, plan: planInFile(at.book) }));
+  const known = inLesson.flatMap(({ name, plan }) => (plan.state === 'there' ? [{ name, reading: plan.reading }] : []));
+  return {
+    ...lesson,
+    teams: [...lesson.teams, ...known.flatMap(({ name, reading }) => teamsOf(reading, name))],
+    invented: lesson.invented && known.every(({ reading }) => reading.invented),
+  };
+}
+
+/** A part for every class of every lesson, in the order that Progress has already. */
+function progressPlan({
+  book,
+  note,
+  lesson,
+  names,
+  places,
+}: Omit<SheetPlanInput, 'task'> & {
+  readonly names: SheetNames;
+  readonly places: PlanReading['places'];
+}): SheetPlan {
+  const own = classNames(lesson).map((name) => {
+    const { className: id = name } = classRole({ book, note, lesson }, name);
+    return { className: name, teams: teamsOf(lesson, name), id };
+  });
+  const others = otherClasses(book, note).flatMap(({ id, name, sheet, lesson: { book: limited } }) => {
+    const other = own.some((one) => one.id === id) ? undefined : lessonInFile(limited);
+    if (other?.ok !== true) return [];
+    const { lesson: at, reading, sheet: planSheet } = other.value;
+    const itsNames = { ...names, plan: planSheet.name, classes: { [name]: sheet?.name ?? name } };
+    const teams = teamsOf(at, name);
+    return [{ className: name, teams, id, at: { lesson: at, names: itsNames, places: reading.places } }];
+  });
+  const { ids, keysAt } = progressOrder(cellsOf(sheetToRead(book, { kind: 'progress' })));
+  const place = (id: string) => (ids.includes(id) ? ids.indexOf(id) : ids.length);
+  const classes = [...withoutPractice([...own, ...others])].sort((one, other) => place(one.id) - place(other.id));
+  return planProgressSheet({ lesson, classes, names, places, keysAt });
 }
 
 function classPlan({
@@ -72,6 +121,7 @@ function classPlan({
     teams,
     names,
     places,
+    helpLines: helpLines({ book, lesson }),
     ...(keepsRows ? { linkRows: found.linkRows } : {}),
   });
   // The sheet is found by the name that it was first built with, whatever the class is called by now.
@@ -89,13 +139,15 @@ function classRole({ book, note, lesson }: Naming, name: string): SheetRole {
   const keys = teamsOf(lesson, name).map(({ key }) => key);
   const isOf = (own: readonly string[] | undefined) => own?.some((key) => keys.includes(key)) === true;
   const task = note.tasks.find((one) => isOf(one.keys));
-  const inFile = classesInFile(book).find((one) => isOf(one.keys));
-  return task?.role ?? { kind: 'class', className: inFile?.id ?? name };
+  const id = note.wish.lesson ?? '';
+  const inFile = classesInFile(lessonBook(book, id)).find((one) => isOf(one.keys));
+  return task?.role ?? ofLesson({ kind: 'class', className: inFile?.id ?? name }, id);
 }
 
 function namesNow(naming: Naming): SheetNames {
   const { book, note, lesson } = naming;
-  const named = (kind: 'plan' | 'progress' | 'help' | 'prepare' | 'poll') => nameOf(book, note, { kind });
+  const id = note.wish.lesson ?? '';
+  const named = (kind: 'plan' | 'progress' | 'help' | 'prepare' | 'poll') => nameOf(book, note, ofLesson({ kind }, id));
   const classes: Record<string, string> = Object.create(null);
   for (const name of classNames(lesson)) classes[name] = nameOf(book, note, classRole(naming, name));
   return {

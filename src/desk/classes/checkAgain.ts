@@ -8,6 +8,7 @@ import { stampOf } from '../file/dayIn.ts';
 import { allKinds, type File, look, noted } from '../file/look.ts';
 import { cellsOf } from '../file/sheets.ts';
 import { seenOf } from '../file/writing.ts';
+import { lessonBook, lessonShown } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
 import { done, type Outcome } from '../outcome.ts';
 import { deskWords } from '../words.ts';
@@ -32,15 +33,18 @@ export function* checkAgain(
 }
 
 /** Brings a class sheet to its plan where it still has the layout; what is missing in it is written. */
-function* putBack(file: File, book: Book, id: number): Work<Outcome<number>> {
+function* putBack(file: File, whole: Book, id: number): Work<Outcome<number>> {
+  const tag = whole.sheets.find((one) => one.id === id)?.tag;
+  const of = tag?.lesson ?? lessonShown(whole, undefined)?.id ?? '';
+  const book = lessonBook(whole, of);
   const inFile = lessonInFile(book);
   if (!inFile.ok) return inFile;
   const { lesson, reading, sheet: planSheet } = inFile.value;
   const found = classesInFile(book).find(({ sheet }) => sheet?.id === id);
-  const note = newNote(book, { lesson, wish: { setup: lesson.setup, sample: false, answers: {} } });
+  const note = newNote(whole, { lesson, wish: { setup: lesson.setup, sample: false, answers: {}, lesson: of } });
   const task = note.tasks.find(({ role, aside }) => aside === undefined && role.className === found?.id);
   if (found?.sheet === undefined || task === undefined) return done(0);
-  const plan = sheetPlan({ book, note, task, lesson, places: reading.places });
+  const plan = sheetPlan({ book: whole, note, task, lesson, places: reading.places });
   const cells = cellsOf(found.sheet);
   if (layoutFits(plan, cells) !== 'same') return done(0);
   const count = (found.reading?.blocks ?? []).filter(

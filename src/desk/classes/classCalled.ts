@@ -2,9 +2,9 @@ import type { ClassReading } from '../../workbook/readClassSheet.ts';
 import type { Book, BookSheet } from '../file/book.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
-import { type ClassInFile, classesInFile } from './classesInFile.ts';
+import { type ClassInUse, classesInUse } from './classesInUse.ts';
 
-export interface BuiltClass extends ClassInFile {
+export interface BuiltClass extends ClassInUse {
   readonly sheet: BookSheet;
   readonly reading: ClassReading;
 }
@@ -12,7 +12,7 @@ export interface BuiltClass extends ClassInFile {
 /** The class of that name with its sheet, refused where it has none or its marks cannot be read. */
 export function classCalled(book: Book, name: unknown): Outcome<BuiltClass> {
   const received = typeof name === 'string' ? `“${name}”` : typeof name;
-  const found = classesInFile(book).find((one) => one.name === name);
+  const found = classesInUse(book).find((one) => one.name === name);
   if (found?.sheet === undefined) return problem({ ...deskWords.classUnknown, received });
   const { sheet, reading } = found;
   if (reading === undefined)

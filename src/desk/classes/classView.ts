@@ -24,8 +24,8 @@ import { exitCounts } from './exitCounts.ts';
 export function classView(book: Book, className: unknown): Outcome<ClassView> {
   const found = classCalled(book, className);
   if (!found.ok) return found;
-  const { reading, sheet, name } = found.value;
-  const inFile = planInFile(book);
+  const { reading, sheet, name, lesson } = found.value;
+  const inFile = planInFile(lesson.book);
   if (inFile.state === 'unreadable') return { ok: false, problem: inFile.problem };
   const plan = inFile.state === 'there' ? inFile.reading : undefined;
   const activity = activityById(plan?.setup.activity ?? '');

@@ -29,7 +29,8 @@ export const closeClass = (
   attempt(file, kinds, function* (book): Work<Outcome<{ readonly noted: boolean }>> {
     const found = classCalled(book, className);
     if (!found.ok) return found;
-    const plan = planOf(book, deskWords.teams.noLesson);
+    const own = found.value.lesson.book;
+    const plan = planOf(own, deskWords.teams.noLesson);
     if (!plan.ok) return plan;
     const { sheet, reading } = plan.value;
     const keys = [...new Set([...found.value.keys, ...found.value.reading.blocks.map(({ key }) => key)])];
@@ -41,7 +42,7 @@ export const closeClass = (
       reading.places.closed,
       closed.length > 0 ? [words.settings.closed, closedText(closed)] : ['', ''],
     ).filter(({ was, now }) => was !== now);
-    const days = classDays(book).filter(
+    const days = classDays(own).filter(
       (day) =>
         close === true &&
         day.className === found.value.name &&

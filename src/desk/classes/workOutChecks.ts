@@ -1,11 +1,12 @@
 import type { CellWish } from '../../host/calls.ts';
-import { ownHintsArea } from '../../workbook/planHelpSheet.ts';
+import { helpLinesFor, ownHintsArea } from '../../workbook/planHelpSheet.ts';
 import { checksComeFromSidebar } from '../../workbook/writtenChecks.ts';
 import type { Work } from '../file/ask.ts';
 import type { BookSheet } from '../file/book.ts';
 import { type File, look } from '../file/look.ts';
 import { cellsOf, sheetInUse } from '../file/sheets.ts';
 import { seenOf, writeCells } from '../file/writing.ts';
+import { lessonsInUse } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
 import { done, type Outcome } from '../outcome.ts';
 import { classesInFile } from './classesInFile.ts';
@@ -28,14 +29,15 @@ export interface ChecksWorkedOut {
 export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
   const read = yield* look(file, ['plan', 'help', 'class']);
   if (!read.ok) return read;
-  const book = read.value;
-  const inFile = lessonInFile(book);
-  if (!inFile.ok) return inFile;
-  const { lesson, reading: plan, sheet: planSheet } = inFile.value;
   let rows = 0;
-  if (checksComeFromSidebar(lesson.setup.settings)) {
+  for (const { book } of lessonsInUse(read.value)) {
+    const inFile = lessonInFile(book);
+    if (!inFile.ok) return inFile;
+    const { lesson, reading: plan, sheet: planSheet } = inFile.value;
+    if (!checksComeFromSidebar(lesson.setup.settings)) continue;
     const settings = areaOf(cellsOf(planSheet), plan.places.settings);
-    const ownHints = areaOf(cellsOf(sheetInUse(book, { kind: 'help' })), ownHintsArea(lesson.activity));
+    const help = cellsOf(sheetInUse(book, { kind: 'help' }));
+    const ownHints = areaOf(help, ownHintsArea(lesson.activity, helpLinesFor(lesson.activity, help)));
     for (const { sheet, reading } of classesInFile(book)) {
       if (sheet?.tag?.state !== 'built' || reading === undefined) continue;
       const cells = workedOut({ sheet, reading, settings, ownHints });
@@ -46,7 +48,7 @@ export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
       rows += cells.length / 3;
     }
   }
-  return done({ rows, clock: book.clock });
+  return done({ rows, clock: read.value.clock });
 }
 
 function* writeRows(file: File, cells: readonly CellWish[], sheet: BookSheet): Work<Outcome<null>> {

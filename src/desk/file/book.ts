@@ -15,6 +15,8 @@ export interface Book extends Omit<BookReading, 'sheets' | 'read'> {
   readonly sheets: readonly BookSheet[];
   /** Kinds whose sheets were read. */
   readonly kinds: readonly SheetKind[];
+  /** Of a book that is limited to a lesson: keys of the teams whose class has been put away from it. */
+  readonly away?: readonly string[];
 }
 
 const cellOf = (sent: CellSent): CellValue => (typeof sent === 'object' ? new Date(sent.date) : sent);

@@ -6,10 +6,15 @@ import { type Book, bookAfter } from './book.ts';
 /** The file as this page knows it: what was read of it last, which every answer of the script brings up to date. */
 export interface File {
   book: Book | undefined;
+  /** The lesson that this page speaks of, once one was chosen or shown. */
+  lesson?: string | undefined;
 }
 
 /** What all views together are made from. Progress is for people to look at: nothing is made from it. */
 export const allKinds: readonly SheetKind[] = ['plan', 'class', 'help', 'prepare', 'poll', 'record'];
+
+/** What a build is worked out from: Progress keeps its order. */
+export const buildKinds: readonly SheetKind[] = [...allKinds, 'progress'];
 
 /** Reads these sheets now, and single ones besides. */
 export function* look(file: File, kinds: readonly SheetKind[], ids: readonly number[] = []): Work<Outcome<Book>> {

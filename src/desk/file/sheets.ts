@@ -7,10 +7,11 @@ type InUse = BookSheet & { readonly tag: NonNullable<BookSheet['tag']> };
 export const sheetsInUse = ({ sheets }: Book): readonly InUse[] =>
   sheets.filter((sheet): sheet is InUse => sheet.tag !== null && ['built', 'building'].includes(sheet.tag.state));
 
+/** In a book limited to a lesson sheets go by their bare roles, in the whole book by the lesson as well. */
 const isOf =
-  ({ kind, className }: SheetRole) =>
+  ({ kind, className = '', lesson = '' }: SheetRole) =>
   ({ tag }: BookSheet): boolean =>
-    tag?.kind === kind && (tag.className ?? '') === (className ?? '');
+    tag?.kind === kind && (tag.className ?? '') === className && (tag.lesson ?? '') === lesson;
 
 export const sheetInUse = (book: Book, role: SheetRole): InUse | undefined => sheetsInUse(book).find(isOf(role));
 

@@ -40,6 +40,6 @@ export function* writeCells(
     readonly ids?: readonly number[];
   },
 ): Work<Outcome<Book>> {
-  const answer = yield* ask('writeCells', { ...wish, read: { kinds, ids } });
+  const answer = yield* ask('writeCells', { ...wish, read: { kinds, ...(ids.length > 0 ? { ids } : {}) } });
   return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
 }

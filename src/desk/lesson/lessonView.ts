@@ -1,7 +1,7 @@
 import { proposedSolutes } from '../../lab/lesson/solutes.ts';
 import { linkProblems } from '../../workbook/linkProblems.ts';
 import { noteIn, stateOf } from '../building/buildNote.ts';
-import { classesInFile } from '../classes/classesInFile.ts';
+import { classesInUse } from '../classes/classesInUse.ts';
 import { classInFront } from '../classes/classInFront.ts';
 import type { Book } from '../file/book.ts';
 import { cellsOf, sheetInUse } from '../file/sheets.ts';
@@ -9,17 +9,24 @@ import { done, type Outcome } from '../outcome.ts';
 import type { LessonView } from '../views.ts';
 import { activityViews } from './activityViews.ts';
 import { firstSetup } from './firstSetup.ts';
+import { lessonLine } from './lessonLine.ts';
 import { markOf } from './lessonNow.ts';
+import { lessonShown, lessonsInUse, sheetsAway } from './lessonsInFile.ts';
 import { planInFile } from './planInFile.ts';
 
 /** The lesson as the Plan has it now, edits by hand included, and what the sidebar can offer. */
-export function lessonView(book: Book): Outcome<LessonView> {
-  const note = noteIn(book);
-  const inFront = classInFront(book);
+export function lessonView(file: Book, chosen?: string): Outcome<LessonView> {
+  const note = noteIn(file);
+  const inFront = classInFront(file);
+  const shown = lessonShown(file, chosen);
+  const book = shown?.book ?? file;
   const offer = {
+    lesson: shown?.id ?? '',
+    lessons: lessonsInUse(file).map(lessonLine),
+    awayCount: new Set(sheetsAway(file).map(({ lesson }) => lesson)).size,
     activities: activityViews(),
     solutes: proposedSolutes(),
-    classes: classesInFile(book)
+    classes: classesInUse(file)
       .filter(({ sheet }) => sheet?.tag?.state === 'built')
       .map(({ name }) => name),
     ...(inFront === undefined ? {} : { inFront }),

@@ -1,5 +1,6 @@
 import { errorText } from '../../errors/errorText.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
+import { isTeam } from '../../lab/lesson/practice.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import type { Lesson } from '../../workbook/lesson.ts';
 import { type PlanReading, readLesson } from '../../workbook/readLesson.ts';
@@ -12,23 +13,43 @@ import { deskWords } from '../words.ts';
 export type PlanInFile =
   | { readonly state: 'none' }
   | { readonly state: 'unreadable'; readonly problem: Problem; readonly sheet: BookSheet }
-  | { readonly state: 'there'; readonly reading: PlanReading; readonly sheet: BookSheet };
+  | {
+      readonly state: 'there';
+      /** Without the teams of classes that were put away from the lesson. */
+      readonly reading: PlanReading;
+      /** All that stands in the sheet. */
+      readonly whole: PlanReading;
+      readonly sheet: BookSheet;
+    };
 
 export function planInFile(book: Book): PlanInFile {
   const sheet = sheetToRead(book, { kind: 'plan' });
   if (sheet === undefined) return { state: 'none' };
   const reading = readLesson(cellsOf(sheet));
-  if (reading.ok) return { state: 'there', reading: reading.value, sheet };
+  if (reading.ok) return { state: 'there', reading: withoutAway(reading.value, book), whole: reading.value, sheet };
   // One that was being made when the build stopped, and holds no lines yet.
   if (sheet.tag?.state === 'building') return { state: 'none' };
   return { state: 'unreadable', problem: { message: errorText(reading.error) }, sheet };
+}
+
+function withoutAway(whole: PlanReading, { away = [] }: Pick<Book, 'away'>): PlanReading {
+  if (away.length === 0) return whole;
+  const teams = whole.teams.filter(({ key }) => !away.includes(key));
+  const names = teams.map(({ className }) => className);
+  const classes = whole.setup.classes
+    .filter(({ name }) => names.includes(name))
+    .map(({ name }) => ({
+      name,
+      teams: teams.filter((line) => isTeam(line) && line.className === name).map(({ team }) => team),
+    }));
+  return { ...whole, teams, setup: { ...whole.setup, classes } };
 }
 
 /** The Plan, or what to do where there is none or none that can be read. */
 export function planOf(
   book: Book,
   none: Parameters<typeof problem>[0],
-): Outcome<{ readonly reading: PlanReading; readonly sheet: BookSheet }> {
+): Outcome<Omit<Extract<PlanInFile, { readonly state: 'there' }>, 'state'>> {
   const plan = planInFile(book);
   if (plan.state === 'none') return problem(none);
   return plan.state === 'unreadable' ? { ok: false, problem: plan.problem } : done(plan);
@@ -40,7 +61,7 @@ export function lessonInFile(
 ): Outcome<{ readonly lesson: Lesson; readonly reading: PlanReading; readonly sheet: BookSheet }> {
   const plan = planOf(book, { ...deskWords.planUnfinished, received: 'none' });
   if (!plan.ok) return plan;
-  const { reading, sheet } = plan.value;
+  const { reading, whole, sheet } = plan.value;
   const { setup, teams, givenNames, invented } = reading;
   const activity = lessonActivity(setup.settings);
   if (activity === undefined) return problem({ ...deskWords.setupProblems.activity, received: `“${setup.activity}”` });
@@ -50,6 +71,6 @@ export function lessonInFile(
   return done({
     reading,
     sheet,
-    lesson: { setup, activity: activityInUse(activity, { setup, teams }), teams, givenNames, invented },
+    lesson: { setup, activity: activityInUse(activity, { setup, teams: whole.teams }), teams, givenNames, invented },
   });
 }

@@ -7,6 +7,7 @@ import { type File, noted } from '../file/look.ts';
 import { sheetsInUse } from '../file/sheets.ts';
 import { attempt, seenOf } from '../file/writing.ts';
 import { lessonNow } from '../lesson/lessonNow.ts';
+import { bookShown } from '../lesson/lessonsInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
 import { keyView } from './keyView.ts';
@@ -17,7 +18,8 @@ import { keyView } from './keyView.ts';
  */
 export function* writeKeySheet(file: File, confirmed: unknown): Work<Outcome<{ readonly name: string }>> {
   if (confirmed !== true) return problem({ ...deskWords.keyUnconfirmed, received: 'none' });
-  return yield* attempt(file, ['plan'], function* (book): Work<Outcome<{ readonly name: string }>> {
+  return yield* attempt(file, ['plan'], function* (whole): Work<Outcome<{ readonly name: string }>> {
+    const book = bookShown(whole, file.lesson);
     const lesson = lessonNow(book);
     if (!lesson.ok) return lesson;
     const key = keyView(book);

@@ -3,16 +3,18 @@ import { roles } from '../../lab/lesson/roles.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import type { Book } from '../file/book.ts';
+import { lessonsInUse } from '../lesson/lessonsInFile.ts';
 import { planInFile } from '../lesson/planInFile.ts';
 
 /** Names that stand in this file: of teams and the people in them, and what people typed in the column “who” besides the roles. */
 export function namesInFile(book: Book): readonly string[] {
-  const plan = planInFile(book);
-  const names = new Set<string>(
-    plan.state === 'there' ? plan.reading.teams.filter(isTeam).map(({ team }) => team) : [],
-  );
+  const names = new Set<string>();
   const known: readonly string[] = roles;
-  for (const { reading } of classesInFile(book)) {
+  for (const { book: limited } of lessonsInUse(book)) {
+    const plan = planInFile(limited);
+    if (plan.state === 'there') for (const { team } of plan.reading.teams.filter(isTeam)) names.add(team);
+  }
+  for (const { reading } of lessonsInUse(book).flatMap((lesson) => classesInFile(lesson.book))) {
     for (const { who: team, steps } of reading?.blocks ?? []) {
       for (const { name } of readMembers(team).members) names.add(name);
       for (const { who } of steps) if (who !== '' && !known.includes(who)) names.add(who);

@@ -2,18 +2,21 @@ import { classFacts } from '../../lab/record/classFacts.ts';
 import { closedRow } from '../../lab/texts/feedback.ts';
 import { rowFor } from '../../workbook/readRecordSheet.ts';
 import type { Book } from '../file/book.ts';
+import { lessonsInUse } from '../lesson/lessonsInFile.ts';
 import { planInFile } from '../lesson/planInFile.ts';
 import { done, type Outcome } from '../outcome.ts';
 import type { RecordDueView, RecordView } from '../views.ts';
-import { classDays } from './classDays.ts';
+import { lessonDays } from './lessonDays.ts';
 import { recordInFile } from './recordInFile.ts';
 
 /** Today's entries, as the class sheets tell them and as the Record has them. */
 export function recordView(book: Book): Outcome<RecordView> {
-  const plan = planInFile(book);
-  if (plan.state === 'unreadable') return { ok: false, problem: plan.problem };
+  for (const { book: limited } of lessonsInUse(book)) {
+    const plan = planInFile(limited);
+    if (plan.state === 'unreadable') return { ok: false, problem: plan.problem };
+  }
   const reading = recordInFile(book)?.reading;
-  const classes = classDays(book).map((found) => {
+  const classes = lessonDays(book).map((found) => {
     const { entry, names } = classFacts(found);
     const saved = reading === undefined ? undefined : rowFor(reading, entry)?.entry;
     const isClosed = found.teams.some(({ steps }) => steps.some(({ check }) => check === closedRow.check));
@@ -37,7 +40,7 @@ const minutesAfterClass = 20;
  */
 export function recordDue(book: Book): Outcome<RecordDueView> {
   const reading = recordInFile(book)?.reading;
-  const open = classDays(book).flatMap((found) => {
+  const open = lessonDays(book).flatMap((found) => {
     const { className, lastEntryToday } = found;
     if (lastEntryToday === undefined || (reading !== undefined && rowFor(reading, found) !== undefined)) return [];
     return [{ className, minutesLeft: minutesAfterClass - (book.now - lastEntryToday) / 60_000 }];

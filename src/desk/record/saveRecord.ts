@@ -41,11 +41,18 @@ export function* saveRecord(file: File, given: unknown): Work<Outcome<{ readonly
   if (!book.ok) return book;
   const refused = wordProblem(rows.value, namesInFile(book.value));
   if (refused !== undefined) return refused;
-  return yield* attempt(file, kinds, function* (now) {
-    const there = recordInFile(now) === undefined ? yield* makeRecord(file, now) : done(now);
-    return there.ok ? yield* write(file, there.value, rows.value) : there;
-  });
+  return yield* writeRows(file, rows.value);
 }
+
+/** The same for rows whose words are our own: counts, in which no name can stand. */
+export const writeRows = (
+  file: File,
+  rows: readonly SentRow[],
+): Work<Outcome<{ readonly saved: readonly RecordEntry[] }>> =>
+  attempt(file, kinds, function* (now) {
+    const there = recordInFile(now) === undefined ? yield* makeRecord(file, now) : done(now);
+    return there.ok ? yield* write(file, there.value, rows) : there;
+  });
 
 /** The first word that may not stand in a sheet that the school reads. */
 function wordProblem(rows: readonly SentRow[], names: readonly string[]): Outcome<never> | undefined {
@@ -68,7 +75,11 @@ function* makeRecord(file: File, book: Book): Work<Outcome<Book>> {
   const plan = planRecordSheet();
   const keptName = deskWords.keptName(plan.name, stampOf(book));
   const answer = yield* ask('applySheet', { plan, keptName, seen: [], read: { kinds: ['record'] } });
-  return answer.ok ? done(noted(file, answer.value.reading, ['record'])) : answer;
+  if (!answer.ok) return answer;
+  const made = noted(file, answer.value.reading, ['record']);
+  // Making it has shown it: the teacher goes back to where they were, and it is put with their other sheets.
+  const back = yield* ask('show', { sheetId: book.activeSheet, hide: ['record'] });
+  return back.ok ? done(made) : back;
 }
 
 function* write(
@@ -129,7 +140,7 @@ export function* noteDays(
   book: Book,
   days: readonly ClassDayFound[],
 ): Work<Outcome<{ readonly book: Book; readonly sheet: BookSheet; readonly cells: readonly CellWish[] }>> {
-  const there = recordInFile(book) === undefined ? yield* makeRecord(file, book) : done(book);
+  const there = recordInFile(book) === undefined ? yield* madeQuietly(file, book) : done(book);
   if (!there.ok) return there;
   const reading = recordInFile(there.value)?.reading;
   const made = recordCells(
@@ -145,6 +156,17 @@ export function* noteDays(
   if (!made.ok) return made;
   const { sheet, cells } = made.value;
   return done({ book: there.value, sheet, cells });
+}
+
+/** The Record made behind the sheet that is in view: nobody asked to see it. */
+function* madeQuietly(file: File, book: Book): Work<Outcome<Book>> {
+  const { activeSheet } = book;
+  const made = yield* makeRecord(file, book);
+  if (!made.ok) return made;
+  const shown = yield* ask('show', { sheetId: activeSheet });
+  if (!shown.ok) return shown;
+  file.book = { ...made.value, activeSheet };
+  return done(file.book);
 }
 
 /** Only cells that change are written. */

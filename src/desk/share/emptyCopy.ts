@@ -16,6 +16,7 @@ import { stampOf } from '../file/dayIn.ts';
 import { allKinds, type File, look } from '../file/look.ts';
 import { cellsOf, sheetToRead } from '../file/sheets.ts';
 import { seenOf } from '../file/writing.ts';
+import { bookShown, freshLessonId, ofLesson } from '../lesson/lessonsInFile.ts';
 import { planOf } from '../lesson/planInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import type { BuildState, EmptyWish } from '../views.ts';
@@ -33,7 +34,7 @@ export function* emptyCopy(
   const read = yield* look(file, allKinds);
   if (!read.ok) return read;
   const book = read.value;
-  const plan = planOf(book, deskWords.share.noLesson);
+  const plan = planOf(bookShown(book, file.lesson), deskWords.share.noLesson);
   if (!plan.ok) return plan;
   const { reading, sheet } = plan.value;
   const activity = lessonActivity(reading.setup.settings);
@@ -41,12 +42,14 @@ export function* emptyCopy(
   const lesson = neutralLesson(reading, activityWanted(activity, reading));
   const names = newSheetNames(classNames(lesson));
   const keptName = (one: SheetPlan) => deskWords.keptName(one.name, stampOf(book));
-  const planSheet = planPlanSheet(lesson, names);
+  // A file that begins anew begins with a lesson of its own.
+  const id = freshLessonId(book);
+  const planSheet = { ...planPlanSheet(lesson, names), role: ofLesson({ kind: 'plan' }, id) };
   const help = wish.keepHints ? helpAnew(book, planHelpSheet(lesson, names)) : undefined;
   const note: BuildNote = {
     ...newNote(emptied(book, wish.removeOthers), {
       lesson,
-      wish: { setup: lesson.setup, sample: false, answers: {} },
+      wish: { setup: lesson.setup, sample: false, answers: {}, lesson: id },
     }),
     done: 1,
     made: true,
@@ -64,6 +67,7 @@ export function* emptyCopy(
   });
   if (!answer.ok) return answer;
   file.book = bookAfter(undefined, answer.value.reading, allKinds);
+  file.lesson = id;
   return done({ ...stateOf(note), left: answer.value.left });
 }
 

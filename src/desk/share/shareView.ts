@@ -1,5 +1,5 @@
 import { deskSheetName } from '../../workbook/scratchSheet.ts';
-import { classesInFile } from '../classes/classesInFile.ts';
+import { classesInUse } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
 import { dayIn } from '../file/dayIn.ts';
 import { done, type Outcome } from '../outcome.ts';
@@ -17,7 +17,7 @@ export const shareView = (book: Book): Outcome<ShareView> =>
 
 /** Entries of today in the classes in use. One whose time nobody noted may be of today: it counts. */
 function entriesToday(book: Book): number {
-  const steps = classesInFile(book).flatMap(({ reading }) => reading?.blocks.flatMap((block) => block.steps) ?? []);
+  const steps = classesInUse(book).flatMap(({ reading }) => reading?.blocks.flatMap((block) => block.steps) ?? []);
   return steps.filter(
     ({ entry, lastEntry }) => entry !== '' && (lastEntry === undefined || dayIn(book, lastEntry) === book.today),
   ).length;

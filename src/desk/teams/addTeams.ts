@@ -1,12 +1,14 @@
 import type { ClassSetup } from '../../lab/lesson/setup.ts';
+import { beginBuild } from '../building/beginBuild.ts';
 import { type BuildAnswers, noteIn } from '../building/buildNote.ts';
 import { continueBuild } from '../building/continueBuild.ts';
-import { beginBuild } from '../building/startBuild.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
+import { classesInUse } from '../classes/classesInUse.ts';
 import type { Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
-import { allKinds, type File } from '../file/look.ts';
+import { buildKinds, type File } from '../file/look.ts';
 import { attempt } from '../file/writing.ts';
+import { lessonShown } from '../lesson/lessonsInFile.ts';
 import { planOf } from '../lesson/planInFile.ts';
 import { readSetup } from '../lesson/readSetup.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
@@ -77,8 +79,11 @@ function* joining(
   }: { readonly className: string; readonly teams: readonly string[]; readonly answers: BuildAnswers | undefined },
   change: (classes: readonly ClassSetup[], book: Book) => Outcome<readonly ClassSetup[]>,
 ): Work<Outcome<BuildState>> {
-  return yield* attempt(file, allKinds, function* (book) {
-    const note = noteIn(book);
+  return yield* attempt(file, buildKinds, function* (whole) {
+    const note = noteIn(whole);
+    const lesson =
+      classesInUse(whole).find(({ name }) => name === className)?.lesson ?? lessonShown(whole, file.lesson);
+    const book = lesson?.book ?? whole;
     const begun = note?.wish.joins?.className === className ? note.wish.setup.classes : [];
     const isSameWish = begun.some((one) => one.name === className && teams.every((team) => one.teams.includes(team)));
     if (isSameWish) return yield* continueBuild(file);
@@ -89,6 +94,7 @@ function* joining(
     if (!classes.ok) return classes;
     const setup = readSetup({ ...there, classes: classes.value });
     if (!setup.ok) return setup;
-    return yield* beginBuild(file, book, { setup: setup.value, sample: invented, joins: { className }, answers });
+    const wish = { setup: setup.value, sample: invented, joins: { className }, answers };
+    return yield* beginBuild(file, whole, lesson === undefined ? wish : { ...wish, lesson: lesson.id });
   });
 }

@@ -7,6 +7,7 @@ import { cellWas } from '../file/cellWas.ts';
 import type { File } from '../file/look.ts';
 import { cellsOf } from '../file/sheets.ts';
 import { attempt, seenOf, writeCells } from '../file/writing.ts';
+import { lessonOfTeam } from '../lesson/lessonOfTeam.ts';
 import { planOf } from '../lesson/planInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
@@ -14,7 +15,7 @@ import { deskWords } from '../words.ts';
 /** Marks a team in the Plan as absent today, or takes the mark away. The day stands in the mark: tomorrow it counts no more. */
 export const setAbsent = (file: File, key: unknown, absent: unknown): Work<Outcome<null>> =>
   attempt(file, ['plan'], function* (book) {
-    const plan = planOf(book, deskWords.teams.noLesson);
+    const plan = planOf(lessonOfTeam(book, key), deskWords.teams.noLesson);
     if (!plan.ok) return plan;
     const { reading, sheet } = plan.value;
     const cells = cellsOf(sheet);

@@ -6,6 +6,7 @@ import type { Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import type { File } from '../file/look.ts';
 import { attempt, seenOf, writeCells } from '../file/writing.ts';
+import { lessonOfTeam } from '../lesson/lessonOfTeam.ts';
 import { planOf } from '../lesson/planInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import type { OwnHelpView } from '../views.ts';
@@ -22,7 +23,7 @@ const kinds = ['plan', 'class'] as const;
 export const setOwnHelp = (file: File, key: unknown, wish: unknown): Work<Outcome<OwnHelpView>> =>
   attempt(file, kinds, function* (book) {
     const { ownHelp: say } = deskWords;
-    const plan = planOf(book, deskWords.teams.noLesson);
+    const plan = planOf(lessonOfTeam(book, key), deskWords.teams.noLesson);
     if (!plan.ok) return plan;
     const { reading, sheet } = plan.value;
     const line = reading.teams.find((one) => one.key === key);
@@ -45,7 +46,7 @@ export const setOwnHelp = (file: File, key: unknown, wish: unknown): Work<Outcom
       ...ownCell(plan.value, { key, name: extensionGiven, now: extension }),
     ];
     if (cells.length === 0) return done({ level, extension });
-    const row = closingRow(book, line.key);
+    const row = closingRow(lessonOfTeam(book, key), line.key);
     const written = yield* writeCells(file, {
       cells,
       seen: seenOf(sheet, row?.sheet),

@@ -216,6 +216,18 @@ export function startDesk(seat: Seat): void {
         openCell(one.edit, one.edit.text, one.reason);
       }),
   });
+  /** A place that the address of the window names is shown once; then the reader goes where they like. */
+  function openAsked(): boolean {
+    const { hash, pathname, search } = window.location;
+    const leads = destination(hash, visibleSheets());
+    if (leads?.kind !== 'cell') return false;
+    history.replaceState(null, '', `${pathname}${search}`);
+    openSheet(leads.sheet, leads.place, { at: 'top' });
+    return true;
+  }
+  window.addEventListener('hashchange', () => {
+    if (model) void leaveCell(() => openAsked());
+  });
   async function sendAgain(edits: readonly Edit[]): Promise<void> {
     if (await send(edits)) announce(texts.savedAfterAll(edits.map((edit) => cellName(edit)).join(', ')));
   }
@@ -804,6 +816,10 @@ export function startDesk(seat: Seat): void {
       showMenus();
       const shown = visibleSheets();
       const remembered = sessionStorage.getItem(remembersSheet);
+      if (first && openAsked()) {
+        grid.focus();
+        return;
+      }
       const wanted = !first ? current : remembered === null ? state.view.activeSheet : Number(remembered);
       const sheet =
         shown.find(({ id }) => id === wanted) ?? shown.find(({ id }) => id === state.view.activeSheet) ?? shown[0];

@@ -291,6 +291,7 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
   const port = await listen(server, options.port ?? 0);
   const url = `http://${address}:${port}`;
   origins = [url, `http://localhost:${port}`];
+  host.servedAt(`${url}/?seat=student`);
 
   return {
     url,

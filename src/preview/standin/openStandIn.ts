@@ -92,6 +92,7 @@ export function openStandIn(options: StandInOptions): StandIn {
   const toasts: Partial<Record<Seat, { version: number; title: string; message: string }>> = {};
   const opened = forSeats((): PanelView | null => null);
   const undoLists = new UndoLists();
+  let servedAt = `https://workbook.invalid/${options.fileId ?? 'stand-in-workbook'}/edit`;
 
   const troubles = options.troubles ?? {};
   const time = new HostTime();
@@ -116,6 +117,7 @@ export function openStandIn(options: StandInOptions): StandIn {
       menus,
       stores,
       fileId: options.fileId ?? 'stand-in-workbook',
+      address: () => servedAt,
       htmlFiles: { Sidebar: options.sidebarHtml, ...options.htmlFiles },
       toast: (seat, message, title) => {
         toasts[seat] = { version: book.version + 1, title, message };
@@ -287,6 +289,9 @@ export function openStandIn(options: StandInOptions): StandIn {
       return panel;
     },
     functions: () => options.functions ?? runs.help,
+    servedAt: (address) => {
+      servedAt = address;
+    },
     onChange: (listener) => {
       listeners.add(listener);
       return () => {

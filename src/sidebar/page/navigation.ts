@@ -4,7 +4,7 @@ import type { ViewName } from './view.ts';
 
 /** The views by the moment of the day that they are for; a moment opens with its first one. */
 export const moments = {
-  before: ['plan', 'prepare'],
+  before: ['plan', 'prepare', 'sheets'],
   inClass: ['classNow', 'teams', 'particles'],
   after: ['poll', 'record'],
   more: ['share', 'help'],

@@ -4,4 +4,14 @@ export interface View {
   enter(): void;
   leave(): void;
 }
-export type ViewName = 'plan' | 'prepare' | 'classNow' | 'particles' | 'poll' | 'teams' | 'record' | 'share' | 'help';
+export type ViewName =
+  | 'plan'
+  | 'prepare'
+  | 'sheets'
+  | 'classNow'
+  | 'particles'
+  | 'poll'
+  | 'teams'
+  | 'record'
+  | 'share'
+  | 'help';

@@ -1,15 +1,18 @@
 import type { PageName } from '../../host/pages.ts';
 import { askDesk } from '../askDesk.ts';
+import { openedWith } from '../openedWith.ts';
 import { closePanel } from '../page/closePanel.ts';
 import { element } from '../page/element.ts';
 import type { ViewName } from '../page/view.ts';
 import { particlesPage } from '../particles/particlesPage.ts';
 import { trialPage } from '../selfCheck/trialPage.ts';
 import { texts } from '../texts.ts';
+import { coverPage } from './coverPage.ts';
 import { donePage } from './donePage.ts';
 import { guidePage } from './guidePage.ts';
 import { keyPage } from './keyPage.ts';
 import { labelsPage } from './labelsPage.ts';
+import { linksPage } from './linksPage.ts';
 import type { OpenedPage } from './openedPage.ts';
 import { paperPage } from './paperPage.ts';
 import { periodPage } from './periodPage.ts';
@@ -24,17 +27,20 @@ const pages: Readonly<Partial<Record<PageName, (about: string) => OpenedPage>>> 
   period: periodPage,
   done: donePage,
   particles: particlesPage,
+  links: linksPage,
+  cover: coverPage,
   guide: guidePage,
   trial: trialPage,
 };
 
 /** The view that a page was opened from; most pages to print are opened in Prepare. */
-const openedFrom = (name: string): ViewName =>
-  name === 'particles' ? 'particles' : name === 'guide' ? 'help' : 'prepare';
+const openedIn: Readonly<Record<string, ViewName>> = { particles: 'particles', guide: 'help', links: 'sheets' };
+const openedFrom = (name: string): ViewName => openedIn[name] ?? 'prepare';
 
 /** Shows the page that the document was opened for; false where it was opened as the sidebar. */
 export function startPage(): boolean {
-  const { page: name = '', about = '' } = document.body.dataset;
+  const { page: name = '' } = document.body.dataset;
+  const { about } = openedWith();
   const make = (pages as Readonly<Record<string, ((about: string) => OpenedPage) | undefined>>)[name];
   if (make === undefined) return false;
   const page = make(about);

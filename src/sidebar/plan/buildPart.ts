@@ -1,5 +1,7 @@
 import type { BuildAnswers } from '../../desk/building/buildNote.ts';
 import type { BuildQuestion } from '../../desk/building/questions.ts';
+import type { Outcome } from '../../desk/outcome.ts';
+import type { BuildState } from '../../desk/views.ts';
 import type { Setup } from '../../lab/lesson/setup.ts';
 import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
@@ -20,12 +22,14 @@ interface BuildParts {
   readonly status: HTMLElement;
   /** Leaves what was typed, and shows what the sheet has. */
   readonly fromSheet: () => void;
+  /** What the press does, where it is not to build this lesson. */
+  readonly begin?: (setup: Setup, answers: BuildAnswers) => Promise<Outcome<BuildState>>;
 }
 
 /** The press that builds: reads the plan, asks what has to be clear first, and lets the builder go on from there. */
 export function buildPart(
   editor: PlanEditor,
-  { page, builder, problems, status, fromSheet }: BuildParts,
+  { page, builder, problems, status, fromSheet, begin }: BuildParts,
 ): { build(): Promise<void> } {
   const { result } = problems;
   let isAsking = false;
@@ -45,10 +49,13 @@ export function buildPart(
       if (JSON.stringify(draftOf(page.lesson)) !== editor.began) return askWhichCounts();
     }
     // The form stays until the Plan is written: what has to be mended or answered is shown where it was typed.
-    const first = await asked(texts.build.first, askDesk('startBuild', setup, answers));
+    const first = await asked(
+      texts.build.first,
+      begin === undefined ? askDesk('startBuild', setup, answers) : begin(setup, answers),
+    );
     if (first.ok) {
       await builder.start(() => Promise.resolve(first));
-      if (builder.now.phase === 'finished' && stands(setup)) editor.drop();
+      if (builder.now.phase === 'finished' && (begin !== undefined || stands(setup))) editor.drop();
       return;
     }
     const { problem } = first;

@@ -33,7 +33,11 @@ export interface PlanEditor {
   drop(): void;
 }
 
-export function planEditor(lesson: LessonView): PlanEditor {
+/** Each lesson has a draft of its own, and so has the next one. */
+const draftNameOf = ({ lesson, lessons }: LessonView): string =>
+  lessons.length > 1 ? `${draftName} ${lesson}` : draftName;
+
+export function planEditor(lesson: LessonView, draftName = draftNameOf(lesson)): PlanEditor {
   const inSheet = draftOf(lesson);
   const begun = JSON.stringify(inSheet);
   const kept = drafts.read(draftName) as KeptDraft | null;

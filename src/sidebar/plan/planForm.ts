@@ -1,3 +1,7 @@
+import type { BuildAnswers } from '../../desk/building/buildNote.ts';
+import type { LessonsView } from '../../desk/views.ts';
+import type { Setup } from '../../lab/lesson/setup.ts';
+import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import type { Page } from '../page/page.ts';
 import { texts } from '../texts.ts';
@@ -8,10 +12,11 @@ import { buildPart } from './buildPart.ts';
 import { checksPart } from './checksPart.ts';
 import { classFields } from './classFields.ts';
 import { givensPart } from './givensPart.ts';
+import { nextLessonView, nextPart } from './nextPart.ts';
 import { numbersPart } from './numbersPart.ts';
 import { planEditor } from './planEditor.ts';
 import { planFields } from './planFields.ts';
-import { planNotes, sampleOffer } from './planNotes.ts';
+import { isSampleLeft, planNotes, sampleOffer, sampleRemoval } from './planNotes.ts';
 import { planProblems } from './planProblems.ts';
 import { previewPart } from './previewPart.ts';
 import { safetyPart } from './safetyPart.ts';
@@ -23,10 +28,20 @@ import { shelfPart } from './shelfPart.ts';
  */
 export function planForm(
   page: Page,
-  { builder, redraw }: { readonly builder: Builder; readonly redraw: () => void },
+  {
+    builder,
+    redraw,
+    next,
+  }: {
+    readonly builder: Builder;
+    readonly redraw: () => void;
+    /** The lessons of the file, where the plan is of the next one. */
+    readonly next?: LessonsView | undefined;
+  },
 ): readonly HTMLElement[] {
   const { plan } = texts;
-  const editor = planEditor(page.lesson);
+  const editor =
+    next === undefined ? planEditor(page.lesson) : planEditor(nextLessonView(page.lesson), 'labrow next lesson');
   const fields = planFields(editor);
   const fromSheet = () => {
     editor.drop();
@@ -43,23 +58,38 @@ export function planForm(
   });
   const numbers = numbersPart(editor, { fields, givens });
   const shelf = shelfPart(editor, { fields, changed: givens.lookAtShelf });
-  const classes = classFields({
-    classes: editor.draft.classes,
-    changed: (list) => editor.put({ classes: list }),
-    register: (name, made, check) => {
-      editor.fields.set(name, made);
-      if (check) editor.checks.set(name, check);
-    },
-    forget() {
-      for (const kept of [editor.fields, editor.checks]) {
-        for (const name of [...kept.keys()].filter((key) => key.startsWith('classes.'))) kept.delete(name);
-      }
-    },
-  });
+  const ofNext =
+    next === undefined ? undefined : nextPart(editor, { classes: next.classes, seed: page.lesson.setup.settings.seed });
+  const ownClasses = () =>
+    classFields({
+      classes: editor.draft.classes,
+      changed: (list) => editor.put({ classes: list }),
+      register: (name, made, check) => {
+        editor.fields.set(name, made);
+        if (check) editor.checks.set(name, check);
+      },
+      forget() {
+        for (const kept of [editor.fields, editor.checks]) {
+          for (const name of [...kept.keys()].filter((key) => key.startsWith('classes.'))) kept.delete(name);
+        }
+      },
+    });
   const status = element('p', { class: 'waiting', role: 'status' });
   const problems = planProblems(editor);
   const preview = previewPart(editor, { problems, status });
-  const { build } = buildPart(editor, { page, builder, problems, status, fromSheet });
+  const { build } = buildPart(editor, {
+    page,
+    builder,
+    problems,
+    status,
+    fromSheet,
+    ...(ofNext === undefined
+      ? {}
+      : {
+          begin: (setup: Setup, answers: BuildAnswers) =>
+            askDesk('nextLesson', setup, { takesPeople: ofNext.takesPeople() }, answers),
+        }),
+  });
   const { built } = editor.lesson;
   const form = element(
     'form',
@@ -71,7 +101,7 @@ export function planForm(
       },
     },
     element('section', {}, activity, givens.substance),
-    element('section', {}, element('h2', {}, plan.classes), classes),
+    ofNext?.root ?? element('section', {}, element('h2', {}, plan.classes), ownClasses()),
     problems.summary,
     problems.result,
     status,
@@ -81,7 +111,7 @@ export function planForm(
       element(
         'button',
         { type: 'button', class: 'act', onclick: () => void build() },
-        built ? plan.buildAgain : plan.build,
+        next !== undefined ? texts.next.build : built ? plan.buildAgain : plan.build,
       ),
       element('button', { type: 'button', class: 'act two', onclick: () => void preview.show() }, plan.preview),
     ),
@@ -99,7 +129,8 @@ export function planForm(
     ),
   );
   return [
-    ...(built || builder.now.phase === 'left' ? [] : [sampleOffer(builder)]),
+    ...(built || next !== undefined || builder.now.phase === 'left' ? [] : [sampleOffer(builder)]),
+    ...(next === undefined && isSampleLeft(page.lesson) ? [sampleRemoval(builder)] : []),
     ...planNotes(editor, { builder, fromSheet }),
     form,
   ];

@@ -1,3 +1,4 @@
+import type { LessonView } from '../../desk/views.ts';
 import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
@@ -51,5 +52,21 @@ export const sampleOffer = (builder: Builder): HTMLElement =>
       'button',
       { type: 'button', class: 'act quiet', onclick: () => void builder.start(() => askDesk('startSample'), true) },
       texts.plan.sample.button,
+    ),
+  );
+
+/** A lesson of one's own stands beside the invented one. */
+export const isSampleLeft = ({ lessons }: LessonView): boolean =>
+  lessons.some(({ invented }) => invented) && lessons.some(({ invented }) => !invented);
+
+export const sampleRemoval = (builder: Builder): HTMLElement =>
+  element(
+    'div',
+    { class: 'notice sample' },
+    element('p', {}, texts.plan.sample.over),
+    element(
+      'button',
+      { type: 'button', class: 'act quiet', onclick: () => void builder.start(() => askDesk('removeSample')) },
+      texts.plan.sample.out,
     ),
   );

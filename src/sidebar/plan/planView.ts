@@ -1,10 +1,16 @@
+import type { LessonsView } from '../../desk/views.ts';
+import { askAfresh, askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { focusHeading, viewHeading } from '../page/heading.ts';
+import { problemNotice } from '../page/notice.ts';
 import type { Page } from '../page/page.ts';
 import type { View } from '../page/view.ts';
+import { waiting } from '../page/waiting.ts';
 import { texts } from '../texts.ts';
 import type { Builder } from './builder.ts';
 import { buildPanel } from './buildPanel.ts';
+import { earlierPart } from './earlierPart.ts';
+import { lessonBar } from './lessonBar.ts';
 import { planForm } from './planForm.ts';
 
 /** Everything a teacher says before the table is built, and the build itself. */
@@ -32,8 +38,33 @@ export function planView(page: Page, builder: Builder): View {
   function drawForm(focus: boolean): void {
     drawnFor = page.lesson;
     root.replaceChildren(viewHeading(page.lesson.built ? texts.plan.titleAgain : texts.plan.title), body);
-    body.replaceChildren(...planForm(page, { builder, redraw: () => drawForm(true) }));
+    const bar = lessonBar(page, {
+      next: () =>
+        void showLessons(texts.next.title, (next) => planForm(page, { builder, redraw: () => drawForm(true), next })),
+      earlier: () => void showLessons(texts.next.earlierTitle, (lessons) => earlierPart(lessons, { open: openAgain })),
+      redraw: () => drawForm(true),
+    });
+    body.replaceChildren(
+      ...(page.lesson.built ? [bar] : []),
+      ...planForm(page, { builder, redraw: () => drawForm(true) }),
+    );
     if (focus) focusHeading(root);
+  }
+  const openAgain = (id: string): void => void builder.start(() => askDesk('openEarlier', id));
+  /** What is shown of the lessons of the file in place of the plan, with a way back to it. */
+  async function showLessons(title: string, draw: (lessons: LessonsView) => readonly HTMLElement[]): Promise<void> {
+    const status = element('p', { class: 'waiting', role: 'status' });
+    const back = element(
+      'button',
+      { type: 'button', class: 'act quiet', onclick: () => drawForm(true) },
+      texts.next.back,
+    );
+    root.replaceChildren(viewHeading(title), body);
+    body.replaceChildren(status, back);
+    const lessons = await waiting(status, texts.next.reading, askAfresh('readLessons'));
+    if (!status.isConnected) return;
+    body.replaceChildren(...(lessons.ok ? draw(lessons.value) : [problemNotice(lessons.problem.message)]), back);
+    focusHeading(root);
   }
   function draw(focus: boolean): void {
     const { phase } = builder.now;

@@ -8,7 +8,8 @@ export function questionNotice(
   question: BuildQuestion,
   { answer, leave }: { readonly answer: (answers: BuildAnswers) => void; readonly leave: () => void },
 ): HTMLElement {
-  const { names, typed } = texts.plan;
+  const { names, typed, sample } = texts.plan;
+  const { next } = texts;
   const button = (label: string, run: () => void) =>
     element('button', { type: 'button', class: 'act two', onclick: run }, label);
   const list = (lines: readonly string[]) => element('ul', {}, ...lines.map((line) => element('li', {}, line)));
@@ -19,6 +20,29 @@ export function questionNotice(
       list(question.pairs.map(names.pair)),
       button(names.same, () => answer({ names: 'same' })),
       button(names.other, () => answer({ names: 'other' })),
+    );
+  }
+  if (question.about === 'next lesson') {
+    return notice(
+      element('p', {}, next.begins(question)),
+      list(question.where.map(next.entries)),
+      element('p', {}, next.stays),
+      button(next.yes, () => answer({ begins: 'next' })),
+      button(next.no, leave),
+    );
+  }
+  if (question.about === 'same day') {
+    return notice(
+      element('p', {}, next.sameDay(question.classes)),
+      button(next.sameDayYes, () => answer({ sameDay: true })),
+      button(next.no, leave),
+    );
+  }
+  if (question.about === 'sample') {
+    return notice(
+      element('p', {}, sample.ask(question)),
+      button(sample.remove, () => answer({ sample: 'remove' })),
+      button(sample.keep, () => answer({ sample: 'keep' })),
     );
   }
   return notice(

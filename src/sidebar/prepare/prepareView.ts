@@ -21,6 +21,7 @@ const printed: readonly (keyof typeof texts.prepare.print & PageName)[] = [
   'paper',
   'period',
   'done',
+  'cover',
   'key',
 ];
 

@@ -10,7 +10,6 @@ interface PresenceParts {
   readonly place: number;
   /** Year-month-day of today. */
   readonly day: string;
-  readonly lessonHelp: TeamsView['lessonHelp'];
   /** Says something in the status line of the view. */
   readonly say: (words: string) => void;
   /** Reads the classes anew. */
@@ -19,8 +18,8 @@ interface PresenceParts {
 
 /** Who of a class is here today: a tick for each absent team, and the people of a team folded below it. */
 export function classPresence(
-  { name, teams }: TeamsView['classes'][number],
-  { place, day, lessonHelp, say, open }: PresenceParts,
+  { name, teams, lessonHelp }: TeamsView['classes'][number],
+  { place, day, say, open }: PresenceParts,
 ): HTMLElement {
   async function mark(control: HTMLInputElement, { key, team }: { key: string; team: string }): Promise<void> {
     const absent = control.checked;

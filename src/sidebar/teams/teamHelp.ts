@@ -12,7 +12,7 @@ interface TeamHelpParts {
   readonly team: string;
   readonly key: string;
   readonly help: OwnHelpView;
-  readonly lesson: TeamsView['lessonHelp'];
+  readonly lesson: TeamsView['classes'][number]['lessonHelp'];
   /** Says something in the status line of the view. */
   readonly say: (words: string) => void;
 }

@@ -64,7 +64,7 @@ export function teamsView(builder: Builder): View {
       root.replaceChildren(
         viewHeading(texts.teams.title),
         element('p', { class: 'hint' }, texts.teams.absentAbout),
-        ...view.classes.map((one, place) => classPresence(one, { place, ...view, say, open })),
+        ...view.classes.map((one, place) => classPresence(one, { place, day: view.day, say, open })),
         said,
         element(
           'div',

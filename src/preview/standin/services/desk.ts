@@ -22,6 +22,8 @@ export interface Desk {
   readonly troubles: Troubles;
   /** Number of the file, which a copy does not share. */
   readonly fileId: string;
+  /** Address of the file as it is now. */
+  address(): string;
   readonly htmlFiles: Readonly<Record<string, string>>;
   /** For a function in a cell: the cell that calls it. */
   readonly callingCell?: { readonly sheet: number; readonly row: number; readonly column: number };

@@ -294,6 +294,12 @@ export class SheetStandIn extends HostObject implements SheetPart {
       throw new HostException("You can't hide all the sheets in a document.");
     }
     this.sheet_.hidden = true;
+    // Whoever had it in view is shown another sheet.
+    const next = this.#desk.book.sheets.find(({ hidden }) => !hidden);
+    for (const selection of Object.values(this.#desk.selections)) {
+      if (selection.sheet !== this.sheet_.id || next === undefined) continue;
+      Object.assign(selection, { sheet: next.id, row: 1, column: 1, rows: 1, columns: 1 });
+    }
     return this.#changed();
   }
   showSheet(): HostSheet {

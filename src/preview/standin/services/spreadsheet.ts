@@ -66,7 +66,7 @@ export class SpreadsheetStandIn extends HostObject implements SpreadsheetPart {
     this.#desk.book.name = aText(newName, 'Spreadsheet.rename');
   }
   getUrl(): string {
-    return `https://workbook.invalid/${this.#desk.fileId}/edit`;
+    return this.#desk.address();
   }
   getSheets(): HostSheet[] {
     return this.#desk.book.sheets.map((state) => this.#sheet(state));

@@ -1,0 +1,51 @@
+import { classesInUse } from '../classes/classesInUse.ts';
+import type { Work } from '../file/ask.ts';
+import type { Book } from '../file/book.ts';
+import { buildKinds, type File, look } from '../file/look.ts';
+import { freshLessonId } from '../lesson/lessonsInFile.ts';
+import { readSetup } from '../lesson/readSetup.ts';
+import { type Outcome, problem } from '../outcome.ts';
+import type { BuildState } from '../views.ts';
+import { deskWords } from '../words.ts';
+import { asked } from './asked.ts';
+import { beginBuild } from './beginBuild.ts';
+import { type BuildAnswers, type BuildWish, noteIn } from './buildNote.ts';
+import { continueBuild } from './continueBuild.ts';
+
+/**
+ * The next lesson of some classes, from a plan of its own. The lesson that each of them is at puts itself away once the new
+ * sheet stands. The same press, made again after a stop, goes on.
+ */
+export function* nextLesson(
+  file: File,
+  given: unknown,
+  { takesPeople = false }: { readonly takesPeople?: boolean } = {},
+  answers: BuildAnswers = {},
+): Work<Outcome<BuildState>> {
+  const setup = readSetup(given);
+  if (!setup.ok) return setup;
+  const book = yield* look(file, buildKinds);
+  if (!book.ok) return book;
+  const removesSample = answers.sample === 'remove';
+  return yield* beginNext(file, book.value, { setup: setup.value, sample: false, answers, takesPeople, removesSample });
+}
+
+export function* beginNext(
+  file: File,
+  book: Book,
+  wish: Omit<BuildWish, 'lesson' | 'from' | 'opens'>,
+): Work<Outcome<BuildState>> {
+  const note = noteIn(book);
+  const from = wish.setup.classes.map(({ name }) => name);
+  if (note !== undefined) {
+    const isSame = note.wish.from !== undefined && sameWish(note.wish) === sameWish({ ...wish, from });
+    return isSame ? yield* continueBuild(file) : problem(deskWords.otherBuilding);
+  }
+  const today = classesInUse(book)
+    .filter(({ name, lesson, sheet }) => sheet !== undefined && from.includes(name) && lesson.begun === book.today)
+    .map(({ name }) => name);
+  if (today.length > 0 && wish.answers.sameDay !== true) return asked({ about: 'same day', classes: today });
+  return yield* beginBuild(file, book, { ...wish, lesson: freshLessonId(book), from });
+}
+
+const sameWish = ({ setup, from }: Pick<BuildWish, 'setup' | 'from'>): string => JSON.stringify([setup, from]);

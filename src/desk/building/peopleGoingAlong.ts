@@ -1,0 +1,33 @@
+import type { FirstEntriesSent } from '../../host/calls.ts';
+import { classColumns as at } from '../../workbook/layout.ts';
+import type { SheetPlan } from '../../workbook/workbook.ts';
+import { classesInFile } from '../classes/classesInFile.ts';
+import type { Book } from '../file/book.ts';
+import { lessonsInUse } from '../lesson/lessonsInFile.ts';
+import type { BuildNote } from './buildNote.ts';
+
+/** Who is in the teams of a class goes along to its next lesson, team by team. */
+export function peopleGoingAlong({
+  book,
+  note: { wish },
+  plan,
+  className,
+}: {
+  readonly book: Book;
+  readonly note: BuildNote;
+  readonly plan: SheetPlan;
+  readonly className: string | undefined;
+}): readonly FirstEntriesSent[] {
+  if (plan.role.kind !== 'class' || className === undefined || wish.from?.includes(className) !== true) return [];
+  const before = lessonsInUse(book)
+    .filter(({ id }) => id !== (wish.lesson ?? ''))
+    .flatMap((lesson) => classesInFile(lesson.book))
+    .filter(({ name }) => name === className);
+  const { firstRow, rows } = plan.identity;
+  return before.flatMap(({ reading }) =>
+    (reading?.blocks ?? []).flatMap(({ key, who }): readonly FirstEntriesSent[] => {
+      const heading = rows.findIndex(([rowKey, step]) => rowKey === key && step === '');
+      return who === '' || heading < 0 ? [] : [{ row: firstRow + heading, column: at.who, texts: [who] }];
+    }),
+  );
+}

@@ -1,0 +1,352 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { classesInFile } from '../../src/desk/classes/classesInFile.ts';
+import { bookAfter } from '../../src/desk/file/book.ts';
+import {
+  awakened,
+  freshLessonId,
+  lessonBook,
+  lessonShown,
+  lessonsInUse,
+  sheetsAway,
+} from '../../src/desk/lesson/lessonsInFile.ts';
+import { planInFile } from '../../src/desk/lesson/planInFile.ts';
+import { deskWords } from '../../src/desk/words.ts';
+import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
+import { classColumns as at } from '../../src/workbook/layout.ts';
+import { builtLesson, fern, fillRow, moss, setup } from './builtLesson.ts';
+import { copyOf, type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
+import { said } from './said.ts';
+
+const days = { second: '2026-03-09', third: '2026-03-16' } as const;
+/** Another day, on which lessons go on. */
+const on = (file: PaperFile, day: string): PaperFile => {
+  Object.assign(file.state, { today: day, now: Date.parse(`${day}T10:15:00Z`) });
+  return file;
+};
+const forClasses = (...names: readonly string[]): Setup => ({
+  ...setup,
+  classes: setup.classes.filter(({ name }) => names.includes(name)),
+});
+/** An exercise with another substance and new numbers. */
+const other = (...names: readonly string[]): Setup => ({
+  ...forClasses(...names),
+  givens: { ...setup.givens, formula: 'KCl', ion: 'Cl-' },
+  settings: { ...defaultSettings, seed: '77' },
+});
+const bookOf = (file: PaperFile) => {
+  const kinds = ['plan', 'class', 'poll', 'record'] as const;
+  const answer = file.answer({ call: 'readBook', wish: { kinds } }) as { value: Parameters<typeof bookAfter>[1] };
+  return bookAfter(undefined, answer.value, kinds);
+};
+const next = (file: PaperFile, wanted: Setup, wish = {}) => file.finish(file.call('nextLesson', wanted, wish));
+const entryOf = (file: PaperFile, sheet: string) =>
+  file.cell(sheet, file.rowOf(sheet, 'c1-t1', 'molar mass'), at.entry);
+const tagOf = (file: PaperFile, sheet: string) => file.sheetCalled(sheet).tag;
+const earlier = (name: string, day = '2026-03-02') => deskWords.awayName(name, day);
+
+let file: PaperFile;
+beforeEach(() => {
+  file = builtLesson();
+  fillRow(
+    file,
+    { step: 'molar mass' },
+    { entry: '119.0', check: 'on target', tries: 2, time: '2026-03-02T10:05:00Z', who: 'Ana' },
+  );
+  file.put(fern, file.rowOf(fern, 'c1-t1'), at.who, 'Ana, Ben');
+});
+
+describe('the lessons of a file', () => {
+  it('are one in a file from before there were several, with all its classes and entries', () => {
+    for (const sheet of file.state.sheets) {
+      if (sheet.tag === null) continue;
+      const { lesson: _, ...tag } = sheet.tag;
+      sheet.tag = tag;
+    }
+    const book = bookOf(file);
+    expect(lessonsInUse(book).map(({ id, begun }) => [id, begun])).toEqual([['', '']]);
+    const [only] = lessonsInUse(book);
+    expect(classesInFile(only?.book ?? book).map(({ name }) => name)).toEqual([fern, moss]);
+    expect(valueIn(file.call('readClass', fern)).teams[0]?.steps.find(({ id }) => id === 'molar mass')?.entry).toBe(
+      '119.0',
+    );
+    file.finish(file.call('startBuild', setup));
+    expect(entryOf(file, fern)).toBe('119.0');
+    next(on(file, days.second), other(fern, moss));
+    expect(lessonsInUse(bookOf(file)).map(({ id }) => id)).toEqual([`${days.second}.1`]);
+    expect(entryOf(file, earlier(fern, ''))).toBe('119.0');
+    file.finish(file.call('openEarlier', ''));
+    expect(entryOf(file, fern)).toBe('119.0');
+    expect(lessonsInUse(bookOf(file)).map(({ id }) => id)).toEqual(['']);
+  });
+  it('have the day on which they were begun, and a number of that day', () => {
+    const book = bookOf(file);
+    expect(lessonsInUse(book).map(({ id, begun }) => [id, begun])).toEqual([['2026-03-02.1', '2026-03-02']]);
+    expect(freshLessonId(book)).toBe('2026-03-02.2');
+    expect(tagOf(file, fern)).toMatchObject({ lesson: '2026-03-02.1' });
+    for (const shared of ['Help', 'Poll', 'Progress']) expect(tagOf(file, shared)?.lesson).toBeUndefined();
+  });
+  it('each have a book of their own, in which the sheets of others are only names', () => {
+    next(on(file, days.second), other(moss));
+    const book = bookOf(file);
+    const [first, second] = lessonsInUse(book);
+    expect(first && classesInFile(first.book).map(({ name }) => name)).toEqual([fern]);
+    expect(second && classesInFile(second.book).map(({ name }) => name)).toEqual([moss]);
+    const plan = second && planInFile(second.book);
+    expect(plan?.state === 'there' && plan.reading.setup.givens.formula).toBe('KCl');
+    expect(second?.book.sheets.map(({ name }) => name)).toEqual(book.sheets.map(({ name }) => name));
+    expect(lessonShown({ ...book, activeSheet: file.sheetCalled('Poll').id }, undefined)?.id).toBe(second?.id);
+    expect(lessonShown(book, first?.id)?.id).toBe(first?.id);
+    expect(lessonShown({ ...book, activeSheet: file.sheetCalled(fern).id }, undefined)?.id).toBe(first?.id);
+  });
+  it('speak of the classes that are at them, and keep the lines of those put away', () => {
+    next(on(file, days.second), other(moss));
+    const [first] = lessonsInUse(bookOf(file));
+    const plan = first && planInFile(first.book);
+    if (plan?.state !== 'there') throw new Error('Expected a Plan.');
+    expect(plan.reading.teams.map(({ className }) => className)).toEqual([fern, fern]);
+    expect(plan.reading.setup.classes.map(({ name }) => name)).toEqual([fern]);
+    expect(plan.whole.teams.map(({ className }) => className)).toEqual([fern, fern, moss]);
+    const awake = planInFile(lessonBook(awakened(bookOf(file), first?.id ?? ''), first?.id ?? ''));
+    expect(awake.state === 'there' && awake.reading.teams).toHaveLength(3);
+  });
+});
+
+describe('the next lesson', () => {
+  it('gives its classes sheets of their own under their names, and hides the lesson before with its entries', () => {
+    next(on(file, days.second), other(fern, moss));
+    expect(tagOf(file, fern)).toMatchObject({ lesson: `${days.second}.1`, state: 'built' });
+    expect(entryOf(file, fern)).toBe('');
+    for (const name of [fern, moss, 'Plan', 'Prepare']) {
+      expect(tagOf(file, earlier(name))).toMatchObject({ state: 'away', lesson: '2026-03-02.1' });
+      expect(tagOf(file, name)).toMatchObject({ state: 'built', lesson: `${days.second}.1` });
+    }
+    expect(entryOf(file, earlier(fern))).toBe('119.0');
+    expect(file.names().filter((name) => /kept/.test(name))).toEqual([]);
+    expect(
+      sheetsAway(bookOf(file)).map(({ note }) => [note.className, note.activity, note.substance, note.entries]),
+    ).toEqual([
+      [fern, 'A stock solution and its dilution', 'KBr', 1],
+      [moss, 'A stock solution and its dilution', 'KBr', 0],
+    ]);
+  });
+  it('takes the teams along, with their keys and their people, and gives other numbers', () => {
+    next(on(file, days.second), other(fern, moss));
+    const numbers = valueIn(file.call('readNumbers'));
+    expect(numbers.teams.map(({ key, team }) => [key, team])).toEqual([
+      ['c1-t1', 'Otter'],
+      ['c1-t2', 'Heron'],
+      ['c2-t1', 'Newt'],
+    ]);
+    expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).toBe('Ana, Ben');
+    expect(numbers.typical.formula).toBe('KCl');
+  });
+  it('keeps the numbers that were changed by hand, where the same ones are wanted', () => {
+    const plan = file.sheetCalled('Plan');
+    const line = plan.cells.findIndex(([key]) => key === 'c1-t1') + 1;
+    const column = (plan.cells.find(([key]) => key === 'key') ?? []).indexOf('target molarity') + 1;
+    file.put('Plan', line, column, '0.125');
+    next(on(file, days.second), setup);
+    expect(valueIn(file.call('readNumbers')).teams[0]?.givens['target molarity']).toBe('0.125');
+  });
+  it('writes the day of the lesson before into the Record, once, with counts and no names', () => {
+    next(on(file, days.second), other(fern, moss));
+    const rows = file.sheetCalled('Record').cells.filter((line) => line.includes(fern));
+    expect(rows).toHaveLength(1);
+    expect(rows[0]?.join(' ')).toContain('2026-03-02');
+    expect(rows[0]?.join(' ')).not.toMatch(/Ana|Ben|Otter/);
+    expect(file.sheetCalled('Record').cells.some((line) => line.includes(moss))).toBe(false);
+  });
+  it('is for the classes that are ticked, and leaves the others at their lesson', () => {
+    const before = JSON.stringify(file.sheetCalled(fern).cells);
+    next(on(file, days.second), other(moss));
+    expect(JSON.stringify(file.sheetCalled(fern).cells)).toBe(before);
+    expect(lessonsInUse(bookOf(file)).map(({ id }) => id)).toEqual(['2026-03-02.1', `${days.second}.1`]);
+    expect(valueIn(file.call('readLesson')).classes).toEqual([fern, moss]);
+    expect(valueIn(file.call('readTeams')).classes.map(({ name }) => name)).toEqual([fern, moss]);
+    const progress = file.sheetCalled('Progress').cells.map((line) => line[0]);
+    expect(progress.filter((name) => name === fern || name === moss)).toEqual([fern, moss]);
+  });
+  it('takes people, absences, links and times out of what is put away where that was asked, and else leaves them', () => {
+    fillRow(file, { step: 'in your words' }, { entry: 'see https://example.org/ours', time: '2026-03-02T10:06:00Z' });
+    valueIn(file.call('setAbsent', 'c1-t2', true));
+    const people = valueIn(file.call('readLessons')).classes.find(({ name }) => name === fern)?.people;
+    expect(people).toBe(6);
+    const kept = copyOf(file);
+    next(on(kept, days.second), other(fern, moss));
+    expect(JSON.stringify(kept.sheetCalled(earlier(fern)).cells)).toContain('example.org');
+    next(on(file, days.second), other(fern, moss), { takesPeople: true });
+    const left = JSON.stringify([file.sheetCalled(earlier(fern)).cells, file.sheetCalled(earlier('Plan')).cells]);
+    expect(left).not.toMatch(/Ana|example\.org|absent 2026/);
+    expect(left).not.toContain(String(Date.parse('2026-03-02T10:05:00Z')));
+    expect(left).toContain('119.0');
+    expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).toBe('Ana, Ben');
+  });
+  it('asks before a class begins a second lesson on one day', () => {
+    const asked = problemOf(file.call('nextLesson', other(fern)));
+    expect(asked.question).toEqual({ about: 'same day', classes: [fern] });
+    file.finish(file.call('nextLesson', other(fern), {}, { sameDay: true }));
+    expect(tagOf(file, fern)?.lesson).toBe('2026-03-02.2');
+  });
+  it('goes on at the same press, and says so where another build is under way', () => {
+    on(file, days.second);
+    valueIn(file.call('nextLesson', other(moss)));
+    expect(problemOf(file.call('nextLesson', other(fern))).message).toBe(said(deskWords.otherBuilding));
+    expect(problemOf(file.call('openEarlier', '2026-03-02.1')).message).toBe(said(deskWords.otherBuilding));
+    const state = valueIn(file.call('nextLesson', other(moss)));
+    expect(state.done).toBe(3);
+    file.finish({ ok: true, value: state });
+    expect(tagOf(file, moss)?.lesson).toBe(`${days.second}.1`);
+  });
+  it('begins where the activity or the substance is changed once a class has typed', () => {
+    on(file, days.second);
+    expect(problemOf(file.call('startBuild', other(fern, moss))).question).toMatchObject({ about: 'next lesson' });
+    file.finish(file.call('startBuild', other(fern, moss), { begins: 'next' }));
+    expect(entryOf(file, earlier(fern))).toBe('119.0');
+    expect(lessonsInUse(bookOf(file))).toHaveLength(1);
+  });
+});
+
+describe('an earlier lesson', () => {
+  it('is listed with what it was about, and opened at one press, with the other put away in turn', () => {
+    next(on(file, days.second), other(fern, moss));
+    file.put(fern, file.rowOf(fern, 'c1-t1', 'molar mass'), at.entry, '74.55');
+    expect(valueIn(file.call('readLessons')).away).toEqual([
+      {
+        id: '2026-03-02.1',
+        begun: '2026-03-02',
+        activity: 'A stock solution and its dilution',
+        substance: 'KBr',
+        classes: [fern, moss],
+        entries: 1,
+        invented: false,
+      },
+    ]);
+    file.finish(on(file, days.third).call('openEarlier', '2026-03-02.1'));
+    expect(entryOf(file, fern)).toBe('119.0');
+    expect(tagOf(file, fern)).toMatchObject({ lesson: '2026-03-02.1', state: 'built' });
+    expect(entryOf(file, earlier(fern, days.second))).toBe('74.55');
+    expect(valueIn(file.call('readClass', fern)).teams[0]?.steps.find(({ id }) => id === 'molar mass')).toMatchObject({
+      check: 'on target',
+      entry: '119.0',
+    });
+    file.finish(file.call('openEarlier', `${days.second}.1`));
+    expect(entryOf(file, fern)).toBe('74.55');
+  });
+  it('holds what was typed while it was put away', () => {
+    next(on(file, days.second), other(fern, moss));
+    file.put(earlier(fern), file.rowOf(earlier(fern), 'c1-t2', 'molar mass'), at.entry, '12');
+    file.finish(file.call('openEarlier', '2026-03-02.1'));
+    expect(file.cell(fern, file.rowOf(fern, 'c1-t2', 'molar mass'), at.entry)).toBe('12');
+  });
+  it('is not there to open twice', () => {
+    next(on(file, days.second), other(fern, moss));
+    file.finish(file.call('openEarlier', '2026-03-02.1'));
+    expect(problemOf(file.call('openEarlier', '2026-03-02.1')).message).toBe(
+      said({ ...deskWords.lessonNotAway, received: '“2026-03-02.1”' }),
+    );
+  });
+  it('keeps a number that was changed by hand in its Plan while it was put away', () => {
+    next(on(file, days.second), other(fern, moss));
+    const plan = file.sheetCalled(earlier('Plan'));
+    const line = plan.cells.findIndex(([key]) => key === 'c1-t1') + 1;
+    const column = (plan.cells.find(([key]) => key === 'key') ?? []).indexOf('target molarity') + 1;
+    file.put(earlier('Plan'), line, column, '0.125');
+    file.finish(file.call('openEarlier', '2026-03-02.1'));
+    expect(valueIn(file.call('readNumbers')).teams[0]?.givens['target molarity']).toBe('0.125');
+  });
+});
+
+describe('what touches one lesson', () => {
+  beforeEach(() => {
+    next(on(file, days.second), other(moss));
+  });
+  it('is a late team: it has a line and a block in the lesson of its class', () => {
+    const before = [moss, 'Plan 2'].map((name) => JSON.stringify(file.sheetCalled(name).cells));
+    file.finish(file.call('addTeam', fern, 'Pike'));
+    expect([moss, 'Plan 2'].map((name) => JSON.stringify(file.sheetCalled(name).cells))).toEqual(before);
+    expect(valueIn(file.call('readTeams')).classes[0]?.teams.map(({ team }) => team)).toEqual([
+      'Otter',
+      'Heron',
+      'Pike',
+    ]);
+    // The line of the class that went on stays in the Plan of the lesson before.
+    expect(file.sheetCalled('Plan').cells.filter((line) => line[1] === moss)).toHaveLength(1);
+  });
+  it('is a new plan of one: numbers of teams that went on stay as they were', () => {
+    const line = () => JSON.stringify(file.sheetCalled('Plan').cells.find((cells) => cells[1] === moss));
+    const before = line();
+    file.state.activeSheet = file.sheetCalled(fern).id;
+    file.finish(
+      file.call('startBuild', { ...forClasses(fern), givens: { ...setup.givens, 'target molarity': '0.150' } }),
+    );
+    expect(line()).toBe(before);
+    expect(tagOf(file, fern)?.lesson).toBe('2026-03-02.1');
+  });
+  it('is an absence', () => {
+    valueIn(file.call('setAbsent', 'c2-t1', true));
+    expect(file.sheetCalled('Plan 2').cells.some((line) => line.includes(`absent ${days.second}`))).toBe(true);
+    expect(file.sheetCalled('Plan').cells.some((line) => line.includes(`absent ${days.second}`))).toBe(false);
+  });
+});
+
+describe('the sample', () => {
+  const own: Setup = { ...setup, classes: [{ name: 'Reed class', teams: ['Newt', 'Pike'] }] };
+  const sample = (() => {
+    let built: PaperFile | undefined;
+    return () => {
+      if (built === undefined) {
+        built = paperFile();
+        built.finish(built.call('startSample'));
+      }
+      return copyOf(built);
+    };
+  })();
+  const pollRows = (file: PaperFile, name: string) => file.sheetCalled('Poll').cells.filter((line) => line[2] === name);
+
+  it('is asked about when the first lesson of one’s own is built, with what it left', () => {
+    const file = sample();
+    const { classes } = valueIn(file.call('readLesson'));
+    const { question } = problemOf(file.call('startBuild', own));
+    expect(question).toMatchObject({ about: 'sample', classes, rows: 0 });
+    expect(question?.about === 'sample' && question.answers).toBeGreaterThan(0);
+  });
+  it('goes with everything that it left: sheets, answers, rows', () => {
+    const file = sample();
+    const { classes } = valueIn(file.call('readLesson'));
+    const proposals = valueIn(file.call('readRecord')).classes.map(({ proposal }) => ({ entry: proposal, base: null }));
+    valueIn(file.call('saveRecord', proposals));
+    file.put('Poll', 30, 3, 'Reed class');
+    file.put('Poll', 30, 9, 'ours');
+    file.finish(file.call('startBuild', own, { sample: 'remove' }));
+    expect(file.names()).toEqual(
+      expect.arrayContaining(['Plan', 'Prepare', 'Reed class', 'Record', 'Help', 'Poll', 'Progress']),
+    );
+    expect(file.names().filter((name) => classes.includes(name) || name.includes('2'))).toEqual([]);
+    for (const name of classes) {
+      expect(pollRows(file, name)).toEqual([]);
+      expect(file.sheetCalled('Record').cells.some((line) => line.includes(name))).toBe(false);
+    }
+    expect(pollRows(file, 'Reed class')).toHaveLength(1);
+    expect(valueIn(file.call('readLesson')).lessons.map(({ invented }) => invented)).toEqual([false]);
+  });
+  it('may stay, and goes later at one press', () => {
+    const file = sample();
+    const { classes } = valueIn(file.call('readLesson'));
+    file.finish(file.call('startBuild', own, { sample: 'keep' }));
+    expect(valueIn(file.call('readLesson')).classes).toEqual([...classes, 'Reed class']);
+    file.finish(file.call('removeSample'));
+    expect(valueIn(file.call('readLesson')).classes).toEqual(['Reed class']);
+    expect(problemOf(file.call('removeSample')).message).toBe(said(deskWords.noSample));
+  });
+  it('is a sample still where its own classes go on', () => {
+    const file = sample();
+    const { setup: there } = valueIn(file.call('readLesson'));
+    file.finish(on(file, days.second).call('nextLesson', there));
+    expect(valueIn(file.call('readLesson')).lessons.map(({ invented }) => invented)).toEqual([true]);
+    file.finish(file.call('startBuild', own, { sample: 'remove' }));
+    expect(
+      file.state.sheets.filter(({ tag }) => tag?.lesson !== undefined && tag.lesson !== `${days.second}.2`),
+    ).toEqual([]);
+  });
+});

@@ -1,0 +1,214 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { Outcome } from '../../src/desk/outcome.ts';
+import type { BuildState } from '../../src/desk/views.ts';
+import { deskWords } from '../../src/desk/words.ts';
+import { hostWords } from '../../src/host/words.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { classColumns as at, classRows } from '../../src/workbook/layout.ts';
+import { cases } from '../depth.ts';
+import { liveThreeWeeks } from '../journey/threeWeeks.ts';
+import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
+import { sheetState, valueAt, workbookText } from './cells.ts';
+import { type Change, changesOf, savedBefore } from './hostFailure.ts';
+import { setup } from './setup.ts';
+
+const [fern, moss] = ['Fern class', 'Moss class'] as const;
+const first = '2026-03-02.1';
+const two: Setup = {
+  ...setup,
+  classes: [
+    { name: fern, teams: ['Otter'] },
+    { name: moss, teams: ['Newt'] },
+  ],
+};
+const chloride: Setup = {
+  ...two,
+  givens: { ...setup.givens, formula: 'KCl', ion: 'Cl-' },
+  classes: two.classes.filter(({ name }) => name === fern),
+};
+const away = (name: string, day = '2026-03-02') => deskWords.awayName(name, day);
+const on = (day: string) => () => new Date(`2026-03-${day}T10:00:00Z`);
+
+const typeEntry = (host: StandIn, sheet: string, key: string, step: string, text: string) =>
+  typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key, step }), at.entry, text]] });
+const at2 = (host: StandIn, sheet: string, key: string, step: string, column: number) =>
+  valueAt(host, { sheet, row: stepRow(host, { sheet, key, step }), column });
+
+/** Two classes that have worked on one day, as their file keeps it. */
+const worked = (() => {
+  let saved: string | undefined;
+  return (): string => {
+    if (saved !== undefined) return saved;
+    const host = open({ clock: on('02') });
+    buildSetup(host, two);
+    typeEntry(host, fern, 'c1-t1', 'molar mass', '119.0');
+    typeEntry(host, moss, 'c2-t1', 'molar mass', '119.0');
+    typeIn(host, {
+      sheet: fern,
+      cells: [[stepRow(host, { sheet: fern, key: 'c1-t1', step: 'cautions read' }) - 1, at.who, 'Ana, Bo']],
+    });
+    saved = host.save();
+    return saved;
+  };
+})();
+const next = (host: StandIn, wanted = chloride): BuildState => finish(host, call(host, 'nextLesson', wanted));
+
+describe('two lessons at once', () => {
+  let host: StandIn;
+  beforeEach(() => {
+    host = open({ clock: on('09'), saved: worked() });
+    next(host);
+  });
+
+  it('check each its own class by its own Plan, and stand together in Progress', () => {
+    typeEntry(host, fern, 'c1-t1', 'molar mass', '74.55');
+    typeEntry(host, moss, 'c2-t1', 'molar mass', '74.55');
+    expect(at2(host, fern, 'c1-t1', 'molar mass', at.check)).toBe('on target');
+    expect(at2(host, moss, 'c2-t1', 'molar mass', at.check)).toBe('not yet');
+    const { rows } = sheetState(host, 'Progress');
+    const names = Array.from({ length: rows }, (_, row) =>
+      valueAt(host, { sheet: 'Progress', row: row + 1, column: 1 }),
+    );
+    expect(names.filter((name) => [fern, moss, 'Otter', 'Newt'].includes(name))).toEqual([fern, 'Otter', moss, 'Newt']);
+    expect(
+      JSON.stringify(
+        Array.from({ length: rows }, (_, row) => valueAt(host, { sheet: 'Progress', row: row + 1, column: 5 })),
+      ),
+    ).toContain('done');
+  });
+
+  it('put the one before away: hidden at the end, at rest, with a link to the one in use, and nothing lost', () => {
+    const state = sheetState(host, away(fern));
+    expect(state.hidden).toBe(true);
+    expect(valueAt(host, { sheet: away(fern), row: classRows.headings, column: at.task })).toBe(
+      hostWords.away.withLink,
+    );
+    expect(at2(host, away(fern), 'c1-t1', 'molar mass', at.entry)).toBe('119.0');
+    expect(at2(host, away(fern), 'c1-t1', 'molar mass', at.check)).toBe('then: on target');
+    expect(sheetState(host, moss).hidden).toBe(false);
+    const record = JSON.stringify([...sheetState(host, 'Record').cells.values()]);
+    expect(record).toContain(fern);
+    expect(record).not.toMatch(/Ana|Otter/);
+    expect(
+      valueAt(host, {
+        sheet: fern,
+        row: stepRow(host, { sheet: fern, key: 'c1-t1', step: 'cautions read' }) - 1,
+        column: at.who,
+      }),
+    ).toBe('Ana, Bo');
+  });
+
+  it('wake it with entries and checks alive, and what was typed meanwhile in its rows', () => {
+    typeEntry(host, away(fern), 'c1-t1', 'moles of solute', '40');
+    finish(host, call(host, 'openEarlier', first));
+    expect(sheetState(host, fern).hidden).toBe(false);
+    expect(sheetState(host, away(fern, '2026-03-09')).hidden).toBe(true);
+    expect(at2(host, fern, 'c1-t1', 'molar mass', at.check)).toBe('on target');
+    expect(at2(host, fern, 'c1-t1', 'moles of solute', at.entry)).toBe('40');
+    expect(at2(host, fern, 'c1-t1', 'moles of solute', at.check)).not.toBe('');
+    typeEntry(host, fern, 'c1-t1', 'molar mass', '12');
+    expect(at2(host, fern, 'c1-t1', 'molar mass', at.check)).toBe('not yet');
+    expect(host.book.sheets.filter(({ name }) => /kept/.test(name))).toEqual([]);
+    // Nothing was taken for an obstacle on the way.
+    expect(workbookText(host)).not.toContain('Typed in this cell');
+  });
+});
+
+it('says what was typed into a lesson while it was being put away, and keeps it there', () => {
+  const host = open({ clock: on('09'), saved: worked() });
+  let state = answerOf(call(host, 'nextLesson', chloride));
+  while (!host.book.sheets.some(({ name }) => name === away(fern))) state = answerOf(call(host, 'continueBuild'));
+  typeEntry(host, away(fern), 'c1-t1', 'moles of solute', '0.06');
+  expect(finish(host, { ok: true, value: state }).late).toMatch(/^1 cell was typed into the lesson before/);
+  expect(at2(host, away(fern), 'c1-t1', 'moles of solute', at.entry)).toBe('0.06');
+});
+
+/** What happened to be noted on the way. */
+const compared = (host: StandIn): string => workbookText(host).replace(/kept \d{4}-\d\d-\d\d \d\d\.\d\d/g, 'kept');
+const some = <T>(places: readonly T[], seed: number, part: number): readonly T[] => {
+  const each = cases({ short: part, deep: 1 });
+  return places.filter((_, index) => (index * 7919 + seed) % each === 0);
+};
+
+describe('a lesson whose change is stopped', () => {
+  const acts = [
+    { name: 'the next lesson', day: '09', start: worked, press: (host: StandIn) => call(host, 'nextLesson', chloride) },
+    {
+      name: 'an earlier lesson',
+      day: '16',
+      start: (() => {
+        let saved: string | undefined;
+        return () => {
+          if (saved !== undefined) return saved;
+          const host = open({ clock: on('09'), saved: worked() });
+          next(host);
+          saved = host.save();
+          return saved;
+        };
+      })(),
+      press: (host: StandIn) => call(host, 'openEarlier', first),
+    },
+  ] as const;
+  it.each(acts)(
+    'is whole after the same press once more, wherever it stopped: $name',
+    ({ day, start, press }) => {
+      const work = (host: StandIn): Outcome<BuildState> => ({ ok: true, value: finish(host, press(host)) });
+      const begin = () => open({ clock: on(day), saved: start() });
+      const whole = begin();
+      const changes = changesOf(whole);
+      work(whole);
+      const expected = compared(whole);
+      const stops = changes.filter(
+        ({ name }, index) => name !== changes[index - 1]?.name || name !== changes[index + 1]?.name,
+      );
+      const tried: readonly Change[] = some(stops, 5, 24);
+      const host = begin();
+      const saved = savedBefore(host, tried);
+      work(host);
+      const different: string[] = [];
+      for (const [{ place, name }, text] of saved) {
+        const again = open({ clock: on(day), saved: text });
+        const outcome = press(again);
+        // All stood already: there was nothing left to do but the note.
+        if (!outcome.ok && !/put away|same day|today/.test(outcome.problem.message))
+          different.push(`${place} ${name}: ${outcome.problem.message}`);
+        if (outcome.ok) finish(again, outcome);
+        if (compared(again) !== expected) different.push(`${place} ${name}`);
+      }
+      console.log(`stopped at ${tried.length} of ${changes.length} changes`);
+      expect(stops.length).toBeGreaterThan(40);
+      expect(different).toEqual([]);
+    },
+    1_800_000,
+  );
+});
+
+/** On paper it is lived in every run of the tests; over the script it takes a while. */
+for (let lives = cases({ short: 0, deep: 1 }); lives > 0; lives -= 1) {
+  it('three weeks of four classes lose nothing over the script either', () => {
+    let day = '02';
+    const host = open({ clock: () => new Date(`2026-03-${day}T10:00:00Z`) });
+    const rowOf = (sheet: string, key: string) => stepRow(host, { sheet, key, step: 'cautions read' }) - 1;
+    const { lessons } = liveThreeWeeks({
+      call: (name, ...about) => call(host, name, ...about),
+      finish: (started) => finish(host, started),
+      on: (wanted) => {
+        day = wanted;
+      },
+      type: ({ sheet, key, step }, text) => void typeEntry(host, sheet, key, step, text),
+      entry: ({ sheet, key, step }) => at2(host, sheet, key, step, at.entry),
+      people({ sheet, key }, text) {
+        if (text !== undefined) typeIn(host, { sheet, cells: [[rowOf(sheet, key), at.who, text]] });
+        return valueAt(host, { sheet, row: rowOf(sheet, key), column: at.who });
+      },
+      names: () => host.book.sheets.map(({ name }) => name),
+      words: (sheet) => {
+        const { rows } = sheetState(host, sheet);
+        const line = (row: number) => [1, 2].map((column) => valueAt(host, { sheet, row, column })).join('|');
+        return Array.from({ length: rows }, (_, row) => line(row + 1)).join('\n');
+      },
+    });
+    expect(lessons).toBe(5);
+  }, 1_800_000);
+}
