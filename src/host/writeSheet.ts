@@ -85,10 +85,9 @@ export function writeSheet({
 /** Writes only what differs from what is there; false where nothing does. */
 export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
   const { sheet } = target;
-  const hadColumns = sheet.getMaxColumns();
-  makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+  const isWider = makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
   // Columns that have come since: those behind hidden ones are for the script as well.
-  if (hadColumns < plan.columnCount) hideColumns(sheet, plan);
+  if (isWider) hideColumns(sheet, plan);
   const present = read(target, plan);
   const separator = separatorIn(present.formulas) ?? ',';
   clearWritten(sheet, plan, present);
@@ -148,12 +147,13 @@ function hideColumns(sheet: Sheet, { hiddenColumns }: SheetPlan): void {
   if (hiddenColumns !== undefined) sheet.hideColumns(hiddenColumns.column, hiddenColumns.count);
 }
 
-/** A sheet is at least so large; nothing that stands there moves. */
-export function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {
+/** A sheet is at least so large; nothing that stands there moves. True where it has columns more by now. */
+export function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): boolean {
   const presentRows = sheet.getMaxRows();
   if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
   const presentColumns = sheet.getMaxColumns();
   if (presentColumns < columns) sheet.insertColumnsAfter(presentColumns, columns - presentColumns);
+  return presentColumns < columns;
 }
 
 /**

@@ -787,6 +787,8 @@ export const texts = {
         level === '' && !hasTask
           ? 'Help and task'
           : `Help and task: ${listed([...(level === '' ? [] : [`level ${level}`]), ...(hasTask ? ['own task'] : [])])}`,
+      /** Read out behind it. */
+      of: (team: string) => ` for ${team}`,
       about: (team: string) =>
         `Only for ${team}. It is written in ${team}’s line of the Plan, where everyone with the file can read it; nothing in their rows says so.`,
       level: (team: string) => `Highest help level of ${team}`,

@@ -44,7 +44,7 @@ export function teamHelp({ id, team, key, help, lesson, say }: TeamHelpParts): H
   const tell = () =>
     summary.replaceChildren(
       words.summary({ level: shown.level, hasTask: shown.extension !== '' }),
-      element('span', { class: 'spoken' }, texts.teams.people.of(team)),
+      element('span', { class: 'spoken' }, words.of(team)),
     );
 
   async function send(wish: Partial<OwnHelpView>): Promise<boolean> {
