@@ -5,7 +5,7 @@ import type { File } from '../file/look.ts';
 import { attempt, seenOf, writeCells } from '../file/writing.ts';
 import { planOf } from '../lesson/planInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
-import { ownCell } from '../teams/lineOfPlan.ts';
+import { ownCell } from '../teams/ownCell.ts';
 import { deskWords } from '../words.ts';
 import { classesInUse } from './classesInUse.ts';
 

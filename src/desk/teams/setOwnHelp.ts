@@ -11,7 +11,7 @@ import { planOf } from '../lesson/planInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import type { OwnHelpView } from '../views.ts';
 import { deskWords } from '../words.ts';
-import { ownCell } from './lineOfPlan.ts';
+import { ownCell } from './ownCell.ts';
 
 const longestTask = 120;
 const kinds = ['plan', 'class'] as const;
