@@ -14,6 +14,8 @@ export const defaultSettings: Settings = {
   'decimal mark': 'point',
   'judge figures': 'no',
   'highest help level': '3',
+  'exit questions': '0',
+  'show exit checks': 'no',
   ...usualTools,
   spare: '10 %',
   'spare glassware': '10 %',

@@ -1,3 +1,4 @@
+import { exitCount } from '../texts/exitShown.ts';
 import { recordWords } from '../texts/record.ts';
 import { slipInRecord } from '../texts/slipInRecord.ts';
 import type { RecordEntry } from './recordEntry.ts';
@@ -44,6 +45,8 @@ export interface ClassDay {
   readonly teams: readonly TeamDay[];
   /** The poll in one line, or empty where there was none. */
   readonly poll: string;
+  /** Answers to exit questions; left out where the lesson has none. */
+  readonly exit?: { readonly answered: number; readonly right: number };
 }
 
 export interface ClassFacts {
@@ -87,7 +90,7 @@ export function classFacts(day: ClassDay): ClassFacts {
         ...(absent.length > 0 ? [recordWords.absent(absent.length)] : []),
         ...(missing > 0 ? [recordWords.peopleAbsent(missing)] : []),
       ]),
-      finished: count(finished),
+      finished: day.exit === undefined ? count(finished) : `${count(finished)}, ${exitCount(day.exit)}`,
       wentWell: wentWell(present),
       hard: hard(present),
       poll: day.poll,
