@@ -147,8 +147,8 @@ export interface LastTouch {
   readonly show: number | null;
   readonly madeBefore: boolean;
   readonly emptySheet: number | null;
-  /** The one that is in view then stays. */
-  readonly hide?: readonly number[];
+  /** The sheet that is in view then stays. */
+  readonly hide?: readonly SheetKind[];
 }
 
 /** Cells that were typed into sheets that were no longer in use: copied, left in an old sheet, or in a lesson put away. */
@@ -209,8 +209,8 @@ export interface ShowWish {
   readonly sheetId: number;
   /** A cell to go to; left out where the sheet is enough. */
   readonly cell?: { readonly row: number; readonly column: number };
-  /** Sheets that go out of sight then. */
-  readonly hide?: readonly number[];
+  /** Sheets in use of these kinds go out of sight then. */
+  readonly hide?: readonly SheetKind[];
 }
 
 export interface PageWish {

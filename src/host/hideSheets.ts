@@ -1,11 +1,12 @@
-import { type FileInRun, sheetById } from './fileInRun.ts';
+import type { SheetKind } from './calls.ts';
+import type { FileInRun } from './fileInRun.ts';
+import { ownSheets } from './ownSheets.ts';
 
 /** Puts sheets out of sight. The one in view stays, so that nothing goes from under the hands of whoever pressed. */
-export function hideSheets(file: FileInRun, ids: readonly number[] = []): void {
-  if (ids.length === 0) return;
+export function hideSheets(file: FileInRun, kinds: readonly SheetKind[] = []): void {
+  if (kinds.length === 0) return;
   const inView = file.spreadsheet.getActiveSheet().getSheetId();
-  for (const id of ids) {
-    const sheet = id === inView ? undefined : sheetById(file, id)?.sheet;
-    if (sheet?.isSheetHidden() === false) sheet.hideSheet();
+  for (const { sheet, id, tag } of ownSheets(file)) {
+    if (id !== inView && kinds.includes(tag.kind) && !sheet.isSheetHidden()) sheet.hideSheet();
   }
 }

@@ -45,7 +45,7 @@ export const endpoints_: Calls = {
     ),
   emptyFile: (version, wish) =>
     asked(version, readEmptyFileWish(wish), (read) => writing(read, (file) => emptyFile(file, read))),
-  show: (version, wish) => asked(version, readShowWish(wish), (read) => onDesk((file) => show(file, read))),
+  show: (version, wish) => asked(version, readShowWish(wish), show),
   openPage: (version, wish) => asked(version, readPageWish(wish), openPage),
   checkAgain: (version) => asked(version, {}, checkAgain),
   tryHost: ((first: unknown, ...rest: readonly unknown[]) =>

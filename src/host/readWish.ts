@@ -31,7 +31,7 @@ const mostCells = 2000;
 export function readReadWish(given: unknown): ReadWish | undefined {
   const { kinds, ids, address } = record(given);
   if (!isList(kinds) || !kinds.every(isText)) return undefined;
-  return { kinds: kinds as readonly SheetKind[], ids: idsOf(ids), address: address === true };
+  return { kinds: kindsOf(kinds), ids: isList(ids) ? ids.filter(isId) : [], address: address === true };
 }
 
 export function readApplyWish(given: unknown): ApplyWish | undefined {
@@ -97,7 +97,7 @@ export function readEmptyFileWish(given: unknown): EmptyFileWish | undefined {
 export function readShowWish(given: unknown): ShowWish | undefined {
   const { sheetId, cell, hide } = record(given);
   if (!isId(sheetId)) return undefined;
-  const wish = { sheetId, hide: idsOf(hide) };
+  const wish = { sheetId, hide: kindsOf(hide) };
   if (cell === undefined || cell === null) return wish;
   const { row, column } = record(cell);
   return isPlace(row) && isPlace(column) ? { ...wish, cell: { row, column } } : undefined;
@@ -169,7 +169,7 @@ function lastOf(given: unknown): { readonly last?: LastTouch } {
       show: isId(show) ? show : null,
       madeBefore: madeBefore === true,
       emptySheet: isId(emptySheet) ? emptySheet : null,
-      hide: idsOf(hide),
+      hide: kindsOf(hide),
     },
   };
 }
@@ -187,5 +187,5 @@ const isList = (given: unknown): given is readonly unknown[] => Array.isArray(gi
 const isText = (given: unknown): given is string => typeof given === 'string';
 const isName = (given: unknown): given is string => isText(given) && given !== '' && given.length <= longestName;
 const isId = (given: unknown): given is number => typeof given === 'number' && Number.isInteger(given);
-const idsOf = (given: unknown): readonly number[] => (isList(given) ? given.filter(isId) : []);
+const kindsOf = (given: unknown) => (isList(given) ? given.filter(isText) : []) as readonly SheetKind[];
 const isPlace = (given: unknown): given is number => isId(given) && given >= 1;

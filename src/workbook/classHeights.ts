@@ -58,7 +58,12 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
     one(cautionsRow + cautionRows + 1, heights.slight),
   ];
   if (teams.length === 0) return above;
-  const each = inFewRuns(steps.map((step) => Math.max(...teams.map((team) => stepHeight(step, { lesson, team })))));
+  const each = inFewRuns(
+    steps.map((step) => ({
+      height: Math.max(...teams.map((team) => stepHeight(step, { lesson, team }))),
+      most: mostFor(step),
+    })),
+  );
   const usual = mostCommon(each);
   const heading = Math.max(
     ...[words.class.helpAndWho, words.class.numbersChanged].map((told) => inColumn(told, at.task, 'text heading')),
@@ -74,16 +79,29 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
   ];
 }
 
-/** Calls that a team's own heights may cost; one more is for its heading row, one for its closing row. */
+/** Calls that a team's own heights may cost, and one for rows that are added together; one more is for its heading row, one for its closing row. */
 const mostRuns = 6;
 
-/** Heights of which no more runs than that differ from the most common: rows are made as high as a neighbour where needed. */
-function inFewRuns(heights: readonly number[]): readonly number[] {
-  let now = [...heights];
+/** How high a row may be: one that a teacher adds stays low. */
+function mostFor(step: Step): number {
+  if (step.kind === 'safety') return mostRowHeight.addedQuestion;
+  const isEvidence = step.kind === 'weighing' || (step.kind === 'told' && step.evidence !== undefined);
+  return isEvidence ? mostRowHeight.added : mostRowHeight.any;
+}
+
+/**
+ * Heights of which no more runs than that differ from the most common: rows are made as high as a neighbour where needed,
+ * but none higher than it may be, and then there are more runs.
+ */
+function inFewRuns(rows: readonly { readonly height: number; readonly most: number }[]): readonly number[] {
+  let now = rows.map(({ height }) => height);
+  // Rows that are added have runs of their own, so that the others stay as low as without them.
+  const isAdded = (place: number) => (rows[place]?.most ?? mostRowHeight.any) < mostRowHeight.any;
+  const runsAllowed = mostRuns + rows.filter((_, place) => isAdded(place) && !isAdded(place - 1)).length;
   for (;;) {
     const usual = mostCommon(now);
     const runs = runsOf(now, 0);
-    if (runs.filter(({ height }) => height !== usual).length <= mostRuns) return now;
+    if (runs.filter(({ height }) => height !== usual).length <= runsAllowed) return now;
     const [cheapest] = runs
       .slice(1)
       .map((run, place) => {
@@ -92,6 +110,7 @@ function inFewRuns(heights: readonly number[]): readonly number[] {
         const height = Math.max(above.height, run.height);
         return { lower, height, cost: (height - lower.height) * lower.rows };
       })
+      .filter(({ lower, height }) => rows.slice(lower.row, lower.row + lower.rows).every(({ most }) => height <= most))
       .sort((one, other) => one.cost - other.cost);
     if (cheapest === undefined) return now;
     const { lower, height } = cheapest;

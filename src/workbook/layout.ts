@@ -4,11 +4,11 @@
  *
  * Places are kept for what is not built yet, so that it needs no new layout: the row `banner`, as good as hidden, for a
  * notice with a link where a lesson was put away; the task cell of a heading row, for a notice to the team; rows between
- * the steps and the closing row for evidence (a mass empty and loaded, an observation, a link), each a step with an id of
- * its own and at most `mostRowHeight.added` high; an exit question with a row for each seat (step ids `exit 1` to `exit 4`);
- * two questions about safety as rows behind the one that is ticked; blocks with other keys behind the teams', called
- * Practice 1 and 2. A team's highest help level and its extension task are columns of the Plan, which are givens here. A
- * lesson's id goes into the tag of the sheet.
+ * the steps and the closing row for what is added, each a step with an id of its own and at most `mostRowHeight.added` high.
+ * Evidence stands so: a mass empty and loaded before the mass, an observation and a link behind the bench; and the two
+ * questions about safety behind the row that is ticked. An exit question has a row for each seat (step ids `exit 1` to
+ * `exit 4`); blocks with other keys stand behind the teams', called Practice 1 and 2. A team's highest help level and its
+ * extension task are columns of the Plan, which are givens here. A lesson's id goes into the tag of the sheet.
  */
 export const layoutVersion = 4;
 

@@ -9,8 +9,8 @@ import {
   type Settings,
   type Setup,
   settingNames,
+  settingsBefore,
   type TeamPlan,
-  youngerSettings,
 } from '../lab/lesson/setup.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
@@ -113,8 +113,9 @@ function readSettings({ table, problems }: { table: SettingsTable; problems: Che
   for (const name of settingNames) {
     const value = table.get(name)?.value ?? '';
     const options = settingOptions[name];
-    if (value === '' && !table.has(name) && youngerSettings.includes(name)) {
-      settings[name] = defaultSettings[name];
+    const before = settingsBefore[name];
+    if (before !== undefined && !table.has(name)) {
+      settings[name] = before;
       continue;
     }
     if (value === '') {

@@ -3,6 +3,7 @@ import { workFor } from '../../src/desk/acts.ts';
 import { type BuildNote, noteIn, stateOf } from '../../src/desk/building/buildNote.ts';
 import { allKinds } from '../../src/desk/file/look.ts';
 import { runWork } from '../../src/desk/runWork.ts';
+import { teachersKinds } from '../../src/desk/sheets/teachersSheets.ts';
 import { deskWords } from '../../src/desk/words.ts';
 import { activityById } from '../../src/lab/lesson/activities.ts';
 import type { Activity } from '../../src/lab/lesson/activity.ts';
@@ -192,7 +193,7 @@ describe('building again', () => {
     expect(file.state.activeSheet).toBe(file.sheetCalled(words.progress.sheet).id);
     expect(applied(file).map(({ last }) => last)).toEqual([
       ...Array.from({ length: 3 }, () => undefined),
-      { emptySheet: null, madeBefore: false, show: file.state.activeSheet },
+      { emptySheet: null, madeBefore: false, show: file.state.activeSheet, hide: teachersKinds },
     ]);
   });
   it('goes back to where the teacher was once a sheet was made, and to the first class where that sheet is gone', () => {

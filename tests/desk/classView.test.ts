@@ -12,7 +12,7 @@ import { notYetKnown } from '../../src/workbook/readClassSheet.ts';
 import { readLesson } from '../../src/workbook/readLesson.ts';
 import { columnLetters } from '../../src/workbook/reference.ts';
 import { words } from '../../src/workbook/words.ts';
-import { builtLesson, fern, fillRow, moss, setup } from './builtLesson.ts';
+import { builtLesson, fern, fillRow, firstBuild, moss, setup } from './builtLesson.ts';
 import { type PaperFile, paperFile, problemOf, valueIn } from './paperFile.ts';
 import { said } from './said.ts';
 
@@ -73,11 +73,15 @@ describe('a class that is closed at the bell', () => {
   });
   it('has what is open in its row of the Record, written together with the line of the Plan', () => {
     expect(close()).toEqual({ noted: true });
-    expect(writes()).toEqual(['applySheet', 'writeCells']);
+    expect(writes()).toEqual(['applySheet', 'show', 'writeCells']);
     const [row = []] = recordRows();
     expect(row).toContain(`${next} 1 team still has to read the cautions.`);
     expect(row.join()).toContain('1 team left the volume in mL where litres belong.');
     expect(valueIn(file.call('recordDue')).due).toEqual([]);
+  });
+  it('leaves in view what was in view', () => {
+    close();
+    expect(file.asked.find(({ call }) => call === 'show')?.wish).toEqual({ sheetId: firstBuild().state.activeSheet });
   });
   it('keeps in the Record what a teacher wrote, and what was noted at the bell once the rows say it no more', () => {
     const { proposal } = valueIn(file.call('readRecord')).classes[0] ?? {};

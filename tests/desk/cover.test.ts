@@ -4,14 +4,15 @@ import { builtLesson, fern, fillRow, moss, setup } from './builtLesson.ts';
 import { fullDay } from './fullDay.ts';
 import { paperFile, problemOf, valueIn } from './paperFile.ts';
 
-const activity = activityById(setup.activity);
-const step = (place: number) => activity?.steps[place]?.title ?? '';
-const scored = (activity?.steps ?? []).filter(({ kind }) => kind !== 'told').length;
+/** Read by several tests and changed by none. */
+const day = fullDay();
+const { teams, stepCount: scored } = valueIn(day.call('readClass', fern));
+const step = (place: number) => teams[0]?.steps[place]?.title ?? '';
 
 describe('the page for a cover teacher', () => {
   it('says what, for whom, where each class stands and where most of its teams are', () => {
-    const { classes, activity: title, date, clock } = valueIn(fullDay().call('readCover'));
-    expect(title).toBe(activity?.title);
+    const { classes, activity: title, date, clock } = valueIn(day.call('readCover'));
+    expect(title).toBe(activityById(setup.activity)?.title);
     expect([date, clock]).toEqual(['2026-03-02', '10:15']);
     expect(classes.map(({ className, teams, rows }) => [className, teams, rows])).toEqual([
       ['Fern class', 8, 8 * scored],
@@ -23,7 +24,7 @@ describe('the page for a cover teacher', () => {
     expect(classes[1]?.open).toEqual([3, 4, 5].map((place) => ({ title: step(place), teams: 2 })));
   });
   it('names the first three teams to talk to, and how many come after them', () => {
-    const [first] = valueIn(fullDay().call('readCover')).classes;
+    const [first] = valueIn(day.call('readCover')).classes;
     expect(first?.talkFirst.map(({ team }) => team)).toEqual(['Carp', 'Adder', 'Newt']);
     expect(first?.talkMore).toBe(5);
   });

@@ -1,7 +1,6 @@
-import { activityById } from '../../src/lab/lesson/activities.ts';
 import { setup } from '../host/setup.ts';
 import { fillRow } from './builtLesson.ts';
-import { type PaperFile, paperFile } from './paperFile.ts';
+import { type PaperFile, paperFile, valueIn } from './paperFile.ts';
 
 const animals = ['Otter', 'Heron', 'Newt', 'Carp', 'Swift', 'Stoat', 'Raven', 'Adder'];
 const classes = [
@@ -15,7 +14,7 @@ export function fullDay(): PaperFile {
   const file = paperFile();
   const givens = { ...setup.givens, formula: 'AgNO3', ion: 'Ag+' };
   file.finish(file.call('startBuild', { ...setup, ownNumbers: true, givens, classes }));
-  const steps = activityById(setup.activity)?.steps ?? [];
+  const steps = valueIn(file.call('readClass', 'Fern class')).teams[0]?.steps ?? [];
   classes.forEach(({ name: sheet, teams }, place) => {
     teams.forEach((_, index) => {
       const key = `c${place + 1}-t${index + 1}`;

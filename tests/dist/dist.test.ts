@@ -196,6 +196,14 @@ describe('texts of rows, which the sidebar plans and sends', () => {
       expect(texts.length).toBeGreaterThan(steps.length);
       expect(texts.filter((text) => text.length > 30 && code.includes(text))).toEqual([]);
     }
+    // What a plan starts from is asked for in the sidebar alone.
+    for (const { givens } of allActivities())
+      for (const { about } of givens)
+        if (about.length > 30) expect([about, code.includes(about)]).toEqual([about, false]);
+    expect(rowTextsRead('const { recipe } = numbers;', ['lab/lesson/startingGivens'])).toEqual([
+      'lab/lesson/startingGivens',
+      'recipe',
+    ]);
     expect(rowTextsRead('const { aim } = activity; activity.steps[0].shown;', ['lab/bench/letteredShown'])).toEqual([
       'lab/bench/letteredShown',
       'aim',
@@ -209,6 +217,11 @@ describe('texts of rows, which the sidebar plans and sends', () => {
     expect(without(source, ['shown', 'aim'])).toBe(
       "const aim = 'x';\nexport const step = ({ id }) => ({ id, name: { } });",
     );
+    expect(
+      without("const numbers = { ion: 'a' };\nconst one = { numbers: { formula: 'f', ion: 'i' }, ion: 1 };", [
+        'numbers.ion',
+      ]),
+    ).toBe("const numbers = { ion: 'a' };\nconst one = { numbers: { formula: 'f' }, ion: 1 };");
     expect(() => without('export const step = ({ id, aim }) => ({ id: aim });', ['aim'])).toThrow(/^aim is left out/);
   });
   it.each(allActivities().map(({ id }) => id))('change no check and no hint of “%s”', (id) => {

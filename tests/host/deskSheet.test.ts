@@ -61,7 +61,6 @@ describe('a student', () => {
     readBook: { kinds: ['plan'] },
     writeCells: { seen: [], read: { kinds: [] }, cells: [] },
     putAside: { seen: [], read: { kinds: [] }, sheetId: 1, keptName: 'x' },
-    show: { sheetId: 1 },
     emptyFile: { seen: [], read: { kinds: [] }, fileName: 'Workbook', anew: [], removeOthers: true, note: '' },
   };
   it.each(Object.entries(wishes))('is kept out of %s, in a plain sentence, and nothing changes', (name, wish) => {
@@ -96,15 +95,23 @@ describe('a student', () => {
     expect(host.triggerErrors).toEqual([]);
     expect(host.run('student', 'checkAgain', [layoutVersion])).toMatchObject({ ok: true });
     expect(asked('student', 'openPage', { page: 'sidebar', about: '' }).ok).toBe(true);
+    expect(asked('student', 'show', { sheetId: sheetState(host, sheet).id }).ok).toBe(true);
     expect(asked('student', 'tryHost', { steps: [] }).ok).toBe(true);
     expect(host.choose('student', 'checkAgainFromMenu')).toBeNull();
+  });
+  it('is shown no sheet that is hidden, and hides none', () => {
+    const before = workbookText(host);
+    const shown = sheetState(host, sheet).id;
+    for (const wish of [{ sheetId: sheetState(host, 'Plan').id }, { sheetId: shown, hide: ['poll'] }])
+      expect(asked('student', 'show', wish)).toMatchObject({ ok: false, problem: { reason: 'teacher' } });
+    expect(workbookText(host)).toBe(before);
   });
   it('is let in as before in a file that has no such sheet yet', () => {
     const older = open();
     expect(older.run('student', 'readBook', [layoutVersion, { kinds: [] }])).toMatchObject({ ok: true });
   });
   it('has every call either behind the curb or needed by students', () => {
-    const free: readonly CallName[] = ['openPage', 'checkAgain', 'tryHost'];
+    const free: readonly CallName[] = ['show', 'openPage', 'checkAgain', 'tryHost'];
     expect([...Object.keys(wishes), 'applySheet', ...free].sort()).toEqual([...callNames].sort());
   });
 });

@@ -46,13 +46,32 @@ async function openSample(): Promise<void> {
   if (built === undefined) await buildSample();
 }
 
+/** Opens one of the teacher’s hidden sheets, as a press in the sidebar does. */
+async function openTeachers(name: string): Promise<void> {
+  await openView(sidebar, texts.views.sheets);
+  await sidebar.getByRole('button', { name: texts.sheets.open(name), exact: true }).click();
+  await tab(teacher, name).waitFor();
+}
+
 describe('a lesson in two windows', () => {
   beforeEach(() => openWindows());
 
   it('is built by the teacher, worked by a student, and follows the Plan', async () => {
     await buildSample();
-    for (const name of ['Plan', sheet, 'Fourth period', 'Progress', 'Help']) await tab(teacher, name).waitFor();
-    await tab(student, sheet).waitFor();
+    for (const page of [teacher, student]) {
+      for (const name of [sheet, 'Fourth period', 'Poll', 'Progress']) await tab(page, name).waitFor();
+      for (const name of ['Plan', 'Help', 'Prepare']) expect(await tab(page, name).count()).toBe(0);
+    }
+
+    // The link of a class opens its sheet for a student, whatever they had in front.
+    await openView(sidebar, texts.views.sheets);
+    await student.goto('about:blank');
+    for (const name of ['Fourth period', sheet]) {
+      const link = sidebar.getByLabel(texts.sheets.addressOf(name), { exact: true });
+      await link.waitFor({ state: 'attached' });
+      await student.goto(await link.inputValue());
+      await expect.poll(() => tab(student, name).getAttribute('aria-selected')).toBe('true');
+    }
 
     // A student types a right value with its unit: the check comes to stand beside it, in both windows.
     const row = preview.rowOf(sheet, team, 'molar mass');
@@ -81,6 +100,7 @@ describe('a lesson in two windows', () => {
     await typeInto(student, { sheet, row: moles, column: at.entry, text: right });
     await shown(student, moles, at.check).toBe('on target');
     const planned = preview.planned(sheet, team);
+    await openTeachers('Plan');
     await typeInto(teacher, {
       sheet: 'Plan',
       row: planned.row,
@@ -143,6 +163,7 @@ describe('a link in Help', () => {
     const lines = steps.flatMap((step) => [1, 2, 3].map((level) => ({ step, level })));
     const placed = notWeb.map((link, index) => ({ link, ...(lines[index] ?? { step: '', level: 0 }) }));
     const help = preview.sheet('Help').id;
+    await openTeachers('Help');
     const [first, ...others] = placed;
     if (!first) throw new Error('There is nothing to try.');
     await typeInto(teacher, {

@@ -76,7 +76,7 @@ describe('classFacts', () => {
       team('Heron', [right('Molar mass'), helped]),
     ];
     expect(day.entry.wentWell).toBe(
-      '1 team finished every step. 1 team found a slip of its own and put it right without help, most at “Mass”. Right at the first try in every team: Molar mass.',
+      '1 team finished every step. 1 team found a slip of its own and put it right without help, at “Mass”. Right at the first try in every team: Molar mass.',
     );
     expect(facts([finds, finds, asks]).entry.wentWell).toBe(
       'All 3 teams finished every step. 2 teams found slips of their own and put them right without help, most at “Mass”. Right at the first try in every team: Molar mass.',
@@ -93,6 +93,10 @@ describe('classFacts', () => {
       facts([team('Otter', [open('Mass', remarks.notYet), open('Moles', remarks.notYet), waits])]).entry.hard,
     ).toBe('1 team has no right value yet for “Mass”.');
     expect(facts([team('Otter', [waits])]).entry.hard).toBe('');
+  });
+  it('names the rows where most teams go on first, in one sentence', () => {
+    const at = (title: string) => team('Otter', [right('Molar mass'), step(title)]);
+    expect(facts([at('Moles'), at('Mass'), at('Mass')]).entry.next).toBe('2 teams continue at “Mass”, 1 at “Moles”.');
   });
   it('says who has the cautions still to read', () => {
     const unread = team('Otter', [step('Aim and cautions', { ofCautions: true }), right('Molar mass')]);

@@ -15,7 +15,10 @@ const quotedIn = (guide: Guide): readonly string[] =>
 const named = new Set([
   ...Object.values(texts.views),
   ...[...words.class.headings].flatMap((name) => [name, name.split(' ')[0]]),
+  texts.classNow.close,
   ...Object.values(texts.states).map(({ word }) => word),
+  texts.plan.safety,
+  texts.classNow.close,
 ]);
 const known = new Set([...named].map((name) => String(name).toLowerCase()));
 

@@ -21,6 +21,8 @@ const entry = {
   poll: '',
   next: '',
   notes: '',
+  substance: '',
+  concentrations: '',
 };
 const names = { present: [], absent: [], finished: [], absentMembers: [] };
 const answers: FakeAnswers = {

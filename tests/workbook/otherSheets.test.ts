@@ -168,7 +168,12 @@ describe('Prepare', () => {
     const teams = Array.from({ length: teamCount }, (_, index) => ({
       ...first,
       key: `k${index}`,
-      givens: { ...first.givens, formula: salts[index % salts.length] ?? 'KBr', 'stock molarity': `0.${300 + index}` },
+      givens: {
+        ...first.givens,
+        formula: salts[index % salts.length] ?? 'KBr',
+        'stock molarity': `0.${300 + index}`,
+        flask: String(100 + index),
+      },
     }));
     const plan = planPrepareSheet({ ...lesson, teams }, names, planPlaces(lesson));
     const list = plan.blocks.find(({ row }) => row === plan.identity.firstRow + 1);

@@ -46,7 +46,9 @@ describe('a team that types nothing', () => {
     expect(talkFirst(8 * minute - 1)).toEqual([]);
   });
   it('is named from eight minutes on, with the minutes and where it stands', () => {
-    expect(talkFirst(8 * minute)).toEqual([{ team: 'Otter', reason: 'Nothing new for 8 minutes, at Second row.' }]);
+    expect(talkFirst(8 * minute)).toEqual([
+      { team: 'Otter', reason: 'Second row: still blank. Nothing new for 8 minutes.' },
+    ]);
     expect(talkFirst(9 * minute)[0]?.reason).toContain('9 minutes');
   });
 });

@@ -15,7 +15,7 @@ import { lessonInFile } from '../lesson/planInFile.ts';
 import { readAway } from '../lesson/readAway.ts';
 import { readyToRest } from '../lesson/readyToRest.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
-import { teachersSheets } from '../sheets/teachersSheets.ts';
+import { teachersKinds } from '../sheets/teachersSheets.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { beginBuild } from './beginBuild.ts';
@@ -207,15 +207,19 @@ function closing(step: StepTaken): Pick<ApplyWish, 'read' | 'note' | 'last'> {
  * goes back to where they were. Where nothing was made nothing moves.
  */
 function lastTouch(book: Book, { made: madeBefore, emptySheet, shownBefore, wish }: BuildNote): LastTouch {
-  // A late team changes nothing for the others, not even which sheets are in sight.
-  const hide = wish.joins === undefined ? teachersSheets(book).map(({ id }) => id) : [];
   const before = book.sheets.find(({ id }) => id === shownBefore);
   const isIn = (state: string) => before?.tag?.state === state;
   const stays = before !== undefined && !before.kept && !isIn('leaving') && !isIn('away');
   const classes = sheetsInUse(book).filter(({ tag }) => tag.kind === 'class' && tag.state === 'built');
   // Whoever looked at the lesson before sees the same class in this one.
   const same = isIn('away') ? classes.find(({ tag }) => tag.className === before?.tag?.className) : undefined;
-  return { emptySheet, madeBefore, show: stays ? before.id : ((same ?? classes[0])?.id ?? null), hide };
+  return {
+    emptySheet,
+    madeBefore,
+    show: stays ? before.id : ((same ?? classes[0])?.id ?? null),
+    // A late team changes nothing for the others, not even which sheets are in sight.
+    hide: wish.joins === undefined ? teachersKinds : [],
+  };
 }
 
 /** The page knows of the step at once: the next one goes on from here. */

@@ -43,6 +43,6 @@ export function* writeCells(
     readonly ids?: readonly number[];
   },
 ): Work<Outcome<Book>> {
-  const answer = yield* ask('writeCells', { cells, seen, read: { kinds, ids } });
+  const answer = yield* ask('writeCells', { cells, seen, read: { kinds, ...(ids.length > 0 ? { ids } : {}) } });
   return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
 }

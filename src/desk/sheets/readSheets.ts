@@ -7,7 +7,7 @@ import { done, type Outcome, problem } from '../outcome.ts';
 import type { SheetsView } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { linkTo } from './linkTo.ts';
-import { teachersSheets } from './teachersSheets.ts';
+import { teachersKinds, teachersSheets } from './teachersSheets.ts';
 
 const kinds = ['plan', 'class'] as const;
 
@@ -35,8 +35,8 @@ export const openSheet = (_: File, sheetId: number): Work<Outcome<null>> => ask(
 export function* hideTeachersSheets(file: File): Work<Outcome<null>> {
   const book = yield* look(file, []);
   if (!book.ok) return book;
-  const hide = teachersSheets(book.value).map(({ id }) => id);
   const { activeSheet } = book.value;
-  const sheetId = hide.includes(activeSheet) ? firstClassOf(book.value) : activeSheet;
-  return sheetId === undefined ? problem(deskWords.noClassSheet) : yield* ask('show', { sheetId, hide });
+  const isIn = teachersSheets(book.value).some(({ id }) => id === activeSheet);
+  const sheetId = isIn ? firstClassOf(book.value) : activeSheet;
+  return sheetId === undefined ? problem(deskWords.noClassSheet) : yield* ask('show', { sheetId, hide: teachersKinds });
 }

@@ -3,10 +3,10 @@ import type { Book } from '../file/book.ts';
 import { sheetsInUse } from '../file/sheets.ts';
 
 /** What is the teacher’s alone, in the order in which the sidebar offers it. Students see the other sheets in use. */
-const kinds: readonly SheetKind[] = ['plan', 'prepare', 'help', 'record', 'key'];
+export const teachersKinds: readonly SheetKind[] = ['plan', 'prepare', 'help', 'record', 'key'];
 
 /** The teacher’s sheets, which a build leaves hidden: that spares students the search, and keeps nothing secret. */
 export const teachersSheets = (book: Book) =>
   sheetsInUse(book)
-    .filter(({ tag }) => kinds.includes(tag.kind))
-    .sort((one, other) => kinds.indexOf(one.tag.kind) - kinds.indexOf(other.tag.kind));
+    .filter(({ tag }) => teachersKinds.includes(tag.kind))
+    .sort((one, other) => teachersKinds.indexOf(one.tag.kind) - teachersKinds.indexOf(other.tag.kind));

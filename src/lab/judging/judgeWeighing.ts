@@ -4,7 +4,7 @@ import { remarks } from '../texts/feedback.ts';
 import { differenceTexts, weighingTexts } from '../texts/weighing.ts';
 import { expectedReading } from './expectedReading.ts';
 import { filled } from './feedbackText.ts';
-import { isSound, type JudgedRow, type Surroundings } from './judgedRow.ts';
+import type { JudgedRow, Surroundings } from './judgedRow.ts';
 import { showsEveryFigure } from './judgeReading.ts';
 import { readEntry } from './readEntry.ts';
 import type { RowCheck } from './rowCheck.ts';
@@ -41,7 +41,8 @@ export function judgeWeighing({ of, when }: WeighingStep, cell: CellValue, aroun
 }
 
 /**
- * Judges a mass by the two readings that it is worked from. Where it is their difference, what else is to be said of it is
+ * Judges a mass by the two readings that it is worked from; one that needs another look holds it back like any row of the
+ * bench. Where it is their difference, what else is to be said of it is
  * for others: undefined then, and where the block has no such rows.
  */
 export function judgeDifference(
@@ -49,16 +50,14 @@ export function judgeDifference(
   entry: TypedEntry,
   around: Surroundings,
 ): Pick<JudgedRow, 'status' | 'lookAt'> | undefined {
-  const rows = [around.rowOf(`${step.id} empty`), around.rowOf(`${step.id} loaded`)];
-  const [emptyRow, loadedRow] = rows;
+  const emptyRow = around.rowOf(`${step.id} empty`);
+  const loadedRow = around.rowOf(`${step.id} loaded`);
   if (!step.from || !emptyRow || !loadedRow) return undefined;
   const [empty, loaded] = [emptyRow.value, loadedRow.value];
   const about = (text: string, row: JudgedRow) => filled(text, { row: row.root });
   if (empty === undefined || loaded === undefined)
     return { status: 'not yet', lookAt: about(remarks.needsRow, empty === undefined ? emptyRow : loadedRow) };
   if (isRounded(entry, loaded - empty)) {
-    const unsound = rows.find((row) => row && !isSound(row));
-    if (unsound) return { status: 'follows', lookAt: about(remarks.follows, unsound) };
     return loadedRow.lookAt === weighingTexts.copied
       ? { status: 'close', lookAt: about(differenceTexts.openQuestion, loadedRow) }
       : undefined;

@@ -143,9 +143,7 @@ function measuredTexts(step: MeasuredStep): readonly string[] {
     ...[onTarget, farAbove, farBelow, unit, unreadable, decimals, remarks.otherMark],
     ...(step.from === undefined
       ? []
-      : [remarks.needsRow, remarks.follows, ...Object.values(differenceTexts)].map((text) =>
-          filled(text, { row: 'Loaded' }),
-        )),
+      : [remarks.needsRow, ...Object.values(differenceTexts)].map((text) => filled(text, { row: 'Loaded' }))),
   ];
 }
 

@@ -22,13 +22,16 @@ export const settingNames = [
   'evidence',
   'checks come from',
 ] as const;
-/** Settings that Plans built before they were thought of have no line for; what a new plan starts with holds there. */
-export const youngerSettings: readonly string[] = [
-  'safety questions',
-  'cautions also in',
-  'evidence',
-  'checks come from',
-];
+/**
+ * Settings that Plans built before they were thought of have no line for, each with what such a lesson has: so that nothing
+ * moves under a class before the teacher asks for it.
+ */
+export const settingsBefore: Readonly<Record<string, string>> = {
+  'safety questions': 'never',
+  'cautions also in': 'none',
+  evidence: 'no',
+  'checks come from': 'formulas',
+};
 export type SettingName = (typeof settingNames)[number];
 export type Settings = Readonly<Record<SettingName, string>>;
 

@@ -4,6 +4,7 @@ import { preparationTexts as words } from '../texts/preparation.ts';
 import type { CautionBlock } from './cautionBlocks.ts';
 import type { DayPreparation } from './dayPreparation.ts';
 import type { GlasswareCount } from './glassware.ts';
+import { withSparePieces } from './spare.ts';
 import { rinseMl, type StaffSolution } from './staffSolutions.ts';
 import type { Handled } from './teamUse.ts';
 import { type AnswerKnown, untold } from './untold.ts';
@@ -222,12 +223,8 @@ function madeRow(solution: StaffSolution, number: Numbers, forEveryone: boolean)
   };
 }
 
-const layRows = (
-  { glassware, uses, classes }: DayPreparation,
-  number: Numbers,
-  forEveryone: boolean,
-): readonly PreparationRow[] => [
-  ...(forEveryone ? withoutPipetteSizes(glassware) : glassware).map(
+const layRows = (day: DayPreparation, number: Numbers, forEveryone: boolean): readonly PreparationRow[] => [
+  ...(forEveryone ? withoutPipetteSizes(day) : day.glassware).map(
     ({ kind, sizeMl, atOnce, withSpare, allDay, perClass, isOnShelf }): PreparationRow => {
       const name = words.glassware[kind];
       return {
@@ -240,11 +237,11 @@ const layRows = (
         note: [forEveryone ? words.atOnce({ atOnce, allDay }) : '', isOnShelf ? '' : words.notOnShelf]
           .filter((part) => part !== '')
           .join(' '),
-        byClass: classes.map((one, at) => ({ className: one.name, amount: perClass[at] ?? 0 })),
+        byClass: day.classes.map((one, at) => ({ className: one.name, amount: perClass[at] ?? 0 })),
       };
     },
   ),
-  ...(uses.length === 0
+  ...(day.uses.length === 0
     ? []
     : [
         {
@@ -259,25 +256,26 @@ const layRows = (
 ];
 
 /** The volume that a pipette delivers is what a team has to find: all sizes of a kind count together. */
-function withoutPipetteSizes(glassware: readonly GlasswareCount[]): readonly GlasswareCount[] {
-  const counted: GlasswareCount[] = [];
-  for (const { sizeMl, ...one } of glassware) {
-    const isPipette = one.kind === 'pipette' || one.kind === 'graduated pipette';
-    const index = isPipette ? counted.findIndex(({ kind }) => kind === one.kind) : -1;
-    const before = counted[index];
-    if (before === undefined) {
-      counted.push({ ...one, sizeMl: isPipette ? undefined : sizeMl, isOnShelf: isPipette || one.isOnShelf });
-      continue;
-    }
-    counted[index] = {
-      ...before,
-      atOnce: before.atOnce + one.atOnce,
-      withSpare: before.withSpare + one.withSpare,
-      allDay: before.allDay + one.allDay,
-      perClass: before.perClass.map((count, at) => count + (one.perClass[at] ?? 0)),
-    };
-  }
-  return counted;
+function withoutPipetteSizes({ glassware, glasswareSpare }: DayPreparation): readonly GlasswareCount[] {
+  const kinds = [...new Set(glassware.map(({ kind }) => kind))];
+  return kinds.flatMap((kind) => {
+    const own = glassware.filter((one) => one.kind === kind);
+    const [first] = own;
+    if (first === undefined || (kind !== 'pipette' && kind !== 'graduated pipette')) return own;
+    const perClass = first.perClass.map((_, at) => own.reduce((sum, one) => sum + (one.perClass[at] ?? 0), 0));
+    const atOnce = Math.max(...perClass);
+    return [
+      {
+        kind,
+        sizeMl: undefined,
+        perClass,
+        atOnce,
+        withSpare: withSparePieces(atOnce, glasswareSpare),
+        allDay: own.reduce((sum, { allDay }) => sum + allDay, 0),
+        isOnShelf: true,
+      },
+    ];
+  });
 }
 
 function balanceRows({ balance }: DayPreparation, number: Numbers, forEveryone: boolean): readonly PreparationRow[] {

@@ -191,10 +191,11 @@ function nextTime({
   });
   const unread = waiting.filter(({ ofCautions }) => ofCautions === true).length;
   const away = absent.filter((team) => !isFinished(team)).length;
+  const places = ranked(waiting.filter(({ ofCautions }) => ofCautions !== true).map(({ title }) => title))
+    .slice(0, mostNamed)
+    .map(([title, teams]) => ({ title, teams }));
   return [
-    ...ranked(waiting.filter(({ ofCautions }) => ofCautions !== true).map(({ title }) => title))
-      .slice(0, mostNamed)
-      .map(([title, teams]) => recordWords.goOnAt({ title, teams })),
+    ...(places.length > 0 ? [recordWords.goOnAt(places)] : []),
     ...(unread > 0 ? [recordWords.stillToRead(unread)] : []),
     ...(away > 0 ? [recordWords.wasAbsent(away)] : []),
   ].join(' ');

@@ -20,15 +20,20 @@ export const recordWords = {
   mended: ({ teams: some, title }: { teams: number; title: string }) =>
     `${teams(some)} found ${some === 1 ? 'a slip of its own' : 'slips of their own'} and put ${
       some === 1 ? 'it' : 'them'
-    } right without help, most at “${title}”.`,
+    } right without help, ${some === 1 ? 'at' : 'most at'} “${title}”.`,
   wentWell: (titles: readonly string[]) => `Right at the first try in every team: ${list(titles)}.`,
   mostTries: ({ title, tries, teams: some }: { title: string; tries: number; teams: number }) =>
     `Most attempts: “${title}”, ${tries} in ${teams(some)}.`,
   slip: ({ teams: some, words }: { teams: number; words: string }) => `${teams(some)} ${words}.`,
   notRight: ({ teams: some, title }: { teams: number; title: string }) =>
     `${teams(some)} ${some === 1 ? 'has' : 'have'} no right value yet for “${title}”.`,
-  goOnAt: ({ title, teams: some }: { title: string; teams: number }) =>
-    `${teams(some)} ${some === 1 ? 'continues' : 'continue'} at “${title}”.`,
+  /** Where teams go on, most of them first. */
+  goOnAt: (places: readonly { title: string; teams: number }[]) =>
+    `${list(
+      places.map(({ title, teams: some }, index) =>
+        index === 0 ? `${teams(some)} ${some === 1 ? 'continues' : 'continue'} at “${title}”` : `${some} at “${title}”`,
+      ),
+    )}.`,
   stillToRead: (some: number) => `${teams(some)} still ${some === 1 ? 'has' : 'have'} to read the cautions.`,
   wasAbsent: (some: number) =>
     some === 1

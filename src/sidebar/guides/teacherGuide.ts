@@ -26,6 +26,7 @@ export const teacherGuide: Guide = {
         `Keep “${views.classNow}” open. It says which team to talk to first, and about what. Progress is the sheet for the projector: it says how far each team is, and nothing that would embarrass anybody.`,
         `“${views.teams}” adds a team that comes late and marks who is absent. Nobody else’s rows move.`,
         'A team that is stuck asks for help in its row: 1 for the idea, 2 for the relation, 3 for the set-up with its own numbers. No hint gives the answer.',
+        'Where a substance has the signal word Danger, two short questions stand below the cautions, about a splash and about leftovers. The bench rows open once both answers are right. Under “Safety and evidence” in the plan you can ask them always or never.',
         `At the bell, “Close at the bell” in “${views.classNow}” stops the open rows from asking and notes in the Record where teams go on. The same button opens them again next time.`,
         'Change a number in the Plan sheet, and the checks and hints of that team follow at once.',
       ],

@@ -36,7 +36,7 @@ export function sheetsView(): View {
       'section',
       {},
       element('h2', {}, say.teachersTitle),
-      element('p', { class: 'hint' }, say.teachersAbout),
+      element('p', { class: 'hint' }, `${say.teachersAbout} ${say.noSecret}`),
       teachers.length === 0
         ? element('p', {}, say.none)
         : element(
@@ -64,7 +64,6 @@ export function sheetsView(): View {
           { type: 'button', class: 'act two', onclick: () => void does(say.hidden, askDesk('hideTeachersSheets')) },
           say.hide,
         ),
-      element('p', { class: 'hint' }, say.noSecret),
     ),
     element(
       'section',

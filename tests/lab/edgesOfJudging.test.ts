@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest';
+import { judgeReading, type Reading } from '../../src/lab/judging/judgeReading.ts';
+import { readingTolerance } from '../../src/lab/judging/readingTolerance.ts';
+import { closeness, isOneFigureOf, isTruncated, toleranceOf } from '../../src/lab/judging/tolerance.ts';
+import type { TypedEntry } from '../../src/lab/judging/typedEntry.ts';
+import { readingAdvice, readingTexts } from '../../src/lab/texts/readings.ts';
+import { grams, millilitres } from '../../src/measurement/quantity.ts';
+
+const flask: Reading = {
+  expected: 200,
+  unit: 'mL',
+  of: 'flask',
+  tools: [{ tool: 'flask', volume: millilitres(200) }],
+  settings: {},
+  decimalMark: 'point',
+};
+const limit = (() => {
+  const found = readingTolerance(flask, flask.settings);
+  if (!found.ok) throw new Error(found.error.code);
+  return found.value.limit;
+})();
+
+describe('a reading at an edge', () => {
+  it.each([
+    // Inside at the very limit on either side, and outside by a billionth of it.
+    [200 + limit, 'on target'],
+    [200 - limit, 'on target'],
+    [200 + limit * (1 + 1e-6), 'not yet'],
+    [200 - limit * (1 + 1e-6), 'not yet'],
+  ])('%s mL of 200 is %s', (entry, status) => {
+    expect(judgeReading(entry, flask).status).toBe(status);
+  });
+  const { above, below } = readingAdvice.flask;
+  it.each([
+    // A tenth of the plan away is still near; three times the plan, or a third of it, is not yet far.
+    [220, [readingTexts.above, above.ask, above.near].join(' ')],
+    [220.1, [readingTexts.above, above.ask, above.further].join(' ')],
+    [180, [readingTexts.below, below.ask, below.near].join(' ')],
+    [179.9, [readingTexts.below, below.ask, below.further].join(' ')],
+    [600, [readingTexts.above, above.ask, above.further].join(' ')],
+    [600.1, readingTexts.farAbove],
+    [200 / 3, [readingTexts.below, below.ask, below.further].join(' ')],
+    [66.6, readingTexts.farBelow],
+  ])('%s mL of 200 is told what fits its distance', (entry, words) => {
+    expect(judgeReading(entry, flask).lookAt).toBe(words);
+  });
+  it('asks for every figure of the display only of a text in grams that a balance showed', () => {
+    const weighed: Reading = {
+      ...flask,
+      expected: 8,
+      unit: 'g',
+      of: 'balance',
+      tools: [{ tool: 'balance', mass: grams(8) }],
+    };
+    expect(judgeReading('8.0', weighed)).toEqual({ status: 'close', lookAt: readingTexts.decimals });
+    expect(judgeReading('8.00', weighed)).toEqual({ status: 'on target', lookAt: readingTexts.onTarget });
+    expect(judgeReading(8, weighed).status).toBe('on target');
+    expect(judgeReading('200', flask).status).toBe('on target');
+    expect(judgeReading('8.0', { ...weighed, tools: flask.tools }).status).toBe('on target');
+  });
+});
+
+const entry = (value: number, figures: number, lastPlace: number): TypedEntry => ({
+  value,
+  figuresMin: figures,
+  figuresMax: figures,
+  lastPlace,
+  isText: true,
+});
+const exactly = (value: number) => ({ low: value, middle: value, high: value });
+
+describe('a tolerance at an edge', () => {
+  const three = toleranceOf(exactly(7.14), { asked: { figures: 3 }, wideClose: false });
+  const wide = toleranceOf(exactly(7.14), { asked: { figures: 3 }, wideClose: true });
+  it('counts two units of the last figure as close, and within 1 % only where several rounded steps lead there', () => {
+    expect(closeness(entry(7.16, 3, -2), three)).toBe('rounding');
+    expect(closeness(entry(7.12, 3, -2), three)).toBe('rounding');
+    expect(closeness(entry(7.17, 3, -2), three)).toBe(false);
+    expect(closeness(entry(7.17, 3, -2), wide)).toBe('rounding');
+    expect(closeness(entry(7.21, 3, -2), wide)).toBe('rounding');
+    expect(closeness(entry(7.22, 3, -2), wide)).toBe(false);
+  });
+  it('tells too few figures from rounding, and knows nothing close to 0', () => {
+    expect(closeness(entry(7.1, 2, -1), three)).toBe('few figures');
+    expect(closeness(entry(0, 2, -1), toleranceOf(exactly(0), { asked: { decimals: 2 }, wideClose: true }))).toBe(
+      false,
+    );
+  });
+  it('knows one figure of the target, where more are asked', () => {
+    expect(isOneFigureOf(entry(7, 1, 0), three)).toBe(true);
+    expect(isOneFigureOf(entry(8, 1, 0), three)).toBe(false);
+    expect(isOneFigureOf(entry(7.1, 2, -1), three)).toBe(false);
+    const one = toleranceOf(exactly(7.14), { asked: { figures: 1 }, wideClose: false });
+    expect(isOneFigureOf(entry(7, 1, 0), one)).toBe(false);
+    const decimals = (asked: number) => toleranceOf(exactly(7.14), { asked: { decimals: asked }, wideClose: false });
+    expect(isOneFigureOf(entry(7, 1, 0), decimals(1))).toBe(true);
+    expect(isOneFigureOf(entry(7, 1, 0), decimals(0))).toBe(false);
+  });
+  it('knows a figure that was cut off where it should have been rounded up', () => {
+    const cut = toleranceOf(exactly(7.149), { asked: { figures: 3 }, wideClose: false });
+    expect(isTruncated(entry(7.14, 3, -2), cut)).toBe(true);
+    expect(isTruncated(entry(7.15, 3, -2), cut)).toBe(false);
+    expect(isTruncated(entry(7.13, 3, -2), cut)).toBe(false);
+    expect(isTruncated(entry(7.14, 3, -2), three)).toBe(false);
+    expect(isTruncated(entry(7.1, 2, -1), cut)).toBe(false);
+  });
+  it('is never finer than the coarsest value that a result rests on', () => {
+    const coarse = toleranceOf(exactly(7.14), {
+      asked: { figures: 3 },
+      wideClose: false,
+      coarsest: exactly(714),
+    });
+    expect([three.placeLow, three.placeHigh]).toEqual([0.01, 0.01]);
+    expect([coarse.placeLow, coarse.placeHigh]).toEqual([1, 1]);
+  });
+});
