@@ -12,9 +12,12 @@ const number = /^[\d.,]+( ?[%a-z]{1,3})?$/i;
 
 /**
  * The lesson as it may be given on: settings, shelf and numbers as they are, with counted names in place of those of
- * classes and teams, keys of our own, and nothing of what people added to the Plan besides.
+ * classes and teams, keys of our own, and nothing of what people added to the Plan besides. For a new term classes and
+ * teams keep their names.
  */
-export function neutralLesson(reading: PlanReading, activity: Activity): Lesson {
+export function neutralLesson(reading: PlanReading, activity: Activity, { keepsNames = false } = {}): Lesson {
+  const nameOfClass = (name: string, number: number) => (keepsNames ? name : words.share.className(number));
+  const nameOfTeam = (name: string, number: number) => (keepsNames ? name : words.share.team(number));
   const classes = classNames(reading);
   const givenNames = activity.givens.map(({ name }) => name);
   const teamsSoFar = classes.map(() => 0);
@@ -26,8 +29,8 @@ export function neutralLesson(reading: PlanReading, activity: Activity): Lesson 
     for (const name of givenNames) givens[name] = line.givens[name] ?? '';
     return {
       key: `c${place + 1}-t${teamNumber}`,
-      className: words.share.className(place + 1),
-      team: words.share.team(teamNumber),
+      className: nameOfClass(line.className, place + 1),
+      team: nameOfTeam(line.team, teamNumber),
       givens,
     };
   });
@@ -38,9 +41,11 @@ export function neutralLesson(reading: PlanReading, activity: Activity): Lesson 
       ...reading.setup,
       givens,
       settings: plainSettings(reading.setup.settings, activity),
-      classes: classes.map((_, index) => ({
-        name: words.share.className(index + 1),
-        teams: Array.from({ length: teamsSoFar[index] ?? 0 }, (__, team) => words.share.team(team + 1)),
+      classes: classes.map((name, index) => ({
+        name: nameOfClass(name, index + 1),
+        teams: reading.teams
+          .filter(({ className }) => className === name)
+          .map(({ team }, place) => nameOfTeam(team, place + 1)),
       })),
     },
     activity,

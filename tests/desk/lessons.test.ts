@@ -350,3 +350,19 @@ describe('the sample', () => {
     ).toEqual([]);
   });
 });
+
+it('a new term takes the classes and teams of all lessons along, and nothing else', () => {
+  next(on(file, days.second), other(moss));
+  const wish = { fileName: 'Invented school', keepHints: false, removeOthers: true, keepTeams: true };
+  file.finish(file.call('emptyCopy', wish));
+  const { classes, lessons, awayCount } = valueIn(file.call('readLesson'));
+  expect(classes).toEqual([fern, moss]);
+  expect([lessons.length, awayCount]).toEqual([1, 0]);
+  expect(valueIn(file.call('readTeams')).classes.map(({ teams }) => teams.map(({ team }) => team))).toEqual([
+    ['Otter', 'Heron'],
+    ['Newt'],
+  ]);
+  const words = JSON.stringify(file.state.sheets.map(({ cells }) => cells));
+  expect(words).not.toMatch(/Ana|119\.0|2026-03-0/);
+  expect(file.names().filter((name) => /Record|kept|lesson of/.test(name))).toEqual([]);
+});
