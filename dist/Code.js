@@ -8126,16 +8126,14 @@ function judgeWeighing({ of, when }, cell, around) {
 	return isCopied && !said ? row("close", weighingTexts.copied) : row("on target", weighingTexts.noted);
 }
 function judgeDifference(step, entry, around) {
-	const rows = [around.rowOf(`${step.id} empty`), around.rowOf(`${step.id} loaded`)];
-	const [emptyRow, loadedRow] = rows;
+	const emptyRow = around.rowOf(`${step.id} empty`);
+	const loadedRow = around.rowOf(`${step.id} loaded`);
 	if (!step.from || !emptyRow || !loadedRow) return void 0;
 	const [empty, loaded] = [emptyRow.value, loadedRow.value];
 	const about = (text, row) => filled(text, { row: row.root });
 	if (empty === void 0 || loaded === void 0)
 		return { status: "not yet", lookAt: about(remarks.needsRow, empty === void 0 ? emptyRow : loadedRow) };
 	if (isRounded(entry, loaded - empty)) {
-		const unsound = rows.find((row) => row && !isSound(row));
-		if (unsound) return { status: "follows", lookAt: about(remarks.follows, unsound) };
 		return loadedRow.lookAt === weighingTexts.copied ? { status: "close", lookAt: about(differenceTexts.openQuestion, loadedRow) } : void 0;
 	}
 	const { emptyLeftIn, added, fromPlan, other } = differenceTexts;
@@ -10184,7 +10182,7 @@ function countedEntry(entry) { return `“${entry}`; }
 
 return { cellText, layoutVersion, classColumns, countedColumn, classMarker, checksMark, classRows, cautionRows, prepareCells, pollColumns, pollRows, pollMarker, countedEntry };
 },
-// Part host/words: host/spreadsheet, workbook/scratchSheet
+// Part host/words: host/spreadsheet, workbook/restWords, workbook/scratchSheet
 "host/words"(part) {
 // host/spreadsheet
 function openSpreadsheet() { return SpreadsheetApp.getActiveSpreadsheet(); }
@@ -10210,6 +10208,9 @@ function recalculateEveryMinute(spreadsheet) {
 }
 function documentVisibility() { return SpreadsheetApp.DeveloperMetadataVisibility.DOCUMENT; }
 
+// workbook/restWords
+var restWords = { checks: "Checks are off", before: "then: " };
+
 // workbook/scratchSheet
 var scratchSheet = {
 	name: "Selfcheck",
@@ -10218,6 +10219,7 @@ var scratchSheet = {
 var deskSheetName = "Labrow teacher";
 
 // host/words
+var putAway = "This lesson is put away. What is typed here is kept but not checked.";
 var hostWords = {
 	title: "Labrow",
 	menu: {
@@ -10238,8 +10240,13 @@ var hostWords = {
 	kept: {
 		alone: "Kept as it was. What is typed here is no longer checked.",
 		withLink: "Kept as it was. What is typed here is no longer checked. Click here for the sheet in use.",
-		checks: "Checks are off",
-		before: function(word) { return `then: ${word}`; }
+		checks: restWords.checks,
+		before: function(word) { return `${restWords.before}${word}`; }
+	},
+	/** In a sheet of a lesson that was put away. */
+	away: {
+		alone: putAway,
+		withLink: `${putAway} Click here for the lesson in use.`
 	},
 	/** In a note on the cell. */
 	movedAside: function(text) { return `Typed in this cell, where a check has to show: “${text}”`; },
@@ -10314,12 +10321,12 @@ var hostWords = {
 	}
 };
 
-return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, boxAround, recalculateEveryMinute, documentVisibility, scratchSheet, hostWords };
+return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, boxAround, recalculateEveryMinute, documentVisibility, restWords, scratchSheet, hostWords };
 },
 // Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 56 more
 "desk"(part) {
 const { cautionRows, cellText, checksMark, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("host/countedEntry");
-const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, scratchSheet, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
+const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, restWords, scratchSheet, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
 
 const { checkHeadings, closedRow } = part("lab/texts/feedback");
 const { filledText } = part("base");
@@ -10672,14 +10679,16 @@ function carryEntries({
 
 // host/digest
 function digest(text) {
+	const { imul } = Math;
+	const { length } = text;
 	let one = 2166136261 | 0;
 	let other = 16777619;
-	for (let at = 0; at < text.length; at += 1) {
+	for (let at = 0; at < length; at += 1) {
 		const code = text.charCodeAt(at);
-		one = Math.imul(one ^ code, 16777619);
-		other = Math.imul(other, 31) + code | 0;
+		one = imul(one ^ code, 16777619);
+		other = (other << 5) - other + code | 0;
 	}
-	return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${text.length}`;
+	return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${length}`;
 }
 
 // lab/record/recordEntry
@@ -10847,11 +10856,12 @@ function noteKept(file2, one) {
 	const ids = keptIds(file2);
 	if (!ids.includes(one.id)) file2.store.write(keptProperty, [...ids, one.id].join(" "));
 }
-function isOld({ state }) { return state === "kept" || state === "leaving"; }
-function isOf(tag, role) { return tag.kind === role.kind && (tag.className ?? "") === (role.className ?? ""); }
+function isOld({ state }) { return state !== "building" && state !== "built"; }
+function isOf(tag, role) { return roleName(tag) === roleName(role); }
 function sheetInUse(own, role) { return own.find(({ tag }) => !isOld(tag) && isOf(tag, role)); }
 function sheetLeaving(own, role) { return own.find(({ tag }) => tag.state === "leaving" && isOf(tag, role)); }
-function roleName({ kind, className }) { return JSON.stringify([kind, className ?? ""]); }
+function sheetAway(own, role) { return own.find(({ tag }) => tag.state === "away" && isOf(tag, role)); }
+function roleName({ kind, className = "", lesson = "" }) { return JSON.stringify([kind, className, lesson]); }
 
 // host/lateEntries
 var property = "labrow.taken";
@@ -10868,8 +10878,8 @@ function noteTaken({ store }, old, cells) {
 		const sums = typed.map((column) => sumOf(cellText(line[column - 1])));
 		if (rows[name2] === void 0 && sums.some((sum) => sum !== "")) rows[name2] = sums;
 	}
-	const { className = "", activity = "" } = old.tag;
-	const words2 = JSON.stringify({ className, activity, rows });
+	const { className = "", lesson, activity = "" } = old.tag;
+	const words2 = JSON.stringify({ className, lesson, activity, rows });
 	let count = 0;
 	for (let from = 0; from < words2.length; from += pieceLength) {
 		store.write(`${property}.${old.id}.${count}`, words2.slice(from, from + pieceLength));
@@ -10902,19 +10912,22 @@ function forget(store, id) {
 function carryLate(file2) {
 	let carried = 0;
 	let left = 0;
+	let away = 0;
 	for (const id of takenIds(file2.store)) {
 		const old = sheetById(file2, id);
 		const taken = readTaken(file2.store, id);
 		if (old !== void 0 && taken !== void 0) {
-			const target = sheetInUse(ownSheets(file2), { kind: "class", className: taken.className });
+			const { className, lesson } = taken;
+			const target = sheetInUse(ownSheets(file2), { kind: "class", className, lesson });
 			const late = lateCells(inTodaysColumns(valuesOf(old.sheet)), taken);
 			const found = late.some((line) => line.some((cell) => cell !== "")) ? carryOne({ taken, target, late }) : none;
 			carried += found.carried;
-			left += found.left;
+			if (old.tag?.state === "away") away += found.left;
+			else left += found.left;
 		}
 		forget(file2.store, id);
 	}
-	return { carried, left };
+	return { carried, left, away };
 }
 var none = { carried: 0, left: 0 };
 function lateCells(cells, { rows }) { return cells.map((line) => {
@@ -11050,7 +11063,8 @@ function readBlock({
 	headingRow,
 	key
 }) {
-	const known = textAt(cells, headingRow, classColumns.check) === checkHeadings.check;
+	const heading = textAt(cells, headingRow, classColumns.check);
+	const known = heading === checkHeadings.check || heading === restWords.checks;
 	const steps = [];
 	let closingRow = headingRow;
 	for (let row = headingRow + 1; row <= cells.length; row += 1) {
@@ -11080,7 +11094,8 @@ function readStep({
 	step,
 	known
 }) {
-	const check = textAt(cells, row, classColumns.check);
+	const shown = textAt(cells, row, classColumns.check);
+	const check = shown.startsWith(restWords.before) ? shown.slice(restWords.before.length) : shown;
 	const tries = cells[row - 1]?.[classColumns.tries - 1];
 	const lastEntry = cells[row - 1]?.[classColumns.lastEntry - 1];
 	const help = Number(textAt(cells, row, classColumns.help));
@@ -11121,20 +11136,19 @@ ${words2}`);
 }
 
 // host/moveBehindAll
-function moveBehindAll({ spreadsheet, sheets }, one) {
+function moveBehindAll({ spreadsheet, sheets }, one, place = spreadsheet.getNumSheets()) {
 	const { sheet } = one;
-	const last = spreadsheet.getNumSheets();
-	if (sheet.getIndex() === last) return;
+	if (sheet.getIndex() === place) return;
 	const shown = spreadsheet.getActiveSheet();
 	const selected = spreadsheet.getActiveRange();
 	const wasHidden = sheet.isSheetHidden();
 	spreadsheet.setActiveSheet(sheet);
-	spreadsheet.moveActiveSheet(last);
+	spreadsheet.moveActiveSheet(place);
 	if (selected === null) spreadsheet.setActiveSheet(shown);
 	else spreadsheet.setActiveRange(selected);
 	if (wasHidden) sheet.hideSheet();
 	sheets.splice(sheets.indexOf(one), 1);
-	sheets.push(one);
+	sheets.splice(place - 1, 0, one);
 }
 
 // workbook/formula
@@ -11183,31 +11197,43 @@ function separatorIn(formulas) {
 }
 
 // host/setToRest
-function setToRest(file2, old) {
+function setToRest(file2, old, {
+	instead = sheetInUse(ownSheets(file2), old.tag)?.id,
+	say = hostWords.kept
+} = {}) {
 	const { kind } = old.tag;
 	if (kind !== "class" && kind !== "plan" && kind !== "poll") return;
 	const cells = kind === "class" ? valuesOf(old.sheet) : void 0;
 	if (cells !== void 0) restChecks(file2, old, cells);
 	const top = topOf(old, cells);
-	const inUse = sheetInUse(ownSheets(file2), old.tag);
-	if (inUse === void 0) {
-		writeTexts(top, [[hostWords.kept.alone]]);
+	if (instead === void 0) {
+		writeTexts(top, [[say.alone]]);
 		return;
 	}
-	const link = `=${native("HYPERLINK", literal(`#gid=${inUse.id}`), literal(hostWords.kept.withLink))}`;
+	const link = `=${native("HYPERLINK", literal(`#gid=${instead}`), literal(say.withLink))}`;
 	const separator = takesComma(file2.locale()) ? "," : separatorIn(old.sheet.getDataRange().getFormulas());
 	top.setNumberFormat("General");
 	top.setValue(withSeparator(link, separator ?? ","));
 }
 function topOf({ sheet }, cells) { return cells !== void 0 && classShift(cells) === 0 ? sheet.getRange(classRows.headings, classColumns.task) : sheet.getRange(1, 1); }
-function restChecks(file2, old, cells) {
+function wakeUp(one) {
+	const found = one.tag.kind === "class" ? checksOf(one, valuesOf(one.sheet)) : void 0;
+	found?.range.setNumberFormat("General");
+	found?.range.setValue("");
+}
+function checksOf({ sheet }, cells) {
 	const blocks = readClassSheet(cells)?.blocks ?? [];
 	const first = blocks[0];
 	const last = blocks[blocks.length - 1];
-	if (first === void 0 || last === void 0) return;
+	if (first === void 0 || last === void 0) return void 0;
 	const [check, hint] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
-	const rows = last.closingRow - first.headingRow + 1;
-	const range = old.sheet.getRange(first.headingRow, check, rows, hint - check + 1);
+	const range = sheet.getRange(first.headingRow, check, last.closingRow - first.headingRow + 1, hint - check + 1);
+	return { blocks, first, last, check, hint, range };
+}
+function restChecks(file2, old, cells) {
+	const found = checksOf(old, cells);
+	if (found === void 0) return;
+	const { blocks, first, last, check, hint, range } = found;
 	const formulas = range.getFormulas();
 	const formulaOf = ({ headingRow }) => formulas[headingRow - first.headingRow]?.[0] ?? "";
 	const formula = blocks.map(formulaOf).find((words3) => words3 !== "");
@@ -11617,7 +11643,7 @@ function bringToPlan(request, round) {
 	const { file: file2, plan, keptName, replace = false, firstEntries = [] } = request;
 	const role = plan.role;
 	let old = sheetLeaving(ownSheets(file2), role);
-	const present = sheetInUse(ownSheets(file2), role);
+	const present = sheetInUse(ownSheets(file2), role) ?? woken(file2, role);
 	if (present !== void 0 && old === void 0) {
 		if (role.kind === "class") moveAside(present);
 		const fit = layoutFits(plan, cellsRead(present));
@@ -11677,16 +11703,51 @@ function carriedFrom({ file: file2, from, plan }) {
 	if (old.tag !== void 0) noteTaken(file2, old, cells);
 	return { carried: { from: cells, wanted: isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan } };
 }
-function putAside({
-	file: file2,
-	sheetId,
-	keptName
-}) {
+function putAside(file2, wish) {
+	const { sheetId, keptName, about, remove, instead } = wish;
 	const present = ownSheets(file2).find(({ id }) => id === sheetId);
-	if (present === void 0) return;
-	noteTaken(file2, present, valuesOf(present.sheet));
-	leave({ file: file2, old: present, keptName: present.tag.keptName ?? keptName });
-	keep(file2, present);
+	if (present !== void 0) {
+		if (remove === true) {
+			file2.spreadsheet.deleteSheet(present.sheet);
+			file2.sheets.splice(file2.sheets.indexOf(present), 1);
+		} else if (about === void 0) {
+			noteTaken(file2, present, valuesOf(present.sheet));
+			leave({ file: file2, old: present, keptName: present.tag.keptName ?? keptName });
+			keep(file2, present);
+		} else if (present.tag.state !== "away") putAway({ file: file2, present, name: keptName, about, wish });
+	}
+	const other = sheetById(file2, instead?.sheetId)?.sheet;
+	if (other === void 0 || instead === void 0) return;
+	if (file2.spreadsheet.getSheetByName(instead.tab) === null) other.setName(instead.tab);
+}
+function putAway({
+	file: file2,
+	present,
+	name: name2,
+	about,
+	wish: { instead }
+}) {
+	const { sheet, id, tag } = present;
+	if (tag.kind === "class") noteTaken(file2, present, valuesOf(sheet));
+	const free = freeSheetName(file2.spreadsheet, name2, id);
+	if (sheet.getName() !== free) sheet.setName(free);
+	setToRest(file2, present, { instead: instead?.sheetId, say: hostWords.away });
+	sheet.setTabColor(tabColors.kept);
+	moveBehindAll(file2, present);
+	sheet.hideSheet();
+	writeTag(file2, present, { ...present.tag, state: "away", about });
+}
+function woken(file2, role) {
+	const one = sheetAway(ownSheets(file2), role);
+	if (one === void 0) return void 0;
+	wakeUp(one);
+	one.cells = void 0;
+	moveBehindAll(file2, one, placeFor({ file: file2, role, old: void 0 }) + 1);
+	one.sheet.setTabColor(tabColors[role.kind]);
+	if (role.kind === "class") one.sheet.showSheet();
+	const { check: _, about: __, ...tag } = one.tag;
+	writeTag(file2, one, { ...tag, state: "built" });
+	return one;
 }
 function leave({ file: file2, old, keptName }) {
 	const { sheet, tag } = old;
@@ -11715,6 +11776,7 @@ function newSheet({ file: file2, plan, old }) {
 	const tag = {
 		kind: role.kind,
 		...role.className === void 0 ? {} : { className: role.className },
+		...role.lesson === void 0 ? {} : { lesson: role.lesson },
 		...activityOf(plan),
 		layout: layoutVersion,
 		state: "building",
@@ -11746,7 +11808,7 @@ var tabOrder = {
 };
 function placeFor({ file: file2, role, old }) {
 	if (old !== void 0) return old.sheet.getIndex() - 1;
-	const inUse = ownSheets(file2).filter(({ tag }) => tag.state !== "leaving");
+	const inUse = ownSheets(file2).filter(({ tag }) => !isOld(tag));
 	const alike = inUse.filter(({ tag }) => tag.kind === role.kind).pop();
 	if (alike !== void 0) return alike.sheet.getIndex();
 	const behind = inUse.find(({ tag }) => tabOrder[tag.kind] > tabOrder[role.kind]);
@@ -11754,7 +11816,7 @@ function placeFor({ file: file2, role, old }) {
 	const { sheets } = file2;
 	const isKeptAt = (index) => {
 		const one = sheets[index];
-		return one !== void 0 && isKept(file2, one);
+		return one !== void 0 && (isKept(file2, one) || one.tag?.state === "away");
 	};
 	let place = sheets.length;
 	while (isKeptAt(place - 1)) place -= 1;
@@ -11811,12 +11873,11 @@ function onDesk(work) {
 }
 
 // host/hideSheets
-function hideSheets(file2, ids = []) {
-	if (ids.length === 0) return;
+function hideSheets(file2, kinds2 = []) {
+	if (kinds2.length === 0) return;
 	const inView = file2.spreadsheet.getActiveSheet().getSheetId();
-	for (const id of ids) {
-		const sheet = id === inView ? void 0 : sheetById(file2, id)?.sheet;
-		if (sheet?.isSheetHidden() === false) sheet.hideSheet();
+	for (const { sheet, id, tag } of ownSheets(file2)) {
+		if (id !== inView && kinds2.includes(tag.kind) && !sheet.isSheetHidden()) sheet.hideSheet();
 	}
 }
 
@@ -11850,10 +11911,11 @@ function structureOf(found) {
 // host/notePreparedPlan
 function notePreparedPlan({
 	file: file2,
+	role,
 	seen
 }) {
-	const sheet = sheetInUse(ownSheets(file2), { kind: "prepare" })?.sheet;
-	const plan = sheetInUse(ownSheets(file2), { kind: "plan" });
+	const sheet = sheetInUse(ownSheets(file2), role)?.sheet;
+	const plan = sheetInUse(ownSheets(file2), { ...role, kind: "plan" });
 	if (sheet === void 0 || plan === void 0) return;
 	settle();
 	const { planNow, planThen } = prepareCells;
@@ -11887,12 +11949,13 @@ function applyCall(file2, wish) {
 	const { sheetId, made } = applySheet({ file: file2, plan, keptName, replace, firstEntries });
 	if (tab !== void 0) renameTab(file2, { sheetId, tab });
 	const others = also.map((one) => applySheet({ file: file2, ...one }));
-	const kinds2 = [wish, ...also].map((one) => one.plan.role.kind);
-	if (kinds2.includes("plan")) {
+	const roles2 = [wish, ...also].map((one) => one.plan.role);
+	if (roles2.some(({ kind }) => kind === "plan")) {
 		recalculateEveryMinute(file2.spreadsheet);
 		makeDeskSheet(file2);
 	}
-	if (kinds2.includes("prepare")) notePreparedPlan({ file: file2, seen: wish.seen });
+	const prepare = roles2.find(({ kind }) => kind === "prepare");
+	if (prepare !== void 0) notePreparedPlan({ file: file2, role: prepare, seen: wish.seen });
 	if (show2 === true) sheetById(file2, sheetId)?.sheet.showSheet().activate();
 	const madeAny = made || others.some((other) => other.made);
 	const late = afterStep(file2, { ...wish, made: madeAny });
@@ -11914,7 +11977,7 @@ function afterStep(file2, { note, last, made = false }) {
 	if (last === void 0) return void 0;
 	const late = carryLate(file2);
 	touchLast(file2, made ? { ...last, madeBefore: true } : last);
-	return late.carried + late.left > 0 ? late : void 0;
+	return late.carried + late.left + late.away > 0 ? late : void 0;
 }
 function touchLast(file2, { show: show2, madeBefore, emptySheet, hide }) {
 	const empty = sheetById(file2, emptySheet);
@@ -11954,7 +12017,7 @@ function checkAgain() {
 		const now = Date.now();
 		for (const one of ownSheets(file2)) {
 			const { sheet, id, tag } = one;
-			if (tag.kind !== "class") continue;
+			if (tag.kind !== "class" || tag.state === "away") continue;
 			const obstacles = moveAside(one);
 			moved.push(...obstacles.map(hostWords.inTheWay));
 			if (obstacles.length > 0) settle();
@@ -12128,7 +12191,8 @@ function readBook(file2, { kinds: kinds2, ids = [], address = false }) {
 	const [today = "", clock = ""] = Utilities.formatDate(now, timeZone, "yyyy-MM-dd HH:mm").split(" ");
 	const read2 = [];
 	for (const one of ownSheets(file2)) {
-		if (kinds2.includes(one.tag.kind) || ids.includes(one.id)) read2.push(sheetRead(one));
+		const isWanted = kinds2.includes(one.tag.kind) && one.tag.state !== "away";
+		if (isWanted || ids.includes(one.id)) read2.push(sheetRead(one));
 	}
 	return {
 		fileName: spreadsheet.getName(),
@@ -12316,7 +12380,12 @@ function readInvitation(invitation, areas) {
 }
 function readRole(role) {
 	const kind = oneOf(role.kind, "role", kinds);
-	return role.className === void 0 ? { kind } : { kind, className: words(role.className, "role") };
+	const { className, lesson } = role;
+	return {
+		kind,
+		...className === void 0 ? {} : { className: words(className, "role") },
+		...lesson === void 0 ? {} : { lesson: words(lesson, "role", most.name) }
+	};
 }
 function readArea(value, where, { rowCount, columnCount }) {
 	const area = fieldsOf(value, where);
@@ -12378,7 +12447,7 @@ var mostCells = 2e3;
 function readReadWish(given) {
 	const { kinds: kinds2, ids, address } = record(given);
 	if (!isList(kinds2) || !kinds2.every(isText)) return void 0;
-	return { kinds: kinds2, ids: idsOf(ids), address: address === true };
+	return { kinds: kindsOf(kinds2), ids: isList(ids) ? ids.filter(isId) : [], address: address === true };
 }
 function readApplyWish(given) {
 	const { replace, also, show: show2, tab, note, last } = record(given);
@@ -12406,10 +12475,20 @@ function readOneSheet(given) {
 	return { plan: planRead.plan, keptName, firstEntries: entries };
 }
 function readAsideWish(given) {
-	const { sheetId, keptName, note, last } = record(given);
+	const { sheetId, keptName, about, remove, instead, note, last } = record(given);
+	const next = record(instead);
 	const write = readWriteWish(given);
 	if (write === void 0 || !isId(sheetId) || !isName(keptName)) return void 0;
-	return { ...write, sheetId, keptName, ...noteOf(note), ...lastOf(last) };
+	return {
+		...write,
+		sheetId,
+		keptName,
+		...isText(about) ? { about } : {},
+		remove: remove === true,
+		...isId(next.sheetId) && isName(next.tab) ? { instead: { sheetId: next.sheetId, tab: next.tab } } : {},
+		...noteOf(note),
+		...lastOf(last)
+	};
 }
 function readCellsWish(given) {
 	const { cells } = record(given);
@@ -12427,7 +12506,7 @@ function readEmptyFileWish(given) {
 function readShowWish(given) {
 	const { sheetId, cell, hide } = record(given);
 	if (!isId(sheetId)) return void 0;
-	const wish = { sheetId, hide: idsOf(hide) };
+	const wish = { sheetId, hide: kindsOf(hide) };
 	if (cell === void 0 || cell === null) return wish;
 	const { row, column } = record(cell);
 	return isPlace(row) && isPlace(column) ? { ...wish, cell: { row, column } } : void 0;
@@ -12487,7 +12566,7 @@ function lastOf(given) {
 			show: isId(show2) ? show2 : null,
 			madeBefore: madeBefore === true,
 			emptySheet: isId(emptySheet) ? emptySheet : null,
-			hide: idsOf(hide)
+			hide: kindsOf(hide)
 		}
 	};
 }
@@ -12500,14 +12579,23 @@ function isList(given) { return Array.isArray(given); }
 function isText(given) { return typeof given === "string"; }
 function isName(given) { return isText(given) && given !== "" && given.length <= longestName; }
 function isId(given) { return typeof given === "number" && Number.isInteger(given); }
-function idsOf(given) { return isList(given) ? given.filter(isId) : []; }
+function kindsOf(given) { return isList(given) ? given.filter(isText) : []; }
 function isPlace(given) { return isId(given) && given >= 1; }
 
 // host/show
-function show(file2, { sheetId, cell, hide }) {
-	const sheet = sheetById(file2, sheetId)?.sheet;
+function show(wish) {
+	const file2 = fileInRun(openSpreadsheet());
+	const sheet = sheetById(file2, wish.sheetId)?.sheet;
 	if (sheet === void 0) return changed(hostWords.aSheetGone);
-	sheet.showSheet().activate();
+	const isHidden = sheet.isSheetHidden();
+	if (!isHidden && !wish.hide?.length) return bringToFront(file2, sheet, wish);
+	return onDesk(() => {
+		if (isHidden) sheet.showSheet();
+		return bringToFront(file2, sheet, wish);
+	});
+}
+function bringToFront(file2, sheet, { cell, hide }) {
+	sheet.activate();
 	if (cell !== void 0) sheet.getRange(cell.row, cell.column).activate();
 	hideSheets(file2, hide);
 	return done(null);
@@ -12669,13 +12757,13 @@ var endpoints_ = {
 		version,
 		readAsideWish(wish),
 		(read2) => writing(read2, (file2) => {
-			putAside({ file: file2, sheetId: read2.sheetId, keptName: read2.keptName });
+			putAside(file2, read2);
 			const late = afterStep(file2, read2);
 			return done(late === void 0 ? {} : { late });
 		})
 	); },
 	emptyFile: function(version, wish) { return asked(version, readEmptyFileWish(wish), (read2) => writing(read2, (file2) => emptyFile(file2, read2))); },
-	show: function(version, wish) { return asked(version, readShowWish(wish), (read2) => onDesk((file2) => show(file2, read2))); },
+	show: function(version, wish) { return asked(version, readShowWish(wish), show); },
 	openPage: function(version, wish) { return asked(version, readPageWish(wish), openPage); },
 	checkAgain: function(version) { return asked(version, {}, checkAgain); },
 	tryHost: (function(first, ...rest) { return (

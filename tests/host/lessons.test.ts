@@ -162,7 +162,7 @@ describe('a lesson whose change is stopped', () => {
       const stops = changes.filter(
         ({ name }, index) => name !== changes[index - 1]?.name || name !== changes[index + 1]?.name,
       );
-      const tried: readonly Change[] = some(stops, 5, 24);
+      const tried: readonly Change[] = some(stops, 5, 40);
       const host = begin();
       const saved = savedBefore(host, tried);
       work(host);
