@@ -1,31 +1,49 @@
 import { readFileSync } from 'node:fs';
-import { runWork } from '../src/desk/runWork.ts';
 import { workFor } from '../src/desk/acts.ts';
+import { runWork } from '../src/desk/runWork.ts';
 import { startServer } from '../src/preview/server/server.ts';
 import { openStandIn } from '../src/preview/standin/openStandIn.ts';
 import { layoutVersion } from '../src/workbook/layout.ts';
-import { launchBrowser } from './launchBrowser.ts';
 import { setup } from '../tests/host/setup.ts';
+import { launchBrowser } from './launchBrowser.ts';
+
 let day = '02';
-const host = openStandIn({ code: readFileSync('dist/Code.js', 'utf8'), sidebarHtml: readFileSync('dist/Sidebar.html', 'utf8'), name: 'Invented', clock: () => new Date(`2026-03-${day}T10:00:00Z`) });
-const run = (name: any, ...about: any[]) => runWork(workFor({ book: undefined }, name, about as never), ({ call, wish }: any) => host.run('teacher', call, wish === undefined ? [layoutVersion] : [layoutVersion, wish])) as any;
+const host = openStandIn({
+  code: readFileSync('dist/Code.js', 'utf8'),
+  sidebarHtml: readFileSync('dist/Sidebar.html', 'utf8'),
+  name: 'Invented',
+  clock: () => new Date(`2026-03-${day}T10:00:00Z`),
+});
+const run = (name: any, ...about: any[]) =>
+  runWork(workFor({ book: undefined }, name, about as never), ({ call, wish }: any) =>
+    host.run('teacher', call, wish === undefined ? [layoutVersion] : [layoutVersion, wish]),
+  ) as any;
 let state = run('startBuild', setup, {});
 while (!state.value.finished) state = run('continueBuild');
 const fern = host.book.sheets.find(({ name }) => name === 'Fern class')!;
-for (let row = 1; row < 80; row += 1) if (host.book.value(fern, row, 12) === 'c1-t1' && host.book.value(fern, row, 13) === 'molar mass') host.type('student', [{ sheet: fern.id, row, column: 3, text: '119.0' }]);
+for (let row = 1; row < 80; row += 1)
+  if (host.book.value(fern, row, 12) === 'c1-t1' && host.book.value(fern, row, 13) === 'molar mass')
+    host.type('student', [{ sheet: fern.id, row, column: 3, text: '119.0' }]);
 day = '09';
 const server = await startServer({ host });
 const browser = await launchBrowser();
 const out = process.argv[2] ?? '/tmp/labrow/shots-lessons';
 try {
-  const context = await browser.newContext({ viewport: { width: 1366, height: 1000 }, colorScheme: 'light', locale: 'en-US' });
+  const context = await browser.newContext({
+    viewport: { width: 1366, height: 1000 },
+    colorScheme: 'light',
+    locale: 'en-US',
+  });
   const page = await context.newPage();
   await page.goto(`${server.url}/`);
   await page.getByRole('button', { name: 'Labrow' }).click();
   await page.getByRole('menuitem', { name: 'Open the sidebar' }).click();
   const sidebar = page.frameLocator('#panel iframe');
   let presses = 0;
-  const press = async (name: string) => { await sidebar.getByRole('button', { name, exact: true }).click(); presses += 1; };
+  const press = async (name: string) => {
+    await sidebar.getByRole('button', { name, exact: true }).click();
+    presses += 1;
+  };
   await press('Before class');
   await sidebar.getByRole('button', { name: 'Next lesson' }).waitFor();
   await page.screenshot({ path: `${out}-plan.png` });

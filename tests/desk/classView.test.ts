@@ -81,7 +81,9 @@ describe('a class that is closed at the bell', () => {
   });
   it('leaves in view what was in view', () => {
     close();
-    expect(file.asked.find(({ call }) => call === 'show')?.wish).toEqual({ sheetId: firstBuild().state.activeSheet });
+    expect(file.asked.find(({ call }) => call === 'show')?.wish).toMatchObject({
+      sheetId: firstBuild().state.activeSheet,
+    });
   });
   it('keeps in the Record what a teacher wrote, and what was noted at the bell once the rows say it no more', () => {
     const { proposal } = valueIn(file.call('readRecord')).classes[0] ?? {};

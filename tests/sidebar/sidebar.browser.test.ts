@@ -572,6 +572,23 @@ describe('the class now', () => {
     await opened.getByText('2 checks restarted').waitFor();
   });
 
+  it('closes a class at the bell with one button, which opens it again', async () => {
+    const closed = { ...classView, closed: true, talkFirst: [] };
+    const opened = await open({
+      ...builtFile,
+      readClass: [classView, closed, classView].map((seen) => ({ value: good(seen) })),
+      closeClass: [true, false].map((noted) => ({ value: good({ noted }) })),
+    });
+    await opened.getByRole('button', { name: texts.classNow.close }).click();
+    await opened.getByText(texts.classNow.closed(true)).waitFor();
+    await opened.getByText(texts.classNow.closedNow).waitFor();
+    await opened.getByRole('button', { name: texts.classNow.open }).click();
+    await opened.getByText(texts.classNow.opened).waitFor();
+    await opened.getByRole('button', { name: texts.classNow.close }).waitFor();
+    const asked = (await callsOf(opened)).filter(({ name }) => name === 'closeClass');
+    expect(asked.map(({ args }) => args[1])).toEqual([true, false]);
+  });
+
   it('leads to the plan while there is no class', async () => {
     const opened = await open(emptyFile);
     await buildButton(opened).waitFor();

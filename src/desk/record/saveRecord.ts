@@ -79,7 +79,9 @@ function* makeRecord(file: File, book: Book): Work<Outcome<Book>> {
   const made = noted(file, answer.value.reading, ['record']);
   // Making it has shown it: the teacher goes back to where they were, and it is put with their other sheets.
   const back = yield* ask('show', { sheetId: book.activeSheet, hide: ['record'] });
-  return back.ok ? done(made) : back;
+  if (!back.ok) return back;
+  file.book = { ...made, activeSheet: book.activeSheet };
+  return done(file.book);
 }
 
 function* write(
@@ -140,7 +142,7 @@ export function* noteDays(
   book: Book,
   days: readonly ClassDayFound[],
 ): Work<Outcome<{ readonly book: Book; readonly sheet: BookSheet; readonly cells: readonly CellWish[] }>> {
-  const there = recordInFile(book) === undefined ? yield* madeQuietly(file, book) : done(book);
+  const there = recordInFile(book) === undefined ? yield* makeRecord(file, book) : done(book);
   if (!there.ok) return there;
   const reading = recordInFile(there.value)?.reading;
   const made = recordCells(
@@ -156,17 +158,6 @@ export function* noteDays(
   if (!made.ok) return made;
   const { sheet, cells } = made.value;
   return done({ book: there.value, sheet, cells });
-}
-
-/** The Record made behind the sheet that is in view: nobody asked to see it. */
-function* madeQuietly(file: File, book: Book): Work<Outcome<Book>> {
-  const { activeSheet } = book;
-  const made = yield* makeRecord(file, book);
-  if (!made.ok) return made;
-  const shown = yield* ask('show', { sheetId: activeSheet });
-  if (!shown.ok) return shown;
-  file.book = { ...made.value, activeSheet };
-  return done(file.book);
 }
 
 /** Only cells that change are written. */
